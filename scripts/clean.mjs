@@ -1,0 +1,4 @@
+// Removes the built JavaScript, so that no file outlives its source.
+import { rmSync } from 'node:fs';
+
+rmSync(new URL('../dist', import.meta.url), { recursive: true, force: true });

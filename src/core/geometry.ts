@@ -1,0 +1,46 @@
+/** Points and outlines in ticks: counter-clockwise with y up, holes clockwise, the last point not repeated. */
+
+/** A point in whole ticks. */
+export type Point = readonly [x: number, y: number];
+
+/** The corners of a closed outline in order. */
+export type Outline = readonly Point[];
+
+/** Twice the signed area of an outline in square ticks, exactly; positive when counter-clockwise (the shoelace formula). */
+export function doubleArea(outline: Outline): bigint {
+  let sum = 0n;
+  for (let i = 0; i < outline.length; i++) {
+    const [ax, ay] = at(outline, i);
+    const [bx, by] = at(outline, i + 1);
+    sum += BigInt(ax) * BigInt(by) - BigInt(bx) * BigInt(ay);
+  }
+  return sum;
+}
+
+/** The corner at `index`, counted round the outline. */
+export function at(outline: Outline, index: number): Point {
+  const point = outline[((index % outline.length) + outline.length) % outline.length];
+  if (!point) throw new RangeError('an outline without corners');
+  return point;
+}
+
+/** True when every wall runs along x or along y. */
+export function isRectilinear(outline: Outline): boolean {
+  return outline.every(([x, y], i) => {
+    const [nx, ny] = at(outline, i + 1);
+    return x === nx || y === ny;
+  });
+}
+
+/** The least box around an outline. */
+export function boxOf(outline: Outline): { minX: number; minY: number; maxX: number; maxY: number } {
+  let [minX, minY] = at(outline, 0);
+  let [maxX, maxY] = [minX, minY];
+  for (const [x, y] of outline) {
+    minX = Math.min(minX, x);
+    maxX = Math.max(maxX, x);
+    minY = Math.min(minY, y);
+    maxY = Math.max(maxY, y);
+  }
+  return { minX, minY, maxX, maxY };
+}

@@ -1,0 +1,46 @@
+/** The neutral answer that every platform renders: plain data, no platform's words in it. */
+
+import type { Caution } from './caution.ts';
+import type { Source } from './source.ts';
+
+export type Block =
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'facts'; readonly title?: string; readonly facts: readonly Fact[] }
+  | {
+      readonly kind: 'table';
+      readonly title: string;
+      readonly columns: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+    }
+  | { readonly kind: 'steps'; readonly title: string; readonly steps: readonly string[] }
+  | { readonly kind: 'checklist'; readonly title: string; readonly items: readonly string[] };
+
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+}
+
+/** A next ask, offered: `ask` is a line the text grammar reads. */
+export interface Action {
+  readonly label: string;
+  readonly ask: string;
+}
+
+/** Typed result data; `kind` tells which. JSON, CSV and PDF are made from it. */
+export interface Result {
+  readonly kind: string;
+}
+
+export interface Reply {
+  /** The answer in one line: also the notification and the fallback text. */
+  readonly headline: string;
+  readonly blocks: readonly Block[];
+  /** How each doubtful thing was read. */
+  readonly assumed: readonly string[];
+  /** No renderer may drop or shorten these. */
+  readonly cautions: readonly Caution[];
+  readonly sources: readonly Source[];
+  readonly actions: readonly Action[];
+  readonly audience: 'asker' | 'channel';
+  readonly data: Result;
+}
