@@ -2,4 +2,4 @@
 
 import fc from 'fast-check';
 
-fc.configureGlobal({ seed: Number(process.env['FC_SEED'] ?? 20_260) });
+fc.configureGlobal({ seed: Number(process.env.FC_SEED ?? 20_260) });
