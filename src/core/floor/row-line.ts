@@ -1,0 +1,49 @@
+/** Where the row lines lie: a whole first row where that leaves no sliver, else the widest narrowest strip. */
+
+import { stripBeside, type WallLevel } from './wall-level.ts';
+
+/**
+ * The place of one row line (rows repeat every `width`). A whole row lies against the starting wall unless a strip along some
+ * wall would be narrower than `minRip`; then the narrowest strip is made as wide as it can be (first and last rows of a
+ * rectangle become (width + remainder) / 2: common practice).
+ */
+export function chooseRowLine(levels: readonly WallLevel[], width: number, minRip: number): number {
+  const start = levels[0]?.v ?? 0;
+  const narrowest = (line: number): number => Math.min(...levels.map((level) => stripBeside(level, line, width)));
+  let best = start;
+  let widest = narrowest(start);
+  if (widest >= minRip) return start;
+  for (const line of lineCandidates(levels, width)) {
+    const strip = narrowest(line);
+    if (strip > widest) {
+      best = line;
+      widest = strip;
+    }
+  }
+  return best;
+}
+
+/** Lines among which the widest narrowest strip is found: on each wall, and half-way between a floor and the ceiling that follows. */
+function lineCandidates(levels: readonly WallLevel[], width: number): readonly number[] {
+  const onCircle = (v: number): number => ((v % width) + width) % width;
+  const floors = [...new Set(levels.filter((l) => l.side === 'floor').map((l) => onCircle(l.v)))].sort((a, b) => a - b);
+  const ceilings = [...new Set(levels.filter((l) => l.side === 'ceiling').map((l) => onCircle(l.v)))].sort(
+    (a, b) => a - b,
+  );
+  const candidates = [...floors, ...ceilings];
+  for (const floor of floors) {
+    for (const ceiling of ceilings) {
+      candidates.push(Math.floor((floor + ceiling) / 2), Math.floor((floor + ceiling + width) / 2));
+    }
+  }
+  return candidates;
+}
+
+/** One line in every class of row lines that cut the area alike: on each wall level, and between neighbours. */
+export function distinctLines(levels: readonly WallLevel[], width: number): readonly number[] {
+  const points = [...new Set(levels.map((level) => ((level.v % width) + width) % width))].sort((a, b) => a - b);
+  return points.flatMap((point, i) => {
+    const next = points[i + 1] ?? (points[0] ?? 0) + width;
+    return next - point > 1 ? [point, Math.floor((point + next) / 2)] : [point];
+  });
+}

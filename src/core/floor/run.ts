@@ -1,0 +1,108 @@
+/** Runs: the stretches of a row from wall to wall, each cut into a start piece, whole planks and an end piece. */
+
+import type { SlicedRow } from './row-slice.ts';
+
+/** One run; `touching` are the indices (in the region's runs) of runs in the row before that it lies against. */
+export interface Run {
+  readonly row: number;
+  readonly from: number;
+  readonly length: number;
+  readonly touching: readonly number[];
+}
+
+/** All runs of a region in laying order. */
+export function runsOf(rows: readonly SlicedRow[]): readonly Run[] {
+  const runs: Run[] = [];
+  let previous: number[] = [];
+  rows.forEach((row, index) => {
+    const current: number[] = [];
+    const before = rows[index - 1];
+    if (before && before.v + before.height !== row.v) previous = [];
+    for (const span of row.runs) {
+      const touching = previous.filter((i) => {
+        const other = runs[i];
+        return other !== undefined && other.from < span.to && span.from < other.from + other.length;
+      });
+      current.push(runs.length);
+      runs.push({ row: index, from: span.from, length: span.to - span.from, touching });
+    }
+    previous = current;
+  });
+  return runs;
+}
+
+/** The number in (0, plank] that differs from `value` by whole planks. */
+export function withinPlank(value: number, plank: number): number {
+  const rest = ((value % plank) + plank) % plank;
+  return rest === 0 ? plank : rest;
+}
+
+/** The end piece of a run longer than a plank that begins with a start piece of `start`: in (0, plank]. */
+export function endOf(length: number, start: number, plank: number): number {
+  return withinPlank(length - start, plank);
+}
+
+/** True when the run needs a joint. */
+export function isJointed(run: Pick<Run, 'length'>, plank: number): boolean {
+  return run.length > plank;
+}
+
+/** Where the joints of a run lie along u. */
+export function jointsOf(run: Run, start: number, plank: number): readonly number[] {
+  const joints: number[] = [];
+  if (!isJointed(run, plank)) return joints;
+  for (let u = run.from + start; u < run.from + run.length; u += plank) joints.push(u);
+  return joints;
+}
+
+/** The pieces of a run in order, as lengths. */
+export function pieceLengths(run: Run, start: number, plank: number): readonly number[] {
+  if (!isJointed(run, plank)) return [run.length];
+  const lengths = [start];
+  let rest = run.length - start;
+  for (; rest > plank; rest -= plank) lengths.push(plank);
+  lengths.push(rest);
+  return lengths;
+}
+
+/**
+ * Joints of `run` nearer than `stagger` to a joint of `other` (a touching run), as places along u.
+ * Both sets of joints are one plank apart, so far-apart phases are dismissed without looking at each joint.
+ */
+export function tooNear(
+  run: Run,
+  start: number,
+  other: Run,
+  otherStart: number,
+  plank: number,
+  stagger: number,
+): readonly number[] {
+  if (stagger <= 0 || !isJointed(run, plank) || !isJointed(other, plank)) return [];
+  const shift = (((run.from + start - other.from - otherStart) % plank) + plank) % plank;
+  if (Math.min(shift, plank - shift) >= stagger) return [];
+  const others = jointsOf(other, otherStart, plank);
+  return jointsOf(run, start, plank).filter((u) => others.some((v) => Math.abs(u - v) < stagger));
+}
+
+/** What jointed runs are cut into: start and end pieces by length, and a number of whole planks. */
+export interface Cuts {
+  readonly starts: readonly number[];
+  readonly ends: readonly number[];
+  readonly whole: number;
+}
+
+/** The start and end pieces to cut, and the whole planks, of jointed runs. */
+export function cutsOf(runs: readonly Run[], starts: readonly number[], plank: number): Cuts {
+  const cuts = { starts: [] as number[], ends: [] as number[], whole: 0 };
+  runs.forEach((run, i) => {
+    if (!isJointed(run, plank)) return;
+    const start = starts[i] ?? 0;
+    const end = endOf(run.length, start, plank);
+    cuts.whole += (run.length - start - end) / plank;
+    if (start === plank) cuts.whole++;
+    else cuts.starts.push(start);
+    if (end === plank) cuts.whole++;
+    else cuts.ends.push(end);
+  });
+  return cuts;
+}
