@@ -1,0 +1,50 @@
+/** What a command is: its words, its options, examples that are also its tests, and what it does. */
+
+import type { z } from 'zod';
+import type { Habits } from '../measure/reading.ts';
+import type { Problem, Refusal } from '../reply/problem.ts';
+import type { Reply } from '../reply/reply.ts';
+
+/** An ask and the headline it must produce. */
+export interface Example {
+  readonly ask: string;
+  readonly headline: string;
+}
+
+/** Several things the asker can mend, all at once. */
+export interface Problems {
+  readonly problems: readonly [Problem, ...Problem[]];
+}
+
+export type Outcome = Reply | Problems | Refusal;
+
+/** What a command may know besides its options. */
+export interface Context {
+  readonly habits: Habits;
+  /** Every command, for help. */
+  readonly commands: readonly Command[];
+  /** How doubtful things were read, so far. */
+  readonly assumed: readonly string[];
+}
+
+export type Options = z.ZodObject<Record<string, z.ZodType>>;
+
+/** One command. A first answer may be followed by better ones; the last one stands. */
+export interface Command<O extends Options = Options> {
+  readonly group?: string;
+  readonly name: string;
+  readonly summary: string;
+  readonly options: O;
+  readonly examples: readonly [Example, ...Example[]];
+  run(options: z.output<O>, context: Context): Outcome | AsyncIterable<Outcome>;
+}
+
+/** A command as the registry keeps it. */
+export function defineCommand<O extends Options>(command: Command<O>): Command {
+  return command as unknown as Command;
+}
+
+/** A command's name as it is typed, its group before it. */
+export function fullName(command: Command): string {
+  return command.group ? `${command.group} ${command.name}` : command.name;
+}

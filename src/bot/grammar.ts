@@ -1,0 +1,88 @@
+/** The one text grammar: a command's name, then `name: value` pairs in any order; the first unlabelled text goes to the first option. */
+
+import { closest, distance } from 'fastest-levenshtein';
+import type { Problem } from '../reply/problem.ts';
+import { emptyAsk, misspeltOption, toldTwice, unknownCommand } from '../words/asks.ts';
+import { type Command, fullName } from './command.ts';
+
+/** Longer lines are refused before anything looks at them. */
+export const LONGEST_ASK = 4000;
+
+/** A line taken apart: the command, and the text told for each option. */
+export type Parsed =
+  | { readonly ok: true; readonly command: Command; readonly told: ReadonlyMap<string, string> }
+  | { readonly ok: false; readonly problems: readonly [Problem, ...Problem[]] };
+
+/** Takes a line apart. Never throws. */
+export function parseLine(line: string, commands: readonly Command[]): Parsed {
+  const text = line.trim().replace(/^\/+/, '');
+  const found = findCommand(text, commands);
+  if ('problem' in found) return { ok: false, problems: [found.problem] };
+  return parseOptions(found.command, found.rest);
+}
+
+function findCommand(
+  text: string,
+  commands: readonly Command[],
+): { command: Command; rest: string } | { problem: Problem } {
+  if (text === '') return { problem: emptyAsk() };
+  const words = /^([\p{L}-]+)(?:\s+([\p{L}-]+))?/u.exec(text.toLowerCase());
+  const [first, second] = [words?.[1] ?? '', words?.[2] ?? ''];
+  for (const command of commands) {
+    const named = fullName(command);
+    if (`${first} ${second}` === named) return { command, rest: text.slice(words?.[0].length ?? 0) };
+  }
+  const single = commands.find((command) => command.name === first);
+  if (single) return { command: single, rest: text.slice(first.length) };
+  const names = commands.flatMap((command) => [fullName(command), command.name]);
+  const word = commands.some((command) => command.group === first) ? `${first} ${second}`.trim() : first;
+  const near = word === '' ? undefined : closest(word, names);
+  const likely = near !== undefined && distance(word, near) <= (word.length <= 4 ? 1 : 2) ? near : undefined;
+  const rest = likely === undefined ? '' : text.slice(word.length).trimStart();
+  return { problem: unknownCommand(text, word, likely, rest, commands.map(fullName)) };
+}
+
+/** Takes the options of a known command apart. */
+export function parseOptions(command: Command, text: string): Parsed {
+  const names = Object.keys(command.options.shape);
+  const pairs = [...text.matchAll(pairStart(names))];
+  const told = new Map<string, string>();
+  const problems: Problem[] = [];
+  const tell = (name: string, value: string): void => {
+    const before = told.get(name);
+    if (before !== undefined) problems.push(toldTwice(name, before, value));
+    else told.set(name, value);
+  };
+  const [first] = names;
+  const unlabelled = trimmed(text.slice(0, pairs[0]?.index ?? text.length));
+  if (unlabelled !== '' && first !== undefined) tell(first, unlabelled);
+  pairs.forEach((pair, i) => {
+    const value = trimmed(text.slice(pair.index + pair[0].length, pairs[i + 1]?.index ?? text.length));
+    tell(pair[1]?.toLowerCase() ?? '', value);
+  });
+  for (const value of [...told.values()]) problems.push(...misspelt(value, names));
+  const [problem, ...more] = problems;
+  return problem ? { ok: false, problems: [problem, ...more] } : { ok: true, command, told };
+}
+
+/** A known option's name and its colon, at the start or behind a space, comma or semicolon. */
+function pairStart(names: readonly string[]): RegExp {
+  const longestFirst = [...names].sort((a, b) => b.length - a.length);
+  return new RegExp(`(?<=^|[\\s,;])(${longestFirst.join('|')})\\s*:`, 'giu');
+}
+
+/** Words before a colon that are nearly an option's name. Others belong to the value: a room may be named that way. */
+function misspelt(value: string, names: readonly string[]): readonly Problem[] {
+  return [...value.matchAll(/(?<=^|[\s,;])([\p{L}-]{3,})\s*:/gu)].flatMap((match) => {
+    const word = match[1]?.toLowerCase() ?? '';
+    const near = closest(word, names as string[]);
+    const allowed = word.length <= 4 ? 1 : 2;
+    return distance(word, near) <= allowed
+      ? [misspeltOption(match[0], near, trimmed(value.slice(match.index + match[0].length)))]
+      : [];
+  });
+}
+
+function trimmed(value: string): string {
+  return value.replace(/^[\s,;]+|[\s,;]+$/g, '');
+}

@@ -1,0 +1,37 @@
+/** Options read: the text told for each, or its standard, into exact values; every problem of an ask at once. */
+
+import { factsOf, problemsIn } from '../measure/option.ts';
+import type { Habits, Typed } from '../measure/reading.ts';
+import type { Problem } from '../reply/problem.ts';
+import { missingOption } from '../words/asks.ts';
+import type { Command } from './command.ts';
+
+/** Values by option, and how doubtful ones were read. */
+export type OptionsRead =
+  | { readonly ok: true; readonly values: Readonly<Record<string, unknown>>; readonly assumed: readonly string[] }
+  | { readonly ok: false; readonly problems: readonly [Problem, ...Problem[]] };
+
+/** Reads all options of a command. Never throws on what is typed. */
+export function readOptions(command: Command, told: ReadonlyMap<string, string>, habits: Habits): OptionsRead {
+  const values: Record<string, unknown> = {};
+  const problems: Problem[] = [];
+  const assumed: string[] = [];
+  for (const [option, schema] of Object.entries(command.options.shape)) {
+    const { standard, summary, example } = factsOf(schema);
+    const said = told.get(option) || undefined;
+    const text = said ?? standard;
+    if (text === undefined) {
+      problems.push(missingOption(option, summary, `${option}: ${example}`));
+      continue;
+    }
+    const note = (line: string): void => {
+      if (said !== undefined && !assumed.includes(line)) assumed.push(line);
+    };
+    const typed: Typed = { text, reading: { option, habits, note } };
+    const value = schema.safeParse(typed);
+    if (value.success) values[option] = value.data;
+    else problems.push(...problemsIn(value.error));
+  }
+  const [first, ...rest] = problems;
+  return first ? { ok: false, problems: [first, ...rest] } : { ok: true, values, assumed };
+}

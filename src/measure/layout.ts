@@ -1,0 +1,58 @@
+/** How a floor is to be laid, as people type it: the pattern, and which way the rows run. */
+
+import { closest } from 'fastest-levenshtein';
+import type { Direction } from '../core/floor/direction.ts';
+import type { Length } from '../core/length.ts';
+import { notADirection, notAPattern } from '../words/figure-problems.ts';
+import { readLength } from './length.ts';
+import { type Read, type Reading, read, unread } from './reading.ts';
+
+/** A pattern as told: a stair-step's step and rows may be left to its defaults. */
+export type ToldPattern =
+  | { readonly name: 'stair-step'; readonly step?: Length; readonly rows?: number }
+  | { readonly name: 'half' | 'thirds' | 'offcut-first' };
+
+export const PATTERN_NAMES = ['stair-step', 'half', 'thirds', 'offcut-first'] as const;
+
+const SAME: Readonly<Record<string, (typeof PATTERN_NAMES)[number]>> = {
+  stairstep: 'stair-step',
+  stair: 'stair-step',
+  stairs: 'stair-step',
+  'half-plank': 'half',
+  halves: 'half',
+  third: 'thirds',
+  offcut: 'offcut-first',
+  offcuts: 'offcut-first',
+};
+
+/** `stair-step`, `stair-step 8 in x 4`, `stair-step 200 mm, 4 rows`, `half`, `thirds`, `offcut-first`. */
+export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
+  const plain = text.trim().toLowerCase().replace(/\s+/g, ' ');
+  const match = /^([\p{L}]+(?:[- ](?:step|plank|first))?)(?:[ ,:]+(.+))?$/u.exec(plain);
+  const word = (match?.[1] ?? '').replace(' ', '-');
+  const name = PATTERN_NAMES.find((known) => known === word) ?? SAME[word];
+  const rest = match?.[2];
+  const got = { option: reading.option, got: text };
+  if (!name) return unread(notAPattern(got, closest(word.slice(0, 40), PATTERN_NAMES as unknown as string[])));
+  if (name !== 'stair-step') return rest === undefined ? read({ name }) : unread(notAPattern(got, name));
+  if (rest === undefined) return read({ name });
+  const steps = /^(.*?)(?:\s*(?:[x×,]|by)\s*([2-9]|1[0-9]|20)(?:\s*rows?)?)?$/.exec(rest);
+  const step = readLength(steps?.[1] ?? '', reading, reading.habits.units === 'metric' ? 'mm' : 'in');
+  if (!step.ok) return unread(notAPattern(got, 'stair-step 6 in x 5'));
+  return read({ name, step: step.value, ...(steps?.[2] ? { rows: Number(steps[2]) } : {}) });
+}
+
+/** `long`, `short`, `wall 2`, `along wall 2 of living`, `living wall 2`. */
+export function readDirection(text: string, reading: Reading): Read<Direction> {
+  const plain = text
+    .trim()
+    .replace(/\s+/g, ' ')
+    .replace(/^along (?:the )?/i, '');
+  const side = /^(long|short)(?:er|est)?(?: (?:side|wall|way))?$/i.exec(plain)?.[1]?.toLowerCase();
+  if (side === 'long' || side === 'short') return read({ kind: 'side', side });
+  const wall = /^wall (\d{1,3})(?: (?:of|in) (?:the )?(.+))?$/i.exec(plain);
+  if (wall) return read({ kind: 'wall', wall: Number(wall[1]), ...(wall[2] ? { region: wall[2] } : {}) });
+  const named = /^(.+?)[ ,]+wall (\d{1,3})$/i.exec(plain);
+  if (named?.[1]) return read({ kind: 'wall', wall: Number(named[2]), region: named[1] });
+  return unread(notADirection({ option: reading.option, got: text }));
+}

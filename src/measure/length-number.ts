@@ -1,0 +1,105 @@
+/** A typed number, read exactly: whole, decimal with either mark, grouped by thousands, a fraction or a mixed number. */
+
+import type { LengthUnit } from './length-units.ts';
+import { UNITS } from './length-units.ts';
+
+/** An exact ratio of whole numbers; `bottom` is above zero. */
+export interface Ratio {
+  readonly top: bigint;
+  readonly bottom: bigint;
+}
+
+/** A number as it stands in a text, not yet valued: what its marks mean depends on the unit behind it. */
+export interface Numeral {
+  readonly typed: string;
+  readonly end: number;
+  /** Set for fractions and mixed numbers, which no mark makes doubtful. */
+  readonly ratio?: Ratio;
+}
+
+/** A number that may be thousands or a decimal, in both readings. */
+export interface Doubt {
+  readonly whole: string;
+  readonly decimal: string;
+}
+
+const FRACTION = /(\d+)\/(\d+)(?![\d.,])/y;
+const TIGHT_MIXED = /(\d+)(?: +|-)(\d+)\/(\d+)(?![\d.,])/y;
+const LOOSE_MIXED = /(\d+)(?: *- *| +)(\d+)\/(\d+)(?![\d.,])/y;
+const DECIMAL = /\d{1,3}(?: \d{3})+(?![\d/])(?:[.,]\d+)?|\d+(?:[.,]\d+)*|[.,]\d+/y;
+
+/**
+ * The number that begins at `start` of a plain text, if one does. `loose` lets spaces stand round the hyphen of a mixed
+ * number, which in a sum would be a minus. After a slash no fraction begins: 12/3/4 divides twice.
+ */
+export function numeralAt(text: string, start: number, loose: boolean): Numeral | undefined {
+  const mixed = matchAt(loose ? LOOSE_MIXED : TIGHT_MIXED, text, start);
+  if (mixed) {
+    const [whole, top, bottom] = [BigInt(mixed[1] ?? 0), BigInt(mixed[2] ?? 0), BigInt(mixed[3] ?? 0)];
+    if (top < bottom) return { ...numeral(mixed, start), ratio: { top: whole * bottom + top, bottom } };
+  }
+  const fraction = text[start - 1] === '/' ? undefined : matchAt(FRACTION, text, start);
+  if (fraction) {
+    const [top, bottom] = [BigInt(fraction[1] ?? 0), BigInt(fraction[2] ?? 0)];
+    if (top < bottom) return { ...numeral(fraction, start), ratio: { top, bottom } };
+  }
+  const decimal = matchAt(DECIMAL, text, start);
+  return decimal && numeral(decimal, start);
+}
+
+/**
+ * What a numeral comes to in `unit` (undefined for a plain number) for an asker whose decimal mark is `mark`.
+ * One mark before exactly three figures is doubtful: 1,220 mm is thousands since nobody measures in µm; 3,805 m is a
+ * decimal since no room has 3,805 metres; a point before inches is a decimal, as in 6.125". Else the asker is asked.
+ */
+export function valued(numeral: Numeral, unit: LengthUnit | undefined, mark: '.' | ','): Ratio | Doubt | undefined {
+  if (numeral.ratio) return numeral.ratio;
+  const typed = numeral.typed.replaceAll(' ', '');
+  const marks = typed.replace(/\d/g, '');
+  const last = marks.at(-1);
+  if (last === undefined) return { top: BigInt(typed), bottom: 1n };
+  if (marks.length > 1) {
+    if (/^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(typed)) return decimalRatio(typed.replaceAll(',', ''));
+    if (/^\d{1,3}(?:\.\d{3})+(?:,\d+)?$/.test(typed)) return decimalRatio(typed.replaceAll('.', '').replace(',', '.'));
+    return undefined;
+  }
+  const decimal = typed.replace(',', '.');
+  if (!/^[1-9]\d{0,2}[.,]\d{3}$/.test(typed)) return decimalRatio(decimal);
+  const whole = typed.replace(/[.,]/, '');
+  if (unit === undefined) return decimalRatio(last === mark ? decimal : whole);
+  if (unit === 'mm') return decimalRatio(last === ',' || mark === ',' ? whole : decimal);
+  if (unit === 'm' || last === mark) return decimalRatio(decimal);
+  if (last === '.' && UNITS[unit].units === 'imperial') return decimalRatio(decimal);
+  return { whole, decimal: decimal.replace('.', mark) };
+}
+
+/** A ratio of zero or more rounded once to a whole number, a half up. */
+export function roundedRatio({ top, bottom }: Ratio): bigint {
+  return (2n * top + bottom) / (2n * bottom);
+}
+
+/** Whether a numeral is figures and nothing else, as a greater part of a length must be. */
+export function isWhole(numeral: Numeral): boolean {
+  return /^\d+$/.test(numeral.typed);
+}
+
+/** The two halves of a decimal that may have been meant as feet and inches: 12.6, 12.10 or 12.11, but not 12.5 or 12.25. */
+export function feetAndInchesIn(numeral: Numeral): readonly [feet: string, inch: string] | undefined {
+  const match = /^(\d+)[.,]([1-9]|1[01])$/.exec(numeral.typed);
+  return match?.[1] === undefined || match[2] === undefined || match[2] === '5' ? undefined : [match[1], match[2]];
+}
+
+/** A match of a sticky pattern at `start`. */
+export function matchAt(sticky: RegExp, text: string, start: number): RegExpExecArray | undefined {
+  sticky.lastIndex = start;
+  return sticky.exec(text) ?? undefined;
+}
+
+function numeral(match: RegExpExecArray, start: number): Numeral {
+  return { typed: match[0], end: start + match[0].length };
+}
+
+function decimalRatio(typed: string): Ratio {
+  const [whole = '', part = ''] = typed.split('.');
+  return { top: BigInt(`0${whole}${part}`), bottom: 10n ** BigInt(part.length) };
+}

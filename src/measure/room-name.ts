@@ -1,0 +1,76 @@
+/** A room's name: what stands before or after its figures, with its capitals kept and its spaces collapsed. */
+
+import { nameNeedsColon, nameOddSign, nameTooLong, negativeSide } from '../words/room-problems.ts';
+import type { Flaw } from './room-flaw.ts';
+import type { Piece } from './room-piece.ts';
+
+export const LONGEST_NAME = 40;
+
+const EDGES = /^[\s,:=()[\].~*•\p{Pd}]+|[\s,:=()[\].~*•\p{Pd}]+$/gu;
+const FILLER = 'the|my|our|an?|about|approx(?:imately)?|roughly|circa|for|in|is|are|of|measures';
+const FILLERS = new RegExp(`^(?:(?:${FILLER})(?:\\s+|$))+|(?:(?:\\s+|^)(?:${FILLER}))+$`, 'giu');
+const ODD = /[^\p{L}\p{M}\p{N}\p{Extended_Pictographic}\u200d '’._/#&+-]/u;
+const AREA = /\(?~?\d[\d.,]* ?(?:sq|square|m2|m²|ft2|ft²)[^,;)]*\)?/giu;
+
+export interface ReadName {
+  /** Empty when none was typed. */
+  readonly name: string;
+  readonly flaws: readonly Flaw[];
+}
+
+/** The name in a piece of `text`. A figure may stand in it only where a colon or an equals sign divides it from the sides. */
+export function readName(piece: Piece, text: string): ReadName {
+  const { from, to, shape } = piece;
+  const before = text.slice(from, shape.from);
+  const after = text.slice(shape.to, to);
+  const figures = text.slice(shape.from, shape.to);
+  const flaw = (expected: string, ...mends: string[]): ReadName => ({
+    name: '',
+    flaws: [{ from, to, expected, mends: () => [...mends, figures] }],
+  });
+  if (/^\s*\p{Pd}$|^\s*−$/u.test(before) && shape.kind === 'sides') return flaw(negativeSide());
+  const left = divided(before, /^(?<name>[^:=]*)[:=](?<rest>[^:=]*)$/u);
+  const right = divided(after, /^(?<rest>[\s)]*)[:=](?<name>[^:=]*)$/u);
+  const name = [left.name, right.name].filter((part) => part !== '').join(' ');
+  const odd = ODD.exec(name);
+  if (odd) return flaw(nameOddSign(odd[0]), `${name.replace(new RegExp(ODD.source, 'gu'), ' ').trim()}: ${figures}`);
+  if (left.doubtful || right.doubtful) {
+    const bare = [before, after].map((part) => tidy(part.replace(AREA, ' '))).filter((part) => part !== '');
+    return flaw(nameNeedsColon(name), `${bare.join(' ')}: ${figures}`);
+  }
+  const signs = [...name];
+  if (signs.length > LONGEST_NAME) {
+    return flaw(nameTooLong(LONGEST_NAME), `${signs.slice(0, LONGEST_NAME).join('').trim()}: ${figures}`);
+  }
+  return { name, flaws: [] };
+}
+
+/** The name in one part; doubtful when it holds a figure that nothing divides from the sides. */
+function divided(part: string, pattern: RegExp): { name: string; doubtful: boolean } {
+  const { name, rest } = pattern.exec(part)?.groups ?? {};
+  if (name !== undefined && tidy(rest ?? '') === '' && edged(name) !== '') return { name: edged(name), doubtful: false };
+  const whole = tidy(part);
+  return { name: whole, doubtful: /\p{N}/u.test(whole) };
+}
+
+function edged(text: string): string {
+  return text.replace(EDGES, '').replace(/\s+/gu, ' ');
+}
+
+function tidy(text: string): string {
+  return edged(edged(text).replace(FILLERS, ''));
+}
+
+/** The names with every repeated one numbered; two that differ only in case are the same. */
+export function distinctNames(names: readonly string[]): string[] {
+  const taken = new Set<string>();
+  return names.map((name) => {
+    let own = name;
+    for (let n = 2; taken.has(own.toLowerCase()); n++) {
+      const tail = ` ${n}`;
+      own = `${[...name].slice(0, LONGEST_NAME - tail.length).join('').trim()}${tail}`;
+    }
+    taken.add(own.toLowerCase());
+    return own;
+  });
+}

@@ -1,0 +1,108 @@
+/** One region's outline, from its sides or its walk, with its corners left out, and the notes on how it was read. */
+
+import type { Outline } from '../core/geometry.ts';
+import { TICKS_PER_INCH } from '../core/length.ts';
+import {
+  cornerLeftOut,
+  laidByItself,
+  notchesMeet,
+  notchesTooMany,
+  notchOfWalk,
+  notchTooLarge,
+  roomExample,
+  roomReadIn,
+  sideTooShort,
+  walkEased,
+  wallLeftOut,
+} from '../words/room-problems.ts';
+import type { LengthUnit } from './length.ts';
+import { unitIn, unitsOf } from './length.ts';
+import { UNITS } from './length-units.ts';
+import type { Reading } from './reading.ts';
+import type { Flaw } from './room-flaw.ts';
+import type { Sides } from './room-notch.ts';
+import { CORNERS, withoutCorners } from './room-notch.ts';
+import type { Shape } from './room-piece.ts';
+import type { Gathered } from './room-region.ts';
+import { readSide } from './room-side.ts';
+import { sayLength } from './say-length.ts';
+import { readWalk } from './walk.ts';
+
+type ReadOutline = { readonly ok: true; readonly outline: Outline } | { readonly ok: false; readonly flaws: readonly Flaw[] };
+
+/** The first unit that a shape names, if any. */
+export function unitOfShape(plain: string, { from, to }: Shape): LengthUnit | undefined {
+  const figures = plain.slice(from, to);
+  for (const end of figures.matchAll(/(?<=[\p{L}'".])(?=[^\p{L}'".]|$)/gu)) {
+    const unit = unitIn(figures.slice(0, end.index));
+    if (unit) return unit;
+  }
+  return undefined;
+}
+
+/** Reads the outline of a region. `stated` is the unit its own figures name; without one they are in `unit`, and that is noted. */
+export function readOutline(
+  plain: string,
+  region: Gathered,
+  stated: LengthUnit | undefined,
+  unit: LengthUnit,
+  reading: Reading,
+): ReadOutline {
+  const { name, piece, notches } = region;
+  const { shape } = piece;
+  const own = stated ?? unit;
+  const saying = { units: unitsOf(own), decimal: reading.habits.decimal };
+  if (piece.sign === 'plus' || piece.sign === 'and') reading.note(laidByItself(name));
+  if (!stated) {
+    const typed = shape.kind === 'walk' ? 'walk' : plain.slice(shape.from, shape.to).trim();
+    reading.note(roomReadIn(name, typed, UNITS[own].word));
+  }
+  if (shape.kind === 'walk') {
+    const walk = readWalk(plain, shape, own, reading);
+    const flaws = notches.map((notch) => whole(notch, notchOfWalk()));
+    if (!walk.ok) return { ok: false, flaws: [...walk.flaws, ...flaws] };
+    if (walk.closing !== undefined) reading.note(wallLeftOut(name, sayLength(walk.closing, saying)));
+    if (walk.eased) reading.note(walkEased(name));
+    return flaws.length > 0 ? { ok: false, flaws } : { ok: true, outline: walk.outline };
+  }
+  const sides = readSides(shape, own, reading);
+  const corners = notches.map((notch) => (notch.shape.kind === 'sides' ? readSides(notch.shape, own, reading) : undefined));
+  const flaws = [sides, ...corners].flatMap((read) => (read && !read.ok ? read.flaws : []));
+  const cut = corners.flatMap((read) => (read?.ok ? [read.sides] : []));
+  const walks = notches.filter((notch) => notch.shape.kind === 'walk').map((notch) => whole(notch, notchOfWalk()));
+  if (!sides.ok || flaws.length + walks.length > 0) return { ok: false, flaws: [...flaws, ...walks] };
+  const outline = withoutCorners(sides.sides, cut);
+  if ('why' in outline) {
+    const bad = notches[outline.notch];
+    const why = { 'too many': notchesTooMany(CORNERS.length), 'too large': notchTooLarge(), 'meets another': notchesMeet() };
+    return { ok: false, flaws: bad ? [whole(bad, why[outline.why])] : [] };
+  }
+  cut.forEach(({ x, y }, i) => {
+    reading.note(cornerLeftOut(name, `${sayLength(x, saying)} x ${sayLength(y, saying)}`, CORNERS[i] ?? ''));
+  });
+  return { ok: true, outline };
+}
+
+/** A flaw of a corner left out: its mend is to leave it in. */
+function whole({ from, to }: { from: number; to: number }, expected: string): Flaw {
+  return { from: from - 1, to, shown: { from, to }, expected, mends: () => [''] };
+}
+
+/** Two sides in one unit: that of the side which names one, else `unit`. */
+function readSides(
+  shape: Extract<Shape, { kind: 'sides' }>,
+  unit: LengthUnit,
+  reading: Reading,
+): { ok: true; sides: Sides } | { ok: false; flaws: readonly Flaw[] } {
+  const { from, to, a, b } = shape;
+  const own = unitIn(a) ?? unitIn(b) ?? unit;
+  const other = unitIn(b) ?? own;
+  const x = readSide(a, unitIn(a) ? own : other, reading);
+  const y = a === b && x.ok ? x : readSide(b, own, reading);
+  const example = roomExample(unitsOf(own) === 'metric', reading.habits.decimal);
+  const flaw = (expected: string, ...mends: string[]): Flaw => ({ from, to, expected, mends: () => [...mends, example] });
+  if (!x.ok) return { ok: false, flaws: [flaw(x.expected, ...x.mends.map((mend) => `${mend} x ${b}`))] };
+  if (!y.ok) return { ok: false, flaws: [flaw(y.expected, ...y.mends.map((mend) => `${a} x ${mend}`))] };
+  if (x.length < TICKS_PER_INCH || y.length < TICKS_PER_INCH) return { ok: false, flaws: [flaw(sideTooShort())] };
+  return { ok: true, sides: { x: x.length, y: y.length } };
+}

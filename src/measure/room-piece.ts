@@ -1,0 +1,98 @@
+/** One line of rooms cut into pieces: each has one shape, the name round it, and the sign that joins it to the piece before. */
+
+import { roomsRunTogether, signsRunTogether } from '../words/room-problems.ts';
+import type { Flaw } from './room-flaw.ts';
+import { pairPattern, SIDE, TIMES } from './room-side.ts';
+
+/** Where a shape stands: two sides as typed (a square's are the same), or a walk round the walls. */
+export type Shape =
+  | { readonly kind: 'sides'; readonly from: number; readonly to: number; readonly a: string; readonly b: string }
+  | { readonly kind: 'walk'; readonly from: number; readonly to: number };
+
+/** `room` begins a room, `and` one that may belong to the room before, `plus` joins an area to it, `minus` leaves a corner out. */
+export type Sign = 'room' | 'and' | 'plus' | 'minus';
+
+export interface Piece {
+  readonly from: number;
+  readonly to: number;
+  readonly sign: Sign;
+  readonly shape: Shape;
+}
+
+const SQUARE = new RegExp(
+  `(?<![\\p{L}\\d./])(?<a>${SIDE}) ?-?square(?!\\p{L})(?! ?-?(?:feet|foot|ft|met(?:er|re)s?|m|inch(?:es)?|in|yards?|yds?)(?!\\p{L}))`,
+  'giu',
+);
+const WALK = new RegExp(
+  '(?<![\\p{L}\\d])walk(?: (?:a?round|the|walls?|room)){0,4} ?[:=]? ?' +
+    `(?=(?:turn )?(?:(?:right|left|r|l) ?)?${SIDE}(?!${TIMES}\\d))`,
+  'iu',
+);
+const SIGN =
+  /(?:, *)?(?:(?<strong>\+|(?<!\p{L})(?:plus|minus|less|without)(?!\p{L}))|(?<dash>(?<!\p{L})-|-(?!\p{L}))|(?<and>&|(?<!\p{L})and(?!\p{L})))|(?<comma>,)/giu;
+
+/** The shapes of `plain` between two places, in order. A walk runs to the end. */
+function shapesIn(plain: string, from: number, to: number): Shape[] {
+  const line = plain.slice(from, to);
+  const walk = WALK.exec(line);
+  const end = walk ? walk.index : line.length;
+  const shapes: Shape[] = [];
+  for (const pattern of [pairPattern(), SQUARE]) {
+    for (const found of line.slice(0, end).matchAll(pattern)) {
+      const { a = '', b = a } = found.groups ?? {};
+      shapes.push({ kind: 'sides', from: from + found.index, to: from + found.index + found[0].length, a, b });
+    }
+  }
+  shapes.sort((one, other) => one.from - other.from);
+  return walk ? [...shapes, { kind: 'walk', from: from + end, to: from + line.trimEnd().length }] : shapes;
+}
+
+/** The pieces of `plain` between two places; none when no shape is found there. */
+export function piecesOf(plain: string, from: number, to: number): { pieces: Piece[]; flaws: Flaw[] } {
+  const shapes = shapesIn(plain, from, to);
+  const pieces: Piece[] = [];
+  const flaws: Flaw[] = [];
+  let start = from;
+  let sign: Sign = 'room';
+  shapes.forEach((shape, i) => {
+    const next = shapes[i + 1];
+    const found = next ? signIn(plain, shape, next) : { from: to, to, sign };
+    if ('mends' in found) flaws.push(found);
+    const cut = 'mends' in found ? { from: shape.to, to: found.to, sign: 'room' as const } : found;
+    pieces.push({ from: start, to: cut.from, sign, shape });
+    start = cut.to;
+    sign = cut.sign;
+  });
+  return { pieces, flaws };
+}
+
+/** The one sign that divides two shapes, or a flaw. */
+function signIn(plain: string, shape: Shape, next: Shape): { from: number; to: number; sign: Sign } | Flaw {
+  const between = plain.slice(shape.to, next.from);
+  const signs = [...between.matchAll(SIGN)];
+  const of = (kind: 'strong' | 'comma' | 'dash' | 'and') => signs.filter(({ groups }) => groups?.[kind] !== undefined);
+  const touching = of('and').filter(
+    ({ index, 0: { length } }) => !between.slice(0, index).trim() !== !between.slice(index + length).trim(),
+  );
+  const kinds = [of('strong'), of('comma'), of('dash'), of('and')];
+  const loudest = kinds.find((found) => found.length > 0) ?? [];
+  const one = loudest.length === 1 ? loudest[0] : loudest === kinds[3] && touching.length === 1 ? touching[0] : undefined;
+  const doubtful = loudest === kinds[2] && of('and').length > 0;
+  if (one && !doubtful) {
+    const place = shape.to + one.index;
+    return { from: place, to: place + one[0].length, sign: signOf(one) };
+  }
+  const shown = { from: shape.from, to: next.to };
+  const expected = signs.length > 0 ? signsRunTogether() : roomsRunTogether();
+  const name = between.replace(SIGN, ' ').replace(/\s+/g, ' ').trim();
+  const mends = () => (name === '' ? ['; '] : [`; ${name} `, ` ${name}; `]);
+  return { from: shape.to, to: next.from, shown, expected, mends };
+}
+
+function signOf(found: RegExpExecArray): Sign {
+  const { strong, dash, and } = found.groups ?? {};
+  if (and !== undefined) return 'and';
+  if (dash !== undefined) return 'minus';
+  if (strong === undefined) return 'room';
+  return /^(?:\+|plus)$/i.test(strong) ? 'plus' : 'minus';
+}

@@ -1,0 +1,83 @@
+/** Figures for laying floating click plank: the rules a layout keeps unless its maker or the asker says otherwise. */
+
+import { inches, type Length } from '../core/length.ts';
+import { type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
+
+const TRADE_GUIDANCE = { title: 'Trade guidance for floating floors', standing: 'reported' } as const;
+
+export const STAGGER: Cited<Length> = {
+  name: 'Stagger between joints of touching rows',
+  said: '6 in, or the maker’s, whichever is more',
+  value: inches(6),
+  source: TRADE_GUIDANCE,
+};
+
+export const SHORTEST_END: Cited<Length> = {
+  name: 'Shortest end piece',
+  said: '8 in',
+  value: inches(8),
+  source: {
+    title: 'National Home Improvement Estimator',
+    year: 2018,
+    section: 'p. 274',
+    standing: 'published',
+  },
+};
+
+export const NARROWEST_STRIP: Cited<Length> = {
+  name: 'Narrowest strip along a wall parallel to the rows',
+  said: '2 in, half a plank preferred',
+  value: inches(2),
+  source: TRADE_CUSTOM,
+};
+
+export const PERIMETER_GAP: Cited<Length> = {
+  name: 'Gap at every wall',
+  said: '1/4 in; 1/2 in for runs of 50 to 85 ft',
+  value: inches(0.25),
+  source: TRADE_GUIDANCE,
+};
+
+/** A run from here on wants the wider gap, and its maker's word on breaks. */
+export const LONG_RUN: Cited<Length> = {
+  name: 'Run from which a wider gap is asked',
+  said: '50 ft',
+  value: inches(600),
+  source: TRADE_GUIDANCE,
+};
+
+export const KERF: Cited<Length> = {
+  name: 'Kerf',
+  said: '0 for score and snap, 1/8 in for a saw',
+  value: inches(0),
+  source: TRADE_CUSTOM,
+};
+
+export const MISTAKES_PERCENT: Cited<number> = {
+  name: 'Allowance for mistakes',
+  said: '3 % of the computed planks',
+  value: 3,
+  source: TRADE_CUSTOM,
+};
+
+export const STAIR_STEP: Cited<{ readonly step: Length; readonly rows: number }> = {
+  name: 'Stair-step',
+  said: 'each row stepped 6 in from the last, five rows, then start over',
+  value: { step: inches(6), rows: 5 },
+  source: COMMON_PRACTICE,
+};
+
+export const RULE_OF_THUMB_PERCENT: Cited<number> = {
+  name: 'Rule-of-thumb waste, straight laying',
+  said: '5–10 % of the area; shown only beside the computed figure',
+  value: 10,
+  source: TRADE_CUSTOM,
+};
+
+/** How far a printed carton area may lie from size × count: printed sizes are nominal. */
+export const NOMINAL_PERCENT: Cited<number> = {
+  name: 'Printed carton area against size × count',
+  said: 'within 2 %',
+  value: 2,
+  source: COMMON_PRACTICE,
+};

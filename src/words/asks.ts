@@ -1,0 +1,77 @@
+/** The texts about an ask as a whole: an unknown command, a misspelt or missing option, a line too long. */
+
+import type { Problem } from '../reply/problem.ts';
+
+/** A whole ask that always works, offered when nothing nearer is known. */
+export const SAMPLE_ASK = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
+
+const GOT_MOST = 120;
+
+/** What was read, short enough to be said back. */
+export function quoted(text: string): string {
+  const line = text.replace(/\s+/g, ' ').trim();
+  const characters = [...line];
+  return characters.length > GOT_MOST ? `${characters.slice(0, GOT_MOST).join('')}…` : line;
+}
+
+export function emptyAsk(): Problem {
+  return {
+    option: 'ask',
+    got: '',
+    expected: 'An ask starts with a command: planks, tape, safety, sources or help.',
+    fix: SAMPLE_ASK,
+  };
+}
+
+export function unknownCommand(
+  text: string,
+  word: string,
+  near: string | undefined,
+  rest: string,
+  names: readonly string[],
+): Problem {
+  return {
+    option: 'ask',
+    got: quoted(text),
+    expected: near
+      ? `There is no command “${word}”; the nearest is “${near}”.`
+      : `An ask starts with a command: ${names.join(', ')}.`,
+    fix: near ? `${near} ${rest}`.trim() : SAMPLE_ASK,
+  };
+}
+
+export function toldTwice(option: string, before: string, value: string): Problem {
+  return {
+    option,
+    got: quoted(`${before} … ${value}`),
+    expected: `Tell ${option} once: it was read both as “${quoted(before)}” and as “${quoted(value)}”.`,
+    fix: `${option}: ${quoted(value)}`,
+  };
+}
+
+export function misspeltOption(got: string, near: string, value: string): Problem {
+  return {
+    option: near,
+    got: quoted(got),
+    expected: `There is no option “${got.replace(/\s*:$/, '')}”; the nearest is “${near}”.`,
+    fix: `${near}: ${value}`,
+  };
+}
+
+export function missingOption(option: string, summary: string, fix: string): Problem {
+  return { option, got: '', expected: `Tell ${option}: ${summary}.`, fix };
+}
+
+export function askTooLong(length: number, most: number): Problem {
+  return {
+    option: 'ask',
+    got: `${length} characters`,
+    expected: `An ask is at most ${most} characters; ask in parts.`,
+    fix: SAMPLE_ASK,
+  };
+}
+
+/** What an asker is told of a fault. */
+export function sayFault(reference: string): string {
+  return `Something went wrong on our side; nothing of yours is lost. Ask again, and if it stays, give this reference: ${reference}.`;
+}

@@ -1,0 +1,36 @@
+/** The words of each caution. They inform; local code, makers' instructions and licensed trades come first. */
+
+import type { Caution } from '../reply/caution.ts';
+import type { Source } from '../reply/source.ts';
+
+const TEXTS: Readonly<Record<string, string>> = {
+  asbestos:
+    'Old floor below? Sheet, tile or black adhesive laid up to 1980 may hold asbestos: have a sample tested first; do not sand, saw, drill, dry-scrape or dry-sweep it. A licensed abatement contractor removes it.',
+  lead: 'House older than 1978? Paint on its trim may hold lead: test before you pry, sand or cut it, keep children away, wet the work and clean with a HEPA vacuum.',
+  blade:
+    'Utility knife: fresh blade, cut away from yourself, other hand out of the line, cut-resistant glove; blades go into a can, not a bag.',
+  saw: 'Saw: guard on, eyes and ears covered, piece held firm, blade at rest before you reach in. Cut outdoors or with a dust collector.',
+  dust: 'Dust: wear a fitted N95 mask when you saw or sand, and vacuum instead of sweeping dry.',
+  silica:
+    'Concrete and levelling dust holds silica: never grind it dry without a shroud, a HEPA vacuum and a respirator (action level 25 µg/m³ over 8 h).',
+  noise: 'Saws and nailers are louder than 85 dBA: wear hearing protection.',
+  knees: 'Knees: wear pads, kneel in short spells, change sides, never kick with the knee.',
+  lifting:
+    'Lifting: open the carton and carry planks in part loads if it is heavy; two people on the stairs; back straight, load close.',
+  mould:
+    'Mould over about 10 sq ft, or any sewage, is work for a professional. Smaller spots: gloves, N95 mask, goggles; dry within 24–48 h.',
+  tetanus: 'A dirty or puncture wound and more than 5 years since your last tetanus dose: see a clinician.',
+  'nail-gun':
+    'Nail gun: full sequential trigger, never point it at anybody, hose off before you clear a jam, free hand a foot away, eyes and ears covered.',
+  'hidden-lines':
+    'Cables, pipes and heating tubes lie in walls and floors: find them first, and keep fasteners no longer than they need to be.',
+};
+
+/** Cautions with their words. Throws when a topic has none: a caution must never be silent. */
+export function worded(cautions: readonly { readonly topic: string; readonly source: Source }[]): readonly Caution[] {
+  return cautions.map(({ topic, source }) => {
+    const text = TEXTS[topic];
+    if (text === undefined) throw new Error(`no words for the caution ${topic}`);
+    return { topic, text, source };
+  });
+}

@@ -1,0 +1,50 @@
+/** The texts about counts, percentages, choices, patterns and directions that cannot be read. */
+
+import type { Problem } from '../reply/problem.ts';
+import { quoted } from './asks.ts';
+
+interface Got {
+  readonly option: string;
+  readonly got: string;
+}
+
+function got({ option, got: text }: Got): Got {
+  return { option, got: quoted(text) };
+}
+
+export function notACount(read: Got, least: number, most: number): Problem {
+  return {
+    ...got(read),
+    expected: `A whole number from ${least} to ${most}.`,
+    fix: `${read.option}: ${Math.max(least, 1)}`,
+  };
+}
+
+export function notAPercent(read: Got): Problem {
+  return { ...got(read), expected: 'A percentage from 0 to 100, such as 3 % or 8.25 %.', fix: `${read.option}: 3 %` };
+}
+
+export function notAmong(read: Got, choices: readonly string[], near: string): Problem {
+  return { ...got(read), expected: `One of: ${choices.join(', ')}.`, fix: `${read.option}: ${near}` };
+}
+
+export function notAPattern(read: Got, near: string): Problem {
+  return {
+    ...got(read),
+    expected:
+      'A pattern is stair-step (with its step and rows, such as “stair-step 6 in x 5”), half, thirds or offcut-first.',
+    fix: `${read.option}: ${near}`,
+  };
+}
+
+export function notADirection(read: Got): Problem {
+  return {
+    ...got(read),
+    expected: 'Rows run long, short, or along a wall: “wall 2”, or “wall 2 of living”.',
+    fix: `${read.option}: long`,
+  };
+}
+
+export function outOfRange(read: Got, least: string, most: string, fix: string): Problem {
+  return { ...got(read), expected: `A length from ${least} to ${most}.`, fix: `${read.option}: ${fix}` };
+}
