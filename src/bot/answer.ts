@@ -2,7 +2,7 @@
 
 import { randomBytes } from 'node:crypto';
 import { askTooLong } from '../words/asks.ts';
-import type { Command, Outcome } from './command.ts';
+import { askLine, type Command, type Context, type Outcome } from './command.ts';
 import { LONGEST_ASK, parseLine } from './grammar.ts';
 import type { Invocation } from './invocation.ts';
 import type { Ports } from './ports.ts';
@@ -45,8 +45,15 @@ async function* outcomes(invocation: Invocation, commands: readonly Command[]): 
     yield { problems: options.problems };
     return;
   }
-  const context = { habits: invocation.habits, commands, assumed: options.assumed };
-  const outcome = parsed.command.run(options.values, context);
+  const { command, told } = parsed;
+  const context: Context = {
+    habits: invocation.habits,
+    commands,
+    assumed: options.assumed,
+    told,
+    again: (changes) => askLine(command, new Map([...told, ...Object.entries(changes)])),
+  };
+  const outcome = command.run(options.values, context);
   if (Symbol.asyncIterator in outcome) yield* outcome;
   else yield outcome;
 }

@@ -25,6 +25,10 @@ export interface Context {
   readonly commands: readonly Command[];
   /** How doubtful things were read, so far. */
   readonly assumed: readonly string[];
+  /** What was typed, by option. */
+  readonly told: ReadonlyMap<string, string>;
+  /** The same ask with these options told otherwise, as a line to type. */
+  again(changes: Readonly<Record<string, string>>): string;
 }
 
 export type Options = z.ZodObject<Record<string, z.ZodType>>;
@@ -47,4 +51,9 @@ export function defineCommand<O extends Options>(command: Command<O>): Command {
 /** A command's name as it is typed, its group before it. */
 export function fullName(command: Command): string {
   return command.group ? `${command.group} ${command.name}` : command.name;
+}
+
+/** A command with its options told, as a line that the grammar reads. */
+export function askLine(command: Command, told: ReadonlyMap<string, string>): string {
+  return [command.name, [...told].map(([option, text]) => `${option}: ${text}`).join(', ')].join(' ').trim();
 }

@@ -58,7 +58,7 @@ export function parseOptions(command: Command, text: string): Parsed {
   if (unlabelled !== '' && first !== undefined) tell(first, unlabelled);
   pairs.forEach((pair, i) => {
     const value = trimmed(text.slice(pair.index + pair[0].length, pairs[i + 1]?.index ?? text.length));
-    tell(pair[1]?.toLowerCase() ?? '', value);
+    tell((pair[1] ?? '').toLowerCase().replaceAll(' ', '-'), value);
   });
   for (const value of [...told.values()]) problems.push(...misspelt(value, names));
   const [problem, ...more] = problems;
@@ -68,7 +68,10 @@ export function parseOptions(command: Command, text: string): Parsed {
 /** A known option's name and its colon, at the start or behind a space, comma or semicolon. */
 function pairStart(names: readonly string[]): RegExp {
   const longestFirst = [...names].sort((a, b) => b.length - a.length);
-  return new RegExp(`(?<=^|[\\s,;])(${longestFirst.join('|')})\\s*:`, 'giu');
+  return new RegExp(
+    `(?<=^|[\\s,;])(${longestFirst.map((name) => name.replaceAll('-', '[- ]')).join('|')})\\s*:`,
+    'giu',
+  );
 }
 
 /** Words before a colon that are nearly an option's name. Others belong to the value: a room may be named that way. */

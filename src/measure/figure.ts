@@ -22,7 +22,11 @@ export function readPercent(text: string, reading: Reading): Read<number> {
 }
 
 /** One of a few words; a near miss is answered with the nearest. */
-export function readChoice<T extends string>(text: string, reading: Reading, choices: readonly [T, ...T[]]): Read<T> {
+export function readChoice<const T extends string>(
+  text: string,
+  reading: Reading,
+  choices: readonly [T, ...T[]],
+): Read<T> {
   const word = text.trim().toLowerCase();
   const choice = choices.find((candidate) => candidate === word);
   if (choice !== undefined) return read(choice);

@@ -1,7 +1,7 @@
 /** A typed number, read exactly: whole, decimal with either mark, grouped by thousands, a fraction or a mixed number. */
 
 import type { LengthUnit } from './length-units.ts';
-import { UNITS } from './length-units.ts';
+import { MOST_TICKS, UNITS } from './length-units.ts';
 
 /** An exact ratio of whole numbers; `bottom` is above zero. */
 export interface Ratio {
@@ -21,6 +21,10 @@ export interface Numeral {
 export interface Doubt {
   readonly whole: string;
   readonly decimal: string;
+  /** What it comes to as a decimal. */
+  readonly asDecimal: Ratio;
+  /** Whether the whole number is a length that can be read. */
+  readonly wholeFits: boolean;
 }
 
 const FRACTION = /(\d+)\/(\d+)(?![\d.,])/y;
@@ -70,7 +74,10 @@ export function valued(numeral: Numeral, unit: LengthUnit | undefined, mark: '.'
   if (unit === 'mm') return decimalRatio(last === ',' || mark === ',' ? whole : decimal);
   if (unit === 'm' || last === mark) return decimalRatio(decimal);
   if (last === '.' && UNITS[unit].units === 'imperial') return decimalRatio(decimal);
-  return { whole, decimal: decimal.replace('.', mark) };
+  const asDecimal = decimalRatio(decimal);
+  const size = UNITS[unit].ticks;
+  if (asDecimal.top * size > MOST_TICKS * asDecimal.bottom) return asDecimal;
+  return { whole, decimal: decimal.replace('.', mark), asDecimal, wholeFits: BigInt(whole) * size <= MOST_TICKS };
 }
 
 /** A ratio of zero or more rounded once to a whole number, a half up. */

@@ -49,7 +49,7 @@ export function quantityAt(text: string, start: number, scan: Scan): Quantity | 
   const end = named?.end ?? numeral.end;
   const typed = text.slice(start, end).trim();
   if ('whole' in value) {
-    return doubt(text, start, start, numeral, end, value, scan);
+    return doubt(numeral, typed.slice(numeral.typed.length), value, scan);
   }
   const feetAndInches = feetAndInchesIn(numeral);
   const hyphen = numeral.typed.includes('-') ? { hyphen: true } : {};
@@ -82,14 +82,15 @@ function joined(
   if (!numeral || !part) return quantity;
   const typed = text.slice(start, part.end).trim();
   const got = { option: scan.reading.option, got: typed };
-  if (part.doubtful) {
+  if (part.doubtful && quantity.top < MOST_TICKS) {
     const { decimal } = scan.reading.habits;
     const metres = /^\d+/.exec(quantity.typed)?.[0] ?? '';
     return doubtfulCentimetres(got, `${metres}${decimal}${numeral.typed} m`, `${metres} m ${numeral.typed} cm`);
   }
-  const value = valued(numeral, part.unit, scan.reading.habits.decimal);
-  if (value === undefined) return undefined;
-  if ('whole' in value) return doubt(text, start, next, numeral, part.end, value, scan);
+  const lesser = valued(numeral, part.unit, scan.reading.habits.decimal);
+  if (lesser === undefined) return undefined;
+  // A thousand of a lesser unit would fill the greater one, so no mark is doubtful here.
+  const value = 'whole' in lesser ? lesser.asDecimal : lesser;
   const size = UNITS[part.unit].ticks;
   const top = quantity.top * value.bottom + value.top * size;
   const limit = UNITS[unit].ticks / size;
@@ -146,19 +147,11 @@ function unitAt(
   return two === '2' ? { unit, end: start + match[0].length - 1, square: false } : undefined;
 }
 
-/** Both readings of a doubtful numeral, each with all that was typed round it. */
-function doubt(
-  text: string,
-  start: number,
-  at: number,
-  numeral: Numeral,
-  end: number,
-  { whole, decimal }: Doubt,
-  scan: Scan,
-): Problem {
-  const [before, behind] = [text.slice(start, at), text.slice(numeral.end, end)];
-  const got = { option: scan.reading.option, got: `${before}${numeral.typed}${behind}` };
-  return doubtfulMark(got, `${before}${whole}${behind}`, `${before}${decimal}${behind}`);
+/** Both readings of a doubtful numeral, each with the unit `behind` it. */
+function doubt(numeral: Numeral, behind: string, { whole, decimal, wholeFits }: Doubt, scan: Scan): Problem {
+  const got = { option: scan.reading.option, got: `${numeral.typed}${behind}` };
+  const readings = { whole: `${whole}${behind}`, decimal: `${decimal}${behind}` };
+  return doubtfulMark(got, readings, wholeFits ? readings.whole : readings.decimal);
 }
 
 /** The sum of the parts as a length is said, each greater part filled: 12' 14" is 13' 2". */

@@ -94,8 +94,8 @@ function lengthOf(text: string, reading: Reading, bare: LengthUnit, tellBare: bo
   const top = quantity.power === 0 ? quantity.top * UNITS[bare].ticks : quantity.top;
   const whole = roundedRatio({ top, bottom: quantity.bottom });
   if (whole <= 0n) return unread(notAboveZero(got, example));
-  if (minus > 0) return unread(notAboveZero(got, quantity.typed));
   if (top > MOST_TICKS * quantity.bottom) return unread(tooLong(got, inSmallerUnit(quantity, bare) ?? example));
+  if (minus > 0) return unread(notAboveZero(got, quantity.typed));
 
   const length = ticks(Number(whole));
   if (noteDecimalFeet(quantity, unit, length, reading)) return read(length);

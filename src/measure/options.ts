@@ -42,7 +42,7 @@ export const count = (told: Told & { readonly least: number; readonly most: numb
 export const percent = (told: Told) => reader({ kind: 'percent', example: '3 %', ...told }, readPercent);
 
 /** One of a few words. */
-export const choice = <T extends string>(choices: readonly [T, ...T[]], told: Told) =>
+export const choice = <const T extends string>(choices: readonly [T, ...T[]], told: Told) =>
   reader({ kind: 'choice', example: choices[0], choices, ...told }, (text, reading) =>
     readChoice(text, reading, choices),
   );

@@ -54,12 +54,7 @@ function mended(flaws: readonly Flaw[], text: string, reads: (text: string) => b
 }
 
 /** The text with the mend numbered `round` (or its last one) put in the place of every flaw. */
-function withMends(
-  flaws: readonly Flaw[],
-  mends: readonly (readonly string[])[],
-  round: number,
-  text: string,
-): string {
+function withMends(flaws: readonly Flaw[], mends: readonly (readonly string[])[], round: number, text: string): string {
   const places = flaws
     .map((flaw, i) => ({ flaw, mend: mends[i]?.[Math.min(round, (mends[i]?.length ?? 1) - 1)] }))
     .sort((a, b) => a.flaw.from - b.flaw.from);
@@ -70,5 +65,8 @@ function withMends(
     whole += text.slice(done, flaw.from) + mend;
     done = flaw.to;
   }
-  return (whole + text.slice(done)).trim();
+  return (whole + text.slice(done))
+    .replace(/ *,(?: *,)+/g, ',')
+    .replace(/^[\s,;]+|[\s,;]+$/g, '')
+    .replace(/ {2,}/g, ' ');
 }

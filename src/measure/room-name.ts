@@ -1,16 +1,17 @@
 /** A room's name: what stands before or after its figures, with its capitals kept and its spaces collapsed. */
 
-import { nameNeedsColon, nameOddSign, nameTooLong, negativeSide } from '../words/room-problems.ts';
+import { nameNeedsColon, nameOddSign, nameTooLong, negativeSide, threeSides } from '../words/room-problems.ts';
 import type { Flaw } from './room-flaw.ts';
 import type { Piece } from './room-piece.ts';
+import { AREA } from './room-shapeless.ts';
 
 export const LONGEST_NAME = 40;
 
 const EDGES = /^[\s,:=()[\].~*•\p{Pd}]+|[\s,:=()[\].~*•\p{Pd}]+$/gu;
 const FILLER = 'the|my|our|an?|about|approx(?:imately)?|roughly|circa|for|in|is|are|of|measures';
 const FILLERS = new RegExp(`^(?:(?:${FILLER})(?:\\s+|$))+|(?:(?:\\s+|^)(?:${FILLER}))+$`, 'giu');
-const ODD = /[^\p{L}\p{M}\p{N}\p{Extended_Pictographic}\u200d '’._/#&+-]/u;
-const AREA = /\(?~?\d[\d.,]* ?(?:sq|square|m2|m²|ft2|ft²)[^,;)]*\)?/giu;
+const ODD = /(?!\u200d)[^\p{L}\p{M}\p{N}\p{Extended_Pictographic} '’._/#&+-]/u;
+const AREAS = new RegExp(`\\(?~?${AREA}\\)?`, 'gi');
 
 export interface ReadName {
   /** Empty when none was typed. */
@@ -32,23 +33,29 @@ export function readName(piece: Piece, text: string): ReadName {
   const left = divided(before, /^(?<name>[^:=]*)[:=](?<rest>[^:=]*)$/u);
   const right = divided(after, /^(?<rest>[\s)]*)[:=](?<name>[^:=]*)$/u);
   const name = [left.name, right.name].filter((part) => part !== '').join(' ');
+  if (/^(?:x|by)$/i.test(name)) return flaw(threeSides());
   const odd = ODD.exec(name);
-  if (odd) return flaw(nameOddSign(odd[0]), `${name.replace(new RegExp(ODD.source, 'gu'), ' ').trim()}: ${figures}`);
+  if (odd) return flaw(nameOddSign(odd[0]), labelled(name.replace(new RegExp(ODD.source, 'gu'), ' '), figures));
   if (left.doubtful || right.doubtful) {
-    const bare = [before, after].map((part) => tidy(part.replace(AREA, ' '))).filter((part) => part !== '');
-    return flaw(nameNeedsColon(name), `${bare.join(' ')}: ${figures}`);
+    const bare = [before, after].map((part) => tidy(part.replace(AREAS, ' '))).filter((part) => part !== '');
+    return flaw(nameNeedsColon(name), labelled(bare.join(' '), figures));
   }
   const signs = [...name];
   if (signs.length > LONGEST_NAME) {
-    return flaw(nameTooLong(LONGEST_NAME), `${signs.slice(0, LONGEST_NAME).join('').trim()}: ${figures}`);
+    return flaw(nameTooLong(LONGEST_NAME), labelled(signs.slice(0, LONGEST_NAME).join(''), figures));
   }
   return { name, flaws: [] };
+}
+
+function labelled(name: string, figures: string): string {
+  return name.trim() === '' ? figures : `${name.trim()}: ${figures}`;
 }
 
 /** The name in one part; doubtful when it holds a figure that nothing divides from the sides. */
 function divided(part: string, pattern: RegExp): { name: string; doubtful: boolean } {
   const { name, rest } = pattern.exec(part)?.groups ?? {};
-  if (name !== undefined && tidy(rest ?? '') === '' && edged(name) !== '') return { name: edged(name), doubtful: false };
+  if (name !== undefined && tidy(rest ?? '') === '' && edged(name) !== '')
+    return { name: edged(name), doubtful: false };
   const whole = tidy(part);
   return { name: whole, doubtful: /\p{N}/u.test(whole) };
 }
@@ -68,7 +75,10 @@ export function distinctNames(names: readonly string[]): string[] {
     let own = name;
     for (let n = 2; taken.has(own.toLowerCase()); n++) {
       const tail = ` ${n}`;
-      own = `${[...name].slice(0, LONGEST_NAME - tail.length).join('').trim()}${tail}`;
+      own = `${[...name]
+        .slice(0, LONGEST_NAME - tail.length)
+        .join('')
+        .trim()}${tail}`;
     }
     taken.add(own.toLowerCase());
     return own;

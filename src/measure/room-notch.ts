@@ -23,15 +23,32 @@ export function withoutCorners(room: Sides, notches: readonly Sides[]): Outline 
   for (const [i, notch] of notches.entries()) {
     if (i >= CORNERS.length) return { notch: i, why: 'too many' };
     if (notch.x >= room.x || notch.y >= room.y) return { notch: i, why: 'too large' };
-    if (notches.slice(0, i).some((other, j) => meet(room, notch, other, i, j))) return { notch: i, why: 'meets another' };
+    if (notches.slice(0, i).some((other, j) => meet(room, notch, other, i, j)))
+      return { notch: i, why: 'meets another' };
   }
   const [farRight, farLeft, nearLeft, nearRight] = notches;
   const { x, y } = room;
   return [
-    ...corner(nearLeft, [0, 0], ({ x: w, y: h }) => [[0, h], [w, h], [w, 0]]),
-    ...corner(nearRight, [x, 0], ({ x: w, y: h }) => [[x - w, 0], [x - w, h], [x, h]]),
-    ...corner(farRight, [x, y], ({ x: w, y: h }) => [[x, y - h], [x - w, y - h], [x - w, y]]),
-    ...corner(farLeft, [0, y], ({ x: w, y: h }) => [[w, y], [w, y - h], [0, y - h]]),
+    ...corner(nearLeft, [0, 0], ({ x: w, y: h }) => [
+      [0, h],
+      [w, h],
+      [w, 0],
+    ]),
+    ...corner(nearRight, [x, 0], ({ x: w, y: h }) => [
+      [x - w, 0],
+      [x - w, h],
+      [x, h],
+    ]),
+    ...corner(farRight, [x, y], ({ x: w, y: h }) => [
+      [x, y - h],
+      [x - w, y - h],
+      [x - w, y],
+    ]),
+    ...corner(farLeft, [0, y], ({ x: w, y: h }) => [
+      [w, y],
+      [w, y - h],
+      [0, y - h],
+    ]),
   ];
 }
 

@@ -22,26 +22,19 @@ import type { Reading } from './reading.ts';
 import type { Flaw } from './room-flaw.ts';
 import type { Sides } from './room-notch.ts';
 import { CORNERS, withoutCorners } from './room-notch.ts';
-import type { Shape } from './room-piece.ts';
+import type { Piece, Shape } from './room-piece.ts';
 import type { Gathered } from './room-region.ts';
 import { readSide } from './room-side.ts';
 import { sayLength } from './say-length.ts';
 import { readWalk } from './walk.ts';
 
-type ReadOutline = { readonly ok: true; readonly outline: Outline } | { readonly ok: false; readonly flaws: readonly Flaw[] };
-
-/** The first unit that a shape names, if any. */
-export function unitOfShape(plain: string, { from, to }: Shape): LengthUnit | undefined {
-  const figures = plain.slice(from, to);
-  for (const end of figures.matchAll(/(?<=[\p{L}'".])(?=[^\p{L}'".]|$)/gu)) {
-    const unit = unitIn(figures.slice(0, end.index));
-    if (unit) return unit;
-  }
-  return undefined;
-}
+type ReadOutline =
+  | { readonly ok: true; readonly outline: Outline }
+  | { readonly ok: false; readonly flaws: readonly Flaw[] };
 
 /** Reads the outline of a region. `stated` is the unit its own figures name; without one they are in `unit`, and that is noted. */
 export function readOutline(
+  text: string,
   plain: string,
   region: Gathered,
   stated: LengthUnit | undefined,
@@ -54,7 +47,7 @@ export function readOutline(
   const saying = { units: unitsOf(own), decimal: reading.habits.decimal };
   if (piece.sign === 'plus' || piece.sign === 'and') reading.note(laidByItself(name));
   if (!stated) {
-    const typed = shape.kind === 'walk' ? 'walk' : plain.slice(shape.from, shape.to).trim();
+    const typed = shape.kind === 'walk' ? 'walk' : text.slice(shape.from, shape.to).trim();
     reading.note(roomReadIn(name, typed, UNITS[own].word));
   }
   if (shape.kind === 'walk') {
@@ -66,7 +59,9 @@ export function readOutline(
     return flaws.length > 0 ? { ok: false, flaws } : { ok: true, outline: walk.outline };
   }
   const sides = readSides(shape, own, reading);
-  const corners = notches.map((notch) => (notch.shape.kind === 'sides' ? readSides(notch.shape, own, reading) : undefined));
+  const corners = notches.map((notch) =>
+    notch.shape.kind === 'sides' ? readSides(notch.shape, own, reading) : undefined,
+  );
   const flaws = [sides, ...corners].flatMap((read) => (read && !read.ok ? read.flaws : []));
   const cut = corners.flatMap((read) => (read?.ok ? [read.sides] : []));
   const walks = notches.filter((notch) => notch.shape.kind === 'walk').map((notch) => whole(notch, notchOfWalk()));
@@ -74,7 +69,11 @@ export function readOutline(
   const outline = withoutCorners(sides.sides, cut);
   if ('why' in outline) {
     const bad = notches[outline.notch];
-    const why = { 'too many': notchesTooMany(CORNERS.length), 'too large': notchTooLarge(), 'meets another': notchesMeet() };
+    const why = {
+      'too many': notchesTooMany(CORNERS.length),
+      'too large': notchTooLarge(),
+      'meets another': notchesMeet(),
+    };
     return { ok: false, flaws: bad ? [whole(bad, why[outline.why])] : [] };
   }
   cut.forEach(({ x, y }, i) => {
@@ -84,8 +83,8 @@ export function readOutline(
 }
 
 /** A flaw of a corner left out: its mend is to leave it in. */
-function whole({ from, to }: { from: number; to: number }, expected: string): Flaw {
-  return { from: from - 1, to, shown: { from, to }, expected, mends: () => [''] };
+function whole({ joint, from, to }: Piece, expected: string): Flaw {
+  return { from: joint, to, shown: { from, to }, expected, mends: () => [''] };
 }
 
 /** Two sides in one unit: that of the side which names one, else `unit`. */
@@ -95,12 +94,15 @@ function readSides(
   reading: Reading,
 ): { ok: true; sides: Sides } | { ok: false; flaws: readonly Flaw[] } {
   const { from, to, a, b } = shape;
-  const own = unitIn(a) ?? unitIn(b) ?? unit;
-  const other = unitIn(b) ?? own;
-  const x = readSide(a, unitIn(a) ? own : other, reading);
-  const y = a === b && x.ok ? x : readSide(b, own, reading);
-  const example = roomExample(unitsOf(own) === 'metric', reading.habits.decimal);
-  const flaw = (expected: string, ...mends: string[]): Flaw => ({ from, to, expected, mends: () => [...mends, example] });
+  const x = readSide(a, unitIn(b) ?? unit, reading);
+  const y = a === b && x.ok ? x : readSide(b, unitIn(a) ?? unit, reading);
+  const example = roomExample(unitsOf(unit) === 'metric', reading.habits.decimal);
+  const flaw = (expected: string, ...mends: string[]): Flaw => ({
+    from,
+    to,
+    expected,
+    mends: () => [...mends, example],
+  });
   if (!x.ok) return { ok: false, flaws: [flaw(x.expected, ...x.mends.map((mend) => `${mend} x ${b}`))] };
   if (!y.ok) return { ok: false, flaws: [flaw(y.expected, ...y.mends.map((mend) => `${a} x ${mend}`))] };
   if (x.length < TICKS_PER_INCH || y.length < TICKS_PER_INCH) return { ok: false, flaws: [flaw(sideTooShort())] };

@@ -2,6 +2,7 @@
 
 import { roomsRunTogether, signsRunTogether } from '../words/room-problems.ts';
 import type { Flaw } from './room-flaw.ts';
+import { LETTER } from './room-plain.ts';
 import { pairPattern, SIDE, TIMES } from './room-side.ts';
 
 /** Where a shape stands: two sides as typed (a square's are the same), or a walk round the walls. */
@@ -13,6 +14,8 @@ export type Shape =
 export type Sign = 'room' | 'and' | 'plus' | 'minus';
 
 export interface Piece {
+  /** Where the sign before it begins. */
+  readonly joint: number;
   readonly from: number;
   readonly to: number;
   readonly sign: Sign;
@@ -20,16 +23,19 @@ export interface Piece {
 }
 
 const SQUARE = new RegExp(
-  `(?<![\\p{L}\\d./])(?<a>${SIDE}) ?-?square(?!\\p{L})(?! ?-?(?:feet|foot|ft|met(?:er|re)s?|m|inch(?:es)?|in|yards?|yds?)(?!\\p{L}))`,
-  'giu',
+  `(?<![${LETTER}\\d./])(?<a>${SIDE}) ?-?square(?![${LETTER}])(?! ?-?(?:feet|foot|ft|met(?:er|re)s?|m|inch(?:es)?|in|yards?|yds?)(?![${LETTER}]))`,
+  'g',
 );
 const WALK = new RegExp(
-  '(?<![\\p{L}\\d])walk(?: (?:a?round|the|walls?|room)){0,4} ?[:=]? ?' +
+  `(?<![${LETTER}\\d])walk(?: (?:a?round|the|walls?|room)){0,4} ?[:=]? ?` +
     `(?=(?:turn )?(?:(?:right|left|r|l) ?)?${SIDE}(?!${TIMES}\\d))`,
-  'iu',
 );
-const SIGN =
-  /(?:, *)?(?:(?<strong>\+|(?<!\p{L})(?:plus|minus|less|without)(?!\p{L}))|(?<dash>(?<!\p{L})-|-(?!\p{L}))|(?<and>&|(?<!\p{L})and(?!\p{L})))|(?<comma>,)/giu;
+const WORD = `(?<![${LETTER}])`;
+const SIGN = new RegExp(
+  `(?:, *)?(?:(?<strong>\\+|${WORD}(?:plus|minus|less|without)(?![${LETTER}]))` +
+    `|(?<dash>${WORD}-|-(?![${LETTER}]))|(?<and>&|${WORD}and(?![${LETTER}])))|(?<comma>,)`,
+  'g',
+);
 
 /** The shapes of `plain` between two places, in order. A walk runs to the end. */
 function shapesIn(plain: string, from: number, to: number): Shape[] {
@@ -52,14 +58,15 @@ export function piecesOf(plain: string, from: number, to: number): { pieces: Pie
   const shapes = shapesIn(plain, from, to);
   const pieces: Piece[] = [];
   const flaws: Flaw[] = [];
-  let start = from;
+  let [start, joint] = [from, from];
   let sign: Sign = 'room';
   shapes.forEach((shape, i) => {
     const next = shapes[i + 1];
     const found = next ? signIn(plain, shape, next) : { from: to, to, sign };
     if ('mends' in found) flaws.push(found);
     const cut = 'mends' in found ? { from: shape.to, to: found.to, sign: 'room' as const } : found;
-    pieces.push({ from: start, to: cut.from, sign, shape });
+    pieces.push({ joint, from: start, to: cut.from, sign, shape });
+    joint = cut.from;
     start = cut.to;
     sign = cut.sign;
   });
@@ -76,7 +83,8 @@ function signIn(plain: string, shape: Shape, next: Shape): { from: number; to: n
   );
   const kinds = [of('strong'), of('comma'), of('dash'), of('and')];
   const loudest = kinds.find((found) => found.length > 0) ?? [];
-  const one = loudest.length === 1 ? loudest[0] : loudest === kinds[3] && touching.length === 1 ? touching[0] : undefined;
+  const one =
+    loudest.length === 1 ? loudest[0] : loudest === kinds[3] && touching.length === 1 ? touching[0] : undefined;
   const doubtful = loudest === kinds[2] && of('and').length > 0;
   if (one && !doubtful) {
     const place = shape.to + one.index;
@@ -94,5 +102,5 @@ function signOf(found: RegExpExecArray): Sign {
   if (and !== undefined) return 'and';
   if (dash !== undefined) return 'minus';
   if (strong === undefined) return 'room';
-  return /^(?:\+|plus)$/i.test(strong) ? 'plus' : 'minus';
+  return /^(?:\+|plus)$/.test(strong) ? 'plus' : 'minus';
 }

@@ -47,6 +47,9 @@ function withDefaults(regions: readonly { piece: NamedPiece }[]): string[] {
     if (piece.name !== '') return piece.name;
     joined++;
     const tail = ` + ${joined}`;
-    return `${[...base].slice(0, LONGEST_NAME - tail.length).join('').trim()}${tail}`;
+    return `${[...base]
+      .slice(0, LONGEST_NAME - tail.length)
+      .join('')
+      .trim()}${tail}`;
   });
 }

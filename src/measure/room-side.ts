@@ -4,42 +4,43 @@ import type { Length } from '../core/length.ts';
 import type { LengthUnit } from './length.ts';
 import { readLengthIn } from './length.ts';
 import type { Reading } from './reading.ts';
+import { LETTER } from './room-plain.ts';
 
-const FRACTION = '(?:\\d{1,3} ?/ ?\\d{1,3}|[½⅓⅔¼¾⅛⅜⅝⅞])';
-const NUMBER = `(?:\\d{1,9}(?:[.,]\\d{1,9}){0,3}(?: ?-? ?${FRACTION})?|${FRACTION}|[.,]\\d{1,9})`;
-/** A unit's word ends where no letter follows, but for the x of the next side. */
-const WORD_END = '(?!\\p{L}|[²2^](?![\\d.]))';
-const unitOf = (words: string) => `(?: ?-? ?(?:${words})(?:${WORD_END}|(?=x ?[\\d.,])|(?=[rl] ?\\d)))`;
-const FOOT = `(?:(?: ?'(?!'))|${unitOf('ft\\.?|foot|feet')})`;
-const INCH = `(?: ?(?:"|'')|${unitOf('in\\.?|ins|inch|inches')})`;
-const METRE = unitOf('m|met(?:re|er)s?');
-const LESS = unitOf('cm|mm|centimet(?:re|er)s?|millimet(?:re|er)s?');
+const FRACTION = '(?:\\d+ ?/ ?\\d+|[½⅓⅔¼¾⅛⅜⅝⅞])';
+const NUMBER = `(?:\\d+(?:[.,]\\d+){0,3}(?: ?-? ?${FRACTION})?|${FRACTION}|[.,]\\d+)`;
+/** A unit's word ends where no letter follows, but for the x of the next side or the turn of a walk. */
+const WORD_END = `(?:(?![${LETTER}²^]|2(?![\\d.]))|(?=x ?[\\d.,]|[rl] ?\\d))`;
+const FOOT = `(?:'(?!')|(?:ft\\.?|foot|feet)${WORD_END})`;
+const INCH = `(?:"|''|(?:in\\.?|ins|inch|inches)${WORD_END})`;
+const METRE = `(?:m|met(?:re|er)s?)${WORD_END}`;
+const LESS = `(?:cm|mm|(?:centi|milli)met(?:re|er)s?)${WORD_END}`;
+const YARD = `(?:yds?|yards?)${WORD_END}`;
 
 /** Inches after feet; a number alone is inches too, unless it has a greater unit of its own. */
-const REST = `${NUMBER}(?:${INCH}|(?! ?-? ?(?:'(?!')|(?:ft|foot|feet|met(?:er|re)s?|m|cm|mm|yds?|yards?)(?!\\p{L}))))`;
+const REST = `${NUMBER}(?: ?-? ?${INCH}|(?! ?-? ?(?:'(?!')|(?:f|m|y|cm)[a-z]*(?![a-z]))))`;
 
-/** One length as typed, its parts together (12' 6 1/2", 12'-6", 3m80, 3 m 80 cm), as the source of a pattern with flags iu. */
+/** One length as typed, its parts together (12' 6 1/2", 12'-6", 3m80, 3 m 80 cm), as the source of a pattern for plain text. */
 export const SIDE = [
-  '(?:',
-  `${NUMBER}${FOOT}(?: ?-? ?${REST}|,? ?(?:and )?${NUMBER}${INCH})?`,
-  `|${NUMBER}${INCH}`,
-  `|${NUMBER}${METRE}(?:\\d{1,3}(?!\\d)| ?${NUMBER}${LESS})?`,
-  `|${NUMBER}${LESS}`,
-  `|${NUMBER}${unitOf('yd|yds|yards?')}`,
-  `|${NUMBER}`,
-  ')(?!\\d|\\.\\d| ?/ ?\\d)',
+  `${NUMBER}(?: ?-? ?(?:`,
+  `${FOOT}(?:(?: ?-? ?|,? ?and (?=[\\d./ ]+(?:in|["'])))${REST})?`,
+  `|${METRE}(?:\\d+(?!\\d)| ?\\d+ ?${LESS})?`,
+  `|${INCH}|${LESS}|${YARD}`,
+  '))?(?!\\d|\\.\\d| ?/ ?\\d)',
 ].join('');
 
 /** What stands between two sides. */
-export const TIMES = '(?: {0,9}(?:x|\\*|(?:by|auf|mal|par|sur|por)(?!\\p{L})) {0,9})';
+export const TIMES = `(?: *(?:x|\\*|(?:by|auf|mal|par|sur|por)(?![${LETTER}])) *)`;
 
 /** Which way a side runs, as often typed after it; the sides keep their order whatever it says. */
-export const SIDE_WORD = '(?: ?\\(?(?:wide|width|w|long|length|l|deep|depth|d|across)(?!\\p{L})\\)?)?';
+export const SIDE_WORD = `(?: ?\\(?(?:wide|width|w|long|length|l|deep|depth|d|across)(?![${LETTER}])\\)?)?`;
+
+/** A pair begins where no figure, letter or further side stands right before it. */
+const START = `(?<![${LETTER}\\d./])(?<!\\d ?['"a-z.]* *(?:x|\\*|by|auf|mal) *)`;
 
 /** Two sides, in groups a and b, not part of a longer product and not followed by what `unless` matches. */
 export function pairPattern(unless = '(?!)'): RegExp {
-  const source = `(?<![\\p{L}\\d./])(?<a>${SIDE})${SIDE_WORD}${TIMES}(?<b>${SIDE})${SIDE_WORD}(?!${TIMES}[\\d.,])(?!${unless})`;
-  return new RegExp(source, 'giu');
+  const source = `${START}(?<a>${SIDE})${SIDE_WORD}${TIMES}(?<b>${SIDE})${SIDE_WORD}(?!${TIMES}[\\d.,])(?!${unless})`;
+  return new RegExp(source, 'g');
 }
 
 /** One side read, or what is wrong with it: `expected` in words and `mends` for the side itself. */

@@ -1,14 +1,8 @@
 /** The value of a parsed sum of lengths, exactly, with its dimension checked at every step. */
 
-import type { Fraction, MathNode } from 'mathjs';
-import {
-  create,
-  fractionDependencies,
-  isOperatorNode,
-  isParenthesisNode,
-  isSymbolNode,
-  parseDependencies,
-} from 'mathjs';
+import { createRequire } from 'node:module';
+import type * as MathModule from 'mathjs';
+import type { Fraction, MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
 import type { Problem } from '../reply/problem.ts';
 import type { Got } from '../words/problems.ts';
 import { dividedByZero, noSuchThing, unlikeThings } from '../words/problems.ts';
@@ -34,11 +28,24 @@ export interface Sum {
   readonly example: string;
 }
 
-const math = create({ ...parseDependencies, ...fractionDependencies });
+/** What of mathjs a sum needs: the parse tree and exact fractions, nothing that computes. */
+type Arithmetic = Pick<MathModule.MathJsInstance, 'parse' | 'fraction'>;
+
+let loaded: Arithmetic | undefined;
+
+/** Loaded with the first sum: the whole of mathjs takes over a second, and most asks never need it. */
+function arithmetic(): Arithmetic {
+  if (loaded) return loaded;
+  const { create, parseDependencies, fractionDependencies } = createRequire(import.meta.url)(
+    'mathjs',
+  ) as typeof MathModule;
+  loaded = create({ ...parseDependencies, ...fractionDependencies } as MathModule.FactoryFunctionMap);
+  return loaded;
+}
 
 /** What the terms come to, or the Problem that stops them. Throws an Error for a structure that is more than arithmetic. */
 export function totalOf(terms: Terms, sum: Sum): Value | Problem {
-  return valueAt(math.parse(terms.structure), terms, sum);
+  return valueAt(arithmetic().parse(terms.structure), terms, sum);
 }
 
 /** `value` as a length when it is numbers without units, which is noted; anything else stays what it is. */
@@ -49,14 +56,14 @@ export function asLength(value: Value, { bare, reading }: Sum): Value {
 }
 
 function valueAt(node: MathNode, terms: Terms, sum: Sum): Value | Problem {
-  if (isParenthesisNode(node)) return valueAt(node.content, terms, sum);
-  if (isSymbolNode(node)) {
+  if (isParenthesis(node)) return valueAt(node.content, terms, sum);
+  if (isSymbol(node)) {
     const quantity = terms.quantities[Number(node.name.slice(1))];
     if (!quantity) throw new Error(`no quantity for the symbol ${node.name}`);
     const { top, bottom, power, typed } = quantity;
-    return { amount: math.fraction(top, bottom), power, ...(power === 0 && { bare: typed }) };
+    return { amount: arithmetic().fraction(top, bottom), power, ...(power === 0 && { bare: typed }) };
   }
-  if (!isOperatorNode(node)) throw new Error(`more than arithmetic: ${node.type}`);
+  if (!isOperator(node)) throw new Error(`more than arithmetic: ${node.type}`);
   const [first, second] = node.args;
   const left = first && valueAt(first, terms, sum);
   if (!left || 'expected' in left) return left ?? missing(node.type);
@@ -104,3 +111,7 @@ function kind({ power }: Value): string {
 function missing(type: string): never {
   throw new Error(`a sign without its values: ${type}`);
 }
+
+const isParenthesis = (node: MathNode): node is ParenthesisNode => node.type === 'ParenthesisNode';
+const isSymbol = (node: MathNode): node is SymbolNode => node.type === 'SymbolNode';
+const isOperator = (node: MathNode): node is OperatorNode => node.type === 'OperatorNode';

@@ -19,7 +19,7 @@ import type { Quantity } from './length-quantity.ts';
 import { plainText } from './length-text.ts';
 import type { LengthUnit } from './length-units.ts';
 import { MOST_TICKS, UNIT_PATTERN, unitMatched } from './length-units.ts';
-import type { Read, Reading } from './reading.ts';
+import type { Read, Reading, Units } from './reading.ts';
 import { read, unread } from './reading.ts';
 import { sayArea, sayNumber } from './say.ts';
 import type { Saying } from './say-length.ts';
@@ -28,10 +28,22 @@ import { termsOf } from './tape-terms.ts';
 import type { Sum, Value } from './tape-tree.ts';
 import { asLength, totalOf } from './tape-tree.ts';
 
-/** What a sum comes to; `exact` is false when it was rounded to a tick, `to` is the unit that was asked for. */
+/** What a sum comes to; `exact` is false when it was rounded to a tick, `to` is the unit asked for, `units` its system, else the first typed one's. */
 export type Tape =
-  | { readonly kind: 'length'; readonly length: Length; readonly exact: boolean; readonly to?: LengthUnit }
-  | { readonly kind: 'area'; readonly area: Area; readonly exact: boolean; readonly to?: LengthUnit }
+  | {
+      readonly kind: 'length';
+      readonly length: Length;
+      readonly exact: boolean;
+      readonly units: Units;
+      readonly to?: LengthUnit;
+    }
+  | {
+      readonly kind: 'area';
+      readonly area: Area;
+      readonly exact: boolean;
+      readonly units: Units;
+      readonly to?: LengthUnit;
+    }
   | { readonly kind: 'number'; readonly value: number };
 
 const LONGEST_TEXT = 300;
@@ -93,7 +105,7 @@ function tapeOf({ amount, power }: Value, saying: Saying, { got, example }: Sum,
   const whole = roundedRatio({ top: amount.n, bottom: amount.d });
   const figures = whole * amount.s;
   const exact = amount.d === 1n;
-  const to = target && { to: target.unit };
+  const also = { units: saying.units, ...(target && { to: target.unit }) };
   if (power === 0) {
     const value = amount.valueOf();
     if (!(Math.abs(value) <= MOST_NUMBER)) return sumTooLong(got, sayNumber(MOST_NUMBER, saying), example);
@@ -104,10 +116,10 @@ function tapeOf({ amount, power }: Value, saying: Saying, { got, example }: Sum,
     if (whole > MOST_SUM * MOST_SUM) return sumTooLong(got, '100 km²', example);
     return figures <= 0n
       ? sumNotAboveZero(got, sayArea(figures, saying), example)
-      : { kind: 'area', area: figures, exact, ...to };
+      : { kind: 'area', area: figures, exact, ...also };
   }
   if (whole > MOST_SUM) return sumTooLong(got, '10 km', example);
   const length = ticks(Number(figures));
   if (figures <= 0n) return sumNotAboveZero(got, sayLength(length, saying), example);
-  return target?.square ? wrongTarget(got, 'a length', example) : { kind: 'length', length, exact, ...to };
+  return target?.square ? wrongTarget(got, 'a length', example) : { kind: 'length', length, exact, ...also };
 }

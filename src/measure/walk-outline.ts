@@ -39,7 +39,10 @@ export function closeWalk(walk: Walk): Closed {
 }
 
 /** The one wall left out, undefined when none is, `open` when one wall does not close the walk. */
-function closingWall(walk: Walk, headings: readonly Heading[]): { heading: Heading; length: Length } | undefined | 'open' {
+function closingWall(
+  walk: Walk,
+  headings: readonly Heading[],
+): { heading: Heading; length: Length } | undefined | 'open' {
   const gap = gapOf(walk.walls, headings);
   const first = headings[0] ?? 0;
   const last = headings.at(-1) ?? 0;
@@ -89,12 +92,9 @@ export function settled(corners: readonly Point[]): Outline {
     return !((bx === x && x === ax) || (by === y && y === ay));
   });
   const moved = real.map(([x, y]): Point => [x - minX, y - minY]);
-  const first = moved.reduce(
-    (least, [x, y], i) => {
-      const [lx, ly] = at(moved, least);
-      return y < ly || (y === ly && x < lx) ? i : least;
-    },
-    0,
-  );
+  const first = moved.reduce((least, [x, y], i) => {
+    const [lx, ly] = at(moved, least);
+    return y < ly || (y === ly && x < lx) ? i : least;
+  }, 0);
   return [...moved.slice(first), ...moved.slice(0, first)];
 }

@@ -1,5 +1,6 @@
 /** A walk's text cut into steps: walls, turns, and words that are neither. */
 
+import { LETTER } from './room-plain.ts';
 import { SIDE } from './room-side.ts';
 import type { Turn } from './walk-path.ts';
 
@@ -17,11 +18,11 @@ export type Step =
 const STEP = new RegExp(
   [
     `(?<wall>${SIDE})`,
-    '(?<turn>(?:right|left|rt|lt|r|l)(?!\\p{L}))',
-    '(?<filler>\\s+|[,.:>()&]|-(?!\\d)|(?:walk|walls?|a?round|turn|then|and|go|to|on|the|straight|ahead|forward|corner|at)(?!\\p{L}))',
-    "(?<word>[\\p{L}\\p{M}']+|[\\s\\S])",
+    `(?<turn>(?:right|left|rt|lt|r|l)(?![${LETTER}]))`,
+    `(?<filler>\\s+|[,.:>()&]|-(?!\\d)|(?:walk|walls?|a?round|turn|then|and|go|to|on|the|straight|ahead|forward|corner|at)(?![${LETTER}]))`,
+    `(?<word>[${LETTER}']+|\\S)`,
   ].join('|'),
-  'giu',
+  'g',
 );
 
 /** The steps of `plain` between two places, in order. */
@@ -30,7 +31,8 @@ export function stepsOf(plain: string, from: number, to: number): Step[] {
   for (const { index, groups, 0: typed } of plain.slice(from, to).matchAll(STEP)) {
     const placed = { from: from + index, to: from + index + typed.length, typed };
     if (groups?.wall !== undefined) steps.push({ kind: 'wall', ...placed });
-    else if (groups?.turn !== undefined) steps.push({ kind: 'turn', turn: /^r/i.test(typed) ? 'right' : 'left', ...placed });
+    else if (groups?.turn !== undefined)
+      steps.push({ kind: 'turn', turn: /^r/.test(typed) ? 'right' : 'left', ...placed });
     else if (groups?.word !== undefined) steps.push({ kind: 'word', ...placed });
   }
   return steps;

@@ -2,7 +2,7 @@
 
 import type { Outline } from '../core/geometry.ts';
 import type { Length } from '../core/length.ts';
-import { TICKS_PER_INCH } from '../core/length.ts';
+import { TICKS_PER_INCH, ticks } from '../core/length.ts';
 import {
   lastTurnWrong,
   notInWalk,
@@ -10,6 +10,7 @@ import {
   turnTwice,
   walkCrosses,
   walkEndsAway,
+  walkExample,
   walkTooLong,
   walkTooShort,
   wallTooShort,
@@ -25,6 +26,7 @@ import { mendedWalks } from './walk-mend.ts';
 import type { Closed } from './walk-outline.ts';
 import { closeWalk } from './walk-outline.ts';
 import type { Turn, Walk } from './walk-path.ts';
+import { SLACK } from './walk-path.ts';
 import type { Step } from './walk-steps.ts';
 import { stepsOf } from './walk-steps.ts';
 
@@ -49,8 +51,9 @@ export function readWalk(
   const steps = stepsOf(plain, place.from, place.to);
   const flaws = [...wordFlaws(steps), ...orderFlaws(steps)];
   const walls = steps.filter((step) => step.kind === 'wall');
-  if (walls.length < FEWEST_WALLS) flaws.push({ ...place, expected: walkTooShort(FEWEST_WALLS), mends: () => [] });
-  if (walls.length > MOST_WALLS) return failed({ ...place, expected: walkTooLong(MOST_WALLS), mends: () => [] });
+  const saying: Saying = { units: unitsOf(unit), decimal: reading.habits.decimal };
+  const example = walkExample(saying.units === 'metric');
+  if (walls.length > MOST_WALLS) return failed({ ...place, expected: walkTooLong(MOST_WALLS), mends: () => [example] });
   const lengths: Length[] = [];
   for (const { from, to, typed } of walls) {
     const side = readSide(typed, unit, reading);
@@ -59,13 +62,14 @@ export function readWalk(
     else lengths.push(side.length);
   }
   if (flaws.length > 0) return { ok: false, flaws };
-  const saying: Saying = { units: unitsOf(unit), decimal: reading.habits.decimal };
   const walk = walkOf(steps, lengths);
+  const typed = walls.map((wall) => wall.typed);
   const closed = closeWalk(walk);
   if (closed.kind === 'outline') return { ok: true, ...closed };
-  const typed = walls.map((wall) => wall.typed);
-  const mends = () => mendedWalks(walk, closed).map((mend) => written(mend, walk, typed, saying));
-  return failed({ ...place, expected: expectedOf(closed, walk, typed, saying), mends });
+  const mends = () => [...mendedWalks(walk, closed).map((mend) => written(mend, walk, typed, saying)), example];
+  const short = walls.length < FEWEST_WALLS;
+  const expected = short ? walkTooShort(FEWEST_WALLS) : expectedOf(closed, walk, typed, saying);
+  return failed({ ...place, expected, mends });
 }
 
 function failed(flaw: Flaw) {
@@ -86,8 +90,8 @@ function wordFlaws(steps: readonly Step[]): Flaw[] {
 }
 
 function likeliest(word: string): string[] {
-  if (/^r/i.test(word)) return ['right', ''];
-  return /^l/i.test(word) ? ['left', ''] : [''];
+  if (/^r/.test(word)) return ['right', ''];
+  return /^l/.test(word) ? ['left', ''] : [''];
 }
 
 /** Two lengths with no turn between them, or two turns with no length. */
@@ -103,19 +107,28 @@ function orderFlaws(steps: readonly Step[]): Flaw[] {
   });
 }
 
-function expectedOf(closed: Exclude<Closed, { kind: 'outline' }>, walk: Walk, typed: readonly string[], saying: Saying): string {
+function expectedOf(
+  closed: Exclude<Closed, { kind: 'outline' }>,
+  walk: Walk,
+  typed: readonly string[],
+  saying: Saying,
+): string {
   if (closed.kind === 'last turn') return lastTurnWrong();
   if (closed.kind === 'crossing') {
     const [one, other] = closed.walls.map((i) => ({ number: i + 1, typed: typed[i] }));
     return walkCrosses(one, other);
   }
   const [ahead, right] = closed.gap.map((gap) => -gap);
-  return walkEndsAway(way(ahead, 'ahead of', 'behind', saying), way(right, 'right of', 'left of', saying), walk.walls.length);
+  return walkEndsAway(
+    way(ahead, 'ahead of', 'behind', saying),
+    way(right, 'right of', 'left of', saying),
+    walk.walls.length,
+  );
 }
 
 function way(by: number | undefined, over: string, under: string, saying: Saying): string | undefined {
-  if (!by) return undefined;
-  return `${sayLength(Math.abs(by) as Length, saying)} ${by > 0 ? over : under}`;
+  if (by === undefined || Math.abs(by) <= SLACK) return undefined;
+  return `${sayLength(ticks(Math.abs(by)), saying)} ${by > 0 ? over : under}`;
 }
 
 /** A mended walk as it is typed: walls that keep their length keep their wording, if it names a unit. */

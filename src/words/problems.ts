@@ -44,8 +44,9 @@ export function partTooLarge(got: Got, parts: { part: string; limit: number; who
 }
 
 /** A comma or a point that may stand for a decimal or for thousands. */
-export function doubtfulMark(got: Got, whole: string, decimal: string): Problem {
-  return { ...got, expected: `Did you mean ${whole} or ${decimal}? Type the one you meant.`, fix: whole };
+export function doubtfulMark(got: Got, readings: { whole: string; decimal: string }, fix: string): Problem {
+  const { whole, decimal } = readings;
+  return { ...got, expected: `Did you mean ${whole} or ${decimal}? Type the one you meant.`, fix };
 }
 
 /** One figure after metres: 3m8 is 3.8 m to one person and 3 m 8 cm to another. */

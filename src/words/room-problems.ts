@@ -157,3 +157,13 @@ export function wallLeftOut(name: string, length: string): string {
 export function walkEased(name: string): string {
   return `${name}: the walls close to within 1/32 in (0.8 mm); the longest wall took up the difference`;
 }
+
+/** A walk, or sides, that reach further than any home. */
+export function sideTooLong(metres: number): string {
+  return `A room is at most ${metres} m (328 feet) along each side: is the unit the one you meant?`;
+}
+
+/** A walk as this asker would type one. */
+export function walkExample(metric: boolean): string {
+  return metric ? 'walk 4 m right 3 m right 4 m right 3 m' : "walk 14' right 12' right 14' right 12'";
+}

@@ -1,140 +1,10 @@
-/** One length from the forms in which people type it: ticks, notes, and what is refused. */
+/** How one length is read: what is noted, what is asked back, what is refused, and the laws. */
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LengthUnit } from '../../src/measure/length.ts';
-import { readLength, readLengthIn, unitIn, unitsOf } from '../../src/measure/length.ts';
-import type { Habits } from '../../src/measure/reading.ts';
-
-const POINT: Habits = { units: 'imperial', decimal: '.', currency: 'USD' };
-const COMMA: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };
-
-function readIn(text: string, habits: Habits, bare: LengthUnit) {
-  const notes: string[] = [];
-  const result = readLength(text, { option: 'room', habits, note: (assumed) => notes.push(assumed) }, bare);
-  return { result, notes };
-}
-
-function ticksIn(text: string, habits: Habits = POINT, bare: LengthUnit = 'ft'): number {
-  const { result } = readIn(text, habits, bare);
-  if (!result.ok) throw new Error(`${text}: ${result.problems[0].expected}`);
-  return result.value;
-}
-
-function problemIn(text: string, habits: Habits = POINT, bare: LengthUnit = 'ft') {
-  const { result } = readIn(text, habits, bare);
-  if (result.ok) throw new Error(`${text} was read as ${result.value}`);
-  return result.problems[0];
-}
-
-// Worked by hand from 1 in = 25.4 mm (NIST, "U.S. Survey Foot: Revised Unit Conversion Factors") and 1 tick = 25.4 mm / 8128:
-// 12'6" = 150 in = 1,219,200 ticks; 3.8 m = 3800 × 320 = 1,216,000 ticks; 1/2 in = 4064 ticks.
-const FORMS: readonly (readonly [ticks: number, ...forms: string[]])[] = [
-  [
-    1_219_200,
-    `12'6"`,
-    `12' 6"`,
-    `12' 6`,
-    `12'6`,
-    `12'-6"`,
-    `12' - 6"`,
-    `12'–6"`,
-    '12ft 6in',
-    '12 ft. 6 in.',
-    '12FT6IN',
-    '12 foot 6',
-    '12 feet 6 inches',
-    '12 feet and 6 inches',
-    '12 feet, 6 inches',
-    `12.5'`,
-    '12.5 ft',
-    '12½ ft',
-    `12-1/2'`,
-    '150in',
-    '150 inches',
-    `150"`,
-    `150''`,
-    '12′6″',
-    '12’6”',
-    '12‘6“',
-    `12'6''`,
-    '12´6´´',
-    '4 yd 6 in',
-    '4 yards 0 ft 6 in',
-    '3810 mm',
-    '3.81 m',
-    '381cm',
-    ' 12 ft 6 in ',
-    '１２ ft ６ in',
-  ],
-  [1_223_264, `12' 6 1/2"`, `12'-6½"`, `12' 6-1/2"`, `12'-6 1/2"`, `12'-6-1/2"`, `12'6 ½`, `12' 6.5"`],
-  [
-    1_216_000,
-    '3.8m',
-    '3,8 m',
-    '3.800 m',
-    '3,800 m',
-    '380cm',
-    '380 cm',
-    '3m80',
-    '3 m 80',
-    '3m800',
-    '3 m 80 cm',
-    '3 m 800 mm',
-    '3 m, 80 cm',
-    '3800 mm',
-    '3,800 mm',
-    '3 800 mm',
-    '3\u202f800 mm',
-    '3\u00a0800 mm',
-    '3.8 metres',
-    '3.8 Meter',
-    '3.8 METERS',
-    '3.8 metre',
-    '3800 millimetres',
-    '380 centimeters',
-  ],
-  [976_000, '3m05', '3.05 m', '3 m 5 cm', '3 m 50 mm'],
-  [390_400, '1,220 mm', '1220mm', '1 220 mm', '122 cm', '1.22m'],
-  [390_560, '1,220.5 mm', '1.220,5 mm', '1 220,5 mm', '1220.5 mm'],
-  [52_832, '6-1/2"', '6 1/2 in', '6½"', '6 ½ in', '6.5in', '6 1⁄2"'],
-  [4064, '½"', '1/2 in', '1⁄2"', '.5"', '0.5 in', '0,5 in'],
-  [2032, '¼"', '1/4"'],
-  [6096, '¾"', '3/4 inch'],
-  [1016, '⅛"', '1/8"'],
-  [3048, '⅜"', '3/8"'],
-  [5080, '⅝"', '5/8"'],
-  [7112, '⅞"', '7/8"'],
-  [127, '1/64"', '1/64 in'],
-  [32, '0.1 mm', '0,1mm', '.1 mm', '0.01 cm', '0.0001 m'],
-  [32_000_000, '100 m', '100,000 mm'],
-];
-
-describe('the forms of a length', () => {
-  it.each(FORMS.flatMap(([ticks, ...forms]) => forms.map((form) => [form, ticks] as const)))('%s', (form, ticks) => {
-    const { result, notes } = readIn(form, POINT, 'mm');
-    expect(result).toEqual({ ok: true, value: ticks });
-    expect(notes).toEqual([]);
-  });
-
-  it('takes thirds to the nearest tick and says so', () => {
-    for (const [form, ticks] of [
-      ['⅓"', 2709],
-      ['⅔"', 5419],
-    ] as const) {
-      const { result, notes } = readIn(form, POINT, 'in');
-      expect(result).toEqual({ ok: true, value: ticks });
-      expect(notes).toHaveLength(1);
-      expect(notes[0]).toContain('rounded to');
-    }
-  });
-
-  it('rounds a half up once: 1/16256 in is half a tick', () => {
-    expect(ticksIn('1/16256"')).toBe(1);
-    expect(ticksIn('3/16256"')).toBe(2);
-    expect(problemIn('1/16257"').expected).toContain('above zero');
-  });
-});
+import { readLengthIn, unitIn, unitsOf } from '../../src/measure/length.ts';
+import { COMMA, POINT, problemIn, readIn, ticksIn } from './length-typed.ts';
 
 describe('a number without a unit', () => {
   it.each([
@@ -194,6 +64,8 @@ describe('commas and points that may be thousands', () => {
       expected: 'Did you mean 3800 cm or 3.800 cm? Type the one you meant.',
       fix: '3800 cm',
     });
+    expect(problemIn('1,220 ft').fix).toBe('1.220 ft');
+    expect(problemIn('380,220 ft').expected).toContain('at most 100 m');
     expect(problemIn('1,220"').fix).toBe('1220"');
     expect(problemIn('3.800 cm', COMMA).fix).toBe('3800 cm');
   });
@@ -211,6 +83,10 @@ describe('commas and points that may be thousands', () => {
 });
 
 describe('what is refused', () => {
+  it('takes a mark in a lesser part for a decimal, since thousands would fill the greater', () => {
+    expect(ticksIn('3 ft 6,125 in')).toBe(3 * 97_536 + 49_784);
+  });
+
   it.each(['0', '0"', `-5'`, '−3 m', '- 12', '0.000001 mm'])('%s is not above zero', (text) => {
     expect(problemIn(text).expected).toContain('above zero');
   });
@@ -240,6 +116,7 @@ describe('what is refused', () => {
   it('asks what 3m8 is', () => {
     expect(problemIn('3m8').expected).toContain('3.8 m or 3 m 8 cm');
     expect(problemIn('3m8', COMMA).fix).toBe('3,8 m');
+    expect(problemIn('100m8').expected).toContain('at most 100 m');
   });
 
   it.each([
@@ -302,7 +179,17 @@ describe('laws', () => {
   const habits = fc.constantFrom(POINT, COMMA);
   const units = fc.constantFrom<LengthUnit>('ft', 'in', 'yd', 'm', 'cm', 'mm');
   const scraps = fc.array(
-    fc.constantFrom(...'0123456789.,/-\'"½⅓⁄′″ ftinmcyd²^x()∙', ' and ', 'sq ', 'feet', '\u202f', '12', '6 1/2'),
+    fc.constantFrom(
+      ...'0123456789.,/-\'"½⅓⁄′″ ftinmcyd²^x()∙',
+      ' and ',
+      'sq ',
+      'feet',
+      '\u202f',
+      '12',
+      '6 1/2',
+      ',220',
+      '38',
+    ),
     { maxLength: 14 },
   );
 

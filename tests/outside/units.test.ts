@@ -35,7 +35,7 @@ describe('the international foot', () => {
   it('is 0.3048 m exactly', () => {
     expect(TICKS_PER_FOOT * 10_000).toBe(TICKS_PER_METRE * 3048);
     expect(ticksOf('1 ft')).toBe(ticksOf('0.3048 m'));
-    expect(ticksOf('10000 in') * 12n).toBe(ticksOf('1 ft') * 10_000n);
+    expect(ticksOf('1200 in')).toBe(ticksOf('1 ft') * 100n);
     expect(feet(1250)).toBe(millimetres(381_000));
   });
 

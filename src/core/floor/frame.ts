@@ -48,3 +48,10 @@ export function angleBySide(outline: Outline, side: 'long' | 'short'): Angle {
   const wide = maxX - minX >= maxY - minY;
   return wide === (side === 'long') ? 0 : 90;
 }
+
+/** Index of the wall that the first row lies against at `angle`: the first of the outermost ones on the starting side. */
+export function startingWall(outline: Outline, angle: Angle): number {
+  const depths = outline.map((point) => turned(point, BACK[angle])[1]);
+  const least = Math.min(...depths);
+  return depths.findIndex((depth, i) => depth === least && depths[(i + 1) % depths.length] === least);
+}

@@ -1,0 +1,81 @@
+/** The facts of a plank answer: what to buy, and how the floor is laid. */
+
+import { type Purchase, planksByArea } from '../../../src/core/cost/carton.ts';
+import type { Plan } from '../../../src/core/floor/floor.ts';
+import { startingWall } from '../../../src/core/floor/frame.ts';
+import { doubleArea } from '../../../src/core/geometry.ts';
+import { ticks } from '../../../src/core/length.ts';
+import { roundUpRatio } from '../../../src/core/round-up.ts';
+import { sayArea, sayNumber } from '../../../src/measure/say.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import type { Block, Fact } from '../../../src/reply/reply.ts';
+import { RULE_OF_THUMB_PERCENT } from '../../../src/trade/planks.ts';
+import { BUY, counted, LAY } from '../../../src/words/floor.ts';
+
+/** Square ticks from wall to wall, holes left out. */
+export function wallToWall(plan: Plan): bigint {
+  return plan.regions.reduce(
+    (sum, { outline, holes }) => sum + [outline, ...holes].reduce((area, path) => area + doubleArea(path), 0n) / 2n,
+    0n,
+  );
+}
+
+/** What to buy, with the rule of thumb beside the computed figure. */
+export function buyFacts(plan: Plan, purchase: Purchase, cost: string | undefined, saying: Saying): Block {
+  const { plank, planks, bound } = plan;
+  const area = wallToWall(plan);
+  const square = BigInt(plank.length) * BigInt(plank.width);
+  const thumb = planksByArea(area, square, [RULE_OF_THUMB_PERCENT.value * 100]);
+  const thumbCartons = roundUpRatio(BigInt(thumb), BigInt(plank.perCarton));
+  const laid = square * BigInt(planks);
+  const waste = Number(((laid - area) * 1000n) / area) / 10;
+  const facts: Fact[] = [
+    { label: BUY.cartons, value: BUY.of(purchase.cartons, plank.perCarton) },
+    { label: BUY.planks, value: BUY.counted(planks, plan.reused, bound.proven ? undefined : bound.best) },
+    { label: BUY.mistakes, value: counted(purchase.mistakes, 'plank') },
+    ...(purchase.spares > 0 ? [{ label: BUY.spares, value: counted(purchase.spares, 'plank') }] : []),
+    { label: BUY.left, value: counted(purchase.left, 'plank') },
+    ...(cost === undefined ? [] : [{ label: BUY.cost, value: cost }]),
+    { label: BUY.area, value: sayArea(area, saying) },
+    { label: BUY.waste, value: `${sayNumber(waste, saying, 1)} %` },
+    { label: BUY.byArea, value: `${counted(thumb, 'plank')}, ${counted(thumbCartons, 'carton')}` },
+  ];
+  return { kind: 'facts', title: BUY.title, facts };
+}
+
+/** A plan's pattern in words. */
+export function sayPattern(plan: Plan, saying: Saying): string {
+  const { pattern } = plan.rules;
+  return pattern.name === 'stair-step' ? LAY.stair(sayCut(pattern.step, saying), pattern.rows) : pattern.name;
+}
+
+/** How the floor is laid: rows, direction, pattern, strips, rules. `others` tells of other patterns. */
+export function layFacts(plan: Plan, others: readonly string[], saying: Saying): Block {
+  const { rules, plank } = plan;
+  const facts: Fact[] = [];
+  for (const { name, rows, frame, outline } of plan.regions) {
+    const [first, last] = [rows[0], rows.at(-1)];
+    if (!first || !last) continue;
+    const wall = startingWall(outline, frame.angle) + 1;
+    const strip = (height: number) => (height === plank.width ? undefined : sayCut(ticks(height), saying));
+    facts.push({
+      label: name,
+      value: LAY.region(rows.length, wall, strip(first.height), strip(last.height)),
+    });
+  }
+  facts.push(
+    { label: LAY.pattern, value: sayPattern(plan, saying) },
+    {
+      label: LAY.rules,
+      value: LAY.kept([
+        ['stagger', sayLength(rules.stagger, saying)],
+        ['shortest end', sayLength(rules.minEnd, saying)],
+        ['narrowest strip', sayLength(rules.minRip, saying)],
+        ['gap', sayLength(rules.gap, saying)],
+        ['kerf', sayLength(rules.kerf, saying)],
+      ]),
+    },
+  );
+  if (others.length > 0) facts.push({ label: LAY.others, value: others.join('; ') });
+  return { kind: 'facts', title: LAY.title, facts };
+}

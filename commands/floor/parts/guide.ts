@@ -1,0 +1,88 @@
+/** The laying guide: row by row what to cut, from which plank, and what to keep. */
+
+import type { LaidRegion, Piece, Plan, Row } from '../../../src/core/floor/floor.ts';
+import { coverable } from '../../../src/core/floor/lay.ts';
+import { wallLevels } from '../../../src/core/floor/wall-level.ts';
+import { ticks } from '../../../src/core/length.ts';
+import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import type { Block } from '../../../src/reply/reply.ts';
+import { GUIDE } from '../../../src/words/floor.ts';
+
+/** One table a region, rows counted from 1 at the starting wall. */
+export function guideTables(plan: Plan, saying: Saying): readonly Block[] {
+  const ledger = new CutLedger(plan);
+  return plan.regions.map((region) => ({
+    kind: 'table' as const,
+    title: GUIDE.title(region.name),
+    columns: GUIDE.columns,
+    rows: regionRows(region, plan, ledger, saying),
+  }));
+}
+
+function regionRows(region: LaidRegion, plan: Plan, ledger: CutLedger, saying: Saying): readonly (readonly string[])[] {
+  const levels = wallLevels(coverable(region, region.frame, plan.rules.gap));
+  return region.rows.flatMap((row, index) => {
+    const notches = levels.filter((level) => level.v > row.v && level.v < row.v + row.height);
+    const notes = [
+      ...(row.height < plan.plank.width ? [GUIDE.ripped(sayCut(ticks(row.height), saying))] : []),
+      ...notches.map((level) => GUIDE.notch(sayCut(ticks(level.v - row.v), saying))),
+    ];
+    const runs = runsIn(row);
+    return runs.map((pieces, i) => {
+      const name = `${index + 1}${runs.length > 1 ? String.fromCodePoint(97 + (i % 26)) : ''}`;
+      return [[name, ...notes].join(', '), ...runCells(pieces, plan, ledger, saying)];
+    });
+  });
+}
+
+/** A row's pieces by run: a run ends where the next piece does not follow on. */
+function runsIn(row: Row): readonly (readonly Piece[])[] {
+  const runs: Piece[][] = [];
+  let end: number | undefined;
+  for (const piece of row.pieces) {
+    if (piece.u === end) runs.at(-1)?.push(piece);
+    else runs.push([piece]);
+    end = piece.u + piece.length;
+  }
+  return runs;
+}
+
+function runCells(pieces: readonly Piece[], plan: Plan, ledger: CutLedger, saying: Saying): readonly string[] {
+  const cut = (piece: Piece): string => sayCut(ticks(piece.length), saying);
+  const whole = pieces.filter((piece) => piece.part === 'whole').length;
+  const cuts = pieces
+    .filter((piece) => piece.part !== 'whole')
+    .map((piece) => ledger.take(piece, cut(piece), plan, saying));
+  const [first] = pieces;
+  const last = pieces.at(-1);
+  if (!first || !last) return ['', '', '', ''];
+  if (pieces.length === 1) {
+    const only = first.part === 'whole' ? GUIDE.whole : GUIDE.wallToWall(cut(first));
+    return [only, first.part === 'whole' ? '1' : '', '', cuts.join('; ')];
+  }
+  const side = (piece: Piece): string => (piece.part === 'whole' ? GUIDE.whole : cut(piece));
+  return [side(first), String(whole), side(last), cuts.join('; ')];
+}
+
+/** Which planks are begun, and which give more than one piece, in laying order. */
+class CutLedger {
+  readonly #uses = new Map<number, number>();
+  readonly #begun = new Set<number>();
+
+  constructor(plan: Plan) {
+    for (const region of plan.regions) {
+      for (const row of region.rows) {
+        for (const { plank } of row.pieces) this.#uses.set(plank, (this.#uses.get(plank) ?? 0) + 1);
+      }
+    }
+  }
+
+  /** Says where a piece comes from, and what to keep when more is to come from its plank. */
+  take(piece: Piece, name: string, plan: Plan, saying: Saying): string {
+    if (this.#begun.has(piece.plank)) return GUIDE.rest(name, piece.plank);
+    this.#begun.add(piece.plank);
+    const keeps = (this.#uses.get(piece.plank) ?? 0) > 1;
+    const left = ticks(plan.plank.length - piece.length - plan.rules.kerf);
+    return GUIDE.fresh(name, piece.plank, keeps ? sayCut(left, saying) : undefined);
+  }
+}

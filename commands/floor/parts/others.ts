@@ -1,0 +1,19 @@
+/** What the same floor needs in the other patterns, in a phrase each. */
+
+import { purchaseOf } from '../../../src/core/cost/carton.ts';
+import type { Plan } from '../../../src/core/floor/floor.ts';
+import { type Area, layFloor } from '../../../src/core/floor/lay.ts';
+import { PATTERN_NAMES } from '../../../src/measure/layout.ts';
+import { LAY } from '../../../src/words/floor.ts';
+import { type PlanksAsk, patternOf } from './rules.ts';
+
+/** One phrase a pattern other than the plan's, with planks, cartons and broken rules. */
+export function otherPatterns(areas: readonly Area[], ask: PlanksAsk, plan: Plan): readonly string[] {
+  const { plank, rules } = plan;
+  return PATTERN_NAMES.filter((name) => name !== rules.pattern.name).map((name) => {
+    const other = layFloor(areas, plank, { ...rules, pattern: patternOf({ name }, plank, rules.stagger) });
+    const { cartons } = purchaseOf(other.planks, ask.mistakes, ask.spares, plank.perCarton);
+    const broken = other.broken.filter(({ rule }) => rule !== 'pattern').length;
+    return LAY.other(name, other.planks, cartons, broken);
+  });
+}

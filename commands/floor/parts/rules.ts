@@ -1,0 +1,45 @@
+/** The rules of an ask, from what was told. */
+
+import type { Direction } from '../../../src/core/floor/direction.ts';
+import type { Pattern, Plank, Rules } from '../../../src/core/floor/floor.ts';
+import { stairStep } from '../../../src/core/floor/pattern.ts';
+import type { Length } from '../../../src/core/length.ts';
+import type { ToldPattern } from '../../../src/measure/layout.ts';
+import type { ToldPlank, ToldRooms } from '../../../src/measure/told.ts';
+import { STAIR_STEP } from '../../../src/trade/planks.ts';
+
+/** What `floor planks` reads. */
+export interface PlanksAsk {
+  readonly room: ToldRooms;
+  readonly plank: ToldPlank;
+  readonly pattern: ToldPattern;
+  readonly direction: Direction;
+  readonly stagger: Length;
+  readonly 'shortest-end': Length;
+  readonly 'narrowest-strip': Length;
+  readonly gap: Length;
+  readonly kerf: Length;
+  readonly mistakes: number;
+  readonly spares: number;
+  readonly tax: number;
+}
+
+/** The rules to lay by. */
+export function rulesOf(ask: PlanksAsk): Rules {
+  return {
+    gap: ask.gap,
+    kerf: ask.kerf,
+    stagger: ask.stagger,
+    minEnd: ask['shortest-end'],
+    minRip: ask['narrowest-strip'],
+    pattern: patternOf(ask.pattern, ask.plank.plank, ask.stagger),
+  };
+}
+
+/** A pattern with its defaults: a step never below the stagger, and rows whose restart keeps it. */
+export function patternOf(told: ToldPattern, plank: Plank, stagger: Length): Pattern {
+  if (told.name !== 'stair-step') return { name: told.name };
+  const step = told.step ?? Math.max(STAIR_STEP.value.step, stagger);
+  const stair = stairStep(plank, step, stagger);
+  return told.rows === undefined ? stair : { ...stair, rows: told.rows };
+}

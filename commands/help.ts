@@ -1,0 +1,71 @@
+/** `help`: all commands, or one with its options and examples. */
+
+import { closest } from 'fastest-levenshtein';
+import { z } from 'zod';
+import { type Command, defineCommand, fullName } from '../src/bot/command.ts';
+import { factsOf } from '../src/measure/option.ts';
+import { text } from '../src/measure/options.ts';
+import { read } from '../src/measure/reading.ts';
+import type { Block } from '../src/reply/reply.ts';
+import { HELP } from '../src/words/help.ts';
+
+export default defineCommand({
+  name: 'help',
+  summary: 'What you can ask, and how',
+  options: z.object({
+    command: text({ summary: 'A command to explain; all without it', example: 'planks', standard: 'all' }, (typed) =>
+      read(typed),
+    ),
+  }),
+  examples: [
+    { ask: 'help', headline: '' },
+    { ask: 'help planks', headline: '' },
+  ],
+  run: ({ command: asked }, { commands, assumed }) => {
+    const word = asked.trim().toLowerCase();
+    const common = { assumed, cautions: [], sources: [], actions: [], audience: 'asker' as const };
+    if (word === 'all') {
+      const data = { kind: 'help', commands: commands.map(fullName) };
+      return { ...common, headline: HELP.headline(commands.length), blocks: [listOf(commands), grammar], data };
+    }
+    const command = commands.find((known) => [known.name, fullName(known)].includes(word));
+    if (!command) {
+      return {
+        problems: [
+          HELP.unknown(
+            word.slice(0, 40),
+            closest(
+              word.slice(0, 40),
+              commands.map(({ name }) => name),
+            ),
+          ),
+        ],
+      };
+    }
+    return {
+      ...common,
+      headline: HELP.about(fullName(command), command.summary),
+      blocks: [
+        optionsOf(command),
+        { kind: 'steps', title: HELP.examples, steps: command.examples.map(({ ask }) => ask) },
+        grammar,
+      ],
+      data: { kind: 'help', commands: [fullName(command)] },
+    };
+  },
+});
+
+const grammar: Block = { kind: 'text', text: HELP.grammar };
+
+function listOf(commands: readonly Command[]): Block {
+  const rows = commands.map((command) => [fullName(command), command.summary, command.examples[0].ask]);
+  return { kind: 'table', title: HELP.title, columns: HELP.columns, rows };
+}
+
+function optionsOf(command: Command): Block {
+  const rows = Object.entries(command.options.shape).map(([name, schema]) => {
+    const { summary, standard, example } = factsOf(schema);
+    return [name, summary, standard ?? HELP.needed, `${name}: ${example}`];
+  });
+  return { kind: 'table', title: HELP.options, columns: HELP.optionColumns, rows };
+}

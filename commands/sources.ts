@@ -1,0 +1,44 @@
+/** `sources`: every figure the answers lean on, with where it comes from and how far it was checked. */
+
+import { z } from 'zod';
+import { defineCommand } from '../src/bot/command.ts';
+import { text } from '../src/measure/options.ts';
+import { read } from '../src/measure/reading.ts';
+import { FIGURES } from '../src/trade/figures.ts';
+import { SOURCES, saySource } from '../src/words/sources.ts';
+
+export default defineCommand({
+  name: 'sources',
+  summary: 'Where each figure comes from, and how far it was checked',
+  options: z.object({
+    about: text(
+      { summary: 'A word to look for, such as gap; all without it', example: 'gap', standard: 'all' },
+      (typed) => read(typed),
+    ),
+  }),
+  examples: [
+    { ask: 'sources', headline: '' },
+    { ask: 'sources about: gap', headline: '' },
+  ],
+  run: ({ about }, { assumed }) => {
+    const word = about.toLowerCase() === 'all' ? undefined : about.toLowerCase();
+    const found = FIGURES.filter(
+      ({ name, said }) => word === undefined || `${name} ${said}`.toLowerCase().includes(word),
+    );
+    const rows = found.map(({ name, said, source }) => [name, said, saySource(source), source.standing]);
+    return {
+      headline:
+        word !== undefined && found.length === 0 ? SOURCES.none(about) : SOURCES.headline(found.length, word && about),
+      blocks: [
+        { kind: 'table', title: SOURCES.title, columns: SOURCES.columns, rows },
+        { kind: 'text', text: SOURCES.standing },
+      ],
+      assumed,
+      cautions: [],
+      sources: found.map(({ source }) => source),
+      actions: [],
+      audience: 'asker',
+      data: { kind: 'sources', figures: rows.map(([name, said]) => ({ name, said })) },
+    };
+  },
+});

@@ -1,0 +1,39 @@
+/** `tape`: arithmetic and conversion of lengths, exact. */
+
+import { z } from 'zod';
+import { defineCommand } from '../src/bot/command.ts';
+import { text } from '../src/measure/options.ts';
+import { sayTape } from '../src/measure/say-tape.ts';
+import { readTape } from '../src/measure/tape.ts';
+import { INCH, SQUARE_FOOT } from '../src/trade/units.ts';
+import { NOT_A_TICK } from '../src/words/tape.ts';
+
+export default defineCommand({
+  name: 'tape',
+  summary: 'Adds, subtracts, multiplies, divides and converts lengths, exactly',
+  options: z.object({
+    sum: text(
+      { summary: 'Lengths with + - x / and brackets; “in mm” to convert', example: `12'6" + 2 x 3'4 1/2" - 5/8"` },
+      (typed, reading) => readTape(typed, reading, reading.habits.units === 'metric' ? 'mm' : 'in'),
+    ),
+  }),
+  examples: [
+    { ask: `tape 12'6" + 2 x 3'4 1/2" - 5/8"`, headline: '' },
+    { ask: `tape 12' 6" in mm`, headline: '' },
+    { ask: 'tape (3,80 m - 2 x 15 mm) / 3', headline: '' },
+    { ask: `tape 12' x 14'6"`, headline: '' },
+  ],
+  run: ({ sum }, { habits, assumed, told }) => {
+    const said = sayTape(sum, told.get('sum') ?? '', habits);
+    return {
+      headline: said.headline,
+      blocks: [{ kind: 'facts', facts: said.facts }],
+      assumed: sum.kind !== 'number' && !sum.exact ? [...assumed, NOT_A_TICK] : assumed,
+      cautions: [],
+      sources: [INCH.source, ...(sum.kind === 'area' ? [SQUARE_FOOT.source] : [])],
+      actions: [],
+      audience: 'asker',
+      data: said.data,
+    };
+  },
+});

@@ -1,0 +1,55 @@
+/** The parts of README.md that the program writes itself: the table of commands and a transcript. */
+
+import { commands } from '../commands/index.ts';
+import { type Answer, answer } from '../src/bot/answer.ts';
+import { type Command, fullName } from '../src/bot/command.ts';
+import { DEFAULT_HABITS } from '../src/measure/reading.ts';
+import { render } from '../src/terminal/render.ts';
+import type { Part } from './generated-part.ts';
+
+const WIDTH = 96;
+
+/** A small upstairs flat: its closet in full, then a sum, a slip and its mending. */
+const ASKS = [
+  `planks room: closet 5' x 3', plank: 6 x 36 in, 12 per carton, $2.19/sq ft`,
+  `tape 12'6" + 2 x 3'4 1/2" - 5/8"`,
+  `planks rooom: hall 3' x 11', plank: 6 x 48 in, 10 per carton`,
+];
+
+/** Every part, as it would be written now. Throws when an ask ends in a fault. */
+export async function readmeParts(): Promise<readonly Part[]> {
+  return [
+    { name: 'transcript', text: await transcript(ASKS) },
+    { name: 'commands', text: commandTable(commands) },
+  ];
+}
+
+/** A Markdown table: each command, what it answers, and its first example. */
+export function commandTable(listed: readonly Command[]): string {
+  const rows = listed.map((command) => [`\`${fullName(command)}\``, command.summary, code(command.examples[0].ask)]);
+  return [['Command', 'What it answers', 'Type for instance'], ['---', '---', '---'], ...rows]
+    .map((cells) => `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`)
+    .join('\n');
+}
+
+/** What a terminal shows for some asks, each behind a prompt. Throws with the cause when an ask ends in a fault. */
+export async function transcript(asks: readonly string[]): Promise<string> {
+  const shown: string[] = [];
+  for (const ask of asks) shown.push(`> ${ask}\n\n${render(await lastAnswer(ask), { width: WIDTH, colour: false })}`);
+  return `\`\`\`text\n${shown.join('\n\n\n')}\n\`\`\``;
+}
+
+async function lastAnswer(ask: string): Promise<Answer> {
+  const fault = (_reference: string, cause: unknown): never => {
+    throw new Error(`a fault at “${ask}”`, { cause });
+  };
+  const asker = { platform: 'terminal', id: 'readme' } as const;
+  let last: Answer | undefined;
+  for await (const given of answer({ asker, habits: DEFAULT_HABITS, text: ask }, commands, { fault })) last = given;
+  if (!last) throw new Error(`no answer to “${ask}”`);
+  return last;
+}
+
+function code(text: string): string {
+  return text.includes('`') ? `\`\` ${text} \`\`` : `\`${text}\``;
+}

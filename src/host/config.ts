@@ -1,0 +1,41 @@
+/** The configuration, read from the environment: every fault told at once. */
+
+import { z } from 'zod';
+
+const configuration = z.object({
+  FLOORHAND_UNITS: z.enum(['imperial', 'metric']).default('imperial'),
+  FLOORHAND_DECIMAL: z.enum(['.', ',']).default('.'),
+  FLOORHAND_CURRENCY: z
+    .string()
+    .regex(/^[A-Z]{3}$/, 'an ISO 4217 code such as USD')
+    .default('USD'),
+  FLOORHAND_HISTORY: z.string().default(''),
+});
+
+/** What whoever runs the bot has chosen. */
+export interface Config {
+  readonly units: 'imperial' | 'metric';
+  readonly decimal: '.' | ',';
+  readonly currency: string;
+  /** File for the terminal's history; empty for none. */
+  readonly history: string;
+}
+
+/** Reads the configuration; empty variables count as not set. Throws an Error that names every fault. */
+export function readConfig(environment: Readonly<Record<string, string | undefined>>): Config {
+  const told = Object.fromEntries(
+    Object.entries(environment).filter(([, value]) => value !== undefined && value !== ''),
+  );
+  const result = configuration.safeParse(told);
+  if (!result.success) {
+    const faults = result.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`);
+    throw new Error(`The configuration cannot be read.\n${faults.join('\n')}`);
+  }
+  const { FLOORHAND_UNITS, FLOORHAND_DECIMAL, FLOORHAND_CURRENCY, FLOORHAND_HISTORY } = result.data;
+  return {
+    units: FLOORHAND_UNITS,
+    decimal: FLOORHAND_DECIMAL,
+    currency: FLOORHAND_CURRENCY,
+    history: FLOORHAND_HISTORY,
+  };
+}

@@ -1,0 +1,52 @@
+/** The only wiring: configuration, commands and the terminal. */
+
+import { commands } from '../commands/index.ts';
+import { answer } from './bot/answer.ts';
+import { readConfig } from './host/config.ts';
+import { faultsTo } from './host/faults.ts';
+import { DEMO_ASKS, WORKED_ASK } from './terminal/demo.ts';
+import { ask, askLines, converse, demonstrate, type Session, showWorked } from './terminal/receive.ts';
+import { TERMINAL } from './words/terminal.ts';
+
+async function main([mode, ...words]: readonly string[]): Promise<number> {
+  const { units, decimal, currency, history } = readConfig(process.env);
+  const ports = faultsTo(process.stderr);
+  const session: Session = {
+    answer: (invocation) => answer(invocation, commands, ports),
+    commands,
+    habits: { units, decimal, currency },
+    input: process.stdin,
+    output: process.stdout,
+    history,
+  };
+  if (mode === 'demo') return demonstrate(DEMO_ASKS, session);
+  if (mode === 'ask') return askOnce(words, session);
+  if (process.stdin.isTTY) {
+    await converse(WORKED_ASK, session);
+    return 0;
+  }
+  const code = await askLines(session, false);
+  if (code === undefined) await showWorked(WORKED_ASK, session);
+  return code ?? 0;
+}
+
+async function askOnce(words: readonly string[], session: Session): Promise<number> {
+  const json = words.includes('--json');
+  const text = words.filter((word) => word !== '--json').join(' ');
+  if (text !== '') return ask(text, session, json);
+  const code = process.stdin.isTTY ? undefined : await askLines(session, json);
+  if (code === undefined) process.stderr.write(`${TERMINAL.usage}\n`);
+  return code ?? 2;
+}
+
+// A reader that closes early (head, less) is no fault of ours.
+process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
+  process.exit(fault.code === 'EPIPE' ? 0 : 1);
+});
+
+try {
+  process.exitCode = await main(process.argv.slice(2));
+} catch (fault) {
+  process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`);
+  process.exitCode = 1;
+}

@@ -1,0 +1,63 @@
+/** What a sum of lengths comes to, said in both systems, and as result data. */
+
+import type { Length } from '../core/length.ts';
+import type { Fact, Result } from '../reply/reply.ts';
+import { TAPE } from '../words/tape.ts';
+import { type LengthUnit, unitsOf } from './length.ts';
+import { UNITS } from './length-units.ts';
+import type { Habits } from './reading.ts';
+import { sayArea, sayNumber } from './say.ts';
+import { sayCut, sayLength } from './say-length.ts';
+import type { Tape } from './tape.ts';
+
+/** Result data of kind tape: a length in ticks, an area in square ticks, or a plain number. */
+export type TapeResult = Result & { readonly kind: 'tape' } & (
+    | { readonly length: number }
+    | { readonly area: number }
+    | { readonly number: number }
+  );
+
+/** Headline, facts and data of a sum; `typed` is the sum as typed, whose own units come first unless it names others. */
+export function sayTape(
+  tape: Tape,
+  typed: string,
+  habits: Habits,
+): { headline: string; facts: readonly Fact[]; data: TapeResult } {
+  const { decimal } = habits;
+  const imperial = { units: 'imperial', decimal } as const;
+  const metric = { units: 'metric', decimal } as const;
+  if (tape.kind === 'number') {
+    const value = sayNumber(tape.value, imperial, 6);
+    return { headline: `${typed} = ${value}`, facts: [], data: { kind: 'tape', number: tape.value } };
+  }
+  const { units } = tape;
+  if (tape.kind === 'area') {
+    const said = units === 'metric' ? sayArea(tape.area, metric) : sayArea(tape.area, imperial);
+    return {
+      headline: `${typed} = ${said}`,
+      facts: [
+        { label: TAPE.squareFeet, value: sayArea(tape.area, imperial) },
+        { label: TAPE.squareMetres, value: sayArea(tape.area, metric) },
+      ],
+      data: { kind: 'tape', area: Number(tape.area) },
+    };
+  }
+  return {
+    headline: `${typed} = ${tape.to ? sayIn(tape.length, tape.to, decimal) : sayLength(tape.length, { units, decimal })}`,
+    facts: [
+      { label: TAPE.imperial, value: sayLength(tape.length, imperial) },
+      { label: TAPE.inches, value: sayCut(tape.length, imperial) },
+      { label: TAPE.metric, value: sayLength(tape.length, metric) },
+      { label: TAPE.millimetres, value: sayCut(tape.length, metric) },
+    ],
+    data: { kind: 'tape', length: tape.length },
+  };
+}
+
+/** A length in the one unit asked for: feet with their inches, others as a single figure. */
+function sayIn(length: Length, unit: LengthUnit, decimal: Habits['decimal']): string {
+  const saying = { units: unitsOf(unit), decimal };
+  if (unit === 'ft' || unit === 'm') return sayLength(length, saying);
+  if (unit === 'in' || unit === 'mm') return sayCut(length, saying);
+  return `${sayNumber(length / Number(UNITS[unit].ticks), saying, 3)} ${unit}`;
+}

@@ -1,0 +1,85 @@
+/** Asks from a terminal: typed at a prompt, piped in line by line, or given on the command line. */
+
+import { createInterface } from 'node:readline/promises';
+import type { Readable, Writable } from 'node:stream';
+import type { Answer } from '../bot/answer.ts';
+import type { Command } from '../bot/command.ts';
+import type { Invocation } from '../bot/invocation.ts';
+import type { Habits } from '../measure/reading.ts';
+import { TERMINAL } from '../words/terminal.ts';
+import { keepHistory, readHistory } from './history.ts';
+import { type ExitCode, worst } from './json.ts';
+import { HISTORY } from './limits.ts';
+import { completions } from './register.ts';
+import { type Screen, send } from './send.ts';
+
+/** What a terminal session is given by main. */
+export interface Session {
+  readonly answer: (invocation: Invocation) => AsyncIterable<Answer>;
+  readonly commands: readonly Command[];
+  readonly habits: Habits;
+  readonly input: Readable & { readonly isTTY?: boolean };
+  readonly output: Screen['output'];
+  /** File for the history; empty for none. */
+  readonly history: string;
+}
+
+/** Answers one line. */
+export function ask(text: string, session: Session, json: boolean): Promise<ExitCode> {
+  const { answer, habits, output } = session;
+  return send(answer({ asker: { platform: 'terminal', id: 'local' }, habits, text }), { output, json });
+}
+
+/** Answers every line of the input that is not empty, in order; the exit code is the worst. Undefined when there was none. */
+export async function askLines(session: Session, json: boolean): Promise<ExitCode | undefined> {
+  const codes: ExitCode[] = [];
+  for await (const line of createInterface({ input: session.input, crlfDelay: Number.POSITIVE_INFINITY })) {
+    if (line.trim() === '') continue;
+    if (!json && codes.length > 0) session.output.write('\n');
+    codes.push(await ask(line, session, json));
+  }
+  return codes.length === 0 ? undefined : worst(codes);
+}
+
+/** One worked answer, then a prompt with history and completion until the input ends or `quit`. */
+export async function converse(worked: string, session: Session): Promise<void> {
+  await showWorked(worked, session);
+  session.output.write(`\n${TERMINAL.prompt}\n`);
+  const prompt = createInterface({
+    input: session.input,
+    output: session.output as Writable,
+    history: readHistory(session.history),
+    historySize: HISTORY,
+    removeHistoryDuplicates: true,
+    completer: (line: string) => completions(line, session.commands),
+    prompt: '> ',
+  });
+  prompt.prompt();
+  for await (const line of prompt) {
+    const text = line.trim();
+    if (['quit', 'exit', 'bye'].includes(text.toLowerCase())) break;
+    if (text !== '') {
+      keepHistory(session.history, text);
+      await ask(text, session, false);
+    }
+    prompt.prompt();
+  }
+  prompt.close();
+  session.output.write(`${TERMINAL.bye}\n`);
+}
+
+/** The worked answer that greets: the ask, then what it gives. */
+export async function showWorked(worked: string, session: Session): Promise<void> {
+  session.output.write(`${TERMINAL.greeting}\n\n> ${worked}\n`);
+  await ask(worked, session, false);
+}
+
+/** A whole conversation, each ask shown before its answer. */
+export async function demonstrate(asks: readonly string[], session: Session): Promise<ExitCode> {
+  const codes: ExitCode[] = [];
+  for (const text of asks) {
+    session.output.write(`${codes.length > 0 ? '\n' : ''}> ${text}\n`);
+    codes.push(await ask(text, session, false));
+  }
+  return worst(codes);
+}

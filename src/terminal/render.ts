@@ -1,0 +1,125 @@
+/** An answer as text for a terminal: pure, total, and nothing left out. */
+
+import type { Answer } from '../bot/answer.ts';
+import type { Caution } from '../reply/caution.ts';
+import type { Problem } from '../reply/problem.ts';
+import type { Block, Reply } from '../reply/reply.ts';
+import { sayFault } from '../words/asks.ts';
+import { saySource } from '../words/sources.ts';
+import { TERMINAL } from '../words/terminal.ts';
+import { NARROWEST_TABLE } from './limits.ts';
+import { plain } from './plain.ts';
+import { tableLines } from './table.ts';
+import { wrap } from './wrap.ts';
+
+/** Columns to write in, and whether the terminal shows colour. */
+export interface Sheet {
+  readonly width: number;
+  readonly colour: boolean;
+}
+
+/** The whole answer as lines of text. */
+export function render(answer: Answer, sheet: Sheet): string {
+  const lines = 'reference' in answer ? wrap(sayFault(answer.reference), sheet.width) : outcomeLines(answer, sheet);
+  return lines
+    .map(plain)
+    .map((line) => line.trimEnd())
+    .join('\n');
+}
+
+function outcomeLines(answer: Exclude<Answer, { reference: string }>, sheet: Sheet): readonly string[] {
+  if ('problems' in answer) return problemLines(answer.problems, sheet);
+  if ('why' in answer) {
+    return [
+      title(TERMINAL.refusal, sheet),
+      ...wrap(answer.why, sheet.width),
+      ...wrap(`${TERMINAL.call}: ${answer.call}`, sheet.width),
+      ...cautionLines(answer.cautions, sheet),
+    ];
+  }
+  return replyLines(answer, sheet);
+}
+
+function replyLines(reply: Reply, sheet: Sheet): readonly string[] {
+  const sources = [...new Set([...reply.sources.map((source) => `${saySource(source)} (${source.standing})`)])];
+  return [
+    ...wrap(reply.headline, sheet.width).map((line) => bold(line, sheet)),
+    ...reply.blocks.flatMap((block) => ['', ...blockLines(block, sheet)]),
+    ...section(TERMINAL.assumed, reply.assumed, sheet),
+    ...cautionLines(reply.cautions, sheet),
+    ...section(TERMINAL.sources, sources, sheet),
+    ...section(
+      TERMINAL.actions,
+      reply.actions.map(({ label, ask }) => `${label}: ${ask}`),
+      sheet,
+    ),
+  ];
+}
+
+function blockLines(block: Block, sheet: Sheet): readonly string[] {
+  switch (block.kind) {
+    case 'text':
+      return wrap(block.text, sheet.width);
+    case 'facts': {
+      const lines = block.facts.flatMap(({ label, value }) => hanging(`${label}: `, value, sheet));
+      return block.title === undefined ? lines : [title(block.title, sheet), ...lines];
+    }
+    case 'table':
+      return [title(block.title, sheet), ...tableOrList(block.columns, block.rows, sheet)];
+    case 'steps':
+      return [title(block.title, sheet), ...block.steps.flatMap((step, i) => hanging(`${i + 1}. `, step, sheet))];
+    case 'checklist':
+      return [title(block.title, sheet), ...block.items.flatMap((item) => hanging('[ ] ', item, sheet))];
+  }
+}
+
+function tableOrList(
+  columns: readonly string[],
+  rows: readonly (readonly string[])[],
+  sheet: Sheet,
+): readonly string[] {
+  if (sheet.width >= NARROWEST_TABLE) return tableLines(columns, rows, sheet.width);
+  return rows.flatMap((row) => [
+    ...columns.flatMap((column, i) => (row[i] ? hanging(`${column}: `, row[i] ?? '', sheet) : [])),
+    '',
+  ]);
+}
+
+function problemLines(problems: readonly Problem[], sheet: Sheet): readonly string[] {
+  return [
+    title(TERMINAL.problem, sheet),
+    ...problems.flatMap(({ option, got, expected, fix }) => [
+      ...hanging(`${option}: `, expected, sheet),
+      ...hanging(`  ${TERMINAL.read}: `, got === '' ? TERMINAL.nothing : got, sheet),
+      ...hanging(`  ${TERMINAL.type}: `, fix, sheet),
+    ]),
+  ];
+}
+
+function cautionLines(cautions: readonly Caution[], sheet: Sheet): readonly string[] {
+  return section(
+    TERMINAL.cautions,
+    cautions.map(({ text }) => text),
+    sheet,
+  );
+}
+
+function section(name: string, items: readonly string[], sheet: Sheet): readonly string[] {
+  return items.length === 0 ? [] : ['', title(name, sheet), ...items.flatMap((item) => hanging('- ', item, sheet))];
+}
+
+/** Text behind a mark, its further lines indented under its own first letter. */
+function hanging(mark: string, text: string, sheet: Sheet): readonly string[] {
+  const indent = Math.min(mark.length, 4);
+  const [first = '', ...rest] = wrap(`${mark.trimStart()}${text}`, sheet.width - indent);
+  const lead = mark.length - mark.trimStart().length;
+  return [`${' '.repeat(lead)}${first}`, ...rest.map((line) => `${' '.repeat(indent)}${line}`)];
+}
+
+function title(text: string, sheet: Sheet): string {
+  return bold(text, sheet);
+}
+
+function bold(text: string, sheet: Sheet): string {
+  return sheet.colour ? `\u001b[1m${text}\u001b[22m` : text;
+}

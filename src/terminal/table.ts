@@ -1,0 +1,50 @@
+/** A table in characters: columns as wide as their text, the last ones wrapped to fit. */
+
+import { wrap } from './wrap.ts';
+
+const GAP = 2;
+const NARROWEST_COLUMN = 8;
+
+/** Lines of a table no wider than `width`; every cell is kept whole, wrapped where it must be. */
+export function tableLines(
+  columns: readonly string[],
+  rows: readonly (readonly string[])[],
+  width: number,
+): readonly string[] {
+  const natural = columns.map((column, i) =>
+    Math.max(...[column, ...rows.map((row) => row[i] ?? '')].map((cell) => [...cell].length)),
+  );
+  const widths = squeezed(natural, width - GAP * (columns.length - 1));
+  const line = (cells: readonly string[]): readonly string[] => {
+    const wrapped = widths.map((room, i) => wrap(cells[i] ?? '', room));
+    const height = Math.max(...wrapped.map((lines) => lines.length));
+    return Array.from({ length: height }, (_, k) =>
+      wrapped
+        .map((lines, i) => pad(lines[k] ?? '', widths[i] ?? 0))
+        .join(' '.repeat(GAP))
+        .trimEnd(),
+    );
+  };
+  const rule = widths.map((room) => '-'.repeat(room)).join(' '.repeat(GAP));
+  return [...line(columns), rule, ...rows.flatMap(line)];
+}
+
+/** Widths that fit: the widest columns give way first, none below the narrowest. */
+function squeezed(natural: readonly number[], room: number): readonly number[] {
+  const widths = [...natural];
+  for (let total = sum(widths); total > room; total--) {
+    const widest = widths.indexOf(Math.max(...widths));
+    const now = widths[widest] ?? 0;
+    if (now <= NARROWEST_COLUMN) break;
+    widths[widest] = now - 1;
+  }
+  return widths;
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
+
+function pad(text: string, width: number): string {
+  return text + ' '.repeat(Math.max(0, width - [...text].length));
+}

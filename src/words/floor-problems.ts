@@ -1,0 +1,30 @@
+/** The texts about a floor that cannot be laid as asked. */
+
+import type { Problem } from '../reply/problem.ts';
+
+export function gapLeavesNothing(room: string, gap: string): Problem {
+  return {
+    option: 'gap',
+    got: gap,
+    expected: `A gap of ${gap} at every wall leaves nothing of ${room}: type a smaller gap, or larger sides.`,
+    fix: 'gap: 1/4 in',
+  };
+}
+
+export function noSuchWall(got: string, room: string, walls: number): Problem {
+  return {
+    option: 'direction',
+    got,
+    expected: `${room} has walls 1 to ${walls}, numbered round from its lower left corner; other rooms are named: “wall 2 of ${room}”.`,
+    fix: `direction: wall 1`,
+  };
+}
+
+export function tooManyPlanks(planks: number, most: number, fix: string): Problem {
+  return {
+    option: 'plank',
+    got: `${planks} planks`,
+    expected: `An ask is at most ${most} planks: ask room by room, or check the plank’s size and its unit.`,
+    fix: `plank: ${fix}`,
+  };
+}

@@ -1,0 +1,26 @@
+/** How a file is kept: its size, its opening sentence, its name, and what it exports. */
+
+import type { Sources } from './sources.ts';
+
+const MOST_LINES = 250;
+const FORBIDDEN_NAMES = ['util', 'utils', 'helper', 'helpers', 'manager', 'service', 'base', 'common', 'misc'];
+const BARREL = 'commands/index.ts';
+
+/** Every habit that a file breaks, as lines that name the file. Tests may run longer, for their tables of cases. */
+export function brokenHabits(sources: Sources): readonly string[] {
+  return [...sources].flatMap(([path, text]) => {
+    const own = path.startsWith('tests/');
+    const lines = text.replace(/\n$/, '').split('\n').length;
+    const name = path.slice(path.lastIndexOf('/') + 1).replace(/(?:\.test)?\.ts$/, '');
+    const rules: readonly (readonly [string, boolean])[] = [
+      [`has ${lines} lines, more than ${MOST_LINES}`, !own && lines > MOST_LINES],
+      ['does not open with a sentence in /** */', !/^\/\*\* [^*]{8,}[.?!] \*\/\n/.test(text)],
+      ['is not named in kebab-case', !/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name)],
+      ['is named for no thing', path.split(/[/.-]/).some((word) => FORBIDDEN_NAMES.includes(word))],
+      ['is a barrel', path !== BARREL && /^export\s+(?:type\s+)?\*/m.test(text)],
+      ['exports a default', !path.startsWith('commands/') && /^export\s+default\b/m.test(text)],
+      ['silences the compiler', /@ts-(?:ignore|nocheck|expect-error)/.test(text)],
+    ];
+    return rules.filter(([, broken]) => broken).map(([why]) => `${path} ${why}`);
+  });
+}

@@ -1,0 +1,39 @@
+/** Which room may import which, and which packages: the table that DEVELOPERS.md shows. */
+
+export interface Allowed {
+  /** Rooms, or path prefixes where only a part of a room is open. The room itself is always allowed. */
+  readonly rooms: readonly string[];
+  /** Packages; `node:*` allows every module of Node. */
+  readonly packages: readonly string[];
+}
+
+const BELOW_COMMANDS = ['core', 'reply', 'words', 'trade', 'measure', 'solve', 'draw', 'project', 'bot'];
+const ALL = [...BELOW_COMMANDS, 'commands', 'store', 'discord', 'slack', 'terminal', 'web', 'host'];
+const PLATFORM = ['bot', 'reply', 'words', 'draw'];
+
+/** Rooms in the order of the path that a message takes back; `main` alone may import all, and nobody imports it. */
+export const ROOMS: Readonly<Record<string, Allowed>> = {
+  core: { rooms: [], packages: ['clipper2-ts'] },
+  reply: { rooms: [], packages: [] },
+  words: { rooms: ['reply'], packages: [] },
+  trade: { rooms: ['core', 'reply'], packages: [] },
+  measure: { rooms: ['core', 'reply', 'words'], packages: ['zod', 'mathjs', 'fastest-levenshtein'] },
+  bot: {
+    rooms: ['reply', 'words', 'measure', 'trade', 'project'],
+    packages: ['zod', 'fastest-levenshtein', 'node:crypto'],
+  },
+  commands: { rooms: BELOW_COMMANDS, packages: ['zod', 'fastest-levenshtein'] },
+  terminal: { rooms: PLATFORM, packages: ['node:*'] },
+  host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'node:*'] },
+  main: { rooms: ALL, packages: ['node:*'] },
+  bench: { rooms: ALL, packages: ['node:*'] },
+  scripts: { rooms: ALL, packages: ['node:*'] },
+};
+
+/** The room of a file: its folder under src, or the top folder; undefined for a loose file. */
+export function roomOf(path: string): string | undefined {
+  if (path === 'src/main.ts') return 'main';
+  const [top, second, ...deeper] = path.split('/');
+  if (top !== 'src') return second === undefined ? undefined : top;
+  return deeper.length > 0 ? second : undefined;
+}

@@ -1,0 +1,27 @@
+/** One sum read for a test: as two kinds of asker would type it, with the notes it makes. */
+
+import type { LengthUnit } from '../../src/measure/length.ts';
+import type { Habits } from '../../src/measure/reading.ts';
+import { readTape } from '../../src/measure/tape.ts';
+
+export const POINT: Habits = { units: 'imperial', decimal: '.', currency: 'USD' };
+export const COMMA: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };
+export const [INCH, FOOT, METRE] = [8128, 97_536, 320_000];
+
+export function tapeIn(text: string, habits: Habits = POINT, bare: LengthUnit = 'in') {
+  const notes: string[] = [];
+  const result = readTape(text, { option: 'sum', habits, note: (assumed) => notes.push(assumed) }, bare);
+  return { result, notes };
+}
+
+export function valueIn(text: string, habits: Habits = POINT, bare: LengthUnit = 'in') {
+  const { result } = tapeIn(text, habits, bare);
+  if (!result.ok) throw new Error(`${text}: ${result.problems[0].expected}`);
+  return result.value;
+}
+
+export function problemIn(text: string, habits: Habits = POINT) {
+  const { result } = tapeIn(text, habits);
+  if (result.ok) throw new Error(`${text} was read`);
+  return result.problems[0];
+}

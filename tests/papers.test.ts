@@ -1,0 +1,127 @@
+/** The papers say what is so: generated parts are current, and the README, settings, lock file and licence are as promised. */
+
+import { existsSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { staleParts, withParts } from '../scripts/generated-part.ts';
+import { readmeParts } from '../scripts/readme-parts.ts';
+import { roomTable } from './architecture/room-table.ts';
+
+function paper(path: string): string {
+  return readFileSync(new URL(`../${path}`, import.meta.url), 'utf8');
+}
+
+const readme = paper('README.md');
+const developers = paper('DEVELOPERS.md');
+const manifest = JSON.parse(paper('package.json')) as {
+  license: string;
+  engines: Record<string, string>;
+  scripts: Record<string, string>;
+};
+
+describe('README.md', () => {
+  test('its generated parts are what the program writes now', async () => {
+    expect(staleParts(readme, await readmeParts())).toEqual([]);
+  });
+
+  test('begins with its name and one paragraph that says whose job it is', () => {
+    const [title, paragraph] = readme.split('\n\n');
+    expect(title).toBe('# floorhand');
+    expect(paragraph).toMatch(/^[A-Z][^|#`]{200,}\.$/s);
+    expect(paragraph).toMatch(/homeowner/i);
+  });
+
+  test('then gives the two commands', () => {
+    const start = readme.indexOf('npm ci && npm start');
+    expect(start).toBeGreaterThan(0);
+    expect(readme.indexOf('npm ci && npm test')).toBeGreaterThan(start);
+    expect(start).toBeLessThan(1500);
+  });
+});
+
+describe('what the papers name exists', () => {
+  const both = `${readme}\n${developers}`;
+
+  test('every npm script', () => {
+    const named = [...both.matchAll(/npm run (?:--silent )?([a-z0-9-]+)/g)].map((match) => match[1] ?? '');
+    expect(named.length).toBeGreaterThan(5);
+    expect(named.filter((name) => !(name in manifest.scripts))).toEqual([]);
+  });
+
+  test('every file and folder', () => {
+    const named = [...both.matchAll(/`((?:src|commands|tests|bench|scripts|\.ci)\/[\w./-]*)`/g)].map(
+      (match) => match[1] ?? '',
+    );
+    expect(named.length).toBeGreaterThan(10);
+    expect(named.filter((path) => !existsSync(new URL(`../${path}`, import.meta.url)))).toEqual([]);
+  });
+
+  test('the table of imports is the one that the architecture test enforces', () => {
+    const table = developers.slice(developers.indexOf('| Room |')).split('\n\n')[0] ?? '';
+    expect(table.split('\n').slice(2)).toEqual(roomTable());
+  });
+});
+
+describe('settings', () => {
+  const variables = (text: string, pattern: RegExp): readonly string[] =>
+    [...new Set([...text.matchAll(pattern)].map((match) => match[1] ?? ''))].sort();
+
+  test('.env.example names each variable that the configuration reads, and no other', () => {
+    const read = variables(paper('src/host/config.ts'), /\b([A-Z][A-Z0-9]*(?:_[A-Z0-9]+)+)\b/g);
+    expect(read.length).toBeGreaterThanOrEqual(4);
+    expect(variables(paper('.env.example'), /^#? ?([A-Z][A-Z0-9]*(?:_[A-Z0-9]+)+)=/gm)).toEqual(read);
+  });
+
+  test('the oldest Node is the one that package.json names', () => {
+    expect(manifest.engines).toEqual({ node: '>=20.19' });
+    const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
+    expect(major > 20 || (major === 20 && minor >= 19)).toBe(true);
+  });
+
+  test('the lock file holds no addresses, and npm is told to keep it so', () => {
+    expect(paper('.npmrc').split('\n')).toContain('omit-lockfile-registry-resolved=true');
+    const lock = paper('package-lock.json');
+    expect(lock.match(/"integrity": "sha512-/g)?.length).toBeGreaterThan(20);
+    expect(lock).not.toContain('"resolved"');
+  });
+
+  test('the licence is MIT in both places', () => {
+    const licence = paper('LICENSE').replace(/\s+/g, ' ');
+    expect(manifest.license).toBe('MIT');
+    // The text of the licence as SPDX lists it under MIT, from memory.
+    expect(licence).toMatch(/^MIT License Copyright \(c\) \d{4} /);
+    expect(licence).toContain('Permission is hereby granted, free of charge, to any person obtaining a copy');
+    expect(licence).toContain('THE SOFTWARE IS PROVIDED "AS IS", WITHOUT WARRANTY OF ANY KIND');
+  });
+});
+
+describe('generated parts', () => {
+  const page =
+    'Top.\n\n<!-- generated: a -->\n\nold\n\n<!-- /generated -->\n\nMiddle.\n\n<!-- generated: b -->\n<!-- /generated -->\n';
+  const parts = [
+    { name: 'a', text: 'new $& text\n' },
+    { name: 'b', text: 'other' },
+  ];
+
+  test('are replaced between their marks and nowhere else, and then stay', () => {
+    const written = withParts(page, parts);
+    expect(written).toBe(
+      'Top.\n\n<!-- generated: a -->\n\nnew $& text\n\n<!-- /generated -->\n\nMiddle.\n\n' +
+        '<!-- generated: b -->\n\nother\n\n<!-- /generated -->\n',
+    );
+    expect(withParts(written, parts)).toBe(written);
+  });
+
+  test('are named when stale', () => {
+    const written = withParts(page, parts);
+    expect(staleParts(written, parts)).toEqual([]);
+    expect(staleParts(page, parts)).toEqual(['a', 'b']);
+    expect(staleParts(written.replace('other', 'edited'), parts)).toEqual(['b']);
+  });
+
+  test.each([
+    ['no marks', 'Top.'],
+    ['marks twice', page + page],
+    ['a mark not closed', page.replace('<!-- /generated -->', '')],
+    ['a mark that nothing writes', `${page}<!-- generated: c -->\n<!-- /generated -->\n`],
+  ])('throw at %s', (_name, wrong) => expect(() => withParts(wrong, parts)).toThrow(/part/));
+});
