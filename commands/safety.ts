@@ -17,8 +17,8 @@ export default defineCommand({
     }),
   }),
   examples: [
-    { ask: 'safety', headline: '' },
-    { ask: 'safety task: tear-out', headline: '' },
+    { ask: 'safety', headline: 'Before laying: 8 things that can hurt you.' },
+    { ask: 'safety task: tear-out', headline: 'Before tear-out: 7 things that can hurt you.' },
   ],
   run: ({ task }, { assumed }) => {
     const cautions = worded(cautionsFor(task));

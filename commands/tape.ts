@@ -18,10 +18,10 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: `tape 12'6" + 2 x 3'4 1/2" - 5/8"`, headline: '' },
-    { ask: `tape 12' 6" in mm`, headline: '' },
-    { ask: 'tape (3,80 m - 2 x 15 mm) / 3', headline: '' },
-    { ask: `tape 12' x 14'6"`, headline: '' },
+    { ask: `tape 12'6" + 2 x 3'4 1/2" - 5/8"`, headline: `12'6" + 2 x 3'4 1/2" - 5/8" = 19' 2 3/8"` },
+    { ask: `tape 12' 6" in mm`, headline: `12' 6" in mm = 3810 mm` },
+    { ask: 'tape (3,80 m - 2 x 15 mm) / 3', headline: '(3,80 m - 2 x 15 mm) / 3 = 1.257 m' },
+    { ask: `tape 12' x 14'6"`, headline: `12' x 14'6" = 174 sq ft` },
   ],
   run: ({ sum }, { habits, assumed, told }) => {
     const said = sayTape(sum, told.get('sum') ?? '', habits);

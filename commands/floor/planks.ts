@@ -57,18 +57,21 @@ export default defineCommand({
     tax: percent({ summary: 'Sales tax on the cartons', standard: '0 %', example: '8.25 %' }),
   }),
   examples: [
-    { ask: `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`, headline: '' },
+    {
+      ask: `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`,
+      headline: 'Buy 10 cartons (100 planks): 92 to lay, 3 for mistakes, 5 left over.',
+    },
     {
       ask: 'planks room: living 12x14 + 3x6 closet; hall 3 x 11, plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft, tax: 8 %',
-      headline: '',
+      headline: 'Buy 12 cartons (120 planks): 107 to lay, 4 for mistakes, 9 left over. $873.76 with $64.72 tax.',
     },
     {
       ask: 'planks room: 3,8 x 4,2 m, plank: 180 x 1220 mm, 8 per carton, 31,90 € a carton, pattern: thirds',
-      headline: '',
+      headline: 'Buy 11 cartons (88 planks): 81 to lay, 3 for mistakes, 4 left over. €350.90.',
     },
     {
       ask: `planks room: bay walk 12' right 10' right 5' left 4' right 7' right, plank: 6 x 36 in, 12 per carton, kerf: 1/8 in, pattern: offcut-first`,
-      headline: '',
+      headline: 'Buy 9 cartons (108 planks): 99 to lay, 3 for mistakes, 6 left over.',
     },
   ],
   run: (options, context) => answerPlanks(options, context),

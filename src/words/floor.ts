@@ -54,8 +54,14 @@ export const LAY = {
     `${counted(rows, 'row')}, starting at wall ${wall}; ${strip('first', first)}, ${strip('last', last)}`,
   stair: (step: string, rows: number) => `stair-step, ${step} a row, ${rows} rows, then start over`,
   kept: (rules: readonly (readonly [string, string])[]) => rules.map((rule) => rule.join(' ')).join(', '),
-  other: (name: string, planks: number, cartons: number, broken: number) =>
-    `${name} ${counted(planks, 'plank')}, ${counted(cartons, 'carton')}${broken > 0 ? ` (${counted(broken, 'rule break')})` : ''}`,
+  /** Another pattern: what it needs, cartons it saves (below zero: takes), rules it breaks. */
+  other: (name: string, planks: number, cartons: number, saved: number, broken: number) => {
+    const notes = [
+      ...(saved > 0 ? [`saves ${counted(saved, 'carton')}`] : []),
+      ...(broken > 0 ? [`breaks a rule in ${counted(broken, 'place')}`] : []),
+    ];
+    return `${name} ${counted(planks, 'plank')}, ${counted(cartons, 'carton')}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}`;
+  },
 } as const;
 
 export const GUIDE = {

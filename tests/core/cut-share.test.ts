@@ -21,7 +21,12 @@ function pieces(starts: readonly number[], ends: readonly number[], shorts: read
 
 describe('sharing planks', () => {
   it('of locking boards takes as few as any way could (all ways enumerated)', () => {
-    const lists = fc.tuple(fc.array(length, { maxLength: 3 }), fc.array(length, { maxLength: 3 }), fc.array(length, { maxLength: 3 }), kerf);
+    const lists = fc.tuple(
+      fc.array(length, { maxLength: 3 }),
+      fc.array(length, { maxLength: 3 }),
+      fc.array(length, { maxLength: 3 }),
+      kerf,
+    );
     fc.assert(
       fc.property(lists, ([starts, ends, shorts, cut]) => {
         const shared = sharePlanks(pieces(starts, ends, shorts), PLANK, cut, 'click');
@@ -34,19 +39,28 @@ describe('sharing planks', () => {
   it('of boards without locks is plain packing', () => {
     fc.assert(
       fc.property(fc.array(length, { maxLength: 8 }), kerf, (lengths, cut) => {
-        expect(sharePlanks(pieces([], [], lengths), PLANK, cut, 'none').length).toBe(fewestPlainPlanks(lengths, PLANK, cut));
+        expect(sharePlanks(pieces([], [], lengths), PLANK, cut, 'none').length).toBe(
+          fewestPlainPlanks(lengths, PLANK, cut),
+        );
       }),
       { numRuns: 500 },
     );
   });
 
   it('puts every piece in one plank, one start and one end each, a kerf between pieces', () => {
-    const lists = fc.tuple(fc.array(length, { maxLength: 30 }), fc.array(length, { maxLength: 30 }), fc.array(length, { maxLength: 30 }), kerf);
+    const lists = fc.tuple(
+      fc.array(length, { maxLength: 30 }),
+      fc.array(length, { maxLength: 30 }),
+      fc.array(length, { maxLength: 30 }),
+      kerf,
+    );
     fc.assert(
       fc.property(lists, ([starts, ends, shorts, cut]) => {
         const all = pieces(starts, ends, shorts);
         const shared = sharePlanks(all, PLANK, cut, 'click');
-        expect(shared.flatMap((one) => one.pieces.map((piece) => piece.index)).sort((a, b) => a - b)).toEqual(all.map((p) => p.index));
+        expect(shared.flatMap((one) => one.pieces.map((piece) => piece.index)).sort((a, b) => a - b)).toEqual(
+          all.map((p) => p.index),
+        );
         for (const { pieces: own } of shared) {
           expect(own.reduce((sum, piece) => sum + piece.length, 0) + cut * (own.length - 1)).toBeLessThanOrEqual(PLANK);
           expect(own.filter((piece) => piece.part === 'start').length).toBeLessThanOrEqual(1);
@@ -59,10 +73,15 @@ describe('sharing planks', () => {
 
   it('counts as many pairs as it makes', () => {
     fc.assert(
-      fc.property(fc.array(length, { maxLength: 40 }), fc.array(length, { maxLength: 40 }), kerf, (starts, ends, cut) => {
-        const shared = sharePlanks(pieces(starts, ends, []), PLANK, cut, 'click');
-        expect(starts.length + ends.length - countPairs(starts, ends, PLANK, cut)).toBe(shared.length);
-      }),
+      fc.property(
+        fc.array(length, { maxLength: 40 }),
+        fc.array(length, { maxLength: 40 }),
+        kerf,
+        (starts, ends, cut) => {
+          const shared = sharePlanks(pieces(starts, ends, []), PLANK, cut, 'click');
+          expect(starts.length + ends.length - countPairs(starts, ends, PLANK, cut)).toBe(shared.length);
+        },
+      ),
     );
   });
 });

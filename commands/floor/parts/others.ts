@@ -10,10 +10,11 @@ import { type PlanksAsk, patternOf } from './rules.ts';
 /** One phrase a pattern other than the plan's, with planks, cartons and broken rules. */
 export function otherPatterns(areas: readonly Area[], ask: PlanksAsk, plan: Plan): readonly string[] {
   const { plank, rules } = plan;
+  const cartonsOf = (planks: number): number => purchaseOf(planks, ask.mistakes, ask.spares, plank.perCarton).cartons;
   return PATTERN_NAMES.filter((name) => name !== rules.pattern.name).map((name) => {
     const other = layFloor(areas, plank, { ...rules, pattern: patternOf({ name }, plank, rules.stagger) });
-    const { cartons } = purchaseOf(other.planks, ask.mistakes, ask.spares, plank.perCarton);
+    const cartons = cartonsOf(other.planks);
     const broken = other.broken.filter(({ rule }) => rule !== 'pattern').length;
-    return LAY.other(name, other.planks, cartons, broken);
+    return LAY.other(name, other.planks, cartons, cartonsOf(plan.planks) - cartons, broken);
   });
 }

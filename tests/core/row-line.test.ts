@@ -1,0 +1,39 @@
+/** The row line, against trying every line: the narrowest strip could not be wider where the rule made it move. */
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { chooseRowLine } from '../../src/core/floor/row-line.ts';
+import { stripBeside } from '../../src/core/floor/wall-level.ts';
+
+const WIDTH = 24;
+const level = fc.record({
+  v: fc.integer({ min: 0, max: 200 }),
+  side: fc.constantFrom('floor' as const, 'ceiling' as const),
+});
+const levels = fc
+  .array(level, { minLength: 1, maxLength: 6 })
+  .map((list) => [{ v: 0, side: 'floor' as const }, ...list].map((one) => ({ ...one, spans: [{ from: 0, to: 9 }] })));
+
+describe('row line', () => {
+  it('stays at the starting wall when no strip is too narrow there, else is the best of all lines', () => {
+    fc.assert(
+      fc.property(levels, fc.integer({ min: 1, max: WIDTH }), (walls, least) => {
+        const narrowest = (line: number): number => Math.min(...walls.map((wall) => stripBeside(wall, line, WIDTH)));
+        const chosen = chooseRowLine(walls, WIDTH, least);
+        const best = Math.max(...Array.from({ length: WIDTH }, (_, line) => narrowest(line)));
+        if (narrowest(0) >= least) expect(chosen).toBe(0);
+        else expect(narrowest(chosen)).toBe(best);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('balances first and last row of a rectangle: (width + remainder) / 2 (common practice)', () => {
+    const walls = [
+      { v: 0, side: 'floor' as const, spans: [{ from: 0, to: 9 }] },
+      { v: 4 * WIDTH + 2, side: 'ceiling' as const, spans: [{ from: 0, to: 9 }] },
+    ];
+    const line = chooseRowLine(walls, WIDTH, 8);
+    expect(walls.map((wall) => stripBeside(wall, line, WIDTH))).toEqual([13, 13]);
+  });
+});
