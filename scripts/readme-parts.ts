@@ -9,11 +9,12 @@ import type { Part } from './generated-part.ts';
 
 const WIDTH = 96;
 
-/** A small upstairs flat: its closet in full, then a sum, a slip and its mending. */
+/** A small upstairs flat: a closet in full, a sum about the bay, and a slip that is mended. */
 const ASKS = [
-  `planks room: closet 5' x 3', plank: 6 x 36 in, 12 per carton, $2.19/sq ft`,
-  `tape 12'6" + 2 x 3'4 1/2" - 5/8"`,
-  `planks rooom: hall 3' x 11', plank: 6 x 48 in, 10 per carton`,
+  `planks room: closet 2' x 5', plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft`,
+  `tape 15'2 1/2" - 2 x 4'0 3/8"`,
+  `planks rooom: bedroom 11' x 12'6"; plank: 7 x 48 in`,
+  `planks room: bedroom 11' x 12'6", plank: 7 x 48 in`,
 ];
 
 /** Every part, as it would be written now. Throws when an ask ends in a fault. */

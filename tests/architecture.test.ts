@@ -76,7 +76,9 @@ describe('imports are read in every form', () => {
     `type J = import("./j.ts").J;`,
     'const k = await import(`./k.ts`);',
     `const l = require('left');`,
-    `// import m from './m.ts';`,
+    `const { m } = createRequire(import.meta.url)('m');`,
+    'const load = createRequire(import.meta.url);',
+    `// import n from './n.ts';`,
     `export const from = 'nowhere'; export const n = words.import('x');`,
   ].join('\n');
 
@@ -94,6 +96,8 @@ describe('imports are read in every form', () => {
       { from: './j.ts', line: 16 },
       { from: undefined, line: 17 },
       { from: 'left', line: 18 },
+      { from: 'm', line: 19 },
+      { from: undefined, line: 20 },
     ]);
   });
 

@@ -1,8 +1,9 @@
 /** The one pipeline from an ask to its answers, and the one place where faults are caught. */
 
 import { randomBytes } from 'node:crypto';
+import type { Problem } from '../reply/problem.ts';
 import { askTooLong } from '../words/asks.ts';
-import { askLine, type Command, type Context, type Outcome } from './command.ts';
+import { askLine, type Command, type Context, type Outcome, type Problems } from './command.ts';
 import { LONGEST_ASK, parseLine } from './grammar.ts';
 import type { Invocation } from './invocation.ts';
 import type { Ports } from './ports.ts';
@@ -42,7 +43,7 @@ async function* outcomes(invocation: Invocation, commands: readonly Command[]): 
   }
   const options = readOptions(parsed.command, parsed.told, invocation.habits);
   if (!options.ok) {
-    yield { problems: options.problems };
+    yield { problems: typeable(options.problems, parsed) };
     return;
   }
   const { command, told } = parsed;
@@ -54,6 +55,26 @@ async function* outcomes(invocation: Invocation, commands: readonly Command[]): 
     again: (changes) => askLine(command, new Map([...told, ...Object.entries(changes)])),
   };
   const outcome = command.run(options.values, context);
-  if (Symbol.asyncIterator in outcome) yield* outcome;
-  else yield outcome;
+  if (Symbol.asyncIterator in outcome) for await (const one of outcome) yield mendable(one, parsed);
+  else yield mendable(outcome, parsed);
+}
+
+interface Told {
+  readonly command: Command;
+  readonly told: ReadonlyMap<string, string>;
+}
+
+function mendable(outcome: Outcome, told: Told): Outcome {
+  return 'problems' in outcome ? { problems: typeable(outcome.problems, told) } : outcome;
+}
+
+/** Problems whose fix is the whole ask, mended in every option, so that it can be typed as it is. */
+function typeable([first, ...rest]: Problems['problems'], { command, told }: Told): Problems['problems'] {
+  const mended = new Map(told);
+  for (const { option, fix } of [first, ...rest].reverse()) if (option !== 'ask') mended.set(option, fix);
+  const whole = (problem: Problem): Problem =>
+    problem.option === 'ask'
+      ? problem
+      : { ...problem, fix: askLine(command, new Map([...mended, [problem.option, problem.fix]])) };
+  return [whole(first), ...rest.map(whole)];
 }

@@ -3,7 +3,7 @@
 import { closest, distance } from 'fastest-levenshtein';
 import type { Problem } from '../reply/problem.ts';
 import { emptyAsk, misspeltOption, toldTwice, unknownCommand } from '../words/asks.ts';
-import { type Command, fullName } from './command.ts';
+import { askLine, type Command, fullName } from './command.ts';
 
 /** Longer lines are refused before anything looks at them. */
 export const LONGEST_ASK = 4000;
@@ -47,11 +47,11 @@ export function parseOptions(command: Command, text: string): Parsed {
   const names = Object.keys(command.options.shape);
   const pairs = [...text.matchAll(pairStart(names))];
   const told = new Map<string, string>();
-  const problems: Problem[] = [];
-  const tell = (name: string, value: string): void => {
-    const before = told.get(name);
-    if (before !== undefined) problems.push(toldTwice(name, before, value));
-    else told.set(name, value);
+  const twice: { option: string; before: string; value: string }[] = [];
+  const tell = (option: string, value: string): void => {
+    const before = told.get(option);
+    if (before !== undefined) twice.push({ option, before, value });
+    told.set(option, value);
   };
   const [first] = names;
   const unlabelled = trimmed(text.slice(0, pairs[0]?.index ?? text.length));
@@ -60,8 +60,12 @@ export function parseOptions(command: Command, text: string): Parsed {
     const value = trimmed(text.slice(pair.index + pair[0].length, pairs[i + 1]?.index ?? text.length));
     tell((pair[1] ?? '').toLowerCase().replaceAll(' ', '-'), value);
   });
-  for (const value of [...told.values()]) problems.push(...misspelt(value, names));
-  const [problem, ...more] = problems;
+  const misspelt = misspeltNames(text, names);
+  const mended = misspelt.reduce((line, { typed, near }) => line.replace(typed, `${near}:`), text);
+  const [problem, ...more] = [
+    ...misspelt.map(({ typed, near }) => misspeltOption(typed, near, `${command.name} ${trimmed(mended)}`)),
+    ...twice.map(({ option, before, value }) => toldTwice(option, before, value, askLine(command, told))),
+  ];
   return problem ? { ok: false, problems: [problem, ...more] } : { ok: true, command, told };
 }
 
@@ -74,15 +78,13 @@ function pairStart(names: readonly string[]): RegExp {
   );
 }
 
-/** Words before a colon that are nearly an option's name. Others belong to the value: a room may be named that way. */
-function misspelt(value: string, names: readonly string[]): readonly Problem[] {
-  return [...value.matchAll(/(?<=^|[\s,;])([\p{L}-]{3,})\s*:/gu)].flatMap((match) => {
+/** Words before a colon that are nearly an option's name. Others belong to a value: a room may be named that way. */
+function misspeltNames(text: string, names: readonly string[]): readonly { typed: string; near: string }[] {
+  return [...text.matchAll(/(?<=^|[\s,;])([\p{L}-]{3,})\s*:/gu)].flatMap((match) => {
     const word = match[1]?.toLowerCase() ?? '';
+    if (names.includes(word)) return [];
     const near = closest(word, names as string[]);
-    const allowed = word.length <= 4 ? 1 : 2;
-    return distance(word, near) <= allowed
-      ? [misspeltOption(match[0], near, trimmed(value.slice(match.index + match[0].length)))]
-      : [];
+    return distance(word, near) <= (word.length <= 4 ? 1 : 2) ? [{ typed: match[0], near }] : [];
   });
 }
 

@@ -21,7 +21,7 @@ export function readOptions(command: Command, told: ReadonlyMap<string, string>,
     const said = told.get(option) || undefined;
     const text = said ?? standard;
     if (text === undefined) {
-      problems.push(missingOption(option, summary, `${option}: ${example}`));
+      problems.push(missingOption(option, summary, example));
       continue;
     }
     const note = (line: string): void => {

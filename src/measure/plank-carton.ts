@@ -14,7 +14,7 @@ import {
 } from '../words/plank-problems.ts';
 import { roundedRatio } from './length-number.ts';
 import type { Unclaimed } from './plank-claim.ts';
-import { FIGURE, figureOf } from './price.ts';
+import { FIGURE, FIGURE_START, figureOf } from './price.ts';
 import type { Reading, Units } from './reading.ts';
 import type { Flaw } from './room-flaw.ts';
 import { LETTER } from './room-plain.ts';
@@ -28,13 +28,13 @@ export const SQUARE_METRE = `(?:(?:sq(?:uare)?\\.? ?-?(?:met(?:er|re)s?|m)|sqm|q
 export const PER = `(?:(?:per|an?|each|every|in|to|for|the)${END}|/)`;
 
 const AREA = new RegExp(
-  `(?<![${LETTER}\\d.,])(?<figure>${FIGURE}) ?-?(?:(?<foot>${SQUARE_FOOT})|(?<metre>${SQUARE_METRE}))(?! ?${PER} ?(?:${PER} ?)?${PLANK})`,
+  `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:(?<foot>${SQUARE_FOOT})|(?<metre>${SQUARE_METRE}))(?! ?${PER} ?(?:${PER} ?)?${PLANK})(?: ?(?:${PER} ?){1,2}${CARTON})?`,
 );
 const COUNTS = [
-  `(?<![${LETTER}\\d.,])(?<figure>${FIGURE}) ?-?(?:(?:${PLANK}|ct${END}|count${END}) ?)?(?:${PER} ?){1,2}${CARTON}`,
+  `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:(?:${PLANK}|ct${END}|count${END}) ?)?(?:${PER} ?){1,2}${CARTON}`,
   `${CARTON} ?(?:(?:of|has|holds|contains|with|is)${END}|[:=])? ?(?<figure>${FIGURE})(?![\\d.,]*\\d)(?! ?-?(?:x|${PER} ?)) ?(?:${PLANK})?`,
-  `(?<![${LETTER}\\d.,])(?<figure>${FIGURE}) ?-?(?:${PLANK}|ct${END}|count${END})(?: ?(?:${PER} ?)*${CARTON})?`,
-  `(?<![${LETTER}\\d.,])(?<figure>${FIGURE}) ?-?(?:carton|box|packs?|case)${END}`,
+  `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:${PLANK}|ct${END}|count${END})(?: ?(?:${PER} ?)*${CARTON})?`,
+  `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:carton|box|packs?|case)${END}`,
 ].map((source) => new RegExp(source));
 
 /** The most planks in a carton. */
@@ -124,7 +124,7 @@ export function cartonOf(told: ToldCarton, plank: Area, units: Units, reading: R
       ? areaAgainstCount(area.typed, planks, sayArea(product, saying))
       : planksNotWhole(area.typed, exact);
     const whole = `${Math.min(MOST, Math.max(1, planks))} per carton`;
-    return { ...place, expected, mends: () => (count ? [sayArea(product, saying), ''] : [whole]) };
+    return { ...place, expected, mends: () => (count ? [`${sayArea(product, saying)} per carton`, ''] : [whole]) };
   }
   if (planks > MOST) return { ...place, expected: countOutOfRange(MOST), mends: () => [plankCountExample()] };
   if (!count) reading.note(countFromArea(area.typed, planks));

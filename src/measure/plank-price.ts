@@ -8,14 +8,14 @@ import type { Ratio } from './length-number.ts';
 import type { Carton } from './plank-carton.ts';
 import { CARTON, PER, PLANK, SQUARE_FOOT, SQUARE_METRE } from './plank-carton.ts';
 import type { Unclaimed } from './plank-claim.ts';
-import { currencyOf, FIGURE, figureOf, HIGHEST_PRICE, MARK } from './price.ts';
+import { currencyOf, FIGURE, FIGURE_START, figureOf, HIGHEST_PRICE, MARK } from './price.ts';
 import type { Reading } from './reading.ts';
 import type { Flaw } from './room-flaw.ts';
 import { LETTER } from './room-plain.ts';
 import { sayNumber } from './say.ts';
 import type { Price } from './told.ts';
 
-const START = `(?<![${LETTER}\\d.,])`;
+const START = FIGURE_START;
 const NAMED = `(?:price|priced|costs?|pay(?:ing)?)(?: ?(?:at|is|of|to be)(?![${LETTER}])| ?[:=])?`;
 const WHAT = [
   `(?<foot>${SQUARE_FOOT})`,
@@ -30,9 +30,9 @@ const AMOUNTS = [
   `(?<figure>${FIGURE}) ?(?<after>${MARK})`,
 ];
 /** "per carton: $58": what it buys may come first, when no count stands before it. */
-const AHEAD = `(?<!(?:${FIGURE}|[${LETTER}²]) ?)(?:(?:per|an?|each|the)(?![${LETTER}]) ?)(?:${WHAT}) ?[:=]? ?`;
+const AHEAD = `(?:${START}${NAMED} ?|(?<!(?:${FIGURE}|[${LETTER}²]) ?))(?:per|an?|each|the)(?![${LETTER}]) ?(?:${WHAT}) ?[:=]? ?`;
 const PRICES = [
-  ...AMOUNTS.map((amount) => `(?:${START}${NAMED} ?)?${AHEAD}${amount}(?! ?${PER})`),
+  ...AMOUNTS.map((amount) => `${AHEAD}${amount}(?! ?${PER})`),
   ...AMOUNTS.map((amount) => `(?:${START}${NAMED} ?)?${START}${amount}${OF}`),
   `${START}${NAMED} ?(?<figure>${FIGURE})${OF}`,
 ].map((source) => new RegExp(source));

@@ -68,5 +68,7 @@ export function claimSize(text: string, rest: Unclaimed, reading: Reading): Size
 /** The size in each unit planks are sold in, for figures that make no plank in their own. */
 function likelier(a: string, b: string): string[] {
   const figure = (side: string) => /^[\d.,/ ]*\d/.exec(side)?.[0] ?? side;
-  return ['mm', 'in', 'cm'].map((unit) => `${figure(a)} x ${figure(b)} ${unit}`);
+  const less = { ft: 'in', m: 'cm' }[String(unitIn(a) ? undefined : unitIn(b))];
+  const mixed = less ? [`${a} ${less} x ${b}`] : [];
+  return [...mixed, ...['mm', 'in', 'cm'].map((unit) => `${figure(a)} x ${figure(b)} ${unit}`)];
 }

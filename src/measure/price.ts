@@ -6,7 +6,7 @@ import type { Ratio } from './length-number.ts';
 import { numeralAt, valued } from './length-number.ts';
 import type { Habits, Read, Reading } from './reading.ts';
 import { read, unread } from './reading.ts';
-import { plainSigns, withoutHidden } from './room-plain.ts';
+import { LETTER, plainSigns, withoutHidden } from './room-plain.ts';
 import { sayMoney, sayNumber } from './say.ts';
 import type { Price } from './told.ts';
 
@@ -34,7 +34,10 @@ const CURRENCIES: Readonly<Record<string, string>> = {
 };
 
 /** A figure of money or of an area as typed, as the source of a pattern for plain text. */
-export const FIGURE = '(?:\\d+(?:[.,]\\d+)*|[.,]\\d+)';
+export const FIGURE = '(?:\\d+(?:[.,]\\d+)*|\\.\\d+)';
+
+/** A figure begins where no letter, digit or decimal mark stands right before it. */
+export const FIGURE_START = `(?<![${LETTER}\\d.]|\\d,)`;
 
 /** A currency's mark or code as typed, as the source of a pattern for plain text. */
 export const MARK = '(?:us\\$|ca\\$|au\\$|c\\$|a\\$|[$€£]|(?:usd|cad|aud|euros?|eur|gbp|chf|dollars?)(?![a-z]))';

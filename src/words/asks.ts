@@ -40,21 +40,21 @@ export function unknownCommand(
   };
 }
 
-export function toldTwice(option: string, before: string, value: string): Problem {
+export function toldTwice(option: string, before: string, value: string, fix: string): Problem {
   return {
-    option,
+    option: 'ask',
     got: quoted(`${before} … ${value}`),
     expected: `Tell ${option} once: it was read both as “${quoted(before)}” and as “${quoted(value)}”.`,
-    fix: `${option}: ${quoted(value)}`,
+    fix,
   };
 }
 
-export function misspeltOption(got: string, near: string, value: string): Problem {
+export function misspeltOption(got: string, near: string, fix: string): Problem {
   return {
-    option: near,
+    option: 'ask',
     got: quoted(got),
     expected: `There is no option “${got.replace(/\s*:$/, '')}”; the nearest is “${near}”.`,
-    fix: `${near}: ${value}`,
+    fix,
   };
 }
 

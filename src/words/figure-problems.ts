@@ -16,16 +16,16 @@ export function notACount(read: Got, least: number, most: number): Problem {
   return {
     ...got(read),
     expected: `A whole number from ${least} to ${most}.`,
-    fix: `${read.option}: ${Math.max(least, 1)}`,
+    fix: String(Math.max(least, 1)),
   };
 }
 
 export function notAPercent(read: Got): Problem {
-  return { ...got(read), expected: 'A percentage from 0 to 100, such as 3 % or 8.25 %.', fix: `${read.option}: 3 %` };
+  return { ...got(read), expected: 'A percentage from 0 to 100, such as 3 % or 8.25 %.', fix: '3 %' };
 }
 
 export function notAmong(read: Got, choices: readonly string[], near: string): Problem {
-  return { ...got(read), expected: `One of: ${choices.join(', ')}.`, fix: `${read.option}: ${near}` };
+  return { ...got(read), expected: `One of: ${choices.join(', ')}.`, fix: near };
 }
 
 export function notAPattern(read: Got, near: string): Problem {
@@ -33,7 +33,7 @@ export function notAPattern(read: Got, near: string): Problem {
     ...got(read),
     expected:
       'A pattern is stair-step (with its step and rows, such as “stair-step 6 in x 5”), half, thirds or offcut-first.',
-    fix: `${read.option}: ${near}`,
+    fix: near,
   };
 }
 
@@ -41,10 +41,10 @@ export function notADirection(read: Got): Problem {
   return {
     ...got(read),
     expected: 'Rows run long, short, or along a wall: “wall 2”, or “wall 2 of living”.',
-    fix: `${read.option}: long`,
+    fix: 'long',
   };
 }
 
 export function outOfRange(read: Got, least: string, most: string, fix: string): Problem {
-  return { ...got(read), expected: `A length from ${least} to ${most}.`, fix: `${read.option}: ${fix}` };
+  return { ...got(read), expected: `A length from ${least} to ${most}.`, fix };
 }

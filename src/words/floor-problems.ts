@@ -7,7 +7,7 @@ export function gapLeavesNothing(room: string, gap: string): Problem {
     option: 'gap',
     got: gap,
     expected: `A gap of ${gap} at every wall leaves nothing of ${room}: type a smaller gap, or larger sides.`,
-    fix: 'gap: 1/4 in',
+    fix: '1/4 in',
   };
 }
 
@@ -16,7 +16,7 @@ export function noSuchWall(got: string, room: string, walls: number): Problem {
     option: 'direction',
     got,
     expected: `${room} has walls 1 to ${walls}, numbered round from its lower left corner; other rooms are named: “wall 2 of ${room}”.`,
-    fix: `direction: wall 1`,
+    fix: 'wall 1',
   };
 }
 
@@ -25,6 +25,6 @@ export function tooManyPlanks(planks: number, most: number, fix: string): Proble
     option: 'plank',
     got: `${planks} planks`,
     expected: `An ask is at most ${most} planks: ask room by room, or check the plank’s size and its unit.`,
-    fix: `plank: ${fix}`,
+    fix,
   };
 }

@@ -15,6 +15,6 @@ export const HELP = {
     option: 'command',
     got: name,
     expected: `There is no command “${name}”; the nearest is “${near}”.`,
-    fix: `command: ${near}`,
+    fix: near,
   }),
 } as const;

@@ -17,7 +17,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   reply: { rooms: [], packages: [] },
   words: { rooms: ['reply'], packages: [] },
   trade: { rooms: ['core', 'reply'], packages: [] },
-  measure: { rooms: ['core', 'reply', 'words'], packages: ['zod', 'mathjs', 'fastest-levenshtein'] },
+  measure: { rooms: ['core', 'reply', 'words'], packages: ['zod', 'mathjs', 'fastest-levenshtein', 'node:module'] },
   bot: {
     rooms: ['reply', 'words', 'measure', 'trade', 'project'],
     packages: ['zod', 'fastest-levenshtein', 'node:crypto'],
@@ -26,7 +26,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
   host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'node:*'] },
   main: { rooms: ALL, packages: ['node:*'] },
-  bench: { rooms: ALL, packages: ['node:*'] },
+  bench: { rooms: [...ALL, 'tests/outside/'], packages: ['node:*'] },
   scripts: { rooms: ALL, packages: ['node:*'] },
 };
 
