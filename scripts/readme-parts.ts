@@ -9,9 +9,9 @@ import type { Part } from './generated-part.ts';
 
 const WIDTH = 96;
 
-/** A small upstairs flat: a closet in full, a sum about the bay, and a slip that is mended. */
+/** A small upstairs flat: its hall in full, a sum about the bay, and a slip mended step by step. */
 const ASKS = [
-  `planks room: closet 2' x 5', plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft`,
+  `planks room: hall 3'6" x 14', plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft`,
   `tape 15'2 1/2" - 2 x 4'0 3/8"`,
   `planks rooom: bedroom 11' x 12'6"; plank: 7 x 48 in`,
   `planks room: bedroom 11' x 12'6", plank: 7 x 48 in`,
@@ -25,12 +25,17 @@ export async function readmeParts(): Promise<readonly Part[]> {
   ];
 }
 
-/** A Markdown table: each command, what it answers, and its first example. */
+/** A Markdown table: each command, what it answers, and its first example; columns padded as the formatter pads them. */
 export function commandTable(listed: readonly Command[]): string {
-  const rows = listed.map((command) => [`\`${fullName(command)}\``, command.summary, code(command.examples[0].ask)]);
-  return [['Command', 'What it answers', 'Type for instance'], ['---', '---', '---'], ...rows]
-    .map((cells) => `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`)
-    .join('\n');
+  const rows = [
+    ['Command', 'What it answers', 'Type for instance'],
+    ...listed.map((command) => [`\`${fullName(command)}\``, command.summary, code(command.examples[0].ask)]),
+  ].map((cells) => cells.map((cell) => cell.replaceAll('|', '\\|')));
+  const widths = [0, 1, 2].map((column) => Math.max(...rows.map((cells) => [...(cells[column] ?? '')].length)));
+  const line = (cells: readonly string[]): string =>
+    `| ${widths.map((width, i) => (cells[i] ?? '').padEnd(width)).join(' | ')} |`;
+  const [head = [], ...body] = rows;
+  return [head, widths.map((width) => '-'.repeat(width)), ...body].map(line).join('\n');
 }
 
 /** What a terminal shows for some asks, each behind a prompt. Throws with the cause when an ask ends in a fault. */
@@ -40,7 +45,8 @@ export async function transcript(asks: readonly string[]): Promise<string> {
   return `\`\`\`text\n${shown.join('\n\n\n')}\n\`\`\``;
 }
 
-async function lastAnswer(ask: string): Promise<Answer> {
+/** The answer to an ask that stands. Throws with the cause when it is a fault. */
+export async function lastAnswer(ask: string): Promise<Answer> {
   const fault = (_reference: string, cause: unknown): never => {
     throw new Error(`a fault at “${ask}”`, { cause });
   };

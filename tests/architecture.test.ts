@@ -191,6 +191,11 @@ describe('planted wrongs are caught', () => {
     ['src/core/rowLine.ts', 'kebab-case', ''],
     ['src/core/row.ts', 'barrel', `export * from './run.ts';`],
     ['src/core/row.ts', 'exports a default', 'export default 1;'],
+    [
+      'src/core/row.ts',
+      'lists a namespace',
+      `import * as runs from './run.ts';\nexport const all = Object.values(runs);`,
+    ],
     ['src/core/row.ts', 'silences', ['// @ts', 'ignore'].join('-')],
   ];
   test.each(habits)('%s %s', (path, why, text) => {

@@ -3,7 +3,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { staleParts, withParts } from '../scripts/generated-part.ts';
-import { readmeParts } from '../scripts/readme-parts.ts';
+import { lastAnswer, readmeParts } from '../scripts/readme-parts.ts';
 import { roomTable } from './architecture/room-table.ts';
 
 function paper(path: string): string {
@@ -38,6 +38,29 @@ describe('README.md', () => {
   });
 });
 
+describe('what README.md says can be typed', () => {
+  const section = readme.slice(readme.indexOf('## How to ask')).split('\n## ')[0] ?? '';
+  const codes = (text: string): readonly string[] =>
+    [...text.matchAll(/`([^`\n]+)`/g)].map((match) => match[1] ?? '').filter((code) => code.length > 3);
+  const numbered = (numbers: string) =>
+    section.split('\n').filter((line) => numbers.includes(line.split('. ')[0] || '-'));
+  const asks = codes(section).filter((code) => code.startsWith('planks '));
+  const rooms = numbered('456')
+    .flatMap(codes)
+    .map((room) => `planks room: ${room}, plank: 6 x 48 in, 10 per carton`);
+  const lengths = numbered('3')
+    .flatMap(codes)
+    .map((length) => `tape ${length}`);
+
+  test('is found', () => {
+    expect([asks.length, rooms.length, lengths.length].map((found) => found >= 2)).toEqual([true, true, true]);
+  });
+
+  test.each([...new Set([...asks, ...rooms, ...lengths])])('is answered: %s', async (ask) => {
+    expect(await lastAnswer(ask)).toHaveProperty('headline');
+  });
+});
+
 describe('what the papers name exists', () => {
   const both = `${readme}\n${developers}`;
 
@@ -56,8 +79,9 @@ describe('what the papers name exists', () => {
   });
 
   test('the table of imports is the one that the architecture test enforces', () => {
-    const table = developers.slice(developers.indexOf('| Room | Other rooms |')).split('\n\n')[0] ?? '';
-    expect(table.split('\n').slice(2)).toEqual(roomTable());
+    const text = developers.slice(developers.search(/^\| Room +\| Other rooms/m)).split('\n\n')[0] ?? '';
+    const rows = text.split('\n').map((line) => line.replace(/ +/g, ' '));
+    expect(rows.slice(2)).toEqual(roomTable());
   });
 });
 

@@ -2,7 +2,7 @@
 
 import { closest, distance } from 'fastest-levenshtein';
 import type { Problem } from '../reply/problem.ts';
-import { emptyAsk, misspeltOption, toldTwice, unknownCommand } from '../words/asks.ts';
+import { commandMissing, emptyAsk, misspeltOption, toldTwice, unknownCommand } from '../words/asks.ts';
 import { askLine, type Command, fullName } from './command.ts';
 
 /** Longer lines are refused before anything looks at them. */
@@ -34,11 +34,14 @@ function findCommand(
   }
   const single = commands.find((command) => command.name === first);
   if (single) return { command: single, rest: text.slice(first.length) };
+  const owner = commands.find((command) => pairStart(Object.keys(command.options.shape)).exec(text)?.index === 0);
+  if (owner) return { problem: commandMissing(text, owner.name) };
   const names = commands.flatMap((command) => [fullName(command), command.name]);
-  const word = commands.some((command) => command.group === first) ? `${first} ${second}`.trim() : first;
+  const grouped = commands.some((command) => command.group === first);
+  const word = grouped ? `${first} ${second}`.trim() : first;
   const near = word === '' ? undefined : closest(word, names);
   const likely = near !== undefined && distance(word, near) <= (word.length <= 4 ? 1 : 2) ? near : undefined;
-  const rest = likely === undefined ? '' : text.slice(word.length).trimStart();
+  const rest = likely === undefined ? '' : text.slice(grouped ? words?.[0].length : first.length).trimStart();
   return { problem: unknownCommand(text, word, likely, rest, commands.map(fullName)) };
 }
 
@@ -50,7 +53,7 @@ export function parseOptions(command: Command, text: string): Parsed {
   const twice: { option: string; before: string; value: string }[] = [];
   const tell = (option: string, value: string): void => {
     const before = told.get(option);
-    if (before !== undefined) twice.push({ option, before, value });
+    if (before) twice.push({ option, before, value });
     told.set(option, value);
   };
   const [first] = names;

@@ -1,5 +1,6 @@
 /** Options read: the text told for each, or its standard, into exact values; every problem of an ask at once. */
 
+import type { z } from 'zod';
 import { factsOf, problemsIn } from '../measure/option.ts';
 import type { Habits, Typed } from '../measure/reading.ts';
 import type { Problem } from '../reply/problem.ts';
@@ -30,8 +31,14 @@ export function readOptions(command: Command, told: ReadonlyMap<string, string>,
     const typed: Typed = { text, reading: { option, habits, note } };
     const value = schema.safeParse(typed);
     if (value.success) values[option] = value.data;
-    else problems.push(...problemsIn(value.error));
+    else problems.push(...problemsIn(value.error).map((problem) => readable(problem, option, schema, habits)));
   }
   const [first, ...rest] = problems;
   return first ? { ok: false, problems: [first, ...rest] } : { ok: true, values, assumed };
+}
+
+/** A problem whose fix is a value that this option reads: its example, where the reader offers none. */
+function readable(problem: Problem, option: string, schema: z.ZodType, habits: Habits): Problem {
+  const typed: Typed = { text: problem.fix, reading: { option, habits, note: () => undefined } };
+  return schema.safeParse(typed).success ? problem : { ...problem, fix: factsOf(schema).example };
 }

@@ -14,23 +14,23 @@ export type ToldPattern =
 
 export const PATTERN_NAMES = ['stair-step', 'half', 'thirds', 'offcut-first'] as const;
 
-const SAME: Readonly<Record<string, (typeof PATTERN_NAMES)[number]>> = {
-  stairstep: 'stair-step',
-  stair: 'stair-step',
-  stairs: 'stair-step',
-  'half-plank': 'half',
-  halves: 'half',
-  third: 'thirds',
-  offcut: 'offcut-first',
-  offcuts: 'offcut-first',
-};
+const SAME: ReadonlyMap<string, (typeof PATTERN_NAMES)[number]> = new Map([
+  ['stairstep', 'stair-step'],
+  ['stair', 'stair-step'],
+  ['stairs', 'stair-step'],
+  ['half-plank', 'half'],
+  ['halves', 'half'],
+  ['third', 'thirds'],
+  ['offcut', 'offcut-first'],
+  ['offcuts', 'offcut-first'],
+]);
 
 /** `stair-step`, `stair-step 8 in x 4`, `stair-step 200 mm, 4 rows`, `half`, `thirds`, `offcut-first`. */
 export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
   const plain = text.trim().toLowerCase().replace(/\s+/g, ' ');
   const match = /^([\p{L}]+(?:[- ](?:step|plank|first))?)(?:[ ,:]+(.+))?$/u.exec(plain);
   const word = (match?.[1] ?? '').replace(' ', '-');
-  const name = PATTERN_NAMES.find((known) => known === word) ?? SAME[word];
+  const name = PATTERN_NAMES.find((known) => known === word) ?? SAME.get(word);
   const rest = match?.[2];
   const got = { option: reading.option, got: text };
   if (!name) return unread(notAPattern(got, closest(word.slice(0, 40), PATTERN_NAMES as unknown as string[])));

@@ -68,7 +68,7 @@ export function claimCarton(
     told = areaTold(found, foot ? 'imperial' : 'metric', reading) ?? {};
     if (!told.area) flaws.push(cartonFlaw(found));
   }
-  const counted = COUNTS.map((pattern) => rest.claim(pattern)).find((match) => match !== undefined);
+  const counted = rest.claimFirst(COUNTS);
   if (!counted) return { told, flaws };
   const place = placeOf(counted);
   const value = figureOf(counted.groups?.figure ?? '', reading.habits);

@@ -52,7 +52,7 @@ export interface ToldPrice {
 
 /** Claims the price of a plank, if one is told. */
 export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { told?: ToldPrice; flaws: Flaw[] } {
-  const found = firstClaim(rest);
+  const found = rest.claimFirst(PRICES);
   const unmarked = rest.claim(UNMARKED);
   const flaws: Flaw[] = [];
   if (unmarked) {
@@ -65,7 +65,7 @@ export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { t
     });
   }
   if (!found) return { flaws };
-  for (let second = firstClaim(rest); second; second = firstClaim(rest)) {
+  for (let second = rest.claimFirst(PRICES); second; second = rest.claimFirst(PRICES)) {
     flaws.push({ ...placeOf(second), expected: priceTwice(), mends: () => [''] });
   }
   const place = placeOf(found);
@@ -100,14 +100,6 @@ function perCarton(of: ToldPrice['of'], { count, area }: Carton): readonly [time
   if (of === 'foot') return [area, SQUARE_TICKS_PER_SQUARE_FOOT];
   if (of === 'metre') return [area, SQUARE_TICKS_PER_SQUARE_METRE];
   return of === 'plank' ? [BigInt(count), 1n] : [1n, 1n];
-}
-
-function firstClaim(rest: Unclaimed): RegExpExecArray | undefined {
-  for (const pattern of PRICES) {
-    const found = rest.claim(pattern);
-    if (found) return found;
-  }
-  return undefined;
 }
 
 function tooHigh({ habits }: Reading): string {

@@ -34,7 +34,7 @@ const LONGEST = 4 * TICKS_PER_METRE;
 export function claimSize(text: string, rest: Unclaimed, reading: Reading): Size | Flaw {
   const metric = reading.habits.units === 'metric';
   const triple = rest.claim(TRIPLE);
-  const found = triple ?? PAIRS.map((pattern) => rest.claim(pattern)).find((pair) => pair !== undefined);
+  const found = triple ?? rest.claimFirst(PAIRS);
   const { a, b, c } = found?.groups ?? {};
   if (!found || a === undefined || b === undefined) {
     const whole = { from: 0, to: text.length };

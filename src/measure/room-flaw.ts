@@ -68,5 +68,5 @@ function withMends(flaws: readonly Flaw[], mends: readonly (readonly string[])[]
   return (whole + text.slice(done))
     .replace(/ *,(?: *,)+/g, ',')
     .replace(/^[\s,;]+|[\s,;]+$/g, '')
-    .replace(/ {2,}/g, ' ');
+    .replace(/ +(?=[,; ])/g, '');
 }

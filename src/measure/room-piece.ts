@@ -37,20 +37,27 @@ const SIGN = new RegExp(
   'g',
 );
 
-/** The shapes of `plain` between two places, in order. A walk runs to the end. */
+/** The shapes of `plain` between two places, in order. A walk runs to the end, or to the sign before the next sides. */
 function shapesIn(plain: string, from: number, to: number): Shape[] {
   const line = plain.slice(from, to);
   const walk = WALK.exec(line);
-  const end = walk ? walk.index : line.length;
-  const shapes: Shape[] = [];
+  const end = walk ? walkEnd(line, walk.index) : 0;
+  const shapes: Shape[] = walk ? [{ kind: 'walk', from: from + walk.index, to: from + end }] : [];
   for (const pattern of [pairPattern(), SQUARE]) {
-    for (const found of line.slice(0, end).matchAll(pattern)) {
+    for (const found of line.matchAll(pattern)) {
+      if (walk && found.index >= walk.index && found.index < end) continue;
       const { a = '', b = a } = found.groups ?? {};
       shapes.push({ kind: 'sides', from: from + found.index, to: from + found.index + found[0].length, a, b });
     }
   }
-  shapes.sort((one, other) => one.from - other.from);
-  return walk ? [...shapes, { kind: 'walk', from: from + end, to: from + line.trimEnd().length }] : shapes;
+  return shapes.sort((one, other) => one.from - other.from);
+}
+
+function walkEnd(line: string, start: number): number {
+  const walk = line.slice(start);
+  const next = pairPattern().exec(walk);
+  const sign = next ? [...walk.slice(0, next.index).matchAll(SIGN)].at(-1) : undefined;
+  return start + walk.slice(0, sign?.index).trimEnd().length;
 }
 
 /** The pieces of `plain` between two places; none when no shape is found there. */

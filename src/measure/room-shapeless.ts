@@ -6,13 +6,15 @@ import { LETTER } from './room-plain.ts';
 import { SIDE, SIDE_WORD, TIMES } from './room-side.ts';
 
 /** An area as typed, as the source of a pattern for plain text. */
-export const AREA = `\\d[\\d.,]* ?(?:(?:sq(?:uare)?\\.? ?(?:f(?:ee|oo)?t|m|y|in)|sqm|sqft|sf|qm|f(?:ee|oo)?t ?(?:²|\\^?2)|m ?(?:²|\\^?2))[${LETTER}]*\\.?)`;
+export const AREA = `(?<!\\d)\\d[\\d.,]* ?(?:(?:sq(?:uare)?\\.? ?(?:f(?:ee|oo)?t|m|y|in)|sqm|sqft|sf|qm|f(?:ee|oo)?t ?(?:²|\\^?2)|m ?(?:²|\\^?2))[${LETTER}]*\\.?)`;
 
 const AREA_ALONE = new RegExp(AREA);
-const THREE = new RegExp(`(?<a>${SIDE})${SIDE_WORD}${TIMES}(?<b>${SIDE})${SIDE_WORD}(?:${TIMES}${SIDE}${SIDE_WORD})+`);
+const THREE = new RegExp(
+  `(?<!\\d)(?<a>${SIDE})${SIDE_WORD}${TIMES}(?<b>${SIDE})${SIDE_WORD}(?:${TIMES}${SIDE}${SIDE_WORD})+`,
+);
 const NEGATIVE = new RegExp(`(?<=${TIMES})- ?(?=[\\d.,])`);
 const ONE = new RegExp(`(?<![${LETTER}\\d])${SIDE}`);
-const TURN = new RegExp(`${SIDE},? ?(?:turn )?(?:right|left|r|l)(?![${LETTER}])`);
+const TURN = new RegExp(`(?<!\\d)${SIDE},? ?(?:turn )?(?:right|left|r|l)(?![${LETTER}])`);
 const NO_NAME = new RegExp(`(?<![${LETTER}])(?:x|by|ft|feet|foot|in|inch|inches|mm|cm|m)(?![${LETTER}])`, 'g');
 
 /** The flaw of the line at [from, to) of `plain`; `example` is a room as this asker would type one. */

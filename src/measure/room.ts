@@ -29,6 +29,8 @@ import type { ToldRooms } from './told.ts';
 
 const LONGEST_TEXT = 4000;
 const MOST_ROOMS = 50;
+/** Each of them with its four corners left out. */
+const MOST_PIECES = MOST_ROOMS * 5;
 const MOST_METRES = 100;
 const MOST_SQUARE_METRES = 5000;
 
@@ -123,6 +125,8 @@ function namedPieces(text: string, plain: string, example: string) {
     const found = piecesOf(plain, from, to);
     if (found.pieces.length === 0) flaws.push(shapelessFlaw(text, plain, from, to, example));
     flaws.push(...found.flaws);
+    const tooMany = found.pieces[MOST_PIECES];
+    if (tooMany) return { pieces, flaws, beyond: tooMany.joint };
     for (const piece of found.pieces) {
       const { name, flaws: wrong } = readName(piece, text);
       flaws.push(...wrong);

@@ -24,7 +24,8 @@ export function mendedWalks(told: Walk, closed: Closed): Walk[] {
     const far = Math.abs(closed.gap[0]) + Math.abs(closed.gap[1]) > round / 10;
     const remeasured = remeasuredWalks(walk, headings).filter(closes).slice(0, MOST_MENDS);
     const added = addedWalks(walk, headings).filter(closes);
-    return far ? [...added, ...remeasured] : [...remeasured, ...added];
+    const turned = turnedWalks(walk).filter(closes);
+    return far ? [...turned, ...added, ...remeasured] : [...remeasured, ...added, ...turned];
   }
   return [...turnedWalks(walk).filter(closes), boxWalk(walk, headings)].slice(0, MOST_MENDS);
 }

@@ -8,8 +8,7 @@ import { sayFault } from '../words/asks.ts';
 import { saySource } from '../words/sources.ts';
 import { TERMINAL } from '../words/terminal.ts';
 import { NARROWEST_TABLE } from './limits.ts';
-import { plain } from './plain.ts';
-import { tableLines } from './table.ts';
+import { narrowestTable, tableLines } from './table.ts';
 import { wrap } from './wrap.ts';
 
 /** Columns to write in, and whether the terminal shows colour. */
@@ -21,17 +20,14 @@ export interface Sheet {
 /** The whole answer as lines of text. */
 export function render(answer: Answer, sheet: Sheet): string {
   const lines = 'reference' in answer ? wrap(sayFault(answer.reference), sheet.width) : outcomeLines(answer, sheet);
-  return lines
-    .map(plain)
-    .map((line) => line.trimEnd())
-    .join('\n');
+  return lines.map((line) => line.trimEnd()).join('\n');
 }
 
 function outcomeLines(answer: Exclude<Answer, { reference: string }>, sheet: Sheet): readonly string[] {
   if ('problems' in answer) return problemLines(answer.problems, sheet);
   if ('why' in answer) {
     return [
-      title(TERMINAL.refusal, sheet),
+      ...title(TERMINAL.refusal, sheet),
       ...wrap(answer.why, sheet.width),
       ...wrap(`${TERMINAL.call}: ${answer.call}`, sheet.width),
       ...cautionLines(answer.cautions, sheet),
@@ -43,7 +39,7 @@ function outcomeLines(answer: Exclude<Answer, { reference: string }>, sheet: She
 function replyLines(reply: Reply, sheet: Sheet): readonly string[] {
   const sources = [...new Set([...reply.sources.map((source) => `${saySource(source)} (${source.standing})`)])];
   return [
-    ...wrap(reply.headline, sheet.width).map((line) => bold(line, sheet)),
+    ...title(reply.headline, sheet),
     ...reply.blocks.flatMap((block) => ['', ...blockLines(block, sheet)]),
     ...section(TERMINAL.assumed, reply.assumed, sheet),
     ...cautionLines(reply.cautions, sheet),
@@ -62,14 +58,14 @@ function blockLines(block: Block, sheet: Sheet): readonly string[] {
       return wrap(block.text, sheet.width);
     case 'facts': {
       const lines = block.facts.flatMap(({ label, value }) => hanging(`${label}: `, value, sheet));
-      return block.title === undefined ? lines : [title(block.title, sheet), ...lines];
+      return block.title === undefined ? lines : [...title(block.title, sheet), ...lines];
     }
     case 'table':
-      return [title(block.title, sheet), ...tableOrList(block.columns, block.rows, sheet)];
+      return [...title(block.title, sheet), ...tableOrList(block.columns, block.rows, sheet)];
     case 'steps':
-      return [title(block.title, sheet), ...block.steps.flatMap((step, i) => hanging(`${i + 1}. `, step, sheet))];
+      return [...title(block.title, sheet), ...block.steps.flatMap((step, i) => hanging(`${i + 1}. `, step, sheet))];
     case 'checklist':
-      return [title(block.title, sheet), ...block.items.flatMap((item) => hanging('[ ] ', item, sheet))];
+      return [...title(block.title, sheet), ...block.items.flatMap((item) => hanging('[ ] ', item, sheet))];
   }
 }
 
@@ -78,21 +74,27 @@ function tableOrList(
   rows: readonly (readonly string[])[],
   sheet: Sheet,
 ): readonly string[] {
-  if (sheet.width >= NARROWEST_TABLE) return tableLines(columns, rows, sheet.width);
+  if (sheet.width >= Math.max(NARROWEST_TABLE, narrowestTable(columns.length)))
+    return tableLines(columns, rows, sheet.width);
   return rows.flatMap((row) => [
     ...columns.flatMap((column, i) => (row[i] ? hanging(`${column}: `, row[i] ?? '', sheet) : [])),
     '',
   ]);
 }
 
+/** Each problem with what was read; the fix behind each, or once below when one ask mends all. */
 function problemLines(problems: readonly Problem[], sheet: Sheet): readonly string[] {
+  const fixes = new Set(problems.map(({ fix }) => fix));
+  const shared = problems.length > 1 && fixes.size === 1;
+  const type = (fix: string, mark: string): readonly string[] => hanging(`${mark}${TERMINAL.type}: `, fix, sheet);
   return [
-    title(TERMINAL.problem, sheet),
+    ...title(TERMINAL.problem, sheet),
     ...problems.flatMap(({ option, got, expected, fix }) => [
       ...hanging(`${option}: `, expected, sheet),
       ...hanging(`  ${TERMINAL.read}: `, got === '' ? TERMINAL.nothing : got, sheet),
-      ...hanging(`  ${TERMINAL.type}: `, fix, sheet),
+      ...(shared ? [] : type(fix, '  ')),
     ]),
+    ...(shared ? type(problems[0]?.fix ?? '', '') : []),
   ];
 }
 
@@ -105,7 +107,7 @@ function cautionLines(cautions: readonly Caution[], sheet: Sheet): readonly stri
 }
 
 function section(name: string, items: readonly string[], sheet: Sheet): readonly string[] {
-  return items.length === 0 ? [] : ['', title(name, sheet), ...items.flatMap((item) => hanging('- ', item, sheet))];
+  return items.length === 0 ? [] : ['', ...title(name, sheet), ...items.flatMap((item) => hanging('- ', item, sheet))];
 }
 
 /** Text behind a mark, its further lines indented under its own first letter. */
@@ -116,10 +118,7 @@ function hanging(mark: string, text: string, sheet: Sheet): readonly string[] {
   return [`${' '.repeat(lead)}${first}`, ...rest.map((line) => `${' '.repeat(indent)}${line}`)];
 }
 
-function title(text: string, sheet: Sheet): string {
-  return bold(text, sheet);
-}
-
-function bold(text: string, sheet: Sheet): string {
-  return sheet.colour ? `\u001b[1m${text}\u001b[22m` : text;
+/** A line of its own that stands out, wrapped. */
+function title(text: string, sheet: Sheet): readonly string[] {
+  return wrap(text, sheet.width).map((line) => (sheet.colour ? `\u001b[1m${line}\u001b[22m` : line));
 }

@@ -5,6 +5,11 @@ import { wrap } from './wrap.ts';
 const GAP = 2;
 const NARROWEST_COLUMN = 8;
 
+/** The width below which so many columns do not fit. */
+export function narrowestTable(columns: number): number {
+  return columns * (NARROWEST_COLUMN + GAP) - GAP;
+}
+
 /** Lines of a table no wider than `width`; every cell is kept whole, wrapped where it must be. */
 export function tableLines(
   columns: readonly string[],

@@ -40,6 +40,16 @@ export function unknownCommand(
   };
 }
 
+/** A line that begins with an option. */
+export function commandMissing(text: string, command: string): Problem {
+  return {
+    option: 'ask',
+    got: quoted(text),
+    expected: `An ask starts with its command, here “${command}”.`,
+    fix: `${command} ${text}`,
+  };
+}
+
 export function toldTwice(option: string, before: string, value: string, fix: string): Problem {
   return {
     option: 'ask',

@@ -38,8 +38,10 @@ export const BUY = {
   taxed: (total: string, tax: string) => `${total} with ${tax} tax`,
   of: (cartons: number, perCarton: number) => `${counted(cartons, 'carton')} of ${perCarton}`,
   /** `bound` is undefined when the count is proven least. */
-  counted: (planks: number, reused: number, bound: number | undefined) =>
-    `${planks} (${bound === undefined ? 'no layout with rows this way needs fewer' : `no layout with rows this way needs fewer than ${bound}`}); ${counted(reused, 'plank')} cut to serve twice or more`,
+  counted: (planks: number, reused: number, bound: number | undefined) => {
+    const least = `no layout with rows this way needs fewer${bound === undefined ? '' : ` than ${bound}`}`;
+    return `${planks} (${least})${reused > 0 ? `; ${counted(reused, 'plank')} cut to serve twice or more` : ''}`;
+  },
 } as const;
 
 export const LAY = {
@@ -50,8 +52,10 @@ export const LAY = {
   strips: 'First and last row',
   rules: 'Rules kept',
   others: 'Other patterns',
-  region: (rows: number, wall: number, first: string | undefined, last: string | undefined) =>
-    `${counted(rows, 'row')}, starting at wall ${wall}; ${strip('first', first)}, ${strip('last', last)}`,
+  region: (rows: number, wall: number, first: string | undefined, last: string | undefined) => {
+    const strips = rows === 1 ? strip('only', first) : `${strip('first', first)}, ${strip('last', last)}`;
+    return `${counted(rows, 'row')}, starting at wall ${wall}; ${strips}`;
+  },
   stair: (step: string, rows: number) => `stair-step, ${step} a row, ${rows} rows, then start over`,
   kept: (rules: readonly (readonly [string, string])[]) => rules.map((rule) => rule.join(' ')).join(', '),
   /** Another pattern: what it needs, cartons it saves (below zero: takes), rules it breaks. */
@@ -66,7 +70,7 @@ export const LAY = {
 
 export const GUIDE = {
   title: (room: string) => `Laying guide: ${room}`,
-  columns: ['Row', 'Start', 'Whole', 'End', 'Cut from'],
+  columns: ['Row', 'Start', 'Whole planks in all', 'End', 'Cut from'],
   ripped: (height: string) => `rip ${height}`,
   notch: (height: string) => `notch at ${height}`,
   wallToWall: (length: string) => `${length} wall to wall`,
@@ -80,23 +84,27 @@ export const GUIDE = {
   rest: (piece: string, plank: number) => `${piece} no. ${plank}`,
 } as const;
 
+const WALL =
+  'Wall 1 is the lowest on the plan, drawn as you told it: the first side across, a walk setting off upwards. The others follow against the clock. Stand with your back to the starting wall and lay each row from left to right.';
+
 const KEEP =
-  'Write its number on each rest you keep, such as no. 12; “start no. 12” is cut from that rest, “new” from a new plank.';
+  '“new” is cut from a new plank. “keep” is the rest of it: write its number on it, such as no. 12; where “no. 12” stands later, cut that piece from this rest.';
+
+const SHAPES =
+  '“rip” is the width to keep; the ripped edge faces the wall. “notch at” is how far up from the row’s starting edge a wall juts in or steps back: cut the planks there to its shape. Rows 5a, 5b are parts of row 5 with a wall between.';
+
+const MEASURE = 'Measure each end piece in place before you cut it; the lengths here are what the told walls give.';
 
 export const STEPS = {
   title: 'How to lay it',
   click: [
-    'Stand with your back to the starting wall and lay each row from left to right.',
+    WALL,
     'A start piece is the right part of a plank, an end piece the left part: the cut end always faces a wall, the locks meet in between.',
     KEEP,
-    'Measure each end piece in place before you cut it; the lengths here are what the told walls give.',
+    SHAPES,
+    MEASURE,
   ],
-  none: [
-    'Stand with your back to the starting wall and lay each row from left to right.',
-    'These boards have no locks: any cut piece may face any way.',
-    KEEP,
-    'Measure each end piece in place before you cut it; the lengths here are what the told walls give.',
-  ],
+  none: [WALL, 'These boards have no locks: any cut piece may face any way.', KEEP, SHAPES, MEASURE],
 } as const;
 
 function strip(which: string, height: string | undefined): string {

@@ -8,7 +8,7 @@ export const TERMINAL = {
   problem: 'This could not be answered yet',
   read: 'Read',
   nothing: '(nothing)',
-  type: 'Type',
+  type: 'Type instead',
   refusal: 'This is not safe to work out from here',
   call: 'Who to call',
   greeting: 'floorhand works out planks, cartons and cuts for your floor. Here is one answer:',

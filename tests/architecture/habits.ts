@@ -19,8 +19,15 @@ export function brokenHabits(sources: Sources): readonly string[] {
       ['is named for no thing', path.split(/[/.-]/).some((word) => FORBIDDEN_NAMES.includes(word))],
       ['is a barrel', path !== BARREL && /^export\s+(?:type\s+)?\*/m.test(text)],
       ['exports a default', !path.startsWith('commands/') && /^export\s+default\b/m.test(text)],
+      ['lists a namespace, which bundlers and Node put in different orders', listsNamespace(text)],
       ['silences the compiler', /@ts-(?:ignore|nocheck|expect-error)/.test(text)],
     ];
     return rules.filter(([, broken]) => broken).map(([why]) => `${path} ${why}`);
   });
+}
+
+/** Whether the exports of a module imported as a whole are listed: Node sorts them by name, other loaders do not. */
+function listsNamespace(text: string): boolean {
+  const names = [...text.matchAll(/^import\s+\*\s+as\s+(\w+)/gm)].map((match) => match[1] ?? '');
+  return names.some((name) => new RegExp(`\\bObject\\.(?:keys|values|entries)\\(\\s*${name}\\s*\\)`).test(text));
 }

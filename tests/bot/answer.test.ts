@@ -1,0 +1,157 @@
+/** The pipeline: answers in order, faults with a reference and their cause, and problems whose fix is a whole ask. */
+
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { type Command, type Context, defineCommand, type Outcome } from '../../src/bot/command.ts';
+import { LONGEST_ASK } from '../../src/bot/grammar.ts';
+import { count } from '../../src/measure/options.ts';
+import type { Reply } from '../../src/reply/reply.ts';
+import { answersTo, answerTo, floorTo, problemsOf, replyTo } from './asked.ts';
+
+function reply(headline: string): Reply {
+  return {
+    headline,
+    blocks: [],
+    assumed: [],
+    cautions: [],
+    sources: [],
+    actions: [],
+    audience: 'asker',
+    data: { kind: 'test' },
+  };
+}
+
+function rows(run: (context: Context) => Outcome | AsyncIterable<Outcome>): readonly Command[] {
+  const number = { summary: 'Number', least: 1, most: 9 };
+  return [
+    defineCommand({
+      name: 'rows',
+      summary: 'Counts rows',
+      options: z.object({ many: count(number), more: count({ ...number, standard: '1' }) }),
+      examples: [{ ask: 'rows 2', headline: '' }],
+      run: (_options, context) => run(context),
+    }),
+  ];
+}
+
+async function askedOf(commands: readonly Command[], text = 'rows 2') {
+  const faults: { reference: string; cause: unknown }[] = [];
+  const fault = (reference: string, cause: unknown): void => void faults.push({ reference, cause });
+  return { answers: await answersTo(text, { commands, fault }), faults };
+}
+
+describe('answers', () => {
+  it('come one for a plain outcome', async () => {
+    const { answers, faults } = await askedOf(rows(() => reply('Two rows.')));
+    expect(answers).toEqual([reply('Two rows.')]);
+    expect(faults).toEqual([]);
+  });
+
+  it('come in order, the last one standing', async () => {
+    const commands = rows(async function* () {
+      yield reply('About two.');
+      await Promise.resolve();
+      yield { why: 'Not safe.', call: 'An engineer.', cautions: [] };
+      yield reply('Two, proven.');
+    });
+    const { answers } = await askedOf(commands);
+    expect(answers).toEqual([
+      reply('About two.'),
+      { why: 'Not safe.', call: 'An engineer.', cautions: [] },
+      reply('Two, proven.'),
+    ]);
+  });
+
+  it('offer the same ask otherwise through the context', async () => {
+    const asks: string[] = [];
+    const commands = rows((context) => {
+      asks.push(context.again({ more: '3' }), context.again({}));
+      return reply('');
+    });
+    await askedOf(commands, 'rows many: 2, more: 5');
+    expect(asks).toEqual(['rows many: 2, more: 3', 'rows many: 2, more: 5']);
+  });
+});
+
+describe('a fault', () => {
+  const cause = new Error('the saw is broken');
+
+  it('gives a short reference to the asker, and the same with its cause to the port', async () => {
+    const { answers, faults } = await askedOf(
+      rows(() => {
+        throw cause;
+      }),
+    );
+    expect(answers).toEqual([{ reference: faults[0]?.reference }]);
+    expect(faults).toHaveLength(1);
+    expect(faults[0]?.cause).toBe(cause);
+    expect(faults[0]?.reference).toMatch(/^[0-9a-f]{8}$/);
+    expect(JSON.stringify(answers)).not.toContain('saw');
+  });
+
+  it('has a reference of its own each time', async () => {
+    const commands = rows(() => {
+      throw cause;
+    });
+    const both = [await askedOf(commands), await askedOf(commands)].map(({ faults }) => faults[0]?.reference);
+    expect(new Set(both).size).toBe(2);
+  });
+
+  it('behind a first answer comes after it', async () => {
+    const { answers, faults } = await askedOf(
+      rows(async function* () {
+        yield reply('About two.');
+        throw cause;
+      }),
+    );
+    expect(answers).toEqual([reply('About two.'), { reference: faults[0]?.reference }]);
+  });
+
+  it('is not what somebody types', async () => {
+    const { answers, faults } = await askedOf(
+      rows(() => reply('')),
+      'rows banana',
+    );
+    expect(answers.flatMap(problemsOf)).toHaveLength(1);
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('too long an ask', () => {
+  it('is refused before anything looks at it, and one just short of it is read', async () => {
+    const tape = (length: number) => `tape 1' + 1'${' '.repeat(length)}`.slice(0, length);
+    expect(problemsOf(await answerTo(tape(LONGEST_ASK + 1)))).toMatchObject([
+      { option: 'ask', got: `${LONGEST_ASK + 1} characters` },
+    ]);
+    expect(await replyTo(tape(LONGEST_ASK))).toMatchObject({ data: { kind: 'tape' } });
+  });
+
+  it('offers an ask that works', async () => {
+    const [problem] = problemsOf(await answerTo('x'.repeat(LONGEST_ASK + 1)));
+    expect((await floorTo(problem?.fix ?? '')).count.planks).toBeGreaterThan(0);
+  });
+});
+
+describe('problems', () => {
+  const ASK =
+    'planks room: 12 x 14 x 8, plank: 7 x 48, gap: banana, kerf: 2 in, spares: -1, tax: 300 %, pattern: herring, direction: up';
+
+  it('of one ask come back together, in the order of the options', async () => {
+    const options = problemsOf(await answerTo(ASK)).map(({ option }) => option);
+    expect(options).toEqual(['room', 'plank', 'pattern', 'direction', 'gap', 'kerf', 'spares', 'tax']);
+  });
+
+  it('each offer the whole ask, mended, with what was right kept', async () => {
+    for (const { fix } of problemsOf(await answerTo(`${ASK}, stagger: 7 in`))) {
+      expect(fix).toContain('stagger: 7 in');
+      expect((await replyTo(fix)).headline).toMatch(/^Buy \d+ cartons /);
+    }
+  });
+
+  it('that a command itself finds offer the whole ask too', async () => {
+    const given = await answerTo("planks room: 12' x 14', plank: 6 x 48 in, 10 per carton, direction: wall 9");
+    const [problem] = problemsOf(given);
+    expect(problem?.option).toBe('direction');
+    expect((await floorTo(problem?.fix ?? '')).regions[0]?.frame.angle).toBe(0);
+  });
+});

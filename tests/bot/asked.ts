@@ -1,0 +1,66 @@
+/** Asks put through the whole pipeline for a test, with what comes back. */
+
+import type { FloorResult } from '../../commands/floor/parts/result.ts';
+import { commands } from '../../commands/index.ts';
+import { type Answer, answer } from '../../src/bot/answer.ts';
+import type { Command, Problems } from '../../src/bot/command.ts';
+import { DEFAULT_HABITS, type Habits } from '../../src/measure/reading.ts';
+import type { Problem } from '../../src/reply/problem.ts';
+import type { Reply, Result } from '../../src/reply/reply.ts';
+
+/** Who asks, and of which commands, where it is not the usual. */
+export interface Asked {
+  readonly commands?: readonly Command[];
+  readonly habits?: Partial<Habits>;
+  readonly fault?: (reference: string, cause: unknown) => void;
+}
+
+/** Every answer to a line, in order. A fault throws with its cause, unless the test takes it. */
+export async function answersTo(text: string, asked: Asked = {}): Promise<readonly Answer[]> {
+  const told = (reference: string, cause: unknown): never => {
+    throw new Error(`fault ${reference} at “${text}”`, { cause });
+  };
+  const invocation = {
+    asker: { platform: 'terminal', id: 'test' },
+    habits: { ...DEFAULT_HABITS, ...asked.habits },
+    text,
+  } as const;
+  const answers: Answer[] = [];
+  for await (const one of answer(invocation, asked.commands ?? commands, { fault: asked.fault ?? told }))
+    answers.push(one);
+  return answers;
+}
+
+/** The answer that stands. */
+export async function answerTo(text: string, asked: Asked = {}): Promise<Answer> {
+  const last = (await answersTo(text, asked)).at(-1);
+  if (!last) throw new Error(`no answer to “${text}”`);
+  return last;
+}
+
+/** The reply to a line; throws where problems, a refusal or a fault came instead. */
+export async function replyTo(text: string, asked: Asked = {}): Promise<Reply> {
+  const last = await answerTo(text, asked);
+  if (!('headline' in last)) throw new Error(`no reply to “${text}” but ${JSON.stringify(last)}`);
+  return last;
+}
+
+/** The floor of a reply to planks. */
+export async function floorTo(text: string, asked: Asked = {}): Promise<FloorResult> {
+  const { data } = await replyTo(text, asked);
+  if (!isFloor(data)) throw new Error(`no floor for “${text}” but ${data.kind}`);
+  return data;
+}
+
+/** The problems of an answer; none where there was an answer. */
+export function problemsOf(given: Answer): readonly Problem[] {
+  return hasProblems(given) ? given.problems : [];
+}
+
+function hasProblems(given: Answer): given is Problems {
+  return 'problems' in given;
+}
+
+function isFloor(data: Result): data is FloorResult {
+  return data.kind === 'floor';
+}

@@ -1,0 +1,197 @@
+/** Lines taken apart: pairs in any order, commas that belong to values, near misses, and commands with and without their group. */
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { commands } from '../../commands/index.ts';
+import { askLine, defineCommand } from '../../src/bot/command.ts';
+import { parseLine } from '../../src/bot/grammar.ts';
+import { count, text } from '../../src/measure/options.ts';
+import { read } from '../../src/measure/reading.ts';
+import type { Problem } from '../../src/reply/problem.ts';
+
+function told(line: string): Record<string, string> {
+  const parsed = parseLine(line, commands);
+  if (!parsed.ok) throw new Error(parsed.problems.map(({ expected }) => expected).join(' '));
+  return { command: parsed.command.name, ...Object.fromEntries(parsed.told) };
+}
+
+function problems(line: string): readonly Problem[] {
+  const parsed = parseLine(line, commands);
+  return parsed.ok ? [] : parsed.problems;
+}
+
+describe('pairs', () => {
+  const pairs = ['room: 12x14, hall', 'plank: 6 x 48 in, 10 per carton', 'gap: 3/8 in', 'shortest-end: 10 in'];
+
+  it('may come in any order', () => {
+    fc.assert(
+      fc.property(fc.shuffledSubarray(pairs, { minLength: 4 }), (order) => {
+        expect(told(`planks ${order.join(', ')}`)).toEqual({
+          command: 'planks',
+          room: '12x14, hall',
+          plank: '6 x 48 in, 10 per carton',
+          gap: '3/8 in',
+          'shortest-end': '10 in',
+        });
+      }),
+    );
+  });
+
+  it('keep every comma that no option follows, and lose those between pairs', () => {
+    expect(told('planks room: 3,8 x 4,2 m, plank: 180 x 1220 mm, 8 per carton, 31,90 € a carton,')).toEqual({
+      command: 'planks',
+      room: '3,8 x 4,2 m',
+      plank: '180 x 1220 mm, 8 per carton, 31,90 € a carton',
+    });
+  });
+
+  it('need no comma or space between them', () => {
+    expect(told('planks room:12x14 plank:6x48 , 10 per carton;gap:1/4')).toEqual({
+      command: 'planks',
+      room: '12x14',
+      plank: '6x48 , 10 per carton',
+      gap: '1/4',
+    });
+  });
+
+  it('give text without a name to the first option', () => {
+    expect(told("planks 12' x 14', plank: 6x48")).toEqual({ command: 'planks', room: "12' x 14'", plank: '6x48' });
+    expect(told("tape 15' - 2 x 4'")).toEqual({ command: 'tape', sum: "15' - 2 x 4'" });
+  });
+
+  it('are known in capitals, with a space for the hyphen, and with a space before the colon', () => {
+    expect(told('PLANKS Room: 12x14 SHORTEST END : 10 in, narrowest strip: 3 in')).toEqual({
+      command: 'planks',
+      room: '12x14',
+      'shortest-end': '10 in',
+      'narrowest-strip': '3 in',
+    });
+  });
+
+  it('leave a room named with a colon to the rooms', () => {
+    expect(told('planks living: 12x14; hall: 3x11, plank: 6x48')).toEqual({
+      command: 'planks',
+      room: 'living: 12x14; hall: 3x11',
+      plank: '6x48',
+    });
+  });
+
+  it('do not begin inside a word', () => {
+    expect(told('planks room: bedroom: 11x12, plank: 6x48').room).toBe('bedroom: 11x12');
+  });
+
+  it('read the line that askLine writes', () => {
+    const value = fc.stringMatching(/^[a-z0-9](?:[a-z0-9 ,.'"x]{0,20}[a-z0-9])?$/);
+    fc.assert(
+      fc.property(fc.dictionary(fc.constantFrom('room', 'plank', 'gap', 'tax'), value), (typed) => {
+        const [planks] = commands.filter(({ name }) => name === 'planks');
+        if (!planks) throw new Error('no planks');
+        expect(told(askLine(planks, new Map(Object.entries(typed))))).toEqual({ command: 'planks', ...typed });
+      }),
+    );
+  });
+});
+
+describe('an option told twice', () => {
+  it('is told once by the fix, as it was told last', () => {
+    const [problem, ...more] = problems('planks 10x10, room: 12x14, plank: 6x48, gap: 1/4 in, gap: 3/8 in');
+    expect([problem, ...more].map((one) => one?.expected)).toEqual([
+      'Tell room once: it was read both as “10x10” and as “12x14”.',
+      'Tell gap once: it was read both as “1/4 in” and as “3/8 in”.',
+    ]);
+    expect(told(problem?.fix ?? '')).toEqual({ command: 'planks', room: '12x14', plank: '6x48', gap: '3/8 in' });
+  });
+
+  it('counts only when something was told before', () => {
+    expect(told('planks gap: gap: 3/8 in')).toEqual({ command: 'planks', gap: '3/8 in' });
+  });
+});
+
+describe('a misspelt option', () => {
+  it.each([
+    ['plnk', 'plank'],
+    ['rooms', 'room'],
+    ['gep', 'gap'],
+    ['patern', 'pattern'],
+    ['stager', 'stagger'],
+  ])('%s is answered with %s', (typed, near) => {
+    const [problem, ...more] = problems(`planks ${typed}: 7x48`);
+    expect(more).toEqual([]);
+    expect(problem?.expected).toBe(`There is no option “${typed}”; the nearest is “${near}”.`);
+    expect(told(problem?.fix ?? '')).toEqual({ command: 'planks', [near]: '7x48' });
+  });
+
+  it('and another come back together, and one fix mends both', () => {
+    const both = problems('planks room: 12x14, plnk: 6x48, patern: half');
+    expect(both.map(({ got }) => got)).toEqual(['plnk:', 'patern:']);
+    for (const { fix } of both)
+      expect(told(fix)).toEqual({ command: 'planks', room: '12x14', plank: '6x48', pattern: 'half' });
+  });
+});
+
+describe('a command', () => {
+  it.each([
+    'planks 12x14',
+    'floor planks 12x14',
+    '/planks 12x14',
+    '/floor  planks 12x14',
+    'Floor Planks 12x14',
+    ' planks 12x14',
+  ])('%s is planks', (line) => expect(told(line)).toEqual({ command: 'planks', room: '12x14' }));
+
+  it.each([
+    ['plank room: 12x14', 'planks'],
+    ['floor plank room: 12x14', 'planks'],
+    ['floor  plnks  room: 12x14', 'planks'],
+    ['tpe room: 12x14', 'tape'],
+    ['saftey tear-out', 'safety'],
+    ['halp', 'help'],
+  ])('%s gets the nearest, %s', (line, name) => {
+    const [problem, ...more] = problems(line);
+    expect(more).toEqual([]);
+    expect(problem?.option).toBe('ask');
+    expect(told(problem?.fix ?? '').command).toBe(name);
+  });
+
+  it('keeps what was told behind a misspelt one', () => {
+    const [problem] = problems('floor  plnks  room: 12x14, plank: 6x48');
+    expect(told(problem?.fix ?? '')).toEqual({ command: 'planks', room: '12x14', plank: '6x48' });
+  });
+
+  it('is put before a line that begins with one of its options', () => {
+    const [problem] = problems('plank: 7x48, room: 12x14');
+    expect(told(problem?.fix ?? '')).toEqual({ command: 'planks', plank: '7x48', room: '12x14' });
+  });
+
+  it.each(['', '   ', '/', 'xylophone', '12x14', '😀', '🙂: 3'])('“%s” is none, and gets an ask that works', (line) => {
+    const [problem] = problems(line);
+    expect(problem?.option).toBe('ask');
+    expect(told(problem?.fix ?? '').command).toBe('planks');
+  });
+});
+
+describe('any line', () => {
+  const echo = defineCommand({
+    name: 'echo',
+    summary: 'Says it again',
+    options: z.object({
+      words: text({ summary: 'Words', example: 'hello' }, (typed) => read(typed)),
+      times: count({ summary: 'How often', standard: '1', least: 1, most: 9 }),
+    }),
+    examples: [{ ask: 'echo hello', headline: 'hello' }],
+    run: () => ({ why: '', call: '', cautions: [] }),
+  });
+
+  it('is taken apart without a throw, and its values are pieces of it', () => {
+    const piece = fc.oneof(fc.string({ unit: 'binary' }), fc.constantFrom('words:', 'times:', 'wrds:', ', ', ';', ' '));
+    fc.assert(
+      fc.property(fc.array(piece, { maxLength: 8 }), (pieces) => {
+        const line = `echo ${pieces.join('')}`;
+        const parsed = parseLine(line, [echo]);
+        if (parsed.ok) for (const value of parsed.told.values()) expect(line).toContain(value);
+        else expect(parsed.problems.map(({ fix }) => fix.trim())).not.toContain('');
+      }),
+    );
+  });
+});

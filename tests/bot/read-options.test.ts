@@ -1,0 +1,98 @@
+/** Options read: standards, every problem of an ask at once, and what is noted as assumed. */
+
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { defineCommand } from '../../src/bot/command.ts';
+import { readOptions } from '../../src/bot/read-options.ts';
+import { inches, millimetres, ticks } from '../../src/core/length.ts';
+import { count, length, percent, text } from '../../src/measure/options.ts';
+import { DEFAULT_HABITS, type Habits, unread } from '../../src/measure/reading.ts';
+
+const METRIC: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };
+
+const cut = defineCommand({
+  name: 'cut',
+  summary: 'Cuts',
+  options: z.object({
+    long: length({ summary: 'How long', example: '8 in', least: inches(1), most: inches(96) }),
+    saw: length({ summary: 'Saw', standard: '1/8', example: '1/8 in', least: ticks(0), most: inches(1) }),
+    pieces: count({ summary: 'How many', standard: '2', least: 1, most: 9 }),
+    extra: percent({ summary: 'On top', standard: '3 %' }),
+  }),
+  examples: [{ ask: 'cut 8 in', headline: '' }],
+  run: () => ({ why: '', call: '', cautions: [] }),
+});
+
+function readTold(told: Readonly<Record<string, string>>, habits = DEFAULT_HABITS, command = cut) {
+  return readOptions(command, new Map(Object.entries(told)), habits);
+}
+
+describe('values', () => {
+  it('are exact, and a standard stands where nothing was told', () => {
+    const read = readTold({ long: '1 3/4 in', extra: '12,5 %' });
+    expect(read).toEqual({
+      ok: true,
+      values: { long: inches(1.75), saw: inches(0.125), pieces: 2, extra: 1250 },
+      assumed: [],
+    });
+  });
+
+  it('follow the asker’s habits', () => {
+    expect(readTold({ long: '200', saw: '3 mm' }, METRIC)).toMatchObject({
+      values: { long: millimetres(200), saw: millimetres(3) },
+    });
+  });
+
+  it('fall back on the standard where an option was told empty', () => {
+    expect(readTold({ long: '8 in', pieces: '' })).toMatchObject({ ok: true, values: { pieces: 2 } });
+  });
+});
+
+describe('assumed', () => {
+  it('tells how a doubtful thing was read, once', () => {
+    const read = readTold({ long: '8', saw: '0.25' });
+    expect(read).toMatchObject({ ok: true, assumed: ['8 read as 8 inches', '0.25 read as 0.25 inch'] });
+    expect(readTold({ long: '8', saw: '8 in' })).toMatchObject({ ok: false });
+  });
+
+  it('says nothing of a standard, which nobody typed', () => {
+    expect(readTold({ long: '8 in' })).toMatchObject({ ok: true, assumed: [] });
+  });
+});
+
+describe('problems', () => {
+  it('come back all at once, the missing ones too', () => {
+    const read = readTold({ saw: 'banana', pieces: '99', extra: '300 %' });
+    expect(read.ok || read.problems.map(({ option }) => option)).toEqual(['long', 'saw', 'pieces', 'extra']);
+  });
+
+  it('offer a value that the option reads, whatever was typed', () => {
+    for (const habits of [DEFAULT_HABITS, METRIC]) {
+      for (const typed of ['banana', '400 in', '12 ft', '1,234', '-3', '0.0001 mm', '9'.repeat(50)]) {
+        const read = readTold({ long: typed, saw: typed, pieces: typed, extra: typed }, habits);
+        if (read.ok) throw new Error(`${typed} was read`);
+        const fixes = Object.fromEntries(read.problems.map(({ option, fix }) => [option, fix]));
+        expect(readTold({ long: '8 in', ...fixes }, habits)).toMatchObject({ ok: true });
+      }
+    }
+  });
+
+  it('fall back on the example where a reader offers what it does not read itself', () => {
+    const odd = defineCommand({
+      ...cut,
+      options: z.object({
+        even: text({ summary: 'Even', example: '4' }, (typed, { option }) =>
+          Number(typed) % 2 === 0
+            ? { ok: true as const, value: typed }
+            : unread({ option, got: typed, expected: 'Even.', fix: '7' }),
+        ),
+      }),
+    });
+    expect(readTold({ even: '3' }, DEFAULT_HABITS, odd)).toMatchObject({ problems: [{ got: '3', fix: '4' }] });
+  });
+
+  it('without a Problem behind them are a fault of ours', () => {
+    const broken = defineCommand({ ...cut, options: z.object({ words: z.string() }) });
+    expect(() => readTold({}, DEFAULT_HABITS, broken)).toThrow('an option without facts');
+  });
+});

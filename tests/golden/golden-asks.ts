@@ -1,0 +1,26 @@
+/** The asks whose whole answers are kept: our small upstairs flat, every shape of room and plank, and asks that go wrong. */
+
+import { DEMO_ASKS, WORKED_ASK } from '../../src/terminal/demo.ts';
+
+const TEN = '10 per carton';
+
+/** Asks by the name of their file. */
+export const GOLDEN_ASKS: Readonly<Record<string, string>> = {
+  worked: WORKED_ASK,
+  ...Object.fromEntries(DEMO_ASKS.map((ask, i) => [`demo-${i + 1}`, ask])),
+  rectangle: `planks room: 12' x 14', plank: 6 x 48 in, ${TEN}`,
+  'ell-by-walk': `planks room: living walk 12' right 10' right 5' left 4' right 7' right, plank: 6 x 36 in, 12 per carton, spares: 4, mistakes: 5 %`,
+  'tee-across': `planks room: living walk 4' right 3' left 6' right 9' right 6' left 3' right 4' right 15', plank: 7 x 48 in, ${TEN}, direction: short, kerf: 1/8 in`,
+  'cove-in-two-runs': `planks room: bay walk 9' right 4' right 5' left 4' left 5' right 4' right 9', plank: 7 x 36 in, ${TEN}, direction: wall 1, pattern: half`,
+  'narrow-closet': `planks room: closet 5 in x 5', plank: 7 x 48 in, ${TEN}`,
+  'no-lock': `planks room: closet 2' x 5', plank: 7 x 48 in, ${TEN}, no lock, pattern: thirds`,
+  'broken-rules': `planks room: hall 3' 6" x 9', plank: 7 x 24 in, ${TEN}, stagger: 10 in, shortest-end: 12 in`,
+  metric:
+    'planks room: bedroom 3,6 x 4,2 m, plank: 180 x 1220 mm, 2.196 m² per carton, 24,90 € per m², gap: 8 mm, pattern: offcut-first',
+  'every-problem':
+    'planks room: 12 x 14 x 8, plank: 7 x 48, gap: banana, kerf: 2 in, spares: -1, tax: 300 %, pattern: herring, direction: up',
+  'missing-options': 'planks pattern: half',
+  'walk-that-does-not-close': `planks room: walk 12' right 10' right 5' left 4' right 6' right, plank: 6 x 36 in, 12 per carton`,
+  'command-misspelt': `plank room: 12' x 14', plank: 6 x 48 in, ${TEN}`,
+  help: 'help',
+};

@@ -1,0 +1,41 @@
+/** The configuration: standards, what is read, and every fault at once. */
+
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { readConfig } from '../../src/host/config.ts';
+
+const STANDARD = { units: 'imperial', decimal: '.', currency: 'USD', history: '' };
+
+describe('the configuration', () => {
+  it('needs nothing set, and an empty variable counts as not set', () => {
+    expect(readConfig({})).toEqual(STANDARD);
+    expect(readConfig({ FLOORHAND_UNITS: '', FLOORHAND_HISTORY: undefined, HOME: '/home/somebody' })).toEqual(STANDARD);
+  });
+
+  it('is read', () => {
+    const environment = {
+      FLOORHAND_UNITS: 'metric',
+      FLOORHAND_DECIMAL: ',',
+      FLOORHAND_CURRENCY: 'EUR',
+      FLOORHAND_HISTORY: 'asks.txt',
+    };
+    expect(readConfig(environment)).toEqual({ units: 'metric', decimal: ',', currency: 'EUR', history: 'asks.txt' });
+  });
+
+  it('names every fault at once', () => {
+    const bad = { FLOORHAND_UNITS: 'Metric', FLOORHAND_DECIMAL: 'comma', FLOORHAND_CURRENCY: 'usd' };
+    expect(() => readConfig(bad)).toThrow(
+      /cannot be read\.\nFLOORHAND_UNITS: .*imperial.*metric.*\nFLOORHAND_DECIMAL: .*\nFLOORHAND_CURRENCY: .*ISO 4217/,
+    );
+  });
+
+  it('of the example file is the standard one, and the file names every variable', () => {
+    const example = readFileSync(new URL('../../.env.example', import.meta.url), 'utf8');
+    const variables = Object.fromEntries(
+      [...example.matchAll(/^(\w+)=(.*)$/gm)].map(([, name = '', value = '']) => [name, value]),
+    );
+    expect(readConfig(variables)).toEqual(STANDARD);
+    const source = readFileSync(new URL('../../src/host/config.ts', import.meta.url), 'utf8');
+    expect(Object.keys(variables).sort()).toEqual([...new Set(source.match(/FLOORHAND_\w+/g))].sort());
+  });
+});

@@ -1,0 +1,34 @@
+/** Faults told to whoever runs the bot: the reference, and the whole cause. */
+
+import { Writable } from 'node:stream';
+import { expect, it } from 'vitest';
+import { faultsTo } from '../../src/host/faults.ts';
+
+function written(cause: unknown): string {
+  let text = '';
+  const output = new Writable({
+    write(chunk, _encoding, done) {
+      text += String(chunk);
+      done();
+    },
+  });
+  faultsTo(output).fault('0badcafe', cause);
+  return text;
+}
+
+it('an error comes with its message and where it was thrown', () => {
+  const text = written(new RangeError('no wall 9'));
+  expect(text).toMatch(/^fault 0badcafe: RangeError: no wall 9\n/);
+  expect(text).toContain('faults.test.ts');
+});
+
+it('an error without a stack comes with its message', () => {
+  const bare = new Error('no wall 9');
+  delete bare.stack;
+  expect(written(bare)).toBe('fault 0badcafe: no wall 9\n');
+});
+
+it.each([
+  ['a word', 'fault 0badcafe: a word\n'],
+  [undefined, 'fault 0badcafe: undefined\n'],
+])('whatever else was thrown is told: %s', (cause, line) => expect(written(cause)).toBe(line));

@@ -1,0 +1,92 @@
+/** Answers as JSON: the shapes that outside programs read, and the exit codes. */
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { commands } from '../../commands/index.ts';
+import { type ExitCode, toJson, worst } from '../../src/terminal/json.ts';
+import { answerTo } from '../bot/asked.ts';
+
+describe('an answer', () => {
+  const asks = commands.flatMap(({ examples }) => examples.map(({ ask }) => ask));
+
+  it.each(asks)('to %s has what programs read and nothing else, and survives JSON', async (ask) => {
+    const { object, code } = toJson(await answerTo(ask));
+    expect(code).toBe(0);
+    expect(Object.keys(object as object)).toEqual(['headline', 'assumed', 'blocks', 'cautions', 'sources', 'data']);
+    expect(JSON.parse(JSON.stringify(object))).toEqual(object);
+  });
+
+  it('to planks has data of kind floor, in ticks', async () => {
+    const { object } = toJson(
+      await answerTo("planks 12' x 14', plank: 6 x 48 in, 10 per carton, $58 a carton, tax: 8 %"),
+    );
+    // Inches: the sides and the plank as typed; the gap, stagger, end and strip of TRADE's defaults for a floating floor.
+    expect(object).toMatchObject({
+      data: {
+        kind: 'floor',
+        ticksPerInch: 8128,
+        plank: { width: 6 * 8128, length: 48 * 8128, perCarton: 10, lock: 'click' },
+        rules: { gap: 8128 / 4, kerf: 0, stagger: 6 * 8128, minEnd: 8 * 8128, minRip: 2 * 8128 },
+        regions: [
+          {
+            outline: [
+              [0, 0],
+              [144 * 8128, 0],
+              [144 * 8128, 168 * 8128],
+              [0, 168 * 8128],
+            ],
+            holes: [],
+          },
+        ],
+        cost: { cents: 58_000, tax: 4640 },
+      },
+    });
+  });
+
+  it('to planks without a price has no cost', async () => {
+    const { object } = toJson(await answerTo("planks 12' x 14', plank: 6 x 48 in, 10 per carton"));
+    expect((object as { data: object }).data).not.toHaveProperty('cost');
+  });
+});
+
+describe('what is no reply', () => {
+  it('problems: exit code 2', async () => {
+    const { object, code } = toJson(await answerTo('planks 12x14, plank: 6 x 48'));
+    expect(code).toBe(2);
+    expect(Object.keys(object as object)).toEqual(['problems']);
+    for (const problem of (object as { problems: object[] }).problems)
+      expect(Object.keys(problem).sort()).toEqual(['expected', 'fix', 'got', 'option']);
+  });
+
+  it('a refusal: exit code 3', () => {
+    const cautions = [{ topic: 'asbestos', text: 'Do not sand it.' }];
+    expect(toJson({ why: 'It may hold asbestos.', call: 'A contractor.', cautions })).toEqual({
+      object: { refusal: { why: 'It may hold asbestos.', call: 'A contractor.' }, cautions },
+      code: 3,
+    });
+  });
+
+  it('a fault: exit code 1', () => {
+    expect(toJson({ reference: '0badcafe' })).toEqual({ object: { fault: { reference: '0badcafe' } }, code: 1 });
+  });
+});
+
+describe('the worst of several exit codes', () => {
+  it.each<[readonly ExitCode[], ExitCode]>([
+    [[], 0],
+    [[0, 0], 0],
+    [[0, 2], 2],
+    [[2, 3, 0], 3],
+    [[3, 2, 1, 0], 1],
+    [[0, 1], 1],
+  ])('of %j is %i', (codes, code) => expect(worst(codes)).toBe(code));
+
+  it('does not depend on their order', () => {
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom<ExitCode>(0, 1, 2, 3)), (codes) => {
+        expect(worst([...codes].reverse())).toBe(worst(codes));
+        if (codes.length > 0) expect(codes).toContain(worst(codes));
+      }),
+    );
+  });
+});

@@ -1,0 +1,126 @@
+/** The built program from outside: arguments, standard input, exit codes, and nothing but JSON where JSON was asked for. */
+
+import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { SAMPLE_ASK } from '../../src/words/asks.ts';
+import { TERMINAL } from '../../src/words/terminal.ts';
+
+const PROGRAM = fileURLToPath(new URL('../../dist/src/main.js', import.meta.url));
+const TIME = 20_000;
+
+interface Run {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs the program; `input` undefined means that nothing is piped. */
+function run(words: readonly string[], input?: string, settings: Readonly<Record<string, string>> = {}): Promise<Run> {
+  return new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, [PROGRAM, ...words], {
+      stdio: [input === undefined ? 'ignore' : 'pipe', 'pipe', 'pipe'],
+      env: { PATH: process.env.PATH, ...settings },
+      timeout: TIME,
+    });
+    let [out, err] = ['', ''];
+    child.stdout?.setEncoding('utf8').on('data', (text: string) => (out += text));
+    child.stderr?.setEncoding('utf8').on('data', (text: string) => (err += text));
+    child.on('error', reject);
+    child.on('close', (code) => resolve({ code, out, err }));
+    child.stdin?.end(input);
+  });
+}
+
+function lines(out: string): readonly Record<string, unknown>[] {
+  expect(out.endsWith('\n')).toBe(true);
+  return out
+    .slice(0, -1)
+    .split('\n')
+    .map((line) => JSON.parse(line) as Record<string, unknown>);
+}
+
+beforeAll(() => {
+  if (!existsSync(PROGRAM)) throw new Error('the program is not built: run npm test, which builds first');
+});
+
+describe('ask', () => {
+  it('--json prints one object for the argument, and nothing else', async () => {
+    const { code, out, err } = await run(['ask', '--json', SAMPLE_ASK]);
+    expect([code, err]).toEqual([0, '']);
+    const [object, ...more] = lines(out);
+    expect(more).toEqual([]);
+    expect(Object.keys(object ?? {})).toEqual(['headline', 'assumed', 'blocks', 'cautions', 'sources', 'data']);
+    expect(object).toMatchObject({ headline: expect.stringMatching(/^Buy 10 cartons /), data: { kind: 'floor' } });
+  });
+
+  it('--json prints one object a line of standard input, in order, and exits with the worst code', async () => {
+    const input = `tape 12'6" + 1'\n\nplanks room: 12x14\n${SAMPLE_ASK}\n`;
+    const { code, out, err } = await run(['ask', '--json'], input);
+    expect([code, err]).toEqual([2, '']);
+    expect(lines(out).map((object) => Object.keys(object)[0])).toEqual(['headline', 'problems', 'headline']);
+  });
+
+  it('prints text without --json, without colour into a pipe, and joins the words of an unquoted ask', async () => {
+    const { code, out } = await run(['ask', 'tape', '3', 'ft', 'in', 'mm']);
+    // 3 ft is 914.4 mm (NIST: 1 ft = 0.3048 m), printed to a millimetre.
+    expect([code, out.split('\n')[0]]).toEqual([0, '3 ft in mm = 914 mm']);
+    expect(out).not.toContain('\u001b');
+  });
+
+  it('without an ask tells how it is used, and exits with 2', async () => {
+    expect(await run(['ask', '--json'])).toEqual({ code: 2, out: '', err: `${TERMINAL.usage}\n` });
+  });
+});
+
+describe('start', () => {
+  it('answers lines that are piped in, with the habits that the environment tells', async () => {
+    const { code, out } = await run([], 'tape 1500 + 250\nnonsense\n', {
+      FLOORHAND_UNITS: 'metric',
+      FLOORHAND_DECIMAL: ',',
+    });
+    expect(code).toBe(2);
+    expect(out).toMatch(/^1500 \+ 250 = 1,75 m\n/);
+    expect(out).toContain(TERMINAL.problem);
+    expect(out).not.toContain(TERMINAL.greeting);
+  });
+
+  it('with nothing piped shows a worked answer and exits with 0', async () => {
+    const { code, out, err } = await run([]);
+    expect([code, err]).toEqual([0, '']);
+    expect(out.startsWith(`${TERMINAL.greeting}\n\n> planks `)).toBe(true);
+    expect(out).toMatch(/\nBuy \d+ cartons /);
+  });
+
+  it('tells every fault of a bad configuration at once, and exits with 1', async () => {
+    const settings = { FLOORHAND_UNITS: 'cubits', FLOORHAND_DECIMAL: ';', FLOORHAND_CURRENCY: 'dollars' };
+    const { code, out, err } = await run([], '', settings);
+    expect([code, out]).toEqual([1, '']);
+    for (const name of Object.keys(settings)) expect(err).toContain(`${name}: `);
+    expect(err).not.toContain('    at ');
+  });
+});
+
+describe('demo', () => {
+  it('prints a conversation, in which one ask is misspelt on purpose', async () => {
+    const { code, out, err } = await run(['demo']);
+    expect([code, err]).toEqual([2, '']);
+    expect(out.match(/^> /gm)?.length).toBeGreaterThanOrEqual(5);
+    expect(out.match(/^Buy \d+ cartons /gm)?.length).toBeGreaterThanOrEqual(3);
+  });
+
+  it('ends quietly when its reader closes early', async () => {
+    const child = spawn(process.execPath, [PROGRAM, 'demo'], {
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { PATH: process.env.PATH },
+      timeout: TIME,
+    });
+    let err = '';
+    child.stderr.setEncoding('utf8').on('data', (text: string) => (err += text));
+    child.stdout.once('data', () => child.stdout.destroy());
+    const code = await new Promise((resolve) => child.on('close', resolve));
+    expect([0, 2]).toContain(code);
+    expect(err).toBe('');
+  });
+});

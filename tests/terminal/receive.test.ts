@@ -1,0 +1,223 @@
+/** Asks from streams: lines answered in order, and a conversation at a prompt. */
+
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { PassThrough, Writable } from 'node:stream';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { commands } from '../../commands/index.ts';
+import { type Answer, answer } from '../../src/bot/answer.ts';
+import type { Invocation } from '../../src/bot/invocation.ts';
+import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { WORKED_ASK } from '../../src/terminal/demo.ts';
+import { ask, askLines, converse, demonstrate, type Session } from '../../src/terminal/receive.ts';
+import { send } from '../../src/terminal/send.ts';
+import { TERMINAL } from '../../src/words/terminal.ts';
+
+/** A screen that remembers. */
+class Paper extends Writable {
+  readonly isTTY: boolean;
+  readonly columns: number;
+  text = '';
+
+  constructor(isTTY = false, columns = 80) {
+    super();
+    this.isTTY = isTTY;
+    this.columns = columns;
+  }
+
+  override _write(chunk: Buffer, _encoding: string, done: () => void): void {
+    this.text += chunk.toString();
+    done();
+  }
+}
+
+function session(typed: string, part: Partial<Session> = {}): Session & { readonly output: Paper } {
+  const input = new PassThrough();
+  input.end(typed);
+  const output = part.output instanceof Paper ? part.output : new Paper();
+  const ports = {
+    fault: (_reference: string, cause: unknown) => {
+      throw cause;
+    },
+  };
+  return {
+    answer: (invocation: Invocation) => answer(invocation, commands, ports),
+    commands,
+    habits: DEFAULT_HABITS,
+    input,
+    history: '',
+    ...part,
+    output,
+  };
+}
+
+function objects(paper: Paper): readonly Record<string, unknown>[] {
+  return paper.text
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line) as Record<string, unknown>);
+}
+
+describe('lines as JSON', () => {
+  it('give one object a line, in order, and the worst exit code', async () => {
+    const given = session("tape 1' + 2'\nnonsense\ntape 3' in mm\n");
+    expect(await askLines(given, true)).toBe(2);
+    const [first, second, third, ...more] = objects(given.output);
+    expect(first).toMatchObject({ headline: "1' + 2' = 3'" });
+    expect(second).toHaveProperty('problems');
+    // 3 ft is 914.4 mm exactly (NIST: 1 ft = 0.3048 m).
+    expect(third).toMatchObject({ data: { kind: 'tape', length: 3 * 12 * 8128 } });
+    expect(more).toEqual([]);
+  });
+
+  it('skip lines without an ask, know every end of a line, and need none at the end', async () => {
+    const given = session("\n  \r\ntape 1'\r\n\t\ntape 2'");
+    expect(await askLines(given, true)).toBe(0);
+    expect(objects(given.output).map(({ headline }) => headline)).toEqual(["1' = 1'", "2' = 2'"]);
+  });
+
+  it('that come in pieces and faster than they are answered lose none', async () => {
+    const input = new PassThrough();
+    const given = session('', { input });
+    const code = askLines(given, true);
+    for (let i = 1; i <= 40; i++) {
+      input.write(`tape ${i}`);
+      if (i % 7 === 0) await new Promise((resolve) => setImmediate(resolve));
+      input.write("'\n");
+    }
+    input.end();
+    expect(await code).toBe(0);
+    expect(objects(given.output).map(({ headline }) => headline)).toEqual(
+      Array.from({ length: 40 }, (_, i) => `${i + 1}' = ${i + 1}'`),
+    );
+  });
+
+  it('of which there is none give no exit code', async () => {
+    expect(await askLines(session('\n\n'), true)).toBeUndefined();
+    expect(await askLines(session(''), false)).toBeUndefined();
+  });
+});
+
+describe('lines as text', () => {
+  it('are divided by an empty line', async () => {
+    const given = session("tape 1'\ntape 2'\n");
+    await askLines(given, false);
+    expect(given.output.text).toMatch(/^1' = 1'\n[\s\S]+\n\n2' = 2'\n/);
+  });
+
+  it('carry the asker’s habits and say that a terminal asks', async () => {
+    const asked: Invocation[] = [];
+    const habits = { units: 'metric', decimal: ',', currency: 'EUR' } as const;
+    const given = session('tape 3', {
+      habits,
+      answer: (invocation) => {
+        asked.push(invocation);
+        return answer(invocation, commands, { fault: () => undefined });
+      },
+    });
+    await askLines(given, false);
+    expect(asked).toEqual([{ asker: { platform: 'terminal', id: 'local' }, habits, text: 'tape 3' }]);
+    expect(given.output.text).toContain('3 mm');
+  });
+});
+
+describe('sending', () => {
+  async function* several(...answers: readonly Answer[]): AsyncGenerator<Answer> {
+    yield* answers;
+  }
+  const first: Answer = { reference: 'first' };
+  const last: Answer = { why: 'Not safe.', call: 'An engineer.', cautions: [] };
+
+  it('shows the answer that stands, and gives its code', async () => {
+    const output = new Paper();
+    expect(await send(several(first, last), { output, json: true })).toBe(3);
+    expect(objects(output)).toEqual([{ refusal: { why: 'Not safe.', call: 'An engineer.' }, cautions: [] }]);
+  });
+
+  it('throws where there is no answer', async () => {
+    await expect(send(several(), { output: new Paper(), json: false })).rejects.toThrow('without an answer');
+  });
+
+  it('throws what the output throws', async () => {
+    const output = new Writable({ write: (_chunk, _encoding, done) => done(new Error('disk full')) });
+    output.on('error', () => undefined);
+    await expect(send(several(last), { output, json: false })).rejects.toThrow('disk full');
+  });
+
+  it('keeps to the terminal’s width', async () => {
+    const output = new Paper(true, 50);
+    await ask('planks 12x14, plank: 6 x 48 in, 10 per carton', session('', { output }), false);
+    expect(
+      Math.max(
+        ...output.text
+          .replaceAll('\u001b[1m', '')
+          .replaceAll('\u001b[22m', '')
+          .split('\n')
+          .map((line) => line.length),
+      ),
+    ).toBeLessThan(50);
+    expect(output.text).toContain('\u001b[1mBuy 10 cartons');
+  });
+});
+
+describe('a conversation', () => {
+  let folder: string;
+  beforeEach(() => {
+    folder = mkdtempSync(join(tmpdir(), 'floorhand-converse-'));
+  });
+  afterEach(() => rmSync(folder, { recursive: true }));
+
+  it('greets with a worked answer, answers what is typed, and ends at quit', async () => {
+    const given = session("tape 1' + 2'\n\n  Quit \ntape 5'\n");
+    await converse(WORKED_ASK, given);
+    const { text } = given.output;
+    const places = [TERMINAL.greeting, `> ${WORKED_ASK}`, 'Buy ', TERMINAL.prompt, "1' + 2' = 3'", TERMINAL.bye];
+    const at = places.map((part) => text.indexOf(part));
+    expect(at).not.toContain(-1);
+    expect([...at].sort((a, b) => a - b)).toEqual(at);
+    expect(text).not.toContain("5' = 5'");
+    expect(text.endsWith(`${TERMINAL.bye}\n`)).toBe(true);
+  });
+
+  it.each(['exit', 'bye', ''])('ends at “%s” too', async (word) => {
+    const given = session(`${word}\n`);
+    await converse(WORKED_ASK, given);
+    expect(given.output.text.endsWith(`${TERMINAL.bye}\n`)).toBe(true);
+  });
+
+  it('goes on behind a problem', async () => {
+    const given = session("nonsense\ntape 1'\n");
+    await converse(WORKED_ASK, given);
+    expect(given.output.text).toContain(TERMINAL.problem);
+    expect(given.output.text).toContain("1' = 1'");
+  });
+
+  it('keeps what was asked, and not the word that ends it', async () => {
+    const history = join(folder, 'asks');
+    writeFileSync(history, 'tape 9\n');
+    await converse(WORKED_ASK, session("tape 1'\n\nhelp\nquit\n", { history }));
+    expect(readFileSync(history, 'utf8')).toBe("tape 9\ntape 1'\nhelp\n");
+  });
+
+  it('brings earlier asks back with the up key at a terminal', async () => {
+    const history = join(folder, 'asks');
+    writeFileSync(history, "tape 7'\ntape 8'\n");
+    const input = Object.assign(new PassThrough(), { isTTY: true, setRawMode: () => undefined });
+    const output = new Paper(true);
+    const done = converse(WORKED_ASK, session('', { input, output, history }));
+    input.write('\u001b[A\u001b[A\r');
+    input.write('quit\r');
+    await done;
+    expect(output.text).toContain("7' = 7'");
+    expect(readFileSync(history, 'utf8')).toBe("tape 7'\ntape 8'\ntape 7'\n");
+  });
+});
+
+describe('the demo', () => {
+  it('shows each ask before its answer and gives the worst code', async () => {
+    const given = session('');
+    expect(await demonstrate(["tape 1'", 'nonsense'], given)).toBe(2);
+    expect(given.output.text).toMatch(/^> tape 1'\n1' = 1'\n[\s\S]+\n\n> nonsense\nThis could not/);
+  });
+});

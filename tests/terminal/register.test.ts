@@ -1,0 +1,41 @@
+/** What the tab key completes. */
+
+import { describe, expect, it } from 'vitest';
+import { commands } from '../../commands/index.ts';
+import { completions } from '../../src/terminal/register.ts';
+
+describe('completions', () => {
+  it('of nothing are all commands, with and without their group', () => {
+    expect(completions('', commands)).toEqual([
+      ['floor planks ', 'planks ', 'tape ', 'safety ', 'sources ', 'help '],
+      '',
+    ]);
+  });
+
+  it('of a beginning are the commands that begin so', () => {
+    expect(completions('s', commands)).toEqual([['safety ', 'sources '], 's']);
+    expect(completions('floor p', commands)).toEqual([['floor planks '], 'floor p']);
+    expect(completions('xyz', commands)).toEqual([[], 'xyz']);
+  });
+
+  it('behind a command are its options, less those told', () => {
+    const [options, word] = completions("floor planks room: 12' x 14', plank: 6x48, p", commands);
+    expect([options, word]).toEqual([['pattern: '], 'p']);
+    expect(completions('planks room: 12x14, plank: 6x48 ', commands)[0]).not.toContain('room: ');
+    expect(completions('planks ', commands)[0]).toContain('shortest-end: ');
+  });
+
+  it('of a hyphened option replace the whole word', () => {
+    expect(completions('planks 12x14, shortest-e', commands)).toEqual([['shortest-end: '], 'shortest-e']);
+  });
+
+  it('behind an option with choices are its choices', () => {
+    expect(completions('planks pattern: ', commands)).toEqual([['stair-step', 'half', 'thirds', 'offcut-first'], '']);
+    expect(completions('planks pattern: off', commands)).toEqual([['offcut-first'], 'off']);
+    expect(completions('safety task: tear', commands)).toEqual([['tear-out'], 'tear']);
+  });
+
+  it('behind an option without choices are none', () => {
+    expect(completions('planks room: ', commands)).toEqual([[], '']);
+  });
+});
