@@ -2,8 +2,7 @@
 
 import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
-import { type Command, defineCommand, fullName } from '../src/bot/command.ts';
-import { factsOf } from '../src/measure/option.ts';
+import { type Command, defineCommand, fullName, optionsOf } from '../src/bot/command.ts';
 import { text } from '../src/measure/options.ts';
 import { read } from '../src/measure/reading.ts';
 import type { Block } from '../src/reply/reply.ts';
@@ -46,7 +45,7 @@ export default defineCommand({
       ...common,
       headline: HELP.about(fullName(command), command.summary),
       blocks: [
-        optionsOf(command),
+        optionTable(command),
         { kind: 'steps', title: HELP.examples, steps: command.examples.map(({ ask }) => ask) },
         grammar,
       ],
@@ -62,10 +61,12 @@ function listOf(commands: readonly Command[]): Block {
   return { kind: 'table', title: HELP.title, columns: HELP.columns, rows };
 }
 
-function optionsOf(command: Command): Block {
-  const rows = Object.entries(command.options.shape).map(([name, schema]) => {
-    const { summary, standard, example } = factsOf(schema);
-    return [name, summary, standard ?? HELP.needed, `${name}: ${example}`];
-  });
+function optionTable(command: Command): Block {
+  const rows = optionsOf(command).map(({ name, summary, standard, example }) => [
+    name,
+    summary,
+    standard ?? HELP.needed,
+    `${name}: ${example}`,
+  ]);
   return { kind: 'table', title: HELP.options, columns: HELP.optionColumns, rows };
 }

@@ -73,8 +73,13 @@ function typeable([first, ...rest]: Problems['problems'], { command, told }: Tol
   const mended = new Map(told);
   for (const { option, fix } of [first, ...rest].reverse()) if (option !== 'ask') mended.set(option, fix);
   const whole = (problem: Problem): Problem =>
-    problem.option === 'ask'
-      ? problem
-      : { ...problem, fix: askLine(command, new Map([...mended, [problem.option, problem.fix]])) };
+    problem.option === 'ask' ? problem : { ...problem, fix: askLine(command, inOrder(command, mended, problem)) };
   return [whole(first), ...rest.map(whole)];
+}
+
+/** The options in the command's own order, with this problem's mend. */
+function inOrder(command: Command, mended: ReadonlyMap<string, string>, { option, fix }: Problem): Map<string, string> {
+  const all = new Map([...mended, [option, fix]]);
+  const names = [...new Set([...Object.keys(command.options.shape), ...all.keys()])];
+  return new Map(names.flatMap((name) => [...all].filter(([told]) => told === name)));
 }

@@ -1,6 +1,7 @@
 /** What a command is: its words, its options, examples that are also its tests, and what it does. */
 
 import type { z } from 'zod';
+import { factsOf, type OptionFacts } from '../measure/option.ts';
 import type { Habits } from '../measure/reading.ts';
 import type { Problem, Refusal } from '../reply/problem.ts';
 import type { Reply } from '../reply/reply.ts';
@@ -46,6 +47,11 @@ export interface Command<O extends Options = Options> {
 /** A command as the registry keeps it. */
 export function defineCommand<O extends Options>(command: Command<O>): Command {
   return command as unknown as Command;
+}
+
+/** A command's options with their facts, in order. */
+export function optionsOf(command: Command): readonly (OptionFacts & { readonly name: string })[] {
+  return Object.entries(command.options.shape).map(([name, schema]) => ({ name, ...factsOf(schema) }));
 }
 
 /** A command's name as it is typed, its group before it. */

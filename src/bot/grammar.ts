@@ -48,9 +48,27 @@ function findCommand(
 /** Takes the options of a known command apart. */
 export function parseOptions(command: Command, text: string): Parsed {
   const names = Object.keys(command.options.shape);
+  const { told, twice } = pairsIn(text, names);
+  const misspelt = misspeltNames(text, names);
+  const mended = misspelt.reduce((line, { typed, near }) => line.replace(typed, `${near}:`), text);
+  const fix = askLine(command, pairsIn(mended, names).told);
+  const [problem, ...more] = [
+    ...misspelt.map(({ typed, near }) => misspeltOption(typed, near, fix)),
+    ...twice.map(({ option, before, value }) => toldTwice(option, before, value, fix)),
+  ];
+  return problem ? { ok: false, problems: [problem, ...more] } : { ok: true, command, told };
+}
+
+interface Pairs {
+  /** As told last. */
+  readonly told: ReadonlyMap<string, string>;
+  readonly twice: readonly { readonly option: string; readonly before: string; readonly value: string }[];
+}
+
+function pairsIn(text: string, names: readonly string[]): Pairs {
   const pairs = [...text.matchAll(pairStart(names))];
   const told = new Map<string, string>();
-  const twice: { option: string; before: string; value: string }[] = [];
+  const twice: Pairs['twice'][number][] = [];
   const tell = (option: string, value: string): void => {
     const before = told.get(option);
     if (before) twice.push({ option, before, value });
@@ -63,13 +81,7 @@ export function parseOptions(command: Command, text: string): Parsed {
     const value = trimmed(text.slice(pair.index + pair[0].length, pairs[i + 1]?.index ?? text.length));
     tell((pair[1] ?? '').toLowerCase().replaceAll(' ', '-'), value);
   });
-  const misspelt = misspeltNames(text, names);
-  const mended = misspelt.reduce((line, { typed, near }) => line.replace(typed, `${near}:`), text);
-  const [problem, ...more] = [
-    ...misspelt.map(({ typed, near }) => misspeltOption(typed, near, `${command.name} ${trimmed(mended)}`)),
-    ...twice.map(({ option, before, value }) => toldTwice(option, before, value, askLine(command, told))),
-  ];
-  return problem ? { ok: false, problems: [problem, ...more] } : { ok: true, command, told };
+  return { told, twice };
 }
 
 /** A known option's name and its colon, at the start or behind a space, comma or semicolon. */

@@ -1,6 +1,6 @@
 /** How a floor is to be laid, as people type it: the pattern, and which way the rows run. */
 
-import { closest } from 'fastest-levenshtein';
+import { closest, distance } from 'fastest-levenshtein';
 import type { Direction } from '../core/floor/direction.ts';
 import type { Length } from '../core/length.ts';
 import { notADirection, notAPattern } from '../words/figure-problems.ts';
@@ -33,13 +33,19 @@ export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
   const name = PATTERN_NAMES.find((known) => known === word) ?? SAME.get(word);
   const rest = match?.[2];
   const got = { option: reading.option, got: text };
-  if (!name) return unread(notAPattern(got, closest(word.slice(0, 40), PATTERN_NAMES as unknown as string[])));
+  if (!name) return unread(notAPattern(got, nearPattern(word.slice(0, 40))));
   if (name !== 'stair-step') return rest === undefined ? read({ name }) : unread(notAPattern(got, name));
   if (rest === undefined) return read({ name });
   const steps = /^(.*?)(?:\s*(?:[x×,]|by)\s*([2-9]|1[0-9]|20)(?:\s*rows?)?)?$/.exec(rest);
   const step = readLength(steps?.[1] ?? '', reading, reading.habits.units === 'metric' ? 'mm' : 'in');
   if (!step.ok) return unread(notAPattern(got, 'stair-step 6 in x 5'));
   return read({ name, step: step.value, ...(steps?.[2] ? { rows: Number(steps[2]) } : {}) });
+}
+
+/** The pattern that a misspelt word is nearest to; the usual one where it is near to none. */
+function nearPattern(word: string): string {
+  const near = closest(word, PATTERN_NAMES as unknown as string[]);
+  return distance(word, near) <= near.length / 2 ? near : 'stair-step';
 }
 
 /** `long`, `short`, `wall 2`, `along wall 2 of living`, `living wall 2`. */

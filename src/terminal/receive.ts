@@ -5,7 +5,6 @@ import type { Readable, Writable } from 'node:stream';
 import type { Answer } from '../bot/answer.ts';
 import type { Command } from '../bot/command.ts';
 import type { Invocation } from '../bot/invocation.ts';
-import type { Habits } from '../measure/reading.ts';
 import { TERMINAL } from '../words/terminal.ts';
 import { keepHistory, readHistory } from './history.ts';
 import { type ExitCode, worst } from './json.ts';
@@ -17,7 +16,7 @@ import { type Screen, send } from './send.ts';
 export interface Session {
   readonly answer: (invocation: Invocation) => AsyncIterable<Answer>;
   readonly commands: readonly Command[];
-  readonly habits: Habits;
+  readonly habits: Invocation['habits'];
   readonly input: Readable & { readonly isTTY?: boolean };
   readonly output: Screen['output'];
   /** File for the history; empty for none. */

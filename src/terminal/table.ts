@@ -16,12 +16,15 @@ export function tableLines(
   rows: readonly (readonly string[])[],
   width: number,
 ): readonly string[] {
-  const natural = columns.map((column, i) =>
-    Math.max(...[column, ...rows.map((row) => row[i] ?? '')].map((cell) => [...cell].length)),
-  );
-  const widths = squeezed(natural, width - GAP * (columns.length - 1));
+  const room = width - GAP * (columns.length - 1);
+  const widest = (heads: readonly (readonly string[])[]): readonly number[] =>
+    heads.map((head, i) => Math.max(...[...head, ...rows.map((row) => row[i] ?? '')].map((cell) => [...cell].length)));
+  const natural = widest(columns.map((column) => [column]));
+  // Long heads give way before cells do.
+  const tight = widest(columns.map((column) => column.split(/\s+/)));
+  const widths = squeezed(sum(natural) <= room ? natural : tight, room);
   const line = (cells: readonly string[]): readonly string[] => {
-    const wrapped = widths.map((room, i) => wrap(cells[i] ?? '', room));
+    const wrapped = widths.map((wide, i) => wrap(cells[i] ?? '', wide));
     const height = Math.max(...wrapped.map((lines) => lines.length));
     return Array.from({ length: height }, (_, k) =>
       wrapped
@@ -30,7 +33,7 @@ export function tableLines(
         .trimEnd(),
     );
   };
-  const rule = widths.map((room) => '-'.repeat(room)).join(' '.repeat(GAP));
+  const rule = widths.map((wide) => '-'.repeat(wide)).join(' '.repeat(GAP));
   return [...line(columns), rule, ...rows.flatMap(line)];
 }
 

@@ -1,7 +1,7 @@
 /** Every cited figure in one list, for whoever asks where the answers come from. */
 
 import type { Cited } from './cited.ts';
-import * as planks from './planks.ts';
-import * as units from './units.ts';
+import { PLANK_FIGURES } from './planks.ts';
+import { UNIT_FIGURES } from './units.ts';
 
-export const FIGURES: readonly Cited<unknown>[] = [...Object.values(planks), ...Object.values(units)];
+export const FIGURES: readonly Cited<unknown>[] = [...PLANK_FIGURES, ...UNIT_FIGURES];

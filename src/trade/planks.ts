@@ -81,3 +81,17 @@ export const NOMINAL_PERCENT: Cited<number> = {
   value: 2,
   source: COMMON_PRACTICE,
 };
+
+/** The figures of plank laying, in the order in which they come up. */
+export const PLANK_FIGURES = [
+  STAGGER,
+  SHORTEST_END,
+  NARROWEST_STRIP,
+  PERIMETER_GAP,
+  LONG_RUN,
+  KERF,
+  MISTAKES_PERCENT,
+  STAIR_STEP,
+  RULE_OF_THUMB_PERCENT,
+  NOMINAL_PERCENT,
+] as const;

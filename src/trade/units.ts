@@ -20,3 +20,5 @@ export const SQUARE_FOOT: Cited<number> = {
   value: 0.09290304,
   source: { title: 'Follows from the foot of 0.3048 m', publisher: 'NIST', year: 2022, standing: 'reported' },
 };
+
+export const UNIT_FIGURES = [INCH, SQUARE_FOOT] as const;

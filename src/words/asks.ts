@@ -69,7 +69,7 @@ export function misspeltOption(got: string, near: string, fix: string): Problem 
 }
 
 export function missingOption(option: string, summary: string, fix: string): Problem {
-  return { option, got: '', expected: `Tell ${option}: ${summary}.`, fix };
+  return { option, got: '', expected: `Not told yet: ${summary.charAt(0).toLowerCase()}${summary.slice(1)}.`, fix };
 }
 
 export function askTooLong(length: number, most: number): Problem {

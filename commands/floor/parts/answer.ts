@@ -13,7 +13,7 @@ import { sayMoney } from '../../../src/measure/say.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
 import { floorRules } from '../../../src/trade/floor-rule.ts';
-import * as figures from '../../../src/trade/planks.ts';
+import { LONG_RUN, PLANK_FIGURES } from '../../../src/trade/planks.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { ACTIONS, BUY, planksHeadline, RULES_TITLE, STEPS } from '../../../src/words/floor.ts';
@@ -65,7 +65,7 @@ export function answerPlanks(ask: PlanksAsk, context: Context): Outcome {
     ],
     assumed: context.assumed,
     cautions: worded(cautionsFor('laying')),
-    sources: Object.values(figures).map(({ source }) => source),
+    sources: PLANK_FIGURES.map(({ source }) => source),
     actions: nextAsks(plan, context),
     audience: 'asker',
     data: floorResult(plan, purchase, cost),
@@ -85,7 +85,7 @@ function sayCost(cost: Cost, currency: string, tax: number, saying: Saying): str
 /** Floor rules that touch this ask. */
 function rulesBlock(plan: Plan, cartons: number, attachedPad: boolean | undefined): Block {
   const longest = Math.max(...plan.regions.flatMap(({ rows }) => rows.map(({ pieces }) => longestRun(pieces))));
-  const longRun = longest >= figures.LONG_RUN.value;
+  const longRun = longest >= LONG_RUN.value;
   const items = floorRules({ lock: plan.plank.lock, attachedPad, cartons, longRun }).map(sayFloorRule);
   return { kind: 'checklist', title: RULES_TITLE, items };
 }

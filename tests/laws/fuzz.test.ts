@@ -1,0 +1,30 @@
+/** Lines as tired or hostile people type them: none is a fault, and every Problem offers something to type. */
+
+import { expect, it } from 'vitest';
+import { mutatedLines } from '../../bench/mutate.ts';
+import { commands } from '../../commands/index.ts';
+import { render } from '../../src/terminal/render.ts';
+import { answerTo, problemsOf } from '../bot/asked.ts';
+
+const LINES = 1500;
+const SEEDS = commands.flatMap(({ examples }) => examples.map(({ ask }) => ask));
+
+it('1,500 mutated lines are answered, or met with problems that say what to type', async () => {
+  const seen = { answered: 0, mended: 0 };
+  for (const line of mutatedLines(7, LINES, SEEDS)) {
+    const given = await answerTo(line);
+    const problems = problemsOf(given);
+    for (const { option, expected, fix } of problems)
+      expect(
+        [option, expected, fix].map((part) => part.trim()),
+        JSON.stringify(line),
+      ).not.toContain('');
+    if (problems.length > 0) seen.mended++;
+    else seen.answered++;
+    for (const shown of render(given, { width: 60, colour: false }).split('\n'))
+      expect([...shown].length, JSON.stringify(line)).toBeLessThanOrEqual(60);
+  }
+  expect(seen.answered + seen.mended).toBe(LINES);
+  expect(seen.answered).toBeGreaterThan(LINES / 20);
+  expect(seen.mended).toBeGreaterThan(LINES / 20);
+});
