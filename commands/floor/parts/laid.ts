@@ -1,0 +1,59 @@
+/** From what was told to a laid floor and its price: the part that every floor command shares. */
+
+import type { Context, Problems } from '../../../src/bot/command.ts';
+import { costOf, type Purchase, purchaseOf } from '../../../src/core/cost/carton.ts';
+import { directed, largestOf } from '../../../src/core/floor/direction.ts';
+import type { Plan } from '../../../src/core/floor/floor.ts';
+import { frameOf } from '../../../src/core/floor/frame.ts';
+import { type Area, coverable, layFloor } from '../../../src/core/floor/lay.ts';
+import { doubleArea } from '../../../src/core/geometry.ts';
+import { cents } from '../../../src/core/money.ts';
+import { sayMoney } from '../../../src/measure/say.ts';
+import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import { BUY } from '../../../src/words/floor.ts';
+import { gapLeavesNothing, noSuchWall, tooManyPlanks } from '../../../src/words/floor-problems.ts';
+import type { Cost } from './result.ts';
+import { type PlanksAsk, rulesOf } from './rules.ts';
+
+/** Beyond this many planks an ask is refused: no home has them, and a slip of a unit has. */
+const MOST_PLANKS = 100_000;
+
+/** A laid floor with what it takes to buy it. `said` is the cost in words. */
+export interface LaidFloor {
+  readonly areas: readonly Area[];
+  readonly plan: Plan;
+  readonly purchase: Purchase;
+  readonly cost: Cost | undefined;
+  readonly said: string | undefined;
+}
+
+/** How this ask's lengths are said: in the units its rooms were typed in. */
+export function sayingOf(ask: PlanksAsk, context: Context): Saying {
+  return { units: ask.room.units, decimal: context.habits.decimal };
+}
+
+/** Lays the rooms; Problems where there is no such wall, no floor within the gap, or far too many planks. */
+export function layAsk(ask: PlanksAsk, context: Context): LaidFloor | Problems {
+  const { plank } = ask.plank;
+  const areas = directed(ask.room.rooms, ask.direction);
+  if (!areas) {
+    const { name, outline } = largestOf(ask.room.rooms);
+    return { problems: [noSuchWall(context.told.get('direction') ?? '', name, outline.length)] };
+  }
+  const doubled = areas.reduce((sum, { region }) => sum + doubleArea(region.outline), 0n);
+  const about = Math.round(Number(doubled) / 2 / plank.width / plank.length);
+  if (about > MOST_PLANKS) return { problems: [tooManyPlanks(about, MOST_PLANKS, '6 x 48 in, 10 per carton')] };
+  const lost = areas.find(({ region, angle }) => coverable(region, frameOf(region, angle), ask.gap).length === 0);
+  if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(ask.gap, sayingOf(ask, context)))] };
+  return priced(areas, layFloor(areas, plank, rulesOf(ask)), ask, context);
+}
+
+function priced(areas: readonly Area[], plan: Plan, ask: PlanksAsk, context: Context): LaidFloor {
+  const purchase = purchaseOf(plan.planks, ask.mistakes, ask.spares, plan.plank.perCarton);
+  const price = ask.plank.cartonPrice;
+  if (!price) return { areas, plan, purchase, cost: undefined, said: undefined };
+  const cost = costOf(purchase.cartons, price.cents, ask.tax);
+  const money = (amount: number): string => sayMoney(cents(amount), price.currency, sayingOf(ask, context));
+  const said = ask.tax === 0 ? money(cost.cents) : BUY.taxed(money(cost.cents + cost.tax), money(cost.tax));
+  return { areas, plan, purchase, cost, said };
+}
