@@ -18,6 +18,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   words: 5,
   trade: 5,
   measure: 20,
+  draw: 4,
   bot: 6,
   commands: 6,
   terminal: 1,
@@ -78,6 +79,7 @@ describe('imports are read in every form', () => {
     `const l = require('left');`,
     `const { m } = createRequire(import.meta.url)('m');`,
     'const load = createRequire(import.meta.url);',
+    `const file = createRequire(import.meta.url).resolve('fonts/one.ttf');`,
     `// import n from './n.ts';`,
     `export const from = 'nowhere'; export const n = words.import('x');`,
   ].join('\n');
@@ -98,6 +100,7 @@ describe('imports are read in every form', () => {
       { from: 'left', line: 18 },
       { from: 'm', line: 19 },
       { from: undefined, line: 20 },
+      { from: 'fonts/one.ttf', line: 21 },
     ]);
   });
 

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
 import { inches, millimetres, ticks } from '../../src/core/length.ts';
 import { count, direction, length, pattern, percent, plank, room } from '../../src/measure/options.ts';
-import { answerPlanks } from './parts/answer.ts';
+import { answerSurely } from './parts/answer.ts';
 
 const nothing = ticks(0);
 
@@ -54,6 +54,13 @@ export default defineCommand({
     }),
     mistakes: percent({ summary: 'Planks on top for mistakes', standard: '3 %' }),
     spares: count({ summary: 'Planks on top to keep for repairs', standard: '0', least: 0, most: 1000 }),
+    doubt: length({
+      summary: 'How far off a wall may be, for “how sure?”',
+      standard: '1/2 in',
+      example: '1 in',
+      least: inches(0.125),
+      most: inches(12),
+    }),
     tax: percent({ summary: 'Sales tax on the cartons', standard: '0 %', example: '8.25 %' }),
   }),
   examples: [
@@ -74,5 +81,5 @@ export default defineCommand({
       headline: 'Buy 9 cartons (108 planks): 99 to lay, 3 for mistakes, 6 left over.',
     },
   ],
-  run: (options, context) => answerPlanks(options, context),
+  run: (options, context) => answerSurely(options, context),
 });

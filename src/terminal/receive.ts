@@ -53,6 +53,10 @@ export async function converse(worked: string, session: Session): Promise<void> 
     completer: (line: string) => completions(line, session.commands),
     prompt: '> ',
   });
+  let open = true;
+  prompt.once('close', () => {
+    open = false;
+  });
   prompt.prompt();
   for await (const line of prompt) {
     const text = line.trim();
@@ -61,7 +65,8 @@ export async function converse(worked: string, session: Session): Promise<void> 
       keepHistory(session.history, text);
       await ask(text, session, false);
     }
-    prompt.prompt();
+    // The input may end while an ask is answered: a closed prompt cannot ask again.
+    if (open) prompt.prompt();
   }
   prompt.close();
   session.output.write(`${TERMINAL.bye}\n`);

@@ -70,7 +70,7 @@ export const LAY = {
 
 export const GUIDE = {
   title: (room: string) => `Laying guide: ${room}`,
-  columns: ['Row', 'Start', 'Whole in all', 'End', 'Cut from'],
+  columns: ['Row', 'Start', 'Whole', 'End', 'Cut from'],
   ripped: (height: string) => `rip ${height}`,
   notch: (height: string) => `notch at ${height}`,
   wallToWall: (length: string) => `${length} wall to wall`,
@@ -88,7 +88,7 @@ const WALL =
   'Wall 1 is the lowest on the plan, drawn as you told it: the first side across, a walk setting off upwards. The others follow against the clock. Stand with your back to the starting wall and lay each row from left to right.';
 
 const KEEP =
-  '“new” is cut from a new plank. “keep” is the rest of it: write its number on it, such as no. 12; where “no. 12” stands later, cut that piece from this rest.';
+  '“Whole” counts every whole plank of the row, a first or last one too. “new” is cut from a new plank. “keep” is the rest of it: write its number on it, such as no. 12; where “no. 12” stands later, cut that piece from this rest.';
 
 const SHAPES =
   '“rip” is the width to keep; the ripped edge faces the wall. “notch at” is how far up from the row’s starting edge a wall juts in or steps back: cut the planks there to its shape. Rows 5a, 5b are parts of row 5 with a wall between.';

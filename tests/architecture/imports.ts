@@ -13,13 +13,13 @@ const STATEMENTS = [
   new RegExp(`^[ \\t]*import\\s*${QUOTED}`, 'gm'),
 ];
 const CALL = new RegExp(
-  `(?<![\\w.$'"\`])(?:import|require|createRequire\\s*\\([^()]*\\))\\s*\\(\\s*(?:${QUOTED}\\s*[,)])?`,
+  `(?<![\\w.$'"\`])(?:import|require|createRequire\\s*\\([^()]*\\)(?:\\.resolve)?)\\s*\\(\\s*(?:${QUOTED}\\s*[,)])?`,
   'g',
 );
 /** A loader kept under a name of its own: what it loads cannot be told. */
-const LOADER = /(?<![\w.$'"`])createRequire\s*\([^()]*\)(?!\s*\()/g;
+const LOADER = /(?<![\w.$'"`])createRequire\s*\([^()]*\)(?!(?:\.resolve)?\s*\()/g;
 
-/** Every import, export from, dynamic import and require, in the order of the file. Lines that are comments are passed over. */
+/** Every import, export from, dynamic import, require and resolve, in the order of the file. Lines that are comments are passed over. */
 export function importsOf(text: string): readonly Import[] {
   const code = text.replace(COMMENT_LINE, (line) => ' '.repeat(line.length));
   const found = [...STATEMENTS, CALL, LOADER].flatMap((pattern) => [...code.matchAll(pattern)]);

@@ -18,6 +18,10 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   words: { rooms: ['reply'], packages: [] },
   trade: { rooms: ['core', 'reply'], packages: [] },
   measure: { rooms: ['core', 'reply', 'words'], packages: ['zod', 'mathjs', 'fastest-levenshtein', 'node:module'] },
+  draw: {
+    rooms: ['core', 'reply', 'words', 'src/measure/say', 'src/measure/reading.ts'],
+    packages: ['dejavu-fonts-ttf', 'node:fs', 'node:module'],
+  },
   bot: {
     rooms: ['reply', 'words', 'measure', 'trade', 'project'],
     packages: ['zod', 'fastest-levenshtein', 'node:crypto'],

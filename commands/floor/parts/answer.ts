@@ -3,7 +3,7 @@
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Piece, Plan } from '../../../src/core/floor/floor.ts';
 import { PATTERN_NAMES } from '../../../src/measure/layout.ts';
-import type { Action, Block } from '../../../src/reply/reply.ts';
+import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
 import { floorRules } from '../../../src/trade/floor-rule.ts';
 import { LONG_RUN, PLANK_FIGURES } from '../../../src/trade/planks.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
@@ -13,18 +13,31 @@ import { sayFloorRule } from '../../../src/words/floor-rules.ts';
 import { brokenBlock } from './broken.ts';
 import { buyFacts, layFacts } from './facts.ts';
 import { guideTables } from './guide.ts';
-import { layAsk, sayingOf } from './laid.ts';
+import { type LaidFloor, layAsk, sayingOf } from './laid.ts';
 import { otherPatterns } from './others.ts';
 import { floorResult } from './result.ts';
 import type { PlanksAsk } from './rules.ts';
+import { sureBlock } from './sure.ts';
 
 /** Other patterns are laid for comparison up to this many planks: beyond, the answer itself comes first. */
 const COMPARED_PLANKS = 1500;
 
-/** Lays the rooms and says what to buy and how; Problems where there is no floor to lay. */
-export function answerPlanks(ask: PlanksAsk, context: Context): Outcome {
+/** A first answer at once, then the same with how sure it is. */
+export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGenerator<Outcome> {
   const laid = layAsk(ask, context);
-  if ('problems' in laid) return laid;
+  if ('problems' in laid) {
+    yield laid;
+    return;
+  }
+  const reply = answerPlanks(laid, ask, context);
+  yield reply;
+  const [buy, ...blocks] = reply.blocks;
+  const sure = await sureBlock(ask, laid, sayingOf(ask, context));
+  yield { ...reply, blocks: [...(buy ? [buy] : []), sure, ...blocks] };
+}
+
+/** What to buy and how to lay it, for a laid floor. */
+export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context): Reply {
   const { areas, plan, purchase, cost, said } = laid;
   const saying = sayingOf(ask, context);
   return {

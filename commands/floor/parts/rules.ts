@@ -22,6 +22,8 @@ export interface PlanksAsk {
   readonly mistakes: number;
   readonly spares: number;
   readonly tax: number;
+  /** How far off a wall may be. */
+  readonly doubt: Length;
 }
 
 /** The rules to lay by. */

@@ -1,0 +1,95 @@
+/** How sure the cartons are: the floor laid again with every wall, and each wall, a little longer or shorter. */
+
+import { purchaseOf } from '../../../src/core/cost/carton.ts';
+import { type Variant, variants } from '../../../src/core/floor/doubt.ts';
+import { layFloor } from '../../../src/core/floor/lay.ts';
+import { at } from '../../../src/core/geometry.ts';
+import { type Length, ticks } from '../../../src/core/length.ts';
+import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import type { Block, Fact } from '../../../src/reply/reply.ts';
+import { SURE } from '../../../src/words/sure.ts';
+import type { LaidFloor } from './laid.ts';
+import type { PlanksAsk } from './rules.ts';
+
+/** Doubts tried, as multiples of the asker's own, until one changes the cartons. */
+const STEPS = [1, 2, 4];
+/** Planks laid in all for this: beyond, only every wall at once is tried. */
+const MOST_LAID = 12_000;
+
+interface Change {
+  readonly variant: Variant;
+  readonly cartons: number;
+}
+
+/** Facts on how far the cartons hold, and the one wall worth measuring again. Gives way to other work after every floor laid. */
+export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying): Promise<Block> {
+  const { cartons } = laid.purchase;
+  const walls = laid.areas.reduce((sum, { region }) => sum + region.outline.length, 0);
+  const each = laid.plan.planks * walls * 2 <= MOST_LAID;
+  for (const step of STEPS) {
+    const by = ticks(ask.doubt * step);
+    const changes = await changesAt(by, each, ask, laid);
+    if (changes.length > 0) return block([...held(cartons, ask.doubt, step, saying), ...told(changes, laid, saying)]);
+  }
+  return block([
+    { label: SURE.holds, value: SURE.still(cartons, sayLength(ticks(ask.doubt * (STEPS.at(-1) ?? 1)), saying)) },
+  ]);
+}
+
+function block(facts: readonly Fact[]): Block {
+  return { kind: 'facts', title: SURE.title, facts };
+}
+
+/** Variants by as much, longer and shorter, whose cartons are others. */
+async function changesAt(by: Length, each: boolean, ask: PlanksAsk, laid: LaidFloor): Promise<readonly Change[]> {
+  const regions = laid.areas.map(({ region }) => region);
+  const changes: Change[] = [];
+  for (const variant of [...variants(regions, by), ...variants(regions, -by)]) {
+    if (!each && variant.moved) continue;
+    await otherWork();
+    const areas = variant.regions.map((region, i) => ({ region, angle: laid.areas[i]?.angle ?? 0 }));
+    const { planks } = layFloor(areas, laid.plan.plank, laid.plan.rules);
+    const { cartons } = purchaseOf(planks, ask.mistakes, ask.spares, laid.plan.plank.perCarton);
+    if (cartons !== laid.purchase.cartons) changes.push({ variant, cartons });
+  }
+  return changes;
+}
+
+/** Up to which doubt nothing changed, when that was any. */
+function held(cartons: number, doubt: Length, step: number, saying: Saying): readonly Fact[] {
+  const before = STEPS[STEPS.indexOf(step) - 1];
+  if (before === undefined) return [];
+  return [{ label: SURE.holds, value: SURE.still(cartons, sayLength(ticks(doubt * before), saying)) }];
+}
+
+/** What changes at the least doubt that changes anything; of the single walls the one that takes most cartons more. */
+function told(changes: readonly Change[], laid: LaidFloor, saying: Saying): readonly Fact[] {
+  const facts: Fact[] = [];
+  const by = (change: Change): string =>
+    SURE.by(sayLength(ticks(Math.abs(change.variant.by)), saying), change.variant.by > 0);
+  for (const change of changes) {
+    if (!change.variant.moved) facts.push({ label: SURE.all, value: SURE.cartons(change.cartons, by(change)) });
+  }
+  const single = changes.filter(({ variant }) => variant.moved).sort((a, b) => b.cartons - a.cartons)[0];
+  if (single?.variant.moved) {
+    const wall = sayWall(single.variant.moved, laid, saying);
+    facts.push({ label: wall, value: SURE.cartons(single.cartons, by(single)) }, { label: SURE.again, value: wall });
+  }
+  return facts;
+}
+
+/** The wall whose length changes when the moved one stands further out: a neighbour, the lower number of the two. */
+function sayWall({ region, wall }: { region: number; wall: number }, laid: LaidFloor, saying: Saying): string {
+  const { name, outline } = laid.areas[region]?.region ?? { name: '', outline: [] };
+  const measured = Math.min((wall + 1) % outline.length, (wall + outline.length - 1) % outline.length);
+  const [ax, ay] = at(outline, measured);
+  const [bx, by] = at(outline, measured + 1);
+  return SURE.wall(measured + 1, name, sayLength(ticks(Math.abs(bx - ax) + Math.abs(by - ay)), saying));
+}
+
+/** Lets whatever waits for the event loop go first. */
+function otherWork(): Promise<void> {
+  return new Promise((resolve) => {
+    setImmediate(resolve);
+  });
+}

@@ -1,0 +1,93 @@
+/** The words on the pictures of laid floors. Figures come in already said. */
+
+import { counted } from './floor.ts';
+
+/** What the alt text tells of one room. */
+export interface Shown {
+  readonly room: string;
+  readonly size: string;
+  readonly rows: number;
+  readonly wall: number;
+  readonly pattern: string;
+  readonly planks: number;
+  /** Rows drawn, from 1; undefined when all are. */
+  readonly part: readonly [first: number, last: number] | undefined;
+  /** First and last drawn row: its rip, its first and its last piece. */
+  readonly first: RowShown;
+  readonly last: RowShown;
+}
+
+export interface RowShown {
+  readonly row: number;
+  readonly rip: string | undefined;
+  readonly start: string;
+  readonly end: string | undefined;
+}
+
+export const DRAWING = {
+  title: (room: string) => `${room}: plan`,
+  partTitle: (room: string, first: number, last: number) => `${room}: plan, rows ${first}–${last}`,
+  wholeTitle: (room: string) => `${room}: plan, all rows`,
+  homeTitle: 'Floor plan: all rooms',
+  size: (width: string, depth: string) => `${width} × ${depth}`,
+  facts: (size: string, rows: number, wall: number, planks: number) =>
+    `${size} · ${counted(rows, 'row')} from wall ${wall} · ${counted(planks, 'new plank')}`,
+  laying: (width: string, length: string, pattern: string) => `${width} × ${length} planks, ${pattern}`,
+  wall: (number: number, length: string) => `wall ${number} · ${length}`,
+  startWall: (number: number, length: string) => `start · wall ${number} · ${length}`,
+  otherWalls: (walls: readonly string[]) => `Also: ${walls.join(', ')}.`,
+  offcut: (plank: number) => `no. ${plank}`,
+  rip: (height: string) => `rip to ${height}`,
+  whole: 'whole',
+  direction: 'lay each row this way',
+  rows: (first: number, last: number) => (first === last ? `row ${first}` : `rows ${first}–${last}`),
+  legend: {
+    whole: 'whole plank',
+    new: 'cut from a new plank',
+    kept: 'cut from a new plank; keep the rest, marked with its number',
+    reused: 'cut from the rest of that number',
+    gap: (gap: string, wider: boolean) => `gap ${gap} at every wall${wider ? ' (drawn wider than it is)' : ''}`,
+    start: 'starting wall',
+    edge: 'the floor goes on: see the next or the previous page',
+  },
+  order: 'Beside each row: its number and its start piece at one end, its end piece at the other.',
+  parts: 'Rows 5a, 5b are parts of one row with a wall between.',
+  turned: (way: 'left' | 'right') => `Turned a quarter to the ${way} against the room as you told it.`,
+  noCuts: 'The cuts are on the pages that follow.',
+  notDrawn: (first: number, last: number) => `No page for rows ${first}–${last}: the laying guide tells their cuts.`,
+  noRoomPages: (rooms: readonly string[]) => `No page for ${rooms.join(', ')}: the laying guide tells the cuts.`,
+  placed: 'All at one scale. How the rooms lie to each other was not told: they stand here side by side.',
+  cell: (rows: number, planks: number) => `${counted(rows, 'row')}, ${counted(planks, 'plank')}`,
+  file: 'plan',
+  saved: (path: string) => `Picture: ${path}`,
+  notSaved: (folder: string, why: string) => `The pictures could not be saved in ${folder}: ${why}`,
+} as const;
+
+/** What one room's sheet shows. */
+export function sayShown(shown: Shown): string {
+  const { room, size, rows, wall, pattern, planks, part, first, last } = shown;
+  const which = part ? `, rows ${part[0]} to ${part[1]} of ${rows}` : '';
+  const head = `Plan of ${room}, ${size}${which}: ${counted(rows, 'row')} from wall ${wall}, ${pattern}, ${counted(planks, 'new plank')}.`;
+  return `${head} ${sayRow(first)}${last.row === first.row ? '' : `; ${sayRow(last).toLowerCase()}`}.`;
+}
+
+function sayRow({ row, rip, start, end }: RowShown): string {
+  const strip = rip === undefined ? '' : ` is ripped to ${rip},`;
+  return end === undefined
+    ? `Row ${row}${strip} is one piece, ${start}`
+    : `Row ${row}${strip} starts with ${start} and ends with ${end}`;
+}
+
+/** What the sheet of a large room without its cuts shows. */
+export function sayOverview(room: string, size: string, rows: number, wall: number, pages: number): string {
+  return `Plan of ${room}, ${size}, without its cuts: ${counted(rows, 'row')} from wall ${wall}, on ${counted(pages, 'page')} that follow.`;
+}
+
+/** What the sheet of all rooms shows. */
+export function sayHome(
+  rooms: readonly { readonly name: string; readonly size: string; readonly rows: number }[],
+  planks: number,
+): string {
+  const list = rooms.map(({ name, size, rows }) => `${name} ${size}, ${counted(rows, 'row')}`);
+  return `All ${rooms.length} rooms at one scale, ${counted(planks, 'plank')} in all: ${list.join('; ')}. An arrow in each shows which way its rows are laid.`;
+}
