@@ -195,6 +195,7 @@ describe('any line', () => {
         if (parsed.ok) for (const value of parsed.told.values()) expect(line).toContain(value);
         else expect(parsed.problems.map(({ fix }) => fix.trim())).not.toContain('');
       }),
+      { numRuns: 60 },
     );
   });
 });

@@ -27,6 +27,16 @@ describe('a table', () => {
     ]);
   });
 
+  it('wraps a long head before any cell', () => {
+    expect(tableLines(['Whole in all', 'Cut from'], [['3', '18" new, keep 30"']], 24)).toEqual([
+      'Whole  Cut from',
+      'in',
+      'all',
+      '-----  -----------------',
+      '3      18" new, keep 30"',
+    ]);
+  });
+
   it('keeps the place of an empty or a missing cell', () => {
     expect(tableLines(['A', 'B', 'C'], [['1', '', '3'], ['4']], 80)).toEqual(['A  B  C', '-  -  -', '1     3', '4']);
   });
