@@ -40,7 +40,7 @@ function findCommand(
   const grouped = commands.some((command) => command.group === first);
   const word = grouped ? `${first} ${second}`.trim() : first;
   const near = word === '' ? undefined : closest(word, names);
-  const likely = near !== undefined && distance(word, near) <= (word.length <= 4 ? 1 : 2) ? near : undefined;
+  const likely = near !== undefined && isNear(word, near) ? near : undefined;
   const rest = likely === undefined ? '' : text.slice(grouped ? words?.[0].length : first.length).trimStart();
   return { problem: unknownCommand(text, word, likely, rest, commands.map(fullName)) };
 }
@@ -99,10 +99,16 @@ function misspeltNames(text: string, names: readonly string[]): readonly { typed
     const word = match[1]?.toLowerCase() ?? '';
     if (names.includes(word)) return [];
     const near = closest(word, names as string[]);
-    return distance(word, near) <= (word.length <= 4 ? 1 : 2) ? [{ typed: match[0], near }] : [];
+    return isNear(word, near) ? [{ typed: match[0], near }] : [];
   });
 }
 
 function trimmed(value: string): string {
   return value.replace(/^[\s,;]+|[\s,;]+$/g, '');
+}
+
+/** A slip or two away: one letter in a short word, two in a longer one, or two letters swapped. */
+function isNear(word: string, name: string): boolean {
+  const letters = (text: string): string => [...text].sort().join('');
+  return distance(word, name) <= (word.length <= 4 && letters(word) !== letters(name) ? 1 : 2);
 }

@@ -1,5 +1,7 @@
 /** Points and outlines in ticks: counter-clockwise with y up, holes clockwise, the last point not repeated. */
 
+import { type Length, ticks } from './length.ts';
+
 /** A point in whole ticks. */
 export type Point = readonly [x: number, y: number];
 
@@ -22,6 +24,13 @@ export function at(outline: Outline, index: number): Point {
   const point = outline[((index % outline.length) + outline.length) % outline.length];
   if (!point) throw new RangeError('an outline without corners');
   return point;
+}
+
+/** Length in ticks of the wall that begins at corner `index`; exact for walls along x or y, else rounded once. */
+export function wallLength(outline: Outline, index: number): Length {
+  const [ax, ay] = at(outline, index);
+  const [bx, by] = at(outline, index + 1);
+  return ticks(Math.round(Math.hypot(bx - ax, by - ay)));
 }
 
 /** True when every wall runs along x or along y. */

@@ -16,7 +16,7 @@ const TEXTS: Readonly<Record<string, string>> = {
   noise: 'Saws and nailers are louder than 85 dBA: wear hearing protection.',
   knees: 'Knees: wear pads, kneel in short spells, change sides, never kick with the knee.',
   lifting:
-    'Lifting: open the carton and carry planks in part loads if it is heavy; two people on the stairs; back straight, load close.',
+    'Lifting: split heavy cartons, rolls and bags into part loads; two people on the stairs; back straight, load close.',
   mould:
     'Mould over about 10 sq ft, or any sewage, is work for a professional. Smaller spots: gloves, N95 mask, goggles; dry within 24–48 h.',
   tetanus: 'A dirty or puncture wound and more than 5 years since your last tetanus dose: see a clinician.',

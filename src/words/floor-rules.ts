@@ -13,9 +13,10 @@ const TEXTS: Readonly<Record<string, string>> = {
   'one-pad': 'The pad is attached: lay no second pad under it.',
   'pad-choice': 'If the plank has a pad attached, lay no second one; if not, lay the one its maker names.',
   'long-run':
-    'A run here is over 50 ft: ask the maker for the longest run before a break, and for the wider gap (often 1/2 in).',
+    'A run here is over 50 ft (15 m): ask the maker for the longest run before a break, and for the wider gap (often 1/2 in, 13 mm).',
   dishwasher: 'Kitchen: check that the dishwasher can still come out once the floor is higher.',
-  stairs: 'Stairs: risers must stay alike (within 3/8 in) once the coverings change; check the top and bottom ones.',
+  stairs:
+    'Stairs: risers must stay alike (within 3/8 in, 10 mm) once the coverings change; check the top and bottom ones.',
   'keep-some': 'Keep a few planks of the lot for repairs.',
 };
 

@@ -36,7 +36,8 @@ export const BUY = {
   waste: 'Waste, computed',
   byArea: 'By area + 10 % (rule of thumb)',
   taxed: (total: string, tax: string) => `${total} with ${tax} tax`,
-  of: (cartons: number, perCarton: number) => `${counted(cartons, 'carton')} of ${perCarton}`,
+  of: (cartons: number, perCarton: number, price: string | undefined) =>
+    `${counted(cartons, 'carton')} of ${perCarton}${price === undefined ? '' : ` at ${price}`}`,
   /** `bound` is undefined when the count is proven least. */
   counted: (planks: number, reused: number, bound: number | undefined) => {
     const least = `no layout with rows this way needs fewer${bound === undefined ? '' : ` than ${bound}`}`;
@@ -47,22 +48,22 @@ export const BUY = {
 export const LAY = {
   title: 'How it is laid',
   rows: 'Rows',
-  direction: 'Direction',
   pattern: 'Pattern',
   strips: 'First and last row',
   rules: 'Rules to keep',
   others: 'Other patterns',
-  region: (rows: number, wall: number, first: string | undefined, last: string | undefined) => {
+  region: (rows: number, wall: number, length: string, first: string | undefined, last: string | undefined) => {
     const strips = rows === 1 ? strip('only', first) : `${strip('first', first)}, ${strip('last', last)}`;
-    return `${counted(rows, 'row')}, starting at wall ${wall}; ${strips}`;
+    return `${counted(rows, 'row')} along wall ${wall} (${length}), starting there; ${strips}`;
   },
   stair: (step: string, rows: number) => `stair-step, ${step} a row, ${rows} rows, then start over`,
   kept: (rules: readonly (readonly [string, string])[]) => rules.map((rule) => rule.join(' ')).join(', '),
   /** Another pattern: what it needs, cartons it saves (below zero: takes), rules it breaks. */
-  other: (name: string, planks: number, cartons: number, saved: number, broken: number) => {
+  other: (name: string, planks: number, cartons: number, saved: number, broken: number, betterKept: boolean) => {
     const notes = [
       ...(saved > 0 ? [`saves ${counted(saved, 'carton')}`] : []),
       ...(broken > 0 ? [`breaks a rule in ${counted(broken, 'place')}`] : []),
+      ...(betterKept ? ['keeps every rule'] : []),
     ];
     return `${name} ${counted(planks, 'plank')}, ${counted(cartons, 'carton')}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}`;
   },
@@ -72,7 +73,8 @@ export const GUIDE = {
   title: (room: string) => `Laying guide: ${room}`,
   columns: ['Row', 'Start', 'Whole', 'End', 'Cut from'],
   ripped: (height: string) => `rip ${height}`,
-  notch: (height: string) => `notch at ${height}`,
+  /** Part of a row that a wall leaves lower than a plank, measured from the row's left end. */
+  notch: (from: string, to: string, height: string) => `${from} to ${to} only ${height} wide`,
   wallToWall: (length: string) => `${length} wall to wall`,
   whole: 'whole',
   start: 'start',
@@ -91,7 +93,7 @@ const KEEP =
   '“Whole” counts every whole plank of the row, a first or last one too. “new” is cut from a new plank. “keep” is the rest of it: write its number on it, such as no. 12; where “no. 12” stands later, cut that piece from this rest.';
 
 const SHAPES =
-  '“rip” is the width to keep; the ripped edge faces the wall. “notch at” is how far up from the row’s starting edge a wall juts in or steps back: cut the planks there to its shape. Rows 5a, 5b are parts of row 5 with a wall between.';
+  '“rip” is the width to keep; the ripped edge faces the wall. “24" to 60" only 3" wide” is where a wall steps into the row, from its left end: cut the planks there to that width. Rows 5a, 5b are parts of row 5 with a wall between.';
 
 const MEASURE = 'Measure each end piece in place before you cut it; the lengths here are what the told walls give.';
 
@@ -113,6 +115,7 @@ function strip(which: string, height: string | undefined): string {
 
 export const RULES_TITLE = 'Floor rules for this ask';
 export const BROKEN_TITLE = 'Rules that cannot be kept here';
+export const OFF_PATTERN_TITLE = 'Rows off the pattern';
 
 /** A rule not kept, in words. */
 export function sayBroken(rule: string, room: string, row: number, place: string, asked: string): string {
@@ -124,8 +127,14 @@ export function sayBroken(rule: string, room: string, row: number, place: string
     case 'minRip':
       return `${room}, row ${row}: the strip along the wall at ${place} from the starting wall is narrower than ${asked}.`;
     default:
-      return `${room}, row ${row}: moved off the pattern, so that its pieces keep the other rules.`;
+      return offPattern(room, [row]);
   }
+}
+
+/** Rows that left the pattern for the rules' sake: a note, for every rule is kept there. */
+export function offPattern(room: string, rows: readonly number[]): string {
+  const which = rows.length === 1 ? `row ${rows[0]} is` : `rows ${rows.join(', ')} are`;
+  return `${room}: ${which} moved off the pattern, so that no piece is too short and no joint too near.`;
 }
 
 export const ACTIONS = {

@@ -130,7 +130,12 @@ export function walkCrosses(one: Wall | undefined, other: Wall | undefined): str
 
 function wall(of: Wall | undefined): string {
   if (!of) return 'a wall';
-  return of.typed === undefined ? `wall ${of.number} (left out)` : `wall ${of.number} (${of.typed})`;
+  return of.typed === undefined ? 'the wall left out' : `the wall told ${ordinal(of.number)} (${of.typed})`;
+}
+
+function ordinal(number: number): string {
+  const ending = number % 100 > 10 && number % 100 < 14 ? 'th' : (['th', 'st', 'nd', 'rd'][number % 10] ?? 'th');
+  return `${number}${ending}`;
 }
 
 /** How sides without a unit were read. */

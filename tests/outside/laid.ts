@@ -24,7 +24,12 @@ export function benchRules(board: Plank, name: Pattern['name']): Rules {
   return { gap: inches(0.375), kerf: inches(0.125), stagger, minEnd: inches(8), minRip: inches(2), pattern };
 }
 
-export function laid(regions: readonly Region[], angle: Angle, board: Plank, rules: Rules): { plan: Plan; data: unknown } {
+export function laid(
+  regions: readonly Region[],
+  angle: Angle,
+  board: Plank,
+  rules: Rules,
+): { plan: Plan; data: unknown } {
   const plan = layFloor(
     regions.map((part) => ({ region: part, angle })),
     board,

@@ -10,7 +10,7 @@ import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { ACTIONS, planksHeadline, RULES_TITLE, STEPS } from '../../../src/words/floor.ts';
 import { sayFloorRule } from '../../../src/words/floor-rules.ts';
-import { brokenBlock } from './broken.ts';
+import { brokenBlocks } from './broken.ts';
 import { buyFacts, layFacts } from './facts.ts';
 import { guideTables } from './guide.ts';
 import { type LaidFloor, layAsk, sayingOf } from './laid.ts';
@@ -43,9 +43,9 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
   return {
     headline: planksHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said),
     blocks: [
-      buyFacts(plan, purchase, said, saying),
+      buyFacts(laid, saying),
       layFacts(plan, plan.planks <= COMPARED_PLANKS ? otherPatterns(areas, ask, plan) : [], saying),
-      ...brokenBlock(plan, saying),
+      ...brokenBlocks(plan, saying),
       { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },
       ...guideTables(plan, saying),
       rulesBlock(plan, purchase.cartons, ask.plank.attachedPad),

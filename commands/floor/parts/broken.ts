@@ -2,21 +2,22 @@
 
 import type { Plan } from '../../../src/core/floor/floor.ts';
 import { ticks } from '../../../src/core/length.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { BROKEN_TITLE, sayBroken } from '../../../src/words/floor.ts';
+import { BROKEN_TITLE, OFF_PATTERN_TITLE, offPattern, sayBroken } from '../../../src/words/floor.ts';
 
-/** One step a place; none when every rule is kept. */
-export function brokenBlock(plan: Plan, saying: Saying): readonly Block[] {
-  if (plan.broken.length === 0) return [];
-  const asked = {
-    stagger: sayLength(plan.rules.stagger, saying),
-    minEnd: sayLength(plan.rules.minEnd, saying),
-    minRip: sayLength(plan.rules.minRip, saying),
-    pattern: '',
-  };
-  const steps = plan.broken.map(({ rule, region, row, at }) =>
-    sayBroken(rule, region, row + 1, sayLength(ticks(at), saying), asked[rule]),
-  );
-  return [{ kind: 'steps', title: BROKEN_TITLE, steps: [...new Set(steps)] }];
+/** Broken rules one step a place; rows off the pattern one step a room. Nothing when all are kept. */
+export function brokenBlocks(plan: Plan, saying: Saying): readonly Block[] {
+  const asked = { stagger: plan.rules.stagger, minEnd: plan.rules.minEnd, minRip: plan.rules.minRip };
+  const hard: string[] = [];
+  const off = new Map<string, Set<number>>();
+  for (const { rule, region, row, at } of plan.broken) {
+    if (rule === 'pattern') off.set(region, (off.get(region) ?? new Set()).add(row + 1));
+    else hard.push(sayBroken(rule, region, row + 1, sayCut(ticks(at), saying), sayCut(asked[rule], saying)));
+  }
+  const moved = [...off].map(([room, rows]) => offPattern(room, [...rows]));
+  return [
+    ...(hard.length > 0 ? [{ kind: 'steps' as const, title: BROKEN_TITLE, steps: [...new Set(hard)] }] : []),
+    ...(moved.length > 0 ? [{ kind: 'steps' as const, title: OFF_PATTERN_TITLE, steps: moved }] : []),
+  ];
 }

@@ -1,9 +1,9 @@
 /** The facts of a plank answer: what to buy, and how the floor is laid. */
 
-import { type Purchase, planksByArea } from '../../../src/core/cost/carton.ts';
+import { planksByArea } from '../../../src/core/cost/carton.ts';
 import type { Plan } from '../../../src/core/floor/floor.ts';
 import { startingWall } from '../../../src/core/floor/frame.ts';
-import { doubleArea } from '../../../src/core/geometry.ts';
+import { doubleArea, wallLength } from '../../../src/core/geometry.ts';
 import { ticks } from '../../../src/core/length.ts';
 import { roundUpRatio } from '../../../src/core/round-up.ts';
 import { sayArea, sayNumber } from '../../../src/measure/say.ts';
@@ -11,6 +11,7 @@ import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { RULE_OF_THUMB_PERCENT } from '../../../src/trade/planks.ts';
 import { BUY, counted, LAY } from '../../../src/words/floor.ts';
+import type { LaidFloor } from './laid.ts';
 
 /** Square ticks from wall to wall, holes left out. */
 export function wallToWall(plan: Plan): bigint {
@@ -21,7 +22,7 @@ export function wallToWall(plan: Plan): bigint {
 }
 
 /** What to buy, with the rule of thumb beside the computed figure. */
-export function buyFacts(plan: Plan, purchase: Purchase, cost: string | undefined, saying: Saying): Block {
+export function buyFacts({ plan, purchase, said: cost, carton }: LaidFloor, saying: Saying): Block {
   const { plank, planks, bound } = plan;
   const area = wallToWall(plan);
   const square = BigInt(plank.length) * BigInt(plank.width);
@@ -30,7 +31,7 @@ export function buyFacts(plan: Plan, purchase: Purchase, cost: string | undefine
   const laid = square * BigInt(planks);
   const waste = Number(((laid - area) * 1000n) / area) / 10;
   const facts: Fact[] = [
-    { label: BUY.cartons, value: BUY.of(purchase.cartons, plank.perCarton) },
+    { label: BUY.cartons, value: BUY.of(purchase.cartons, plank.perCarton, carton) },
     { label: BUY.planks, value: BUY.counted(planks, plan.reused, bound.proven ? undefined : bound.best) },
     { label: BUY.mistakes, value: counted(purchase.mistakes, 'plank') },
     ...(purchase.spares > 0 ? [{ label: BUY.spares, value: counted(purchase.spares, 'plank') }] : []),
@@ -56,11 +57,17 @@ export function layFacts(plan: Plan, others: readonly string[], saying: Saying):
   for (const { name, rows, frame, outline } of plan.regions) {
     const [first, last] = [rows[0], rows.at(-1)];
     if (!first || !last) continue;
-    const wall = startingWall(outline, frame.angle) + 1;
+    const wall = startingWall(outline, frame.angle);
     const strip = (height: number) => (height === plank.width ? undefined : sayCut(ticks(height), saying));
     facts.push({
       label: name,
-      value: LAY.region(rows.length, wall, strip(first.height), strip(last.height)),
+      value: LAY.region(
+        rows.length,
+        wall + 1,
+        sayLength(wallLength(outline, wall), saying),
+        strip(first.height),
+        strip(last.height),
+      ),
     });
   }
   facts.push(
@@ -68,11 +75,11 @@ export function layFacts(plan: Plan, others: readonly string[], saying: Saying):
     {
       label: LAY.rules,
       value: LAY.kept([
-        ['stagger', sayLength(rules.stagger, saying)],
-        ['shortest end', sayLength(rules.minEnd, saying)],
-        ['narrowest strip', sayLength(rules.minRip, saying)],
-        ['gap', sayLength(rules.gap, saying)],
-        ['kerf', sayLength(rules.kerf, saying)],
+        ['stagger', sayCut(rules.stagger, saying)],
+        ['shortest end', sayCut(rules.minEnd, saying)],
+        ['narrowest strip', sayCut(rules.minRip, saying)],
+        ['gap', sayCut(rules.gap, saying)],
+        ['kerf', sayCut(rules.kerf, saying)],
       ]),
     },
   );

@@ -2,7 +2,7 @@
 
 import type { LaidRegion, Piece, Plan, Row } from '../../../src/core/floor/floor.ts';
 import { coverable } from '../../../src/core/floor/lay.ts';
-import { wallLevels } from '../../../src/core/floor/wall-level.ts';
+import { type WallLevel, wallLevels } from '../../../src/core/floor/wall-level.ts';
 import { ticks } from '../../../src/core/length.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
@@ -22,17 +22,28 @@ export function guideTables(plan: Plan, saying: Saying): readonly Block[] {
 function regionRows(region: LaidRegion, plan: Plan, ledger: CutLedger, saying: Saying): readonly (readonly string[])[] {
   const levels = wallLevels(coverable(region, region.frame, plan.rules.gap));
   return region.rows.flatMap((row, index) => {
+    const ripped = row.height < plan.plank.width ? [GUIDE.ripped(sayCut(ticks(row.height), saying))] : [];
     const notches = levels.filter((level) => level.v > row.v && level.v < row.v + row.height);
-    const notes = [
-      ...(row.height < plan.plank.width ? [GUIDE.ripped(sayCut(ticks(row.height), saying))] : []),
-      ...notches.map((level) => GUIDE.notch(sayCut(ticks(level.v - row.v), saying))),
-    ];
     const runs = runsIn(row);
     return runs.map((pieces, i) => {
       const name = `${index + 1}${runs.length > 1 ? String.fromCodePoint(97 + (i % 26)) : ''}`;
-      return [[name, ...notes].join(', '), ...runCells(pieces, plan, ledger, saying)];
+      const notes = notches.flatMap((level) => notchesIn(pieces, level, row, saying));
+      return [[name, ...ripped, ...notes].join(', '), ...runCells(pieces, plan, ledger, saying)];
     });
   });
+}
+
+/** Where a wall inside the row leaves its planks lower, from the left end of the run. */
+function notchesIn(pieces: readonly Piece[], level: WallLevel, row: Row, saying: Saying): readonly string[] {
+  const left = pieces[0]?.u ?? 0;
+  const right = Math.max(...pieces.map((piece) => piece.u + piece.length));
+  const height = level.side === 'ceiling' ? level.v - row.v : row.v + row.height - level.v;
+  const say = (length: number): string => sayCut(ticks(length), saying);
+  return level.spans
+    .filter((span) => span.from < right && span.to > left)
+    .map((span) =>
+      GUIDE.notch(say(Math.max(span.from, left) - left), say(Math.min(span.to, right) - left), say(height)),
+    );
 }
 
 /** A row's pieces by run: a run ends where the next piece does not follow on. */

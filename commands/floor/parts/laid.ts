@@ -25,6 +25,8 @@ export interface LaidFloor {
   readonly purchase: Purchase;
   readonly cost: Cost | undefined;
   readonly said: string | undefined;
+  /** What a carton costs, in words. */
+  readonly carton: string | undefined;
 }
 
 /** How this ask's lengths are said: in the units its rooms were typed in. */
@@ -51,9 +53,9 @@ export function layAsk(ask: PlanksAsk, context: Context): LaidFloor | Problems {
 function priced(areas: readonly Area[], plan: Plan, ask: PlanksAsk, context: Context): LaidFloor {
   const purchase = purchaseOf(plan.planks, ask.mistakes, ask.spares, plan.plank.perCarton);
   const price = ask.plank.cartonPrice;
-  if (!price) return { areas, plan, purchase, cost: undefined, said: undefined };
+  if (!price) return { areas, plan, purchase, cost: undefined, said: undefined, carton: undefined };
   const cost = costOf(purchase.cartons, price.cents, ask.tax);
   const money = (amount: number): string => sayMoney(cents(amount), price.currency, sayingOf(ask, context));
   const said = ask.tax === 0 ? money(cost.cents) : BUY.taxed(money(cost.cents + cost.tax), money(cost.tax));
-  return { areas, plan, purchase, cost, said };
+  return { areas, plan, purchase, cost, said, carton: money(price.cents) };
 }

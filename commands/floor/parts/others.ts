@@ -10,11 +10,16 @@ import { type PlanksAsk, patternOf } from './rules.ts';
 /** One phrase a pattern other than the plan's, with planks, cartons and broken rules. */
 export function otherPatterns(areas: readonly Area[], ask: PlanksAsk, plan: Plan): readonly string[] {
   const { plank, rules } = plan;
+  const hard = hardBreaks(plan);
   const cartonsOf = (planks: number): number => purchaseOf(planks, ask.mistakes, ask.spares, plank.perCarton).cartons;
   return PATTERN_NAMES.filter((name) => name !== rules.pattern.name).map((name) => {
     const other = layFloor(areas, plank, { ...rules, pattern: patternOf({ name }, plank, rules.stagger) });
     const cartons = cartonsOf(other.planks);
-    const broken = other.broken.filter(({ rule }) => rule !== 'pattern').length;
-    return LAY.other(name, other.planks, cartons, cartonsOf(plan.planks) - cartons, broken);
+    const broken = hardBreaks(other);
+    return LAY.other(name, other.planks, cartons, cartonsOf(plan.planks) - cartons, broken, hard > 0 && broken === 0);
   });
+}
+
+function hardBreaks(plan: Plan): number {
+  return plan.broken.filter(({ rule }) => rule !== 'pattern').length;
 }

@@ -3,7 +3,7 @@
 import { purchaseOf } from '../../../src/core/cost/carton.ts';
 import { type Variant, variants } from '../../../src/core/floor/doubt.ts';
 import { layFloor } from '../../../src/core/floor/lay.ts';
-import { at } from '../../../src/core/geometry.ts';
+import { wallLength } from '../../../src/core/geometry.ts';
 import { type Length, ticks } from '../../../src/core/length.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
@@ -82,9 +82,7 @@ function told(changes: readonly Change[], laid: LaidFloor, saying: Saying): read
 function sayWall({ region, wall }: { region: number; wall: number }, laid: LaidFloor, saying: Saying): string {
   const { name, outline } = laid.areas[region]?.region ?? { name: '', outline: [] };
   const measured = Math.min((wall + 1) % outline.length, (wall + outline.length - 1) % outline.length);
-  const [ax, ay] = at(outline, measured);
-  const [bx, by] = at(outline, measured + 1);
-  return SURE.wall(measured + 1, name, sayLength(ticks(Math.abs(bx - ax) + Math.abs(by - ay)), saying));
+  return SURE.wall(measured + 1, name, sayLength(wallLength(outline, measured), saying));
 }
 
 /** Lets whatever waits for the event loop go first. */
