@@ -2,67 +2,14 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
-import { inches, millimetres, ticks } from '../../src/core/length.ts';
-import { count, direction, length, pattern, percent, plank, room } from '../../src/measure/options.ts';
 import { answerSurely } from './parts/answer.ts';
-
-const nothing = ticks(0);
+import { floorOptions } from './parts/options.ts';
 
 export default defineCommand({
   group: 'floor',
   name: 'planks',
   summary: 'Cartons of plank for your rooms, and a laying guide row by row',
-  options: z.object({
-    room: room({ summary: 'Rooms by their sides, or a walk round the walls; several with ;' }),
-    plank: plank({ summary: 'Plank size, how many or what area a carton holds, price if you like' }),
-    pattern: pattern({ summary: 'stair-step (step x rows), half, thirds or offcut-first', standard: 'stair-step' }),
-    direction: direction({ summary: 'Rows run long, short, or along a wall', standard: 'long' }),
-    stagger: length({
-      summary: 'Least distance between joints of touching rows',
-      standard: '6 in',
-      example: '8 in',
-      least: nothing,
-      most: millimetres(2000),
-    }),
-    'shortest-end': length({
-      summary: 'Shortest start or end piece',
-      standard: '8 in',
-      example: '10 in',
-      least: nothing,
-      most: millimetres(2000),
-    }),
-    'narrowest-strip': length({
-      summary: 'Narrowest strip along a wall that runs with the rows',
-      standard: '2 in',
-      example: '3 in',
-      least: nothing,
-      most: millimetres(500),
-    }),
-    gap: length({
-      summary: 'Gap at every wall',
-      standard: '1/4 in',
-      example: '3/8 in',
-      least: nothing,
-      most: inches(4),
-    }),
-    kerf: length({
-      summary: 'What a cut takes: 0 for score and snap, 1/8 in for a saw',
-      standard: '0',
-      example: '1/8 in',
-      least: nothing,
-      most: inches(0.5),
-    }),
-    mistakes: percent({ summary: 'Planks on top for mistakes', standard: '3 %' }),
-    spares: count({ summary: 'Planks on top to keep for repairs', standard: '0', least: 0, most: 1000 }),
-    doubt: length({
-      summary: 'How far off a wall may be, for “how sure?”',
-      standard: '1/2 in',
-      example: '1 in',
-      least: inches(0.125),
-      most: inches(12),
-    }),
-    tax: percent({ summary: 'Sales tax on the cartons', standard: '0 %', example: '8.25 %' }),
-  }),
+  options: z.object(floorOptions),
   examples: [
     {
       ask: `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`,

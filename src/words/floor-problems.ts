@@ -28,3 +28,12 @@ export function tooManyPlanks(planks: number, most: number, fix: string): Proble
     fix,
   };
 }
+
+export function noSuchRoom(got: string, names: readonly string[]): Problem {
+  return {
+    option: 'only',
+    got,
+    expected: `There is no room of that name; told were: ${names.join(', ')}.`,
+    fix: names[0] ?? '',
+  };
+}

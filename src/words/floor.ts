@@ -141,3 +141,8 @@ export const ACTIONS = {
   pattern: (name: string) => `Lay it ${name}`,
   direction: 'Turn the rows',
 } as const;
+
+/** The headline of one room's laying guide. */
+export function oneRoomHeadline(room: string, rows: string, planks: string, cuts: number): string {
+  return `${room}: ${rows}, from ${planks}, ${counted(cuts, 'piece')} to cut.`;
+}

@@ -2,6 +2,7 @@
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Piece, Plan } from '../../../src/core/floor/floor.ts';
+import { drawPlan } from '../../../src/draw/plan.ts';
 import { PATTERN_NAMES } from '../../../src/measure/layout.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
 import { floorRules } from '../../../src/trade/floor-rule.ts';
@@ -45,6 +46,7 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
     blocks: [
       buyFacts(laid, saying),
       layFacts(plan, plan.planks <= COMPARED_PLANKS ? otherPatterns(areas, ask, plan) : [], saying),
+      ...drawPlan(plan, saying).map((drawing) => ({ kind: 'picture' as const, drawing })),
       ...brokenBlocks(plan, saying),
       { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },
       ...guideTables(plan, saying),
@@ -73,7 +75,8 @@ function longestRun(pieces: readonly Piece[]): number {
   return last ? last.u + last.length - (pieces[0]?.u ?? 0) : 0;
 }
 
-function nextAsks(plan: Plan, context: Context): readonly Action[] {
+/** The same floor in the other patterns, and with its rows turned. */
+export function nextAsks(plan: Plan, context: Context): readonly Action[] {
   const patterns = PATTERN_NAMES.filter((name) => name !== plan.rules.pattern.name);
   return [
     ...patterns.map((name) => ({ label: ACTIONS.pattern(name), ask: context.again({ pattern: name }) })),

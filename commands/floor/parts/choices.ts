@@ -1,0 +1,63 @@
+/** Planks side by side on the same rooms: each laid, priced and weighed, and the first by each measure. */
+
+import type { Context, Problems } from '../../../src/bot/command.ts';
+import { countCuts } from '../../../src/core/floor/cuts.ts';
+import { portion } from '../../../src/core/money.ts';
+import type { ToldChoice } from '../../../src/measure/choices.ts';
+import type { AreaPrice } from '../../../src/measure/pad-price.ts';
+import { wallToWall } from './facts.ts';
+import { type LaidFloor, layAsk } from './laid.ts';
+import type { PlanksAsk } from './rules.ts';
+
+/** What `floor compare` reads. */
+export interface CompareAsk extends Omit<PlanksAsk, 'plank'> {
+  readonly planks: readonly ToldChoice[];
+  readonly pad: AreaPrice | undefined;
+}
+
+/** One plank laid and weighed; money in cents, waste in percent of the area wall to wall. */
+export interface Weighed {
+  readonly choice: ToldChoice;
+  readonly laid: LaidFloor;
+  readonly area: bigint;
+  readonly wastePercent: number;
+  readonly rows: number;
+  readonly cuts: number;
+  /** The pad that it needs and that has a price; 0 where one is attached. */
+  readonly padCents: number | undefined;
+  /** Cartons with tax, and the pad where its price was told. */
+  readonly total: number | undefined;
+}
+
+/** Every plank laid in the same rooms; the Problems of the first that cannot be. */
+export function weigh(ask: CompareAsk, context: Context): readonly Weighed[] | Problems {
+  const weighed: Weighed[] = [];
+  for (const choice of ask.planks) {
+    const laid = layAsk({ ...ask, plank: choice.plank }, context);
+    if ('problems' in laid) return laid;
+    const { plan, cost } = laid;
+    const area = wallToWall(plan);
+    const bought = BigInt(plan.planks) * BigInt(plan.plank.length) * BigInt(plan.plank.width);
+    const padCents =
+      choice.plank.attachedPad === true ? 0 : ask.pad && portion(BigInt(ask.pad.price.cents), area, ask.pad.per);
+    weighed.push({
+      choice,
+      laid,
+      area,
+      wastePercent: Number(((bought - area) * 1000n) / area) / 10,
+      rows: plan.regions.reduce((sum, { rows }) => sum + rows.length, 0),
+      cuts: countCuts(plan),
+      padCents,
+      total: cost && cost.cents + cost.tax + (padCents ?? 0),
+    });
+  }
+  return weighed;
+}
+
+/** Those with the least figure among the ones that have it; none when fewer than two have it or all tie. */
+export function firstBy(weighed: readonly Weighed[], figure: (one: Weighed) => number | undefined): readonly Weighed[] {
+  const told = weighed.filter((one) => figure(one) !== undefined);
+  const least = Math.min(...told.map((one) => figure(one) ?? Number.POSITIVE_INFINITY));
+  const first = told.filter((one) => figure(one) === least);
+  return told.length < 2 || first.length === told.length ? [] : first;
+}

@@ -1,0 +1,56 @@
+/** The laying guide of one room among those told: all are laid, so that offcuts serve from room to room. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { largestOf } from '../../../src/core/floor/direction.ts';
+import type { Plan } from '../../../src/core/floor/floor.ts';
+import { cautionsFor } from '../../../src/trade/safety.ts';
+import { worded } from '../../../src/words/cautions.ts';
+import { counted, oneRoomHeadline, STEPS } from '../../../src/words/floor.ts';
+import { noSuchRoom } from '../../../src/words/floor-problems.ts';
+import { nextAsks } from './answer.ts';
+import { brokenBlocks } from './broken.ts';
+import { layFacts } from './facts.ts';
+import { guideTables } from './guide.ts';
+import { layAsk, sayingOf } from './laid.ts';
+import { floorResult } from './result.ts';
+import type { PlanksAsk } from './rules.ts';
+
+/** What `floor layout` reads: `only` names a room; `largest` is the largest. */
+export interface LayoutAsk extends PlanksAsk {
+  readonly only: string;
+}
+
+/** The guide of one room, its picture first. */
+export function layoutOf(ask: LayoutAsk, context: Context): Outcome {
+  const laid = layAsk(ask, context);
+  if ('problems' in laid) return laid;
+  const { plan, purchase, cost } = laid;
+  const names = plan.regions.map(({ name }) => name);
+  const asked = ask.only.toLowerCase() === 'largest' ? largestOf(plan.regions).name : ask.only;
+  const region = plan.regions.find(({ name }) => name.toLowerCase() === asked.toLowerCase());
+  if (!region) return { problems: [noSuchRoom(ask.only, names)] };
+  const saying = sayingOf(ask, context);
+  const alone: Plan = { ...plan, regions: [region], broken: plan.broken.filter((one) => one.region === region.name) };
+  const pieces = region.rows.flatMap((row) => row.pieces);
+  const planks = new Set(pieces.map(({ plank }) => plank)).size;
+  return {
+    headline: oneRoomHeadline(
+      region.name,
+      counted(region.rows.length, 'row'),
+      counted(planks, 'plank'),
+      pieces.filter(({ part }) => part !== 'whole').length,
+    ),
+    blocks: [
+      layFacts(alone, [], saying),
+      ...brokenBlocks(alone, saying),
+      { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },
+      ...guideTables(plan, saying).filter((_, i) => plan.regions[i] === region),
+    ],
+    assumed: context.assumed,
+    cautions: worded(cautionsFor('laying')),
+    sources: [],
+    actions: nextAsks(plan, context),
+    audience: 'asker',
+    data: floorResult(plan, purchase, cost),
+  };
+}
