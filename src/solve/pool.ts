@@ -1,0 +1,74 @@
+/** The worker threads: started with the first task, few, replaced when one dies or overruns. */
+
+import { availableParallelism } from 'node:os';
+import { fileURLToPath } from 'node:url';
+import { MessageChannel } from 'node:worker_threads';
+import { Piscina } from 'piscina';
+import type { StickTask } from '../core/trim/stick-task.ts';
+
+/** A task that has not ended by then is given up: its worker is ended and replaced. What was found until then stands. */
+const LONGEST = 20_000;
+/** Tasks that may wait; beyond, an ask is refused at once. */
+const QUEUE = 200;
+
+/** Workers load the built JavaScript, also when this file runs as TypeScript in a test. */
+const WORKER = fileURLToPath(
+  new URL(import.meta.url.endsWith('.ts') ? '../../dist/src/solve/worker.js' : './worker.js', import.meta.url),
+);
+
+let pool: Piscina | undefined;
+
+function workers(): Piscina {
+  pool ??= new Piscina({
+    filename: WORKER,
+    minThreads: 0,
+    maxThreads: Math.max(1, Math.min(4, availableParallelism() - 1)),
+    idleTimeout: 30_000,
+    maxQueue: QUEUE,
+    // A program gone wrong must not take the bot's memory with it.
+    resourceLimits: { maxOldGenerationSizeMb: 512 },
+  });
+  return pool;
+}
+
+/** Answers to a task as its worker finds them. Ends without an error when the worker dies or overruns: what came, stands. */
+export async function* answersFrom<T>(sticks: StickTask): AsyncGenerator<T> {
+  const { port1, port2 } = new MessageChannel();
+  const found: T[] = [];
+  let wake: () => void = () => {};
+  port1.on('message', (answer: T) => {
+    found.push(answer);
+    wake();
+  });
+  const signal = AbortSignal.timeout(LONGEST);
+  let ended = false;
+  const end = (last?: T): void => {
+    if (last !== undefined) found.push(last);
+    ended = true;
+    wake();
+  };
+  workers()
+    .run({ sticks, port: port2 }, { transferList: [port2], signal })
+    .then(end, () => end());
+  try {
+    for (;;) {
+      const next = found.shift();
+      if (next !== undefined) yield next;
+      else if (ended) return;
+      else {
+        await new Promise<void>((resolve) => {
+          wake = resolve;
+        });
+      }
+    }
+  } finally {
+    port1.close();
+  }
+}
+
+/** Ends all workers; a later task starts them again. */
+export async function closeWorkers(): Promise<void> {
+  const closing = pool;
+  pool = undefined;
+  await closing?.destroy();
+}
