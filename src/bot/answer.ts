@@ -36,7 +36,7 @@ async function* outcomes(invocation: Invocation, commands: readonly Command[]): 
     yield { problems: [askTooLong(invocation.text.length, LONGEST_ASK)] };
     return;
   }
-  const parsed = parseLine(invocation.text, commands);
+  const parsed = parseLine(invocation.text, commands, invocation.habits);
   if (!parsed.ok) {
     yield { problems: parsed.problems };
     return;
@@ -50,7 +50,7 @@ async function* outcomes(invocation: Invocation, commands: readonly Command[]): 
   const context: Context = {
     habits: invocation.habits,
     commands,
-    assumed: options.assumed,
+    assumed: [...(parsed.assumed ?? []), ...options.assumed],
     told,
     again: (changes) => askLine(command, new Map([...told, ...Object.entries(changes)])),
   };

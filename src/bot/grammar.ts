@@ -1,31 +1,83 @@
-/** The one text grammar: a command's name, then `name: value` pairs in any order; the first unlabelled text goes to the first option. */
+/** The one text grammar: a command, then `name: value` pairs in any order, the first unlabelled text to the first option; else a sentence. */
 
 import { closest, distance } from 'fastest-levenshtein';
+import { factsOf } from '../measure/option.ts';
+import { isTalk } from '../measure/plain.ts';
+import { DEFAULT_HABITS, type Habits } from '../measure/reading.ts';
 import type { Problem } from '../reply/problem.ts';
-import { commandMissing, emptyAsk, misspeltOption, toldTwice, unknownCommand } from '../words/asks.ts';
+import { commandMissing, emptyAsk, misspeltOption, quoted, toldTwice, unknownCommand } from '../words/asks.ts';
+import { nothingAsked } from '../words/plain.ts';
 import { askLine, type Command, fullName } from './command.ts';
+import { parseSentence, type Sentence } from './plain.ts';
 
 /** Longer lines are refused before anything looks at them. */
 export const LONGEST_ASK = 4000;
 
-/** A line taken apart: the command, and the text told for each option. */
+/** A line taken apart: the command, the text told for each option, and how a sentence was taken where it was one. */
 export type Parsed =
-  | { readonly ok: true; readonly command: Command; readonly told: ReadonlyMap<string, string> }
+  | {
+      readonly ok: true;
+      readonly command: Command;
+      readonly told: ReadonlyMap<string, string>;
+      readonly assumed?: readonly string[];
+    }
   | { readonly ok: false; readonly problems: readonly [Problem, ...Problem[]] };
 
-/** Takes a line apart. Never throws. */
-export function parseLine(line: string, commands: readonly Command[]): Parsed {
+/**
+ * Takes a line apart: by the grammar, and as a sentence where it begins with no command, or where what follows one has no
+ * option's name and is not read by its first option, or tells of a plank as well. Never throws.
+ */
+export function parseLine(line: string, commands: readonly Command[], habits: Habits = DEFAULT_HABITS): Parsed {
   const text = line.trim().replace(/^\/+/, '');
   const found = findCommand(text, commands);
-  if ('problem' in found) return { ok: false, problems: [found.problem] };
-  return parseOptions(found.command, found.rest);
+  if ('problem' in found) {
+    const { problem, sentence: may, owner } = found;
+    const sentence = may ? parseSentence(text, commands, habits) : undefined;
+    const loose = !owner || looseness(owner, parseOptions(owner, text), habits);
+    return sentence && understood(sentence, loose, text) ? sentence : { ok: false, problems: [problem] };
+  }
+  const { command, rest } = found;
+  const parsed = parseOptions(command, rest);
+  const loose = parsed.ok && [...parsed.told.values()][0] === trimmed(rest) && looseness(command, parsed, habits);
+  if (!loose) return parsed;
+  const behind = ['planks', 'tape'].includes(command.name) ? trimmed(rest) : text;
+  const sentence = parseSentence(behind, commands, habits, command);
+  return sentence && understood(sentence, loose, behind) ? sentence : parsed;
 }
 
-function findCommand(
-  text: string,
-  commands: readonly Command[],
-): { command: Command; rest: string } | { problem: Problem } {
-  if (text === '') return { problem: emptyAsk() };
+/** How much a line could be a sentence: `unread` by the option it is told to, `read` by it all the same; undefined for a list of options. */
+type Looseness = 'unread' | 'read' | undefined;
+
+function looseness(command: Command, parsed: Parsed, habits: Habits): Looseness {
+  if (!parsed.ok) return 'unread';
+  const [only, ...more] = [...parsed.told];
+  const schema = only && command.options.shape[only[0]];
+  if (!schema || more.length > 0) return undefined;
+  const [option, text] = only;
+  const { kind, standard } = factsOf(schema);
+  if (kind === 'text' && standard !== undefined) return text.split(/\s+/).length > 2 ? 'unread' : undefined;
+  return schema.safeParse({ text, reading: { option, habits, note: () => undefined } }).success ? 'read' : 'unread';
+}
+
+/** Whether a line is better taken as the sentence: where rooms alone would be read, only if a plank is told among them. */
+function understood(sentence: Sentence, loose: Looseness | true, text: string): boolean {
+  if (loose === undefined) return false;
+  if (loose !== 'read') return loose === true || sentence.ok || sentence.read;
+  if (sentence.ok) return sentence.told.has('plank');
+  const [{ option, got }] = sentence.problems;
+  return option === 'plank' && sentence.read && got !== quoted(text);
+}
+
+interface Unfound {
+  readonly problem: Problem;
+  /** Whether the line may be a sentence, and no command misspelt or left out. */
+  readonly sentence: boolean;
+  /** The command whose option begins the line. */
+  readonly owner?: Command;
+}
+
+function findCommand(text: string, commands: readonly Command[]): { command: Command; rest: string } | Unfound {
+  if (text === '') return { problem: emptyAsk(), sentence: false };
   const words = /^([\p{L}-]+)(?:\s+([\p{L}-]+))?/u.exec(text.toLowerCase());
   const [first, second] = [words?.[1] ?? '', words?.[2] ?? ''];
   for (const command of commands) {
@@ -34,15 +86,19 @@ function findCommand(
   }
   const single = commands.find((command) => command.name === first);
   if (single) return { command: single, rest: text.slice(first.length) };
-  const owner = commands.find((command) => pairStart(Object.keys(command.options.shape)).exec(text)?.index === 0);
-  if (owner) return { problem: commandMissing(text, owner.name) };
+  const options = (command: Command) => pairStart(Object.keys(command.options.shape)).exec(text);
+  const owner = commands.find((command) => options(command)?.index === 0);
+  if (owner) return { problem: commandMissing(text, owner.name), sentence: true, owner };
   const names = commands.flatMap((command) => [fullName(command), command.name]);
   const grouped = commands.some((command) => command.group === first);
   const word = grouped ? `${first} ${second}`.trim() : first;
-  const near = word === '' ? undefined : closest(word, names);
-  const likely = near !== undefined && isNear(word, near) ? near : undefined;
-  const rest = likely === undefined ? '' : text.slice(grouped ? words?.[0].length : first.length).trimStart();
-  return { problem: unknownCommand(text, word, likely, rest, commands.map(fullName)) };
+  const near = word === '' || isTalk(first) ? undefined : closest(word, names);
+  const likely = near !== undefined && distance(word, near) <= (word.length <= 4 ? 1 : 2) ? near : undefined;
+  if (likely === undefined) return { problem: nothingAsked(text), sentence: true };
+  const rest = text.slice(grouped ? words?.[0].length : first.length).trimStart();
+  const short = rest.split(/\s+/).length <= 2;
+  const sentence = !short && !commands.some((command) => options(command));
+  return { problem: unknownCommand(text, word, likely, rest, commands.map(fullName)), sentence };
 }
 
 /** Takes the options of a known command apart. */

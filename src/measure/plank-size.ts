@@ -20,7 +20,7 @@ export interface Size {
   readonly units: Units;
 }
 
-const COUNTED = ` ?-?(?:per(?![${LETTER}])|/|an?(?![${LETTER}])|ct|count|each|p(?:ie)?ce?s|planks|boards|pack|in a)`;
+const COUNTED = `(?<=\\d) ?-?(?:per(?![${LETTER}])|/|an?(?![${LETTER}])|ct|count|each|p(?:ie)?ce?s|planks|boards|pack|in a)`;
 /** "6x48,10 per carton": 48,10 could be a decimal, but no length is counted by the carton. */
 const PAIRS = [pairPattern(COUNTED), pairPattern()];
 const TRIPLE = new RegExp(

@@ -48,7 +48,7 @@ export async function* answersFrom<T>(sticks: StickTask): AsyncGenerator<T> {
     wake();
   };
   workers()
-    .run({ sticks, port: port2 }, { transferList: [port2], signal })
+    .run({ sticks, port: port2 }, { name: 'solve', transferList: [port2], signal })
     .then(end, () => end());
   try {
     for (;;) {

@@ -12,7 +12,7 @@ export interface Job {
 }
 
 /** Solves a task: answers are posted as they are found, and the last one is also what the task comes to. */
-export default async function solve({ sticks, port }: Job): Promise<StickPlan | undefined> {
+export async function solve({ sticks, port }: Job): Promise<StickPlan | undefined> {
   const solver = await highs();
   let last: StickPlan | undefined;
   for (const plan of searchSticks(sticks, solver)) {

@@ -164,7 +164,13 @@ describe('a command', () => {
     expect(told(problem?.fix ?? '')).toEqual({ command: 'planks', plank: '7x48', room: '12x14' });
   });
 
-  it.each(['', '   ', '/', 'xylophone', '12x14', '😀', '🙂: 3'])('“%s” is none, and gets an ask that works', (line) => {
+  it('is planks where a room stands alone, and asks back the plank', () => {
+    const [problem] = problems('12x14');
+    expect(problem?.option).toBe('plank');
+    expect(told(problem?.fix ?? '')).toMatchObject({ command: 'planks', room: '12x14' });
+  });
+
+  it.each(['', '   ', '/', 'xylophone', '😀', '🙂: 3'])('“%s” is none, and gets an ask that works', (line) => {
     const [problem] = problems(line);
     expect(problem?.option).toBe('ask');
     expect(told(problem?.fix ?? '').command).toBe('planks');

@@ -1,0 +1,68 @@
+/** Words by which a layer of an old floor is known: what may hold asbestos is looked for first, and nothing is taken as safe that is not known. */
+
+import type { Suspicion } from '../core/safety/suspect.ts';
+
+/** Marks of asbestos whatever the year: the word itself, tar and asphalt, black glue, tiles of nine inches. */
+const SIGN = new RegExp(
+  [
+    'asbest\\w*|\\bacm\\b|\\bvat\\b|\\bcut ?backs?\\b|\\basphalt\\w*|\\bbitum\\w*|\\btar\\b|\\btarry\\b|\\bcoal ?tar\\b',
+    '\\b(?:black|dark|blackish)\\b.*\\b(?:glues?|glued|adhesives?|mastics?|back\\w*|stuff|goo|gunk|residue|paste|cement|resin|sticky|under\\w*|felt|paper|layer)\\b',
+    '\\b(?:glues?|glued|adhesives?|mastics?|back\\w*|stuff|goo|gunk|residue|paste|cement|layer)\\b.*\\b(?:black|dark)\\b',
+    '\\b(?:9|nine)(?: ?(?:in|inch|inches))? ?(?:x|by) ?(?:9|nine)\\b|\\b(?:9|nine) ?(?:in|inch|inches)\\b|\\b22[5-9] ?mm\\b',
+  ].join('|'),
+);
+
+/** Resilient floors, their glues and backings, by their words and the beginnings of misspelt ones. */
+const RESILIENT =
+  /\b(?:v[iy]n[iy]\w*|lin[oe]l?\w*|resil\w*|sheets?|sheeting|vct|pvc|lvt|lvp|spc|cushion(?:ed)? ?(?:vinyl|floor\w*)|roll ?goods|rubber\w*|felt|paper|back(?:ed|ing)|glue\w*|gluing|adhesiv\w*|mastic\w*|cement(?:ed)?|plastic\w*|stick|sticky|self ?stick|composition|tiles?|tiled|tiling)\b/;
+
+const FILLER =
+  'a|an|the|my|our|its|it|is|with|and|in|of|on|over|under|below|room|rooms|floor|floors|flooring|floorcovering|old|worn|dirty|stained|new|newer|existing|current|some|just|only|plain|bare|wall|to|laid|original';
+const COLOURS = 'beige|brown|grey|gray|green|blue|red|white|black|tan|cream|pink|gold|orange';
+const WOOD =
+  'wood|wooden|ply|plywood|osb|particleboard|chipboard|board|boards|planks|pine|oak|fir|hardwood|softwood|subfloor|strip|strand|oriented|timber|deck|decking';
+const CONCRETE = 'concrete|slab|screed|clean';
+const CARPET =
+  'carpet|carpets|carpeting|carpeted|pad|pads|padding|underlay|underlayment|cushion|berber|shag|plush|loop|pile|cut|broadloom|fitted|rug|tack|strips|stapled|staples';
+const LAMINATE = 'laminate|laminated|click|clicked|floating|foam|underlay|underlayment|planks|boards|plank|board';
+const CERAMIC = 'ceramic|ceramics|porcelain|stone|slate|marble|travertine|terracotta|quarry|tile|tiles|tiled|grout|grouted';
+
+const only = (words: string): RegExp => new RegExp(`^(?:(?:${FILLER}|${words})(?: |$))+$`);
+const ALL = {
+  carpet: only(`${CARPET}|${COLOURS}|${WOOD}|${CONCRETE}`),
+  laminate: only(`${LAMINATE}|${COLOURS}|${WOOD}|${CONCRETE}`),
+  ceramic: only(`${CERAMIC}|${COLOURS}|${WOOD}|${CONCRETE}`),
+  clickVinyl: only(`vinyl|luxury|lvp|spc|rigid|core|click|clicked|floating|locking|interlocking|together|plank|planks|board|boards`),
+  wood: only(WOOD),
+  concrete: only(CONCRETE),
+} as const;
+
+/** Lower case, signs of one shape, everything but letters, figures and inch marks a space. */
+export function plainWords(text: string): string {
+  return text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/["″”]/g, ' in ')
+    .replace(/[×✕]/g, ' x ')
+    .replace(/(\d)\s*x\s*(?=\d)/g, '$1 x ')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+}
+
+/** Whether every word is one of a kind of layer's own. */
+export function onlyWords(plain: string, kind: keyof typeof ALL): boolean {
+  return ALL[kind].test(plain);
+}
+
+/** The worst that words tell, `none` where nothing in them is of a resilient floor. */
+export function suspicionIn(plain: string): Exclude<Suspicion, 'unknown'> {
+  if (SIGN.test(plain)) return 'sign';
+  return RESILIENT.test(plain) ? 'resilient' : 'none';
+}
+
+/** Words so plain that they tell of a suspect floor wherever they stand, in the name of a room too. */
+export function suspicionAnywhere(text: string): Exclude<Suspicion, 'unknown'> {
+  const plain = plainWords(text);
+  if (/asbest|\bcut ?back\b|\bblack (?:glue|adhesive|mastic|backing)/.test(plain)) return 'sign';
+  return /\b(?:vin[iy]l|linol\w*|lino|mastic|resilient|vct)\b/.test(plain) ? 'resilient' : 'none';
+}

@@ -1,0 +1,192 @@
+/** A floor as a sentence tells it, put into the options of the planks ask, or the one fact that is missing from it. */
+
+import { TICKS_PER_INCH } from '../../core/length.ts';
+import {
+  areaNote,
+  laterNote,
+  layoutUnknown,
+  plankByNoWord,
+  plankRole,
+  plankTwice,
+  plankUnit,
+  plankUntold,
+  repeatedNote,
+  roomCounts,
+  roomEither,
+  roomRole,
+  roomTurned,
+  roomUnsized,
+  roomUntold,
+  unplacedFigure,
+  unusedNote,
+  wasteNote,
+} from '../../words/plain.ts';
+import { plankCountExample, plankSizeExample } from '../../words/plank-problems.ts';
+import { areaAlone, oneSide, roomExample } from '../../words/room-problems.ts';
+import { unitIn } from '../length.ts';
+import { readPlank } from '../plank.ts';
+import type { Habits, Read, Reading } from '../reading.ts';
+import { readRooms } from '../room.ts';
+import { figureIn, turnIn } from './leftover.ts';
+import type { Measures } from './measures.ts';
+import type { Plain } from './said.ts';
+import { laterTopic } from './topic.ts';
+
+/** A fact that is missing or in doubt, and what could be typed for it. */
+interface Missing {
+  readonly option: string;
+  readonly got: string;
+  readonly why: string;
+  readonly sample: string;
+}
+
+/** Sizes of planks, tried as samples beside what is told of a carton. */
+const SAMPLE_SIZES = [
+  '6 x 48 in',
+  '7 x 48 in',
+  '6 x 36 in',
+  '7 x 36 in',
+  '8 x 48 in',
+  '9 x 48 in',
+  '5 x 48 in',
+  '9 x 60 in',
+];
+const METRIC_SIZES = ['180 x 1220 mm', '192 x 1285 mm', '193 x 1380 mm', '200 x 1200 mm', '228 x 1220 mm'];
+
+/** The ask for planks that a sentence makes, or its missing fact. */
+export function floorSaid(plain: string, measures: Measures, habits: Habits, notes: readonly string[]): Plain {
+  const told = new Map<string, string>();
+  const silent = (option: string): Reading => ({ option, habits, note: () => undefined });
+  const assumed = [...notes, ...notesOf(plain, measures)];
+  const { rooms, layout } = measures;
+  const read = rooms.told === '' ? undefined : readRooms(rooms.told, silent('room'));
+  const metric = (read?.ok ? read.value.units : habits.units) === 'metric';
+  const roomSample = roomExample(metric, habits.decimal);
+  const roomMissing = missingRoom(measures, read, roomSample);
+  const plankText = plankOf(measures, assumed);
+  const plankMissing = missingPlank(measures, plankText, metric, silent('plank'));
+  if (!roomMissing) told.set('room', rooms.told);
+  if (!plankMissing) told.set('plank', plankText);
+  const doubts = layout.doubts.map(({ option }) => option);
+  for (const [option, value] of layout.options) if (!doubts.includes(option)) told.set(option, value);
+  const missing = roomMissing ?? plankMissing ?? missingLayout(measures) ?? unplaced(measures);
+  if (!missing) return { kind: 'ask', topic: 'planks', told, assumed };
+  const samples = new Map(
+    [roomMissing, plankMissing, missingLayout(measures)].flatMap((one) =>
+      one ? [[one.option, one.sample] as const] : [],
+    ),
+  );
+  return {
+    kind: 'ask-back',
+    topic: 'planks',
+    told,
+    assumed,
+    missing: missing.option,
+    got: missing.got,
+    why: missing.why,
+    samples,
+  };
+}
+
+function missingRoom(measures: Measures, read: Read<unknown> | undefined, sample: string): Missing | undefined {
+  const { rooms, doubtful, carton, rest } = measures;
+  const missing = (why: string, got = '', fix = sample): Missing => ({ option: 'room', got, why, sample: fix });
+  if (rooms.told === '') {
+    const [doubt] = doubtful;
+    if (doubt) return missing(roomRole(doubt.typed), doubt.typed);
+    const [area] = carton.areas;
+    if (area) return missing(areaAlone(), area.got);
+    const side = figureIn(rest);
+    return side?.side ? missing(oneSide(), side.got) : missing(roomUntold());
+  }
+  if (read && !read.ok) return missing(read.problems[0].expected, rooms.told, read.problems[0].fix);
+  if (measures.either) return missing(roomEither(), rooms.told, rooms.told.split('; ')[0]);
+  if (rooms.doubt) {
+    const { why, got } = rooms.doubt;
+    return missing(
+      why === 'rooms counted' ? roomCounts(got) : roomUnsized(got),
+      got,
+      why === 'rooms counted' ? rooms.told : `${rooms.told}; ${got} ${sample}`,
+    );
+  }
+  const turn = turnIn(rest);
+  return turn === undefined ? undefined : missing(roomTurned(turn), turn, rooms.told);
+}
+
+/** What is told of the plank, in the words of its reader. An area behind the size is what a carton covers, and that is noted. */
+function plankOf({ planks, carton, roomPairs }: Measures, assumed: string[]): string {
+  const [plank] = planks;
+  const behind =
+    plank && !carton.carton
+      ? carton.areas.find(({ at }) => at > plank.to && !roomPairs.some(({ from }) => from > plank.to && from < at))
+      : undefined;
+  if (behind) assumed.push(areaNote(behind.got));
+  return [plank?.typed, ...(behind ? [`${behind.got} per carton`] : []), ...carton.parts]
+    .filter((part) => part !== undefined)
+    .join(', ');
+}
+
+function missingPlank(measures: Measures, text: string, metric: boolean, reading: Reading): Missing | undefined {
+  const { planks, doubtful, roomPairs } = measures;
+  const sizes = metric ? METRIC_SIZES : SAMPLE_SIZES;
+  const example = `${plankSizeExample(metric)}, ${plankCountExample()}`;
+  const missing = (why: string, got: string, sample: string): Missing => ({ option: 'plank', got, why, sample });
+  const [plank, other] = planks;
+  if (!plank && doubtful.length > 0 && roomPairs.length > 0)
+    return missing(plankRole(doubtful[0]?.typed ?? ''), doubtful[0]?.typed ?? '', example);
+  if (plank && other && plank.typed.replace(/\s/g, '') !== other.typed.replace(/\s/g, '')) {
+    return missing(plankTwice(plank.typed, other.typed), `${plank.typed} … ${other.typed}`, example);
+  }
+  if (text === '') return missing(plankUntold(), '', example);
+  const read = readPlank(text, reading);
+  if (read.ok)
+    return plank && unitless(plank.typed, read.value.plank)
+      ? missing(plankUnit(plank.typed), plank.typed, text.replace(plank.typed, `${plank.typed} cm`))
+      : undefined;
+  const [problem] = read.problems;
+  const likely = plank
+    ? undefined
+    : sizes.map((size) => `${size}, ${text}`).find((sample) => readPlank(sample, reading).ok);
+  return missing(plank ? problem.expected : plankUntold(), text, likely ?? problem.fix);
+}
+
+function missingLayout({ layout }: Measures): Missing | undefined {
+  const [doubt] = layout.doubts;
+  if (!doubt) return undefined;
+  const sample = doubt.option === 'pattern' ? 'stair-step' : (layout.options.get(doubt.option) ?? '');
+  return { option: doubt.option, got: doubt.got, why: layoutUnknown(doubt.option, doubt.got), sample };
+}
+
+/** A figure or a pair that nobody claimed: it may change the answer, so it is asked about. */
+function unplaced({ rest, doubtful }: Measures): Missing | undefined {
+  const [pair] = doubtful;
+  const figure = pair ? pair.typed : figureIn(rest)?.got;
+  return figure === undefined ? undefined : { option: 'ask', got: figure, why: unplacedFigure(figure), sample: '' };
+}
+
+function notesOf(plain: string, measures: Measures): string[] {
+  const { layout, leftover, carton, rooms, things, planks } = measures;
+  const areas =
+    measures.roomPairs.length > 0 && (carton.carton || planks.length === 0) ? carton.areas.map(({ got }) => got) : [];
+  const unused = [
+    ...leftover.unused,
+    ...leftover.doors,
+    ...carton.unused,
+    ...things.map(({ typed }) => typed),
+    ...areas,
+    ...rooms.passed,
+  ];
+  const later = laterTopic(plain);
+  return [
+    ...planks.filter(({ bySize }) => bySize).map(({ typed }) => plankByNoWord(typed)),
+    ...rooms.repeated.map(repeatedNote),
+    ...layout.waste.map(wasteNote),
+    ...(unused.length > 0 ? [unusedNote(unused)] : []),
+    ...(later && later !== 'tear-out' ? [laterNote(later)] : []),
+  ];
+}
+
+/** Whether a size without a unit, read as inches, is larger than any plank: over 13 in or 8 ft, by custom of the trade. */
+function unitless(typed: string, { width, length }: { width: number; length: number }): boolean {
+  return unitIn(typed) === undefined && (width > 13 * TICKS_PER_INCH || length > 96 * TICKS_PER_INCH);
+}

@@ -1,0 +1,88 @@
+/** More floors and gaps, half-finished, hurried and in several languages. */
+
+import { about, back, chatter, floor, type Message, sum } from './message.ts';
+
+export const MORE: readonly Message[] = [
+  floor(
+    '10 x 12 ft bedroom. 8 in x 4 ft boards. 9 per box. cost $39.99 per box. total boxes?',
+    'bedroom 10 ft x 12 ft',
+    '8 in x 48 in',
+    { count: 9, price: '3999 USD' },
+  ),
+  floor(
+    'need boxes, room\'s 11\'4" by 13\'8", planks 6" by 36", 15 planks per box',
+    'room 136 in x 164 in',
+    '6 in x 36 in',
+    { count: 15 },
+  ),
+  floor(
+    'Küche 2,8 x 3,4 m, Dielen 20 x 120 cm, 7 pro Karton. wieviele Kartons?',
+    'Küche 2.8 m x 3.4 m',
+    '20 cm x 120 cm',
+    { count: 7, metric: true },
+  ),
+  floor(
+    'office 9x10, den 12x12 & landing 4x6 — planks 7" x 48", twelve in a carton',
+    'office 9 ft x 10 ft; den 12 ft x 12 ft; landing 4 ft x 6 ft',
+    '7 in x 48 in',
+    { count: 12 },
+  ),
+  floor(
+    'spare room is 3.1 by 2.7 metres, laminate 195mm by 1200mm in packs of 9',
+    'spare room 3.1 m x 2.7 m',
+    '195 mm x 1200 mm',
+    { count: 9 },
+  ),
+  floor(
+    'hi all, doing my hallway this wknd: 3ft x 16ft. planks 5 x 36 in, 20 pcs per box. boxes needed?',
+    'hallway 3 ft x 16 ft',
+    '5 in x 36 in',
+    { count: 20 },
+  ),
+  floor(
+    '12x14, 7 1/4 x 48 in planks, 10 a box, kerf 1/8 in, offcut-first pattern',
+    'room 12 ft x 14 ft',
+    '7.25 in x 48 in',
+    { count: 10, options: { kerf: '0.125 in', pattern: 'offcut-first' } },
+  ),
+  floor(
+    '14x15 living room 6x48 planks 10 to a box 5% extra for mistakes and 8.5% sales tax, boxes are $52',
+    'living room 14 ft x 15 ft',
+    '6 in x 48 in',
+    { count: 10, price: '5200 USD', options: { mistakes: '5 %', tax: '8.5 %' } },
+  ),
+  floor('bedroom 10\' x 11\', plank 6" x 48" x 5mm, 10/carton', 'bedroom 10 ft x 11 ft', '6 in x 48 in', { count: 10 }),
+  floor('12 foot square room, 6x48 planks, 10 per box', 'room 12 ft x 12 ft', '6 in x 48 in', { count: 10 }),
+  floor(
+    'how many boxes to do 12ft by 14ft if the planks are 7in by 48in and theres 10 to a box',
+    'room 12 ft x 14 ft',
+    '7 in x 48 in',
+    { count: 10 },
+  ),
+  back('boxes for living room 14x16 and hall', 'room'),
+  back('need laminate for two bedrooms, 10x12 and 11x11', 'plank', {
+    rooms: 'bedroom 10 ft x 12 ft; bedroom 2 11 ft x 11 ft',
+  }),
+  back('3x6 closet', 'plank', { rooms: 'closet 3 ft x 6 ft' }),
+  back('planks for 12x14 please', 'plank', { rooms: 'room 12 ft x 14 ft' }),
+  back('so i measured, its 11 by 13', 'plank', { rooms: 'room 11 ft x 13 ft' }),
+  back('plank size 7x48, 23.33 sq ft per box', 'room', { plank: '7 in x 48 in', area: '23.33 sq ft' }),
+  back('12x14 with the 10 per carton ones', 'plank', { rooms: 'room 12 ft x 14 ft' }),
+  back('wie viele Pakete Laminat für das Wohnzimmer?', 'room'),
+  back('same but with 8 in stagger?', 'room', { options: { stagger: '8 in' } }),
+  back('can i run the planks the short way', 'room', { options: { direction: 'short' } }),
+  sum('what is 2.4m plus 35cm', '2750 mm'),
+  sum('12 ft 6 in to mm', '150 in'),
+  sum("what's a third of 14'", '56 in'),
+  sum('how many inches are in 3.5 feet?', '42 in'),
+  about('safety', 'are there any hazards with ripping up old carpet', { options: { task: 'tear-out' } }),
+  about('help', 'what can I ask?', { options: {} }),
+  about('trim', 'do you do skirting boards? room 3x4m', { rooms: 'room 3 m x 4 m' }),
+  about('squeaks', 'my stairs squeak, what do i do?'),
+  about('tear-out', 'how many dumpster loads for the old carpet?'),
+  chatter('the floor looks so good now'),
+  chatter('yes please'),
+  chatter('ordered pizza for 6 people'),
+  chatter('my kid is 3 and loves the new room'),
+  chatter('sounds like a plan'),
+];

@@ -1,0 +1,104 @@
+/** Laws of plain sentences: nothing throws, no figure is dropped, an ask and its grammar form are one, and all of it is fast. */
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { mutatedLines } from '../../bench/mutate.ts';
+import { commands } from '../../commands/index.ts';
+import { askLine } from '../../src/bot/command.ts';
+import { parseLine } from '../../src/bot/grammar.ts';
+import { readOptions } from '../../src/bot/read-options.ts';
+import { cleaned } from '../../src/measure/plain/clean.ts';
+import { type Plain, readPlain } from '../../src/measure/plain.ts';
+import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { CORPUS } from './corpus.ts';
+import { habitsOf, METRIC } from './judge.ts';
+
+const TEXTS = CORPUS.map(({ text }) => text);
+const MUTATED = [...mutatedLines(9, 3000, TEXTS)];
+
+/** Figures of a sentence that are found neither in what was told nor in what was noted. */
+function dropped(text: string, read: Plain): readonly string[] {
+  if (read.kind !== 'ask' || read.topic !== 'planks') return [];
+  const kept = ` ${[...read.told.values(), ...read.assumed].join(' ')} `.toLowerCase();
+  const { plain } = cleaned(text, '', () => '');
+  return (plain.match(/\d+(?:[.,]\d+)*/g) ?? []).filter(
+    (figure) => !new RegExp(`(?<![\\d.,])${figure.replaceAll('.', '\\.')}(?![\\d]|[.,]\\d)`).test(kept),
+  );
+}
+
+describe('any text', () => {
+  it('is read without a throw', () => {
+    for (const text of MUTATED) expect(() => readPlain(text, DEFAULT_HABITS)).not.toThrow();
+    fc.assert(
+      fc.property(
+        fc.string({ unit: 'binary', maxLength: 200 }),
+        fc.constantFrom(DEFAULT_HABITS, METRIC),
+        (text, habits) => {
+          expect(['ask', 'ask-back', 'nothing']).toContain(readPlain(text, habits).kind);
+        },
+      ),
+    );
+  });
+
+  it('is taken apart as a line without a throw, and every problem offers something to type', () => {
+    for (const text of [...TEXTS, ...MUTATED.slice(0, 600)]) {
+      const parsed = parseLine(text, commands);
+      if (parsed.ok) continue;
+      for (const { fix } of parsed.problems) expect(fix.trim(), text).not.toBe('');
+    }
+  });
+
+  it('of which a floor is made loses no figure', () => {
+    for (const text of [...TEXTS, ...MUTATED]) expect(dropped(text, readPlain(text, DEFAULT_HABITS)), text).toEqual([]);
+  });
+
+  it('is read in a moment, however long', () => {
+    const long = [
+      '9 '.repeat(750),
+      '12x14 '.repeat(250),
+      'two rooms or not '.repeat(88),
+      '1/2'.repeat(500),
+      'a'.repeat(1500),
+      "12' - ".repeat(250),
+    ];
+    for (const text of long) {
+      const start = performance.now();
+      readPlain(text, DEFAULT_HABITS);
+      // The event loop is held no longer than 50 ms by plan; a loaded machine gets four times that.
+      expect(performance.now() - start, text.slice(0, 12)).toBeLessThan(200);
+    }
+  });
+});
+
+describe('an ask', () => {
+  it('is the ask of its grammar form', () => {
+    let seen = 0;
+    for (const message of CORPUS) {
+      const habits = habitsOf(message);
+      const read = readPlain(message.text, habits);
+      const command = read.kind === 'ask' ? commands.find(({ name }) => name === read.topic) : undefined;
+      if (read.kind !== 'ask' || !command) continue;
+      const parsed = parseLine(askLine(command, read.told), commands, habits);
+      if (!parsed.ok) throw new Error(`${message.text}: ${JSON.stringify(parsed)}`);
+      expect([parsed.command.name, [...parsed.told]], message.text).toEqual([read.topic, [...read.told]]);
+      expect(readOptions(command, read.told, habits).ok, message.text).toBe(true);
+      seen++;
+    }
+    expect(seen).toBeGreaterThan(80);
+  });
+
+  it('asked back is whole with its fix', () => {
+    let seen = 0;
+    for (const message of CORPUS.filter(({ wanted }) => wanted.back !== undefined)) {
+      const habits = habitsOf(message);
+      const parsed = parseLine(message.text, commands, habits);
+      if (parsed.ok) continue;
+      const [{ fix }] = parsed.problems;
+      const whole = parseLine(fix, commands, habits);
+      if (!whole.ok) throw new Error(`${message.text}: ${fix}`);
+      expect(readOptions(whole.command, whole.told, habits).ok, `${message.text}: ${fix}`).toBe(true);
+      seen++;
+    }
+    expect(seen).toBeGreaterThan(40);
+  });
+});

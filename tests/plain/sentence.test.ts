@@ -1,0 +1,95 @@
+/** Sentences through the grammar: which command answers, what is asked back, and what is said of how they were read. */
+
+import { describe, expect, it } from 'vitest';
+import { commands } from '../../commands/index.ts';
+import { parseLine } from '../../src/bot/grammar.ts';
+import { answerTo, floorTo, problemsOf, replyTo } from '../bot/asked.ts';
+
+function parsed(line: string) {
+  const one = parseLine(line, commands);
+  if (!one.ok) throw new Error(one.problems.map(({ expected }) => expected).join(' '));
+  return { command: one.command.name, told: Object.fromEntries(one.told), assumed: one.assumed ?? [] };
+}
+
+const WHOLE = { room: '12x14', plank: '7 inch by 4 foot, 23.33 a box' };
+
+describe('a sentence', () => {
+  it.each([
+    'how many boxes for 12x14, 7 inch by 4 foot planks, 23.33 a box?',
+    'planks 12x14 with 7 inch by 4 foot planks, 23.33 a box',
+    'floor planks 12x14 with 7 inch by 4 foot planks, 23.33 a box',
+  ])('%s is the ask it means', async (line) => {
+    expect(parsed(line)).toMatchObject({ command: 'planks', told: WHOLE });
+    const { assumed } = await replyTo(line);
+    expect(assumed).toContain('23.33 a box read as 23.33 sq ft a carton');
+  });
+
+  it('and its grammar form have the same floor', async () => {
+    const plain = await floorTo('boxes for bedroom 11x12 and closet 2x5? planks 7x48, 10 per box, 3/8 in gap');
+    const told = await floorTo('planks room: bedroom: 11x12; closet: 2x5, plank: 7x48, 10 per carton, gap: 3/8 in');
+    expect(plain).toEqual(told);
+  });
+
+  it.each([
+    ["what's 12'6\" plus 3'?", 'tape', { sum: `12'6" plus 3'` }],
+    ["tape what is 12'6\" plus 3'?", 'tape', { sum: `12'6" plus 3'` }],
+    ['is it safe to tear out old tile?', 'safety', { task: 'tear-out' }],
+    ['safety glasses when sanding?', 'safety', { task: 'sanding' }],
+    ['where does the gap come from?', 'sources', { about: 'gap' }],
+    ['what can you do?', 'help', {}],
+  ])('%s goes to %s', (line, command, told) => expect(parsed(line)).toMatchObject({ command, told }));
+
+  it.each([
+    ['planks 12x14', { room: '12x14' }],
+    ['planks living: 12x14; hall: 3x11', { room: 'living: 12x14; hall: 3x11' }],
+    ["tape 15' - 2 x 4'", { sum: "15' - 2 x 4'" }],
+    ['help planks', { command: 'planks' }],
+    ['sources gap', { about: 'gap' }],
+  ])('%s stays with the grammar', (line, told) => expect(parsed(line).told).toEqual(told));
+});
+
+describe('a plank among the rooms', () => {
+  it.each(['planks 12x14, 6x48 planks', 'room: 12x14, 6x48 planks'])('%s is no room', async (line) => {
+    const [problem] = problemsOf(await answerTo(line));
+    expect(problem).toMatchObject({ option: 'plank', fix: 'planks room: 12x14, plank: 6x48, 10 per carton' });
+  });
+});
+
+describe('what is missing', () => {
+  it('is asked back alone, with the whole ask to type', async () => {
+    const [problem, ...more] = problemsOf(await answerTo('2,5 auf 3,2 m'));
+    expect(more).toEqual([]);
+    expect(problem).toMatchObject({
+      option: 'plank',
+      fix: 'planks room: 2,5 auf 3,2 m, plank: 180 x 1220 mm, 10 per carton',
+    });
+    expect((await floorTo(problem?.fix ?? '')).count.planks).toBeGreaterThan(0);
+  });
+
+  it('keeps what was told of the carton in its fix', async () => {
+    const [problem] = problemsOf(await answerTo('12x14 bedroom, boxes cover 23.33 sq ft'));
+    expect(problem).toMatchObject({
+      option: 'plank',
+      fix: 'planks room: bedroom 12x14, plank: 7 x 48 in, 23.33 sq ft per carton',
+    });
+  });
+});
+
+describe('what is not worked out yet', () => {
+  it('is said with what was read, and offers what can be asked', async () => {
+    const [problem] = problemsOf(await answerTo('need baseboard for a 12 by 10 room with two 32in doors'));
+    expect(problem?.expected).toMatch(/trim: room 12 by 10, doors 2 x 32in\. .*not worked out here yet/);
+    expect((await floorTo(problem?.fix ?? '')).count.planks).toBeGreaterThan(0);
+  });
+});
+
+describe('chatter', () => {
+  it.each(['thanks!!', 'my dog ate the tape', '🎉', 'the couch is 3x7 ft'])(
+    '%s asks nothing and gets a sample',
+    async (line) => {
+      const [problem] = problemsOf(await answerTo(line));
+      expect(problem?.expected).toMatch(/^Nothing to work out/);
+      expect((await floorTo(problem?.fix ?? '')).count.planks).toBeGreaterThan(0);
+    },
+  );
+});
