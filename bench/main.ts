@@ -2,9 +2,11 @@
 
 import { fuzz } from './fuzz.ts';
 import type { Bench, Metric } from './metric.ts';
+import { pictures } from './pictures.ts';
+import { plain } from './plain.ts';
 import { planks } from './planks.ts';
 
-const BENCHES: readonly Bench[] = [planks, fuzz];
+const BENCHES: readonly Bench[] = [planks, plain, fuzz, pictures];
 
 const words = process.argv.slice(2);
 const names = words.filter((word) => !word.startsWith('--'));

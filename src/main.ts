@@ -4,12 +4,13 @@ import { commands } from '../commands/index.ts';
 import { answer } from './bot/answer.ts';
 import { readConfig } from './host/config.ts';
 import { faultsTo } from './host/faults.ts';
+import { closeWorkers } from './solve/pool.ts';
 import { DEMO_ASKS, WORKED_ASK } from './terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session, showWorked } from './terminal/receive.ts';
 import { TERMINAL } from './words/terminal.ts';
 
 async function main([mode, ...words]: readonly string[]): Promise<number> {
-  const { units, decimal, currency, history } = readConfig(process.env);
+  const { units, decimal, currency, history, pictures } = readConfig(process.env);
   const ports = faultsTo(process.stderr);
   const session: Session = {
     answer: (invocation) => answer(invocation, commands, ports),
@@ -18,6 +19,7 @@ async function main([mode, ...words]: readonly string[]): Promise<number> {
     input: process.stdin,
     output: process.stdout,
     history,
+    pictures,
   };
   if (mode === 'demo') return demonstrate(DEMO_ASKS, session);
   if (mode === 'ask') return askOnce(words, session);
@@ -49,4 +51,6 @@ try {
 } catch (fault) {
   process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`);
   process.exitCode = 1;
+} finally {
+  await closeWorkers();
 }

@@ -19,6 +19,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   trade: 5,
   measure: 20,
   draw: 4,
+  solve: 5,
   bot: 6,
   commands: 6,
   terminal: 1,

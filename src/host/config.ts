@@ -10,6 +10,7 @@ const configuration = z.object({
     .regex(/^[A-Z]{3}$/, 'an ISO 4217 code such as USD')
     .default('USD'),
   FLOORHAND_HISTORY: z.string().default(''),
+  FLOORHAND_PICTURES: z.string().default('pictures'),
 });
 
 /** What whoever runs the bot has chosen. */
@@ -19,6 +20,8 @@ export interface Config {
   readonly currency: string;
   /** File for the terminal's history; empty for none. */
   readonly history: string;
+  /** Folder for the pictures of the terminal's answers. */
+  readonly pictures: string;
 }
 
 /** Reads the configuration; empty variables count as not set. Throws an Error that names every fault. */
@@ -31,11 +34,12 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     const faults = result.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`);
     throw new Error(`The configuration cannot be read.\n${faults.join('\n')}`);
   }
-  const { FLOORHAND_UNITS, FLOORHAND_DECIMAL, FLOORHAND_CURRENCY, FLOORHAND_HISTORY } = result.data;
+  const { FLOORHAND_UNITS, FLOORHAND_DECIMAL, FLOORHAND_CURRENCY, FLOORHAND_HISTORY, FLOORHAND_PICTURES } = result.data;
   return {
     units: FLOORHAND_UNITS,
     decimal: FLOORHAND_DECIMAL,
     currency: FLOORHAND_CURRENCY,
     history: FLOORHAND_HISTORY,
+    pictures: FLOORHAND_PICTURES,
   };
 }

@@ -1,6 +1,7 @@
 /** The neutral answer that every platform renders: plain data, no platform's words in it. */
 
 import type { Caution } from './caution.ts';
+import type { Drawing } from './drawing.ts';
 import type { Source } from './source.ts';
 
 export type Block =
@@ -13,7 +14,8 @@ export type Block =
       readonly rows: readonly (readonly string[])[];
     }
   | { readonly kind: 'steps'; readonly title: string; readonly steps: readonly string[] }
-  | { readonly kind: 'checklist'; readonly title: string; readonly items: readonly string[] };
+  | { readonly kind: 'checklist'; readonly title: string; readonly items: readonly string[] }
+  | { readonly kind: 'picture'; readonly drawing: Drawing };
 
 export interface Fact {
   readonly label: string;

@@ -21,12 +21,14 @@ export interface Session {
   readonly output: Screen['output'];
   /** File for the history; empty for none. */
   readonly history: string;
+  /** Folder for the pictures of answers; none are saved without one. */
+  readonly pictures?: string | undefined;
 }
 
 /** Answers one line. */
 export function ask(text: string, session: Session, json: boolean): Promise<ExitCode> {
-  const { answer, habits, output } = session;
-  return send(answer({ asker: { platform: 'terminal', id: 'local' }, habits, text }), { output, json });
+  const { answer, habits, output, pictures } = session;
+  return send(answer({ asker: { platform: 'terminal', id: 'local' }, habits, text }), { output, json, pictures });
 }
 
 /** Answers every line of the input that is not empty, in order; the exit code is the worst. Undefined when there was none. */

@@ -66,6 +66,8 @@ function blockLines(block: Block, sheet: Sheet): readonly string[] {
       return [...title(block.title, sheet), ...block.steps.flatMap((step, i) => hanging(`${i + 1}. `, step, sheet))];
     case 'checklist':
       return [...title(block.title, sheet), ...block.items.flatMap((item) => hanging('[ ] ', item, sheet))];
+    case 'picture':
+      return [...title(block.drawing.title, sheet), ...wrap(block.drawing.alt, sheet.width)];
   }
 }
 

@@ -50,7 +50,7 @@ export const DRAWING = {
     start: 'starting wall',
     edge: 'the floor goes on: see the next or the previous page',
   },
-  order: 'Beside each row: its number and its start piece at one end, its end piece at the other.',
+  order: 'At each row: its number and its start piece, at the far end its end piece.',
   parts: 'Rows 5a, 5b are parts of one row with a wall between.',
   turned: (way: 'left' | 'right') => `Turned a quarter to the ${way} against the room as you told it.`,
   noCuts: 'The cuts are on the pages that follow.',
@@ -91,3 +91,14 @@ export function sayHome(
   const list = rooms.map(({ name, size, rows }) => `${name} ${size}, ${counted(rows, 'row')}`);
   return `All ${rooms.length} rooms at one scale, ${counted(planks, 'plank')} in all: ${list.join('; ')}. An arrow in each shows which way its rows are laid.`;
 }
+
+export const CHOICES = {
+  title: (room: string) => `${room}: the planks side by side`,
+  facts: (wall: number, length: string, depth: string) => `Along wall ${wall} (${length}), the first ${depth} from it`,
+  whole: 'whole plank',
+  cut: 'cut plank',
+  wall: 'starting wall',
+  scale: 'All at one scale.',
+  alt: (names: readonly string[], room: string, wall: number, depth: string) =>
+    `The first ${depth} of ${room} from wall ${wall} on, laid in ${names.join(', ')}, one above the other at one scale.`,
+} as const;

@@ -20,8 +20,9 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   measure: { rooms: ['core', 'reply', 'words'], packages: ['zod', 'mathjs', 'fastest-levenshtein', 'node:module'] },
   draw: {
     rooms: ['core', 'reply', 'words', 'src/measure/say', 'src/measure/reading.ts'],
-    packages: ['dejavu-fonts-ttf', 'node:fs', 'node:module'],
+    packages: ['@resvg/resvg-js', 'dejavu-fonts-ttf', 'node:*'],
   },
+  solve: { rooms: ['core'], packages: ['highs', 'piscina', 'node:*'] },
   bot: {
     rooms: ['reply', 'words', 'measure', 'trade', 'project'],
     packages: ['zod', 'fastest-levenshtein', 'node:crypto'],
@@ -30,7 +31,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
   host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'node:*'] },
   main: { rooms: ALL, packages: ['node:*'] },
-  bench: { rooms: [...ALL, 'tests/outside/'], packages: ['node:*'] },
+  bench: { rooms: [...ALL, 'tests/outside/', 'tests/plain/'], packages: ['node:*'] },
   scripts: { rooms: ALL, packages: ['node:*'] },
 };
 

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/host/config.ts';
 
-const STANDARD = { units: 'imperial', decimal: '.', currency: 'USD', history: '' };
+const STANDARD = { units: 'imperial', decimal: '.', currency: 'USD', history: '', pictures: 'pictures' };
 
 describe('the configuration', () => {
   it('needs nothing set, and an empty variable counts as not set', () => {
@@ -18,8 +18,10 @@ describe('the configuration', () => {
       FLOORHAND_DECIMAL: ',',
       FLOORHAND_CURRENCY: 'EUR',
       FLOORHAND_HISTORY: 'asks.txt',
+      FLOORHAND_PICTURES: 'plans',
     };
-    expect(readConfig(environment)).toEqual({ units: 'metric', decimal: ',', currency: 'EUR', history: 'asks.txt' });
+    const told = { units: 'metric', decimal: ',', currency: 'EUR', history: 'asks.txt', pictures: 'plans' };
+    expect(readConfig(environment)).toEqual(told);
   });
 
   it('names every fault at once', () => {

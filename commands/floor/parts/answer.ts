@@ -23,7 +23,7 @@ import { sureBlock } from './sure.ts';
 /** Other patterns are laid for comparison up to this many planks: beyond, the answer itself comes first. */
 const COMPARED_PLANKS = 1500;
 
-/** A first answer at once, then the same with how sure it is. */
+/** A first answer at once, then the same with how sure it is and with its pictures. */
 export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGenerator<Outcome> {
   const laid = layAsk(ask, context);
   if ('problems' in laid) {
@@ -32,9 +32,11 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   }
   const reply = answerPlanks(laid, ask, context);
   yield reply;
-  const [buy, ...blocks] = reply.blocks;
-  const sure = await sureBlock(ask, laid, sayingOf(ask, context));
-  yield { ...reply, blocks: [...(buy ? [buy] : []), sure, ...blocks] };
+  const saying = sayingOf(ask, context);
+  const pictures = drawPlan(laid.plan, saying).map((drawing) => ({ kind: 'picture' as const, drawing }));
+  const [buy, lay, ...blocks] = reply.blocks;
+  const sure = await sureBlock(ask, laid, saying);
+  yield { ...reply, blocks: [...(buy ? [buy] : []), sure, ...(lay ? [lay] : []), ...pictures, ...blocks] };
 }
 
 /** What to buy and how to lay it, for a laid floor. */
@@ -46,7 +48,6 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
     blocks: [
       buyFacts(laid, saying),
       layFacts(plan, plan.planks <= COMPARED_PLANKS ? otherPatterns(areas, ask, plan) : [], saying),
-      ...drawPlan(plan, saying).map((drawing) => ({ kind: 'picture' as const, drawing })),
       ...brokenBlocks(plan, saying),
       { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },
       ...guideTables(plan, saying),

@@ -1,7 +1,9 @@
 /** The answer of `floor compare`. */
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { largestOf } from '../../../src/core/floor/direction.ts';
 import { cents } from '../../../src/core/money.ts';
+import { drawChoices } from '../../../src/draw/choices-sheet.ts';
 import { sayMoney, sayNumber } from '../../../src/measure/say.ts';
 import type { Saying } from '../../../src/measure/say-length.ts';
 import type { Block, Fact, Result } from '../../../src/reply/reply.ts';
@@ -19,7 +21,7 @@ export function answerCompare(ask: CompareAsk, context: Context): Outcome {
   const saying: Saying = { units: ask.room.units, decimal: context.habits.decimal };
   return {
     headline: headline(weighed, saying),
-    blocks: [table(weighed, saying), winners(weighed, saying)],
+    blocks: [table(weighed, saying), winners(weighed, saying), picture(weighed, saying)],
     assumed: context.assumed,
     cautions: worded(cautionsFor('laying')),
     sources: PLANK_FIGURES.map(({ source }) => source),
@@ -90,6 +92,13 @@ function sayPad({ choice, padCents }: Weighed, saying: Saying): string {
   if (choice.plank.attachedPad === true) return COMPARE.padAttached;
   if (padCents === undefined) return choice.plank.attachedPad === false ? COMPARE.padSeparate : COMPARE.padUnknown;
   return COMPARE.pad(sayMoney(cents(padCents), choice.plank.cartonPrice?.currency ?? 'USD', saying));
+}
+
+/** The same wall laid in each plank. */
+function picture(weighed: readonly Weighed[], saying: Saying): Block {
+  const choices = weighed.map(({ choice, laid }) => ({ name: choice.name, plan: laid.plan }));
+  const room = largestOf(weighed.flatMap(({ laid }) => laid.plan.regions)).name;
+  return { kind: 'picture', drawing: drawChoices(choices, room, saying) };
 }
 
 function winners(weighed: readonly Weighed[], saying: Saying): Block {

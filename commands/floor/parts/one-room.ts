@@ -3,6 +3,7 @@
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { largestOf } from '../../../src/core/floor/direction.ts';
 import type { Plan } from '../../../src/core/floor/floor.ts';
+import { drawRoom } from '../../../src/draw/plan.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { counted, oneRoomHeadline, STEPS } from '../../../src/words/floor.ts';
@@ -41,6 +42,7 @@ export function layoutOf(ask: LayoutAsk, context: Context): Outcome {
       pieces.filter(({ part }) => part !== 'whole').length,
     ),
     blocks: [
+      ...drawRoom(plan, region, saying).map((drawing) => ({ kind: 'picture' as const, drawing })),
       layFacts(alone, [], saying),
       ...brokenBlocks(alone, saying),
       { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },

@@ -1,0 +1,154 @@
+/** A room's sheets: one with every cut, or one without cuts and then pages of rows. */
+
+import type { LaidRegion, Row } from '../core/floor/floor.ts';
+import { startingWall } from '../core/floor/frame.ts';
+import { boxOf } from '../core/geometry.ts';
+import { ticks } from '../core/length.ts';
+import { type Saying, sayCut, sayLength } from '../measure/say-length.ts';
+import type { Drawing, ShapeRole } from '../reply/drawing.ts';
+import { DRAWING, type RowShown, sayOverview, sayShown } from '../words/drawing.ts';
+import { LAY } from '../words/floor.ts';
+import { drawFigure } from './figure.ts';
+import { type Fit, measure } from './fit.ts';
+import { gapWidened, roleOf } from './floor-shapes.ts';
+import { legend, type Meaning, notes, scaleBar } from './footer.ts';
+import { columnOf } from './label-column.ts';
+import { pagesOf } from './pages.ts';
+import { type Labelled, type RowLabel, runsIn, sayPiece } from './row-label.ts';
+import { sheetOf } from './sheet.ts';
+import { asTold } from './view.ts';
+import { windowOn } from './window.ts';
+
+/** The sheets of a region, at most `most`; `planks` are those begun in it. None where it has no rows. */
+export function roomSheets(region: LaidRegion, planks: number, told: Labelled, most: number): readonly Drawing[] {
+  if (region.rows.length === 0 || most < 1) return [];
+  const pages = pagesOf(region, told);
+  const [only] = pages;
+  if (only && pages.length === 1) return [page(only, undefined, planks, told)];
+  const shown = pages.slice(0, most - 1);
+  return [
+    overview(region, pages, shown.length, planks, told),
+    ...shown.map((one) => page(one, [one.window.first + 1, one.window.last + 1], planks, told)),
+  ];
+}
+
+/** A region's bounding sides in words, as it was told. */
+export function saySize(region: LaidRegion, saying: Saying): string {
+  const { minX, minY, maxX, maxY } = boxOf(region.outline);
+  return DRAWING.size(sayLength(ticks(maxX - minX), saying), sayLength(ticks(maxY - minY), saying));
+}
+
+function page(fitted: Fit, part: readonly [number, number] | undefined, planks: number, told: Labelled): Drawing {
+  const { plan, sources, saying } = told;
+  const { view, window } = fitted;
+  const { region } = view;
+  const rows = region.rows.slice(window.first, window.last + 1);
+  const figure = drawFigure(fitted, plan, sources, saying);
+  const parted = rows.some((row) => runsIn(row).length > 1);
+  const shown = (index: number): RowShown => rowShown(region.rows[index], index, told);
+  return sheetOf({
+    title: part ? DRAWING.partTitle(region.name, ...part) : DRAWING.title(region.name),
+    alt: sayShown({
+      ...summary(region, planks, told),
+      part,
+      first: shown(window.first),
+      last: shown(window.last),
+    }),
+    facts: facts(region, planks, told),
+    figure,
+    below: [
+      scaleBar(fitted.scale, saying),
+      legend(meanings(fitted, rows, told)),
+      notes([
+        DRAWING.order,
+        ...(parted ? [DRAWING.parts] : []),
+        ...(figure.listed.length > 0 ? [DRAWING.otherWalls(figure.listed)] : []),
+        ...(view.turn === 'none' ? [] : [DRAWING.turned(view.turn)]),
+      ]),
+    ],
+  });
+}
+
+/** The whole room without its cuts; beside it, which rows are on which page. */
+function overview(region: LaidRegion, pages: readonly Fit[], drawn: number, planks: number, told: Labelled): Drawing {
+  const { plan, sources, saying } = told;
+  const view = asTold(region);
+  const window = windowOn(view, plan, { first: 0, last: region.rows.length - 1 });
+  const labels = pages.map(({ window: { first, last } }): RowLabel => {
+    const [low, high] = [region.rows[first], region.rows[last]];
+    const v = ((low?.v ?? 0) + (high?.v ?? 0) + (high?.height ?? 0)) / 2;
+    const row = Math.floor((first + last) / 2);
+    return { v, row, name: DRAWING.rows(first + 1, last + 1), cut: '', offcut: '', rip: '', leads: true };
+  });
+  const measured = measure(view, window, plan, columnOf(labels, 'rows-label'), columnOf([], 'rows-label'));
+  const figure = drawFigure(measured, plan, sources, saying);
+  const { size, wall } = summary(region, planks, told);
+  const left = pages[drawn];
+  return sheetOf({
+    title: DRAWING.wholeTitle(region.name),
+    alt: sayOverview(region.name, size, region.rows.length, wall, drawn),
+    facts: facts(region, planks, told),
+    figure,
+    below: [
+      scaleBar(measured.scale, saying),
+      legend(meanings(measured, region.rows, told)),
+      notes([
+        DRAWING.noCuts,
+        ...(left ? [DRAWING.notDrawn(left.window.first + 1, region.rows.length)] : []),
+        ...(figure.listed.length > 0 ? [DRAWING.otherWalls(figure.listed)] : []),
+      ]),
+    ],
+  });
+}
+
+function summary(region: LaidRegion, planks: number, { plan, saying }: Labelled) {
+  const { pattern } = plan.rules;
+  return {
+    room: region.name,
+    size: saySize(region, saying),
+    rows: region.rows.length,
+    wall: startingWall(region.outline, region.frame.angle) + 1,
+    pattern: pattern.name === 'stair-step' ? LAY.stair(sayCut(pattern.step, saying), pattern.rows) : pattern.name,
+    planks,
+  };
+}
+
+function facts(region: LaidRegion, planks: number, told: Labelled): readonly string[] {
+  const { size, rows, wall, pattern } = summary(region, planks, told);
+  const { width, length } = told.plan.plank;
+  return [
+    DRAWING.facts(size, rows, wall, planks),
+    DRAWING.laying(sayCut(width, told.saying), sayCut(length, told.saying), pattern),
+  ];
+}
+
+function rowShown(row: Row | undefined, index: number, { plan, saying }: Labelled): RowShown {
+  const [first, last] = [row?.pieces[0], row?.pieces.at(-1)];
+  return {
+    row: index + 1,
+    rip: row && row.height < plan.plank.width ? sayCut(ticks(row.height), saying) : undefined,
+    start: first ? sayPiece(first, saying) : '',
+    end: last && last !== first ? sayPiece(last, saying) : undefined,
+  };
+}
+
+/** What the legend explains: only what is on the sheet. */
+function meanings(
+  { scale, window }: Fit,
+  rows: readonly Row[],
+  { plan, sources, saying }: Labelled,
+): readonly Meaning[] {
+  const roles = new Set(rows.flatMap((row) => row.pieces.map((piece) => roleOf(piece, sources))));
+  const cut = (['start', 'end', 'any'] as const).find((role) => roles.has(role));
+  const { legend: words } = DRAWING;
+  const entry = (role: ShapeRole, text: string, there = true): readonly Meaning[] => (there ? [{ role, text }] : []);
+  return [
+    ...entry('plank-whole', words.whole, roles.has('plank-whole')),
+    ...entry(cut ?? 'start', words.new, cut !== undefined),
+    ...entry('offcut-kept', words.kept, roles.has('offcut-kept')),
+    ...entry('offcut-reused', words.reused, roles.has('offcut-reused')),
+    ...entry('wall-start', words.start, window.first === 0),
+    ...entry('gap', words.gap(sayLength(plan.rules.gap, saying), gapWidened(plan, scale)), plan.rules.gap > 0),
+    ...entry('page-edge', words.edge, window.cutLow || window.cutHigh),
+  ];
+}

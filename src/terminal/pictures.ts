@@ -1,0 +1,52 @@
+/** Saves an answer's pictures as PNG files in a folder, each under a name made from its title. */
+
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Answer } from '../bot/answer.ts';
+import { toPng } from '../draw/png.ts';
+import type { Drawing } from '../reply/drawing.ts';
+import { DRAWING } from '../words/drawing.ts';
+
+const LONGEST_NAME = 60;
+
+/** The drawings of an answer in order; none of a Problem, a Refusal or a fault. */
+export function drawingsOf(answer: Answer): readonly Drawing[] {
+  if (!('blocks' in answer)) return [];
+  return answer.blocks.flatMap((block) => (block.kind === 'picture' ? [block.drawing] : []));
+}
+
+/**
+ * Saves drawings and gives their paths in order. The same drawing gets the same name again; another of that title gets a
+ * number after it, so that no file is ever written over. Rejects when the folder cannot be written to.
+ */
+export async function savePictures(drawings: readonly Drawing[], folder: string): Promise<readonly string[]> {
+  if (drawings.length > 0) await mkdir(folder, { recursive: true });
+  const paths: string[] = [];
+  // One after the other: each is large, and two of one title must not meet.
+  for (const drawing of drawings) paths.push(await save(await toPng(drawing), fileName(drawing.title), folder));
+  return paths;
+}
+
+/** A title in small letters, figures and hyphens. */
+export function fileName(title: string): string {
+  const words = title
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/\p{M}/gu, '')
+    .match(/[a-z0-9]+/g);
+  const name = (words ?? []).join('-').slice(0, LONGEST_NAME).replace(/-$/, '');
+  return name === '' ? DRAWING.file : name;
+}
+
+async function save(png: Buffer, name: string, folder: string): Promise<string> {
+  for (let number = 1; ; number++) {
+    const path = join(folder, `${name}${number === 1 ? '' : `-${number}`}.png`);
+    try {
+      await writeFile(path, png, { flag: 'wx' });
+      return path;
+    } catch (cause) {
+      if (!(cause instanceof Error && 'code' in cause && cause.code === 'EEXIST')) throw cause;
+    }
+    if (png.equals(await readFile(path))) return path;
+  }
+}
