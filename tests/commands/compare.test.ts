@@ -1,0 +1,76 @@
+/** Comparing planks: each choice comes out as if asked for alone, and the first by a measure is the least of them. */
+
+import { describe, expect, it } from 'vitest';
+import { lastAnswer } from '../../bench/fuzz.ts';
+import type { CompareResult } from '../../commands/floor/parts/compare.ts';
+import type { FloorResult } from '../../commands/floor/parts/result.ts';
+import type { Reply } from '../../src/reply/reply.ts';
+
+const ROOM = `bedroom 11' x 12'6" + 2' x 5' closet`;
+const PLANKS = [
+  'oak: 6 x 48 in, 10 per carton, $45 a carton',
+  'ash: 7 x 48 in, 8 per carton, $52 a carton, attached pad',
+  'elm: 9 x 60 in, 6 per carton, $61 a carton',
+];
+
+async function replyTo(ask: string): Promise<Reply> {
+  const answer = await lastAnswer(ask);
+  if (!('headline' in answer)) throw new Error(JSON.stringify(answer));
+  return answer;
+}
+
+describe('compare', () => {
+  it('gives each plank what it needs alone', async () => {
+    const { data } = await replyTo(`compare room: ${ROOM}, planks: ${PLANKS.join('; ')}`);
+    const { choices } = data as CompareResult;
+    expect(choices.map(({ name }) => name)).toEqual(['oak', 'ash', 'elm']);
+    for (const [i, choice] of choices.entries()) {
+      const alone = (await replyTo(`planks room: ${ROOM}, plank: ${PLANKS[i]?.replace(/^\w+: /, '')}`))
+        .data as FloorResult;
+      expect(choice).toMatchObject({
+        planks: alone.count.planks,
+        cartons: alone.count.cartons,
+        cents: alone.cost?.cents,
+      });
+      const bought = alone.count.planks * alone.plank.width * alone.plank.length;
+      expect(choice.wastePercent).toBeCloseTo(((bought - choice.laid) / choice.laid) * 100, 0);
+    }
+  });
+
+  it('names the cheapest with its pad', async () => {
+    const reply = await replyTo(`compare room: ${ROOM}, planks: ${PLANKS.join('; ')}, pad: $3/sq ft`);
+    expect(reply.headline).toMatch(/^ash costs least/);
+    const facts = reply.blocks.find((block) => block.kind === 'facts');
+    expect(facts?.kind === 'facts' && facts.facts[0]?.value).toContain('ash');
+    expect(reply.blocks.at(-1)?.kind).toBe('picture');
+  });
+
+  it.each([
+    ['6 x 48 in, 10 per carton', 'two to five'],
+    [Array.from({ length: 6 }, () => '6 x 48 in, 10 per carton').join('; '), 'At most 5'],
+    ['6 x 48 in, 10 per carton; 7 x 48 in', 'carton'],
+  ])('asks back what is missing of “%s”', async (planks, expected) => {
+    const answer = await lastAnswer(`compare room: ${ROOM}, planks: ${planks}`);
+    if (!('problems' in answer)) throw new Error('answered');
+    expect(answer.problems[0].expected).toContain(expected);
+    const mended = await lastAnswer(answer.problems[0].fix);
+    expect('headline' in mended).toBe(true);
+  });
+});
+
+describe('layout', () => {
+  it('shows one room of those that share offcuts, as it lies in the whole plan', async () => {
+    const ask = `room: ${ROOM}, plank: 7 x 48 in, 10 per carton`;
+    const whole = (await replyTo(`planks ${ask}`)).data;
+    const alone = await replyTo(`layout ${ask}, only: closet`);
+    expect(alone.data).toEqual(whole);
+    const tables = alone.blocks.flatMap((block) => (block.kind === 'table' ? [block.title] : []));
+    expect(tables).toEqual(['Laying guide: closet']);
+    expect(alone.blocks[0]?.kind).toBe('picture');
+  });
+
+  it('asks back a room that was not told', async () => {
+    const answer = await lastAnswer(`layout room: ${ROOM}, plank: 7 x 48 in, 10 per carton, only: attic`);
+    expect('problems' in answer && answer.problems[0].expected).toContain('bedroom, closet');
+  });
+});
