@@ -5,8 +5,38 @@ import compare from './floor/compare.ts';
 import layout from './floor/layout.ts';
 import planks from './floor/planks.ts';
 import help from './help.ts';
+import level from './prep/level.ts';
+import lift from './prep/lift.ts';
+import moisture from './prep/moisture.ts';
+import patch from './prep/patch.ts';
+import plan from './prep/plan.ts';
+import squeaks from './prep/squeaks.ts';
+import tearout from './prep/tearout.ts';
 import safety from './safety.ts';
 import sources from './sources.ts';
 import tape from './tape.ts';
+import edges from './trim/edges.ts';
+import finish from './trim/finish.ts';
+import list from './trim/list.ts';
+import reset from './trim/reset.ts';
 
-export const commands: readonly Command[] = [planks, layout, compare, tape, safety, sources, help];
+export const commands: readonly Command[] = [
+  planks,
+  layout,
+  compare,
+  list,
+  reset,
+  edges,
+  finish,
+  tearout,
+  squeaks,
+  patch,
+  level,
+  moisture,
+  lift,
+  plan,
+  tape,
+  safety,
+  sources,
+  help,
+];

@@ -1,36 +1,56 @@
-/** `safety`: the cautions of a task, each with its source. */
+/** `safety`: the cautions of a task, each with its source, and the noise dose of a planned day. */
 
 import { z } from 'zod';
 import { defineCommand } from '../src/bot/command.ts';
-import { choice } from '../src/measure/options.ts';
-import { cautionsFor } from '../src/trade/safety.ts';
+import { noiseDose } from '../src/core/safety/noise.ts';
+import { readDay } from '../src/measure/noise-day.ts';
+import { choice, text } from '../src/measure/options.ts';
+import { NOISE_FIGURES } from '../src/trade/noise.ts';
+import { cautionsFor, TASKS } from '../src/trade/safety.ts';
 import { worded } from '../src/words/cautions.ts';
 import { SAFETY } from '../src/words/safety.ts';
+import { noiseBlocks } from './prep/parts/noise.ts';
 
 export default defineCommand({
   name: 'safety',
   summary: 'What can hurt you in a task, and what to do about it',
   options: z.object({
-    task: choice(['laying', 'tear-out', 'nailing', 'sanding', 'subfloor'], {
-      summary: 'laying, tear-out, nailing, sanding or subfloor',
-      standard: 'laying',
-    }),
+    task: choice(TASKS, { summary: `${TASKS.slice(0, -1).join(', ')} or ${TASKS.at(-1)}`, standard: 'laying' }),
+    day: text(
+      {
+        summary: 'Noises of your day, each with its time and level',
+        example: 'saw 2 h at 100, vacuum 1 h at 85',
+        standard: 'none',
+      },
+      readDay,
+    ),
   }),
   examples: [
     { ask: 'safety', headline: 'Before laying: 8 things that can hurt you.' },
-    { ask: 'safety task: tear-out', headline: 'Before tear-out: 7 things that can hurt you.' },
+    { ask: 'safety task: tear-out', headline: 'Before tear-out: 9 things that can hurt you.' },
+    {
+      ask: 'safety task: cutting, day: saw 2 h at 100, vacuum 1 h at 85',
+      headline: 'Before cutting: 6 things that can hurt you.',
+    },
+    { ask: 'safety leak', headline: 'Before you clean up a leak: 5 things that can hurt you.' },
   ],
-  run: ({ task }, { assumed }) => {
+  run: ({ task, day }, { assumed, habits }) => {
     const cautions = worded(cautionsFor(task));
+    const cited = cautions.flatMap(({ source }) => (source ? [source] : []));
     return {
       headline: SAFETY.headline(task, cautions.length),
-      blocks: [{ kind: 'text', text: SAFETY.first }],
+      blocks: [{ kind: 'text', text: SAFETY.first }, ...noiseBlocks(day, habits)],
       assumed,
       cautions,
-      sources: cautions.flatMap(({ source }) => (source ? [source] : [])),
+      sources: [...cited, ...(day.length > 0 ? NOISE_FIGURES.map(({ source }) => source) : [])],
       actions: [],
       audience: 'asker',
-      data: { kind: 'safety', task, topics: cautions.map(({ topic }) => topic) },
+      data: {
+        kind: 'safety',
+        task,
+        topics: cautions.map(({ topic }) => topic),
+        ...(day.length > 0 ? { noiseDose: noiseDose(day) } : {}),
+      },
     };
   },
 });

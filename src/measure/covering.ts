@@ -3,6 +3,7 @@
 import { distance } from 'fastest-levenshtein';
 import type { Suspicion } from '../core/safety/suspect.ts';
 import type { Covering } from '../core/tearout/covering.ts';
+import { COVERING_NAMES } from '../words/tearout.ts';
 import { beneathDoubtful, coveringRead } from '../words/tearout-problems.ts';
 import { onlyWords, plainWords, suspicionIn } from './layer-words.ts';
 import { type Read, type Reading, read } from './reading.ts';
@@ -25,9 +26,8 @@ const LONGEST = 200;
 export function readCovering(text: string, reading: Reading): Read<ToldCovering> {
   const plain = plainWords(text.slice(0, LONGEST));
   const told = text.length > LONGEST ? { covering: undefined, suspicion: 'unknown' as const } : coveringOf(plain);
-  if (told.covering !== undefined && told.covering !== plain) {
-    reading.note(coveringRead(text.trim(), told.covering === 'tile' ? 'ceramic tile' : told.covering));
-  }
+  const name = told.covering && COVERING_NAMES[told.covering];
+  if (name !== undefined && name !== plain) reading.note(coveringRead(text.trim(), name));
   return read(told);
 }
 
@@ -37,11 +37,15 @@ function coveringOf(plain: string): ToldCovering {
   if (/click|floating|locking/.test(plain) && /plank|board|lvp/.test(plain) && onlyWords(plain, 'clickVinyl')) {
     return { covering: 'plank vinyl', suspicion: 'none' };
   }
-  if (/ceramic|porcelain|\bstone\b|slate|marble|travertine|terracotta|quarry/.test(plain) && onlyWords(plain, 'ceramic')) {
+  if (
+    /ceramic|porcelain|\bstone\b|slate|marble|travertine|terracotta|quarry/.test(plain) &&
+    onlyWords(plain, 'ceramic')
+  ) {
     return { covering: 'tile', suspicion: 'none' };
   }
   if (suspicion === 'resilient') return { covering: guessed(plain), suspicion };
-  if (/\bcarpet/.test(plain) && onlyWords(plain, 'carpet')) return { covering: 'carpet', suspicion: 'none' };
+  if (/\b(?:carpet|broadloom|berber|shag\b)/.test(plain) && onlyWords(plain, 'carpet'))
+    return { covering: 'carpet', suspicion: 'none' };
   if (/\blaminate/.test(plain) && onlyWords(plain, 'laminate')) return { covering: 'laminate', suspicion: 'none' };
   if (onlyWords(plain, 'wood')) return { covering: undefined, suspicion: 'none' };
   const near = (['carpet', 'laminate'] as const).find((name) => name[0] === plain[0] && distance(name, plain) <= 1);
@@ -53,14 +57,19 @@ function guessed(plain: string): Covering | undefined {
   if (/\bcarpet/.test(plain)) return 'carpet';
   if (/\blaminate/.test(plain)) return 'laminate';
   if (/\bplanks?\b|\blv[pt]\b|\bspc\b|\bvct\b|\bvat\b/.test(plain)) return 'plank vinyl';
-  if (/\btil(?:es?|ed|ing)\b/.test(plain)) return /v[iy]n[iy]|lin[oe]|stick|pvc|asphalt/.test(plain) ? 'plank vinyl' : 'tile';
+  if (/\btil(?:es?|ed|ing)\b/.test(plain))
+    return /v[iy]n[iy]|lin[oe]|stick|pvc|asphalt/.test(plain) ? 'plank vinyl' : 'tile';
   return /v[iy]n[iy]|lin[oe]|sheet|pvc|resil|roll/.test(plain) ? 'sheet vinyl' : undefined;
 }
 
 /** What lies below: nothing known when nobody has looked; wood or concrete; anything else is a suspicion. */
 export function readBeneath(text: string, reading: Reading): Read<ToldBeneath> {
   const plain = plainWords(text.slice(0, LONGEST));
-  if (/^(?:not looked|have not looked|haven t looked|unknown|not known|not sure|don t know|do not know)(?: yet)?$/.test(plain)) {
+  if (
+    /^(?:not looked|have not looked|haven t looked|unknown|not known|not sure|don t know|do not know)(?: yet)?$/.test(
+      plain,
+    )
+  ) {
     return read({ ground: 'unknown', suspicion: 'none' });
   }
   const ground = onlyWords(plain, 'wood') ? 'wood' : onlyWords(plain, 'concrete') ? 'concrete' : 'unknown';

@@ -14,7 +14,7 @@ import { unitIn, unitsOf } from './length.ts';
 import { numeralAt, roundedRatio, valued } from './length-number.ts';
 import { UNIT_NAMES, UNITS } from './length-units.ts';
 import { type Found, NOTHING_FOUND, screened } from './place-found.ts';
-import { type Read, type Reading, read, unread } from './reading.ts';
+import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { readSide, SIDE, TIMES } from './room-side.ts';
 
 /** Depths in ticks, row by row, `dx` apart in a row and `dy` from row to row; below zero is above the line. */
@@ -24,12 +24,21 @@ export interface ToldGrid {
   readonly rows: readonly (readonly number[])[];
 }
 
-const HEAD = new RegExp(`^grid(?: of| every| at)? ?(?<a>${SIDE})(?:${TIMES}(?<b>${SIDE}))?(?: apart| spacing)? ?[:,;] ?`);
+/** A grid, the system its depths are in, and hazards told in its place. */
+interface GridRead {
+  readonly grid: ToldGrid;
+  readonly units: Units;
+  readonly found: Found;
+}
+
+const HEAD = new RegExp(
+  `^grid(?: of| every| at)? ?(?<a>${SIDE})(?:${TIMES}(?<b>${SIDE}))?(?: apart| spacing)? ?[:,;] ?`,
+);
 const MOST = 60;
 const DEEPEST = TICKS_PER_MM * 300;
 
 /** `grid 2 ft: 0 1/8 1/4; 0 1/4 3/8`; a comma between figures allows `1 1/4`. Takes plain text. Never throws. */
-export function readGrid(plain: string, reading: Reading): Read<{ readonly grid: ToldGrid; readonly found: Found }> {
+export function readGrid(plain: string, reading: Reading): Read<GridRead> {
   const metric = reading.habits.units === 'metric';
   const got = { option: reading.option, got: plain };
   const example = metric ? 'grid 600 mm: 0 3 6; 0 6 9' : 'grid 2 ft: 0 1/8 1/4; 0 1/4 3/8';
@@ -44,13 +53,19 @@ export function readGrid(plain: string, reading: Reading): Read<{ readonly grid:
   const spacing = unitIn(a) ?? unitIn(b);
   const inMetric = spacing ? unitsOf(spacing) === 'metric' : metric;
   const rows: number[][] = [];
-  for (const line of plain.slice(head[0].length).split(/[;|\n/](?= ?[\s;|\n-]|(?<=[;|\n]))|[;|\n]/)) {
+  for (const line of plain.slice(head[0].length).split(/[;|\n]/)) {
     if (line.trim() === '') continue;
-    const tokens = tokensOf(line);
+    const tokens = tokensOf(line, reading.habits.decimal);
     const row: number[] = [];
     for (const [i, token] of tokens.entries()) {
       if (!line.includes(',') && /^-?[1-9]\d*$/.test(token) && /^\d+\/\d+$/.test(tokens[i + 1] ?? '')) {
-        return unread(gridDoubtful(got, `${token} ${tokens[i + 1]}`, plain.replaceAll(`${token} ${tokens[i + 1]}`, `${token}-${tokens[i + 1]}`)));
+        return unread(
+          gridDoubtful(
+            got,
+            `${token} ${tokens[i + 1]}`,
+            plain.replaceAll(`${token} ${tokens[i + 1]}`, `${token}-${tokens[i + 1]}`),
+          ),
+        );
       }
       const depth = depthOf(token, inMetric, reading);
       if (depth === undefined) return hazardOr(line, reading, gridFigure(got, token, example));
@@ -65,17 +80,27 @@ export function readGrid(plain: string, reading: Reading): Read<{ readonly grid:
   const uneven = rows.find((row) => row.length !== first.length);
   if (uneven) return unread(gridUneven(got, first.length, uneven.length, example));
   reading.note(gridRead(rows.length, first.length, inMetric ? 'mm' : 'inches'));
-  return read({ grid: { dx: dx.length, dy: dy.length, rows }, found: NOTHING_FOUND });
+  return read({
+    grid: { dx: dx.length, dy: dy.length, rows },
+    units: inMetric ? 'metric' : 'imperial',
+    found: NOTHING_FOUND,
+  });
 }
 
-function tokensOf(line: string): readonly string[] {
-  const tokens = line.includes(',') ? line.split(/, ?(?!\d{1,2}(?:\D|$)(?<=,\d{1,2}\D?)(?!))/) : line.split(/\s+/);
+/** Figures with spaces between; or with commas, where those are no decimal marks. */
+function tokensOf(line: string, decimal: '.' | ','): readonly string[] {
+  const spaced = /,\s/.test(line);
+  const commas = spaced || (line.includes(',') && decimal === '.');
+  const tokens = line.split(spaced ? /,\s+/ : commas ? /,/ : /\s+/);
   return tokens.map((token) => token.trim()).filter((token) => token !== '');
 }
 
 /** A depth in ticks; a figure alone is in inches or millimetres. Undefined for what is none. */
 function depthOf(token: string, metric: boolean, reading: Reading): number | undefined {
-  const match = /^(?<minus>[-+] ?)?(?<figure>\d[\d.,]*(?:[ -]\d+\/\d+|\/\d+)?|\.\d+) ?(?<unit>"|in|inch|inches|mm|cm)?$/.exec(token);
+  const match =
+    /^(?<minus>[-+] ?)?(?<figure>\d[\d.,]*(?:[ -]\d+\/\d+|\/\d+)?|\.\d+) ?(?<unit>"|in|inch|inches|mm|cm)?$/.exec(
+      token,
+    );
   const figure = match?.groups?.figure;
   if (figure === undefined) return undefined;
   const numeral = numeralAt(figure, 0, true);
@@ -90,13 +115,9 @@ function depthOf(token: string, metric: boolean, reading: Reading): number | und
 }
 
 /** A hazard in the words instead, if there is one. */
-function hazardOr(
-  words: string,
-  reading: Reading,
-  problem: Parameters<typeof unread>[0],
-): Read<{ readonly grid: ToldGrid; readonly found: Found }> {
+function hazardOr(words: string, reading: Reading, problem: Parameters<typeof unread>[0]): Read<GridRead> {
   const found = screened(words.replace(/[\d./"'-]+/g, ' '), reading, problem.fix);
   if (!found.ok || found.value.hazards.length === 0) return unread(problem);
   const one = ticks(TICKS_PER_INCH);
-  return read({ grid: { dx: one, dy: one, rows: [[0]] }, found: found.value });
+  return read({ grid: { dx: one, dy: one, rows: [[0]] }, units: reading.habits.units, found: found.value });
 }

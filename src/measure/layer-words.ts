@@ -2,12 +2,15 @@
 
 import type { Suspicion } from '../core/safety/suspect.ts';
 
+const GLUES =
+  'glues?|glued|adhesives?|mastics?|back|backs|backed|backing|stuff|goo|gunk|residue|paste|cement|resin|sticky|underside|felt|paper|layer';
+
 /** Marks of asbestos whatever the year: the word itself, tar and asphalt, black glue, tiles of nine inches. */
 const SIGN = new RegExp(
   [
     'asbest\\w*|\\bacm\\b|\\bvat\\b|\\bcut ?backs?\\b|\\basphalt\\w*|\\bbitum\\w*|\\btar\\b|\\btarry\\b|\\bcoal ?tar\\b',
-    '\\b(?:black|dark|blackish)\\b.*\\b(?:glues?|glued|adhesives?|mastics?|back\\w*|stuff|goo|gunk|residue|paste|cement|resin|sticky|under\\w*|felt|paper|layer)\\b',
-    '\\b(?:glues?|glued|adhesives?|mastics?|back\\w*|stuff|goo|gunk|residue|paste|cement|layer)\\b.*\\b(?:black|dark)\\b',
+    `\\b(?:black|blackish|dark)(?: \\w+)? (?:${GLUES})\\b`,
+    `\\b(?:${GLUES})(?: \\w+){0,3} (?:black|blackish|dark)\\b`,
     '\\b(?:9|nine)(?: ?(?:in|inch|inches))? ?(?:x|by) ?(?:9|nine)\\b|\\b(?:9|nine) ?(?:in|inch|inches)\\b|\\b22[5-9] ?mm\\b',
   ].join('|'),
 );
@@ -18,21 +21,25 @@ const RESILIENT =
 
 const FILLER =
   'a|an|the|my|our|its|it|is|with|and|in|of|on|over|under|below|room|rooms|floor|floors|flooring|floorcovering|old|worn|dirty|stained|new|newer|existing|current|some|just|only|plain|bare|wall|to|laid|original';
-const COLOURS = 'beige|brown|grey|gray|green|blue|red|white|black|tan|cream|pink|gold|orange';
+const COLOURS = 'beige|brown|grey|gray|green|blue|red|white|black|tan|cream|pink|gold|orange|dark|light';
 const WOOD =
   'wood|wooden|ply|plywood|osb|particleboard|chipboard|board|boards|planks|pine|oak|fir|hardwood|softwood|subfloor|strip|strand|oriented|timber|deck|decking';
 const CONCRETE = 'concrete|slab|screed|clean';
 const CARPET =
   'carpet|carpets|carpeting|carpeted|pad|pads|padding|underlay|underlayment|cushion|berber|shag|plush|loop|pile|cut|broadloom|fitted|rug|tack|strips|stapled|staples';
 const LAMINATE = 'laminate|laminated|click|clicked|floating|foam|underlay|underlayment|planks|boards|plank|board';
-const CERAMIC = 'ceramic|ceramics|porcelain|stone|slate|marble|travertine|terracotta|quarry|tile|tiles|tiled|grout|grouted';
+const CERAMIC =
+  'ceramic|ceramics|porcelain|stone|slate|marble|travertine|terracotta|quarry|tile|tiles|tiled|grout|grouted';
 
-const only = (words: string): RegExp => new RegExp(`^(?:(?:${FILLER}|${words})(?: |$))+$`);
+const CLICK_VINYL =
+  'vinyl|luxury|lvp|spc|rigid|core|click|clicked|floating|locking|interlocking|together|plank|planks|board|boards';
+
+const only = (...words: readonly string[]): ReadonlySet<string> => new Set([FILLER, ...words].join('|').split('|'));
 const ALL = {
-  carpet: only(`${CARPET}|${COLOURS}|${WOOD}|${CONCRETE}`),
-  laminate: only(`${LAMINATE}|${COLOURS}|${WOOD}|${CONCRETE}`),
-  ceramic: only(`${CERAMIC}|${COLOURS}|${WOOD}|${CONCRETE}`),
-  clickVinyl: only(`vinyl|luxury|lvp|spc|rigid|core|click|clicked|floating|locking|interlocking|together|plank|planks|board|boards`),
+  carpet: only(CARPET, COLOURS, WOOD, CONCRETE),
+  laminate: only(LAMINATE, COLOURS, WOOD, CONCRETE),
+  ceramic: only(CERAMIC, COLOURS, WOOD, CONCRETE),
+  clickVinyl: only(CLICK_VINYL),
   wood: only(WOOD),
   concrete: only(CONCRETE),
 } as const;
@@ -51,7 +58,7 @@ export function plainWords(text: string): string {
 
 /** Whether every word is one of a kind of layer's own. */
 export function onlyWords(plain: string, kind: keyof typeof ALL): boolean {
-  return ALL[kind].test(plain);
+  return plain !== '' && plain.split(' ').every((word) => ALL[kind].has(word));
 }
 
 /** The worst that words tell, `none` where nothing in them is of a resilient floor. */
@@ -60,9 +67,11 @@ export function suspicionIn(plain: string): Exclude<Suspicion, 'unknown'> {
   return RESILIENT.test(plain) ? 'resilient' : 'none';
 }
 
-/** Words so plain that they tell of a suspect floor wherever they stand, in the name of a room too. */
+/** What words tell that stand where no floor is asked for, in the name of a room: as suspicionIn, but for sizes, which are the room's. */
 export function suspicionAnywhere(text: string): Exclude<Suspicion, 'unknown'> {
-  const plain = plainWords(text);
-  if (/asbest|\bcut ?back\b|\bblack (?:glue|adhesive|mastic|backing)/.test(plain)) return 'sign';
-  return /\b(?:vin[iy]l|linol\w*|lino|mastic|resilient|vct)\b/.test(plain) ? 'resilient' : 'none';
+  return suspicionIn(
+    plainWords(text)
+      .replace(/\p{N}+/gu, ' ')
+      .replace(/ +/g, ' '),
+  );
 }

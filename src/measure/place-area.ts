@@ -3,11 +3,11 @@
 import { type Area, areaOf, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../core/area.ts';
 import type { Length } from '../core/length.ts';
 import { lengthFalse, notAPart, partReadIn } from '../words/patch-problems.ts';
+import { type LengthUnit, unitIn, unitsOf } from './length.ts';
 import { numeralAt, valued } from './length-number.ts';
-import { type LengthUnit, unitIn } from './length.ts';
 import { UNITS } from './length-units.ts';
 import { type Found, NOTHING_FOUND, screened } from './place-found.ts';
-import { type Read, type Reading, read, unread } from './reading.ts';
+import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './room-plain.ts';
 import { pairPattern, readSide, SIDE } from './room-side.ts';
 
@@ -16,6 +16,8 @@ export interface ToldPart {
   readonly area: Area;
   readonly sides?: readonly [longer: Length, shorter: Length];
   readonly line?: Length;
+  /** In which it was typed. */
+  readonly units?: Units;
   readonly found: Found;
 }
 
@@ -49,7 +51,7 @@ export function readPart(text: string, reading: Reading, takes: { readonly line:
   if (figure !== undefined) {
     const area = squareOf(figure, match.groups?.metres !== undefined, reading);
     if (area === undefined || area <= 0n || area > MOST) return unread(notAPart(got, takes.line, example));
-    return read({ area, found: found.value });
+    return read({ area, units: match.groups?.metres === undefined ? 'imperial' : 'metric', found: found.value });
   }
   const sides = [a ?? line, b].filter((side) => side !== undefined);
   const stated = sides.map(unitIn);
@@ -61,11 +63,12 @@ export function readPart(text: string, reading: Reading, takes: { readonly line:
     lengths.push(length.length);
   }
   if (stated.every((unit) => unit === undefined)) reading.note(partReadIn(match[0].trim(), UNITS[bare].word));
+  const units = unitsOf(stated.find((unit) => unit !== undefined) ?? bare);
   const [one, other] = lengths;
   if (one === undefined) return unread(notAPart(got, takes.line, example));
-  if (other === undefined) return read({ area: 0n, line: one, found: found.value });
+  if (other === undefined) return read({ area: 0n, line: one, units, found: found.value });
   const sorted = one >= other ? ([one, other] as const) : ([other, one] as const);
-  return read({ area: areaOf(one, other), sides: sorted, found: found.value });
+  return read({ area: areaOf(one, other), sides: sorted, units, found: found.value });
 }
 
 function lineIn(plain: string, line: boolean): RegExpExecArray | undefined {

@@ -31,13 +31,15 @@ export function readSheet(text: string, reading: Reading): Read<{ readonly width
 /** `28 fl oz`, `10.1 oz`, `825 ml`: fluid ounces. A figure alone is fluid ounces, and noted. Never throws. */
 export function readTube(text: string, reading: Reading): Read<number> {
   const typed = withoutHidden(text.trim(), ' ').slice(0, 60);
-  const match = /^(?<figure>\d+(?:[.,]\d+)*) ?(?<unit>(?:us )?(?:fl\.? ?)?oz\.?|fluid ounces?|ounces?|ml|cc|l(?:it(?:re|er)s?)?)?$/.exec(
-    plainSigns(typed),
-  );
+  const match =
+    /^(?<figure>\d+(?:[.,]\d+)*) ?(?<unit>(?:us )?(?:fl\.? ?)?oz\.?|fluid ounces?|ounces?|ml|cc|l(?:it(?:re|er)s?)?)?$/.exec(
+      plainSigns(typed),
+    );
   const ratio = match?.groups?.figure ? figureOf(match.groups.figure, reading.habits) : undefined;
   const figure = ratio ? Number(ratio.top) / Number(ratio.bottom) : Number.NaN;
   const unit = match?.groups?.unit;
-  const size = unit === undefined || /o/.test(unit) ? 1 : /^l/.test(unit) ? 1000 / ML_PER_FLUID_OUNCE : 1 / ML_PER_FLUID_OUNCE;
+  const size =
+    unit === undefined || /o/.test(unit) ? 1 : /^l/.test(unit) ? 1000 / ML_PER_FLUID_OUNCE : 1 / ML_PER_FLUID_OUNCE;
   const ounces = figure * size;
   if (!(ounces >= 1 && ounces <= 100)) return unread(notATube({ option: reading.option, got: typed }, '28 fl oz'));
   if (unit === undefined) reading.note(tubeRead(typed));

@@ -1,13 +1,14 @@
 /** Where a damage lies and how large it is: two sides, and its distances from the left and the bottom wall. */
 
 import type { Length } from '../core/length.ts';
-import { lengthFalse, placeMissing, placeRead, placeSide, sizeMissing } from '../words/patch-problems.ts';
+import { lengthFalse, partReadIn, placeMissing, placeRead, placeSide, sizeMissing } from '../words/patch-problems.ts';
 import { type LengthUnit, unitIn, unitsOf } from './length.ts';
+import { UNITS } from './length-units.ts';
 import { type Found, screened } from './place-found.ts';
 import type { Read, Reading, Units } from './reading.ts';
 import { read, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './room-plain.ts';
-import { pairPattern, readSide, SIDE, SIDE_WORD } from './room-side.ts';
+import { pairPattern, readSide, SIDE } from './room-side.ts';
 
 /** A damage: its near left corner's distances from the walls, its sides, and what else was said of it. */
 export interface ToldDamage {
@@ -26,7 +27,8 @@ const bottom = new RegExp(`(?<side>${SIDE})${FROM}(?:bottom|lower|near|front)${W
 const OTHER_WALL = new RegExp(`${SIDE}${FROM}(?:right|top|upper|far|back)${WALL}(?![a-z])`);
 const NOUGHT = '(?<![\\d./])0(?: ?(?:\'|"|ft|in|mm|cm|m))?';
 const AT = new RegExp(`(?:at|@) ?(?<a>${SIDE})(?: ?,? ?(?:and|,) ?| )(?<b>${SIDE})`);
-const FILLER = /(?<![a-z])(?:damage[ds]?|at|and|size|about|approx(?:imately)?|roughly|it|is|it's)(?![a-z])|[@~,;.]/g;
+const FILLER =
+  /(?<![a-z])(?:damage[ds]?|at|and|size|about|approx(?:imately)?|roughly|it|is|it's|wide|long|deep|across|up|tall|high|by)(?![a-z])|[@~,;.]/g;
 const LONGEST_TEXT = 300;
 
 /**
@@ -42,7 +44,7 @@ export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
   const fromLeft = rest.claim(left) ?? rest.claim(new RegExp(`(?<side>${NOUGHT})${FROM}left${WALL}`));
   const fromBottom =
     rest.claim(bottom) ?? rest.claim(new RegExp(`(?<side>${NOUGHT})${FROM}(?:bottom|lower|near|front)${WALL}`));
-  const other = OTHER_WALL.test(rest.text);
+  const other = rest.claim(OTHER_WALL);
   const size = rest.claim(new RegExp(pairPattern().source));
   const pair = fromLeft || fromBottom ? undefined : rest.claim(AT);
   const [a, b] = [size?.groups?.a, size?.groups?.b];
@@ -52,11 +54,7 @@ export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
   const example = metric ? ['500 x 750 mm', '900 mm', '1500 mm'] : ['20 x 30 in', `3'`, `5'`];
   const sides = a !== undefined && b !== undefined ? `${a} x ${b}` : example[0];
   const mended = `${sides} at ${x ?? example[1]} from left, ${y ?? example[2]} from bottom`;
-  const found = screened(
-    rest.text.replace(FILLER, ' ').replace(new RegExp(SIDE_WORD, 'g'), ' '),
-    reading,
-    `${mended}, unsure`,
-  );
+  const found = screened(rest.text.replace(FILLER, ' '), reading, `${mended}, unsure`);
   if (!found.ok) return found;
   const nothing = { left: zero, bottom: zero, across: zero, up: zero, units: unitsOf(unit), found: found.value };
   if (found.value.hazards.length > 0) return read(nothing);
@@ -71,8 +69,13 @@ export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
     [x, metric ? 'mm' : 'in'],
     [y, metric ? 'mm' : 'in'],
   ] as const) {
+    const stated = unitIn(side) ?? (side === a || side === b ? (unitIn(a) ?? unitIn(b)) : undefined);
+    if (stated === undefined && !/^0$/.test(side)) reading.note(partReadIn(side, UNITS[bare].word));
     const length = lengthAt(side, bare, reading);
-    if (!length.ok) return unread(lengthFalse(got, length.expected, `${example[0]} at ${example[1]} from left, ${example[2]} from bottom`));
+    if (!length.ok)
+      return unread(
+        lengthFalse(got, length.expected, `${example[0]} at ${example[1]} from left, ${example[2]} from bottom`),
+      );
     lengths.push(length.length);
   }
   const [across = zero, up = zero, fromX = zero, fromY = zero] = lengths;

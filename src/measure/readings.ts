@@ -3,9 +3,9 @@
 import type { Length } from '../core/length.ts';
 import { gapInFeet, gapTooWide, notReadings, readingLow } from '../words/level-problems.ts';
 import { readGrid, type ToldGrid } from './grid.ts';
-import { type LengthUnit, unitIn } from './length.ts';
+import { type LengthUnit, unitIn, unitsOf } from './length.ts';
 import { type Found, screened, together } from './place-found.ts';
-import { type Read, type Reading, read, unread } from './reading.ts';
+import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './room-plain.ts';
 import { readSide, SIDE } from './room-side.ts';
 
@@ -18,8 +18,8 @@ export interface ToldGap {
 
 /** Gaps one by one, or a grid of depths. */
 export type ToldReadings =
-  | { readonly kind: 'gaps'; readonly gaps: readonly ToldGap[]; readonly found: Found }
-  | { readonly kind: 'grid'; readonly grid: ToldGrid; readonly found: Found };
+  | { readonly kind: 'gaps'; readonly gaps: readonly ToldGap[]; readonly units: Units; readonly found: Found }
+  | { readonly kind: 'grid'; readonly grid: ToldGrid; readonly units: Units; readonly found: Found };
 
 const LONGEST_TEXT = 3000;
 const MOST_GAPS = 200;
@@ -54,7 +54,9 @@ export function readReadings(text: string, reading: Reading): Read<ToldReadings>
   }
   const all = together(...found);
   if (gaps.length === 0 && all.hazards.length === 0) return unread(notReadings(got, example));
-  return read({ kind: 'gaps', gaps, found: all });
+  const named = unitIn(typed);
+  const units = named === undefined ? reading.habits.units : unitsOf(named);
+  return read({ kind: 'gaps', gaps, units, found: all });
 }
 
 interface Part {
@@ -73,12 +75,13 @@ function gapIn(part: string, reading: Reading, got: { option: string; got: strin
   if (screen.value.hazards.length > 0) return read({ found: screen.value });
   const { gap, over } = match?.groups ?? {};
   if (gap === undefined || over === undefined) return unread(notReadings(got, example));
-  const metric = (unitIn(over) ?? (reading.habits.units === 'metric' ? 'm' : 'ft')) === 'm';
+  const metric = unitsOf(unitIn(over) ?? (reading.habits.units === 'metric' ? 'm' : 'ft')) === 'metric';
   const [small, large]: readonly [LengthUnit, LengthUnit] = metric ? ['mm', 'm'] : ['in', 'ft'];
   const [depth, span] = [readSide(gap, small, reading), readSide(over, large, reading)];
   if (!depth.ok || !span.ok) return unread(notReadings(got, example));
   if (depth.length >= span.length) return unread(gapTooWide(got, example));
   if (unitIn(gap) === undefined) reading.note(gapInFeet(gap, small === 'in' ? 'inches' : 'mm'));
-  if (spot === 'low' && !/(?:low|dip|hollow|valley|deep)/.test(words)) reading.note(readingLow(match?.[0].trim() ?? ''));
+  if (spot === 'low' && !/(?:low|dip|hollow|valley|deep)/.test(words))
+    reading.note(readingLow(match?.[0].trim() ?? ''));
   return read({ gap: { gap: depth.length, over: span.length, spot }, found: screen.value });
 }

@@ -2,7 +2,7 @@
 
 import { inches } from '../core/length.ts';
 import type { Problem } from '../reply/problem.ts';
-import { noStockToBuy, stockUnread, tooMuchStock, twoCurrencies } from '../words/trim-problems.ts';
+import { noStockToBuy, onSaleOnly, stockUnread, tooMuchStock, twoCurrencies } from '../words/trim-problems.ts';
 import type { Read, Reading } from './reading.ts';
 import { read, unread } from './reading.ts';
 import { type StockItem, stockItem } from './stock-item.ts';
@@ -56,4 +56,13 @@ export function readStock(text: string, reading: Reading): Read<ToldStock> {
   const [currency, other] = currencies;
   if (other !== undefined) return unread(twoCurrencies(got, standard));
   return read({ items: filledPrices(items, currency, reading), currency });
+}
+
+/** As readStock, for profiles of several kinds: what is at hand would fit one of them only, and is a Problem. */
+export function readStockOnSale(text: string, reading: Reading): Read<ToldStock> {
+  const stock = readStock(text, reading);
+  if (!stock.ok || stock.value.items.every(({ have }) => have === undefined)) return stock;
+  const sections = text.split(/[;\n]/).filter((section) => !/\b(?:have|got|left)/i.test(section));
+  const fix = sections.map((section) => section.trim()).join('; ');
+  return unread(onSaleOnly({ option: reading.option, got: text }, fix));
 }

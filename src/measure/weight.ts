@@ -44,7 +44,13 @@ export function readLaidWeight(text: string, reading: Reading): Read<number | un
   const match = new RegExp(`^${FIGURE} ?([a-z]+)\\.? ?(?:/|per|an?) ?(.+)$`).exec(typed);
   const [unit, per] = [match?.[2] ?? '', match?.[3] ?? ''];
   const area = SQUARE_METRES.find(([word]) => word.test(per))?.[1];
-  const kilograms = POUNDS.test(unit) ? KILOGRAMS_PER_POUND : KILOGRAMS.test(unit) ? 1 : unit === 'g' ? 0.001 : Number.NaN;
+  const kilograms = POUNDS.test(unit)
+    ? KILOGRAMS_PER_POUND
+    : KILOGRAMS.test(unit)
+      ? 1
+      : unit === 'g'
+        ? 0.001
+        : Number.NaN;
   const value = match?.[1] && area !== undefined ? (figureOf(match[1]) * kilograms) / area : Number.NaN;
   if (!(value >= 0.1 && value <= 200)) return unread(notALaidWeight({ option: reading.option, got: text }));
   return read(value);

@@ -7,12 +7,18 @@ const TEXTS: Readonly<Record<string, string>> = {
   asbestos:
     'Old floor below? Sheet, tile or black adhesive laid up to 1980 may hold asbestos: have a sample tested first; do not sand, saw, drill, dry-scrape or dry-sweep it. A licensed abatement contractor removes it.',
   lead: 'House older than 1978? Paint on its trim may hold lead: test before you pry, sand or cut it, keep children away, wet the work and clean with a HEPA vacuum.',
+  'leak-water':
+    'Leak: stop the water and switch the circuit off before you step in. Water from a drain, toilet or flood is sewage: stay out and call a water-damage company. Clean water: dry everything within 24–48 h, and ask the insurer before you throw anything out.',
+  'tack-strip':
+    'Tack strip: nails stand up for about 1 3/8 in along every wall. Thick soles, kneeling pads, gloves and goggles; pry it up strip by strip and drop it straight into a box, points down.',
   blade:
     'Utility knife: fresh blade, cut away from yourself, other hand out of the line, cut-resistant glove; blades go into a can, not a bag.',
   saw: 'Saw: guard on, eyes and ears covered, piece held firm, blade at rest before you reach in. Cut outdoors or with a dust collector.',
   dust: 'Dust: wear a fitted N95 mask when you saw or sand, and vacuum instead of sweeping dry.',
   silica:
     'Concrete and levelling dust holds silica: never grind it dry without a shroud, a HEPA vacuum and a respirator (action level 25 µg/m³ over 8 h).',
+  fumes:
+    'Adhesive, primer, caulk and paint: read the label and the safety data sheet, open windows on two sides, no flame, no pilot light and no sparks near solvents, gloves on; rags with oil dry flat outdoors.',
   noise: 'Saws and nailers are louder than 85 dBA: wear hearing protection.',
   knees: 'Knees: wear pads, kneel in short spells, change sides, never kick with the knee.',
   lifting:
@@ -21,7 +27,7 @@ const TEXTS: Readonly<Record<string, string>> = {
     'Mould over about 10 sq ft, or any sewage, is work for a professional. Smaller spots: gloves, N95 mask, goggles; dry within 24–48 h.',
   tetanus: 'A dirty or puncture wound and more than 5 years since your last tetanus dose: see a clinician.',
   'nail-gun':
-    'Nail gun: full sequential trigger, never point it at anybody, hose off before you clear a jam, free hand a foot away, eyes and ears covered.',
+    'Nail gun: full sequential trigger (a contact trigger doubles the risk), never point it at anybody, hose or battery off before you clear a jam, free hand a foot away, eyes and ears covered.',
   'hidden-lines':
     'Cables, pipes and heating tubes lie in walls and floors: find them first, and keep fasteners no longer than they need to be.',
 };

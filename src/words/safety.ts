@@ -1,7 +1,21 @@
 /** The words of the safety answer. */
 
+/** Tasks that are no deed by their bare name. */
+const DEEDS: Readonly<Record<string, string>> = { subfloor: 'subfloor work', leak: 'you clean up a leak' };
+
 export const SAFETY = {
-  headline: (task: string, cautions: number) => `Before ${task}: ${cautions} things that can hurt you.`,
+  headline: (task: string, cautions: number) =>
+    `Before ${DEEDS[task] ?? task}: ${cautions === 1 ? 'one thing' : `${cautions} things`} that can hurt you.`,
   first:
     'Local code, makers’ instructions and licensed trades come first. Limits for workers are given as benchmarks. If something does not look right, stop and ask.',
+  noiseTitle: 'Noise in your day',
+  noiseColumns: ['Noise', 'Hours', 'Level', 'Allowed', 'Share'],
+  level: (level: string) => `${level} dBA`,
+  uncounted: 'not counted below 80 dBA',
+  dose: (percent: string, level: string) => `In all ${percent} of a worker’s day, as loud as ${level} dBA for 8 h.`,
+  quiet: 'Nothing in this day is loud enough to count.',
+  over: 'Over the limit of 100 %: cut the hours, use quieter tools, and wear muffs or plugs all the time.',
+  half: 'Over 50 %, where workers get a hearing programme: wear muffs or plugs all the time.',
+  under: 'Under 50 %: still wear muffs or plugs whenever you must raise your voice at arm’s length.',
+  tooLoud: 'Above 115 dBA no steady noise is allowed for any time: use another tool.',
 } as const;

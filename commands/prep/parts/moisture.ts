@@ -1,0 +1,84 @@
+/** From the options of `prep moisture` to its answer. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/core/area.ts';
+import { moistureVerdict, readingsByArea, testsByArea } from '../../../src/core/subfloor/moisture.ts';
+import type { Saying } from '../../../src/measure/say-length.ts';
+import type { Result } from '../../../src/reply/reply.ts';
+import {
+  CONCRETE_TESTS,
+  DRY_WITHIN,
+  MOISTURE_FIGURES,
+  MOISTURE_LIMITS,
+  MOISTURE_SPREAD,
+  MOISTURE_STOPS,
+  MOULD_AREA,
+  type MoistureMethod,
+  WOOD_READINGS,
+} from '../../../src/trade/moisture.ts';
+import { cautionsFor } from '../../../src/trade/safety.ts';
+import { worded } from '../../../src/words/cautions.ts';
+import { MOISTURE } from '../../../src/words/moisture.ts';
+import { referral } from '../../../src/words/patch-found.ts';
+import type { MoistureAsk } from './moisture-ask.ts';
+import { methodOf } from './moisture-method.ts';
+import { leakBlocks, moistureFacts, moistureHeadline } from './moisture-say.ts';
+import { refusal, refusalFor } from './patch-screen.ts';
+
+/** Result data of kind `moisture`: the limit in the method's own unit. */
+export interface MoistureResult extends Result {
+  readonly kind: 'moisture';
+  readonly verdict: 'accept' | 'wait' | 'stop';
+  readonly limit: number;
+  readonly readings: number;
+  readonly required: number;
+}
+
+/** Accept, wait or stop, and why; a refusal for sewage, for much mould and for whatever else is unsafe. */
+export function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
+  const { readings, area, found, water, mould } = ask;
+  const refused = refusalFor(readings.found, area.found, mould.found, found);
+  if (refused) return refused;
+  if (water === 'sewage' || water === 'unsure') return refusal(referral([water]));
+  // A stretch of mould told by its length alone is taken as wide as it is long.
+  const spread = mould.line === undefined ? mould.area : BigInt(mould.line) ** 2n;
+  if (spread >= BigInt(MOULD_AREA.value) * SQUARE_TICKS_PER_SQUARE_FOOT) return refusal(referral(['mould']));
+  const method = methodOf(ask, context);
+  if ('problem' in method) return { problems: [method.problem] };
+  const limit = ask.limit === 'usual' ? MOISTURE_LIMITS[method.method].value : ask.limit;
+  const required = requiredFor(method.method, area.area);
+  const most = MOISTURE_SPREAD.value[ask.boards];
+  const { verdict, flaws } = moistureVerdict({
+    readings: readings.values,
+    limit,
+    // A maker who allows more than usual moves the stop with the limit.
+    stop: Math.max(MOISTURE_STOPS[method.method].value, limit),
+    required,
+    ...(ask.flooring !== 'none' && method.method === 'wood' && { flooring: { moisture: ask.flooring, most } }),
+    ...(ask.leak !== 'none' && { leak: { hours: ask.leak, dryWithin: DRY_WITHIN.value.to } }),
+  });
+  const saying: Saying = context.habits;
+  const known = { method: method.method, limit, required, verdict, flaws };
+  const data: MoistureResult = { kind: 'moisture', verdict, limit, readings: readings.values.length, required };
+  return {
+    headline: moistureHeadline(ask, known, saying),
+    blocks: [
+      moistureFacts(ask, known, saying),
+      { kind: 'steps', title: MOISTURE.stepsTitle[verdict], steps: MOISTURE.steps[verdict] },
+      ...leakBlocks(ask),
+    ],
+    assumed: [...context.assumed, ...method.assumed, ...(area.area === 0n ? [MOISTURE.areaUntold] : [])],
+    cautions: worded(cautionsFor('subfloor')),
+    sources: MOISTURE_FIGURES.map(({ source }) => source),
+    actions: [],
+    audience: 'asker',
+    data,
+  };
+}
+
+function requiredFor(method: MoistureMethod, area: bigint): number {
+  if (area === 0n) return 1;
+  if (method === 'wood') return readingsByArea(area, WOOD_READINGS.value.count, WOOD_READINGS.value.squareFeet);
+  const { first, more, squareFeet } = CONCRETE_TESTS.value;
+  return testsByArea(area, first, more, squareFeet);
+}

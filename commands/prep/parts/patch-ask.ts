@@ -1,0 +1,108 @@
+/** What `prep patch` reads, as the patch is worked out: across and along the joists. */
+
+import type { Context } from '../../../src/bot/command.ts';
+import { areaOf, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/core/area.ts';
+import { boxOf } from '../../../src/core/geometry.ts';
+import { feet, inches, type Length, ticks } from '../../../src/core/length.ts';
+import type { PatchRules } from '../../../src/core/subfloor/patch.ts';
+import type { Rect } from '../../../src/core/subfloor/patch-cut.ts';
+import { baysPerSheet, type SheetSize } from '../../../src/core/subfloor/patch-panel.ts';
+import type { ToldDamage } from '../../../src/measure/place.ts';
+import type { Found } from '../../../src/measure/place-found.ts';
+import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import type { ToldRooms } from '../../../src/measure/told.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
+import { FASTENER_SPACING, LEAST_PANEL_WIDTH, PANEL_GAP, PATCH_BAYS } from '../../../src/trade/subfloor.ts';
+import { damageBeyond, damageTooLarge, sheetTooSmall } from '../../../src/words/patch-problems.ts';
+
+export interface PatchAsk {
+  readonly damage: ToldDamage;
+  readonly 'first-joist': Length;
+  readonly spacing: Length;
+  readonly joists: 'up' | 'across';
+  readonly thickness: Length;
+  readonly room: ToldRooms | 'none';
+  readonly margin: Length;
+  readonly 'joist-width': Length;
+  readonly 'joist-depth': Length;
+  readonly notch: Length;
+  readonly 'notch-length': Length;
+  readonly 'notch-place': 'untold' | 'end' | 'outer' | 'middle';
+  readonly hole: Length;
+  readonly 'hole-edge': Length;
+  readonly sheet: SheetSize;
+  readonly bead: Length;
+  /** US fluid ounces. */
+  readonly tube: number;
+  readonly found: Found;
+}
+
+/** A patch is at most this large each way: beyond, a floor is laid anew. */
+const LARGEST = feet(12);
+/** A screw stands this far inside a panel's rim, and a saw takes this much: common practice. */
+const RIM = inches(0.375);
+const KERF = inches(0.125);
+/** A sheet over three bays can be shared so that every panel has two. */
+const LEAST_BAYS = 3;
+/** The face of a 2×4 laid flat. */
+const BLOCK = inches(3.5);
+
+/** The damage across (u) and along (v) the joists. */
+export function uvOf({ damage, joists }: PatchAsk): Rect {
+  const [x0, y0, x1, y1] = [damage.left, damage.bottom, damage.left + damage.across, damage.bottom + damage.up];
+  return joists === 'up' ? { u0: x0, v0: y0, u1: x1, v1: y1 } : { u0: y0, v0: x0, u1: y1, v1: x1 };
+}
+
+/** A rectangle's sides as the room has them: across, then up. */
+export function roomSides({ u0, v0, u1, v1 }: Rect, run: 'up' | 'across'): readonly [number, number] {
+  return run === 'up' ? [u1 - u0, v1 - v0] : [v1 - v0, u1 - u0];
+}
+
+/** The rules of the trade for this ask, with the walls where the room was told. */
+export function patchRules(ask: PatchAsk): PatchRules {
+  const walls = wallsOf(ask);
+  return {
+    margin: ask.margin,
+    bays: PATCH_BAYS.value,
+    // The panel itself is as wide, its gaps beside it.
+    least: ticks(LEAST_PANEL_WIDTH.value + 2 * PANEL_GAP.value),
+    gap: PANEL_GAP.value,
+    kerf: KERF,
+    sheet: ask.sheet,
+    fasteners: FASTENER_SPACING.value,
+    rim: RIM,
+    block: BLOCK,
+    ...(walls && (ask.joists === 'up' ? { across: walls[0], along: walls[1] } : { across: walls[1], along: walls[0] })),
+  };
+}
+
+/** A damage too large for a patch, or beyond the room. */
+export function patchProblem(ask: PatchAsk, context: Context, saying: Saying): Problem | undefined {
+  const { damage } = ask;
+  const got = context.told.get('damage') ?? '';
+  const metric = saying.units === 'metric';
+  const fix = (left: Length, bottom: Length): string =>
+    `${metric ? '500 x 750 mm' : '20 x 30 in'} at ${sayLength(left, saying)} from left, ${sayLength(bottom, saying)} from bottom`;
+  if (Math.max(damage.across, damage.up) > LARGEST)
+    return damageTooLarge(got, sayLength(LARGEST, saying), fix(damage.left, damage.bottom));
+  if (baysPerSheet(ask.spacing, ask.sheet, PANEL_GAP.value) < LEAST_BAYS || ask.sheet.width < LEAST_PANEL_WIDTH.value)
+    return sheetTooSmall(context.told.get('sheet') ?? '', metric ? '1220 x 2440 mm' : '4 x 8 ft');
+  const walls = wallsOf(ask);
+  if (!walls) return undefined;
+  const [wide, deep] = walls;
+  if (damage.left + damage.across <= wide && damage.bottom + damage.up <= deep) return undefined;
+  const size = `${sayLength(wide, saying)} x ${sayLength(deep, saying)}`;
+  return damageBeyond(got, size, fix(ticks(Math.floor(wide / 4)), ticks(Math.floor(deep / 4))));
+}
+
+/** The damage in square feet. */
+export function squareFeet({ damage }: PatchAsk): number {
+  return Number(areaOf(damage.across, damage.up)) / Number(SQUARE_TICKS_PER_SQUARE_FOOT);
+}
+
+function wallsOf({ room }: PatchAsk): readonly [Length, Length] | undefined {
+  const first = room === 'none' ? undefined : room.rooms[0];
+  if (!first) return undefined;
+  const { minX, minY, maxX, maxY } = boxOf(first.outline);
+  return [ticks(maxX - minX), ticks(maxY - minY)];
+}

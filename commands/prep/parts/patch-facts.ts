@@ -1,0 +1,98 @@
+/** The facts of a patch: where to cut, what to buy, and what comes from which sheet. */
+
+import { ticks } from '../../../src/core/length.ts';
+import { roundUpRatio } from '../../../src/core/round-up.ts';
+import { feetPerTube, tubesFor } from '../../../src/core/subfloor/adhesive.ts';
+import { cornersOf, type Patch } from '../../../src/core/subfloor/patch.ts';
+import { squeakScrews } from '../../../src/core/subfloor/screw.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import type { Block, Fact } from '../../../src/reply/reply.ts';
+import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../../src/trade/adhesive.ts';
+import { FASTENER_BITE, FASTENER_SPACING } from '../../../src/trade/subfloor.ts';
+import { PATCH } from '../../../src/words/patch.ts';
+import { type PatchAsk, roomSides } from './patch-ask.ts';
+
+/** Two screws into each end of a block. */
+const SCREWS_PER_BLOCK = 4;
+
+/** Tubes of adhesive for the bead of a patch. */
+export function tubesOf(patch: Patch, { tube, bead }: PatchAsk): number {
+  return tubesFor(patch.bead, feetPerTube(tube * CUBIC_INCHES_PER_FLUID_OUNCE.value, bead), BEAD_WASTE.value);
+}
+
+/** Where and how deep to cut. */
+export function cutFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
+  const [corner] = cornersOf(patch.cut, ask.joists);
+  const [across, up] = roomSides(patch.cut, ask.joists);
+  const say = (length: number): string => sayLength(ticks(length), saying);
+  const cut = (length: number): string => sayCut(ticks(length), saying);
+  const facts: readonly Fact[] = [
+    { label: PATCH.size, value: PATCH.sizeOf(cut(across), cut(up)) },
+    { label: PATCH.from, value: PATCH.fromWalls(say(corner?.[0] ?? 0), say(corner?.[1] ?? 0)) },
+    { label: PATCH.lands, value: PATCH.joists(patch.cut.joists.map(say), ask.joists === 'up' ? 'left' : 'bottom') },
+    { label: PATCH.depth, value: PATCH.depthOf(cut(ask.thickness)) },
+  ];
+  return { kind: 'facts', title: PATCH.cutTitle, facts };
+}
+
+/** Panels, sheets, blocks, screws and adhesive. */
+export function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
+  const cut = (length: number): string => sayCut(ticks(length), saying);
+  const sizes = new Map<string, number>();
+  for (const { u0, u1, v0, v1 } of patch.panels) {
+    const size = `${cut(u1 - u0)}|${cut(v1 - v0)}`;
+    sizes.set(size, (sizes.get(size) ?? 0) + 1);
+  }
+  const area = patch.panels.reduce((sum, { u0, u1, v0, v1 }) => sum + BigInt(u1 - u0) * BigInt(v1 - v0), 0n);
+  const least = roundUpRatio(area, BigInt(ask.sheet.width) * BigInt(ask.sheet.length));
+  const { length } = squeakScrews(
+    { along: ask.spacing, across: ticks(0) },
+    ask.spacing,
+    ask.spacing,
+    ask.thickness,
+    FASTENER_BITE.value,
+  );
+  const { edge, field } = FASTENER_SPACING.value;
+  const panels = [...sizes].map(([size, count]) => {
+    const [long = '', wide = ''] = size.split('|');
+    return PATCH.panel(count, long, wide, cut(ask.thickness));
+  });
+  const facts: readonly Fact[] = [
+    ...panels.map((value) => ({ label: PATCH.panels, value })),
+    {
+      label: PATCH.sheets,
+      value: PATCH.sheetsOf(patch.sheets.length, `${cut(ask.sheet.width)} × ${cut(ask.sheet.length)}`, least),
+    },
+    {
+      label: PATCH.blocking,
+      value: patch.blocking.map((block) => PATCH.block(block.count, cut(block.length))).join(', '),
+    },
+    { label: PATCH.screws, value: PATCH.screwsOf(patch.fasteners.length, cut(edge), cut(field), cut(length)) },
+    { label: PATCH.keptScrews, value: PATCH.keptScrewsOf(patch.kept) },
+    { label: PATCH.blockScrews, value: PATCH.blockScrewsOf(patch.blocks.length * SCREWS_PER_BLOCK) },
+    {
+      label: PATCH.adhesive,
+      value: PATCH.adhesiveOf(
+        PATCH.tubes(tubesOf(patch, ask)),
+        sayLength(ticks(Math.round(patch.bead)), saying),
+        cut(ask.bead),
+      ),
+    },
+  ];
+  return { kind: 'facts', title: PATCH.buyTitle, facts };
+}
+
+/** Each piece on its sheet. */
+export function sheetTable(patch: Patch, saying: Saying): Block {
+  const cut = (length: number): string => sayCut(ticks(length), saying);
+  const rows = patch.sheets.flatMap((pieces, sheet) =>
+    pieces.map(({ piece, x, y, length, width }) => [
+      String(sheet + 1),
+      String(piece + 1),
+      `${cut(length)} × ${cut(width)}`,
+      cut(x),
+      cut(y),
+    ]),
+  );
+  return { kind: 'table', title: PATCH.planTitle, columns: PATCH.planColumns, rows };
+}

@@ -1,0 +1,47 @@
+/** Notches and holes told of a joist, against the limits of its depth. */
+
+import type { Context } from '../../../src/bot/command.ts';
+import { type Length, ticks } from '../../../src/core/length.ts';
+import { joistFlaws, joistLimits } from '../../../src/core/subfloor/joist-cut.ts';
+import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import type { Refusal } from '../../../src/reply/problem.ts';
+import { JOIST_LIMITS } from '../../../src/trade/joists.ts';
+import { cutJoist } from '../../../src/words/patch-found.ts';
+import type { PatchAsk } from './patch-ask.ts';
+import { refusal } from './patch-screen.ts';
+
+/** A refusal where a notch or hole passes its limit, or cannot be judged; undefined where it may stay. */
+export function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefined {
+  const depth = ask['joist-depth'];
+  const place = ask['notch-place'];
+  const flaws = joistFlaws(
+    {
+      depth,
+      notch: {
+        depth: ask.notch,
+        ...(context.told.has('notch-length') && { length: ask['notch-length'] }),
+        ...(place !== 'untold' && { place }),
+      },
+      hole: { diameter: ask.hole, ...(context.told.has('hole-edge') && { edge: ask['hole-edge'] }) },
+    },
+    JOIST_LIMITS.value,
+  );
+  if (flaws.length === 0) return undefined;
+  const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
+  const limits = joistLimits(depth, JOIST_LIMITS.value);
+  const say = (length: number): string => sayCut(ticks(Math.floor(length)), saying);
+  return refusal(
+    cutJoist(flaws, {
+      depth: say(depth),
+      notch: say(limits.notch),
+      endNotch: say(limits.endNotch),
+      hole: say(limits.hole),
+    }),
+  );
+}
+
+/** The deepest notch and the widest hole of a joist, said. */
+export function limitsSaid(depth: Length, saying: Saying): readonly [notch: string, hole: string] {
+  const { notch, hole } = joistLimits(depth, JOIST_LIMITS.value);
+  return [sayCut(ticks(Math.floor(notch)), saying), sayCut(ticks(Math.floor(hole)), saying)];
+}

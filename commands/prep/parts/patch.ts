@@ -1,0 +1,74 @@
+/** From the options of `prep patch` to its answer. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { ticks } from '../../../src/core/length.ts';
+import { type Patch, planPatch } from '../../../src/core/subfloor/patch.ts';
+import { drawPatch } from '../../../src/draw/patch.ts';
+import { together } from '../../../src/measure/place-found.ts';
+import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import type { Block } from '../../../src/reply/reply.ts';
+import { ADHESIVE_FIGURES } from '../../../src/trade/adhesive.ts';
+import { JOIST_FIGURES } from '../../../src/trade/joists.ts';
+import { MOULD_AREA } from '../../../src/trade/moisture.ts';
+import { cautionsFor } from '../../../src/trade/safety.ts';
+import { PANEL_AT_24, PATCH_FIGURES } from '../../../src/trade/subfloor.ts';
+import { worded } from '../../../src/words/cautions.ts';
+import { NO_CUT, PATCH } from '../../../src/words/patch.ts';
+import { referral } from '../../../src/words/patch-found.ts';
+import { type PatchAsk, patchProblem, patchRules, roomSides, squareFeet, uvOf } from './patch-ask.ts';
+import { buyFacts, cutFacts, sheetTable } from './patch-facts.ts';
+import { joistRefusal, limitsSaid } from './patch-joist.ts';
+import { patchResult } from './patch-result.ts';
+import { refusal, refusalFor } from './patch-screen.ts';
+
+/** The cut, its panels and blocks, with a picture; a refusal where a patch is not a homeowner's job. */
+export function answerPatch(ask: PatchAsk, context: Context): Outcome {
+  const refused = refusalFor(ask.damage.found, ask.found) ?? joistRefusal(ask, context);
+  if (refused) return refused;
+  const { mould } = together(ask.damage.found, ask.found);
+  if (mould && squareFeet(ask) >= MOULD_AREA.value) return refusal(referral(['mould']));
+  const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
+  const problem = patchProblem(ask, context, saying);
+  if (problem) return { problems: [problem] };
+  const damage = uvOf(ask);
+  const rules = patchRules(ask);
+  const joists = { spacing: ask.spacing, first: ask['first-joist'], width: ask['joist-width'] };
+  const patch = planPatch(damage, joists, rules);
+  if (typeof patch === 'string') return refusal(NO_CUT[patch]);
+  const [across, up] = roomSides(patch.cut, ask.joists).map((side) => sayCut(ticks(side), saying));
+  const blocks = patch.blocks.length;
+  return {
+    headline: PATCH.headline(across ?? '', up ?? '', patch.sheets.length, blocks, patch.fasteners.length),
+    blocks: [
+      cutFacts(patch, ask, saying),
+      buyFacts(patch, ask, saying),
+      { kind: 'picture', drawing: drawPatch(patch, { run: ask.joists, joistWidth: ask['joist-width'] }, saying) },
+      ...notes(patch, ask, mould, saying),
+      { kind: 'steps', title: PATCH.stepsTitle, steps: PATCH.steps },
+      sheetTable(patch, saying),
+      { kind: 'checklist', title: PATCH.checkTitle, items: PATCH.check(...limitsSaid(ask['joist-depth'], saying)) },
+    ],
+    assumed: context.told.has('joists') ? context.assumed : [...context.assumed, PATCH.assumedRun],
+    cautions: worded(cautionsFor('subfloor')),
+    sources: [...PATCH_FIGURES, ...JOIST_FIGURES, ...ADHESIVE_FIGURES].map(({ source }) => source),
+    actions: [],
+    audience: 'asker',
+    data: patchResult(patch, ask),
+  };
+}
+
+/** What to mind in this patch, if anything. */
+function notes(patch: Patch, ask: PatchAsk, mould: boolean, saying: Saying): readonly Block[] {
+  const { beyond, thickness } = PANEL_AT_24.value;
+  const say = (length: number): string => sayCut(ticks(length), saying);
+  const { cut, damage } = patch;
+  const bare = [damage.u0 - cut.u0, cut.u1 - damage.u1, damage.v0 - cut.v0, cut.v1 - damage.v1];
+  const items = [
+    ...(ask.spacing > beyond && ask.thickness < thickness
+      ? [PATCH.thin(say(ask.thickness), say(ask.spacing), say(thickness))]
+      : []),
+    ...(bare.some((side) => side < ask.margin) ? [PATCH.marginLess(say(ask.margin))] : []),
+    ...(mould ? [PATCH.mould] : []),
+  ];
+  return items.length === 0 ? [] : [{ kind: 'checklist', title: PATCH.notesTitle, items }];
+}

@@ -1,0 +1,22 @@
+/** The options of `prep plan`. */
+
+import type { z } from 'zod';
+import { choice, count, room } from '../../../src/measure/options.ts';
+import { houseOptions } from './house.ts';
+import { doorsOption } from './tearout-options.ts';
+
+export const planOptions = {
+  room: room({ summary: 'Rooms by their sides, or a walk round the walls; several with ;' }),
+  ...houseOptions,
+  doors: doorsOption,
+  level: choice(['check', 'yes', 'no'], { summary: 'Will leveller be poured?', standard: 'check' }),
+  'leveller-dry': count({ summary: 'Hours the leveller dries, by its bag', standard: '24', least: 1, most: 336 }),
+  acclimate: count({
+    summary: 'Hours the plank’s maker wants cartons in the room',
+    standard: '0',
+    least: 0,
+    most: 336,
+  }),
+};
+
+export type PlanAsk = { readonly [O in keyof typeof planOptions]: z.output<(typeof planOptions)[O]> };

@@ -1,0 +1,59 @@
+/** The stages and tools of a plan, as this house and floor need them. */
+
+import { mayHoldAsbestos } from '../../../src/core/safety/suspect.ts';
+import type { Covering } from '../../../src/core/tearout/covering.ts';
+import { LEAD_YEAR } from '../../../src/trade/lead.ts';
+import { STAGE_NOTES, STAGES, type StageWords, TOOLS } from '../../../src/words/plan.ts';
+import { TEAROUT_STEPS } from '../../../src/words/tearout.ts';
+import type { PlanAsk } from './plan-options.ts';
+
+/** Stages in order; what only some houses need is left out of the others. */
+export function stagesOf(ask: PlanAsk, covering: Covering): readonly StageWords[] {
+  const { built, insurer, tested, level, acclimate } = ask;
+  const old = mayHoldAsbestos(built) && tested !== 'clear';
+  const oldPaint = built === undefined || built < LEAD_YEAR.value;
+  const { prepare, tearOut, subfloor, dryFlat, acclimate: cartons, floor, trim, finish } = STAGES;
+  const wet = [
+    ...(ask.below.ground === 'concrete' ? [STAGE_NOTES.concrete] : []),
+    ...(level === 'yes' ? [STAGE_NOTES.level(ask['leveller-dry'])] : []),
+  ];
+  return [
+    { ...prepare, work: [...(insurer === 'yes' ? [STAGE_NOTES.photos] : []), ...prepare.work] },
+    {
+      ...tearOut,
+      work: [
+        ...(old ? [STAGE_NOTES.oldHouse] : []),
+        ...(oldPaint ? [STAGE_NOTES.oldPaint] : []),
+        ...(covering === 'carpet' ? tearOut.work : covering === 'tile' ? [STAGE_NOTES.tile] : TEAROUT_STEPS[covering]),
+      ],
+    },
+    subfloor,
+    { ...dryFlat, work: [...dryFlat.work, ...wet] },
+    ...(acclimate > 0 ? [{ ...cartons, work: [...cartons.work, STAGE_NOTES.acclimate(acclimate)] }] : []),
+    floor,
+    trim,
+    finish,
+  ];
+}
+
+/** Tools with where to get them and why: only what this floor needs. */
+export function toolRows({ level, below }: PlanAsk, covering: Covering): readonly (readonly string[])[] {
+  const carpet = covering === 'carpet';
+  const rows: readonly (readonly [boolean, readonly string[]])[] = [
+    [true, TOOLS.knife],
+    [true, TOOLS.bar],
+    [carpet, TOOLS.pliers],
+    [true, TOOLS.knees],
+    [true, TOOLS.vacuum],
+    [covering === 'sheet vinyl', TOOLS.scraper],
+    [true, TOOLS.straightedge],
+    [below.ground !== 'concrete', TOOLS.drill],
+    [true, TOOLS.meter],
+    [level === 'yes', TOOLS.mixer],
+    [true, TOOLS.tapping],
+    [true, TOOLS.undercut],
+    [true, TOOLS.saw],
+    [true, TOOLS.nailer],
+  ];
+  return rows.filter(([needed]) => needed).map(([, row]) => row);
+}

@@ -1,0 +1,81 @@
+/** From the options of `prep plan` to its answer, or the Refusal that its floor asks for. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { ticks } from '../../../src/core/length.ts';
+import { sayArea } from '../../../src/measure/say.ts';
+import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import { sayHours } from '../../../src/measure/say-loose.ts';
+import type { Block, Result } from '../../../src/reply/reply.ts';
+import { ASBESTOS_FIGURES } from '../../../src/trade/asbestos.ts';
+import { LEAD_FIGURES } from '../../../src/trade/lead.ts';
+import { cautionsFor } from '../../../src/trade/safety.ts';
+import { LIFTING_PACE } from '../../../src/trade/tearout.ts';
+import { worded } from '../../../src/words/cautions.ts';
+import { PLAN, TRADES } from '../../../src/words/plan.ts';
+import { doorwaysTooWide, notACovering } from '../../../src/words/tearout-problems.ts';
+import { refusalOf, sharedAsk } from './house.ts';
+import type { PlanAsk } from './plan-options.ts';
+import { stagesOf, toolRows } from './plan-stages.ts';
+import { areaOfRooms, staplesOf, tackStripOf, tearoutHours } from './tearout-sums.ts';
+
+/** Result data of kind plan: square ticks, hours for one person, hours of waiting, names of the stages. */
+interface PlanResult extends Result {
+  readonly kind: 'plan';
+  readonly area: number;
+  readonly tearOutHours: readonly [number, number];
+  readonly waitHours: number;
+  readonly stages: readonly string[];
+}
+
+/** Stages in order, each with what must be true before it. */
+export function answerPlan(ask: PlanAsk, context: Context): Outcome {
+  const refusal = refusalOf(ask, context);
+  if (refusal) return refusal;
+  const got = (option: string) => ({ option, got: context.told.get(option) ?? '' });
+  const { covering } = ask.floor;
+  if (covering === undefined) return { problems: [notACovering(got('floor'))] };
+  const walls = tackStripOf(ask);
+  if (walls === undefined) return { problems: [doorwaysTooWide(got('doors'))] };
+  const saying: Saying = { units: ask.room.units, decimal: context.habits.decimal };
+  const area = areaOfRooms(ask.room.rooms);
+  const strip = covering === 'carpet' ? walls : ticks(0);
+  const hours = tearoutHours(covering, area, strip, staplesOf(covering, area, ask.below.ground));
+  const [least, most] = hours.map((part) => sayHours(part, saying));
+  const level = ask.level === 'yes' ? ask['leveller-dry'] : 0;
+  const wait = ask.acclimate + level;
+  const stages = stagesOf(ask, covering);
+  const facts = [
+    { label: PLAN.area, value: sayArea(area, saying) },
+    { label: PLAN.walls, value: sayLength(walls, saying) },
+    { label: PLAN.hours, value: PLAN.hoursValue(least ?? '', most ?? '') },
+    { label: PLAN.wait, value: PLAN.waits(ask.acclimate, level) },
+  ];
+  const data: PlanResult = {
+    kind: 'plan',
+    area: Number(area),
+    tearOutHours: hours,
+    waitHours: wait,
+    stages: stages.map(({ name }) => name),
+  };
+  return {
+    headline: PLAN.headline(stages.length, sayArea(area, saying), least ?? '', most ?? '', wait),
+    blocks: [
+      { kind: 'facts', title: PLAN.title, facts },
+      ...stages.map(
+        ({ name, before, work }, i): Block => ({
+          kind: 'checklist',
+          title: PLAN.stage(i + 1, name),
+          items: [...before.map(PLAN.must), ...work],
+        }),
+      ),
+      { kind: 'table', title: PLAN.tools, columns: PLAN.toolColumns, rows: toolRows(ask, covering) },
+      { kind: 'checklist', title: PLAN.trades, items: TRADES },
+    ],
+    assumed: context.assumed,
+    cautions: worded(cautionsFor('tear-out')),
+    sources: [LIFTING_PACE[covering], ...ASBESTOS_FIGURES, ...LEAD_FIGURES].map(({ source }) => source),
+    actions: [{ label: PLAN.tearout, ask: sharedAsk('tearout', context) }],
+    audience: 'asker',
+    data,
+  };
+}

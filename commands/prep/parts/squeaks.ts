@@ -1,0 +1,80 @@
+/** From the options of `prep squeaks` to its answer. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { type Length, ticks } from '../../../src/core/length.ts';
+import { roundUpRatio } from '../../../src/core/round-up.ts';
+import { squeakScrews } from '../../../src/core/subfloor/screw.ts';
+import type { ToldPart } from '../../../src/measure/place-area.ts';
+import type { Found } from '../../../src/measure/place-found.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import type { Result } from '../../../src/reply/reply.ts';
+import { cautionsFor } from '../../../src/trade/safety.ts';
+import { FASTENER_BITE, SQUEAK_FIGURES } from '../../../src/trade/subfloor.ts';
+import { worded } from '../../../src/words/cautions.ts';
+import { SQUEAKS } from '../../../src/words/squeaks.ts';
+import { areaWithoutSides } from '../../../src/words/squeaks-problems.ts';
+import { refusalFor } from './patch-screen.ts';
+
+export interface SqueaksAsk {
+  readonly area: ToldPart;
+  readonly spacing: Length;
+  readonly thickness: Length;
+  readonly joists: 'short' | 'long';
+  readonly apart: Length;
+  readonly pack: number;
+  readonly found: Found;
+}
+
+/** Screws, packs, pattern and steps; a refusal where a screw is not the answer. */
+export function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
+  const refused = refusalFor(ask.area.found, ask.found);
+  if (refused) return refused;
+  const saying: Saying = { units: ask.area.units ?? context.habits.units, decimal: context.habits.decimal };
+  const { sides, line } = ask.area;
+  const [longer, shorter] = sides ?? [line, ticks(0)];
+  if (longer === undefined) return { problems: [areaWithoutSides(context.told.get('area') ?? '', saying.units)] };
+  const [along, across] = sides && ask.joists === 'short' ? [shorter, longer] : [longer, shorter];
+  const made = squeakScrews({ along, across }, ask.spacing, ask.apart, ask.thickness, FASTENER_BITE.value);
+  const packs = roundUpRatio(BigInt(made.screws), BigInt(ask.pack));
+  const spacing = sayCut(made.spacing, saying);
+  const data: SqueaksResult = { kind: 'squeaks', screws: made.screws, spacing: made.spacing, length: made.length };
+  return {
+    headline: SQUEAKS.headline(made.screws, sayCut(made.length, saying), spacing, made.joists),
+    blocks: [
+      {
+        kind: 'facts',
+        title: SQUEAKS.title,
+        facts: [
+          { label: SQUEAKS.screws, value: `${made.screws} (${SQUEAKS.ofJoists(made.joists, made.perJoist)})` },
+          { label: SQUEAKS.pattern, value: SQUEAKS.spacing(spacing, sayLength(along, saying)) },
+          {
+            label: SQUEAKS.length,
+            value: SQUEAKS.lengthOf(
+              sayCut(made.length, saying),
+              sayCut(ask.thickness, saying),
+              sayCut(FASTENER_BITE.value, saying),
+            ),
+          },
+          { label: SQUEAKS.packs, value: SQUEAKS.ofPack(packs, ask.pack, packs * ask.pack - made.screws) },
+        ],
+      },
+      { kind: 'steps', title: SQUEAKS.findTitle, steps: SQUEAKS.find(sayCut(ask.spacing, saying)) },
+      { kind: 'steps', title: SQUEAKS.fixTitle, steps: SQUEAKS.fix(spacing) },
+      { kind: 'checklist', title: SQUEAKS.notTitle, items: SQUEAKS.not },
+    ],
+    assumed: sides && !context.told.has('joists') ? [...context.assumed, SQUEAKS.assumedRun] : context.assumed,
+    cautions: worded(cautionsFor('subfloor')),
+    sources: SQUEAK_FIGURES.map(({ source }) => source),
+    actions: [{ label: SQUEAKS.soft, ask: SQUEAKS.softAsk }],
+    audience: 'asker',
+    data,
+  };
+}
+
+/** Result data of kind `squeaks`: lengths in ticks. */
+export interface SqueaksResult extends Result {
+  readonly kind: 'squeaks';
+  readonly screws: number;
+  readonly spacing: number;
+  readonly length: number;
+}

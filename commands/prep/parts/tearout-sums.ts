@@ -1,0 +1,153 @@
+/** The sums of a tear-out: strips, tack strip, staples, weight, volume, trips, and what to have ready. */
+
+import type { z } from 'zod';
+import type { Area } from '../../../src/core/area.ts';
+import { doubleArea } from '../../../src/core/geometry.ts';
+import { type Length, TICKS_PER_FOOT, ticks } from '../../../src/core/length.ts';
+import { roundUp } from '../../../src/core/round-up.ts';
+import { type Covering, isRolled } from '../../../src/core/tearout/covering.ts';
+import { type Carrier, handLoads, smallestContainer, tripsOf } from '../../../src/core/tearout/haul.ts';
+import { hoursOf, toHalfHours } from '../../../src/core/tearout/hours.ts';
+import { kilogramsOf, LITRES_PER_CUBIC_YARD, looseLitres } from '../../../src/core/tearout/mass.ts';
+import { staplesIn } from '../../../src/core/tearout/staples.ts';
+import { gatherStrips, placeStrips, runsAlongY, type Strips } from '../../../src/core/tearout/strips.ts';
+import { perimeterOf, tackStripLength } from '../../../src/core/tearout/tack-strip.ts';
+import { doorwaysOf } from '../../../src/measure/doorways.ts';
+import {
+  BAG,
+  CONTAINERS,
+  LAID_WEIGHT,
+  LOOSE_PAD,
+  LOOSE_WEIGHT,
+  PAD_SHARE,
+  PICKUP_BED,
+} from '../../../src/trade/debris.ts';
+import {
+  BLADE_LASTS,
+  LIFTING_PACE,
+  MASK_LASTS,
+  PAD_STAPLES,
+  STAPLE_PACE,
+  TACK_STRIP_PACE,
+} from '../../../src/trade/tearout.ts';
+import type { tearoutOptions } from './tearout-options.ts';
+
+export type TearoutAsk = { readonly [O in keyof typeof tearoutOptions]: z.output<(typeof tearoutOptions)[O]> };
+
+/** Strips of one room. */
+export interface RoomStrips {
+  readonly name: string;
+  readonly strips: readonly Strips[];
+}
+
+export interface Tearout {
+  readonly covering: Covering;
+  readonly area: Area;
+  readonly rooms: readonly RoomStrips[];
+  readonly tackStrip: Length;
+  readonly staples: readonly [number, number];
+  readonly kilograms: number;
+  readonly light: number;
+  readonly litres: number;
+  readonly trips: number;
+  /** The container taken, in cubic yards; undefined for other hauls. */
+  readonly container: number | undefined;
+  readonly loads: number;
+  readonly bags: number;
+  readonly blades: number;
+  readonly masks: number;
+  readonly hours: readonly [number, number];
+}
+
+/** Square ticks of the rooms, holes left out. */
+export function areaOfRooms(rooms: TearoutAsk['room']['rooms']): Area {
+  const doubled = rooms.flatMap(({ outline, holes }) => [outline, ...holes]).map(doubleArea);
+  return doubled.reduce((sum, area) => sum + area, 0n) / 2n;
+}
+
+/** The tack strip and what works on it: nothing where no carpet lay. Undefined when doorways exceed the walls. */
+export function tackStripOf(ask: Pick<TearoutAsk, 'room' | 'doors'>): Length | undefined {
+  const walls = ask.room.rooms.reduce((sum, { outline, holes }) => sum + perimeterOf(outline, holes), 0);
+  return tackStripLength(ticks(walls), doorwaysOf(ask.doors, ask.room.rooms.length));
+}
+
+/** Person-hours for a covering's area, tack strip and staples. */
+export function tearoutHours(covering: Covering, area: Area, tackStrip: Length, staples: readonly [number, number]) {
+  const pace = LIFTING_PACE[covering].value;
+  const [least, most] = hoursOf([
+    { amount: Number(area) / TICKS_PER_FOOT ** 2, ...pace },
+    { amount: tackStrip / TICKS_PER_FOOT, ...TACK_STRIP_PACE.value },
+  ]);
+  const { slow, fast } = STAPLE_PACE.value;
+  return toHalfHours([least + staples[0] / fast, most + staples[1] / slow]);
+}
+
+/** Staples of a pad on wood; none on concrete, and none without a pad. */
+export function staplesOf(covering: Covering, area: Area, ground: TearoutAsk['below']['ground']): [number, number] {
+  if (covering !== 'carpet' || ground === 'concrete') return [0, 0];
+  const { breadth, least, most } = PAD_STAPLES.value;
+  return [staplesIn(area, breadth, least), staplesIn(area, breadth, most)];
+}
+
+/** Everything that is counted; `tackStrip` is that of all walls. Plans for the heavy end of what the floor may weigh. */
+export function sumTearout(ask: TearoutAsk, covering: Covering, walls: Length): Tearout {
+  const { light, heavy } = LAID_WEIGHT[covering].value;
+  const perSquareMetre = ask.weight ?? heavy;
+  const area = areaOfRooms(ask.room.rooms);
+  const rule = { width: ask.strip, limit: ask.carry, perSquareMetre };
+  const rooms = isRolled(covering)
+    ? ask.room.rooms.map(({ name, outline, holes }) => {
+        const strips = placeStrips(outline, holes, rule);
+        return { name, strips: gatherStrips(strips, perSquareMetre, runsAlongY(outline)) };
+      })
+    : [];
+  const kilograms = kilogramsOf(area, perSquareMetre);
+  const litres = looseLitres(kilograms, LOOSE_WEIGHT[covering].value);
+  const tackStrip = covering === 'carpet' ? walls : ticks(0);
+  const staples = staplesOf(covering, area, ask.below.ground);
+  const hours = tearoutHours(covering, area, tackStrip, staples);
+  const { carrier, container } = carrierOf(ask, litres);
+  return {
+    covering,
+    area,
+    rooms,
+    tackStrip,
+    staples,
+    kilograms,
+    light: kilogramsOf(area, ask.weight ?? light),
+    litres,
+    trips: tripsOf(kilograms, litres, carrier),
+    container,
+    loads: handLoads(kilograms, ask.carry),
+    bags: bagsOf(covering, kilograms, litres, ask.carry),
+    blades: Math.max(2, roundUp(cutLength(rooms) / BLADE_LASTS.value)),
+    masks: roundUp(hours[1] / MASK_LASTS.value),
+    hours,
+  };
+}
+
+function carrierOf(ask: TearoutAsk, litres: number): { carrier: Carrier; container: number | undefined } {
+  if (ask.vehicle.kind === 'container') {
+    const [first, ...more] = CONTAINERS.value;
+    const inLitres = (yards: number) => yards * LITRES_PER_CUBIC_YARD;
+    const size = smallestContainer(litres, [inLitres(first), ...more.map(inLitres)]);
+    return { carrier: { litres: size }, container: Math.round(size / LITRES_PER_CUBIC_YARD) };
+  }
+  const bed = ask.vehicle.kind === 'trailer' ? ask.vehicle.litres : PICKUP_BED.value;
+  return { carrier: { litres: bed, kilograms: ask.payload }, container: undefined };
+}
+
+/** Bags for pad and scraps of carpet, by volume; for the others one for sweepings, or as many as rubble of tile fills by weight. */
+function bagsOf(covering: Covering, kilograms: number, litres: number, limit: number): number {
+  if (covering === 'carpet') {
+    const pad = litres * PAD_SHARE.value;
+    return Math.max(roundUp(pad / BAG.value), handLoads(pad * LOOSE_PAD.value, limit));
+  }
+  return covering === 'tile' ? Math.max(handLoads(kilograms, limit), roundUp(litres / BAG.value)) : 1;
+}
+
+/** Ticks of cutting: round every strip once, edges shared by two cut once. */
+function cutLength(rooms: readonly RoomStrips[]): number {
+  const each = rooms.flatMap(({ strips }) => strips.map(({ width, length, count }) => (width + length) * count));
+  return each.reduce((sum, cut) => sum + cut, 0);
+}

@@ -1,0 +1,86 @@
+/** From the options of `prep tearout` to its answer, its Problems, or the Refusal that its floor asks for. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { areaOf } from '../../../src/core/area.ts';
+import { inches } from '../../../src/core/length.ts';
+import { type Covering, isRolled } from '../../../src/core/tearout/covering.ts';
+import { kilogramsOf } from '../../../src/core/tearout/mass.ts';
+import type { Action, Block } from '../../../src/reply/reply.ts';
+import type { Source } from '../../../src/reply/source.ts';
+import { ASBESTOS_FIGURES } from '../../../src/trade/asbestos.ts';
+import { debrisFigures, LAID_WEIGHT } from '../../../src/trade/debris.ts';
+import { LEAD_FIGURES } from '../../../src/trade/lead.ts';
+import { cautionsFor } from '../../../src/trade/safety.ts';
+import { tearoutFigures } from '../../../src/trade/tearout.ts';
+import { worded } from '../../../src/words/cautions.ts';
+import { TEAROUT, TEAROUT_FIRST, TEAROUT_STEPS } from '../../../src/words/tearout.ts';
+import { doorwaysTooWide, notACovering, tooHeavy } from '../../../src/words/tearout-problems.ts';
+import { refusalOf, sharedAsk } from './house.ts';
+import { tearoutBlocks, tearoutHeadline } from './tearout-facts.ts';
+import { leadBlock } from './tearout-lead.ts';
+import { areaOfRooms, sumTearout, type Tearout, type TearoutAsk, tackStripOf } from './tearout-sums.ts';
+
+/** Beyond this many rolls no plan helps; a floor of the usual weight, at the least lift read, stays below. */
+const MOST_ROLLS = 20_000;
+
+/** Strips, weights and the order of work. */
+export function answerTearout(ask: TearoutAsk, context: Context): Outcome {
+  const refusal = refusalOf(ask, context);
+  if (refusal) return refusal;
+  const got = (option: string) => ({ option, got: context.told.get(option) ?? '' });
+  const { covering } = ask.floor;
+  if (covering === undefined) return { problems: [notACovering(got('floor'))] };
+  const walls = tackStripOf(ask);
+  if (walls === undefined) return { problems: [doorwaysTooWide(got('doors'))] };
+  if (isRolled(covering) && isTooHeavy(ask, covering)) return { problems: [tooHeavy(got('weight'))] };
+  const tearout = sumTearout(ask, covering, walls);
+  return {
+    headline: tearoutHeadline(tearout, ask, context),
+    blocks: [...tearoutBlocks(tearout, ask, context), ...leadBlock(ask, context), stepsBlock(tearout, ask)],
+    assumed: context.assumed,
+    cautions: worded(hazardsOf(covering)),
+    sources: sourcesOf(tearout, ask),
+    actions: nextAsks(ask, context),
+    audience: 'asker',
+    data: resultOf(tearout),
+  };
+}
+
+/** Whether an inch of a strip outweighs a roll, or rolls come to more than anyone cuts: no floor weighs that, a slip of a unit does. */
+function isTooHeavy(ask: TearoutAsk, covering: Covering): boolean {
+  const each = ask.weight ?? LAID_WEIGHT[covering].value.heavy;
+  const inch = kilogramsOf(areaOf(ask.strip, inches(1)), each);
+  return inch > ask.carry || kilogramsOf(areaOfRooms(ask.room.rooms), each) / ask.carry > MOST_ROLLS;
+}
+
+/** The hazards of a tear-out; tack strip only where carpet lies. */
+function hazardsOf(covering: Covering) {
+  return cautionsFor('tear-out').filter(({ topic }) => topic !== 'tack-strip' || covering === 'carpet');
+}
+
+/** The result data of a tear-out: lengths in ticks, the area in square ticks, kilograms, litres. */
+function resultOf({ area, rooms, tackStrip, kilograms, litres, trips, staples }: Tearout) {
+  const strips = rooms.flatMap((room) => room.strips);
+  return { kind: 'tearout', area: Number(area), strips, tackStrip, kilograms, litres, trips, staples };
+}
+
+function stepsBlock({ covering }: Tearout, ask: TearoutAsk): Block {
+  const first = [
+    ...(ask.insurer === 'yes' ? [TEAROUT_FIRST.photos] : []),
+    ...(covering === 'tile' || ask.tested === 'clear' ? [] : [TEAROUT_FIRST.look]),
+  ];
+  return { kind: 'steps', title: TEAROUT.stepsTitle, steps: [...first, ...TEAROUT_STEPS[covering]] };
+}
+
+function sourcesOf({ covering }: Tearout, { trim }: TearoutAsk): readonly Source[] {
+  const figures = [...tearoutFigures(covering), ...debrisFigures(covering), ...ASBESTOS_FIGURES];
+  return [...figures, ...(trim.length > 0 ? LEAD_FIGURES : [])].map(({ source }) => source);
+}
+
+function nextAsks({ vehicle }: TearoutAsk, context: Context): readonly Action[] {
+  const other = vehicle.kind === 'container' ? 'pickup' : 'container';
+  return [
+    { label: TEAROUT.actions[other], ask: context.again({ vehicle: other }) },
+    { label: TEAROUT.actions.plan, ask: sharedAsk('plan', context) },
+  ];
+}

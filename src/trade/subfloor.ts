@@ -1,0 +1,105 @@
+/** Figures for panel subfloors: fasteners, gaps, beads, sheets, patches and squeaks. */
+
+import { inches, type Length } from '../core/length.ts';
+import type { Source } from '../reply/source.ts';
+import { type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
+
+const CARPENTRY: Source = {
+  title: 'Modern Carpentry',
+  publisher: 'Goodheart-Willcox',
+  year: 2016,
+  section: 'p. 258',
+  standing: 'published',
+};
+
+export const FASTENER_SPACING: Cited<{ readonly edge: Length; readonly field: Length }> = {
+  name: 'Fasteners of a panel subfloor',
+  said: '6 in apart along supported ends and edges, 12 in apart on joists between',
+  value: { edge: inches(6), field: inches(12) },
+  source: CARPENTRY,
+};
+
+export const FASTENER_BITE: Cited<Length> = {
+  name: 'Fastener into the joist',
+  said: 'at least 1 in',
+  value: inches(1),
+  source: CARPENTRY,
+};
+
+export const PANEL_GAP: Cited<Length> = {
+  name: 'Gap between subfloor panels',
+  said: '1/8 in at all ends and edges',
+  value: inches(0.125),
+  source: { title: 'E30V', publisher: 'APA', year: 2011, section: 'pp. 32, 37', standing: 'published' },
+};
+
+export const SHEET: Cited<{ readonly width: Length; readonly length: Length }> = {
+  name: 'Sheet of subfloor panel',
+  said: '4 x 8 ft, its strength axis along the 8 ft; whole sheets are bought',
+  value: { width: inches(48), length: inches(96) },
+  source: { ...CARPENTRY, section: 'p. 260' },
+};
+
+export const LEAST_PANEL_WIDTH: Cited<Length> = {
+  name: 'Narrowest panel the span tables cover',
+  said: '24 in along the joists',
+  value: inches(24),
+  source: {
+    title: 'International Residential Code, Table R503.2.1.1(1), note c',
+    publisher: 'ICC',
+    standing: 'reported',
+  },
+};
+
+export const PANEL_AT_24: Cited<{ readonly beyond: Length; readonly thickness: Length }> = {
+  name: 'Panel over joists 24 in apart',
+  said: '23/32 to 3/4 in thick',
+  value: { beyond: inches(20), thickness: inches(23 / 32) },
+  source: {
+    title: 'International Residential Code, Table R503.2.1.1(1)',
+    publisher: 'ICC',
+    standing: 'reported',
+  },
+};
+
+export const PATCH_BAYS: Cited<number> = {
+  name: 'Patch of a panel subfloor',
+  said: 'spans two bays (three joists), strength axis across the joists, every edge between joists blocked',
+  value: 2,
+  source: TRADE_CUSTOM,
+};
+
+export const PATCH_MARGIN: Cited<Length> = {
+  name: 'Sound wood kept between the damage and the cut',
+  said: '2 in',
+  value: inches(2),
+  source: COMMON_PRACTICE,
+};
+
+export const CUT_OUT: Cited<string> = {
+  name: 'Cutting out a patch',
+  said: 'two sides on joist centrelines, saw as deep as the panel is thick, larger rather than tiny',
+  value: 'panel thickness',
+  source: { title: 'Trade guidance for subfloor repairs', standing: 'reported' },
+};
+
+export const SQUEAK_SPACING: Cited<Length> = {
+  name: 'Screws against a squeak',
+  said: '6 in apart along the whole length of the noisy section, into the joist',
+  value: inches(6),
+  source: COMMON_PRACTICE,
+};
+
+/** The figures of patches and squeaks, in the order in which they come up. */
+export const PATCH_FIGURES = [
+  PATCH_BAYS,
+  CUT_OUT,
+  PATCH_MARGIN,
+  LEAST_PANEL_WIDTH,
+  PANEL_GAP,
+  SHEET,
+  PANEL_AT_24,
+  FASTENER_SPACING,
+] as const;
+
+export const SQUEAK_FIGURES = [SQUEAK_SPACING, FASTENER_BITE] as const;

@@ -1,0 +1,42 @@
+/** The texts about doorways and stairs that cannot be read. */
+
+import type { Problem } from '../reply/problem.ts';
+import { quoted } from './asks.ts';
+
+interface Got {
+  readonly option: string;
+  readonly got: string;
+}
+
+export function doorwayUnread({ option, got }: Got, most: number, fix: string): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected: `A doorway is its width, what lies beyond and that floor’s height over the subfloor: “bath 30 in to tile 1/2 in; closet 24 in to carpet; balcony 6 ft to track”, at most ${most}.`,
+    fix,
+  };
+}
+
+export function stairsUnread({ option, got }: Got, most: number, fix: string): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected: `Stairs are how many steps, at most ${most}, and how wide: “12 x 36 in”. Or “none”.`,
+    fix,
+  };
+}
+
+/** How a hard floor without a height was taken. */
+export function beyondTaken(name: string): string {
+  return `${name}: the floor beyond taken as high as yours; tell its height, “to tile 1/2 in”`;
+}
+
+/** An edge longer than any profile on sale. */
+export function edgeTooLong(name: string, width: string, fix: string): Problem {
+  return {
+    option: 'stock',
+    got: '',
+    expected: `${name} is ${width} wide, and no length of profile reaches across in one piece.`,
+    fix,
+  };
+}

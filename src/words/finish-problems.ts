@@ -1,0 +1,32 @@
+/** The texts about tubes, paint and nails that cannot be read. */
+
+import type { Problem } from '../reply/problem.ts';
+import { quoted } from './asks.ts';
+
+interface Got {
+  readonly option: string;
+  readonly got: string;
+}
+
+export function volumeUnread({ option, got }: Got, fix: string): Problem {
+  return { option, got: quoted(got), expected: 'What a tube holds, from its label: 10.1 fl oz, or 300 ml.', fix };
+}
+
+export function coverageUnread({ option, got }: Got, fix: string): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected: 'What paint covers, from its label: 350 sq ft per gallon, or 10 m² per litre.',
+    fix,
+  };
+}
+
+/** A nail that ends before the stud. */
+export function nailTooShort(got: string, least: string, fix: string): Problem {
+  return {
+    option: 'nail',
+    got,
+    expected: `It does not hold in the stud: trim, wallboard and grip take at least ${least}.`,
+    fix,
+  };
+}

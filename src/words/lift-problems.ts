@@ -1,0 +1,36 @@
+/** The texts about lifting options that cannot be read. */
+
+import type { Problem } from '../reply/problem.ts';
+import { quoted } from './asks.ts';
+
+interface Got {
+  readonly option: string;
+  readonly got: string;
+}
+
+export function notALiftWay({ option, got }: Got): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected:
+      'The equation is for cartons or boxes, two hands, standing. Rolls, one hand, kneeling, carrying and the like are not worked out.',
+    fix: 'cartons, two hands, standing',
+  };
+}
+
+export function notATwist({ option, got }: Got): Problem {
+  return { option, got: quoted(got), expected: 'A twist of the body from 0 to 180 degrees.', fix: '45' };
+}
+
+export function notAPace({ option, got }: Got): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected: 'How often: “1 a minute”, “3 a minute”, “every 5 minutes”, up to 30 a minute.',
+    fix: '1 a minute',
+  };
+}
+
+export function notAStretch({ option, got }: Got): Problem {
+  return { option, got: quoted(got), expected: 'How long you lift in one stretch: up to 8 h.', fix: '1 h' };
+}

@@ -1,0 +1,101 @@
+/** The words about what is found under a floor: what must be asked back, and what is referred to whom. */
+
+import type { Problem } from '../reply/problem.ts';
+import { quoted } from './asks.ts';
+
+interface Got {
+  readonly option: string;
+  readonly got: string;
+}
+
+export function notPlain({ option, got }: Got, word: string, fix: string): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected: `It is not plain what “${quoted(word)}” is, and it may be unsafe to go on. Name it: rot in the panel or in a joist, sagging, sewage, a cable, a pipe, mould, old flooring. If you cannot tell, type “unsure”.`,
+    fix,
+  };
+}
+
+export function rotWhere({ option, got }: Got): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected:
+      'Where is it: in the panel only, or does it reach a joist? Push a screwdriver into the joist: it must not sink in. Type “rot in the panel only, joists sound”, or “rot in a joist”.',
+    fix: 'rot in a joist',
+  };
+}
+
+interface Referral {
+  readonly why: string;
+  readonly call: string;
+}
+
+const REFERRALS: Readonly<Record<string, Referral>> = {
+  gas: {
+    why: 'Gas near the work: a saw or a screw can open a line. Smell gas? Leave now, touch no switch, and call from outside.',
+    call: 'the gas utility’s emergency line, then a licensed gas fitter',
+  },
+  sewage: {
+    why: 'Sewage or flood water carries disease, and what it soaked comes out: that is not worked out here. Keep people and pets out.',
+    call: 'a professional water-damage restorer; a licensed plumber for the cause',
+  },
+  asbestos: {
+    why: 'Old resilient flooring, its backing and black adhesive may hold asbestos: nothing is sanded, sawed, scraped or drilled there before a sample was tested.',
+    call: 'an accredited asbestos inspector for the test, then a licensed abatement contractor',
+  },
+  wiring: {
+    why: 'A cable in the way: switch off its circuit and neither cut nor screw there.',
+    call: 'a licensed electrician',
+  },
+  structure: {
+    why: 'What carries the floor is hurt, rotten or gives way: a new panel, a screw or levelling compound over it would hide that and not hold. Stay off that place.',
+    call: 'a licensed contractor or a structural engineer',
+  },
+  plumbing: {
+    why: 'A pipe, duct or heating tube in the way: neither cut nor screw there before it was found along its whole way and moved or marked.',
+    call: 'a licensed plumber or heating contractor',
+  },
+  unsure: {
+    why: 'What is down there is not plain, so it is not safe to go on.',
+    call: 'a licensed contractor, to look at it open',
+  },
+  mould: {
+    why: 'Mould over about 10 sq ft is not for a homeowner to clean up.',
+    call: 'a professional mould remediator; and stop the water that feeds it',
+  },
+};
+
+/** Why a hazard is not worked out, and who to call. Throws for one without words: a refusal is never silent. */
+export function referral(hazards: readonly string[]): Referral {
+  const all = hazards.map((hazard) => {
+    const one = REFERRALS[hazard];
+    if (!one) throw new Error(`no words for the hazard ${hazard}`);
+    return one;
+  });
+  return { why: all.map(({ why }) => why).join(' '), call: all.map(({ call }) => call).join('; ') };
+}
+
+const CUTS: Readonly<Record<string, string>> = {
+  'notch-deep': 'the notch is deeper than code allows',
+  'notch-long': 'the notch is longer than a third of the joist’s depth',
+  'notch-middle': 'no notch may stand in the middle third of the span',
+  'notch-length-untold': 'how long the notch is along the joist was not told (notch-length)',
+  'notch-place-untold': 'where along the joist the notch stands was not told (notch-place)',
+  'hole-large': 'the hole is wider than a third of the joist’s depth',
+  'hole-near-edge': 'the hole is nearer than 2 in to an edge of the joist',
+  'hole-edge-untold': 'how far the hole is from the nearer edge was not told (hole-edge)',
+};
+
+/** Why a joist with these cuts is referred; `limits` are said. */
+export function cutJoist(
+  flaws: readonly string[],
+  limits: { readonly depth: string; readonly notch: string; readonly endNotch: string; readonly hole: string },
+): Referral {
+  const reasons = flaws.map((flaw) => CUTS[flaw] ?? flaw).join('; ');
+  return {
+    why: `This joist may no longer carry its load: ${reasons}. Limits for a joist ${limits.depth} deep: notch ${limits.notch}, at an end ${limits.endNotch}, hole ${limits.hole}.`,
+    call: 'a licensed contractor or a structural engineer',
+  };
+}

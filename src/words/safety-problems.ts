@@ -1,0 +1,24 @@
+/** The texts about a day's noises that cannot be read. */
+
+import type { Problem } from '../reply/problem.ts';
+import { quoted } from './asks.ts';
+
+interface Got {
+  readonly option: string;
+  readonly got: string;
+}
+
+const EXAMPLE = 'saw 2 h at 100, vacuum 1 h at 85';
+
+export function notADay({ option, got }: Got): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected: `Noises of a day, each with its time and level in dBA: “${EXAMPLE}”.`,
+    fix: EXAMPLE,
+  };
+}
+
+export function dayTooLong({ option, got }: Got): Problem {
+  return { option, got: quoted(got), expected: 'These come to more than 24 hours.', fix: EXAMPLE };
+}

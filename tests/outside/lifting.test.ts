@@ -1,0 +1,107 @@
+/** The lifting equation against the example printed in its manual and against its limits. */
+
+import { describe, expect, it, test } from 'vitest';
+import { inches, millimetres } from '../../src/core/length.ts';
+import { type Lift, liftingIndex, weightLimits } from '../../src/core/safety/lift.ts';
+import { couplingMultiplier, frequencyMultiplier } from '../../src/core/safety/lift-frequency.ts';
+
+const POUND = 0.453_592_37;
+const end = (horizontal: number, vertical: number, twist = 0) => ({
+  horizontal: inches(horizontal),
+  vertical: inches(vertical),
+  twist,
+});
+
+// NIOSH 94-110, example 4, package inspection (limits printed: 34.9 lb and 15.2 lb, from multipliers rounded to two figures).
+// The task's variables: H 10 and 20 in, V 22 and 59 in, 3 lifts a minute for 45 minutes, fair coupling, 26 lb; those in inches
+// from memory, and the same task in centimetres (V 55 and 150, D 95, 3 a minute for 45 minutes, fair, 12 kg: HM 1, VM 0.94,
+// DM 0.87, FM 0.88, CM 0.95, 15.7 kg) in a published transcription.
+const EXAMPLE: Lift = { origin: end(10, 22), destination: end(20, 59), perMinute: 3, duration: 1, grip: 'fair' };
+
+describe('NIOSH 94-110, example 4', () => {
+  const limits = weightLimits(EXAMPLE, false);
+  const [origin, destination] = [limits.origin / POUND, limits.destination / POUND];
+
+  it('34.9 lb at the origin and 15.2 lb at the destination, by the printed rounded multipliers', () => {
+    const printed = (...multipliers: number[]) => multipliers.reduce((product, one) => product * one, 51);
+    expect(printed(1, 0.94, 0.87, 1, 0.88, 0.95).toFixed(1)).toBe('34.9');
+    expect(printed(0.5, 0.78, 0.87, 1, 0.88, 1).toFixed(1)).toBe('15.2');
+    expect(Math.abs(origin - 34.9)).toBeLessThan(0.11);
+    expect(Math.abs(destination - 15.2)).toBeLessThan(0.11);
+  });
+
+  it('34.8 lb and 15.3 lb at full precision', () => {
+    expect(origin.toFixed(1)).toBe('34.8');
+    expect(destination.toFixed(1)).toBe('15.3');
+  });
+
+  it('in centimetres 15.7 kg at the origin', () => {
+    const at = (horizontal: number, vertical: number) => ({
+      horizontal: millimetres(horizontal * 10),
+      vertical: millimetres(vertical * 10),
+      twist: 0,
+    });
+    const lift: Lift = { ...EXAMPLE, origin: at(25, 55), destination: at(50, 150) };
+    expect(weightLimits(lift, true).origin.toFixed(1)).toBe('15.7');
+  });
+
+  it('index 26 lb ÷ 15.3 lb = 1.7, as printed', () => {
+    expect(liftingIndex(26 * POUND, limits.destination).toFixed(1)).toBe('1.7');
+  });
+});
+
+// NIOSH 94-110: under the best conditions the limit is the load constant, 51 lb or 23 kg.
+it('the best lift: 51 lb, 23 kg', () => {
+  const best: Lift = { origin: end(10, 30), destination: end(10, 40), perMinute: 0.2, duration: 1, grip: 'good' };
+  expect(weightLimits(best, false).origin / POUND).toBeCloseTo(51, 9);
+  const at = (vertical: number) => ({ horizontal: millimetres(250), vertical: millimetres(vertical), twist: 0 });
+  expect(weightLimits({ ...best, origin: at(750), destination: at(1000) }, true).origin).toBeCloseTo(23, 9);
+});
+
+// NIOSH 94-110, asymmetry: AM = 0.71 at 45°, 0.57 at 135°, 0 beyond; horizontal 0 over 25 in; vertical 0 over 70 in (from memory).
+test.each<[string, ReturnType<typeof end>, number]>([
+  ['a twist of 90°', end(10, 30, 90), 51 * 0.712],
+  ['a twist of 135°', end(10, 30, 135), 51 * 0.568],
+  ['a twist of 136°', end(10, 30, 136), 0],
+  ['25 in out', end(25, 30), 51 * 0.4],
+  ['26 in out', end(26, 30), 0],
+  ['hands on the floor', end(10, 0), 51 * 0.775],
+  ['hands at 70 in', end(10, 70), 51 * 0.7],
+  ['hands at 71 in', end(10, 71), 0],
+])('%s', (_name, origin, pounds) => {
+  const destination = { ...origin, vertical: inches(origin.vertical / 8128) };
+  const lift: Lift = { origin, destination, perMinute: 0.2, duration: 1, grip: 'good' };
+  expect(weightLimits(lift, false).origin / POUND).toBeCloseTo(pounds, 9);
+});
+
+// NIOSH 94-110, table 5, values from memory: some of each column, and where the columns for low and high hands part.
+test.each([
+  [0.1, 1, 1, 1],
+  [3, 1, 0.88, 0.88],
+  [3.5, 1, 0.84, 0.84],
+  [12, 1, 0.37, 0.37],
+  [13, 1, 0, 0.34],
+  [15, 1, 0, 0.28],
+  [16, 1, 0, 0],
+  [1, 2, 0.88, 0.88],
+  [10, 2, 0.26, 0.26],
+  [11, 2, 0, 0.23],
+  [13, 2, 0, 0],
+  [0.2, 8, 0.85, 0.85],
+  [8, 8, 0.18, 0.18],
+  [9, 8, 0, 0.15],
+  [11, 8, 0, 0],
+] as const)('%f lifts a minute, up to %i h: %f low, %f high', (perMinute, hours, low, high) => {
+  expect(frequencyMultiplier(perMinute, hours, true)).toBe(low);
+  expect(frequencyMultiplier(perMinute, hours, false)).toBe(high);
+});
+
+// NIOSH 94-110, table 7.
+it('coupling', () => {
+  expect(['good', 'fair', 'poor'].map((grip) => couplingMultiplier(grip as 'good' | 'fair' | 'poor', true))).toEqual([
+    1, 0.95, 0.9,
+  ]);
+  expect(['good', 'fair', 'poor'].map((grip) => couplingMultiplier(grip as 'good' | 'fair' | 'poor', false))).toEqual([
+    1, 1, 0.9,
+  ]);
+});
