@@ -4,8 +4,8 @@ import { readPlain, type Topic } from '../measure/plain.ts';
 import type { Habits } from '../measure/reading.ts';
 import type { Problem } from '../reply/problem.ts';
 import { SAMPLE_ASK } from '../words/asks.ts';
-import { askedBack, notYet, unusedNote } from '../words/plain.ts';
-import { askLine, type Command } from './command.ts';
+import { askedBack, byOptions, notYet, unusedNote } from '../words/plain.ts';
+import { askLine, type Command, optionsOf } from './command.ts';
 
 /** A sentence understood. `read` tells whether any of it was told to an option of the command typed, if one was. */
 export type Sentence =
@@ -16,6 +16,35 @@ export type Sentence =
       readonly assumed: readonly string[];
     }
   | { readonly ok: false; readonly problems: readonly [Problem]; readonly read: boolean };
+
+/** The command of each topic, by its full name. */
+const COMMANDS: Readonly<Record<Topic, string>> = {
+  planks: 'floor planks',
+  tape: 'tape',
+  safety: 'safety',
+  sources: 'sources',
+  help: 'help',
+  trim: 'trim list',
+  'tear-out': 'prep tearout',
+  squeaks: 'prep squeaks',
+  level: 'prep level',
+  moisture: 'prep moisture',
+  patch: 'prep patch',
+  finish: 'trim finish',
+};
+
+/**
+ * Commands that a sentence never sets off: on what lies under a carpet or in a joist hangs somebody's health, so the asker is
+ * given the ask to complete. The options named decide the answer and are asked even though they have a standard.
+ */
+const BY_OPTIONS: ReadonlyMap<string, readonly string[]> = new Map([
+  ['tearout', []],
+  ['squeaks', []],
+  ['level', []],
+  ['moisture', []],
+  ['patch', ['found']],
+  ['finish', []],
+]);
 
 /** What a sample room and plank are asked with, for a topic that has no command. */
 const SAMPLE_PLANK = '6 x 48 in, 10 per carton';
@@ -33,6 +62,13 @@ export function parseSentence(
   const command = commandOf(topic, commands);
   const read = told.size > 0 && (typed === undefined || command === typed);
   if (!command) return { ok: false, problems: [notYet(text, topic, told, instead(told))], read };
+  if (command.group !== undefined && BY_OPTIONS.has(command.name)) {
+    return {
+      ok: false,
+      problems: [byOptions(text, topic, told, completed(command, new Map([...told, ...oldFloor(command, text)])))],
+      read,
+    };
+  }
   if (plain.kind === 'ask') {
     const known = [...told].filter(([option]) => option in command.options.shape);
     const others = [...told].filter(([option]) => !(option in command.options.shape)).map((pair) => pair.join(' '));
@@ -49,9 +85,30 @@ export function parseSentence(
   return { ok: false, problems: [askedBack(missing, got || text, why, whole)], read };
 }
 
+/** A whole ask of such a command: what the sentence told, and samples for what decides the answer. */
+function completed(command: Command, told: ReadonlyMap<string, string>): string {
+  const decides = BY_OPTIONS.get(command.name) ?? [];
+  const options = optionsOf(command).flatMap(({ name, standard, example }): [string, string][] => {
+    const value = told.get(name) ?? (standard === undefined || decides.includes(name) ? example : undefined);
+    return value === undefined ? [] : [[name, value]];
+  });
+  return askLine(command, new Map(options));
+}
+
+/** The old floor and the house's year in the asker's own words: never a sample that is safer than what was said. */
+function oldFloor(command: Command, text: string): readonly (readonly [string, string])[] {
+  if (command.name !== 'tearout') return [];
+  const floor =
+    /(?:carpet|lino(?:leum)?|laminate|(?:sheet |asphalt |floor |ceramic )?(?:vinyl|tiles?)(?: (?:sheet|tiles?|plank))?)(?!\p{L})/iu;
+  return [
+    ['floor', floor.exec(text)?.[0] ?? 'carpet'],
+    ['built', /(?<!\d)(?:1[89]|20)\d\d(?!\d)/.exec(text)?.[0] ?? 'unknown'],
+  ];
+}
+
 /** The command that works a topic out: the one of its name, alone or in its group. */
 function commandOf(topic: Topic, commands: readonly Command[]): Command | undefined {
-  return commands.find(({ name, group }) => (topic === 'trim' ? group === 'trim' && name === 'list' : name === topic));
+  return commands.find(({ name, group }) => COMMANDS[topic] === (group === undefined ? name : `${group} ${name}`));
 }
 
 function topicNamed(name: string): Topic | undefined {

@@ -74,7 +74,7 @@ function wallBlock(wall: TrimWall, shown: TrimShown, scale: number, saying: Sayi
     { kind: 'rect', role: 'wall', x: left, y: top - 3, width: wall.length * scale, height: 3 },
     studStrokes(wall, shown.studs, at, top - 3),
     ...pieces.flatMap((piece) => boardShapes(piece, wall, shown.glueUp.has(piece.id), at, top)),
-    ...pieces.flatMap((piece) => pieceName(piece, name, at, top, saying)),
+    ...pieces.filter(({ id }) => !shown.glueUp.has(id)).flatMap((piece) => pieceName(piece, name, at, top, saying)),
     ...shown.openings
       .filter((opening) => opening.wall === name)
       .flatMap((opening) => doorName(opening, at, top, saying)),
@@ -97,7 +97,7 @@ function studStrokes(wall: TrimWall, studs: Studs, at: (length: number) => numbe
   };
 }
 
-/** A piece's letter, with its length where the board is long enough; the line below has all of it in any case. */
+/** A piece's letter, with its length where the board is long enough; the lines below have all of it in the same order. */
 function pieceName(
   { id, wall, length, from, to }: TrimPiece,
   name: string,

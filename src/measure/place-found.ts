@@ -73,14 +73,20 @@ function mended(plain: string): string {
   const drawn = plain
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
-    .replace(/(?<![a-z])(?:[a-z][ .*_-]){3,}[a-z](?![a-z])/g, (letters) => letters.replace(/[^a-z]/g, ''))
+    .replace(/(?<![a-z])(?:[a-z][ .*_-]){2,}[a-z](?![a-z])/g, (letters) => letters.replace(/[^a-z]/g, ''))
     .replace(/[_*]/g, ' ')
     .replace(/(?<=[a-z])[01345$@](?=[a-z])/g, (sign) => LETTERS[sign] ?? sign);
   return drawn.replace(/[a-z]{5,}/g, (word) => {
     if (HARMLESS.has(word)) return word;
-    const most = word.length >= 8 ? 2 : 1;
-    return HAZARD_SPELLINGS.find((known) => known[0] === word[0] && distance(word, known) <= most) ?? word;
+    return HAZARD_SPELLINGS.find((known) => known[0] === word[0] && isSlip(word, known)) ?? word;
   });
+}
+
+/** A letter off, two in a long word, or letters of the word in another order. */
+function isSlip(word: string, known: string): boolean {
+  const letters = (text: string): string => [...text].sort().join('');
+  const most = word.length >= 8 || letters(word) === letters(known) ? 2 : 1;
+  return distance(word, known) <= most;
 }
 
 const LETTERS: Readonly<Record<string, string>> = {

@@ -100,6 +100,17 @@ export function notYet(text: string, topic: string, told: ReadonlyMap<string, st
   };
 }
 
+/** A topic whose options decide too much to be taken from a sentence; `fix` is the ask to complete. */
+export function byOptions(text: string, topic: string, told: ReadonlyMap<string, string>, fix: string): Problem {
+  const read = [...told].map(([option, value]) => `${option} ${value}`).join(', ');
+  return {
+    option: 'ask',
+    got: quoted(text),
+    expected: `Read as an ask about ${topic}${read === '' ? '' : `: ${read}`}. Too much hangs on it to take it from a sentence: type it with its options, changed to what you have.`,
+    fix,
+  };
+}
+
 /** A sentence in which nothing is asked. */
 export function nothingAsked(text: string): Problem {
   return {

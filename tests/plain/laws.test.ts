@@ -77,7 +77,8 @@ describe('an ask', () => {
       const habits = habitsOf(message);
       const read = readPlain(message.text, habits);
       const command = read.kind === 'ask' ? commands.find(({ name }) => name === read.topic) : undefined;
-      if (read.kind !== 'ask' || !command) continue;
+      // Sentences about tear-out and the subfloor are asked back with an ask to complete.
+      if (read.kind !== 'ask' || !command || command.group === 'prep') continue;
       const parsed = parseLine(askLine(command, read.told), commands, habits);
       if (!parsed.ok) throw new Error(`${message.text}: ${JSON.stringify(parsed)}`);
       expect([parsed.command.name, [...parsed.told]], message.text).toEqual([read.topic, [...read.told]]);

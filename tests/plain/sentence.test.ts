@@ -75,11 +75,29 @@ describe('what is missing', () => {
   });
 });
 
-describe('what is not worked out yet', () => {
-  it('is said with what was read, and offers what can be asked', async () => {
-    const [problem] = problemsOf(await answerTo('need baseboard for a 12 by 10 room with two 32in doors'));
-    expect(problem?.expected).toMatch(/trim: room 12 by 10, doors 2 x 32in\. .*not worked out here yet/);
-    expect((await floorTo(problem?.fix ?? '')).count.planks).toBeGreaterThan(0);
+describe('trim', () => {
+  it('is worked out from a room and its doors', async () => {
+    const reply = await answerTo('need baseboard for a 12 by 10 room with two 32in doors');
+    expect('headline' in reply && reply.data.kind).toBe('trim');
+  });
+});
+
+describe('what lies under a floor', () => {
+  it.each([
+    ['how do i rip out the old lino in 12x14', 'tearout room: 12x14, floor: lino, built: unknown'],
+    [
+      'ripping out carpet in a 12 x 14 ft room, house from 1994',
+      'tearout room: 12 x 14 ft, floor: carpet, built: 1994',
+    ],
+  ])('“%s” is never answered from the sentence, but asked for with its options', async (line, ask) => {
+    const [problem] = problemsOf(await answerTo(line));
+    expect(problem?.expected).toMatch(/^Read as an ask about tear-out/);
+    expect(problem?.fix).toBe(ask);
+  });
+
+  it('is refused when the ask offered is typed and the floor is suspect', async () => {
+    const [problem] = problemsOf(await answerTo('how do i rip out the old lino in 12x14'));
+    expect('why' in (await answerTo(problem?.fix ?? ''))).toBe(true);
   });
 });
 

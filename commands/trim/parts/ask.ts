@@ -1,0 +1,33 @@
+/** What trim commands read: exact values by option. */
+
+import type { Length } from '../../../src/core/length.ts';
+import type { Door } from '../../../src/core/trim/opening.ts';
+import type { Bay, MeasuredCorner } from '../../../src/core/trim/wall.ts';
+import type { ToldStock } from '../../../src/measure/stock.ts';
+import type { ToldRooms } from '../../../src/measure/told.ts';
+
+export interface WallsAsk {
+  readonly room: ToldRooms;
+  readonly doors: readonly Door[];
+  readonly casing: Length;
+  readonly bay: readonly Bay[];
+  readonly corners: readonly MeasuredCorner[];
+}
+
+export interface StudsAsk {
+  readonly 'stud-spacing': Length;
+  readonly 'first-stud': Length;
+}
+
+export interface SticksAsk {
+  readonly stock: ToldStock;
+  readonly kerf: Length;
+  readonly 'end-trim': Length;
+}
+
+export interface ListAsk extends WallsAsk, StudsAsk, SticksAsk {
+  readonly thickness: Length;
+  readonly 'inside-joint': 'miter' | 'cope' | 'mitre';
+  readonly 'glue-up': Length;
+  readonly 'saw-reach': number;
+}

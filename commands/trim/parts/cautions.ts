@@ -1,0 +1,10 @@
+/** The cautions of a trim answer: those of its tasks, each once. */
+
+import type { Caution } from '../../../src/reply/caution.ts';
+import { cautionsFor, type Task } from '../../../src/trade/safety.ts';
+import { worded } from '../../../src/words/cautions.ts';
+
+export function cautionsOf(...tasks: readonly Task[]): readonly Caution[] {
+  const all = worded(tasks.flatMap((task) => cautionsFor(task)));
+  return all.filter(({ topic }, i) => all.findIndex((one) => one.topic === topic) === i);
+}

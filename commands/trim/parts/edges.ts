@@ -1,0 +1,122 @@
+/** From the options of `trim edges` to its answers. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { TICKS_PER_FOOT, ticks } from '../../../src/core/length.ts';
+import { SQUARE } from '../../../src/core/trim/corner.ts';
+import { stepOf, undercut } from '../../../src/core/trim/edge.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import type { Caution } from '../../../src/reply/caution.ts';
+import type { Block, Reply } from '../../../src/reply/reply.ts';
+import { ALIKE_RISERS, EDGE_FIGURES } from '../../../src/trade/edges.ts';
+import { EDGES, riserText, sayProfile } from '../../../src/words/edges.ts';
+import { edgeTooLong } from '../../../src/words/edges-problems.ts';
+import { cuttingTable, sayBought, sayCost } from './bought.ts';
+import { cautionsOf } from './cautions.ts';
+import { type Edge, type EdgesAsk, edgesOf, type ProfilePlan, profilePlans } from './edge-pieces.ts';
+import { longestPiece } from './pieces.ts';
+import { trimResult } from './result.ts';
+
+export async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenerator<Outcome> {
+  const saying: Saying = { units: context.habits.units, decimal: context.habits.decimal };
+  const edges = edgesOf(ask);
+  const long = edges.filter(({ length }) => length > longestPiece(ask, 0)).sort((a, b) => b.length - a.length)[0];
+  if (long) {
+    const longer = sayLength(ticks((Math.floor(long.length / TICKS_PER_FOOT) + 2) * TICKS_PER_FOOT), {
+      units: 'imperial',
+      decimal: '.',
+    });
+    const told = context.told.get('stock');
+    yield { problems: [edgeTooLong(long.name, sayLength(long.length, saying), told ? `${told}; ${longer}` : longer)] };
+    return;
+  }
+  for await (const plans of profilePlans(edges, ask)) yield replyOf(ask, edges, plans, saying, context);
+}
+
+function replyOf(
+  ask: EdgesAsk,
+  edges: readonly Edge[],
+  plans: readonly ProfilePlan[],
+  saying: Saying,
+  context: Context,
+): Reply {
+  const sum = (of: (plan: ProfilePlan['plan']) => number): number =>
+    plans.reduce((total, { plan }) => total + of(plan), 0);
+  const bought = sum(({ sticks }) => sticks.filter(({ stock }) => ask.stock.items[stock]?.have === undefined).length);
+  const counts = plans.map(({ profile, task }) => [profile, task.pieces.length] as const);
+  return {
+    headline: EDGES.headline(
+      counts,
+      bought,
+      sayCost(
+        sum(({ cents }) => cents),
+        ask.stock,
+        saying,
+      ),
+    ),
+    blocks: [
+      doorwayTable(ask, edges, saying),
+      {
+        kind: 'facts',
+        title: EDGES.buyTitle,
+        facts: [
+          ...plans.map(({ profile, plan, task }) => ({
+            label: sayProfile(profile),
+            value: EDGES.buy(sayBought(plan, task, ask.stock, saying), sayCost(plan.cents, ask.stock, saying)),
+          })),
+          {
+            label: EDGES.undercut,
+            value: EDGES.undercutValue(
+              sayCut(undercut(ask.floor, ask.clearance), saying),
+              sayCut(ask.floor, saying),
+              sayCut(ask.clearance, saying),
+            ),
+          },
+        ],
+      },
+      ...plans.map(({ profile, plan, task }) => cuttingTable(plan, task, saying, EDGES.cutTitle(profile))),
+      {
+        kind: 'steps',
+        title: EDGES.stepsTitle,
+        steps: ask.stairs.count > 0 ? [...EDGES.steps, ...EDGES.nosingSteps] : EDGES.steps,
+      },
+    ],
+    assumed: context.assumed,
+    cautions: [...riserCaution(ask, saying), ...cautionsOf('laying', 'subfloor')],
+    sources: EDGE_FIGURES.map(({ source }) => source),
+    actions: [],
+    audience: 'asker',
+    data: trimResult(
+      {
+        stock: ask.stock,
+        kerf: ask.kerf,
+        endTrim: ask['end-trim'],
+        thickness: 0,
+        walls: edges.map(({ name, length }) => ({ name, length, corners: [90, 90] })),
+        pieces: edges.map(({ name, length }) => ({ id: name, wall: name, length, left: SQUARE, right: SQUARE })),
+        glueUp: [],
+      },
+      {
+        sticks: plans.flatMap(({ plan }) => plan.sticks),
+        cents: sum(({ cents }) => cents),
+        bound: sum(({ bound }) => bound),
+        proven: plans.every(({ plan }) => plan.proven),
+      },
+    ),
+  };
+}
+
+function doorwayTable(ask: EdgesAsk, edges: readonly Edge[], saying: Saying): Block {
+  const rows = edges.map(({ name, profile, length, why, doorway }) => {
+    const step = doorway ? stepOf(doorway, ask.floor) : 0;
+    const size = sayCut(ticks(Math.abs(step)), saying);
+    const said = !doorway?.height ? '' : step === 0 ? EDGES.level : step > 0 ? EDGES.up(size) : EDGES.down(size);
+    return [name, sayProfile(profile), sayCut(length, saying), said, EDGES.why[why]];
+  });
+  return { kind: 'table', title: EDGES.title, columns: EDGES.columns, rows };
+}
+
+function riserCaution({ floor, stairs }: EdgesAsk, saying: Saying): readonly Caution[] {
+  if (stairs.count === 0) return [];
+  const text = riserText(sayCut(floor, saying), sayCut(ALIKE_RISERS.value, saying), floor > ALIKE_RISERS.value);
+  return [{ topic: 'riser', text, source: ALIKE_RISERS.source }];
+}

@@ -1,0 +1,63 @@
+/** What goes with a list of trim: how doubtful things were taken, and the steps that its cuts ask for. */
+
+import type { Context } from '../../../src/bot/command.ts';
+import { inches } from '../../../src/core/length.ts';
+import { turning } from '../../../src/core/trim/corner.ts';
+import type { TrimPiece } from '../../../src/core/trim/piece.ts';
+import type { Stick } from '../../../src/core/trim/stick-task.ts';
+import { wallName } from '../../../src/core/trim/wall.ts';
+import { sayDegrees } from '../../../src/draw/elevation.ts';
+import { sayLength } from '../../../src/measure/say-length.ts';
+import type { Block } from '../../../src/reply/reply.ts';
+import { TRIM_NOTES, TRIM_STEPS } from '../../../src/words/trim.ts';
+import type { ListAsk } from './ask.ts';
+import { type AskedWalls, sayingOf } from './walls.ts';
+
+/** Corners that turn through this many degrees more or less than a full turn are worth measuring again. */
+const OFF = 1;
+/** Less than this left over, and a slip of the saw costs the stick. */
+const NO_SLACK = inches(0.125);
+
+export function stepsBlock(pieces: readonly TrimPiece[], sticks: readonly Stick[], glue: boolean): Block {
+  return {
+    kind: 'steps',
+    title: TRIM_STEPS.title,
+    steps: [
+      ...TRIM_STEPS.base,
+      ...(sticks.some(({ leftover }) => leftover < NO_SLACK) ? [TRIM_STEPS.full] : []),
+      ...(has(pieces, 'cope') ? [TRIM_STEPS.cope] : []),
+      ...(has(pieces, 'scarf') ? [TRIM_STEPS.scarf] : []),
+      ...(glue ? [TRIM_STEPS.glue] : []),
+      TRIM_STEPS.nail,
+    ],
+  };
+}
+
+/** Studs where joints lean on them, corners coped for being out of square, and rooms whose corners do not make a full turn. */
+export function notesOf(
+  ask: ListAsk,
+  { walls }: AskedWalls,
+  pieces: readonly TrimPiece[],
+  context: Context,
+): readonly string[] {
+  const saying = sayingOf(ask, context);
+  const byName = new Map(walls.map((wall) => [wallName(wall), wall]));
+  const coped = pieces.filter(({ wall, left }) => left.cut === 'cope' && byName.get(wall)?.left.measured === true);
+  const turned = ask.room.rooms.map(({ name }) => ({
+    name,
+    degrees: turning(walls.filter(({ room }) => room === name).map(({ left }) => left.interior)),
+  }));
+  return [
+    ...(has(pieces, 'scarf')
+      ? [TRIM_NOTES.studs(sayLength(ask['stud-spacing'], saying), sayLength(ask['first-stud'], saying))]
+      : []),
+    ...coped.map(({ wall }) => TRIM_NOTES.coped(`the left corner of ${wall}`)),
+    ...turned
+      .filter(({ degrees }) => Math.abs(degrees - 360) > OFF)
+      .map(({ name, degrees }) => TRIM_NOTES.turning(name, sayDegrees(degrees, saying))),
+  ];
+}
+
+function has(pieces: readonly TrimPiece[], cut: 'cope' | 'scarf'): boolean {
+  return pieces.some(({ left, right }) => left.cut === cut || right.cut === cut);
+}

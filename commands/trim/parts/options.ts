@@ -1,0 +1,122 @@
+/** The options that trim commands share: rooms, doors, bays, corners, and how boards are cut. */
+
+import { inches, millimetres, ticks } from '../../../src/core/length.ts';
+import { readCorners } from '../../../src/measure/corners.ts';
+import { readAngle } from '../../../src/measure/corners-angle.ts';
+import { readDoors } from '../../../src/measure/doors.ts';
+import { readBays } from '../../../src/measure/opening-bay.ts';
+import { choice, length, room, text } from '../../../src/measure/options.ts';
+import { readStock } from '../../../src/measure/stock.ts';
+
+const nothing = ticks(0);
+
+/** The steepest setting that any saw is told with, and the least. */
+const REACH = { least: 1, most: 80 } as const;
+
+/** Walls and what interrupts them. */
+export const wallOptions = {
+  room: room({ summary: 'Rooms by their sides, or a walk round the walls; several with ;' }),
+  doors: text(
+    {
+      summary: "Doors: “2 doors 32 in”, or “32 in on wall 2, 3' from the left”",
+      example: '32 in on wall 2',
+      standard: 'none',
+    },
+    readDoors,
+  ),
+  casing: length({
+    summary: 'Width of the casing at each side of a door',
+    standard: '2 1/4 in',
+    example: '3 in',
+    least: nothing,
+    most: inches(12),
+  }),
+  bay: text(
+    { summary: "A bay: “wall 2: front 5', sides 3', 135°”", example: `wall 1: front 5', sides 3'`, standard: 'none' },
+    readBays,
+  ),
+  corners: text(
+    {
+      summary: 'Corners measured: “corner 3: 88.5”, between walls 3 and 4',
+      example: 'corner 3: 88.5',
+      standard: 'square',
+    },
+    readCorners,
+  ),
+};
+
+/** Where the studs are. */
+export const studOptions = {
+  'stud-spacing': length({
+    summary: 'Studs, centre to centre',
+    standard: '16 in',
+    example: '24 in',
+    least: inches(4),
+    most: inches(48),
+  }),
+  'first-stud': length({
+    summary: 'First stud from the left end of a wall',
+    standard: '16 in',
+    example: '15 1/4 in',
+    least: nothing,
+    most: inches(48),
+  }),
+};
+
+export const thicknessOption = length({
+  summary: 'Thickness of the trim',
+  standard: '9/16 in',
+  example: '5/8 in',
+  least: millimetres(2),
+  most: inches(3),
+});
+
+/** Sticks and the saw. */
+export const stickOptions = {
+  stock: text(
+    {
+      summary: 'Sticks: “8 ft $7.98; 12 ft $12.48; have 3 x 8 ft”',
+      example: '8 ft $7.98; 12 ft $12.48',
+      standard: '8 ft; 12 ft; 16 ft',
+    },
+    readStock,
+  ),
+  kerf: length({
+    summary: 'What the saw takes',
+    standard: '1/8 in',
+    example: '3/32 in',
+    least: nothing,
+    most: inches(0.5),
+  }),
+  'end-trim': length({
+    summary: 'Cut off each stick first, to square it',
+    standard: '0',
+    example: '1/2 in',
+    least: nothing,
+    most: inches(12),
+  }),
+};
+
+/** How corners and ends are cut. */
+export const cuttingOptions = {
+  thickness: thicknessOption,
+  'inside-joint': choice(['miter', 'cope', 'mitre'], {
+    summary: 'Inside corners: miter or cope; out of square ones are coped',
+    standard: 'miter',
+    example: 'cope',
+  }),
+  'glue-up': length({
+    summary: 'Pieces up to this length are glued up first',
+    standard: '6 in',
+    example: '4 in',
+    least: nothing,
+    most: inches(24),
+  }),
+  'saw-reach': text(
+    { summary: 'How far the saw swings, in degrees', example: '50', standard: '50' },
+    (typed, reading) => readAngle(typed, reading, REACH.least, REACH.most),
+  ),
+};
+
+/** Everything that `trim list` takes. */
+export const listOptions = { ...wallOptions, ...stickOptions, ...cuttingOptions, ...studOptions };

@@ -1,0 +1,119 @@
+/** From walls to pieces of trim and the sticks to cut them from; Problems where saw or sticks do not reach. */
+
+import type { Context, Problems } from '../../../src/bot/command.ts';
+import { type Length, millimetres, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../../src/core/length.ts';
+import { kerfAlong, sawSetting } from '../../../src/core/trim/corner.ts';
+import { type PieceTrouble, stickPiece, type TrimPiece, trimPieces } from '../../../src/core/trim/piece.ts';
+import { SCARF } from '../../../src/core/trim/scarf.ts';
+import type { StickPiece, StickTask, Stock } from '../../../src/core/trim/stick-task.ts';
+import { wallName } from '../../../src/core/trim/wall.ts';
+import { sayDegrees } from '../../../src/draw/elevation.ts';
+import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
+import { noStudInReach, pastReach, tooManyPieces } from '../../../src/words/trim-problems.ts';
+import type { ListAsk, SticksAsk } from './ask.ts';
+import { type AskedWalls, sayingOf } from './walls.ts';
+
+/** More pieces than a home has: a slip of a unit has them. */
+const MOST_PIECES = 400;
+
+/** Pieces with what they are cut from. */
+export interface AskedPieces {
+  readonly pieces: readonly TrimPiece[];
+  readonly task: StickTask;
+}
+
+/** Stock as it is bought; without prices the least length is, so that a length stands for its price. */
+export function stockOf({ stock }: Pick<SticksAsk, 'stock'>): readonly Stock[] {
+  const priced = stock.currency !== undefined;
+  return stock.items.map(({ length, have, price }) => ({
+    length,
+    cents: have !== undefined ? 0 : priced ? (price?.cents ?? 0) : Math.round(length / TICKS_PER_INCH),
+    ...(have !== undefined && { have }),
+  }));
+}
+
+/**
+ * The longest piece that a bought stick gives: all of it but the end trim. Where a longer stick is at hand, less what a
+ * slanted cut takes more than a square one: there the piece may not be the only one on its stick.
+ */
+export function longestPiece(ask: SticksAsk, setting: number): Length {
+  const whole = longestBought(ask) - ask['end-trim'];
+  return ticks(longerAtHand(ask) ? whole - (kerfAlong(ask.kerf, setting) - ask.kerf) : whole);
+}
+
+function longestBought({ stock }: SticksAsk): number {
+  return Math.max(...stock.items.filter(({ have }) => have === undefined).map(({ length }) => length));
+}
+
+function longerAtHand(ask: SticksAsk): boolean {
+  return ask.stock.items.some(({ length, have }) => have !== undefined && length > longestBought(ask));
+}
+
+/** Pieces as sticks are cut into. One that fills the longest stick has nothing cut off behind it, and counts with the least kerf. */
+function stickPieces(pieces: readonly TrimPiece[], ask: SticksAsk): readonly StickPiece[] {
+  const cut = pieces.map((piece) => stickPiece(piece, ask.kerf));
+  const least = Math.min(...cut.map(({ kerf }) => kerf));
+  const most = longestBought(ask) - ask['end-trim'] + least;
+  return cut.map((piece) => (piece.length + piece.kerf > most ? { ...piece, kerf: least } : piece));
+}
+
+export function askedPieces(ask: ListAsk, { walls, stretches }: AskedWalls, context: Context): AskedPieces | Problems {
+  const saying = sayingOf(ask, context);
+  const reachable = walls.map(({ left }) => sawSetting(left.interior)).filter((setting) => setting <= ask['saw-reach']);
+  const joint = ask['inside-joint'] === 'cope' ? 'cope' : context.told.get('inside-joint') ? 'miter' : 'as measured';
+  const { pieces, troubles } = trimPieces(stretches, {
+    thickness: ask.thickness,
+    longest: longestPiece(ask, Math.max(SCARF.setting, ...reachable)),
+    glueUp: ask['glue-up'],
+    reach: ask['saw-reach'],
+    inside: joint,
+    studs: { first: ask['first-stud'], spacing: ask['stud-spacing'] },
+  });
+  const [first, ...more] = problemsOf(troubles, ask, context, saying);
+  if (first) return { problems: [first, ...more] };
+  if (pieces.length > MOST_PIECES) return { problems: [tooManyPieces(pieces.length, MOST_PIECES, `12' x 14'`)] };
+  const task = {
+    pieces: stickPieces(pieces, ask),
+    stock: stockOf(ask),
+    endTrim: ask['end-trim'],
+  };
+  return { pieces, task };
+}
+
+function problemsOf(
+  troubles: readonly PieceTrouble[],
+  ask: ListAsk,
+  context: Context,
+  saying: Saying,
+): readonly Problem[] {
+  const steepest = Math.max(0, ...troubles.map((trouble) => ('setting' in trouble ? trouble.setting : 0)));
+  const longest = Math.max(0, ...troubles.map((trouble) => ('length' in trouble ? trouble.length : 0)));
+  const problems = troubles.map((trouble): Problem => {
+    const { wall } = trouble;
+    if (trouble.why === 'no stud') {
+      const told = context.told.get('stock');
+      const longer = sayLength(longerStick(longest, saying), saying);
+      return noStudInReach(
+        wallName(wall),
+        sayLength(ticks(trouble.length), saying),
+        told ? `${told}; ${longer}` : longer,
+      );
+    }
+    const { interior } = wall[trouble.side];
+    return pastReach(
+      `at the ${trouble.side} of ${wallName(wall)}`,
+      sayDegrees(interior, saying),
+      sayDegrees(trouble.setting, saying),
+      sayDegrees(ask['saw-reach'], saying),
+      String(steepest),
+    );
+  });
+  return problems;
+}
+
+/** A whole foot or half a metre that holds the length and what its ends add. */
+function longerStick(length: number, { units }: Saying): Length {
+  const step = units === 'metric' ? millimetres(500) : TICKS_PER_FOOT;
+  return ticks((Math.floor(length / step) + 2) * step);
+}
