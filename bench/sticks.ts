@@ -1,7 +1,7 @@
 /** Baseboard lists cut from sticks of several lengths and prices: how many proven cheapest, how fast, and what best-fit decreasing costs more. */
 
-import { numbersOf } from '../src/core/trim/stick-kind.ts';
 import { bestFit, planOf } from '../src/core/trim/stick-first.ts';
+import { numbersOf } from '../src/core/trim/stick-kind.ts';
 import type { StickPlan, StickTask } from '../src/core/trim/stick-task.ts';
 import { highs } from '../src/solve/highs.ts';
 import { searchSticks } from '../src/solve/stick-search.ts';
@@ -49,17 +49,38 @@ export const sticks: Bench = {
     const proven = runs.filter(({ last }) => last?.proven);
     const open = runs.filter(({ last }) => !last?.proven);
     const gaps = open.map(({ last }) => (last ? (last.cents - last.bound) / last.cents : 1));
-    const say = (what: string, value: number, goal?: { atLeast: number } | { below: number }): Metric => metric('sticks', what, value, goal);
+    const say = (what: string, value: number, goal?: { atLeast: number } | { below: number }): Metric =>
+      metric('sticks', what, value, goal);
     return [
       say('lists', runs.length),
       say('share proven cheapest', proven.length / runs.length, { atLeast: 0.99 }),
-      say('share of proven under 200 ms', proven.filter(({ time }) => time < 200).length / proven.length, { atLeast: 0.97 }),
+      say('share of proven under 200 ms', proven.filter(({ time }) => time < 200).length / proven.length, {
+        atLeast: 0.97,
+      }),
       say('slowest, ms', Math.max(...runs.map(({ time }) => time)), { below: 1000 }),
-      say('time, ms, p50', percentile(runs.map(({ time }) => time), 0.5)),
-      say('time, ms, p95', percentile(runs.map(({ time }) => time), 0.95)),
+      say(
+        'time, ms, p50',
+        percentile(
+          runs.map(({ time }) => time),
+          0.5,
+        ),
+      ),
+      say(
+        'time, ms, p95',
+        percentile(
+          runs.map(({ time }) => time),
+          0.95,
+        ),
+      ),
       say('gap of the unproven, largest share', Math.max(0, ...gaps)),
-      say('best-fit decreasing costs more, average share', average(runs.map(({ last, greedy }) => greedy / (last?.cents ?? greedy) - 1))),
-      say('best-fit decreasing costs more, largest share', Math.max(...runs.map(({ last, greedy }) => greedy / (last?.cents ?? greedy) - 1))),
+      say(
+        'best-fit decreasing costs more, average share',
+        average(runs.map(({ last, greedy }) => greedy / (last?.cents ?? greedy) - 1)),
+      ),
+      say(
+        'best-fit decreasing costs more, largest share',
+        Math.max(...runs.map(({ last, greedy }) => greedy / (last?.cents ?? greedy) - 1)),
+      ),
     ];
   },
 };

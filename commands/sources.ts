@@ -17,8 +17,8 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: 'sources', headline: '12 figures, each with its source.' },
-    { ask: 'sources about: gap', headline: '2 figures about gap.' },
+    { ask: 'sources', headline: '111 figures, each with its source.' },
+    { ask: 'sources about: gap', headline: '3 figures about gap.' },
   ],
   run: ({ about }, { assumed }) => {
     const word = about.toLowerCase() === 'all' ? undefined : about.toLowerCase();

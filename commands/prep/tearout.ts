@@ -13,7 +13,7 @@ export default defineCommand({
   examples: [
     {
       ask: 'tearout room: 12x14, built: 1995',
-      headline: "Cut 8 strips of 3' x 7', 23 lb a roll: 187 lb in all, 1 pickup load.",
+      headline: `Cut 8 strips of 3' x 7', 23 lb a roll: 187 lb in all, 1 pickup load.`,
     },
     {
       ask: "tearout room: living 14' x 16' + 3x8 bay; bedroom 11' x 12'6\"; closet 3x5; hall 3'6\" x 14', built: 1962, doors: 5 x 30 in, trim: 40 ft x 3 in, insurer: yes, vehicle: container",

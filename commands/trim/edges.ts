@@ -61,15 +61,15 @@ export default defineCommand({
   examples: [
     {
       ask: 'edges doorways: bath 30 in to tile 1/2 in; bedroom 32 in to carpet; hall 36 in to wood 5/16 in, stock: 36 in $14; 72 in $24',
-      headline: `2 end caps, 1 T-moulding: buy 2 lengths, $38.00.`,
+      headline: '2 end caps, 1 T-moulding: buy 2 lengths, $38.00.',
     },
     {
       ask: 'edges doorways: balcony 6 ft to track, stairs: 12 x 36 in',
-      headline: `1 end cap, 12 stair nosings: buy 13 lengths.`,
+      headline: '1 end cap, 12 stair nosings: buy 13 lengths.',
     },
     {
       ask: 'edges doorways: 2 x 800 mm to tile 4 mm, floor: 8 mm, stock: 0.9 m 12 €; 1.8 m 20 €',
-      headline: `2 reducers: buy 1 length, €20.00.`,
+      headline: '2 reducers: buy 1 length, €20.00.',
     },
   ],
   run: (options, context) => answerEdges(options, context),

@@ -65,11 +65,11 @@ export default defineCommand({
   examples: [
     {
       ask: `finish room: 12' x 14', doors: 32 in on wall 2`,
-      headline: `88 nails of 2", 1 tube of caulk, 0.4 qt of paint.`,
+      headline: '88 nails of 2", 1 tube of caulk, 0.4 qt of paint.',
     },
     {
       ask: 'finish room: 3,6 x 4,2 m, doors: 800 mm on wall 1, thickness: 15 mm, coverage: 10 m² per litre',
-      headline: `88 nails of 50 mm, 1 tube of caulk, 0.3 L of paint.`,
+      headline: '88 nails of 50 mm, 1 tube of caulk, 0.3 L of paint.',
     },
   ],
   run: (options, context) => answerFinish(options, context),

@@ -30,11 +30,11 @@ export default defineCommand({
   examples: [
     {
       ask: `reset room: 12' x 14', doors: 32 in on wall 2, stock: 8 ft $7.98; 16 ft $15.48, shoe: 8 ft $3.98; 16 ft $6.98`,
-      headline: `5 boards to label and set again; reckon with 1 that breaks (1 to 2).`,
+      headline: '5 boards to label and set again; reckon with 1 that breaks (1 to 2).',
     },
     {
       ask: `reset room: living 12' x 15'; hall 4' x 11', doors: 32 in on wall 2 of living; 30 in on wall 1 of hall, breaks: 25 %`,
-      headline: `10 boards to label and set again; reckon with 3 that break (1 to 3).`,
+      headline: '10 boards to label and set again; reckon with 3 that break (1 to 3).',
     },
   ],
   run: (options, context) => answerReset(options, context),

@@ -110,7 +110,8 @@ function depthOf(token: string, metric: boolean, reading: Reading): number | und
   const value = valued(numeral, unit, reading.habits.decimal);
   if (!value || 'whole' in value) return undefined;
   const size = unit === 'in' ? BigInt(TICKS_PER_INCH) : UNITS[unit].ticks;
-  const depth = ticks(Number(roundedRatio({ top: value.top * size, bottom: value.bottom })));
+  // A figure beyond any floor counts as too deep, however long it is.
+  const depth = Math.min(Number(roundedRatio({ top: value.top * size, bottom: value.bottom })), 2 * DEEPEST);
   return match?.groups?.minus?.startsWith('-') && depth > 0 ? -depth : depth;
 }
 

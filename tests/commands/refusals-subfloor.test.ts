@@ -196,6 +196,11 @@ describe('a notch or hole past its limit is referred', () => {
     expect(callOf(await answerTo(ask))).toMatch(/structural engineer/);
   });
 
+  it('with limits said no wider than they are', async () => {
+    const given = await answerTo(`${deep}, hole: 4 in, hole-edge: 2 in`);
+    expect('why' in given ? given.why : '').toContain('notch 1 1/2", at an end 2 5/16", hole 3 1/16"');
+  });
+
   it.each([
     [`${deep}, notch: 1 1/2 in, notch-length: 3 in, notch-place: outer`],
     [`${deep}, notch: 2 1/4 in, notch-length: 3 in, notch-place: end`],

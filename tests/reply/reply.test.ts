@@ -33,6 +33,10 @@ const block = z.discriminatedUnion('kind', [
       'a row does not fit its columns',
     ),
   z.strictObject({ kind: z.literal('steps'), title: said, steps: z.array(said).min(1) }),
+  z.strictObject({
+    kind: z.literal('picture'),
+    drawing: z.looseObject({ title: said, alt: said, width: z.number().positive(), height: z.number().positive() }),
+  }),
   z.strictObject({ kind: z.literal('checklist'), title: said, items: z.array(said).min(1) }),
 ]);
 const reply = z.strictObject({

@@ -1,14 +1,18 @@
 /** The built program from outside: arguments, standard input, exit codes, and nothing but JSON where JSON was asked for. */
 
 import { spawn } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { SAMPLE_ASK } from '../../src/words/asks.ts';
 import { TERMINAL } from '../../src/words/terminal.ts';
 
 const PROGRAM = fileURLToPath(new URL('../../dist/src/main.js', import.meta.url));
 const TIME = 20_000;
+const folder = mkdtempSync(join(tmpdir(), 'floorhand-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 interface Run {
   readonly code: number | null;
@@ -21,7 +25,7 @@ function run(words: readonly string[], input?: string, settings: Readonly<Record
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [PROGRAM, ...words], {
       stdio: [input === undefined ? 'ignore' : 'pipe', 'pipe', 'pipe'],
-      env: { PATH: process.env.PATH, ...settings },
+      env: { PATH: process.env.PATH, FLOORHAND_PICTURES: folder, ...settings },
       timeout: TIME,
     });
     let [out, err] = ['', ''];
@@ -115,7 +119,7 @@ describe('demo', () => {
   it('ends quietly when its reader closes early', async () => {
     const child = spawn(process.execPath, [PROGRAM, 'demo'], {
       stdio: ['ignore', 'pipe', 'pipe'],
-      env: { PATH: process.env.PATH },
+      env: { PATH: process.env.PATH, FLOORHAND_PICTURES: folder },
       timeout: TIME,
     });
     let err = '';

@@ -81,10 +81,14 @@ export function patchProblem(ask: PatchAsk, context: Context, saying: Saying): P
   const { damage } = ask;
   const got = context.told.get('damage') ?? '';
   const metric = saying.units === 'metric';
-  const fix = (left: Length, bottom: Length): string =>
-    `${metric ? '500 x 750 mm' : '20 x 30 in'} at ${sayLength(left, saying)} from left, ${sayLength(bottom, saying)} from bottom`;
+  const fix = (size: string, left: Length, bottom: Length): string =>
+    `${size} at ${sayLength(left, saying)} from left, ${sayLength(bottom, saying)} from bottom`;
   if (Math.max(damage.across, damage.up) > LARGEST)
-    return damageTooLarge(got, sayLength(LARGEST, saying), fix(damage.left, damage.bottom));
+    return damageTooLarge(
+      got,
+      sayLength(LARGEST, saying),
+      fix(metric ? '500 x 750 mm' : '20 x 30 in', damage.left, damage.bottom),
+    );
   if (baysPerSheet(ask.spacing, ask.sheet, PANEL_GAP.value) < LEAST_BAYS || ask.sheet.width < LEAST_PANEL_WIDTH.value)
     return sheetTooSmall(context.told.get('sheet') ?? '', metric ? '1220 x 2440 mm' : '4 x 8 ft');
   const walls = wallsOf(ask);
@@ -92,7 +96,9 @@ export function patchProblem(ask: PatchAsk, context: Context, saying: Saying): P
   const [wide, deep] = walls;
   if (damage.left + damage.across <= wide && damage.bottom + damage.up <= deep) return undefined;
   const size = `${sayLength(wide, saying)} x ${sayLength(deep, saying)}`;
-  return damageBeyond(got, size, fix(ticks(Math.floor(wide / 4)), ticks(Math.floor(deep / 4))));
+  const half = (side: Length): string => sayLength(ticks(Math.min(Math.floor(side / 2), inches(20))), saying);
+  const quarter = (side: Length): Length => ticks(Math.floor(side / 4));
+  return damageBeyond(got, size, fix(`${half(wide)} x ${half(deep)}`, quarter(wide), quarter(deep)));
 }
 
 /** The damage in square feet. */

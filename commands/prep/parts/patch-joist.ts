@@ -1,7 +1,7 @@
 /** Notches and holes told of a joist, against the limits of its depth. */
 
 import type { Context } from '../../../src/bot/command.ts';
-import { type Length, ticks } from '../../../src/core/length.ts';
+import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../../src/core/length.ts';
 import { joistFlaws, joistLimits } from '../../../src/core/subfloor/joist-cut.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
 import type { Refusal } from '../../../src/reply/problem.ts';
@@ -29,10 +29,10 @@ export function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefin
   if (flaws.length === 0) return undefined;
   const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
   const limits = joistLimits(depth, JOIST_LIMITS.value);
-  const say = (length: number): string => sayCut(ticks(Math.floor(length)), saying);
+  const say = (length: number): string => sayLimit(length, saying);
   return refusal(
     cutJoist(flaws, {
-      depth: say(depth),
+      depth: sayCut(depth, saying),
       notch: say(limits.notch),
       endNotch: say(limits.endNotch),
       hole: say(limits.hole),
@@ -43,5 +43,11 @@ export function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefin
 /** The deepest notch and the widest hole of a joist, said. */
 export function limitsSaid(depth: Length, saying: Saying): readonly [notch: string, hole: string] {
   const { notch, hole } = joistLimits(depth, JOIST_LIMITS.value);
-  return [sayCut(ticks(Math.floor(notch)), saying), sayCut(ticks(Math.floor(hole)), saying)];
+  return [sayLimit(notch, saying), sayLimit(hole, saying)];
+}
+
+/** A limit down to the mark on the tape below it: said to the nearest, it could allow more than it does. */
+function sayLimit(length: number, saying: Saying): string {
+  const mark = saying.units === 'metric' ? TICKS_PER_MM : TICKS_PER_INCH / 16;
+  return sayCut(ticks(Math.floor(length / mark) * mark), saying);
 }

@@ -1,0 +1,64 @@
+/** What may be cut out of a floor joist: notches and holes against the limits of its depth. */
+
+import type { Length } from '../length.ts';
+
+/** Limits as divisors of the depth; the hole's distance from an edge as a length. */
+export interface JoistLimits {
+  readonly notch: number;
+  readonly notchLength: number;
+  readonly endNotch: number;
+  readonly hole: number;
+  readonly holeEdge: Length;
+}
+
+/** Cuts in a joist, lengths in ticks; what was not told counts as past its limit. */
+export interface JoistCuts {
+  readonly depth: Length;
+  readonly notch?: { readonly depth: Length; readonly length?: Length; readonly place?: 'end' | 'outer' | 'middle' };
+  readonly hole?: { readonly diameter: Length; readonly edge?: Length };
+}
+
+export type JoistFlaw =
+  | 'notch-deep'
+  | 'notch-long'
+  | 'notch-middle'
+  | 'notch-length-untold'
+  | 'notch-place-untold'
+  | 'hole-large'
+  | 'hole-near-edge'
+  | 'hole-edge-untold';
+
+/** Ticks, as exact ratios of the depth would have them: D/6, D/3, D/4 and D/3 (IRC R502.8.1). */
+export function joistLimits(depth: Length, limits: JoistLimits) {
+  return {
+    notch: depth / limits.notch,
+    notchLength: depth / limits.notchLength,
+    endNotch: depth / limits.endNotch,
+    hole: depth / limits.hole,
+  };
+}
+
+/**
+ * Every limit that the cuts of one joist pass, or that cannot be judged for want of a measure (IRC R502.8.1: notch ≤ D/6 deep
+ * and D/3 long, none in the middle third, D/4 at an end; hole ≤ D/3 and 2 in from the edges). Compared in whole ticks.
+ */
+export function joistFlaws({ depth, notch, hole }: JoistCuts, limits: JoistLimits): readonly JoistFlaw[] {
+  const flaws: JoistFlaw[] = [];
+  if (notch && notch.depth > 0) {
+    const part = notch.place === 'end' ? limits.endNotch : limits.notch;
+    if (notch.depth * part > depth) flaws.push('notch-deep');
+    if (notch.place === 'middle') flaws.push('notch-middle');
+    if (notch.place === undefined) flaws.push('notch-place-untold');
+    // A notch at an end runs out over the bearing: its length is not limited there.
+    if (notch.place !== 'end') {
+      if (notch.length === undefined) flaws.push('notch-length-untold');
+      else if (notch.length * limits.notchLength > depth) flaws.push('notch-long');
+    }
+  }
+  if (hole && hole.diameter > 0) {
+    if (hole.diameter * limits.hole > depth) flaws.push('hole-large');
+    if (hole.edge === undefined) flaws.push('hole-edge-untold');
+    else if (hole.edge < limits.holeEdge) flaws.push('hole-near-edge');
+  }
+  return flaws;
+}
