@@ -5,8 +5,9 @@ import type { Bench, Metric } from './metric.ts';
 import { pictures } from './pictures.ts';
 import { plain } from './plain.ts';
 import { planks } from './planks.ts';
+import { sticks } from './sticks.ts';
 
-const BENCHES: readonly Bench[] = [planks, plain, fuzz, pictures];
+const BENCHES: readonly Bench[] = [planks, sticks, plain, pictures, fuzz];
 
 const words = process.argv.slice(2);
 const names = words.filter((word) => !word.startsWith('--'));

@@ -1,6 +1,6 @@
 /** Plank layouts on seeded random rooms: legality, planks against the bound and the rule of thumb, time and its growth. */
 
-import { answerPlanks } from '../commands/floor/parts/answer.ts';
+import { answerPlanks, answerSurely } from '../commands/floor/parts/answer.ts';
 import { layAsk } from '../commands/floor/parts/laid.ts';
 import { floorResult } from '../commands/floor/parts/result.ts';
 import { planksByArea, purchaseOf } from '../src/core/cost/carton.ts';
@@ -26,7 +26,7 @@ const LIMITS = { gap: inches(0.375), kerf: inches(0.125), stagger: inches(6), mi
 export const planks: Bench = {
   name: 'planks',
   async run(size) {
-    return [...PATTERNS.flatMap((name) => quality(name, size)), ...answerTime(size), ...growth(size)];
+    return [...PATTERNS.flatMap((name) => quality(name, size)), ...(await answerTime(size)), ...growth(size)];
   },
 };
 
@@ -97,11 +97,13 @@ function areaOf(plan: Plan): bigint {
   return plan.regions.reduce((sum, { outline }) => sum + doubleArea(outline) / 2n, 0n);
 }
 
-/** The whole answer, other patterns and reply included. */
-function answerTime(size: Size): readonly Metric[] {
+/** The first answer with its reply, and what follows it. */
+async function answerTime(size: Size): Promise<readonly Metric[]> {
+  const whole: number[] = [];
   const habits = { units: 'imperial', decimal: '.', currency: 'USD' } as const;
   const context = { habits, commands: [], assumed: [], told: new Map<string, string>(), again: () => '' };
-  const times = cases(size).map(({ region, board }) => {
+  const times: number[] = [];
+  for (const { region, board } of cases(size)) {
     const ask = {
       room: { rooms: [region], units: 'imperial' as const },
       plank: { plank: board, cartonArea: 10n * BigInt(board.width) * BigInt(board.length), units: 'imperial' as const },
@@ -118,13 +120,18 @@ function answerTime(size: Size): readonly Metric[] {
       doubt: inches(0.5),
     };
     const start = performance.now();
-    const laid = layAsk(ask, context);
-    if (!('problems' in laid)) answerPlanks(laid, ask, context);
-    return performance.now() - start;
-  });
+    const laid = await layAsk(ask, context);
+    if ('problems' in laid) throw new Error('a bench room was not laid');
+    answerPlanks(laid, ask, context);
+    times.push(performance.now() - start);
+    const again = performance.now();
+    for await (const _ of answerSurely(ask, context));
+    whole.push(performance.now() - again);
+  }
   return [
-    metric('planks', 'answer with all four patterns compared, ms, p50', percentile(times, 0.5)),
-    metric('planks', 'answer with all four patterns compared, ms, p95', percentile(times, 0.95), { below: 20 }),
+    metric('planks', 'first answer, ms, p50', percentile(times, 0.5)),
+    metric('planks', 'first answer, ms, p95', percentile(times, 0.95), { below: 20 }),
+    metric('planks', 'with other patterns, doubts and pictures, ms, p95', percentile(whole, 0.95)),
   ];
 }
 

@@ -4,7 +4,7 @@ import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { MessageChannel } from 'node:worker_threads';
 import { Piscina } from 'piscina';
-import type { StickTask } from '../core/trim/stick-task.ts';
+import type { Task } from './job.ts';
 
 /** A task that has not ended by then is given up: its worker is ended and replaced. What was found until then stands. */
 const LONGEST = 20_000;
@@ -32,7 +32,7 @@ function workers(): Piscina {
 }
 
 /** Answers to a task as its worker finds them. Ends without an error when the worker dies or overruns: what came, stands. */
-export async function* answersFrom<T>(sticks: StickTask): AsyncGenerator<T> {
+export async function* answersFrom<T>(task: Task): AsyncGenerator<T> {
   const { port1, port2 } = new MessageChannel();
   const found: T[] = [];
   let wake: () => void = () => {};
@@ -48,7 +48,7 @@ export async function* answersFrom<T>(sticks: StickTask): AsyncGenerator<T> {
     wake();
   };
   workers()
-    .run({ sticks, port: port2 }, { name: 'solve', transferList: [port2], signal })
+    .run({ task, port: port2 }, { name: 'solve', transferList: [port2], signal })
     .then(end, () => end());
   try {
     for (;;) {
@@ -64,6 +64,14 @@ export async function* answersFrom<T>(sticks: StickTask): AsyncGenerator<T> {
   } finally {
     port1.close();
   }
+}
+
+/** What a task comes to. Throws an Error when its worker dies or overruns. */
+export async function lastAnswerFrom<T>(task: Task): Promise<T> {
+  let last: T | undefined;
+  for await (const answer of answersFrom<T>(task)) last = answer;
+  if (last === undefined) throw new Error(`a worker ended without an answer to a task of kind ${task.kind}`);
+  return last;
 }
 
 /** Ends all workers; a later task starts them again. */

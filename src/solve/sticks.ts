@@ -9,7 +9,7 @@ export async function* cutSticks(task: StickTask): AsyncGenerator<StickPlan> {
   let best = firstSticks(task);
   yield best;
   if (best.proven) return;
-  for await (const plan of answersFrom<StickPlan>(task)) {
+  for await (const plan of answersFrom<StickPlan>({ kind: 'sticks', task })) {
     if (plan.cents > best.cents || (plan.cents === best.cents && plan.bound <= best.bound)) continue;
     best = plan;
     yield best;

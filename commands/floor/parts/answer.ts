@@ -23,9 +23,9 @@ import { sureBlock } from './sure.ts';
 /** Other patterns are laid for comparison up to this many planks: beyond, the answer itself comes first. */
 const COMPARED_PLANKS = 1500;
 
-/** A first answer at once, then the same with how sure it is and with its pictures. */
+/** A first answer at once, then the same with how sure it is, other patterns and its pictures. */
 export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGenerator<Outcome> {
-  const laid = layAsk(ask, context);
+  const laid = await layAsk(ask, context);
   if ('problems' in laid) {
     yield laid;
     return;
@@ -33,21 +33,23 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   const reply = answerPlanks(laid, ask, context);
   yield reply;
   const saying = sayingOf(ask, context);
+  const others = laid.plan.planks <= COMPARED_PLANKS ? await otherPatterns(laid.areas, ask, laid.plan) : [];
   const pictures = drawPlan(laid.plan, saying).map((drawing) => ({ kind: 'picture' as const, drawing }));
-  const [buy, lay, ...blocks] = reply.blocks;
+  const [buy, , ...blocks] = reply.blocks;
+  const lay = layFacts(laid.plan, others, saying);
   const sure = await sureBlock(ask, laid, saying);
-  yield { ...reply, blocks: [...(buy ? [buy] : []), sure, ...(lay ? [lay] : []), ...pictures, ...blocks] };
+  yield { ...reply, blocks: [...(buy ? [buy] : []), sure, lay, ...pictures, ...blocks] };
 }
 
 /** What to buy and how to lay it, for a laid floor. */
 export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context): Reply {
-  const { areas, plan, purchase, cost, said } = laid;
+  const { plan, purchase, cost, said } = laid;
   const saying = sayingOf(ask, context);
   return {
     headline: planksHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said),
     blocks: [
       buyFacts(laid, saying),
-      layFacts(plan, plan.planks <= COMPARED_PLANKS ? otherPatterns(areas, ask, plan) : [], saying),
+      layFacts(plan, [], saying),
       ...brokenBlocks(plan, saying),
       { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },
       ...guideTables(plan, saying),

@@ -30,10 +30,10 @@ export interface Weighed {
 }
 
 /** Every plank laid in the same rooms; the Problems of the first that cannot be. */
-export function weigh(ask: CompareAsk, context: Context): readonly Weighed[] | Problems {
+export async function weigh(ask: CompareAsk, context: Context): Promise<readonly Weighed[] | Problems> {
   const weighed: Weighed[] = [];
   for (const choice of ask.planks) {
-    const laid = layAsk({ ...ask, plank: choice.plank }, context);
+    const laid = await layAsk({ ...ask, plank: choice.plank }, context);
     if ('problems' in laid) return laid;
     const { plan, cost } = laid;
     const area = wallToWall(plan);

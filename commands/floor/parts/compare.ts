@@ -15,11 +15,14 @@ import { counted } from '../../../src/words/floor.ts';
 import { type CompareAsk, firstBy, type Weighed, weigh } from './choices.ts';
 
 /** Lays every plank in the same rooms and sets them side by side. */
-export function answerCompare(ask: CompareAsk, context: Context): Outcome {
-  const weighed = weigh(ask, context);
-  if ('problems' in weighed) return weighed;
+export async function* answerCompare(ask: CompareAsk, context: Context): AsyncGenerator<Outcome> {
+  const weighed = await weigh(ask, context);
+  if ('problems' in weighed) {
+    yield weighed;
+    return;
+  }
   const saying: Saying = { units: ask.room.units, decimal: context.habits.decimal };
-  return {
+  yield {
     headline: headline(weighed, saying),
     blocks: [table(weighed, saying), winners(weighed, saying), picture(weighed, saying)],
     assumed: context.assumed,

@@ -5,11 +5,12 @@ import { costOf, type Purchase, purchaseOf } from '../../../src/core/cost/carton
 import { directed, largestOf } from '../../../src/core/floor/direction.ts';
 import type { Plan } from '../../../src/core/floor/floor.ts';
 import { frameOf } from '../../../src/core/floor/frame.ts';
-import { type Area, coverable, layFloor } from '../../../src/core/floor/lay.ts';
+import { type Area, coverable } from '../../../src/core/floor/lay.ts';
 import { doubleArea } from '../../../src/core/geometry.ts';
 import { cents } from '../../../src/core/money.ts';
 import { sayMoney } from '../../../src/measure/say.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import { layAway } from '../../../src/solve/floor.ts';
 import { BUY } from '../../../src/words/floor.ts';
 import { gapLeavesNothing, noSuchWall, tooManyPlanks } from '../../../src/words/floor-problems.ts';
 import type { Cost } from './result.ts';
@@ -35,7 +36,7 @@ export function sayingOf(ask: PlanksAsk, context: Context): Saying {
 }
 
 /** Lays the rooms; Problems where there is no such wall, no floor within the gap, or far too many planks. */
-export function layAsk(ask: PlanksAsk, context: Context): LaidFloor | Problems {
+export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloor | Problems> {
   const { plank } = ask.plank;
   const areas = directed(ask.room.rooms, ask.direction);
   if (!areas) {
@@ -47,7 +48,7 @@ export function layAsk(ask: PlanksAsk, context: Context): LaidFloor | Problems {
   if (about > MOST_PLANKS) return { problems: [tooManyPlanks(about, MOST_PLANKS, '6 x 48 in, 10 per carton')] };
   const lost = areas.find(({ region, angle }) => coverable(region, frameOf(region, angle), ask.gap).length === 0);
   if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(ask.gap, sayingOf(ask, context)))] };
-  return priced(areas, layFloor(areas, plank, rulesOf(ask)), ask, context);
+  return priced(areas, await layAway(areas, plank, rulesOf(ask), about), ask, context);
 }
 
 function priced(areas: readonly Area[], plan: Plan, ask: PlanksAsk, context: Context): LaidFloor {

@@ -22,19 +22,25 @@ export interface LayoutAsk extends PlanksAsk {
 }
 
 /** The guide of one room, its picture first. */
-export function layoutOf(ask: LayoutAsk, context: Context): Outcome {
-  const laid = layAsk(ask, context);
-  if ('problems' in laid) return laid;
+export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outcome> {
+  const laid = await layAsk(ask, context);
+  if ('problems' in laid) {
+    yield laid;
+    return;
+  }
   const { plan, purchase, cost } = laid;
   const names = plan.regions.map(({ name }) => name);
   const asked = ask.only.toLowerCase() === 'largest' ? largestOf(plan.regions).name : ask.only;
   const region = plan.regions.find(({ name }) => name.toLowerCase() === asked.toLowerCase());
-  if (!region) return { problems: [noSuchRoom(ask.only, names)] };
+  if (!region) {
+    yield { problems: [noSuchRoom(ask.only, names)] };
+    return;
+  }
   const saying = sayingOf(ask, context);
   const alone: Plan = { ...plan, regions: [region], broken: plan.broken.filter((one) => one.region === region.name) };
   const pieces = region.rows.flatMap((row) => row.pieces);
   const planks = new Set(pieces.map(({ plank }) => plank)).size;
-  return {
+  yield {
     headline: oneRoomHeadline(
       region.name,
       counted(region.rows.length, 'row'),

@@ -5,19 +5,25 @@ import type { Plan } from '../../../src/core/floor/floor.ts';
 import { type Area, layFloor } from '../../../src/core/floor/lay.ts';
 import { PATTERN_NAMES } from '../../../src/measure/layout.ts';
 import { LAY } from '../../../src/words/floor.ts';
+import { otherWork } from './other-work.ts';
 import { type PlanksAsk, patternOf } from './rules.ts';
 
 /** One phrase a pattern other than the plan's, with planks, cartons and broken rules. */
-export function otherPatterns(areas: readonly Area[], ask: PlanksAsk, plan: Plan): readonly string[] {
+export async function otherPatterns(areas: readonly Area[], ask: PlanksAsk, plan: Plan): Promise<readonly string[]> {
   const { plank, rules } = plan;
   const hard = hardBreaks(plan);
   const cartonsOf = (planks: number): number => purchaseOf(planks, ask.mistakes, ask.spares, plank.perCarton).cartons;
-  return PATTERN_NAMES.filter((name) => name !== rules.pattern.name).map((name) => {
+  const phrases: string[] = [];
+  for (const name of PATTERN_NAMES.filter((one) => one !== rules.pattern.name)) {
+    await otherWork();
     const other = layFloor(areas, plank, { ...rules, pattern: patternOf({ name }, plank, rules.stagger) });
     const cartons = cartonsOf(other.planks);
     const broken = hardBreaks(other);
-    return LAY.other(name, other.planks, cartons, cartonsOf(plan.planks) - cartons, broken, hard > 0 && broken === 0);
-  });
+    phrases.push(
+      LAY.other(name, other.planks, cartons, cartonsOf(plan.planks) - cartons, broken, hard > 0 && broken === 0),
+    );
+  }
+  return phrases;
 }
 
 function hardBreaks(plan: Plan): number {

@@ -9,6 +9,7 @@ import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { SURE } from '../../../src/words/sure.ts';
 import type { LaidFloor } from './laid.ts';
+import { otherWork } from './other-work.ts';
 import type { PlanksAsk } from './rules.ts';
 
 /** Doubts tried, as multiples of the asker's own, until one changes the cartons. */
@@ -83,11 +84,4 @@ function sayWall({ region, wall }: { region: number; wall: number }, laid: LaidF
   const { name, outline } = laid.areas[region]?.region ?? { name: '', outline: [] };
   const measured = Math.min((wall + 1) % outline.length, (wall + outline.length - 1) % outline.length);
   return SURE.wall(measured + 1, name, sayLength(wallLength(outline, measured), saying));
-}
-
-/** Lets whatever waits for the event loop go first. */
-function otherWork(): Promise<void> {
-  return new Promise((resolve) => {
-    setImmediate(resolve);
-  });
 }

@@ -1,0 +1,38 @@
+/** Large floors are laid in a worker, to the same plan as here. */
+
+import { afterAll, describe, expect, it } from 'vitest';
+import { layFloor } from '../../src/core/floor/lay.ts';
+import { feet } from '../../src/core/length.ts';
+import { layAway } from '../../src/solve/floor.ts';
+import { closeWorkers, lastAnswerFrom } from '../../src/solve/pool.ts';
+import { benchRules, plank, region } from '../outside/laid.ts';
+
+afterAll(closeWorkers);
+
+const side = feet(70);
+const hall = region('hall', [
+  [0, 0],
+  [side, 0],
+  [side, side],
+  [0, side],
+]);
+const board = plank(6, 48);
+const rules = benchRules(board, 'stair-step');
+
+describe('a large floor', () => {
+  it('comes back from the worker as it would be laid here', async () => {
+    const areas = [{ region: hall, angle: 0 as const }];
+    expect(await layAway(areas, board, rules, 2500)).toEqual(layFloor(areas, board, rules));
+  });
+
+  it('that a worker cannot lay is an error, never silence', async () => {
+    await expect(
+      lastAnswerFrom({
+        kind: 'floor',
+        areas: [],
+        plank: { ...board, width: Number.NaN as never },
+        rules: undefined as never,
+      }),
+    ).rejects.toThrow(/without an answer/);
+  });
+});
