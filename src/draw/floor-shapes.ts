@@ -3,12 +3,12 @@
 import type { Piece, Plan, Row } from '../core/floor/floor.ts';
 import { inset } from '../core/floor/inset.ts';
 import { coverable } from '../core/floor/lay.ts';
+import { runsIn } from '../core/floor/run-pieces.ts';
 import { type Slab, type Span, subtract, union } from '../core/floor/slab.ts';
 import type { Outline } from '../core/geometry.ts';
 import type { Place, Shape, ShapeRole } from '../reply/drawing.ts';
 import { clippedLines, clippedRings, sidesOf } from './clip.ts';
 import type { CutSource } from './cut-source.ts';
-import { runsIn } from './row-label.ts';
 import type { Box } from './text.ts';
 import { place, type View } from './view.ts';
 import type { RowRange } from './window.ts';

@@ -1,6 +1,7 @@
 /** The first sheet of several rooms: all of them at one scale, side by side by name. */
 
 import type { LaidRegion, Plan } from '../core/floor/floor.ts';
+import { runsIn } from '../core/floor/run-pieces.ts';
 import type { Saying } from '../measure/say-length.ts';
 import type { Drawing, Shape } from '../reply/drawing.ts';
 import { SHEET_WIDTH } from '../reply/drawing.ts';
@@ -11,7 +12,6 @@ import { textWidth } from './font.ts';
 import type { Part } from './footer.ts';
 import { notes, scaleBar } from './footer.ts';
 import { saySize } from './room-sheet.ts';
-import { runsIn } from './row-label.ts';
 import { sheetOf } from './sheet.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 import { placed } from './turn.ts';

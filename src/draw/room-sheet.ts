@@ -2,6 +2,7 @@
 
 import type { LaidRegion, Row } from '../core/floor/floor.ts';
 import { startingWall } from '../core/floor/frame.ts';
+import { runsIn } from '../core/floor/run-pieces.ts';
 import { boxOf } from '../core/geometry.ts';
 import { ticks } from '../core/length.ts';
 import { type Saying, sayCut, sayLength } from '../measure/say-length.ts';
@@ -14,7 +15,7 @@ import { gapWidened, roleOf } from './floor-shapes.ts';
 import { legend, type Meaning, notes, scaleBar } from './footer.ts';
 import { columnOf } from './label-column.ts';
 import { pagesOf } from './pages.ts';
-import { type Labelled, type RowLabel, runsIn, sayPiece } from './row-label.ts';
+import { type Labelled, type RowLabel, sayPiece } from './row-label.ts';
 import { sheetOf } from './sheet.ts';
 import { asTold } from './view.ts';
 import { windowOn } from './window.ts';

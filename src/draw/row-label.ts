@@ -1,6 +1,7 @@
 /** The labels beside the rows: number, start and end cuts, and the number of a plank that serves twice. */
 
 import type { LaidRegion, Piece, Plan, Row } from '../core/floor/floor.ts';
+import { runsIn } from '../core/floor/run-pieces.ts';
 import { ticks } from '../core/length.ts';
 import { type Saying, sayCut } from '../measure/say-length.ts';
 import { DRAWING } from '../words/drawing.ts';
@@ -54,18 +55,6 @@ export function rowLabels(region: LaidRegion, first: number, last: number, told:
     if (rip !== '' && index > 0) starts.push({ ...blank, rip });
   });
   return { starts, ends };
-}
-
-/** A row's pieces by run: a run ends where the next piece does not follow on. */
-export function runsIn(row: Row): readonly (readonly Piece[])[] {
-  const runs: Piece[][] = [];
-  let end: number | undefined;
-  for (const piece of row.pieces) {
-    if (piece.u === end) runs.at(-1)?.push(piece);
-    else runs.push([piece]);
-    end = piece.u + piece.length;
-  }
-  return runs;
 }
 
 /** 5, or 5a and 5b where a wall parts row 5: as in the laying guide. */

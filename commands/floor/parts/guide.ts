@@ -2,6 +2,7 @@
 
 import type { LaidRegion, Piece, Plan, Row } from '../../../src/core/floor/floor.ts';
 import { coverable } from '../../../src/core/floor/lay.ts';
+import { runsIn } from '../../../src/core/floor/run-pieces.ts';
 import { type WallLevel, wallLevels } from '../../../src/core/floor/wall-level.ts';
 import { ticks } from '../../../src/core/length.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
@@ -44,18 +45,6 @@ function notchesIn(pieces: readonly Piece[], level: WallLevel, row: Row, saying:
     .map((span) =>
       GUIDE.notch(say(Math.max(span.from, left) - left), say(Math.min(span.to, right) - left), say(height)),
     );
-}
-
-/** A row's pieces by run: a run ends where the next piece does not follow on. */
-function runsIn(row: Row): readonly (readonly Piece[])[] {
-  const runs: Piece[][] = [];
-  let end: number | undefined;
-  for (const piece of row.pieces) {
-    if (piece.u === end) runs.at(-1)?.push(piece);
-    else runs.push([piece]);
-    end = piece.u + piece.length;
-  }
-  return runs;
 }
 
 function runCells(pieces: readonly Piece[], plan: Plan, ledger: CutLedger, saying: Saying): readonly string[] {
