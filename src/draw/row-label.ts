@@ -1,6 +1,6 @@
 /** The labels beside the rows: number, start and end cuts, and the number of a plank that serves twice. */
 
-import type { LaidRegion, Piece, Plan, Row } from '../core/floor/floor.ts';
+import type { LaidRegion, Piece, Plan } from '../core/floor/floor.ts';
 import { runsIn } from '../core/floor/run-pieces.ts';
 import { ticks } from '../core/length.ts';
 import { type Saying, sayCut } from '../measure/say-length.ts';

@@ -1,6 +1,6 @@
 /** What a sum of lengths comes to, said in both systems, and as result data. */
 
-import type { Length } from '../core/length.ts';
+import { type Length, TICKS_PER_INCH } from '../core/length.ts';
 import type { Fact, Result } from '../reply/reply.ts';
 import { TAPE } from '../words/tape.ts';
 import { type LengthUnit, unitsOf } from './length.ts';
@@ -9,6 +9,8 @@ import type { Habits } from './reading.ts';
 import { sayArea, sayNumber } from './say.ts';
 import { sayCut, sayLength } from './say-length.ts';
 import type { Tape } from './tape.ts';
+
+const TICKS_PER_SIXTEENTH = TICKS_PER_INCH / 16;
 
 /** Result data of kind tape: a length in ticks, an area in square ticks, or a plain number. */
 export type TapeResult = Result & { readonly kind: 'tape' } & (
@@ -48,16 +50,20 @@ export function sayTape(
       { label: TAPE.imperial, value: sayLength(tape.length, imperial) },
       { label: TAPE.inches, value: sayCut(tape.length, imperial) },
       { label: TAPE.metric, value: sayLength(tape.length, metric) },
-      { label: TAPE.millimetres, value: sayCut(tape.length, metric) },
+      { label: TAPE.millimetres, value: sayIn(tape.length, 'mm', decimal) },
     ],
     data: { kind: 'tape', length: tape.length },
   };
 }
 
-/** A length in the one unit asked for: feet with their inches, others as a single figure. */
+/** Decimals worth showing: a tenth of a millimetre, or finer where that is exact. */
+const DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 2, m: 4, in: 4, ft: 4, yd: 4 };
+
+/** A length in the one unit asked for; feet and inches as on a tape, and where that is not exact, both. */
 function sayIn(length: Length, unit: LengthUnit, decimal: Habits['decimal']): string {
   const saying = { units: unitsOf(unit), decimal };
-  if (unit === 'ft' || unit === 'm') return sayLength(length, saying);
-  if (unit === 'in' || unit === 'mm') return sayCut(length, saying);
-  return `${sayNumber(length / Number(UNITS[unit].ticks), saying, 3)} ${unit}`;
+  const figure = `${sayNumber(length / Number(UNITS[unit].ticks), saying, DECIMALS[unit])} ${unit}`;
+  if (unit !== 'ft' && unit !== 'in') return figure;
+  const onTape = unit === 'ft' ? sayLength(length, saying) : sayCut(length, saying);
+  return length % TICKS_PER_SIXTEENTH === 0 ? onTape : TAPE.about(figure, onTape);
 }

@@ -1,4 +1,0 @@
-// Removes the built JavaScript, so that no file outlives its source.
-import { rmSync } from 'node:fs';
-
-rmSync(new URL('../dist', import.meta.url), { recursive: true, force: true });
