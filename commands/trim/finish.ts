@@ -3,9 +3,8 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
 import { inches, millimetres, ticks } from '../../src/core/length.ts';
-import { readLength } from '../../src/measure/length.ts';
 import { count, length, text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { readNail } from '../../src/measure/stock-nail.ts';
 import { readCoverage, readVolume } from '../../src/measure/stock-volume.ts';
 import { answerFinish } from './parts/finish.ts';
 import { studOptions, thicknessOption, wallOptions } from './parts/options.ts';
@@ -40,10 +39,7 @@ export default defineCommand({
     }),
     nail: text(
       { summary: 'Nails you have; else their length is worked out', example: '2 in', standard: 'computed' },
-      (typed, reading) =>
-        /^\s*(?:computed|any|auto)\s*$/i.test(typed)
-          ? read(undefined)
-          : readLength(typed, reading, reading.habits.units === 'metric' ? 'mm' : 'in'),
+      readNail,
     ),
     'nails-per-stud': count({ summary: 'Nails at every stud', standard: '2', least: 1, most: 4 }),
     ...studOptions,

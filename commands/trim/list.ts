@@ -21,7 +21,7 @@ export default defineCommand({
     },
     {
       ask: 'list room: 3,6 x 4,2 m, doors: 800 mm, bay: wall 3: front 1.5 m, sides 0.9 m, stock: 2.4 m 9,90 €; 3.6 m 13,90 €; have 2 x 1.5 m, inside-joint: cope',
-      headline: 'Buy 4 sticks (4 × 3.6 m) for 10 pieces: €55.60.',
+      headline: 'Buy 4 sticks (3 × 3.6 m, 1 × 2.4 m) for 10 pieces: €51.60.',
     },
   ],
   run: (options, context) => answerList(options, context),

@@ -151,7 +151,9 @@ function pairStart(names: readonly string[]): RegExp {
 
 /** Words before a colon that are nearly an option's name. Others belong to a value: a room may be named that way. */
 function misspeltNames(text: string, names: readonly string[]): readonly { typed: string; near: string }[] {
-  return [...text.matchAll(/(?<=^|[\s,;])([\p{L}-]{3,})\s*:/gu)].flatMap((match) => {
+  // A name told with a space for its hyphen is known, and its last word is no slip of another.
+  const others = text.replace(pairStart(names), (pair) => ' '.repeat(pair.length));
+  return [...others.matchAll(/(?<=^|[\s,;])([\p{L}-]{3,})\s*:/gu)].flatMap((match) => {
     const word = match[1]?.toLowerCase() ?? '';
     if (names.includes(word)) return [];
     const near = closest(word, names as string[]);

@@ -1,5 +1,6 @@
 /** A plain sentence to the command of its topic, told in the grammar's own words; or the problem that asks one fact back. */
 
+import { hazardSaid, layerSaid } from '../measure/hazard-said.ts';
 import { readPlain, type Topic } from '../measure/plain.ts';
 import type { Habits } from '../measure/reading.ts';
 import type { Problem } from '../reply/problem.ts';
@@ -65,7 +66,14 @@ export function parseSentence(
   if (command.group !== undefined && BY_OPTIONS.has(command.name)) {
     return {
       ok: false,
-      problems: [byOptions(text, topic, told, completed(command, new Map([...told, ...oldFloor(command, text)])))],
+      problems: [
+        byOptions(
+          text,
+          topic,
+          told,
+          completed(command, new Map([...told, ...oldFloor(command, text), ...hazards(command, text)])),
+        ),
+      ],
       read,
     };
   }
@@ -100,10 +108,19 @@ function oldFloor(command: Command, text: string): readonly (readonly [string, s
   if (command.name !== 'tearout') return [];
   const floor =
     /(?:carpet|lino(?:leum)?|laminate|(?:sheet |asphalt |floor |ceramic )?(?:vinyl|tiles?)(?: (?:sheet|tiles?|plank))?)(?!\p{L})/iu;
+  const told = floor.exec(text)?.[0] ?? '';
+  const below = layerSaid(text, told);
   return [
-    ['floor', floor.exec(text)?.[0] ?? 'carpet'],
+    ['floor', told === '' ? 'carpet' : told],
+    ...(below === undefined ? [] : [['below', below] as const]),
     ['built', /(?<!\d)(?:1[89]|20)\d\d(?!\d)/.exec(text)?.[0] ?? 'unknown'],
   ];
+}
+
+/** What is unsafe in the sentence, where the command asks what was found. */
+function hazards(command: Command, text: string): readonly (readonly [string, string])[] {
+  const found = 'found' in command.options.shape ? hazardSaid(text) : undefined;
+  return found === undefined ? [] : [['found', found]];
 }
 
 /** The command that works a topic out: the one of its name, alone or in its group. */

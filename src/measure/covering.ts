@@ -5,7 +5,7 @@ import type { Suspicion } from '../core/safety/suspect.ts';
 import type { Covering } from '../core/tearout/covering.ts';
 import { COVERING_NAMES } from '../words/tearout.ts';
 import { beneathDoubtful, coveringRead } from '../words/tearout-problems.ts';
-import { onlyWords, plainWords, suspicionIn } from './layer-words.ts';
+import { groundIn, hidesLayer, onlyWords, plainWords, suspicionIn } from './layer-words.ts';
 import { type Read, type Reading, read } from './reading.ts';
 
 /** A floor as told: `covering` is undefined where its words name none that is worked out. */
@@ -34,6 +34,7 @@ export function readCovering(text: string, reading: Reading): Read<ToldCovering>
 function coveringOf(plain: string): ToldCovering {
   const suspicion = suspicionIn(plain);
   if (suspicion === 'sign') return { covering: guessed(plain), suspicion };
+  if (hidesLayer(plain)) return { covering: guessed(plain), suspicion: suspicion === 'none' ? 'unknown' : suspicion };
   if (/click|floating|locking/.test(plain) && /plank|board|lvp/.test(plain) && onlyWords(plain, 'clickVinyl')) {
     return { covering: 'plank vinyl', suspicion: 'none' };
   }
@@ -56,7 +57,7 @@ function coveringOf(plain: string): ToldCovering {
 function guessed(plain: string): Covering | undefined {
   if (/\bcarpet/.test(plain)) return 'carpet';
   if (/\blaminate/.test(plain)) return 'laminate';
-  if (/\bplanks?\b|\blv[pt]\b|\bspc\b|\bvct\b|\bvat\b/.test(plain)) return 'plank vinyl';
+  if (/\bplanks?\b|\bclick|\bfloating\b|\blv[pt]\b|\bspc\b|\bvct\b|\bvat\b/.test(plain)) return 'plank vinyl';
   if (/\btil(?:es?|ed|ing)\b/.test(plain))
     return /v[iy]n[iy]|lin[oe]|stick|pvc|asphalt/.test(plain) ? 'plank vinyl' : 'tile';
   return /v[iy]n[iy]|lin[oe]|sheet|pvc|resil|roll/.test(plain) ? 'sheet vinyl' : undefined;
@@ -72,7 +73,7 @@ export function readBeneath(text: string, reading: Reading): Read<ToldBeneath> {
   ) {
     return read({ ground: 'unknown', suspicion: 'none' });
   }
-  const ground = onlyWords(plain, 'wood') ? 'wood' : onlyWords(plain, 'concrete') ? 'concrete' : 'unknown';
+  const ground = groundIn(plain);
   const found = suspicionIn(plain);
   const suspicion = found !== 'none' ? found : ground === 'unknown' || text.length > LONGEST ? 'unknown' : 'none';
   if (suspicion !== 'none') reading.note(beneathDoubtful(text.trim()));

@@ -15,7 +15,8 @@ export const MOST_DOORS = 60;
 
 const COUNT = /^(\d{1,2})\s*(?:[x×*]\s*(?=\d)|(?:doors?|doorways?|openings?)\b(?:\s*(?:of|at|,))?\s*)/i;
 const ONE = /^(?:an?|one)\s+/i;
-const WORDS = /\b(?:(?:sliding|double|patio|closet)\s+)?(?:doors?|doorways?|openings?|wide|each|cased)\b/gi;
+const WORDS =
+  /\b(?:sliding|double|patio|closet|bi-?fold|french|pocket|barn|front|back|entry|doors?|doorways?|openings?|wide|each|cased)\b/gi;
 
 /** Doors apart by `;`, a new line, `and`, or a comma and a space; `none` for none. A bare number is in inches or millimetres. All problems at once. */
 export function readDoors(text: string, reading: Reading): Read<readonly Door[]> {

@@ -16,6 +16,8 @@ const KINDS: readonly (readonly [RegExp, Beyond])[] = [
 const BEYOND =
   /[,:]?\s*\b(?:(?:to|against|meets?|and|next to|beside)\s+(?:an?\s+|the\s+)?)?(carpet(?:ing)?|rug|tiles?|tiled floor|stone|vinyl|laminate|hardwood|wood|timber|concrete|plank|same floor|sliding(?:[ -]door)?(?:\s+track)?|slider|patio(?:[ -]door)?(?:\s+track)?|track)\b/i;
 const NAME = /^([\p{L}][\p{L}\d'’ -]*?)\s*:?\s+(?=\d|[½¼¾])/u;
+/** The name may stand behind the width: `30" bath`. */
+const NAME_BEHIND = /^(.*?\d.*?)\s+(?!(?:in|inch|inches|ft|feet|foot|mm|cm|m)\b)(\p{L}[\p{L}'’ -]*)$/iu;
 const COUNT = /^(\d{1,2})\s*(?:x|×|\*)\s*(?=\d)/i;
 
 const LEAST_WIDTH = inches(6);
@@ -23,8 +25,9 @@ const MOST_WIDTH = millimetres(10_000);
 const MOST_HEIGHT = inches(4);
 export const MOST_DOORWAYS = 60;
 
-/** Doorways apart by `;` or a new line, each its width, what lies beyond and that floor's height over the subfloor. All problems at once. */
+/** Doorways apart by `;` or a new line, none for `none`; each its width, what lies beyond and that floor's height over the subfloor. All problems at once. */
 export function readDoorways(text: string, reading: Reading): Read<readonly Doorway[]> {
+  if (/^\s*(?:none|no|no doorways?)\s*$/i.test(text)) return read([]);
   const parts = text
     .split(/[;\n]/)
     .map((part) => part.trim())
@@ -63,7 +66,9 @@ function doorwaysOf(part: string, before: number, reading: Reading): readonly Do
   const size = front
     .slice((named?.[0].length ?? 0) + (counted?.[0].length ?? 0))
     .replace(/\b(?:door(?:way)?s?|openings?|wide)\b/gi, ' ');
-  const width = sizeOf(size, reading);
+  const behindSize = named ? undefined : NAME_BEHIND.exec(size);
+  const width = sizeOf(size, reading) ?? (behindSize ? sizeOf(behindSize[1] ?? '', reading) : undefined);
+  const name = named?.[1] ?? (sizeOf(size, reading) === undefined ? behindSize?.[2]?.trim() : undefined);
   const height = behind === '' ? undefined : sizeOf(behind, reading);
   const beyond = KINDS.find(([pattern]) => pattern.test(kind[1] ?? ''))?.[1] ?? 'hard';
   if (width === undefined || width < LEAST_WIDTH || width > MOST_WIDTH) return undefined;
@@ -72,7 +77,7 @@ function doorwaysOf(part: string, before: number, reading: Reading): readonly Do
   if (count < 1) return undefined;
   return Array.from({ length: count }, (_, i) => {
     const number = count > 1 ? ` ${i + 1}` : '';
-    return { name: named ? `${named[1]}${number}` : `doorway ${before + i + 1}`, width, beyond, height };
+    return { name: name ? `${name}${number}` : `doorway ${before + i + 1}`, width, beyond, height };
   });
 }
 

@@ -61,10 +61,45 @@ export function onlyWords(plain: string, kind: keyof typeof ALL): boolean {
   return plain !== '' && plain.split(' ').every((word) => ALL[kind].has(word));
 }
 
+const LAYERS = /\b(?:over|on|under|below|and|with)\b/;
+/** A floor told by nothing but its age, and no kind of it. */
+const OLD_FLOOR =
+  /\b(?:over|on|under|below|and|with)(?: (?:the|my|our|an?))?(?: (?:old|existing|current|original|worn|laid))+ (?:floor|flooring|floors|floorcovering)$/;
+const RESILIENT_KIN = /\bv[iy]n[iy]l|\blvp\b|\bspc\b/;
+const CLICKED = /click|floating|locking/;
+const TILE_KIN = /\btil(?:es?|ed)\b/;
+const FIRED = /ceramic|porcelain|\bstone\b|slate|marble|travertine|terracotta|quarry/;
+
+/** Whether a second layer stands beside a known one without a kind of its own: “click plank over old vinyl”, “over the old floor”. */
+export function hidesLayer(plain: string): boolean {
+  const parts = plain.split(LAYERS);
+  const lone = (kin: RegExp, own: RegExp): boolean =>
+    parts.some((part) => own.test(part)) && parts.some((part) => kin.test(part) && !own.test(part));
+  return OLD_FLOOR.test(plain) || lone(RESILIENT_KIN, CLICKED) || lone(TILE_KIN, FIRED);
+}
+
+const GROUND = {
+  wood: /\b(?:wood|wooden|ply|plywood|osb|particleboard|chipboard|boards?|pine|oak|fir|hardwood|softwood|subfloor|strand|timber|deck|decking)\b/,
+  concrete: /\b(?:concrete|slab|screed)\b/,
+} as const;
+
+/** What lies below, where every word is of it and one names it; “the old floor” and “strip” name nothing. */
+export function groundIn(plain: string): 'wood' | 'concrete' | 'unknown' {
+  const named = (['wood', 'concrete'] as const).find((kind) => onlyWords(plain, kind) && GROUND[kind].test(plain));
+  return named ?? 'unknown';
+}
+
 /** The worst that words tell, `none` where nothing in them is of a resilient floor. */
 export function suspicionIn(plain: string): Exclude<Suspicion, 'unknown'> {
   if (SIGN.test(plain)) return 'sign';
   return RESILIENT.test(plain) ? 'resilient' : 'none';
+}
+
+/** The words by which a text is suspect, as they were told; undefined where none are. */
+export function suspectWords(text: string): string | undefined {
+  const plain = plainWords(text);
+  const old = /\b(?:old|existing|original) floor\w*/.exec(plain);
+  return (SIGN.exec(plain) ?? RESILIENT.exec(plain) ?? old)?.[0];
 }
 
 /** What words tell that stand where no floor is asked for, in the name of a room: as suspicionIn, but for sizes, which are the room's. */

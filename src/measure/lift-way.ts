@@ -1,7 +1,7 @@
 /** How something is lifted, in people's words: cartons by two hands, standing, or a way for which the lifting equation does not hold. */
 
 import { notALiftWay } from '../words/lift-problems.ts';
-import { type Read, type Reading, read, unread } from './reading.ts';
+import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { readWeight } from './weight.ts';
 
 /** Why the equation does not hold, as a name for the words of the refusal. */
@@ -59,13 +59,17 @@ export function readLiftWay(text: string, reading: Reading): Read<WrongWay | und
   if (/\b(?:two|2|three|3) (?:people|persons|men|of us)\b/.test(plain)) return read<WrongWay>('two people');
   const wrong = WAYS.find(([, words]) => words.test(plain));
   if (wrong) return read(wrong[0]);
-  if (plain !== '' && plain.split(' ').every((word) => ALLOWED.has(word))) return read(undefined);
+  // A hand that is not one of two may be the only one.
+  const lone = /(?<!(?:two|both|2) )\bhand\b/.test(plain);
+  if (plain !== '' && !lone && plain.split(' ').every((word) => ALLOWED.has(word))) return read(undefined);
   return unread(notALiftWay({ option: reading.option, got: text }));
 }
 
-/** A load: its kilograms, and a way of lifting it that is told with it and for which the equation does not hold. */
+/** A load: its kilograms and units, and a way of lifting it that is told with it and for which the equation does not hold. */
 export interface Load {
   readonly kilograms: number;
+  /** In which it was typed, the asker's habit where no unit was. */
+  readonly units: Units;
   readonly wrong: WrongWay | undefined;
 }
 
@@ -76,9 +80,10 @@ export function readLoad(text: string, reading: Reading, least: number, most: nu
   const figure = unit ? (/^[\d.,]+/.exec(weight)?.[0] ?? weight) : weight;
   const kilograms = readWeight(figure.trim(), reading, least, most);
   if (!kilograms.ok) return kilograms;
+  const units = /kg|kilo/i.test(figure) ? 'metric' : /lb|pound|#/i.test(figure) ? 'imperial' : reading.habits.units;
   const rest = text.replace(figure, ' ').trim();
-  if (rest === '') return read({ kilograms: kilograms.value, wrong: undefined });
+  if (rest === '') return read({ kilograms: kilograms.value, units, wrong: undefined });
   const way = readLiftWay(rest, reading);
   if (!way.ok) return way;
-  return read({ kilograms: kilograms.value, wrong: way.value });
+  return read({ kilograms: kilograms.value, units, wrong: way.value });
 }

@@ -16,6 +16,11 @@ export const FRAME = whole(
   'joists?|joices?|beams?|girders?|headers?|sills?|rims?|bearers?|fram(?:e|es|ing)|structur(?:e|es|al)|supports?|posts?|piers?|columns?|timbers?|ledgers?|truss(?:es)?|stringers?|studs?|rafters?|lumber|members?|i-joists?|[23] ?(?:x|by) ?\\d+s?',
 );
 
+/** What carries, told by where it lies and not by its name. */
+export const BENEATH = whole(
+  '(?:wood(?:en)?|boards?|lumber|planks?|one|ones|part|parts|piece|pieces)(?: \\w+){0,2} (?:under(?:neath)?|below|beneath)(?! (?:the |my |our )?(?:carpet|pad|rug|window|door))|(?:under(?:neath)?|below|beneath) (?:the |my |our |that |this )?(?:old |new )?(?:wooden |wood )?(?:panels?|sub ?floor(?:s|ing)?|sub-floor(?:s|ing)?|ply(?:wood)?|osb|particle ?boards?|chip ?boards?|sheets?|sheathing|deck(?:ing)?)|(?:boards?|wood|lumber) on edge',
+);
+
 /** What is wrong with it, beside decay. */
 export const HURT = whole(
   'crack(?:s|ed|ing)?|split(?:s|ting)?|brok(?:e|en)|snapp(?:ed|ing)|notch(?:es|ed)?|cut(?:s|ting)?|holes?|drilled|twist(?:s|ed|ing)?|bow(?:s|ed|ing)?|bent|bend(?:s|ing)?|loose|undersized|damag(?:e|ed|es)|burn(?:s|ed|t)?|char(?:red)?|fire|missing|wet|soft|damp|stain(?:s|ed)?|gone|bad|weak|failed|failing|shot|ruined|mou?ld(?:y)?|hurt|iffy|soggy|compromised',
@@ -39,7 +44,7 @@ export const HAZARD_WORDS: Readonly<Record<Exclude<Hazard, 'unsure'>, RegExp>> =
     'wir(?:e|es|ed|ing)|cabl(?:e|es|ing)|electric(?:s|al|ity)?|conduits?|junction(?: ?box(?:es)?)?|outlets?|sockets?|power|live|spark(?:s|ed|ing)?|energi[sz]ed|volt(?:s|age)?|current|cords?|shock(?:s|ed)?|mains|amps?',
   ),
   structure: whole(
-    'sag(?:s|ged|ging|gy)?|droop(?:s|ed|ing|y)?|bounc(?:e|es|y|ing)|spring(?:y|iness)|sink(?:s|ing)?|sunk(?:en)?|collaps(?:e|ed|es|ing)|trampoline|giv(?:e|es|ing) way|cav(?:ed|ing|es) in|load[ -]?bearing|bearing walls?|structural(?:ly)?',
+    'sag(?:s|ged|ging|gy)?|droop(?:s|ed|ing|y)?|bounc(?:e|es|y|ing)|spring(?:y|iness)|sink(?:s|ing)?|sunk(?:en)?|collaps(?:e|ed|es|ing)|trampoline|(?:dip|dips|dipped|low|lower|hollow|bowl|bowed)(?: [a-z]+){0,3} (?:in|at|to|towards?) the (?:middle|center|centre)(?: of (?:the |my |our )?(?:room|floor|hall|span|joists?))?(?! of)|giv(?:e|es|ing) way|cav(?:ed|ing|es) in|load[ -]?bearing|bearing walls?|structural(?:ly)?',
   ),
   plumbing: whole(
     'pipes?|piping|plumbing|water ?(?:line|main)s?|supply ?lines?|drain(?:s|age)?|tub(?:e|es|ing)|pex|copper|radiant|hydronic|heat(?:ed|ing|er)?|ducts?|ductwork|vents?|sprinklers?|manifolds?',
@@ -63,11 +68,11 @@ export const SAFE_CLAUSE = new RegExp(
 /** Words of a sound job that carry no hazard by themselves. */
 export const HARMLESS: ReadonlySet<string> = new Set(
   `a an the in on at of off near by from to is are was were it its and or only just also some any all still very my our we i there this that here one two three few small big large little old wide long tall high low deep thick thin
-  water stain stains stained staining spot spots mark marks damage damaged soft spongy damp wet dry dried leak leaks leaked leaking spill spilled spills rain window pet dog cat urine pee smell smells smelly odor odour
+  water moisture stain stains stained staining spot spots mark marks damage damaged soft spongy damp wet dry dried shower washing machine dishwasher fridge leak leaks leaked leaking spill spilled spills rain window pet dog cat urine pee smell smells smelly odor odour
   panel panels subfloor subflooring sub floor floors plywood ply osb particleboard particle chipboard chip board boards sheet sheets deck decking underlayment surface
   delaminated delaminating delamination layers swollen swelling swelled puffed bubbled bubbling warped cupped buckled burn burns burned burnt scorch scorched iron
   crack cracks cracked split broken chipped chip worn hole holes gap gaps seam seams joint joints edge edges corner corners middle center centre tongue groove nail nails screw screws staple staples carpet pad tack strip strips
-  squeak squeaks squeaky creak creaks creaky loose noisy noise hump humps dip dips ridge ridges bump bumps dust dirt dirty paint painted rust rusty rough round rectangle square area part place patch damaged-area wall walls room hall bay closet bedroom living left right bottom top upper lower under around where with concrete slab wood wooden new gypsum
+  uneven squeak squeaks squeaky creak creaks creaky loose noisy noise hump humps dip dips ridge ridges bump bumps dust dirt dirty paint painted rust rusty rough round rectangle square area part place patch damaged-area wall walls room hall bay closet bedroom living left right bottom top upper lower under underneath below beneath around where with concrete slab wood wooden new gypsum
   none no nothing found seen else mould mold mouldy moldy mildew rot rotten rotted dark black spores cut discolored discoloured`
     .split(/\s+/)
     .filter((word) => word !== ''),

@@ -71,7 +71,7 @@ export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
   ] as const) {
     const stated = unitIn(side) ?? (side === a || side === b ? (unitIn(a) ?? unitIn(b)) : undefined);
     if (stated === undefined && !/^0$/.test(side)) reading.note(partReadIn(side, UNITS[bare].word));
-    const length = lengthAt(side, bare, reading);
+    const length = lengths.length < 2 ? readSide(side, bare, reading) : distanceAt(side, bare, reading);
     if (!length.ok)
       return unread(
         lengthFalse(got, length.expected, `${example[0]} at ${example[1]} from left, ${example[2]} from bottom`),
@@ -84,7 +84,8 @@ export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
 
 const zero = 0 as Length;
 
-function lengthAt(side: string, unit: LengthUnit, reading: Reading) {
+/** How far from a wall: nothing at the wall itself, which no side of a damage is. */
+function distanceAt(side: string, unit: LengthUnit, reading: Reading) {
   if (new RegExp(`^${NOUGHT}$`).test(side)) return { ok: true, length: zero } as const;
   return readSide(side, unit, reading);
 }

@@ -40,7 +40,10 @@ export function readPlain(text: string, habits: Habits, hint?: Topic): Plain {
   const topic = topicOf(clean.plain, measures, hint);
   if (!topic) return { kind: 'nothing' };
   if (topic === 'planks') return floorSaid(clean.plain, measures, habits, clean.notes);
-  return { kind: 'ask', topic, told: otherTold(topic, clean.plain, measures, habits), assumed: clean.notes };
+  const told = otherTold(topic, clean.plain, measures, habits);
+  // Another task must not pass for the usual one behind the command’s own name.
+  if (topic === 'safety' && hint === topic && told.size === 0) return { kind: 'nothing' };
+  return { kind: 'ask', topic, told, assumed: clean.notes };
 }
 
 function sumSaid({ sum, problem }: NonNullable<ReturnType<typeof tapeSaid>>): Plain {

@@ -34,7 +34,10 @@ export function readMoisture(text: string, reading: Reading): Read<ToldMoisture>
   const values = figuresIn(words, reading.habits.decimal);
   const rest = words.replace(/\d+(?:[.,]\d+)?/g, ' ').replace(/,/g, ' ');
   const found = screened(rest, reading, '10 11 12');
-  if (!found.ok) return bad;
+  if (!found.ok) {
+    const mended = values.length > 0 ? `${values.slice(0, MOST).join(' ')} unsure` : '10 11 12';
+    return unread(notMoisture({ option: reading.option, got: typed }, mended));
+  }
   if (found.value.hazards.length > 0) return read({ values, found: found.value });
   if (values.length === 0 || values.length > MOST || /[-+/*]/.test(rest)) return bad;
   return read({ values, found: found.value, ...(unit && { unit }) });

@@ -70,7 +70,8 @@ function gapIn(part: string, reading: Reading, got: { option: string; got: strin
   const words = `${rest} ${match?.[0].replace(/[^a-z ]/g, ' ') ?? ''}`;
   const spot = HIGH.test(words) ? 'high' : 'low';
   const plainRest = rest.replace(HIGH, ' ').replace(LOW, ' ');
-  const screen = screened(plainRest, reading, `${match?.[0] ?? example}`);
+  // A mend must not leave out the words that were not plain.
+  const screen = screened(plainRest, reading, `${spot === 'high' ? 'high ' : ''}${match?.[0] ?? example}, unsure`);
   if (!screen.ok) return match ? screen : unread(notReadings(got, example));
   if (screen.value.hazards.length > 0) return read({ found: screen.value });
   const { gap, over } = match?.groups ?? {};

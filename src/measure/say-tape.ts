@@ -62,7 +62,9 @@ const DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 2, m: 4, in:
 /** A length in the one unit asked for; feet and inches as on a tape, and where that is not exact, both. */
 function sayIn(length: Length, unit: LengthUnit, decimal: Habits['decimal']): string {
   const saying = { units: unitsOf(unit), decimal };
-  const figure = `${sayNumber(length / Number(UNITS[unit].ticks), saying, DECIMALS[unit])} ${unit}`;
+  const value = Number((length / Number(UNITS[unit].ticks)).toFixed(DECIMALS[unit]));
+  // No thousands mark: 3,810 mm could be read as a decimal.
+  const figure = `${String(value).replace('.', decimal)} ${unit}`;
   if (unit !== 'ft' && unit !== 'in') return figure;
   const onTape = unit === 'ft' ? sayLength(length, saying) : sayCut(length, saying);
   return length % TICKS_PER_SIXTEENTH === 0 ? onTape : TAPE.about(figure, onTape);

@@ -17,9 +17,10 @@ export interface StockItem {
 
 const MOST_HAVE = 200;
 const COUNT = /^(\d{1,3})\s*(?:x|\*|(?:sticks?|pieces?|boards?|lengths?)\s*(?:of|at)?)\s*(?=\d)/;
-const PRICE = new RegExp(
-  `[\\s,]*(?:\\b(?:at|for)\\s+|@\\s*)?((?:${MARK} ?${FIGURE})|(?:${FIGURE} ?${MARK}))(?:\\s*(?:each|apiece|a piece|a stick|per stick|/ ?stick)|\\s*(?:/|per|a)\\s*(ft|foot|m|met(?:re|er)|lf|linear foot)\\b)?\\s*$`,
-);
+const AMOUNT = `(?:\\b(?:at|for)\\s+|@\\s*)?((?:${MARK} ?${FIGURE})|(?:${FIGURE} ?${MARK}))`;
+const UNMARKED = `(?:\\b(?:at|for)\\s+|@\\s*)(${FIGURE})`;
+const PER = `\\s*(?:each|apiece|a piece|a stick|per stick|/ ?stick)|\\s*(?:/|per|a)\\s*(ft|foot|m|met(?:re|er)|lf|linear foot)\\b`;
+const PRICE = new RegExp(`[\\s,]*(?:${AMOUNT}|${UNMARKED})(?:${PER})?\\s*$`);
 
 /** An item of stock; undefined when it cannot be read. A bare number is in feet or metres. */
 export function stockItem(typed: string, atHand: boolean, reading: Reading): StockItem | undefined {
@@ -39,9 +40,9 @@ export function stockItem(typed: string, atHand: boolean, reading: Reading): Sto
     return have < 1 || have > MOST_HAVE ? undefined : { length: length.value, have };
   }
   if (!priced) return { length: length.value };
-  const price = readPrice(priced[1] ?? '', reading);
+  const price = readPrice(priced[1] ?? priced[2] ?? '', reading);
   if (!price.ok) return undefined;
-  const per = priced[2] === undefined ? undefined : priced[2].startsWith('m') ? TICKS_PER_METRE : TICKS_PER_FOOT;
+  const per = priced[3] === undefined ? undefined : priced[3].startsWith('m') ? TICKS_PER_METRE : TICKS_PER_FOOT;
   const { cents, currency } = price.value;
   const each = per === undefined ? cents : portion(BigInt(cents), BigInt(length.value), BigInt(per));
   return { length: length.value, price: { cents: each, currency } };

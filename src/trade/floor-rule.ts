@@ -6,6 +6,8 @@ export interface FloorTraits {
   readonly attachedPad: boolean | undefined;
   readonly cartons: number;
   readonly longRun: boolean;
+  /** The gap told is less than the standard one. */
+  readonly smallGap: boolean;
 }
 
 export type FloorRule =
@@ -14,6 +16,7 @@ export type FloorRule =
   | 'measure-ten'
   | 'end-in-place'
   | 'gap-under-trim'
+  | 'small-gap'
   | 'nothing-through'
   | 'tracks-to-subfloor'
   | 'one-pad'
@@ -24,7 +27,7 @@ export type FloorRule =
   | 'keep-some';
 
 /** The rules to show, in the order in which they come up on the job. All are common practice. */
-export function floorRules({ lock, attachedPad, cartons, longRun }: FloorTraits): readonly FloorRule[] {
+export function floorRules({ lock, attachedPad, cartons, longRun, smallGap }: FloorTraits): readonly FloorRule[] {
   const floating = lock === 'click';
   const rules: [FloorRule, boolean][] = [
     ['one-lot', cartons > 1],
@@ -32,6 +35,7 @@ export function floorRules({ lock, attachedPad, cartons, longRun }: FloorTraits)
     ['measure-ten', true],
     ['end-in-place', true],
     ['gap-under-trim', true],
+    ['small-gap', floating && smallGap],
     ['nothing-through', floating],
     ['tracks-to-subfloor', floating],
     ['one-pad', attachedPad === true],

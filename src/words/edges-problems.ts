@@ -31,6 +31,21 @@ export function beyondTaken(name: string): string {
   return `${name}: the floor beyond taken as high as yours; tell its height, “to tile 1/2 in”`;
 }
 
+/** Neither a doorway nor a step. */
+export function noEdges(fix: string): Problem {
+  return {
+    option: 'doorways',
+    got: '',
+    expected: 'Tell a doorway where the floor ends, or stairs that get nosing.',
+    fix,
+  };
+}
+
+/** How high the floor was taken, where it was not told. */
+export function floorTaken(height: string): string {
+  return `your floor with its pad taken ${height} high: tell yours, “floor: ${height}”`;
+}
+
 /** An edge longer than any profile on sale. */
 export function edgeTooLong(name: string, width: string, fix: string): Problem {
   return {

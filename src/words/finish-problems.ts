@@ -21,6 +21,20 @@ export function coverageUnread({ option, got }: Got, fix: string): Problem {
   };
 }
 
+export function nailUnread({ option, got }: Got, fix: string): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected: 'The length of your nails: 2 in, 50 mm, or a penny size up to 20d.',
+    fix,
+  };
+}
+
+/** How a penny size was read. */
+export function pennyRead(typed: string, length: string): string {
+  return `${typed} nails read as ${length} long`;
+}
+
 /** A nail that ends before the stud. */
 export function nailTooShort(got: string, least: string, fix: string): Problem {
   return {

@@ -146,3 +146,8 @@ export const ACTIONS = {
 export function oneRoomHeadline(room: string, rows: string, planks: string, cuts: number): string {
   return `${room}: ${rows}, from ${planks}, ${counted(cuts, 'piece')} to cut.`;
 }
+
+/** Which of several rooms was taken when none was named, and how to have another. */
+export function largestTaken(room: string, others: readonly string[]): string {
+  return `${room} is the largest room and is shown; for another tell “only: ${others.join('” or “only: ')}”`;
+}

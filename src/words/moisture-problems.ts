@@ -31,6 +31,11 @@ export function notALimit(got: Got, fix: string): Problem {
   return problem(got, 'A limit is usual, or the maker’s own figure in the unit of the readings.', fix);
 }
 
+/** A limit for wood at which wood decays. */
+export function limitTooWet(got: Got, decay: number): Problem {
+  return problem(got, `Wood decays at ${decay} % and more: no limit for a wood subfloor is as high.`, 'usual');
+}
+
 export function notAMoistureShare(got: Got, fix: string): Problem {
   return problem(got, 'The flooring’s moisture is a figure from 1 to 40 %, or none where it is vinyl.', fix);
 }

@@ -61,6 +61,10 @@ const REFERRALS: Readonly<Record<string, Referral>> = {
     why: 'What is down there is not plain, so it is not safe to go on.',
     call: 'a licensed contractor, to look at it open',
   },
+  panel: {
+    why: 'A rotten panel holds neither a screw nor levelling compound: it is cut out first. Look at its joists; if a screwdriver does not sink into them, ask “patch” for the cut.',
+    call: 'a licensed contractor, if the rot reaches a joist or goes on under a wall',
+  },
   mould: {
     why: 'Mould over about 10 sq ft is not for a homeowner to clean up.',
     call: 'a professional mould remediator; and stop the water that feeds it',

@@ -48,10 +48,10 @@ export const PATCH = {
     'Walk it: no give, no step at the edge. Sand or plane a step down; then check flatness (ask “level”).',
   ],
   checkTitle: 'Before you close it',
-  check: (notch: string, hole: string) => [
+  check: (depth: string, notch: string, hole: string) => [
     'What made the damage is mended: a leak, a pet, a window.',
     'Wood is dry: ask “moisture”.',
-    `A notch or hole in a joist stays within code: notch ${notch} deep, hole ${hole}, for a joist as deep as told; else refer.`,
+    `A notch or hole in a joist stays within code: notch ${notch} deep, hole ${hole}, for a joist ${depth} deep; deeper or shallower? Tell joist-depth. Past that, a licensed contractor looks at it.`,
     'The new panel is as thick as the old, of a subfloor grade with a span rating for these joists.',
   ],
   thin: (thickness: string, spacing: string, least: string) =>

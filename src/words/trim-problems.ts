@@ -78,6 +78,15 @@ export function stockPriceRead(length: string, price: string): string {
   return `${length} told without a price: taken at ${price}, by the foot of the dearest told`;
 }
 
+/** An area joined with +, whose opening into the room is not told. */
+export function joinedOpen(name: string, front: string, side: string, fix: string): Problem {
+  return {
+    ...got({ option: 'room', got: name }),
+    expected: `Where “${name}” opens into its room is not told, and trim would run across the opening. Tell the walls all round as a walk, or a bay on its wall: “wall 1: front ${front}, sides ${side}, 90°”.`,
+    fix,
+  };
+}
+
 /** A door, a bay or a corner on a wall that the rooms do not have; `walls` are those they have. */
 export function noWallFor(option: string, told: string, walls: readonly string[], fix: string): Problem {
   const shown = walls.slice(0, 12).join(', ');

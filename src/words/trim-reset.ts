@@ -4,12 +4,14 @@ import { counted } from './floor.ts';
 
 export const RESET = {
   headline: (boards: number, broken: number, range: string) =>
-    `${counted(boards, 'board')} to label and set again; reckon with ${broken} that break${broken === 1 ? 's' : ''} (${range}).`,
+    `${counted(boards, 'board')} to label and set again; ${broken === 0 ? 'none reckoned to break' : `reckon with ${broken} that break${broken === 1 ? 's' : ''}`} (${range}).`,
   range: (least: number, most: number) => (least === most ? String(least) : `${least} to ${most}`),
   moneyTitle: 'What each way costs',
   reset: 'Set the boards again',
   resetValue: (cost: string, broken: number) =>
-    `${cost}: new stick for the ${counted(broken, 'longest board')}, in case those are the ones`,
+    broken === 0
+      ? 'nothing to buy while none breaks'
+      : `${cost}: new stick for the ${counted(broken, 'longest board')}, in case those are the ones`,
   replace: 'Replace all of it',
   shoe: 'Leave the boards, shoe over the gap',
   sticks: (sticks: string, cost: string | undefined) => (cost === undefined ? sticks : `${cost}: ${sticks}`),

@@ -25,6 +25,7 @@ export const TRIM = {
   sure: 'How sure',
   proved: (priced: boolean) =>
     priced ? 'proved: no way to cut these pieces costs less' : 'proved: no way to cut these pieces takes less stick',
+  widest: ', every saw cut counted as wide as the widest of them',
   atMost: (over: string) => `at most ${over} above the least possible`,
   each: (count: number, length: string, price: string | undefined) =>
     `${count} × ${length}${price === undefined ? '' : ` at ${price}`}`,
@@ -57,6 +58,13 @@ export function sayTrimCut(cut: 'miter' | 'square' | 'cope' | 'scarf', setting: 
 }
 
 export const TRIM_NOTES = {
+  taken: (values: readonly string[]) => `taken, as not told: ${values.join('; ')}. Tell yours where it differs`,
+  takenValues: {
+    stock: (lengths: string) => `sticks of ${lengths}`,
+    casing: (width: string) => `casing ${width} wide at each side of a door`,
+    thickness: (size: string) => `trim ${size} thick`,
+    kerf: (size: string) => `a saw that takes ${size}`,
+  },
   doorTaken: (door: string, wall: string) =>
     `${door} door taken in the middle of ${wall}: tell the wall if it is elsewhere, “on wall 2, 3' from the left”`,
   studs: (spacing: string, first: string) =>
@@ -81,7 +89,7 @@ export const TRIM_STEPS = {
   scarf:
     'A scarf joint: both ends at 30°, the same way, over the middle of a stud, with glue between and nails through both.',
   glue: 'Glue up the short pieces first.',
-  full: 'A piece takes a whole stick to its very end: measure the stick before you lean on it, and keep the miter at the factory end.',
+  full: 'A piece takes a whole stick to its very end: measure the stick first, and begin the miter with its long point right at the factory end.',
   nail: 'Nail into studs, two nails a stud; shoe goes onto the baseboard, never into the floor.',
 } as const;
 

@@ -1,7 +1,7 @@
 /** Trim commands end to end: data of the agreed shape, doors and corners as told, problems and refusals with their fixes. */
 
 import { afterAll, describe, expect, test } from 'vitest';
-import type { FinishResult, ResetResult, TrimResult } from '../../commands/trim/parts/result.ts';
+import type { ResetResult, TrimResult } from '../../commands/trim/parts/result.ts';
 import { inches } from '../../src/core/length.ts';
 import { closeWorkers } from '../../src/solve/pool.ts';
 import { answersTo, answerTo, problemsOf, replyTo } from '../bot/asked.ts';
@@ -85,6 +85,19 @@ describe('trim list', () => {
     expect(pieces.filter(({ wall }) => wall === 'room 3')).toHaveLength(1);
   });
 
+  test('a wall as long as a stick comes from it, also beside pieces with a narrower cut and longer sticks on sale', async () => {
+    // The board between two doors is square at both ends: its kerf is narrower than that of a miter.
+    const doors = `doors: 30 in on wall 2, 1' from the left; 30 in on wall 2, 1' from the right`;
+    const { sticks, stock, pieces } = await dataOf<TrimResult>(
+      `list room: 12' x 14', ${doors}, stock: 12 ft $12.48; 16 ft $17.98`,
+    );
+    expect(pieces.some(({ left, right }) => left.cut === 'square' && right.cut === 'square')).toBe(true);
+    for (const id of ['room 1a', 'room 3a']) {
+      const stick = sticks.find((one) => one.pieces.includes(id));
+      expect([stock[stick?.stock ?? -1]?.length, stick?.leftover]).toEqual([inches(144), 0]);
+    }
+  });
+
   test('a bay brings its own corners: 225° at its mouth, 135° within', async () => {
     const { walls } = await dataOf<TrimResult>(`list room: 12' x 14', bay: wall 3: front 4', sides 2'`);
     expect(walls.filter(({ name }) => name.startsWith('room 3.')).map(({ corners }) => corners)).toEqual([
@@ -101,6 +114,60 @@ describe('trim list', () => {
     expect(problem).toMatchObject({ option: 'saw-reach', got: '50°' });
     expect(problem?.expected).toContain('never cut it freehand');
     expect(problemsOf(await answerTo(problem?.fix ?? ''))).toEqual([]);
+  });
+
+  test('an area joined with + is a Problem: its opening is not told; the fix makes it a bay whose walls are counted once', async () => {
+    for (const sign of ['+', 'plus']) {
+      const [problem] = problemsOf(
+        await answerTo(`list room: living 15x12 - 4x5 ${sign} 6x2 bay; closet 3x5, stock: 16 ft`),
+      );
+      expect(problem?.option).toBe('room');
+      const { walls } = await dataOf<TrimResult>(problem?.fix ?? '');
+      // By hand: 15 + 12 + 15 + 12 ft round the living room, 2 + 2 ft for the bay’s sides, 3 + 5 + 3 + 5 ft round the closet.
+      expect(walls.reduce((sum, { length }) => sum + length, 0)).toBe(inches((54 + 4 + 16) * 12));
+    }
+  });
+
+  test('what was not told and bears on lengths is told back; what was told is not', async () => {
+    const { assumed } = await replyTo(`list room: 12' x 14', doors: 32 in on wall 2`);
+    expect(assumed.at(-1)).toContain("sticks of 8', 12', 16'; casing 2 1/4\"");
+    const told = `list room: 12' x 14', stock: 16 ft, kerf: 1/8 in, thickness: 9/16 in`;
+    expect((await replyTo(told)).assumed).toEqual([]);
+  });
+
+  test('sticks come in the order of their longest pieces, so that the longest cuts are made first', async () => {
+    const { sticks, pieces } = await dataOf<TrimResult>(
+      `list room: ${ELL}; hall 4' x 11', doors: 3 doors 30 in, stock: 8 ft $7.98; 12 ft $12.48; 16 ft $17.98`,
+    );
+    const lengths = new Map(pieces.map(({ id, length }) => [id, length]));
+    const firsts = sticks.map((stick) => lengths.get(stick.pieces[0] ?? '') ?? 0);
+    expect(sticks.length).toBeGreaterThan(3);
+    expect(firsts).toEqual([...firsts].sort((a, b) => b - a));
+  });
+
+  test('without prices the least length is bought, to the millimetre', async () => {
+    const of = async (stock: string) => dataOf<TrimResult>(`list room: 1.5 x 1.5 m, stock: ${stock}, kerf: 0`);
+    const { sticks, stock } = await of('1.6 m; 3.1 m');
+    // By hand: four pieces of 1.5 m; 2 × 3.1 m = 6.2 m of stick against 4 × 1.6 m = 6.4 m.
+    expect(sticks.map((stick) => (stock[stick.stock]?.length ?? 0) / 320)).toEqual([3100, 3100]);
+    // 20 mm between them in all: 4 × 1.6 m = 6.4 m against 2 × 3.21 m = 6.42 m.
+    const other = await of('1.6 m; 3.21 m');
+    expect(other.sticks.map((stick) => (other.stock[stick.stock]?.length ?? 0) / 320)).toEqual([
+      1600, 1600, 1600, 1600,
+    ]);
+    expect([other.cents, other.bound, other.proven]).toEqual([0, 0, true]);
+  });
+
+  test('doors by their kind, and prices after “at” or “@”', async () => {
+    const { stock, pieces } = await dataOf<TrimResult>(
+      'list room: 12x14, doors: bifold 4 ft on wall 1; french door 5 ft on wall 3, stock: 8ft at 7.98, 16ft @ 15.48 each',
+    );
+    expect(stock).toEqual([
+      { length: inches(96), cents: 798 },
+      { length: inches(192), cents: 1548 },
+    ]);
+    // (144 − 48 − 2 × 2 1/4) ÷ 2 = 45 3/4 in
+    expect(pieces.find(({ id }) => id === 'room 1a')?.length).toBe(inches(45.75));
   });
 
   test('every next ask that is offered can be asked', async () => {
@@ -135,6 +202,18 @@ describe('trim reset', () => {
     expect(boards.reduce((sum, { length }) => sum + length, 0)).toBe(inches((52 + 26) * 12 - 36.5));
   });
 
+  test('replacing costs what the list of the same ask comes to', async () => {
+    const walls = `room: ${ELL}; hall 4' x 11', doors: 3 doors 30 in, stock: 8 ft $7.98; 12 ft $12.48; 16 ft $17.98`;
+    const { cents } = await dataOf<ResetResult>(`reset ${walls}, shoe: 8 ft $3.98; 16 ft $6.98`);
+    expect(cents.replace).toBe((await dataOf<TrimResult>(`list ${walls}`)).cents);
+  });
+
+  test('no breaks, nothing to buy', async () => {
+    const reply = await replyTo(`reset room: 12' x 14', breaks: 0`);
+    expect(reply.headline).toContain('none reckoned to break');
+    expect(JSON.stringify(reply.blocks)).toContain('nothing to buy while none breaks');
+  });
+
   test('setting again costs no more than replacing; lead comes first among the cautions', async () => {
     const reply = await replyTo(
       `reset room: 12' x 14', doors: 32 in on wall 2, stock: 8 ft $7.98; 16 ft $15.48, shoe: 16 ft $6.98, breaks: 25 %`,
@@ -144,57 +223,5 @@ describe('trim reset', () => {
     expect(cents.reset).toBeLessThan(cents.replace);
     expect(cents.shoe).toBeGreaterThan(0);
     expect(reply.cautions.map(({ topic }) => topic)).toContain('lead');
-  });
-});
-
-describe('trim edges', () => {
-  test('profiles by the heights of the floors, every one cut square between the jambs', async () => {
-    const reply = await replyTo(
-      'edges doorways: bath 30 in to tile 3/4 in; den 32 in to carpet; hall 36 in to wood 5/16 in; closet 24 in to vinyl 1/8 in; balcony 72 in to track, floor: 5/16 in',
-    );
-    const table = reply.blocks.find((block) => block.kind === 'table');
-    expect(table?.kind === 'table' ? table.rows.map(([name, profile]) => [name, profile]) : []).toEqual([
-      ['bath', 'end cap'],
-      ['den', 'end cap'],
-      ['hall', 'T-moulding'],
-      ['closet', 'reducer'],
-      ['balcony', 'end cap'],
-    ]);
-    const { kind, pieces } = reply.data as TrimResult;
-    expect(kind).toBe('trim');
-    expect(pieces.map(({ length, left }) => [length / 8128, left.cut])).toEqual(
-      [30, 32, 36, 24, 72].map((inch) => [inch, 'square']),
-    );
-    expect(JSON.stringify(reply.blocks)).toContain('subfloor');
-  });
-
-  test('stairs get a nosing a step, and the caution that risers stay alike', async () => {
-    const reply = await replyTo('edges doorways: 32 in to carpet, stairs: 12 x 36 in, floor: 1/2 in');
-    expect((reply.data as TrimResult).pieces).toHaveLength(13);
-    expect(reply.cautions.find(({ topic }) => topic === 'riser')?.text).toContain('more than 3/8"');
-  });
-
-  test('an edge longer than any length on sale is a Problem whose fix is read', async () => {
-    const [problem] = problemsOf(await answerTo('edges doorways: 9 ft to track, stock: 72 in $20'));
-    expect(problem?.option).toBe('stock');
-    expect(problemsOf(await answerTo(problem?.fix ?? ''))).toEqual([]);
-  });
-});
-
-describe('trim finish', () => {
-  test('data has the agreed keys; a nail deep in the stud brings its caution, one too short a Problem', async () => {
-    const ask = `finish room: 12' x 14', doors: 32 in on wall 2`;
-    expect(Object.keys(await dataOf<FinishResult>(ask)).sort()).toEqual([
-      'caulkTubes',
-      'fillerLitres',
-      'kind',
-      'nails',
-      'paintLitres',
-    ]);
-    const topics = async (line: string) => (await replyTo(line)).cautions.map(({ topic }) => topic);
-    expect(await topics(ask)).not.toContain('nail-depth');
-    expect(await topics(`${ask}, nail: 2 1/2 in`)).toContain('nail-depth');
-    const [problem] = problemsOf(await answerTo(`${ask}, nail: 1 in`));
-    expect(problem).toMatchObject({ option: 'nail', fix: expect.stringContaining('nail: 2 in') });
   });
 });

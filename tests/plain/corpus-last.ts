@@ -3,6 +3,18 @@
 import { about, back, chatter, floor, type Message, sum } from './message.ts';
 
 export const LAST: readonly Message[] = [
+  floor('2,5 auf 3,2 m mit Dielen 180 x 1220 mm, 8 im Karton', 'room 2.5 m x 3.2 m', '180 mm x 1220 mm', {
+    metric: true,
+    count: 8,
+  }),
+  floor(
+    '12 feet by 14 feet; 6 inches wide planks 4 feet long, box covers 20 square feet',
+    'room 12 ft x 14 ft',
+    '6 in x 4 ft',
+    { count: 10, area: '20 sq ft' },
+  ),
+  back('boards are 6x48 in, 10 in a box at $45, for a 10x12 den', 'plank', { count: 10 }),
+  sum('how many sq ft is 12x14', '168 sq ft'),
   floor(
     'evening all. laying click vinyl in the spare room this weekend, 9\'6" x 11\', planks 7"x48", 10 in a box. how many boxes should i grab',
     'spare room 114 in x 11 ft',

@@ -1,12 +1,13 @@
 /** From the options of `floor planks` to its answer. */
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Piece, Plan } from '../../../src/core/floor/floor.ts';
+import type { Plan } from '../../../src/core/floor/floor.ts';
+import { type Length, TICKS_PER_MM } from '../../../src/core/length.ts';
 import { drawPlan } from '../../../src/draw/plan.ts';
 import { PATTERN_NAMES } from '../../../src/measure/layout.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
 import { floorRules } from '../../../src/trade/floor-rule.ts';
-import { LONG_RUN, PLANK_FIGURES } from '../../../src/trade/planks.ts';
+import { LONG_RUN, PERIMETER_GAP, PLANK_FIGURES } from '../../../src/trade/planks.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { ACTIONS, planksHeadline, RULES_TITLE, STEPS } from '../../../src/words/floor.ts';
@@ -66,16 +67,25 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
 
 /** Floor rules that touch this ask. */
 function rulesBlock(plan: Plan, cartons: number, attachedPad: boolean | undefined): Block {
-  const longest = Math.max(...plan.regions.flatMap(({ rows }) => rows.map(({ pieces }) => longestRun(pieces))));
-  const longRun = longest >= LONG_RUN.value;
-  const items = floorRules({ lock: plan.plank.lock, attachedPad, cartons, longRun }).map(sayFloorRule);
+  const longRun = plan.regions.some(({ rows }) => longestSpan(rows) >= LONG_RUN.value);
+  const smallGap = plan.rules.gap < wholeMillimetres(PERIMETER_GAP.value);
+  const items = floorRules({ lock: plan.plank.lock, attachedPad, cartons, longRun, smallGap }).map(sayFloorRule);
   return { kind: 'checklist', title: RULES_TITLE, items };
 }
 
-/** From the first piece to the last: never less than the longest run. */
-function longestRun(pieces: readonly Piece[]): number {
-  const last = pieces.at(-1);
-  return last ? last.u + last.length - (pieces[0]?.u ?? 0) : 0;
+/** A metric tape shows no finer: 6 mm is the standard gap there. */
+function wholeMillimetres(length: Length): number {
+  return Math.floor(length / TICKS_PER_MM) * TICKS_PER_MM;
+}
+
+/** From the first piece of a row to its last, or across the rows, whichever is longer: never less than the longest run. */
+function longestSpan(rows: Plan['regions'][number]['rows']): number {
+  const along = rows.map(({ pieces }) => {
+    const last = pieces.at(-1);
+    return last ? last.u + last.length - (pieces[0]?.u ?? 0) : 0;
+  });
+  const across = Math.max(...rows.map(({ v, height }) => v + height)) - Math.min(...rows.map(({ v }) => v));
+  return Math.max(...along, across);
 }
 
 /** The same floor in the other patterns, and with its rows turned. */

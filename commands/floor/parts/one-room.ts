@@ -6,7 +6,7 @@ import type { Plan } from '../../../src/core/floor/floor.ts';
 import { drawRoom } from '../../../src/draw/plan.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
-import { counted, oneRoomHeadline, STEPS } from '../../../src/words/floor.ts';
+import { counted, largestTaken, oneRoomHeadline, STEPS } from '../../../src/words/floor.ts';
 import { noSuchRoom } from '../../../src/words/floor-problems.ts';
 import { nextAsks } from './answer.ts';
 import { brokenBlocks } from './broken.ts';
@@ -54,7 +54,16 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
       { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },
       ...guideTables(plan, saying).filter((_, i) => plan.regions[i] === region),
     ],
-    assumed: context.assumed,
+    assumed:
+      context.told.get('only') === undefined && names.length > 1
+        ? [
+            ...context.assumed,
+            largestTaken(
+              region.name,
+              names.filter((name) => name !== region.name),
+            ),
+          ]
+        : context.assumed,
     cautions: worded(cautionsFor('laying')),
     sources: [],
     actions: nextAsks(plan, context),

@@ -55,7 +55,7 @@ export interface HouseAsk {
 /** The refusal that this house asks for; undefined where work may go on. What is told of the floor counts wherever it stands. */
 export function refusalOf(ask: HouseAsk, context: Context): Refusal | undefined {
   const layers: Suspicion[] = [ask.floor.suspicion, ask.below.suspicion];
-  const elsewhere = [...context.told].filter(([option]) => !['floor', 'built', 'tested', 'below'].includes(option));
+  const elsewhere = [...context.told].filter(([option]) => !['floor', 'tested', 'below'].includes(option));
   const verdict = judge({
     year: ask.built,
     tested: ask.tested,

@@ -14,7 +14,7 @@ import { LEVEL } from '../../../src/words/level.ts';
 import type { LevelAsk } from './level-ask.ts';
 import { fillFacts, fillOf } from './level-fill.ts';
 import { flatFacts, flatOf, hasHigh, highSteps } from './level-flat.ts';
-import { refusal, refusalFor } from './patch-screen.ts';
+import { refusal, refusalOnPanel } from './patch-screen.ts';
 
 /** Result data of kind `level`: litres and kilograms of powder. */
 export interface LevelResult extends Result {
@@ -27,7 +27,7 @@ export interface LevelResult extends Result {
 
 /** Flat enough or not, and what fills it; a refusal where something unsafe was told. */
 export function answerLevel(ask: LevelAsk, context: Context): Outcome {
-  const refused = refusalFor(ask.readings.found, ask.area.found, ask.found);
+  const refused = refusalOnPanel(ask.readings.found, ask.area.found, ask.found);
   if (refused) return refused;
   if (ask.floor === 'old' && hasHigh(ask.readings)) return refusal(LEVEL.oldFloor);
   const saying: Saying = { units: ask.readings.units, decimal: context.habits.decimal };

@@ -28,9 +28,9 @@ export function answerLift(ask: LiftAsk, context: Context): Outcome {
   const cautions = worded(cautionsFor('lifting'));
   const wrong = ask.way ?? ask.weight.wrong;
   if (wrong) return { why: liftWhy(LIFT.ways[wrong]), call: LIFT_CALL, cautions };
-  const { kilograms } = ask.weight;
-  const { habits } = context;
-  const metric = habits.units === 'metric';
+  const { kilograms, units } = ask.weight;
+  const saying: Saying = { units, decimal: context.habits.decimal };
+  const metric = units === 'metric';
   const limits = weightLimits(
     {
       origin: { horizontal: ask.reach, vertical: ask.from, twist: ask.twist },
@@ -45,8 +45,8 @@ export function answerLift(ask: LiftAsk, context: Context): Outcome {
   const limit = careful ? Math.min(limits.origin, limits.destination) : limits.origin;
   if (limit === 0) return { why: LIFT_REACH, call: LIFT_CALL, cautions };
   const index = liftingIndex(kilograms, limit);
-  const say = (weight: number) => sayTenths(weight, habits);
-  const times = sayNumber(index, habits, 2);
+  const say = (weight: number) => sayTenths(weight, saying);
+  const times = sayNumber(index, saying, 2);
   const data: LiftResult = { kind: 'lift', limit, index };
   const facts: readonly Fact[] = [
     { label: LIFT.origin, value: say(limits.origin) },

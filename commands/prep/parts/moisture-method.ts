@@ -2,8 +2,8 @@
 
 import type { Context } from '../../../src/bot/command.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import type { MoistureMethod } from '../../../src/trade/moisture.ts';
-import { methodRead, methodUnit, notLikely } from '../../../src/words/moisture-problems.ts';
+import { MOISTURE_STOPS, type MoistureMethod } from '../../../src/trade/moisture.ts';
+import { limitTooWet, methodRead, methodUnit, notLikely } from '../../../src/words/moisture-problems.ts';
 import type { MoistureAsk } from './moisture-ask.ts';
 
 /** What meters and tests can show, by method. */
@@ -19,8 +19,8 @@ export type MethodRead =
   | { readonly method: MoistureMethod; readonly assumed: readonly string[] }
   | { readonly problem: Problem };
 
-/** The method, with a Problem where told method and unit differ or a reading is none of that method. */
-export function methodOf({ readings, method: told }: MoistureAsk, context: Context): MethodRead {
+/** The method, with a Problem where told method and unit differ, a reading is none of that method, or wood decays within the limit. */
+export function methodOf({ readings, method: told, limit }: MoistureAsk, context: Context): MethodRead {
   const unit = readings.unit && UNITS[readings.unit];
   if (unit && context.told.has('method') && unit.method !== told)
     return { problem: methodUnit(told, unit.said, unit.method) };
@@ -31,5 +31,8 @@ export function methodOf({ readings, method: told }: MoistureAsk, context: Conte
     const got = { option: 'readings', got: String(odd) };
     return { problem: notLikely(got, least, most, { wood: '10 11 12', chloride: '2.5 lb', rh: '72 % RH' }[method]) };
   }
+  const decay = MOISTURE_STOPS.wood.value;
+  if (method === 'wood' && limit !== 'usual' && limit >= decay)
+    return { problem: limitTooWet({ option: 'limit', got: context.told.get('limit') ?? String(limit) }, decay) };
   return { method, assumed: unit && !context.told.has('method') ? [methodRead(unit.said, method)] : [] };
 }

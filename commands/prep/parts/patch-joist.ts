@@ -40,10 +40,10 @@ export function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefin
   );
 }
 
-/** The deepest notch and the widest hole of a joist, said. */
-export function limitsSaid(depth: Length, saying: Saying): readonly [notch: string, hole: string] {
+/** A joist’s depth, its deepest notch and its widest hole, said. */
+export function limitsSaid(depth: Length, saying: Saying): readonly [depth: string, notch: string, hole: string] {
   const { notch, hole } = joistLimits(depth, JOIST_LIMITS.value);
-  return [sayLimit(notch, saying), sayLimit(hole, saying)];
+  return [sayCut(depth, saying), sayLimit(notch, saying), sayLimit(hole, saying)];
 }
 
 /** A limit down to the mark on the tape below it: said to the nearest, it could allow more than it does. */

@@ -12,6 +12,11 @@ export function refusalFor(...told: readonly Found[]): Refusal | undefined {
   return hazards.length > 0 ? refusal(referral(hazards)) : undefined;
 }
 
+/** As refusalFor, and where the panel is told to be rotten: it holds neither a screw nor a levelling compound. */
+export function refusalOnPanel(...told: readonly Found[]): Refusal | undefined {
+  return refusalFor(...told) ?? (together(...told).rot ? refusal(referral(['panel'])) : undefined);
+}
+
 /** A refusal with the cautions of subfloor work. */
 export function refusal({ why, call }: { readonly why: string; readonly call: string }): Refusal {
   return { why, call, cautions: worded(cautionsFor('subfloor')) };

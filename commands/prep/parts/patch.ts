@@ -4,7 +4,7 @@ import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { ticks } from '../../../src/core/length.ts';
 import { type Patch, planPatch } from '../../../src/core/subfloor/patch.ts';
 import { drawPatch } from '../../../src/draw/patch.ts';
-import { together } from '../../../src/measure/place-found.ts';
+import { foundAside, together } from '../../../src/measure/place-found.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { ADHESIVE_FIGURES } from '../../../src/trade/adhesive.ts';
@@ -23,7 +23,8 @@ import { refusal, refusalFor } from './patch-screen.ts';
 
 /** The cut, its panels and blocks, with a picture; a refusal where a patch is not a homeowner's job. */
 export function answerPatch(ask: PatchAsk, context: Context): Outcome {
-  const refused = refusalFor(ask.damage.found, ask.found) ?? joistRefusal(ask, context);
+  const aside = foundAside(context.told.get('room') ?? '');
+  const refused = refusalFor(ask.damage.found, ask.found, aside) ?? joistRefusal(ask, context);
   if (refused) return refused;
   const { mould } = together(ask.damage.found, ask.found);
   if (mould && squareFeet(ask) >= MOULD_AREA.value) return refusal(referral(['mould']));

@@ -13,7 +13,7 @@ import { FASTENER_BITE, SQUEAK_FIGURES } from '../../../src/trade/subfloor.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { SQUEAKS } from '../../../src/words/squeaks.ts';
 import { areaWithoutSides } from '../../../src/words/squeaks-problems.ts';
-import { refusalFor } from './patch-screen.ts';
+import { refusalOnPanel } from './patch-screen.ts';
 
 export interface SqueaksAsk {
   readonly area: ToldPart;
@@ -27,7 +27,7 @@ export interface SqueaksAsk {
 
 /** Screws, packs, pattern and steps; a refusal where a screw is not the answer. */
 export function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
-  const refused = refusalFor(ask.area.found, ask.found);
+  const refused = refusalOnPanel(ask.area.found, ask.found);
   if (refused) return refused;
   const saying: Saying = { units: ask.area.units ?? context.habits.units, decimal: context.habits.decimal };
   const { sides, line } = ask.area;

@@ -8,8 +8,8 @@ import { sayMoney } from '../../../src/measure/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { ToldStock } from '../../../src/measure/stock.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { counted } from '../../../src/words/floor.ts';
 import { TRIM, trimHeadline } from '../../../src/words/trim.ts';
+import { lengthUnit } from './pieces.ts';
 
 /** How often each stock is used, by its place in the list. */
 function uses({ sticks }: StickPlan, task: StickTask): readonly { readonly stock: number; readonly count: number }[] {
@@ -61,9 +61,10 @@ export function boughtFacts(
   const cost = sayCost(plan.cents, told, saying);
   const over: Cents = cents(plan.cents - plan.bound);
   const priced = told.currency !== undefined;
+  const alike = new Set(task.pieces.map(({ kerf }) => kerf)).size <= 1;
   const sure = plan.proven
-    ? TRIM.proved(priced)
-    : TRIM.atMost(sayCost(over, told, saying) ?? counted(over, 'inch', 'inches'));
+    ? `${TRIM.proved(priced)}${alike ? '' : TRIM.widest}`
+    : TRIM.atMost(sayCost(over, told, saying) ?? sayLength(ticks(over * lengthUnit(told)), saying));
   const left = plan.sticks.reduce((sum, { leftover }) => sum + leftover, 0);
   return {
     kind: 'facts',

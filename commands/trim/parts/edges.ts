@@ -1,35 +1,43 @@
 /** From the options of `trim edges` to its answers. */
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { TICKS_PER_FOOT, ticks } from '../../../src/core/length.ts';
+import { ticks } from '../../../src/core/length.ts';
 import { SQUARE } from '../../../src/core/trim/corner.ts';
 import { stepOf, undercut } from '../../../src/core/trim/edge.ts';
+import { unitIn, unitsOf } from '../../../src/measure/length.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
 import { ALIKE_RISERS, EDGE_FIGURES } from '../../../src/trade/edges.ts';
 import { EDGES, riserText, sayProfile } from '../../../src/words/edges.ts';
-import { edgeTooLong } from '../../../src/words/edges-problems.ts';
+import { edgeTooLong, floorTaken, noEdges } from '../../../src/words/edges-problems.ts';
 import { cuttingTable, sayBought, sayCost } from './bought.ts';
 import { cautionsOf } from './cautions.ts';
 import { type Edge, type EdgesAsk, edgesOf, type ProfilePlan, profilePlans } from './edge-pieces.ts';
-import { longestPiece } from './pieces.ts';
+import { longerStick, longestPiece } from './pieces.ts';
 import { trimResult } from './result.ts';
 
 export async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenerator<Outcome> {
-  const saying: Saying = { units: context.habits.units, decimal: context.habits.decimal };
+  const saying = sayingOf(context);
   const edges = edgesOf(ask);
-  const long = edges.filter(({ length }) => length > longestPiece(ask, 0)).sort((a, b) => b.length - a.length)[0];
+  if (edges.length === 0) {
+    yield { problems: [noEdges(saying.units === 'metric' ? '800 mm to tile 10 mm' : 'bath 30 in to tile 1/2 in')] };
+    return;
+  }
+  const long = edges.filter(({ length }) => length > longestPiece(ask)).sort((a, b) => b.length - a.length)[0];
   if (long) {
-    const longer = sayLength(ticks((Math.floor(long.length / TICKS_PER_FOOT) + 2) * TICKS_PER_FOOT), {
-      units: 'imperial',
-      decimal: '.',
-    });
+    const longer = sayLength(longerStick(long.length, saying), saying);
     const told = context.told.get('stock');
     yield { problems: [edgeTooLong(long.name, sayLength(long.length, saying), told ? `${told}; ${longer}` : longer)] };
     return;
   }
   for await (const plans of profilePlans(edges, ask)) yield replyOf(ask, edges, plans, saying, context);
+}
+
+/** How lengths are said: in the units that the doorways or the stairs were typed in, else by habit. */
+function sayingOf({ told, habits }: Context): Saying {
+  const unit = unitIn(told.get('doorways') ?? '') ?? unitIn(told.get('stairs') ?? '');
+  return { units: unit === undefined ? habits.units : unitsOf(unit), decimal: habits.decimal };
 }
 
 function replyOf(
@@ -80,7 +88,7 @@ function replyOf(
         steps: ask.stairs.count > 0 ? [...EDGES.steps, ...EDGES.nosingSteps] : EDGES.steps,
       },
     ],
-    assumed: context.assumed,
+    assumed: [...context.assumed, ...(context.told.has('floor') ? [] : [floorTaken(sayLength(ask.floor, saying))])],
     cautions: [...riserCaution(ask, saying), ...cautionsOf('laying', 'subfloor')],
     sources: EDGE_FIGURES.map(({ source }) => source),
     actions: [],

@@ -7,7 +7,7 @@ import type { TrimPiece } from '../../../src/core/trim/piece.ts';
 import type { Stick } from '../../../src/core/trim/stick-task.ts';
 import { wallName } from '../../../src/core/trim/wall.ts';
 import { sayDegrees } from '../../../src/draw/elevation.ts';
-import { sayLength } from '../../../src/measure/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { TRIM_NOTES, TRIM_STEPS } from '../../../src/words/trim.ts';
 import type { ListAsk } from './ask.ts';
@@ -48,14 +48,29 @@ export function notesOf(
     degrees: turning(walls.filter(({ room }) => room === name).map(({ left }) => left.interior)),
   }));
   return [
+    ...takenNote(ask, context, saying),
     ...(has(pieces, 'scarf')
-      ? [TRIM_NOTES.studs(sayLength(ask['stud-spacing'], saying), sayLength(ask['first-stud'], saying))]
+      ? [TRIM_NOTES.studs(sayCut(ask['stud-spacing'], saying), sayCut(ask['first-stud'], saying))]
       : []),
     ...coped.map(({ wall }) => TRIM_NOTES.coped(`the left corner of ${wall}`)),
     ...turned
       .filter(({ degrees }) => Math.abs(degrees - 360) > OFF)
       .map(({ name, degrees }) => TRIM_NOTES.turning(name, sayDegrees(degrees, saying))),
   ];
+}
+
+/** What was not told and bears on lengths or on what to buy. */
+function takenNote(ask: ListAsk, { told }: Context, saying: Saying): readonly string[] {
+  const { takenValues } = TRIM_NOTES;
+  const values = [
+    ...(told.has('stock')
+      ? []
+      : [takenValues.stock(ask.stock.items.map(({ length }) => sayLength(length, saying)).join(', '))]),
+    ...(told.has('casing') || ask.doors.length === 0 ? [] : [takenValues.casing(sayCut(ask.casing, saying))]),
+    ...(told.has('thickness') ? [] : [takenValues.thickness(sayCut(ask.thickness, saying))]),
+    ...(told.has('kerf') ? [] : [takenValues.kerf(sayCut(ask.kerf, saying))]),
+  ];
+  return values.length === 0 ? [] : [TRIM_NOTES.taken(values)];
 }
 
 function has(pieces: readonly TrimPiece[], cut: 'cope' | 'scarf'): boolean {

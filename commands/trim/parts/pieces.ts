@@ -2,13 +2,12 @@
 
 import type { Context, Problems } from '../../../src/bot/command.ts';
 import { type Length, millimetres, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../../src/core/length.ts';
-import { kerfAlong, sawSetting } from '../../../src/core/trim/corner.ts';
 import { type PieceTrouble, stickPiece, type TrimPiece, trimPieces } from '../../../src/core/trim/piece.ts';
-import { SCARF } from '../../../src/core/trim/scarf.ts';
-import type { StickPiece, StickTask, Stock } from '../../../src/core/trim/stick-task.ts';
+import type { StickTask, Stock } from '../../../src/core/trim/stick-task.ts';
 import { wallName } from '../../../src/core/trim/wall.ts';
 import { sayDegrees } from '../../../src/draw/elevation.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import type { ToldStock } from '../../../src/measure/stock.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { noStudInReach, pastReach, tooManyPieces } from '../../../src/words/trim-problems.ts';
 import type { ListAsk, SticksAsk } from './ask.ts';
@@ -23,48 +22,39 @@ export interface AskedPieces {
   readonly task: StickTask;
 }
 
-/** Stock as it is bought; without prices the least length is, so that a length stands for its price. */
+/** Stock as it is bought; without prices the least length is, so that a length in its unit stands for its price. */
 export function stockOf({ stock }: Pick<SticksAsk, 'stock'>): readonly Stock[] {
   const priced = stock.currency !== undefined;
+  const unit = lengthUnit(stock);
   return stock.items.map(({ length, have, price }) => ({
     length,
-    cents: have !== undefined ? 0 : priced ? (price?.cents ?? 0) : Math.round(length / TICKS_PER_INCH),
+    cents: have !== undefined ? 0 : priced ? (price?.cents ?? 0) : Math.round(length / unit),
     ...(have !== undefined && { have }),
   }));
 }
 
-/**
- * The longest piece that a bought stick gives: all of it but the end trim. Where a longer stick is at hand, less what a
- * slanted cut takes more than a square one: there the piece may not be the only one on its stick.
- */
-export function longestPiece(ask: SticksAsk, setting: number): Length {
-  const whole = longestBought(ask) - ask['end-trim'];
-  return ticks(longerAtHand(ask) ? whole - (kerfAlong(ask.kerf, setting) - ask.kerf) : whole);
+/** The ticks that stand for a cent where no prices are told: the longest length that all sticks on sale are whole times of, at least 1/16 in. */
+export function lengthUnit({ items }: ToldStock): number {
+  const lengths = items.flatMap(({ length, have }) => (have === undefined ? [length] : []));
+  return Math.max(TICKS_PER_INCH / 16, lengths.reduce<number>(greatestCommonDivisor, 0));
 }
 
-function longestBought({ stock }: SticksAsk): number {
-  return Math.max(...stock.items.filter(({ have }) => have === undefined).map(({ length }) => length));
+function greatestCommonDivisor(a: number, b: number): number {
+  return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }
 
-function longerAtHand(ask: SticksAsk): boolean {
-  return ask.stock.items.some(({ length, have }) => have !== undefined && length > longestBought(ask));
+/** The longest piece that a bought stick gives: all of it but the end trim. */
+export function longestPiece({ stock, 'end-trim': endTrim }: SticksAsk): Length {
+  const bought = stock.items.filter(({ have }) => have === undefined);
+  return ticks(Math.max(...bought.map(({ length }) => length)) - endTrim);
 }
 
-/** Pieces as sticks are cut into. One that fills the longest stick has nothing cut off behind it, and counts with the least kerf. */
-function stickPieces(pieces: readonly TrimPiece[], ask: SticksAsk): readonly StickPiece[] {
-  const cut = pieces.map((piece) => stickPiece(piece, ask.kerf));
-  const least = Math.min(...cut.map(({ kerf }) => kerf));
-  const most = longestBought(ask) - ask['end-trim'] + least;
-  return cut.map((piece) => (piece.length + piece.kerf > most ? { ...piece, kerf: least } : piece));
-}
-
-export function askedPieces(ask: ListAsk, { walls, stretches }: AskedWalls, context: Context): AskedPieces | Problems {
+export function askedPieces(ask: ListAsk, { stretches }: AskedWalls, context: Context): AskedPieces | Problems {
   const saying = sayingOf(ask, context);
-  const reachable = walls.map(({ left }) => sawSetting(left.interior)).filter((setting) => setting <= ask['saw-reach']);
   const joint = ask['inside-joint'] === 'cope' ? 'cope' : context.told.get('inside-joint') ? 'miter' : 'as measured';
   const { pieces, troubles } = trimPieces(stretches, {
     thickness: ask.thickness,
-    longest: longestPiece(ask, Math.max(SCARF.setting, ...reachable)),
+    longest: longestPiece(ask),
     glueUp: ask['glue-up'],
     reach: ask['saw-reach'],
     inside: joint,
@@ -74,7 +64,7 @@ export function askedPieces(ask: ListAsk, { walls, stretches }: AskedWalls, cont
   if (first) return { problems: [first, ...more] };
   if (pieces.length > MOST_PIECES) return { problems: [tooManyPieces(pieces.length, MOST_PIECES, `12' x 14'`)] };
   const task = {
-    pieces: stickPieces(pieces, ask),
+    pieces: pieces.map((piece) => stickPiece(piece, ask.kerf)),
     stock: stockOf(ask),
     endTrim: ask['end-trim'],
   };
@@ -113,7 +103,7 @@ function problemsOf(
 }
 
 /** A whole foot or half a metre that holds the length and what its ends add. */
-function longerStick(length: number, { units }: Saying): Length {
+export function longerStick(length: number, { units }: Saying): Length {
   const step = units === 'metric' ? millimetres(500) : TICKS_PER_FOOT;
   return ticks((Math.floor(length / step) + 2) * step);
 }

@@ -1,6 +1,6 @@
 /** From the options of `trim reset` to its answer. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
 import { type Length, TICKS_PER_INCH, ticks } from '../../../src/core/length.ts';
 import { type Board, brokenBoards, labelledBoards } from '../../../src/core/trim/board.ts';
 import { firstSticks } from '../../../src/core/trim/stick-first.ts';
@@ -15,8 +15,9 @@ import type { ListAsk } from './ask.ts';
 import { sayBought, sayCost } from './bought.ts';
 import { cautionsOf } from './cautions.ts';
 import { askedPieces } from './pieces.ts';
+import { stickPlans } from './plans.ts';
 import type { ResetResult } from './result.ts';
-import { askedWalls, sayingOf } from './walls.ts';
+import { type AskedWalls, askedWalls, sayingOf } from './walls.ts';
 
 /** What `trim reset` reads. */
 export interface ResetAsk extends ListAsk {
@@ -26,7 +27,37 @@ export interface ResetAsk extends ListAsk {
   readonly breaks: number;
 }
 
-export function answerReset(ask: ResetAsk, context: Context): Outcome {
+/** A first answer at once, then the one with the cheapest sticks. */
+export async function* answerReset(ask: ResetAsk, context: Context): AsyncGenerator<Outcome> {
+  const ways = askedWays(ask, context);
+  if ('problems' in ways) {
+    yield ways;
+    return;
+  }
+  const { reset, replace, shoe } = ways.tasks;
+  const first = { reset: firstSticks(reset), replace: firstSticks(replace), shoe: firstSticks(shoe) };
+  yield replyOf(ask, ways, first, context);
+  const best = { reset: await cheapest(reset), replace: await cheapest(replace), shoe: await cheapest(shoe) };
+  if (WAYS.some((way) => best[way].cents < first[way].cents)) yield replyOf(ask, ways, best, context);
+}
+
+const WAYS = ['reset', 'replace', 'shoe'] as const;
+type Each<T> = Readonly<Record<(typeof WAYS)[number], T>>;
+
+interface AskedWays {
+  readonly asked: AskedWalls;
+  readonly boards: readonly Board[];
+  readonly broken: number;
+  readonly tasks: Each<StickTask>;
+}
+
+async function cheapest(task: StickTask): Promise<StickPlan> {
+  let best = firstSticks(task);
+  for await (const plan of stickPlans(task)) best = plan;
+  return best;
+}
+
+function askedWays(ask: ResetAsk, context: Context): AskedWays | Problems {
   const asked = askedWalls(ask, context);
   if ('problems' in asked) return asked;
   const fresh = askedPieces(ask, asked, context);
@@ -38,18 +69,23 @@ export function answerReset(ask: ResetAsk, context: Context): Outcome {
     const [first, ...more] = shoe.problems.map((one) => (one.option === 'stock' ? { ...one, option: 'shoe' } : one));
     return first ? { problems: [first, ...more] } : shoe;
   }
-  const saying = sayingOf(ask, context);
   const boards = labelledBoards(asked.stretches, asked.openings);
   const broken = brokenBoards(boards.length, ask.breaks);
+  const reset = longestBoards(fresh.task, fresh.pieces, boards, broken);
+  return { asked, boards, broken, tasks: { reset, replace: fresh.task, shoe: shoe.task } };
+}
+
+function replyOf(
+  ask: ResetAsk,
+  { asked, boards, broken, tasks }: AskedWays,
+  plans: Each<StickPlan>,
+  context: Context,
+): Outcome {
+  const saying = sayingOf(ask, context);
   const range = [
     Math.min(broken, brokenBoards(boards.length, BREAKS.value.least)),
     Math.max(broken, brokenBoards(boards.length, BREAKS.value.most)),
   ] as const;
-  const plans = {
-    reset: firstSticks(longestBoards(fresh.task, fresh.pieces, boards, broken)),
-    replace: firstSticks(fresh.task),
-    shoe: firstSticks(shoe.task),
-  };
   const priced = (plan: StickPlan, { currency }: ToldStock): number => (currency === undefined ? 0 : plan.cents);
   const data: ResetResult = {
     kind: 'reset',
@@ -70,7 +106,7 @@ export function answerReset(ask: ResetAsk, context: Context): Outcome {
   const way = (plan: StickPlan, task: StickTask, stock: ToldStock): string =>
     RESET.sticks(sayBought(plan, task, stock, saying), sayCost(plan.cents, stock, saying));
   const resetCost =
-    sayCost(plans.reset.cents, ask.stock, saying) ?? sayBought(plans.reset, fresh.task, ask.stock, saying);
+    sayCost(plans.reset.cents, ask.stock, saying) ?? sayBought(plans.reset, tasks.reset, ask.stock, saying);
   const unpriced = ask.stock.currency === undefined || ask.shoe.currency === undefined;
   return {
     headline: RESET.headline(boards.length, broken, RESET.range(...range)),
@@ -80,8 +116,8 @@ export function answerReset(ask: ResetAsk, context: Context): Outcome {
         title: RESET.moneyTitle,
         facts: [
           { label: RESET.reset, value: RESET.resetValue(resetCost, broken) },
-          { label: RESET.replace, value: way(plans.replace, fresh.task, ask.stock) },
-          { label: RESET.shoe, value: way(plans.shoe, shoe.task, ask.shoe) },
+          { label: RESET.replace, value: way(plans.replace, tasks.replace, ask.stock) },
+          { label: RESET.shoe, value: way(plans.shoe, tasks.shoe, ask.shoe) },
         ],
       },
       ...(unpriced ? [{ kind: 'text' as const, text: RESET.noPrices }] : []),

@@ -17,6 +17,7 @@ import {
   noWallFor,
 } from '../../../src/words/trim-problems.ts';
 import type { WallsAsk } from './ask.ts';
+import { joinedProblems } from './joined.ts';
 import { retold, retoldBay, retoldCorner, retoldDoor } from './retold.ts';
 
 /** Walls of an ask with what interrupts them, and how doubtful things were taken. */
@@ -34,6 +35,8 @@ export function sayingOf(ask: Pick<WallsAsk, 'room'>, context: Context): Saying 
 
 export function askedWalls(ask: WallsAsk, context: Context): AskedWalls | Problems {
   const saying = sayingOf(ask, context);
+  const [open, ...others] = joinedProblems(ask, context, saying);
+  if (open) return { problems: [open, ...others] };
   const { walls, troubles } = trimWalls(ask.room.rooms, ask.bay, ask.corners);
   const names = walls.map(wallName);
   const doors = placeDoors(walls, ask.doors, ask.casing);

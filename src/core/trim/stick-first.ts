@@ -81,7 +81,10 @@ export function lengthBound({ kinds, supplies }: StickNumbers): number {
   return Math.ceil(Math.min(...bought.map(({ cents, capacity }) => ((need - atHand) * cents) / capacity)) - 1e-6);
 }
 
-/** Fillings as a plan: pieces handed out kind by kind, longest first on each stick, fullest sticks first. */
+/**
+ * Fillings as a plan: longest pieces first on each stick, and the sticks in the order of their longest pieces, so that a board
+ * cut wrong can still give a shorter one.
+ */
 export function planOf(
   task: StickTask,
   { kinds, supplies }: StickNumbers,
@@ -103,6 +106,8 @@ export function planOf(
     // A last piece that ends at the stick's end needs no cut; then its kerf is not there to lose.
     return { stock, pieces: ids, leftover: Math.max(0, rest) };
   });
+  const longest = ({ pieces: [first] }: Stick): number => lengths.get(first ?? '')?.length ?? 0;
+  sticks.sort((a, b) => longest(b) - longest(a));
   const cents = fillings.reduce((sum, { supply }) => sum + (supplies[supply]?.cents ?? 0), 0);
   const least = Math.min(bound, cents);
   return { sticks, cents, bound: least, proven: least === cents };

@@ -2,7 +2,7 @@
 
 import type { StickTask } from './stick-task.ts';
 
-/** Pieces alike: `size` is length + kerf, `ids` the pieces, longest pieces first among the kinds. */
+/** Pieces alike: `size` is length + the widest kerf, `ids` the pieces, longest pieces first among the kinds. */
 export interface Kind {
   readonly size: number;
   readonly ids: readonly string[];
@@ -22,23 +22,24 @@ export interface StickNumbers {
 }
 
 /**
- * The numbers of a task. Every piece of a stick but the last needs its kerf, so a stick takes Σ(length + kerf) ≤ length − end
- * trim + the least kerf of its pieces; with the least kerf of all pieces this holds for every stick and is exact where kerfs are
- * alike. Throws a RangeError when a piece fits no stock.
+ * The numbers of a task. Every piece of a stick but the last needs its kerf; each counts with the widest kerf K of all, so
+ * that a stick takes Σ(length + K) ≤ length − end trim + K. That holds whichever piece comes last, lets one piece fill a
+ * stick to its end, and is exact where kerfs are alike; else it asks for at most K − kerf more at each cut between two
+ * pieces. Throws a RangeError when a piece fits no stock.
  */
 export function numbersOf({ pieces, stock, endTrim }: StickTask): StickNumbers {
-  const spare = pieces.length === 0 ? 0 : Math.min(...pieces.map(({ kerf }) => kerf));
+  const widest = Math.max(0, ...pieces.map(({ kerf }) => kerf));
   const bySize = new Map<number, string[]>();
-  for (const { id, length, kerf } of pieces) {
-    const same = bySize.get(length + kerf);
+  for (const { id, length } of pieces) {
+    const same = bySize.get(length + widest);
     if (same) same.push(id);
-    else bySize.set(length + kerf, [id]);
+    else bySize.set(length + widest, [id]);
   }
   const kinds = [...bySize].map(([size, ids]) => ({ size, ids })).sort((a, b) => b.size - a.size);
   const supplies = stock
     .map(({ length, cents, have }, index) => ({
       stock: index,
-      capacity: length - endTrim + spare,
+      capacity: length - endTrim + widest,
       cents: have === undefined ? cents : 0,
       limit: have,
     }))

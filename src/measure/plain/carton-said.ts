@@ -48,7 +48,7 @@ const PRICES = [
   `${FIGURE_START}${AMOUNT}(?:${OF}| ?(?<bare>${SQUARE}))`,
   `(?:${CARTON} ?(?:is|are|costs?|priced at|runs?|goe?s? for|:|=) ?|(?:boxes|cartons|packs|cases) (?:at|for) )(?<carton>)${AMOUNT}(?: ?(?:each|apiece)${END})?(?!${OF.replace(NAMES, '?:')})`,
   `(?:${PLANK} ?${LINKS} ?)(?<plank>)${AMOUNT}(?: ?(?:each|apiece)${END})(?!${OF.replace(NAMES, '?:')})`,
-  `(?:per|an?|each) (?<carton>${CARTON}) ?${LINKS} ?${AMOUNT}`,
+  `(?<!\\d ?(?:(?:in|to) )?)(?:per|an?|each) (?<carton>${CARTON}) ?${LINKS} ?${AMOUNT}`,
 ].map((source) => new RegExp(source));
 const BUDGET = new RegExp(
   `(?:budget|spend|spent|under|max(?:imum)?|afford|paid)(?: (?:of|is|about|up to|only))* ?${AMOUNT}|${AMOUNT}(?: (?:budget|to spend|max))`.replace(

@@ -47,6 +47,7 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
 /** The words of one language put for those of another, where the readers know only one. */
 const WORDS: readonly (readonly [RegExp, string])[] = [
   ['pro|je', 'per'],
+  ['im(?= (?:karton|paket|packung)(?!\\p{L}))', 'in a'],
   ['pakete?n?|packung(?:en)?', 'packs'],
   ['kartons', 'cartons'],
   ['karton', 'carton'],
@@ -73,6 +74,11 @@ const ACROSS = new RegExp(
   `(?<![\\w.,/])(${SIDE})[ -]?${HOW}(?![a-z])(?:,? ?(?:and|by|x|&|,)? ?)(${SIDE})[ -]?${HOW}(?![a-z])`,
   'gi',
 );
+/** With the noun in between: 6 inches wide planks 4 feet long. */
+const NOUN_BETWEEN = new RegExp(
+  `(?<![\\w.,/])(${SIDE})[ -]?(?:wide|width) (planks?|boards?),? (${SIDE})[ -]?(?:long|length)(?![a-z])`,
+  'gi',
+);
 const LABELLED = new RegExp(
   `(?<![a-z])(?:width|wide)(?: ?(?:is|of|:|=))? ?(${SIDE}),? ?(?:and )?(?:the )?(?:length|long)(?: ?(?:is|of|:|=))? ?(${SIDE})`,
   'gi',
@@ -96,6 +102,7 @@ export function cleaned(typed: string, aboutNote: string, speltNote: (got: strin
   text = text
     .replace(ABOUT, '')
     .replace(ACROSS, '$1 x $2')
+    .replace(NOUN_BETWEEN, '$1 x $3 $2')
     .replace(LABELLED, '$1 x $2')
     .replace(/ +/g, ' ')
     .replace(/ ?\n ?/g, '\n')

@@ -75,21 +75,21 @@ export const QUESTION = /\?|(?:^|[.,!\s])(?:is|are|can|could|should|what|how|do 
 
 /** Tasks of the safety ask, the most telling first. */
 export const TASKS = [
+  ['leak', word('(?<!gas )leak(?:s|ed|ing|age)?|flood(?:s|ed|ing)?|sewage|burst pipes?|mou?ld|mildew')],
   ['sanding', word('sand(?:ing|er|ed)?')],
   ['nailing', word('nail(?:ing|er|ers|s|ed)?|nail ?guns?|bradd?(?:er)?s?|stapler')],
   ['subfloor', word('sub ?floors?|plywood|joists?|osb')],
   [
     'tear-out',
     word(
-      'tear(?:ing)?|tore|rip(?:ping|ped)?|pull(?:ing)?|remov(?:e|al|ing)|carpet|old|asbestos|lead|tack ?strips?|staples?|scrap(?:e|ing)',
+      'tear(?:[ -]?out|ing)?|tore|rip(?:ping|ped)?|pull(?:ing)?|remov(?:e|al|ing)|carpet|old|asbestos|lead|tack ?strips?|staples?|scrap(?:e|ing)',
     ),
   ],
-  [
-    'laying',
-    word(
-      'lay(?:ing)?|install(?:ing)?|put(?:ting)? down|planks?|boards?|laminate|vinyl|saw(?:ing)?|cut(?:ting)?|knees?|kneel(?:ing)?',
-    ),
-  ],
+  ['levelling', word('self[ -]?level(?:l?ing|l?er)?|level(?:l?ing|l?er)')],
+  ['painting', word('paint(?:s|ed|ing)?|caulk(?:s|ed|ing)?|varnish')],
+  ['lifting', word('lift(?:s|ed|ing)?|carry(?:ing)?|heavy')],
+  ['cutting', word('saws?|sawing|miters?|mitres?|cut(?:s|ting)?(?! ?outs?)')],
+  ['laying', word('lay(?:ing)?|install(?:ing)?|put(?:ting)? down|planks?|boards?|laminate|vinyl|knees?|kneel(?:ing)?')],
 ] as const;
 
 export const HELP_WORDS =

@@ -37,6 +37,10 @@ const TURNED: readonly (readonly [RegExp, string])[] = [
 const ALLOWED = new RegExp(
   `^(?:[\\d\\s.,'"()+*/x·÷½¼¾⅛⅜⅝⅞⅓⅔²^-]|(?<![a-z])(?:${UNIT}|plus|minus|times|divided by|multiplied by|half|third|quarter|twice|double|of|in|to|into|as|and|a|one|by|sq\\.?|square|inches)(?![a-z]))+$`,
 );
+/** Bare sides of which the square is asked: they are in the unit of the answer. */
+const BARE_SQUARE = new RegExp(
+  `^(\\d+(?:[.,]\\d+)?) ?(?:x|by|times) ?(\\d+(?:[.,]\\d+)?)( (?:in|to|into|as) (?:sq\\.?|square) ?(${UNIT}))$`,
+);
 const SIGN =
   /[+*/÷·]| - |(?<![a-z])(?:plus|minus|times|divided by|multiplied by|half|third|quarter|twice|double)(?![a-z])/;
 const TARGET = new RegExp(` (?:in|to|into|as) (?:sq\\.? ?|square )?${UNIT}(?:²|2)?(?: and inches)?$`);
@@ -54,7 +58,9 @@ export function tapeSaid(plain: string, habits: Habits): TapeSaid | undefined {
       : turned
         ? core.replace(turned[0], turned[1])
         : core
-  ).trim();
+  )
+    .trim()
+    .replace(BARE_SQUARE, '$1 $4 x $2 $4$3');
   if (sum.length > 200 || !/\d|half|third|quarter/.test(sum) || !ALLOWED.test(sum)) return undefined;
   const signs = SIGN.test(sum) || TARGET.test(sum);
   // Sides side by side are a room unless somebody asks what they come to.

@@ -1,0 +1,65 @@
+/** What the floor commands say of their rules and of the room they took, and how their data names a pattern. */
+
+import { describe, expect, it } from 'vitest';
+import { floorTo, replyTo } from '../bot/asked.ts';
+
+const PLANK = 'plank: 6 x 48 in, 10 per carton';
+
+async function rulesTold(ask: string): Promise<string> {
+  const { blocks } = await replyTo(ask);
+  return blocks.flatMap((block) => (block.kind === 'checklist' ? block.items : [])).join('\n');
+}
+
+describe('floor rules', () => {
+  // The standard gap of a floating floor: 1/4 in, trade guidance.
+  it.each([
+    ['0', true],
+    ['3/16 in', true],
+    ['1/4 in', false],
+    ['6 mm', false],
+    ['3/8 in', false],
+  ])('of a gap of %s', async (gap, warned) => {
+    const told = await rulesTold(`planks room: 12x14, ${PLANK}, gap: ${gap}`);
+    expect(told.includes('The gap you told is less')).toBe(warned);
+  });
+
+  it('leave out the gap of boards that do not float', async () => {
+    expect(await rulesTold(`planks room: 12x14, ${PLANK}, no lock, gap: 0`)).not.toContain('The gap you told is less');
+  });
+
+  // A wider gap from runs of 50 ft on, trade guidance: a floor moves across its rows as it does along them.
+  it.each([
+    ['48 ft', 'long', false],
+    ['60 ft', 'long', true],
+    ['60 ft', 'short', true],
+  ])('of a hall of %s with its rows %s', async (length, direction, warned) => {
+    const told = await rulesTold(`planks room: hall 3 ft x ${length}, ${PLANK}, direction: ${direction}`);
+    expect(told.includes('50 ft (15 m) or more')).toBe(warned);
+  });
+});
+
+describe('the pattern in the data', () => {
+  it.each([
+    ['offcut-first', { name: 'offcut-first' }],
+    ['half', { name: 'half' }],
+    ['stair-step', { name: 'stair-step', step: 48_768, rows: 5 }],
+  ])('of %s', async (pattern, data) => {
+    const floor = await floorTo(`planks room: 12x14, ${PLANK}, pattern: ${pattern}`);
+    expect(floor.rules.pattern).toEqual(data);
+  });
+});
+
+describe('the guide of one room', () => {
+  const ask = `layout room: hall 12x14; closet 3x4, ${PLANK}`;
+
+  it('says which of several rooms it took', async () => {
+    const { assumed } = await replyTo(ask);
+    expect(assumed).toContain('hall is the largest room and is shown; for another tell “only: closet”');
+  });
+
+  it('says nothing of it where one was named', async () => {
+    const { headline, assumed } = await replyTo(`${ask}, only: closet`);
+    expect(headline).toMatch(/^closet: /);
+    expect(assumed.join()).not.toContain('largest');
+  });
+});
