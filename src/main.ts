@@ -2,6 +2,7 @@
 
 import { commands } from '../commands/index.ts';
 import { answer } from './bot/answer.ts';
+import { closePictures } from './draw/png.ts';
 import { readConfig } from './host/config.ts';
 import { faultsTo } from './host/faults.ts';
 import { closeWorkers } from './solve/pool.ts';
@@ -52,5 +53,5 @@ try {
   process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`);
   process.exitCode = 1;
 } finally {
-  await closeWorkers();
+  await Promise.all([closeWorkers(), closePictures()]);
 }

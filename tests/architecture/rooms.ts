@@ -20,7 +20,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   measure: { rooms: ['core', 'reply', 'words'], packages: ['zod', 'mathjs', 'fastest-levenshtein', 'node:module'] },
   draw: {
     rooms: ['core', 'reply', 'words', 'src/measure/say', 'src/measure/reading.ts'],
-    packages: ['@resvg/resvg-js', 'dejavu-fonts-ttf', 'node:*'],
+    packages: ['@resvg/resvg-js', 'piscina', 'dejavu-fonts-ttf', 'node:*'],
   },
   solve: { rooms: ['core'], packages: ['highs', 'piscina', 'node:*'] },
   bot: {
