@@ -27,7 +27,7 @@ export default defineCommand({
     const said = sayTape(sum, told.get('sum') ?? '', habits);
     return {
       headline: said.headline,
-      blocks: [{ kind: 'facts', facts: said.facts }],
+      blocks: said.facts.length > 0 ? [{ kind: 'facts', facts: said.facts }] : [],
       assumed: sum.kind !== 'number' && !sum.exact ? [...assumed, NOT_A_TICK] : assumed,
       cautions: [],
       sources: [INCH.source, ...(sum.kind === 'area' ? [SQUARE_FOOT.source] : [])],

@@ -116,3 +116,10 @@ export const TEAROUT_FIRST = {
     'Photograph every room, the stains and the layers before anything moves, and keep a piece of carpet and pad: the insurer asks for them.',
   look: 'Lift one corner first. Tile, sheet, paper or black glue below: stop, leave it whole and have it tested.',
 } as const;
+
+/** What is taken when an option is not told: nothing is taken silently. */
+export const NOT_TOLD: Readonly<Record<'floor' | 'built' | 'doors', string>> = {
+  floor: 'floor not told: carpet with its pad is taken',
+  built: 'built not told: the house is taken as old, of a year not known',
+  doors: 'doors not told: one doorway of 32 in (813 mm) in each room is taken',
+};

@@ -14,6 +14,7 @@ import { worded } from '../../../src/words/cautions.ts';
 import { PLAN, TRADES } from '../../../src/words/plan.ts';
 import { doorwaysTooWide, notACovering } from '../../../src/words/tearout-problems.ts';
 import { refusalOf, sharedAsk } from './house.ts';
+import { assumedWith } from './not-told.ts';
 import type { PlanAsk } from './plan-options.ts';
 import { stagesOf, toolRows } from './plan-stages.ts';
 import { areaOfRooms, staplesOf, tackStripOf, tearoutHours } from './tearout-sums.ts';
@@ -71,7 +72,7 @@ export function answerPlan(ask: PlanAsk, context: Context): Outcome {
       { kind: 'table', title: PLAN.tools, columns: PLAN.toolColumns, rows: toolRows(ask, covering) },
       { kind: 'checklist', title: PLAN.trades, items: TRADES },
     ],
-    assumed: context.assumed,
+    assumed: assumedWith(context),
     cautions: worded(cautionsFor('tear-out')),
     sources: [LIFTING_PACE[covering], ...ASBESTOS_FIGURES, ...LEAD_FIGURES].map(({ source }) => source),
     actions: [{ label: PLAN.tearout, ask: sharedAsk('tearout', context) }],

@@ -16,6 +16,7 @@ import { worded } from '../../../src/words/cautions.ts';
 import { TEAROUT, TEAROUT_FIRST, TEAROUT_STEPS } from '../../../src/words/tearout.ts';
 import { doorwaysTooWide, notACovering, tooHeavy } from '../../../src/words/tearout-problems.ts';
 import { refusalOf, sharedAsk } from './house.ts';
+import { assumedWith } from './not-told.ts';
 import { tearoutBlocks, tearoutHeadline } from './tearout-facts.ts';
 import { leadBlock } from './tearout-lead.ts';
 import { areaOfRooms, sumTearout, type Tearout, type TearoutAsk, tackStripOf } from './tearout-sums.ts';
@@ -37,7 +38,7 @@ export function answerTearout(ask: TearoutAsk, context: Context): Outcome {
   return {
     headline: tearoutHeadline(tearout, ask, context),
     blocks: [...tearoutBlocks(tearout, ask, context), ...leadBlock(ask, context), stepsBlock(tearout, ask)],
-    assumed: context.assumed,
+    assumed: assumedWith(context),
     cautions: worded(hazardsOf(covering)),
     sources: sourcesOf(tearout, ask),
     actions: nextAsks(ask, context),
