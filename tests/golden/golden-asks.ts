@@ -23,4 +23,19 @@ export const GOLDEN_ASKS: Readonly<Record<string, string>> = {
   'walk-that-does-not-close': `planks room: walk 12' right 10' right 5' left 4' right 6' right, plank: 6 x 36 in, 12 per carton`,
   'command-misspelt': `plank room: 12' x 14', plank: 6 x 48 in, ${TEN}`,
   help: 'help',
+  compare: `compare room: bedroom 11' x 12'6", planks: oak: 6 x 48 in, ${TEN}, $45 a carton; ash: 7 x 48 in, 8 per carton, $52 a carton, attached pad, pad: $0.45/sq ft`,
+  'layout-closet': `layout room: bedroom 11' x 12'6" + 2' x 5' closet, plank: 7 x 48 in, ${TEN}, only: closet`,
+  sentence: 'hey, my bedroom is 11’ by 12’6” and there’s a 2x5 closet, planks are 7x48, 10 in a box. how many??',
+  'tear-out':
+    "tearout room: living 13' x 15'; hall 3'6\" x 14', floor: carpet, built: 1988, doors: 3 x 30 in, insurer: yes",
+  'tear-out-refused': 'tearout room: 12x14, floor: sheet vinyl, built: about 1960',
+  lift: 'lift weight: 45 lb',
+  plan: "prep plan room: bedroom 11' x 12'6\", built: 1995",
+  squeaks: 'squeaks area: 4 x 6 ft',
+  patch: "patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in",
+  'patch-refused':
+    "patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in, found: the joist is rotten",
+  level: 'level readings: 1/4 in over 10 ft; 3/16 in over 6 ft',
+  'trim-list': `trim list room: living walk 12' right 10' right 5' left 4' right 7' right, doors: 32 in on wall 2; 30 in on wall 4, bay: wall 5: front 4', sides 2', 135, stock: 8 ft $7.98; 12 ft $12.48`,
+  'trim-finish': "trim finish room: bedroom 11' x 12'6\", doors: 30 in",
 };
