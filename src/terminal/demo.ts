@@ -17,4 +17,8 @@ export const DEMO_ASKS: readonly string[] = [
   'planks room: bedroom 11 x 12.6, plnk: 7x48',
   'safety tear-out',
   'sources gap',
+  "tearout room: bedroom 11' x 12'6\", floor: carpet, built: 1988, doors: 30 in",
+  "squeaks area: 4' x 6'",
+  "trim list room: bedroom 11' x 12'6\", doors: 30 in on wall 1, stock: 8 ft $7.98; 12 ft $12.48; 16 ft $16.97",
+  'how many boxes for a 2x5 closet with 7 inch by 4 foot planks, 10 a box?',
 ];
