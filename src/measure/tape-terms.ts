@@ -1,7 +1,7 @@
 /** The terms of a sum of lengths: each quantity becomes a symbol, so that only the structure is left to parse. */
 
 import type { Problem } from '../reply/problem.ts';
-import type { Got } from '../words/problems.ts';
+import type { Got } from '../words/got.ts';
 import { notASum, nothingBetween, sumTooLarge } from '../words/problems.ts';
 import { matchAt } from './length-number.ts';
 import type { Quantity } from './length-quantity.ts';

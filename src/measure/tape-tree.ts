@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import type * as MathModule from 'mathjs';
 import type { Fraction, MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
 import type { Problem } from '../reply/problem.ts';
-import type { Got } from '../words/problems.ts';
+import type { Got } from '../words/got.ts';
 import { dividedByZero, noSuchThing, unlikeThings } from '../words/problems.ts';
 import { noteBare } from './length.ts';
 import type { LengthUnit } from './length-units.ts';

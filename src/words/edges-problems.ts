@@ -2,11 +2,7 @@
 
 import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
-
-interface Got {
-  readonly option: string;
-  readonly got: string;
-}
+import type { Got } from './got.ts';
 
 export function doorwayUnread({ option, got }: Got, most: number, fix: string): Problem {
   return {

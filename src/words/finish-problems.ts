@@ -2,11 +2,7 @@
 
 import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
-
-interface Got {
-  readonly option: string;
-  readonly got: string;
-}
+import type { Got } from './got.ts';
 
 export function volumeUnread({ option, got }: Got, fix: string): Problem {
   return { option, got: quoted(got), expected: 'What a tube holds, from its label: 10.1 fl oz, or 300 ml.', fix };

@@ -2,18 +2,7 @@
 
 import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
-
-interface Got {
-  readonly option: string;
-  readonly got: string;
-}
-
-const problem = ({ option, got }: Got, expected: string, fix: string): Problem => ({
-  option,
-  got: quoted(got),
-  expected,
-  fix,
-});
+import { type Got, problem } from './got.ts';
 
 export function notReadings(got: Got, fix: string): Problem {
   return problem(

@@ -1,19 +1,7 @@
 /** The texts about moisture readings, water and time that cannot be read, and how doubtful ones were. */
 
 import type { Problem } from '../reply/problem.ts';
-import { quoted } from './asks.ts';
-
-interface Got {
-  readonly option: string;
-  readonly got: string;
-}
-
-const problem = ({ option, got }: Got, expected: string, fix: string): Problem => ({
-  option,
-  got: quoted(got),
-  expected,
-  fix,
-});
+import { type Got, problem } from './got.ts';
 
 export function notMoisture(got: Got, fix: string): Problem {
   return problem(

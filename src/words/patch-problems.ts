@@ -2,18 +2,7 @@
 
 import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
-
-interface Got {
-  readonly option: string;
-  readonly got: string;
-}
-
-const problem = ({ option, got }: Got, expected: string, fix: string): Problem => ({
-  option,
-  got: quoted(got),
-  expected,
-  fix,
-});
+import { type Got, problem } from './got.ts';
 
 export function sizeMissing(got: Got, fix: string): Problem {
   return problem(got, 'How large is the damage? Two sides, across and up, with x between them.', fix);

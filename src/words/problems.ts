@@ -1,12 +1,7 @@
 /** The texts about lengths: what is wrong with one that was typed, and how a doubtful one was read. */
 
 import type { Problem } from '../reply/problem.ts';
-
-/** What was typed, and for which option. */
-export interface Got {
-  readonly option: string;
-  readonly got: string;
-}
+import type { Got } from './got.ts';
 
 /** A length as this asker would type one. */
 export function typedExample(metric: boolean, decimal: '.' | ','): string {

@@ -2,11 +2,7 @@
 
 import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
-
-interface Got {
-  readonly option: string;
-  readonly got: string;
-}
+import type { Got } from './got.ts';
 
 const EXAMPLE = 'saw 2 h at 100, vacuum 1 h at 85';
 

@@ -2,11 +2,7 @@
 
 import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
-
-interface Got {
-  readonly option: string;
-  readonly got: string;
-}
+import type { Got } from './got.ts';
 
 function got({ option, got: text }: Got): Got {
   return { option, got: quoted(text) };

@@ -9,7 +9,7 @@ import { doubleArea, type Outline } from '../../src/core/geometry.ts';
 import { inches, ticks } from '../../src/core/length.ts';
 import { tripsOf } from '../../src/core/tearout/haul.ts';
 import { hoursOf, toHalfHours } from '../../src/core/tearout/hours.ts';
-import { kilogramsIn, kilogramsOf, looseLitres } from '../../src/core/tearout/mass.ts';
+import { kilogramsOf, looseLitres } from '../../src/core/tearout/mass.ts';
 import { staplesIn } from '../../src/core/tearout/staples.ts';
 import { gatherStrips, type PlacedStrip, placeStrips, runsAlongY } from '../../src/core/tearout/strips.ts';
 import { areaByClipper, polygonOf } from '../outside/polygon-oracle.ts';
@@ -120,13 +120,12 @@ describe('weights and volumes', () => {
   const area = fc.bigInt({ min: 1n, max: 500_000_000_000_000n });
   const density = fc.double({ min: 0.01, max: 2, noNaN: true });
 
-  it('add up over rooms, and volume turns back into weight', () => {
+  it('add up over rooms', () => {
     fc.assert(
       fc.property(area, area, density, density, (one, other, each, bulk) => {
         const both = looseLitres(kilogramsOf(one + other, each), bulk);
         const apart = looseLitres(kilogramsOf(one, each), bulk) + looseLitres(kilogramsOf(other, each), bulk);
         expect(Math.abs(both - apart)).toBeLessThanOrEqual(1e-9 * both);
-        expect(kilogramsIn(both, bulk)).toBeCloseTo(kilogramsOf(one + other, each), 6);
       }),
     );
   });

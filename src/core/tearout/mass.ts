@@ -17,8 +17,3 @@ export function kilogramsOf(area: Area, perSquareMetre: number): number {
 export function looseLitres(kilograms: number, perLitre: number): number {
   return kilograms / perLitre;
 }
-
-/** Kilograms in a loosely filled volume: litres × bulk density in kilograms a litre (NAHB Research Center, 1995: 30 yd³ × 400 lb/yd³ = 12,000 lb). */
-export function kilogramsIn(litres: number, perLitre: number): number {
-  return litres * perLitre;
-}
