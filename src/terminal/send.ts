@@ -25,7 +25,7 @@ export async function send(answers: AsyncIterable<Answer>, screen: Screen): Prom
   const told = toJson(last);
   const text = json
     ? JSON.stringify(told.object)
-    : render(last, { width: Math.max(20, (output.columns ?? COLUMNS) - 1), colour: output.isTTY === true });
+    : render(last, { width: Math.max(20, (output.columns || COLUMNS) - 1), colour: output.isTTY === true });
   await written(`${text}\n`, screen);
   if (!json && pictures) await written(await savedLines(last, pictures), screen);
   return told.code;

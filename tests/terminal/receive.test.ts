@@ -145,6 +145,15 @@ describe('sending', () => {
     await expect(send(several(last), { output, json: false })).rejects.toThrow('disk full');
   });
 
+  it('takes the usual width where a terminal tells none', async () => {
+    const [told, untold] = [new Paper(false, 80), new Paper(true, 0)];
+    for (const output of [told, untold]) await ask('tape 1 ft in mm', session('', { output }), false);
+    const bare = untold.text
+      .replaceAll(`${String.fromCharCode(27)}[1m`, '')
+      .replaceAll(`${String.fromCharCode(27)}[22m`, '');
+    expect(bare).toBe(told.text);
+  });
+
   it('keeps to the terminal’s width', async () => {
     const output = new Paper(true, 50);
     await ask('planks 12x14, plank: 6 x 48 in, 10 per carton', session('', { output }), false);
