@@ -101,7 +101,14 @@ function areaOf(plan: Plan): bigint {
 async function answerTime(size: Size): Promise<readonly Metric[]> {
   const whole: number[] = [];
   const habits = { units: 'imperial', decimal: '.', currency: 'USD' } as const;
-  const context = { habits, commands: [], assumed: [], told: new Map<string, string>(), again: () => '' };
+  const context = {
+    asker: { platform: 'terminal' as const, id: 'bench' },
+    habits,
+    commands: [],
+    assumed: [],
+    told: new Map<string, string>(),
+    again: () => '',
+  };
   const times: number[] = [];
   for (const { region, board } of cases(size)) {
     const ask = {

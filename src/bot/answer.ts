@@ -2,16 +2,20 @@
 
 import { randomBytes } from 'node:crypto';
 import type { Problem } from '../reply/problem.ts';
-import { askTooLong } from '../words/asks.ts';
-import { askLine, type Command, type Context, type Outcome, type Problems } from './command.ts';
-import { LONGEST_ASK, parseLine } from './grammar.ts';
+import { askTooLong, SAMPLE_ASK } from '../words/asks.ts';
+import { nothingAsked } from '../words/plain.ts';
+import { askLine, type Command, type Context, fullName, type Outcome, type Problems } from './command.ts';
+import { LONGEST_ASK, type Parsed, parseLine } from './grammar.ts';
 import type { Invocation } from './invocation.ts';
-import type { Ports } from './ports.ts';
+import { parseSentence } from './plain.ts';
+import { Outage, type Ports } from './ports.ts';
 import { readOptions } from './read-options.ts';
 
 /** A fault of ours, as the asker learns of it. */
 export interface Fault {
   readonly reference: string;
+  /** The store did not answer: nothing was saved, and asking again may do. */
+  readonly outage: boolean;
 }
 
 export type Answer = Outcome | Fault;
@@ -27,7 +31,7 @@ export async function* answer(
   } catch (cause) {
     const reference = randomBytes(4).toString('hex');
     ports.fault(reference, cause);
-    yield { reference };
+    yield { reference, outage: cause instanceof Outage };
   }
 }
 
@@ -36,18 +40,19 @@ async function* outcomes(invocation: Invocation, commands: readonly Command[]): 
     yield { problems: [askTooLong(invocation.text.length, LONGEST_ASK)] };
     return;
   }
-  const parsed = parseLine(invocation.text, commands, invocation.habits);
+  const parsed = parse(invocation, commands);
   if (!parsed.ok) {
-    yield { problems: parsed.problems };
+    yield withForm(parsed.problems, commands);
     return;
   }
   const options = readOptions(parsed.command, parsed.told, invocation.habits);
   if (!options.ok) {
-    yield { problems: typeable(options.problems, parsed) };
+    yield mendable(options, parsed);
     return;
   }
   const { command, told } = parsed;
   const context: Context = {
+    asker: invocation.asker,
     habits: invocation.habits,
     commands,
     assumed: [...(parsed.assumed ?? []), ...options.assumed],
@@ -65,7 +70,23 @@ interface Told {
 }
 
 function mendable(outcome: Outcome, told: Told): Outcome {
-  return 'problems' in outcome ? { problems: typeable(outcome.problems, told) } : outcome;
+  if (!('problems' in outcome)) return outcome;
+  const form = { command: fullName(told.command), told: Object.fromEntries(told.told) };
+  return { problems: typeable(outcome.problems, told), form };
+}
+
+/** A line typed for us by the grammar; somebody's message as a sentence. */
+function parse({ text, habits, written }: Invocation, commands: readonly Command[]): Parsed {
+  if (written !== 'message') return parseLine(text, commands, habits);
+  return parseSentence(text, commands, habits) ?? { ok: false, problems: [nothingAsked(text)] };
+}
+
+/** Problems of a line, with the form of the whole ask that mends it: what was read of it is told there. */
+function withForm(problems: Problems['problems'], commands: readonly Command[]): Problems {
+  const mended = parseLine(problems[0].fix, commands);
+  // A sample holds nothing of the asker's.
+  if (!mended.ok || problems[0].fix === SAMPLE_ASK) return { problems };
+  return { problems, form: { command: fullName(mended.command), told: Object.fromEntries(mended.told) } };
 }
 
 /** Problems whose fix is the whole ask, mended in every option, so that it can be typed as it is. */

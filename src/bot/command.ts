@@ -5,6 +5,7 @@ import { factsOf, type OptionFacts } from '../measure/option.ts';
 import type { Habits } from '../measure/reading.ts';
 import type { Problem, Refusal } from '../reply/problem.ts';
 import type { Reply } from '../reply/reply.ts';
+import type { Asker } from './invocation.ts';
 
 /** An ask and the headline it must produce. */
 export interface Example {
@@ -15,12 +16,21 @@ export interface Example {
 /** Several things the asker can mend, all at once. */
 export interface Problems {
   readonly problems: readonly [Problem, ...Problem[]];
+  /** The ask so far, for a platform that offers the rest as a form. */
+  readonly form?: Form;
+}
+
+/** A command's full name, and the text told for each of its options. */
+export interface Form {
+  readonly command: string;
+  readonly told: Readonly<Record<string, string>>;
 }
 
 export type Outcome = Reply | Problems | Refusal;
 
 /** What a command may know besides its options. */
 export interface Context {
+  readonly asker: Asker;
   readonly habits: Habits;
   /** Every command, for help. */
   readonly commands: readonly Command[];

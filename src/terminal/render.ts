@@ -19,7 +19,8 @@ export interface Sheet {
 
 /** The whole answer as lines of text. */
 export function render(answer: Answer, sheet: Sheet): string {
-  const lines = 'reference' in answer ? wrap(sayFault(answer.reference), sheet.width) : outcomeLines(answer, sheet);
+  const lines =
+    'reference' in answer ? wrap(sayFault(answer.reference, answer.outage), sheet.width) : outcomeLines(answer, sheet);
   return lines.map((line) => line.trimEnd()).join('\n');
 }
 

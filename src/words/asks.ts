@@ -81,7 +81,10 @@ export function askTooLong(length: number, most: number): Problem {
   };
 }
 
-/** What an asker is told of a fault. */
-export function sayFault(reference: string): string {
+/** What an asker is told of a fault, or of a store that does not answer. */
+export function sayFault(reference: string, outage: boolean): string {
+  if (outage) {
+    return `Not saved: what keeps your project does not answer just now. What was saved before is safe; try again in a minute. Reference: ${reference}.`;
+  }
   return `Something went wrong on our side; nothing of yours is lost. Ask again, and if it stays, give this reference: ${reference}.`;
 }

@@ -25,11 +25,11 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   solve: { rooms: ['core'], packages: ['highs', 'piscina', 'node:*'] },
   bot: {
     rooms: ['reply', 'words', 'measure', 'trade', 'project'],
-    packages: ['zod', 'fastest-levenshtein', 'node:crypto'],
+    packages: ['zod', 'fastest-levenshtein', 'node:*'],
   },
   commands: { rooms: BELOW_COMMANDS, packages: ['zod', 'fastest-levenshtein'] },
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
-  host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'node:*'] },
+  host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'hono', '@hono/node-server', 'node:*'] },
   main: { rooms: ALL, packages: ['node:*'] },
   bench: { rooms: [...ALL, 'tests/outside/', 'tests/plain/'], packages: ['node:*'] },
   scripts: { rooms: ALL, packages: ['node:*'] },

@@ -4,8 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { type Command, type Context, defineCommand, type Outcome } from '../../src/bot/command.ts';
 import { LONGEST_ASK } from '../../src/bot/grammar.ts';
+import { Outage } from '../../src/bot/ports.ts';
 import { count } from '../../src/measure/options.ts';
 import type { Reply } from '../../src/reply/reply.ts';
+import { sayFault } from '../../src/words/asks.ts';
 import { answersTo, answerTo, floorTo, problemsOf, replyTo } from './asked.ts';
 
 function reply(headline: string): Reply {
@@ -82,7 +84,7 @@ describe('a fault', () => {
         throw cause;
       }),
     );
-    expect(answers).toEqual([{ reference: faults[0]?.reference }]);
+    expect(answers).toEqual([{ reference: faults[0]?.reference, outage: false }]);
     expect(faults).toHaveLength(1);
     expect(faults[0]?.cause).toBe(cause);
     expect(faults[0]?.reference).toMatch(/^[0-9a-f]{8}$/);
@@ -104,7 +106,7 @@ describe('a fault', () => {
         throw cause;
       }),
     );
-    expect(answers).toEqual([reply('About two.'), { reference: faults[0]?.reference }]);
+    expect(answers).toEqual([reply('About two.'), { reference: faults[0]?.reference, outage: false }]);
   });
 
   it('is not what somebody types', async () => {
@@ -153,5 +155,32 @@ describe('problems', () => {
     const [problem] = problemsOf(given);
     expect(problem?.option).toBe('direction');
     expect((await floorTo(problem?.fix ?? '')).regions[0]?.frame.angle).toBe(0);
+  });
+});
+
+describe('a store that does not answer', () => {
+  it('is a fault that says so, not silence', async () => {
+    const commands = rows(() => {
+      throw new Outage('connection refused');
+    });
+    const { answers, faults } = await askedOf(commands);
+    expect(answers).toEqual([{ reference: faults[0]?.reference, outage: true }]);
+    expect(sayFault('abcd', true)).toMatch(/^Not saved: .* try again in a minute\. Reference: abcd\.$/);
+  });
+});
+
+describe('a form', () => {
+  it('goes with problems: the ask so far', async () => {
+    expect(await answerTo('planks room: 12 by, plank: 6 x 48 in, 10 per carton')).toMatchObject({
+      problems: [{ option: 'room' }],
+      form: { command: 'floor planks', told: { room: '12 by', plank: '6 x 48 in, 10 per carton' } },
+    });
+  });
+
+  it('goes with what a message tells, and never with a sample', async () => {
+    expect(await answerTo('my bedroom is 12x14, how many boxes?')).toMatchObject({
+      form: { command: 'floor planks', told: { room: expect.stringContaining('12') } },
+    });
+    expect(await answerTo('blue and yellow')).not.toHaveProperty('form');
   });
 });

@@ -67,7 +67,10 @@ describe('what is no reply', () => {
   });
 
   it('a fault: exit code 1', () => {
-    expect(toJson({ reference: '0badcafe' })).toEqual({ object: { fault: { reference: '0badcafe' } }, code: 1 });
+    expect(toJson({ reference: '0badcafe', outage: false })).toEqual({
+      object: { fault: { reference: '0badcafe' } },
+      code: 1,
+    });
   });
 });
 

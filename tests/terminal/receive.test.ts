@@ -126,7 +126,7 @@ describe('sending', () => {
   async function* several(...answers: readonly Answer[]): AsyncGenerator<Answer> {
     yield* answers;
   }
-  const first: Answer = { reference: 'first' };
+  const first: Answer = { reference: 'first', outage: false };
   const last: Answer = { why: 'Not safe.', call: 'An engineer.', cautions: [] };
 
   it('shows the answer that stands, and gives its code', async () => {

@@ -180,7 +180,9 @@ describe('what is no reply', () => {
   });
 
   it('a fault, by its reference', () => {
-    expect(render({ reference: '0badcafe' }, PAPER).replaceAll('\n', ' ')).toContain('this reference: 0badcafe.');
+    expect(render({ reference: '0badcafe', outage: false }, PAPER).replaceAll('\n', ' ')).toContain(
+      'this reference: 0badcafe.',
+    );
   });
 });
 

@@ -1,0 +1,52 @@
+/** Answers kept a while under a short id, so that their buttons work: a next ask, the sources, showing the answer to others. */
+
+import { randomBytes } from 'node:crypto';
+import { promisify } from 'node:util';
+import { gunzip, gzip } from 'node:zlib';
+import type { Reply } from '../reply/reply.ts';
+import type { Kept } from './ports.ts';
+
+/** A week: long enough to come back to on the next weekend. */
+const KEPT_FOR = 7 * 24 * 3600 * 1000;
+
+/** An answer as it was given. */
+export interface KeptAnswer {
+  /** The account that asked (`accountKey`). */
+  readonly by: string;
+  /** The ask. */
+  readonly text: string;
+  readonly reply: Reply;
+  /** Whether others saw it: then they may press its buttons too. */
+  readonly shown: boolean;
+}
+
+const pack = promisify(gzip);
+const unpack = promisify(gunzip);
+
+/** An id nobody can guess, short enough for a button: 11 characters, 64 bits. */
+export function mintId(): string {
+  return randomBytes(8).toString('base64url');
+}
+
+/** Keeps an answer, in place of an earlier one of the same ask. Throws Outage. */
+export async function keepAnswer(kept: Kept, id: string, answer: KeptAnswer): Promise<void> {
+  const packed = await pack(JSON.stringify(answer));
+  await kept.set(`answer:${id}`, packed.toString('base64'), KEPT_FOR);
+}
+
+/** The answer of an id for an account: undefined when it is gone, was never there, or is not theirs to see. Throws Outage. */
+export async function keptAnswer(kept: Kept, id: string, account: string): Promise<KeptAnswer | undefined> {
+  const packed = await kept.get(`answer:${id}`);
+  if (typeof packed !== 'string') return undefined;
+  const answer = JSON.parse((await unpack(Buffer.from(packed, 'base64'))).toString('utf8')) as KeptAnswer;
+  return answer.shown || answer.by === account ? answer : undefined;
+}
+
+/** Marks an answer as shown to others, by the one who asked; undefined when it is gone or not theirs. Throws Outage. */
+export async function showAnswer(kept: Kept, id: string, account: string): Promise<KeptAnswer | undefined> {
+  const answer = await keptAnswer(kept, id, account);
+  if (!answer) return undefined;
+  const shown = { ...answer, shown: true };
+  await keepAnswer(kept, id, shown);
+  return shown;
+}
