@@ -2,9 +2,9 @@
 
 import type { Piece, Plan, Row } from '../core/floor/floor.ts';
 import { inset } from '../core/floor/inset.ts';
-import { coverable } from '../core/floor/lay.ts';
 import { runsIn } from '../core/floor/run-pieces.ts';
 import { type Slab, type Span, subtract, union } from '../core/floor/slab.ts';
+import { coverable } from '../core/floor/sliced.ts';
 import type { Outline } from '../core/geometry.ts';
 import type { Place, Shape, ShapeRole } from '../reply/drawing.ts';
 import { clippedLines, clippedRings, sidesOf } from './clip.ts';

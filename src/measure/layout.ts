@@ -10,9 +10,9 @@ import { type Read, type Reading, read, unread } from './reading.ts';
 /** A pattern as told: a stair-step's step and rows may be left to its defaults. */
 export type ToldPattern =
   | { readonly name: 'stair-step'; readonly step?: Length; readonly rows?: number }
-  | { readonly name: 'half' | 'thirds' | 'offcut-first' };
+  | { readonly name: 'half' | 'thirds' | 'offcut-first' | 'scattered' };
 
-export const PATTERN_NAMES = ['stair-step', 'half', 'thirds', 'offcut-first'] as const;
+export const PATTERN_NAMES = ['stair-step', 'half', 'thirds', 'offcut-first', 'scattered'] as const;
 
 const SAME: ReadonlyMap<string, (typeof PATTERN_NAMES)[number]> = new Map([
   ['stairstep', 'stair-step'],
@@ -23,9 +23,11 @@ const SAME: ReadonlyMap<string, (typeof PATTERN_NAMES)[number]> = new Map([
   ['third', 'thirds'],
   ['offcut', 'offcut-first'],
   ['offcuts', 'offcut-first'],
+  ['scatter', 'scattered'],
+  ['random', 'scattered'],
 ]);
 
-/** `stair-step`, `stair-step 8 in x 4`, `stair-step 200 mm, 4 rows`, `half`, `thirds`, `offcut-first`. */
+/** `stair-step`, `stair-step 8 in x 4`, `stair-step 200 mm, 4 rows`, `half`, `thirds`, `offcut-first`, `scattered`. */
 export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
   const plain = text.trim().toLowerCase().replace(/\s+/g, ' ');
   const match = /^([\p{L}]+(?:[- ](?:step|plank|first))?)(?:[ ,:]+(.+))?$/u.exec(plain);

@@ -1,7 +1,8 @@
 /** Floors laid off the event loop when they are large: an ask must not hold up everybody else's. */
 
 import type { Plan, Plank, Rules } from '../core/floor/floor.ts';
-import { type Area, layFloor } from '../core/floor/lay.ts';
+import { layFloor } from '../core/floor/lay.ts';
+import type { Area } from '../core/floor/sliced.ts';
 import { lastAnswerFrom } from './pool.ts';
 
 /** A floor of more planks than this takes over 20 ms. */

@@ -1,7 +1,7 @@
 /** What worker threads are asked to do: plain data. */
 
 import type { Plank, Rules } from '../core/floor/floor.ts';
-import type { Area } from '../core/floor/lay.ts';
+import type { Area } from '../core/floor/sliced.ts';
 import type { StickTask } from '../core/trim/stick-task.ts';
 
 export type Task =

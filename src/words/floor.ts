@@ -115,6 +115,7 @@ function strip(which: string, height: string | undefined): string {
 
 export const RULES_TITLE = 'Floor rules for this ask';
 export const BROKEN_TITLE = 'Rules that cannot be kept here';
+export const NOT_SCATTERED_TITLE = 'Joints that do not look scattered';
 export const OFF_PATTERN_TITLE = 'Rows off the pattern';
 
 /** A rule not kept, in words. */
@@ -135,6 +136,12 @@ export function sayBroken(rule: string, room: string, row: number, place: string
 export function offPattern(room: string, rows: readonly number[]): string {
   const which = rows.length === 1 ? `row ${rows[0]} is` : `rows ${rows.join(', ')} are`;
   return `${room}: ${which} moved off the pattern, so that no piece is too short and no joint too near.`;
+}
+
+/** Joints of a scattered floor that could not be kept from lining up or stepping like a stair. */
+export function notScattered(room: string, rows: readonly number[]): string {
+  const which = rows.length === 1 ? `row ${rows[0]}` : `rows ${rows.join(', ')}`;
+  return `${room}: joints in ${which} line up with those two rows before, or step like a stair: nothing else keeps the rules.`;
 }
 
 export const ACTIONS = {

@@ -81,7 +81,7 @@ export function plankTwice(one: string, other: string): string {
 
 export function layoutUnknown(option: string, got: string): string {
   return option === 'pattern'
-    ? `“${got}” is not a pattern worked out here: stair-step, half, thirds and offcut-first are.`
+    ? `“${got}” is not a pattern worked out here: stair-step, half, thirds, offcut-first and scattered are.`
     : `What is told of ${option} is not plain (“${got}”): tell it once, with its value.`;
 }
 

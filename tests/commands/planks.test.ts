@@ -42,6 +42,8 @@ describe('the pattern in the data', () => {
   it.each([
     ['offcut-first', { name: 'offcut-first' }],
     ['half', { name: 'half' }],
+    ['scattered', { name: 'scattered' }],
+    ['random', { name: 'scattered' }],
     ['stair-step', { name: 'stair-step', step: 48_768, rows: 5 }],
   ])('of %s', async (pattern, data) => {
     const floor = await floorTo(`planks room: 12x14, ${PLANK}, pattern: ${pattern}`);

@@ -11,7 +11,7 @@ const floors = fc.record({
   deep: inch(30, 200),
   plank: fc.constantFrom([6, 48], [7, 36], [9, 60]),
   perCarton: fc.integer({ min: 4, max: 14 }),
-  pattern: fc.constantFrom('stair-step', 'half', 'thirds', 'offcut-first'),
+  pattern: fc.constantFrom('stair-step', 'half', 'thirds', 'offcut-first', 'scattered'),
   step: inch(6, 12),
   stagger: inch(4, 6),
   end: inch(6, 9),

@@ -20,7 +20,7 @@ const floors = fc.record({
   rooms: fc.integer({ min: 1, max: 4 }),
   board: fc.constantFrom(...BOARDS),
   lock: fc.constantFrom('click' as const, 'none' as const),
-  pattern: fc.constantFrom<Pattern['name']>('stair-step', 'half', 'thirds', 'offcut-first'),
+  pattern: fc.constantFrom<Pattern['name']>('stair-step', 'half', 'thirds', 'offcut-first', 'scattered'),
   angle: fc.constantFrom(0 as const, 90 as const, 180 as const, 270 as const),
 });
 

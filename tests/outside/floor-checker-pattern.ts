@@ -1,13 +1,24 @@
-/** A told pattern: every row's joints on one line for the whole region, but for the rows told to leave it. */
+/** A told pattern: every row's joints on one line for the whole region, or scattered, but for the rows told to leave it. */
 
 import type { FloorData, RegionData } from './floor-checker-data.ts';
 import type { RowRuns } from './floor-checker-rows.ts';
 import { jointsOf } from './floor-checker-rows.ts';
+import { unscattered } from './floor-checker-scatter.ts';
 
 /** What is wrong: no one line is left by just the rows that are told, or a telling is placed outside its row. */
 export function faultsOfPattern(floor: FloorData, region: RegionData, rows: readonly RowRuns[]): string[] {
   const told = floor.broken.filter((entry) => entry.region === region.name && entry.rule === 'pattern');
   const rhythm = rhythmOf(floor);
+  if (floor.rules.pattern.name === 'scattered') {
+    const breaches = unscattered(floor, rows);
+    const say = ({ row }: { row: number }): string => `${region.name}, row ${row}: pattern`;
+    const has = (list: readonly { row: number; at: number }[], one: { row: number; at: number }): boolean =>
+      list.some(({ row, at }) => row === one.row && at === one.at);
+    return [
+      ...breaches.filter((one) => !has(told, one)).map((one) => `${say(one)} is broken at ${one.at} and not told`),
+      ...told.filter((one) => !has(breaches, one)).map((one) => `${say(one)} is told broken at ${one.at} and is not`),
+    ];
+  }
   if (!rhythm)
     return told.map((entry) => `${region.name}, row ${entry.row}: pattern is told broken and none was asked`);
   const misplaced = told.filter(

@@ -18,7 +18,7 @@ const upright = (name: string, outline: [number, number][]): Omit<RegionData, 'r
 });
 
 const plank = { width: 6, length: 48, perCarton: 4, lock: 'click' as const };
-const rules = { gap: 1, kerf: 1, stagger: 10, minEnd: 8, minRip: 2, pattern: { name: 'scattered' as const } };
+const rules = { gap: 1, kerf: 1, stagger: 10, minEnd: 8, minRip: 2, pattern: { name: 'offcut-first' as const } };
 
 /**
  * A living room of two runs of 100 (30 + 48 + 22, then 15 + 48 + 37; the 22 and the 15 from plank 3: 22 + 1 + 15 ≤ 48) and a

@@ -32,7 +32,10 @@ describe('completions', () => {
   });
 
   it('behind an option with choices are its choices', () => {
-    expect(completions('planks pattern: ', commands)).toEqual([['stair-step', 'half', 'thirds', 'offcut-first'], '']);
+    expect(completions('planks pattern: ', commands)).toEqual([
+      ['stair-step', 'half', 'thirds', 'offcut-first', 'scattered'],
+      '',
+    ]);
     expect(completions('planks pattern: off', commands)).toEqual([['offcut-first'], 'off']);
     expect(completions('safety task: tear', commands)).toEqual([['tear-out'], 'tear']);
   });

@@ -4,7 +4,14 @@ import type { Plan } from '../../../src/core/floor/floor.ts';
 import { ticks } from '../../../src/core/length.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { BROKEN_TITLE, OFF_PATTERN_TITLE, offPattern, sayBroken } from '../../../src/words/floor.ts';
+import {
+  BROKEN_TITLE,
+  NOT_SCATTERED_TITLE,
+  notScattered,
+  OFF_PATTERN_TITLE,
+  offPattern,
+  sayBroken,
+} from '../../../src/words/floor.ts';
 
 /** Broken rules one step a place; rows off the pattern one step a room. Nothing when all are kept. */
 export function brokenBlocks(plan: Plan, saying: Saying): readonly Block[] {
@@ -15,9 +22,12 @@ export function brokenBlocks(plan: Plan, saying: Saying): readonly Block[] {
     if (rule === 'pattern') off.set(region, (off.get(region) ?? new Set()).add(row + 1));
     else hard.push(sayBroken(rule, region, row + 1, sayCut(ticks(at), saying), sayCut(asked[rule], saying)));
   }
-  const moved = [...off].map(([room, rows]) => offPattern(room, [...rows]));
+  const scattered = plan.rules.pattern.name === 'scattered';
+  const moved = [...off].map(([room, rows]) => (scattered ? notScattered : offPattern)(room, [...rows]));
   return [
     ...(hard.length > 0 ? [{ kind: 'steps' as const, title: BROKEN_TITLE, steps: [...new Set(hard)] }] : []),
-    ...(moved.length > 0 ? [{ kind: 'steps' as const, title: OFF_PATTERN_TITLE, steps: moved }] : []),
+    ...(moved.length > 0
+      ? [{ kind: 'steps' as const, title: scattered ? NOT_SCATTERED_TITLE : OFF_PATTERN_TITLE, steps: moved }]
+      : []),
   ];
 }

@@ -1,8 +1,8 @@
 /** The laying guide: row by row what to cut, from which plank, and what to keep. */
 
 import type { LaidRegion, Piece, Plan, Row } from '../../../src/core/floor/floor.ts';
-import { coverable } from '../../../src/core/floor/lay.ts';
 import { runsIn } from '../../../src/core/floor/run-pieces.ts';
+import { coverable } from '../../../src/core/floor/sliced.ts';
 import { type WallLevel, wallLevels } from '../../../src/core/floor/wall-level.ts';
 import { ticks } from '../../../src/core/length.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';

@@ -5,7 +5,7 @@ import { costOf, type Purchase, purchaseOf } from '../../../src/core/cost/carton
 import { directed, largestOf } from '../../../src/core/floor/direction.ts';
 import type { Plan } from '../../../src/core/floor/floor.ts';
 import { frameOf } from '../../../src/core/floor/frame.ts';
-import { type Area, coverable } from '../../../src/core/floor/lay.ts';
+import { type Area, coverable } from '../../../src/core/floor/sliced.ts';
 import { doubleArea } from '../../../src/core/geometry.ts';
 import { cents } from '../../../src/core/money.ts';
 import { sayMoney } from '../../../src/measure/say.ts';

@@ -9,7 +9,10 @@ export const roomOption = room({ summary: 'Rooms by their sides, or a walk round
 
 /** How to lay, and what to buy on top: everything but rooms and plank. */
 export const layingOptions = {
-  pattern: pattern({ summary: 'stair-step (step x rows), half, thirds or offcut-first', standard: 'stair-step' }),
+  pattern: pattern({
+    summary: 'stair-step (step x rows), half, thirds, offcut-first or scattered',
+    standard: 'stair-step',
+  }),
   direction: direction({ summary: 'Rows run long, short, or along a wall', standard: 'long' }),
   stagger: length({
     summary: 'Least distance between joints of touching rows',

@@ -2,7 +2,8 @@
 
 import { purchaseOf } from '../../../src/core/cost/carton.ts';
 import type { Plan } from '../../../src/core/floor/floor.ts';
-import { type Area, layFloor } from '../../../src/core/floor/lay.ts';
+import { layFloor } from '../../../src/core/floor/lay.ts';
+import type { Area } from '../../../src/core/floor/sliced.ts';
 import { PATTERN_NAMES } from '../../../src/measure/layout.ts';
 import { LAY } from '../../../src/words/floor.ts';
 import { otherWork } from './other-work.ts';

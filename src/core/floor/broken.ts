@@ -4,6 +4,7 @@ import type { BrokenRule, Plank, Rules } from './floor.ts';
 import { jointLine } from './pattern.ts';
 import type { SlicedRow } from './row-slice.ts';
 import { endOf, isJointed, jointsOf, type Run, tooNear, withinPlank } from './run.ts';
+import { scatterBreaches } from './scatter-rule.ts';
 import { stripBeside, type WallLevel } from './wall-level.ts';
 
 /** One region's layout as far as the rules go. */
@@ -49,6 +50,9 @@ export function brokenRules(layout: Layout, plank: Plank, rules: Rules): readonl
       tell('pattern', run.row, jointsOf(run, start, plank.length)[0] ?? run.from);
     }
   });
+  if (rules.pattern.name === 'scattered') {
+    for (const { row, at } of scatterBreaches(layout.runs, layout.starts, plank.length)) tell('pattern', row, at);
+  }
   return broken.sort((a, b) => a.row - b.row || a.at - b.at);
 }
 

@@ -3,7 +3,7 @@
 import { doubleArea } from '../geometry.ts';
 import type { Region } from './floor.ts';
 import { angleAlong, angleBySide } from './frame.ts';
-import type { Area } from './lay.ts';
+import type { Area } from './sliced.ts';
 
 /** Along the longer or shorter side of the largest region, or along wall `wall` (from 1, in outline order) of a region. */
 export type Direction =

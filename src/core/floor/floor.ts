@@ -15,7 +15,8 @@ export type Pattern =
   | { readonly name: 'stair-step'; readonly step: Length; readonly rows: number }
   | { readonly name: 'half' }
   | { readonly name: 'thirds' }
-  | { readonly name: 'offcut-first' };
+  | { readonly name: 'offcut-first' }
+  | { readonly name: 'scattered' };
 
 /** What a layout must keep. `minRip` holds along every wall parallel to the rows, jogs included. */
 export interface Rules {

@@ -9,7 +9,7 @@ export interface JointLine {
   readonly rows: number;
 }
 
-/** The line of a pattern, or undefined for one that has none (offcut-first). */
+/** The line of a pattern, or undefined for one that has none (offcut-first, scattered). */
 export function jointLine(pattern: Pattern, plank: Pick<Plank, 'length'>): JointLine | undefined {
   switch (pattern.name) {
     case 'stair-step':
@@ -19,6 +19,7 @@ export function jointLine(pattern: Pattern, plank: Pick<Plank, 'length'>): Joint
     case 'thirds':
       return { step: Math.floor(plank.length / 3), rows: 3 };
     case 'offcut-first':
+    case 'scattered':
       return undefined;
   }
 }

@@ -47,3 +47,36 @@ export function distinctLines(levels: readonly WallLevel[], width: number): read
     return next - point > 1 ? [point, Math.floor((point + next) / 2)] : [point];
   });
 }
+
+/** Row lines that cut an area alike, by the one of them whose narrowest strip is widest. */
+export interface LineClass {
+  readonly line: number;
+  readonly narrowest: number;
+}
+
+/**
+ * Every class of row lines that keeps `minRip` along each wall; where none does, the one with the widest narrowest strip.
+ * Between two wall levels the strips above walls grow as the line rises and those below shrink: they are widest half-way.
+ */
+export function lineClasses(levels: readonly WallLevel[], width: number, minRip: number): readonly LineClass[] {
+  const circle = (v: number): number => ((v % width) + width) % width;
+  const points = [...new Set(levels.map(({ v }) => circle(v)))].sort((a, b) => a - b);
+  const nearest = (side: WallLevel['side'], distance: (v: number) => number): number =>
+    Math.min(...levels.flatMap((level) => (level.side === side ? [circle(distance(level.v))] : [])));
+  const judged = (line: number): LineClass => ({
+    line,
+    narrowest: Math.min(...levels.map((level) => stripBeside(level, line, width))),
+  });
+  const classes = points.flatMap((point, i) => {
+    const next = points[i + 1] ?? (points[0] ?? 0) + width;
+    if (next - point < 2) return [judged(point)];
+    const floor = point - nearest('floor', (v) => point - v);
+    const ceiling = next + nearest('ceiling', (v) => v - next);
+    const middle = Math.floor((floor + ceiling) / 2);
+    return [judged(point), judged(Math.min(next - 1, Math.max(point + 1, middle)))];
+  });
+  const kept = classes.filter(({ narrowest }) => narrowest >= minRip);
+  if (kept.length > 0) return kept;
+  const widest = Math.max(...classes.map(({ narrowest }) => narrowest));
+  return classes.filter(({ narrowest }) => narrowest === widest).slice(0, 1);
+}

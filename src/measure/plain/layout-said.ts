@@ -49,10 +49,9 @@ const PATTERNS = [
     ),
   ],
   ['stair-step', word('stair[- ]?steps?(?: pattern)?')],
+  ['scattered', word('(?:random(?:ly)?|scattered)(?: (?:pattern|stagger(?:ed)?|joints?|offset|lengths?|look))?')],
 ] as const;
-const UNKNOWN_PATTERN = word(
-  'herring ?bone|chevron|diagonal(?:ly)?|basket ?weave|random(?: pattern| stagger)?|45 degrees?',
-);
+const UNKNOWN_PATTERN = word('herring ?bone|chevron|diagonal(?:ly)?|basket ?weave|45 degrees?');
 
 const DIRECTIONS = [
   [
