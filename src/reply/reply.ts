@@ -26,6 +26,8 @@ export interface Fact {
 export interface Action {
   readonly label: string;
   readonly ask: string;
+  /** What it is one choice of: such actions are offered together, as a list under this name. */
+  readonly among?: string;
 }
 
 /** Typed result data; `kind` tells which. JSON, CSV and PDF are made from it. */

@@ -146,6 +146,7 @@ export function notScattered(room: string, rows: readonly number[]): string {
 
 export const ACTIONS = {
   pattern: (name: string) => `Lay it ${name}`,
+  patterns: 'Other pattern',
   direction: 'Turn the rows',
 } as const;
 

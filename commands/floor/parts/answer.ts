@@ -92,7 +92,11 @@ function longestSpan(rows: Plan['regions'][number]['rows']): number {
 export function nextAsks(plan: Plan, context: Context): readonly Action[] {
   const patterns = PATTERN_NAMES.filter((name) => name !== plan.rules.pattern.name);
   return [
-    ...patterns.map((name) => ({ label: ACTIONS.pattern(name), ask: context.again({ pattern: name }) })),
+    ...patterns.map((name) => ({
+      label: ACTIONS.pattern(name),
+      ask: context.again({ pattern: name }),
+      among: ACTIONS.patterns,
+    })),
     { label: ACTIONS.direction, ask: context.again({ direction: turned(context.told.get('direction')) }) },
   ];
 }
