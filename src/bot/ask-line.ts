@@ -1,0 +1,12 @@
+/** A filled form or menu as the line that the grammar reads. */
+
+import { askLine, type Command, fullName } from './command.ts';
+
+/** The command with its options told, its group before it. A first option alone stands without its name: a sentence typed there is read as one. */
+export function formLine(command: Command, told: ReadonlyMap<string, string>): string {
+  const name = fullName(command);
+  const [only, ...more] = told;
+  const [first] = Object.keys(command.options.shape);
+  if (only && more.length === 0 && only[0] === first) return `${name} ${only[1]}`;
+  return `${name}${askLine(command, told).slice(command.name.length)}`;
+}

@@ -1,0 +1,38 @@
+/** The words around an answer in a chat, the same on every chat platform. */
+
+export const CHAT = {
+  assumed: 'How it was read',
+  cautions: 'Take care',
+  sources: 'Sources',
+  noSources: 'No outside figure was used for this answer.',
+  problem: 'This could not be answered yet',
+  read: 'Read',
+  nothing: '(nothing)',
+  type: 'For instance',
+  refusal: 'This is not safe to work out from here',
+  call: 'Who to call',
+  /** Buttons. */
+  form: 'Fill in a form',
+  suggested: 'Take the suggestion',
+  pattern: 'Lay it in another pattern',
+  change: 'Change a detail',
+  show: 'Show to channel',
+  poll: 'Ask the channel',
+  pollQuestion: 'Which floor?',
+  shownBy: 'Shown by the one who asked.',
+  /** The button of what is too long for the first message, by the kind of the answer's data. */
+  sheets: { floor: 'Laying guide', trim: 'Cut list', patch: 'Cut list', plan: 'Every step' } as Readonly<
+    Record<string, string>
+  >,
+  otherSheets: 'All details',
+  gone: 'This answer is no longer kept, or is not yours. Ask again, and its buttons work for a week.',
+  lostForm: 'What the form belonged to is no longer kept; it was read by itself.',
+  whole: 'The whole answer is in the attached file.',
+  tables: 'The tables are attached for a spreadsheet as well.',
+  morePictures: (more: number) =>
+    `${more} more ${more === 1 ? 'picture is' : 'pictures are'} behind the laying guide of each room.`,
+  tooLarge: (title: string) => `“${title}” is too large to send here.`,
+  working: 'Better layouts are still being looked for; this answer is replaced when one is found.',
+  missed: 'An earlier answer did not reach you; here it is.',
+  menu: 'Work out quantities',
+} as const;

@@ -1,0 +1,57 @@
+/** Drafts of asks, the line a form comes to, and the planks of a comparison. */
+
+import { describe, expect, it } from 'vitest';
+import { commands } from '../../commands/index.ts';
+import { formLine } from '../../src/bot/ask-line.ts';
+import { comparedPlanks } from '../../src/bot/compared.ts';
+import { commandNamed } from '../../src/bot/form.ts';
+import { keepDraft, keptDraft } from '../../src/bot/kept-draft.ts';
+import { replyTo } from './asked.ts';
+import { keptInMemory } from './kept-in-memory.ts';
+
+const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
+
+function command(name: string) {
+  const found = commandNamed(name, commands);
+  if (!found) throw new Error(`no command ${name}`);
+  return found;
+}
+
+describe('a draft', () => {
+  it('is kept for the one who typed it, a day', async () => {
+    const kept = keptInMemory();
+    const draft = { by: 'discord:1', form: { command: 'tape', told: { sum: '1 +' } } };
+    await keepDraft(kept, 'x', draft);
+    expect(await keptDraft(kept, 'x', 'discord:1')).toEqual(draft);
+    expect(await keptDraft(kept, 'x', 'discord:2')).toBeUndefined();
+    kept.pass(24 * 3600 * 1000 + 1);
+    expect(await keptDraft(kept, 'x', 'discord:1')).toBeUndefined();
+  });
+});
+
+describe('a filled form', () => {
+  it('comes to the line that answers as the typed one does', async () => {
+    const told = new Map([
+      ['room', `12' x 14'`],
+      ['plank', '6 x 48 in, 10 per carton'],
+    ]);
+    const line = formLine(command('floor planks'), told);
+    expect(line).toBe(`floor planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
+    expect((await replyTo(line)).headline).toBe((await replyTo(PLANKS)).headline);
+  });
+
+  it('reads a sentence in its first field', async () => {
+    const told = new Map([['room', 'a 12 by 14 ft bedroom with 6 x 48 in planks, 10 per carton']]);
+    expect((await replyTo(formLine(command('floor planks'), told))).headline).toBe((await replyTo(PLANKS)).headline);
+  });
+
+  it('may be empty', () => expect(formLine(command('help'), new Map())).toBe('help'));
+});
+
+describe('a comparison', () => {
+  it('names its planks; no other answer does', async () => {
+    const ask = `compare room: 12' x 14', planks: oak: 6 x 48 in, 10 per carton, $30 a carton; ash: 7 x 48 in, 8 per carton, $30 a carton`;
+    expect(comparedPlanks(await replyTo(ask))).toEqual(['oak', 'ash']);
+    expect(comparedPlanks(await replyTo(PLANKS))).toBeUndefined();
+  });
+});
