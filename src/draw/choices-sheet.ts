@@ -52,18 +52,18 @@ export function drawChoices(choices: readonly Choice[], room: string, saying: Sa
     y = foot + WALL + SPACE;
   }
   const first = laid[0]?.region;
-  const wall = first ? startingWall(first.outline, first.frame.angle) : 0;
-  const length = first ? sayLength(wallLength(first.outline, wall), saying) : '';
+  const wall = first && startingWall(first.outline, first.frame.angle);
+  const length = first && wall !== undefined ? sayLength(wallLength(first.outline, wall), saying) : '';
   const from = sayLength(ticks(depth), saying);
   return sheetOf({
     title: CHOICES.title(room),
     alt: CHOICES.alt(
       laid.map(({ name }) => name),
       room,
-      wall + 1,
+      wall === undefined ? undefined : wall + 1,
       from,
     ),
-    facts: [CHOICES.facts(wall + 1, length, from)],
+    facts: [CHOICES.facts(wall === undefined ? undefined : wall + 1, length, from)],
     figure: { shapes, upright: false, width: SHEET_WIDTH, height: y, listed: [] },
     below: [
       scaleBar(scale, saying),

@@ -104,11 +104,12 @@ function overview(region: LaidRegion, pages: readonly Fit[], drawn: number, plan
 
 function summary(region: LaidRegion, planks: number, { plan, saying }: Labelled) {
   const { pattern } = plan.rules;
+  const wall = startingWall(region.outline, region.frame.angle);
   return {
     room: region.name,
     size: saySize(region, saying),
     rows: region.rows.length,
-    wall: startingWall(region.outline, region.frame.angle) + 1,
+    wall: wall === undefined ? undefined : wall + 1,
     pattern: pattern.name === 'stair-step' ? LAY.stair(sayCut(pattern.step, saying), pattern.rows) : pattern.name,
     planks,
   };

@@ -21,7 +21,7 @@ export interface DrawnWall {
 /** Walls of the outline inside the bounds; `seen` maps ticks to the figure. */
 export function drawnWalls(
   outline: Outline,
-  starting: number,
+  starting: number | undefined,
   saying: Saying,
   seen: (point: Place) => Place,
   bounds: Box,

@@ -7,7 +7,7 @@ export interface Shown {
   readonly room: string;
   readonly size: string;
   readonly rows: number;
-  readonly wall: number;
+  readonly wall: number | undefined;
   readonly pattern: string;
   readonly planks: number;
   /** Rows drawn, from 1; undefined when all are. */
@@ -30,8 +30,8 @@ export const DRAWING = {
   wholeTitle: (room: string) => `${room}: plan, all rows`,
   homeTitle: 'Floor plan: all rooms',
   size: (width: string, depth: string) => `${width} × ${depth}`,
-  facts: (size: string, rows: number, wall: number, planks: number) =>
-    `${size} · ${counted(rows, 'row')} from wall ${wall} · ${counted(planks, 'new plank')}`,
+  facts: (size: string, rows: number, wall: number | undefined, planks: number) =>
+    `${size} · ${counted(rows, 'row')} from ${placeOf(wall)} · ${counted(planks, 'new plank')}`,
   laying: (width: string, length: string, pattern: string) => `${width} × ${length} planks, ${pattern}`,
   wall: (number: number, length: string) => `wall ${number} · ${length}`,
   startWall: (number: number, length: string) => `start · wall ${number} · ${length}`,
@@ -63,11 +63,16 @@ export const DRAWING = {
   notSaved: (folder: string, why: string) => `The pictures could not be saved in ${folder}: ${why}`,
 } as const;
 
+/** Where the rows begin: at a wall, or in the corner that lies lowest in their direction. */
+function placeOf(wall: number | undefined): string {
+  return wall === undefined ? 'the starting corner' : `wall ${wall}`;
+}
+
 /** What one room's sheet shows. */
 export function sayShown(shown: Shown): string {
   const { room, size, rows, wall, pattern, planks, part, first, last } = shown;
   const which = part ? `, rows ${part[0]} to ${part[1]} of ${rows}` : '';
-  const head = `Plan of ${room}, ${size}${which}: ${counted(rows, 'row')} from wall ${wall}, ${pattern}, ${counted(planks, 'new plank')}.`;
+  const head = `Plan of ${room}, ${size}${which}: ${counted(rows, 'row')} from ${placeOf(wall)}, ${pattern}, ${counted(planks, 'new plank')}.`;
   return `${head} ${sayRow(first)}${last.row === first.row ? '' : `; ${sayRow(last).toLowerCase()}`}.`;
 }
 
@@ -79,8 +84,8 @@ function sayRow({ row, rip, start, end }: RowShown): string {
 }
 
 /** What the sheet of a large room without its cuts shows. */
-export function sayOverview(room: string, size: string, rows: number, wall: number, pages: number): string {
-  return `Plan of ${room}, ${size}, without its cuts: ${counted(rows, 'row')} from wall ${wall}, on ${counted(pages, 'page')} that follow.`;
+export function sayOverview(room: string, size: string, rows: number, wall: number | undefined, pages: number): string {
+  return `Plan of ${room}, ${size}, without its cuts: ${counted(rows, 'row')} from ${placeOf(wall)}, on ${counted(pages, 'page')} that follow.`;
 }
 
 /** What the sheet of all rooms shows. */
@@ -94,11 +99,14 @@ export function sayHome(
 
 export const CHOICES = {
   title: (room: string) => `${room}: the planks side by side`,
-  facts: (wall: number, length: string, depth: string) => `Along wall ${wall} (${length}), the first ${depth} from it`,
+  facts: (wall: number | undefined, length: string, depth: string) =>
+    wall === undefined
+      ? `From ${placeOf(wall)}, the first ${depth} from it`
+      : `Along wall ${wall} (${length}), the first ${depth} from it`,
   whole: 'whole plank',
   cut: 'cut plank',
   wall: 'starting wall',
   scale: 'All at one scale.',
-  alt: (names: readonly string[], room: string, wall: number, depth: string) =>
-    `The first ${depth} of ${room} from wall ${wall} on, laid in ${names.join(', ')}, one above the other at one scale.`,
+  alt: (names: readonly string[], room: string, wall: number | undefined, depth: string) =>
+    `The first ${depth} of ${room} from ${placeOf(wall)} on, laid in ${names.join(', ')}, one above the other at one scale.`,
 } as const;

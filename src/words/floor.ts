@@ -52,9 +52,15 @@ export const LAY = {
   strips: 'First and last row',
   rules: 'Rules to keep',
   others: 'Other patterns',
-  region: (rows: number, wall: number, length: string, first: string | undefined, last: string | undefined) => {
+  region: (
+    rows: number,
+    wall: { readonly number: number; readonly length: string } | undefined,
+    first: string | undefined,
+    last: string | undefined,
+  ) => {
     const strips = rows === 1 ? strip('only', first) : `${strip('first', first)}, ${strip('last', last)}`;
-    return `${counted(rows, 'row')} along wall ${wall} (${length}), starting there; ${strips}`;
+    if (!wall) return `${counted(rows, 'row')}, starting in a corner; ${strips}`;
+    return `${counted(rows, 'row')} along wall ${wall.number} (${wall.length}), starting there; ${strips}`;
   },
   stair: (step: string, rows: number) => `stair-step, ${step} a row, ${rows} rows, then start over`,
   kept: (rules: readonly (readonly [string, string])[]) => rules.map((rule) => rule.join(' ')).join(', '),

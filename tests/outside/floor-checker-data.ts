@@ -6,7 +6,8 @@ const whole = z.int();
 const positive = z.int().positive();
 const nonNegative = z.int().nonnegative();
 const point = z.tuple([whole, whole]);
-const outline = z.array(point).min(4);
+const outline = z.array(point).min(3);
+const slant = z.object({ near: nonNegative, far: nonNegative, degrees: z.number().positive().lt(90) });
 
 const pattern = z.discriminatedUnion('name', [
   z.object({ name: z.literal('stair-step'), step: positive, rows: positive }),
@@ -19,6 +20,9 @@ const piece = z.object({
   plank: positive,
   part: z.enum(['whole', 'start', 'end', 'any']),
   edge: z.enum(['full', 'near', 'far']),
+  shape: z.array(outline).min(1).optional(),
+  left: slant.optional(),
+  right: slant.optional(),
 });
 
 const row = z.object({ v: whole, height: positive, pieces: z.array(piece) });
@@ -28,7 +32,7 @@ const region = z.object({
   outline,
   holes: z.array(outline),
   openings: z.array(z.object({ from: point, to: point })),
-  frame: z.object({ origin: point, angle: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]) }),
+  frame: z.object({ origin: point, angle: z.number().min(0).lt(360) }),
   rows: z.array(row),
 });
 

@@ -7,16 +7,20 @@ import { faultsOfBound, faultsOfCounts, faultsOfPlanks } from './floor-checker-p
 import type { RowRuns } from './floor-checker-rows.ts';
 import { faultsOfRows, runsOf } from './floor-checker-rows.ts';
 import { faultsOfRules } from './floor-checker-rules.ts';
+import { faultsOfSlanted, isSlanted } from './slant-checker.ts';
 
 /**
  * Every fault of a laid floor (result data of kind "floor", lengths in ticks), each a sentence with its place; none when it is
  * legal: whole coverage, pieces that lock and can be cut, counts and bounds that follow, and every broken rule told.
- * Judges regions whose walls run along and across the rows.
+ * Regions whose walls run along and across the rows are judged exactly; where one has slanted walls or rows, all are judged by
+ * polygons, to a few ticks.
  */
 export function checkFloor(data: unknown): string[] {
   const read = readFloor(data);
   if ('faults' in read) return read.faults;
   const { floor } = read;
+  if (floor.regions.some(isSlanted))
+    return [...faultsOfNames(floor), ...faultsOfCounts(floor), ...faultsOfSlanted(floor)];
   const faults = [...faultsOfNames(floor), ...faultsOfPlanks(floor), ...faultsOfCounts(floor)];
   const all: RowRuns[] = [];
   let area = 0n;

@@ -63,8 +63,7 @@ export function layFacts(plan: Plan, others: readonly string[], saying: Saying):
       label: name,
       value: LAY.region(
         rows.length,
-        wall + 1,
-        sayLength(wallLength(outline, wall), saying),
+        wall === undefined ? undefined : { number: wall + 1, length: sayLength(wallLength(outline, wall), saying) },
         strip(first.height),
         strip(last.height),
       ),

@@ -45,7 +45,7 @@ export interface Region {
 /** Rows run along +u and stack along +v; a room point is the frame point turned counter-clockwise by `angle`° about (0,0), then moved by `origin`. */
 export interface Frame {
   readonly origin: Point;
-  readonly angle: 0 | 90 | 180 | 270;
+  readonly angle: number;
 }
 
 /** Which part of its plank a piece is: the whole, its right part (start), its left part (end), or any part (both ends at walls). */
@@ -54,12 +54,23 @@ export type Part = 'whole' | 'start' | 'end' | 'any';
 /** full, or ripped: `near` keeps the plank edge that faces the next row, `far` the one that faces the row before. */
 export type Edge = 'full' | 'near' | 'far';
 
+/** A straight slanted cut: `near` and `far` are how far from the piece's outer end it meets the edge that faces the row before and the next; `degrees` from square. */
+export interface Slant {
+  readonly near: number;
+  readonly far: number;
+  readonly degrees: number;
+}
+
+/** `length` is the outer length. A piece that walls leave less than its rectangle has its `shape` (rings in the frame, even–odd); a slanted end its cut. */
 export interface Piece {
   readonly u: number;
   readonly length: number;
   readonly plank: number;
   readonly part: Part;
   readonly edge: Edge;
+  readonly shape?: readonly Outline[];
+  readonly left?: Slant;
+  readonly right?: Slant;
 }
 
 export interface Row {

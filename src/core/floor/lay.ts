@@ -3,16 +3,19 @@
 import { boundOf } from './bound.ts';
 import { brokenRules } from './broken.ts';
 import type { Bound, Plan, Plank, Rules } from './floor.ts';
+import { isSlanted } from './ground.ts';
 import { cutAndNumber } from './plank-number.ts';
 import { scatterFirst } from './scatter.ts';
+import { laySlanted } from './slant-lay.ts';
 import { type Area, type Sliced, sliceArea } from './sliced.ts';
 import { chooseStarts, type Starts } from './starts.ts';
 
 /**
  * The plan of a floor: every region laid, planks counted by exact matching and numbered from 1 in laying order.
- * Rectilinear regions only; a region in which the gap leaves nothing gets no rows.
+ * Where a wall or the rows are at a slant, every region is laid as `laySlanted` does; a region in which the gap leaves nothing gets no rows.
  */
 export function layFloor(areas: readonly Area[], plank: Plank, rules: Rules): Plan {
+  if (areas.some(({ region, angle }) => isSlanted(region, angle))) return laySlanted(areas, plank, rules);
   const sliced = areas.map((area) => sliceArea(area, plank, rules));
   const bound = boundOf(
     sliced.map(({ slabs }) => slabs),
