@@ -14,6 +14,7 @@ const declared = declaredPackages();
 /** Fewer files than this in a room means that the look went wrong. */
 const AT_LEAST: Readonly<Record<string, number>> = {
   core: 15,
+  project: 6,
   reply: 4,
   words: 5,
   trade: 5,

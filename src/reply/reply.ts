@@ -2,6 +2,7 @@
 
 import type { Caution } from './caution.ts';
 import type { Drawing } from './drawing.ts';
+import type { Need } from './need.ts';
 import type { Source } from './source.ts';
 
 export type Block =
@@ -47,4 +48,6 @@ export interface Reply {
   readonly actions: readonly Action[];
   readonly audience: 'asker' | 'channel';
   readonly data: Result;
+  /** What it takes, for a shopping list; none for an answer that takes nothing. */
+  readonly needs?: readonly Need[];
 }

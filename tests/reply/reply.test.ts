@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
+import { STAGES } from '../../src/reply/stage.ts';
 import { DEMO_ASKS } from '../../src/terminal/demo.ts';
 import { answerTo, replyTo } from '../bot/asked.ts';
 
@@ -39,6 +40,19 @@ const block = z.discriminatedUnion('kind', [
   }),
   z.strictObject({ kind: z.literal('checklist'), title: said, items: z.array(said).min(1) }),
 ]);
+const need = z.strictObject({
+  item: said,
+  label: said,
+  stage: z.enum(STAGES),
+  quantity: z.strictObject({
+    unit: z.enum(['count', 'length', 'area', 'volume', 'weight']),
+    amount: z.number().positive(),
+  }),
+  package: z.strictObject({ size: z.number().positive(), label: said, labels: said }).optional(),
+  price: z.strictObject({ cents: z.int().nonnegative(), currency: z.string().length(3) }).optional(),
+  room: said.optional(),
+  note: said.optional(),
+});
 const reply = z.strictObject({
   headline: said.refine((text) => !text.includes('\n'), 'more than a line'),
   blocks: z.array(block),
@@ -48,6 +62,7 @@ const reply = z.strictObject({
   actions: z.array(z.strictObject({ label: said, ask: said })),
   audience: z.enum(['asker', 'channel']),
   data: z.looseObject({ kind: said }),
+  needs: z.array(need).min(1).optional(),
 });
 
 const asks = [...commands.flatMap(({ examples }) => examples.map(({ ask }) => ask)), ...DEMO_ASKS];
