@@ -4,15 +4,24 @@ import { commands } from '../commands/index.ts';
 import { answer } from './bot/answer.ts';
 import { closePictures } from './draw/png.ts';
 import { readConfig } from './host/config.ts';
+import { dataFolder } from './host/data-folder.ts';
 import { faultsTo } from './host/faults.ts';
 import { closeWorkers } from './solve/pool.ts';
+import { openStore } from './store/store.ts';
 import { DEMO_ASKS, WORKED_ASK } from './terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session, showWorked } from './terminal/receive.ts';
 import { TERMINAL } from './words/terminal.ts';
 
+/** What is closed at the end. */
+const closing: (() => Promise<void>)[] = [closeWorkers, closePictures];
+
 async function main([mode, ...words]: readonly string[]): Promise<number> {
-  const { units, decimal, currency, history, pictures } = readConfig(process.env);
-  const ports = faultsTo(process.stderr);
+  const { units, decimal, currency, history, pictures, store: url, data } = readConfig(process.env);
+  const { fault } = faultsTo(process.stderr);
+  const folder = dataFolder(data, process.env);
+  const store = openStore({ url, folder, fault: (cause) => fault('store', cause) });
+  closing.push(() => store.close());
+  const ports = { fault, store };
   const session: Session = {
     answer: (invocation) => answer(invocation, commands, ports),
     commands,
@@ -54,5 +63,5 @@ try {
   process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`);
   process.exitCode = 1;
 } finally {
-  await Promise.all([closeWorkers(), closePictures()]);
+  await Promise.all(closing.map((close) => close()));
 }

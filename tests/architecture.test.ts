@@ -21,6 +21,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   measure: 20,
   draw: 4,
   solve: 5,
+  store: 5,
   bot: 6,
   commands: 6,
   terminal: 1,

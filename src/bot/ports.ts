@@ -3,6 +3,23 @@
 export interface Ports {
   /** Tells whoever runs the bot of a fault: the short reference the asker was given, and the cause. */
   fault(reference: string, cause: unknown): void;
+  /** Where projects and answers are kept; without it every ask stands alone. */
+  readonly store?: Store;
+  /** Milliseconds since 1970; the machine's clock without it. */
+  now?(): number;
+}
+
+/** What is kept: plain values, and shelves of records. */
+export interface Store {
+  readonly kept: Kept;
+  shelf<T>(kind: string, codec: Codec<T>): Shelf<T>;
+}
+
+/** A record as it is written and read. */
+export interface Codec<T> {
+  /** The record, brought up to the version of today. Throws RecordDamaged or RecordTooNew. */
+  read(raw: unknown): T;
+  write(value: T): unknown;
 }
 
 /** Plain values by key, each for as long as it is told to live: kept answers, drafts, what was seen already. */

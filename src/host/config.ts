@@ -11,6 +11,11 @@ const configuration = z.object({
     .default('USD'),
   FLOORHAND_HISTORY: z.string().default(''),
   FLOORHAND_PICTURES: z.string().default('pictures'),
+  FLOORHAND_STORE: z
+    .string()
+    .regex(/^(|postgres(ql)?:\/\/.+|rediss?:\/\/.+)$/, 'empty, postgres://… or redis://…')
+    .default(''),
+  FLOORHAND_DATA: z.string().default(''),
 });
 
 /** What whoever runs the bot has chosen. */
@@ -22,6 +27,10 @@ export interface Config {
   readonly history: string;
   /** Folder for the pictures of the terminal's answers. */
   readonly pictures: string;
+  /** Address of the server that keeps projects; empty for the data folder. */
+  readonly store: string;
+  /** The data folder; empty for the one that the system has for it. */
+  readonly data: string;
 }
 
 /** Reads the configuration; empty variables count as not set. Throws an Error that names every fault. */
@@ -34,12 +43,14 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     const faults = result.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`);
     throw new Error(`The configuration cannot be read.\n${faults.join('\n')}`);
   }
-  const { FLOORHAND_UNITS, FLOORHAND_DECIMAL, FLOORHAND_CURRENCY, FLOORHAND_HISTORY, FLOORHAND_PICTURES } = result.data;
+  const read = result.data;
   return {
-    units: FLOORHAND_UNITS,
-    decimal: FLOORHAND_DECIMAL,
-    currency: FLOORHAND_CURRENCY,
-    history: FLOORHAND_HISTORY,
-    pictures: FLOORHAND_PICTURES,
+    units: read.FLOORHAND_UNITS,
+    decimal: read.FLOORHAND_DECIMAL,
+    currency: read.FLOORHAND_CURRENCY,
+    history: read.FLOORHAND_HISTORY,
+    pictures: read.FLOORHAND_PICTURES,
+    store: read.FLOORHAND_STORE,
+    data: read.FLOORHAND_DATA,
   };
 }

@@ -29,6 +29,10 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     packages: ['zod', 'fastest-levenshtein', 'node:*'],
   },
   commands: { rooms: BELOW_COMMANDS, packages: ['zod', 'fastest-levenshtein'] },
+  store: {
+    rooms: ['src/bot/ports.ts', 'project'],
+    packages: ['keyv', 'lmdb', 'pg', '@keyv/postgres', '@keyv/redis', 'node:*'],
+  },
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
   host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'hono', '@hono/node-server', 'node:*'] },
   main: { rooms: ALL, packages: ['node:*'] },

@@ -4,7 +4,15 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/host/config.ts';
 
-const STANDARD = { units: 'imperial', decimal: '.', currency: 'USD', history: '', pictures: 'pictures' };
+const STANDARD = {
+  units: 'imperial',
+  decimal: '.',
+  currency: 'USD',
+  history: '',
+  pictures: 'pictures',
+  store: '',
+  data: '',
+};
 
 describe('the configuration', () => {
   it('needs nothing set, and an empty variable counts as not set', () => {
@@ -19,8 +27,18 @@ describe('the configuration', () => {
       FLOORHAND_CURRENCY: 'EUR',
       FLOORHAND_HISTORY: 'asks.txt',
       FLOORHAND_PICTURES: 'plans',
+      FLOORHAND_STORE: 'postgres://bot@db/floors',
+      FLOORHAND_DATA: '/srv/floors',
     };
-    const told = { units: 'metric', decimal: ',', currency: 'EUR', history: 'asks.txt', pictures: 'plans' };
+    const told = {
+      units: 'metric',
+      decimal: ',',
+      currency: 'EUR',
+      history: 'asks.txt',
+      pictures: 'plans',
+      store: 'postgres://bot@db/floors',
+      data: '/srv/floors',
+    };
     expect(readConfig(environment)).toEqual(told);
   });
 
@@ -30,6 +48,15 @@ describe('the configuration', () => {
       /cannot be read\.\nFLOORHAND_UNITS: .*imperial.*metric.*\nFLOORHAND_DECIMAL: .*\nFLOORHAND_CURRENCY: .*ISO 4217/,
     );
   });
+
+  it.each(['', 'postgres://db/x', 'postgresql://db/x', 'redis://cache', 'rediss://cache:6380/1'])(
+    'takes “%s” for a store',
+    (address) => expect(readConfig({ FLOORHAND_STORE: address }).store).toBe(address),
+  );
+
+  it.each(['mysql://db/x', 'postgres', '/srv/floors', 'http://db'])('refuses %s for a store', (address) =>
+    expect(() => readConfig({ FLOORHAND_STORE: address })).toThrow(/FLOORHAND_STORE: .*postgres:/),
+  );
 
   it('of the example file is the standard one, and the file names every variable', () => {
     const example = readFileSync(new URL('../../.env.example', import.meta.url), 'utf8');

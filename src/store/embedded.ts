@@ -1,0 +1,186 @@
+/** The embedded back end: lmdb in one data folder, every write in a transaction that is flushed before it is answered. */
+
+import { existsSync, mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Database, open, type RootDatabase } from 'lmdb';
+import { Outage } from '../bot/ports.ts';
+import { nameWrite } from './changes.ts';
+import { FolderTaken, Ownership, SEEN_EVERY } from './embedded-owner.ts';
+import { EmbeddedValues } from './embedded-values.ts';
+import type { Engine, Held, Row } from './engine.ts';
+import { type Clock, within } from './patience.ts';
+
+const PAGE = 256;
+/** How often, and after how many milliseconds, a folder that is in use is tried again before giving up. */
+const TRIES = 10;
+const BETWEEN_TRIES = 100;
+
+type Key = [kind: string, id: string];
+
+/** What the embedded back end is told. */
+export interface EmbeddedTerms {
+  readonly folder: string;
+  readonly clock: Clock;
+  /** Milliseconds that the disk may take for one write. */
+  readonly operation: number;
+}
+
+/** Opens the folder and takes it for this process. Throws Outage when it cannot be opened, FolderTaken when another process has it. */
+export async function openEmbedded(terms: EmbeddedTerms): Promise<Engine> {
+  const root = openRoot(terms.folder, false);
+  for (let tries = 1; ; tries++) {
+    try {
+      return new Embedded(root, new Ownership(root, terms.folder, nameWrite(), terms.clock), terms);
+    } catch (cause) {
+      if (cause instanceof FolderTaken && tries < TRIES) {
+        await terms.clock.wait(BETWEEN_TRIES);
+        continue;
+      }
+      await root.close();
+      throw cause;
+    }
+  }
+}
+
+/** Opens the folder to read it only, whoever has it: lmdb keeps readers and the writer apart. Rejects with Outage when there is none. */
+export async function readEmbedded(terms: EmbeddedTerms): Promise<Engine> {
+  return new Embedded(openRoot(terms.folder, true), undefined, terms);
+}
+
+function openRoot(folder: string, readOnly: boolean): RootDatabase {
+  const path = join(folder, 'store');
+  try {
+    if (!readOnly) mkdirSync(path, { recursive: true, mode: 0o700 });
+    // It would make the folder itself, with nothing in it to read.
+    else if (!existsSync(path)) throw new Error(`There is no ${path}.`);
+    // Without overlapping, a commit is flushed before its promise resolves.
+    return open({ path, readOnly, overlappingSync: false, encoding: 'string', maxDbs: 8 });
+  } catch (cause) {
+    throw new Outage(`The data folder ${folder} cannot be opened.`, { cause });
+  }
+}
+
+class Embedded implements Engine {
+  readonly values: EmbeddedValues & Engine['values'];
+  readonly #root: RootDatabase;
+  readonly #owned: Ownership | undefined;
+  readonly #said: NodeJS.Timeout | undefined;
+  readonly #operation: number;
+  readonly #records: Database<string, Key>;
+
+  constructor(root: RootDatabase, owned: Ownership | undefined, { clock, operation }: EmbeddedTerms) {
+    this.#root = root;
+    this.#owned = owned;
+    this.#operation = operation;
+    this.#records = root.openDB({ name: 'records', encoding: 'string', useVersions: true });
+    const values = new EmbeddedValues(root, clock, (work) => this.#answer(work));
+    this.values = Object.assign(values, { adapter: values });
+    if (!owned) return;
+    this.#said = setInterval(() => void owned.say(), SEEN_EVERY);
+    this.#said.unref();
+  }
+
+  read(kind: string, id: string): Promise<Row | undefined> {
+    return this.#answer(async () => {
+      const found = this.#records.getEntry([kind, id]);
+      return found && { rev: found.version ?? 0, text: found.value };
+    });
+  }
+
+  create(kind: string, id: string, { rev, text }: Row): Promise<boolean> {
+    const key: Key = [kind, id];
+    return this.#answer(() => this.#records.ifNoExists(key, () => this.#records.put(key, text, rev)));
+  }
+
+  put(kind: string, id: string, { rev, text }: Row, after: number): Promise<boolean> {
+    return this.#answer(() => this.#records.put([kind, id], text, rev, after));
+  }
+
+  remove(kind: string, id: string): Promise<boolean> {
+    const key: Key = [kind, id];
+    return this.#answer(async () => {
+      for (;;) {
+        const found = this.#records.getEntry(key);
+        if (!found) return false;
+        if (await this.#records.remove(key, found.version ?? 0)) return true;
+      }
+    });
+  }
+
+  /** There is no connection to be lost, so nobody needs to ask. */
+  async landed(): Promise<boolean> {
+    return false;
+  }
+
+  async *ids(kind: string): AsyncGenerator<string> {
+    for await (const [found, id] of this.#keys([kind])) {
+      if (found !== kind) return;
+      yield id;
+    }
+  }
+
+  async ping(): Promise<void> {
+    await this.read('ping', 'ping');
+  }
+
+  async doubts(): Promise<readonly string[]> {
+    return [];
+  }
+
+  /** As of one moment: a read transaction that stays open to the end. */
+  async *all(): AsyncGenerator<Held> {
+    const transaction = this.#root.useReadTransaction();
+    try {
+      for (const { key, value, version } of this.#records.getRange({ transaction, versions: true })) {
+        yield { record: { kind: key[0], id: key[1], rev: version ?? 0, text: value } };
+      }
+      for (const kept of this.values.entries(transaction)) yield { kept };
+    } finally {
+      transaction.done();
+    }
+  }
+
+  async empty(): Promise<boolean> {
+    for await (const _ of this.all()) return false;
+    return true;
+  }
+
+  async fill(held: readonly Held[]): Promise<void> {
+    await this.#answer(() =>
+      Promise.all(
+        held.map((one) =>
+          'record' in one
+            ? this.#records.put([one.record.kind, one.record.id], one.record.text, one.record.rev)
+            : this.values.restore(one.kept),
+        ),
+      ),
+    );
+  }
+
+  async close(): Promise<void> {
+    clearInterval(this.#said);
+    await this.#owned?.release();
+    await this.#root.close();
+  }
+
+  /** A write that a disk does not take is not done; one that hangs may be, and then nobody was told that it is. */
+  async #answer<T>(work: () => Promise<T>): Promise<T> {
+    try {
+      return await within(this.#operation, work());
+    } catch (cause) {
+      throw new Outage('The data folder does not take it.', { cause });
+    }
+  }
+
+  async *#keys(start?: [kind: string]): AsyncGenerator<Key> {
+    let from: { start?: [string] | Key; exclusiveStart?: boolean } = start ? { start } : {};
+    for (;;) {
+      // Pages, so that no read transaction stays open while the reader takes its time.
+      const page = [...this.#records.getKeys({ ...from, limit: PAGE })];
+      yield* page;
+      const last = page.at(-1);
+      if (!last || page.length < PAGE) return;
+      from = { start: last, exclusiveStart: true };
+    }
+  }
+}

@@ -1,0 +1,100 @@
+/** Records of one kind in the store: what cannot be read is copied aside and told, and hinders no other. */
+
+import { randomInt } from 'node:crypto';
+import { type Codec, Outage, RecordDamaged, RecordTooNew, type Shelf } from '../bot/ports.ts';
+import { Changes, nameWrite } from './changes.ts';
+import type { Opened, Row } from './engine.ts';
+import { type Clock, Lost, type Patience, patiently, settled } from './patience.ts';
+
+/** What a shelf is told beside its kind and codec. */
+export interface ShelfTerms {
+  readonly clock: Clock;
+  readonly patience: Patience;
+  /** Tells whoever runs the bot. */
+  fault(cause: unknown): void;
+}
+
+/** The kind under which damaged records are copied. */
+export const ASIDE = 'aside';
+
+/** What every engine takes as a name: printable ASCII without a space, 1 to 200 of them. */
+const NAME = /^[!-~]{1,200}$/;
+const HIGHEST_FIRST_REV = 2 ** 40;
+
+/** A shelf. Throws a RangeError for a kind that is not small letters, or an id to create that no engine takes. */
+export function shelfOn<T>(open: Opened, kind: string, codec: Codec<T>, terms: ShelfTerms): Shelf<T> {
+  if (!/^[a-z]{1,20}$/.test(kind)) throw new RangeError(`“${kind}” is no name for a kind of record`);
+  const { clock, patience } = terms;
+  const texts = { read: (id: string, row: Row) => readRow(id, row), write: (value: T) => written(codec, value) };
+  const changes = new Changes<T>(open, kind, texts, clock, patience);
+
+  async function readRow(id: string, row: Row): Promise<T> {
+    try {
+      return codec.read(JSON.parse(row.text));
+    } catch (cause) {
+      if (cause instanceof RecordTooNew) throw cause;
+      const damage = new RecordDamaged(`The ${kind} ${id} cannot be read.`, { cause });
+      if (await copyAside(id, row, cause)) terms.fault(damage);
+      throw damage;
+    }
+  }
+
+  /** Whether it was the first time that this revision was copied. An engine that is away must not hide the damage. */
+  async function copyAside(id: string, row: Row, cause: unknown): Promise<boolean> {
+    const copy = {
+      kind,
+      id,
+      rev: row.rev,
+      text: row.text,
+      why: String(cause),
+      at: new Date(clock.now()).toISOString(),
+    };
+    try {
+      return await created(ASIDE, `${kind}:${row.rev}:${id}`, JSON.stringify(copy));
+    } catch (failed) {
+      if (failed instanceof Outage) return true;
+      throw failed;
+    }
+  }
+
+  function created(under: string, id: string, text: string): Promise<boolean> {
+    const write = nameWrite();
+    // Records made anew under an old id begin elsewhere, so that a late put to the old one finds another revision.
+    const row = { rev: randomInt(1, HIGHEST_FIRST_REV), text };
+    const create = async () => (await open()).create(under, id, row, write);
+    return settled(clock, patience, create, async () => (await open()).landed(write));
+  }
+
+  return {
+    async load(id) {
+      if (!NAME.test(id)) return undefined;
+      const row = await patiently(clock, patience, async () => (await open()).read(kind, id));
+      return row && readRow(id, row);
+    },
+    async create(id, value) {
+      if (!NAME.test(id)) throw new RangeError(`“${id}” is no id for a record`);
+      return created(kind, id, written(codec, value));
+    },
+    change: async (id, change) => (NAME.test(id) ? changes.change(id, change) : undefined),
+    async remove(id) {
+      if (!NAME.test(id)) return false;
+      const write = nameWrite();
+      const remove = async () => (await open()).remove(kind, id, write);
+      return settled(clock, patience, remove, async () => (await open()).landed(write));
+    },
+    ids: () => idsOf(open, kind),
+  };
+}
+
+function written<T>(codec: Codec<T>, value: T): string {
+  return JSON.stringify(codec.write(value));
+}
+
+async function* idsOf(open: Opened, kind: string): AsyncGenerator<string> {
+  try {
+    yield* (await open()).ids(kind);
+  } catch (cause) {
+    // What was listed so far cannot be taken back, so a lost list is not begun again.
+    throw cause instanceof Lost ? new Outage('The store does not answer.', { cause }) : cause;
+  }
+}
