@@ -23,6 +23,8 @@ export interface PackagePrice {
   readonly cents: number;
   /** ISO 4217. */
   readonly currency: string;
+  /** Sales tax on top, in hundredths of a percent. */
+  readonly tax?: number;
 }
 
 /** One thing to have for the job. Needs of the same item are added up before anything is rounded. */

@@ -49,7 +49,9 @@ const need = z.strictObject({
     amount: z.number().positive(),
   }),
   package: z.strictObject({ size: z.number().positive(), label: said, labels: said }).optional(),
-  price: z.strictObject({ cents: z.int().nonnegative(), currency: z.string().length(3) }).optional(),
+  price: z
+    .strictObject({ cents: z.int().nonnegative(), currency: z.string().length(3), tax: z.int().positive().optional() })
+    .optional(),
   room: said.optional(),
   note: said.optional(),
 });

@@ -16,6 +16,7 @@ import { brokenBlocks } from './broken.ts';
 import { buyFacts, layFacts } from './facts.ts';
 import { guideTables } from './guide.ts';
 import { type LaidFloor, layAsk, sayingOf } from './laid.ts';
+import { floorNeeds } from './needs.ts';
 import { otherPatterns } from './others.ts';
 import { floorResult } from './result.ts';
 import type { PlanksAsk } from './rules.ts';
@@ -62,6 +63,7 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
     actions: nextAsks(plan, context),
     audience: 'asker',
     data: floorResult(plan, purchase, cost),
+    needs: floorNeeds(laid, ask),
   };
 }
 

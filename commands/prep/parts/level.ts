@@ -14,6 +14,7 @@ import { LEVEL } from '../../../src/words/level.ts';
 import type { LevelAsk } from './level-ask.ts';
 import { fillFacts, fillOf } from './level-fill.ts';
 import { flatFacts, flatOf, hasHigh, highSteps } from './level-flat.ts';
+import { levelNeeds } from './level-needs.ts';
 import { refusal, refusalOnPanel } from './patch-screen.ts';
 
 /** Result data of kind `level`: litres and kilograms of powder. */
@@ -37,6 +38,7 @@ export function answerLevel(ask: LevelAsk, context: Context): Outcome {
   const { bags, kilograms } = bagsFor(fill.litres, ask.bag);
   const said = sayNumber(fill.litres, saying, 1);
   const told = fill.litres > 0 ? (flatness.flat ? LEVEL.noFill : LEVEL.fill)(bags, said) : undefined;
+  const needs = levelNeeds(ask, fill, saying);
   const rule = limits.map(({ gap, over }) => LEVEL.ruleOf(sayLength(gap, saying), sayLength(over, saying)));
   const floor = ask.floor === 'concrete' ? 'concrete' : 'wood';
   const data: LevelResult = { kind: 'level', flat: flatness.flat, litres: fill.litres, bags, kilograms };
@@ -58,6 +60,7 @@ export function answerLevel(ask: LevelAsk, context: Context): Outcome {
     actions: [],
     audience: 'asker',
     data,
+    ...(needs.length > 0 && { needs }),
   };
 }
 

@@ -1,6 +1,6 @@
 /** The facts of a patch: where to cut, what to buy, and what comes from which sheet. */
 
-import { ticks } from '../../../src/core/length.ts';
+import { type Length, ticks } from '../../../src/core/length.ts';
 import { roundUpRatio } from '../../../src/core/round-up.ts';
 import { feetPerTube, tubesFor } from '../../../src/core/subfloor/adhesive.ts';
 import { cornersOf, type Patch } from '../../../src/core/subfloor/patch.ts';
@@ -13,11 +13,16 @@ import { PATCH } from '../../../src/words/patch.ts';
 import { type PatchAsk, roomSides } from './patch-ask.ts';
 
 /** Two screws into each end of a block. */
-const SCREWS_PER_BLOCK = 4;
+export const SCREWS_PER_BLOCK = 4;
 
 /** Tubes of adhesive for the bead of a patch. */
 export function tubesOf(patch: Patch, { tube, bead }: PatchAsk): number {
   return tubesFor(patch.bead, feetPerTube(tube * CUBIC_INCHES_PER_FLUID_OUNCE.value, bead), BEAD_WASTE.value);
+}
+
+/** The least screw through the panel into the joist. */
+export function panelScrew({ spacing, thickness }: PatchAsk): Length {
+  return squeakScrews({ along: spacing, across: ticks(0) }, spacing, spacing, thickness, FASTENER_BITE.value).length;
 }
 
 /** Where and how deep to cut. */
@@ -45,13 +50,6 @@ export function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
   }
   const area = patch.panels.reduce((sum, { u0, u1, v0, v1 }) => sum + BigInt(u1 - u0) * BigInt(v1 - v0), 0n);
   const least = roundUpRatio(area, BigInt(ask.sheet.width) * BigInt(ask.sheet.length));
-  const { length } = squeakScrews(
-    { along: ask.spacing, across: ticks(0) },
-    ask.spacing,
-    ask.spacing,
-    ask.thickness,
-    FASTENER_BITE.value,
-  );
   const { edge, field } = FASTENER_SPACING.value;
   const panels = [...sizes].map(([size, count]) => {
     const [long = '', wide = ''] = size.split('|');
@@ -67,7 +65,7 @@ export function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
       label: PATCH.blocking,
       value: patch.blocking.map((block) => PATCH.block(block.count, cut(block.length))).join(', '),
     },
-    { label: PATCH.screws, value: PATCH.screwsOf(patch.fasteners.length, cut(edge), cut(field), cut(length)) },
+    { label: PATCH.screws, value: PATCH.screwsOf(patch.fasteners.length, cut(edge), cut(field), cut(panelScrew(ask))) },
     { label: PATCH.keptScrews, value: PATCH.keptScrewsOf(patch.kept) },
     { label: PATCH.blockScrews, value: PATCH.blockScrewsOf(patch.blocks.length * SCREWS_PER_BLOCK) },
     {

@@ -18,6 +18,7 @@ import { referral } from '../../../src/words/patch-found.ts';
 import { type PatchAsk, patchProblem, patchRules, roomSides, squareFeet, uvOf } from './patch-ask.ts';
 import { buyFacts, cutFacts, sheetTable } from './patch-facts.ts';
 import { joistRefusal, limitsSaid } from './patch-joist.ts';
+import { patchNeeds } from './patch-needs.ts';
 import { patchResult } from './patch-result.ts';
 import { refusal, refusalFor } from './patch-screen.ts';
 
@@ -55,6 +56,7 @@ export function answerPatch(ask: PatchAsk, context: Context): Outcome {
     actions: [],
     audience: 'asker',
     data: patchResult(patch, ask),
+    needs: patchNeeds(patch, ask, saying),
   };
 }
 

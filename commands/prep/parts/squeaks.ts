@@ -14,6 +14,7 @@ import { worded } from '../../../src/words/cautions.ts';
 import { SQUEAKS } from '../../../src/words/squeaks.ts';
 import { areaWithoutSides } from '../../../src/words/squeaks-problems.ts';
 import { refusalOnPanel } from './patch-screen.ts';
+import { screwNeed } from './squeaks-needs.ts';
 
 export interface SqueaksAsk {
   readonly area: ToldPart;
@@ -68,6 +69,7 @@ export function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
     actions: [{ label: SQUEAKS.soft, ask: SQUEAKS.softAsk }],
     audience: 'asker',
     data,
+    needs: [screwNeed(made.screws, made.length, ask.pack, saying)],
   };
 }
 

@@ -56,6 +56,8 @@ export interface Tearout {
   readonly bags: number;
   readonly blades: number;
   readonly masks: number;
+  /** Bags, blades and masks before they are rounded up. */
+  readonly exact: { readonly bags: number; readonly blades: number; readonly masks: number };
   readonly hours: readonly [number, number];
 }
 
@@ -107,6 +109,11 @@ export function sumTearout(ask: TearoutAsk, covering: Covering, walls: Length): 
   const staples = staplesOf(covering, area, ask.below.ground);
   const hours = tearoutHours(covering, area, tackStrip, staples);
   const { carrier, container } = carrierOf(ask, litres);
+  const exact = {
+    bags: bagsOf(covering, kilograms, litres, ask.carry),
+    blades: Math.max(2, cutLength(rooms) / BLADE_LASTS.value),
+    masks: hours[1] / MASK_LASTS.value,
+  };
   return {
     covering,
     area,
@@ -119,9 +126,10 @@ export function sumTearout(ask: TearoutAsk, covering: Covering, walls: Length): 
     trips: tripsOf(kilograms, litres, carrier),
     container,
     loads: handLoads(kilograms, ask.carry),
-    bags: bagsOf(covering, kilograms, litres, ask.carry),
-    blades: Math.max(2, roundUp(cutLength(rooms) / BLADE_LASTS.value)),
-    masks: roundUp(hours[1] / MASK_LASTS.value),
+    bags: roundUp(exact.bags),
+    blades: roundUp(exact.blades),
+    masks: roundUp(exact.masks),
+    exact,
     hours,
   };
 }
@@ -141,9 +149,9 @@ function carrierOf(ask: TearoutAsk, litres: number): { carrier: Carrier; contain
 function bagsOf(covering: Covering, kilograms: number, litres: number, limit: number): number {
   if (covering === 'carpet') {
     const pad = litres * PAD_SHARE.value;
-    return Math.max(roundUp(pad / BAG.value), handLoads(pad * LOOSE_PAD.value, limit));
+    return Math.max(pad / BAG.value, (pad * LOOSE_PAD.value) / limit);
   }
-  return covering === 'tile' ? Math.max(handLoads(kilograms, limit), roundUp(litres / BAG.value)) : 1;
+  return covering === 'tile' ? Math.max(kilograms / limit, litres / BAG.value) : 1;
 }
 
 /** Ticks of cutting: round every strip once, edges shared by two cut once. */

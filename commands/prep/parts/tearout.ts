@@ -19,6 +19,7 @@ import { refusalOf, sharedAsk } from './house.ts';
 import { assumedWith } from './not-told.ts';
 import { tearoutBlocks, tearoutHeadline } from './tearout-facts.ts';
 import { leadBlock } from './tearout-lead.ts';
+import { tearoutNeeds } from './tearout-needs.ts';
 import { areaOfRooms, sumTearout, type Tearout, type TearoutAsk, tackStripOf } from './tearout-sums.ts';
 
 /** Beyond this many rolls no plan helps; a floor of the usual weight, at the least lift read, stays below. */
@@ -44,6 +45,7 @@ export function answerTearout(ask: TearoutAsk, context: Context): Outcome {
     actions: nextAsks(ask, context),
     audience: 'asker',
     data: resultOf(tearout),
+    needs: tearoutNeeds(tearout),
   };
 }
 

@@ -9,6 +9,7 @@ import { drawSticks } from '../../../src/draw/stick.ts';
 import { sayLength } from '../../../src/measure/say-length.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
 import { TRIM_FIGURES } from '../../../src/trade/trim.ts';
+import { NEEDS } from '../../../src/words/needs.ts';
 import { TRIM, TRIM_ACTIONS } from '../../../src/words/trim.ts';
 import type { ListAsk } from './ask.ts';
 import { boughtFacts, boughtHeadline, cuttingTable } from './bought.ts';
@@ -17,6 +18,7 @@ import { notesOf, stepsBlock } from './notes.ts';
 import { type AskedPieces, askedPieces } from './pieces.ts';
 import { stickPlans } from './plans.ts';
 import { trimResult } from './result.ts';
+import { stickNeeds, toBuy } from './stick-needs.ts';
 import { cornerTable, pieceTable } from './tables.ts';
 import { type AskedWalls, askedWalls, sayingOf } from './walls.ts';
 
@@ -98,6 +100,7 @@ function replyOf(
       },
       plan,
     ),
+    ...toBuy(stickNeeds(plan, ask.stock, { item: 'baseboard', label: NEEDS.baseboard, stage: 'baseboards' }, saying)),
   };
 }
 

@@ -11,11 +11,13 @@ import type { Block, Reply } from '../../../src/reply/reply.ts';
 import { ALIKE_RISERS, EDGE_FIGURES } from '../../../src/trade/edges.ts';
 import { EDGES, riserText, sayProfile } from '../../../src/words/edges.ts';
 import { edgeTooLong, floorTaken, noEdges } from '../../../src/words/edges-problems.ts';
+import { NEEDS } from '../../../src/words/needs.ts';
 import { cuttingTable, sayBought, sayCost } from './bought.ts';
 import { cautionsOf } from './cautions.ts';
 import { type Edge, type EdgesAsk, edgesOf, type ProfilePlan, profilePlans } from './edge-pieces.ts';
 import { longerStick, longestPiece } from './pieces.ts';
 import { trimResult } from './result.ts';
+import { stickNeeds, toBuy } from './stick-needs.ts';
 
 export async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenerator<Outcome> {
   const saying = sayingOf(context);
@@ -109,6 +111,16 @@ function replyOf(
         bound: sum(({ bound }) => bound),
         proven: plans.every(({ plan }) => plan.proven),
       },
+    ),
+    ...toBuy(
+      plans.flatMap(({ profile, plan }) =>
+        stickNeeds(
+          plan,
+          ask.stock,
+          { item: profile, label: NEEDS.profile(sayProfile(profile)), stage: 'transitions' },
+          saying,
+        ),
+      ),
     ),
   };
 }

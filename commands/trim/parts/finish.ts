@@ -16,6 +16,7 @@ import { deepNailText, FINISH } from '../../../src/words/finish.ts';
 import { nailTooShort } from '../../../src/words/finish-problems.ts';
 import type { StudsAsk, WallsAsk } from './ask.ts';
 import { cautionsOf } from './cautions.ts';
+import { finishNeeds } from './finish-needs.ts';
 import type { FinishResult } from './result.ts';
 import { askedWalls, sayingOf } from './walls.ts';
 
@@ -113,6 +114,10 @@ export function answerFinish(ask: FinishAsk, context: Context): Outcome {
     actions: [],
     audience: 'asker',
     data,
+    needs: finishNeeds(
+      { nails, nail, length, bead, tube, filler, primer: litres(ask.primer), paint: litres(ask.coats) },
+      saying,
+    ),
   };
 }
 

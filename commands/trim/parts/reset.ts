@@ -10,6 +10,7 @@ import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import type { ToldStock } from '../../../src/measure/stock.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { BREAKS, TRIM_FIGURES } from '../../../src/trade/trim.ts';
+import { NEEDS } from '../../../src/words/needs.ts';
 import { RESET } from '../../../src/words/trim-reset.ts';
 import type { ListAsk } from './ask.ts';
 import { sayBought, sayCost } from './bought.ts';
@@ -17,6 +18,7 @@ import { cautionsOf } from './cautions.ts';
 import { askedPieces } from './pieces.ts';
 import { stickPlans } from './plans.ts';
 import type { ResetResult } from './result.ts';
+import { stickNeeds, toBuy } from './stick-needs.ts';
 import { type AskedWalls, askedWalls, sayingOf } from './walls.ts';
 
 /** What `trim reset` reads. */
@@ -130,6 +132,9 @@ function replyOf(
     actions: [],
     audience: 'asker',
     data,
+    ...toBuy(
+      stickNeeds(plans.reset, ask.stock, { item: 'baseboard', label: NEEDS.replacement, stage: 'baseboards' }, saying),
+    ),
   };
 }
 

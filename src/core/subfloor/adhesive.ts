@@ -1,9 +1,12 @@
 /** Subfloor adhesive: how far a tube reaches, the bead a patch takes, and the tubes for it. */
 
-import { type Length, TICKS_PER_FOOT, TICKS_PER_INCH } from '../length.ts';
+import { type Length, TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../length.ts';
 import { roundUp } from '../round-up.ts';
 import type { PatchCut } from './patch-cut.ts';
 import type { PanelGrid } from './patch-panel.ts';
+
+/** A litre is a cube of 100 mm. */
+const TICKS_PER_DECIMETRE = TICKS_PER_MM * 100;
 
 /**
  * Feet of bead in a tube: cubic inches ÷ (π/4 · d² · 12), the bead being a cylinder of diameter d.
@@ -24,6 +27,12 @@ export function beadOf(cut: PatchCut, grid: PanelGrid): number {
   const butts = (2 + grid.ends.length) * deep + (2 + grid.edges.length) * wide;
   const between = (cut.joists.length - 2 - grid.ends.length) * deep;
   return 2 * butts + between;
+}
+
+/** Litres in a bead in ticks, a cylinder of diameter d: length · π/4 · d². */
+export function beadLitres(bead: number, diameter: Length): number {
+  const [length, across] = [bead / TICKS_PER_DECIMETRE, diameter / TICKS_PER_DECIMETRE];
+  return length * (Math.PI / 4) * across ** 2;
 }
 
 /** Tubes for a bead in ticks: ⌈feet × waste ÷ feet a tube⌉. */

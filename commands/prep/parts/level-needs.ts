@@ -1,0 +1,33 @@
+/** What levelling takes: compound by volume, and its primer by area. */
+
+import { sayNumber, sayWeight } from '../../../src/measure/say.ts';
+import type { Saying } from '../../../src/measure/say-length.ts';
+import type { Need } from '../../../src/reply/need.ts';
+import { NEEDS } from '../../../src/words/needs.ts';
+import type { LevelAsk } from './level-ask.ts';
+import type { Fill } from './level-fill.ts';
+
+/** Nothing where nothing is filled. */
+export function levelNeeds({ bag }: LevelAsk, fill: Fill, saying: Saying): readonly Need[] {
+  if (fill.litres === 0) return [];
+  const sold = NEEDS.sack(sayWeight(bag.kilograms, saying), sayNumber(bag.litres, saying, 1));
+  return [
+    {
+      item: 'levelling compound',
+      label: NEEDS.leveller,
+      stage: 'flat',
+      quantity: { unit: 'volume', amount: fill.litres },
+      package: { size: bag.litres, ...sold },
+    },
+    ...(fill.area > 0n
+      ? [
+          {
+            item: 'levelling primer',
+            label: NEEDS.primer,
+            stage: 'flat',
+            quantity: { unit: 'area', amount: Number(fill.area) },
+          } as const,
+        ]
+      : []),
+  ];
+}

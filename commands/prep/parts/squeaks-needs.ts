@@ -1,0 +1,17 @@
+/** Screws for a subfloor as something to buy. */
+
+import type { Length } from '../../../src/core/length.ts';
+import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import type { Need } from '../../../src/reply/need.ts';
+import { NEEDS } from '../../../src/words/needs.ts';
+
+/** Screws of a length; `pack` is how many a pack holds, where it is told. */
+export function screwNeed(screws: number, length: Length, pack: number | undefined, saying: Saying): Need {
+  return {
+    item: `subfloor screw ${length}`,
+    label: NEEDS.screws(sayCut(length, saying)),
+    stage: 'subfloor',
+    quantity: { unit: 'count', amount: screws },
+    ...(pack === undefined ? {} : { package: { size: pack, ...NEEDS.pack(pack) } }),
+  };
+}
