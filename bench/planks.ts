@@ -108,6 +108,9 @@ async function answerTime(size: Size): Promise<readonly Metric[]> {
     assumed: [],
     told: new Map<string, string>(),
     again: () => '',
+    desk: undefined,
+    now: () => 0,
+    ask: () => Promise.reject(new Error('a bench asks nothing')),
   };
   const times: number[] = [];
   for (const { region, board } of cases(size)) {

@@ -1,13 +1,19 @@
 /** The one pipeline from an ask to its answers, and the one place where faults are caught. */
 
 import { randomBytes } from 'node:crypto';
+import type { Habits } from '../measure/reading.ts';
 import type { Problem } from '../reply/problem.ts';
 import { askTooLong, SAMPLE_ASK } from '../words/asks.ts';
 import { nothingAsked } from '../words/plain.ts';
-import { askLine, type Command, type Context, fullName, type Outcome, type Problems } from './command.ts';
-import { LONGEST_ASK, type Parsed, parseLine } from './grammar.ts';
+import { notForKeeping } from '../words/project-problems.ts';
+import { type Asked, askLine, type Command, type Context, fullName, type Outcome, type Problems } from './command.ts';
+import { type Desk, openDesk } from './desk.ts';
+import { filled } from './fill.ts';
+import { IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, parseLine } from './grammar.ts';
+import { type Held, holdingsOf } from './holdings.ts';
 import type { Invocation } from './invocation.ts';
-import { parseSentence } from './plain.ts';
+import { offering, remembered } from './offering.ts';
+import { type Partly, parseSentence } from './plain.ts';
 import { Outage, type Ports } from './ports.ts';
 import { readOptions } from './read-options.ts';
 
@@ -27,7 +33,7 @@ export async function* answer(
   ports: Ports,
 ): AsyncGenerator<Answer> {
   try {
-    yield* outcomes(invocation, commands);
+    yield* outcomes(invocation, commands, ports);
   } catch (cause) {
     const reference = randomBytes(4).toString('hex');
     ports.fault(reference, cause);
@@ -35,33 +41,100 @@ export async function* answer(
   }
 }
 
-async function* outcomes(invocation: Invocation, commands: readonly Command[]): AsyncGenerator<Outcome> {
-  if (invocation.text.length > LONGEST_ASK) {
-    yield { problems: [askTooLong(invocation.text.length, LONGEST_ASK)] };
+async function* outcomes(invocation: Invocation, commands: readonly Command[], ports: Ports): AsyncGenerator<Outcome> {
+  const most = IMPORT.test(invocation.text) ? LONGEST_IMPORT : LONGEST_ASK;
+  if (invocation.text.length > most) {
+    yield { problems: [askTooLong(invocation.text.length, most)] };
     return;
   }
-  const parsed = parse(invocation, commands);
-  if (!parsed.ok) {
-    yield withForm(parsed.problems, commands);
+  const desk = openDesk(invocation.asker, ports);
+  const holdings = await holdingsOf(desk, invocation, ports);
+  const here: Here = { invocation, commands, ports, desk, holdings };
+  const whole = wholeAsk(here, invocation.text, invocation.written);
+  if ('problems' in whole) {
+    yield whole;
     return;
   }
-  const options = readOptions(parsed.command, parsed.told, invocation.habits);
+  for await (const outcome of outcomesOf(whole, here)) {
+    if (!desk || !('headline' in outcome)) yield outcome;
+    else yield offering(outcome, whole, holdings, desk.now());
+  }
+}
+
+/** What an ask happens among. */
+interface Here {
+  readonly invocation: Invocation;
+  readonly commands: readonly Command[];
+  readonly ports: Ports;
+  readonly desk: Desk | undefined;
+  readonly holdings: Held;
+}
+
+/** An ask with everything told: by its asker, and from what they keep. */
+export interface Whole {
+  readonly command: Command;
+  readonly told: ReadonlyMap<string, string>;
+  /** What the asker told themselves. */
+  readonly typed: ReadonlyMap<string, string>;
+  readonly assumed: readonly string[];
+  readonly line: string;
+}
+
+function wholeAsk({ commands, holdings }: Here, text: string, written: Invocation['written']): Whole | Problems {
+  const { habits } = holdings;
+  const parsed = parse(text, written, habits, commands);
+  const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
+  if (!known) return unread(parsed, commands);
+  const { command } = known;
+  const { told, notes, problem } = filled(command, known.told, holdings, commands, habits);
+  // A sentence that lacks something is still an ask where the project tells it.
+  if (!known.missing.every((option) => told.has(option))) return unread(parsed, commands);
+  if (problem) return { problems: [problem] };
+  const assumed = [...(known.assumed ?? []), ...notes, ...holdings.notes];
+  return { command, told, typed: known.told, assumed, line: askLine(command, told) };
+}
+
+async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
+  const { command, told } = whole;
+  const { invocation, commands, ports, desk, holdings } = here;
+  const options = readOptions(command, told, holdings.habits);
   if (!options.ok) {
-    yield mendable(options, parsed);
+    yield mendable(options, whole);
     return;
   }
-  const { command, told } = parsed;
   const context: Context = {
     asker: invocation.asker,
-    habits: invocation.habits,
+    habits: holdings.habits,
     commands,
-    assumed: [...(parsed.assumed ?? []), ...options.assumed],
+    assumed: [...whole.assumed, ...options.assumed],
     told,
+    desk,
+    now: () => ports.now?.() ?? Date.now(),
+    ask: (line) => asked(line, here),
     again: (changes) => askLine(command, new Map([...told, ...Object.entries(changes)])),
   };
-  const outcome = command.run(options.values, context);
-  if (Symbol.asyncIterator in outcome) for await (const one of outcome) yield mendable(one, parsed);
-  else yield mendable(outcome, parsed);
+  let last: Outcome | undefined;
+  for await (const one of eachOf(await command.run(options.values, context))) {
+    last = mendable(one, whole);
+    yield last;
+  }
+  if (desk && last && 'headline' in last) await remembered(whole, last, desk, ports);
+}
+
+async function* eachOf(outcome: Outcome | AsyncIterable<Outcome>): AsyncGenerator<Outcome> {
+  if (Symbol.asyncIterator in outcome) yield* outcome;
+  else yield outcome;
+}
+
+/** The last answer to a line asked on the asker's behalf: never a command that changes what they keep. */
+async function asked(line: string, here: Here): Promise<Asked> {
+  const whole = wholeAsk(here, line, 'line');
+  if ('problems' in whole) return { outcome: whole, line };
+  if (whole.command.group === 'project') return { outcome: { problems: [notForKeeping(line)] }, line };
+  let outcome: Outcome | undefined;
+  for await (const one of outcomesOf(whole, { ...here, desk: undefined })) outcome = one;
+  if (!outcome) throw new Error(`no answer to “${line}”`);
+  return { outcome, line: whole.line };
 }
 
 interface Told {
@@ -76,9 +149,16 @@ function mendable(outcome: Outcome, told: Told): Outcome {
 }
 
 /** A line typed for us by the grammar; somebody's message as a sentence. */
-function parse({ text, habits, written }: Invocation, commands: readonly Command[]): Parsed {
+function parse(text: string, written: Invocation['written'], habits: Habits, commands: readonly Command[]): Parsed {
   if (written !== 'message') return parseLine(text, commands, habits);
   return parseSentence(text, commands, habits) ?? { ok: false, problems: [nothingAsked(text)] };
+}
+
+type Lacking = Pick<Partly, 'command' | 'told' | 'missing'> & Partial<Partly>;
+
+function unread(parsed: Parsed, commands: readonly Command[]): Problems {
+  if (parsed.ok) throw new Error('a line that was read lacks nothing');
+  return withForm(parsed.problems, commands);
 }
 
 /** Problems of a line, with the form of the whole ask that mends it: what was read of it is told there. */

@@ -1,6 +1,6 @@
 /** A filled form or menu as the line that the grammar reads. */
 
-import { askLine, type Command, fullName } from './command.ts';
+import { askLine, type Command, fullName, typedName } from './command.ts';
 
 /** The command with its options told, its group before it. A first option alone stands without its name: a sentence typed there is read as one. */
 export function formLine(command: Command, told: ReadonlyMap<string, string>): string {
@@ -8,5 +8,5 @@ export function formLine(command: Command, told: ReadonlyMap<string, string>): s
   const [only, ...more] = told;
   const [first] = Object.keys(command.options.shape);
   if (only && more.length === 0 && only[0] === first) return `${name} ${only[1]}`;
-  return `${name}${askLine(command, told).slice(command.name.length)}`;
+  return `${name}${askLine(command, told).slice(typedName(command).length)}`;
 }

@@ -5,6 +5,7 @@ import { factsOf, type OptionFacts } from '../measure/option.ts';
 import type { Habits } from '../measure/reading.ts';
 import type { Problem, Refusal } from '../reply/problem.ts';
 import type { Reply } from '../reply/reply.ts';
+import type { Desk } from './desk.ts';
 import type { Asker } from './invocation.ts';
 
 /** An ask and the headline it must produce. */
@@ -38,8 +39,20 @@ export interface Context {
   readonly assumed: readonly string[];
   /** What was typed, by option. */
   readonly told: ReadonlyMap<string, string>;
+  /** The asker's projects; undefined where nothing is kept. */
+  readonly desk: Desk | undefined;
+  /** Milliseconds since 1970. */
+  now(): number;
+  /** Asks a line as this asker would, filled from the project in use. */
+  ask(line: string): Promise<Asked>;
   /** The same ask with these options told otherwise, as a line to type. */
   again(changes: Readonly<Record<string, string>>): string;
+}
+
+/** The answer to a line that stands, and the line whole: with what was filled in from the project in use. */
+export interface Asked {
+  readonly outcome: Outcome;
+  readonly line: string;
 }
 
 export type Options = z.ZodObject<Record<string, z.ZodType>>;
@@ -51,7 +64,7 @@ export interface Command<O extends Options = Options> {
   readonly summary: string;
   readonly options: O;
   readonly examples: readonly [Example, ...Example[]];
-  run(options: z.output<O>, context: Context): Outcome | AsyncIterable<Outcome>;
+  run(options: z.output<O>, context: Context): Outcome | Promise<Outcome> | AsyncIterable<Outcome>;
 }
 
 /** A command as the registry keeps it. */
@@ -69,7 +82,15 @@ export function fullName(command: Command): string {
   return command.group ? `${command.group} ${command.name}` : command.name;
 }
 
+/**
+ * A command's name as it is typed at its shortest. Commands of a project keep their group: their own names are everyday
+ * words, such as show and use, that begin sentences about other things.
+ */
+export function typedName(command: Command): string {
+  return command.group === 'project' ? fullName(command) : command.name;
+}
+
 /** A command with its options told, as a line that the grammar reads. */
 export function askLine(command: Command, told: ReadonlyMap<string, string>): string {
-  return [command.name, [...told].map(([option, text]) => `${option}: ${text}`).join(', ')].join(' ').trim();
+  return [typedName(command), [...told].map(([option, text]) => `${option}: ${text}`).join(', ')].join(' ').trim();
 }

@@ -7,11 +7,15 @@ import { DEFAULT_HABITS, type Habits } from '../measure/reading.ts';
 import type { Problem } from '../reply/problem.ts';
 import { commandMissing, emptyAsk, misspeltOption, quoted, toldTwice, unknownCommand } from '../words/asks.ts';
 import { nothingAsked } from '../words/plain.ts';
-import { askLine, type Command, fullName } from './command.ts';
-import { parseSentence, type Sentence } from './plain.ts';
+import { askLine, type Command, fullName, typedName } from './command.ts';
+import { type Partly, parseSentence, type Sentence } from './plain.ts';
 
 /** Longer lines are refused before anything looks at them. */
 export const LONGEST_ASK = 4000;
+
+/** But for a line that brings back what was taken out. */
+export const LONGEST_IMPORT = 400_000;
+export const IMPORT = /^\W{0,3}project\s+mydata\s/i;
 
 /** A line taken apart: the command, the text told for each option, and how a sentence was taken where it was one. */
 export type Parsed =
@@ -21,7 +25,7 @@ export type Parsed =
       readonly told: ReadonlyMap<string, string>;
       readonly assumed?: readonly string[];
     }
-  | { readonly ok: false; readonly problems: readonly [Problem, ...Problem[]] };
+  | { readonly ok: false; readonly problems: readonly [Problem, ...Problem[]]; readonly partly?: Partly | undefined };
 
 /**
  * Takes a line apart: by the grammar, and as a sentence where it begins with no command, or where what follows one has no
@@ -84,12 +88,12 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
     const named = fullName(command);
     if (`${first} ${second}` === named) return { command, rest: text.slice(words?.[0].length ?? 0) };
   }
-  const single = commands.find((command) => command.name === first);
+  const single = commands.find((command) => typedName(command) === first);
   if (single) return { command: single, rest: text.slice(first.length) };
   const options = (command: Command) => pairStart(Object.keys(command.options.shape)).exec(text);
   const owner = commands.find((command) => options(command)?.index === 0);
-  if (owner) return { problem: commandMissing(text, owner.name), sentence: true, owner };
-  const names = commands.flatMap((command) => [fullName(command), command.name]);
+  if (owner) return { problem: commandMissing(text, typedName(owner)), sentence: true, owner };
+  const names = commands.flatMap((command) => [fullName(command), typedName(command)]);
   const grouped = commands.some((command) => command.group === first);
   const word = grouped ? `${first} ${second}`.trim() : first;
   const near = word === '' || isTalk(first) ? undefined : closest(word, names);

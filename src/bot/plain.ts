@@ -16,7 +16,20 @@ export type Sentence =
       readonly told: ReadonlyMap<string, string>;
       readonly assumed: readonly string[];
     }
-  | { readonly ok: false; readonly problems: readonly [Problem]; readonly read: boolean };
+  | {
+      readonly ok: false;
+      readonly problems: readonly [Problem];
+      readonly read: boolean;
+      readonly partly?: Partly | undefined;
+    };
+
+/** A sentence that lacks facts and leaves none in doubt. */
+export interface Partly {
+  readonly command: Command;
+  readonly told: ReadonlyMap<string, string>;
+  readonly assumed: readonly string[];
+  readonly missing: readonly string[];
+}
 
 /** The command of each topic, by its full name. */
 const COMMANDS: Readonly<Record<Topic, string>> = {
@@ -90,7 +103,8 @@ export function parseSentence(
     return value === undefined ? [] : [[option, value]];
   });
   const whole = options.length > 0 ? askLine(command, new Map(options)) : SAMPLE_ASK;
-  return { ok: false, problems: [askedBack(missing, got || text, why, whole)], read };
+  const partly = plain.untold && { command, told, assumed: plain.assumed, missing: plain.untold };
+  return { ok: false, problems: [askedBack(missing, got || text, why, whole)], read, partly };
 }
 
 /** A whole ask of such a command: what the sentence told, and samples for what decides the answer. */

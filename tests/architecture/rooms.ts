@@ -23,7 +23,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     packages: ['@resvg/resvg-js', 'piscina', 'dejavu-fonts-ttf', 'node:*'],
   },
   solve: { rooms: ['core'], packages: ['highs', 'piscina', 'node:*'] },
-  project: { rooms: ['core', 'measure', 'trade', 'reply'], packages: ['zod'] },
+  project: { rooms: ['core', 'reply', 'words', 'trade', 'measure', 'src/bot/ports.ts'], packages: ['zod'] },
   bot: {
     rooms: ['reply', 'words', 'measure', 'trade', 'project'],
     packages: ['zod', 'fastest-levenshtein', 'node:*'],

@@ -71,6 +71,9 @@ export function floorSaid(plain: string, measures: Measures, habits: Habits, not
   for (const [option, value] of layout.options) if (!doubts.includes(option)) told.set(option, value);
   const missing = roomMissing ?? plankMissing ?? missingLayout(measures) ?? unplaced(measures);
   if (!missing) return { kind: 'ask', topic: 'planks', told, assumed };
+  const lacking = [roomMissing, plankMissing, missingLayout(measures), unplaced(measures)].filter(
+    (one) => one !== undefined,
+  );
   const samples = new Map(
     [roomMissing, plankMissing, missingLayout(measures)].flatMap((one) =>
       one ? [[one.option, one.sample] as const] : [],
@@ -85,6 +88,7 @@ export function floorSaid(plain: string, measures: Measures, habits: Habits, not
     got: missing.got,
     why: missing.why,
     samples,
+    untold: lacking.every((one) => one.got === '') ? lacking.map(({ option }) => option) : undefined,
   };
 }
 

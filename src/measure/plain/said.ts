@@ -32,5 +32,7 @@ export type Plain =
       readonly why: string;
       /** Something to type for every option that is not told, so that the ask is whole. */
       readonly samples: Told;
+      /** The options that are missing, where nothing told is in doubt. */
+      readonly untold?: readonly string[] | undefined;
     }
   | { readonly kind: 'nothing' };

@@ -1,0 +1,24 @@
+/** New projects: an empty one, and a copy of another for the same home. */
+
+import { emptyParts } from './parts.ts';
+import type { Content, Project } from './project.ts';
+
+export interface Born {
+  readonly id: string;
+  readonly owner: string;
+}
+
+/** A project with nothing in it. */
+export function emptyContent(name: string): Content {
+  return { name, state: { kind: 'active' }, rooms: [], picks: {}, kept: [], ...emptyParts() };
+}
+
+/** A project of this content, with no change made yet. */
+export function bornWith(content: Content, { id, owner }: Born): Project {
+  return { version: 1, id, owner, helpers: [], ...content, count: 0, history: [], undone: [] };
+}
+
+/** The same home: its rooms and picks, none of its answers, purchases or notes of what was done. */
+export function copyOf({ rooms, picks }: Content, name: string): Content {
+  return { ...emptyContent(name), rooms, picks };
+}

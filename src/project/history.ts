@@ -1,0 +1,82 @@
+/** The changes of a project: recorded as what takes them back, taken back, and made again. */
+
+import { LIMITS } from './limits.ts';
+import { type Deed, may, type Role } from './may.ts';
+import { applied, difference, type Patch } from './patch.ts';
+import { type Change, type Content, contentOf, contentSchema, type Project } from './project.ts';
+
+/** Who made a change, from which account, and when. */
+export type Stamp = Pick<Change, 'by' | 'via' | 'at'>;
+
+/** A person's role in a project; none for a stranger. */
+export function roleOf({ owner, helpers }: Project, person: string): Role | undefined {
+  return owner === person ? 'owner' : helpers.find((helper) => helper.person === person)?.role;
+}
+
+/** Whether a person may do this with a project. */
+export function mayDo(project: Project, person: string, deed: Deed): boolean {
+  return may(roleOf(project, person), deed);
+}
+
+/** The project with these parts in place and the change recorded; the same where nothing is different. */
+export function changed(project: Project, parts: Partial<Content>, said: string, stamp: Stamp): Project {
+  const next = { ...project, ...parts };
+  const back = difference(contentOf(next), contentOf(project));
+  if (!back) return project;
+  return { ...next, ...recorded(project, project.history, { ...stamp, said, back }), undone: [] };
+}
+
+/** The last change taken back; undefined where there is none. */
+export function undone(project: Project, stamp: Stamp): { project: Project; change: Change } | undefined {
+  const change = project.history.at(-1);
+  if (!change) return undefined;
+  const turned = turn(project, change.back);
+  const { history, count } = recorded(project, project.undone, { ...stamp, said: change.said, back: turned.back });
+  return { project: { ...turned.project, count, history: project.history.slice(0, -1), undone: history }, change };
+}
+
+/** The last change that was taken back, made again; undefined where there is none. */
+export function redone(project: Project, stamp: Stamp): { project: Project; change: Change } | undefined {
+  const change = project.undone.at(-1);
+  if (!change) return undefined;
+  const turned = turn(project, change.back);
+  const { history, count } = recorded(project, project.history, { ...stamp, said: change.said, back: turned.back });
+  return { project: { ...turned.project, count, history, undone: project.undone.slice(0, -1) }, change };
+}
+
+/** A change as somebody else made it. */
+export interface News {
+  readonly said: string;
+  readonly at: number;
+  readonly takenBack: boolean;
+}
+
+/** What was changed after the change number `seen`, but from this account, in order. */
+export function newsSince({ history, undone: back }: Project, seen: number, via: string): readonly News[] {
+  return [
+    ...history.map((change) => ({ ...change, takenBack: false })),
+    ...back.map((change) => ({ ...change, takenBack: true })),
+  ]
+    .filter((change) => change.no > seen && change.via !== via)
+    .sort((one, other) => one.no - other.no)
+    .map(({ said, at, takenBack }) => ({ said, at, takenBack }));
+}
+
+function turn(project: Project, patch: Patch): { project: Project; back: Patch } {
+  const before = contentOf(project);
+  const after = contentSchema.parse(applied(before, patch));
+  const { version, id, owner, helpers, count, history, undone: back } = project;
+  return {
+    project: { version, id, owner, helpers, ...after, count, history, undone: back },
+    back: difference(after, before) ?? { keys: {} },
+  };
+}
+
+/** A list of changes with one more, no longer and no larger than is kept. */
+function recorded(project: Project, list: readonly Change[], change: Omit<Change, 'no'>) {
+  const count = project.count + 1;
+  const said = change.said.slice(0, LIMITS.note).replace(/[\uD800-\uDBFF]$/, '');
+  const history = [...list, { ...change, said, no: count }].slice(-LIMITS.changes);
+  while (history.length > 1 && JSON.stringify(history).length > LIMITS.changesSize) history.shift();
+  return { count, history };
+}

@@ -1,0 +1,93 @@
+/** The difference between two pieces of plain data, as small as what changed: what undoing a change is kept as. */
+
+import { z } from 'zod';
+
+/** `set` puts a value, `keys` changes some of an object (null drops one), `items` some of a list, `cut` and `put` a stretch of it. */
+export type Patch =
+  | { readonly set: unknown }
+  | { readonly keys: Readonly<Record<string, Patch | null>> }
+  | { readonly items: Readonly<Record<string, Patch>> }
+  | { readonly at: number; readonly cut: number; readonly put: readonly unknown[] };
+
+const place = z.int().nonnegative();
+
+export const patchSchema: z.ZodType<Patch> = z.lazy(() =>
+  z.union([
+    z.strictObject({ keys: z.record(z.string(), patchSchema.nullable()) }),
+    z.strictObject({ items: z.record(z.string(), patchSchema) }),
+    z.strictObject({ at: place, cut: place, put: z.array(z.unknown()) }),
+    z.strictObject({ set: z.unknown() }),
+  ]),
+);
+
+type Plain = Readonly<Record<string, unknown>>;
+
+/** What makes `after` of `before`; undefined where they are alike. Both are JSON: a key that is undefined counts as absent. */
+export function difference(before: unknown, after: unknown): Patch | undefined {
+  if (Object.is(before, after)) return undefined;
+  if (Array.isArray(before) && Array.isArray(after)) return ofLists(before, after);
+  if (isPlain(before) && isPlain(after)) return ofObjects(before, after);
+  return { set: after };
+}
+
+/** The data with a difference applied: `applied(before, difference(before, after))` is `after`. */
+export function applied(value: unknown, patch: Patch): unknown {
+  if ('set' in patch) return patch.set;
+  if ('keys' in patch) {
+    const old = isPlain(value) ? value : {};
+    const changed = Object.entries(patch.keys).filter(([, change]) => change !== null);
+    const kept = Object.entries(old).filter(([key]) => !Object.hasOwn(patch.keys, key));
+    return Object.fromEntries([
+      ...kept,
+      ...changed.map(([key, change]) => [
+        key,
+        change && applied(Object.hasOwn(old, key) ? old[key] : undefined, change),
+      ]),
+    ]);
+  }
+  const list: readonly unknown[] = Array.isArray(value) ? value : [];
+  if ('items' in patch) return list.map((item, i) => (patch.items[i] ? applied(item, patch.items[i]) : item));
+  return [...list.slice(0, patch.at), ...patch.put, ...list.slice(patch.at + patch.cut)];
+}
+
+function ofObjects(before: Plain, after: Plain): Patch | undefined {
+  const keys: [string, Patch | null][] = [];
+  for (const key of new Set([...Object.keys(before), ...Object.keys(after)])) {
+    const [old, now] = [own(before, key), own(after, key)];
+    if (now === undefined && old !== undefined) keys.push([key, null]);
+    else if (now !== undefined && old === undefined) keys.push([key, { set: now }]);
+    else {
+      const change = difference(old, now);
+      if (change) keys.push([key, change]);
+    }
+  }
+  return keys.length > 0 ? { keys: Object.fromEntries(keys) } : undefined;
+}
+
+function ofLists(before: readonly unknown[], after: readonly unknown[]): Patch | undefined {
+  if (before.length === after.length) {
+    const items = before.flatMap((item, i): [string, Patch][] => {
+      const change = difference(item, after[i]);
+      return change ? [[String(i), change]] : [];
+    });
+    return items.length > 0 ? { items: Object.fromEntries(items) } : undefined;
+  }
+  const shorter = Math.min(before.length, after.length);
+  let at = 0;
+  while (at < shorter && alike(before[at], after[at])) at++;
+  let behind = 0;
+  while (behind < shorter - at && alike(before.at(-1 - behind), after.at(-1 - behind))) behind++;
+  return { at, cut: before.length - at - behind, put: after.slice(at, after.length - behind) };
+}
+
+function alike(one: unknown, other: unknown): boolean {
+  return difference(one, other) === undefined;
+}
+
+function own(object: Plain, key: string): unknown {
+  return Object.hasOwn(object, key) ? object[key] : undefined;
+}
+
+function isPlain(value: unknown): value is Plain {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

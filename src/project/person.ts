@@ -1,0 +1,51 @@
+/** A person: the accounts they ask from, their settings, and the projects they own or help with. */
+
+import { z } from 'zod';
+import { LIMITS } from './limits.ts';
+import { roleSchema } from './may.ts';
+import { codecOf, type Migration } from './version.ts';
+
+const settingsSchema = z
+  .object({
+    units: z.enum(['imperial', 'metric']).optional(),
+    decimal: z.enum(['.', ',']).optional(),
+    /** ISO 4217. */
+    currency: z
+      .string()
+      .regex(/^[A-Z]{3}$/)
+      .optional(),
+    /** What is taken where an option is not told, by the option's name. */
+    standards: z.record(z.string(), z.string().max(LIMITS.pick)).readonly(),
+  })
+  .readonly();
+
+const shareSchema = z.object({ id: z.string().min(16), role: roleSchema }).readonly();
+
+export const personSchema = z
+  .object({
+    version: z.literal(1),
+    id: z.string().min(16),
+    /** By their key. */
+    accounts: z.array(z.string()).readonly(),
+    settings: settingsSchema,
+    /** The project that asks are filled from. */
+    inUse: z.string().optional(),
+    projects: z.array(shareSchema).readonly(),
+  })
+  .readonly();
+
+export type Person = z.infer<typeof personSchema>;
+export type Settings = z.infer<typeof settingsSchema>;
+
+export const NO_SETTINGS: Settings = { standards: {} };
+
+/** The draft named the project in use `current`, and knew only owners. */
+const fromDraft: Migration = ({ current, projects, ...same }) => ({
+  ...same,
+  version: 1,
+  settings: NO_SETTINGS,
+  ...(typeof current === 'string' && { inUse: current }),
+  projects: Array.isArray(projects) ? projects.map((id: unknown) => ({ id, role: 'owner' })) : [],
+});
+
+export const personCodec = codecOf<Person>('person', personSchema, [fromDraft]);

@@ -1,0 +1,84 @@
+/** A saved project: its rooms, what is picked for them, the answers kept, and what was done. */
+
+import { z } from 'zod';
+import { LIMITS } from './limits.ts';
+import { roleSchema } from './may.ts';
+import { partsSchema } from './parts.ts';
+import { patchSchema } from './patch.ts';
+import { projectFromDraft } from './project-draft.ts';
+import { roomsSchema } from './room.ts';
+import { codecOf } from './version.ts';
+
+const stateSchema = z
+  .discriminatedUnion('kind', [
+    z.object({ kind: z.literal('active') }),
+    z.object({ kind: z.literal('archived') }),
+    /** Milliseconds since 1970. */
+    z.object({ kind: z.literal('deleted'), at: z.number() }),
+  ])
+  .readonly();
+
+const keptSchema = z
+  .object({
+    id: z.string().min(8),
+    /** The whole ask, as it can be typed. */
+    ask: z.string().min(1).max(LIMITS.ask),
+    headline: z.string().max(LIMITS.headline),
+    at: z.number(),
+  })
+  .readonly();
+
+/** One change: who made it, from which account, in words, and what takes it back. */
+const changeSchema = z
+  .object({
+    /** Counted from 1 over the project's whole life. */
+    no: z.int().positive(),
+    at: z.number(),
+    by: z.string(),
+    via: z.string(),
+    said: z.string().max(LIMITS.note),
+    back: patchSchema,
+  })
+  .readonly();
+
+const contentShape = {
+  name: z.string().min(1).max(LIMITS.name),
+  state: stateSchema,
+  rooms: roomsSchema,
+  /** By the option's name, `plank`, or by the command's and the option's, `edges stock`: the text told for it. */
+  picks: z.record(z.string(), z.string().min(1).max(LIMITS.pick)).readonly(),
+  kept: z.array(keptSchema).max(LIMITS.kept).readonly(),
+  ...partsSchema,
+};
+
+export const contentSchema = z.object(contentShape).readonly();
+
+export const projectSchema = z
+  .object({
+    version: z.literal(1),
+    id: z.string().min(16),
+    owner: z.string().min(16),
+    helpers: z.array(z.object({ person: z.string(), role: roleSchema }).readonly()).readonly(),
+    ...contentShape,
+    /** Changes made so far. */
+    count: z.int().nonnegative(),
+    history: z.array(changeSchema).max(LIMITS.changes).readonly(),
+    /** Changes taken back, the latest last; a new change forgets them. */
+    undone: z.array(changeSchema).max(LIMITS.changes).readonly(),
+  })
+  .readonly();
+
+export type Project = z.infer<typeof projectSchema>;
+/** What changes and can be taken back. */
+export type Content = z.infer<typeof contentSchema>;
+export type ProjectState = z.infer<typeof stateSchema>;
+export type KeptAsk = z.infer<typeof keptSchema>;
+export type Change = z.infer<typeof changeSchema>;
+
+export const projectCodec = codecOf<Project>('project', projectSchema, [projectFromDraft]);
+
+/** What of a project changes and can be taken back. */
+export function contentOf(project: Project): Content {
+  const { version: _v, id: _i, owner: _o, helpers: _h, count: _c, history: _s, undone: _u, ...content } = project;
+  return content;
+}

@@ -1,0 +1,44 @@
+/** How a kept record is read: whatever its version, brought up to the version of today and checked. */
+
+import type { z } from 'zod';
+import { type Codec, RecordDamaged, RecordTooNew } from '../bot/ports.ts';
+
+/** A record of one version made into one of the next. Throws on what it cannot read. */
+export type Migration = (record: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;
+
+/**
+ * The codec of one kind of record, whose version of today is the number of `migrations`: the first makes version 1 of
+ * version 0. A record of a later version is refused untouched (RecordTooNew), one that is not of its schema is damaged.
+ */
+export function codecOf<T>(kind: string, schema: z.ZodType<T>, migrations: readonly Migration[]): Codec<T> {
+  return {
+    read(raw) {
+      if (!isRecord(raw)) throw new RecordDamaged(`a ${kind} that is no record`);
+      const { version } = raw;
+      if (typeof version !== 'number' || !Number.isSafeInteger(version) || version < 0)
+        throw new RecordDamaged(`a ${kind} without a version`);
+      if (version > migrations.length) throw new RecordTooNew(`a ${kind} of version ${version}`);
+      return checked(kind, schema, migrated(kind, raw, migrations.slice(version)));
+    },
+    // What could not be read again is a fault now, not a lost record later.
+    write: (value) => schema.parse(value),
+  };
+}
+
+function migrated(kind: string, raw: Readonly<Record<string, unknown>>, steps: readonly Migration[]) {
+  try {
+    return steps.reduce((record, step) => step(record), raw);
+  } catch (cause) {
+    throw new RecordDamaged(`a ${kind} of an old version that cannot be read`, { cause });
+  }
+}
+
+function checked<T>(kind: string, schema: z.ZodType<T>, record: unknown): T {
+  const result = schema.safeParse(record);
+  if (!result.success) throw new RecordDamaged(`a ${kind} that is not as it was written`, { cause: result.error });
+  return result.data;
+}
+
+function isRecord(raw: unknown): raw is Readonly<Record<string, unknown>> {
+  return typeof raw === 'object' && raw !== null && !Array.isArray(raw);
+}

@@ -1,0 +1,70 @@
+/** What is said of an ask that was filled from a project, and of what became of the project meanwhile. */
+
+import type { Problem } from '../reply/problem.ts';
+import { quoted } from './asks.ts';
+
+/** The label of the action that every quick answer offers. */
+export const KEEP_LABEL = 'Keep in project';
+
+/** The title over what others changed. */
+export const NEWS_TITLE = 'Changed since you last looked';
+
+export function filledNote(project: string, parts: readonly string[]): string {
+  return `from your project “${project}”: ${parts.join('; ')}`;
+}
+
+export function standardsNote(parts: readonly string[]): string {
+  return `from your settings: ${parts.join('; ')}`;
+}
+
+export function roomsPart(names: readonly string[]): string {
+  return `${names.length === 1 ? 'room' : 'rooms'} ${names.join(', ')}`;
+}
+
+export function optionPart(option: string, text: string): string {
+  return `${option.replaceAll('-', ' ')} ${text}`;
+}
+
+/** A room told by its name. */
+export function roomByName(
+  project: string,
+  rooms: readonly { readonly name: string; readonly text: string }[],
+): string {
+  return `from your project “${project}”: ${rooms.map(({ name, text }) => `${name} is ${text}`).join('; ')}`;
+}
+
+export function unreadableNote(): string {
+  return 'your project could not be read just now: this is worked out from what you typed, and nothing of yours is lost';
+}
+
+/** A pick that this command cannot read. */
+export function pickUnread(project: string, option: string, text: string): string {
+  return `not used from your project “${project}”: ${option} ${quoted(text)}, which cannot be read here`;
+}
+
+/** Rooms whose floors differ, where one floor is asked about. */
+export function floorsDiffer(floors: readonly (readonly [room: string, floor: string])[], fix: string): Problem {
+  return {
+    option: 'ask',
+    got: quoted(floors.map(([room, floor]) => `${room}: ${floor}`).join('; ')),
+    expected: 'The rooms of your project have different floors on them: ask about those of one floor at a time.',
+    fix,
+  };
+}
+
+export function takenBack(said: string): string {
+  return `taken back: ${said}`;
+}
+
+/** How long ago something was, in words. */
+export function sayAgo(milliseconds: number): string {
+  const minutes = Math.max(0, Math.floor(milliseconds / 60_000));
+  if (minutes < 1) return 'just now';
+  const [count, unit] =
+    minutes < 60
+      ? [minutes, 'minute']
+      : minutes < 48 * 60
+        ? [Math.floor(minutes / 60), 'hour']
+        : [Math.floor(minutes / 1440), 'day'];
+  return `${count} ${unit}${count === 1 ? '' : 's'} ago`;
+}
