@@ -119,6 +119,8 @@ async function answerTime(size: Size): Promise<readonly Metric[]> {
       plank: { plank: board, cartonArea: 10n * BigInt(board.width) * BigInt(board.length), units: 'imperial' as const },
       pattern: { name: 'stair-step' as const },
       direction: { kind: 'side' as const, side: 'long' as const },
+      doorways: [],
+      holes: [],
       stagger: LIMITS.stagger,
       'shortest-end': LIMITS.minEnd,
       'narrowest-strip': LIMITS.minRip,

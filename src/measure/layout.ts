@@ -1,7 +1,7 @@
 /** How a floor is to be laid, as people type it: the pattern, and which way the rows run. */
 
 import { closest, distance } from 'fastest-levenshtein';
-import type { Direction } from '../core/floor/direction.ts';
+import type { Direction, Heading } from '../core/floor/direction.ts';
 import type { Length } from '../core/length.ts';
 import { notADirection, notAPattern } from '../words/figure-problems.ts';
 import { readLength } from './length.ts';
@@ -50,17 +50,47 @@ function nearPattern(word: string): string {
   return distance(word, near) <= near.length / 2 ? near : 'stair-step';
 }
 
-/** `long`, `short`, `wall 2`, `along wall 2 of living`, `living wall 2`. */
+/** `long`, `short`, `wall 2`, `along wall 2 of living`, `living wall 2`; or each room its own: `hall long; bedroom short; others wall 1`. */
 export function readDirection(text: string, reading: Reading): Read<Direction> {
+  const whole = headingOf(text);
+  if (whole) return read(whole);
+  const parts = text
+    .split(/[;,\n]|\s+and\s+/i)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+  const rooms: { room: string; heading: Heading }[] = [];
+  let others: Heading = { kind: 'side', side: 'long' };
+  for (const part of parts) {
+    const direct = headingOf(part);
+    const named = /^(?:the )?(\p{L}.*?)[ :=-]+((?:(?:along|runs?|the|way) )*(?:long|short|wall \d).*)$/iu.exec(part);
+    if (direct) {
+      if (direct.kind === 'wall' && direct.region !== undefined) rooms.push({ room: direct.region, heading: direct });
+      else others = direct;
+      continue;
+    }
+    const heading = headingOf(named?.[2] ?? '');
+    const room = named?.[1] ?? '';
+    if (!heading) return unread(notADirection({ option: reading.option, got: text }));
+    if (OTHERS.test(room)) others = heading;
+    else rooms.push({ room, heading });
+  }
+  if (rooms.length === 0) return unread(notADirection({ option: reading.option, got: text }));
+  return read({ kind: 'each', rooms, others });
+}
+
+const OTHERS = /^(?:(?:all )?(?:the )?(?:others?|rest)|else|everything else)$/i;
+
+function headingOf(text: string): Heading | undefined {
   const plain = text
     .trim()
     .replace(/\s+/g, ' ')
-    .replace(/^along (?:the )?/i, '');
-  const side = /^(long|short)(?:er|est)?(?: (?:side|wall|way))?$/i.exec(plain)?.[1]?.toLowerCase();
-  if (side === 'long' || side === 'short') return read({ kind: 'side', side });
-  const wall = /^wall (\d{1,3})(?: (?:of|in) (?:the )?(.+))?$/i.exec(plain);
-  if (wall) return read({ kind: 'wall', wall: Number(wall[1]), ...(wall[2] ? { region: wall[2] } : {}) });
-  const named = /^(.+?)[ ,]+wall (\d{1,3})$/i.exec(plain);
-  if (named?.[1]) return read({ kind: 'wall', wall: Number(named[2]), region: named[1] });
-  return unread(notADirection({ option: reading.option, got: text }));
+    .replace(/^(?:runs? )?(?:along )?(?:the )?/i, '');
+  const side = /^(long|short)(?:er|est)?(?:[ -](?:side|wall|way|ways))?$/i.exec(plain)?.[1]?.toLowerCase();
+  if (side === 'long' || side === 'short') return { kind: 'side', side };
+  const wall = /^wall (\d{1,3})(?: (?:of|in) (?:the )?([^;,:]+))?$/i.exec(plain);
+  if (wall) return { kind: 'wall', wall: Number(wall[1]), ...(wall[2] ? { region: wall[2] } : {}) };
+  const named = /^([^;:]+?)[ ,]+wall (\d{1,3})$/i.exec(plain);
+  if (named?.[1] && !/(?:^| )(?:long|short)(?:,| |$)/i.test(named[1]))
+    return { kind: 'wall', wall: Number(named[2]), region: named[1] };
+  return undefined;
 }

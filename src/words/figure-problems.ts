@@ -36,7 +36,8 @@ export function notAPattern(read: Got, near: string): Problem {
 export function notADirection(read: Got): Problem {
   return {
     ...got(read),
-    expected: 'Rows run long, short, or along a wall: “wall 2”, or “wall 2 of living”.',
+    expected:
+      'Rows run long, short, or along a wall: “wall 2”, or “wall 2 of living”; or each room its own way: “hall long; bedroom short”.',
     fix: 'long',
   };
 }

@@ -37,3 +37,23 @@ export function noSuchRoom(got: string, names: readonly string[]): Problem {
     fix: names[0] ?? '',
   };
 }
+
+/** A room of a direction that is none of the rooms told, or has no such wall. */
+export function noSuchDirection(got: string, names: readonly string[]): Problem {
+  return {
+    option: 'direction',
+    got,
+    expected: `Each room told its own way is one of ${names.join(', ')}, and a wall one of its walls: “${names[0] ?? 'hall'} long”.`,
+    fix: 'long',
+  };
+}
+
+/** Rooms of one floor told to run different ways. */
+export function directionDivided(got: string, rooms: readonly string[]): Problem {
+  return {
+    option: 'direction',
+    got,
+    expected: `The floor runs on between ${rooms.join(' and ')}, so its rows run one way there: tell one of them, or let the floor stop in a doorway between.`,
+    fix: 'long',
+  };
+}

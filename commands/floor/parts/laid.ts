@@ -2,17 +2,26 @@
 
 import type { Context, Problems } from '../../../src/bot/command.ts';
 import { costOf, type Purchase, purchaseOf } from '../../../src/core/cost/carton.ts';
-import { directed, largestOf } from '../../../src/core/floor/direction.ts';
-import type { Plan } from '../../../src/core/floor/floor.ts';
+import { directed, divided, largestOf, largestRoom } from '../../../src/core/floor/direction.ts';
+import type { Plan, Region } from '../../../src/core/floor/floor.ts';
 import { frameOf } from '../../../src/core/floor/frame.ts';
+import { inOrder, layingOrder } from '../../../src/core/floor/laying-order.ts';
 import { type Area, coverable } from '../../../src/core/floor/sliced.ts';
 import { doubleArea } from '../../../src/core/geometry.ts';
+import type { Home } from '../../../src/core/home/home.ts';
 import { cents } from '../../../src/core/money.ts';
 import { sayMoney } from '../../../src/measure/say.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import { layAway } from '../../../src/solve/floor.ts';
 import { BUY } from '../../../src/words/floor.ts';
-import { gapLeavesNothing, noSuchWall, tooManyPlanks } from '../../../src/words/floor-problems.ts';
+import {
+  directionDivided,
+  gapLeavesNothing,
+  noSuchDirection,
+  noSuchWall,
+  tooManyPlanks,
+} from '../../../src/words/floor-problems.ts';
+import { askedHome } from './home.ts';
 import type { Cost } from './result.ts';
 import { type PlanksAsk, rulesOf } from './rules.ts';
 
@@ -28,6 +37,13 @@ export interface LaidFloor {
   readonly said: string | undefined;
   /** What a carton costs, in words. */
   readonly carton: string | undefined;
+  readonly home: Home;
+  /** How doubtful things were read and taken. */
+  readonly assumed: readonly string[];
+  /** The most offcuts that wait for a later room at one time, rooms laid in the order of the plan. */
+  readonly waiting: number;
+  /** The same rooms with walls moved, as they would be laid; undefined where they do not go together then. */
+  areasOf(rooms: readonly Region[]): readonly Area[] | undefined;
 }
 
 /** How this ask's lengths are said: in the units its rooms were typed in. */
@@ -38,25 +54,57 @@ export function sayingOf(ask: PlanksAsk, context: Context): Saying {
 /** Lays the rooms; Problems where there is no such wall, no floor within the gap, or far too many planks. */
 export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloor | Problems> {
   const { plank } = ask.plank;
-  const areas = directed(ask.room.rooms, ask.direction);
+  const saying = sayingOf(ask, context);
+  const home = askedHome(ask, saying);
+  if ('problems' in home) return home;
+  const areas = directed(home.regions, ask.direction);
+  const typed = context.told.get('direction') ?? '';
+  if (!areas && ask.direction.kind === 'each')
+    return {
+      problems: [
+        noSuchDirection(
+          typed,
+          ask.room.rooms.map(({ name }) => name),
+        ),
+      ],
+    };
   if (!areas) {
-    const { name, outline } = largestOf(ask.room.rooms);
-    return { problems: [noSuchWall(context.told.get('direction') ?? '', name, outline.length)] };
+    const largest = largestOf(home.regions);
+    return { problems: [noSuchWall(typed, largest.name, largestRoom(largest).length)] };
   }
+  const apart = divided(home.regions, ask.direction);
+  if (apart.length > 0) return { problems: [directionDivided(typed, apart)] };
   const doubled = areas.reduce((sum, { region }) => sum + doubleArea(region.outline), 0n);
   const about = Math.round(Number(doubled) / 2 / plank.width / plank.length);
   if (about > MOST_PLANKS) return { problems: [tooManyPlanks(about, MOST_PLANKS, '6 x 48 in, 10 per carton')] };
   const lost = areas.find(({ region, angle }) => coverable(region, frameOf(region, angle), ask.gap).length === 0);
-  if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(ask.gap, sayingOf(ask, context)))] };
-  return priced(areas, await layAway(areas, plank, rulesOf(ask), about), ask, context);
+  if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(ask.gap, saying))] };
+  const laid = await layAway(areas, plank, rulesOf(ask), about);
+  const { order, waiting } = layingOrder(laid);
+  return {
+    ...priced(inOrder(laid, order), ask, context),
+    areas: order.flatMap((index) => areas[index] ?? []),
+    home,
+    assumed: [...context.assumed, ...home.assumed],
+    waiting,
+    areasOf: (rooms) => {
+      const moved = askedHome(ask, saying, rooms);
+      if ('problems' in moved) return undefined;
+      // A wall a little longer must not turn the rows of a room that is nearly square.
+      const angleOf = (name: string) => areas.find(({ region }) => region.name === name)?.angle ?? 0;
+      return moved.regions.map((region) => ({ region, angle: angleOf(region.name) }));
+    },
+  };
 }
 
-function priced(areas: readonly Area[], plan: Plan, ask: PlanksAsk, context: Context): LaidFloor {
+type Priced = Pick<LaidFloor, 'plan' | 'purchase' | 'cost' | 'said' | 'carton'>;
+
+function priced(plan: Plan, ask: PlanksAsk, context: Context): Priced {
   const purchase = purchaseOf(plan.planks, ask.mistakes, ask.spares, plan.plank.perCarton);
   const price = ask.plank.cartonPrice;
-  if (!price) return { areas, plan, purchase, cost: undefined, said: undefined, carton: undefined };
+  if (!price) return { plan, purchase, cost: undefined, said: undefined, carton: undefined };
   const cost = costOf(purchase.cartons, price.cents, ask.tax);
   const money = (amount: number): string => sayMoney(cents(amount), price.currency, sayingOf(ask, context));
   const said = ask.tax === 0 ? money(cost.cents) : BUY.taxed(money(cost.cents + cost.tax), money(cost.tax));
-  return { areas, plan, purchase, cost, said, carton: money(price.cents) };
+  return { plan, purchase, cost, said, carton: money(price.cents) };
 }

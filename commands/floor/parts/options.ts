@@ -1,7 +1,9 @@
 /** The options that every floor command takes. */
 
 import { inches, millimetres, ticks } from '../../../src/core/length.ts';
-import { count, direction, length, pattern, percent, plank, room } from '../../../src/measure/options.ts';
+import { readHomeDoorways } from '../../../src/measure/home-doorways.ts';
+import { count, direction, length, pattern, percent, plank, room, text } from '../../../src/measure/options.ts';
+import { readStanding } from '../../../src/measure/standing.ts';
 
 const nothing = ticks(0);
 
@@ -13,7 +15,26 @@ export const layingOptions = {
     summary: 'stair-step (step x rows), half, thirds, offcut-first or scattered',
     standard: 'stair-step',
   }),
-  direction: direction({ summary: 'Rows run long, short, or along a wall', standard: 'long' }),
+  direction: direction({
+    summary: 'Rows run long, short, or along a wall; or each room its own way',
+    standard: 'long',
+  }),
+  doorways: text(
+    {
+      summary: 'Doorways between the rooms: where, how wide, and whether the floor runs on or stops',
+      example: 'hall to bedroom 32 in, 18 in from the left corner of wall 2',
+      standard: 'none',
+    },
+    readHomeDoorways,
+  ),
+  holes: text(
+    {
+      summary: 'What planks go round: islands, hearths, posts, vents, and where',
+      example: "island 3 x 6 ft at 4' from left, 5' from bottom",
+      standard: 'none',
+    },
+    readStanding,
+  ),
   stagger: length({
     summary: 'Least distance between joints of touching rows',
     standard: '6 in',

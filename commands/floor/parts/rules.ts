@@ -3,6 +3,8 @@
 import type { Direction } from '../../../src/core/floor/direction.ts';
 import type { Pattern, Plank, Rules } from '../../../src/core/floor/floor.ts';
 import { stairStep } from '../../../src/core/floor/pattern.ts';
+import type { Doorway } from '../../../src/core/home/doorway.ts';
+import type { ToldStanding } from '../../../src/core/home/standing.ts';
 import type { Length } from '../../../src/core/length.ts';
 import type { ToldPattern } from '../../../src/measure/layout.ts';
 import type { ToldPlank, ToldRooms } from '../../../src/measure/told.ts';
@@ -14,6 +16,9 @@ export interface PlanksAsk {
   readonly plank: ToldPlank;
   readonly pattern: ToldPattern;
   readonly direction: Direction;
+  readonly doorways: readonly Doorway[];
+  /** What stands in the rooms and planks go round. */
+  readonly holes: readonly ToldStanding[];
   readonly stagger: Length;
   readonly 'shortest-end': Length;
   readonly 'narrowest-strip': Length;

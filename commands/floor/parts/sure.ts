@@ -25,12 +25,12 @@ interface Change {
 /** Facts on how far the cartons hold, and the one wall worth measuring again. Gives way to other work after every floor laid. */
 export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying): Promise<Block> {
   const { cartons } = laid.purchase;
-  const walls = laid.areas.reduce((sum, { region }) => sum + region.outline.length, 0);
+  const walls = ask.room.rooms.reduce((sum, { outline }) => sum + outline.length, 0);
   const each = laid.plan.planks * walls * 2 <= MOST_LAID;
   for (const step of STEPS) {
     const by = ticks(ask.doubt * step);
     const changes = await changesAt(by, each, ask, laid);
-    if (changes.length > 0) return block([...held(cartons, ask.doubt, step, saying), ...told(changes, laid, saying)]);
+    if (changes.length > 0) return block([...held(cartons, ask.doubt, step, saying), ...told(changes, ask, saying)]);
   }
   return block([
     { label: SURE.holds, value: SURE.still(cartons, sayLength(ticks(ask.doubt * (STEPS.at(-1) ?? 1)), saying)) },
@@ -43,12 +43,13 @@ function block(facts: readonly Fact[]): Block {
 
 /** Variants by as much, longer and shorter, whose cartons are others. */
 async function changesAt(by: Length, each: boolean, ask: PlanksAsk, laid: LaidFloor): Promise<readonly Change[]> {
-  const regions = laid.areas.map(({ region }) => region);
+  const regions = ask.room.rooms;
   const changes: Change[] = [];
   for (const variant of [...variants(regions, by), ...variants(regions, -by)]) {
     if (!each && variant.moved) continue;
     await otherWork();
-    const areas = variant.regions.map((region, i) => ({ region, angle: laid.areas[i]?.angle ?? 0 }));
+    const areas = laid.areasOf(variant.regions);
+    if (!areas) continue;
     const { planks } = layFloor(areas, laid.plan.plank, laid.plan.rules);
     const { cartons } = purchaseOf(planks, ask.mistakes, ask.spares, laid.plan.plank.perCarton);
     if (cartons !== laid.purchase.cartons) changes.push({ variant, cartons });
@@ -64,7 +65,7 @@ function held(cartons: number, doubt: Length, step: number, saying: Saying): rea
 }
 
 /** What changes at the least doubt that changes anything; of the single walls the one that takes most cartons more. */
-function told(changes: readonly Change[], laid: LaidFloor, saying: Saying): readonly Fact[] {
+function told(changes: readonly Change[], ask: PlanksAsk, saying: Saying): readonly Fact[] {
   const facts: Fact[] = [];
   const by = (change: Change): string =>
     SURE.by(sayLength(ticks(Math.abs(change.variant.by)), saying), change.variant.by > 0);
@@ -73,15 +74,15 @@ function told(changes: readonly Change[], laid: LaidFloor, saying: Saying): read
   }
   const single = changes.filter(({ variant }) => variant.moved).sort((a, b) => b.cartons - a.cartons)[0];
   if (single?.variant.moved) {
-    const wall = sayWall(single.variant.moved, laid, saying);
+    const wall = sayWall(single.variant.moved, ask, saying);
     facts.push({ label: wall, value: SURE.cartons(single.cartons, by(single)) }, { label: SURE.again, value: wall });
   }
   return facts;
 }
 
 /** The wall whose length changes when the moved one stands further out: a neighbour, the lower number of the two. */
-function sayWall({ region, wall }: { region: number; wall: number }, laid: LaidFloor, saying: Saying): string {
-  const { name, outline } = laid.areas[region]?.region ?? { name: '', outline: [] };
+function sayWall({ region, wall }: { region: number; wall: number }, ask: PlanksAsk, saying: Saying): string {
+  const { name, outline } = ask.room.rooms[region] ?? { name: '', outline: [] };
   const measured = Math.min((wall + 1) % outline.length, (wall + outline.length - 1) % outline.length);
   return SURE.wall(measured + 1, name, sayLength(wallLength(outline, measured), saying));
 }

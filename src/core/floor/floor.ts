@@ -34,12 +34,28 @@ export interface Opening {
   readonly to: Point;
 }
 
+/** A room as told, its walls numbered from its first corner, placed in the coordinates of its region. */
+export interface RoomPart {
+  readonly name: string;
+  readonly outline: Outline;
+}
+
+/** What stands in a room and planks go round: its box counter-clockwise, in the coordinates of its region. */
+export interface Standing {
+  readonly name: string;
+  readonly outline: Outline;
+}
+
 /** One area laid by itself: outline counter-clockwise, holes clockwise. */
 export interface Region {
   readonly name: string;
   readonly outline: Outline;
   readonly holes: readonly Outline[];
   readonly openings: readonly Opening[];
+  /** The rooms it is made of; absent where the outline is that of one room as told. */
+  readonly rooms?: readonly RoomPart[];
+  /** What stands in it; a thing at a wall is a notch of the outline, another a hole. */
+  readonly standing?: readonly Standing[];
 }
 
 /** Rows run along +u and stack along +v; a room point is the frame point turned counter-clockwise by `angle`° about (0,0), then moved by `origin`. */

@@ -1,0 +1,28 @@
+/** Doorways and things as one would type them: for fixes, which tell the sound ones again. */
+
+import type { Doorway } from '../../../src/core/home/doorway.ts';
+import type { ToldStanding } from '../../../src/core/home/standing.ts';
+import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+
+/** A doorway with its places, or as one that stops where `stops`. */
+export function retoldDoorway({ sides, width, depth, runsOn }: Doorway, saying: Saying, stops = !runsOn): string {
+  const [a, b] = sides;
+  const places = sides.flatMap(({ room, wall, at }) => {
+    if (wall === undefined) return [];
+    const from = at === undefined ? '' : `${sayLength(at.distance, saying)} from the ${at.from} of `;
+    return [`${from}wall ${wall} of ${room}`];
+  });
+  const parts = [`${a.room} to ${b.room}: ${sayLength(width, saying)}`, ...places, `${sayLength(depth, saying)} thick`];
+  return [...parts, stops ? 'stops' : 'runs on'].join(', ');
+}
+
+/** A thing with its places; `room` where another one is meant. */
+export function retoldStanding({ name, across, up, places, room }: ToldStanding, saying: Saying): string {
+  const size = `${name.replace(/ \d+$/, '')} ${sayLength(across, saying)} x ${sayLength(up, saying)}`;
+  const where = places.map((place) => {
+    if (place.from === 'middle') return 'centred';
+    const from = typeof place.from === 'number' ? `wall ${place.from}` : place.from;
+    return `${sayLength(place.distance, saying)} from ${from}`;
+  });
+  return `${[size, ...where].join(', ')}${room === undefined ? '' : ` of ${room}`}`;
+}

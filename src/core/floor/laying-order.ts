@@ -1,0 +1,89 @@
+/** The order in which to lay the regions of a floor: the one in which fewest offcuts wait for a later region. */
+
+import type { Plan } from './floor.ts';
+
+/** All orders of as many regions are tried; of more, the next one is always that after which fewest wait. */
+const TRIED = 6;
+
+/** An order as indices of a plan's regions; `waiting` is the most offcuts that wait for a later region at one time. */
+export interface LayingOrder {
+  readonly order: readonly number[];
+  readonly waiting: number;
+}
+
+/** The best order found; the plan's own where none is better. */
+export function layingOrder(plan: Plan): LayingOrder {
+  const shared = sharedPlanks(plan);
+  const own = plan.regions.map((_, i) => i);
+  const best: LayingOrder = { order: own, waiting: mostWaiting(own, shared) };
+  if (best.waiting === 0) return best;
+  const others = own.length <= TRIED ? orders(own) : [greedy(own, shared)];
+  return others.reduce<LayingOrder>((least, order) => {
+    const waiting = mostWaiting(order, shared);
+    return waiting < least.waiting ? { order, waiting } : least;
+  }, best);
+}
+
+/** The plan with its regions in an order, planks numbered anew as they are begun. */
+export function inOrder(plan: Plan, order: readonly number[]): Plan {
+  if (order.every((index, i) => index === i)) return plan;
+  const numbers = new Map<number, number>();
+  const renumbered = (plank: number): number => {
+    const known = numbers.get(plank) ?? numbers.size + 1;
+    numbers.set(plank, known);
+    return known;
+  };
+  const regions = order.flatMap((index) => {
+    const region = plan.regions[index];
+    if (!region) return [];
+    const rows = region.rows.map((row) => ({
+      ...row,
+      pieces: row.pieces.map((piece) => ({ ...piece, plank: renumbered(piece.plank) })),
+    }));
+    return [{ ...region, rows }];
+  });
+  return { ...plan, regions };
+}
+
+/** For every plank laid in several regions, which. */
+function sharedPlanks(plan: Plan): readonly (readonly number[])[] {
+  const regions = new Map<number, Set<number>>();
+  plan.regions.forEach(({ rows }, i) => {
+    for (const { pieces } of rows) {
+      for (const { plank } of pieces) regions.set(plank, (regions.get(plank) ?? new Set()).add(i));
+    }
+  });
+  return [...regions.values()].filter(({ size }) => size > 1).map((set) => [...set]);
+}
+
+function mostWaiting(order: readonly number[], shared: readonly (readonly number[])[]): number {
+  let most = 0;
+  const done = new Set<number>();
+  for (const region of order) {
+    done.add(region);
+    most = Math.max(most, waitingAfter(done, shared));
+  }
+  return most;
+}
+
+function waitingAfter(done: ReadonlySet<number>, shared: readonly (readonly number[])[]): number {
+  return shared.filter((regions) => regions.some((r) => done.has(r)) && regions.some((r) => !done.has(r))).length;
+}
+
+function orders(rest: readonly number[]): readonly (readonly number[])[] {
+  if (rest.length <= 1) return [rest];
+  return rest.flatMap((first) => orders(rest.filter((one) => one !== first)).map((order) => [first, ...order]));
+}
+
+function greedy(own: readonly number[], shared: readonly (readonly number[])[]): readonly number[] {
+  const order: number[] = [];
+  const done = new Set<number>();
+  while (order.length < own.length) {
+    const rest = own.filter((region) => !done.has(region));
+    const after = (region: number): number => waitingAfter(new Set([...done, region]), shared);
+    const next = rest.reduce((best, region) => (after(region) < after(best) ? region : best));
+    order.push(next);
+    done.add(next);
+  }
+  return order;
+}

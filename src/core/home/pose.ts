@@ -1,0 +1,24 @@
+/** Where a room lies in its region: turned by whole quarter turns, then moved. */
+
+import { type Angle, turned } from '../floor/frame.ts';
+import type { Outline, Point } from '../geometry.ts';
+
+/** A room point in the region is the point turned counter-clockwise by `angle`° about (0,0), then moved by `move` ticks. */
+export interface Pose {
+  readonly angle: Angle;
+  readonly move: Point;
+}
+
+/** As told: not turned, not moved. */
+export const AS_TOLD: Pose = { angle: 0, move: [0, 0] };
+
+/** A room point in its region. */
+export function posedPoint(point: Point, { angle, move }: Pose): Point {
+  const [x, y] = turned(point, angle);
+  return [x + move[0], y + move[1]];
+}
+
+/** A room outline in its region; the corners keep their order. */
+export function posed(outline: Outline, pose: Pose): Outline {
+  return outline.map((point) => posedPoint(point, pose));
+}
