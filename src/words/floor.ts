@@ -52,9 +52,10 @@ export const LAY = {
   strips: 'First and last row',
   rules: 'Rules to keep',
   others: 'Other patterns',
+  wallOf: (wall: number, room: string) => `${wall} of ${room}`,
   region: (
     rows: number,
-    wall: { readonly number: number; readonly length: string } | undefined,
+    wall: { readonly number: string; readonly length: string } | undefined,
     first: string | undefined,
     last: string | undefined,
   ) => {

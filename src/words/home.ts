@@ -38,6 +38,8 @@ export const HOME = {
   leftOffcutsMetric: 'Offcuts of 200 mm and more',
   leftOf: (count: number, list: string) => `${count}: ${list}`,
   leftNone: 'none',
+  times: (count: number, said: string) => `${count} × ${said}`,
+  shorter: (count: number) => `${count} shorter`,
   leftRips: 'Strips',
   stripOf: (count: number, width: string, length: string) => `${count} of ${width} wide, ${length} in all`,
 } as const;

@@ -15,6 +15,7 @@ import { sayFloorRule } from '../../../src/words/floor-rules.ts';
 import { brokenBlocks } from './broken.ts';
 import { buyFacts, layFacts } from './facts.ts';
 import { guideTables } from './guide.ts';
+import { keepBlocks, leftoverBlock } from './home-blocks.ts';
 import { type LaidFloor, layAsk, sayingOf } from './laid.ts';
 import { floorNeeds } from './needs.ts';
 import { otherPatterns } from './others.ts';
@@ -38,7 +39,7 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   const others = laid.plan.planks <= COMPARED_PLANKS ? await otherPatterns(laid.areas, ask, laid.plan) : [];
   const pictures = drawPlan(laid.plan, saying).map((drawing) => ({ kind: 'picture' as const, drawing }));
   const [buy, , ...blocks] = reply.blocks;
-  const lay = layFacts(laid.plan, others, saying);
+  const lay = layFacts(laid, others, saying);
   const sure = await sureBlock(ask, laid, saying);
   yield { ...reply, blocks: [...(buy ? [buy] : []), sure, lay, ...pictures, ...blocks] };
 }
@@ -51,18 +52,20 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
     headline: planksHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said),
     blocks: [
       buyFacts(laid, saying),
-      layFacts(plan, [], saying),
+      layFacts(laid, [], saying),
       ...brokenBlocks(plan, saying),
       { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },
+      ...keepBlocks(laid, saying),
       ...guideTables(plan, saying),
+      leftoverBlock(laid, saying),
       rulesBlock(plan, purchase.cartons, ask.plank.attachedPad),
     ],
-    assumed: context.assumed,
+    assumed: laid.assumed,
     cautions: worded(cautionsFor('laying')),
     sources: PLANK_FIGURES.map(({ source }) => source),
     actions: nextAsks(plan, context),
     audience: 'asker',
-    data: floorResult(plan, purchase, cost),
+    data: floorResult(plan, purchase, cost, laid.home),
     needs: floorNeeds(laid, ask),
   };
 }

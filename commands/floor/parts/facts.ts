@@ -2,8 +2,8 @@
 
 import { planksByArea } from '../../../src/core/cost/carton.ts';
 import type { Plan } from '../../../src/core/floor/floor.ts';
-import { startingWall } from '../../../src/core/floor/frame.ts';
-import { doubleArea, wallLength } from '../../../src/core/geometry.ts';
+import { doubleArea } from '../../../src/core/geometry.ts';
+import { startWall } from '../../../src/core/home/told-wall.ts';
 import { ticks } from '../../../src/core/length.ts';
 import { roundUpRatio } from '../../../src/core/round-up.ts';
 import { sayArea, sayNumber } from '../../../src/measure/say.ts';
@@ -11,6 +11,7 @@ import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { RULE_OF_THUMB_PERCENT } from '../../../src/trade/planks.ts';
 import { BUY, counted, LAY } from '../../../src/words/floor.ts';
+import { homeFacts } from './home-blocks.ts';
 import type { LaidFloor } from './laid.ts';
 
 /** Square ticks from wall to wall, holes left out. */
@@ -51,19 +52,27 @@ export function sayPattern(plan: Plan, saying: Saying): string {
 }
 
 /** How the floor is laid: rows, direction, pattern, strips, rules. `others` tells of other patterns. */
-export function layFacts(plan: Plan, others: readonly string[], saying: Saying): Block {
+export function layFacts(laid: LaidFloor, others: readonly string[], saying: Saying): Block {
+  const { plan } = laid;
   const { rules, plank } = plan;
-  const facts: Fact[] = [];
-  for (const { name, rows, frame, outline } of plan.regions) {
+  const facts: Fact[] = [...homeFacts(laid, saying)];
+  for (const region of plan.regions) {
+    const { name, rows, frame } = region;
     const [first, last] = [rows[0], rows.at(-1)];
     if (!first || !last) continue;
-    const wall = startingWall(outline, frame.angle);
+    const wall = startWall(region, frame.angle);
     const strip = (height: number) => (height === plank.width ? undefined : sayCut(ticks(height), saying));
     facts.push({
       label: name,
       value: LAY.region(
         rows.length,
-        wall === undefined ? undefined : { number: wall + 1, length: sayLength(wallLength(outline, wall), saying) },
+        wall === undefined
+          ? undefined
+          : {
+              number:
+                region.rooms && region.rooms.length > 1 ? LAY.wallOf(wall.number, wall.room) : String(wall.number),
+              length: sayLength(wall.length, saying),
+            },
         strip(first.height),
         strip(last.height),
       ),

@@ -29,15 +29,19 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
     return;
   }
   const { plan, purchase, cost } = laid;
-  const names = plan.regions.map(({ name }) => name);
+  const names = plan.regions.flatMap(({ name, rooms }) => rooms?.map((room) => room.name) ?? [name]);
   const asked = ask.only.toLowerCase() === 'largest' ? largestOf(plan.regions).name : ask.only;
-  const region = plan.regions.find(({ name }) => name.toLowerCase() === asked.toLowerCase());
+  const inRegion = ({ name, rooms }: Plan['regions'][number]): boolean =>
+    [name, ...(rooms ?? []).map((room) => room.name)].some((one) => one.toLowerCase() === asked.toLowerCase());
+  const region = plan.regions.find(inRegion);
   if (!region) {
     yield { problems: [noSuchRoom(ask.only, names)] };
     return;
   }
   const saying = sayingOf(ask, context);
   const alone: Plan = { ...plan, regions: [region], broken: plan.broken.filter((one) => one.region === region.name) };
+  const own = region.rooms?.map(({ name }) => name) ?? [region.name];
+  const doorways = laid.home.doorways.filter(({ rooms }) => rooms.some((room) => own.includes(room)));
   const pieces = region.rows.flatMap((row) => row.pieces);
   const planks = new Set(pieces.map(({ plank }) => plank)).size;
   yield {
@@ -49,7 +53,7 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
     ),
     blocks: [
       ...drawRoom(plan, region, saying).map((drawing) => ({ kind: 'picture' as const, drawing })),
-      layFacts(alone, [], saying),
+      layFacts({ ...laid, plan: alone, home: { ...laid.home, doorways } }, [], saying),
       ...brokenBlocks(alone, saying),
       { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },
       ...guideTables(plan, saying).filter((_, i) => plan.regions[i] === region),
@@ -57,17 +61,17 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
     assumed:
       context.told.get('only') === undefined && names.length > 1
         ? [
-            ...context.assumed,
+            ...laid.assumed,
             largestTaken(
               region.name,
               names.filter((name) => name !== region.name),
             ),
           ]
-        : context.assumed,
+        : laid.assumed,
     cautions: worded(cautionsFor('laying')),
     sources: [],
     actions: nextAsks(plan, context),
     audience: 'asker',
-    data: floorResult(plan, purchase, cost),
+    data: floorResult(plan, purchase, cost, laid.home),
   };
 }

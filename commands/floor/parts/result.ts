@@ -2,6 +2,10 @@
 
 import type { Purchase } from '../../../src/core/cost/carton.ts';
 import type { Plan } from '../../../src/core/floor/floor.ts';
+import { type KeptOffcut, keptOffcuts } from '../../../src/core/floor/kept-offcut.ts';
+import { type Leftover, leftoverOf } from '../../../src/core/floor/leftover.ts';
+import type { HomeDoorway } from '../../../src/core/home/doorway.ts';
+import type { Home } from '../../../src/core/home/home.ts';
 import { TICKS_PER_INCH } from '../../../src/core/length.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 
@@ -23,10 +27,14 @@ export interface FloorResult extends Result, Pick<Plan, 'plank' | 'rules' | 'reg
     readonly cartons: number;
   };
   readonly cost?: Cost;
+  readonly doorways?: readonly HomeDoorway[];
+  /** Offcuts that one region leaves and a later one uses. */
+  readonly kept?: readonly KeptOffcut[];
+  readonly leftover?: Leftover & { readonly planks: number };
 }
 
 /** Plan, purchase and cost as result data. */
-export function floorResult(plan: Plan, purchase: Purchase, cost: Cost | undefined): FloorResult {
+export function floorResult(plan: Plan, purchase: Purchase, cost: Cost | undefined, whole?: HomeResult): FloorResult {
   const { plank, rules, regions, bound, broken, planks, reused } = plan;
   const { mistakes, spares, cartons } = purchase;
   return {
@@ -39,5 +47,12 @@ export function floorResult(plan: Plan, purchase: Purchase, cost: Cost | undefin
     bound,
     broken,
     ...(cost ? { cost } : {}),
+    ...(home
+      ? {
+          doorways: home.doorways,
+          kept: keptOffcuts(plan),
+          leftover: { planks: purchase.left + mistakes + spares, ...leftoverOf(plan, 1) },
+        }
+      : {}),
   };
 }

@@ -1,12 +1,12 @@
 /** Rooms placed to one another through the doorways where the floor runs on. */
 
 import type { Region } from '../floor/floor.ts';
-import { type Angle, turned } from '../floor/frame.ts';
+import { turned } from '../floor/frame.ts';
 import { at, type Point } from '../geometry.ts';
 import type { Doorway, DoorwayTrouble, Taken } from './doorway.ts';
 import { touches } from './ground.ts';
 import { faceOf, facesLooking, type Mouth, mouthOn } from './mouth.ts';
-import { AS_TOLD, type Pose, posed } from './pose.ts';
+import { AS_TOLD, type Pose, posed, type QuarterTurn } from './pose.ts';
 
 /** A doorway between two rooms by index, its told walls there and as they were told. */
 export interface Link {
@@ -22,7 +22,7 @@ export interface Placing {
   readonly placedBy: readonly (number | undefined)[];
 }
 
-const QUARTERS: readonly Angle[] = [0, 90, 180, 270];
+const QUARTERS: readonly QuarterTurn[] = [0, 90, 180, 270];
 
 /** Every room with its pose. What cannot be placed is added to `troubles`, what was taken because it was not told to `taken`. */
 export function placeRooms(

@@ -1,11 +1,14 @@
 /** Where a room lies in its region: turned by whole quarter turns, then moved. */
 
-import { type Angle, turned } from '../floor/frame.ts';
+import { turned } from '../floor/frame.ts';
 import type { Outline, Point } from '../geometry.ts';
+
+/** Whole quarter turns keep every corner on a tick. */
+export type QuarterTurn = 0 | 90 | 180 | 270;
 
 /** A room point in the region is the point turned counter-clockwise by `angle`° about (0,0), then moved by `move` ticks. */
 export interface Pose {
-  readonly angle: Angle;
+  readonly angle: QuarterTurn;
   readonly move: Point;
 }
 
