@@ -1,12 +1,12 @@
 /** Planks to choose from, laid along the same wall at the same scale, one strip of floor a plank. */
 
 import type { LaidRegion, Plan } from '../core/floor/floor.ts';
-import { startingWall } from '../core/floor/frame.ts';
-import { wallLength } from '../core/geometry.ts';
+import { startWall } from '../core/home/told-wall.ts';
 import { inches, ticks } from '../core/length.ts';
 import { type Saying, sayCut, sayLength } from '../measure/say-length.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
 import { CHOICES } from '../words/drawing.ts';
+import { LAY } from '../words/floor.ts';
 import { MARGIN } from './fit.ts';
 import { legend, notes, scaleBar } from './footer.ts';
 import { sheetOf } from './sheet.ts';
@@ -52,18 +52,19 @@ export function drawChoices(choices: readonly Choice[], room: string, saying: Sa
     y = foot + WALL + SPACE;
   }
   const first = laid[0]?.region;
-  const wall = first && startingWall(first.outline, first.frame.angle);
-  const length = first && wall !== undefined ? sayLength(wallLength(first.outline, wall), saying) : '';
+  const start = first && startWall(first, first.frame.angle);
+  const wall = start && (first.rooms ? LAY.wallOf(start.number, start.room) : String(start.number));
+  const length = start ? sayLength(start.length, saying) : '';
   const from = sayLength(ticks(depth), saying);
   return sheetOf({
     title: CHOICES.title(room),
     alt: CHOICES.alt(
       laid.map(({ name }) => name),
       room,
-      wall === undefined ? undefined : wall + 1,
+      wall,
       from,
     ),
-    facts: [CHOICES.facts(wall === undefined ? undefined : wall + 1, length, from)],
+    facts: [CHOICES.facts(wall, length, from)],
     figure: { shapes, upright: false, width: SHEET_WIDTH, height: y, listed: [] },
     below: [
       scaleBar(scale, saying),

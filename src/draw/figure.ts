@@ -1,7 +1,7 @@
 /** One room's figure: floor, walls with their lengths, and the labels beside its rows, on a ground of its own. */
 
 import type { Piece, Plan } from '../core/floor/floor.ts';
-import { startingWall } from '../core/floor/frame.ts';
+import { startWall } from '../core/home/told-wall.ts';
 import type { Saying } from '../measure/say-length.ts';
 import type { Place, Shape, Text } from '../reply/drawing.ts';
 import { DRAWING } from '../words/drawing.ts';
@@ -10,10 +10,11 @@ import { type Fit, levelIn, STRIP, WALL } from './fit.ts';
 import { plankShapes, ringsOf, type Seen, wallShapes } from './floor-shapes.ts';
 import { textWidth } from './font.ts';
 import { type Column, columnTexts, LINE, levelsOf } from './label-column.ts';
+import { roomMarks } from './room-mark.ts';
 import type { RowLabel } from './row-label.ts';
 import { type Box, baseline, boxOf, SMALL, write } from './text.ts';
-import { place } from './view.ts';
-import { drawnWalls, wallTexts } from './wall-label.ts';
+import { place, type View } from './view.ts';
+import { type DrawnWall, drawnWalls, wallTexts } from './wall-label.ts';
 import type { Window } from './window.ts';
 
 const ARROW = 26;
@@ -26,6 +27,8 @@ export interface Figure {
   readonly width: number;
   readonly height: number;
   readonly listed: readonly string[];
+  /** Rooms and things whose names found no room. */
+  readonly unnamed?: readonly string[];
 }
 
 /** Bounds of the visible floor on the lying figure. */
@@ -47,8 +50,8 @@ export function drawFigure(fit: Fit, plan: Plan, sources: ReadonlyMap<Piece, Cut
   const { seen, floor, width, height } = ground;
   const labels = [...labelled(fit, fit.left, ground, 'left'), ...labelled(fit, fit.right, ground, 'right')];
   const strip = directionStrip(fit, ground);
-  const starting = startingWall(view.region.outline, view.region.frame.angle);
-  const walls = drawnWalls(view.outline, starting, saying, seen.at, floor);
+  const walls = wallsOf(view, saying, seen, floor);
+  const marks = roomMarks(view, seen, floor);
   const { band, gap } = wallShapes(view, plan, seen, WALL, withWalls(floor, window));
   const isText = (shape: Shape): shape is Text => shape.kind === 'text';
   const rings = ringsOf([view.outline, ...view.holes], seen);
@@ -60,13 +63,26 @@ export function drawFigure(fit: Fit, plan: Plan, sources: ReadonlyMap<Piece, Cut
     ...walls.filter((wall) => wall.starting).map(({ from, to, out }) => bandOf(from, to, out)),
     ...gap,
     ...plankShapes(view, plan, window, sources, seen, floor),
+    ...marks.shapes,
     ...pageEdges(floor, window.cutLow, window.cutHigh),
     ...labels.filter(isText),
     ...strip,
     ...texts,
   ];
   const size = view.upright ? { width: height, height: width } : { width, height };
-  return { shapes, upright: view.upright, ...size, listed };
+  return { shapes, upright: view.upright, ...size, listed, unnamed: marks.listed };
+}
+
+/** Walls by the numbers they were told with, room by room. */
+function wallsOf(view: View, saying: Saying, seen: Seen, floor: Box): readonly DrawnWall[] {
+  const { region } = view;
+  const start = startWall(region, region.frame.angle);
+  const rooms = region.rooms ?? [{ name: region.name, outline: region.outline }];
+  return rooms.flatMap(({ name, outline }) => {
+    const starting = start && start.room === name ? start.number - 1 : undefined;
+    const walls = drawnWalls(view.seen(outline), starting, saying, seen.at, floor);
+    return rooms.length > 1 ? walls.map((wall) => ({ ...wall, room: name })) : walls;
+  });
 }
 
 function groundOf({ view, window, scale, left, right, leftZone, rightZone }: Fit): Ground {

@@ -54,7 +54,12 @@ export function homeSheet(plan: Plan, planks: readonly number[], undrawn: readon
     figure: { shapes, upright: false, width: SHEET_WIDTH, height, listed: [] },
     below: [
       scaleBar(scale, saying),
-      notes([DRAWING.placed, ...(undrawn.length > 0 ? [DRAWING.noRoomPages(undrawn)] : [])]),
+      notes([
+        ...(plan.regions.some(({ rooms }) => rooms && rooms.length > 1)
+          ? [DRAWING.scale, DRAWING.joined]
+          : [DRAWING.placed]),
+        ...(undrawn.length > 0 ? [DRAWING.noRoomPages(undrawn)] : []),
+      ]),
     ],
   });
 }

@@ -33,6 +33,8 @@ export const LOOKS: Readonly<Record<ShapeRole, Look>> = {
   any: { fill: '#d9d0bd' },
   'offcut-kept': { pattern: 'dots' },
   'offcut-reused': { pattern: 'hatch' },
+  standing: { fill: BAND, stroke: INK, width: 0.8 },
+  'label-ground': { fill: SHEET_COLOUR },
   joint: { stroke: '#4f5a66', width: 0.5 },
   'floor-edge': { stroke: '#4f5a66', width: 0.6 },
   leader: { stroke: '#8a949f', width: 0.5 },

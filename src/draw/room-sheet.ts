@@ -1,9 +1,9 @@
 /** A room's sheets: one with every cut, or one without cuts and then pages of rows. */
 
 import type { LaidRegion, Row } from '../core/floor/floor.ts';
-import { startingWall } from '../core/floor/frame.ts';
 import { runsIn } from '../core/floor/run-pieces.ts';
 import { boxOf } from '../core/geometry.ts';
+import { startWall } from '../core/home/told-wall.ts';
 import { ticks } from '../core/length.ts';
 import { type Saying, sayCut, sayLength } from '../measure/say-length.ts';
 import type { Drawing, ShapeRole } from '../reply/drawing.ts';
@@ -64,6 +64,7 @@ function page(fitted: Fit, part: readonly [number, number] | undefined, planks: 
         DRAWING.order,
         ...(parted ? [DRAWING.parts] : []),
         ...(figure.listed.length > 0 ? [DRAWING.otherWalls(figure.listed)] : []),
+        ...(figure.unnamed?.length ? [DRAWING.standing(figure.unnamed)] : []),
         ...(view.turn === 'none' ? [] : [DRAWING.turned(view.turn)]),
       ]),
     ],
@@ -97,6 +98,7 @@ function overview(region: LaidRegion, pages: readonly Fit[], drawn: number, plan
         DRAWING.noCuts,
         ...(left ? [DRAWING.notDrawn(left.window.first + 1, region.rows.length)] : []),
         ...(figure.listed.length > 0 ? [DRAWING.otherWalls(figure.listed)] : []),
+        ...(figure.unnamed?.length ? [DRAWING.standing(figure.unnamed)] : []),
       ]),
     ],
   });
@@ -104,12 +106,13 @@ function overview(region: LaidRegion, pages: readonly Fit[], drawn: number, plan
 
 function summary(region: LaidRegion, planks: number, { plan, saying }: Labelled) {
   const { pattern } = plan.rules;
-  const wall = startingWall(region.outline, region.frame.angle);
+  const wall = startWall(region, region.frame.angle);
+  const several = region.rooms !== undefined && region.rooms.length > 1;
   return {
     room: region.name,
     size: saySize(region, saying),
     rows: region.rows.length,
-    wall: wall === undefined ? undefined : wall + 1,
+    wall: wall && (several ? LAY.wallOf(wall.number, wall.room) : String(wall.number)),
     pattern: pattern.name === 'stair-step' ? LAY.stair(sayCut(pattern.step, saying), pattern.rows) : pattern.name,
     planks,
   };

@@ -12,6 +12,8 @@ export interface View {
   readonly region: LaidRegion;
   readonly outline: Outline;
   readonly holes: readonly Outline[];
+  /** An outline of the region as the view has it. */
+  readonly seen: (outline: Outline) => Outline;
   readonly width: number;
   readonly height: number;
   /** Rows run from right to left and stack downwards. */
@@ -41,6 +43,7 @@ function viewOf(region: LaidRegion, reversed: boolean, upright: boolean, turn: V
     region,
     outline: seen(region.outline),
     holes: region.holes.map(seen),
+    seen,
     width: maxX,
     height: maxY,
     reversed,

@@ -11,6 +11,8 @@ import { type Box, boxOf, meet, SMALL, write } from './text.ts';
 /** A wall as drawn: its visible stretch on the figure, and the way out of the room. */
 export interface DrawnWall {
   readonly number: number;
+  /** Told where walls of several rooms are drawn in one figure. */
+  readonly room?: string;
   readonly length: string;
   readonly starting: boolean;
   readonly from: Place;
@@ -58,7 +60,7 @@ export function wallTexts(
 ): { texts: readonly Text[]; listed: readonly string[] } {
   const boxes = [...taken];
   const texts: Text[] = [];
-  const listed: string[] = [];
+  const unwritten: DrawnWall[] = [];
   const isFree = (text: Text): boolean => {
     const box = boxOf(text);
     return !boxes.some((other) => meet(box, other, 0.5)) && !meetsRoom(box, rings);
@@ -69,18 +71,19 @@ export function wallTexts(
   };
   // The long walls first: the short ones find their place around them.
   for (const wall of [...walls].sort((a, b) => stretchOf(b) - stretchOf(a))) {
-    const full = DRAWING.wall(wall.number, wall.length);
-    const wordings = wall.starting ? [DRAWING.startWall(wall.number, wall.length), full] : [full];
+    const full = DRAWING.wall(wall.number, wall.length, wall.room);
+    const wordings = wall.starting ? [DRAWING.startWall(wall.number, wall.length, wall.room), full] : [full];
     const best = wordings.flatMap((wording) => within(wall, wording, thickness, upright)).find(isFree);
     if (best) {
       take(best);
       continue;
     }
-    listed.push(full);
+    unwritten.push(wall);
     const mark = [...within(wall, String(wall.number), thickness, upright), ...beyond(wall, thickness)].find(isFree);
     if (mark) take(mark);
   }
-  return { texts, listed: listed.sort((a, b) => Number.parseInt(a.slice(5), 10) - Number.parseInt(b.slice(5), 10)) };
+  const listed = walls.filter((wall) => unwritten.includes(wall));
+  return { texts, listed: listed.map(({ number, length, room }) => DRAWING.wall(number, length, room)) };
 }
 
 function stretchOf({ from, to }: DrawnWall): number {

@@ -18,6 +18,8 @@ export type ShapeRole =
   | 'any'
   | 'offcut-kept'
   | 'offcut-reused'
+  | 'standing'
+  | 'label-ground'
   | 'joint'
   | 'floor-edge'
   | 'leader'

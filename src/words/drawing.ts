@@ -7,7 +7,7 @@ export interface Shown {
   readonly room: string;
   readonly size: string;
   readonly rows: number;
-  readonly wall: number | undefined;
+  readonly wall: string | undefined;
   readonly pattern: string;
   readonly planks: number;
   /** Rows drawn, from 1; undefined when all are. */
@@ -30,11 +30,12 @@ export const DRAWING = {
   wholeTitle: (room: string) => `${room}: plan, all rows`,
   homeTitle: 'Floor plan: all rooms',
   size: (width: string, depth: string) => `${width} × ${depth}`,
-  facts: (size: string, rows: number, wall: number | undefined, planks: number) =>
+  facts: (size: string, rows: number, wall: string | undefined, planks: number) =>
     `${size} · ${counted(rows, 'row')} from ${placeOf(wall)} · ${counted(planks, 'new plank')}`,
   laying: (width: string, length: string, pattern: string) => `${width} × ${length} planks, ${pattern}`,
-  wall: (number: number, length: string) => `wall ${number} · ${length}`,
-  startWall: (number: number, length: string) => `start · wall ${number} · ${length}`,
+  wall: (number: number, length: string, room?: string) =>
+    `${room === undefined ? '' : `${room} `}wall ${number} · ${length}`,
+  startWall: (number: number, length: string, room?: string) => `start · ${DRAWING.wall(number, length, room)}`,
   otherWalls: (walls: readonly string[]) => `Also: ${walls.join(', ')}.`,
   offcut: (plank: number) => `no. ${plank}`,
   rip: (height: string) => `rip to ${height}`,
@@ -56,6 +57,9 @@ export const DRAWING = {
   noCuts: 'The cuts are on the pages that follow.',
   notDrawn: (first: number, last: number) => `No page for rows ${first}–${last}: the laying guide tells their cuts.`,
   noRoomPages: (rooms: readonly string[]) => `No page for ${rooms.join(', ')}: the laying guide tells the cuts.`,
+  joined: 'Rooms where the floor runs on lie to one another as their doorways tell; the others stand side by side.',
+  scale: 'All at one scale.',
+  standing: (names: readonly string[]) => `Drawn without its name: ${names.join(', ')}.`,
   placed: 'All at one scale. How the rooms lie to each other was not told: they stand here side by side.',
   cell: (rows: number, planks: number) => `${counted(rows, 'row')}, ${counted(planks, 'plank')}`,
   file: 'plan',
@@ -64,7 +68,7 @@ export const DRAWING = {
 } as const;
 
 /** Where the rows begin: at a wall, or in the corner that lies lowest in their direction. */
-function placeOf(wall: number | undefined): string {
+function placeOf(wall: string | undefined): string {
   return wall === undefined ? 'the starting corner' : `wall ${wall}`;
 }
 
@@ -84,7 +88,7 @@ function sayRow({ row, rip, start, end }: RowShown): string {
 }
 
 /** What the sheet of a large room without its cuts shows. */
-export function sayOverview(room: string, size: string, rows: number, wall: number | undefined, pages: number): string {
+export function sayOverview(room: string, size: string, rows: number, wall: string | undefined, pages: number): string {
   return `Plan of ${room}, ${size}, without its cuts: ${counted(rows, 'row')} from ${placeOf(wall)}, on ${counted(pages, 'page')} that follow.`;
 }
 
@@ -99,7 +103,7 @@ export function sayHome(
 
 export const CHOICES = {
   title: (room: string) => `${room}: the planks side by side`,
-  facts: (wall: number | undefined, length: string, depth: string) =>
+  facts: (wall: string | undefined, length: string, depth: string) =>
     wall === undefined
       ? `From ${placeOf(wall)}, the first ${depth} from it`
       : `Along wall ${wall} (${length}), the first ${depth} from it`,
@@ -107,6 +111,6 @@ export const CHOICES = {
   cut: 'cut plank',
   wall: 'starting wall',
   scale: 'All at one scale.',
-  alt: (names: readonly string[], room: string, wall: number | undefined, depth: string) =>
+  alt: (names: readonly string[], room: string, wall: string | undefined, depth: string) =>
     `The first ${depth} of ${room} from ${placeOf(wall)} on, laid in ${names.join(', ')}, one above the other at one scale.`,
 } as const;

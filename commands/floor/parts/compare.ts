@@ -25,7 +25,7 @@ export async function* answerCompare(ask: CompareAsk, context: Context): AsyncGe
   yield {
     headline: headline(weighed, saying),
     blocks: [table(weighed, saying), winners(weighed, saying), picture(weighed, saying)],
-    assumed: context.assumed,
+    assumed: weighed[0]?.laid.assumed ?? context.assumed,
     cautions: worded(cautionsFor('laying')),
     sources: PLANK_FIGURES.map(({ source }) => source),
     actions: ask.planks.map(({ name, typed }) => ({
