@@ -34,7 +34,7 @@ export interface FloorResult extends Result, Pick<Plan, 'plank' | 'rules' | 'reg
 }
 
 /** Plan, purchase and cost as result data. */
-export function floorResult(plan: Plan, purchase: Purchase, cost: Cost | undefined, whole?: HomeResult): FloorResult {
+export function floorResult(plan: Plan, purchase: Purchase, cost: Cost | undefined, home?: Home): FloorResult {
   const { plank, rules, regions, bound, broken, planks, reused } = plan;
   const { mistakes, spares, cartons } = purchase;
   return {
