@@ -6,7 +6,7 @@ import { z } from 'zod';
 export const MOST_FOUND = 200;
 export const LONGEST_FINDING = 500;
 
-const findingSchema = z.strictObject({
+const findingSchema = z.object({
   /** Word for word. */
   text: z.string().min(1).max(LONGEST_FINDING),
   room: z.string().min(1).max(200).optional(),

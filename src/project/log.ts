@@ -6,7 +6,7 @@ import { z } from 'zod';
 export const MOST_NOTES = 500;
 export const LONGEST_NOTE = 1000;
 
-const noteSchema = z.strictObject({
+const noteSchema = z.object({
   text: z.string().min(1).max(LONGEST_NOTE),
   /** Milliseconds since 1970. */
   at: z.number(),

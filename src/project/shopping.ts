@@ -10,7 +10,7 @@ export const MOST_BOUGHT = 500;
 const amount = z.number().positive().max(Number.MAX_SAFE_INTEGER);
 
 /** One purchase: `amount` in the unit of the need, `cents` for all of it. */
-const boughtSchema = z.strictObject({
+const boughtSchema = z.object({
   item: z.string().min(1).max(200),
   label: z.string().min(1).max(200),
   stage: z.enum(STAGES),
@@ -20,14 +20,14 @@ const boughtSchema = z.strictObject({
   packages: z
     .strictObject({ count: z.int().positive(), size: amount, label: z.string(), labels: z.string() })
     .optional(),
-  cost: z.strictObject({ cents: z.int().nonnegative(), currency: z.string().length(3) }).optional(),
+  cost: z.object({ cents: z.int().nonnegative(), currency: z.string().length(3) }).optional(),
   lot: z.string().min(1).max(40).optional(),
   payer: payerSchema.optional(),
   /** Milliseconds since 1970. */
   at: z.number(),
 });
 
-export const shoppingSchema = z.strictObject({
+export const shoppingSchema = z.object({
   bought: z.array(boughtSchema).max(MOST_BOUGHT).readonly(),
   /** Packages opened, by item. */
   opened: z.record(z.string(), z.int().nonnegative()),

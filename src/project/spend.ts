@@ -9,7 +9,7 @@ export const MOST_ENTRIES = 500;
 
 const currency = z.string().length(3);
 
-const entrySchema = z.strictObject({
+const entrySchema = z.object({
   what: z.string().min(1).max(200),
   /** Whole cents; less than zero for a refund. */
   cents: z.int(),
@@ -20,8 +20,8 @@ const entrySchema = z.strictObject({
   at: z.number(),
 });
 
-export const spendSchema = z.strictObject({
-  budget: z.strictObject({ cents: z.int().positive(), currency }).optional(),
+export const spendSchema = z.object({
+  budget: z.object({ cents: z.int().positive(), currency }).optional(),
   entries: z.array(entrySchema).max(MOST_ENTRIES).readonly(),
 });
 

@@ -6,7 +6,7 @@ import { STAGES, type Stage } from '../reply/stage.ts';
 /** The most marks that a project keeps: every stage of more rooms than a home has. */
 export const MOST_MARKS = STAGES.length * 60;
 
-const markSchema = z.strictObject({
+const markSchema = z.object({
   room: z.string().min(1).max(200),
   stage: z.enum(STAGES),
   /** Waiting ends at `until`; what is blocked stays so until it is done. */
@@ -17,27 +17,25 @@ const markSchema = z.strictObject({
   note: z.string().max(300).optional(),
 });
 
-export const stagesSchema = z.strictObject({
+export const stagesSchema = z.object({
   marks: z.array(markSchema).max(MOST_MARKS).readonly(),
-  /** Reminders already shown, by room and stage and when they were due. */
-  reminded: z.array(z.string().max(300)).max(MOST_MARKS).readonly(),
 });
 
 export type Mark = z.infer<typeof markSchema>;
 export type Stages = z.infer<typeof stagesSchema>;
 
-export const EMPTY_STAGES: Stages = { marks: [], reminded: [] };
+export const EMPTY_STAGES: Stages = { marks: [] };
 
 /** With this mark in place of the one the room had for the stage. Marking the same twice is marking it once. */
 export function mark(stages: Stages, one: Mark): Stages {
   const marks = stages.marks.filter((other) => !same(other, one));
   if (marks.length >= MOST_MARKS) throw new RangeError('too many marks');
-  return { ...stages, marks: [...marks, one] };
+  return { marks: [...marks, one] };
 }
 
 /** Without a mark for the room's stage. */
 export function unmark(stages: Stages, room: string, stage: Stage): Stages {
-  return { ...stages, marks: stages.marks.filter((other) => !same(other, { room, stage })) };
+  return { marks: stages.marks.filter((other) => !same(other, { room, stage })) };
 }
 
 /** The mark of a room's stage; rooms are the same whatever their capitals. */
@@ -48,7 +46,7 @@ export function markOf({ marks }: Stages, room: string, stage: Stage): Mark | un
 /** A room's marks under its new name. */
 export function renameMarks(stages: Stages, from: string, to: string): Stages {
   const marks = stages.marks.map((one) => (sameRoom(one.room, from) ? { ...one, room: to } : one));
-  return { ...stages, marks };
+  return { marks };
 }
 
 function same(one: Pick<Mark, 'room' | 'stage'>, other: Pick<Mark, 'room' | 'stage'>): boolean {

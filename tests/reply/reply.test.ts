@@ -61,7 +61,7 @@ const reply = z.strictObject({
   assumed: z.array(said),
   cautions: z.array(z.strictObject({ topic: said, text: said, source: source.optional() })),
   sources: z.array(source),
-  actions: z.array(z.strictObject({ label: said, ask: said })),
+  actions: z.array(z.strictObject({ label: said, ask: said, among: said.optional() })),
   audience: z.enum(['asker', 'channel']),
   data: z.looseObject({ kind: said }),
   needs: z.array(need).min(1).optional(),
