@@ -1,22 +1,33 @@
-/** The only wiring: configuration, commands and the terminal. */
+/** The only wiring: configuration, commands, the terminal and the chats. */
 
+import { setTimeout as sleep } from 'node:timers/promises';
 import { commands } from '../commands/index.ts';
 import { answer } from './bot/answer.ts';
-import { closePictures } from './draw/png.ts';
-import { readConfig } from './host/config.ts';
+import { openDesk } from './bot/desk.ts';
+import type { Asker } from './bot/invocation.ts';
+import type { Kept, Ports } from './bot/ports.ts';
+import { closePictures, toPng } from './draw/png.ts';
+import { type Config, readConfig } from './host/config.ts';
 import { dataFolder } from './host/data-folder.ts';
 import { faultsTo } from './host/faults.ts';
+import { listen, type Route, routed } from './host/server.ts';
+import { slackIsTold, startSlack } from './slack/start.ts';
 import { closeWorkers } from './solve/pool.ts';
 import { openStore } from './store/store.ts';
 import { DEMO_ASKS, WORKED_ASK } from './terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session, showWorked } from './terminal/receive.ts';
+import { CHATS } from './words/chats.ts';
 import { TERMINAL } from './words/terminal.ts';
+
+/** Milliseconds for which a better answer is waited for before the first one is shown. */
+const PATIENCE = 1500;
 
 /** What is closed at the end. */
 const closing: (() => Promise<void>)[] = [closeWorkers, closePictures];
 
 async function main([mode, ...words]: readonly string[]): Promise<number> {
-  const { units, decimal, currency, history, pictures, store: url, data } = readConfig(process.env);
+  const config = readConfig(process.env);
+  const { units, decimal, currency, history, pictures, store: url, data } = config;
   const { fault } = faultsTo(process.stderr);
   const folder = dataFolder(data, process.env);
   const store = openStore({ url, folder, fault: (cause) => fault('store', cause) });
@@ -34,6 +45,10 @@ async function main([mode, ...words]: readonly string[]): Promise<number> {
   // One of the demo's asks goes wrong on purpose: only a fault of ours is a failure.
   if (mode === 'demo') return (await demonstrate(DEMO_ASKS, session)) === 1 ? 1 : 0;
   if (mode === 'ask') return askOnce(words, session);
+  if (slackIsTold(config.slack)) {
+    await chat(config, { ...session, ...ports, kept: store.kept });
+    return 0;
+  }
   if (process.stdin.isTTY) {
     await converse(WORKED_ASK, session);
     return 0;
@@ -41,6 +56,33 @@ async function main([mode, ...words]: readonly string[]): Promise<number> {
   const code = await askLines(session, false);
   if (code === undefined) await showWorked(WORKED_ASK, session);
   return code ?? 0;
+}
+
+/** What the chats are made of. */
+type ChatParts = Pick<Session, 'answer' | 'commands' | 'habits'> & Ports & { readonly kept: Kept };
+
+/** Answers in the chats that were told of, until the process is asked to end. */
+async function chat({ http, slack }: Config, parts: ChatParts): Promise<void> {
+  const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
+  const told = { ...parts, toPng, wait, patience: () => wait(PATIENCE), now: Date.now };
+  const routes: Route[] = [];
+  if (slackIsTold(slack)) {
+    const holds = async (asker: Asker): Promise<boolean> => (await openDesk(asker, parts)?.inUse()) !== undefined;
+    const running = await startSlack(slack, { ...told, holds });
+    closing.unshift(() => running.stop());
+    routes.push(...running.pages);
+  }
+  if (routes.length > 0) {
+    const server = await listen(
+      routed(routes, (cause) => parts.fault('http', cause)),
+      http,
+    );
+    closing.unshift(() => server.close());
+    process.stderr.write(`${CHATS.listening(http.host, server.port)}\n`);
+  } else process.stderr.write(`${CHATS.connected}\n`);
+  await new Promise<void>((resolve) => {
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
+  });
 }
 
 async function askOnce(words: readonly string[], session: Session): Promise<number> {
@@ -63,5 +105,6 @@ try {
   process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`);
   process.exitCode = 1;
 } finally {
-  await Promise.all(closing.map((close) => close()));
+  // In order: what comes in ends before what it needs.
+  for (const close of closing) await close();
 }

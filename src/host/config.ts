@@ -16,6 +16,26 @@ const configuration = z.object({
     .regex(/^(|postgres(ql)?:\/\/.+|rediss?:\/\/.+)$/, 'empty, postgres://… or redis://…')
     .default(''),
   FLOORHAND_DATA: z.string().default(''),
+  FLOORHAND_HOST: z.string().default('127.0.0.1'),
+  FLOORHAND_PORT: z
+    .string()
+    .regex(/^\d{1,5}$/, 'a port such as 3000')
+    .default('3000')
+    .transform(Number)
+    .refine((port) => port <= 65535, 'a port such as 3000'),
+  FLOORHAND_KEY: z.string().default(''),
+  FLOORHAND_SLACK_BOT_TOKEN: z
+    .string()
+    .regex(/^(|xoxb-.+)$/, 'a bot token, which begins with xoxb-')
+    .default(''),
+  FLOORHAND_SLACK_APP_TOKEN: z
+    .string()
+    .regex(/^(|xapp-.+)$/, 'an app-level token, which begins with xapp-')
+    .default(''),
+  FLOORHAND_SLACK_SIGNING_SECRET: z.string().default(''),
+  FLOORHAND_SLACK_CLIENT_ID: z.string().default(''),
+  FLOORHAND_SLACK_CLIENT_SECRET: z.string().default(''),
+  FLOORHAND_SLACK_STATE_SECRET: z.string().default(''),
 });
 
 /** What whoever runs the bot has chosen. */
@@ -31,6 +51,19 @@ export interface Config {
   readonly store: string;
   /** The data folder; empty for the one that the system has for it. */
   readonly data: string;
+  /** Where the HTTP server listens, when a chat needs one. */
+  readonly http: { readonly host: string; readonly port: number };
+  /** What Slack needs; empty where it is not told. */
+  readonly slack: {
+    readonly botToken: string;
+    readonly appToken: string;
+    readonly signingSecret: string;
+    readonly clientId: string;
+    readonly clientSecret: string;
+    readonly stateSecret: string;
+    /** Seals the tokens of workspaces in the store; several with commas, the one in use first. */
+    readonly key: string;
+  };
 }
 
 /** Reads the configuration; empty variables count as not set. Throws an Error that names every fault. */
@@ -52,5 +85,15 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     pictures: read.FLOORHAND_PICTURES,
     store: read.FLOORHAND_STORE,
     data: read.FLOORHAND_DATA,
+    http: { host: read.FLOORHAND_HOST, port: read.FLOORHAND_PORT },
+    slack: {
+      botToken: read.FLOORHAND_SLACK_BOT_TOKEN,
+      appToken: read.FLOORHAND_SLACK_APP_TOKEN,
+      signingSecret: read.FLOORHAND_SLACK_SIGNING_SECRET,
+      clientId: read.FLOORHAND_SLACK_CLIENT_ID,
+      clientSecret: read.FLOORHAND_SLACK_CLIENT_SECRET,
+      stateSecret: read.FLOORHAND_SLACK_STATE_SECRET,
+      key: read.FLOORHAND_KEY,
+    },
   };
 }

@@ -33,6 +33,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     rooms: ['src/bot/ports.ts', 'project'],
     packages: ['keyv', 'lmdb', 'pg', '@keyv/postgres', '@keyv/redis', 'node:*'],
   },
+  slack: { rooms: PLATFORM, packages: ['@slack/bolt', '@slack/oauth', 'zod', 'node:*'] },
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
   host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'hono', '@hono/node-server', 'node:*'] },
   main: { rooms: ALL, packages: ['node:*'] },

@@ -12,6 +12,16 @@ const STANDARD = {
   pictures: 'pictures',
   store: '',
   data: '',
+  http: { host: '127.0.0.1', port: 3000 },
+  slack: {
+    botToken: '',
+    appToken: '',
+    signingSecret: '',
+    clientId: '',
+    clientSecret: '',
+    stateSecret: '',
+    key: '',
+  },
 };
 
 describe('the configuration', () => {
@@ -29,6 +39,15 @@ describe('the configuration', () => {
       FLOORHAND_PICTURES: 'plans',
       FLOORHAND_STORE: 'postgres://bot@db/floors',
       FLOORHAND_DATA: '/srv/floors',
+      FLOORHAND_HOST: '0.0.0.0',
+      FLOORHAND_PORT: '8080',
+      FLOORHAND_KEY: 'a2V5',
+      FLOORHAND_SLACK_BOT_TOKEN: 'xoxb-1',
+      FLOORHAND_SLACK_APP_TOKEN: 'xapp-1',
+      FLOORHAND_SLACK_SIGNING_SECRET: 'signing',
+      FLOORHAND_SLACK_CLIENT_ID: 'id',
+      FLOORHAND_SLACK_CLIENT_SECRET: 'secret',
+      FLOORHAND_SLACK_STATE_SECRET: 'state',
     };
     const told = {
       units: 'metric',
@@ -38,6 +57,16 @@ describe('the configuration', () => {
       pictures: 'plans',
       store: 'postgres://bot@db/floors',
       data: '/srv/floors',
+      http: { host: '0.0.0.0', port: 8080 },
+      slack: {
+        botToken: 'xoxb-1',
+        appToken: 'xapp-1',
+        signingSecret: 'signing',
+        clientId: 'id',
+        clientSecret: 'secret',
+        stateSecret: 'state',
+        key: 'a2V5',
+      },
     };
     expect(readConfig(environment)).toEqual(told);
   });
@@ -47,6 +76,15 @@ describe('the configuration', () => {
     expect(() => readConfig(bad)).toThrow(
       /cannot be read\.\nFLOORHAND_UNITS: .*imperial.*metric.*\nFLOORHAND_DECIMAL: .*\nFLOORHAND_CURRENCY: .*ISO 4217/,
     );
+  });
+
+  it.each(['0x50', '-1', '65536', '3000.5', 'http'])('refuses %s for a port', (port) =>
+    expect(() => readConfig({ FLOORHAND_PORT: port })).toThrow(/FLOORHAND_PORT: a port/),
+  );
+
+  it('tells a token in the wrong place', () => {
+    const swapped = { FLOORHAND_SLACK_BOT_TOKEN: 'xapp-1', FLOORHAND_SLACK_APP_TOKEN: 'xoxb-1' };
+    expect(() => readConfig(swapped)).toThrow(/BOT_TOKEN: .*xoxb-[^\n]*\n.*APP_TOKEN: .*xapp-/);
   });
 
   it.each(['', 'postgres://db/x', 'postgresql://db/x', 'redis://cache', 'rediss://cache:6380/1'])(

@@ -1,0 +1,53 @@
+/** What Slack takes: its published limits, and a few that are only known from use (marked so). */
+
+/** A message: 50 blocks are taken, and a few are left for rows of buttons. */
+export const MESSAGE = {
+  blocks: 50,
+  /** Blocks before the rows of buttons. */
+  body: 42,
+  /** Characters of all texts; about 13,200 are taken before `msg_blocks_too_long` (known from use). */
+  characters: 11_500,
+  /** One table a message (known from use). */
+  tables: 1,
+  /** The fallback and notification text; longer ones are cut by Slack. */
+  text: 3000,
+} as const;
+
+/** Characters of an answer up to which its tables and lists stand in the message itself: more is looked up by button. */
+export const INLINE = 3000;
+
+/** A rich text block of ours: lines and characters, so that none is longer than a screen or two. */
+export const RICH = { characters: 2500, lines: 60 } as const;
+
+/** A table block: 100 rows with its head, 20 columns, 10,000 characters in its cells (the last known from use). */
+export const TABLE = { rows: 100, columns: 20, characters: 9000 } as const;
+
+/** A table as narrow as this is lined up in fixed-width characters: it fits a phone. */
+export const MONOSPACE = { columns: 40, characters: 2400 } as const;
+
+export const IMAGE = { alt: 2000, title: 2000, aMessage: 10 } as const;
+
+export const BUTTON = { text: 75, aRow: 5 } as const;
+/** Asks offered as buttons; the others stand in a list. */
+export const MOST_BUTTONS = 6;
+export const SELECT = { options: 100, text: 75, value: 150, placeholder: 150 } as const;
+
+export const VIEW = {
+  blocks: 100,
+  title: 24,
+  metadata: 3000,
+  label: 2000,
+  hint: 2000,
+  input: 3000,
+  placeholder: 150,
+  error: 500,
+} as const;
+
+/** A response_url: so many answers, for so long. */
+export const RESPONSE = { uses: 5, milliseconds: 30 * 60_000 } as const;
+
+/** Messages of an answer in a row; what is longer comes as a file. */
+export const MOST_MESSAGES = 3;
+
+/** How far a request's clock may be from ours: Bolt refuses older ones, and this one newer ones. */
+export const CLOCK_MILLISECONDS = 5 * 60_000;

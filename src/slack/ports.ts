@@ -1,0 +1,52 @@
+/** What Slack is handed by main, and what a listener knows of who asked where. */
+
+import type { webApi } from '@slack/bolt';
+import type { Answer } from '../bot/answer.ts';
+import type { Command } from '../bot/command.ts';
+import type { Asker, Invocation } from '../bot/invocation.ts';
+import type { Kept } from '../bot/ports.ts';
+import type { Drawing } from '../reply/drawing.ts';
+
+export interface SlackPorts {
+  readonly answer: (invocation: Invocation) => AsyncIterable<Answer>;
+  readonly commands: readonly Command[];
+  readonly habits: Invocation['habits'];
+  readonly kept: Kept;
+  /** Whether the asker has a project in use, whose rooms and picks fill what is not told. */
+  holds(asker: Asker): Promise<boolean>;
+  fault(reference: string, cause: unknown): void;
+  toPng(drawing: Drawing): Promise<Buffer>;
+  /** Resolves when a better answer has been waited for long enough, and the first one is to be shown. */
+  patience(): Promise<void>;
+  /** Lets time go by: Slack needs a moment before a file just uploaded can be shown. */
+  wait(milliseconds: number): Promise<void>;
+  /** Milliseconds since 1970. */
+  now(): number;
+}
+
+/** Whoever did something in Slack, with what is needed to answer. */
+export interface Party {
+  readonly asker: Asker;
+  readonly client: webApi.WebClient;
+  /** Our own user id there. */
+  readonly bot?: string | undefined;
+  readonly where: Where;
+}
+
+/** Where an answer goes: to the asker alone, or to the channel where it is shown. */
+export interface Where {
+  readonly user: string;
+  readonly channel?: string | undefined;
+  readonly thread?: string | undefined;
+  readonly response?: ResponseUrl | undefined;
+}
+
+/** Slack's way to answer one interaction: a few times, for half an hour. */
+export interface ResponseUrl {
+  readonly url: string;
+  readonly since: number;
+  /** How often it was used. */
+  readonly used: number;
+  /** Whether an answer there replaces the one before, as a slash command's does; a button's would replace its message. */
+  readonly replaces: boolean;
+}

@@ -1,0 +1,138 @@
+/** Posts messages of one answer by the ways that Slack leaves open: its response_url, to the asker alone, in their direct messages. */
+
+import { type types, webApi } from '@slack/bolt';
+import { RESPONSE } from './limits.ts';
+import type { ResponseUrl, Where } from './ports.ts';
+import type { Message } from './render.ts';
+
+/** What became of a message: posted, and how it can be replaced; `refused` where Slack does not take its blocks. */
+export type Posted =
+  | { readonly by: 'response' | 'ephemeral' }
+  | { readonly by: 'message'; readonly channel: string; readonly ts: string }
+  | { readonly by: 'refused' };
+
+/** Whether a message of ours can be replaced by a better one. */
+export function replaceable(posted: Posted | undefined, where: Where): boolean {
+  return posted?.by === 'message' || (posted?.by === 'response' && where.response?.replaces === true);
+}
+
+/** One answer's way out. Nothing else counts the uses of its response_url. */
+export interface Post {
+  /** To the asker alone. Rejects when no way is left. */
+  toAsker(message: Message, before?: Posted): Promise<Posted>;
+  /** To everybody in the channel; undefined when the app may not post there. */
+  toChannel(message: Message): Promise<Posted | undefined>;
+  /** To the asker's direct messages with the app, and the channel they are. Rejects when it cannot be. */
+  toDirect(message: Message): Promise<{ readonly channel: string; readonly ts: string }>;
+  /** The response_url as it is used by now. */
+  response(): ResponseUrl | undefined;
+}
+
+/** What Slack says when an app may not post in a channel. */
+const CLOSED = ['not_in_channel', 'channel_not_found', 'is_archived', 'user_not_in_channel', 'restricted_action'];
+
+export function postTo(client: webApi.WebClient, where: Where, now: () => number): Post {
+  let used = where.response?.used ?? 0;
+  let spent = false;
+
+  /** Posts to the response_url; undefined when it takes no more. */
+  const respond = async (message: Message, how: Readonly<Record<string, unknown>>): Promise<Posted | undefined> => {
+    const { response } = where;
+    if (!response || spent || used >= RESPONSE.uses || now() - response.since >= RESPONSE.milliseconds)
+      return undefined;
+    used += 1;
+    const thread = where.thread === undefined ? {} : { thread_ts: where.thread };
+    const answered = await fetch(response.url, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ ...message, ...how, ...thread }),
+    });
+    const told = await answered.text();
+    if (told.includes('invalid_blocks')) return { by: 'refused' };
+    // An address that does not take one answer takes no other.
+    spent = !answered.ok;
+    return answered.ok ? { by: 'response' } : undefined;
+  };
+
+  const inChannel = async (channel: string, message: Message, thread?: string): Promise<Posted> => {
+    const { ts, channel: posted } = await client.chat.postMessage({
+      channel,
+      ...payload(message),
+      unfurl_links: false,
+      unfurl_media: false,
+      ...(thread === undefined ? {} : { thread_ts: thread }),
+    });
+    return { by: 'message', channel: posted ?? channel, ts: ts ?? '' };
+  };
+
+  const toDirect = async (message: Message): Promise<{ channel: string; ts: string }> => {
+    const posted = await inChannel(where.user, message);
+    if (posted.by !== 'message') throw new Error('a direct message that is none');
+    return posted;
+  };
+
+  return {
+    async toAsker(message, before) {
+      const { channel, user, thread } = where;
+      if (before?.by === 'message') {
+        return refusable(async () => {
+          await client.chat.update({ channel: before.channel, ts: before.ts, ...payload(message) });
+          return before;
+        });
+      }
+      const replace = before?.by === 'response' && where.response?.replaces === true;
+      const responded = await respond(message, { response_type: 'ephemeral', replace_original: replace });
+      if (responded) return responded;
+      return refusable(async () => {
+        if (channel?.startsWith('D')) {
+          const posted = await open(() => inChannel(channel, message, thread));
+          if (posted) return posted;
+        } else if (channel !== undefined) {
+          const in_thread = thread === undefined ? {} : { thread_ts: thread };
+          const posted = await open(async (): Promise<Posted> => {
+            await client.chat.postEphemeral({ channel, user, ...payload(message), ...in_thread });
+            return { by: 'ephemeral' };
+          });
+          if (posted) return posted;
+        }
+        return { by: 'message', ...(await toDirect(message)) };
+      });
+    },
+    async toChannel(message) {
+      const { channel, thread } = where;
+      const responded = await respond(message, { response_type: 'in_channel', replace_original: false });
+      if (responded || channel === undefined) return responded;
+      return open(() => refusable(() => inChannel(channel, message, thread)));
+    },
+    toDirect,
+    response: () => where.response && { ...where.response, used },
+  };
+}
+
+function payload({ text, blocks }: Message): { text: string; blocks: types.KnownBlock[] } {
+  return { text, blocks: [...blocks] };
+}
+
+/** Undefined where the app may not post. */
+async function open<T>(post: () => Promise<T>): Promise<T | undefined> {
+  try {
+    return await post();
+  } catch (cause) {
+    if (CLOSED.includes(slackError(cause) ?? '')) return undefined;
+    throw cause;
+  }
+}
+
+async function refusable(post: () => Promise<Posted>): Promise<Posted> {
+  try {
+    return await post();
+  } catch (cause) {
+    if (slackError(cause) === 'invalid_blocks') return { by: 'refused' };
+    throw cause;
+  }
+}
+
+/** What Slack's API said is wrong; undefined for any other error. */
+export function slackError(cause: unknown): string | undefined {
+  return cause instanceof webApi.WebAPIPlatformError ? cause.data.error : undefined;
+}

@@ -1,0 +1,147 @@
+/** Starts the Slack app: one workspace by its token or many by OAuth, over HTTP or Socket Mode. */
+
+import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@slack/bolt';
+import { InstallProvider } from '@slack/oauth';
+import { type Installations, installationsIn } from './installations.ts';
+import { installPages, type Page } from './oauth.ts';
+import type { SlackPorts } from './ports.ts';
+import { receive } from './receive.ts';
+import { FetchReceiver } from './receiver.ts';
+import { EVENTS_PATH } from './register.ts';
+import { sealOf } from './seal.ts';
+
+/** What whoever runs the bot has told of their Slack app; empty texts are not told. */
+export interface SlackSettings {
+  readonly botToken: string;
+  readonly appToken: string;
+  readonly signingSecret: string;
+  readonly clientId: string;
+  readonly clientSecret: string;
+  readonly stateSecret: string;
+  readonly key: string;
+  /** Where Slack's API is; Slack's own without it. */
+  readonly api?: string;
+}
+
+/** A Slack app that runs. */
+export interface RunningSlack {
+  /** What the HTTP server answers for it; nothing in Socket Mode without OAuth. */
+  readonly pages: readonly Page[];
+  /** Takes nothing more, and resolves when what was begun is answered. */
+  stop(): Promise<void>;
+}
+
+/** Whether anything of Slack was told. */
+export function slackIsTold(settings: SlackSettings): boolean {
+  const { botToken, appToken, signingSecret, clientId } = settings;
+  return [botToken, appToken, signingSecret, clientId].some((told) => told !== '');
+}
+
+/** What is missing to start, each as a line; none when it can start. */
+export function slackLacks(settings: SlackSettings): readonly string[] {
+  const { botToken, appToken, signingSecret, clientId, clientSecret, stateSecret, key } = settings;
+  const lacks: string[] = [];
+  if (appToken === '' && signingSecret === '') {
+    lacks.push('FLOORHAND_SLACK_APP_TOKEN (Socket Mode) or FLOORHAND_SLACK_SIGNING_SECRET (HTTP)');
+  }
+  if (botToken === '') {
+    const oauth = { CLIENT_ID: clientId, CLIENT_SECRET: clientSecret, STATE_SECRET: stateSecret };
+    const missing = Object.entries(oauth).flatMap(([name, told]) => (told === '' ? [`FLOORHAND_SLACK_${name}`] : []));
+    if (missing.length === 3) lacks.push('FLOORHAND_SLACK_BOT_TOKEN, or what several workspaces need');
+    lacks.push(...missing);
+    if (key === '') lacks.push('FLOORHAND_KEY, which seals the tokens of workspaces');
+  }
+  return lacks;
+}
+
+/** Starts. Rejects when something is missing, a key is none, or Slack refuses the token. */
+export async function startSlack(settings: SlackSettings, ports: SlackPorts): Promise<RunningSlack> {
+  const lacks = slackLacks(settings);
+  if (lacks.length > 0) throw new Error(`Slack cannot start without:\n${lacks.join('\n')}`);
+  const logger = loggerOf(ports);
+  const clientOptions: webApi.WebClientOptions = {
+    logger,
+    retryConfig: { retries: 3, factor: 2, minTimeout: 500 },
+    ...(settings.api === undefined ? {} : { slackApiUrl: settings.api }),
+  };
+  const many = settings.botToken === '';
+  const installations = many ? installationsIn(ports.kept, sealOf(settings.key), ports.now) : undefined;
+  const installer = installations && installerOf(settings, installations, clientOptions, logger);
+  const http =
+    settings.signingSecret !== '' ? new FetchReceiver({ ...ports, signingSecret: settings.signingSecret }) : undefined;
+  const receiver =
+    http ?? new SocketModeReceiver({ appToken: settings.appToken, logger, installerOptions: { clientOptions } });
+  const app = new App({
+    receiver,
+    logger,
+    logLevel: LogLevel.WARN,
+    clientOptions,
+    // Bolt would keep a state of every conversation for good.
+    convoStore: false,
+    attachFunctionToken: false,
+    deferInitialization: true,
+    ...(installer ? { authorize: installer.authorize } : { token: settings.botToken }),
+  });
+  const begun = new Set<Promise<void>>();
+  app.use(async ({ next }) => {
+    const done = next();
+    begun.add(done);
+    await done.finally(() => begun.delete(done));
+  });
+  app.error(async (cause) => ports.fault('slack', cause));
+  receive(app, ports);
+  if (installations) forgetEnded(app, installations);
+  await app.init();
+  await app.start();
+  return {
+    pages: [
+      ...(http ? [{ method: 'POST' as const, path: EVENTS_PATH, handle: http.handle }] : []),
+      ...(installer ? installPages(installer) : []),
+    ],
+    stop: async () => {
+      await app.stop();
+      await Promise.allSettled(begun);
+    },
+  };
+}
+
+function installerOf(
+  { clientId, clientSecret, stateSecret }: SlackSettings,
+  installationStore: Installations,
+  clientOptions: webApi.WebClientOptions,
+  logger: Logger,
+): InstallProvider {
+  return new InstallProvider({ clientId, clientSecret, stateSecret, installationStore, clientOptions, logger });
+}
+
+/** Deletes the tokens of a workspace that takes the app off or revokes them. */
+function forgetEnded(app: App, installations: Installations): void {
+  const forget = async (
+    context: { readonly teamId?: string; readonly enterpriseId?: string; readonly isEnterpriseInstall: boolean },
+    seconds: number,
+  ): Promise<void> => {
+    const { teamId, enterpriseId, isEnterpriseInstall } = context;
+    await installations.forget({ teamId, enterpriseId, isEnterpriseInstall }, seconds * 1000);
+  };
+  app.event('app_uninstalled', ({ context, body }) => forget(context, body.event_time));
+  app.event('tokens_revoked', async ({ event, context, body }) => {
+    if ((event.tokens.bot ?? []).length > 0) await forget(context, body.event_time);
+  });
+}
+
+/** What Bolt has to tell goes to whoever runs the bot, from warnings up: less is about every request. */
+function loggerOf({ fault }: SlackPorts): Logger {
+  const told = (...words: unknown[]): void => {
+    const cause = words.find((word) => word instanceof Error);
+    fault('slack', cause ?? new Error(words.map(String).join(' ')));
+  };
+  return {
+    debug: () => undefined,
+    info: () => undefined,
+    warn: told,
+    error: told,
+    setLevel: () => undefined,
+    getLevel: () => LogLevel.WARN,
+    setName: () => undefined,
+  };
+}

@@ -1,0 +1,207 @@
+/** Our Slack app, running against Slack on loopback: the real Bolt app behind the real server, and what people do there. */
+
+import { createHmac } from 'node:crypto';
+import { commands } from '../../commands/index.ts';
+import { answer } from '../../src/bot/answer.ts';
+import type { Kept } from '../../src/bot/ports.ts';
+import { type Listening, listen, routed } from '../../src/host/server.ts';
+import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import type { SlackPorts } from '../../src/slack/ports.ts';
+import { type SlackSettings, startSlack } from '../../src/slack/start.ts';
+import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { type Loopback, loopback } from './loopback.ts';
+
+export const SECRET = 'a signing secret';
+export const NOW = 1_800_000_000_000;
+const PNG = Buffer.from('89504e470d0a1a0a', 'hex');
+
+export interface Running {
+  readonly slack: Loopback;
+  readonly kept: Kept & { pass(milliseconds: number): void };
+  readonly faults: readonly { readonly reference: string; readonly cause: unknown }[];
+  /** Sends a request as Slack signs it, and gives our answer. */
+  post(body: string, how?: Posting): Promise<Response>;
+  get(path: string, headers?: Readonly<Record<string, string>>): Promise<Response>;
+  slash(text: string, more?: Readonly<Record<string, string>>): Promise<Response>;
+  /** What Slack calls interactivity: a payload within a form. */
+  interact(payload: Readonly<Record<string, unknown>>, how?: Posting): Promise<Response>;
+  event(
+    event: Readonly<Record<string, unknown>>,
+    how?: Posting & { readonly id?: string; readonly team?: string },
+  ): Promise<Response>;
+  /** A button of the last message that had one so called, pressed; `as` another user. */
+  press(label: string, more?: Readonly<Record<string, unknown>>): Promise<Response>;
+  close(): Promise<void>;
+}
+
+export interface Posting {
+  readonly secret?: string;
+  /** Seconds since 1970. */
+  readonly stamp?: number;
+  readonly type?: string;
+  readonly headers?: Readonly<Record<string, string>>;
+}
+
+/** Starts one; `over` what is not the usual. */
+export async function running(
+  over: { readonly settings?: Partial<SlackSettings>; readonly ports?: Partial<SlackPorts> } = {},
+): Promise<Running> {
+  const slack = await loopback();
+  const kept = keptInMemory();
+  const faults: { reference: string; cause: unknown }[] = [];
+  const fault = (reference: string, cause: unknown): void => {
+    faults.push({ reference, cause });
+  };
+  const ports: SlackPorts = {
+    answer: (invocation) => answer(invocation, commands, { fault }),
+    commands,
+    habits: DEFAULT_HABITS,
+    kept,
+    fault,
+    holds: async () => false,
+    toPng: async () => PNG,
+    patience: () => new Promise(() => undefined),
+    wait: async () => undefined,
+    now: () => NOW,
+    ...over.ports,
+  };
+  const settings: SlackSettings = {
+    botToken: 'xoxb-one',
+    appToken: '',
+    signingSecret: SECRET,
+    clientId: '',
+    clientSecret: '',
+    stateSecret: '',
+    key: '',
+    api: slack.api,
+    ...over.settings,
+  };
+  const app = await startSlack(settings, ports);
+  const server: Listening = await listen(
+    routed(app.pages, (cause) => fault('server', cause)),
+    { host: '127.0.0.1', port: 0 },
+  );
+  const address = `http://127.0.0.1:${server.port}`;
+  let count = 0;
+  const unique = (prefix: string): string => `${prefix}${++count}`;
+  const post: Running['post'] = (body, { secret = SECRET, stamp = NOW / 1000, type = FORM, headers = {} } = {}) =>
+    fetch(`${address}/slack/events`, {
+      method: 'POST',
+      body,
+      headers: { 'content-type': type, ...signature(body, secret, stamp), ...headers },
+    });
+  const interact: Running['interact'] = (payload, how) =>
+    post(
+      new URLSearchParams({
+        payload: JSON.stringify({ trigger_id: unique('TR'), team: { id: 'T1' }, user: { id: 'U1' }, ...payload }),
+      }).toString(),
+      how,
+    );
+  return {
+    slack,
+    kept,
+    faults,
+    post,
+    get: (path, headers = {}) => fetch(`${address}${path}`, { headers, redirect: 'manual' }),
+    slash: (text, more = {}) =>
+      post(
+        new URLSearchParams({
+          command: '/floorhand',
+          text,
+          user_id: 'U1',
+          team_id: 'T1',
+          channel_id: 'C1',
+          trigger_id: unique('TR'),
+          response_url: slack.responseUrl(),
+          ...more,
+        }).toString(),
+      ),
+    interact,
+    event: (event, { id, team = 'T1', ...how } = {}) =>
+      post(
+        JSON.stringify({
+          type: 'event_callback',
+          team_id: team,
+          event_id: id ?? unique('Ev'),
+          event_time: NOW / 1000,
+          authorizations: [
+            { team_id: team, enterprise_id: null, user_id: 'UBOT', is_bot: true, is_enterprise_install: false },
+          ],
+          event,
+        }),
+        { type: 'application/json', ...how },
+      ),
+    press: (label, more = {}) => {
+      const { action, message } = buttonOf(slack, label);
+      return interact({
+        type: 'block_actions',
+        channel: { id: 'C1' },
+        container: { type: 'message', message_ts: '1.1', channel_id: 'C1', is_ephemeral: true },
+        response_url: slack.responseUrl(),
+        actions: [action],
+        message,
+        ...more,
+      });
+    },
+    async close() {
+      await app.stop();
+      await server.close();
+      await slack.close();
+    },
+  };
+}
+
+const FORM = 'application/x-www-form-urlencoded';
+
+export function signature(body: string, secret: string, stamp: number): Readonly<Record<string, string>> {
+  const hash = createHmac('sha256', secret).update(`v0:${stamp}:${body}`).digest('hex');
+  return { 'x-slack-request-timestamp': `${stamp}`, 'x-slack-signature': `v0=${hash}` };
+}
+
+/** Everything that was shown so far, the latest last: at response addresses and by the Web API. */
+export function shown(slack: Loopback): readonly Readonly<Record<string, unknown>>[] {
+  const posted = slack.calls.filter(({ method }) => method.startsWith('chat.'));
+  return [...slack.responded.map(({ body }) => body), ...posted.map(({ args }) => args)];
+}
+
+/** All words of what was shown, markers and buttons aside. */
+export function wordsOf(value: unknown): string {
+  if (Array.isArray(value)) return value.map(wordsOf).join('');
+  if (typeof value !== 'object' || value === null) return '';
+  return Object.entries(value)
+    .filter(([key]) => key !== 'elements' || !('type' in value && value.type === 'actions'))
+    .map(([key, one]) =>
+      typeof one !== 'string' ? wordsOf(one) : ['text', 'alt_text'].includes(key) ? `${one}\n` : '',
+    )
+    .join('');
+}
+
+interface Pressable {
+  readonly type: string;
+  readonly action_id: string;
+  readonly value?: string;
+  readonly text?: { readonly text: string };
+  readonly options?: readonly { readonly value: string; readonly text: { readonly text: string } }[];
+  readonly option_groups?: readonly { readonly options: NonNullable<Pressable['options']> }[];
+}
+
+/** The buttons and lists of what was shown, and of views. */
+export function pressables(value: unknown): readonly Pressable[] {
+  if (Array.isArray(value)) return value.flatMap(pressables);
+  if (typeof value !== 'object' || value === null) return [];
+  if ('action_id' in value && 'type' in value) return [value as Pressable];
+  return Object.values(value).flatMap(pressables);
+}
+
+function buttonOf(slack: Loopback, label: string): { action: unknown; message: unknown } {
+  const views = slack.calls.filter(({ method }) => method.startsWith('views.')).map(({ args }) => args.view);
+  for (const message of [...views, ...shown(slack)].reverse()) {
+    for (const found of pressables(message)) {
+      if (found.text?.text === label) return { action: { ...found, block_id: 'b' }, message };
+      const options = found.options ?? found.option_groups?.flatMap((group) => group.options) ?? [];
+      const chosen = options.find(({ text }) => text.text === label);
+      if (chosen) return { action: { ...found, block_id: 'b', selected_option: chosen }, message };
+    }
+  }
+  throw new Error(`no button “${label}”`);
+}
