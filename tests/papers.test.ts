@@ -2,6 +2,7 @@
 
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { generatedFiles } from '../scripts/generated-files.ts';
 import { staleParts, withParts } from '../scripts/generated-part.ts';
 import { lastAnswer, readmeParts } from '../scripts/readme-parts.ts';
 import { roomTable } from './architecture/room-table.ts';
@@ -148,4 +149,13 @@ describe('generated parts', () => {
     ['a mark not closed', page.replace('<!-- /generated -->', '')],
     ['a mark that nothing writes', `${page}<!-- generated: c -->\n<!-- /generated -->\n`],
   ])('throw at %s', (_name, wrong) => expect(() => withParts(wrong, parts)).toThrow(/part/));
+});
+
+describe('the files of deploy/', () => {
+  test.each(generatedFiles().map(({ path, text }) => [path, text] as const))(
+    '%s is what the program writes now',
+    (path, text) => {
+      expect(paper(path)).toBe(text);
+    },
+  );
 });

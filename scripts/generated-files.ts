@@ -1,0 +1,27 @@
+/** Files that are written whole by the program, each marked as such in its first line. */
+
+import { commands } from '../commands/index.ts';
+import { manifestYaml } from '../src/slack/register.ts';
+
+export interface GeneratedFile {
+  /** From the root of the repository. */
+  readonly path: string;
+  readonly text: string;
+}
+
+const MARK =
+  'Written by npm run generate from the commands: change src/slack/register.ts and src/words/slack.ts instead.';
+
+/** Every such file, as it would be written now. */
+export function generatedFiles(): readonly GeneratedFile[] {
+  return [
+    {
+      path: 'deploy/slack-manifest.yaml',
+      text: `# ${MARK}\n# Socket Mode: no address is needed.\n${manifestYaml(commands)}`,
+    },
+    {
+      path: 'deploy/slack-manifest-http.yaml',
+      text: `# ${MARK}\n# HTTP: put your own address in place of https://floorhand.example.\n${manifestYaml(commands, 'https://floorhand.example')}`,
+    },
+  ];
+}
