@@ -27,6 +27,14 @@ export default defineCommand({
       ask: `planks room: bay walk 12' right 10' right 5' left 4' right 7' right, plank: 6 x 36 in, 12 per carton, kerf: 1/8 in, pattern: offcut-first`,
       headline: 'Buy 9 cartons (108 planks): 99 to lay, 3 for mistakes, 6 left over.',
     },
+    {
+      ask: "planks room: living 14' x 12' with a bay 8' x 2', plank: 7 x 48 in, 10 per carton, pattern: half",
+      headline: 'Buy 9 cartons (90 planks): 79 to lay, 3 for mistakes, 8 left over.',
+    },
+    {
+      ask: "planks room: den walk 10' right 10' right diagonal 2' x 2' 8' right 12' right, plank: 7 x 48 in, 10 per carton, direction: diagonal, pattern: thirds",
+      headline: 'Buy 6 cartons (60 planks): 53 to lay, 2 for mistakes, 5 left over.',
+    },
   ],
   run: (options, context) => answerSurely(options, context),
 });

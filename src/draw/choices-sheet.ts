@@ -7,6 +7,7 @@ import { type Saying, sayCut, sayLength } from '../measure/say-length.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
 import { CHOICES } from '../words/drawing.ts';
 import { LAY } from '../words/floor.ts';
+import { clippedRings, sidesOf } from './clip.ts';
 import { MARGIN } from './fit.ts';
 import { legend, notes, scaleBar } from './footer.ts';
 import { sheetOf } from './sheet.ts';
@@ -96,17 +97,28 @@ function stripOf(
 ): readonly Shape[] {
   const from = region.rows[0]?.v ?? 0;
   const fills: Shape[] = [];
-  const joints: [Place, Place][] = [];
+  const joints: (readonly [Place, Place])[] = [];
   for (const row of region.rows) {
     const [near, far] = [row.v - from, Math.min(row.v - from + row.height, depth)];
     if (near >= depth) break;
     for (const piece of row.pieces) {
       const [left, right] = [piece.u, Math.min(piece.u + piece.length, longest)];
       if (left >= right) continue;
+      const role = piece.part === 'whole' ? 'plank-whole' : 'start';
       const [[x, endY], [endX, y]] = [at([left, near]), at([right, far])];
+      if (piece.shape) {
+        const box = { left: x, right: endX, top: y, bottom: endY };
+        const rings = clippedRings(
+          piece.shape.map((ring) => ring.map(([u, v]) => at([u, v - from]))),
+          box,
+        );
+        fills.push({ kind: 'polygon', role, rings });
+        joints.push(...sidesOf(rings));
+        continue;
+      }
       fills.push({
         kind: 'rect',
-        role: piece.part === 'whole' ? 'plank-whole' : 'start',
+        role,
         x,
         y,
         width: endX - x,

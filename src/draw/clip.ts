@@ -40,9 +40,10 @@ function clippedAt(
   });
 }
 
-/** Level and upright lines cut off at a box; those outside are left out, those along its edge are kept. */
+/** Lines cut off at a box; those outside are left out, level and upright ones along its edge are kept. */
 export function clippedLines(lines: readonly Line[], box: Box): readonly Line[] {
   return lines.flatMap(([[ax, ay], [bx, by]]): Line[] => {
+    if (ax !== bx && ay !== by) return clippedSlant([ax, ay], [bx, by], box);
     const inX = (x: number): number => Math.min(Math.max(x, box.left), box.right);
     const inY = (y: number): number => Math.min(Math.max(y, box.top), box.bottom);
     const kept: Line = [
@@ -53,6 +54,21 @@ export function clippedLines(lines: readonly Line[], box: Box): readonly Line[] 
     const length = Math.abs(kept[0][0] - kept[1][0]) + Math.abs(kept[0][1] - kept[1][1]);
     return within && length > 0 ? [kept] : [];
   });
+}
+
+/** A slanted line between the first and the last place where it is in the box (Liang and Barsky, 1984, from memory). */
+function clippedSlant([ax, ay]: Place, [bx, by]: Place, box: Box): Line[] {
+  let [first, last] = [0, 1];
+  for (const [from, way, low, high] of [
+    [ax, bx - ax, box.left, box.right],
+    [ay, by - ay, box.top, box.bottom],
+  ] as const) {
+    const [one, other] = [(low - from) / way, (high - from) / way];
+    first = Math.max(first, Math.min(one, other));
+    last = Math.min(last, Math.max(one, other));
+  }
+  const point = (share: number): Place => [ax + (bx - ax) * share, ay + (by - ay) * share];
+  return first < last ? [[point(first), point(last)]] : [];
 }
 
 /** The sides of rings as lines. */

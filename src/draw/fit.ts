@@ -18,7 +18,7 @@ export const STRIP = 16;
 const LONGEST = 1200;
 const ACROSS = SHEET_WIDTH - 2 * MARGIN;
 /** A closet is not blown up beyond this: sheet units a tick. */
-const LARGEST_SCALE = 4.5 / TICKS_PER_INCH;
+export const LARGEST_SCALE = 4.5 / TICKS_PER_INCH;
 /** Labels may take this much more room than their rows before the lines to them get too slanted. */
 const MOST_SPREAD = 2.3;
 const FREE_SPREAD = 80;

@@ -9,6 +9,7 @@ import type { Outline } from '../core/geometry.ts';
 import type { Place, Shape, ShapeRole } from '../reply/drawing.ts';
 import { clippedLines, clippedRings, sidesOf } from './clip.ts';
 import type { CutSource } from './cut-source.ts';
+import { isShaped, ringsOfPiece, seamsOf } from './piece-rings.ts';
 import type { Box } from './text.ts';
 import { place, type View } from './view.ts';
 import type { RowRange } from './window.ts';
@@ -56,6 +57,9 @@ export function plankShapes(
   seen: Seen,
   box: Box,
 ): readonly Shape[] {
+  const covered = ringsOf(inset(view.outline, view.holes, plan.rules.gap), seen);
+  const edge: Shape = { kind: 'lines', role: 'floor-edge', lines: clippedLines(sidesOf(covered), box) };
+  if (isShaped(view.region)) return [...shapedPieces(view, { first, last }, sources, seen, box), edge];
   const slabs = coverable(view.region, view.region.frame, plan.rules.gap);
   const rects: Shape[] = [];
   const lines: [Place, Place][] = [];
@@ -83,16 +87,54 @@ export function plankShapes(
     }
     for (const { from, to } of openAt(slabs, row.v)) line(from, row.v, to, row.v);
   }
-  const covered = ringsOf(inset(view.outline, view.holes, plan.rules.gap), seen);
-  return [
-    ...rects,
-    { kind: 'lines', role: 'joint', lines: clippedLines(lines, box) },
-    { kind: 'lines', role: 'floor-edge', lines: clippedLines(sidesOf(covered), box) },
-  ];
+  return [...rects, { kind: 'lines', role: 'joint', lines: clippedLines(lines, box) }, edge];
+}
+
+/** Pieces with the shapes that slanted walls leave them, and the lines between them. */
+function shapedPieces(
+  view: View,
+  { first, last }: RowRange,
+  sources: ReadonlyMap<Piece, CutSource>,
+  seen: Seen,
+  box: Box,
+): readonly Shape[] {
+  const pieces: Shape[] = [];
+  const lines: [Place, Place][] = [];
+  const at = ([u, v]: Place): Place => seen.at(place(view, u, v));
+  view.region.rows.forEach((row, r) => {
+    if (r < first - 1 || r > last + 1) return;
+    row.pieces.forEach((piece, i) => {
+      const rings = clippedRings(
+        ringsOfPiece(piece, row).map((ring) => ring.map(at)),
+        box,
+      );
+      if (rings.length > 0) pieces.push({ kind: 'polygon', role: roleOf(piece, sources), rings });
+      const before = row.pieces[i - 1];
+      const joined = before !== undefined && before.u + before.length === piece.u;
+      for (const [from, to] of seamsOf(piece, row, joined, r === 0)) lines.push([at(from), at(to)]);
+    });
+  });
+  return [...pieces, { kind: 'lines', role: 'joint', lines: clippedLines(lines, box) }];
 }
 
 /** The lines between rows alone. */
 export function rowLines(view: View, plan: Plan, seen: Seen, box: Box): readonly Shape[] {
+  if (isShaped(view.region)) {
+    const at = ([u, v]: Place): Place => seen.at(place(view, u, v));
+    const seams = view.region.rows.flatMap((row, r) =>
+      row.pieces.flatMap((piece) => seamsOf(piece, row, false, r === 0)),
+    );
+    return [
+      {
+        kind: 'lines',
+        role: 'joint',
+        lines: clippedLines(
+          seams.map(([from, to]) => [at(from), at(to)]),
+          box,
+        ),
+      },
+    ];
+  }
   const slabs = coverable(view.region, view.region.frame, plan.rules.gap);
   const lines = view.region.rows.flatMap(({ v }) =>
     openAt(slabs, v).map(({ from, to }) => [seen.at(place(view, from, v)), seen.at(place(view, to, v))] as const),

@@ -1,7 +1,9 @@
 /** The first sheet of several rooms: all of them at one scale, side by side by name. */
 
 import type { LaidRegion, Plan } from '../core/floor/floor.ts';
+import { isQuarter } from '../core/floor/frame.ts';
 import { runsIn } from '../core/floor/run-pieces.ts';
+import { boxOf } from '../core/geometry.ts';
 import type { Saying } from '../measure/say-length.ts';
 import type { Drawing, Shape } from '../reply/drawing.ts';
 import { SHEET_WIDTH } from '../reply/drawing.ts';
@@ -14,6 +16,7 @@ import { notes, scaleBar } from './footer.ts';
 import { saySize } from './room-sheet.ts';
 import { sheetOf } from './sheet.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
+import { toldPicture } from './told-picture.ts';
 import { placed } from './turn.ts';
 import { asTold, place, type View } from './view.ts';
 
@@ -64,7 +67,11 @@ export function homeSheet(plan: Plan, planks: readonly number[], undrawn: readon
   });
 }
 
-function sideOf({ width, height, upright }: View, side: 'across' | 'down'): number {
+function sideOf({ region, width, height, upright }: View, side: 'across' | 'down'): number {
+  if (!isQuarter(region.frame.angle)) {
+    const { minX, minY, maxX, maxY } = boxOf(region.outline);
+    return side === 'across' ? maxX - minX : maxY - minY;
+  }
   return upright === (side === 'across') ? height : width;
 }
 
@@ -93,6 +100,10 @@ function cellOf(view: View, plan: Plan, scale: number, planks: number, saying: S
 
 /** Walls and rows of a room, and an arrow the way its rows are laid. */
 function pictureOf(view: View, plan: Plan, scale: number): Cell {
+  if (!isQuarter(view.region.frame.angle)) {
+    const told = toldPicture(view.region, plan, scale, WALL, () => 'plank-whole');
+    return { width: told.width, height: told.height, shapes: told.shapes };
+  }
   const [wide, deep] = [view.width * scale, view.height * scale];
   const seen: Seen = { scale, at: ([x, y]) => [WALL + x * scale, WALL + deep - y * scale] };
   const all = { left: 0, right: wide + 2 * WALL, top: 0, bottom: deep + 2 * WALL };

@@ -1,23 +1,26 @@
 /** A room's sheets: one with every cut, or one without cuts and then pages of rows. */
 
 import type { LaidRegion, Row } from '../core/floor/floor.ts';
+import { isQuarter } from '../core/floor/frame.ts';
 import { runsIn } from '../core/floor/run-pieces.ts';
 import { boxOf } from '../core/geometry.ts';
 import { startWall } from '../core/home/told-wall.ts';
 import { ticks } from '../core/length.ts';
 import { type Saying, sayCut, sayLength } from '../measure/say-length.ts';
-import type { Drawing, ShapeRole } from '../reply/drawing.ts';
+import type { Drawing } from '../reply/drawing.ts';
 import { DRAWING, type RowShown, sayOverview, sayShown } from '../words/drawing.ts';
 import { LAY } from '../words/floor.ts';
 import { drawFigure } from './figure.ts';
 import { type Fit, measure } from './fit.ts';
-import { gapWidened, roleOf } from './floor-shapes.ts';
-import { legend, type Meaning, notes, scaleBar } from './footer.ts';
+import { gapWidened } from './floor-shapes.ts';
+import { legend, notes, scaleBar } from './footer.ts';
 import { columnOf } from './label-column.ts';
 import { pagesOf } from './pages.ts';
+import { meanings, type OnSheet } from './room-legend.ts';
 import { type Labelled, type RowLabel, sayPiece } from './row-label.ts';
 import { sheetOf } from './sheet.ts';
-import { asTold } from './view.ts';
+import { toldSheet } from './told-sheet.ts';
+import { asTold, turnOf } from './view.ts';
 import { windowOn } from './window.ts';
 
 /** The sheets of a region, at most `most`; `planks` are those begun in it. None where it has no rows. */
@@ -25,6 +28,13 @@ export function roomSheets(region: LaidRegion, planks: number, told: Labelled, m
   if (region.rows.length === 0 || most < 1) return [];
   const pages = pagesOf(region, told);
   const [only] = pages;
+  if (!isQuarter(region.frame.angle) && most > pages.length) {
+    const { size } = summary(region, planks, told);
+    const shown = pages.map((one) =>
+      page(one, only && pages.length === 1 ? undefined : [one.window.first + 1, one.window.last + 1], planks, told),
+    );
+    return [toldSheet(region, facts(region, planks, told), size, told), ...shown];
+  }
   if (only && pages.length === 1) return [page(only, undefined, planks, told)];
   const shown = pages.slice(0, most - 1);
   return [
@@ -59,13 +69,15 @@ function page(fitted: Fit, part: readonly [number, number] | undefined, planks: 
     figure,
     below: [
       scaleBar(fitted.scale, saying),
-      legend(meanings(fitted, rows, told)),
+      legend(meanings(rows, told, shownIn(fitted, plan))),
       notes([
         DRAWING.order,
+        ...(rows.some((row) => row.pieces.some((piece) => piece.left ?? piece.right)) ? [DRAWING.slanted] : []),
         ...(parted ? [DRAWING.parts] : []),
         ...(figure.listed.length > 0 ? [DRAWING.otherWalls(figure.listed)] : []),
         ...(figure.unnamed?.length ? [DRAWING.standing(figure.unnamed)] : []),
         ...(view.turn === 'none' ? [] : [DRAWING.turned(view.turn)]),
+        ...(isQuarter(region.frame.angle) ? [] : [DRAWING.turnedBy(turnOf(view))]),
       ]),
     ],
   });
@@ -93,7 +105,7 @@ function overview(region: LaidRegion, pages: readonly Fit[], drawn: number, plan
     figure,
     below: [
       scaleBar(measured.scale, saying),
-      legend(meanings(measured, region.rows, told)),
+      legend(meanings(region.rows, told, shownIn(measured, plan))),
       notes([
         DRAWING.noCuts,
         ...(left ? [DRAWING.notDrawn(left.window.first + 1, region.rows.length)] : []),
@@ -137,23 +149,10 @@ function rowShown(row: Row | undefined, index: number, { plan, saying }: Labelle
   };
 }
 
-/** What the legend explains: only what is on the sheet. */
-function meanings(
-  { scale, window }: Fit,
-  rows: readonly Row[],
-  { plan, sources, saying }: Labelled,
-): readonly Meaning[] {
-  const roles = new Set(rows.flatMap((row) => row.pieces.map((piece) => roleOf(piece, sources))));
-  const cut = (['start', 'end', 'any'] as const).find((role) => roles.has(role));
-  const { legend: words } = DRAWING;
-  const entry = (role: ShapeRole, text: string, there = true): readonly Meaning[] => (there ? [{ role, text }] : []);
-  return [
-    ...entry('plank-whole', words.whole, roles.has('plank-whole')),
-    ...entry(cut ?? 'start', words.new, cut !== undefined),
-    ...entry('offcut-kept', words.kept, roles.has('offcut-kept')),
-    ...entry('offcut-reused', words.reused, roles.has('offcut-reused')),
-    ...entry('wall-start', words.start, window.first === 0),
-    ...entry('gap', words.gap(sayLength(plan.rules.gap, saying), gapWidened(plan, scale)), plan.rules.gap > 0),
-    ...entry('page-edge', words.edge, window.cutLow || window.cutHigh),
-  ];
+function shownIn({ view, scale, window }: Fit, plan: Labelled['plan']): OnSheet {
+  return {
+    start: window.first === 0 && startWall(view.region, view.region.frame.angle) !== undefined,
+    widened: gapWidened(plan, scale),
+    cut: window.cutLow || window.cutHigh,
+  };
 }

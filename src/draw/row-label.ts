@@ -4,6 +4,7 @@ import type { LaidRegion, Piece, Plan } from '../core/floor/floor.ts';
 import { runsIn } from '../core/floor/run-pieces.ts';
 import { ticks } from '../core/length.ts';
 import { type Saying, sayCut } from '../measure/say-length.ts';
+import { sayPieceShort } from '../measure/say-piece.ts';
 import { DRAWING } from '../words/drawing.ts';
 import type { CutSource } from './cut-source.ts';
 
@@ -64,7 +65,8 @@ function runName(row: number, run: number, runs: number): string {
 
 /** A piece's length as it is cut; a plank that is not cut is whole. */
 export function sayPiece(piece: Piece, saying: Saying): string {
-  return piece.part === 'whole' ? DRAWING.whole : sayCut(ticks(piece.length), saying);
+  if (piece.part === 'whole') return piece.shape ? DRAWING.wholeCut : DRAWING.whole;
+  return sayPieceShort(piece, saying);
 }
 
 function saidCut(piece: Piece, { sources, saying }: Labelled): Pick<RowLabel, 'cut' | 'offcut'> {

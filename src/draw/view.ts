@@ -1,7 +1,7 @@
 /** How a room is seen on its sheet: as told or turned a quarter, its rows lying across the sheet or standing upright. */
 
 import type { LaidRegion } from '../core/floor/floor.ts';
-import { toFrame } from '../core/floor/frame.ts';
+import { isQuarter, toFrame } from '../core/floor/frame.ts';
 import { boxOf, type Outline, type Point } from '../core/geometry.ts';
 
 /**
@@ -26,12 +26,14 @@ export interface View {
 /** The room as it was told, y up. */
 export function asTold(region: LaidRegion): View {
   const { angle } = region.frame;
+  if (!isQuarter(angle)) return viewOf(region, false, false, 'none');
   return viewOf(region, angle === 180 || angle === 270, angle === 90 || angle === 270, 'none');
 }
 
 /** The room turned a quarter, to the side on which rows run from left to right, or upwards. */
 export function turnedQuarter(region: LaidRegion): View {
   const { angle } = region.frame;
+  if (!isQuarter(angle)) return viewOf(region, false, true, 'none');
   return viewOf(region, false, angle === 0 || angle === 180, angle === 0 || angle === 270 ? 'left' : 'right');
 }
 
@@ -55,4 +57,10 @@ function viewOf(region: LaidRegion, reversed: boolean, upright: boolean, turn: V
 /** A place in the laying frame as the view has it. */
 export function place(view: View, u: number, v: number): Point {
   return view.reversed ? [view.width - u, view.height - v] : [u, v];
+}
+
+/** How far a room at a slant is turned against the way it was told, in degrees against the clock, −180 to 180, to a tenth. */
+export function turnOf({ region, upright }: View): number {
+  const turn = (((((upright ? 90 : 0) - region.frame.angle) % 360) + 540) % 360) - 180;
+  return Math.round(turn * 10) / 10;
 }

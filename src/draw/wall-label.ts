@@ -1,10 +1,10 @@
 /** Each wall's number and length, written into the drawn thickness of the wall where they fit. */
 
-import { at, type Outline } from '../core/geometry.ts';
-import { ticks } from '../core/length.ts';
+import { at, type Outline, wallLength } from '../core/geometry.ts';
 import { type Saying, sayLength } from '../measure/say-length.ts';
 import type { Place, Text } from '../reply/drawing.ts';
 import { DRAWING } from '../words/drawing.ts';
+import { clippedLines } from './clip.ts';
 import { textWidth } from './font.ts';
 import { type Box, boxOf, meet, SMALL, write } from './text.ts';
 
@@ -18,6 +18,7 @@ export interface DrawnWall {
   readonly from: Place;
   readonly to: Place;
   readonly out: Place;
+  readonly slanted?: boolean;
 }
 
 /** Walls of the outline inside the bounds; `seen` maps ticks to the figure. */
@@ -37,7 +38,10 @@ export function drawnWalls(
       Math.min(Math.max(y, bounds.top), bounds.bottom),
     ];
     const [from, to] = [clamp(ax, ay), clamp(bx, by)];
-    const level = ay === by;
+    const slanted = Math.abs(ax - bx) > 0.05 && Math.abs(ay - by) > 0.05;
+    const level = Math.abs(ay - by) <= 0.05;
+    if (slanted)
+      return slantedWall(i + 1, [ax, ay], [bx, by], i === starting, sayLength(wallLength(outline, i), saying), bounds);
     const inside = level
       ? ay >= bounds.top - 1 && ay <= bounds.bottom + 1
       : ax >= bounds.left - 1 && ax <= bounds.right + 1;
@@ -45,9 +49,25 @@ export function drawnWalls(
     if (!inside || stretch === 0) return [];
     // The room lies to the left of an outline that runs counter-clockwise: out is to the right (y down here).
     const out: Place = level ? [0, Math.sign(bx - ax)] : [Math.sign(ay - by), 0];
-    const length = sayLength(ticks(Math.abs(next[0] - corner[0]) + Math.abs(next[1] - corner[1])), saying);
+    const length = sayLength(wallLength(outline, i), saying);
     return [{ number: i + 1, length, starting: i === starting, from, to, out }];
   });
+}
+
+/** A slanted wall: nothing is written along it, its number stands beside its visible middle. */
+function slantedWall(
+  number: number,
+  from: Place,
+  to: Place,
+  starting: boolean,
+  length: string,
+  bounds: Box,
+): readonly DrawnWall[] {
+  const [line] = clippedLines([[from, to]], bounds);
+  if (!line) return [];
+  const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const out: Place = [(from[1] - to[1]) / long, (to[0] - from[0]) / long];
+  return [{ number, length, starting, from: line[0], to: line[1], out, slanted: true }];
 }
 
 /** Texts placed so that none meets another or the room; what found no room is listed in words. */
@@ -93,7 +113,7 @@ function stretchOf({ from, to }: DrawnWall): number {
 /** The wording along the wall, in its thickness: in the middle, or to either side of it. */
 function within(wall: DrawnWall, wording: string, thickness: number, upright: boolean): readonly Text[] {
   const room = stretchOf(wall) - textWidth(wording, SMALL, wall.starting) - 3;
-  if (room < 0) return [];
+  if (room < 0 || wall.slanted) return [];
   return [0, -0.5, 0.5].map((share) => {
     const middle = 0.5 + (share * room) / Math.max(stretchOf(wall), 1);
     const x = wall.from[0] + (wall.to[0] - wall.from[0]) * middle + (wall.out[0] * thickness) / 2;
@@ -124,7 +144,7 @@ function centred(wall: DrawnWall, wording: string, x: number, y: number, turn: T
   return write(wall.starting ? 'dimension-start' : 'dimension', wording, x + dx, y + dy, style);
 }
 
-/** True when the box reaches into the room (rings even–odd, their sides upright or level). */
+/** True when the box reaches into the room (rings even–odd), or, conservatively, near a slanted side. */
 function meetsRoom(box: Box, rings: readonly (readonly Place[])[]): boolean {
   const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
   let inside = false;
@@ -132,14 +152,28 @@ function meetsRoom(box: Box, rings: readonly (readonly Place[])[]): boolean {
     for (const [i, [ax, ay]] of ring.entries()) {
       const [bx, by] = ring[(i + 1) % ring.length] ?? [ax, ay];
       const side = { left: Math.min(ax, bx), right: Math.max(ax, bx), top: Math.min(ay, by), bottom: Math.max(ay, by) };
-      if (
+      const slanted = side.right - side.left > 0.05 && side.bottom - side.top > 0.05;
+      if (slanted) {
+        if (
+          clippedLines(
+            [
+              [
+                [ax, ay],
+                [bx, by],
+              ],
+            ],
+            box,
+          ).length > 0
+        )
+          return true;
+      } else if (
         side.left < box.right &&
         box.left < side.right + 0.01 &&
         side.top < box.bottom &&
         box.top < side.bottom + 0.01
       )
         return true;
-      if (ay > y !== by > y && ax > x) inside = !inside;
+      if (ay > y !== by > y && ax + ((bx - ax) * (y - ay)) / (by - ay) > x) inside = !inside;
     }
   }
   return inside;

@@ -50,7 +50,7 @@ function nearPattern(word: string): string {
   return distance(word, near) <= near.length / 2 ? near : 'stair-step';
 }
 
-/** `long`, `short`, `wall 2`, `along wall 2 of living`, `living wall 2`; or each room its own: `hall long; bedroom short; others wall 1`. */
+/** `long`, `short`, `diagonal`, `30°`, `wall 2`, `along wall 2 of living`, `living wall 2`; or each room its own: `hall long; bedroom short; others wall 1`. */
 export function readDirection(text: string, reading: Reading): Read<Direction> {
   const whole = headingOf(text);
   if (whole) return read(whole);
@@ -62,7 +62,10 @@ export function readDirection(text: string, reading: Reading): Read<Direction> {
   let others: Heading = { kind: 'side', side: 'long' };
   for (const part of parts) {
     const direct = headingOf(part);
-    const named = /^(?:the )?(\p{L}.*?)[ :=-]+((?:(?:along|runs?|the|way) )*(?:long|short|wall \d).*)$/iu.exec(part);
+    const named =
+      /^(?:the )?(\p{L}.*?)[ :=-]+((?:(?:along|runs?|the|way) )*(?:long|short|diagonal|\d{1,3} ?(?:°|deg)|wall \d).*)$/iu.exec(
+        part,
+      );
     if (direct) {
       if (direct.kind === 'wall' && direct.region !== undefined) rooms.push({ room: direct.region, heading: direct });
       else others = direct;
@@ -87,10 +90,21 @@ function headingOf(text: string): Heading | undefined {
     .replace(/^(?:runs? )?(?:along )?(?:the )?/i, '');
   const side = /^(long|short)(?:er|est)?(?:[ -](?:side|wall|way|ways))?$/i.exec(plain)?.[1]?.toLowerCase();
   if (side === 'long' || side === 'short') return { kind: 'side', side };
+  if (/^(?:(?:on|at) (?:the |a )?)?diagonal(?:ly)?$/i.test(plain)) return { kind: 'turned', degrees: 45 };
+  const degrees = /^(?:(?:at|turned|diagonal(?:ly)?),? ?(?:at |by )?)?(\d{1,3}) ?(?:°|º|˚|\*|deg(?:rees?)?)$/i.exec(
+    plain,
+  )?.[1];
+  if (degrees && Number(degrees) < 180) return turnedBy(Number(degrees));
   const wall = /^wall (\d{1,3})(?: (?:of|in) (?:the )?([^;,:]+))?$/i.exec(plain);
   if (wall) return { kind: 'wall', wall: Number(wall[1]), ...(wall[2] ? { region: wall[2] } : {}) };
   const named = /^([^;:]+?)[ ,]+wall (\d{1,3})$/i.exec(plain);
   if (named?.[1] && !/(?:^| )(?:long|short)(?:,| |$)/i.test(named[1]))
     return { kind: 'wall', wall: Number(named[2]), region: named[1] };
   return undefined;
+}
+
+/** Rows turned from the long side: by nothing they are long, by a quarter short. */
+function turnedBy(degrees: number): Heading {
+  if (degrees % 90 === 0) return { kind: 'side', side: degrees === 0 ? 'long' : 'short' };
+  return { kind: 'turned', degrees };
 }

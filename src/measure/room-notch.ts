@@ -9,6 +9,11 @@ export interface Sides {
   readonly y: Length;
 }
 
+/** A corner to leave out: square, or cut off straight from wall to wall. */
+export interface Notch extends Sides {
+  readonly slanted: boolean;
+}
+
 export const CORNERS = ['far right', 'far left', 'near left', 'near right'] as const;
 export type Corner = (typeof CORNERS)[number];
 
@@ -19,7 +24,7 @@ export interface BadNotch {
 }
 
 /** The outline in ticks with its least corner at (0,0), counter-clockwise; or the first notch that cannot be left out. */
-export function withoutCorners(room: Sides, notches: readonly Sides[]): Outline | BadNotch {
+export function withoutCorners(room: Sides, notches: readonly Notch[]): Outline | BadNotch {
   for (const [i, notch] of notches.entries()) {
     if (i >= CORNERS.length) return { notch: i, why: 'too many' };
     if (notch.x >= room.x || notch.y >= room.y) return { notch: i, why: 'too large' };
@@ -52,8 +57,10 @@ export function withoutCorners(room: Sides, notches: readonly Sides[]): Outline 
   ];
 }
 
-function corner(notch: Sides | undefined, whole: Point, cut: (notch: Sides) => readonly Point[]): readonly Point[] {
-  return notch ? cut(notch) : [whole];
+function corner(notch: Notch | undefined, whole: Point, cut: (notch: Sides) => readonly Point[]): readonly Point[] {
+  if (!notch) return [whole];
+  const points = cut(notch);
+  return notch.slanted ? points.filter((_, i) => i !== 1) : points;
 }
 
 /** Whether two corners meet along the wall they share, or across the room; far, left, near and right follow each other round. */

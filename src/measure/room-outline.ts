@@ -1,7 +1,6 @@
 /** One region's outline, from its sides or its walk, with its corners left out, and the notes on how it was read. */
 
 import type { Outline } from '../core/geometry.ts';
-import { TICKS_PER_INCH } from '../core/length.ts';
 import {
   cornerLeftOut,
   laidByItself,
@@ -9,22 +8,22 @@ import {
   notchesTooMany,
   notchOfWalk,
   notchTooLarge,
-  roomExample,
   roomReadIn,
-  sideTooShort,
   walkEased,
   wallLeftOut,
 } from '../words/room-problems.ts';
+import { bayOfWalk, cornerCutOff, slantedWalkEased } from '../words/walk-problems.ts';
 import type { LengthUnit } from './length.ts';
-import { unitIn, unitsOf } from './length.ts';
+import { unitsOf } from './length.ts';
 import { UNITS } from './length-units.ts';
 import type { Reading } from './reading.ts';
+import { withBays } from './room-bay.ts';
 import type { Flaw } from './room-flaw.ts';
-import type { Sides } from './room-notch.ts';
 import { CORNERS, withoutCorners } from './room-notch.ts';
-import type { Piece, Shape } from './room-piece.ts';
+import { readSides } from './room-pair.ts';
+import type { Piece } from './room-piece.ts';
 import type { Gathered } from './room-region.ts';
-import { readSide } from './room-side.ts';
+import { isSlantedCorner } from './room-slant.ts';
 import { sayLength } from './say-length.ts';
 import { readWalk } from './walk.ts';
 
@@ -41,7 +40,7 @@ export function readOutline(
   unit: LengthUnit,
   reading: Reading,
 ): ReadOutline {
-  const { name, piece, notches } = region;
+  const { name, piece, notches, bays } = region;
   const { shape } = piece;
   const own = stated ?? unit;
   const saying = { units: unitsOf(own), decimal: reading.habits.decimal };
@@ -52,10 +51,14 @@ export function readOutline(
   }
   if (shape.kind === 'walk') {
     const walk = readWalk(plain, shape, own, reading);
-    const flaws = notches.map((notch) => whole(notch, notchOfWalk()));
+    const flaws = [
+      ...notches.map((notch) => whole(notch, notchOfWalk())),
+      ...bays.map((bay) => whole(bay, bayOfWalk())),
+    ];
     if (!walk.ok) return { ok: false, flaws: [...walk.flaws, ...flaws] };
     if (walk.closing !== undefined) reading.note(wallLeftOut(name, sayLength(walk.closing, saying)));
-    if (walk.eased) reading.note(walkEased(name));
+    if (walk.eased === true) reading.note(walkEased(name));
+    else if (walk.eased) reading.note(slantedWalkEased(name, sayLength(walk.eased, saying)));
     return flaws.length > 0 ? { ok: false, flaws } : { ok: true, outline: walk.outline };
   }
   const sides = readSides(shape, own, reading);
@@ -63,7 +66,9 @@ export function readOutline(
     notch.shape.kind === 'sides' ? readSides(notch.shape, own, reading) : undefined,
   );
   const flaws = [sides, ...corners].flatMap((read) => (read && !read.ok ? read.flaws : []));
-  const cut = corners.flatMap((read) => (read?.ok ? [read.sides] : []));
+  const cut = corners.flatMap((read, i) =>
+    read?.ok ? [{ ...read.sides, slanted: isSlantedCorner(notches[i], plain) }] : [],
+  );
   const walks = notches.filter((notch) => notch.shape.kind === 'walk').map((notch) => whole(notch, notchOfWalk()));
   if (!sides.ok || flaws.length + walks.length > 0) return { ok: false, flaws: [...flaws, ...walks] };
   const outline = withoutCorners(sides.sides, cut);
@@ -76,35 +81,14 @@ export function readOutline(
     };
     return { ok: false, flaws: bad ? [whole(bad, why[outline.why])] : [] };
   }
-  cut.forEach(({ x, y }, i) => {
-    reading.note(cornerLeftOut(name, `${sayLength(x, saying)} x ${sayLength(y, saying)}`, CORNERS[i] ?? ''));
+  cut.forEach(({ x, y, slanted }, i) => {
+    const size = `${sayLength(x, saying)} x ${sayLength(y, saying)}`;
+    reading.note((slanted ? cornerCutOff : cornerLeftOut)(name, size, CORNERS[i] ?? ''));
   });
-  return { ok: true, outline };
+  return withBays(outline, sides.sides, region, plain, own, reading);
 }
 
 /** A flaw of a corner left out: its mend is to leave it in. */
 function whole({ joint, from, to }: Piece, expected: string): Flaw {
   return { from: joint, to, shown: { from, to }, expected, mends: () => [''] };
-}
-
-/** Two sides in one unit: that of the side which names one, else `unit`. */
-function readSides(
-  shape: Extract<Shape, { kind: 'sides' }>,
-  unit: LengthUnit,
-  reading: Reading,
-): { ok: true; sides: Sides } | { ok: false; flaws: readonly Flaw[] } {
-  const { from, to, a, b } = shape;
-  const x = readSide(a, unitIn(b) ?? unit, reading);
-  const y = a === b && x.ok ? x : readSide(b, unitIn(a) ?? unit, reading);
-  const example = roomExample(unitsOf(unit) === 'metric', reading.habits.decimal);
-  const flaw = (expected: string, ...mends: string[]): Flaw => ({
-    from,
-    to,
-    expected,
-    mends: () => [...mends, example],
-  });
-  if (!x.ok) return { ok: false, flaws: [flaw(x.expected, ...x.mends.map((mend) => `${mend} x ${b}`))] };
-  if (!y.ok) return { ok: false, flaws: [flaw(y.expected, ...y.mends.map((mend) => `${a} x ${mend}`))] };
-  if (x.length < TICKS_PER_INCH || y.length < TICKS_PER_INCH) return { ok: false, flaws: [flaw(sideTooShort())] };
-  return { ok: true, sides: { x: x.length, y: y.length } };
 }

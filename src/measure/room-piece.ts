@@ -10,8 +10,8 @@ export type Shape =
   | { readonly kind: 'sides'; readonly from: number; readonly to: number; readonly a: string; readonly b: string }
   | { readonly kind: 'walk'; readonly from: number; readonly to: number };
 
-/** `room` begins a room, `and` one that may belong to the room before, `plus` joins an area to it, `minus` leaves a corner out. */
-export type Sign = 'room' | 'and' | 'plus' | 'minus';
+/** `room` begins a room, `and` one that may belong to the room before, `plus` joins an area to it, `minus` leaves a corner out, `bay` puts a bay on a wall. */
+export type Sign = 'room' | 'and' | 'plus' | 'minus' | 'bay';
 
 export interface Piece {
   /** Where the sign before it begins. */
@@ -32,7 +32,7 @@ const WALK = new RegExp(
 );
 const WORD = `(?<![${LETTER}])`;
 const SIGN = new RegExp(
-  `(?:, *)?(?:(?<strong>\\+|${WORD}(?:plus|minus|less|without)(?![${LETTER}]))` +
+  `(?:, *)?(?:(?<strong>\\+|${WORD}(?:plus|minus|less|without)(?![${LETTER}])|${WORD}with(?= (?:an? )?(?:angled |slanted )?bay(?![${LETTER}])))` +
     `|(?<dash>${WORD}-|-(?![${LETTER}]))|(?<and>&|${WORD}and(?![${LETTER}])))|(?<comma>,)`,
   'g',
 );
@@ -53,9 +53,12 @@ function shapesIn(plain: string, from: number, to: number): Shape[] {
   return shapes.sort((one, other) => one.from - other.from);
 }
 
+/** What stands before the two offsets of a slanted wall: no sides of a room. */
+const OFFSETS = /(?:diagonal(?:ly)?|slant(?:ed|ing)?|bevel(?:led|ed)?)(?: (?:wall|of))* *$/;
+
 function walkEnd(line: string, start: number): number {
   const walk = line.slice(start);
-  const next = pairPattern().exec(walk);
+  const next = [...walk.matchAll(pairPattern())].find(({ index }) => !OFFSETS.test(walk.slice(0, index)));
   const sign = next ? [...walk.slice(0, next.index).matchAll(SIGN)].at(-1) : undefined;
   return start + walk.slice(0, sign?.index).trimEnd().length;
 }
@@ -109,5 +112,6 @@ function signOf(found: RegExpExecArray): Sign {
   if (and !== undefined) return 'and';
   if (dash !== undefined) return 'minus';
   if (strong === undefined) return 'room';
-  return /^(?:\+|plus)$/.test(strong) ? 'plus' : 'minus';
+  if (/with$/.test(strong)) return 'bay';
+  return /(?:\+|plus)$/.test(strong) ? 'plus' : 'minus';
 }

@@ -13,12 +13,13 @@ export interface Gathered {
   readonly name: string;
   readonly piece: NamedPiece;
   readonly notches: readonly NamedPiece[];
+  readonly bays: readonly NamedPiece[];
   readonly group: number;
 }
 
 /** The regions in the order typed, every one with a name of its own. */
 export function gathered(pieces: readonly NamedPiece[]): Gathered[] {
-  const regions: { piece: NamedPiece; notches: NamedPiece[]; group: number }[] = [];
+  const regions: { piece: NamedPiece; notches: NamedPiece[]; bays: NamedPiece[]; group: number }[] = [];
   let group = -1;
   for (const piece of pieces) {
     const last = regions.at(-1);
@@ -26,8 +27,12 @@ export function gathered(pieces: readonly NamedPiece[]): Gathered[] {
       last.notches.push(piece);
       continue;
     }
+    if (piece.sign === 'bay' && last) {
+      last.bays.push(piece);
+      continue;
+    }
     if (piece.sign !== 'plus') group++;
-    regions.push({ piece, notches: [], group });
+    regions.push({ piece, notches: [], bays: [], group });
   }
   const names = distinctNames(withDefaults(regions));
   return regions.map((region, i) => ({ ...region, name: names[i] ?? region.piece.name }));

@@ -25,6 +25,7 @@ import { hiddenSign, plainSigns, withoutHidden } from './room-plain.ts';
 import type { Gathered, NamedPiece } from './room-region.ts';
 import { gathered } from './room-region.ts';
 import { shapelessFlaw } from './room-shapeless.ts';
+import { withoutAngles } from './room-slant.ts';
 import type { ToldRooms } from './told.ts';
 
 const LONGEST_TEXT = 4000;
@@ -108,7 +109,7 @@ function parse(text: string, { option, habits }: Reading): Parsed {
 
 /** The largest unit that the shapes of some regions name. */
 function statedIn(plain: string, regions: readonly Gathered[]) {
-  const shapes = regions.flatMap(({ piece, notches }) => [piece.shape, ...notches.map(({ shape }) => shape)]);
+  const shapes = regions.flatMap(({ piece, notches, bays }) => [piece, ...notches, ...bays].map(({ shape }) => shape));
   return unitIn(shapes.map(({ from, to }) => plain.slice(from, to)).join(' ; '));
 }
 
@@ -128,7 +129,8 @@ function namedPieces(text: string, plain: string, example: string) {
     const tooMany = found.pieces[MOST_PIECES];
     if (tooMany) return { pieces, flaws, beyond: tooMany.joint };
     for (const piece of found.pieces) {
-      const { name, flaws: wrong } = readName(piece, text);
+      // An angle told of a corner or a bay is no part of a name.
+      const { name, flaws: wrong } = readName(piece, withoutAngles(text));
       flaws.push(...wrong);
       pieces.push({ ...piece, name });
     }

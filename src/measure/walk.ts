@@ -1,8 +1,7 @@
 /** A walk round the walls of a room, read: lengths with a right or left turn between them. */
 
-import type { Outline } from '../core/geometry.ts';
 import type { Length } from '../core/length.ts';
-import { TICKS_PER_INCH, ticks } from '../core/length.ts';
+import { TICKS_PER_INCH } from '../core/length.ts';
 import {
   lastTurnWrong,
   notInWalk,
@@ -27,19 +26,10 @@ import type { Closed } from './walk-outline.ts';
 import { closeWalk } from './walk-outline.ts';
 import type { Turn, Walk } from './walk-path.ts';
 import { SLACK } from './walk-path.ts';
+import { FEWEST_WALLS, MOST_WALLS, type ReadWalk, way } from './walk-read.ts';
+import { isSlantedWalk, readSlantedWalk } from './walk-slanted.ts';
 import type { Step } from './walk-steps.ts';
 import { stepsOf } from './walk-steps.ts';
-
-const MOST_WALLS = 200;
-const FEWEST_WALLS = 3;
-
-/** A closed walk: its outline, the wall left out if one was, and whether it was closed by less than a tape shows. */
-export interface ReadWalk {
-  readonly ok: true;
-  readonly outline: Outline;
-  readonly closing?: Length;
-  readonly eased: boolean;
-}
 
 /** Reads the walk at [from, to) of `plain`; a wall without a unit is taken in `unit`. Flaws mend the walk in place. */
 export function readWalk(
@@ -47,8 +37,9 @@ export function readWalk(
   place: { readonly from: number; readonly to: number },
   unit: LengthUnit,
   reading: Reading,
-): ReadWalk | { readonly ok: false; readonly flaws: readonly Flaw[] } {
+): ReadWalk {
   const steps = stepsOf(plain, place.from, place.to);
+  if (isSlantedWalk(steps)) return readSlantedWalk(steps, place, unit, reading);
   const flaws = [...wordFlaws(steps), ...orderFlaws(steps)];
   const walls = steps.filter((step) => step.kind === 'wall');
   const saying: Saying = { units: unitsOf(unit), decimal: reading.habits.decimal };
@@ -120,15 +111,10 @@ function expectedOf(
   }
   const [ahead, right] = closed.gap.map((gap) => -gap);
   return walkEndsAway(
-    way(ahead, 'ahead of', 'behind', saying),
-    way(right, 'right of', 'left of', saying),
+    way(ahead, 'ahead of', 'behind', SLACK, saying),
+    way(right, 'right of', 'left of', SLACK, saying),
     walk.walls.length,
   );
-}
-
-function way(by: number | undefined, over: string, under: string, saying: Saying): string | undefined {
-  if (by === undefined || Math.abs(by) <= SLACK) return undefined;
-  return `${sayLength(ticks(Math.abs(by)), saying)} ${by > 0 ? over : under}`;
 }
 
 /** A mended walk as it is typed: walls that keep their length keep their wording, if it names a unit. */

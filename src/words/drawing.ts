@@ -27,6 +27,7 @@ export interface RowShown {
 export const DRAWING = {
   title: (room: string) => `${room}: plan`,
   partTitle: (room: string, first: number, last: number) => `${room}: plan, rows ${first}–${last}`,
+  toldTitle: (room: string) => `${room}: plan, as it lies`,
   wholeTitle: (room: string) => `${room}: plan, all rows`,
   homeTitle: 'Floor plan: all rooms',
   size: (width: string, depth: string) => `${width} × ${depth}`,
@@ -40,6 +41,7 @@ export const DRAWING = {
   offcut: (plank: number) => `no. ${plank}`,
   rip: (height: string) => `rip to ${height}`,
   whole: 'whole',
+  wholeCut: 'whole, trimmed',
   direction: 'lay each row this way',
   rows: (first: number, last: number) => (first === last ? `row ${first}` : `rows ${first}–${last}`),
   legend: {
@@ -51,9 +53,13 @@ export const DRAWING = {
     start: 'starting wall',
     edge: 'the floor goes on: see the next or the previous page',
   },
+  slanted: 'Two lengths, such as 12" / 5": along the edge towards the row before, and towards the next.',
   order: 'At each row: its number and its start piece, at the far end its end piece.',
   parts: 'Rows 5a, 5b are parts of one row with a wall between.',
   turned: (way: 'left' | 'right') => `Turned a quarter to the ${way} against the room as you told it.`,
+  /** Below zero: with the clock. */
+  turnedBy: (degrees: number) =>
+    `Turned ${Math.abs(degrees)}° ${degrees < 0 ? 'with' : 'against'} the clock from the room as you told it, so that its rows lie straight.`,
   noCuts: 'The cuts are on the pages that follow.',
   notDrawn: (first: number, last: number) => `No page for rows ${first}–${last}: the laying guide tells their cuts.`,
   noRoomPages: (rooms: readonly string[]) => `No page for ${rooms.join(', ')}: the laying guide tells the cuts.`,
@@ -90,6 +96,11 @@ function sayRow({ row, rip, start, end }: RowShown): string {
 /** What the sheet of a large room without its cuts shows. */
 export function sayOverview(room: string, size: string, rows: number, wall: string | undefined, pages: number): string {
   return `Plan of ${room}, ${size}, without its cuts: ${counted(rows, 'row')} from ${placeOf(wall)}, on ${counted(pages, 'page')} that follow.`;
+}
+
+/** What the sheet of a room with slanted rows shows. */
+export function saySlanted(room: string, size: string, rows: number, planks: number): string {
+  return `Plan of ${room}, ${size}, as it was told, with ${counted(rows, 'row')} at a slant to its walls, from ${counted(planks, 'plank')} in all. The cuts are on what follows.`;
 }
 
 /** What the sheet of all rooms shows. */

@@ -37,8 +37,8 @@ export function notADirection(read: Got): Problem {
   return {
     ...got(read),
     expected:
-      'Rows run long, short, or along a wall: “wall 2”, or “wall 2 of living”; or each room its own way: “hall long; bedroom short”.',
-    fix: 'long',
+      'Rows run long, short, along a wall (“wall 2”, or “wall 2 of living”), or at an angle to the long side (“diagonal”, or whole degrees from 1° to 179°); or each room its own way: “hall long; bedroom short”.',
+    fix: /\d ?(?:°|deg)|diag/i.test(read.got) ? 'diagonal' : 'long',
   };
 }
 

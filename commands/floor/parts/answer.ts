@@ -14,7 +14,7 @@ import { ACTIONS, planksHeadline, RULES_TITLE, STEPS } from '../../../src/words/
 import { sayFloorRule } from '../../../src/words/floor-rules.ts';
 import { brokenBlocks } from './broken.ts';
 import { buyFacts, layFacts } from './facts.ts';
-import { guideTables } from './guide.ts';
+import { guideTables, stepsFor } from './guide.ts';
 import { keepBlocks, leftoverBlock } from './home-blocks.ts';
 import { type LaidFloor, layAsk, sayingOf } from './laid.ts';
 import { floorNeeds } from './needs.ts';
@@ -54,7 +54,7 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
       buyFacts(laid, saying),
       layFacts(laid, [], saying),
       ...brokenBlocks(plan, saying),
-      { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },
+      { kind: 'steps', title: STEPS.title, steps: stepsFor(plan) },
       ...keepBlocks(laid, saying),
       ...guideTables(plan, saying),
       leftoverBlock(laid, saying),

@@ -5,8 +5,9 @@ import { costOf, type Purchase, purchaseOf } from '../../../src/core/cost/carton
 import { directed, divided, largestOf, largestRoom } from '../../../src/core/floor/direction.ts';
 import type { Plan, Region } from '../../../src/core/floor/floor.ts';
 import { frameOf } from '../../../src/core/floor/frame.ts';
+import { groundOf } from '../../../src/core/floor/ground.ts';
 import { inOrder, layingOrder } from '../../../src/core/floor/laying-order.ts';
-import { type Area, coverable } from '../../../src/core/floor/sliced.ts';
+import type { Area } from '../../../src/core/floor/sliced.ts';
 import { doubleArea } from '../../../src/core/geometry.ts';
 import type { Home } from '../../../src/core/home/home.ts';
 import { cents } from '../../../src/core/money.ts';
@@ -77,7 +78,7 @@ export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloo
   const doubled = areas.reduce((sum, { region }) => sum + doubleArea(region.outline), 0n);
   const about = Math.round(Number(doubled) / 2 / plank.width / plank.length);
   if (about > MOST_PLANKS) return { problems: [tooManyPlanks(about, MOST_PLANKS, '6 x 48 in, 10 per carton')] };
-  const lost = areas.find(({ region, angle }) => coverable(region, frameOf(region, angle), ask.gap).length === 0);
+  const lost = areas.find(({ region, angle }) => groundOf(region, frameOf(region, angle), ask.gap).length === 0);
   if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(ask.gap, saying))] };
   const laid = await layAway(areas, plank, rulesOf(ask), about);
   const { order, waiting } = layingOrder(laid);

@@ -11,7 +11,7 @@ import { noSuchRoom } from '../../../src/words/floor-problems.ts';
 import { nextAsks } from './answer.ts';
 import { brokenBlocks } from './broken.ts';
 import { layFacts } from './facts.ts';
-import { guideTables } from './guide.ts';
+import { guideTables, stepsFor } from './guide.ts';
 import { layAsk, sayingOf } from './laid.ts';
 import { floorResult } from './result.ts';
 import type { PlanksAsk } from './rules.ts';
@@ -55,7 +55,7 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
       ...drawRoom(plan, region, saying).map((drawing) => ({ kind: 'picture' as const, drawing })),
       layFacts({ ...laid, plan: alone, home: { ...laid.home, doorways } }, [], saying),
       ...brokenBlocks(alone, saying),
-      { kind: 'steps', title: STEPS.title, steps: STEPS[plan.plank.lock] },
+      { kind: 'steps', title: STEPS.title, steps: stepsFor(plan) },
       ...guideTables(plan, saying).filter((_, i) => plan.regions[i] === region),
     ],
     assumed:

@@ -7,7 +7,9 @@ import { readStanding } from '../../../src/measure/standing.ts';
 
 const nothing = ticks(0);
 
-export const roomOption = room({ summary: 'Rooms by their sides, or a walk round the walls; several with ;' });
+export const roomOption = room({
+  summary: 'Rooms by their sides, a bay or clipped corner, or a walk round the walls; several with ;',
+});
 
 /** How to lay, and what to buy on top: everything but rooms and plank. */
 export const layingOptions = {
@@ -16,7 +18,7 @@ export const layingOptions = {
     standard: 'stair-step',
   }),
   direction: direction({
-    summary: 'Rows run long, short, or along a wall; or each room its own way',
+    summary: 'Rows run long, short, diagonal, at 30°, or along a wall; or each room its own way',
     standard: 'long',
   }),
   doorways: text(

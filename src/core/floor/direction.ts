@@ -5,9 +5,10 @@ import type { Region } from './floor.ts';
 import { type Angle, angleAlong, angleBySide } from './frame.ts';
 import type { Area } from './sliced.ts';
 
-/** Along the longer or shorter side of the largest region, or along wall `wall` (from 1, in outline order) of a room. */
+/** Along the longer or shorter side of the largest region, turned from the longer side by whole degrees against the clock, or along wall `wall` (from 1, in outline order) of a room. */
 export type Heading =
   | { readonly kind: 'side'; readonly side: 'long' | 'short' }
+  | { readonly kind: 'turned'; readonly degrees: number }
   | { readonly kind: 'wall'; readonly wall: number; readonly region?: string };
 
 /** One heading for all, or headings of rooms by name; `others` is that of the rooms not named. */
@@ -59,6 +60,7 @@ function along(laid: readonly Region[], regions: readonly Region[], heading: Hea
 function angleOf(regions: readonly Region[], heading: Heading): Angle | undefined {
   const largest = largestOf(regions);
   if (heading.kind === 'side') return angleBySide(largest.outline, heading.side);
+  if (heading.kind === 'turned') return (angleBySide(largest.outline, 'long') + heading.degrees) % 360;
   const owner = heading.region === undefined ? largestRoom(largest) : outlineOf(regions, heading.region);
   if (!owner || heading.wall < 1 || heading.wall > owner.length) return undefined;
   return angleAlong(owner, heading.wall - 1);

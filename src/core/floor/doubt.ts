@@ -1,6 +1,6 @@
 /** Rooms as they might be if a wall was measured wrong: every wall, and all at once, out or in. */
 
-import { at, doubleArea, type Outline, type Point } from '../geometry.ts';
+import { at, doubleArea, isRectilinear, type Outline, type Point } from '../geometry.ts';
 import type { Region } from './floor.ts';
 
 /** One way the walls may differ from what was told: which wall stands further out, and the regions then. */
@@ -43,6 +43,7 @@ function outward(outline: Outline, wall: number): Point {
 }
 
 function pushed(outline: Outline, wall: number, by: number): Outline {
+  if (!isRectilinear(outline)) return shifted(outline, (i) => (i === wall ? by : 0));
   const [nx, ny] = outward(outline, wall);
   const next = (wall + 1) % outline.length;
   return outline.map(([x, y], i): Point => (i === wall || i === next ? [x + nx * by, y + ny * by] : [x, y]));
@@ -50,12 +51,34 @@ function pushed(outline: Outline, wall: number, by: number): Outline {
 
 /** Every wall moved out by half of `by`, the odd tick on the side of the wall that ends at each corner. */
 function grown(outline: Outline, by: number): Outline {
+  if (!isRectilinear(outline)) return shifted(outline, () => by / 2);
   const half = Math.trunc(by / 2);
   return outline.map(([x, y], i): Point => {
     const [px, py] = outward(outline, i + outline.length - 1);
     const [nx, ny] = outward(outline, i);
     return [x + (px + nx) * half, y + (py + ny) * half];
   });
+}
+
+/** Each wall `by(i)` ticks further out, its corners where the moved walls meet, rounded to a tick; walls at any angle. */
+function shifted(outline: Outline, by: (wall: number) => number): Outline {
+  return outline.map((corner, i): Point => {
+    const [a, b] = [wallAt(outline, i - 1), wallAt(outline, i)];
+    const area = a.x * b.y - a.y * b.x;
+    const [moreA, moreB] = [by((i + outline.length - 1) % outline.length), by(i)];
+    // Out of the room is (y, −x) of a wall's way; two walls in one line have no meeting and keep their corner.
+    if (Math.abs(area) < 1e-9) return corner;
+    const along = (one: typeof a, more: number): number => one.y * corner[0] - one.x * corner[1] + more;
+    const [c, d] = [along(a, moreA), along(b, moreB)];
+    return [Math.round((d * a.x - c * b.x) / area) + 0, Math.round((d * a.y - c * b.y) / area) + 0];
+  });
+}
+
+function wallAt(outline: Outline, index: number): { x: number; y: number } {
+  const [ax, ay] = at(outline, index);
+  const [bx, by] = at(outline, index + 1);
+  const long = Math.hypot(bx - ax, by - ay);
+  return { x: (bx - ax) / long, y: (by - ay) / long };
 }
 
 /** The same turn at every corner as before, and something inside: moving a wall past another would undo one. */

@@ -1,0 +1,68 @@
+/** The sheet of a room whose rows run at a slant to its walls, drawn as it was told; its cuts are on the sheets that follow. */
+
+import type { LaidRegion } from '../core/floor/floor.ts';
+import { toRoom } from '../core/floor/frame.ts';
+import { boxOf, type Point } from '../core/geometry.ts';
+import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
+import { DRAWING, saySlanted } from '../words/drawing.ts';
+import { LARGEST_SCALE, MARGIN, WALL } from './fit.ts';
+import { gapWidened, ringsOf, roleOf } from './floor-shapes.ts';
+import { legend, notes, scaleBar } from './footer.ts';
+import { meanings } from './room-legend.ts';
+import type { Labelled } from './row-label.ts';
+import { sheetOf } from './sheet.ts';
+import { toldPicture } from './told-picture.ts';
+import { drawnWalls, wallTexts } from './wall-label.ts';
+
+/** Longest figure, so that the sheet stays a phone's. */
+const LONGEST = 460;
+/** Room left beside the walls for the numbers of short ones. */
+const BESIDE = 16;
+const ARROW = 30;
+
+/** The room as told, every piece in its place; `facts` and `size` in words. */
+export function toldSheet(region: LaidRegion, facts: readonly string[], size: string, told: Labelled): Drawing {
+  const { plan, sources, saying } = told;
+  const { minX, minY, maxX, maxY } = boxOf(region.outline);
+  const scale = Math.min(
+    (SHEET_WIDTH - 2 * MARGIN - 2 * WALL - 2 * BESIDE) / (maxX - minX),
+    (LONGEST - 2 * WALL) / (maxY - minY),
+    LARGEST_SCALE,
+  );
+  const picture = toldPicture(region, plan, scale, WALL, (piece) => roleOf(piece, sources));
+  const all = { left: 0, right: picture.width, top: 0, bottom: picture.height };
+  const rooms = region.rooms ?? [{ name: region.name, outline: region.outline }];
+  const walls = rooms.flatMap(({ name, outline }) =>
+    drawnWalls(outline, undefined, saying, picture.seen.at, all).map((wall) =>
+      rooms.length > 1 ? { ...wall, room: name } : wall,
+    ),
+  );
+  const { texts, listed } = wallTexts(walls, ringsOf([region.outline, ...region.holes], picture.seen), [], WALL, false);
+  const shapes: readonly Shape[] = [...picture.shapes, ...arrowIn(region, picture.seen.at), ...texts];
+  const figure = { shapes, upright: false, width: picture.width, height: picture.height + BESIDE, listed };
+  return sheetOf({
+    title: DRAWING.toldTitle(region.name),
+    alt: saySlanted(region.name, size, region.rows.length, plan.planks),
+    facts,
+    figure,
+    below: [
+      scaleBar(scale, saying),
+      legend(meanings(region.rows, told, { start: false, widened: gapWidened(plan, scale), cut: false })),
+      notes([DRAWING.noCuts, ...(listed.length > 0 ? [DRAWING.otherWalls(listed)] : [])]),
+    ],
+  });
+}
+
+/** An arrow along the row nearest the middle, the way it is laid. */
+function arrowIn(region: LaidRegion, at: (point: Point) => readonly [number, number]): readonly Shape[] {
+  const row = region.rows[Math.floor(region.rows.length / 2)];
+  const [first, last] = [row?.pieces[0], row?.pieces.at(-1)];
+  if (!row || !first || !last) return [];
+  const [u, v] = [(first.u + last.u + last.length) / 2, row.v + row.height / 2];
+  const [x, y] = at(toRoom([u, v], region.frame));
+  const [endX, endY] = at(toRoom([last.u + last.length, v], region.frame));
+  const far = Math.hypot(endX - x, endY - y) || 1;
+  const half = Math.min(ARROW / 2, far);
+  const [dx, dy] = [((endX - x) / far) * half, ((endY - y) / far) * half];
+  return [{ kind: 'arrow', role: 'direction', from: [x - dx, y - dy], to: [x + dx, y + dy] }];
+}
