@@ -5,7 +5,7 @@ export const SHAPE = {
   /** Along the edge towards the row before, and towards the next. */
   sides: (near: string, far: string) => `${near} / ${far}`,
   slanted: (long: string, short: string, angles: string, longFar: boolean) =>
-    `${long} long side (${longFar ? 'to the next row' : 'to the row before'}), ${short} short side, ${angles}`,
+    `${long} long side (${longFar ? 'next row' : 'row before'}), ${short} short side, ${angles}`,
   leaning: (length: string, angles: string) => `${length} both sides, ends leaning ${angles}`,
   corners: (length: string, corners: readonly string[]) =>
     `${length}, cut to a shape with corners at ${corners.join(', ')}`,
@@ -14,4 +14,4 @@ export const SHAPE = {
 
 /** How slanted pieces are told in the guide; stands among the steps where there are any. */
 export const SLANTED_STEP =
-  '“12" long side (to the next row), 5" short side, 45°” is a slanted end: mark both lengths along the two edges of the board from its uncut end, and cut from mark to mark; the angle is from a square cut. “corners at 3" × 2"” are places along the board from its left end × across it from the edge towards the row before. A plank’s number stands on what is kept of it, slanted end and all.';
+  '“12" long side (next row), 5" short side, 45°” is a slanted end: mark both lengths along the two edges of the board from its uncut end, and cut from mark to mark; the angle is from a square cut. “corners at 3" × 2"” are places along the board from its left end × across it from the edge towards the row before. A plank’s number stands on what is kept of it, slanted end and all.';
