@@ -1,7 +1,8 @@
 /** Rooms of a project in an ask: by name, or all of them where none is told. */
 
 import { distance } from 'fastest-levenshtein';
-import { folded, inScope, type Room, type Rooms, roomNamed, roomText, sameName } from '../project/room.ts';
+import { roomTold } from '../measure/room-apart.ts';
+import { folded, inScope, type Room, type Rooms, roomNamed, sameName } from '../project/room.ts';
 
 /** The rooms that a text names, in its order, and the text with their shapes in place of their names. */
 export interface NamedRooms {
@@ -19,15 +20,15 @@ const BUT = /^(?<every>.*?)\s*(?:but|except(?: for)?|without)\s+(?:the\s+)?(?<re
 export function namedRooms(text: string, rooms: Rooms): NamedRooms | undefined {
   const plain = folded(text);
   const every = everyRoom(plain, rooms);
-  if (every && every.length > 0) return { text: every.map(roomText).join('; '), named: every, all: true };
+  if (every && every.length > 0) return { text: every.map(roomTold).join('; '), named: every, all: true };
   const alone = roomsIn(text, rooms);
-  if (alone) return { text: alone.map(roomText).join('; '), named: alone, all: true };
+  if (alone) return { text: alone.map(roomTold).join('; '), named: alone, all: true };
   const parts = text.split(/[;\r\n]+/).map((part) => ({ part: part.trim(), found: roomsIn(part, rooms) }));
   const named = parts.flatMap(({ found }) => found ?? []);
   if (named.length === 0) return undefined;
   const whole = parts
     .filter(({ part }) => part !== '')
-    .map(({ part, found }) => found?.map(roomText).join('; ') ?? part);
+    .map(({ part, found }) => found?.map(roomTold).join('; ') ?? part);
   return { text: whole.join('; '), named, all: false };
 }
 

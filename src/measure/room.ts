@@ -114,7 +114,7 @@ function statedIn(plain: string, regions: readonly Gathered[]) {
 }
 
 /** The pieces of every line with their names, and the flaws of those that are none. `beyond`: where the lines are too many. */
-function namedPieces(text: string, plain: string, example: string) {
+export function namedPieces(text: string, plain: string, example: string) {
   const pieces: NamedPiece[] = [];
   const flaws: Flaw[] = [];
   let lines = 0;

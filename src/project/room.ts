@@ -1,6 +1,7 @@
 /** The rooms of a project: kept as text that the readers read, and what else is known of them. */
 
 import { z } from 'zod';
+import { roomTold } from '../measure/room-apart.ts';
 import { LIMITS } from './limits.ts';
 
 const roomSchema = z
@@ -52,12 +53,6 @@ export function withoutRoom(rooms: Rooms, name: string): Rooms {
   return rooms.filter((one) => !sameName(one.name, name));
 }
 
-/** A room in the form that the room reader reads; a name with a figure in it is set apart. */
-export function roomText({ name, text }: Pick<Room, 'name' | 'text'>): string {
-  // An equals sign and no colon: a colon behind an option's name would begin that option.
-  return /\d/.test(name) ? `${name} = ${text}` : `${name} ${text}`;
-}
-
 /** The rooms where the job is done. */
 export function inScope(rooms: Rooms): Rooms {
   return rooms.filter((room) => room.inScope);
@@ -65,5 +60,5 @@ export function inScope(rooms: Rooms): Rooms {
 
 /** Several rooms as one text for the option `room`. */
 export function roomsText(rooms: Rooms): string {
-  return rooms.map(roomText).join('; ');
+  return rooms.map(roomTold).join('; ');
 }
