@@ -12,6 +12,21 @@ import patch from './prep/patch.ts';
 import plan from './prep/plan.ts';
 import squeaks from './prep/squeaks.ts';
 import tearout from './prep/tearout.ts';
+import archiveProject from './project/archive.ts';
+import copyProject from './project/copy.ts';
+import deleteProject from './project/delete.ts';
+import keepAnswer from './project/keep.ts';
+import listProjects from './project/list.ts';
+import mydata from './project/mydata.ts';
+import newProject from './project/new.ts';
+import pick from './project/pick.ts';
+import renameProject from './project/rename.ts';
+import restoreProject from './project/restore.ts';
+import projectRoom from './project/room.ts';
+import settings from './project/settings.ts';
+import showProject from './project/show.ts';
+import undo from './project/undo.ts';
+import useProject from './project/use.ts';
 import safety from './safety.ts';
 import sources from './sources.ts';
 import tape from './tape.ts';
@@ -35,6 +50,21 @@ export const commands: readonly Command[] = [
   moisture,
   lift,
   plan,
+  newProject,
+  projectRoom,
+  pick,
+  showProject,
+  keepAnswer,
+  undo,
+  listProjects,
+  useProject,
+  renameProject,
+  copyProject,
+  archiveProject,
+  deleteProject,
+  restoreProject,
+  settings,
+  mydata,
   tape,
   safety,
   sources,

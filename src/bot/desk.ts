@@ -8,7 +8,9 @@ import { NO_SETTINGS, type Person } from '../project/person.ts';
 import type { Content, Project } from '../project/project.ts';
 import { ensurePerson, personOf } from './desk-person.ts';
 import { type Asker, accountKey } from './invocation.ts';
+import { forgetAnswers } from './kept-answer.ts';
 import { type Ports, RecordDamaged, RecordTooNew } from './ports.ts';
+import { forgetRecent, type Recent, recentOf } from './recent.ts';
 import { type Shelves, shelvesOf } from './shelves.ts';
 import { mintLongId } from './unguessable.ts';
 
@@ -49,7 +51,11 @@ export interface Desk {
   ): Promise<Done<R | undefined>>;
   /** Changes the settings, for a person who may be new. */
   settle(change: (settings: Person['settings']) => Person['settings']): Promise<Person>;
-  /** Removes the person, their accounts and their own projects. */
+  /** What this account asked lately. */
+  recent(): Promise<Recent>;
+  /** The last answer that can be kept. */
+  last(): Promise<Recent['last']>;
+  /** Removes the person, their accounts, their own projects and what is remembered of their asks. */
   forget(): Promise<void>;
 }
 
@@ -137,8 +143,20 @@ class AskersDesk implements Desk {
     return this.#changeMe((me) => ({ ...me, settings: change(me.settings) }));
   }
 
+  recent(): Promise<Recent> {
+    return recentOf(this.#shelves.kept, this.via);
+  }
+
+  async last(): Promise<Recent['last']> {
+    return (await this.recent()).last;
+  }
+
   async forget(): Promise<void> {
     const me = await this.person();
+    for (const via of new Set([this.via, ...(me?.accounts ?? [])])) {
+      await forgetRecent(this.#shelves.kept, via);
+      await forgetAnswers(this.#shelves.kept, via);
+    }
     if (!me) return;
     // The accounts go last: as long as one is left, the rest is found and can be removed by asking again.
     for (const { id, role } of me.projects) if (role === 'owner') await this.#shelves.project.remove(id);

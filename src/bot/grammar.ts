@@ -42,6 +42,8 @@ export function parseLine(line: string, commands: readonly Command[], habits: Ha
   }
   const { command, rest } = found;
   const parsed = parseOptions(command, rest);
+  // What is told to a project is kept, and no other ask that it could be too.
+  if (command.group === 'project') return parsed;
   const loose = parsed.ok && [...parsed.told.values()][0] === trimmed(rest) && looseness(command, parsed, habits);
   if (!loose) return parsed;
   const behind = ['planks', 'tape'].includes(command.name) ? trimmed(rest) : text;

@@ -9,6 +9,9 @@ import type { Kept } from './ports.ts';
 /** A week: long enough to come back to on the next weekend. */
 const KEPT_FOR = 7 * 24 * 3600 * 1000;
 
+/** More answers than anybody gets in a week; what is beyond them goes when its week is over. */
+const MOST_ANSWERS = 500;
+
 /** An answer as it was given. */
 export interface KeptAnswer {
   /** The account that asked (`accountKey`). */
@@ -32,6 +35,20 @@ export function mintId(): string {
 export async function keepAnswer(kept: Kept, id: string, answer: KeptAnswer): Promise<void> {
   const packed = await pack(JSON.stringify(answer));
   await kept.set(`answer:${id}`, packed.toString('base64'), KEPT_FOR);
+  const ids = await answersOf(kept, answer.by);
+  if (!ids.includes(id)) await kept.set(`answers:${answer.by}`, [...ids, id].slice(-MOST_ANSWERS), KEPT_FOR);
+}
+
+/** Removes the answers of an account. Throws Outage. */
+export async function forgetAnswers(kept: Kept, account: string): Promise<void> {
+  for (const id of await answersOf(kept, account)) await kept.delete(`answer:${id}`);
+  await kept.delete(`answers:${account}`);
+}
+
+/** The ids of an account's answers, the latest last: what is to be removed when the account is forgotten. */
+async function answersOf(kept: Kept, account: string): Promise<readonly string[]> {
+  const ids = await kept.get(`answers:${account}`);
+  return Array.isArray(ids) ? ids.filter((id) => typeof id === 'string') : [];
 }
 
 /** The answer of an id for an account: undefined when it is gone, was never there, or is not theirs to see. Throws Outage. */

@@ -24,6 +24,8 @@ export interface OptionFacts {
   /** Typed for the asker when nothing is told; without it the option is required. */
   readonly standard?: string;
   readonly choices?: readonly string[];
+  /** What of a project is typed here: one of its rooms, a pick, the name of a project. */
+  readonly names?: 'room' | 'pick' | 'project';
 }
 
 const facts = z.registry<OptionFacts>();

@@ -8,10 +8,174 @@ export const START_ASK = 'project new Upstairs flat';
 
 /** A line asked on somebody's behalf that would change what they keep. */
 export function notForKeeping(line: string): Problem {
+  return ask(line, 'Only answers that are worked out can be kept, such as planks or a tear-out.', 'project show');
+}
+
+function ask(got: string, expected: string, fix: string): Problem {
+  return { option: 'ask', got: quoted(got), expected, fix };
+}
+
+export function nothingKeptHere(got: string): Problem {
+  return ask(got, 'Projects are not kept here: whoever runs this has given it no place to keep them.', 'help');
+}
+
+export function noProject(got: string): Problem {
+  return ask(got, 'You have no project in use. Start one, or take one into use.', START_ASK);
+}
+
+export function notAllowed(got: string): Problem {
+  return ask(got, 'This project is shared with you, and this is for its owner to do.', 'project show');
+}
+
+/** Whether or not there is such a project of somebody else's. */
+export function projectUnknown(got: string, near: string | undefined, command: string): Problem {
+  return near === undefined
+    ? ask(got, `You have no project “${quoted(got)}”.`, 'project list')
+    : ask(got, `You have no project “${quoted(got)}”; the nearest is “${near}”.`, `project ${command} ${near}`);
+}
+
+export function nameTaken(name: string): Problem {
+  return ask(
+    name,
+    `You have a project “${name}” already. Take it into use, or give the new one another name.`,
+    `project use ${name}`,
+  );
+}
+
+export function nameDeleted(name: string): Problem {
+  return ask(
+    name,
+    `You deleted a project “${name}” lately. Bring it back, or give the new one another name.`,
+    `project restore ${name}`,
+  );
+}
+
+export function tooManyProjects(name: string, most: number, oldest: string): Problem {
+  return ask(
+    name,
+    `You have ${most} projects, which is the most that are kept. Delete one first.`,
+    `project delete ${oldest}`,
+  );
+}
+
+export function tooManyRoomsKept(got: string, most: number): Problem {
+  return ask(got, `A project has at most ${most} rooms: remove one, or start another project.`, 'project room list');
+}
+
+export function roomTooLong(name: string, most: number): Problem {
+  return ask(
+    name,
+    `A room is told in at most ${most} characters: tell its shape shorter, or as two rooms.`,
+    `project room ${name} 12 x 14 ft`,
+  );
+}
+
+export function roomsTooLong(most: number): Problem {
+  return ask(
+    '',
+    `All rooms together are told in at most ${most} characters: leave some as they are, or start another project.`,
+    'project room list',
+  );
+}
+
+export function roomUnknown(got: string, names: readonly string[], fix: string): Problem {
+  const known = names.length === 0 ? 'It has no rooms yet' : `It has ${names.slice(0, 12).join(', ')}`;
+  return ask(got, `The project has no room “${quoted(got)}”. ${known}.`, fix);
+}
+
+export function roomNameTaken(name: string): Problem {
+  return ask(name, `There is a room “${name}” already.`, `project room ${name}`);
+}
+
+export function roomNotRead(got: string): Problem {
+  return ask(
+    got,
+    'Tell a room by its name and sides, such as “bedroom 12 x 14”; or what to do with one: remove, floor, doors, note, out of scope.',
+    'project room bedroom 12 x 14 ft',
+  );
+}
+
+export function tooManyNotes(name: string, most: number): Problem {
+  return ask(name, `A room has at most ${most} notes.`, `project room ${name}`);
+}
+
+export function noteTooLong(got: string, most: number, fix: string): Problem {
+  return ask(got, `At most ${most} characters are kept here.`, fix);
+}
+
+export function pickUnknown(got: string, near: string | undefined, names: readonly string[]): Problem {
+  return near === undefined
+    ? ask(
+        got,
+        `A pick is the name of an option and what you chose for it. Options: ${names.join(', ')}.`,
+        'project pick plank: 6 x 48 in, 10 per carton',
+      )
+    : ask(got, `There is no option “${quoted(got)}”; the nearest is “${near}”.`, `project pick ${near}`);
+}
+
+export function pickAmbiguous(
+  option: string,
+  text: string,
+  meanings: readonly { readonly command: string; readonly summary: string }[],
+): Problem {
+  const said = meanings.map(({ command, summary }) => `“${command} ${option}” (${summary})`).join(', or ');
+  return ask(
+    `${option}: ${text}`,
+    `“${option}” means several things: say ${said}.`,
+    `project pick ${meanings[0]?.command ?? ''} ${option}: ${text}`,
+  );
+}
+
+export function tooManyPicks(got: string, most: number): Problem {
+  return ask(got, `At most ${most} picks are kept: clear one first.`, 'project pick');
+}
+
+export function pickTooLong(option: string, most: number): Problem {
+  return ask(option, `At most ${most} characters are kept for ${option}.`, 'project pick');
+}
+
+export function nothingToKeep(): Problem {
+  return ask(
+    '',
+    'There is no last answer to keep. Ask something first, or tell the ask to keep.',
+    'project keep planks room: 12 x 14 ft, plank: 6 x 48 in, 10 per carton',
+  );
+}
+
+export function tooManyKept(most: number): Problem {
+  return ask('', `A project keeps at most ${most} answers: remove one first.`, 'project keep remove 1');
+}
+
+export function keptUnknown(got: string, count: number): Problem {
+  return ask(
+    got,
+    count === 0 ? 'No answers are kept yet.' : `Kept answers have the numbers 1 to ${count}.`,
+    'project show',
+  );
+}
+
+export function refusedAsk(why: string): Problem {
+  return ask('', `This is not worked out, so there is nothing to keep: ${why}`, 'project show');
+}
+
+export function settingUnread(option: string, got: string, expected: string, fix: string): Problem {
+  return { option, got: quoted(got), expected, fix };
+}
+
+export function importUnread(got: string): Problem {
   return {
-    option: 'ask',
-    got: quoted(line),
-    expected: 'Only answers that are worked out can be kept, such as planks or a tear-out.',
-    fix: 'project show',
+    option: 'import',
+    got: quoted(got),
+    expected: 'This is not what “project mydata” gives, or a part of it is missing.',
+    fix: '{}',
+  };
+}
+
+export function importTooMany(most: number): Problem {
+  return {
+    option: 'import',
+    got: '',
+    expected: `With these you would have more than ${most} projects: delete some first.`,
+    fix: 'project list',
   };
 }

@@ -4,20 +4,22 @@ import { describe, expect, expectTypeOf, test } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
-import { type Command, defineCommand, type Example, fullName } from '../../src/bot/command.ts';
+import { type Command, defineCommand, type Example, fullName, typedName } from '../../src/bot/command.ts';
 import { choice, count } from '../../src/measure/options.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { commandFlaws } from '../architecture/command-flaws.ts';
+import { demoPorts } from '../bot/demo-flat.ts';
 
-/** The last answer to an ask: the one that stands. A fault throws with its cause. */
+/** The last answer to an ask: the one that stands, for somebody with the demo flat. A fault throws with its cause. */
 async function lastAnswer(ask: string): Promise<unknown> {
   const fault = (reference: string, cause: unknown): never => {
     throw new Error(`fault ${reference} at “${ask}”`, { cause });
   };
   const asker = { platform: 'terminal', id: 'examples' } as const;
+  const ports = ask.startsWith('project ') ? await demoPorts(asker, fault) : { fault };
   let last: unknown;
-  for await (const given of answer({ asker, habits: DEFAULT_HABITS, text: ask }, commands, { fault })) last = given;
+  for await (const given of answer({ asker, habits: DEFAULT_HABITS, text: ask }, commands, ports)) last = given;
   return last;
 }
 
@@ -49,7 +51,7 @@ describe('commands', () => {
 
   test('have names of their own, with and without their group, and no command is named as a group', () => {
     const full = commands.map(fullName);
-    const bare = commands.map(({ name }) => name);
+    const bare = commands.map(typedName);
     const groups = commands.flatMap(({ group }) => (group ? [group] : []));
     expect(new Set(full).size).toBe(full.length);
     expect(new Set(bare).size).toBe(bare.length);

@@ -1,0 +1,37 @@
+/** `project copy`: the same home again, for another plank or another year. */
+
+import { z } from 'zod';
+import { defineCommand } from '../../src/bot/command.ts';
+import { copyOf } from '../../src/project/create.ts';
+import { PROJECT } from '../../src/words/project.ts';
+import { inProject, problem } from './parts/at-desk.ts';
+import { freeName, nameProblem, newNameOption } from './parts/named.ts';
+import { projectReply } from './parts/reply.ts';
+import { nextAsks, pageOf } from './parts/shown.ts';
+
+export default defineCommand({
+  group: 'project',
+  name: 'copy',
+  summary: 'A new project with the rooms and picks of the one in use: same home, other plank',
+  options: z.object({ name: newNameOption('Its name; the same and a number without it', 'the same and a number') }),
+  examples: [
+    {
+      ask: 'project copy Upstairs in oak',
+      headline: '“Upstairs in oak” is started with the rooms and picks of “Upstairs flat”.',
+    },
+  ],
+  run: ({ name: told }, context) =>
+    inProject(context, async (project, desk) => {
+      const mine = await desk.mine();
+      const name = context.told.has('name') ? told : freeName(project.name, mine);
+      const wrong = nameProblem(name, mine);
+      if (wrong) return problem(wrong);
+      const made = await desk.create(copyOf(project, name));
+      return projectReply(context, {
+        headline: PROJECT.copied(made.name, project.name),
+        blocks: pageOf(made),
+        actions: nextAsks(made),
+        project: made,
+      });
+    }),
+});

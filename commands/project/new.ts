@@ -1,0 +1,71 @@
+/** `project new`: starts a project, with its rooms and its plank at once if they are told. */
+
+import { z } from 'zod';
+import { defineCommand } from '../../src/bot/command.ts';
+import { text } from '../../src/measure/options.ts';
+import { read } from '../../src/measure/reading.ts';
+import { emptyContent } from '../../src/project/create.ts';
+import { PROJECT } from '../../src/words/project.ts';
+import { atDesk, problem } from './parts/at-desk.ts';
+import { freeName, nameProblem, newNameOption } from './parts/named.ts';
+import { picksSaid } from './parts/pick-said.ts';
+import { projectReply } from './parts/reply.ts';
+import { roomSteps } from './parts/room-deeds.ts';
+import { nextAsks, pageOf } from './parts/shown.ts';
+
+const UNNAMED = 'My floor';
+const NONE = 'none yet';
+
+export default defineCommand({
+  group: 'project',
+  name: 'new',
+  summary: 'Starts a project: your asks are filled from it, and it remembers',
+  options: z.object({
+    name: newNameOption('What you call it', UNNAMED),
+    rooms: text(
+      { summary: 'Its rooms, several with ;', example: `hall 3'6" x 14'; bedroom 11' x 12'6"`, standard: NONE },
+      (typed) => read(typed),
+    ),
+    plank: text(
+      { summary: 'Its plank: size, carton, price', example: '6 x 48 in, 10 per carton', standard: NONE },
+      (typed) => read(typed),
+    ),
+  }),
+  examples: [
+    { ask: 'project new Downstairs', headline: '“Downstairs” is started, and your asks are filled from it.' },
+    {
+      ask: `project new Garden flat, rooms: hall 3'6" x 14'; bedroom 11' x 12'6", plank: 6 x 48 in, 10 per carton`,
+      headline: '“Garden flat” is started, and your asks are filled from it.',
+    },
+  ],
+  run: ({ name: told, rooms, plank }, context) =>
+    atDesk(context, async (desk) => {
+      const mine = await desk.mine();
+      const name = context.told.has('name') ? told : freeName(UNNAMED, mine);
+      const wrong = nameProblem(name, mine);
+      if (wrong) return problem(wrong);
+      let content = emptyContent(name);
+      const notes: string[] = [];
+      if (rooms !== NONE) {
+        const steps = roomSteps(content, [{ do: 'shape', text: rooms }], context.habits);
+        if ('problem' in steps) return problem({ ...steps.problem, fix: context.again({ rooms: '12 x 14 ft' }) });
+        content = { ...content, ...steps.parts };
+        notes.push(...steps.notes);
+      }
+      if (plank !== NONE) {
+        const picks = picksSaid(`plank: ${plank}`, context);
+        if ('problem' in picks)
+          return problem({ ...picks.problem, fix: context.again({ plank: '6 x 48 in, 10 per carton' }) });
+        content = { ...content, picks: Object.fromEntries(picks.set) };
+        notes.push(...picks.notes);
+      }
+      const project = await desk.create(content);
+      return projectReply(context, {
+        headline: PROJECT.started(name),
+        blocks: pageOf(project),
+        actions: nextAsks(project),
+        assumed: notes,
+        project,
+      });
+    }),
+});

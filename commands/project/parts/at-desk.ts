@@ -1,0 +1,41 @@
+/** How a project command comes to its project, and what is said where it cannot. */
+
+import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
+import type { Desk, Done } from '../../../src/bot/desk.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { noProject, notAllowed, nothingKeptHere } from '../../../src/words/project-problems.ts';
+
+/** Runs a command at the asker's desk; a problem where nothing is kept. */
+export async function atDesk(context: Context, run: (desk: Desk) => Promise<Outcome>): Promise<Outcome> {
+  return context.desk ? run(context.desk) : { problems: [nothingKeptHere(saidIn(context))] };
+}
+
+/** Runs a command on the project in use; a problem where there is none. */
+export function inProject(
+  context: Context,
+  run: (project: Project, desk: Desk) => Promise<Outcome> | Outcome,
+): Promise<Outcome> {
+  return atDesk(context, async (desk) => {
+    const project = await desk.inUse();
+    return project ? run(project, desk) : { problems: [noProject(saidIn(context))] };
+  });
+}
+
+/** What a change came to; a problem where the project is gone or is not the asker's to change. */
+export async function doneOr<R>(
+  context: Context,
+  done: Done<R>,
+  run: (result: R, project: Project) => Promise<Outcome> | Outcome,
+): Promise<Outcome> {
+  if (done.ok) return run(done.result, done.project);
+  return problem(done.why === 'gone' ? noProject(saidIn(context)) : notAllowed(saidIn(context)));
+}
+
+export function problem(one: Problems['problems'][0]): Problems {
+  return { problems: [one] };
+}
+
+/** What was typed, as it is said back. */
+export function saidIn({ told }: Context): string {
+  return [...told.values()].join(', ');
+}

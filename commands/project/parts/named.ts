@@ -1,0 +1,56 @@
+/** Projects by their names. */
+
+import { closest, distance } from 'fastest-levenshtein';
+import { readLabel } from '../../../src/measure/label.ts';
+import { text } from '../../../src/measure/options.ts';
+import { read } from '../../../src/measure/reading.ts';
+import { LIMITS } from '../../../src/project/limits.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { folded, sameName } from '../../../src/project/room.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
+import { nameDeleted, nameTaken, projectUnknown, tooManyProjects } from '../../../src/words/project-problems.ts';
+
+/** The name of a project to be. */
+export const newNameOption = (summary: string, standard?: string) =>
+  text({ summary, example: 'Upstairs flat', ...(standard === undefined ? {} : { standard }) }, (typed, reading) =>
+    readLabel(typed, reading, LIMITS.name),
+  );
+
+/** The name of one of the asker's projects; without it the one in use. */
+export const projectOption = (summary: string) =>
+  text({ summary, example: 'Upstairs flat', standard: 'the one in use', names: 'project' }, (typed) =>
+    read(typed.trim()),
+  );
+
+export const ONE_IN_USE = 'the one in use';
+
+/** The project of a name among some, or the problem with the name. */
+export function projectNamed(name: string, among: readonly Project[], command: string): Project | { problem: Problem } {
+  const bare = name.replace(/^["'“”]+|["'“”]+$/g, '');
+  const exact = among.find((project) => sameName(project.name, bare));
+  if (exact) return exact;
+  const near =
+    among.length > 0
+      ? closest(
+          folded(bare),
+          among.map((project) => folded(project.name)),
+        )
+      : '';
+  const likely = among.find((project) => folded(project.name) === near && distance(near, folded(bare)) <= 3);
+  return { problem: projectUnknown(bare, likely?.name, command) };
+}
+
+/** Why a new project of this name cannot begin; undefined where it can. */
+export function nameProblem(name: string, mine: readonly Project[]): Problem | undefined {
+  const same = mine.find((project) => sameName(project.name, name));
+  if (same) return same.state.kind === 'deleted' ? nameDeleted(same.name) : nameTaken(same.name);
+  return mine.length >= LIMITS.projects ? tooManyProjects(name, LIMITS.projects, mine[0]?.name ?? '') : undefined;
+}
+
+/** A name like this that no project has yet. */
+export function freeName(name: string, mine: readonly Project[]): string {
+  for (let number = 1; ; number++) {
+    const next = number === 1 ? name : `${name.slice(0, LIMITS.name - 4).trim()} ${number}`;
+    if (!mine.some((project) => sameName(project.name, next))) return next;
+  }
+}

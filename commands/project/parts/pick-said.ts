@@ -1,0 +1,153 @@
+/** What is picked, in words: `plank: 6 x 48 in, 10 per carton, gap: 3/8 in`, `clear gap`. */
+
+import { closest, distance } from 'fastest-levenshtein';
+import type { Command, Context } from '../../../src/bot/command.ts';
+import { isCalculating, meaningsOf } from '../../../src/bot/pick.ts';
+import { factsOf, problemsIn } from '../../../src/measure/option.ts';
+import type { Habits } from '../../../src/measure/reading.ts';
+import { LIMITS } from '../../../src/project/limits.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
+import { pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/words/project-problems.ts';
+
+/** Picks to set and to clear, by their keys, and how doubtful ones were read. */
+export interface PicksSaid {
+  readonly set: readonly (readonly [key: string, text: string])[];
+  readonly clear: readonly string[];
+  readonly notes: readonly string[];
+}
+
+/** Everyday words for options that have others. */
+const OTHER_WORDS: Readonly<Record<string, string>> = {
+  planks: 'plank',
+  flooring: 'plank',
+  baseboard: 'list stock',
+  baseboards: 'list stock',
+  'trim stock': 'list stock',
+  sticks: 'list stock',
+  threshold: 'edges stock',
+  thresholds: 'edges stock',
+  transitions: 'edges stock',
+  'old floor': 'floor',
+  year: 'built',
+  house: 'built',
+  'house built': 'built',
+};
+
+/** Where rooms and what is measured on one day are told, nothing is picked for good. */
+const NEVER = ['room', 'planks', 'readings', 'damage', 'area', 'only', 'found'];
+
+/** What a text picks. Every problem is one of the ask. */
+export function picksSaid(text: string, { commands, habits }: Context): PicksSaid | { readonly problem: Problem } {
+  const names = pickNames(commands);
+  const cleared = /^(?:clear|remove|drop|forget|unset|no)\s+(.+)$/is.exec(text.trim())?.[1];
+  if (cleared !== undefined) {
+    const clear = cleared
+      .split(/\s*(?:,|;|\band\b)\s*/i)
+      .filter((name) => name !== '')
+      .map((name) => listed(name, names));
+    return { set: [], clear, notes: [] };
+  }
+  const pairs = pairsIn(text, names);
+  if (!Array.isArray(pairs)) return pairs;
+  const notes: string[] = [];
+  const set: (readonly [string, string])[] = [];
+  for (const [key, value] of pairs) {
+    const read = valueRead(key, value, commands, habits, notes);
+    if (typeof read !== 'string') return read;
+    set.push([read, value]);
+  }
+  return { set, clear: [], notes };
+}
+
+/** The names that picks go by: options, `command option`, and other words. */
+export function pickNames(commands: readonly Command[]): readonly string[] {
+  const options = commands.filter(isCalculating).flatMap(({ name, options: { shape } }) =>
+    Object.keys(shape)
+      .filter((option) => !NEVER.includes(option))
+      .flatMap((option) => [option, `${name} ${option}`]),
+  );
+  return [...new Set([...options, ...Object.keys(OTHER_WORDS)])];
+}
+
+function pairsIn(text: string, names: readonly string[]): [string, string][] | { readonly problem: Problem } {
+  const longest = [...names].sort((one, other) => other.length - one.length);
+  const source = longest.map((name) => name.replaceAll('-', '[- ]')).join('|');
+  const marked = [...text.matchAll(new RegExp(`(?<=^|[\\s,;])(${source})\\s*[:=]`, 'giu'))];
+  const [first] = marked;
+  if (!first || text.slice(0, first.index).trim() !== '') {
+    // Without a colon: one pick, its name first.
+    const loose = new RegExp(`^(?:my |the )?(${source})(?: is| are)?\\s+(.+)$`, 'isu').exec(text.trim());
+    if (loose && !first) return [[listed(loose[1] ?? '', names), tidy(loose[2] ?? '')]];
+    const typed = listed(/^[^:=\d]*/.exec(text.trim())?.[0] ?? '', names).slice(0, 40);
+    const near = closest(typed, names as string[]);
+    const likely = distance(typed, near) <= 2 && typed !== '' ? near : undefined;
+    const rest = text.replace(/^[^:=\d]*[:=]?\s*/, '');
+    return {
+      problem: pickUnknown(
+        typed || text,
+        likely === undefined ? undefined : `${likely}: ${rest}`,
+        [...new Set(names)].filter((name) => !name.includes(' ')).slice(0, 12),
+      ),
+    };
+  }
+  return marked.map((pair, i): [string, string] => {
+    const value = text.slice(pair.index + pair[0].length, marked[i + 1]?.index ?? text.length);
+    return [listed(pair[1] ?? '', names), tidy(value)];
+  });
+}
+
+/** The key that a value is kept under; a problem where no option of its name reads it, or where several things are meant. */
+function valueRead(
+  key: string,
+  value: string,
+  commands: readonly Command[],
+  habits: Habits,
+  notes: string[],
+): string | { readonly problem: Problem } {
+  const [command, own] = key.includes(' ') ? key.split(' ') : [undefined, key];
+  const option = own ?? key;
+  if (value.length > LIMITS.pick) return { problem: pickTooLong(option, LIMITS.pick) };
+  const meanings = meaningsOf(option, commands);
+  const meant =
+    command === undefined ? meanings : commands.filter((one) => one.name === command && option in one.options.shape);
+  const [first, ...more] = meant;
+  if (!first) return { problem: pickUnknown(key, undefined, ['plank', 'gap', 'tax']) };
+  const summary = (one: Command): string => {
+    const schema = one.options.shape[option];
+    return schema ? factsOf(schema).summary : '';
+  };
+  if (more.length > 0)
+    return {
+      problem: pickAmbiguous(
+        option,
+        value,
+        meant.map((one) => ({ command: one.name, summary: summary(one) })),
+      ),
+    };
+  const read = first.options.shape[option]?.safeParse({
+    text: value,
+    reading: { option, habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) },
+  });
+  if (read?.success !== false) return key;
+  const [wrong] = problemsIn(read.error);
+  return {
+    problem: {
+      option: 'ask',
+      got: `${key}: ${value}`,
+      expected: wrong?.expected ?? '',
+      fix: `project pick ${key}: ${wrong?.fix ?? ''}`,
+    },
+  };
+}
+
+/** The name as it is listed: “shortest end” is the option “shortest-end”, “trim stock” another word for the sticks. */
+function listed(typed: string, names: readonly string[]): string {
+  const spaced = (name: string): string => name.toLowerCase().replaceAll('-', ' ').replace(/\s+/g, ' ').trim();
+  const words = spaced(typed.replace(/^\s*(?:my|the)\s/i, ''));
+  const name = names.find((one) => spaced(one) === words) ?? words;
+  return OTHER_WORDS[name] ?? name;
+}
+
+function tidy(value: string): string {
+  return value.replace(/\s+/g, ' ').replace(/^[\s,;]+|[\s,;]+$/g, '');
+}

@@ -1,0 +1,84 @@
+/** From the options of `project room` to deeds, and the deeds done one after the other, all or none. */
+
+import type { Habits } from '../../../src/measure/reading.ts';
+import type { Content } from '../../../src/project/project.ts';
+import { type Rooms, roomNamed } from '../../../src/project/room.ts';
+import { renameMarks } from '../../../src/project/stages.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
+import { roomUnknown } from '../../../src/words/project-problems.ts';
+import { NOT_TOLD, type RoomAsk } from './room-options.ts';
+import { type RoomDeed, roomSaid } from './room-said.ts';
+import { roomStep } from './room-step.ts';
+
+/** The deeds of an ask; `asked`: it only asks to see. */
+export type Deeds = { readonly deeds: readonly RoomDeed[]; readonly asked: boolean } | { readonly problem: Problem };
+
+/** What an ask wants done: first what its text says, then what its other options tell of the same room. */
+export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
+  const said = roomSaid(ask.room, rooms);
+  const facts = [
+    ['floor', ask.floor],
+    ['openings', ask.doors],
+    ['note', ask.note],
+  ] as const;
+  const others = [ask.size, ask.floor, ask.doors, ask.note, ask.scope, ask.name].some((text) => text !== NOT_TOLD);
+  if (!others) return { deeds: [said], asked: said.do === 'list' || said.do === 'show' };
+  const alone = said.do === 'shape' && !/\d/.test(said.text) && ask.size !== NOT_TOLD ? said.text : undefined;
+  const name = alone ?? ('name' in said && said.name !== undefined ? said.name : nameIn(ask.room));
+  if (name === '' || (said.do === 'list' && alone === undefined))
+    return {
+      problem: roomUnknown(
+        ask.room,
+        rooms.map((room) => room.name),
+        'project room bedroom, floor: carpet',
+      ),
+    };
+  return {
+    asked: false,
+    deeds: [
+      ...(alone !== undefined || said.do === 'show' ? [] : [said]),
+      ...(ask.size === NOT_TOLD ? [] : [{ do: 'shape' as const, name, text: ask.size }]),
+      ...facts.flatMap(([fact, text]) => (text === NOT_TOLD ? [] : [{ do: 'fact' as const, name, fact, text }])),
+      ...(ask.scope === NOT_TOLD ? [] : [{ do: 'scope' as const, name, within: ask.scope === 'in' }]),
+      ...(ask.name === NOT_TOLD ? [] : [{ do: 'rename' as const, name, to: ask.name }]),
+    ],
+  };
+}
+
+/** The name in a text of a room and its sides. */
+function nameIn(text: string): string {
+  return text
+    .replace(/^(?:add|new) (?:room )?/i, '')
+    .replace(/\s*(?:[=:]\s*)?\d.*$/s, '')
+    .replace(/\s+walk$/i, '')
+    .trim();
+}
+
+export type Steps =
+  | {
+      readonly parts: Pick<Content, 'rooms' | 'stages'>;
+      readonly said: readonly string[];
+      readonly notes: readonly string[];
+    }
+  | { readonly problem: Problem };
+
+/** Does all deeds, or none where one cannot be done. */
+export function roomSteps(
+  { rooms: before, stages: marked }: Pick<Content, 'rooms' | 'stages'>,
+  deeds: readonly RoomDeed[],
+  habits: Habits,
+): Steps {
+  let [rooms, stages] = [before, marked];
+  const said: string[] = [];
+  const notes: string[] = [];
+  for (const deed of deeds) {
+    const reading = { option: 'room', habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) };
+    const step = roomStep(rooms, deed, reading);
+    if ('problem' in step) return step;
+    rooms = step.rooms;
+    if (step.renamed && roomNamed(before, step.renamed.from))
+      stages = renameMarks(stages, step.renamed.from, step.renamed.to);
+    said.push(...step.said);
+  }
+  return { parts: { rooms, stages }, said, notes };
+}

@@ -1,0 +1,137 @@
+/** A deed done to the rooms of a project: the rooms after it and what changed in words, or why it cannot be done. */
+
+import { oneLine } from '../../../src/measure/label.ts';
+import type { Reading } from '../../../src/measure/reading.ts';
+import { readRoomsApart } from '../../../src/measure/room-apart.ts';
+import { LIMITS } from '../../../src/project/limits.ts';
+import {
+  changedRoom,
+  inScope,
+  type Room,
+  type Rooms,
+  roomNamed,
+  roomsText,
+  sameName,
+  withoutRoom,
+  withRoom,
+} from '../../../src/project/room.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
+import { CHANGED } from '../../../src/words/project.ts';
+import {
+  noteTooLong,
+  roomNameTaken,
+  roomNotRead,
+  roomsTooLong,
+  roomTooLong,
+  roomUnknown,
+  tooManyNotes,
+  tooManyRoomsKept,
+} from '../../../src/words/project-problems.ts';
+import type { RoomDeed, RoomFact } from './room-said.ts';
+
+export type RoomStep =
+  | { readonly rooms: Rooms; readonly said: readonly string[]; readonly renamed?: { from: string; to: string } }
+  | { readonly problem: Problem };
+
+/** Does a deed to some rooms. Pure but for what `reading` notes. */
+export function roomStep(rooms: Rooms, deed: RoomDeed, reading: Reading): RoomStep {
+  if (deed.do === 'list') return { rooms, said: [] };
+  if (deed.do === 'shape')
+    return shaped(rooms, deed.name === undefined ? deed.text : named(deed.name, deed.text), reading);
+  const room = roomNamed(rooms, deed.name);
+  const names = rooms.map(({ name }) => name);
+  if (!room)
+    return {
+      problem: roomUnknown(deed.name, names, names[0] ? `project room ${names[0]}` : 'project room bedroom 12 x 14 ft'),
+    };
+  switch (deed.do) {
+    case 'show':
+      return { rooms, said: [] };
+    case 'remove':
+      return { rooms: withoutRoom(rooms, room.name), said: [CHANGED.roomRemoved(room.name)] };
+    case 'rename':
+      return renamed(rooms, room, deed.to, reading);
+    case 'scope': {
+      if (room.inScope === deed.within) return { rooms, said: [] };
+      const next = changedRoom(rooms, room.name, { inScope: deed.within });
+      return fits(next, [(deed.within ? CHANGED.scopeIn : CHANGED.scopeOut)(room.name)]);
+    }
+    case 'fact':
+      return withFact(rooms, room, deed.fact, oneLine(deed.text));
+  }
+}
+
+function named(name: string, text: string): string {
+  return /\d/.test(name) ? `${name} = ${text}` : `${name} ${text}`;
+}
+
+function shaped(rooms: Rooms, text: string, reading: Reading): RoomStep {
+  const apart = readRoomsApart(text, reading);
+  if (!apart.ok) {
+    const [{ expected, fix }] = apart.problems;
+    return {
+      problem: /\d/.test(text) ? { option: 'ask', got: text, expected, fix: `project room ${fix}` } : roomNotRead(text),
+    };
+  }
+  let after = rooms;
+  const said: string[] = [];
+  for (const { name, text: shape, named: told } of apart.value) {
+    const own = told ? name : freeRoomName(name, after);
+    const before = roomNamed(after, own);
+    if (!before && after.length >= LIMITS.rooms) return { problem: tooManyRoomsKept(own, LIMITS.rooms) };
+    if (shape.length > LIMITS.room) return { problem: roomTooLong(own, LIMITS.room) };
+    if (before?.text === shape) continue;
+    after = withRoom(after, before ? { ...before, text: shape } : { name: own, text: shape, notes: [], inScope: true });
+    said.push(before ? CHANGED.roomShape(before.name, before.text, shape) : CHANGED.roomAdded(own, shape));
+  }
+  return fits(after, said);
+}
+
+/** A room told without a name is a room of its own. */
+function freeRoomName(name: string, rooms: Rooms): string {
+  if (!roomNamed(rooms, name)) return name;
+  for (let number = 2; ; number++) if (!roomNamed(rooms, `${name} ${number}`)) return `${name} ${number}`;
+}
+
+function renamed(rooms: Rooms, room: Room, to: string, reading: Reading): RoomStep {
+  const other = roomNamed(rooms, to);
+  if (other && !sameName(other.name, room.name)) return { problem: roomNameTaken(to) };
+  const again = readRoomsApart(named(to, room.text), { ...reading, note: () => undefined });
+  const read = again.ok ? again.value[0] : undefined;
+  if (!read || read.name !== to || read.text !== room.text || again.ok === false || again.value.length !== 1)
+    return {
+      problem: again.ok
+        ? roomNotRead(to)
+        : { ...again.problems[0], option: 'ask', got: to, fix: `project room ${room.name}` },
+    };
+  return {
+    ...fits(changedRoom(rooms, room.name, { name: to }), [CHANGED.roomRenamed(room.name, to)]),
+    renamed: { from: room.name, to },
+  };
+}
+
+function withFact(rooms: Rooms, room: Room, fact: RoomFact, text: string): RoomStep {
+  if (text.length > LIMITS.note)
+    return { problem: noteTooLong(text, LIMITS.note, `project room ${room.name} ${fact} …`) };
+  if (fact === 'note') {
+    if (room.notes.length >= LIMITS.notes) return { problem: tooManyNotes(room.name, LIMITS.notes) };
+    return {
+      rooms: changedRoom(rooms, room.name, { notes: [...room.notes, text] }),
+      said: [CHANGED.roomFact(room.name, 'note', text)],
+    };
+  }
+  const words = fact === 'floor' ? 'floor now' : 'doors';
+  if (/^(?:none|clear|unknown|-)$/i.test(text)) {
+    const { [fact]: _before, ...others } = room;
+    return { rooms: rooms.map((one) => (one === room ? others : one)), said: [CHANGED.roomFactGone(room.name, words)] };
+  }
+  if (room[fact] === text) return { rooms, said: [] };
+  return { rooms: changedRoom(rooms, room.name, { [fact]: text }), said: [CHANGED.roomFact(room.name, words, text)] };
+}
+
+/** Rooms that still fit into one ask. */
+function fits(rooms: Rooms, said: readonly string[]): RoomStep {
+  return roomsText(inScope(rooms)).length > LIMITS.roomsTold
+    ? { problem: roomsTooLong(LIMITS.roomsTold) }
+    : { rooms, said };
+}

@@ -1,0 +1,69 @@
+/** Settings told: what they make of those before, and how they are shown. */
+
+import type { Context } from '../../../src/bot/command.ts';
+import type { Habits } from '../../../src/measure/reading.ts';
+import type { Settings } from '../../../src/project/person.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
+import type { Fact } from '../../../src/reply/reply.ts';
+import { SETTINGS } from '../../../src/words/project.ts';
+import { picksSaid } from './pick-said.ts';
+import { AS_IT_IS, CLEAR, type SettingsAsk } from './settings-options.ts';
+
+interface Settled {
+  readonly apply: (before: Settings) => Settings;
+  readonly said: readonly string[];
+  readonly notes: readonly string[];
+}
+
+const HABITS = ['units', 'decimal', 'currency'] as const;
+const STANDARDS = ['mistakes', 'spares', 'tax'] as const;
+
+/** What an ask makes of the settings. */
+export function settled(ask: SettingsAsk, context: Context): Settled | { readonly problem: Problem } {
+  const said: string[] = [];
+  const habits = HABITS.filter((name) => ask[name] !== AS_IT_IS);
+  for (const name of habits)
+    said.push(ask[name] === CLEAR ? SETTINGS.cleared(name) : SETTINGS.set(name, shown(name, ask[name])));
+  const cleared = STANDARDS.filter((name) => ask[name] === CLEAR);
+  const named = STANDARDS.filter((name) => ![AS_IT_IS, CLEAR].includes(ask[name])).map(
+    (name) => `${name}: ${ask[name]}`,
+  );
+  const rules = [AS_IT_IS, CLEAR].includes(ask.rules) ? [] : [ask.rules];
+  const told = [...named, ...rules].join(', ');
+  const picks = told === '' ? { set: [], clear: [], notes: [] } : picksSaid(told, context);
+  if ('problem' in picks)
+    return { problem: { ...picks.problem, fix: 'project settings mistakes: 5 %, rules: gap: 3/8 in' } };
+  said.push(...[...cleared, ...picks.clear].map(SETTINGS.cleared));
+  said.push(...picks.set.map(([name, text]) => SETTINGS.set(name, text)));
+  if (ask.rules === CLEAR) said.push(SETTINGS.cleared('rules'));
+  const apply = (before: Settings): Settings => {
+    const { standards, ...others } = before;
+    const gone: readonly string[] = [...cleared, ...picks.clear];
+    const kept = Object.entries(standards).filter(
+      ([name]) => !gone.includes(name) && (ask.rules !== CLEAR || STANDARDS.some((one) => one === name)),
+    );
+    const set = habits.filter((name) => ask[name] !== CLEAR).map((name) => [name, ask[name]]);
+    const same = Object.entries(others).filter(([name]) => !habits.some((one) => one === name));
+    return { ...Object.fromEntries([...same, ...set]), standards: Object.fromEntries([...kept, ...picks.set]) };
+  };
+  return { apply, said, notes: picks.notes };
+}
+
+/** The settings as facts, with what the platform gives where none are told. */
+export function settingFacts(settings: Settings | undefined, habits: Habits): readonly Fact[] {
+  const standards = Object.entries(settings?.standards ?? {});
+  return [
+    ...HABITS.map((name) => {
+      const own = settings?.[name];
+      return {
+        label: name,
+        value: own === undefined ? SETTINGS.ofPlatform(shown(name, habits[name])) : shown(name, own),
+      };
+    }),
+    ...standards.map(([label, value]) => ({ label, value })),
+  ];
+}
+
+function shown(name: (typeof HABITS)[number], value: string): string {
+  return name === 'decimal' ? SETTINGS.names[value === ',' ? ',' : '.'] : value;
+}

@@ -1,0 +1,50 @@
+/** A project on one page: rooms, picks, kept answers, and what to ask next. */
+
+import type { Project } from '../../../src/project/project.ts';
+import { inScope } from '../../../src/project/room.ts';
+import type { Action, Block } from '../../../src/reply/reply.ts';
+import { NEXT, PROJECT } from '../../../src/words/project.ts';
+
+export function headlineOf({ name, rooms }: Project): string {
+  return PROJECT.shown(name, rooms.length, rooms.length - inScope(rooms).length);
+}
+
+/** What is kept of a project; parts without anything in them are left out. */
+export function pageOf({ rooms, picks, kept }: Project): readonly Block[] {
+  return [roomTable(rooms), pickFacts(picks), keptTable(kept)].flat();
+}
+
+export function roomTable(rooms: Project['rooms']): readonly Block[] {
+  if (rooms.length === 0) return [];
+  const rows = rooms.map(({ name, text, floor = '', openings = '', notes, inScope: within }) => [
+    within ? name : PROJECT.roomOut(name),
+    text,
+    floor,
+    openings,
+    notes.join('; '),
+  ]);
+  const used = PROJECT.roomColumns.map((_, column) => column < 2 || rows.some((row) => row[column] !== ''));
+  const cells = (row: readonly string[]): readonly string[] => row.filter((_, column) => used[column]);
+  return [{ kind: 'table', title: PROJECT.rooms, columns: cells(PROJECT.roomColumns), rows: rows.map(cells) }];
+}
+
+export function pickFacts(picks: Project['picks']): readonly Block[] {
+  const facts = Object.entries(picks).map(([label, value]) => ({ label, value }));
+  return facts.length > 0 ? [{ kind: 'facts', title: PROJECT.picks, facts }] : [];
+}
+
+function keptTable(kept: Project['kept']): readonly Block[] {
+  if (kept.length === 0) return [];
+  const rows = kept.map(({ headline, ask }, i) => [String(i + 1), headline, ask]);
+  return [{ kind: 'table', title: PROJECT.kept, columns: PROJECT.keptColumns, rows }];
+}
+
+/** What can be asked of a project as it stands. */
+export function nextAsks({ rooms, picks }: Project): readonly Action[] {
+  const ready = inScope(rooms).length > 0;
+  return [
+    ...(ready ? [] : [{ label: NEXT.addRoom, ask: 'project room bedroom 12 x 14 ft' }]),
+    ...(picks.plank === undefined ? [{ label: NEXT.pick, ask: 'project pick plank: 6 x 48 in, 10 per carton' }] : []),
+    ...(ready && picks.plank !== undefined ? [{ label: NEXT.planks, ask: 'planks' }] : []),
+  ];
+}

@@ -1,0 +1,42 @@
+/** Commands that put a project into another state: archived, deleted, back again. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { Project, ProjectState } from '../../../src/project/project.ts';
+import type { Action } from '../../../src/reply/reply.ts';
+import { noProject } from '../../../src/words/project-problems.ts';
+import { atDesk, doneOr, problem, saidIn } from './at-desk.ts';
+import { ONE_IN_USE, projectNamed } from './named.ts';
+import { projectReply } from './reply.ts';
+
+interface Stating {
+  readonly command: string;
+  /** The states it may be in before. */
+  readonly from: readonly ProjectState['kind'][];
+  readonly to: (now: number) => ProjectState;
+  readonly said: string;
+  readonly headline: (name: string) => string;
+  readonly actions: (name: string) => readonly Action[];
+  /** Whether the project is in use afterwards. */
+  readonly use: boolean;
+}
+
+/** Puts the project of a name, or the one in use, into a state. */
+export function stated(name: string, context: Context, stating: Stating): Promise<Outcome> {
+  return atDesk(context, async (desk) => {
+    const among = (await desk.mine()).filter(({ state }) => stating.from.includes(state.kind));
+    const [only, ...more] = among;
+    const unnamed = stating.from.includes('deleted') ? (more.length === 0 ? only : undefined) : await desk.inUse();
+    const found = name === ONE_IN_USE ? unnamed : projectNamed(name, among, stating.command);
+    if (!found) return problem(noProject(saidIn(context)));
+    if ('problem' in found) return problem(found.problem);
+    const parts = { state: stating.to(desk.now()) };
+    const done = await desk.change('own', () => ({ parts, said: stating.said, result: undefined }), found.id);
+    return doneOr(context, done, async (_result, project: Project) => {
+      const inUse = (await desk.person())?.inUse;
+      if (stating.use) await desk.use(project.id);
+      else if (inUse === project.id) await desk.use(undefined);
+      const actions = stating.actions(project.name);
+      return projectReply(context, { headline: stating.headline(project.name), actions, project });
+    });
+  });
+}

@@ -1,0 +1,71 @@
+/** `project pick`: what you chose, told once: the plank, the pad, the trim, rules, tax. */
+
+import { z } from 'zod';
+import { defineCommand } from '../../src/bot/command.ts';
+import { text } from '../../src/measure/options.ts';
+import { read } from '../../src/measure/reading.ts';
+import { NEXT, PROJECT } from '../../src/words/project.ts';
+import { doneOr, inProject, problem } from './parts/at-desk.ts';
+import { picksSaid } from './parts/pick-said.ts';
+import { type PickStep, pickStep } from './parts/pick-step.ts';
+import { projectReply } from './parts/reply.ts';
+import { nextAsks, pickFacts } from './parts/shown.ts';
+
+export default defineCommand({
+  group: 'project',
+  name: 'pick',
+  summary: 'What you chose, told once: “plank: 6 x 48 in, 10 per carton”, “gap: 3/8 in”, “clear gap”',
+  options: z.object({
+    pick: text(
+      {
+        summary: 'An option of any command and what you chose for it; all picks without it',
+        example: 'plank: 6 x 48 in, 10 per carton',
+        standard: 'all',
+        names: 'pick',
+      },
+      (typed) => read(typed.trim()),
+    ),
+  }),
+  examples: [
+    {
+      ask: 'project pick plank: 6 x 48 in, 10 per carton',
+      headline: 'Plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft is now 6 x 48 in, 10 per carton.',
+    },
+    { ask: 'project pick tax: 8 %, pattern: thirds', headline: 'Tax: 8 %; pattern: thirds.' },
+    { ask: 'project pick clear gap', headline: 'Gap no longer picked.' },
+  ],
+  run: ({ pick }, context) =>
+    inProject(context, async (project, desk) => {
+      if (/^(?:all|list|show)?$/i.test(pick)) {
+        const count = Object.keys(project.picks).length;
+        return projectReply(context, {
+          headline: count === 0 ? PROJECT.noPicks : PROJECT.picked(count),
+          blocks: pickFacts(project.picks),
+          actions: nextAsks(project),
+          project,
+        });
+      }
+      const said = picksSaid(pick, context);
+      if ('problem' in said) return problem(said.problem);
+      const done = await desk.change<PickStep>('measure', ({ picks }) => {
+        const step = pickStep(picks, said);
+        return 'problem' in step || step.said.length === 0
+          ? { result: step }
+          : { parts: { picks: step.picks }, said: step.said.join('; '), result: step };
+      });
+      return doneOr(context, done, (step, after) =>
+        'problem' in step
+          ? problem(step.problem)
+          : projectReply(context, {
+              headline: step.said.length > 0 ? PROJECT.done(step.said) : PROJECT.nothingChanged,
+              blocks: pickFacts(after.picks),
+              assumed: said.notes,
+              actions: [
+                ...(step.said.length > 0 ? [{ label: NEXT.undo, ask: 'project undo' }] : []),
+                ...nextAsks(after),
+              ],
+              project: after,
+            }),
+      );
+    }),
+});

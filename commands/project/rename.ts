@@ -1,0 +1,35 @@
+/** `project rename`: another name for the project in use. */
+
+import { z } from 'zod';
+import { defineCommand } from '../../src/bot/command.ts';
+import { sameName } from '../../src/project/room.ts';
+import { CHANGED, NEXT, PROJECT } from '../../src/words/project.ts';
+import { doneOr, inProject, problem } from './parts/at-desk.ts';
+import { nameProblem, newNameOption } from './parts/named.ts';
+import { projectReply } from './parts/reply.ts';
+
+export default defineCommand({
+  group: 'project',
+  name: 'rename',
+  summary: 'Gives the project in use another name',
+  options: z.object({ name: newNameOption('The new name') }),
+  examples: [{ ask: 'project rename Top floor', headline: 'It is called “Top floor” now.' }],
+  run: ({ name }, context) =>
+    inProject(context, async (project, desk) => {
+      const others = (await desk.mine()).filter(({ id }) => id !== project.id);
+      const same = others.some((other) => sameName(other.name, name)) ? nameProblem(name, others) : undefined;
+      if (same) return problem(same);
+      const done = await desk.change('own', ({ name: before }) => ({
+        parts: { name },
+        said: CHANGED.renamed(before, name),
+        result: undefined,
+      }));
+      return doneOr(context, done, (_result, renamed) =>
+        projectReply(context, {
+          headline: PROJECT.renamed(name),
+          actions: [{ label: NEXT.undo, ask: 'project undo' }],
+          project: renamed,
+        }),
+      );
+    }),
+});

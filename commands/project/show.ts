@@ -1,0 +1,25 @@
+/** `project show`: the project in use, or another, on one page. */
+
+import { z } from 'zod';
+import { defineCommand } from '../../src/bot/command.ts';
+import { noProject } from '../../src/words/project-problems.ts';
+import { atDesk, problem, saidIn } from './parts/at-desk.ts';
+import { ONE_IN_USE, projectNamed, projectOption } from './parts/named.ts';
+import { projectReply } from './parts/reply.ts';
+import { headlineOf, nextAsks, pageOf } from './parts/shown.ts';
+
+export default defineCommand({
+  group: 'project',
+  name: 'show',
+  summary: 'A project on one page: rooms, picks and kept answers',
+  options: z.object({ project: projectOption('Which project; the one in use without it') }),
+  examples: [{ ask: 'project show', headline: 'Upstairs flat: 5 rooms, 1 left as it is.' }],
+  run: ({ project: name }, context) =>
+    atDesk(context, async (desk) => {
+      const found = name === ONE_IN_USE ? await desk.inUse() : projectNamed(name, await desk.mine(), 'show');
+      if (!found) return problem(noProject(saidIn(context)));
+      if ('problem' in found) return problem(found.problem);
+      const actions = nextAsks(found);
+      return projectReply(context, { headline: headlineOf(found), blocks: pageOf(found), actions, project: found });
+    }),
+});

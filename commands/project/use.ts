@@ -1,0 +1,39 @@
+/** `project use`: the project that asks are filled from. */
+
+import { z } from 'zod';
+import { defineCommand } from '../../src/bot/command.ts';
+import { text } from '../../src/measure/options.ts';
+import { read } from '../../src/measure/reading.ts';
+import { CHANGED, NEXT, PROJECT } from '../../src/words/project.ts';
+import { atDesk, problem } from './parts/at-desk.ts';
+import { projectNamed } from './parts/named.ts';
+import { projectReply } from './parts/reply.ts';
+
+export default defineCommand({
+  group: 'project',
+  name: 'use',
+  summary: 'Takes a project into use: your asks are filled from it; “none” for none',
+  options: z.object({
+    project: text({ summary: 'Which project, or none', example: 'Upstairs flat', names: 'project' }, (typed) =>
+      read(typed.trim()),
+    ),
+  }),
+  examples: [{ ask: 'project use Upstairs flat', headline: 'Your asks are filled from “Upstairs flat” now.' }],
+  run: ({ project: name }, context) =>
+    atDesk(context, async (desk) => {
+      const mine = (await desk.mine()).filter(({ state }) => state.kind !== 'deleted');
+      const found = projectNamed(name, mine, 'use');
+      if ('problem' in found) {
+        if (!/^(?:none|no project|nothing)$/i.test(name)) return problem(found.problem);
+        await desk.use(undefined);
+        return projectReply(context, { headline: PROJECT.notInUse });
+      }
+      await desk.use(found.id);
+      if (found.state.kind === 'archived') {
+        const parts = { state: { kind: 'active' as const } };
+        await desk.change('own', () => ({ parts, said: CHANGED.unarchived, result: undefined }), found.id);
+      }
+      const actions = [{ label: NEXT.show, ask: 'project show' }];
+      return projectReply(context, { headline: PROJECT.inUse(found.name), actions, project: found });
+    }),
+});

@@ -1,0 +1,38 @@
+/** Somebody with projects, for tests: the demo flat in use with two changes made, and an old house deleted lately. */
+
+import { openDesk } from '../../src/bot/desk.ts';
+import type { Asker } from '../../src/bot/invocation.ts';
+import type { Ports } from '../../src/bot/ports.ts';
+import { emptyContent } from '../../src/project/create.ts';
+import { flatContent } from '../project/projects.ts';
+import { type StoreInMemory, storeInMemory } from '../store/shelf-in-memory.ts';
+
+/** A Saturday at noon. */
+export const NOON = Date.UTC(2026, 10, 21, 12);
+
+export interface DemoPorts extends Ports {
+  readonly store: StoreInMemory;
+  readonly clock: { now: number };
+  now(): number;
+}
+
+/** Ports with a store in memory and a clock that the test moves. */
+export function portsInMemory(fault: Ports['fault']): DemoPorts {
+  const clock = { now: NOON };
+  return { fault, store: storeInMemory(), clock, now: () => clock.now };
+}
+
+/** The same with the asker's projects in it. */
+export async function demoPorts(asker: Asker, fault: Ports['fault']): Promise<DemoPorts> {
+  const ports = portsInMemory(fault);
+  const desk = openDesk(asker, ports);
+  if (!desk) throw new Error('no desk');
+  await desk.create(emptyContent('Old house'));
+  await desk.change('own', () => ({ parts: { state: { kind: 'deleted', at: NOON } }, said: 'deleted', result: 0 }));
+  const { picks, ...flat } = flatContent();
+  await desk.create({ ...flat, picks: {} });
+  const { gap = '', ...others } = picks;
+  await desk.change('measure', () => ({ parts: { picks: others }, said: 'plank: 7 x 48 in', result: 0 }));
+  await desk.change('measure', () => ({ parts: { picks: { ...others, gap } }, said: `gap: ${gap}`, result: 0 }));
+  return ports;
+}
