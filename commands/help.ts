@@ -2,7 +2,7 @@
 
 import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
-import { type Command, defineCommand, fullName, optionsOf } from '../src/bot/command.ts';
+import { type Command, defineCommand, fullName, optionsOf, typedName } from '../src/bot/command.ts';
 import { text } from '../src/measure/options.ts';
 import { read } from '../src/measure/reading.ts';
 import type { Block } from '../src/reply/reply.ts';
@@ -27,18 +27,10 @@ export default defineCommand({
       const data = { kind: 'help', commands: commands.map(fullName) };
       return { ...common, headline: HELP.headline(commands.length), blocks: [listOf(commands), grammar], data };
     }
-    const command = commands.find((known) => [known.name, fullName(known)].includes(word));
+    const command = commands.find((known) => [typedName(known), fullName(known)].includes(word));
     if (!command) {
       return {
-        problems: [
-          HELP.unknown(
-            word.slice(0, 40),
-            closest(
-              word.slice(0, 40),
-              commands.map(({ name }) => name),
-            ),
-          ),
-        ],
+        problems: [HELP.unknown(word.slice(0, 40), closest(word.slice(0, 40), commands.map(typedName)))],
       };
     }
     return {

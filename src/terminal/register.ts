@@ -1,12 +1,14 @@
 /** What a terminal completes: command names, then the options of the command typed. */
 
-import { type Command, fullName, optionsOf } from '../bot/command.ts';
+import { type Command, fullName, optionsOf, typedName } from '../bot/command.ts';
 
 /** Completions of a line in the form that node:readline wants: whole words, and the word they complete. */
 export function completions(line: string, commands: readonly Command[]): [string[], string] {
-  const command = commands.find((known) => [known.name, fullName(known)].some((name) => line.startsWith(`${name} `)));
+  const command = commands.find((known) =>
+    [typedName(known), fullName(known)].some((name) => line.startsWith(`${name} `)),
+  );
   if (!command) {
-    const names = [...new Set(commands.flatMap((known) => [fullName(known), known.name]))];
+    const names = [...new Set(commands.flatMap((known) => [fullName(known), typedName(known)]))];
     return [names.filter((name) => name.startsWith(line)).map((name) => `${name} `), line];
   }
   const options = optionsOf(command);

@@ -4,6 +4,8 @@ import type { FloorResult } from '../../commands/floor/parts/result.ts';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/bot/answer.ts';
 import type { Command, Problems } from '../../src/bot/command.ts';
+import type { Asker } from '../../src/bot/invocation.ts';
+import type { Ports } from '../../src/bot/ports.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/measure/reading.ts';
 import type { Problem } from '../../src/reply/problem.ts';
 import type { Reply, Result } from '../../src/reply/reply.ts';
@@ -13,7 +15,13 @@ export interface Asked {
   readonly commands?: readonly Command[];
   readonly habits?: Partial<Habits>;
   readonly fault?: (reference: string, cause: unknown) => void;
+  readonly asker?: Asker;
+  /** A store and a clock, where the test has them. */
+  readonly ports?: Partial<Ports>;
+  readonly written?: 'line' | 'message';
 }
+
+export const ASKER: Asker = { platform: 'terminal', id: 'test' };
 
 /** Every answer to a line, in order. A fault throws with its cause, unless the test takes it. */
 export async function answersTo(text: string, asked: Asked = {}): Promise<readonly Answer[]> {
@@ -21,13 +29,14 @@ export async function answersTo(text: string, asked: Asked = {}): Promise<readon
     throw new Error(`fault ${reference} at “${text}”`, { cause });
   };
   const invocation = {
-    asker: { platform: 'terminal', id: 'test' },
+    asker: asked.asker ?? ASKER,
     habits: { ...DEFAULT_HABITS, ...asked.habits },
     text,
+    ...(asked.written && { written: asked.written }),
   } as const;
   const answers: Answer[] = [];
-  for await (const one of answer(invocation, asked.commands ?? commands, { fault: asked.fault ?? told }))
-    answers.push(one);
+  const ports = { ...asked.ports, fault: asked.fault ?? told };
+  for await (const one of answer(invocation, asked.commands ?? commands, ports)) answers.push(one);
   return answers;
 }
 

@@ -8,7 +8,7 @@ describe('the offers of a planks answer', () => {
   it('are its other patterns as one list, the turned rows as an ask, its guide as parts, its sources', async () => {
     const reply = await replyTo(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
     const { asks, choices, parts, sources } = offersOf(reply);
-    expect(choices.map(({ name, offered }) => [name, offered.length])).toEqual([['Other pattern', 3]]);
+    expect(choices.map(({ name, offered }) => [name, offered.length])).toEqual([['Other pattern', 4]]);
     expect(asks.map(({ action }) => action.label)).toEqual(['Turn the rows']);
     expect(parts.length).toBeGreaterThan(1);
     for (const { place, title } of parts) expect(reply.blocks[place]).toMatchObject({ title });

@@ -4,13 +4,18 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { type ExitCode, toJson, worst } from '../../src/terminal/json.ts';
-import { answerTo } from '../bot/asked.ts';
+import { ASKER, answerTo } from '../bot/asked.ts';
+import { demoPorts } from '../bot/demo-flat.ts';
 
 describe('an answer', () => {
   const asks = commands.flatMap(({ examples }) => examples.map(({ ask }) => ask));
+  const fault = (_reference: string, cause: unknown): never => {
+    throw cause;
+  };
 
   it.each(asks)('to %s has what programs read and nothing else, and survives JSON', async (ask) => {
-    const { object, code } = toJson(await answerTo(ask));
+    const ports = ask.startsWith('project ') ? await demoPorts(ASKER, fault) : {};
+    const { object, code } = toJson(await answerTo(ask, { ports }));
     expect(code).toBe(0);
     expect(Object.keys(object as object)).toEqual(['headline', 'assumed', 'blocks', 'cautions', 'sources', 'data']);
     expect(JSON.parse(JSON.stringify(object))).toEqual(object);
