@@ -6,6 +6,8 @@ import { answer } from './bot/answer.ts';
 import { openDesk } from './bot/desk.ts';
 import type { Asker } from './bot/invocation.ts';
 import type { Kept, Ports } from './bot/ports.ts';
+import { startDiscord } from './discord/start.ts';
+import { suggestions } from './discord/suggest.ts';
 import { closePictures, toPng } from './draw/png.ts';
 import { type Config, readConfig } from './host/config.ts';
 import { dataFolder } from './host/data-folder.ts';
@@ -45,7 +47,7 @@ async function main([mode, ...words]: readonly string[]): Promise<number> {
   // One of the demo's asks goes wrong on purpose: only a fault of ours is a failure.
   if (mode === 'demo') return (await demonstrate(DEMO_ASKS, session)) === 1 ? 1 : 0;
   if (mode === 'ask') return askOnce(words, session);
-  if (slackIsTold(config.slack)) {
+  if (slackIsTold(config.slack) || config.discord.token !== '') {
     await chat(config, { ...session, ...ports, kept: store.kept });
     return 0;
   }
@@ -62,7 +64,8 @@ async function main([mode, ...words]: readonly string[]): Promise<number> {
 type ChatParts = Pick<Session, 'answer' | 'commands' | 'habits'> & Ports & { readonly kept: Kept };
 
 /** Answers in the chats that were told of, until the process is asked to end. */
-async function chat({ http, slack }: Config, parts: ChatParts): Promise<void> {
+async function chat({ http, slack, discord }: Config, parts: ChatParts): Promise<void> {
+  await warm(parts);
   const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
   const told = { ...parts, toPng, wait, patience: () => wait(PATIENCE), now: Date.now };
   const routes: Route[] = [];
@@ -71,6 +74,17 @@ async function chat({ http, slack }: Config, parts: ChatParts): Promise<void> {
     const running = await startSlack(slack, { ...told, holds });
     closing.unshift(() => running.stop());
     routes.push(...running.pages);
+  }
+  if (discord.token !== '') {
+    const { token, publicKey, shards } = discord;
+    const settings = { token, ...(publicKey === '' ? {} : { publicKey }), ...(shards ? { shards } : {}) };
+    const running = await startDiscord(settings, {
+      ...parts,
+      toPng,
+      suggest: async (_asker, command, option, typed) => suggestions(command, option, typed),
+    });
+    closing.unshift(() => running.close());
+    routes.push(...running.routes);
   }
   if (routes.length > 0) {
     const server = await listen(
@@ -83,6 +97,15 @@ async function chat({ http, slack }: Config, parts: ChatParts): Promise<void> {
   await new Promise<void>((resolve) => {
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
   });
+}
+
+/** Answers once with nobody asking, so that the first who asks does not wait for what is loaded with the first answer. */
+async function warm({ habits, fault }: ChatParts): Promise<void> {
+  const asker = { platform: 'terminal', id: 'nobody' } as const;
+  for await (const one of answer({ asker, habits, text: WORKED_ASK }, commands, { fault })) {
+    if (!('blocks' in one)) continue;
+    for (const block of one.blocks) if (block.kind === 'picture') await toPng(block.drawing);
+  }
 }
 
 async function askOnce(words: readonly string[], session: Session): Promise<number> {

@@ -24,6 +24,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   store: 5,
   bot: 6,
   commands: 6,
+  discord: 20,
   slack: 20,
   terminal: 1,
   host: 1,

@@ -9,7 +9,14 @@ const KEPT_FOR = 24 * 3600 * 1000;
 export interface KeptDraft {
   /** The account that asked (`accountKey`). */
   readonly by: string;
-  readonly form: Form;
+  /** What was told so far, where the command is known. */
+  readonly form?: Form;
+  /** The ask mended, as a line to ask. */
+  readonly fix?: string;
+  /** The options that could not be read. */
+  readonly wrong?: readonly string[];
+  /** The platform's id of the message that a filled form is put in place of. */
+  readonly mends?: string;
 }
 
 /** Keeps a draft, in place of an earlier one of the id. Throws Outage. */

@@ -24,6 +24,24 @@ const configuration = z.object({
     .transform(Number)
     .refine((port) => port <= 65535, 'a port such as 3000'),
   FLOORHAND_KEY: z.string().default(''),
+  FLOORHAND_DISCORD_TOKEN: z.string().default(''),
+  FLOORHAND_DISCORD_PUBLIC_KEY: z
+    .string()
+    .regex(/^(|[0-9a-f]{64})$/i, 'the application’s public key, 64 hexadecimal digits')
+    .default(''),
+  FLOORHAND_DISCORD_APPLICATION: z.string().regex(/^\d*$/, 'the application’s id, digits only').default(''),
+  FLOORHAND_DISCORD_GUILD: z.string().regex(/^\d*$/, 'a server’s id, digits only').default(''),
+  FLOORHAND_DISCORD_SHARDS: z
+    .string()
+    .default('')
+    .transform((text, context) => {
+      if (text === '') return undefined;
+      const [, first = '', last = first, of = ''] = /^(\d{1,4})(?:-(\d{1,4}))?\/(\d{1,4})$/.exec(text) ?? [];
+      const shards = { first: Number(first), last: Number(last), of: Number(of) };
+      if (first !== '' && shards.first <= shards.last && shards.last < shards.of) return shards;
+      context.addIssue({ code: 'custom', message: 'the shards of this process and how many there are, such as 0-3/8' });
+      return z.NEVER;
+    }),
   FLOORHAND_SLACK_BOT_TOKEN: z
     .string()
     .regex(/^(|xoxb-.+)$/, 'a bot token, which begins with xoxb-')
@@ -53,6 +71,16 @@ export interface Config {
   readonly data: string;
   /** Where the HTTP server listens, when a chat needs one. */
   readonly http: { readonly host: string; readonly port: number };
+  /** What Discord needs; empty where it is not told. */
+  readonly discord: {
+    readonly token: string;
+    /** Told: interactions come by HTTP, signed with this key. */
+    readonly publicKey: string;
+    /** Where commands are registered, and the one server they are tried in. */
+    readonly application: string;
+    readonly guild: string;
+    readonly shards?: { readonly first: number; readonly last: number; readonly of: number };
+  };
   /** What Slack needs; empty where it is not told. */
   readonly slack: {
     readonly botToken: string;
@@ -86,6 +114,13 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     store: read.FLOORHAND_STORE,
     data: read.FLOORHAND_DATA,
     http: { host: read.FLOORHAND_HOST, port: read.FLOORHAND_PORT },
+    discord: {
+      token: read.FLOORHAND_DISCORD_TOKEN,
+      publicKey: read.FLOORHAND_DISCORD_PUBLIC_KEY,
+      application: read.FLOORHAND_DISCORD_APPLICATION,
+      guild: read.FLOORHAND_DISCORD_GUILD,
+      ...(read.FLOORHAND_DISCORD_SHARDS ? { shards: read.FLOORHAND_DISCORD_SHARDS } : {}),
+    },
     slack: {
       botToken: read.FLOORHAND_SLACK_BOT_TOKEN,
       appToken: read.FLOORHAND_SLACK_APP_TOKEN,

@@ -26,7 +26,7 @@ export async function press(pressed: Pressed, party: Party, ports: SlackPorts): 
   if (name === 'open') return opened(pressed.value, pressed.trigger, party, ports);
   if (name === 'form') {
     const draft = await keptDraft(ports.kept, id, account);
-    if (!draft) return tellGone(party, ports);
+    if (!draft?.form) return tellGone(party, ports);
     if (!(await openForm(draft.form, pressed.trigger, party, ports))) await tell(SLACK.formLate, party, ports);
     return;
   }

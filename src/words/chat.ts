@@ -14,25 +14,26 @@ export const CHAT = {
   /** Buttons. */
   form: 'Fill in a form',
   suggested: 'Take the suggestion',
-  pattern: 'Lay it in another pattern',
+  ask: 'You could also ask',
   change: 'Change a detail',
   show: 'Show to channel',
   poll: 'Ask the channel',
   pollQuestion: 'Which floor?',
-  shownBy: 'Shown by the one who asked.',
   /** The button of what is too long for the first message, by the kind of the answer's data. */
   sheets: { floor: 'Laying guide', trim: 'Cut list', patch: 'Cut list', plan: 'Every step' } as Readonly<
     Record<string, string>
   >,
   otherSheets: 'All details',
   gone: 'This answer is no longer kept, or is not yours. Ask again, and its buttons work for a week.',
-  lostForm: 'What the form belonged to is no longer kept; it was read by itself.',
   whole: 'The whole answer is in the attached file.',
   tables: 'The tables are attached for a spreadsheet as well.',
   morePictures: (more: number) =>
     `${more} more ${more === 1 ? 'picture is' : 'pictures are'} behind the laying guide of each room.`,
+  notDrawn: (title: string) => `“${title}” could not be drawn; the figures stand.`,
   tooLarge: (title: string) => `“${title}” is too large to send here.`,
-  working: 'Better layouts are still being looked for; this answer is replaced when one is found.',
+  working: 'Still being worked on: this answer is replaced when it is whole.',
   missed: 'An earlier answer did not reach you; here it is.',
   menu: 'Work out quantities',
+  /** A group of commands, by the names in it. */
+  group: (names: readonly string[]) => `One of: ${names.join(', ')}`,
 } as const;

@@ -33,6 +33,17 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     rooms: ['src/bot/ports.ts', 'project'],
     packages: ['keyv', 'lmdb', 'pg', '@keyv/postgres', '@keyv/redis', 'node:*'],
   },
+  discord: {
+    rooms: [...PLATFORM, 'src/measure/reading.ts'],
+    packages: [
+      'discord.js',
+      '@discordjs/core',
+      '@discordjs/rest',
+      'discord-api-types',
+      'discord-interactions',
+      'node:*',
+    ],
+  },
   slack: { rooms: PLATFORM, packages: ['@slack/bolt', '@slack/oauth', 'zod', 'node:*'] },
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
   host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'hono', '@hono/node-server', 'node:*'] },

@@ -13,6 +13,7 @@ const STANDARD = {
   store: '',
   data: '',
   http: { host: '127.0.0.1', port: 3000 },
+  discord: { token: '', publicKey: '', application: '', guild: '' },
   slack: {
     botToken: '',
     appToken: '',
@@ -42,6 +43,11 @@ describe('the configuration', () => {
       FLOORHAND_HOST: '0.0.0.0',
       FLOORHAND_PORT: '8080',
       FLOORHAND_KEY: 'a2V5',
+      FLOORHAND_DISCORD_TOKEN: 'secret',
+      FLOORHAND_DISCORD_PUBLIC_KEY: 'ab'.repeat(32),
+      FLOORHAND_DISCORD_APPLICATION: '42',
+      FLOORHAND_DISCORD_GUILD: '43',
+      FLOORHAND_DISCORD_SHARDS: '0-3/8',
       FLOORHAND_SLACK_BOT_TOKEN: 'xoxb-1',
       FLOORHAND_SLACK_APP_TOKEN: 'xapp-1',
       FLOORHAND_SLACK_SIGNING_SECRET: 'signing',
@@ -58,6 +64,13 @@ describe('the configuration', () => {
       store: 'postgres://bot@db/floors',
       data: '/srv/floors',
       http: { host: '0.0.0.0', port: 8080 },
+      discord: {
+        token: 'secret',
+        publicKey: 'ab'.repeat(32),
+        application: '42',
+        guild: '43',
+        shards: { first: 0, last: 3, of: 8 },
+      },
       slack: {
         botToken: 'xoxb-1',
         appToken: 'xapp-1',
@@ -95,6 +108,10 @@ describe('the configuration', () => {
   it.each(['mysql://db/x', 'postgres', '/srv/floors', 'http://db'])('refuses %s for a store', (address) =>
     expect(() => readConfig({ FLOORHAND_STORE: address })).toThrow(/FLOORHAND_STORE: .*postgres:/),
   );
+
+  it.each(['8', '3-1/8', '0-8/8', '4/4', 'all', '-1/2'])('takes %s for no shards', (text) => {
+    expect(() => readConfig({ FLOORHAND_DISCORD_SHARDS: text })).toThrow(/DISCORD_SHARDS: .*0-3\/8/);
+  });
 
   it('of the example file is the standard one, and the file names every variable', () => {
     const example = readFileSync(new URL('../../.env.example', import.meta.url), 'utf8');

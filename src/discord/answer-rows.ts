@@ -1,0 +1,21 @@
+/** The rows of an answer from the ask that it answers. */
+
+import type { Command } from '../bot/command.ts';
+import { formFields } from '../bot/form.ts';
+import { parseLine } from '../bot/grammar.ts';
+import type { Habits } from '../measure/reading.ts';
+import type { Reply } from '../reply/reply.ts';
+import { answerRows, type Row } from './buttons.ts';
+
+/** Everything that may be done with the answer of `id`; `showable` while nobody else sees it. */
+export function answerRowsOf(
+  text: string,
+  reply: Reply,
+  id: string,
+  showable: boolean,
+  { commands, habits }: { readonly commands: readonly Command[]; readonly habits: Habits },
+): readonly Row[] {
+  const parsed = parseLine(text, commands, habits);
+  const fields = parsed.ok ? formFields(parsed.command, Object.fromEntries(parsed.told)) : [];
+  return answerRows(reply, { id, showable, fields });
+}

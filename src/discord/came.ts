@@ -1,0 +1,71 @@
+/** What came in: one interaction, whoever sent it and where its answer may go, without any cache. */
+
+import {
+  type APIApplicationCommandInteractionDataOption,
+  type APIInteraction,
+  ApplicationCommandOptionType,
+  InteractionContextType,
+} from 'discord-api-types/v10';
+import { type Command, fullName } from '../bot/command.ts';
+import { type Asker, accountKey } from '../bot/invocation.ts';
+import { FILE_BYTES } from './limits.ts';
+
+/** An interaction that somebody set off. */
+export interface Came {
+  readonly id: string;
+  readonly token: string;
+  readonly application: string;
+  readonly asker: Asker;
+  /** The asker's key (`accountKey`). */
+  readonly account: string;
+  /** Whether only the asker should see the answer: everywhere but where they are alone with the bot. */
+  readonly ephemeral: boolean;
+  /** Bytes of one file that may be sent here. */
+  readonly fileBytes: number;
+}
+
+/** Undefined for what no person set off. */
+export function cameOf(interaction: APIInteraction): Came | undefined {
+  const user = interaction.user ?? interaction.member?.user;
+  if (!user) return undefined;
+  const asker: Asker = { platform: 'discord', id: user.id };
+  const alone =
+    interaction.context === undefined
+      ? interaction.guild_id === undefined
+      : interaction.context === InteractionContextType.BotDM;
+  return {
+    id: interaction.id,
+    token: interaction.token,
+    application: interaction.application_id,
+    asker,
+    account: accountKey(asker),
+    ephemeral: !alone,
+    fileBytes: interaction.attachment_size_limit ?? FILE_BYTES,
+  };
+}
+
+/** A slash command with what was typed for its options; `focused` is the option being typed. */
+export interface Slash {
+  readonly command: Command;
+  readonly told: Readonly<Record<string, string>>;
+  readonly focused?: string;
+}
+
+type Options = readonly APIApplicationCommandInteractionDataOption[] | undefined;
+
+/** The command of our list that was chosen; undefined for one that is no longer there. */
+export function slashOf(name: string, options: Options, commands: readonly Command[]): Slash | undefined {
+  const [first] = options ?? [];
+  const sub = first?.type === ApplicationCommandOptionType.Subcommand ? first : undefined;
+  const wanted = sub ? `${name} ${sub.name}` : name;
+  const command = commands.find((known) => fullName(known) === wanted);
+  if (!command) return undefined;
+  const typed = (sub ? sub.options : options) ?? [];
+  const texts = typed.flatMap((option) => (option.type === ApplicationCommandOptionType.String ? [option] : []));
+  const focused = texts.find((option) => option.focused === true)?.name;
+  return {
+    command,
+    told: Object.fromEntries(texts.map((option) => [option.name, option.value])),
+    ...(focused === undefined ? {} : { focused }),
+  };
+}

@@ -1,0 +1,37 @@
+/** What the Discord room is handed: the pipeline, the commands, what keeps answers, the wire, the clock, the pictures. */
+
+import type { Buffer } from 'node:buffer';
+import type { Answer } from '../bot/answer.ts';
+import type { Command } from '../bot/command.ts';
+import type { Asker, Invocation } from '../bot/invocation.ts';
+import type { Kept, Ports } from '../bot/ports.ts';
+import type { Drawing } from '../reply/drawing.ts';
+import type { Wire } from './wire.ts';
+
+/** A wait that can be given up. */
+export interface Wait {
+  readonly over: Promise<void>;
+  cancel(): void;
+}
+
+export interface Desk {
+  answer(invocation: Invocation): AsyncIterable<Answer>;
+  readonly commands: readonly Command[];
+  readonly habits: Invocation['habits'];
+  readonly kept: Kept;
+  readonly fault: Ports['fault'];
+  readonly wire: Wire;
+  toPng(drawing: Drawing): Promise<Buffer>;
+  wait(milliseconds: number): Wait;
+  /** What may be typed for an option, the likeliest first. */
+  suggest(asker: Asker, command: Command, option: string, typed: string): Promise<readonly string[]>;
+}
+
+/** A wait on the machine's clock. */
+export function waitOnClock(milliseconds: number): Wait {
+  let timer: NodeJS.Timeout | undefined;
+  const over = new Promise<void>((resolve) => {
+    timer = setTimeout(resolve, milliseconds);
+  });
+  return { over, cancel: () => clearTimeout(timer) };
+}

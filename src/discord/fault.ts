@@ -1,0 +1,18 @@
+/** A fault of ours beyond the pipeline: told to whoever runs the bot under a short reference. */
+
+import { randomBytes } from 'node:crypto';
+import type { Came } from './came.ts';
+import type { Desk } from './desk.ts';
+import type { Drawn } from './outgoing.ts';
+
+/** Tells of a fault and gives the reference for the one who asked. */
+export function tellFault(desk: Pick<Desk, 'fault'>, cause: unknown): string {
+  const reference = randomBytes(4).toString('hex');
+  desk.fault(reference, cause);
+  return reference;
+}
+
+/** What making the pictures of an answer needs. */
+export function drawnFor(desk: Desk, { fileBytes }: Came): Drawn {
+  return { toPng: (drawing) => desk.toPng(drawing), fault: (cause) => tellFault(desk, cause), fileBytes };
+}

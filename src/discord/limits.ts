@@ -1,0 +1,53 @@
+/** What Discord takes: its documented limits of Nov 2026, with a margin where it counts otherwise than we do. */
+
+/** Characters of all texts of a message; 4,000 are taken, and escapes must never tip it over. */
+export const MESSAGE_TEXT = 3800;
+/** UTF-8 bytes of all texts of a message; reported to fail from about 10,170 on, from memory. */
+export const MESSAGE_BYTES = 8500;
+/** Components of a message, nested ones counted. */
+export const MESSAGE_COMPONENTS = 40;
+/** Pictures of a gallery, and files of a message. */
+export const MESSAGE_FILES = 10;
+/** Bytes of one file where the interaction does not tell its own limit. */
+export const FILE_BYTES = 10 * 1024 * 1024;
+/** Bytes of a whole request. */
+export const REQUEST_BYTES = 25 * 1024 * 1024;
+/** Messages of one answer: five follow-ups are taken where only a person installed the app, and one is kept for a later word. */
+export const ANSWER_MESSAGES = 3;
+
+export const ROW_BUTTONS = 5;
+export const BUTTON_ROWS = 3;
+export const BUTTON_LABEL = 80;
+export const SELECT_OPTIONS = 25;
+/** Label and description of a select's option. */
+export const SELECT_TEXT = 100;
+export const SELECT_PLACEHOLDER = 150;
+export const CUSTOM_ID = 100;
+export const ALT_TEXT = 1024;
+
+export const MODAL_FIELDS = 5;
+export const MODAL_TITLE = 45;
+export const FIELD_LABEL = 45;
+export const FIELD_DESCRIPTION = 100;
+export const FIELD_PLACEHOLDER = 100;
+export const FIELD_VALUE = 4000;
+
+export const POLL_QUESTION = 300;
+export const POLL_ANSWER = 55;
+export const POLL_ANSWERS = 10;
+/** A day. */
+export const POLL_HOURS = 24;
+
+export const COMMAND_DESCRIPTION = 100;
+export const COMMAND_OPTIONS = 25;
+export const COMMAND_CHOICES = 25;
+/** Name, descriptions and choices of one command, its subcommands counted in. */
+export const COMMAND_CHARACTERS = 8000;
+export const AUTOCOMPLETE_CHOICES = 25;
+export const CHOICE_TEXT = 100;
+
+/** Milliseconds: a first response is taken for 3 s, a token for 15 min. */
+export const RESPONSE_TIME = 3000;
+export const TOKEN_TIME = 15 * 60 * 1000;
+/** Discord sends a request once or a few times, within seconds: older ones are somebody else's. */
+export const REPLAY_WINDOW = 5 * 60 * 1000;

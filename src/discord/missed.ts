@@ -1,0 +1,38 @@
+/** Answers that could not be delivered: kept for the one who asked, and brought with their next ask. */
+
+import { keptAnswer } from '../bot/kept-answer.ts';
+import { CHAT } from '../words/chat.ts';
+import { answerRowsOf } from './answer-rows.ts';
+import type { Came } from './came.ts';
+import type { Desk } from './desk.ts';
+import { drawnFor } from './fault.ts';
+import { outgoing } from './outgoing.ts';
+import { packed } from './page.ts';
+import { render } from './render.ts';
+import { lines } from './section.ts';
+
+/** As long as answers are kept. */
+const KEPT_FOR = 7 * 24 * 3600 * 1000;
+
+const keyOf = (account: string): string => `missed:${account}`;
+
+/** Notes the kept answer of an id as not delivered. Throws Outage. */
+export async function noteMissed(desk: Desk, account: string, id: string): Promise<void> {
+  await desk.kept.set(keyOf(account), id, KEPT_FOR);
+}
+
+/** Brings the answer that was missed, if there is one, behind whatever was just answered. Rejects as the wire does. */
+export async function bringMissed(desk: Desk, came: Came): Promise<void> {
+  const id = await desk.kept.get(keyOf(came.account));
+  if (typeof id !== 'string' || !(await desk.kept.delete(keyOf(came.account)))) return;
+  const answer = await keptAnswer(desk.kept, id, came.account);
+  if (!answer) return;
+  const messages = [...packed([lines([CHAT.missed])]), ...render(answer.reply)];
+  const [note, ...rest] = await outgoing(messages, [], drawnFor(desk, came));
+  const rows = answerRowsOf(answer.text, answer.reply, id, came.ephemeral, desk);
+  await desk.wire.followUp(came, note, came.ephemeral);
+  for (const [i, message] of rest.entries()) {
+    const whole = i === 0 ? { ...message, components: [...message.components, ...rows] } : message;
+    await desk.wire.followUp(came, whole, came.ephemeral);
+  }
+}

@@ -1,0 +1,106 @@
+/** Rendered messages made ready to be sent: pictures rasterised, files listed, rows put under the first. */
+
+import { Buffer } from 'node:buffer';
+import type { RawFile } from '@discordjs/rest';
+import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
+import type { Drawing } from '../reply/drawing.ts';
+import { CHAT } from '../words/chat.ts';
+import type { Row } from './buttons.ts';
+import { escaped } from './escape.ts';
+import { REQUEST_BYTES } from './limits.ts';
+import type { Message, OutFile } from './page.ts';
+import type { Outgoing } from './wire.ts';
+
+/** What making pictures needs. */
+export interface Drawn {
+  toPng(drawing: Drawing): Promise<Buffer>;
+  /** Tells of a picture that could not be drawn; the answer goes out without it. */
+  fault(cause: unknown): void;
+  /** Bytes of one file. */
+  readonly fileBytes: number;
+}
+
+/** The messages in order, the rows under the first. */
+export async function outgoing(
+  messages: readonly Message[],
+  rows: readonly Row[],
+  drawn: Drawn,
+): Promise<readonly [Outgoing, ...Outgoing[]]> {
+  const [first, ...rest] = await Promise.all(
+    messages.map((message, i) => outgoingOne(message, i === 0 ? rows : [], drawn)),
+  );
+  if (!first) throw new Error('an answer without a message');
+  return [first, ...rest];
+}
+
+interface Made {
+  readonly file: OutFile;
+  readonly data?: Buffer;
+  /** Why it is not there. */
+  readonly lost?: string;
+}
+
+async function outgoingOne({ components, files }: Message, rows: readonly Row[], drawn: Drawn): Promise<Outgoing> {
+  const made = await Promise.all(files.map((file) => madeOf(file, drawn)));
+  let bytes = 0;
+  const kept: { file: OutFile; data: Buffer }[] = [];
+  const lost: string[] = [];
+  for (const { file, data, lost: why } of made) {
+    if (data && bytes + data.length <= REQUEST_BYTES) {
+      bytes += data.length;
+      kept.push({ file, data });
+    } else lost.push(why ?? CHAT.tooLarge(titleOf(file)));
+  }
+  const names = new Set(kept.map(({ file }) => file.name));
+  const shown = lost.length === 0 ? components : withoutLost(components, names);
+  const told: readonly APIMessageTopLevelComponent[] =
+    lost.length === 0
+      ? []
+      : [{ type: ComponentType.TextDisplay, content: lost.map((why) => `-# ${escaped(why)}`).join('\n') }];
+  return {
+    components: [...shown, ...told, ...rows],
+    attachments: kept.map(({ file }, i) => ({
+      id: String(i),
+      filename: file.name,
+      ...('alt' in file && file.alt !== '' ? { description: file.alt } : {}),
+    })),
+    files: kept.map(({ file, data }): RawFile => ({ name: file.name, data, contentType: typeOf(file.name) })),
+  };
+}
+
+async function madeOf(file: OutFile, { toPng, fault, fileBytes }: Drawn): Promise<Made> {
+  if ('text' in file) return fitting(file, Buffer.from(file.text), fileBytes);
+  try {
+    return fitting(file, await toPng(file.drawing), fileBytes);
+  } catch (cause) {
+    fault(cause);
+    return { file, lost: CHAT.notDrawn(file.title) };
+  }
+}
+
+function fitting(file: OutFile, data: Buffer, fileBytes: number): Made {
+  return data.length <= fileBytes ? { file, data } : { file, lost: CHAT.tooLarge(titleOf(file)) };
+}
+
+function titleOf(file: OutFile): string {
+  return 'title' in file ? file.title : file.name;
+}
+
+/** What shows a file that is not sent goes with it: Discord refuses a message that names a missing file. */
+function withoutLost(
+  components: readonly APIMessageTopLevelComponent[],
+  names: ReadonlySet<string>,
+): readonly APIMessageTopLevelComponent[] {
+  const there = (url: string): boolean => names.has(url.replace('attachment://', ''));
+  return components.flatMap((component): APIMessageTopLevelComponent[] => {
+    if (component.type === ComponentType.File) return there(component.file.url) ? [component] : [];
+    if (component.type !== ComponentType.MediaGallery) return [component];
+    const items = component.items.filter(({ media }) => there(media.url));
+    return items.length > 0 ? [{ ...component, items }] : [];
+  });
+}
+
+function typeOf(name: string): string {
+  if (name.endsWith('.png')) return 'image/png';
+  return name.endsWith('.csv') ? 'text/csv; charset=utf-8' : 'text/plain; charset=utf-8';
+}

@@ -1,0 +1,120 @@
+/** Buttons and selects pressed: what is kept under their short id is looked up, and only what that account may see. */
+
+import { type APIMessageComponentInteraction, ComponentType } from 'discord-api-types/v10';
+import { fullName } from '../bot/command.ts';
+import { comparedPlanks } from '../bot/compared.ts';
+import { commandNamed } from '../bot/form.ts';
+import { parseLine } from '../bot/grammar.ts';
+import { type KeptAnswer, keptAnswer, mintId, showAnswer } from '../bot/kept-answer.ts';
+import { keepDraft, keptDraft } from '../bot/kept-draft.ts';
+import { CHAT } from '../words/chat.ts';
+import { answerRowsOf } from './answer-rows.ts';
+import type { Row } from './buttons.ts';
+import type { Came } from './came.ts';
+import { type Pressed, readCustomId } from './custom-id.ts';
+import type { Desk } from './desk.ts';
+import { label } from './escape.ts';
+import { drawnFor } from './fault.ts';
+import { POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
+import { modalOf } from './modal.ts';
+import { outgoing } from './outgoing.ts';
+import type { Message } from './page.ts';
+import { render, renderSheets, renderSources } from './render.ts';
+import { say } from './say.ts';
+import { sendAnswers } from './send.ts';
+
+/** Acts on a press. Rejects with what the wire or the store rejects with. */
+export async function press(interaction: APIMessageComponentInteraction, came: Came, desk: Desk): Promise<void> {
+  const { data, message } = interaction;
+  const pressed = readCustomId(data.custom_id);
+  const values = data.component_type === ComponentType.StringSelect ? data.values : [];
+  if (!pressed) return say('gone', came, desk);
+  if (pressed.verb === 'mend' || pressed.verb === 'fix') return mend(pressed, message.id, came, desk);
+  const answer = await keptAnswer(desk.kept, pressed.id, came.account);
+  if (!answer) return say('gone', came, desk);
+  switch (pressed.verb) {
+    case 'ask':
+      return askAgain(answer, Number(pressed.rest), came, desk);
+    case 'pick':
+      return askAgain(answer, Number(values[0]), came, desk);
+    case 'change':
+      return change(answer, values, came, desk);
+    case 'parts':
+      return sendMessages(renderSheets(answer.reply), [], came, came.ephemeral, desk);
+    case 'sources':
+      return sendMessages(renderSources(answer.reply), [], came, came.ephemeral, desk);
+    case 'show':
+      return show(pressed.id, came, desk);
+    case 'poll':
+      return poll(answer, came, desk);
+    default:
+      return say('gone', came, desk);
+  }
+}
+
+/** One of the next asks, as the one who pressed asks it. */
+async function askAgain({ reply }: KeptAnswer, place: number, came: Came, desk: Desk): Promise<void> {
+  const action = reply.actions[place];
+  if (!action) return say('gone', came, desk);
+  return sendAnswers({ text: action.ask }, came, { ephemeral: came.ephemeral, update: false }, desk);
+}
+
+/** The details chosen, as a form with everything told before. */
+async function change({ text }: KeptAnswer, options: readonly string[], came: Came, desk: Desk): Promise<void> {
+  const parsed = parseLine(text, desk.commands, desk.habits);
+  if (!parsed.ok) return say('gone', came, desk);
+  const told = Object.fromEntries(parsed.told);
+  const id = mintId();
+  await keepDraft(desk.kept, id, { by: came.account, form: { command: fullName(parsed.command), told } });
+  await desk.wire.modal(came, modalOf(parsed.command, told, id, { first: options, only: true }));
+}
+
+/** The form of an ask that could not be read, or the ask as it was mended for them. */
+async function mend({ verb, id }: Pressed, message: string, came: Came, desk: Desk): Promise<void> {
+  const draft = await keptDraft(desk.kept, id, came.account);
+  if (verb === 'fix' && draft?.fix !== undefined) {
+    return sendAnswers({ text: draft.fix }, came, { ephemeral: came.ephemeral, update: true }, desk);
+  }
+  const command = draft?.form && commandNamed(draft.form.command, desk.commands);
+  if (!draft?.form || !command) return say('gone', came, desk);
+  await keepDraft(desk.kept, id, { ...draft, mends: message });
+  await desk.wire.modal(came, modalOf(command, draft.form.told, id, { first: draft.wrong ?? [] }));
+}
+
+/** The answer as everybody sees it, posted by the one who asked. */
+async function show(id: string, came: Came, desk: Desk): Promise<void> {
+  const shown = await showAnswer(desk.kept, id, came.account);
+  if (!shown) return say('gone', came, desk);
+  const rows = answerRowsOf(shown.text, shown.reply, id, false, desk);
+  return sendMessages(render(shown.reply), rows, came, false, desk);
+}
+
+/** Discord's own poll among the planks of a comparison. */
+async function poll({ reply }: KeptAnswer, came: Came, desk: Desk): Promise<void> {
+  const names = [...new Set(comparedPlanks(reply)?.map((name) => label(name, POLL_ANSWER)))];
+  if (names.length < 2) return say('gone', came, desk);
+  await desk.wire.poll(came, {
+    question: { text: label(CHAT.pollQuestion, POLL_QUESTION) },
+    answers: names.slice(0, POLL_ANSWERS).map((text) => ({ poll_media: { text } })),
+    duration: POLL_HOURS,
+    allow_multiselect: false,
+  });
+}
+
+/** Messages that are ready at once: the first as the response, the rest behind it. */
+async function sendMessages(
+  messages: readonly Message[],
+  rows: readonly Row[],
+  came: Came,
+  ephemeral: boolean,
+  desk: Desk,
+): Promise<void> {
+  const drawn = messages.some(({ files }) => files.some((file) => 'drawing' in file));
+  // Pictures take a while to draw under load, and a response only has three seconds.
+  const way = { ephemeral, update: false };
+  if (drawn) await desk.wire.defer(came, way);
+  const [first, ...rest] = await outgoing(messages, rows, drawnFor(desk, came));
+  if (drawn) await desk.wire.edit(came, first);
+  else await desk.wire.respond(came, first, way, false);
+  for (const message of rest) await desk.wire.followUp(came, message, ephemeral);
+}

@@ -1,0 +1,92 @@
+/** Interactions from Discord, however they came: each acts once, and nothing that goes wrong reaches anybody but as a word. */
+
+import {
+  type APIApplicationCommandAutocompleteInteraction,
+  type APIApplicationCommandInteraction,
+  type APIInteraction,
+  type APIModalSubmitInteraction,
+  ApplicationCommandType,
+  InteractionType,
+} from 'discord-api-types/v10';
+import { formLine } from '../bot/ask-line.ts';
+import { commandNamed, formTold } from '../bot/form.ts';
+import { keptDraft } from '../bot/kept-draft.ts';
+import { type Came, cameOf, slashOf } from './came.ts';
+import { readCustomId } from './custom-id.ts';
+import type { Desk } from './desk.ts';
+import { tellFault } from './fault.ts';
+import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, TOKEN_TIME } from './limits.ts';
+import { bringMissed } from './missed.ts';
+import { submitted } from './modal.ts';
+import { press } from './press.ts';
+import { refused } from './refused.ts';
+import { say, sayFaultTo } from './say.ts';
+import { sendAnswers } from './send.ts';
+
+/** Handles one interaction. Never rejects. */
+export async function receive(interaction: APIInteraction, desk: Desk): Promise<void> {
+  const came = cameOf(interaction);
+  if (!came) return;
+  try {
+    // Autocomplete changes nothing, and must not wait for the store.
+    if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
+      return await complete(interaction, came, desk);
+    if (!(await desk.kept.claim(`discord:${came.id}`, TOKEN_TIME))) return;
+    await handle(interaction, came, desk);
+    await bringMissed(desk, came);
+  } catch (cause) {
+    if (refused(cause) === 'answered') return;
+    const reference = tellFault(desk, cause);
+    await sayFaultTo(came, desk, reference, cause);
+  }
+}
+
+async function handle(interaction: APIInteraction, came: Came, desk: Desk): Promise<void> {
+  switch (interaction.type) {
+    case InteractionType.ApplicationCommand:
+      return asked(interaction, came, desk);
+    case InteractionType.MessageComponent:
+      return press(interaction, came, desk);
+    case InteractionType.ModalSubmit:
+      return filled(interaction, came, desk);
+    default:
+      return;
+  }
+}
+
+async function asked({ data }: APIApplicationCommandInteraction, came: Came, desk: Desk): Promise<void> {
+  const way = { ephemeral: came.ephemeral, update: false };
+  if (data.type === ApplicationCommandType.Message) {
+    const text = data.resolved.messages[data.target_id]?.content ?? '';
+    return sendAnswers({ text, written: 'message' }, came, way, desk);
+  }
+  if (data.type !== ApplicationCommandType.ChatInput) return;
+  const slash = slashOf(data.name, data.options, desk.commands);
+  // A menu may be older than this bot: the word typed is answered as any other would be.
+  if (!slash) return sendAnswers({ text: data.name }, came, way, desk);
+  const told = formTold(slash.command, slash.told);
+  const text = formLine(slash.command, told);
+  return sendAnswers(told.size === 0 ? { text, bare: slash.command } : { text }, came, way, desk);
+}
+
+/** A submitted form: over what was told before, if that is still kept, and by itself if not. */
+async function filled({ data, message }: APIModalSubmitInteraction, came: Came, desk: Desk): Promise<void> {
+  const read = readCustomId(data.custom_id);
+  const command = read?.verb === 'form' ? commandNamed(read.rest, desk.commands) : undefined;
+  if (!read || !command) return say('gone', came, desk);
+  const draft = read.id === '' ? undefined : await keptDraft(desk.kept, read.id, came.account);
+  const told = submitted(command, draft?.form?.told ?? {}, data);
+  // The form of an ask that could not be read mends it where it stands; any other form gives an answer of its own.
+  const update = message !== undefined && draft?.mends === message.id;
+  const text = formLine(command, new Map(Object.entries(told)));
+  return sendAnswers({ text }, came, { ephemeral: came.ephemeral, update }, desk);
+}
+
+async function complete({ data }: APIApplicationCommandAutocompleteInteraction, came: Came, desk: Desk): Promise<void> {
+  const slash = slashOf(data.name, data.options, desk.commands);
+  const typed = slash?.focused === undefined ? '' : (slash.told[slash.focused] ?? '');
+  const found = slash?.focused === undefined ? [] : await desk.suggest(came.asker, slash.command, slash.focused, typed);
+  const fitting = [...new Set(found)].filter((text) => text !== '' && text.length <= CHOICE_TEXT);
+  const choices = fitting.slice(0, AUTOCOMPLETE_CHOICES).map((text) => ({ name: text, value: text }));
+  await desk.wire.choices(came, choices);
+}

@@ -1,0 +1,262 @@
+/** The bot by the gateway, through the real client: every command, autocomplete, forms, the menu, buttons, selects, the poll. */
+
+import { InteractionContextType } from 'discord-api-types/v10';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { commands } from '../../commands/index.ts';
+import { fullName } from '../../src/bot/command.ts';
+import { parseLine } from '../../src/bot/grammar.ts';
+import { fill, menu, OTHER, pick, press, slash, typing } from './interactions.ts';
+import { buttonsOf, field, list, textOf } from './json-field.ts';
+import { type Stage, stage } from './stage.ts';
+
+const ROOM = `12' x 14'`;
+const PLANK = '6 x 48 in, 10 per carton';
+const HEADLINE = 'Buy 10 cartons (100 planks): 92 to lay, 3 for mistakes, 5 left over.';
+const EPHEMERAL = 64;
+
+let bot: Stage;
+beforeAll(async () => {
+  bot = await stage();
+});
+afterAll(() => bot.close());
+let told = { flaws: 0, faults: 0 };
+afterEach(() => {
+  const { flaws, faults } = told;
+  told = { flaws: bot.discord.flaws.length, faults: bot.faults.length };
+  expect(bot.discord.flaws.slice(flaws)).toEqual([]);
+  expect(bot.faults.slice(faults).map(String)).toEqual([]);
+});
+
+const data = (one: { body: unknown }): unknown => field(one.body, 'data');
+const flags = (one: { body: unknown }): number => Number(field(data(one), 'flags'));
+const idOf = (message: unknown, label: string): string => {
+  const found = buttonsOf(message).find((button) => button.label === label);
+  if (!found) throw new Error(`no ${label} among ${buttonsOf(message).map((one) => one.label)}`);
+  return found.id;
+};
+
+async function planks(where = {}) {
+  return bot.ask(slash('floor planks', { room: ROOM, plank: PLANK }, where));
+}
+
+describe('a slash command', () => {
+  const examples = commands.flatMap((command) =>
+    command.examples.map(({ ask, headline }) => ({ name: fullName(command), ask, headline })),
+  );
+
+  it.each(examples)('answers as everywhere: $ask', async ({ name, ask, headline }) => {
+    const parsed = parseLine(ask, commands);
+    if (!parsed.ok) throw new Error(`not read: ${ask}`);
+    const answer = await bot.ask(slash(name, Object.fromEntries(parsed.told)));
+    expect(field(answer.body, 'type')).toBe(4);
+    expect(textOf(data(answer)).replace(/\\|\u200b/g, '')).toContain(headline);
+  });
+
+  it('comes with its picture, described, and cautions, for the asker alone', async () => {
+    const answer = await planks();
+    expect(flags(answer) & EPHEMERAL).toBe(EPHEMERAL);
+    expect(answer.files.get('plan-1.png')?.subarray(1, 4).toString()).toBe('PNG');
+    const gallery = list(field(data(answer), 'components')).find((one) => field(one, 'type') === 12);
+    expect(String(field(list(field(gallery, 'items'))[0], 'description'))).toMatch(/\d+ rows/);
+    expect(textOf(data(answer))).toContain('Take care');
+  });
+
+  it('is seen by both where a person is alone with the bot, and works where only the person installed it', async () => {
+    expect(flags(await planks({ context: InteractionContextType.BotDM })) & EPHEMERAL).toBe(0);
+    expect(flags(await planks({ context: InteractionContextType.PrivateChannel })) & EPHEMERAL).toBe(EPHEMERAL);
+  });
+
+  it('opens its form where nothing was told, with examples to type', async () => {
+    const form = await bot.ask(slash('floor planks'));
+    expect(field(form.body, 'type')).toBe(9);
+    const fields = list(field(data(form), 'components'));
+    expect(fields.map((one) => field(one, 'label')).slice(0, 2)).toEqual(['Room', 'Plank']);
+    expect(field(field(fields[0], 'component'), 'placeholder')).toBe(`12' x 14'`);
+    const filled = fill(String(field(data(form), 'custom_id')), { room: ROOM, plank: PLANK });
+    expect(textOf(data(await bot.ask(filled)))).toContain(HEADLINE);
+  });
+
+  it('reads a sentence typed into its first option', async () => {
+    const told = { room: 'a 12 by 14 ft bedroom with 6 x 48 in planks, 10 per carton' };
+    expect(textOf(data(await bot.ask(slash('floor planks', told))))).toContain(HEADLINE);
+  });
+
+  it('reads what phones type', async () => {
+    const told = { room: '12’ x 14’', plank: '6 × 48 in, 10 per carton' };
+    expect(textOf(data(await bot.ask(slash('floor planks', told))))).toContain(HEADLINE);
+  });
+
+  it('of an older menu is answered with what there is', async () => {
+    expect(textOf(data(await bot.ask(slash('flor'))))).toContain('could not be answered');
+  });
+});
+
+describe('an ask that cannot be read', () => {
+  it('says what was read, and its form keeps every word typed', async () => {
+    const answer = await bot.ask(slash('floor planks', { room: '12 by banana', plank: PLANK, gap: '1/2 in' }));
+    const text = textOf(data(answer));
+    expect(text).toContain('`12 by banana`');
+    const form = await bot.ask(press(idOf(data(answer), 'Fill in a form'), { message: '4711' }));
+    const fields = list(field(data(form), 'components')).map((one) => field(one, 'component'));
+    const value = (name: string) =>
+      field(
+        fields.find((one) => field(one, 'custom_id') === name),
+        'value',
+      );
+    expect([value('room'), value('plank'), value('gap')]).toEqual(['12 by banana', PLANK, '1/2 in']);
+    const id = String(field(data(form), 'custom_id'));
+    const mended = await bot.ask(fill(id, { room: ROOM, plank: PLANK, gap: '1/2 in' }, { message: '4711' }));
+    // Put in place of the message that could not be answered.
+    expect(field(mended.body, 'type')).toBe(7);
+    expect(textOf(data(mended))).toMatch(/Buy \d+ cartons/);
+  });
+
+  it('keeps the options that its form has no field for', async () => {
+    const told = {
+      room: 'banana',
+      plank: PLANK,
+      gap: '1/2 in',
+      kerf: '1/8 in',
+      mistakes: '5 %',
+      pattern: 'half',
+      tax: '8 %',
+    };
+    const answer = await bot.ask(slash('floor planks', told));
+    const form = await bot.ask(press(idOf(data(answer), 'Fill in a form')));
+    const shown = list(field(data(form), 'components')).map((one) =>
+      String(field(field(one, 'component'), 'custom_id')),
+    );
+    expect(shown).toHaveLength(5);
+    const typed = Object.fromEntries(Object.entries({ ...told, room: ROOM }).filter(([name]) => shown.includes(name)));
+    const mended = await bot.ask(fill(String(field(data(form), 'custom_id')), typed));
+    const form2 = await bot.ask(pick(idOf(data(mended), 'Change a detail'), Object.keys(told).slice(2)));
+    const values = list(field(data(form2), 'components')).map((one) => field(field(one, 'component'), 'value'));
+    expect(values).toEqual(['half', '1/2 in', '1/8 in', '5 %', '8 %']);
+  });
+
+  it('is answered with the suggestion at a press', async () => {
+    const answer = await bot.ask(slash('floor planks', { room: ROOM, plank: '6 x 48' }));
+    const fixed = await bot.ask(press(idOf(data(answer), 'Take the suggestion')));
+    expect(field(fixed.body, 'type')).toBe(7);
+    expect(textOf(data(fixed))).toMatch(/Buy \d+ cartons/);
+  });
+
+  it('has a form that is nobody else’s', async () => {
+    const answer = await bot.ask(slash('floor planks', { room: 'banana', plank: PLANK }));
+    const other = await bot.ask(press(idOf(data(answer), 'Fill in a form'), { user: OTHER }));
+    expect(textOf(data(other))).toMatch(/no longer kept, or is not yours/);
+  });
+});
+
+describe('autocomplete', () => {
+  it('offers choices that fit what is typed', async () => {
+    const all = list(field(data(await bot.ask(typing('floor planks', 'pattern', ''))), 'choices'));
+    expect(all.length).toBeGreaterThan(2);
+    const some = list(field(data(await bot.ask(typing('floor planks', 'pattern', 'off'))), 'choices'));
+    expect(some.map((one) => field(one, 'value'))).toEqual(['offcut-first']);
+  });
+
+  it.each(commands.map((command) => [fullName(command), command] as const))(
+    'is there for every option of %s',
+    async (name, command) => {
+      for (const option of Object.keys(command.options.shape)) {
+        expect(field((await bot.ask(typing(name, option, ''))).body, 'type')).toBe(8);
+      }
+    },
+  );
+});
+
+describe('the message menu', () => {
+  it('works out what somebody wrote, and says how it was read', async () => {
+    const answer = await bot.ask(
+      menu('My bedroom is 12 by 14 ft, the planks are 6 x 48 in and there are 10 per carton <@1>'),
+    );
+    expect(textOf(data(answer))).toContain(HEADLINE);
+  });
+
+  it('offers what is missing as a form', async () => {
+    const answer = await bot.ask(menu('my bedroom is 12 by 14, how many planks do I need?'));
+    const form = await bot.ask(press(idOf(data(answer), 'Fill in a form')));
+    const room = list(field(data(form), 'components')).map((one) => field(one, 'component'));
+    expect(
+      field(
+        room.find((one) => field(one, 'custom_id') === 'room'),
+        'value',
+      ),
+    ).toMatch(/12.*14/);
+  });
+
+  it('says so where nothing is asked', async () => {
+    expect(textOf(data(await bot.ask(menu('good morning everyone'))))).toContain('could not be answered');
+    expect(textOf(data(await bot.ask(menu(''))))).toContain('could not be answered');
+  });
+});
+
+describe('the buttons of an answer', () => {
+  it('give the laying guide, whole', async () => {
+    const guide = await bot.ask(press(idOf(data(await planks()), 'Laying guide')));
+    expect(textOf(data(guide))).toMatch(/Row 1/);
+    expect(flags(guide) & EPHEMERAL).toBe(EPHEMERAL);
+    expect([...guide.files.keys()]).toEqual(['answer.txt', 'tables.csv']);
+  });
+
+  it('give the sources', async () => {
+    expect(textOf(data(await bot.ask(press(idOf(data(await planks()), 'Sources')))))).toMatch(
+      /Sources[\s\S]*published|reported/,
+    );
+  });
+
+  it('ask the next ask, and another pattern', async () => {
+    const answer = data(await planks());
+    expect(textOf(data(await bot.ask(press(idOf(answer, 'Turn the rows')))))).toMatch(/Buy \d+ cartons/);
+    const other = await bot.ask(pick(idOf(answer, 'Other pattern'), ['0']));
+    expect(textOf(data(other))).toMatch(/Buy \d+ cartons/);
+  });
+
+  it('change a detail by a form that holds the rest', async () => {
+    const form = await bot.ask(pick(idOf(data(await planks()), 'Change a detail'), ['gap', 'plank']));
+    const fields = list(field(data(form), 'components')).map((one) => field(one, 'component'));
+    expect(fields.map((one) => field(one, 'custom_id'))).toEqual(['plank', 'gap']);
+    const id = String(field(data(form), 'custom_id'));
+    const answer = await bot.ask(fill(id, { plank: '7 x 48 in, 8 per carton', gap: '1/2 in' }));
+    expect(field(answer.body, 'type')).toBe(4);
+    expect(textOf(data(answer))).toMatch(/cartons \(\d+ planks\)/);
+  });
+
+  it('show the answer to the channel, where others may press its buttons, and not before', async () => {
+    const answer = data(await planks());
+    const sources = idOf(answer, 'Sources');
+    const before = await bot.ask(press(sources, { user: OTHER }));
+    expect(textOf(data(before))).toMatch(/no longer kept, or is not yours/);
+    const stolen = await bot.ask(press(idOf(answer, 'Show to channel'), { user: OTHER }));
+    expect(textOf(data(stolen))).toMatch(/no longer kept, or is not yours/);
+    const asked = press(idOf(answer, 'Show to channel'));
+    const shown = await bot.ask(asked);
+    expect([field(shown.body, 'type'), flags(shown) & EPHEMERAL]).toEqual([5, 0]);
+    const message = await bot.after(asked, 'edit');
+    expect(textOf(message.body)).toContain(HEADLINE);
+    expect(message.files.size).toBe(1);
+    expect(buttonsOf(message.body).map(({ label }) => label)).not.toContain('Show to channel');
+    const other = await bot.ask(press(sources, { user: OTHER }));
+    expect(textOf(data(other))).toContain('Sources');
+    expect(flags(other) & EPHEMERAL).toBe(EPHEMERAL);
+  });
+
+  it('ask the channel which of the planks compared', async () => {
+    const planks = 'oak: 6 x 48 in, 10 per carton, $45 a carton; ash: 7 x 48 in, 8 per carton, $52 a carton';
+    const answer = await bot.ask(slash('floor compare', { room: ROOM, planks }));
+    const poll = data(await bot.ask(press(idOf(data(answer), 'Ask the channel'))));
+    expect(field(field(field(poll, 'poll'), 'question'), 'text')).toBe('Which floor?');
+    expect(list(field(field(poll, 'poll'), 'answers'))).toHaveLength(2);
+    expect(field(poll, 'flags')).toBeUndefined();
+  });
+
+  it('that were never ours, or are gone, are answered', async () => {
+    for (const id of ['whatever', 'ask:AAAAAAAAAAA:0', 'fix:AAAAAAAAAAA', 'mend:AAAAAAAAAAA', 'show:', 'parts:x:y']) {
+      expect(textOf(data(await bot.ask(press(id))))).toMatch(/no longer kept, or is not yours/);
+    }
+    const answer = data(await planks());
+    const wrong = idOf(answer, 'Turn the rows').replace(/\d+$/, '99');
+    expect(textOf(data(await bot.ask(press(wrong))))).toMatch(/no longer kept/);
+  });
+});

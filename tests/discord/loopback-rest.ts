@@ -1,0 +1,178 @@
+/** The REST interface of the loopback: it captures, checks and answers as Discord does. */
+
+import type { APIInteraction } from 'discord-api-types/v10';
+import { field, list } from './json-field.ts';
+import { type PayloadKind, payloadFlaws } from './payload-flaws.ts';
+
+/** One request that came. */
+export interface Captured {
+  readonly kind: PayloadKind | 'read' | 'delete';
+  readonly method: string;
+  readonly path: string;
+  readonly body: unknown;
+  readonly files: ReadonlyMap<string, Buffer>;
+  /** The interaction's token, where it is about one. */
+  readonly token?: string;
+}
+
+/** How a request is refused. */
+export interface Refusal {
+  matching(one: Captured): boolean;
+  readonly status: number;
+  readonly json: unknown;
+  readonly headers?: Readonly<Record<string, string>>;
+}
+
+interface Came {
+  readonly method: string;
+  readonly url: string;
+  readonly type: string;
+  readonly body: Buffer;
+  gateway(): string;
+}
+
+interface Answered {
+  readonly status: number;
+  readonly json?: unknown;
+  readonly headers?: Readonly<Record<string, string>>;
+}
+
+export interface FakeRest {
+  readonly captured: readonly Captured[];
+  readonly flaws: readonly string[];
+  handle(came: Came): Promise<Answered>;
+  know(interaction: APIInteraction): void;
+  next(matching: (one: Captured) => boolean): Promise<Captured>;
+  refuse(refusal: Refusal): void;
+}
+
+/** Requests kept for the tests to look at; a bench sends many more. */
+const MOST_CAPTURED = 2000;
+
+export function fakeRest(): FakeRest {
+  const captured: Captured[] = [];
+  const flaws: string[] = [];
+  const known = new Map<string, { id: string; answered: boolean; deferred: boolean }>();
+  const commands = new Map<string, unknown>();
+  const refusals: Refusal[] = [];
+  const taken = new Set<Captured>();
+  const waiting: (() => void)[] = [];
+  let lastId = 800_000_000_000_000_000n;
+  const newId = (): string => {
+    lastId += 1n;
+    return String(lastId);
+  };
+
+  const check = (one: Captured): void => {
+    if (one.kind === 'read' || one.kind === 'delete') return;
+    const found = payloadFlaws(one.kind, one.body, [...one.files.keys()]);
+    flaws.push(...found.map((flaw) => `${one.kind}: ${flaw}`));
+  };
+
+  const messageOf = (data: unknown): unknown => ({
+    id: newId(),
+    channel_id: '500',
+    attachments: list(field(data, 'attachments')).map((one) =>
+      field(one, 'filename') === undefined ? one : { id: newId(), filename: field(one, 'filename') },
+    ),
+  });
+
+  const answered = (one: Captured, query: URLSearchParams): Answered => {
+    const parts = one.path.split('/');
+    const interaction = one.token === undefined ? undefined : known.get(one.token);
+    if (one.kind === 'callback') {
+      if (!interaction) return refusalOf(404, 10062, 'Unknown interaction');
+      if (interaction.answered) return refusalOf(400, 40060, 'Interaction has already been acknowledged.');
+      known.set(one.token ?? '', { ...interaction, answered: true });
+      const message = messageOf(field(one.body, 'data'));
+      return query.get('with_response') === 'true'
+        ? { status: 200, json: { interaction: { id: interaction.id }, resource: { type: 4, message } } }
+        : { status: 204 };
+    }
+    if (one.kind === 'edit' || one.kind === 'follow-up') {
+      if (!interaction?.answered) return refusalOf(404, 10015, 'Unknown Webhook');
+      return { status: 200, json: messageOf(one.body) };
+    }
+    if (one.kind === 'command') {
+      const id = newId();
+      commands.set(String(field(one.body, 'name')), { ...Object(one.body), id });
+      return { status: 201, json: commands.get(String(field(one.body, 'name'))) };
+    }
+    if (one.kind === 'delete') {
+      for (const [name, command] of commands) if (field(command, 'id') === parts.at(-1)) commands.delete(name);
+      return { status: 204 };
+    }
+    return { status: 200, json: [...commands.values()] };
+  };
+
+  return {
+    captured,
+    flaws,
+    know: ({ id, token }) => void known.set(token, { id, answered: false, deferred: false }),
+    refuse: (refusal) => void refusals.push(refusal),
+    async next(matching) {
+      for (;;) {
+        const found = captured.find((one) => !taken.has(one) && matching(one));
+        if (found) {
+          taken.add(found);
+          return found;
+        }
+        await new Promise<void>((resolve) => waiting.push(resolve));
+      }
+    },
+    async handle(came) {
+      const url = new URL(came.url, 'http://127.0.0.1');
+      const path = decodeURIComponent(url.pathname).replace(/^\/api(?:\/v10)?/, '');
+      if (path === '/gateway/bot') return { status: 200, json: gatewayOf(came.gateway()) };
+      const one = await capturedOf(path, came);
+      if (!one) return refusalOf(404, 0, `404: Not Found ${path}`);
+      check(one);
+      captured.push(one);
+      if (captured.length > MOST_CAPTURED) taken.delete(captured.shift() ?? one);
+      const at = refusals.findIndex(({ matching }) => matching(one));
+      const [refusal] = at < 0 ? [] : refusals.splice(at, 1);
+      const response = refusal ?? answered(one, url.searchParams);
+      for (const wake of waiting.splice(0)) wake();
+      return response;
+    },
+  };
+}
+
+function gatewayOf(url: string) {
+  const session_start_limit = { total: 1000, remaining: 1000, reset_after: 1000, max_concurrency: 1 };
+  return { url, shards: 1, session_start_limit };
+}
+
+/** An error as Discord's interface gives it. */
+export function refusalOf(status: number, code: number, message: string): Answered & { readonly json: unknown } {
+  return { status, json: { code, message } };
+}
+
+async function capturedOf(path: string, { method, type, body }: Came): Promise<Captured | undefined> {
+  const kind = kindOf(method, path);
+  if (!kind) return undefined;
+  const token = /^\/(?:interactions|webhooks)\/\d+\/([^/]+)/.exec(path)?.[1];
+  const read = await contentOf(type, body);
+  return { kind, method, path, ...read, ...(token === undefined ? {} : { token }) };
+}
+
+function kindOf(method: string, path: string): Captured['kind'] | undefined {
+  if (method === 'POST' && /^\/interactions\/\d+\/[^/]+\/callback$/.test(path)) return 'callback';
+  if (method === 'PATCH' && /^\/webhooks\/\d+\/[^/]+\/messages\/@original$/.test(path)) return 'edit';
+  if (method === 'POST' && /^\/webhooks\/\d+\/[^/]+$/.test(path)) return 'follow-up';
+  if (!/^\/applications\/\d+\/(?:guilds\/\d+\/)?commands/.test(path)) return undefined;
+  if (method === 'POST') return 'command';
+  return method === 'DELETE' ? 'delete' : 'read';
+}
+
+async function contentOf(type: string, body: Buffer): Promise<Pick<Captured, 'body' | 'files'>> {
+  if (body.length === 0) return { body: undefined, files: new Map() };
+  if (!type.startsWith('multipart/form-data')) return { body: JSON.parse(body.toString('utf8')), files: new Map() };
+  const form = await new Response(new Uint8Array(body), { headers: { 'content-type': type } }).formData();
+  const files = new Map<string, Buffer>();
+  for (const [name, value] of form) {
+    if (name.startsWith('files[') && typeof value !== 'string')
+      files.set(value.name, Buffer.from(await value.arrayBuffer()));
+  }
+  return { body: JSON.parse(String(form.get('payload_json'))), files };
+}

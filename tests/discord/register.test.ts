@@ -1,0 +1,115 @@
+/** The commands as Discord's menus take them, and their registration by what differs. */
+
+import type { APIApplicationCommand } from 'discord-api-types/v10';
+import { afterEach, describe, expect, it } from 'vitest';
+import { commands } from '../../commands/index.ts';
+import { fullName, optionsOf } from '../../src/bot/command.ts';
+import { charactersOf, registered } from '../../src/discord/register.ts';
+import { differenceOf, register, registeredThere, wantedIn } from '../../src/discord/registration.ts';
+import { restOf } from '../../src/discord/start.ts';
+import { APPLICATION } from './interactions.ts';
+import { field, list } from './json-field.ts';
+import { discordLoopback, type Loopback } from './loopback.ts';
+import { payloadFlaws } from './payload-flaws.ts';
+
+const all = registered(commands);
+
+describe('the menus', () => {
+  it.each(all.map((command) => [command.name, command] as const))('%s is as Discord takes it', (_name, command) => {
+    expect(payloadFlaws('command', command)).toEqual([]);
+    expect(charactersOf(command)).toBeLessThanOrEqual(8000);
+    expect(command).toMatchObject({ integration_types: [0, 1], contexts: [0, 1, 2] });
+  });
+
+  it('hold every command and every option', () => {
+    const found = all.flatMap((command) => {
+      const options = list(field(command, 'options'));
+      const subs = options.filter((option) => field(option, 'type') === 1);
+      if (field(command, 'type') === 3) return [];
+      if (subs.length === 0) return [[command.name, options.map((option) => field(option, 'name'))]];
+      return subs.map((sub) => [
+        `${command.name} ${String(field(sub, 'name'))}`,
+        list(field(sub, 'options')).map((option) => field(option, 'name')),
+      ]);
+    });
+    const wanted = commands.map((command) => [fullName(command), optionsOf(command).map(({ name }) => name)] as const);
+    expect(new Map(found.map(([name, options]) => [String(name), options]))).toEqual(new Map(wanted));
+  });
+
+  it('find what is planted wrong', () => {
+    const option = { type: 3, name: 'a', description: 'x' };
+    const command = {
+      type: 1,
+      name: 'x',
+      description: 'd',
+      options: [option, { ...option, name: 'b', required: true }],
+    };
+    expect(payloadFlaws('command', command)).toEqual(['a required option behind another']);
+    expect(payloadFlaws('command', { ...command, options: [option, option] })).toEqual(['an option twice']);
+    const long = { ...command, options: [{ ...option, description: 'x'.repeat(101) }] };
+    expect(payloadFlaws('command', long).join()).toMatch(/schema/);
+  });
+});
+
+describe('registration', () => {
+  const open: Loopback[] = [];
+  afterEach(async () => {
+    await Promise.all(open.splice(0).map((one) => one.close()));
+  });
+
+  async function there() {
+    const discord = await discordLoopback();
+    open.push(discord);
+    const rest = restOf({ token: 'secret', api: discord.api });
+    const writes = () => discord.captured.filter(({ kind }) => kind === 'command' || kind === 'delete').length;
+    return { discord, rest, writes };
+  }
+
+  it('writes all at first, nothing the second time, and only what differs after', async () => {
+    const { discord, rest, writes } = await there();
+    const place = { application: APPLICATION };
+    const first = differenceOf(all, await registeredThere(rest, place));
+    expect(first.write).toEqual(all);
+    await register(rest, place, first);
+    expect(discord.flaws).toEqual([]);
+    const again = differenceOf(all, await registeredThere(rest, place));
+    expect([again.write, again.remove, again.same.length]).toEqual([[], [], all.length]);
+    const before = writes();
+    await register(rest, place, again);
+    expect(writes()).toBe(before);
+    const [one, ...others] = all;
+    if (!one) throw new Error('no command');
+    const changed = differenceOf([...others, { ...one, name: 'renamed' }], await registeredThere(rest, place));
+    expect(changed.write.map(({ name }) => name)).toEqual(['renamed']);
+    expect(changed.remove.map(({ name }) => name)).toEqual([one.name]);
+    await register(rest, place, changed);
+    const names = (await registeredThere(rest, place)).map(({ name }) => name);
+    expect(names.sort()).toEqual([...others.map(({ name }) => name), 'renamed'].sort());
+  });
+
+  it('takes what Discord adds of its own for no difference, and leaves its entry point alone', () => {
+    const stored = all.map((command, i) => ({
+      ...command,
+      id: String(i),
+      version: '1',
+      application_id: APPLICATION,
+      default_member_permissions: null,
+      name_localizations: null,
+      nsfw: false,
+      contexts: [2, 1, 0],
+    }));
+    const entry = { id: '99', name: 'launch', type: 4, description: '' };
+    // Only the fields that differences are found in.
+    const difference = differenceOf(all, [...stored, entry] as unknown as APIApplicationCommand[]);
+    expect([difference.write, difference.remove]).toEqual([[], []]);
+  });
+
+  it('in one server is without what only holds everywhere', async () => {
+    const { discord, rest } = await there();
+    const place = { application: APPLICATION, guild: '600' };
+    const wanted = wantedIn(place, all);
+    await register(rest, place, differenceOf(wanted, await registeredThere(rest, place)));
+    expect(discord.captured.every(({ path }) => path.includes('/guilds/600/'))).toBe(true);
+    for (const { kind, body } of discord.captured) if (kind === 'command') expect(body).not.toHaveProperty('contexts');
+  });
+});

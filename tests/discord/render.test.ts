@@ -1,0 +1,232 @@
+/** Answers as messages: valid whatever a reply holds, nothing that must be read cut away, nothing in it that acts. */
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { answerRows } from '../../src/discord/buttons.ts';
+import { code, escaped, label } from '../../src/discord/escape.ts';
+import { outgoing } from '../../src/discord/outgoing.ts';
+import type { Message } from '../../src/discord/page.ts';
+import { render, renderSheets, renderSources } from '../../src/discord/render.ts';
+import type { Drawing } from '../../src/reply/drawing.ts';
+import type { Block, Reply } from '../../src/reply/reply.ts';
+import { CHAT } from '../../src/words/chat.ts';
+import { HOSTILE } from './hostile-texts.ts';
+import { textOf } from './json-field.ts';
+import { payloadFlaws } from './payload-flaws.ts';
+
+const PNG = Buffer.from('picture');
+const drawn = { toPng: async () => PNG, fault: () => {}, fileBytes: 10_000_000 };
+
+const drawing: Drawing = { width: 100, height: 100, title: 'Bedroom', alt: 'A plan of 9 rows.', shapes: [] };
+const plain: Reply = {
+  headline: 'Buy 10 cartons.',
+  blocks: [],
+  assumed: [],
+  cautions: [],
+  sources: [],
+  actions: [],
+  audience: 'asker',
+  data: { kind: 'floor' },
+};
+
+/** What a message says, read as a person would: escapes undone. */
+function read(messages: readonly Message[]): string {
+  return messages
+    .map(textOf)
+    .join('\n')
+    .replace(/\\([^0-9A-Za-z\s])/g, '$1')
+    .replaceAll('\u200b', '');
+}
+
+/** Letters and figures only: how lines are broken and marked does not matter. */
+function bare(text: string): string {
+  return text.normalize('NFD').replace(/[^\p{L}\p{N}]/gu, '');
+}
+
+/** Everything that comes with the messages, files too. */
+function whole(messages: readonly Message[]): string {
+  const files = messages.flatMap(({ files: all }) => all.map((file) => ('text' in file ? file.text : '')));
+  return bare([read(messages), ...files].join('\n'));
+}
+
+async function flawsOf(messages: readonly Message[], reply: Reply): Promise<readonly string[]> {
+  const fields = Array.from({ length: 30 }, (_, i) => ({
+    option: `option-${i}`,
+    label: `Option ${i}`,
+    summary: 's',
+    example: 'e',
+    long: false,
+  }));
+  const rows = answerRows(reply, { id: 'AAAAAAAAAAA', showable: true, fields });
+  const sent = await outgoing(messages, rows, drawn);
+  return sent.flatMap(({ components, attachments, files }) => {
+    const body = { components, attachments, allowed_mentions: { parse: [] }, flags: 1 << 15 };
+    return payloadFlaws(
+      'follow-up',
+      JSON.parse(JSON.stringify(body)),
+      files.map(({ name }) => name),
+    );
+  });
+}
+
+const text = fc.oneof(
+  fc.string({ unit: 'grapheme', maxLength: 60 }),
+  fc.constantFrom(...HOSTILE),
+  fc.string({ unit: 'binary', maxLength: 30 }),
+  fc.string({ unit: 'grapheme', minLength: 200, maxLength: 6000 }),
+);
+const short = fc.oneof(
+  { weight: 5, arbitrary: fc.string({ unit: 'grapheme', maxLength: 30 }) },
+  { weight: 1, arbitrary: text },
+);
+const cells = fc.array(short, { minLength: 1, maxLength: 5 });
+const block: fc.Arbitrary<Block> = fc.oneof(
+  text.map((said): Block => ({ kind: 'text', text: said })),
+  fc
+    .array(fc.record({ label: short, value: short }), { maxLength: 8 })
+    .map((facts): Block => ({ kind: 'facts', facts })),
+  fc.tuple(short, cells, fc.nat({ max: 5000 })).map(
+    ([title, row, rows]): Block => ({
+      kind: 'table',
+      title,
+      columns: row,
+      rows: Array.from({ length: rows }, () => row),
+    }),
+  ),
+  fc.tuple(short, fc.array(text, { maxLength: 6 })).map(([title, steps]): Block => ({ kind: 'steps', title, steps })),
+  fc
+    .tuple(short, fc.array(text, { maxLength: 6 }))
+    .map(([title, items]): Block => ({ kind: 'checklist', title, items })),
+  fc.tuple(short, short).map(([title, alt]): Block => ({ kind: 'picture', drawing: { ...drawing, title, alt } })),
+);
+const reply: fc.Arbitrary<Reply> = fc.record({
+  headline: text,
+  blocks: fc.array(block, { maxLength: 6 }),
+  assumed: fc.array(text, { maxLength: 3 }),
+  cautions: fc.array(fc.record({ topic: fc.constant('t'), text }), { maxLength: 8 }),
+  sources: fc.array(fc.record({ title: short, standing: fc.constant('published' as const) }), { maxLength: 5 }),
+  actions: fc.array(fc.record({ label: short, ask: short }), { maxLength: 12 }),
+  audience: fc.constant('asker' as const),
+  data: fc.record({ kind: fc.constantFrom('floor', 'trim', 'tape') }),
+});
+
+describe('any reply', () => {
+  it('is sound messages, with its headline and every caution whole', async () => {
+    await fc.assert(
+      fc.asyncProperty(reply, async (any) => {
+        const messages = render(any);
+        expect(await flawsOf(messages, any)).toEqual([]);
+        const said = whole(messages);
+        expect(said).toContain(bare(any.headline));
+        for (const caution of any.cautions) expect(said).toContain(bare(caution.text));
+        expect(await flawsOf(renderSheets(any), any)).toEqual([]);
+        expect(await flawsOf(renderSources(any), any)).toEqual([]);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('of 5,000 rows gives every row behind its button, in a file where it must', () => {
+    const rows = Array.from({ length: 5000 }, (_, i) => [`row ${i}`, `cut ${i} @everyone`]);
+    const long: Reply = { ...plain, blocks: [{ kind: 'table', title: 'Guide', columns: ['Row', 'Cut'], rows }] };
+    expect(render(long)).toHaveLength(1);
+    const sheets = renderSheets(long);
+    const [file, csv] = sheets.flatMap(({ files }) => files);
+    for (const one of [file, csv])
+      for (const i of [0, 2500, 4999]) expect(one && 'text' in one && one.text).toContain(`cut ${i} `);
+  });
+
+  it('of many pictures shows ten a message, and says how many more there are', async () => {
+    const blocks = Array.from({ length: 45 }, (): Block => ({ kind: 'picture', drawing }));
+    const messages = render({ ...plain, blocks });
+    expect(await flawsOf(messages, plain)).toEqual([]);
+    expect(read(messages)).toContain(CHAT.morePictures(36));
+  });
+});
+
+describe('problems, refusals and faults', () => {
+  it('are sound messages, whatever was typed', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(fc.record({ option: short, got: text, expected: text, fix: text }), { minLength: 1, maxLength: 9 }),
+        async (all) => {
+          const [first, ...rest] = all;
+          if (!first) return;
+          expect(await flawsOf(render({ problems: [first, ...rest] }), plain)).toEqual([]);
+        },
+      ),
+      { numRuns: 60 },
+    );
+    const refusal = { why: 'w', call: 'c', cautions: [{ topic: 't', text: 'Do not cut.' }] };
+    expect(read(render(refusal))).toMatch(/not safe[\s\S]*Do not cut\./);
+    expect(read(render({ reference: 'ab12', outage: false }))).toContain('ab12');
+  });
+});
+
+describe('hostile texts', () => {
+  it('are more than two hundred, each different', () => {
+    expect(new Set(HOSTILE).size).toBeGreaterThanOrEqual(200);
+  });
+
+  it.each([...HOSTILE])('do nothing: %j', async (evil) => {
+    const table: Block = { kind: 'table', title: evil, columns: [evil, 'b'], rows: [[evil, evil]] };
+    const blocks: Block[] = [
+      { kind: 'text', text: evil },
+      { kind: 'facts', title: evil, facts: [{ label: evil, value: evil }] },
+      table,
+    ];
+    const cautions = [{ topic: 't', text: evil }];
+    const all: Reply = {
+      ...plain,
+      headline: evil,
+      blocks,
+      assumed: [evil],
+      cautions,
+      actions: [{ label: evil, ask: evil }],
+    };
+    const problem = { option: evil, got: evil, expected: evil, fix: evil };
+    for (const messages of [render(all), renderSheets(all), render({ problems: [problem] })]) {
+      expect(await flawsOf(messages, all)).toEqual([]);
+      for (const message of messages) expect(acts(textOf(message))).toEqual([]);
+    }
+    expect(acts(`x ${escaped(evil)}`)).toEqual([]);
+    expect(escaped(evil)).not.toMatch(/[\r\n]/);
+  });
+
+  it('are caught when they are not escaped', () => {
+    const caught = HOSTILE.filter((evil) => acts(evil).length > 0);
+    expect(caught.length).toBeGreaterThan(120);
+  });
+
+  it('stay what they say', () => {
+    expect(
+      read([{ components: [{ type: 10, content: escaped('*a* [b](https://c.d) `e` <@1> @here #1') }], files: [] }]),
+    ).toBe('*a* [b](https://c.d) `e` <@1> @here #1');
+    expect(code('a`b')).toBe('`aˋb`');
+    expect(label(`${'x'.repeat(79)}😀`, 80)).toBe(`${'x'.repeat(79)}…`);
+  });
+});
+
+/** What of a text Discord would act on: mentions, links, formatting that is not ours, lines that look like another's. */
+function acts(said: string): readonly string[] {
+  // What is inside code is read as it is; what is escaped is not read as marks.
+  const outside = said.replace(/\\[^0-9A-Za-z\s]/g, '·').replace(/```[\s\S]*?```|`[^`\n]+`/g, '·');
+  const patterns: readonly (readonly [string, RegExp])[] = [
+    ['pings all', /@(?:everyone|here)/],
+    ['mentions', /<(?:@[!&]?|#|@&|a?:\w+:|t:|\/|id:|sound:)[^>\n]*>/],
+    ['links', /\[[^\]\n]*\]\([^)\n]*\)|<?https?:\/\/\S/i],
+    ['hides', /\|\|[\s\S]*\|\|/],
+    ['strikes', /~~[\s\S]+~~/],
+    ['underlines', /__[\s\S]+__/],
+    ['opens code', /`/],
+    ['turns direction', /[\u200e\u200f\u202a-\u202e\u2066-\u2069]/],
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+    ['controls', /[\u0000-\u0009\u000b-\u001f\u007f]/],
+    ['quotes', /^\s*>/m],
+    ['a heading of its own', /^(?!### )#{1,6}\s/m],
+    ['a masked line', /^-# (?!Read|For instance|“)/m],
+  ];
+  return patterns.flatMap(([what, pattern]) =>
+    pattern.test(outside) ? [`${what}: ${JSON.stringify(said.slice(0, 200))}`] : [],
+  );
+}

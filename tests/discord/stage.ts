@@ -1,0 +1,78 @@
+/** The whole Discord bot on the loopback: the real client, the real pipeline, and waits that the test decides. */
+
+import type { APIInteraction } from 'discord-api-types/v10';
+import { commands } from '../../commands/index.ts';
+import { type Answer, answer } from '../../src/bot/answer.ts';
+import type { Command } from '../../src/bot/command.ts';
+import type { Invocation } from '../../src/bot/invocation.ts';
+import type { Kept } from '../../src/bot/ports.ts';
+import { type DiscordSettings, type Running, startDiscord } from '../../src/discord/start.ts';
+import { suggestions } from '../../src/discord/suggest.ts';
+import { toPng } from '../../src/draw/png.ts';
+import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { discordLoopback, type Loopback } from './loopback.ts';
+import type { Captured } from './loopback-rest.ts';
+
+export interface Stage {
+  readonly discord: Loopback;
+  readonly running: Running;
+  /** Causes of faults told to whoever runs the bot. */
+  readonly faults: readonly unknown[];
+  /** Sends an interaction and gives the first response to it. */
+  ask(interaction: APIInteraction): Promise<Captured>;
+  /** The next edit of, or message after, the first response. */
+  after(interaction: APIInteraction, kind: 'edit' | 'follow-up'): Promise<Captured>;
+  close(): Promise<void>;
+}
+
+export interface Staged {
+  readonly commands?: readonly Command[];
+  readonly kept?: Kept;
+  /** Whether a wait of so many milliseconds is over at once; else it never is. */
+  over?(milliseconds: number): boolean;
+  answer?(invocation: Invocation): AsyncIterable<Answer>;
+  readonly settings?: Partial<DiscordSettings>;
+  readonly toPng?: typeof toPng;
+}
+
+/** Starts the bot by the gateway, unless the settings say otherwise. */
+export async function stage(staged: Staged = {}): Promise<Stage> {
+  const discord = await discordLoopback();
+  const faults: unknown[] = [];
+  const list = staged.commands ?? commands;
+  const fault = (_reference: string, cause: unknown): void => {
+    faults.push(cause);
+  };
+  const settings = { token: 'secret-token', api: discord.api, ...staged.settings };
+  const running = await startDiscord(settings, {
+    answer: staged.answer ?? ((invocation) => answer(invocation, list, { fault })),
+    commands: list,
+    habits: DEFAULT_HABITS,
+    kept: staged.kept ?? keptInMemory(),
+    fault,
+    toPng: staged.toPng ?? toPng,
+    wait: (milliseconds) => ({
+      over: staged.over?.(milliseconds) ? Promise.resolve() : new Promise<void>(() => {}),
+      cancel: () => {},
+    }),
+    suggest: async (_asker, command, option, typed) => suggestions(command, option, typed),
+  });
+  if (staged.settings?.publicKey === undefined) await discord.connected(1);
+  const after = (interaction: APIInteraction, kind: Captured['kind']) =>
+    discord.next((one) => one.token === interaction.token && one.kind === kind);
+  return {
+    discord,
+    running,
+    faults,
+    ask: (interaction) => {
+      discord.dispatch(interaction);
+      return after(interaction, 'callback');
+    },
+    after,
+    close: async () => {
+      await running.close();
+      await discord.close();
+    },
+  };
+}
