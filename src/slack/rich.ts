@@ -12,6 +12,9 @@ export interface Line {
   readonly text: string;
 }
 
+/** Longer labels and titles stand as text of their own. */
+const LONGEST_LABEL = 300;
+
 /** What stands for an empty text, which Slack refuses. */
 export const EMPTY = '\u2013';
 
@@ -38,9 +41,10 @@ export function said(text: string, bold = false): readonly SlackBlock[] {
 
 /** Lines under a title, in as few blocks as their length allows. */
 export function saidLines(title: string | undefined, lines: readonly Line[]): readonly SlackBlock[] {
-  const named = title === undefined || oneLine(title) === '' ? [] : [{ label: oneLine(title), text: '' }];
-  const whole = [...named, ...lines.flatMap(wholeLines)];
-  const blocks: SlackBlock[] = [];
+  const name = oneLine(title ?? '');
+  const long = name.length > LONGEST_LABEL;
+  const whole = [...(name === '' || long ? [] : [{ label: name, text: '' }]), ...lines.flatMap(wholeLines)];
+  const blocks: SlackBlock[] = long ? [...said(name, true)] : [];
   let elements: types.RichTextElement[] = [];
   let [size, count] = [0, 0];
   const close = (): void => {
@@ -81,9 +85,10 @@ export function sizeOf(value: unknown): number {
 
 /** A line on one line, and in several where it is longer than a block; an empty one is left out. */
 function wholeLines({ label = '', text }: Line): readonly Line[] {
-  const [name, rest] = [cut(oneLine(label), 300), oneLine(text)];
-  const lead = oneLine(label).length > 300 ? `${oneLine(label)} ${rest}` : rest;
-  const [first = '', ...more] = split(lead, RICH.characters - 400);
+  const [whole, rest] = [oneLine(label), oneLine(text)];
+  const name = whole.length > LONGEST_LABEL ? '' : whole;
+  const lead = name === whole ? rest : `${whole} ${rest}`;
+  const [first = '', ...more] = split(lead, RICH.characters - LONGEST_LABEL - 2);
   if (name === '' && first === '') return [];
   return [{ label: name === '' ? '' : `${name} `, text: first }, ...more.map((part) => ({ text: part }))];
 }

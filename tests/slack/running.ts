@@ -1,6 +1,7 @@
 /** Our Slack app, running against Slack on loopback: the real Bolt app behind the real server, and what people do there. */
 
 import { createHmac } from 'node:crypto';
+import { expect } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
 import type { Kept } from '../../src/bot/ports.ts';
@@ -10,6 +11,7 @@ import type { SlackPorts } from '../../src/slack/ports.ts';
 import { type SlackSettings, startSlack } from '../../src/slack/start.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { type Loopback, loopback } from './loopback.ts';
+import { sentFlaws } from './payload.ts';
 
 export const SECRET = 'a signing secret';
 export const NOW = 1_800_000_000_000;
@@ -31,6 +33,7 @@ export interface Running {
   ): Promise<Response>;
   /** A button of the last message that had one so called, pressed; `as` another user. */
   press(label: string, more?: Readonly<Record<string, unknown>>): Promise<Response>;
+  /** Ends all, and holds everything that was sent against what Slack takes. */
   close(): Promise<void>;
 }
 
@@ -147,6 +150,7 @@ export async function running(
       await app.stop();
       await server.close();
       await slack.close();
+      expect(sentFlaws(slack)).toEqual([]);
     },
   };
 }

@@ -1,0 +1,130 @@
+/** What every renderer must do with the same answers: tell the same facts, and the headline and every caution whole. */
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Answer } from '../../src/bot/answer.ts';
+import type { Block, Reply } from '../../src/reply/reply.ts';
+import { DEMO_ASKS } from '../../src/terminal/demo.ts';
+import { sayFault } from '../../src/words/asks.ts';
+import { saySource } from '../../src/words/sources.ts';
+import { answerTo } from '../bot/asked.ts';
+import { anyReply } from './arbitrary-reply.ts';
+
+/** An answer as a platform shows it, its own escapes undone. */
+export interface Told {
+  /** What stands in the messages themselves, in order. */
+  readonly shown: string;
+  /** Everything that can be had by a button or as a file besides. */
+  readonly reachable: string;
+}
+
+/** A renderer under test. */
+export interface Rendered {
+  readonly name: string;
+  tell(answer: Answer): Told;
+  /** Whether tables, steps and sources stand in the messages themselves. */
+  readonly allShown: boolean;
+}
+
+/** Runs the contract against a renderer. */
+export function rendererContract({ name, tell, allShown }: Rendered): void {
+  const told = (answer: Answer): Told => {
+    const { shown, reachable } = tell(answer);
+    return { shown: bare(shown), reachable: bare(`${shown} ${reachable}`) };
+  };
+  const missing = (text: string, whole: readonly string[]): readonly string[] =>
+    whole.filter((one) => !text.includes(bare(one)));
+
+  /** What is not told of a reply: at once, or at all. */
+  const lost = (reply: Reply): readonly string[] => {
+    const { shown, reachable } = told(reply);
+    const atOnce = [
+      reply.headline,
+      ...reply.cautions.map(({ text }) => text),
+      ...reply.assumed,
+      ...reply.blocks.flatMap((block) => (isLong(block) ? [] : textsOf(block))),
+    ];
+    const atAll = [...reply.blocks.flatMap(textsOf), ...reply.sources.map(saySource)];
+    return [...missing(shown, allShown ? [...atOnce, ...atAll] : atOnce), ...missing(reachable, atAll)];
+  };
+
+  describe(`the renderer of ${name}`, () => {
+    it.each(DEMO_ASKS.map((ask) => [ask]))('tells all of the answer to: %s', async (ask) => {
+      const answer = await answerTo(ask);
+      if ('headline' in answer) expect(lost(answer)).toEqual([]);
+      else expect(missing(told(answer).shown, flat(answer))).toEqual([]);
+    });
+
+    it('begins with the headline', async () => {
+      const answer = await answerTo(DEMO_ASKS[1] ?? '');
+      if (!('headline' in answer)) throw new Error('no reply');
+      expect(told(answer).shown.startsWith(bare(answer.headline))).toBe(true);
+    });
+
+    it('tells every problem, what was read, and a fix to type', async () => {
+      const answer = await answerTo('planks room: 12 x 14 x 8, gap: banana, kerf: 2 in, direction: up');
+      if (!('problems' in answer)) throw new Error('no problems');
+      const wanted = answer.problems.flatMap(({ expected, got, fix }) => [expected, got, fix]);
+      expect(missing(told(answer).shown, wanted)).toEqual([]);
+    });
+
+    it('tells a refusal, whom to call, and its cautions', async () => {
+      const answer = await answerTo('tearout room: 12x14, floor: sheet vinyl, built: about 1960');
+      if (!('why' in answer)) throw new Error('no refusal');
+      const wanted = [answer.why, answer.call, ...answer.cautions.map(({ text }) => text)];
+      expect(missing(told(answer).shown, wanted)).toEqual([]);
+    });
+
+    it('tells a fault by its reference, and whether nothing was saved', () => {
+      for (const outage of [true, false]) {
+        expect(missing(told({ reference: '0badcafe', outage }).shown, [sayFault('0badcafe', outage)])).toEqual([]);
+      }
+    });
+
+    it('tells all of any reply', () => {
+      fc.assert(
+        fc.property(anyReply, (reply) => {
+          expect(
+            lost(reply)
+              .map((one) => one.slice(0, 80))
+              .slice(0, 3),
+          ).toEqual([]);
+        }),
+        { numRuns: 25 },
+      );
+    });
+  });
+}
+
+/** Long by their nature: what may stand behind a button. */
+function isLong({ kind }: Block): boolean {
+  return kind === 'table' || kind === 'steps' || kind === 'checklist';
+}
+
+function textsOf(block: Block): readonly string[] {
+  switch (block.kind) {
+    case 'text':
+      return [block.text];
+    case 'facts':
+      return [block.title ?? '', ...block.facts.flatMap(({ label, value }) => [label, value])];
+    case 'table':
+      return [block.title, ...block.columns.filter((_, i) => block.rows.some((row) => row[i])), ...block.rows.flat()];
+    case 'steps':
+      return [block.title, ...block.steps];
+    case 'checklist':
+      return [block.title, ...block.items];
+    case 'picture':
+      return [block.drawing.title, block.drawing.alt];
+  }
+}
+
+function flat(answer: Exclude<Answer, Reply>): readonly string[] {
+  if ('reference' in answer) return [answer.reference];
+  if ('why' in answer) return [answer.why, answer.call, ...answer.cautions.map(({ text }) => text)];
+  return answer.problems.flatMap(({ expected, got, fix }) => [expected, got, fix]);
+}
+
+/** Without spaces and what no renderer lets through: control characters, marks of direction, halves of characters. */
+export function bare(text: string): string {
+  return text.replace(/[\s\p{Cc}\p{Cf}\p{Cs}]/gu, '');
+}

@@ -1,0 +1,36 @@
+/** The contract of renderers, for every platform that has one. */
+
+import type { Answer } from '../../src/bot/answer.ts';
+import { offersOf } from '../../src/bot/offers.ts';
+import { sheetText } from '../../src/bot/sheet.ts';
+import { type Message, renderPart, render as renderSlack, renderSources } from '../../src/slack/render.ts';
+import { render as renderTerminal } from '../../src/terminal/render.ts';
+import { slackWords } from '../slack/words.ts';
+import { rendererContract } from './renderer-contract.ts';
+
+rendererContract({
+  name: 'the terminal',
+  allShown: true,
+  // Narrow, where tables are lists: a wrapped cell of a table stands in pieces between its neighbours'.
+  tell: (answer) => ({ shown: renderTerminal(answer, { width: 46, colour: false }), reachable: '' }),
+});
+
+rendererContract({
+  name: 'Slack',
+  allShown: false,
+  tell: (answer) => {
+    const words = (messages: readonly Message[]): string => messages.map(({ blocks }) => slackWords(blocks)).join(' ');
+    return {
+      shown: words(renderSlack(answer, { id: 'abcdefghijk' })),
+      reachable: 'headline' in answer ? parts(answer, words) : '',
+    };
+  },
+});
+
+function parts(
+  reply: Extract<Answer, { readonly headline: string }>,
+  words: (messages: readonly Message[]) => string,
+): string {
+  const each = offersOf(reply).parts.map(({ place }) => words(renderPart(reply, place) ?? []));
+  return [...each, words(renderSources(reply)), sheetText(reply, [])].join(' ');
+}

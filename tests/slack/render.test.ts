@@ -1,0 +1,193 @@
+/** Answers as Slack messages: such as Slack takes, whatever is in them, and nothing in them that rings, links or pretends. */
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Reply } from '../../src/reply/reply.ts';
+import { type Message, render, renderPart, renderSources } from '../../src/slack/render.ts';
+import { answerTo, replyTo } from '../bot/asked.ts';
+import { anyReply, anyText, HOSTILE_BITS } from '../contracts/arbitrary-reply.ts';
+import { bare } from '../contracts/renderer-contract.ts';
+import { flawsOf } from './payload.ts';
+import { pressables } from './running.ts';
+import { slackWords } from './words.ts';
+
+const PLAIN: Reply = {
+  headline: 'Buy 10 cartons.',
+  blocks: [],
+  assumed: [],
+  cautions: [],
+  sources: [],
+  actions: [],
+  audience: 'asker',
+  data: { kind: 'any' },
+};
+
+/** Everything that Slack may be sent of a reply. */
+function allOf(reply: Reply): readonly Message[] {
+  const pictures = new Map(reply.blocks.map((_, place) => [place, `F${String(place).padStart(9, '0')}`]));
+  return [
+    ...render(reply, { id: 'abcdefghijk' }),
+    ...render(reply, { id: 'abcdefghijk', shown: true, asked: reply.headline, pictures }),
+    ...render(reply),
+    ...reply.blocks.flatMap((_, place) => renderPart(reply, place) ?? []),
+    ...renderSources(reply),
+  ];
+}
+
+describe('any reply', () => {
+  it('becomes messages that Slack takes, headline and cautions whole', () => {
+    fc.assert(
+      fc.property(anyReply, (reply) => {
+        expect(allOf(reply).flatMap(flawsOf).slice(0, 3)).toEqual([]);
+        for (const showing of [{ id: 'abcdefghijk' }, {}]) {
+          const words = bare(slackWords(render(reply, showing).map(({ blocks }) => blocks)));
+          expect(words.startsWith(bare(reply.headline))).toBe(true);
+          expect(reply.cautions.filter(({ text }) => !words.includes(bare(text)))).toEqual([]);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('of five thousand rows is told in one message, its rows behind a button', () => {
+    const rows = Array.from({ length: 5000 }, (_, i) => [`${i + 1}`, `${i} 3/4 in`, '😀', '<@U1>']);
+    const reply: Reply = {
+      ...PLAIN,
+      blocks: [{ kind: 'table', title: 'Guide', columns: ['Row', 'Start', 'End', 'From'], rows }],
+      cautions: [{ topic: 'knees', text: 'Wear pads.' }],
+    };
+    const messages = render(reply, { id: 'abcdefghijk' });
+    expect(messages).toHaveLength(1);
+    expect(pressables(messages).map(({ text }) => text?.text)).toContain('Guide');
+    expect(allOf(reply).flatMap(flawsOf)).toEqual([]);
+  });
+});
+
+/** Two hundred texts that would be something else in Slack's markup, or look like another message. */
+const hostile = HOSTILE_BITS.flatMap((bit) => [
+  bit,
+  `${bit}${bit}`,
+  `bedroom ${bit}`,
+  `${bit} 12 x 14`,
+  `*Take care*\n${bit}`,
+  `&amp;${bit}`,
+  `\`${bit}\``,
+  `<${bit}>`,
+]);
+
+/** Texts within blocks that would begin a line of their own, or steer what is shown. */
+function pretending(value: unknown, code = false): readonly string[] {
+  if (Array.isArray(value)) return value.flatMap((one) => pretending(one, code));
+  if (typeof value !== 'object' || value === null) return [];
+  const within = code || ('type' in value && value.type === 'rich_text_preformatted');
+  return Object.entries(value).flatMap(([name, one]) => {
+    if (typeof one !== 'string') return pretending(one, within);
+    if (!['text', 'alt_text'].includes(name) || one === '\n') return [];
+    const lines = within ? one.replaceAll('\n', '') : one;
+    return /[\p{Cc}\u200e\u200f\u2028-\u202e\u2066-\u2069]/u.test(lines) ? [one] : [];
+  });
+}
+
+describe('two hundred hostile texts', () => {
+  it('are that many', () => {
+    expect(new Set(hostile).size).toBeGreaterThanOrEqual(200);
+  });
+
+  it.each(hostile.map((text) => [text]))('%j is told as it is, wherever it stands', (evil) => {
+    const reply: Reply = {
+      ...PLAIN,
+      headline: `Buy ${evil}`,
+      blocks: [
+        { kind: 'text', text: evil },
+        { kind: 'facts', title: evil, facts: [{ label: evil, value: evil }] },
+        { kind: 'table', title: evil, columns: [evil, 'b'], rows: [[evil, '']] },
+        { kind: 'steps', title: evil, steps: [evil] },
+        { kind: 'checklist', title: evil, items: [evil] },
+        { kind: 'picture', drawing: { width: 360, height: 10, title: evil, alt: evil, shapes: [] } },
+      ],
+      assumed: [evil],
+      cautions: [{ topic: 'any', text: evil }],
+      sources: [{ title: evil, standing: 'reported' }],
+      actions: [{ label: evil, ask: evil }],
+    };
+    const problem = { option: 'room', got: evil, expected: evil, fix: evil };
+    const messages = [
+      ...allOf(reply),
+      ...render({ problems: [problem] }, { id: 'abcdefghijk' }),
+      ...render({ why: evil, call: evil, cautions: [] }),
+    ];
+    expect(messages.flatMap(flawsOf)).toEqual([]);
+    expect(messages.flatMap(({ blocks }) => pretending(blocks))).toEqual([]);
+    expect(messages.filter(({ text }) => /[\p{Cc}\u2028-\u202e]/u.test(text))).toEqual([]);
+  });
+
+  it('typed as asks ring nobody', async () => {
+    for (const evil of HOSTILE_BITS) {
+      for (const ask of [`planks room: ${evil}, plank: 7 x 48, 10 per carton`, `help ${evil}`, evil, `tape ${evil}`]) {
+        const messages = render(await answerTo(ask), { id: 'abcdefghijk' });
+        expect(messages.flatMap(flawsOf)).toEqual([]);
+        expect(messages.flatMap(({ blocks }) => pretending(blocks))).toEqual([]);
+      }
+    }
+  });
+});
+
+describe('the walker of limits', () => {
+  const message = (block: object) => ({ text: 'x', blocks: [block] });
+
+  it.each([
+    [{ type: 'section', text: { type: 'mrkdwn', text: 'hello <!channel>' } }],
+    [{ type: 'rich_text', elements: [{ type: 'rich_text_section', elements: [{ type: 'user', user_id: 'U1' }] }] }],
+    [{ type: 'image', slack_file: { id: 'F123456789' } }],
+    [{ type: 'actions', elements: [] }],
+    [{ type: 'header', text: { type: 'plain_text', text: 'x'.repeat(151) } }],
+    [{ type: 'table', rows: [[{ type: 'raw_text', text: '' }]] }],
+    [{ type: 'table', rows: Array.from({ length: 101 }, () => [{ type: 'raw_text', text: 'x' }]) }],
+    [{ type: 'divider', colour: 'red' }],
+  ])('sees what Slack would not take: %j', (block) => {
+    expect(flawsOf(message(block))).not.toEqual([]);
+  });
+
+  it('takes what it takes', () => {
+    expect(flawsOf(message({ type: 'divider' }))).toEqual([]);
+    expect(flawsOf({ text: 'a <b', blocks: [{ type: 'divider' }] })).not.toEqual([]);
+  });
+});
+
+describe('a planks answer', () => {
+  it('has its headline, facts and cautions in one message, the guide behind buttons', async () => {
+    const reply = await replyTo(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
+    const messages = render(reply, { id: 'abcdefghijk' });
+    expect(messages).toHaveLength(1);
+    expect(messages[0]?.text).toBe(reply.headline);
+    const ids = pressables(messages).map(({ action_id }) => action_id);
+    expect(ids.filter((id) => id.startsWith('part.')).length).toBeGreaterThan(1);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it('has pictures by their file where they were uploaded, else by what they show', async () => {
+    const reply = await replyTo(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
+    const place = reply.blocks.findIndex(({ kind }) => kind === 'picture');
+    const images = (pictures?: ReadonlyMap<number, string>): number =>
+      render(reply, { id: 'a', ...(pictures ? { pictures } : {}) }).flatMap(({ blocks }) =>
+        blocks.filter(({ type }) => type === 'image'),
+      ).length;
+    expect([images(), images(new Map([[place, 'F000000001']]))]).toEqual([0, 1]);
+  });
+
+  it('of any texts never breaks a character in two', () => {
+    fc.assert(
+      fc.property(anyText(3000), (headline) => {
+        const told = JSON.stringify(
+          render(
+            { ...PLAIN, headline: `😀${headline.repeat(3)}`, actions: [{ label: '😀'.repeat(60), ask: 'x' }] },
+            { id: 'a' },
+          ),
+        );
+        // A lone half that was typed is told as it is; none of ours is made.
+        if (!/\\ud8|\\udc/.test(JSON.stringify(headline))) expect(told).not.toMatch(/\\ud[89a-f]/i);
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
