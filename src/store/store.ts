@@ -46,6 +46,13 @@ export function openStore(terms: StoreTerms): OpenStore {
   };
 }
 
+/** How a back end is opened to be read only, for a backup: a data folder that a bot has can be read meanwhile. Throws as openStore does. */
+export function reader(place: Place): () => Promise<Engine> {
+  const { url, folder, clock = MACHINE_CLOCK, patience = PATIENCE } = place;
+  if (url !== '') return opener(place);
+  return async () => (await import('./embedded.ts')).readEmbedded({ folder, clock, operation: patience.operation });
+}
+
 /** How the address's back end is opened, without a store on it. Throws as openStore does. */
 export function opener({ url, folder, clock = MACHINE_CLOCK, patience = PATIENCE }: Place): () => Promise<Engine> {
   // Imported when opened: an ask that keeps nothing need not wait for what it does not use.

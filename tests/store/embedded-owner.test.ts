@@ -1,0 +1,90 @@
+/** One process a data folder: a second is told who has it, and one that is gone without closing is followed. */
+
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { hostname, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { open, type RootDatabase } from 'lmdb';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { startWriter } from '../../bench/faults/writers.ts';
+import { Outage } from '../../src/bot/ports.ts';
+import { FolderTaken, GONE_AFTER, type Owner, Ownership } from '../../src/store/embedded-owner.ts';
+import { openStore } from '../../src/store/store.ts';
+import { steppedClock } from './scripted-engine.ts';
+
+let folder = '';
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'floorhand-owner-'));
+});
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+describe('a folder', () => {
+  it('that another process has is refused, naming the process; when it is killed, the folder can be had', async () => {
+    const writer = await startWriter({ url: '', folder, writer: 'other', changes: 1_000_000, lanes: 1 });
+    const clock = steppedClock();
+    const store = () => openStore({ url: '', folder, fault: () => {}, clock });
+    const refused = store().ping();
+    await expect(refused).rejects.toThrow(Outage);
+    await expect(refused).rejects.toThrow(/in use by process \d+\. Stop it, or set FLOORHAND_DATA/);
+    writer.kill();
+    await writer.ended;
+    const after = store();
+    await after.ping();
+    await after.close();
+  });
+
+  it('is had once in one process, and again when it was closed', async () => {
+    const clock = steppedClock();
+    const [one, two] = [1, 2].map(() => openStore({ url: '', folder, fault: () => {}, clock }));
+    await one?.ping();
+    await expect(two?.ping()).rejects.toThrow(FolderTaken);
+    await one?.close();
+    await two?.ping();
+    await two?.close();
+  });
+
+  it('that cannot be made is an outage that names it', async () => {
+    writeFileSync(join(folder, 'file'), 'in the way');
+    const store = openStore({ url: '', folder: join(folder, 'file', 'data'), fault: () => {} });
+    await expect(store.ping()).rejects.toThrow(/file\/data cannot be opened/);
+  });
+});
+
+describe('the owner written in a folder', () => {
+  let root: RootDatabase;
+  beforeEach(() => {
+    root = open({ path: join(folder, 'store'), overlappingSync: false, encoding: 'string' });
+  });
+  afterEach(() => root.close());
+
+  const write = (owner: Partial<Owner>) =>
+    root.openDB<Owner, string>({ name: 'owner', encoding: 'json' }).put('owner', {
+      token: 'other',
+      pid: process.pid,
+      started: '',
+      host: hostname(),
+      seen: 0,
+      ...owner,
+    });
+  const take = (now: number) => new Ownership(root, folder, 'mine', { now: () => now });
+
+  it('counts while its process runs, and not when it is one of before with the same number', async () => {
+    await write({});
+    expect(() => take(1e12)).toThrow(FolderTaken);
+    await write({ started: '1' });
+    // Where the system tells when a process was started; elsewhere the number alone counts.
+    if (process.platform === 'linux') expect(() => take(0)).not.toThrow();
+  });
+
+  it('on another machine counts for as long as it says that it is there', async () => {
+    await write({ host: 'another', seen: 5000 });
+    expect(() => take(5000 + GONE_AFTER - 1)).toThrow(/on another\./);
+    expect(() => take(5000 + GONE_AFTER)).not.toThrow();
+  });
+
+  it('is let go by itself only', async () => {
+    const mine = take(0);
+    await write({});
+    await mine.release();
+    expect(() => take(0)).toThrow(FolderTaken);
+  });
+});
