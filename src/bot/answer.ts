@@ -5,6 +5,7 @@ import type { Habits } from '../measure/reading.ts';
 import type { Problem } from '../reply/problem.ts';
 import { askTooLong, SAMPLE_ASK } from '../words/asks.ts';
 import { nothingAsked } from '../words/plain.ts';
+import { readAsNote } from '../words/project-fill.ts';
 import { notForKeeping } from '../words/project-problems.ts';
 import { type Asked, askLine, type Command, type Context, fullName, type Outcome, type Problems } from './command.ts';
 import { type Desk, openDesk } from './desk.ts';
@@ -15,6 +16,7 @@ import type { Invocation } from './invocation.ts';
 import { offering, remembered } from './offering.ts';
 import { type Partly, parseSentence } from './plain.ts';
 import { Outage, type Ports } from './ports.ts';
+import { projectSaid } from './project-said.ts';
 import { readOptions } from './read-options.ts';
 
 /** A fault of ours, as the asker learns of it. */
@@ -80,9 +82,12 @@ export interface Whole {
   readonly line: string;
 }
 
-function wholeAsk({ commands, holdings }: Here, text: string, written: Invocation['written']): Whole | Problems {
-  const { habits } = holdings;
-  const parsed = parse(text, written, habits, commands);
+function wholeAsk(here: Here, text: string, written: Invocation['written']): Whole | Problems {
+  const { commands, holdings, desk } = here;
+  const { habits, project } = holdings;
+  // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
+  const said = desk && written !== 'message' ? projectSaid(text, commands, habits, project !== undefined) : undefined;
+  const parsed = parse(said ?? text, written, habits, commands);
   const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
   if (!known) return unread(parsed, commands);
   const { command } = known;
@@ -90,7 +95,8 @@ function wholeAsk({ commands, holdings }: Here, text: string, written: Invocatio
   // A sentence that lacks something is still an ask where the project tells it.
   if (!known.missing.every((option) => told.has(option))) return unread(parsed, commands);
   if (problem) return { problems: [problem] };
-  const assumed = [...(known.assumed ?? []), ...notes, ...holdings.notes];
+  const read = said === undefined ? [] : [readAsNote(said)];
+  const assumed = [...read, ...(known.assumed ?? []), ...notes, ...holdings.notes];
   return { command, told, typed: known.told, assumed, line: askLine(command, told) };
 }
 

@@ -25,6 +25,11 @@ export function optionPart(option: string, text: string): string {
   return `${option.replaceAll('-', ' ')} ${text}`;
 }
 
+/** A sentence about a project, as the line it was taken for. */
+export function readAsNote(line: string): string {
+  return `read as “${line}”`;
+}
+
 /** A room told by its name. */
 export function roomByName(
   project: string,

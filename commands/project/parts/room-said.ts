@@ -60,11 +60,11 @@ export function roomSaid(text: string, rooms: Rooms): RoomDeed {
       break;
     case 'add':
     case 'new':
-      return { do: 'shape', text: nameOf(rest) };
+      return { do: 'shape', text: shapeOf(rest) };
     case '':
       break;
     default:
-      return factOf(rest, rooms) ?? { do: 'shape', text: nameOf(rest) };
+      return factOf(rest, rooms) ?? { do: 'shape', text: shapeOf(rest) };
   }
   return factOf(bare, rooms) ?? { do: 'shape', text: bare };
 }
@@ -112,8 +112,11 @@ function nameAt(text: string, rooms: Rooms): { readonly name: string; readonly r
 }
 
 function nameOf(text: string): string {
-  return text
-    .replace(/^(?:a |an |the |my |our |room )+(?=\S)/i, '')
+  return shapeOf(text)
     .replace(/^["'“”]+|["'“”.!]+$/g, '')
     .trim();
+}
+
+function shapeOf(text: string): string {
+  return text.replace(/^(?:(?:a|an|the|my|our|another) )*(?:room (?=\p{L}))?/iu, '').trim();
 }

@@ -1,0 +1,264 @@
+/** A project as its owner talks about it: from nothing to answers that need no options, on a phone, with slips. */
+
+import { describe, expect, it } from 'vitest';
+import type { Asker } from '../../src/bot/invocation.ts';
+import type { Reply } from '../../src/reply/reply.ts';
+import { type Asked, answerTo, problemsOf, replyTo } from './asked.ts';
+import { portsInMemory } from './demo-flat.ts';
+
+const ANN: Asker = { platform: 'discord', id: '1' };
+
+function throwing(_reference: string, cause: unknown): never {
+  throw cause;
+}
+
+function talk(asker: Asker = ANN, ports = portsInMemory(throwing)) {
+  const asked: Asked = { asker, ports };
+  return {
+    ports,
+    say: (line: string) => replyTo(line, asked),
+    answer: (line: string) => answerTo(line, asked),
+    as: (other: Asker) => talk(other, ports),
+  };
+}
+
+/** Lets the person of an account measure for the only project of Ann's. */
+async function letHelp({ store }: ReturnType<typeof portsInMemory>, account: string): Promise<string> {
+  const read = (key: string) => JSON.parse(store.records.get(key) ?? '');
+  const { person } = read(`account/${account}`);
+  const ann = read(`person/${read('account/discord:1').person}`);
+  const [{ id }] = ann.projects;
+  const share = (key: string, change: object) => store.records.set(key, JSON.stringify({ ...read(key), ...change }));
+  share(`project/${id}`, { helpers: [{ person, role: 'measure' }] });
+  share(`person/${person}`, { projects: [...read(`person/${person}`).projects, { id, role: 'measure' }] });
+  return id;
+}
+
+const notes = ({ assumed }: Reply): string => assumed.join('\n');
+
+describe('a project told in a few messages', () => {
+  it('answers planks, tear-out and trim with nothing told', async () => {
+    const { say } = talk();
+    expect((await say('start a project called upstairs flat')).headline).toBe(
+      '“upstairs flat” is started, and your asks are filled from it.',
+    );
+    expect((await say(`add hall 3'6" x 14'`)).headline).toBe(`Hall added: 3'6" x 14'.`);
+    await say('project room bedroom 11x12.5; closet 3x5; bath 5x8');
+    expect((await say('leave the bath as it is')).headline).toBe('Bath left as it is.');
+    await say('project room bedroom doors 32 in on wall 2');
+    await say('project pick plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft');
+    const planks = await say('planks');
+    expect(planks.headline).toMatch(/^Buy \d+ cartons .* \$/);
+    expect(notes(planks)).toContain('from your project “upstairs flat”: rooms hall, bedroom, closet; plank 7 x 48 in');
+    const typed = await say(
+      `planks room: hall 3'6" x 14'; bedroom 11x12.5 ft; closet 3x5 ft, plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft`,
+    );
+    expect(typed.data).toEqual(planks.data);
+    expect((await say('how many boxes do I need?')).data).toEqual(planks.data);
+    expect((await say('tearout built: 1995')).headline).toBe(
+      (await say(`tearout room: hall 3'6" x 14'; bedroom 11x12.5 ft; closet 3x5 ft, built: 1995`)).headline,
+    );
+    const trim = await say('trim list');
+    expect(notes(trim)).toContain('doors 32 in on wall 2 of bedroom');
+  });
+
+  it('takes a room by its name, in other words and with a slip', async () => {
+    const { say } = talk();
+    await say('project new Flat, rooms: bedroom 11x12; living room 14x16; closet 3x5, plank: 6 x 48 in, 10 per carton');
+    const alone = (await say('planks room: bedroom 11x12 ft')).data;
+    expect((await say('planks bedroom')).data).toEqual(alone);
+    expect((await say('planks room: Bedrom')).data).toEqual(alone);
+    expect((await say('planks the bedroom')).data).toEqual(alone);
+    const two = (await say('planks room: living room 14x16 ft; closet 3x5 ft')).data;
+    expect((await say('planks living and closet')).data).toEqual(two);
+    expect((await say('planks all but the bedroom')).data).toEqual(two);
+    expect((await say('planks room: living room; closet 3x5 ft')).data).toEqual(two);
+    const layout = await say('layout only: closet');
+    expect(layout.headline).toContain('closet');
+  });
+
+  it('lets what is told win, and asks again with everything in the line', async () => {
+    const { say } = talk();
+    await say('project new Flat, rooms: bedroom 11x12, plank: 6 x 48 in, 10 per carton');
+    await say('project pick gap: 3/8 in');
+    const told = await say('planks gap: 1/2 in, plank: 7 x 48 in, 8 per carton');
+    expect(notes(told)).not.toContain('3/8');
+    const again = told.actions.find(({ label }) => label.includes('half'))?.ask ?? '';
+    expect(again).toBe('planks room: bedroom 11x12 ft, plank: 7 x 48 in, 8 per carton, gap: 1/2 in, pattern: half');
+  });
+
+  it('keeps the last answer, with its rooms and its plank, and begins a project for it', async () => {
+    const { say } = talk();
+    await say('planks room: den 10x12, plank: 6 x 48 in, 10 per carton');
+    const kept = await say('keep that');
+    expect(kept.headline).toBe('Kept: Buy 7 cartons (70 planks): 60 to lay, 2 for mistakes, 8 left over.');
+    expect(notes(kept)).toContain('“My floor” is started');
+    const shown = await say('project');
+    expect(shown.data).toMatchObject({
+      rooms: [{ name: 'den', text: '10x12 ft' }],
+      picks: { plank: '6 x 48 in, 10 per carton' },
+      kept: [{ ask: 'planks room: den 10x12, plank: 6 x 48 in, 10 per carton' }],
+    });
+    expect((await say('planks')).headline).toBe('Buy 7 cartons (70 planks): 60 to lay, 2 for mistakes, 8 left over.');
+    await say('planks room: den 10x12, plank: 7 x 48 in, 8 per carton');
+    const other = await say('keep in project');
+    expect(notes(other)).toContain('your pick stays: plank 6 x 48 in, 10 per carton');
+    expect((await say('project show')).data).toMatchObject({ kept: [{}, {}] });
+    expect((await say('project keep remove 1')).headline).toMatch(/^No longer kept/);
+    expect((await say('undo')).headline).toMatch(/^Taken back: no longer kept/);
+  });
+
+  it('offers to keep every answer that is worked out, and no other', async () => {
+    const { say } = talk();
+    const reply = await say('planks room: den 10x12, plank: 6 x 48 in, 10 per carton');
+    expect(reply.actions.at(-1)).toEqual({
+      label: 'Keep in project',
+      ask: 'project keep planks room: den 10x12, plank: 6 x 48 in, 10 per carton',
+    });
+    for (const line of ['help', "tape 12' + 3'", 'project list'])
+      expect((await say(line)).actions.map(({ label }) => label)).not.toContain('Keep in project');
+  });
+
+  it('takes changes back one by one, and makes them again', async () => {
+    const { say } = talk();
+    await say('project new Flat');
+    await say('add bedroom 12x14');
+    await say('project room bedroom 12x15');
+    await say('project pick gap: 3/8 in');
+    expect((await say('undo')).headline).toBe('Taken back: gap: 3/8 in.');
+    expect((await say('project undo')).headline).toBe('Taken back: bedroom: 12x14 ft is now 12x15 ft.');
+    expect((await say('project show')).data).toMatchObject({ rooms: [{ text: '12x14 ft' }], picks: {} });
+    expect((await say('redo')).headline).toBe('Made again: bedroom: 12x14 ft is now 12x15 ft.');
+    expect((await say('project undo list')).headline).toBe('2 changes can be taken back.');
+    for (let i = 0; i < 2; i++) await say('undo');
+    expect((await say('undo')).headline).toBe('There is no change to take back.');
+  });
+
+  it('works in metric, with commas, by settings', async () => {
+    const { say } = talk();
+    await say('project settings units: metric, decimal: comma, currency: EUR, mistakes: 5 %');
+    await say('project new Wohnung, rooms: Bad 2,1 x 3,2; Zimmer 4 x 5');
+    expect((await say('project show')).data).toMatchObject({
+      rooms: [
+        { name: 'Bad', text: '2,1 x 3,2 m' },
+        { name: 'Zimmer', text: '4 x 5 m' },
+      ],
+    });
+    await say('project pick plank: 180 x 1220 mm, 8 per carton, 31,90 € a carton');
+    const planks = await say('planks');
+    expect(planks.headline).toContain('€');
+    expect(notes(planks)).toContain('from your settings: mistakes 5 %');
+    await say('project settings units: imperial');
+    expect((await say('planks')).headline).toBe(planks.headline);
+  });
+
+  it('reads curly quotes and figures without a unit as they were meant', async () => {
+    const { say } = talk();
+    await say('project new “Upstairs”');
+    expect((await say('project room living 12’6” x 14’ + bay 6x2')).headline).toMatch(/^Living added: 12’6” x 14’/);
+    expect((await say('project rename ‘Top floor’')).headline).toBe('It is called “Top floor” now.');
+  });
+});
+
+describe('what others see and change', () => {
+  it('is said once, at the next answer of the project', async () => {
+    const { say, as, ports } = talk();
+    await say('project new Flat, rooms: bedroom 11x12, plank: 6 x 48 in, 10 per carton');
+    const bob = as({ platform: 'slack', workspace: 'T1', id: '1' });
+    await bob.say('project new Mine');
+    const id = await letHelp(ports, 'slack:T1:1');
+    await say('project show');
+    ports.clock.now += 3_600_000;
+    await bob.say('project use Flat');
+    await bob.say('project room hall 3 x 14');
+    ports.clock.now += 2 * 3_600_000;
+    const news = JSON.stringify((await say('planks')).blocks[0]);
+    expect(news).toContain('Changed since you last looked');
+    expect(news).toContain('hall added: 3 x 14 ft');
+    expect(news).toContain('2 hours ago');
+    expect(JSON.stringify((await say('planks')).blocks)).not.toContain('Changed since');
+    expect(JSON.stringify((await bob.say('project show')).blocks)).not.toContain('Changed since');
+    expect(problemsOf(await bob.answer('project delete Flat'))[0]?.expected).toContain('for its owner to do');
+    expect(problemsOf(await bob.answer('project rename Ours'))[0]?.expected).toContain('for its owner to do');
+    expect((await bob.say('project undo')).headline).toBe('Taken back: hall added: 3 x 14 ft.');
+    expect((await bob.say('project undo')).headline).toBe('There is no change to take back.');
+    expect(JSON.parse(ports.store.records.get(`project/${id}`) ?? '')).toMatchObject({
+      name: 'Flat',
+      rooms: [{ name: 'bedroom' }],
+    });
+  });
+
+  it('of a stranger is nothing: the same words for a name that is and one that is not', async () => {
+    const { say, as } = talk();
+    await say('project new Secret flat');
+    const bob = as({ platform: 'slack', workspace: 'T1', id: '1' });
+    await bob.say('project new Mine');
+    for (const command of ['use', 'show', 'delete', 'archive', 'restore']) {
+      const [there] = problemsOf(await bob.answer(`project ${command} Secret flat`));
+      const [not] = problemsOf(await bob.answer(`project ${command} Other flat`));
+      expect(there && { ...there, got: '', expected: there.expected.replaceAll('Secret', 'Other') }).toEqual({
+        ...not,
+        got: '',
+      });
+    }
+    expect((await bob.say('project list')).headline).toBe('1 project.');
+    expect(JSON.stringify((await bob.say('project mydata')).data)).not.toContain('Secret');
+  });
+});
+
+describe('when the store is down', () => {
+  it('sums are answered and say so; changes are not saved, and say so', async () => {
+    const { say, ports } = talk();
+    await say('project new Flat, rooms: bedroom 11x12, plank: 6 x 48 in, 10 per carton');
+    ports.store.down = true;
+    const reply = await say('planks room: bedroom 11x12, plank: 6 x 48 in, 10 per carton');
+    expect(reply.headline).toMatch(/^Buy/);
+    expect(notes(reply)).toContain('could not be read just now');
+    const told = { asker: ANN, ports, fault: () => undefined };
+    expect(await answerTo('project room bath 5x8', told)).toMatchObject({ outage: true });
+    ports.store.down = false;
+    expect((await say('project show')).data).toMatchObject({ rooms: [{ name: 'bedroom' }] });
+  });
+
+  it('a damaged project hinders no sum, and is told to whoever runs the bot', async () => {
+    const faults: unknown[] = [];
+    const { say, ports } = talk(
+      ANN,
+      portsInMemory((_reference, cause) => void faults.push(cause)),
+    );
+    await say('project new Flat');
+    for (const key of ports.store.records.keys())
+      if (key.startsWith('project/')) ports.store.records.set(key, '{"version":1}');
+    const reply = await replyTo('planks room: den 10x12, plank: 6 x 48 in, 10 per carton', {
+      asker: ANN,
+      ports,
+      fault: (_reference, cause) => void faults.push(cause),
+    });
+    expect(reply.headline).toMatch(/^Buy/);
+    expect(faults.length).toBeGreaterThan(0);
+  });
+});
+
+describe('everything kept', () => {
+  it('comes out, is forgotten at once, and can be brought back', async () => {
+    const { say, answer, ports } = talk();
+    await say('project new Flat, rooms: bedroom 11x12; hall 3 x 14, plank: 6 x 48 in, 10 per carton');
+    await say('planks');
+    await say('keep that');
+    const { data } = await say('what do you know about me?');
+    const json = JSON.stringify(data);
+    expect((await say('project mydata forget')).headline).toMatch(/Nothing is deleted yet/);
+    expect(ports.store.records.size).toBe(3);
+    expect((await say('project mydata do: forget, confirm: forget everything')).headline).toBe(
+      'Everything kept of you is deleted.',
+    );
+    expect(ports.store.records.size).toBe(0);
+    expect((await say('project mydata')).headline).toBe('Nothing of yours is kept here.');
+    expect((await say(`project mydata import: ${json}`)).headline).toBe('Brought in: “Flat”.');
+    expect((await say('project show')).data).toMatchObject({
+      rooms: [{ name: 'bedroom' }, { name: 'hall' }],
+      kept: [{}],
+    });
+    expect(problemsOf(await answer('project mydata import: {"projects": 3}'))).toHaveLength(1);
+  });
+});
