@@ -4,6 +4,7 @@ import type { Command } from '../src/bot/command.ts';
 import compare from './floor/compare.ts';
 import layout from './floor/layout.ts';
 import planks from './floor/planks.ts';
+import resume from './floor/resume.ts';
 import help from './help.ts';
 import level from './prep/level.ts';
 import lift from './prep/lift.ts';
@@ -39,6 +40,7 @@ export const commands: readonly Command[] = [
   planks,
   layout,
   compare,
+  resume,
   list,
   reset,
   edges,

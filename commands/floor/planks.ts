@@ -35,6 +35,14 @@ export default defineCommand({
       ask: "planks room: den walk 10' right 10' right diagonal 2' x 2' 8' right 12' right, plank: 7 x 48 in, 10 per carton, direction: diagonal, pattern: thirds",
       headline: 'Buy 6 cartons (60 planks): 53 to lay, 2 for mistakes, 5 left over.',
     },
+    {
+      ask: "planks room: hall 3'6\" x 14'; bedroom 11' x 12'6\", plank: 7 x 48 in, 10 per carton, doorways: hall to bedroom 32 in, 18 in from the left corner of wall 4, 12 in from the right of wall 2 of bedroom, runs on",
+      headline: 'Buy 10 cartons (100 planks): 91 to lay, 3 for mistakes, 6 left over.',
+    },
+    {
+      ask: "planks room: living 13' x 15', plank: 7 x 48 in, 10 per carton, holes: hearth 5 x 1.5 ft at wall 3, 4' from left; post 4x4 in, 6' from left, 5' from bottom",
+      headline: 'Buy 10 cartons (100 planks): 88 to lay, 3 for mistakes, 9 left over.',
+    },
   ],
   run: (options, context) => answerSurely(options, context),
 });

@@ -33,14 +33,14 @@ const NAMES = new RegExp(
 const RUNS_ON =
   /(?<![a-z])(?:(?:the )?(?:floor )?(?:runs?|running|goes|going|carries|straight|flows?)(?: (?:on|right|straight))*(?: through)?|through|no (?:transition|strip|break)|continuous)(?![a-z])/;
 const STOPS =
-  /(?<![a-z])(?:(?:the )?(?:floor )?(?:stops?|ends?)(?: (?:there|at|with|in)(?: an?)?)?(?: (?:transition|t-?strip|strip))?(?: strip)?|(?:with )?(?:an? )?(?:transition|t-?(?:bar|strip|moul?ding)|strip|threshold)(?: strip)?)(?![a-z])/;
+  /(?<![a-z])(?:(?:the )?(?:floor )?(?:stops?|(?<!(?:left|right|hand) )ends?)(?: (?:there|at|with|in)(?: an?)?)?(?: (?:transition|t-?strip|strip))?(?: strip)?|(?:with )?(?:an? )?(?:transition|t-?(?:bar|strip|moul?ding)|strip|threshold)(?: strip)?)(?![a-z])/;
 const THICK = new RegExp(
   `(?:(?:in an? |(?:the )?wall (?:is )?|by )?(?<a>${SIDE})[ -]?(?:thick|deep)(?: wall)?|(?:the )?(?:wall )?thick(?:ness)?:? (?:of )?(?<b>${SIDE}))(?![a-z])`,
 );
 const WALL =
   /(?<![a-z])(?:(?:of|on|in|at|along) )?(?:the )?wall (?<wall>\d{1,3})(?: (?:of|in) (?:the )?(?<room>[\p{L}][\p{L}\p{N}'._&#+/ -]*?)(?=\s*(?:[:,;]|$)|\s{2}))?/u;
 const FROM = new RegExp(
-  `(?:(?:at|starting) )?(?<side>${SIDE}|0) ?(?:in )?from (?:the |its )?(?<end>left|right)(?:[ -]?(?:hand )?(?:corner|end|side|edge))?`,
+  `(?:(?:at|starting) )?(?<side>${SIDE}|0(?: ?(?:in|ft|mm|cm|m|"|'))?) ?(?:in )?from (?:the |its )?(?<end>left|right)(?:[ -]?(?:hand )?(?:corner|end|side|edge))?`,
 );
 const AT_END = /(?:at|in) the (?<end>left|right)(?:[ -]?(?:hand )?(?:corner|end|side|edge))?/;
 const WIDTH = new RegExp(`(?<side>${SIDE})(?: ?-?(?:wide|clear|door(?:way)?|opening|cased opening|arch(?:way)?))*`);
@@ -158,7 +158,7 @@ function placed(rest: Rest, sides: [Side, Side], reading: Reading): boolean {
     const side = owners[next >= 0 ? next : before] ?? sides.find(({ wall }) => wall !== undefined) ?? sides[0];
     if (side.at) return false;
     const { end: from, side: distance } = jamb.groups ?? {};
-    const length = distance === undefined || distance === '0' ? ticks(0) : lengthOf(distance, reading);
+    const length = distance === undefined || /^0+\D*$/.test(distance) ? ticks(0) : lengthOf(distance, reading);
     if (length === undefined) return false;
     side.at = { from: from === 'right' ? 'right' : 'left', distance: length };
     return true;

@@ -98,8 +98,9 @@ function headingOf(text: string): Heading | undefined {
   const wall = /^wall (\d{1,3})(?: (?:of|in) (?:the )?([^;,:]+))?$/i.exec(plain);
   if (wall) return { kind: 'wall', wall: Number(wall[1]), ...(wall[2] ? { region: wall[2] } : {}) };
   const named = /^([^;:]+?)[ ,]+wall (\d{1,3})$/i.exec(plain);
-  if (named?.[1] && !/(?:^| )(?:long|short)(?:,| |$)/i.test(named[1]))
-    return { kind: 'wall', wall: Number(named[2]), region: named[1] };
+  const region = named?.[1]?.replace(/ (?:runs? )?along(?: the)?$/i, '');
+  if (named && region && !/(?:^| )(?:long|short)(?:,| |$)/i.test(region))
+    return { kind: 'wall', wall: Number(named[2]), region };
   return undefined;
 }
 

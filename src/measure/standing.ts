@@ -4,7 +4,7 @@ import type { StandingPlace, ToldStanding } from '../core/home/standing.ts';
 import { inches, type Length, ticks } from '../core/length.ts';
 import type { Problem } from '../reply/problem.ts';
 import { standingUnread } from '../words/home-problems.ts';
-import { type LengthUnit, readLength, unitIn } from './length.ts';
+import { type LengthUnit, readLength, readLengthIn, unitIn } from './length.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { Rest } from './rest.ts';
 import { plainSigns } from './room-plain.ts';
@@ -145,10 +145,17 @@ function sizeIn(rest: Rest, plain: string, reading: Reading): { across: Length; 
   const second = preposition ? (word[1] ?? b) : b;
   if (preposition)
     rest.text = `${rest.text.slice(0, found.index + found[0].length - 2)}in${rest.text.slice(found.index + found[0].length)}`;
-  const across = lengthOf(a, unitIn(second) ?? bare, reading);
-  const up = pair ? lengthOf(second, unitIn(a) ?? bare, reading) : across;
+  const across = sideOf(a, unitIn(second), bare, reading);
+  const up = pair ? sideOf(second, unitIn(a), bare, reading) : across;
   if (across === undefined || up === undefined || across < LEAST_SIDE || up < LEAST_SIDE) return undefined;
   return { across, up, end: found.index + found[0].length - (preposition ? 3 : 0) };
+}
+
+/** A side in its own unit, in that of the other side, or in `bare`, which is noted. */
+function sideOf(text: string, other: LengthUnit | undefined, bare: LengthUnit, reading: Reading): Length | undefined {
+  if (other === undefined) return lengthOf(text, bare, reading);
+  const found = readLengthIn(text, reading, other);
+  return found.ok ? found.value : undefined;
 }
 
 function lengthOf(text: string, bare: LengthUnit, reading: Reading): Length | undefined {

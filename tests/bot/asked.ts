@@ -66,6 +66,19 @@ export function problemsOf(given: Answer): readonly Problem[] {
   return hasProblems(given) ? given.problems : [];
 }
 
+/** The floor of the first answer to planks: later ones tell the same floor with more beside it. */
+export async function firstFloorTo(text: string): Promise<FloorResult> {
+  const fault = (reference: string, cause: unknown): never => {
+    throw new Error(`fault ${reference} at “${text}”`, { cause });
+  };
+  const invocation = { asker: { platform: 'terminal', id: 'test' }, habits: DEFAULT_HABITS, text } as const;
+  for await (const first of answer(invocation, commands, { fault })) {
+    if ('data' in first && isFloor(first.data)) return first.data;
+    throw new Error(`no floor for “${text}” but ${JSON.stringify(first)}`);
+  }
+  throw new Error(`no answer to “${text}”`);
+}
+
 function hasProblems(given: Answer): given is Problems {
   return 'problems' in given;
 }

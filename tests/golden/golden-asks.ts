@@ -39,6 +39,10 @@ export const GOLDEN_ASKS: Readonly<Record<string, string>> = {
   'patch-refused':
     "patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in, found: the joist is rotten",
   level: 'level readings: 1/4 in over 10 ft; 3/16 in over 6 ft',
+  'flat-joined': `planks room: hall 3'6" x 14'; living walk 15' right 4' left 2' right 5' right 2' left 4' right 15' right; bedroom 11' x 12'6"; closet 2' x 5', plank: 7 x 48 in, ${TEN}, doorways: hall to living 5 ft, 2 ft from the left of wall 2, runs on; hall to bedroom 32 in, 18 in from the left corner of wall 4, 12 in from the right of wall 2 of bedroom, runs on; bedroom to closet 4 ft, wall 1, wall 2 of closet, 6 in from the left, stops, holes: hearth 5 x 1.5 ft at wall 1, 4' from left of living; post 4x4 in, 6' from left, 5' from bottom of living`,
+  'doorway-problems': `planks room: hall 3'6" x 14'; bedroom 11' x 12'6", plank: 7 x 48 in, ${TEN}, doorways: hall to attic 32 in; hall to bedroom 5 ft, wall 1 of hall, holes: island 4 x 4 ft at 3' from left, 1' from top of hall`,
+  'direction-each': `planks room: hall 3'6" x 14'; bedroom 11' x 12'6", plank: 7 x 48 in, ${TEN}, direction: hall long; bedroom short, doorways: hall to bedroom 32 in, stops`,
+  resume: `resume room: bedroom 11' x 12'6", plank: 7 x 48 in, ${TEN}, so-far: row 12 ended at 31 1/4, broke one, 33 planks and these offcuts left: 18 in left, 31 in right`,
   'trim-list': `trim list room: living walk 12' right 10' right 5' left 4' right 7' right, doors: 32 in on wall 2; 30 in on wall 4, bay: wall 5: front 4', sides 2', 135, stock: 8 ft $7.98; 12 ft $12.48`,
   'trim-finish': "trim finish room: bedroom 11' x 12'6\", doors: 30 in",
 };

@@ -4,8 +4,8 @@ import type { Doorway } from '../../../src/core/home/doorway.ts';
 import type { ToldStanding } from '../../../src/core/home/standing.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 
-/** A doorway with its places, or as one that stops where `stops`. */
-export function retoldDoorway({ sides, width, depth, runsOn }: Doorway, saying: Saying, stops = !runsOn): string {
+/** A doorway with its places. */
+export function retoldDoorway({ sides, width, depth, runsOn }: Doorway, saying: Saying): string {
   const [a, b] = sides;
   const places = sides.flatMap(({ room, wall, at }) => {
     if (wall === undefined) return [];
@@ -13,7 +13,7 @@ export function retoldDoorway({ sides, width, depth, runsOn }: Doorway, saying: 
     return [`${from}wall ${wall} of ${room}`];
   });
   const parts = [`${a.room} to ${b.room}: ${sayLength(width, saying)}`, ...places, `${sayLength(depth, saying)} thick`];
-  return [...parts, stops ? 'stops' : 'runs on'].join(', ');
+  return [...parts, runsOn ? 'runs on' : 'stops'].join(', ');
 }
 
 /** A thing with its places; `room` where another one is meant. */

@@ -11,6 +11,7 @@ import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { HOME_TAKEN } from '../../../src/words/home.ts';
 import { DOORWAY_WRONG, STANDING_WRONG, wrong } from '../../../src/words/home-problems.ts';
+import { type Fixes, mended } from './home-mend.ts';
 import { retoldDoorway, retoldStanding } from './home-retold.ts';
 import type { PlanksAsk } from './rules.ts';
 
@@ -24,7 +25,8 @@ export function askedHome(
 ): (Home & { readonly assumed: readonly string[] }) | Problems {
   const home = homeOf(rooms, ask.doorways, ask.holes);
   if ('regions' in home) return { ...home, assumed: home.taken.map((taken) => sayTaken(taken, ask)) };
-  const [first, ...more] = home.troubles.map((trouble) => problemOf(trouble, ask, saying));
+  const fixes = mended(ask, home.troubles, saying);
+  const [first, ...more] = home.troubles.map((trouble) => problemOf(trouble, ask, fixes, saying));
   if (!first) throw new Error('a home without regions or troubles');
   return { problems: [first, ...more] };
 }
@@ -37,11 +39,13 @@ function sayTaken(taken: Taken, ask: HomeAsk): string {
   return HOME_TAKEN[taken.kind](doorway, taken.room, taken.wall);
 }
 
-function problemOf(trouble: HomeTrouble, ask: HomeAsk, saying: Saying): Problem {
-  return trouble.about === 'doorway' ? doorwayProblem(trouble, ask, saying) : standingProblem(trouble, ask, saying);
+function problemOf(trouble: HomeTrouble, ask: HomeAsk, fixes: Fixes, saying: Saying): Problem {
+  return trouble.about === 'doorway'
+    ? doorwayProblem(trouble, ask, fixes, saying)
+    : standingProblem(trouble, ask, fixes, saying);
 }
 
-function doorwayProblem(trouble: DoorwayTrouble, ask: HomeAsk, saying: Saying): Problem {
+function doorwayProblem(trouble: DoorwayTrouble, ask: HomeAsk, fixes: Fixes, saying: Saying): Problem {
   const { doorway, why, side, by, rooms } = trouble;
   const told = ask.doorways[doorway];
   const end = told?.sides[side];
@@ -63,15 +67,15 @@ function doorwayProblem(trouble: DoorwayTrouble, ask: HomeAsk, saying: Saying): 
     apart: () => DOORWAY_WRONG.apart(by === undefined ? undefined : sayLength(ticks(by), saying)),
     overlap: () => DOORWAY_WRONG.overlap(rooms?.[0] ?? '', rooms?.[1] ?? ''),
   }[why]();
-  // Where a doorway cannot be, the ask is mended by leaving it out; where only the places of rooms clash, by stopping there.
-  const stops = ['untold', 'turned', 'apart', 'overlap'].includes(why) && told?.runsOn === true;
-  const fix = ask.doorways.flatMap((one, i) =>
-    i !== doorway ? [retoldDoorway(one, saying)] : stops ? [retoldDoorway(one, saying, true)] : [],
-  );
-  return wrong('doorways', told ? retoldDoorway(told, saying) : '', expected, fix.join('; ') || 'none');
+  return wrong('doorways', told ? retoldDoorway(told, saying) : '', expected, fixes.doorways);
 }
 
-function standingProblem({ standing, why, other }: StandingTrouble, ask: HomeAsk, saying: Saying): Problem {
+function standingProblem(
+  { standing, why, other }: StandingTrouble,
+  ask: HomeAsk,
+  fixes: Fixes,
+  saying: Saying,
+): Problem {
   const told = ask.holes[standing];
   const names = ask.room.rooms.map(({ name }) => name);
   const named =
@@ -86,9 +90,5 @@ function standingProblem({ standing, why, other }: StandingTrouble, ask: HomeAsk
     overlap: () => STANDING_WRONG.overlap(ask.holes[other ?? -1]?.name ?? ''),
     parts: () => STANDING_WRONG.parts(),
   }[why]();
-  const fix = ask.holes.flatMap((one, i) => {
-    if (i !== standing) return [retoldStanding(one, saying)];
-    return why === 'which room' ? [retoldStanding({ ...one, room: names[0] }, saying)] : [];
-  });
-  return wrong('holes', told ? retoldStanding(told, saying) : '', expected, fix.join('; ') || 'none');
+  return wrong('holes', told ? retoldStanding(told, saying) : '', expected, fixes.holes);
 }

@@ -5,7 +5,7 @@ import { stripBeside, type WallLevel } from './wall-level.ts';
 /**
  * The place of one row line (rows repeat every `width`). A whole row lies against the starting wall unless a strip along some
  * wall would be narrower than `minRip`; then the narrowest strip is made as wide as it can be (first and last rows of a
- * rectangle become (width + remainder) / 2: common practice).
+ * rectangle become (width + remainder) / 2: common practice). Where some strip stays too narrow, as few feet of wall as can be are beside one.
  */
 export function chooseRowLine(levels: readonly WallLevel[], width: number, minRip: number): number {
   const start = levels[0]?.v ?? 0;
@@ -19,6 +19,27 @@ export function chooseRowLine(levels: readonly WallLevel[], width: number, minRi
       best = line;
       widest = strip;
     }
+  }
+  return widest >= minRip ? best : leastNarrow(levels, width, minRip, best);
+}
+
+/** Where no line keeps every strip: the one with the least length of wall beside too narrow strips, then the widest narrowest. */
+function leastNarrow(levels: readonly WallLevel[], width: number, minRip: number, first: number): number {
+  const lengths = levels.map(({ spans }) => spans.reduce((sum, { from, to }) => sum + to - from, 0));
+  const judged = (line: number): readonly [narrow: number, widest: number] => {
+    const strips = levels.map((level) => stripBeside(level, line, width));
+    const narrow = strips.reduce((sum, strip, i) => sum + (strip < minRip ? (lengths[i] ?? 0) : 0), 0);
+    return [narrow, Math.min(...strips)];
+  };
+  const atLimit = levels.map(({ v, side }) => (side === 'floor' ? v + minRip : v - minRip));
+  let best = first;
+  let [least, widest] = judged(first);
+  for (const line of [...levels.map(({ v }) => v), ...atLimit, ...lineCandidates(levels, width)]) {
+    const [narrow, strip] = judged(line);
+    if (narrow > least || (narrow === least && strip <= widest)) continue;
+    best = line;
+    least = narrow;
+    widest = strip;
   }
   return best;
 }
