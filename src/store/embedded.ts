@@ -7,7 +7,7 @@ import { Outage } from '../bot/ports.ts';
 import { nameWrite } from './changes.ts';
 import { FolderTaken, Ownership, SEEN_EVERY } from './embedded-owner.ts';
 import { EmbeddedValues } from './embedded-values.ts';
-import type { Engine, Held, Row } from './engine.ts';
+import type { Engine, Held, Row, Values } from './engine.ts';
 import { type Clock, within } from './patience.ts';
 
 const PAGE = 256;
@@ -61,7 +61,8 @@ function openRoot(folder: string, readOnly: boolean): RootDatabase {
 }
 
 class Embedded implements Engine {
-  readonly values: EmbeddedValues & Engine['values'];
+  readonly values: Values;
+  readonly #adapter: EmbeddedValues;
   readonly #root: RootDatabase;
   readonly #owned: Ownership | undefined;
   readonly #said: NodeJS.Timeout | undefined;
@@ -73,8 +74,13 @@ class Embedded implements Engine {
     this.#owned = owned;
     this.#operation = operation;
     this.#records = root.openDB({ name: 'records', encoding: 'string', useVersions: true });
-    const values = new EmbeddedValues(root, clock, (work) => this.#answer(work));
-    this.values = Object.assign(values, { adapter: values });
+    const adapter = new EmbeddedValues(root, clock, (work) => this.#answer(work));
+    this.#adapter = adapter;
+    this.values = {
+      adapter: () => adapter,
+      run: (work) => work(),
+      claim: (key, value, milliseconds) => adapter.claim(key, JSON.stringify({ value }), milliseconds),
+    };
     if (!owned) return;
     this.#said = setInterval(() => void owned.say(), SEEN_EVERY);
     this.#said.unref();
@@ -134,7 +140,7 @@ class Embedded implements Engine {
       for (const { key, value, version } of this.#records.getRange({ transaction, versions: true })) {
         yield { record: { kind: key[0], id: key[1], rev: version ?? 0, text: value } };
       }
-      for (const kept of this.values.entries(transaction)) yield { kept };
+      for (const kept of this.#adapter.entries(transaction)) yield { kept };
     } finally {
       transaction.done();
     }
@@ -151,7 +157,7 @@ class Embedded implements Engine {
         held.map((one) =>
           'record' in one
             ? this.#records.put([one.record.kind, one.record.id], one.record.text, one.record.rev)
-            : this.values.restore(one.kept),
+            : this.#adapter.restore(one.kept),
         ),
       ),
     );

@@ -25,7 +25,12 @@ export type Held = { readonly record: HeldRecord } | { readonly kept: HeldValue 
 
 /** Plain values for Keyv, and the one write that Keyv has no word for. */
 export interface Values {
-  readonly adapter: KeyvStoreAdapter;
+  /** An adapter for one Keyv, which keeps its namespace in it. */
+  adapter(): KeyvStoreAdapter;
+  /** What the adapter is told to put before its keys. */
+  readonly namespace?: string;
+  /** Does what Keyv does on the adapter, within bounds. Throws Lost or Outage where the adapter throws its own errors. */
+  run<T>(work: () => Promise<T>): Promise<T>;
   /** Keeps the text only where there is none whose time is not over: one atomic step of the engine. */
   claim(key: string, value: string, milliseconds: number): Promise<boolean>;
 }

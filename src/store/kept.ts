@@ -11,21 +11,20 @@ import type { ShelfTerms } from './shelf.ts';
 /** Kept values. Every method throws Outage when the engine does not answer. */
 export function keptOn(open: Opened, { clock, patience, fault }: ShelfTerms): Kept {
   const keyvs = new WeakMap<Engine, Keyv>();
-  const opened = async (): Promise<Keyv> => {
+  async function run<T>(work: (keyv: Keyv) => Promise<T>): Promise<T> {
     const engine = await open();
     const keyv = keyvs.get(engine) ?? keyvOn(engine);
     keyvs.set(engine, keyv);
-    return keyv;
-  };
+    return engine.values.run(() => work(keyv));
+  }
 
   async function get(key: string): Promise<unknown> {
-    const keyv = await opened();
     try {
-      return await keyv.get(key);
+      return await run((keyv) => keyv.get(key));
     } catch (cause) {
       if (!(cause instanceof SyntaxError)) throw cause;
       fault(new Error(`The value kept as ${key} cannot be read.`, { cause }));
-      await keyv.delete(key);
+      await run((keyv) => keyv.delete(key));
       return undefined;
     }
   }
@@ -33,14 +32,13 @@ export function keptOn(open: Opened, { clock, patience, fault }: ShelfTerms): Ke
   return {
     get: (key) => patiently(clock, patience, () => get(nameOf(key))),
     async set(key, value, milliseconds) {
-      await patiently(clock, patience, async () => {
-        const keyv = await opened();
-        // Keyv takes 0 for “for good”.
-        if (milliseconds !== undefined && milliseconds <= 0) await keyv.delete(nameOf(key));
-        else await keyv.set(nameOf(key), value, milliseconds === undefined ? undefined : Math.ceil(milliseconds));
-      });
+      const name = nameOf(key);
+      const ttl = milliseconds === undefined ? undefined : Math.ceil(milliseconds);
+      // Keyv takes 0 for “for good”.
+      const put = (keyv: Keyv) => (ttl !== undefined && ttl <= 0 ? keyv.delete(name) : keyv.set(name, value, ttl));
+      await patiently(clock, patience, () => run(put));
     },
-    delete: (key) => patiently(clock, patience, async () => (await opened()).delete(nameOf(key))),
+    delete: (key) => patiently(clock, patience, () => run((keyv) => keyv.delete(nameOf(key)))),
     async claim(key, milliseconds) {
       if (milliseconds <= 0) return false;
       const name = nameOf(key);
@@ -57,8 +55,8 @@ export function keptOn(open: Opened, { clock, patience, fault }: ShelfTerms): Ke
 
 function keyvOn({ values }: Engine): Keyv {
   // Without a namespace of Keyv's, which takes “a:b” and, in the namespace a, “b” for one key.
-  const keyv = new Keyv({ store: values.adapter, useKeyPrefix: false, throwOnErrors: true });
-  keyv.namespace = undefined;
+  const keyv = new Keyv({ store: values.adapter(), useKeyPrefix: false, throwOnErrors: true });
+  keyv.namespace = values.namespace;
   // Errors are thrown as well; nobody needs to be told twice.
   keyv.on('error', () => {});
   return keyv;

@@ -54,11 +54,22 @@ export function reader(place: Place): () => Promise<Engine> {
 }
 
 /** How the address's back end is opened, without a store on it. Throws as openStore does. */
-export function opener({ url, folder, clock = MACHINE_CLOCK, patience = PATIENCE }: Place): () => Promise<Engine> {
+export function opener({
+  url,
+  folder,
+  space = 'floorhand',
+  clock = MACHINE_CLOCK,
+  patience = PATIENCE,
+}: Place): () => Promise<Engine> {
   // Imported when opened: an ask that keeps nothing need not wait for what it does not use.
   if (url === '') {
     const terms = { folder, clock, operation: patience.operation };
     return async () => (await import('./embedded.ts')).openEmbedded(terms);
   }
+  const { operation } = patience;
+  if (/^postgres(ql)?:/.test(url))
+    return async () => (await import('./postgres.ts')).openPostgres({ url, schema: space, operation });
+  if (/^rediss?:/.test(url))
+    return async () => (await import('./redis.ts')).openRedis({ url, prefix: space, operation });
   throw new Error('The address of the store is of no kind that is known; empty keeps all in the data folder.');
 }

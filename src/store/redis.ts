@@ -1,0 +1,213 @@
+/** The back end on Redis: one connection for records and for Keyv, every conditional write one script. */
+
+import { once } from 'node:events';
+import { createClient, default as KeyvRedis } from '@keyv/redis';
+import type { Engine, Held, HeldRecord, HeldValue, Row, Values } from './engine.ts';
+import { Lost, within } from './patience.ts';
+import { redisDoubts } from './redis-doubts.ts';
+import { CREATE, FILL, PUT, REMEMBERED, REMOVE } from './redis-scripts.ts';
+
+/** Milliseconds for a connection to come about, within one operation. */
+const CONNECT = 2_000;
+const LONGEST_WAIT = 1_000;
+const PAGE = 500;
+
+/** Error replies that no other try gets past; after any other one may. */
+const OURS = /^(ERR|WRONGTYPE|NOPERM|NOSCRIPT|EXECABORT)\b/;
+
+export interface RedisTerms {
+  readonly url: string;
+  /** Stands before every key. */
+  readonly prefix: string;
+  /** Milliseconds for one answer. */
+  readonly operation: number;
+}
+
+/** The back end. Nothing is asked of the server before the first operation. */
+export function openRedis(terms: RedisTerms): Engine {
+  return new Redis(terms);
+}
+
+function clientOf(url: string) {
+  const client = createClient({
+    url,
+    // What cannot be sent now must fail now: a write that waits in a queue could be done after its asker was told that it was not.
+    disableOfflineQueue: true,
+    socket: {
+      connectTimeout: CONNECT,
+      reconnectStrategy: (tries) => Math.min(LONGEST_WAIT, 20 * 2 ** tries) * (0.5 + Math.random() / 2),
+    },
+  });
+  // Told to whoever asks next.
+  client.on('error', () => {});
+  return client;
+}
+
+class Redis implements Engine {
+  readonly values: Values;
+  readonly #terms: RedisTerms;
+  readonly #keyv: KeyvRedis<string>;
+  #client: ReturnType<typeof clientOf>;
+  /** The connection that is coming about, for all who wait for it. */
+  #awaited: Promise<unknown> | undefined;
+
+  constructor(terms: RedisTerms) {
+    this.#terms = terms;
+    this.#client = clientOf(terms.url);
+    this.#keyv = new KeyvRedis<string>(this.#client as never, { keyPrefixSeparator: ':', throwOnErrors: true });
+    this.values = {
+      adapter: () => this.#keyv,
+      namespace: `${terms.prefix}:kept`,
+      run: (work) => this.#answer(work),
+      claim: (key, value, milliseconds) =>
+        this.#answer(async () => {
+          const terms = { condition: 'NX', expiration: { type: 'PX', value: milliseconds } } as const;
+          return (await this.#client.set(this.#key('kept', key), JSON.stringify({ value }), terms)) === 'OK';
+        }),
+    };
+  }
+
+  read(kind: string, id: string): Promise<Row | undefined> {
+    return this.#answer(async () => {
+      const [rev, text] = await this.#client.hmGet(this.#key('record', kind, id), ['rev', 'text']);
+      return rev == null || text == null ? undefined : { rev: Number(rev), text };
+    });
+  }
+
+  create(kind: string, id: string, { rev, text }: Row, write: string): Promise<boolean> {
+    return this.#script(CREATE, kind, id, write, [String(rev), text]);
+  }
+
+  put(kind: string, id: string, { rev, text }: Row, after: number, write: string): Promise<boolean> {
+    return this.#script(PUT, kind, id, write, [String(rev), text, String(after)]);
+  }
+
+  remove(kind: string, id: string, write: string): Promise<boolean> {
+    return this.#script(REMOVE, kind, id, write, []);
+  }
+
+  landed(write: string): Promise<boolean> {
+    return this.#answer(async () => (await this.#client.exists(this.#key('write', write))) === 1);
+  }
+
+  async *ids(kind: string): AsyncGenerator<string> {
+    // A scan may give a member twice while the set grows.
+    const seen = new Set<string>();
+    for (let cursor = '0'; ; ) {
+      const page = await this.#answer(() => this.#client.sScan(this.#key('ids', kind), cursor, { COUNT: PAGE }));
+      for (const id of page.members) {
+        if (seen.has(id)) continue;
+        seen.add(id);
+        yield id;
+      }
+      cursor = String(page.cursor);
+      if (cursor === '0') return;
+    }
+  }
+
+  async ping(): Promise<void> {
+    await this.#answer(() => this.#client.ping());
+  }
+
+  doubts(): Promise<readonly string[]> {
+    return this.#answer(() => redisDoubts((name) => this.#client.configGet(name)));
+  }
+
+  /** Each thing whole; what is changed meanwhile may be there as it was or as it is. */
+  async *all(): AsyncGenerator<Held> {
+    const kinds = await this.#answer(() => this.#client.sMembers(this.#key('kinds')));
+    for (const kind of kinds) {
+      for await (const id of this.ids(kind)) {
+        const row = await this.read(kind, id);
+        if (row) yield { record: { kind, id, ...row } };
+      }
+    }
+    const prefix = this.#key('kept', '');
+    const seen = new Set<string>();
+    for (let cursor = '0'; ; ) {
+      const terms = { MATCH: `${prefix.replace(/[\\[\]*?]/g, '\\$&')}*`, COUNT: PAGE };
+      const page = await this.#answer(() => this.#client.scan(cursor, terms));
+      for (const key of page.keys) {
+        if (seen.has(key)) continue;
+        seen.add(key);
+        const [text, left] = await this.#answer(() => Promise.all([this.#client.get(key), this.#client.pTTL(key)]));
+        if (text === null) continue;
+        yield { kept: { key: key.slice(prefix.length), text, ...(left < 0 ? {} : { expires: Date.now() + left }) } };
+      }
+      cursor = String(page.cursor);
+      if (cursor === '0') return;
+    }
+  }
+
+  async empty(): Promise<boolean> {
+    for await (const _ of this.all()) return false;
+    return true;
+  }
+
+  async fill(held: readonly Held[]): Promise<void> {
+    await this.#answer(() =>
+      Promise.all(held.map((one) => ('record' in one ? this.#fill(one.record) : this.#keep(one.kept)))),
+    );
+  }
+
+  async close(): Promise<void> {
+    if (!this.#client.isOpen) return;
+    if (this.#client.isReady) await this.#client.close();
+    else this.#client.destroy();
+  }
+
+  async #fill({ kind, id, rev, text }: HeldRecord): Promise<void> {
+    await this.#client.eval(FILL, this.#told(kind, id, '', [String(rev), text]));
+  }
+
+  async #keep({ key, text, expires }: HeldValue): Promise<void> {
+    if (expires !== undefined && expires <= Date.now()) return;
+    const until = expires === undefined ? {} : ({ expiration: { type: 'PXAT', value: expires } } as const);
+    await this.#client.set(this.#key('kept', key), text, until);
+  }
+
+  #script(script: string, kind: string, id: string, write: string, rest: readonly string[]): Promise<boolean> {
+    return this.#answer(async () => (await this.#client.eval(script, this.#told(kind, id, write, rest))) === 1);
+  }
+
+  #told(kind: string, id: string, write: string, rest: readonly string[]) {
+    const keys = [['record', kind, id], ['write', write], ['ids', kind], ['kinds']].map((parts) => this.#key(...parts));
+    return { keys, arguments: [String(REMEMBERED), kind, id, ...rest] };
+  }
+
+  #key(...parts: readonly string[]): string {
+    return [this.#terms.prefix, ...parts].join(':');
+  }
+
+  async #answer<T>(ask: () => Promise<T>): Promise<T> {
+    const client = this.#client;
+    try {
+      return await within(this.#terms.operation, this.#ready().then(ask));
+    } catch (cause) {
+      const message = cause instanceof Error ? cause.message : String(cause);
+      if (cause instanceof SyntaxError || OURS.test(message)) throw cause;
+      // Nothing came back in time: whatever comes on this connection later is for nobody.
+      if (cause instanceof Lost && client === this.#client && client.isReady) this.#renew();
+      throw new Lost(message, { cause });
+    }
+  }
+
+  async #ready(): Promise<void> {
+    const client = this.#client;
+    if (client.isReady) return;
+    // Its end is told by the events that are waited for: `ready`, or an error.
+    if (!client.isOpen) client.connect().catch(() => {});
+    this.#awaited ??= once(client, 'ready').finally(() => {
+      this.#awaited = undefined;
+    });
+    await within(CONNECT, this.#awaited);
+  }
+
+  #renew(): void {
+    const old = this.#client;
+    this.#awaited = undefined;
+    this.#client = clientOf(this.#terms.url);
+    this.#keyv.client = this.#client as never;
+    old.destroy();
+  }
+}

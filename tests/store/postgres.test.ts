@@ -1,0 +1,47 @@
+/** The store on Postgres: the contract, each test in a schema of its own. */
+
+import { randomBytes } from 'node:crypto';
+import pg from 'pg';
+import { opener, openStore } from '../../src/store/store.ts';
+import { storeContract } from '../contracts/store-contract.ts';
+import { valuesContract } from '../contracts/values-contract.ts';
+import { listHeld } from './held.ts';
+import { POSTGRES, pass, withServer } from './servers.ts';
+
+await withServer('Postgres', POSTGRES, () => {
+  storeContract('Postgres', async () => {
+    const place = { url: POSTGRES, folder: '', space: `test_${randomBytes(6).toString('hex')}` };
+    return {
+      shared: true,
+      open: (faults) => openStore({ ...place, fault: (cause) => faults.push(cause) }),
+      async plant(held) {
+        const engine = await opener(place)();
+        await engine.fill(held);
+        await engine.close();
+      },
+      held: () => listHeld(opener(place)()),
+      pass,
+      clear: () => clear(place.space),
+    };
+  });
+
+  valuesContract('Postgres', async () => {
+    const space = `test_${randomBytes(6).toString('hex')}`;
+    const engine = await opener({ url: POSTGRES, folder: '', space })();
+    await engine.ping();
+    return {
+      adapter: () => engine.values.adapter(),
+      async clear() {
+        await engine.close();
+        await clear(space);
+      },
+    };
+  });
+});
+
+async function clear(space: string): Promise<void> {
+  const client = new pg.Client({ connectionString: POSTGRES });
+  await client.connect();
+  await client.query(`DROP SCHEMA IF EXISTS ${space} CASCADE`);
+  await client.end();
+}
