@@ -16,16 +16,21 @@ import tearout from './prep/tearout.ts';
 import archiveProject from './project/archive.ts';
 import copyProject from './project/copy.ts';
 import deleteProject from './project/delete.ts';
+import found from './project/found.ts';
 import keepAnswer from './project/keep.ts';
 import listProjects from './project/list.ts';
+import log from './project/log.ts';
 import mydata from './project/mydata.ts';
 import newProject from './project/new.ts';
 import pick from './project/pick.ts';
+import progress from './project/progress.ts';
 import renameProject from './project/rename.ts';
 import restoreProject from './project/restore.ts';
 import projectRoom from './project/room.ts';
 import settings from './project/settings.ts';
+import shopping from './project/shopping.ts';
 import showProject from './project/show.ts';
+import spend from './project/spend.ts';
 import undo from './project/undo.ts';
 import useProject from './project/use.ts';
 import safety from './safety.ts';
@@ -57,6 +62,11 @@ export const commands: readonly Command[] = [
   pick,
   showProject,
   keepAnswer,
+  shopping,
+  progress,
+  spend,
+  log,
+  found,
   undo,
   listProjects,
   useProject,

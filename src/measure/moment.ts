@@ -78,7 +78,9 @@ function dayIn(plain: string, now: number, zone: string, way: Way): DaySaid | un
     /(?<![a-z])(today|tonight|this (?:morning|evening|afternoon)|yesterday|last night|tomorrow)(?![a-z])/.exec(plain);
   if (named) {
     const days = /^(?:yest|last)/.test(named[1] ?? '') ? -1 : named[1] === 'tomorrow' ? 1 : 0;
-    return { date: shifted(days), rest: without(plain, named), weekday: false };
+    // Which part of the day it was is read as its clock.
+    const part = /morning|afternoon|evening|night/.exec(named[1] ?? '')?.[0] ?? '';
+    return { date: shifted(days), rest: `${without(plain, named)} ${part}`, weekday: false };
   }
   const iso = ISO.exec(plain);
   if (iso) return dated(plain, iso, Number(iso[1]), Number(iso[2]), Number(iso[3]));
@@ -132,9 +134,9 @@ function clockIn(plain: string): { hour: number; minute: number; rest: string } 
     const full = twelve ? (value % 12) + (half?.startsWith('p') ? 12 : 0) : value % 24;
     return { hour: full, minute: Number(minute ?? 0), rest: without(plain, match) };
   }
-  const word = /(?<![a-z])(noon|midday|midnight|morning|evening)(?![a-z])/.exec(plain);
+  const word = /(?<![a-z])(noon|midday|midnight|morning|afternoon|evening|night)(?![a-z])/.exec(plain);
   if (!word) return undefined;
-  const hours: Readonly<Record<string, number>> = { morning: 8, evening: 18, midnight: 0 };
+  const hours: Readonly<Record<string, number>> = { morning: 8, afternoon: 15, evening: 18, night: 21, midnight: 0 };
   return { hour: hours[word[1] ?? ''] ?? 12, minute: 0, rest: without(plain, word) };
 }
 

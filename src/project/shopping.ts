@@ -7,6 +7,9 @@ import { payerSchema } from './payer.ts';
 /** The most purchases that a project keeps. */
 export const MOST_BOUGHT = 500;
 
+/** What floating sums may differ by. */
+const NOISE = 1e-9;
+
 const amount = z.number().positive().max(Number.MAX_SAFE_INTEGER);
 
 /** One purchase: `amount` in the unit of the need, `cents` for all of it. */
@@ -44,9 +47,31 @@ export function buy(shopping: Shopping, bought: Bought): Shopping {
   return { ...shopping, bought: [...shopping.bought, bought] };
 }
 
-/** Without the purchase at a place, counted from 0; the same where there is none. */
-export function unbuy(shopping: Shopping, at: number): Shopping {
-  return { ...shopping, bought: shopping.bought.filter((_, i) => i !== at) };
+/** With so much of an item given back, the latest purchases first; each keeps its price a piece. More than was bought is all of it. */
+export function giveBack(shopping: Shopping, item: string, amount: number): Shopping {
+  let left = amount;
+  const bought = [...shopping.bought].reverse().flatMap((one): Bought[] => {
+    if (one.item !== item || left <= 0) return [one];
+    const kept = one.amount - Math.min(left, one.amount);
+    left -= one.amount - kept;
+    if (kept <= NOISE * one.amount) return [];
+    const { packages, cost, ...rest } = one;
+    const count = packages && Math.round(kept / packages.size);
+    return [
+      {
+        ...rest,
+        amount: kept,
+        ...(packages && count && { packages: { ...packages, count } }),
+        ...(cost && { cost: { ...cost, cents: Math.round((cost.cents * kept) / one.amount) } }),
+      },
+    ];
+  });
+  return { ...shopping, bought: bought.reverse() };
+}
+
+/** Without anything bought of an item. */
+export function unbuyAll(shopping: Shopping, item: string): Shopping {
+  return { ...open(shopping, item, 0), bought: shopping.bought.filter((one) => one.item !== item) };
 }
 
 /** With as many packages of an item told as opened; none of it forgets the item. */

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { STAGES } from '../reply/stage.ts';
-import { PAYERS, type Payer, payerSchema } from './payer.ts';
+import { payerSchema } from './payer.ts';
 
 /** The most entries that a project keeps. */
 export const MOST_ENTRIES = 500;
@@ -45,11 +45,4 @@ export function removeEntry(spend: Spend, at: number): Spend {
 /** With this budget; without one for undefined. */
 export function setBudget({ entries }: Spend, budget: Spend['budget']): Spend {
   return budget === undefined ? { entries } : { budget, entries };
-}
-
-/** Cents by payer, refunds taken off; only entries of this currency count. */
-export function byPayer(entries: readonly SpendEntry[], of: string): Readonly<Record<Payer, number>> {
-  const sum = (payer: Payer): number =>
-    entries.reduce((total, one) => (one.payer === payer && one.currency === of ? total + one.cents : total), 0);
-  return Object.fromEntries(PAYERS.map((payer) => [payer, sum(payer)])) as Record<Payer, number>;
 }

@@ -82,6 +82,14 @@ export const NOMINAL_PERCENT: Cited<number> = {
   source: COMMON_PRACTICE,
 };
 
+/** Hours that cartons lie in the room before laying; the maker's own figure wins. */
+export const LONGEST_ACCLIMATION: Cited<number> = {
+  name: 'Cartons in the room before laying',
+  said: 'none to 48 h: makers differ',
+  value: 48,
+  source: TRADE_GUIDANCE,
+};
+
 /** The figures of plank laying, in the order in which they come up. */
 export const PLANK_FIGURES = [
   STAGGER,

@@ -1,0 +1,145 @@
+/** From findings told and kept to a report room by room, with who to call where it is not the asker's to do. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/core/area.ts';
+import { readFinding } from '../../../src/measure/finding.ts';
+import { readListDeed } from '../../../src/measure/listed.ts';
+import { sayArea } from '../../../src/measure/say.ts';
+import { hostZone, sayDay } from '../../../src/measure/zone.ts';
+import { addFinding, LONGEST_FINDING, MOST_FOUND, removeFinding } from '../../../src/project/found.ts';
+import { LIMITS } from '../../../src/project/limits.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { sameName } from '../../../src/project/room.ts';
+import type { Caution } from '../../../src/reply/caution.ts';
+import type { Block } from '../../../src/reply/reply.ts';
+import { MOULD_AREA } from '../../../src/trade/moisture.ts';
+import { cautionsFor } from '../../../src/trade/safety.ts';
+import { worded } from '../../../src/words/cautions.ts';
+import { FOUND, FOUND_PROBLEMS } from '../../../src/words/found.ts';
+import { referral } from '../../../src/words/patch-found.ts';
+import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
+import { keptFindings, type Told } from './found-kept.ts';
+import { changeHere, projectHere } from './project-here.ts';
+
+export interface FoundAsk {
+  readonly do: string;
+}
+
+const ADDING =
+  /^(?:add )?(?:a |i |we |also |just )*(?:found|find|finding|discovered|add|there(?:'s|’s| is| are))(?![\p{L}\d])/iu;
+const MOST_ACTIONS = 20;
+
+export async function answerFound(ask: FoundAsk, context: Context): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  const deed = readListDeed(ask.do, ADDING);
+  const { found } = project;
+  if (deed.do === 'show') return replyOf('', project, context);
+  if (deed.do === 'remove') {
+    const finding = found[deed.place - 1];
+    if (!finding) {
+      return { problems: [noSuchPlace(ask.do, found.length, found.length > 0 ? `remove ${found.length}` : 'list')] };
+    }
+    const done = await changeHere(context, 'note', (now) => {
+      const at = now.found.findIndex((one) => one.text === finding.text && one.at === finding.at);
+      if (at < 0) return { result: undefined };
+      const said = FOUND.saidRemoved(finding.text).slice(0, LIMITS.note);
+      return { parts: { found: removeFinding(now.found, at) }, said, result: undefined };
+    });
+    return 'problems' in done ? done : replyOf(FOUND.removed(finding.text), done.project, context);
+  }
+  // To search is to find: whatever is found is told.
+  const text = deed.do === 'search' ? deed.words : deed.text;
+  if (text === '') return { problems: [FOUND_PROBLEMS.empty()] };
+  if (text.length > LONGEST_FINDING) {
+    const fix = text.slice(0, LONGEST_FINDING / 2).replace(/[\uD800-\uDBFF]$/, '');
+    return { problems: [FOUND_PROBLEMS.long(text, LONGEST_FINDING, `found ${fix}`)] };
+  }
+  if (found.length >= MOST_FOUND) return { problems: [tooMany('findings', MOST_FOUND, 'remove 1')] };
+  const { room } = readFinding(
+    text,
+    project.rooms.map(({ name }) => name),
+    readingOf(context),
+  );
+  const finding = { text, ...(room !== undefined && { room }), at: context.now() };
+  const done = await changeHere(context, 'note', (now) =>
+    now.found.length >= MOST_FOUND
+      ? { result: undefined }
+      : {
+          parts: { found: addFinding(now.found, finding) },
+          said: FOUND.said(text).slice(0, LIMITS.note),
+          result: undefined,
+        },
+  );
+  return 'problems' in done ? done : replyOf(FOUND.added(text), done.project, context);
+}
+
+function readingOf({ habits }: Context) {
+  return { option: 'do', habits, note: () => undefined };
+}
+
+async function replyOf(said: string, project: Project, context: Context): Promise<Outcome> {
+  const told = toldFindings(project, context);
+  const all: readonly Told[] = [...told, ...(await keptFindings(project, context))];
+  const places = [...project.rooms.map(({ name }) => name), undefined];
+  const at = (place: string | undefined) =>
+    all.filter(({ room }) => (room === undefined || place === undefined ? room === place : sameName(room, place)));
+  const known = places.filter((place) => at(place).length > 0);
+  const calls = all.flatMap(({ call, room }) =>
+    call ? [FOUND.call(room ?? FOUND.elsewhere, call.why, call.who)] : [],
+  );
+  const blocks: Block[] = [
+    ...(calls.length > 0 ? [{ kind: 'checklist', title: FOUND.callTitle, items: [...new Set(calls)] } as const] : []),
+    ...known.map(
+      (place): Block => ({
+        kind: 'steps',
+        title: place ?? FOUND.elsewhere,
+        steps: at(place).map(({ text }) => text),
+      }),
+    ),
+    ...(all.length > 0 ? [{ kind: 'checklist', title: FOUND.proofTitle, items: FOUND.proof } as const] : []),
+  ];
+  return {
+    headline: [said, FOUND.headline(all.length, known.length, new Set(calls).size)]
+      .filter((line) => line !== '')
+      .join(' '),
+    blocks,
+    assumed: context.assumed,
+    cautions: cautionsOf(all),
+    sources: [],
+    actions: project.found
+      .map((_, i) => ({ label: FOUND.remove(i + 1), ask: `project found remove ${i + 1}`, among: FOUND.among }))
+      .slice(0, MOST_ACTIONS),
+    audience: 'asker',
+    data: { kind: 'found', findings: all.map(({ room, text, call }) => ({ room, text, call })) } as {
+      readonly kind: 'found';
+    },
+  };
+}
+
+/** What was told, each with its area, and who to call where it is not safe or too much mould. */
+function toldFindings({ found, rooms }: Project, context: Context): readonly Told[] {
+  const zone = hostZone();
+  const names = rooms.map(({ name }) => name);
+  return found.map(({ text, room, at }, i) => {
+    const { area, found: unsafe } = readFinding(text, names, readingOf(context));
+    // Mould of a size that is not told may be any size.
+    const muchMould =
+      unsafe.mould && (area === undefined || area >= BigInt(MOULD_AREA.value) * SQUARE_TICKS_PER_SQUARE_FOOT);
+    const hazards = [...unsafe.hazards, ...(muchMould ? ['mould'] : []), ...(unsafe.rot ? ['panel'] : [])];
+    const { why, call } = hazards.length > 0 ? referral(hazards) : { why: '', call: '' };
+    const said = area === undefined ? undefined : sayArea(area, context.habits);
+    return {
+      room,
+      text: FOUND.told(i + 1, sayDay(at, zone), text.replace(/[.\s]+$/, ''), said),
+      ...(hazards.length > 0 && { call: { why, who: call } }),
+      cautions: [],
+    };
+  });
+}
+
+/** Those of the answers asked again, and what can hurt where something is opened up; each once. */
+function cautionsOf(all: readonly Told[]): readonly Caution[] {
+  const own = all.length > 0 ? worded([...cautionsFor('subfloor'), ...cautionsFor('leak')]) : [];
+  return [...new Map([...all.flatMap(({ cautions }) => cautions), ...own].map((one) => [one.topic, one])).values()];
+}

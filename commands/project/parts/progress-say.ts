@@ -1,0 +1,115 @@
+/** Where rooms stand, in words: a table of rooms, what to do next in each, what was left behind, waits that are over. */
+
+import { sayMoment } from '../../../src/measure/zone.ts';
+import {
+  beforeLaying,
+  isPast,
+  progressOf,
+  type RoomProgress,
+  type StageProgress,
+} from '../../../src/project/progress.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { dueReminders, type Reminder } from '../../../src/project/reminder.ts';
+import { inScope } from '../../../src/project/room.ts';
+import type { Stages } from '../../../src/project/stages.ts';
+import type { Action, Block } from '../../../src/reply/reply.ts';
+import { PROGRESS, STAGE_ITEMS } from '../../../src/words/progress.ts';
+
+const HOUR = 3_600_000;
+const MOST_LISTS = 6;
+const MOST_ACTIONS = 20;
+
+/** Every room of the job. */
+export function roomsProgress({ rooms, stages }: Project, now: number): readonly RoomProgress[] {
+  return inScope(rooms).map(({ name }) => progressOf(name, stages, now));
+}
+
+export function progressBlocks(
+  rooms: readonly RoomProgress[],
+  stages: Stages,
+  now: number,
+  zone: string,
+): readonly Block[] {
+  return [
+    ...dueBlocks(stages, now, zone),
+    {
+      kind: 'table',
+      title: PROGRESS.title,
+      columns: PROGRESS.columns,
+      rows: rooms.map((room) => [
+        room.room,
+        PROGRESS.doneOf(room.stages.filter(isPast).length, room.stages.length),
+        room.next ? PROGRESS.nextIs(room.next.stage) : PROGRESS.finished,
+        waitsFor(room, now, zone),
+      ]),
+    },
+    ...behindBlock(rooms),
+    ...nextLists(rooms),
+  ];
+}
+
+/** Waits that are over; none where nothing waits. */
+export function dueBlocks(stages: Stages, now: number, zone: string): readonly Block[] {
+  const due = dueReminders(stages, now);
+  const same = (one: Reminder, other: Reminder): boolean => one.stage === other.stage && one.due === other.due;
+  const items = due
+    .filter((one, i) => due.findIndex((other) => same(one, other)) === i)
+    .map((one) => {
+      const rooms = due.filter((other) => same(one, other)).map(({ room }) => room);
+      return PROGRESS.due(rooms.join(', '), one.stage, sayMoment(one.due, zone));
+    });
+  return items.length === 0 ? [] : [{ kind: 'checklist', title: PROGRESS.dueTitle, items }];
+}
+
+/** What stands in the way of a room's next stage: what is known to be wrong or waits before it; for laying, what is not checked as well. */
+function waitsFor(room: RoomProgress, now: number, zone: string): string {
+  const { next, stages } = room;
+  if (!next) return '';
+  const at = stages.indexOf(next);
+  const needed = next.stage === 'lay' ? beforeLaying(room) : [];
+  const before = stages.slice(0, at).filter((one) => !isPast(one) && (one.state !== 'open' || needed.includes(one)));
+  return [...before, next]
+    .map((one) => wayOf(one, now, zone, needed.includes(one)))
+    .filter((way) => way !== '')
+    .join('; ');
+}
+
+function wayOf({ stage, state, mark }: StageProgress, now: number, zone: string, needed: boolean): string {
+  if (state === 'blocked') return PROGRESS.blocked(stage);
+  if (state === 'over') return PROGRESS.over(stage);
+  if (state === 'waiting') {
+    const until = mark?.until;
+    if (until === undefined) return PROGRESS.waitingOn(stage);
+    return PROGRESS.waiting(stage, sayMoment(until, zone), PROGRESS.hours((until - now) / HOUR));
+  }
+  return needed ? PROGRESS.unchecked(stage) : '';
+}
+
+function behindBlock(rooms: readonly RoomProgress[]): readonly Block[] {
+  const items = rooms.flatMap(({ room, behind }) => (behind.length > 0 ? [PROGRESS.behind(room, behind)] : []));
+  return items.length === 0 ? [] : [{ kind: 'checklist', title: PROGRESS.behindTitle, items }];
+}
+
+/** What to do next: rooms at one stage share a list. */
+function nextLists(rooms: readonly RoomProgress[]): readonly Block[] {
+  const stages = [...new Set(rooms.flatMap(({ next }) => (next ? [next.stage] : [])))];
+  return stages.slice(0, MOST_LISTS).map((stage) => {
+    const at = rooms.filter(({ next }) => next?.stage === stage).map(({ room }) => room);
+    return { kind: 'checklist', title: PROGRESS.todoTitle(at.join(', '), stage), items: STAGE_ITEMS[stage] };
+  });
+}
+
+/** Each room's next stage, to tick off. */
+export function tickActions(rooms: readonly RoomProgress[]): readonly Action[] {
+  return rooms.slice(0, MOST_ACTIONS).flatMap(({ room, next }) =>
+    next
+      ? [
+          {
+            label: PROGRESS.tick(room, next.stage),
+            ask: `project progress done ${next.stage} ${room}`,
+            among: PROGRESS.among,
+          },
+        ]
+      : [],
+  );
+}

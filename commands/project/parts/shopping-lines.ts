@@ -1,0 +1,81 @@
+/** A project's needs, asked through the same commands as anybody asks, added up and rounded once. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { type Line, mergeNeeds } from '../../../src/project/needs-merged.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { type Tally, tally } from '../../../src/project/shopping-left.ts';
+import type { Caution } from '../../../src/reply/caution.ts';
+import type { Need } from '../../../src/reply/need.ts';
+import type { Untold } from '../../../src/words/shopping.ts';
+import { SHOPPING } from '../../../src/words/shopping.ts';
+import { listAsks } from './shopping-asks.ts';
+
+/** What a list is made of. */
+export interface Listed {
+  readonly lines: readonly Line[];
+  readonly untold: readonly Untold[];
+  /** Asks that could not be answered, in words. */
+  readonly unread: readonly string[];
+  /** Asks that are refused for safety, in words. */
+  readonly refused: readonly string[];
+  readonly cautions: readonly Caution[];
+}
+
+/** What one ask gives to a list. */
+type Given = Pick<Listed, 'unread' | 'refused' | 'cautions'> & { readonly needs: readonly Need[] };
+
+/** Answers are worked out once for the same ask of the same project as it is: ticking off does not lay floors again. */
+const known = new Map<string, Promise<Given>>();
+const MOST_KNOWN = 500;
+
+/** The list of a project, whatever is bought of it. */
+export async function listOf(project: Project, context: Context): Promise<Listed> {
+  const { asks, untold } = listAsks(project, context.commands, context.habits);
+  const settings = (await context.desk?.person())?.settings;
+  const filledFrom = JSON.stringify([project.rooms, project.picks, settings, context.habits]);
+  const given: Given[] = [];
+  for (const ask of asks) given.push(await once(`${filledFrom}\n${ask}`, () => askFor(ask, context)));
+  const topics = new Map(given.flatMap(({ cautions }) => cautions).map((caution) => [caution.topic, caution]));
+  return {
+    lines: mergeNeeds(given.flatMap(({ needs }) => needs)),
+    untold,
+    unread: given.flatMap(({ unread }) => unread),
+    refused: given.flatMap(({ refused }) => refused),
+    cautions: [...topics.values()],
+  };
+}
+
+/** The list beside what is bought. */
+export function talliesOf({ lines }: Listed, project: Project): readonly Tally[] {
+  return tally(lines, project.shopping);
+}
+
+async function askFor(ask: string, context: Context): Promise<Given> {
+  const { outcome } = await context.ask(ask);
+  return givenBy(ask, outcome);
+}
+
+function givenBy(ask: string, outcome: Outcome): Given {
+  const nothing = { needs: [], unread: [], refused: [], cautions: [] };
+  if ('problems' in outcome) {
+    const [{ expected, fix }] = outcome.problems;
+    return { ...nothing, unread: [SHOPPING.unread(ask, expected, fix)] };
+  }
+  if ('why' in outcome) {
+    const { why, call, cautions } = outcome;
+    return { ...nothing, refused: [SHOPPING.refused(ask, why, call)], cautions };
+  }
+  return { ...nothing, needs: outcome.needs ?? [], cautions: outcome.cautions };
+}
+
+function once(key: string, work: () => Promise<Given>): Promise<Given> {
+  const before = known.get(key);
+  if (before) return before;
+  const given = work();
+  known.set(key, given);
+  // What failed is not remembered.
+  given.catch(() => known.delete(key));
+  const [oldest] = known.keys();
+  if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);
+  return given;
+}

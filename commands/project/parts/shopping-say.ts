@@ -1,0 +1,149 @@
+/** A shopping list in words: what is left, grouped as the job or the shop goes, what is bought, what may go back. */
+
+import { ticks } from '../../../src/core/length.ts';
+import { cents } from '../../../src/core/money.ts';
+import type { Habits } from '../../../src/measure/reading.ts';
+import { sayArea, sayMoney, sayNumber, sayWeight } from '../../../src/measure/say.ts';
+import { sayLength } from '../../../src/measure/say-length.ts';
+import { lineCost } from '../../../src/project/needs-merged.ts';
+import type { Shopping } from '../../../src/project/shopping.ts';
+import type { Tally } from '../../../src/project/shopping-left.ts';
+import type { Need } from '../../../src/reply/need.ts';
+import type { Action, Block, Fact } from '../../../src/reply/reply.ts';
+import { STAGES } from '../../../src/reply/stage.ts';
+import { AISLES, aisleOf, SHOPPING, STAGE_NAMES } from '../../../src/words/shopping.ts';
+import type { Listed } from './shopping-lines.ts';
+
+export type Grouping = 'stage' | 'aisle';
+
+const LITRES_PER_QUART = 3.785411784 / 4;
+/** As many choices as one list of them shows. */
+const MOST_ACTIONS = 20;
+
+/** Whole packages of a thing, or an amount in its own measure. */
+export function sayAmount(thing: Pick<Tally, 'unit' | 'package'>, amount: number, habits: Habits): string {
+  if (thing.package) return `${sayNumber(amount, habits)} ${amount === 1 ? thing.package.label : thing.package.labels}`;
+  return sayMeasure(thing.unit, amount, habits);
+}
+
+function sayMeasure(unit: Need['quantity']['unit'], amount: number, habits: Habits): string {
+  if (unit === 'area') return sayArea(BigInt(Math.round(amount)), habits);
+  if (unit === 'length') return sayLength(ticks(Math.round(amount)), habits);
+  if (unit === 'weight') return sayWeight(amount, habits);
+  if (unit === 'count') return sayNumber(amount, habits);
+  if (habits.units === 'imperial') return `${sayNumber(amount / LITRES_PER_QUART, habits)} qt`;
+  return amount < 1 ? `${sayNumber(amount * 1000, habits, 0)} ml` : `${sayNumber(amount, habits)} L`;
+}
+
+/** What is left, by stage or by aisle, then what is bought and what may go back. */
+export function listBlocks(
+  tallies: readonly Tally[],
+  shopping: Shopping,
+  by: Grouping,
+  habits: Habits,
+): readonly Block[] {
+  const left = tallies.filter((one) => one.left > 0);
+  const groups: readonly (readonly [string, readonly Tally[]])[] =
+    by === 'stage'
+      ? STAGES.map((stage) => [STAGE_NAMES[stage], left.filter((one) => one.stage === stage)])
+      : AISLES.map((aisle) => [aisle, left.filter((one) => aisleOf(one.item) === aisle)]);
+  const lists = groups.flatMap(([title, things]): Block[] =>
+    things.length === 0 ? [] : [{ kind: 'checklist', title, items: things.map((one) => sayLeft(one, habits)) }],
+  );
+  return [
+    ...lists,
+    ...costBlock(tallies, shopping, habits),
+    ...boughtBlock(shopping, habits),
+    ...backBlock(tallies, habits),
+  ];
+}
+
+function sayLeft(one: Tally, habits: Habits): string {
+  const what = sayAmount(one, one.left, habits);
+  const cost = costOf(one);
+  const price = cost === undefined || !one.price ? undefined : sayMoney(cents(cost), one.price.currency, habits);
+  const line = one.bought > 0 ? SHOPPING.more(what, one.label, one.lots, price) : SHOPPING.some(what, one.label, price);
+  return SHOPPING.note(line, one.notes);
+}
+
+/** What is left of a thing costs, in cents with tax. */
+export function costOf({ left, price, package: sold }: Tally): number | undefined {
+  return sold && price ? lineCost({ count: left, price }) : undefined;
+}
+
+/** Left to buy and bought so far, in the currency that most of it is in; others stay out of the sum. */
+export function costsOf(tallies: readonly Tally[], shopping: Shopping, habits: Habits) {
+  const left = tallies.filter((one) => one.left > 0);
+  const priced = left.filter((one) => one.price?.currency === habits.currency && costOf(one) !== undefined);
+  const paid = shopping.bought.flatMap(({ cost }) => (cost?.currency === habits.currency ? [cost.cents] : []));
+  return {
+    left: priced.reduce((sum, one) => sum + (costOf(one) ?? 0), 0),
+    unpriced: left.length - priced.length,
+    paid: paid.reduce((sum, one) => sum + one, 0),
+    things: left.length,
+  };
+}
+
+function costBlock(tallies: readonly Tally[], shopping: Shopping, habits: Habits): readonly Block[] {
+  const { left, paid, unpriced } = costsOf(tallies, shopping, habits);
+  const money = (amount: number): string => sayMoney(cents(amount), habits.currency, habits);
+  const facts: readonly Fact[] = [
+    ...(left > 0 ? [{ label: SHOPPING.costLeft, value: money(left) }] : []),
+    ...(paid > 0 ? [{ label: SHOPPING.costPaid, value: money(paid) }] : []),
+    ...(left > 0 && paid > 0 ? [{ label: SHOPPING.costSum, value: money(left + paid) }] : []),
+    ...(unpriced > 0 ? [{ label: SHOPPING.unpriced, value: String(unpriced) }] : []),
+  ];
+  return left + paid > 0 ? [{ kind: 'facts', title: SHOPPING.costTitle, facts }] : [];
+}
+
+function boughtBlock({ bought }: Shopping, habits: Habits): readonly Block[] {
+  if (bought.length === 0) return [];
+  const rows = bought.map(({ label, unit, amount, packages, cost, lot }) => [
+    label,
+    packages ? sayAmount({ unit, package: packages }, packages.count, habits) : sayMeasure(unit, amount, habits),
+    cost ? sayMoney(cents(cost.cents), cost.currency, habits) : '',
+    lot ?? '',
+  ]);
+  return [{ kind: 'table', title: SHOPPING.boughtTitle, columns: SHOPPING.boughtColumns, rows }];
+}
+
+function backBlock(tallies: readonly Tally[], habits: Habits): readonly Block[] {
+  const items = tallies.flatMap((one) => {
+    const { over, back, label, item } = one;
+    if (over === 0) return [];
+    if (back === 0) return [SHOPPING.overOpened(sayAmount(one, over, habits), label)];
+    const say = item.startsWith('plank') ? SHOPPING.back : SHOPPING.backPlain;
+    return [say(sayAmount(one, back, habits), label)];
+  });
+  return items.length === 0 ? [] : [{ kind: 'checklist', title: SHOPPING.backTitle, items }];
+}
+
+/** What is not worked out yet, and what is not for the asker to do. */
+export function openBlocks({ untold, unread, refused }: Listed): readonly Block[] {
+  const open = [...untold.map(SHOPPING.untold), ...unread];
+  return [
+    ...(refused.length > 0 ? [{ kind: 'checklist', title: SHOPPING.refusedTitle, items: refused } as const] : []),
+    ...(open.length > 0 ? [{ kind: 'checklist', title: SHOPPING.untoldTitle, items: open } as const] : []),
+  ];
+}
+
+/** Each thing left, to tick off whole, and the list in its other order. */
+export function listActions(tallies: readonly Tally[], by: Grouping): readonly Action[] {
+  const left = tallies.filter((one) => one.left > 0).slice(0, MOST_ACTIONS);
+  const other = by === 'stage' ? 'aisle' : 'stage';
+  return [
+    ...left.map(({ label }) => ({
+      label: SHOPPING.buyAll(label),
+      ask: `project shopping bought all ${typeable(label)}`,
+      among: SHOPPING.among,
+    })),
+    ...(left.length > 0
+      ? [{ label: other === 'aisle' ? SHOPPING.byAisle : SHOPPING.byStage, ask: `project shopping by: ${other}` }]
+      : []),
+  ];
+}
+
+/** A label without what parts two purchases in one line. */
+export function typeable(label: string): string {
+  return label.replace(/[,;]/g, '').replace(/\s+/g, ' ');
+}

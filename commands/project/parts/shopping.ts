@@ -1,0 +1,116 @@
+/** From what is told of shopping to the list: shown, or ticked off first. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { cents } from '../../../src/core/money.ts';
+import { readPurchases } from '../../../src/measure/bought.ts';
+import { sayMoney } from '../../../src/measure/say.ts';
+import { LIMITS } from '../../../src/project/limits.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { lotsOf, MOST_BOUGHT } from '../../../src/project/shopping.ts';
+import type { Caution } from '../../../src/reply/caution.ts';
+import type { Result } from '../../../src/reply/reply.ts';
+import { tooMany } from '../../../src/words/project-lists.ts';
+import { mixedLots, SHOPPING, SHOPPING_PROBLEMS } from '../../../src/words/shopping.ts';
+import { changeHere, projectHere } from './project-here.ts';
+import { type Listed, listOf, talliesOf } from './shopping-lines.ts';
+import { costsOf, type Grouping, listActions, listBlocks, openBlocks } from './shopping-say.ts';
+import { type Tick, ticksOf } from './shopping-tick.ts';
+
+export interface ShoppingAsk {
+  readonly do: string;
+  readonly by: Grouping;
+}
+
+/** Result data of kind `shopping`: amounts in the unit of the need, money in cents, tax included. */
+interface ShoppingResult extends Result {
+  readonly kind: 'shopping';
+  readonly lines: readonly {
+    readonly item: string;
+    readonly label: string;
+    readonly stage: string;
+    readonly unit: string;
+    readonly amount: number;
+    readonly count?: number;
+    readonly bought: number;
+    readonly left: number;
+    readonly back: number;
+  }[];
+  readonly leftCents: number;
+  readonly paidCents: number;
+}
+
+/** Ways to ask for the list itself. */
+const LIST =
+  /^(?:the )?(?:list|show(?: list)?|what(?:'s|’s| is) left(?: to buy)?|left(?: to buy)?|all|everything)?(?: ?by (?:aisles?|stages?))?$/i;
+
+export async function answerShopping(ask: ShoppingAsk, context: Context): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  const byAisle = /(?<![a-z])aisles?(?![a-z])/i.test(ask.do);
+  const by = byAisle ? 'aisle' : ask.by;
+  const listed = await listOf(project, context);
+  if (LIST.test(ask.do)) return replyOf(project, listed, by, context, []);
+  const told = readPurchases(ask.do, { option: 'do', habits: context.habits, note: () => undefined });
+  if (!told || told.length === 0) return { problems: [SHOPPING_PROBLEMS.unread(ask.do)] };
+  const tallies = talliesOf(listed, project);
+  const ticks: Tick[] = [];
+  for (const one of told) {
+    const made = ticksOf(one, tallies, context.habits, context.now());
+    if ('problem' in made)
+      return { problems: [{ ...made.problem, fix: ask.do.replace(one.text, () => made.problem.fix) }] };
+    ticks.push(...made.ticks);
+  }
+  if (project.shopping.bought.length + ticks.length > MOST_BOUGHT) {
+    return { problems: [tooMany('purchases', MOST_BOUGHT, 'project shopping')] };
+  }
+  const said = ticks.map((tick) => tick.said).join(' ');
+  const done = await changeHere(context, 'tick', ({ shopping }) => ({
+    parts: { shopping: ticks.reduce((now, tick) => tick.change(now), shopping) },
+    said: SHOPPING.said(said).slice(0, LIMITS.note),
+    result: undefined,
+  }));
+  if ('problems' in done) return done;
+  return replyOf(done.project, listed, by, context, ticks);
+}
+
+function replyOf(project: Project, listed: Listed, by: Grouping, context: Context, ticks: readonly Tick[]): Outcome {
+  const { habits } = context;
+  const tallies = talliesOf(listed, project);
+  const { left, unpriced, paid, things } = costsOf(tallies, project.shopping, habits);
+  const cost = left > 0 ? sayMoney(cents(left), habits.currency, habits) : undefined;
+  const list = tallies.length === 0 ? SHOPPING.nothing : SHOPPING.headline(things, cost, unpriced);
+  const data: ShoppingResult = {
+    kind: 'shopping',
+    lines: tallies.map(({ item, label, stage, unit, amount, count, bought, left: more, back }) => ({
+      item,
+      label,
+      stage,
+      unit,
+      amount,
+      ...(count !== undefined && { count }),
+      bought,
+      left: more,
+      back,
+    })),
+    leftCents: left,
+    paidCents: paid,
+  };
+  return {
+    headline: [...ticks.map(({ said }) => said), list].join(' '),
+    blocks: [...listBlocks(tallies, project.shopping, by, habits), ...openBlocks(listed)],
+    assumed: [...context.assumed, ...ticks.flatMap(({ assumed }) => (assumed === undefined ? [] : [assumed]))],
+    cautions: [...lotCautions(project), ...listed.cautions],
+    sources: [],
+    actions: listActions(tallies, by),
+    audience: 'asker',
+    data,
+  };
+}
+
+function lotCautions({ shopping }: Project): readonly Caution[] {
+  const items = new Map(shopping.bought.map(({ item, label }) => [item, label]));
+  return [...items].flatMap(([item, label]) => {
+    const lots = lotsOf(shopping, item);
+    return lots.length > 1 ? [{ topic: `mixed-lots ${item}`, text: mixedLots(label, lots) }] : [];
+  });
+}

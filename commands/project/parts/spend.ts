@@ -1,0 +1,153 @@
+/** From what is told of money to what the project costs: estimate against actual, budget, who pays. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { cents } from '../../../src/core/money.ts';
+import { thingsNamed } from '../../../src/measure/item-named.ts';
+import { stageNamed } from '../../../src/measure/progress-said.ts';
+import { sayMoney } from '../../../src/measure/say.ts';
+import { readMoney, type ToldMoney } from '../../../src/measure/spent.ts';
+import { LIMITS } from '../../../src/project/limits.ts';
+import type { Project } from '../../../src/project/project.ts';
+import type { Tally } from '../../../src/project/shopping-left.ts';
+import {
+  addEntry,
+  MOST_ENTRIES,
+  removeEntry,
+  type Spend,
+  type SpendStage,
+  setBudget,
+} from '../../../src/project/spend.ts';
+import { type SpendSummary, summarise } from '../../../src/project/spend-summary.ts';
+import type { Result } from '../../../src/reply/reply.ts';
+import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
+import { SPEND, SPEND_PROBLEMS } from '../../../src/words/spend.ts';
+import { changeHere, projectHere } from './project-here.ts';
+import { listOf, talliesOf } from './shopping-lines.ts';
+import { sayStage, spendBlocks } from './spend-say.ts';
+
+export interface SpendAsk {
+  readonly do: string;
+}
+
+/** Result data of kind `spend`: whole cents of the asker's currency. */
+interface SpendResult extends Result, SpendSummary {
+  readonly kind: 'spend';
+}
+
+const TOOLS =
+  /(?<![a-z])(?:saws?|drills?|nailers?|knives|knife|hammer|tools?|rent(?:al|ed)?|hire[d]?|vacuum|meter|pads|gloves|bar|scraper|mixer)(?![a-z])/i;
+const LONGEST_WHAT = 200;
+
+export async function answerSpend(ask: SpendAsk, context: Context): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  const notes: string[] = [];
+  const told = readMoney(ask.do, { option: 'do', habits: context.habits, note: (line) => notes.push(line) });
+  if (!told) return { problems: [SPEND_PROBLEMS.unread(ask.do)] };
+  const listed = await listOf(project, context);
+  const tallies = talliesOf(listed, project);
+  if (told.kind === 'show') return replyOf(project, tallies, '', notes, context);
+  const { entries } = project.spend;
+  if (told.kind === 'remove' && entries[told.place - 1] === undefined) {
+    return {
+      problems: [noSuchPlace(ask.do, entries.length, entries.length > 0 ? `remove ${entries.length}` : 'list')],
+    };
+  }
+  if (told.kind !== 'remove' && told.kind !== 'budget' && entries.length >= MOST_ENTRIES) {
+    return { problems: [tooMany('entries', MOST_ENTRIES, 'project spend remove 1')] };
+  }
+  const made = madeOf(told, tallies, context);
+  const done = await changeHere(context, 'spend', ({ spend }) => {
+    const said = made.said(spend);
+    return { parts: { spend: made.change(spend) }, said: SPEND.said(said).slice(0, LIMITS.note), result: said };
+  });
+  if ('problems' in done) return done;
+  return replyOf(done.project, talliesOf(listed, done.project), done.result, [...notes, ...made.assumed], context);
+}
+
+interface MadeSpend {
+  said(spend: Spend): string;
+  change(spend: Spend): Spend;
+  readonly assumed: readonly string[];
+}
+
+function madeOf(told: Exclude<ToldMoney, { kind: 'show' }>, tallies: readonly Tally[], context: Context): MadeSpend {
+  const { habits } = context;
+  if (told.kind === 'budget') {
+    const { price } = told;
+    return {
+      said: () => (price ? SPEND.budgetSet(sayMoney(price.cents, price.currency, habits)) : SPEND.budgetGone),
+      change: (spend) => setBudget(spend, price && { cents: price.cents, currency: price.currency }),
+      assumed: [],
+    };
+  }
+  if (told.kind === 'remove') {
+    return {
+      said: ({ entries }) => SPEND.removed(entries[told.place - 1]?.what ?? String(told.place)),
+      change: (spend) => removeEntry(spend, told.place - 1),
+      assumed: [],
+    };
+  }
+  const { price, payer = 'self' } = told;
+  const stage = stageOf(told.what, tallies);
+  const what = told.what.slice(0, LONGEST_WHAT);
+  const amount = sayMoney(price.cents, price.currency, habits);
+  const say = told.kind === 'refund' ? SPEND.refunded : SPEND.added;
+  const entry = {
+    what: what === '' ? SPEND.untold : what,
+    cents: told.kind === 'refund' ? -price.cents : price.cents,
+    currency: price.currency,
+    stage,
+    payer,
+    at: context.now(),
+  };
+  return {
+    said: () => say(amount, what, SPEND.payers[payer]),
+    change: (spend) => addEntry(spend, entry),
+    assumed: [SPEND.stageTaken(sayStage(stage))],
+  };
+}
+
+/** The stage that something is for: named, or that of the thing of the list it names; tools and the rest apart. */
+function stageOf(what: string, tallies: readonly Tally[]): SpendStage {
+  const words = what
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}-]+/u)
+    .filter((word) => word.length > 2);
+  const things = words.length === 0 ? [] : thingsNamed(words, tallies);
+  if (TOOLS.test(what) && !/(?<![a-z])blades?(?![a-z])/i.test(what)) return 'tools';
+  const stages = new Set(things.map(({ stage }) => stage));
+  const [stage] = stages;
+  if (stage !== undefined && stages.size === 1) return stage;
+  if (/(?<![a-z])(?:adhesive|glue)(?![a-z])/i.test(what)) return 'subfloor';
+  return stageNamed(what) ?? 'other';
+}
+
+function replyOf(
+  project: Project,
+  tallies: readonly Tally[],
+  said: string,
+  notes: readonly string[],
+  context: Context,
+): Outcome {
+  const { habits } = context;
+  const currency = project.spend.budget?.currency ?? habits.currency;
+  const summary = summarise(tallies, project.shopping, project.spend, currency);
+  const money = (amount: number): string => sayMoney(cents(amount), currency, habits);
+  const line = SPEND.headline(
+    money(summary.spent),
+    summary.left > 0 ? money(summary.expected) : undefined,
+    summary.budget === undefined ? undefined : money(summary.budget),
+  );
+  const data: SpendResult = { kind: 'spend', ...summary };
+  return {
+    headline: [said, line].filter((one) => one !== '').join(' '),
+    blocks: spendBlocks(project, summary, currency, habits),
+    assumed: [...context.assumed, ...notes],
+    cautions: [],
+    sources: [],
+    actions: [],
+    audience: 'asker',
+    data,
+  };
+}

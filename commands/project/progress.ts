@@ -1,0 +1,28 @@
+/** `project progress`: how far each room is, what blocks the next stage, and waits with their times. */
+
+import { z } from 'zod';
+import { defineCommand } from '../../src/bot/command.ts';
+import { text } from '../../src/measure/options.ts';
+import { read } from '../../src/measure/reading.ts';
+import { answerProgress } from './parts/progress.ts';
+
+export default defineCommand({
+  group: 'project',
+  name: 'progress',
+  summary: 'How far each room is, what the next stage waits for; tick stages off',
+  options: z.object({
+    do: text(
+      {
+        summary: '“done tear-out bedroom”, “not flat hall”, “acclimating since Friday 18:00 for 48 h”',
+        example: 'done tear-out bedroom',
+        standard: 'list',
+      },
+      (typed) => read(typed.trim()),
+    ),
+  }),
+  examples: [
+    { ask: 'project progress', headline: '' },
+    { ask: 'project progress done tear-out bedroom', headline: '' },
+  ],
+  run: (options, context) => answerProgress(options, context),
+});

@@ -1,0 +1,29 @@
+/** `project spend`: what the job has cost and will cost, stage by stage, against its budget, and who pays. */
+
+import { z } from 'zod';
+import { defineCommand } from '../../src/bot/command.ts';
+import { text } from '../../src/measure/options.ts';
+import { read } from '../../src/measure/reading.ts';
+import { answerSpend } from './parts/spend.ts';
+
+export default defineCommand({
+  group: 'project',
+  name: 'spend',
+  summary: 'What the job has cost and will cost, its budget, and who pays',
+  options: z.object({
+    do: text(
+      {
+        summary: '“spent $84.20 on adhesive, insurer”, “refund $32.50 carton”, “budget $2500”',
+        example: 'spent $84.20 on adhesive, insurer',
+        standard: 'list',
+      },
+      (typed) => read(typed.trim()),
+    ),
+  }),
+  examples: [
+    { ask: 'project spend', headline: '' },
+    { ask: 'project spend spent $84.20 on adhesive, insurer', headline: '' },
+    { ask: 'project spend budget $2500', headline: '' },
+  ],
+  run: (options, context) => answerSpend(options, context),
+});

@@ -1,0 +1,47 @@
+/** A finding as told: the room it is in, how large it is, and what is unsafe about it. */
+
+import type { Area } from '../core/area.ts';
+import { readPart } from './place-area.ts';
+import { type Found, foundAside } from './place-found.ts';
+import type { Reading } from './reading.ts';
+import { plainSigns } from './room-plain.ts';
+import { pairPattern } from './room-side.ts';
+
+export interface ToldFinding {
+  /** One of the names, where one is told. */
+  readonly room: string | undefined;
+  /** Square ticks, where a size is told. */
+  readonly area: Area | undefined;
+  readonly found: Found;
+}
+
+const SQUARE = /\d[\d.,]* ?(?:sq(?:uare|\.)? ?(?:ft|feet|foot|m)\.?|sqft|ft²|m²)/i;
+
+const UNIT = /(?:ft|feet|foot|in|inch|inches|mm|cm|m|['"²])\s*\.?$/;
+
+/** What a finding tells. Never throws. */
+export function readFinding(text: string, names: readonly string[], reading: Reading): ToldFinding {
+  const plain = plainSigns(text);
+  const size = SQUARE.exec(plain)?.[0] ?? new RegExp(pairPattern().source).exec(plain)?.[0];
+  const part =
+    size === undefined ? undefined : readPart(size.trim(), { ...reading, note: () => undefined }, { line: false });
+  return {
+    room: roomIn(plain, names),
+    area: part?.ok && part.value.area > 0n ? part.value.area : undefined,
+    // A size in feet is no lumber: 2 x 3 ft stands beside no joist.
+    found: foundAside(size !== undefined && UNIT.test(size) ? plain.replace(size, ' ') : text),
+  };
+}
+
+/** The name that stands in a text as a word of its own; the longest of several. */
+export function roomIn(text: string, names: readonly string[]): string | undefined {
+  const plain = ` ${plainSigns(text).replace(/[^\p{L}\p{N}]+/gu, ' ')} `;
+  const named = names.filter((name) =>
+    plain.includes(
+      ` ${plainSigns(name)
+        .replace(/[^\p{L}\p{N}]+/gu, ' ')
+        .trim()} `,
+    ),
+  );
+  return [...named].sort((a, b) => b.length - a.length)[0];
+}

@@ -1,0 +1,77 @@
+/** What is told of money: spent $84.20 on adhesive, insurer; refund $32.50 carton; budget $2,500. */
+
+import { FIGURE, MARK, readPrice } from './price.ts';
+import type { Reading } from './reading.ts';
+import { plainSigns, withoutHidden } from './room-plain.ts';
+import type { Price } from './told.ts';
+
+export type ToldMoney =
+  | { readonly kind: 'show' }
+  | { readonly kind: 'remove'; readonly place: number }
+  | { readonly kind: 'budget'; readonly price: Price | undefined }
+  | {
+      readonly kind: 'spent' | 'refund';
+      readonly price: Price;
+      /** What for, as typed. */
+      readonly what: string;
+      readonly payer: 'self' | 'insurer' | 'landlord' | undefined;
+    };
+
+const LONGEST_TEXT = 400;
+const MONEY = new RegExp(`${MARK} ?${FIGURE}|${FIGURE} ?${MARK}`, 'i');
+const BARE = new RegExp(`(?<![\\p{L}\\d.,])${FIGURE}(?![\\p{L}\\d])`, 'u');
+const REFUND =
+  /(?<![a-z])(?:refund(?:ed|s)?|money back|got back|got .{1,20} back|credited|reimbursed|return(?:ed)?)(?![a-z])/;
+const BUDGET = /(?<![a-z])budget(?![a-z])/;
+const PAYERS: readonly (readonly [RegExp, 'self' | 'insurer' | 'landlord'])[] = [
+  [
+    /,?\s*(?:(?:paid|covered|pays?) by |from |for |the |my |our )*\binsur(?:er|ance)(?: company)?(?: pays| paid| covers)?\b/i,
+    'insurer',
+  ],
+  [/,?\s*(?:(?:paid|covered|pays?) by |from |for |the |my |our )*\blandlord(?: pays| paid| covers)?\b/i, 'landlord'],
+  [/,?\s*(?:paid by (?:me|myself|us|self)|\b(?:myself|out of pocket|self)\b)/i, 'self'],
+];
+const VERBS =
+  /^(?:\s|[,;:-]|(?:i|we|i've|we've|have|has|just|also|paid|spent|spend|pay|cost|costs|add|added|bought|refund(?:ed|s)?|got|back|money|returned|return|credited|reimbursed|of|on|for|from|to|a|an|the|in|was|were|is|it)(?![\p{L}\d]))+/iu;
+
+/** A text as money told; undefined where it tells none. Never throws. */
+export function readMoney(text: string, reading: Reading): ToldMoney | undefined {
+  const typed = withoutHidden(text, ' ').replace(/\s+/g, ' ').trim();
+  if (typed.length > LONGEST_TEXT) return undefined;
+  const plain = plainSigns(typed);
+  if (/^(?:list|show|total|sum|how much(?: so far)?\??)?$/.test(plain)) return { kind: 'show' };
+  const removed = /^(?:remove|delete|undo|strike|take out)(?: (?:entry|number|no\.?|line))? ?#?(\d{1,4})$/.exec(plain);
+  if (removed) return { kind: 'remove', place: Number(removed[1]) };
+  const money = MONEY.exec(plain) ?? bareIn(plain);
+  if (BUDGET.test(plain) && /(?<![a-z])(?:none|no|remove|off|without)(?![a-z])/.test(plain)) {
+    return { kind: 'budget', price: undefined };
+  }
+  if (!money) return undefined;
+  const price = readPrice(money[0], reading);
+  if (!price.ok || price.value.cents === 0) return undefined;
+  if (BUDGET.test(plain)) return { kind: 'budget', price: price.value };
+  const rest = `${typed.slice(0, money.index)} ${typed.slice(money.index + money[0].length)}`;
+  const payer = PAYERS.find(([pattern]) => pattern.test(rest));
+  const bare = payer ? rest.replace(payer[0], ' ') : rest;
+  const what = trimmed(bare);
+  return {
+    kind: REFUND.test(plain) ? 'refund' : 'spent',
+    price: price.value,
+    what,
+    payer: payer?.[1],
+  };
+}
+
+/** A lone figure is an amount in the asker's own currency where nothing else could be meant. */
+function bareIn(plain: string): RegExpExecArray | null {
+  return /(?<![a-z])(?:spent|spend|paid|pay|refund(?:ed)?|budget|cost)(?![a-z])/.test(plain) ? BARE.exec(plain) : null;
+}
+
+function trimmed(text: string): string {
+  let rest = text.replace(/\s+/g, ' ').trim();
+  rest = rest.replace(VERBS, '').trim();
+  return rest
+    .replace(/^[\s,;:.-]+|[\s,;:.-]+$/g, '')
+    .replace(/\s*,\s*$/, '')
+    .replace(/\s+(?:for|on|from|by)$/i, '');
+}

@@ -1,0 +1,178 @@
+/** The words of a project's shopping list. */
+
+import type { Problem } from '../reply/problem.ts';
+import type { Stage } from '../reply/stage.ts';
+import { quoted } from './asks.ts';
+import { counted } from './floor.ts';
+
+/** What could not be worked out yet, and what to type for it. */
+export interface Untold {
+  readonly what: string;
+  readonly tell: string;
+}
+
+export const UNTOLD = {
+  rooms: { what: 'Rooms', tell: `project room bedroom 11' x 12'6"` },
+  plank: { what: 'Planks and underlay: which plank?', tell: 'project pick plank: 6 x 48 in, 10 per carton' },
+  floor: (rooms: readonly string[]): Untold => ({
+    what: `Tear-out: what lies in ${rooms.join(', ')} now?`,
+    tell: `project room floor ${rooms[0] ?? ''}: carpet`,
+  }),
+  subfloor: {
+    what: 'Subfloor: squeaks, soft spots and low places are known once the old floor is out',
+    tell: 'level readings: 3/16 in over 10 ft, area: 4 x 6 ft',
+  },
+  doorways: {
+    what: 'Transitions: which doorways does the floor end in?',
+    tell: 'project pick doorways: bath 30 in to tile 1/2 in',
+  },
+  trim: { what: 'Baseboards: new ones, and in which lengths?', tell: 'project pick stock: 8 ft $7.98; 12 ft $12.48' },
+} as const;
+
+export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
+  clear: 'Clear the room',
+  'tear-out': 'Tear-out',
+  subfloor: 'Squeaks and patches',
+  flat: 'Flat',
+  dry: 'Dry',
+  acclimate: 'Cartons in the room',
+  lay: 'Lay the floor',
+  transitions: 'Transitions',
+  baseboards: 'Baseboards',
+  caulk: 'Caulk and fill',
+  paint: 'Paint',
+};
+
+export const AISLES = [
+  'Flooring',
+  'Lumber',
+  'Trim and doors',
+  'Hardware',
+  'Building materials',
+  'Paint',
+  'Cleaning and safety',
+] as const;
+export type Aisle = (typeof AISLES)[number];
+
+const AISLE_OF: readonly (readonly [start: string, aisle: Aisle])[] = [
+  ['plank', 'Flooring'],
+  ['underlay', 'Flooring'],
+  ['t-moulding', 'Flooring'],
+  ['reducer', 'Flooring'],
+  ['end cap', 'Flooring'],
+  ['nosing', 'Flooring'],
+  ['panel', 'Lumber'],
+  ['block 2x4', 'Lumber'],
+  ['baseboard', 'Trim and doors'],
+  ['levelling', 'Building materials'],
+  ['subfloor adhesive', 'Building materials'],
+  ['caulk', 'Paint'],
+  ['wood filler', 'Paint'],
+  ['trim p', 'Paint'],
+  ['contractor bag', 'Cleaning and safety'],
+  ['mask', 'Cleaning and safety'],
+  ['container', 'Cleaning and safety'],
+];
+
+/** Where a shop has it; what is fastened with or cut with is hardware. */
+export function aisleOf(item: string): Aisle {
+  return AISLE_OF.find(([start]) => item.startsWith(start))?.[1] ?? 'Hardware';
+}
+
+export const SHOPPING = {
+  headline: (left: number, cost: string | undefined, unpriced: number) => {
+    if (left === 0) return 'Nothing left to buy.';
+    const price =
+      cost === undefined ? '' : `: ${cost}${unpriced > 0 ? ` for those with a price, ${unpriced} without` : ''}`;
+    return `${counted(left, 'thing')} left to buy${price}.`;
+  },
+  nothing: 'Nothing can be worked out for this project yet.',
+  bought: (what: string, label: string) => `Bought: ${label}, ${what}.`,
+  returned: (what: string, label: string) => `Returned: ${label}, ${what}.`,
+  opened: (what: string, label: string) => `Opened: ${label}, ${what}.`,
+  unbought: (label: string) => `Not bought after all: ${label}.`,
+  said: (text: string) => `shopping: ${text}`,
+  some: (what: string, label: string, cost: string | undefined) =>
+    `${label}: ${what}${cost === undefined ? '' : `, ${cost}`}`,
+  more: (what: string, label: string, lots: readonly string[], cost: string | undefined) =>
+    `${label}: ${what} more${lots.length > 0 ? `, of lot ${lots.join(' or ')} as the others` : ''}${cost === undefined ? '' : `, ${cost}`}`,
+  note: (line: string, notes: readonly string[]) => (notes.length === 0 ? line : `${line} (${notes.join('; ')})`),
+  boughtTitle: 'Bought',
+  boughtColumns: ['What', 'How much', 'Paid', 'Lot'],
+  backTitle: 'Can go back',
+  back: (what: string, label: string) => `${label}: ${what}, unopened with its receipt; keep a few planks for repairs`,
+  backPlain: (what: string, label: string) => `${label}: ${what}, unopened with its receipt`,
+  overOpened: (what: string, label: string) => `${label}: ${what} more than is needed, but opened`,
+  untoldTitle: 'Not worked out yet',
+  untold: ({ what, tell }: Untold) => `${what}: type “${tell}”`,
+  unread: (ask: string, expected: string, fix: string) => `${quoted(ask)}: ${expected} Type “${fix}”`,
+  refused: (ask: string, why: string, call: string) => `${quoted(ask)}: ${why} Call: ${call}.`,
+  refusedTitle: 'Not for you to do',
+  costTitle: 'Cost',
+  costLeft: 'Left to buy',
+  costPaid: 'Bought so far',
+  costSum: 'Together',
+  unpriced: 'Without a price yet',
+  buyAll: (label: string) => `Bought: ${label}`,
+  among: 'Tick off',
+  byAisle: 'By aisle',
+  byStage: 'By stage',
+  each: (price: string, label: string) =>
+    `${price} taken as the price of one (${label}); type “for ${price}” where it was for all`,
+  total: (price: string, label: string) =>
+    `${price} taken for all of it (${label}); type “at ${price} each” where it was for one`,
+} as const;
+
+/** Two lots of one plank on one floor. */
+export function mixedLots(label: string, lots: readonly string[]): string {
+  return `Mixed lots: ${label} is bought of lots ${lots.join(' and ')}. Shades differ from lot to lot: change to one lot if the shop can, or open all cartons first, mix boards from both, and keep one lot to a room.`;
+}
+
+const which = (things: readonly string[]): string =>
+  things
+    .slice(0, 6)
+    .map((label) => `“${label}”`)
+    .join(', ');
+
+export const SHOPPING_PROBLEMS = {
+  unread: (got: string): Problem => ({
+    option: 'do',
+    got: quoted(got),
+    expected:
+      'Tell what you bought, how many, and its price and lot if you like; or “returned”, “opened”, “not bought”.',
+    fix: 'bought 10 cartons at $32.50 lot B7',
+  }),
+  which: (got: string, things: readonly string[], fix: string): Problem => ({
+    option: 'do',
+    got: quoted(got),
+    expected: `That may be ${which(things)}: name one.`,
+    fix,
+  }),
+  notListed: (got: string, things: readonly string[], fix: string): Problem => ({
+    option: 'do',
+    got: quoted(got),
+    expected:
+      things.length === 0
+        ? 'There is nothing on the list yet; what else you spend goes to “project spend”.'
+        : `That is not on the list. It has ${which(things)}. What else you spend goes to “project spend”.`,
+    fix,
+  }),
+  measure: (got: string, label: string, fix: string): Problem => ({
+    option: 'do',
+    got: quoted(got),
+    expected: `How much of “${label}” is that? Tell it in its own measure, or all of it.`,
+    fix,
+  }),
+  whole: (got: string, fix: string): Problem => ({
+    option: 'do',
+    got: quoted(got),
+    expected: 'Packages are whole: tell how many.',
+    fix,
+  }),
+  notBought: (got: string, label: string): Problem => ({
+    option: 'do',
+    got: quoted(got),
+    expected: `Nothing is bought of “${label}” yet.`,
+    fix: 'everything',
+  }),
+} as const;

@@ -1,0 +1,45 @@
+/** Money as people tell it: spent, refunded, a budget, an entry removed. */
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_HABITS, type Reading } from '../../src/measure/reading.ts';
+import { readMoney } from '../../src/measure/spent.ts';
+
+const reading: Reading = { option: 'do', habits: DEFAULT_HABITS, note: () => undefined };
+
+describe('money', () => {
+  it.each([
+    [
+      'spent $84.20 on adhesive, insurer',
+      { kind: 'spent', price: { cents: 8420 }, what: 'adhesive', payer: 'insurer' },
+    ],
+    ['$84.20 adhesive', { kind: 'spent', price: { cents: 8420 }, what: 'adhesive' }],
+    ['84,20 € for bags', { kind: 'spent', price: { cents: 8420, currency: 'EUR' }, what: 'bags' }],
+    [
+      'paid the plumber $1,250.00, paid by the landlord',
+      { price: { cents: 125_000 }, what: 'plumber', payer: 'landlord' },
+    ],
+    ['spent 45 on a saw rental', { kind: 'spent', price: { cents: 4500 }, what: 'saw rental' }],
+    ['refund $32.50 carton, insurer', { kind: 'refund', price: { cents: 3250 }, what: 'carton', payer: 'insurer' }],
+    ['got $20 back for the tubes', { kind: 'refund', price: { cents: 2000 }, what: 'tubes' }],
+    ['got back $20 for the tubes', { kind: 'refund', price: { cents: 2000 }, what: 'tubes' }],
+    ['budget $2,500', { kind: 'budget', price: { cents: 250_000 } }],
+    ['budget is 2500', { kind: 'budget', price: { cents: 250_000 } }],
+    ['no budget', { kind: 'budget', price: undefined }],
+    ['remove 3', { kind: 'remove', place: 3 }],
+    ['', { kind: 'show' }],
+    ['how much so far?', { kind: 'show' }],
+  ])('“%s”', (text, expected) => expect(readMoney(text, reading)).toMatchObject(expected));
+
+  it.each(['blah', 'spent nothing on adhesive', '$0 on tape'])('“%s” is none', (text) =>
+    expect(readMoney(text, reading)).toBeUndefined(),
+  );
+
+  it('nothing typed throws', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', maxLength: 80 }), (text) => {
+        readMoney(`spent $5 ${text}`, reading);
+      }),
+    );
+  });
+});
