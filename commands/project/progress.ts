@@ -21,8 +21,11 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: 'project progress', headline: '' },
-    { ask: 'project progress done tear-out bedroom', headline: '' },
+    { ask: 'project progress', headline: '0 of 44 stages done. Next: clear the room in hall.' },
+    {
+      ask: 'project progress done tear-out bedroom',
+      headline: 'bedroom: tear-out done. 1 of 44 stages done. Next: clear the room in hall.',
+    },
   ],
   run: (options, context) => answerProgress(options, context),
 });

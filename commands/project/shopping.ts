@@ -22,8 +22,15 @@ export default defineCommand({
     by: choice(['stage', 'aisle'], { summary: 'Grouped as the job goes or as the shop does', standard: 'stage' }),
   }),
   examples: [
-    { ask: 'project shopping', headline: '' },
-    { ask: 'project shopping bought 4 cartons at $32.50 lot B7', headline: '' },
+    {
+      ask: 'project shopping',
+      headline: '5 things left to buy: $1,415.82 for those with a price, 4 without.',
+    },
+    {
+      ask: 'project shopping bought 4 cartons at $62.50 lot B7',
+      headline:
+        'Bought: Planks 7" × 48", 4 cartons of 10. 5 things left to buy: $1,146.14 for those with a price, 4 without.',
+    },
   ],
   run: (options, context) => answerShopping(options, context),
 });

@@ -21,9 +21,15 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: 'project spend', headline: '' },
-    { ask: 'project spend spent $84.20 on adhesive, insurer', headline: '' },
-    { ask: 'project spend budget $2500', headline: '' },
+    { ask: 'project spend', headline: 'Spent $0.00, $1,415.82 expected in all.' },
+    {
+      ask: 'project spend $84.20 on adhesive, insurer',
+      headline: 'Spent: $84.20, adhesive (insurer). Spent $84.20, $1,500.02 expected in all.',
+    },
+    {
+      ask: 'project spend budget $2500',
+      headline: 'Budget: $2,500.00. Spent $0.00, $1,415.82 expected in all, of a budget of $2,500.00.',
+    },
   ],
   run: (options, context) => answerSpend(options, context),
 });

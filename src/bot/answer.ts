@@ -18,6 +18,7 @@ import { type Partly, parseSentence } from './plain.ts';
 import { Outage, type Ports } from './ports.ts';
 import { projectSaid } from './project-said.ts';
 import { readOptions } from './read-options.ts';
+import { type Due, reminding, untoldDue } from './reminding.ts';
 
 /** A fault of ours, as the asker learns of it. */
 export interface Fault {
@@ -57,9 +58,25 @@ async function* outcomes(invocation: Invocation, commands: readonly Command[], p
     yield whole;
     return;
   }
+  let due: readonly Due[] | undefined;
   for await (const outcome of outcomesOf(whole, here)) {
     if (!desk || !('headline' in outcome)) yield outcome;
-    else yield offering(outcome, whole, holdings, desk.now());
+    else {
+      due ??= await remindersFor(whole, here, desk);
+      yield reminding(offering(outcome, whole, holdings, desk.now()), due);
+    }
+  }
+}
+
+/** Waits that are over and that the asker was not told yet; none with an answer that tells them anyway. Never throws: they are told another time. */
+async function remindersFor({ command }: Whole, { holdings, ports }: Here, desk: Desk): Promise<readonly Due[]> {
+  const { project } = holdings;
+  if (!project || !ports.store || fullName(command) === 'project progress') return [];
+  try {
+    return await untoldDue(project, desk.via, ports.store.kept, desk.now());
+  } catch (cause) {
+    if (!(cause instanceof Outage)) throw cause;
+    return [];
   }
 }
 

@@ -21,7 +21,7 @@ export const FOUND = {
   patch: (across: string, up: string, area: string) =>
     `A piece of subfloor ${across} × ${up} (${area}) is damaged; it is cut out on its joists and replaced.`,
   flat: 'The floor was measured and is flat enough.',
-  notFlat: (said: string) => `The floor was measured and is not flat enough: ${said}`,
+  notFlat: (said: string) => `The floor was measured. ${said}`,
   squeaks: (screws: number, length: string) =>
     `The subfloor squeaks; it is screwed down to its joists with ${counted(screws, 'screw')} of ${length} or longer.`,
   moisture: (said: string) => `Moisture was measured. ${said}`,

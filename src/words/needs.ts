@@ -26,7 +26,7 @@ export const NEEDS = {
   panels: (thickness: string, size: string) => `Subfloor panel ${thickness}, ${size}`,
   sheet: each('sheet'),
   blocks: '2×4 for blocks',
-  blocksNote: (count: number, length: string) => `${count} × ${length}`,
+  blocksNote: (lengths: readonly string[]) => `cut in lengths of ${lengths.join(' and ')}`,
   blockScrews: 'Screws for the blocks, through the joist or toed in',
   adhesive: 'Subfloor adhesive',
   tube: (size: string) => each(`tube of ${size}`, `tubes of ${size}`),

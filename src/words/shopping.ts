@@ -16,7 +16,7 @@ export const UNTOLD = {
   plank: { what: 'Planks and underlay: which plank?', tell: 'project pick plank: 6 x 48 in, 10 per carton' },
   floor: (rooms: readonly string[]): Untold => ({
     what: `Tear-out: what lies in ${rooms.join(', ')} now?`,
-    tell: `project room floor ${rooms[0] ?? ''}: carpet`,
+    tell: `project room ${rooms[0] ?? ''}, floor: carpet`,
   }),
   subfloor: {
     what: 'Subfloor: squeaks, soft spots and low places are known once the old floor is out',
@@ -24,9 +24,12 @@ export const UNTOLD = {
   },
   doorways: {
     what: 'Transitions: which doorways does the floor end in?',
-    tell: 'project pick doorways: bath 30 in to tile 1/2 in',
+    tell: 'project pick edges doorways: bath 30 in to tile 1/2 in',
   },
-  trim: { what: 'Baseboards: new ones, and in which lengths?', tell: 'project pick stock: 8 ft $7.98; 12 ft $12.48' },
+  trim: {
+    what: 'Baseboards: new ones, and in which lengths?',
+    tell: 'project pick list stock: 8 ft $7.98; 12 ft $12.48',
+  },
 } as const;
 
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {

@@ -6,14 +6,9 @@ import { openDesk } from '../../src/bot/desk.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/measure/reading.ts';
 import type { Content, Project } from '../../src/project/project.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { problemsOf } from '../bot/asked.ts';
-import { storeInMemory } from '../store/shelf-in-memory.ts';
+import { ASKER, problemsOf } from '../bot/asked.ts';
+import { portsInMemory } from '../bot/demo-flat.ts';
 import { flatContent } from './projects.ts';
-
-const ASKER = { platform: 'terminal', id: 'test' } as const;
-
-/** Wednesday, 25 November 2026, 12:00 UTC. */
-export const NOON = Date.UTC(2026, 10, 25, 12);
 
 export interface Conversation {
   /** The answer that stands. */
@@ -32,11 +27,10 @@ export async function conversation(
   content: Content | undefined = flatContent(),
   told: Partial<Habits> = {},
 ): Promise<Conversation> {
-  let now = NOON;
   const fault = (reference: string, cause: unknown): never => {
     throw new Error(`fault ${reference}`, { cause });
   };
-  const ports = { fault, store: storeInMemory(), now: () => now };
+  const ports = portsInMemory(fault);
   const habits = { ...DEFAULT_HABITS, ...told };
   if (content) await openDesk(ASKER, ports)?.create(content);
   const ask = async (text: string): Promise<Answer> => {
@@ -63,7 +57,7 @@ export async function conversation(
       return project;
     },
     pass(milliseconds) {
-      now += milliseconds;
+      ports.clock.now += milliseconds;
     },
   };
 }

@@ -40,7 +40,7 @@ export function patchNeeds(patch: Patch, ask: PatchAsk, saying: Saying): readonl
             label: NEEDS.blocks,
             stage,
             quantity: { unit: 'length', amount: blocks } as const,
-            note: patch.blocking.map(({ length, count }) => NEEDS.blocksNote(count, cut(length))).join(', '),
+            note: NEEDS.blocksNote(patch.blocking.map(({ length }) => cut(length))),
           },
           {
             item: 'block screw',

@@ -1,5 +1,6 @@
 /** Where rooms stand, in words: a table of rooms, what to do next in each, what was left behind, waits that are over. */
 
+import { dueBlocks, dueIn } from '../../../src/bot/reminding.ts';
 import { sayMoment } from '../../../src/measure/zone.ts';
 import {
   beforeLaying,
@@ -9,7 +10,6 @@ import {
   type StageProgress,
 } from '../../../src/project/progress.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { dueReminders, type Reminder } from '../../../src/project/reminder.ts';
 import { inScope } from '../../../src/project/room.ts';
 import type { Stages } from '../../../src/project/stages.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
@@ -31,7 +31,7 @@ export function progressBlocks(
   zone: string,
 ): readonly Block[] {
   return [
-    ...dueBlocks(stages, now, zone),
+    ...dueBlocks(dueIn({ stages }, now)),
     {
       kind: 'table',
       title: PROGRESS.title,
@@ -46,19 +46,6 @@ export function progressBlocks(
     ...behindBlock(rooms),
     ...nextLists(rooms),
   ];
-}
-
-/** Waits that are over; none where nothing waits. */
-export function dueBlocks(stages: Stages, now: number, zone: string): readonly Block[] {
-  const due = dueReminders(stages, now);
-  const same = (one: Reminder, other: Reminder): boolean => one.stage === other.stage && one.due === other.due;
-  const items = due
-    .filter((one, i) => due.findIndex((other) => same(one, other)) === i)
-    .map((one) => {
-      const rooms = due.filter((other) => same(one, other)).map(({ room }) => room);
-      return PROGRESS.due(rooms.join(', '), one.stage, sayMoment(one.due, zone));
-    });
-  return items.length === 0 ? [] : [{ kind: 'checklist', title: PROGRESS.dueTitle, items }];
 }
 
 /** What stands in the way of a room's next stage: what is known to be wrong or waits before it; for laying, what is not checked as well. */

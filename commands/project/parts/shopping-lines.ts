@@ -59,13 +59,18 @@ function givenBy(ask: string, outcome: Outcome): Given {
   const nothing = { needs: [], unread: [], refused: [], cautions: [] };
   if ('problems' in outcome) {
     const [{ expected, fix }] = outcome.problems;
-    return { ...nothing, unread: [SHOPPING.unread(ask, expected, fix)] };
+    return { ...nothing, unread: [SHOPPING.unread(nameOf(ask), expected, fix)] };
   }
   if ('why' in outcome) {
     const { why, call, cautions } = outcome;
-    return { ...nothing, refused: [SHOPPING.refused(ask, why, call)], cautions };
+    return { ...nothing, refused: [SHOPPING.refused(nameOf(ask), why, call)], cautions };
   }
   return { ...nothing, needs: outcome.needs ?? [], cautions: outcome.cautions };
+}
+
+/** The command of an ask, as it was written for it. */
+function nameOf(ask: string): string {
+  return ask.split(' ').slice(0, 2).join(' ');
 }
 
 function once(key: string, work: () => Promise<Given>): Promise<Given> {

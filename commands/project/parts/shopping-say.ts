@@ -31,7 +31,10 @@ function sayMeasure(unit: Need['quantity']['unit'], amount: number, habits: Habi
   if (unit === 'length') return sayLength(ticks(Math.round(amount)), habits);
   if (unit === 'weight') return sayWeight(amount, habits);
   if (unit === 'count') return sayNumber(amount, habits);
-  if (habits.units === 'imperial') return `${sayNumber(amount / LITRES_PER_QUART, habits)} qt`;
+  if (habits.units === 'imperial') {
+    const quarts = amount / LITRES_PER_QUART;
+    return quarts < 0.1 ? `${sayNumber(quarts * 32, habits, 1)} fl oz` : `${sayNumber(quarts, habits)} qt`;
+  }
   return amount < 1 ? `${sayNumber(amount * 1000, habits, 0)} ml` : `${sayNumber(amount, habits)} L`;
 }
 

@@ -1,0 +1,60 @@
+/** Reminders of waits that are over, in words, and each told once: with the next answer here, or by a platform that calls on people. */
+
+import { hostZone, sayMoment } from '../measure/zone.ts';
+import { DAY } from '../project/limits.ts';
+import type { Project } from '../project/project.ts';
+import { dueReminders, type Reminder } from '../project/reminder.ts';
+import type { Block, Reply } from '../reply/reply.ts';
+import { PROGRESS } from '../words/progress.ts';
+import type { Kept } from './ports.ts';
+
+/** A reminder as it is told: rooms whose wait for one stage ended at one time share it. */
+export interface Due {
+  /** Stays the same for the same waits. */
+  readonly key: string;
+  readonly text: string;
+  /** Milliseconds since 1970. */
+  readonly due: number;
+}
+
+/** How long a reminder that was told is remembered: longer than any wait. */
+const REMEMBERED = 60 * DAY;
+
+/** What is due in a project by now, told or not. */
+export function dueIn({ stages }: Pick<Project, 'stages'>, now: number): readonly Due[] {
+  const all = dueReminders(stages, now);
+  const same = (one: Reminder, other: Reminder): boolean => one.stage === other.stage && one.due === other.due;
+  const zone = hostZone();
+  return all
+    .filter((one, i) => all.findIndex((other) => same(one, other)) === i)
+    .map((one) => {
+      const group = all.filter((other) => same(one, other));
+      const rooms = group.map(({ room }) => room).join(', ');
+      const key = group.map((reminder) => reminder.key).join('|');
+      return { key, text: PROGRESS.due(rooms, one.stage, sayMoment(one.due, zone)), due: one.due };
+    });
+}
+
+/** Those that this account was not told yet: each is given to exactly one who asks for it. Throws Outage. */
+export async function untoldDue(
+  project: Pick<Project, 'id' | 'stages'>,
+  via: string,
+  kept: Kept,
+  now: number,
+): Promise<readonly Due[]> {
+  const untold: Due[] = [];
+  for (const one of dueIn(project, now)) {
+    if (await kept.claim(`reminder:${project.id}:${via}:${one.key}`, REMEMBERED)) untold.push(one);
+  }
+  return untold;
+}
+
+/** The reply with what is due before everything else. */
+export function reminding(reply: Reply, due: readonly Due[]): Reply {
+  const blocks = dueBlocks(due);
+  return blocks.length === 0 ? reply : { ...reply, blocks: [...blocks, ...reply.blocks] };
+}
+
+export function dueBlocks(due: readonly Due[]): readonly Block[] {
+  return due.length === 0 ? [] : [{ kind: 'checklist', title: PROGRESS.dueTitle, items: due.map(({ text }) => text) }];
+}
