@@ -5,7 +5,7 @@ import type { Answer } from '../bot/answer.ts';
 import type { Came } from './came.ts';
 import type { Desk } from './desk.ts';
 import { tellFault } from './fault.ts';
-import { noteMissed } from './missed.ts';
+import { noteMissed, Undelivered } from './missed.ts';
 import { plainest } from './plainest.ts';
 import { refused } from './refused.ts';
 import { relisted } from './relisted.ts';
@@ -25,12 +25,13 @@ export interface Coming {
   readonly ready: Promise<Prepared>;
   /** The last answer, ready to be sent. */
   again(): Promise<Prepared>;
-  latest(): Answer | undefined;
+  /** Keeps the last answer under its id, without sending it; gives it. */
+  keep(): Promise<Answer | undefined>;
   /** Short id that the answer is kept under. */
   readonly id: string;
 }
 
-/** Delivers; what cannot reach anybody any more is kept for the next time. */
+/** Delivers. What cannot reach anybody any more is kept for the next time, and rejects with Undelivered. */
 export async function deliver(coming: Coming, came: Came, way: Way, desk: Desk, patience: number): Promise<void> {
   try {
     await delivered(coming, came, way, desk, patience);
@@ -38,9 +39,9 @@ export async function deliver(coming: Coming, came: Came, way: Way, desk: Desk, 
     const why = refused(cause);
     if (why === 'answered') return;
     if (why !== 'gone') tellFault(desk, cause);
-    await coming.again().catch(() => undefined);
-    const answer = coming.latest();
+    const answer = await coming.keep();
     if (answer && 'headline' in answer) await noteMissed(desk, came.account, coming.id);
+    throw new Undelivered('an answer that reached nobody', { cause });
   }
 }
 

@@ -1,6 +1,6 @@
 /** Answers that could not be delivered: kept for the one who asked, and brought with their next ask. */
 
-import { keptAnswer } from '../bot/kept-answer.ts';
+import { type KeptAnswer, keptAnswer } from '../bot/kept-answer.ts';
 import { CHAT } from '../words/chat.ts';
 import { answerRowsOf } from './answer-rows.ts';
 import type { Came } from './came.ts';
@@ -13,6 +13,11 @@ import { lines } from './section.ts';
 
 /** As long as answers are kept. */
 const KEPT_FOR = 7 * 24 * 3600 * 1000;
+
+/** Nothing more reaches this interaction; what could be kept of its answer is. */
+export class Undelivered extends Error {
+  override readonly name = 'Undelivered';
+}
 
 const keyOf = (account: string): string => `missed:${account}`;
 
@@ -27,6 +32,15 @@ export async function bringMissed(desk: Desk, came: Came): Promise<void> {
   if (typeof id !== 'string' || !(await desk.kept.delete(keyOf(came.account)))) return;
   const answer = await keptAnswer(desk.kept, id, came.account);
   if (!answer) return;
+  try {
+    await bring(answer, id, desk, came);
+  } catch (cause) {
+    await noteMissed(desk, came.account, id);
+    throw cause;
+  }
+}
+
+async function bring(answer: KeptAnswer, id: string, desk: Desk, came: Came): Promise<void> {
   const messages = [...packed([lines([CHAT.missed])]), ...render(answer.reply)];
   const [note, ...rest] = await outgoing(messages, [], drawnFor(desk, came));
   const rows = answerRowsOf(answer.text, answer.reply, id, came.ephemeral, desk);

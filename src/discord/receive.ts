@@ -16,7 +16,7 @@ import { readCustomId } from './custom-id.ts';
 import type { Desk } from './desk.ts';
 import { tellFault } from './fault.ts';
 import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, TOKEN_TIME } from './limits.ts';
-import { bringMissed } from './missed.ts';
+import { bringMissed, Undelivered } from './missed.ts';
 import { submitted } from './modal.ts';
 import { press } from './press.ts';
 import { refused } from './refused.ts';
@@ -31,13 +31,24 @@ export async function receive(interaction: APIInteraction, desk: Desk): Promise<
     // Autocomplete changes nothing, and must not wait for the store.
     if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
       return await complete(interaction, came, desk);
-    if (!(await desk.kept.claim(`discord:${came.id}`, TOKEN_TIME))) return;
+    if (!(await isFirst(came, desk))) return;
     await handle(interaction, came, desk);
-    await bringMissed(desk, came);
   } catch (cause) {
-    if (refused(cause) === 'answered') return;
+    if (cause instanceof Undelivered || refused(cause) === 'answered') return;
     const reference = tellFault(desk, cause);
-    await sayFaultTo(came, desk, reference, cause);
+    return await sayFaultTo(came, desk, reference, cause);
+  }
+  // What was asked is answered: an earlier answer that cannot be brought now is only for the log.
+  await bringMissed(desk, came).catch((cause) => tellFault(desk, cause));
+}
+
+/** Whether no other delivery of the interaction came before, here or in another process. Where nothing can be kept, Discord itself takes only one response. */
+async function isFirst({ id }: Came, desk: Desk): Promise<boolean> {
+  try {
+    return await desk.kept.claim(`discord:${id}`, TOKEN_TIME);
+  } catch (cause) {
+    tellFault(desk, cause);
+    return true;
   }
 }
 

@@ -1,6 +1,5 @@
 /** What Discord refuses, sorted by what can still be done for the one who asked. */
 
-import { DiscordAPIError, HTTPError } from '@discordjs/rest';
 import { RESTJSONErrorCodes } from 'discord-api-types/v10';
 
 /** `gone`: nothing more reaches this interaction. `message`: only the message is gone. `answered`: another delivery did it. `content`: what was sent was refused. */
@@ -14,12 +13,17 @@ const GONE: readonly (number | string)[] = [
   RESTJSONErrorCodes.MissingAccess,
 ];
 
-/** Codes as Discord lists them under JSON error codes. */
+/**
+ * Codes as Discord lists them under JSON error codes. Errors are told by their fields, not by their class: the client brings a
+ * copy of the REST package of its own, whose classes are not ours.
+ */
 export function refused(cause: unknown): Refused {
-  if (cause instanceof HTTPError) return cause.status >= 500 ? 'content' : 'unknown';
-  if (!(cause instanceof DiscordAPIError)) return 'unknown';
-  if (cause.code === RESTJSONErrorCodes.UnknownMessage) return 'message';
-  if (cause.code === RESTJSONErrorCodes.InteractionHasAlreadyBeenAcknowledged) return 'answered';
-  if (GONE.includes(cause.code) || cause.status === 401) return 'gone';
-  return cause.status === 400 ? 'content' : 'unknown';
+  if (!(cause instanceof Error) || !('status' in cause) || typeof cause.status !== 'number') return 'unknown';
+  const { status } = cause;
+  if (!('code' in cause)) return status >= 500 ? 'content' : 'unknown';
+  const { code } = cause;
+  if (code === RESTJSONErrorCodes.UnknownMessage) return 'message';
+  if (code === RESTJSONErrorCodes.InteractionHasAlreadyBeenAcknowledged) return 'answered';
+  if (GONE.some((known) => known === code) || status === 401) return 'gone';
+  return status === 400 ? 'content' : 'unknown';
 }

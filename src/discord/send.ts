@@ -31,7 +31,7 @@ const SETTLE = 700;
 /** A first response is taken for 3 s: by then something must be on its way, and the network has its share. */
 const DEFER = 1500;
 
-/** Answers an ask. Rejects only with what the wire rejects with. */
+/** Answers an ask. Rejects with Undelivered where the answer reaches nobody. */
 export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): Promise<void> {
   const invocation: Invocation = {
     asker: came.asker,
@@ -47,13 +47,14 @@ export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): P
     return prepared(answer, stream.ended(), early, { ask, came, way, desk, id });
   };
   const ready = settled(stream, desk).then(() => prepare(true));
-  await deliver(
-    { ready, again: () => stream.end.then(() => prepare(false)), latest: stream.latest, id },
-    came,
-    way,
-    desk,
-    DEFER,
-  );
+  const again = () => stream.end.then(() => prepare(false));
+  const keep = async (): Promise<Answer | undefined> => {
+    await stream.end;
+    const answer = stream.latest();
+    if (answer) await keptRows(answer, { ask, came, way, desk, id });
+    return answer;
+  };
+  await deliver({ ready, again, keep, id }, came, way, desk, DEFER);
 }
 
 /** When there is something to show: the last answer, or what came by the time it should have. */

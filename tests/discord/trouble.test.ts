@@ -1,0 +1,319 @@
+/** What goes wrong on the way: slow sums, rate limits, lost connections, expired tokens, deleted messages, deliveries twice over. */
+
+import { afterEach, describe, expect, it } from 'vitest';
+import { commands } from '../../commands/index.ts';
+import { type Answer, answer } from '../../src/bot/answer.ts';
+import type { Kept } from '../../src/bot/ports.ts';
+import { Outage } from '../../src/bot/ports.ts';
+import type { Reply } from '../../src/reply/reply.ts';
+import { replyTo } from '../bot/asked.ts';
+import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { OTHER, press, slash } from './interactions.ts';
+import { buttonsOf, field, list, textOf } from './json-field.ts';
+import type { Captured } from './loopback-rest.ts';
+import { refusalOf } from './loopback-rest.ts';
+import { type Stage, type Staged, stage } from './stage.ts';
+
+const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
+const HEADLINE = 'Buy 10 cartons';
+const asked = () => slash('floor planks', { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' });
+const tape = () => slash('tape', { sum: '1 ft + 2 in' });
+
+const open: Stage[] = [];
+afterEach(async () => {
+  for (const bot of open.splice(0)) {
+    await bot.close();
+    expect(bot.discord.flaws).toEqual([]);
+  }
+});
+async function started(staged: Staged = {}): Promise<Stage> {
+  const bot = await stage(staged);
+  open.push(bot);
+  return bot;
+}
+
+const data = (one: Captured): unknown => field(one.body, 'data');
+const typeOf = (one: Captured): unknown => field(one.body, 'type');
+
+/** A gate that a test opens. */
+function gate() {
+  let open: () => void = () => {};
+  const opened = new Promise<void>((resolve) => {
+    open = resolve;
+  });
+  return { opened, open: () => open() };
+}
+
+describe('a sum that takes long', () => {
+  it('is said to be on its way in time, then answered with its picture', async () => {
+    const { opened, open: go } = gate();
+    const bot = await started({
+      over: () => true,
+      answer: async function* (invocation) {
+        await opened;
+        yield* answer(invocation, commands, { fault: () => {} });
+      },
+    });
+    const interaction = asked();
+    const first = await bot.ask(interaction);
+    expect([typeOf(first), field(data(first), 'flags')]).toEqual([5, 64]);
+    go();
+    const edit = await bot.after(interaction, 'edit');
+    expect(textOf(edit.body)).toContain(HEADLINE);
+    expect(edit.files.size + (await lastEdit(bot, edit)).files.size).toBeGreaterThan(0);
+  });
+
+  it('shows the first answer, and puts the better one in its place', async () => {
+    const { opened, open: go } = gate();
+    const reply = await replyTo(PLANKS);
+    const early: Reply = {
+      ...reply,
+      headline: 'A first count.',
+      blocks: reply.blocks.filter(({ kind }) => kind !== 'picture'),
+    };
+    const bot = await started({
+      over: (milliseconds) => milliseconds < 1000,
+      answer: async function* () {
+        yield early;
+        await opened;
+        yield reply;
+      },
+    });
+    const interaction = asked();
+    const first = await bot.ask(interaction);
+    expect(textOf(data(first))).toMatch(/A first count\.[\s\S]*Still being worked on/);
+    go();
+    const edit = await bot.after(interaction, 'edit');
+    expect(textOf(edit.body)).toContain(HEADLINE);
+    expect(textOf(edit.body)).not.toContain('Still being worked on');
+    expect(edit.files.size).toBe(1);
+  });
+
+  it('keeps the picture that is already there when only the words change', async () => {
+    const { opened, open: go } = gate();
+    const reply = await replyTo(PLANKS);
+    const bot = await started({
+      over: (milliseconds) => milliseconds < 1000,
+      answer: async function* () {
+        yield reply;
+        await opened;
+        yield { ...reply, headline: 'Proved.' };
+      },
+    });
+    const interaction = asked();
+    expect((await bot.ask(interaction)).files.size).toBe(1);
+    go();
+    const edit = await bot.after(interaction, 'edit');
+    expect(edit.files.size).toBe(0);
+    expect(list(field(edit.body, 'attachments'))).toEqual([{ id: expect.stringMatching(/^8\d+$/) }]);
+    expect(JSON.stringify(edit.body)).toContain('attachment://plan-1.png');
+  });
+});
+
+describe('a delivery twice over', () => {
+  it('acts once', async () => {
+    let answered = 0;
+    const bot = await started({
+      answer: async function* () {
+        answered += 1;
+        yield await replyTo('tape 1 + 2');
+      },
+    });
+    const interaction = tape();
+    bot.discord.dispatch(interaction, 3);
+    await bot.discord.next(({ kind }) => kind === 'callback');
+    await bot.ask(tape());
+    expect(answered).toBe(2);
+    expect(bot.discord.captured.filter(({ token }) => token === interaction.token)).toHaveLength(1);
+  });
+
+  it('to several processes acts once, for they share what keeps', async () => {
+    const kept = keptInMemory();
+    const [one, two] = [await started({ kept }), await started({ kept })];
+    const interaction = tape();
+    two.discord.know(interaction);
+    one.discord.dispatch(interaction);
+    two.discord.dispatch(interaction);
+    await Promise.race([one, two].map((bot) => bot.discord.next(({ token }) => token === interaction.token)));
+    await one.ask(tape());
+    await two.ask(tape());
+    const all = [one, two].flatMap((bot) => bot.discord.captured.filter(({ token }) => token === interaction.token));
+    expect(all).toHaveLength(1);
+  });
+});
+
+describe('the connection', () => {
+  it('is resumed, and what came meanwhile is answered', async () => {
+    const bot = await started();
+    await bot.ask(tape());
+    bot.discord.drop(4000);
+    const missed = tape();
+    bot.discord.dispatch(missed);
+    await bot.discord.connected(2);
+    expect(bot.discord.connections).toEqual(['identify', 'resume']);
+    const answered = await bot.discord.next(({ token }) => token === missed.token);
+    expect(textOf(data(answered))).toContain('1\' 2"');
+  });
+
+  it('waits as long as Discord says, and then sends', async () => {
+    const bot = await started({ over: () => true, answer: slowly });
+    const interaction = tape();
+    bot.discord.refuse({
+      matching: ({ kind }) => kind === 'edit',
+      status: 429,
+      json: { message: 'You are being rate limited.', retry_after: 0.05, global: false },
+      headers: { 'retry-after': '0.05', 'x-ratelimit-scope': 'user' },
+    });
+    await bot.ask(interaction);
+    await bot.after(interaction, 'edit');
+    expect(textOf((await bot.after(interaction, 'edit')).body)).toContain('1\' 2"');
+    expect(bot.faults).toEqual([]);
+  });
+});
+
+describe('an answer that cannot be delivered', () => {
+  it('is kept, and brought with the next ask, to its asker only', async () => {
+    const { opened: noted, open: note } = gate();
+    const memory = keptInMemory();
+    const set = async (key: string, value: unknown, milliseconds?: number): Promise<void> => {
+      await memory.set(key, value, milliseconds);
+      if (key.startsWith('missed:')) note();
+    };
+    const bot = await started({ kept: { ...memory, set } });
+    const interaction = asked();
+    bot.discord.refuse({
+      matching: ({ kind }) => kind === 'callback',
+      ...refusalOf(404, 10062, 'Unknown interaction'),
+    });
+    await bot.ask(interaction);
+    await noted;
+    const other = slash('tape', { sum: '1 + 1' }, { user: OTHER });
+    await bot.ask(other);
+    const next = tape();
+    await bot.ask(next);
+    const [word, brought] = [await bot.after(next, 'follow-up'), await bot.after(next, 'follow-up')];
+    expect(textOf(word.body)).toContain('did not reach you');
+    expect(textOf(brought.body)).toContain(HEADLINE);
+    expect(brought.files.size).toBe(1);
+    const sources = buttonsOf(brought.body).find(({ label }) => label === 'Sources');
+    expect(textOf(data(await bot.ask(press(sources?.id ?? ''))))).toContain('Sources');
+    const after = tape();
+    await bot.ask(after);
+    await bot.ask(tape());
+    const later = bot.discord.captured.filter(({ token, kind }) => kind === 'follow-up' && token !== next.token);
+    expect(later).toEqual([]);
+    expect(bot.faults).toEqual([]);
+  });
+
+  it('is kept when its token has run out', async () => {
+    const bot = await started({ over: () => true, answer: slowly });
+    bot.discord.refuse({ matching: ({ kind }) => kind === 'edit', ...refusalOf(401, 50027, 'Invalid Webhook Token') });
+    await bot.ask(tape());
+    await bot.discord.next(({ kind }) => kind === 'edit');
+    const next = tape();
+    await bot.ask(next);
+    expect(textOf((await bot.after(next, 'follow-up')).body)).toContain('did not reach you');
+  });
+
+  it('comes as a message of its own when the one to edit was deleted', async () => {
+    const bot = await started({ over: () => true, answer: slowly });
+    const interaction = tape();
+    bot.discord.refuse({ matching: ({ kind }) => kind === 'edit', ...refusalOf(404, 10008, 'Unknown Message') });
+    await bot.ask(interaction);
+    expect(textOf((await bot.after(interaction, 'follow-up')).body)).toContain('1\' 2"');
+    expect(bot.faults).toEqual([]);
+  });
+
+  it('goes out in plainer form when Discord refuses it, and whoever runs the bot is told', async () => {
+    const bot = await started();
+    const interaction = asked();
+    bot.discord.refuse({ matching: ({ kind }) => kind === 'callback', ...refusalOf(400, 50035, 'Invalid Form Body') });
+    await bot.ask(interaction);
+    const plain = await bot.discord.next(({ token, kind }) => token === interaction.token && kind === 'callback');
+    expect(textOf(data(plain))).toContain(HEADLINE);
+    expect(plain.files.get('answer.txt')?.toString()).toContain('Take care');
+    expect(bot.faults).toHaveLength(1);
+  });
+
+  it('does not end the bot, whatever it is', async () => {
+    const bot = await started();
+    for (const [status, code] of [
+      [403, 50001],
+      [404, 10003],
+      [400, 40060],
+      [403, 0],
+    ] as const) {
+      bot.discord.refuse({ matching: ({ kind }) => kind === 'callback', ...refusalOf(status, code, 'no') });
+      await bot.ask(tape());
+    }
+    expect(textOf(data(await bot.ask(slash('tape', { sum: '2 + 2' }, { user: OTHER }))))).toContain('4');
+  });
+});
+
+describe('what keeps answers', () => {
+  it('may be down: the answer goes out without buttons, and presses are answered', async () => {
+    const down = async (): Promise<never> => {
+      throw new Outage('down');
+    };
+    const kept: Kept = { get: down, set: down, delete: down, claim: async () => true };
+    const bot = await started({ kept });
+    const answered = await bot.ask(asked());
+    expect(textOf(data(answered))).toContain(HEADLINE);
+    expect(buttonsOf(data(answered))).toEqual([]);
+    expect(textOf(data(await bot.ask(press('sources:AAAAAAAAAAA'))))).toMatch(/try again/);
+  });
+
+  it('may be down altogether: sums are answered all the same', async () => {
+    const down = async (): Promise<never> => {
+      throw new Outage('down');
+    };
+    const bot = await started({ kept: { get: down, set: down, delete: down, claim: down } });
+    expect(textOf(data(await bot.ask(tape())))).toContain('1\' 2"');
+  });
+});
+
+describe('pictures', () => {
+  it('too large for the place are left out, and said', async () => {
+    const bot = await started();
+    const answered = await bot.ask(
+      slash('floor planks', { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' }, { fileBytes: 1000 }),
+    );
+    expect(answered.files.size).toBe(0);
+    expect(textOf(data(answered))).toMatch(/too large to send here/);
+  });
+
+  it('that cannot be drawn leave the figures standing', async () => {
+    const bot = await started({
+      toPng: async () => {
+        throw new Error('no renderer');
+      },
+    });
+    const answered = await bot.ask(asked());
+    expect(textOf(data(answered))).toContain(HEADLINE);
+    expect(textOf(data(answered))).toMatch(/could not be drawn/);
+    expect(bot.faults.map(String)).toEqual(['Error: no renderer']);
+  });
+});
+
+describe('a fault in the pipeline', () => {
+  it('is told under a short reference, and nothing of its cause', async () => {
+    const bot = await started({
+      answer: async function* () {
+        yield { reference: 'abcd1234', outage: false };
+      },
+    });
+    expect(textOf(data(await bot.ask(tape())))).toContain('abcd1234');
+  });
+});
+
+/** The sum of a tape, once nobody waits any more for a first response. */
+async function* slowly(): AsyncGenerator<Answer> {
+  await new Promise((resolve) => setImmediate(resolve));
+  await new Promise((resolve) => setImmediate(resolve));
+  yield await replyTo('tape 1 ft + 2 in');
+}
+
+async function lastEdit(bot: Stage, first: Captured): Promise<Captured> {
+  if (!textOf(first.body).includes('Still being worked on')) return first;
+  return bot.discord.next(({ kind, token }) => kind === 'edit' && token === first.token);
+}
