@@ -6,8 +6,8 @@ import { answer } from './bot/answer.ts';
 import { openDesk } from './bot/desk.ts';
 import type { Asker } from './bot/invocation.ts';
 import type { Kept, Ports } from './bot/ports.ts';
+import { suggest } from './bot/suggest.ts';
 import { startDiscord } from './discord/start.ts';
-import { suggestions } from './discord/suggest.ts';
 import { closePictures, toPng } from './draw/png.ts';
 import { type Config, readConfig } from './host/config.ts';
 import { dataFolder } from './host/data-folder.ts';
@@ -81,7 +81,8 @@ async function chat({ http, slack, discord }: Config, parts: ChatParts): Promise
     const running = await startDiscord(settings, {
       ...parts,
       toPng,
-      suggest: async (_asker, command, option, typed) => suggestions(command, option, typed),
+      suggest: (asker, command, option, typed) =>
+        suggest(asker, { command, option, commands, habits: parts.habits }, typed, parts),
     });
     closing.unshift(() => running.close());
     routes.push(...running.routes);

@@ -3,8 +3,10 @@
 import { InteractionContextType } from 'discord-api-types/v10';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
+import { answer } from '../../src/bot/answer.ts';
 import { fullName } from '../../src/bot/command.ts';
 import { parseLine } from '../../src/bot/grammar.ts';
+import { demoPorts } from '../bot/demo-flat.ts';
 import { fill, menu, OTHER, pick, press, slash, typing } from './interactions.ts';
 import { buttonsOf, field, list, textOf } from './json-field.ts';
 import { type Stage, stage } from './stage.ts';
@@ -16,7 +18,16 @@ const EPHEMERAL = 64;
 
 let bot: Stage;
 beforeAll(async () => {
-  bot = await stage();
+  const fault = (_reference: string, cause: unknown): never => {
+    throw cause;
+  };
+  bot = await stage({
+    // Somebody with the demo flat, new for each ask of it.
+    answer: async function* (invocation) {
+      const flat = invocation.text.startsWith('project ');
+      yield* answer(invocation, commands, flat ? await demoPorts(invocation.asker, fault) : { fault });
+    },
+  });
 });
 afterAll(() => bot.close());
 let told = { flaws: 0, faults: 0 };

@@ -5,9 +5,9 @@ import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/bot/answer.ts';
 import type { Command } from '../../src/bot/command.ts';
 import type { Invocation } from '../../src/bot/invocation.ts';
-import type { Kept } from '../../src/bot/ports.ts';
+import type { Kept, Ports } from '../../src/bot/ports.ts';
+import { suggest } from '../../src/bot/suggest.ts';
 import { type DiscordSettings, type Running, startDiscord } from '../../src/discord/start.ts';
-import { suggestions } from '../../src/discord/suggest.ts';
 import { toPng } from '../../src/draw/png.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
@@ -29,6 +29,8 @@ export interface Stage {
 export interface Staged {
   readonly commands?: readonly Command[];
   readonly kept?: Kept;
+  /** What the pipeline has besides the port of faults. */
+  readonly ports?: Partial<Ports>;
   /** Whether a wait of so many milliseconds is over at once; else it never is. */
   over?(milliseconds: number): boolean;
   answer?(invocation: Invocation): AsyncIterable<Answer>;
@@ -46,7 +48,7 @@ export async function stage(staged: Staged = {}): Promise<Stage> {
   };
   const settings = { token: 'secret-token', api: discord.api, ...staged.settings };
   const running = await startDiscord(settings, {
-    answer: staged.answer ?? ((invocation) => answer(invocation, list, { fault })),
+    answer: staged.answer ?? ((invocation) => answer(invocation, list, { fault, ...staged.ports })),
     commands: list,
     habits: DEFAULT_HABITS,
     kept: staged.kept ?? keptInMemory(),
@@ -56,7 +58,8 @@ export async function stage(staged: Staged = {}): Promise<Stage> {
       over: staged.over?.(milliseconds) ? Promise.resolve() : new Promise<void>(() => {}),
       cancel: () => {},
     }),
-    suggest: async (_asker, command, option, typed) => suggestions(command, option, typed),
+    suggest: (asker, command, option, typed) =>
+      suggest(asker, { command, option, commands: list, habits: DEFAULT_HABITS }, typed, { fault, ...staged.ports }),
   });
   if (staged.settings?.publicKey === undefined) await discord.connected(1);
   const after = (interaction: APIInteraction, kind: Captured['kind']) =>

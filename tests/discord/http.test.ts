@@ -1,0 +1,169 @@
+/** Interactions by HTTP through the one server: signed, recent, once, and answered by any of several processes. */
+
+import { generateKeyPairSync, sign } from 'node:crypto';
+import type { APIInteraction } from 'discord-api-types/v10';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { INTERACTIONS_PATH } from '../../src/discord/http.ts';
+import { type Listening, listen, routed } from '../../src/host/server.ts';
+import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { slash, typing } from './interactions.ts';
+import { field, textOf } from './json-field.ts';
+import { type Stage, stage } from './stage.ts';
+
+const { publicKey, privateKey } = generateKeyPairSync('ed25519');
+const KEY = Buffer.from(publicKey.export({ format: 'jwk' }).x ?? '', 'base64url').toString('hex');
+const stranger = generateKeyPairSync('ed25519');
+
+/** Two processes behind one balancer, with one store between them. */
+const bots: Stage[] = [];
+const servers: Listening[] = [];
+const faults: unknown[] = [];
+
+beforeAll(async () => {
+  const kept = keptInMemory();
+  for (let process = 0; process < 2; process++) {
+    const bot = await stage({ kept, settings: { publicKey: KEY } });
+    bots.push(bot);
+    const app = routed([...bot.running.routes], (cause) => faults.push(cause));
+    servers.push(await listen(app, { host: '127.0.0.1', port: 0 }));
+  }
+});
+afterAll(async () => {
+  await Promise.all(servers.map((server) => server.close()));
+  for (const bot of bots) {
+    await bot.close();
+    expect([bot.discord.flaws, bot.faults]).toEqual([[], []]);
+  }
+  expect(faults).toEqual([]);
+});
+
+interface Sent {
+  readonly seconds?: number;
+  readonly signed?: (timestamp: string, body: string) => string;
+  readonly server?: number;
+  readonly body?: string;
+}
+
+const now = (): number => Math.floor(Date.now() / 1000);
+const signature = (timestamp: string, body: string): string =>
+  sign(null, Buffer.from(timestamp + body), privateKey).toString('hex');
+
+async function send(interaction: unknown, { seconds = now(), signed = signature, server = 0, body }: Sent = {}) {
+  const text = body ?? JSON.stringify(interaction);
+  const headers = { 'x-signature-ed25519': signed(String(seconds), text), 'x-signature-timestamp': String(seconds) };
+  return fetch(`http://127.0.0.1:${servers[server]?.port}${INTERACTIONS_PATH}`, {
+    method: 'POST',
+    headers,
+    body: text,
+  });
+}
+
+function bot(at = 0): Stage {
+  const found = bots[at];
+  if (!found) throw new Error(`no process ${at}`);
+  return found;
+}
+
+const tape = (): APIInteraction => slash('tape', { sum: '1 ft + 2 in' });
+const responses = (interaction: APIInteraction) =>
+  bots.flatMap(({ discord }) => discord.captured.filter(({ token }) => token === interaction.token));
+
+describe('an interaction by HTTP', () => {
+  it('is a ping to be ponged', async () => {
+    const answer = await send({ type: 1, id: '1' });
+    expect([answer.status, await answer.json()]).toEqual([200, { type: 1 }]);
+  });
+
+  it('is taken at once and answered by the callback address, pictures too', async () => {
+    const interaction = slash('floor planks', { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' });
+    bot().discord.know(interaction);
+    const answer = await send(interaction);
+    expect([answer.status, await answer.text()]).toEqual([202, '']);
+    const sent = await bot().discord.next(({ token }) => token === interaction.token);
+    expect(textOf(field(sent.body, 'data'))).toContain('Buy 10 cartons');
+    expect(sent.files.size).toBe(1);
+  });
+
+  it('may be autocomplete', async () => {
+    const interaction = typing('floor planks', 'pattern', 'h');
+    bot(1).discord.know(interaction);
+    await send(interaction, { server: 1 });
+    const sent = await bot(1).discord.next(({ token }) => token === interaction.token);
+    expect(JSON.stringify(sent.body)).toContain('half');
+  });
+
+  it('acts once, though it is delivered to each process and again', async () => {
+    const interaction = tape();
+    for (const one of bots) one.discord.know(interaction);
+    const seconds = now();
+    const answers = await Promise.all([0, 1, 0, 1].map((server) => send(interaction, { server, seconds })));
+    expect(answers.map(({ status }) => status)).toEqual([202, 202, 202, 202]);
+    const after = tape();
+    for (const [at, one] of bots.entries()) {
+      const last = at === 0 ? after : tape();
+      one.discord.know(last);
+      await send(last, { server: at });
+      await one.discord.next(({ token }) => token === last.token);
+    }
+    expect(responses(interaction)).toHaveLength(1);
+  });
+});
+
+describe('what is not Discord’s', () => {
+  const evil = tape();
+  const body = JSON.stringify(evil);
+  const forged: readonly (readonly [string, Sent])[] = [
+    [
+      'signed by another',
+      { signed: (time, text) => sign(null, Buffer.from(time + text), stranger.privateKey).toString('hex') },
+    ],
+    ['not signed', { signed: () => '' }],
+    ['signed with nonsense', { signed: () => 'zz'.repeat(64) }],
+    ['signed too short', { signed: (time, text) => signature(time, text).slice(2) }],
+    ['signed for another body', { signed: (time) => signature(time, '{}') }],
+    ['signed for another time', { signed: (time, text) => signature(String(Number(time) - 1), text) }],
+    ['changed by a byte', { body: `${body} `, signed: (time) => signature(time, body) }],
+    ['six minutes old', { seconds: now() - 360 }],
+    ['six minutes early', { seconds: now() + 360 }],
+    ['without a time', { seconds: Number.NaN }],
+  ];
+
+  it.each(forged)('is refused: %s', async (_what, sent) => {
+    for (const one of bots) one.discord.know(evil);
+    const answer = await send(evil, sent);
+    expect(answer.status).toBe(401);
+    expect(await answer.text()).not.toContain('key');
+    // Another is answered meanwhile, and this one is not.
+    const next = tape();
+    bot().discord.know(next);
+    await send(next);
+    await bot().discord.next(({ token }) => token === next.token);
+    expect(responses(evil)).toEqual([]);
+  });
+
+  it.each(['', 'no JSON', '[]', '"text"', 'null', '7'])('is no interaction: %j', async (text) => {
+    expect((await send(undefined, { body: text })).status).toBe(400);
+  });
+
+  it('has no other way in', async () => {
+    const at = `http://127.0.0.1:${servers[0]?.port}`;
+    expect((await fetch(at + INTERACTIONS_PATH)).status).toBe(404);
+    expect((await fetch(`${at}${INTERACTIONS_PATH}/x`, { method: 'POST' })).status).toBe(404);
+  });
+});
+
+describe('an interaction signed rightly once', () => {
+  it('does not act again when its copy is sent later within the window', async () => {
+    const interaction = tape();
+    for (const one of bots) one.discord.know(interaction);
+    const seconds = now() - 200;
+    await send(interaction, { seconds });
+    await bot().discord.next(({ token }) => token === interaction.token);
+    expect((await send(interaction, { seconds, server: 1 })).status).toBe(202);
+    const next = tape();
+    bot(1).discord.know(next);
+    await send(next, { server: 1 });
+    await bot(1).discord.next(({ token }) => token === next.token);
+    expect(responses(interaction)).toHaveLength(1);
+  });
+});
