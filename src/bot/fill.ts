@@ -113,12 +113,17 @@ function ofRooms({ options }: Command, rooms: Rooms): readonly (readonly [string
         : door,
     ),
   );
-  const floors = new Set(rooms.map(({ floor }) => floor));
+  const floors = floorsOf(rooms);
   const [floor] = floors;
   return [
     ...(doors.length > 0 && 'doors' in options.shape ? [['doors', doors.join('; ')] as const] : []),
     ...(floors.size === 1 && floor !== undefined && 'floor' in options.shape ? [['floor', floor] as const] : []),
   ];
+}
+
+/** The floors told of the rooms; where a floor is told for some, the others are taken to have it too, and the answer says it. */
+function floorsOf(rooms: Rooms): ReadonlySet<string> {
+  return new Set(rooms.flatMap(({ floor }) => floor ?? []));
 }
 
 /** Rooms with different floors on them are not all taken for carpet. */
@@ -128,13 +133,13 @@ function floorProblem(
   rooms: Rooms,
   ordered: ReadonlyMap<string, string>,
 ): Problem | undefined {
-  const floors = new Set(rooms.map(({ floor }) => floor));
+  const floors = floorsOf(rooms);
   if (told.has('floor') || !('floor' in command.options.shape) || floors.size < 2) return undefined;
   const [first] = rooms.filter(({ floor }) => floor !== undefined);
   const same = rooms.filter(({ floor }) => floor === first?.floor);
   const fix = new Map([...ordered, ['room', roomsText(same)], ['floor', first?.floor ?? '']]);
   return floorsDiffer(
-    rooms.map(({ name, floor }) => [name, floor ?? '?']),
+    rooms.flatMap(({ name, floor }) => (floor === undefined ? [] : [[name, floor] as const])),
     askLine(command, fix),
   );
 }

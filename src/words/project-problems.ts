@@ -103,14 +103,23 @@ export function noteTooLong(got: string, most: number, fix: string): Problem {
   return ask(got, `At most ${most} characters are kept here.`, fix);
 }
 
-export function pickUnknown(got: string, near: string | undefined, names: readonly string[]): Problem {
+/** `fix` is the pick as it was meant, where a near name is known. */
+export function pickUnknown(
+  got: string,
+  near: { name: string; text: string } | undefined,
+  names: readonly string[],
+): Problem {
   return near === undefined
     ? ask(
         got,
         `A pick is the name of an option and what you chose for it. Options: ${names.join(', ')}.`,
         'project pick plank: 6 x 48 in, 10 per carton',
       )
-    : ask(got, `There is no option “${quoted(got)}”; the nearest is “${near}”.`, `project pick ${near}`);
+    : ask(
+        got,
+        `There is no option “${quoted(got)}”; the nearest is “${near.name}”.`,
+        `project pick ${near.name}: ${near.text}`,
+      );
 }
 
 export function pickAmbiguous(

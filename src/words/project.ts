@@ -104,7 +104,8 @@ export const MYDATA = {
   headline: (projects: number) =>
     projects === 0 ? 'Nothing of yours is kept here.' : `Everything kept of you: ${counted(projects, 'project')}.`,
   settingsOnly: 'Everything kept of you: your settings.',
-  how: 'Copy what follows into a file. “project mydata import: …” with it brings the projects back, as new ones.',
+  how: 'Keep this code: “project mydata import: …” with it behind the colon brings the projects back, as new ones.',
+  all: 'Everything, to read:',
   sure: (projects: number) =>
     `This would delete ${projects === 0 ? 'everything kept of you' : `${counted(projects, 'project')} and everything else kept of you`}, for good. Nothing is deleted yet.`,
   confirm: 'Type this to go on',

@@ -3,8 +3,10 @@
 import { z } from 'zod';
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Desk } from '../../../src/bot/desk.ts';
+import { packed, unpacked } from '../../../src/bot/packed.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { contentOf, contentSchema } from '../../../src/project/project.ts';
+import type { Block } from '../../../src/reply/reply.ts';
 import { MYDATA, NEXT } from '../../../src/words/project.ts';
 import { importTooMany, importUnread } from '../../../src/words/project-problems.ts';
 import { problem } from './at-desk.ts';
@@ -17,7 +19,8 @@ const exportSchema = z.object({ projects: z.array(contentSchema).min(1) });
 
 /** All of it as JSON: what the person typed, without ids or accounts of anybody. */
 export async function everything(desk: Desk, context: Context): Promise<Outcome> {
-  const [person, mine, recent] = [await desk.person(), await desk.mine(), await desk.recent()];
+  const [person, mine] = [await desk.person(), await desk.mine()];
+  const { seen: _seen, ...recent } = await desk.recent();
   const data = {
     kind: 'mydata' as const,
     accounts: person?.accounts ?? [],
@@ -27,14 +30,18 @@ export async function everything(desk: Desk, context: Context): Promise<Outcome>
   };
   const some = person !== undefined || Object.keys(recent.past).length > 0;
   const { kind: _kind, ...given } = data;
+  const code: readonly Block[] =
+    mine.length > 0
+      ? [
+          { kind: 'text', text: MYDATA.how },
+          { kind: 'text', text: await packed({ projects: given.projects }) },
+        ]
+      : [];
   return {
     ...projectReply(context, {
       headline: some && mine.length === 0 ? MYDATA.settingsOnly : MYDATA.headline(mine.length),
       blocks: some
-        ? [
-            { kind: 'text', text: MYDATA.how },
-            { kind: 'text', text: JSON.stringify(given) },
-          ]
+        ? [...code, { kind: 'text', text: MYDATA.all }, { kind: 'text', text: JSON.stringify(given, null, 1) }]
         : [],
     }),
     data,
@@ -43,7 +50,7 @@ export async function everything(desk: Desk, context: Context): Promise<Outcome>
 
 /** The projects of an export, as new projects of the asker. */
 export async function broughtIn(text: string, desk: Desk, context: Context): Promise<Outcome> {
-  const read = exportSchema.safeParse(parsed(text));
+  const read = exportSchema.safeParse(parsed(text) ?? (await unpacked(text)));
   if (!read.success) return problem(importUnread(text));
   const mine = await desk.mine();
   if (mine.length + read.data.projects.length > LIMITS.projects) return problem(importTooMany(LIMITS.projects));

@@ -17,21 +17,21 @@ export interface PicksSaid {
 }
 
 /** Everyday words for options that have others. */
-const OTHER_WORDS: Readonly<Record<string, string>> = {
-  planks: 'plank',
-  flooring: 'plank',
-  baseboard: 'list stock',
-  baseboards: 'list stock',
-  'trim stock': 'list stock',
-  sticks: 'list stock',
-  threshold: 'edges stock',
-  thresholds: 'edges stock',
-  transitions: 'edges stock',
-  'old floor': 'floor',
-  year: 'built',
-  house: 'built',
-  'house built': 'built',
-};
+const OTHER_WORDS: ReadonlyMap<string, string> = new Map([
+  ['planks', 'plank'],
+  ['flooring', 'plank'],
+  ['baseboard', 'list stock'],
+  ['baseboards', 'list stock'],
+  ['trim stock', 'list stock'],
+  ['sticks', 'list stock'],
+  ['threshold', 'edges stock'],
+  ['thresholds', 'edges stock'],
+  ['transitions', 'edges stock'],
+  ['old floor', 'floor'],
+  ['year', 'built'],
+  ['house', 'built'],
+  ['house built', 'built'],
+]);
 
 /** Where rooms and what is measured on one day are told, nothing is picked for good. */
 const NEVER = ['room', 'planks', 'readings', 'damage', 'area', 'only', 'found'];
@@ -66,7 +66,7 @@ export function pickNames(commands: readonly Command[]): readonly string[] {
       .filter((option) => !NEVER.includes(option))
       .flatMap((option) => [option, `${name} ${option}`]),
   );
-  return [...new Set([...options, ...Object.keys(OTHER_WORDS)])];
+  return [...new Set([...options, ...OTHER_WORDS.keys()])];
 }
 
 function pairsIn(text: string, names: readonly string[]): [string, string][] | { readonly problem: Problem } {
@@ -85,7 +85,7 @@ function pairsIn(text: string, names: readonly string[]): [string, string][] | {
     return {
       problem: pickUnknown(
         typed || text,
-        likely === undefined ? undefined : `${likely}: ${rest}`,
+        likely === undefined ? undefined : { name: likely, text: rest },
         [...new Set(names)].filter((name) => !name.includes(' ')).slice(0, 12),
       ),
     };
@@ -145,7 +145,7 @@ function listed(typed: string, names: readonly string[]): string {
   const spaced = (name: string): string => name.toLowerCase().replaceAll('-', ' ').replace(/\s+/g, ' ').trim();
   const words = spaced(typed.replace(/^\s*(?:my|the)\s/i, ''));
   const name = names.find((one) => spaced(one) === words) ?? words;
-  return OTHER_WORDS[name] ?? name;
+  return OTHER_WORDS.get(name) ?? name;
 }
 
 function tidy(value: string): string {

@@ -66,7 +66,15 @@ export function roomSaid(text: string, rooms: Rooms): RoomDeed {
     default:
       return factOf(rest, rooms) ?? { do: 'shape', text: shapeOf(rest) };
   }
-  return factOf(bare, rooms) ?? { do: 'shape', text: bare };
+  return factOf(bare, rooms) ?? scopeOf(bare) ?? { do: 'shape', text: bare };
+}
+
+/** The scope told of a room that is not there. */
+function scopeOf(text: string): RoomDeed | undefined {
+  const [, name, rest] = /^(\D{1,60}?) ((?:is |stays|out|left|not in|in scope|excluded|skip).*)$/i.exec(text) ?? [];
+  if (name === undefined || rest === undefined) return undefined;
+  const within = IN.test(rest.toLowerCase());
+  return within || OUT.test(rest.toLowerCase()) ? { do: 'scope', name: nameOf(name), within } : undefined;
 }
 
 /** What is told of a room that is there: its scope, its floor, its doors, a note, or its new shape. */

@@ -40,10 +40,7 @@ export function roomStep(rooms: Rooms, deed: RoomDeed, reading: Reading): RoomSt
     return shaped(rooms, deed.name === undefined ? deed.text : named(deed.name, deed.text), reading);
   const room = roomNamed(rooms, deed.name);
   const names = rooms.map(({ name }) => name);
-  if (!room)
-    return {
-      problem: roomUnknown(deed.name, names, names[0] ? `project room ${names[0]}` : 'project room bedroom 12 x 14 ft'),
-    };
+  if (!room) return { problem: roomUnknown(deed.name, names, fixFor(deed, names[0])) };
   switch (deed.do) {
     case 'show':
       return { rooms, said: [] };
@@ -134,4 +131,11 @@ function fits(rooms: Rooms, said: readonly string[]): RoomStep {
   return roomsText(inScope(rooms)).length > LIMITS.roomsTold
     ? { problem: roomsTooLong(LIMITS.roomsTold) }
     : { rooms, said };
+}
+
+/** What to type for a room that is not there: one that is, or the new room as it was meant. */
+function fixFor(deed: RoomDeed, first: string | undefined): string {
+  if (deed.do === 'scope' && /^\p{L}[\p{L} ]{0,30}$/u.test(deed.name))
+    return `project room ${deed.name} 5 x 8 ft${deed.within ? '' : ', scope: out'}`;
+  return first === undefined ? 'project room bedroom 12 x 14 ft' : `project room ${first}`;
 }

@@ -8,6 +8,12 @@ import { settingUnread } from '../../../src/words/project-problems.ts';
 export const AS_IT_IS = 'as it is';
 export const CLEAR = 'clear';
 
+const SIGNS: ReadonlyMap<string, string> = new Map([
+  ['$', 'USD'],
+  ['€', 'EUR'],
+  ['£', 'GBP'],
+]);
+
 /** One of some words, each with what it is kept as. */
 function words(summary: string, example: string, expected: string, known: Readonly<Record<string, string>>) {
   return text({ summary, example, standard: AS_IT_IS }, (typed, { option }): Read<string> => {
@@ -51,7 +57,7 @@ export const settingsOptions = {
     (typed, { option }): Read<string> => {
       const word = typed.trim();
       if (word === AS_IT_IS || isClear(word.toLowerCase())) return read(word === AS_IT_IS ? word : CLEAR);
-      const code = { $: 'USD', '€': 'EUR', '£': 'GBP' }[word] ?? word.toUpperCase();
+      const code = SIGNS.get(word) ?? word.toUpperCase();
       return /^[A-Z]{3}$/.test(code)
         ? read(code)
         : unread(settingUnread(option, typed, SETTING_EXPECTED.currency, 'EUR'));
