@@ -172,19 +172,9 @@ export function settingUnread(option: string, got: string, expected: string, fix
 }
 
 export function importUnread(got: string): Problem {
-  return {
-    option: 'import',
-    got: quoted(got),
-    expected: 'This is not what “project mydata” gives, or a part of it is missing.',
-    fix: '{}',
-  };
+  return ask(got, 'This is not what “project mydata” gives, or a part of it is missing.', 'project mydata');
 }
 
 export function importTooMany(most: number): Problem {
-  return {
-    option: 'import',
-    got: '',
-    expected: `With these you would have more than ${most} projects: delete some first.`,
-    fix: 'project list',
-  };
+  return ask('', `With these you would have more than ${most} projects: delete some first.`, 'project list');
 }
