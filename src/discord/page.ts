@@ -96,7 +96,7 @@ function addPictures(pages: Page[], drawings: readonly Drawing[]): void {
     const files = here.map((drawing, i) => ({
       name: `plan-${page.files.length + i + 1}.png`,
       title: drawing.title,
-      alt: label(drawing.alt, ALT_TEXT) || label(drawing.title, ALT_TEXT),
+      alt: label(describes(drawing), ALT_TEXT),
       drawing,
     }));
     page.files.push(...files);
@@ -108,6 +108,11 @@ function addPictures(pages: Page[], drawings: readonly Drawing[]): void {
       })),
     });
   }
+}
+
+/** A picture in words, for whoever cannot see it. */
+export function describes({ title, alt }: Drawing): string {
+  return [title, alt].filter((text) => text !== '').join(': ');
 }
 
 /** A line in pieces that fit a message by themselves, never cut within an escape or a surrogate pair. */

@@ -10,8 +10,8 @@ import type { Block, Reply } from '../reply/reply.ts';
 import { sayFault } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
 import { code, escaped } from './escape.ts';
-import { ANSWER_MESSAGES, MESSAGE_COMPONENTS, MESSAGE_FILES } from './limits.ts';
-import { type Message, type OutFile, packed, type Section } from './page.ts';
+import { ALT_TEXT, ANSWER_MESSAGES, MESSAGE_COMPONENTS, MESSAGE_FILES } from './limits.ts';
+import { describes, type Message, type OutFile, packed, type Section } from './page.ts';
 import { assumedSection, blockSections, cautionSection, lines, sourceSection } from './section.ts';
 
 /** Sheets up to this many characters stand in the answer itself; longer ones behind a button. */
@@ -57,6 +57,10 @@ function renderReply(reply: Reply): readonly Message[] {
     ...texts,
     ...assumedSection(reply.assumed),
     ...pictures,
+    ...drawings
+      .map(describes)
+      .filter(({ length }) => length > ALT_TEXT)
+      .map((said) => lines([escaped(said)])),
     ...cautionSection(reply.cautions),
   ]);
   if (pages.length <= ANSWER_MESSAGES) return pages;

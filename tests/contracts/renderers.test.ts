@@ -3,8 +3,15 @@
 import type { Answer } from '../../src/bot/answer.ts';
 import { offersOf } from '../../src/bot/offers.ts';
 import { sheetText } from '../../src/bot/sheet.ts';
+import type { Message as DiscordMessage } from '../../src/discord/page.ts';
+import {
+  renderSheets as discordSheets,
+  renderSources as discordSources,
+  render as renderDiscord,
+} from '../../src/discord/render.ts';
 import { type Message, renderPart, render as renderSlack, renderSources } from '../../src/slack/render.ts';
 import { render as renderTerminal } from '../../src/terminal/render.ts';
+import { discordWords } from '../discord/words.ts';
 import { slackWords } from '../slack/words.ts';
 import { rendererContract } from './renderer-contract.ts';
 
@@ -24,6 +31,16 @@ rendererContract({
       shown: words(renderSlack(answer, { id: 'abcdefghijk' })),
       reachable: 'headline' in answer ? parts(answer, words) : '',
     };
+  },
+});
+
+rendererContract({
+  name: 'Discord',
+  allShown: false,
+  tell: (answer) => {
+    const behind: readonly DiscordMessage[] =
+      'headline' in answer ? [...discordSheets(answer), ...discordSources(answer)] : [];
+    return { shown: discordWords(renderDiscord(answer)), reachable: discordWords(behind) };
   },
 });
 
