@@ -1,13 +1,14 @@
 /** Runs the benches named on the command line, or all: `npm run bench -- planks --json --quick`. */
 
 import { fuzz } from './fuzz.ts';
+import { home } from './home.ts';
 import type { Bench, Metric } from './metric.ts';
 import { pictures } from './pictures.ts';
 import { plain } from './plain.ts';
 import { planks } from './planks.ts';
 import { sticks } from './sticks.ts';
 
-const BENCHES: readonly Bench[] = [planks, sticks, plain, pictures, fuzz];
+const BENCHES: readonly Bench[] = [planks, home, sticks, plain, pictures, fuzz];
 
 const words = process.argv.slice(2);
 const names = words.filter((word) => !word.startsWith('--'));

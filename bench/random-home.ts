@@ -31,7 +31,7 @@ export function randomHome(seed: number, rooms: number, squareFeet: number, thro
   const doorways: string[] = [];
   let area = CORRIDOR * length;
   let number = 0;
-  const rooms2: { name: string; wide: number; deep: number; side: number }[] = [];
+  const beside: { name: string; wide: number; deep: number; side: number }[] = [];
   sides.forEach((count, side) => {
     let y = 0;
     for (let i = 0; i < count; i++) {
@@ -41,34 +41,37 @@ export function randomHome(seed: number, rooms: number, squareFeet: number, thro
       const name = `room ${String.fromCharCode(97 + number++)}`;
       told.push(`${name}: ${wide} in x ${tall} in`);
       area += wide * tall;
-      rooms2.push({ name, wide, deep: tall, side });
+      beside.push({ name, wide, deep: tall, side });
       const width = [30, 32, 36][Math.floor(random() * 3)] ?? 32;
       const low = half(6, tall - width - 6);
       const runs = random() < through ? 'runs on' : 'stops';
-      // Who stands in the corridor and faces its right wall (wall 2) has the upper end at the left.
       const [own, other] = side === 0 ? [2, 4] : [4, 2];
-      const fromLeft = (whole: number, at: number, wall: number): number => (wall === 2 ? whole - at - width : at);
       doorways.push(
-        `hall to ${name}: ${width} in, ${fromLeft(length, y + low, own)} in from the left of wall ${own} of hall, ${fromLeft(tall, low, other)} in from the left of wall ${other} of ${name}, ${WALL} in thick, ${runs}`,
+        `hall to ${name}: ${width} in, ${fromLeft(length, y + low, width, own)} in from the left of wall ${own} of hall, ${fromLeft(tall, low, width, other)} in from the left of wall ${other} of ${name}, ${WALL} in thick, ${runs}`,
       );
       y += tall + WALL;
     }
   });
   for (let i = 0; i < closets; i++) {
-    const owner = rooms2[i];
+    const owner = beside[i];
     if (!owner) break;
     const [wide, tall] = [half(24, 30), half(48, 72)];
     const name = `closet ${String.fromCharCode(97 + i)}`;
     told.push(`${name}: ${wide} in x ${tall} in`);
     area += wide * tall;
     const width = 30;
-    // A closet lies at the outer side of its room, where no other room is.
+    // A closet lies at the outer side of its room and within its depth, where no other room is.
     const [own, other] = owner.side === 0 ? [2, 4] : [4, 2];
-    const place = half(0, owner.deep - width);
     const within = half(0, tall - width);
+    const low = half(0, owner.deep - tall) + within;
     doorways.push(
-      `${owner.name} to ${name}: ${width} in, ${place} in from the left of wall ${own} of ${owner.name}, ${within} in from the left of wall ${other} of ${name}, ${WALL} in thick, ${random() < through ? 'runs on' : 'stops'}`,
+      `${owner.name} to ${name}: ${width} in, ${fromLeft(owner.deep, low, width, own)} in from the left of wall ${own} of ${owner.name}, ${fromLeft(tall, within, width, other)} in from the left of wall ${other} of ${name}, ${WALL} in thick, ${random() < through ? 'runs on' : 'stops'}`,
     );
   }
   return { room: told.join('; '), doorways: doorways.join('; '), rooms: told.length, squareFeet: area / 144 };
+}
+
+/** Who stands in a room and faces its right wall (wall 2) has the upper end at the left; at wall 4 the lower one. */
+function fromLeft(whole: number, low: number, width: number, wall: number): number {
+  return wall === 2 ? whole - low - width : low;
 }

@@ -13,8 +13,14 @@ const homes = fc.record({
   through: fc.constantFrom(0, 0.5, 1),
   plank: fc.constantFrom('6 x 48 in, 10 per carton', '7 x 36 in, 12 per carton', '9 x 60 in, 6 per carton, no lock'),
   direction: fc.constantFrom('long', 'short', 'wall 2 of hall'),
-  pattern: fc.constantFrom('stair-step', 'thirds', 'offcut-first'),
+  pattern: fc.constantFrom('stair-step', 'thirds', 'offcut-first', 'scattered'),
   gap: fc.constantFrom('0', '1/4 in', '3/8 in'),
+  holes: fc.constantFrom(
+    'none',
+    'post 4 x 4 in, 30 in from left, 40 in from bottom of room a',
+    'island 30 x 40 in, centred of room b; vent 4 x 10 in, 8 in from right, 12 in from top of room a',
+    'hearth 40 x 15 in at wall 1, 20 in from left of room b',
+  ),
 });
 
 function asked({
@@ -25,9 +31,10 @@ function asked({
   direction,
   pattern,
   gap,
+  holes,
 }: typeof homes extends fc.Arbitrary<infer T> ? T : never): string {
   const home = randomHome(seed, rooms, rooms * 110, through);
-  return `planks room: ${home.room}, plank: ${plank}, doorways: ${home.doorways}, direction: ${direction}, pattern: ${pattern}, gap: ${gap}, kerf: 1/8 in`;
+  return `planks room: ${home.room}, plank: ${plank}, doorways: ${home.doorways}, holes: ${holes}, direction: ${direction}, pattern: ${pattern}, gap: ${gap}, kerf: 1/8 in`;
 }
 
 describe('a home of several rooms', () => {
