@@ -65,7 +65,7 @@ export function legend(meanings: readonly Meaning[]): Part {
   for (const { role, text } of meanings) {
     const lines = wrapped(text, SMALL, false, SHEET_WIDTH - MARGIN - left);
     const swatch = { kind: 'rect', x: MARGIN, y: y + 1.5, ...SWATCH } as const;
-    if (role === 'page-edge') {
+    if (role === 'page-edge' || role === 'transition') {
       const middle = y + 6;
       shapes.push({
         kind: 'line',

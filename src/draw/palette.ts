@@ -34,6 +34,7 @@ export const LOOKS: Readonly<Record<ShapeRole, Look>> = {
   'offcut-kept': { pattern: 'dots' },
   'offcut-reused': { pattern: 'hatch' },
   standing: { fill: BAND, stroke: INK, width: 0.8 },
+  transition: { stroke: '#1b5a73', width: 2.4 },
   'label-ground': { fill: SHEET_COLOUR },
   joint: { stroke: '#4f5a66', width: 0.5 },
   'floor-edge': { stroke: '#4f5a66', width: 0.6 },

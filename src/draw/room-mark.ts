@@ -2,7 +2,7 @@
 
 import type { Outline } from '../core/geometry.ts';
 import type { Place, Shape, Text } from '../reply/drawing.ts';
-import { clippedRings } from './clip.ts';
+import { clippedLines, clippedRings } from './clip.ts';
 import { ringsOf, type Seen } from './floor-shapes.ts';
 import { type Box, boxOf, meet, SMALL, write } from './text.ts';
 import type { View } from './view.ts';
@@ -28,6 +28,11 @@ export function roomMarks(view: View, seen: Seen, floor: Box): Marks {
   const solid = things.map(({ ring }) => boxAround(ring));
   const named = region.rooms && region.rooms.length > 1 ? region.rooms : [];
   const shapes: Shape[] = things.map(({ ring }) => ({ kind: 'polygon', role: 'standing', rings: [ring] }));
+  const doors = region.openings.flatMap(({ from, to }) => {
+    const [a, b] = view.seen([from, to]).map((point) => seen.at(point));
+    return a && b ? [[a, b] as const] : [];
+  });
+  if (doors.length > 0) shapes.push({ kind: 'lines', role: 'transition', lines: clippedLines(doors, floor) });
   const listed: string[] = [];
   const taken: Box[] = [];
   const take = (text: Text): void => {

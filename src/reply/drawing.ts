@@ -19,6 +19,7 @@ export type ShapeRole =
   | 'offcut-kept'
   | 'offcut-reused'
   | 'standing'
+  | 'transition'
   | 'label-ground'
   | 'joint'
   | 'floor-edge'

@@ -51,6 +51,7 @@ export const DRAWING = {
     reused: 'cut from the rest of that number',
     gap: (gap: string, wider: boolean) => `gap ${gap} at every wall${wider ? ' (drawn wider than it is)' : ''}`,
     start: 'starting wall',
+    transition: 'transition strip in a doorway',
     edge: 'the floor goes on: see the next or the previous page',
   },
   slanted: 'Two lengths, such as 12" / 5": along the edge towards the row before, and towards the next.',

@@ -79,6 +79,7 @@ export const LAY = {
 export const GUIDE = {
   title: (room: string) => `Laying guide: ${room}`,
   columns: ['Row', 'Start', 'Whole', 'End', 'Cut from'],
+  round: (thing: string) => `round ${thing}`,
   ripped: (height: string) => `rip ${height}`,
   /** Part of a row that a wall leaves lower than a plank, measured from the row's left end. */
   notch: (from: string, to: string, height: string) => `${from} to ${to} only ${height} wide`,

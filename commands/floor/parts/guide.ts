@@ -5,6 +5,7 @@ import { isSlanted } from '../../../src/core/floor/ground.ts';
 import { runsIn } from '../../../src/core/floor/run-pieces.ts';
 import { coverable } from '../../../src/core/floor/sliced.ts';
 import { type WallLevel, wallLevels } from '../../../src/core/floor/wall-level.ts';
+import { placesIn } from '../../../src/core/home/row-place.ts';
 import { ticks } from '../../../src/core/length.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
 import { sayPieceMarked, sayPieceShort, sidesOfPiece } from '../../../src/measure/say-piece.ts';
@@ -34,6 +35,7 @@ function regionRows(region: LaidRegion, plan: Plan, ledger: CutLedger, saying: S
   const levels = isSlanted(region, region.frame.angle)
     ? []
     : wallLevels(coverable(region, region.frame, plan.rules.gap));
+  const placeOf = placesIn(region, plan.rules.gap);
   return region.rows.flatMap((row, index) => {
     const ripped = row.height < plan.plank.width ? [GUIDE.ripped(sayCut(ticks(row.height), saying))] : [];
     const notches = levels.filter((level) => level.v > row.v && level.v < row.v + row.height);
@@ -41,7 +43,9 @@ function regionRows(region: LaidRegion, plan: Plan, ledger: CutLedger, saying: S
     return runs.map((pieces, i) => {
       const name = `${index + 1}${runs.length > 1 ? String.fromCodePoint(97 + (i % 26)) : ''}`;
       const notes = notches.flatMap((level) => notchesIn(pieces, level, row, saying));
-      return [[name, ...ripped, ...notes].join(', '), ...runCells(pieces, row, plan, ledger, saying)];
+      const { rooms, round } = placeOf(row, pieces);
+      const where = [...(rooms.length > 0 ? [rooms.join(' – ')] : []), ...round.map(GUIDE.round)];
+      return [[name, ...where, ...ripped, ...notes].join(', '), ...runCells(pieces, row, plan, ledger, saying)];
     });
   });
 }

@@ -27,11 +27,15 @@ export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying)
   const { cartons } = laid.purchase;
   const walls = ask.room.rooms.reduce((sum, { outline }) => sum + outline.length, 0);
   const each = laid.plan.planks * walls * 2 <= MOST_LAID;
+  let tried = 0;
   for (const step of STEPS) {
     const by = ticks(ask.doubt * step);
-    const changes = await changesAt(by, each, ask, laid);
+    const { changes, tried: now } = await changesAt(by, each, ask, laid);
+    tried += now;
     if (changes.length > 0) return block([...held(cartons, ask.doubt, step, saying), ...told(changes, ask, saying)]);
   }
+  // Walls that cannot be moved without a doorway or a thing falling out of place tell nothing of how sure it is.
+  if (tried === 0) return block([{ label: SURE.holds, value: SURE.untried }]);
   return block([
     { label: SURE.holds, value: SURE.still(cartons, sayLength(ticks(ask.doubt * (STEPS.at(-1) ?? 1)), saying)) },
   ]);
@@ -42,19 +46,26 @@ function block(facts: readonly Fact[]): Block {
 }
 
 /** Variants by as much, longer and shorter, whose cartons are others. */
-async function changesAt(by: Length, each: boolean, ask: PlanksAsk, laid: LaidFloor): Promise<readonly Change[]> {
+async function changesAt(
+  by: Length,
+  each: boolean,
+  ask: PlanksAsk,
+  laid: LaidFloor,
+): Promise<{ readonly changes: readonly Change[]; readonly tried: number }> {
   const regions = ask.room.rooms;
   const changes: Change[] = [];
+  let tried = 0;
   for (const variant of [...variants(regions, by), ...variants(regions, -by)]) {
     if (!each && variant.moved) continue;
     await otherWork();
     const areas = laid.areasOf(variant.regions);
     if (!areas) continue;
+    tried++;
     const { planks } = layFloor(areas, laid.plan.plank, laid.plan.rules);
     const { cartons } = purchaseOf(planks, ask.mistakes, ask.spares, laid.plan.plank.perCarton);
     if (cartons !== laid.purchase.cartons) changes.push({ variant, cartons });
   }
-  return changes;
+  return { changes, tried };
 }
 
 /** Up to which doubt nothing changed, when that was any. */
