@@ -148,6 +148,7 @@ function pairsIn(text: string, names: readonly string[]): Pairs {
 
 /** A known option's name and its colon, at the start or behind a space, comma or semicolon. */
 function pairStart(names: readonly string[]): RegExp {
+  if (names.length === 0) return /(?!)/gu;
   const longestFirst = [...names].sort((a, b) => b.length - a.length);
   return new RegExp(
     `(?<=^|[\\s,;])(${longestFirst.map((name) => name.replaceAll('-', '[- ]')).join('|')})\\s*:`,
@@ -161,7 +162,7 @@ function misspeltNames(text: string, names: readonly string[]): readonly { typed
   const others = text.replace(pairStart(names), (pair) => ' '.repeat(pair.length));
   return [...others.matchAll(/(?<=^|[\s,;])([\p{L}-]{3,})\s*:/gu)].flatMap((match) => {
     const word = match[1]?.toLowerCase() ?? '';
-    if (names.includes(word)) return [];
+    if (names.length === 0 || names.includes(word)) return [];
     const near = closest(word, names as string[]);
     return isNear(word, near) ? [{ typed: match[0], near }] : [];
   });

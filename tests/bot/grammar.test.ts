@@ -108,6 +108,11 @@ describe('an option told twice', () => {
   });
 });
 
+it('a colon before anything is no option of a command without options', () => {
+  expect(problems(':skull:')).toHaveLength(1);
+  expect(problems('project archive: x')).toBeInstanceOf(Array);
+});
+
 describe('a misspelt option', () => {
   it.each([
     ['plnk', 'plank'],
