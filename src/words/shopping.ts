@@ -137,6 +137,9 @@ const which = (things: readonly string[]): string =>
     .map((label) => `“${label}”`)
     .join(', ');
 
+/** A fix that stands for the whole line, and not for one purchase of it. */
+export const WHOLE_LIST = 'list';
+
 export const SHOPPING_PROBLEMS = {
   unread: (got: string): Problem => ({
     option: 'do',
@@ -166,6 +169,18 @@ export const SHOPPING_PROBLEMS = {
     expected: `How much of “${label}” is that? Tell it in its own measure, or all of it.`,
     fix,
   }),
+  noneBought: (got: string): Problem => ({
+    option: 'do',
+    got: quoted(got),
+    expected: 'Nothing is ticked off as bought yet.',
+    fix: WHOLE_LIST,
+  }),
+  tooMuch: (got: string, most: number, fix: string): Problem => ({
+    option: 'do',
+    got: quoted(got),
+    expected: `Nobody buys more than ${most} at once: was it a slip?`,
+    fix,
+  }),
   whole: (got: string, fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
@@ -176,6 +191,6 @@ export const SHOPPING_PROBLEMS = {
     option: 'do',
     got: quoted(got),
     expected: `Nothing is bought of “${label}” yet.`,
-    fix: 'everything',
+    fix: WHOLE_LIST,
   }),
 } as const;

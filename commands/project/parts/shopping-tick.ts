@@ -38,6 +38,7 @@ function thingsMeant(
   tallies: readonly Tally[],
 ): { readonly things: readonly Tally[] } | { readonly problem: Problem } {
   const listed = deed === 'buy' ? tallies : tallies.filter(({ bought }) => bought > 0);
+  if (deed !== 'buy' && listed.length === 0) return { problem: SHOPPING_PROBLEMS.noneBought(text) };
   const left = listed.filter((one) => one.left > 0);
   if (words.length === 0 && amount.all && deed === 'buy' && left.length > 0) return { things: left };
   const named = words.length === 0 ? listed : thingsNamed(words, listed);
@@ -92,6 +93,9 @@ interface Much {
   readonly packages?: number;
 }
 
+/** More packages, or square feet, than a home takes: a slip has them. */
+const MOST_AT_ONCE = 100_000;
+
 /** Words for one of the things in a package, where a package holds several. */
 const PIECES = /^(?:planks?|boards?|screws?|nails?|pieces?)$/;
 
@@ -104,6 +108,7 @@ function muchOf({ deed, amount, words, text }: ToldPurchase, thing: Tally): Much
     const packages = Math.max(1, left);
     return { amount: packages * sold.size, packages };
   }
+  if (amount.figure > MOST_AT_ONCE) return { problem: SHOPPING_PROBLEMS.tooMuch(text, MOST_AT_ONCE, all) };
   if (amount.unit !== undefined) {
     if (amount.unit !== unit) return { problem: SHOPPING_PROBLEMS.measure(text, label, all) };
     return whole(amount.figure * (amount.each ?? 1), sold?.size);

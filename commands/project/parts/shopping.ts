@@ -8,9 +8,10 @@ import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { lotsOf, MOST_BOUGHT } from '../../../src/project/shopping.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { tooMany } from '../../../src/words/project-lists.ts';
-import { mixedLots, SHOPPING, SHOPPING_PROBLEMS } from '../../../src/words/shopping.ts';
+import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../../src/words/shopping.ts';
 import { changeHere, projectHere } from './project-here.ts';
 import { type Listed, listOf, talliesOf } from './shopping-lines.ts';
 import { costsOf, type Grouping, listActions, listBlocks, openBlocks } from './shopping-say.ts';
@@ -56,8 +57,7 @@ export async function answerShopping(ask: ShoppingAsk, context: Context): Promis
   const ticks: Tick[] = [];
   for (const one of told) {
     const made = ticksOf(one, tallies, context.habits, context.now());
-    if ('problem' in made)
-      return { problems: [{ ...made.problem, fix: ask.do.replace(one.text, () => made.problem.fix) }] };
+    if ('problem' in made) return { problems: [mended(made.problem, one.text, ask.do)] };
     ticks.push(...made.ticks);
   }
   if (project.shopping.bought.length + ticks.length > MOST_BOUGHT) {
@@ -105,6 +105,11 @@ function replyOf(project: Project, listed: Listed, by: Grouping, context: Contex
     audience: 'asker',
     data,
   };
+}
+
+/** A problem of one purchase, its fix the whole line with that purchase mended. */
+function mended(problem: Problem, purchase: string, line: string): Problem {
+  return problem.fix === WHOLE_LIST ? problem : { ...problem, fix: line.replace(purchase, () => problem.fix) };
 }
 
 function lotCautions({ shopping }: Project): readonly Caution[] {

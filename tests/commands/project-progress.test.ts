@@ -1,0 +1,175 @@
+/** Progress, money, notes and findings of the demo flat, as a person tells them over some days. */
+
+import { describe, expect, it } from 'vitest';
+import { conversation, textOf } from '../project/conversation.ts';
+
+const HOUR = 3_600_000;
+
+interface RoomData {
+  readonly room: string;
+  readonly done: readonly string[];
+  readonly next?: string;
+  readonly state?: string;
+}
+
+describe('progress', () => {
+  const roomOf = (data: unknown, room: string): RoomData | undefined =>
+    (data as { rooms: readonly RoomData[] }).rooms.find((one) => one.room === room);
+
+  it('room by room: what is done, what comes next, what blocks it', async () => {
+    const talk = await conversation();
+    await talk.reply('project progress clear done everywhere');
+    await talk.reply('project progress tore out the carpet in bedroom');
+    await talk.reply('project progress squeaks done bedroom');
+    const blocked = await talk.reply('project progress bedroom not flat');
+    expect(roomOf(blocked.data, 'bedroom')).toMatchObject({
+      done: ['clear', 'tear-out', 'subfloor'],
+      next: 'flat',
+      state: 'blocked',
+    });
+    expect(textOf(blocked)).toMatch(/bedroom \| 3 of 11 \| flatness \| not flat/);
+    expect(roomOf(blocked.data, 'hall')).toMatchObject({ next: 'tear-out' });
+    expect(blocked.cautions.map(({ topic }) => topic)).toContain('tack-strip');
+  });
+
+  it('laying waits for flat, dry and the cartons', async () => {
+    const talk = await conversation();
+    for (const stage of ['clear', 'tear-out', 'subfloor', 'acclimate'])
+      await talk.reply(`project progress done ${stage} hall`);
+    expect(textOf(await talk.reply('project progress hall'))).toMatch(
+      /flatness not checked; moisture not checked|flatness/,
+    );
+  });
+
+  it('a wait tells its end, is reminded of once when it is over, and by then counts', async () => {
+    const talk = await conversation();
+    const told = await talk.reply('project progress acclimating bedroom for 24 h');
+    expect(told.headline).toMatch(/until/);
+    talk.pass(23 * HOUR);
+    expect(textOf(await talk.reply('tape 1 ft + 1 in'))).not.toMatch(/time/);
+    talk.pass(2 * HOUR);
+    expect(textOf(await talk.reply('tape 1 ft + 1 in'))).toMatch(/bedroom: the cartons have had their time/);
+    expect(textOf(await talk.reply('tape 1 ft + 1 in'))).not.toMatch(/the cartons/);
+  });
+
+  it('cartons without hours take the longest that is asked, and say so', async () => {
+    const talk = await conversation();
+    const { assumed } = await talk.reply('project progress acclimating everywhere since Friday 18:00');
+    expect(assumed.join(' ')).toMatch(/48 h taken/);
+  });
+
+  it.each(['acclimating since Friday 18:00', 'blah', 'paint drying hall', 'done', 'waiting lay hall until yesterday'])(
+    '“%s” is mended by what is offered',
+    async (text) => {
+      const talk = await conversation();
+      const { fix } = await talk.problem(`project progress ${text}`);
+      await talk.reply(fix);
+    },
+  );
+
+  it('is taken back by undo', async () => {
+    const talk = await conversation();
+    await talk.reply('project progress done tear-out bedroom');
+    await talk.reply('project undo');
+    expect((await talk.project()).stages.marks).toEqual([]);
+  });
+});
+
+describe('money', () => {
+  it('a refund is less, the insurer’s part is the insurer’s, and the budget warns', async () => {
+    const talk = await conversation();
+    await talk.reply('project spend budget $1500');
+    await talk.reply('project spend spent $84.20 on adhesive, insurer');
+    const { headline, blocks, data } = await talk.reply('project spend refund $32.50 carton, insurer');
+    expect(headline).toBe(
+      'Refund: $32.50, carton (insurer). Spent $51.70, $1,467.52 expected in all, of a budget of $1,500.00.',
+    );
+    expect(data).toMatchObject({ verdict: 'near', spent: 5170, payers: { self: 0, insurer: 5170 } });
+    expect(JSON.stringify(blocks)).toMatch(/Near the budget/);
+    expect(textOf(await talk.reply('project spend $100 on a saw'))).toMatch(/Past the budget/);
+  });
+
+  it.each(['blah', 'remove 7', 'spent a lot'])('“%s” is mended by what is offered', async (text) => {
+    const talk = await conversation();
+    await talk.reply('project spend $5 tape');
+    const { fix } = await talk.problem(`project spend ${text}`);
+    await talk.reply(fix);
+  });
+});
+
+describe('notes', () => {
+  it('are kept with their day, found by a word, removed by number', async () => {
+    const talk = await conversation();
+    await talk.reply('project log note found water stain by the bay');
+    await talk.reply('project log “plumber came, room: nothing wrong”');
+    expect((await talk.project()).log.map(({ text }) => text)).toEqual([
+      'found water stain by the bay',
+      'plumber came, room: nothing wrong',
+    ]);
+    expect((await talk.reply('project log search STAIN')).headline).toBe('1 note with stain.');
+    await talk.reply('project log remove 1');
+    expect((await talk.project()).log).toHaveLength(1);
+    const { fix } = await talk.problem('project log remove 9');
+    await talk.reply(fix);
+  });
+
+  it.each(['<!channel> @everyone', '```rm```', '\u202egnp.exe', '= 1 + 1', 'remove everything', '🪵'.repeat(20)])(
+    'hostile: “%s” is a note like any other',
+    async (text) => {
+      const talk = await conversation();
+      await talk.reply(`project log note ${text}`);
+      expect((await talk.project()).log).toHaveLength(1);
+    },
+  );
+
+  it('too long a one is asked for in two', async () => {
+    const talk = await conversation();
+    const { fix } = await talk.problem(`project log note ${'water '.repeat(300)}`);
+    await talk.reply(fix);
+  });
+});
+
+describe('findings', () => {
+  it('told and kept stand room by room in plain sentences with areas and quantities', async () => {
+    const talk = await conversation();
+    await talk.reply('project found soft spot 2x3 ft bedroom by window');
+    await talk.reply(
+      `project keep patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in, found: water stain`,
+    );
+    const reply = await talk.reply('project found');
+    const text = textOf(reply);
+    expect(text).toMatch(/bedroom\n {2}1\. \w{3} \d+ \w{3}: soft spot 2x3 ft bedroom by window \(6 sq ft\)\./);
+    expect(text).toMatch(/A piece of subfloor 32" × 34" \(7\.6 sq ft\) is damaged.*Found there: water stain.*1 tube/);
+    expect(text).not.toMatch(/Call first/);
+    expect(reply.cautions.map(({ topic }) => topic)).toEqual(
+      expect.arrayContaining(['asbestos', 'mould', 'leak-water']),
+    );
+  });
+
+  it.each([
+    ['black mould 4 x 5 ft living', /mould remediator/],
+    ['mould in the closet', /mould remediator/],
+    ['sewage under the hall', /water-damage restorer/],
+    ['s e w a g e in hall', /water-damage restorer/],
+    ['black mastic under the carpet in hall', /asbestos inspector/],
+    ['a joist is cracked in bedroom', /structural engineer/],
+    ['gas pipe in the hall floor', /gas utility/],
+  ])('“%s” tells who to call, and goes on telling it', async (text, who) => {
+    const talk = await conversation();
+    expect(textOf(await talk.reply(`project found ${text}`))).toMatch(who);
+    expect(textOf(await talk.reply('project found'))).toMatch(who);
+  });
+
+  it('mould under ten square feet is for gloves and a mask', async () => {
+    const talk = await conversation();
+    expect(textOf(await talk.reply('project found mould 1 x 2 ft closet'))).not.toMatch(/Call first/);
+  });
+
+  it('one is removed by number, and what is not there is mended', async () => {
+    const talk = await conversation();
+    await talk.reply('project found soft spot 2x3 ft bedroom');
+    const { fix } = await talk.problem('project found remove 4');
+    await talk.reply(fix);
+    expect((await talk.project()).found).toEqual([]);
+  });
+});

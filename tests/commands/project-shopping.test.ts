@@ -1,0 +1,190 @@
+/** The shopping list of the demo flat: over all stages, rounded once, ticked off in everyday words. */
+
+import { describe, expect, it } from 'vitest';
+import { UNTOLD } from '../../src/words/shopping.ts';
+import { type Conversation, conversation, textOf } from '../project/conversation.ts';
+import { flatContent } from '../project/projects.ts';
+
+interface Line {
+  readonly item: string;
+  readonly amount: number;
+  readonly count?: number;
+  readonly bought: number;
+  readonly left: number;
+  readonly back: number;
+}
+
+async function linesOf(talk: Conversation, line = 'project shopping') {
+  const { data } = await talk.reply(line);
+  const { lines } = data as unknown as { lines: readonly Line[] };
+  return (start: string): Line => {
+    const found = lines.find(({ item }) => item.startsWith(start));
+    if (!found) throw new Error(`no ${start} among ${lines.map(({ item }) => item).join(', ')}`);
+    return found;
+  };
+}
+
+const PATCH = `project keep patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in`;
+
+describe('the list', () => {
+  it('asks the same sums as anybody: its planks are those of the planks answer', async () => {
+    const talk = await conversation();
+    const { data } = await talk.reply('planks');
+    const { cartons } = (data as unknown as { count: { cartons: number } }).count;
+    expect((await linesOf(talk))('plank').count).toBe(cartons);
+  });
+
+  it('tells what is not worked out, each with a line that works it out', async () => {
+    const talk = await conversation();
+    const text = textOf(await talk.reply('project shopping'));
+    for (const { tell } of [UNTOLD.subfloor, UNTOLD.doorways, UNTOLD.trim]) {
+      expect(text).toContain(tell);
+      await talk.reply(tell);
+    }
+    await talk.reply(UNTOLD.floor(['bedroom']).tell);
+    await talk.reply(UNTOLD.plank.tell);
+    expect(textOf(await talk.reply('project shopping'))).not.toContain(UNTOLD.doorways.tell);
+  });
+
+  it('of a project without rooms tells how to begin', async () => {
+    const talk = await conversation({ ...flatContent(), rooms: [], picks: {} });
+    const text = textOf(await talk.reply('project shopping'));
+    expect(text).toContain(UNTOLD.rooms.tell);
+    await talk.reply(UNTOLD.rooms.tell);
+  });
+
+  it('puts two patches and squeaks together before it rounds', async () => {
+    const talk = await conversation();
+    await talk.reply(`${PATCH}, bead: 1/8 in`);
+    const one = (await linesOf(talk))('subfloor adhesive');
+    await talk.reply(`${PATCH.replace('20 x 30', '20 x 29')}, bead: 1/8 in`);
+    await talk.reply('project keep squeaks area: 4 x 6 ft');
+    const line = await linesOf(talk);
+    expect(line('subfloor adhesive')).toMatchObject({ count: 1 });
+    expect(line('subfloor adhesive').amount).toBeGreaterThan(one.amount);
+    expect(line('subfloor screw').count).toBe(Math.ceil(line('subfloor screw').amount / 100));
+  });
+
+  it('keeps one of two answers about the same rooms, the later, and asks rooms as they are now', async () => {
+    const talk = await conversation();
+    await talk.reply('project keep planks room: bedroom, plank: 6 x 36 in, 12 per carton');
+    const before = (await linesOf(talk))('plank').amount;
+    await talk.reply(`project room bedroom, size: 11' x 6'`);
+    expect((await linesOf(talk))('plank').amount).toBeLessThan(before);
+  });
+
+  it('is the same by aisle, and says when nothing is left', async () => {
+    const talk = await conversation();
+    const text = textOf(await talk.reply('project shopping by aisle'));
+    expect(text).toContain('Flooring');
+    expect(textOf(await talk.reply('project shopping by: aisle'))).toBe(text);
+    const { headline } = await talk.reply('project shopping bought everything');
+    expect(headline).toMatch(/Nothing left to buy\.$/);
+  });
+
+  it('carries the cautions of the work it is for', async () => {
+    const talk = await conversation();
+    const topics = (await talk.reply('project shopping')).cautions.map(({ topic }) => topic);
+    expect(topics).toEqual(expect.arrayContaining(['asbestos', 'tack-strip', 'saw']));
+    expect(new Set(topics).size).toBe(topics.length);
+  });
+
+  it('of an old vinyl floor says who to call, and drops nothing else', async () => {
+    const talk = await conversation();
+    await talk.reply('project room hall, floor: sheet vinyl');
+    const reply = await talk.reply('project shopping');
+    expect(textOf(reply)).toMatch(/Not for you to do[\s\S]*asbestos laboratory/i);
+    expect(textOf(reply)).toContain('Planks');
+  });
+});
+
+describe('ticking off', () => {
+  it('part of it, at a price, of a lot; what is left, and a mixed lot', async () => {
+    const talk = await conversation();
+    const all = (await linesOf(talk))('plank').left;
+    const first = await talk.reply('project shopping bought 10 cartons at $32.50 lot B7');
+    expect(first.headline).toContain('Bought: Planks 7" × 48", 10 cartons of 10.');
+    expect((await linesOf(talk))('plank')).toMatchObject({ bought: 100, left: all - 10 });
+    expect((await talk.project()).shopping.bought).toMatchObject([
+      { cost: { cents: 32_500, currency: 'USD' }, lot: 'B7', packages: { count: 10 } },
+    ]);
+    const second = await talk.reply('project shopping bought all planks lot C9');
+    expect(second.cautions[0]?.text).toMatch(/Mixed lots.*B7 and C9/);
+    expect((await linesOf(talk))('plank').left).toBe(0);
+  });
+
+  it('then the plan changes: so many more of the same lot, or too many', async () => {
+    const talk = await conversation();
+    await talk.reply('project shopping bought all planks at $60 lot B7');
+    await talk.reply(`project room study 10' x 10'`);
+    const more = textOf(await talk.reply('project shopping'));
+    expect(more).toMatch(/Planks 7" × 48": \d+ cartons of 10 more, of lot B7 as the others/);
+    await talk.reply('project room study out of scope');
+    await talk.reply('project room bedroom out of scope');
+    const { back } = (await linesOf(talk))('plank');
+    expect(back).toBeGreaterThan(0);
+    await talk.reply('project shopping opened all planks');
+    expect((await linesOf(talk))('plank').back).toBe(0);
+  });
+
+  it('is taken back by undo, whole', async () => {
+    const talk = await conversation();
+    const before = await talk.project();
+    await talk.reply('project shopping bought 10 cartons at $32.50 lot B7, all bags');
+    await talk.reply('project undo');
+    expect((await talk.project()).shopping).toEqual(before.shopping);
+  });
+
+  it('what may be two things is asked back, with a line to type', async () => {
+    const talk = await conversation();
+    await talk.reply(PATCH);
+    await talk.reply('project pick list stock: 8 ft; 12 ft');
+    await talk.reply(`project room living, size: 14' x 16'`);
+    const { expected, fix } = await talk.problem('project shopping bought 1 tube');
+    expect(expected).toMatch(/Subfloor adhesive.*Caulk/);
+    await talk.reply(fix);
+    expect((await talk.project()).shopping.bought).toHaveLength(1);
+  });
+
+  it.each([
+    'bought 4 sandwiches',
+    'blah',
+    'bought 1.5 cartons',
+    'bought 12 underlay',
+    'returned 2 cartons',
+    'bought 10 cartons, 4 sandwiches',
+  ])('“%s” is mended by what is offered', async (text) => {
+    const talk = await conversation();
+    const { fix } = await talk.problem(`project shopping ${text}`);
+    expect((await talk.project()).shopping.bought).toEqual([]);
+    await talk.reply(fix);
+  });
+
+  it.each([
+    'bought “10” cartons',
+    'bought 10 cartons lot <@everyone>',
+    'bought 10 cartons lot __proto__',
+    'bought \u202e10 cartons',
+    'bought 10 cartons at $99999999999',
+    `bought ${'9'.repeat(30)} cartons`,
+    'bought constructor',
+    `bought ${'carton '.repeat(200)}`,
+  ])('hostile: “%s” is answered, and keeps the project whole', async (text) => {
+    const talk = await conversation();
+    expect(await talk.ask(`project shopping ${text}`)).not.toHaveProperty('reference');
+    await talk.reply('project shopping');
+  });
+
+  it('reads metric and the euro', async () => {
+    const talk = await conversation(
+      {
+        ...flatContent(),
+        rooms: [{ name: 'hall', text: '1,2 x 4 m', notes: [], inScope: true }],
+        picks: { plank: '180 x 1220 mm, 8 per carton, 31,90 € a carton' },
+      },
+      { units: 'metric', decimal: ',', currency: 'EUR' },
+    );
+    const reply = await talk.reply('project shopping bought 2 cartons at 29,90 € lot 4471');
+    expect(textOf(reply)).toContain('59,80 €');
+  });
+});
