@@ -5,6 +5,7 @@ import { defineCommand } from '../../src/bot/command.ts';
 import { readChoices } from '../../src/measure/choices.ts';
 import { text } from '../../src/measure/options.ts';
 import { readPadPrice } from '../../src/measure/pad-price.ts';
+import { notCompared } from '../../src/words/herringbone-problems.ts';
 import { answerCompare } from './parts/compare.ts';
 import { layingOptions, roomOption } from './parts/options.ts';
 
@@ -40,5 +41,8 @@ export default defineCommand({
       headline: 'plank A wastes least: 10.4 %.',
     },
   ],
-  run: (options, context) => answerCompare(options, context),
+  run: ({ pattern, ...options }, context) =>
+    pattern.name === 'herringbone'
+      ? { problems: [notCompared(context.told.get('pattern') ?? pattern.name)] }
+      : answerCompare({ ...options, pattern }, context),
 });

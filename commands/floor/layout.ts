@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
 import { text } from '../../src/measure/options.ts';
 import { read } from '../../src/measure/reading.ts';
+import { answerHerringbone } from './parts/herringbone.ts';
 import { layoutOf } from './parts/one-room.ts';
 import { floorOptions } from './parts/options.ts';
 
@@ -28,5 +29,8 @@ export default defineCommand({
       headline: 'hall: 6 rows, from 23 planks, 10 pieces to cut.',
     },
   ],
-  run: (options, context) => layoutOf(options, context),
+  run: ({ pattern, ...options }, context) =>
+    pattern.name === 'herringbone'
+      ? answerHerringbone({ ...options, pattern }, context)
+      : layoutOf({ ...options, pattern }, context),
 });

@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
 import { answerSurely } from './parts/answer.ts';
+import { answerHerringbone } from './parts/herringbone.ts';
 import { floorOptions } from './parts/options.ts';
 
 export default defineCommand({
@@ -44,5 +45,8 @@ export default defineCommand({
       headline: 'Buy 10 cartons (100 planks): 88 to lay, 3 for mistakes, 9 left over.',
     },
   ],
-  run: (options, context) => answerSurely(options, context),
+  run: ({ pattern, ...options }, context) =>
+    pattern.name === 'herringbone'
+      ? answerHerringbone({ ...options, pattern }, context)
+      : answerSurely({ ...options, pattern }, context),
 });

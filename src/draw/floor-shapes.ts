@@ -15,7 +15,7 @@ import { place, type View } from './view.ts';
 import type { RowRange } from './window.ts';
 
 /** The gap is seen at least this wide on the sheet. */
-const LEAST_GAP = 1.6;
+export const LEAST_GAP = 1.6;
 
 /** Where a place of the view falls on the figure. */
 export interface Seen {

@@ -13,7 +13,8 @@ import { rowLines, type Seen, wallShapes } from './floor-shapes.ts';
 import { textWidth } from './font.ts';
 import type { Part } from './footer.ts';
 import { notes, scaleBar } from './footer.ts';
-import { saySize } from './room-sheet.ts';
+import { onFloor } from './piece-rings.ts';
+import { saySize } from './room-size.ts';
 import { sheetOf } from './sheet.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 import { toldPicture } from './told-picture.ts';
@@ -101,7 +102,13 @@ function cellOf(view: View, plan: Plan, scale: number, planks: number, saying: S
 /** Walls and rows of a room, and an arrow the way its rows are laid. */
 function pictureOf(view: View, plan: Plan, scale: number): Cell {
   if (!isQuarter(view.region.frame.angle)) {
-    const told = toldPicture(view.region, plan, scale, WALL, () => 'plank-whole');
+    const told = toldPicture(
+      view.region,
+      onFloor(view.region, () => 'plank-whole'),
+      scale,
+      WALL,
+      plan.rules.gap,
+    );
     return { width: told.width, height: told.height, shapes: told.shapes };
   }
   const [wide, deep] = [view.width * scale, view.height * scale];

@@ -2,6 +2,8 @@
 
 import type { LaidRegion, Piece, Row } from '../core/floor/floor.ts';
 import type { Outline, Point } from '../core/geometry.ts';
+import type { ShapeRole } from '../reply/drawing.ts';
+import type { OnFloor } from './on-floor.ts';
 
 /** True when some piece of a region is less than a rectangle: the region is drawn piece by piece then. */
 export function isShaped(region: LaidRegion): boolean {
@@ -31,4 +33,18 @@ export function seamsOf(piece: Piece, row: Row, joined: boolean, first: boolean)
       return end || edge ? [[from, to]] : [];
     }),
   );
+}
+
+/** All pieces of a region with their roles, and the lines between them. */
+export function onFloor(region: LaidRegion, roleOf: (piece: Piece) => ShapeRole): OnFloor {
+  const all = region.rows.flatMap((row, r) =>
+    row.pieces.map((piece, i) => {
+      const before = row.pieces[i - 1];
+      return { piece, row, joined: before !== undefined && before.u + before.length === piece.u, first: r === 0 };
+    }),
+  );
+  return {
+    pieces: all.map(({ piece, row }) => ({ role: roleOf(piece), rings: ringsOfPiece(piece, row) })),
+    lines: all.flatMap(({ piece, row, joined, first }) => seamsOf(piece, row, joined, first)),
+  };
 }

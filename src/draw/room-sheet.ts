@@ -3,10 +3,9 @@
 import type { LaidRegion, Row } from '../core/floor/floor.ts';
 import { isQuarter } from '../core/floor/frame.ts';
 import { runsIn } from '../core/floor/run-pieces.ts';
-import { boxOf } from '../core/geometry.ts';
 import { startWall } from '../core/home/told-wall.ts';
 import { ticks } from '../core/length.ts';
-import { type Saying, sayCut, sayLength } from '../measure/say-length.ts';
+import { sayCut } from '../measure/say-length.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import { DRAWING, type RowShown, sayOverview, sayShown } from '../words/drawing.ts';
 import { LAY } from '../words/floor.ts';
@@ -17,6 +16,7 @@ import { legend, notes, scaleBar } from './footer.ts';
 import { columnOf } from './label-column.ts';
 import { pagesOf } from './pages.ts';
 import { meanings, type OnSheet } from './room-legend.ts';
+import { saySize } from './room-size.ts';
 import { type Labelled, type RowLabel, sayPiece } from './row-label.ts';
 import { sheetOf } from './sheet.ts';
 import { toldSheet } from './told-sheet.ts';
@@ -41,12 +41,6 @@ export function roomSheets(region: LaidRegion, planks: number, told: Labelled, m
     overview(region, pages, shown.length, planks, told),
     ...shown.map((one) => page(one, [one.window.first + 1, one.window.last + 1], planks, told)),
   ];
-}
-
-/** A region's bounding sides in words, as it was told. */
-export function saySize(region: LaidRegion, saying: Saying): string {
-  const { minX, minY, maxX, maxY } = boxOf(region.outline);
-  return DRAWING.size(sayLength(ticks(maxX - minX), saying), sayLength(ticks(maxY - minY), saying));
 }
 
 function page(fitted: Fit, part: readonly [number, number] | undefined, planks: number, told: Labelled): Drawing {

@@ -1,16 +1,13 @@
-/** A room as it was told, its pieces lying at whatever angle they are laid: for floors whose rows run at a slant. */
+/** A room as it was told, its pieces lying at whatever angle they are laid. */
 
-import type { LaidRegion, Piece, Plan } from '../core/floor/floor.ts';
+import type { Frame, Region } from '../core/floor/floor.ts';
 import { toRoom } from '../core/floor/frame.ts';
 import { inset } from '../core/floor/inset.ts';
 import { boxOf, type Outline, type Point } from '../core/geometry.ts';
-import type { Place, Shape, ShapeRole } from '../reply/drawing.ts';
+import type { Place, Shape } from '../reply/drawing.ts';
 import { sidesOf } from './clip.ts';
-import { gapWidened, ringsOf, type Seen } from './floor-shapes.ts';
-import { ringsOfPiece, seamsOf } from './piece-rings.ts';
-
-/** The gap is seen at least this wide on the sheet. */
-const LEAST_GAP = 1.6;
+import { LEAST_GAP, ringsOf, type Seen } from './floor-shapes.ts';
+import type { OnFloor } from './on-floor.ts';
 
 /** A picture from (0, 0), walls included. */
 export interface ToldPicture {
@@ -20,13 +17,13 @@ export interface ToldPicture {
   readonly height: number;
 }
 
-/** Draws a room at a scale (sheet units a tick) with walls of a thickness; `roleOf` says what each piece is drawn as. */
+/** Draws a room at a scale (sheet units a tick) with walls of a thickness and the gap (ticks) inside them. */
 export function toldPicture(
-  region: LaidRegion,
-  plan: Plan,
+  region: Region & { readonly frame: Frame },
+  { pieces, lines }: OnFloor,
   scale: number,
   thickness: number,
-  roleOf: (piece: Piece) => ShapeRole,
+  gap: number,
 ): ToldPicture {
   const { minX, minY, maxX, maxY } = boxOf(region.outline);
   const [wide, deep] = [(maxX - minX) * scale, (maxY - minY) * scale];
@@ -34,23 +31,10 @@ export function toldPicture(
   const seen: Seen = { scale, at };
   const grown = (by: number): readonly Outline[] =>
     inset(region.outline, region.holes, -Math.max(1, Math.round(by / scale)));
-  const faces = ringsOf(grown(gapWidened(plan, scale) ? LEAST_GAP - plan.rules.gap * scale : 0), seen);
+  const widened = gap > 0 && gap * scale < LEAST_GAP;
+  const faces = ringsOf(grown(widened ? LEAST_GAP - gap * scale : 0), seen);
   const inRoom = (point: Point): Place => at(toRoom(point, region.frame));
-  const pieces: Shape[] = [];
-  const lines: [Place, Place][] = [];
-  region.rows.forEach((row, r) => {
-    row.pieces.forEach((piece, i) => {
-      pieces.push({
-        kind: 'polygon',
-        role: roleOf(piece),
-        rings: ringsOfPiece(piece, row).map((ring) => ring.map(inRoom)),
-      });
-      const before = row.pieces[i - 1];
-      const joined = before !== undefined && before.u + before.length === piece.u;
-      for (const [from, to] of seamsOf(piece, row, joined, r === 0)) lines.push([inRoom(from), inRoom(to)]);
-    });
-  });
-  const covered = ringsOf(inset(region.outline, region.holes, plan.rules.gap), seen);
+  const covered = ringsOf(inset(region.outline, region.holes, gap), seen);
   return {
     seen,
     width: wide + 2 * thickness,
@@ -59,8 +43,10 @@ export function toldPicture(
       { kind: 'polygon', role: 'wall', rings: ringsOf(grown(thickness), seen) },
       { kind: 'polygon', role: 'gap', rings: faces },
       { kind: 'lines', role: 'wall-face', lines: sidesOf(faces) },
-      ...pieces,
-      { kind: 'lines', role: 'joint', lines },
+      ...pieces.map(
+        ({ role, rings }): Shape => ({ kind: 'polygon', role, rings: rings.map((ring) => ring.map(inRoom)) }),
+      ),
+      { kind: 'lines', role: 'joint', lines: lines.map(([from, to]) => [inRoom(from), inRoom(to)] as const) },
       { kind: 'lines', role: 'floor-edge', lines: sidesOf(covered) },
     ],
   };

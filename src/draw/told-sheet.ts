@@ -8,6 +8,7 @@ import { DRAWING, saySlanted } from '../words/drawing.ts';
 import { LARGEST_SCALE, MARGIN, WALL } from './fit.ts';
 import { gapWidened, ringsOf, roleOf } from './floor-shapes.ts';
 import { legend, notes, scaleBar } from './footer.ts';
+import { onFloor } from './piece-rings.ts';
 import { meanings } from './room-legend.ts';
 import type { Labelled } from './row-label.ts';
 import { sheetOf } from './sheet.ts';
@@ -29,7 +30,13 @@ export function toldSheet(region: LaidRegion, facts: readonly string[], size: st
     (LONGEST - 2 * WALL) / (maxY - minY),
     LARGEST_SCALE,
   );
-  const picture = toldPicture(region, plan, scale, WALL, (piece) => roleOf(piece, sources));
+  const picture = toldPicture(
+    region,
+    onFloor(region, (piece) => roleOf(piece, sources)),
+    scale,
+    WALL,
+    plan.rules.gap,
+  );
   const all = { left: 0, right: picture.width, top: 0, bottom: picture.height };
   const rooms = region.rooms ?? [{ name: region.name, outline: region.outline }];
   const walls = rooms.flatMap(({ name, outline }) =>

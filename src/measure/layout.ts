@@ -4,13 +4,17 @@ import { closest, distance } from 'fastest-levenshtein';
 import type { Direction, Heading } from '../core/floor/direction.ts';
 import type { Length } from '../core/length.ts';
 import { notADirection, notAPattern } from '../words/figure-problems.ts';
+import { HERRINGBONE, readHerringbone, type ToldHerringbone } from './herringbone.ts';
 import { readLength } from './length.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 
-/** A pattern as told: a stair-step's step and rows may be left to its defaults. */
-export type ToldPattern =
+/** A pattern of rows as told: a stair-step's step and rows may be left to its defaults. */
+export type ToldRows =
   | { readonly name: 'stair-step'; readonly step?: Length; readonly rows?: number }
   | { readonly name: 'half' | 'thirds' | 'offcut-first' | 'scattered' };
+
+/** A pattern as told: rows, or a herringbone with so many courses of boards along the walls. */
+export type ToldPattern = ToldRows | ToldHerringbone;
 
 export const PATTERN_NAMES = ['stair-step', 'half', 'thirds', 'offcut-first', 'scattered'] as const;
 
@@ -30,6 +34,8 @@ const SAME: ReadonlyMap<string, (typeof PATTERN_NAMES)[number]> = new Map([
 /** `stair-step`, `stair-step 8 in x 4`, `stair-step 200 mm, 4 rows`, `half`, `thirds`, `offcut-first`, `scattered`. */
 export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
   const plain = text.trim().toLowerCase().replace(/\s+/g, ' ');
+  const herringbone = readHerringbone(plain);
+  if (herringbone) return read(herringbone);
   const match = /^([\p{L}]+(?:[- ](?:step|plank|first))?)(?:[ ,:]+(.+))?$/u.exec(plain);
   const word = (match?.[1] ?? '').replace(' ', '-');
   const name = PATTERN_NAMES.find((known) => known === word) ?? SAME.get(word);
@@ -46,7 +52,7 @@ export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
 
 /** The pattern that a misspelt word is nearest to; the usual one where it is near to none. */
 function nearPattern(word: string): string {
-  const near = closest(word, PATTERN_NAMES as unknown as string[]);
+  const near = closest(word, [...PATTERN_NAMES, HERRINGBONE]);
   return distance(word, near) <= near.length / 2 ? near : 'stair-step';
 }
 

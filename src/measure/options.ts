@@ -3,6 +3,7 @@
 import { type Length, ticks } from '../core/length.ts';
 import { outOfRange } from '../words/figure-problems.ts';
 import { readChoice, readCount, readPercent } from './figure.ts';
+import { HERRINGBONE } from './herringbone.ts';
 import { PATTERN_NAMES, readDirection, readPattern } from './layout.ts';
 import { readLength } from './length.ts';
 import { type OptionFacts, reader } from './option.ts';
@@ -49,7 +50,10 @@ export const choice = <const T extends string>(choices: readonly [T, ...T[]], to
 
 /** A pattern of joints. */
 export const pattern = (told: Told) =>
-  reader({ kind: 'pattern', example: 'stair-step 6 in x 5', choices: PATTERN_NAMES, ...told }, readPattern);
+  reader(
+    { kind: 'pattern', example: 'stair-step 6 in x 5', choices: [...PATTERN_NAMES, HERRINGBONE], ...told },
+    readPattern,
+  );
 
 /** Which way the rows run. */
 export const direction = (told: Told) => reader({ kind: 'direction', example: 'wall 2', ...told }, readDirection);

@@ -24,6 +24,10 @@ const NO_LOCK = new RegExp(
 const LOCK = new RegExp(
   `(?:click(?:[ -]?(?:lock|together|in))?|(?:inter)?lock(?:ing|s|ed)?|float(?:ing)?|snap(?:[ -]?together)?)${END}`,
 );
+/** Boards made for a herringbone: their end locks are mirrored. */
+const HANDED = new RegExp(
+  `(?:a ?(?:/|\\+|&|and) ?b|left(?:-hand(?:ed)?)? ?(?:/|\\+|&|and) ?right(?:[ -]hand(?:ed)?)?|(?:left|right)-handed|handed)(?: (?:boards?|planks?))?${END}`,
+);
 /** The wear layer is printed on every carton and changes nothing here. */
 const WEAR = new RegExp(`\\d+(?:[.,]\\d+)? ?-?mils?${END}(?: wear ?-?layer)?`);
 const THICK = new RegExp(`(?<before>${SIDE}) ?-?thick(?:ness)?${END}|thick(?:ness)? ?[:=]? ?(?<after>${SIDE})`);
@@ -32,15 +36,18 @@ const LONE = new RegExp(`(?<![${LETTER}\\d.,/])(?<before>${SIDE})(?![${LETTER}\\
 export interface Make {
   readonly attachedPad?: boolean;
   readonly lock: 'click' | 'none';
+  /** True for boards that come as two mirrored makes, A and B. */
+  readonly handed?: boolean;
 }
 
 /** Claims the pad and the lock; without a word about the lock, planks click together. */
 export function claimMake(rest: Unclaimed): Make {
   rest.claim(WEAR);
   const pad = rest.claim(NO_PAD) ? false : rest.claim(WITH_PAD) ? true : undefined;
+  const handed = rest.claim(HANDED) !== undefined;
   const lock = rest.claim(NO_LOCK) ? 'none' : 'click';
   if (lock === 'click') rest.claim(LOCK);
-  return { lock, ...(pad !== undefined && { attachedPad: pad }) };
+  return { lock, ...(handed && { handed }), ...(pad !== undefined && { attachedPad: pad }) };
 }
 
 /** Claims a thickness that is named as one. */

@@ -86,6 +86,7 @@ function parse(text: string, { option, habits }: Reading): Parsed {
     cartonArea: settled.area,
     units,
     ...(cost && 'cents' in cost && { cartonPrice: cost }),
+    ...(make.handed && make.lock === 'click' && { handed: true }),
     ...(make.attachedPad !== undefined && { attachedPad: make.attachedPad }),
     ...(thickness !== undefined && { thickness }),
   };

@@ -18,6 +18,8 @@ export interface ToldPlank {
   readonly cartonArea: Area;
   readonly cartonPrice?: Price;
   readonly attachedPad?: boolean;
+  /** Locking boards that come as A and B, for a herringbone. */
+  readonly handed?: boolean;
   readonly thickness?: Length;
   readonly units: Units;
 }

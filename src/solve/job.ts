@@ -2,8 +2,16 @@
 
 import type { Plank, Rules } from '../core/floor/floor.ts';
 import type { Area } from '../core/floor/sliced.ts';
+import type { HerringRules } from '../core/herringbone/herringbone.ts';
+import type { ZigzagArea } from '../core/herringbone/lay.ts';
 import type { StickTask } from '../core/trim/stick-task.ts';
 
 export type Task =
   | { readonly kind: 'sticks'; readonly task: StickTask }
-  | { readonly kind: 'floor'; readonly areas: readonly Area[]; readonly plank: Plank; readonly rules: Rules };
+  | { readonly kind: 'floor'; readonly areas: readonly Area[]; readonly plank: Plank; readonly rules: Rules }
+  | {
+      readonly kind: 'herringbone';
+      readonly areas: readonly ZigzagArea[];
+      readonly plank: Plank;
+      readonly rules: HerringRules;
+    };

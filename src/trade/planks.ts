@@ -74,6 +74,13 @@ export const RULE_OF_THUMB_PERCENT: Cited<number> = {
   source: TRADE_CUSTOM,
 };
 
+export const HERRINGBONE_THUMB_PERCENT: Cited<number> = {
+  name: 'Rule-of-thumb waste, herringbone',
+  said: '15–20 % of the area; shown only beside the computed figure',
+  value: 15,
+  source: TRADE_CUSTOM,
+};
+
 /** How far a printed carton area may lie from size × count: printed sizes are nominal. */
 export const NOMINAL_PERCENT: Cited<number> = {
   name: 'Printed carton area against size × count',
@@ -101,5 +108,6 @@ export const PLANK_FIGURES = [
   MISTAKES_PERCENT,
   STAIR_STEP,
   RULE_OF_THUMB_PERCENT,
+  HERRINGBONE_THUMB_PERCENT,
   NOMINAL_PERCENT,
 ] as const;

@@ -28,7 +28,7 @@ export function notAPattern(read: Got, near: string): Problem {
   return {
     ...got(read),
     expected:
-      'A pattern is stair-step (with its step and rows, such as “stair-step 6 in x 5”), half, thirds, offcut-first or scattered.',
+      'A pattern is stair-step (with its step and rows, such as “stair-step 6 in x 5”), half, thirds, offcut-first, scattered or herringbone (with a border of 1 to 4 boards if you like).',
     fix: near,
   };
 }

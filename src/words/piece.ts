@@ -4,8 +4,12 @@ export const SHAPE = {
   nothing: '0',
   /** Along the edge towards the row before, and towards the next. */
   sides: (near: string, far: string) => `${near} / ${far}`,
-  slanted: (long: string, short: string, angles: string, longFar: boolean) =>
-    `${long} long side (${longFar ? 'next row' : 'row before'}), ${short} short side, ${angles}`,
+  /** `edge`: which edge of the board the long side is on. */
+  slanted: (long: string, short: string, angles: string, edge: string) =>
+    `${long} long side (${edge}), ${short} short side, ${angles}`,
+  /** The edges of a board in a row, and of one that lies any way. */
+  inRow: { near: 'row before', far: 'next row' },
+  alone: { near: 'right edge', far: 'left edge' },
   leaning: (length: string, angles: string) => `${length} both sides, ends leaning ${angles}`,
   corners: (length: string, corners: readonly string[]) =>
     `${length}, cut to a shape with corners at ${corners.join(', ')}`,

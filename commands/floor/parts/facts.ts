@@ -1,7 +1,7 @@
 /** The facts of a plank answer: what to buy, and how the floor is laid. */
 
 import { planksByArea } from '../../../src/core/cost/carton.ts';
-import type { Plan } from '../../../src/core/floor/floor.ts';
+import type { Plan, Region } from '../../../src/core/floor/floor.ts';
 import { doubleArea } from '../../../src/core/geometry.ts';
 import { startWall } from '../../../src/core/home/told-wall.ts';
 import { ticks } from '../../../src/core/length.ts';
@@ -15,7 +15,7 @@ import { homeFacts } from './home-blocks.ts';
 import type { LaidFloor } from './laid.ts';
 
 /** Square ticks from wall to wall, holes left out. */
-export function wallToWall(plan: Plan): bigint {
+export function wallToWall(plan: { readonly regions: readonly Region[] }): bigint {
   return plan.regions.reduce(
     (sum, { outline, holes }) => sum + [outline, ...holes].reduce((area, path) => area + doubleArea(path), 0n) / 2n,
     0n,

@@ -1,9 +1,10 @@
 /** What an answer tells of a home as a whole: doorways, rooms, offcuts kept from room to room, what is left at the end. */
 
+import type { Region } from '../../../src/core/floor/floor.ts';
 import { keptOffcuts } from '../../../src/core/floor/kept-offcut.ts';
 import { type Leftover, leftoverOf } from '../../../src/core/floor/leftover.ts';
 import { roomAreas } from '../../../src/core/home/home-area.ts';
-import { inches, millimetres, ticks } from '../../../src/core/length.ts';
+import { inches, type Length, millimetres, ticks } from '../../../src/core/length.ts';
 import { sayArea } from '../../../src/measure/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
@@ -13,8 +14,13 @@ import type { LaidFloor } from './laid.ts';
 /** Offcuts told one by one, the longest first; the rest are counted. */
 const MOST_TOLD = 12;
 
+/** What is told of a home needs no rows. */
+interface HomeOf extends Pick<LaidFloor, 'home'> {
+  readonly plan: { readonly regions: readonly Region[]; readonly rules: { readonly gap: Length } };
+}
+
 /** Doorways, areas by room and what planks go round; nothing for a plain room. */
-export function homeFacts({ plan, home }: LaidFloor, saying: Saying): readonly Fact[] {
+export function homeFacts({ plan, home }: HomeOf, saying: Saying): readonly Fact[] {
   const facts: Fact[] = [];
   const gap = sayCut(plan.rules.gap, saying);
   for (const { rooms, width, runsOn } of home.doorways) {

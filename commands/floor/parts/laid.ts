@@ -22,9 +22,10 @@ import {
   noSuchWall,
   tooManyPlanks,
 } from '../../../src/words/floor-problems.ts';
+import { handedInRows } from '../../../src/words/herringbone-problems.ts';
 import { askedHome } from './home.ts';
 import type { Cost } from './result.ts';
-import { type PlanksAsk, rulesOf } from './rules.ts';
+import { type AreasAsk, type PlanksAsk, rulesOf } from './rules.ts';
 
 /** Beyond this many planks an ask is refused: no home has them, and a slip of a unit has. */
 const MOST_PLANKS = 100_000;
@@ -48,12 +49,19 @@ export interface LaidFloor {
 }
 
 /** How this ask's lengths are said: in the units its rooms were typed in. */
-export function sayingOf(ask: PlanksAsk, context: Context): Saying {
+export function sayingOf(ask: Pick<PlanksAsk, 'room'>, context: Context): Saying {
   return { units: ask.room.units, decimal: context.habits.decimal };
 }
 
-/** Lays the rooms; Problems where there is no such wall, no floor within the gap, or far too many planks. */
-export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloor | Problems> {
+/** The rooms of an ask with the way their rows run, and about how many planks they take. */
+export interface AskedAreas {
+  readonly areas: readonly Area[];
+  readonly home: Home & { readonly assumed: readonly string[] };
+  readonly about: number;
+}
+
+/** What is to be laid; Problems where there is no such wall, no floor within the gap, or far too many planks. */
+export function askedAreas(ask: AreasAsk, context: Context): AskedAreas | Problems {
   const { plank } = ask.plank;
   const saying = sayingOf(ask, context);
   const home = askedHome(ask, saying);
@@ -80,6 +88,17 @@ export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloo
   if (about > MOST_PLANKS) return { problems: [tooManyPlanks(about, MOST_PLANKS, '6 x 48 in, 10 per carton')] };
   const lost = areas.find(({ region, angle }) => groundOf(region, frameOf(region, angle), ask.gap).length === 0);
   if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(ask.gap, saying))] };
+  return { areas, home, about };
+}
+
+/** Lays the rooms in rows. */
+export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloor | Problems> {
+  if (ask.plank.handed) return { problems: [handedInRows(context.told.get('pattern') ?? 'stair-step')] };
+  const asked = askedAreas(ask, context);
+  if ('problems' in asked) return asked;
+  const { areas, home, about } = asked;
+  const { plank } = ask.plank;
+  const saying = sayingOf(ask, context);
   const laid = await layAway(areas, plank, rulesOf(ask), about);
   const { order, waiting } = layingOrder(laid);
   return {
@@ -102,10 +121,15 @@ type Priced = Pick<LaidFloor, 'plan' | 'purchase' | 'cost' | 'said' | 'carton'>;
 
 function priced(plan: Plan, ask: PlanksAsk, context: Context): Priced {
   const purchase = purchaseOf(plan.planks, ask.mistakes, ask.spares, plan.plank.perCarton);
+  return { plan, purchase, ...priceOf(purchase.cartons, ask, context) };
+}
+
+/** What so many cartons cost, in figures and words; nothing where no price was told. */
+export function priceOf(cartons: number, ask: AreasAsk, context: Context): Pick<LaidFloor, 'cost' | 'said' | 'carton'> {
   const price = ask.plank.cartonPrice;
-  if (!price) return { plan, purchase, cost: undefined, said: undefined, carton: undefined };
-  const cost = costOf(purchase.cartons, price.cents, ask.tax);
+  if (!price) return { cost: undefined, said: undefined, carton: undefined };
+  const cost = costOf(cartons, price.cents, ask.tax);
   const money = (amount: number): string => sayMoney(cents(amount), price.currency, sayingOf(ask, context));
   const said = ask.tax === 0 ? money(cost.cents) : BUY.taxed(money(cost.cents + cost.tax), money(cost.tax));
-  return { plan, purchase, cost, said, carton: money(price.cents) };
+  return { cost, said, carton: money(price.cents) };
 }

@@ -1,14 +1,18 @@
 /** What a laid floor takes: planks with what goes wrong, and a pad where none is attached. */
 
+import type { Plank, Region } from '../../../src/core/floor/floor.ts';
 import { sayCut } from '../../../src/measure/say-length.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/words/needs.ts';
 import { wallToWall } from './facts.ts';
-import type { LaidFloor } from './laid.ts';
-import type { PlanksAsk } from './rules.ts';
+import type { AreasAsk } from './rules.ts';
+
+interface NeedsOf {
+  readonly plan: { readonly plank: Plank; readonly planks: number; readonly regions: readonly Region[] };
+}
 
 /** Planks × (1 + mistakes) + spares, not yet whole cartons; the pad by area from wall to wall. */
-export function floorNeeds({ plan }: LaidFloor, ask: PlanksAsk): readonly Need[] {
+export function floorNeeds({ plan }: NeedsOf, ask: AreasAsk): readonly Need[] {
   const { plank, regions } = plan;
   const saying = { units: ask.plank.units, decimal: '.' } as const;
   const { cartonPrice, attachedPad } = ask.plank;

@@ -14,7 +14,7 @@ export const roomOption = room({
 /** How to lay, and what to buy on top: everything but rooms and plank. */
 export const layingOptions = {
   pattern: pattern({
-    summary: 'stair-step (step x rows), half, thirds, offcut-first or scattered',
+    summary: 'stair-step (step x rows), half, thirds, offcut-first, scattered, or herringbone (border 1)',
     standard: 'stair-step',
   }),
   direction: direction({

@@ -6,7 +6,7 @@ import { stairStep } from '../../../src/core/floor/pattern.ts';
 import type { Doorway } from '../../../src/core/home/doorway.ts';
 import type { ToldStanding } from '../../../src/core/home/standing.ts';
 import type { Length } from '../../../src/core/length.ts';
-import type { ToldPattern } from '../../../src/measure/layout.ts';
+import type { ToldRows } from '../../../src/measure/layout.ts';
 import type { ToldPlank, ToldRooms } from '../../../src/measure/told.ts';
 import { STAIR_STEP } from '../../../src/trade/planks.ts';
 
@@ -14,7 +14,7 @@ import { STAIR_STEP } from '../../../src/trade/planks.ts';
 export interface PlanksAsk {
   readonly room: ToldRooms;
   readonly plank: ToldPlank;
-  readonly pattern: ToldPattern;
+  readonly pattern: ToldRows;
   readonly direction: Direction;
   readonly doorways: readonly Doorway[];
   /** What stands in the rooms and planks go round. */
@@ -31,6 +31,9 @@ export interface PlanksAsk {
   readonly doubt: Length;
 }
 
+/** What an ask tells whatever the pattern. */
+export type AreasAsk = Omit<PlanksAsk, 'pattern'>;
+
 /** The rules to lay by. */
 export function rulesOf(ask: PlanksAsk): Rules {
   return {
@@ -44,7 +47,7 @@ export function rulesOf(ask: PlanksAsk): Rules {
 }
 
 /** A pattern with its defaults: a step never below the stagger, and rows whose restart keeps it. */
-export function patternOf(told: ToldPattern, plank: Plank, stagger: Length): Pattern {
+export function patternOf(told: ToldRows, plank: Plank, stagger: Length): Pattern {
   if (told.name !== 'stair-step') return { name: told.name };
   const step = told.step ?? Math.max(STAIR_STEP.value.step, stagger);
   const stair = stairStep(plank, step, stagger);

@@ -31,6 +31,11 @@ export function shapeOf(box: PieceBox, rings: readonly Outline[]): PieceShape {
   );
   if (!touched) return {};
   const shape = within(rings, { left: from, right: to, bottom: box.v, top: box.v + box.height });
+  return describe(box, shape);
+}
+
+/** A shape already cut to its box: nothing where it fills it, else its rings and its straight end cuts. */
+export function describe(box: PieceBox, shape: readonly Outline[]): PieceShape {
   if (shape.length === 0 || isBox(shape, box)) return {};
   const [left, right] = [endCut(shape, box, 'left'), endCut(shape, box, 'right')];
   return { shape, ...(left && { left }), ...(right && { right }) };

@@ -1,0 +1,150 @@
+/** The facts of a herringbone answer: what to buy, how the field lies, and the pieces to cut. */
+
+import { planksByArea, purchaseOf } from '../../../src/core/cost/carton.ts';
+import { onBoard } from '../../../src/core/herringbone/board-cut.ts';
+import type { HerringBoard, HerringPlan } from '../../../src/core/herringbone/herringbone.ts';
+import { ticks } from '../../../src/core/length.ts';
+import { roundUpRatio } from '../../../src/core/round-up.ts';
+import { sayArea, sayNumber } from '../../../src/measure/say.ts';
+import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import { sayPieceMarked } from '../../../src/measure/say-piece.ts';
+import type { Block, Fact } from '../../../src/reply/reply.ts';
+import { HERRINGBONE_THUMB_PERCENT } from '../../../src/trade/planks.ts';
+import { BUY, counted, LAY } from '../../../src/words/floor.ts';
+import { type BoughtBoards, HERRING } from '../../../src/words/herringbone.ts';
+import { wallToWall } from './facts.ts';
+import { homeFacts } from './home-blocks.ts';
+import type { LaidFloor } from './laid.ts';
+import type { AreasAsk } from './rules.ts';
+
+/** Kinds of piece told one by one, the most frequent first. */
+const MOST_KINDS = 40;
+
+export type BoughtBoardCount = Omit<BoughtBoards, 'perCarton'>;
+
+/** A laid herringbone with what it takes to buy it. */
+export interface BoughtHerring extends Pick<LaidFloor, 'cost' | 'said' | 'carton' | 'home' | 'assumed'> {
+  readonly plan: HerringPlan;
+  readonly purchase: BoughtBoardCount;
+}
+
+/** Boards with mistakes and spares in whole cartons; A and B in cartons of their own, sharing mistakes and spares. */
+export function boughtBoards({ planks, hands, plank }: HerringPlan, { mistakes, spares }: AreasAsk): BoughtBoardCount {
+  const buys = (hands ? [hands.A, hands.B] : [planks]).map((count, i, all) =>
+    purchaseOf(count, mistakes, Math.floor((spares + i) / all.length), plank.perCarton),
+  );
+  const sum = (key: 'cartons' | 'planks' | 'mistakes' | 'spares' | 'left'): number =>
+    buys.reduce((total, buy) => total + buy[key], 0);
+  return {
+    cartons: sum('cartons'),
+    boards: sum('planks'),
+    mistakes: sum('mistakes'),
+    spares: sum('spares'),
+    left: sum('left'),
+    ...(hands && { hands: { A: buys[0]?.cartons ?? 0, B: buys[1]?.cartons ?? 0 } }),
+  };
+}
+
+/** What to buy, with the rule of thumb beside the computed figure. */
+export function herringFacts({ plan, purchase, said, carton }: BoughtHerring, saying: Saying): Block {
+  const { plank, planks, bound, hands } = plan;
+  const area = wallToWall(plan);
+  const square = BigInt(plank.length) * BigInt(plank.width);
+  const thumb = planksByArea(area, square, [HERRINGBONE_THUMB_PERCENT.value * 100]);
+  const waste = Number(((square * BigInt(planks) - area) * 1000n) / area) / 10;
+  const facts: readonly Fact[] = [
+    { label: BUY.cartons, value: BUY.of(purchase.cartons, plank.perCarton, carton) },
+    {
+      label: HERRING.boards,
+      value: HERRING.counted(planks, plan.whole, plan.pieces, plan.reused, bound.proven ? undefined : bound.best),
+    },
+    ...(hands ? [{ label: HERRING.hands, value: HERRING.perHand(hands.A, hands.B) }] : []),
+    { label: BUY.mistakes, value: counted(purchase.mistakes, 'board') },
+    ...(purchase.spares > 0 ? [{ label: BUY.spares, value: counted(purchase.spares, 'board') }] : []),
+    { label: BUY.left, value: counted(purchase.left, 'board') },
+    ...(said === undefined ? [] : [{ label: BUY.cost, value: said }]),
+    { label: BUY.area, value: sayArea(area, saying) },
+    { label: BUY.waste, value: `${sayNumber(waste, saying, 1)} %` },
+    {
+      label: HERRING.byArea,
+      value: `${counted(thumb, 'board')}, ${counted(roundUpRatio(BigInt(thumb), BigInt(plank.perCarton)), 'carton')}`,
+    },
+  ];
+  return { kind: 'facts', title: BUY.title, facts };
+}
+
+/** How the field lies. */
+export function fieldFacts(laid: BoughtHerring, saying: Saying): Block {
+  const { plank, rules, regions, aligned } = laid.plan;
+  const [width, length] = [sayCut(plank.width, saying), sayCut(plank.length, saying)];
+  const facts: readonly Fact[] = [
+    ...homeFacts(laid, saying),
+    { label: HERRING.pattern, value: HERRING.field(width, length, rules.border) },
+    ...regions.map(({ name, outline, frame }) => ({ label: name, value: wayOf(frame.angle, outline) })),
+    {
+      label: HERRING.fit,
+      value: aligned
+        ? HERRING.aligned(plank.length / plank.width)
+        : HERRING.unaligned(width, sayCut(ticks(plank.length % plank.width), saying)),
+    },
+    { label: HERRING.rules, value: HERRING.kept(sayCut(rules.gap, saying), sayCut(rules.kerf, saying)) },
+  ];
+  return { kind: 'facts', title: LAY.title, facts };
+}
+
+function wayOf(frame: number, outline: readonly (readonly [number, number])[]): string {
+  const zigzag = (frame + 45) % 180;
+  const wide = Math.max(...outline.map(([x]) => x)) - Math.min(...outline.map(([x]) => x));
+  const deep = Math.max(...outline.map(([, y]) => y)) - Math.min(...outline.map(([, y]) => y));
+  if (zigzag % 90 === 0) return (zigzag === 0) === wide >= deep ? HERRING.along : HERRING.across;
+  return zigzag % 90 === 45 ? HERRING.diagonal : HERRING.turned(Math.round(zigzag * 10) / 10);
+}
+
+/** Pieces to cut, alike ones together. */
+export function cutTables({ plank, rules, regions }: HerringPlan, saying: Saying): readonly Block[] {
+  return regions.flatMap(({ name, boards }): readonly Block[] => {
+    const kinds = new Map<string, { readonly row: readonly [string, string]; count: number }>();
+    for (const board of boards) {
+      if (board.part === 'whole' && !board.shape) continue;
+      const row = [sayBoard(board, plank.width, saying), board.hand ?? ''] as const;
+      const kind = kinds.get(row.join(' ')) ?? { row, count: 0 };
+      kind.count++;
+      kinds.set(row.join(' '), kind);
+    }
+    if (kinds.size === 0) return [];
+    const sorted = [...kinds.values()].sort((a, b) => b.count - a.count);
+    const rows = sorted.slice(0, MOST_KINDS).map(({ row, count }) => [...row, String(count)]);
+    const rest = sorted.slice(MOST_KINDS);
+    const more = rest.reduce((sum, { count }) => sum + count, 0);
+    if (more > 0) rows.push([HERRING.more(rest.length), '', String(more)]);
+    const columns = rules.handed ? HERRING.columns : HERRING.columns.filter((_, i) => i !== 1);
+    return [
+      {
+        kind: 'table',
+        title: HERRING.cutsTitle(name),
+        columns,
+        rows: rules.handed ? rows : rows.map((row) => row.filter((_, i) => i !== 1)),
+      },
+    ];
+  });
+}
+
+function sayBoard(board: HerringBoard, width: number, saying: Saying): string {
+  const { at, along, from, length, left, right } = board;
+  const way = { corner: at, along };
+  const shape = board.shape?.map((ring) => ring.map((point) => onBoard(point, way)));
+  return sayPieceMarked(
+    {
+      u: from,
+      length,
+      plank: 0,
+      part: 'any',
+      edge: 'full',
+      ...(shape && { shape }),
+      ...(left && { left }),
+      ...(right && { right }),
+    },
+    { v: 0, height: width, pieces: [] },
+    saying,
+  );
+}
