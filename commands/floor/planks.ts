@@ -44,6 +44,10 @@ export default defineCommand({
       ask: "planks room: living 13' x 15', plank: 7 x 48 in, 10 per carton, holes: hearth 5 x 1.5 ft at wall 3, 4' from left; post 4x4 in, 6' from left, 5' from bottom",
       headline: 'Buy 10 cartons (100 planks): 88 to lay, 3 for mistakes, 9 left over.',
     },
+    {
+      ask: "planks room: den 12' x 10', plank: 3 x 18 in, 24 per carton, no lock, pattern: herringbone with a border of 1, kerf: 1/8 in",
+      headline: 'Buy 15 cartons (360 boards): 330 to lay, 10 for mistakes, 20 left over.',
+    },
   ],
   run: ({ pattern, ...options }, context) =>
     pattern.name === 'herringbone'

@@ -6,7 +6,7 @@ import { SHAPE } from '../words/piece.ts';
 import { type Saying, sayCut } from './say-length.ts';
 
 /** Lengths along the edge that faces the row before (near) and the next one (far); undefined when no end is slanted. */
-export function sidesOfPiece({ length, left, right }: Piece): { near: number; far: number } | undefined {
+export function sidesOfPiece({ length, left, right }: Omit<Piece, 'plank'>): { near: number; far: number } | undefined {
   if (!left && !right) return undefined;
   return {
     near: length - (left?.near ?? 0) - (right?.near ?? 0),
@@ -22,14 +22,24 @@ export function sayPieceShort(piece: Piece, saying: Saying): string {
 }
 
 /** A cut piece as it is marked: its long and its short side with the angle, or its corners. */
-export function sayPieceMarked(piece: Piece, row: Row, saying: Saying): string {
+export function sayPieceMarked(
+  piece: Omit<Piece, 'plank'>,
+  row: Pick<Row, 'v' | 'height'>,
+  saying: Saying,
+  edges: { readonly near: string; readonly far: string } = SHAPE.inRow,
+): string {
   const sides = sidesOfPiece(piece);
   const straight = sides && cornersOf(piece, row).length <= 2 * [piece.left, piece.right].filter((cut) => cut).length;
   if (sides && straight) {
     const [long, short] = [Math.max(sides.near, sides.far), Math.min(sides.near, sides.far)];
     const angles = [...new Set([piece.left, piece.right].flatMap((cut) => (cut ? [`${cut.degrees}°`] : [])))];
     if (long === short) return SHAPE.leaning(said(long, saying), angles.join(' and '));
-    return SHAPE.slanted(said(long, saying), said(short, saying), angles.join(' and '), sides.far > sides.near);
+    return SHAPE.slanted(
+      said(long, saying),
+      said(short, saying),
+      angles.join(' and '),
+      sides.far > sides.near ? edges.far : edges.near,
+    );
   }
   const length = sayCut(ticks(piece.length), saying);
   if (!piece.shape) return length;
@@ -41,8 +51,8 @@ export function sayPieceMarked(piece: Piece, row: Row, saying: Saying): string {
 
 /** Corners that are none of the board's own, from its left end and from the edge that faces the row before. */
 function cornersOf(
-  { u, length, shape = [] }: Piece,
-  { v, height }: Row,
+  { u, length, shape = [] }: Omit<Piece, 'plank'>,
+  { v, height }: Pick<Row, 'v' | 'height'>,
 ): readonly (readonly [along: number, across: number])[] {
   return shape
     .flat()

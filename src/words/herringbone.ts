@@ -66,14 +66,14 @@ export const HERRING_STEPS = {
     'Lay the first two boards as on the plan, the end of one against the side of the other, in a square; check them against the line before anything else, for every later board follows them.',
     'Work outwards from the first zigzag, all whole boards first; check every few boards that the points stay on a straight line.',
     'Cut the pieces at the walls last: mark each in place, for walls wander; the cut edge faces the wall. Where a board gives two pieces, a kerf lies between them.',
-    'Pieces are told along the board from its left end, as it lies with its width to the left of its way.',
+    'Hold each board across before you as it lies on the plan, its left end to your left: pieces are told along it from its left end. “5" long side (edge away), 2" short side, 45°” is marked on both edges from the uncut end and cut from mark to mark; “corners at 3" × 2"” are places along the board × across it from the edge towards you.',
   ],
   handed: [
     'Snap a line through the middle of the room the way the zigzags run: the plan is laid out from the middle so that both sides are alike.',
     'A boards lie one way, B boards the other. If the first two do not lock, swap the two: makers do not agree on which is which.',
     'Work outwards from the first zigzag, all whole boards first; check every few boards that the points stay on a straight line.',
     'Cut the pieces at the walls last: mark each in place, for walls wander; the cut edge faces the wall, the locks face the field. A cut A board gives A pieces only.',
-    'Pieces are told along the board from its left end, as it lies with its width to the left of its way.',
+    'Hold each board across before you as it lies on the plan, its left end to your left: pieces are told along it from its left end. “5" long side (edge away), 2" short side, 45°” is marked on both edges from the uncut end and cut from mark to mark; “corners at 3" × 2"” are places along the board × across it from the edge towards you.',
   ],
 } as const;
 

@@ -9,7 +9,7 @@ export const SHAPE = {
     `${long} long side (${edge}), ${short} short side, ${angles}`,
   /** The edges of a board in a row, and of one that lies any way. */
   inRow: { near: 'row before', far: 'next row' },
-  alone: { near: 'right edge', far: 'left edge' },
+  alone: { near: 'edge towards you', far: 'edge away' },
   leaning: (length: string, angles: string) => `${length} both sides, ends leaning ${angles}`,
   corners: (length: string, corners: readonly string[]) =>
     `${length}, cut to a shape with corners at ${corners.join(', ')}`,

@@ -12,6 +12,7 @@ import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { HERRINGBONE_THUMB_PERCENT } from '../../../src/trade/planks.ts';
 import { BUY, counted, LAY } from '../../../src/words/floor.ts';
 import { type BoughtBoards, HERRING } from '../../../src/words/herringbone.ts';
+import { SHAPE } from '../../../src/words/piece.ts';
 import { wallToWall } from './facts.ts';
 import { homeFacts } from './home-blocks.ts';
 import type { LaidFloor } from './laid.ts';
@@ -137,14 +138,14 @@ function sayBoard(board: HerringBoard, width: number, saying: Saying): string {
     {
       u: from,
       length,
-      plank: 0,
       part: 'any',
       edge: 'full',
       ...(shape && { shape }),
       ...(left && { left }),
       ...(right && { right }),
     },
-    { v: 0, height: width, pieces: [] },
+    { v: 0, height: width },
     saying,
+    SHAPE.alone,
   );
 }

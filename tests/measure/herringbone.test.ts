@@ -1,0 +1,49 @@
+/** Herringbones and the boards for them as people type them. */
+
+import { describe, expect, it } from 'vitest';
+import { readHerringbone } from '../../src/measure/herringbone.ts';
+import { readPattern } from '../../src/measure/layout.ts';
+import { readPlank } from '../../src/measure/plank.ts';
+import { FEET, kept, told } from './room-typed.ts';
+
+describe('a herringbone', () => {
+  it.each([
+    ['herringbone', 0],
+    ['Herring-bone pattern', 0],
+    ['herring bone', 0],
+    ['herringbone with a border', 1],
+    ['herringbone, border 2', 2],
+    ['herringbone border of 3 boards', 3],
+    ['herringbone with a border of two courses', 2],
+    ['herringbone with 2 border', 2],
+    ['herringbone with a 2 board border', 2],
+    ['herringbone without a border', 0],
+    ['herringbone, border 0', 0],
+  ])('%s', (text, border) => {
+    expect(readPattern(text, kept('pattern', FEET))).toEqual({ ok: true, value: { name: 'herringbone', border } });
+  });
+
+  it.each(['herringbome', 'herringbone border 9', 'herringbone with sofa'])(
+    '%s is a problem whose fix is one',
+    (text) => {
+      const read = readPattern(text, kept('pattern', FEET));
+      expect(read.ok).toBe(false);
+      if (!read.ok) expect(readHerringbone(read.problems[0].fix)).toEqual({ name: 'herringbone', border: 0 });
+    },
+  );
+});
+
+describe('boards for it', () => {
+  it.each(['A/B boards', 'A and B boards', 'a+b', 'left and right boards', 'left/right-handed', 'handed boards'])(
+    '%s',
+    (words) => {
+      const { value } = told(readPlank, `5 x 24 in, 12 per carton, ${words}`);
+      expect(value).toMatchObject({ handed: true, plank: { lock: 'click' } });
+    },
+  );
+
+  it('are not what other planks are', () => {
+    expect(told(readPlank, '5 x 24 in, 12 per carton').value.handed).toBeUndefined();
+    expect(told(readPlank, '5 x 24 in, 12 per carton, no lock').value.handed).toBeUndefined();
+  });
+});
