@@ -7,6 +7,7 @@ import { faultsOfBound, faultsOfCounts, faultsOfPlanks } from './floor-checker-p
 import type { RowRuns } from './floor-checker-rows.ts';
 import { faultsOfRows, runsOf } from './floor-checker-rows.ts';
 import { faultsOfRules } from './floor-checker-rules.ts';
+import { checkHerringbone, isHerringbone } from './herringbone-checker.ts';
 import { faultsOfSlanted, isSlanted } from './slant-checker.ts';
 
 /**
@@ -16,6 +17,7 @@ import { faultsOfSlanted, isSlanted } from './slant-checker.ts';
  * polygons, to a few ticks.
  */
 export function checkFloor(data: unknown): string[] {
+  if (isHerringbone(data)) return checkHerringbone(data);
   const read = readFloor(data);
   if ('faults' in read) return read.faults;
   const { floor } = read;

@@ -67,6 +67,12 @@ export function readHerringbone(data: unknown): HerringData {
   return floor.parse(data);
 }
 
+/** True for the data of a floor whose pattern is a herringbone. */
+export function isHerringbone(data: unknown): boolean {
+  return z.object({ rules: z.object({ pattern: z.object({ name: z.literal('herringbone') }) }) }).safeParse(data)
+    .success;
+}
+
 /** Every fault of a herringbone floor; none when it is whole and can be cut. */
 export function checkHerringbone(data: unknown): string[] {
   const read = floor.safeParse(data);

@@ -90,6 +90,18 @@ export const FLOORS: readonly Message[] = [
     count: 10,
     options: { mistakes: '10 %' },
   }),
+  floor('12x14, 6x48, 10 a box, herringbone please', 'room 12 ft x 14 ft', '6 in x 48 in', {
+    count: 10,
+    options: { pattern: 'herringbone' },
+  }),
+  floor('12x14, 6x48 planks, 10 a box, laid diagonally', 'room 12 ft x 14 ft', '6 in x 48 in', {
+    count: 10,
+    options: { direction: 'diagonal' },
+  }),
+  floor('12x14, 6x48 planks, 10 a box, at a 45 degree angle', 'room 12 ft x 14 ft', '6 in x 48 in', {
+    count: 10,
+    options: { direction: '45°' },
+  }),
   floor('12x14, 6x48, 10 a box, thirds pattern, 3/8" gap', 'room 12 ft x 14 ft', '6 in x 48 in', {
     count: 10,
     options: { pattern: 'thirds', gap: '0.375 in' },

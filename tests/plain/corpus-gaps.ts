@@ -33,7 +33,7 @@ export const GAPS: readonly Message[] = [
   }),
   back('12x14 room, 6x48 planks, 10 per box, 5%', 'ask', { ...ROOM, plank: '6 in x 48 in', count: 10 }),
   back('12x14 room, 6x48 planks or 7x48 planks, 10 per box', 'plank', ROOM),
-  back('12x14, 6x48 planks, 10 per box, herringbone', 'pattern', { ...ROOM, plank: '6 in x 48 in', count: 10 }),
+  back('12x14, 6x48 planks, 10 per box, chevron', 'pattern', { ...ROOM, plank: '6 in x 48 in', count: 10 }),
   back('bedroom is 12 feet, 6x48 planks, 10 per box', 'room', { plank: '6 in x 48 in', count: 10 }),
   back('laminate for my hallway pls', 'room'),
   back('Quanto... sorry, how many packs for 3.5 x 4m', 'plank', { rooms: 'room 3.5 m x 4 m', metric: true }),

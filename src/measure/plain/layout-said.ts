@@ -49,11 +49,15 @@ const PATTERNS = [
     ),
   ],
   ['stair-step', word('stair[- ]?steps?(?: pattern)?')],
+  ['herringbone', word('herring[- ]?bone(?: pattern)?')],
   ['scattered', word('(?:random(?:ly)?|scattered)(?: (?:pattern|stagger(?:ed)?|joints?|offset|lengths?|look))?')],
 ] as const;
-const UNKNOWN_PATTERN = word('herring ?bone|chevron|diagonal(?:ly)?|basket ?weave|45 degrees?');
+const UNKNOWN_PATTERN = word('chevron|basket ?weave|parquet squares?');
 
+const WAY = '(?:run |running |going |lay |laid |rows |them |it |on (?:a|the) )*';
 const DIRECTIONS = [
+  ['45°', word(`${WAY}(?:at )?(?:an? )?45(?: ?°|[- ]degrees?)(?: angle)?`)],
+  ['diagonal', word(`${WAY}diagonal(?:ly)?`)],
   [
     'long',
     word(
