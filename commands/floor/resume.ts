@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
 import { text } from '../../src/measure/options.ts';
 import { readSoFar } from '../../src/measure/so-far.ts';
+import { notResumed } from '../../src/words/herringbone-problems.ts';
 import { floorOptions, layingOptions } from './parts/options.ts';
 import { resumed } from './parts/resume.ts';
 
@@ -35,5 +36,8 @@ export default defineCommand({
       headline: 'Not enough: 2 planks short. Buy 1 carton more.',
     },
   ],
-  run: (options, context) => resumed(options, context),
+  run: ({ pattern, ...options }, context) =>
+    pattern.name === 'herringbone'
+      ? { problems: [notResumed(context.told.get('pattern') ?? pattern.name)] }
+      : resumed({ ...options, pattern }, context),
 });

@@ -51,3 +51,13 @@ export function notCompared(pattern: string): Problem {
     fix: 'half',
   };
 }
+
+export function notResumed(pattern: string): Problem {
+  return {
+    option: 'pattern',
+    got: pattern,
+    expected:
+      'A floor is gone on with row by row; a herringbone has no rows: count the boards you still need by laying out the part that is left as a room of its own.',
+    fix: 'half',
+  };
+}

@@ -24,7 +24,7 @@ export const GOLDEN_ASKS: Readonly<Record<string, string>> = {
   metric:
     'planks room: bedroom 3,6 x 4,2 m, plank: 180 x 1220 mm, 2.196 m² per carton, 24,90 € per m², gap: 8 mm, pattern: offcut-first',
   'every-problem':
-    'planks room: 12 x 14 x 8, plank: 7 x 48, gap: banana, kerf: 2 in, spares: -1, tax: 300 %, pattern: herring, direction: up',
+    'planks room: 12 x 14 x 8, plank: 7 x 48, gap: banana, kerf: 2 in, spares: -1, tax: 300 %, pattern: zigzag, direction: up',
   'missing-options': 'planks pattern: half',
   'walk-that-does-not-close': `planks room: walk 12' right 10' right 5' left 4' right 6' right, plank: 6 x 36 in, 12 per carton`,
   'command-misspelt': `plank room: 12' x 14', plank: 6 x 48 in, ${TEN}`,

@@ -33,7 +33,7 @@ describe('completions', () => {
 
   it('behind an option with choices are its choices', () => {
     expect(completions('planks pattern: ', commands)).toEqual([
-      ['stair-step', 'half', 'thirds', 'offcut-first', 'scattered'],
+      ['stair-step', 'half', 'thirds', 'offcut-first', 'scattered', 'herringbone'],
       '',
     ]);
     expect(completions('planks pattern: off', commands)).toEqual([['offcut-first'], 'off']);

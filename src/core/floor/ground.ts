@@ -41,6 +41,7 @@ export function within(ground: readonly Outline[], { left, right, bottom, top }:
   ];
   const paths = ground.map((path) => path.map(([x, y]) => ({ x, y })));
   return intersect(paths, [box], FillRule.EvenOdd)
-    .map((path) => path.map(({ x, y }): Point => [x, y]))
+    // The clipper gives −0 here and there, which JSON does not keep.
+    .map((path) => path.map(({ x, y }): Point => [x + 0, y + 0]))
     .filter((path) => doubleArea(path) !== 0n);
 }

@@ -34,7 +34,7 @@ function drawnIn(outline: Outline, by: number): Outline | undefined {
     const area = a[0] * b[1] - a[1] * b[0];
     const sum = [a[0] + b[0], a[1] + b[1]] as const;
     // Where two walls lie in one line the corner moves square to it.
-    if (Math.abs(area) < 1e-9) return [Math.round(corner[0] - a[1] * by), Math.round(corner[1] + a[0] * by)];
+    if (Math.abs(area) < 1e-9) return [Math.round(corner[0] - a[1] * by) + 0, Math.round(corner[1] + a[0] * by) + 0];
     const along = 1 + a[0] * b[0] + a[1] * b[1];
     return [Math.round(corner[0] - (sum[1] / along) * by) + 0, Math.round(corner[1] + (sum[0] / along) * by) + 0];
   });
@@ -64,7 +64,7 @@ function strip(
   const [ux, uy] = wayOf(outer, index);
   const degrees = (Math.atan2(uy, ux) * 180) / Math.PI;
   const along = (Math.round(degrees * 1e6) / 1e6 + 360) % 360;
-  const place = ([x, y]: Point): number => Math.round((x - corner[0]) * ux + (y - corner[1]) * uy);
+  const place = ([x, y]: Point): number => Math.round((x - corner[0]) * ux + (y - corner[1]) * uy) + 0;
   const ring: Outline = [
     [0, 0],
     [place(at(outer, index + 1)), 0],
