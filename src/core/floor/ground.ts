@@ -40,8 +40,10 @@ export function within(ground: readonly Outline[], { left, right, bottom, top }:
     { x: left, y: top },
   ];
   const paths = ground.map((path) => path.map(([x, y]) => ({ x, y })));
-  return intersect(paths, [box], FillRule.EvenOdd)
-    // The clipper gives −0 here and there, which JSON does not keep.
-    .map((path) => path.map(({ x, y }): Point => [x + 0, y + 0]))
-    .filter((path) => doubleArea(path) !== 0n);
+  return (
+    intersect(paths, [box], FillRule.EvenOdd)
+      // The clipper gives −0 here and there, which JSON does not keep.
+      .map((path) => path.map(({ x, y }): Point => [x + 0, y + 0]))
+      .filter((path) => doubleArea(path) !== 0n)
+  );
 }
