@@ -4,7 +4,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { commands } from '../commands/index.ts';
 import { answer } from './bot/answer.ts';
 import { openDesk } from './bot/desk.ts';
-import type { Asker } from './bot/invocation.ts';
+import type { Asker, Invocation } from './bot/invocation.ts';
 import type { Kept, Ports } from './bot/ports.ts';
 import { suggest } from './bot/suggest.ts';
 import { startDiscord } from './discord/start.ts';
@@ -43,9 +43,13 @@ async function main([mode, ...words]: readonly string[]): Promise<number> {
     output: process.stdout,
     history,
     pictures,
+    suggest: (asker, command, option, typed) =>
+      suggest(asker, { command, option, commands, habits: { units, decimal, currency } }, typed, ports),
   };
   // One of the demo's asks goes wrong on purpose: only a fault of ours is a failure.
-  if (mode === 'demo') return (await demonstrate(DEMO_ASKS, session)) === 1 ? 1 : 0;
+  // It touches nothing that anybody keeps.
+  const alone = { ...session, answer: (invocation: Invocation) => answer(invocation, commands, { fault }) };
+  if (mode === 'demo') return (await demonstrate(DEMO_ASKS, alone)) === 1 ? 1 : 0;
   if (mode === 'ask') return askOnce(words, session);
   if (slackIsTold(config.slack) || config.discord.token !== '') {
     await chat(config, { ...session, ...ports, kept: store.kept });

@@ -14,6 +14,7 @@ import { IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, parseLine } from './g
 import { type Held, holdingsOf } from './holdings.ts';
 import type { Invocation } from './invocation.ts';
 import { offering, remembered } from './offering.ts';
+import { isCalculating } from './pick.ts';
 import { type Partly, parseSentence } from './plain.ts';
 import { Outage, type Ports } from './ports.ts';
 import { projectSaid } from './project-said.ts';
@@ -113,7 +114,8 @@ function wholeAsk(here: Here, text: string, written: Invocation['written']): Who
   if (!known.missing.every((option) => told.has(option))) return unread(parsed, commands);
   if (problem) return { problems: [problem] };
   const read = said === undefined ? [] : [readAsNote(said)];
-  const assumed = [...read, ...(known.assumed ?? []), ...notes, ...holdings.notes];
+  const unreadable = isCalculating(command) ? holdings.notes : [];
+  const assumed = [...read, ...(known.assumed ?? []), ...notes, ...unreadable];
   return { command, told, typed: known.told, assumed, line: askLine(command, told) };
 }
 

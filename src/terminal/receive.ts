@@ -4,13 +4,18 @@ import { createInterface } from 'node:readline/promises';
 import type { Readable, Writable } from 'node:stream';
 import type { Answer } from '../bot/answer.ts';
 import type { Command } from '../bot/command.ts';
-import type { Invocation } from '../bot/invocation.ts';
+import type { Asker, Invocation } from '../bot/invocation.ts';
 import { TERMINAL } from '../words/terminal.ts';
 import { keepHistory, readHistory } from './history.ts';
 import { type ExitCode, worst } from './json.ts';
 import { HISTORY } from './limits.ts';
-import { completions } from './register.ts';
+import { completions, valueTyped } from './register.ts';
 import { type Screen, send } from './send.ts';
+
+/** Whoever sits at this machine. */
+const ASKER: Asker = { platform: 'terminal', id: 'local' };
+
+type Suggest = (asker: Asker, command: Command, option: string, typed: string) => Promise<readonly string[]>;
 
 /** What a terminal session is given by main. */
 export interface Session {
@@ -19,6 +24,8 @@ export interface Session {
   readonly habits: Invocation['habits'];
   readonly input: Readable & { readonly isTTY?: boolean };
   readonly output: Screen['output'];
+  /** What could be typed for an option; only its own words without it. */
+  readonly suggest?: Suggest;
   /** File for the history; empty for none. */
   readonly history: string;
   /** Folder for the pictures of answers; none are saved without one. */
@@ -28,7 +35,7 @@ export interface Session {
 /** Answers one line. */
 export function ask(text: string, session: Session, json: boolean): Promise<ExitCode> {
   const { answer, habits, output, pictures } = session;
-  return send(answer({ asker: { platform: 'terminal', id: 'local' }, habits, text }), { output, json, pictures });
+  return send(answer({ asker: ASKER, habits, text }), { output, json, pictures });
 }
 
 /** Answers every line of the input that is not empty, in order; the exit code is the worst. Undefined when there was none. */
@@ -52,7 +59,7 @@ export async function converse(worked: string, session: Session): Promise<void> 
     history: readHistory(session.history),
     historySize: HISTORY,
     removeHistoryDuplicates: true,
-    completer: (line: string) => completions(line, session.commands),
+    completer: (line: string) => completed(line, session),
     prompt: '> ',
   });
   let open = true;
@@ -72,6 +79,15 @@ export async function converse(worked: string, session: Session): Promise<void> 
   }
   prompt.close();
   session.output.write(`${TERMINAL.bye}\n`);
+}
+
+/** Completions of a line: names, or what this asker is likely to tell for the option that is being typed. */
+async function completed(line: string, { commands, suggest }: Session): Promise<[string[], string]> {
+  const value = suggest && valueTyped(line, commands);
+  if (!value) return completions(line, commands);
+  const { command, option, typed } = value;
+  const likely = await suggest(ASKER, command, option, typed);
+  return [likely.filter((text) => text.toLowerCase().startsWith(typed.toLowerCase())), typed];
 }
 
 /** The worked answer that greets: the ask, then what it gives. */

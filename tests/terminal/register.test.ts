@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { completions } from '../../src/terminal/register.ts';
+import { completions, valueTyped } from '../../src/terminal/register.ts';
 
 describe('completions', () => {
   it('of nothing are all commands, with and without their group', () => {
@@ -42,5 +42,14 @@ describe('completions', () => {
 
   it('behind an option without choices are none', () => {
     expect(completions('planks room: ', commands)).toEqual([[], '']);
+  });
+
+  it('of a name that stands without its option are sought for that option', () => {
+    expect(valueTyped('project use Ups', commands)).toMatchObject({ option: 'project', typed: 'Ups' });
+    expect(valueTyped('project room bed', commands)).toMatchObject({ option: 'room', typed: 'bed' });
+    expect(valueTyped('planks gap: 3/', commands)).toMatchObject({ option: 'gap', typed: '3/' });
+    expect(valueTyped('project room bedroom, fl', commands)).toBeUndefined();
+    expect(valueTyped('planks pat', commands)).toBeUndefined();
+    expect(completions('project room bedroom, fl', commands)).toEqual([['floor: '], 'fl']);
   });
 });
