@@ -31,6 +31,16 @@ describe('README.md', () => {
     expect(paragraph).toMatch(/homeowner/i);
   });
 
+  test('tells a project from nothing to its shopping list in fewer than ten messages, each of them answered', () => {
+    const part = readme.split('<!-- generated: conversation -->')[1]?.split('<!-- /generated -->')[0] ?? '';
+    const messages = part.match(/^> .+$/gm) ?? [];
+    expect(messages.length).toBeGreaterThan(3);
+    expect(messages.length).toBeLessThan(10);
+    expect(messages.at(-1)).toBe('> project shopping');
+    expect(part).not.toContain('could not be answered');
+    expect(part).toMatch(/\d+ things left to buy/);
+  });
+
   test('then gives the two commands', () => {
     const start = readme.indexOf('npm ci && npm start');
     expect(start).toBeGreaterThan(0);

@@ -108,6 +108,43 @@ describe('a project told in a few messages', () => {
     expect((await say('undo')).headline).toMatch(/^Taken back: no longer kept/);
   });
 
+  it('counts a kept answer once in the shopping list, a bay joined to its room too', async () => {
+    const { say } = talk();
+    await say(
+      'project new Flat, rooms: living 14x16 + bay 3x8; hall 3 x 14, plank: 7 x 48 in, 10 per carton, $60 a carton',
+    );
+    const [, cartons] = /^Buy (\d+) cartons/.exec((await say('planks')).headline) ?? [];
+    const list = async (): Promise<string> => JSON.stringify((await say('project shopping')).blocks);
+    expect(await list()).toContain(`${cartons} cartons of 10`);
+    await say('planks');
+    await say('keep that');
+    expect(await list()).toContain(`${cartons} cartons of 10`);
+  });
+
+  it('takes a name that means several things for the one whose reader reads the value', async () => {
+    const { say, answer } = talk();
+    await say('project new Flat');
+    expect((await say('project pick floor: carpet')).headline).toBe('Tearout floor: carpet.');
+    expect((await say('project pick old floor laminate')).headline).toBe('Tearout floor: carpet is now laminate.');
+    expect(problemsOf(await answer('project pick kerf: 1/8 in'))[0]?.fix).toBe('project pick planks kerf: 1/8 in');
+    expect((await say('project pick shortest end: 10 in')).headline).toBe('Shortest-end: 10 in.');
+    expect((await say('project pick clear shortest end')).headline).toBe('Shortest-end no longer picked.');
+  });
+
+  it('asks about rooms with different floors one floor at a time', async () => {
+    const { say, answer } = talk();
+    await say('project new Flat, rooms: bedroom 11x12; bath 5x8');
+    await say('project room bedroom floor carpet');
+    expect((await say('tearout built: 1995')).assumed.join()).toContain('floor carpet');
+    await say('project room bath, floor: sheet vinyl');
+    const [problem] = problemsOf(await answer('tearout built: 1995'));
+    expect(problem).toMatchObject({
+      got: 'bedroom: carpet; bath: sheet vinyl',
+      fix: 'tearout room: bedroom 11x12 ft, built: 1995, floor: carpet',
+    });
+    expect((await say(problem?.fix ?? '')).headline).toContain('132 sq ft');
+  });
+
   it('offers to keep every answer that is worked out, and no other', async () => {
     const { say } = talk();
     const reply = await say('planks room: den 10x12, plank: 6 x 48 in, 10 per carton');

@@ -2,12 +2,10 @@
 
 import { closest, distance } from 'fastest-levenshtein';
 import type { Command, Context } from '../../../src/bot/command.ts';
-import { isCalculating, meaningsOf } from '../../../src/bot/pick.ts';
-import { factsOf, problemsIn } from '../../../src/measure/option.ts';
-import type { Habits } from '../../../src/measure/reading.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
+import { isCalculating } from '../../../src/bot/pick.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/words/project-problems.ts';
+import { pickUnknown } from '../../../src/words/project-problems.ts';
+import { valueRead } from './pick-value.ts';
 
 /** Picks to set and to clear, by their keys, and how doubtful ones were read. */
 export interface PicksSaid {
@@ -27,7 +25,7 @@ const OTHER_WORDS: ReadonlyMap<string, string> = new Map([
   ['threshold', 'edges stock'],
   ['thresholds', 'edges stock'],
   ['transitions', 'edges stock'],
-  ['old floor', 'floor'],
+  ['old floor', 'tearout floor'],
   ['year', 'built'],
   ['house', 'built'],
   ['house built', 'built'],
@@ -94,50 +92,6 @@ function pairsIn(text: string, names: readonly string[]): [string, string][] | {
     const value = text.slice(pair.index + pair[0].length, marked[i + 1]?.index ?? text.length);
     return [listed(pair[1] ?? '', names), tidy(value)];
   });
-}
-
-/** The key that a value is kept under; a problem where no option of its name reads it, or where several things are meant. */
-function valueRead(
-  key: string,
-  value: string,
-  commands: readonly Command[],
-  habits: Habits,
-  notes: string[],
-): string | { readonly problem: Problem } {
-  const [command, own] = key.includes(' ') ? key.split(' ') : [undefined, key];
-  const option = own ?? key;
-  if (value.length > LIMITS.pick) return { problem: pickTooLong(option, LIMITS.pick) };
-  const meanings = meaningsOf(option, commands);
-  const meant =
-    command === undefined ? meanings : commands.filter((one) => one.name === command && option in one.options.shape);
-  const [first, ...more] = meant;
-  if (!first) return { problem: pickUnknown(key, undefined, ['plank', 'gap', 'tax']) };
-  const summary = (one: Command): string => {
-    const schema = one.options.shape[option];
-    return schema ? factsOf(schema).summary : '';
-  };
-  if (more.length > 0)
-    return {
-      problem: pickAmbiguous(
-        option,
-        value,
-        meant.map((one) => ({ command: one.name, summary: summary(one) })),
-      ),
-    };
-  const read = first.options.shape[option]?.safeParse({
-    text: value,
-    reading: { option, habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) },
-  });
-  if (read?.success !== false) return key;
-  const [wrong] = problemsIn(read.error);
-  return {
-    problem: {
-      option: 'ask',
-      got: `${key}: ${value}`,
-      expected: wrong?.expected ?? '',
-      fix: `project pick ${key}: ${wrong?.fix ?? ''}`,
-    },
-  };
 }
 
 /** The name as it is listed: “shortest end” is the option “shortest-end”, “trim stock” another word for the sticks. */

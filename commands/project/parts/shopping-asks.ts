@@ -5,7 +5,7 @@ import { parseLine } from '../../../src/bot/grammar.ts';
 import { pickFor } from '../../../src/bot/pick.ts';
 import { factsOf } from '../../../src/measure/option.ts';
 import type { Habits } from '../../../src/measure/reading.ts';
-import { readRooms } from '../../../src/measure/room.ts';
+import { readRoomsApart } from '../../../src/measure/room-apart.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, type Room, roomNamed, sameName } from '../../../src/project/room.ts';
 import { UNTOLD, type Untold } from '../../../src/words/shopping.ts';
@@ -127,8 +127,9 @@ function keptAsks(project: Project, commands: readonly Command[], habits: Habits
 /** The project's rooms that a text names, whatever their shapes were then. */
 function roomsOf(text: string | undefined, { rooms }: Project, habits: Habits): readonly Room[] | undefined {
   if (text === undefined) return undefined;
-  const read = readRooms(text, { option: 'room', habits, note: () => undefined });
-  const names = read.ok ? read.value.rooms.map(({ name }) => name) : text.split(/\s*;\s*/);
+  // An area joined to a room is of that room, and no room of the project.
+  const read = readRoomsApart(text, { option: 'room', habits, note: () => undefined });
+  const names = read.ok ? read.value.map(({ name }) => name) : text.split(/\s*;\s*/);
   const known = names.map((name) => roomNamed(rooms, name));
   const found = known.filter((room) => room !== undefined);
   return found.length === known.length

@@ -1,0 +1,46 @@
+/** The value of a pick, read by the option that it is for: which of several that is, and what is wrong with it. */
+
+import type { Command } from '../../../src/bot/command.ts';
+import { isRead, meaningsOf } from '../../../src/bot/pick.ts';
+import { factsOf, problemsIn } from '../../../src/measure/option.ts';
+import type { Habits } from '../../../src/measure/reading.ts';
+import { LIMITS } from '../../../src/project/limits.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
+import { pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/words/project-problems.ts';
+
+/** The key that a value is kept under; a problem where no option of its name reads it, or where several things are meant. */
+export function valueRead(
+  key: string,
+  value: string,
+  commands: readonly Command[],
+  habits: Habits,
+  notes: string[],
+): string | { readonly problem: Problem } {
+  const [name, own] = key.includes(' ') ? key.split(' ') : [undefined, key];
+  const option = own ?? key;
+  if (value.length > LIMITS.pick) return { problem: pickTooLong(option, LIMITS.pick) };
+  const meanings = meaningsOf(option, commands);
+  const meant =
+    name === undefined ? meanings : commands.filter((one) => one.name === name && option in one.options.shape);
+  const readers = meant.filter((one) => isRead(one, option, value, habits));
+  // Where only one of several meanings reads the value, that one is meant.
+  const [first, ...others] = meant.length > 1 && readers.length === 1 ? readers : meant;
+  if (!first) return { problem: pickUnknown(key, undefined, ['plank', 'gap', 'tax']) };
+  if (others.length > 0) {
+    const all = meant.map((one) => ({ command: one.name, summary: summaryOf(one, option) }));
+    return { problem: pickAmbiguous(option, value, all) };
+  }
+  const read = first.options.shape[option]?.safeParse({
+    text: value,
+    reading: { option, habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) },
+  });
+  if (read?.success !== false) return meant.length > 1 ? `${first.name} ${option}` : key;
+  const [wrong] = problemsIn(read.error);
+  const { expected = '', fix = '' } = wrong ?? {};
+  return { problem: { option: 'ask', got: `${key}: ${value}`, expected, fix: `project pick ${key}: ${fix}` } };
+}
+
+function summaryOf({ options }: Command, option: string): string {
+  const schema = options.shape[option];
+  return schema ? factsOf(schema).summary : '';
+}
