@@ -7,8 +7,9 @@ import { pictures } from './pictures.ts';
 import { plain } from './plain.ts';
 import { planks } from './planks.ts';
 import { sticks } from './sticks.ts';
+import { store } from './store.ts';
 
-const BENCHES: readonly Bench[] = [planks, home, sticks, plain, pictures, fuzz];
+const BENCHES: readonly Bench[] = [planks, home, sticks, plain, pictures, fuzz, store];
 
 const words = process.argv.slice(2);
 const names = words.filter((word) => !word.startsWith('--'));

@@ -1,5 +1,6 @@
 /** Who has the data folder: one process at a time, written in the store itself, whose write lock makes the check exact. */
 
+import { randomInt } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { pid } from 'node:process';
@@ -9,7 +10,6 @@ import type { Clock } from './patience.ts';
 
 /** A process on some machine, and when it last said that it is there. */
 export interface Owner {
-  readonly token: string;
   readonly pid: number;
   /** When the process was started, as its machine counts; tells it from a later one with the same number. */
   readonly started: string;
@@ -28,18 +28,18 @@ export class FolderTaken extends Outage {}
 
 /** Owns the folder until `release`. Throws FolderTaken when another process that is alive has it. */
 export class Ownership {
-  readonly #token: string;
+  /** Tells this owner's row from any other's: its version in lmdb, on which what is written here depends. */
+  readonly #version = randomInt(1, 2 ** 40);
   readonly #rows: Database<Owner, string>;
   readonly #clock: Pick<Clock, 'now'>;
 
-  constructor(root: RootDatabase, folder: string, token: string, clock: Pick<Clock, 'now'>) {
-    this.#rows = root.openDB({ name: KEY, encoding: 'json' });
-    this.#token = token;
+  constructor(root: RootDatabase, folder: string, clock: Pick<Clock, 'now'>) {
+    this.#rows = root.openDB({ name: 'owned', encoding: 'json', useVersions: true });
     this.#clock = clock;
     const other = this.#rows.transactionSync(() => {
       const owner = this.#rows.get(KEY);
       if (owner && isThere(owner, clock.now())) return owner;
-      this.#rows.putSync(KEY, this.#row());
+      this.#rows.putSync(KEY, this.#row(), this.#version);
       return undefined;
     });
     if (!other) return;
@@ -50,19 +50,15 @@ export class Ownership {
 
   /** Says that this process is there still, unless another has taken the folder over meanwhile. */
   async say(): Promise<void> {
-    await this.#rows.transaction(() => {
-      if (this.#rows.get(KEY)?.token === this.#token) this.#rows.put(KEY, this.#row());
-    });
+    await this.#rows.put(KEY, this.#row(), this.#version, this.#version);
   }
 
   async release(): Promise<void> {
-    await this.#rows.transaction(() => {
-      if (this.#rows.get(KEY)?.token === this.#token) this.#rows.remove(KEY);
-    });
+    await this.#rows.remove(KEY, this.#version);
   }
 
   #row(): Owner {
-    return { token: this.#token, pid, started: startOf(pid) ?? '', host: hostname(), seen: this.#clock.now() };
+    return { pid, started: startOf(pid) ?? '', host: hostname(), seen: this.#clock.now() };
   }
 }
 

@@ -4,7 +4,6 @@ import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Database, open, type RootDatabase } from 'lmdb';
 import { Outage } from '../bot/ports.ts';
-import { nameWrite } from './changes.ts';
 import { FolderTaken, Ownership, SEEN_EVERY } from './embedded-owner.ts';
 import { EmbeddedValues } from './embedded-values.ts';
 import type { Engine, Held, Row, Values } from './engine.ts';
@@ -30,7 +29,7 @@ export async function openEmbedded(terms: EmbeddedTerms): Promise<Engine> {
   const root = openRoot(terms.folder, false);
   for (let tries = 1; ; tries++) {
     try {
-      return new Embedded(root, new Ownership(root, terms.folder, nameWrite(), terms.clock), terms);
+      return new Embedded(root, new Ownership(root, terms.folder, terms.clock), terms);
     } catch (cause) {
       if (cause instanceof FolderTaken && tries < TRIES) {
         await terms.clock.wait(BETWEEN_TRIES);

@@ -48,7 +48,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
   host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'hono', '@hono/node-server', 'node:*'] },
   main: { rooms: ALL, packages: ['node:*'] },
-  bench: { rooms: [...ALL, 'tests/outside/', 'tests/plain/'], packages: ['node:*'] },
+  bench: { rooms: [...ALL, 'tests/outside/', 'tests/plain/'], packages: ['lmdb', 'pg', '@keyv/redis', 'node:*'] },
   scripts: { rooms: ALL, packages: ['node:*'] },
 };
 

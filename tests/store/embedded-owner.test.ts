@@ -56,16 +56,10 @@ describe('the owner written in a folder', () => {
   });
   afterEach(() => root.close());
 
+  const owners = () => root.openDB<Owner, string>({ name: 'owned', encoding: 'json', useVersions: true });
   const write = (owner: Partial<Owner>) =>
-    root.openDB<Owner, string>({ name: 'owner', encoding: 'json' }).put('owner', {
-      token: 'other',
-      pid: process.pid,
-      started: '',
-      host: hostname(),
-      seen: 0,
-      ...owner,
-    });
-  const take = (now: number) => new Ownership(root, folder, 'mine', { now: () => now });
+    owners().put('owner', { pid: process.pid, started: '', host: hostname(), seen: 0, ...owner }, 7);
+  const take = (now: number) => new Ownership(root, folder, { now: () => now });
 
   it('counts while its process runs, and not when it is one of before with the same number', async () => {
     await write({});
@@ -79,6 +73,22 @@ describe('the owner written in a folder', () => {
     await write({ host: 'another', seen: 5000 });
     expect(() => take(5000 + GONE_AFTER - 1)).toThrow(/on another\./);
     expect(() => take(5000 + GONE_AFTER)).not.toThrow();
+  });
+
+  it('says again and again that it is there, while others write', async () => {
+    let now = 0;
+    const mine = new Ownership(root, folder, { now: () => now });
+    for (now = 1; now <= 50; now++) await Promise.all([mine.say(), root.put('else', String(now))]);
+    expect(owners().get('owner')?.seen).toBe(50);
+    await mine.release();
+    expect(owners().get('owner')).toBeUndefined();
+  });
+
+  it('that another followed says no more', async () => {
+    const mine = take(0);
+    await write({ host: 'another', seen: 9 });
+    await mine.say();
+    expect(owners().get('owner')).toMatchObject({ host: 'another', seen: 9 });
   });
 
   it('is let go by itself only', async () => {
