@@ -4,6 +4,7 @@ import type { Habits } from '../measure/reading.ts';
 import { readRooms } from '../measure/room.ts';
 import type { Command } from './command.ts';
 import { fullName } from './command.ts';
+import { jobSaid } from './job-said.ts';
 
 const PLEASE =
   "(?:please |ok(?:ay)?,? |now |and |then |let'?s |can you |could you |i want to |i'd like to |i would like to )*";
@@ -77,6 +78,8 @@ export function projectSaid(
     if (found) return line(found.groups ?? {});
   }
   if (!inUse) return undefined;
+  const job = jobSaid(said);
+  if (job !== undefined) return job;
   const { left, out } = SCOPE.exec(said)?.groups ?? {};
   const name = left ?? out;
   if (name !== undefined) return `project room ${name} out of scope`;

@@ -13,6 +13,8 @@ export const NEEDS = {
   underlay: 'Underlay (pad)',
   underlayNote: 'only where your plank has no pad attached; laid edge to edge, rolls differ',
   underlayPlain: 'laid edge to edge, rolls differ',
+  strips: 'Transition strips',
+  stripsNote: (widths: readonly string[]) => `doorways ${widths.join(', ')}`,
   bags: (size: string) => `Contractor bags, ${size}`,
   bag: each('bag'),
   blades: 'Knife blades',

@@ -64,6 +64,7 @@ const AISLE_OF: readonly (readonly [start: string, aisle: Aisle])[] = [
   ['reducer', 'Flooring'],
   ['end cap', 'Flooring'],
   ['nosing', 'Flooring'],
+  ['transition strip', 'Flooring'],
   ['panel', 'Lumber'],
   ['block 2x4', 'Lumber'],
   ['baseboard', 'Trim and doors'],

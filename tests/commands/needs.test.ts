@@ -38,6 +38,16 @@ describe('planks', () => {
     expect(need('plank').price).toEqual({ cents: 3250, currency: 'USD', tax: 800 });
   });
 
+  it('a strip for each doorway in which the floor stops, none where it runs on', async () => {
+    const rooms = `planks room: hall 3'6" x 14'; bedroom 11' x 12'6", plank: 7 x 48 in, 10 per carton, doorways: `;
+    const stops = await needsOf(`${rooms}hall to bedroom 32 in, stops`);
+    expect(stops.need('transition strip')).toMatchObject({ stage: 'transitions', quantity: { amount: 1 } });
+    const on = await needsOf(
+      `${rooms}hall to bedroom 32 in, 18 in from the left corner of wall 4, 12 in from the right of wall 2 of bedroom, runs on`,
+    );
+    expect(on.needs.map(({ stage }) => stage)).not.toContain('transitions');
+  });
+
   it('two rooms asked apart round once: not two part cartons', async () => {
     const asks = ['a 5 x 6', 'b 5 x 7'].map((room) => `planks room: ${room}, plank: 6 x 48 in, 10 per carton`);
     const both = await Promise.all(asks.map(needsOf));

@@ -24,7 +24,7 @@ export interface Conversation {
 
 /** A conversation in a project of this content; without any, nothing is kept yet. */
 export async function conversation(
-  content: Content | undefined = flatContent(),
+  content: Content | 'none' = flatContent(),
   told: Partial<Habits> = {},
 ): Promise<Conversation> {
   const fault = (reference: string, cause: unknown): never => {
@@ -32,7 +32,7 @@ export async function conversation(
   };
   const ports = portsInMemory(fault);
   const habits = { ...DEFAULT_HABITS, ...told };
-  if (content) await openDesk(ASKER, ports)?.create(content);
+  if (content !== 'none') await openDesk(ASKER, ports)?.create(content);
   const ask = async (text: string): Promise<Answer> => {
     let last: Answer | undefined;
     for await (const one of answer({ asker: ASKER, habits, text }, commands, ports)) last = one;

@@ -1,7 +1,8 @@
 /** What a laid floor takes: planks with what goes wrong, and a pad where none is attached. */
 
 import type { Plank, Region } from '../../../src/core/floor/floor.ts';
-import { sayCut } from '../../../src/measure/say-length.ts';
+import type { Home } from '../../../src/core/home/home.ts';
+import { sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/words/needs.ts';
 import { wallToWall } from './facts.ts';
@@ -9,10 +10,11 @@ import type { AreasAsk } from './rules.ts';
 
 interface NeedsOf {
   readonly plan: { readonly plank: Plank; readonly planks: number; readonly regions: readonly Region[] };
+  readonly home?: Home;
 }
 
 /** Planks × (1 + mistakes) + spares, not yet whole cartons; the pad by area from wall to wall. */
-export function floorNeeds({ plan }: NeedsOf, ask: AreasAsk): readonly Need[] {
+export function floorNeeds({ plan, home }: NeedsOf, ask: AreasAsk): readonly Need[] {
   const { plank, regions } = plan;
   const saying = { units: ask.plank.units, decimal: '.' } as const;
   const { cartonPrice, attachedPad } = ask.plank;
@@ -27,7 +29,8 @@ export function floorNeeds({ plan }: NeedsOf, ask: AreasAsk): readonly Need[] {
     ...(cartonPrice && { price: { ...cartonPrice, ...(ask.tax > 0 && { tax: ask.tax }) } }),
     ...room,
   };
-  if (attachedPad === true || plank.lock !== 'click') return [planks];
+  const strips = stripNeeds(home, ask);
+  if (attachedPad === true || plank.lock !== 'click') return [planks, ...strips];
   const pad: Need = {
     item: 'underlay',
     label: NEEDS.underlay,
@@ -36,5 +39,21 @@ export function floorNeeds({ plan }: NeedsOf, ask: AreasAsk): readonly Need[] {
     ...room,
     note: attachedPad === false ? NEEDS.underlayPlain : NEEDS.underlayNote,
   };
-  return [planks, pad];
+  return [planks, pad, ...strips];
+}
+
+/** A strip for each doorway in which the floor stops. */
+function stripNeeds(home: Home | undefined, ask: AreasAsk): readonly Need[] {
+  const widths = (home?.doorways ?? []).filter(({ runsOn }) => !runsOn).map(({ width }) => width);
+  if (widths.length === 0) return [];
+  const said = widths.map((width) => sayLength(width, { units: ask.room.units, decimal: '.' }));
+  return [
+    {
+      item: 'transition strip',
+      label: NEEDS.strips,
+      stage: 'transitions',
+      quantity: { unit: 'count', amount: widths.length },
+      note: NEEDS.stripsNote(said),
+    },
+  ];
 }

@@ -1,0 +1,64 @@
+/** Everyday sentences about a job under way, as the line of the command that keeps it: bought, spent, done, found, noted. */
+
+const WE = "(?:i |we |i've |we've |i have |we have |i'm |we're |just |also |already |have |am |are )*";
+
+/** A question is no news of the job: how many boxes to buy is worked out, and not ticked off. */
+const QUESTION = /\?|^(?:how|what|which|when|where|why|do|does|can|should|is|are)\b|\bhow (?:many|much)\b|\benough\b/i;
+
+interface Saying {
+  readonly said: RegExp;
+  readonly line: (text: string) => string;
+}
+
+/** News: each begins a sentence that is no question. */
+const NEWS: readonly Saying[] = [
+  {
+    said: new RegExp(`^${WE}(?=(?:bought|purchased|picked up|returned|opened|took back|brought back)\\b.)`, 'i'),
+    line: (text) => `project shopping ${text}`,
+  },
+  { said: new RegExp(`^${WE}(?=not bought\\b.)`, 'i'), line: (text) => `project shopping ${text}` },
+  {
+    said: new RegExp(`^${WE}(?=(?:spent|paid|refund(?:ed)?|got back)\\b.*\\d)`, 'i'),
+    line: (text) => `project spend ${text}`,
+  },
+  { said: /^(?:set )?(?:my |our |the )?(?=budget\b.*(?:\d|none|off))/i, line: (text) => `project spend ${text}` },
+  { said: /^(?:make a |take a |add a |write a )?(?=note(?: that)?[: ].)/i, line: (text) => `project log ${text}` },
+  { said: new RegExp(`^${WE}(?=(?:found|discovered)\\b.)`, 'i'), line: (text) => `project found ${text}` },
+  {
+    said: new RegExp(
+      `^${WE}(?=(?:done|finished|completed|skip(?:ped|ping)?|acclimati(?:ng|zing|sing)|tore out|ripped out|laid|caulked|painted|not (?:flat|dry)|still wet)\\b.)`,
+      'i',
+    ),
+    line: (text) => `project progress ${text}`,
+  },
+];
+
+/** Questions about the job: each takes the whole sentence. */
+const ASKED: readonly (readonly [said: RegExp, line: string])[] = [
+  [
+    /^(?:(?:show|give|see)(?: me)? )?(?:my |the |a )?shopping(?: list)?[.?!]?$|^what(?:'s| is)? (?:do (?:i|we) )?(?:still |left )?(?:(?:have|need) )?(?:left )?to buy[.?!]?$|^what (?:do (?:i|we) )(?:still )?(?:need|have) to buy[.?!]?$/i,
+    'project shopping',
+  ],
+  [
+    /^what(?:'s| is| comes)? next[.?!]?$|^how far (?:am i|are we|is it)[.?!]?$|^(?:show )?(?:me )?(?:my |the |our )?progress[.?!]?$/i,
+    'project progress',
+  ],
+  [
+    /^how much (?:have (?:i|we) |did (?:i|we) |has it |was )?(?:spent|spend|cost)(?: so far| already)?[.?!]?$/i,
+    'project spend',
+  ],
+  [/^(?:show )?(?:me )?(?:my |the |our |all )?notes[.?!]?$/i, 'project log'],
+  [/^what (?:have (?:i|we)|did (?:i|we)|was) (?:found|find)(?: so far)?[.?!]?$/i, 'project found'],
+];
+
+/** The line that does what a sentence about a job says; undefined for any other text. */
+export function jobSaid(said: string): string | undefined {
+  const asked = ASKED.find(([pattern]) => pattern.test(said));
+  if (asked) return asked[1];
+  if (QUESTION.test(said)) return undefined;
+  for (const { said: pattern, line } of NEWS) {
+    const found = pattern.exec(said);
+    if (found) return line(said.slice(found[0].length));
+  }
+  return undefined;
+}

@@ -1,0 +1,57 @@
+/** Everyday sentences about a job under way become the line that keeps it; questions stay questions. */
+
+import { describe, expect, it } from 'vitest';
+import { jobSaid } from '../../src/bot/job-said.ts';
+import { conversation, textOf } from '../project/conversation.ts';
+
+describe('news of a job', () => {
+  it.each([
+    ['I bought 10 cartons at $32.50 lot B7', 'project shopping bought 10 cartons at $32.50 lot B7'],
+    ["we've returned 2 cartons", 'project shopping returned 2 cartons'],
+    ['not bought caulk', 'project shopping not bought caulk'],
+    ['spent $84.20 on adhesive, insurer', 'project spend spent $84.20 on adhesive, insurer'],
+    ['my budget is $2500', 'project spend budget is $2500'],
+    ['note: plumber comes Friday', 'project log note: plumber comes Friday'],
+    ['note found water stain by the bay', 'project log note found water stain by the bay'],
+    ['we found a soft spot 2x3 ft in the bedroom', 'project found found a soft spot 2x3 ft in the bedroom'],
+    ['done tear-out bedroom', 'project progress done tear-out bedroom'],
+    ['acclimating everywhere since Friday 18:00', 'project progress acclimating everywhere since Friday 18:00'],
+    ['what’s next?'.replace('’', "'"), 'project progress'],
+    ['shopping list', 'project shopping'],
+    ['what do I still need to buy?', 'project shopping'],
+    ['how much have I spent so far?', 'project spend'],
+    ['my notes', 'project log'],
+  ])('“%s”', (said, line) => expect(jobSaid(said)).toBe(line));
+
+  it.each([
+    'how many boxes for 12x14, 7 inch by 4 foot planks, 23.33 a box?',
+    'I bought 10 boxes, is that enough for 12x14?',
+    'planks room: 12x14',
+    'finish room: 12x14',
+    'note',
+    'spent',
+    'found',
+  ])('“%s” is none', (said) => expect(jobSaid(said)).toBeUndefined());
+});
+
+it('a week on the job, in its own words', async () => {
+  const talk = await conversation();
+  await talk.reply('I bought 10 cartons at $62.50, lot B7');
+  await talk.reply('spent $45 on a saw rental');
+  await talk.reply('We found mould 4 x 5 ft in the living room.');
+  await talk.reply('done clear everywhere');
+  await talk.reply('Note that the plumber comes on Friday');
+  const project = await talk.project();
+  expect(project.shopping.bought).toMatchObject([{ lot: 'B7', cost: { cents: 62_500 } }]);
+  expect(project.spend.entries).toMatchObject([{ cents: 4500, stage: 'tools' }]);
+  expect(project.stages.marks).toHaveLength(4);
+  expect(project.log).toMatchObject([{ text: 'the plumber comes on Friday' }]);
+  expect(project.found).toMatchObject([{ room: 'living' }]);
+  expect(textOf(await talk.reply('what have we found so far?'))).toMatch(/mould remediator/);
+  expect(textOf(await talk.reply('what do we still need to buy?'))).toMatch(/cartons of 10 more, of lot B7/);
+});
+
+it('without a project such a sentence is answered as before', async () => {
+  const talk = await conversation('none');
+  expect(await talk.ask('spent $45 on a saw rental')).not.toHaveProperty('reference');
+});
