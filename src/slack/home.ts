@@ -1,17 +1,16 @@
 /** The Home tab: how to ask, forms to start with, and the project in use. */
 
 import type { types } from '@slack/bolt';
-import type { Answer } from '../bot/answer.ts';
 import { type Command, fullName } from '../bot/command.ts';
 import { commandNamed } from '../bot/form.ts';
-import { isPart } from '../bot/offers.ts';
-import type { Reply } from '../reply/reply.ts';
+import { type Offers, offersOf } from '../bot/offers.ts';
+import type { Block, Reply } from '../reply/reply.ts';
 import { SAMPLE_ASK } from '../words/asks.ts';
+import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';
-import { openButton, optionOf, rowsOf } from './buttons.ts';
-import { MESSAGE, SELECT, VIEW } from './limits.ts';
-import { render } from './render.ts';
-import { cut, plainText, type SlackBlock, said, saidCode, sizeOf } from './rich.ts';
+import { answerRows, openButton, optionOf, rowsOf } from './buttons.ts';
+import { HOME_CHARACTERS, SELECT, VIEW } from './limits.ts';
+import { cut, plainText, type SlackBlock, said, saidCode, saidLines, sizeOf } from './rich.ts';
 
 /** Commands with a button of their own. */
 const FIRST = ['floor planks', 'trim list', 'prep tearout'];
@@ -23,8 +22,14 @@ export function homeAsks(commands: readonly Command[]): readonly string[] {
   return PROJECT.filter((name) => commandNamed(name, commands) !== undefined);
 }
 
-/** The Home tab; `project`: the answers to `homeAsks`, in order. */
-export function homeView(commands: readonly Command[], project: readonly Answer[]): types.HomeView {
+/** An answer about the project, and the id it is kept under for its buttons. */
+export interface HomeReply {
+  readonly reply: Reply;
+  readonly id: string | undefined;
+}
+
+/** The Home tab; `project`: the replies to `homeAsks`, in order. */
+export function homeView(commands: readonly Command[], project: readonly HomeReply[]): types.HomeView {
   const start: readonly SlackBlock[] = [
     { type: 'header', text: plainText(SLACK.homeTitle, 150) },
     ...said(SLACK.homeIntro),
@@ -65,17 +70,64 @@ function otherList(commands: readonly Command[]): readonly types.StaticSelect[] 
   ];
 }
 
-/** What the answers about the project tell at a glance, as far as the tab has room; the rest is asked for. */
-function projectBlocks(project: readonly Answer[], room: number): readonly SlackBlock[] {
-  const told = project.filter((answer): answer is Reply => 'headline' in answer);
-  if (told.length === 0) return [];
+/** What the answers about the project tell, with their buttons, as far as the tab has room; every caution once, below. */
+function projectBlocks(project: readonly HomeReply[], room: number): readonly SlackBlock[] {
+  if (project.length === 0) return [];
+  const texts = new Set(project.flatMap(({ reply }) => reply.cautions.map(({ text }) => text)));
+  const cautions =
+    texts.size === 0
+      ? []
+      : saidLines(
+          CHAT.cautions,
+          [...texts].map((text) => ({ label: '•', text })),
+        );
   const blocks: SlackBlock[] = [{ type: 'divider' }, ...said(SLACK.homeProject, true)];
-  for (const reply of told) {
-    const glance = { ...reply, blocks: reply.blocks.filter((block) => !isPart(block) && block.kind !== 'picture') };
-    const [first] = render(glance);
-    const next = first ? [...first.blocks] : [];
-    if (blocks.length + next.length > room || sizeOf(blocks) + sizeOf(next) > MESSAGE.characters) break;
+  for (const { reply, id } of project) {
+    const next = [...glance(reply), ...(id === undefined ? [] : answerRows(id, asksOnly(reply), [], true))];
+    const size = sizeOf([...blocks, ...next, ...cautions]);
+    if (blocks.length + next.length + cautions.length > room || size > HOME_CHARACTERS) break;
     blocks.push(...next);
   }
-  return blocks;
+  return [...blocks, ...cautions];
+}
+
+function asksOnly(reply: Reply): Offers {
+  return { ...offersOf(reply), parts: [], sources: false };
+}
+
+/** A reply in lines: a Home tab takes no tables. */
+function glance({ headline, blocks }: Reply): readonly SlackBlock[] {
+  return [...said(headline, true), ...blocks.flatMap(glanceAt)];
+}
+
+function glanceAt(block: Block): readonly SlackBlock[] {
+  switch (block.kind) {
+    case 'table':
+      return saidLines(
+        block.title,
+        block.rows.map(([first = '', ...rest]) => ({
+          label: `${first}:`,
+          text: rest.flatMap((cell, i) => (cell === '' ? [] : [`${block.columns[i + 1] ?? ''} ${cell}`])).join(', '),
+        })),
+      );
+    case 'facts':
+      return saidLines(
+        block.title,
+        block.facts.map(({ label, value }) => ({ label: `${label}:`, text: value })),
+      );
+    case 'steps':
+      return saidLines(
+        block.title,
+        block.steps.map((text, i) => ({ label: `${i + 1}.`, text })),
+      );
+    case 'checklist':
+      return saidLines(
+        block.title,
+        block.items.map((text) => ({ label: '☐', text })),
+      );
+    case 'text':
+      return said(block.text);
+    case 'picture':
+      return [];
+  }
 }

@@ -43,6 +43,9 @@ export const VIEW = {
   error: 500,
 } as const;
 
+/** Characters of the Home tab: our own measure, for Slack publishes none. */
+export const HOME_CHARACTERS = 20_000;
+
 /** A response_url: so many answers, for so long. */
 export const RESPONSE = { uses: 5, milliseconds: 30 * 60_000 } as const;
 

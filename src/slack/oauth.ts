@@ -14,7 +14,7 @@ export interface Page {
   handle(request: Request): Promise<Response>;
 }
 
-/** The page with the install button, and the one that Slack sends people back to. */
+/** The page that leads to Slack's own, and the one that Slack sends people back to. */
 export function installPages(installer: InstallProvider): readonly Page[] {
   const options = { scopes: SCOPES.map(({ scope }) => scope) };
   return [

@@ -1,14 +1,14 @@
 /** What people do in Slack, out of Bolt's events: commands, buttons, forms, shortcuts, mentions, direct messages, the Home tab. */
 
-import type { App, BlockAction, Context, types, webApi } from '@slack/bolt';
-import type { Answer } from '../bot/answer.ts';
+import type { App, BlockAction, Context, webApi } from '@slack/bolt';
 import { SLACK } from '../words/slack.ts';
 import { act, nextTurn } from './act.ts';
 import { answerAsk, answerOrForm, openForm } from './ask.ts';
-import { homeAsks, homeView } from './home.ts';
+
 import { FORM } from './modal.ts';
 import type { Party, ResponseUrl, SlackPorts, Where } from './ports.ts';
 import { press } from './press.ts';
+import { publishHome } from './publish-home.ts';
 import { GLOBAL_SHORTCUT, MESSAGE_SHORTCUT } from './register.ts';
 import { tell } from './send.ts';
 import { submitted } from './submit.ts';
@@ -48,7 +48,11 @@ export function receive(app: App, ports: SlackPorts): void {
       value: typeof value === 'string' ? value : '',
       trigger: body.trigger_id,
     };
-    await act({ id: body.trigger_id, ...repeated(context) }, party, ports, () => press(pressed, party, ports));
+    await act({ id: body.trigger_id, ...repeated(context) }, party, ports, async () => {
+      await press(pressed, party, ports);
+      // What was ticked off on the Home tab stands there at once.
+      if (body.view?.type === 'home') await publishHome(party, ports);
+    });
   });
 
   app.view(FORM, async ({ ack, view, body, context, client }) => {
@@ -132,18 +136,6 @@ async function message(
     const ask = typedText(text, context.botUserId);
     return answerAsk(ask === '' ? 'help' : ask, party, ports);
   });
-}
-
-/** Publishes the Home tab of the one who opened it. */
-async function publishHome(party: Party, ports: SlackPorts): Promise<void> {
-  const project: Answer[] = [];
-  for (const text of homeAsks(ports.commands)) {
-    let last: Answer | undefined;
-    for await (const one of ports.answer({ asker: party.asker, habits: ports.habits, text })) last = one;
-    if (last) project.push(last);
-  }
-  const view: types.HomeView = homeView(ports.commands, project);
-  await party.client.views.publish({ user_id: party.where.user, view });
 }
 
 /** Who acts: their account is the workspace's and their id, never a name. */

@@ -111,7 +111,9 @@ function installerOf(
   clientOptions: webApi.WebClientOptions,
   logger: Logger,
 ): InstallProvider {
-  return new InstallProvider({ clientId, clientSecret, stateSecret, installationStore, clientOptions, logger });
+  const told = { clientId, clientSecret, stateSecret, installationStore, clientOptions, logger };
+  // Straight to Slack's own page: ours would have nothing to add.
+  return new InstallProvider({ ...told, directInstall: true });
 }
 
 /** Deletes the tokens of a workspace that takes the app off or revokes them. */

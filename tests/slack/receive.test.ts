@@ -99,7 +99,11 @@ describe('the slash command', () => {
   const alone = commands.filter(({ group }) => group !== 'project');
   it.each(alone.map((command) => [fullName(command), command.examples[0]] as const))(
     'answers the example of %s as everywhere',
-    async (_name, { ask, headline }) => {
+    async (name, { ask, headline }) => {
+      if (name.startsWith('project ')) {
+        await app.close();
+        app = await running({ flat: true });
+      }
       await app.slash(ask);
       const [message] = await messages(1);
       expect(`${message?.text}`.replaceAll('&amp;', '&').replaceAll('&lt;', '<').replaceAll('&gt;', '>')).toBe(

@@ -9,6 +9,7 @@ import { type Listening, listen, routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import type { SlackPorts } from '../../src/slack/ports.ts';
 import { type SlackSettings, startSlack } from '../../src/slack/start.ts';
+import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { type Loopback, loopback } from './loopback.ts';
 import { sentFlaws } from './payload.ts';
@@ -47,7 +48,12 @@ export interface Posting {
 
 /** Starts one; `over` what is not the usual. */
 export async function running(
-  over: { readonly settings?: Partial<SlackSettings>; readonly ports?: Partial<SlackPorts> } = {},
+  over: {
+    readonly settings?: Partial<SlackSettings>;
+    readonly ports?: Partial<SlackPorts>;
+    /** Whether the asker keeps the demo flat. */
+    readonly flat?: boolean;
+  } = {},
 ): Promise<Running> {
   const slack = await loopback();
   const kept = keptInMemory();
@@ -55,13 +61,15 @@ export async function running(
   const fault = (reference: string, cause: unknown): void => {
     faults.push({ reference, cause });
   };
+  const asker = { platform: 'slack', id: 'U1', workspace: 'T1' } as const;
+  const flat = over.flat === true ? await demoPorts(asker, fault) : { fault };
   const ports: SlackPorts = {
-    answer: (invocation) => answer(invocation, commands, { fault }),
+    answer: (invocation) => answer(invocation, commands, flat),
     commands,
     habits: DEFAULT_HABITS,
     kept,
     fault,
-    holds: async () => false,
+    holds: async () => over.flat === true,
     toPng: async () => PNG,
     patience: () => new Promise(() => undefined),
     wait: async () => undefined,
@@ -88,7 +96,7 @@ export async function running(
   let count = 0;
   const unique = (prefix: string): string => `${prefix}${++count}`;
   const post: Running['post'] = (body, { secret = SECRET, stamp = NOW / 1000, type = FORM, headers = {} } = {}) =>
-    fetch(`${address}/slack/events`, {
+    whole(`${address}/slack/events`, {
       method: 'POST',
       body,
       headers: { 'content-type': type, ...signature(body, secret, stamp), ...headers },
@@ -105,7 +113,7 @@ export async function running(
     kept,
     faults,
     post,
-    get: (path, headers = {}) => fetch(`${address}${path}`, { headers, redirect: 'manual' }),
+    get: (path, headers = {}) => whole(`${address}${path}`, { headers, redirect: 'manual' }),
     slash: (text, more = {}) =>
       post(
         new URLSearchParams({
@@ -153,6 +161,12 @@ export async function running(
       expect(sentFlaws(slack)).toEqual([]);
     },
   };
+}
+
+/** A response read to its end: one left unread would hold its connection, and the server's end. */
+async function whole(url: string, init: RequestInit): Promise<Response> {
+  const got = await fetch(url, init);
+  return new Response(await got.text(), { status: got.status, headers: got.headers });
 }
 
 const FORM = 'application/x-www-form-urlencoded';

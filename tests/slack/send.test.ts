@@ -1,0 +1,237 @@
+/** Ways an answer goes when Slack makes difficulties: pictures not ready, addresses used up, channels closed, better answers late. */
+
+import { afterEach, describe, expect, it } from 'vitest';
+import type { Answer } from '../../src/bot/answer.ts';
+import { replyTo } from '../bot/asked.ts';
+import { NOW, pressables, type Running, running, shown, wordsOf } from './running.ts';
+
+const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
+let app: Running;
+
+afterEach(async () => {
+  await app.close();
+});
+
+const images = (message: unknown): number => (JSON.stringify(message).match(/"slack_file"/g) ?? []).length;
+const refusing = { status: 404, text: '{"ok":false,"error":"invalid_blocks"}' };
+
+describe('pictures', () => {
+  it('not ready yet stand in the answer a moment later; the answer does not wait', async () => {
+    const waits: number[] = [];
+    app = await running({ ports: { wait: async (milliseconds) => void waits.push(milliseconds) } });
+    let refused = 0;
+    app.slack.respond(({ body }) => (images(body) > 0 && refused++ < 2 ? refusing : undefined));
+    await app.slash(PLANKS);
+    await app.slack.until(() => app.slack.responded.length === 4);
+    const sent = app.slack.responded.map(({ body }) => [images(body), body.replace_original]);
+    expect(sent).toEqual([
+      [1, false],
+      [0, false],
+      [1, true],
+      [1, true],
+    ]);
+    expect(waits).toEqual([1000, 2500]);
+    expect(new Set(app.slack.responded.map(({ path }) => path)).size).toBe(1);
+  });
+
+  it('never ready are shared in the direct messages', async () => {
+    app = await running();
+    app.slack.respond(({ body }) => (images(body) > 0 ? refusing : undefined));
+    await app.slash(PLANKS);
+    await app.slack.until(
+      () => app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal').length === 2,
+    );
+    const last = app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal').at(-1);
+    expect(last?.args).toMatchObject({ channel_id: 'DU1' });
+    expect(app.slack.responded.length).toBeLessThanOrEqual(5);
+    expect(app.faults).toEqual([]);
+  });
+
+  it('that cannot be drawn or uploaded leave the answer as it is', async () => {
+    app = await running({ ports: { toPng: () => Promise.reject(new Error('no picture')) } });
+    await app.slash(PLANKS);
+    await app.slack.until(() => shown(app.slack).length === 1);
+    expect(images(shown(app.slack))).toBe(0);
+    expect(wordsOf(shown(app.slack))).toContain('Buy 10 cartons');
+    expect(app.faults).toHaveLength(1);
+  });
+});
+
+describe('a response address', () => {
+  it('that is gone: the answer comes in the channel, for the asker alone', async () => {
+    app = await running();
+    app.slack.respond(() => ({ status: 404, text: 'used_url' }));
+    await app.slash('tape 1 + 2');
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'chat.postEphemeral'));
+    expect(app.slack.calls.find(({ method }) => method === 'chat.postEphemeral')?.args).toMatchObject({
+      channel: 'C1',
+      user: 'U1',
+    });
+  });
+
+  it('is used five times at most, and not after half an hour', async () => {
+    let now = NOW;
+    app = await running({ ports: { now: () => now } });
+    await app.slash('planks');
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.open'));
+    const view = app.slack.calls.find(({ method }) => method === 'views.open')?.args.view as object;
+    const submit = (hash: string): Promise<Response> =>
+      app.interact(
+        {
+          type: 'view_submission',
+          view: {
+            ...view,
+            id: 'V1',
+            hash,
+            state: {
+              values: { room: { told: { value: '12x14' } }, plank: { told: { value: '6 x 48 in, 10 per carton' } } },
+            },
+          },
+        },
+        { stamp: now / 1000 },
+      );
+    await submit('h1');
+    await app.slack.until(() => app.slack.responded.length === 1);
+    now += 30 * 60_000;
+    await submit('h2');
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'chat.postEphemeral'));
+    expect(app.slack.responded).toHaveLength(1);
+  });
+});
+
+describe('a channel', () => {
+  it('that the app is not in: the answer comes by direct message', async () => {
+    app = await running();
+    app.slack.respond(() => ({ status: 404, text: 'expired_url' }));
+    app.slack.refuse(({ method }) => (method === 'chat.postEphemeral' ? 'not_in_channel' : undefined));
+    await app.slash('tape 1 + 2');
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'chat.postMessage'));
+    expect(app.slack.calls.find(({ method }) => method === 'chat.postMessage')?.args.channel).toBe('U1');
+  });
+
+  it('that is closed to the app is told to the one who would show an answer there', async () => {
+    app = await running();
+    await app.slash('tape 1 + 2');
+    await app.slack.until(() => shown(app.slack).length === 1);
+    app.slack.respond(({ body }) => (body.response_type === 'in_channel' ? { status: 404, text: 'x' } : undefined));
+    app.slack.refuse(({ method, args }) =>
+      method === 'chat.postMessage' && args.channel === 'C1' ? 'not_in_channel' : undefined,
+    );
+    await app.press('Show to channel');
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'chat.postEphemeral'));
+    expect(wordsOf(app.slack.calls.at(-1)?.args)).toContain('Invite the app');
+  });
+});
+
+describe('what goes wrong for good', () => {
+  it('is told with a reference to whoever runs the bot, and to the asker where a way is left', async () => {
+    app = await running();
+    let first = true;
+    app.slack.refuse(({ method }) => {
+      if (method !== 'chat.postMessage' || !first) return undefined;
+      first = false;
+      return 'fatal_error';
+    });
+    await app.event({ type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', text: 'tape 1 + 2' });
+    await app.slack.until(() => app.slack.calls.filter(({ method }) => method === 'chat.postMessage').length === 2);
+    expect(wordsOf(app.slack.calls.at(-1)?.args)).toContain(app.faults[0]?.reference);
+  });
+
+  it('with a revoked token ends nothing: the next ask is answered', async () => {
+    app = await running();
+    const dm = { type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1' };
+    app.slack.refuse(({ method }) => (method.startsWith('chat.') ? 'token_revoked' : undefined));
+    await app.event({ ...dm, text: 'tape 1 + 2' });
+    await app.slack.until(() => app.slack.calls.filter(({ method }) => method === 'chat.postMessage').length === 2);
+    app.slack.refuse(() => undefined);
+    await app.event({ ...dm, text: 'tape 3 + 4' });
+    await app.slack.until(() => wordsOf(shown(app.slack)).includes('3 + 4'));
+    expect(app.faults.length).toBeGreaterThan(0);
+  });
+});
+
+describe('better answers', () => {
+  /** Answers that come when the test says so. */
+  async function slow(): Promise<{ send(answer: Answer): void; end(): void; late(): void }> {
+    const replies: Answer[] = [];
+    let ended = false;
+    let wake = (): void => undefined;
+    let late = (): void => undefined;
+    const patience = new Promise<void>((resolve) => {
+      late = resolve;
+    });
+    app = await running({
+      ports: {
+        patience: () => patience,
+        async *answer() {
+          for (let i = 0; ; i++) {
+            while (replies.length <= i && !ended) {
+              await new Promise<void>((resolve) => {
+                wake = resolve;
+              });
+            }
+            const reply = replies[i];
+            if (!reply) return;
+            yield reply;
+          }
+        },
+      },
+    });
+    return {
+      send: (answer) => {
+        replies.push(answer);
+        wake();
+      },
+      end: () => {
+        ended = true;
+        wake();
+      },
+      late: () => late(),
+    };
+  }
+
+  it('that come soon are all that is shown', async () => {
+    const { send, end } = await slow();
+    const reply = await replyTo('tape 1 + 2');
+    await app.slash('x');
+    send(reply);
+    send({ ...reply, headline: 'Better.' });
+    end();
+    await app.slack.until(() => shown(app.slack).length === 1);
+    expect(shown(app.slack).map(({ text }) => text)).toEqual(['Better.']);
+  });
+
+  it('that come late replace what was shown meanwhile', async () => {
+    const { send, end, late } = await slow();
+    const reply = await replyTo('tape 1 + 2');
+    await app.slash('x');
+    send(reply);
+    late();
+    await app.slack.until(() => shown(app.slack).length === 1);
+    expect(pressables(shown(app.slack)[0]).length).toBeGreaterThan(0);
+    send({ ...reply, headline: 'Better.' });
+    end();
+    await app.slack.until(() => shown(app.slack).length === 2);
+    expect(shown(app.slack).map(({ text, replace_original }) => [text, replace_original])).toEqual([
+      [reply.headline, false],
+      ['Better.', true],
+    ]);
+  });
+
+  it('in direct messages replace it in its place', async () => {
+    const { send, end, late } = await slow();
+    const reply = await replyTo('tape 1 + 2');
+    await app.event({ type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', text: 'x' });
+    send(reply);
+    late();
+    await app.slack.until(() => shown(app.slack).length === 1);
+    send({ ...reply, headline: 'Better.' });
+    end();
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'chat.update'));
+    expect(app.slack.calls.find(({ method }) => method === 'chat.update')?.args).toMatchObject({
+      channel: 'D1',
+      ts: '1001.0001',
+      text: 'Better.',
+    });
+  });
+});
