@@ -3,6 +3,7 @@
 import { hazardSaid, layerSaid } from '../measure/hazard-said.ts';
 import { readPlain, type Topic } from '../measure/plain.ts';
 import type { Habits } from '../measure/reading.ts';
+import { readSoFar } from '../measure/so-far.ts';
 import type { Problem } from '../reply/problem.ts';
 import { SAMPLE_ASK } from '../words/asks.ts';
 import { askedBack, byOptions, notYet, unusedNote } from '../words/plain.ts';
@@ -70,6 +71,8 @@ export function parseSentence(
   habits: Habits,
   typed?: Command,
 ): Sentence | undefined {
+  const begun = typed ? undefined : begunFloor(text, commands, habits);
+  if (begun) return begun;
   const plain = readPlain(text, habits, typed && topicNamed(typed.name));
   if (plain.kind === 'nothing') return undefined;
   const { topic, told } = plain;
@@ -105,6 +108,18 @@ export function parseSentence(
   const whole = options.length > 0 ? askLine(command, new Map(options)) : SAMPLE_ASK;
   const partly = plain.untold && { command, told, assumed: plain.assumed, missing: plain.untold };
   return { ok: false, problems: [askedBack(missing, got || text, why, whole)], read, partly };
+}
+
+/** Words that tell of rows in place: what else is said is then how far a floor is laid. */
+const ROWS_LAID =
+  /(?<![a-z])(?:row \d+[a-z]? (?:of (?:the )?[a-z ]+ )?(?:ended|ends|started|starts|finished|is (?:done|laid|down))|\d+ rows? (?:are )?(?:done|laid|down|finished)|laid \d+ rows?)(?![a-z])/i;
+
+/** A sentence of how far a floor is laid and what is left, told to the command that goes on with it. */
+function begunFloor(text: string, commands: readonly Command[], habits: Habits): Sentence | undefined {
+  const command = commands.find(({ group, name }) => group === 'floor' && name === 'resume');
+  if (!command || !ROWS_LAID.test(text)) return undefined;
+  const read = readSoFar(text, { option: 'so-far', habits, note: () => undefined });
+  return read.ok ? { ok: true, command, told: new Map([['so-far', text]]), assumed: [] } : undefined;
 }
 
 /** A whole ask of such a command: what the sentence told, and samples for what decides the answer. */

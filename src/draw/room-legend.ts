@@ -13,6 +13,8 @@ export interface OnSheet {
   readonly start: boolean;
   readonly widened: boolean;
   readonly cut: boolean;
+  /** A doorway in which the floor stops. */
+  readonly transition: boolean;
 }
 
 export function meanings(
@@ -31,6 +33,7 @@ export function meanings(
     ...entry('offcut-reused', words.reused, roles.has('offcut-reused')),
     ...entry('wall-start', words.start, shown.start),
     ...entry('gap', words.gap(sayLength(plan.rules.gap, saying), shown.widened), plan.rules.gap > 0),
+    ...entry('transition', words.transition, shown.transition),
     ...entry('page-edge', words.edge, shown.cut),
   ];
 }

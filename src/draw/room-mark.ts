@@ -18,7 +18,7 @@ export interface Marks {
 }
 
 /** Marks of a view within the visible floor. */
-export function roomMarks(view: View, seen: Seen, floor: Box): Marks {
+export function roomMarks(view: Pick<View, 'region' | 'seen' | 'upright'>, seen: Seen, floor: Box): Marks {
   const { region } = view;
   const ringOf = (outline: Outline): readonly Place[] =>
     clippedRings(ringsOf([view.seen(outline)], seen), floor)[0] ?? [];

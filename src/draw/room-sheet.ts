@@ -148,5 +148,6 @@ function shownIn({ view, scale, window }: Fit, plan: Labelled['plan']): OnSheet 
     start: window.first === 0 && startWall(view.region, view.region.frame.angle) !== undefined,
     widened: gapWidened(plan, scale),
     cut: window.cutLow || window.cutHigh,
+    transition: view.region.openings.length > 0,
   };
 }

@@ -10,6 +10,7 @@ import { gapWidened, ringsOf, roleOf } from './floor-shapes.ts';
 import { legend, notes, scaleBar } from './footer.ts';
 import { onFloor } from './piece-rings.ts';
 import { meanings } from './room-legend.ts';
+import { roomMarks } from './room-mark.ts';
 import type { Labelled } from './row-label.ts';
 import { sheetOf } from './sheet.ts';
 import { toldPicture } from './told-picture.ts';
@@ -45,7 +46,14 @@ export function toldSheet(region: LaidRegion, facts: readonly string[], size: st
     ),
   );
   const { texts, listed } = wallTexts(walls, ringsOf([region.outline, ...region.holes], picture.seen), [], WALL, false);
-  const shapes: readonly Shape[] = [...picture.shapes, ...arrowIn(region, picture.seen.at), ...texts];
+  const marks = roomMarks({ region, seen: (outline) => outline, upright: false }, picture.seen, all);
+  const shown = {
+    start: false,
+    widened: gapWidened(plan, scale),
+    cut: false,
+    transition: region.openings.length > 0,
+  };
+  const shapes: readonly Shape[] = [...picture.shapes, ...marks.shapes, ...arrowIn(region, picture.seen.at), ...texts];
   const figure = { shapes, upright: false, width: picture.width, height: picture.height + BESIDE, listed };
   return sheetOf({
     title: DRAWING.toldTitle(region.name),
@@ -54,8 +62,12 @@ export function toldSheet(region: LaidRegion, facts: readonly string[], size: st
     figure,
     below: [
       scaleBar(scale, saying),
-      legend(meanings(region.rows, told, { start: false, widened: gapWidened(plan, scale), cut: false })),
-      notes([DRAWING.noCuts, ...(listed.length > 0 ? [DRAWING.otherWalls(listed)] : [])]),
+      legend(meanings(region.rows, told, shown)),
+      notes([
+        DRAWING.noCuts,
+        ...(listed.length > 0 ? [DRAWING.otherWalls(listed)] : []),
+        ...(marks.listed.length > 0 ? [DRAWING.standing(marks.listed)] : []),
+      ]),
     ],
   });
 }

@@ -73,7 +73,7 @@ function progressOf(
           `row ${told.row}`,
           region.name,
           region.rows.length,
-          typed.replace(String(told.row), String(region.rows.length)),
+          typed.replace(String(told.row), String(Math.max(1, region.rows.length - 1))),
         ),
       );
     own.set(region, [...(own.get(region) ?? []), told]);

@@ -50,7 +50,7 @@ export async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator
         typed,
         sayCut(ticks(length), saying),
         sayCut(ticks(planned), saying),
-        typed.replace(/(ended (?:at|with) )[^,;.]+/i, `$1${sayCut(ticks(planned), saying)}`),
+        mendedRow(typed, sayCut(ticks(planned), saying)),
       ),
     );
     if (first) yield { problems: [first, ...more] };
@@ -61,6 +61,14 @@ export async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator
     return;
   }
   yield replyOf(laid, begun, rest, ask, context);
+}
+
+/** The row told with the end that the plan gives it, and no start. */
+function mendedRow(typed: string, end: string): string {
+  return typed
+    .replace(/(?:started|starts|began|begins)\b[^,;]*?\band\s+(?=ended|ends)/i, '')
+    .replace(/((?:ended|ends|finished) (?:at|with) )[^,;.]+/i, `$1${end}`)
+    .replace(/(?:started|starts|began|begins) (?:at|with) [^,;.]+/i, `ended at ${end}`);
 }
 
 function replyOf(laid: LaidFloor, begun: Begun, rest: RestPlan, ask: ResumeAsk, context: Context): Reply {
