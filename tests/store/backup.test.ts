@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { BackupUnusable, backupLines, checkBackup, restoreLines } from '../../src/store/backup.ts';
 import type { Held } from '../../src/store/engine.ts';
-import { opener, openStore } from '../../src/store/store.ts';
+import { opener, openStore, reader } from '../../src/store/store.ts';
 import { listHeld } from './held.ts';
 
 const SOON = Date.now() + 3_600_000;
@@ -99,6 +99,23 @@ describe('the programs', () => {
     });
     const sorted = (held: readonly Held[]) => held.map((one) => JSON.stringify(one)).sort();
     expect(sorted(await listHeld(opener(place('two'))()))).toEqual(sorted(HELD));
+  });
+
+  it('read a folder as of one moment, whatever is put meanwhile', async () => {
+    await fill('one', HELD);
+    const bot = openStore({ ...place('one'), fault: () => {} });
+    await bot.ping();
+    const engine = await reader(place('one'))();
+    const seen: Held[] = [];
+    for await (const one of engine.all()) {
+      seen.push(one);
+      await bot.kept.set(`zz ${seen.length}`, 'late');
+      await bot.kept.delete('setting');
+    }
+    await engine.close();
+    await bot.close();
+    const keys = seen.map((one) => ('record' in one ? one.record.id : one.kept.key));
+    expect(keys.sort()).toEqual(['answer:x', 'flat', 'setting', 'slack:T1:U1', 'torn']);
   });
 
   it('refuse a folder in use, a store that holds something, a damaged file, and say what to do', async () => {
