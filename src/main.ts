@@ -15,7 +15,7 @@ import { faultsTo } from './host/faults.ts';
 import { listen, type Route, routed } from './host/server.ts';
 import { slackIsTold, startSlack } from './slack/start.ts';
 import { closeWorkers } from './solve/pool.ts';
-import { openStore } from './store/store.ts';
+import { type OpenStore, openStore } from './store/store.ts';
 import { DEMO_ASKS, WORKED_ASK } from './terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session, showWorked } from './terminal/receive.ts';
 import { CHATS } from './words/chats.ts';
@@ -52,6 +52,7 @@ async function main([mode, ...words]: readonly string[]): Promise<number> {
   if (mode === 'demo') return (await demonstrate(DEMO_ASKS, alone)) === 1 ? 1 : 0;
   if (mode === 'ask') return askOnce(words, session);
   if (slackIsTold(config.slack) || config.discord.token !== '') {
+    await lookAt(store, url, fault);
     await chat(config, { ...session, ...ports, kept: store.kept });
     return 0;
   }
@@ -62,6 +63,17 @@ async function main([mode, ...words]: readonly string[]): Promise<number> {
   const code = await askLines(session, false);
   if (code === undefined) await showWorked(WORKED_ASK, session);
   return code ?? 0;
+}
+
+/** Tells what stands in the way of keeping what is acknowledged. Throws when there is a data folder and it cannot be had. */
+async function lookAt(store: OpenStore, url: string, fault: Ports['fault']): Promise<void> {
+  try {
+    for (const doubt of await store.doubts()) fault('store', doubt);
+  } catch (cause) {
+    // A server may come up later; a folder that another bot has is not let go by waiting.
+    if (url === '') throw cause;
+    fault('store', cause);
+  }
 }
 
 /** What the chats are made of. */
