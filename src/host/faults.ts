@@ -8,7 +8,18 @@ export function faultsTo(output: Writable): Ports {
   return {
     fault(reference, cause) {
       const told = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
-      output.write(`fault ${reference}: ${told}\n`);
+      output.write(`fault ${reference}: ${told}\n${becauseOf(cause)}`);
     },
   };
+}
+
+/** What is behind an error, a line each. */
+function becauseOf(cause: unknown): string {
+  const lines: string[] = [];
+  const seen = new Set<unknown>([cause]);
+  for (let one = cause; one instanceof Error && one.cause !== undefined && !seen.has(one.cause); one = one.cause) {
+    seen.add(one.cause);
+    lines.push(`  because: ${String(one.cause)}\n`);
+  }
+  return lines.join('');
 }

@@ -32,3 +32,15 @@ it.each([
   ['a word', 'fault 0badcafe: a word\n'],
   [undefined, 'fault 0badcafe: undefined\n'],
 ])('whatever else was thrown is told: %s', (cause, line) => expect(written(cause)).toBe(line));
+
+it('what is behind an error comes behind it, once each', () => {
+  const root = new Error('connection refused');
+  const middle = new Error('no answer', { cause: root });
+  root.cause = middle;
+  const text = written(new Error('not saved', { cause: middle }));
+  expect(text).toMatch(/^fault 0badcafe: Error: not saved\n/);
+  expect(text.split('\n').filter((line) => line.startsWith('  because'))).toEqual([
+    '  because: Error: no answer',
+    '  because: Error: connection refused',
+  ]);
+});
