@@ -9,7 +9,7 @@ import { lastAnswerFrom } from './pool.ts';
 /** A floor of more planks than this takes over 20 ms. */
 const LARGE = 1500;
 /** Slanted walls or rows take the clipper and try more: so many planks take about as long. */
-const LARGE_SLANTED = 150;
+const LARGE_SLANTED = 60;
 
 /** The plan of a floor of about so many planks. Throws an Error when the worker that lays a large one dies or overruns. */
 export async function layAway(areas: readonly Area[], plank: Plank, rules: Rules, about: number): Promise<Plan> {

@@ -2,9 +2,9 @@
 
 import { purchaseOf } from '../../../src/core/cost/carton.ts';
 import type { Plan } from '../../../src/core/floor/floor.ts';
-import { layFloor } from '../../../src/core/floor/lay.ts';
 import type { Area } from '../../../src/core/floor/sliced.ts';
 import { PATTERN_NAMES } from '../../../src/measure/layout.ts';
+import { layAway } from '../../../src/solve/floor.ts';
 import { LAY } from '../../../src/words/floor.ts';
 import { otherWork } from './other-work.ts';
 import { type PlanksAsk, patternOf } from './rules.ts';
@@ -17,7 +17,8 @@ export async function otherPatterns(areas: readonly Area[], ask: PlanksAsk, plan
   const phrases: string[] = [];
   for (const name of PATTERN_NAMES.filter((one) => one !== rules.pattern.name)) {
     await otherWork();
-    const other = layFloor(areas, plank, { ...rules, pattern: patternOf({ name }, plank, rules.stagger) });
+    const pattern = patternOf({ name }, plank, rules.stagger);
+    const other = await layAway(areas, plank, { ...rules, pattern }, plan.planks);
     const cartons = cartonsOf(other.planks);
     const broken = hardBreaks(other);
     phrases.push(

@@ -2,11 +2,11 @@
 
 import { purchaseOf } from '../../../src/core/cost/carton.ts';
 import { type Variant, variants } from '../../../src/core/floor/doubt.ts';
-import { layFloor } from '../../../src/core/floor/lay.ts';
 import { wallLength } from '../../../src/core/geometry.ts';
 import { type Length, ticks } from '../../../src/core/length.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
+import { layAway } from '../../../src/solve/floor.ts';
 import { SURE } from '../../../src/words/sure.ts';
 import type { LaidFloor } from './laid.ts';
 import { otherWork } from './other-work.ts';
@@ -61,7 +61,7 @@ async function changesAt(
     const areas = laid.areasOf(variant.regions);
     if (!areas) continue;
     tried++;
-    const { planks } = layFloor(areas, laid.plan.plank, laid.plan.rules);
+    const { planks } = await layAway(areas, laid.plan.plank, laid.plan.rules, laid.plan.planks);
     const { cartons } = purchaseOf(planks, ask.mistakes, ask.spares, laid.plan.plank.perCarton);
     if (cartons !== laid.purchase.cartons) changes.push({ variant, cartons });
   }
