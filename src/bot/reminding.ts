@@ -4,6 +4,7 @@ import { hostZone, sayMoment } from '../measure/zone.ts';
 import { DAY } from '../project/limits.ts';
 import type { Project } from '../project/project.ts';
 import { dueReminders, type Reminder } from '../project/reminder.ts';
+import { inScope, roomNamed } from '../project/room.ts';
 import type { Block, Reply } from '../reply/reply.ts';
 import { PROGRESS } from '../words/progress.ts';
 import type { Kept } from './ports.ts';
@@ -20,9 +21,12 @@ export interface Due {
 /** How long a reminder that was told is remembered: longer than any wait. */
 const REMEMBERED = 60 * DAY;
 
+/** What of a project is looked at: waits count in rooms where the job is done. */
+type Waiting = Pick<Project, 'stages' | 'rooms'>;
+
 /** What is due in a project by now, told or not. */
-export function dueIn({ stages }: Pick<Project, 'stages'>, now: number): readonly Due[] {
-  const all = dueReminders(stages, now);
+export function dueIn({ stages, rooms }: Waiting, now: number): readonly Due[] {
+  const all = dueReminders(stages, now).filter(({ room }) => roomNamed(inScope(rooms), room));
   const same = (one: Reminder, other: Reminder): boolean => one.stage === other.stage && one.due === other.due;
   const zone = hostZone();
   return all
@@ -37,7 +41,7 @@ export function dueIn({ stages }: Pick<Project, 'stages'>, now: number): readonl
 
 /** Those that this account was not told yet: each is given to exactly one who asks for it. Throws Outage. */
 export async function untoldDue(
-  project: Pick<Project, 'id' | 'stages'>,
+  project: Pick<Project, 'id'> & Waiting,
   via: string,
   kept: Kept,
   now: number,

@@ -59,14 +59,23 @@ export function thingsNamed<T extends Named>(words: readonly string[], things: r
   const best = scored.filter(({ hits }) => hits === most);
   // A word of the label itself goes before another name: paint is the paint, not all that a painter buys.
   const closest = Math.max(...best.map(({ own }) => own));
-  return best.filter(({ own }) => own === closest).map(({ thing }) => thing);
+  const named = best.filter(({ own }) => own === closest).map(({ thing }) => thing);
+  // A whole label is that thing, though its words stand in a longer label too.
+  const whole = named.filter((thing) => wordsOf(thing.label).every((word) => wanted.some((one) => isName(one, word))));
+  return whole.length > 0 ? whole : named;
 }
 
 /** The words of its label and its key; the words of what it is sold in and other names. */
 function namesOf({ item, label, package: sold }: Named): readonly [own: readonly string[], also: readonly string[]] {
   const [, names = ''] = ALSO.find(([start]) => item.startsWith(start)) ?? [];
-  const words = (text: string): readonly string[] => text.split(/[\s,()×]+/).map(tokenOf);
-  return [words(label), [...words(sold?.label ?? ''), ...words(sold?.labels ?? ''), ...names.split(' ')]];
+  return [wordsOf(label), [...wordsOf(sold?.label ?? ''), ...wordsOf(sold?.labels ?? ''), ...names.split(' ')]];
+}
+
+function wordsOf(text: string): readonly string[] {
+  return text
+    .split(/[\s,()×]+/)
+    .map(tokenOf)
+    .filter((word) => word !== '' && !UNITS.has(word));
 }
 
 /** A word without capitals, marks and the s of many. */

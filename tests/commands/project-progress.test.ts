@@ -52,6 +52,15 @@ describe('progress', () => {
     expect(textOf(await talk.reply('tape 1 ft + 1 in'))).not.toMatch(/the cartons/);
   });
 
+  it('a room that is gone, or left as it is, reminds of nothing', async () => {
+    const talk = await conversation();
+    await talk.reply('project progress acclimating everywhere for 24 h');
+    await talk.reply('project room remove closet');
+    await talk.reply('project room hall out of scope');
+    talk.pass(30 * HOUR);
+    expect(textOf(await talk.reply('tape 1 ft + 1 in'))).toMatch(/living, bedroom: the cartons have had their time/);
+  });
+
   it('cartons without hours take the longest that is asked, and say so', async () => {
     const talk = await conversation();
     const { assumed } = await talk.reply('project progress acclimating everywhere since Friday 18:00');
@@ -163,6 +172,13 @@ describe('findings', () => {
   it('mould under ten square feet is for gloves and a mask', async () => {
     const talk = await conversation();
     expect(textOf(await talk.reply('project found mould 1 x 2 ft closet'))).not.toMatch(/Call first/);
+  });
+
+  it('in a room that is gone since stands there still', async () => {
+    const talk = await conversation();
+    await talk.reply('project found sewage in the closet');
+    await talk.reply('project room remove closet');
+    expect(textOf(await talk.reply('project found'))).toMatch(/closet: Sewage[\s\S]*closet\n {2}1\./);
   });
 
   it('one is removed by number, and what is not there is mended', async () => {

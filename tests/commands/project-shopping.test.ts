@@ -135,6 +135,28 @@ describe('ticking off', () => {
     expect((await talk.project()).shopping).toEqual(before.shopping);
   });
 
+  it('every button ticks off its own line and no other', async () => {
+    const talk = await conversation();
+    await talk.reply(PATCH);
+    await talk.reply('project keep squeaks area: 4 x 6 ft, thickness: 1 1/8 in');
+    await talk.reply('project keep level readings: 3/16 in over 10 ft; low 1/4 in over 6 ft, area: 4 x 6 ft');
+    await talk.reply('project pick edges doorways: bath 30 in to tile 1/2 in; hall 32 in to carpet');
+    await talk.reply('project pick list stock: 8 ft $7.98; 12 ft $12.48; 16 ft $17.98');
+    await talk.reply(`project room living, size: 14' x 16'`);
+    const ticks = async () => (await talk.reply('project shopping')).actions.filter(({ among }) => among !== undefined);
+    let ticked = 0;
+    for (let [next] = await ticks(); next !== undefined; [next] = await ticks()) {
+      const before = (await talk.project()).shopping.bought;
+      await talk.reply(next.ask);
+      const { bought } = (await talk.project()).shopping;
+      expect(bought, next.ask).toHaveLength(before.length + 1);
+      expect(before.map(({ item }) => item)).not.toContain(bought.at(-1)?.item);
+      ticked++;
+    }
+    expect(ticked).toBeGreaterThan(15);
+    expect((await talk.reply('project shopping')).headline).toBe('Nothing left to buy.');
+  });
+
   it('what may be two things is asked back, with a line to type', async () => {
     const talk = await conversation();
     await talk.reply(PATCH);

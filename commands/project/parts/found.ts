@@ -81,7 +81,12 @@ function readingOf({ habits }: Context) {
 async function replyOf(said: string, project: Project, context: Context): Promise<Outcome> {
   const told = toldFindings(project, context);
   const all: readonly Told[] = [...told, ...(await keptFindings(project, context))];
-  const places = [...project.rooms.map(({ name }) => name), undefined];
+  const rooms = project.rooms.map(({ name }) => name);
+  // A room that was renamed or removed since is still a place where something was found.
+  const gone = all.flatMap(({ room }) =>
+    room !== undefined && !rooms.some((name) => sameName(name, room)) ? [room] : [],
+  );
+  const places = [...rooms, ...new Set(gone), undefined];
   const at = (place: string | undefined) =>
     all.filter(({ room }) => (room === undefined || place === undefined ? room === place : sameName(room, place)));
   const known = places.filter((place) => at(place).length > 0);

@@ -11,7 +11,6 @@ import {
 } from '../../../src/project/progress.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope } from '../../../src/project/room.ts';
-import type { Stages } from '../../../src/project/stages.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
 import { PROGRESS, STAGE_ITEMS } from '../../../src/words/progress.ts';
 
@@ -26,12 +25,12 @@ export function roomsProgress({ rooms, stages }: Project, now: number): readonly
 
 export function progressBlocks(
   rooms: readonly RoomProgress[],
-  stages: Stages,
+  project: Project,
   now: number,
   zone: string,
 ): readonly Block[] {
   return [
-    ...dueBlocks(dueIn({ stages }, now)),
+    ...dueBlocks(dueIn(project, now)),
     {
       kind: 'table',
       title: PROGRESS.title,

@@ -85,7 +85,7 @@ function replyOf(project: Project, only: readonly string[], made: Marking | unde
   const data: ProgressResult = { kind: 'progress', rooms: all.map(resultOf) };
   return {
     headline: made ? `${sayMarking(made, zone)} ${line}` : line,
-    blocks: progressBlocks(shown, project.stages, now, zone),
+    blocks: progressBlocks(shown, project, now, zone),
     assumed: [...context.assumed, ...(made?.assumed ?? []), ...(timed ? [PROGRESS.zone(zone)] : [])],
     cautions: worded(hazardsOf(shown)),
     sources: [],
