@@ -6,6 +6,8 @@ import { answerRowsOf } from './answer-rows.ts';
 import type { Came } from './came.ts';
 import type { Desk } from './desk.ts';
 import { drawnFor } from './fault.ts';
+import { inTime } from './in-time.ts';
+import { KEEP_TIME } from './limits.ts';
 import { outgoing } from './outgoing.ts';
 import { packed } from './page.ts';
 import { render } from './render.ts';
@@ -23,12 +25,12 @@ const keyOf = (account: string): string => `missed:${account}`;
 
 /** Notes the kept answer of an id as not delivered. Throws Outage. */
 export async function noteMissed(desk: Desk, account: string, id: string): Promise<void> {
-  await desk.kept.set(keyOf(account), id, KEPT_FOR);
+  await inTime(desk.kept.set(keyOf(account), id, KEPT_FOR), KEEP_TIME, desk);
 }
 
 /** Brings the answer that was missed, if there is one, behind whatever was just answered. Rejects as the wire does. */
 export async function bringMissed(desk: Desk, came: Came): Promise<void> {
-  const id = await desk.kept.get(keyOf(came.account));
+  const id = await inTime(desk.kept.get(keyOf(came.account)), KEEP_TIME, desk);
   if (typeof id !== 'string' || !(await desk.kept.delete(keyOf(came.account)))) return;
   const answer = await keptAnswer(desk.kept, id, came.account);
   if (!answer) return;

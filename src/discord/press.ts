@@ -15,7 +15,8 @@ import { type Pressed, readCustomId } from './custom-id.ts';
 import type { Desk } from './desk.ts';
 import { label } from './escape.ts';
 import { drawnFor } from './fault.ts';
-import { POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
+import { inTime } from './in-time.ts';
+import { CLAIM_TIME, LOOK_UP_TIME, POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
 import { modalOf } from './modal.ts';
 import { outgoing } from './outgoing.ts';
 import type { Message } from './page.ts';
@@ -30,7 +31,7 @@ export async function press(interaction: APIMessageComponentInteraction, came: C
   const values = data.component_type === ComponentType.StringSelect ? data.values : [];
   if (!pressed) return say('gone', came, desk);
   if (pressed.verb === 'mend' || pressed.verb === 'fix') return mend(pressed, message.id, came, desk);
-  const answer = await keptAnswer(desk.kept, pressed.id, came.account);
+  const answer = await inTime(keptAnswer(desk.kept, pressed.id, came.account), LOOK_UP_TIME, desk);
   if (!answer) return say('gone', came, desk);
   switch (pressed.verb) {
     case 'ask':
@@ -65,25 +66,26 @@ async function change({ text }: KeptAnswer, options: readonly string[], came: Ca
   if (!parsed.ok) return say('gone', came, desk);
   const told = Object.fromEntries(parsed.told);
   const id = mintId();
-  await keepDraft(desk.kept, id, { by: came.account, form: { command: fullName(parsed.command), told } });
+  const form = { command: fullName(parsed.command), told };
+  await inTime(keepDraft(desk.kept, id, { by: came.account, form }), CLAIM_TIME, desk);
   await desk.wire.modal(came, modalOf(parsed.command, told, id, { first: options, only: true }));
 }
 
 /** The form of an ask that could not be read, or the ask as it was mended for them. */
 async function mend({ verb, id }: Pressed, message: string, came: Came, desk: Desk): Promise<void> {
-  const draft = await keptDraft(desk.kept, id, came.account);
+  const draft = await inTime(keptDraft(desk.kept, id, came.account), LOOK_UP_TIME, desk);
   if (verb === 'fix' && draft?.fix !== undefined) {
     return sendAnswers({ text: draft.fix }, came, { ephemeral: came.ephemeral, update: true }, desk);
   }
   const command = draft?.form && commandNamed(draft.form.command, desk.commands);
   if (!draft?.form || !command) return say('gone', came, desk);
-  await keepDraft(desk.kept, id, { ...draft, mends: message });
+  await inTime(keepDraft(desk.kept, id, { ...draft, mends: message }), CLAIM_TIME, desk);
   await desk.wire.modal(came, modalOf(command, draft.form.told, id, { first: draft.wrong ?? [] }));
 }
 
 /** The answer as everybody sees it, posted by the one who asked. */
 async function show(id: string, came: Came, desk: Desk): Promise<void> {
-  const shown = await showAnswer(desk.kept, id, came.account);
+  const shown = await inTime(showAnswer(desk.kept, id, came.account), CLAIM_TIME, desk);
   if (!shown) return say('gone', came, desk);
   const rows = answerRowsOf(shown.text, shown.reply, id, false, desk);
   return sendMessages(render(shown.reply), rows, came, false, desk);

@@ -15,7 +15,8 @@ import { type Came, cameOf, slashOf } from './came.ts';
 import { readCustomId } from './custom-id.ts';
 import type { Desk } from './desk.ts';
 import { tellFault } from './fault.ts';
-import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, TOKEN_TIME } from './limits.ts';
+import { inTime } from './in-time.ts';
+import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, CLAIM_TIME, LOOK_UP_TIME, TOKEN_TIME } from './limits.ts';
 import { bringMissed, Undelivered } from './missed.ts';
 import { submitted } from './modal.ts';
 import { press } from './press.ts';
@@ -45,7 +46,7 @@ export async function receive(interaction: APIInteraction, desk: Desk): Promise<
 /** Whether no other delivery of the interaction came before, here or in another process. Where nothing can be kept, Discord itself takes only one response. */
 async function isFirst({ id }: Came, desk: Desk): Promise<boolean> {
   try {
-    return await desk.kept.claim(`discord:${id}`, TOKEN_TIME);
+    return await inTime(desk.kept.claim(`discord:${id}`, TOKEN_TIME), CLAIM_TIME, desk);
   } catch (cause) {
     tellFault(desk, cause);
     return true;
@@ -85,7 +86,8 @@ async function filled({ data, message }: APIModalSubmitInteraction, came: Came, 
   const read = readCustomId(data.custom_id);
   const command = read?.verb === 'form' ? commandNamed(read.rest, desk.commands) : undefined;
   if (!read || !command) return say('gone', came, desk);
-  const draft = read.id === '' ? undefined : await keptDraft(desk.kept, read.id, came.account);
+  const draft =
+    read.id === '' ? undefined : await inTime(keptDraft(desk.kept, read.id, came.account), LOOK_UP_TIME, desk);
   const told = submitted(command, draft?.form?.told ?? {}, data);
   // The form of an ask that could not be read mends it where it stands; any other form gives an answer of its own.
   const update = message !== undefined && draft?.mends === message.id;

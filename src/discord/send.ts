@@ -13,6 +13,8 @@ import { deliver, type Prepared } from './deliver.ts';
 import type { Desk } from './desk.ts';
 import { drawnFor, tellFault } from './fault.ts';
 import { type Following, following } from './following.ts';
+import { inTime } from './in-time.ts';
+import { KEEP_TIME } from './limits.ts';
 import { modalOf } from './modal.ts';
 import { outgoing } from './outgoing.ts';
 import { packed } from './page.ts';
@@ -98,19 +100,20 @@ async function keptRows(answer: Answer, { ask, came, way, desk, id }: Surroundin
   try {
     if ('headline' in answer) {
       const shown = !isPrivate(answer, way);
-      await keepAnswer(desk.kept, id, {
+      const kept = keepAnswer(desk.kept, id, {
         by: came.account,
         text: ask.text,
         reply: answer,
         shown: shown && came.ephemeral,
       });
+      await inTime(kept, KEEP_TIME, desk);
       return answerRowsOf(ask.text, answer, id, !shown, desk);
     }
     if (!('problems' in answer)) return [];
     const { problems, form } = answer;
     const wrong = problems.map(({ option }) => option);
     const draft = { by: came.account, fix: problems[0].fix, wrong };
-    await keepDraft(desk.kept, id, form ? { ...draft, form } : draft);
+    await inTime(keepDraft(desk.kept, id, form ? { ...draft, form } : draft), KEEP_TIME, desk);
     return problemRows(id, answer.form !== undefined, true);
   } catch (cause) {
     tellFault(desk, cause);

@@ -35,6 +35,9 @@ async function started(staged: Staged = {}): Promise<Stage> {
 const data = (one: Captured): unknown => field(one.body, 'data');
 const typeOf = (one: Captured): unknown => field(one.body, 'type');
 
+/** Neither the last nor the first answer is waited for; what keeps is. */
+const hurried = (milliseconds: number): boolean => milliseconds === 700 || milliseconds === 1500;
+
 /** A gate that a test opens. */
 function gate() {
   let open: () => void = () => {};
@@ -48,7 +51,7 @@ describe('a sum that takes long', () => {
   it('is said to be on its way in time, then answered with its picture', async () => {
     const { opened, open: go } = gate();
     const bot = await started({
-      over: () => true,
+      over: hurried,
       answer: async function* (invocation) {
         await opened;
         yield* answer(invocation, commands, { fault: () => {} });
@@ -72,7 +75,7 @@ describe('a sum that takes long', () => {
       blocks: reply.blocks.filter(({ kind }) => kind !== 'picture'),
     };
     const bot = await started({
-      over: (milliseconds) => milliseconds < 1000,
+      over: (milliseconds) => milliseconds === 700,
       answer: async function* () {
         yield early;
         await opened;
@@ -93,7 +96,7 @@ describe('a sum that takes long', () => {
     const { opened, open: go } = gate();
     const reply = await replyTo(PLANKS);
     const bot = await started({
-      over: (milliseconds) => milliseconds < 1000,
+      over: (milliseconds) => milliseconds === 700,
       answer: async function* () {
         yield reply;
         await opened;
@@ -156,7 +159,7 @@ describe('the connection', () => {
   });
 
   it('waits as long as Discord says, and then sends', async () => {
-    const bot = await started({ over: () => true, answer: slowly });
+    const bot = await started({ over: hurried, answer: slowly });
     const interaction = tape();
     bot.discord.refuse({
       matching: ({ kind }) => kind === 'edit',
@@ -206,7 +209,7 @@ describe('an answer that cannot be delivered', () => {
   });
 
   it('is kept when its token has run out', async () => {
-    const bot = await started({ over: () => true, answer: slowly });
+    const bot = await started({ over: hurried, answer: slowly });
     bot.discord.refuse({ matching: ({ kind }) => kind === 'edit', ...refusalOf(401, 50027, 'Invalid Webhook Token') });
     await bot.ask(tape());
     await bot.discord.next(({ kind }) => kind === 'edit');
@@ -216,7 +219,7 @@ describe('an answer that cannot be delivered', () => {
   });
 
   it('comes as a message of its own when the one to edit was deleted', async () => {
-    const bot = await started({ over: () => true, answer: slowly });
+    const bot = await started({ over: hurried, answer: slowly });
     const interaction = tape();
     bot.discord.refuse({ matching: ({ kind }) => kind === 'edit', ...refusalOf(404, 10008, 'Unknown Message') });
     await bot.ask(interaction);
@@ -261,6 +264,18 @@ describe('what keeps answers', () => {
     expect(textOf(data(answered))).toContain(HEADLINE);
     expect(buttonsOf(data(answered))).toEqual([]);
     expect(textOf(data(await bot.ask(press('sources:AAAAAAAAAAA'))))).toMatch(/try again/);
+  });
+
+  it('may hang: presses and sums are answered while there is time', async () => {
+    const hangs = (): Promise<never> => new Promise(() => {});
+    const bot = await started({
+      kept: { get: hangs, set: hangs, delete: hangs, claim: hangs },
+      over: (milliseconds) => !hurried(milliseconds),
+    });
+    expect(textOf(data(await bot.ask(press('sources:AAAAAAAAAAA'))))).toMatch(/try again/);
+    const answered = await bot.ask(tape());
+    expect(textOf(data(answered))).toContain('1\' 2"');
+    expect(buttonsOf(data(answered))).toEqual([]);
   });
 
   it('may be down altogether: sums are answered all the same', async () => {
