@@ -1,6 +1,7 @@
 /** Runs the benches named on the command line, or all: `npm run bench -- planks --json --quick`. */
 
 import { angled } from './angled.ts';
+import { discord } from './discord.ts';
 import { fuzz } from './fuzz.ts';
 import { home } from './home.ts';
 import type { Bench, Metric } from './metric.ts';
@@ -10,7 +11,7 @@ import { planks } from './planks.ts';
 import { sticks } from './sticks.ts';
 import { store } from './store.ts';
 
-const BENCHES: readonly Bench[] = [planks, home, angled, sticks, plain, pictures, fuzz, store];
+const BENCHES: readonly Bench[] = [planks, home, angled, sticks, plain, pictures, store, discord, fuzz];
 
 const words = process.argv.slice(2);
 const names = words.filter((word) => !word.startsWith('--'));

@@ -48,7 +48,10 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
   host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'hono', '@hono/node-server', 'node:*'] },
   main: { rooms: ALL, packages: ['node:*'] },
-  bench: { rooms: [...ALL, 'tests/outside/', 'tests/plain/'], packages: ['lmdb', 'pg', '@keyv/redis', 'node:*'] },
+  bench: {
+    rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/'],
+    packages: ['lmdb', 'pg', '@keyv/redis', 'discord.js', 'node:*'],
+  },
   scripts: { rooms: ALL, packages: ['node:*'] },
 };
 

@@ -44,19 +44,24 @@ export interface FakeRest {
   know(interaction: APIInteraction): void;
   next(matching: (one: Captured) => boolean): Promise<Captured>;
   refuse(refusal: Refusal): void;
+  onRequest(listener: (one: Captured) => void): void;
 }
 
-/** Requests kept for the tests to look at; a bench sends many more. */
-const MOST_CAPTURED = 2000;
+/** `check` looks at every payload for what Discord would refuse; `keep` requests are kept for the tests to look at. */
+export interface RestTerms {
+  readonly check: boolean;
+  readonly keep: number;
+}
 
-export function fakeRest(): FakeRest {
+export function fakeRest({ check: checked, keep }: RestTerms): FakeRest {
   const captured: Captured[] = [];
   const flaws: string[] = [];
-  const known = new Map<string, { id: string; answered: boolean; deferred: boolean }>();
+  const known = new Map<string, { id: string; answered: boolean }>();
   const commands = new Map<string, unknown>();
   const refusals: Refusal[] = [];
   const taken = new Set<Captured>();
   const waiting: (() => void)[] = [];
+  const listeners: ((one: Captured) => void)[] = [];
   let lastId = 800_000_000_000_000_000n;
   const newId = (): string => {
     lastId += 1n;
@@ -64,7 +69,7 @@ export function fakeRest(): FakeRest {
   };
 
   const check = (one: Captured): void => {
-    if (one.kind === 'read' || one.kind === 'delete') return;
+    if (!checked || one.kind === 'read' || one.kind === 'delete') return;
     const found = payloadFlaws(one.kind, one.body, [...one.files.keys()]);
     flaws.push(...found.map((flaw) => `${one.kind}: ${flaw}`));
   };
@@ -108,8 +113,13 @@ export function fakeRest(): FakeRest {
   return {
     captured,
     flaws,
-    know: ({ id, token }) => void known.set(token, { id, answered: false, deferred: false }),
+    know: ({ id, token }) => {
+      known.set(token, { id, answered: false });
+      const [oldest] = known.keys();
+      if (known.size > 1000 && oldest !== undefined) known.delete(oldest);
+    },
     refuse: (refusal) => void refusals.push(refusal),
+    onRequest: (listener) => void listeners.push(listener),
     async next(matching) {
       for (;;) {
         const found = captured.find((one) => !taken.has(one) && matching(one));
@@ -128,11 +138,12 @@ export function fakeRest(): FakeRest {
       if (!one) return refusalOf(404, 0, `404: Not Found ${path}`);
       check(one);
       captured.push(one);
-      if (captured.length > MOST_CAPTURED) taken.delete(captured.shift() ?? one);
+      if (captured.length > keep) taken.delete(captured.shift() ?? one);
       const at = refusals.findIndex(({ matching }) => matching(one));
       const [refusal] = at < 0 ? [] : refusals.splice(at, 1);
       const response = refusal ?? answered(one, url.searchParams);
       for (const wake of waiting.splice(0)) wake();
+      for (const listener of listeners) listener(one);
       return response;
     },
   };

@@ -4,7 +4,7 @@ import { createServer, type IncomingMessage } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { APIInteraction } from 'discord-api-types/v10';
 import { fakeGateway } from './loopback-gateway.ts';
-import { type Captured, fakeRest, type Refusal } from './loopback-rest.ts';
+import { type Captured, fakeRest, type Refusal, type RestTerms } from './loopback-rest.ts';
 
 export interface Loopback {
   /** For the client's `rest.api`. */
@@ -23,6 +23,8 @@ export interface Loopback {
   refuse(refusal: Refusal): void;
   /** Ends every gateway connection with a code. */
   drop(code: number): void;
+  /** Told of each request as it comes. */
+  onRequest(listener: (one: Captured) => void): void;
   /** How connections began: `identify` or `resume`. */
   readonly connections: readonly string[];
   /** Resolves when there have been so many connections. */
@@ -31,8 +33,8 @@ export interface Loopback {
 }
 
 /** Listens on a port of its own. */
-export async function discordLoopback(): Promise<Loopback> {
-  const rest = fakeRest();
+export async function discordLoopback(terms: RestTerms = { check: true, keep: 2000 }): Promise<Loopback> {
+  const rest = fakeRest(terms);
   const server = createServer((request, response) => {
     void bodyOf(request).then(async (body) => {
       const { status, json, headers } = await rest.handle({
@@ -59,6 +61,7 @@ export async function discordLoopback(): Promise<Loopback> {
     },
     know: rest.know,
     next: rest.next,
+    onRequest: rest.onRequest,
     refuse: rest.refuse,
     drop: gateway.drop,
     connections: gateway.connections,
