@@ -58,6 +58,8 @@ async function clockProcess(): Promise<Clock> {
 }
 
 interface Paces {
+  /** Of the bot's process, ms an ask. */
+  readonly cpu: number;
   readonly alone: readonly number[];
   readonly paced: readonly number[];
 }
@@ -65,8 +67,10 @@ interface Paces {
 async function pacesOf(clock: Clock, ask: Run['ask'], size: Size): Promise<Paces> {
   const count = size === 'quick' ? 60 : 500;
   await clock.run({ ask, count: 30 });
+  const before = process.cpuUsage();
   const alone = (await clock.run({ ask, count })).times;
-  return { alone, paced: (await clock.run({ ask, count, perSecond: 50 })).times };
+  const { user, system } = process.cpuUsage(before);
+  return { cpu: (user + system) / 1000 / count, alone, paced: (await clock.run({ ask, count, perSecond: 50 })).times };
 }
 
 /** A client that answers everything with one fixed text. */
@@ -91,10 +95,15 @@ async function measuredBot(size: Size, bare: Paces, folder: string): Promise<rea
     process.stderr.write(`fault ${reference}: ${String(cause)}\n`);
   };
   const store = openStore({ url: '', folder, fault: (cause) => fault('store', cause) });
+  const late = new Set<Promise<unknown>>();
+  const later = (work: Promise<unknown>): void => {
+    late.add(work);
+    void work.finally(() => late.delete(work));
+  };
   const running = await startDiscord(
     { token: 'secret', api: clock.api },
     {
-      answer: (invocation) => answer(invocation, commands, { fault, store }),
+      answer: (invocation) => answer(invocation, commands, { fault, store, later }),
       commands,
       habits: DEFAULT_HABITS,
       kept: store.kept,
@@ -111,6 +120,7 @@ async function measuredBot(size: Size, bare: Paces, folder: string): Promise<rea
   const memory = await memoryOver(clock, size);
   await running.close();
   clock.end();
+  await Promise.all(late);
   await store.close();
   return [
     ...against('tape', tape, bare),
@@ -122,8 +132,9 @@ async function measuredBot(size: Size, bare: Paces, folder: string): Promise<rea
   ];
 }
 
-function figures(name: string, { alone, paced }: Paces): readonly Metric[] {
+function figures(name: string, { cpu, alone, paced }: Paces): readonly Metric[] {
   return [
+    metric('discord', `${name}: processor, ms an ask`, cpu),
     metric('discord', `${name}: ms, p50`, percentile(alone, 0.5)),
     metric('discord', `${name}: ms, p99`, percentile(alone, 0.99)),
     metric('discord', `${name}: ms at 50 a second, p50`, percentile(paced, 0.5)),
@@ -132,7 +143,7 @@ function figures(name: string, { alone, paced }: Paces): readonly Metric[] {
 }
 
 function against(name: string, found: Paces, bare: Paces): readonly Metric[] {
-  const ratio = (share: number, of: keyof Paces) => percentile(found[of], share) / percentile(bare[of], share);
+  const ratio = (share: number, of: 'alone' | 'paced') => percentile(found[of], share) / percentile(bare[of], share);
   return [
     ...figures(name, found),
     metric('discord', `${name}: p50 to bare handler`, ratio(0.5, 'alone'), { below: 1.5 }),

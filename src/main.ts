@@ -83,11 +83,18 @@ type ChatParts = Pick<Session, 'answer' | 'commands' | 'habits'> & Ports & { rea
 async function chat({ http, slack, discord }: Config, parts: ChatParts): Promise<void> {
   await warm(parts);
   const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
-  const told = { ...parts, toPng, wait, patience: () => wait(PATIENCE), now: Date.now };
+  const late = new Set<Promise<unknown>>();
+  const later = (work: Promise<unknown>): void => {
+    late.add(work);
+    void work.finally(() => late.delete(work));
+  };
+  closing.unshift(async () => void (await Promise.all(late)));
+  const here: Pick<Session, 'answer'> = { answer: (invocation) => answer(invocation, commands, { ...parts, later }) };
+  const told = { ...parts, ...here, toPng };
   const routes: Route[] = [];
   if (slackIsTold(slack)) {
     const holds = async (asker: Asker): Promise<boolean> => (await openDesk(asker, parts)?.inUse()) !== undefined;
-    const running = await startSlack(slack, { ...told, holds });
+    const running = await startSlack(slack, { ...told, wait, patience: () => wait(PATIENCE), now: Date.now, holds });
     closing.unshift(() => running.stop());
     routes.push(...running.pages);
   }
@@ -95,8 +102,7 @@ async function chat({ http, slack, discord }: Config, parts: ChatParts): Promise
     const { token, publicKey, shards } = discord;
     const settings = { token, ...(publicKey === '' ? {} : { publicKey }), ...(shards ? { shards } : {}) };
     const running = await startDiscord(settings, {
-      ...parts,
-      toPng,
+      ...told,
       suggest: (asker, command, option, typed) =>
         suggest(asker, { command, option, commands, habits: parts.habits }, typed, parts),
     });

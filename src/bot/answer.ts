@@ -143,7 +143,10 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
     last = mendable(one, whole);
     yield last;
   }
-  if (desk && last && 'headline' in last) await remembered(whole, last, desk, ports);
+  if (!desk || !last || !('headline' in last)) return;
+  const remembering = remembered(whole, last, desk, ports);
+  if (ports.later) ports.later(remembering);
+  else await remembering;
 }
 
 async function* eachOf(outcome: Outcome | AsyncIterable<Outcome>): AsyncGenerator<Outcome> {

@@ -12,6 +12,9 @@ const KEPT_FOR = 7 * 24 * 3600 * 1000;
 /** More answers than anybody gets in a week; what is beyond them goes when its week is over. */
 const MOST_ANSWERS = 500;
 
+/** Characters from which packing saves more than it costs. */
+const WORTH_PACKING = 4096;
+
 /** An answer as it was given. */
 export interface KeptAnswer {
   /** The account that asked (`accountKey`). */
@@ -33,8 +36,9 @@ export function mintId(): string {
 
 /** Keeps an answer, in place of an earlier one of the same ask. Throws Outage. */
 export async function keepAnswer(kept: Kept, id: string, answer: KeptAnswer): Promise<void> {
-  const packed = await pack(JSON.stringify(answer));
-  await kept.set(`answer:${id}`, packed.toString('base64'), KEPT_FOR);
+  const json = JSON.stringify(answer);
+  const value = json.length < WORTH_PACKING ? json : (await pack(json)).toString('base64');
+  await kept.set(`answer:${id}`, value, KEPT_FOR);
   const ids = await answersOf(kept, answer.by);
   if (!ids.includes(id)) await kept.set(`answers:${answer.by}`, [...ids, id].slice(-MOST_ANSWERS), KEPT_FOR);
 }
@@ -55,7 +59,8 @@ async function answersOf(kept: Kept, account: string): Promise<readonly string[]
 export async function keptAnswer(kept: Kept, id: string, account: string): Promise<KeptAnswer | undefined> {
   const packed = await kept.get(`answer:${id}`);
   if (typeof packed !== 'string') return undefined;
-  const answer = JSON.parse((await unpack(Buffer.from(packed, 'base64'))).toString('utf8')) as KeptAnswer;
+  const json = packed.startsWith('{') ? packed : (await unpack(Buffer.from(packed, 'base64'))).toString('utf8');
+  const answer = JSON.parse(json) as KeptAnswer;
   return answer.shown || answer.by === account ? answer : undefined;
 }
 

@@ -5,17 +5,19 @@ import { formFields } from '../bot/form.ts';
 import { parseLine } from '../bot/grammar.ts';
 import type { Habits } from '../measure/reading.ts';
 import type { Reply } from '../reply/reply.ts';
+import type { Ask } from './ask.ts';
 import { answerRows, type Row } from './buttons.ts';
 
 /** Everything that may be done with the answer of `id`; `showable` while nobody else sees it. */
 export function answerRowsOf(
-  text: string,
+  { text, form }: Pick<Ask, 'text' | 'form'>,
   reply: Reply,
   id: string,
   showable: boolean,
   { commands, habits }: { readonly commands: readonly Command[]; readonly habits: Habits },
 ): readonly Row[] {
-  const parsed = parseLine(text, commands, habits);
-  const fields = parsed.ok ? formFields(parsed.command, Object.fromEntries(parsed.told)) : [];
+  const parsed = form ? undefined : parseLine(text, commands, habits);
+  const known = form ?? (parsed?.ok ? { command: parsed.command, told: Object.fromEntries(parsed.told) } : undefined);
+  const fields = known ? formFields(known.command, known.told) : [];
   return answerRows(reply, { id, showable, fields });
 }

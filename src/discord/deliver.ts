@@ -26,7 +26,7 @@ export interface Coming {
   /** The last answer, ready to be sent. */
   again(): Promise<Prepared>;
   /** Keeps the last answer under its id, without sending it; gives it. */
-  keep(): Promise<Answer | undefined>;
+  keepLast(): Promise<Answer | undefined>;
   /** Short id that the answer is kept under. */
   readonly id: string;
 }
@@ -39,7 +39,7 @@ export async function deliver(coming: Coming, came: Came, way: Way, desk: Desk, 
     const why = refused(cause);
     if (why === 'answered') return;
     if (why !== 'gone') tellFault(desk, cause);
-    const answer = await coming.keep();
+    const answer = await coming.keepLast();
     if (answer && 'headline' in answer) await noteMissed(desk, came.account, coming.id);
     throw new Undelivered('an answer that reached nobody', { cause });
   }

@@ -19,6 +19,10 @@ export interface Desk {
   readonly commands: readonly Command[];
   readonly habits: Invocation['habits'];
   readonly kept: Kept;
+  /** Whether other processes are sent the same interactions. */
+  readonly shared: boolean;
+  /** Whether an id has not been seen by this process. */
+  isFresh(id: string): boolean;
   readonly fault: Ports['fault'];
   readonly wire: Wire;
   toPng(drawing: Drawing): Promise<Buffer>;

@@ -1,6 +1,7 @@
 /** A fault of ours beyond the pipeline: told to whoever runs the bot under a short reference. */
 
 import { randomBytes } from 'node:crypto';
+import { Outage } from '../bot/ports.ts';
 import type { Came } from './came.ts';
 import type { Desk } from './desk.ts';
 import type { Drawn } from './outgoing.ts';
@@ -10,6 +11,11 @@ export function tellFault(desk: Pick<Desk, 'fault'>, cause: unknown): string {
   const reference = randomBytes(4).toString('hex');
   desk.fault(reference, cause);
   return reference;
+}
+
+/** Tells of a fault, unless it is an outage of the store, which tells of those itself, once and not for every ask. */
+export function tellUnlessOutage(desk: Pick<Desk, 'fault'>, cause: unknown): void {
+  if (!(cause instanceof Outage)) tellFault(desk, cause);
 }
 
 /** What making the pictures of an answer needs. */

@@ -51,8 +51,8 @@ export const RESPONSE_TIME = 3000;
 /** Of which the store is waited for so long: once for whether this is the first delivery, once for what a press is about. */
 export const CLAIM_TIME = 900;
 export const LOOK_UP_TIME = 1400;
-/** And once for keeping an answer: beyond, it goes out without buttons. */
-export const KEEP_TIME = 2000;
+/** What nobody waits for may take longer: the store gives up by itself before. */
+export const KEEP_TIME = 10_000;
 export const TOKEN_TIME = 15 * 60 * 1000;
 /** Discord sends a request once or a few times, within seconds: older ones are somebody else's. */
 export const REPLAY_WINDOW = 5 * 60 * 1000;

@@ -45,7 +45,7 @@ export async function bringMissed(desk: Desk, came: Came): Promise<void> {
 async function bring(answer: KeptAnswer, id: string, desk: Desk, came: Came): Promise<void> {
   const messages = [...packed([lines([CHAT.missed])]), ...render(answer.reply)];
   const [note, ...rest] = await outgoing(messages, [], drawnFor(desk, came));
-  const rows = answerRowsOf(answer.text, answer.reply, id, came.ephemeral, desk);
+  const rows = answerRowsOf(answer, answer.reply, id, came.ephemeral, desk);
   await desk.wire.followUp(came, note, came.ephemeral);
   for (const [i, message] of rest.entries()) {
     const whole = i === 0 ? { ...message, components: [...message.components, ...rows] } : message;

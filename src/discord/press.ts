@@ -87,7 +87,7 @@ async function mend({ verb, id }: Pressed, message: string, came: Came, desk: De
 async function show(id: string, came: Came, desk: Desk): Promise<void> {
   const shown = await inTime(showAnswer(desk.kept, id, came.account), CLAIM_TIME, desk);
   if (!shown) return say('gone', came, desk);
-  const rows = answerRowsOf(shown.text, shown.reply, id, false, desk);
+  const rows = answerRowsOf(shown, shown.reply, id, false, desk);
   return sendMessages(render(shown.reply), rows, came, false, desk);
 }
 

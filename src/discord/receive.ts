@@ -12,11 +12,12 @@ import { formLine } from '../bot/ask-line.ts';
 import { commandNamed, formTold } from '../bot/form.ts';
 import { keptDraft } from '../bot/kept-draft.ts';
 import { type Came, cameOf, slashOf } from './came.ts';
+import { claimed } from './claim.ts';
 import { readCustomId } from './custom-id.ts';
 import type { Desk } from './desk.ts';
-import { tellFault } from './fault.ts';
+import { tellFault, tellUnlessOutage } from './fault.ts';
 import { inTime } from './in-time.ts';
-import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, CLAIM_TIME, LOOK_UP_TIME, TOKEN_TIME } from './limits.ts';
+import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, LOOK_UP_TIME } from './limits.ts';
 import { bringMissed, Undelivered } from './missed.ts';
 import { submitted } from './modal.ts';
 import { press } from './press.ts';
@@ -32,7 +33,7 @@ export async function receive(interaction: APIInteraction, desk: Desk): Promise<
     // Autocomplete changes nothing, and must not wait for the store.
     if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
       return await complete(interaction, came, desk);
-    if (!(await isFirst(came, desk))) return;
+    if (!desk.isFresh(came.id) || (desk.shared && !(await claimed(came, desk)))) return;
     await handle(interaction, came, desk);
   } catch (cause) {
     if (cause instanceof Undelivered || refused(cause) === 'answered') return;
@@ -40,17 +41,7 @@ export async function receive(interaction: APIInteraction, desk: Desk): Promise<
     return await sayFaultTo(came, desk, reference, cause);
   }
   // What was asked is answered: an earlier answer that cannot be brought now is only for the log.
-  await bringMissed(desk, came).catch((cause) => tellFault(desk, cause));
-}
-
-/** Whether no other delivery of the interaction came before, here or in another process. Where nothing can be kept, Discord itself takes only one response. */
-async function isFirst({ id }: Came, desk: Desk): Promise<boolean> {
-  try {
-    return await inTime(desk.kept.claim(`discord:${id}`, TOKEN_TIME), CLAIM_TIME, desk);
-  } catch (cause) {
-    tellFault(desk, cause);
-    return true;
-  }
+  await bringMissed(desk, came).catch((cause) => tellUnlessOutage(desk, cause));
 }
 
 async function handle(interaction: APIInteraction, came: Came, desk: Desk): Promise<void> {
@@ -78,7 +69,9 @@ async function asked({ data }: APIApplicationCommandInteraction, came: Came, des
   if (!slash) return sendAnswers({ text: data.name }, came, way, desk);
   const told = formTold(slash.command, slash.told);
   const text = formLine(slash.command, told);
-  return sendAnswers(told.size === 0 ? { text, bare: slash.command } : { text }, came, way, desk);
+  const { command } = slash;
+  const form = { command, told: Object.fromEntries(told) };
+  return sendAnswers(told.size === 0 ? { text, form, bare: command } : { text, form }, came, way, desk);
 }
 
 /** A submitted form: over what was told before, if that is still kept, and by itself if not. */
@@ -92,7 +85,7 @@ async function filled({ data, message }: APIModalSubmitInteraction, came: Came, 
   // The form of an ask that could not be read mends it where it stands; any other form gives an answer of its own.
   const update = message !== undefined && draft?.mends === message.id;
   const text = formLine(command, new Map(Object.entries(told)));
-  return sendAnswers({ text }, came, { ephemeral: came.ephemeral, update }, desk);
+  return sendAnswers({ text, form: { command, told } }, came, { ephemeral: came.ephemeral, update }, desk);
 }
 
 async function complete({ data }: APIApplicationCommandAutocompleteInteraction, came: Came, desk: Desk): Promise<void> {

@@ -1,17 +1,19 @@
 /** Sends an ask's answers: one message where all is ready soon, else a first word in time, and the whole in its place later. */
 
 import type { Answer } from '../bot/answer.ts';
-import { type Command, fullName } from '../bot/command.ts';
+import { fullName } from '../bot/command.ts';
 import type { Invocation } from '../bot/invocation.ts';
 import { keepAnswer, mintId } from '../bot/kept-answer.ts';
 import { keepDraft } from '../bot/kept-draft.ts';
 import { CHAT } from '../words/chat.ts';
 import { answerRowsOf } from './answer-rows.ts';
+import type { Ask } from './ask.ts';
 import { problemRows, type Row } from './buttons.ts';
 import type { Came } from './came.ts';
+import { changesSomething, claimed } from './claim.ts';
 import { deliver, type Prepared } from './deliver.ts';
 import type { Desk } from './desk.ts';
-import { drawnFor, tellFault } from './fault.ts';
+import { drawnFor, tellUnlessOutage } from './fault.ts';
 import { type Following, following } from './following.ts';
 import { inTime } from './in-time.ts';
 import { KEEP_TIME } from './limits.ts';
@@ -22,12 +24,6 @@ import { render } from './render.ts';
 import { lines } from './section.ts';
 import type { Way } from './wire.ts';
 
-/** An ask as it goes into the pipeline. */
-export interface Ask extends Pick<Invocation, 'text' | 'written'> {
-  /** The command that was chosen with nothing told: where it needs something, its form opens at once. */
-  readonly bare?: Command;
-}
-
 /** How long the last answer is waited for before an earlier one is shown, ms. */
 const SETTLE = 700;
 /** A first response is taken for 3 s: by then something must be on its way, and the network has its share. */
@@ -35,6 +31,8 @@ const DEFER = 1500;
 
 /** Answers an ask. Rejects with Undelivered where the answer reaches nobody. */
 export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): Promise<void> {
+  // Two processes may be connected for a moment, while one takes over from the other.
+  if (!desk.shared && changesSomething(ask, desk) && !(await claimed(came, desk))) return;
   const invocation: Invocation = {
     asker: came.asker,
     habits: desk.habits,
@@ -43,20 +41,30 @@ export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): P
   };
   const stream = following(desk.answer(invocation));
   const id = mintId();
+  let keeping: Promise<boolean> = Promise.resolve(true);
+  const keep = (answer: Answer): Promise<boolean> => {
+    // One after the other, so that the last answer is the one that stays.
+    keeping = keeping.then(() => isKept(answer, ask, came, way, desk, id));
+    return keeping;
+  };
   const prepare = async (early: boolean): Promise<Prepared> => {
     const answer = stream.latest();
     if (!answer) throw new Error('an ask without an answer');
-    return prepared(answer, stream.ended(), early, { ask, came, way, desk, id });
+    return prepared(answer, stream.ended(), early, { ask, came, way, desk, id, keep });
   };
   const ready = settled(stream, desk).then(() => prepare(true));
   const again = () => stream.end.then(() => prepare(false));
-  const keep = async (): Promise<Answer | undefined> => {
+  const keepLast = async (): Promise<Answer | undefined> => {
     await stream.end;
     const answer = stream.latest();
-    if (answer) await keptRows(answer, { ask, came, way, desk, id });
+    if (answer) await keep(answer);
     return answer;
   };
-  await deliver({ ready, again, keep, id }, came, way, desk, DEFER);
+  try {
+    await deliver({ ready, again, keepLast, id }, came, way, desk, DEFER);
+  } finally {
+    await keeping;
+  }
 }
 
 /** When there is something to show: the last answer, or what came by the time it should have. */
@@ -73,20 +81,23 @@ interface Surroundings {
   readonly way: Way;
   readonly desk: Desk;
   readonly id: string;
+  /** Whether the answer could be kept. */
+  keep(answer: Answer): Promise<boolean>;
 }
 
 async function prepared(answer: Answer, last: boolean, early: boolean, around: Surroundings): Promise<Prepared> {
-  const { ask, came, way, desk } = around;
+  const { ask, came, way, desk, keep } = around;
   if (early && ask.bare && 'problems' in answer) {
     const told = answer.form?.command === fullName(ask.bare) ? answer.form.told : {};
     return { answer, last, modal: modalOf(ask.bare, told, '') };
   }
-  const messages = render(answer);
-  const rows = keptRows(answer, around);
-  const drawing = outgoing(messages, [], drawnFor(desk, came));
-  const [[first, ...rest], under] = await Promise.all([drawing, rows]);
+  const kept = keep(answer);
+  const [first, ...rest] = await outgoing(render(answer), [], drawnFor(desk, came));
+  // A person takes longer to press than the store to keep: only what has failed by now has no buttons.
+  const works = await Promise.race([kept, new Promise<boolean>((resolve) => setImmediate(resolve, true))]);
   const working = last ? [] : (packed([lines(['', `-# ${CHAT.working}`])])[0]?.components ?? []);
-  const whole = { ...first, components: [...first.components, ...working, ...under] };
+  const rows = works ? rowsOf(answer, around) : [];
+  const whole = { ...first, components: [...first.components, ...working, ...rows] };
   return { answer, last, messages: [whole, ...(last ? rest : [])], ephemeral: isPrivate(answer, way) };
 }
 
@@ -95,28 +106,26 @@ function isPrivate(answer: Answer, way: Way): boolean {
   return 'audience' in answer && answer.audience === 'channel' ? false : way.ephemeral;
 }
 
-/** The rows of an answer, once what they need is kept; none where nothing can be kept, for they would not work. */
-async function keptRows(answer: Answer, { ask, came, way, desk, id }: Surroundings): Promise<readonly Row[]> {
+function rowsOf(answer: Answer, { ask, way, desk, id }: Surroundings): readonly Row[] {
+  if ('headline' in answer) return answerRowsOf(ask, answer, id, isPrivate(answer, way), desk);
+  return 'problems' in answer ? problemRows(id, answer.form !== undefined, true) : [];
+}
+
+/** Keeps what the buttons of an answer need. Never rejects: false where it could not be kept. */
+async function isKept(answer: Answer, ask: Ask, came: Came, way: Way, desk: Desk, id: string): Promise<boolean> {
   try {
     if ('headline' in answer) {
-      const shown = !isPrivate(answer, way);
-      const kept = keepAnswer(desk.kept, id, {
-        by: came.account,
-        text: ask.text,
-        reply: answer,
-        shown: shown && came.ephemeral,
-      });
-      await inTime(kept, KEEP_TIME, desk);
-      return answerRowsOf(ask.text, answer, id, !shown, desk);
+      const shown = came.ephemeral && !isPrivate(answer, way);
+      const whole = { by: came.account, text: ask.text, reply: answer, shown };
+      await inTime(keepAnswer(desk.kept, id, whole), KEEP_TIME, desk);
+    } else if ('problems' in answer) {
+      const { problems, form } = answer;
+      const draft = { by: came.account, fix: problems[0].fix, wrong: problems.map(({ option }) => option) };
+      await inTime(keepDraft(desk.kept, id, form ? { ...draft, form } : draft), KEEP_TIME, desk);
     }
-    if (!('problems' in answer)) return [];
-    const { problems, form } = answer;
-    const wrong = problems.map(({ option }) => option);
-    const draft = { by: came.account, fix: problems[0].fix, wrong };
-    await inTime(keepDraft(desk.kept, id, form ? { ...draft, form } : draft), KEEP_TIME, desk);
-    return problemRows(id, answer.form !== undefined, true);
+    return true;
   } catch (cause) {
-    tellFault(desk, cause);
-    return [];
+    tellUnlessOutage(desk, cause);
+    return false;
   }
 }

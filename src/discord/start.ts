@@ -2,6 +2,7 @@
 
 import { REST } from '@discordjs/rest';
 import type { APIInteraction } from 'discord-api-types/v10';
+import { freshIds } from './claim.ts';
 import type { Desk } from './desk.ts';
 import { waitOnClock } from './desk.ts';
 import { tellFault } from './fault.ts';
@@ -21,7 +22,7 @@ export interface DiscordSettings {
 }
 
 /** What the bot is made of, besides the way out and the clock. */
-export type Parts = Omit<Desk, 'wire' | 'wait'> & Partial<Pick<Desk, 'wait'>>;
+export type Parts = Omit<Desk, 'wire' | 'wait' | 'shared' | 'isFresh'> & Partial<Pick<Desk, 'wait'>>;
 
 /** A path for the one HTTP server, as it wants it. */
 export interface DiscordRoute {
@@ -41,8 +42,10 @@ export interface Running {
 export async function startDiscord(settings: DiscordSettings, parts: Parts): Promise<Running> {
   const begun = new Set<Promise<void>>();
   let desk: Desk | undefined;
+  const isFresh = freshIds();
+  const shared = settings.publicKey !== undefined;
   const take = (interaction: APIInteraction, rest: REST): void => {
-    desk ??= { wait: waitOnClock, ...parts, wire: wireOf(rest) };
+    desk ??= { wait: waitOnClock, ...parts, shared, isFresh, wire: wireOf(rest) };
     const done = receive(interaction, desk).finally(() => begun.delete(done));
     begun.add(done);
   };

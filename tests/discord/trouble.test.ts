@@ -130,18 +130,22 @@ describe('a delivery twice over', () => {
     expect(bot.discord.captured.filter(({ token }) => token === interaction.token)).toHaveLength(1);
   });
 
-  it('to several processes acts once, for they share what keeps', async () => {
+  it('to two processes, while one takes over from the other, changes what is kept once', async () => {
     const kept = keptInMemory();
-    const [one, two] = [await started({ kept }), await started({ kept })];
-    const interaction = tape();
-    two.discord.know(interaction);
+    let answered = 0;
+    const answers = async function* (): AsyncGenerator<Answer> {
+      answered += 1;
+      yield await replyTo('tape 1 + 2');
+    };
+    const [one, two] = [await started({ kept, answer: answers }), await started({ kept, answer: answers })];
+    const interaction = slash('project new', { name: 'upstairs flat' });
     one.discord.dispatch(interaction);
     two.discord.dispatch(interaction);
     await Promise.race([one, two].map((bot) => bot.discord.next(({ token }) => token === interaction.token)));
     await one.ask(tape());
     await two.ask(tape());
     const all = [one, two].flatMap((bot) => bot.discord.captured.filter(({ token }) => token === interaction.token));
-    expect(all).toHaveLength(1);
+    expect([all.length, answered]).toEqual([1, 3]);
   });
 });
 
