@@ -38,7 +38,7 @@ export default defineCommand({
     },
     {
       ask: "planks room: hall 3'6\" x 14'; bedroom 11' x 12'6\", plank: 7 x 48 in, 10 per carton, doorways: hall to bedroom 32 in, 18 in from the left corner of wall 4, 12 in from the right of wall 2 of bedroom, runs on",
-      headline: 'Buy 10 cartons (100 planks): 91 to lay, 3 for mistakes, 6 left over.',
+      headline: 'Buy 10 cartons (100 planks): 90 to lay, 3 for mistakes, 7 left over.',
     },
     {
       ask: "planks room: living 13' x 15', plank: 7 x 48 in, 10 per carton, holes: hearth 5 x 1.5 ft at wall 3, 4' from left; post 4x4 in, 6' from left, 5' from bottom",

@@ -1,10 +1,11 @@
 /** Floors laid off the event loop when they are large: an ask must not hold up everybody else's. */
 
+import { isFewer } from '../core/floor/better.ts';
 import type { Plan, Plank, Rules } from '../core/floor/floor.ts';
 import { isSlanted } from '../core/floor/ground.ts';
 import { layFloor } from '../core/floor/lay.ts';
 import type { Area } from '../core/floor/sliced.ts';
-import { lastAnswerFrom } from './pool.ts';
+import { answersFrom, lastAnswerFrom } from './pool.ts';
 
 /** A floor of more planks than this takes over 20 ms. */
 const LARGE = 1500;
@@ -16,4 +17,30 @@ export async function layAway(areas: readonly Area[], plank: Plank, rules: Rules
   const slanted = areas.some(({ region, angle }) => isSlanted(region, angle));
   if (about <= (slanted ? LARGE_SLANTED : LARGE)) return layFloor(areas, plank, rules);
   return lastAnswerFrom<Plan>({ kind: 'floor', areas, plank, rules });
+}
+
+/**
+ * Plans better than the first, or with a higher bound, as a worker finds them; none for floors that are not searched: other
+ * patterns, boards without locks, walls or rows at a slant. Ends when the worker dies or overruns: what came, stands.
+ */
+export async function* betterFloors(areas: readonly Area[], first: Plan): AsyncGenerator<Plan> {
+  const { plank, rules } = first;
+  if (!isSearched(areas, first)) return;
+  let best = first;
+  for await (const plan of answersFrom<Plan>({ kind: 'floor-search', areas, plank, rules })) {
+    if (isFewer(best, plan)) continue;
+    if (!isFewer(plan, best) && plan.bound.best <= best.bound.best) continue;
+    best = plan;
+    yield plan;
+  }
+}
+
+/** True for floors that may get a better plan, or a proof, than their first. */
+export function isSearched(areas: readonly Area[], { plank, rules, bound, broken }: Plan): boolean {
+  return (
+    rules.pattern.name === 'scattered' &&
+    plank.lock === 'click' &&
+    !(bound.proven && broken.length === 0) &&
+    !areas.some(({ region, angle }) => isSlanted(region, angle))
+  );
 }

@@ -8,7 +8,12 @@ import type { StickTask } from '../core/trim/stick-task.ts';
 
 export type Task =
   | { readonly kind: 'sticks'; readonly task: StickTask }
-  | { readonly kind: 'floor'; readonly areas: readonly Area[]; readonly plank: Plank; readonly rules: Rules }
+  | {
+      readonly kind: 'floor' | 'floor-search';
+      readonly areas: readonly Area[];
+      readonly plank: Plank;
+      readonly rules: Rules;
+    }
   | {
       readonly kind: 'herringbone';
       readonly areas: readonly ZigzagArea[];

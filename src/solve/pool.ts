@@ -2,7 +2,7 @@
 
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
-import { MessageChannel } from 'node:worker_threads';
+import { MessageChannel, type Worker } from 'node:worker_threads';
 import { Piscina } from 'piscina';
 import type { Task } from './job.ts';
 
@@ -72,6 +72,11 @@ export async function lastAnswerFrom<T>(task: Task): Promise<T> {
   for await (const answer of answersFrom<T>(task)) last = answer;
   if (last === undefined) throw new Error(`a worker ended without an answer to a task of kind ${task.kind}`);
   return last;
+}
+
+/** The threads that run now. */
+export function workerThreads(): readonly Worker[] {
+  return pool?.threads ?? [];
 }
 
 /** Ends all workers; a later task starts them again. */

@@ -3,6 +3,7 @@
 import type { MessagePort } from 'node:worker_threads';
 import { layFloor } from '../core/floor/lay.ts';
 import { layHerringbone } from '../core/herringbone/lay.ts';
+import { searchFloor } from './floor-search.ts';
 import { highs } from './highs.ts';
 import type { Task } from './job.ts';
 import { searchSticks } from './stick-search.ts';
@@ -19,7 +20,9 @@ export async function solve({ task, port }: Job): Promise<unknown> {
   if (task.kind === 'floor') return layFloor(task.areas, task.plank, task.rules);
   const solver = await highs();
   let last: unknown;
-  for (const plan of searchSticks(task.task, solver)) {
+  const plans =
+    task.kind === 'sticks' ? searchSticks(task.task, solver) : searchFloor(task.areas, task.plank, task.rules, solver);
+  for (const plan of plans) {
     port.postMessage(plan);
     last = plan;
   }

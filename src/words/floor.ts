@@ -35,6 +35,18 @@ export const BUY = {
   area: 'Area, wall to wall',
   waste: 'Waste, computed',
   byArea: 'By area + 10 % (rule of thumb)',
+  proof: 'Fewer planks?',
+  used: (planks: number, reused: number) =>
+    `${planks}${reused > 0 ? `; ${counted(reused, 'plank')} cut to serve twice or more` : ''}`,
+  /** How sure a searched count is: `still` while the search goes on, `spare` planks between it and its bound, `jogs` where planks are cut round walls. */
+  proved: (planks: number, spare: number, still: boolean, jogs: boolean) => {
+    if (spare === 0)
+      return `No, proven: no scattered layout of these rows needs fewer than ${planks}${jogs ? ', a plank cut round a jog counted whole' : ''}.`;
+    const gap = `none of these rows needs fewer than ${planks - spare}`;
+    return still
+      ? `First answer, a better one may follow: ${gap}.`
+      : `At most ${counted(spare, 'plank')} fewer: ${gap}.`;
+  },
   taxed: (total: string, tax: string) => `${total} with ${tax} tax`,
   of: (cartons: number, perCarton: number, price: string | undefined) =>
     `${counted(cartons, 'carton')} of ${perCarton}${price === undefined ? '' : ` at ${price}`}`,

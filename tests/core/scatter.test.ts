@@ -64,10 +64,10 @@ describe('the planks of a search', () => {
         length,
         (starts, ends, odd) => {
           const stock = new ScatterStock(12, 12 - 1);
-          for (const start of starts) stock.addStart(start);
-          stock.addStart(odd);
-          for (const end of ends) stock.addEnd(end);
-          stock.removeStart(odd);
+          for (const start of starts) stock.change('start', start, 1);
+          stock.change('start', odd, 1);
+          for (const end of ends) stock.change('end', end, 1);
+          stock.change('start', odd, -1);
           expect(stock.planks()).toBe(fewestLockingPlanks({ starts, ends, shorts: [] }, 12, 1));
         },
       ),

@@ -56,7 +56,13 @@ const floor = z.object({
     spares: nonNegative,
     cartons: nonNegative,
   }),
-  bound: z.object({ area: nonNegative, row: nonNegative, best: nonNegative, proven: z.boolean() }),
+  bound: z.object({
+    area: nonNegative,
+    row: nonNegative,
+    flow: nonNegative.optional(),
+    best: nonNegative,
+    proven: z.boolean(),
+  }),
   broken: z.array(
     z.object({
       rule: z.enum(['stagger', 'minEnd', 'minRip', 'pattern']),

@@ -49,7 +49,8 @@ export function faultsOfBound(floor: FloorData, area: bigint, rows: readonly Row
   const byRow = Math.ceil(material / (plank.length + rules.kerf));
   if (bound.area !== byArea) faults.push(`bound: ${bound.area} planks by area told, ${byArea} follow`);
   if (bound.row > byRow) faults.push(`bound: ${bound.row} planks by row told, at most ${byRow} follow`);
-  if (bound.best !== Math.max(bound.area, bound.row)) faults.push('bound: the best is not the greater of the two');
+  if (bound.best !== Math.max(bound.area, bound.row, bound.flow ?? 0))
+    faults.push('bound: the best is not the greatest of them');
   if (count.planks < bound.best)
     faults.push(`bound: ${bound.best} planks needed, they say, and ${count.planks} are used`);
   if (bound.proven !== (count.planks === bound.best)) faults.push(`bound: proven is told to be ${bound.proven}`);

@@ -60,7 +60,7 @@ const cases: Case[] = [
   [
     'a best bound that is neither',
     (f) => set(f.bound, { best: 5, proven: false }),
-    ['bound: the best is not the greater of the two'],
+    ['bound: the best is not the greatest of them'],
   ],
   ['two regions of one name', (f) => set(regionOf(f, 1), { name: 'living' }), ['living: two regions have this name']],
   [

@@ -35,6 +35,11 @@ export function laid(
     board,
     rules,
   );
-  const purchase = purchaseOf(plan.planks, 300, 0, board.perCarton);
-  return { plan, data: JSON.parse(JSON.stringify(floorResult(plan, purchase, undefined))) };
+  return { plan, data: dataOf(plan) };
+}
+
+/** A plan as the result data that outside checkers read. */
+export function dataOf(plan: Plan): unknown {
+  const purchase = purchaseOf(plan.planks, 300, 0, plan.plank.perCarton);
+  return JSON.parse(JSON.stringify(floorResult(plan, purchase, undefined)));
 }

@@ -16,7 +16,7 @@ import { brokenBlocks } from './broken.ts';
 import { buyFacts, layFacts } from './facts.ts';
 import { guideTables, stepsFor } from './guide.ts';
 import { keepBlocks, leftoverBlock } from './home-blocks.ts';
-import { type LaidFloor, layAsk, sayingOf } from './laid.ts';
+import { better, type LaidFloor, layAsk, sayingOf } from './laid.ts';
 import { floorNeeds } from './needs.ts';
 import { otherPatterns } from './others.ts';
 import { floorResult } from './result.ts';
@@ -28,19 +28,24 @@ const COMPARED_PLANKS = 1500;
 
 /** A first answer at once, then the same with how sure it is, other patterns and its pictures. */
 export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGenerator<Outcome> {
-  const laid = await layAsk(ask, context);
-  if ('problems' in laid) {
-    yield laid;
+  const first = await layAsk(ask, context);
+  if ('problems' in first) {
+    yield first;
     return;
   }
+  yield answerPlanks(first, ask, context);
+  let laid = first;
+  for await (const next of better(first, ask, context)) {
+    if (next.searching && next.plan.planks < laid.plan.planks) yield answerPlanks(next, ask, context);
+    laid = next;
+  }
   const reply = answerPlanks(laid, ask, context);
-  yield reply;
   const saying = sayingOf(ask, context);
   const others = laid.plan.planks <= COMPARED_PLANKS ? await otherPatterns(laid.areas, ask, laid.plan) : [];
   const pictures = drawPlan(laid.plan, saying).map((drawing) => ({ kind: 'picture' as const, drawing }));
   const [buy, , ...blocks] = reply.blocks;
   const lay = layFacts(laid, others, saying);
-  const sure = await sureBlock(ask, laid, saying);
+  const sure = await sureBlock(ask, laid, saying, first.plan.planks - laid.plan.planks);
   yield { ...reply, blocks: [...(buy ? [buy] : []), sure, lay, ...pictures, ...blocks] };
 }
 

@@ -23,7 +23,8 @@ export function wallToWall(plan: { readonly regions: readonly Region[] }): bigin
 }
 
 /** What to buy, with the rule of thumb beside the computed figure. */
-export function buyFacts({ plan, purchase, said: cost, carton }: LaidFloor, saying: Saying): Block {
+export function buyFacts({ plan, purchase, said: cost, carton, searching }: LaidFloor, saying: Saying): Block {
+  const searched = plan.rules.pattern.name === 'scattered';
   const { plank, planks, bound } = plan;
   const area = wallToWall(plan);
   const square = BigInt(plank.length) * BigInt(plank.width);
@@ -33,7 +34,12 @@ export function buyFacts({ plan, purchase, said: cost, carton }: LaidFloor, sayi
   const waste = Number(((laid - area) * 1000n) / area) / 10;
   const facts: Fact[] = [
     { label: BUY.cartons, value: BUY.of(purchase.cartons, plank.perCarton, carton) },
-    { label: BUY.planks, value: BUY.counted(planks, plan.reused, bound.proven ? undefined : bound.best) },
+    ...(searched
+      ? [
+          { label: BUY.planks, value: BUY.used(planks, plan.reused) },
+          { label: BUY.proof, value: BUY.proved(planks, planks - bound.best, searching, hasJogs(plan)) },
+        ]
+      : [{ label: BUY.planks, value: BUY.counted(planks, plan.reused, bound.proven ? undefined : bound.best) }]),
     { label: BUY.mistakes, value: counted(purchase.mistakes, 'plank') },
     ...(purchase.spares > 0 ? [{ label: BUY.spares, value: counted(purchase.spares, 'plank') }] : []),
     { label: BUY.left, value: counted(purchase.left, 'plank') },
@@ -43,6 +49,11 @@ export function buyFacts({ plan, purchase, said: cost, carton }: LaidFloor, sayi
     { label: BUY.byArea, value: `${counted(thumb, 'plank')}, ${counted(thumbCartons, 'carton')}` },
   ];
   return { kind: 'facts', title: BUY.title, facts };
+}
+
+/** True where walls step: planks may be cut round them. */
+function hasJogs({ regions }: Plan): boolean {
+  return regions.some(({ outline, holes }) => outline.length > 4 || holes.length > 0);
 }
 
 /** A plan's pattern in words. */

@@ -13,7 +13,7 @@ import type { Home } from '../../../src/core/home/home.ts';
 import { cents } from '../../../src/core/money.ts';
 import { sayMoney } from '../../../src/measure/say.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import { layAway } from '../../../src/solve/floor.ts';
+import { betterFloors, isSearched, layAway } from '../../../src/solve/floor.ts';
 import { BUY } from '../../../src/words/floor.ts';
 import {
   directionDivided,
@@ -42,6 +42,8 @@ export interface LaidFloor {
   readonly home: Home;
   /** How doubtful things were read and taken. */
   readonly assumed: readonly string[];
+  /** True while a better plan may follow. */
+  readonly searching: boolean;
   /** The most offcuts that wait for a later room at one time, rooms laid in the order of the plan. */
   readonly waiting: number;
   /** The same rooms with walls moved, as they would be laid; undefined where they do not go together then. */
@@ -107,6 +109,7 @@ export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloo
     home,
     assumed: [...context.assumed, ...home.assumed],
     waiting,
+    searching: isSearched(areas, laid),
     areasOf: (rooms) => {
       const moved = askedHome(ask, saying, rooms);
       if ('problems' in moved) return undefined;
@@ -115,6 +118,25 @@ export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloo
       return moved.regions.map((region) => ({ region, angle: angleOf(region.name) }));
     },
   };
+}
+
+/** The same floor with every better plan, or bound, that is found; the last is found for good. */
+export async function* better(laid: LaidFloor, ask: PlanksAsk, context: Context): AsyncGenerator<LaidFloor> {
+  let best = laid;
+  for await (const plan of betterFloors(laid.areas, laid.plan)) {
+    const { order, waiting } = layingOrder(plan);
+    const areas = order.flatMap((index) => laid.areas[index] ?? []);
+    best = { ...laid, ...priced(inOrder(plan, order), ask, context), areas, waiting };
+    yield best;
+  }
+  yield { ...best, searching: false };
+}
+
+/** The floor with the best plan that is found. */
+export async function settled(laid: LaidFloor, ask: PlanksAsk, context: Context): Promise<LaidFloor> {
+  let best = laid;
+  for await (const next of better(laid, ask, context)) best = next;
+  return best;
 }
 
 type Priced = Pick<LaidFloor, 'plan' | 'purchase' | 'cost' | 'said' | 'carton'>;

@@ -12,7 +12,7 @@ import { nextAsks } from './answer.ts';
 import { brokenBlocks } from './broken.ts';
 import { layFacts } from './facts.ts';
 import { guideTables, stepsFor } from './guide.ts';
-import { layAsk, sayingOf } from './laid.ts';
+import { layAsk, sayingOf, settled } from './laid.ts';
 import { floorResult } from './result.ts';
 import type { PlanksAsk } from './rules.ts';
 
@@ -23,11 +23,12 @@ export interface LayoutAsk extends PlanksAsk {
 
 /** The guide of one room, its picture first. */
 export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outcome> {
-  const laid = await layAsk(ask, context);
-  if ('problems' in laid) {
-    yield laid;
+  const first = await layAsk(ask, context);
+  if ('problems' in first) {
+    yield first;
     return;
   }
+  const laid = await settled(first, ask, context);
   const { plan, purchase, cost } = laid;
   const names = plan.regions.flatMap(({ name, rooms }) => rooms?.map((room) => room.name) ?? [name]);
   const asked = ask.only.toLowerCase() === 'largest' ? largestOf(plan.regions).name : ask.only;

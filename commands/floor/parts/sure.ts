@@ -22,15 +22,18 @@ interface Change {
   readonly cartons: number;
 }
 
-/** Facts on how far the cartons hold, and the one wall worth measuring again. Gives way to other work after every floor laid. */
-export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying): Promise<Block> {
+/**
+ * Facts on how far the cartons hold, and the one wall worth measuring again. `saved` are the planks that a longer search saved, which is
+ * taken to save as many of every other floor. Gives way to other work after every floor laid.
+ */
+export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying, saved = 0): Promise<Block> {
   const { cartons } = laid.purchase;
   const walls = ask.room.rooms.reduce((sum, { outline }) => sum + outline.length, 0);
   const each = laid.plan.planks * walls * 2 <= MOST_LAID;
   let tried = 0;
   for (const step of STEPS) {
     const by = ticks(ask.doubt * step);
-    const { changes, tried: now } = await changesAt(by, each, ask, laid);
+    const { changes, tried: now } = await changesAt(by, each, ask, laid, saved);
     tried += now;
     if (changes.length > 0) return block([...held(cartons, ask.doubt, step, saying), ...told(changes, ask, saying)]);
   }
@@ -51,6 +54,7 @@ async function changesAt(
   each: boolean,
   ask: PlanksAsk,
   laid: LaidFloor,
+  saved: number,
 ): Promise<{ readonly changes: readonly Change[]; readonly tried: number }> {
   const regions = ask.room.rooms;
   const changes: Change[] = [];
@@ -62,7 +66,7 @@ async function changesAt(
     if (!areas) continue;
     tried++;
     const { planks } = await layAway(areas, laid.plan.plank, laid.plan.rules, laid.plan.planks);
-    const { cartons } = purchaseOf(planks, ask.mistakes, ask.spares, laid.plan.plank.perCarton);
+    const { cartons } = purchaseOf(planks - saved, ask.mistakes, ask.spares, laid.plan.plank.perCarton);
     if (cartons !== laid.purchase.cartons) changes.push({ variant, cartons });
   }
   return { changes, tried };

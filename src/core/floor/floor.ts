@@ -108,10 +108,14 @@ export interface BrokenRule {
   readonly at: number;
 }
 
-/** Lower bounds on the planks this floor needs, rows in this direction. */
+/**
+ * Lower bounds on the planks this floor needs, rows in this direction. `flow`, where it was worked out, is the least that starts
+ * and ends cut from one plank allow, at the least over all row lines; a plank cut round a jog counts whole there.
+ */
 export interface Bound {
   readonly area: number;
   readonly row: number;
+  readonly flow?: number;
   readonly best: number;
   readonly proven: boolean;
 }

@@ -4,6 +4,7 @@ import type { Layout } from './broken.ts';
 import type { CutPiece } from './cut-pool.ts';
 import { sharePlanks } from './cut-share.ts';
 import type { Frame, LaidRegion, Part, Piece, Plank, Region, Row, Rules } from './floor.ts';
+import { ripPairs } from './rip-share.ts';
 import { isJointed, pieceLengths } from './run.ts';
 
 interface Placed {
@@ -12,58 +13,89 @@ interface Placed {
   readonly part: Part;
 }
 
+/** A piece of a run, and its place among all pieces in laying order. */
+interface Indexed extends Placed {
+  readonly index: number;
+}
+
 /** Every region's rows of numbered pieces, how many planks that takes, and how many of them serve more than once. */
 export function cutAndNumber(
   layouts: readonly (Layout & { region: Region; frame: Frame })[],
   plank: Plank,
   rules: Rules,
 ): { regions: readonly LaidRegion[]; planks: number; reused: number } {
-  const rows = layouts.map((layout) => piecesOf(layout, plank));
-  const flat = rows.flat(2);
-  const cut: CutPiece[] = [];
-  flat.forEach(({ length, part }, index) => {
-    if (part !== 'whole') cut.push({ length, part, index });
-  });
-  const shared = sharePlanks(cut, plank.length, rules.kerf, plank.lock);
+  const byRun = piecesByRun(layouts, plank);
+  const beside = new Map<number, number>();
+  for (const { near, far } of ripPairs(layouts, plank, rules)) {
+    for (const [piece, host] of hosted(byRun[near] ?? [], byRun[far] ?? [])) beside.set(piece, host);
+  }
+  const flat = byRun.flat();
+  const cut: CutPiece[] = flat.flatMap(({ length, part, index }) =>
+    part === 'whole' || beside.has(index) ? [] : [{ length, part, index }],
+  );
   const sources = new Map<number, number>();
-  shared.forEach(({ pieces }, source) => {
+  sharePlanks(cut, plank.length, rules.kerf, plank.lock).forEach(({ pieces }, source) => {
     for (const piece of pieces) sources.set(piece.index, source);
   });
+  // A whole plank is a source by itself, and a ripped piece lies in the plank of the one it is cut beside.
+  const sourceOf = (index: number): number => sources.get(index) ?? -1 - index;
   const numbers = new Map<number, number>();
-  let last = 0;
-  let index = 0;
-  const number = (): number => {
-    const source = sources.get(index++);
-    if (source === undefined) return ++last;
-    const known = numbers.get(source);
-    if (known !== undefined) return known;
-    numbers.set(source, ++last);
-    return last;
-  };
-  const regions = layouts.map(({ region, frame, rows: slices }, i) => ({
-    ...region,
-    frame,
-    rows: slices.map((slice, r): Row => {
-      const edge = slice.height === plank.width ? 'full' : r === 0 ? 'near' : 'far';
-      const pieces = (rows[i]?.[r] ?? []).map((placed): Piece => ({ ...placed, plank: number(), edge }));
-      return { v: slice.v, height: slice.height, pieces };
-    }),
-  }));
-  return { regions, planks: last, reused: shared.filter(({ pieces }) => pieces.length > 1).length };
+  const uses: number[] = [];
+  const numbered = new Map<number, number>();
+  for (const { index } of flat) {
+    const source = sourceOf(beside.get(index) ?? index);
+    const number = numbers.get(source) ?? numbers.size + 1;
+    numbers.set(source, number);
+    numbered.set(index, number);
+    uses[number] = (uses[number] ?? 0) + 1;
+  }
+  let next = 0;
+  const regions = layouts.map(({ region, frame, rows: slices, runs }) => {
+    const rows: Piece[][] = slices.map(() => []);
+    for (const run of runs) {
+      const height = slices[run.row]?.height;
+      const edge = height === plank.width ? 'full' : run.row === 0 ? 'near' : 'far';
+      for (const { u, length, part, index } of byRun[next] ?? [])
+        rows[run.row]?.push({ u, length, part, plank: numbered.get(index) ?? 0, edge });
+      next++;
+    }
+    return {
+      ...region,
+      frame,
+      rows: slices.map(({ v, height }, r): Row => ({ v, height, pieces: rows[r] ?? [] })),
+    };
+  });
+  return { regions, planks: numbers.size, reused: uses.filter((count) => count > 1).length };
 }
 
-/** The pieces of every row from left to right. */
-function piecesOf(layout: Layout, plank: Plank): readonly (readonly Placed[])[] {
-  const rows: Placed[][] = layout.rows.map(() => []);
-  layout.runs.forEach((run, i) => {
-    const lengths = pieceLengths(run, layout.starts[i] ?? 0, plank.length);
-    let u = run.from;
-    lengths.forEach((length, k) => {
-      rows[run.row]?.push({ u, length, part: partOf(length, k, lengths.length, isJointed(run, plank.length), plank) });
-      u += length;
-    });
+/** Pieces of a far run that lie beside one of a near run: the same part of a plank, and no longer. */
+function hosted(
+  near: readonly Indexed[],
+  far: readonly Indexed[],
+): readonly (readonly [piece: number, host: number])[] {
+  const free = [...near];
+  return far.flatMap(({ part, length, index }) => {
+    const at = free.findIndex((host) => host.part === part && host.length >= length);
+    const [host] = at < 0 ? [] : free.splice(at, 1);
+    return host ? [[index, host.index] as const] : [];
   });
-  return rows;
+}
+
+/** The pieces of every run from left to right, runs of all regions in order. */
+function piecesByRun(layouts: readonly Layout[], plank: Plank): readonly (readonly Indexed[])[] {
+  let index = 0;
+  return layouts.flatMap(({ runs, starts }) =>
+    runs.map((run, i) => {
+      const lengths = pieceLengths(run, starts[i] ?? 0, plank.length);
+      let u = run.from;
+      return lengths.map((length, k) => {
+        const part = partOf(length, k, lengths.length, isJointed(run, plank.length), plank);
+        const piece = { u, length, part, index: index++ };
+        u += length;
+        return piece;
+      });
+    }),
+  );
 }
 
 function partOf(length: number, index: number, count: number, jointed: boolean, plank: Plank): Part {

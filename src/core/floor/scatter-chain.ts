@@ -7,13 +7,16 @@ import { ScatterState } from './scatter-state.ts';
 /** Offcuts serve one to three rows on, so that neighbours come from other chains; each chain sets out from so many places. */
 const CHAINS = [1, 2, 3];
 const SET_OUTS = 16;
+/** Chains begun in all: a large floor sets out from fewer places. */
+const MOST_RUNS = 640;
 
 /** The chained layout that costs least. */
 export function bestChain(floor: ScatterFloor): ScatterState {
   let best: ScatterState | undefined;
+  const outs = Math.max(2, Math.min(SET_OUTS, Math.floor(MOST_RUNS / Math.max(1, floor.runs.length))));
   for (const chains of CHAINS) {
-    for (let k = 0; k < SET_OUTS; k++) {
-      const state = new ScatterState(floor, chained(floor, chains, Math.round(((k + 1) * floor.plank) / SET_OUTS)));
+    for (let k = 0; k < outs; k++) {
+      const state = new ScatterState(floor, chained(floor, chains, Math.round(((k + 1) * floor.plank) / outs)));
       if (!best || state.cost < best.cost) best = state;
     }
   }

@@ -1,6 +1,7 @@
 /** A floor as the search for scattered joints sees it: runs of all regions in one list, and which of them meet. */
 
 import type { Plank, Rules } from './floor.ts';
+import type { RipPair } from './rip-share.ts';
 import { endOf, isJointed, type Run } from './run.ts';
 import { inLine, type Triple, triplesOf } from './scatter-rule.ts';
 import { GRID } from './start-place.ts';
@@ -21,6 +22,11 @@ export interface ScatterFloor {
   readonly threes: readonly (readonly Triple[])[];
   /** By run: start pieces on a grid that leave both ends long enough; every place on the grid where none does. */
   readonly places: readonly (readonly number[])[];
+  /** By run: the other of two ripped runs that may share planks, near for far and far for near. */
+  readonly near: readonly (number | undefined)[];
+  readonly far: readonly (number | undefined)[];
+  /** By run: the runs of its length, itself too. */
+  readonly alike: readonly (readonly number[])[];
 }
 
 /** The regions' runs as one floor. */
@@ -28,6 +34,7 @@ export function scatterFloor(
   regions: readonly (readonly Run[])[],
   plank: Pick<Plank, 'length'>,
   rules: Pick<Rules, 'kerf' | 'stagger' | 'minEnd'>,
+  rips: readonly RipPair[] = [],
 ): ScatterFloor {
   const runs: Run[] = [];
   for (const region of regions) {
@@ -48,6 +55,12 @@ export function scatterFloor(
     known.set(length, found);
     return found;
   });
+  const byLength = new Map<number, number[]>();
+  runs.forEach(({ length }, i) => {
+    const group = byLength.get(length);
+    if (group) group.push(i);
+    else byLength.set(length, [i]);
+  });
   return {
     runs,
     plank: plank.length,
@@ -60,6 +73,9 @@ export function scatterFloor(
     beside,
     threes,
     places,
+    near: runs.map((_, i) => rips.find(({ far }) => far === i)?.near),
+    far: runs.map((_, i) => rips.find(({ near }) => near === i)?.far),
+    alike: runs.map(({ length }) => byLength.get(length) ?? []),
   };
 }
 

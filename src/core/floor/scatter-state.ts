@@ -9,8 +9,14 @@ import { ScatterStock } from './scatter-stock.ts';
 /** What a layout costs: a broken rule outweighs any plank, and a plank any looks. */
 export const WEIGHTS = { rule: 1000, pattern: 400, plank: 100, near: 3 } as const;
 
+/** For a layout whose planks are few enough already and whose rules are to be mended: a plank more must not pay. */
+export const MENDING = { rule: 200, pattern: 100, plank: 400, near: 2 } as const;
+
+export type Weights = Record<keyof typeof WEIGHTS, number>;
+
 export class ScatterState {
   readonly floor: ScatterFloor;
+  readonly weights: Weights;
   /** Start pieces by run, in ticks. */
   readonly starts: number[];
   /** By run: whether a piece with walls at both ends is cut like a start piece or like an end piece. */
@@ -24,8 +30,10 @@ export class ScatterState {
     floor: ScatterFloor,
     starts: readonly number[],
     asStart: readonly boolean[] = floor.runs.map(() => true),
+    weights: Weights = WEIGHTS,
   ) {
     this.floor = floor;
+    this.weights = weights;
     this.starts = [...starts];
     this.asStart = [...asStart];
     this.#stock = new ScatterStock(2 * floor.runs.length + 2, floor.plank - floor.kerf);
@@ -37,15 +45,18 @@ export class ScatterState {
   }
 
   get cost(): number {
-    return this.faults + WEIGHTS.plank * this.planks;
+    return this.faults + this.weights.plank * this.planks;
   }
 
   /** Moves one run's joints. */
   move(run: number, start: number): void {
     this.faults -= this.#around(run, false);
+    const far = this.floor.far[run];
+    if (far !== undefined) this.#take(far);
     this.#take(run);
     this.starts[run] = start;
     this.#put(run);
+    if (far !== undefined) this.#put(far);
     this.faults += this.#around(run, false);
     this.planks = this.#stock.planks();
   }
@@ -64,12 +75,12 @@ export class ScatterState {
     const run = floor.runs[i];
     if (!run) return 0;
     const start = starts[i] as number;
-    let cost = endsKept(run.length, start, floor.plank, floor.minEnd) ? 0 : WEIGHTS.rule;
+    let cost = endsKept(run.length, start, floor.plank, floor.minEnd) ? 0 : this.weights.rule;
     for (const j of floor.beside[i] ?? []) {
       if (before && j > i) continue;
       const other = floor.runs[j];
       if (other && tooNear(run, start, other, starts[j] as number, floor.plank, floor.stagger).length > 0)
-        cost += WEIGHTS.rule;
+        cost += this.weights.rule;
     }
     for (const triple of floor.threes[i] ?? []) if (!before || triple[2] === i) cost += this.#three(triple);
     return cost;
@@ -83,8 +94,9 @@ export class ScatterState {
     const apart = this.#circle(above - below);
     const lined = apart < floor.inLine;
     const stepped = this.#circle(2 * this.#phase(middle) - below - above) < floor.inLine;
-    if ((lined || stepped) && breachesOf(floor.runs, starts, triple, floor.plank).length > 0) return WEIGHTS.pattern;
-    return apart < floor.stagger ? WEIGHTS.near : 0;
+    if ((lined || stepped) && breachesOf(floor.runs, starts, triple, floor.plank).length > 0)
+      return this.weights.pattern;
+    return apart < floor.stagger ? this.weights.near : 0;
   }
 
   #phase(i: number): number {
@@ -99,34 +111,40 @@ export class ScatterState {
   }
 
   #put(i: number): void {
-    const { plank } = this.floor;
-    const length = this.floor.runs[i]?.length ?? 0;
-    if (length > plank) {
-      const start = this.starts[i] as number;
-      const end = endOf(length, start, plank);
-      this.#stock.whole += Math.round((length - start - end) / plank);
-      if (start === plank) this.#stock.whole++;
-      else this.#stock.addStart(start);
-      if (end === plank) this.#stock.whole++;
-      else this.#stock.addEnd(end);
-    } else if (length === plank) this.#stock.whole++;
-    else if (this.asStart[i]) this.#stock.addStart(length);
-    else this.#stock.addEnd(length);
+    this.#stockOf(i, 1);
   }
 
   #take(i: number): void {
-    const { plank } = this.floor;
-    const length = this.floor.runs[i]?.length ?? 0;
-    if (length > plank) {
-      const start = this.starts[i] as number;
-      const end = endOf(length, start, plank);
-      this.#stock.whole -= Math.round((length - start - end) / plank);
-      if (start === plank) this.#stock.whole--;
-      else this.#stock.removeStart(start);
-      if (end === plank) this.#stock.whole--;
-      else this.#stock.removeEnd(end);
-    } else if (length === plank) this.#stock.whole--;
-    else if (this.asStart[i]) this.#stock.removeStart(length);
-    else this.#stock.removeEnd(length);
+    this.#stockOf(i, -1);
   }
+
+  /** Puts a run's pieces into the stock, or takes them out; what lies beside a piece of a near run takes no plank. */
+  #stockOf(i: number, sign: 1 | -1): void {
+    const { floor, starts } = this;
+    const { plank } = floor;
+    const stock = this.#stock;
+    const near = floor.near[i];
+    const length = floor.runs[i]?.length ?? 0;
+    const host = near === undefined ? NOTHING : cutOf(floor.runs[near]?.length ?? 0, starts[near] as number, plank);
+    const own = cutOf(length, starts[i] as number, plank);
+    stock.whole += sign * Math.max(0, own.whole - host.whole);
+    if (length < plank) {
+      if (own.start <= host.start && (floor.runs[near ?? -1]?.length ?? 0) < plank) return;
+      stock.change(this.asStart[i] ? 'start' : 'end', length, sign);
+      return;
+    }
+    if (own.start > host.start) stock.change('start', own.start, sign);
+    if (own.end > host.end) stock.change('end', own.end, sign);
+  }
+}
+
+const NOTHING = { start: 0, end: 0, whole: 0 };
+
+/** A run's pieces: 0 for a start or an end that is none or whole; a piece from wall to wall is a start. */
+function cutOf(length: number, start: number, plank: number): typeof NOTHING {
+  if (length < plank) return { start: length, end: 0, whole: 0 };
+  if (length === plank) return { start: 0, end: 0, whole: 1 };
+  const end = endOf(length, start, plank);
+  const whole = Math.round((length - start - end) / plank) + (start === plank ? 1 : 0) + (end === plank ? 1 : 0);
+  return { start: start === plank ? 0 : start, end: end === plank ? 0 : end, whole };
 }

@@ -48,20 +48,11 @@ export class ScatterStock {
     this.#room = room;
   }
 
-  addStart(length: number): void {
-    this.#starts.add(length);
-  }
-
-  addEnd(length: number): void {
-    this.#ends.add(length);
-  }
-
-  removeStart(length: number): void {
-    this.#starts.remove(length);
-  }
-
-  removeEnd(length: number): void {
-    this.#ends.remove(length);
+  /** Puts a piece in, or takes one of its length out. */
+  change(side: 'start' | 'end', length: number, sign: 1 | -1): void {
+    const list = side === 'start' ? this.#starts : this.#ends;
+    if (sign > 0) list.add(length);
+    else list.remove(length);
   }
 
   /** Whole planks, and one for every start and end piece but for the pairs that share one (see countPairs). */

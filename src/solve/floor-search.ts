@@ -1,0 +1,110 @@
+/** Scattered floors with few planks and a proof: row lines and joints searched together, each better plan or bound told. */
+
+import type { Highs } from 'highs';
+import { isFewer } from '../core/floor/better.ts';
+import { boundOf } from '../core/floor/bound.ts';
+import type { Plan, Plank, Rules } from '../core/floor/floor.ts';
+import { type FlowTable, flowTable } from '../core/floor/flow-table.ts';
+import { planOf } from '../core/floor/lay.ts';
+import { ripPairs, ripsBeside } from '../core/floor/rip-share.ts';
+import { rowChoices } from '../core/floor/row-choice.ts';
+import { quickScatter, startsBy } from '../core/floor/scatter.ts';
+import { anneal } from '../core/floor/scatter-anneal.ts';
+import { scatterFloor } from '../core/floor/scatter-floor.ts';
+import { type Dealt, mended } from '../core/floor/scatter-mend.ts';
+import type { ScatterState } from '../core/floor/scatter-state.ts';
+import { type Area, type Sliced, sliceArea } from '../core/floor/sliced.ts';
+import { bounded, breaksNone, type FlowBounds, leastOf, proved } from './floor-bounds.ts';
+import { type Flow, FlowModel } from './floor-flow.ts';
+
+/** Nodes of the integer program, and columns beyond which it is left out: steps, not seconds, so that an answer repeats. */
+const NODES = 20;
+const MOST_COLUMNS = 6000;
+/** A start piece serves at most this part of a block's rows, so that a multiset can be put in an order; then a larger part. */
+const SPREADS = [6, 3];
+const SEEDS = 3;
+const LAST_STEPS = 20_000;
+
+/** One way to cut the rows, and what is known of it. */
+interface Candidate {
+  readonly choice: readonly Sliced[];
+  readonly table: FlowTable;
+  readonly model: FlowModel;
+  readonly bounds: FlowBounds;
+  readonly state: ScatterState;
+}
+
+/** Plans in rising quality, the last with the best bound; boards that lock, walls along and across the rows. */
+export function* searchFloor(areas: readonly Area[], plank: Plank, rules: Rules, solver: Highs): Generator<Plan> {
+  const sliced = areas.map((area) => sliceArea(area, plank, rules));
+  const plain = boundOf(
+    sliced.map(({ slabs }) => slabs),
+    plank,
+    rules,
+  );
+  const rows = rowChoices(sliced, plank, rules);
+  const models: FlowModel[] = [];
+  let flow: FlowBounds | undefined;
+  let best: Plan | undefined;
+  const offer = ({ choice }: Pick<Candidate, 'choice'>, state: ScatterState): readonly Plan[] => {
+    const plan = planOf(choice, startsBy(choice, state), plank, rules, plain);
+    if (best && !isFewer(plan, best)) return [];
+    best = plan;
+    return [proved(plan, plain, flow)];
+  };
+  const reaches = (least: number): boolean => best !== undefined && best.planks <= least && breaksNone(best);
+  try {
+    const candidates: Candidate[] = [];
+    for (const choice of rows.choices) {
+      const floor = scatterFloor(
+        choice.map(({ runs }) => runs),
+        plank,
+        rules,
+        ripPairs(choice, plank, rules),
+      );
+      const state = quickScatter(floor, plain.best);
+      yield* offer({ choice }, state);
+      if (reaches(plain.best)) return;
+      const lone = ripsBeside(choice, plank, rules);
+      const table = flowTable(floor, (run) => !lone.has(run));
+      const model = new FlowModel(solver, table);
+      models.push(model);
+      candidates.push({ choice, table, model, state, bounds: bounded(model, table, floor) });
+    }
+    if (rows.all) flow = leastOf(candidates.map(({ bounds }) => bounds));
+    if (best) yield proved(best, plain, flow);
+    const goal = Math.max(plain.best, flow?.tight ?? 0);
+    for (const candidate of candidates.sort((a, b) => a.bounds.tight - b.bounds.tight)) {
+      for (const state of improved(candidate)) {
+        yield* offer(candidate, state);
+        if (reaches(candidate.bounds.tight)) break;
+      }
+      if (reaches(goal)) return;
+    }
+  } finally {
+    for (const model of models) model.dispose();
+  }
+}
+
+/** Layouts of one way to cut the rows: from the start pieces of the integer program, each the better for the one before; then the first one searched for longer. */
+function* improved({ table, model, bounds: { tight }, state }: Candidate): Generator<ScatterState> {
+  const columns = table.blocks.reduce((sum, { options }) => sum + options.length, 0);
+  if (columns <= MOST_COLUMNS && table.exact) {
+    for (const spread of SPREADS) {
+      const caps = table.blocks.map(({ runs }) => Math.ceil(runs.length / spread));
+      const flow = model.integer(NODES, tight, caps);
+      const dealt = flow && dealtBy(table, flow);
+      if (dealt) yield* mended(state, dealt, tight, SEEDS);
+    }
+  }
+  yield anneal(state, { seed: 2, steps: LAST_STEPS, target: tight, warm: 60, cool: 4 });
+}
+
+/** The start pieces of every block; undefined when they are not as many as its rows. */
+function dealtBy({ blocks }: FlowTable, { used }: Flow): readonly Dealt[] | undefined {
+  const dealt = blocks.map(({ runs, options }, b) => ({
+    runs,
+    starts: options.flatMap(({ start }, i) => new Array<number>(used[b]?.[i] ?? 0).fill(start)),
+  }));
+  return dealt.every(({ runs, starts }) => runs.length === starts.length) ? dealt : undefined;
+}
