@@ -7,8 +7,6 @@ import { Lost, within } from './patience.ts';
 import { redisDoubts } from './redis-doubts.ts';
 import { CREATE, FILL, PUT, REMEMBERED, REMOVE } from './redis-scripts.ts';
 
-/** Milliseconds for a connection to come about, within one operation. */
-const CONNECT = 2_000;
 const LONGEST_WAIT = 1_000;
 const PAGE = 500;
 
@@ -28,13 +26,13 @@ export function openRedis(terms: RedisTerms): Engine {
   return new Redis(terms);
 }
 
-function clientOf(url: string) {
+function clientOf({ url, operation }: RedisTerms) {
   const client = createClient({
     url,
     // What cannot be sent now must fail now: a write that waits in a queue could be done after its asker was told that it was not.
     disableOfflineQueue: true,
     socket: {
-      connectTimeout: CONNECT,
+      connectTimeout: operation,
       reconnectStrategy: (tries) => Math.min(LONGEST_WAIT, 20 * 2 ** tries) * (0.5 + Math.random() / 2),
     },
   });
@@ -53,7 +51,7 @@ class Redis implements Engine {
 
   constructor(terms: RedisTerms) {
     this.#terms = terms;
-    this.#client = clientOf(terms.url);
+    this.#client = clientOf(terms);
     this.#keyv = new KeyvRedis<string>(this.#client as never, { keyPrefixSeparator: ':', throwOnErrors: true });
     this.values = {
       adapter: () => this.#keyv,
@@ -186,8 +184,8 @@ class Redis implements Engine {
     } catch (cause) {
       const message = cause instanceof Error ? cause.message : String(cause);
       if (cause instanceof SyntaxError || OURS.test(message)) throw cause;
-      // Nothing came back in time: whatever comes on this connection later is for nobody.
-      if (cause instanceof Lost && client === this.#client && client.isReady) this.#renew();
+      // Nothing came back in time, be it to a greeting: whatever comes on this connection later is for nobody.
+      if (cause instanceof Lost && client === this.#client) this.#renew();
       throw new Lost(message, { cause });
     }
   }
@@ -200,14 +198,14 @@ class Redis implements Engine {
     this.#awaited ??= once(client, 'ready').finally(() => {
       this.#awaited = undefined;
     });
-    await within(CONNECT, this.#awaited);
+    await this.#awaited;
   }
 
   #renew(): void {
     const old = this.#client;
     this.#awaited = undefined;
-    this.#client = clientOf(this.#terms.url);
+    this.#client = clientOf(this.#terms);
     this.#keyv.client = this.#client as never;
-    old.destroy();
+    if (old.isOpen) old.destroy();
   }
 }

@@ -1,12 +1,11 @@
 /** The store on Postgres: the contract, each test in a schema of its own. */
 
 import { randomBytes } from 'node:crypto';
-import pg from 'pg';
 import { opener, openStore } from '../../src/store/store.ts';
 import { storeContract } from '../contracts/store-contract.ts';
 import { valuesContract } from '../contracts/values-contract.ts';
 import { listHeld } from './held.ts';
-import { POSTGRES, pass, withServer } from './servers.ts';
+import { clearPostgres, POSTGRES, pass, withServer } from './servers.ts';
 
 await withServer('Postgres', POSTGRES, () => {
   storeContract('Postgres', async () => {
@@ -21,7 +20,7 @@ await withServer('Postgres', POSTGRES, () => {
       },
       held: () => listHeld(opener(place)()),
       pass,
-      clear: () => clear(place.space),
+      clear: () => clearPostgres(place.space),
     };
   });
 
@@ -33,15 +32,8 @@ await withServer('Postgres', POSTGRES, () => {
       adapter: () => engine.values.adapter(),
       async clear() {
         await engine.close();
-        await clear(space);
+        await clearPostgres(space);
       },
     };
   });
 });
-
-async function clear(space: string): Promise<void> {
-  const client = new pg.Client({ connectionString: POSTGRES });
-  await client.connect();
-  await client.query(`DROP SCHEMA IF EXISTS ${space} CASCADE`);
-  await client.end();
-}

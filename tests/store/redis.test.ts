@@ -6,7 +6,7 @@ import { opener, openStore } from '../../src/store/store.ts';
 import { storeContract } from '../contracts/store-contract.ts';
 import { valuesContract } from '../contracts/values-contract.ts';
 import { listHeld } from './held.ts';
-import { pass, REDIS, withServer } from './servers.ts';
+import { clearRedis, pass, REDIS, withServer } from './servers.ts';
 
 await withServer('Redis', REDIS, () => {
   storeContract('Redis', async () => {
@@ -21,7 +21,7 @@ await withServer('Redis', REDIS, () => {
       },
       held: () => listHeld(opener(place)()),
       pass,
-      clear: () => clear(place.space),
+      clear: () => clearRedis(place.space),
     };
   });
 
@@ -36,18 +36,9 @@ await withServer('Redis', REDIS, () => {
       keyv: (namespace: string) => createKeyv(client as never, { ...options, namespace: `${space}:${namespace}` }),
       async clear() {
         if (client.isOpen) await client.close();
-        await clear(space);
+        await clearRedis(space);
       },
     };
   };
   valuesContract('Redis', contract, true);
 });
-
-async function clear(space: string): Promise<void> {
-  const client = createClient({ url: REDIS });
-  await client.connect();
-  for await (const keys of client.scanIterator({ MATCH: `${space}:*`, COUNT: 500 })) {
-    if (keys.length > 0) await client.unlink(keys);
-  }
-  await client.close();
-}
