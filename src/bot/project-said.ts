@@ -48,6 +48,7 @@ const SAYINGS: readonly Saying[] = [
     line: ({ name = '' }) => `project use ${name}`,
   },
   { said: /^use (?:my |the )?project (?:called )?(?<name>.+?)[.!]?$/i, line: ({ name = '' }) => `project use ${name}` },
+  { said: /^delete (?:my |the |this )?project[.!]?$/i, line: () => 'project delete' },
   {
     said: /^what(?: do you| have you)? (?:know|kept|keep|stored?|saved?) (?:about|of|on) me[?.!]?$/i,
     line: () => 'project mydata',
@@ -58,7 +59,7 @@ const SAYINGS: readonly Saying[] = [
 const ADD =
   /^add (?:a |an |the |my |another |room )*(?<room>.+?)(?: to (?:my |the )?(?:project|flat|home|house|list))?[.!]?$/i;
 const SCOPE =
-  /^(?:leave (?:the )?(?<left>[\p{L}\d' -]{1,40}?) (?:as it is|out(?: of (?:it|the job|scope))?|alone)|(?:the )?(?<out>[\p{L}\d' -]{1,40}?) (?:is out of scope|stays as it is|is out of the job))[.!]?$/iu;
+  /^(?:(?:exclude|leave out) (?:the )?(?<except>[\p{L}\d' -]{1,40}?)|leave (?:the )?(?<left>[\p{L}\d' -]{1,40}?) (?:as it is|out(?: of (?:it|the job|scope))?|alone)|(?:the )?(?<out>[\p{L}\d' -]{1,40}?) (?:is out of scope|stays as it is|is out of the job))[.!]?$/iu;
 
 /** The line that does what a sentence about a project says; undefined for any other text. Rooms go to a project in use. */
 export function projectSaid(
@@ -80,8 +81,8 @@ export function projectSaid(
   if (!inUse) return undefined;
   const job = jobSaid(said);
   if (job !== undefined) return job;
-  const { left, out } = SCOPE.exec(said)?.groups ?? {};
-  const name = left ?? out;
+  const { except, left, out } = SCOPE.exec(said)?.groups ?? {};
+  const name = except ?? left ?? out;
   if (name !== undefined) return `project room ${name} out of scope`;
   const room = ADD.exec(said)?.groups?.room;
   const reading = { option: 'room', habits, note: () => undefined };

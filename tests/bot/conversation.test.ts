@@ -189,6 +189,21 @@ describe('a project told in a few messages', () => {
     expect((await say('planks')).headline).toBe(planks.headline);
   });
 
+  it('adds another room of a name, and changes one that is told without “add”', async () => {
+    const { say } = talk();
+    await say('project new Flat');
+    await say('add closet 3x5');
+    expect((await say('add closet 3x5')).headline).toBe('Nothing is changed: it was so already.');
+    expect((await say('add another closet 2x4')).headline).toBe('Closet 2 added: 2x4 ft.');
+    expect((await say('project room closet 3x6')).headline).toBe('Closet: 3x5 ft is now 3x6 ft.');
+    expect((await say('leave out the closet')).headline).toBe('Closet left as it is.');
+    await say('project pick plank 7x48, 10 per box');
+    const { assumed, headline } = await say('planks closet 2');
+    expect([headline, ...assumed].join('\n')).toMatch(
+      /^Buy 1 carton [\s\S]*closet 2 is 2x4 ft[\s\S]*plank 7 x 48 in, 10 per box$/,
+    );
+  });
+
   it('reads curly quotes and figures without a unit as they were meant', async () => {
     const { say } = talk();
     await say('project new “Upstairs”');

@@ -51,8 +51,8 @@ export function picksSaid(text: string, { commands, habits }: Context): PicksSai
   const set: (readonly [string, string])[] = [];
   for (const [key, value] of pairs) {
     const read = valueRead(key, value, commands, habits, notes);
-    if (typeof read !== 'string') return read;
-    set.push([read, value]);
+    if ('problem' in read) return read;
+    set.push(read);
   }
   return { set, clear: [], notes };
 }

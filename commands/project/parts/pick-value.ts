@@ -7,15 +7,16 @@ import type { Habits } from '../../../src/measure/reading.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/words/project-problems.ts';
+import { plainly } from './pick-plain.ts';
 
-/** The key that a value is kept under; a problem where no option of its name reads it, or where several things are meant. */
+/** The key that a value is kept under, and the value as it is kept; a problem where no option of its name reads it, or where several things are meant. */
 export function valueRead(
   key: string,
   value: string,
   commands: readonly Command[],
   habits: Habits,
   notes: string[],
-): string | { readonly problem: Problem } {
+): readonly [key: string, text: string] | { readonly problem: Problem } {
   const [name, own] = key.includes(' ') ? key.split(' ') : [undefined, key];
   const option = own ?? key;
   if (value.length > LIMITS.pick) return { problem: pickTooLong(option, LIMITS.pick) };
@@ -34,7 +35,8 @@ export function valueRead(
     text: value,
     reading: { option, habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) },
   });
-  if (read?.success !== false) return meant.length > 1 ? `${first.name} ${option}` : key;
+  if (read?.success !== false)
+    return [meant.length > 1 ? `${first.name} ${option}` : key, plainly(value, first, option, habits)];
   const [wrong] = problemsIn(read.error);
   const { expected = '', fix = '' } = wrong ?? {};
   return { problem: { option: 'ask', got: `${key}: ${value}`, expected, fix: `project pick ${key}: ${fix}` } };

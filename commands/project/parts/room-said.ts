@@ -8,7 +8,8 @@ export type RoomFact = 'floor' | 'openings' | 'note';
 export type RoomDeed =
   | { readonly do: 'list' }
   | { readonly do: 'show'; readonly name: string }
-  | { readonly do: 'shape'; readonly text: string; readonly name?: string }
+  /** `more`: another room, even where one of its name is there. */
+  | { readonly do: 'shape'; readonly text: string; readonly name?: string; readonly more?: boolean }
   | { readonly do: 'remove'; readonly name: string }
   | { readonly do: 'rename'; readonly name: string; readonly to: string }
   | { readonly do: 'scope'; readonly name: string; readonly within: boolean }
@@ -60,7 +61,7 @@ export function roomSaid(text: string, rooms: Rooms): RoomDeed {
       break;
     case 'add':
     case 'new':
-      return { do: 'shape', text: shapeOf(rest) };
+      return { do: 'shape', text: shapeOf(rest), more: true };
     case '':
       break;
     default:

@@ -36,8 +36,7 @@ export type RoomStep =
 /** Does a deed to some rooms. Pure but for what `reading` notes. */
 export function roomStep(rooms: Rooms, deed: RoomDeed, reading: Reading): RoomStep {
   if (deed.do === 'list') return { rooms, said: [] };
-  if (deed.do === 'shape')
-    return shaped(rooms, deed.name === undefined ? deed.text : named(deed.name, deed.text), reading);
+  if (deed.do === 'shape') return shaped(rooms, deed, reading);
   const room = roomNamed(rooms, deed.name);
   const names = rooms.map(({ name }) => name);
   if (!room) return { problem: roomUnknown(deed.name, names, fixFor(deed, names[0])) };
@@ -62,7 +61,8 @@ function named(name: string, text: string): string {
   return /\d/.test(name) ? `${name} = ${text}` : `${name} ${text}`;
 }
 
-function shaped(rooms: Rooms, text: string, reading: Reading): RoomStep {
+function shaped(rooms: Rooms, deed: RoomDeed & { readonly do: 'shape' }, reading: Reading): RoomStep {
+  const text = deed.name === undefined ? deed.text : named(deed.name, deed.text);
   const apart = readRoomsApart(text, reading);
   if (!apart.ok) {
     const [{ expected, fix }] = apart.problems;
@@ -73,7 +73,9 @@ function shaped(rooms: Rooms, text: string, reading: Reading): RoomStep {
   let after = rooms;
   const said: string[] = [];
   for (const { name, text: shape, named: told } of apart.value) {
-    const own = told ? name : freeRoomName(name, after);
+    const other = roomNamed(rooms, name);
+    // Told twice, it is the same room; told anew with another shape, one more.
+    const own = !told || (deed.more && other && other.text !== shape) ? freeRoomName(name, after) : name;
     const before = roomNamed(after, own);
     if (!before && after.length >= LIMITS.rooms) return { problem: tooManyRoomsKept(own, LIMITS.rooms) };
     if (shape.length > LIMITS.room) return { problem: roomTooLong(own, LIMITS.room) };
