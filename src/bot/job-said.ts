@@ -31,6 +31,10 @@ const NEWS: readonly Saying[] = [
     ),
     line: (text) => `project progress ${text}`,
   },
+  {
+    said: /^(?=(?:the )?[\p{L}\d][\p{L}\d' -]{0,40} (?:is|are|isn't|aren't) (?:not |still |now |all |too )*(?:flat|dry|wet|damp|done|finished|empty|cleared|laid|caulked|painted)[.!]?$)/iu,
+    line: (text) => `project progress ${text}`,
+  },
 ];
 
 /** Questions about the job: each takes the whole sentence. */
@@ -40,7 +44,7 @@ const ASKED: readonly (readonly [said: RegExp, line: string])[] = [
     'project shopping',
   ],
   [
-    /^what(?:'s| is| comes)? next[.?!]?$|^how far (?:am i|are we|is it)[.?!]?$|^(?:show )?(?:me )?(?:my |the |our )?progress[.?!]?$/i,
+    /^what(?:'?s| is| comes)? next[.?!]?$|^how far (?:am i|are we|is it)[.?!]?$|^(?:show )?(?:me )?(?:my |the |our )?progress[.?!]?$/i,
     'project progress',
   ],
   [

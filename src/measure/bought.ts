@@ -78,7 +78,8 @@ export function readPurchases(text: string, reading: Reading): readonly ToldPurc
   const typed = withoutHidden(text, ' ').trim();
   if (typed === '' || typed.length > LONGEST_TEXT) return undefined;
   const plain = plainSigns(typed).replace(/[ \t]+/g, ' ');
-  const first = deedOf(plain);
+  // A bare number of something was bought.
+  const first = deedOf(plain) ?? (/^(?:\d|an? |all )/.test(plain) ? ({ deed: 'buy', length: 0 } as const) : undefined);
   if (!first) return undefined;
   let deed = first.deed;
   const parts = typed

@@ -170,6 +170,12 @@ export const SHOPPING_PROBLEMS = {
     expected: `How much of “${label}” is that? Tell it in its own measure, or all of it.`,
     fix,
   }),
+  bought: (got: string, label: string, fix: string): Problem => ({
+    option: 'do',
+    got: quoted(got),
+    expected: `All of “${label}” is ticked off already. Bought more of it? Tell how many.`,
+    fix,
+  }),
   noneBought: (got: string): Problem => ({
     option: 'do',
     got: quoted(got),

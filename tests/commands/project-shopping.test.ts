@@ -157,6 +157,33 @@ describe('ticking off', () => {
     expect((await talk.reply('project shopping')).headline).toBe('Nothing left to buy.');
   });
 
+  it('everything but one thing is everything but that', async () => {
+    const talk = await conversation();
+    await talk.reply('project shopping bought everything but planks');
+    const line = await linesOf(talk);
+    expect(line('plank').bought).toBe(0);
+    expect(line('contractor bag').left).toBe(0);
+  });
+
+  it('all of it twice is once: more of it is told by number', async () => {
+    const talk = await conversation();
+    await talk.reply('project shopping bought all bags');
+    const before = await talk.project();
+    const { fix } = await talk.problem('project shopping bought all bags');
+    expect((await talk.project()).shopping).toEqual(before.shopping);
+    await talk.reply(fix);
+    expect((await linesOf(talk))('contractor bag').back).toBe(1);
+  });
+
+  it('what may be two things keeps its price and lot when it is mended', async () => {
+    const talk = await conversation();
+    await talk.reply('project pick list stock: 8 ft; 16 ft');
+    await talk.reply(`project room living, size: 14' x 16'`);
+    const { fix } = await talk.problem('project shopping bought 2 sticks at $9.50 lot 44-B');
+    await talk.reply(fix);
+    expect((await talk.project()).shopping.bought).toMatchObject([{ cost: { cents: 1900 }, lot: '44-B' }]);
+  });
+
   it('what may be two things is asked back, with a line to type', async () => {
     const talk = await conversation();
     await talk.reply(PATCH);

@@ -46,6 +46,7 @@ describe('a purchase', () => {
   it('is none without a word for it', () => {
     expect(told('')).toBeUndefined();
     expect(told('blah 4 tubes')).toBeUndefined();
+    expect(told('4 tubes')).toMatchObject([{ deed: 'buy', amount: { figure: 4 } }]);
   });
 
   it('nothing typed throws', () => {
@@ -69,6 +70,7 @@ describe('things named', () => {
     thing('caulk', 'Caulk', 'tube of 10.1 fl oz'),
     thing('trim paint', 'Trim paint', 'quart'),
     thing('trim primer', 'Primer for trim', 'quart'),
+    thing('finish nail 1', 'Finish nails, 2"'),
     thing('baseboard 1', "Baseboard, 12'", "stick of 12'"),
     thing('baseboard 2', "Baseboard, 16'", "stick of 16'"),
   ];
@@ -77,6 +79,8 @@ describe('things named', () => {
   it.each([
     ['cartons', ['plank 1x2']],
     ['boxes flooring', ['plank 1x2']],
+    ['boxes', ['plank 1x2']],
+    ['box nails', ['finish nail 1']],
     ['tubes', ['subfloor adhesive', 'caulk']],
     ['tubes caulk', ['caulk']],
     ['glue', ['subfloor adhesive']],

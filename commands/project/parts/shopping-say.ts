@@ -148,5 +148,5 @@ export function listActions(tallies: readonly Tally[], by: Grouping): readonly A
 
 /** A label without what parts two purchases in one line. */
 export function typeable(label: string): string {
-  return label.replace(/[,;]/g, '').replace(/\s+/g, ' ');
+  return label.replace(/;|,(?=\s)/g, '').replace(/\s+/g, ' ');
 }

@@ -33,6 +33,9 @@ export function ticksOf(told: ToldPurchase, tallies: readonly Tally[], habits: H
   return { ticks };
 }
 
+/** Everything but the paint. */
+const EXCEPT = /^(?:but|except|besides|without|excluding)$/;
+
 function thingsMeant(
   { deed, amount, words, text }: ToldPurchase,
   tallies: readonly Tally[],
@@ -41,6 +44,12 @@ function thingsMeant(
   if (deed !== 'buy' && listed.length === 0) return { problem: SHOPPING_PROBLEMS.noneBought(text) };
   const left = listed.filter((one) => one.left > 0);
   if (words.length === 0 && amount.all && deed === 'buy' && left.length > 0) return { things: left };
+  const [besides, ...others] = words;
+  if (amount.all && deed === 'buy' && besides !== undefined && EXCEPT.test(besides)) {
+    const without = thingsNamed(others, left);
+    const rest = left.filter((one) => !without.includes(one));
+    if (others.length > 0 && without.length > 0 && rest.length > 0) return { things: rest };
+  }
   const named = words.length === 0 ? listed : thingsNamed(words, listed);
   const labels = (named.length > 0 ? named : listed).map(({ label }) => label);
   const [first] = named.length > 0 ? named : left.length > 0 ? left : listed;
@@ -51,7 +60,7 @@ function thingsMeant(
   if (named.length === 1) return { things: named };
   if (amount.all && words.length > 0) return { things: wanted.length > 0 ? wanted : named };
   if (wanted.length === 1) return { things: wanted };
-  return { problem: SHOPPING_PROBLEMS.which(text, labels, fix) };
+  return { problem: SHOPPING_PROBLEMS.which(text, labels, first ? `${text} ${typeable(first.label)}` : fix) };
 }
 
 function tickOf(told: ToldPurchase, thing: Tally, habits: Habits, at: number): Tick | { readonly problem: Problem } {
@@ -104,9 +113,9 @@ function muchOf({ deed, amount, words, text }: ToldPurchase, thing: Tally): Much
   const all = `all ${typeable(label)}`;
   if (amount.figure === undefined) {
     if (deed !== 'buy') return { amount: bought, ...(sold && { packages: roundUp(bought / sold.size) }) };
-    if (!sold) return { amount: left > 0 ? left : thing.amount };
-    const packages = Math.max(1, left);
-    return { amount: packages * sold.size, packages };
+    if (left === 0) return { problem: SHOPPING_PROBLEMS.bought(text, label, `1 ${typeable(label)}`) };
+    if (!sold) return { amount: left };
+    return { amount: left * sold.size, packages: left };
   }
   if (amount.figure > MOST_AT_ONCE) return { problem: SHOPPING_PROBLEMS.tooMuch(text, MOST_AT_ONCE, all) };
   if (amount.unit !== undefined) {
