@@ -96,11 +96,13 @@ function headingOf(text: string): Heading | undefined {
     .replace(/^(?:runs? )?(?:along )?(?:the )?/i, '');
   const side = /^(long|short)(?:er|est)?(?:[ -](?:side|wall|way|ways))?$/i.exec(plain)?.[1]?.toLowerCase();
   if (side === 'long' || side === 'short') return { kind: 'side', side };
-  if (/^(?:(?:on|at) (?:the |a )?)?diagonal(?:ly)?$/i.test(plain)) return { kind: 'turned', degrees: 45 };
+  if (/^(?:(?:on|at) (?:the |a )?)?diagon[a-z]*$/i.test(plain)) return { kind: 'turned', degrees: 45 };
   const degrees = /^(?:(?:at|turned|diagonal(?:ly)?),? ?(?:at |by )?)?(\d{1,3}) ?(?:°|º|˚|\*|deg(?:rees?)?)$/i.exec(
     plain,
   )?.[1];
   if (degrees && Number(degrees) < 180) return turnedBy(Number(degrees));
+  // A bare number of two figures is an angle: walls are told as such.
+  if (/^(?:[1-9]\d|1[0-7]\d)$/.test(plain)) return turnedBy(Number(plain));
   const wall = /^wall (\d{1,3})(?: (?:of|in) (?:the )?([^;,:]+))?$/i.exec(plain);
   if (wall) return { kind: 'wall', wall: Number(wall[1]), ...(wall[2] ? { region: wall[2] } : {}) };
   const named = /^([^;:]+?)[ ,]+wall (\d{1,3})$/i.exec(plain);

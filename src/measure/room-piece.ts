@@ -32,7 +32,7 @@ const WALK = new RegExp(
 );
 const WORD = `(?<![${LETTER}])`;
 const SIGN = new RegExp(
-  `(?:, *)?(?:(?<strong>\\+|${WORD}(?:plus|minus|less|without)(?![${LETTER}])|${WORD}with(?= (?:an? )?(?:angled |slanted )?bay(?![${LETTER}])))` +
+  `(?:, *)?(?:(?<strong>\\+|${WORD}(?:plus|minus|less|without)(?![${LETTER}])|${WORD}with(?<bay>(?= (?:an? )?(?:angled |slanted )?bay(?![${LETTER}]))))` +
     `|(?<dash>${WORD}-|-(?![${LETTER}]))|(?<and>&|${WORD}and(?![${LETTER}])))|(?<comma>,)`,
   'g',
 );
@@ -108,10 +108,10 @@ function signIn(plain: string, shape: Shape, next: Shape): { from: number; to: n
 }
 
 function signOf(found: RegExpExecArray): Sign {
-  const { strong, dash, and } = found.groups ?? {};
+  const { strong, dash, and, bay } = found.groups ?? {};
   if (and !== undefined) return 'and';
   if (dash !== undefined) return 'minus';
   if (strong === undefined) return 'room';
-  if (/with$/.test(strong)) return 'bay';
+  if (bay !== undefined) return 'bay';
   return /(?:\+|plus)$/.test(strong) ? 'plus' : 'minus';
 }

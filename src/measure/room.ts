@@ -25,7 +25,7 @@ import { hiddenSign, plainSigns, withoutHidden } from './room-plain.ts';
 import type { Gathered, NamedPiece } from './room-region.ts';
 import { gathered } from './room-region.ts';
 import { shapelessFlaw } from './room-shapeless.ts';
-import { withoutAngles } from './room-slant.ts';
+import { cornersLess, withoutAngles } from './room-slant.ts';
 import type { ToldRooms } from './told.ts';
 
 const LONGEST_TEXT = 4000;
@@ -69,7 +69,7 @@ function parse(text: string, { option, habits }: Reading): Parsed {
   });
   if (text.length > LONGEST_TEXT) return whole(textTooLong(String(LONGEST_TEXT)));
   if (hiddenSign(text) !== undefined) return whole(hiddenSignTyped(), withoutHidden(text, ''));
-  const plain = plainSigns(text);
+  const plain = cornersLess(plainSigns(text));
   const { pieces, flaws, beyond } = namedPieces(text, plain, exampleFor(reading));
   const regions = gathered(pieces);
   if (beyond !== undefined || regions.length > MOST_ROOMS) {

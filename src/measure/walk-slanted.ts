@@ -38,8 +38,13 @@ export function isSlantedWalk(steps: readonly Step[]): boolean {
 /** Bare angles told as such: “right 45 3'” is a turn of 45° and a wall of 3'. */
 function angled(steps: readonly Step[]): readonly Step[] {
   return steps.map((step, i) => {
+    const before = steps[i - 1]?.kind;
+    // After a turn it is the turn's angle; between two walls one without a side, which is told back as such.
     const bare =
-      step.kind === 'wall' && USUAL.test(step.typed) && steps[i - 1]?.kind === 'turn' && steps[i + 1]?.kind === 'wall';
+      step.kind === 'wall' &&
+      USUAL.test(step.typed) &&
+      (before === 'turn' || before === 'wall') &&
+      steps[i + 1]?.kind === 'wall';
     return bare ? { kind: 'angle', from: step.from, to: step.to, typed: `${step.typed}°` } : step;
   });
 }

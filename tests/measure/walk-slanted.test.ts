@@ -124,6 +124,7 @@ describe('a slanted walk that cannot be', () => {
   it.each([
     ["walk 8' 45° 3' right 8' right 10'", /needs a side/],
     ["walk 8' turn 135° 3' right 8' right 10'", /needs a side/],
+    ["walk 8' turn 45 3' right 8' right 10'", /needs a side/],
     ["walk 8' right 200° 3' right 8' right 10'", /from 1° to 179°/],
     ["walk 8' right 0° 3' right 8' right 10'", /from 1° to 179°/],
     ["walk 6' diagonal 2' x 2' 8' right 8' right 10'", /right diagonal 2' x 3'/],
@@ -145,6 +146,10 @@ describe('a corner cut off at a slant', () => {
     "12' x 14' - 2' x 2' diagonal corner",
     '12x14 less 2x2 corner at 45°',
     '12 × 14 less a 2x2 angled corner',
+    '12x14 less a 2x2 corner cut diagonaly',
+    '12x14 with a clipped corner 2x2',
+    '12x14 with a 2x2 corner cut diagonally',
+    '12x14 with a 2x2 diagonal corner',
   ])('%s', (text) => {
     expect(cornersOf(text, FT)).toEqual({
       room: [
@@ -229,6 +234,8 @@ describe('the way rows run', () => {
     ['45°', 45],
     ['45 deg', 45],
     ['at 30 degrees', 30],
+    ['30', 30],
+    ['diagonaly', 45],
     ['diagonal at 60°', 60],
     ['turned by 135°', 135],
   ])('%s', (text, degrees) => {
@@ -238,6 +245,10 @@ describe('the way rows run', () => {
   it('is long at 0° and short at 90°', () => {
     expect(readDirection('90°', kept('direction', FEET))).toMatchObject({ value: { side: 'short' } });
     expect(readDirection('0°', kept('direction', FEET))).toMatchObject({ value: { side: 'long' } });
+  });
+
+  it('of a room with a closet in its corner stays whole', () => {
+    expect(problemsIn(readRooms, 'bedroom 12x14 with a corner closet 3x6')[0]?.expected).toMatch(/side by side/);
   });
 
   it.each(['200°', '45.5°', '-30°', 'slantwise', '400 deg'])('%s is a problem whose fix is read', (text) => {
