@@ -9,8 +9,8 @@ const APART = '\u200b';
 export function escaped(text: string): string {
   return oneLine(text)
     .replace(/[\\*_~`|<[\]]/g, '\\$&')
-    .replace(/^(?:[#>+-]|\d+(?=[.)]))/, (mark) => (/^\d/.test(mark) ? mark : `\\${mark}`))
-    .replace(/^(\d+)([.)])/, '$1\\$2')
+    .replace(/^[#>+-]/, '\\$&')
+    .replace(/^(\d+)([.)])(?=\s|$)/, '$1\\$2')
     .replaceAll('://', ':\\//')
     .replaceAll('@', `@${APART}`);
 }
