@@ -312,5 +312,11 @@ describe('everything kept', () => {
       kept: [{}],
     });
     expect(problemsOf(await answer('project mydata import: {"projects": 3}'))).toHaveLength(1);
+    const code = (await say('project mydata')).blocks.flatMap((block) =>
+      block.kind === 'text' ? [block.text] : [],
+    )[1];
+    const wrapped = code?.replace(/(.{40})/g, '$1\n  ');
+    expect((await say(`project mydata import: ${wrapped}`)).headline).toBe('Brought in: “Flat 2”.');
+    expect(problemsOf(await answer(`project mydata import: ${code?.slice(5)}`))).toHaveLength(1);
   });
 });

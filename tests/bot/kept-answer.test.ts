@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { accountKey } from '../../src/bot/invocation.ts';
-import { keepAnswer, keptAnswer, mintId, showAnswer } from '../../src/bot/kept-answer.ts';
+import { forgetAnswers, keepAnswer, keptAnswer, mintId, showAnswer } from '../../src/bot/kept-answer.ts';
 import { replyTo } from './asked.ts';
 import { keptInMemory } from './kept-in-memory.ts';
 
@@ -35,6 +35,15 @@ describe('a kept answer', () => {
     const { store, answer, id } = await kept();
     await showAnswer(store, id, ASKER);
     expect(await keptAnswer(store, id, OTHER)).toEqual({ ...answer, shown: true });
+  });
+
+  it('goes when its asker is forgotten, and no other does', async () => {
+    const { store, answer, id } = await kept();
+    const theirs = mintId();
+    await keepAnswer(store, theirs, { ...answer, by: OTHER });
+    await forgetAnswers(store, ASKER);
+    expect(await store.get(`answer:${id}`)).toBeUndefined();
+    expect(await keptAnswer(store, theirs, OTHER)).toMatchObject({ by: OTHER });
   });
 
   it('goes with its time', async () => {
