@@ -66,6 +66,8 @@ export function readHomeDoorways(text: string, reading: Reading): Read<readonly 
   const metric = reading.habits.units === 'metric';
   const standard = metric ? 'hall to bedroom 800 mm, wall 2' : 'hall to bedroom 32 in, wall 2';
   let thickness = false;
+  if (parts.length > MOST_DOORWAYS)
+    return unread(homeDoorwayUnread({ option: reading.option, got: text }, MOST_DOORWAYS, standard));
   const mended = parts.map((part) => {
     const found = doorwayOf(part, reading);
     if (!found) {
@@ -77,14 +79,9 @@ export function readHomeDoorways(text: string, reading: Reading): Read<readonly 
     if (!found.told) reading.note(doorwayRunsOn(found.doorway.sides[0].room, found.doorway.sides[1].room));
     return part;
   });
-  if (parts.length === 0 || parts.length > MOST_DOORWAYS) wrong.push(text);
+  if (parts.length === 0) wrong.push(text);
   const [first, ...more] = wrong.map(
-    (got): Problem =>
-      homeDoorwayUnread(
-        { option: reading.option, got },
-        MOST_DOORWAYS,
-        mended.slice(0, MOST_DOORWAYS).join('; ') || standard,
-      ),
+    (got): Problem => homeDoorwayUnread({ option: reading.option, got }, MOST_DOORWAYS, mended.join('; ') || standard),
   );
   if (first) return unread(first, ...more);
   if (thickness) reading.note(wallTaken(sayLength(USUAL_WALL, reading.habits)));

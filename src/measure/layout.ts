@@ -58,10 +58,11 @@ function nearPattern(word: string): string {
 
 /** `long`, `short`, `diagonal`, `30°`, `wall 2`, `along wall 2 of living`, `living wall 2`; or each room its own: `hall long; bedroom short; others wall 1`. */
 export function readDirection(text: string, reading: Reading): Read<Direction> {
-  const whole = headingOf(text);
+  const plain = text.trim().replace(/[^\S\n]+/g, ' ');
+  const whole = headingOf(plain);
   if (whole) return read(whole);
-  const parts = text
-    .split(/[;,\n]|\s+and\s+/i)
+  const parts = plain
+    .split(/[;,\n]| and /i)
     .map((part) => part.trim())
     .filter((part) => part !== '');
   const rooms: { room: string; heading: Heading }[] = [];

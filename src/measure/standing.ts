@@ -61,16 +61,17 @@ export function readStanding(text: string, reading: Reading): Read<readonly Told
   const standard = metric
     ? 'island 0.9 x 1.8 m at 1.2 m from left, 1.5 m from bottom'
     : `island 3 x 6 ft at 4' from left, 5' from bottom`;
+  if (parts.length > MOST_THINGS)
+    return unread(standingUnread({ option: reading.option, got: text }, MOST_THINGS, standard));
   const mended = parts.map((part) => {
     const thing = thingOf(part, reading);
     if (thing) things.push(thing);
     else wrong.push(part);
     return thing ? part : standard;
   });
-  if (parts.length === 0 || parts.length > MOST_THINGS) wrong.push(text);
+  if (parts.length === 0) wrong.push(text);
   const [first, ...more] = wrong.map(
-    (got): Problem =>
-      standingUnread({ option: reading.option, got }, MOST_THINGS, mended.slice(0, MOST_THINGS).join('; ') || standard),
+    (got): Problem => standingUnread({ option: reading.option, got }, MOST_THINGS, mended.join('; ') || standard),
   );
   return first ? unread(first, ...more) : read(named(things));
 }
