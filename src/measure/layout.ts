@@ -56,9 +56,13 @@ function nearPattern(word: string): string {
   return distance(word, near) <= near.length / 2 ? near : 'stair-step';
 }
 
+/** Fifty rooms, each its own way, are told in less. */
+const LONGEST_DIRECTION = 1500;
+
 /** `long`, `short`, `diagonal`, `30°`, `wall 2`, `along wall 2 of living`, `living wall 2`; or each room its own: `hall long; bedroom short; others wall 1`. */
 export function readDirection(text: string, reading: Reading): Read<Direction> {
   const plain = text.trim().replace(/[^\S\n]+/g, ' ');
+  if (plain.length > LONGEST_DIRECTION) return unread(notADirection({ option: reading.option, got: text }));
   const whole = headingOf(plain);
   if (whole) return read(whole);
   const parts = plain

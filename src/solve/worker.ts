@@ -2,6 +2,7 @@
 
 import type { MessagePort } from 'node:worker_threads';
 import { layFloor } from '../core/floor/lay.ts';
+import { planRest } from '../core/floor/rest-plan.ts';
 import { layHerringbone } from '../core/herringbone/lay.ts';
 import { searchFloor } from './floor-search.ts';
 import { highs } from './highs.ts';
@@ -17,6 +18,7 @@ export interface Job {
 /** Solves a task: answers are posted as they are found, and the last one is also what the task comes to. */
 export async function solve({ task, port }: Job): Promise<unknown> {
   if (task.kind === 'herringbone') return layHerringbone(task.areas, task.plank, task.rules);
+  if (task.kind === 'rest') return planRest(task.plan, task.progress, task.stock);
   if (task.kind === 'floor') return layFloor(task.areas, task.plank, task.rules);
   const solver = await highs();
   let last: unknown;

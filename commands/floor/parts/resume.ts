@@ -2,13 +2,14 @@
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Plan } from '../../../src/core/floor/floor.ts';
-import { planRest, type RestPlan } from '../../../src/core/floor/rest-plan.ts';
+import type { RestPlan } from '../../../src/core/floor/rest-plan.ts';
 import { isRectilinear } from '../../../src/core/geometry.ts';
 import { TICKS_PER_INCH, ticks } from '../../../src/core/length.ts';
 import { roundUpRatio } from '../../../src/core/round-up.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
 import type { SoFar } from '../../../src/measure/so-far.ts';
 import type { Fact, Reply } from '../../../src/reply/reply.ts';
+import { restAway } from '../../../src/solve/rest.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { RESUME } from '../../../src/words/resume.ts';
@@ -43,7 +44,7 @@ export async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator
     return;
   }
   const saying = sayingOf(ask, context);
-  const rest = planRest(laid.plan, begun.progress, begun.stock);
+  const rest = await restAway(laid.plan, begun.progress, begun.stock);
   if ('misfits' in rest) {
     const [first, ...more] = rest.misfits.map(({ length, planned }) =>
       rowMisfits(
