@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ResumeResult } from '../../commands/floor/parts/resume.ts';
-import { answerTo, firstFloorTo, problemsOf } from '../bot/asked.ts';
+import { answerTo, firstFloorTo, floorTo, problemsOf } from '../bot/asked.ts';
 import type { FloorData } from '../outside/floor-checker-data.ts';
 import { readFloor } from '../outside/floor-checker-data.ts';
 import { checkResume } from '../outside/resume-checker.ts';
@@ -13,7 +13,7 @@ const begun = fc.record({
   deep: fc.integer({ min: 40, max: 180 }),
   notch: fc.constantFrom('', ' - 30 in x 25 in'),
   plank: fc.constantFrom('6 x 48 in, 10 per carton', '7 x 36 in, 12 per carton', '5 x 48 in, 8 per carton, no lock'),
-  pattern: fc.constantFrom('stair-step', 'half', 'thirds', 'offcut-first', 'scattered'),
+  pattern: fc.constantFrom<string>('stair-step', 'half', 'thirds', 'offcut-first'),
   kerf: fc.constantFrom('0', '1/8 in'),
   share: fc.double({ min: 0, max: 0.99, noNaN: true }),
   end: fc.option(fc.integer({ min: 8, max: 35 })),
@@ -29,7 +29,11 @@ function floorOf({ wide, deep, notch, plank, pattern, kerf }: Begun): string {
 }
 
 async function plannedFor(told: Begun): Promise<FloorData> {
-  const read = readFloor(JSON.parse(JSON.stringify(await firstFloorTo(`planks ${floorOf(told)}`))));
+  const read = readFloor(
+    JSON.parse(
+      JSON.stringify(await (told.pattern === 'scattered' ? floorTo : firstFloorTo)(`planks ${floorOf(told)}`)),
+    ),
+  );
   if ('faults' in read) throw new Error(read.faults.join('\n'));
   return read.floor;
 }
@@ -70,10 +74,29 @@ describe('the rest of a floor begun', () => {
     expect(answered - enough).toBeGreaterThan(10);
   });
 
+  it('is legal in a scattered floor, whose plan is the one that stood in the end', async () => {
+    await fc.assert(
+      fc.asyncProperty(begun, async (drawn) => {
+        const told = {
+          ...drawn,
+          pattern: 'scattered',
+          wide: Math.min(drawn.wide, 130),
+          deep: Math.min(drawn.deep, 90),
+          end: null,
+        };
+        const floor = await plannedFor(told);
+        if ((floor.regions[0]?.rows.length ?? 0) < 3) return;
+        const rest = await restFor(told, 2);
+        expect(checkResume(JSON.parse(JSON.stringify(rest)), floor)).toEqual([]);
+      }),
+      { numRuns: 4 },
+    );
+  });
+
   it('takes no more planks when another offcut is at hand', async () => {
     await fc.assert(
       fc.asyncProperty(begun, async (told) => {
-        const floor = await plannedFor({ ...told, pattern: 'stair-step' as const });
+        const floor = await plannedFor({ ...told, pattern: 'stair-step' });
         const rows = floor.regions[0]?.rows.length ?? 0;
         if (rows < 2) return;
         const ask: Begun = { ...told, pattern: 'stair-step', end: null, planks: 1000, offcuts: [] };

@@ -15,7 +15,7 @@ import { worded } from '../../../src/words/cautions.ts';
 import { RESUME } from '../../../src/words/resume.ts';
 import { allLaid, rowMisfits, slantedNotResumed } from '../../../src/words/resume-problems.ts';
 import { brokenBlocks } from './broken.ts';
-import { type LaidFloor, layAsk, sayingOf } from './laid.ts';
+import { type LaidFloor, layAsk, sayingOf, settled } from './laid.ts';
 import { restTables } from './resume-guide.ts';
 import { type Begun, begunFloor } from './resume-told.ts';
 import type { PlanksAsk } from './rules.ts';
@@ -27,11 +27,13 @@ export interface ResumeAsk extends PlanksAsk {
 
 /** The rest of a floor laid as far as told. */
 export async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcome> {
-  const laid = await layAsk(ask, context);
-  if ('problems' in laid) {
-    yield laid;
+  const first = await layAsk(ask, context);
+  if ('problems' in first) {
+    yield first;
     return;
   }
+  // The rows that lie follow the plan that stood in the end.
+  const laid = await settled(first, ask, context);
   const typed = context.told.get('so-far') ?? '';
   const slanted = laid.plan.regions.find(({ outline, frame }) => frame.angle % 90 !== 0 || !isRectilinear(outline));
   if (slanted) {
