@@ -11,26 +11,35 @@ export interface Untold {
   readonly tell: string;
 }
 
-export const UNTOLD = {
-  rooms: { what: 'Rooms', tell: `project room bedroom 11' x 12'6"` },
-  plank: { what: 'Planks and underlay: which plank?', tell: 'project pick plank: 6 x 48 in, 10 per carton' },
-  floor: (rooms: readonly string[]): Untold => ({
-    what: `Tear-out: what lies in ${rooms.join(', ')} now?`,
-    tell: `project room ${rooms[0] ?? ''}, floor: carpet`,
-  }),
-  subfloor: {
-    what: 'Subfloor: squeaks, soft spots and low places are known once the old floor is out',
-    tell: 'level readings: 3/16 in over 10 ft, area: 4 x 6 ft',
-  },
-  doorways: {
-    what: 'Transitions: which doorways does the floor end in?',
-    tell: 'project pick edges doorways: bath 30 in to tile 1/2 in',
-  },
-  trim: {
-    what: 'Baseboards: new ones, and in which lengths?',
-    tell: 'project pick list stock: 8 ft $7.98; 12 ft $12.48',
-  },
-} as const;
+/** What to tell, with examples in the asker's own units. */
+export function untoldIn(units: 'imperial' | 'metric') {
+  const metric = units === 'metric';
+  return {
+    rooms: { what: 'Rooms', tell: metric ? 'project room bedroom 3.4 x 3.8 m' : `project room bedroom 11' x 12'6"` },
+    plank: {
+      what: 'Planks and underlay: which plank?',
+      tell: `project pick plank: ${metric ? '180 x 1220 mm, 8 per carton' : '6 x 48 in, 10 per carton'}`,
+    },
+    floor: (rooms: readonly string[]): Untold => ({
+      what: `Tear-out: what lies in ${rooms.join(', ')} now?`,
+      tell: `project room ${rooms[0] ?? ''}, floor: carpet`,
+    }),
+    subfloor: {
+      what: 'Subfloor: squeaks, soft spots and low places are known once the old floor is out',
+      tell: metric
+        ? 'level readings: 5 mm over 3 m, area: 1.2 x 1.8 m'
+        : 'level readings: 3/16 in over 10 ft, area: 4 x 6 ft',
+    },
+    doorways: {
+      what: 'Transitions: which doorways does the floor end in?',
+      tell: `project pick edges doorways: ${metric ? 'bath 800 mm to tile 10 mm' : 'bath 30 in to tile 1/2 in'}`,
+    },
+    trim: {
+      what: 'Baseboards: new ones, and in which lengths?',
+      tell: `project pick list stock: ${metric ? '2.4 m; 3.6 m' : '8 ft $7.98; 12 ft $12.48'}`,
+    },
+  };
+}
 
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   clear: 'Clear the room',

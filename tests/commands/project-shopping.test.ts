@@ -1,9 +1,11 @@
 /** The shopping list of the demo flat: over all stages, rounded once, ticked off in everyday words. */
 
 import { describe, expect, it } from 'vitest';
-import { UNTOLD } from '../../src/words/shopping.ts';
+import { untoldIn } from '../../src/words/shopping.ts';
 import { type Conversation, conversation, textOf } from '../project/conversation.ts';
 import { flatContent } from '../project/projects.ts';
+
+const UNTOLD = untoldIn('imperial');
 
 interface Line {
   readonly item: string;
@@ -44,6 +46,17 @@ describe('the list', () => {
     await talk.reply(UNTOLD.floor(['bedroom']).tell);
     await talk.reply(UNTOLD.plank.tell);
     expect(textOf(await talk.reply('project shopping'))).not.toContain(UNTOLD.doorways.tell);
+  });
+
+  it('tells it in the asker’s own units', async () => {
+    const talk = await conversation({ ...flatContent(), picks: {} }, { units: 'metric' });
+    const metric = untoldIn('metric');
+    const text = textOf(await talk.reply('project shopping'));
+    for (const { tell } of [metric.plank, metric.subfloor, metric.doorways, metric.trim]) {
+      expect(text).toContain(tell);
+      await talk.reply(tell);
+    }
+    await talk.reply(metric.rooms.tell.replace('bedroom', 'study'));
   });
 
   it('of a project without rooms tells how to begin', async () => {

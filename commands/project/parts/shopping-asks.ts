@@ -8,7 +8,7 @@ import type { Habits } from '../../../src/measure/reading.ts';
 import { readRoomsApart } from '../../../src/measure/room-apart.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, type Room, roomNamed, sameName } from '../../../src/project/room.ts';
-import { UNTOLD, type Untold } from '../../../src/words/shopping.ts';
+import { type Untold, untoldIn } from '../../../src/words/shopping.ts';
 
 export interface ListAsks {
   /** Lines to ask. */
@@ -30,6 +30,7 @@ const OF_PLACES = ['prep squeaks', 'prep patch', 'prep level', 'trim edges'];
 
 /** Kept asks with their rooms as they are now, then what rooms and picks give for the rooms that no kept ask is about. */
 export function listAsks(project: Project, commands: readonly Command[], habits: Habits): ListAsks {
+  const hints = untoldIn(habits.units);
   const kept = keptAsks(project, commands, habits);
   const rooms = inScope(project.rooms);
   const picked = (name: string, option: string): boolean => {
@@ -42,7 +43,7 @@ export function listAsks(project: Project, commands: readonly Command[], habits:
   ).map(ofRooms);
   const asks: string[] = [];
   const untold: Untold[] = [];
-  if (rooms.length === 0 && kept.length === 0) return { asks, untold: [UNTOLD.rooms] };
+  if (rooms.length === 0 && kept.length === 0) return { asks, untold: [hints.rooms] };
   const take = (of: RoomAsks | undefined, name: string, sufficient: boolean, missing: Untold | undefined): void => {
     asks.push(...(of?.asks ?? []));
     if (!of || of.left.length === 0) return;
@@ -52,20 +53,20 @@ export function listAsks(project: Project, commands: readonly Command[], habits:
   for (const group of byFloor(tearout?.left ?? [])) {
     const sufficient = group[0]?.floor !== undefined || picked('prep tearout', 'floor');
     if (sufficient) asks.push(`prep tearout room: ${named(group)}`);
-    else untold.push(UNTOLD.floor(group.map(({ name }) => name)));
+    else untold.push(hints.floor(group.map(({ name }) => name)));
   }
   take(tearout && { ...tearout, left: [] }, 'prep tearout', true, undefined);
   for (const { name, ask } of kept) if (OF_PLACES.includes(name) && !asks.includes(ask)) asks.push(ask);
-  if (!kept.some(({ name }) => name.startsWith('prep ') && OF_PLACES.includes(name))) untold.push(UNTOLD.subfloor);
-  take(planks, 'floor planks', picked('floor planks', 'plank'), UNTOLD.plank);
+  if (!kept.some(({ name }) => name.startsWith('prep ') && OF_PLACES.includes(name))) untold.push(hints.subfloor);
+  take(planks, 'floor planks', picked('floor planks', 'plank'), hints.plank);
   if (!kept.some(({ name }) => name === 'trim edges')) {
     if (picked('trim edges', 'doorways')) asks.push('trim edges');
-    else untold.push(UNTOLD.doorways);
+    else untold.push(hints.doorways);
   }
   const setAgain = (reset?.asks.length ?? 0) > 0;
   asks.push(...(reset?.asks ?? []));
   const newTrim = picked('trim list', 'stock');
-  take(list && setAgain ? { ...list, left: [] } : list, 'trim list', newTrim, UNTOLD.trim);
+  take(list && setAgain ? { ...list, left: [] } : list, 'trim list', newTrim, hints.trim);
   const trimmed = setAgain || newTrim || (list?.asks.length ?? 0) > 0;
   take(trimmed || finish === undefined ? finish : { ...finish, left: [] }, 'trim finish', true, undefined);
   return { asks, untold };
