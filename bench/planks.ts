@@ -13,6 +13,7 @@ import { feet, inches } from '../src/core/length.ts';
 import { checkFloor } from '../tests/outside/floor-checker.ts';
 import { average, type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 import { randomRooms } from './random-rooms.ts';
+import { scatterFigures } from './scatter.ts';
 
 const BOARDS = [
   [6, 48],
@@ -26,7 +27,12 @@ const LIMITS = { gap: inches(0.375), kerf: inches(0.125), stagger: inches(6), mi
 export const planks: Bench = {
   name: 'planks',
   async run(size) {
-    return [...PATTERNS.flatMap((name) => quality(name, size)), ...(await answerTime(size)), ...growth(size)];
+    return [
+      ...PATTERNS.flatMap((name) => quality(name, size)),
+      ...(await answerTime(size)),
+      ...growth(size),
+      ...(await scatterFigures(size)),
+    ];
   },
 };
 

@@ -9,13 +9,16 @@ import { answersFrom, lastAnswerFrom } from './pool.ts';
 
 /** A floor of more planks than this takes over 20 ms. */
 const LARGE = 1500;
+/** Scattered joints are searched from the start. */
+const LARGE_SCATTERED = 250;
 /** Slanted walls or rows take the clipper and try more: so many planks take about as long. */
 const LARGE_SLANTED = 60;
 
 /** The plan of a floor of about so many planks. Throws an Error when the worker that lays a large one dies or overruns. */
 export async function layAway(areas: readonly Area[], plank: Plank, rules: Rules, about: number): Promise<Plan> {
   const slanted = areas.some(({ region, angle }) => isSlanted(region, angle));
-  if (about <= (slanted ? LARGE_SLANTED : LARGE)) return layFloor(areas, plank, rules);
+  const large = slanted ? LARGE_SLANTED : rules.pattern.name === 'scattered' ? LARGE_SCATTERED : LARGE;
+  if (about <= large) return layFloor(areas, plank, rules);
   return lastAnswerFrom<Plan>({ kind: 'floor', areas, plank, rules });
 }
 
