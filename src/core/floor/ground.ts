@@ -42,8 +42,12 @@ export function within(ground: readonly Outline[], { left, right, bottom, top }:
   const paths = ground.map((path) => path.map(([x, y]) => ({ x, y })));
   return (
     intersect(paths, [box], FillRule.EvenOdd)
-      // The clipper gives −0 here and there, which JSON does not keep.
-      .map((path) => path.map(({ x, y }): Point => [x + 0, y + 0]))
+      // The clipper rounds a crossing out of the box now and then, and gives −0, which JSON does not keep.
+      .map((path) => path.map(({ x, y }): Point => [clamped(x, left, right), clamped(y, bottom, top)]))
       .filter((path) => doubleArea(path) !== 0n)
   );
+}
+
+function clamped(value: number, low: number, high: number): number {
+  return Math.min(Math.max(value, low), high) + 0;
 }
