@@ -6,9 +6,11 @@ import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
 import { fullName } from '../../src/bot/command.ts';
 import { parseLine } from '../../src/bot/grammar.ts';
+import { modalOf } from '../../src/discord/modal.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { fill, menu, OTHER, pick, press, slash, typing } from './interactions.ts';
 import { buttonsOf, field, list, textOf } from './json-field.ts';
+import { payloadFlaws } from './payload-flaws.ts';
 import { type Stage, stage } from './stage.ts';
 
 const ROOM = `12' x 14'`;
@@ -85,6 +87,23 @@ describe('a slash command', () => {
     expect(field(field(fields[0], 'component'), 'placeholder')).toBe(`12' x 14'`);
     const filled = fill(String(field(data(form), 'custom_id')), { room: ROOM, plank: PLANK });
     expect(textOf(data(await bot.ask(filled)))).toContain(HEADLINE);
+  });
+
+  it('of every kind, with nothing told, is answered or opens a form that Discord takes', async () => {
+    for (const command of commands) {
+      const first = await bot.ask(slash(fullName(command)));
+      expect([4, 9], fullName(command)).toContain(field(first.body, 'type'));
+    }
+  });
+
+  it('has a form of any details of every command', async () => {
+    for (const command of commands) {
+      const options = Object.keys(command.options.shape);
+      for (let at = 0; at < options.length; at += 5) {
+        const modal = modalOf(command, {}, 'AAAAAAAAAAA', { first: options.slice(at, at + 5), only: true });
+        expect(payloadFlaws('callback', { type: 9, data: modal }), fullName(command)).toEqual([]);
+      }
+    }
   });
 
   it('reads a sentence typed into its first option', async () => {

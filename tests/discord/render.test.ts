@@ -122,7 +122,7 @@ describe('any reply', () => {
         expect(await flawsOf(renderSheets(any), any)).toEqual([]);
         expect(await flawsOf(renderSources(any), any)).toEqual([]);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 

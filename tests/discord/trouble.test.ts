@@ -5,6 +5,7 @@ import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/bot/answer.ts';
 import type { Kept } from '../../src/bot/ports.ts';
 import { Outage } from '../../src/bot/ports.ts';
+import { clientOf } from '../../src/discord/gateway.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { replyTo } from '../bot/asked.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
@@ -288,6 +289,36 @@ describe('what keeps answers', () => {
     };
     const bot = await started({ kept: { get: down, set: down, delete: down, claim: down } });
     expect(textOf(data(await bot.ask(tape())))).toContain('1\' 2"');
+  });
+});
+
+describe('an answer meant for the channel', () => {
+  it('is seen there, and its buttons are everybody’s', async () => {
+    const reply = await replyTo('tape 1 ft + 2 in');
+    const bot = await started({
+      answer: async function* () {
+        yield { ...reply, audience: 'channel' };
+      },
+    });
+    const answered = await bot.ask(tape());
+    expect(Number(field(data(answered), 'flags')) & 64).toBe(0);
+    expect(buttonsOf(data(answered)).map(({ label }) => label)).toEqual(['Sources']);
+    // Kept at the latest once its asker is answered again.
+    await bot.ask(tape());
+    const pressed = await bot.ask(press(buttonsOf(data(answered))[0]?.id ?? '', { user: OTHER }));
+    expect(textOf(data(pressed))).toContain('Sources');
+  });
+});
+
+describe('the client', () => {
+  it('asks for no intents, remembers nobody, and runs the shards it is told', async () => {
+    const client = clientOf({ shards: { first: 2, last: 4, of: 8 } });
+    const { intents, shards, shardCount, allowedMentions } = client.options;
+    expect([intents.bitfield, shards, shardCount, allowedMentions]).toEqual([0, [2, 3, 4], 8, { parse: [] }]);
+    await client.destroy();
+    const bot = await started();
+    await bot.ask(tape());
+    expect(bot.discord.connections).toEqual(['identify']);
   });
 });
 
