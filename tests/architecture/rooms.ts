@@ -49,8 +49,8 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'hono', '@hono/node-server', 'node:*'] },
   main: { rooms: ALL, packages: ['node:*'] },
   bench: {
-    rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/'],
-    packages: ['lmdb', 'pg', '@keyv/redis', 'discord.js', 'node:*'],
+    rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/', 'tests/slack/'],
+    packages: ['lmdb', 'pg', '@keyv/redis', 'discord.js', '@slack/bolt', 'node:*'],
   },
   scripts: { rooms: ALL, packages: ['node:*'] },
 };

@@ -40,7 +40,12 @@ export interface Loopback {
   close(): Promise<void>;
 }
 
-export async function loopback(): Promise<Loopback> {
+/** For a bench: what came in is told and not kept. */
+export interface Telling {
+  heard(told: Call | Responded): void;
+}
+
+export async function loopback(telling?: Telling): Promise<Loopback> {
   const calls: Call[] = [];
   const responded: Responded[] = [];
   const uploads = new Map<string, Buffer>();
@@ -96,15 +101,17 @@ export async function loopback(): Promise<Loopback> {
       };
       const error = refusing(call);
       const body = error === undefined ? { ok: true, ...usual(call) } : { ok: false, error };
-      calls.push(call);
+      if (telling) telling.heard(call);
+      else calls.push(call);
       answer(200, JSON.stringify(body));
     } else if (pathname.startsWith('/upload/')) {
-      uploads.set(pathname.slice('/upload/'.length), bytes);
+      if (!telling) uploads.set(pathname.slice('/upload/'.length), bytes);
       answer(200, 'OK', 'text/plain');
     } else {
       const one = { path: pathname, body: JSON.parse(bytes.toString()) as Record<string, unknown> };
       const { status, text } = responding(one) ?? { status: 200, text: 'ok' };
-      responded.push(one);
+      if (telling) telling.heard(one);
+      else responded.push(one);
       answer(status, text, 'text/plain');
     }
     heard();

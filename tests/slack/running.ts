@@ -1,6 +1,5 @@
 /** Our Slack app, running against Slack on loopback: the real Bolt app behind the real server, and what people do there. */
 
-import { createHmac } from 'node:crypto';
 import { expect } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
@@ -13,6 +12,7 @@ import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { type Loopback, loopback } from './loopback.ts';
 import { sentFlaws } from './payload.ts';
+import { signature } from './signature.ts';
 
 export const SECRET = 'a signing secret';
 export const NOW = 1_800_000_000_000;
@@ -170,11 +170,6 @@ async function whole(url: string, init: RequestInit): Promise<Response> {
 }
 
 const FORM = 'application/x-www-form-urlencoded';
-
-export function signature(body: string, secret: string, stamp: number): Readonly<Record<string, string>> {
-  const hash = createHmac('sha256', secret).update(`v0:${stamp}:${body}`).digest('hex');
-  return { 'x-slack-request-timestamp': `${stamp}`, 'x-slack-signature': `v0=${hash}` };
-}
 
 /** Everything that was shown so far, the latest last: at response addresses and by the Web API. */
 export function shown(slack: Loopback): readonly Readonly<Record<string, unknown>>[] {

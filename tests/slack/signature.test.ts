@@ -1,7 +1,7 @@
 /** The signature that the tests make is Slack's own. */
 
 import { expect, it } from 'vitest';
-import { signature } from './running.ts';
+import { signature } from './signature.ts';
 
 it('the signature of a request is what Slack documents', () => {
   // The worked example of Slack's page "Verifying requests from Slack".
