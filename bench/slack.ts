@@ -14,7 +14,7 @@ import { answer } from '../src/bot/answer.ts';
 import { closePictures, toPng } from '../src/draw/png.ts';
 import { listen, routed } from '../src/host/server.ts';
 import { DEFAULT_HABITS } from '../src/measure/reading.ts';
-import type { SlackPorts } from '../src/slack/ports.ts';
+import type { SlackParts } from '../src/slack/ports.ts';
 import { startSlack } from '../src/slack/start.ts';
 import { closeWorkers } from '../src/solve/pool.ts';
 import { openStore } from '../src/store/store.ts';
@@ -67,6 +67,8 @@ async function clockProcess(): Promise<Clock> {
 }
 
 interface Paces {
+  /** Of the bot's process, ms an ask. */
+  readonly cpu: number;
   readonly alone: readonly number[];
   readonly paced: readonly number[];
   readonly slowestAck: number;
@@ -76,9 +78,12 @@ async function pacesOf(clock: Clock, url: string, ask: Run['ask'], size: Size): 
   const count = size === 'quick' ? 50 : 500;
   const told = { url, secret: SECRET, ask };
   await clock.run({ ...told, count: 30 });
+  const before = process.cpuUsage();
   const alone = await clock.run({ ...told, count });
+  const { user, system } = process.cpuUsage(before);
   const paced = await clock.run({ ...told, count, perSecond: 50 });
-  return { alone: alone.times, paced: paced.times, slowestAck: Math.max(alone.slowestAck, paced.slowestAck) };
+  const cpu = (user + system) / 1000 / count;
+  return { cpu, alone: alone.times, paced: paced.times, slowestAck: Math.max(alone.slowestAck, paced.slowestAck) };
 }
 
 /** A Bolt app with its own receiver that answers everything with one fixed text. */
@@ -111,11 +116,17 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
     faults += 1;
   };
   const store = openStore({ url: '', folder, fault });
-  const ports: SlackPorts = {
-    answer: (invocation) => answer(invocation, commands, { fault, store }),
+  const late = new Set<Promise<unknown>>();
+  const later = (work: Promise<unknown>): void => {
+    late.add(work);
+    void work.finally(() => late.delete(work));
+  };
+  const ports: SlackParts = {
+    answer: (invocation) => answer(invocation, commands, { fault, store, later }),
     commands,
     habits: DEFAULT_HABITS,
     kept: store.kept,
+    shared: false,
     holds: async () => false,
     fault,
     toPng,
@@ -147,6 +158,7 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
   } finally {
     await app.stop();
     await server.close();
+    await Promise.all(late);
     await store.close();
   }
 }
@@ -159,7 +171,7 @@ function buttonValue(message: Readonly<Record<string, unknown>>): string {
 }
 
 /** p50 and p99 at both paces, and how they stand to the bare handler's. */
-function figures(what: string, { alone, paced }: Paces, bare?: Paces): readonly Metric[] {
+function figures(what: string, { cpu, alone, paced }: Paces, bare?: Paces): readonly Metric[] {
   const each = (name: string, times: readonly number[], to: readonly number[] | undefined): readonly Metric[] =>
     ([0.5, 0.99] as const).flatMap((share) => {
       const value = percentile(times, share);
@@ -168,7 +180,8 @@ function figures(what: string, { alone, paced }: Paces, bare?: Paces): readonly 
       if (!to) return [own];
       return [own, metric('slack', `${called}, times the bare one`, value / percentile(to, share), { below: 1.5 })];
     });
-  return [...each('one at a time', alone, bare?.alone), ...each('50 a second', paced, bare?.paced)];
+  const own = metric('slack', `${what}, processor of the bot, ms an ask`, cpu);
+  return [own, ...each('one at a time', alone, bare?.alone), ...each('50 a second', paced, bare?.paced)];
 }
 
 /** What the heap grows by over many asks of many people, once everything that is loaded once is loaded. */

@@ -80,7 +80,7 @@ async function lookAt(store: OpenStore, url: string, fault: Ports['fault']): Pro
 type ChatParts = Pick<Session, 'answer' | 'commands' | 'habits'> & Ports & { readonly kept: Kept };
 
 /** Answers in the chats that were told of, until the process is asked to end. */
-async function chat({ http, slack, discord }: Config, parts: ChatParts): Promise<void> {
+async function chat({ http, slack, discord, store }: Config, parts: ChatParts): Promise<void> {
   await warm(parts);
   const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
   const late = new Set<Promise<unknown>>();
@@ -94,7 +94,8 @@ async function chat({ http, slack, discord }: Config, parts: ChatParts): Promise
   const routes: Route[] = [];
   if (slackIsTold(slack)) {
     const holds = async (asker: Asker): Promise<boolean> => (await openDesk(asker, parts)?.inUse()) !== undefined;
-    const running = await startSlack(slack, { ...told, wait, patience: () => wait(PATIENCE), now: Date.now, holds });
+    const clock = { wait, patience: () => wait(PATIENCE), now: Date.now };
+    const running = await startSlack(slack, { ...told, ...clock, holds, shared: store !== '' });
     closing.unshift(() => running.stop());
     routes.push(...running.pages);
   }
@@ -125,9 +126,11 @@ async function chat({ http, slack, discord }: Config, parts: ChatParts): Promise
 /** Answers once with nobody asking, so that the first who asks does not wait for what is loaded with the first answer. */
 async function warm({ habits, fault }: ChatParts): Promise<void> {
   const asker = { platform: 'terminal', id: 'nobody' } as const;
-  for await (const one of answer({ asker, habits, text: WORKED_ASK }, commands, { fault })) {
-    if (!('blocks' in one)) continue;
-    for (const block of one.blocks) if (block.kind === 'picture') await toPng(block.drawing);
+  for (const text of [WORKED_ASK, 'tape 1 + 2']) {
+    for await (const one of answer({ asker, habits, text }, commands, { fault })) {
+      if (!('blocks' in one)) continue;
+      for (const block of one.blocks) if (block.kind === 'picture') await toPng(block.drawing);
+    }
   }
 }
 

@@ -20,15 +20,24 @@ export function nextTurn(): Promise<void> {
   return new Promise((resolve) => setImmediate(resolve));
 }
 
-/** Whether a deed is to be acted on: true for one delivery of it, in whatever process. */
+/**
+ * Whether a deed is to be acted on: true for one delivery of it, in whatever process. The store is waited for only where it can
+ * know better than this process: another one shares it, or Slack says that this is a repetition, from before a restart perhaps.
+ */
 export async function firstTime({ id, repeated }: Deed, ports: SlackPorts): Promise<boolean> {
-  try {
-    return await ports.kept.claim(`slack:seen:${id}`, SEEN_MILLISECONDS);
-  } catch (cause) {
-    // Without the store a first delivery is still answered, and a repetition is not: twice would be worse than once.
-    ports.fault('slack', cause);
-    return repeated !== true;
-  }
+  if (!ports.isFresh(id)) return false;
+  const claim = async (): Promise<boolean> => {
+    try {
+      return await ports.kept.claim(`slack:seen:${id}`, SEEN_MILLISECONDS);
+    } catch (cause) {
+      // Without the store a first delivery is still answered, and a repetition is not: twice would be worse than once.
+      if (!(cause instanceof Outage)) ports.fault('slack', cause);
+      return repeated !== true;
+    }
+  };
+  if (ports.shared || repeated) return claim();
+  ports.later(claim());
+  return true;
 }
 
 /** Acts once; what goes wrong is told to whoever runs the bot and, by its reference, to the asker. Never rejects. */

@@ -12,6 +12,12 @@ export interface SlackPorts {
   readonly commands: readonly Command[];
   readonly habits: Invocation['habits'];
   readonly kept: Kept;
+  /** Whether other processes share the store, and so may be sent the same deed. */
+  readonly shared: boolean;
+  /** Whether an id has not been seen by this process. */
+  isFresh(id: string): boolean;
+  /** Takes work that nobody waits for, and sees that it is done before the end. */
+  later(work: Promise<unknown>): void;
   /** Whether the asker has a project in use, whose rooms and picks fill what is not told. */
   holds(asker: Asker): Promise<boolean>;
   fault(reference: string, cause: unknown): void;
@@ -23,6 +29,9 @@ export interface SlackPorts {
   /** Milliseconds since 1970. */
   now(): number;
 }
+
+/** What main hands in; the rest is made at the start. */
+export type SlackParts = Omit<SlackPorts, 'isFresh' | 'later'>;
 
 /** Whoever did something in Slack, with what is needed to answer. */
 export interface Party {

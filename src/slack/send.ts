@@ -4,6 +4,7 @@ import type { Answer } from '../bot/answer.ts';
 import { accountKey } from '../bot/invocation.ts';
 import { keepAnswer, mintId } from '../bot/kept-answer.ts';
 import { keepDraft } from '../bot/kept-draft.ts';
+import { Outage } from '../bot/ports.ts';
 import type { Reply } from '../reply/reply.ts';
 import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';
@@ -29,16 +30,20 @@ export async function sendAnswers({ text, answers }: Asked, party: Party, ports:
   const post = postTo(party.client, party.where, ports.now);
   const id = mintId();
   let before: Posted | undefined;
+  let keeping: Promise<void> = Promise.resolve();
   for await (const { value: answer, final } of settled(answers, ports.patience)) {
     const shown = 'audience' in answer && answer.audience === 'channel';
-    const kept = await keep(id, answer, { text, shown }, party, ports);
-    const showing = { id: kept ? id : undefined, shown };
-    const pictures = final && 'blocks' in answer ? await picturesOf(answer, party.client, ports) : undefined;
     if (!final && shown) continue;
+    // Kept while it is sent, for the store takes its time to be sure; one after the other, so that the last one stays.
+    keeping = keeping.then(() => keep(id, answer, { text, shown }, party, ports));
+    const showing = { id, shown };
+    const pictures = final && 'blocks' in answer ? await picturesOf(answer, party.client, ports) : undefined;
     const messages = render(answer, showing);
-    const withPictures = pictures ? render(answer, { ...showing, pictures: pictures.files }) : messages;
+    const drawn = pictures !== undefined && pictures.files.size > 0;
+    const withPictures = drawn ? render(answer, { ...showing, pictures: pictures.files }) : messages;
     before = await sendAll({ messages, withPictures, pictures, shown }, post, before, party, ports);
   }
+  await keeping;
 }
 
 /** Shows a kept answer to the channel; whether it could be posted there. */
@@ -118,14 +123,14 @@ async function sendPlain(
   return { posted: stands, left: true };
 }
 
-/** Keeps what the buttons of an answer need; false when the store does not take it, and then there are no buttons. */
+/** Keeps what the buttons of an answer need. Where the store does not take it, they tell so when they are pressed. */
 async function keep(
   id: string,
   answer: Answer,
   { text, shown }: { readonly text: string; readonly shown: boolean },
   { asker }: Party,
   ports: SlackPorts,
-): Promise<boolean> {
+): Promise<void> {
   const by = accountKey(asker);
   try {
     if ('headline' in answer) await keepAnswer(ports.kept, id, { by, text, reply: answer, shown });
@@ -133,10 +138,9 @@ async function keep(
       if (answer.form) await keepDraft(ports.kept, id, { by, form: answer.form });
       await keepMended(ports.kept, id, { by, ask: answer.problems[0].fix });
     }
-    return true;
   } catch (cause) {
-    ports.fault(id, cause);
-    return false;
+    // The store tells of its own outages, once and not for every ask.
+    if (!(cause instanceof Outage)) ports.fault(id, cause);
   }
 }
 

@@ -2,9 +2,10 @@
 
 import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@slack/bolt';
 import { InstallProvider } from '@slack/oauth';
+import { freshIds } from './fresh.ts';
 import { type Installations, installationsIn } from './installations.ts';
 import { installPages, type Page } from './oauth.ts';
-import type { SlackPorts } from './ports.ts';
+import type { SlackParts, SlackPorts } from './ports.ts';
 import { receive } from './receive.ts';
 import { FetchReceiver } from './receiver.ts';
 import { EVENTS_PATH } from './register.ts';
@@ -55,9 +56,15 @@ export function slackLacks(settings: SlackSettings): readonly string[] {
 }
 
 /** Starts. Rejects when something is missing, a key is none, or Slack refuses the token. */
-export async function startSlack(settings: SlackSettings, ports: SlackPorts): Promise<RunningSlack> {
+export async function startSlack(settings: SlackSettings, parts: SlackParts): Promise<RunningSlack> {
   const lacks = slackLacks(settings);
   if (lacks.length > 0) throw new Error(`Slack cannot start without:\n${lacks.join('\n')}`);
+  const begun = new Set<Promise<unknown>>();
+  const later = (work: Promise<unknown>): void => {
+    begun.add(work);
+    void work.finally(() => begun.delete(work)).catch(() => undefined);
+  };
+  const ports: SlackPorts = { ...parts, isFresh: freshIds(), later };
   const logger = loggerOf(ports);
   const clientOptions: webApi.WebClientOptions = {
     logger,
@@ -82,11 +89,10 @@ export async function startSlack(settings: SlackSettings, ports: SlackPorts): Pr
     deferInitialization: true,
     ...(installer ? { authorize: installer.authorize } : { token: settings.botToken }),
   });
-  const begun = new Set<Promise<void>>();
   app.use(async ({ next }) => {
     const done = next();
-    begun.add(done);
-    await done.finally(() => begun.delete(done));
+    later(done);
+    await done;
   });
   app.error(async (cause) => ports.fault('slack', cause));
   receive(app, ports);

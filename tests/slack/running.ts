@@ -6,7 +6,7 @@ import { answer } from '../../src/bot/answer.ts';
 import type { Kept } from '../../src/bot/ports.ts';
 import { type Listening, listen, routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import type { SlackPorts } from '../../src/slack/ports.ts';
+import type { SlackParts } from '../../src/slack/ports.ts';
 import { type SlackSettings, startSlack } from '../../src/slack/start.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
@@ -50,7 +50,7 @@ export interface Posting {
 export async function running(
   over: {
     readonly settings?: Partial<SlackSettings>;
-    readonly ports?: Partial<SlackPorts>;
+    readonly ports?: Partial<SlackParts>;
     /** Whether the asker keeps the demo flat. */
     readonly flat?: boolean;
   } = {},
@@ -63,11 +63,12 @@ export async function running(
   };
   const asker = { platform: 'slack', id: 'U1', workspace: 'T1' } as const;
   const flat = over.flat === true ? await demoPorts(asker, fault) : { fault };
-  const ports: SlackPorts = {
+  const ports: SlackParts = {
     answer: (invocation) => answer(invocation, commands, flat),
     commands,
     habits: DEFAULT_HABITS,
     kept,
+    shared: false,
     fault,
     holds: async () => over.flat === true,
     toPng: async () => PNG,
