@@ -28,9 +28,6 @@ export function routed(routes: readonly Route[], fault: (cause: unknown) => void
   return app;
 }
 
-/** Milliseconds for what runs to finish when the server closes. */
-const GRACE = 5000;
-
 /** A server that listens; `port` is the one taken where 0 was asked. */
 export interface Listening {
   readonly port: number;
@@ -55,7 +52,5 @@ function closed(server: Server): Promise<void> {
   return new Promise((resolve, reject) => {
     server.close((cause) => (cause ? reject(cause) : resolve()));
     server.closeIdleConnections();
-    // A connection opened ahead of its first request counts as busy, and would hold the end for as long as it likes.
-    setTimeout(() => server.closeAllConnections(), GRACE).unref();
   });
 }

@@ -7,37 +7,28 @@ import { createGenerator } from 'ts-json-schema-generator';
 
 const types = join(dirname(createRequire(import.meta.url).resolve('@slack/types/package.json')), 'dist', 'index.d.ts');
 
-let made: { readonly block: ValidateFunction; readonly view: ValidateFunction } | undefined;
-
-function schemas(): NonNullable<typeof made> {
-  if (made) return made;
-  const of = (type: string): ValidateFunction => {
-    const schema = createGenerator({
-      path: types,
-      type,
-      skipTypeCheck: true,
-      additionalProperties: false,
-    }).createSchema(type);
-    return new Ajv({ strict: false, allErrors: false }).compile(JSON.parse(JSON.stringify(schema)));
-  };
-  made = { block: of('KnownBlock'), view: of('View') };
-  return made;
-}
+// Made while the file is loaded: it takes seconds, and no hook or test should be the one that waits for it.
+const [block, view] = ['KnownBlock', 'View'].map((type) => {
+  const schema = createGenerator({ path: types, type, skipTypeCheck: true, additionalProperties: false }).createSchema(
+    type,
+  );
+  return new Ajv({ strict: false, allErrors: false }).compile(JSON.parse(JSON.stringify(schema)));
+});
 
 /** Blocks that are none of Slack's, each with what is wrong. */
 export function blocksUnlikeTypes(blocks: readonly unknown[]): readonly string[] {
-  const { block } = schemas();
-  return blocks.flatMap((one) => (block(one) ? [] : [`${JSON.stringify(one).slice(0, 300)}: ${told(block)}`]));
+  if (!block) throw new Error('no schema of blocks');
+  return blocks.flatMap((one) => (block(one) ? [] : [`${JSON.stringify(one).slice(0, 300)}: ${flawsIn(block)}`]));
 }
 
 /** What is wrong with a view; its blocks are looked at one by one, for the type of a view lets any block pass. */
-export function viewUnlikeTypes(view: { readonly blocks?: readonly unknown[] }): readonly string[] {
-  const { view: whole } = schemas();
-  const own = whole(view) ? [] : [`a view: ${told(whole)}`];
-  return [...own, ...blocksUnlikeTypes(view.blocks ?? [])];
+export function viewUnlikeTypes(told: { readonly blocks?: readonly unknown[] }): readonly string[] {
+  if (!view) throw new Error('no schema of views');
+  const own = view(told) ? [] : [`a view: ${flawsIn(view)}`];
+  return [...own, ...blocksUnlikeTypes(told.blocks ?? [])];
 }
 
-function told({ errors }: ValidateFunction): string {
+function flawsIn({ errors }: ValidateFunction): string {
   return (errors ?? [])
     .map(({ instancePath, message }) => `${instancePath} ${message}`)
     .join('; ')
