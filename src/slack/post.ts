@@ -42,11 +42,11 @@ export function postTo(client: webApi.WebClient, where: Where, now: () => number
       return undefined;
     used += 1;
     const thread = where.thread === undefined ? {} : { thread_ts: where.thread };
-    const answered = await fetch(response.url, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ ...message, ...how, ...thread }),
-    });
+    const body = JSON.stringify({ ...message, ...how, ...thread });
+    const headers = { 'content-type': 'application/json' };
+    // A connection lost on the way leaves the other ways.
+    const answered = await fetch(response.url, { method: 'POST', headers, body }).catch(() => undefined);
+    if (!answered) return undefined;
     const told = await answered.text();
     if (told.includes('invalid_blocks')) return { by: 'refused' };
     // An address that does not take one answer takes no other.

@@ -8,11 +8,15 @@ import { type Listening, listen, routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import type { SlackParts } from '../../src/slack/ports.ts';
 import { type SlackSettings, startSlack } from '../../src/slack/start.ts';
+import { replyTo } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { type Loopback, loopback } from './loopback.ts';
 import { sentFlaws } from './payload.ts';
 import { signature } from './signature.ts';
+
+// The first sum loads what sums need, which may hold this process for seconds: before any request waits for it.
+await replyTo('tape 1 + 2');
 
 export const SECRET = 'a signing secret';
 export const NOW = 1_800_000_000_000;

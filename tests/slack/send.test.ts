@@ -69,6 +69,13 @@ describe('a response address', () => {
     });
   });
 
+  it('that cannot be reached: the answer comes in the channel', async () => {
+    app = await running();
+    await app.slash('tape 1 + 2', { response_url: 'http://127.0.0.1:1/gone' });
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'chat.postEphemeral'));
+    expect(app.faults).toEqual([]);
+  });
+
   it('is used five times at most, and not after half an hour', async () => {
     let now = NOW;
     app = await running({ ports: { now: () => now } });
