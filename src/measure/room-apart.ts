@@ -1,11 +1,13 @@
 /** Rooms told together, taken apart: each as a name and a text that reads the same by itself, whoever reads it. */
 
+import { roomExample, roomOnlyAmongOthers } from '../words/room-problems.ts';
 import { unitIn } from './length.ts';
 import type { Read, Reading, Units } from './reading.ts';
-import { read } from './reading.ts';
+import { read, unread } from './reading.ts';
 import { namedPieces, readRooms } from './room.ts';
 import { plainSigns } from './room-plain.ts';
 import { gathered } from './room-region.ts';
+import { cornersLess } from './room-slant.ts';
 
 /** One room: its name, and its shape without the name. `named` is whether the name was typed. */
 export interface RoomApart {
@@ -24,29 +26,35 @@ export function roomTold({ name, text }: Pick<RoomApart, 'name' | 'text'>): stri
 export function readRoomsApart(text: string, reading: Reading): Read<readonly RoomApart[]> {
   const whole = readRooms(text, reading);
   if (!whole.ok) return whole;
-  const regions = gathered(namedPieces(text, plainSigns(text), '').pieces);
+  const regions = gathered(namedPieces(text, cornersLess(plainSigns(text)), '').pieces);
   const groups = new Map<number, { from: number; to: number; shapes: string[]; name: string; named: boolean }>();
-  regions.forEach(({ group, name, piece, notches }, i) => {
+  regions.forEach(({ group, name, piece, notches, bays }, i) => {
     const shape = outlineOf(whole.value.rooms[i]);
-    const to = (notches.at(-1) ?? piece).to;
+    const to = Math.max(...[piece, ...notches, ...bays].map((part) => part.to));
     const before = groups.get(group);
     if (!before) groups.set(group, { from: piece.from, to, shapes: [shape], name, named: piece.name !== '' });
     else groups.set(group, { ...before, to, shapes: [...before.shapes, shape] });
   });
   const unit = unitIn(text) ?? (whole.value.units === 'metric' ? 'm' : 'ft');
-  return read(
-    [...groups.values()].map(({ from, to, shapes, name, named }) => {
-      const typed = tidy(text.slice(from, to));
-      const bare = named ? withoutName(typed, name) : typed;
-      const candidates = [bare, `${bare} ${unit}`, withUnits(bare, unit), typed, `${typed} ${unit}`];
-      const same = (candidate: string, units: readonly Units[]): boolean =>
-        units.every((one) => sameShapes(roomTold({ name, text: candidate }), shapes, one, reading));
-      const found =
-        candidates.find((candidate) => same(candidate, ['imperial', 'metric'])) ??
-        candidates.find((candidate) => same(candidate, [reading.habits.units]));
-      return { name, text: found ?? typed, named };
-    }),
-  );
+  const apart = [...groups.values()].map(({ from, to, shapes, name, named }) => {
+    const typed = tidy(text.slice(from, to));
+    const bare = named ? withoutName(typed, name) : typed;
+    const candidates = [bare, `${bare} ${unit}`, withUnits(bare, unit), typed, `${typed} ${unit}`];
+    const same = (candidate: string, units: readonly Units[]): boolean =>
+      units.every((one) => sameShapes(roomTold({ name, text: candidate }), shapes, one, reading));
+    const found =
+      candidates.find((candidate) => same(candidate, ['imperial', 'metric'])) ??
+      candidates.find((candidate) => same(candidate, [reading.habits.units]));
+    return { name, text: found, typed, named };
+  });
+  // Kept otherwise than it was told, a room would be wrong in every answer to come.
+  const [lost] = apart.filter(({ text: found }) => found === undefined);
+  if (lost) {
+    const { units, decimal } = reading.habits;
+    const fix = roomExample(units === 'metric', decimal);
+    return unread({ option: reading.option, got: lost.typed, expected: roomOnlyAmongOthers(fix), fix });
+  }
+  return read(apart.map(({ name, text: found = '', named }) => ({ name, text: found, named })));
 }
 
 function sameShapes(text: string, shapes: readonly string[], units: Units, reading: Reading): boolean {

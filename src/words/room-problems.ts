@@ -9,6 +9,10 @@ export function noRoom(example: string): string {
   return `A room is its two sides, such as ${example}, or “walk” and its walls with a right or left turn between them.`;
 }
 
+export function roomOnlyAmongOthers(example: string): string {
+  return `By itself this room would be read otherwise. Tell it alone, each side with its unit, such as ${example}.`;
+}
+
 export function textTooLong(most: string): string {
   return `At most ${most} characters of rooms are read at once: ask about a part of them at a time.`;
 }

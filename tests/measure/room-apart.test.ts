@@ -37,6 +37,14 @@ describe('rooms apart', () => {
       ],
     ],
     ['living 12x14 + 3x6 closet', [['living', '12 x 14 ft + 3 x 6 ft closet']]],
+    [
+      `living 14' x 12' with a bay 8' x 2' at 45°; hall 3 x 11`,
+      [
+        ['living', `14' x 12' with a bay 8' x 2' at 45°`],
+        ['hall', '3 x 11 ft'],
+      ],
+    ],
+    ['den 12x14 with a clipped corner 2x2', [['den', '12x14 with a clipped corner 2x2 ft']]],
     ['2nd bedroom: 10 x 11 ft', [['2nd bedroom', '10 x 11 ft']]],
     ['3,8 x 4,2 m bedroom', [['bedroom', '3,8 x 4,2 m']]],
     [
@@ -52,6 +60,9 @@ describe('rooms apart', () => {
     'hall 3 x 11; bedroom 12x14 - 3x4; living 15x12 + 6x2 bay',
     `upstairs hall 3'6 x 14 and living 12'6 x 14 + bay 6x2; "kids" 10x11`.replaceAll('"', ''),
     'room 1: 12x14; room 2: 3 x 11; den 12.5 by 13',
+    'hall 3 x 11; living 14 x 12 with a bay 8x2 at 60°; den 12x14 less a 2x2 corner cut diagonally',
+    'den 12x14 with a clipped corner 2x2; living 4,2 x 3,6 m with a bay 2 x 0,5',
+    'den walk 10 right 10 right diagonal 2 x 2 8 right 12 right',
     'bay walk 12 right 10 right 5 left 4 right 7 right; hall 3 x 11',
     'hall 3 x 4.5; bath 1.5 x 2.2 m',
   ])('read the same, one by one and by anybody: %s', (text) => {
