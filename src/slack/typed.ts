@@ -35,5 +35,5 @@ function withoutCode(text: string): string {
 
 /** Without the command that starts an ask in a channel, typed out of habit. */
 function withoutName(text: string): string {
-  return text.replace(/^\/?floorhand(?![\p{L}-])[\s:,]*/iu, '');
+  return text.replace(/^[\s:,]+/, '').replace(/^\/?floorhand(?![\p{L}-])[\s:,]*/iu, '');
 }
