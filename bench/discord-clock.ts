@@ -32,7 +32,9 @@ discord.onRequest(({ token, body, files, kind }) => {
   // A defer is no answer: what replaces it is.
   if (!one || !token || (kind === 'callback' && field(body, 'type') === 5)) return;
   begun.delete(token);
-  one.done({ time: performance.now() - one.at, body: field(body, 'data') ?? body, files: files.size });
+  const ran = { time: performance.now() - one.at, body: field(body, 'data') ?? body, files: files.size };
+  // The response to the bot goes out before another interaction does.
+  setImmediate(() => one.done(ran));
 });
 
 let strangers = 0;
