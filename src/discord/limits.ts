@@ -46,13 +46,12 @@ export const COMMAND_CHARACTERS = 8000;
 export const AUTOCOMPLETE_CHOICES = 25;
 export const CHOICE_TEXT = 100;
 
-/** Milliseconds: a first response is taken for 3 s, a token for 15 min. */
-export const RESPONSE_TIME = 3000;
-/** Of which the store is waited for so long: once for whether this is the first delivery, once for what a press is about. */
+/** Milliseconds. A first response is taken for 3 s, of which the store is waited for so long: once for whether this is the first delivery, once for what a press is about. */
 export const CLAIM_TIME = 900;
 export const LOOK_UP_TIME = 1400;
 /** What nobody waits for may take longer: the store gives up by itself before. */
 export const KEEP_TIME = 10_000;
+/** How long a token is good for further messages. */
 export const TOKEN_TIME = 15 * 60 * 1000;
 /** Discord sends a request once or a few times, within seconds: older ones are somebody else's. */
 export const REPLAY_WINDOW = 5 * 60 * 1000;

@@ -44,12 +44,15 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
   let desk: Desk | undefined;
   const isFresh = freshIds();
   const shared = settings.publicKey !== undefined;
+  let open = true;
   const take = (interaction: APIInteraction, rest: REST): void => {
+    if (!open) return;
     desk ??= { wait: waitOnClock, ...parts, shared, isFresh, wire: wireOf(rest) };
     const done = receive(interaction, desk).finally(() => begun.delete(done));
     begun.add(done);
   };
   const ended = async (): Promise<void> => {
+    open = false;
     await Promise.all(begun);
   };
   const { publicKey } = settings;

@@ -4,6 +4,7 @@ import type { APIApplicationCommand } from 'discord-api-types/v10';
 import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { fullName, optionsOf } from '../../src/bot/command.ts';
+import { COMMAND_CHARACTERS } from '../../src/discord/limits.ts';
 import { charactersOf, registered } from '../../src/discord/register.ts';
 import { differenceOf, register, registeredThere, wantedIn } from '../../src/discord/registration.ts';
 import { restOf } from '../../src/discord/start.ts';
@@ -17,7 +18,7 @@ const all = registered(commands);
 describe('the menus', () => {
   it.each(all.map((command) => [command.name, command] as const))('%s is as Discord takes it', (_name, command) => {
     expect(payloadFlaws('command', command)).toEqual([]);
-    expect(charactersOf(command)).toBeLessThanOrEqual(8000);
+    expect(charactersOf(command)).toBeLessThanOrEqual(COMMAND_CHARACTERS);
     expect(command).toMatchObject({ integration_types: [0, 1], contexts: [0, 1, 2] });
   });
 
