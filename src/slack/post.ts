@@ -28,8 +28,16 @@ export interface Post {
   response(): ResponseUrl | undefined;
 }
 
-/** What Slack says when an app may not post in a channel. */
-const CLOSED = ['not_in_channel', 'channel_not_found', 'is_archived', 'user_not_in_channel', 'restricted_action'];
+/** What Slack says when an app may not post in a channel, or what it would replace is deleted. */
+const CLOSED = [
+  'not_in_channel',
+  'channel_not_found',
+  'is_archived',
+  'user_not_in_channel',
+  'restricted_action',
+  'message_not_found',
+  'cant_update_message',
+];
 
 export function postTo(client: webApi.WebClient, where: Where, now: () => number): Post {
   let used = where.response?.used ?? 0;
@@ -75,10 +83,13 @@ export function postTo(client: webApi.WebClient, where: Where, now: () => number
     async toAsker(message, before) {
       const { channel, user, thread } = where;
       if (before?.by === 'message') {
-        return refusable(async () => {
-          await client.chat.update({ channel: before.channel, ts: before.ts, ...payload(message) });
-          return before;
-        });
+        const updated = await open(() =>
+          refusable(async () => {
+            await client.chat.update({ channel: before.channel, ts: before.ts, ...payload(message) });
+            return before;
+          }),
+        );
+        if (updated) return updated;
       }
       const replace = before?.by === 'response' && where.response?.replaces === true;
       const responded = await respond(message, { response_type: 'ephemeral', replace_original: replace });

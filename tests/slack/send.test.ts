@@ -241,4 +241,19 @@ describe('better answers', () => {
       text: 'Better.',
     });
   });
+
+  it('come anew where the first was deleted meanwhile', async () => {
+    const { send, end, late } = await slow();
+    const reply = await replyTo('tape 1 + 2');
+    await app.event({ type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', text: 'x' });
+    send(reply);
+    late();
+    await app.slack.until(() => shown(app.slack).length === 1);
+    app.slack.refuse(({ method }) => (method === 'chat.update' ? 'message_not_found' : undefined));
+    send({ ...reply, headline: 'Better.' });
+    end();
+    await app.slack.until(() => app.slack.calls.filter(({ method }) => method === 'chat.postMessage').length === 2);
+    expect(app.slack.calls.at(-1)?.args).toMatchObject({ channel: 'D1', text: 'Better.' });
+    expect(app.faults).toEqual([]);
+  });
 });
