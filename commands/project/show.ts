@@ -2,8 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
-import { noProject } from '../../src/words/project-problems.ts';
-import { atDesk, problem, saidIn } from './parts/at-desk.ts';
+import { atDesk, noneInUse, problem } from './parts/at-desk.ts';
 import { ONE_IN_USE, projectNamed, projectOption } from './parts/named.ts';
 import { projectReply } from './parts/reply.ts';
 import { headlineOf, nextAsks, pageOf } from './parts/shown.ts';
@@ -17,7 +16,7 @@ export default defineCommand({
   run: ({ project: name }, context) =>
     atDesk(context, async (desk) => {
       const found = name === ONE_IN_USE ? await desk.inUse() : projectNamed(name, await desk.mine(), 'show');
-      if (!found) return problem(noProject(saidIn(context)));
+      if (!found) return problem(await noneInUse(context, desk));
       if ('problem' in found) return problem(found.problem);
       const actions = nextAsks(found);
       return projectReply(context, { headline: headlineOf(found), blocks: pageOf(found), actions, project: found });

@@ -44,7 +44,8 @@ export default defineCommand({
       return doneOr(context, done, (said, after) => {
         const nothing = what === 'redo' ? PROJECT.nothingToRedo : PROJECT.nothingToUndo;
         const words = what === 'redo' ? PROJECT.redone : PROJECT.undone;
-        const actions = what === 'redo' ? [undo] : [redo];
+        const list = { label: NEXT.undoList, ask: 'project undo list' };
+        const actions = [what === 'redo' ? undo : redo, ...(after.history.length > 0 ? [list] : [])];
         return projectReply(context, {
           headline: said === undefined ? nothing : words(said),
           actions: said === undefined ? [] : actions,

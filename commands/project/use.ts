@@ -8,6 +8,7 @@ import { CHANGED, NEXT, PROJECT } from '../../src/words/project.ts';
 import { atDesk, problem } from './parts/at-desk.ts';
 import { projectNamed } from './parts/named.ts';
 import { projectReply } from './parts/reply.ts';
+import { nextAsks } from './parts/shown.ts';
 
 export default defineCommand({
   group: 'project',
@@ -33,7 +34,7 @@ export default defineCommand({
         const parts = { state: { kind: 'active' as const } };
         await desk.change('own', () => ({ parts, said: CHANGED.unarchived, result: undefined }), found.id);
       }
-      const actions = [{ label: NEXT.show, ask: 'project show' }];
+      const actions = [{ label: NEXT.show, ask: 'project show' }, ...nextAsks(found)];
       return projectReply(context, { headline: PROJECT.inUse(found.name), actions, project: found });
     }),
 });

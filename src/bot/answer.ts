@@ -104,7 +104,7 @@ function wholeAsk(here: Here, text: string, written: Invocation['written']): Who
   const { commands, holdings, desk } = here;
   const { habits, project } = holdings;
   // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
-  const said = desk && written !== 'message' ? projectSaid(text, commands, habits, project !== undefined) : undefined;
+  const said = desk && written !== 'message' ? projectSaid(text, commands, habits, project) : undefined;
   const parsed = parse(said ?? text, written, habits, commands);
   const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
   if (!known) return unread(parsed, commands);

@@ -1,10 +1,12 @@
 /** Everyday sentences about a project, as the line of the command that does it. */
 
 import type { Habits } from '../measure/reading.ts';
-import { readRooms } from '../measure/room.ts';
+import type { Project } from '../project/project.ts';
 import type { Command } from './command.ts';
-import { fullName } from './command.ts';
+import { fullName, typedName } from './command.ts';
 import { jobSaid } from './job-said.ts';
+import { roomsSaid } from './rooms-said.ts';
+import { settingsSaid } from './settings-said.ts';
 
 const PLEASE =
   "(?:please |ok(?:ay)?,? |now |and |then |let'?s |can you |could you |i want to |i'd like to |i would like to )*";
@@ -50,41 +52,90 @@ const SAYINGS: readonly Saying[] = [
   { said: /^use (?:my |the )?project (?:called )?(?<name>.+?)[.!]?$/i, line: ({ name = '' }) => `project use ${name}` },
   { said: /^delete (?:my |the |this )?project[.!]?$/i, line: () => 'project delete' },
   {
+    said: /^delete (?:my |the )?project (?:called )?(?<name>.+?)[.!]?$/i,
+    line: ({ name = '' }) => `project delete ${name}`,
+  },
+  { said: /^(?:archive|put away) (?:my |the |this )?project[.!]?$/i, line: () => 'project archive' },
+  {
+    said: /^(?:restore|bring back|undelete) (?:my |the )?(?:deleted )?project[.!]?$/i,
+    line: () => 'project restore',
+  },
+  {
+    said: /^(?:restore|bring back|undelete) (?:my |the )?project (?:called )?(?<name>.+?)[.!]?$/i,
+    line: ({ name = '' }) => `project restore ${name}`,
+  },
+  {
+    said: /^(?:rename|call) (?:my |the |this )?project (?:to |as )?(?<name>.+?)[.!]?$/i,
+    line: ({ name = '' }) => `project rename ${name}`,
+  },
+  { said: /^copy (?:my |the |this )?project[.!]?$/i, line: () => 'project copy' },
+  {
+    said: /^copy (?:my |the |this )?project (?:as |to |for )?(?<name>.+?)[.!]?$/i,
+    line: ({ name = '' }) => `project copy ${name}`,
+  },
+  {
+    said: /^(?:no project|(?:use |work without |leave |close |stop using )(?:no |the |my |a )?project)[.!]?$/i,
+    line: () => 'project use none',
+  },
+  {
+    said: /^(?:what(?:'s| has| was|) changed|(?:show |list )?(?:me )?(?:the |my |all )?(?:last )?changes|history)[?.!]?$/i,
+    line: () => 'project undo list',
+  },
+  { said: /^(?:spend|spending|costs|budget)[?.!]?$/i, line: () => 'project spend' },
+  { said: /^log[?.!]?$/i, line: () => 'project log' },
+  { said: /^(?:found|findings)[?.!]?$/i, line: () => 'project found' },
+  { said: /^(?:show )?(?:my |the )?picks?[?.!]?$/i, line: () => 'project pick' },
+  { said: /^(?:show |list )?(?:my |the |all )?rooms[?.!]?$/i, line: () => 'project room' },
+  {
+    said: /^(?:(?:show|export|download|give|send)(?: me)? )?(?:all )?(?:of )?my ?data[?.!]?$/i,
+    line: () => 'project mydata',
+  },
+  {
+    said: /^(?:delete|remove|erase) (?:all )?(?:of )?(?:my data|(?:everything|all)(?: (?:about|on|of) me)?|me)[.!]?$/i,
+    line: () => 'project mydata do: forget',
+  },
+  {
     said: /^what(?: do you| have you)? (?:know|kept|keep|stored?|saved?) (?:about|of|on) me[?.!]?$/i,
     line: () => 'project mydata',
   },
   { said: /^forget (?:me|all about me|everything(?: about me)?)[.!]?$/i, line: () => 'project mydata do: forget' },
 ];
 
-const ADD =
-  /^add (?:a |an |the |my |another |room )*(?<room>.+?)(?: to (?:my |the )?(?:project|flat|home|house|list))?[.!]?$/i;
-const SCOPE =
-  /^(?:(?:exclude|leave out) (?:the )?(?<except>[\p{L}\d' -]{1,40}?)|leave (?:the )?(?<left>[\p{L}\d' -]{1,40}?) (?:as it is|out(?: of (?:it|the job|scope))?|alone)|(?:the )?(?<out>[\p{L}\d' -]{1,40}?) (?:is out of scope|stays as it is|is out of the job))[.!]?$/iu;
+/** Names of project commands that mean nothing else at the start of a line. */
+const BARE = /^(?:spend|log|pick(?! up\b)|shopping|progress) [^\s:]/i;
 
-/** The line that does what a sentence about a project says; undefined for any other text. Rooms go to a project in use. */
+/** The line that does what a sentence about a project says; undefined for any other text. Rooms and news go to the project in use. */
 export function projectSaid(
   text: string,
   commands: readonly Command[],
   habits: Habits,
-  inUse: boolean,
+  project: Pick<Project, 'rooms' | 'picks'> | undefined,
 ): string | undefined {
   if (text.length > 400 || !commands.some((command) => fullName(command) === 'project new')) return undefined;
   const said = text
     .trim()
+    // Rooms are told one a line.
+    .replace(/[;,]?\s*[\r\n]\s*/g, '; ')
     .replace(/\s+/g, ' ')
     .replaceAll('’', "'")
     .replace(new RegExp(`^${PLEASE}`, 'i'), '');
+  const line = lineOf(said, commands, habits, project);
+  return line === text.trim() ? undefined : line;
+}
+
+function lineOf(
+  said: string,
+  commands: readonly Command[],
+  habits: Habits,
+  project: Pick<Project, 'rooms' | 'picks'> | undefined,
+): string | undefined {
   for (const { said: pattern, line } of SAYINGS) {
     const found = pattern.exec(said);
     if (found) return line(found.groups ?? {});
   }
-  if (!inUse) return undefined;
-  const job = jobSaid(said);
-  if (job !== undefined) return job;
-  const { except, left, out } = SCOPE.exec(said)?.groups ?? {};
-  const name = except ?? left ?? out;
-  if (name !== undefined) return `project room ${name} out of scope`;
-  const room = ADD.exec(said)?.groups?.room;
-  const reading = { option: 'room', habits, note: () => undefined };
-  return room !== undefined && /\d/.test(room) && readRooms(room, reading).ok ? `project room add ${room}` : undefined;
+  const settings = settingsSaid(said);
+  if (settings !== undefined || !project) return settings;
+  const job = jobSaid(said) ?? (BARE.test(said) ? `project ${said}` : undefined);
+  const asks = commands.some((command) => said.toLowerCase().startsWith(`${typedName(command)} `));
+  return job ?? (asks ? undefined : roomsSaid(said, project, habits));
 }

@@ -19,8 +19,16 @@ export function nothingKeptHere(got: string): Problem {
   return ask(got, 'Projects are not kept here: whoever runs this has given it no place to keep them.', 'help');
 }
 
-export function noProject(got: string): Problem {
-  return ask(got, 'You have no project in use. Start one, or take one into use.', START_ASK);
+/** `other`: the project of theirs that is meant most likely, to be taken into use or brought back. */
+export function noProject(got: string, other?: { readonly name: string; readonly deleted: boolean }): Problem {
+  if (!other) return ask(got, 'You have no project in use. Start one.', START_ASK);
+  return other.deleted
+    ? ask(
+        got,
+        `You have no project in use; “${other.name}” is deleted. Bring it back, or start another.`,
+        `project restore ${other.name}`,
+      )
+    : ask(got, 'You have no project in use. Take one into use, or start another.', `project use ${other.name}`);
 }
 
 export function notAllowed(got: string): Problem {
@@ -58,6 +66,15 @@ export function tooManyProjects(name: string, most: number, oldest: string): Pro
   );
 }
 
+/** Those that were deleted lately are still kept. */
+export function tooManyDeleted(name: string, most: number, days: number): Problem {
+  return ask(
+    name,
+    `With those deleted in the last ${days} days you have ${most} projects, which is the most that are kept. Bring one back and change it, or wait until one is gone for good.`,
+    'project list',
+  );
+}
+
 export function tooManyRoomsKept(got: string, most: number): Problem {
   return ask(got, `A project has at most ${most} rooms: remove one, or start another project.`, 'project room list');
 }
@@ -91,12 +108,20 @@ export function roomNotRead(got: string): Problem {
   return ask(
     got,
     'Tell a room by its name and sides, such as “bedroom 12 x 14”; or what to do with one: remove, floor, doors, note, out of scope.',
-    'project room bedroom 12 x 14 ft',
+    `project room ${/^\p{L}[\p{L} ]{0,30}$/u.test(got) ? got : 'bedroom'} 12 x 14 ft`,
   );
 }
 
 export function tooManyNotes(name: string, most: number): Problem {
-  return ask(name, `A room has at most ${most} notes.`, `project room ${name}`);
+  return ask(name, `A room has at most ${most} notes: remove one first.`, `project room ${name} remove note 1`);
+}
+
+export function noteUnknown(name: string, number: number, count: number): Problem {
+  return ask(
+    String(number),
+    count === 0 ? `There are no notes of ${name}.` : `The notes of ${name} have the numbers 1 to ${count}.`,
+    count === 0 ? `project room ${name}` : `project room ${name} remove note ${count}`,
+  );
 }
 
 export function noteTooLong(got: string, most: number, fix: string): Problem {

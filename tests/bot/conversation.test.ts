@@ -171,6 +171,54 @@ describe('a project told in a few messages', () => {
     expect((await say('undo')).headline).toBe('There is no change to take back.');
   });
 
+  it('keeps rooms and a plank that are told with no command, and what is said of a room later', async () => {
+    const { say } = talk();
+    await say('start a project called Flat');
+    expect((await say(`hall 3'6" x 14'; living 14' x 12' with a bay 8' x 2' at 45°`)).headline).toMatch(
+      /^Hall added: 3'6" x 14'; living added: 14' x 12' with a bay 8' x 2' at 45°/,
+    );
+    await say('we picked 7 x 48 in planks, 10 per carton');
+    await say('the hall is 4 x 14 ft');
+    await say('remove the living');
+    expect((await say('planks')).data).toEqual(
+      (await say('planks room: hall 4 x 14 ft, plank: 7 x 48 in planks, 10 per carton')).data,
+    );
+  });
+
+  it('takes a note of a room back by its number', async () => {
+    const { say, answer } = talk();
+    await say('project new Flat, rooms: bedroom 11x12');
+    await say('project room bedroom note squeaks');
+    await say('project room bedroom note cable in the wall');
+    expect(JSON.stringify((await say('project room bedroom')).blocks)).toContain('1. squeaks; 2. cable in the wall');
+    expect(problemsOf(await answer('project room remove note 3 of bedroom'))[0]?.fix).toBe(
+      'project room bedroom remove note 2',
+    );
+    expect((await say('project room bedroom remove note 1')).headline).toBe('Bedroom: no longer noted: squeaks.');
+    expect((await say('project room clear notes of the bedroom')).headline).toBe('Bedroom: notes removed.');
+    expect((await say('project show')).data).toMatchObject({ rooms: [{ notes: [] }] });
+  });
+
+  it('says what to do first where none is in use: bring back the one just deleted, or take one', async () => {
+    const { say, answer, ports } = talk();
+    expect(problemsOf(await answer('undo'))[0]?.fix).toBe('project new Upstairs flat');
+    await say('project new One');
+    await say('project new Two');
+    await say('delete my project');
+    expect(problemsOf(await answer('undo'))[0]?.fix).toBe('project restore Two');
+    ports.clock.now += 2 * 86_400_000;
+    expect(problemsOf(await answer('undo'))[0]?.fix).toBe('project use One');
+    expect((await say('project use One')).headline).toMatch(/filled from “One”/);
+  });
+
+  it('names the room again that is told without its sides, and reads a name between marks', async () => {
+    const { say, answer } = talk();
+    await say('project new Flat');
+    expect(problemsOf(await answer('project room study'))[0]?.fix).toBe('project room study 12 x 14 ft');
+    expect((await say('project room “study” 3,2 x 4 m')).headline).toBe('Study added: 3,2 x 4 m.');
+    expect((await say('project room “Top” 12’6” x 14’6”')).headline).toBe('Top added: 12’6” x 14’6”.');
+  });
+
   it('works in metric, with commas, by settings', async () => {
     const { say } = talk();
     await say('project settings units: metric, decimal: comma, currency: EUR, mistakes: 5 %');

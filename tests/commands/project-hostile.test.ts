@@ -8,7 +8,7 @@ import { parseLine } from '../../src/bot/grammar.ts';
 import type { Asker } from '../../src/bot/invocation.ts';
 import { readLabel } from '../../src/measure/label.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import { LIMITS } from '../../src/project/limits.ts';
+import { DAY, LIMITS } from '../../src/project/limits.ts';
 import { personCodec } from '../../src/project/person.ts';
 import { projectCodec } from '../../src/project/project.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
@@ -137,6 +137,21 @@ describe('limits', () => {
     for (const line of ['project new One more', 'project copy One more', 'project copy'])
       expect(problemsOf(await say(line))[0]).toMatchObject({ fix: 'project delete Flat 0' });
     expect((await replyTo('project list', { asker: ANN, ports })).headline).toBe('20 projects.');
+    await replyTo('project delete Flat 0', { asker: ANN, ports });
+    await replyTo('project new One more', { asker: ANN, ports });
+    expect(problemsOf(await say('project restore Flat 0'))[0]).toMatchObject({ fix: 'project delete Flat 1' });
+  });
+
+  it('of deleted projects are told, and never offer what does not help', async () => {
+    const ports = portsInMemory(throwing);
+    for (let i = 0; i < LIMITS.projectsDeleted; i++) {
+      await replyTo(`project new Flat ${i}`, { asker: ANN, ports });
+      await replyTo('project delete', { asker: ANN, ports });
+    }
+    const more = () => answerTo('project new One more', { asker: ANN, ports });
+    expect(problemsOf(await more())[0]).toMatchObject({ fix: 'project list' });
+    ports.clock.now += (LIMITS.restore + 1) * DAY;
+    expect(problemsOf(await more())).toEqual([]);
   });
 
   it('of rooms, notes and picks', async () => {

@@ -2,7 +2,9 @@
 
 import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
 import type { Desk, Done } from '../../../src/bot/desk.ts';
+import { DAY } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
 import { noProject, notAllowed, nothingKeptHere } from '../../../src/words/project-problems.ts';
 
 /** Runs a command at the asker's desk; a problem where nothing is kept. */
@@ -17,8 +19,19 @@ export function inProject(
 ): Promise<Outcome> {
   return atDesk(context, async (desk) => {
     const project = await desk.inUse();
-    return project ? run(project, desk) : { problems: [noProject(saidIn(context))] };
+    return project ? run(project, desk) : problem(await noneInUse(context, desk));
   });
+}
+
+/** What to do first where no project is in use: the one deleted within a day is meant, or the last begun. */
+export async function noneInUse(context: Context, desk: Desk): Promise<Problem> {
+  const mine = await desk.mine();
+  const deleted = mine
+    .flatMap(({ name, state }) => (state.kind === 'deleted' ? [{ name, at: state.at, deleted: true }] : []))
+    .sort((one, other) => other.at - one.at)[0];
+  const live = mine.filter(({ state }) => state.kind !== 'deleted').at(-1);
+  const justNow = deleted !== undefined && desk.now() - deleted.at < DAY;
+  return noProject(saidIn(context), live && !justNow ? { name: live.name, deleted: false } : deleted);
 }
 
 /** What a change came to; a problem where the project is gone or is not the asker's to change. */

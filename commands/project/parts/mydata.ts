@@ -53,7 +53,10 @@ export async function broughtIn(text: string, desk: Desk, context: Context): Pro
   const read = exportSchema.safeParse(parsed(text) ?? (await unpacked(text)));
   if (!read.success) return problem(importUnread(text));
   const mine = await desk.mine();
-  if (mine.length + read.data.projects.length > LIMITS.projects) return problem(importTooMany(LIMITS.projects));
+  const live = mine.filter(({ state }) => state.kind !== 'deleted');
+  const fits = (kept: number, most: number): boolean => kept + read.data.projects.length <= most;
+  if (!fits(live.length, LIMITS.projects) || !fits(mine.length, LIMITS.projectsDeleted))
+    return problem(importTooMany(LIMITS.projects));
   const names: string[] = [];
   for (const content of read.data.projects) {
     const name = freeName(content.name, await desk.mine());
@@ -71,6 +74,7 @@ export async function forgotten(confirm: string, desk: Desk, context: Context): 
     return projectReply(context, {
       headline: MYDATA.sure(mine.length),
       blocks: [{ kind: 'facts', facts: [{ label: MYDATA.confirm, value: ask }] }],
+      actions: mine.length > 0 ? [{ label: NEXT.copyOut, ask: 'project mydata' }] : [],
     });
   }
   await desk.forget();

@@ -8,7 +8,13 @@ import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { folded, sameName } from '../../../src/project/room.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { nameDeleted, nameTaken, projectUnknown, tooManyProjects } from '../../../src/words/project-problems.ts';
+import {
+  nameDeleted,
+  nameTaken,
+  projectUnknown,
+  tooManyDeleted,
+  tooManyProjects,
+} from '../../../src/words/project-problems.ts';
 
 /** The name of a project to be. */
 export const newNameOption = (summary: string, standard?: string) =>
@@ -44,7 +50,17 @@ export function projectNamed(name: string, among: readonly Project[], command: s
 export function nameProblem(name: string, mine: readonly Project[]): Problem | undefined {
   const same = mine.find((project) => sameName(project.name, name));
   if (same) return same.state.kind === 'deleted' ? nameDeleted(same.name) : nameTaken(same.name);
-  return mine.length >= LIMITS.projects ? tooManyProjects(name, LIMITS.projects, mine[0]?.name ?? '') : undefined;
+  return countProblem(name, mine);
+}
+
+/** Why there cannot be one project more; undefined where there can. Those deleted are in nobody's way until they are very many. */
+export function countProblem(name: string, mine: readonly Project[]): Problem | undefined {
+  const live = mine.filter(({ state }) => state.kind !== 'deleted');
+  const [oldest] = live;
+  if (oldest && live.length >= LIMITS.projects) return tooManyProjects(name, LIMITS.projects, oldest.name);
+  return mine.length >= LIMITS.projectsDeleted
+    ? tooManyDeleted(name, LIMITS.projectsDeleted, LIMITS.restore)
+    : undefined;
 }
 
 /** A name like this that no project has yet. */

@@ -5,12 +5,12 @@ import type { Made } from '../../../src/bot/desk.ts';
 import type { Deed } from '../../../src/project/may.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { noProject, notAllowed, nothingKeptHere } from '../../../src/words/project-problems.ts';
-import { saidIn } from './at-desk.ts';
+import { noneInUse, saidIn } from './at-desk.ts';
 
 /** The project in use. */
 export async function projectHere(context: Context): Promise<Project | Problems> {
   if (!context.desk) return { problems: [nothingKeptHere(saidIn(context))] };
-  return (await context.desk.inUse()) ?? { problems: [noProject(saidIn(context))] };
+  return (await context.desk.inUse()) ?? { problems: [await noneInUse(context, context.desk)] };
 }
 
 /** The project after a change of it, with what the change gives. */

@@ -13,7 +13,9 @@ export type RoomDeed =
   | { readonly do: 'remove'; readonly name: string }
   | { readonly do: 'rename'; readonly name: string; readonly to: string }
   | { readonly do: 'scope'; readonly name: string; readonly within: boolean }
-  | { readonly do: 'fact'; readonly name: string; readonly fact: RoomFact; readonly text: string };
+  | { readonly do: 'fact'; readonly name: string; readonly fact: RoomFact; readonly text: string }
+  /** `note` as told: its number, counted from 1, or all of them. */
+  | { readonly do: 'unnote'; readonly name: string; readonly note: number | 'all' };
 
 const OUT =
   /^(?:is |it |it's |that |should be |to be )*(?:out(?: of (?:the )?(?:scope|job|project))?|not in (?:the )?(?:scope|job)|stays?(?: as (?:it is|is))?|stays put|(?:is )?left(?: as (?:it is|is))?|leave(?: as (?:it is|is))?|as it is|excluded|not (?:included|part of (?:it|the job))|skip(?:ped)?|untouched|no new floor)[.!]?$/;
@@ -26,11 +28,20 @@ const FACTS: readonly (readonly [RoomFact, RegExp])[] = [
   ['note', /^(?:has )?notes?\s*[:=]?\s+(.+)$/is],
 ];
 
+const NOTE_GONE =
+  '(?:remove|delete|drop|clear|forget) (?:(?:the |all )?notes?(?: (?:no\\.? ?)?(?<note>\\d{1,2}))?|all the notes)';
+const NOTE_GONE_OF = new RegExp(`^${NOTE_GONE} (?:of|from|in) (?:the )?(?<name>.+)$`, 'i');
+const NOTE_GONE_HERE = new RegExp(`^${NOTE_GONE}$`, 'i');
+/** A name between marks, which no inches stand before. */
+const QUOTED_NAME = /(?<=^|[\s;,])["“”„]([\p{L}][\p{L}\p{N} '’-]*)["“”]/gu;
+
 /** What a text says is to be done. A text that says nothing of this is taken for rooms and their shapes. */
 export function roomSaid(text: string, rooms: Rooms): RoomDeed {
-  const said = text.trim().replace(/\s+/g, ' ');
+  const said = text.trim().replace(/\s+/g, ' ').replace(QUOTED_NAME, '$1');
   if (/^(?:|list|all|rooms?|show)$/i.test(said)) return { do: 'list' };
   const bare = said.replace(/^(?:please )?(?:the )?room (?=\S)/i, '').replace(/^(?:show|what is) (?=\S)/i, '');
+  const noted = NOTE_GONE_OF.exec(bare)?.groups;
+  if (noted) return { do: 'unnote', name: nameOf(noted.name ?? ''), note: noteOf(noted.note) };
   const verb =
     /^(add|new|edit|change|set|update|remove|delete|drop|rename|leave|skip|exclude|include|note)\b[: ]*(.*)$/is.exec(
       bare,
@@ -84,6 +95,8 @@ function factOf(text: string, rooms: Rooms): RoomDeed | undefined {
   if (!found) return undefined;
   const { name, rest } = found;
   if (rest === '') return { do: 'show', name };
+  const noted = NOTE_GONE_HERE.exec(rest)?.groups;
+  if (noted) return { do: 'unnote', name, note: noteOf(noted.note) };
   if (OUT.test(rest.toLowerCase())) return { do: 'scope', name, within: false };
   if (IN.test(rest.toLowerCase())) return { do: 'scope', name, within: true };
   for (const [fact, pattern] of FACTS) {
@@ -118,6 +131,10 @@ function nameAt(text: string, rooms: Rooms): { readonly name: string; readonly r
       .replace(/^room(?: |$)/i, '')
       .trim(),
   };
+}
+
+function noteOf(number: string | undefined): number | 'all' {
+  return number === undefined ? 'all' : Number(number);
 }
 
 function nameOf(text: string): string {

@@ -19,6 +19,7 @@ import type { Problem } from '../../../src/reply/problem.ts';
 import { CHANGED } from '../../../src/words/project.ts';
 import {
   noteTooLong,
+  noteUnknown,
   roomNameTaken,
   roomNotRead,
   roomsTooLong,
@@ -52,6 +53,8 @@ export function roomStep(rooms: Rooms, deed: RoomDeed, reading: Reading): RoomSt
       const next = changedRoom(rooms, room.name, { inScope: deed.within });
       return fits(next, [(deed.within ? CHANGED.scopeIn : CHANGED.scopeOut)(room.name)]);
     }
+    case 'unnote':
+      return withoutNote(rooms, room, deed.note);
     case 'fact':
       return withFact(rooms, room, deed.fact, oneLine(deed.text));
   }
@@ -100,7 +103,7 @@ function renamed(rooms: Rooms, room: Room, to: string, reading: Reading): RoomSt
   if (!read || read.name !== to || read.text !== room.text || again.ok === false || again.value.length !== 1)
     return {
       problem: again.ok
-        ? roomNotRead(to)
+        ? { ...roomNotRead(to), fix: `project room ${room.name}` }
         : { ...again.problems[0], option: 'ask', got: to, fix: `project room ${room.name}` },
     };
   return {
@@ -128,6 +131,15 @@ function withFact(rooms: Rooms, room: Room, fact: RoomFact, text: string): RoomS
   return { rooms: changedRoom(rooms, room.name, { [fact]: text }), said: [CHANGED.roomFact(room.name, words, text)] };
 }
 
+function withoutNote(rooms: Rooms, room: Room, which: number | 'all'): RoomStep {
+  const gone = which === 'all' ? undefined : room.notes[which - 1];
+  if (which !== 'all' && gone === undefined) return { problem: noteUnknown(room.name, which, room.notes.length) };
+  if (room.notes.length === 0) return { rooms, said: [] };
+  const notes = which === 'all' ? [] : room.notes.filter((_, i) => i !== which - 1);
+  const said = gone === undefined ? CHANGED.notesGone(room.name) : CHANGED.noteGone(room.name, gone);
+  return { rooms: changedRoom(rooms, room.name, { notes }), said: [said] };
+}
+
 /** Rooms that still fit into one ask. */
 function fits(rooms: Rooms, said: readonly string[]): RoomStep {
   return roomsText(inScope(rooms)).length > LIMITS.roomsTold
@@ -137,7 +149,7 @@ function fits(rooms: Rooms, said: readonly string[]): RoomStep {
 
 /** What to type for a room that is not there: one that is, or the new room as it was meant. */
 function fixFor(deed: RoomDeed, first: string | undefined): string {
-  if (deed.do === 'scope' && /^\p{L}[\p{L} ]{0,30}$/u.test(deed.name))
+  if (deed.do === 'scope' && !/^(?:all|every)/i.test(deed.name) && /^\p{L}[\p{L} ]{0,30}$/u.test(deed.name))
     return `project room ${deed.name} 5 x 8 ft${deed.within ? '' : ', scope: out'}`;
   return first === undefined ? 'project room bedroom 12 x 14 ft' : `project room ${first}`;
 }

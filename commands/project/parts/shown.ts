@@ -21,7 +21,7 @@ export function roomTable(rooms: Project['rooms']): readonly Block[] {
     text,
     floor,
     openings,
-    notes.join('; '),
+    notes.length > 1 ? notes.map((note, i) => `${i + 1}. ${note}`).join('; ') : notes.join(),
   ]);
   const used = PROJECT.roomColumns.map((_, column) => column < 2 || rows.some((row) => row[column] !== ''));
   const cells = (row: readonly string[]): readonly string[] => row.filter((_, column) => used[column]);
@@ -45,6 +45,12 @@ export function nextAsks({ rooms, picks }: Project): readonly Action[] {
   return [
     ...(ready ? [] : [{ label: NEXT.addRoom, ask: 'project room bedroom 12 x 14 ft' }]),
     ...(picks.plank === undefined ? [{ label: NEXT.pick, ask: 'project pick plank: 6 x 48 in, 10 per carton' }] : []),
-    ...(ready && picks.plank !== undefined ? [{ label: NEXT.planks, ask: 'planks' }] : []),
+    ...(ready && picks.plank !== undefined
+      ? [
+          { label: NEXT.planks, ask: 'planks' },
+          { label: NEXT.shopping, ask: 'project shopping' },
+          { label: NEXT.progress, ask: 'project progress' },
+        ]
+      : []),
   ];
 }

@@ -3,9 +3,8 @@
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Project, ProjectState } from '../../../src/project/project.ts';
 import type { Action } from '../../../src/reply/reply.ts';
-import { noProject } from '../../../src/words/project-problems.ts';
-import { atDesk, doneOr, problem, saidIn } from './at-desk.ts';
-import { ONE_IN_USE, projectNamed } from './named.ts';
+import { atDesk, doneOr, noneInUse, problem } from './at-desk.ts';
+import { countProblem, ONE_IN_USE, projectNamed } from './named.ts';
 import { projectReply } from './reply.ts';
 
 interface Stating {
@@ -23,12 +22,21 @@ interface Stating {
 /** Puts the project of a name, or the one in use, into a state. */
 export function stated(name: string, context: Context, stating: Stating): Promise<Outcome> {
   return atDesk(context, async (desk) => {
-    const among = (await desk.mine()).filter(({ state }) => stating.from.includes(state.kind));
+    const mine = await desk.mine();
+    const among = mine.filter(({ state }) => stating.from.includes(state.kind));
     const [only, ...more] = among;
     const unnamed = stating.from.includes('deleted') ? (more.length === 0 ? only : undefined) : await desk.inUse();
     const found = name === ONE_IN_USE ? unnamed : projectNamed(name, among, stating.command);
-    if (!found) return problem(noProject(saidIn(context)));
+    if (!found) return problem(await noneInUse(context, desk));
     if ('problem' in found) return problem(found.problem);
+    const full =
+      found.state.kind === 'deleted'
+        ? countProblem(
+            found.name,
+            mine.filter((one) => one !== found),
+          )
+        : undefined;
+    if (full) return problem(full);
     const parts = { state: stating.to(desk.now()) };
     const done = await desk.change('own', () => ({ parts, said: stating.said, result: undefined }), found.id);
     return doneOr(context, done, async (_result, project: Project) => {
