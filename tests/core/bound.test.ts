@@ -62,7 +62,11 @@ describe('bound', () => {
               [0, rows * PLANK.width],
             ],
           ]);
-          const { best, area, row } = boundOf([slabs], PLANK, { kerf: ticks(kerf), minRip: ticks(2) });
+          const { best, area, row } = boundOf([slabs], PLANK, {
+            kerf: ticks(kerf),
+            minEnd: ticks(0),
+            minRip: ticks(2),
+          });
           const least = fewest(
             Array.from({ length: rows }, () => run),
             kerf,
@@ -94,7 +98,7 @@ describe('bound', () => {
               [0, 30],
             ],
           ]);
-          const { best } = boundOf([slabs], PLANK, { kerf: ticks(kerf), minRip: ticks(2) });
+          const { best } = boundOf([slabs], PLANK, { kerf: ticks(kerf), minEnd: ticks(0), minRip: ticks(2) });
           expect(best).toBeLessThanOrEqual(fewest([long, short, short], kerf));
         },
       ),
@@ -113,6 +117,10 @@ describe('bound', () => {
       ],
     ]);
     const board: Plank = { width: ticks(96), length: ticks(768), perCarton: 1, lock: 'click' };
-    expect(boundOf([run], board, { kerf: ticks(2), minRip: ticks(32) })).toEqual({ area: 1, row: 1, best: 1 });
+    expect(boundOf([run], board, { kerf: ticks(2), minEnd: ticks(0), minRip: ticks(32) })).toEqual({
+      area: 1,
+      row: 1,
+      best: 1,
+    });
   });
 });

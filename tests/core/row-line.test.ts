@@ -23,7 +23,7 @@ describe('row line', () => {
     fc.assert(
       fc.property(levels, fc.integer({ min: 1, max: WIDTH }), (walls, least) => {
         const narrowest = (line: number): number => Math.min(...walls.map((wall) => stripBeside(wall, line, WIDTH)));
-        const chosen = chooseRowLine(walls, WIDTH, least);
+        const chosen = chooseRowLine(walls, WIDTH, least, 0);
         const best = Math.max(...Array.from({ length: WIDTH }, (_, line) => narrowest(line)));
         if (narrowest(0) >= least) expect(chosen).toBe(0);
         else if (best >= least) expect(narrowest(chosen)).toBe(best);
@@ -41,12 +41,22 @@ describe('row line', () => {
     );
   });
 
+  it('starts at the wall and leaves a sliver beside a short one, where a plank is notched', () => {
+    const walls = [
+      { v: 0, side: 'floor' as const, spans: [{ from: 0, to: 90 }] },
+      { v: WIDTH - 1, side: 'floor' as const, spans: [{ from: 40, to: 49 }] },
+      { v: 4 * WIDTH, side: 'ceiling' as const, spans: [{ from: 0, to: 90 }] },
+    ];
+    expect(chooseRowLine(walls, WIDTH, 2, 10)).toBe(0);
+    expect(chooseRowLine(walls, WIDTH, 2, 9)).not.toBe(0);
+  });
+
   it('balances first and last row of a rectangle: (width + remainder) / 2 (common practice)', () => {
     const walls = [
       { v: 0, side: 'floor' as const, spans: [{ from: 0, to: 9 }] },
       { v: 4 * WIDTH + 2, side: 'ceiling' as const, spans: [{ from: 0, to: 9 }] },
     ];
-    const line = chooseRowLine(walls, WIDTH, 8);
+    const line = chooseRowLine(walls, WIDTH, 8, 0);
     expect(walls.map((wall) => stripBeside(wall, line, WIDTH))).toEqual([13, 13]);
   });
 });

@@ -15,6 +15,8 @@ export interface Column {
 export interface RowWall {
   readonly v: number;
   readonly floorward: boolean;
+  /** Its longest stretch without a break. */
+  readonly longest: number;
 }
 
 /**
@@ -85,10 +87,14 @@ export function areaWithin(ground: readonly Column[], u: Interval, v: Interval):
 
 /** Every level at which a wall of the ground runs along the rows, once a side. */
 export function rowWalls(ground: readonly Column[]): RowWall[] {
-  const spans = ground.flatMap((column) => column.spans);
-  const lows = [...new Set(spans.map(([low]) => low))].map((v) => ({ v, floorward: true }));
-  const highs = [...new Set(spans.map(([, high]) => high))].map((v) => ({ v, floorward: false }));
-  return [...lows, ...highs];
+  return ([0, 1] as const).flatMap((end) => {
+    const levels = [...new Set(ground.flatMap(({ spans }) => spans.map((span) => span[end])))];
+    return levels.map((v): RowWall => {
+      const along = ground.filter(({ spans }) => spans.some((span) => span[end] === v));
+      const stretches = merge(along.map(({ low, high }) => [low, high]));
+      return { v, floorward: end === 0, longest: Math.max(...stretches.map(([low, high]) => high - low)) };
+    });
+  });
 }
 
 function faultsOfLoop(loop: readonly PointData[], way: 1 | -1): string[] {

@@ -96,7 +96,7 @@ export function handLaidNook(): FloorData {
   };
 }
 
-/** One row of 40 × 6 round a post: the hole of 2 × 2 keeps 4 × 4 clear, and leaves strips of 1 above and below it. */
+/** One row of 40 × 6 round a post: the hole of 6 × 2 keeps 8 × 4 clear, and leaves strips of 1, 8 long, above and below it. */
 export function handLaidPost(): FloorData {
   const post: RegionData = {
     ...upright('post', [
@@ -107,10 +107,10 @@ export function handLaidPost(): FloorData {
     ]),
     holes: [
       [
-        [19, 2],
-        [19, 4],
-        [21, 4],
-        [21, 2],
+        [17, 2],
+        [17, 4],
+        [23, 4],
+        [23, 2],
       ],
     ],
     rows: [{ v: 0, height: 6, pieces: pieces('full', [0, 40, 1, 'any']) }],

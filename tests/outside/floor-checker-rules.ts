@@ -56,9 +56,14 @@ function shortEnds(floor: FloorData, rows: readonly RowRuns[]): Breach[] {
   );
 }
 
-/** The strip between a wall and the row line on its open side, within the row that holds the wall. */
+/**
+ * The strip between a wall and the row line on its open side, within the row that holds the wall. Beside a wall that is shorter
+ * than a plank is wide, or than the shortest end piece, a plank is notched and no strip lies.
+ */
 function thinStrips(floor: FloorData, ground: readonly Column[], rows: readonly RowRuns[]): Breach[] {
-  return rowWalls(ground).flatMap(({ v, floorward }) =>
+  const notch = Math.max(floor.plank.width, floor.rules.minEnd);
+  const walls = rowWalls(ground).filter(({ longest }) => longest >= notch);
+  return walls.flatMap(({ v, floorward }) =>
     rows.flatMap(({ row: { v: line, height } }, row) => {
       const beside = floorward ? v >= line && v < line + height : v > line && v <= line + height;
       const [low, high] = floorward ? [v, line + height] : [line, v];

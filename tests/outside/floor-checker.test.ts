@@ -85,6 +85,25 @@ describe('ground', () => {
     ]);
   });
 
+  it('a plank is notched round what is shorter than the shortest end piece: no strip lies there', () => {
+    const narrower = faultsAfter(handLaidPost(), (f) =>
+      set(regionOf(f, 0), {
+        holes: [
+          [
+            [18, 2],
+            [18, 4],
+            [23, 4],
+            [23, 2],
+          ],
+        ],
+      }),
+    );
+    expect(narrower).toEqual([
+      'post, row 0: minRip is told broken at 1 and is not',
+      'post, row 0: minRip is told broken at 5 and is not',
+    ]);
+  });
+
   it.each<[string, [number, number][], string]>([
     [
       'counter-clockwise',

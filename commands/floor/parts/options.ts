@@ -52,7 +52,7 @@ export const layingOptions = {
     most: millimetres(2000),
   }),
   'narrowest-strip': length({
-    summary: 'Narrowest strip along a wall that runs with the rows',
+    summary: 'Narrowest strip along a wall that runs with the rows; round posts and jambs planks are notched',
     standard: '2 in',
     example: '3 in',
     least: nothing,

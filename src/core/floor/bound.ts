@@ -5,7 +5,7 @@ import { distinctLines } from './row-line.ts';
 import { sliceRows } from './row-slice.ts';
 import { type Slab, slabArea } from './slab.ts';
 import { type Strip, stripsOf } from './strip.ts';
-import { wallLevels } from './wall-level.ts';
+import { leastWall, wallLevels } from './wall-level.ts';
 
 /** One way to slice a region: Σ(run + kerf·⌈run/plank⌉) over its runs, and the ripped stretches among them. */
 interface Slicing {
@@ -22,7 +22,7 @@ interface Slicing {
 export function boundOf(
   regions: readonly (readonly Slab[])[],
   plank: Plank,
-  rules: Pick<Rules, 'kerf' | 'minRip'>,
+  rules: Pick<Rules, 'kerf' | 'minEnd' | 'minRip'>,
 ): Omit<Bound, 'proven'> {
   const square = BigInt(plank.length) * BigInt(plank.width);
   const total = regions.reduce((sum, slabs) => sum + slabArea(slabs), 0n);
@@ -65,9 +65,12 @@ function costOf(strip: Strip, plank: Plank, kerf: number): number {
   return strip.length + kerf * (Math.ceil(strip.length / plank.length) + 1);
 }
 
-/** Half for each of two strips in a plank's width; nothing where a third may fit. */
-function halves(plank: Plank, { kerf, minRip }: Pick<Rules, 'kerf' | 'minRip'>): Weight {
-  return ({ height, keeps }) => {
+/** Half for each of two strips in a plank's width; nothing where a third may fit, nor for what a short wall may leave narrower than any strip. */
+function halves(plank: Plank, rules: Pick<Rules, 'kerf' | 'minEnd' | 'minRip'>): Weight {
+  const { kerf, minRip } = rules;
+  const short = leastWall(plank, rules);
+  return ({ height, length, keeps }) => {
+    if (height < minRip && length < short) return 0;
     if (height + kerf + minRip > plank.width) return 1;
     const anyEdge = plank.lock === 'none' || keeps === 'none';
     return anyEdge && height + 2 * minRip + 2 * kerf <= plank.width ? 0 : 0.5;

@@ -5,7 +5,7 @@ import { jointLine } from './pattern.ts';
 import type { SlicedRow } from './row-slice.ts';
 import { endOf, isJointed, jointsOf, type Run, tooNear, withinPlank } from './run.ts';
 import { scatterBreaches } from './scatter-rule.ts';
-import { stripBeside, type WallLevel } from './wall-level.ts';
+import { leastWall, longWalls, stripBeside, type WallLevel } from './wall-level.ts';
 
 /** One region's layout as far as the rules go. */
 export interface Layout {
@@ -25,7 +25,7 @@ export function brokenRules(layout: Layout, plank: Plank, rules: Rules): readonl
   const tell = (rule: BrokenRule['rule'], row: number, at: number): void => {
     broken.push({ rule, region: layout.name, row, at });
   };
-  for (const level of layout.levels) {
+  for (const level of longWalls(layout.levels, leastWall(plank, rules))) {
     if (stripBeside(level, layout.line, plank.width) < rules.minRip)
       tell('minRip', rowBeside(layout.rows, level), level.v);
   }

@@ -18,7 +18,7 @@ export type Pattern =
   | { readonly name: 'offcut-first' }
   | { readonly name: 'scattered' };
 
-/** What a layout must keep. `minRip` holds along every wall parallel to the rows, jogs included. */
+/** What a layout must keep. `minRip` holds along every wall parallel to the rows, jogs included, that is no shorter than `leastWall`. */
 export interface Rules {
   readonly gap: Length;
   readonly kerf: Length;

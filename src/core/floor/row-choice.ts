@@ -3,6 +3,7 @@
 import type { Plank, Rules } from './floor.ts';
 import { lineClasses } from './row-line.ts';
 import { type Sliced, slicedAt } from './sliced.ts';
+import { leastWall } from './wall-level.ts';
 
 /** Choices over all regions are tried up to this many. */
 const MOST_CHOICES = 8;
@@ -14,8 +15,12 @@ export interface RowChoices {
 }
 
 /** The choices, the standing one first. */
-export function rowChoices(sliced: readonly Sliced[], plank: Plank, rules: Pick<Rules, 'minRip'>): RowChoices {
-  const ways = sliced.map((region) => waysOf(region, plank, rules.minRip));
+export function rowChoices(
+  sliced: readonly Sliced[],
+  plank: Plank,
+  rules: Pick<Rules, 'minEnd' | 'minRip'>,
+): RowChoices {
+  const ways = sliced.map((region) => waysOf(region, plank, rules));
   const count = ways.reduce((product, list) => product * list.length, 1);
   if (count > MOST_CHOICES) return { choices: [sliced], all: false };
   return {
@@ -28,9 +33,9 @@ export function rowChoices(sliced: readonly Sliced[], plank: Plank, rules: Pick<
 }
 
 /** Ways to slice a region, those left out whose runs are another's and more: that other never needs more planks. */
-function waysOf(region: Sliced, plank: Plank, minRip: number): readonly Sliced[] {
+function waysOf(region: Sliced, plank: Plank, rules: Pick<Rules, 'minEnd' | 'minRip'>): readonly Sliced[] {
   const kept: Sliced[] = [region];
-  for (const { line } of lineClasses(region.levels, plank.width, minRip)) {
+  for (const { line } of lineClasses(region.levels, plank.width, rules.minRip, leastWall(plank, rules))) {
     const way = slicedAt(region, line, plank);
     if (!kept.some((other) => isWithin(other, way))) {
       for (let i = kept.length - 1; i > 0; i--) if (isWithin(way, kept[i] ?? way)) kept.splice(i, 1);

@@ -1,26 +1,28 @@
 /** Where the row lines lie: a whole first row where that leaves no sliver, else the widest narrowest strip. */
 
-import { stripBeside, type WallLevel } from './wall-level.ts';
+import { longWalls, stripBeside, type WallLevel } from './wall-level.ts';
 
 /**
  * The place of one row line (rows repeat every `width`). A whole row lies against the starting wall unless a strip along some
  * wall would be narrower than `minRip`; then the narrowest strip is made as wide as it can be (first and last rows of a
  * rectangle become (width + remainder) / 2: common practice). Where some strip stays too narrow, as few feet of wall as can be are beside one.
+ * Walls shorter than `least` do not count (see `leastWall`).
  */
-export function chooseRowLine(levels: readonly WallLevel[], width: number, minRip: number): number {
-  const start = levels[0]?.v ?? 0;
-  const narrowest = (line: number): number => Math.min(...levels.map((level) => stripBeside(level, line, width)));
+export function chooseRowLine(levels: readonly WallLevel[], width: number, minRip: number, least: number): number {
+  const walls = longWalls(levels, least);
+  const start = (walls[0] ?? levels[0])?.v ?? 0;
+  const narrowest = (line: number): number => Math.min(...walls.map((wall) => stripBeside(wall, line, width)));
   let best = start;
   let widest = narrowest(start);
   if (widest >= minRip) return start;
-  for (const line of lineCandidates(levels, width)) {
+  for (const line of lineCandidates(walls, width)) {
     const strip = narrowest(line);
     if (strip > widest) {
       best = line;
       widest = strip;
     }
   }
-  return widest >= minRip ? best : leastNarrow(levels, width, minRip, best);
+  return widest >= minRip ? best : leastNarrow(walls, width, minRip, best);
 }
 
 /** Where no line keeps every strip: the one with the least length of wall beside too narrow strips, then the widest narrowest. */
@@ -76,24 +78,30 @@ export interface LineClass {
 }
 
 /**
- * Every class of row lines that keeps `minRip` along each wall; where none does, the one with the widest narrowest strip.
+ * Every class of row lines that keeps `minRip` along each wall of `least` and more; where none does, the one with the widest narrowest strip.
  * Between two wall levels the strips above walls grow as the line rises and those below shrink: they are widest half-way.
  */
-export function lineClasses(levels: readonly WallLevel[], width: number, minRip: number): readonly LineClass[] {
+export function lineClasses(
+  levels: readonly WallLevel[],
+  width: number,
+  minRip: number,
+  least: number,
+): readonly LineClass[] {
+  const walls = longWalls(levels, least);
   const circle = (v: number): number => ((v % width) + width) % width;
   const points = [...new Set(levels.map(({ v }) => circle(v)))].sort((a, b) => a - b);
   const nearest = (side: WallLevel['side'], distance: (v: number) => number): number =>
-    Math.min(...levels.flatMap((level) => (level.side === side ? [circle(distance(level.v))] : [])));
+    Math.min(...walls.flatMap((level) => (level.side === side ? [circle(distance(level.v))] : [])));
   const judged = (line: number): LineClass => ({
     line,
-    narrowest: Math.min(...levels.map((level) => stripBeside(level, line, width))),
+    narrowest: Math.min(...walls.map((level) => stripBeside(level, line, width))),
   });
   const classes = points.flatMap((point, i) => {
     const next = points[i + 1] ?? (points[0] ?? 0) + width;
     if (next - point < 2) return [judged(point)];
     const floor = point - nearest('floor', (v) => point - v);
     const ceiling = next + nearest('ceiling', (v) => v - next);
-    const middle = Math.floor((floor + ceiling) / 2);
+    const middle = walls.length > 0 ? Math.floor((floor + ceiling) / 2) : point;
     return [judged(point), judged(Math.min(next - 1, Math.max(point + 1, middle)))];
   });
   const kept = classes.filter(({ narrowest }) => narrowest >= minRip);

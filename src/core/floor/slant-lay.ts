@@ -10,6 +10,7 @@ import { chooseRowLine } from './row-line.ts';
 import { isJointed, pieceLengths, runsOf } from './run.ts';
 import { levelsOf, type SlantRow, sliceSlanted } from './slant-slice.ts';
 import { type SlantRun, type SlantStarts, slantStarts } from './slant-starts.ts';
+import { leastWall } from './wall-level.ts';
 
 /** Placings of the joint line that are cut out and counted, a region. */
 const KEPT = 6;
@@ -73,7 +74,7 @@ function sliceRegion(
 ): Slanted {
   const levels = levelsOf(ground);
   const bottom = Math.min(...ground.flat().map(([, v]) => v), Number.MAX_SAFE_INTEGER);
-  const line = levels.length > 0 ? chooseRowLine(levels, plank.width, rules.minRip) : bottom;
+  const line = levels.length > 0 ? chooseRowLine(levels, plank.width, rules.minRip, leastWall(plank, rules)) : bottom;
   const rows = sliceSlanted(ground, line, plank.width);
   const runs = runsOf(rows).map((run): SlantRun => {
     const row = rows[run.row];

@@ -7,7 +7,7 @@ import { chooseRowLine } from './row-line.ts';
 import { type SlicedRow, sliceRows } from './row-slice.ts';
 import { type Run, runsOf } from './run.ts';
 import { type Slab, slabsOf } from './slab.ts';
-import { type WallLevel, wallLevels } from './wall-level.ts';
+import { leastWall, type WallLevel, wallLevels } from './wall-level.ts';
 
 /** A region and the angle its rows run at. */
 export interface Area {
@@ -38,11 +38,15 @@ export function coverable(region: Region, frame: Frame, gap: number): readonly S
 }
 
 /** A region in rows: a whole row at the starting wall where that leaves no sliver. */
-export function sliceArea({ region, angle }: Area, plank: Plank, rules: Pick<Rules, 'gap' | 'minRip'>): Sliced {
+export function sliceArea(
+  { region, angle }: Area,
+  plank: Plank,
+  rules: Pick<Rules, 'gap' | 'minEnd' | 'minRip'>,
+): Sliced {
   const frame = frameOf(region, angle);
   const slabs = coverable(region, frame, rules.gap);
   const levels = wallLevels(slabs);
-  const line = chooseRowLine(levels, plank.width, rules.minRip);
+  const line = chooseRowLine(levels, plank.width, rules.minRip, leastWall(plank, rules));
   return slicedAt({ region, frame, slabs, levels }, line, plank);
 }
 
