@@ -4,11 +4,11 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
 import { text } from '../../src/measure/options.ts';
 import { read } from '../../src/measure/reading.ts';
-import { NEXT, PROJECT } from '../../src/words/project.ts';
+import { PROJECT } from '../../src/words/project.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';
 import { picksSaid } from './parts/pick-said.ts';
 import { type PickStep, pickStep } from './parts/pick-step.ts';
-import { projectReply } from './parts/reply.ts';
+import { projectReply, TAKE_BACK } from './parts/reply.ts';
 import { nextAsks, pickFacts } from './parts/shown.ts';
 
 export default defineCommand({
@@ -60,10 +60,7 @@ export default defineCommand({
               headline: step.said.length > 0 ? PROJECT.done(step.said) : PROJECT.nothingChanged,
               blocks: pickFacts(after.picks),
               assumed: said.notes,
-              actions: [
-                ...(step.said.length > 0 ? [{ label: NEXT.undo, ask: 'project undo' }] : []),
-                ...nextAsks(after),
-              ],
+              actions: [...(step.said.length > 0 ? [TAKE_BACK] : []), ...nextAsks(after)],
               project: after,
             }),
       );

@@ -3,10 +3,10 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
 import { sameName } from '../../src/project/room.ts';
-import { CHANGED, NEXT, PROJECT } from '../../src/words/project.ts';
+import { CHANGED, PROJECT } from '../../src/words/project.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';
 import { nameProblem, newNameOption } from './parts/named.ts';
-import { projectReply } from './parts/reply.ts';
+import { projectReply, TAKE_BACK } from './parts/reply.ts';
 
 export default defineCommand({
   group: 'project',
@@ -27,7 +27,7 @@ export default defineCommand({
       return doneOr(context, done, (_result, renamed) =>
         projectReply(context, {
           headline: PROJECT.renamed(name),
-          actions: [{ label: NEXT.undo, ask: 'project undo' }],
+          actions: [TAKE_BACK],
           project: renamed,
         }),
       );

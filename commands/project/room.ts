@@ -2,9 +2,9 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
-import { NEXT, PROJECT } from '../../src/words/project.ts';
+import { PROJECT } from '../../src/words/project.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';
-import { projectReply } from './parts/reply.ts';
+import { projectReply, TAKE_BACK } from './parts/reply.ts';
 import { roomDeeds, roomSteps, type Steps } from './parts/room-deeds.ts';
 import { roomOptions } from './parts/room-options.ts';
 import { nextAsks, roomTable } from './parts/shown.ts';
@@ -49,7 +49,7 @@ export default defineCommand({
               : PROJECT.nothingChanged,
           blocks: roomTable(shown),
           assumed: [...result.notes, ...(shapes && after.kept.length > 0 ? [PROJECT.outdated(after.kept.length)] : [])],
-          actions: [...(changed ? [{ label: NEXT.undo, ask: 'project undo' }] : []), ...nextAsks(after)],
+          actions: [...(changed ? [TAKE_BACK] : []), ...nextAsks(after)],
           project: after,
         });
       });

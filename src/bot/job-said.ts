@@ -37,6 +37,16 @@ const NEWS: readonly Saying[] = [
   },
 ];
 
+/** A line of a list taken out by its number. */
+const REMOVED: readonly (readonly [said: RegExp, line: string])[] = [
+  [/^(?:remove|delete|strike|drop) (?:the )?note (?:no\.? ?|number )?#?(\d{1,4})[.!]?$/i, 'project log remove'],
+  [/^(?:remove|delete|strike|drop) (?:the )?finding (?:no\.? ?|number )?#?(\d{1,4})[.!]?$/i, 'project found remove'],
+  [
+    /^(?:remove|delete|strike|drop) (?:the )?(?:entry|cost|expense) (?:no\.? ?|number )?#?(\d{1,4})[.!]?$/i,
+    'project spend remove',
+  ],
+];
+
 /** Questions about the job: each takes the whole sentence. */
 const ASKED: readonly (readonly [said: RegExp, line: string])[] = [
   [
@@ -59,6 +69,10 @@ const ASKED: readonly (readonly [said: RegExp, line: string])[] = [
 export function jobSaid(said: string): string | undefined {
   const asked = ASKED.find(([pattern]) => pattern.test(said));
   if (asked) return asked[1];
+  for (const [pattern, line] of REMOVED) {
+    const no = pattern.exec(said)?.[1];
+    if (no !== undefined) return `${line} ${no}`;
+  }
   if (QUESTION.test(said)) return undefined;
   for (const { said: pattern, line } of NEWS) {
     const found = pattern.exec(said);

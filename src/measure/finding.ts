@@ -33,6 +33,26 @@ export function readFinding(text: string, names: readonly string[], reading: Rea
   };
 }
 
+/** Places where one finding may end and another begin, the surest last. */
+const BETWEEN = [/\s*(?:;|,(?:\s+and)?\s|\sand\s)\s*/i, /\s*(?:;|,\s+and\s)\s*/i, /\s*;\s*/];
+
+/** Findings of several rooms told together, taken apart where each part tells something of a room of its own. */
+export function findingsApart(text: string, names: readonly string[]): readonly string[] {
+  for (const between of BETWEEN) {
+    const parts = text.split(between).filter((part) => part.trim() !== '');
+    const rooms = parts.map((part) => roomIn(part, names));
+    const whole = parts.every((part, i) => rooms[i] !== undefined && tellsMore(part, rooms[i] ?? ''));
+    if (whole && new Set(rooms).size === parts.length && parts.length > 1) return parts;
+  }
+  return [text];
+}
+
+/** Whether a text tells anything besides the name of a room. */
+function tellsMore(text: string, room: string): boolean {
+  const rest = plainSigns(text).replace(plainSigns(room), ' ');
+  return /\p{L}/u.test(rest.replace(/(?<!\p{L})(?:in|at|on|by|the|my|our|a|also|too|room)(?!\p{L})/gu, ' '));
+}
+
 /** The name that stands in a text as a word of its own; the longest of several. */
 export function roomIn(text: string, names: readonly string[]): string | undefined {
   const plain = ` ${plainSigns(text).replace(/[^\p{L}\p{N}]+/gu, ' ')} `;

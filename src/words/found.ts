@@ -15,7 +15,7 @@ export const FOUND = {
   saidRemoved: (text: string) => `finding removed: ${text}`,
   elsewhere: 'Room not told',
   told: (no: number, day: string, text: string, area: string | undefined) =>
-    `${no}. ${day}: ${text}${area === undefined ? '' : ` (${area})`}.`,
+    `${text}${area === undefined ? '' : `, ${area}`} (finding ${no}, ${day}).`,
   takes: (things: readonly string[]) => ` It takes: ${things.join('; ')}.`,
   beside: (found: string) => ` Found there: ${quoted(found)}.`,
   patch: (across: string, up: string, area: string) =>
@@ -34,7 +34,6 @@ export const FOUND = {
     'Keep a piece of what comes out, and the receipts.',
     'These are measures and quantities as told and computed; whoever does the work measures again.',
   ],
-  among: 'Remove',
   remove: (no: number) => `Remove finding ${no}`,
 } as const;
 

@@ -18,7 +18,7 @@ export const LOG = {
   columns: ['No.', 'When', 'Note'],
   said: (text: string) => `note: ${text}`,
   saidRemoved: (text: string) => `note removed: ${text}`,
-  all: 'All notes',
+  remove: (no: number) => `Remove note ${no}`,
 } as const;
 
 export const LOG_PROBLEMS = {

@@ -39,6 +39,7 @@ export const PROGRESS = {
   blocked: (stage: Stage) =>
     stage === 'flat' ? 'not flat' : stage === 'dry' ? 'not dry' : `${STAGE_IN[stage]} is blocked`,
   unchecked: (stage: Stage) => (stage === 'acclimate' ? 'cartons in the room' : `${STAGE_IN[stage]} not checked`),
+  laterTitle: 'Waiting or not right for later stages',
   behindTitle: 'Not ticked off, though later work is',
   behind: (room: string, stages: readonly Stage[]) => `${room}: ${stages.map((stage) => STAGE_IN[stage]).join(', ')}`,
   dueTitle: 'Waits that are over',

@@ -82,6 +82,7 @@ export const NEXT = {
   addRoom: 'Add a room',
   pick: 'Pick a plank',
   shopping: 'What to buy',
+  remove: 'Remove',
   progress: 'What comes next?',
   copyOut: 'Take my data out',
   undoList: 'Changes so far',

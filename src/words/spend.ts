@@ -38,6 +38,7 @@ export const SPEND = {
   purchasesTitle: 'From the shopping list',
   purchasesColumns: ['Day', 'What', 'Amount', 'Paid by'],
   others: (amounts: readonly string[]) => `in other currencies, in no sum: ${amounts.join(', ')}`,
+  remove: (no: number) => `Remove entry ${no}`,
   stageTaken: (stage: string) => `counted under ${stage}`,
 } as const;
 

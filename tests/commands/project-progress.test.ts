@@ -147,7 +147,7 @@ describe('findings', () => {
     );
     const reply = await talk.reply('project found');
     const text = textOf(reply);
-    expect(text).toMatch(/bedroom\n {2}1\. \w{3} \d+ \w{3}: soft spot 2x3 ft bedroom by window \(6 sq ft\)\./);
+    expect(text).toMatch(/bedroom\n {2}soft spot 2x3 ft bedroom by window, 6 sq ft \(finding 1, \w{3} \d+ \w{3}\)\./);
     expect(text).toMatch(/A piece of subfloor 32" × 34" \(7\.6 sq ft\) is damaged.*Found there: water stain.*1 tube/);
     expect(text).not.toMatch(/Call first/);
     expect(reply.cautions.map(({ topic }) => topic)).toEqual(
@@ -178,7 +178,21 @@ describe('findings', () => {
     const talk = await conversation();
     await talk.reply('project found sewage in the closet');
     await talk.reply('project room remove closet');
-    expect(textOf(await talk.reply('project found'))).toMatch(/closet: Sewage[\s\S]*closet\n {2}1\./);
+    expect(textOf(await talk.reply('project found'))).toMatch(
+      /closet: Sewage[\s\S]*closet\n {2}sewage in the closet \(finding 1,/,
+    );
+  });
+
+  it.each([
+    ['mould 4 sq ft in closet, and squeaks in hall', ['closet', 'hall']],
+    ['soft spot 2x3 ft bedroom; water stain in the living, 1 x 1 ft', ['bedroom', 'living']],
+    ['a stain in hall and bedroom', ['bedroom']],
+    ['squeaks in the hall by the closet', ['closet']],
+    ['a crack and a stain in hall', ['hall']],
+  ])('“%s” is kept in %j', async (text, rooms) => {
+    const talk = await conversation();
+    await talk.reply(`we found ${text}`);
+    expect((await talk.project()).found.map(({ room }) => room)).toEqual(rooms);
   });
 
   it('one is removed by number, and what is not there is mended', async () => {
@@ -187,5 +201,48 @@ describe('findings', () => {
     const { fix } = await talk.problem('project found remove 4');
     await talk.reply(fix);
     expect((await talk.project()).found).toEqual([]);
+  });
+});
+
+describe('a step further', () => {
+  it('is offered with every change: to take it back, and to remove a line', async () => {
+    const talk = await conversation();
+    for (const line of [
+      'bought 4 cartons at $62.50 lot B7',
+      'spent $45 on a saw rental',
+      'note the plumber comes on Friday',
+      'found a stain in hall',
+      'done clear hall',
+    ]) {
+      const { actions } = await talk.reply(line);
+      expect(actions[0]?.ask).toBe('project undo');
+      for (const { ask } of actions.filter(({ ask: next }) => next.includes(' remove '))) await talk.reply(ask);
+    }
+    const { spend, log, found } = await talk.project();
+    expect([spend.entries, log, found]).toEqual([[], [], []]);
+    for (const line of ['shopping', 'spend', 'log', 'found', 'progress'])
+      expect((await talk.reply(line)).actions.map(({ ask }) => ask)).not.toContain('project undo');
+  });
+
+  it.each([
+    ['remove note 1', 'log'],
+    ['delete finding no. 1', 'found'],
+  ] as const)('“%s” takes the line out', async (said, part) => {
+    const talk = await conversation();
+    await talk.reply('note the plumber comes on Friday');
+    await talk.reply('found a stain in hall');
+    await talk.reply(said);
+    expect((await talk.project())[part]).toEqual([]);
+  });
+
+  it('what waits or is not right for a later stage is told', async () => {
+    const talk = await conversation();
+    await talk.reply('the hall is not flat');
+    const text = textOf(await talk.reply('acclimating everywhere for 48 hours'));
+    expect(text).toMatch(
+      /Waiting or not right for later stages\n {2}hall: not flat\n {2}hall, .*: cartons in the room until/,
+    );
+    talk.pass(49 * 3_600_000);
+    expect(textOf(await talk.reply('progress'))).not.toContain('cartons in the room until');
   });
 });

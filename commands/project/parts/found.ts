@@ -2,7 +2,7 @@
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/core/area.ts';
-import { readFinding } from '../../../src/measure/finding.ts';
+import { findingsApart, readFinding } from '../../../src/measure/finding.ts';
 import { readListDeed } from '../../../src/measure/listed.ts';
 import { sayArea } from '../../../src/measure/say.ts';
 import { hostZone, sayDay } from '../../../src/measure/zone.ts';
@@ -20,6 +20,7 @@ import { referral } from '../../../src/words/patch-found.ts';
 import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
 import { keptFindings, type Told } from './found-kept.ts';
 import { changeHere, projectHere } from './project-here.ts';
+import { removeActions, TAKE_BACK } from './reply.ts';
 
 export interface FoundAsk {
   readonly do: string;
@@ -27,7 +28,6 @@ export interface FoundAsk {
 
 const ADDING =
   /^(?:add )?(?:a |i |we |also |just )*(?:found|find|finding|discovered|add|there(?:'s|’s| is| are))(?![\p{L}\d])/iu;
-const MOST_ACTIONS = 20;
 
 export async function answerFound(ask: FoundAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
@@ -56,17 +56,16 @@ export async function answerFound(ask: FoundAsk, context: Context): Promise<Outc
     return { problems: [FOUND_PROBLEMS.long(text, LONGEST_FINDING, `found ${fix}`)] };
   }
   if (found.length >= MOST_FOUND) return { problems: [tooMany('findings', MOST_FOUND, 'remove 1')] };
-  const { room } = readFinding(
-    text,
-    project.rooms.map(({ name }) => name),
-    readingOf(context),
-  );
-  const finding = { text, ...(room !== undefined && { room }), at: context.now() };
+  const names = project.rooms.map(({ name }) => name);
+  const findings = findingsApart(text, names).map((one) => {
+    const { room } = readFinding(one, names, readingOf(context));
+    return { text: one, ...(room !== undefined && { room }), at: context.now() };
+  });
   const done = await changeHere(context, 'note', (now) =>
-    now.found.length >= MOST_FOUND
+    now.found.length + findings.length > MOST_FOUND
       ? { result: undefined }
       : {
-          parts: { found: addFinding(now.found, finding) },
+          parts: { found: findings.reduce(addFinding, now.found) },
           said: FOUND.said(text).slice(0, LIMITS.note),
           result: undefined,
         },
@@ -112,9 +111,7 @@ async function replyOf(said: string, project: Project, context: Context): Promis
     assumed: context.assumed,
     cautions: cautionsOf(all),
     sources: [],
-    actions: project.found
-      .map((_, i) => ({ label: FOUND.remove(i + 1), ask: `project found remove ${i + 1}`, among: FOUND.among }))
-      .slice(0, MOST_ACTIONS),
+    actions: [...(said === '' ? [] : [TAKE_BACK]), ...removeActions(project.found.length, 'found', FOUND.remove)],
     audience: 'asker',
     data: { kind: 'found', findings: all.map(({ room, text, call }) => ({ room, text, call })) } as {
       readonly kind: 'found';

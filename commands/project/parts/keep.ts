@@ -13,7 +13,7 @@ import { keptUnknown, nothingToKeep, refusedAsk } from '../../../src/words/proje
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { type KeepStep, keepStep } from './keep-said.ts';
 import { freeName, nameProblem } from './named.ts';
-import { projectReply } from './reply.ts';
+import { projectReply, TAKE_BACK } from './reply.ts';
 import { nextAsks, pageOf } from './shown.ts';
 
 const UNNAMED = 'My floor';
@@ -38,11 +38,7 @@ export async function keep(line: string, desk: Desk, context: Context): Promise<
           headline: PROJECT.keptIn(ask.headline),
           blocks: [...alsoKept(step.said.slice(1)), ...pageOf(project)],
           assumed: [...(begun ? [PROJECT.started(begun.name)] : []), ...step.stays],
-          actions: [
-            { label: NEXT.undo, ask: 'project undo' },
-            { label: NEXT.show, ask: 'project show' },
-            ...nextAsks(project),
-          ],
+          actions: [TAKE_BACK, { label: NEXT.show, ask: 'project show' }, ...nextAsks(project)],
           project,
         }),
   );
@@ -62,7 +58,7 @@ export function unkeep(number: number, context: Context): Promise<Outcome> {
       projectReply(context, {
         headline: PROJECT.done([CHANGED.unkept(gone.headline)]),
         blocks: pageOf(after),
-        actions: [{ label: NEXT.undo, ask: 'project undo' }],
+        actions: [TAKE_BACK],
         project: after,
       }),
     );

@@ -7,8 +7,10 @@ import { LIMITS } from '../../../src/project/limits.ts';
 import { addNote, LONGEST_NOTE, type Log, MOST_NOTES, removeNote, searchLog } from '../../../src/project/log.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { LOG, LOG_PROBLEMS } from '../../../src/words/log.ts';
+import { NEXT } from '../../../src/words/project.ts';
 import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
 import { changeHere, projectHere } from './project-here.ts';
+import { TAKE_BACK } from './reply.ts';
 
 export interface LogAsk {
   readonly do: string;
@@ -41,7 +43,7 @@ export async function answerLog(ask: LogAsk, context: Context): Promise<Outcome>
         result: undefined,
       };
     });
-    return 'problems' in done ? done : replyOf(LOG.removed(note.text), lastOf(done.project.log), context);
+    return 'problems' in done ? done : replyOf(LOG.removed(note.text), lastOf(done.project.log), context, true);
   }
   const { text } = deed;
   if (text === '') return { problems: [LOG_PROBLEMS.empty()] };
@@ -57,7 +59,7 @@ export async function answerLog(ask: LogAsk, context: Context): Promise<Outcome>
       : { parts: { log: addNote(now.log, note) }, said: LOG.said(text).slice(0, LIMITS.note), result: undefined },
   );
   if ('problems' in done) return done;
-  return replyOf(LOG.added(done.project.log.length), lastOf(done.project.log), context);
+  return replyOf(LOG.added(done.project.log.length), lastOf(done.project.log), context, true);
 }
 
 type Placed = ReturnType<typeof searchLog>;
@@ -66,7 +68,7 @@ function lastOf(log: Log): Placed {
   return searchLog(log, '').slice(-SHOWN);
 }
 
-function replyOf(headline: string, notes: Placed, context: Context): Outcome {
+function replyOf(headline: string, notes: Placed, context: Context, changed = false): Outcome {
   const zone = hostZone();
   const rows = notes.map(({ text, at, place }) => [String(place + 1), sayMoment(at, zone), text]);
   const blocks: readonly Block[] =
@@ -77,7 +79,14 @@ function replyOf(headline: string, notes: Placed, context: Context): Outcome {
     assumed: context.assumed,
     cautions: [],
     sources: [],
-    actions: [],
+    actions: [
+      ...(changed ? [TAKE_BACK] : []),
+      ...notes.map(({ place }) => ({
+        label: LOG.remove(place + 1),
+        ask: `project log remove ${place + 1}`,
+        among: NEXT.remove,
+      })),
+    ],
     audience: 'asker',
     data: { kind: 'log', notes: notes.map(({ text, at, place }) => ({ no: place + 1, text, at })) } as {
       readonly kind: 'log';

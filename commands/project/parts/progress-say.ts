@@ -42,6 +42,7 @@ export function progressBlocks(
         waitsFor(room, now, zone),
       ]),
     },
+    ...laterBlock(rooms, now, zone),
     ...behindBlock(rooms),
     ...nextLists(rooms),
   ];
@@ -69,6 +70,19 @@ function wayOf({ stage, state, mark }: StageProgress, now: number, zone: string,
     return PROGRESS.waiting(stage, sayMoment(until, zone), PROGRESS.hours((until - now) / HOUR));
   }
   return needed ? PROGRESS.unchecked(stage) : '';
+}
+
+/** What waits or is not right of the stages behind the next one: told, and not lost sight of. */
+function laterBlock(rooms: readonly RoomProgress[], now: number, zone: string): readonly Block[] {
+  const ways = new Map<string, string[]>();
+  for (const { room, stages, next } of rooms) {
+    for (const one of next ? stages.slice(stages.indexOf(next) + 1) : []) {
+      const way = isPast(one) ? '' : wayOf(one, now, zone, false);
+      if (way !== '') ways.set(way, [...(ways.get(way) ?? []), room]);
+    }
+  }
+  const facts = [...ways].map(([value, names]) => ({ label: names.join(', '), value }));
+  return facts.length === 0 ? [] : [{ kind: 'facts', title: PROGRESS.laterTitle, facts }];
 }
 
 function behindBlock(rooms: readonly RoomProgress[]): readonly Block[] {

@@ -15,6 +15,7 @@ import { PROGRESS, PROGRESS_PROBLEMS } from '../../../src/words/progress.ts';
 import { type Marking, markingOf } from './progress-mark.ts';
 import { progressBlocks, roomsProgress, tickActions } from './progress-say.ts';
 import { changeHere, projectHere } from './project-here.ts';
+import { TAKE_BACK } from './reply.ts';
 
 export interface ProgressAsk {
   readonly do: string;
@@ -89,7 +90,7 @@ function replyOf(project: Project, only: readonly string[], made: Marking | unde
     assumed: [...context.assumed, ...(made?.assumed ?? []), ...(timed ? [PROGRESS.zone(zone)] : [])],
     cautions: worded(hazardsOf(shown)),
     sources: [],
-    actions: tickActions(shown),
+    actions: [...(made ? [TAKE_BACK] : []), ...tickActions(shown)],
     audience: 'asker',
     data,
   };

@@ -3,6 +3,10 @@
 import type { Context } from '../../../src/bot/command.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
+import { NEXT } from '../../../src/words/project.ts';
+
+/** Offered with every change. */
+export const TAKE_BACK: Action = { label: NEXT.undo, ask: 'project undo' };
 
 interface Told {
   readonly headline: string;
@@ -39,4 +43,14 @@ function projectData({ name, state, rooms, picks, kept }: Project) {
     picks,
     kept: kept.map(({ ask, headline, at }) => ({ ask, headline, at })),
   };
+}
+
+/** As many choices as one list of them shows. */
+const MOST_REMOVED = 20;
+
+/** The latest lines of a list, each to be removed by its number. */
+export function removeActions(count: number, command: string, label: (no: number) => string): readonly Action[] {
+  return Array.from({ length: Math.min(count, MOST_REMOVED) }, (_, i) => count - i)
+    .sort((one, other) => one - other)
+    .map((no) => ({ label: label(no), ask: `project ${command} remove ${no}`, among: NEXT.remove }));
 }

@@ -13,6 +13,7 @@ import type { Result } from '../../../src/reply/reply.ts';
 import { tooMany } from '../../../src/words/project-lists.ts';
 import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../../src/words/shopping.ts';
 import { changeHere, projectHere } from './project-here.ts';
+import { TAKE_BACK } from './reply.ts';
 import { type Listed, listOf, talliesOf } from './shopping-lines.ts';
 import { costsOf, type Grouping, listActions, listBlocks, openBlocks } from './shopping-say.ts';
 import { type Tick, ticksOf } from './shopping-tick.ts';
@@ -101,7 +102,7 @@ function replyOf(project: Project, listed: Listed, by: Grouping, context: Contex
     assumed: [...context.assumed, ...ticks.flatMap(({ assumed }) => (assumed === undefined ? [] : [assumed]))],
     cautions: [...lotCautions(project), ...listed.cautions],
     sources: [],
-    actions: listActions(tallies, by),
+    actions: [...(ticks.length > 0 ? [TAKE_BACK] : []), ...listActions(tallies, by)],
     audience: 'asker',
     data,
   };

@@ -19,9 +19,11 @@ import {
 } from '../../../src/project/spend.ts';
 import { type SpendSummary, summarise } from '../../../src/project/spend-summary.ts';
 import type { Result } from '../../../src/reply/reply.ts';
+import { NEXT } from '../../../src/words/project.ts';
 import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
 import { SPEND, SPEND_PROBLEMS } from '../../../src/words/spend.ts';
 import { changeHere, projectHere } from './project-here.ts';
+import { removeActions, TAKE_BACK } from './reply.ts';
 import { listOf, talliesOf } from './shopping-lines.ts';
 import { sayStage, spendBlocks } from './spend-say.ts';
 
@@ -146,7 +148,11 @@ function replyOf(
     assumed: [...context.assumed, ...notes],
     cautions: [],
     sources: [],
-    actions: [],
+    actions: [
+      ...(said === '' ? [] : [TAKE_BACK]),
+      ...(summary.left > 0 ? [{ label: NEXT.shopping, ask: 'project shopping' }] : []),
+      ...removeActions(project.spend.entries.length, 'spend', SPEND.remove),
+    ],
     audience: 'asker',
     data,
   };
