@@ -11,11 +11,17 @@ export function inFrame([x, y]: PointData, { origin, angle }: RegionData['frame'
   return [dx * Math.cos(turn) - dy * Math.sin(turn), dx * Math.sin(turn) + dy * Math.cos(turn)];
 }
 
-/** The region in its frame less a band of `gap` at every wall; where a corner juts into the room the bands' outer lines meet, at most at 60°, else are cut off square at the gap. */
-export function groundOf(region: RegionData, gap: number): MultiPolygon {
+/** The region's outlines in its frame, and a band of `gap` along every wall; where a corner juts into the room the bands' outer lines meet, at most at 60°, else are cut off square at the gap. */
+export function bandedOf(region: RegionData, gap: number): { loops: Ring[]; bands: Ring[][] } {
   const loops = [region.outline, ...region.holes].map((loop) => loop.map((corner) => inFrame(corner, region.frame)));
   const bands =
     gap === 0 ? [] : loops.flatMap((loop) => loop.flatMap((_, i) => [bandAt(loop, i, gap), ...capAt(loop, i, gap)]));
+  return { loops, bands };
+}
+
+/** The region in its frame less the bands along its walls. */
+export function groundOf(region: RegionData, gap: number): MultiPolygon {
+  const { loops, bands } = bandedOf(region, gap);
   const whole: Polygon = inTicks(loops);
   return bands.length === 0 ? clipper.union(whole) : clipper.difference(whole, ...bands.map(inTicks));
 }

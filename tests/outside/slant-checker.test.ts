@@ -6,6 +6,7 @@ import { checkFloor } from './floor-checker.ts';
 import { type FloorData, type PieceData, readFloor } from './floor-checker-data.ts';
 import { benchRules, laid, plank, region } from './laid.ts';
 import { areaOf, distance, groundOf } from './slant-checker-shape.ts';
+import { coverBetween } from './slant-checker-sweep.ts';
 
 const INCH = 8128;
 const board = plank(7, 48);
@@ -118,6 +119,21 @@ const cases: Case[] = [
     /minEnd in row .* broken and not told/,
   ],
   [
+    'a strip too narrow, not told',
+    (floor) => void Object.assign(floor.rules, { minRip: Math.round(6.9 * INCH) }),
+    /minRip is broken at .* and not told/,
+  ],
+  [
+    'a strip told narrow that is not',
+    (floor) => void floor.broken.push({ rule: 'minRip', region: 'den', row: 0, at: 4 }),
+    /minRip is told broken at 4 and is not/,
+  ],
+  [
+    'a pattern left, not told',
+    (floor) => void Object.assign(floor.rules, { pattern: { name: 'half' } }),
+    /leave the pattern/,
+  ],
+  [
     'a rule told broken that is kept',
     (floor) => void floor.broken.push({ rule: 'minEnd', region: 'den', row: 3, at: 4 }),
     /told broken and kept/,
@@ -174,6 +190,25 @@ describe('its polygons', () => {
   it('leave of a 3-4-5 triangle what its inscribed circle says: sides shrink by 1 − gap ÷ radius', () => {
     // Radius of the inscribed circle (300 + 400 − 500) ÷ 2 = 100 (Euclid's Elements IV.4); a gap of 20 leaves (80 ÷ 100)² of 60,000.
     expect(areaOf(groundOf(triangle, 20))).toBeCloseTo(38_400, -2);
+  });
+
+  it('are summed where shapes cross: two squares of 10 on one, a corner of 4 × 5 shared, a strip of the ground bare', () => {
+    const square = (u: number, v: number): [number, number][] => [
+      [u, v],
+      [u + 10, v],
+      [u + 10, v + 10],
+      [u, v + 10],
+    ];
+    const ground = { loops: [square(0, 0), square(30, 0)], bands: [] };
+    const cover = coverBetween(ground, [[square(0, 1)], [square(6, 6)]], [0, 20]);
+    // 100; 10 × 1 below the first; 10 × 1 of the first and 100 − 4 × 4 of the second beyond; 4 × 5 of both.
+    expect(cover).toEqual({ ground: 100, bare: 10, beyond: 10 + 84 - 4, twice: 20 });
+    const slope: [number, number][] = [
+      [0, 0],
+      [20, 10],
+      [0, 10],
+    ];
+    expect(coverBetween({ loops: [square(0, 0)], bands: [[slope]] }, [], [0, 10]).ground).toBeCloseTo(25, 9);
   });
 
   it('tell how far a corner lies from a slanted side', () => {

@@ -1,11 +1,10 @@
 /** A floor with slanted walls or rows, judged from outside: coverage by polygon areas, planks by placing their pieces, rules by the joints. */
 
-import type { MultiPolygon } from 'polygon-clipping';
-import clipper from 'polygon-clipping';
 import type { FloorData, PieceData, RegionData, RowData } from './floor-checker-data.ts';
 import { faultsOfSlantPlanks } from './slant-checker-planks.ts';
 import { faultsOfSlantRules } from './slant-checker-rules.ts';
-import { areaOf, coverOf, girth, groundOf, inFrame, inside } from './slant-checker-shape.ts';
+import { bandedOf, coverOf, girth, inFrame } from './slant-checker-shape.ts';
+import { type Cover, coverBetween, type Ground } from './slant-checker-sweep.ts';
 
 /** How far rounding to a tick, at most three times over, may move a side. */
 const SLACK = 3;
@@ -26,31 +25,41 @@ export function faultsOfSlanted(floor: FloorData): string[] {
   const faults = faultsOfSlantPlanks(floor);
   let [area, slack] = [0, 0];
   for (const region of floor.regions) {
-    const ground = groundOf(region, floor.rules.gap);
+    const ground = bandedOf(region, floor.rules.gap);
+    const round = ground.loops.reduce((sum, ring) => sum + girth([[ring]]), 0);
+    const cover = coverOfRegion(region, ground);
     faults.push(
-      ...faultsOfCover(region, ground),
+      ...faultsOfCover(region, cover, round * SLACK),
       ...faultsOfPieces(floor, region),
-      ...faultsOfSlantRules(floor, region),
+      ...faultsOfSlantRules(floor, region, ground),
     );
-    area += areaOf(ground);
-    slack += girth(ground) * SLACK;
+    area += cover.ground;
+    slack += round * SLACK;
   }
   return [...faults, ...faultsOfAreaBound(floor, area, slack)];
 }
 
-function faultsOfCover(region: RegionData, ground: MultiPolygon): string[] {
-  const shapes = region.rows.flatMap((row) => row.pieces.map((piece) => inside(coverOf(row, piece))));
-  const all = shapes.length === 0 ? [] : clipper.union(...(shapes as [MultiPolygon, ...MultiPolygon[]]));
-  const slack = girth(ground) * SLACK + shapes.reduce((sum, shape) => sum + girth(shape), 0) / 2;
-  const laid = shapes.reduce((sum, shape) => sum + areaOf(shape), 0);
-  const faults: string[] = [];
-  const bare = areaOf(clipper.difference(ground, all));
-  const beyond = all.length === 0 ? 0 : areaOf(clipper.difference(all, ground));
-  if (bare > slack) faults.push(`${region.name}: ${Math.round(bare)} square ticks are bare`);
-  if (beyond > slack) faults.push(`${region.name}: ${Math.round(beyond)} square ticks are laid in the gap or beyond`);
-  if (laid - areaOf(all) > slack)
-    faults.push(`${region.name}: pieces overlap by ${Math.round(laid - areaOf(all))} square ticks`);
-  return faults;
+/** The areas of a whole region, row by row and of what lies beside all rows. */
+function coverOfRegion(region: RegionData, ground: Ground): Cover {
+  const heights = ground.loops.flat().map(([, v]) => v);
+  const lines = region.rows.flatMap(({ v, height }) => [v, v + height]);
+  const levels = [...new Set([Math.min(...heights), Math.max(...heights), ...lines])].sort((a, b) => a - b);
+  const sums = levels.slice(1).map((high, i): Cover => {
+    const low = levels[i] ?? high;
+    const rows = region.rows.filter(({ v, height }) => v < high && v + height > low);
+    const pieces = rows.flatMap((row) => row.pieces.map((piece) => coverOf(row, piece)));
+    return coverBetween(ground, pieces, [low, high]);
+  });
+  const sum = (key: keyof Cover): number => sums.reduce((total, one) => total + one[key], 0);
+  return { ground: sum('ground'), bare: sum('bare'), beyond: sum('beyond'), twice: sum('twice') };
+}
+
+function faultsOfCover(region: RegionData, { bare, beyond, twice }: Cover, round: number): string[] {
+  const shapes = region.rows.flatMap((row) => row.pieces.map((piece) => coverOf(row, piece)));
+  const slack = round + shapes.reduce((sum, rings) => sum + girth([[...rings]]), 0) / 2;
+  const say = (area: number, what: string): string[] =>
+    area > slack ? [`${region.name}: ${Math.round(area)} square ticks ${what}`] : [];
+  return [...say(bare, 'are bare'), ...say(beyond, 'are laid in the gap or beyond'), ...say(twice, 'are laid twice')];
 }
 
 function faultsOfPieces({ plank }: FloorData, region: RegionData): string[] {
