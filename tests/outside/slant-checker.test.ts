@@ -119,11 +119,6 @@ const cases: Case[] = [
     /minEnd in row .* broken and not told/,
   ],
   [
-    'a strip too narrow, not told',
-    (floor) => void Object.assign(floor.rules, { minRip: Math.round(6.9 * INCH) }),
-    /minRip is broken at .* and not told/,
-  ],
-  [
     'a strip told narrow that is not',
     (floor) => void floor.broken.push({ rule: 'minRip', region: 'den', row: 0, at: 4 }),
     /minRip is told broken at 4 and is not/,
@@ -170,6 +165,14 @@ describe('the check of slanted floors', () => {
     const floor = slantedFloor();
     change(floor);
     expect(checkFloor(floor).join('\n')).toMatch(fault);
+  });
+
+  it('catches a strip too narrow along a wall that runs with the rows, not told', () => {
+    const floor = slantedFloor(0);
+    // 144 in less two gaps of 3/8 are 20 rows of 7 in and one of 3 1/4.
+    expect(floor.regions[0]?.rows.at(-1)?.height).toBe(3.25 * INCH);
+    Object.assign(floor.rules, { minRip: 4 * INCH });
+    expect(checkFloor(floor)).toEqual([expect.stringMatching(/^den, row 20: minRip is broken at \d+ and not told$/)]);
   });
 });
 
