@@ -6,7 +6,7 @@ import { SETTINGS } from '../../src/words/project.ts';
 import { atDesk, problem } from './parts/at-desk.ts';
 import { projectReply } from './parts/reply.ts';
 import { settingFacts, settled } from './parts/settings.ts';
-import { settingsOptions } from './parts/settings-options.ts';
+import { AS_IT_IS, settingsOptions } from './parts/settings-options.ts';
 
 export default defineCommand({
   group: 'project',
@@ -32,8 +32,8 @@ export default defineCommand({
       const settings = change.said.length === 0 ? before : (await desk.settle(change.apply)).settings;
       return projectReply(context, {
         headline: change.said.length === 0 ? SETTINGS.headline : SETTINGS.changed(change.said),
-        blocks: [{ kind: 'facts', title: SETTINGS.title, facts: settingFacts(settings, context.habits) }],
-        assumed: change.notes,
+        blocks: [{ kind: 'facts', title: SETTINGS.title, facts: settingFacts(settings, before, context.habits) }],
+        assumed: [...change.notes, ...(told.units === AS_IT_IS ? [] : [SETTINGS.toldUnits])],
       });
     }),
 });

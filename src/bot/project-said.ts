@@ -5,6 +5,7 @@ import type { Project } from '../project/project.ts';
 import type { Command } from './command.ts';
 import { fullName, typedName } from './command.ts';
 import { jobSaid } from './job-said.ts';
+import { isCalculating } from './pick.ts';
 import { roomsSaid } from './rooms-said.ts';
 import { settingsSaid } from './settings-said.ts';
 
@@ -101,6 +102,9 @@ const SAYINGS: readonly Saying[] = [
   { said: /^forget (?:me|all about me|everything(?: about me)?)[.!]?$/i, line: () => 'project mydata do: forget' },
 ];
 
+/** Keeping the answer of an ask told with it. */
+const KEEP = /^(?:keep|save) (?<ask>[a-z]+\b.*)$/i;
+
 /** Names of project commands that mean nothing else at the start of a line. */
 const BARE = /^(?:spend|log|pick(?! up\b)|shopping|progress) [^\s:]/i;
 
@@ -133,9 +137,19 @@ function lineOf(
     const found = pattern.exec(said);
     if (found) return line(found.groups ?? {});
   }
+  const kept = KEEP.exec(said)?.groups?.ask;
+  if (kept !== undefined && isAsk(kept, commands.filter(isCalculating))) return `project keep ${kept}`;
   const settings = settingsSaid(said);
   if (settings !== undefined || !project) return settings;
   const job = jobSaid(said) ?? (BARE.test(said) ? `project ${said}` : undefined);
-  const asks = commands.some((command) => said.toLowerCase().startsWith(`${typedName(command)} `));
+  const asks = isAsk(said, commands);
   return job ?? (asks ? undefined : roomsSaid(said, project, habits));
+}
+
+/** Whether a text begins with the name of one of some commands. */
+function isAsk(text: string, commands: readonly Command[]): boolean {
+  const plain = `${text.toLowerCase()} `;
+  return commands.some((command) =>
+    [typedName(command), fullName(command)].some((name) => plain.startsWith(`${name} `)),
+  );
 }

@@ -4,7 +4,6 @@ import type { Problem } from '../reply/problem.ts';
 import type { Stage } from '../reply/stage.ts';
 import { quoted } from './asks.ts';
 import { counted } from './floor.ts';
-import { STAGE_NAMES } from './shopping.ts';
 
 /** A stage within a sentence. */
 export const STAGE_IN: Readonly<Record<Stage, string>> = {
@@ -51,7 +50,6 @@ export const PROGRESS = {
     `${rooms.join(', ')}: ${stages.map((stage) => STAGE_IN[stage]).join(', ')} ${state}${when}.`,
   states: { done: 'done', waiting: 'under way', blocked: 'not right yet', skipped: 'left out', open: 'open again' },
   until: (since: string, until: string) => ` from ${since} until ${until}`,
-  since: (since: string) => ` since ${since}`,
   hours: (hours: number) =>
     hours >= 48
       ? `${Math.floor(hours / 24)} d ${Math.round(hours % 24)} h`
@@ -62,7 +60,6 @@ export const PROGRESS = {
   taken: (hours: number) =>
     `${hours} h taken for the cartons: the longest that makers are reported to ask; tell yours, “for 24 h”`,
   nextTaken: (stage: Stage) => `${STAGE_IN[stage]} taken, as what comes next`,
-  allTaken: 'all rooms of the job taken',
   tick: (room: string, stage: Stage) => `Done: ${STAGE_IN[stage]}, ${room}`,
   among: 'Tick off',
 } as const;
@@ -99,11 +96,6 @@ export const STAGE_ITEMS: Readonly<Record<Stage, readonly string[]>> = {
   caulk: ['First: all trim is nailed, nails are set.', 'Fill, caulk the top edge only (“finish”).'],
   paint: ['First: filler and caulk are dry.', 'Paint; wait between coats as the label says.'],
 };
-
-/** A stage's name for a table. */
-export function stageName(stage: Stage): string {
-  return STAGE_NAMES[stage];
-}
 
 export const PROGRESS_PROBLEMS = {
   unread: (got: string, fix: string): Problem => ({

@@ -90,19 +90,16 @@ export const NEXT = {
   redo: 'Make it again',
   use: (name: string) => `Use ${name}`,
   restore: (name: string) => `Bring back ${name}`,
-  again: (headline: string) => `Ask again: ${brief(headline)}`,
 } as const;
 
 export const SETTINGS = {
   title: 'Your settings',
   headline: 'Your settings.',
   changed: (parts: readonly string[]) => `${capital(parts.join('; '))}.`,
-  units: 'units',
-  decimal: 'decimal',
-  currency: 'currency',
   names: { '.': 'point', ',': 'comma' },
   ofPlatform: (value: string) => `${value} (not set here)`,
-  none: 'none',
+  notSet: 'not set here',
+  toldUnits: 'what you tell with a unit is answered in that unit, and sizes already kept stay as they are',
   set: (name: string, value: string) => `${name} ${value}`,
   cleared: (name: string) => `${name} no longer set`,
 } as const;

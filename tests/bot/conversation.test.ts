@@ -237,6 +237,16 @@ describe('a project told in a few messages', () => {
     expect((await say('planks')).headline).toBe(planks.headline);
   });
 
+  it('tells what a setting is once it is no longer set, and mends one that is not read', async () => {
+    const { say, answer } = talk();
+    await say('use metric');
+    const cleared = await say('settings clear units');
+    expect(cleared.blocks[0]).toMatchObject({ facts: [{ label: 'units', value: 'not set here' }, {}, {}] });
+    expect((await say('settings')).blocks[0]).toMatchObject({ facts: [{ value: 'imperial (not set here)' }, {}, {}] });
+    expect(problemsOf(await answer('settings tax banana'))[0]?.fix).toMatch(/^project settings tax: \d/);
+    expect(problemsOf(await answer('settings rules: gap: wide'))[0]?.fix).toMatch(/^project settings rules: gap: \d/);
+  });
+
   it('adds another room of a name, and changes one that is told without “add”', async () => {
     const { say } = talk();
     await say('project new Flat');

@@ -36,6 +36,8 @@ describe('with or without a project', () => {
     ['found', 'project found'],
     ['log', 'project log'],
     ['picks', 'project pick'],
+    ['keep planks', 'project keep planks'],
+    ['save trim list room: 12 x 14', 'project keep trim list room: 12 x 14'],
   ])('“%s”', (said, line) => {
     expect(lineOf(said)).toBe(line);
     expect(lineOf(said, FULL)).toBe(line);

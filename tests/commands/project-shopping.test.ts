@@ -250,3 +250,17 @@ describe('ticking off', () => {
     expect(textOf(reply)).toContain('59,80 €');
   });
 });
+
+describe('another currency by habit', () => {
+  it('leaves no money out of sight: what is told in one currency is summed in it', async () => {
+    const talk = await conversation();
+    await talk.reply('bought 4 cartons at $62.50');
+    const [shopping, spend] = [await talk.reply('shopping'), await talk.reply('spend')];
+    await talk.reply('use euros');
+    expect((await talk.reply('shopping')).headline).toBe(shopping.headline);
+    expect((await talk.reply('spend')).headline).toBe(spend.headline);
+    await talk.reply('spent 20 € on caulk');
+    expect((await talk.reply('spend')).headline).toMatch(/^Spent €20/);
+    expect(textOf(await talk.reply('spend'))).toContain('in other currencies, in no sum: $250.00');
+  });
+});

@@ -31,8 +31,7 @@ export function settled(ask: SettingsAsk, context: Context): Settled | { readonl
   const rules = [AS_IT_IS, CLEAR].includes(ask.rules) ? [] : [ask.rules];
   const told = [...named, ...rules].join(', ');
   const picks = told === '' ? { set: [], clear: [], notes: [] } : picksSaid(told, context);
-  if ('problem' in picks)
-    return { problem: { ...picks.problem, fix: 'project settings mistakes: 5 %, rules: gap: 3/8 in' } };
+  if ('problem' in picks) return { problem: { ...picks.problem, fix: fixFor(picks.problem.fix) } };
   said.push(...[...cleared, ...picks.clear].map(SETTINGS.cleared));
   said.push(...picks.set.map(([name, text]) => SETTINGS.set(name, text)));
   if (ask.rules === CLEAR) said.push(SETTINGS.cleared('rules'));
@@ -49,16 +48,27 @@ export function settled(ask: SettingsAsk, context: Context): Settled | { readonl
   return { apply, said, notes: picks.notes };
 }
 
-/** The settings as facts, with what the platform gives where none are told. */
-export function settingFacts(settings: Settings | undefined, habits: Habits): readonly Fact[] {
+/** The mended pick as a setting. */
+function fixFor(fix: string): string {
+  const pick = /^project pick (?<pick>(?<name>[\w-]+): .+)$/.exec(fix)?.groups;
+  if (!pick) return 'project settings mistakes: 5 %, rules: gap: 3/8 in';
+  const standard = STANDARDS.some((name) => name === pick.name);
+  return `project settings ${standard ? '' : 'rules: '}${pick.pick}`;
+}
+
+/** The settings as facts, with what the platform gives where none are told; `habits` hold those of `before`. */
+export function settingFacts(
+  settings: Settings | undefined,
+  before: Settings | undefined,
+  habits: Habits,
+): readonly Fact[] {
   const standards = Object.entries(settings?.standards ?? {});
   return [
     ...HABITS.map((name) => {
       const own = settings?.[name];
-      return {
-        label: name,
-        value: own === undefined ? SETTINGS.ofPlatform(shown(name, habits[name])) : shown(name, own),
-      };
+      if (own !== undefined) return { label: name, value: shown(name, own) };
+      const untold = before?.[name] === undefined ? SETTINGS.ofPlatform(shown(name, habits[name])) : SETTINGS.notSet;
+      return { label: name, value: untold };
     }),
     ...standards.map(([label, value]) => ({ label, value })),
   ];

@@ -5,6 +5,7 @@ import { cents } from '../../../src/core/money.ts';
 import type { Habits } from '../../../src/measure/reading.ts';
 import { sayArea, sayMoney, sayNumber, sayWeight } from '../../../src/measure/say.ts';
 import { sayLength } from '../../../src/measure/say-length.ts';
+import { currencyOf } from '../../../src/project/currency.ts';
 import { lineCost } from '../../../src/project/needs-merged.ts';
 import type { Shopping } from '../../../src/project/shopping.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
@@ -74,12 +75,15 @@ export function costOf({ left, price, package: sold }: Tally): number | undefine
   return sold && price ? lineCost({ count: left, price }) : undefined;
 }
 
-/** Left to buy and bought so far, in the currency that most of it is in; others stay out of the sum. */
+/** Left to buy and bought so far, in the asker's currency or the one that most of it is in; others stay out of the sum. */
 export function costsOf(tallies: readonly Tally[], shopping: Shopping, habits: Habits) {
   const left = tallies.filter((one) => one.left > 0);
-  const priced = left.filter((one) => one.price?.currency === habits.currency && costOf(one) !== undefined);
-  const paid = shopping.bought.flatMap(({ cost }) => (cost?.currency === habits.currency ? [cost.cents] : []));
+  const bought = shopping.bought.flatMap(({ cost }) => cost ?? []);
+  const currency = currencyOf([...bought, ...left.flatMap(({ price }) => price ?? [])], habits.currency);
+  const priced = left.filter((one) => one.price?.currency === currency && costOf(one) !== undefined);
+  const paid = bought.filter((one) => one.currency === currency).map((one) => one.cents);
   return {
+    currency,
     left: priced.reduce((sum, one) => sum + (costOf(one) ?? 0), 0),
     unpriced: left.length - priced.length,
     paid: paid.reduce((sum, one) => sum + one, 0),
@@ -88,8 +92,8 @@ export function costsOf(tallies: readonly Tally[], shopping: Shopping, habits: H
 }
 
 function costBlock(tallies: readonly Tally[], shopping: Shopping, habits: Habits): readonly Block[] {
-  const { left, paid, unpriced } = costsOf(tallies, shopping, habits);
-  const money = (amount: number): string => sayMoney(cents(amount), habits.currency, habits);
+  const { currency, left, paid, unpriced } = costsOf(tallies, shopping, habits);
+  const money = (amount: number): string => sayMoney(cents(amount), currency, habits);
   const facts: readonly Fact[] = [
     ...(left > 0 ? [{ label: SHOPPING.costLeft, value: money(left) }] : []),
     ...(paid > 0 ? [{ label: SHOPPING.costPaid, value: money(paid) }] : []),

@@ -77,8 +77,8 @@ export async function answerShopping(ask: ShoppingAsk, context: Context): Promis
 function replyOf(project: Project, listed: Listed, by: Grouping, context: Context, ticks: readonly Tick[]): Outcome {
   const { habits } = context;
   const tallies = talliesOf(listed, project);
-  const { left, unpriced, paid, things } = costsOf(tallies, project.shopping, habits);
-  const cost = left > 0 ? sayMoney(cents(left), habits.currency, habits) : undefined;
+  const { currency, left, unpriced, paid, things } = costsOf(tallies, project.shopping, habits);
+  const cost = left > 0 ? sayMoney(cents(left), currency, habits) : undefined;
   const list = tallies.length === 0 ? SHOPPING.nothing : SHOPPING.headline(things, cost, unpriced);
   const data: ShoppingResult = {
     kind: 'shopping',

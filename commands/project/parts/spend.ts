@@ -6,6 +6,7 @@ import { thingsNamed } from '../../../src/measure/item-named.ts';
 import { stageNamed } from '../../../src/measure/progress-said.ts';
 import { sayMoney } from '../../../src/measure/say.ts';
 import { readMoney, type ToldMoney } from '../../../src/measure/spent.ts';
+import { currencyOf } from '../../../src/project/currency.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
@@ -133,7 +134,13 @@ function replyOf(
   context: Context,
 ): Outcome {
   const { habits } = context;
-  const currency = project.spend.budget?.currency ?? habits.currency;
+  const { budget, entries } = project.spend;
+  const amounts = [
+    ...entries,
+    ...project.shopping.bought.flatMap(({ cost }) => cost ?? []),
+    ...tallies.flatMap(({ price }) => price ?? []),
+  ];
+  const currency = budget?.currency ?? currencyOf(amounts, habits.currency);
   const summary = summarise(tallies, project.shopping, project.spend, currency);
   const money = (amount: number): string => sayMoney(cents(amount), currency, habits);
   const line = SPEND.headline(
@@ -151,7 +158,7 @@ function replyOf(
     actions: [
       ...(said === '' ? [] : [TAKE_BACK]),
       ...(summary.left > 0 ? [{ label: NEXT.shopping, ask: 'project shopping' }] : []),
-      ...removeActions(project.spend.entries.length, 'spend', SPEND.remove),
+      ...removeActions(entries.length, 'spend', SPEND.remove),
     ],
     audience: 'asker',
     data,
