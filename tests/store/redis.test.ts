@@ -40,5 +40,5 @@ await withServer('Redis', REDIS, () => {
       },
     };
   };
-  valuesContract('Redis', contract, true);
+  valuesContract('Redis', contract);
 });
