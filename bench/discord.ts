@@ -10,6 +10,7 @@ import { runInNewContext } from 'node:vm';
 import { Client, Events, MessageFlags } from 'discord.js';
 import { commands } from '../commands/index.ts';
 import { answer } from '../src/bot/answer.ts';
+import { lateWork } from '../src/bot/late.ts';
 import { startDiscord } from '../src/discord/start.ts';
 import { closePictures, toPng } from '../src/draw/png.ts';
 import { DEFAULT_HABITS } from '../src/measure/reading.ts';
@@ -95,11 +96,7 @@ async function measuredBot(size: Size, bare: Paces, folder: string): Promise<rea
     process.stderr.write(`fault ${reference}: ${String(cause)}\n`);
   };
   const store = openStore({ url: '', folder, fault: (cause) => fault('store', cause) });
-  const late = new Set<Promise<unknown>>();
-  const later = (work: Promise<unknown>): void => {
-    late.add(work);
-    void work.finally(() => late.delete(work));
-  };
+  const { later, done } = lateWork();
   const running = await startDiscord(
     { token: 'secret', api: clock.api },
     {
@@ -120,7 +117,7 @@ async function measuredBot(size: Size, bare: Paces, folder: string): Promise<rea
   const memory = await memoryOver(clock, size);
   await running.close();
   clock.end();
-  await Promise.all(late);
+  await done();
   await store.close();
   return [
     ...against('tape', tape, bare),

@@ -11,6 +11,7 @@ import { runInNewContext } from 'node:vm';
 import { App, HTTPReceiver, LogLevel } from '@slack/bolt';
 import { commands } from '../commands/index.ts';
 import { answer } from '../src/bot/answer.ts';
+import { lateWork } from '../src/bot/late.ts';
 import { closePictures, toPng } from '../src/draw/png.ts';
 import { listen, routed } from '../src/host/server.ts';
 import { DEFAULT_HABITS } from '../src/measure/reading.ts';
@@ -116,11 +117,7 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
     faults += 1;
   };
   const store = openStore({ url: '', folder, fault });
-  const late = new Set<Promise<unknown>>();
-  const later = (work: Promise<unknown>): void => {
-    late.add(work);
-    void work.finally(() => late.delete(work));
-  };
+  const { later, done } = lateWork();
   const ports: SlackParts = {
     answer: (invocation) => answer(invocation, commands, { fault, store, later }),
     commands,
@@ -158,7 +155,7 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
   } finally {
     await app.stop();
     await server.close();
-    await Promise.all(late);
+    await done();
     await store.close();
   }
 }

@@ -5,6 +5,7 @@ import { commands } from '../commands/index.ts';
 import { answer } from './bot/answer.ts';
 import { openDesk } from './bot/desk.ts';
 import type { Asker, Invocation } from './bot/invocation.ts';
+import { lateWork } from './bot/late.ts';
 import type { Kept, Ports } from './bot/ports.ts';
 import { suggest } from './bot/suggest.ts';
 import { startDiscord } from './discord/start.ts';
@@ -83,12 +84,8 @@ type ChatParts = Pick<Session, 'answer' | 'commands' | 'habits'> & Ports & { rea
 async function chat({ http, slack, discord, store }: Config, parts: ChatParts): Promise<void> {
   await warm(parts);
   const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
-  const late = new Set<Promise<unknown>>();
-  const later = (work: Promise<unknown>): void => {
-    late.add(work);
-    void work.finally(() => late.delete(work));
-  };
-  closing.unshift(async () => void (await Promise.all(late)));
+  const { later, done } = lateWork();
+  closing.unshift(done);
   const here: Pick<Session, 'answer'> = { answer: (invocation) => answer(invocation, commands, { ...parts, later }) };
   const told = { ...parts, ...here, toPng };
   const routes: Route[] = [];

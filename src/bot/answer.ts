@@ -144,9 +144,10 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
     yield last;
   }
   if (!desk || !last || !('headline' in last)) return;
-  const remembering = remembered(whole, last, desk, ports);
-  if (ports.later) ports.later(remembering);
-  else await remembering;
+  const shown = last;
+  const remember = (): Promise<void> => remembered(whole, shown, desk, ports);
+  if (ports.later) ports.later(remember);
+  else await remember();
 }
 
 async function* eachOf(outcome: Outcome | AsyncIterable<Outcome>): AsyncGenerator<Outcome> {

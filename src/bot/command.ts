@@ -72,9 +72,17 @@ export function defineCommand<O extends Options>(command: Command<O>): Command {
   return command as unknown as Command;
 }
 
+type NamedFacts = OptionFacts & { readonly name: string };
+
+const options = new WeakMap<Command, readonly NamedFacts[]>();
+
 /** A command's options with their facts, in order. */
-export function optionsOf(command: Command): readonly (OptionFacts & { readonly name: string })[] {
-  return Object.entries(command.options.shape).map(([name, schema]) => ({ name, ...factsOf(schema) }));
+export function optionsOf(command: Command): readonly NamedFacts[] {
+  const known = options.get(command);
+  if (known) return known;
+  const found = Object.entries(command.options.shape).map(([name, schema]) => ({ name, ...factsOf(schema) }));
+  options.set(command, found);
+  return found;
 }
 
 /** A command's name as it is typed, its group before it. */

@@ -3,10 +3,11 @@
 import { z } from 'zod';
 import type { Reply } from '../reply/reply.ts';
 
-const comparison = z.object({ kind: z.literal('compare'), choices: z.array(z.object({ name: z.string() })).min(2) });
+const comparison = z.object({ choices: z.array(z.object({ name: z.string() })).min(2) });
 
 /** The names in the order told; undefined for any other answer. */
 export function comparedPlanks({ data }: Pick<Reply, 'data'>): readonly string[] | undefined {
+  if (data.kind !== 'compare') return undefined;
   const read = comparison.safeParse(data);
   return read.success ? read.data.choices.map(({ name }) => name) : undefined;
 }

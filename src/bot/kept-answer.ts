@@ -4,6 +4,7 @@ import { randomBytes } from 'node:crypto';
 import { promisify } from 'node:util';
 import { gunzip, gzip } from 'node:zlib';
 import type { Reply } from '../reply/reply.ts';
+import { AtHand } from './at-hand.ts';
 import type { Kept } from './ports.ts';
 
 /** A week: long enough to come back to on the next weekend. */
@@ -26,6 +27,8 @@ export interface KeptAnswer {
   readonly shown: boolean;
 }
 
+const atHand = new AtHand<KeptAnswer>();
+
 const pack = promisify(gzip);
 const unpack = promisify(gunzip);
 
@@ -38,30 +41,42 @@ export function mintId(): string {
 export async function keepAnswer(kept: Kept, id: string, answer: KeptAnswer): Promise<void> {
   const json = JSON.stringify(answer);
   const value = json.length < WORTH_PACKING ? json : (await pack(json)).toString('base64');
-  await kept.set(`answer:${id}`, value, KEPT_FOR);
+  atHand.set(id, value, answer);
   const ids = await answersOf(kept, answer.by);
-  if (!ids.includes(id)) await kept.set(`answers:${answer.by}`, [...ids, id].slice(-MOST_ANSWERS), KEPT_FOR);
+  const listed = ids.includes(id) ? ids : [...ids, id].slice(-MOST_ANSWERS);
+  await Promise.all([
+    kept.set(`answer:${id}`, value, KEPT_FOR),
+    listed === ids ? undefined : kept.set(`answers:${answer.by}`, listed.join(' '), KEPT_FOR),
+  ]);
 }
 
 /** Removes the answers of an account. Throws Outage. */
 export async function forgetAnswers(kept: Kept, account: string): Promise<void> {
-  for (const id of await answersOf(kept, account)) await kept.delete(`answer:${id}`);
+  for (const id of await answersOf(kept, account)) {
+    atHand.delete(id);
+    await kept.delete(`answer:${id}`);
+  }
   await kept.delete(`answers:${account}`);
 }
 
 /** The ids of an account's answers, the latest last: what is to be removed when the account is forgotten. */
 async function answersOf(kept: Kept, account: string): Promise<readonly string[]> {
   const ids = await kept.get(`answers:${account}`);
-  return Array.isArray(ids) ? ids.filter((id) => typeof id === 'string') : [];
+  return typeof ids === 'string' && ids !== '' ? ids.split(' ') : [];
 }
 
 /** The answer of an id for an account: undefined when it is gone, was never there, or is not theirs to see. Throws Outage. */
 export async function keptAnswer(kept: Kept, id: string, account: string): Promise<KeptAnswer | undefined> {
   const packed = await kept.get(`answer:${id}`);
   if (typeof packed !== 'string') return undefined;
-  const json = packed.startsWith('{') ? packed : (await unpack(Buffer.from(packed, 'base64'))).toString('utf8');
-  const answer = JSON.parse(json) as KeptAnswer;
+  const answer = atHand.get(id, packed) ?? (await unpackedAnswer(packed));
+  atHand.set(id, packed, answer);
   return answer.shown || answer.by === account ? answer : undefined;
+}
+
+async function unpackedAnswer(packed: string): Promise<KeptAnswer> {
+  const json = packed.startsWith('{') ? packed : (await unpack(Buffer.from(packed, 'base64'))).toString('utf8');
+  return JSON.parse(json) as KeptAnswer;
 }
 
 /** Marks an answer as shown to others, by the one who asked; undefined when it is gone or not theirs. Throws Outage. */

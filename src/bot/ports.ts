@@ -7,8 +7,8 @@ export interface Ports {
   readonly store?: Store;
   /** Milliseconds since 1970; the machine's clock without it. */
   now?(): number;
-  /** Takes work that an answer need not wait for, and sees that it is done before the end; without it the answer waits. */
-  later?(work: Promise<unknown>): void;
+  /** Does work that an answer need not wait for once the answer is on its way, and before the end; without it the answer waits. */
+  later?(work: () => Promise<unknown>): void;
 }
 
 /** What is kept: plain values, and shelves of records. */

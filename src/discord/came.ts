@@ -10,9 +10,14 @@ import { type Command, fullName } from '../bot/command.ts';
 import { type Asker, accountKey } from '../bot/invocation.ts';
 import { FILE_BYTES } from './limits.ts';
 
+/** Discord's ids count from the first moment of 2015, in milliseconds above 22 bits of other things. */
+const EPOCH = 1_420_070_400_000;
+
 /** An interaction that somebody set off. */
 export interface Came {
   readonly id: string;
+  /** Milliseconds since 1970 at which it was set off. */
+  readonly at: number;
   readonly token: string;
   readonly application: string;
   readonly asker: Asker;
@@ -35,6 +40,7 @@ export function cameOf(interaction: APIInteraction): Came | undefined {
       : interaction.context === InteractionContextType.BotDM;
   return {
     id: interaction.id,
+    at: Number(BigInt(interaction.id) >> 22n) + EPOCH,
     token: interaction.token,
     application: interaction.application_id,
     asker,

@@ -6,6 +6,8 @@ import type { Command } from '../bot/command.ts';
 import type { Asker, Invocation } from '../bot/invocation.ts';
 import type { Kept, Ports } from '../bot/ports.ts';
 import type { Drawing } from '../reply/drawing.ts';
+import type { Keeping } from './keeping.ts';
+import type { Looks } from './looks.ts';
 import type { Wire } from './wire.ts';
 
 /** A wait that can be given up. */
@@ -23,6 +25,8 @@ export interface Desk {
   readonly shared: boolean;
   /** Whether an id has not been seen by this process. */
   isFresh(id: string): boolean;
+  readonly keeping: Keeping;
+  readonly looks: Looks;
   readonly fault: Ports['fault'];
   readonly wire: Wire;
   toPng(drawing: Drawing): Promise<Buffer>;

@@ -25,12 +25,14 @@ const keyOf = (account: string): string => `missed:${account}`;
 
 /** Notes the kept answer of an id as not delivered. Throws Outage. */
 export async function noteMissed(desk: Desk, account: string, id: string): Promise<void> {
+  desk.looks.again(account);
   await inTime(desk.kept.set(keyOf(account), id, KEPT_FOR), KEEP_TIME, desk);
 }
 
 /** Brings the answer that was missed, if there is one, behind whatever was just answered. Rejects as the wire does. */
 export async function bringMissed(desk: Desk, came: Came): Promise<void> {
-  const id = await inTime(desk.kept.get(keyOf(came.account)), KEEP_TIME, desk);
+  if (!desk.looks.due(came.account, came.at)) return;
+  const id = await look(desk, came);
   if (typeof id !== 'string' || !(await desk.kept.delete(keyOf(came.account)))) return;
   const answer = await keptAnswer(desk.kept, id, came.account);
   if (!answer) return;
@@ -38,6 +40,15 @@ export async function bringMissed(desk: Desk, came: Came): Promise<void> {
     await bring(answer, id, desk, came);
   } catch (cause) {
     await noteMissed(desk, came.account, id);
+    throw cause;
+  }
+}
+
+async function look(desk: Desk, came: Came): Promise<unknown> {
+  try {
+    return await inTime(desk.kept.get(keyOf(came.account)), KEEP_TIME, desk);
+  } catch (cause) {
+    desk.looks.again(came.account);
     throw cause;
   }
 }

@@ -31,7 +31,7 @@ export async function press(interaction: APIMessageComponentInteraction, came: C
   const values = data.component_type === ComponentType.StringSelect ? data.values : [];
   if (!pressed) return say('gone', came, desk);
   if (pressed.verb === 'mend' || pressed.verb === 'fix') return mend(pressed, message.id, came, desk);
-  const answer = await inTime(keptAnswer(desk.kept, pressed.id, came.account), LOOK_UP_TIME, desk);
+  const answer = await lookedUp(pressed.id, () => keptAnswer(desk.kept, pressed.id, came.account), desk);
   if (!answer) return say('gone', came, desk);
   switch (pressed.verb) {
     case 'ask':
@@ -51,6 +51,11 @@ export async function press(interaction: APIMessageComponentInteraction, came: C
     default:
       return say('gone', came, desk);
   }
+}
+
+/** What is kept under an id, once it is. */
+function lookedUp<T>(id: string, look: () => Promise<T>, desk: Desk): Promise<T> {
+  return inTime(desk.keeping.settled(id).then(look), LOOK_UP_TIME, desk);
 }
 
 /** One of the next asks, as the one who pressed asks it. */
@@ -73,7 +78,7 @@ async function change({ text }: KeptAnswer, options: readonly string[], came: Ca
 
 /** The form of an ask that could not be read, or the ask as it was mended for them. */
 async function mend({ verb, id }: Pressed, message: string, came: Came, desk: Desk): Promise<void> {
-  const draft = await inTime(keptDraft(desk.kept, id, came.account), LOOK_UP_TIME, desk);
+  const draft = await lookedUp(id, () => keptDraft(desk.kept, id, came.account), desk);
   if (verb === 'fix' && draft?.fix !== undefined) {
     return sendAnswers({ text: draft.fix }, came, { ephemeral: came.ephemeral, update: true }, desk);
   }

@@ -41,12 +41,7 @@ export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): P
   };
   const stream = following(desk.answer(invocation));
   const id = mintId();
-  let keeping: Promise<boolean> = Promise.resolve(true);
-  const keep = (answer: Answer): Promise<boolean> => {
-    // One after the other, so that the last answer is the one that stays.
-    keeping = keeping.then(() => isKept(answer, ask, came, way, desk, id));
-    return keeping;
-  };
+  const keep = (answer: Answer) => desk.keeping.keep(id, () => isKept(answer, ask, came, way, desk, id));
   const prepare = async (early: boolean): Promise<Prepared> => {
     const answer = stream.latest();
     if (!answer) throw new Error('an ask without an answer');
@@ -63,7 +58,7 @@ export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): P
   try {
     await deliver({ ready, again, keepLast, id }, came, way, desk, DEFER);
   } finally {
-    await keeping;
+    await desk.keeping.settled(id);
   }
 }
 
@@ -81,7 +76,7 @@ interface Surroundings {
   readonly way: Way;
   readonly desk: Desk;
   readonly id: string;
-  /** Whether the answer could be kept. */
+  /** Keeps the answer for its buttons. */
   keep(answer: Answer): Promise<boolean>;
 }
 
@@ -91,12 +86,10 @@ async function prepared(answer: Answer, last: boolean, early: boolean, around: S
     const told = answer.form?.command === fullName(ask.bare) ? answer.form.told : {};
     return { answer, last, modal: modalOf(ask.bare, told, '') };
   }
-  const kept = keep(answer);
+  void keep(answer);
   const [first, ...rest] = await outgoing(render(answer), [], drawnFor(desk, came));
-  // A person takes longer to press than the store to keep: only what has failed by now has no buttons.
-  const works = await Promise.race([kept, new Promise<boolean>((resolve) => setImmediate(resolve, true))]);
   const working = last ? [] : (packed([lines(['', `-# ${CHAT.working}`])])[0]?.components ?? []);
-  const rows = works ? rowsOf(answer, around) : [];
+  const rows = desk.keeping.works() ? rowsOf(answer, around) : [];
   const whole = { ...first, components: [...first.components, ...working, ...rows] };
   return { answer, last, messages: [whole, ...(last ? rest : [])], ephemeral: isPrivate(answer, way) };
 }

@@ -8,6 +8,8 @@ import { waitOnClock } from './desk.ts';
 import { tellFault } from './fault.ts';
 import { connect, type Shards } from './gateway.ts';
 import { handleHttp, INTERACTIONS_PATH } from './http.ts';
+import { keepings } from './keeping.ts';
+import { looksFor } from './looks.ts';
 import { receive } from './receive.ts';
 import { wireOf } from './wire.ts';
 
@@ -22,7 +24,8 @@ export interface DiscordSettings {
 }
 
 /** What the bot is made of, besides the way out and the clock. */
-export type Parts = Omit<Desk, 'wire' | 'wait' | 'shared' | 'isFresh'> & Partial<Pick<Desk, 'wait'>>;
+export type Parts = Omit<Desk, 'wire' | 'wait' | 'shared' | 'isFresh' | 'keeping' | 'looks'> &
+  Partial<Pick<Desk, 'wait'>>;
 
 /** A path for the one HTTP server, as it wants it. */
 export interface DiscordRoute {
@@ -42,12 +45,12 @@ export interface Running {
 export async function startDiscord(settings: DiscordSettings, parts: Parts): Promise<Running> {
   const begun = new Set<Promise<void>>();
   let desk: Desk | undefined;
-  const isFresh = freshIds();
   const shared = settings.publicKey !== undefined;
+  const state = { shared, isFresh: freshIds(), keeping: keepings(), looks: looksFor() };
   let open = true;
   const take = (interaction: APIInteraction, rest: REST): void => {
     if (!open) return;
-    desk ??= { wait: waitOnClock, ...parts, shared, isFresh, wire: wireOf(rest) };
+    desk ??= { wait: waitOnClock, ...parts, ...state, wire: wireOf(rest) };
     const done = receive(interaction, desk).finally(() => begun.delete(done));
     begun.add(done);
   };

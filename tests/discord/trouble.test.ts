@@ -3,8 +3,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/bot/answer.ts';
-import type { Kept } from '../../src/bot/ports.ts';
-import { Outage } from '../../src/bot/ports.ts';
 import { clientOf } from '../../src/discord/gateway.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { replyTo } from '../bot/asked.ts';
@@ -255,40 +253,6 @@ describe('an answer that cannot be delivered', () => {
       await bot.ask(tape());
     }
     expect(textOf(data(await bot.ask(slash('tape', { sum: '2 + 2' }, { user: OTHER }))))).toContain('4');
-  });
-});
-
-describe('what keeps answers', () => {
-  it('may be down: the answer goes out without buttons, and presses are answered', async () => {
-    const down = async (): Promise<never> => {
-      throw new Outage('down');
-    };
-    const kept: Kept = { get: down, set: down, delete: down, claim: async () => true };
-    const bot = await started({ kept });
-    const answered = await bot.ask(asked());
-    expect(textOf(data(answered))).toContain(HEADLINE);
-    expect(buttonsOf(data(answered))).toEqual([]);
-    expect(textOf(data(await bot.ask(press('sources:AAAAAAAAAAA'))))).toMatch(/try again/);
-  });
-
-  it('may hang: presses and sums are answered while there is time', async () => {
-    const hangs = (): Promise<never> => new Promise(() => {});
-    const bot = await started({
-      kept: { get: hangs, set: hangs, delete: hangs, claim: hangs },
-      over: (milliseconds) => !hurried(milliseconds),
-    });
-    expect(textOf(data(await bot.ask(press('sources:AAAAAAAAAAA'))))).toMatch(/try again/);
-    const answered = await bot.ask(tape());
-    expect(textOf(data(answered))).toContain('1\' 2"');
-    expect(buttonsOf(data(answered))).toEqual([]);
-  });
-
-  it('may be down altogether: sums are answered all the same', async () => {
-    const down = async (): Promise<never> => {
-      throw new Outage('down');
-    };
-    const bot = await started({ kept: { get: down, set: down, delete: down, claim: down } });
-    expect(textOf(data(await bot.ask(tape())))).toContain('1\' 2"');
   });
 });
 

@@ -1,0 +1,18 @@
+/** Work that no answer waits for: begun once the answer is on its way, and done before the end. */
+
+export interface Late {
+  later(work: () => Promise<unknown>): void;
+  /** Resolves when all that was begun is done. */
+  done(): Promise<void>;
+}
+
+export function lateWork(): Late {
+  const begun = new Set<Promise<unknown>>();
+  return {
+    later(work) {
+      const done = new Promise((resolve) => setImmediate(resolve)).then(work).finally(() => begun.delete(done));
+      begun.add(done);
+    },
+    done: async () => void (await Promise.all(begun)),
+  };
+}

@@ -1,0 +1,102 @@
+/** The store behind the buttons: down, hanging or slow, every ask and press is answered. */
+
+import { afterEach, describe, expect, it } from 'vitest';
+import { type Kept, Outage } from '../../src/bot/ports.ts';
+import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { OTHER, press, slash, typing } from './interactions.ts';
+import { buttonsOf, field, textOf } from './json-field.ts';
+import type { Captured } from './loopback-rest.ts';
+import { type Stage, type Staged, stage } from './stage.ts';
+
+const HEADLINE = 'Buy 10 cartons';
+const asked = () => slash('floor planks', { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' });
+const tape = () => slash('tape', { sum: '1 ft + 2 in' });
+
+const open: Stage[] = [];
+afterEach(async () => {
+  for (const bot of open.splice(0)) {
+    await bot.close();
+    expect(bot.discord.flaws).toEqual([]);
+  }
+});
+async function started(staged: Staged = {}): Promise<Stage> {
+  const bot = await stage(staged);
+  open.push(bot);
+  return bot;
+}
+
+const data = (one: Captured): unknown => field(one.body, 'data');
+
+/** Neither the last nor the first answer is waited for; what keeps is. */
+const hurried = (milliseconds: number): boolean => milliseconds === 700 || milliseconds === 1500;
+
+/** A gate that a test opens. */
+function gate() {
+  let open: () => void = () => {};
+  const opened = new Promise<void>((resolve) => {
+    open = resolve;
+  });
+  return { opened, open: () => open() };
+}
+
+describe('what keeps answers', () => {
+  it('may be down: the answer goes out without buttons, and presses are answered', async () => {
+    const down = async (): Promise<never> => {
+      throw new Outage('down');
+    };
+    const kept: Kept = { get: down, set: down, delete: down, claim: async () => true };
+    const bot = await started({ kept });
+    const answered = await bot.ask(asked());
+    expect(textOf(data(answered))).toContain(HEADLINE);
+    expect(buttonsOf(data(answered))).toEqual([]);
+    expect(textOf(data(await bot.ask(press('sources:AAAAAAAAAAA'))))).toMatch(/try again/);
+  });
+
+  it('may hang: presses and sums are answered while there is time', async () => {
+    const hangs = (): Promise<never> => new Promise(() => {});
+    const bot = await started({
+      kept: { get: hangs, set: hangs, delete: hangs, claim: hangs },
+      over: (milliseconds) => !hurried(milliseconds),
+    });
+    expect(textOf(data(await bot.ask(press('sources:AAAAAAAAAAA'))))).toMatch(/try again/);
+    expect(textOf(data(await bot.ask(tape())))).toContain('1\' 2"');
+    // Once something could not be kept, buttons would lead nowhere.
+    expect(buttonsOf(data(await bot.ask(tape())))).toEqual([]);
+  });
+
+  it('may be slow: a press that is quicker is answered once it has what was to be kept', async () => {
+    const memory = keptInMemory();
+    const { opened, open: go } = gate();
+    const set: Kept['set'] = (...told) => opened.then(() => memory.set(...told));
+    const bot = await started({ kept: { ...memory, set } });
+    const [sources] = buttonsOf(data(await bot.ask(tape())));
+    const pressed = press(sources?.id ?? '');
+    bot.discord.dispatch(pressed);
+    await bot.ask(typing('tape', 'sum', '1'));
+    expect(bot.discord.captured.some(({ token }) => token === pressed.token)).toBe(false);
+    go();
+    expect(textOf(data(await bot.discord.next(({ token }) => token === pressed.token)))).toContain('Sources');
+  });
+
+  it('is asked for an answer that was missed once for each person, not at every ask', async () => {
+    const memory = keptInMemory();
+    const asked: string[] = [];
+    const get: Kept['get'] = (key) => {
+      asked.push(key);
+      return memory.get(key);
+    };
+    const bot = await started({ kept: { ...memory, get } });
+    for (let asks = 0; asks < 3; asks++) await bot.ask(tape());
+    await bot.ask(slash('tape', { sum: '2 + 2' }, { user: OTHER }));
+    await bot.running.close();
+    expect(asked.filter((key) => key.startsWith('missed:'))).toHaveLength(2);
+  });
+
+  it('may be down altogether: sums are answered all the same', async () => {
+    const down = async (): Promise<never> => {
+      throw new Outage('down');
+    };
+    const bot = await started({ kept: { get: down, set: down, delete: down, claim: down } });
+    expect(textOf(data(await bot.ask(tape())))).toContain('1\' 2"');
+  });
+});
