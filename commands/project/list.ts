@@ -17,7 +17,7 @@ export default defineCommand({
     atDesk(context, async (desk) => {
       const [mine, inUse] = [await desk.mine(), await desk.inUse()];
       if (mine.length === 0) {
-        const actions = [{ label: START_ASK, ask: START_ASK }];
+        const actions = [{ label: NEXT.start, ask: START_ASK }];
         return projectReply(context, { headline: PROJECT.none, actions });
       }
       const rows = mine.map(({ id, name, rooms, kept, state }) => [

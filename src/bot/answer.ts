@@ -110,8 +110,8 @@ function wholeAsk(here: Here, text: string, written: Invocation['written']): Who
   if (!known) return unread(parsed, commands);
   const { command } = known;
   const { told, notes, problem } = filled(command, known.told, holdings, commands, habits);
-  // A sentence that lacks something is still an ask where the project tells it.
-  if (!known.missing.every((option) => told.has(option))) return unread(parsed, commands);
+  // A sentence that lacks something is still an ask where the project tells it; told a part, what is left is asked for.
+  if (known.missing.length > 0 && !known.missing.some((option) => told.has(option))) return unread(parsed, commands);
   if (problem) return { problems: [problem] };
   const read = said === undefined ? [] : [readAsNote(said)];
   const unreadable = isCalculating(command) ? holdings.notes : [];

@@ -118,6 +118,8 @@ export function projectSaid(
   if (text.length > 400 || !commands.some((command) => fullName(command) === 'project new')) return undefined;
   const said = text
     .trim()
+    // Marks round all of it are those of whoever copied it.
+    .replace(/^[“"‘](?<said>[^“”"]*)[”"’]$/, '$<said>')
     // Rooms are told one a line.
     .replace(/[;,]?\s*[\r\n]\s*/g, '; ')
     .replace(/\s+/g, ' ')

@@ -12,6 +12,16 @@ const ADD =
   /^add (?:a |an |the |my |another |room )*(?<room>.+?)(?: to (?:my |the )?(?:project|flat|home|house|list))?[.!]?$/i;
 const SCOPE =
   /^(?:(?:exclude|leave out) (?:the )?(?<except>[\p{L}\d' -]{1,40}?)|leave (?:the )?(?<left>[\p{L}\d' -]{1,40}?) (?:as it is|out(?: of (?:it|the job|scope))?|alone)|(?:the )?(?<out>[\p{L}\d' -]{1,40}?) (?:is out of scope|stays as it is|is out of the job))[.!]?$/iu;
+const WITHIN =
+  /^(?:include (?:the )?(?<include>[\p{L}\d' -]{1,40}?)|(?:the )?(?<within>[\p{L}\d' -]{1,40}?) is (?:back )?in(?: scope| the job| again)*)[.!]?$/iu;
+/** What is told of a room behind its name. */
+const FACT = /^(?:the |my )?(?<name>[\p{L}\d' -]{1,40}?),? (?:floor|doors?|notes?|has|with)\b.*$/iu;
+const UNSIZED = /^add (?:a |an |the |my |another )*(?<name>\p{L}[\p{L} ]{2,30}?)[.!]?$/iu;
+const BUILT =
+  /^(?:the |my |our )?(?:house|home|flat|building|it)?(?: is| was)? ?built (?:in |about |around )?(?<year>(?:1[6-9]|20)\d\d)[.!]?$/i;
+const PATTERN =
+  /^(?:use|lay (?:it )?in|go with|going with) (?:the |a )?(?<pattern>herringbone|thirds|half|stair-step|scattered|offcut-first)(?: pattern)?[.!]?$/i;
+const BASEBOARD = /^(?:my |the |our )?baseboards? (?:is|are|comes? in|costs?) (?<stock>.*\d.*?)[.!]?$/i;
 const REMOVE = /^(?:remove|delete|drop) (?:the |my )?(?:room )?(?<name>[\p{L}\d' -]{1,40}?)[.!]?$/iu;
 const RENAME =
   /^(?:rename|call) (?:the |my )?(?:room )?(?<from>[\p{L}\d' -]{1,40}?)(?: to | as |: | (?=the ))(?:the )?(?<to>[\p{L}\d' -]{1,40}?)(?: now)?[.!]?$/iu;
@@ -32,6 +42,12 @@ export function roomsSaid(said: string, project: InUse, habits: Habits): string 
   const { except, left, out } = SCOPE.exec(said)?.groups ?? {};
   const name = except ?? left ?? out;
   if (name !== undefined) return `project room ${name} out of scope`;
+  const { year } = BUILT.exec(said)?.groups ?? {};
+  if (year !== undefined) return `project pick built: ${year}`;
+  const { pattern } = PATTERN.exec(said)?.groups ?? {};
+  if (pattern !== undefined) return `project pick pattern: ${pattern.toLowerCase()}`;
+  const { stock } = BASEBOARD.exec(said)?.groups ?? {};
+  if (stock !== undefined) return `project pick baseboard: ${stock}`;
   return changeSaid(said, project, habits) ?? pickSaid(said, project, habits) ?? addSaid(said, project, habits);
 }
 
@@ -42,6 +58,10 @@ function changeSaid(said: string, { rooms }: InUse, habits: Habits): string | un
   if (of(gone)) return `project room remove ${gone}`;
   const { from, to } = RENAME.exec(said)?.groups ?? {};
   if (of(from)) return `project room rename ${from} to ${to}`;
+  const { include, within } = WITHIN.exec(said)?.groups ?? {};
+  if (of(include ?? within)) return `project room ${include ?? within} in scope`;
+  if (!said.includes('?') && of(FACT.exec(said)?.groups?.name))
+    return `project room ${said.replace(/^(?:the|my) /i, '')}`;
   const { name, size } = SIZE.exec(said)?.groups ?? {};
   if (of(name) && isSize(size ?? '', habits)) return `project room ${name}, size: ${size}`;
   const { before, room } = FLOOR.exec(said)?.groups ?? {};
@@ -64,10 +84,16 @@ function addSaid(said: string, { rooms, picks }: InUse, habits: Habits): string 
   const reading = { option: 'room', habits, note: () => undefined };
   const room = ADD.exec(said)?.groups?.room;
   if (room !== undefined && /\d/.test(room) && readRooms(room, reading).ok) return `project room add ${room}`;
+  const unsized = UNSIZED.exec(said)?.groups?.name;
+  if (unsized !== undefined && !ASKING.test(unsized)) return `project room add ${unsized}`;
   const told = /^room (?<room>\p{L}.*)$/iu.exec(said)?.groups?.room;
   if (told !== undefined && (roomAt(told, rooms) || (/\d/.test(told) && !ASKING.test(told))))
     return `project room ${told}`;
-  if (picks.plank !== undefined || !/\d/.test(said) || ASKING.test(said)) return undefined;
+  if (picks.plank !== undefined || !/\d/.test(said)) return undefined;
+  const { name, size } = SIZE.exec(said)?.groups ?? {};
+  if (name !== undefined && size !== undefined && !/\d/.test(name) && !ASKING.test(name) && isSize(size, habits))
+    return `project room ${name} ${size}`;
+  if (ASKING.test(said)) return undefined;
   const apart = readRoomsApart(said, reading);
   if (!apart.ok || !apart.value.every(({ named }) => named)) return undefined;
   const plain = readPlain(said, habits);

@@ -8,6 +8,7 @@ import {
   floorTooLarge,
   hiddenSignTyped,
   noRoom,
+  partInWords,
   roomExample,
   sideTooLong,
   textTooLong,
@@ -70,6 +71,8 @@ function parse(text: string, { option, habits }: Reading): Parsed {
   if (text.length > LONGEST_TEXT) return whole(textTooLong(String(LONGEST_TEXT)));
   if (hiddenSign(text) !== undefined) return whole(hiddenSignTyped(), withoutHidden(text, ''));
   const plain = cornersLess(plainSigns(text));
+  const [part, ...parts] = partsInWords(plain);
+  if (part) return { ok: false, flaws: [part, ...parts] };
   const { pieces, flaws, beyond } = namedPieces(text, plain, exampleFor(reading));
   const regions = gathered(pieces);
   if (beyond !== undefined || regions.length > MOST_ROOMS) {
@@ -105,6 +108,18 @@ function parse(text: string, { option, habits }: Reading): Parsed {
     return whole(floorTooLarge(`${MOST_SQUARE_METRES} m²`));
   }
   return { ok: true, notes, value: { rooms, units: told ? unitsOf(told) : habits.units } };
+}
+
+const PART_IN_WORDS = /(\d+)( ?(?:ft|feet|foot|in|inch|inches|m|['"]))? and (?:a |one )?(half|quarter)(?![a-z])/g;
+
+/** Halves and quarters told in words, which would pass for a name. */
+function partsInWords(plain: string): Flaw[] {
+  return [...plain.matchAll(PART_IN_WORDS)].map(({ index, 0: all, 1: whole = '', 2: unit = '', 3: part }) => ({
+    from: index,
+    to: index + all.length,
+    expected: partInWords(),
+    mends: () => [`${whole} ${part === 'half' ? '1/2' : '1/4'}${unit}`],
+  }));
 }
 
 /** The largest unit that the shapes of some regions name. */

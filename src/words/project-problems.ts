@@ -42,6 +42,15 @@ export function projectUnknown(got: string, near: string | undefined, command: s
     : ask(got, `You have no project “${quoted(got)}”; the nearest is “${near}”.`, `project ${command} ${near}`);
 }
 
+/** A project that is in this state, or cannot leave it this way. */
+export function stateAlready(name: string, state: 'active' | 'archived' | 'deleted'): Problem {
+  return ask(
+    name,
+    state === 'active' ? `“${name}” is not deleted.` : `“${name}” is ${state} already.`,
+    state === 'deleted' ? `project restore ${name}` : `project use ${name}`,
+  );
+}
+
 export function nameTaken(name: string): Problem {
   return ask(
     name,

@@ -79,6 +79,7 @@ export const PROJECT = {
 export const NEXT = {
   show: 'Show the project',
   planks: 'How many cartons?',
+  start: 'Start a project',
   addRoom: 'Add a room',
   pick: 'Pick a plank',
   shopping: 'What to buy',

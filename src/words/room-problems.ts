@@ -13,6 +13,10 @@ export function roomOnlyAmongOthers(example: string): string {
   return `By itself this room would be read otherwise. Tell it alone, each side with its unit, such as ${example}.`;
 }
 
+export function partInWords(): string {
+  return 'A half or a quarter is told in figures, such as 11 1/2.';
+}
+
 export function textTooLong(most: string): string {
   return `At most ${most} characters of rooms are read at once: ask about a part of them at a time.`;
 }

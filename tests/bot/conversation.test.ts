@@ -185,6 +185,30 @@ describe('a project told in a few messages', () => {
     );
   });
 
+  it('reads several facts of a room together, and a plank told without its name', async () => {
+    const { say, answer } = talk();
+    await say('project new Flat, rooms: bedroom 11x12');
+    expect((await say('project room bedroom floor carpet, doors 30 in on wall 2, note squeaks')).headline).toBe(
+      'Bedroom: floor now carpet; bedroom: doors 30 in on wall 2; bedroom: note squeaks.',
+    );
+    expect((await say('the bedroom has laminate')).headline).toBe('Bedroom: floor now laminate.');
+    expect(problemsOf(await answer('pick 6x36 planks 20 per box at 1.89/sqft'))[0]?.fix).toBe(
+      'project pick plank: 6x36 planks 20 per box at $1.89/sqft',
+    );
+    expect(problemsOf(await answer('how many boxes'))[0]?.fix).toBe(
+      'planks room: bedroom 11x12 ft, plank: 6 x 48 in, 10 per carton',
+    );
+    expect((await say('project pick 6x36 in, 20 per box')).headline).toBe('Plank: 6x36 in, 20 per box.');
+  });
+
+  it('never offers to delete another project in place of one that is gone already', async () => {
+    const { say, answer } = talk();
+    for (const name of ['Flat', 'Flat 2']) await say(`project new ${name}`);
+    await say('project delete flat 2');
+    expect(problemsOf(await answer('project delete flat 2'))[0]?.fix).toBe('project restore Flat 2');
+    expect(problemsOf(await answer('project restore flat'))[0]?.fix).toBe('project use Flat');
+  });
+
   it('takes a note of a room back by its number', async () => {
     const { say, answer } = talk();
     await say('project new Flat, rooms: bedroom 11x12');

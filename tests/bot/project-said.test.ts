@@ -14,6 +14,11 @@ const lineOf = (said: string, project?: typeof FULL | typeof ROOMS | typeof EMPT
   projectSaid(said, commands, DEFAULT_HABITS, project);
 
 describe('with or without a project', () => {
+  it('marks round the whole sentence are nobody’s', () => {
+    expect(lineOf('“start a project called Flat”')).toBe('project new Flat');
+    expect(lineOf('"settings"')).toBe('project settings');
+  });
+
   it.each([
     ['settings', 'project settings'],
     ['project settings decimal comma, currency €', 'project settings decimal: comma, currency: €'],
@@ -58,6 +63,14 @@ describe('of a project in use', () => {
     ['room bedroom floor carpet', 'project room bedroom floor carpet'],
     ['spend $40 on glue', 'project spend $40 on glue'],
     ['pick gap 3/8', 'project pick gap 3/8'],
+    ['bedroom is back in', 'project room bedroom in scope'],
+    ['include the bedroom', 'project room bedroom in scope'],
+    ['the bedroom has carpet', 'project room bedroom has carpet'],
+    ['bedroom doors 30 in on wall 2', 'project room bedroom doors 30 in on wall 2'],
+    ['add a closet', 'project room add closet'],
+    ['the house was built in 1975', 'project pick built: 1975'],
+    ['use herringbone', 'project pick pattern: herringbone'],
+    ['baseboards are 12 ft at $12.48', 'project pick baseboard: 12 ft at $12.48'],
     ['we picked 7 x 48 in planks, 10 per carton', 'project pick plank: 7 x 48 in planks, 10 per carton'],
   ])('“%s”', (said, line) => {
     expect(lineOf(said, FULL)).toBe(line);
@@ -81,6 +94,8 @@ describe('of a project in use', () => {
     const rooms = `hall 3'6" x 14'; living 14' x 12' with a bay 8' x 2' at 45°`;
     expect(lineOf(rooms, EMPTY)).toBe(`project room ${rooms}`);
     expect(lineOf('hall 3 x 14\nbedroom 12 x 15', ROOMS)).toBe('project room hall 3 x 14; bedroom 12 x 15');
+    expect(lineOf('kitchen is 10 by 12', EMPTY)).toBe('project room kitchen 10 by 12');
+    expect(lineOf('kitchen is 10 by 12', FULL)).toBeUndefined();
     expect(lineOf(rooms, FULL)).toBeUndefined();
     expect(lineOf(rooms)).toBeUndefined();
   });

@@ -82,5 +82,8 @@ describe('rooms apart', () => {
 
   it('keeps the problems of what is no room', () => {
     expect(readRoomsApart('bedroom 12', reading()).ok).toBe(false);
+    expect(readRoomsApart('bedroom 12 by 11 and a half', reading())).toMatchObject({
+      problems: [{ fix: 'bedroom 12 by 11 1/2' }],
+    });
   });
 });

@@ -76,6 +76,8 @@ function pairsIn(text: string, names: readonly string[]): [string, string][] | {
     // Without a colon: one pick, its name first.
     const loose = new RegExp(`^(?:my |the )?(${source})(?: is| are)?\\s+(.+)$`, 'isu').exec(text.trim());
     if (loose && !first) return [[listed(loose[1] ?? '', names), tidy(loose[2] ?? '')]];
+    // Two sides with no option's name are those of a plank.
+    if (!first && /\d[\s"'”’a-z]*(?:x|×|by)\s*\d/i.test(text)) return [['plank', tidy(text)]];
     const typed = listed(/^[^:=\d]*/.exec(text.trim())?.[0] ?? '', names).slice(0, 40);
     const near = closest(typed, names as string[]);
     const likely = distance(typed, near) <= 2 && typed !== '' ? near : undefined;

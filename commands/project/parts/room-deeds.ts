@@ -15,14 +15,15 @@ export type Deeds = { readonly deeds: readonly RoomDeed[]; readonly asked: boole
 
 /** What an ask wants done: first what its text says, then what its other options tell of the same room. */
 export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
-  const said = roomSaid(ask.room, rooms);
+  const [said, ...more] = deedsSaid(ask.room, rooms);
   const facts = [
     ['floor', ask.floor],
     ['openings', ask.doors],
     ['note', ask.note],
   ] as const;
   const others = [ask.size, ask.floor, ask.doors, ask.note, ask.scope, ask.name].some((text) => text !== NOT_TOLD);
-  if (!others) return { deeds: [said], asked: said.do === 'list' || said.do === 'show' };
+  if (!others)
+    return { deeds: [said, ...more], asked: more.length === 0 && (said.do === 'list' || said.do === 'show') };
   const alone = said.do === 'shape' && !/\d/.test(said.text) && ask.size !== NOT_TOLD ? said.text : undefined;
   const name = alone ?? ('name' in said && said.name !== undefined ? said.name : nameIn(ask.room));
   if (name === '' || (said.do === 'list' && alone === undefined))
@@ -37,12 +38,21 @@ export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
     asked: false,
     deeds: [
       ...(alone !== undefined || said.do === 'show' ? [] : [said]),
+      ...more,
       ...(ask.size === NOT_TOLD ? [] : [{ do: 'shape' as const, name, text: ask.size }]),
       ...facts.flatMap(([fact, text]) => (text === NOT_TOLD ? [] : [{ do: 'fact' as const, name, fact, text }])),
       ...(ask.scope === NOT_TOLD ? [] : [{ do: 'scope' as const, name, within: ask.scope === 'in' }]),
       ...(ask.name === NOT_TOLD ? [] : [{ do: 'rename' as const, name, to: ask.name }]),
     ],
   };
+}
+
+/** What a text says of a room, and each further fact behind a comma: `hall floor carpet, doors 30 in on wall 2`. */
+function deedsSaid(text: string, rooms: Rooms): readonly [RoomDeed, ...RoomDeed[]] {
+  const [first = '', ...facts] = text.split(/\s*[,;]\s*(?:and )?(?=(?:floor|doors?|openings?|notes?) [^:])/i);
+  const said = roomSaid(first, rooms);
+  if (said.do !== 'fact' && said.do !== 'show' && said.do !== 'scope') return [roomSaid(text, rooms)];
+  return [said, ...facts.map((fact) => roomSaid(`${said.name} ${fact}`, rooms))];
 }
 
 /** The name in a text of a room and its sides. */

@@ -24,6 +24,7 @@ const IN =
 const FACTS: readonly (readonly [RoomFact, RegExp])[] = [
   ['floor', /^(?:(?:has|with) )?(?:the )?(?:old |current )?floor(?: now)?(?: is)?\s*[:=]?\s+(.+)$/is],
   ['floor', /^(?:has|with) (.+?) (?:on the floor|on it|down|now)$/is],
+  ['floor', /^(?:has|with) ((?:\p{L}+ )?(?:carpet|laminate|vinyl|tiles?|lino(?:leum)?|hardwood|parquet))[.!]?$/isu],
   ['openings', /^(?:(?:has|with) )?(?:an? )?(?:openings?|doors?|doorways?)\s*[:=]?\s+(.+)$/is],
   ['note', /^(?:has )?notes?\s*[:=]?\s+(.+)$/is],
 ];

@@ -2,7 +2,9 @@
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Project, ProjectState } from '../../../src/project/project.ts';
+import { sameName } from '../../../src/project/room.ts';
 import type { Action } from '../../../src/reply/reply.ts';
+import { stateAlready } from '../../../src/words/project-problems.ts';
 import { atDesk, doneOr, noneInUse, problem } from './at-desk.ts';
 import { countProblem, ONE_IN_USE, projectNamed } from './named.ts';
 import { projectReply } from './reply.ts';
@@ -27,6 +29,8 @@ export function stated(name: string, context: Context, stating: Stating): Promis
     const [only, ...more] = among;
     const unnamed = stating.from.includes('deleted') ? (more.length === 0 ? only : undefined) : await desk.inUse();
     const found = name === ONE_IN_USE ? unnamed : projectNamed(name, among, stating.command);
+    const other = mine.find((one) => sameName(one.name, name) && !among.includes(one));
+    if (other) return problem(stateAlready(other.name, other.state.kind));
     if (!found) return problem(await noneInUse(context, desk));
     if ('problem' in found) return problem(found.problem);
     const full =
