@@ -1,8 +1,9 @@
 /** Asks in Slack put through the pipeline, and forms opened for those that lack something. */
 
 import type { Answer } from '../bot/answer.ts';
-import type { Form } from '../bot/command.ts';
+import { type Form, fullName, optionsOf } from '../bot/command.ts';
 import { commandNamed } from '../bot/form.ts';
+import { parseLine } from '../bot/grammar.ts';
 import type { Invocation } from '../bot/invocation.ts';
 import { formView } from './modal.ts';
 import type { Party, SlackPorts, Where } from './ports.ts';
@@ -18,7 +19,18 @@ export async function answerAsk(
 ): Promise<void> {
   const { asker } = party;
   const answers = ports.answer({ asker, habits: ports.habits, text, written });
-  await sendAnswers({ text, answers }, party, ports);
+  await sendAnswers(
+    { text, answers, changeable: written === 'line' && formOf(text, ports) !== undefined },
+    party,
+    ports,
+  );
+}
+
+/** The form of an ask with everything told in it; undefined where it has no details to change. */
+export function formOf(text: string, { commands, habits }: Pick<SlackPorts, 'commands' | 'habits'>): Form | undefined {
+  const parsed = parseLine(text, commands, habits);
+  if (!parsed.ok || optionsOf(parsed.command).length < 2) return undefined;
+  return { command: fullName(parsed.command), told: Object.fromEntries(parsed.told) };
 }
 
 /** Answers an ask; where it only lacks what must be told, its form opens instead, as long as Slack lets it. */
@@ -29,7 +41,8 @@ export async function answerOrForm(text: string, trigger: string, party: Party, 
   const first = await answers.next();
   if (first.done !== true && lacksOnly(first.value) && (await openForm(first.value.form, trigger, party, ports)))
     return;
-  await sendAnswers({ text, answers: after(first, answers) }, party, ports);
+  const changeable = formOf(text, ports) !== undefined;
+  await sendAnswers({ text, answers: after(first, answers), changeable }, party, ports);
 }
 
 /** Opens a command's form; false when there is no such command or Slack opens no form any more. */

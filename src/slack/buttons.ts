@@ -8,13 +8,26 @@ import { BUTTON, MOST_BUTTONS, SELECT } from './limits.ts';
 import { plainText, type SlackBlock } from './rich.ts';
 
 /** What a press is about; the first word of an action's id. */
-export type Press = 'ask' | 'part' | 'sources' | 'show' | 'all' | 'form' | 'mended' | 'open';
+export type Press = 'ask' | 'part' | 'pictures' | 'sources' | 'change' | 'show' | 'all' | 'form' | 'mended' | 'open';
 
 /** Longer lists are cut: no answer has so many asks. */
 const MOST_LISTS = 6;
 
-/** The rows of an answer. `parts` are its blocks that stand behind buttons; `shown` answers need no showing. */
-export function answerRows(id: string, offers: Offers, parts: readonly Part[], shown: boolean): readonly SlackBlock[] {
+/** What is behind the buttons of an answer besides its asks. */
+export interface Behind {
+  /** Its blocks that do not stand in it. */
+  readonly parts: readonly Part[];
+  /** How many pictures there are where not all of them stand in it. */
+  readonly pictures: number;
+  /** Whether its ask can be opened as a form. */
+  readonly changeable: boolean;
+  /** Whether everybody sees it already. */
+  readonly shown: boolean;
+}
+
+/** The rows of an answer. */
+export function answerRows(id: string, offers: Offers, behind: Behind): readonly SlackBlock[] {
+  const { parts, pictures, changeable, shown } = behind;
   const buttons = offers.asks.slice(0, MOST_BUTTONS);
   const listed = offers.asks.slice(MOST_BUTTONS);
   const lookUps = parts.length <= MOST_BUTTONS ? parts : [];
@@ -27,6 +40,8 @@ export function answerRows(id: string, offers: Offers, parts: readonly Part[], s
       ...buttons.map(({ place, action }) => button('ask', `${place}`, action.label, id)),
     ]),
     ...rowsOf([
+      ...(changeable ? [button('change', '', CHAT.change, id)] : []),
+      ...(pictures > 0 ? [button('pictures', '', SLACK.pictures(pictures), id)] : []),
       ...(parts.length > 0 ? [button('all', '', SLACK.all, id)] : []),
       ...(offers.sources ? [button('sources', '', CHAT.sources, id)] : []),
       ...(shown ? [] : [button('show', '', CHAT.show, id)]),
@@ -36,7 +51,7 @@ export function answerRows(id: string, offers: Offers, parts: readonly Part[], s
 
 /** The row under problems: a form with what was told, and the first ask mended. */
 export function problemRows(id: string, form: boolean): readonly SlackBlock[] {
-  return rowsOf([...(form ? [button('form', '', CHAT.form, id)] : []), button('mended', '', SLACK.mended, id)]);
+  return rowsOf([...(form ? [button('form', '', CHAT.form, id)] : []), button('mended', '', CHAT.suggested, id)]);
 }
 
 /** A button that opens a command's form. */

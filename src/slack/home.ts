@@ -14,8 +14,13 @@ import { cut, plainText, type SlackBlock, said, saidCode, saidLines, sizeOf } fr
 
 /** Commands with a button of their own. */
 const FIRST = ['floor planks', 'trim list', 'prep tearout'];
+/** What somebody without a project is offered besides. */
+const BEGIN = 'project new';
 /** What is told of the project in use, where such commands are there. */
 const PROJECT = ['project show', 'project progress', 'project shopping'];
+
+/** Of an answer on the tab only its asks are offered. */
+const ASKS_ALONE = { parts: [], pictures: 0, changeable: false, shown: true } as const;
 
 /** The asks whose answers stand on the Home tab. */
 export function homeAsks(commands: readonly Command[]): readonly string[] {
@@ -36,15 +41,15 @@ export function homeView(commands: readonly Command[], project: readonly HomeRep
     ...said(SLACK.homeSample),
     ...saidCode(`/floorhand ${SAMPLE_ASK}`),
     ...said(SLACK.homeStart, true),
-    ...rowsOf([...firstButtons(commands), ...otherList(commands)]),
+    ...rowsOf([...firstButtons(commands, project.length === 0), ...otherList(commands)]),
   ];
   return { type: 'home', blocks: [...start, ...projectBlocks(project, VIEW.blocks - start.length)] };
 }
 
-function firstButtons(commands: readonly Command[]): readonly types.Button[] {
-  return FIRST.flatMap((name) => {
+function firstButtons(commands: readonly Command[], begins: boolean): readonly types.Button[] {
+  return [...FIRST, ...(begins ? [BEGIN] : [])].flatMap((name) => {
     const command = commandNamed(name, commands);
-    return command ? [openButton(fullName(command), command.name.charAt(0).toUpperCase() + command.name.slice(1))] : [];
+    return command ? [openButton(fullName(command), SLACK.homeButtons[name] ?? name)] : [];
   });
 }
 
@@ -83,7 +88,7 @@ function projectBlocks(project: readonly HomeReply[], room: number): readonly Sl
         );
   const blocks: SlackBlock[] = [{ type: 'divider' }, ...said(SLACK.homeProject, true)];
   for (const { reply, id } of project) {
-    const next = [...glance(reply), ...(id === undefined ? [] : answerRows(id, asksOnly(reply), [], true))];
+    const next = [...glance(reply), ...(id === undefined ? [] : answerRows(id, asksOnly(reply), ASKS_ALONE))];
     const size = sizeOf([...blocks, ...next, ...cautions]);
     if (blocks.length + next.length + cautions.length > room || size > HOME_CHARACTERS) break;
     blocks.push(...next);

@@ -25,7 +25,9 @@ export const TABLE = { rows: 100, columns: 20, characters: 9000 } as const;
 /** A table as narrow as this is lined up in fixed-width characters: it fits a phone. */
 export const MONOSPACE = { columns: 40, characters: 2400 } as const;
 
-export const IMAGE = { alt: 2000, title: 2000, aMessage: 10 } as const;
+export const IMAGE = { alt: 2000, title: 2000 } as const;
+/** Pictures in the answer itself: more would push what is to be bought off a phone, and are sent when asked for. */
+export const MOST_PICTURES = 3;
 
 export const BUTTON = { text: 75, aRow: 5 } as const;
 /** Asks offered as buttons; the others stand in a list. */

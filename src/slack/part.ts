@@ -5,10 +5,11 @@ import { oneLine, sheetCsv, sheetText } from '../bot/sheet.ts';
 import type { Block, Reply } from '../reply/reply.ts';
 import { SLACK } from '../words/slack.ts';
 import { MOST_MESSAGES } from './limits.ts';
+import { drawingsOf } from './pictures.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import { postTo } from './post.ts';
 import { type Message, note, renderPart } from './render.ts';
-import { fileStem, type Upload, upload } from './upload.ts';
+import { fileStem, pictureFile, type Upload, upload } from './upload.ts';
 
 /** Spreadsheets attached at once. */
 const MOST_TABLES = 10;
@@ -38,12 +39,19 @@ export async function sendFiles(
 ): Promise<void> {
   const post = postTo(party.client, party.where, ports.now);
   const files = filesOf(reply, blocks);
-  const { channel, thread } = party.where;
-  const place = channel?.startsWith('D')
-    ? { channel, ...(thread === undefined ? {} : { thread }) }
-    : { channel: (await post.toDirect(note(SLACK.fileIntro))).channel };
+  const place = await post.directPlace(note(SLACK.fileIntro));
   for (const file of files) await upload(party.client, file, place);
-  if (place.channel !== channel) await post.toAsker(note(SLACK.sent(files.length)));
+  if (place.channel !== party.where.channel) await post.toAsker(note(SLACK.sent(files.length)));
+}
+
+/** Sends every picture as a file to the asker's direct messages with the app. */
+export async function sendPictures(reply: Reply, party: Party, ports: SlackPorts): Promise<void> {
+  const post = postTo(party.client, party.where, ports.now);
+  const place = await post.directPlace(note(SLACK.pictureIntro));
+  for (const { drawing } of drawingsOf(reply)) {
+    await upload(party.client, pictureFile(drawing, await ports.toPng(drawing)), place);
+  }
+  if (place.channel !== party.where.channel) await post.toAsker(note(SLACK.picturesSent));
 }
 
 /** A text file of everything, and a CSV for each table. */

@@ -4,26 +4,42 @@ import { type types, webApi } from '@slack/bolt';
 import { RESPONSE } from './limits.ts';
 import type { ResponseUrl, Where } from './ports.ts';
 import type { Message } from './render.ts';
+import type { Shared } from './upload.ts';
 
 /** What became of a message: posted, and how it can be replaced; `refused` where Slack does not take its blocks. */
-export type Posted =
-  | { readonly by: 'response' | 'ephemeral' }
-  | { readonly by: 'message'; readonly channel: string; readonly ts: string }
-  | { readonly by: 'refused' };
+export type Posted = { readonly by: 'response' | 'ephemeral' } | Lasting | Refused;
+
+/** A message of the app's own, which stays where it is. */
+export interface Lasting {
+  readonly by: 'message';
+  readonly channel: string;
+  readonly ts: string;
+}
+
+interface Refused {
+  readonly by: 'refused';
+}
 
 /** Whether a message of ours can be replaced by a better one. */
 export function replaceable(posted: Posted | undefined, where: Where): boolean {
   return posted?.by === 'message' || (posted?.by === 'response' && where.response?.replaces === true);
 }
 
+/** Whether a channel is somebody's direct messages. */
+export function isDirect(channel: string | undefined): channel is string {
+  return channel?.startsWith('D') === true;
+}
+
 /** One answer's way out. Nothing else counts the uses of its response_url. */
 export interface Post {
   /** To the asker alone. Rejects when no way is left. */
   toAsker(message: Message, before?: Posted): Promise<Posted>;
-  /** To everybody in the channel; undefined when the app may not post there. */
-  toChannel(message: Message): Promise<Posted | undefined>;
-  /** To the asker's direct messages with the app, and the channel they are. Rejects when it cannot be. */
-  toDirect(message: Message): Promise<{ readonly channel: string; readonly ts: string }>;
+  /** To everybody in the channel; undefined when the app may not post there. With `lasting` only as a message of the app's own. */
+  toChannel(message: Message, lasting?: 'lasting'): Promise<Posted | undefined>;
+  /** To the asker's direct messages with the app, where it stays. Rejects when it cannot be. */
+  toDirect(message: Message): Promise<Lasting | Refused>;
+  /** A place for files that the asker alone sees, after some words on them. Rejects when there is none. */
+  directPlace(intro: Message): Promise<Shared>;
   /** The response_url as it is used by now. */
   response(): ResponseUrl | undefined;
 }
@@ -62,7 +78,7 @@ export function postTo(client: webApi.WebClient, where: Where, now: () => number
     return answered.ok ? { by: 'response' } : undefined;
   };
 
-  const inChannel = async (channel: string, message: Message, thread?: string): Promise<Posted> => {
+  const inChannel = async (channel: string, message: Message, thread?: string): Promise<Lasting> => {
     const { ts, channel: posted } = await client.chat.postMessage({
       channel,
       ...payload(message),
@@ -71,12 +87,6 @@ export function postTo(client: webApi.WebClient, where: Where, now: () => number
       ...(thread === undefined ? {} : { thread_ts: thread }),
     });
     return { by: 'message', channel: posted ?? channel, ts: ts ?? '' };
-  };
-
-  const toDirect = async (message: Message): Promise<{ channel: string; ts: string }> => {
-    const posted = await inChannel(where.user, message);
-    if (posted.by !== 'message') throw new Error('a direct message that is none');
-    return posted;
   };
 
   return {
@@ -91,31 +101,42 @@ export function postTo(client: webApi.WebClient, where: Where, now: () => number
         );
         if (updated) return updated;
       }
+      // In the app's own direct messages an answer stays; in those between two people the app has no place.
+      if (isDirect(channel)) {
+        const posted = await open(() => refusable(() => inChannel(channel, message, thread)));
+        if (posted) return posted;
+      }
       const replace = before?.by === 'response' && where.response?.replaces === true;
       const responded = await respond(message, { response_type: 'ephemeral', replace_original: replace });
       if (responded) return responded;
-      return refusable(async () => {
-        if (channel?.startsWith('D')) {
-          const posted = await open(() => inChannel(channel, message, thread));
-          if (posted) return posted;
-        } else if (channel !== undefined) {
-          const in_thread = thread === undefined ? {} : { thread_ts: thread };
-          const posted = await open(async (): Promise<Posted> => {
+      if (channel !== undefined && !isDirect(channel)) {
+        const in_thread = thread === undefined ? {} : { thread_ts: thread };
+        const posted = await open(() =>
+          refusable(async () => {
             await client.chat.postEphemeral({ channel, user, ...payload(message), ...in_thread });
             return { by: 'ephemeral' };
-          });
-          if (posted) return posted;
-        }
-        return { by: 'message', ...(await toDirect(message)) };
-      });
+          }),
+        );
+        if (posted) return posted;
+      }
+      return refusable(() => inChannel(user, message));
     },
-    async toChannel(message) {
+    async toChannel(message, lasting) {
       const { channel, thread } = where;
-      const responded = await respond(message, { response_type: 'in_channel', replace_original: false });
+      const responded =
+        lasting === undefined
+          ? await respond(message, { response_type: 'in_channel', replace_original: false })
+          : undefined;
       if (responded || channel === undefined) return responded;
       return open(() => refusable(() => inChannel(channel, message, thread)));
     },
-    toDirect,
+    toDirect: (message) => refusable(() => inChannel(where.user, message)),
+    async directPlace(intro) {
+      const { channel, thread, user } = where;
+      const here = isDirect(channel) ? await open(() => inChannel(channel, intro, thread)) : undefined;
+      if (here) return { channel: here.channel, ...(thread === undefined ? {} : { thread }) };
+      return { channel: (await inChannel(user, intro)).channel };
+    },
     response: () => where.response && { ...where.response, used },
   };
 }
@@ -134,7 +155,7 @@ async function open<T>(post: () => Promise<T>): Promise<T | undefined> {
   }
 }
 
-async function refusable(post: () => Promise<Posted>): Promise<Posted> {
+async function refusable<T extends Posted>(post: () => Promise<T>): Promise<T | Refused> {
   try {
     return await post();
   } catch (cause) {

@@ -1,13 +1,13 @@
 /** A button pressed or a list chosen from, under an answer or on the Home tab. */
 
+import type { Form } from '../bot/command.ts';
 import { accountKey } from '../bot/invocation.ts';
 import { keptAnswer, showAnswer } from '../bot/kept-answer.ts';
 import { keptDraft } from '../bot/kept-draft.ts';
 import { SLACK } from '../words/slack.ts';
-import { answerAsk, openForm } from './ask.ts';
+import { answerAsk, formOf, openForm } from './ask.ts';
 import type { Press } from './buttons.ts';
-import { keptMended } from './mended.ts';
-import { sendFiles, sendMessages, sendPart } from './part.ts';
+import { sendFiles, sendMessages, sendPart, sendPictures } from './part.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import { renderSources } from './render.ts';
 import { showInChannel, tell, tellGone } from './send.ts';
@@ -23,16 +23,12 @@ export interface Pressed {
 export async function press(pressed: Pressed, party: Party, ports: SlackPorts): Promise<void> {
   const { name, id, place } = read(pressed);
   const account = accountKey(party.asker);
-  if (name === 'open') return opened(pressed.value, pressed.trigger, party, ports);
-  if (name === 'form') {
+  if (name === 'open') return open({ command: pressed.value, told: {} }, pressed.trigger, party, ports);
+  await ports.keeping.get(id);
+  if (name === 'form' || name === 'mended') {
     const draft = await keptDraft(ports.kept, id, account);
-    if (!draft?.form) return tellGone(party, ports);
-    if (!(await openForm(draft.form, pressed.trigger, party, ports))) await tell(SLACK.formLate, party, ports);
-    return;
-  }
-  if (name === 'mended') {
-    const ask = await keptMended(ports.kept, id, account);
-    return ask === undefined ? tellGone(party, ports) : answerAsk(ask, party, ports);
+    if (name === 'mended' && draft?.fix !== undefined) return answerAsk(draft.fix, party, ports);
+    return name === 'form' && draft?.form ? open(draft.form, pressed.trigger, party, ports) : tellGone(party, ports);
   }
   if (name === 'show') {
     const shown = await showAnswer(ports.kept, id, account);
@@ -45,6 +41,11 @@ export async function press(pressed: Pressed, party: Party, ports: SlackPorts): 
   const { reply } = kept;
   if (name === 'sources') return sendMessages(renderSources(reply), party, ports);
   if (name === 'all') return sendFiles(reply, reply.blocks, party, ports);
+  if (name === 'pictures') return sendPictures(reply, party, ports);
+  if (name === 'change') {
+    const form = formOf(kept.text, ports);
+    return form ? open(form, pressed.trigger, party, ports) : tell(SLACK.old, party, ports);
+  }
   if (name === 'part') {
     if (!(await sendPart(reply, place, party, ports))) await tell(SLACK.old, party, ports);
     return;
@@ -53,7 +54,18 @@ export async function press(pressed: Pressed, party: Party, ports: SlackPorts): 
   return action ? answerAsk(action.ask, party, ports) : tell(SLACK.old, party, ports);
 }
 
-const PRESSES: readonly Press[] = ['ask', 'part', 'sources', 'show', 'all', 'form', 'mended', 'open'];
+const PRESSES: readonly Press[] = [
+  'ask',
+  'part',
+  'pictures',
+  'sources',
+  'change',
+  'show',
+  'all',
+  'form',
+  'mended',
+  'open',
+];
 
 /** The press, the id of what was kept, and the place in it: a button has its place in its own id, a list in the value chosen. */
 function read({ action, value }: Pressed): { name: Press | undefined; id: string; place: number } {
@@ -67,6 +79,7 @@ function read({ action, value }: Pressed): { name: Press | undefined; id: string
   };
 }
 
-async function opened(command: string, trigger: string, party: Party, ports: SlackPorts): Promise<void> {
-  if (!(await openForm({ command, told: {} }, trigger, party, ports))) await tell(SLACK.formLate, party, ports);
+/** Opens a form, or tells that Slack did not. */
+async function open(form: Form, trigger: string, party: Party, ports: SlackPorts): Promise<void> {
+  if (!(await openForm(form, trigger, party, ports))) await tell(SLACK.formLate, party, ports);
 }

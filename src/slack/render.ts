@@ -1,20 +1,19 @@
 /** An answer as Slack messages: pure, total, its headline and cautions whole, nothing in it taken as markup. */
 
 import type { Answer } from '../bot/answer.ts';
-import { isPart, offersOf } from '../bot/offers.ts';
+import { isPart, offersOf, type Part } from '../bot/offers.ts';
 import { oneLine } from '../bot/sheet.ts';
-import type { Caution } from '../reply/caution.ts';
-import type { Problem } from '../reply/problem.ts';
-import type { Block, Reply } from '../reply/reply.ts';
+import type { Reply } from '../reply/reply.ts';
 import { sayFault } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';
 import { saySource } from '../words/sources.ts';
+import { blockBlocks, cautionBlocks, pictureBlocks, problemBlocks } from './blocks.ts';
 import { answerRows, problemRows } from './buttons.ts';
-import { IMAGE, INLINE, MESSAGE } from './limits.ts';
+import { INLINE, MESSAGE, MOST_PICTURES } from './limits.ts';
 import { pagesOf } from './pages.ts';
-import { cut, EMPTY, escaped, plainText, type SlackBlock, said, saidCode, saidLines, sizeOf } from './rich.ts';
-import { saidTable } from './table.ts';
+import { drawingsOf } from './pictures.ts';
+import { cut, EMPTY, escaped, type SlackBlock, said, saidLines, sizeOf } from './rich.ts';
 
 /** What is sent: `text` is the notification, and what a client without blocks shows. */
 export interface Message {
@@ -32,6 +31,10 @@ export interface Showing {
   readonly pictures?: ReadonlyMap<number, string>;
   /** The ask, told where others see the answer. */
   readonly asked?: string;
+  /** Whether its pictures stand in the asker's direct messages: the answer says so. */
+  readonly direct?: boolean;
+  /** Whether its ask can be opened as a form. */
+  readonly changeable?: boolean;
 }
 
 /** The messages of an answer, in order. */
@@ -59,7 +62,7 @@ export function render(answer: Answer, showing: Showing = {}): readonly Message[
 /** One block of a reply that stands behind a button, as messages; undefined when there is no such block. */
 export function renderPart(reply: Reply, place: number): readonly Message[] | undefined {
   const block = reply.blocks[place];
-  return block && isPart(block) ? messagesOf(block.title, blockBlocks(block, place, {}), []) : undefined;
+  return block && isPart(block) ? messagesOf(block.title, blockBlocks(block), []) : undefined;
 }
 
 /** The sources of a reply, each once. */
@@ -82,29 +85,46 @@ export function note(text: string): Message {
 }
 
 function replyMessages(reply: Reply, showing: Showing): readonly Message[] {
-  const around = {
-    before: [
-      ...said(reply.headline, true),
-      ...(showing.asked === undefined ? [] : saidLines(undefined, [{ label: `${SLACK.asked}:`, text: showing.asked }])),
-    ],
-    after: [
-      ...saidLines(
-        CHAT.assumed,
-        reply.assumed.map((text) => ({ label: '•', text })),
-      ).filter(() => reply.assumed.length > 0),
-      ...cautionBlocks(reply.cautions),
-    ],
-  };
-  const all = reply.blocks.map((block, place) => ({ part: isPart(block), blocks: blockBlocks(block, place, showing) }));
-  const whole = [...around.before, ...all.flatMap(({ blocks }) => blocks), ...around.after];
+  const { id, asked, shown = false, direct = false, changeable = false } = showing;
+  const pictures = drawingsOf(reply);
+  // Without buttons everything stands in its own order; with them what is looked at comes first, and what is looked up last.
+  const first = id === undefined ? [] : pictures.slice(0, MOST_PICTURES);
+  const before = [
+    ...said(reply.headline, true),
+    ...(asked === undefined ? [] : saidLines(undefined, [{ label: `${SLACK.asked}:`, text: asked }])),
+    ...first.flatMap(({ place, drawing }) => pictureBlocks(drawing, showing.pictures?.get(place))),
+    ...(direct ? said(SLACK.pictureDirect(first.length)) : []),
+  ];
+  const after = [
+    ...saidLines(
+      CHAT.assumed,
+      reply.assumed.map((text) => ({ label: '•', text })),
+    ).filter(() => reply.assumed.length > 0),
+    ...cautionBlocks(reply.cautions),
+  ];
+  const all = reply.blocks
+    .map((block, place) => ({ block, place }))
+    .filter(({ block }) => id === undefined || block.kind !== 'picture')
+    .map(({ block, place }) => ({ part: isPart(block), blocks: blockBlocks(block, showing.pictures?.get(place)) }));
+  const whole = [...before, ...all.flatMap(({ blocks }) => blocks), ...after];
+  if (id === undefined) return messagesOf(reply.headline, whole, []);
   const offers = offersOf(reply);
-  if (showing.id === undefined) return messagesOf(reply.headline, whole, []);
-  if (sizeOf(whole) <= INLINE && pagesOf(whole).length === 1) {
-    return messagesOf(reply.headline, whole, answerRows(showing.id, offers, [], showing.shown === true));
-  }
+  const more = pictures.length > first.length ? pictures.length : 0;
+  const rows = (parts: readonly Part[]): readonly SlackBlock[] =>
+    answerRows(id, offers, { parts, pictures: more, changeable, shown });
+  if (sizeOf(whole) <= INLINE && pagesOf(whole).length === 1) return messagesOf(reply.headline, whole, rows([]));
   const read = all.flatMap(({ part, blocks }) => (part ? [] : blocks));
-  const rows = answerRows(showing.id, offers, offers.parts, showing.shown === true);
-  return messagesOf(reply.headline, [...around.before, ...read, ...around.after], rows);
+  return messagesOf(reply.headline, [...before, ...read, ...after], rows(offers.parts));
+}
+
+/** Pictures alone, as a message of their own; undefined where none of them was uploaded. */
+export function renderPictures(reply: Reply, pictures: ReadonlyMap<number, string>): Message | undefined {
+  const blocks = drawingsOf(reply)
+    .filter(({ place }) => pictures.has(place))
+    .flatMap(({ place, drawing }) => pictureBlocks(drawing, pictures.get(place)));
+  const [message] =
+    blocks.length === 0 ? [] : messagesOf(reply.headline, [...said(reply.headline, true), ...blocks], []);
+  return message;
 }
 
 function messagesOf(headline: string, blocks: readonly SlackBlock[], rows: readonly SlackBlock[]): readonly Message[] {
@@ -112,64 +132,4 @@ function messagesOf(headline: string, blocks: readonly SlackBlock[], rows: reado
   const pages = pagesOf(blocks);
   // The buttons belong to the end of the answer, where the thumb is.
   return pages.map((page, i) => ({ text, blocks: i === pages.length - 1 ? [...page, ...rows] : page }));
-}
-
-function blockBlocks(block: Block, place: number, showing: Showing): readonly SlackBlock[] {
-  switch (block.kind) {
-    case 'text':
-      return said(block.text);
-    case 'facts':
-      return saidLines(
-        block.title,
-        block.facts.map(({ label, value }) => ({ label: `${label}:`, text: value })),
-      );
-    case 'table':
-      return saidTable(block);
-    case 'steps':
-      return saidLines(
-        block.title,
-        block.steps.map((text, i) => ({ label: `${i + 1}.`, text })),
-      );
-    case 'checklist':
-      return saidLines(
-        block.title,
-        block.items.map((text) => ({ label: '☐', text })),
-      );
-    case 'picture': {
-      const { title, alt } = block.drawing;
-      const file = showing.pictures?.get(place);
-      if (file === undefined) return saidLines(title, [{ text: alt }]);
-      const alt_text = cut(oneLine(alt) || EMPTY, IMAGE.alt);
-      return [{ type: 'image', slack_file: { id: file }, alt_text, title: plainText(title, IMAGE.title) }];
-    }
-  }
-}
-
-/** Each problem with what was read, and what to type: behind each, or once below when one ask mends all. */
-function problemBlocks(problems: readonly Problem[]): readonly SlackBlock[] {
-  const shared = problems.length > 1 && new Set(problems.map(({ fix }) => fix)).size === 1;
-  const typed = (fix: string): readonly SlackBlock[] => [
-    ...saidLines(undefined, [{ label: `${CHAT.type}:`, text: '' }]),
-    ...saidCode(`/floorhand ${oneLine(fix)}`),
-  ];
-  return [
-    ...said(CHAT.problem, true),
-    ...problems.flatMap(({ option, got, expected, fix }) => [
-      ...saidLines(undefined, [
-        { label: `${option}:`, text: expected },
-        { label: `${CHAT.read}:`, text: got === '' ? CHAT.nothing : got },
-      ]),
-      ...(shared ? [] : typed(fix)),
-    ]),
-    ...(shared ? typed(problems[0]?.fix ?? '') : []),
-  ];
-}
-
-function cautionBlocks(cautions: readonly Caution[]): readonly SlackBlock[] {
-  return cautions.length === 0
-    ? []
-    : saidLines(
-        CHAT.cautions,
-        cautions.map(({ text }) => ({ label: '•', text })),
-      );
 }

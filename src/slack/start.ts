@@ -64,7 +64,7 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
     begun.add(work);
     void work.finally(() => begun.delete(work)).catch(() => undefined);
   };
-  const ports: SlackPorts = { ...parts, isFresh: freshIds(), later };
+  const ports: SlackPorts = { ...parts, isFresh: freshIds(), later, keeping: new Map() };
   const logger = loggerOf(ports);
   const clientOptions: webApi.WebClientOptions = {
     logger,

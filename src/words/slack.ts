@@ -5,13 +5,18 @@ export const SLACK = {
   lookUp: 'Look up',
   more: 'More',
   all: 'Everything as a file',
-  mended: 'Ask it as mended',
+  pictures: (count: number) => `All ${count} pictures`,
   old: 'This button is from an older version. Ask again and the answer has fresh ones.',
   notShown: 'It could not be posted there. Invite the app to the channel, or copy the ask into it.',
   sent: (files: number) =>
     `It is long, so it is in our direct messages as ${files === 1 ? 'a file' : `${files} files`}.`,
   fileIntro: 'Here is the sheet you asked for.',
-  pictureIntro: 'The picture of your answer.',
+  pictureIntro: 'The pictures of your answer.',
+  pictureDirect: (count: number) =>
+    `The ${count === 1 ? 'picture is' : 'pictures are'} in our direct messages too, and stay there.`,
+  picturesSent: 'The pictures are in our direct messages.',
+  noPictureThere:
+    'It is posted without its picture: the app is not in this channel. Invite it and press once more, or pass the picture on from our direct messages.',
   noAsk: 'There is nothing to work out in that message.',
   formSubmit: 'Work it out',
   formClose: 'Cancel',
@@ -22,9 +27,15 @@ export const SLACK = {
   formExample: (example: string) => `For instance ${example}`,
   homeTitle: 'Your floor, worked out',
   homeIntro:
-    'Send the app a direct message, mention it in a channel, or type /floorhand with an ask: rooms and a plank, in your own words or by options. “/floorhand help” lists everything.',
+    'Send the app a direct message, mention it in a channel, or type /floorhand with an ask: rooms and a plank, in your own words or by options. “/floorhand help” lists everything. Start a project, and it remembers your rooms, picks and what is bought and done.',
   homeSample: 'For instance',
   homeStart: 'Start here',
+  homeButtons: {
+    'floor planks': 'Planks for my rooms',
+    'trim list': 'Baseboard to buy',
+    'prep tearout': 'The old floor out',
+    'project new': 'Start a project',
+  } as Readonly<Record<string, string>>,
   homeOther: 'Work out something else',
   homeProject: 'Your project',
 } as const;

@@ -38,11 +38,13 @@ export function rendererContract({ name, tell, allShown }: Rendered): void {
   /** What is not told of a reply: at once, or at all. */
   const lost = (reply: Reply): readonly string[] => {
     const { shown, reachable } = told(reply);
+    // A phone shows no more pictures than a few before the facts: the others may stand behind a button.
+    const later = new Set(reply.blocks.filter(({ kind }) => kind === 'picture').slice(allShown ? Infinity : 3));
     const atOnce = [
       reply.headline,
       ...reply.cautions.map(({ text }) => text),
       ...reply.assumed,
-      ...reply.blocks.flatMap((block) => (isLong(block) ? [] : textsOf(block))),
+      ...reply.blocks.filter((block) => !isLong(block) && !later.has(block)).flatMap(textsOf),
     ];
     const atAll = [...reply.blocks.flatMap(textsOf), ...reply.sources.map(saySource)];
     return [...missing(shown, allShown ? [...atOnce, ...atAll] : atOnce), ...missing(reachable, atAll)];

@@ -9,7 +9,9 @@ import {
   renderSources as discordSources,
   render as renderDiscord,
 } from '../../src/discord/render.ts';
+import { drawingsOf } from '../../src/slack/pictures.ts';
 import { type Message, renderPart, render as renderSlack, renderSources } from '../../src/slack/render.ts';
+import { pictureFile } from '../../src/slack/upload.ts';
 import { render as renderTerminal } from '../../src/terminal/render.ts';
 import { discordWords } from '../discord/words.ts';
 import { slackWords } from '../slack/words.ts';
@@ -49,5 +51,7 @@ function parts(
   words: (messages: readonly Message[]) => string,
 ): string {
   const each = offersOf(reply).parts.map(({ place }) => words(renderPart(reply, place) ?? []));
-  return [...each, words(renderSources(reply)), sheetText(reply, [])].join(' ');
+  const pictures = drawingsOf(reply).map(({ drawing }) => pictureFile(drawing, Buffer.alloc(0)));
+  const told = pictures.flatMap(({ title, alt = '' }) => [title, alt]);
+  return [...each, ...told, words(renderSources(reply)), sheetText(reply, [])].join(' ');
 }

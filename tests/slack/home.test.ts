@@ -22,6 +22,9 @@ describe('the Home tab', () => {
     expect(wordsOf(view)).toContain('/floorhand planks');
     expect(pressables(view).length).toBeGreaterThan(3);
     expect(wordsOf(view)).not.toContain('Your project');
+    await app.press('Start a project', { channel: undefined, response_url: undefined });
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.open'));
+    expect(app.slack.calls.at(-1)?.args.view).toMatchObject({ title: { text: 'Project new' } });
     expect(app.faults).toEqual([]);
   });
 
@@ -29,7 +32,8 @@ describe('the Home tab', () => {
     app = await running({ flat: true });
     const view = await home();
     expect(wordsOf(view)).toMatch(/Your project[\s\S]*bedroom/i);
-    await app.press('Planks', { channel: undefined, response_url: undefined });
+    expect(pressables(view).map(({ text }) => text?.text)).not.toContain('Start a project');
+    await app.press('Planks for my rooms', { channel: undefined, response_url: undefined });
     await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.open'));
     const opened = app.slack.calls.find(({ method }) => method === 'views.open')?.args.view as {
       blocks: { optional?: boolean }[];

@@ -3,7 +3,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { fullName } from '../../src/bot/command.ts';
-import { pressables, type Running, running, shown, wordsOf } from './running.ts';
+import { picturesAlone, pressables, type Running, running, shown, wordsOf } from './running.ts';
 
 const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
 const HEADLINE = 'Buy 10 cartons (100 planks): 92 to lay, 3 for mistakes, 5 left over.';
@@ -34,22 +34,41 @@ describe('the slash command', () => {
     expect(app.faults).toEqual([]);
   });
 
-  it('lays planks: headline, picture by its upload, buttons for the guide and other patterns', async () => {
+  it('lays planks: headline, then the picture by its upload, then facts, buttons for the guide and other patterns', async () => {
     await app.slash(PLANKS);
     const [message] = await messages(1);
     expect(message?.text).toBe(HEADLINE);
-    const picture = ((message?.blocks ?? []) as { type: string }[]).find(({ type }) => type === 'image');
-    expect(picture).toMatchObject({ slack_file: { id: 'F000000001' } });
+    const blocks = (message?.blocks ?? []) as { type: string }[];
+    expect(blocks.slice(0, 2).map(({ type }) => type)).toEqual(['rich_text', 'image']);
+    expect(blocks[1]).toMatchObject({ slack_file: { id: 'F000000001' } });
     const upload = app.slack.calls.find(({ method }) => method === 'files.getUploadURLExternal');
     expect(upload?.args.filename).toMatch(/^[a-z0-9-]+\.png$/);
     expect(`${upload?.args.alt_text}`.length).toBeGreaterThan(20);
     expect(app.slack.uploads.get('F000000001')?.length).toBe(8);
-    const completed = app.slack.calls.find(({ method }) => method === 'files.completeUploadExternal');
-    expect(completed?.args.channel_id).toBeUndefined();
     const labels = pressables(message).map(({ text }) => text?.text);
     expect(labels).toEqual(
       expect.arrayContaining(['Sources', 'Show to channel', 'Turn the rows', 'Everything as a file']),
     );
+  });
+
+  it('puts the picture into the direct messages first, where the asker is given it, and says so', async () => {
+    await app.slash(PLANKS);
+    const [message] = await messages(1);
+    expect(picturesAlone(app.slack)).toHaveLength(1);
+    expect(picturesAlone(app.slack)[0]).toMatchObject({ channel: 'U1', text: HEADLINE });
+    expect(wordsOf(message)).toContain('in our direct messages');
+  });
+
+  it('shows three pictures of many rooms, and all of them as files when asked', async () => {
+    await app.slash('planks room: 40x60; 30x20; 20x10, plank: 5 x 36, 20 per carton');
+    const [message] = await messages(1);
+    const types = ((message?.blocks ?? []) as { type: string }[]).map(({ type }) => type);
+    expect(types.slice(0, 5)).toEqual(['rich_text', 'image', 'image', 'image', 'rich_text']);
+    expect(types.filter((type) => type === 'image')).toHaveLength(3);
+    await app.press('All 11 pictures');
+    await messages(3);
+    const completed = app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal').slice(3);
+    expect(completed.map(({ args }) => args.channel_id)).toEqual(Array.from({ length: 11 }, () => 'DU1'));
   });
 
   it('reads what a phone sends: curly quotes, entities, tags, non-breaking spaces', async () => {
@@ -71,7 +90,7 @@ describe('the slash command', () => {
     await app.slash(PLANKS.replace('planks', 'plnaks'));
     const [message] = await messages(1);
     expect(wordsOf(message)).toContain(`/floorhand ${PLANKS}`);
-    await app.press('Ask it as mended');
+    await app.press('Take the suggestion');
     const [, second] = await messages(2);
     expect(second?.text).toBe(HEADLINE);
   });
@@ -95,11 +114,10 @@ describe('the slash command', () => {
     await app.slack.until(() => app.slack.calls.filter(({ method }) => method === 'views.open').length === 2);
   });
 
-  // Those of projects want somebody who has one.
-  const alone = commands.filter(({ group }) => group !== 'project');
-  it.each(alone.map((command) => [fullName(command), command.examples[0]] as const))(
+  it.each(commands.map((command) => [fullName(command), command.examples[0]] as const))(
     'answers the example of %s as everywhere',
     async (name, { ask, headline }) => {
+      // Those of projects want somebody who has one.
       if (name.startsWith('project ')) {
         await app.close();
         app = await running({ flat: true });
@@ -125,6 +143,16 @@ describe('buttons under an answer', () => {
     const [, second] = await messages(2);
     expect(second?.text).toMatch(/^Buy \d+ cartons/);
     expect(wordsOf(second)).toContain('half');
+  });
+
+  it('open the ask as a form with everything told in it, to change a detail', async () => {
+    await app.press('Change a detail');
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.open'));
+    const opened = app.slack.calls.find(({ method }) => method === 'views.open');
+    const initial = pressables(opened?.args.view).flatMap((element) =>
+      'initial_value' in element ? [element.initial_value] : [],
+    );
+    expect(initial).toEqual([`12' x 14'`, '6 x 48 in, 10 per carton']);
   });
 
   it('show each long part', async () => {
@@ -153,15 +181,16 @@ describe('buttons under an answer', () => {
     expect(completed.map(({ args }) => args.channel_id)).toEqual(completed.map(() => 'DU1'));
   });
 
-  it('show it to the channel, with the ask and all cautions', async () => {
+  it('show it to the channel, with the ask and all cautions, its picture in a message of the app’s own', async () => {
     await app.press('Show to channel');
     const [, second] = await messages(2);
-    expect(second).toMatchObject({ response_type: 'in_channel', replace_original: false });
+    expect(second).toMatchObject({ channel: 'C1' });
+    expect(((second?.blocks ?? []) as { type: string }[]).filter(({ type }) => type === 'image')).toHaveLength(1);
     expect(wordsOf(second)).toContain(PLANKS);
     expect(pressables(second).map(({ text }) => text?.text)).not.toContain('Show to channel');
     await app.press('Sources', { user: { id: 'U2' } });
-    const [, , third] = await messages(3);
-    expect(wordsOf(third)).toContain('Sources');
+    await messages(3);
+    expect(wordsOf(app.slack.responded.at(-1)?.body)).toContain('Sources');
   });
 
   it('are nobody else’s before it is shown', async () => {

@@ -176,10 +176,20 @@ async function whole(url: string, init: RequestInit): Promise<Response> {
 
 const FORM = 'application/x-www-form-urlencoded';
 
-/** Everything that was shown so far, the latest last: at response addresses and by the Web API. */
+/** Everything that was shown so far, the latest last: at response addresses and by the Web API; pictures by themselves aside. */
 export function shown(slack: Loopback): readonly Readonly<Record<string, unknown>>[] {
-  const posted = slack.calls.filter(({ method }) => method.startsWith('chat.'));
-  return [...slack.responded.map(({ body }) => body), ...posted.map(({ args }) => args)];
+  const posted = slack.calls.filter(({ method }) => method.startsWith('chat.')).map(({ args }) => args);
+  return [...slack.responded.map(({ body }) => body), ...posted.filter((message) => !isPictures(message))];
+}
+
+/** Pictures posted by themselves. */
+export function picturesAlone(slack: Loopback): readonly Readonly<Record<string, unknown>>[] {
+  return slack.calls.flatMap(({ method, args }) => (method === 'chat.postMessage' && isPictures(args) ? [args] : []));
+}
+
+function isPictures({ blocks }: Readonly<Record<string, unknown>>): boolean {
+  const [, ...rest] = (Array.isArray(blocks) ? blocks : []) as readonly { readonly type: string }[];
+  return rest.length > 0 && rest.every(({ type }) => type === 'image');
 }
 
 /** All words of what was shown, markers and buttons aside. */

@@ -3,7 +3,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/bot/answer.ts';
 import { replyTo } from '../bot/asked.ts';
-import { NOW, pressables, type Running, running, shown, wordsOf } from './running.ts';
+import { NOW, picturesAlone, pressables, type Running, running, shown, wordsOf } from './running.ts';
 
 const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
 let app: Running;
@@ -13,38 +13,106 @@ afterEach(async () => {
 });
 
 const images = (message: unknown): number => (JSON.stringify(message).match(/"slack_file"/g) ?? []).length;
-const refusing = { status: 404, text: '{"ok":false,"error":"invalid_blocks"}' };
 
 describe('pictures', () => {
+  const notReady = (times: number): void => {
+    let refused = 0;
+    app.slack.refuse(({ method, args }) =>
+      method.startsWith('chat.') && images(args) > 0 && refused++ < times ? 'invalid_blocks' : undefined,
+    );
+  };
+  const completed = (): readonly Readonly<Record<string, unknown>>[] =>
+    app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal').map(({ args }) => args);
+  const dm = { type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1' };
+
   it('not ready yet stand in the answer a moment later; the answer does not wait', async () => {
     const waits: number[] = [];
     app = await running({ ports: { wait: async (milliseconds) => void waits.push(milliseconds) } });
-    let refused = 0;
-    app.slack.respond(({ body }) => (images(body) > 0 && refused++ < 2 ? refusing : undefined));
+    notReady(2);
     await app.slash(PLANKS);
-    await app.slack.until(() => app.slack.responded.length === 4);
-    const sent = app.slack.responded.map(({ body }) => [images(body), body.replace_original]);
-    expect(sent).toEqual([
-      [1, false],
+    await app.slack.until(() => app.slack.responded.length === 2);
+    expect(app.slack.responded.map(({ body }) => [images(body), body.replace_original])).toEqual([
       [0, false],
-      [1, true],
       [1, true],
     ]);
     expect(waits).toEqual([1000, 2500]);
+    // The asker is given the file by a message that stays, before it stands in one that is theirs alone.
+    expect(picturesAlone(app.slack).map(({ channel }) => channel)).toEqual(['U1', 'U1', 'U1']);
     expect(new Set(app.slack.responded.map(({ path }) => path)).size).toBe(1);
   });
 
-  it('never ready are shared in the direct messages', async () => {
+  it('never ready are shared in the direct messages as files', async () => {
     app = await running();
-    app.slack.respond(({ body }) => (images(body) > 0 ? refusing : undefined));
+    notReady(Infinity);
     await app.slash(PLANKS);
-    await app.slack.until(
-      () => app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal').length === 2,
-    );
-    const last = app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal').at(-1);
-    expect(last?.args).toMatchObject({ channel_id: 'DU1' });
-    expect(app.slack.responded.length).toBeLessThanOrEqual(5);
+    await app.slack.until(() => completed().length === 2);
+    expect(completed().at(-1)).toMatchObject({ channel_id: 'DU1' });
+    expect(app.slack.responded.map(({ body }) => images(body))).toEqual([0]);
+    expect(wordsOf(app.slack.responded)).toContain('in our direct messages');
     expect(app.faults).toEqual([]);
+  });
+
+  it('stand in an answer in the direct messages, or come behind it', async () => {
+    app = await running();
+    await app.event({ ...dm, text: PLANKS });
+    await app.slack.until(() => shown(app.slack).length === 1);
+    expect(shown(app.slack)[0]).toMatchObject({ channel: 'D1' });
+    expect(images(shown(app.slack))).toBe(1);
+    expect(wordsOf(shown(app.slack))).not.toContain('in our direct messages');
+    notReady(2);
+    await app.event({ ...dm, text: PLANKS });
+    await app.slack.until(() => picturesAlone(app.slack).length === 2);
+    expect(picturesAlone(app.slack).map(({ channel }) => channel)).toEqual(['D1', 'D1']);
+    expect(app.slack.calls.filter(({ method }) => method === 'chat.update')).toEqual([]);
+  });
+
+  it('asked for in two people’s direct messages go to the asker’s own', async () => {
+    app = await running();
+    app.slack.refuse(({ method, args }) =>
+      method === 'chat.postMessage' && args.channel === 'D9' ? 'channel_not_found' : undefined,
+    );
+    await app.slash(PLANKS, { channel_id: 'D9' });
+    await app.slack.until(() => app.slack.responded.length === 2);
+    expect(picturesAlone(app.slack).at(-1)).toMatchObject({ channel: 'U1' });
+    expect(wordsOf(app.slack.responded[1])).toContain('in our direct messages');
+  });
+
+  it('that have no way into the direct messages are told by what they show', async () => {
+    app = await running();
+    app.slack.refuse(({ method, args }) =>
+      method === 'chat.postMessage' && args.channel === 'U1' ? 'messages_tab_disabled' : undefined,
+    );
+    await app.slash(PLANKS);
+    await app.slack.until(() => app.slack.responded.length === 1);
+    expect(images(app.slack.responded)).toBe(0);
+    expect(wordsOf(app.slack.responded)).toContain('Plan of room');
+    expect(wordsOf(app.slack.responded)).not.toContain('in our direct messages');
+    expect(app.faults).toHaveLength(1);
+  });
+
+  it('not ready when shown to the channel come behind the answer there', async () => {
+    app = await running();
+    await app.slash(PLANKS);
+    await app.slack.until(() => app.slack.responded.length === 1);
+    notReady(1);
+    await app.press('Show to channel');
+    await app.slack.until(() => picturesAlone(app.slack).some(({ channel }) => channel === 'C1'));
+    const inChannel = shown(app.slack).filter(({ channel }) => channel === 'C1');
+    expect(inChannel.map(images)).toEqual([1, 0]);
+  });
+
+  it('of an answer shown where the app is no member: it is posted without, and the asker learns why', async () => {
+    app = await running();
+    await app.slash(PLANKS);
+    await app.slack.until(() => app.slack.responded.length === 1);
+    app.slack.refuse(({ method, args }) =>
+      method === 'chat.postMessage' && args.channel === 'C1' ? 'not_in_channel' : undefined,
+    );
+    await app.press('Show to channel');
+    await app.slack.until(() => app.slack.responded.length === 3);
+    const [, posted, told] = app.slack.responded.map(({ body }) => body);
+    expect([posted?.response_type, images(posted), told?.response_type]).toEqual(['in_channel', 0, 'ephemeral']);
+    expect(wordsOf(told)).toContain('without its picture');
   });
 
   it('that cannot be drawn or uploaded leave the answer as it is', async () => {
