@@ -128,7 +128,9 @@ interface Pairs {
 }
 
 function pairsIn(text: string, names: readonly string[]): Pairs {
-  const pairs = [...text.matchAll(pairStart(names))];
+  const labelled = [...text.matchAll(pairStart(names))];
+  const bare = labelled.length > 0 ? [...text.matchAll(bareStart(names))] : [];
+  const pairs = [...labelled, ...bare].sort((a, b) => a.index - b.index);
   const told = new Map<string, string>();
   const twice: Pairs['twice'][number][] = [];
   const tell = (option: string, value: string): void => {
@@ -154,6 +156,17 @@ function pairStart(names: readonly string[]): RegExp {
     `(?<=^|[\\s,;])(${longestFirst.map((name) => name.replaceAll('-', '[- ]')).join('|')})\\s*:`,
     'giu',
   );
+}
+
+/** Options that begin a part of their own without a colon, in a line that has one elsewhere: `room: 12x14, plank 6 x 48 in`. */
+function bareStart(names: readonly string[]): RegExp {
+  const figures = ['plank', 'planks'].filter((name) => names.includes(name));
+  const words = ['pattern', 'direction'].filter((name) => names.includes(name));
+  const starts = [
+    ...(figures.length > 0 ? [`(?:${figures.join('|')})(?=\\s+[\\d.½¼¾])`] : []),
+    ...(words.length > 0 ? [`(?:${words.join('|')})(?=\\s+[\\p{L}\\d])`] : []),
+  ];
+  return starts.length > 0 ? new RegExp(`(?<=[,;]\\s*)(${starts.join('|')})`, 'giu') : /(?!)/gu;
 }
 
 /** Words before a colon that are nearly an option's name. Others belong to a value: a room may be named that way. */

@@ -10,6 +10,7 @@ import { HERRING_DRAWING } from '../words/herringbone.ts';
 import { LARGEST_SCALE, MARGIN, WALL } from './fit.ts';
 import { LEAST_GAP, ringsOf } from './floor-shapes.ts';
 import { legend, type Meaning, notes, scaleBar } from './footer.ts';
+import { roomMarks } from './room-mark.ts';
 import { saySize } from './room-size.ts';
 import { sheetOf } from './sheet.ts';
 import { toldPicture } from './told-picture.ts';
@@ -84,6 +85,7 @@ function sheet(
     ),
   );
   const { texts, listed } = wallTexts(walls, ringsOf([region.outline, ...region.holes], picture.seen), [], WALL, false);
+  const marks = roomMarks({ region, seen: (outline) => outline, upright: false }, picture.seen, all);
   const size = saySize(region, saying);
   const cut = region.boards.filter((board) => roles.get(board) !== 'plank-whole').length;
   return sheetOf({
@@ -91,7 +93,7 @@ function sheet(
     alt: HERRING_DRAWING.alt(region.name, size, begun, cut, rules.border),
     facts: [HERRING_DRAWING.facts(size, begun, cut)],
     figure: {
-      shapes: [...picture.shapes, ...texts],
+      shapes: [...picture.shapes, ...marks.shapes, ...texts],
       upright: false,
       width: picture.width,
       height: picture.height + BESIDE,
@@ -100,7 +102,11 @@ function sheet(
     below: [
       scaleBar(scale, saying),
       legend(meanings(new Set(pieces.map(({ role }) => role)), rules.gap, scale, saying)),
-      notes([HERRING_DRAWING.start, ...(listed.length > 0 ? [DRAWING.otherWalls(listed)] : [])]),
+      notes([
+        HERRING_DRAWING.start,
+        ...(listed.length > 0 ? [DRAWING.otherWalls(listed)] : []),
+        ...(marks.listed.length > 0 ? [DRAWING.standing(marks.listed)] : []),
+      ]),
     ],
   });
 }

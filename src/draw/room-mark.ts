@@ -1,5 +1,6 @@
 /** Names inside the figure: of rooms that lie in one floor, and of what stands in them. */
 
+import type { Region } from '../core/floor/floor.ts';
 import type { Outline } from '../core/geometry.ts';
 import type { Place, Shape, Text } from '../reply/drawing.ts';
 import { clippedLines, clippedRings } from './clip.ts';
@@ -18,7 +19,11 @@ export interface Marks {
 }
 
 /** Marks of a view within the visible floor. */
-export function roomMarks(view: Pick<View, 'region' | 'seen' | 'upright'>, seen: Seen, floor: Box): Marks {
+export function roomMarks(
+  view: Pick<View, 'seen' | 'upright'> & { readonly region: Region },
+  seen: Seen,
+  floor: Box,
+): Marks {
   const { region } = view;
   const ringOf = (outline: Outline): readonly Place[] =>
     clippedRings(ringsOf([view.seen(outline)], seen), floor)[0] ?? [];

@@ -3,7 +3,7 @@
 import { closest, distance } from 'fastest-levenshtein';
 import type { Direction, Heading } from '../core/floor/direction.ts';
 import type { Length } from '../core/length.ts';
-import { notADirection, notAPattern } from '../words/figure-problems.ts';
+import { notADirection, notAPattern, patternTaken } from '../words/figure-problems.ts';
 import { HERRINGBONE, readHerringbone, type ToldHerringbone } from './herringbone.ts';
 import { readLength } from './length.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
@@ -31,6 +31,10 @@ const SAME: ReadonlyMap<string, (typeof PATTERN_NAMES)[number]> = new Map([
   ['random', 'scattered'],
 ]);
 
+/** A long word is known by all but two of its letters. */
+const LONG_WORD = 7;
+const SLIPS = 2;
+
 /** `stair-step`, `stair-step 8 in x 4`, `stair-step 200 mm, 4 rows`, `half`, `thirds`, `offcut-first`, `scattered`. */
 export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
   const plain = text.trim().toLowerCase().replace(/\s+/g, ' ');
@@ -41,7 +45,13 @@ export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
   const name = PATTERN_NAMES.find((known) => known === word) ?? SAME.get(word);
   const rest = match?.[2];
   const got = { option: reading.option, got: text };
-  if (!name) return unread(notAPattern(got, nearPattern(word.slice(0, 40))));
+  if (!name) {
+    const near = nearPattern(word.slice(0, 40));
+    if (rest !== undefined || word.length < LONG_WORD || distance(word, near) > SLIPS)
+      return unread(notAPattern(got, near));
+    reading.note(patternTaken(text.trim(), near));
+    return readPattern(near, reading);
+  }
   if (name !== 'stair-step') return rest === undefined ? read({ name }) : unread(notAPattern(got, name));
   if (rest === undefined) return read({ name });
   const steps = /^(.*?)(?:\s*(?:[x×,]|by)\s*([2-9]|1[0-9]|20)(?:\s*rows?)?)?$/.exec(rest);

@@ -24,6 +24,11 @@ export function notAmong(read: Got, choices: readonly string[], near: string): P
   return { ...got(read), expected: `One of: ${choices.join(', ')}.`, fix: near };
 }
 
+/** A slip in a pattern's name, taken for it. */
+export function patternTaken(typed: string, name: string): string {
+  return `pattern “${typed}” taken as ${name}`;
+}
+
 export function notAPattern(read: Got, near: string): Problem {
   return {
     ...got(read),

@@ -13,6 +13,13 @@ export const SHAPE = {
   leaning: (length: string, angles: string) => `${length} both sides, ends leaning ${angles}`,
   corners: (length: string, corners: readonly string[]) =>
     `${length}, cut to a shape with corners at ${corners.join(', ')}`,
+  degrees: (degrees: number) => `${degrees}°`,
+  /** `end` and `edge` name the corner. */
+  cornerOff: (length: string, end: string, edge: string, along: string, across: string) =>
+    `${length}, the corner at its ${end}, ${edge}, cut off: ${along} along, ${across} across`,
+  ripped: (length: string, width: string, edge: string) => `${length}, ripped to ${width} (kept: ${edge})`,
+  ends: { left: 'left end', right: 'right end' },
+  nicked: (length: string) => `${length}, less than 1/16" off a corner`,
   corner: (along: string, across: string) => `${along} × ${across}`,
 } as const;
 

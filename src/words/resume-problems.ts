@@ -44,10 +44,10 @@ export function allLaid(got: string, fix: string): Problem {
   return problem({ option: 'so-far', got }, 'Then every row is laid: nothing is left to plan.', fix);
 }
 
-export function slantedNotResumed(got: string, fix: string): Problem {
+export function slantedNotResumed(option: 'room' | 'direction', got: string, fix: string): Problem {
   return problem(
-    { option: 'room', got },
-    'The rest of a floor is worked out for rooms of right angles with rows along a wall; this one has slanted walls or slanted rows.',
+    { option, got },
+    `The rest of a floor is worked out for rooms of right angles with rows along a wall; here ${option === 'room' ? 'walls' : 'rows'} lie at a slant. Measure the part that is left and ask for it as a room of its own with “floor planks”.`,
     fix,
   );
 }

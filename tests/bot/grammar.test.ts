@@ -55,6 +55,21 @@ describe('pairs', () => {
     });
   });
 
+  it('need no colon before the figures of a plank, a pattern or a direction where another has one', () => {
+    expect(told("planks room 12' x 14', plank 6x48 in, 10 per carton, pattern: half, direction short")).toEqual({
+      command: 'planks',
+      room: "room 12' x 14'",
+      plank: '6x48 in, 10 per carton',
+      pattern: 'half',
+      direction: 'short',
+    });
+    expect(told('planks room: plank store 12x14; hall 3 x 9, plank: 6x48')).toEqual({
+      command: 'planks',
+      room: 'plank store 12x14; hall 3 x 9',
+      plank: '6x48',
+    });
+  });
+
   it('give text without a name to the first option', () => {
     expect(told("planks 12' x 14', plank: 6x48")).toEqual({ command: 'planks', room: "12' x 14'", plank: '6x48' });
     expect(told("tape 15' - 2 x 4'")).toEqual({ command: 'tape', sum: "15' - 2 x 4'" });

@@ -76,6 +76,16 @@ describe('a floor that cannot be begun so', () => {
 
   it('with slanted rows', async () => {
     const given = await answerTo(`resume ${BEDROOM}, direction: diagonal, so-far: row 2 is done`);
-    expect(problemsOf(given)).toHaveLength(1);
+    const [problem] = problemsOf(given);
+    expect(problemsOf(given).map(({ option }) => option)).toEqual(['direction']);
+    expect(problemsOf(await answerTo(problem?.fix ?? ''))).toEqual([]);
+  });
+
+  it('with slanted walls', async () => {
+    const given = await answerTo(
+      "resume room: living 18' x 14' with a bay 6' x 2', plank: 6 x 48 in, 10 per carton, so-far: row 2 is done",
+    );
+    expect(problemsOf(given).map(({ option }) => option)).toEqual(['room']);
+    expect(problemsOf(await answerTo(problemsOf(given)[0]?.fix ?? ''))).toEqual([]);
   });
 });

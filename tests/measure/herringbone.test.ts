@@ -23,14 +23,27 @@ describe('a herringbone', () => {
     expect(readPattern(text, kept('pattern', FEET))).toEqual({ ok: true, value: { name: 'herringbone', border } });
   });
 
-  it.each(['herringbome', 'herringbone border 9', 'herringbone with sofa'])(
-    '%s is a problem whose fix is one',
-    (text) => {
-      const read = readPattern(text, kept('pattern', FEET));
-      expect(read.ok).toBe(false);
-      if (!read.ok) expect(readHerringbone(read.problems[0].fix)).toEqual({ name: 'herringbone', border: 0 });
-    },
-  );
+  it.each(['herringbone border 9', 'herringbone with sofa'])('%s is a problem whose fix is one', (text) => {
+    const read = readPattern(text, kept('pattern', FEET));
+    expect(read.ok).toBe(false);
+    if (!read.ok) expect(readHerringbone(read.problems[0].fix)).toEqual({ name: 'herringbone', border: 0 });
+  });
+});
+
+describe('a pattern with a slip in it', () => {
+  it.each([
+    ['herringbne', 'herringbone'],
+    ['Herringbome', 'herringbone'],
+    ['scaterred', 'scattered'],
+  ])('%s is taken for %s, and that is said', (text, name) => {
+    const reading = kept('pattern', FEET);
+    expect(readPattern(text, reading)).toMatchObject({ ok: true, value: { name } });
+    expect(reading.notes).toEqual([`pattern “${text}” taken as ${name}`]);
+  });
+
+  it('is asked back where it is short or far off', () => {
+    for (const text of ['harf', 'fishbone', 'zigzag']) expect(readPattern(text, kept('pattern', FEET)).ok).toBe(false);
+  });
 });
 
 describe('boards for it', () => {

@@ -8,6 +8,7 @@ import { TICKS_PER_INCH, ticks } from '../../../src/core/length.ts';
 import { roundUpRatio } from '../../../src/core/round-up.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
 import type { SoFar } from '../../../src/measure/so-far.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
 import type { Fact, Reply } from '../../../src/reply/reply.ts';
 import { restAway } from '../../../src/solve/rest.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
@@ -35,9 +36,9 @@ export async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator
   // The rows that lie follow the plan that stood in the end.
   const laid = await settled(first, ask, context);
   const typed = context.told.get('so-far') ?? '';
-  const slanted = laid.plan.regions.find(({ outline, frame }) => frame.angle % 90 !== 0 || !isRectilinear(outline));
+  const [slanted, ...more] = slantProblems(laid.plan, context);
   if (slanted) {
-    yield { problems: [slantedNotResumed(slanted.name, '12 x 14 ft')] };
+    yield { problems: [slanted, ...more] };
     return;
   }
   const begun = begunFloor(laid, ask['so-far'], context);
@@ -64,6 +65,16 @@ export async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator
     return;
   }
   yield replyOf(laid, begun, rest, ask, context);
+}
+
+/** What is at a slant, by the option that told it: rows by their direction, walls by their room. */
+function slantProblems({ regions }: Plan, { told }: Context): readonly Problem[] {
+  const walls = regions.find(({ outline, holes }) => ![outline, ...holes].every(isRectilinear));
+  const rows = regions.some(({ frame }) => frame.angle % 90 !== 0);
+  return [
+    ...(walls ? [slantedNotResumed('room', walls.name, '12 x 14 ft')] : []),
+    ...(rows ? [slantedNotResumed('direction', told.get('direction') ?? 'long', 'long')] : []),
+  ];
 }
 
 /** The row told with the end that the plan gives it, and no start. */
