@@ -2,7 +2,9 @@
 
 import type { Highs } from 'highs';
 import type { FlowArc } from '../core/floor/flow-arc.ts';
+import type { Worth } from '../core/floor/flow-bound.ts';
 import type { FlowTable } from '../core/floor/flow-table.ts';
+import type { Lane } from '../core/floor/rip-share.ts';
 
 /** HiGHS's model status for a program solved to its optimum. */
 const OPTIMAL = 7;
@@ -14,32 +16,45 @@ export interface Flow {
   readonly bound: number;
   /** Rows by block and option; whole only after `integer`. */
   readonly used: readonly (readonly number[])[];
-  /** What an offcut of r units is worth, by r: the duals of the linear program. */
-  readonly worth: readonly number[];
+  /** What an offcut is worth: the duals of the linear program. */
+  readonly worth: Worth;
   /** The arcs that hold, each with its price. */
   readonly arcs: readonly (FlowArc & { readonly price: number })[];
 }
 
-/** Rows of the program: one a node, one a block, one a kind of short piece. Columns: options, steps down the line, fresh planks, shorts. */
+type Entry = readonly [row: number, value: number];
+
+/**
+ * Rows of the program: one a node of each line, one a block, one a kind of short piece. Columns: options, steps down a line,
+ * fresh planks, shorts. Where ripped rows may share planks there are two lines, for either edge of an offcut, and full rows use both.
+ */
 export class FlowModel {
   readonly #model: Model;
   readonly #table: FlowTable;
   readonly #arcs: FlowArc[] = [];
   readonly #firstColumns: number[] = [];
   readonly #arcRows: number;
+  /** First rows of the lines. */
+  readonly #lines: readonly number[];
 
   constructor(solver: Highs, table: FlowTable) {
     this.#table = table;
     this.#model = solver.createModel();
     this.#model.options.set({ output_flag: false });
-    const { nodes, blocks, shorts } = table;
+    const { nodes, blocks, shorts, wholes } = table;
+    const isShared = [...blocks, ...shorts, ...wholes].some(({ lane }) => lane !== 'full');
+    this.#lines = isShared ? [0, nodes + 1] : [0];
+    const linesOf = (lane: Lane): readonly number[] =>
+      lane === 'full' ? this.#lines : lane === 'none' ? [] : [lane === 'near' ? 0 : nodes + 1];
+    const blockRows = this.#lines.length * (nodes + 1);
+    const shortRows = blockRows + blocks.length;
     const free = Number.POSITIVE_INFINITY;
     const cost: number[] = [];
     const upper: number[] = [];
     const starts = [0];
     const indices: number[] = [];
     const values: number[] = [];
-    const column = (price: number, most: number, entries: readonly (readonly [row: number, value: number])[]): void => {
+    const column = (price: number, most: number, entries: readonly Entry[]): void => {
       cost.push(price);
       upper.push(most);
       for (const [row, value] of entries) {
@@ -48,41 +63,56 @@ export class FlowModel {
       }
       starts.push(indices.length);
     };
-    blocks.forEach(({ runs, options }, b) => {
+    blocks.forEach(({ runs, lane, options }, b) => {
       this.#firstColumns.push(cost.length);
-      for (const { need, give, cost: price } of options) {
-        const flow: (readonly [number, number])[] =
-          need === give ? [] : [...(need < 0 ? [] : [[need, -1] as const]), ...(give < 0 ? [] : [[give, 1] as const])];
-        column(price, runs.length, [...flow, [nodes + 1 + b, 1]]);
+      for (const { need, give, cost: planks } of options) {
+        // Planks of a full row are paid; a ripped row takes strips as long as a plank from its line.
+        const strips = lane === 'full' ? 0 : planks;
+        const flow = linesOf(lane).flatMap((line) =>
+          summed([
+            [line + nodes, -strips],
+            [line + need, need < 0 ? 0 : -1],
+            [line + give, give < 0 ? 0 : 1],
+          ]),
+        );
+        column(planks - strips, runs.length, [...flow, [blockRows + b, 1]]);
       }
     });
-    for (let node = 1; node <= nodes; node++)
-      column(0, free, [
-        [node, -1],
-        [node - 1, 1],
-      ]);
-    column(1, free, [[nodes, 1]]);
-    shorts.forEach(({ least, size, count }, s) => {
+    for (const line of this.#lines) {
+      for (let node = 1; node <= nodes; node++)
+        column(0, free, [
+          [line + node, -1],
+          [line + node - 1, 1],
+        ]);
+    }
+    column(
+      1,
+      free,
+      this.#lines.map((line): Entry => [line + nodes, 1]),
+    );
+    shorts.forEach(({ lane, least, size, count }, s) => {
       for (let node = least; node <= nodes; node++) {
-        const left: (readonly [number, number])[] = node >= size ? [[node - size, 1]] : [];
-        column(0, count, [[node, -1], ...left, [nodes + 1 + blocks.length + s, 1]]);
+        const flow = linesOf(lane).flatMap((line): Entry[] => [
+          [line + node, -1],
+          ...(node >= size ? [[line + node - size, 1] as const] : []),
+        ]);
+        column(0, count, [...flow, [shortRows + s, 1]]);
       }
     });
-    const rows = [
-      ...new Array<number>(nodes + 1).fill(0),
-      ...blocks.map(({ runs }) => runs.length),
-      ...shorts.map(({ count }) => count),
-    ];
+    const taken = new Array<number>(blockRows).fill(0);
+    for (const { lane, count } of wholes)
+      if (lane !== 'full') for (const line of linesOf(lane)) taken[line + nodes] = (taken[line + nodes] ?? 0) + count;
+    const rows = [...taken, ...blocks.map(({ runs }) => runs.length), ...shorts.map(({ count }) => count)];
     this.#arcRows = rows.length;
     this.#model.passModel({
       numCols: cost.length,
       numRows: rows.length,
-      offset: table.whole,
+      offset: wholes.reduce((sum, { lane, count }) => sum + (lane === 'full' ? count : 0), 0),
       colCost: cost,
       colLower: cost.map(() => 0),
       colUpper: upper,
       rowLower: rows,
-      rowUpper: rows.map((value, i) => (i <= nodes ? free : value)),
+      rowUpper: rows.map((value, i) => (i < blockRows ? free : value)),
       matrix: { format: 'csc', numRows: rows.length, numCols: cost.length, starts, indices, values },
     });
   }
@@ -90,8 +120,10 @@ export class FlowModel {
   /** Rules of the rows that the program is to keep from now on. */
   hold(arcs: readonly FlowArc[]): void {
     for (const arc of arcs) {
-      const from = (this.#firstColumns[arc.block] ?? 0) + arc.first;
-      const indices = Array.from({ length: arc.last - arc.first + 1 }, (_, i) => from + i);
+      const indices = arc.blocks.flatMap((block) => {
+        const from = (this.#firstColumns[block] ?? 0) + arc.first;
+        return Array.from({ length: arc.last - arc.first + 1 }, (_, i) => from + i);
+      });
       this.#model.addRow(Number.NEGATIVE_INFINITY, arc.most, { indices, values: indices.map(() => 1) });
       this.#arcs.push(arc);
     }
@@ -105,7 +137,7 @@ export class FlowModel {
     return {
       bound: this.#model.getObjectiveValue(),
       used: this.#used(colValue),
-      worth: [...rowDual.subarray(0, this.#table.nodes + 1)],
+      worth: { near: this.#worth(rowDual, this.#lines[0]), far: this.#worth(rowDual, this.#lines[1]) },
       arcs: this.#arcs.map((arc, i) => ({ ...arc, price: -(rowDual[this.#arcRows + i] ?? 0) })),
     };
   }
@@ -121,6 +153,8 @@ export class FlowModel {
       first += options.length;
     });
     this.#model.options.set({
+      // On these programs presolving takes longer than it saves, and is no bounded number of steps.
+      presolve: 'off',
       mip_max_nodes: nodes,
       mip_rel_gap: 0,
       mip_abs_gap: 0.99,
@@ -130,11 +164,20 @@ export class FlowModel {
     const { colValue } = this.#model.getSolution();
     const bound = Number(this.#model.info.get('mip_dual_bound'));
     if (colValue.length === 0 || !Number.isFinite(bound)) return undefined;
-    return { bound, used: this.#used(colValue).map((row) => row.map(Math.round)), worth: [], arcs: [] };
+    return {
+      bound,
+      used: this.#used(colValue).map((row) => row.map(Math.round)),
+      worth: { near: [], far: [] },
+      arcs: [],
+    };
   }
 
   dispose(): void {
     this.#model.dispose();
+  }
+
+  #worth(duals: Float64Array, line: number | undefined): readonly number[] {
+    return line === undefined ? [] : [...duals.subarray(line, line + this.#table.nodes + 1)];
   }
 
   #used(values: ArrayLike<number>): number[][] {
@@ -145,4 +188,11 @@ export class FlowModel {
       return own;
     });
   }
+}
+
+/** Entries of one row added up, those that cancel left out. */
+function summed(entries: readonly Entry[]): readonly Entry[] {
+  const sums = new Map<number, number>();
+  for (const [row, value] of entries) if (value !== 0) sums.set(row, (sums.get(row) ?? 0) + value);
+  return [...sums].filter(([, value]) => value !== 0);
 }

@@ -6,12 +6,12 @@ import { boundOf } from '../core/floor/bound.ts';
 import type { Plan, Plank, Rules } from '../core/floor/floor.ts';
 import { type FlowTable, flowTable } from '../core/floor/flow-table.ts';
 import { planOf } from '../core/floor/lay.ts';
-import { ripPairs, ripsBeside } from '../core/floor/rip-share.ts';
+import { lanesOf, ripPairs } from '../core/floor/rip-share.ts';
 import { rowChoices } from '../core/floor/row-choice.ts';
 import { quickScatter, startsBy } from '../core/floor/scatter.ts';
 import { anneal } from '../core/floor/scatter-anneal.ts';
 import { scatterFloor } from '../core/floor/scatter-floor.ts';
-import { type Dealt, mended } from '../core/floor/scatter-mend.ts';
+import { type Dealt, type Effort, mended } from '../core/floor/scatter-mend.ts';
 import type { ScatterState } from '../core/floor/scatter-state.ts';
 import { type Area, type Sliced, sliceArea } from '../core/floor/sliced.ts';
 import { bounded, breaksNone, type FlowBounds, leastOf, proved } from './floor-bounds.ts';
@@ -22,7 +22,11 @@ const NODES = 20;
 const MOST_COLUMNS = 6000;
 /** A start piece serves at most this part of a block's rows, so that a multiset can be put in an order; then a larger part. */
 const SPREADS = [6, 3];
-const SEEDS = 3;
+/** Most orders are found in a short search, some only in a long one: that is kept for floors still above their bound. */
+const SHORT: Effort = { first: 1, seeds: 3, steps: 10_000 };
+const LONG: Effort = { first: 4, seeds: 6, steps: 30_000 };
+/** A long search takes at most so many steps a row. */
+const ROW_STEPS = 1500;
 const LAST_STEPS = 20_000;
 
 /** One way to cut the rows, and what is known of it. */
@@ -32,6 +36,8 @@ interface Candidate {
   readonly model: FlowModel;
   readonly bounds: FlowBounds;
   readonly state: ScatterState;
+  /** Start pieces that the integer program found. */
+  readonly dealt: (readonly Dealt[])[];
 }
 
 /** Plans in rising quality, the last with the best bound; boards that lock, walls along and across the rows. */
@@ -65,11 +71,10 @@ export function* searchFloor(areas: readonly Area[], plank: Plank, rules: Rules,
       const state = quickScatter(floor, plain.best);
       yield* offer({ choice }, state);
       if (reaches(plain.best)) return;
-      const lone = ripsBeside(choice, plank, rules);
-      const table = flowTable(floor, (run) => !lone.has(run));
+      const table = flowTable(floor, lanesOf(choice, plank, rules));
       const model = new FlowModel(solver, table);
       models.push(model);
-      candidates.push({ choice, table, model, state, bounds: bounded(model, table, floor) });
+      candidates.push({ choice, table, model, state, dealt: [], bounds: bounded(model, table, floor) });
     }
     if (rows.all) flow = leastOf(candidates.map(({ bounds }) => bounds));
     if (best) yield proved(best, plain, flow);
@@ -81,20 +86,33 @@ export function* searchFloor(areas: readonly Area[], plank: Plank, rules: Rules,
       }
       if (reaches(goal)) return;
     }
+    for (const candidate of candidates) {
+      const steps = Math.min(LONG.steps, ROW_STEPS * candidate.state.floor.jointed.length);
+      for (const dealt of candidate.dealt) {
+        if (reaches(candidate.bounds.tight)) break;
+        for (const state of mended(candidate.state, dealt, candidate.bounds.tight, { ...LONG, steps })) {
+          yield* offer(candidate, state);
+          if (reaches(candidate.bounds.tight)) break;
+        }
+      }
+      if (reaches(goal)) return;
+    }
   } finally {
     for (const model of models) model.dispose();
   }
 }
 
 /** Layouts of one way to cut the rows: from the start pieces of the integer program, each the better for the one before; then the first one searched for longer. */
-function* improved({ table, model, bounds: { tight }, state }: Candidate): Generator<ScatterState> {
+function* improved({ table, model, bounds: { tight }, state, dealt: all }: Candidate): Generator<ScatterState> {
   const columns = table.blocks.reduce((sum, { options }) => sum + options.length, 0);
   if (columns <= MOST_COLUMNS && table.exact) {
     for (const spread of SPREADS) {
       const caps = table.blocks.map(({ runs }) => Math.ceil(runs.length / spread));
       const flow = model.integer(NODES, tight, caps);
       const dealt = flow && dealtBy(table, flow);
-      if (dealt) yield* mended(state, dealt, tight, SEEDS);
+      if (!dealt) continue;
+      all.push(dealt);
+      yield* mended(state, dealt, tight, SHORT);
     }
   }
   yield anneal(state, { seed: 2, steps: LAST_STEPS, target: tight, warm: 60, cool: 4 });

@@ -2,7 +2,7 @@
 
 /** Rows of equal extent or not, all from u = `from`; lengths in grid units. Every joint keeps the rules, or the layout does not count. */
 export interface SmallFloor {
-  readonly rows: readonly { readonly from: number; readonly length: number }[];
+  readonly rows: readonly SmallRow[];
   readonly plank: number;
   readonly kerf: number;
   readonly minEnd: number;
@@ -11,7 +11,15 @@ export interface SmallFloor {
   readonly inLine: number | undefined;
 }
 
+/** A row over the whole width of planks, or a ripped one that keeps its near or its far edge: a near and a far one fit beside one another. */
+export interface SmallRow {
+  readonly from: number;
+  readonly length: number;
+  readonly edge?: 'near' | 'far';
+}
+
 interface RowLaid {
+  readonly edge: SmallRow['edge'];
   readonly joints: readonly number[];
   readonly start: number;
   readonly end: number;
@@ -24,7 +32,7 @@ export function fewestOf(floor: SmallFloor): number | undefined {
   let best: number | undefined;
   const lay = (laid: readonly RowLaid[]): void => {
     if (laid.length === floor.rows.length) {
-      const planks = planksOf(laid, floor);
+      const planks = floor.rows.some(({ edge }) => edge) ? planksBeside(laid, floor) : planksOf(laid, floor);
       if (best === undefined || planks < best) best = planks;
       return;
     }
@@ -34,7 +42,7 @@ export function fewestOf(floor: SmallFloor): number | undefined {
   return best;
 }
 
-function waysOf({ from, length }: SmallFloor['rows'][number], { plank, minEnd }: SmallFloor): RowLaid[] {
+function waysOf({ from, length, edge }: SmallRow, { plank, minEnd }: SmallFloor): RowLaid[] {
   const ways: RowLaid[] = [];
   for (let first = 1; first <= plank && first < length; first++) {
     const joints: number[] = [];
@@ -43,7 +51,7 @@ function waysOf({ from, length }: SmallFloor['rows'][number], { plank, minEnd }:
     const pieces = joints.length + 1;
     const cut = (first < plank ? 1 : 0) + (end < plank ? 1 : 0);
     if (first >= minEnd && end >= minEnd)
-      ways.push({ joints, start: first < plank ? first : 0, end: end < plank ? end : 0, whole: pieces - cut });
+      ways.push({ edge, joints, start: first < plank ? first : 0, end: end < plank ? end : 0, whole: pieces - cut });
   }
   return ways;
 }
@@ -81,4 +89,59 @@ function planksOf(laid: readonly RowLaid[], { plank, kerf }: SmallFloor): number
     });
   const pairs = ends.filter((_, end) => place(end, new Set())).length;
   return laid.reduce((sum, { whole }) => sum + whole, 0) + starts.length + ends.length - pairs;
+}
+
+/** What a plank still has along each of its edges: a right part, a left part. */
+interface Halves {
+  readonly near: readonly [start: number, end: number];
+  readonly far: readonly [start: number, end: number];
+}
+
+/**
+ * Every piece put on every plank that can still give it: along each edge a plank gives one start and one end with a kerf between,
+ * and a piece of the whole width takes both edges. Whole pieces of whole rows are a plank each.
+ */
+function planksBeside(laid: readonly RowLaid[], { plank, kerf }: SmallFloor): number {
+  const pieces = laid.flatMap(({ edge, start, end, whole }) => [
+    ...(edge ? Array.from({ length: whole }, () => ({ edge, start: plank, end: 0 })) : []),
+    ...(start > 0 ? [{ edge, start, end: 0 }] : []),
+    ...(end > 0 ? [{ edge, start: 0, end }] : []),
+  ]);
+  const takes = (
+    [start, end]: readonly [number, number],
+    piece: { readonly start: number; readonly end: number },
+  ): readonly [number, number] | undefined => {
+    if ((piece.start > 0 && start > 0) || (piece.end > 0 && end > 0)) return undefined;
+    const [s, e] = [start + piece.start, end + piece.end];
+    return s > 0 && e > 0 && s + e + kerf > plank ? undefined : [s, e];
+  };
+  let best = pieces.length;
+  const open: Halves[] = [];
+  const place = (next: number): void => {
+    if (open.length >= best) return;
+    const piece = pieces[next];
+    if (!piece) {
+      best = open.length;
+      return;
+    }
+    const put = (from: Halves): Halves | undefined => {
+      const near = piece.edge === 'far' ? from.near : takes(from.near, piece);
+      const far = piece.edge === 'near' ? from.far : takes(from.far, piece);
+      return near && far && { near, far };
+    };
+    open.forEach((from, i) => {
+      const after = put(from);
+      if (!after) return;
+      open[i] = after;
+      place(next + 1);
+      open[i] = from;
+    });
+    const fresh = put({ near: [0, 0], far: [0, 0] });
+    if (!fresh) return;
+    open.push(fresh);
+    place(next + 1);
+    open.pop();
+  };
+  place(0);
+  return best + laid.reduce((sum, { edge, whole }) => sum + (edge ? 0 : whole), 0);
 }

@@ -1,5 +1,6 @@
 /** The planks of a floor as a flow of offcuts: what every place of a start piece needs, leaves over and costs. */
 
+import type { Lane } from './rip-share.ts';
 import { isJointed, type Run } from './run.ts';
 import { endsKept, type ScatterFloor } from './scatter-floor.ts';
 
@@ -12,15 +13,17 @@ export interface FlowOption {
   readonly cost: number;
 }
 
-/** Rows on one another with equal runs. */
+/** Rows on one another with equal runs, all of one lane; those of a stack have the same options, whatever their lanes. */
 export interface FlowBlock {
   readonly runs: readonly number[];
-  readonly length: number;
+  readonly lane: Lane;
+  readonly stack: number;
   readonly options: readonly FlowOption[];
 }
 
 /** Pieces with walls at both ends: each takes `size` units, its kerf with it, from a rest of at least `least`. */
 export interface FlowShort {
+  readonly lane: Lane;
   readonly count: number;
   readonly least: number;
   readonly size: number;
@@ -29,21 +32,22 @@ export interface FlowShort {
 export interface FlowTable {
   /** A plank's length in units; an offcut of r units stands at node r. */
   readonly nodes: number;
+  readonly unit: number;
   /** True when a unit divides every length, so that rounding lost nothing. */
   readonly exact: boolean;
   readonly blocks: readonly FlowBlock[];
   readonly shorts: readonly FlowShort[];
-  /** Runs a plank long. */
-  readonly whole: number;
+  /** Runs a plank long, by lane. */
+  readonly wholes: readonly { readonly lane: Lane; readonly count: number }[];
 }
 
 /** A plank has at most this many nodes; where the lengths share a finer unit only, they are rounded. */
 const MOST_NODES = 1000;
 
-/** The table of a floor, or of the runs of it that `counts` picks. Least start pieces are on the grid of the common unit: see below. */
-export function flowTable(floor: ScatterFloor, counts: (run: number) => boolean = () => true): FlowTable {
+/** The table of a floor, its runs in `lanes`; those in none are left out. Least start pieces are on the grid of the common unit: see below. */
+export function flowTable(floor: ScatterFloor, lanes: readonly Lane[] = floor.runs.map(() => 'full')): FlowTable {
   const { runs, plank, kerf, minEnd } = floor;
-  const taken = runs.map((_, i) => i).filter(counts);
+  const taken = runs.map((_, i) => i).filter((i) => lanes[i] !== 'none');
   const common = [plank, kerf, minEnd, ...taken.map((i) => runs[i]?.length ?? 0)].reduce(divisor, 0);
   const exact = plank / common <= MOST_NODES;
   // With one unit in all lengths some best layout has every start piece on it: the constraints are differences of lengths.
@@ -54,33 +58,42 @@ export function flowTable(floor: ScatterFloor, counts: (run: number) => boolean 
     known.set(length, found);
     return found;
   };
-  const sizes = new Map<number, number>();
-  for (const i of taken) {
-    const length = runs[i]?.length ?? 0;
-    if (length < plank) sizes.set(length, (sizes.get(length) ?? 0) + 1);
-  }
+  const sizes = LANES.flatMap((lane) => {
+    const counts = new Map<number, number>();
+    for (const i of taken) {
+      const length = runs[i]?.length ?? 0;
+      if (lanes[i] === lane && length <= plank) counts.set(length, (counts.get(length) ?? 0) + 1);
+    }
+    return [...counts].map(([length, count]) => ({ lane, length, count }));
+  });
   return {
     nodes: Math.ceil(plank / unit),
+    unit,
     exact,
-    blocks: blocksOf(floor, taken).map((block) => {
-      const length = runs[block[0] ?? 0]?.length ?? 0;
-      return { runs: block, length, options: options(length) };
-    }),
-    shorts: [...sizes].map(([length, count]) => ({
-      count,
-      least: Math.ceil(length / unit),
-      size: Math.floor((length + kerf) / unit),
-    })),
-    whole: taken.filter((i) => runs[i]?.length === plank).length,
+    blocks: stacksOf(floor, taken).flatMap((stacked, stack) =>
+      LANES.flatMap((lane): readonly FlowBlock[] => {
+        const own = stacked.filter((i) => lanes[i] === lane);
+        return own.length > 0 ? [{ runs: own, lane, stack, options: options(runs[own[0] ?? 0]?.length ?? 0) }] : [];
+      }),
+    ),
+    shorts: sizes.flatMap(({ lane, length, count }) =>
+      length < plank
+        ? [{ lane, count, least: Math.ceil(length / unit), size: Math.floor((length + kerf) / unit) }]
+        : [],
+    ),
+    wholes: sizes.filter(({ length }) => length === plank).map(({ lane, count }) => ({ lane, count })),
   };
 }
+
+/** Lanes that take part of a plank. */
+const LANES = ['full', 'near', 'far'] as const;
 
 function divisor(a: number, b: number): number {
   return b === 0 ? a : divisor(b, a % b);
 }
 
 /** Jointed runs, those that lie on an equal one together with it. */
-function blocksOf({ runs, plank }: ScatterFloor, taken: readonly number[]): readonly (readonly number[])[] {
+function stacksOf({ runs, plank }: ScatterFloor, taken: readonly number[]): readonly (readonly number[])[] {
   const blocks: number[][] = [];
   const blockOf = new Map<number, number[]>();
   const alike = (a: Run, b: Run | undefined): boolean => a.from === b?.from && a.length === b.length;

@@ -14,6 +14,8 @@ interface RippedRun {
   readonly length: number;
   readonly height: number;
   readonly edge: 'near' | 'far';
+  /** True in a region of one row, where no other row locks to it. */
+  readonly alone: boolean;
 }
 
 type Cutting = Pick<Sliced, 'rows' | 'runs'>;
@@ -32,12 +34,19 @@ export function ripPairs(regions: readonly Cutting[], plank: Plank, rules: Pick<
   return pairs;
 }
 
-/** Runs that a lower bound leaves out, for they may lie beside another: every far one that fits some near one. */
-export function ripsBeside(regions: readonly Cutting[], plank: Plank, rules: Pick<Rules, 'kerf'>): ReadonlySet<number> {
+/** What a lower bound takes of a run's planks: the whole width, the strip along one edge, or nothing where it may lie beside any. */
+export type Lane = 'full' | 'near' | 'far' | 'none';
+
+/** Lanes of all runs: near and far ones only where some run across fits beside them, none where neither edge must be kept. */
+export function lanesOf(regions: readonly Cutting[], plank: Plank, rules: Pick<Rules, 'kerf'>): readonly Lane[] {
+  const lanes = regions.flatMap(({ runs }) => runs.map((): Lane => 'full'));
   const ripped = rippedRuns(regions, plank);
-  const near = ripped.filter(({ edge }) => edge === 'near');
-  const far = ripped.filter((run) => run.edge === 'far' && near.some((other) => fits(other, run, plank, rules)));
-  return new Set(far.map(({ index }) => index));
+  for (const run of ripped) {
+    const beside = ripped.filter((other) => other !== run && fits(other, run, plank, rules));
+    if (run.alone) lanes[run.index] = beside.length > 0 ? 'none' : 'full';
+    else if (beside.some((other) => !other.alone && other.edge !== run.edge)) lanes[run.index] = run.edge;
+  }
+  return lanes;
 }
 
 function fits(one: RippedRun, other: RippedRun, plank: Plank, { kerf }: Pick<Rules, 'kerf'>): boolean {
@@ -50,7 +59,8 @@ function rippedRuns(regions: readonly Cutting[], plank: Plank): readonly RippedR
   for (const { rows, runs } of regions) {
     runs.forEach(({ row, length }, i) => {
       const height = rows[row]?.height ?? plank.width;
-      if (height < plank.width) ripped.push({ index: first + i, length, height, edge: row === 0 ? 'near' : 'far' });
+      if (height < plank.width)
+        ripped.push({ index: first + i, length, height, edge: row === 0 ? 'near' : 'far', alone: rows.length === 1 });
     });
     first += runs.length;
   }

@@ -9,14 +9,19 @@ export interface Dealt {
   readonly starts: readonly number[];
 }
 
-const STEPS = 10_000;
+/** How often, and how long, an order is looked for; each time with a seed of its own, from `first` on. */
+export interface Effort {
+  readonly first: number;
+  readonly seeds: number;
+  readonly steps: number;
+}
 
 /** Layouts that begin with the dealt start pieces, the other runs as in `base`, and lose their broken rules; each with another seed. */
 export function* mended(
   base: ScatterState,
   dealt: readonly Dealt[],
   target: number,
-  seeds: number,
+  { first, seeds, steps }: Effort,
 ): Generator<ScatterState> {
   const { floor } = base;
   const starts = [...base.starts];
@@ -32,8 +37,8 @@ export function* mended(
     });
   }
   const from = new ScatterState(floor, starts, base.asStart, MENDING);
-  for (let seed = 1; seed <= seeds; seed++) {
-    const { starts: found, asStart } = anneal(from, { seed, steps: STEPS, target, warm: 60, cool: 4 });
+  for (let seed = first; seed < first + seeds; seed++) {
+    const { starts: found, asStart } = anneal(from, { seed, steps, target, warm: 60, cool: 4 });
     yield new ScatterState(floor, found, asStart, WEIGHTS);
   }
 }

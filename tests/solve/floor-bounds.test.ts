@@ -1,0 +1,79 @@
+/** Bounds of floors whose first and last rows share planks, against every layout there is. */
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { flowTable } from '../../src/core/floor/flow-table.ts';
+import type { Lane } from '../../src/core/floor/rip-share.ts';
+import type { Run } from '../../src/core/floor/run.ts';
+import { scatterFloor } from '../../src/core/floor/scatter-floor.ts';
+import { inches } from '../../src/core/length.ts';
+import { bounded } from '../../src/solve/floor-bounds.ts';
+import { FlowModel } from '../../src/solve/floor-flow.ts';
+import { highs } from '../../src/solve/highs.ts';
+import { fewestOf } from '../outside/layout-oracle.ts';
+
+const solver = await highs();
+const PLANK = 12;
+
+/** The bounds of rows by length in whole inches, planks of 12 in, the first row near and the last one far unless told otherwise. */
+function boundsOf(lengths: readonly number[], kerf: number, lanes?: readonly Lane[]): ReturnType<typeof bounded> {
+  const runs = lengths.map((length, row): Run => {
+    return { row, from: 0, length: inches(length), touching: row === 0 ? [] : [row - 1] };
+  });
+  const rules = { kerf: inches(kerf), stagger: inches(3), minEnd: inches(2) };
+  const floor = scatterFloor([runs], { length: inches(PLANK) }, rules);
+  const edges = lengths.map((_, i): Lane => (i === 0 ? 'near' : i === lengths.length - 1 ? 'far' : 'full'));
+  const table = flowTable(floor, lanes ?? edges);
+  const model = new FlowModel(solver, table);
+  const found = bounded(model, table, floor);
+  model.dispose();
+  return found;
+}
+
+function fewest(lengths: readonly number[], kerf: number): number | undefined {
+  const rows = lengths.map((length, i) => {
+    const edge = i === 0 ? ('near' as const) : i === lengths.length - 1 ? ('far' as const) : undefined;
+    return edge ? { from: 0, length, edge } : { from: 0, length };
+  });
+  return fewestOf({ rows, plank: PLANK, kerf, minEnd: 2, stagger: 3, inLine: 0.5 });
+}
+
+describe('the bound of a floor whose ripped rows share planks', () => {
+  it('is never above the fewest planks of any layout', () => {
+    const met: boolean[] = [];
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 13, max: 34 }),
+        fc.integer({ min: 13, max: 34 }),
+        fc.integer({ min: 1, max: 2 }),
+        fc.integer({ min: 13, max: 34 }),
+        fc.integer({ min: 0, max: 1 }),
+        (first, between, count, last, kerf) => {
+          const lengths = [first, ...Array.from({ length: count }, () => between), last];
+          const least = fewest(lengths, kerf);
+          if (least === undefined) return;
+          const { loose, tight } = boundsOf(lengths, kerf);
+          expect(loose).toBeLessThanOrEqual(tight);
+          expect(tight).toBeLessThanOrEqual(least);
+          met.push(tight === least);
+        },
+      ),
+      { numRuns: 80 },
+    );
+    expect(met.filter((is) => is).length).toBeGreaterThan(met.length * 0.75);
+  });
+
+  it('counts what the longer of the two takes, whichever it is', () => {
+    const [short, long] = [13, 44];
+    for (const lengths of [
+      [short, 30, long],
+      [long, 30, short],
+    ]) {
+      const none = (at: number): readonly Lane[] => lengths.map((_, i): Lane => (i === at ? 'none' : 'full'));
+      const { tight } = boundsOf(lengths, 1);
+      expect(tight).toBeGreaterThanOrEqual(boundsOf(lengths, 1, none(0)).tight);
+      expect(tight).toBeGreaterThanOrEqual(boundsOf(lengths, 1, none(2)).tight);
+      expect(tight).toBeLessThan(boundsOf(lengths, 1, ['full', 'full', 'full']).tight);
+    }
+  });
+});
