@@ -31,6 +31,22 @@ describe('a sentence', () => {
   });
 
   it.each([
+    [`living 14' x 12' with a bay 8' x 2' at 45°`, `living 14' x 12' with a bay 8' x 2' at 45°`],
+    ['a 14x12 living room with a bay 8x2', '14x12 living room with a bay 8x2'],
+    ['den 12x14 less a 2x2 corner cut diagonally', 'den 12x14 less a 2x2 corner cut diagonally'],
+    ['den 12 x 14 with a clipped corner 2x2', 'den 12 x 14 with a clipped corner 2x2'],
+  ])('keeps the bay and the cut corner of %s, and takes neither for the way of the rows', (room, told) => {
+    expect(parsed(`how many boxes for ${room}, 7 x 48 in planks, 10 a box?`).told).toEqual({
+      room: told,
+      plank: '7 x 48 in, 10 per carton',
+    });
+    expect(parsed(`how many boxes for ${room}, laid diagonally, 7 x 48 in planks, 10 a box?`).told).toMatchObject({
+      room: told,
+      direction: 'diagonal',
+    });
+  });
+
+  it.each([
     ["what's 12'6\" plus 3'?", 'tape', { sum: `12'6" plus 3'` }],
     ["tape what is 12'6\" plus 3'?", 'tape', { sum: `12'6" plus 3'` }],
     ['is it safe to tear out old tile?', 'safety', { task: 'tear-out' }],

@@ -8,6 +8,7 @@ import { claimLayout, type LayoutSaid } from './layout-said.ts';
 import { claimUnused, type Leftover } from './leftover.ts';
 import { claimPairs, type Pair, type Role, rolesOf, saidRole } from './pairs.ts';
 import { claimCounts, givenNames, type RoomsSaid, roomsSaid } from './rooms-said.ts';
+import { claimShapedRooms } from './shaped-rooms.ts';
 import { CLAIMED, type Sheet, sheetOf } from './sheet.ts';
 
 export interface Measures {
@@ -38,12 +39,13 @@ const WALK = new RegExp(
 /** The measures of a sentence. Never throws. */
 export function measuresOf({ text, plain }: Clean, silent: Reading): Measures {
   const sheet = sheetOf(plain);
+  const shaped = claimShapedRooms(sheet, text, silent);
   const layout = claimLayout(sheet);
   const leftover = claimUnused(sheet);
   const walks = sheet
     .claimAll(WALK)
     .map(({ index, to }): Pair => ({ from: index, to, typed: text.slice(index, to).trim(), kind: 'room' }));
-  const pairs = [...walks, ...claimPairs(sheet, text, silent)].sort((one, other) => one.from - other.from);
+  const pairs = [...shaped, ...walks, ...claimPairs(sheet, text, silent)].sort((one, other) => one.from - other.from);
   const carton = claimCartonSaid(sheet);
   const counts = claimCounts(sheet);
   const said = saidRoles(pairs, sheet, plain);
