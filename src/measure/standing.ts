@@ -40,7 +40,7 @@ const AGAINST = new RegExp(
 const MIDDLE = /(?<![a-z])(?:in the (?:middle|centre|center)|centred|centered|centre|center|middle)(?![a-z])/;
 const ROOM = /(?<![a-z])(?:of|in) (?:the )?(?<room>[\p{L}][\p{L}\p{N}'._&#+/ -]*?)\s*[.,]?\s*$/u;
 const ROOM_BEHIND_SIZE =
-  /^\s*(?:,|in) (?:the )?(?<room>\p{L}[\p{L}\p{N}'._&#+/ -]*?)(?=\s*,|\s{2}|\s+at(?![\p{L}])|$)/u;
+  /^\s*(?:,|in|of) (?:the )?(?<room>\p{L}[\p{L}\p{N}'._&#+/ -]*?)(?=\s*,|\s{2}|\s+at(?![\p{L}])|$)/u;
 const ROUND = new RegExp(
   `(?<side>${SIDE}) ?(?:-)?(?:round|diameter|across|square|dia)(?![a-z])|(?:round|diameter|square) (?:of )?(?<other>${SIDE})`,
 );
@@ -95,7 +95,7 @@ function thingOf(part: string, reading: Reading): ToldStanding | undefined {
   const behind = ROOM_BEHIND_SIZE.exec(rest.text.slice(size.end))?.groups?.room;
   const room = rest.claim(ROOM)?.groups?.room ?? behind;
   if (room !== undefined && room === behind)
-    rest.text = rest.text.replace(new RegExp(`(?:in|,) (?:the )?${escaped(room)}`), ' ');
+    rest.text = rest.text.replace(new RegExp(`(?:in|of|,) (?:the )?${escaped(room)}`), ' ');
   const name = rest.text.replace(FILLER, ' ').replace(/\s+/g, ' ').trim();
   if (/\d/.test(name) || name.length > 30) return undefined;
   return { name: name === '' ? 'hole' : name, room, across: size.across, up: size.up, places };
@@ -142,7 +142,7 @@ function sizeIn(rest: Rest, plain: string, reading: Reading): { across: Length; 
     : [one?.groups?.side ?? one?.groups?.other ?? '', ''];
   const word = /^(.*\d\S*) in$/.exec(b);
   const follows = plain.slice(found.index + found[0].length);
-  const preposition = word !== null && /^ (?:the )?(?!at |from |by |and )\p{L}/u.test(follows);
+  const preposition = word !== null && /^ (?:the )?(?!at |from |by |and |of |in )\p{L}/u.test(follows);
   const second = preposition ? (word[1] ?? b) : b;
   if (preposition)
     rest.text = `${rest.text.slice(0, found.index + found[0].length - 2)}in${rest.text.slice(found.index + found[0].length)}`;

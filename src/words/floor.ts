@@ -161,7 +161,7 @@ export function offPattern(room: string, rows: readonly number[]): string {
 /** Joints of a scattered floor that could not be kept from lining up or stepping like a stair. */
 export function notScattered(room: string, rows: readonly number[]): string {
   const which = rows.length === 1 ? `row ${rows[0]}` : `rows ${rows.join(', ')}`;
-  return `${room}: joints in ${which} line up with those two rows before, or step like a stair: nothing else keeps the rules.`;
+  return `${room}: joints in ${which} line up with those two rows before, or step like a stair: no layout without that was found that keeps the other rules.`;
 }
 
 export const ACTIONS = {

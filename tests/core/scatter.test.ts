@@ -84,4 +84,29 @@ describe('a scattered floor', () => {
       expect(lay().broken).toEqual([]);
     }
   });
+
+  it('keeps its looks beside slanted walls, and in the plain room told with them', () => {
+    const [x, y, cut] = [inches(216), inches(168), inches(24)];
+    const outline = [
+      [0, 0],
+      [x, 0],
+      [x, y - cut],
+      [x - cut, y],
+      [0, y],
+    ] as const;
+    const plain = [
+      [0, 0],
+      [inches(144), 0],
+      [inches(144), inches(156)],
+      [0, inches(156)],
+    ] as const;
+    const board = plank(6, 48);
+    const rules = benchRules(board, 'scattered');
+    const areas = [region('living', outline), region('bedroom', plain)].map((part) => ({ region: part, angle: 0 }));
+    const plan = layFloor(areas, board, rules);
+    expect(plan.broken).toEqual([]);
+    // Offcuts laid first line joints up: their count is not to be bought by fewer planks than scattered ones need.
+    const offcuts = layFloor(areas, board, benchRules(board, 'offcut-first'));
+    expect(plan.planks).toBeLessThanOrEqual(offcuts.planks + 2);
+  });
 });

@@ -32,6 +32,14 @@ describe('what stands in a room', () => {
       { name: 'post', room: 'living', across: inches(4), up: inches(4) },
     ],
     [
+      "post 4x4 in of living, 6' from left, 5 ft from bottom",
+      { name: 'post', room: 'living', across: inches(4), up: inches(4) },
+    ],
+    [
+      "post 4x4 in in living, 6' from left, 5 ft from bottom",
+      { name: 'post', room: 'living', across: inches(4), up: inches(4) },
+    ],
+    [
       'post 4x4 in, 30 in from wall 2, 6 ft from wall 1',
       {
         name: 'post',

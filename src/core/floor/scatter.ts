@@ -55,7 +55,10 @@ function shortAnneal(state: ScatterState, target: number): ScatterState {
 }
 
 /** The start pieces of a layout by region. */
-export function startsBy(sliced: readonly Sliced[], { starts }: Pick<ScatterState, 'starts'>): readonly Starts[] {
+export function startsBy(
+  sliced: readonly Pick<Sliced, 'runs'>[],
+  { starts }: Pick<ScatterState, 'starts'>,
+): readonly Starts[] {
   let first = 0;
   return sliced.map(({ runs }) => {
     const own = starts.slice(first, first + runs.length);

@@ -8,6 +8,8 @@ import { groundArea, groundOf } from './ground.ts';
 import { shapeOf } from './piece-shape.ts';
 import { chooseRowLine } from './row-line.ts';
 import { isJointed, pieceLengths, runsOf } from './run.ts';
+import { quickScatter, startsBy } from './scatter.ts';
+import { scatterFloor } from './scatter-floor.ts';
 import { levelsOf, type SlantRow, sliceSlanted } from './slant-slice.ts';
 import { type SlantRun, type SlantStarts, slantStarts } from './slant-starts.ts';
 import { leastWall } from './wall-level.ts';
@@ -36,10 +38,13 @@ export function laySlanted(
 ): Plan {
   const grounds = areas.map(({ region, angle }) => groundOf(region, frameOf(region, angle), rules.gap));
   const sliced = areas.map(({ region, angle }, i) => sliceRegion(region, angle, grounds[i] ?? [], plank, rules));
+  const square = BigInt(plank.length) * BigInt(plank.width);
+  const area = Number((grounds.reduce((sum, ground) => sum + groundArea(ground), 0n) + square - 1n) / square);
+  const scattered = rules.pattern.name === 'scattered' ? scatteredStarts(sliced, plank, rules, area) : [];
   const done: Cut[][][][] = [];
-  const layouts = sliced.map((part): Layout & Slanted => {
+  const layouts = sliced.map((part, i): Layout & Slanted => {
     let best: { way: SlantStarts; cuts: Cut[][]; score: readonly number[] } | undefined;
-    for (const way of slantStarts(part.runs, plank, rules, KEPT)) {
+    for (const way of [...scattered.slice(i, i + 1), ...slantStarts(part.runs, plank, rules, KEPT)]) {
       const layout = { ...part, ...way };
       const cuts = cutsOf(part, way.starts, plank);
       const broken = brokenRules(layout, plank, rules);
@@ -52,8 +57,6 @@ export function laySlanted(
     return { ...part, starts: best?.way.starts ?? [], patterned: best?.way.patterned };
   });
   const { regions, planks, reused } = numbered(layouts, done.flat(), plank, rules.kerf);
-  const square = BigInt(plank.length) * BigInt(plank.width);
-  const area = Number((grounds.reduce((sum, ground) => sum + groundArea(ground), 0n) + square - 1n) / square);
   return {
     plank,
     rules,
@@ -63,6 +66,16 @@ export function laySlanted(
     bound: { area, row: area, best: area, proven: planks === area },
     broken: layouts.flatMap((layout) => brokenRules(layout, plank, rules)),
   };
+}
+
+/** Start pieces scattered over all regions, offcuts reckoned by outer lengths as if every end were square. */
+function scatteredStarts(parts: readonly Slanted[], plank: Plank, rules: Rules, least: number): readonly SlantStarts[] {
+  const floor = scatterFloor(
+    parts.map(({ runs }) => runs),
+    plank,
+    rules,
+  );
+  return startsBy(parts, quickScatter(floor, least));
 }
 
 function sliceRegion(
