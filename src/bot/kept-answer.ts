@@ -42,12 +42,12 @@ export async function keepAnswer(kept: Kept, id: string, answer: KeptAnswer): Pr
   const json = JSON.stringify(answer);
   const value = json.length < WORTH_PACKING ? json : (await pack(json)).toString('base64');
   atHand.set(id, value, answer);
-  const ids = await answersOf(kept, answer.by);
-  const listed = ids.includes(id) ? ids : [...ids, id].slice(-MOST_ANSWERS);
-  await Promise.all([
-    kept.set(`answer:${id}`, value, KEPT_FOR),
-    listed === ids ? undefined : kept.set(`answers:${answer.by}`, listed.join(' '), KEPT_FOR),
-  ]);
+  await Promise.all([kept.set(`answer:${id}`, value, KEPT_FOR), list(kept, id, answer.by)]);
+}
+
+async function list(kept: Kept, id: string, account: string): Promise<void> {
+  const ids = await answersOf(kept, account);
+  if (!ids.includes(id)) await kept.set(`answers:${account}`, [...ids, id].slice(-MOST_ANSWERS).join(' '), KEPT_FOR);
 }
 
 /** Removes the answers of an account. Throws Outage. */

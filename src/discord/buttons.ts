@@ -12,6 +12,7 @@ import { comparedPlanks } from '../bot/compared.ts';
 import type { Field } from '../bot/form.ts';
 import { type Offers, offersOf } from '../bot/offers.ts';
 import type { Reply } from '../reply/reply.ts';
+import { SAMPLE_ASK } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
 import { customId, type Verb } from './custom-id.ts';
 import { label } from './escape.ts';
@@ -50,16 +51,16 @@ export function answerRows(reply: Reply, { id, showable, fields }: Offering): re
     ...(few ? offers.asks.map(({ place, action }) => button('ask', id, action.label, String(place))) : []),
     ...(comparedPlanks(reply) ? [button('poll', id, CHAT.poll)] : []),
     ...(offers.sources ? [button('sources', id, CHAT.sources)] : []),
-    ...(showable ? [button('show', id, CHAT.show)] : []),
+    ...(showable && reply.data.kind !== 'mydata' ? [button('show', id, CHAT.show)] : []),
   ];
   return [...buttonRows(buttons), ...listRows(offers, few, id), ...detailRow(fields, id)];
 }
 
 /** The rows under an ask that could not be read: the form with everything typed, and the mended ask where there is one. */
-export function problemRows(id: string, form: boolean, fix: boolean): readonly Row[] {
+export function problemRows(id: string, form: boolean, fix: string): readonly Row[] {
   const buttons = [
     ...(form ? [button('mend', id, CHAT.form)] : []),
-    ...(fix ? [button('fix', id, CHAT.suggested)] : []),
+    button('fix', id, fix === SAMPLE_ASK ? CHAT.example : CHAT.suggested),
   ];
   return buttonRows(buttons);
 }

@@ -24,7 +24,7 @@ import {
   SELECT_TEXT,
 } from './limits.ts';
 
-/** A form of a command. `first`: the options wanted, before any other; `only` leaves out the rest but for what is needed. `id` is that of the kept draft. */
+/** A form of a command. `first`: the options wanted, before any other; `only` leaves out the rest. `id` is that of the kept draft. */
 export function modalOf(
   command: Command,
   told: Form['told'],
@@ -33,12 +33,18 @@ export function modalOf(
 ): APIModalInteractionResponseCallbackData {
   const fields = formFields(command, told);
   const wanted = fields.filter(({ option }) => first.includes(option));
-  const rest = fields.filter((field) => !wanted.includes(field) && (!only || isNeeded(field)));
+  const rest = only ? [] : fields.filter((field) => !wanted.includes(field));
   return {
     custom_id: customId('form', id, fullName(command)).slice(0, CUSTOM_ID),
-    title: label(command.summary, MODAL_TITLE),
+    title: titleOf(command.summary),
     components: [...wanted, ...rest].slice(0, MODAL_FIELDS).map(fieldOf),
   };
+}
+
+/** A summary where there is little room: its first part, where that is enough. */
+function titleOf(summary: string): string {
+  const [first = summary] = summary.split(/[,:]/);
+  return label(summary.length <= MODAL_TITLE ? summary : first, MODAL_TITLE);
 }
 
 /** What a submitted form tells: its fields over what was told before; a field left empty is no longer told. */
@@ -53,10 +59,6 @@ export function submitted(command: Command, before: Form['told'], submission: AP
     }),
   );
   return Object.fromEntries(formTold(command, { ...before, ...typed }));
-}
-
-function isNeeded({ standard, told }: Field): boolean {
-  return standard === undefined && told === undefined;
 }
 
 function fieldOf(field: Field): APILabelComponent {

@@ -21,7 +21,7 @@ import { modalOf } from './modal.ts';
 import { outgoing } from './outgoing.ts';
 import type { Message } from './page.ts';
 import { render, renderSheets, renderSources } from './render.ts';
-import { say } from './say.ts';
+import { sayGone } from './say.ts';
 import { sendAnswers } from './send.ts';
 
 /** Acts on a press. Rejects with what the wire or the store rejects with. */
@@ -29,10 +29,10 @@ export async function press(interaction: APIMessageComponentInteraction, came: C
   const { data, message } = interaction;
   const pressed = readCustomId(data.custom_id);
   const values = data.component_type === ComponentType.StringSelect ? data.values : [];
-  if (!pressed) return say('gone', came, desk);
+  if (!pressed) return sayGone(came, desk);
   if (pressed.verb === 'mend' || pressed.verb === 'fix') return mend(pressed, message.id, came, desk);
   const answer = await lookedUp(pressed.id, () => keptAnswer(desk.kept, pressed.id, came.account), desk);
-  if (!answer) return say('gone', came, desk);
+  if (!answer) return sayGone(came, desk);
   switch (pressed.verb) {
     case 'ask':
       return askAgain(answer, Number(pressed.rest), came, desk);
@@ -49,7 +49,7 @@ export async function press(interaction: APIMessageComponentInteraction, came: C
     case 'poll':
       return poll(answer, came, desk);
     default:
-      return say('gone', came, desk);
+      return sayGone(came, desk);
   }
 }
 
@@ -61,14 +61,14 @@ function lookedUp<T>(id: string, look: () => Promise<T>, desk: Desk): Promise<T>
 /** One of the next asks, as the one who pressed asks it. */
 async function askAgain({ reply }: KeptAnswer, place: number, came: Came, desk: Desk): Promise<void> {
   const action = reply.actions[place];
-  if (!action) return say('gone', came, desk);
+  if (!action) return sayGone(came, desk);
   return sendAnswers({ text: action.ask }, came, { ephemeral: came.ephemeral, update: false }, desk);
 }
 
 /** The details chosen, as a form with everything told before. */
 async function change({ text }: KeptAnswer, options: readonly string[], came: Came, desk: Desk): Promise<void> {
   const parsed = parseLine(text, desk.commands, desk.habits);
-  if (!parsed.ok) return say('gone', came, desk);
+  if (!parsed.ok) return sayGone(came, desk);
   const told = Object.fromEntries(parsed.told);
   const id = mintId();
   const form = { command: fullName(parsed.command), told };
@@ -83,7 +83,7 @@ async function mend({ verb, id }: Pressed, message: string, came: Came, desk: De
     return sendAnswers({ text: draft.fix }, came, { ephemeral: came.ephemeral, update: true }, desk);
   }
   const command = draft?.form && commandNamed(draft.form.command, desk.commands);
-  if (!draft?.form || !command) return say('gone', came, desk);
+  if (!draft?.form || !command) return sayGone(came, desk);
   await inTime(keepDraft(desk.kept, id, { ...draft, mends: message }), CLAIM_TIME, desk);
   await desk.wire.modal(came, modalOf(command, draft.form.told, id, { first: draft.wrong ?? [] }));
 }
@@ -91,7 +91,7 @@ async function mend({ verb, id }: Pressed, message: string, came: Came, desk: De
 /** The answer as everybody sees it, posted by the one who asked. */
 async function show(id: string, came: Came, desk: Desk): Promise<void> {
   const shown = await inTime(showAnswer(desk.kept, id, came.account), CLAIM_TIME, desk);
-  if (!shown) return say('gone', came, desk);
+  if (!shown) return sayGone(came, desk);
   const rows = answerRowsOf(shown, shown.reply, id, false, desk);
   return sendMessages(render(shown.reply), rows, came, false, desk);
 }
@@ -99,7 +99,7 @@ async function show(id: string, came: Came, desk: Desk): Promise<void> {
 /** Discord's own poll among the planks of a comparison. */
 async function poll({ reply }: KeptAnswer, came: Came, desk: Desk): Promise<void> {
   const names = [...new Set(comparedPlanks(reply)?.map((name) => label(name, POLL_ANSWER)))];
-  if (names.length < 2) return say('gone', came, desk);
+  if (names.length < 2) return sayGone(came, desk);
   await desk.wire.poll(came, {
     question: { text: label(CHAT.pollQuestion, POLL_QUESTION) },
     answers: names.slice(0, POLL_ANSWERS).map((text) => ({ poll_media: { text } })),

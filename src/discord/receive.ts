@@ -22,7 +22,7 @@ import { bringMissed, Undelivered } from './missed.ts';
 import { submitted } from './modal.ts';
 import { press } from './press.ts';
 import { refused } from './refused.ts';
-import { say, sayFaultTo } from './say.ts';
+import { sayFaultTo, sayGone } from './say.ts';
 import { sendAnswers } from './send.ts';
 
 /** Handles one interaction. Never rejects. */
@@ -78,7 +78,7 @@ async function asked({ data }: APIApplicationCommandInteraction, came: Came, des
 async function filled({ data, message }: APIModalSubmitInteraction, came: Came, desk: Desk): Promise<void> {
   const read = readCustomId(data.custom_id);
   const command = read?.verb === 'form' ? commandNamed(read.rest, desk.commands) : undefined;
-  if (!read || !command) return say('gone', came, desk);
+  if (!read || !command) return sayGone(came, desk);
   const draft =
     read.id === '' ? undefined : await inTime(keptDraft(desk.kept, read.id, came.account), LOOK_UP_TIME, desk);
   const told = submitted(command, draft?.form?.told ?? {}, data);

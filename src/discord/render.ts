@@ -50,13 +50,15 @@ export function renderSources(reply: Reply): readonly Message[] {
 function renderReply(reply: Reply): readonly Message[] {
   const shown = hasLongSheets(reply) ? reply.blocks.filter((block) => !isPart(block)) : reply.blocks;
   const drawings = reply.blocks.flatMap((block) => (block.kind === 'picture' ? [block.drawing] : []));
-  const texts = shown.flatMap(blockSections);
+  // The picture comes early on a phone: behind what is asked for most, which is the first block, unless it is first itself.
+  const [first, ...others] = shown;
   const pictures: readonly Section[] = drawings.length > 0 ? [{ kind: 'pictures', drawings }] : [];
   const pages = packed([
     headline(reply.headline),
-    ...texts,
-    ...assumedSection(reply.assumed),
+    ...(first ? blockSections(first) : []),
     ...pictures,
+    ...assumedSection(reply.assumed),
+    ...others.flatMap(blockSections),
     ...drawings
       .map(describes)
       .filter(({ length }) => length > ALT_TEXT)

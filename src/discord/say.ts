@@ -1,6 +1,7 @@
 /** A word of ours where there is no answer: what is gone, and faults. */
 
 import { ComponentType } from 'discord-api-types/v10';
+import { fullName } from '../bot/command.ts';
 import { Outage } from '../bot/ports.ts';
 import { sayFault } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
@@ -9,9 +10,11 @@ import type { Desk } from './desk.ts';
 import { escaped } from './escape.ts';
 import type { Outgoing } from './wire.ts';
 
-/** Says a text of ours to the asker alone. */
-export async function say(what: 'gone', came: Came, desk: Desk): Promise<void> {
-  await desk.wire.respond(came, wordOf(CHAT[what]), { ephemeral: came.ephemeral, update: false }, false);
+/** Says that what was pressed is no longer kept, and what to type instead. */
+export async function sayGone(came: Came, desk: Desk): Promise<void> {
+  const [sample] = desk.commands;
+  const how = sample ? `/${fullName(sample)}` : '';
+  await desk.wire.respond(came, wordOf(CHAT.gone(how)), { ephemeral: came.ephemeral, update: false }, false);
 }
 
 /** Tells the asker of a fault by whichever way is still open; where none is, the log has it. Never rejects. */

@@ -1,7 +1,8 @@
 /** Sends an ask's answers: one message where all is ready soon, else a first word in time, and the whole in its place later. */
 
 import type { Answer } from '../bot/answer.ts';
-import { fullName } from '../bot/command.ts';
+import { type Form, fullName, type Problems } from '../bot/command.ts';
+import { parseLine } from '../bot/grammar.ts';
 import type { Invocation } from '../bot/invocation.ts';
 import { keepAnswer, mintId } from '../bot/kept-answer.ts';
 import { keepDraft } from '../bot/kept-draft.ts';
@@ -101,7 +102,15 @@ function isPrivate(answer: Answer, way: Way): boolean {
 
 function rowsOf(answer: Answer, { ask, way, desk, id }: Surroundings): readonly Row[] {
   if ('headline' in answer) return answerRowsOf(ask, answer, id, isPrivate(answer, way), desk);
-  return 'problems' in answer ? problemRows(id, answer.form !== undefined, true) : [];
+  if (!('problems' in answer)) return [];
+  return problemRows(id, formOf(answer, ask, desk) !== undefined, answer.problems[0].fix);
+}
+
+/** The form that mends an ask; where nothing was read in somebody's message, that of the sample, with nothing in it. */
+function formOf({ problems, form }: Problems, { written }: Ask, { commands }: Desk): Form | undefined {
+  if (form || written !== 'message') return form;
+  const sample = parseLine(problems[0].fix, commands);
+  return sample.ok ? { command: fullName(sample.command), told: {} } : undefined;
 }
 
 /** Keeps what the buttons of an answer need. Never rejects: false where it could not be kept. */
@@ -112,7 +121,8 @@ async function isKept(answer: Answer, ask: Ask, came: Came, way: Way, desk: Desk
       const whole = { by: came.account, text: ask.text, reply: answer, shown };
       await inTime(keepAnswer(desk.kept, id, whole), KEEP_TIME, desk);
     } else if ('problems' in answer) {
-      const { problems, form } = answer;
+      const { problems } = answer;
+      const form = formOf(answer, ask, desk);
       const draft = { by: came.account, fix: problems[0].fix, wrong: problems.map(({ option }) => option) };
       await inTime(keepDraft(desk.kept, id, form ? { ...draft, form } : draft), KEEP_TIME, desk);
     }

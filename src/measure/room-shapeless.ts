@@ -13,7 +13,10 @@ const THREE = new RegExp(
   `(?<!\\d)(?<a>${SIDE})${SIDE_WORD}${TIMES}(?<b>${SIDE})${SIDE_WORD}(?:${TIMES}${SIDE}${SIDE_WORD})+`,
 );
 const NEGATIVE = new RegExp(`(?<=${TIMES})- ?(?=[\\d.,])`);
-const ONE = new RegExp(`(?<![${LETTER}\\d])${SIDE}`);
+/** One side, with what should have been the other one. */
+const ONE = new RegExp(
+  `(?<![${LETTER}\\d])(?:[${LETTER}]+${TIMES}(?=[\\d.,½⅓⅔¼¾⅛⅜⅝⅞]))?(?<side>${SIDE})(?:${SIDE_WORD}${TIMES}[${LETTER}]*)?`,
+);
 const TURN = new RegExp(`(?<!\\d)${SIDE},? ?(?:turn )?(?:right|left|r|l)(?![${LETTER}])`);
 const NO_NAME = new RegExp(`(?<![${LETTER}])(?:x|by|ft|feet|foot|in|inch|inches|mm|cm|m)(?![${LETTER}])`, 'g');
 
@@ -41,6 +44,6 @@ export function shapelessFlaw(text: string, plain: string, from: number, to: num
   const three = THREE.exec(line);
   if (three) return flaw(threeSides(), instead(three, `${three.groups?.a} x ${three.groups?.b}`));
   const one = ONE.exec(line);
-  if (one) return flaw(oneSide(), instead(one, `${one[0]} x ${one[0]}`));
+  if (one) return flaw(oneSide(), instead(one, `${one.groups?.side} x ${one.groups?.side}`));
   return flaw(noRoom(example));
 }

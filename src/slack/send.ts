@@ -6,6 +6,7 @@ import { keepAnswer, mintId } from '../bot/kept-answer.ts';
 import { keepDraft } from '../bot/kept-draft.ts';
 import { Outage } from '../bot/ports.ts';
 import type { Reply } from '../reply/reply.ts';
+import { SAMPLE_ASK } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';
 import { type Send, sendEach, toAskerPictured, toChannelPictured, type Way } from './pictured.ts';
@@ -114,5 +115,5 @@ export async function tell(text: string, party: Party, ports: SlackPorts): Promi
 
 /** That a kept answer is not to be had. */
 export function tellGone(party: Party, ports: SlackPorts): Promise<void> {
-  return tell(CHAT.gone, party, ports);
+  return tell(CHAT.gone(`/floorhand ${SAMPLE_ASK}`), party, ports);
 }

@@ -14,6 +14,7 @@ export const CHAT = {
   /** Buttons. */
   form: 'Fill in a form',
   suggested: 'Take the suggestion',
+  example: 'See an example',
   ask: 'You could also ask',
   change: 'Change a detail',
   show: 'Show to channel',
@@ -24,7 +25,9 @@ export const CHAT = {
     Record<string, string>
   >,
   otherSheets: 'All details',
-  gone: 'This answer is no longer kept, or is not yours. Ask again, and its buttons work for a week.',
+  /** `how`: what to type. */
+  gone: (how: string) =>
+    `This answer is no longer kept, or is not yours. Ask again, such as with ${how}: the buttons of an answer work for a week.`,
   whole: 'The whole answer is in the attached file.',
   tables: 'The tables are attached for a spreadsheet as well.',
   morePictures: (more: number) =>

@@ -220,6 +220,14 @@ describe('the message menu', () => {
     expect(textOf(data(await bot.ask(menu('good morning everyone'))))).toContain('could not be answered');
     expect(textOf(data(await bot.ask(menu(''))))).toContain('could not be answered');
   });
+
+  it('offers an empty form where nothing was read, and calls an example one', async () => {
+    const answer = await bot.ask(menu('good morning everyone'));
+    expect(buttonsOf(data(answer)).map(({ label }) => label)).toEqual(['Fill in a form', 'See an example']);
+    const form = await bot.ask(press(idOf(data(answer), 'Fill in a form')));
+    const typed = fill(String(field(data(form), 'custom_id')), { room: ROOM, plank: PLANK });
+    expect(textOf(data(await bot.ask(typed)))).toContain(HEADLINE);
+  });
 });
 
 describe('the buttons of an answer', () => {
@@ -283,7 +291,7 @@ describe('the buttons of an answer', () => {
 
   it('that were never ours, or are gone, are answered', async () => {
     for (const id of ['whatever', 'ask:AAAAAAAAAAA:0', 'fix:AAAAAAAAAAA', 'mend:AAAAAAAAAAA', 'show:', 'parts:x:y']) {
-      expect(textOf(data(await bot.ask(press(id))))).toMatch(/no longer kept, or is not yours/);
+      expect(textOf(data(await bot.ask(press(id))))).toMatch(/no longer kept, or is not yours[\s\S]*\/floor planks/);
     }
     const answer = data(await planks());
     const wrong = idOf(answer, 'Turn the rows').replace(/\d+$/, '99');

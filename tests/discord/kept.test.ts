@@ -2,9 +2,10 @@
 
 import { afterEach, describe, expect, it } from 'vitest';
 import { type Kept, Outage } from '../../src/bot/ports.ts';
+import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
-import { OTHER, press, slash, typing } from './interactions.ts';
-import { buttonsOf, field, textOf } from './json-field.ts';
+import { ASKER, fill, OTHER, pick, press, slash, typing } from './interactions.ts';
+import { buttonsOf, field, list, textOf } from './json-field.ts';
 import type { Captured } from './loopback-rest.ts';
 import { type Stage, type Staged, stage } from './stage.ts';
 
@@ -98,5 +99,23 @@ describe('what keeps answers', () => {
     };
     const bot = await started({ kept: { get: down, set: down, delete: down, claim: down } });
     expect(textOf(data(await bot.ask(tape())))).toContain('1\' 2"');
+  });
+});
+
+describe('an answer filled from a project', () => {
+  it('has its details changed without asking for what the project has', async () => {
+    const bot = await started({ ports: await demoPorts({ platform: 'discord', id: ASKER }, () => {}) });
+    const answer = await bot.ask(slash('floor planks'));
+    const change = buttonsOf(data(answer)).find(({ label }) => label === 'Change a detail');
+    const form = await bot.ask(pick(change?.id ?? '', ['gap']));
+    expect(list(field(data(form), 'components'))).toHaveLength(1);
+    const changed = await bot.ask(fill(String(field(data(form), 'custom_id')), { gap: '1/2 in' }));
+    expect(textOf(data(changed))).toMatch(/Buy \d+ cartons[\s\S]*from your project[\s\S]*gap 1\/2"/);
+  });
+
+  it('is not offered to be shown where it is everything kept of somebody', async () => {
+    const bot = await started({ ports: await demoPorts({ platform: 'discord', id: ASKER }, () => {}) });
+    const labels = buttonsOf(data(await bot.ask(slash('project mydata')))).map(({ label }) => label);
+    expect(labels).not.toContain('Show to channel');
   });
 });

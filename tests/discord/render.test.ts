@@ -10,6 +10,7 @@ import { render, renderSheets, renderSources } from '../../src/discord/render.ts
 import type { Drawing } from '../../src/reply/drawing.ts';
 import type { Block, Reply } from '../../src/reply/reply.ts';
 import { CHAT } from '../../src/words/chat.ts';
+import { replyTo } from '../bot/asked.ts';
 import { HOSTILE } from './hostile-texts.ts';
 import { textOf } from './json-field.ts';
 import { payloadFlaws } from './payload-flaws.ts';
@@ -134,6 +135,16 @@ describe('any reply', () => {
     const [file, csv] = sheets.flatMap(({ files }) => files);
     for (const one of [file, csv])
       for (const i of [0, 2500, 4999]) expect(one && 'text' in one && one.text).toContain(`cut ${i} `);
+  });
+
+  it('has its picture behind what is read first, and before the rest', async () => {
+    const [message] = render(await replyTo(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`));
+    const parts = (message?.components ?? []).map((one) => ('content' in one ? one.content : 'picture'));
+    expect(parts).toEqual([
+      expect.stringMatching(/^### Buy[\s\S]*What to buy/),
+      'picture',
+      expect.stringMatching(/How sure[\s\S]*How it is laid[\s\S]*Take care/),
+    ]);
   });
 
   it('of many pictures shows ten a message, and says how many more there are', async () => {
