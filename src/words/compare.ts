@@ -33,7 +33,8 @@ export const COMPARE = {
   leanest: 'wastes least',
   even: (names: readonly string[]) => `${names.join(' and ')} come out even.`,
   lay: (name: string) => `Lay ${name}`,
-  ask: (room: string, plank: string) => `planks room: ${room}, plank: ${plank}`,
+  ask: (room: string, plank: string, others: readonly (readonly [option: string, text: string])[]) =>
+    [`planks room: ${room}`, `plank: ${plank}`, ...others.map((pair) => pair.join(': '))].join(', '),
   title: 'Side by side',
   winners: 'First by each measure',
   measure: 'Measure',

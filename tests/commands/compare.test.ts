@@ -37,6 +37,17 @@ describe('compare', () => {
     }
   });
 
+  it('offers each plank laid as it was compared, and ends with what the search of scattered joints finds', async () => {
+    const laying = "pattern: scattered, direction: short, holes: post 4x4 in, 3' from left, 5' from bottom";
+    const reply = await replyTo(`compare room: bedroom 11' x 12'6", planks: ${PLANKS.join('; ')}, ${laying}`);
+    const { choices } = reply.data as CompareResult;
+    for (const [i, { ask }] of reply.actions.entries()) {
+      const alone = (await replyTo(ask)).data as FloorResult;
+      expect(choices[i]).toMatchObject({ planks: alone.count.planks, cartons: alone.count.cartons });
+    }
+    expect(reply.actions).toHaveLength(3);
+  });
+
   it('names the cheapest with its pad', async () => {
     const reply = await replyTo(`compare room: ${ROOM}, planks: ${PLANKS.join('; ')}, pad: $3/sq ft`);
     expect(reply.headline).toMatch(/^ash costs least/);

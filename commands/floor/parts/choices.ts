@@ -6,7 +6,7 @@ import { portion } from '../../../src/core/money.ts';
 import type { ToldChoice } from '../../../src/measure/choices.ts';
 import type { AreaPrice } from '../../../src/measure/pad-price.ts';
 import { wallToWall } from './facts.ts';
-import { type LaidFloor, layAsk } from './laid.ts';
+import { type LaidFloor, layAsk, settled } from './laid.ts';
 import type { PlanksAsk } from './rules.ts';
 
 /** What `floor compare` reads. */
@@ -35,23 +35,38 @@ export async function weigh(ask: CompareAsk, context: Context): Promise<readonly
   for (const choice of ask.planks) {
     const laid = await layAsk({ ...ask, plank: choice.plank }, context);
     if ('problems' in laid) return laid;
-    const { plan, cost } = laid;
-    const area = wallToWall(plan);
-    const bought = BigInt(plan.planks) * BigInt(plan.plank.length) * BigInt(plan.plank.width);
-    const padCents =
-      choice.plank.attachedPad === true ? 0 : ask.pad && portion(BigInt(ask.pad.price.cents), area, ask.pad.per);
-    weighed.push({
-      choice,
-      laid,
-      area,
-      wastePercent: Number(((bought - area) * 1000n) / area) / 10,
-      rows: plan.regions.reduce((sum, { rows }) => sum + rows.length, 0),
-      cuts: countCuts(plan),
-      padCents,
-      total: cost && cost.cents + cost.tax + (padCents ?? 0),
-    });
+    weighed.push(weighedOf(choice, laid, ask));
   }
   return weighed;
+}
+
+/** The same planks with the layouts that stand when every search has ended. */
+export async function weighSettled(
+  weighed: readonly Weighed[],
+  ask: CompareAsk,
+  context: Context,
+): Promise<readonly Weighed[]> {
+  const found: Weighed[] = [];
+  for (const { choice, laid } of weighed)
+    found.push(weighedOf(choice, await settled(laid, { ...ask, plank: choice.plank }, context), ask));
+  return found;
+}
+
+function weighedOf(choice: ToldChoice, laid: LaidFloor, { pad }: CompareAsk): Weighed {
+  const { plan, cost } = laid;
+  const area = wallToWall(plan);
+  const bought = BigInt(plan.planks) * BigInt(plan.plank.length) * BigInt(plan.plank.width);
+  const padCents = choice.plank.attachedPad === true ? 0 : pad && portion(BigInt(pad.price.cents), area, pad.per);
+  return {
+    choice,
+    laid,
+    area,
+    wastePercent: Number(((bought - area) * 1000n) / area) / 10,
+    rows: plan.regions.reduce((sum, { rows }) => sum + rows.length, 0),
+    cuts: countCuts(plan),
+    padCents,
+    total: cost && cost.cents + cost.tax + (padCents ?? 0),
+  };
 }
 
 /** Those with the least figure among the ones that have it; none when fewer than two have it or all tie. */

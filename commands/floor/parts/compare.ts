@@ -6,23 +6,30 @@ import { cents } from '../../../src/core/money.ts';
 import { drawChoices } from '../../../src/draw/choices-sheet.ts';
 import { sayMoney, sayNumber } from '../../../src/measure/say.ts';
 import type { Saying } from '../../../src/measure/say-length.ts';
-import type { Block, Fact, Result } from '../../../src/reply/reply.ts';
+import type { Block, Fact, Reply, Result } from '../../../src/reply/reply.ts';
 import { PLANK_FIGURES } from '../../../src/trade/planks.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { COMPARE } from '../../../src/words/compare.ts';
 import { counted } from '../../../src/words/floor.ts';
-import { type CompareAsk, firstBy, type Weighed, weigh } from './choices.ts';
+import { type CompareAsk, firstBy, type Weighed, weigh, weighSettled } from './choices.ts';
 
-/** Lays every plank in the same rooms and sets them side by side. */
+/** Lays every plank in the same rooms and sets them side by side: first answers, then what the searches of scattered joints end with. */
 export async function* answerCompare(ask: CompareAsk, context: Context): AsyncGenerator<Outcome> {
   const weighed = await weigh(ask, context);
   if ('problems' in weighed) {
     yield weighed;
     return;
   }
+  yield replyOf(weighed, ask, context);
+  if (weighed.some(({ laid }) => laid.searching))
+    yield replyOf(await weighSettled(weighed, ask, context), ask, context);
+}
+
+function replyOf(weighed: readonly Weighed[], ask: CompareAsk, context: Context): Reply {
   const saying: Saying = { units: ask.room.units, decimal: context.habits.decimal };
-  yield {
+  const others = [...context.told].filter(([option]) => !['room', 'planks', 'pad'].includes(option));
+  return {
     headline: headline(weighed, saying),
     blocks: [table(weighed, saying), winners(weighed, saying), picture(weighed, saying)],
     assumed: weighed[0]?.laid.assumed ?? context.assumed,
@@ -30,7 +37,7 @@ export async function* answerCompare(ask: CompareAsk, context: Context): AsyncGe
     sources: PLANK_FIGURES.map(({ source }) => source),
     actions: ask.planks.map(({ name, typed }) => ({
       label: COMPARE.lay(name),
-      ask: COMPARE.ask(context.told.get('room') ?? '', typed),
+      ask: COMPARE.ask(context.told.get('room') ?? '', typed, others),
     })),
     audience: 'asker',
     data: resultOf(weighed),
