@@ -17,7 +17,7 @@ import { offering, remembered } from './offering.ts';
 import { isCalculating } from './pick.ts';
 import { type Partly, parseSentence } from './plain.ts';
 import { Outage, type Ports } from './ports.ts';
-import { projectSaid } from './project-said.ts';
+import { jobWithout, projectSaid } from './project-said.ts';
 import { readOptions } from './read-options.ts';
 import { type Due, reminding, untoldDue } from './reminding.ts';
 
@@ -105,7 +105,9 @@ function wholeAsk(here: Here, text: string, written: Invocation['written']): Who
   const { habits, project } = holdings;
   // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
   const said = desk && written !== 'message' ? projectSaid(text, commands, habits, project) : undefined;
-  const parsed = parse(said ?? text, written, habits, commands);
+  const first = parse(said ?? text, written, habits, commands);
+  const news = desk && !project && written !== 'message' && !first.ok && !first.partly ? jobWithout(text) : undefined;
+  const parsed = news === undefined ? first : parse(news, written, habits, commands);
   const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
   if (!known) return unread(parsed, commands);
   const { command } = known;

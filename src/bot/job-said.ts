@@ -5,8 +5,12 @@ const WE = "(?:i |we |i've |we've |i have |we have |i'm |we're |just |also |alre
 /** A question is no news of the job: how many boxes to buy is worked out, and not ticked off. */
 const QUESTION = /\?|^(?:how|what|which|when|where|why|do|does|can|should|is|are)\b|\bhow (?:many|much)\b|\benough\b/i;
 
+/** Rows in place are how far a floor is laid, which another command goes on with. */
+const ROWS = /\b(?:rows? \d+|\d+[a-z]? rows?)\b/i;
+
 interface Saying {
   readonly said: RegExp;
+  readonly unless?: RegExp;
   readonly line: (text: string) => string;
 }
 
@@ -29,10 +33,12 @@ const NEWS: readonly Saying[] = [
       `^${WE}(?=(?:done|finished|completed|skip(?:ped|ping)?|acclimati(?:ng|zing|sing)|tore out|ripped out|laid|caulked|painted|not (?:flat|dry)|still wet)\\b.)`,
       'i',
     ),
+    unless: ROWS,
     line: (text) => `project progress ${text}`,
   },
   {
     said: /^(?=(?:the )?[\p{L}\d][\p{L}\d' -]{0,40} (?:is|are|isn't|aren't) (?:not |still |now |all |too )*(?:flat|dry|wet|damp|done|finished|empty|cleared|laid|caulked|painted)[.!]?$)/iu,
+    unless: ROWS,
     line: (text) => `project progress ${text}`,
   },
 ];
@@ -74,8 +80,8 @@ export function jobSaid(said: string): string | undefined {
     if (no !== undefined) return `${line} ${no}`;
   }
   if (QUESTION.test(said)) return undefined;
-  for (const { said: pattern, line } of NEWS) {
-    const found = pattern.exec(said);
+  for (const { said: pattern, unless, line } of NEWS) {
+    const found = unless?.test(said) ? null : pattern.exec(said);
     if (found) return line(said.slice(found[0].length));
   }
   return undefined;

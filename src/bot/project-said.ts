@@ -116,17 +116,27 @@ export function projectSaid(
   project: Pick<Project, 'rooms' | 'picks'> | undefined,
 ): string | undefined {
   if (text.length > 400 || !commands.some((command) => fullName(command) === 'project new')) return undefined;
-  const said = text
-    .trim()
-    // Marks round all of it are those of whoever copied it.
-    .replace(/^[“"‘](?<said>[^“”"]*)[”"’]$/, '$<said>')
-    // Rooms are told one a line.
-    .replace(/[;,]?\s*[\r\n]\s*/g, '; ')
-    .replace(/\s+/g, ' ')
-    .replaceAll('’', "'")
-    .replace(new RegExp(`^${PLEASE}`, 'i'), '');
-  const line = lineOf(said, commands, habits, project);
+  const line = lineOf(plainSaid(text), commands, habits, project);
   return line === text.trim() ? undefined : line;
+}
+
+/** The line of what is said of a job by somebody with no project in use: it tells what to do first. */
+export function jobWithout(text: string): string | undefined {
+  return text.length > 400 ? undefined : jobSaid(plainSaid(text));
+}
+
+function plainSaid(text: string): string {
+  return (
+    text
+      .trim()
+      // Marks round all of it are those of whoever copied it.
+      .replace(/^[“"‘](?<said>[^“”"]*)[”"’]$/, '$<said>')
+      // Rooms are told one a line.
+      .replace(/[;,]?\s*[\r\n]\s*/g, '; ')
+      .replace(/\s+/g, ' ')
+      .replaceAll('’', "'")
+      .replace(new RegExp(`^${PLEASE}`, 'i'), '')
+  );
 }
 
 function lineOf(

@@ -18,11 +18,14 @@ export function mayDo(project: Project, person: string, deed: Deed): boolean {
   return may(roleOf(project, person), deed);
 }
 
-/** The project with these parts in place and the change recorded; the same where nothing is different. */
+/**
+ * The project with these parts in place and the change recorded; the same where nothing is different. Its state is not
+ * recorded: archived and deleted have their own ways back, and an undo must not put a project out of reach.
+ */
 export function changed(project: Project, parts: Partial<Content>, said: string, stamp: Stamp): Project {
   const next = { ...project, ...parts };
-  const back = difference(contentOf(next), contentOf(project));
-  if (!back) return project;
+  const back = difference({ ...contentOf(next), state: project.state }, contentOf(project));
+  if (!back) return next.state.kind === project.state.kind ? project : { ...next, count: project.count + 1 };
   return { ...next, ...recorded(project, project.history, { ...stamp, said, back }), undone: [] };
 }
 

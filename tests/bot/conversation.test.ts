@@ -201,6 +201,26 @@ describe('a project told in a few messages', () => {
     expect((await say('project pick 6x36 in, 20 per box')).headline).toBe('Plank: 6x36 in, 20 per box.');
   });
 
+  it('an undo never puts a project out of reach', async () => {
+    const { say } = talk();
+    await say('project new Flat, rooms: bedroom 11x12');
+    await say('project room bedroom 11x13');
+    await say('project delete');
+    await say('project restore');
+    expect((await say('undo')).headline).toBe('Taken back: bedroom: 11x12 ft is now 11x13 ft.');
+    expect((await say('undo')).headline).toBe('There is no change to take back.');
+    expect((await say('project show')).data).toMatchObject({ state: 'active', rooms: [{ text: '11x12 ft' }] });
+  });
+
+  it('tells who has no project in use what to do first with news of a job', async () => {
+    const { say, answer } = talk();
+    expect(problemsOf(await answer('I bought 10 cartons'))[0]?.fix).toBe('project new Upstairs flat');
+    await say('project new Flat');
+    await say('use no project');
+    for (const line of ['I bought 10 cartons', 'spent $45 on a saw', 'shopping list', "what's next?"])
+      expect(problemsOf(await answer(line))[0]?.fix).toBe('project use Flat');
+  });
+
   it('never offers to delete another project in place of one that is gone already', async () => {
     const { say, answer } = talk();
     for (const name of ['Flat', 'Flat 2']) await say(`project new ${name}`);

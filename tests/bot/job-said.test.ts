@@ -31,6 +31,8 @@ describe('news of a job', () => {
     'I bought 10 boxes, is that enough for 12x14?',
     'planks room: 12x14',
     'finish room: 12x14',
+    'laid 7 rows, row 7 ended at 31 1/4, 22 planks left',
+    '7 rows are laid',
     'note',
     'spent',
     'found',
