@@ -22,6 +22,7 @@ import { otherPatterns } from './others.ts';
 import { floorResult } from './result.ts';
 import type { PlanksAsk } from './rules.ts';
 import { sureBlock } from './sure.ts';
+import { wayFact } from './way.ts';
 
 /** Other patterns are laid for comparison up to this many planks: beyond, the answer itself comes first. */
 const COMPARED_PLANKS = 1500;
@@ -44,7 +45,9 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   const others = laid.plan.planks <= COMPARED_PLANKS ? await otherPatterns(laid.areas, ask, laid.plan) : [];
   const pictures = drawPlan(laid.plan, saying).map((drawing) => ({ kind: 'picture' as const, drawing }));
   const [buy, , ...blocks] = reply.blocks;
-  const lay = layFacts(laid, others, saying);
+  const told = context.told.has('direction');
+  const way = laid.plan.planks <= COMPARED_PLANKS ? await wayFact(first.areas, first.plan, ask, told) : undefined;
+  const lay = layFacts(laid, others, saying, way);
   const sure = await sureBlock(ask, laid, saying, first.plan.planks - laid.plan.planks);
   yield { ...reply, blocks: [...(buy ? [buy] : []), sure, lay, ...pictures, ...blocks] };
 }

@@ -62,8 +62,8 @@ export function sayPattern(plan: Plan, saying: Saying): string {
   return pattern.name === 'stair-step' ? LAY.stair(sayCut(pattern.step, saying), pattern.rows) : pattern.name;
 }
 
-/** How the floor is laid: rows, direction, pattern, strips, rules. `others` tells of other patterns. */
-export function layFacts(laid: LaidFloor, others: readonly string[], saying: Saying): Block {
+/** How the floor is laid: rows, direction, pattern, strips, rules. `others` tells of other patterns, `way` of the other way round. */
+export function layFacts(laid: LaidFloor, others: readonly string[], saying: Saying, way?: Fact): Block {
   const { plan } = laid;
   const { rules, plank } = plan;
   const facts: Fact[] = [...homeFacts(laid, saying)];
@@ -89,6 +89,7 @@ export function layFacts(laid: LaidFloor, others: readonly string[], saying: Say
       ),
     });
   }
+  if (way) facts.push(way);
   facts.push(
     { label: LAY.pattern, value: sayPattern(plan, saying) },
     {

@@ -1,0 +1,32 @@
+/** Which way the rows had better run, as a fact: both ways laid by the quick answer. */
+
+import { purchaseOf } from '../../../src/core/cost/carton.ts';
+import type { Plan } from '../../../src/core/floor/floor.ts';
+import type { Area } from '../../../src/core/floor/sliced.ts';
+import { betterWay, quarterTurned } from '../../../src/core/floor/way.ts';
+import type { Fact } from '../../../src/reply/reply.ts';
+import { layAway } from '../../../src/solve/floor.ts';
+import { WAY } from '../../../src/words/floor-way.ts';
+import type { PlanksAsk } from './rules.ts';
+
+/**
+ * The fact, for a floor's first plan; none where rooms run each their own way. A way that was `told` is kept, and the other
+ * one only mentioned.
+ */
+export async function wayFact(
+  areas: readonly Area[],
+  first: Plan,
+  ask: PlanksAsk,
+  told: boolean,
+): Promise<Fact | undefined> {
+  if (ask.direction.kind === 'each') return undefined;
+  const { plank, rules } = first;
+  const other = await layAway(quarterTurned(areas), plank, rules, first.planks);
+  const cartonsOf = (planks: number): number => purchaseOf(planks, ask.mistakes, ask.spares, plank.perCarton).cartons;
+  const here = { plan: first, cartons: cartonsOf(first.planks) };
+  const there = { plan: other, cartons: cartonsOf(other.planks) };
+  const { turned, reasons } = betterWay(here, there);
+  const why = reasons.map(WAY.reason);
+  const otherTakes = { planks: other.planks, cartons: there.cartons };
+  return { label: WAY.label, value: turned ? WAY.turn(told, otherTakes, why) : WAY.stay(told, otherTakes, why) };
+}
