@@ -264,3 +264,10 @@ describe('another currency by habit', () => {
     expect(textOf(await talk.reply('spend'))).toContain('in other currencies, in no sum: $250.00');
   });
 });
+
+it('says no more given back than was bought', async () => {
+  const talk = await conversation();
+  await talk.reply('bought 4 cartons at $62.50');
+  expect((await talk.reply('returned 500 cartons')).headline).toMatch(/^Returned: Planks .*, 4 cartons of 10\./);
+  expect((await talk.project()).shopping.bought).toEqual([]);
+});

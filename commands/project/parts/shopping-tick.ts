@@ -74,7 +74,10 @@ function tickOf(told: ToldPurchase, thing: Tally, habits: Habits, at: number): T
     return { said: SHOPPING.opened(said, label), change: (shopping) => open(shopping, item, much.packages ?? 0) };
   }
   if (told.deed === 'return') {
-    return { said: SHOPPING.returned(said, label), change: (shopping) => giveBack(shopping, item, much.amount) };
+    // More than was bought cannot go back.
+    const all = thing.package ? Math.floor(thing.bought / thing.package.size) : thing.bought;
+    const back = much.amount > thing.bought ? sayAmount(thing, all, habits) : said;
+    return { said: SHOPPING.returned(back, label), change: (shopping) => giveBack(shopping, item, much.amount) };
   }
   const paid = paidOf(told, thing, much, habits);
   const bought: Bought = {
