@@ -18,11 +18,12 @@ export interface Marks {
   readonly listed: readonly string[];
 }
 
-/** Marks of a view within the visible floor. */
+/** Marks of a view within the visible floor; names keep clear of `kept`. */
 export function roomMarks(
   view: Pick<View, 'seen' | 'upright'> & { readonly region: Region },
   seen: Seen,
   floor: Box,
+  kept: readonly Box[] = [],
 ): Marks {
   const { region } = view;
   const ringOf = (outline: Outline): readonly Place[] =>
@@ -39,7 +40,7 @@ export function roomMarks(
   });
   if (doors.length > 0) shapes.push({ kind: 'lines', role: 'transition', lines: clippedLines(doors, floor) });
   const listed: string[] = [];
-  const taken: Box[] = [];
+  const taken: Box[] = [...kept];
   const take = (text: Text): void => {
     const box = padded(boxOf(text));
     taken.push(box);

@@ -3,7 +3,7 @@
 import type { LaidRegion } from '../core/floor/floor.ts';
 import { toRoom } from '../core/floor/frame.ts';
 import { boxOf, type Point } from '../core/geometry.ts';
-import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
+import { type Drawing, type Place, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
 import { DRAWING, saySlanted } from '../words/drawing.ts';
 import { LARGEST_SCALE, MARGIN, WALL } from './fit.ts';
 import { gapWidened, ringsOf, roleOf } from './floor-shapes.ts';
@@ -13,6 +13,7 @@ import { meanings } from './room-legend.ts';
 import { roomMarks } from './room-mark.ts';
 import type { Labelled } from './row-label.ts';
 import { sheetOf } from './sheet.ts';
+import type { Box } from './text.ts';
 import { toldPicture } from './told-picture.ts';
 import { drawnWalls, wallTexts } from './wall-label.ts';
 
@@ -21,6 +22,8 @@ const LONGEST = 460;
 /** Room left beside the walls for the numbers of short ones. */
 const BESIDE = 16;
 const ARROW = 30;
+/** How far its head reaches beside it. */
+const HEAD = 5;
 
 /** The room as told, every piece in its place; `facts` and `size` in words. */
 export function toldSheet(region: LaidRegion, facts: readonly string[], size: string, told: Labelled): Drawing {
@@ -46,14 +49,20 @@ export function toldSheet(region: LaidRegion, facts: readonly string[], size: st
     ),
   );
   const { texts, listed } = wallTexts(walls, ringsOf([region.outline, ...region.holes], picture.seen), [], WALL, false);
-  const marks = roomMarks({ region, seen: (outline) => outline, upright: false }, picture.seen, all);
+  const arrow = arrowIn(region, picture.seen.at);
+  const marks = roomMarks(
+    { region, seen: (outline) => outline, upright: false },
+    picture.seen,
+    all,
+    arrow.map(boxRound),
+  );
   const shown = {
     start: false,
     widened: gapWidened(plan, scale),
     cut: false,
     transition: region.openings.length > 0,
   };
-  const shapes: readonly Shape[] = [...picture.shapes, ...marks.shapes, ...arrowIn(region, picture.seen.at), ...texts];
+  const shapes: readonly Shape[] = [...picture.shapes, ...marks.shapes, ...arrow, ...texts];
   const figure = { shapes, upright: false, width: picture.width, height: picture.height + BESIDE, listed };
   return sheetOf({
     title: DRAWING.toldTitle(region.name),
@@ -65,6 +74,7 @@ export function toldSheet(region: LaidRegion, facts: readonly string[], size: st
       legend(meanings(region.rows, told, shown)),
       notes([
         DRAWING.noCuts,
+        ...(arrow.length > 0 ? [DRAWING.arrow] : []),
         ...(listed.length > 0 ? [DRAWING.otherWalls(listed)] : []),
         ...(marks.listed.length > 0 ? [DRAWING.standing(marks.listed)] : []),
       ]),
@@ -72,8 +82,16 @@ export function toldSheet(region: LaidRegion, facts: readonly string[], size: st
   });
 }
 
+type Arrow = Extract<Shape, { kind: 'arrow' }>;
+
+function boxRound({ from, to }: Arrow): Box {
+  const [left, right] = [Math.min(from[0], to[0]), Math.max(from[0], to[0])];
+  const [top, bottom] = [Math.min(from[1], to[1]), Math.max(from[1], to[1])];
+  return { left: left - HEAD, right: right + HEAD, top: top - HEAD, bottom: bottom + HEAD };
+}
+
 /** An arrow along the row nearest the middle, the way it is laid. */
-function arrowIn(region: LaidRegion, at: (point: Point) => readonly [number, number]): readonly Shape[] {
+function arrowIn(region: LaidRegion, at: (point: Point) => Place): readonly Arrow[] {
   const row = region.rows[Math.floor(region.rows.length / 2)];
   const [first, last] = [row?.pieces[0], row?.pieces.at(-1)];
   if (!row || !first || !last) return [];

@@ -43,6 +43,7 @@ export const DRAWING = {
   whole: 'whole',
   wholeCut: 'whole, trimmed',
   direction: 'lay each row this way',
+  arrow: 'The arrow shows which way each row is laid.',
   rows: (first: number, last: number) => (first === last ? `row ${first}` : `rows ${first}–${last}`),
   legend: {
     whole: 'whole plank',
