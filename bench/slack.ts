@@ -5,6 +5,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
@@ -128,7 +129,7 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
     fault,
     toPng,
     patience: () => new Promise(() => undefined),
-    wait: async () => undefined,
+    wait: (milliseconds) => sleep(milliseconds, undefined, { ref: false }),
     now: Date.now,
   };
   const none = { appToken: '', clientId: '', clientSecret: '', stateSecret: '', key: '' };
@@ -138,6 +139,8 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
   try {
     const tape = await pacesOf(clock, url, TAPE, size);
     const planks = await clock.run({ url, secret: SECRET, ask: PLANKS, count: size === 'quick' ? 10 : 60 });
+    const crowd = size === 'quick' ? 10 : 60;
+    const crowded = await clock.run({ url, secret: SECRET, ask: PLANKS, count: crowd, atOnce: crowd });
     const value = buttonValue(planks.last);
     const kept = await pacesOf(clock, url, { press: 'sources', value }, size);
     const grown = await growth(clock, url, size);
@@ -149,6 +152,7 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
       metric('slack', 'slowest acknowledgement, ms', Math.max(tape.slowestAck, kept.slowestAck, planks.slowestAck), {
         below: 3000,
       }),
+      metric('slack', `slowest acknowledgement of ${crowd} planks at once, ms`, crowded.slowestAck, { below: 3000 }),
       metric('slack', `memory grown over ${grown.asks} asks, MB`, grown.megabytes, { below: FLAT }),
       metric('slack', 'faults', faults, { below: 1 }),
     ];

@@ -2,6 +2,7 @@
 
 import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@slack/bolt';
 import { InstallProvider } from '@slack/oauth';
+import { inTurn } from '../bot/in-turn.ts';
 import { freshIds } from './fresh.ts';
 import { type Installations, installationsIn } from './installations.ts';
 import { installPages, type Page } from './oauth.ts';
@@ -64,7 +65,8 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
     begun.add(work);
     void work.finally(() => begun.delete(work)).catch(() => undefined);
   };
-  const ports: SlackPorts = { ...parts, isFresh: freshIds(), later, keeping: new Map() };
+  const answer = inTurn(parts.answer, parts.wait);
+  const ports: SlackPorts = { ...parts, answer, isFresh: freshIds(), later, keeping: new Map() };
   const logger = loggerOf(ports);
   const clientOptions: webApi.WebClientOptions = {
     logger,
