@@ -11,8 +11,8 @@ export interface Following {
   readonly end: Promise<void>;
 }
 
-/** Follows a stream that never throws (bot/answer catches every fault). */
-export function following(answers: AsyncIterable<Answer>): Following {
+/** Follows a stream that never throws (bot/answer catches every fault); `onAnswer` is told of each as it comes. */
+export function following(answers: AsyncIterable<Answer>, onAnswer: (answer: Answer) => void = () => {}): Following {
   let latest: Answer | undefined;
   let ended = false;
   let came: () => void = () => {};
@@ -24,6 +24,7 @@ export function following(answers: AsyncIterable<Answer>): Following {
       for await (const one of answers) {
         latest = one;
         came();
+        onAnswer(one);
       }
     } finally {
       ended = true;

@@ -3,6 +3,7 @@
 import { Buffer } from 'node:buffer';
 import type { RawFile } from '@discordjs/rest';
 import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
+import type { Answer } from '../bot/answer.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import { CHAT } from '../words/chat.ts';
 import type { Row } from './buttons.ts';
@@ -18,6 +19,22 @@ export interface Drawn {
   fault(cause: unknown): void;
   /** Bytes of one file. */
   readonly fileBytes: number;
+}
+
+/** The same, each drawing rasterised once: `ahead` begins with those of an answer that may still be worked on. */
+export function drawnAhead(drawn: Drawn): { readonly drawn: Drawn; ahead(answer: Answer): void } {
+  const made = new WeakMap<Drawing, Promise<Buffer>>();
+  const toPng = (drawing: Drawing): Promise<Buffer> => {
+    const png = made.get(drawing) ?? drawn.toPng(drawing);
+    made.set(drawing, png);
+    return png;
+  };
+  const ahead = (answer: Answer): void => {
+    if (!('headline' in answer)) return;
+    // What fails is told where the picture is needed.
+    for (const block of answer.blocks) if (block.kind === 'picture') toPng(block.drawing).catch(() => undefined);
+  };
+  return { drawn: { ...drawn, toPng }, ahead };
 }
 
 /** The messages in order, the rows under the first. */

@@ -19,7 +19,7 @@ import { type Following, following } from './following.ts';
 import { inTime } from './in-time.ts';
 import { KEEP_TIME } from './limits.ts';
 import { modalOf } from './modal.ts';
-import { outgoing } from './outgoing.ts';
+import { type Drawn, drawnAhead, outgoing } from './outgoing.ts';
 import { packed } from './page.ts';
 import { render } from './render.ts';
 import { lines } from './section.ts';
@@ -40,13 +40,14 @@ export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): P
     text: ask.text,
     ...(ask.written === undefined ? {} : { written: ask.written }),
   };
-  const stream = following(desk.answer(invocation));
+  const { drawn, ahead } = drawnAhead(drawnFor(desk, came));
+  const stream = following(desk.answer(invocation), ahead);
   const id = mintId();
   const keep = (answer: Answer) => desk.keeping.keep(id, () => isKept(answer, ask, came, way, desk, id));
   const prepare = async (early: boolean): Promise<Prepared> => {
     const answer = stream.latest();
     if (!answer) throw new Error('an ask without an answer');
-    return prepared(answer, stream.ended(), early, { ask, came, way, desk, id, keep });
+    return prepared(answer, stream.ended(), early, { ask, way, desk, id, drawn, keep });
   };
   const ready = settled(stream, desk).then(() => prepare(true));
   const again = () => stream.end.then(() => prepare(false));
@@ -73,22 +74,22 @@ async function settled(stream: Following, desk: Desk): Promise<void> {
 
 interface Surroundings {
   readonly ask: Ask;
-  readonly came: Came;
   readonly way: Way;
   readonly desk: Desk;
   readonly id: string;
+  readonly drawn: Drawn;
   /** Keeps the answer for its buttons. */
   keep(answer: Answer): Promise<boolean>;
 }
 
 async function prepared(answer: Answer, last: boolean, early: boolean, around: Surroundings): Promise<Prepared> {
-  const { ask, came, way, desk, keep } = around;
+  const { ask, way, desk, drawn, keep } = around;
   if (early && ask.bare && 'problems' in answer) {
     const told = answer.form?.command === fullName(ask.bare) ? answer.form.told : {};
     return { answer, last, modal: modalOf(ask.bare, told, '') };
   }
   void keep(answer);
-  const [first, ...rest] = await outgoing(render(answer), [], drawnFor(desk, came));
+  const [first, ...rest] = await outgoing(render(answer), [], drawn);
   const working = last ? [] : (packed([lines(['', `-# ${CHAT.working}`])])[0]?.components ?? []);
   const rows = desk.keeping.works() ? rowsOf(answer, around) : [];
   const whole = { ...first, components: [...first.components, ...working, ...rows] };

@@ -41,12 +41,13 @@ function gate() {
 }
 
 describe('what keeps answers', () => {
-  it('may be down: the answer goes out without buttons, and presses are answered', async () => {
+  it('may be down: once that is known answers go out without buttons, and presses are answered', async () => {
     const down = async (): Promise<never> => {
       throw new Outage('down');
     };
     const kept: Kept = { get: down, set: down, delete: down, claim: async () => true };
     const bot = await started({ kept });
+    await bot.ask(tape());
     const answered = await bot.ask(asked());
     expect(textOf(data(answered))).toContain(HEADLINE);
     expect(buttonsOf(data(answered))).toEqual([]);

@@ -27,7 +27,7 @@ import { wayFact } from './way.ts';
 /** Other patterns are laid for comparison up to this many planks: beyond, the answer itself comes first. */
 const COMPARED_PLANKS = 1500;
 
-/** A first answer at once, then the same with how sure it is, other patterns and its pictures. */
+/** A first answer at once, then the same with its pictures, then with how sure it is and other patterns. */
 export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGenerator<Outcome> {
   const first = await layAsk(ask, context);
   if ('problems' in first) {
@@ -42,9 +42,11 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   }
   const reply = answerPlanks(laid, ask, context);
   const saying = sayingOf(ask, context);
-  const others = laid.plan.planks <= COMPARED_PLANKS ? await otherPatterns(laid.areas, ask, laid.plan) : [];
   const pictures = drawPlan(laid.plan, saying).map((drawing) => ({ kind: 'picture' as const, drawing }));
-  const [buy, , ...blocks] = reply.blocks;
+  const [buy, plainly, ...blocks] = reply.blocks;
+  // A chat draws the pictures while the rest is worked out.
+  if (buy && plainly) yield { ...reply, blocks: [buy, plainly, ...pictures, ...blocks] };
+  const others = laid.plan.planks <= COMPARED_PLANKS ? await otherPatterns(laid.areas, ask, laid.plan) : [];
   const told = context.told.has('direction');
   const way = laid.plan.planks <= COMPARED_PLANKS ? await wayFact(first.areas, first.plan, ask, told) : undefined;
   const lay = layFacts(laid, others, saying, way);
