@@ -8,21 +8,6 @@ import { tellUnlessOutage } from './fault.ts';
 import { inTime } from './in-time.ts';
 import { CLAIM_TIME, TOKEN_TIME } from './limits.ts';
 
-/** Deliveries again come within seconds; a hundred asks a second are far below this in that time. */
-const REMEMBERED = 20_000;
-
-/** Tells whether an id is new; remembers as many as could come again. */
-export function freshIds(): (id: string) => boolean {
-  const ids = new Set<string>();
-  return (id) => {
-    if (ids.has(id)) return false;
-    ids.add(id);
-    const [oldest] = ids;
-    if (ids.size > REMEMBERED && oldest !== undefined) ids.delete(oldest);
-    return true;
-  };
-}
-
 /**
  * Whether no other process took the interaction. Where the store does not answer it is taken all the same: Discord accepts one
  * response only, and nothing that is kept can be changed without the store.

@@ -2,7 +2,7 @@
 
 import { REST } from '@discordjs/rest';
 import type { APIInteraction } from 'discord-api-types/v10';
-import { freshIds } from './claim.ts';
+import { freshIds } from '../bot/fresh-ids.ts';
 import type { Desk } from './desk.ts';
 import { waitOnClock } from './desk.ts';
 import { tellFault } from './fault.ts';

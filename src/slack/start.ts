@@ -2,8 +2,8 @@
 
 import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@slack/bolt';
 import { InstallProvider } from '@slack/oauth';
+import { freshIds } from '../bot/fresh-ids.ts';
 import { inTurn } from '../bot/in-turn.ts';
-import { freshIds } from './fresh.ts';
 import { type Installations, installationsIn } from './installations.ts';
 import { installPages, type Page } from './oauth.ts';
 import type { SlackParts, SlackPorts } from './ports.ts';
