@@ -15,6 +15,8 @@ import { checkFloor } from '../tests/outside/floor-checker.ts';
 import { fewestOf } from '../tests/outside/layout-oracle.ts';
 import { average, type Metric, metric, percentile, type Size } from './metric.ts';
 import { mulberry32, type RandomRoom, randomRooms } from './random-rooms.ts';
+import { crowded, misplaced } from './scatter-looks.ts';
+import { loopFigures } from './scatter-loop.ts';
 
 const BOARDS = [
   [6, 48],
@@ -23,14 +25,19 @@ const BOARDS = [
 ] as const;
 const LIMITS = { gap: inches(0.375), kerf: inches(0.125), stagger: inches(6), minEnd: inches(8), minRip: inches(2) };
 const SHAPES = 4;
-/** Floors of up to so many planks are laid in the event loop (src/solve/floor.ts). */
-const IN_LOOP = 250;
 
 /** Every figure of the search. */
 export async function scatterFigures(size: Size): Promise<readonly Metric[]> {
   const solver = await highs();
   const found = cases(size).map((one) => searched(one, solver));
-  return [...quality(found), ...practice(found), ...times(found), ...slack(size, solver)];
+  return [
+    ...quality(found),
+    ...practice(found),
+    ...looks(found),
+    ...times(found),
+    ...(await loopFigures(found, rulesFor('scattered'))),
+    ...slack(size, solver),
+  ];
 }
 
 interface Case {
@@ -63,7 +70,7 @@ function cases(size: Size): readonly Case[] {
     const room = randomRooms(1000 + i, SHAPES)[i % SHAPES];
     return room ? [of(room, BOARDS[i % BOARDS.length] ?? BOARDS[0])] : [];
   });
-  const boards = size === 'quick' ? BOARDS.slice(0, 1) : BOARDS;
+  const boards = BOARDS.slice(0, size === 'quick' ? 1 : BOARDS.length);
   return [...randomRooms(60, rooms).flatMap((room) => boards.map((board) => of(room, board))), ...more.flat()];
 }
 
@@ -124,11 +131,6 @@ function quality(found: readonly Found[]): readonly Metric[] {
 function practice(found: readonly Found[]): readonly Metric[] {
   const breaks = (plan: Plan): boolean => plan.broken.some(({ rule }) => rule !== 'minRip');
   const usual = found.map(({ areas, board }) => layFloor(areas, board, rulesFor('offcut-first')));
-  const looks = found.slice(0, 20).map(({ areas, board, last }) => {
-    const scattered = { ...rulesFor('scattered') };
-    const plain = layFloor(areas, board, rulesFor('offcut-first'));
-    return { before: misplaced({ ...plain, rules: scattered }), after: misplaced(last) };
-  });
   const thumb = found.map(({ areas, board, last }) => {
     const area = areas.reduce((sum, { region }) => sum + doubleArea(region.outline) / 2n, 0n);
     return planksByArea(area, BigInt(board.length) * BigInt(board.width), [1000]) - last.planks;
@@ -151,37 +153,46 @@ function practice(found: readonly Found[]): readonly Metric[] {
     ),
     metric('planks', 'searched: area + 10 % over searched, planks, average', average(thumb)),
     metric('planks', 'searched: area + 10 % too few, share', thumb.filter((over) => over < 0).length / found.length),
-    metric(
-      'planks',
-      'searched: joints in line or stairs in 20 rooms, offcut first',
-      looks.reduce((sum, { before }) => sum + before, 0),
-    ),
-    metric(
-      'planks',
-      'searched: joints in line or stairs in 20 rooms, searched',
-      looks.reduce((sum, { after }) => sum + after, 0),
-      { below: 1 },
-    ),
   ];
 }
 
-/** Joints that the checker finds in line or on a stair, when nothing is told of them. */
-function misplaced(plan: Plan): number {
-  const silent = { ...plan, broken: plan.broken.filter(({ rule }) => rule !== 'pattern') };
-  const data = floorResult(silent, purchaseOf(plan.planks, 300, 0, 10), undefined);
-  return checkFloor(JSON.parse(JSON.stringify(data))).filter((fault) => fault.includes('pattern is broken')).length;
+/** How 20 rooms look with the last offcut first, and searched. */
+function looks(found: readonly Found[]): readonly Metric[] {
+  const some = found.slice(0, 20);
+  const rules = rulesFor('scattered');
+  const before = some.map(({ areas, board }) => ({ ...layFloor(areas, board, rulesFor('offcut-first')), rules }));
+  const all = (plans: readonly Plan[], count: (plan: Plan) => number): number =>
+    plans.reduce((sum, plan) => sum + count(plan), 0);
+  return [
+    metric('planks', 'looks, 20 rooms: in line or stairs, offcut first', all(before, misplaced)),
+    metric(
+      'planks',
+      'looks, 20 rooms: in line or stairs, searched',
+      all(
+        some.map(({ last }) => last),
+        misplaced,
+      ),
+      { below: 1 },
+    ),
+    metric('planks', 'looks, 20 rooms: joints in clusters, offcut first', all(before, crowded)),
+    metric(
+      'planks',
+      'looks, 20 rooms: joints in clusters, searched',
+      all(
+        some.map(({ last }) => last),
+        crowded,
+      ),
+    ),
+  ];
 }
 
 function times(found: readonly Found[]): readonly Metric[] {
   const firsts = found.map(({ firstTime }) => firstTime);
   const wholes = found.map(({ wholeTime }) => wholeTime);
-  // Larger floors are laid in a worker from the start.
-  const held = found.flatMap(({ first, firstTime }) => (first.planks <= IN_LOOP ? [firstTime] : []));
   const processor = found.map((one) => one.processor);
   return [
     metric('planks', 'searched: first answer, ms, p50', percentile(firsts, 0.5)),
     metric('planks', 'searched: first answer, ms, p95', percentile(firsts, 0.95), { below: 100 }),
-    metric('planks', 'searched: event loop held by a first answer, ms, most', percentile(held, 1), { below: 50 }),
     metric('planks', 'searched: search to its end, ms, p50', percentile(wholes, 0.5)),
     metric('planks', 'searched: search to its end, ms, p95', percentile(wholes, 0.95), { below: 2000 }),
     metric('planks', 'searched: all of it, ms of processor, p50', percentile(processor, 0.5)),

@@ -9,8 +9,8 @@ import { answersFrom, lastAnswerFrom } from './pool.ts';
 
 /** A floor of more planks than this takes over 20 ms. */
 const LARGE = 1500;
-/** Scattered joints are searched from the start. */
-const LARGE_SCATTERED = 250;
+/** Scattered joints are searched from the start: so many planks already take about as long. */
+const LARGE_SCATTERED = 60;
 /** Slanted walls or rows take the clipper and try more: so many planks take about as long. */
 const LARGE_SLANTED = 60;
 

@@ -1,0 +1,31 @@
+/** Looks of a scattered floor, counted: joints in line, stairs, clusters. */
+
+import { floorResult } from '../commands/floor/parts/result.ts';
+import { purchaseOf } from '../src/core/cost/carton.ts';
+import type { Plan } from '../src/core/floor/floor.ts';
+import { runsOf } from '../src/core/floor/run.ts';
+import { runsIn } from '../src/core/floor/run-pieces.ts';
+import { crowdedJoints } from '../src/core/floor/scatter-rule.ts';
+import { checkFloor } from '../tests/outside/floor-checker.ts';
+
+/** Joints that the checker finds in line or on a stair, when nothing is told of them. */
+export function misplaced(plan: Plan): number {
+  const silent = { ...plan, broken: plan.broken.filter(({ rule }) => rule !== 'pattern') };
+  const data = floorResult(silent, purchaseOf(plan.planks, 300, 0, 10), undefined);
+  return checkFloor(JSON.parse(JSON.stringify(data))).filter((fault) => fault.includes('pattern is broken')).length;
+}
+
+/** Joints in one place with two more in the alternate rows before (src/core/floor/scatter-rule.ts). */
+export function crowded({ regions, plank, rules }: Plan): number {
+  return regions.reduce((sum, { rows }) => {
+    const slices = rows.map((row) => ({
+      ...row,
+      runs: runsIn(row).map((pieces) => ({
+        from: pieces[0]?.u ?? 0,
+        to: pieces.reduce((end, { u, length }) => Math.max(end, u + length), 0),
+      })),
+    }));
+    const starts = rows.flatMap((row) => runsIn(row).map((pieces) => pieces[0]?.length ?? 0));
+    return sum + crowdedJoints(runsOf(slices), starts, plank.length, rules.stagger).length;
+  }, 0);
+}
