@@ -8,6 +8,7 @@ import type { Block, Reply } from '../reply/reply.ts';
 import { SAMPLE_ASK } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';
+import { blockBlocks } from './blocks.ts';
 import { answerRows, openButton, optionOf, rowsOf } from './buttons.ts';
 import { HOME_CHARACTERS, SELECT, VIEW } from './limits.ts';
 import { cut, plainText, type SlackBlock, said, saidCode, saidLines, sizeOf } from './rich.ts';
@@ -115,24 +116,9 @@ function glanceAt(block: Block): readonly SlackBlock[] {
           text: rest.flatMap((cell, i) => (cell === '' ? [] : [`${block.columns[i + 1] ?? ''} ${cell}`])).join(', '),
         })),
       );
-    case 'facts':
-      return saidLines(
-        block.title,
-        block.facts.map(({ label, value }) => ({ label: `${label}:`, text: value })),
-      );
-    case 'steps':
-      return saidLines(
-        block.title,
-        block.steps.map((text, i) => ({ label: `${i + 1}.`, text })),
-      );
-    case 'checklist':
-      return saidLines(
-        block.title,
-        block.items.map((text) => ({ label: '☐', text })),
-      );
-    case 'text':
-      return said(block.text);
     case 'picture':
       return [];
+    default:
+      return blockBlocks(block);
   }
 }
