@@ -6,13 +6,13 @@ import { differenceOf, register, registeredThere, wantedIn } from '../src/discor
 import { restOf } from '../src/discord/start.ts';
 import { readConfig } from '../src/host/config.ts';
 
-const { token, application, guild } = readConfig(process.env).discord;
+const { token, application, guild, api } = readConfig(process.env).discord;
 
 if (token === '' || application === '') {
   console.error('Set FLOORHAND_DISCORD_TOKEN and FLOORHAND_DISCORD_APPLICATION first.');
   process.exitCode = 2;
 } else {
-  const rest = restOf({ token });
+  const rest = restOf({ token, ...(api === undefined ? {} : { api }) });
   const place = { application, ...(guild === '' ? {} : { guild }) };
   const wanted = wantedIn(place, registered(commands));
   const difference = differenceOf(wanted, await registeredThere(rest, place));

@@ -97,8 +97,13 @@ async function chat({ http, slack, discord, store }: Config, parts: ChatParts): 
     routes.push(...running.pages);
   }
   if (discord.token !== '') {
-    const { token, publicKey, shards } = discord;
-    const settings = { token, ...(publicKey === '' ? {} : { publicKey }), ...(shards ? { shards } : {}) };
+    const { token, publicKey, shards, api } = discord;
+    const settings = {
+      token,
+      ...(publicKey === '' ? {} : { publicKey }),
+      ...(shards ? { shards } : {}),
+      ...(api ? { api } : {}),
+    };
     const running = await startDiscord(settings, {
       ...told,
       suggest: (asker, command, option, typed) =>

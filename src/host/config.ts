@@ -2,6 +2,12 @@
 
 import { z } from 'zod';
 
+/** An address that is told tokens: by https, or on this machine. */
+const serviceAddress = z
+  .string()
+  .default('')
+  .refine((told) => told === '' || isServiceAddress(told), 'an https address, or one of this machine by http');
+
 const configuration = z.object({
   FLOORHAND_UNITS: z.enum(['imperial', 'metric']).default('imperial'),
   FLOORHAND_DECIMAL: z.enum(['.', ',']).default('.'),
@@ -42,6 +48,7 @@ const configuration = z.object({
       context.addIssue({ code: 'custom', message: 'the shards of this process and how many there are, such as 0-3/8' });
       return z.NEVER;
     }),
+  FLOORHAND_DISCORD_API: serviceAddress,
   FLOORHAND_SLACK_BOT_TOKEN: z
     .string()
     .regex(/^(|xoxb-.+)$/, 'a bot token, which begins with xoxb-')
@@ -54,6 +61,7 @@ const configuration = z.object({
   FLOORHAND_SLACK_CLIENT_ID: z.string().default(''),
   FLOORHAND_SLACK_CLIENT_SECRET: z.string().default(''),
   FLOORHAND_SLACK_STATE_SECRET: z.string().default(''),
+  FLOORHAND_SLACK_API: serviceAddress,
 });
 
 /** What whoever runs the bot has chosen. */
@@ -80,6 +88,8 @@ export interface Config {
     readonly application: string;
     readonly guild: string;
     readonly shards?: { readonly first: number; readonly last: number; readonly of: number };
+    /** Where its REST interface is, if not at its own address: a proxy that keeps many processes to one rate limit. */
+    readonly api?: string;
   };
   /** What Slack needs; empty where it is not told. */
   readonly slack: {
@@ -91,6 +101,8 @@ export interface Config {
     readonly stateSecret: string;
     /** Seals the tokens of workspaces in the store; several with commas, the one in use first. */
     readonly key: string;
+    /** Where its Web API is, if not at its own address. */
+    readonly api?: string;
   };
 }
 
@@ -120,6 +132,7 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
       application: read.FLOORHAND_DISCORD_APPLICATION,
       guild: read.FLOORHAND_DISCORD_GUILD,
       ...(read.FLOORHAND_DISCORD_SHARDS ? { shards: read.FLOORHAND_DISCORD_SHARDS } : {}),
+      ...(read.FLOORHAND_DISCORD_API ? { api: read.FLOORHAND_DISCORD_API } : {}),
     },
     slack: {
       botToken: read.FLOORHAND_SLACK_BOT_TOKEN,
@@ -129,6 +142,14 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
       clientSecret: read.FLOORHAND_SLACK_CLIENT_SECRET,
       stateSecret: read.FLOORHAND_SLACK_STATE_SECRET,
       key: read.FLOORHAND_KEY,
+      ...(read.FLOORHAND_SLACK_API ? { api: read.FLOORHAND_SLACK_API } : {}),
     },
   };
+}
+
+function isServiceAddress(told: string): boolean {
+  if (!URL.canParse(told)) return false;
+  const { protocol, hostname, search, hash } = new URL(told);
+  const here = ['localhost', '127.0.0.1', '[::1]'].includes(hostname);
+  return (protocol === 'https:' || (protocol === 'http:' && here)) && search === '' && hash === '';
 }

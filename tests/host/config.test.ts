@@ -48,6 +48,8 @@ describe('the configuration', () => {
       FLOORHAND_DISCORD_APPLICATION: '42',
       FLOORHAND_DISCORD_GUILD: '43',
       FLOORHAND_DISCORD_SHARDS: '0-3/8',
+      FLOORHAND_DISCORD_API: 'https://proxy.example/api',
+      FLOORHAND_SLACK_API: 'http://127.0.0.1:8080/api/',
       FLOORHAND_SLACK_BOT_TOKEN: 'xoxb-1',
       FLOORHAND_SLACK_APP_TOKEN: 'xapp-1',
       FLOORHAND_SLACK_SIGNING_SECRET: 'signing',
@@ -70,6 +72,7 @@ describe('the configuration', () => {
         application: '42',
         guild: '43',
         shards: { first: 0, last: 3, of: 8 },
+        api: 'https://proxy.example/api',
       },
       slack: {
         botToken: 'xoxb-1',
@@ -79,6 +82,7 @@ describe('the configuration', () => {
         clientSecret: 'secret',
         stateSecret: 'state',
         key: 'a2V5',
+        api: 'http://127.0.0.1:8080/api/',
       },
     };
     expect(readConfig(environment)).toEqual(told);
@@ -107,6 +111,14 @@ describe('the configuration', () => {
 
   it.each(['mysql://db/x', 'postgres', '/srv/floors', 'http://db'])('refuses %s for a store', (address) =>
     expect(() => readConfig({ FLOORHAND_STORE: address })).toThrow(/FLOORHAND_STORE: .*postgres:/),
+  );
+
+  it.each(['http://proxy.example/api', 'ftp://127.0.0.1', 'proxy', 'https://proxy.example/?to=discord'])(
+    'tells tokens to no %s',
+    (address) => {
+      const both = { FLOORHAND_DISCORD_API: address, FLOORHAND_SLACK_API: address };
+      expect(() => readConfig(both)).toThrow(/DISCORD_API: an https address.*\n.*SLACK_API: an https address/);
+    },
   );
 
   it.each(['8', '3-1/8', '0-8/8', '4/4', 'all', '-1/2'])('takes %s for no shards', (text) => {
