@@ -1,15 +1,16 @@
-/** How a project command comes to its project, and what is said where it cannot. */
+/** How a project command comes to its project and changes it, and what is said where it cannot. */
 
 import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
-import type { Desk, Done } from '../../../src/bot/desk.ts';
+import type { Desk, Done, Made } from '../../../src/bot/desk.ts';
 import { DAY } from '../../../src/project/limits.ts';
+import type { Deed } from '../../../src/project/may.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { noProject, notAllowed, nothingKeptHere } from '../../../src/words/project-problems.ts';
 
 /** Runs a command at the asker's desk; a problem where nothing is kept. */
 export async function atDesk(context: Context, run: (desk: Desk) => Promise<Outcome>): Promise<Outcome> {
-  return context.desk ? run(context.desk) : { problems: [nothingKeptHere(saidIn(context))] };
+  return context.desk ? run(context.desk) : keptNowhere(context);
 }
 
 /** Runs a command on the project in use; a problem where there is none. */
@@ -21,6 +22,23 @@ export function inProject(
     const project = await desk.inUse();
     return project ? run(project, desk) : problem(await noneInUse(context, desk));
   });
+}
+
+/** The project in use, or the problem where there is none. */
+export async function projectHere(context: Context): Promise<Project | Problems> {
+  if (!context.desk) return keptNowhere(context);
+  return (await context.desk.inUse()) ?? problem(await noneInUse(context, context.desk));
+}
+
+/** The project in use after a change of it, with what the change gives. */
+export async function changeHere<R>(
+  context: Context,
+  deed: Deed,
+  make: (project: Project) => Made<R>,
+): Promise<{ readonly project: Project; readonly result: R } | Problems> {
+  if (!context.desk) return keptNowhere(context);
+  const done = await context.desk.change(deed, make);
+  return done.ok ? { project: done.project, result: done.result } : refused(context, done.why);
 }
 
 /** What to do first where no project is in use: the one deleted within a day is meant, or the last begun. */
@@ -40,15 +58,22 @@ export async function doneOr<R>(
   done: Done<R>,
   run: (result: R, project: Project) => Promise<Outcome> | Outcome,
 ): Promise<Outcome> {
-  if (done.ok) return run(done.result, done.project);
-  return problem(done.why === 'gone' ? noProject(saidIn(context)) : notAllowed(saidIn(context)));
+  return done.ok ? run(done.result, done.project) : refused(context, done.why);
 }
 
 export function problem(one: Problems['problems'][0]): Problems {
   return { problems: [one] };
 }
 
+function keptNowhere(context: Context): Problems {
+  return problem(nothingKeptHere(saidIn(context)));
+}
+
+function refused(context: Context, why: 'gone' | 'not-allowed'): Problems {
+  return problem((why === 'gone' ? noProject : notAllowed)(saidIn(context)));
+}
+
 /** What was typed, as it is said back. */
-export function saidIn({ told }: Context): string {
+function saidIn({ told }: Context): string {
   return [...told.values()].join(', ');
 }

@@ -18,8 +18,8 @@ import { worded } from '../../../src/words/cautions.ts';
 import { FOUND, FOUND_PROBLEMS } from '../../../src/words/found.ts';
 import { referral } from '../../../src/words/patch-found.ts';
 import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
+import { changeHere, projectHere } from './at-desk.ts';
 import { keptFindings, type Told } from './found-kept.ts';
-import { changeHere, projectHere } from './project-here.ts';
 import { removeActions, TAKE_BACK } from './reply.ts';
 
 export interface FoundAsk {

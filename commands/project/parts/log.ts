@@ -9,7 +9,7 @@ import type { Block } from '../../../src/reply/reply.ts';
 import { LOG, LOG_PROBLEMS } from '../../../src/words/log.ts';
 import { NEXT } from '../../../src/words/project.ts';
 import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
-import { changeHere, projectHere } from './project-here.ts';
+import { changeHere, projectHere } from './at-desk.ts';
 import { TAKE_BACK } from './reply.ts';
 
 export interface LogAsk {

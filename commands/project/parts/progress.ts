@@ -12,9 +12,9 @@ import type { Stage } from '../../../src/reply/stage.ts';
 import { cautionsFor, type Task } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { PROGRESS, PROGRESS_PROBLEMS } from '../../../src/words/progress.ts';
+import { changeHere, projectHere } from './at-desk.ts';
 import { type Marking, markingOf } from './progress-mark.ts';
 import { progressBlocks, roomsProgress, tickActions } from './progress-say.ts';
-import { changeHere, projectHere } from './project-here.ts';
 import { TAKE_BACK } from './reply.ts';
 
 export interface ProgressAsk {

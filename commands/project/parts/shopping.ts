@@ -12,7 +12,7 @@ import type { Problem } from '../../../src/reply/problem.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { tooMany } from '../../../src/words/project-lists.ts';
 import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../../src/words/shopping.ts';
-import { changeHere, projectHere } from './project-here.ts';
+import { changeHere, projectHere } from './at-desk.ts';
 import { TAKE_BACK } from './reply.ts';
 import { type Listed, listOf, talliesOf } from './shopping-lines.ts';
 import { costsOf, type Grouping, listActions, listBlocks, openBlocks } from './shopping-say.ts';

@@ -23,7 +23,7 @@ import type { Result } from '../../../src/reply/reply.ts';
 import { NEXT } from '../../../src/words/project.ts';
 import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
 import { SPEND, SPEND_PROBLEMS } from '../../../src/words/spend.ts';
-import { changeHere, projectHere } from './project-here.ts';
+import { changeHere, projectHere } from './at-desk.ts';
 import { removeActions, TAKE_BACK } from './reply.ts';
 import { listOf, talliesOf } from './shopping-lines.ts';
 import { sayStage, spendBlocks } from './spend-say.ts';
