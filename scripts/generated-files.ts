@@ -2,6 +2,7 @@
 
 import { commands } from '../commands/index.ts';
 import { manifestYaml } from '../src/slack/register.ts';
+import { exampleFile } from './settings-listed.ts';
 
 export interface GeneratedFile {
   /** From the root of the repository. */
@@ -15,6 +16,10 @@ const MARK =
 /** Every such file, as it would be written now. */
 export function generatedFiles(): readonly GeneratedFile[] {
   return [
+    {
+      path: '.env.example',
+      text: exampleFile('Written by npm run generate from the settings: change src/host/settings.ts instead.'),
+    },
     {
       path: 'deploy/slack-manifest.yaml',
       text: `# ${MARK}\n# Socket Mode: no address is needed.\n${manifestYaml(commands)}`,

@@ -1,4 +1,4 @@
-/** The parts of README.md that the program writes itself: the table of commands and a transcript. */
+/** The parts of README.md that the program writes itself: the tables of commands and settings, and transcripts. */
 
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -11,6 +11,8 @@ import { DEFAULT_HABITS } from '../src/measure/reading.ts';
 import { openStore } from '../src/store/store.ts';
 import { render } from '../src/terminal/render.ts';
 import type { Part } from './generated-part.ts';
+import { tableOf } from './markdown-table.ts';
+import { settingsTable } from './settings-listed.ts';
 
 const WIDTH = 96;
 
@@ -40,20 +42,16 @@ export async function readmeParts(): Promise<readonly Part[]> {
     { name: 'transcript', text: await transcript(ASKS) },
     { name: 'commands', text: commandTable(commands) },
     { name: 'conversation', text: await conversation(CONVERSATION) },
+    { name: 'settings', text: settingsTable() },
   ];
 }
 
 /** A Markdown table: each command, what it answers, and its first example; columns padded as the formatter pads them. */
 export function commandTable(listed: readonly Command[]): string {
-  const rows = [
+  return tableOf([
     ['Command', 'What it answers', 'Type for instance'],
     ...listed.map((command) => [`\`${fullName(command)}\``, command.summary, code(command.examples[0].ask)]),
-  ].map((cells) => cells.map((cell) => cell.replaceAll('|', '\\|')));
-  const widths = [0, 1, 2].map((column) => Math.max(...rows.map((cells) => [...(cells[column] ?? '')].length)));
-  const line = (cells: readonly string[]): string =>
-    `| ${widths.map((width, i) => (cells[i] ?? '').padEnd(width)).join(' | ')} |`;
-  const [head = [], ...body] = rows;
-  return [head, widths.map((width) => '-'.repeat(width)), ...body].map(line).join('\n');
+  ]);
 }
 
 /** What a terminal shows for some asks, each behind a prompt. Throws with the cause when an ask ends in a fault. */

@@ -10,7 +10,7 @@ import type { Kept, Ports } from './bot/ports.ts';
 import { suggest } from './bot/suggest.ts';
 import { startDiscord } from './discord/start.ts';
 import { closePictures, toPng } from './draw/png.ts';
-import { type Config, readConfig } from './host/config.ts';
+import { type Config, configDoubts, readConfig } from './host/config.ts';
 import { dataFolder } from './host/data-folder.ts';
 import { faultsTo } from './host/faults.ts';
 import { listen, type Route, routed } from './host/server.ts';
@@ -30,6 +30,7 @@ const closing: (() => Promise<void>)[] = [closeWorkers, closePictures];
 
 async function main([mode, ...words]: readonly string[]): Promise<number> {
   const config = readConfig(process.env);
+  for (const doubt of configDoubts(process.env)) process.stderr.write(`${doubt}\n`);
   const { units, decimal, currency, history, pictures, store: url, data } = config;
   const { fault } = faultsTo(process.stderr);
   const folder = dataFolder(data, process.env);

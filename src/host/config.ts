@@ -1,68 +1,8 @@
-/** The configuration, read from the environment: every fault told at once. */
+/** The configuration, read from the environment and the files of secrets: every fault told at once. */
 
-import { z } from 'zod';
-
-/** An address that is told tokens: by https, or on this machine. */
-const serviceAddress = z
-  .string()
-  .default('')
-  .refine((told) => told === '' || isServiceAddress(told), 'an https address, or one of this machine by http');
-
-const configuration = z.object({
-  FLOORHAND_UNITS: z.enum(['imperial', 'metric']).default('imperial'),
-  FLOORHAND_DECIMAL: z.enum(['.', ',']).default('.'),
-  FLOORHAND_CURRENCY: z
-    .string()
-    .regex(/^[A-Z]{3}$/, 'an ISO 4217 code such as USD')
-    .default('USD'),
-  FLOORHAND_HISTORY: z.string().default(''),
-  FLOORHAND_PICTURES: z.string().default('pictures'),
-  FLOORHAND_STORE: z
-    .string()
-    .regex(/^(|postgres(ql)?:\/\/.+|rediss?:\/\/.+)$/, 'empty, postgres://… or redis://…')
-    .default(''),
-  FLOORHAND_DATA: z.string().default(''),
-  FLOORHAND_HOST: z.string().default('127.0.0.1'),
-  FLOORHAND_PORT: z
-    .string()
-    .regex(/^\d{1,5}$/, 'a port such as 3000')
-    .default('3000')
-    .transform(Number)
-    .refine((port) => port <= 65535, 'a port such as 3000'),
-  FLOORHAND_KEY: z.string().default(''),
-  FLOORHAND_DISCORD_TOKEN: z.string().default(''),
-  FLOORHAND_DISCORD_PUBLIC_KEY: z
-    .string()
-    .regex(/^(|[0-9a-f]{64})$/i, 'the application’s public key, 64 hexadecimal digits')
-    .default(''),
-  FLOORHAND_DISCORD_APPLICATION: z.string().regex(/^\d*$/, 'the application’s id, digits only').default(''),
-  FLOORHAND_DISCORD_GUILD: z.string().regex(/^\d*$/, 'a server’s id, digits only').default(''),
-  FLOORHAND_DISCORD_SHARDS: z
-    .string()
-    .default('')
-    .transform((text, context) => {
-      if (text === '') return undefined;
-      const [, first = '', last = first, of = ''] = /^(\d{1,4})(?:-(\d{1,4}))?\/(\d{1,4})$/.exec(text) ?? [];
-      const shards = { first: Number(first), last: Number(last), of: Number(of) };
-      if (first !== '' && shards.first <= shards.last && shards.last < shards.of) return shards;
-      context.addIssue({ code: 'custom', message: 'the shards of this process and how many there are, such as 0-3/8' });
-      return z.NEVER;
-    }),
-  FLOORHAND_DISCORD_API: serviceAddress,
-  FLOORHAND_SLACK_BOT_TOKEN: z
-    .string()
-    .regex(/^(|xoxb-.+)$/, 'a bot token, which begins with xoxb-')
-    .default(''),
-  FLOORHAND_SLACK_APP_TOKEN: z
-    .string()
-    .regex(/^(|xapp-.+)$/, 'an app-level token, which begins with xapp-')
-    .default(''),
-  FLOORHAND_SLACK_SIGNING_SECRET: z.string().default(''),
-  FLOORHAND_SLACK_CLIENT_ID: z.string().default(''),
-  FLOORHAND_SLACK_CLIENT_SECRET: z.string().default(''),
-  FLOORHAND_SLACK_STATE_SECRET: z.string().default(''),
-  FLOORHAND_SLACK_API: serviceAddress,
-});
+import type { z } from 'zod';
+import { settingFacts, settings } from './settings.ts';
+import { type Environment, toldSettings } from './told-settings.ts';
 
 /** What whoever runs the bot has chosen. */
 export interface Config {
@@ -77,8 +17,14 @@ export interface Config {
   readonly store: string;
   /** The data folder; empty for the one that the system has for it. */
   readonly data: string;
-  /** Where the HTTP server listens, when a chat needs one. */
+  /** Where the HTTP server listens. */
   readonly http: { readonly host: string; readonly port: number };
+  /** The address that people reach the HTTP server by, without a slash at its end; empty where it is not told. */
+  readonly address: string;
+  readonly log: 'silent' | 'error' | 'warn' | 'info' | 'debug';
+  /** Where metrics are read: at a place of their own, and on the HTTP server with a token; nowhere without either. */
+  readonly metrics: { readonly at?: { readonly host: string; readonly port: number }; readonly token: string };
+  readonly limits: Limits;
   /** What Discord needs; empty where it is not told. */
   readonly discord: {
     readonly token: string;
@@ -106,17 +52,53 @@ export interface Config {
   };
 }
 
-/** Reads the configuration; empty variables count as not set. Throws an Error that names every fault. */
-export function readConfig(environment: Readonly<Record<string, string | undefined>>): Config {
-  const told = Object.fromEntries(
-    Object.entries(environment).filter(([, value]) => value !== undefined && value !== ''),
-  );
-  const result = configuration.safeParse(told);
-  if (!result.success) {
-    const faults = result.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`);
-    throw new Error(`The configuration cannot be read.\n${faults.join('\n')}`);
+/** What one person, one server and one ask may take. */
+export interface Limits {
+  readonly asksPerMinute: number;
+  readonly serverAsksPerMinute: number;
+  /** Worker threads; 0 for as many as the machine bears. */
+  readonly workers: number;
+  /** Searches that may wait, of all and of one person. */
+  readonly queue: number;
+  readonly queuePerPerson: number;
+  /** Seconds and megabytes that a search may take. */
+  readonly askSeconds: number;
+  readonly askMegabytes: number;
+}
+
+/** Reads the configuration; empty variables count as not set. Throws an Error that names every fault, and no secret. */
+export function readConfig(environment: Environment): Config {
+  const { told, faults } = toldSettings(environment);
+  const result = settings.safeParse(told);
+  const issues = result.error?.issues.map(({ path, message }) => `${path.join('.')}: ${message}`) ?? [];
+  if (!result.success || faults.length > 0)
+    throw new Error(`The configuration cannot be read.\n${[...issues, ...faults].join('\n')}`);
+  return configOf(result.data);
+}
+
+/** What the environment tells that nothing reads, a sentence each. */
+export function configDoubts(environment: Environment): readonly string[] {
+  return toldSettings(environment).doubts;
+}
+
+/** Every secret that was told, and the parts of an address that are one: what no log may hold. */
+export function secretsOf(environment: Environment): readonly string[] {
+  const { told } = toldSettings(environment);
+  const whole = settingFacts().flatMap(({ name, secret }) => (secret ? (told[name] ?? []) : []));
+  const passwords = whole.flatMap((one) => (URL.canParse(one) ? passwordsOf(new URL(one)) : []));
+  const keys = (told.FLOORHAND_KEY ?? '').split(',');
+  return [...new Set([...whole, ...passwords, ...keys])].filter((one) => one.length >= 4);
+}
+
+function passwordsOf({ password }: URL): readonly string[] {
+  try {
+    return [password, decodeURIComponent(password)];
+  } catch {
+    return [password];
   }
-  const read = result.data;
+}
+
+function configOf(read: z.output<typeof settings>): Config {
   return {
     units: read.FLOORHAND_UNITS,
     decimal: read.FLOORHAND_DECIMAL,
@@ -126,6 +108,21 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     store: read.FLOORHAND_STORE,
     data: read.FLOORHAND_DATA,
     http: { host: read.FLOORHAND_HOST, port: read.FLOORHAND_PORT },
+    address: read.FLOORHAND_ADDRESS,
+    log: read.FLOORHAND_LOG,
+    metrics: {
+      ...(read.FLOORHAND_METRICS ? { at: read.FLOORHAND_METRICS } : {}),
+      token: read.FLOORHAND_METRICS_TOKEN,
+    },
+    limits: {
+      asksPerMinute: read.FLOORHAND_ASKS_PER_MINUTE,
+      serverAsksPerMinute: read.FLOORHAND_SERVER_ASKS_PER_MINUTE,
+      workers: read.FLOORHAND_WORKERS,
+      queue: read.FLOORHAND_QUEUE,
+      queuePerPerson: read.FLOORHAND_QUEUE_PER_PERSON,
+      askSeconds: read.FLOORHAND_ASK_SECONDS,
+      askMegabytes: read.FLOORHAND_ASK_MEGABYTES,
+    },
     discord: {
       token: read.FLOORHAND_DISCORD_TOKEN,
       publicKey: read.FLOORHAND_DISCORD_PUBLIC_KEY,
@@ -145,11 +142,4 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
       ...(read.FLOORHAND_SLACK_API ? { api: read.FLOORHAND_SLACK_API } : {}),
     },
   };
-}
-
-function isServiceAddress(told: string): boolean {
-  if (!URL.canParse(told)) return false;
-  const { protocol, hostname, search, hash } = new URL(told);
-  const here = ['localhost', '127.0.0.1', '[::1]'].includes(hostname);
-  return (protocol === 'https:' || (protocol === 'http:' && here)) && search === '' && hash === '';
 }

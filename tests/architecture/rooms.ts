@@ -46,7 +46,10 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   },
   slack: { rooms: PLATFORM, packages: ['@slack/bolt', '@slack/oauth', 'zod', 'node:*'] },
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
-  host: { rooms: ['src/bot/ports.ts'], packages: ['zod', 'hono', '@hono/node-server', 'node:*'] },
+  host: {
+    rooms: ['src/bot/ports.ts', 'src/bot/request.ts'],
+    packages: ['zod', 'hono', '@hono/node-server', 'fastest-levenshtein', 'pino', 'prom-client', 'node:*'],
+  },
   main: { rooms: ALL, packages: ['node:*'] },
   bench: {
     rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/', 'tests/slack/'],
