@@ -15,8 +15,8 @@ export function settingsTable(): string {
 export function exampleFile(mark: string): string {
   const lines = [
     `# ${mark}`,
-    '# Every line is optional: with nothing set, floorhand answers in the terminal. A secret may come from a file instead:',
-    '# FLOORHAND_DISCORD_TOKEN_FILE=/run/secrets/discord-token, and so on.',
+    '# Every line is optional: with nothing set, floorhand answers in the terminal. A secret may come from a file instead,',
+    '# by its variable with _FILE behind it: FLOORHAND_DISCORD_TOKEN_FILE=/run/secrets/discord-token, and so on.',
   ];
   let group = '';
   for (const fact of settingFacts()) {
