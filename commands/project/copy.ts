@@ -2,10 +2,10 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
-import { copyOf } from '../../src/project/create.ts';
+import { copyOf, freeName } from '../../src/project/create.ts';
 import { PROJECT } from '../../src/words/project.ts';
 import { inProject, problem } from './parts/at-desk.ts';
-import { freeName, nameProblem, newNameOption } from './parts/named.ts';
+import { nameProblem, newNameOption } from './parts/named.ts';
 import { projectReply } from './parts/reply.ts';
 import { nextAsks, pageOf } from './parts/shown.ts';
 

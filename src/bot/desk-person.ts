@@ -1,20 +1,15 @@
-/** From an account to the person behind it. */
+/** The person behind an account, who may be new. */
 
-import type { Person } from '../project/person.ts';
+import { NO_SETTINGS, type Person } from '../project/person.ts';
+import { personOf } from './joining.ts';
 import type { Shelves } from './shelves.ts';
-
-/** The person of an account; undefined when it never kept anything. Throws Outage. */
-export async function personOf({ account, person }: Shelves, key: string): Promise<Person | undefined> {
-  const found = await account.load(key);
-  const one = found && (await person.load(found.person));
-  return one?.accounts.includes(key) ? one : undefined;
-}
+import { mintLongId } from './unguessable.ts';
 
 /** The person of an account, made where there is none yet. Throws Outage. */
-export async function ensurePerson(shelves: Shelves, key: string, make: () => Person): Promise<Person> {
+export async function ensurePerson(shelves: Shelves, key: string): Promise<Person> {
   const there = await personOf(shelves, key);
   if (there) return there;
-  const made = make();
+  const made: Person = { version: 2, id: mintLongId(), accounts: [key], settings: NO_SETTINGS, projects: [] };
   await shelves.person.create(made.id, made);
   if (await shelves.account.create(key, { version: 1, person: made.id })) return made;
   // Another ask of the same account came first, or the person it led to is gone.

@@ -4,13 +4,15 @@ import { bornWith } from '../project/create.ts';
 import { changed, mayDo, type Stamp } from '../project/history.ts';
 import { DAY, LIMITS } from '../project/limits.ts';
 import type { Deed } from '../project/may.ts';
-import { NO_SETTINGS, type Person } from '../project/person.ts';
+import type { Person } from '../project/person.ts';
 import type { Content, Project } from '../project/project.ts';
-import { ensurePerson, personOf } from './desk-person.ts';
+import { ensurePerson } from './desk-person.ts';
+import { forgetPerson } from './forgetting.ts';
 import { type Asker, accountKey } from './invocation.ts';
-import { forgetAnswers } from './kept-answer.ts';
+import { personOf } from './joining.ts';
+import { type Links, linksOf } from './links.ts';
 import { type Ports, RecordDamaged, RecordTooNew } from './ports.ts';
-import { forgetRecent, type Recent, recentOf } from './recent.ts';
+import { type Recent, recentOf } from './recent.ts';
 import { type Shelves, shelvesOf } from './shelves.ts';
 import { mintLongId } from './unguessable.ts';
 
@@ -55,6 +57,8 @@ export interface Desk {
   recent(): Promise<Recent>;
   /** The last answer that can be kept. */
   last(): Promise<Recent['last']>;
+  /** Codes, and the accounts that are linked. */
+  links(): Links;
   /** Removes the person, their accounts, their own projects and what is remembered of their asks. */
   forget(): Promise<void>;
 }
@@ -105,12 +109,15 @@ class AskersDesk implements Desk {
     const project = bornWith(content, { id: mintLongId(), owner });
     await this.#shelves.project.create(project.id, project);
     this.#projects.set(project.id, Promise.resolve(project));
-    await this.#changeMe((me) => ({
+    const { id } = await this.#changeMe((me) => ({
       ...me,
       inUse: project.id,
       projects: [...me.projects, { id: project.id, role: 'owner' }],
     }));
-    return project;
+    if (id === owner) return project;
+    // This account was linked to somebody's meanwhile, whose the project is then.
+    await this.#shelves.project.change(project.id, (one) => ({ put: { ...one, owner: id }, result: undefined }));
+    return { ...project, owner: id };
   }
 
   async use(id: string | undefined): Promise<boolean> {
@@ -151,17 +158,18 @@ class AskersDesk implements Desk {
     return (await this.recent()).last;
   }
 
+  links(): Links {
+    return linksOf(
+      { shelves: this.#shelves, via: this.via, now: this.now, me: () => this.person(), ensured: () => this.#ensured() },
+      () => {
+        this.#me = undefined;
+        this.#projects.clear();
+      },
+    );
+  }
+
   async forget(): Promise<void> {
-    const me = await this.person();
-    for (const via of new Set([this.via, ...(me?.accounts ?? [])])) {
-      await forgetRecent(this.#shelves.kept, via);
-      await forgetAnswers(this.#shelves.kept, via);
-    }
-    if (!me) return;
-    // The accounts go last: as long as one is left, the rest is found and can be removed by asking again.
-    for (const { id, role } of me.projects) if (role === 'owner') await this.#shelves.project.remove(id);
-    await this.#shelves.person.remove(me.id);
-    for (const account of me.accounts) await this.#shelves.account.remove(account);
+    await forgetPerson(this.#shelves, await this.person(), this.via);
     this.#me = Promise.resolve(undefined);
     this.#projects.clear();
   }
@@ -183,7 +191,16 @@ class AskersDesk implements Desk {
       return next.project === project ? { result } : { put: next.project, result };
     });
     if (done?.ok) this.#projects.set(id, Promise.resolve(done.project));
+    if (done && !done.ok && done.why === 'gone' && (await this.#isSomebodyElse(me.id)))
+      return this.#put(deed, id, change);
     return done ?? { ok: false, why: 'gone' };
+  }
+
+  /** Whether this account was linked to somebody's since it was looked at. */
+  async #isSomebodyElse(before: string): Promise<boolean> {
+    this.#me = undefined;
+    const me = await this.person();
+    return me !== undefined && me.id !== before;
   }
 
   async #project(id: string): Promise<Project | undefined> {
@@ -209,25 +226,21 @@ class AskersDesk implements Desk {
   }
 
   async #ensured(): Promise<Person> {
-    const me = await ensurePerson(this.#shelves, this.via, () => ({
-      version: 1,
-      id: mintLongId(),
-      accounts: [this.via],
-      settings: NO_SETTINGS,
-      projects: [],
-    }));
+    const me = await ensurePerson(this.#shelves, this.via);
     this.#me = Promise.resolve(me);
     return me;
   }
 
-  async #changeMe(change: (me: Person) => Person): Promise<Person> {
+  async #changeMe(change: (me: Person) => Person, tries = 3): Promise<Person> {
     const { id } = await this.#ensured();
-    const me = await this.#shelves.person.change(id, (before) => {
+    const me = await this.#shelves.person.change<Person | undefined>(id, (before) => {
+      // Another person is taking this one's place: what is changed here would be lost.
+      if (before.joins !== undefined) return { result: undefined };
       const after = change(before);
       return { put: after, result: after };
     });
-    if (!me) throw new Error('a person vanished while being changed');
-    this.#me = Promise.resolve(me);
-    return me;
+    if (!me && tries === 0) throw new Error('a person vanished again and again while being changed');
+    this.#me = me && Promise.resolve(me);
+    return me ?? this.#changeMe(change, tries - 1);
   }
 }

@@ -1,7 +1,9 @@
 /** New projects: an empty one, and a copy of another for the same home. */
 
+import { LIMITS } from './limits.ts';
 import { emptyParts } from './parts.ts';
 import type { Content, Project } from './project.ts';
+import { sameName } from './room.ts';
 
 export interface Born {
   readonly id: string;
@@ -21,4 +23,12 @@ export function bornWith(content: Content, { id, owner }: Born): Project {
 /** The same home: its rooms and picks, none of its answers, purchases or notes of what was done. */
 export function copyOf({ rooms, picks }: Content, name: string): Content {
   return { ...emptyContent(name), rooms, picks };
+}
+
+/** A name like this that is none of some others has. */
+export function freeName(name: string, taken: readonly { readonly name: string }[]): string {
+  for (let number = 1; ; number++) {
+    const next = number === 1 ? name : `${name.slice(0, LIMITS.name - 4).trim()} ${number}`;
+    if (!taken.some((other) => sameName(other.name, next))) return next;
+  }
 }

@@ -4,6 +4,8 @@ export const DAY = 24 * 3600 * 1000;
 
 export const LIMITS = {
   projects: 20,
+  /** Accounts linked to one person. */
+  accounts: 10,
   /** With those deleted that can still be brought back. */
   projectsDeleted: 60,
   rooms: 50,

@@ -23,10 +23,19 @@ const shareSchema = z.object({ id: z.string().min(16), role: roleSchema }).reado
 
 export const personSchema = z
   .object({
-    version: z.literal(1),
+    version: z.literal(2),
     id: z.string().min(16),
     /** By their key. */
     accounts: z.array(z.string()).readonly(),
+    /** Accounts linked lately, and when. */
+    linked: z
+      .array(z.object({ account: z.string(), at: z.number() }).readonly())
+      .readonly()
+      .optional(),
+    /** The account whose person takes this one's place: from then on nothing of this one changes any more. */
+    joins: z.string().optional(),
+    /** People whose place this one is taking; none of them is left once all of theirs has come over. */
+    joining: z.array(z.string()).readonly().optional(),
     settings: settingsSchema,
     /** The project that asks are filled from. */
     inUse: z.string().optional(),
@@ -48,4 +57,7 @@ const fromDraft: Migration = ({ current, projects, ...same }) => ({
   projects: Array.isArray(projects) ? projects.map((id: unknown) => ({ id, role: 'owner' })) : [],
 });
 
-export const personCodec = codecOf<Person>('person', personSchema, [fromDraft]);
+/** In the first version one person had one account. */
+const fromOneAccount: Migration = (record) => ({ ...record, version: 2 });
+
+export const personCodec = codecOf<Person>('person', personSchema, [fromDraft, fromOneAccount]);

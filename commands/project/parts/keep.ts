@@ -3,7 +3,7 @@
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Desk } from '../../../src/bot/desk.ts';
 import { mintId } from '../../../src/bot/kept-answer.ts';
-import { emptyContent } from '../../../src/project/create.ts';
+import { emptyContent, freeName } from '../../../src/project/create.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk } from '../../../src/project/project.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
@@ -12,7 +12,7 @@ import { CHANGED, NEXT, PROJECT } from '../../../src/words/project.ts';
 import { keptUnknown, nothingToKeep, refusedAsk } from '../../../src/words/project-problems.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { type KeepStep, keepStep } from './keep-said.ts';
-import { freeName, nameProblem } from './named.ts';
+import { nameProblem } from './named.ts';
 import { projectReply, TAKE_BACK } from './reply.ts';
 import { nextAsks, pageOf } from './shown.ts';
 

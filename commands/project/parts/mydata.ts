@@ -4,13 +4,13 @@ import { z } from 'zod';
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Desk } from '../../../src/bot/desk.ts';
 import { packed, unpacked } from '../../../src/bot/packed.ts';
+import { freeName } from '../../../src/project/create.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { contentOf, contentSchema } from '../../../src/project/project.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { MYDATA, NEXT } from '../../../src/words/project.ts';
 import { importTooMany, importUnread } from '../../../src/words/project-problems.ts';
 import { problem } from './at-desk.ts';
-import { freeName } from './named.ts';
 import { projectReply } from './reply.ts';
 
 export const CONFIRM = 'forget everything';

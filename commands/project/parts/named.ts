@@ -62,11 +62,3 @@ export function countProblem(name: string, mine: readonly Project[]): Problem | 
     ? tooManyDeleted(name, LIMITS.projectsDeleted, LIMITS.restore)
     : undefined;
 }
-
-/** A name like this that no project has yet. */
-export function freeName(name: string, mine: readonly Project[]): string {
-  for (let number = 1; ; number++) {
-    const next = number === 1 ? name : `${name.slice(0, LIMITS.name - 4).trim()} ${number}`;
-    if (!mine.some((project) => sameName(project.name, next))) return next;
-  }
-}

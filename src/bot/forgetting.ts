@@ -1,0 +1,22 @@
+/** Everything kept of a person, taken out of the store. */
+
+import type { Person } from '../project/person.ts';
+import { forgetAnswers } from './kept-answer.ts';
+import { forgetRecent } from './recent.ts';
+import type { Shelves } from './shelves.ts';
+
+/** Removes the person, their accounts, their own projects and what is remembered of their asks. Throws Outage; asking again goes on. */
+export async function forgetPerson({ account, person, project, kept }: Shelves, me: Person | undefined, via: string) {
+  for (const key of new Set([via, ...(me?.accounts ?? [])])) {
+    await forgetRecent(kept, key);
+    await forgetAnswers(kept, key);
+    const code = await kept.get(`code-of:${key}`);
+    if (typeof code === 'string') await kept.delete(code);
+    await kept.delete(`code-of:${key}`);
+  }
+  if (!me) return;
+  // The accounts go last: as long as one is left, the rest is found and can be removed by asking again.
+  for (const { id, role } of me.projects) if (role === 'owner') await project.remove(id);
+  await person.remove(me.id);
+  for (const key of me.accounts) await account.remove(key);
+}

@@ -1,0 +1,145 @@
+/** The accounts of one person: linked by a code that one of them makes and another takes, and parted again. */
+
+import { LIMITS } from '../project/limits.ts';
+import type { Person } from '../project/person.ts';
+import type { Project } from '../project/project.ts';
+import { CODE_LASTS, type Code, type CodeUse, keepCode, lookUp, mintCode, readCode, takeCode } from './codes.ts';
+import { beginJoin, personOf } from './joining.ts';
+import type { Shelves } from './shelves.ts';
+
+/** Whose accounts they are. */
+export interface Linking {
+  readonly shelves: Shelves;
+  /** The asker's account. */
+  readonly via: string;
+  now(): number;
+  me(): Promise<Person | undefined>;
+  ensured(): Promise<Person>;
+}
+
+/** `none`: wrong, used or over; `unlike`: not the signs of a code; `full`: more is kept than one person may keep. */
+export type Refused = {
+  readonly ok: false;
+  readonly why: 'none' | 'wait' | 'unlike' | 'same' | 'full' | 'too-many-accounts';
+};
+
+/** What a code would do: join the two, whose projects are counted; or let the taker help. */
+export type Offer =
+  | {
+      readonly ok: true;
+      readonly kind: 'accounts';
+      readonly account: string;
+      readonly theirs: number;
+      readonly own: number;
+    }
+  | { readonly ok: true; readonly kind: 'project'; readonly code: Code };
+
+/** Everything throws Outage when the store does not answer. */
+export interface Links {
+  /** A code that joins whoever takes it and the asker; the one made before ends. */
+  make(): Promise<{ readonly code: string; readonly until: number }>;
+  /** A code that lets whoever takes it help with a project. */
+  makeFor(use: CodeUse): Promise<{ readonly code: string; readonly until: number }>;
+  /** What a code would do; nothing is done, and a wrong one counts as a guess. */
+  look(typed: string): Promise<Offer | Refused>;
+  /** Does it, for one taker only; the person that comes of it. */
+  take(typed: string): Promise<{ readonly ok: true; readonly person: Person; readonly offer: Offer } | Refused>;
+  /** Parts an account from the asker; false where it is not theirs or is the only one. */
+  part(account: string): Promise<boolean>;
+}
+
+export function linksOf(linking: Linking, changed: () => void): Links {
+  return new AskersLinks(linking, changed);
+}
+
+class AskersLinks implements Links {
+  readonly #of: Linking;
+  readonly #changed: () => void;
+
+  constructor(of: Linking, changed: () => void) {
+    this.#of = of;
+    this.#changed = changed;
+  }
+
+  async make() {
+    const { shelves, via, ensured } = this.#of;
+    await ensured();
+    const before = await shelves.kept.get(`code-of:${via}`);
+    if (typeof before === 'string') await shelves.kept.delete(before);
+    return this.#kept({ kind: 'accounts', account: via }, `code-of:${via}`);
+  }
+
+  makeFor(use: CodeUse) {
+    return this.#kept(use);
+  }
+
+  async look(typed: string): Promise<Offer | Refused> {
+    const { shelves, via, now } = this.#of;
+    const signs = readCode(typed);
+    if (signs === undefined) return { ok: false, why: 'unlike' };
+    const looked = await lookUp(shelves.kept, signs, via, now());
+    if (!looked.ok) return looked;
+    const { use } = looked.code;
+    if (use.kind === 'project') return { ok: true, kind: 'project', code: looked.code };
+    const [me, other] = [await this.#of.me(), await personOf(shelves, use.account)];
+    if (!other) return { ok: false, why: 'none' };
+    if (me?.id === other.id) return { ok: false, why: 'same' };
+    return this.#fits(me, other, use.account);
+  }
+
+  async take(typed: string) {
+    const { shelves, via, ensured, now } = this.#of;
+    const offer = await this.look(typed);
+    if (!offer.ok) return offer;
+    const me = await ensured();
+    if (!(await takeCode(shelves.kept, readCode(typed) ?? ''))) return { ok: false, why: 'none' } as const;
+    if (offer.kind === 'accounts' && !(await beginJoin(shelves, me, offer.account, now())))
+      return { ok: false, why: 'none' } as const;
+    this.#changed();
+    const person = (await personOf(shelves, via)) ?? me;
+    return { ok: true, person, offer } as const;
+  }
+
+  async part(account: string): Promise<boolean> {
+    const { shelves, me } = this.#of;
+    const person = await me();
+    const parted =
+      person &&
+      (await shelves.person.change(person.id, (before) => {
+        if (!before.accounts.includes(account) || before.accounts.length < 2 || before.joins !== undefined)
+          return { result: false };
+        const accounts = before.accounts.filter((key) => key !== account);
+        const linked = before.linked?.filter((one) => one.account !== account) ?? [];
+        return { put: { ...before, accounts, linked }, result: true };
+      }));
+    // An account that its person does not name leads to nobody, with this record or without it.
+    if (parted) await shelves.account.remove(account);
+    this.#changed();
+    return parted ?? false;
+  }
+
+  async #kept(use: CodeUse, under?: string) {
+    const { shelves, now } = this.#of;
+    const code = mintCode();
+    const name = await keepCode(shelves.kept, code, use, now());
+    if (under !== undefined) await shelves.kept.set(under, name, CODE_LASTS);
+    return { code, until: now() + CODE_LASTS };
+  }
+
+  async #fits(me: Person | undefined, other: Person, account: string): Promise<Offer | Refused> {
+    const accounts = new Set([...(me?.accounts ?? [this.#of.via]), ...other.accounts]);
+    if (accounts.size > LIMITS.accounts) return { ok: false, why: 'too-many-accounts' };
+    const [own, theirs] = [await this.#projectsOf(me), await this.#projectsOf(other)];
+    const all = new Map([...own, ...theirs].map((project) => [project.id, project]));
+    const live = [...all.values()].filter(({ state }) => state.kind !== 'deleted').length;
+    if (live > LIMITS.projects || all.size > LIMITS.projectsDeleted) return { ok: false, why: 'full' };
+    return { ok: true, kind: 'accounts', account, theirs: theirs.length, own: own.length };
+  }
+
+  async #projectsOf(person: Person | undefined): Promise<readonly Project[]> {
+    const loaded = await Promise.allSettled(
+      (person?.projects ?? []).map(({ id }) => this.#of.shelves.project.load(id)),
+    );
+    return loaded.flatMap((one) => (one.status === 'fulfilled' && one.value ? [one.value] : []));
+  }
+}

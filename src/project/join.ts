@@ -1,0 +1,46 @@
+/** Two people who turn out to be one: what becomes of the one who stays, and of a project that names the other. */
+
+import { ROLES, type Role } from './may.ts';
+import type { Person } from './person.ts';
+import { type Project, projectCodec } from './project.ts';
+
+/** The one who stays, with the accounts, projects and settings of the other; where both tell a setting, theirs stands. */
+export function withJoined(stays: Person, other: Person): Person {
+  const accounts = [...new Set([...stays.accounts, ...other.accounts])];
+  const ids = [...new Set([...stays.projects, ...other.projects].map(({ id }) => id))];
+  const projects = ids.map((id) => {
+    const roles = [...stays.projects, ...other.projects].flatMap((one) => (one.id === id ? [one.role] : []));
+    return { id, role: highest(roles) };
+  });
+  const standards = { ...other.settings.standards, ...stays.settings.standards };
+  const inUse = stays.inUse ?? other.inUse;
+  return {
+    ...stays,
+    accounts,
+    projects,
+    linked: [...(stays.linked ?? []), ...(other.linked ?? [])].filter(
+      (one, i, all) => all.findIndex(({ account }) => account === one.account) === i,
+    ),
+    settings: { ...other.settings, ...stays.settings, standards },
+    ...(inUse !== undefined && { inUse }),
+  };
+}
+
+/** The project with one person in the place of another, wherever it names them; the same where it names the other nowhere. */
+export function inPlaceOf(project: Project, other: string, stays: string): Project {
+  const written = JSON.stringify(projectCodec.write(project));
+  // Ids are 22 signs drawn at random: nothing but the person's own id holds them.
+  if (!written.includes(other)) return project;
+  const read = projectCodec.read(JSON.parse(written.replaceAll(other, stays)));
+  const people = new Set(read.helpers.map(({ person }) => person));
+  people.delete(read.owner);
+  const helpers = [...people].map((person) => ({
+    person,
+    role: highest(read.helpers.flatMap((helper) => (helper.person === person ? [helper.role] : []))),
+  }));
+  return { ...read, helpers };
+}
+
+function highest(roles: readonly Role[]): Role {
+  return ROLES.find((role) => roles.includes(role)) ?? 'look';
+}
