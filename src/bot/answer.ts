@@ -1,12 +1,12 @@
 /** The one pipeline from an ask to its answers, and the one place where faults are caught. */
 
-import { randomBytes } from 'node:crypto';
 import type { Habits } from '../measure/reading.ts';
 import type { Problem } from '../reply/problem.ts';
 import { askTooLong, SAMPLE_ASK } from '../words/asks.ts';
 import { nothingAsked } from '../words/plain.ts';
 import { readAsNote } from '../words/project-fill.ts';
 import { notForKeeping } from '../words/project-problems.ts';
+import { AskSeen } from './ask-seen.ts';
 import { type Asked, askLine, type Command, type Context, fullName, type Outcome, type Problems } from './command.ts';
 import { type Desk, openDesk } from './desk.ts';
 import { filled } from './fill.ts';
@@ -20,6 +20,7 @@ import { Outage, type Ports } from './ports.ts';
 import { jobWithout, projectSaid } from './project-said.ts';
 import { readOptions } from './read-options.ts';
 import { type Due, reminding, untoldDue } from './reminding.ts';
+import { faultReference, requested } from './request.ts';
 
 /** A fault of ours, as the asker learns of it. */
 export interface Fault {
@@ -31,21 +32,29 @@ export interface Fault {
 export type Answer = Outcome | Fault;
 
 /** Answers an ask: each answer replaces the one before. Never throws; a fault is told to the port and to the asker. */
-export async function* answer(
-  invocation: Invocation,
-  commands: readonly Command[],
-  ports: Ports,
-): AsyncGenerator<Answer> {
+export function answer(invocation: Invocation, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
+  return requested(answered(invocation, commands, ports));
+}
+
+async function* answered(invocation: Invocation, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
+  const seen = new AskSeen(invocation.asker.platform, ports);
   try {
-    yield* outcomes(invocation, commands, ports);
+    yield* seen.each(outcomes(invocation, commands, ports, seen));
   } catch (cause) {
-    const reference = randomBytes(4).toString('hex');
+    const reference = faultReference();
     ports.fault(reference, cause);
-    yield { reference, outage: cause instanceof Outage };
+    yield seen.gave({ reference, outage: cause instanceof Outage });
+  } finally {
+    seen.end();
   }
 }
 
-async function* outcomes(invocation: Invocation, commands: readonly Command[], ports: Ports): AsyncGenerator<Outcome> {
+async function* outcomes(
+  invocation: Invocation,
+  commands: readonly Command[],
+  ports: Ports,
+  seen: AskSeen,
+): AsyncGenerator<Outcome> {
   const most = IMPORT.test(invocation.text) ? LONGEST_IMPORT : LONGEST_ASK;
   if (invocation.text.length > most) {
     yield { problems: [askTooLong(invocation.text.length, most)] };
@@ -59,6 +68,7 @@ async function* outcomes(invocation: Invocation, commands: readonly Command[], p
     yield whole;
     return;
   }
+  seen.read(whole.command);
   let due: readonly Due[] | undefined;
   for await (const outcome of outcomesOf(whole, here)) {
     if (!desk || !('headline' in outcome)) yield outcome;

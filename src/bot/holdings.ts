@@ -1,6 +1,5 @@
 /** What an asker keeps, read once for an ask: a project in use, settings, and what others changed meanwhile. */
 
-import { randomBytes } from 'node:crypto';
 import type { Habits } from '../measure/reading.ts';
 import { type News, newsSince } from '../project/history.ts';
 import type { Settings } from '../project/person.ts';
@@ -10,6 +9,7 @@ import type { Holdings } from './fill.ts';
 import type { Invocation } from './invocation.ts';
 import { Outage, type Ports } from './ports.ts';
 import { recentOf } from './recent.ts';
+import { faultReference } from './request.ts';
 
 export interface Held extends Holdings {
   /** The platform's habits, and the asker's own over them. */
@@ -31,7 +31,7 @@ export async function holdingsOf(desk: Desk | undefined, { habits }: Invocation,
     return { project, settings: person.settings, habits: habitsOf(habits, person.settings), notes: [], news };
   } catch (cause) {
     // The store tells of its own outages.
-    if (!(cause instanceof Outage)) ports.fault(randomBytes(4).toString('hex'), cause);
+    if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
     return { habits, notes: [unreadableNote()], news: [] };
   }
 }

@@ -1,6 +1,5 @@
 /** What a kept project adds to an answer: the offer to keep it and what others changed; and what is remembered of the ask. */
 
-import { randomBytes } from 'node:crypto';
 import { LIMITS } from '../project/limits.ts';
 import type { Block, Reply } from '../reply/reply.ts';
 import { KEEP_LABEL, NEWS_TITLE, sayAgo, takenBack } from '../words/project-fill.ts';
@@ -11,6 +10,7 @@ import type { Held } from './holdings.ts';
 import { isCalculating } from './pick.ts';
 import { Outage, type Ports } from './ports.ts';
 import { keepRecent, recentOf, withTold } from './recent.ts';
+import { faultReference } from './request.ts';
 
 /** An ask as it was answered. */
 interface AnsweredAsk {
@@ -66,7 +66,7 @@ async function quietly<T>(deed: () => Promise<T>, ports: Ports): Promise<T | und
   try {
     return await deed();
   } catch (cause) {
-    if (!(cause instanceof Outage)) ports.fault(randomBytes(4).toString('hex'), cause);
+    if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
     return undefined;
   }
 }

@@ -9,6 +9,20 @@ export interface Ports {
   now?(): number;
   /** Does work that an answer need not wait for once the answer is on its way, and before the end; without it the answer waits. */
   later?(work: () => Promise<unknown>): void;
+  /** Told of every ask once it has ended. */
+  asked?(ended: AskEnded): void;
+}
+
+/** An ask that has ended, with nothing in it that anybody typed or is called. */
+export interface AskEnded {
+  readonly platform: 'terminal' | 'discord' | 'slack' | 'web';
+  /** The command's full name; none where the ask could not be read. */
+  readonly command?: string;
+  /** What the last answer was; `none` where nobody waited for one. */
+  readonly outcome: 'reply' | 'problem' | 'refusal' | 'fault' | 'outage' | 'none';
+  /** Milliseconds to the first and to the last answer. */
+  readonly first: number;
+  readonly last: number;
 }
 
 /** What is kept: plain values, and shelves of records. */

@@ -1,14 +1,14 @@
 /** A fault of ours beyond the pipeline: told to whoever runs the bot under a short reference. */
 
-import { randomBytes } from 'node:crypto';
 import { Outage } from '../bot/ports.ts';
+import { faultReference } from '../bot/request.ts';
 import type { Came } from './came.ts';
 import type { Desk } from './desk.ts';
 import type { Drawn } from './outgoing.ts';
 
 /** Tells of a fault and gives the reference for the one who asked. */
 export function tellFault(desk: Pick<Desk, 'fault'>, cause: unknown): string {
-  const reference = randomBytes(4).toString('hex');
+  const reference = faultReference();
   desk.fault(reference, cause);
   return reference;
 }

@@ -3,6 +3,7 @@
 import { REST } from '@discordjs/rest';
 import type { APIInteraction } from 'discord-api-types/v10';
 import { freshIds } from '../bot/fresh-ids.ts';
+import { asRequest } from '../bot/request.ts';
 import type { Desk } from './desk.ts';
 import { waitOnClock } from './desk.ts';
 import { tellFault } from './fault.ts';
@@ -51,7 +52,8 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
   const take = (interaction: APIInteraction, rest: REST): void => {
     if (!open) return;
     desk ??= { wait: waitOnClock, ...parts, ...state, wire: wireOf(rest) };
-    const done = receive(interaction, desk).finally(() => begun.delete(done));
+    const here = desk;
+    const done = asRequest(() => receive(interaction, here)).finally(() => begun.delete(done));
     begun.add(done);
   };
   const ended = async (): Promise<void> => {

@@ -1,7 +1,7 @@
 /** One thing somebody did in Slack, acted on once, whatever comes of it: nothing is left in silence. */
 
-import { randomBytes } from 'node:crypto';
 import { Outage } from '../bot/ports.ts';
+import { faultReference } from '../bot/request.ts';
 import { sayFault } from '../words/asks.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import { tell } from './send.ts';
@@ -46,7 +46,7 @@ export async function act(deed: Deed, party: Party, ports: SlackPorts, work: () 
   try {
     await work();
   } catch (cause) {
-    const reference = randomBytes(4).toString('hex');
+    const reference = faultReference();
     ports.fault(reference, cause);
     try {
       await tell(sayFault(reference, cause instanceof Outage), party, ports);

@@ -4,6 +4,7 @@ import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@sl
 import { InstallProvider } from '@slack/oauth';
 import { freshIds } from '../bot/fresh-ids.ts';
 import { inTurn } from '../bot/in-turn.ts';
+import { asRequest } from '../bot/request.ts';
 import { type Installations, installationsIn } from './installations.ts';
 import { installPages, type Page } from './oauth.ts';
 import type { SlackParts, SlackPorts } from './ports.ts';
@@ -92,7 +93,7 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
     ...(installer ? { authorize: installer.authorize } : { token: settings.botToken }),
   });
   app.use(async ({ next }) => {
-    const done = next();
+    const done = asRequest(next);
     later(done);
     await done;
   });

@@ -1,0 +1,118 @@
+/** The id of a request: one from the event that came in to whatever goes wrong behind it, and what is told of an ask. */
+
+import { describe, expect, it } from 'vitest';
+import { commands } from '../../commands/index.ts';
+import { answer } from '../../src/bot/answer.ts';
+import { defineCommand } from '../../src/bot/command.ts';
+import type { AskEnded, Ports } from '../../src/bot/ports.ts';
+import { Outage } from '../../src/bot/ports.ts';
+import { asRequest, faultReference, requested, requestId } from '../../src/bot/request.ts';
+import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+
+const ID = /^[0-9a-f]{8}$/;
+const ask = (text: string) => ({ asker: { platform: 'slack', id: 'U1' }, habits: DEFAULT_HABITS, text }) as const;
+
+/** The help command, doing something else. */
+function breaking(run: () => never) {
+  const help = commands.find(({ name }) => name === 'help');
+  if (!help) throw new Error('no help');
+  return [defineCommand({ ...help, run })];
+}
+
+async function all<T>(answers: AsyncIterable<T>): Promise<readonly T[]> {
+  const given: T[] = [];
+  for await (const one of answers) given.push(one);
+  return given;
+}
+
+describe('a request', () => {
+  it('has one id throughout, another than the next one, and none outside', async () => {
+    expect(requestId()).toBeUndefined();
+    const seen = await asRequest(async () => {
+      const first = requestId();
+      await new Promise((resolve) => setImmediate(resolve));
+      return [first, asRequest(requestId), faultReference()];
+    });
+    expect(seen[0]).toMatch(ID);
+    expect(new Set(seen).size).toBe(1);
+    expect(asRequest(requestId)).not.toBe(seen[0]);
+    expect(requestId()).toBeUndefined();
+    expect(faultReference()).toMatch(ID);
+  });
+
+  it('holds together what is answered bit by bit, whoever waits for it', async () => {
+    async function* two() {
+      yield requestId();
+      await new Promise((resolve) => setImmediate(resolve));
+      yield requestId();
+    }
+    const [first, second] = await all(requested(two()));
+    expect(first).toMatch(ID);
+    expect(second).toBe(first);
+    expect(await asRequest(async () => [requestId(), ...(await all(requested(two())))])).toEqual([
+      expect.stringMatching(ID),
+      expect.stringMatching(ID),
+      expect.stringMatching(ID),
+    ]);
+    const within = await asRequest(async () => [requestId(), ...(await all(requested(two())))]);
+    expect(new Set(within).size).toBe(1);
+  });
+
+  it('is what a fault is told under, to the asker and to whoever runs the bot', async () => {
+    const told: string[] = [];
+    const ports: Ports = { fault: (reference) => void told.push(reference, requestId() ?? 'none') };
+    const broken = breaking(() => {
+      throw new Error('a beam fell');
+    });
+    const [id, [fault]] = await asRequest(
+      async () => [requestId(), await all(answer(ask('help'), broken, ports))] as const,
+    );
+    expect(fault).toEqual({ reference: id, outage: false });
+    expect(told).toEqual([id, id]);
+  });
+});
+
+describe('what is told of an ask', () => {
+  async function endedOf(text: string, list = commands): Promise<AskEnded> {
+    const told: AskEnded[] = [];
+    await all(answer(ask(text), list, { fault: () => undefined, asked: (ended) => void told.push(ended) }));
+    expect(told).toHaveLength(1);
+    return told[0] as AskEnded;
+  }
+
+  it.each([
+    ['tape 1 ft + 2 in', 'tape', 'reply'],
+    ['tape 1 ft + horse', 'tape', 'problem'],
+    ['my aunt has a floor', undefined, 'problem'],
+  ])('“%s”', async (text, command, outcome) => {
+    const ended = await endedOf(text);
+    expect([ended.platform, ended.command, ended.outcome]).toEqual(['slack', command, outcome]);
+    expect(ended.first).toBeGreaterThan(0);
+    expect(ended.last).toBeGreaterThanOrEqual(ended.first);
+    expect(JSON.stringify(ended)).not.toMatch(/U1|horse|aunt|1 ft/);
+  });
+
+  it.each([
+    [new Error('a beam fell'), 'fault'],
+    [new Outage('no answer'), 'outage'],
+  ])('that ends in %s', async (cause, outcome) => {
+    const ended = await endedOf(
+      'help',
+      breaking(() => {
+        throw cause;
+      }),
+    );
+    expect(ended).toMatchObject({ command: 'help', outcome });
+  });
+
+  it('that nobody waits for any more', async () => {
+    const told: AskEnded[] = [];
+    const answers = answer(ask('tape 1 + 2'), commands, {
+      fault: () => undefined,
+      asked: (ended) => void told.push(ended),
+    });
+    await answers.next();
+    await answers.return(undefined);
+    expect(told).toMatchObject([{ command: 'tape', outcome: 'reply' }]);
+  });
+});
