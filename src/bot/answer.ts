@@ -21,6 +21,7 @@ import { jobWithout, projectSaid } from './project-said.ts';
 import { readOptions } from './read-options.ts';
 import { type Due, reminding, untoldDue } from './reminding.ts';
 import { faultReference, requested } from './request.ts';
+import { nowhere, scopeOf } from './shared-ask.ts';
 
 /** A fault of ours, as the asker learns of it. */
 export interface Fault {
@@ -62,16 +63,21 @@ async function* outcomes(
   }
   const desk = openDesk(invocation.asker, ports);
   const holdings = await holdingsOf(desk, invocation, ports);
+  const lost = nowhere(desk, holdings);
+  if (lost) {
+    yield { problems: [lost] };
+    return;
+  }
   const here: Here = { invocation, commands, ports, desk, holdings };
-  const whole = wholeAsk(here, invocation.text, invocation.written);
+  const whole = await wholeAsk(here, invocation.text, invocation.written);
   if ('problems' in whole) {
     yield whole;
     return;
   }
   seen.read(whole.command);
   let due: readonly Due[] | undefined;
-  for await (const outcome of outcomesOf(whole, here)) {
-    if (!desk || !('headline' in outcome)) yield outcome;
+  for await (const outcome of outcomesOf(whole, { ...here, holdings: whole.held })) {
+    if (!desk || desk.guest || !('headline' in outcome)) yield outcome;
     else {
       due ??= await remindersFor(whole, here, desk);
       yield reminding(offering(outcome, whole, holdings, desk.now()), due);
@@ -108,9 +114,11 @@ export interface Whole {
   readonly typed: ReadonlyMap<string, string>;
   readonly assumed: readonly string[];
   readonly line: string;
+  /** What it is answered from: of what the asker keeps, as much as its command was shared. */
+  readonly held: Held;
 }
 
-function wholeAsk(here: Here, text: string, written: Invocation['written']): Whole | Problems {
+async function wholeAsk(here: Here, text: string, written: Invocation['written']): Promise<Whole | Problems> {
   const { commands, holdings, desk } = here;
   const { habits, project } = holdings;
   // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
@@ -121,14 +129,16 @@ function wholeAsk(here: Here, text: string, written: Invocation['written']): Who
   const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
   if (!known) return unread(parsed, commands);
   const { command } = known;
-  const { told, notes, problem } = filled(command, known.told, holdings, commands, habits);
+  const scope = await scopeOf(command, text, holdings, desk);
+  if ('problem' in scope) return { problems: [scope.problem] };
+  const { told, notes, problem } = filled(command, known.told, scope.held, commands, habits);
   // A sentence that lacks something is still an ask where the project tells it; told a part, what is left is asked for.
   if (known.missing.length > 0 && !known.missing.some((option) => told.has(option))) return unread(parsed, commands);
   if (problem) return { problems: [problem] };
   const read = said === undefined ? [] : [readAsNote(said)];
   const unreadable = isCalculating(command) ? holdings.notes : [];
   const assumed = [...read, ...(known.assumed ?? []), ...notes, ...unreadable];
-  return { command, told, typed: known.told, assumed, line: askLine(command, told) };
+  return { command, told, typed: known.told, assumed, line: askLine(command, told), held: scope.held };
 }
 
 async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
@@ -155,7 +165,7 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
     last = mendable(one, whole);
     yield last;
   }
-  if (!desk || !last || !('headline' in last)) return;
+  if (!desk || desk.guest || !last || !('headline' in last)) return;
   const shown = last;
   const remember = (): Promise<void> => remembered(whole, shown, desk, ports);
   if (ports.later) ports.later(remember);
@@ -169,7 +179,7 @@ async function* eachOf(outcome: Outcome | AsyncIterable<Outcome>): AsyncGenerato
 
 /** The last answer to a line asked on the asker's behalf: never a command that changes what they keep. */
 async function asked(line: string, here: Here): Promise<Asked> {
-  const whole = wholeAsk(here, line, 'line');
+  const whole = await wholeAsk(here, line, 'line');
   if ('problems' in whole) return { outcome: whole, line };
   if (whole.command.group === 'project') return { outcome: { problems: [notForKeeping(line)] }, line };
   let outcome: Outcome | undefined;

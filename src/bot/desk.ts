@@ -1,12 +1,18 @@
 /** What an asker may do with their projects: every right is checked in here, and a stranger's project is no project at all. */
 
 import { bornWith } from '../project/create.ts';
-import { changed, mayDo, type Stamp } from '../project/history.ts';
+import { changed, type Stamp } from '../project/history.ts';
 import { DAY, LIMITS } from '../project/limits.ts';
 import type { Deed } from '../project/may.ts';
-import type { Person } from '../project/person.ts';
+import type { Person, Settings } from '../project/person.ts';
 import type { Content, Project } from '../project/project.ts';
+import { markOf, type Share, standingOf } from '../project/share.ts';
+import { seenBy, signedBy, workedBy } from '../project/share-scope.ts';
+import { type Done, type Next, putChange } from './desk-change.ts';
+import type { Desk, Made } from './desk-deeds.ts';
+import { GuestDesk } from './desk-guest.ts';
 import { ensurePerson } from './desk-person.ts';
+import { Sharing } from './desk-share.ts';
 import { forgetPerson } from './forgetting.ts';
 import { type Asker, accountKey } from './invocation.ts';
 import { personOf } from './joining.ts';
@@ -16,70 +22,38 @@ import { type Recent, recentOf } from './recent.ts';
 import { type Shelves, shelvesOf } from './shelves.ts';
 import { mintLongId } from './unguessable.ts';
 
-/** What a change makes of a project: the parts to put in place and the change in words, or nothing; and what to tell. */
-export interface Made<R> {
-  readonly parts?: Partial<Content>;
-  readonly said?: string;
-  readonly result: R;
-}
-
-/** `gone`: there is no such project for this asker; `not-allowed`: they may see it, and not do this. */
-export type Done<R> =
-  | { readonly ok: true; readonly result: R; readonly project: Project }
-  | { readonly ok: false; readonly why: 'gone' | 'not-allowed' };
-
-/** Everything throws Outage when the store does not answer. */
-export interface Desk {
-  /** Milliseconds since 1970. */
-  now(): number;
-  /** The asker's account, as changes are marked with it. */
-  readonly via: string;
-  /** The asker as a person; undefined for somebody who never kept anything. */
-  person(): Promise<Person | undefined>;
-  /** The project that asks are filled from. */
-  inUse(): Promise<Project | undefined>;
-  /** All projects of the asker, in the order they began; deleted ones as long as they can be brought back. */
-  mine(): Promise<readonly Project[]>;
-  /** Begins a project and takes it into use. */
-  create(content: Content): Promise<Project>;
-  /** Takes one of the asker's projects into use, or none. False where it is not theirs. */
-  use(id: string | undefined): Promise<boolean>;
-  /** Changes the project in use, or another of the asker's. `make` is pure: it may run again when another change came first. */
-  change<R>(deed: Deed, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>>;
-  /** As `change`, for a change of the whole record: undo and redo. */
-  turn<R>(
-    deed: Deed,
-    turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
-  ): Promise<Done<R | undefined>>;
-  /** Changes the settings, for a person who may be new. */
-  settle(change: (settings: Person['settings']) => Person['settings']): Promise<Person>;
-  /** What this account asked lately. */
-  recent(): Promise<Recent>;
-  /** The last answer that can be kept. */
-  last(): Promise<Recent['last']>;
-  /** Codes, and the accounts that are linked. */
-  links(): Links;
-  /** Removes the person, their accounts, their own projects and what is remembered of their asks. */
-  forget(): Promise<void>;
-}
+export type { Desk, Made } from './desk-deeds.ts';
 
 /** The desk of an asker; undefined where nothing is kept. */
 export function openDesk(asker: Asker, ports: Ports): Desk | undefined {
-  return ports.store && new AskersDesk(accountKey(asker), shelvesOf(ports.store), () => ports.now?.() ?? Date.now());
+  if (!ports.store) return undefined;
+  const [via, shelves, now] = [accountKey(asker), shelvesOf(ports.store), () => ports.now?.() ?? Date.now()];
+  return asker.platform === 'web' ? new GuestDesk(via, asker.id, shelves, now) : new AskersDesk(via, shelves, now);
 }
 
 /** Loads each record once an ask. */
 class AskersDesk implements Desk {
+  readonly guest = false;
   readonly via: string;
   readonly now: () => number;
+  readonly sharing: Sharing;
   readonly #shelves: Shelves;
   #me: Promise<Person | undefined> | undefined;
   #projects = new Map<string, Promise<Project | undefined>>();
+  #covering = false;
 
   constructor(via: string, shelves: Shelves, now: () => number) {
     this.via = via;
     this.now = now;
     this.#shelves = shelves;
+    this.sharing = new Sharing({
+      shelves,
+      now,
+      me: () => this.person(),
+      id: async () => (await this.inUse())?.id,
+      put: (id, change) => this.#put('own', id, change),
+      changed: (project) => void this.#projects.set(project.id, Promise.resolve(project)),
+    });
   }
 
   person(): Promise<Person | undefined> {
@@ -89,19 +63,37 @@ class AskersDesk implements Desk {
 
   async inUse(): Promise<Project | undefined> {
     const { inUse } = (await this.person()) ?? {};
-    const project = inUse === undefined ? undefined : await this.#project(inUse);
+    const project = inUse === undefined ? undefined : await this.#project(inUse, this.#covering);
     return project?.state.kind === 'deleted' ? undefined : project;
+  }
+
+  async share(): Promise<Share | undefined> {
+    const [me, project] = [await this.person(), await this.inUse()];
+    return project && me && project.owner !== me.id ? project.shares[0] : undefined;
+  }
+
+  async ownersSettings(): Promise<Settings | undefined> {
+    const [me, project] = [await this.person(), await this.inUse()];
+    if (!project || project.owner === me?.id) return me?.settings;
+    return (await this.#shelves.person.load(project.owner))?.settings;
+  }
+
+  cover(): void {
+    this.#covering = true;
   }
 
   async mine(): Promise<readonly Project[]> {
     const { projects = [] } = (await this.person()) ?? {};
-    const found = await Promise.all(projects.map(({ id }) => this.#readable(id)));
-    const there = found.filter((project) => project !== undefined);
-    const over = new Set(there.filter((project) => this.#isOver(project)).map(({ id }) => id));
-    for (const id of over) await this.#shelves.project.remove(id);
-    if (over.size > 0)
-      await this.#changeMe((me) => ({ ...me, projects: me.projects.filter(({ id }) => !over.has(id)) }));
-    return there.filter(({ id }) => !over.has(id));
+    const found = await Promise.all(projects.map(({ id, role }) => this.#readable(id, role === 'owner')));
+    const over = found.filter((one) => typeof one === 'string');
+    if (over.length > 0)
+      await this.#changeMe((me) => ({ ...me, projects: me.projects.filter(({ id }) => !over.includes(id)) }));
+    return found.filter((one) => one !== undefined && typeof one !== 'string');
+  }
+
+  async own(): Promise<readonly Project[]> {
+    const me = await this.person();
+    return (await this.mine()).filter(({ owner }) => owner === me?.id);
   }
 
   async create(content: Content): Promise<Project> {
@@ -128,9 +120,10 @@ class AskersDesk implements Desk {
   }
 
   async change<R>(deed: Deed, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>> {
-    return this.#put(deed, id ?? (await this.inUse())?.id, (project, stamp) => {
+    return this.#put(deed, id ?? (await this.inUse())?.id, (project, stamp, share) => {
       const { parts, said = '', result } = make(project);
-      return { project: parts ? changed(project, parts, said, stamp) : project, result };
+      const own = parts && share ? signedBy(project, parts, share) : parts;
+      return { project: own ? changed(project, own, said, stamp) : project, result };
     });
   }
 
@@ -177,23 +170,17 @@ class AskersDesk implements Desk {
   async #put<R>(
     deed: Deed,
     id: string | undefined,
-    change: (project: Project, stamp: Stamp) => { project: Project; result: R },
+    change: (project: Project, stamp: Stamp, share: Share | undefined) => Next<R>,
   ): Promise<Done<R>> {
     const me = await this.person();
     const known = me?.projects.some((one) => one.id === id);
     if (!me || !known || id === undefined) return { ok: false, why: 'gone' };
-    const stamp = { by: me.id, via: this.via, at: this.now() };
-    const done = await this.#shelves.project.change<Done<R>>(id, (project) => {
-      if (!mayDo(project, me.id, 'look')) return { result: { ok: false, why: 'gone' } };
-      if (!mayDo(project, me.id, deed)) return { result: { ok: false, why: 'not-allowed' } };
-      const next = change(project, stamp);
-      const result = { ok: true, result: next.result, project: next.project } as const;
-      return next.project === project ? { result } : { put: next.project, result };
-    });
-    if (done?.ok) this.#projects.set(id, Promise.resolve(done.project));
-    if (done && !done.ok && done.why === 'gone' && (await this.#isSomebodyElse(me.id)))
-      return this.#put(deed, id, change);
-    return done ?? { ok: false, why: 'gone' };
+    const changer = { who: { person: me.id }, via: this.via, at: this.now() };
+    const done = await putChange(this.#shelves.project, id, deed, changer, change);
+    if (!done.ok && done.why === 'gone' && (await this.#isSomebodyElse(me.id))) return this.#put(deed, id, change);
+    if (!done.ok) return done;
+    this.#projects.set(id, Promise.resolve(done.project));
+    return { ...done, project: (await this.#project(id, this.#covering)) ?? done.project };
   }
 
   /** Whether this account was linked to somebody's since it was looked at. */
@@ -203,22 +190,26 @@ class AskersDesk implements Desk {
     return me !== undefined && me.id !== before;
   }
 
-  async #project(id: string): Promise<Project | undefined> {
+  /** A project as far as the asker sees it; `covering` where it is the one in use, for a command that was shared. */
+  async #project(id: string, covering: boolean): Promise<Project | undefined> {
     const me = await this.person();
     const loading = this.#projects.get(id) ?? this.#shelves.project.load(id);
     this.#projects.set(id, loading);
     const project = await loading;
-    return project && me && mayDo(project, me.id, 'look') ? project : undefined;
+    const standing = project && me && standingOf(project, { person: me.id }, this.now());
+    if (!project || !me || !standing?.share) return standing && project;
+    const mark = markOf({ person: me.id }, standing.share);
+    return (covering ? workedBy : seenBy)(project, standing.share, mark);
   }
 
-  #isOver({ state }: Project): boolean {
-    return state.kind === 'deleted' && this.now() - state.at > LIMITS.restore * DAY;
-  }
-
-  /** A project among others, none of which it may hinder. */
-  async #readable(id: string): Promise<Project | undefined> {
+  /** A project among others, none of which it may hinder; its id where it is over for the asker. */
+  async #readable(id: string, own: boolean): Promise<Project | string | undefined> {
     try {
-      return await this.#project(id);
+      const project = await this.#project(id, false);
+      if (!project) return own ? undefined : id;
+      if (project.state.kind !== 'deleted' || this.now() - project.state.at <= LIMITS.restore * DAY) return project;
+      await this.#shelves.project.remove(id);
+      return id;
     } catch (cause) {
       if (cause instanceof RecordDamaged || cause instanceof RecordTooNew) return undefined;
       throw cause;

@@ -1,12 +1,14 @@
 /** Everything kept of a person, taken out of the store. */
 
 import type { Person } from '../project/person.ts';
+import { leaveProject } from './desk-share.ts';
 import { forgetAnswers } from './kept-answer.ts';
 import { forgetRecent } from './recent.ts';
 import type { Shelves } from './shelves.ts';
 
-/** Removes the person, their accounts, their own projects and what is remembered of their asks. Throws Outage; asking again goes on. */
-export async function forgetPerson({ account, person, project, kept }: Shelves, me: Person | undefined, via: string) {
+/** Removes the person, their accounts, their own projects, their part in others' and what is remembered of their asks. Throws Outage; asking again goes on. */
+export async function forgetPerson(shelves: Shelves, me: Person | undefined, via: string) {
+  const { account, person, project, kept } = shelves;
   for (const key of new Set([via, ...(me?.accounts ?? [])])) {
     await forgetRecent(kept, key);
     await forgetAnswers(kept, key);
@@ -16,7 +18,10 @@ export async function forgetPerson({ account, person, project, kept }: Shelves, 
   }
   if (!me) return;
   // The accounts go last: as long as one is left, the rest is found and can be removed by asking again.
-  for (const { id, role } of me.projects) if (role === 'owner') await project.remove(id);
+  for (const { id, role } of me.projects) {
+    if (role === 'owner') await project.remove(id);
+    else await leaveProject(shelves, id, me.id);
+  }
   await person.remove(me.id);
   for (const key of me.accounts) await account.remove(key);
 }

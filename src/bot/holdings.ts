@@ -3,15 +3,19 @@
 import type { Habits } from '../measure/reading.ts';
 import { type News, newsSince } from '../project/history.ts';
 import type { Settings } from '../project/person.ts';
+import type { Share } from '../project/share.ts';
 import { unreadableNote } from '../words/project-fill.ts';
 import type { Desk } from './desk.ts';
 import type { Holdings } from './fill.ts';
 import type { Invocation } from './invocation.ts';
 import { Outage, type Ports } from './ports.ts';
-import { recentOf } from './recent.ts';
 import { faultReference } from './request.ts';
 
 export interface Held extends Holdings {
+  /** What of the project in use the asker was given; undefined where it is their own. */
+  readonly share?: Share | undefined;
+  /** What a command that was shared is answered from: the project as far as it was shared, worked out as for its owner. */
+  readonly shared?: Holdings;
   /** The platform's habits, and the asker's own over them. */
   readonly habits: Habits;
   /** Said with every answer. */
@@ -19,17 +23,27 @@ export interface Held extends Holdings {
   readonly news: readonly News[];
 }
 
-/** Reads what an asker keeps. Never throws: where it cannot be read, the ask is answered from what is typed, and says so. */
+/** Reads what an asker keeps. Where it cannot be read, the ask is answered from what is typed, and says so; whoever holds a link types nothing of their own, and for them it throws. */
 export async function holdingsOf(desk: Desk | undefined, { habits }: Invocation, ports: Ports): Promise<Held> {
   if (!desk || !ports.store) return { habits, notes: [], news: [] };
   try {
     const person = await desk.person();
-    if (!person) return { habits, notes: [], news: [] };
+    if (!person && !desk.guest) return { habits, notes: [], news: [] };
     const project = await desk.inUse();
-    const seen = project && (await recentOf(ports.store.kept, desk.via)).seen[project.id];
-    const news = project && seen !== undefined ? newsSince(project, seen, desk.via) : [];
-    return { project, settings: person.settings, habits: habitsOf(habits, person.settings), notes: [], news };
+    const share = await desk.share();
+    const owners = share && (await desk.ownersSettings());
+    const settings = person?.settings ?? owners;
+    const seen = project && (await desk.recent()).seen[project.id];
+    return {
+      project,
+      settings,
+      habits: settings ? habitsOf(habits, settings) : habits,
+      notes: [],
+      news: project && seen !== undefined ? newsSince(project, seen, desk.via) : [],
+      ...(share && { share, shared: { settings: { ...settings, standards: owners?.standards ?? {} } } }),
+    };
   } catch (cause) {
+    if (desk.guest) throw cause;
     // The store tells of its own outages.
     if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
     return { habits, notes: [unreadableNote()], news: [] };

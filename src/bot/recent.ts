@@ -24,12 +24,13 @@ const recentSchema = z.object({
 export type Recent = Readonly<z.infer<typeof recentSchema>>;
 export type PastValue = Recent['past'][string][number];
 
-const NOTHING: Recent = { past: {}, seen: {} };
+/** What is remembered of nobody. */
+export const NOTHING_RECENT: Recent = { past: {}, seen: {} };
 
 /** What an account asked lately. Throws Outage. */
 export async function recentOf(kept: Kept, via: string): Promise<Recent> {
   const read = recentSchema.safeParse(await kept.get(key(via)));
-  return read.success ? read.data : NOTHING;
+  return read.success ? read.data : NOTHING_RECENT;
 }
 
 export function keepRecent(kept: Kept, via: string, recent: Recent): Promise<void> {

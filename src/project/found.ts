@@ -1,6 +1,7 @@
 /** What was found in a project's rooms, as told. */
 
 import { z } from 'zod';
+import { signedSchema } from './signed.ts';
 
 /** The most findings that a project keeps, and the longest. */
 export const MOST_FOUND = 200;
@@ -12,6 +13,7 @@ const findingSchema = z.object({
   room: z.string().min(1).max(200).optional(),
   /** Milliseconds since 1970. */
   at: z.number(),
+  by: signedSchema.optional(),
 });
 
 export const foundSchema = z.array(findingSchema).max(MOST_FOUND).readonly();

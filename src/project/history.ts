@@ -1,22 +1,11 @@
 /** The changes of a project: recorded as what takes them back, taken back, and made again. */
 
 import { LIMITS } from './limits.ts';
-import { type Deed, may, type Role } from './may.ts';
 import { applied, difference, type Patch } from './patch.ts';
 import { type Change, type Content, contentOf, contentSchema, type Project } from './project.ts';
 
 /** Who made a change, from which account, and when. */
 export type Stamp = Pick<Change, 'by' | 'via' | 'at'>;
-
-/** A person's role in a project; none for a stranger. */
-export function roleOf({ owner, helpers }: Project, person: string): Role | undefined {
-  return owner === person ? 'owner' : helpers.find((helper) => helper.person === person)?.role;
-}
-
-/** Whether a person may do this with a project. */
-export function mayDo(project: Project, person: string, deed: Deed): boolean {
-  return may(roleOf(project, person), deed);
-}
 
 /**
  * The project with these parts in place and the change recorded; the same where nothing is different. Its state is not
@@ -68,9 +57,9 @@ export function newsSince({ history, undone: back }: Project, seen: number, via:
 function turn(project: Project, patch: Patch): { project: Project; back: Patch } {
   const before = contentOf(project);
   const after = contentSchema.parse(applied(before, patch));
-  const { version, id, owner, helpers, count, history, undone: back } = project;
+  const { version, id, owner, shares, given, count, history, undone: back } = project;
   return {
-    project: { version, id, owner, helpers, ...after, count, history, undone: back },
+    project: { version, id, owner, shares, given, ...after, count, history, undone: back },
     back: difference(after, before) ?? { keys: {} },
   };
 }

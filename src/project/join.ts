@@ -3,6 +3,7 @@
 import { ROLES, type Role } from './may.ts';
 import type { Person } from './person.ts';
 import { type Project, projectCodec } from './project.ts';
+import type { Share } from './share.ts';
 
 /** The one who stays, with the accounts, projects and settings of the other; where both tell a setting, theirs stands. */
 export function withJoined(stays: Person, other: Person): Person {
@@ -32,13 +33,20 @@ export function inPlaceOf(project: Project, other: string, stays: string): Proje
   // Ids are 22 signs drawn at random: nothing but the person's own id holds them.
   if (!written.includes(other)) return project;
   const read = projectCodec.read(JSON.parse(written.replaceAll(other, stays)));
-  const people = new Set(read.helpers.map(({ person }) => person));
-  people.delete(read.owner);
-  const helpers = [...people].map((person) => ({
-    person,
-    role: highest(read.helpers.flatMap((helper) => (helper.person === person ? [helper.role] : []))),
-  }));
-  return { ...read, helpers };
+  // The owner needs no share; of two that became one person's, the wider stays.
+  const shares = read.shares
+    .filter(({ with: who }) => !('person' in who && who.person === read.owner))
+    .filter((one, i, all) => !all.some((rival, j) => isSame(one, rival) && j !== i && isWider(rival, one, j < i)));
+  return { ...read, shares };
+}
+
+function isSame({ with: one }: Share, { with: other }: Share): boolean {
+  return 'person' in one && 'person' in other && one.person === other.person;
+}
+
+function isWider(one: Share, other: Share, first: boolean): boolean {
+  const width = ({ what, role }: Share): number => (what === 'project' ? 10 : 0) - ROLES.indexOf(role);
+  return width(one) > width(other) || (width(one) === width(other) && first);
 }
 
 function highest(roles: readonly Role[]): Role {

@@ -22,6 +22,12 @@ export const LIMITS = {
   room: 500,
   /** All rooms in scope: they must fit into one ask beside everything else. */
   roomsTold: 2500,
+  /** Shares of one project. */
+  shares: 30,
+  /** Projects of others that one person is let into. */
+  sharedWith: 30,
+  /** What the owner calls a helper. */
+  label: 40,
   note: 300,
   pick: 500,
   ask: 4000,

@@ -1,6 +1,7 @@
 /** The dated notes of a project. */
 
 import { z } from 'zod';
+import { signedSchema } from './signed.ts';
 
 /** The most notes that a project keeps, and the longest. */
 export const MOST_NOTES = 500;
@@ -10,6 +11,7 @@ const noteSchema = z.object({
   text: z.string().min(1).max(LONGEST_NOTE),
   /** Milliseconds since 1970. */
   at: z.number(),
+  by: signedSchema.optional(),
 });
 
 export const logSchema = z.array(noteSchema).max(MOST_NOTES).readonly();

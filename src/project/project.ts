@@ -2,11 +2,12 @@
 
 import { z } from 'zod';
 import { LIMITS } from './limits.ts';
-import { roleSchema } from './may.ts';
 import { partsSchema } from './parts.ts';
 import { patchSchema } from './patch.ts';
 import { projectFromDraft } from './project-draft.ts';
+import { withShares } from './project-shares.ts';
 import { roomsSchema } from './room.ts';
+import { sharesSchema } from './share.ts';
 import { codecOf } from './version.ts';
 
 const stateSchema = z
@@ -55,10 +56,12 @@ export const contentSchema = z.object(contentShape).readonly();
 
 export const projectSchema = z
   .object({
-    version: z.literal(1),
+    version: z.literal(2),
     id: z.string().min(16),
     owner: z.string().min(16),
-    helpers: z.array(z.object({ person: z.string(), role: roleSchema }).readonly()).readonly(),
+    shares: sharesSchema,
+    /** Shares given so far. */
+    given: z.int().nonnegative(),
     ...contentShape,
     /** Changes made so far. */
     count: z.int().nonnegative(),
@@ -75,10 +78,11 @@ export type ProjectState = z.infer<typeof stateSchema>;
 export type KeptAsk = z.infer<typeof keptSchema>;
 export type Change = z.infer<typeof changeSchema>;
 
-export const projectCodec = codecOf<Project>('project', projectSchema, [projectFromDraft]);
+export const projectCodec = codecOf<Project>('project', projectSchema, [projectFromDraft, withShares]);
 
 /** What of a project changes and can be taken back. */
 export function contentOf(project: Project): Content {
-  const { version: _v, id: _i, owner: _o, helpers: _h, count: _c, history: _s, undone: _u, ...content } = project;
+  const { version: _v, id: _i, owner: _o, shares: _h, given: _g, ...rest } = project;
+  const { count: _c, history: _s, undone: _u, ...content } = rest;
   return content;
 }

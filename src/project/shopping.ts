@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { STAGES } from '../reply/stage.ts';
 import { payerSchema } from './payer.ts';
+import { signedSchema } from './signed.ts';
 
 /** The most purchases that a project keeps. */
 export const MOST_BOUGHT = 500;
@@ -28,6 +29,7 @@ const boughtSchema = z.object({
   payer: payerSchema.optional(),
   /** Milliseconds since 1970. */
   at: z.number(),
+  by: signedSchema.optional(),
 });
 
 export const shoppingSchema = z.object({

@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { STAGES, type Stage } from '../reply/stage.ts';
+import { signedSchema } from './signed.ts';
 
 /** The most marks that a project keeps: every stage of more rooms than a home has. */
 export const MOST_MARKS = STAGES.length * 60;
@@ -15,6 +16,7 @@ const markSchema = z.object({
   at: z.number(),
   until: z.number().optional(),
   note: z.string().max(300).optional(),
+  by: signedSchema.optional(),
 });
 
 export const stagesSchema = z.object({

@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/bot/invocation.ts';
 import type { Reply } from '../../src/reply/reply.ts';
+import { shareWith } from '../project/projects.ts';
 import { type Asked, answerTo, problemsOf, replyTo } from './asked.ts';
 import { portsInMemory } from './demo-flat.ts';
 
@@ -29,7 +30,7 @@ async function letHelp({ store }: ReturnType<typeof portsInMemory>, account: str
   const ann = read(`person/${read('account/discord:1').person}`);
   const [{ id }] = ann.projects;
   const share = (key: string, change: object) => store.records.set(key, JSON.stringify({ ...read(key), ...change }));
-  share(`project/${id}`, { helpers: [{ person, role: 'measure' }] });
+  share(`project/${id}`, { shares: [shareWith(person, 'measure')], given: 1 });
   share(`person/${person}`, { projects: [...read(`person/${person}`).projects, { id, role: 'measure' }] });
   return id;
 }

@@ -6,7 +6,7 @@ import type { Asker } from '../../src/bot/invocation.ts';
 import { Outage } from '../../src/bot/ports.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import { DAY } from '../../src/project/limits.ts';
-import { flatContent } from '../project/projects.ts';
+import { flatContent, shareWith } from '../project/projects.ts';
 import { storeInMemory } from '../store/shelf-in-memory.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };
@@ -99,7 +99,7 @@ describe('a desk', () => {
     const bob = await at(BOB).person();
     const edit = (key: string, change: (record: Record<string, unknown>) => unknown) =>
       store.records.set(key, JSON.stringify(change(JSON.parse(store.records.get(key) ?? ''))));
-    edit(`project/${id}`, (project) => ({ ...project, helpers: [{ person: bob?.id, role: 'tick' }] }));
+    edit(`project/${id}`, (project) => ({ ...project, shares: [shareWith(bob?.id ?? '', 'tick')], given: 1 }));
     edit(`person/${bob?.id}`, (person) => ({
       ...person,
       projects: [
@@ -108,10 +108,12 @@ describe('a desk', () => {
       ],
     }));
     const rename = () => ({ parts: { name: 'renamed' }, said: 'renamed', result: 1 });
-    expect(await at(BOB).change('note', rename, id)).toMatchObject({ ok: true });
+    const note = () => ({ parts: { log: [{ text: 'damp', at: 1 }] }, said: 'noted', result: 1 });
+    expect(await at(BOB).change('note', note, id)).toMatchObject({ ok: true });
+    expect(await at(BOB).change('note', rename, id)).toEqual({ ok: false, why: 'not-allowed' });
     expect(await at(BOB).change('own', rename, id)).toEqual({ ok: false, why: 'not-allowed' });
-    edit(`project/${id}`, (project) => ({ ...project, helpers: [] }));
-    expect(await at(BOB).change('note', rename, id)).toEqual({ ok: false, why: 'gone' });
+    edit(`project/${id}`, (project) => ({ ...project, shares: [] }));
+    expect(await at(BOB).change('note', note, id)).toEqual({ ok: false, why: 'gone' });
     expect(await at(BOB).mine()).toHaveLength(1);
   });
 

@@ -14,7 +14,11 @@ const CODECS: Readonly<Record<string, Codec<unknown>>> = {
   project: projectCodec,
 };
 /** Every version there ever was, of each kind. */
-const VERSIONS: Readonly<Record<string, readonly number[]>> = { account: [0, 1], person: [0, 1, 2], project: [0, 1] };
+const VERSIONS: Readonly<Record<string, readonly number[]>> = {
+  account: [0, 1],
+  person: [0, 1, 2],
+  project: [0, 1, 2],
+};
 
 /** What may be missing. */
 const OPTIONAL = ['inUse', 'linked'];

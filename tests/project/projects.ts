@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { bornWith, emptyContent } from '../../src/project/create.ts';
 import type { Content, Project } from '../../src/project/project.ts';
+import type { Share } from '../../src/project/share.ts';
 
 export const OWNER = 'owner-owner-owner-owner';
 export const ID = 'flat-flat-flat-flat-flat';
@@ -24,6 +25,11 @@ export function flatContent(): Content {
 
 export function flat(): Project {
   return bornWith(flatContent(), { id: ID, owner: OWNER });
+}
+
+/** The whole project, shared with a person. */
+export function shareWith(person: string, role: Share['role']): Share {
+  return { id: '1', what: 'project', role, with: { person }, at: 0, by: OWNER };
 }
 
 const text = fc.string({ minLength: 1, maxLength: 30, unit: 'grapheme' });

@@ -1,7 +1,8 @@
 /** How a project command comes to its project and changes it, and what is said where it cannot. */
 
 import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
-import type { Desk, Done, Made } from '../../../src/bot/desk.ts';
+import type { Desk, Made } from '../../../src/bot/desk.ts';
+import type { Done } from '../../../src/bot/desk-change.ts';
 import { DAY } from '../../../src/project/limits.ts';
 import type { Deed } from '../../../src/project/may.ts';
 import type { Project } from '../../../src/project/project.ts';

@@ -1,0 +1,65 @@
+/** What can be done at a desk, whoever sits at it. */
+
+import type { Stamp } from '../project/history.ts';
+import type { Deed } from '../project/may.ts';
+import type { Person, Settings } from '../project/person.ts';
+import type { Content, Project } from '../project/project.ts';
+import type { Share } from '../project/share.ts';
+import type { Done } from './desk-change.ts';
+import type { Sharing } from './desk-share.ts';
+import type { Links } from './links.ts';
+import type { Recent } from './recent.ts';
+
+/** What a change makes of a project: the parts to put in place and the change in words, or nothing; and what to tell. */
+export interface Made<R> {
+  readonly parts?: Partial<Content>;
+  readonly said?: string;
+  readonly result: R;
+}
+
+/** Everything throws Outage when the store does not answer. */
+export interface Desk {
+  /** Milliseconds since 1970. */
+  now(): number;
+  /** The asker's account, as changes are marked with it. */
+  readonly via: string;
+  /** The asker as a person; undefined for somebody who never kept anything. */
+  person(): Promise<Person | undefined>;
+  /** The project that asks are filled from. */
+  inUse(): Promise<Project | undefined>;
+  /** What the asker was given of the project in use; undefined where it is their own. */
+  share(): Promise<Share | undefined>;
+  /** The settings that the project in use is worked out by: its owner's. */
+  ownersSettings(): Promise<Settings | undefined>;
+  /** Lets the project in use be seen as far as it was shared, for the command that was shared; before, only its name is. */
+  cover(): void;
+  /** All projects of the asker and those shared with them, in the order they came; deleted ones as long as they can be brought back. */
+  mine(): Promise<readonly Project[]>;
+  /** The asker's own among them. */
+  own(): Promise<readonly Project[]>;
+  /** Sharing of the project in use; undefined for whoever holds a link. */
+  readonly sharing: Sharing | undefined;
+  /** Whether the asker is whoever holds a link, and no person. */
+  readonly guest: boolean;
+  /** Begins a project and takes it into use. */
+  create(content: Content): Promise<Project>;
+  /** Takes one of the asker's projects into use, or none. False where it is not theirs. */
+  use(id: string | undefined): Promise<boolean>;
+  /** Changes the project in use, or another of the asker's. `make` is pure: it may run again when another change came first. */
+  change<R>(deed: Deed, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>>;
+  /** As `change`, for a change of the whole record: undo and redo. */
+  turn<R>(
+    deed: Deed,
+    turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
+  ): Promise<Done<R | undefined>>;
+  /** Changes the settings, for a person who may be new. */
+  settle(change: (settings: Person['settings']) => Person['settings']): Promise<Person>;
+  /** What this account asked lately. */
+  recent(): Promise<Recent>;
+  /** The last answer that can be kept. */
+  last(): Promise<Recent['last']>;
+  /** Codes, and the accounts that are linked. */
+  links(): Links;
+  /** Removes the person, their accounts, their own projects and what is remembered of their asks. */
+  forget(): Promise<void>;
+}

@@ -1,0 +1,157 @@
+/** How far a share goes: which commands answer it, what of the project they see, and what a change by its helper may touch. */
+
+import type { Content, Project } from './project.ts';
+import { sameName } from './room.ts';
+import { type Share, type Shared, signatureOf } from './share.ts';
+import { EMPTY_SHOPPING } from './shopping.ts';
+import type { Signed } from './signed.ts';
+import { EMPTY_SPEND } from './spend.ts';
+import { EMPTY_STAGES } from './stages.ts';
+
+interface Scope {
+  /** Commands that answer from the project, by their full names. */
+  readonly commands: readonly string[];
+  /** Parts of the project that its helper may change, as far as their role goes. */
+  readonly touches: readonly (keyof Content)[];
+}
+
+/** Gathers what was shared, whatever it is. */
+const SHEETS = 'project sheets';
+
+const SCOPES: Readonly<Record<Exclude<Shared, 'project'>, Scope>> = {
+  shopping: { commands: ['project shopping'], touches: ['shopping', 'log'] },
+  guide: { commands: ['floor planks', 'floor layout'], touches: ['rooms', 'log'] },
+  cuts: { commands: ['floor planks', 'trim list', 'trim edges', 'trim reset'], touches: ['rooms', 'log'] },
+  tearout: { commands: ['prep tearout'], touches: ['rooms', 'log'] },
+  checklist: { commands: ['project progress'], touches: ['stages', 'rooms', 'log'] },
+};
+
+/** What whoever was given the whole project may change. */
+const WHOLE: readonly (keyof Content)[] = ['rooms', 'picks', 'kept', 'shopping', 'stages', 'log', 'found'];
+
+/** What is between an owner and those who pay, whatever is shared. */
+const OWNERS = ['project spend'];
+
+/** Whether a command, by its full name, answers from what was shared. */
+export function covers({ what }: Share, command: string): boolean {
+  if (what === 'project') return !OWNERS.includes(command);
+  return command === SHEETS || SCOPES[what].commands.includes(command);
+}
+
+/** The commands that show what was shared, the plainest first. */
+export function shownBy({ what }: Share): readonly string[] {
+  return what === 'project' ? ['project show'] : SCOPES[what].commands;
+}
+
+/** Whether a project is seen through a share of a part of it. */
+export function isPart(share: Share | undefined): boolean {
+  return share !== undefined && share.what !== 'project';
+}
+
+/**
+ * The project as a helper sees it beside what was shared: of a part, its name and their own notes and changes. Nobody but
+ * the owner sees what was spent, who pays, and who else helps.
+ */
+export function seenBy(project: Project, share: Share, mark: string): Project {
+  const unspent = withoutMoney(project, share);
+  if (share.what === 'project') return unspent;
+  return {
+    ...unspent,
+    rooms: [],
+    picks: {},
+    kept: [],
+    shopping: EMPTY_SHOPPING,
+    stages: EMPTY_STAGES,
+    log: project.log.filter(({ by }) => isOf(by, share)),
+    found: [],
+    history: unspent.history.filter(({ by }) => by === mark),
+    undone: unspent.undone.filter(({ by }) => by === mark),
+  };
+}
+
+/** The project as the commands see it that answer from what was shared. */
+export function workedBy(project: Project, share: Share, mark: string): Project {
+  if (share.what === 'project') return withoutMoney(project, share);
+  const { what, room } = share;
+  const { rooms, picks } = project;
+  const seen = seenBy(project, share, mark);
+  const names = SCOPES[what].commands.flatMap((name) => [name, name.slice(name.indexOf(' ') + 1)]);
+  const kept =
+    what === 'shopping' ? project.kept : project.kept.filter(({ ask }) => names.some((name) => begins(ask, name)));
+  return {
+    ...seen,
+    rooms: room === undefined ? rooms : rooms.filter(({ name }) => sameName(name, room)),
+    picks,
+    // An answer kept of several rooms would show the others.
+    kept: room === undefined ? kept : [],
+    ...(what === 'shopping' && { shopping: unpaid(project).shopping }),
+    ...(what === 'checklist' && { stages: project.stages }),
+  };
+}
+
+/** Whether a helper may make this change: it stays within what was shared. */
+export function mayTouch(before: Project, after: Project, { what, room }: Share): boolean {
+  const touches = what === 'project' ? WHOLE : SCOPES[what].touches;
+  const rest = ({ version: _v, shares: _s, count: _c, history: _h, undone: _u, ...parts }: Project) => parts;
+  const [old, now] = [rest(before), rest(after)];
+  const untouched = (Object.keys(now) as (keyof typeof now)[]).every(
+    (key) => touches.some((one) => one === key) || same(old[key], now[key]),
+  );
+  return untouched && (room === undefined || same(othersThan(room, before), othersThan(room, after)));
+}
+
+/** Parts in place of a project's own, with what a helper adds signed: purchases, marks, notes and findings that were not there before. */
+export function signedBy(before: Project, parts: Partial<Content>, share: Share): Partial<Content> {
+  const by = signatureOf(share);
+  const { shopping, stages, log, found } = parts;
+  return {
+    ...parts,
+    ...(shopping && { shopping: { ...shopping, bought: signed(before.shopping.bought, shopping.bought, by) } }),
+    ...(stages && { stages: { ...stages, marks: signed(before.stages.marks, stages.marks, by) } }),
+    ...(log && { log: signed(before.log, log, by) }),
+    ...(found && { found: signed(before.found, found, by) }),
+  };
+}
+
+/** Signs those that are new; what is left of one that was there before stays whose it was. */
+function signed<T extends { readonly at: number; readonly by?: Signed | undefined }>(
+  before: readonly T[],
+  after: readonly T[],
+  by: Signed,
+): readonly T[] {
+  if (before === after) return after;
+  const known = new Set(before.map(keyOf));
+  return after.map((one) => (known.has(keyOf(one)) ? one : { ...one, by }));
+}
+
+/** What stays the same of an entry that is changed: which it is, and when it came. */
+function keyOf(one: object): string {
+  const { at, item, lot, room, stage, state, text } = one as Readonly<Record<string, unknown>>;
+  return JSON.stringify([at, item, lot, room, stage, state, text]);
+}
+
+function isOf(by: Signed | undefined, { id }: Share): boolean {
+  return by?.helper === id;
+}
+
+function begins(ask: string, name: string): boolean {
+  return `${ask} `.startsWith(`${name} `);
+}
+
+function othersThan(room: string, { rooms }: Project): readonly unknown[] {
+  return rooms.filter(({ name }) => !sameName(name, room));
+}
+
+function same(one: unknown, other: unknown): boolean {
+  return one === other || JSON.stringify(one) === JSON.stringify(other);
+}
+
+function unpaid({ shopping }: Project): Pick<Project, 'shopping'> {
+  return { shopping: { ...shopping, bought: shopping.bought.map(({ cost: _c, payer: _p, ...one }) => one) } };
+}
+
+function withoutMoney(project: Project, share: Share): Project {
+  const unspent = project.history.filter(({ back }) => !('keys' in back && 'spend' in back.keys));
+  const undone = project.undone.filter(({ back }) => !('keys' in back && 'spend' in back.keys));
+  return { ...project, ...unpaid(project), spend: EMPTY_SPEND, shares: [share], history: unspent, undone };
+}
