@@ -18,6 +18,7 @@ import copyProject from './project/copy.ts';
 import deleteProject from './project/delete.ts';
 import found from './project/found.ts';
 import keepAnswer from './project/keep.ts';
+import link from './project/link.ts';
 import listProjects from './project/list.ts';
 import log from './project/log.ts';
 import mydata from './project/mydata.ts';
@@ -76,6 +77,7 @@ export const commands: readonly Command[] = [
   deleteProject,
   restoreProject,
   settings,
+  link,
   mydata,
   tape,
   safety,

@@ -5,6 +5,7 @@ import type { Project } from '../project/project.ts';
 import type { Command } from './command.ts';
 import { fullName, typedName } from './command.ts';
 import { jobSaid } from './job-said.ts';
+import { linkSaid } from './link-said.ts';
 import { isCalculating } from './pick.ts';
 import { roomsSaid } from './rooms-said.ts';
 import { settingsSaid } from './settings-said.ts';
@@ -151,7 +152,7 @@ function lineOf(
   }
   const kept = KEEP.exec(said)?.groups?.ask;
   if (kept !== undefined && isAsk(kept, commands.filter(isCalculating))) return `project keep ${kept}`;
-  const settings = settingsSaid(said);
+  const settings = settingsSaid(said) ?? linkSaid(said);
   if (settings !== undefined || !project) return settings;
   const job = jobSaid(said) ?? (BARE.test(said) ? `project ${said}` : undefined);
   const asks = isAsk(said, commands);

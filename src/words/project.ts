@@ -78,6 +78,7 @@ export const PROJECT = {
 /** Labels of the next asks. */
 export const NEXT = {
   show: 'Show the project',
+  list: 'All my projects',
   planks: 'How many cartons?',
   start: 'Start a project',
   addRoom: 'Add a room',
