@@ -38,7 +38,7 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: 'project link list', headline: 'Only this account, on the terminal, leads to your projects.' },
+    { ask: 'project link list', headline: 'Only this account leads to your projects.' },
     {
       ask: 'project link',
       headline: 'Here is your code. Type it on your other account within 10 minutes; it works once.',

@@ -28,10 +28,8 @@ export const LINK = {
   accounts: 'Linked accounts',
   columns: ['No.', 'Account', 'Since'],
   here: 'this one',
-  list: (count: number, platform: string) =>
-    count === 1
-      ? `Only this account, on ${platform}, leads to your projects.`
-      : `${count} accounts lead to your projects.`,
+  list: (count: number) =>
+    count === 1 ? 'Only this account leads to your projects.' : `${count} accounts lead to your projects.`,
   sure: (platform: string, theirs: number, own: number) =>
     `This links this account with one on ${platform}: ${counted(theirs, 'project')} there, ${own} here. Nothing is linked yet.`,
   warning:

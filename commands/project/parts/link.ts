@@ -30,7 +30,7 @@ export async function newCode(desk: Desk, context: Context): Promise<Outcome> {
 
 export async function linkedAccounts(desk: Desk, context: Context): Promise<Reply> {
   const accounts = accountsOf(await desk.person(), desk.via);
-  return listed(LINK.list(accounts.length, platformOf(desk.via)), desk, context);
+  return listed(LINK.list(accounts.length), desk, context);
 }
 
 /** Parts an account by its number in the list, or by its platform where only one is there. */
@@ -43,7 +43,7 @@ export async function parted(which: string, desk: Desk, context: Context): Promi
   if (more.length > 0) return problem(LINK_PROBLEMS.several(which, accounts.indexOf(more[0] ?? only) + 1));
   if (!(await desk.links().part(only))) return problem(LINK_PROBLEMS.notLinked(which, 'project link list'));
   if (only === desk.via) return projectReply(context, { headline: LINK.partedHere });
-  return listed(LINK.parted(platformOf(only)), desk, context);
+  return listed(LINK.parted(accountName(platformOf(only))), desk, context);
 }
 
 function accountsNamed(which: string, accounts: readonly string[], via: string): readonly string[] {
