@@ -2,7 +2,7 @@
 
 import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
-import { type Command, defineCommand, fullName, optionsOf, typedName } from '../src/bot/command.ts';
+import { type Command, defineCommand, fullName, listed, optionsOf, typedName } from '../src/bot/command.ts';
 import { text } from '../src/measure/options.ts';
 import { read } from '../src/measure/reading.ts';
 import type { Block } from '../src/reply/reply.ts';
@@ -20,7 +20,8 @@ export default defineCommand({
     { ask: 'help', headline: '40 commands; type “help planks” for one of them.' },
     { ask: 'help planks', headline: 'floor planks: Cartons of plank for your rooms, and a laying guide row by row.' },
   ],
-  run: ({ command: asked }, { commands, assumed }) => {
+  run: ({ command: asked }, { commands: all, assumed }) => {
+    const commands = listed(all);
     const word = asked.trim().toLowerCase();
     const common = { assumed, cautions: [], sources: [], actions: [], audience: 'asker' as const };
     if (word === 'all') {

@@ -2,6 +2,7 @@
 
 import type { Command } from '../src/bot/command.ts';
 import compare from './floor/compare.ts';
+import guides from './floor/guides.ts';
 import layout from './floor/layout.ts';
 import planks from './floor/planks.ts';
 import resume from './floor/resume.ts';
@@ -29,6 +30,7 @@ import renameProject from './project/rename.ts';
 import restoreProject from './project/restore.ts';
 import projectRoom from './project/room.ts';
 import settings from './project/settings.ts';
+import sheets from './project/sheets.ts';
 import shopping from './project/shopping.ts';
 import showProject from './project/show.ts';
 import spend from './project/spend.ts';
@@ -47,6 +49,7 @@ export const commands: readonly Command[] = [
   layout,
   compare,
   resume,
+  guides,
   list,
   reset,
   edges,
@@ -62,6 +65,7 @@ export const commands: readonly Command[] = [
   projectRoom,
   pick,
   showProject,
+  sheets,
   keepAnswer,
   shopping,
   progress,

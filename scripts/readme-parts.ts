@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { commands } from '../commands/index.ts';
 import { type Answer, answer } from '../src/bot/answer.ts';
-import { type Command, fullName } from '../src/bot/command.ts';
+import { type Command, fullName, listed } from '../src/bot/command.ts';
 import type { Store } from '../src/bot/ports.ts';
 import { DEFAULT_HABITS } from '../src/measure/reading.ts';
 import { openStore } from '../src/store/store.ts';
@@ -40,7 +40,7 @@ const CONVERSATION = [
 export async function readmeParts(): Promise<readonly Part[]> {
   return [
     { name: 'transcript', text: await transcript(ASKS) },
-    { name: 'commands', text: commandTable(commands) },
+    { name: 'commands', text: commandTable(listed(commands)) },
     { name: 'conversation', text: await conversation(CONVERSATION) },
     { name: 'settings', text: settingsTable() },
   ];

@@ -62,6 +62,8 @@ export interface Command<O extends Options = Options> {
   readonly group?: string;
   readonly name: string;
   readonly summary: string;
+  /** For platforms to ask, not for people: in no menu, no help and no completion. */
+  readonly hidden?: true;
   readonly options: O;
   readonly examples: readonly [Example, ...Example[]];
   run(options: z.output<O>, context: Context): Outcome | Promise<Outcome> | AsyncIterable<Outcome>;
@@ -83,6 +85,11 @@ export function optionsOf(command: Command): readonly NamedFacts[] {
   const found = Object.entries(command.options.shape).map(([name, schema]) => ({ name, ...factsOf(schema) }));
   options.set(command, found);
   return found;
+}
+
+/** The commands that people are told of. */
+export function listed(commands: readonly Command[]): readonly Command[] {
+  return commands.filter(({ hidden }) => !hidden);
 }
 
 /** A command's name as it is typed, its group before it. */

@@ -7,7 +7,7 @@ import { DEFAULT_HABITS, type Habits } from '../measure/reading.ts';
 import type { Problem } from '../reply/problem.ts';
 import { commandMissing, emptyAsk, misspeltOption, quoted, toldTwice, unknownCommand } from '../words/asks.ts';
 import { nothingAsked } from '../words/plain.ts';
-import { askLine, type Command, fullName, typedName } from './command.ts';
+import { askLine, type Command, fullName, listed, typedName } from './command.ts';
 import { type Partly, parseSentence, type Sentence } from './plain.ts';
 
 /** Longer lines are refused before anything looks at them. */
@@ -95,7 +95,7 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
   const options = (command: Command) => pairStart(Object.keys(command.options.shape)).exec(text);
   const owner = commands.find((command) => options(command)?.index === 0);
   if (owner) return { problem: commandMissing(text, typedName(owner)), sentence: true, owner };
-  const names = commands.flatMap((command) => [fullName(command), typedName(command)]);
+  const names = listed(commands).flatMap((command) => [fullName(command), typedName(command)]);
   const grouped = commands.some((command) => command.group === first);
   const word = grouped ? `${first} ${second}`.trim() : first;
   const near = word === '' || isTalk(first) ? undefined : closest(word, names);
@@ -104,7 +104,7 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
   const rest = text.slice(grouped ? words?.[0].length : first.length).trimStart();
   const short = rest.split(/\s+/).length <= 2;
   const sentence = !short && !commands.some((command) => options(command));
-  return { problem: unknownCommand(text, word, likely, rest, commands.map(fullName)), sentence };
+  return { problem: unknownCommand(text, word, likely, rest, listed(commands).map(fullName)), sentence };
 }
 
 /** Takes the options of a known command apart. */

@@ -10,7 +10,7 @@ import {
   InteractionContextType,
   type RESTPostAPIApplicationCommandsJSONBody,
 } from 'discord-api-types/v10';
-import { type Command, optionsOf } from '../bot/command.ts';
+import { type Command, listed, optionsOf } from '../bot/command.ts';
 import { CHAT } from '../words/chat.ts';
 import { label } from './escape.ts';
 import { CHOICE_TEXT, COMMAND_CHOICES, COMMAND_DESCRIPTION, COMMAND_OPTIONS } from './limits.ts';
@@ -22,7 +22,8 @@ const EVERYWHERE = {
 };
 
 /** Every command to register, in the order of the list. */
-export function registered(commands: readonly Command[]): readonly RESTPostAPIApplicationCommandsJSONBody[] {
+export function registered(all: readonly Command[]): readonly RESTPostAPIApplicationCommandsJSONBody[] {
+  const commands = listed(all);
   const groups = [...new Set(commands.flatMap(({ group }) => group ?? []))];
   return [
     ...groups.map((group) => groupOf(group, commands)),

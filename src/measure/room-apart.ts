@@ -57,6 +57,21 @@ export function readRoomsApart(text: string, reading: Reading): Read<readonly Ro
   return read(apart.map(({ name, text: found = '', named }) => ({ name, text: found, named })));
 }
 
+/** The areas of a text by their names, each with the room that it is of; none where it cannot be read. */
+export function roomOfArea(text: string, reading: Reading): ReadonlyMap<string, string> {
+  const whole = readRooms(text, reading);
+  if (!whole.ok) return new Map();
+  const areas = gathered(namedPieces(text, cornersLess(plainSigns(text)), '').pieces);
+  const names = new Map<number, string>();
+  for (const { group, name } of areas) if (!names.has(group)) names.set(group, name);
+  return new Map(
+    areas.flatMap(({ group, name }, i) => {
+      const area = whole.value.rooms[i]?.name ?? name;
+      return [[area, names.get(group) ?? area] as const];
+    }),
+  );
+}
+
 function sameShapes(text: string, shapes: readonly string[], units: Units, reading: Reading): boolean {
   const again = readRooms(text, { ...reading, habits: { ...reading.habits, units }, note: () => undefined });
   return again.ok && again.value.rooms.map(outlineOf).join(' ') === shapes.join(' ');

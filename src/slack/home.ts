@@ -1,7 +1,7 @@
 /** The Home tab: how to ask, forms to start with, and the project in use. */
 
 import type { types } from '@slack/bolt';
-import { type Command, fullName } from '../bot/command.ts';
+import { type Command, fullName, listed } from '../bot/command.ts';
 import { commandNamed } from '../bot/form.ts';
 import { type Offers, offersOf } from '../bot/offers.ts';
 import type { Block, Reply } from '../reply/reply.ts';
@@ -56,7 +56,7 @@ function firstButtons(commands: readonly Command[], begins: boolean): readonly t
 
 /** Every command that takes options, by group: its form opens. */
 function otherList(commands: readonly Command[]): readonly types.StaticSelect[] {
-  const asked = commands.filter(({ options }) => Object.keys(options.shape).length > 0);
+  const asked = listed(commands).filter(({ options }) => Object.keys(options.shape).length > 0);
   const groups = [...new Set(asked.map(({ group }) => group ?? ''))];
   const option_groups = groups.slice(0, SELECT.options).map((group) => ({
     label: plainText(group === '' ? SLACK.more : group, SELECT.text),

@@ -1,6 +1,6 @@
 /** The app's manifest, made from the commands: what it is called, what it listens to, and no more rights than it uses. */
 
-import { type Command, fullName } from '../bot/command.ts';
+import { type Command, fullName, listed } from '../bot/command.ts';
 import { MANIFEST } from '../words/slack.ts';
 import { cut } from './rich.ts';
 
@@ -80,7 +80,7 @@ export function manifestOf(commands: readonly Command[], address?: string): Read
 
 /** What is shown behind the command while it is typed: an ask to copy, and the names of all commands. */
 function hintOf(commands: readonly Command[]): string {
-  return cut(`${MANIFEST.hint} | ${commands.map(fullName).join(' | ')}`, 1000);
+  return cut(`${MANIFEST.hint} | ${listed(commands).map(fullName).join(' | ')}`, 1000);
 }
 
 /** The manifest as YAML, each right and event with its reason beside it. */

@@ -1,12 +1,12 @@
 /** What a terminal completes: command names, the options of the command typed, and what is likely to be told for one. */
 
-import { type Command, fullName, optionsOf, typedName } from '../bot/command.ts';
+import { type Command, fullName, listed, optionsOf, typedName } from '../bot/command.ts';
 
 /** Completions of a line in the form that node:readline wants: whole words, and the word they complete. */
 export function completions(line: string, commands: readonly Command[]): [string[], string] {
   const command = commandIn(line, commands)?.command;
   if (!command) {
-    const names = [...new Set(commands.flatMap((known) => [fullName(known), typedName(known)]))];
+    const names = [...new Set(listed(commands).flatMap((known) => [fullName(known), typedName(known)]))];
     return [names.filter((name) => name.startsWith(line)).map((name) => `${name} `), line];
   }
   const options = optionsOf(command);

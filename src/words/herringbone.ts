@@ -79,6 +79,8 @@ export const HERRING_STEPS = {
 
 export const HERRING_DRAWING = {
   title: (room: string) => `${room}: herringbone plan`,
+  headline: (room: string, boards: number, pieces: number) =>
+    `${room}: ${counted(boards, 'board')}, ${counted(pieces, 'piece')} to cut.`,
   facts: (size: string, boards: number, pieces: number) =>
     `${size} · ${counted(boards, 'new board')} · ${counted(pieces, 'piece')} cut`,
   alt: (room: string, size: string, boards: number, pieces: number, border: number) =>

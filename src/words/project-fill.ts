@@ -9,12 +9,20 @@ export const KEEP_LABEL = 'Keep in project';
 /** The title over what others changed. */
 export const NEWS_TITLE = 'Changed since you last looked';
 
+const FROM_PROJECT = 'from your project “';
+const FROM_SETTINGS = 'from your settings: ';
+
 export function filledNote(project: string, parts: readonly string[]): string {
-  return `from your project “${project}”: ${parts.join('; ')}`;
+  return `${FROM_PROJECT}${project}”: ${parts.join('; ')}`;
 }
 
 export function standardsNote(parts: readonly string[]): string {
-  return `from your settings: ${parts.join('; ')}`;
+  return `${FROM_SETTINGS}${parts.join('; ')}`;
+}
+
+/** Whether a note tells what an ask was filled from: nothing for those whom its answer is handed to. */
+export function isFillNote(note: string): boolean {
+  return note.startsWith(FROM_PROJECT) || note.startsWith(FROM_SETTINGS);
 }
 
 export function roomsPart(names: readonly string[]): string {
@@ -35,7 +43,7 @@ export function roomByName(
   project: string,
   rooms: readonly { readonly name: string; readonly text: string }[],
 ): string {
-  return `from your project “${project}”: ${rooms.map(({ name, text }) => `${name} is ${text}`).join('; ')}`;
+  return `${FROM_PROJECT}${project}”: ${rooms.map(({ name, text }) => `${name} is ${text}`).join('; ')}`;
 }
 
 export function unreadableNote(): string {

@@ -75,6 +75,7 @@ function made({ seed, shape, doors, bay, thickness, inside }: Drawn) {
   const plan = firstSticks({ pieces: pieces.map((piece) => stickPiece(piece, kerf)), stock, endTrim: inches(0.5) });
   const data: TrimResult = {
     kind: 'trim',
+    units: 'imperial',
     ticksPerInch: 8128,
     kerf,
     endTrim: inches(0.5),

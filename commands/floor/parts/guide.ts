@@ -6,7 +6,7 @@ import { runsIn } from '../../../src/core/floor/run-pieces.ts';
 import { coverable } from '../../../src/core/floor/sliced.ts';
 import { type WallLevel, wallLevels } from '../../../src/core/floor/wall-level.ts';
 import { placesIn } from '../../../src/core/home/row-place.ts';
-import { ticks } from '../../../src/core/length.ts';
+import { type Length, ticks } from '../../../src/core/length.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
 import { sayPieceMarked, sayPieceShort, sidesOfPiece } from '../../../src/measure/say-piece.ts';
 import type { Block } from '../../../src/reply/reply.ts';
@@ -31,17 +31,14 @@ export function guideTables(plan: Plan, saying: Saying): readonly Block[] {
 }
 
 function regionRows(region: LaidRegion, plan: Plan, ledger: CutLedger, saying: Saying): readonly (readonly string[])[] {
-  // Where walls are slanted each piece tells its own shape.
-  const levels = isSlanted(region, region.frame.angle)
-    ? []
-    : wallLevels(coverable(region, region.frame, plan.rules.gap));
+  const levels = levelsIn(region, plan);
   const placeOf = placesIn(region, plan.rules.gap);
   return region.rows.flatMap((row, index) => {
     const ripped = row.height < plan.plank.width ? [GUIDE.ripped(sayCut(ticks(row.height), saying))] : [];
     const notches = levels.filter((level) => level.v > row.v && level.v < row.v + row.height);
     const runs = runsIn(row);
     return runs.map((pieces, i) => {
-      const name = `${index + 1}${runs.length > 1 ? String.fromCodePoint(97 + (i % 26)) : ''}`;
+      const name = runName(index, i, runs.length);
       const notes = notches.flatMap((level) => notchesIn(pieces, level, row, saying));
       const { rooms, round } = placeOf(row, pieces);
       const where = [...(rooms.length > 0 ? [rooms.join(' – ')] : []), ...round.map(GUIDE.round)];
@@ -50,8 +47,18 @@ function regionRows(region: LaidRegion, plan: Plan, ledger: CutLedger, saying: S
   });
 }
 
+/** The walls along the rows; none where walls are slanted, for each piece tells its own shape there. */
+export function levelsIn(region: LaidRegion, { rules }: Plan): readonly WallLevel[] {
+  return isSlanted(region, region.frame.angle) ? [] : wallLevels(coverable(region, region.frame, rules.gap));
+}
+
+/** The name of a run: its row from 1, with a letter where the row is parted. */
+export function runName(row: number, run: number, runs: number): string {
+  return `${row + 1}${runs > 1 ? String.fromCodePoint(97 + (run % 26)) : ''}`;
+}
+
 /** Where a wall inside the row leaves its planks lower, from the left end of the run. */
-function notchesIn(pieces: readonly Piece[], level: WallLevel, row: Row, saying: Saying): readonly string[] {
+export function notchesIn(pieces: readonly Piece[], level: WallLevel, row: Row, saying: Saying): readonly string[] {
   const left = pieces[0]?.u ?? 0;
   const right = Math.max(...pieces.map((piece) => piece.u + piece.length));
   const height = level.side === 'ceiling' ? level.v - row.v : row.v + row.height - level.v;
@@ -88,8 +95,14 @@ function runCells(
   return [side(first), String(whole), side(last), cuts.join('; ')];
 }
 
+/** Where a piece comes from: `keeps` is what is left of a plank begun for it, where more is to come from that. */
+export interface CutSource {
+  readonly fresh: boolean;
+  readonly keeps?: Length;
+}
+
 /** Which planks are begun, and which give more than one piece, in laying order. */
-class CutLedger {
+export class CutLedger {
   readonly #uses = new Map<number, number>();
   readonly #begun = new Set<number>();
 
@@ -101,14 +114,20 @@ class CutLedger {
     }
   }
 
-  /** Says where a piece comes from, and what to keep when more is to come from its plank. */
-  take(piece: Piece, name: string, plan: Plan, saying: Saying): string {
-    if (this.#begun.has(piece.plank)) return GUIDE.rest(name, piece.plank);
+  /** Begins the piece's plank, or goes on with it. */
+  sourceOf(piece: Piece, { plank, rules }: Plan): CutSource {
+    if (this.#begun.has(piece.plank)) return { fresh: false };
     this.#begun.add(piece.plank);
-    const keeps = (this.#uses.get(piece.plank) ?? 0) > 1;
+    if ((this.#uses.get(piece.plank) ?? 0) < 2) return { fresh: true };
     const sides = sidesOfPiece(piece);
     const least = sides ? Math.min(sides.near, sides.far) : piece.length;
-    const left = ticks(plan.plank.length - least - plan.rules.kerf);
-    return GUIDE.fresh(name, piece.plank, keeps ? sayCut(left, saying) : undefined);
+    return { fresh: true, keeps: ticks(plank.length - least - rules.kerf) };
+  }
+
+  /** Says where a piece comes from, and what to keep when more is to come from its plank. */
+  take(piece: Piece, name: string, plan: Plan, saying: Saying): string {
+    const { fresh, keeps } = this.sourceOf(piece, plan);
+    if (!fresh) return GUIDE.rest(name, piece.plank);
+    return GUIDE.fresh(name, piece.plank, keeps === undefined ? undefined : sayCut(keeps, saying));
   }
 }

@@ -101,19 +101,31 @@ function wayOf(frame: number, outline: readonly (readonly [number, number])[]): 
   return zigzag % 90 === 45 ? HERRING.diagonal : HERRING.turned(Math.round(zigzag * 10) / 10);
 }
 
+/** Boards cut alike: one of them, and how it is said. */
+export interface BoardKind {
+  readonly row: readonly [piece: string, make: string];
+  readonly board: HerringBoard;
+  readonly count: number;
+}
+
+/** The kinds of cut boards, the most frequent first. */
+export function boardKinds(boards: readonly HerringBoard[], width: number, saying: Saying): readonly BoardKind[] {
+  const kinds = new Map<string, BoardKind>();
+  for (const board of boards) {
+    if (board.part === 'whole' && !board.shape) continue;
+    const row = [sayBoard(board, width, saying), board.hand ?? ''] as const;
+    const key = row.join(' ');
+    const before = kinds.get(key);
+    kinds.set(key, before ? { ...before, count: before.count + 1 } : { row, board, count: 1 });
+  }
+  return [...kinds.values()].sort((a, b) => b.count - a.count);
+}
+
 /** Pieces to cut, alike ones together. */
 export function cutTables({ plank, rules, regions }: HerringPlan, saying: Saying): readonly Block[] {
   return regions.flatMap(({ name, boards }): readonly Block[] => {
-    const kinds = new Map<string, { readonly row: readonly [string, string]; count: number }>();
-    for (const board of boards) {
-      if (board.part === 'whole' && !board.shape) continue;
-      const row = [sayBoard(board, plank.width, saying), board.hand ?? ''] as const;
-      const kind = kinds.get(row.join(' ')) ?? { row, count: 0 };
-      kind.count++;
-      kinds.set(row.join(' '), kind);
-    }
-    if (kinds.size === 0) return [];
-    const sorted = [...kinds.values()].sort((a, b) => b.count - a.count);
+    const sorted = boardKinds(boards, plank.width, saying);
+    if (sorted.length === 0) return [];
     const rows = sorted.slice(0, MOST_KINDS).map(({ row, count }) => [...row, String(count)]);
     const rest = sorted.slice(MOST_KINDS);
     const more = rest.reduce((sum, { count }) => sum + count, 0);

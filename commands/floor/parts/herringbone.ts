@@ -29,7 +29,7 @@ export async function* answerHerringbone(ask: HerringAsk, context: Context): Asy
     yield laid;
     return;
   }
-  const reply = replyOf(laid, ask, context);
+  const reply = herringReply(laid, ask, context);
   yield reply;
   const pictures = drawHerringbone(laid.plan, sayingOf(ask, context)).map((drawing) => ({
     kind: 'picture' as const,
@@ -39,7 +39,8 @@ export async function* answerHerringbone(ask: HerringAsk, context: Context): Asy
   yield { ...reply, blocks: [...(buy && lay ? [buy, lay] : []), ...pictures, ...blocks] };
 }
 
-async function layHerringAsk(ask: HerringAsk, context: Context): Promise<BoughtHerring | Problems> {
+/** Lays the boards; Problems where they cannot lie so. */
+export async function layHerringAsk(ask: HerringAsk, context: Context): Promise<BoughtHerring | Problems> {
   const { plank, handed = false } = ask.plank;
   const pattern = context.told.get('pattern') ?? ask.pattern.name;
   if (plank.lock === 'click' && !handed) return { problems: [clickInHerringbone(context.told.get('plank') ?? '')] };
@@ -61,7 +62,8 @@ async function layHerringAsk(ask: HerringAsk, context: Context): Promise<BoughtH
   return { plan, home, assumed, purchase, ...priceOf(purchase.cartons, ask, context) };
 }
 
-function replyOf(laid: BoughtHerring, ask: HerringAsk, context: Context): Reply {
+/** The answer for a laid herringbone, without its pictures. */
+export function herringReply(laid: BoughtHerring, ask: HerringAsk, context: Context): Reply {
   const { plan, purchase, cost, said } = laid;
   const saying = sayingOf(ask, context);
   return {

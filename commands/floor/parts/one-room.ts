@@ -2,8 +2,9 @@
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { largestOf } from '../../../src/core/floor/direction.ts';
-import type { Plan } from '../../../src/core/floor/floor.ts';
+import type { LaidRegion, Plan } from '../../../src/core/floor/floor.ts';
 import { drawRoom } from '../../../src/draw/plan.ts';
+import type { Block, Reply } from '../../../src/reply/reply.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { counted, largestTaken, oneRoomHeadline, STEPS } from '../../../src/words/floor.ts';
@@ -12,8 +13,8 @@ import { nextAsks } from './answer.ts';
 import { brokenBlocks } from './broken.ts';
 import { layFacts } from './facts.ts';
 import { guideTables, stepsFor } from './guide.ts';
-import { layAsk, sayingOf, settled } from './laid.ts';
-import { floorResult } from './result.ts';
+import { type LaidFloor, layAsk, sayingOf, settled } from './laid.ts';
+import { floorResult, regionResult } from './result.ts';
 import type { PlanksAsk } from './rules.ts';
 
 /** What `floor layout` reads: `only` names a room; `largest` is the largest. */
@@ -39,13 +40,36 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
     yield { problems: [noSuchRoom(ask.only, names)] };
     return;
   }
+  const reply = roomReply(laid, region, ask, context, guideTables(plan, sayingOf(ask, context)));
+  const told = context.told.get('only') !== undefined || names.length === 1;
+  const others = names.filter((name) => name !== region.name);
+  yield {
+    ...reply,
+    assumed: told ? laid.assumed : [...laid.assumed, largestTaken(region.name, others)],
+    actions: nextAsks(laid.plan, context),
+    data: floorResult(plan, purchase, cost, laid.home),
+  };
+}
+
+/**
+ * One region of a laid floor as an answer of its own: its picture, how it is laid, its guide out of the `tables` of all. The
+ * data are those of the region alone, without what it costs.
+ */
+export function roomReply(
+  laid: LaidFloor,
+  region: LaidRegion,
+  ask: PlanksAsk,
+  context: Context,
+  tables: readonly Block[],
+): Reply {
+  const { plan } = laid;
   const saying = sayingOf(ask, context);
   const alone: Plan = { ...plan, regions: [region], broken: plan.broken.filter((one) => one.region === region.name) };
   const own = region.rooms?.map(({ name }) => name) ?? [region.name];
   const doorways = laid.home.doorways.filter(({ rooms }) => rooms.some((room) => own.includes(room)));
   const pieces = region.rows.flatMap((row) => row.pieces);
   const planks = new Set(pieces.map(({ plank }) => plank)).size;
-  yield {
+  return {
     headline: oneRoomHeadline(
       region.name,
       counted(region.rows.length, 'row'),
@@ -57,22 +81,13 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
       layFacts({ ...laid, plan: alone, home: { ...laid.home, doorways } }, [], saying),
       ...brokenBlocks(alone, saying),
       { kind: 'steps', title: STEPS.title, steps: stepsFor(plan) },
-      ...guideTables(plan, saying).filter((_, i) => plan.regions[i] === region),
+      ...tables.filter((_, i) => plan.regions[i] === region),
     ],
-    assumed:
-      context.told.get('only') === undefined && names.length > 1
-        ? [
-            ...laid.assumed,
-            largestTaken(
-              region.name,
-              names.filter((name) => name !== region.name),
-            ),
-          ]
-        : laid.assumed,
+    assumed: laid.assumed,
     cautions: worded(cautionsFor('laying')),
     sources: [],
-    actions: nextAsks(plan, context),
+    actions: [],
     audience: 'asker',
-    data: floorResult(plan, purchase, cost, laid.home),
+    data: regionResult(alone),
   };
 }

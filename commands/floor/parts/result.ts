@@ -56,3 +56,10 @@ export function floorResult(plan: Plan, purchase: Purchase, cost: Cost | undefin
       : {}),
   };
 }
+
+/** Result data of kind `floor` of some regions alone: how they are laid, and nothing of what the whole floor takes or costs. */
+export type RegionResult = Pick<FloorResult, 'kind' | 'ticksPerInch' | 'plank' | 'rules' | 'regions' | 'broken'>;
+
+export function regionResult({ plank, rules, regions, broken }: Plan): RegionResult {
+  return { kind: 'floor', ticksPerInch: TICKS_PER_INCH, plank, rules, regions, broken };
+}

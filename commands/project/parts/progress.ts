@@ -7,7 +7,7 @@ import { LIMITS } from '../../../src/project/limits.ts';
 import { isPast, type RoomProgress } from '../../../src/project/progress.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope } from '../../../src/project/room.ts';
-import type { Result } from '../../../src/reply/reply.ts';
+import type { Reply, Result } from '../../../src/reply/reply.ts';
 import type { Stage } from '../../../src/reply/stage.ts';
 import { cautionsFor, type Task } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
@@ -47,7 +47,7 @@ export async function answerProgress(ask: ProgressAsk, context: Context): Promis
     zone,
   );
   if (!told) return { problems: [PROGRESS_PROBLEMS.unread(ask.do, `done tear-out ${rooms[0] ?? ''}`)] };
-  if (told.state === 'show') return replyOf(project, told.rooms, undefined, context);
+  if (told.state === 'show') return progressReply(project, told.rooms, undefined, context);
   const made = markingOf(told, ask.do, rooms, project.stages, now, acclimation(project));
   if ('problem' in made) return { problems: [made.problem] };
   const done = await changeHere(context, 'tick', ({ stages }) => ({
@@ -55,7 +55,7 @@ export async function answerProgress(ask: ProgressAsk, context: Context): Promis
     said: sayMarking(made, zone).slice(0, LIMITS.note),
     result: undefined,
   }));
-  return 'problems' in done ? done : replyOf(done.project, [], made, context);
+  return 'problems' in done ? done : progressReply(done.project, [], made, context);
 }
 
 /** Hours of acclimation, where they are picked. */
@@ -70,7 +70,13 @@ function sayMarking({ rooms, stages, state, since, until }: Marking, zone: strin
   return PROGRESS.change(rooms, stages, PROGRESS.states[state], when);
 }
 
-function replyOf(project: Project, only: readonly string[], made: Marking | undefined, context: Context): Outcome {
+/** Where rooms stand, some of them where only those are meant, behind what was marked. */
+export function progressReply(
+  project: Project,
+  only: readonly string[],
+  made: Marking | undefined,
+  context: Context,
+): Reply {
   const zone = hostZone();
   const now = context.now();
   const all = roomsProgress(project, now);

@@ -69,7 +69,7 @@ function givenBy(ask: string, outcome: Outcome): Given {
 }
 
 /** The command of an ask, as it was written for it. */
-function nameOf(ask: string): string {
+export function nameOf(ask: string): string {
   return ask.split(' ').slice(0, 2).join(' ');
 }
 

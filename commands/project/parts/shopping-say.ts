@@ -62,7 +62,8 @@ export function listBlocks(
   ];
 }
 
-function sayLeft(one: Tally, habits: Habits): string {
+/** What is left to buy of a thing. */
+export function sayLeft(one: Tally, habits: Habits): string {
   const what = sayAmount(one, one.left, habits);
   const cost = costOf(one);
   const price = cost === undefined || !one.price ? undefined : sayMoney(cents(cost), one.price.currency, habits);

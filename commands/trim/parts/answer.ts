@@ -97,6 +97,7 @@ function replyOf(
         })),
         pieces,
         glueUp,
+        units: saying.units,
       },
       plan,
     ),

@@ -102,8 +102,16 @@ function replyOf(
         endTrim: ask['end-trim'],
         thickness: 0,
         walls: edges.map(({ name, length }) => ({ name, length, corners: [90, 90] })),
-        pieces: edges.map(({ name, length }) => ({ id: name, wall: name, length, left: SQUARE, right: SQUARE })),
+        pieces: edges.map(({ name, length, profile }) => ({
+          id: name,
+          wall: name,
+          length,
+          left: SQUARE,
+          right: SQUARE,
+          profile: sayProfile(profile),
+        })),
         glueUp: [],
+        units: saying.units,
       },
       {
         sticks: plans.flatMap(({ plan }) => plan.sticks),

@@ -3,6 +3,7 @@
 import { type Length, TICKS_PER_INCH } from '../../../src/core/length.ts';
 import type { Cut } from '../../../src/core/trim/corner.ts';
 import type { Stick, StickPlan } from '../../../src/core/trim/stick-task.ts';
+import type { Units } from '../../../src/measure/reading.ts';
 import type { ToldStock } from '../../../src/measure/stock.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 
@@ -13,6 +14,8 @@ import type { Result } from '../../../src/reply/reply.ts';
 export interface TrimResult extends Result {
   readonly kind: 'trim';
   readonly ticksPerInch: number;
+  /** How its lengths are said. */
+  readonly units: Units;
   readonly kerf: number;
   readonly endTrim: number;
   readonly thickness: number;
@@ -28,6 +31,8 @@ export interface TrimResult extends Result {
     readonly length: number;
     readonly left: Cut;
     readonly right: Cut;
+    /** In words, for pieces of several profiles. */
+    readonly profile?: string;
   }[];
   readonly sticks: readonly Stick[];
   readonly glueUp: readonly string[];
@@ -42,6 +47,7 @@ export interface TrimParts extends Pick<TrimResult, 'walls' | 'pieces' | 'glueUp
   readonly kerf: Length;
   readonly endTrim: Length;
   readonly thickness: number;
+  readonly units: Units;
 }
 
 export function trimResult(parts: TrimParts, { sticks, cents, bound, proven }: StickPlan): TrimResult {
@@ -49,6 +55,7 @@ export function trimResult(parts: TrimParts, { sticks, cents, bound, proven }: S
   return {
     kind: 'trim',
     ticksPerInch: TICKS_PER_INCH,
+    units: parts.units,
     kerf: parts.kerf,
     endTrim: parts.endTrim,
     thickness: parts.thickness,
@@ -58,7 +65,14 @@ export function trimResult(parts: TrimParts, { sticks, cents, bound, proven }: S
       ...(have !== undefined && { have }),
     })),
     walls: parts.walls,
-    pieces: parts.pieces.map(({ id, wall, length, left, right }) => ({ id, wall, length, left, right })),
+    pieces: parts.pieces.map(({ id, wall, length, left, right, profile }) => ({
+      id,
+      wall,
+      length,
+      left,
+      right,
+      ...(profile !== undefined && { profile }),
+    })),
     sticks,
     glueUp: parts.glueUp,
     cents: priced ? cents : 0,

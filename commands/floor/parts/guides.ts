@@ -1,0 +1,72 @@
+/** The laying guides of all rooms told, each an answer of its own, with what is cut for each. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { SawPiece } from '../../../src/reply/job-sheet.ts';
+import type { Need } from '../../../src/reply/need.ts';
+import type { Reply, Result } from '../../../src/reply/reply.ts';
+import { GUIDES } from '../../../src/words/job-sheet.ts';
+import { guideTables } from './guide.ts';
+import type { HerringResult } from './herringbone-result.ts';
+import { layAsk, sayingOf, settled } from './laid.ts';
+import { floorNeeds } from './needs.ts';
+import { roomReply } from './one-room.ts';
+import { type FloorResult, floorResult } from './result.ts';
+import type { PlanksAsk } from './rules.ts';
+import { plankPieces } from './saw-planks.ts';
+
+/** The guide of one region: the rooms that it is made of, and what is cut for it. */
+export interface Guide {
+  readonly room: string;
+  readonly rooms: readonly string[];
+  readonly reply: Reply;
+  readonly pieces: readonly SawPiece[];
+}
+
+/** Result data of kind `guides`. */
+export interface GuidesResult extends Result {
+  readonly kind: 'guides';
+  readonly floor: FloorResult | HerringResult;
+  readonly guides: readonly Guide[];
+}
+
+/** The guides of a floor in rows. */
+export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Outcome> {
+  const first = await layAsk(ask, context);
+  if ('problems' in first) return first;
+  const laid = await settled(first, ask, context);
+  const { plan, purchase, cost, home } = laid;
+  const saying = sayingOf(ask, context);
+  const tables = guideTables(plan, saying);
+  const pieces = plankPieces(plan, saying);
+  const guides = plan.regions.map(
+    (region, i): Guide => ({
+      room: region.name,
+      rooms: region.rooms?.map(({ name }) => name) ?? [region.name],
+      reply: roomReply(laid, region, ask, context, tables),
+      pieces: pieces[i] ?? [],
+    }),
+  );
+  return guidesReply(guides, floorResult(plan, purchase, cost, home), laid.assumed, floorNeeds(laid, ask));
+}
+
+/** Guides as one answer. */
+export function guidesReply(
+  guides: readonly Guide[],
+  floor: FloorResult | HerringResult,
+  assumed: readonly string[],
+  needs: readonly Need[],
+): Reply {
+  const data: GuidesResult = { kind: 'guides', floor, guides };
+  const [first] = guides;
+  return {
+    headline: GUIDES.headline(guides.map(({ room }) => room)),
+    blocks: guides.map(({ reply }) => ({ kind: 'text', text: reply.headline })),
+    assumed,
+    cautions: first?.reply.cautions ?? [],
+    sources: first?.reply.sources ?? [],
+    actions: [],
+    audience: 'asker',
+    data,
+    needs,
+  };
+}

@@ -1,0 +1,81 @@
+/** The guides of a herringbone floor, room by room, with the boards to cut, alike ones together. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { HerringPlan, HerringRegion } from '../../../src/core/herringbone/herringbone.ts';
+import { ticks } from '../../../src/core/length.ts';
+import { drawHerringbone } from '../../../src/draw/herringbone-sheet.ts';
+import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import type { SawPiece } from '../../../src/reply/job-sheet.ts';
+import type { Reply } from '../../../src/reply/reply.ts';
+import { HERRING_DRAWING, HERRING_STEPS } from '../../../src/words/herringbone.ts';
+import { SHAPE } from '../../../src/words/piece.ts';
+import { SAW } from '../../../src/words/saw.ts';
+import { guidesReply } from './guides.ts';
+import { type HerringAsk, herringReply, layHerringAsk } from './herringbone.ts';
+import { type BoughtHerring, boardKinds, cutTables, fieldFacts } from './herringbone-facts.ts';
+import { herringResult } from './herringbone-result.ts';
+import { sayingOf } from './laid.ts';
+import { floorNeeds } from './needs.ts';
+import { sawEnd } from './saw-planks.ts';
+
+export async function answerHerringGuides(ask: HerringAsk, context: Context): Promise<Outcome> {
+  const laid = await layHerringAsk(ask, context);
+  if ('problems' in laid) return laid;
+  const { plan, purchase, cost, home } = laid;
+  const saying = sayingOf(ask, context);
+  const whole = herringReply(laid, ask, context);
+  const drawings = drawHerringbone(plan, saying);
+  const guides = plan.regions.map((region, i) => {
+    const drawing = drawings[i];
+    const reply = regionReply(region, laid, whole, saying);
+    return {
+      room: region.name,
+      rooms: region.rooms?.map(({ name }) => name) ?? [region.name],
+      reply: drawing ? { ...reply, blocks: [{ kind: 'picture', drawing } as const, ...reply.blocks] } : reply,
+      pieces: piecesOf(region, plan, saying),
+    };
+  });
+  return guidesReply(guides, herringResult(plan, purchase, cost, home), laid.assumed, floorNeeds({ plan }, ask));
+}
+
+function regionReply(region: HerringRegion, laid: BoughtHerring, whole: Reply, saying: Saying): Reply {
+  const { plan, home } = laid;
+  const alone: HerringPlan = { ...plan, regions: [region] };
+  const own = region.rooms?.map(({ name }) => name) ?? [region.name];
+  const doorways = home.doorways.filter(({ rooms }) => rooms.some((room) => own.includes(room)));
+  const cut = region.boards.filter(({ part, shape }) => part !== 'whole' || shape).length;
+  const { count: _count, cost: _cost, ...data } = herringResult(alone, laid.purchase, undefined);
+  return {
+    ...whole,
+    headline: HERRING_DRAWING.headline(region.name, region.boards.length, cut),
+    blocks: [
+      fieldFacts({ ...laid, plan: alone, home: { ...home, doorways } }, saying),
+      {
+        kind: 'steps',
+        title: HERRING_STEPS.title,
+        steps: plan.rules.handed ? HERRING_STEPS.handed : HERRING_STEPS.none,
+      },
+      ...cutTables(alone, saying),
+    ],
+    actions: [],
+    needs: [],
+    data,
+  };
+}
+
+function piecesOf({ name, boards }: HerringRegion, { plank }: HerringPlan, saying: Saying): readonly SawPiece[] {
+  return boardKinds(boards, plank.width, saying).map(({ row: [said, make], board, count }, i) => ({
+    no: i + 1,
+    of: 'plank',
+    room: name,
+    place: SAW.atWall,
+    what: make === '' ? SAW.board : SAW.boardMake(make),
+    ...(count > 1 && { count }),
+    length: sayCut(ticks(board.length), saying),
+    ticks: board.length,
+    left: sawEnd(board, 'left', saying, SHAPE.alone),
+    right: sawEnd(board, 'right', saying, SHAPE.alone),
+    from: SAW.boards,
+    ...(board.shape && { note: said }),
+  }));
+}

@@ -1,0 +1,31 @@
+/** Whole answers to the asks of a project as it is, worked out once however often its sheets are looked at. */
+
+import type { Asked, Context } from '../../../src/bot/command.ts';
+import type { Project } from '../../../src/project/project.ts';
+
+/** Answers with their pictures are large: those of a few projects at a time. */
+const MOST_KNOWN = 24;
+
+const known = new Map<string, Promise<Asked>>();
+
+/** What answers are filled from: another project, or the same changed, gives others. */
+export async function filledFrom(project: Project, context: Context): Promise<string> {
+  const settings = (await context.desk?.person())?.settings;
+  return JSON.stringify([project.name, project.rooms, project.picks, settings, context.habits]);
+}
+
+/** Asks as `context.ask` does; what was asked of the same project lately is not worked out again. */
+export async function asksOnce(project: Project, context: Context): Promise<Context['ask']> {
+  const from = await filledFrom(project, context);
+  return (line) => {
+    const key = `${from}\n${line}`;
+    const asked = known.get(key) ?? context.ask(line);
+    // What was looked at last goes last.
+    known.delete(key);
+    known.set(key, asked);
+    asked.catch(() => known.delete(key));
+    const [oldest] = known.keys();
+    if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);
+    return asked;
+  };
+}

@@ -1,0 +1,52 @@
+/** What of a project can be ticked off, each with the line that ticks it and the one that takes it back. */
+
+import type { Habits } from '../../../src/measure/reading.ts';
+import { isPast, type RoomProgress } from '../../../src/project/progress.ts';
+import type { Shopping } from '../../../src/project/shopping.ts';
+import type { Tally } from '../../../src/project/shopping-left.ts';
+import type { Tick } from '../../../src/reply/job-sheet.ts';
+import { STAGE_IN } from '../../../src/words/progress.ts';
+import { STAGE_NAMES } from '../../../src/words/shopping.ts';
+import { sayAmount, sayLeft, typeable } from './shopping-say.ts';
+
+/** Everything on the list: what is left to buy, and what is bought. */
+export function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, habits: Habits): readonly Tick[] {
+  return tallies
+    .filter(({ left, bought }) => left > 0 || bought > 0)
+    .map((one) => {
+      const ticked = one.left === 0;
+      const last = shopping.bought.filter(({ item }) => item === one.item).at(-1);
+      const name = typeable(one.label);
+      return {
+        key: one.item,
+        label: ticked ? `${one.label}: ${sayAmount(one, boughtPackages(one), habits)}` : sayLeft(one, habits),
+        group: STAGE_NAMES[one.stage],
+        ticked,
+        ...(ticked && last && { at: last.at }),
+        ask: `project shopping bought all ${name}`,
+        undo: `project shopping not bought ${name}`,
+      };
+    });
+}
+
+function boughtPackages({ bought, package: sold }: Tally): number {
+  return sold ? Math.round(bought / sold.size) : bought;
+}
+
+/** Every stage of every room. */
+export function stageTicks(rooms: readonly RoomProgress[]): readonly Tick[] {
+  return rooms.flatMap(({ room, stages }) =>
+    stages.map((one) => {
+      const ticked = isPast(one);
+      return {
+        key: `${room}/${one.stage}`,
+        label: STAGE_IN[one.stage],
+        group: room,
+        ticked,
+        ...(ticked && one.mark && { at: one.mark.at }),
+        ask: `project progress done ${one.stage} ${room}`,
+        undo: `project progress undo ${one.stage} ${room}`,
+      };
+    }),
+  );
+}

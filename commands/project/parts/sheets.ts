@@ -1,0 +1,89 @@
+/** A project's answers gathered as sheets: shopping, tear-out, checklist, and for each room its laying guide and its cuts. */
+
+import type { Context } from '../../../src/bot/command.ts';
+import { hostZone } from '../../../src/measure/zone.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { sameName } from '../../../src/project/room.ts';
+import type { JobSheet, SheetKey, Sheets } from '../../../src/reply/job-sheet.ts';
+import { SHEETS } from '../../../src/words/job-sheet.ts';
+import { isFillNote } from '../../../src/words/project-fill.ts';
+import { asksOnce } from './asked-once.ts';
+import { progressReply } from './progress.ts';
+import { roomsProgress } from './progress-say.ts';
+import { asksOf, type Here, replyOr, type Wanted } from './sheet-asks.ts';
+import { cutsSheets, guideSheet, guidesOf, trimPieces } from './sheet-rooms.ts';
+import { shoppingTicks, stageTicks } from './sheet-ticks.ts';
+import { answerShopping } from './shopping.ts';
+import { listOf, talliesOf } from './shopping-lines.ts';
+
+/** Sheets, and in words what could not be put on them. */
+export interface Gathered {
+  readonly data: Sheets;
+  readonly missing: readonly string[];
+}
+
+/** Asks what is wanted, as the asker would. */
+export async function gatherSheets(project: Project, wanted: Wanted, context: Context): Promise<Gathered> {
+  const missing: string[] = [];
+  const wants = (key: SheetKey): boolean => wanted.key === undefined || wanted.key === key;
+  const here = { project, wanted, context, missing, ask: await asksOnce(project, context) };
+  const sheets: JobSheet[] = [];
+  if (wants('shopping') && wanted.room === undefined) sheets.push(...(await shoppingSheet(here)));
+  if (wants('tearout') && wanted.room === undefined) sheets.push(...(await tearoutSheets(here)));
+  if (wants('checklist')) sheets.push(...checklistSheet(here));
+  if (wants('guide') || wants('cuts')) {
+    const guides = await guidesOf(here);
+    const names = project.rooms.map(({ name }) => name);
+    if (wants('guide')) sheets.push(...guides.map((guide) => guideSheet(guide, names)));
+    if (wants('cuts')) sheets.push(...cutsSheets(guides, await trimPieces(here), wanted.room));
+  }
+  const { units } = context.habits;
+  const data: Sheets = {
+    kind: 'sheets',
+    project: project.name,
+    made: context.now(),
+    units,
+    zone: hostZone(),
+    sheets: sheets.map(handedOn),
+  };
+  return { data, missing };
+}
+
+async function shoppingSheet({ project, context, missing }: Here): Promise<readonly JobSheet[]> {
+  const outcome = await answerShopping({ do: 'list', by: 'stage' }, context);
+  const reply = replyOr(outcome, 'project shopping', missing);
+  if (!reply) return [];
+  const tallies = talliesOf(await listOf(project, context), project);
+  const ticks = shoppingTicks(tallies, project.shopping, context.habits);
+  return [{ key: 'shopping', title: SHEETS.titles.shopping, reply, ticks }];
+}
+
+async function tearoutSheets(here: Here): Promise<readonly JobSheet[]> {
+  const asks = asksOf(here, 'prep tearout');
+  const sheets: JobSheet[] = [];
+  for (const line of asks) {
+    const reply = replyOr((await here.ask(line)).outcome, line, here.missing);
+    const rooms = here.project.rooms.filter(({ name }) => line.includes(name)).map(({ name }) => name);
+    const title =
+      asks.length > 1 && rooms.length > 0 ? SHEETS.of(SHEETS.titles.tearout, rooms.join(', ')) : SHEETS.titles.tearout;
+    if (reply) sheets.push({ key: 'tearout', title, reply });
+  }
+  return sheets;
+}
+
+function checklistSheet({ project, wanted, context }: Here): readonly JobSheet[] {
+  const { room } = wanted;
+  const rooms = roomsProgress(project, context.now()).filter((one) => room === undefined || sameName(one.room, room));
+  if (rooms.length === 0) return [];
+  const names = rooms.map((one) => one.room);
+  const reply = progressReply(project, names, undefined, context);
+  const title = room === undefined ? SHEETS.titles.checklist : SHEETS.of(SHEETS.titles.checklist, room);
+  return [{ key: 'checklist', ...(room !== undefined && { room }), title, reply, ticks: stageTicks(rooms) }];
+}
+
+/** A sheet as others read it: without what is offered to the asker, and without where the ask was filled from. */
+function handedOn(sheet: JobSheet): JobSheet {
+  const { needs: _needs, ...reply } = sheet.reply;
+  const assumed = reply.assumed.filter((line) => !isFillNote(line));
+  return { ...sheet, reply: { ...reply, assumed, actions: [] } };
+}
