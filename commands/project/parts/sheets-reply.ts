@@ -3,7 +3,7 @@
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
 import { SHEETS } from '../../../src/words/job-sheet.ts';
-import { projectHere } from './project-here.ts';
+import { projectHere } from './at-desk.ts';
 import type { Wanted } from './sheet-asks.ts';
 import { type Gathered, gatherSheets } from './sheets.ts';
 
