@@ -17,9 +17,18 @@ export async function sayGone(came: Came, desk: Desk): Promise<void> {
   await desk.wire.respond(came, wordOf(CHAT.gone(how)), { ephemeral: came.ephemeral, update: false }, false);
 }
 
+/** Says that nothing is taken up just now, or that what was begun is not finished. Never rejects. */
+export function sayRestarting(came: Came, desk: Desk): Promise<void> {
+  return sayTo(came, desk, CHAT.restarting);
+}
+
 /** Tells the asker of a fault by whichever way is still open; where none is, the log has it. Never rejects. */
-export async function sayFaultTo(came: Came, desk: Desk, reference: string, cause: unknown): Promise<void> {
-  const word = wordOf(sayFault(reference, cause instanceof Outage));
+export function sayFaultTo(came: Came, desk: Desk, reference: string, cause: unknown): Promise<void> {
+  return sayTo(came, desk, sayFault(reference, cause instanceof Outage));
+}
+
+async function sayTo(came: Came, desk: Desk, text: string): Promise<void> {
+  const word = wordOf(text);
   try {
     await desk.wire.respond(came, word, { ephemeral: came.ephemeral, update: false }, false);
   } catch {

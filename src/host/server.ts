@@ -2,8 +2,10 @@
 
 import type { Server } from 'node:http';
 import { serve } from '@hono/node-server';
-import { Hono } from 'hono';
+import { type Context, Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
+import { matchedRoutes } from 'hono/route';
+import { asRequest } from '../bot/request.ts';
 
 /** What a platform answers at a path; `*` at its end takes everything below. */
 export interface Route {
@@ -15,9 +17,21 @@ export interface Route {
 /** Bytes of a body that any route reads; platforms send far less. */
 const LARGEST_BODY = 1024 * 1024;
 
+/** Told of each request that was answered: by its route's pattern, never by its path. */
+export type Answered = (route: string, method: string, status: number, milliseconds: number) => void;
+
 /** The server's answers, without a port: a fault in a route is told to `fault` and answered with 500. */
-export function routed(routes: readonly Route[], fault: (cause: unknown) => void): Hono {
+export function routed(routes: readonly Route[], fault: (cause: unknown) => void, answered?: Answered): Hono {
   const app = new Hono();
+  app.use((_, next) => asRequest(next));
+  if (answered)
+    app.use(async (context, next) => {
+      const began = performance.now();
+      await next();
+      const { method } = context.req;
+      const known = ['GET', 'HEAD', 'POST'].includes(method) ? method : 'OTHER';
+      answered(patternOf(routes, context), known, context.res.status, performance.now() - began);
+    });
   app.use(bodyLimit({ maxSize: LARGEST_BODY, onError: (context) => context.text('Too large.', 413) }));
   for (const { method, path, handle } of routes) app.on(method, path, (context) => handle(context.req.raw));
   app.notFound((context) => context.text('Not found.', 404));
@@ -28,18 +42,26 @@ export function routed(routes: readonly Route[], fault: (cause: unknown) => void
   return app;
 }
 
+/** The pattern that the request was routed by; `/*` for none of ours. */
+function patternOf(routes: readonly Route[], context: Context): string {
+  const matched = new Set(matchedRoutes(context).map(({ path }) => path));
+  return routes.find(({ path }) => matched.has(path))?.path ?? '/*';
+}
+
 /** A server that listens; `port` is the one taken where 0 was asked. */
 export interface Listening {
   readonly port: number;
   /** Takes no more, lets what runs finish, and resolves when all is done. */
   close(): Promise<void>;
+  /** Ends what runs as well. */
+  cut(): void;
 }
 
 /** Listens. Rejects when the port is taken or not allowed. */
 export function listen(app: Hono, where: { readonly host: string; readonly port: number }): Promise<Listening> {
   return new Promise((resolve, reject) => {
     const server = serve({ fetch: app.fetch, hostname: where.host, port: where.port }, ({ port }) =>
-      resolve({ port, close: () => closed(server) }),
+      resolve({ port, close: () => closed(server), cut: () => server.closeAllConnections() }),
     ) as Server;
     server.once('error', reject);
     // A sender that dribbles must not hold a connection for good.
@@ -50,7 +72,13 @@ export function listen(app: Hono, where: { readonly host: string; readonly port:
 
 function closed(server: Server): Promise<void> {
   return new Promise((resolve, reject) => {
-    server.close((cause) => (cause ? reject(cause) : resolve()));
+    // A connection that is kept open is idle only once its last answer is out.
+    const sweep = setInterval(() => server.closeIdleConnections(), 50);
+    server.close((cause) => {
+      clearInterval(sweep);
+      if (cause) reject(cause);
+      else resolve();
+    });
     server.closeIdleConnections();
   });
 }

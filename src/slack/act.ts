@@ -43,6 +43,7 @@ export async function firstTime({ id, repeated }: Deed, ports: SlackPorts): Prom
 /** Acts once; what goes wrong is told to whoever runs the bot and, by its reference, to the asker. Never rejects. */
 export async function act(deed: Deed, party: Party, ports: SlackPorts, work: () => Promise<unknown>): Promise<void> {
   if (!(await firstTime(deed, ports))) return;
+  ports.acting.add(party);
   try {
     await work();
   } catch (cause) {
@@ -53,5 +54,7 @@ export async function act(deed: Deed, party: Party, ports: SlackPorts, work: () 
     } catch (again) {
       ports.fault(reference, again);
     }
+  } finally {
+    ports.acting.delete(party);
   }
 }

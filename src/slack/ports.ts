@@ -18,6 +18,8 @@ export interface SlackPorts {
   isFresh(id: string): boolean;
   /** Takes work that nobody waits for, and sees that it is done before the end. */
   later(work: Promise<unknown>): void;
+  /** Those whose deeds are acted on at this moment. */
+  readonly acting: Set<Party>;
   /** What is being kept under an id at this moment: a button may be pressed before the store is done. */
   readonly keeping: Map<string, Promise<void>>;
   /** Whether the asker has a project in use, whose rooms and picks fill what is not told. */
@@ -33,7 +35,7 @@ export interface SlackPorts {
 }
 
 /** What main hands in; the rest is made at the start. */
-export type SlackParts = Omit<SlackPorts, 'isFresh' | 'later' | 'keeping'>;
+export type SlackParts = Omit<SlackPorts, 'isFresh' | 'later' | 'keeping' | 'acting'>;
 
 /** Whoever did something in Slack, with what is needed to answer. */
 export interface Party {

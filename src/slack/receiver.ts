@@ -26,7 +26,10 @@ export class FetchReceiver implements Receiver {
 
   async start(): Promise<void> {}
 
-  async stop(): Promise<void> {}
+  /** From now on nothing is acknowledged: Slack sends it again, to another process or to the next one. */
+  async stop(): Promise<void> {
+    this.#app = undefined;
+  }
 
   /** Answers a request as soon as a listener has acknowledged it; what the listener does then goes on behind it. */
   readonly handle = async (request: Request): Promise<Response> => {

@@ -5,6 +5,7 @@ import { InstallProvider } from '@slack/oauth';
 import { freshIds } from '../bot/fresh-ids.ts';
 import { inTurn } from '../bot/in-turn.ts';
 import { asRequest } from '../bot/request.ts';
+import { CHAT } from '../words/chat.ts';
 import { type Installations, installationsIn } from './installations.ts';
 import { installPages, type Page } from './oauth.ts';
 import type { SlackParts, SlackPorts } from './ports.ts';
@@ -12,50 +13,21 @@ import { receive } from './receive.ts';
 import { FetchReceiver } from './receiver.ts';
 import { EVENTS_PATH } from './register.ts';
 import { sealOf } from './seal.ts';
-
-/** What whoever runs the bot has told of their Slack app; empty texts are not told. */
-export interface SlackSettings {
-  readonly botToken: string;
-  readonly appToken: string;
-  readonly signingSecret: string;
-  readonly clientId: string;
-  readonly clientSecret: string;
-  readonly stateSecret: string;
-  readonly key: string;
-  /** Where Slack's API is; Slack's own without it. */
-  readonly api?: string;
-}
+import { tell } from './send.ts';
+import { type SlackSettings, slackLacks } from './told.ts';
 
 /** A Slack app that runs. */
 export interface RunningSlack {
   /** What the HTTP server answers for it; nothing in Socket Mode without OAuth. */
   readonly pages: readonly Page[];
+  /** Whether events reach it: by HTTP they do while the server listens. */
+  connected(): boolean;
   /** Takes nothing more, and resolves when what was begun is answered. */
   stop(): Promise<void>;
 }
 
-/** Whether anything of Slack was told. */
-export function slackIsTold(settings: SlackSettings): boolean {
-  const { botToken, appToken, signingSecret, clientId } = settings;
-  return [botToken, appToken, signingSecret, clientId].some((told) => told !== '');
-}
-
-/** What is missing to start, each as a line; none when it can start. */
-export function slackLacks(settings: SlackSettings): readonly string[] {
-  const { botToken, appToken, signingSecret, clientId, clientSecret, stateSecret, key } = settings;
-  const lacks: string[] = [];
-  if (appToken === '' && signingSecret === '') {
-    lacks.push('FLOORHAND_SLACK_APP_TOKEN (Socket Mode) or FLOORHAND_SLACK_SIGNING_SECRET (HTTP)');
-  }
-  if (botToken === '') {
-    const oauth = { CLIENT_ID: clientId, CLIENT_SECRET: clientSecret, STATE_SECRET: stateSecret };
-    const missing = Object.entries(oauth).flatMap(([name, told]) => (told === '' ? [`FLOORHAND_SLACK_${name}`] : []));
-    if (missing.length === 3) lacks.push('FLOORHAND_SLACK_BOT_TOKEN, or what several workspaces need');
-    lacks.push(...missing);
-    if (key === '') lacks.push('FLOORHAND_KEY, which seals the tokens of workspaces');
-  }
-  return lacks;
-}
+/** Milliseconds that what was begun has to be answered once no more is taken. */
+const LONGEST_END = 6_000;
 
 /** Starts. Rejects when something is missing, a key is none, or Slack refuses the token. */
 export async function startSlack(settings: SlackSettings, parts: SlackParts): Promise<RunningSlack> {
@@ -67,7 +39,7 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
     void work.finally(() => begun.delete(work)).catch(() => undefined);
   };
   const answer = inTurn(parts.answer, parts.wait);
-  const ports: SlackPorts = { ...parts, answer, isFresh: freshIds(), later, keeping: new Map() };
+  const ports: SlackPorts = { ...parts, answer, isFresh: freshIds(), later, keeping: new Map(), acting: new Set() };
   const logger = loggerOf(ports);
   const clientOptions: webApi.WebClientOptions = {
     logger,
@@ -79,8 +51,19 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
   const installer = installations && installerOf(settings, installations, clientOptions, logger);
   const http =
     settings.signingSecret !== '' ? new FetchReceiver({ ...ports, signingSecret: settings.signingSecret }) : undefined;
-  const receiver =
-    http ?? new SocketModeReceiver({ appToken: settings.appToken, logger, installerOptions: { clientOptions } });
+  const socket = () =>
+    new SocketModeReceiver({ appToken: settings.appToken, logger, installerOptions: { clientOptions } });
+  const receiver = http ?? socket();
+  let live = false;
+  if (receiver instanceof SocketModeReceiver) {
+    receiver.client.on('connected', () => {
+      live = true;
+    });
+    for (const lost of ['reconnecting', 'disconnected', 'close'])
+      receiver.client.on(lost, () => {
+        live = false;
+      });
+  }
   const app = new App({
     receiver,
     logger,
@@ -107,9 +90,12 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
       ...(http ? [{ method: 'POST' as const, path: EVENTS_PATH, handle: http.handle }] : []),
       ...(installer ? installPages(installer) : []),
     ],
+    connected: () => http !== undefined || live,
     stop: async () => {
       await app.stop();
-      await Promise.allSettled(begun);
+      await Promise.race([Promise.allSettled(begun), ports.wait(LONGEST_END)]);
+      // What Slack was told of as heard it does not send again.
+      await Promise.allSettled([...ports.acting].map((party) => tell(CHAT.restarting, party, ports)));
     },
   };
 }

@@ -17,6 +17,7 @@ const WORKER = fileURLToPath(
 );
 
 let pool: Piscina | undefined;
+let replaced = 0;
 
 function workers(): Piscina {
   pool ??= new Piscina({
@@ -49,7 +50,10 @@ export async function* answersFrom<T>(task: Task): AsyncGenerator<T> {
   };
   workers()
     .run({ task, port: port2 }, { name: 'solve', transferList: [port2], signal })
-    .then(end, () => end());
+    .then(end, () => {
+      replaced += 1;
+      end();
+    });
   try {
     for (;;) {
       const next = found.shift();
@@ -77,6 +81,12 @@ export async function lastAnswerFrom<T>(task: Task): Promise<T> {
 /** The threads that run now. */
 export function workerThreads(): readonly Worker[] {
   return pool?.threads ?? [];
+}
+
+/** Tasks worked on and waiting, and workers ended for their time or memory so far. */
+export function taskFigures(): { readonly working: number; readonly waiting: number; readonly replaced: number } {
+  const idle = pool?.idleThreads ?? 0;
+  return { working: workerThreads().length - idle, waiting: pool?.queueSize ?? 0, replaced };
 }
 
 /** Ends all workers; a later task starts them again. */

@@ -34,6 +34,7 @@ export const CHAT = {
     `${more} more ${more === 1 ? 'picture is' : 'pictures are'} behind the laying guide of each room.`,
   notDrawn: (title: string) => `“${title}” could not be drawn; the figures stand.`,
   tooLarge: (title: string) => `“${title}” is too large to send here.`,
+  restarting: 'The bot is being started again, and this was not finished. Ask again in a minute.',
   working: 'Still being worked on: this answer is replaced when it is whole.',
   missed: 'An earlier answer did not reach you; here it is.',
   menu: 'Work out quantities',

@@ -50,7 +50,8 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     rooms: ['src/bot/ports.ts', 'src/bot/request.ts'],
     packages: ['zod', 'hono', '@hono/node-server', 'fastest-levenshtein', 'pino', 'prom-client', 'node:*'],
   },
-  main: { rooms: ALL, packages: ['node:*'] },
+  wiring: { rooms: ALL, packages: ['node:*'] },
+  main: { rooms: [...ALL, 'wiring'], packages: ['node:*'] },
   bench: {
     rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/', 'tests/slack/'],
     packages: ['lmdb', 'pg', '@keyv/redis', 'discord.js', '@slack/bolt', 'node:*'],

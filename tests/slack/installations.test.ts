@@ -5,7 +5,8 @@ import type { Installation } from '@slack/oauth';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type Installations, installationsIn } from '../../src/slack/installations.ts';
 import { sealOf } from '../../src/slack/seal.ts';
-import { slackLacks, startSlack } from '../../src/slack/start.ts';
+import { startSlack } from '../../src/slack/start.ts';
+import { slackLacks } from '../../src/slack/told.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { NOW, type Running, running, shown } from './running.ts';
 

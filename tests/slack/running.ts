@@ -7,7 +7,8 @@ import type { Kept } from '../../src/bot/ports.ts';
 import { type Listening, listen, routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import type { SlackParts } from '../../src/slack/ports.ts';
-import { type SlackSettings, startSlack } from '../../src/slack/start.ts';
+import { startSlack } from '../../src/slack/start.ts';
+import type { SlackSettings } from '../../src/slack/told.ts';
 import { replyTo } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
@@ -77,7 +78,7 @@ export async function running(
     holds: async () => over.flat === true,
     toPng: async () => PNG,
     patience: () => new Promise(() => undefined),
-    wait: async () => undefined,
+    wait: async (milliseconds) => (milliseconds > 5_000 ? new Promise(() => undefined) : undefined),
     now: () => NOW,
     ...over.ports,
   };

@@ -1,0 +1,94 @@
+/** Figures for Prometheus: asks, the store, pages, workers, the event loop and the process, with nothing in them of anybody. */
+
+import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client';
+import type { AskEnded } from '../bot/ports.ts';
+
+/** What the worker threads have to do. */
+export interface TaskFigures {
+  readonly working: number;
+  readonly waiting: number;
+  readonly replaced: number;
+}
+
+export interface Metrics {
+  asked(ended: AskEnded): void;
+  /** A request that was answered, by the route's own pattern. */
+  page(route: string, method: string, status: number, milliseconds: number): void;
+  stored(operation: string, ended: 'done' | 'outage' | 'fault', milliseconds: number): void;
+  read(): Promise<{ readonly type: string; readonly text: string }>;
+}
+
+const ASK_SECONDS = [0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 3, 10, 30];
+const STORE_SECONDS = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.5, 1, 5, 10];
+
+/** A registry of its own; `tasks` is asked whenever it is read. */
+export function openMetrics(tasks: () => TaskFigures): Metrics {
+  const registry = new Registry();
+  const registers = [registry];
+  collectDefaultMetrics({ register: registry });
+  const asks = new Counter({
+    name: 'floorhand_asks_total',
+    help: 'Asks by platform, command and what came of them.',
+    labelNames: ['platform', 'command', 'outcome'],
+    registers,
+  });
+  const first = new Histogram({
+    name: 'floorhand_ask_first_seconds',
+    help: 'Seconds to the first answer of an ask.',
+    labelNames: ['platform'],
+    buckets: ASK_SECONDS,
+    registers,
+  });
+  const last = new Histogram({
+    name: 'floorhand_ask_seconds',
+    help: 'Seconds to the last answer of an ask, by command.',
+    labelNames: ['command'],
+    buckets: ASK_SECONDS,
+    registers,
+  });
+  const stored = new Histogram({
+    name: 'floorhand_store_seconds',
+    help: 'Seconds that the store took, by operation and how it ended.',
+    labelNames: ['operation', 'ended'],
+    buckets: STORE_SECONDS,
+    registers,
+  });
+  const pages = new Histogram({
+    name: 'floorhand_http_seconds',
+    help: 'Seconds to answer a request, by route, method and status.',
+    labelNames: ['route', 'method', 'status'],
+    buckets: STORE_SECONDS,
+    registers,
+  });
+  gauge('floorhand_tasks_working', 'Tasks that worker threads are at.', () => tasks().working, registers);
+  gauge('floorhand_tasks_waiting', 'Tasks that wait for a worker thread.', () => tasks().waiting, registers);
+  gauge(
+    'floorhand_workers_replaced',
+    'Worker threads ended for their time or memory, since the start.',
+    () => tasks().replaced,
+    registers,
+  );
+  return {
+    asked({ platform, command = 'none', outcome, first: toFirst, last: toLast }) {
+      asks.inc({ platform, command, outcome });
+      if (outcome === 'none') return;
+      first.observe({ platform }, toFirst / 1000);
+      last.observe({ command }, toLast / 1000);
+    },
+    page: (route, method, status, milliseconds) =>
+      pages.observe({ route, method, status: String(status) }, milliseconds / 1000),
+    stored: (operation, ended, milliseconds) => stored.observe({ operation, ended }, milliseconds / 1000),
+    read: async () => ({ type: registry.contentType, text: await registry.metrics() }),
+  };
+}
+
+function gauge(name: string, help: string, value: () => number, registers: Registry[]): void {
+  new Gauge({
+    name,
+    help,
+    registers,
+    collect() {
+      this.set(value());
+    },
+  });
+}

@@ -1,0 +1,72 @@
+/** The chats that were told of, each with what it needs of the pipeline. */
+
+import { setTimeout as sleep } from 'node:timers/promises';
+import { commands } from '../../commands/index.ts';
+import { answer } from '../bot/answer.ts';
+import { openDesk } from '../bot/desk.ts';
+import type { Asker } from '../bot/invocation.ts';
+import type { Ports, Store } from '../bot/ports.ts';
+import { suggest } from '../bot/suggest.ts';
+import { toPng } from '../draw/png.ts';
+import type { Config } from '../host/config.ts';
+import type { Ending } from '../host/ending.ts';
+import type { Route } from '../host/server.ts';
+import { slackIsTold } from '../slack/told.ts';
+
+/** Milliseconds for which a better answer is waited for before the first one is shown. */
+const PATIENCE = 1500;
+
+export interface Chats {
+  /** What the HTTP server answers for them. */
+  readonly routes: readonly Route[];
+  /** The chats that events do not reach just now. */
+  connected(): readonly string[];
+}
+
+/** Starts them. Rejects when one cannot start. */
+export async function startChats(
+  config: Config,
+  ports: Ports & { readonly store: Store },
+  ending: Ending,
+): Promise<Chats> {
+  const { slack, discord, units, decimal, currency, store: url } = config;
+  const habits = { units, decimal, currency };
+  const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
+  const parts = {
+    answer: (invocation: Parameters<typeof answer>[0]) => answer(invocation, commands, ports),
+    commands,
+    habits,
+    kept: ports.store.kept,
+    fault: ports.fault,
+    toPng,
+  };
+  const routes: Route[] = [];
+  const connected: (readonly [string, () => boolean])[] = [];
+  if (slackIsTold(slack)) {
+    const { startSlack } = await import('../slack/start.ts');
+    const holds = async (asker: Asker): Promise<boolean> => (await openDesk(asker, ports)?.inUse()) !== undefined;
+    const clock = { wait, patience: () => wait(PATIENCE), now: Date.now };
+    const running = await startSlack(slack, { ...parts, ...clock, holds, shared: url !== '' });
+    ending.add('takes', 'slack', () => running.stop());
+    routes.push(...running.pages);
+    connected.push(['slack', running.connected]);
+  }
+  if (discord.token !== '') {
+    const { startDiscord } = await import('../discord/start.ts');
+    const { token, publicKey, shards, api } = discord;
+    const settings = {
+      token,
+      ...(publicKey === '' ? {} : { publicKey }),
+      ...(shards ? { shards } : {}),
+      ...(api ? { api } : {}),
+    };
+    const running = await startDiscord(settings, {
+      ...parts,
+      suggest: (asker, command, option, typed) => suggest(asker, { command, option, commands, habits }, typed, ports),
+    });
+    ending.add('takes', 'discord', () => running.close());
+    routes.push(...running.routes);
+    connected.push(['discord', running.connected]);
+  }
+  return { routes, connected: () => connected.flatMap(([name, is]) => (is() ? [] : [name])) };
+}

@@ -1,0 +1,76 @@
+/** The terminal: one ask, lines, a demonstration or a conversation. */
+
+import { commands } from '../../commands/index.ts';
+import { answer } from '../bot/answer.ts';
+import type { Invocation } from '../bot/invocation.ts';
+import { suggest } from '../bot/suggest.ts';
+import { closePictures } from '../draw/png.ts';
+import { type Config, configDoubts, secretsOf } from '../host/config.ts';
+import { dataFolder } from '../host/data-folder.ts';
+import { faultsTo } from '../host/faults.ts';
+import type { Environment } from '../host/told-settings.ts';
+import { withoutSecrets } from '../host/without-secrets.ts';
+import { closeWorkers } from '../solve/pool.ts';
+import { openStore } from '../store/store.ts';
+import { DEMO_ASKS, WORKED_ASK } from '../terminal/demo.ts';
+import { ask, askLines, converse, demonstrate, type Session, showWorked } from '../terminal/receive.ts';
+import { TERMINAL } from '../words/terminal.ts';
+
+/** Answers in the terminal; the exit code. */
+export async function runTerminal(
+  config: Config,
+  environment: Environment,
+  [mode, ...words]: readonly string[],
+): Promise<number> {
+  for (const doubt of configDoubts(environment)) process.stderr.write(`${doubt}\n`);
+  const { units, decimal, currency, history, pictures, store: url, data } = config;
+  const secrets = secretsOf(environment);
+  const { fault } = faultsTo({ write: (text) => process.stderr.write(withoutSecrets(text, secrets)) });
+  const store = openStore({ url, folder: dataFolder(data, environment), fault: (cause) => fault('store', cause) });
+  const ports = { fault, store };
+  const habits = { units, decimal, currency };
+  const session: Session = {
+    answer: (invocation) => answer(invocation, commands, ports),
+    commands,
+    habits,
+    input: process.stdin,
+    output: process.stdout,
+    history,
+    pictures,
+    suggest: (asker, command, option, typed) => suggest(asker, { command, option, commands, habits }, typed, ports),
+  };
+  try {
+    if (mode === 'demo') {
+      // It touches nothing that anybody keeps.
+      const alone = { ...session, answer: (invocation: Invocation) => answer(invocation, commands, { fault }) };
+      // One of the demo's asks goes wrong on purpose: only a fault of ours is a failure.
+      return (await demonstrate(DEMO_ASKS, alone)) === 1 ? 1 : 0;
+    }
+    if (mode === 'ask') return await askOnce(words, session);
+    return await talk(session);
+  } finally {
+    await store.close();
+    await closeWorkers();
+    await closePictures();
+  }
+}
+
+/** A conversation where somebody sits before it, else the lines that come in. */
+async function talk(session: Session): Promise<number> {
+  if (process.stdin.isTTY) {
+    await converse(WORKED_ASK, session);
+    return 0;
+  }
+  const code = await askLines(session, false);
+  if (code === undefined) await showWorked(WORKED_ASK, session);
+  return code ?? 0;
+}
+
+async function askOnce(words: readonly string[], session: Session): Promise<number> {
+  const json = words.includes('--json');
+  const text = words.filter((word) => word !== '--json').join(' ');
+  if (text !== '') return ask(text, session, json);
+  const code = process.stdin.isTTY ? undefined : await askLines(session, json);
+  if (code === undefined) process.stderr.write(`${TERMINAL.usage}\n`);
+  return code ?? 2;
+}

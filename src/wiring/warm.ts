@@ -1,0 +1,20 @@
+/** What is loaded with the first answer, loaded before anybody asks. */
+
+import { commands } from '../../commands/index.ts';
+import { answer } from '../bot/answer.ts';
+import type { Ports } from '../bot/ports.ts';
+import { toPng } from '../draw/png.ts';
+import type { Config } from '../host/config.ts';
+import { WORKED_ASK } from '../terminal/demo.ts';
+
+/** Answers once with nobody asking, so that the first who asks does not wait. */
+export async function warm({ units, decimal, currency }: Config, { fault }: Pick<Ports, 'fault'>): Promise<void> {
+  const asker = { platform: 'terminal', id: 'nobody' } as const;
+  const habits = { units, decimal, currency };
+  for (const text of [WORKED_ASK, 'tape 1 + 2']) {
+    for await (const one of answer({ asker, habits, text }, commands, { fault })) {
+      if (!('blocks' in one)) continue;
+      for (const block of one.blocks) if (block.kind === 'picture') await toPng(block.drawing);
+    }
+  }
+}
