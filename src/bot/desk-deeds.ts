@@ -31,8 +31,11 @@ export interface Desk {
   share(): Promise<Share | undefined>;
   /** The settings that the project in use is worked out by: its owner's. */
   ownersSettings(): Promise<Settings | undefined>;
-  /** Lets the project in use be seen as far as it was shared, for the command that was shared; before, only its name is. */
-  cover(): void;
+  /**
+   * Lets the project in use be seen as far as it was shared, for the command that was shared; before, only its name is.
+   * `whole`: with all its rooms, for a command that itself keeps to the room that was shared.
+   */
+  cover(whole?: boolean): void;
   /** All projects of the asker and those shared with them, in the order they came; deleted ones as long as they can be brought back. */
   mine(): Promise<readonly Project[]>;
   /** The asker's own among them. */

@@ -5,7 +5,7 @@ import type { Deed } from '../project/may.ts';
 import type { Person, Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import { markOf, type Share, standingOf } from '../project/share.ts';
-import { seenBy, signedBy, workedBy } from '../project/share-scope.ts';
+import { type Covering, signedBy, viewOf } from '../project/share-scope.ts';
 import { type Done, putChange } from './desk-change.ts';
 import type { Desk, Made } from './desk-deeds.ts';
 import type { Sharing } from './desk-share.ts';
@@ -26,7 +26,7 @@ export class GuestDesk implements Desk {
   readonly #hash: string;
   readonly #shelves: Shelves;
   #found: Promise<Project | undefined> | undefined;
-  #covering = false;
+  #covering: Covering = 'not';
 
   constructor(via: string, hash: string, shelves: Shelves, now: () => number) {
     this.via = via;
@@ -55,8 +55,8 @@ export class GuestDesk implements Desk {
     return owner === undefined ? undefined : (await this.#shelves.person.load(owner))?.settings;
   }
 
-  cover(): void {
-    this.#covering = true;
+  cover(whole = false): void {
+    this.#covering = whole ? 'whole' : 'shared';
   }
 
   change<R>(deed: Deed, make: (project: Project) => Made<R>): Promise<Done<R>> {
@@ -134,6 +134,6 @@ export class GuestDesk implements Desk {
 
   #view(project: Project, share: Share): Project {
     const mark = markOf({ link: this.#hash }, share);
-    return this.#covering ? workedBy(project, share, mark) : seenBy(project, share, mark);
+    return viewOf(project, share, mark, this.#covering);
   }
 }

@@ -7,7 +7,7 @@ import type { Deed } from '../project/may.ts';
 import type { Person, Settings } from '../project/person.ts';
 import type { Content, Project } from '../project/project.ts';
 import { markOf, type Share, standingOf } from '../project/share.ts';
-import { seenBy, signedBy, workedBy } from '../project/share-scope.ts';
+import { type Covering, signedBy, viewOf } from '../project/share-scope.ts';
 import { type Done, type Next, putChange } from './desk-change.ts';
 import type { Desk, Made } from './desk-deeds.ts';
 import { GuestDesk } from './desk-guest.ts';
@@ -40,7 +40,7 @@ class AskersDesk implements Desk {
   readonly #shelves: Shelves;
   #me: Promise<Person | undefined> | undefined;
   #projects = new Map<string, Promise<Project | undefined>>();
-  #covering = false;
+  #covering: Covering = 'not';
 
   constructor(via: string, shelves: Shelves, now: () => number) {
     this.via = via;
@@ -78,8 +78,8 @@ class AskersDesk implements Desk {
     return (await this.#shelves.person.load(project.owner))?.settings;
   }
 
-  cover(): void {
-    this.#covering = true;
+  cover(whole = false): void {
+    this.#covering = whole ? 'whole' : 'shared';
   }
 
   async mine(): Promise<readonly Project[]> {
@@ -191,7 +191,7 @@ class AskersDesk implements Desk {
   }
 
   /** A project as far as the asker sees it; `covering` where it is the one in use, for a command that was shared. */
-  async #project(id: string, covering: boolean): Promise<Project | undefined> {
+  async #project(id: string, covering: Covering): Promise<Project | undefined> {
     const me = await this.person();
     const loading = this.#projects.get(id) ?? this.#shelves.project.load(id);
     this.#projects.set(id, loading);
@@ -199,13 +199,13 @@ class AskersDesk implements Desk {
     const standing = project && me && standingOf(project, { person: me.id }, this.now());
     if (!project || !me || !standing?.share) return standing && project;
     const mark = markOf({ person: me.id }, standing.share);
-    return (covering ? workedBy : seenBy)(project, standing.share, mark);
+    return viewOf(project, standing.share, mark, covering);
   }
 
   /** A project among others, none of which it may hinder; its id where it is over for the asker. */
   async #readable(id: string, own: boolean): Promise<Project | string | undefined> {
     try {
-      const project = await this.#project(id, false);
+      const project = await this.#project(id, 'not');
       if (!project) return own ? undefined : id;
       if (project.state.kind !== 'deleted' || this.now() - project.state.at <= LIMITS.restore * DAY) return project;
       await this.#shelves.project.remove(id);

@@ -16,7 +16,7 @@ interface Scope {
 }
 
 /** Gathers what was shared, whatever it is. */
-const SHEETS = 'project sheets';
+export const SHEETS = 'project sheets';
 
 const SCOPES: Readonly<Record<Exclude<Shared, 'project'>, Scope>> = {
   shopping: { commands: ['project shopping'], touches: ['shopping', 'log'] },
@@ -69,10 +69,14 @@ export function seenBy(project: Project, share: Share, mark: string): Project {
   };
 }
 
-/** The project as the commands see it that answer from what was shared. */
-export function workedBy(project: Project, share: Share, mark: string): Project {
+/**
+ * The project as the commands see it that answer from what was shared; `whole` where every room is laid, for a room's guide
+ * and cuts are those of the whole floor, and the command shows what was shared of it.
+ */
+export function workedBy(project: Project, share: Share, mark: string, whole = false): Project {
   if (share.what === 'project') return withoutMoney(project, share);
-  const { what, room } = share;
+  const { what } = share;
+  const room = whole ? undefined : share.room;
   const { rooms, picks } = project;
   const seen = seenBy(project, share, mark);
   const names = SCOPES[what].commands.flatMap((name) => [name, name.slice(name.indexOf(' ') + 1)]);
@@ -87,6 +91,14 @@ export function workedBy(project: Project, share: Share, mark: string): Project 
     ...(what === 'shopping' && { shopping: unpaid(project).shopping }),
     ...(what === 'checklist' && { stages: project.stages }),
   };
+}
+
+/** What a command may see: nothing but the helper's own, what was shared, or all rooms of it. */
+export type Covering = 'not' | 'shared' | 'whole';
+
+/** The project as a helper's command sees it. */
+export function viewOf(project: Project, share: Share, mark: string, covering: Covering): Project {
+  return covering === 'not' ? seenBy(project, share, mark) : workedBy(project, share, mark, covering === 'whole');
 }
 
 /** Whether a helper may make this change: it stays within what was shared. */

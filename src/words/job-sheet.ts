@@ -21,6 +21,7 @@ export const SHEETS = {
   title: 'Sheets',
   columns: ['Sheet', 'What it tells'],
   missing: 'Not on the sheets',
+  helper: (no: string) => `helper ${no}`,
   refusal: 'Not for you to do',
   call: (who: string) => `Call: ${who}.`,
 } as const;

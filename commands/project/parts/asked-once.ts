@@ -10,8 +10,8 @@ const known = new Map<string, Promise<Asked>>();
 
 /** What answers are filled from: another project, or the same changed, gives others. */
 export async function filledFrom(project: Project, context: Context): Promise<string> {
-  const settings = (await context.desk?.person())?.settings;
-  return JSON.stringify([project.name, project.rooms, project.picks, settings, context.habits]);
+  const standards = (await context.desk?.ownersSettings())?.standards;
+  return JSON.stringify([project.name, project.rooms, project.picks, standards, context.habits]);
 }
 
 /** Asks as `context.ask` does; what was asked of the same project lately is not worked out again. */

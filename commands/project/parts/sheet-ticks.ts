@@ -4,7 +4,9 @@ import type { Habits } from '../../../src/measure/reading.ts';
 import { isPast, type RoomProgress } from '../../../src/project/progress.ts';
 import type { Shopping } from '../../../src/project/shopping.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
+import type { Signed } from '../../../src/project/signed.ts';
 import type { Tick } from '../../../src/reply/job-sheet.ts';
+import { SHEETS } from '../../../src/words/job-sheet.ts';
 import { STAGE_IN } from '../../../src/words/progress.ts';
 import { STAGE_NAMES } from '../../../src/words/shopping.ts';
 import { sayAmount, sayLeft, typeable } from './shopping-say.ts';
@@ -22,7 +24,7 @@ export function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, hab
         label: ticked ? `${one.label}: ${sayAmount(one, boughtPackages(one), habits)}` : sayLeft(one, habits),
         group: STAGE_NAMES[one.stage],
         ticked,
-        ...(ticked && last && { at: last.at }),
+        ...(ticked && last && { at: last.at, ...byOf(last.by) }),
         ask: `project shopping bought all ${name}`,
         undo: `project shopping not bought ${name}`,
       };
@@ -31,6 +33,11 @@ export function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, hab
 
 function boughtPackages({ bought, package: sold }: Tally): number {
   return sold ? Math.round(bought / sold.size) : bought;
+}
+
+/** The helper who ticked, by name or by number; nothing where the owner did. */
+function byOf(by: Signed | undefined): Pick<Tick, 'by'> {
+  return by ? { by: by.name ?? SHEETS.helper(by.helper) } : {};
 }
 
 /** Every stage of every room. */
@@ -43,7 +50,7 @@ export function stageTicks(rooms: readonly RoomProgress[]): readonly Tick[] {
         label: STAGE_IN[one.stage],
         group: room,
         ticked,
-        ...(ticked && one.mark && { at: one.mark.at }),
+        ...(ticked && one.mark && { at: one.mark.at, ...byOf(one.mark.by) }),
         ask: `project progress done ${one.stage} ${room}`,
         undo: `project progress undo ${one.stage} ${room}`,
       };

@@ -4,6 +4,7 @@ import type { Context } from '../../../src/bot/command.ts';
 import { hostZone } from '../../../src/measure/zone.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
+import type { Share } from '../../../src/project/share.ts';
 import type { JobSheet, SheetKey, Sheets } from '../../../src/reply/job-sheet.ts';
 import { SHEETS } from '../../../src/words/job-sheet.ts';
 import { isFillNote } from '../../../src/words/project-fill.ts';
@@ -22,31 +23,47 @@ export interface Gathered {
   readonly missing: readonly string[];
 }
 
-/** Asks what is wanted, as the asker would. */
-export async function gatherSheets(project: Project, wanted: Wanted, context: Context): Promise<Gathered> {
+/** Asks what is wanted, as the asker would; of what a helper was given, no more than that. */
+export async function gatherSheets(project: Project, asked: Wanted, context: Context): Promise<Gathered> {
+  const wanted = wantedWithin(asked, await context.desk?.share());
   const missing: string[] = [];
-  const wants = (key: SheetKey): boolean => wanted.key === undefined || wanted.key === key;
-  const here = { project, wanted, context, missing, ask: await asksOnce(project, context) };
-  const sheets: JobSheet[] = [];
-  if (wants('shopping') && wanted.room === undefined) sheets.push(...(await shoppingSheet(here)));
-  if (wants('tearout') && wanted.room === undefined) sheets.push(...(await tearoutSheets(here)));
-  if (wants('checklist')) sheets.push(...checklistSheet(here));
-  if (wants('guide') || wants('cuts')) {
-    const guides = await guidesOf(here);
-    const names = project.rooms.map(({ name }) => name);
-    if (wants('guide')) sheets.push(...guides.map((guide) => guideSheet(guide, names)));
-    if (wants('cuts')) sheets.push(...cutsSheets(guides, await trimPieces(here), wanted.room));
-  }
-  const { units } = context.habits;
+  const here = { project, context, missing, ask: await asksOnce(project, context) };
+  const sheets = wanted ? await sheetsOf({ ...here, wanted }) : [];
   const data: Sheets = {
     kind: 'sheets',
     project: project.name,
     made: context.now(),
-    units,
+    units: context.habits.units,
     zone: hostZone(),
     sheets: sheets.map(handedOn),
   };
-  return { data, missing };
+  // What could not be worked out may be of other rooms than the one that was shared.
+  return { data, missing: wanted?.room === undefined ? missing : [] };
+}
+
+/** What is wanted of what was shared; undefined where that is nothing. */
+function wantedWithin({ key, room }: Wanted, share: Share | undefined): Wanted | undefined {
+  if (!share) return { ...(key && { key }), ...(room !== undefined && { room }) };
+  const given = share.what === 'project' ? key : share.what;
+  const where = share.room ?? room;
+  if (key !== undefined && key !== given) return undefined;
+  if (room !== undefined && where !== undefined && !sameName(room, where)) return undefined;
+  return { ...(given && { key: given }), ...(where !== undefined && { room: where }) };
+}
+
+async function sheetsOf(here: Here): Promise<readonly JobSheet[]> {
+  const { key, room } = here.wanted;
+  const wants = (one: SheetKey): boolean => key === undefined || key === one;
+  const whole = room === undefined;
+  const guides = wants('guide') || wants('cuts') ? await guidesOf(here) : [];
+  const names = here.project.rooms.map(({ name }) => name);
+  return [
+    ...(wants('shopping') && whole ? await shoppingSheet(here) : []),
+    ...(wants('tearout') && whole ? await tearoutSheets(here) : []),
+    ...(wants('checklist') ? checklistSheet(here) : []),
+    ...(wants('guide') ? guides.map((guide) => guideSheet(guide, names)) : []),
+    ...(wants('cuts') ? cutsSheets(guides, await trimPieces(here), room) : []),
+  ];
 }
 
 async function shoppingSheet({ project, context, missing }: Here): Promise<readonly JobSheet[]> {

@@ -8,6 +8,7 @@ import type { Caution } from '../../../src/reply/caution.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import type { Untold } from '../../../src/words/shopping.ts';
 import { SHOPPING } from '../../../src/words/shopping.ts';
+import { filledFrom } from './asked-once.ts';
 import { listAsks } from './shopping-asks.ts';
 
 /** What a list is made of. */
@@ -31,10 +32,9 @@ const MOST_KNOWN = 500;
 /** The list of a project, whatever is bought of it. */
 export async function listOf(project: Project, context: Context): Promise<Listed> {
   const { asks, untold } = listAsks(project, context.commands, context.habits);
-  const settings = (await context.desk?.person())?.settings;
-  const filledFrom = JSON.stringify([project.rooms, project.picks, settings, context.habits]);
+  const from = await filledFrom(project, context);
   const given: Given[] = [];
-  for (const ask of asks) given.push(await once(`${filledFrom}\n${ask}`, () => askFor(ask, context)));
+  for (const ask of asks) given.push(await once(`${from}\n${ask}`, () => askFor(ask, context)));
   const topics = new Map(given.flatMap(({ cautions }) => cautions).map((caution) => [caution.topic, caution]));
   return {
     lines: mergeNeeds(given.flatMap(({ needs }) => needs)),
