@@ -18,7 +18,9 @@ let pool: Piscina<PictureTask, Uint8Array> | undefined;
 
 /** The picture `width` pixels wide, its height in proportion. Throws what the renderer throws. */
 export async function toPng(drawing: Drawing, width = PNG_WIDTH): Promise<Buffer> {
-  pool ??= new Piscina({ filename: WORKER, minThreads: 0, maxThreads: THREADS, idleTimeout: 30_000 });
+  // A thread that sleeps between tasks outside its event loop never gives back what pictures took outside the heap.
+  const atomics = 'disabled';
+  pool ??= new Piscina({ filename: WORKER, minThreads: 0, maxThreads: THREADS, idleTimeout: 30_000, atomics });
   return Buffer.from(await pool.run({ drawing, width }, { name: 'rasterise' }));
 }
 

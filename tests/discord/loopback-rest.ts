@@ -21,6 +21,8 @@ export interface Refusal {
   readonly status: number;
   readonly json: unknown;
   readonly headers?: Readonly<Record<string, string>>;
+  /** Refuses every request that matches, and not the next one only. */
+  readonly lasting?: boolean;
 }
 
 interface Came {
@@ -44,8 +46,11 @@ export interface FakeRest {
   know(interaction: APIInteraction): void;
   next(matching: (one: Captured) => boolean): Promise<Captured>;
   refuse(refusal: Refusal): void;
-  onRequest(listener: (one: Captured) => void): void;
+  onRequest(listener: RequestListener): void;
 }
+
+/** Told of a request as it comes, and of the status that it is answered with. */
+export type RequestListener = (one: Captured, status: number) => void;
 
 /** `check` looks at every payload for what Discord would refuse; `keep` requests are kept for the tests to look at. */
 export interface RestTerms {
@@ -61,7 +66,7 @@ export function fakeRest({ check: checked, keep }: RestTerms): FakeRest {
   const refusals: Refusal[] = [];
   const taken = new Set<Captured>();
   const waiting: (() => void)[] = [];
-  const listeners: ((one: Captured) => void)[] = [];
+  const listeners: RequestListener[] = [];
   let lastId = 800_000_000_000_000_000n;
   const newId = (): string => {
     lastId += 1n;
@@ -140,10 +145,11 @@ export function fakeRest({ check: checked, keep }: RestTerms): FakeRest {
       captured.push(one);
       if (captured.length > keep) taken.delete(captured.shift() ?? one);
       const at = refusals.findIndex(({ matching }) => matching(one));
-      const [refusal] = at < 0 ? [] : refusals.splice(at, 1);
+      const refusal = refusals[at];
+      if (refusal && !refusal.lasting) refusals.splice(at, 1);
       const response = refusal ?? answered(one, url.searchParams);
       for (const wake of waiting.splice(0)) wake();
-      for (const listener of listeners) listener(one);
+      for (const listener of listeners) listener(one, response.status);
       return response;
     },
   };

@@ -4,7 +4,7 @@ import { createServer, type IncomingMessage } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { APIInteraction } from 'discord-api-types/v10';
 import { fakeGateway } from './loopback-gateway.ts';
-import { type Captured, fakeRest, type Refusal, type RestTerms } from './loopback-rest.ts';
+import { type Captured, fakeRest, type Refusal, type RequestListener, type RestTerms } from './loopback-rest.ts';
 
 export interface Loopback {
   /** For the client's `rest.api`. */
@@ -24,7 +24,7 @@ export interface Loopback {
   /** Ends every gateway connection with a code. */
   drop(code: number): void;
   /** Told of each request as it comes. */
-  onRequest(listener: (one: Captured) => void): void;
+  onRequest(listener: RequestListener): void;
   /** How connections began: `identify` or `resume`. */
   readonly connections: readonly string[];
   /** Resolves when there have been so many connections. */

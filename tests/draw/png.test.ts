@@ -134,4 +134,16 @@ describe('a PNG', () => {
       }
     },
   );
+
+  it('give back what they took of the machine while others come', async () => {
+    const drawing = drawn('T');
+    const some = () => Promise.all(Array.from({ length: 16 }, () => toPng(drawing)));
+    await some();
+    const before = process.memoryUsage().rss;
+    await some();
+    await some();
+    // Kept for good, 32 bitmaps of this size take about 4 bytes a pixel each.
+    const { width, height } = readPng(await toPng(drawing));
+    expect(process.memoryUsage().rss - before).toBeLessThan((32 * width * height * 4) / 2);
+  });
 });

@@ -17,8 +17,8 @@ export interface Responded {
   readonly body: Readonly<Record<string, unknown>>;
 }
 
-/** What Slack answers instead of its usual: an error's name, or nothing for the usual. */
-export type Refusing = (call: Call) => string | undefined;
+/** What Slack answers instead of its usual: an error's name, or a status by which it is not answered at all; nothing for the usual. */
+export type Refusing = (call: Call) => string | number | undefined;
 /** The status of an answer at a response address, and its text. */
 export type Responding = (responded: Responded) => { readonly status: number; readonly text: string } | undefined;
 
@@ -37,12 +37,14 @@ export interface Loopback {
   until(holds: () => boolean): Promise<void>;
   /** Sends an envelope over Socket Mode once an app is connected. */
   envelope(envelope: Readonly<Record<string, unknown>>): Promise<void>;
+  /** Ends every Socket Mode connection there is. */
+  drop(): void;
   close(): Promise<void>;
 }
 
 /** For a bench: what came in is told and not kept. */
 export interface Telling {
-  heard(told: Call | Responded): void;
+  heard(told: Call | Responded, status: number): void;
 }
 
 export async function loopback(telling?: Telling): Promise<Loopback> {
@@ -90,7 +92,7 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
     const { pathname } = new URL(request.url ?? '/', 'http://loopback');
     const bytes = await bodyOf(request);
     const answer = (status: number, body: string, type = 'application/json'): void => {
-      response.writeHead(status, { 'content-type': type });
+      response.writeHead(status, { 'content-type': type, ...(status === 429 ? { 'retry-after': '1' } : {}) });
       response.end(body);
     };
     if (pathname.startsWith('/api/')) {
@@ -100,17 +102,18 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
         args: argsOf(bytes.toString(), request.headers['content-type'] ?? ''),
       };
       const error = refusing(call);
+      const status = typeof error === 'number' ? error : 200;
       const body = error === undefined ? { ok: true, ...usual(call) } : { ok: false, error };
-      if (telling) telling.heard(call);
+      if (telling) telling.heard(call, status);
       else calls.push(call);
-      answer(200, JSON.stringify(body));
+      answer(status, JSON.stringify(body));
     } else if (pathname.startsWith('/upload/')) {
       if (!telling) uploads.set(pathname.slice('/upload/'.length), bytes);
       answer(200, 'OK', 'text/plain');
     } else {
       const one = { path: pathname, body: JSON.parse(bytes.toString()) as Record<string, unknown> };
       const { status, text } = responding(one) ?? { status: 200, text: 'ok' };
-      if (telling) telling.heard(one);
+      if (telling) telling.heard(one, status);
       else responded.push(one);
       answer(status, text, 'text/plain');
     }
@@ -119,6 +122,10 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
   const socketServer = new WebSocketServer({ server, path: '/socket' });
   socketServer.on('connection', (socket) => {
     sockets.push(socket);
+    socket.once('close', () => {
+      const at = sockets.indexOf(socket);
+      if (at >= 0) sockets.splice(at, 1);
+    });
     socket.on('message', (data) => {
       acknowledged.push(JSON.parse(data.toString()));
       heard();
@@ -149,6 +156,9 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
     async envelope(envelope) {
       await until(() => sockets.length > 0);
       sockets.at(-1)?.send(JSON.stringify(envelope));
+    },
+    drop() {
+      for (const socket of sockets.splice(0)) socket.terminate();
     },
     async close() {
       for (const socket of sockets) socket.terminate();

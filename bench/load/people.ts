@@ -1,0 +1,100 @@
+/** A crowd in both chats: some keep a project, all ask, each waits for an answer before the next ask. */
+
+import { openDesk } from '../../src/bot/desk.ts';
+import { openStore, type Place } from '../../src/store/store.ts';
+import type { Asked, Person } from './asked.ts';
+import type { Chats } from './chats.ts';
+import { BEGIN, drawn, isNoted, marksIn, note } from './lines.ts';
+
+/** One of them. */
+export interface Asker extends Person {
+  /** The next line that they ask. */
+  next(): string;
+}
+
+/** So many people, half in each chat, one of four with a project; others for another `seed`. */
+export function people(count: number, seed: number): readonly Asker[] {
+  return Array.from({ length: count }, (_, i) => {
+    const chat = i % 2 === 0 ? 'discord' : 'slack';
+    const number = seed * 1_000_000 + i;
+    const id = chat === 'discord' ? String(300_000_000_000_000_000n + BigInt(number)) : `U${number}`;
+    const keeps = i % 8 < 2;
+    const sum = drawn(number);
+    let marks = 0;
+    const next = (): string => {
+      marks += 1;
+      return keeps && marks % 3 !== 0 ? note(`${id}-${marks}`) : sum();
+    };
+    return { chat, id, keeps, next };
+  });
+}
+
+/** Those who keep a project begin it. Throws when one cannot. */
+export async function begin(all: readonly Asker[], chats: Chats): Promise<void> {
+  for (const person of all) {
+    if (!person.keeps) continue;
+    const { said } = await chats.ask(person, BEGIN);
+    if (!said.includes('is started')) throw new Error(`no project was begun: ${said.slice(0, 200)}`);
+  }
+}
+
+/** How they ask. */
+export interface Pace {
+  /** Asks in all. */
+  readonly asks: number;
+  /** Asks a second of all together; without it each asks again as soon as they have an answer. */
+  readonly perSecond?: number;
+}
+
+/** What they asked and were answered, and the seconds that it took. */
+export interface Run {
+  readonly asked: readonly Asked[];
+  readonly seconds: number;
+}
+
+/** Lets them ask. Nobody asks twice at once. */
+export async function run(all: readonly Asker[], chats: Chats, { asks, perSecond }: Pace): Promise<Run> {
+  const asked: Asked[] = [];
+  const began = performance.now();
+  let sent = 0;
+  const lane = async (person: Asker): Promise<void> => {
+    while (sent < asks) {
+      const number = sent++;
+      const due = perSecond === undefined ? 0 : began + (number * 1000) / perSecond - performance.now();
+      if (due > 0) await new Promise((resolve) => setTimeout(resolve, due));
+      asked.push(await chats.ask(person, person.next()));
+    }
+  };
+  await Promise.all(all.map(lane));
+  const seconds = (performance.now() - began) / 1000;
+  await chats.quiet(3_000);
+  return { asked, seconds };
+}
+
+/** What became of the notes: those acknowledged that are not in the project, and those there twice. */
+export interface Ledger {
+  readonly acknowledged: number;
+  readonly lost: number;
+  readonly doubled: number;
+}
+
+/** Sets the notes that were acknowledged against those that the store holds. */
+export async function ledger(all: readonly Asker[], asked: readonly Asked[], place: Place): Promise<Ledger> {
+  const store = openStore({ ...place, fault: () => {} });
+  try {
+    let [acknowledged, lost, doubled] = [0, 0, 0];
+    for (const { chat, id, keeps } of all) {
+      if (!keeps) continue;
+      const asker = chat === 'slack' ? { platform: chat, id, workspace: 'T1' } : { platform: chat, id };
+      const project = await openDesk(asker, { fault: () => {}, store })?.inUse();
+      const marks = marksIn(project?.log ?? []);
+      const told = asked.filter(({ person, said }) => person.id === id && isNoted(said));
+      acknowledged += told.length;
+      lost += told.filter(({ line }) => !marks.some((mark) => line === note(mark))).length;
+      doubled += marks.length - new Set(marks).size;
+    }
+    return { acknowledged, lost, doubled };
+  } finally {
+    await store.close();
+  }
+}
