@@ -1,21 +1,33 @@
 /** A drawing as SVG 1.1 text: every role in its colour and pattern, every text escaped. */
 
 import type { Drawing, Place, Shape, ShapeRole } from '../reply/drawing.ts';
+import { textWidth } from './font.ts';
 import { FONT_FAMILY } from './font-file.ts';
 import { lettersOf } from './letters.ts';
 import { LETTERING, LOOKS, PATTERNS, SHEET_COLOUR } from './palette.ts';
 
-/** The SVG of a drawing, in sheet units. With `outlined`, texts are the outlines of their letters and no font is needed. */
-export function toSvg({ width, height, title, alt, shapes }: Drawing, { outlined = false } = {}): string {
-  const body = shapes.map((shape) => element(shape, outlined)).join('\n');
-  const patterns = Object.entries(PATTERNS).map(([name, pattern]) => tile(name, pattern));
+/** How a drawing is written: by itself with the font at hand, or within a page whose reader has other fonts. */
+export interface SvgWays {
+  /** Texts as the outlines of their letters: no font is needed. */
+  readonly outlined?: boolean;
+  /** Within a page: what its ids begin with, so that no two drawings share one. Every text is set as wide as it was measured, in whatever font. */
+  readonly within?: string;
+}
+
+/** The SVG of a drawing, in sheet units. */
+export function toSvg({ width, height, title, alt, shapes }: Drawing, ways: SvgWays = {}): string {
+  const body = shapes.map((shape) => element(shape, ways)).join('\n');
+  const patterns = Object.entries(PATTERNS).map(([name, pattern]) => tile(idOf(name, ways), pattern));
+  const alone = ways.within === undefined;
+  // A page's own rules forbid styles that stand in an attribute.
+  const style = alone ? ' style="font-kerning:none;font-variant-ligatures:none"' : '';
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img">`,
     `<title>${escaped(title)}</title>`,
     `<desc>${escaped(alt)}</desc>`,
     `<defs>${patterns.join('\n')}</defs>`,
     `<rect width="${width}" height="${height}" fill="${SHEET_COLOUR}"/>`,
-    `<g font-family="${FONT_FAMILY}" style="font-kerning:none;font-variant-ligatures:none">`,
+    `<g font-family="${alone ? FONT_FAMILY : `${FONT_FAMILY}, sans-serif`}"${style}>`,
     body,
     '</g>',
     '</svg>',
@@ -39,32 +51,44 @@ export function escaped(text: string): string {
   return allowed.map((character) => entities[character] ?? character).join('');
 }
 
-function element(shape: Shape, outlined: boolean): string {
+function idOf(name: string, { within = '' }: SvgWays): string {
+  return `${within}${name}`;
+}
+
+function element(shape: Shape, ways: SvgWays): string {
   switch (shape.kind) {
     case 'line':
-      return `<path d="${path(shape.points)}"${paint(shape.role, false)}/>`;
+      return `<path d="${path(shape.points)}"${paint(shape.role, false, ways)}/>`;
     case 'lines':
-      return `<path d="${shape.lines.map(path).join('')}"${paint(shape.role, false)}/>`;
+      return `<path d="${shape.lines.map(path).join('')}"${paint(shape.role, false, ways)}/>`;
     case 'rect': {
       const { x, y, width, height, role } = shape;
-      return `<rect x="${short(x)}" y="${short(y)}" width="${short(width)}" height="${short(height)}"${paint(role, true)}/>`;
+      return `<rect x="${short(x)}" y="${short(y)}" width="${short(width)}" height="${short(height)}"${paint(role, true, ways)}/>`;
     }
     case 'polygon':
-      return `<path d="${closed(shape.rings)}" fill-rule="evenodd"${paint(shape.role, true)}/>`;
+      return `<path d="${closed(shape.rings)}" fill-rule="evenodd"${paint(shape.role, true, ways)}/>`;
     case 'arrow':
-      return arrow(shape.from, shape.to, shape.role);
+      return arrow(shape, ways);
     case 'text': {
-      if (outlined) return `<path d="${lettersOf(shape)}" fill="${LETTERING[shape.role].fill}"/>`;
+      if (ways.outlined) return `<path d="${lettersOf(shape)}" fill="${LETTERING[shape.role].fill}"/>`;
       const { role, x, y, text, size, bold, anchor, turn } = shape;
       const turned = turn === 0 ? '' : ` transform="rotate(${turn} ${short(x)} ${short(y)})"`;
       const weight = bold ? ' font-weight="bold"' : '';
       const at = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
-      return `<text x="${short(x)}" y="${short(y)}" font-size="${size}"${weight}${at} fill="${LETTERING[role].fill}"${turned}>${escaped(text)}</text>`;
+      const fixed = ways.within === undefined ? '' : asMeasured(text, size, bold);
+      return `<text x="${short(x)}" y="${short(y)}" font-size="${size}"${weight}${at}${fixed} fill="${LETTERING[role].fill}"${turned}>${escaped(text)}</text>`;
     }
   }
 }
 
-function arrow([ax, ay]: Place, [bx, by]: Place, role: ShapeRole): string {
+/** As wide as it was measured: no text runs into another because the reader's font is wider. */
+function asMeasured(text: string, size: number, bold: boolean): string {
+  const width = textWidth(text, size, bold);
+  return width > 0 ? ` textLength="${short(width)}" lengthAdjust="spacingAndGlyphs"` : '';
+}
+
+function arrow({ from, to, role }: Extract<Shape, { readonly kind: 'arrow' }>, ways: SvgWays): string {
+  const [[ax, ay], [bx, by]] = [from, to];
   const length = Math.hypot(bx - ax, by - ay);
   if (length === 0) return '';
   const [dx, dy] = [(bx - ax) / length, (by - ay) / length];
@@ -72,12 +96,12 @@ function arrow([ax, ay]: Place, [bx, by]: Place, role: ShapeRole): string {
   const base: Place = [bx - dx * head, by - dy * head];
   const corner = (side: 1 | -1): Place => [base[0] - side * dy * head * 0.55, base[1] + side * dx * head * 0.55];
   const { fill = 'none' } = LOOKS[role];
-  return `<path d="${path([[ax, ay], base])}"${paint(role, false)}/><path d="${closed([[[bx, by], corner(1), corner(-1)]])}" fill="${fill}"/>`;
+  return `<path d="${path([[ax, ay], base])}"${paint(role, false, ways)}/><path d="${closed([[[bx, by], corner(1), corner(-1)]])}" fill="${fill}"/>`;
 }
 
-function paint(role: ShapeRole, surface: boolean): string {
+function paint(role: ShapeRole, surface: boolean, ways: SvgWays): string {
   const { fill, pattern, stroke, width = 1, dash } = LOOKS[role];
-  const filling = surface ? (pattern ? `url(#${pattern})` : (fill ?? 'none')) : 'none';
+  const filling = surface ? (pattern ? `url(#${idOf(pattern, ways)})` : (fill ?? 'none')) : 'none';
   const line = stroke === undefined ? '' : ` stroke="${stroke}" stroke-width="${width}"`;
   return ` fill="${filling}"${line}${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}`;
 }
