@@ -1,7 +1,7 @@
 // Builds the JavaScript into dist/, from nothing, when a source has changed since; does nothing when none has.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -16,6 +16,7 @@ const places = [
   'tests',
   'tsconfig.json',
   'tsconfig.build.json',
+  'tsconfig.browser.json',
   'package-lock.json',
 ];
 
@@ -23,7 +24,7 @@ function files(path) {
   if (!statSync(path).isDirectory()) return [path];
   return readdirSync(path, { withFileTypes: true }).flatMap((entry) => {
     const inner = join(path, entry.name);
-    return entry.isDirectory() || entry.name.endsWith('.ts') ? files(inner) : [];
+    return entry.isDirectory() || /\.(ts|css|svg)$/.test(entry.name) ? files(inner) : [];
   });
 }
 
@@ -37,8 +38,14 @@ if (existsSync(stamp) && readFileSync(stamp, 'utf8') === state) process.exit(0);
 
 rmSync(join(root, 'dist'), { recursive: true, force: true });
 const compiler = join(dirname(createRequire(import.meta.url).resolve('typescript/package.json')), 'bin', 'tsc');
-const { status } = spawnSync(process.execPath, [compiler, '-p', join(root, 'tsconfig.build.json')], {
-  stdio: 'inherit',
-});
-if (status !== 0) process.exit(status ?? 1);
+function compile(...options) {
+  const { status } = spawnSync(process.execPath, [compiler, ...options], { stdio: 'inherit' });
+  if (status !== 0) process.exit(status ?? 1);
+}
+compile('-p', join(root, 'tsconfig.build.json'));
+// The page's script knows the browser and nothing of Node.
+compile('-p', join(root, 'tsconfig.browser.json'), '--noEmit', 'false');
+for (const name of ['page.css', 'icon.svg']) {
+  copyFileSync(join(root, 'src', 'web', name), join(root, 'dist', 'src', 'web', name));
+}
 writeFileSync(stamp, state);

@@ -1,7 +1,7 @@
 /** The one HTTP server: platforms hand it fetch handlers by path. */
 
 import type { Server } from 'node:http';
-import { serve } from '@hono/node-server';
+import { type HttpBindings, serve } from '@hono/node-server';
 import { type Context, Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { matchedRoutes } from 'hono/route';
@@ -9,10 +9,14 @@ import { asRequest } from '../bot/request.ts';
 
 /** What a platform answers at a path; `*` at its end takes everything below. */
 export interface Route {
-  readonly method: 'GET' | 'POST';
+  readonly method: 'GET' | 'POST' | 'ALL';
   readonly path: string;
-  handle(request: Request): Promise<Response> | Response;
+  /** `from` is the address at the other end of the connection, where it is known. */
+  handle(request: Request, from?: string): Promise<Response> | Response;
 }
+
+/** What `routed` gives and `listen` serves. */
+type Served = Hono<{ Bindings: Partial<HttpBindings> }>;
 
 /** Bytes of a body that any route reads; platforms send far less. */
 const LARGEST_BODY = 1024 * 1024;
@@ -21,8 +25,8 @@ const LARGEST_BODY = 1024 * 1024;
 export type Answered = (route: string, method: string, status: number, milliseconds: number) => void;
 
 /** The server's answers, without a port: a fault in a route is told to `fault` and answered with 500. */
-export function routed(routes: readonly Route[], fault: (cause: unknown) => void, answered?: Answered): Hono {
-  const app = new Hono();
+export function routed(routes: readonly Route[], fault: (cause: unknown) => void, answered?: Answered): Served {
+  const app = new Hono<{ Bindings: Partial<HttpBindings> }>();
   app.use((_, next) => asRequest(next));
   if (answered)
     app.use(async (context, next) => {
@@ -33,7 +37,9 @@ export function routed(routes: readonly Route[], fault: (cause: unknown) => void
       answered(patternOf(routes, context), known, context.res.status, performance.now() - began);
     });
   app.use(bodyLimit({ maxSize: LARGEST_BODY, onError: (context) => context.text('Too large.', 413) }));
-  for (const { method, path, handle } of routes) app.on(method, path, (context) => handle(context.req.raw));
+  for (const { method, path, handle } of routes) {
+    app.on(method, path, ({ req, env }) => handle(req.raw, env?.incoming?.socket.remoteAddress));
+  }
   app.notFound((context) => context.text('Not found.', 404));
   app.onError((cause, context) => {
     fault(cause);
@@ -58,7 +64,7 @@ export interface Listening {
 }
 
 /** Listens. Rejects when the port is taken or not allowed. */
-export function listen(app: Hono, where: { readonly host: string; readonly port: number }): Promise<Listening> {
+export function listen(app: Served, where: { readonly host: string; readonly port: number }): Promise<Listening> {
   return new Promise((resolve, reject) => {
     const server = serve({ fetch: app.fetch, hostname: where.host, port: where.port }, ({ port }) =>
       resolve({ port, close: () => closed(server), cut: () => server.closeAllConnections() }),

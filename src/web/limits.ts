@@ -1,0 +1,27 @@
+/** The share page's own limits. */
+
+/** Characters of a token: 132 bits in base64url. */
+export const TOKEN = /^[A-Za-z0-9_-]{22}$/;
+
+/** Bytes of what a form sends: its longest text in the longest encoding, with room for its names. */
+export const LARGEST_FORM = 16 * 1024;
+
+/** Characters of a note, and of what the tape says. */
+export const LONGEST_NOTE = 1000;
+export const LONGEST_MEASURE = 60;
+
+/** Milliseconds for which a note is known by its name, so that one sent again is kept once. */
+export const NOTE_KNOWN = 7 * 24 * 3600 * 1000;
+
+/** Milliseconds for which what came of a form is kept for the page that shows it. */
+export const TOLD_KEPT = 10 * 60 * 1000;
+
+/** Pages that are kept as they were worked out, and for how many milliseconds: waits and dates go on meanwhile. */
+export const PAGES_KEPT = 200;
+export const PAGE_GOOD = 5 * 60 * 1000;
+
+/** Requests a minute for one link, and from one address. */
+export const A_MINUTE = { link: 240, address: 600 } as const;
+
+/** Seconds after which somebody who came too often may come again. */
+export const COME_AGAIN = 60;

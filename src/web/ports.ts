@@ -1,0 +1,31 @@
+/** What the page needs from outside. */
+
+import type { Answer } from '../bot/answer.ts';
+import type { Asker, Invocation } from '../bot/invocation.ts';
+import type { Ports } from '../bot/ports.ts';
+import type { FileMaker } from './downloads.ts';
+import type { Question } from './notes.ts';
+
+/** What a link leads to while it is good. */
+export interface Opened {
+  /** The project's id, for what must not happen at once to one project. */
+  readonly project: string;
+  readonly role: 'look' | 'tick' | 'measure';
+  /** Milliseconds since 1970. */
+  readonly until?: number;
+  /** Different whenever the project or the share is. */
+  readonly state: string;
+  readonly questions: readonly Question[];
+}
+
+export interface WebPorts extends Ports {
+  answer(invocation: Invocation): AsyncIterable<Answer>;
+  readonly habits: Invocation['habits'];
+  /** What this link leads to; undefined for one that was never given, has ended or was stopped. */
+  opened(asker: Asker): Promise<Opened | undefined>;
+  readonly files: FileMaker;
+  /** Whether one more request is let in now, of a link or an address. */
+  allow(of: 'link' | 'address', key: string): Promise<boolean>;
+  /** The address at which people reach the page, where it is not the one that requests name. */
+  readonly address?: string;
+}

@@ -1,0 +1,89 @@
+/** Requests of the share page: whose link it is, what is shown or done, and the same words for every link that leads nowhere. */
+
+import { createHash } from 'node:crypto';
+import { Outage } from '../bot/ports.ts';
+import { NO_PAGE } from '../words/page.ts';
+import { isCounted } from './allowance.ts';
+import { deed } from './deeds.ts';
+import { fileFor } from './downloads.ts';
+import { isFromHere } from './gate.ts';
+import { LARGEST_FORM } from './limits.ts';
+import { Pages } from './pages.ts';
+import type { WebPorts } from './ports.ts';
+import { type Asked, answered, file, nowhere, page, standing } from './send.ts';
+
+/** Answers what comes to a link. Never throws: a store that does not answer is told as such, any other fault to the port. */
+export function receive(ports: WebPorts): (request: Request, from?: string) => Promise<Response> {
+  const pages = new Pages(ports);
+  return async (request, from) => {
+    try {
+      return await handled(request, from, pages, ports);
+    } catch (cause) {
+      ports.fault('page', cause);
+      return nowhere(cause instanceof Outage ? NO_PAGE.outage : NO_PAGE.fault, 503);
+    }
+  };
+}
+
+async function handled(request: Request, from: string | undefined, pages: Pages, ports: WebPorts): Promise<Response> {
+  const url = new URL(request.url);
+  const token = url.pathname.slice('/s/'.length);
+  // A slash behind the link is a slip of whoever copied it.
+  if (/^[^/]+\/$/.test(token)) return moved(`${url.pathname.slice(0, -1)}${url.search}`);
+  if (!['GET', 'HEAD', 'POST'].includes(request.method))
+    return nowhere(NO_PAGE.method, 405, { Allow: 'GET, HEAD, POST' });
+  const id = createHash('sha256').update(token).digest('hex');
+  if (!(await isLetIn(id, from, ports))) return nowhere(NO_PAGE.often, 429);
+  const posted = request.method === 'POST' ? await formOf(request, ports.address) : undefined;
+  if (posted === 'elsewhere') return nowhere(NO_PAGE.elsewhere, 403);
+  if (posted === 'large') return nowhere(NO_PAGE.large, 413);
+  const asker = { platform: 'web', id } as const;
+  const opened = await ports.opened(asker);
+  if (!opened) return nowhere(NO_PAGE.missing, 404);
+  const asked: Asked = { guest: { asker, opened }, url, script: request.headers.get('accept') === 'application/json' };
+  if (posted) {
+    const came = await inTurn(opened.project, () => deed(posted, asked.guest, pages, ports));
+    return answered(came, asked, pages, ports);
+  }
+  const get = url.searchParams.get('get');
+  if (get === null) return page(asked, pages, ports);
+  const gathered = await pages.gathered(asker, opened);
+  if (!('sheets' in gathered)) return page(asked, pages, ports);
+  if (get === 'state') return standing(gathered.sheets);
+  const made = await fileFor(get, gathered.sheets, ports.files);
+  return made ? file(made) : nowhere(NO_PAGE.missing, 404);
+}
+
+function moved(to: string): Promise<Response> {
+  return nowhere(NO_PAGE.moved, 308, { Location: to });
+}
+
+async function isLetIn(id: string, from: string | undefined, { allow }: WebPorts): Promise<boolean> {
+  if (isCounted(from) && !(await allow('address', from))) return false;
+  return allow('link', id);
+}
+
+/** What a form of ours sent: never more than forms send, and only from a page of ours. */
+async function formOf(request: Request, address: string | undefined): Promise<URLSearchParams | 'elsewhere' | 'large'> {
+  if (!isFromHere(request, address)) return 'elsewhere';
+  const type = request.headers.get('content-type') ?? '';
+  if (!/^application\/x-www-form-urlencoded(?:;|$)/i.test(type)) return 'elsewhere';
+  if (Number(request.headers.get('content-length') ?? 0) > LARGEST_FORM) return 'large';
+  const body = await request.text();
+  return body.length > LARGEST_FORM ? 'large' : new URLSearchParams(body);
+}
+
+const turns = new Map<string, Promise<unknown>>();
+
+/** One after the other for one project: a thing ticked twice at once is ticked once. */
+async function inTurn<T>(project: string, work: () => Promise<T>): Promise<T> {
+  const before = turns.get(project) ?? Promise.resolve();
+  const mine = before.then(work, work);
+  const settled = mine.catch(() => undefined);
+  turns.set(project, settled);
+  try {
+    return await mine;
+  } finally {
+    if (turns.get(project) === settled) turns.delete(project);
+  }
+}

@@ -1,0 +1,114 @@
+/** A page to be visited in tests: links with their roles, sheets whose ticks are really ticked, and what is asked of the bot. */
+
+import { createHash } from 'node:crypto';
+import type { Answer } from '../../src/bot/answer.ts';
+import type { Invocation } from '../../src/bot/invocation.ts';
+import type { Route } from '../../src/host/server.ts';
+import { routed } from '../../src/host/server.ts';
+import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import type { Sheets, Tick } from '../../src/reply/job-sheet.ts';
+import { allowanceInMemory } from '../../src/web/allowance.ts';
+import type { Opened } from '../../src/web/ports.ts';
+import { startWeb } from '../../src/web/start.ts';
+import { NOON } from '../bot/demo-flat.ts';
+import { storeInMemory } from '../store/shelf-in-memory.ts';
+import { bareReply } from './fixture-sheets.ts';
+
+export const TOKEN = 'abcdefghijklmnopqrstu0';
+
+export interface Stage {
+  readonly asked: string[];
+  readonly faults: unknown[];
+  /** Links by token: what is not here was never given, or ended. */
+  readonly links: Map<string, Pick<Opened, 'role' | 'until' | 'questions'>>;
+  readonly clock: { now: number };
+  sheets: Sheets;
+  /** Answers in place of the usual for a line, where the test has one. */
+  instead: ((line: string) => Answer | undefined) | undefined;
+  readonly store: ReturnType<typeof storeInMemory>;
+  readonly routes: readonly Route[];
+  /** Sends a request as a browser would. */
+  visit(path: string, init?: RequestInit): Promise<Response>;
+  /** Sends a form as the page does. */
+  send(fields: Readonly<Record<string, string>>, headers?: Readonly<Record<string, string>>): Promise<Response>;
+}
+
+export const HERE = 'http://127.0.0.1:3000';
+
+/** A stage with one link that may tick. */
+export function stage(sheets: Sheets, allow = allowanceInMemory()): Stage {
+  const store = storeInMemory();
+  const asked: string[] = [];
+  const faults: unknown[] = [];
+  const links: Stage['links'] = new Map([[TOKEN, { role: 'tick', questions: [] }]]);
+  const clock = { now: NOON };
+  const byHash = (id: string) =>
+    [...links].find(([token]) => createHash('sha256').update(token).digest('hex') === id)?.[1];
+  const own: Stage = {
+    asked,
+    faults,
+    links,
+    clock,
+    sheets,
+    instead: undefined,
+    store,
+    routes: startWeb({
+      fault: (_, cause) => faults.push(cause),
+      store,
+      now: () => clock.now,
+      habits: DEFAULT_HABITS,
+      allow,
+      answer: (invocation) => answersOf(invocation, own),
+      opened: async ({ id }) => {
+        // One look at the store, whatever comes of it.
+        await store.kept.get(`share:${id}`);
+        const link = byHash(id);
+        const state = createHash('sha256')
+          .update(JSON.stringify([own.sheets, link]))
+          .digest('hex');
+        return link && { ...link, project: 'flat', state };
+      },
+      files: {
+        pdf: async (_, paper) => ({ name: `job ${paper}.pdf`, type: 'application/pdf', bytes: bytes('%PDF') }),
+        tables: () => [{ key: 'shopping', label: 'Shopping list' }],
+        table: async (_, key) =>
+          key === 'shopping' ? { name: 'shopping.csv', type: 'text/csv', bytes: bytes('a,b') } : undefined,
+        json: async (shown) => ({ name: 'job.json', type: 'application/json', bytes: bytes(JSON.stringify(shown)) }),
+      },
+    }),
+    visit: async (path, init) => app.fetch(new Request(`${HERE}${path}`, init)),
+    send: (fields, headers = {}) =>
+      own.visit(`/s/${TOKEN}`, {
+        method: 'POST',
+        body: new URLSearchParams(fields),
+        headers: { Origin: HERE, ...headers },
+        redirect: 'manual',
+      }),
+  };
+  const app = routed(own.routes, (cause) => faults.push(cause));
+  return own;
+}
+
+function bytes(text: string): Uint8Array<ArrayBuffer> {
+  return new Uint8Array(Buffer.from(text));
+}
+
+async function* answersOf({ text }: Invocation, stage: Stage): AsyncGenerator<Answer> {
+  stage.asked.push(text);
+  const other = stage.instead?.(text);
+  if (other) yield other;
+  else if (text === 'project sheets') yield { ...bareReply('Sheets.'), data: stage.sheets };
+  else {
+    const ticked = (tick: Tick): Tick =>
+      text === tick.ask
+        ? { ...tick, ticked: true, by: 'Sam', at: stage.clock.now }
+        : text === tick.undo
+          ? { ...tick, ticked: false }
+          : tick;
+    const each = stage.sheets.sheets.map((sheet) =>
+      sheet.ticks ? { ...sheet, ticks: sheet.ticks.map(ticked) } : sheet,
+    );
+    stage.sheets = { ...stage.sheets, sheets: each };
+    yield bareReply(`Done: ${text}`);
+  }
+}
