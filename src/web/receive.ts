@@ -42,8 +42,12 @@ async function handled(request: Request, from: string | undefined, pages: Pages,
   if (!opened) return nowhere(NO_PAGE.missing, 404);
   const asked: Asked = { guest: { asker, opened }, url, script: request.headers.get('accept') === 'application/json' };
   if (posted) {
-    const came = await inTurn(opened.project, () => deed(posted, asked.guest, pages, ports));
-    return answered(came, asked, pages, ports);
+    const came = await inTurn(opened.project, async () => {
+      // What stands now, and not what stood before those whose turn it was.
+      const now = await ports.opened(asker);
+      return now && deed(posted, { asker, opened: now }, pages, ports);
+    });
+    return came ? answered(came, asked, pages, ports) : nowhere(NO_PAGE.missing, 404);
   }
   const get = url.searchParams.get('get');
   if (get === null) return page(asked, pages, ports);

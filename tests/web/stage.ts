@@ -25,7 +25,9 @@ export interface Stage {
   sheets: Sheets;
   /** Answers in place of the usual for a line, where the test has one. */
   instead: ((line: string) => Answer | undefined) | undefined;
-  readonly store: ReturnType<typeof storeInMemory>;
+  readonly store: ReturnType<typeof storeInMemory> & { readonly looks: number };
+  /** Every key of a plain value that was looked at or kept. */
+  readonly keys: string[];
   readonly routes: readonly Route[];
   /** Sends a request as a browser would. */
   visit(path: string, init?: RequestInit): Promise<Response>;
@@ -37,7 +39,8 @@ export const HERE = 'http://127.0.0.1:3000';
 
 /** A stage with one link that may tick. */
 export function stage(sheets: Sheets, allow = allowanceInMemory()): Stage {
-  const store = storeInMemory();
+  const keys: string[] = [];
+  const store = watched(keys);
   const asked: string[] = [];
   const faults: unknown[] = [];
   const links: Stage['links'] = new Map([[TOKEN, { role: 'tick', questions: [] }]]);
@@ -46,6 +49,7 @@ export function stage(sheets: Sheets, allow = allowanceInMemory()): Stage {
     [...links].find(([token]) => createHash('sha256').update(token).digest('hex') === id)?.[1];
   const own: Stage = {
     asked,
+    keys,
     faults,
     links,
     clock,
@@ -87,6 +91,30 @@ export function stage(sheets: Sheets, allow = allowanceInMemory()): Stage {
   };
   const app = routed(own.routes, (cause) => faults.push(cause));
   return own;
+}
+
+/** A store in memory that tells which plain values were looked at. */
+function watched(keys: string[]): Stage['store'] {
+  const store = storeInMemory();
+  const { kept } = store;
+  const noted = <A extends readonly unknown[], R>(work: (key: string, ...rest: A) => R) => {
+    return (key: string, ...rest: A): R => {
+      keys.push(key);
+      return work(key, ...rest);
+    };
+  };
+  return Object.defineProperties(store, {
+    kept: {
+      value: {
+        ...kept,
+        get: noted(kept.get),
+        set: noted(kept.set),
+        delete: noted(kept.delete),
+        claim: noted(kept.claim),
+      },
+    },
+    looks: { get: () => keys.length },
+  }) as Stage['store'];
 }
 
 function bytes(text: string): Uint8Array<ArrayBuffer> {
