@@ -27,6 +27,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   discord: 20,
   slack: 20,
   terminal: 1,
+  web: 20,
   host: 10,
   wiring: 5,
   main: 1,

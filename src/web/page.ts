@@ -23,7 +23,8 @@ export interface View {
   readonly name: string;
   /** What can be measured for the owner. */
   readonly questions: readonly Question[];
-  readonly tables: readonly TableFile[];
+  /** What can be taken along; nothing without it. */
+  readonly files?: { readonly tables: readonly TableFile[] };
 }
 
 /** Stand in the page as it is kept for what is fresh each time it is sent: no text that was typed can hold a bare `<`. */
@@ -31,7 +32,7 @@ export const ONCE = { note: '<!--note-->', notice: '<!--notice-->' } as const;
 
 /** The whole page. */
 export function pageHtml(view: View): Html {
-  const { sheets, role, until, name, questions, tables } = view;
+  const { sheets, role, until, name, questions, files } = view;
   const { project, made, zone } = sheets;
   const title = oneLine(project);
   const shown = sheets.sheets.map((sheet, place) => ({ sheet, id: `${sheet.key}-${place + 1}` }));
@@ -43,7 +44,7 @@ ${shown.length < 2 ? NOTHING : navHtml(shown)}
 ${shown.length === 0 ? html`<p class="told">${PAGE.nothingHere}</p>` : NOTHING}
 ${each(shown, ({ sheet, id }) => sectionHtml(sheet, id, { zone, may, alone: shown.length < 2 }))}
 ${may ? noteForm(ONCE.note) : NOTHING}
-${fileLinks(sheets, tables)}
+${files ? fileLinks(sheets, files.tables) : NOTHING}
 </main>
 <footer>${sourcesHtml(sheets.sheets.flatMap(({ reply }) => reply.sources))}<p>${PAGE.made(whenInYear(made, zone))} ${PAGE.first}</p></footer>`;
   return shell(title, body, { lists: listsOf(sheets), name });

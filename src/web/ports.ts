@@ -23,9 +23,10 @@ export interface WebPorts extends Ports {
   readonly habits: Invocation['habits'];
   /** What this link leads to; undefined for one that was never given, has ended or was stopped. */
   opened(asker: Asker): Promise<Opened | undefined>;
-  readonly files: FileMaker;
+  /** Without it, nothing can be taken along as a file. */
+  readonly files?: FileMaker;
   /** Whether one more request is let in now, of a link or an address. */
   allow(of: 'link' | 'address', key: string): Promise<boolean>;
-  /** The address at which people reach the page, where it is not the one that requests name. */
-  readonly address?: string;
+  /** The address that people reach the page by, where it may not be the one that requests name. */
+  address?(): string | undefined;
 }

@@ -34,7 +34,7 @@ async function handled(request: Request, from: string | undefined, pages: Pages,
     return nowhere(NO_PAGE.method, 405, { Allow: 'GET, HEAD, POST' });
   const id = createHash('sha256').update(token).digest('hex');
   if (!(await isLetIn(id, from, ports))) return nowhere(NO_PAGE.often, 429);
-  const posted = request.method === 'POST' ? await formOf(request, ports.address) : undefined;
+  const posted = request.method === 'POST' ? await formOf(request, ports.address?.()) : undefined;
   if (posted === 'elsewhere') return nowhere(NO_PAGE.elsewhere, 403);
   if (posted === 'large') return nowhere(NO_PAGE.large, 413);
   const asker = { platform: 'web', id } as const;
@@ -54,7 +54,7 @@ async function handled(request: Request, from: string | undefined, pages: Pages,
   const gathered = await pages.gathered(asker, opened);
   if (!('sheets' in gathered)) return page(asked, pages, ports);
   if (get === 'state') return standing(gathered.sheets);
-  const made = await fileFor(get, gathered.sheets, ports.files);
+  const made = ports.files && (await fileFor(get, gathered.sheets, ports.files));
   return made ? file(made) : nowhere(NO_PAGE.missing, 404);
 }
 

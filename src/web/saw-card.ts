@@ -25,8 +25,12 @@ function pieceHtml(piece: SawPiece, id: string, place: number, all: number): Htm
     piece.width === undefined ? NOTHING : html`<p class="width">${PAGE_SAW.width(oneLine(piece.width))}</p>`;
   const remark = piece.note === undefined ? NOTHING : html`<p class="remark">${oneLine(piece.note)}</p>`;
   const head = `${own}-what`;
+  const alike =
+    piece.count === undefined || piece.count < 2
+      ? NOTHING
+      : html`<strong class="alike">${PAGE_SAW.alike(piece.count)}</strong>`;
   return html`<li class="piece" id="${own}" tabindex="-1" aria-labelledby="${head}">
-<p class="place" id="${head}"><span class="count">${PAGE_SAW.piece(place + 1, all)}</span> <strong>${oneLine(piece.place)}</strong> <span>${oneLine(piece.what)}</span></p>
+<p class="place" id="${head}"><span class="count">${PAGE_SAW.piece(place + 1, all)}</span> <strong>${oneLine(piece.place)}</strong> <span>${oneLine(piece.what)}</span> ${alike}</p>
 <p class="length ${sizeOf(piece.length)}"><span class="what">${PAGE_SAW.longest[piece.of]}</span> <b>${oneLine(piece.length)}</b></p>${width}
 ${sawDrawing(piece, own)}
 <dl class="ends pairs"><div><dt>${PAGE_SAW.left}</dt><dd>${sayEnd(piece.left)}</dd></div><div><dt>${PAGE_SAW.right}</dt><dd>${sayEnd(piece.right)}</dd></div><div><dt>${PAGE_SAW.from}</dt><dd>${oneLine(piece.from)}</dd></div></dl>${remark}

@@ -54,7 +54,8 @@ export async function page(
   const { sheets } = gathered;
   const { role, until, questions } = opened;
   const name = asker.id.slice(0, 12);
-  const view = { sheets, role, name, questions, tables: ports.files.tables(sheets), ...(until && { until }) };
+  const files = ports.files && { tables: ports.files.tables(sheets) };
+  const view = { sheets, role, name, questions, ...(files && { files }), ...(until && { until }) };
   const whole = await pages.html(asker, opened, () => written(pageHtml(view)));
   const told = await written(notice ?? (await toldBefore(guest, url.searchParams.get('told'), ports)));
   const body = whole.replace(ONCE.note, () => mintLongId()).replace(ONCE.notice, () => told);

@@ -59,6 +59,7 @@ export const PAGE_SAW = {
     trim: 'Stands on its foot, its back against the fence, its face to you; seen from above.',
   },
   piece: (no: number, all: number) => `Piece ${no} of ${all}`,
+  alike: (count: number) => `${count} alike`,
   longest: { plank: 'Cut to', trim: 'Long point to long point' },
   width: (width: string) => `Ripped to ${width} wide`,
   left: 'Left end',

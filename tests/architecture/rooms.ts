@@ -46,6 +46,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   },
   slack: { rooms: PLATFORM, packages: ['@slack/bolt', '@slack/oauth', 'zod', 'node:*'] },
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
+  web: { rooms: PLATFORM, packages: ['hono', 'rate-limiter-flexible', 'node:*'] },
   host: {
     rooms: ['src/bot/ports.ts', 'src/bot/request.ts'],
     packages: ['zod', 'hono', '@hono/node-server', 'fastest-levenshtein', 'pino', 'prom-client', 'node:*'],
@@ -53,7 +54,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   wiring: { rooms: ALL, packages: ['node:*'] },
   main: { rooms: [...ALL, 'wiring'], packages: ['node:*'] },
   bench: {
-    rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/', 'tests/slack/'],
+    rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/', 'tests/slack/', 'tests/web/'],
     packages: ['lmdb', 'pg', '@keyv/redis', 'discord.js', '@slack/bolt', 'node:*'],
   },
   scripts: { rooms: ALL, packages: ['node:*'] },
