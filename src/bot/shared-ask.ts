@@ -8,7 +8,7 @@ import type { Desk } from './desk.ts';
 import type { Held } from './holdings.ts';
 
 /** About the asker and their own projects, whatever is in use. */
-const OWN = ['list', 'new', 'use', 'show', 'settings', 'mydata', 'share', 'archive', 'delete', 'restore'];
+const OWN = ['list', 'new', 'use', 'show', 'settings', 'link', 'mydata', 'share', 'archive', 'delete', 'restore'];
 
 /** Notes of the helper's own, and what they changed themselves, with whatever was shared. */
 const BESIDE = ['project log', 'project undo'];
