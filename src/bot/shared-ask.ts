@@ -14,7 +14,7 @@ const OWN = ['list', 'new', 'use', 'show', 'settings', 'link', 'mydata', 'share'
 const BESIDE = ['project log', 'project undo'];
 
 /** All that a page asks for whoever holds a link. */
-const GUESTS = [SHEETS, 'project shopping', 'project progress', ...BESIDE];
+const GUESTS = [SHEETS, 'project shopping', 'project progress', 'project measure', ...BESIDE];
 
 /** What an ask is answered from; or the problem where it goes beyond what was shared. Throws Outage. */
 export async function scopeOf(

@@ -2,6 +2,7 @@
 
 import { EMPTY_FOUND, foundSchema } from './found.ts';
 import { EMPTY_LOG, logSchema } from './log.ts';
+import { EMPTY_MEASURES, measuresSchema } from './measure.ts';
 import { EMPTY_SHOPPING, shoppingSchema } from './shopping.ts';
 import { EMPTY_SPEND, spendSchema } from './spend.ts';
 import { EMPTY_STAGES, stagesSchema } from './stages.ts';
@@ -13,6 +14,8 @@ export const partsSchema = {
   spend: spendSchema,
   log: logSchema,
   found: foundSchema,
+  // What was taken out before there was any has none.
+  measures: measuresSchema.default(EMPTY_MEASURES),
 };
 
 /** Every part with nothing in it. */
@@ -23,5 +26,6 @@ export function emptyParts() {
     spend: EMPTY_SPEND,
     log: EMPTY_LOG,
     found: EMPTY_FOUND,
+    measures: EMPTY_MEASURES,
   };
 }

@@ -2,13 +2,14 @@
 
 import { z } from 'zod';
 import { LIMITS } from './limits.ts';
+import { EMPTY_MEASURES } from './measure.ts';
 import { partsSchema } from './parts.ts';
 import { patchSchema } from './patch.ts';
 import { projectFromDraft } from './project-draft.ts';
 import { withShares } from './project-shares.ts';
 import { roomsSchema } from './room.ts';
 import { sharesSchema } from './share.ts';
-import { codecOf } from './version.ts';
+import { codecOf, type Migration } from './version.ts';
 
 const stateSchema = z
   .discriminatedUnion('kind', [
@@ -56,7 +57,7 @@ export const contentSchema = z.object(contentShape).readonly();
 
 export const projectSchema = z
   .object({
-    version: z.literal(2),
+    version: z.literal(3),
     id: z.string().min(16),
     owner: z.string().min(16),
     shares: sharesSchema,
@@ -78,7 +79,10 @@ export type ProjectState = z.infer<typeof stateSchema>;
 export type KeptAsk = z.infer<typeof keptSchema>;
 export type Change = z.infer<typeof changeSchema>;
 
-export const projectCodec = codecOf<Project>('project', projectSchema, [projectFromDraft, withShares]);
+/** Before, nothing could be asked to be measured. */
+const withMeasures: Migration = (record) => ({ ...record, version: 3, measures: EMPTY_MEASURES });
+
+export const projectCodec = codecOf<Project>('project', projectSchema, [projectFromDraft, withShares, withMeasures]);
 
 /** What of a project changes and can be taken back. */
 export function contentOf(project: Project): Content {

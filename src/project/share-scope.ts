@@ -1,5 +1,6 @@
 /** How far a share goes: which commands answer it, what of the project they see, and what a change by its helper may touch. */
 
+import { EMPTY_MEASURES, type Measures } from './measure.ts';
 import type { Content, Project } from './project.ts';
 import { sameName } from './room.ts';
 import { type Share, type Shared, signatureOf } from './share.ts';
@@ -20,14 +21,17 @@ export const SHEETS = 'project sheets';
 
 const SCOPES: Readonly<Record<Exclude<Shared, 'project'>, Scope>> = {
   shopping: { commands: ['project shopping'], touches: ['shopping', 'log'] },
-  guide: { commands: ['floor planks', 'floor layout'], touches: ['rooms', 'log'] },
-  cuts: { commands: ['floor planks', 'trim list', 'trim edges', 'trim reset'], touches: ['rooms', 'log'] },
-  tearout: { commands: ['prep tearout'], touches: ['rooms', 'log'] },
-  checklist: { commands: ['project progress'], touches: ['stages', 'rooms', 'log'] },
+  guide: { commands: ['floor planks', 'floor layout'], touches: ['rooms', 'measures', 'log'] },
+  cuts: { commands: ['floor planks', 'trim list', 'trim edges', 'trim reset'], touches: ['rooms', 'measures', 'log'] },
+  tearout: { commands: ['prep tearout'], touches: ['rooms', 'measures', 'log'] },
+  checklist: { commands: ['project progress'], touches: ['stages', 'rooms', 'measures', 'log'] },
 };
 
 /** What whoever was given the whole project may change. */
-const WHOLE: readonly (keyof Content)[] = ['rooms', 'picks', 'kept', 'shopping', 'stages', 'log', 'found'];
+const WHOLE: readonly (keyof Content)[] = ['rooms', 'picks', 'kept', 'shopping', 'stages', 'log', 'found', 'measures'];
+
+/** Tells lengths of walls, wherever what was shared hangs on them. */
+const MEASURE = 'project measure';
 
 /** What is between an owner and those who pay, whatever is shared. */
 const OWNERS = ['project spend'];
@@ -35,7 +39,8 @@ const OWNERS = ['project spend'];
 /** Whether a command, by its full name, answers from what was shared. */
 export function covers({ what }: Share, command: string): boolean {
   if (what === 'project') return !OWNERS.includes(command);
-  return command === SHEETS || SCOPES[what].commands.includes(command);
+  const { commands, touches } = SCOPES[what];
+  return command === SHEETS || commands.includes(command) || (command === MEASURE && touches.includes('measures'));
 }
 
 /** The commands that show what was shared, the plainest first. */
@@ -64,6 +69,7 @@ export function seenBy(project: Project, share: Share, mark: string): Project {
     stages: EMPTY_STAGES,
     log: project.log.filter(({ by }) => isOf(by, share)),
     found: [],
+    measures: measuresSeen(project, share),
     history: unspent.history.filter(({ by }) => by === mark),
     undone: unspent.undone.filter(({ by }) => by === mark),
   };
@@ -115,13 +121,19 @@ export function mayTouch(before: Project, after: Project, { what, room }: Share)
 /** Parts in place of a project's own, with what a helper adds signed: purchases, marks, notes and findings that were not there before. */
 export function signedBy(before: Project, parts: Partial<Content>, share: Share): Partial<Content> {
   const by = signatureOf(share);
-  const { shopping, stages, log, found } = parts;
+  const { shopping, stages, log, found, measures } = parts;
   return {
     ...parts,
     ...(shopping && { shopping: { ...shopping, bought: signed(before.shopping.bought, shopping.bought, by) } }),
     ...(stages && { stages: { ...stages, marks: signed(before.stages.marks, stages.marks, by) } }),
     ...(log && { log: signed(before.log, log, by) }),
     ...(found && { found: signed(before.found, found, by) }),
+    ...(measures && {
+      measures: {
+        open: signed(before.measures.open, measures.open, by),
+        told: signed(before.measures.told, measures.told, by),
+      },
+    }),
   };
 }
 
@@ -138,8 +150,8 @@ function signed<T extends { readonly at: number; readonly by?: Signed | undefine
 
 /** What stays the same of an entry that is changed: which it is, and when it came. */
 function keyOf(one: object): string {
-  const { at, item, lot, room, stage, state, text } = one as Readonly<Record<string, unknown>>;
-  return JSON.stringify([at, item, lot, room, stage, state, text]);
+  const { at, item, lot, room, stage, state, text, wall, what } = one as Readonly<Record<string, unknown>>;
+  return JSON.stringify([at, item, lot, room, stage, state, text, wall, what]);
 }
 
 function isOf(by: Signed | undefined, { id }: Share): boolean {
@@ -150,8 +162,20 @@ function begins(ask: string, name: string): boolean {
   return `${ask} `.startsWith(`${name} `);
 }
 
-function othersThan(room: string, { rooms }: Project): readonly unknown[] {
-  return rooms.filter(({ name }) => !sameName(name, room));
+function othersThan(room: string, { rooms, measures }: Project): readonly unknown[] {
+  const other = (one: { readonly room: string }): boolean => !sameName(one.room, room);
+  return [
+    ...rooms.filter(({ name }) => !sameName(name, room)),
+    measures.open.filter(other),
+    measures.told.filter(other),
+  ];
+}
+
+/** What is asked of the rooms that were shared, for whoever may measure them. */
+function measuresSeen({ measures }: Project, { what, room, role }: Share): Measures {
+  if (role !== 'measure' || (what !== 'project' && !SCOPES[what].touches.includes('measures'))) return EMPTY_MEASURES;
+  const seen = (one: { readonly room: string }): boolean => room === undefined || sameName(one.room, room);
+  return { open: measures.open.filter(seen), told: measures.told.filter(seen) };
 }
 
 function same(one: unknown, other: unknown): boolean {

@@ -1,6 +1,7 @@
 /** From the options of `project room` to deeds, and the deeds done one after the other, all or none. */
 
 import type { Habits } from '../../../src/measure/reading.ts';
+import { measuresIn, renamedIn, withoutTold } from '../../../src/project/measure.ts';
 import type { Content } from '../../../src/project/project.ts';
 import { type Rooms, roomNamed } from '../../../src/project/room.ts';
 import { renameMarks } from '../../../src/project/stages.ts';
@@ -66,7 +67,7 @@ function nameIn(text: string): string {
 
 export type Steps =
   | {
-      readonly parts: Pick<Content, 'rooms' | 'stages'>;
+      readonly parts: Pick<Content, 'rooms' | 'stages' | 'measures'>;
       readonly said: readonly string[];
       readonly notes: readonly string[];
     }
@@ -74,21 +75,27 @@ export type Steps =
 
 /** Does all deeds, or none where one cannot be done. */
 export function roomSteps(
-  { rooms: before, stages: marked }: Pick<Content, 'rooms' | 'stages'>,
+  { rooms: before, stages: marked, measures: asked }: Pick<Content, 'rooms' | 'stages' | 'measures'>,
   deeds: readonly RoomDeed[],
   habits: Habits,
 ): Steps {
-  let [rooms, stages] = [before, marked];
+  let [rooms, stages, measures] = [before, marked, asked];
   const said: string[] = [];
   const notes: string[] = [];
   for (const deed of deeds) {
     const reading = { option: 'room', habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) };
     const step = roomStep(rooms, deed, reading);
     if ('problem' in step) return step;
+    // Told anew, a room is as it is told.
+    for (const { name, text } of rooms)
+      if (roomNamed(step.rooms, name)?.text !== text) measures = withoutTold(measures, name);
     rooms = step.rooms;
-    if (step.renamed && roomNamed(before, step.renamed.from))
+    if (step.renamed && roomNamed(before, step.renamed.from)) {
       stages = renameMarks(stages, step.renamed.from, step.renamed.to);
+      measures = renamedIn(measures, step.renamed.from, step.renamed.to);
+    }
+    measures = measuresIn(measures, rooms);
     said.push(...step.said);
   }
-  return { parts: { rooms, stages }, said, notes };
+  return { parts: { rooms, stages, measures }, said, notes };
 }

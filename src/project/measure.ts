@@ -1,0 +1,101 @@
+/** What a project's owner wants measured, and lengths told of walls that do not fit their room yet. */
+
+import { z } from 'zod';
+import { LIMITS } from './limits.ts';
+import { changedRoom, type Room, type Rooms, roomNamed, sameName } from './room.ts';
+import { signedSchema } from './signed.ts';
+
+/** The most open questions, and the most lengths that wait for others. */
+export const MOST_QUESTIONS = 40;
+export const MOST_TOLD = 100;
+export const LONGEST_WHAT = 60;
+
+const questionSchema = z
+  .object({
+    id: z.string().min(8),
+    room: z.string().min(1).max(LIMITS.name),
+    /** Counted from 1, as in the drawings. */
+    wall: z.int().positive().optional(),
+    /** What else of the room: the height of the ceiling. */
+    what: z.string().min(1).max(LONGEST_WHAT).optional(),
+    at: z.number(),
+    by: signedSchema.optional(),
+  })
+  .readonly();
+
+const toldSchema = z
+  .object({
+    room: z.string().min(1).max(LIMITS.name),
+    wall: z.int().positive(),
+    /** In ticks. */
+    length: z.int().positive(),
+    at: z.number(),
+    by: signedSchema.optional(),
+  })
+  .readonly();
+
+export const measuresSchema = z
+  .object({
+    open: z.array(questionSchema).max(MOST_QUESTIONS).readonly(),
+    told: z.array(toldSchema).max(MOST_TOLD).readonly(),
+  })
+  .readonly();
+
+export type Question = z.infer<typeof questionSchema>;
+export type ToldLength = z.infer<typeof toldSchema>;
+export type Measures = z.infer<typeof measuresSchema>;
+
+export const EMPTY_MEASURES: Measures = { open: [], told: [] };
+
+/** Whether two questions are about the same wall or thing. */
+export function sameQuestion(one: Omit<Question, 'id' | 'at'>, other: Omit<Question, 'id' | 'at'>): boolean {
+  const what = ({ what: thing = '' }: typeof one): string => thing.toLowerCase();
+  return sameName(one.room, other.room) && one.wall === other.wall && what(one) === what(other);
+}
+
+/** With a question, unless it is open already. Throws a RangeError past the most that are kept. */
+export function withQuestion(measures: Measures, question: Question): Measures {
+  if (measures.open.some((one) => sameQuestion(one, question))) return measures;
+  if (measures.open.length >= MOST_QUESTIONS) throw new RangeError('too many questions');
+  return { ...measures, open: [...measures.open, question] };
+}
+
+/** Without the questions that are gone. */
+export function withoutQuestions(measures: Measures, gone: (question: Question) => boolean): Measures {
+  return { ...measures, open: measures.open.filter((one) => !gone(one)) };
+}
+
+/** With a length told, in place of the one told of that wall before; the earliest give way past the most that are kept. */
+export function withTold(measures: Measures, told: ToldLength): Measures {
+  const others = measures.told.filter((one) => !(sameName(one.room, told.room) && one.wall === told.wall));
+  return { ...measures, told: [...others, told].slice(-MOST_TOLD) };
+}
+
+/** Lengths told of a room's walls. */
+export function toldOf({ told }: Measures, room: string): readonly ToldLength[] {
+  return told.filter((one) => sameName(one.room, room));
+}
+
+/** Without what was told of a room's walls: they are as they are kept now. */
+export function withoutTold(measures: Measures, room: string): Measures {
+  return { ...measures, told: measures.told.filter((one) => !sameName(one.room, room)) };
+}
+
+/** Under a room's new name. */
+export function renamedIn({ open, told }: Measures, from: string, to: string): Measures {
+  const renamed = <T extends { readonly room: string }>(one: T): T =>
+    sameName(one.room, from) ? { ...one, room: to } : one;
+  return { open: open.map(renamed), told: told.map(renamed) };
+}
+
+/** What is left of it for these rooms: nothing is asked of a room that is gone. */
+export function measuresIn({ open, told }: Measures, rooms: Rooms): Measures {
+  const there = ({ room }: { readonly room: string }): boolean => roomNamed(rooms, room) !== undefined;
+  return { open: open.filter(there), told: told.filter(there) };
+}
+
+/** The room with a length noted under its name, in place of an earlier one. */
+export function withNoted(rooms: Rooms, { name, notes }: Room, what: string, said: string): Rooms {
+  const others = notes.filter((note) => !note.toLowerCase().startsWith(`${what.toLowerCase()}: `));
+  return changedRoom(rooms, name, { notes: [...others, `${what}: ${said}`] });
+}
