@@ -16,7 +16,7 @@ export interface Told {
 
 /** The tests' own. */
 const NOT_OURS = /^FLOORHAND_(TEST_\w+|REQUIRE_SERVICES)$/;
-/** A name so near to a setting's is a slip: letters to change. */
+/** Letters to change at most for a name to be a slip of a setting's; fewer in a short one. */
 const SLIP = 2;
 
 /** Reads variables and the files of secrets; an empty variable counts as not set. */
@@ -42,11 +42,15 @@ export function toldSettings(environment: Environment): Told {
       faults.push(`${name}: only secrets are read from files; set ${name.slice(0, -5)} itself`);
       continue;
     }
-    const near = names.find((one) => distance(one, name) <= SLIP);
+    const near = names.find((one) => distance(one, name) <= slipOf(one));
     if (near) faults.push(`${name}: there is no such setting; you may mean ${near}`);
     else doubts.push(`${name}: there is no such setting, and nothing reads it`);
   }
   return { told, faults, doubts };
+}
+
+function slipOf(name: string): number {
+  return Math.min(SLIP, Math.max(1, Math.floor((name.length - 'FLOORHAND_'.length) / 4)));
 }
 
 /** The text of a secret's file without the line end that editors leave. */

@@ -57,7 +57,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/', 'tests/slack/', 'tests/web/'],
     packages: ['lmdb', 'pg', '@keyv/redis', 'discord.js', '@slack/bolt', 'node:*'],
   },
-  scripts: { rooms: ALL, packages: ['node:*'] },
+  scripts: { rooms: [...ALL, 'wiring'], packages: ['node:*'] },
 };
 
 /** The room of a file: its folder under src, or the top folder; undefined for a loose file. */

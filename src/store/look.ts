@@ -1,0 +1,77 @@
+/** Looks at a store without changing anything in it: whether it answers, what stands in the way, and its clock. */
+
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { readEmbedded } from './embedded.ts';
+import { MACHINE_CLOCK } from './patience.ts';
+import { redisDoubts } from './redis-doubts.ts';
+import type { Place } from './store.ts';
+
+/** Milliseconds for one answer. */
+const OPERATION = 5_000;
+
+export interface StoreLook {
+  readonly doubts: readonly string[];
+  /** Whether something of ours is kept there already. */
+  readonly made: boolean;
+  /** Milliseconds since 1970 by the server's clock; a folder has none of its own. */
+  readonly clock?: number;
+}
+
+/** Looks. Rejects with what the server, or the folder, refuses with. */
+export async function lookAtStore({ url, folder, space = 'floorhand' }: Place): Promise<StoreLook> {
+  if (url === '') return lookAtFolder(folder);
+  return /^postgres/.test(url) ? lookAtPostgres(url, space) : lookAtRedis(url, space);
+}
+
+async function lookAtFolder(folder: string): Promise<StoreLook> {
+  if (!existsSync(join(folder, 'store'))) return { doubts: [], made: false };
+  const engine = await readEmbedded({ folder, clock: MACHINE_CLOCK, operation: OPERATION });
+  try {
+    await engine.ping();
+    return { doubts: await engine.doubts(), made: true };
+  } finally {
+    await engine.close();
+  }
+}
+
+async function lookAtPostgres(url: string, space: string): Promise<StoreLook> {
+  const { default: pg } = await import('pg');
+  const terms = { connectionTimeoutMillis: OPERATION, query_timeout: OPERATION };
+  const client = new pg.Client({ connectionString: url, ...terms });
+  // A connection that ends by itself is told by what is asked next.
+  client.on('error', () => {});
+  try {
+    await client.connect();
+    const { rows } = await client.query<{ clock: string; made: boolean; may: boolean; fsync: string }>(
+      `SELECT (extract(epoch FROM clock_timestamp()) * 1000)::bigint::text AS clock,
+        to_regclass($1) IS NOT NULL AS made, has_database_privilege(current_database(), 'CREATE') AS may,
+        current_setting('fsync') AS fsync`,
+      [`${space}.records`],
+    );
+    const [row] = rows;
+    if (!row) throw new Error('The server gave no row.');
+    const unable = row.made || row.may ? [] : ['This role may not create the schema that projects are kept in.'];
+    const flush =
+      row.fsync === 'on' ? [] : ['This Postgres does not flush to disk (fsync is off): a power cut loses all.'];
+    return { doubts: [...unable, ...flush], made: row.made, clock: Number(row.clock) };
+  } finally {
+    await client.end().catch(() => undefined);
+  }
+}
+
+async function lookAtRedis(url: string, space: string): Promise<StoreLook> {
+  const { createClient } = await import('@keyv/redis');
+  const socket = { connectTimeout: OPERATION, reconnectStrategy: false } as const;
+  const client = createClient({ url, socket, disableOfflineQueue: true });
+  client.on('error', () => {});
+  try {
+    await client.connect();
+    const [seconds, micros] = (await client.sendCommand(['TIME'])) as unknown as readonly [string, string];
+    const doubts = await redisDoubts((name) => client.configGet(name));
+    const { keys } = await client.scan('0', { MATCH: `${space}:*`, COUNT: 1000 });
+    return { doubts, made: keys.length > 0, clock: Number(seconds) * 1000 + Number(micros) / 1000 };
+  } finally {
+    client.destroy();
+  }
+}

@@ -1,0 +1,52 @@
+/** Whether what is installed works here: the font, pictures, the worker threads and their solver. */
+
+import { accessSync } from 'node:fs';
+import { commands } from '../../commands/index.ts';
+import { type Answer, answer } from '../bot/answer.ts';
+import { FONT_FILES } from '../draw/font-file.ts';
+import { closePictures, toPng } from '../draw/png.ts';
+import { type Finding, fault, ok } from '../host/doctor.ts';
+import { DEFAULT_HABITS } from '../measure/reading.ts';
+import { closeWorkers } from '../solve/pool.ts';
+
+/** A sum that goes through a worker and its solver, and has a picture. */
+const SUM = `list room: 12' x 14', doors: 32 in on wall 2, stock: 8 ft $7.98; 12 ft $12.48`;
+/** What a PNG begins with (RFC 2083). */
+const PNG = '89504e470d0a1a0a';
+const AGAIN = 'Install again from nothing: npm ci.';
+
+/** Works out one sum and draws its picture, with nobody asking and nothing kept. */
+export async function worksFindings(): Promise<readonly Finding[]> {
+  const found: Finding[] = [font()];
+  let drawn = 'no picture came';
+  let last: Answer | undefined;
+  try {
+    const asker = { platform: 'terminal', id: 'nobody' } as const;
+    const asked = { asker, habits: DEFAULT_HABITS, text: SUM };
+    for await (const one of answer(asked, commands, { fault: () => undefined })) last = one;
+    const blocks = last && 'blocks' in last ? last.blocks : [];
+    const picture = blocks.find((block) => block.kind === 'picture');
+    if (picture?.kind === 'picture')
+      drawn = (await toPng(picture.drawing, 100)).toString('hex', 0, 8) === PNG ? '' : 'what was drawn is no picture';
+  } catch (cause) {
+    drawn = cause instanceof Error ? cause.name : 'unknown';
+  } finally {
+    await closeWorkers();
+    await closePictures();
+  }
+  const solved = last !== undefined && 'headline' in last;
+  found.push(
+    solved ? ok('Workers', 'a sum came back from a worker thread') : fault('Workers', 'no sum came back', AGAIN),
+    drawn === '' ? ok('Pictures drawn', 'one was') : fault('Pictures drawn', drawn, AGAIN),
+  );
+  return found;
+}
+
+function font(): Finding {
+  try {
+    for (const file of Object.values(FONT_FILES)) accessSync(file);
+    return ok('Font', 'both faces are there');
+  } catch {
+    return fault('Font', 'a file of it is missing', AGAIN);
+  }
+}

@@ -1,0 +1,136 @@
+/** Looks at everything that the bot needs before it is started, and changes nothing. */
+
+import { type Config, configDoubts, readConfig } from '../host/config.ts';
+import { dataFolder } from '../host/data-folder.ts';
+import { doubt, type Finding, fault, ok } from '../host/doctor.ts';
+import { clockFinding, folderFinding, nodeFinding, portFinding } from '../host/doctor-machine.ts';
+import { applicationOf, discordFindings, inviteLink, slackFindings } from '../host/doctor-tokens.ts';
+import type { Environment } from '../host/told-settings.ts';
+import { sealOf } from '../slack/seal.ts';
+import { slackIsTold, slackLacks } from '../slack/told.ts';
+import { lookAtStore, type StoreLook } from '../store/look.ts';
+import { onlineFindings } from './doctor-online.ts';
+import { worksFindings } from './doctor-works.ts';
+
+export interface DoctorTerms {
+  /** Node's version. */
+  readonly node: string;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  /** Whether to ask Discord and Slack whether they know the tokens. */
+  readonly online: boolean;
+}
+
+/** What is found, in the order in which it is best mended. Never rejects. */
+export async function findings(
+  environment: Environment,
+  { node, now, online }: DoctorTerms,
+): Promise<readonly Finding[]> {
+  const first = [nodeFinding(node), ...settingsFindings(environment)];
+  const config = configOf(environment);
+  if (!config) return [...first, ...(await worksFindings())];
+  const { slack, discord } = config;
+  const chats = slackIsTold(slack) || discord.token !== '';
+  const told = {
+    told: slackIsTold(slack),
+    lacks: slackIsTold(slack) ? slackLacks(slack) : [],
+    key: keyFault(slack.key),
+  };
+  return [
+    ...first,
+    ok('Runs as', chats ? 'the bot, without the terminal' : 'the terminal: no chat is told of'),
+    ...discordFindings(discord),
+    ...slackFindings(slack, told),
+    ...(await storeFindings(config, environment, now)),
+    ...(await placeFindings(config, chats)),
+    ...(await worksFindings()),
+    ...(online ? await onlineFindings(config, now) : []),
+    ...inviteFindings(config),
+  ];
+}
+
+function settingsFindings(environment: Environment): readonly Finding[] {
+  const about = 'Settings';
+  try {
+    readConfig(environment);
+  } catch (cause) {
+    const lines = cause instanceof Error ? cause.message.split('\n').slice(1) : [String(cause)];
+    return lines.map((line) => fault(about, line, 'README.md has all settings in a table.'));
+  }
+  const doubts = configDoubts(environment);
+  if (doubts.length > 0)
+    return doubts.map((said) => doubt(about, said, 'Unset it, or look for its new name in README.md.'));
+  return [ok(about, 'all can be read')];
+}
+
+function configOf(environment: Environment): Config | undefined {
+  try {
+    return readConfig(environment);
+  } catch {
+    return undefined;
+  }
+}
+
+function keyFault(key: string): string | undefined {
+  try {
+    sealOf(key);
+    return undefined;
+  } catch {
+    return 'FLOORHAND_KEY is no 32 bytes in base64';
+  }
+}
+
+/** Where projects are kept, and the clock beside the store's. */
+async function storeFindings(
+  { store: url, data }: Config,
+  environment: Environment,
+  now: () => number,
+): Promise<readonly Finding[]> {
+  const folder = dataFolder(data, environment);
+  const about = 'Store';
+  const place = url === '' ? [await folderFinding('Data folder', folder, 'FLOORHAND_DATA')] : [];
+  const of = url === '' ? 'the data folder' : url.startsWith('postgres') ? 'Postgres' : 'Redis';
+  let look: StoreLook;
+  try {
+    look = await lookAtStore({ url, folder });
+  } catch (cause) {
+    const todo =
+      url === ''
+        ? 'Let this user read it, or set FLOORHAND_DATA to another folder.'
+        : 'Start it, or mend FLOORHAND_STORE: host, port, user, password, database.';
+    return [...place, fault(about, `${of} cannot be looked into (${codeOf(cause)})`, todo), clockFinding(now())];
+  }
+  const { doubts, made, clock } = look;
+  return [
+    ...place,
+    ok(about, `${of} answers; ${made ? 'projects are kept there' : 'nothing is kept there yet'}`),
+    ...doubts.map((said) => doubt(about, said, 'DEVELOPERS.md says why, under “How saved things stay saved”.')),
+    clockFinding(now(), clock === undefined ? undefined : { of, clock }),
+  ];
+}
+
+/** The code of a failure, or its class: its message may hold the address, and so the password. */
+function codeOf(cause: unknown): string {
+  if (!(cause instanceof Error)) return 'unknown';
+  return 'code' in cause && cause.code !== undefined ? String(cause.code) : cause.name;
+}
+
+/** Folders of the terminal, or the places of the bot. */
+async function placeFindings(config: Config, chats: boolean): Promise<readonly Finding[]> {
+  const { history, pictures, http, metrics, address } = config;
+  if (!chats) {
+    const kept = history === '' ? [] : [await folderFinding('History', `${history}/..`, 'FLOORHAND_HISTORY')];
+    return [await folderFinding('Pictures', pictures, 'FLOORHAND_PICTURES'), ...kept];
+  }
+  const link = 'Set FLOORHAND_ADDRESS to the https address that people reach it by.';
+  return [
+    await portFinding('HTTP', http, 'FLOORHAND_PORT'),
+    ...(metrics.at ? [await portFinding('Metrics', metrics.at, 'FLOORHAND_METRICS')] : []),
+    address === '' ? doubt('Address', 'links of share pages lead to this machine only', link) : ok('Address', address),
+  ];
+}
+
+function inviteFindings({ discord }: Config): readonly Finding[] {
+  const application = applicationOf(discord);
+  return discord.token === '' || application === '' ? [] : [ok('Invite link', inviteLink(application))];
+}
