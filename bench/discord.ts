@@ -4,12 +4,15 @@ import { fork } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { Client, Events, MessageFlags } from 'discord.js';
 import { commands } from '../commands/index.ts';
 import { answer } from '../src/bot/answer.ts';
+import { inTurn } from '../src/bot/in-turn.ts';
+import type { Invocation } from '../src/bot/invocation.ts';
 import { lateWork } from '../src/bot/late.ts';
 import { startDiscord } from '../src/discord/start.ts';
 import { closePictures, toPng } from '../src/draw/png.ts';
@@ -97,10 +100,11 @@ async function measuredBot(size: Size, bare: Paces, folder: string): Promise<rea
   };
   const store = openStore({ url: '', folder, fault: (cause) => fault('store', cause) });
   const { later, done } = lateWork();
+  const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
   const running = await startDiscord(
     { token: 'secret', api: clock.api },
     {
-      answer: (invocation) => answer(invocation, commands, { fault, store, later }),
+      answer: inTurn((asked: Invocation) => answer(asked, commands, { fault, store, later }), wait),
       commands,
       habits: DEFAULT_HABITS,
       kept: store.kept,

@@ -12,6 +12,8 @@ import { runInNewContext } from 'node:vm';
 import { App, HTTPReceiver, LogLevel } from '@slack/bolt';
 import { commands } from '../commands/index.ts';
 import { answer } from '../src/bot/answer.ts';
+import { inTurn } from '../src/bot/in-turn.ts';
+import type { Invocation } from '../src/bot/invocation.ts';
 import { lateWork } from '../src/bot/late.ts';
 import { closePictures, toPng } from '../src/draw/png.ts';
 import { listen, routed } from '../src/host/server.ts';
@@ -119,8 +121,9 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
   };
   const store = openStore({ url: '', folder, fault });
   const { later, done } = lateWork();
+  const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
   const ports: SlackParts = {
-    answer: (invocation) => answer(invocation, commands, { fault, store, later }),
+    answer: inTurn((asked: Invocation) => answer(asked, commands, { fault, store, later }), wait),
     commands,
     habits: DEFAULT_HABITS,
     kept: store.kept,
@@ -129,7 +132,7 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
     fault,
     toPng,
     patience: () => new Promise(() => undefined),
-    wait: (milliseconds) => sleep(milliseconds, undefined, { ref: false }),
+    wait,
     now: Date.now,
   };
   const none = { appToken: '', clientId: '', clientSecret: '', stateSecret: '', key: '' };

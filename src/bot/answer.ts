@@ -1,18 +1,21 @@
 /** The one pipeline from an ask to its answers, and the one place where faults are caught. */
 
 import type { Habits } from '../measure/reading.ts';
+import { eachOnBehalfOf } from '../queue/whose.ts';
 import type { Problem } from '../reply/problem.ts';
 import { askTooLong, SAMPLE_ASK } from '../words/asks.ts';
 import { nothingAsked } from '../words/plain.ts';
 import { readAsNote } from '../words/project-fill.ts';
 import { notForKeeping } from '../words/project-problems.ts';
+import { allowedToAsk } from './allowed.ts';
+import { asFarAsWorked } from './as-far.ts';
 import { AskSeen } from './ask-seen.ts';
 import { type Asked, askLine, type Command, type Context, fullName, type Outcome, type Problems } from './command.ts';
 import { type Desk, openDesk } from './desk.ts';
 import { filled } from './fill.ts';
 import { IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, parseLine } from './grammar.ts';
 import { type Held, holdingsOf } from './holdings.ts';
-import type { Invocation } from './invocation.ts';
+import { accountKey, type Invocation } from './invocation.ts';
 import { offering, remembered } from './offering.ts';
 import { isCalculating } from './pick.ts';
 import { type Partly, parseSentence } from './plain.ts';
@@ -40,7 +43,7 @@ export function answer(invocation: Invocation, commands: readonly Command[], por
 async function* answered(invocation: Invocation, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
   const seen = new AskSeen(invocation.asker.platform, ports);
   try {
-    yield* seen.each(outcomes(invocation, commands, ports, seen));
+    yield* seen.each(eachOnBehalfOf(accountKey(invocation.asker), outcomes(invocation, commands, ports, seen)));
   } catch (cause) {
     const reference = faultReference();
     ports.fault(reference, cause);
@@ -70,8 +73,10 @@ async function* outcomes(
   }
   const here: Here = { invocation, commands, ports, desk, holdings };
   const whole = await wholeAsk(here, invocation.text, invocation.written);
-  if ('problems' in whole) {
-    yield whole;
+  const command = 'problems' in whole ? undefined : whole.command;
+  const refused = await allowedToAsk(invocation, holdings.person, command, ports);
+  if (refused || 'problems' in whole) {
+    yield refused ?? (whole as Problems);
     return;
   }
   seen.read(whole.command);
@@ -161,7 +166,7 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
     again: (changes) => askLine(command, new Map([...told, ...Object.entries(changes)])),
   };
   let last: Outcome | undefined;
-  for await (const one of eachOf(await command.run(options.values, context))) {
+  for await (const one of asFarAsWorked(() => command.run(options.values, context), whole.line)) {
     last = mendable(one, whole);
     yield last;
   }
@@ -170,11 +175,6 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
   const remember = (): Promise<void> => remembered(whole, shown, desk, ports);
   if (ports.later) ports.later(remember);
   else await remember();
-}
-
-async function* eachOf(outcome: Outcome | AsyncIterable<Outcome>): AsyncGenerator<Outcome> {
-  if (Symbol.asyncIterator in outcome) yield* outcome;
-  else yield outcome;
 }
 
 /** The last answer to a line asked on the asker's behalf: never a command that changes what they keep. */
@@ -196,7 +196,7 @@ interface Told {
 function mendable(outcome: Outcome, told: Told): Outcome {
   if (!('problems' in outcome)) return outcome;
   const form = { command: fullName(told.command), told: Object.fromEntries(told.told) };
-  return { problems: typeable(outcome.problems, told), form };
+  return { ...outcome, problems: typeable(outcome.problems, told), form };
 }
 
 /** A line typed for us by the grammar; somebody's message as a sentence. */

@@ -50,6 +50,6 @@ export class AskSeen {
 
 function outcomeOf(answer: Given): AskEnded['outcome'] {
   if ('reference' in answer) return answer.outage ? 'outage' : 'fault';
-  if ('problems' in answer) return 'problem';
+  if ('problems' in answer) return answer.again ? 'limited' : 'problem';
   return 'headline' in answer ? 'reply' : 'refusal';
 }

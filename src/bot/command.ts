@@ -19,6 +19,8 @@ export interface Problems {
   readonly problems: readonly [Problem, ...Problem[]];
   /** The ask so far, for a platform that offers the rest as a form. */
   readonly form?: Form;
+  /** Nothing is wrong with the ask: the fix is the ask itself, to be asked again. */
+  readonly again?: true;
 }
 
 /** A command's full name, and the text told for each of its options. */

@@ -16,6 +16,8 @@ export interface Held extends Holdings {
   readonly share?: Share | undefined;
   /** What a command that was shared is answered from: the project as far as it was shared, worked out as for its owner. */
   readonly shared?: Holdings;
+  /** The asker as a person, who may have several accounts. */
+  readonly person?: string;
   /** The platform's habits, and the asker's own over them. */
   readonly habits: Habits;
   /** Said with every answer. */
@@ -35,6 +37,7 @@ export async function holdingsOf(desk: Desk | undefined, { habits }: Invocation,
     const settings = person?.settings ?? owners;
     const seen = project && (await desk.recent()).seen[project.id];
     return {
+      ...(person && { person: person.id }),
       project,
       settings,
       habits: settings ? habitsOf(habits, settings) : habits,

@@ -1,4 +1,7 @@
-/** Sums worked on a few at a time: between them there is time to tell a platform that what came meanwhile was heard. */
+/** Sums worked on a few at a time, fair a person: between them there is time to tell a platform that what came meanwhile was heard. */
+
+import { RoundRobin } from '../queue/round-robin.ts';
+import { type Asker, accountKey } from './invocation.ts';
 
 /** A sum holds the whole process while it lasts; a second one may begin while the first waits for the store. */
 const AT_ONCE = 2;
@@ -10,26 +13,27 @@ const TURNS = 50;
 const HELD = 100;
 
 /** Works out each answer of each stream in its turn: the next one as soon as an earlier one is there, or only waits. */
-export function inTurn<I, T>(
+export function inTurn<I extends { readonly asker: Asker }, T>(
   answer: (invocation: I) => AsyncIterable<T>,
   wait: (milliseconds: number) => Promise<void>,
 ): (invocation: I) => AsyncIterable<T> {
-  const waiting: (() => void)[] = [];
+  const waiting = new RoundRobin<() => void>();
   let underWay = 0;
-  const turn = (): Promise<void> | undefined => {
-    if (underWay >= AT_ONCE) return new Promise((resolve) => waiting.push(resolve));
+  const turn = (who: string): Promise<void> | undefined => {
+    if (underWay >= AT_ONCE) return new Promise((resolve) => waiting.add(who, resolve));
     underWay += 1;
     return undefined;
   };
   const pass = (): void => {
-    const next = waiting.shift();
+    const next = waiting.next();
     if (next) afterTurns(TURNS, next);
     else underWay -= 1;
   };
   return async function* (invocation) {
+    const who = accountKey(invocation.asker);
     const answers = answer(invocation)[Symbol.asyncIterator]();
     for (;;) {
-      await turn();
+      await turn(who);
       const coming = answers.next();
       void Promise.race([coming, wait(HELD)]).then(pass, pass);
       const one = await coming;

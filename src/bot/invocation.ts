@@ -18,6 +18,8 @@ export interface Invocation {
   readonly text: string;
   /** `message`: text that was not typed for us, read as a sentence whatever it begins with. */
   readonly written?: 'line' | 'message';
+  /** The server or workspace that it is asked on, where there is one. */
+  readonly server?: string;
 }
 
 /** One key for an account, the same wherever it asks. */

@@ -11,6 +11,20 @@ export interface Ports {
   later?(work: () => Promise<unknown>): void;
   /** Told of every ask once it has ended. */
   asked?(ended: AskEnded): void;
+  /** Whether somebody may ask as much as `weight` more just now; without it everybody may. Never rejects, and waits for no store that does not answer. */
+  allowed?(who: Asking, weight: number): Promise<Allowed>;
+}
+
+/** Whose asks are counted together: one person's, and everybody's on a server. */
+export interface Asking {
+  readonly person: string;
+  readonly server?: string;
+}
+
+/** `again`: milliseconds until they may; 0 when they may now. `everybody`: it is the server's asks that are too many. */
+export interface Allowed {
+  readonly again: number;
+  readonly everybody: boolean;
 }
 
 /** An ask that has ended, with nothing in it that anybody typed or is called. */
@@ -18,8 +32,8 @@ export interface AskEnded {
   readonly platform: 'terminal' | 'discord' | 'slack' | 'web';
   /** The command's full name; none where the ask could not be read. */
   readonly command?: string;
-  /** What the last answer was; `none` where nobody waited for one. */
-  readonly outcome: 'reply' | 'problem' | 'refusal' | 'fault' | 'outage' | 'none';
+  /** What the last answer was; `limited` where it is to be asked again later, `none` where nobody waited for one. */
+  readonly outcome: 'reply' | 'problem' | 'limited' | 'refusal' | 'fault' | 'outage' | 'none';
   /** Milliseconds to the first and to the last answer. */
   readonly first: number;
   readonly last: number;

@@ -57,10 +57,14 @@ export function answerRows(reply: Reply, { id, showable, fields }: Offering): re
 }
 
 /** The rows under an ask that could not be read: the form with everything typed, and the mended ask where there is one. */
-export function problemRows(id: string, form: boolean, fix: string): readonly Row[] {
+export function problemRows(
+  id: string,
+  form: boolean,
+  { fix, again }: { fix: string; again: boolean },
+): readonly Row[] {
   const buttons = [
     ...(form ? [button('mend', id, CHAT.form)] : []),
-    button('fix', id, fix === SAMPLE_ASK ? CHAT.example : CHAT.suggested),
+    button('fix', id, again ? CHAT.again : fix === SAMPLE_ASK ? CHAT.example : CHAT.suggested),
   ];
   return buttonRows(buttons);
 }

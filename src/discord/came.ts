@@ -21,6 +21,8 @@ export interface Came {
   readonly token: string;
   readonly application: string;
   readonly asker: Asker;
+  /** The server that it was set off on; undefined in direct messages. */
+  readonly server?: string;
   /** The asker's key (`accountKey`). */
   readonly account: string;
   /** Whether only the asker should see the answer: everywhere but where they are alone with the bot. */
@@ -45,6 +47,7 @@ export function cameOf(interaction: APIInteraction): Came | undefined {
     application: interaction.application_id,
     asker,
     account: accountKey(asker),
+    ...(interaction.guild_id === undefined ? {} : { server: interaction.guild_id }),
     ephemeral: !alone,
     fileBytes: interaction.attachment_size_limit ?? FILE_BYTES,
   };

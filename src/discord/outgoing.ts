@@ -4,6 +4,7 @@ import { Buffer } from 'node:buffer';
 import type { RawFile } from '@discordjs/rest';
 import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
 import type { Answer } from '../bot/answer.ts';
+import { Unworked } from '../queue/unworked.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import { CHAT } from '../words/chat.ts';
 import type { Row } from './buttons.ts';
@@ -90,7 +91,8 @@ async function madeOf(file: OutFile, { toPng, fault, fileBytes }: Drawn): Promis
   try {
     return fitting(file, await toPng(file.drawing), fileBytes);
   } catch (cause) {
-    fault(cause);
+    // Too many pictures at once are no fault: the figures stand, and pressing once more draws them.
+    if (!(cause instanceof Unworked)) fault(cause);
     return { file, lost: CHAT.notDrawn(file.title) };
   }
 }

@@ -11,6 +11,7 @@ import {
 import { formLine } from '../bot/ask-line.ts';
 import { commandNamed, formTold } from '../bot/form.ts';
 import { keptDraft } from '../bot/kept-draft.ts';
+import { onBehalfOf } from '../queue/whose.ts';
 import { type Came, cameOf, slashOf } from './came.ts';
 import { claimed } from './claim.ts';
 import { readCustomId } from './custom-id.ts';
@@ -28,7 +29,10 @@ import { sendAnswers } from './send.ts';
 /** Handles one interaction. Never rejects. */
 export async function receive(interaction: APIInteraction, desk: Desk): Promise<void> {
   const came = cameOf(interaction);
-  if (!came) return;
+  if (came) await onBehalfOf(came.account, () => received(interaction, came, desk));
+}
+
+async function received(interaction: APIInteraction, came: Came, desk: Desk): Promise<void> {
   try {
     // Autocomplete changes nothing, and must not wait for the store.
     if (interaction.type === InteractionType.ApplicationCommandAutocomplete)

@@ -38,6 +38,7 @@ export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): P
     asker: came.asker,
     habits: desk.habits,
     text: ask.text,
+    ...(came.server === undefined ? {} : { server: came.server }),
     ...(ask.written === undefined ? {} : { written: ask.written }),
   };
   const { drawn, ahead } = drawnAhead(drawnFor(desk, came));
@@ -104,12 +105,13 @@ function isPrivate(answer: Answer, way: Way): boolean {
 function rowsOf(answer: Answer, { ask, way, desk, id }: Surroundings): readonly Row[] {
   if ('headline' in answer) return answerRowsOf(ask, answer, id, isPrivate(answer, way), desk);
   if (!('problems' in answer)) return [];
-  return problemRows(id, formOf(answer, ask, desk) !== undefined, answer.problems[0].fix);
+  const { problems, again = false } = answer;
+  return problemRows(id, formOf(answer, ask, desk) !== undefined, { fix: problems[0].fix, again });
 }
 
 /** The form that mends an ask; where nothing was read in somebody's message, that of the sample, with nothing in it. */
-function formOf({ problems, form }: Problems, { written }: Ask, { commands }: Desk): Form | undefined {
-  if (form || written !== 'message') return form;
+function formOf({ problems, form, again }: Problems, { written }: Ask, { commands }: Desk): Form | undefined {
+  if (form || again || written !== 'message') return form;
   const sample = parseLine(problems[0].fix, commands);
   return sample.ok ? { command: fullName(sample.command), told: {} } : undefined;
 }

@@ -2,6 +2,8 @@
 
 import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
+import { whoAsks } from '../queue/whose.ts';
+import { WorkQueue } from '../queue/work-queue.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import type { PictureTask } from './png-worker.ts';
 
@@ -14,18 +16,44 @@ const WORKER = fileURLToPath(
 );
 const THREADS = 2;
 
+/** Milliseconds for one picture, and megabytes of a worker's heap. */
+const LONGEST = 10_000;
+const HEAP = 256;
+
+/** One answer has a picture a room, and the pictures of an answer are asked for at once. */
+const queue = new WorkQueue({ atOnce: THREADS, forFirst: 0, inAll: 1000, ofOne: 250 });
+
 let pool: Piscina<PictureTask, Uint8Array> | undefined;
 
-/** The picture `width` pixels wide, its height in proportion. Throws what the renderer throws. */
+function workers(): Piscina<PictureTask, Uint8Array> {
+  pool ??= new Piscina({
+    filename: WORKER,
+    minThreads: 0,
+    maxThreads: THREADS,
+    idleTimeout: 30_000,
+    // A thread that sleeps between tasks outside its event loop never gives back what pictures took outside the heap.
+    atomics: 'disabled',
+    resourceLimits: { maxOldGenerationSizeMb: HEAP },
+  });
+  return pool;
+}
+
+/** The picture `width` pixels wide, its height in proportion. Throws what the renderer throws, and Unworked where too many wait. */
 export async function toPng(drawing: Drawing, width = PNG_WIDTH): Promise<Buffer> {
-  // A thread that sleeps between tasks outside its event loop never gives back what pictures took outside the heap.
-  const atomics = 'disabled';
-  pool ??= new Piscina({ filename: WORKER, minThreads: 0, maxThreads: THREADS, idleTimeout: 30_000, atomics });
-  return Buffer.from(await pool.run({ drawing, width }, { name: 'rasterise' }));
+  const bytes = await queue.run({ who: whoAsks(), better: false }, () =>
+    workers().run({ drawing, width }, { name: 'rasterise', signal: AbortSignal.timeout(LONGEST) }),
+  );
+  return Buffer.from(bytes);
+}
+
+/** Pictures worked on and waiting. */
+export function pictureFigures(): { readonly working: number; readonly waiting: number } {
+  return { working: queue.working, waiting: queue.waiting };
 }
 
 /** Ends the worker threads; a later picture starts them again. */
 export async function closePictures(): Promise<void> {
+  queue.refuseAll();
   const closing = pool;
   pool = undefined;
   await closing?.destroy();

@@ -1,7 +1,9 @@
 /** One thing somebody did in Slack, acted on once, whatever comes of it: nothing is left in silence. */
 
+import { accountKey } from '../bot/invocation.ts';
 import { Outage } from '../bot/ports.ts';
 import { faultReference } from '../bot/request.ts';
+import { onBehalfOf } from '../queue/whose.ts';
 import { sayFault } from '../words/asks.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import { tell } from './send.ts';
@@ -45,7 +47,7 @@ export async function act(deed: Deed, party: Party, ports: SlackPorts, work: () 
   if (!(await firstTime(deed, ports))) return;
   ports.acting.add(party);
   try {
-    await work();
+    await onBehalfOf(accountKey(party.asker), work);
   } catch (cause) {
     const reference = faultReference();
     ports.fault(reference, cause);

@@ -50,8 +50,9 @@ export function answerRows(id: string, offers: Offers, behind: Behind): readonly
 }
 
 /** The row under problems: a form with what was told, and the first ask mended. */
-export function problemRows(id: string, form: boolean): readonly SlackBlock[] {
-  return rowsOf([...(form ? [button('form', '', CHAT.form, id)] : []), button('mended', '', CHAT.suggested, id)]);
+export function problemRows(id: string, form: boolean, again: boolean): readonly SlackBlock[] {
+  const mended = button('mended', '', again ? CHAT.again : CHAT.suggested, id);
+  return rowsOf([...(form ? [button('form', '', CHAT.form, id)] : []), mended]);
 }
 
 /** A button that opens a command's form. */

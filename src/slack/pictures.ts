@@ -1,6 +1,7 @@
 /** The pictures of an answer: drawn, uploaded for its messages, and shared as files where no message takes them. */
 
 import type { webApi } from '@slack/bolt';
+import { Unworked } from '../queue/unworked.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import type { Reply } from '../reply/reply.ts';
 import { MOST_PICTURES } from './limits.ts';
@@ -23,7 +24,8 @@ export async function picturesOf(reply: Reply, client: webApi.WebClient, ports: 
           const png = await ports.toPng(drawing);
           return { place, drawing, png, file: await upload(client, pictureFile(drawing, png)) };
         } catch (cause) {
-          ports.fault('slack', cause);
+          // Too many pictures at once are no fault: the figures stand, and pressing once more draws them.
+          if (!(cause instanceof Unworked)) ports.fault('slack', cause);
           return undefined;
         }
       }),

@@ -44,7 +44,8 @@ export function render(answer: Answer, showing: Showing = {}): readonly Message[
     return messagesOf(text, said(text), []);
   }
   if ('problems' in answer) {
-    const rows = showing.id === undefined ? [] : problemRows(showing.id, answer.form !== undefined);
+    const rows =
+      showing.id === undefined ? [] : problemRows(showing.id, answer.form !== undefined, answer.again === true);
     return messagesOf(CHAT.problem, problemBlocks(answer.problems), rows);
   }
   if ('why' in answer) {

@@ -3,7 +3,6 @@
 import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@slack/bolt';
 import { InstallProvider } from '@slack/oauth';
 import { freshIds } from '../bot/fresh-ids.ts';
-import { inTurn } from '../bot/in-turn.ts';
 import { asRequest } from '../bot/request.ts';
 import { CHAT } from '../words/chat.ts';
 import { type Installations, installationsIn } from './installations.ts';
@@ -38,8 +37,7 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
     begun.add(work);
     void work.finally(() => begun.delete(work)).catch(() => undefined);
   };
-  const answer = inTurn(parts.answer, parts.wait);
-  const ports: SlackPorts = { ...parts, answer, isFresh: freshIds(), later, keeping: new Map(), acting: new Set() };
+  const ports: SlackPorts = { ...parts, isFresh: freshIds(), later, keeping: new Map(), acting: new Set() };
   const logger = loggerOf(ports);
   const clientOptions: webApi.WebClientOptions = {
     logger,

@@ -1,6 +1,7 @@
 /** What a back end does for the store: records put under a condition, plain values, and the whole of both for a backup. */
 
 import type { KeyvStoreAdapter } from 'keyv';
+import type { RateLimiterAbstract } from 'rate-limiter-flexible';
 
 /** A record as it is kept: its revision, and the text of its value. */
 export interface Row {
@@ -35,6 +36,13 @@ export interface Values {
   claim(key: string, value: string, milliseconds: number): Promise<boolean>;
 }
 
+/** What is counted under one name: so many points in so many seconds. */
+export interface CountTerms {
+  readonly keyPrefix: string;
+  readonly points: number;
+  readonly duration: number;
+}
+
 /**
  * A back end. Every write is one atomic step and answered only once it is durable. Throws Lost when no answer came, and
  * Outage when it is known that nothing was done. `write` names a write, so that `landed` can tell later whether it was done.
@@ -57,6 +65,8 @@ export interface Engine {
   doubts(): Promise<readonly string[]>;
   /** All records and values, as of one moment where the engine can. */
   all(): AsyncIterable<Held>;
+  /** Counts for all processes together; absent where one process alone has the engine. Rejects with whatever it likes. */
+  counter?(terms: CountTerms): RateLimiterAbstract;
   empty(): Promise<boolean>;
   /** Puts things in place of whatever is there. */
   fill(held: readonly Held[]): Promise<void>;

@@ -2,7 +2,8 @@
 
 import { KeyvPostgres } from '@keyv/postgres';
 import pg from 'pg';
-import type { Engine, Held, HeldRecord, HeldValue, Row, Values } from './engine.ts';
+import { type RateLimiterAbstract, RateLimiterPostgres } from 'rate-limiter-flexible';
+import type { CountTerms, Engine, Held, HeldRecord, HeldValue, Row, Values } from './engine.ts';
 import { Lost } from './patience.ts';
 import { statementsFor } from './postgres-tables.ts';
 
@@ -31,6 +32,7 @@ export function openPostgres({ url, schema, operation }: PostgresTerms): Engine 
 
 class Postgres implements Engine {
   readonly values: Values;
+  readonly #schema: string;
   readonly #pool: pg.Pool;
   readonly #sql: ReturnType<typeof statementsFor>;
   #made: Promise<void> | undefined;
@@ -38,6 +40,7 @@ class Postgres implements Engine {
 
   constructor(url: string, schema: string, operation: number) {
     if (!/^[a-z_][a-z0-9_]{0,50}$/.test(schema)) throw new RangeError(`“${schema}” is no name for a schema`);
+    this.#schema = schema;
     this.#sql = statementsFor(schema);
     this.#pool = new pg.Pool({
       connectionString: url,
@@ -90,6 +93,21 @@ class Postgres implements Engine {
       if (page.length < PAGE) return;
       after = String(page.at(-1)?.id);
     }
+  }
+
+  counter(terms: CountTerms): RateLimiterAbstract {
+    const query = async ({ text, values }: { text: string; values: readonly unknown[] }) => {
+      this.#sweep();
+      return { rows: await this.#query(text, values) };
+    };
+    const table = {
+      schemaName: this.#schema,
+      tableName: 'asks',
+      tableCreated: true,
+      clearExpiredByTimeout: false,
+      storeType: 'client',
+    };
+    return new RateLimiterPostgres({ ...terms, ...table, storeClient: { query } });
   }
 
   async ping(): Promise<void> {
@@ -174,7 +192,8 @@ class Postgres implements Engine {
   /** Now and then removes what is over; when that fails, the next sweep does it. */
   #sweep(): void {
     if (this.#writes++ % SWEEP_EVERY !== 0) return;
-    for (const text of [this.#sql.sweepWrites, this.#sql.sweepKept]) this.#query(text).catch(() => {});
+    for (const text of [this.#sql.sweepWrites, this.#sql.sweepKept, this.#sql.sweepAsks])
+      this.#query(text).catch(() => {});
   }
 }
 

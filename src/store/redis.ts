@@ -2,7 +2,8 @@
 
 import { once } from 'node:events';
 import { createClient, default as KeyvRedis } from '@keyv/redis';
-import type { Engine, Held, HeldRecord, HeldValue, Row, Values } from './engine.ts';
+import { type RateLimiterAbstract, RateLimiterRedis } from 'rate-limiter-flexible';
+import type { CountTerms, Engine, Held, HeldRecord, HeldValue, Row, Values } from './engine.ts';
 import { Lost, within } from './patience.ts';
 import { redisDoubts } from './redis-doubts.ts';
 import { CREATE, FILL, PUT, REMEMBERED, REMOVE } from './redis-scripts.ts';
@@ -101,6 +102,20 @@ class Redis implements Engine {
       cursor = String(page.cursor);
       if (cursor === '0') return;
     }
+  }
+
+  counter({ keyPrefix, ...terms }: CountTerms): RateLimiterAbstract {
+    // By way of our own client, which is another one after a lost connection.
+    const storeClient = {
+      eval: (script: string, told: { keys: string[]; arguments: string[] }) =>
+        this.#answer(() => this.#client.eval(script, told)),
+    };
+    return new RateLimiterRedis({
+      ...terms,
+      keyPrefix: this.#key('asks', keyPrefix),
+      storeClient,
+      useRedisPackage: true,
+    });
   }
 
   async ping(): Promise<void> {

@@ -1,8 +1,9 @@
 /** The store: saved records and plain values on the back end that the address names, opened by the first who needs it. */
 
-import type { Store } from '../bot/ports.ts';
+import type { Ports, Store } from '../bot/ports.ts';
 import { type Engine, openedOnce } from './engine.ts';
 import { keptOn } from './kept.ts';
+import { type AskLimits, limitsOn } from './limits.ts';
 import { type Clock, MACHINE_CLOCK, PATIENCE, type Patience, patiently } from './patience.ts';
 import { shelfOn } from './shelf.ts';
 
@@ -24,6 +25,8 @@ export interface StoreTerms extends Place {
 
 /** The port, and what only main needs. */
 export interface OpenStore extends Store {
+  /** Counts asks against limits, together with all who share the store. */
+  allowed(limits: AskLimits): NonNullable<Ports['allowed']>;
   /** Throws Outage when the store does not answer. */
   ping(): Promise<void>;
   /** What stands in the way of keeping what was acknowledged, in sentences; none when nothing does. Throws Outage. */
@@ -40,6 +43,7 @@ export function openStore(terms: StoreTerms): OpenStore {
   return {
     kept: keptOn(open, all),
     shelf: (kind, codec) => shelfOn(open, kind, codec, all),
+    allowed: (limits) => limitsOn(terms.url === '' ? undefined : open, limits, all),
     ping: () => patiently(clock, patience, async () => (await open()).ping()),
     doubts: () => patiently(clock, patience, async () => (await open()).doubts()),
     close,

@@ -11,7 +11,7 @@ import type { Metrics } from '../host/metrics.ts';
 import { listen, routed } from '../host/server.ts';
 import type { Environment } from '../host/told-settings.ts';
 import { watchedStore } from '../host/watched-store.ts';
-import { closeWorkers } from '../solve/pool.ts';
+import { boundTasks, closeWorkers } from '../solve/pool.ts';
 import { type OpenStore, openStore } from '../store/store.ts';
 import { startChats } from './chats.ts';
 import { readiness } from './readiness.ts';
@@ -53,6 +53,7 @@ interface Run {
 }
 
 async function start(config: Config, environment: Environment, { log, ending }: Run): Promise<void> {
+  boundTasks(config.limits);
   const metrics = await metricsOf(config);
   const bare = openStore({
     url: config.store,

@@ -4,14 +4,16 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../bot/answer.ts';
 import { openDesk } from '../bot/desk.ts';
-import type { Asker } from '../bot/invocation.ts';
-import type { Ports, Store } from '../bot/ports.ts';
+import { inTurn } from '../bot/in-turn.ts';
+import type { Asker, Invocation } from '../bot/invocation.ts';
+import type { Ports } from '../bot/ports.ts';
 import { suggest } from '../bot/suggest.ts';
 import { toPng } from '../draw/png.ts';
 import type { Config } from '../host/config.ts';
 import type { Ending } from '../host/ending.ts';
 import type { Route } from '../host/server.ts';
 import { slackIsTold } from '../slack/told.ts';
+import type { OpenStore } from '../store/store.ts';
 
 /** Milliseconds for which a better answer is waited for before the first one is shown. */
 const PATIENCE = 1500;
@@ -26,14 +28,15 @@ export interface Chats {
 /** Starts them. Rejects when one cannot start. */
 export async function startChats(
   config: Config,
-  ports: Ports & { readonly store: Store },
+  ports: Ports & { readonly store: OpenStore },
   ending: Ending,
 ): Promise<Chats> {
-  const { slack, discord, units, decimal, currency, store: url } = config;
+  const { slack, discord, limits, units, decimal, currency, store: url } = config;
   const habits = { units, decimal, currency };
   const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
+  const allowed = ports.store.allowed({ person: limits.asksPerMinute, server: limits.serverAsksPerMinute });
   const parts = {
-    answer: (invocation: Parameters<typeof answer>[0]) => answer(invocation, commands, ports),
+    answer: inTurn((invocation: Invocation) => answer(invocation, commands, { ...ports, allowed }), wait),
     commands,
     habits,
     kept: ports.store.kept,

@@ -15,6 +15,7 @@ export const CHAT = {
   form: 'Fill in a form',
   suggested: 'Take the suggestion',
   example: 'See an example',
+  again: 'Ask again',
   ask: 'You could also ask',
   change: 'Change a detail',
   show: 'Show to channel',

@@ -7,31 +7,32 @@ export interface Allowed {
   readonly packages: readonly string[];
 }
 
-const BELOW_COMMANDS = ['core', 'reply', 'words', 'trade', 'measure', 'solve', 'draw', 'project', 'bot'];
+const BELOW_COMMANDS = ['queue', 'core', 'reply', 'words', 'trade', 'measure', 'solve', 'draw', 'project', 'bot'];
 const ALL = [...BELOW_COMMANDS, 'commands', 'store', 'discord', 'slack', 'terminal', 'web', 'host'];
-const PLATFORM = ['bot', 'reply', 'words', 'draw'];
+const PLATFORM = ['queue', 'bot', 'reply', 'words', 'draw'];
 
 /** Rooms in the order of the path that a message takes back; `main` alone may import all, and nobody imports it. */
 export const ROOMS: Readonly<Record<string, Allowed>> = {
+  queue: { rooms: [], packages: ['node:*'] },
   core: { rooms: [], packages: ['clipper2-ts'] },
   reply: { rooms: [], packages: [] },
   words: { rooms: ['reply'], packages: [] },
   trade: { rooms: ['core', 'reply'], packages: [] },
   measure: { rooms: ['core', 'reply', 'words'], packages: ['zod', 'mathjs', 'fastest-levenshtein', 'node:module'] },
   draw: {
-    rooms: ['core', 'reply', 'words', 'src/measure/say', 'src/measure/reading.ts'],
+    rooms: ['queue', 'core', 'reply', 'words', 'src/measure/say', 'src/measure/reading.ts'],
     packages: ['@resvg/resvg-js', 'piscina', 'dejavu-fonts-ttf', 'node:*'],
   },
-  solve: { rooms: ['core'], packages: ['highs', 'piscina', 'node:*'] },
+  solve: { rooms: ['queue', 'core'], packages: ['highs', 'piscina', 'node:*'] },
   project: { rooms: ['core', 'reply', 'words', 'trade', 'measure', 'src/bot/ports.ts'], packages: ['zod'] },
   bot: {
-    rooms: ['reply', 'words', 'measure', 'trade', 'project'],
+    rooms: ['queue', 'reply', 'words', 'measure', 'trade', 'project'],
     packages: ['zod', 'fastest-levenshtein', 'node:*'],
   },
   commands: { rooms: BELOW_COMMANDS, packages: ['zod', 'fastest-levenshtein'] },
   store: {
     rooms: ['src/bot/ports.ts', 'project'],
-    packages: ['keyv', 'lmdb', 'pg', '@keyv/postgres', '@keyv/redis', 'node:*'],
+    packages: ['keyv', 'lmdb', 'pg', '@keyv/postgres', '@keyv/redis', 'rate-limiter-flexible', 'node:*'],
   },
   discord: {
     rooms: [...PLATFORM, 'src/measure/reading.ts'],

@@ -2,19 +2,22 @@
 
 import { describe, expect, it } from 'vitest';
 import { inTurn } from '../../src/bot/in-turn.ts';
+import type { Invocation } from '../../src/bot/invocation.ts';
+import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 
 /** Answers that come when the test says so, and the asks that were begun. */
 function asked(wait: () => Promise<void> = () => new Promise(() => undefined)) {
   const begun: string[] = [];
   const doors = new Map<string, { open(value: string): void; fail(): void }>();
-  const answer = inTurn<string, string>(async function* (ask) {
+  const answer = inTurn(async function* ({ text: ask }: Invocation): AsyncGenerator<string> {
     begun.push(ask);
     yield await new Promise<string>((open, reject) => doors.set(ask, { open, fail: () => reject(new Error(ask)) }));
     yield `${ask}, better`;
   }, wait);
-  const all = async (ask: string): Promise<readonly string[]> => {
+  const all = async (ask: string, id = 'somebody'): Promise<readonly string[]> => {
     const answers: string[] = [];
-    for await (const one of answer(ask)) answers.push(one);
+    const asker = { platform: 'slack', id } as const;
+    for await (const one of answer({ asker, habits: DEFAULT_HABITS, text: ask })) answers.push(one);
     return answers;
   };
   return { begun, doors, all };
@@ -28,7 +31,7 @@ async function turns(): Promise<void> {
 describe('asks in turn', () => {
   it('begin two at once, the others as answers come, and each gives all its answers', async () => {
     const { begun, doors, all } = asked();
-    const asks = ['a', 'b', 'c', 'd'].map(all);
+    const asks = ['a', 'b', 'c', 'd'].map((ask) => all(ask));
     await turns();
     expect(begun).toEqual(['a', 'b']);
     doors.get('b')?.open('B');
@@ -42,7 +45,7 @@ describe('asks in turn', () => {
 
   it('leave turns between two sums, in which what came is heard', async () => {
     const { begun, doors, all } = asked();
-    const asks = ['a', 'b', 'c'].map(all);
+    const asks = ['a', 'b', 'c'].map((ask) => all(ask));
     await turns();
     doors.get('a')?.open('A');
     let heard = 0;
@@ -61,7 +64,7 @@ describe('asks in turn', () => {
       late = resolve;
     });
     const { begun, doors, all } = asked(() => wait);
-    const asks = ['a', 'b', 'c', 'd'].map(all);
+    const asks = ['a', 'b', 'c', 'd'].map((ask) => all(ask));
     await turns();
     const failed = expect(asks[0]).rejects.toThrow('a');
     doors.get('a')?.fail();
@@ -73,5 +76,22 @@ describe('asks in turn', () => {
     expect(begun).toEqual(['a', 'b', 'c', 'd']);
     for (const ask of ['b', 'c', 'd']) doors.get(ask)?.open(ask);
     await Promise.all(asks.slice(1));
+  });
+
+  it('go round among people: somebody with many asks holds up nobody with one', async () => {
+    const { begun, doors, all } = asked();
+    const many = ['a', 'b', 'c', 'd', 'e'].map((ask) => all(ask, 'many'));
+    const one = all('mine', 'one');
+    await turns();
+    expect(begun).toEqual(['a', 'b']);
+    for (const ask of ['a', 'b']) doors.get(ask)?.open(ask);
+    await turns();
+    expect(begun.slice(0, 4)).toEqual(['a', 'b', 'c', 'mine']);
+    for (let at = 2; at < 6; at++) {
+      doors.get(begun[at] ?? '')?.open('answered');
+      await turns();
+    }
+    await Promise.all([...many, one]);
+    expect(begun).toEqual(['a', 'b', 'c', 'mine', 'd', 'e']);
   });
 });

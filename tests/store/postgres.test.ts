@@ -2,6 +2,7 @@
 
 import { randomBytes } from 'node:crypto';
 import { opener, openStore } from '../../src/store/store.ts';
+import { limitsContract } from '../contracts/limits-contract.ts';
 import { storeContract } from '../contracts/store-contract.ts';
 import { valuesContract } from '../contracts/values-contract.ts';
 import { listHeld } from './held.ts';
@@ -35,5 +36,13 @@ await withServer('Postgres', POSTGRES, () => {
         await clearPostgres(space);
       },
     };
+  });
+
+  limitsContract('Postgres', () => {
+    const space = `test_${randomBytes(6).toString('hex')}`;
+    const fault = (cause: unknown): never => {
+      throw cause;
+    };
+    return { open: () => openStore({ url: POSTGRES, folder: '', space, fault }), clear: () => clearPostgres(space) };
   });
 });

@@ -3,6 +3,7 @@
 import { randomBytes } from 'node:crypto';
 import { createClient, createKeyv, default as KeyvRedis } from '@keyv/redis';
 import { opener, openStore } from '../../src/store/store.ts';
+import { limitsContract } from '../contracts/limits-contract.ts';
 import { storeContract } from '../contracts/store-contract.ts';
 import { valuesContract } from '../contracts/values-contract.ts';
 import { listHeld } from './held.ts';
@@ -41,4 +42,12 @@ await withServer('Redis', REDIS, () => {
     };
   };
   valuesContract('Redis', contract);
+
+  limitsContract('Redis', () => {
+    const space = `test-${randomBytes(6).toString('hex')}`;
+    const fault = (cause: unknown): never => {
+      throw cause;
+    };
+    return { open: () => openStore({ url: REDIS, folder: '', space, fault }), clear: () => clearRedis(space) };
+  });
 });
