@@ -115,10 +115,12 @@ describe('a queue', () => {
     const { queue, begun, run, end } = queued({ atOnce: 1, forFirst: 0 });
     const one = run('a1');
     const waiting = [run('a2'), run('b1', true)].map(why);
+    await settle();
     queue.refuseAll();
     await end('a1');
     expect([await one, await Promise.all(waiting), begun]).toEqual(['a1', ['crowded', 'crowded'], ['a1']]);
     const later = run('c1');
+    await settle();
     await end('c1');
     expect(await later).toBe('c1');
   });
