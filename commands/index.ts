@@ -30,6 +30,7 @@ import renameProject from './project/rename.ts';
 import restoreProject from './project/restore.ts';
 import projectRoom from './project/room.ts';
 import settings from './project/settings.ts';
+import share from './project/share.ts';
 import sheets from './project/sheets.ts';
 import shopping from './project/shopping.ts';
 import showProject from './project/show.ts';
@@ -72,6 +73,7 @@ export const commands: readonly Command[] = [
   spend,
   log,
   found,
+  share,
   undo,
   listProjects,
   useProject,

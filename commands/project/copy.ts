@@ -22,7 +22,7 @@ export default defineCommand({
   ],
   run: ({ name: told }, context) =>
     inProject(context, async (project, desk) => {
-      const mine = await desk.mine();
+      const mine = await desk.own();
       const name = context.told.has('name') ? told : freeName(project.name, mine);
       const wrong = nameProblem(name, mine);
       if (wrong) return problem(wrong);

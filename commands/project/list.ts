@@ -2,8 +2,10 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
+import { isPart } from '../../src/project/share-scope.ts';
 import { NEXT, PROJECT } from '../../src/words/project.ts';
 import { START_ASK } from '../../src/words/project-problems.ts';
+import { SHARE, sayShared } from '../../src/words/share.ts';
 import { atDesk } from './parts/at-desk.ts';
 import { projectReply } from './parts/reply.ts';
 
@@ -20,12 +22,13 @@ export default defineCommand({
         const actions = [{ label: NEXT.start, ask: START_ASK }];
         return projectReply(context, { headline: PROJECT.none, actions });
       }
-      const rows = mine.map(({ id, name, rooms, kept, state }) => [
-        name,
-        String(rooms.length),
-        String(kept.length),
-        id === inUse?.id ? PROJECT.use : PROJECT.states[state.kind],
-      ]);
+      const me = (await desk.person())?.id;
+      const rows = mine.map(({ id, name, owner, rooms, kept, state, shares: [share] }) => {
+        const now = id === inUse?.id ? PROJECT.use : PROJECT.states[state.kind];
+        if (owner === me || !share) return [name, String(rooms.length), String(kept.length), now];
+        const given = SHARE.inList(sayShared(share), SHARE.mays[share.role], share.label, now);
+        return isPart(share) ? [name, '', '', given] : [name, String(rooms.length), String(kept.length), given];
+      });
       const others = mine.filter(({ id, state }) => id !== inUse?.id && state.kind !== 'deleted');
       return projectReply(context, {
         headline: PROJECT.several(mine.length),
@@ -33,7 +36,7 @@ export default defineCommand({
         actions: [
           ...others.map(({ name }) => ({ label: NEXT.use(name), ask: `project use ${name}` })),
           ...mine
-            .filter(({ state }) => state.kind === 'deleted')
+            .filter(({ state, owner }) => state.kind === 'deleted' && owner === me)
             .map(({ name }) => ({ label: NEXT.restore(name), ask: `project restore ${name}` })),
         ].slice(0, 5),
       });

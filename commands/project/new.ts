@@ -40,7 +40,7 @@ export default defineCommand({
   ],
   run: ({ name: told, rooms, plank }, context) =>
     atDesk(context, async (desk) => {
-      const mine = await desk.mine();
+      const mine = await desk.own();
       const name = context.told.has('name') ? told : freeName(UNNAMED, mine);
       const wrong = nameProblem(name, mine);
       if (wrong) return problem(wrong);

@@ -16,7 +16,7 @@ export default defineCommand({
   examples: [{ ask: 'project rename Top floor', headline: 'It is called “Top floor” now.' }],
   run: ({ name }, context) =>
     inProject(context, async (project, desk) => {
-      const others = (await desk.mine()).filter(({ id }) => id !== project.id);
+      const others = (await desk.own()).filter(({ id }) => id !== project.id);
       const same = others.some((other) => sameName(other.name, name)) ? nameProblem(name, others) : undefined;
       if (same) return problem(same);
       const done = await desk.change('own', ({ name: before }) => ({

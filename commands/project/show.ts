@@ -2,9 +2,11 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
+import { isPart } from '../../src/project/share-scope.ts';
 import { atDesk, noneInUse, problem } from './parts/at-desk.ts';
 import { ONE_IN_USE, projectNamed, projectOption } from './parts/named.ts';
 import { projectReply } from './parts/reply.ts';
+import { ownShareReply } from './parts/share-say.ts';
 import { headlineOf, nextAsks, pageOf } from './parts/shown.ts';
 
 export default defineCommand({
@@ -18,6 +20,9 @@ export default defineCommand({
       const found = name === ONE_IN_USE ? await desk.inUse() : projectNamed(name, await desk.mine(), 'show');
       if (!found) return problem(await noneInUse(context, desk));
       if ('problem' in found) return problem(found.problem);
+      const [share] = found.shares;
+      const others = found.owner !== (await desk.person())?.id;
+      if (others && share && isPart(share)) return ownShareReply(found, share, context);
       const actions = nextAsks(found);
       return projectReply(context, { headline: headlineOf(found), blocks: pageOf(found), actions, project: found });
     }),

@@ -35,7 +35,7 @@ export default defineCommand({
           project,
         });
       }
-      const done = await desk.turn('measure', (before, stamp) => {
+      const done = await desk.turn('tick', (before, stamp) => {
         const turned = what === 'redo' ? redone(before, stamp) : undone(before, stamp);
         // A helper takes back their own changes only.
         if (turned && turned.change.by !== stamp.by && before.owner !== stamp.by) return undefined;

@@ -8,6 +8,7 @@ import { CHANGED, NEXT, PROJECT } from '../../src/words/project.ts';
 import { atDesk, problem } from './parts/at-desk.ts';
 import { projectNamed } from './parts/named.ts';
 import { projectReply } from './parts/reply.ts';
+import { ownShareReply } from './parts/share-say.ts';
 import { nextAsks } from './parts/shown.ts';
 
 export default defineCommand({
@@ -34,6 +35,8 @@ export default defineCommand({
         const parts = { state: { kind: 'active' as const } };
         await desk.change('own', () => ({ parts, said: CHANGED.unarchived, result: undefined }), found.id);
       }
+      const [share] = found.shares;
+      if (found.owner !== (await desk.person())?.id && share) return ownShareReply(found, share, context);
       const actions = [{ label: NEXT.show, ask: 'project show' }, ...nextAsks(found)];
       return projectReply(context, { headline: PROJECT.inUse(found.name), actions, project: found });
     }),

@@ -162,6 +162,7 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
     told,
     desk,
     now: () => ports.now?.() ?? Date.now(),
+    address: ports.address?.(),
     ask: (line) => asked(line, here),
     again: (changes) => askLine(command, new Map([...told, ...Object.entries(changes)])),
   };

@@ -45,6 +45,8 @@ export interface Context {
   readonly desk: Desk | undefined;
   /** Milliseconds since 1970. */
   now(): number;
+  /** The address that share pages are reached by; undefined where they are not. */
+  readonly address?: string | undefined;
   /** Asks a line as this asker would, filled from the project in use. */
   ask(line: string): Promise<Asked>;
   /** The same ask with these options told otherwise, as a line to type. */

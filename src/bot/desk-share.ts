@@ -6,6 +6,7 @@ import type { Project } from '../project/project.ts';
 import { isOver, isWith, type Share, standingOf } from '../project/share.ts';
 import type { Done } from './desk-change.ts';
 import { ensurePerson } from './desk-person.ts';
+import { personOf } from './joining.ts';
 import { dropLead, hashOf, keepLead } from './link-token.ts';
 import type { Shelves } from './shelves.ts';
 import { mintLongId } from './unguessable.ts';
@@ -28,7 +29,8 @@ export type Given =
     }
   | { readonly ok: false; readonly why: 'gone' | 'not-allowed' | 'full' | 'crowded' | 'self' };
 
-type ShareChange = Partial<Pick<Share, 'what' | 'role' | 'label'>> & {
+/** What becomes different of a share; `undefined` ends nothing by itself, and is of every room. */
+export type ShareChange = Partial<Pick<Share, 'what' | 'role' | 'label'>> & {
   readonly until?: number | undefined;
   readonly room?: string | undefined;
 };
@@ -124,6 +126,11 @@ export class Sharing {
     for (const share of done.result) await this.#tidy(share, id);
     this.#desk.changed(done.project);
     return done;
+  }
+
+  /** The person of an account; undefined where there is none. Throws Outage. */
+  async personAt(account: string): Promise<string | undefined> {
+    return (await personOf(this.#desk.shelves, account))?.id;
   }
 
   /** Leaves a project that was shared with the asker. False where none was. Throws Outage. */

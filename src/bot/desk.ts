@@ -8,6 +8,7 @@ import type { Person, Settings } from '../project/person.ts';
 import type { Content, Project } from '../project/project.ts';
 import { markOf, type Share, standingOf } from '../project/share.ts';
 import { type Covering, signedBy, viewOf } from '../project/share-scope.ts';
+import { toldApart } from '../project/told-apart.ts';
 import { type Done, type Next, putChange } from './desk-change.ts';
 import type { Desk, Made } from './desk-deeds.ts';
 import { GuestDesk } from './desk-guest.ts';
@@ -88,7 +89,8 @@ class AskersDesk implements Desk {
     const over = found.filter((one) => typeof one === 'string');
     if (over.length > 0)
       await this.#changeMe((me) => ({ ...me, projects: me.projects.filter(({ id }) => !over.includes(id)) }));
-    return found.filter((one) => one !== undefined && typeof one !== 'string');
+    const there = found.filter((one) => one !== undefined && typeof one !== 'string');
+    return toldApart(there, (await this.person())?.id);
   }
 
   async own(): Promise<readonly Project[]> {

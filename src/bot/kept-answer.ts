@@ -27,6 +27,9 @@ export interface KeptAnswer {
   readonly shown: boolean;
 }
 
+/** Stands where something was told once. */
+const ONCE = '…';
+
 const atHand = new AtHand<KeptAnswer>();
 
 const pack = promisify(gzip);
@@ -38,11 +41,23 @@ export function mintId(): string {
 }
 
 /** Keeps an answer, in place of an earlier one of the same ask. Throws Outage. */
-export async function keepAnswer(kept: Kept, id: string, answer: KeptAnswer): Promise<void> {
+export async function keepAnswer(kept: Kept, id: string, told: KeptAnswer): Promise<void> {
+  const answer = withoutOnce(told);
   const json = JSON.stringify(answer);
   const value = json.length < WORTH_PACKING ? json : (await pack(json)).toString('base64');
   atHand.set(id, value, answer);
   await Promise.all([kept.set(`answer:${id}`, value, KEPT_FOR), list(kept, id, answer.by)]);
+}
+
+/** The answer without what is told once: whoever looks at the store, or has it shown again, does not find it. */
+function withoutOnce(answer: KeptAnswer): KeptAnswer {
+  const { once, ...reply } = answer.reply;
+  if (!once || once.length === 0) return answer;
+  const blanked = once.reduce(
+    (json, one) => json.replaceAll(JSON.stringify(one).slice(1, -1), ONCE),
+    JSON.stringify(reply),
+  );
+  return { ...answer, reply: JSON.parse(blanked) };
 }
 
 async function list(kept: Kept, id: string, account: string): Promise<void> {

@@ -7,6 +7,8 @@ export interface Ports {
   readonly store?: Store;
   /** Milliseconds since 1970; the machine's clock without it. */
   now?(): number;
+  /** The address that share pages are reached by, without a slash at its end; none where they are not. */
+  address?(): string | undefined;
   /** Does work that an answer need not wait for once the answer is on its way, and before the end; without it the answer waits. */
   later?(work: () => Promise<unknown>): void;
   /** Told of every ask once it has ended. */

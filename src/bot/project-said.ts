@@ -9,6 +9,7 @@ import { linkSaid } from './link-said.ts';
 import { isCalculating } from './pick.ts';
 import { roomsSaid } from './rooms-said.ts';
 import { settingsSaid } from './settings-said.ts';
+import { sharingSaid } from './sharing-said.ts';
 
 const PLEASE =
   "(?:please |ok(?:ay)?,? |now |and |then |let'?s |can you |could you |i want to |i'd like to |i would like to )*";
@@ -150,6 +151,8 @@ function lineOf(
     const found = pattern.exec(said);
     if (found) return line(found.groups ?? {});
   }
+  const shared = sharingSaid(said);
+  if (shared !== undefined) return shared;
   const kept = KEEP.exec(said)?.groups?.ask;
   if (kept !== undefined && isAsk(kept, commands.filter(isCalculating))) return `project keep ${kept}`;
   const settings = settingsSaid(said) ?? linkSaid(said);

@@ -67,7 +67,8 @@ async function keptTexts(
 /** Names of the asker's projects that the command can be about. */
 async function projectNames(desk: Desk, command: Command): Promise<readonly string[]> {
   const deleted = command.name === 'restore';
-  return (await desk.mine()).filter(({ state }) => (state.kind === 'deleted') === deleted).map(({ name }) => name);
+  const names = ['use', 'show'].includes(command.name) ? await desk.mine() : await desk.own();
+  return names.filter(({ state }) => (state.kind === 'deleted') === deleted).map(({ name }) => name);
 }
 
 /** Values by how often and how lately they were told: one day ago counts half of today. */

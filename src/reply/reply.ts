@@ -50,4 +50,6 @@ export interface Reply {
   readonly data: Result;
   /** What it takes, for a shopping list; none for an answer that takes nothing. */
   readonly needs?: readonly Need[];
+  /** Texts in it that are told this once and kept nowhere: tokens, codes. */
+  readonly once?: readonly string[];
 }

@@ -45,3 +45,125 @@ export function linkLeadsNowhere(): Problem {
     fix: 'project share',
   };
 }
+
+type Role = 'look' | 'tick' | 'measure';
+
+const ROLES: Readonly<Record<Role, string>> = {
+  look: 'look',
+  tick: 'look, tick off and write notes',
+  measure: 'look, tick off, write notes and measure',
+};
+
+/** What each part shows whoever was given it. */
+const SHOWS: Readonly<Record<What, string>> = {
+  project: 'everything but what was spent and who pays',
+  shopping: 'what to buy, what of it is bought, and prices told for it',
+  guide: 'the rows in order, with the plan',
+  cuts: 'the pieces to cut, one by one',
+  tearout: 'what comes out, how heavy it is, and its hazards',
+  checklist: 'how far each room is, and what comes next',
+};
+
+/** Who has a share, as it is listed. */
+export function sayHelper(share: {
+  readonly id: string;
+  readonly label?: string | undefined;
+  readonly with: object;
+}): string {
+  return share.label ?? ('link' in share.with ? `link ${share.id}` : `helper ${share.id}`);
+}
+
+/** Who did something, beside what they did. */
+export function saySigned(by: { readonly helper: string; readonly name?: string | undefined }): string {
+  return by.name ?? `helper ${by.helper}`;
+}
+
+export const SHARE = {
+  linkTo: (what: string, project: string, end: string) => `A link to ${what} of “${project}”, ${end}.`,
+  sharedWith: (who: string, what: string, project: string, end: string) =>
+    `${who} has ${what} of “${project}”, ${end}.`,
+  changed: (who: string, what: string, end: string) => `Changed: ${who} has ${what}, ${end}.`,
+  until: (when: string) => `until ${when}`,
+  untilStopped: 'until you stop it',
+  open: 'until stopped',
+  link: 'The link',
+  sees: 'They see',
+  shows: (what: string, shows: string) => `${what}: ${shows}`,
+  may: 'They may',
+  mays: ROLES,
+  ends: 'It ends',
+  stop: 'To stop it',
+  stopAsk: (id: string) => `project share stop: ${id}`,
+  partShows: SHOWS,
+  once: 'Whoever has the link needs no account. It is shown this once: send it on now. If it is lost, stop it and make another.',
+  here: 'The link opens on this machine only, while floorhand runs here.',
+  memberFinds: 'It is on their “project list” from now on: “project use” and its name takes it into use.',
+  instead: (what: string) => `In place of ${what}, which they had.`,
+  labelled: (name: string) =>
+    `a link to send to ${name}: members of this chat are picked with @, and nobody is found by name`,
+  none: (project: string) => `Nothing of “${project}” is shared.`,
+  several: (count: number, project: string) => `${count} ${count === 1 ? 'share' : 'shares'} of “${project}”.`,
+  title: 'Shared',
+  columns: ['No.', 'With', 'What', 'May', 'Until', 'Last'],
+  stopped: (whos: readonly string[]) => `Stopped, at once: ${whos.join(', ')}.`,
+  given: (project: string, what: string, end: string) => `Of “${project}” you were given ${what}, ${end}.`,
+  left: (project: string) => `You left “${project}”.`,
+  yousee: 'You see',
+  youmay: 'You may',
+  leave: 'Leave it',
+  shareList: 'Share the shopping list',
+  stopOne: (who: string) => `Stop ${who}`,
+  among: 'Stop',
+  show: 'What is shared?',
+  /** In a list of projects: what was given, as whom, and its state. */
+  inList: (what: string, may: string, label: string | undefined, state: string) =>
+    `${state}; shared with you${label === undefined ? '' : ` as ${label}`}: ${what}; you may ${may}`,
+} as const;
+
+function ask(got: string, expected: string, fix: string): Problem {
+  return { option: 'ask', got: quoted(got), expected, fix };
+}
+
+export const SHARE_PROBLEMS = {
+  whatPart: (got: string): Problem =>
+    ask(
+      got,
+      'Tell what to share: the whole project, shopping list, laying guide (of a room), cut list, tear-out or checklist.',
+      'project share shopping list',
+    ),
+  unread: (got: string, rest: string, fix: string): Problem =>
+    ask(got, `“${quoted(rest)}” says nothing here that can be read.`, fix),
+  member: (got: string, fix: string): Problem =>
+    ask(got, 'That is no member here: pick one from the list that @ opens, or share by a link.', fix),
+  noMembers: (got: string, fix: string): Problem =>
+    ask(got, 'There are no members here to share with: share by a link.', fix),
+  self: (got: string): Problem => ask(got, 'That is you: the project is yours already.', 'project share'),
+  noAddress: (got: string): Problem =>
+    ask(
+      got,
+      'Links lead nowhere here: whoever runs this has told no address for them. Share with a member instead, by @.',
+      'project share',
+    ),
+  full: (got: string, most: number): Problem =>
+    ask(got, `A project has at most ${most} shares: stop one first.`, 'project share'),
+  crowded: (got: string): Problem =>
+    ask(got, 'They cannot be let into one project more: they leave one first, or take a link.', 'project share'),
+  ofRoom: (got: string, fix: string): Problem =>
+    ask(got, 'Only a laying guide and a cut list can be of one room.', fix),
+  measure: (got: string, fix: string): Problem =>
+    ask(got, 'A shopping list has nothing to measure: let them tick, or share the whole project.', fix),
+  past: (got: string, fix: string): Problem => ask(got, 'That is over already: tell when it ends from now on.', fix),
+  tooLong: (got: string, days: number, fix: string): Problem => ask(got, `A link lasts at most ${days} days.`, fix),
+  label: (got: string, most: number, fix: string): Problem =>
+    ask(got, `A name for them has at most ${most} characters.`, fix),
+  unknown: (got: string, known: readonly string[]): Problem =>
+    ask(
+      got,
+      known.length === 0 ? 'Nothing is shared.' : `No share is that one. There is ${known.join(', ')}.`,
+      'project share',
+    ),
+  nothing: (got: string): Problem =>
+    ask(got, 'Tell what is different: what they may do, until when, or their name.', 'project share'),
+  notYours: (got: string): Problem => ask(got, 'Only its owner shares a project.', 'project share leave'),
+  own: (got: string): Problem => ask(got, 'This project is your own: there is nothing to leave.', 'project use none'),
+} as const;

@@ -19,7 +19,7 @@ export interface DemoPorts extends Ports {
 /** Ports with a store in memory and a clock that the test moves. */
 export function portsInMemory(fault: Ports['fault']): DemoPorts {
   const clock = { now: NOON };
-  return { fault, store: storeInMemory(), clock, now: () => clock.now };
+  return { fault, store: storeInMemory(), clock, now: () => clock.now, address: () => 'https://floors.example' };
 }
 
 /** The same with the asker's projects in it. */

@@ -95,7 +95,7 @@ async function answered(line: string, context: Context): Promise<Found> {
 /** A project for somebody who has none in use; undefined where there is one. */
 async function begin(desk: Desk): Promise<{ readonly name: string } | { readonly problem: Problem } | undefined> {
   if (await desk.inUse()) return undefined;
-  const mine = await desk.mine();
+  const mine = await desk.own();
   const name = freeName(UNNAMED, mine);
   const wrong = nameProblem(name, mine);
   return wrong ? { problem: wrong } : desk.create(emptyContent(name));

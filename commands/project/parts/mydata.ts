@@ -6,7 +6,7 @@ import type { Desk } from '../../../src/bot/desk.ts';
 import { packed, unpacked } from '../../../src/bot/packed.ts';
 import { freeName } from '../../../src/project/create.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
-import { contentOf, contentSchema } from '../../../src/project/project.ts';
+import { contentOf, contentSchema, type Project } from '../../../src/project/project.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { MYDATA, NEXT } from '../../../src/words/project.ts';
 import { importTooMany, importUnread } from '../../../src/words/project-problems.ts';
@@ -19,13 +19,16 @@ const exportSchema = z.object({ projects: z.array(contentSchema).min(1) });
 
 /** All of it as JSON: what the person typed, without ids or accounts of anybody. */
 export async function everything(desk: Desk, context: Context): Promise<Outcome> {
-  const [person, mine] = [await desk.person(), await desk.mine()];
+  const [person, mine] = [await desk.person(), await desk.own()];
+  const shared = (await desk.mine()).filter((one) => !mine.includes(one));
   const { seen: _seen, ...recent } = await desk.recent();
   const data = {
     kind: 'mydata' as const,
     accounts: person?.accounts ?? [],
     settings: person?.settings ?? {},
     projects: mine.map(contentOf),
+    shares: mine.map(sharesOf).filter(({ shares }) => shares.length > 0),
+    sharedWithMe: shared.map(sharesOf),
     recent,
   };
   const some = person !== undefined || Object.keys(recent.past).length > 0;
@@ -52,14 +55,14 @@ export async function everything(desk: Desk, context: Context): Promise<Outcome>
 export async function broughtIn(text: string, desk: Desk, context: Context): Promise<Outcome> {
   const read = exportSchema.safeParse(parsed(text) ?? (await unpacked(text)));
   if (!read.success) return problem(importUnread(text));
-  const mine = await desk.mine();
+  const mine = await desk.own();
   const live = mine.filter(({ state }) => state.kind !== 'deleted');
   const fits = (kept: number, most: number): boolean => kept + read.data.projects.length <= most;
   if (!fits(live.length, LIMITS.projects) || !fits(mine.length, LIMITS.projectsDeleted))
     return problem(importTooMany(LIMITS.projects));
   const names: string[] = [];
   for (const content of read.data.projects) {
-    const name = freeName(content.name, await desk.mine());
+    const name = freeName(content.name, await desk.own());
     names.push((await desk.create({ ...content, name })).name);
   }
   const actions = [{ label: NEXT.show, ask: 'project show' }];
@@ -68,7 +71,7 @@ export async function broughtIn(text: string, desk: Desk, context: Context): Pro
 
 /** Forgets the asker once they have typed the words for it. */
 export async function forgotten(confirm: string, desk: Desk, context: Context): Promise<Outcome> {
-  const mine = await desk.mine();
+  const mine = await desk.own();
   if (confirm !== CONFIRM) {
     const ask = `project mydata do: forget, confirm: ${CONFIRM}`;
     return projectReply(context, {
@@ -79,6 +82,14 @@ export async function forgotten(confirm: string, desk: Desk, context: Context): 
   }
   await desk.forget();
   return projectReply(context, { headline: MYDATA.forgotten });
+}
+
+/** Shares without ids of people and hashes of links. */
+function sharesOf({ name, shares }: Project) {
+  return {
+    name,
+    shares: shares.map(({ with: who, by: _by, ...share }) => ({ ...share, with: 'link' in who ? 'link' : 'member' })),
+  };
 }
 
 function parsed(text: string): unknown {

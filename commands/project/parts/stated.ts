@@ -1,10 +1,11 @@
 /** Commands that put a project into another state: archived, deleted, back again. */
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { Desk } from '../../../src/bot/desk.ts';
 import type { Project, ProjectState } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { Action } from '../../../src/reply/reply.ts';
-import { stateAlready } from '../../../src/words/project-problems.ts';
+import { notAllowed, stateAlready } from '../../../src/words/project-problems.ts';
 import { atDesk, doneOr, noneInUse, problem } from './at-desk.ts';
 import { countProblem, ONE_IN_USE, projectNamed } from './named.ts';
 import { projectReply } from './reply.ts';
@@ -24,13 +25,14 @@ interface Stating {
 /** Puts the project of a name, or the one in use, into a state. */
 export function stated(name: string, context: Context, stating: Stating): Promise<Outcome> {
   return atDesk(context, async (desk) => {
-    const mine = await desk.mine();
+    const mine = await desk.own();
     const among = mine.filter(({ state }) => stating.from.includes(state.kind));
     const [only, ...more] = among;
     const unnamed = stating.from.includes('deleted') ? (more.length === 0 ? only : undefined) : await desk.inUse();
     const found = name === ONE_IN_USE ? unnamed : projectNamed(name, among, stating.command);
     const other = mine.find((one) => sameName(one.name, name) && !among.includes(one));
     if (other) return problem(stateAlready(other.name, other.state.kind));
+    if (await isShared(name, mine, desk)) return problem(notAllowed(name));
     if (!found) return problem(await noneInUse(context, desk));
     if ('problem' in found) return problem(found.problem);
     const full =
@@ -51,4 +53,9 @@ export function stated(name: string, context: Context, stating: Stating): Promis
       return projectReply(context, { headline: stating.headline(project.name), actions, project });
     });
   });
+}
+
+/** Whether it is a project of somebody else's that has this name. */
+async function isShared(name: string, own: readonly Project[], desk: Desk): Promise<boolean> {
+  return (await desk.mine()).some((one) => sameName(one.name, name) && !own.some(({ id }) => id === one.id));
 }

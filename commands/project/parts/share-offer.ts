@@ -1,0 +1,128 @@
+/** What is told of a share, made whole: the usual where nothing is told, and what is wrong with it. */
+
+import type { Context } from '../../../src/bot/command.ts';
+import type { Offer, ShareChange } from '../../../src/bot/desk-share.ts';
+import { accountKey } from '../../../src/bot/invocation.ts';
+import { oneLine } from '../../../src/measure/label.ts';
+import type { ToldShare } from '../../../src/measure/sharing-said.ts';
+import { DAY, LIMITS } from '../../../src/project/limits.ts';
+import type { Helping, Share, Shared } from '../../../src/project/share.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
+import { SHARE, SHARE_PROBLEMS } from '../../../src/words/share.ts';
+
+/** Days that a link lasts where nothing is told, and at most. */
+const LINK_DAYS = 14;
+const MOST_LINK_DAYS = 180;
+
+/** What helpers of a part do with it, where nothing is told. */
+const USUAL: Readonly<Record<Shared, Helping>> = {
+  project: 'look',
+  shopping: 'tick',
+  guide: 'look',
+  cuts: 'look',
+  tearout: 'look',
+  checklist: 'tick',
+};
+
+type Offered = { readonly offer: Offer; readonly notes: readonly string[] } | { readonly problem: Problem };
+
+/** An offer of what is told, or what is wrong with it. */
+export function offerOf(told: ToldShare, line: string, context: Context): Offered {
+  const { what, room, rest } = told;
+  if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line) };
+  if (rest !== '') return { problem: SHARE_PROBLEMS.unread(line, rest, `project share ${PLAIN[what]}`) };
+  const name = told.label === undefined ? undefined : oneLine(told.label);
+  if (name?.startsWith('@')) return { problem: memberProblem(name, what, context) };
+  const account = typeof told.to === 'object' ? accountOf(told.to.member, context) : undefined;
+  if (typeof told.to === 'object' && account === undefined) return { problem: memberProblem(line, what, context) };
+  const now = context.now();
+  const usual = account === undefined ? now + LINK_DAYS * DAY : undefined;
+  const until =
+    told.until === 'always' ? (account === undefined ? now + MOST_LINK_DAYS * DAY : undefined) : (told.until ?? usual);
+  const role = told.role ?? USUAL[what];
+  const share = { what, role, ...(room !== undefined && { room }), ...(until !== undefined && { until }) };
+  const wrong = flawOf({ ...share, ...(name !== undefined && { label: name }) }, account === undefined, line, now);
+  if (wrong) return { problem: wrong };
+  const to = account === undefined ? 'link' : { account };
+  return {
+    offer: { ...share, ...(name !== undefined && { label: name }), to },
+    notes:
+      to === 'link' && name !== undefined && told.to === undefined && inChat(context) ? [SHARE.labelled(name)] : [],
+  };
+}
+
+/** What changes of a share, or what is wrong with it. */
+export function changeOf(
+  share: Share,
+  told: ToldShare,
+  line: string,
+  context: Context,
+): { readonly change: ShareChange } | { readonly problem: Problem } {
+  const link = 'link' in share.with;
+  const now = context.now();
+  const label = told.label === undefined ? undefined : oneLine(told.label);
+  if (told.rest !== '') return { problem: SHARE_PROBLEMS.unread(line, told.rest, 'project share') };
+  const until = told.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : told.until;
+  const change = {
+    ...(told.what && { what: told.what, room: told.room }),
+    ...(told.role && { role: told.role }),
+    ...(told.until !== undefined && { until }),
+    ...(label !== undefined && { label }),
+  };
+  if (Object.keys(change).length === 0) return { problem: SHARE_PROBLEMS.nothing(line) };
+  const after = { ...share, ...change };
+  const wrong = flawOf(after, link, line, now);
+  return wrong ? { problem: wrong } : { change };
+}
+
+type Flawed = Pick<Share, 'what' | 'role'> & {
+  readonly room?: string | undefined;
+  readonly until?: number | undefined;
+  readonly label?: string | undefined;
+};
+
+/** Each part as it is typed. */
+const PLAIN: Readonly<Record<Shared, string>> = {
+  project: 'whole project',
+  shopping: 'shopping list',
+  guide: 'laying guide',
+  cuts: 'cut list',
+  tearout: 'tear-out',
+  checklist: 'checklist',
+};
+
+function flawOf(
+  { what, role, room, until, label }: Flawed,
+  link: boolean,
+  line: string,
+  now: number,
+): Problem | undefined {
+  const plain = `project share ${PLAIN[what]}`;
+  if (room !== undefined && what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.ofRoom(line, plain);
+  if (what === 'shopping' && role === 'measure') return SHARE_PROBLEMS.measure(line, `${plain}, may: tick`);
+  if (until !== undefined && until <= now) return SHARE_PROBLEMS.past(line, `${plain}, for: 3 days`);
+  if (link && until !== undefined && until > now + (MOST_LINK_DAYS + 1) * DAY)
+    return SHARE_PROBLEMS.tooLong(line, MOST_LINK_DAYS, `${plain}, for: ${MOST_LINK_DAYS} days`);
+  if (label !== undefined && (label === '' || label.length > LIMITS.label))
+    return SHARE_PROBLEMS.label(line, LIMITS.label, plain);
+  return undefined;
+}
+
+/** The key of a member's account in the asker's own workspace; undefined where there are no members, or it is none. */
+export function accountOf(text: string, { asker }: Context): string | undefined {
+  const id = /^(?:<@!?)?([A-Z0-9]{5,24})(?:\|[^<>]*)?>?$/.exec(text.trim())?.[1];
+  if (id === undefined) return undefined;
+  const fits =
+    asker.platform === 'discord' ? /^\d{17,20}$/ : asker.platform === 'slack' ? /^[UW][A-Z0-9]{7,}$/ : undefined;
+  return fits?.test(id) ? accountKey({ ...asker, id }) : undefined;
+}
+
+/** Whether there are members to share with. */
+function inChat({ asker }: Pick<Context, 'asker'>): boolean {
+  return asker.platform === 'discord' || asker.platform === 'slack';
+}
+
+function memberProblem(got: string, what: Shared, { asker }: Context): Problem {
+  const fix = `project share ${PLAIN[what]}`;
+  return (inChat({ asker }) ? SHARE_PROBLEMS.member : SHARE_PROBLEMS.noMembers)(got, fix);
+}

@@ -1,0 +1,138 @@
+/** Shares in words: one that was given, all of a project, and one's own. */
+
+import type { Context } from '../../../src/bot/command.ts';
+import type { Given } from '../../../src/bot/desk-share.ts';
+import { hostZone, sayMoment } from '../../../src/measure/zone.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { isOver, type Share } from '../../../src/project/share.ts';
+import { shownBy } from '../../../src/project/share-scope.ts';
+import type { Action, Fact, Reply, Result } from '../../../src/reply/reply.ts';
+import { NEXT } from '../../../src/words/project.ts';
+import { sayAgo } from '../../../src/words/project-fill.ts';
+import { SHARE, sayHelper, sayShared } from '../../../src/words/share.ts';
+import { projectReply } from './reply.ts';
+
+/** Result data of kind `share`: no ids of people, no hashes; the address of a link where one was made. */
+interface ShareResult extends Result {
+  readonly kind: 'share';
+  readonly project: string;
+  readonly link?: string;
+  readonly shares: readonly {
+    readonly no: string;
+    readonly with: 'link' | 'member';
+    readonly name?: string;
+    readonly what: Share['what'];
+    readonly room?: string;
+    readonly may: Share['role'];
+    readonly until?: number;
+    readonly last?: Share['last'];
+  }[];
+}
+
+/** “until Fri 27 Nov, 18:00”, or until it is stopped. */
+export function sayEnd({ until }: Pick<Share, 'until'>): string {
+  return until === undefined ? SHARE.untilStopped : SHARE.until(sayMoment(until, hostZone()));
+}
+
+/** What was given, for its owner alone: the link, what its holder sees and may do, and how to stop it. */
+export function givenReply(
+  { project, share, token, instead }: Extract<Given, { ok: true }>,
+  notes: readonly string[],
+  context: Context,
+): Reply {
+  const what = sayShared(share);
+  const link = token === undefined ? undefined : `${context.address ?? ''}/s/${token}`;
+  const here = link !== undefined && /^https?:\/\/(?:127\.|localhost|\[::1\])/.test(link);
+  const facts: readonly Fact[] = [
+    ...(link === undefined ? [] : [{ label: SHARE.link, value: link }]),
+    { label: SHARE.sees, value: SHARE.shows(what, SHARE.partShows[share.what]) },
+    { label: SHARE.may, value: SHARE.mays[share.role] },
+    { label: SHARE.ends, value: sayEnd(share) },
+    { label: SHARE.stop, value: SHARE.stopAsk(share.id) },
+  ];
+  const texts = [
+    link === undefined ? SHARE.memberFinds : SHARE.once,
+    ...(here ? [SHARE.here] : []),
+    ...(instead ? [SHARE.instead(sayShared(instead))] : []),
+  ];
+  return {
+    ...projectReply(context, {
+      headline:
+        link === undefined
+          ? SHARE.sharedWith(sayHelper(share), what, project.name, sayEnd(share))
+          : SHARE.linkTo(what, project.name, sayEnd(share)),
+      blocks: [{ kind: 'facts', facts }, ...texts.map((text) => ({ kind: 'text' as const, text }))],
+      assumed: notes,
+      actions: [stopAction(share), { label: SHARE.show, ask: 'project share' }],
+    }),
+    data: { ...resultOf(project, [share]), ...(link !== undefined && { link }) } as ShareResult,
+    ...(token !== undefined && { once: [token] }),
+  };
+}
+
+/** All that is shared of a project now, with what was done last. */
+export function listReply(project: Project, context: Context): Reply {
+  const shares = project.shares.filter((one) => !isOver(one, context.now()));
+  const zone = hostZone();
+  const rows = shares.map((one) => [
+    one.id,
+    sayHelper(one),
+    sayShared(one),
+    SHARE.mays[one.role],
+    one.until === undefined ? SHARE.open : sayMoment(one.until, zone),
+    one.last ? `${one.last.said} (${sayAgo(context.now() - one.last.at)})` : '',
+  ]);
+  return {
+    ...projectReply(context, {
+      headline: shares.length === 0 ? SHARE.none(project.name) : SHARE.several(shares.length, project.name),
+      blocks: rows.length === 0 ? [] : [{ kind: 'table', title: SHARE.title, columns: SHARE.columns, rows }],
+      actions: [
+        ...(context.address === undefined ? [] : [{ label: SHARE.shareList, ask: 'project share shopping list' }]),
+        ...shares.slice(0, 20).map((one) => ({ ...stopAction(one), among: SHARE.among })),
+      ],
+    }),
+    data: resultOf(project, shares),
+  };
+}
+
+/** What was shared with the asker. */
+export function ownShareReply(project: Project, share: Share, context: Context): Reply {
+  const shows = shownBy(share).map((name) => ({ label: NEXT.show, ask: name }));
+  return {
+    ...projectReply(context, {
+      headline: SHARE.given(project.name, sayShared(share), share.until === undefined ? SHARE.open : sayEnd(share)),
+      blocks: [
+        {
+          kind: 'facts',
+          facts: [
+            { label: SHARE.yousee, value: SHARE.partShows[share.what] },
+            { label: SHARE.youmay, value: SHARE.mays[share.role] },
+          ],
+        },
+      ],
+      actions: [...shows.slice(0, 1), { label: SHARE.leave, ask: 'project share leave' }],
+    }),
+    data: resultOf(project, [share]),
+  };
+}
+
+function stopAction(share: Share): Action {
+  return { label: SHARE.stopOne(sayHelper(share)), ask: SHARE.stopAsk(share.id) };
+}
+
+function resultOf({ name }: Project, shares: readonly Share[]): ShareResult {
+  return {
+    kind: 'share',
+    project: name,
+    shares: shares.map(({ id, with: who, label, what, room, role, until, last }) => ({
+      no: id,
+      with: 'link' in who ? 'link' : 'member',
+      ...(label !== undefined && { name: label }),
+      what,
+      ...(room !== undefined && { room }),
+      may: role,
+      ...(until !== undefined && { until }),
+      ...(last && { last }),
+    })),
+  };
+}
