@@ -3,9 +3,13 @@
 import type { Highs } from 'highs';
 import type { FlowArc } from '../core/floor/flow-arc.ts';
 import type { Worth } from '../core/floor/flow-bound.ts';
+import { seeded } from '../core/seeded.ts';
 import type { FlowTable } from '../core/floor/flow-table.ts';
 import type { Lane } from '../core/floor/rip-share.ts';
 
+/** Steps of rounding, and how many of them may be taken back. */
+const MOST_STEPS = 120;
+const MOST_FAILURES = 6;
 /** HiGHS's model status for a program solved to its optimum. */
 const OPTIMAL = 7;
 
@@ -120,10 +124,7 @@ export class FlowModel {
   /** Rules of the rows that the program is to keep from now on. */
   hold(arcs: readonly FlowArc[]): void {
     for (const arc of arcs) {
-      const indices = arc.blocks.flatMap((block) => {
-        const from = (this.#firstColumns[block] ?? 0) + arc.first;
-        return Array.from({ length: arc.last - arc.first + 1 }, (_, i) => from + i);
-      });
+      const indices = arc.blocks.flatMap((block) => arc.options.map((i) => (this.#firstColumns[block] ?? 0) + i));
       this.#model.addRow(Number.NEGATIVE_INFINITY, arc.most, { indices, values: indices.map(() => 1) });
       this.#arcs.push(arc);
     }
@@ -142,34 +143,60 @@ export class FlowModel {
     };
   }
 
-  /** The program with whole rows, for at most so many nodes of its search; undefined when nothing was found. */
-  integer(nodes: number, target: number, caps: readonly number[]): Flow | undefined {
-    let first = 0;
-    this.#table.blocks.forEach(({ options }, b) => {
-      options.forEach((_, i) => {
-        this.#model.changeColIntegrality(first + i, 1);
-        this.#model.changeColBounds(first + i, 0, caps[b] ?? 0);
-      });
-      first += options.length;
-    });
-    this.#model.options.set({
-      // On these programs presolving takes longer than it saves, and is no bounded number of steps.
-      presolve: 'off',
-      mip_max_nodes: nodes,
-      mip_rel_gap: 0,
-      mip_abs_gap: 0.99,
-      objective_target: target + 1e-6,
-    });
-    this.#model.run();
-    const { colValue } = this.#model.getSolution();
-    const bound = Number(this.#model.info.get('mip_dual_bound'));
-    if (colValue.length === 0 || !Number.isFinite(bound)) return undefined;
-    return {
-      bound,
-      used: this.#used(colValue).map((row) => row.map(Math.round)),
-      worth: { near: [], far: [] },
-      arcs: [],
+  /**
+   * Whole rows, the linear program's solution rounded up a little at a time; undefined when that leads to over `most` planks.
+   * At most `caps` rows of a block begin alike. Each seed rounds in another order.
+   */
+  rounded(caps: readonly number[], most: number, seed: number): Flow | undefined {
+    const random = seeded(seed);
+    const columns = this.#table.blocks.flatMap(({ options }, b) =>
+      options.map((_, i) => ({ at: (this.#firstColumns[b] ?? 0) + i, low: 0, high: caps[b] ?? 0 })),
+    );
+    const bind = (column: { readonly at: number; readonly low: number; readonly high: number }): void => {
+      this.#model.changeColBounds(column.at, column.low, column.high);
     };
+    columns.forEach(bind);
+    let failures = 0;
+    let last: { readonly column: (typeof columns)[number]; readonly low: number } | undefined;
+    for (let step = 0; step < MOST_STEPS; step++) {
+      this.#model.run();
+      const fails = this.#model.getModelStatus() !== OPTIMAL || this.#model.getObjectiveValue() > most + 1e-6;
+      if (fails) {
+        if (!last || ++failures > MOST_FAILURES) return undefined;
+        last.column.high = last.column.low - 1;
+        last.column.low = last.low;
+        bind(last.column);
+        last = undefined;
+        continue;
+      }
+      const { colValue } = this.#model.getSolution();
+      let next: (typeof columns)[number] | undefined;
+      let greatest = 0;
+      for (const column of columns) {
+        const value = colValue[column.at] ?? 0;
+        const whole = Math.floor(value + 1e-6);
+        if (whole > column.low) {
+          column.low = whole;
+          bind(column);
+        }
+        const part = value - whole;
+        if (part < 1e-6) continue;
+        const score = part * (0.5 + random());
+        if (score > greatest) [next, greatest] = [column, score];
+      }
+      if (!next) {
+        return {
+          bound: this.#model.getObjectiveValue(),
+          used: this.#used(colValue).map((row) => row.map(Math.round)),
+          worth: { near: [], far: [] },
+          arcs: [],
+        };
+      }
+      last = { column: next, low: next.low };
+      next.low = Math.ceil((colValue[next.at] ?? 0) - 1e-6);
+      bind(next);
+    }
+    return undefined;
   }
 
   dispose(): void {

@@ -17,14 +17,15 @@ import { type Area, type Sliced, sliceArea } from '../core/floor/sliced.ts';
 import { bounded, breaksNone, type FlowBounds, leastOf, proved } from './floor-bounds.ts';
 import { type Flow, FlowModel } from './floor-flow.ts';
 
-/** Nodes of the integer program, and columns beyond which it is left out: steps, not seconds, so that an answer repeats. */
-const NODES = 20;
+/** Columns beyond which the program is not rounded: steps, not seconds, so that an answer repeats. */
 const MOST_COLUMNS = 6000;
-/** A start piece serves at most this part of a block's rows, so that a multiset can be put in an order; then a larger part. */
-const SPREADS = [6, 3];
+/** A start piece serves at most this part of a block's rows, so that a multiset can be put in an order; each in its turn. */
+const SPREADS = [6, 3, 5, 4];
+const ROUNDINGS = 8;
 /** Most orders are found in a short search, some only in a long one: that is kept for floors still above their bound. */
-const SHORT: Effort = { first: 1, seeds: 3, steps: 10_000 };
-const LONG: Effort = { first: 4, seeds: 6, steps: 30_000 };
+const SHORT: Effort = { first: 1, seeds: 1, steps: 8000 };
+const LONG: Effort = { first: 4, seeds: 1, steps: 30_000 };
+const MOST_LONG = 4;
 /** A long search takes at most so many steps a row. */
 const ROW_STEPS = 1500;
 const LAST_STEPS = 20_000;
@@ -80,20 +81,17 @@ export function* searchFloor(areas: readonly Area[], plank: Plank, rules: Rules,
     if (best) yield proved(best, plain, flow);
     const goal = Math.max(plain.best, flow?.tight ?? 0);
     for (const candidate of candidates.sort((a, b) => a.bounds.tight - b.bounds.tight)) {
-      for (const state of improved(candidate)) {
-        yield* offer(candidate, state);
-        if (reaches(candidate.bounds.tight)) break;
+      const { bounds, state } = candidate;
+      if (reaches(bounds.tight)) continue;
+      for (const better of improved(candidate, () => (best && breaksNone(best) ? best.planks : undefined))) {
+        yield* offer(candidate, better);
+        if (reaches(bounds.tight)) break;
       }
       if (reaches(goal)) return;
-    }
-    for (const candidate of candidates) {
-      const steps = Math.min(LONG.steps, ROW_STEPS * candidate.state.floor.jointed.length);
-      for (const dealt of candidate.dealt) {
-        if (reaches(candidate.bounds.tight)) break;
-        for (const state of mended(candidate.state, dealt, candidate.bounds.tight, { ...LONG, steps })) {
-          yield* offer(candidate, state);
-          if (reaches(candidate.bounds.tight)) break;
-        }
+      const steps = Math.min(LONG.steps, ROW_STEPS * state.floor.jointed.length);
+      for (const dealt of candidate.dealt.slice(0, MOST_LONG)) {
+        if (reaches(bounds.tight)) break;
+        for (const better of mended(state, dealt, bounds.tight, { ...LONG, steps })) yield* offer(candidate, better);
       }
       if (reaches(goal)) return;
     }
@@ -102,18 +100,23 @@ export function* searchFloor(areas: readonly Area[], plank: Plank, rules: Rules,
   }
 }
 
-/** Layouts of one way to cut the rows: from the start pieces of the integer program, each the better for the one before; then the first one searched for longer. */
-function* improved({ table, model, bounds: { tight }, state, dealt: all }: Candidate): Generator<ScatterState> {
+/**
+ * Layouts of one way to cut the rows: from start pieces that the program's solution rounds to, fewer planks than `fewest`; then the
+ * first layout searched for longer.
+ */
+function* improved(
+  { table, model, bounds: { tight }, state, dealt: all }: Candidate,
+  fewest: () => number | undefined,
+): Generator<ScatterState> {
   const columns = table.blocks.reduce((sum, { options }) => sum + options.length, 0);
-  if (columns <= MOST_COLUMNS && table.exact) {
-    for (const spread of SPREADS) {
-      const caps = table.blocks.map(({ runs }) => Math.ceil(runs.length / spread));
-      const flow = model.integer(NODES, tight, caps);
-      const dealt = flow && dealtBy(table, flow);
-      if (!dealt) continue;
-      all.push(dealt);
-      yield* mended(state, dealt, tight, SHORT);
-    }
+  for (let seed = 1; seed <= ROUNDINGS && columns <= MOST_COLUMNS && table.exact; seed++) {
+    const spread = SPREADS[seed % SPREADS.length] ?? 1;
+    const caps = table.blocks.map(({ runs }) => Math.ceil(runs.length / spread));
+    const flow = model.rounded(caps, Math.max(tight, (fewest() ?? state.planks) - 1), seed);
+    const dealt = flow && dealtBy(table, flow);
+    if (!dealt) continue;
+    all.push(dealt);
+    yield* mended(state, dealt, tight, { ...SHORT, first: seed });
   }
   yield anneal(state, { seed: 2, steps: LAST_STEPS, target: tight, warm: 60, cool: 4 });
 }

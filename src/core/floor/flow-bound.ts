@@ -36,11 +36,11 @@ export function flowBound(
   const at = (lane: Lane, node: number): number => (node < 0 ? 0 : (priceIn[lane][Math.min(node, nodes)] ?? 0));
   let total = wholes.reduce((sum, { lane, count }) => sum + count * plankIn(lane), 0);
   const tolls = blocks.map(({ options }) => options.map(() => 0));
-  for (const { blocks: over, first, last, most, price: toll } of arcs) {
+  for (const { blocks: over, options, most, price: toll } of arcs) {
     const paid = Math.max(0, Math.floor(toll * SCALE));
     for (const block of over) {
       const own = tolls[block] ?? [];
-      for (let i = first; i <= last; i++) own[i] = (own[i] ?? 0) + paid;
+      for (const i of options) own[i] = (own[i] ?? 0) + paid;
     }
     total -= most * paid;
   }

@@ -11,6 +11,7 @@ type Random = () => number;
 const SHARES = { turn: 0.06, swap: 0.25, chain: 0.05, fit: 0.39 } as const;
 /** While rules are mended, planks stay few where rows of one length change places or whole chains move. */
 const MENDING_SHARES = { turn: 0.02, swap: 0.6, chain: 0.15, fit: 0.15 } as const;
+const CHOOSY = 2;
 /** A chain is shifted by up to this many places of the grid. */
 const FARTHEST = 12;
 /** An offcut this much longer than the start piece cut from it still makes a chain. */
@@ -21,7 +22,10 @@ export function change(state: ScatterState, random: Random): () => void {
   const { floor } = state;
   const shares = state.weights === MENDING ? MENDING_SHARES : SHARES;
   const pick = (list: readonly number[]): number => list[Math.floor(random() * list.length)] ?? 0;
-  const run = pick(floor.jointed);
+  let run = pick(floor.jointed);
+  // While rules are mended, runs that break one are moved more than those that do not.
+  for (let k = 0; k < CHOOSY && state.weights === MENDING && state.faultsOf(run) < MENDING.pattern; k++)
+    run = pick(floor.jointed);
   const was = state.starts[run] as number;
   let kind = random();
   if (kind < shares.turn && floor.short.length > 0) {
@@ -33,7 +37,10 @@ export function change(state: ScatterState, random: Random): () => void {
   if (kind < shares.swap) {
     const other = pick(floor.alike[run] ?? []);
     const its = state.starts[other] as number;
-    if (its !== was) return moveAll(state, [run, other], [its, was]);
+    if (its !== was) {
+      state.swap(run, other);
+      return () => state.swap(run, other);
+    }
   }
   kind -= shares.swap;
   if (kind < shares.chain) {

@@ -1,9 +1,8 @@
 /** One layout under search: start pieces, what they cost, and the change of cost when one of them moves. */
 
-import { endOf, tooNear } from './run.ts';
+import { endOf, isJointed, type Run, tooNear } from './run.ts';
 import { endsKept, type ScatterFloor } from './scatter-floor.ts';
-import type { Triple } from './scatter-rule.ts';
-import { breachesOf } from './scatter-rule.ts';
+import { breachesOf, type Triple } from './scatter-rule.ts';
 import { ScatterStock } from './scatter-stock.ts';
 
 /** What a layout costs: a broken rule outweighs any plank, and a plank any looks. */
@@ -22,7 +21,10 @@ export class ScatterState {
   /** By run: whether a piece with walls at both ends is cut like a start piece or like an end piece. */
   readonly asStart: boolean[];
   readonly #stock: ScatterStock;
-  planks: number;
+  /** Where the joints of a run lie, but for whole planks. */
+  readonly #phases: number[];
+  readonly #jointed: readonly boolean[];
+  #planks: number | undefined;
   /** The cost of broken rules and of looks. */
   faults = 0;
 
@@ -40,8 +42,14 @@ export class ScatterState {
     floor.runs.forEach((_, i) => {
       this.#put(i);
     });
-    this.planks = this.#stock.planks();
+    this.#phases = this.starts.map((start, i) => rest((floor.runs[i]?.from ?? 0) + start, floor.plank));
+    this.#jointed = floor.runs.map((run) => isJointed(run, floor.plank));
     for (const i of floor.jointed) this.faults += this.#around(i, true);
+  }
+
+  get planks(): number {
+    this.#planks ??= this.#stock.planks();
+    return this.#planks;
   }
 
   get cost(): number {
@@ -54,11 +62,34 @@ export class ScatterState {
     const far = this.floor.far[run];
     if (far !== undefined) this.#take(far);
     this.#take(run);
-    this.starts[run] = start;
+    this.#set(run, start);
     this.#put(run);
     if (far !== undefined) this.#put(far);
     this.faults += this.#around(run, false);
-    this.planks = this.#stock.planks();
+    this.#planks = undefined;
+  }
+
+  /** Lets two runs of one length change places; where no strip lies beside either, their pieces stay the same. */
+  swap(one: number, other: number): void {
+    const { near, far } = this.floor;
+    const [its, was] = [this.starts[other] as number, this.starts[one] as number];
+    const isBeside = [one, other].some((i) => near[i] !== undefined || far[i] !== undefined);
+    for (const [run, start] of [
+      [one, its],
+      [other, was],
+    ] as const) {
+      if (isBeside) this.move(run, start);
+      else {
+        this.faults -= this.#around(run, false);
+        this.#set(run, start);
+        this.faults += this.#around(run, false);
+      }
+    }
+  }
+
+  /** What the rules that a run breaks cost. */
+  faultsOf(run: number): number {
+    return this.#around(run, false);
   }
 
   /** Cuts a piece with walls at both ends from the other part of a plank. */
@@ -66,48 +97,44 @@ export class ScatterState {
     this.#take(run);
     this.asStart[run] = !this.asStart[run];
     this.#put(run);
-    this.planks = this.#stock.planks();
+    this.#planks = undefined;
+  }
+
+  #set(run: number, start: number): void {
+    this.starts[run] = start;
+    this.#phases[run] = rest((this.floor.runs[run]?.from ?? 0) + start, this.floor.plank);
   }
 
   /** Cost of the rules a run takes part in; `before` leaves out what later runs will count themselves. */
   #around(i: number, before: boolean): number {
-    const { floor, starts } = this;
+    const { floor, starts, weights } = this;
+    const { plank, stagger } = floor;
     const run = floor.runs[i];
     if (!run) return 0;
     const start = starts[i] as number;
-    let cost = endsKept(run.length, start, floor.plank, floor.minEnd) ? 0 : this.weights.rule;
-    for (const j of floor.beside[i] ?? []) {
-      if (before && j > i) continue;
-      const other = floor.runs[j];
-      if (other && tooNear(run, start, other, starts[j] as number, floor.plank, floor.stagger).length > 0)
-        cost += this.weights.rule;
+    const phase = this.#phases[i] as number;
+    let cost = endsKept(run.length, start, plank, floor.minEnd) ? 0 : weights.rule;
+    for (const j of floor.beside[i] as readonly number[]) {
+      if ((before && j > i) || !this.#jointed[j]) continue;
+      if (circle(phase - (this.#phases[j] as number), plank) >= stagger) continue;
+      const other = floor.runs[j] as Run;
+      if (tooNear(run, start, other, starts[j] as number, plank, stagger).length > 0) cost += weights.rule;
     }
-    for (const triple of floor.threes[i] ?? []) if (!before || triple[2] === i) cost += this.#three(triple);
+    for (const triple of floor.threes[i] as readonly Triple[])
+      if (!before || triple[2] === i) cost += this.#three(triple);
     return cost;
   }
 
   #three(triple: Triple): number {
-    const { floor, starts } = this;
-    const [lower, middle, upper] = triple;
-    const below = this.#phase(lower);
-    const above = this.#phase(upper);
-    const apart = this.#circle(above - below);
+    const { floor, starts, weights } = this;
+    const { plank } = floor;
+    const below = this.#phases[triple[0]] as number;
+    const above = this.#phases[triple[2]] as number;
+    const apart = circle(above - below, plank);
     const lined = apart < floor.inLine;
-    const stepped = this.#circle(2 * this.#phase(middle) - below - above) < floor.inLine;
-    if ((lined || stepped) && breachesOf(floor.runs, starts, triple, floor.plank).length > 0)
-      return this.weights.pattern;
-    return apart < floor.stagger ? this.weights.near : 0;
-  }
-
-  #phase(i: number): number {
-    return (this.floor.runs[i]?.from ?? 0) + (this.starts[i] as number);
-  }
-
-  /** The distance of a place from the nearest whole number of planks. */
-  #circle(difference: number): number {
-    const { plank } = this.floor;
-    const rest = ((difference % plank) + plank) % plank;
-    return Math.min(rest, plank - rest);
+    const stepped = circle(2 * (this.#phases[triple[1]] as number) - below - above, plank) < floor.inLine;
+    if ((lined || stepped) && breachesOf(floor.runs, starts, triple, plank).length > 0) return weights.pattern;
+    return apart < floor.stagger ? weights.near : 0;
   }
 
   #put(i: number): void {
@@ -136,6 +163,17 @@ export class ScatterState {
     if (own.start > host.start) stock.change('start', own.start, sign);
     if (own.end > host.end) stock.change('end', own.end, sign);
   }
+}
+
+function rest(value: number, plank: number): number {
+  const over = value % plank;
+  return over < 0 ? over + plank : over;
+}
+
+/** The distance of a place from the nearest whole number of planks. */
+function circle(difference: number, plank: number): number {
+  const over = Math.abs(difference) % plank;
+  return Math.min(over, plank - over);
 }
 
 const NOTHING = { start: 0, end: 0, whole: 0 };
