@@ -3,9 +3,9 @@
 import type { Highs } from 'highs';
 import type { FlowArc } from '../core/floor/flow-arc.ts';
 import type { Worth } from '../core/floor/flow-bound.ts';
-import { seeded } from '../core/seeded.ts';
 import type { FlowTable } from '../core/floor/flow-table.ts';
 import type { Lane } from '../core/floor/rip-share.ts';
+import { seeded } from '../core/seeded.ts';
 
 /** Steps of rounding, and how many of them may be taken back. */
 const MOST_STEPS = 120;

@@ -16,6 +16,8 @@ export interface SmallRow {
   readonly from: number;
   readonly length: number;
   readonly edge?: 'near' | 'far';
+  /** The start pieces it may have; all where none are named. */
+  readonly starts?: readonly number[];
 }
 
 interface RowLaid {
@@ -42,9 +44,10 @@ export function fewestOf(floor: SmallFloor): number | undefined {
   return best;
 }
 
-function waysOf({ from, length, edge }: SmallRow, { plank, minEnd }: SmallFloor): RowLaid[] {
+function waysOf({ from, length, edge, starts }: SmallRow, { plank, minEnd }: SmallFloor): RowLaid[] {
   const ways: RowLaid[] = [];
   for (let first = 1; first <= plank && first < length; first++) {
+    if (starts && !starts.includes(first)) continue;
     const joints: number[] = [];
     for (let u = first; u < length; u += plank) joints.push(from + u);
     const end = from + length - (joints.at(-1) ?? 0);

@@ -16,12 +16,18 @@ const solver = await highs();
 const PLANK = 12;
 
 /** The bounds of rows by length in whole inches, planks of 12 in, the first row near and the last one far unless told otherwise. */
-function boundsOf(lengths: readonly number[], kerf: number, lanes?: readonly Lane[]): ReturnType<typeof bounded> {
+function boundsOf(
+  lengths: readonly number[],
+  kerf: number,
+  lanes?: readonly Lane[],
+  looks?: { readonly inLine: number; readonly minEnd: number },
+): ReturnType<typeof bounded> {
   const runs = lengths.map((length, row): Run => {
     return { row, from: 0, length: inches(length), touching: row === 0 ? [] : [row - 1] };
   });
-  const rules = { kerf: inches(kerf), stagger: inches(3), minEnd: inches(2) };
-  const floor = scatterFloor([runs], { length: inches(PLANK) }, rules);
+  const rules = { kerf: inches(kerf), stagger: inches(3), minEnd: inches(looks?.minEnd ?? 2) };
+  const plain = scatterFloor([runs], { length: inches(PLANK) }, rules);
+  const floor = looks ? { ...plain, inLine: inches(looks.inLine) } : plain;
   const edges = lengths.map((_, i): Lane => (i === 0 ? 'near' : i === lengths.length - 1 ? 'far' : 'full'));
   const table = flowTable(floor, lanes ?? edges);
   const model = new FlowModel(solver, table);
@@ -75,5 +81,32 @@ describe('the bound of a floor whose ripped rows share planks', () => {
       expect(tight).toBeGreaterThanOrEqual(boundsOf(lengths, 1, none(2)).tight);
       expect(tight).toBeLessThan(boundsOf(lengths, 1, ['full', 'full', 'full']).tight);
     }
+  });
+});
+
+describe('the bound of rows on one another that must look scattered', () => {
+  it('is never above the fewest planks of any layout, and at times higher than without the looks', () => {
+    let raised = 0;
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 3, max: 6 }),
+        fc.integer({ min: 24, max: 35 }),
+        fc.integer({ min: 0, max: 1 }),
+        fc.integer({ min: 2, max: 4 }),
+        fc.integer({ min: 2, max: 4 }),
+        (count, length, kerf, minEnd, inLine) => {
+          const lengths = new Array<number>(count).fill(length);
+          const rows = lengths.map(() => ({ from: 0, length }));
+          const least = fewestOf({ rows, plank: PLANK, kerf, minEnd, stagger: 3, inLine });
+          if (least === undefined) return;
+          const full = lengths.map((): Lane => 'full');
+          const { tight } = boundsOf(lengths, kerf, full, { inLine, minEnd });
+          expect(tight).toBeLessThanOrEqual(least);
+          if (tight > boundsOf(lengths, kerf, full, { inLine: 0, minEnd }).tight) raised++;
+        },
+      ),
+      { numRuns: 60 },
+    );
+    expect(raised).toBeGreaterThan(0);
   });
 });

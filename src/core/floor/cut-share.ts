@@ -1,10 +1,13 @@
 /** The fewest planks found for a set of cut pieces: pairs first, short pieces packed, small cases searched to the end. */
 
 import { type CutPiece, pack, pair, type Shared } from './cut-pool.ts';
+import { pairSided } from './cut-side.ts';
 
 /** Above this many pieces, or steps, the packing found so far stands. */
 const SEARCH_PIECES = 24;
 const SEARCH_STEPS = 20_000;
+/** Above this many short pieces their sides are not looked for. */
+const SIDED_SHORTS = 40;
 
 /** Planks with the pieces each yields. Locking boards give at most one start and one end each; others any pieces that fit. */
 export function sharePlanks(
@@ -20,8 +23,14 @@ export function sharePlanks(
   const found = pack(shorts, pair(starts, ends, plank, kerf), plank, kerf);
   if (shorts.length === 0) return found;
   const needed = leastByLength(loose, plank, kerf);
-  if (found.length <= needed || loose.length > SEARCH_PIECES) return found;
-  return searchFewer(loose, plank, kerf, found, needed);
+  let best: readonly Shared[] = found;
+  for (const part of lock === 'click' && shorts.length <= SIDED_SHORTS ? [2, 3, plank] : []) {
+    if (best.length <= needed) break;
+    const sided = pairSided(starts, ends, shorts, plank, kerf, Math.floor(plank / part));
+    if (sided.length < best.length) best = sided;
+  }
+  if (best.length <= needed || loose.length > SEARCH_PIECES) return best;
+  return searchFewer(loose, plank, kerf, best, needed);
 }
 
 /** ⌈Σ(length + kerf) / (plank + kerf)⌉: all pieces of a plank but one cost a kerf. */

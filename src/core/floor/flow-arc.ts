@@ -55,10 +55,7 @@ export function brokenArcs(
  */
 function narrow(stack: Stack, { stagger, inLine }: Pick<ScatterFloor, 'stagger' | 'inLine'>, unit: number): FlowArc[] {
   const { starts, used, count } = stack;
-  return [
-    [stagger, 2] as const,
-    [inLine, 3] as const,
-  ].flatMap(([apart, every]) => {
+  return [[stagger, 2] as const, [inLine, 3] as const].flatMap(([apart, every]) => {
     const width = apart - (apart % unit);
     return starts.flatMap((start, first): FlowArc[] => {
       if ((used[first] ?? 0) < TOLERANCE) return [];

@@ -68,14 +68,19 @@ export function cutAndNumber(
   return { regions, planks: numbers.size, reused: uses.filter((count) => count > 1).length };
 }
 
-/** Pieces of a far run that lie beside one of a near run: the same part of a plank, and no longer. */
+/** Pieces of a far run that lie beside one of a near run: no longer, and the same part of a plank where both are a certain part. */
 function hosted(
   near: readonly Indexed[],
   far: readonly Indexed[],
 ): readonly (readonly [piece: number, host: number])[] {
   const free = [...near];
   return far.flatMap(({ part, length, index }) => {
-    const at = free.findIndex((host) => host.part === part && host.length >= length);
+    const long = (host: Indexed): boolean => host.length >= length;
+    const same = free.findIndex((host) => host.part === part && long(host));
+    const at =
+      same < 0 && part !== 'whole'
+        ? free.findIndex((host) => (host.part === 'any' || (part === 'any' && host.part !== 'whole')) && long(host))
+        : same;
     const [host] = at < 0 ? [] : free.splice(at, 1);
     return host ? [[index, host.index] as const] : [];
   });
