@@ -55,6 +55,13 @@ export function sayDay(moment: number, zone: string): string {
   return `${part('weekday')} ${part('day')} ${part('month').slice(0, 3)}`;
 }
 
+/** A day with its year: 27 Nov 2026. */
+export function sayDate(moment: number, zone: string): string {
+  const { year, day } = clockOf(moment, zone);
+  const said = new Intl.DateTimeFormat('en-GB', { timeZone: zone, month: 'short' }).format(moment);
+  return `${day} ${said.slice(0, 3)} ${year}`;
+}
+
 function utcOf({ year, month, day, hour, minute }: ZonedTime): number {
   return Date.UTC(year, month - 1, day, hour, minute);
 }

@@ -2,6 +2,7 @@
 
 import type { Caution } from './caution.ts';
 import type { Drawing } from './drawing.ts';
+import type { FileMade } from './file.ts';
 import type { Need } from './need.ts';
 import type { Source } from './source.ts';
 
@@ -48,6 +49,8 @@ export interface Reply {
   readonly actions: readonly Action[];
   readonly audience: 'asker' | 'channel';
   readonly data: Result;
+  /** Files that come with it, made of its data when it is sent. */
+  readonly files?: readonly FileMade[];
   /** What it takes, for a shopping list; none for an answer that takes nothing. */
   readonly needs?: readonly Need[];
   /** Texts in it that are told this once and kept nowhere: tokens, codes. */

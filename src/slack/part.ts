@@ -1,5 +1,6 @@
 /** The long parts of a kept answer, sent when asked for: in messages while they are few, else as a text file and spreadsheets. */
 
+import { fileStem } from '../bot/file-name.ts';
 import { isPart } from '../bot/offers.ts';
 import { oneLine, sheetCsv, sheetText } from '../bot/sheet.ts';
 import type { Block, Reply } from '../reply/reply.ts';
@@ -9,7 +10,7 @@ import { drawingsOf } from './pictures.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import { postTo } from './post.ts';
 import { type Message, note, renderPart } from './render.ts';
-import { fileStem, pictureFile, type Upload, upload } from './upload.ts';
+import { pictureFile, type Upload, upload } from './upload.ts';
 
 /** Spreadsheets attached at once. */
 const MOST_TABLES = 10;

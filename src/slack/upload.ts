@@ -1,6 +1,7 @@
 /** Files put into Slack: an address asked for, the bytes sent there, the upload completed, and shared where it is to be seen. */
 
 import type { webApi } from '@slack/bolt';
+import { fileStem } from '../bot/file-name.ts';
 import { oneLine } from '../bot/sheet.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import { IMAGE } from './limits.ts';
@@ -43,14 +44,4 @@ export async function upload(client: webApi.WebClient, file: Upload, shared?: Sh
 export function pictureFile({ title, alt }: Drawing, bytes: Buffer): Upload {
   const name = `${fileStem(title) || 'picture'}.png`;
   return { name, title: oneLine(title) || name, alt: cut(oneLine(alt), IMAGE.alt), bytes };
-}
-
-/** A title in small letters, figures and hyphens. */
-export function fileStem(title: string): string {
-  const words = title
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/\p{M}/gu, '')
-    .match(/[a-z0-9]+/g);
-  return (words ?? []).join('-').slice(0, 60).replace(/-$/, '');
 }

@@ -3,11 +3,10 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Answer } from '../bot/answer.ts';
+import { fileStem } from '../bot/file-name.ts';
 import { toPng } from '../draw/png.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import { DRAWING } from '../words/drawing.ts';
-
-const LONGEST_NAME = 60;
 
 /** The drawings of an answer in order; none of a Problem, a Refusal or a fault. */
 export function drawingsOf(answer: Answer): readonly Drawing[] {
@@ -23,19 +22,8 @@ export async function savePictures(drawings: readonly Drawing[], folder: string)
   if (drawings.length > 0) await mkdir(folder, { recursive: true });
   const paths: string[] = [];
   // One after the other: each is large, and two of one title must not meet.
-  for (const drawing of drawings) paths.push(await save(await toPng(drawing), fileName(drawing.title), folder));
+  for (const drawing of drawings) paths.push(await save(await toPng(drawing), fileStem(drawing.title) || DRAWING.file, folder));
   return paths;
-}
-
-/** A title in small letters, figures and hyphens. */
-export function fileName(title: string): string {
-  const words = title
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/\p{M}/gu, '')
-    .match(/[a-z0-9]+/g);
-  const name = (words ?? []).join('-').slice(0, LONGEST_NAME).replace(/-$/, '');
-  return name === '' ? DRAWING.file : name;
 }
 
 async function save(png: Buffer, name: string, folder: string): Promise<string> {

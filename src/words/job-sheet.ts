@@ -25,3 +25,19 @@ export const SHEETS = {
   refusal: 'Not for you to do',
   call: (who: string) => `Call: ${who}.`,
 } as const;
+
+/** Names of files, and what is said of them. */
+export const FILES = {
+  all: 'job sheets',
+  /** Where a project's name has no letter for a file's name. */
+  stem: 'project',
+  lists: { shopping: 'shopping list', cuts: 'cut list', rows: 'rows', pieces: 'pieces', checklist: 'checklist' },
+  title: (project: string, what: string) => `${project}: ${what}`,
+  alt: (titles: readonly string[]) => `To print: ${titles.join('; ')}.`,
+  listAlt: (what: string) => `A table for a spreadsheet: ${what}.`,
+  saved: (path: string) => `File: ${path}`,
+  notSaved: (folder: string, why: string) => `The file could not be saved in ${folder}: ${why}`,
+  notMade: (title: string) => `“${title}” could not be made. Ask again for it.`,
+  gone: 'The files went to whoever asked; “project handoff as: pdf” makes them again.',
+  attached: (names: readonly string[]) => `Files: ${names.join(', ')}`,
+} as const;

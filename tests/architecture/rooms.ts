@@ -8,7 +8,7 @@ export interface Allowed {
 }
 
 const BELOW_COMMANDS = ['queue', 'core', 'reply', 'words', 'trade', 'measure', 'solve', 'draw', 'project', 'bot'];
-const ALL = [...BELOW_COMMANDS, 'commands', 'store', 'discord', 'slack', 'terminal', 'web', 'host'];
+const ALL = [...BELOW_COMMANDS, 'commands', 'store', 'sheet', 'discord', 'slack', 'terminal', 'web', 'host'];
 const PLATFORM = ['queue', 'bot', 'reply', 'words', 'draw'];
 
 /** Rooms in the order of the path that a message takes back; `main` alone may import all, and nobody imports it. */
@@ -33,6 +33,10 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   store: {
     rooms: ['src/bot/ports.ts', 'project'],
     packages: ['keyv', 'lmdb', 'pg', '@keyv/postgres', '@keyv/redis', 'rate-limiter-flexible', 'node:*'],
+  },
+  sheet: {
+    rooms: ['reply', 'words', 'draw', 'src/bot/sheet.ts', 'src/measure/zone.ts'],
+    packages: ['pdfkit', 'csv-stringify', 'piscina', 'node:*'],
   },
   discord: {
     rooms: [...PLATFORM, 'src/measure/reading.ts'],

@@ -8,7 +8,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/bot/answer.ts';
 import { drawPlan } from '../../src/draw/plan.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { fileName, savePictures } from '../../src/terminal/pictures.ts';
+import { fileStem } from '../../src/bot/file-name.ts';
+import { savePictures } from '../../src/terminal/pictures.ts';
 import { send } from '../../src/terminal/send.ts';
 import { region } from '../outside/laid.ts';
 import { box, IMPERIAL, planOf } from './drawn-rooms.ts';
@@ -51,7 +52,7 @@ describe('file names', () => {
     ['寝室', 'plan'],
     ['../../etc/passwd', 'etc-passwd'],
     ['a'.repeat(90), 'a'.repeat(60)],
-  ])('of %s', (title, name) => expect(fileName(title)).toBe(name));
+  ])('of %s', (title, name) => expect(fileStem(title) || DRAWING.file).toBe(name));
 });
 
 describe('pictures', () => {

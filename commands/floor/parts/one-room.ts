@@ -80,7 +80,7 @@ export function roomReply(
       ...drawRoom(plan, region, saying).map((drawing) => ({ kind: 'picture' as const, drawing })),
       layFacts({ ...laid, plan: alone, home: { ...laid.home, doorways } }, [], saying),
       ...brokenBlocks(alone, saying),
-      { kind: 'steps', title: STEPS.title, steps: stepsFor(plan) },
+      { kind: 'steps', title: STEPS.title, steps: stepsFor(alone) },
       ...tables.filter((_, i) => plan.regions[i] === region),
     ],
     assumed: laid.assumed,

@@ -1,0 +1,101 @@
+/** Tables, broken between rows from page to page with their heads repeated; a row taller than a page is broken within. */
+
+import { columnWidths, GUTTER } from './columns.ts';
+import type { Flow } from './flow.ts';
+import { type Ink, type Tag, tagOf } from './page.ts';
+import { BAND, BOX, INK, RULE, TYPE } from './paper.ts';
+import { box, heading, linesOf } from './writing.ts';
+
+export interface Table {
+  readonly title: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  /** Whether each row has a box to tick before it. */
+  readonly boxes: boolean;
+}
+
+const { size, line } = TYPE.cell;
+const PAD = 2.5;
+/** A row of more lines than this may be broken over two pages. */
+const TALL = 40;
+
+type Lines = readonly (readonly string[])[];
+
+/** The table under its title, which stays with the head and two rows. */
+export function table(flow: Flow, { title, columns, rows, boxes }: Table, parent: Tag): void {
+  const indent = boxes ? BOX + 7 : 0;
+  const widths = columnWidths(rows, columns, flow.width - indent);
+  const lefts = widths.map((_, i) => indent + widths.slice(0, i).reduce((sum, one) => sum + one + GUTTER, 0));
+  const set = (cells: readonly string[], bold: boolean): Lines =>
+    columns.map((_, i) => linesOf(cells[i] ?? '', size, bold, widths[i] ?? 0));
+  const head = set(columns, true);
+  const body = rows.map((row) => set(row, false));
+  heading(flow, title, parent, heightOf(head) + body.slice(0, 2).reduce((sum, row) => sum + heightOf(row), 0));
+  const grid = tagOf('Table', parent);
+  const putHead = (tag: Tag | undefined): void => {
+    put(flow, head, lefts, tag && tagOf('TR', tag), { type: 'TH', bold: true });
+    flow.ink(undefined, { kind: 'rect', x: flow.left, y: flow.y - 0.4, width: flow.width, height: 0.8, fill: INK });
+    flow.y += 1;
+  };
+  putHead(grid);
+  body.forEach((row, i) => {
+    let left = row;
+    let begun = false;
+    while (countOf(left) > 0) {
+      const height = heightOf(left);
+      const breaks = countOf(left) > TALL && flow.rest > 6 * line;
+      if (height > flow.rest && !breaks) {
+        flow.turn();
+        // On later pages the head is there for the eye alone: it was read out once.
+        putHead(undefined);
+      }
+      const fits = Math.max(1, Math.floor((flow.rest - 2 * PAD) / line));
+      const now = left.map((lines) => lines.slice(0, fits));
+      left = left.map((lines) => lines.slice(fits));
+      if (i % 2 === 1) {
+        flow.ink(undefined, {
+          kind: 'rect',
+          x: flow.left,
+          y: flow.y,
+          width: flow.width,
+          height: heightOf(now),
+          fill: BAND,
+        });
+      }
+      const tag = tagOf('TR', grid);
+      if (boxes && !begun) box(flow, flow.left + 1, flow.y + PAD + line / 2, false, undefined);
+      begun = true;
+      put(flow, now, lefts, tag, { type: 'TD', bold: false });
+    }
+  });
+  flow.ink(undefined, { kind: 'rect', x: flow.left, y: flow.y, width: flow.width, height: 0.5, fill: RULE });
+  flow.y += 3;
+}
+
+function put(
+  flow: Flow,
+  cells: Lines,
+  lefts: readonly number[],
+  row: Tag | undefined,
+  { type, bold }: { readonly type: 'TH' | 'TD'; readonly bold: boolean },
+): void {
+  const top = flow.y + PAD;
+  cells.forEach((lines, column) => {
+    const x = flow.left + (lefts[column] ?? 0);
+    const inks = lines.flatMap((text, i): Ink[] =>
+      text === ''
+        ? []
+        : [{ kind: 'text', x, y: top + line * (i + 0.5) + size * 0.36, text: `${text} `, size, bold, colour: INK }],
+    );
+    flow.ink(row && tagOf(type, row), ...inks);
+  });
+  flow.y += heightOf(cells);
+}
+
+function countOf(cells: Lines): number {
+  return Math.max(0, ...cells.map(({ length }) => length));
+}
+
+function heightOf(cells: Lines): number {
+  return countOf(cells) * line + 2 * PAD;
+}

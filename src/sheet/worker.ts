@@ -1,0 +1,25 @@
+/** What runs in a worker thread: sheets made into files. */
+
+import type { FileForm } from '../reply/file.ts';
+import type { Sheets } from '../reply/job-sheet.ts';
+import { csvFiles } from './csv.ts';
+import { pagesOf } from './document.ts';
+import { sheetsJson } from './json.ts';
+import { pdfOf } from './pdf-write.ts';
+
+export interface MakeTask {
+  readonly sheets: Sheets;
+  readonly as: FileForm;
+}
+
+/** The file's bytes; empty for a list that the sheets have no lines for. */
+export async function make({ sheets, as }: MakeTask): Promise<Uint8Array> {
+  switch (as.form) {
+    case 'pdf':
+      return pdfOf(pagesOf(sheets, as.paper ?? (sheets.units === 'metric' ? 'a4' : 'letter')));
+    case 'csv':
+      return Buffer.from(csvFiles(sheets).find(({ list }) => list === as.list)?.text ?? '');
+    case 'json':
+      return Buffer.from(sheetsJson(sheets));
+  }
+}

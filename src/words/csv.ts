@@ -1,0 +1,50 @@
+/** The heads of lists for spreadsheets. */
+
+export const CSV = {
+  yes: 'yes',
+  no: 'no',
+  /** Cells of a row of the laying guide. */
+  rowCells: 5,
+  columns: (length: string) => ({
+    shopping: [
+      'Thing',
+      'Stage',
+      'Needed',
+      'Unit',
+      'Packages needed',
+      'Bought',
+      'Packages left to buy',
+      'Left to buy',
+      'Packages that can go back',
+    ],
+    cuts: [
+      'Room',
+      'No.',
+      'Of',
+      'Place',
+      'Piece',
+      'How many',
+      `Length (${length})`,
+      `Rip to (${length})`,
+      'Left end',
+      'Left end (degrees)',
+      'Right end',
+      'Right end (degrees)',
+      'Cut from',
+      'Note',
+    ],
+    rows: ['Room', 'Row', 'Start', 'Whole', 'End', 'Cut from'],
+    pieces: [
+      'Room',
+      'Row',
+      'Plank',
+      'Part',
+      'Edge',
+      `From left (${length})`,
+      `From starting wall (${length})`,
+      `Length (${length})`,
+      `Width (${length})`,
+    ],
+    checklist: ['Room', 'Stage', 'Done', 'By', 'Day'],
+  }),
+} as const;
