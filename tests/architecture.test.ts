@@ -30,6 +30,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   terminal: 1,
   web: 20,
   host: 10,
+  sheet: 12,
   wiring: 5,
   main: 1,
   bench: 1,

@@ -32,7 +32,9 @@ export function csvFiles(sheets: Sheets): readonly CsvFile[] {
     ),
   };
   const heads = CSV.columns(measured.length.unit);
-  return FILE_LISTS.flatMap((list) => (rows[list].length === 0 ? [] : [{ list, text: csvText(heads[list], rows[list]) }]));
+  return FILE_LISTS.flatMap((list) =>
+    rows[list].length === 0 ? [] : [{ list, text: csvText(heads[list], rows[list]) }],
+  );
 }
 
 /** Lines under a head. Texts are quoted, on one line each; one that would be taken for a formula is marked as text by an apostrophe. */

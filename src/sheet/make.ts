@@ -2,6 +2,8 @@
 
 import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
+import { whoAsks } from '../queue/whose.ts';
+import { WorkQueue } from '../queue/work-queue.ts';
 import type { FileForm } from '../reply/file.ts';
 import { isSheets } from '../reply/job-sheet.ts';
 import type { Result } from '../reply/reply.ts';
@@ -13,17 +15,37 @@ const WORKER = fileURLToPath(
 );
 const THREADS = 2;
 
+/** Milliseconds for one file, and megabytes of a worker's heap: fifty rooms take a tenth of either. */
+const LONGEST = 60_000;
+const HEAP = 512;
+
+const queue = new WorkQueue({ atOnce: THREADS, forFirst: 0, inAll: 200, ofOne: 20 });
+
 let pool: Piscina<MakeTask, Uint8Array> | undefined;
 
-/** A file of an answer's data. Throws a TypeError for data that are no sheets, and what the maker throws. */
+function workers(): Piscina<MakeTask, Uint8Array> {
+  pool ??= new Piscina({
+    filename: WORKER,
+    minThreads: 0,
+    maxThreads: THREADS,
+    idleTimeout: 30_000,
+    resourceLimits: { maxOldGenerationSizeMb: HEAP },
+  });
+  return pool;
+}
+
+/** A file of an answer's data. Throws a TypeError for data that are no sheets, what the maker throws, and Unworked where too many wait. */
 export async function makeFile(data: Result, as: FileForm): Promise<Buffer> {
   if (!isSheets(data)) throw new TypeError(`no files are made of ${data.kind}`);
-  pool ??= new Piscina({ filename: WORKER, minThreads: 0, maxThreads: THREADS, idleTimeout: 30_000 });
-  return Buffer.from(await pool.run({ sheets: data, as }, { name: 'make' }));
+  const bytes = await queue.run({ who: whoAsks(), better: false }, () =>
+    workers().run({ sheets: data, as }, { name: 'make', signal: AbortSignal.timeout(LONGEST) }),
+  );
+  return Buffer.from(bytes);
 }
 
 /** Ends the worker threads; a later file starts them again. */
 export async function closeFiles(): Promise<void> {
+  queue.refuseAll();
   const closing = pool;
   pool = undefined;
   await closing?.destroy();

@@ -22,7 +22,8 @@ export async function savePictures(drawings: readonly Drawing[], folder: string)
   if (drawings.length > 0) await mkdir(folder, { recursive: true });
   const paths: string[] = [];
   // One after the other: each is large, and two of one title must not meet.
-  for (const drawing of drawings) paths.push(await save(await toPng(drawing), fileStem(drawing.title) || DRAWING.file, folder));
+  for (const drawing of drawings)
+    paths.push(await save(await toPng(drawing), fileStem(drawing.title) || DRAWING.file, folder));
   return paths;
 }
 
