@@ -42,6 +42,8 @@ export interface Running {
   readonly routes: readonly DiscordRoute[];
   /** Whether interactions reach it: by HTTP they do while the server listens. */
   connected(): boolean;
+  /** Takes no more: who asks from now on is told that the bot is being started again. */
+  refuse(): void;
   /** Takes no more, and resolves when what was begun is answered, or its asker told that it will not be. */
   close(): Promise<void>;
 }
@@ -63,8 +65,11 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
     begun.set(done, interaction);
     void done.finally(() => begun.delete(done));
   };
-  const ended = async (): Promise<void> => {
+  const refuse = (): void => {
     open = false;
+  };
+  const ended = async (): Promise<void> => {
+    refuse();
     const long = (parts.wait ?? waitOnClock)(LONGEST_END);
     await Promise.race([allOf(begun), long.over]);
     long.cancel();
@@ -80,13 +85,14 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
     return {
       routes: [],
       connected: () => gateway.client.isReady(),
+      refuse,
       close: () => ended().then(() => gateway.close()),
     };
   }
   const rest = restOf(settings);
   const onInteraction = (interaction: APIInteraction): void => take(interaction, rest);
   const handle = (request: Request) => handleHttp(request, { publicKey, now: Date.now, onInteraction });
-  return { routes: [{ method: 'POST', path: INTERACTIONS_PATH, handle }], connected: () => open, close: ended };
+  return { routes: [{ method: 'POST', path: INTERACTIONS_PATH, handle }], connected: () => open, refuse, close: ended };
 }
 
 /** A REST client with the bot's token. */

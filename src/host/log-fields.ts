@@ -38,7 +38,7 @@ const listOf =
 const number: Check = (value) => typeof value === 'number' && Number.isFinite(value);
 
 /** A place in the code: a file of ours, of a package or of Node, its line and column. */
-const FRAME = /^(?:dist|src|commands|scripts|node_modules|node:[\w/]+)(?:[\w./@+-]*):\d+:\d+$/;
+const FRAME = /^(?:dist|src|commands|scripts|tests|bench|node_modules|node:[\w/]+)(?:[\w./@+-]*):\d+:\d+$/;
 
 /** The fields that there are. A command's name is looked up by who writes it: it is never what was typed. */
 export const FIELDS = {

@@ -17,6 +17,8 @@ import type { OpenStore } from '../store/store.ts';
 
 /** Milliseconds for which a better answer is waited for before the first one is shown. */
 const PATIENCE = 1500;
+/** Milliseconds for which the bot still hears what came as its end began. */
+const GOODBYE = 300;
 
 export interface Chats {
   /** What the HTTP server answers for them. */
@@ -67,7 +69,12 @@ export async function startChats(
       ...parts,
       suggest: (asker, command, option, typed) => suggest(asker, { command, option, commands, habits }, typed, ports),
     });
-    ending.add('takes', 'discord', () => running.close());
+    ending.add('takes', 'discord', async () => {
+      running.refuse();
+      // What is on its way from Discord already is still told something.
+      await wait(GOODBYE);
+      await running.close();
+    });
     routes.push(...running.routes);
     connected.push(['discord', running.connected]);
   }
