@@ -22,6 +22,7 @@ import keepAnswer from './project/keep.ts';
 import link from './project/link.ts';
 import listProjects from './project/list.ts';
 import log from './project/log.ts';
+import measure from './project/measure.ts';
 import mydata from './project/mydata.ts';
 import newProject from './project/new.ts';
 import pick from './project/pick.ts';
@@ -74,6 +75,7 @@ export const commands: readonly Command[] = [
   log,
   found,
   share,
+  measure,
   undo,
   listProjects,
   useProject,

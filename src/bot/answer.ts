@@ -163,7 +163,7 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
     desk,
     now: () => ports.now?.() ?? Date.now(),
     address: ports.address?.(),
-    ask: (line) => asked(line, here),
+    ask: (line, project) => asked(line, project ? { ...here, holdings: { ...here.holdings, project } } : here),
     again: (changes) => askLine(command, new Map([...told, ...Object.entries(changes)])),
   };
   let last: Outcome | undefined;

@@ -3,6 +3,7 @@
 import type { z } from 'zod';
 import { factsOf, type OptionFacts } from '../measure/option.ts';
 import type { Habits } from '../measure/reading.ts';
+import type { Project } from '../project/project.ts';
 import type { Problem, Refusal } from '../reply/problem.ts';
 import type { Reply } from '../reply/reply.ts';
 import type { Desk } from './desk.ts';
@@ -47,8 +48,8 @@ export interface Context {
   now(): number;
   /** The address that share pages are reached by; undefined where they are not. */
   readonly address?: string | undefined;
-  /** Asks a line as this asker would, filled from the project in use. */
-  ask(line: string): Promise<Asked>;
+  /** Asks a line as this asker would, filled from the project in use, or from one as it would be. */
+  ask(line: string, project?: Project): Promise<Asked>;
   /** The same ask with these options told otherwise, as a line to type. */
   again(changes: Readonly<Record<string, string>>): string;
 }

@@ -6,6 +6,7 @@ import type { Command } from './command.ts';
 import { fullName, typedName } from './command.ts';
 import { jobSaid } from './job-said.ts';
 import { linkSaid } from './link-said.ts';
+import { measureSaid } from './measure-said.ts';
 import { isCalculating } from './pick.ts';
 import { roomsSaid } from './rooms-said.ts';
 import { settingsSaid } from './settings-said.ts';
@@ -110,12 +111,15 @@ const KEEP = /^(?:keep|save) (?<ask>[a-z]+\b.*)$/i;
 /** Names of project commands that mean nothing else at the start of a line. */
 const BARE = /^(?:spend|log|pick(?! up\b)|shopping|progress) [^\s:]/i;
 
+/** What sentences about a project are read by. */
+type ProjectInUse = Pick<Project, 'rooms' | 'picks'> & Partial<Pick<Project, 'measures'>>;
+
 /** The line that does what a sentence about a project says; undefined for any other text. Rooms and news go to the project in use. */
 export function projectSaid(
   text: string,
   commands: readonly Command[],
   habits: Habits,
-  project: Pick<Project, 'rooms' | 'picks'> | undefined,
+  project: ProjectInUse | undefined,
 ): string | undefined {
   if (text.length > 400 || !commands.some((command) => fullName(command) === 'project new')) return undefined;
   const line = lineOf(plainSaid(text), commands, habits, project);
@@ -145,7 +149,7 @@ function lineOf(
   said: string,
   commands: readonly Command[],
   habits: Habits,
-  project: Pick<Project, 'rooms' | 'picks'> | undefined,
+  project: ProjectInUse | undefined,
 ): string | undefined {
   for (const { said: pattern, line } of SAYINGS) {
     const found = pattern.exec(said);
@@ -157,6 +161,8 @@ function lineOf(
   if (kept !== undefined && isAsk(kept, commands.filter(isCalculating))) return `project keep ${kept}`;
   const settings = settingsSaid(said) ?? linkSaid(said);
   if (settings !== undefined || !project) return settings;
+  const measured = measureSaid(said, project, habits);
+  if (measured !== undefined) return measured;
   const job = jobSaid(said) ?? (BARE.test(said) ? `project ${said}` : undefined);
   const asks = isAsk(said, commands);
   return job ?? (asks ? undefined : roomsSaid(said, project, habits));

@@ -64,7 +64,9 @@ export function remeasured(
   const [only, ...more] = likeliest(found, earlier);
   if (only && more.length === 0) return { ok: true, text: only.text };
   if (more.length > 0 || !isRectilinear(outline)) return { ok: false, why: 'unsure', again: differing(found, walls) };
-  for (const others of [[], ...earlier.map((one) => [one]), earlier]) {
+  // The wall across from it is as long in any room of four corners.
+  const across = outline.length === 4 ? [[{ wall: ((told.wall + 1) % 4) + 1, length: told.length }]] : [];
+  for (const others of [...across, [], ...earlier.map((one) => [one]), earlier]) {
     const closed = closedBy(outline, [...others.filter(({ wall }) => wall !== told.wall), told]);
     const text = closed.outline && walked(closed.outline, units);
     if (text !== undefined && reads({ ...room, text }, closed.outline, habits)) return { ok: true, text };

@@ -39,12 +39,14 @@ export const MEASURE = {
   saidAsked: (place: Place) => `asked to measure ${sayPlace(place)}`,
   saidWithdrawn: (place: Place) => `no longer asked: ${sayPlace(place)}`,
   saidNoted: (place: Place, length: string) => `${sayPlace(place)} measured: ${length}`,
-  open2: (place: Place, length: string, miss: string, again: readonly number[]) =>
+  misses: (place: Place, length: string, miss: string, again: readonly number[]) =>
     `${capital(sayPlace(place))} is kept as told, ${length}, and the room as it was: with it the walls miss each other by ${miss}. ${measureAgain(again)}`,
   unsure: (place: Place, length: string, again: readonly number[]) =>
     `${capital(sayPlace(place))} is kept as told, ${length}, and the room as it was: more than one wall may be the reason. ${measureAgain(again)}`,
   figure: (label: string, from: string, to: string) => `${label} ${from} → ${to}`,
+  planksLabel: 'Planks',
   planks: (from: string, to: string) => `${from} → ${to} planks`,
+  cartons: (from: string, to: string) => `${from} → ${to}`,
   sameLists: 'the lists stay as they were',
   figuresTitle: 'What changes',
   figureColumns: ['What', 'Before', 'Now'],

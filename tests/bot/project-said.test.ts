@@ -20,6 +20,12 @@ describe('with or without a project', () => {
   });
 
   it.each([
+    ['link my accounts', 'project link'],
+    ['connect my slack account', 'project link'],
+    ['link 7kq2-m9xa', 'project link 7kq2-m9xa'],
+    ['use the code 7KQ2 M9XA', 'project link 7KQ2 M9XA'],
+    ['unlink my discord account', 'project link remove discord'],
+    ['which accounts are linked?', 'project link list'],
     ['settings', 'project settings'],
     ['project settings decimal comma, currency €', 'project settings decimal: comma, currency: €'],
     ['settings metric', 'project settings units: metric'],

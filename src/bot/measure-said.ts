@@ -1,0 +1,36 @@
+/** Everyday sentences about a length to be measured in a project in use, as the line of the command. */
+
+import { readLength } from '../measure/length.ts';
+import { readMeasureSaid } from '../measure/measure-said.ts';
+import type { Habits } from '../measure/reading.ts';
+import { EMPTY_MEASURES } from '../project/measure.ts';
+import type { Project } from '../project/project.ts';
+
+/** How a sentence begins that asks for a wall. */
+const ASKED =
+  /^(?:how (?:long|wide) (?:is|are)|what(?:'s| is) the length of|(?:re)?measure|ask (?:for|about|how long)|(?:i |we )?need (?:the )?(?:length|measurement)s? of|check|length of|the length of)\b/i;
+const WITHDRAWN = /^(?:withdraw|cancel|never ?mind|forget|don't measure|no longer ask(?: for)?) (?=.*\bwall\b)/i;
+const LIST =
+  /^(?:what(?:'s| is| do (?:i|we) (?:have|need))? (?:left |still )?to (?:be )?measured?|what needs (?:to be )?measur(?:ing|ed)|(?:show )?(?:the )?open (?:questions|measurements)|measurements)[.?!]?$/i;
+const TOLD = /\bwall\s*(?:no\.?\s*|#\s*)?\d{1,3}\b/i;
+
+/** The line of `project measure` for a sentence; undefined for any other text. */
+export function measureSaid(
+  said: string,
+  { rooms, measures = EMPTY_MEASURES }: Pick<Project, 'rooms'> & Partial<Pick<Project, 'measures'>>,
+  habits: Habits,
+): string | undefined {
+  if (LIST.test(said)) return 'project measure';
+  const reading = { option: 'do', habits, note: () => undefined };
+  const bare = said.replace(/^(?:it(?:'s| is| measures)|that(?:'s| is)) /i, '').replace(/[.!]$/, '');
+  if (measures.open.length > 0 && /^[\d.½¼¾⅛⅜⅝⅞]/.test(bare) && readLength(bare, reading, 'ft').ok)
+    return `project measure ${bare}`;
+  const names = [...rooms.map(({ name }) => name), ...measures.open.map(({ room }) => room)];
+  const read = readMeasureSaid(said, names);
+  if (WITHDRAWN.test(said)) return read.do === 'withdraw' ? `project measure ${said}` : undefined;
+  if (!TOLD.test(said)) return undefined;
+  if (read.do === 'ask') return ASKED.test(said) ? `project measure ${said.replace(/[?!.]+$/, '')}` : undefined;
+  // What stands in a wall is told with its place, and is no length of it.
+  const place = /^(?:the |my )*(?:wall\b|.{1,60}\bwall\s*#?\d)/i.test(said) && read.do === 'tell';
+  return place && readLength(read.length, reading, 'ft').ok ? `project measure ${said}` : undefined;
+}

@@ -1,0 +1,179 @@
+/** Measuring back: what is asked of whoever has the tape, what they tell, and what both learn of it. */
+
+import { describe, expect, it } from 'vitest';
+import type { Asker } from '../../src/bot/invocation.ts';
+import { type Asked, answerTo, problemsOf, replyTo } from '../bot/asked.ts';
+import { portsInMemory } from '../bot/demo-flat.ts';
+
+const ANN: Asker = { platform: 'discord', id: '1' };
+
+function throwing(_reference: string, cause: unknown): never {
+  throw cause;
+}
+
+function talk(ports = portsInMemory(throwing), asker: Asker = ANN) {
+  const asked: Asked = { asker, ports };
+  return { ports, say: (line: string) => replyTo(line, asked), answer: (line: string) => answerTo(line, asked) };
+}
+
+const START = 'project new Flat, rooms: bedroom 11x12; hall 3x14, plank: 6 x 48 in, 10 per carton';
+
+function roomsIn(data: unknown): readonly { name: string; text: string; notes: string[] }[] {
+  return (data as { rooms: { name: string; text: string; notes: string[] }[] }).rooms;
+}
+
+describe('a wall measured', () => {
+  it('is asked, listed, told by the number alone, and the lists follow', async () => {
+    const { say } = talk();
+    await say(START);
+    const before = (await say('planks')).headline;
+    const asked = await say('how long is wall 3 of the bedroom?');
+    expect(asked.headline).toBe(
+      `Asked: wall 3 of bedroom, kept as 11'. Whoever measures sees it with their next answer.`,
+    );
+    expect(JSON.stringify(asked.blocks)).toContain(`project measure wall 3 of bedroom is 11'`);
+    expect((await say('project measure')).headline).toBe('1 length asked to be measured.');
+    const told = await say(`12' 6 1/4"`);
+    expect(told.headline).toMatch(
+      /^Wall 3 of bedroom: 11' is now 12' 6 1\/4": \d+ → \d+ planks, 10 → 11 cartons of 10, /,
+    );
+    expect(roomsIn(told.data)[0]?.text).toBe(`12' 6 1/4" x 12 ft`);
+    expect((await say('project measure')).headline).toBe('Nothing is asked to be measured.');
+    expect(before).toMatch(/^Buy 10 cartons/);
+    expect((await say('planks')).headline).toMatch(/^Buy 11 cartons/);
+    expect((await say('undo')).headline).toContain(`wall 3 of bedroom: 11' is now 12' 6 1/4"`);
+    expect((await say('project measure')).headline).toBe('1 length asked to be measured.');
+    expect((await say('planks')).headline).toBe(before);
+  }, 20_000);
+
+  it.each([
+    [`wall 3 is 3.52 m`, '3.52 m', '3520 mm x 12 ft'],
+    [`wall 3 of the bedroom: 11’ 6 1/4”`, `11' 6 1/4"`, `11' 6 1/4" x 12 ft`],
+    [`project measure bedroom wall 3 138 in`, `11' 6"`, `11' 6" x 12 ft`],
+    [`project measure the bedroom's wall #1 = 11'6`, `11' 6"`, `11' 6" x 12 ft`],
+    [`project measure wall 1 of bedrooom is 11'6"`, undefined, undefined],
+    [`project measure wall 2 of bedroom is 12.5 ft`, `12' 6"`, `11x 12' 6"`],
+    [`project measure wall 4 of bedroom is 151`, `12' 7"`, `11x 12' 7"`],
+  ])('reads “%s”', async (line, length, text) => {
+    const { say, answer } = talk();
+    await say(START);
+    await say('project measure wall 3 of bedroom');
+    if (length === undefined) {
+      expect(problemsOf(await answer(line))).toHaveLength(1);
+      return;
+    }
+    const told = await say(line);
+    expect(told.headline).toContain(`is now ${length}`);
+    expect(roomsIn(told.data)[0]?.text).toBe(text);
+  });
+
+  it('as it is kept changes nothing and is no longer asked', async () => {
+    const { say } = talk();
+    await say(START);
+    await say('project measure wall 2 of bedroom');
+    expect((await say('wall 2 is 12 ft')).headline).toBe(`Wall 2 of bedroom is 12', as kept. Nothing changes.`);
+    expect((await say('project measure')).headline).toBe('Nothing is asked to be measured.');
+  });
+
+  it('of a walk that would not close is kept, the walls to measure again are asked, and the next one closes it', async () => {
+    const { say } = talk();
+    await say(`project new Flat, rooms: den walk 12' right 10' right 5' right 4' left 7' right 6'`);
+    // Walls from the lower left: 6', 7', 4', 5', 10', 12'.
+    const open = await say(`project measure wall 1 of den is 6'2"`);
+    expect(open.headline).toBe(
+      `Wall 1 of den is kept as told, 6' 2", and the room as it was: with it the walls miss each other by 2". Measure walls 3 and 5 again.`,
+    );
+    expect(roomsIn(open.data)[0]?.text).toContain(`walk 12' right 10'`);
+    expect((await say('project measure')).headline).toBe('2 lengths asked to be measured.');
+    expect((await say(`wall 3 is 4'`)).headline).toContain('as kept');
+    const closed = await say(`wall 5 is 10'2"`);
+    expect(closed.headline).toContain(`Wall 5 of den: 10' is now 10' 2"`);
+    expect(roomsIn(closed.data)[0]?.text).toBe(`walk right 6' 2" left 7' right 4' left 5' left 10' 2" left 12'`);
+  });
+
+  it('that two things told of a room could explain is kept until another wall tells which', async () => {
+    const { say } = talk();
+    await say('project new Flat, rooms: den 12 x 14 ft - 3 x 4 ft');
+    const unsure = await say(`project measure wall 2 of den is 10'2"`);
+    expect(unsure.headline).toContain('Measure walls 4 and 6 again.');
+    const sure = await say(`project measure wall 4 of den is 4'`);
+    expect(roomsIn(sure.data)[0]?.text).toBe(`12 x 14' 2" - 3 x 4 ft`);
+  });
+
+  it('follows its opposite round a walked rectangle, and a bay stays where it is', async () => {
+    const { say } = talk();
+    await say(`project new Flat, rooms: den walk 10' right 12' right 10' right 12'`);
+    await say('project room living 14 x 12 ft + bay 6 x 2 ft');
+    expect(roomsIn((await say(`project measure wall 1 of den is 12'3"`)).data)[0]?.text).toBe(
+      `walk right 12' 3" left 10' left 12' 3" left 10'`,
+    );
+    expect(roomsIn((await say(`project measure wall 1 of living is 14'3"`)).data)[1]?.text).toBe(
+      `14' 3" x 12 ft + bay 6 x 2 ft`,
+    );
+  });
+
+  it('works kept answers out again', async () => {
+    const { say } = talk();
+    await say(START);
+    await say('planks');
+    await say('keep that');
+    const told = await say(`project measure wall 1 of bedroom is 12'6"`);
+    expect(told.assumed.join()).toContain('1 kept answer worked out again');
+    const { kept } = (await say('project show')).data as unknown as { kept: { ask: string; headline: string }[] };
+    expect(kept[0]?.ask).toContain(`bedroom 12' 6" x 12 ft`);
+    expect(kept[0]?.headline).toBe((await say('planks')).headline);
+  }, 20_000);
+});
+
+describe('something else of a room', () => {
+  it('is asked and noted with the room', async () => {
+    const { say } = talk();
+    await say(START);
+    expect((await say('project measure ceiling height of the bedroom')).headline).toBe(
+      'Asked: ceiling height of bedroom. Whoever measures sees it with their next answer.',
+    );
+    const told = await say('project measure ceiling height of bedroom is 2.44 m');
+    expect(roomsIn(told.data)[0]?.notes).toEqual(['ceiling height: 2.44 m']);
+    expect((await say('project measure')).headline).toBe('Nothing is asked to be measured.');
+    await say('project measure ceiling height of bedroom: 8 ft');
+    expect(roomsIn((await say('project show')).data)[0]?.notes).toEqual([`ceiling height: 8'`]);
+  });
+});
+
+describe('questions', () => {
+  it('are withdrawn by wall, by number, or all; asked once; and gone with their room', async () => {
+    const { say, answer } = talk();
+    await say(START);
+    for (const wall of [1, 2, 3]) await say(`project measure wall ${wall} of bedroom`);
+    expect((await say('measure wall 2 of the bedroom please')).headline).toContain('asked already');
+    expect((await say('project measure withdraw wall 2 of bedroom')).headline).toBe(
+      'No longer asked: wall 2 of bedroom.',
+    );
+    expect((await say('project measure withdraw 2')).headline).toBe('No longer asked: wall 3 of bedroom.');
+    await say('project measure wall 1 of hall');
+    await say('project room rename hall to landing');
+    expect(JSON.stringify((await say('project measure')).blocks)).toContain('wall 1 of landing');
+    await say('project room remove landing');
+    expect((await say('project measure')).headline).toBe('1 length asked to be measured.');
+    await say('project measure withdraw all');
+    expect(problemsOf(await answer('project measure withdraw 1'))).toHaveLength(1);
+  });
+
+  it('say what to type: several open, none open, no such wall, no such length, nothing read', async () => {
+    const { say, answer } = talk();
+    await say(START);
+    const fix = async (line: string) => problemsOf(await answer(line))[0]?.fix;
+    expect(await fix(`project measure 11'6"`)).toBe(`project measure wall 1 of bedroom is 11'6"`);
+    expect(await fix('project measure wall 9 of bedroom')).toBe('project measure wall 4 of bedroom');
+    expect(await fix('project measure wall 2')).toBe('project measure wall 2 of bedroom');
+    expect(await fix('project measure the kitchen')).toBe('project measure wall 1 of bedroom');
+    await say('project measure wall 1 of bedroom');
+    await say('project measure wall 2 of hall');
+    expect(await fix(`project measure 11'6"`)).toBe(`project measure wall 1 of bedroom is 11'6"`);
+    expect(await fix(`project measure wall 1 of bedroom is 11 x`)).toMatch(/^project measure wall 1 of bedroom is /);
+    expect(await fix('project measure question: 9, do: 11 ft')).toBe('project measure');
+    expect((await say(`project measure question: 2, do: 3' 1"`)).headline).toContain(
+      `Wall 2 of hall: 14' is now 3' 1"`,
+    );
+  });
+});
