@@ -37,7 +37,10 @@ export function blockHtml(block: Block, id: string, itemAt: ItemAt = () => undef
 
 /** A picture with its title above it; what it shows is said within it, for whoever cannot see it. */
 export function pictureHtml(drawing: Drawing, id: string): Html {
-  const clean = { ...drawing, title: oneLine(drawing.title), alt: oneLine(drawing.alt) };
+  const shapes = drawing.shapes.map((shape) =>
+    shape.kind === 'text' ? { ...shape, text: oneLine(shape.text) } : shape,
+  );
+  const clean = { ...drawing, title: oneLine(drawing.title), alt: oneLine(drawing.alt), shapes };
   return html`<figure class="picture"><figcaption>${clean.title}</figcaption>${raw(toSvg(clean, { within: `${id}-` }))}</figure>`;
 }
 

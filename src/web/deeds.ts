@@ -1,5 +1,6 @@
 /** What is sent from the page as asks: only ticks that the page itself shows, notes, and measurements that were asked for. */
 
+import { createHash } from 'node:crypto';
 import type { Answer } from '../bot/answer.ts';
 import type { Asker } from '../bot/invocation.ts';
 import type { Problem } from '../reply/problem.ts';
@@ -61,7 +62,8 @@ async function note(form: URLSearchParams, asker: Asker, ports: WebPorts): Promi
   const once = form.get('once') ?? '';
   if (text === '') return refused(PAGE_NOTES.empty);
   if (!/^[\w-]{8,40}$/.test(once)) return refused(PAGE_NOTES.unknown);
-  const key = `page-note:${asker.id}:${once}`;
+  // Two who have the same page open may each write something else.
+  const key = `page-note:${asker.id}:${once}:${createHash('sha256').update(text).digest('base64url')}`;
   if (ports.store && !(await ports.store.kept.claim(key, NOTE_KNOWN))) return { done: true };
   const answer = await lastAnswer(ports, asker, `project log do: note ${unlabelled(text)}`);
   if ('headline' in answer) return { done: true, answer };

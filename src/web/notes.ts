@@ -1,6 +1,6 @@
 /** What can be told on the page: a note, and what the tape says where the owner asks. */
 
-import { html, raw } from 'hono/html';
+import { html } from 'hono/html';
 import { PAGE_NOTES } from '../words/page.ts';
 import { LONGEST_MEASURE, LONGEST_NOTE } from './limits.ts';
 import { each, type Html, oneLine } from './markup.ts';
@@ -15,9 +15,9 @@ export interface Question {
   line(text: string): string;
 }
 
-/** A form for a note; `once`, in HTML, names it, so that it is kept once however often it is sent. */
+/** A form for a note; `once` names it, so that it is kept once however often it is sent. */
 export function noteForm(once: string): Html {
-  return html`<section class="note-form" aria-labelledby="note-title"><h2 id="note-title">${PAGE_NOTES.title}</h2><form method="post" data-send="note"><input type="hidden" name="do" value="note"><input type="hidden" name="once" value="${raw(once)}"><label for="note-text">${PAGE_NOTES.label}</label><textarea id="note-text" name="text" rows="3" maxlength="${LONGEST_NOTE}" required></textarea><button class="button">${PAGE_NOTES.send}</button> <span class="state" role="status"></span></form></section>`;
+  return html`<section class="note-form" aria-labelledby="note-title"><h2 id="note-title">${PAGE_NOTES.title}</h2><form method="post" data-send="note"><input type="hidden" name="do" value="note"><input type="hidden" name="once" value="${once}"><label for="note-text">${PAGE_NOTES.label}</label><textarea id="note-text" name="text" rows="3" maxlength="${LONGEST_NOTE}" required></textarea><button class="button">${PAGE_NOTES.send}</button> <span class="state" role="status"></span></form></section>`;
 }
 
 /** A card for each question. */

@@ -3,6 +3,7 @@
 import { html, raw } from 'hono/html';
 import type { JobSheet, SheetKey, Sheets } from '../reply/job-sheet.ts';
 import { PAGE, PAGE_ROLES, PAGE_SECTIONS } from '../words/page.ts';
+import { blockHtml, type ItemAt } from './blocks.ts';
 import { fileLinks, type TableFile } from './downloads.ts';
 import { listsOf } from './lists.ts';
 import { each, type Html, NOTHING, oneLine } from './markup.ts';
@@ -23,27 +24,29 @@ export interface View {
   readonly name: string;
   /** What can be measured for the owner. */
   readonly questions: readonly Question[];
+  /** Names what is noted on this page, so that a note sent twice is kept once. */
+  readonly once: string;
   /** What can be taken along; nothing without it. */
   readonly files?: { readonly tables: readonly TableFile[] };
 }
 
-/** Stand in the page as it is kept for what is fresh each time it is sent: no text that was typed can hold a bare `<`. */
-export const ONCE = { note: '<!--note-->', notice: '<!--notice-->' } as const;
+/** Stands in the page as it is kept, where what came of a form is told: no text that was typed can hold a bare `<`. */
+export const NOTICE = '<!--notice-->';
 
 /** The whole page. */
 export function pageHtml(view: View): Html {
-  const { sheets, role, until, name, questions, files } = view;
+  const { sheets, role, until, name, questions, once, files } = view;
   const { project, made, zone } = sheets;
   const title = oneLine(project);
   const shown = sheets.sheets.map((sheet, place) => ({ sheet, id: `${sheet.key}-${place + 1}` }));
   const may = role !== 'look';
   const body = html`<header id="top"><h1>${title}</h1><p class="facts-of-page">${PAGE_ROLES[role]} ${until === undefined ? '' : PAGE.until(whenInYear(until, zone))}</p></header>
-<div id="live" role="status"></div>${raw(ONCE.notice)}
+<div id="live" role="status"></div>${raw(NOTICE)}
 <main>${questions.length === 0 || role !== 'measure' ? NOTHING : questionCards(questions)}
 ${shown.length < 2 ? NOTHING : navHtml(shown)}
 ${shown.length === 0 ? html`<p class="told">${PAGE.nothingHere}</p>` : NOTHING}
 ${each(shown, ({ sheet, id }) => sectionHtml(sheet, id, { zone, may, alone: shown.length < 2 }))}
-${may ? noteForm(ONCE.note) : NOTHING}
+${may ? noteForm(once) : NOTHING}
 ${files ? fileLinks(sheets, files.tables) : NOTHING}
 </main>
 <footer>${sourcesHtml(sheets.sheets.flatMap(({ reply }) => reply.sources))}<p>${PAGE.made(whenInYear(made, zone))} ${PAGE.first}</p></footer>`;
@@ -68,8 +71,19 @@ function sectionHtml(
   { zone, may, alone }: { readonly zone: string; readonly may: boolean; readonly alone: boolean },
 ): Html {
   const { list, itemAt } = ticksOf(sheet, zone, may);
-  const { pieces = [], reply } = sheet;
   const up = alone ? NOTHING : html`<p class="up"><a class="button" href="#top">${PAGE.top}</a></p>`;
   return html`<section class="sheet ${raw(sheet.key)}" id="${id}" aria-labelledby="${id}-title"><h2 id="${id}-title">${sectionTitle(sheet)}</h2>
-${replyHtml(reply, id, { itemAt, between: html`${sawCard(pieces, id)}${list}` })}${up}</section>`;
+${contentHtml(sheet, id, list, itemAt)}${up}</section>`;
+}
+
+function contentHtml(sheet: JobSheet, id: string, list: Html, itemAt: ItemAt): Html {
+  const { key, reply, pieces = [] } = sheet;
+  // Nobody is hurt by a list: whoever stands in the shop sees it first.
+  if (key === 'shopping') return replyHtml(reply, id, { itemAt, between: list, first: 'between' });
+  if (pieces.length === 0) return replyHtml(reply, id, { itemAt, between: list });
+  // The cards tell what the tables do: those are for paper.
+  const tables = reply.blocks.filter(({ kind }) => kind === 'table');
+  const others = { ...reply, blocks: reply.blocks.filter(({ kind }) => kind !== 'table') };
+  const onPaper = html`<div class="on-paper">${each(tables, (table, place) => blockHtml(table, `${id}-t${place}`))}</div>`;
+  return replyHtml(others, id, { itemAt, between: list, after: html`${sawCard(pieces, id)}${onPaper}` });
 }

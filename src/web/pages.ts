@@ -1,10 +1,15 @@
 /** Pages as they were worked out: kept by link and by all that they show, so that a visit lays no floor anew. */
 
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
 import type { Answer } from '../bot/answer.ts';
 import type { Asker } from '../bot/invocation.ts';
 import { isSheets, type Sheets } from '../reply/job-sheet.ts';
 import { PAGE_GOOD, PAGES_KEPT } from './limits.ts';
 import type { Opened, WebPorts } from './ports.ts';
+
+/** Packs off the event loop. No secret stands in a page beside what others wrote, which packing could give away. */
+const packed = promisify(gzip);
 
 /** The line that gathers what a link shows. */
 const GATHER = 'project sheets';
@@ -12,11 +17,17 @@ const GATHER = 'project sheets';
 /** The sheets, or what came instead of them. */
 export type Gathered = { readonly sheets: Sheets } | { readonly instead: Answer };
 
+/** A page as it is sent, and packed for those who take it so. */
+export interface Written {
+  readonly text: string;
+  readonly packed: Uint8Array<ArrayBuffer>;
+}
+
 interface Kept {
   readonly at: number;
   readonly gathered: Promise<Gathered>;
   /** The page as it was written, where it was. */
-  html?: Promise<string>;
+  page?: Promise<Written>;
 }
 
 /** Pages of this process. The link's hash is a part of every key: nothing of one link is ever shown for another. */
@@ -34,10 +45,10 @@ export class Pages {
   }
 
   /** What `write` makes of a link's page, once for each state of it. */
-  html(asker: Asker, opened: Opened, write: () => Promise<string>): Promise<string> {
+  written(asker: Asker, opened: Opened, write: () => Promise<string>): Promise<Written> {
     const entry = this.#entry(asker, opened);
-    entry.html ??= write();
-    return entry.html;
+    entry.page ??= write().then(async (text) => ({ text, packed: new Uint8Array(await packed(text)) }));
+    return entry.page;
   }
 
   #entry(asker: Asker, opened: Opened): Kept {

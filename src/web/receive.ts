@@ -40,7 +40,12 @@ async function handled(request: Request, from: string | undefined, pages: Pages,
   const asker = { platform: 'web', id } as const;
   const opened = await ports.opened(asker);
   if (!opened) return nowhere(NO_PAGE.missing, 404);
-  const asked: Asked = { guest: { asker, opened }, url, script: request.headers.get('accept') === 'application/json' };
+  const asked: Asked = {
+    guest: { asker, opened },
+    url,
+    script: request.headers.get('accept') === 'application/json',
+    packed: /\bgzip\b/.test(request.headers.get('accept-encoding') ?? ''),
+  };
   if (posted) {
     const came = await inTurn(opened.project, async () => {
       // What stands now, and not what stood before those whose turn it was.

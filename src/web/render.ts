@@ -22,18 +22,24 @@ export function render(answer: Answer, id = 'answer'): Html {
   return html`${replyHtml(answer, id)}${sourcesHtml(answer.sources)}`;
 }
 
-/** What a page puts into a reply: in place of items that can be ticked, and between what can hurt and the rest. */
+/** What a page puts into a reply. */
 export interface Within {
+  /** In place of items that can be ticked. */
   readonly itemAt?: ItemAt;
+  /** Between what can hurt and the rest, or before both. */
   readonly between?: Html;
+  readonly first?: 'cautions' | 'between';
+  /** Behind the rest. */
+  readonly after?: Html;
 }
 
 /** A reply without its sources, which a page of several tells once at its end. */
-export function replyHtml(reply: Reply, id: string, { itemAt, between = NOTHING }: Within = {}): Html {
-  return html`<p class="headline">${plain(reply.headline)}</p>${cautionsHtml(reply.cautions)}${between}${each(
-    reply.blocks,
-    (block, place) => blockHtml(block, `${id}-${place}`, itemAt),
-  )}${titledList(PAGE.assumed, reply.assumed, 'assumed')}`;
+export function replyHtml(reply: Reply, id: string, within: Within = {}): Html {
+  const { itemAt, between = NOTHING, first = 'cautions', after = NOTHING } = within;
+  const cautions = cautionsHtml(reply.cautions);
+  const blocks = each(reply.blocks, (block, place) => blockHtml(block, `${id}-${place}`, itemAt));
+  const body = first === 'cautions' ? html`${cautions}${between}${blocks}` : html`${between}${blocks}${cautions}`;
+  return html`<p class="headline">${plain(reply.headline)}</p>${body}${after}${titledList(PAGE.assumed, reply.assumed, 'assumed')}`;
 }
 
 /** What can hurt, each thing once. */

@@ -29,7 +29,7 @@ function pieceHtml(piece: SawPiece, id: string, place: number, all: number): Htm
     piece.count === undefined || piece.count < 2
       ? NOTHING
       : html`<strong class="alike">${PAGE_SAW.alike(piece.count)}</strong>`;
-  return html`<li class="piece" id="${own}" tabindex="-1" aria-labelledby="${head}">
+  return html`<li class="piece${raw(isPlain(piece) ? ' simple' : '')}" id="${own}" tabindex="-1" aria-labelledby="${head}">
 <p class="place" id="${head}"><span class="count">${PAGE_SAW.piece(place + 1, all)}</span> <strong>${oneLine(piece.place)}</strong> <span>${oneLine(piece.what)}</span> ${alike}</p>
 <p class="length ${sizeOf(piece.length)}"><span class="what">${PAGE_SAW.longest[piece.of]}</span> <b>${oneLine(piece.length)}</b></p>${width}
 ${sawDrawing(piece, own)}
@@ -42,6 +42,11 @@ ${sawDrawing(piece, own)}
 function step(label: string, to: string | undefined): Html {
   if (to === undefined) return html`<span class="button none" aria-hidden="true">${label}</span>`;
   return html`<a class="button" href="${to}"${raw(label === PAGE_SAW.next ? ' rel="next"' : ' rel="prev"')}>${label}</a>`;
+}
+
+/** Whether the list on paper tells all of it: an end that is neither square nor as bought is drawn there too. */
+function isPlain({ left, right }: SawPiece): boolean {
+  return left.degrees === 0 && right.degrees === 0;
 }
 
 function sizeOf(length: string): string {

@@ -13,7 +13,7 @@ import { SEALED } from './gate.ts';
 import { TOLD_KEPT } from './limits.ts';
 import { listsOf } from './lists.ts';
 import { type Html, NOTHING, oneLine, plain } from './markup.ts';
-import { ONCE, pageHtml } from './page.ts';
+import { NOTICE, pageHtml } from './page.ts';
 import type { Pages } from './pages.ts';
 import type { WebPorts } from './ports.ts';
 import { render } from './render.ts';
@@ -26,6 +26,8 @@ export interface Asked {
   readonly url: URL;
   /** Whether the page's script asks, which wants data. */
   readonly script: boolean;
+  /** Whether a page may come packed. */
+  readonly packed: boolean;
 }
 
 const PAGE_TYPE = 'text/html; charset=utf-8';
@@ -42,7 +44,7 @@ export async function nowhere(
 
 /** The page of a link; with what came of a form, told once. */
 export async function page(
-  { guest, url }: Asked,
+  { guest, url, packed }: Asked,
   pages: Pages,
   ports: WebPorts,
   notice?: Html,
@@ -55,11 +57,17 @@ export async function page(
   const { role, until, questions } = opened;
   const name = asker.id.slice(0, 12);
   const files = ports.files && { tables: ports.files.tables(sheets) };
-  const view = { sheets, role, name, questions, ...(files && { files }), ...(until && { until }) };
-  const whole = await pages.html(asker, opened, () => written(pageHtml(view)));
+  const view = { sheets, role, name, questions, once: mintLongId(), ...(files && { files }), ...(until && { until }) };
+  const whole = await pages.written(asker, opened, () => written(pageHtml(view)));
   const told = await written(notice ?? (await toldBefore(guest, url.searchParams.get('told'), ports)));
-  const body = whole.replace(ONCE.note, () => mintLongId()).replace(ONCE.notice, () => told);
-  return new Response(body, { status, headers: { ...SEALED, 'Content-Type': PAGE_TYPE } });
+  const headers = { ...SEALED, 'Content-Type': PAGE_TYPE, Vary: 'Accept-Encoding' };
+  if (told !== '')
+    return new Response(
+      whole.text.replace(NOTICE, () => told),
+      { status, headers },
+    );
+  if (!packed) return new Response(whole.text, { status, headers });
+  return new Response(whole.packed, { status, headers: { ...headers, 'Content-Encoding': 'gzip' } });
 }
 
 /** Where nothing could be gathered: what is lacking, as the owner will want to know. */

@@ -40,7 +40,9 @@ export function ticksOf(sheet: JobSheet, zone: string, may: boolean): { readonly
     list: groups.length === 0 ? NOTHING : html`${list}`,
     itemAt: (text) => {
       const tick = byItem.get(text);
-      return tick && item(tick);
+      if (tick) return item(tick);
+      // Beside what can be ticked, a box that cannot would be tried in vain.
+      return ticks.length === 0 ? undefined : html`<li class="told-item">${oneLine(text)}</li>`;
     },
   };
 }

@@ -8,12 +8,13 @@ import { dataFolder } from '../host/data-folder.ts';
 import { type Ending, endingWith } from '../host/ending.ts';
 import { type Log, logTo } from '../host/log.ts';
 import type { Metrics } from '../host/metrics.ts';
-import { listen, routed } from '../host/server.ts';
+import { listen, type Route, routed } from '../host/server.ts';
 import type { Environment } from '../host/told-settings.ts';
 import { watchedStore } from '../host/watched-store.ts';
 import { boundTasks, closeWorkers } from '../solve/pool.ts';
 import { type OpenStore, openStore } from '../store/store.ts';
 import { startChats } from './chats.ts';
+import { pageRoutes } from './page.ts';
 import { readiness } from './readiness.ts';
 import { firstSignal } from './signals.ts';
 import { warm } from './warm.ts';
@@ -72,15 +73,17 @@ async function start(config: Config, environment: Environment, { log, ending }: 
     log.asked(ended);
     metrics?.asked(ended);
   };
-  const ports = { fault: log.fault, asked, store, later };
+  const address = (): string | undefined => (config.address === '' ? undefined : config.address);
+  const ports = { fault: log.fault, asked, store, later, address };
   const chats = await startChats(config, ports, ending);
   const ready = readiness({ store, connected: chats.connected, ending: ending.begun });
-  await serve(config, { metrics, routes: chats.routes, ready }, { log, ending });
+  const routes = [...chats.routes, ...(await pageRoutes(config, ports))];
+  await serve(config, { metrics, routes, ready }, { log, ending });
 }
 
 type Served = {
   readonly metrics: Metrics | undefined;
-  readonly routes: Awaited<ReturnType<typeof startChats>>['routes'];
+  readonly routes: readonly Route[];
   readonly ready: ReturnType<typeof readiness>;
 };
 

@@ -15,6 +15,7 @@ import { openStore } from '../store/store.ts';
 import { DEMO_ASKS, WORKED_ASK } from '../terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session, showWorked } from '../terminal/receive.ts';
 import { TERMINAL } from '../words/terminal.ts';
+import { servePage } from './page.ts';
 
 /** Answers in the terminal; the exit code. */
 export async function runTerminal(
@@ -27,7 +28,9 @@ export async function runTerminal(
   const secrets = secretsOf(environment);
   const { fault } = faultsTo({ write: (text) => process.stderr.write(withoutSecrets(text, secrets)) });
   const store = openStore({ url, folder: dataFolder(data, environment), fault: (cause) => fault('store', cause) });
-  const ports = { fault, store };
+  // Where the page is, or will be when the terminal is open.
+  let page = config.address || pageAt(config.http);
+  const ports = { fault, store, address: () => page };
   const habits = { units, decimal, currency };
   const session: Session = {
     answer: (invocation) => answer(invocation, commands, ports),
@@ -47,7 +50,15 @@ export async function runTerminal(
       return (await demonstrate(DEMO_ASKS, alone)) === 1 ? 1 : 0;
     }
     if (mode === 'ask') return await askOnce(words, session);
-    return await talk(session);
+    if (!process.stdin.isTTY) return await lines(session);
+    const { server, trouble } = await servePage(config, ports);
+    if (server && trouble !== undefined && config.address === '') page = pageAt({ ...config.http, port: server.port });
+    if (trouble !== undefined) process.stderr.write(`${TERMINAL.otherPort(config.http.port, server && page)}\n`);
+    await converse(WORKED_ASK, session);
+    const closed = server?.close();
+    server?.cut();
+    await closed;
+    return 0;
   } finally {
     await store.close();
     await closeWorkers();
@@ -55,12 +66,14 @@ export async function runTerminal(
   }
 }
 
-/** A conversation where somebody sits before it, else the lines that come in. */
-async function talk(session: Session): Promise<number> {
-  if (process.stdin.isTTY) {
-    await converse(WORKED_ASK, session);
-    return 0;
-  }
+/** Where a browser of this machine finds the page. */
+function pageAt({ host, port }: Config['http']): string {
+  const near = ['0.0.0.0', '::', ''].includes(host) ? '127.0.0.1' : host;
+  return `http://${near.includes(':') ? `[${near}]` : near}:${port}`;
+}
+
+/** The lines that come in. */
+async function lines(session: Session): Promise<number> {
   const code = await askLines(session, false);
   if (code === undefined) await showWorked(WORKED_ASK, session);
   return code ?? 0;

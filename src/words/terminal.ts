@@ -13,6 +13,10 @@ export const TERMINAL = {
   call: 'Who to call',
   greeting: 'floorhand works out planks, cartons and cuts for your floor. Here is one answer:',
   prompt: 'Now yours. Type an ask, “help”, or “quit”.',
+  otherPort: (port: number, page: string | undefined) =>
+    page === undefined
+      ? `Share pages cannot be shown: port ${port} cannot be had, nor another.`
+      : `Port ${port} is taken: share pages are at ${page} while this is open.`,
   bye: 'Good luck with the floor.',
   usage:
     'Usage: npm run ask -- [--json] "planks room: 12x14, plank: 6 x 48 in, 10 per carton" (or asks on standard input, one a line).',

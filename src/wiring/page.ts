@@ -1,0 +1,43 @@
+/** The share page on the one server: beside the chats, and on this machine while the terminal is open. */
+
+import { commands } from '../../commands/index.ts';
+import { answer } from '../bot/answer.ts';
+import type { Ports, Store } from '../bot/ports.ts';
+import type { Config } from '../host/config.ts';
+import { type Listening, listen, type Route, routed } from '../host/server.ts';
+
+/** What the page is made of; its address, where it has one that people reach it by. */
+type PageParts = Ports & { readonly store: Store; address?(): string | undefined };
+
+/** The routes of the page. */
+export async function pageRoutes({ units, decimal, currency }: Config, ports: PageParts): Promise<readonly Route[]> {
+  const [{ startWeb }, { openedBy }, { allowanceInMemory }] = await Promise.all([
+    import('../web/start.ts'),
+    import('../web/opened.ts'),
+    import('../web/allowance.ts'),
+  ]);
+  return startWeb({
+    ...ports,
+    habits: { units, decimal, currency },
+    answer: (invocation) => answer(invocation, commands, ports),
+    opened: openedBy(ports),
+    allow: allowanceInMemory(),
+  });
+}
+
+/** The page served by itself. Where its port is taken it takes another; undefined where it cannot be served, and why. */
+export async function servePage(
+  config: Config,
+  ports: PageParts,
+): Promise<{ readonly server?: Listening; readonly trouble?: unknown }> {
+  const app = routed(await pageRoutes(config, ports), (cause) => ports.fault('http', cause));
+  try {
+    return { server: await listen(app, config.http) };
+  } catch (trouble) {
+    try {
+      return { server: await listen(app, { ...config.http, port: 0 }), trouble };
+    } catch {
+      return { trouble };
+    }
+  }
+}

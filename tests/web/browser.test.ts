@@ -1,0 +1,283 @@
+/** The share page in a real browser: on a phone and a desk, light, dark and on paper, without a script, and with the connection lost. */
+
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { extractText, getDocumentProxy } from 'unpdf';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Listening, listen, routed } from '../../src/host/server.ts';
+import type { Sheets } from '../../src/reply/job-sheet.ts';
+import { PAGE_SECTIONS, PAGE_TICKS } from '../../src/words/page.ts';
+import { HOSTILE_NAMES } from '../outside/hostile.ts';
+import { hasChromium, openChromium } from './chromium.ts';
+import { bareReply, flatSheets, PIECES, tick } from './fixture-sheets.ts';
+import { type Stage, stage, TOKEN } from './stage.ts';
+
+const PHONE = { width: 360, height: 760 };
+const DESK = { width: 1280, height: 900 };
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+describe.runIf(hasChromium())('the share page in a browser', () => {
+  let browser: Browser;
+  let flat: Sheets;
+  const open: Listening[] = [];
+  beforeAll(async () => {
+    [browser, flat] = await Promise.all([openChromium(), flatSheets()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    for (const one of open) one.cut();
+    await Promise.all(open.map((one) => one.close()));
+  });
+
+  /** A stage of its own, opened; everything that the browser complains of or asks elsewhere for is told. */
+  async function visited(told: BrowserContextOptions = {}, own: Stage = stage(flat)) {
+    const server = await listen(
+      routed(own.routes, (cause) => own.faults.push(cause)),
+      { host: '127.0.0.1', port: 0 },
+    );
+    open.push(server);
+    const context = await browser.newContext({ viewport: PHONE, ...told });
+    const page = await context.newPage();
+    const complaints: string[] = [];
+    page.on('console', (message) => complaints.push(message.text()));
+    page.on('pageerror', (cause) => complaints.push(String(cause)));
+    page.on('dialog', (dialog) => complaints.push(dialog.message()));
+    page.on('request', (request) => {
+      if (!request.url().startsWith(`http://127.0.0.1:${server.port}/`)) complaints.push(request.url());
+    });
+    const url = `http://127.0.0.1:${server.port}/s/${TOKEN}`;
+    await page.goto(url);
+    return { own, context, page, complaints, url };
+  }
+
+  const box = (page: Page, label: string) => page.getByRole('checkbox', { name: label });
+
+  it.each([
+    ['a phone, light', PHONE, 'light'],
+    ['a phone, dark', PHONE, 'dark'],
+    ['a desk, light', DESK, 'light'],
+    ['a desk, dark', DESK, 'dark'],
+  ] as const)(
+    'on %s: fits, large enough for gloves, nothing serious by axe, no complaint',
+    async (_, viewport, colorScheme) => {
+      const own = stage(flat);
+      own.links.set(TOKEN, {
+        role: 'measure',
+        questions: [{ id: 'q1', label: 'bedroom, wall 3', example: `11' 6"`, line: (text) => text }],
+      });
+      const { page, complaints, context } = await visited({ viewport, colorScheme }, own);
+      const width = await page.evaluate<number>('document.documentElement.scrollWidth');
+      expect(width).toBeLessThanOrEqual(viewport.width);
+      const small = await page.evaluate<
+        readonly string[]
+      >(`[...document.querySelectorAll('a, button, input:not([type=hidden]), textarea')]
+      .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 48)
+      .map((one) => one.outerHTML)`);
+      expect(small).toEqual([]);
+      await page.evaluate(AXE);
+      // Every rule of axe-core, the rules of WCAG 2.2 AA among them.
+      const found = await page.evaluate<readonly { id: string; impact: string; nodes: { html: string }[] }[]>(
+        'axe.run(document, { resultTypes: ["violations"] }).then(({ violations }) => violations)',
+      );
+      const grave = found.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+      expect(grave.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+      expect(complaints).toEqual([]);
+      await context.close();
+    },
+  );
+
+  it('is whole without a script: ticked by a form, every piece of the saw card there', async () => {
+    const { page, own, context } = await visited({ javaScriptEnabled: false });
+    await box(page, 'Caulk: 2 tubes').click();
+    expect(own.asked.at(-2)).toBe('project shopping bought all caulk');
+    expect(await box(page, 'Caulk: 2 tubes').getAttribute('aria-checked')).toBe('true');
+    expect(await page.getByText('ticked by Sam').count()).toBe(1);
+    await page.getByLabel('What should the others know?').fill('stain by the window');
+    await page.getByRole('button', { name: 'Save the note' }).click();
+    expect(await page.getByText('Done: project log do: note stain by the window').count()).toBe(1);
+    for (const { length } of PIECES)
+      expect(await page.getByText(length, { exact: true }).first().isVisible()).toBe(true);
+    await context.close();
+  });
+
+  it('saves a tick at once, and shows what another ticked', async () => {
+    const { page, own, url, context } = await visited();
+    const other = await context.newPage();
+    await other.goto(url);
+    await box(page, 'Caulk: 2 tubes').click();
+    await page.locator('.who', { hasText: 'ticked by Sam' }).waitFor();
+    expect(own.asked.filter((line) => line !== 'project sheets')).toEqual(['project shopping bought all caulk']);
+    await other.evaluate('window.dispatchEvent(new Event("focus"))');
+    await other.locator('.who', { hasText: 'ticked by Sam' }).waitFor();
+    expect(await box(other, 'Caulk: 2 tubes').getAttribute('aria-checked')).toBe('true');
+    // The lists themselves changed: the page is not torn from under the reader's hands.
+    own.sheets = { ...own.sheets, sheets: own.sheets.sheets.slice(0, 3) };
+    await other.evaluate('window.dispatchEvent(new Event("focus"))');
+    await other.getByText(PAGE_TICKS.stale).waitFor();
+    await other.getByRole('link', { name: PAGE_TICKS.fresh }).click();
+    await other.waitForLoadState();
+    expect(await other.getByRole('heading', { name: 'Laying guide: bedroom' }).count()).toBe(0);
+    await context.close();
+  });
+
+  it('keeps what is ticked while the connection is lost, says so, and saves it when it is back', async () => {
+    const { page, own, context } = await visited();
+    await context.setOffline(true);
+    for (const label of ['Caulk: 2 tubes', 'Contractor bags: 4 bags']) await box(page, label).click();
+    // Ticked and taken back: what is wanted in the end is what is sent.
+    await box(page, 'clear the room').click();
+    await box(page, 'clear the room').click();
+    await page.getByText(PAGE_TICKS.left(3)).waitFor();
+    expect(await page.locator('.state', { hasText: PAGE_TICKS.waiting }).count()).toBe(3);
+    expect(own.asked).toEqual(['project sheets']);
+    await context.setOffline(false);
+    await page.getByText(PAGE_TICKS.left(3)).waitFor({ state: 'detached' });
+    await page.locator('.unsaved').first().waitFor({ state: 'detached' });
+    expect(own.asked.filter((line) => line !== 'project sheets')).toEqual([
+      'project shopping bought all caulk',
+      'project shopping bought all bags',
+    ]);
+    await context.close();
+  });
+
+  it('keeps it over a closed page too', async () => {
+    const { page, own, url, context } = await visited();
+    await context.setOffline(true);
+    await box(page, 'Caulk: 2 tubes').click();
+    await page.getByText(PAGE_TICKS.left(1)).waitFor();
+    await page.close();
+    await context.setOffline(false);
+    const again = await context.newPage();
+    await again.goto(url);
+    await again.locator('.who', { hasText: 'ticked by Sam' }).waitFor();
+    expect(own.asked).toContain('project shopping bought all caulk');
+    await context.close();
+  });
+
+  it('says at its place what could not be saved, and that a page has ended', async () => {
+    const { page, own, context } = await visited();
+    own.instead = (line) =>
+      line === 'project sheets'
+        ? undefined
+        : { problems: [{ option: 'do', got: '', expected: 'Nothing is left of it.', fix: 'list' }] };
+    await box(page, 'Caulk: 2 tubes').click();
+    await page.locator('.state', { hasText: 'not saved: Nothing is left of it.' }).waitFor();
+    expect(await box(page, 'Caulk: 2 tubes').getAttribute('aria-checked')).toBe('false');
+    own.links.clear();
+    await box(page, 'Contractor bags: 4 bags').click();
+    await page.getByText(PAGE_TICKS.ended).waitFor();
+    await context.close();
+  });
+
+  it('shows one piece at a time at the saw, and the same one when it is opened again', async () => {
+    const { page, context } = await visited();
+    const shown = () => page.locator('.piece:visible .count').allTextContents();
+    expect(await shown()).toEqual(['Piece 1 of 3']);
+    await page.locator('.piece:visible').getByRole('link', { name: 'Next' }).click();
+    await page.keyboard.press('ArrowRight');
+    expect(await shown()).toEqual(['Piece 3 of 3']);
+    await page.keyboard.press('ArrowLeft');
+    const figures = page.locator('.piece:visible .length b');
+    expect((await figures.boundingBox())?.height).toBeGreaterThan(50);
+    await page.reload();
+    expect(await shown()).toEqual(['Piece 2 of 3']);
+    await context.close();
+  });
+
+  it('prints whole and plain, letter and A4', async () => {
+    const { page, context } = await visited({ colorScheme: 'dark' });
+    for (const format of ['Letter', 'A4']) {
+      const bytes = new Uint8Array(await page.pdf({ format }));
+      const { text } = await extractText(await getDocumentProxy(bytes), { mergePages: true });
+      for (const name of Object.values(PAGE_SECTIONS)) expect(text).toContain(name);
+      for (const told of [
+        'Caulk: 2 tubes',
+        '80 3/16"',
+        'inside miter 45°',
+        'Utility knife',
+        'Where the figures come from',
+      ]) {
+        expect(text).toContain(told);
+      }
+      for (const button of ['Next', 'Save the note', 'Up to the list', 'Take it with you'])
+        expect(text).not.toContain(button);
+    }
+    await context.close();
+  });
+
+  it('shows hostile names as what they are: nothing runs, nothing is fetched, nothing is markup', async () => {
+    const hostile: Sheets = {
+      ...flat,
+      project: HOSTILE_NAMES[0] ?? '',
+      sheets: HOSTILE_NAMES.map((name, place) => ({
+        key: 'guide',
+        room: name,
+        title: name,
+        ticks: [{ ...tick(name, name, name, true), by: name }],
+        pieces: PIECES.map((piece) => ({ ...piece, place: name, what: name, from: name, note: name, length: name })),
+        reply: {
+          ...bareReply(name, name),
+          blocks: [
+            { kind: 'text', text: name },
+            { kind: 'facts', title: name, facts: [{ label: name, value: name }] },
+            { kind: 'table', title: name, columns: [name], rows: [[name]] },
+            { kind: 'steps', title: name, steps: [name] },
+            { kind: 'checklist', title: name, items: [name] },
+            {
+              kind: 'picture',
+              drawing: {
+                width: 360,
+                height: 40,
+                title: name,
+                alt: name,
+                shapes: [
+                  {
+                    kind: 'text',
+                    role: 'title',
+                    x: 5,
+                    y: 20,
+                    text: name,
+                    size: 12,
+                    bold: false,
+                    anchor: 'start',
+                    turn: 0,
+                  },
+                ],
+              },
+            },
+          ],
+          sources: [{ title: name, standing: 'published', section: String(place) }],
+        },
+      })),
+    };
+    const own = stage(hostile);
+    own.links.set(TOKEN, {
+      role: 'measure',
+      questions: [{ id: 'q1', label: HOSTILE_NAMES[1] ?? '', example: HOSTILE_NAMES[2] ?? '', line: (text) => text }],
+    });
+    const { page, complaints, context } = await visited({}, own);
+    await page.evaluate('window.owned = () => console.log("owned")');
+    await page.reload();
+    expect(complaints).toEqual([]);
+    const strange = await page.evaluate<readonly string[]>(`[...document.querySelectorAll('*')].flatMap((one) => [
+      ...(/^(script|style|base|iframe|object|embed|img|b|meta)$/i.test(one.localName) && !document.head.contains(one) && !one.closest('.length') ? [one.outerHTML] : []),
+      ...[...one.attributes].filter(({ name, value }) => /^on/i.test(name) || (/^(href|src|action|formaction)$/i.test(name) && !/^(\\/page\\/|#|\\?|\\/s\\/)/.test(value))).map(({ name }) => one.outerHTML + name),
+    ])`);
+    expect(strange).toEqual([]);
+    expect(await page.title()).toBe(HOSTILE_NAMES[0]);
+    expect(await page.evaluate('document.querySelectorAll("script").length')).toBe(1);
+    expect(await page.evaluate('document.querySelectorAll("main > section").length')).toBe(HOSTILE_NAMES.length + 3);
+    // Every name of plain characters stands there as it was typed, in HTML and in SVG.
+    const texts = await page.evaluate<string>('document.body.textContent');
+    const drawn = await page.evaluate<string>(
+      '[...document.querySelectorAll("svg text")].map((one) => one.textContent).join(" ")',
+    );
+    for (const name of HOSTILE_NAMES.filter((one) => /^[ -~]+$/.test(one))) {
+      expect(texts).toContain(name.trim());
+      expect(drawn).toContain(name);
+    }
+    expect(texts).not.toMatch(/\p{Bidi_Control}|(?![\n\t])\p{Cc}/u);
+    await context.close();
+  });
+});

@@ -1,0 +1,60 @@
+/** The share page of a real project: the whole pipeline on a store in memory, with links of every kind. */
+
+import { commands } from '../../commands/index.ts';
+import { answer } from '../../src/bot/answer.ts';
+import { openDesk } from '../../src/bot/desk.ts';
+import type { Offer } from '../../src/bot/desk-share.ts';
+import type { Asker } from '../../src/bot/invocation.ts';
+import { type Route, routed } from '../../src/host/server.ts';
+import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { allowanceInMemory } from '../../src/web/allowance.ts';
+import { openedBy } from '../../src/web/opened.ts';
+import { startWeb } from '../../src/web/start.ts';
+import { type DemoPorts, demoPorts } from '../bot/demo-flat.ts';
+
+export const OWNER: Asker = { platform: 'discord', id: '100200300' };
+
+export interface RealPage {
+  readonly ports: DemoPorts;
+  readonly routes: readonly Route[];
+  /** Shares something by a link; its path. */
+  link(offer: Omit<Offer, 'to'>): Promise<string>;
+  /** Ends all that was shared. */
+  stopAll(): Promise<void>;
+  visit(path: string, init?: RequestInit): Promise<Response>;
+}
+
+/** The demo flat with its page. */
+export async function realPage(): Promise<RealPage> {
+  const fault = (reference: string, cause: unknown): never => {
+    throw new Error(`fault ${reference}`, { cause });
+  };
+  const ports = await demoPorts(OWNER, fault);
+  const routes = startWeb({
+    ...ports,
+    habits: DEFAULT_HABITS,
+    answer: (invocation) => answer(invocation, commands, ports),
+    opened: openedBy(ports),
+    allow: allowanceInMemory(),
+  });
+  const sharing = () => {
+    const own = openDesk(OWNER, ports);
+    if (!own?.sharing) throw new Error('no desk to share at');
+    return { sharing: own.sharing, inUse: () => own.inUse() };
+  };
+  const app = routed(routes, (cause) => fault('http', cause));
+  return {
+    ports,
+    routes,
+    link: async (offer) => {
+      const given = await sharing().sharing.give({ ...offer, to: 'link' });
+      if (!given.ok || given.token === undefined) throw new Error('not shared');
+      return `/s/${given.token}`;
+    },
+    stopAll: async () => {
+      const { sharing: all, inUse } = sharing();
+      await all.stop(((await inUse())?.shares ?? []).map(({ id }) => id));
+    },
+    visit: async (path, init) => app.fetch(new Request(`http://127.0.0.1:3000${path}`, init)),
+  };
+}
