@@ -96,15 +96,21 @@ export async function answered(came: Deed, asked: Asked, pages: Pages, ports: We
   const said = came.answer && saidOf(came.answer);
   if (!asked.script) {
     if (came.done) return seeOther(url, came, said === undefined ? undefined : await keepTold(guest, said, ports));
-    const status = 'reference' in came.answer ? 503 : 422;
+    const status = statusOf(came.answer);
     return page(asked, pages, ports, html`<div class="notice wrong" role="alert">${render(came.answer)}</div>`, status);
   }
-  if (!came.done) return data({ ok: false, said }, 'reference' in came.answer ? 503 : 422);
+  if (!came.done) return data({ ok: false, said }, statusOf(came.answer));
   const opened = await ports.opened(guest.asker);
   const gathered = opened && (await pages.gathered(guest.asker, opened));
   const now =
     gathered && 'sheets' in gathered ? { lists: listsOf(gathered.sheets), ticks: ticksIn(gathered.sheets) } : {};
   return data({ ok: true, said: said ?? PAGE_NOTES.saved, once: mintLongId(), ...now }, 200);
+}
+
+/** Whether it can be sent again as it is: later, at once, or not before it is mended. */
+function statusOf(answer: Answer): 429 | 503 | 422 {
+  if ('reference' in answer) return 503;
+  return 'problems' in answer && answer.again === true ? 429 : 422;
 }
 
 /** Back to the page, at what was ticked; the address names no link. */
