@@ -1,11 +1,19 @@
 /** What a person typed, out of what Slack sends: its tags and entities undone, our own name taken off the front. */
 
 const TAG = /<([^<>]*)>/g;
+/** Where something is shared, a member is told by their id: a name may be anybody's. */
+const SHARING = /\b(?:un)?shar(?:e|ed|ing)\b|\b(?:let|send|give|show) +<@/i;
+const MEMBER = /^<@([UW][A-Z0-9]+)(?:\|[^<>]*)?>$/;
+
 const ENTITY: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&amp;': '&' };
 
 /** The text as typed; `bot` is our own user id, whose mention is no part of the ask. */
 export function typedText(raw: string, bot?: string): string {
-  const untagged = raw.replace(TAG, (_tag, inner: string) => tagText(inner, bot));
+  const sharing = SHARING.test(raw);
+  const untagged = raw.replace(TAG, (tag, inner: string) => {
+    const member = sharing ? MEMBER.exec(tag)?.[1] : undefined;
+    return member === undefined || member === bot ? tagText(inner, bot) : `<@${member}>`;
+  });
   const text = untagged
     .replace(/&(?:lt|gt|amp);/g, (entity) => ENTITY[entity] ?? entity)
     .replace(/\u00a0/g, ' ')

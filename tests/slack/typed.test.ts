@@ -9,6 +9,8 @@ it.each([
   ['<@UBOT> planks 12x14', 'planks 12x14'],
   ['<@UBOT|floorhand>: planks 12x14', 'planks 12x14'],
   ['ask <@U2> and <@U3|ann>', 'ask @U2 and @ann'],
+  ['project share cut list with <@U2EXAMPLE|ann>', 'project share cut list with <@U2EXAMPLE>'],
+  ['<@UBOT> let <@U2EXAMPLE> see my cut list', 'let <@U2EXAMPLE> see my cut list'],
   ['<#C1|general> <#C2>', '#general #C2'],
   ['<!here> <!channel|channel> <!subteam^S1|@crew> <!date^1^{date}|Friday>', '@here channel @crew Friday'],
   [
