@@ -1,6 +1,7 @@
 /** How far a share goes: which commands answer it, what of the project they see, and what a change by its helper may touch. */
 
 import { EMPTY_MEASURES, type Measures } from './measure.ts';
+import { difference } from './patch.ts';
 import type { Content, Project } from './project.ts';
 import { sameName } from './room.ts';
 import { type Share, type Shared, signatureOf } from './share.ts';
@@ -179,7 +180,7 @@ function measuresSeen({ measures }: Project, { what, room, role }: Share): Measu
 }
 
 function same(one: unknown, other: unknown): boolean {
-  return one === other || JSON.stringify(one) === JSON.stringify(other);
+  return difference(one, other) === undefined;
 }
 
 function unpaid({ shopping }: Project): Pick<Project, 'shopping'> {

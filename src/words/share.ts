@@ -133,6 +133,14 @@ export const SHARE_PROBLEMS = {
     ),
   unread: (got: string, rest: string, fix: string): Problem =>
     ask(got, `“${quoted(rest)}” says nothing here that can be read.`, fix),
+  room: (got: string, rest: string, names: readonly string[], fix: string): Problem =>
+    ask(
+      got,
+      names.length === 0
+        ? 'The project has no rooms yet: tell them first.'
+        : `The project has no room “${quoted(rest)}”. It has ${names.slice(0, 12).join(', ')}.`,
+      fix,
+    ),
   member: (got: string, fix: string): Problem =>
     ask(got, 'That is no member here: pick one from the list that @ opens, or share by a link.', fix),
   noMembers: (got: string, fix: string): Problem =>

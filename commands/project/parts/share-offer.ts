@@ -27,10 +27,10 @@ const USUAL: Readonly<Record<Shared, Helping>> = {
 type Offered = { readonly offer: Offer; readonly notes: readonly string[] } | { readonly problem: Problem };
 
 /** An offer of what is told, or what is wrong with it. */
-export function offerOf(told: ToldShare, line: string, context: Context): Offered {
+export function offerOf(told: ToldShare, line: string, rooms: readonly string[], context: Context): Offered {
   const { what, room, rest } = told;
   if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line) };
-  if (rest !== '') return { problem: SHARE_PROBLEMS.unread(line, rest, `project share ${PLAIN[what]}`) };
+  if (rest !== '') return { problem: restProblem(what, rest, line, rooms) };
   const name = told.label === undefined ? undefined : oneLine(told.label);
   if (name?.startsWith('@')) return { problem: memberProblem(name, what, context) };
   const account = typeof told.to === 'object' ? accountOf(told.to.member, context) : undefined;
@@ -73,6 +73,18 @@ export function changeOf(
   const after = { ...share, ...change };
   const wrong = flawOf(after, link, line, now);
   return wrong ? { problem: wrong } : { change };
+}
+
+function restProblem(what: Shared, rest: string, line: string, rooms: readonly string[]): Problem {
+  const plain = `project share ${PLAIN[what]}`;
+  if (what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.unread(line, rest, plain);
+  const [first] = rooms;
+  return SHARE_PROBLEMS.room(
+    line,
+    rest,
+    rooms,
+    first === undefined ? 'project room bedroom 12 x 14 ft' : `${plain} of ${first}`,
+  );
 }
 
 type Flawed = Pick<Share, 'what' | 'role'> & {

@@ -18,12 +18,8 @@ export function answerShare(line: string, context: Context): Promise<Outcome> {
   return inProject(context, async (project, desk) => {
     const { sharing } = desk;
     const mine = await desk.share();
-    const told = readSharing(
-      line,
-      project.rooms.map(({ name }) => name),
-      context.now(),
-      hostZone(),
-    );
+    const rooms = project.rooms.map(({ name }) => name);
+    const told = readSharing(line, rooms, context.now(), hostZone());
     if (!sharing || (mine && told.do === 'list'))
       return mine ? ownShareReply(project, mine, context) : problem(SHARE_PROBLEMS.notYours(line));
     if (mine)
@@ -34,7 +30,7 @@ export function answerShare(line: string, context: Context): Promise<Outcome> {
     if (told.do === 'list') return listReply(project, context);
     if (told.do === 'stop') return stopped(told.which, project, sharing, context);
     if (told.do === 'change') return changed(told.id, told.told, line, project, sharing, context);
-    const offer = offerOf(told.told, line, context);
+    const offer = offerOf(told.told, line, rooms, context);
     if ('problem' in offer) return problem(offer.problem);
     return given(offer.offer, offer.notes, line, desk, sharing, context);
   });
