@@ -36,6 +36,8 @@ export class FlowModel {
   readonly #model: Model;
   readonly #table: FlowTable;
   readonly #arcs: FlowArc[] = [];
+  /** Steps of the simplex method that rounding has taken. */
+  taken = 0;
   readonly #firstColumns: number[] = [];
   readonly #arcRows: number;
   /** First rows of the lines. */
@@ -160,6 +162,7 @@ export class FlowModel {
     let last: { readonly column: (typeof columns)[number]; readonly low: number } | undefined;
     for (let step = 0; step < MOST_STEPS; step++) {
       this.#model.run();
+      this.taken += Number(this.#model.info.get('simplex_iteration_count'));
       const fails = this.#model.getModelStatus() !== OPTIMAL || this.#model.getObjectiveValue() > most + 1e-6;
       if (fails) {
         if (!last || ++failures > MOST_FAILURES) return undefined;

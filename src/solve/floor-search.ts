@@ -21,11 +21,13 @@ import { type Flow, FlowModel } from './floor-flow.ts';
 const MOST_COLUMNS = 6000;
 /** A start piece serves at most this part of a block's rows, so that a multiset can be put in an order; each in its turn. */
 const SPREADS = [6, 3, 5, 4];
-const ROUNDINGS = 8;
+const ROUNDINGS = 20;
+/** Steps of the simplex method after which no further rounding begins. */
+const MOST_TAKEN = 10_000;
 /** Most orders are found in a short search, some only in a long one: that is kept for floors still above their bound. */
 const SHORT: Effort = { first: 1, seeds: 1, steps: 8000 };
 const LONG: Effort = { first: 4, seeds: 1, steps: 30_000 };
-const MOST_LONG = 4;
+const MOST_LONG = 6;
 /** A long search takes at most so many steps a row. */
 const ROW_STEPS = 1500;
 const LAST_STEPS = 20_000;
@@ -109,7 +111,8 @@ function* improved(
   fewest: () => number | undefined,
 ): Generator<ScatterState> {
   const columns = table.blocks.reduce((sum, { options }) => sum + options.length, 0);
-  for (let seed = 1; seed <= ROUNDINGS && columns <= MOST_COLUMNS && table.exact; seed++) {
+  const most = columns <= MOST_COLUMNS && table.exact ? ROUNDINGS : 0;
+  for (let seed = 1; seed <= most && model.taken < MOST_TAKEN; seed++) {
     const spread = SPREADS[seed % SPREADS.length] ?? 1;
     const caps = table.blocks.map(({ runs }) => Math.ceil(runs.length / spread));
     const flow = model.rounded(caps, Math.max(tight, (fewest() ?? state.planks) - 1), seed);
