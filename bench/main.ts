@@ -9,10 +9,11 @@ import { pictures } from './pictures.ts';
 import { plain } from './plain.ts';
 import { planks } from './planks.ts';
 import { slack } from './slack.ts';
+import { start } from './start.ts';
 import { sticks } from './sticks.ts';
 import { store } from './store.ts';
 
-const BENCHES: readonly Bench[] = [planks, home, angled, sticks, plain, pictures, store, discord, slack, fuzz];
+const BENCHES: readonly Bench[] = [planks, home, angled, sticks, plain, pictures, store, discord, slack, start, fuzz];
 
 const words = process.argv.slice(2);
 const names = words.filter((word) => !word.startsWith('--'));

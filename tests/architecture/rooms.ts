@@ -59,7 +59,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   wiring: { rooms: ALL, packages: ['node:*'] },
   main: { rooms: [...ALL, 'wiring'], packages: ['node:*'] },
   bench: {
-    rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/', 'tests/slack/', 'tests/web/'],
+    rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/', 'tests/slack/', 'tests/web/', 'tests/wiring/'],
     packages: ['lmdb', 'pg', '@keyv/redis', 'discord.js', '@slack/bolt', 'node:*'],
   },
   scripts: { rooms: [...ALL, 'wiring'], packages: ['node:*'] },
