@@ -13,8 +13,10 @@ import { drawingsOf } from '../../src/slack/pictures.ts';
 import { type Message, renderPart, render as renderSlack, renderSources } from '../../src/slack/render.ts';
 import { pictureFile } from '../../src/slack/upload.ts';
 import { render as renderTerminal } from '../../src/terminal/render.ts';
+import { render as renderPage } from '../../src/web/render.ts';
 import { discordWords } from '../discord/words.ts';
 import { slackWords } from '../slack/words.ts';
+import { pageWords } from '../web/page-words.ts';
 import { rendererContract } from './renderer-contract.ts';
 
 rendererContract({
@@ -43,6 +45,17 @@ rendererContract({
     const behind: readonly DiscordMessage[] =
       'headline' in answer ? [...discordSheets(answer), ...discordSources(answer)] : [];
     return { shown: discordWords(renderDiscord(answer)), reachable: discordWords(behind) };
+  },
+});
+
+rendererContract({
+  name: 'the share page',
+  allShown: true,
+  tell: (answer) => {
+    const made = renderPage(answer);
+    // Nothing in an answer is waited for: only then are the pieces of a page put together at once.
+    if (made instanceof Promise) throw new Error('a piece of a page that is waited for');
+    return { shown: pageWords(`${made}`), reachable: '' };
   },
 });
 

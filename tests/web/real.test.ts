@@ -1,0 +1,124 @@
+/** The share page over the whole pipeline: what each link shows of the demo flat, what is ticked, and what ends at once. */
+
+import { beforeAll, describe, expect, it } from 'vitest';
+import { replyTo } from '../bot/asked.ts';
+import { pageWords } from './page-words.ts';
+import { OWNER, type RealPage, realPage } from './real.ts';
+import { HERE } from './stage.ts';
+
+let real: RealPage;
+beforeAll(async () => {
+  real = await realPage();
+});
+
+async function words(path: string): Promise<string> {
+  return pageWords(await (await real.visit(path)).text()).replace(/\s+/g, ' ');
+}
+
+function send(path: string, fields: Readonly<Record<string, string>>): Promise<Response> {
+  const headers = { Origin: HERE, Accept: 'application/json' };
+  return real.visit(path, { method: 'POST', body: new URLSearchParams(fields), headers });
+}
+
+interface State {
+  readonly ticks: Readonly<Record<string, readonly [boolean, string, string]>>;
+}
+
+async function ticks(path: string): Promise<State['ticks']> {
+  return ((await (await real.visit(`${path}?get=state`)).json()) as State).ticks;
+}
+
+describe('a link', () => {
+  it('to the shopping list shows what the owner sees of it, and nothing else', async () => {
+    const path = await real.link({ what: 'shopping', role: 'tick', label: 'Sam' });
+    const shown = await words(path);
+    const { headline, cautions } = await replyTo('project shopping', { asker: OWNER, ports: real.ports });
+    expect(shown).toContain(headline);
+    for (const { text } of cautions) expect(shown).toContain(text.replace(/\s+/g, ' '));
+    for (const other of ['Laying guide', 'Saw card', 'Checklist', 'Old house']) expect(shown).not.toContain(other);
+  });
+
+  it('to the whole project shows every sheet, row by row and piece by piece', async () => {
+    const path = await real.link({ what: 'project', role: 'look', label: 'Kim' });
+    const body = await (await real.visit(path)).text();
+    const shown = pageWords(body).replace(/\s+/g, ' ');
+    for (const room of ['hall', 'living', 'bedroom', 'closet']) {
+      expect(shown).toContain(`Laying guide: ${room}`);
+      expect(shown).toContain(`Saw card: ${room}`);
+    }
+    expect(body.match(/<figure class="picture">/g)?.length).toBeGreaterThanOrEqual(4);
+    expect(body).not.toContain('<form');
+    const ids = [...body.matchAll(/ id="([^"]*)"/g)].map((match) => match[1]);
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const [, id] of body.matchAll(/(?:href="#|aria-labelledby="|url\(#)([^")]+)/g)) expect(ids).toContain(id);
+  });
+
+  it('ends at once when it is stopped, and by itself in time', async () => {
+    const [stopped, passing] = [
+      await real.link({ what: 'shopping', role: 'tick' }),
+      await real.link({ what: 'shopping', role: 'tick', until: real.ports.now() + 1000 }),
+    ];
+    expect((await real.visit(passing)).status).toBe(200);
+    real.ports.clock.now += 1000;
+    expect((await real.visit(passing)).status).toBe(404);
+    expect((await real.visit(stopped)).status).toBe(200);
+    await real.stopAll();
+    const gone = await real.visit(stopped);
+    const never = await real.visit(`/s/${'x'.repeat(22)}`);
+    expect(gone.status).toBe(404);
+    expect(await gone.text()).toBe(await never.text());
+  });
+});
+
+describe('what is ticked', () => {
+  it.each(['shopping', 'checklist'] as const)(
+    'on a %s is the owner’s too, says who and when, and can be taken back',
+    async (what) => {
+      const path = await real.link({ what, role: 'tick', label: 'Sam' });
+      const [name = '', before] = Object.entries(await ticks(path)).find(([, [ticked]]) => !ticked) ?? [];
+      expect(before?.[0]).toBe(false);
+      expect((await send(path, { do: 'tick', tick: name, wanted: 'yes' })).status).toBe(200);
+      expect((await ticks(path))[name]?.slice(0, 2)).toEqual([
+        true,
+        expect.stringContaining('ticked by Sam, Sat, Nov 21'),
+      ]);
+      const { headline } = await replyTo(`project ${what === 'shopping' ? 'shopping' : 'progress'}`, {
+        asker: OWNER,
+        ports: real.ports,
+      });
+      expect(await words(path)).toContain(headline);
+      expect((await send(path, { do: 'tick', tick: name, wanted: 'no' })).status).toBe(200);
+      expect((await ticks(path))[name]?.[0]).toBe(false);
+    },
+  );
+
+  it('by whoever may only look is refused', async () => {
+    const path = await real.link({ what: 'checklist', role: 'look' });
+    const [name = ''] = Object.keys(await ticks(path));
+    expect((await send(path, { do: 'tick', tick: name, wanted: 'yes' })).status).toBe(422);
+    expect((await ticks(path))[name]?.[0]).toBe(false);
+  });
+
+  it('by three at once is all there', async () => {
+    const path = await real.link({ what: 'checklist', role: 'tick' });
+    const names = Object.entries(await ticks(path))
+      .filter(([, [ticked]]) => !ticked)
+      .slice(0, 6)
+      .map(([name]) => name);
+    expect(names).toHaveLength(6);
+    const sent = await Promise.all([...names, ...names].map((tick) => send(path, { do: 'tick', tick, wanted: 'yes' })));
+    expect(sent.map(({ status }) => status)).toEqual(sent.map(() => 200));
+    const now = await ticks(path);
+    for (const name of names) expect(now[name]?.[0]).toBe(true);
+  });
+});
+
+it('a note stands in the owner’s log, word for word but for colons that would be read as options', async () => {
+  const path = await real.link({ what: 'shopping', role: 'tick', label: 'Sam' });
+  const fields = { do: 'note', once: 'abcdefgh12345678', text: `do: remove 1, to: all; "door" <3 = 30'` };
+  for (let i = 0; i < 2; i++) expect((await send(path, fields)).status).toBe(200);
+  const { blocks } = await replyTo('project log', { asker: OWNER, ports: real.ports });
+  const told = JSON.stringify(blocks.filter(({ kind }) => kind === 'table'));
+  expect(told.split('remove 1').length).toBe(2);
+  expect(told).toContain(JSON.stringify(`do∶ remove 1, to∶ all; "door" <3 = 30'`).slice(1, -1));
+});
