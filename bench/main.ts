@@ -5,6 +5,7 @@ import { discord } from './discord.ts';
 import { fuzz } from './fuzz.ts';
 import { home } from './home.ts';
 import type { Bench, Metric } from './metric.ts';
+import { page } from './page.ts';
 import { pictures } from './pictures.ts';
 import { plain } from './plain.ts';
 import { planks } from './planks.ts';
@@ -13,7 +14,20 @@ import { start } from './start.ts';
 import { sticks } from './sticks.ts';
 import { store } from './store.ts';
 
-const BENCHES: readonly Bench[] = [planks, home, angled, sticks, plain, pictures, store, discord, slack, start, fuzz];
+const BENCHES: readonly Bench[] = [
+  planks,
+  home,
+  angled,
+  sticks,
+  plain,
+  pictures,
+  store,
+  discord,
+  slack,
+  page,
+  start,
+  fuzz,
+];
 
 const words = process.argv.slice(2);
 const names = words.filter((word) => !word.startsWith('--'));
