@@ -1,6 +1,7 @@
 /** Pieces cut from what is really there: offcuts first, then whole planks, whose rests serve again. */
 
 import { type CutPiece, pack, pair, type Shared } from './cut-pool.ts';
+import { sharePlanks } from './cut-share.ts';
 import type { Plank } from './floor.ts';
 
 /** An offcut at hand: the left end of a plank makes an end piece, the right end a start piece; `any` only what lies between two walls. */
@@ -43,15 +44,30 @@ export function sourced(pieces: readonly CutPiece[], offcuts: readonly Offcut[],
   const starts = unserved.filter(({ part }) => part === 'start');
   const ends = unserved.filter(({ part }) => part === 'end');
   const paired = pair(starts, ends, plank.length, kerf);
-  const shorts = loose.filter(({ part }) => part === 'any');
-  const all: Shared[] = pack(shorts, [...opened, ...paired], plank.length, kerf);
+  const shorts = loose.filter(({ part }) => part === 'any').sort(longestFirst);
+  // Shorts go either wherever they fit best, or into offcuts first and are then shared with the rest; whichever takes fewer planks.
+  const filled = opened.map((one) => ({ ...one, pieces: [...one.pieces] }));
+  const left = shorts.filter((piece) => !putInto(filled, piece, kerf));
+  const shared = sharePlanks([...unserved, ...left], plank.length, kerf, plank.lock);
+  const packed = pack(shorts, [...opened, ...paired], plank.length, kerf).slice(opened.length);
+  const isShared = shared.length < packed.length;
+  const planks = isShared ? shared : packed;
   const sources = new Map<number, { offcut: number } | { plank: number }>();
-  for (const { offcut, pieces: own } of opened) for (const { index } of own) sources.set(index, { offcut });
-  const planks = all.filter((shared) => !opened.some((one) => one === shared));
+  for (const { offcut, pieces: own } of isShared ? filled : opened)
+    for (const { index } of own) sources.set(index, { offcut });
   planks.forEach(({ pieces: own }, number) => {
     for (const { index } of own) sources.set(index, { plank: number });
   });
   return { sources, planks: planks.length };
+}
+
+/** Puts a piece of any part into the shortest rest that holds it; false when none does. */
+function putInto(opened: readonly Opened[], piece: CutPiece, kerf: number): boolean {
+  const fit = shortest(opened.filter(({ rest }) => rest >= piece.length + kerf));
+  if (!fit) return false;
+  fit.pieces.push(piece);
+  fit.rest -= piece.length + kerf;
+  return true;
 }
 
 function shortest(opened: readonly Opened[]): Opened | undefined {
