@@ -2,12 +2,25 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
+import { openQuestions } from '../../src/bot/questions.ts';
+import type { Habits } from '../../src/measure/reading.ts';
+import type { Project } from '../../src/project/project.ts';
 import { isPart } from '../../src/project/share-scope.ts';
+import type { Block } from '../../src/reply/reply.ts';
+import { MEASURE } from '../../src/words/measure.ts';
 import { NEXT, PROJECT } from '../../src/words/project.ts';
 import { START_ASK } from '../../src/words/project-problems.ts';
 import { SHARE, sayShared } from '../../src/words/share.ts';
 import { atDesk } from './parts/at-desk.ts';
 import { projectReply } from './parts/reply.ts';
+
+/** Lengths asked of whoever may measure, project by project. */
+function toMeasure(mine: readonly Project[], habits: Habits): readonly Block[] {
+  const items = mine
+    .filter(({ state }) => state.kind === 'active')
+    .flatMap((project) => openQuestions(project, habits).map(({ label }) => MEASURE.inProject(project.name, label)));
+  return items.length === 0 ? [] : [{ kind: 'checklist', title: MEASURE.openTitle, items }];
+}
 
 export default defineCommand({
   group: 'project',
@@ -32,7 +45,10 @@ export default defineCommand({
       const others = mine.filter(({ id, state }) => id !== inUse?.id && state.kind !== 'deleted');
       return projectReply(context, {
         headline: PROJECT.several(mine.length),
-        blocks: [{ kind: 'table', title: PROJECT.projects, columns: PROJECT.projectColumns, rows }],
+        blocks: [
+          { kind: 'table', title: PROJECT.projects, columns: PROJECT.projectColumns, rows },
+          ...toMeasure(mine, context.habits),
+        ],
         actions: [
           ...others.map(({ name }) => ({ label: NEXT.use(name), ask: `project use ${name}` })),
           ...mine

@@ -3,6 +3,7 @@
 import type { Habits } from '../measure/reading.ts';
 import { eachOnBehalfOf } from '../queue/whose.ts';
 import type { Problem } from '../reply/problem.ts';
+import type { Block } from '../reply/reply.ts';
 import { askTooLong, SAMPLE_ASK } from '../words/asks.ts';
 import { nothingAsked } from '../words/plain.ts';
 import { readAsNote } from '../words/project-fill.ts';
@@ -22,9 +23,9 @@ import { type Partly, parseSentence } from './plain.ts';
 import { Outage, type Ports } from './ports.ts';
 import { jobWithout, projectSaid } from './project-said.ts';
 import { readOptions } from './read-options.ts';
-import { type Due, reminding, untoldDue } from './reminding.ts';
 import { faultReference, requested } from './request.ts';
 import { nowhere, scopeOf } from './shared-ask.ts';
+import { tidings } from './tidings.ts';
 
 /** A fault of ours, as the asker learns of it. */
 export interface Fault {
@@ -80,25 +81,14 @@ async function* outcomes(
     return;
   }
   seen.read(whole.command);
-  let due: readonly Due[] | undefined;
+  let untold: readonly Block[] | undefined;
   for await (const outcome of outcomesOf(whole, { ...here, holdings: whole.held })) {
     if (!desk || desk.guest || !('headline' in outcome)) yield outcome;
     else {
-      due ??= await remindersFor(whole, here, desk);
-      yield reminding(offering(outcome, whole, holdings, desk.now()), due);
+      untold ??= await tidings(whole.command, holdings, desk, ports);
+      const offered = offering(outcome, whole, holdings, desk.now());
+      yield { ...offered, blocks: [...untold, ...offered.blocks] };
     }
-  }
-}
-
-/** Waits that are over and that the asker was not told yet; none with an answer that tells them anyway. Never throws: they are told another time. */
-async function remindersFor({ command }: Whole, { holdings, ports }: Here, desk: Desk): Promise<readonly Due[]> {
-  const { project } = holdings;
-  if (!project || !ports.store || fullName(command) === 'project progress') return [];
-  try {
-    return await untoldDue(project, desk.via, ports.store.kept, desk.now());
-  } catch (cause) {
-    if (!(cause instanceof Outage)) throw cause;
-    return [];
   }
 }
 

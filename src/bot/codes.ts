@@ -2,7 +2,7 @@
 
 import { createHash, randomInt } from 'node:crypto';
 import { z } from 'zod';
-import { roleSchema } from '../project/may.ts';
+import { HELPING, SHARED } from '../project/share.ts';
 import type { Kept } from './ports.ts';
 
 /** Crockford's base 32 (crockford.com/base32.html): no I, L, O and U, which are taken for 1, 1, 0 and V. */
@@ -24,7 +24,23 @@ const codeSchema = z
       /** Joins the taker and the person of the account. */
       z.object({ kind: z.literal('accounts'), account: z.string() }).readonly(),
       /** Lets the taker help with a project. */
-      z.object({ kind: z.literal('project'), project: z.string(), role: roleSchema, share: z.unknown() }).readonly(),
+      z
+        .object({
+          kind: z.literal('project'),
+          project: z.string(),
+          /** The owner's, by whose right it is shared when the code is taken. */
+          account: z.string(),
+          share: z
+            .object({
+              what: z.enum(SHARED),
+              room: z.string().optional(),
+              role: z.enum(HELPING),
+              until: z.number().optional(),
+              label: z.string().optional(),
+            })
+            .readonly(),
+        })
+        .readonly(),
     ]),
     /** Milliseconds since 1970. */
     until: z.number(),

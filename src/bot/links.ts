@@ -3,7 +3,9 @@
 import { LIMITS } from '../project/limits.ts';
 import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
-import { CODE_LASTS, type Code, type CodeUse, keepCode, lookUp, mintCode, readCode, takeCode } from './codes.ts';
+import { CODE_LASTS, type CodeUse, keepCode, lookUp, mintCode, readCode, takeCode } from './codes.ts';
+import { putChange } from './desk-change.ts';
+import { Sharing } from './desk-share.ts';
 import { beginJoin, personOf } from './joining.ts';
 import type { Shelves } from './shelves.ts';
 
@@ -20,8 +22,11 @@ export interface Linking {
 /** `none`: wrong, used or over; `unlike`: not the signs of a code; `full`: more is kept than one person may keep. */
 export type Refused = {
   readonly ok: false;
-  readonly why: 'none' | 'wait' | 'unlike' | 'same' | 'full' | 'too-many-accounts';
+  readonly why: 'none' | 'wait' | 'unlike' | 'same' | 'own' | 'full' | 'too-many-accounts' | 'crowded';
 };
+
+/** What a code for a project holds. */
+export type ProjectUse = Extract<CodeUse, { kind: 'project' }>;
 
 /** What a code would do: join the two, whose projects are counted; or let the taker help. */
 export type Offer =
@@ -32,14 +37,14 @@ export type Offer =
       readonly theirs: number;
       readonly own: number;
     }
-  | { readonly ok: true; readonly kind: 'project'; readonly code: Code };
+  | { readonly ok: true; readonly kind: 'project'; readonly use: ProjectUse; readonly by: Person };
 
 /** Everything throws Outage when the store does not answer. */
 export interface Links {
   /** A code that joins whoever takes it and the asker; the one made before ends. */
   make(): Promise<{ readonly code: string; readonly until: number }>;
-  /** A code that lets whoever takes it help with a project. */
-  makeFor(use: CodeUse): Promise<{ readonly code: string; readonly until: number }>;
+  /** A code that lets whoever takes it help with one of the asker's projects, by the asker's right when it is taken. */
+  makeFor(project: string, share: ProjectUse['share']): Promise<{ readonly code: string; readonly until: number }>;
   /** What a code would do; nothing is done, and a wrong one counts as a guess. */
   look(typed: string): Promise<Offer | Refused>;
   /** Does it, for one taker only; the person that comes of it. */
@@ -69,8 +74,8 @@ class AskersLinks implements Links {
     return this.#kept({ kind: 'accounts', account: via }, `code-of:${via}`);
   }
 
-  makeFor(use: CodeUse) {
-    return this.#kept(use);
+  makeFor(project: string, share: ProjectUse['share']) {
+    return this.#kept({ kind: 'project', project, account: this.#of.via, share });
   }
 
   async look(typed: string): Promise<Offer | Refused> {
@@ -80,9 +85,10 @@ class AskersLinks implements Links {
     const looked = await lookUp(shelves.kept, signs, via, now());
     if (!looked.ok) return looked;
     const { use } = looked.code;
-    if (use.kind === 'project') return { ok: true, kind: 'project', code: looked.code };
     const [me, other] = [await this.#of.me(), await personOf(shelves, use.account)];
     if (!other) return { ok: false, why: 'none' };
+    if (use.kind === 'project')
+      return me?.id === other.id ? { ok: false, why: 'own' } : { ok: true, kind: 'project', use, by: other };
     if (me?.id === other.id) return { ok: false, why: 'same' };
     return this.#fits(me, other, use.account);
   }
@@ -93,8 +99,10 @@ class AskersLinks implements Links {
     if (!offer.ok) return offer;
     const me = await ensured();
     if (!(await takeCode(shelves.kept, readCode(typed) ?? ''))) return { ok: false, why: 'none' } as const;
-    if (offer.kind === 'accounts' && !(await beginJoin(shelves, me, offer.account, now())))
-      return { ok: false, why: 'none' } as const;
+    if (offer.kind === 'project') {
+      const why = await this.#letHelp(offer.use, offer.by, me);
+      if (why) return { ok: false, why } as const;
+    } else if (!(await beginJoin(shelves, me, offer.account, now()))) return { ok: false, why: 'none' } as const;
     this.#changed();
     const person = (await personOf(shelves, via)) ?? me;
     return { ok: true, person, offer } as const;
@@ -116,6 +124,24 @@ class AskersLinks implements Links {
     if (parted) await shelves.account.remove(account);
     this.#changed();
     return parted ?? false;
+  }
+
+  /** Shares by the right of the one who made the code, as it is now; says why not where it cannot be. */
+  async #letHelp({ project, share }: ProjectUse, by: Person, me: Person): Promise<Refused['why'] | undefined> {
+    const { shelves, via, now } = this.#of;
+    const owner = { who: { person: by.id }, via, at: now() };
+    const sharing = new Sharing({
+      shelves,
+      now,
+      me: async () => by,
+      id: async () => project,
+      put: (id, change) => putChange(shelves.project, id, 'own', owner, change),
+      changed: () => undefined,
+    });
+    const given = await sharing.give({ ...share, to: { account: via } });
+    if (!given.ok) return given.why === 'crowded' ? 'crowded' : 'none';
+    await shelves.person.change(me.id, (before) => ({ put: { ...before, inUse: project }, result: undefined }));
+    return undefined;
   }
 
   async #kept(use: CodeUse, under?: string) {

@@ -1,12 +1,13 @@
 /** What a project's owner wants measured, as it is shown and answered. */
 
-import type { Habits, Units } from '../measure/reading.ts';
+import { DEFAULT_HABITS, type Habits, type Units } from '../measure/reading.ts';
 import { sayLength } from '../measure/say-length.ts';
 import { outlineOf, unitsTold, wallsOf } from '../measure/wall-told.ts';
 import type { Question } from '../project/measure.ts';
 import type { Project } from '../project/project.ts';
 import { roomNamed } from '../project/room.ts';
 import { MEASURE } from '../words/measure.ts';
+import type { Desk } from './desk.ts';
 
 /** An open question: its words, what the wall is kept as, a length as one might type it, and the line that answers it. */
 export interface OpenQuestion {
@@ -42,4 +43,12 @@ export function openQuestions({ measures, rooms }: Pick<Project, 'measures' | 'r
 
 function lengthLike(units: Units, { decimal }: Habits): string {
   return units === 'metric' ? `2${decimal}44 m` : `8' 1/4"`;
+}
+
+/** The open questions of the project in use, as far as the asker sees it, in its owner's units. Throws Outage. */
+export async function questionsAt(desk: Desk): Promise<readonly OpenQuestion[]> {
+  const [project, settings] = [await desk.inUse(), await desk.ownersSettings()];
+  const units = settings?.units ?? DEFAULT_HABITS.units;
+  const decimal = settings?.decimal ?? DEFAULT_HABITS.decimal;
+  return project ? openQuestions(project, { ...DEFAULT_HABITS, units, decimal }) : [];
 }

@@ -5,7 +5,7 @@ import { DAY } from '../project/limits.ts';
 import type { Project } from '../project/project.ts';
 import { dueReminders, type Reminder } from '../project/reminder.ts';
 import { inScope, roomNamed } from '../project/room.ts';
-import type { Block, Reply } from '../reply/reply.ts';
+import type { Block } from '../reply/reply.ts';
 import { PROGRESS } from '../words/progress.ts';
 import type { Kept } from './ports.ts';
 
@@ -53,12 +53,7 @@ export async function untoldDue(
   return untold;
 }
 
-/** The reply with what is due before everything else. */
-export function reminding(reply: Reply, due: readonly Due[]): Reply {
-  const blocks = dueBlocks(due);
-  return blocks.length === 0 ? reply : { ...reply, blocks: [...blocks, ...reply.blocks] };
-}
-
+/** What is due, before everything else. */
 export function dueBlocks(due: readonly Due[]): readonly Block[] {
   return due.length === 0 ? [] : [{ kind: 'checklist', title: PROGRESS.dueTitle, items: due.map(({ text }) => text) }];
 }

@@ -60,7 +60,7 @@ export function isPart(share: Share | undefined): boolean {
  */
 export function seenBy(project: Project, share: Share, mark: string): Project {
   const unspent = withoutMoney(project, share);
-  if (share.what === 'project') return unspent;
+  if (share.what === 'project') return { ...unspent, measures: measuresSeen(project, share) };
   return {
     ...unspent,
     rooms: [],
@@ -81,7 +81,7 @@ export function seenBy(project: Project, share: Share, mark: string): Project {
  * and cuts are those of the whole floor, and the command shows what was shared of it.
  */
 export function workedBy(project: Project, share: Share, mark: string, whole = false): Project {
-  if (share.what === 'project') return withoutMoney(project, share);
+  if (share.what === 'project') return { ...withoutMoney(project, share), measures: measuresSeen(project, share) };
   const { what } = share;
   const room = whole ? undefined : share.room;
   const { rooms, picks } = project;

@@ -3,6 +3,7 @@
 import { createHash } from 'node:crypto';
 import { openDesk } from '../bot/desk.ts';
 import type { Ports } from '../bot/ports.ts';
+import { questionsAt } from '../bot/questions.ts';
 import type { WebPorts } from './ports.ts';
 
 /** Looks links up where projects are kept. The look is the same for a link that leads nowhere. Throws Outage. */
@@ -22,7 +23,7 @@ export function openedBy(ports: Ports): WebPorts['opened'] {
       role,
       ...(until !== undefined && { until }),
       state: createHash('sha256').update(JSON.stringify(standing)).digest('base64url'),
-      questions: [],
+      questions: role === 'measure' ? await questionsAt(desk) : [],
     };
   };
 }

@@ -46,7 +46,10 @@ export const LINK = {
   partedHere:
     'This account is parted. Your projects and settings stay with the accounts still linked; here you start anew.',
   remove: (account: string) => `Part ${account}`,
-  helping: (project: string) => `You help with “${project}” now.`,
+  helperCode: (what: string, project: string) =>
+    `Here is a code for ${what} of “${project}”. It works once, for 10 minutes.`,
+  helperTypes: 'They type',
+  helperHow: 'They type it where they talk to this bot, on any platform: no account of yours is linked by it.',
   newTitle: 'Linked to you lately',
   news: (platform: string, when: string, no: number) =>
     `An account on ${platform} was linked to yours (${when}). Was it not you? Type “project link remove ${no}”, then “project mydata” to see what is kept.`,
@@ -86,6 +89,8 @@ export const LINK_PROBLEMS = {
       'This is your only account: parted, nothing would lead to your projects. To have all of it deleted, forget it.',
       'project mydata do: forget',
     ),
+  crowded: (most: number) =>
+    ask('', `You help with ${most} projects, which is the most: leave one first.`, 'project list'),
   ownProject: () =>
     ask('', 'This code is for a helper of your own project: they type it on their account.', 'project show'),
 } as const;

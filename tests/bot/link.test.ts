@@ -178,13 +178,52 @@ describe('a code for accounts', () => {
   }, 20_000);
 });
 
+describe('a code for a project', () => {
+  it('lets somebody on another platform help, with no account linked, and as far as it was shared', async () => {
+    const { as } = house();
+    const [discord, slack] = [as(DISCORD), as(SLACK)];
+    await discord.say('project new Flat, rooms: bedroom 11x12; hall 3x14');
+    const given = await discord.say('project share laying guide of bedroom, with: code, may: measure, name: Sam');
+    expect(given.headline).toBe(
+      'Here is a code for the laying guide of bedroom of “Flat”. It works once, for 10 minutes.',
+    );
+    const code = codeIn(given);
+    expect((await discord.say('project share')).headline).toContain('Nothing of');
+    expect(problemsOf(await discord.answer(`project link ${code}`))[0]?.expected).toContain('your own project');
+    const taken = await slack.say(`link ${code.toLowerCase()}`);
+    expect(taken.headline).toContain('Flat');
+    expect(problemsOf(await as(ELSEWHERE).answer(`project link ${code}`))[0]?.expected).toContain('does not work');
+    expect(JSON.stringify((await discord.say('project share')).blocks)).toContain('Sam');
+    expect((await discord.say('project link list')).headline).toBe('Only this account leads to your projects.');
+    expect(problemsOf(await slack.answer('project shopping'))[0]?.expected).toContain('and nothing else');
+    expect(problemsOf(await slack.answer('project measure wall 1 of hall is 3 ft'))).toHaveLength(1);
+    expect((await slack.say(`project measure wall 1 of bedroom is 11'6"`)).headline).toContain(`is now 11' 6"`);
+    const news = JSON.stringify((await discord.say('project show')).blocks);
+    expect(news).toContain(`wall 1 of bedroom: 11' is now 11' 6`);
+  }, 20_000);
+
+  it('lets nobody in once its maker is gone', async () => {
+    const { as } = house();
+    const [discord, slack] = [as(DISCORD), as(SLACK)];
+    await discord.say('project new Flat, rooms: bedroom 11x12');
+    const code = codeIn(await discord.say('project share whole project, with: code'));
+    await discord.say('project mydata do: forget, confirm: forget everything');
+    expect(problemsOf(await slack.answer(`project link ${code}`))[0]?.expected).toContain('does not work');
+    expect(await names(slack.say)).toEqual([]);
+  });
+});
+
 describe('linked accounts', () => {
-  it('are listed and parted by number or platform; the projects stay', async () => {
+  it('are listed, told of on the others, and parted by number or platform; the projects stay', async () => {
     const { as } = house();
     const [discord, slack] = [as(DISCORD), as(SLACK)];
     await discord.say('project new Flat');
     await slack.say('project new Cabin');
     await link(discord.say, slack.say);
+    const told = JSON.stringify((await discord.say('project list')).blocks);
+    expect(told).toContain('An account on Slack was linked to yours');
+    expect(JSON.stringify((await discord.say('project list')).blocks)).not.toContain('was linked to yours');
+    expect(JSON.stringify((await slack.say('project list')).blocks)).not.toContain('was linked to yours');
     const list = await discord.say('which accounts are linked?');
     expect(list.headline).toBe('2 accounts lead to your projects.');
     expect(list.actions.map(({ ask }) => ask)).toEqual(['project link remove 1', 'project link remove 2']);

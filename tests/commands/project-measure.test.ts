@@ -125,6 +125,64 @@ describe('a wall measured', () => {
   }, 20_000);
 });
 
+describe('whoever measures', () => {
+  /** Ann's flat, with Bob measuring for it. */
+  async function both() {
+    const ann = talk();
+    const bob = talk(ann.ports, { platform: 'slack', workspace: 'T1', id: 'U1' });
+    await ann.say(START);
+    const { blocks } = await ann.say('project share whole project, with: code, may: measure, name: Bob');
+    const facts = blocks.flatMap((block) => (block.kind === 'facts' ? block.facts : []));
+    await bob.say(`project link ${facts.find(({ label }) => label === 'Code')?.value}`);
+    await ann.say('project show');
+    return { ann, bob };
+  }
+
+  it('sees what is asked once, with the next answer, and in the list; both learn what changed', async () => {
+    const { ann, bob } = await both();
+    const asked = await ann.say('how long is wall 3 of the bedroom?');
+    expect(asked.assumed.join()).not.toContain('nobody else measures');
+    const told = JSON.stringify((await bob.say('project show')).blocks[0]);
+    expect(told).toContain('To measure');
+    expect(told).toContain(`Wall 3 of bedroom (kept as 11'). Type: project measure wall 3 of bedroom is 11'`);
+    expect(JSON.stringify((await bob.say('project show')).blocks)).not.toContain('To measure');
+    expect(JSON.stringify((await bob.say('project list')).blocks)).toContain('Flat: How long is wall 3 of bedroom?');
+    expect(JSON.stringify((await ann.say('project show')).blocks)).not.toContain('To measure');
+    const answer = await bob.say(`12' 6 1/4"`);
+    expect(answer.headline).toMatch(
+      /^Wall 3 of bedroom: 11' is now 12' 6 1\/4": 92 → 109 planks, 10 → 11 cartons of 10/,
+    );
+    const news = JSON.stringify((await ann.say('project show')).blocks[0]);
+    expect(news).toContain('Changed since you last looked');
+    expect(news).toContain('92 → 109 planks, 10 → 11 cartons of 10');
+    expect(JSON.stringify((await ann.say('project list')).blocks)).not.toContain('How long is wall');
+  }, 20_000);
+
+  it('who came second changes what the first one told, and nothing of a room renamed meanwhile is lost', async () => {
+    const { ann, bob } = await both();
+    await ann.say('project measure wall 3 of bedroom');
+    ann.ports.store.between = () => ann.say(`project measure wall 3 of bedroom is 11'4"`);
+    const second = await bob.say(`wall 3 of bedroom is 11'8"`);
+    expect(second.headline).toContain(`11' 4" is now 11' 8"`);
+    expect(roomsIn((await ann.say('project show')).data)[0]?.text).toBe(`11' 8" x 12 ft`);
+    ann.ports.store.between = () => ann.say('project room hall 3x15');
+    await bob.say(`project measure wall 2 of bedroom is 12'3"`);
+    expect(roomsIn((await ann.say('project show')).data).map(({ text }) => text)).toEqual([
+      `11' 8" x 12' 3"`,
+      '3x15 ft',
+    ]);
+  }, 30_000);
+
+  it('may be anybody but those who look or tick', async () => {
+    const { ann, bob } = await both();
+    await ann.say('project measure wall 3 of bedroom');
+    await ann.say('project share change 1, may: tick');
+    expect(JSON.stringify((await bob.say('project show')).blocks)).not.toContain('To measure');
+    expect(problemsOf(await bob.answer(`project measure wall 3 of bedroom is 11'4"`))).toHaveLength(1);
+    expect(roomsIn((await ann.say('project show')).data)[0]?.text).toBe('11x12 ft');
+  });
+});
+
 describe('something else of a room', () => {
   it('is asked and noted with the room', async () => {
     const { say } = talk();

@@ -11,6 +11,7 @@ import { NEXT } from '../../../src/words/project.ts';
 import { problem } from './at-desk.ts';
 import { platformOf } from './link.ts';
 import { projectReply } from './reply.ts';
+import { ownShareReply } from './share-say.ts';
 
 /** What a code would do, or what it did. */
 export async function codeTaken(code: string, confirm: string, desk: Desk, context: Context): Promise<Outcome> {
@@ -38,8 +39,9 @@ export async function codeTaken(code: string, confirm: string, desk: Desk, conte
   });
   const actions = [{ label: NEXT.list, ask: 'project list' }];
   if (taken.offer.kind === 'project') {
-    const project = await desk.inUse();
-    return projectReply(context, { headline: LINK.helping(project?.name ?? ''), actions, ...(project && { project }) });
+    const [project, share] = [await desk.inUse(), await desk.share()];
+    if (!project || !share) return problem(LINK_PROBLEMS.none());
+    return ownShareReply(project, share, context);
   }
   return projectReply(context, {
     headline: LINK.linked(accountName(platformOf(taken.offer.account)), mine.length),
@@ -71,6 +73,10 @@ function refused({ why }: Refused, code: string): Problem {
       return LINK_PROBLEMS.full(LIMITS.projects);
     case 'too-many-accounts':
       return LINK_PROBLEMS.tooMany(LIMITS.accounts);
+    case 'own':
+      return LINK_PROBLEMS.ownProject();
+    case 'crowded':
+      return LINK_PROBLEMS.crowded(LIMITS.sharedWith);
     case 'none':
       return LINK_PROBLEMS.none();
   }

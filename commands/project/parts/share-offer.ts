@@ -24,7 +24,10 @@ const USUAL: Readonly<Record<Shared, Helping>> = {
   checklist: 'tick',
 };
 
-type Offered = { readonly offer: Offer; readonly notes: readonly string[] } | { readonly problem: Problem };
+/** To whom: a link, a member, or whoever types a code. */
+export type CodeOffer = Omit<Offer, 'to'> & { readonly to: Offer['to'] | 'code' };
+
+type Offered = { readonly offer: CodeOffer; readonly notes: readonly string[] } | { readonly problem: Problem };
 
 /** An offer of what is told, or what is wrong with it. */
 export function offerOf(told: ToldShare, line: string, rooms: readonly string[], context: Context): Offered {
@@ -36,14 +39,14 @@ export function offerOf(told: ToldShare, line: string, rooms: readonly string[],
   const account = typeof told.to === 'object' ? accountOf(told.to.member, context) : undefined;
   if (typeof told.to === 'object' && account === undefined) return { problem: memberProblem(line, what, context) };
   const now = context.now();
-  const usual = account === undefined ? now + LINK_DAYS * DAY : undefined;
-  const until =
-    told.until === 'always' ? (account === undefined ? now + MOST_LINK_DAYS * DAY : undefined) : (told.until ?? usual);
+  const link = account === undefined && told.to !== 'code';
+  const usual = link ? now + LINK_DAYS * DAY : undefined;
+  const until = told.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : (told.until ?? usual);
   const role = told.role ?? USUAL[what];
   const share = { what, role, ...(room !== undefined && { room }), ...(until !== undefined && { until }) };
-  const wrong = flawOf({ ...share, ...(name !== undefined && { label: name }) }, account === undefined, line, now);
+  const wrong = flawOf({ ...share, ...(name !== undefined && { label: name }) }, link, line, now);
   if (wrong) return { problem: wrong };
-  const to = account === undefined ? 'link' : { account };
+  const to = account !== undefined ? { account } : told.to === 'code' ? 'code' : 'link';
   return {
     offer: { ...share, ...(name !== undefined && { label: name }), to },
     notes:

@@ -10,7 +10,8 @@ import { isOver, type Share } from '../../../src/project/share.ts';
 import { SHARE, SHARE_PROBLEMS, sayHelper, sayShared } from '../../../src/words/share.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { projectReply } from './reply.ts';
-import { accountOf, changeOf, offerOf } from './share-offer.ts';
+import { codeGiven } from './share-code.ts';
+import { accountOf, type CodeOffer, changeOf, offerOf } from './share-offer.ts';
 import { givenReply, listReply, ownShareReply, sayEnd } from './share-say.ts';
 
 /** What a line of sharing comes to, for the owner of the project in use or for whoever it is shared with. */
@@ -37,15 +38,16 @@ export function answerShare(line: string, context: Context): Promise<Outcome> {
 }
 
 async function given(
-  offer: Parameters<Sharing['give']>[0],
+  { to, ...offer }: CodeOffer,
   notes: readonly string[],
   line: string,
   desk: Desk,
   sharing: Sharing,
   context: Context,
 ): Promise<Outcome> {
-  if (offer.to === 'link' && context.address === undefined) return problem(SHARE_PROBLEMS.noAddress(line));
-  const done = await sharing.give(offer);
+  if (to === 'code') return codeGiven(offer, notes, desk, context);
+  if (to === 'link' && context.address === undefined) return problem(SHARE_PROBLEMS.noAddress(line));
+  const done = await sharing.give({ ...offer, to });
   if (done.ok) return givenReply(done, notes, context);
   switch (done.why) {
     case 'self':
