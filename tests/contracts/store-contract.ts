@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type Codec, RecordDamaged, RecordTooNew, type Shelf } from '../../src/bot/ports.ts';
 import type { Held } from '../../src/store/engine.ts';
 import type { OpenStore } from '../../src/store/store.ts';
+import { joiningContract } from './joining-contract.ts';
 
 /** A back end under test: an empty place of its own. */
 export interface Backend {
@@ -298,6 +299,11 @@ export function storeContract(name: string, make: () => Promise<Backend>): void 
         expect(await textOf('late')).toBe(JSON.stringify(late));
         expect(await backend.held()).toHaveLength(1);
       });
+    });
+
+    joiningContract(() => {
+      const one = store();
+      return [one, backend.shared ? store() : one];
     });
 
     it('answers a ping, and is closed twice without harm', async () => {
