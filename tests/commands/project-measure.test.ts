@@ -107,7 +107,7 @@ describe('a wall measured', () => {
     expect(roomsIn((await say(`project measure wall 1 of den is 12'3"`)).data)[0]?.text).toBe(
       `walk right 12' 3" left 10' left 12' 3" left 10'`,
     );
-    expect(roomsIn((await say(`project measure wall 1 of living is 14'3"`)).data)[1]?.text).toBe(
+    expect(roomsIn((await say(`project measure wall 1 of living is 14'3"`)).data)[0]?.text).toBe(
       `14' 3" x 12 ft + bay 6 x 2 ft`,
     );
   });

@@ -11,6 +11,7 @@ import { LIMITS } from '../../../src/project/limits.ts';
 import { sameQuestion, withNoted, withoutQuestions } from '../../../src/project/measure.ts';
 import type { Content, Project } from '../../../src/project/project.ts';
 import { type Room, roomNamed } from '../../../src/project/room.ts';
+import type { Reply, Result } from '../../../src/reply/reply.ts';
 import { MEASURE, MEASURE_PROBLEMS } from '../../../src/words/measure.ts';
 import { tooManyNotes } from '../../../src/words/project-problems.ts';
 import { changeHere, problem, projectHere } from './at-desk.ts';
@@ -92,12 +93,11 @@ async function putInPlace(
         : step.miss === undefined
           ? MEASURE.unsure(place, say(length.value), step.again)
           : MEASURE.misses(place, say(length.value), say(step.miss), step.again);
-  return projectReply(context, {
+  return replyOf(context, roomNamed(done.project.rooms, room.name), {
     headline,
     blocks: figures?.blocks ?? [],
     assumed: [...notes, ...(figures?.notes ?? []), ...(step.kind === 'kept' ? [MEASURE.numbered] : [])],
     actions: [TAKE_BACK],
-    project: done.project,
   });
 }
 
@@ -136,12 +136,23 @@ async function noted(told: ToTell, room: Room, project: Project, context: Contex
   });
   if ('problems' in done) return done;
   if (!done.result) return undefined;
-  return projectReply(context, {
+  return replyOf(context, roomNamed(done.project.rooms, room.name), {
     headline: MEASURE.noted(told, said),
     assumed: notes,
     actions: [TAKE_BACK],
-    project: done.project,
   });
+}
+
+/** Result data of kind `measure`: the room as it is now, and nothing else of a project that may be shared in part. */
+interface MeasureResult extends Result {
+  readonly kind: 'measure';
+  readonly rooms: readonly Pick<Room, 'name' | 'text' | 'notes'>[];
+}
+
+function replyOf(context: Context, room: Room | undefined, told: Parameters<typeof projectReply>[1]): Reply {
+  const rooms = room ? [{ name: room.name, text: room.text, notes: room.notes }] : [];
+  const data: MeasureResult = { kind: 'measure', rooms };
+  return { ...projectReply(context, told), data };
 }
 
 /** The problem with a length, its fix the whole line. */
