@@ -44,7 +44,8 @@ export function answer(invocation: Invocation, commands: readonly Command[], por
 async function* answered(invocation: Invocation, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
   const seen = new AskSeen(invocation.asker.platform, ports);
   try {
-    yield* seen.each(eachOnBehalfOf(accountKey(invocation.asker), outcomes(invocation, commands, ports, seen)));
+    const stream = outcomes(invocation, commands, ports, seen);
+    yield* seen.each(eachOnBehalfOf(accountKey(invocation.asker), stream, (ms) => seen.waited(ms)));
   } catch (cause) {
     const reference = faultReference();
     ports.fault(reference, cause);

@@ -14,6 +14,7 @@ export class AskSeen {
   #outcome: AskEnded['outcome'] = 'none';
   #first: number | undefined;
   #last = 0;
+  #wait = 0;
 
   constructor(platform: AskEnded['platform'], ports: Ports) {
     this.#platform = platform;
@@ -22,6 +23,11 @@ export class AskSeen {
 
   read(command: Command): void {
     this.#command = fullName(command);
+  }
+
+  /** Some of its work waited so many milliseconds for its turn. */
+  waited(milliseconds: number): void {
+    this.#wait += milliseconds;
   }
 
   /** An answer on its way out. */
@@ -44,6 +50,7 @@ export class AskSeen {
       outcome: this.#outcome,
       first: this.#first ?? 0,
       last: this.#last,
+      wait: this.#wait,
     });
   }
 }

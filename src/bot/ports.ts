@@ -39,6 +39,8 @@ export interface AskEnded {
   /** Milliseconds to the first and to the last answer. */
   readonly first: number;
   readonly last: number;
+  /** Milliseconds that its work waited for worker threads, in all. */
+  readonly wait: number;
 }
 
 /** What is kept: plain values, and shelves of records. */

@@ -48,6 +48,7 @@ export const FIELDS = {
   outcome: oneOf(OUTCOMES),
   first: number,
   ms: number,
+  wait: number,
   state: oneOf(STATES),
   part: oneOf(PARTS),
   where: oneOf(['store', 'http', 'slack', 'discord', 'server', 'process', 'start', 'limits']),

@@ -34,7 +34,7 @@ export function logTo({ level, secrets, output }: LogTerms): Log {
     return id === undefined ? {} : { request: id };
   };
   return {
-    asked: ({ platform, command, outcome, first, last }) => {
+    asked: ({ platform, command, outcome, first, last, wait }) => {
       const line: Line = {
         ...request(),
         platform,
@@ -42,6 +42,7 @@ export function logTo({ level, secrets, output }: LogTerms): Log {
         outcome,
         first: tenths(first),
         ms: tenths(last),
+        wait: tenths(wait),
       };
       log.info(allowedFields(line), 'ask');
     },

@@ -46,6 +46,12 @@ export function openMetrics(tasks: () => TaskFigures): Metrics {
     buckets: ASK_SECONDS,
     registers,
   });
+  const waits = new Histogram({
+    name: 'floorhand_ask_wait_seconds',
+    help: 'Seconds that the work of an ask waited for worker threads, where any of it needed one.',
+    buckets: ASK_SECONDS,
+    registers,
+  });
   const stored = new Histogram({
     name: 'floorhand_store_seconds',
     help: 'Seconds that the store took, by operation and how it ended.',
@@ -69,8 +75,9 @@ export function openMetrics(tasks: () => TaskFigures): Metrics {
     registers,
   );
   return {
-    asked({ platform, command = 'none', outcome, first: toFirst, last: toLast }) {
+    asked({ platform, command = 'none', outcome, first: toFirst, last: toLast, wait }) {
       asks.inc({ platform, command, outcome });
+      if (wait > 0) waits.observe(wait / 1000);
       if (outcome === 'none') return;
       first.observe({ platform }, toFirst / 1000);
       last.observe({ command }, toLast / 1000);

@@ -2,6 +2,7 @@
 
 import { RoundRobin } from './round-robin.ts';
 import { Unworked } from './unworked.ts';
+import { tellWait } from './whose.ts';
 
 export interface QueueTerms {
   /** Worked on at once. */
@@ -48,7 +49,9 @@ export class WorkQueue {
 
   /** Does work in its turn. Rejects with Unworked where too much waits, or it waited too long; else as the work does. */
   async run<T>(turn: Turn, work: () => Promise<T>): Promise<T> {
+    const asked = performance.now();
     await this.#place(turn);
+    tellWait(performance.now() - asked);
     try {
       return await work();
     } finally {

@@ -14,7 +14,14 @@ function logged(level: 'silent' | 'error' | 'warn' | 'info' | 'debug' = 'debug',
   const log = logTo({ level, secrets, output: { write: (line) => lines.push(line) } });
   return { log, lines, read: () => lines.map((line): Record<string, unknown> => JSON.parse(line)) };
 }
-const ask = { platform: 'slack', command: 'floor planks', outcome: 'reply', first: 12.345, last: 20 } as const;
+const ask = {
+  platform: 'slack',
+  command: 'floor planks',
+  outcome: 'reply',
+  first: 12.345,
+  last: 20,
+  wait: 3.21,
+} as const;
 
 describe('a fault', () => {
   const looksLikeAPlace = new Error(`it broke\n    at ${CANARY} (file:///tmp/kanari/x.js:1:2)\n    at kanari.js:1:1`);
@@ -110,6 +117,7 @@ describe('a line', () => {
       outcome: 'reply',
       first: 12.3,
       ms: 20,
+      wait: 3.2,
     });
   });
 

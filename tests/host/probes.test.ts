@@ -61,9 +61,9 @@ describe('figures', () => {
 
   it('count asks, the store, workers and routes, and name no path', async () => {
     const metrics = openMetrics(tasks);
-    metrics.asked({ platform: 'web', command: 'tape', outcome: 'reply', first: 5, last: 400 });
-    metrics.asked({ platform: 'discord', outcome: 'problem', first: 1, last: 1 });
-    metrics.asked({ platform: 'discord', command: 'tape', outcome: 'none', first: 0, last: 0 });
+    metrics.asked({ platform: 'web', command: 'tape', outcome: 'reply', first: 5, last: 400, wait: 20 });
+    metrics.asked({ platform: 'discord', outcome: 'problem', first: 1, last: 1, wait: 0 });
+    metrics.asked({ platform: 'discord', command: 'tape', outcome: 'none', first: 0, last: 0, wait: 0 });
     const kept = keptInMemory();
     const shelf = (): never => {
       throw new Error('none');
@@ -100,6 +100,8 @@ describe('figures', () => {
       'floorhand_http_seconds_count{route="/*",method="GET",status="404"} 1',
       'floorhand_http_seconds_count{route="/*",method="OTHER",status="404"} 1',
       'floorhand_tasks_waiting 2',
+      'floorhand_ask_wait_seconds_sum 0.02',
+      'floorhand_ask_wait_seconds_count 1',
       'floorhand_workers_replaced 3',
     ])
       expect(text.split('\n')).toContain(line);
