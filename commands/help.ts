@@ -17,7 +17,7 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: 'help', headline: '42 commands; type “help planks” for one of them.' },
+    { ask: 'help', headline: '43 commands; type “help planks” for one of them.' },
     { ask: 'help planks', headline: 'floor planks: Cartons of plank for your rooms, and a laying guide row by row.' },
   ],
   run: ({ command: asked }, { commands: all, assumed }) => {

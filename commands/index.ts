@@ -18,6 +18,7 @@ import archiveProject from './project/archive.ts';
 import copyProject from './project/copy.ts';
 import deleteProject from './project/delete.ts';
 import found from './project/found.ts';
+import handoff from './project/handoff.ts';
 import keepAnswer from './project/keep.ts';
 import link from './project/link.ts';
 import listProjects from './project/list.ts';
@@ -68,6 +69,7 @@ export const commands: readonly Command[] = [
   pick,
   showProject,
   sheets,
+  handoff,
   keepAnswer,
   shopping,
   progress,

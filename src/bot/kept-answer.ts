@@ -4,6 +4,7 @@ import { randomBytes } from 'node:crypto';
 import { promisify } from 'node:util';
 import { gunzip, gzip } from 'node:zlib';
 import type { Reply } from '../reply/reply.ts';
+import { FILES } from '../words/job-sheet.ts';
 import { AtHand } from './at-hand.ts';
 import type { Kept } from './ports.ts';
 
@@ -42,11 +43,19 @@ export function mintId(): string {
 
 /** Keeps an answer, in place of an earlier one of the same ask. Throws Outage. */
 export async function keepAnswer(kept: Kept, id: string, told: KeptAnswer): Promise<void> {
-  const answer = withoutOnce(told);
+  const answer = withoutFiles(withoutOnce(told));
   const json = JSON.stringify(answer);
   const value = json.length < WORTH_PACKING ? json : (await pack(json)).toString('base64');
   atHand.set(id, value, answer);
   await Promise.all([kept.set(`answer:${id}`, value, KEPT_FOR), list(kept, id, answer.by)]);
+}
+
+/** What files are made of is large, and they went out with the answer: what is kept of it tells so. */
+function withoutFiles(answer: KeptAnswer): KeptAnswer {
+  const { files = [], data, ...reply } = answer.reply;
+  if (files.length === 0) return answer;
+  const gone = { kind: 'text', text: FILES.gone } as const;
+  return { ...answer, reply: { ...reply, blocks: [...reply.blocks, gone], data: { kind: data.kind } } };
 }
 
 /** The answer without what is told once: whoever looks at the store, or has it shown again, does not find it. */

@@ -1,6 +1,6 @@
 /** How far an ask goes where its asker was given a part of a project: what answers, from what, and what is said instead. The one place. */
 
-import { covers, isPart, SHEETS, shownBy } from '../project/share-scope.ts';
+import { covers, gathers, isPart, shownBy } from '../project/share-scope.ts';
 import type { Problem } from '../reply/problem.ts';
 import { linkLeadsNowhere, notShared, ownersOnly } from '../words/share.ts';
 import { type Command, fullName } from './command.ts';
@@ -14,7 +14,7 @@ const OWN = ['list', 'new', 'use', 'show', 'settings', 'link', 'mydata', 'share'
 const BESIDE = ['project log', 'project undo'];
 
 /** All that a page asks for whoever holds a link. */
-const GUESTS = [SHEETS, 'project shopping', 'project progress', 'project measure', ...BESIDE];
+const GUESTS = ['project sheets', 'project shopping', 'project progress', 'project measure', ...BESIDE];
 
 /** What an ask is answered from; or the problem where it goes beyond what was shared. Throws Outage. */
 export async function scopeOf(
@@ -31,7 +31,7 @@ export async function scopeOf(
     isPart(share) ? notShared(line, project.name, share, shownBy(share)) : ownersOnly(line, shownBy(share));
   if (desk.guest && !(GUESTS.includes(name) && (covered || BESIDE.includes(name)))) return { problem: beyond() };
   if (covered) {
-    desk.cover(name === SHEETS);
+    desk.cover(gathers(name));
     // What the command asks for in its turn is answered from the same.
     return { held: { ...held, ...shared, project: await desk.inUse(), share: undefined } };
   }

@@ -6,6 +6,8 @@ import type { Command } from '../bot/command.ts';
 import type { Asker, Invocation } from '../bot/invocation.ts';
 import type { Kept, Ports } from '../bot/ports.ts';
 import type { Drawing } from '../reply/drawing.ts';
+import type { FileForm } from '../reply/file.ts';
+import type { Result } from '../reply/reply.ts';
 import type { Keeping } from './keeping.ts';
 import type { Looks } from './looks.ts';
 import type { Wire } from './wire.ts';
@@ -30,6 +32,8 @@ export interface Desk {
   readonly fault: Ports['fault'];
   readonly wire: Wire;
   toPng(drawing: Drawing): Promise<Buffer>;
+  /** Makes a file of an answer's data; without it answers say that there is none. */
+  makeFile?(data: Result, as: FileForm): Promise<Buffer>;
   wait(milliseconds: number): Wait;
   /** What may be typed for an option, the likeliest first. */
   suggest(asker: Asker, command: Command, option: string, typed: string): Promise<readonly string[]>;

@@ -20,5 +20,11 @@ export function tellUnlessOutage(desk: Pick<Desk, 'fault'>, cause: unknown): voi
 
 /** What making the pictures of an answer needs. */
 export function drawnFor(desk: Desk, { fileBytes }: Came): Drawn {
-  return { toPng: (drawing) => desk.toPng(drawing), fault: (cause) => tellFault(desk, cause), fileBytes };
+  const { makeFile } = desk;
+  return {
+    toPng: (drawing) => desk.toPng(drawing),
+    ...(makeFile && { makeFile }),
+    fault: (cause) => tellFault(desk, cause),
+    fileBytes,
+  };
 }

@@ -6,7 +6,10 @@ import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-typ
 import type { Answer } from '../bot/answer.ts';
 import { Unworked } from '../queue/unworked.ts';
 import type { Drawing } from '../reply/drawing.ts';
+import { type FileForm, MEDIA_TYPES } from '../reply/file.ts';
+import type { Result } from '../reply/reply.ts';
 import { CHAT } from '../words/chat.ts';
+import { FILES } from '../words/job-sheet.ts';
 import type { Row } from './buttons.ts';
 import { escaped } from './escape.ts';
 import { REQUEST_BYTES } from './limits.ts';
@@ -16,6 +19,8 @@ import type { Outgoing } from './wire.ts';
 /** What making pictures needs. */
 export interface Drawn {
   toPng(drawing: Drawing): Promise<Buffer>;
+  /** Makes a file of an answer's data; without it the answer says that there is none. */
+  makeFile?(data: Result, as: FileForm): Promise<Buffer>;
   /** Tells of a picture that could not be drawn; the answer goes out without it. */
   fault(cause: unknown): void;
   /** Bytes of one file. */
@@ -86,14 +91,16 @@ async function outgoingOne({ components, files }: Message, rows: readonly Row[],
   };
 }
 
-async function madeOf(file: OutFile, { toPng, fault, fileBytes }: Drawn): Promise<Made> {
+async function madeOf(file: OutFile, { toPng, makeFile, fault, fileBytes }: Drawn): Promise<Made> {
   if ('text' in file) return fitting(file, Buffer.from(file.text), fileBytes);
+  const lost = 'drawing' in file ? CHAT.notDrawn(file.title) : FILES.notMade(file.title);
   try {
-    return fitting(file, await toPng(file.drawing), fileBytes);
+    const data = 'drawing' in file ? await toPng(file.drawing) : await makeFile?.(file.of.data, file.of.as);
+    return data ? fitting(file, data, fileBytes) : { file, lost };
   } catch (cause) {
     // Too many pictures at once are no fault: the figures stand, and pressing once more draws them.
     if (!(cause instanceof Unworked)) fault(cause);
-    return { file, lost: CHAT.notDrawn(file.title) };
+    return { file, lost };
   }
 }
 
@@ -121,5 +128,7 @@ function withoutLost(
 
 function typeOf(name: string): string {
   if (name.endsWith('.png')) return 'image/png';
+  if (name.endsWith('.pdf')) return MEDIA_TYPES.pdf;
+  if (name.endsWith('.json')) return MEDIA_TYPES.json;
   return name.endsWith('.csv') ? 'text/csv; charset=utf-8' : 'text/plain; charset=utf-8';
 }

@@ -2,11 +2,19 @@
 
 import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
 import type { Drawing } from '../reply/drawing.ts';
+import type { FileForm } from '../reply/file.ts';
+import type { Result } from '../reply/reply.ts';
 import { label } from './escape.ts';
 import { ALT_TEXT, MESSAGE_BYTES, MESSAGE_FILES, MESSAGE_TEXT } from './limits.ts';
 
-/** A file of a message: a drawing, rasterised when it is sent, or text. */
+/** A file of a message: a drawing, rasterised when it is sent, or one made of the answer's data then, or text. */
 export type OutFile =
+  | {
+      readonly name: string;
+      readonly title: string;
+      readonly alt: string;
+      readonly of: { readonly data: Result; readonly as: FileForm };
+    }
   | { readonly name: string; readonly title: string; readonly alt: string; readonly drawing: Drawing }
   | { readonly name: string; readonly text: string };
 

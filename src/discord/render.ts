@@ -9,7 +9,7 @@ import type { Refusal } from '../reply/problem.ts';
 import type { Block, Reply } from '../reply/reply.ts';
 import { sayFault } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
-import { code, escaped } from './escape.ts';
+import { code, escaped, label } from './escape.ts';
 import { ALT_TEXT, ANSWER_MESSAGES, MESSAGE_COMPONENTS, MESSAGE_FILES } from './limits.ts';
 import { describes, type Message, type OutFile, packed, type Section } from './page.ts';
 import { assumedSection, blockSections, cautionSection, lines, sourceSection } from './section.ts';
@@ -65,8 +65,14 @@ function renderReply(reply: Reply): readonly Message[] {
       .map((said) => lines([escaped(said)])),
     ...cautionSection(reply.cautions),
   ]);
-  if (pages.length <= ANSWER_MESSAGES) return pages;
-  return essential(reply, filesOf(reply, reply.blocks));
+  const made = madeFiles(reply);
+  if (pages.length <= ANSWER_MESSAGES) return attached(pages, made);
+  return essential(reply, [...made, ...filesOf(reply, reply.blocks)]);
+}
+
+/** The files that the answer itself comes with. */
+function madeFiles({ files = [], data }: Reply): readonly OutFile[] {
+  return files.map(({ name, title, alt, as }) => ({ name, title, alt: label(alt, ALT_TEXT), of: { data, as } }));
 }
 
 /** What must be read, and the whole in a file: headline and cautions, and the first pictures. */

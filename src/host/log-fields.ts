@@ -16,7 +16,7 @@ const STATES = [
 ] as const;
 const METHODS = ['GET', 'HEAD', 'POST', 'OTHER'];
 /** What is closed at the end. */
-const PARTS = ['http', 'metrics', 'discord', 'slack', 'later', 'store', 'workers', 'pictures', 'all'] as const;
+const PARTS = ['http', 'metrics', 'discord', 'slack', 'later', 'store', 'workers', 'pictures', 'files', 'all'] as const;
 
 export type State = (typeof STATES)[number];
 export type Part = (typeof PARTS)[number];

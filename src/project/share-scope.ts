@@ -17,8 +17,13 @@ interface Scope {
   readonly touches: readonly (keyof Content)[];
 }
 
-/** Gathers what was shared, whatever it is. */
-export const SHEETS = 'project sheets';
+/** They gather what was shared, whatever it is, and keep to it themselves. */
+const GATHERS = ['project sheets', 'project handoff'];
+
+/** Whether a command gathers what was shared out of the whole. */
+export function gathers(command: string): boolean {
+  return GATHERS.includes(command);
+}
 
 const SCOPES: Readonly<Record<Exclude<Shared, 'project'>, Scope>> = {
   shopping: { commands: ['project shopping'], touches: ['shopping', 'log'] },
@@ -41,7 +46,7 @@ const OWNERS = ['project spend'];
 export function covers({ what }: Share, command: string): boolean {
   if (what === 'project') return !OWNERS.includes(command);
   const { commands, touches } = SCOPES[what];
-  return command === SHEETS || commands.includes(command) || (command === MEASURE && touches.includes('measures'));
+  return gathers(command) || commands.includes(command) || (command === MEASURE && touches.includes('measures'));
 }
 
 /** The commands that show what was shared, the plainest first. */

@@ -47,7 +47,7 @@ export function csvText(head: readonly string[], rows: readonly (readonly Cell[]
 function shoppingRows({ reply }: JobSheet, measured: Measured): readonly (readonly Cell[])[] {
   if (!isShopping(reply.data)) return [];
   return reply.data.lines.map(({ label, stage, unit, amount, count, bought, left, back }) => {
-    const { unit: said, of } = unit === 'count' ? { unit: '', of: (one: number) => one } : measured[unit];
+    const { unit: said, of } = measured[unit];
     // What is sold in packages is left in packages, else in its own measure.
     const [packages, rest] = count === undefined ? [undefined, of(left)] : [left, undefined];
     return [label, stage, of(amount), said, count, of(bought), packages, rest, back];

@@ -8,7 +8,7 @@ interface Unit {
   readonly of: (exact: number) => number;
 }
 
-export type Measured = Readonly<Record<Exclude<NeedUnit, 'count'>, Unit>>;
+export type Measured = Readonly<Record<NeedUnit, Unit>>;
 
 /** An inch is 8128 ticks, a millimetre 320. */
 const INCH = 8128;
@@ -17,7 +17,11 @@ const MILLIMETRE = 320;
 const QUART = 0.946352946;
 const POUND = 0.45359237;
 
+/** Parts of a bag or a tube are kept to a thousandth. */
+const COUNT = unit('', 1, 3);
+
 const IMPERIAL: Measured = {
+  count: COUNT,
   length: unit('in', INCH, 4),
   area: unit('sq ft', (12 * INCH) ** 2, 2),
   volume: unit('qt', QUART, 3),
@@ -25,6 +29,7 @@ const IMPERIAL: Measured = {
 };
 
 const METRIC: Measured = {
+  count: COUNT,
   length: unit('mm', MILLIMETRE, 1),
   area: unit('m²', (1000 * MILLIMETRE) ** 2, 3),
   volume: unit('L', 1, 3),

@@ -6,6 +6,8 @@ import type { Command } from '../bot/command.ts';
 import type { Asker, Invocation } from '../bot/invocation.ts';
 import type { Kept } from '../bot/ports.ts';
 import type { Drawing } from '../reply/drawing.ts';
+import type { FileForm } from '../reply/file.ts';
+import type { Result } from '../reply/reply.ts';
 
 export interface SlackPorts {
   readonly answer: (invocation: Invocation) => AsyncIterable<Answer>;
@@ -26,6 +28,8 @@ export interface SlackPorts {
   holds(asker: Asker): Promise<boolean>;
   fault(reference: string, cause: unknown): void;
   toPng(drawing: Drawing): Promise<Buffer>;
+  /** Makes a file of an answer's data; without it the answer says that there is none. */
+  makeFile?(data: Result, as: FileForm): Promise<Buffer>;
   /** Resolves when a better answer has been waited for long enough, and the first one is to be shown. */
   patience(): Promise<void>;
   /** Lets time go by: Slack needs a moment before a file just uploaded can be shown. */

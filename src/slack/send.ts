@@ -9,6 +9,7 @@ import type { Reply } from '../reply/reply.ts';
 import { SAMPLE_ASK } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';
+import { sendMade } from './made.ts';
 import { type Send, sendEach, toAskerPictured, toChannelPictured, type Way } from './pictured.ts';
 import { picturesOf } from './pictures.ts';
 import type { Party, SlackPorts } from './ports.ts';
@@ -84,6 +85,7 @@ async function sendReply(
       ? await toChannelPictured(out, way)
       : await toAskerPictured(out, before, way);
   if (!posted) await post.toAsker(note(SLACK.notShown));
+  await sendMade(reply, post, party, ports);
   return posted;
 }
 

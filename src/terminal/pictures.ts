@@ -23,19 +23,20 @@ export async function savePictures(drawings: readonly Drawing[], folder: string)
   const paths: string[] = [];
   // One after the other: each is large, and two of one title must not meet.
   for (const drawing of drawings)
-    paths.push(await save(await toPng(drawing), fileStem(drawing.title) || DRAWING.file, folder));
+    paths.push(await save(await toPng(drawing), fileStem(drawing.title) || DRAWING.file, 'png', folder));
   return paths;
 }
 
-async function save(png: Buffer, name: string, folder: string): Promise<string> {
+/** Saves bytes under a name that no other file has. */
+export async function save(bytes: Buffer, stem: string, ending: string, folder: string): Promise<string> {
   for (let number = 1; ; number++) {
-    const path = join(folder, `${name}${number === 1 ? '' : `-${number}`}.png`);
+    const path = join(folder, `${stem}${number === 1 ? '' : `-${number}`}.${ending}`);
     try {
-      await writeFile(path, png, { flag: 'wx' });
+      await writeFile(path, bytes, { flag: 'wx' });
       return path;
     } catch (cause) {
       if (!(cause instanceof Error && 'code' in cause && cause.code === 'EEXIST')) throw cause;
     }
-    if (png.equals(await readFile(path))) return path;
+    if (bytes.equals(await readFile(path))) return path;
   }
 }

@@ -6,6 +6,7 @@ import type { Answer } from '../bot/answer.ts';
 import type { Command } from '../bot/command.ts';
 import type { Asker, Invocation } from '../bot/invocation.ts';
 import { TERMINAL } from '../words/terminal.ts';
+import type { FilesTo } from './files.ts';
 import { keepHistory, readHistory } from './history.ts';
 import { type ExitCode, worst } from './json.ts';
 import { HISTORY } from './limits.ts';
@@ -30,12 +31,14 @@ export interface Session {
   readonly history: string;
   /** Folder for the pictures of answers; none are saved without one. */
   readonly pictures?: string | undefined;
+  /** Where the files of answers go. */
+  readonly files?: FilesTo;
 }
 
 /** Answers one line. */
 export function ask(text: string, session: Session, json: boolean): Promise<ExitCode> {
-  const { answer, habits, output, pictures } = session;
-  return send(answer({ asker: ASKER, habits, text }), { output, json, pictures });
+  const { answer, habits, output, pictures, files } = session;
+  return send(answer({ asker: ASKER, habits, text }), { output, json, pictures, files });
 }
 
 /** Answers every line of the input that is not empty, in order; the exit code is the worst. Undefined when there was none. */

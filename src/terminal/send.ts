@@ -3,6 +3,7 @@
 import type { Writable } from 'node:stream';
 import type { Answer } from '../bot/answer.ts';
 import { DRAWING } from '../words/drawing.ts';
+import { type FilesTo, savedFiles } from './files.ts';
 import { type ExitCode, toJson } from './json.ts';
 import { COLUMNS } from './limits.ts';
 import { drawingsOf, savePictures } from './pictures.ts';
@@ -14,11 +15,13 @@ export interface Screen {
   readonly json: boolean;
   /** Folder for the answer's pictures; without one, and for a program, none are saved. */
   readonly pictures?: string | undefined;
+  /** Where the files of an answer go; a program makes its own of the data. */
+  readonly files?: FilesTo | undefined;
 }
 
 /** Writes the last of the answers (a terminal is not edited in place) and gives its exit code. */
 export async function send(answers: AsyncIterable<Answer>, screen: Screen): Promise<ExitCode> {
-  const { output, json, pictures } = screen;
+  const { output, json, pictures, files } = screen;
   let last: Answer | undefined;
   for await (const answer of answers) last = answer;
   if (!last) throw new Error('an ask without an answer');
@@ -28,6 +31,7 @@ export async function send(answers: AsyncIterable<Answer>, screen: Screen): Prom
     : render(last, { width: Math.max(20, (output.columns || COLUMNS) - 1), colour: output.isTTY === true });
   await written(`${text}\n`, screen);
   if (!json && pictures) await written(await savedLines(last, pictures), screen);
+  if (!json && files) for (const line of await savedFiles(last, files)) await written(`${line}\n`, screen);
   return told.code;
 }
 

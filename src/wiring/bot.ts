@@ -11,6 +11,7 @@ import type { Metrics } from '../host/metrics.ts';
 import { listen, type Route, routed } from '../host/server.ts';
 import type { Environment } from '../host/told-settings.ts';
 import { watchedStore } from '../host/watched-store.ts';
+import { closeFiles } from '../sheet/make.ts';
 import { boundTasks, closeWorkers } from '../solve/pool.ts';
 import { type OpenStore, openStore } from '../store/store.ts';
 import { startChats } from './chats.ts';
@@ -65,6 +66,7 @@ async function start(config: Config, environment: Environment, { log, ending }: 
   ending.add('keeps', 'store', () => store.close());
   ending.add('keeps', 'workers', closeWorkers);
   ending.add('keeps', 'pictures', closePictures);
+  ending.add('keeps', 'files', closeFiles);
   await lookAt(store, config.store === '', log);
   await warm(config, log);
   const { later, done } = lateWork();

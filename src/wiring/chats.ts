@@ -12,6 +12,7 @@ import { toPng } from '../draw/png.ts';
 import type { Config } from '../host/config.ts';
 import type { Ending } from '../host/ending.ts';
 import type { Route } from '../host/server.ts';
+import { makeFile } from '../sheet/make.ts';
 import { slackIsTold } from '../slack/told.ts';
 import type { OpenStore } from '../store/store.ts';
 
@@ -44,6 +45,7 @@ export async function startChats(
     kept: ports.store.kept,
     fault: ports.fault,
     toPng,
+    makeFile,
   };
   const routes: Route[] = [];
   const connected: (readonly [string, () => boolean])[] = [];

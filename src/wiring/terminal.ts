@@ -10,6 +10,7 @@ import { dataFolder } from '../host/data-folder.ts';
 import { faultsTo } from '../host/faults.ts';
 import type { Environment } from '../host/told-settings.ts';
 import { withoutSecrets } from '../host/without-secrets.ts';
+import { closeFiles, makeFile } from '../sheet/make.ts';
 import { closeWorkers } from '../solve/pool.ts';
 import { openStore } from '../store/store.ts';
 import { DEMO_ASKS, WORKED_ASK } from '../terminal/demo.ts';
@@ -40,6 +41,8 @@ export async function runTerminal(
     output: process.stdout,
     history,
     pictures,
+    // A file is only made where it is asked for: it goes where the asker is, if nowhere else.
+    files: { folder: pictures ?? process.cwd(), makeFile },
     suggest: (asker, command, option, typed) => suggest(asker, { command, option, commands, habits }, typed, ports),
   };
   try {
@@ -63,6 +66,7 @@ export async function runTerminal(
     await store.close();
     await closeWorkers();
     await closePictures();
+    await closeFiles();
   }
 }
 

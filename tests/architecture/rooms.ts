@@ -35,7 +35,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     packages: ['keyv', 'lmdb', 'pg', '@keyv/postgres', '@keyv/redis', 'rate-limiter-flexible', 'node:*'],
   },
   sheet: {
-    rooms: ['queue', 'reply', 'words', 'draw', 'src/bot/sheet.ts', 'src/measure/zone.ts'],
+    rooms: ['queue', 'reply', 'words', 'draw', 'src/bot/sheet.ts', 'src/bot/handed-files.ts', 'src/measure/zone.ts'],
     packages: ['pdfkit', 'csv-stringify', 'piscina', 'node:*'],
   },
   discord: {

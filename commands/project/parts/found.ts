@@ -119,6 +119,23 @@ async function replyOf(said: string, project: Project, context: Context): Promis
   };
 }
 
+/** What was found, place by place, and who to call where it is not for the asker to do. */
+export async function findingsOf(
+  project: Project,
+  context: Context,
+): Promise<{
+  readonly told: readonly string[];
+  readonly calls: readonly string[];
+  readonly cautions: readonly Caution[];
+}> {
+  const all: readonly Told[] = [...toldFindings(project, context), ...(await keptFindings(project, context))];
+  const calls = all.flatMap(({ call, room }) =>
+    call ? [FOUND.call(room ?? FOUND.elsewhere, call.why, call.who)] : [],
+  );
+  const told = all.map(({ room, text }) => (room === undefined ? text : `${room}: ${text}`).replace(/\.$/, ''));
+  return { told, calls: [...new Set(calls)], cautions: cautionsOf(all) };
+}
+
 /** What was told, each with its area, and who to call where it is not safe or too much mould. */
 function toldFindings({ found, rooms }: Project, context: Context): readonly Told[] {
   const zone = hostZone();

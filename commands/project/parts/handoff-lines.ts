@@ -1,0 +1,117 @@
+/** What a summary tells of a project: lines of a label and its items, the gravest and the plainest first. */
+
+import type { Context } from '../../../src/bot/command.ts';
+import { doubleArea } from '../../../src/core/geometry.ts';
+import { ticks } from '../../../src/core/length.ts';
+import { readRooms } from '../../../src/measure/room.ts';
+import { roomTold } from '../../../src/measure/room-apart.ts';
+import { sayArea } from '../../../src/measure/say.ts';
+import { sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import { hostZone, sayMoment } from '../../../src/measure/zone.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { inScope } from '../../../src/project/room.ts';
+import type { Caution } from '../../../src/reply/caution.ts';
+import type { Reply } from '../../../src/reply/reply.ts';
+import { HANDOFF, SHORT_CAUTIONS } from '../../../src/words/handoff.ts';
+import { STAGE_IN } from '../../../src/words/progress.ts';
+import { trimHeadline } from '../../../src/words/trim.ts';
+import type { GuidesResult } from '../../floor/parts/guides.ts';
+import type { TrimResult } from '../../trim/parts/result.ts';
+import { findingsOf } from './found.ts';
+import { progressReply } from './progress.ts';
+import { roomsProgress } from './progress-say.ts';
+import { asksOf, type Here, replyOr } from './sheet-asks.ts';
+import { listAsks } from './shopping-asks.ts';
+
+/** A line of the summary. `never`: it is not left out, whatever the length; the others go from the last on. */
+export interface HandoffLine {
+  readonly label: string;
+  readonly items: readonly string[];
+  readonly never?: true;
+}
+
+/** Every line that has something to tell, in the order read. */
+export async function handoffLines(here: Here): Promise<readonly HandoffLine[]> {
+  const { labels } = HANDOFF;
+  const { project, context } = here;
+  const found = await findingsOf(project, context);
+  const tearout = await repliesTo(here, 'prep tearout');
+  const floors = await repliesTo(here, 'floor planks', 'floor guides');
+  const trims = [...(await repliesTo(here, 'trim list')), ...(await repliesTo(here, 'trim edges'))];
+  const cautions = [...found.cautions, ...[...tearout, ...floors, ...trims].flatMap((reply) => reply.cautions)];
+  const lines: readonly HandoffLine[] = [
+    { label: labels.call, items: found.calls, never: true },
+    { label: labels.care, items: [...new Set(cautions.map(sayShort))], never: true },
+    { label: labels.rooms, items: roomItems(project, context), never: true },
+    { label: labels.floor, items: floors.map((reply) => floorItem(reply, context)) },
+    { label: labels.found, items: found.told },
+    { label: labels.stage, items: [progressReply(project, [], undefined, context).headline.replace(/\.$/, '')] },
+    { label: labels.waits, items: waitItems(project, context) },
+    { label: labels.tearout, items: tearout.map(({ headline }) => headline.replace(/\.$/, '')) },
+    { label: labels.trim, items: trims.map((reply) => trimItem(reply, context)) },
+    { label: labels.open, items: listAsks(project, context.commands, context.habits).untold.map(({ what }) => what) },
+    { label: labels.rows, items: floors.flatMap(rowItems) },
+  ];
+  return lines.filter(({ items }) => items.length > 0);
+}
+
+/** The gravest are told of first by the answers that they come from; a refusal is told as what it is. */
+function sayShort({ topic, text }: Caution): string {
+  return SHORT_CAUTIONS[topic] ?? text;
+}
+
+async function repliesTo(here: Here, name: string, as = name): Promise<readonly Reply[]> {
+  const replies: Reply[] = [];
+  for (const line of asksOf(here, name)) {
+    const { outcome } = await here.ask(line.replace(name, as));
+    const reply = replyOr(outcome, line, here.missing);
+    if (reply) replies.push(reply);
+  }
+  return replies;
+}
+
+function roomItems({ rooms }: Project, { habits }: Context): readonly string[] {
+  const reading = { option: 'room', habits, note: () => undefined };
+  const areas = inScope(rooms).map((room) => {
+    const read = readRooms(roomTold(room), reading);
+    const told = read.ok ? read.value.rooms : [];
+    return { name: room.name, square: told.reduce((sum, { outline }) => sum + doubleArea(outline), 0n) / 2n };
+  });
+  const sum = areas.reduce((total, { square }) => total + square, 0n);
+  return [
+    ...(areas.length > 1 ? [HANDOFF.all(sayArea(sum, habits))] : []),
+    ...areas.map(({ name, square }) => HANDOFF.room(name, sayArea(square, habits))),
+  ];
+}
+
+function floorItem({ data }: Reply, { habits }: Context): string {
+  const { plank, rules, count } = (data as GuidesResult).floor;
+  const size = `${sayCut(ticks(plank.width), habits)} × ${sayCut(ticks(plank.length), habits)}`;
+  return HANDOFF.floor(size, rules.pattern.name, count.cartons ?? 0, plank.perCarton, count.planks ?? 0);
+}
+
+function rowItems({ data }: Reply): readonly string[] {
+  const { regions } = (data as GuidesResult).floor;
+  return regions.flatMap(({ name, rows }) => (rows.length > 0 ? [HANDOFF.rows(name, rows.length)] : []));
+}
+
+/** Sticks and pieces; what they cost is between the asker and the shop. */
+function trimItem({ data }: Reply, { habits }: Context): string {
+  const { stock, sticks, pieces } = data as TrimResult;
+  const bought = stock.flatMap(({ length, have }, i) => {
+    const count = sticks.filter((stick) => stick.stock === i).length;
+    return have === undefined && count > 0 ? [[count, sayLength(ticks(length), habits)] as const] : [];
+  });
+  return trimHeadline(bought, pieces.length, undefined).replace(/\.$/, '');
+}
+
+function waitItems(project: Project, context: Context): readonly string[] {
+  const zone = hostZone();
+  return roomsProgress(project, context.now()).flatMap(({ room, stages }) =>
+    stages.flatMap(({ stage, state, mark }) =>
+      state === 'waiting' && mark?.until !== undefined
+        ? [HANDOFF.wait(room, STAGE_IN[stage], sayMoment(mark.until, zone))]
+        : [],
+    ),
+  );
+}

@@ -1,0 +1,67 @@
+/** A project handed on: a summary for one message, or its sheets as files. */
+
+import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { filesOf } from '../../../src/bot/handed-files.ts';
+import { hostZone, sayDate } from '../../../src/measure/zone.ts';
+import { isPart } from '../../../src/project/share-scope.ts';
+import type { FileForm } from '../../../src/reply/file.ts';
+import type { Action, Reply, Result } from '../../../src/reply/reply.ts';
+import { HANDOFF } from '../../../src/words/handoff.ts';
+import { asksOnce } from './asked-once.ts';
+import { projectHere } from './at-desk.ts';
+import { fitted, itemsOf, textOf } from './handoff-fit.ts';
+import { handoffLines } from './handoff-lines.ts';
+import type { Wanted } from './sheet-asks.ts';
+import { gatherSheets } from './sheets.ts';
+import { sheetsReply } from './sheets-reply.ts';
+
+export interface HandoffAsk {
+  readonly as: 'text' | FileForm['form'];
+  readonly wanted: Wanted;
+  readonly paper?: 'letter' | 'a4';
+}
+
+/** Result data of kind `handoff`: the summary as plain text. */
+interface HandoffResult extends Result {
+  readonly kind: 'handoff';
+  readonly text: string;
+}
+
+const ACTIONS: readonly Action[] = [
+  { label: HANDOFF.actions.pdf, ask: 'project handoff as: pdf' },
+  { label: HANDOFF.actions.csv, ask: 'project handoff as: csv' },
+  { label: HANDOFF.actions.share, ask: 'project share' },
+];
+
+export async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  // Whoever was given a part gets that part, and no summary of the rest.
+  const part = isPart(await context.desk?.share());
+  const all = wanted.key === undefined && wanted.room === undefined;
+  if (as === 'text' && all && !part) {
+    const here = { project, wanted, context, missing: [], ask: await asksOnce(project, context) };
+    const title = HANDOFF.title(project.name, sayDate(context.now(), hostZone()));
+    const lines = fitted(title, await handoffLines(here));
+    const data: HandoffResult = { kind: 'handoff', text: textOf(title, lines) };
+    return {
+      headline: title,
+      blocks: [{ kind: 'facts', facts: lines.map((line) => ({ label: line.label, value: itemsOf(line) })) }],
+      assumed: context.assumed,
+      // They stand in the summary, which is to be sent on as it is.
+      cautions: [],
+      sources: [],
+      actions: ACTIONS,
+      audience: 'asker',
+      data,
+    };
+  }
+  const gathered = await gatherSheets(project, wanted, context);
+  const reply = sheetsReply(gathered, context);
+  return as === 'text' ? reply : withFiles(reply, filesOf(gathered.data, as, paper), project.name);
+}
+
+function withFiles(reply: Reply, files: NonNullable<Reply['files']>, project: string): Reply {
+  const headline = files.length > 0 ? HANDOFF.files(project, files.length) : HANDOFF.noFiles(project);
+  return { ...reply, headline, files };
+}
