@@ -3,6 +3,7 @@
 import { missing } from './own-server.ts';
 import { crashes, killed, manyEmbedded, manyProcesses, slowAndCut } from './scenarios.ts';
 import type { Outcome } from './tally.ts';
+import { tickInFolder, tickOnServer } from './together.ts';
 
 const words = process.argv.slice(2);
 const quick = words.includes('--quick');
@@ -16,10 +17,13 @@ const late = {
   delay: quick ? 300 : 2_000,
   cuts: quick ? 2 : 3,
 };
+// As many as a project keeps notes of.
+const ticking = { lines: quick ? 40 : 400, lanes: 4 };
 
 const runs: readonly (readonly [string, () => Promise<Outcome>])[] = [
   ['embedded: many changes at once', () => manyEmbedded(64)],
   [`embedded: killed ${quick ? 10 : 200} times`, () => killed(quick ? 10 : 200, Math.random)],
+  ['embedded: owner and two helpers tick at once', () => tickInFolder(ticking)],
   ...(['postgres', 'redis'] as const).flatMap((server) => {
     const lacking = missing(server);
     if (lacking.length > 0) {
@@ -29,6 +33,7 @@ const runs: readonly (readonly [string, () => Promise<Outcome>])[] = [
     const crashed = { times: quick ? 1 : 5, lanes: 8 };
     return [
       [`${server}: ${writers.processes} processes`, () => manyProcesses(server, writers)],
+      [`${server}: owner and two helpers tick in two processes`, () => tickOnServer(server, ticking)],
       [`${server}: slowed by ${late.delay} ms and cut`, () => slowAndCut(server, late)],
       [`${server}: crashed ${crashed.times} times under load`, () => crashes(server, crashed)],
     ] as const;

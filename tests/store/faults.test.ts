@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { missing } from '../../bench/faults/own-server.ts';
 import { crashes, killed, manyEmbedded, manyProcesses, slowAndCut } from '../../bench/faults/scenarios.ts';
 import { outcome } from '../../bench/faults/tally.ts';
+import { tickInFolder, tickOnServer } from '../../bench/faults/together.ts';
 
 const SOUND = { lost: 0, doubled: 0 };
 
@@ -32,6 +33,10 @@ describe('a data folder', () => {
     expect(await manyEmbedded(64)).toMatchObject({ ...SOUND, acknowledged: 64 });
   });
 
+  it('takes every tick of an owner and two helpers at once', async () => {
+    expect(await tickInFolder({ lines: 24, lanes: 4 })).toMatchObject({ ...SOUND, acknowledged: 72 });
+  });
+
   it('opens after its process was killed, with all that was acknowledged', async () => {
     const told = await killed(8, drawn());
     expect(told).toMatchObject(SOUND);
@@ -48,6 +53,11 @@ for (const server of ['postgres', 'redis'] as const) {
       it('takes changes of several processes', async () => {
         const told = await manyProcesses(server, { processes: 3, changes: 20, lanes: 2 });
         expect(told).toMatchObject({ ...SOUND, acknowledged: 60 });
+      });
+
+      it('takes every tick of an owner and two helpers in two processes', async () => {
+        const told = await tickOnServer(server, { lines: 24, lanes: 2 });
+        expect(told).toMatchObject({ ...SOUND, acknowledged: 72 });
       });
 
       it('that is slow and cut off while it works takes each change once', async () => {
