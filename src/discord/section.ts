@@ -2,7 +2,7 @@
 
 import { tableLines } from '../bot/sheet.ts';
 import type { Caution } from '../reply/caution.ts';
-import type { Block } from '../reply/reply.ts';
+import { ADDRESS, type Block } from '../reply/reply.ts';
 import type { Source } from '../reply/source.ts';
 import { CHAT } from '../words/chat.ts';
 import { saySource } from '../words/sources.ts';
@@ -18,7 +18,11 @@ export function blockSections(block: Block): readonly Section[] {
     case 'text':
       return [lines(['', escaped(block.text)])];
     case 'facts': {
-      const facts = block.facts.map(({ label, value }) => `**${escaped(label)}:** ${escaped(value)}`);
+      const facts = block.facts.map(
+        // In these marks an address opens, and is not looked at by Discord itself.
+        ({ label, value, opens }) =>
+          `**${escaped(label)}:** ${opens && ADDRESS.test(value) ? `<${value}>` : escaped(value)}`,
+      );
       return [lines([...(block.title === undefined ? [''] : titled(block.title)), ...facts])];
     }
     case 'table':

@@ -70,7 +70,8 @@ const ALWAYS = words(
   '(?:for )?(?:good|ever|always|no end|endless(?:ly)?)|forever|(?:un)?til (?:i|we) stop(?: it)?|until stopped',
 );
 const CLOCK = /\d ?[:.h] ?\d\d|\d ?(?:am|pm|a\.m|p\.m)|o'clock|noon|midnight|morning|evening|afternoon/;
-const NAMED = new RegExp(`(?<![${LETTER}\\d])(?:with|to|for|called|named|name|as)(?: ?:)? ?(?=\\S)(?<=[ :])`, 'g');
+const NAMED = new RegExp(`(?<![${LETTER}\\d])(?:called|named|name|as)(?: ?:)? ?(?=\\S)(?<=[ :])`, 'g');
+const WITH = new RegExp(`(?<![${LETTER}\\d])(?:with|to|for)(?: ?:)? ?(?=\\S)(?<=[ :])`, 'g');
 const FILLER = words(
   'share|sharing|shared|send|give|please|let|my|the|a|an|of|with|to|for|by|and|may|can|could|they|them|he|him|she|her|only|just|list|until|till|it|so|that|who|also',
 );
@@ -180,21 +181,27 @@ function roomIn(left: Left, rooms: readonly string[]): string | undefined {
     const source = plainSigns(name)
       .replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
       .replace(/\s+/g, '\\s+');
-    if (left.take(words(`(?:(?:of|for|in) )?(?:the |my )?${source}(?:'s)?(?: room)?`))) return name;
+    if (left.take(words(`(?:(?:of|for|in) )?(?:the |my )?${source}(?: room)?(?:'s)?`))) return name;
   }
   return undefined;
 }
 
-/** A name that is told behind “with”, “to” or “called”, up to the next mark. */
+/** A name that is told behind “named”, or else behind “with” or “to”, up to the next mark. */
 function labelIn(left: Left): string | undefined {
-  for (const found of left.plain.matchAll(NAMED)) {
-    const start = found.index + found[0].length;
-    const behind = left.text.slice(start);
+  const named = nameBehind(left, NAMED);
+  const withWhom = nameBehind(left, WITH);
+  return named ?? withWhom;
+}
+
+function nameBehind(left: Left, pattern: RegExp): string | undefined {
+  for (const found of left.plain.matchAll(pattern)) {
+    const behind = left.text.slice(found.index + found[0].length);
     const quoted = /^\s*["“'‘](?<name>[^"”'’]{1,80})["”'’]/.exec(behind);
-    const name = (quoted?.groups?.name ?? /^\s*[^,;]*/.exec(behind)?.[0] ?? '').replace(/\s+/g, ' ').trim();
-    const bare = name.replace(/[.!?]+$/, '').replace(/^(?:named |called |name )/i, '');
-    if (bare === '' || plainSigns(bare).replace(FILLER, '').trim() === '') continue;
-    left.cut(found.index, found[0].length + (quoted?.[0] ?? /^\s*[^,;]*/.exec(behind)?.[0] ?? '').length);
+    const whole = quoted?.[0] ?? /^\s*[^,;]*/.exec(behind)?.[0] ?? '';
+    const name = (quoted?.groups?.name ?? whole).replace(/\s+/g, ' ').trim();
+    const bare = name.replace(/[.!?]+$/, '');
+    if (plainSigns(bare).replace(FILLER, '').trim() === '') continue;
+    left.cut(found.index, found[0].length + whole.length);
     return bare;
   }
   return undefined;

@@ -19,9 +19,14 @@ export type Block =
   | { readonly kind: 'checklist'; readonly title: string; readonly items: readonly string[] }
   | { readonly kind: 'picture'; readonly drawing: Drawing };
 
+/** An address of our own, with nothing in it that any markup means. */
+export const ADDRESS = /^https?:\/\/[\w.:[\]-]{1,300}(?:\/[\w./-]{0,300})?$/;
+
 export interface Fact {
   readonly label: string;
   readonly value: string;
+  /** The value is an ADDRESS, to be opened by whoever presses it. */
+  readonly opens?: true;
 }
 
 /** A next ask, offered: `ask` is a line the text grammar reads. */

@@ -4,7 +4,7 @@ import { oneLine } from '../bot/sheet.ts';
 import type { Caution } from '../reply/caution.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import type { Problem } from '../reply/problem.ts';
-import type { Block } from '../reply/reply.ts';
+import { ADDRESS, type Block } from '../reply/reply.ts';
 import { CHAT } from '../words/chat.ts';
 import { IMAGE } from './limits.ts';
 import { cut, EMPTY, plainText, type SlackBlock, said, saidCode, saidLines } from './rich.ts';
@@ -18,7 +18,11 @@ export function blockBlocks(block: Block, file?: string): readonly SlackBlock[] 
     case 'facts':
       return saidLines(
         block.title,
-        block.facts.map(({ label, value }) => ({ label: `${label}:`, text: value })),
+        block.facts.map(({ label, value, opens }) => ({
+          label: `${label}:`,
+          text: value,
+          opens: opens === true && ADDRESS.test(value),
+        })),
       );
     case 'table':
       return saidTable(block);

@@ -10,6 +10,8 @@ export type SlackBlock = types.KnownBlock;
 export interface Line {
   readonly label?: string;
   readonly text: string;
+  /** The text is an address, to be opened. */
+  readonly opens?: boolean;
 }
 
 /** Longer labels and titles stand as text of their own. */
@@ -52,12 +54,12 @@ export function saidLines(title: string | undefined, lines: readonly Line[]): re
     elements = [];
     [size, count] = [0, 0];
   };
-  for (const { label = '', text } of whole) {
+  for (const { label = '', text, opens } of whole) {
     const length = label.length + text.length + 1;
     if (count === RICH.lines || size + length > RICH.characters) close();
     if (count > 0) elements.push(run('\n', false));
     if (label !== '') elements.push(run(label, true));
-    if (text !== '') elements.push(run(text, false));
+    if (text !== '') elements.push(opens ? { type: 'link', url: text } : run(text, false));
     size += length;
     count += 1;
   }
@@ -84,7 +86,8 @@ export function sizeOf(value: unknown): number {
 }
 
 /** A line on one line, and in several where it is longer than a block; an empty one is left out. */
-function wholeLines({ label = '', text }: Line): readonly Line[] {
+function wholeLines({ label = '', text, opens }: Line): readonly Line[] {
+  if (opens) return [{ label: `${oneLine(label)} `, text, opens }];
   const [whole, rest] = [oneLine(label), oneLine(text)];
   const name = whole.length > LONGEST_LABEL ? '' : whole;
   const lead = name === whole ? rest : `${whole} ${rest}`;

@@ -107,6 +107,11 @@ export const SHARE = {
   columns: ['No.', 'With', 'What', 'May', 'Until', 'Last'],
   stopped: (whos: readonly string[]) => `Stopped, at once: ${whos.join(', ')}.`,
   given: (project: string, what: string, end: string) => `Of “${project}” you were given ${what}, ${end}.`,
+  /** Shares of a project that was deleted. */
+  ended: (count: number) =>
+    count === 1
+      ? 'what was shared of it is stopped, and stays so if it is brought back'
+      : `all ${count} shares of it are stopped, and stay so if it is brought back`,
   left: (project: string) => `You left “${project}”.`,
   yousee: 'You see',
   youmay: 'You may',

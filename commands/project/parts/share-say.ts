@@ -44,7 +44,7 @@ export function givenReply(
   const link = token === undefined ? undefined : `${context.address ?? ''}/s/${token}`;
   const here = link !== undefined && /^https?:\/\/(?:127\.|localhost|\[::1\])/.test(link);
   const facts: readonly Fact[] = [
-    ...(link === undefined ? [] : [{ label: SHARE.link, value: link }]),
+    ...(link === undefined ? [] : [{ label: SHARE.link, value: link, opens: true as const }]),
     { label: SHARE.sees, value: SHARE.shows(what, SHARE.partShows[share.what]) },
     { label: SHARE.may, value: SHARE.mays[share.role] },
     { label: SHARE.ends, value: sayEnd(share) },

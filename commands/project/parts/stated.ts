@@ -6,6 +6,7 @@ import type { Project, ProjectState } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { Action } from '../../../src/reply/reply.ts';
 import { notAllowed, stateAlready } from '../../../src/words/project-problems.ts';
+import { SHARE } from '../../../src/words/share.ts';
 import { atDesk, doneOr, noneInUse, problem } from './at-desk.ts';
 import { countProblem, ONE_IN_USE, projectNamed } from './named.ts';
 import { projectReply } from './reply.ts';
@@ -50,7 +51,9 @@ export function stated(name: string, context: Context, stating: Stating): Promis
       if (stating.use) await desk.use(project.id);
       else if (inUse === project.id) await desk.use(undefined);
       const actions = stating.actions(project.name);
-      return projectReply(context, { headline: stating.headline(project.name), actions, project });
+      const ended = found.shares.length - project.shares.length;
+      const assumed = ended > 0 ? [SHARE.ended(ended)] : [];
+      return projectReply(context, { headline: stating.headline(project.name), actions, assumed, project });
     });
   });
 }
