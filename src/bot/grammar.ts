@@ -88,10 +88,10 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
   const [first, second] = [words?.[1] ?? '', words?.[2] ?? ''];
   for (const command of commands) {
     const named = fullName(command);
-    if (`${first} ${second}` === named) return { command, rest: text.slice(words?.[0].length ?? 0) };
+    if (`${first} ${second}` === named) return { command, rest: behindName(text, words?.[0].length ?? 0) };
   }
   const single = commands.find((command) => typedName(command) === first);
-  if (single) return { command: single, rest: text.slice(first.length) };
+  if (single) return { command: single, rest: behindName(text, first.length) };
   const options = (command: Command) => pairStart(Object.keys(command.options.shape)).exec(text);
   const owner = commands.find((command) => options(command)?.index === 0);
   if (owner) return { problem: commandMissing(text, typedName(owner)), sentence: true, owner };
@@ -105,6 +105,11 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
   const short = rest.split(/\s+/).length <= 2;
   const sentence = !short && !commands.some((command) => options(command));
   return { problem: unknownCommand(text, word, likely, rest, listed(commands).map(fullName)), sentence };
+}
+
+/** What is told to a command behind its name, which some write a colon after. */
+function behindName(text: string, length: number): string {
+  return text.slice(length).replace(/^\s*:/, '');
 }
 
 /** Takes the options of a known command apart. */

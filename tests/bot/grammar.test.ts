@@ -46,6 +46,12 @@ describe('pairs', () => {
     });
   });
 
+  it('may stand behind a colon after the command', () => {
+    expect(told('project new: Upstairs flat')).toEqual({ command: 'new', name: 'Upstairs flat' });
+    expect(told('Tape: 3 + 4')).toEqual({ command: 'tape', sum: '3 + 4' });
+    expect(told('planks: room: 12x14')).toEqual({ command: 'planks', room: '12x14' });
+  });
+
   it('need no comma or space between them', () => {
     expect(told('planks room:12x14 plank:6x48 , 10 per carton;gap:1/4')).toEqual({
       command: 'planks',
