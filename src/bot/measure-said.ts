@@ -12,7 +12,10 @@ const ASKED =
 const WITHDRAWN = /^(?:withdraw|cancel|never ?mind|forget|don't measure|no longer ask(?: for)?) (?=.*\bwall\b)/i;
 const LIST =
   /^(?:what(?:'s| is| do (?:i|we) (?:have|need))? (?:left |still )?to (?:be )?measured?|what needs (?:to be )?measur(?:ing|ed)|(?:show )?(?:the )?open (?:questions|measurements)|measurements)[.?!]?$/i;
-const TOLD = /\bwall\s*(?:no\.?\s*|#\s*)?\d{1,3}\b/i;
+const TOLD =
+  /\bwall\s*(?:no\.?\s*|number\s*|#\s*)?(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b/i;
+/** What else of a room is asked for by these words alone. */
+const THING = /^(?:(?:re)?measure|ask (?:for|about)) (?=.{3,60} (?:of|in) )/i;
 
 /** The line of `project measure` for a sentence; undefined for any other text. */
 export function measureSaid(
@@ -28,7 +31,8 @@ export function measureSaid(
   const names = [...rooms.map(({ name }) => name), ...measures.open.map(({ room }) => room)];
   const read = readMeasureSaid(said, names);
   if (WITHDRAWN.test(said)) return read.do === 'withdraw' ? `project measure ${said}` : undefined;
-  if (!TOLD.test(said)) return undefined;
+  if (!TOLD.test(said))
+    return THING.test(said) && read.do === 'ask' ? `project measure ${said.replace(/[?!.]+$/, '')}` : undefined;
   if (read.do === 'ask') return ASKED.test(said) ? `project measure ${said.replace(/[?!.]+$/, '')}` : undefined;
   // What stands in a wall is told with its place, and is no length of it.
   const place = /^(?:the |my )*(?:wall\b|.{1,60}\bwall\s*#?\d)/i.test(said) && read.do === 'tell';

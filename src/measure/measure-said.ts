@@ -1,5 +1,7 @@
 /** What is said of a length to be measured: asked for, told, or no longer wanted. */
 
+import { distance } from 'fastest-levenshtein';
+
 /** What it is a length of; the room as the project calls it, where one is named. */
 export interface SaidPlace {
   readonly room?: string;
@@ -17,17 +19,23 @@ export type MeasureSaid =
   | { readonly do: 'unread' };
 
 const WALL =
-  /\bwall\s*(?:no\.?\s*|number\s*|#\s*)?(?<wall>\d{1,3})\b(?!\s*(?:['"′″/.,]\d|['"′″]|ft\b|in\b|m\b|cm\b|mm\b))/i;
+  /\bwall\s*(?:no\.?\s*|number\s*|#\s*)?(?<wall>\d{1,3})\b(?!\s*(?:['"′″/.,]\d|['"′″]|(?:ft|cm|mm|m)\b|in\b(?!\s+\p{L})))/iu;
+const NUMBERS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+const IN_WORDS = new RegExp(`\\bwall (${NUMBERS.join('|')})\\b`, 'i');
 const FILLER =
-  /^(?:[\s,:=?–—-]+|(?:(?:of|in|at|on|the|my|our|is|are|was|to|be|for|about|exactly|now|measures|measured|how|long|wide|high|what|what's|length|please|room|ask|it|its|it's)\b(?:'s)?))+/i;
+  /^(?:[\s,:=?–—-]+|(?:(?:of|in|at|on|the|my|our|is|are|was|to|be|for|about|exactly|now|measures|measured|how|long|wide|high|what's|what|length|please|room|ask|it|its|it's)\b(?:'s)?))+/i;
 const ASKING =
-  /^(?:(?:please|can|could|will|would|someone|somebody|you|i|we|need|want|ask|for|know|tell|me|to|get|how|long|is|what|what's|which|measure|remeasure|again|check|the|length|of)\b[\s,:]*)+/i;
+  /^(?:(?:please|can|could|will|would|someone|somebody|you|i|we|need|want|ask|for|know|tell|me|to|get|how|long|is|what's|what|which|measure|remeasure|again|check|the|length|of)\b[\s,:]*)+/i;
 const WITHDRAW =
   /^(?:withdraw|cancel|drop|remove|forget|never ?mind|no longer ask(?: for)?|stop asking(?: for)?|don't (?:ask|measure))\b[\s:]*/i;
 
 /** Reads what is said, the rooms' names given. Never throws. */
 export function readMeasureSaid(text: string, rooms: readonly string[]): MeasureSaid {
-  const said = text.trim().replace(/[’‘]/g, "'").replace(/\s+/g, ' ');
+  const said = text
+    .trim()
+    .replace(/[’‘]/g, "'")
+    .replace(/\s+/g, ' ')
+    .replace(IN_WORDS, (_all, word: string) => `wall ${NUMBERS.indexOf(word.toLowerCase()) + 1}`);
   if (/^(?:|list|show|open|all|questions?|what(?: is|'s) (?:asked|open|to measure))[?.!]?$/i.test(said))
     return { do: 'list' };
   const gone = WITHDRAW.exec(said);
@@ -78,7 +86,19 @@ function roomIn(text: string, rooms: readonly string[]): { readonly room?: strin
     const behind = text.slice(at + name.length).replace(/^'s\b/, '');
     return { room, rest: `${text.slice(0, at).replace(/\b(?:of|in) (?:the |my )?$/i, '')} ${behind}` };
   }
-  return { rest: text };
+  return roomMistyped(text, rooms) ?? { rest: text };
+}
+
+/** A room of one longer word with one slip in it, where only one can be meant. */
+function roomMistyped(text: string, rooms: readonly string[]) {
+  const near = [...text.matchAll(/\p{L}{5,}/gu)].flatMap((word) =>
+    rooms.flatMap((room) => (distance(word[0].toLowerCase(), room.toLowerCase()) === 1 ? [{ room, word }] : [])),
+  );
+  const [only, ...more] = near;
+  if (!only || more.length > 0) return undefined;
+  const { index, 0: typed } = only.word;
+  const before = text.slice(0, index).replace(/\b(?:of|in) (?:the |my )?$/i, '');
+  return { room: only.room, rest: `${before} ${text.slice(index + typed.length).replace(/^'s\b/, '')}` };
 }
 
 /** Without the words round it. */

@@ -51,7 +51,8 @@ describe('a wall measured', () => {
     [`wall 3 of the bedroom: 11’ 6 1/4”`, `11' 6 1/4"`, `11' 6 1/4" x 12 ft`],
     [`project measure bedroom wall 3 138 in`, `11' 6"`, `11' 6" x 12 ft`],
     [`project measure the bedroom's wall #1 = 11'6`, `11' 6"`, `11' 6" x 12 ft`],
-    [`project measure wall 1 of bedrooom is 11'6"`, undefined, undefined],
+    [`project measure wall 1 of kitchen is 11'6"`, undefined, undefined],
+    [`project measure wall 1 of bedrooom is 11'6"`, `11' 6"`, `11' 6" x 12 ft`],
     [`project measure wall 2 of bedroom is 12.5 ft`, `12' 6"`, `11x 12' 6"`],
     [`project measure wall 4 of bedroom is 151`, `12' 7"`, `11x 12' 7"`],
   ])('reads “%s”', async (line, length, text) => {
@@ -65,6 +66,18 @@ describe('a wall measured', () => {
     const told = await say(line);
     expect(told.headline).toContain(`is now ${length}`);
     expect(roomsIn(told.data)[0]?.text).toBe(text);
+  });
+
+  it.each([
+    ['how long is wall 3 of the bedrom?', 'wall 3 of bedroom'],
+    ['how long is wall three of the bedroom', 'wall 3 of bedroom'],
+    ["what's the length of wall 2 in the hall?", 'wall 2 of hall'],
+    ['Can you measure wall #4 in the hall', 'wall 4 of hall'],
+    ['measure the ceiling height of the bedroom', 'ceiling height of bedroom'],
+  ])('is asked by “%s”', async (line, place) => {
+    const { say } = talk();
+    await say(START);
+    expect((await say(line)).headline).toContain(`Asked: ${place}`);
   });
 
   it('as it is kept changes nothing and is no longer asked', async () => {

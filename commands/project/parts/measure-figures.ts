@@ -54,7 +54,7 @@ export async function figuresOf(
     blocks:
       rows.length === 0 ? [] : [{ kind: 'table', title: MEASURE.figuresTitle, columns: MEASURE.figureColumns, rows }],
     notes: [
-      ...(rows.length === 0 ? [MEASURE.sameLists] : []),
+      ...(rows.length === 0 && now.length > 0 ? [MEASURE.sameLists] : []),
       ...(kept.length > old ? [MEASURE.keptAnew(kept.length - old)] : []),
       ...(old > 0 ? [MEASURE.keptOld(old)] : []),
     ],
