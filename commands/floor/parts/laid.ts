@@ -5,7 +5,7 @@ import { costOf, type Purchase, purchaseOf } from '../../../src/core/cost/carton
 import { directed, divided, largestOf, largestRoom } from '../../../src/core/floor/direction.ts';
 import type { Plan, Region } from '../../../src/core/floor/floor.ts';
 import { frameOf } from '../../../src/core/floor/frame.ts';
-import { groundOf } from '../../../src/core/floor/ground.ts';
+import { groundOf, isSlanted } from '../../../src/core/floor/ground.ts';
 import { inOrder, layingOrder } from '../../../src/core/floor/laying-order.ts';
 import type { Area } from '../../../src/core/floor/sliced.ts';
 import { doubleArea } from '../../../src/core/geometry.ts';
@@ -27,8 +27,12 @@ import { askedHome } from './home.ts';
 import type { Cost } from './result.ts';
 import { type AreasAsk, type PlanksAsk, rulesOf } from './rules.ts';
 
-/** Beyond this many planks an ask is refused: no home has them, and a slip of a unit has. */
-const MOST_PLANKS = 100_000;
+/**
+ * Beyond this many planks an ask is refused: no home has them, and a slip of a unit has. 5,000 m² of usual planks come to about
+ * as many, and are laid within a second or two; at a slant, each takes several times as long.
+ */
+const MOST_PLANKS = 25_000;
+const MOST_SLANTED = 6_000;
 
 /** A laid floor with what it takes to buy it. `said` is the cost in words. */
 export interface LaidFloor {
@@ -87,7 +91,9 @@ export function askedAreas(ask: AreasAsk, context: Context): AskedAreas | Proble
   if (apart.length > 0) return { problems: [directionDivided(typed, apart)] };
   const doubled = areas.reduce((sum, { region }) => sum + doubleArea(region.outline), 0n);
   const about = Math.round(Number(doubled) / 2 / plank.width / plank.length);
-  if (about > MOST_PLANKS) return { problems: [tooManyPlanks(about, MOST_PLANKS, '6 x 48 in, 10 per carton')] };
+  const slanted = areas.some(({ region, angle }) => isSlanted(region, angle));
+  const most = slanted ? MOST_SLANTED : MOST_PLANKS;
+  if (about > most) return { problems: [tooManyPlanks(about, most, '6 x 48 in, 10 per carton')] };
   const lost = areas.find(({ region, angle }) => groundOf(region, frameOf(region, angle), ask.gap).length === 0);
   if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(ask.gap, saying))] };
   return { areas, home, about };

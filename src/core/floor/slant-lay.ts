@@ -17,6 +17,9 @@ import { leastWall } from './wall-level.ts';
 /** Placings of the joint line that are cut out and counted, a region. */
 const KEPT = 6;
 
+/** Cut pieces of the rooms before that a room's placings are tried with: all of a usual floor's, and of a larger one those nearest in the laying. */
+const TRIED_WITH = 300;
+
 interface Slanted extends Pick<Layout, 'name' | 'levels' | 'line'> {
   readonly region: Region;
   readonly frame: Frame;
@@ -41,22 +44,23 @@ export function laySlanted(
   const square = BigInt(plank.length) * BigInt(plank.width);
   const area = Number((grounds.reduce((sum, ground) => sum + groundArea(ground), 0n) + square - 1n) / square);
   const scattered = rules.pattern.name === 'scattered' ? scatteredStarts(sliced, plank, rules, area) : [];
-  const done: Cut[][][][] = [];
+  const done: Cut[][][] = [];
   const layouts = sliced.map((part, i): Layout & Slanted => {
     let best: { way: SlantStarts; cuts: Cut[][]; score: readonly number[] } | undefined;
+    const before = done.flat(2).filter(({ part: place }) => place !== 'whole');
     for (const way of [...scattered.slice(i, i + 1), ...slantStarts(part.runs, plank, rules, KEPT)]) {
       const layout = { ...part, ...way };
       const cuts = cutsOf(part, way.starts, plank);
       const broken = brokenRules(layout, plank, rules);
       const hard = broken.filter(({ rule }) => rule !== 'pattern').length;
-      const planks = countPlanks([...done, [cuts]].flat(3), plank, rules.kerf);
+      const planks = countPlanks([...before.slice(-TRIED_WITH), ...cuts.flat()], plank, rules.kerf);
       const score = [hard, broken.length - hard, planks];
       if (!best || isLess(score, best.score)) best = { way, cuts, score };
     }
-    done.push([best?.cuts ?? []]);
+    done.push(best?.cuts ?? []);
     return { ...part, starts: best?.way.starts ?? [], patterned: best?.way.patterned };
   });
-  const { regions, planks, reused } = numbered(layouts, done.flat(), plank, rules.kerf);
+  const { regions, planks, reused } = numbered(layouts, done, plank, rules.kerf);
   return {
     plank,
     rules,
