@@ -32,13 +32,18 @@ export function inTurn<I extends { readonly asker: Asker }, T>(
   return async function* (invocation) {
     const who = accountKey(invocation.asker);
     const answers = answer(invocation)[Symbol.asyncIterator]();
-    for (;;) {
-      await turn(who);
-      const coming = answers.next();
-      void Promise.race([coming, wait(HELD)]).then(pass, pass);
-      const one = await coming;
-      if (one.done === true) return;
-      yield one.value;
+    try {
+      for (;;) {
+        await turn(who);
+        const coming = answers.next();
+        void Promise.race([coming, wait(HELD)]).then(pass, pass);
+        const one = await coming;
+        if (one.done === true) return;
+        yield one.value;
+      }
+    } finally {
+      // Whoever takes no more ends what is behind it.
+      await answers.return?.();
     }
   };
 }

@@ -31,26 +31,33 @@ export interface Came {
   readonly fileBytes: number;
 }
 
-/** Undefined for what no person set off. */
+/** Undefined for what no person set off, and for what has not what every interaction has. */
 export function cameOf(interaction: APIInteraction): Came | undefined {
   const user = interaction.user ?? interaction.member?.user;
-  if (!user) return undefined;
+  const { id, token, application_id: application, guild_id: server, data } = interaction;
+  const named = [id, user?.id, application].every(isSnowflake) && (server === undefined || isSnowflake(server));
+  if (!user || !named || typeof token !== 'string' || typeof data !== 'object' || data === null) return undefined;
   const asker: Asker = { platform: 'discord', id: user.id };
   const alone =
     interaction.context === undefined
       ? interaction.guild_id === undefined
       : interaction.context === InteractionContextType.BotDM;
   return {
-    id: interaction.id,
-    at: Number(BigInt(interaction.id) >> 22n) + EPOCH,
-    token: interaction.token,
-    application: interaction.application_id,
+    id,
+    at: Number(BigInt(id) >> 22n) + EPOCH,
+    token,
+    application,
     asker,
     account: accountKey(asker),
-    ...(interaction.guild_id === undefined ? {} : { server: interaction.guild_id }),
+    ...(server === undefined ? {} : { server }),
     ephemeral: !alone,
     fileBytes: interaction.attachment_size_limit ?? FILE_BYTES,
   };
+}
+
+/** Whether something is an id as Discord writes them: a whole number of 64 bits, as text. */
+function isSnowflake(id: unknown): boolean {
+  return typeof id === 'string' && /^\d{1,20}$/.test(id);
 }
 
 /** A slash command with what was typed for its options; `focused` is the option being typed. */

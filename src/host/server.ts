@@ -15,6 +15,9 @@ export interface Route {
   handle(request: Request, from?: string): Promise<Response> | Response;
 }
 
+/** A sender that dribbles must not hold a connection for good; Node looks every half minute if it is not told to look more often. */
+const DRIBBLING = { headersTimeout: 10_000, requestTimeout: 20_000, connectionsCheckingInterval: 2_000 } as const;
+
 /** What `routed` gives and `listen` serves. */
 type Served = Hono<{ Bindings: Partial<HttpBindings> }>;
 
@@ -42,7 +45,8 @@ export function routed(routes: readonly Route[], fault: (cause: unknown) => void
   }
   app.notFound((context) => context.text('Not found.', 404));
   app.onError((cause, context) => {
-    fault(cause);
+    // Whoever went away before all was sent hears nothing more, and it is no fault of ours.
+    if (!(context.env?.incoming?.destroyed && 'code' in cause && cause.code === 'ECONNRESET')) fault(cause);
     return context.text('Something went wrong on our side.', 500);
   });
   return app;
@@ -66,13 +70,11 @@ export interface Listening {
 /** Listens. Rejects when the port is taken or not allowed. */
 export function listen(app: Served, where: { readonly host: string; readonly port: number }): Promise<Listening> {
   return new Promise((resolve, reject) => {
-    const server = serve({ fetch: app.fetch, hostname: where.host, port: where.port }, ({ port }) =>
+    const told = { fetch: app.fetch, hostname: where.host, port: where.port, serverOptions: DRIBBLING };
+    const server = serve(told, ({ port }) =>
       resolve({ port, close: () => closed(server), cut: () => server.closeAllConnections() }),
     ) as Server;
     server.once('error', reject);
-    // A sender that dribbles must not hold a connection for good.
-    server.headersTimeout = 10_000;
-    server.requestTimeout = 20_000;
   });
 }
 

@@ -39,8 +39,11 @@ export async function answerOrForm(text: string, trigger: string, party: Party, 
     .answer({ asker: party.asker, habits: ports.habits, text, written: 'line' })
     [Symbol.asyncIterator]();
   const first = await answers.next();
-  if (first.done !== true && lacksOnly(first.value) && (await openForm(first.value.form, trigger, party, ports)))
+  if (first.done !== true && lacksOnly(first.value) && (await openForm(first.value.form, trigger, party, ports))) {
+    // Nobody takes what else there is: it ends here.
+    await answers.return?.();
     return;
+  }
   const changeable = formOf(text, ports) !== undefined;
   await sendAnswers({ text, answers: after(first, answers), changeable }, party, ports);
 }

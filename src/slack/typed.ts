@@ -7,8 +7,9 @@ const MEMBER = /^<@([UW][A-Z0-9]+)(?:\|[^<>]*)?>$/;
 
 const ENTITY: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&amp;': '&' };
 
-/** The text as typed; `bot` is our own user id, whose mention is no part of the ask. */
-export function typedText(raw: string, bot?: string): string {
+/** The text as typed, empty where there is none; `bot` is our own user id, whose mention is no part of the ask. */
+export function typedText(told: unknown, bot?: string): string {
+  const raw = typeof told === 'string' ? told : '';
   const sharing = SHARING.test(raw);
   const untagged = raw.replace(TAG, (tag, inner: string) => {
     const member = sharing ? MEMBER.exec(tag)?.[1] : undefined;

@@ -60,7 +60,16 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   main: { rooms: [...ALL, 'wiring'], packages: ['node:*'] },
   bench: {
     rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/', 'tests/slack/', 'tests/web/', 'tests/wiring/'],
-    packages: ['lmdb', 'pg', '@keyv/redis', 'discord.js', '@slack/bolt', 'node:*'],
+    packages: [
+      'lmdb',
+      'pg',
+      '@keyv/redis',
+      'discord.js',
+      '@discordjs/rest',
+      'discord-api-types',
+      '@slack/bolt',
+      'node:*',
+    ],
   },
   scripts: { rooms: [...ALL, 'wiring'], packages: ['node:*'] },
 };

@@ -1,0 +1,25 @@
+/** A way that asks come in by, and what every way is handed. */
+
+import type { Answer } from '../../src/bot/answer.ts';
+import type { Command } from '../../src/bot/command.ts';
+import type { Asker, Invocation } from '../../src/bot/invocation.ts';
+import type { Store } from '../../src/bot/ports.ts';
+import type { Drawing } from '../../src/reply/drawing.ts';
+import type { Draw } from './bend.ts';
+
+export interface Lane {
+  readonly name: string;
+  /** Sends what comes of a line, and resolves with a status when it is answered, or at least heard. */
+  send(line: string, draw: Draw): Promise<number>;
+  close(): Promise<void>;
+}
+
+export interface LaneParts {
+  answer(invocation: Invocation): AsyncIterable<Answer>;
+  readonly commands: readonly Command[];
+  readonly habits: Invocation['habits'];
+  readonly store: Store;
+  fault(reference: string, cause: unknown): void;
+  toPng(drawing: Drawing): Promise<Buffer>;
+  suggest(asker: Asker, command: Command, option: string, typed: string): Promise<readonly string[]>;
+}
