@@ -78,7 +78,16 @@ export function saySigned(by: { readonly helper: string; readonly name?: string 
   return by.name ?? `helper ${by.helper}`;
 }
 
+/** A line with who did it, where that was a helper. */
+export function withSigned(
+  line: string,
+  by: { readonly helper: string; readonly name?: string | undefined } | undefined,
+): string {
+  return by ? `${line} (${saySigned(by)})` : line;
+}
+
 export const SHARE = {
+  ticked: 'Ticked by those who help',
   linkTo: (what: string, project: string, end: string) => `A link to ${what} of “${project}”, ${end}.`,
   sharedWith: (who: string, what: string, project: string, end: string) =>
     `${who} has ${what} of “${project}”, ${end}.`,

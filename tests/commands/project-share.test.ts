@@ -69,6 +69,9 @@ describe('a link', () => {
     await ask('project progress done clear hall', at);
     ports.clock.now += 120_000;
     expect(textOf(await ask('project share'))).toMatch(/2 \| Sam \| the checklist .*hall.*\(2 minutes ago\)/);
+    expect(textOf(await ask('project progress'))).toMatch(/Sam.*clear the room in hall, Sat 21 Nov, 12:01/);
+    await ask('project log note key under the mat', at);
+    expect(textOf(await ask('project log'))).toContain('key under the mat (Sam)');
     const [mark] = (await openDesk(OWNER, ports)?.inUse())?.stages.marks ?? [];
     expect(mark).toMatchObject({ room: 'hall', by: { helper: '2', name: 'Sam' } });
   });

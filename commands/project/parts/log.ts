@@ -9,6 +9,7 @@ import type { Block } from '../../../src/reply/reply.ts';
 import { LOG, LOG_PROBLEMS } from '../../../src/words/log.ts';
 import { NEXT } from '../../../src/words/project.ts';
 import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
+import { withSigned } from '../../../src/words/share.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { TAKE_BACK } from './reply.ts';
 
@@ -70,7 +71,7 @@ function lastOf(log: Log): Placed {
 
 function replyOf(headline: string, notes: Placed, context: Context, changed = false): Outcome {
   const zone = hostZone();
-  const rows = notes.map(({ text, at, place }) => [String(place + 1), sayMoment(at, zone), text]);
+  const rows = notes.map(({ text, at, place, by }) => [String(place + 1), sayMoment(at, zone), withSigned(text, by)]);
   const blocks: readonly Block[] =
     rows.length > 0 ? [{ kind: 'table', title: LOG.title, columns: LOG.columns, rows }] : [];
   return {

@@ -10,13 +10,15 @@ import {
   type StageProgress,
 } from '../../../src/project/progress.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { inScope } from '../../../src/project/room.ts';
+import { inScope, sameName } from '../../../src/project/room.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
 import { PROGRESS, STAGE_ITEMS } from '../../../src/words/progress.ts';
+import { SHARE, saySigned } from '../../../src/words/share.ts';
 
 const HOUR = 3_600_000;
 const MOST_LISTS = 6;
 const MOST_ACTIONS = 20;
+const MOST_SIGNED = 10;
 
 /** Every room of the job. */
 export function roomsProgress({ rooms, stages }: Project, now: number): readonly RoomProgress[] {
@@ -31,6 +33,7 @@ export function progressBlocks(
 ): readonly Block[] {
   return [
     ...dueBlocks(dueIn(project, now)),
+    ...signedBlock(rooms, project, zone),
     {
       kind: 'table',
       title: PROGRESS.title,
@@ -112,4 +115,17 @@ export function tickActions(rooms: readonly RoomProgress[]): readonly Action[] {
         ]
       : [],
   );
+}
+
+/** What those who help ticked in these rooms, with who and when: the latest first. */
+function signedBlock(rooms: readonly RoomProgress[], { stages }: Project, zone: string): readonly Block[] {
+  const shown = stages.marks.filter(({ by, room }) => by && rooms.some((one) => sameName(one.room, room)));
+  const facts = shown
+    .toSorted((one, other) => other.at - one.at)
+    .slice(0, MOST_SIGNED)
+    .map(({ room, stage, at, by }) => ({
+      label: by ? saySigned(by) : '',
+      value: `${PROGRESS.next(room, stage)}, ${sayMoment(at, zone)}`,
+    }));
+  return facts.length === 0 ? [] : [{ kind: 'facts', title: SHARE.ticked, facts }];
 }

@@ -12,6 +12,7 @@ import type { Tally } from '../../../src/project/shopping-left.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import type { Action, Block, Fact } from '../../../src/reply/reply.ts';
 import { STAGES } from '../../../src/reply/stage.ts';
+import { withSigned } from '../../../src/words/share.ts';
 import { AISLES, aisleOf, SHOPPING, STAGE_NAMES } from '../../../src/words/shopping.ts';
 import type { Listed } from './shopping-lines.ts';
 
@@ -106,8 +107,8 @@ function costBlock(tallies: readonly Tally[], shopping: Shopping, habits: Habits
 
 function boughtBlock({ bought }: Shopping, habits: Habits): readonly Block[] {
   if (bought.length === 0) return [];
-  const rows = bought.map(({ label, unit, amount, packages, cost, lot }) => [
-    label,
+  const rows = bought.map(({ label, unit, amount, packages, cost, lot, by }) => [
+    withSigned(label, by),
     packages ? sayAmount({ unit, package: packages }, packages.count, habits) : sayMeasure(unit, amount, habits),
     cost ? sayMoney(cents(cost.cents), cost.currency, habits) : '',
     lot ?? '',
