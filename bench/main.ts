@@ -9,6 +9,7 @@ import { page } from './page.ts';
 import { pictures } from './pictures.ts';
 import { plain } from './plain.ts';
 import { planks } from './planks.ts';
+import { sheet } from './sheet.ts';
 import { slack } from './slack.ts';
 import { start } from './start.ts';
 import { sticks } from './sticks.ts';
@@ -25,6 +26,7 @@ const BENCHES: readonly Bench[] = [
   discord,
   slack,
   page,
+  sheet,
   start,
   fuzz,
 ];

@@ -5,7 +5,7 @@ import { Piscina } from 'piscina';
 import { whoAsks } from '../queue/whose.ts';
 import { WorkQueue } from '../queue/work-queue.ts';
 import type { FileForm } from '../reply/file.ts';
-import { isSheets } from '../reply/job-sheet.ts';
+import { isSheets, type Sheets } from '../reply/job-sheet.ts';
 import type { Result } from '../reply/reply.ts';
 import type { MakeTask } from './worker.ts';
 
@@ -38,9 +38,21 @@ function workers(): Piscina<MakeTask, Uint8Array> {
 export async function makeFile(data: Result, as: FileForm): Promise<Buffer> {
   if (!isSheets(data)) throw new TypeError(`no files are made of ${data.kind}`);
   const bytes = await queue.run({ who: whoAsks(), better: false }, () =>
-    workers().run({ sheets: data, as }, { name: 'make', signal: AbortSignal.timeout(LONGEST) }),
+    workers().run(
+      { sheets: as.form === 'pdf' ? printed(data) : data, as },
+      { name: 'make', signal: AbortSignal.timeout(LONGEST) },
+    ),
   );
   return Buffer.from(bytes);
+}
+
+/** What is printed: the result data behind the words is not, and would only be copied to the worker. */
+function printed(sheets: Sheets): Sheets {
+  const lean = sheets.sheets.map(({ pieces: _pieces, reply, ...sheet }) => ({
+    ...sheet,
+    reply: { ...reply, data: { kind: reply.data.kind } },
+  }));
+  return { ...sheets, sheets: lean };
 }
 
 /** Ends the worker threads; a later file starts them again. */

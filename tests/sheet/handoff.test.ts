@@ -1,0 +1,101 @@
+/** A job handed on in one message, and the pieces of the saw card against the trim that they are cut for. */
+
+import { describe, expect, test } from 'vitest';
+import { fitted, ONE_MESSAGE, textOf } from '../../commands/project/parts/handoff-fit.ts';
+import { sticksPieces } from '../../commands/project/parts/saw-trim.ts';
+import type { TrimResult } from '../../commands/trim/parts/result.ts';
+import { HANDOFF } from '../../src/words/handoff.ts';
+import { ASKER, replyTo } from '../bot/asked.ts';
+import { demoPorts } from '../bot/demo-flat.ts';
+import { flatSheets } from './gathered.ts';
+
+const { labels } = HANDOFF;
+
+describe('a summary', () => {
+  test('of the flat fits one message and tells what the sheets tell', async () => {
+    const ports = await demoPorts(ASKER, (_reference, cause) => {
+      throw cause;
+    });
+    const { data } = await replyTo('project handoff', { ports });
+    const { text } = data as { readonly kind: string; readonly text: string };
+    expect(text.length).toBeLessThanOrEqual(ONE_MESSAGE);
+    const planks = await replyTo('planks', { ports });
+    const { count } = planks.data as { readonly kind: string; readonly count: { cartons: number; planks: number } };
+    expect(text).toContain(`${count.cartons} cartons`);
+    expect(text).toContain(`${count.planks} planks to lay`);
+    // 3.5 × 14, 11 × 12.5 and 3 × 5 ft.
+    for (const area of ['hall 49 sq ft', 'bedroom 137.5 sq ft', 'closet 15 sq ft']) expect(text).toContain(area);
+    expect(text).toContain('asbestos');
+  });
+
+  test('too long for one loses whole lines, the least important first, and never what can hurt', () => {
+    const rooms = Array.from({ length: 50 }, (_, i) => `room of a rather long name ${i} ${i + 100} sq ft`);
+    const lines = [
+      { label: labels.care, items: ['may hold asbestos'], never: true as const },
+      { label: labels.rooms, items: ['together 9,999 sq ft', ...rooms], never: true as const },
+      { label: labels.floor, items: ['7" × 48" planks, 31 cartons of 10'] },
+      { label: labels.rows, items: rooms },
+    ];
+    const kept = fitted('A flat', lines);
+    const text = textOf('A flat', kept);
+    expect(text.length).toBeLessThanOrEqual(ONE_MESSAGE);
+    expect(text).toContain('may hold asbestos');
+    expect(text).toContain('together 9,999 sq ft');
+    expect(kept.at(-1)).toEqual({ label: labels.left, items: [labels.floor, labels.rows] });
+    const told = kept.find(({ label }) => label === labels.rooms)?.items ?? [];
+    const more = Number(/^and (\d+) more$/.exec(told.at(-1) ?? '')?.[1]);
+    expect(told.length - 2 + more).toBe(rooms.length);
+    expect(told.slice(1, -1)).toEqual(rooms.slice(0, told.length - 2));
+  });
+});
+
+describe('the saw card', () => {
+  // Reported by the trade: a miter bisects its corner; its long point is at the back inside, at the face outside.
+  test('has the ends of every piece of trim as its corners ask', async () => {
+    const ask = `list room: living walk 12' right 15' right 8' right 6' left 4' right 9' right, doors: 32 in on wall 1`;
+    const trim = (await replyTo(ask)).data as TrimResult;
+    const pieces = sticksPieces(trim, '.');
+    expect(pieces.map(({ ticks }) => ticks).sort()).toEqual(trim.pieces.map(({ length }) => length).sort());
+    let outside = 0;
+    for (const told of trim.pieces) {
+      const piece = pieces.find(({ what }) => what === `baseboard ${told.id}`);
+      const corners = trim.walls.find(({ name }) => name === told.wall)?.corners ?? [];
+      for (const [i, side] of (['left', 'right'] as const).entries()) {
+        const end = piece?.[side];
+        if (told[side].cut === 'square') expect(end?.cut).toBe('square');
+        if (told[side].cut !== 'miter') continue;
+        const isOutside = (corners[i] ?? 0) > 180;
+        outside += isOutside ? 1 : 0;
+        expect(end).toMatchObject({
+          cut: 'mitre',
+          degrees: Math.abs(180 - (corners[i] ?? 0)) / 2,
+          corner: isOutside ? 'outside' : 'inside',
+          long: isOutside ? 'face' : 'back',
+        });
+      }
+    }
+    expect(outside).toBe(2);
+  });
+
+  test('has every cut piece of the floor once, the cut end at the wall', async () => {
+    const sheets = await flatSheets();
+    for (const { room, reply } of sheets.sheets.filter(({ key }) => key === 'guide')) {
+      const { regions } = reply.data as unknown as {
+        regions: { rows: { height: number; pieces: { part: string; length: number; shape?: unknown }[] }[] }[];
+      };
+      const plank = 7 * 8128;
+      const cut = regions.flatMap(({ rows }) =>
+        rows.flatMap(({ height, pieces }) =>
+          pieces.filter(({ part, shape }) => part !== 'whole' || shape !== undefined || height < plank),
+        ),
+      );
+      const card = sheets.sheets.find((sheet) => sheet.key === 'cuts' && sheet.room === room)?.pieces ?? [];
+      const planks = card.filter(({ of }) => of === 'plank');
+      expect(planks.map(({ ticks }) => ticks)).toEqual(cut.map(({ length }) => length));
+      planks.forEach(({ left, right }, i) => {
+        if (cut[i]?.part === 'start') expect([left.cut, right.cut]).toEqual(['square', 'factory']);
+        if (cut[i]?.part === 'end') expect([left.cut, right.cut]).toEqual(['factory', 'square']);
+      });
+    }
+  });
+});
