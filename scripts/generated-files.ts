@@ -2,6 +2,7 @@
 
 import { commands } from '../commands/index.ts';
 import { manifestYaml } from '../src/slack/register.ts';
+import { licenceLines, licensed, lockFile } from './licences.ts';
 import { exampleFile } from './settings-listed.ts';
 
 export interface GeneratedFile {
@@ -19,6 +20,10 @@ export function generatedFiles(): readonly GeneratedFile[] {
     {
       path: '.env.example',
       text: exampleFile('Written by npm run generate from the settings: change src/host/settings.ts instead.'),
+    },
+    {
+      path: 'deploy/licences.txt',
+      text: `Written by npm run generate from package-lock.json: what the product is installed with, on any platform.\n${licenceLines(licensed(lockFile()))}`,
     },
     {
       path: 'deploy/slack-manifest.yaml',

@@ -1,5 +1,7 @@
 /** What a person typed, out of what Slack sends: its tags and entities undone, our own name taken off the front. */
 
+import { Buffer } from 'node:buffer';
+
 const TAG = /<([^<>]*)>/g;
 /** Where something is shared, a member is told by their id: a name may be anybody's. */
 const SHARING = /\b(?:un)?shar(?:e|ed|ing)\b|\b(?:let|send|give|show) +<@/i;
@@ -9,7 +11,8 @@ const ENTITY: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&a
 
 /** The text as typed, empty where there is none; `bot` is our own user id, whose mention is no part of the ask. */
 export function typedText(told: unknown, bot?: string): string {
-  const raw = typeof told === 'string' ? told : '';
+  // Half a character, as JSON can hold one, could be sent back to nobody.
+  const raw = typeof told === 'string' ? Buffer.from(told).toString() : '';
   const sharing = SHARING.test(raw);
   const untagged = raw.replace(TAG, (tag, inner: string) => {
     const member = sharing ? MEMBER.exec(tag)?.[1] : undefined;
