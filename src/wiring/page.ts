@@ -11,10 +11,11 @@ type PageParts = Ports & { readonly store: Store; address?(): string | undefined
 
 /** The routes of the page. */
 export async function pageRoutes({ units, decimal, currency }: Config, ports: PageParts): Promise<readonly Route[]> {
-  const [{ startWeb }, { openedBy }, { allowanceInMemory }] = await Promise.all([
+  const [{ startWeb }, { openedBy }, { allowanceInMemory }, { fileMaker }] = await Promise.all([
     import('../web/start.ts'),
     import('../web/opened.ts'),
     import('../web/allowance.ts'),
+    import('../sheet/file-maker.ts'),
   ]);
   return startWeb({
     ...ports,
@@ -22,6 +23,7 @@ export async function pageRoutes({ units, decimal, currency }: Config, ports: Pa
     answer: (invocation) => answer(invocation, commands, ports),
     opened: openedBy(ports),
     allow: allowanceInMemory(),
+    files: fileMaker,
   });
 }
 
