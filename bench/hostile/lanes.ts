@@ -53,7 +53,7 @@ const fault = (_: string, cause: unknown): void => {
   else faults += 1;
   const words =
     cause instanceof Error ? `${cause.message} ${cause.stack?.split('\n')[1]?.trim() ?? ''}` : String(cause);
-  if (causes.size < 20) causes.set(words.slice(0, 300), 1);
+  if (causes.size < 40) causes.set(`${draw.bent ? 'a bent body' : 'a whole ask'}: ${words.slice(0, 300)}`, 1);
 };
 const one = Uint8Array.from([137, 80, 78, 71]);
 const turned = inTurn(
