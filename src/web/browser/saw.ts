@@ -19,7 +19,7 @@ function oneByOne(card: HTMLElement): void {
     for (const [i, piece] of pieces.entries()) piece.classList.toggle('away', i !== at);
     keep(name, String(at));
     if (byHand) pieces[at]?.focus({ preventScroll: true });
-    if (byHand) card.scrollIntoView({ block: 'start' });
+    if (byHand) card.scrollIntoView({ block: 'start', behavior: 'instant' });
   };
   card.classList.add('one');
   card.addEventListener('click', (event) => {
