@@ -3,12 +3,14 @@
 import { html } from 'hono/html';
 import { PAGE_NOTES } from '../words/page.ts';
 import { LONGEST_MEASURE, LONGEST_NOTE } from './limits.ts';
-import { each, type Html, oneLine } from './markup.ts';
+import { each, type Html, NOTHING, oneLine } from './markup.ts';
 
 /** Something that the owner asks to be measured. */
 export interface Question {
   readonly id: string;
   readonly label: string;
+  /** What it is kept as. */
+  readonly kept?: string;
   /** How a length is told, in the project's own units. */
   readonly example: string;
   /** The line that answers it with a text. */
@@ -22,7 +24,7 @@ export function noteForm(once: string): Html {
 
 /** A card for each question. */
 export function questionCards(questions: readonly Question[]): Html {
-  const card = ({ id, label, example }: Question): Html =>
-    html`<form method="post" class="question" data-send="measure"><input type="hidden" name="do" value="measure"><input type="hidden" name="question" value="${id}"><p class="asked" id="q-${id}">${oneLine(label)}</p><label for="m-${id}">${PAGE_NOTES.measureLabel}</label><input id="m-${id}" name="text" type="text" autocomplete="off" autocapitalize="off" spellcheck="false" maxlength="${LONGEST_MEASURE}" aria-describedby="q-${id} h-${id}" required><p class="hint" id="h-${id}">${PAGE_NOTES.measureHint(oneLine(example))}</p><button class="button">${PAGE_NOTES.measureSend}</button> <span class="state" role="status"></span></form>`;
+  const card = ({ id, label, kept, example }: Question): Html =>
+    html`<form method="post" class="question" data-send="measure"><input type="hidden" name="do" value="measure"><input type="hidden" name="question" value="${id}"><p class="asked" id="q-${id}">${oneLine(label)}${kept === undefined ? NOTHING : html` <span class="kept">${PAGE_NOTES.measureKept(oneLine(kept))}</span>`}</p><label for="m-${id}">${PAGE_NOTES.measureLabel}</label><input id="m-${id}" name="text" type="text" autocomplete="off" autocapitalize="off" spellcheck="false" maxlength="${LONGEST_MEASURE}" aria-describedby="q-${id} h-${id}" required><p class="hint" id="h-${id}">${PAGE_NOTES.measureHint(oneLine(example))}</p><button class="button">${PAGE_NOTES.measureSend}</button> <span class="state" role="status"></span></form>`;
   return html`<section class="questions" aria-labelledby="measure-title"><h2 id="measure-title">${PAGE_NOTES.measureTitle}</h2>${each(questions, card)}</section>`;
 }

@@ -56,9 +56,11 @@ export async function page(
   const { sheets } = gathered;
   const { role, until, questions } = opened;
   const name = asker.id.slice(0, 12);
-  const files = ports.files && { tables: ports.files.tables(sheets) };
-  const view = { sheets, role, name, questions, once: mintLongId(), ...(files && { files }), ...(until && { until }) };
-  const whole = await pages.written(asker, opened, () => written(pageHtml(view)));
+  const whole = await pages.written(asker, opened, () => {
+    const files = ports.files && { tables: ports.files.tables(sheets) };
+    const once = mintLongId();
+    return written(pageHtml({ sheets, role, name, questions, once, ...(files && { files }), ...(until && { until }) }));
+  });
   const told = await written(notice ?? (await toldBefore(guest, url.searchParams.get('told'), ports)));
   const headers = { ...SEALED, 'Content-Type': PAGE_TYPE, Vary: 'Accept-Encoding' };
   if (told !== '')

@@ -90,6 +90,7 @@ export const PAGE_NOTES = {
   send: 'Save the note',
   measureTitle: 'To measure',
   measureLabel: 'What the tape says',
+  measureKept: (kept: string) => `Kept as ${kept} so far.`,
   measureHint: (example: string) => `For instance ${example}`,
   measureSend: 'Send it',
   saved: 'Saved.',

@@ -1,6 +1,8 @@
 /** The share page over the whole pipeline: what each link shows of the demo flat, what is ticked, and what ends at once. */
 
-import { beforeAll, describe, expect, it } from 'vitest';
+import { extractText, getDocumentProxy } from 'unpdf';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { closeFiles } from '../../src/sheet/make.ts';
 import { replyTo } from '../bot/asked.ts';
 import { pageWords } from './page-words.ts';
 import { OWNER, type RealPage, realPage } from './real.ts';
@@ -10,6 +12,8 @@ let real: RealPage;
 beforeAll(async () => {
   real = await realPage();
 });
+
+afterAll(closeFiles);
 
 async function words(path: string): Promise<string> {
   return pageWords(await (await real.visit(path)).text()).replace(/\s+/g, ' ');
@@ -121,4 +125,47 @@ it('a note stands in the owner’s log, word for word but for colons that would 
   const told = JSON.stringify(blocks.filter(({ kind }) => kind === 'table'));
   expect(told.split('remove 1').length).toBe(2);
   expect(told).toContain(JSON.stringify(`do∶ remove 1, to∶ all; "door" <3 = 30'`).slice(1, -1));
+});
+
+describe('what is to be measured', () => {
+  it('is asked of whoever may measure, and what the tape says changes the room and the lists', async () => {
+    const [path, looking] = [
+      await real.link({ what: 'project', role: 'measure', label: 'Sam' }),
+      await real.link({ what: 'project', role: 'tick', label: 'Kim' }),
+    ];
+    expect(await words(path)).not.toContain('What the tape says');
+    const owner = { asker: OWNER, ports: real.ports };
+    await replyTo('project measure wall 3 of bedroom', owner);
+    expect(await words(path)).toContain(`How long is wall 3 of bedroom? Kept as 11' so far.`);
+    expect(await words(looking)).not.toContain('What the tape says');
+    const body = await (await real.visit(path)).text();
+    const question = /name="question" value="([^"]+)"/.exec(body)?.[1] ?? '';
+    expect((await send(path, { do: 'measure', question, text: 'a broom and a bit' })).status).toBe(422);
+    expect((await send(looking, { do: 'measure', question, text: `11' 2"` })).status).toBe(422);
+    const right = await send(path, { do: 'measure', question, text: `11' 2"` });
+    expect([right.status, ((await right.json()) as { said: string }).said]).toEqual([
+      200,
+      expect.stringContaining(`Wall 3 of bedroom: 11' is now 11' 2"`),
+    ]);
+    expect(await words(path)).not.toContain('What the tape says');
+    expect(JSON.stringify((await replyTo('project show', owner)).blocks)).toContain(`11' 2`);
+  });
+});
+
+describe('what can be taken along', () => {
+  it('is what stands on the page: sheets as PDF, every list as CSV, everything as JSON', async () => {
+    const path = await real.link({ what: 'shopping', role: 'look' });
+    const body = await (await real.visit(path)).text();
+    const gets = [...body.matchAll(/href="(\?get=[^"]+)"/g)].map((match) => match[1] ?? '');
+    expect(gets).toEqual(['?get=letter', '?get=a4', '?get=csv-shopping', '?get=json']);
+    const [letter, , csv, json] = await Promise.all(gets.map((get) => real.visit(`${path}${get}`)));
+    const pdf = await getDocumentProxy(new Uint8Array((await letter?.arrayBuffer()) ?? new ArrayBuffer(0)));
+    const { text } = await extractText(pdf, { mergePages: true });
+    const list = (await csv?.text()) ?? '';
+    const data = (await json?.text()) ?? '';
+    for (const told of [text, list, data]) expect(told).toContain('Contractor bags');
+    for (const told of [text, list, data]) expect(told).not.toContain('Laying guide');
+    expect(csv?.headers.get('content-type')).toMatch(/^text\/csv/);
+    expect((await real.visit(`${path}?get=csv-cuts`)).status).toBe(404);
+  });
 });

@@ -7,6 +7,7 @@ import type { Offer } from '../../src/bot/desk-share.ts';
 import type { Asker } from '../../src/bot/invocation.ts';
 import { type Route, routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { fileMaker } from '../../src/sheet/file-maker.ts';
 import { allowanceInMemory } from '../../src/web/allowance.ts';
 import { openedBy } from '../../src/web/opened.ts';
 import { startWeb } from '../../src/web/start.ts';
@@ -35,6 +36,7 @@ export async function realPage(): Promise<RealPage> {
     habits: DEFAULT_HABITS,
     answer: (invocation) => answer(invocation, commands, ports),
     opened: openedBy(ports),
+    files: fileMaker,
     allow: allowanceInMemory(),
   });
   const sharing = () => {
