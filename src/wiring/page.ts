@@ -22,7 +22,6 @@ export async function pageRoutes({ units, decimal, currency }: Config, ports: Pa
     habits: { units, decimal, currency },
     answer: (invocation) => answer(invocation, commands, ports),
     opened: openedBy(ports),
-    files: fileMaker,
     allow: allowanceInMemory(),
     files: fileMaker,
   });
