@@ -1,5 +1,6 @@
-/** Runs the fault tests and prints what came of each: `npm run faults`, or `npm run faults -- --quick`; a name runs those it begins. */
+/** Runs the fault tests and prints what came of each: `npm run faults`, or `npm run faults -- --quick`; a name runs those it begins, `app` those of the bot as it is hosted. */
 
+import { faultsOfApp } from './app/main.ts';
 import { missing } from './own-server.ts';
 import { crashes, killed, manyEmbedded, manyProcesses, slowAndCut } from './scenarios.ts';
 import type { Outcome } from './tally.ts';
@@ -50,4 +51,6 @@ for (const [name, run] of runs) {
   console.log(`${name}: ${figures} (${seconds} s)`);
   if (lost > 0 || doubled > 0 || acknowledged === 0) wrong++;
 }
+const [first, ...rest] = names;
+if (first === undefined || first === 'app') wrong += await faultsOfApp(quick, rest);
 if (wrong > 0) process.exitCode = 1;

@@ -1,6 +1,6 @@
 /** One ask as the one who asked sees it: when it was taken, what was shown and when. */
 
-import { saidIn } from './said.ts';
+import { type Said, saidIn } from './said.ts';
 
 /** Somebody in a chat. */
 export interface Person {
@@ -12,6 +12,8 @@ export interface Person {
 
 /** An ask under way. Times are milliseconds since it was sent. */
 export interface Asked {
+  /** When it was sent, by performance.now(). */
+  readonly since: number;
   readonly person: Person;
   readonly line: string;
   /** Whether the platform knows that the bot has it: what it then does not answer is left in silence. */
@@ -21,39 +23,43 @@ export interface Asked {
   /** The latest. */
   last: number | undefined;
   /** The words of the latest answer. */
-  said: string;
+  said: Said;
+  /** Those before it. */
+  readonly before: Said[];
   /** Why nobody took it: a status, or that nobody could be reached. */
   refused: string | undefined;
 }
 
 /** Keeps asks by what their answers come with, and tells when all is quiet. */
 export class Asking {
-  readonly #open = new Map<string, { asked: Asked; since: number; wake: () => void }>();
+  readonly #open = new Map<string, { asked: Asked; wake: () => void }>();
   #heard = performance.now();
 
   /** Begins an ask; `key` is what its answers come with. */
   begin(key: string, person: Person, line: string): { readonly asked: Asked; readonly answered: Promise<void> } {
     const asked: Asked = {
+      since: performance.now(),
       person,
       line,
       taken: undefined,
       first: undefined,
       last: undefined,
-      said: '',
+      said: { lines: [], pictures: [] },
+      before: [],
       refused: undefined,
     };
     let wake: () => void = () => {};
     const answered = new Promise<void>((resolve) => {
       wake = resolve;
     });
-    this.#open.set(key, { asked, since: performance.now(), wake });
+    this.#open.set(key, { asked, wake });
     return { asked, answered };
   }
 
   /** The platform knows that the bot has it. */
   taken(key: string): void {
     const one = this.#open.get(key);
-    if (one) one.asked.taken ??= performance.now() - one.since;
+    if (one) one.asked.taken ??= performance.now() - one.asked.since;
   }
 
   refused(key: string, why: string): void {
@@ -68,10 +74,12 @@ export class Asking {
     const one = this.#open.get(key);
     if (!one) return;
     this.#heard = performance.now();
-    const { asked, since } = one;
-    asked.taken ??= this.#heard - since;
-    asked.first ??= this.#heard - since;
-    asked.last = this.#heard - since;
+    const { asked } = one;
+    const late = this.#heard - asked.since;
+    asked.taken ??= late;
+    if (asked.first !== undefined) asked.before.push(asked.said);
+    asked.first ??= late;
+    asked.last = late;
     asked.said = saidIn(body);
     // The answer to the bot goes out before another ask does.
     setImmediate(one.wake);

@@ -5,7 +5,7 @@ import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
-import type { Memory } from './probe.ts';
+import type { Deed, Memory } from './probe.ts';
 
 const PROGRAM = fileURLToPath(new URL('../../src/main.js', import.meta.url));
 const PROBE = new URL('./probe.js', import.meta.url).href;
@@ -19,6 +19,8 @@ export interface BotProcess {
   /** Processor seconds of all its threads since it began; it must be running, on Linux. */
   cpu(): number;
   memory(): Promise<Memory>;
+  /** Ends all its worker threads; how many there were. */
+  killWorkers(): Promise<number>;
   signal(signal: NodeJS.Signals): void;
   /** What it wrote on standard error. */
   told(): string;
@@ -53,16 +55,18 @@ export async function startBot(environment: Environment, port?: number): Promise
     throw cause;
   }
   const pid = child.pid ?? 0;
+  const probed = async <T>(deed: Deed): Promise<T> => {
+    const answered = once(child, 'message');
+    child.send(deed);
+    const [told] = await Promise.race([answered, early]);
+    return told as T;
+  };
   return {
     pid,
     url,
     cpu: () => cpuOf(pid),
-    async memory() {
-      const answered = once(child, 'message');
-      child.send('memory');
-      const [memory] = await Promise.race([answered, early]);
-      return memory as Memory;
-    },
+    memory: () => probed<Memory>('memory'),
+    killWorkers: async () => (await probed<{ killed: number }>('kill workers')).killed,
     signal: (signal) => void child.kill(signal),
     told: () => told,
     ended,
@@ -75,7 +79,7 @@ async function untilReady(url: string): Promise<void> {
       ({ status }) => status,
       () => undefined,
     );
-    if (status !== undefined && status < 500) return;
+    if (status === 200) return;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
   throw new Error(`Nothing is ready at ${url}.`);

@@ -4,6 +4,7 @@ import { commands } from '../../commands/index.ts';
 import { fullName } from '../../src/bot/command.ts';
 import { parseLine } from '../../src/bot/grammar.ts';
 import { seeded } from '../../src/core/seeded.ts';
+import type { Said } from './said.ts';
 
 /** How often each group is asked, and the commands that are asked more than others. */
 const WEIGHTS: Readonly<Record<string, number>> = { tape: 8, 'floor planks': 6, 'floor compare': 1, help: 1 };
@@ -47,6 +48,6 @@ export function marksIn(notes: readonly { readonly text: string }[]): readonly s
 }
 
 /** Whether an answer acknowledges a note. */
-export function isNoted(said: string): boolean {
-  return /Noted, number \d+\./.test(said);
+export function isNoted({ lines }: Said): boolean {
+  return lines.some((line) => /Noted, number \d+\./.test(line));
 }

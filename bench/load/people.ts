@@ -33,15 +33,15 @@ export function people(count: number, seed: number): readonly Asker[] {
 export async function begin(all: readonly Asker[], chats: Chats): Promise<void> {
   for (const person of all) {
     if (!person.keeps) continue;
-    const { said } = await chats.ask(person, BEGIN);
-    if (!said.includes('is started')) throw new Error(`no project was begun: ${said.slice(0, 200)}`);
+    const { lines } = (await chats.ask(person, BEGIN)).said;
+    if (!lines.some((line) => line.includes('is started'))) throw new Error(`no project was begun: ${lines[0]}`);
   }
 }
 
 /** How they ask. */
 export interface Pace {
-  /** Asks in all. */
-  readonly asks: number;
+  /** For how long they begin new asks. */
+  readonly seconds: number;
   /** Asks a second of all together; without it each asks again as soon as they have an answer. */
   readonly perSecond?: number;
 }
@@ -53,15 +53,15 @@ export interface Run {
 }
 
 /** Lets them ask. Nobody asks twice at once. */
-export async function run(all: readonly Asker[], chats: Chats, { asks, perSecond }: Pace): Promise<Run> {
+export async function run(all: readonly Asker[], chats: Chats, { seconds: long, perSecond }: Pace): Promise<Run> {
   const asked: Asked[] = [];
   const began = performance.now();
   let sent = 0;
   const lane = async (person: Asker): Promise<void> => {
-    while (sent < asks) {
-      const number = sent++;
-      const due = perSecond === undefined ? 0 : began + (number * 1000) / perSecond - performance.now();
-      if (due > 0) await new Promise((resolve) => setTimeout(resolve, due));
+    for (;;) {
+      const due = perSecond === undefined ? performance.now() : began + (sent++ * 1000) / perSecond;
+      if (Math.max(due, performance.now()) > began + long * 1000) return;
+      if (due > performance.now()) await new Promise((resolve) => setTimeout(resolve, due - performance.now()));
       asked.push(await chats.ask(person, person.next()));
     }
   };

@@ -1,8 +1,10 @@
-/** Loaded into a bot's process before the bot: tells its memory, and ends it when nobody watches it any more. */
+/** Loaded into a bot's process and its worker threads before the bot: tells its memory, and does to its threads what faults do. */
 
+import { existsSync } from 'node:fs';
+import { syncBuiltinESMExports } from 'node:module';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
-import { isMainThread } from 'node:worker_threads';
+import threads, { isMainThread, MessagePort } from 'node:worker_threads';
 
 /** What the bot's process uses, bytes: the heap after everything unused is collected, and all that it holds of the machine. */
 export interface Memory {
@@ -10,12 +12,35 @@ export interface Memory {
   readonly held: number;
 }
 
+/** What the probe is told: to give the memory, or to end every worker thread as a crash of it does. */
+export type Deed = 'memory' | 'kill workers';
+
+/** Variable that names a file: while it is there, every worker thread that has something to tell hangs. */
+export const HANGING = 'PROBE_HANGING';
+
 // Worker threads load what their process was told to load.
-if (isMainThread && process.send) {
+if (isMainThread) watchProcess();
+else hangWhileTold(process.env[HANGING]);
+
+function watchProcess(): void {
+  if (!process.send) return;
   setFlagsFromString('--expose-gc');
   const collect = runInNewContext('gc') as () => void;
-  process.on('message', (asked) => {
-    if (asked !== 'memory') return;
+  const running = new Set<threads.Worker>();
+  threads.Worker = class extends threads.Worker {
+    constructor(...told: ConstructorParameters<typeof threads.Worker>) {
+      super(...told);
+      running.add(this);
+      this.once('exit', () => running.delete(this));
+    }
+  };
+  syncBuiltinESMExports();
+  process.on('message', (deed: Deed) => {
+    if (deed === 'kill workers') {
+      for (const worker of running) void worker.terminate();
+      process.send?.({ killed: running.size });
+      return;
+    }
     collect();
     collect();
     const { heapUsed, rss } = process.memoryUsage();
@@ -24,4 +49,13 @@ if (isMainThread && process.send) {
   process.once('disconnect', () => process.exit(1));
   // The bot ends when it has done its work, whoever listens.
   process.channel?.unref();
+}
+
+function hangWhileTold(file: string | undefined): void {
+  if (file === undefined) return;
+  const post = MessagePort.prototype.postMessage;
+  MessagePort.prototype.postMessage = function (this: MessagePort, ...told: Parameters<typeof post>) {
+    if (existsSync(file)) for (;;);
+    post.apply(this, told);
+  };
 }

@@ -1,66 +1,60 @@
-/** The right answers: what each line is answered with when nobody else asks, and whether an answer is one of them. */
+/** The right answers: what each line is answered with when nobody else asks, early and at last, and whether an answer is one of them. */
 
 import type { Asked } from './asked.ts';
 import type { Chats } from './chats.ts';
-import { isNoted, sums } from './lines.ts';
+import { isNoted } from './lines.ts';
 import { begin, people } from './people.ts';
+import { lacking, type Said } from './said.ts';
 
-export interface Right {
-  /** Why an answer is wrong; undefined where it is right. */
-  flaw(asked: Asked): string | undefined;
-}
+/** By chat, whether they keep a project, and line: the answers, the last one at the end. */
+export type Known = ReadonlyMap<string, readonly Said[]>;
 
-/** Asks every line in both chats, a few times over by people who asked other things before. */
-export async function learnRight(chats: Chats, times: number): Promise<Right> {
-  const known = new Map<string, Set<string>>();
-  const keyOf = ({ person, line }: Asked): string => `${person.chat} ${person.keeps} ${line}`;
+/** Asks every line in both chats, by people with a project and without one, a few times over in another order. */
+export async function learn(chats: Chats, lines: readonly string[], times: number): Promise<Known> {
+  const known = new Map<string, Said[]>();
   for (let time = 0; time < times; time++) {
     const four = people(4, 900 + time);
     await begin(four, chats);
     const told = await Promise.all(
       four.map(async (person) => {
         const asked: Asked[] = [];
-        const lines = sums().map(({ line }) => line);
-        for (const line of time % 2 === 0 ? lines : lines.reverse()) asked.push(await chats.ask(person, line));
+        for (const line of time % 2 === 0 ? lines : [...lines].reverse()) asked.push(await chats.ask(person, line));
         return asked;
       }),
     );
-    await chats.quiet(5_000);
-    for (const asked of told.flat()) {
-      const key = keyOf(asked);
-      const of = known.get(key) ?? new Set();
-      if (asked.said !== '') known.set(key, of.add(asked.said));
+    await chats.quiet(4_000);
+    for (const one of told.flat()) {
+      const before = known.get(keyOf(one)) ?? [];
+      known.set(keyOf(one), [...before, ...one.before, one.said].map(bare));
     }
   }
-  return {
-    flaw(asked) {
-      if (asked.refused !== undefined) return `not taken: ${asked.refused}`;
-      if (asked.first === undefined) return 'no answer';
-      if (asked.line.startsWith('project ')) return isNoted(asked.said) ? undefined : first(asked.said);
-      const right = known.get(keyOf(asked));
-      if (!right) return 'asked of nobody before';
-      return right.has(asked.said) ? undefined : difference(asked.said, [...right]);
-    },
-  };
+  return known;
 }
 
-/** The first line in which an answer differs from the one that is most like it. */
-function difference(said: string, right: readonly string[]): string {
-  const lines = said.split('\n');
-  const at = (one: readonly string[]): number => {
-    const place = lines.findIndex((line, i) => line !== one[i]);
-    return place < 0 ? lines.length : place;
-  };
-  const [closest = []] = right.map((one) => one.split('\n')).sort((a, b) => at(b) - at(a));
-  const place = at(closest);
-  return `another answer from line ${place} on: “${lines[place]?.slice(0, 120)}”, not “${closest[place]?.slice(0, 120)}”`;
+/** Why an answer is not right; undefined where it tells all that a right one tells, an early one of them too. */
+export function flawOf(asked: Asked, known: Known): string | undefined {
+  const { refused, first, line, said } = asked;
+  if (refused !== undefined) return `not taken: ${refused}`;
+  if (first === undefined) return 'no answer';
+  if (line.startsWith('project ')) return isNoted(said) ? undefined : said.lines[0];
+  const right = known.get(keyOf(asked));
+  if (!right) return 'asked of nobody before';
+  const flaws = right.map((one) => lacking(said, one));
+  return flaws.includes(undefined) ? undefined : `${said.lines[0]} lacks ${flaws.at(-1)}`;
 }
 
-function first(said: string): string {
-  return (
-    said
-      .split('\n')
-      .filter((line) => line !== '')[0]
-      ?.slice(0, 160) ?? ''
-  );
+/** Whether an answer is an early one, in whose place no better one came. */
+export function isEarly(asked: Asked, known: Known): boolean {
+  const last = known.get(keyOf(asked))?.at(-1);
+  return last !== undefined && lacking(asked.said, last) !== undefined;
+}
+
+function keyOf({ person, line }: Asked): string {
+  return `${person.chat} ${person.keeps} ${line}`;
+}
+
+/** Without what an early answer says of itself, and where its pictures are. */
+function bare({ lines, pictures }: Said): Said {
+  const passing = ['Still being worked on', 'The pictures are in our direct messages'];
+  return { lines: lines.filter((line) => !passing.some((words) => line.includes(words))), pictures };
 }
