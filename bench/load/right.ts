@@ -1,10 +1,14 @@
 /** The right answers: what each line is answered with when nobody else asks, early and at last, and whether an answer is one of them. */
 
+import { CHAT } from '../../src/words/chat.ts';
 import type { Asked } from './asked.ts';
 import type { Chats } from './chats.ts';
 import { isNoted } from './lines.ts';
 import { begin, people } from './people.ts';
 import { lacking, type Said } from './said.ts';
+
+/** What an early answer says of itself. */
+const WORKING = CHAT.working.slice(0, 20);
 
 /** By chat, whether they keep a project, and line: the answers, the last one at the end. */
 export type Known = ReadonlyMap<string, readonly Said[]>;
@@ -22,7 +26,8 @@ export async function learn(chats: Chats, lines: readonly string[], times: numbe
         return asked;
       }),
     );
-    await chats.quiet(4_000);
+    await Promise.all(told.flat().map((asked) => whole(asked)));
+    await chats.quiet(500);
     for (const one of told.flat()) {
       const before = known.get(keyOf(one)) ?? [];
       known.set(keyOf(one), [...before, ...one.before, one.said].map(bare));
@@ -40,7 +45,31 @@ export function flawOf(asked: Asked, known: Known): string | undefined {
   const right = known.get(keyOf(asked));
   if (!right) return 'asked of nobody before';
   const flaws = right.map((one) => lacking(said, one));
-  return flaws.includes(undefined) ? undefined : `${said.lines[0]} lacks ${flaws.at(-1)}`;
+  if (flaws.includes(undefined) || isBetween(said, right)) return undefined;
+  return `${said.lines[0]} lacks ${flaws.at(-1)}`;
+}
+
+/** Whether an answer lies between the early ones and the last: a search goes by other ways where it has less time. */
+function isBetween({ lines }: Said, right: readonly Said[]): boolean {
+  const [first, last] = [right[0]?.lines[0] ?? '', right.at(-1)?.lines[0] ?? ''];
+  const said = lines[0] ?? '';
+  const words = (line: string): string => line.replace(/\d+/g, '#');
+  if (first === last || words(said) !== words(last) || words(first) !== words(last)) return false;
+  const [low, figures, high] = [last, said, first].map((line) => (line.match(/\d+/g) ?? []).map(Number));
+  return figures?.every((figure, i) => isWithin(figure, low?.[i], high?.[i])) === true;
+}
+
+function isWithin(figure: number, one = figure, other = figure): boolean {
+  return Math.min(one, other) <= figure && figure <= Math.max(one, other);
+}
+
+/** Resolves when the last answer is there. */
+async function whole(asked: Asked): Promise<void> {
+  for (let tries = 0; tries < 600; tries++) {
+    if (!asked.said.lines.some((line) => line.includes(WORKING))) return;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  throw new Error(`${asked.line} is worked on for more than a minute.`);
 }
 
 /** Whether an answer is an early one, in whose place no better one came. */
@@ -55,6 +84,6 @@ function keyOf({ person, line }: Asked): string {
 
 /** Without what an early answer says of itself, and where its pictures are. */
 function bare({ lines, pictures }: Said): Said {
-  const passing = ['Still being worked on', 'The pictures are in our direct messages'];
+  const passing = [WORKING, 'The pictures are in our direct messages'];
   return { lines: lines.filter((line) => !passing.some((words) => line.includes(words))), pictures };
 }
