@@ -11,7 +11,8 @@ bot=
 finish() {
   local status=$?
   [ -z "$bot" ] || kill -KILL "$bot" 2>/dev/null || true
-  umount "$place/app" 2>/dev/null || true
+  # What still runs in it must not keep it there.
+  umount --lazy "$place/app" 2>/dev/null || true
   rm -rf "$place"
   userdel "$user" 2>/dev/null || true
   [ "$status" -eq 0 ] && echo 'image: all tried' || echo "image: failed ($status)"

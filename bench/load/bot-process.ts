@@ -30,7 +30,7 @@ export interface BotProcess {
 
 export type Environment = Readonly<Record<string, string>>;
 
-/** Starts a bot and resolves when it takes what is asked. Rejects when it ends before, or takes more than 30 s. */
+/** Starts a bot and resolves when it takes what is asked. Rejects when it ends before, or takes more than two minutes. */
 export async function startBot(environment: Environment, port?: number): Promise<BotProcess> {
   const own = port ?? (await freePort());
   const env = { PATH: process.env.PATH ?? '', HOME: '/nonexistent', ...environment, FLOORHAND_PORT: String(own) };
@@ -52,7 +52,7 @@ export async function startBot(environment: Environment, port?: number): Promise
     await Promise.race([early, untilReady(url)]);
   } catch (cause) {
     child.kill('SIGKILL');
-    throw cause;
+    throw new Error(`A bot did not start: ${told.slice(-2_000)}`, { cause });
   }
   const pid = child.pid ?? 0;
   const probed = async <T>(deed: Deed): Promise<T> => {
@@ -74,7 +74,7 @@ export async function startBot(environment: Environment, port?: number): Promise
 }
 
 async function untilReady(url: string): Promise<void> {
-  for (const end = performance.now() + 30_000; performance.now() < end; ) {
+  for (const end = performance.now() + 120_000; performance.now() < end; ) {
     const status = await fetch(`${url}/readyz`).then(
       ({ status }) => status,
       () => undefined,

@@ -84,6 +84,6 @@ function keyOf({ person, line }: Asked): string {
 
 /** Without what an early answer says of itself, and where its pictures are. */
 function bare({ lines, pictures }: Said): Said {
-  const passing = [WORKING, 'The pictures are in our direct messages'];
+  const passing = [WORKING, 'in our direct messages too'];
   return { lines: lines.filter((line) => !passing.some((words) => line.includes(words))), pictures };
 }

@@ -6,6 +6,7 @@ import { hostname } from 'node:os';
 import { pid } from 'node:process';
 import type { Database, RootDatabase } from 'lmdb';
 import { Outage } from '../bot/ports.ts';
+import { heard } from './embedded-write.ts';
 import type { Clock } from './patience.ts';
 
 /** A process on some machine, and when it last said that it is there. */
@@ -50,11 +51,11 @@ export class Ownership {
 
   /** Says that this process is there still, unless another has taken the folder over meanwhile. */
   async say(): Promise<void> {
-    await this.#rows.put(KEY, this.#row(), this.#version, this.#version);
+    await heard(this.#rows.put(KEY, this.#row(), this.#version, this.#version));
   }
 
   async release(): Promise<void> {
-    await this.#rows.remove(KEY, this.#version);
+    await heard(this.#rows.remove(KEY, this.#version));
   }
 
   #row(): Owner {

@@ -3,6 +3,7 @@
 import { EventEmitter } from 'node:events';
 import type { KeyvEntry, KeyvStoreAdapter } from 'keyv';
 import type { Database, RootDatabase, Transaction } from 'lmdb';
+import { heard } from './embedded-write.ts';
 import type { HeldValue } from './engine.ts';
 import type { Clock } from './patience.ts';
 
@@ -74,7 +75,7 @@ export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
 
   async clear(): Promise<void> {
     for await (const page of this.#pages(this.namespace)) {
-      await this.#answer(() => Promise.all(page.map(({ key }) => this.#values.remove(key))));
+      await this.#answer(() => Promise.all(page.map(({ key }) => heard(this.#values.remove(key)))));
     }
   }
 
@@ -104,8 +105,8 @@ export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
     if (found && this.#isLive(found.version)) return false;
     const expires = this.#expiry(milliseconds);
     const put = () => {
-      this.#values.put(key, value, expires);
-      this.#due.put([expires, key], '');
+      heard(this.#values.put(key, value, expires));
+      heard(this.#due.put([expires, key], ''));
     };
     return this.#answer(() =>
       found ? this.#values.ifVersion(key, found.version ?? FOR_GOOD, put) : this.#values.ifNoExists(key, put),
@@ -124,7 +125,7 @@ export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
 
   async #putUntil(key: string, value: string, expires: number): Promise<void> {
     const put = () => [this.#values.put(key, value, expires), this.#due.put([expires, key], ''), ...this.#sweep()];
-    await this.#answer(() => Promise.all(put()));
+    await this.#answer(() => Promise.all(put().map(heard)));
   }
 
   #sweep(): Promise<boolean>[] {

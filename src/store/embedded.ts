@@ -1,11 +1,12 @@
 /** The embedded back end: lmdb in one data folder, every write in a transaction that is flushed before it is answered. */
 
-import { existsSync, mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync, statfsSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Database, open, type RootDatabase } from 'lmdb';
 import { Outage } from '../bot/ports.ts';
 import { FolderTaken, Ownership, SEEN_EVERY } from './embedded-owner.ts';
 import { EmbeddedValues } from './embedded-values.ts';
+import { heard } from './embedded-write.ts';
 import type { Engine, Held, Row, Values } from './engine.ts';
 import { type Clock, within } from './patience.ts';
 
@@ -22,7 +23,15 @@ export interface EmbeddedTerms {
   readonly clock: Clock;
   /** Milliseconds that the disk may take for one write. */
   readonly operation: number;
+  /** Bytes that the folder's disk has left; what the system says without it. */
+  readonly left?: () => number;
 }
+
+/**
+ * Bytes below which nothing is written. lmdb damages its process's memory where a disk takes only part of a commit, which are
+ * far smaller than this.
+ */
+const SPARE = 8 * 1024 * 1024;
 
 /** Opens the folder and takes it for this process. Throws Outage when it cannot be opened, FolderTaken when another process has it. */
 export async function openEmbedded(terms: EmbeddedTerms): Promise<Engine> {
@@ -66,14 +75,16 @@ class Embedded implements Engine {
   readonly #owned: Ownership | undefined;
   readonly #said: NodeJS.Timeout | undefined;
   readonly #operation: number;
+  readonly #left: () => number;
   readonly #records: Database<string, Key>;
 
-  constructor(root: RootDatabase, owned: Ownership | undefined, { clock, operation }: EmbeddedTerms) {
+  constructor(root: RootDatabase, owned: Ownership | undefined, { folder, clock, operation, left }: EmbeddedTerms) {
     this.#root = root;
+    this.#left = left ?? (() => leftIn(folder));
     this.#owned = owned;
     this.#operation = operation;
     this.#records = root.openDB({ name: 'records', encoding: 'string', useVersions: true });
-    const adapter = new EmbeddedValues(root, clock, (work) => this.#answer(work));
+    const adapter = new EmbeddedValues(root, clock, (work) => this.#write(work));
     this.#adapter = adapter;
     this.values = {
       adapter: () => adapter,
@@ -81,7 +92,8 @@ class Embedded implements Engine {
       claim: (key, value, milliseconds) => adapter.claim(key, JSON.stringify({ value }), milliseconds),
     };
     if (!owned) return;
-    this.#said = setInterval(() => void owned.say(), SEEN_EVERY);
+    // What a full disk does not take now is said the next time.
+    this.#said = setInterval(() => void this.#write(() => owned.say()).catch(() => {}), SEEN_EVERY);
     this.#said.unref();
   }
 
@@ -94,16 +106,16 @@ class Embedded implements Engine {
 
   create(kind: string, id: string, { rev, text }: Row): Promise<boolean> {
     const key: Key = [kind, id];
-    return this.#answer(() => this.#records.ifNoExists(key, () => this.#records.put(key, text, rev)));
+    return this.#write(() => this.#records.ifNoExists(key, () => heard(this.#records.put(key, text, rev))));
   }
 
   put(kind: string, id: string, { rev, text }: Row, after: number): Promise<boolean> {
-    return this.#answer(() => this.#records.put([kind, id], text, rev, after));
+    return this.#write(() => this.#records.put([kind, id], text, rev, after));
   }
 
   remove(kind: string, id: string): Promise<boolean> {
     const key: Key = [kind, id];
-    return this.#answer(async () => {
+    return this.#write(async () => {
       for (;;) {
         const found = this.#records.getEntry(key);
         if (!found) return false;
@@ -151,11 +163,11 @@ class Embedded implements Engine {
   }
 
   async fill(held: readonly Held[]): Promise<void> {
-    await this.#answer(() =>
+    await this.#write(() =>
       Promise.all(
         held.map((one) =>
           'record' in one
-            ? this.#records.put([one.record.kind, one.record.id], one.record.text, one.record.rev)
+            ? heard(this.#records.put([one.record.kind, one.record.id], one.record.text, one.record.rev))
             : this.#adapter.restore(one.kept),
         ),
       ),
@@ -164,8 +176,24 @@ class Embedded implements Engine {
 
   async close(): Promise<void> {
     clearInterval(this.#said);
-    await this.#owned?.release();
-    await this.#root.close();
+    try {
+      const owned = this.#owned;
+      if (owned) await this.#write(() => owned.release());
+    } catch {
+      // A process that has ended has its folder no more, whatever is written there.
+    } finally {
+      await this.#root.close();
+    }
+  }
+
+  /** Where the disk is all but full nothing is tried: reading goes on, and what is there stays whole. */
+  #write<T>(work: () => Promise<T>): Promise<T> {
+    // At once, so that writes stay in their order.
+    return this.#answer(() => {
+      const left = this.#left();
+      if (left < SPARE) throw new Error(`The disk has ${left} bytes left.`);
+      return heard(work());
+    });
   }
 
   /** A write that a disk does not take is not done; one that hangs may be, and then nobody was told that it is. */
@@ -188,4 +216,10 @@ class Embedded implements Engine {
       from = { start: last, exclusiveStart: true };
     }
   }
+}
+
+/** Bytes that the disk of a folder has left for this user. */
+function leftIn(folder: string): number {
+  const { bavail, bsize } = statfsSync(folder);
+  return bavail * bsize;
 }

@@ -4,7 +4,9 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { open } from 'lmdb';
-import { readEmbedded } from '../../src/store/embedded.ts';
+import { expect, it } from 'vitest';
+import { Outage } from '../../src/bot/ports.ts';
+import { openEmbedded, readEmbedded } from '../../src/store/embedded.ts';
 import { EmbeddedValues } from '../../src/store/embedded-values.ts';
 import { MACHINE_CLOCK } from '../../src/store/patience.ts';
 import { opener, openStore } from '../../src/store/store.ts';
@@ -45,4 +47,24 @@ valuesContract('one data folder', async () => {
       rmSync(path, { recursive: true, force: true });
     },
   };
+});
+
+it('on a disk that is all but full refuses what is to be written, reads on, and takes it once there is room', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'floorhand-store-'));
+  let room = 2 ** 30;
+  const engine = await openEmbedded({ folder, clock: MACHINE_CLOCK, operation: 5_000, left: () => room });
+  try {
+    await engine.create('project', 'one', { rev: 1, text: 'before' }, 'a');
+    room = 2 ** 20;
+    await expect(engine.put('project', 'one', { rev: 2, text: 'after' }, 1, 'b')).rejects.toThrow(Outage);
+    await expect(engine.create('project', 'two', { rev: 1, text: 'new' }, 'c')).rejects.toThrow(Outage);
+    await expect(engine.remove('project', 'one', 'd')).rejects.toThrow(Outage);
+    await expect(engine.values.claim('claimed', 'yes', 1000)).rejects.toThrow(Outage);
+    expect(await engine.read('project', 'one')).toEqual({ rev: 1, text: 'before' });
+    room = 2 ** 30;
+    expect(await engine.put('project', 'one', { rev: 2, text: 'after' }, 1, 'b')).toBe(true);
+  } finally {
+    await engine.close();
+    rmSync(folder, { recursive: true, force: true });
+  }
 });

@@ -2,6 +2,7 @@
 
 import type { Asked } from '../../load/asked.ts';
 import { type Ledger, ledger } from '../../load/people.ts';
+import { flawOf, type Known } from '../../load/right.ts';
 import { crowd, type Fate, fateOf } from './crowd.ts';
 import type { Hosted } from './hosted.ts';
 
@@ -37,7 +38,7 @@ export async function during(hosted: Hosted, fault: () => Promise<unknown>): Pro
     sums: counted(met.filter(({ person }) => !person.keeps)),
     notes: counted(met.filter(({ person }) => person.keeps)),
     slowest: Math.max(0, ...met.map(({ first = 0 }) => first)) / 1000,
-    told: [...new Set(met.flatMap((asked) => (fateOf(asked, known) === 'right' ? [] : [wordsOf(asked)])))],
+    told: [...new Set(met.flatMap((asked) => (fateOf(asked, known) === 'right' ? [] : [wordsOf(asked, known)])))],
     ledger: await ledger(asking.all, asking.asked, place),
   };
 
@@ -48,8 +49,10 @@ export async function during(hosted: Hosted, fault: () => Promise<unknown>): Pro
   }
 }
 
-/** The first words, without the reference that each has of its own. */
-function wordsOf({ said, refused }: Asked): string {
+/** What they saw in its place, without the reference that each has of its own. */
+function wordsOf(asked: Asked, known: Known): string {
+  const { said, refused } = asked;
   const [first = refused ?? 'nothing'] = said.lines;
-  return first.replace(/[Rr]eference: \S+?\.?$/, 'reference …').slice(0, 200);
+  const told = fateOf(asked, known) === 'wrong' ? (flawOf(asked, known) ?? first) : first;
+  return told.replace(/[Rr]eference: \S+?\.?$/, 'reference …').slice(0, 300);
 }

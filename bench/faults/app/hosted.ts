@@ -43,17 +43,17 @@ export async function onServer(processes: number, more: Environment): Promise<On
   const server = await ownServer('postgres');
   const proxy = await slowProxy(server.port);
   const url = server.url.replace(String(server.port), String(proxy.port));
-  const hosted = await host(processes, false, { ...more, FLOORHAND_STORE: url }, { url: server.url, folder: '' });
-  return {
-    ...hosted,
-    server,
-    proxy,
-    async close() {
-      await hosted.close();
-      await proxy.close();
-      await server.clear();
-    },
+  const clear = async (): Promise<void> => {
+    await proxy.close();
+    await server.clear();
   };
+  try {
+    const hosted = await host(processes, false, { ...more, FLOORHAND_STORE: url }, { url: server.url, folder: '' });
+    return { ...hosted, server, proxy, close: () => hosted.close().then(clear) };
+  } catch (cause) {
+    await clear();
+    throw cause;
+  }
 }
 
 /** One process connected to both chats, its store in a folder. */
@@ -67,23 +67,33 @@ async function host(processes: number, connected: boolean, more: Environment, pl
   const chats = await bothChats({ connected });
   const environment = { ...chats.environment, ...TERMS, ...more, [HANGING]: hanging };
   const bots: BotProcess[] = [];
-  for (let i = 0; i < processes; i++) bots.push(await startBot(environment));
-  chats.reach(bots.map(({ url }) => url));
-  return {
-    chats,
-    bots,
-    place,
-    hanging,
-    known: await learn(chats, LINES, 1),
-    async again(at) {
-      const before = bots[at];
-      bots[at] = await startBot(environment, before && Number(new URL(before.url).port));
-    },
-    async close() {
-      for (const bot of bots) bot.signal('SIGKILL');
-      await Promise.all(bots.map(({ ended }) => ended));
-      await chats.close();
-      rmSync(own, { recursive: true, force: true });
-    },
+  const close = async (): Promise<void> => {
+    for (const bot of bots) bot.signal('SIGKILL');
+    await Promise.all(bots.map(({ ended }) => ended));
+    await chats.close();
+    rmSync(own, { recursive: true, force: true });
   };
+  try {
+    for (let i = 0; i < processes; i++) bots.push(await startBot(environment));
+    chats.reach(bots.map(({ url }) => url));
+    return hostedOf(await learn(chats, LINES, 1));
+  } catch (cause) {
+    await close();
+    throw cause;
+  }
+
+  function hostedOf(known: Known): Hosted {
+    return {
+      chats,
+      bots,
+      place,
+      hanging,
+      known,
+      async again(at) {
+        const before = bots[at];
+        bots[at] = await startBot(environment, before && Number(new URL(before.url).port));
+      },
+      close,
+    };
+  }
 }

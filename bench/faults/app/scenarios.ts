@@ -1,7 +1,6 @@
 /** What can go wrong with the bot as it is hosted: each is done, held and taken away again while people ask. */
 
-import { execFileSync } from 'node:child_process';
-import { rmSync, statSync, writeFileSync } from 'node:fs';
+import { closeSync, openSync, rmSync, writeFileSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Captured } from '../../../tests/discord/loopback-rest.ts';
 import { during, type Seen } from './during.ts';
@@ -101,11 +100,10 @@ export function connected({ full }: Held): readonly Scenario<Hosted>[] {
       `disk full for ${full} s`,
       (hosted) =>
         during(hosted, async () => {
-          // A file may not become larger than the store is: what a full disk refuses is refused.
-          const file = statSync(join(hosted.place.folder, 'store', 'data.mdb'));
-          limit(hosted, String(file.size));
+          const filler = join(hosted.place.folder, 'filler');
+          fillDisk(filler);
           await seconds(full);
-          limit(hosted, 'unlimited');
+          rmSync(filler);
         }),
     ],
     [
@@ -120,8 +118,16 @@ export function connected({ full }: Held): readonly Scenario<Hosted>[] {
   ];
 }
 
-function limit({ bots: [bot] }: Hosted, bytes: string): void {
-  execFileSync('prlimit', [`--pid=${bot?.pid}`, `--fsize=${bytes}:unlimited`]);
+/** Writes until nothing more is taken. */
+function fillDisk(file: string): void {
+  const open = openSync(file, 'w');
+  try {
+    for (const some = Buffer.alloc(4096); ; ) writeSync(open, some);
+  } catch (cause) {
+    if ((cause as NodeJS.ErrnoException).code !== 'ENOSPC') throw cause;
+  } finally {
+    closeSync(open);
+  }
 }
 
 /** Every other request of an answer is refused, on both platforms. */
