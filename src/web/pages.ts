@@ -47,7 +47,12 @@ export class Pages {
   /** What `write` makes of a link's page, once for each state of it. */
   written(asker: Asker, opened: Opened, write: () => Promise<string>): Promise<Written> {
     const entry = this.#entry(asker, opened);
-    entry.page ??= write().then(async (text) => ({ text, packed: new Uint8Array(await packed(text)) }));
+    if (!entry.page) {
+      const page = write().then(async (text) => ({ text, packed: new Uint8Array(await packed(text)) }));
+      entry.page = page;
+      // What could not be written is tried anew by the next who comes.
+      page.catch(() => delete entry.page);
+    }
     return entry.page;
   }
 

@@ -127,6 +127,14 @@ describe('a link', () => {
     expect(there).toEqual(here);
   });
 
+  it('that could not be written once is written for the next who comes', async () => {
+    const own = stage(sheets);
+    own.broken = true;
+    expect((await own.visit(LINK)).status).toBe(503);
+    own.broken = false;
+    expect((await own.visit(LINK)).status).toBe(200);
+  });
+
   it('tells an outage of the store as one, and a fault of ours to the port', async () => {
     const own = stage(sheets);
     own.store.down = true;

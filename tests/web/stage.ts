@@ -22,6 +22,8 @@ export interface Stage {
   /** Links by token: what is not here was never given, or ended. */
   readonly links: Map<string, Pick<Opened, 'role' | 'until' | 'questions'>>;
   readonly clock: { now: number };
+  /** Whether files cannot be told. */
+  broken: boolean;
   sheets: Sheets;
   /** Answers in place of the usual for a line, where the test has one. */
   instead: ((line: string) => Answer | undefined) | undefined;
@@ -53,6 +55,7 @@ export function stage(sheets: Sheets, allow = allowanceInMemory()): Stage {
     faults,
     links,
     clock,
+    broken: false,
     sheets,
     instead: undefined,
     store,
@@ -74,7 +77,10 @@ export function stage(sheets: Sheets, allow = allowanceInMemory()): Stage {
       },
       files: {
         pdf: async (_, paper) => ({ name: `job ${paper}.pdf`, type: 'application/pdf', bytes: bytes('%PDF') }),
-        tables: () => [{ key: 'shopping', label: 'Shopping list' }],
+        tables: () => {
+          if (own.broken) throw new Error('no tables');
+          return [{ key: 'shopping', label: 'Shopping list' }];
+        },
         table: async (_, key) =>
           key === 'shopping' ? { name: 'shopping.csv', type: 'text/csv', bytes: bytes('a,b') } : undefined,
         json: async (shown) => ({ name: 'job.json', type: 'application/json', bytes: bytes(JSON.stringify(shown)) }),
