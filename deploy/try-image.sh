@@ -8,6 +8,7 @@ cd "$(dirname "$0")/.."
 place=$(mktemp -d)
 user="floorhand-try-$$"
 bot=
+tried=no
 finish() {
   local status=$?
   [ -z "$bot" ] || kill -KILL "$bot" 2>/dev/null || true
@@ -15,7 +16,7 @@ finish() {
   umount --lazy "$place/app" 2>/dev/null || true
   rm -rf "$place"
   userdel "$user" 2>/dev/null || true
-  [ "$status" -eq 0 ] && echo 'image: all tried' || echo "image: failed ($status)"
+  [ "$tried" = yes ] && echo 'image: all tried' || echo "image: not all tried ($status)"
 }
 trap finish EXIT
 began=$SECONDS
@@ -110,3 +111,4 @@ echo "  ended with $ended"
 step 'nothing was written but data'
 find "$place" -newer "$place/said" -not -path "$place/data*" -type f -not -name log -not -name said -not -name token | tee "$place/wrote"
 [ ! -s "$place/wrote" ]
+tried=yes
