@@ -2,7 +2,7 @@
 
 import { readConfig, secretsOf } from './host/config.ts';
 import { withoutSecrets } from './host/without-secrets.ts';
-import { slackIsTold } from './slack/told.ts';
+import { chatsAreTold, chatsLack } from './wiring/told-chats.ts';
 
 /** Milliseconds for which what is still open may hold the process once all is done. */
 const LINGER = 300;
@@ -10,8 +10,9 @@ const LINGER = 300;
 async function main(words: readonly string[]): Promise<number> {
   const config = readConfig(process.env);
   const [mode] = words;
-  const chats = slackIsTold(config.slack) || config.discord.token !== '';
-  if (mode !== 'ask' && mode !== 'demo' && chats) {
+  if (mode !== 'ask' && mode !== 'demo' && chatsAreTold(config)) {
+    const lacks = chatsLack(config);
+    if (lacks.length > 0) throw new Error(`The bot cannot start.\n${lacks.join('\n')}`);
     const { runBot } = await import('./wiring/bot.ts');
     const code = await runBot(config, process.env);
     setTimeout(() => process.exit(code), LINGER).unref();
@@ -25,6 +26,9 @@ async function main(words: readonly string[]): Promise<number> {
 process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
   process.exit(fault.code === 'EPIPE' ? 0 : 1);
 });
+
+// Where nobody reads the log any more, the bot still answers.
+process.stderr.on('error', () => {});
 
 try {
   process.exitCode = await main(process.argv.slice(2));

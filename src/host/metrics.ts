@@ -68,12 +68,15 @@ export function openMetrics(tasks: () => TaskFigures): Metrics {
   });
   gauge('floorhand_tasks_working', 'Tasks that worker threads are at.', () => tasks().working, registers);
   gauge('floorhand_tasks_waiting', 'Tasks that wait for a worker thread.', () => tasks().waiting, registers);
-  gauge(
-    'floorhand_workers_replaced',
-    'Worker threads ended for their time or memory, since the start.',
-    () => tasks().replaced,
+  new Counter({
+    name: 'floorhand_workers_replaced_total',
+    help: 'Worker threads ended for their time or memory, or that failed.',
     registers,
-  );
+    collect() {
+      this.reset();
+      this.inc(tasks().replaced);
+    },
+  });
   return {
     asked({ platform, command = 'none', outcome, first: toFirst, last: toLast, wait }) {
       asks.inc({ platform, command, outcome });

@@ -35,6 +35,13 @@ export function text(form: RegExp, said: string) {
     .refine((told) => told === '' || form.test(told), said);
 }
 
+/** The address of a server that keeps projects, or empty. A password with marks in it is easily taken for other parts of the address. */
+export const storeAddress = text(/^(?:postgres(?:ql)?|rediss?):\/\/.+$/, 'empty, postgres://… or redis://…').refine(
+  // No host at all is Postgres' own way to say: the socket of this machine.
+  (told) => !told.includes('://') || URL.canParse(told.replace('@/', '@localhost/')),
+  'no whole address; in a user or password, write # as %23, / as %2F, ? as %3F, @ as %40, : as %3A and % as %25',
+);
+
 /** An address that tokens are told to or that links begin with: by https, or on this machine. No slash at its end. */
 export function safeAddress(said: string) {
   return z

@@ -1,19 +1,19 @@
 /** Every setting: its variable, its form, and what it is for, from which the table in README.md and .env.example are made. */
 
 import { z } from 'zod';
-import { listenAt, port, safeAddress, shards, text, whole } from './setting-forms.ts';
+import { listenAt, port, safeAddress, shards, storeAddress, text, whole } from './setting-forms.ts';
 
 /** A secret may come from a file instead: its variable with _FILE behind it names the file. */
 const secret = true;
 
 export const settings = z.object({
-  FLOORHAND_UNITS: z.enum(['imperial', 'metric']).default('imperial').meta({
+  FLOORHAND_UNITS: z.enum(['imperial', 'metric'], 'imperial or metric').default('imperial').meta({
     group: 'Habits',
     about:
       'Units for numbers typed without one: imperial (ft for rooms, in for planks) or metric (m for rooms, mm for planks).',
   }),
   FLOORHAND_DECIMAL: z
-    .enum(['.', ','])
+    .enum(['.', ','], '“.” or “,”')
     .default('.')
     .meta({ about: 'Decimal mark in what is printed: “.” or “,”. Both are read.' }),
   FLOORHAND_CURRENCY: z
@@ -29,7 +29,7 @@ export const settings = z.object({
     .string()
     .default('pictures')
     .meta({ about: 'Folder where the terminal saves the pictures of its answers.' }),
-  FLOORHAND_STORE: text(/^(postgres(ql)?:\/\/.+|rediss?:\/\/.+)$/, 'empty, postgres://… or redis://…').meta({
+  FLOORHAND_STORE: storeAddress.meta({
     group: 'Where projects are kept',
     secret,
     about:
@@ -46,11 +46,14 @@ export const settings = z.object({
   FLOORHAND_ADDRESS: safeAddress('an https address such as https://floors.example (http only on this machine)').meta({
     about: 'The address that people reach it by, for the links of share pages: https://floors.example.',
   }),
-  FLOORHAND_LOG: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('info').meta({
-    group: 'Watching it run',
-    about:
-      'What the bot tells in its log: silent, error, warn, info (a line an ask) or debug. Never a token, a text or a name.',
-  }),
+  FLOORHAND_LOG: z
+    .enum(['silent', 'error', 'warn', 'info', 'debug'], 'silent, error, warn, info or debug')
+    .default('info')
+    .meta({
+      group: 'Watching it run',
+      about:
+        'What the bot tells in its log: silent, error, warn, info (a line an ask) or debug. Never a token, a text or a name.',
+    }),
   FLOORHAND_METRICS: listenAt.meta({
     about: 'Where Prometheus reads /metrics: a port of this machine such as 9464, or 0.0.0.0:9464. Empty: nowhere.',
   }),

@@ -3,7 +3,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { readEmbedded } from './embedded.ts';
-import { MACHINE_CLOCK } from './patience.ts';
+import { MACHINE_CLOCK, within } from './patience.ts';
 import { redisDoubts } from './redis-doubts.ts';
 import type { Place } from './store.ts';
 
@@ -18,15 +18,16 @@ export interface StoreLook {
   readonly clock?: number;
 }
 
-/** Looks. Rejects with what the server, or the folder, refuses with. */
-export async function lookAtStore({ url, folder, space = 'floorhand' }: Place): Promise<StoreLook> {
-  if (url === '') return lookAtFolder(folder);
-  return /^postgres/.test(url) ? lookAtPostgres(url, space) : lookAtRedis(url, space);
+/** Looks. Rejects with what the server, or the folder, refuses with; with Lost where no answer comes. */
+export async function lookAtStore({ url, folder, space = 'floorhand', patience }: Place): Promise<StoreLook> {
+  const { operation = OPERATION } = patience ?? {};
+  if (url === '') return lookAtFolder(folder, operation);
+  return /^postgres/.test(url) ? lookAtPostgres(url, space, operation) : lookAtRedis(url, space, operation);
 }
 
-async function lookAtFolder(folder: string): Promise<StoreLook> {
+async function lookAtFolder(folder: string, operation: number): Promise<StoreLook> {
   if (!existsSync(join(folder, 'store'))) return { doubts: [], made: false };
-  const engine = await readEmbedded({ folder, clock: MACHINE_CLOCK, operation: OPERATION });
+  const engine = await readEmbedded({ folder, clock: MACHINE_CLOCK, operation });
   try {
     await engine.ping();
     return { doubts: await engine.doubts(), made: true };
@@ -35,9 +36,9 @@ async function lookAtFolder(folder: string): Promise<StoreLook> {
   }
 }
 
-async function lookAtPostgres(url: string, space: string): Promise<StoreLook> {
+async function lookAtPostgres(url: string, space: string, operation: number): Promise<StoreLook> {
   const { default: pg } = await import('pg');
-  const terms = { connectionTimeoutMillis: OPERATION, query_timeout: OPERATION };
+  const terms = { connectionTimeoutMillis: operation, query_timeout: operation };
   const client = new pg.Client({ connectionString: url, ...terms });
   // A connection that ends by itself is told by what is asked next.
   client.on('error', () => {});
@@ -60,17 +61,24 @@ async function lookAtPostgres(url: string, space: string): Promise<StoreLook> {
   }
 }
 
-async function lookAtRedis(url: string, space: string): Promise<StoreLook> {
+async function lookAtRedis(url: string, space: string, operation: number): Promise<StoreLook> {
   const { createClient } = await import('@keyv/redis');
-  const socket = { connectTimeout: OPERATION, reconnectStrategy: false } as const;
+  const socket = { connectTimeout: operation, reconnectStrategy: false } as const;
   const client = createClient({ url, socket, disableOfflineQueue: true });
   client.on('error', () => {});
-  try {
+  const look = async (): Promise<StoreLook> => {
     await client.connect();
     const [seconds, micros] = (await client.sendCommand(['TIME'])) as unknown as readonly [string, string];
     const doubts = await redisDoubts((name) => client.configGet(name));
-    const { keys } = await client.scan('0', { MATCH: `${space}:*`, COUNT: 1000 });
-    return { doubts, made: keys.length > 0, clock: Number(seconds) * 1000 + Number(micros) / 1000 };
+    let found = await client.scan('0', { MATCH: `${space}:*`, COUNT: 1000 });
+    // Others may keep much in the same server.
+    while (found.keys.length === 0 && found.cursor !== '0')
+      found = await client.scan(found.cursor, { MATCH: `${space}:*`, COUNT: 1000 });
+    return { doubts, made: found.keys.length > 0, clock: Number(seconds) * 1000 + Number(micros) / 1000 };
+  };
+  try {
+    // A connection that is taken and never answered is no failure to the client.
+    return await within(operation, look());
   } finally {
     client.destroy();
   }

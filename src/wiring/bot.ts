@@ -40,6 +40,9 @@ export async function runBot(config: Config, environment: Environment): Promise<
     await Promise.race([start(config, environment, { log, ending }), asked]);
     if (!ending.begun()) log.state('connected', { ms: Math.round(performance.now() - began) });
     await asked;
+  } catch (cause) {
+    log.fault('start', cause);
+    throw cause;
   } finally {
     log.state('stopping');
     const stopping = performance.now();

@@ -53,7 +53,7 @@ export async function startChats(
     const { startSlack } = await import('../slack/start.ts');
     const holds = async (asker: Asker): Promise<boolean> => (await openDesk(asker, ports)?.inUse()) !== undefined;
     const clock = { wait, patience: () => wait(PATIENCE), now: Date.now };
-    const running = await startSlack(slack, { ...parts, ...clock, holds, shared: url !== '' });
+    const running = await began('Slack', startSlack(slack, { ...parts, ...clock, holds, shared: url !== '' }));
     ending.add('takes', 'slack', () => running.stop());
     routes.push(...running.pages);
     connected.push(['slack', running.connected]);
@@ -67,10 +67,11 @@ export async function startChats(
       ...(shards ? { shards } : {}),
       ...(api ? { api } : {}),
     };
-    const running = await startDiscord(settings, {
+    const starting = startDiscord(settings, {
       ...parts,
       suggest: (asker, command, option, typed) => suggest(asker, { command, option, commands, habits }, typed, ports),
     });
+    const running = await began('Discord', starting);
     ending.add('takes', 'discord', async () => {
       running.refuse();
       // What is on its way from Discord already is still told something.
@@ -81,4 +82,15 @@ export async function startChats(
     connected.push(['discord', running.connected]);
   }
   return { routes, connected: () => connected.flatMap(([name, is]) => (is() ? [] : [name])) };
+}
+
+/** What was started. Rejects with which chat did not start, and what tells more. */
+async function began<T>(chat: string, starting: Promise<T>): Promise<T> {
+  try {
+    return await starting;
+  } catch (cause) {
+    const said = cause instanceof Error ? cause.message : String(cause);
+    const more = 'Whether it can be reached and knows the token: npm run doctor -- --online';
+    throw new Error(`${chat} did not start: ${said}\n${more}`, { cause });
+  }
 }

@@ -1,16 +1,17 @@
 /** Looks at everything that the bot needs before it is started, and changes nothing. */
 
+import { dirname } from 'node:path';
 import { type Config, configDoubts, readConfig } from '../host/config.ts';
 import { dataFolder } from '../host/data-folder.ts';
 import { doubt, type Finding, fault, ok } from '../host/doctor.ts';
 import { clockFinding, folderFinding, nodeFinding, portFinding } from '../host/doctor-machine.ts';
 import { applicationOf, discordFindings, inviteLink, slackFindings } from '../host/doctor-tokens.ts';
 import type { Environment } from '../host/told-settings.ts';
-import { sealOf } from '../slack/seal.ts';
 import { slackIsTold, slackLacks } from '../slack/told.ts';
 import { lookAtStore, type StoreLook } from '../store/look.ts';
 import { onlineFindings } from './doctor-online.ts';
 import { worksFindings } from './doctor-works.ts';
+import { chatsAreTold, keyFlaw } from './told-chats.ts';
 
 export interface DoctorTerms {
   /** Node's version. */
@@ -30,11 +31,11 @@ export async function findings(
   const config = configOf(environment);
   if (!config) return [...first, ...(await worksFindings())];
   const { slack, discord } = config;
-  const chats = slackIsTold(slack) || discord.token !== '';
+  const chats = chatsAreTold(config);
   const told = {
     told: slackIsTold(slack),
     lacks: slackIsTold(slack) ? slackLacks(slack) : [],
-    key: keyFault(slack.key),
+    key: keyFlaw(slack.key),
   };
   return [
     ...first,
@@ -68,15 +69,6 @@ function configOf(environment: Environment): Config | undefined {
     return readConfig(environment);
   } catch {
     return undefined;
-  }
-}
-
-function keyFault(key: string): string | undefined {
-  try {
-    sealOf(key);
-    return undefined;
-  } catch {
-    return 'FLOORHAND_KEY is no 32 bytes in base64';
   }
 }
 
@@ -119,7 +111,7 @@ function codeOf(cause: unknown): string {
 async function placeFindings(config: Config, chats: boolean): Promise<readonly Finding[]> {
   const { history, pictures, http, metrics, address } = config;
   if (!chats) {
-    const kept = history === '' ? [] : [await folderFinding('History', `${history}/..`, 'FLOORHAND_HISTORY')];
+    const kept = history === '' ? [] : [await folderFinding('History', dirname(history), 'FLOORHAND_HISTORY')];
     return [await folderFinding('Pictures', pictures, 'FLOORHAND_PICTURES'), ...kept];
   }
   const link = 'Set FLOORHAND_ADDRESS to the https address that people reach it by.';

@@ -11,7 +11,7 @@ import { faultsTo } from '../host/faults.ts';
 import type { Environment } from '../host/told-settings.ts';
 import { withoutSecrets } from '../host/without-secrets.ts';
 import { closeFiles, makeFile } from '../sheet/make.ts';
-import { closeWorkers } from '../solve/pool.ts';
+import { boundTasks, closeWorkers } from '../solve/pool.ts';
 import { openStore } from '../store/store.ts';
 import { DEMO_ASKS, WORKED_ASK } from '../terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session, showWorked } from '../terminal/receive.ts';
@@ -25,6 +25,7 @@ export async function runTerminal(
   [mode, ...words]: readonly string[],
 ): Promise<number> {
   for (const doubt of configDoubts(environment)) process.stderr.write(`${doubt}\n`);
+  boundTasks(config.limits);
   const { units, decimal, currency, history, pictures, store: url, data } = config;
   const secrets = secretsOf(environment);
   const { fault } = faultsTo({ write: (text) => process.stderr.write(withoutSecrets(text, secrets)) });

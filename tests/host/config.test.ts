@@ -131,7 +131,7 @@ describe('the configuration', () => {
   it('names every fault at once', () => {
     const bad = { FLOORHAND_UNITS: 'Metric', FLOORHAND_DECIMAL: 'comma', FLOORHAND_CURRENCY: 'usd' };
     expect(() => readConfig(bad)).toThrow(
-      /cannot be read\.\nFLOORHAND_UNITS: .*imperial.*metric.*\nFLOORHAND_DECIMAL: .*\nFLOORHAND_CURRENCY: .*ISO 4217/,
+      /cannot be read\.\nFLOORHAND_UNITS: imperial or metric\nFLOORHAND_DECIMAL: “\.” or “,”\nFLOORHAND_CURRENCY: .*ISO 4217/,
     );
   });
 
@@ -144,13 +144,26 @@ describe('the configuration', () => {
     expect(() => readConfig(swapped)).toThrow(/BOT_TOKEN: .*xoxb-[^\n]*\n.*APP_TOKEN: .*xapp-/);
   });
 
-  it.each(['', 'postgres://db/x', 'postgresql://db/x', 'redis://cache', 'rediss://cache:6380/1'])(
-    'takes “%s” for a store',
-    (address) => expect(readConfig({ FLOORHAND_STORE: address }).store).toBe(address),
-  );
+  it.each([
+    '',
+    'postgres://db/x',
+    'postgresql://db/x',
+    'postgres://bot:a%23b@/x',
+    'redis://cache',
+    'rediss://cache:6380/1',
+  ])('takes “%s” for a store', (address) => expect(readConfig({ FLOORHAND_STORE: address }).store).toBe(address));
 
   it.each(['mysql://db/x', 'postgres', '/srv/floors', 'http://db'])('refuses %s for a store', (address) =>
     expect(() => readConfig({ FLOORHAND_STORE: address })).toThrow(/FLOORHAND_STORE: .*postgres:/),
+  );
+
+  it.each(['postgres://bot:can#ary@db:5432/x', 'postgres://bot:can/ary@db/x', 'redis://:can?ary@cache'])(
+    'says how to write the marks of %s, and not its password',
+    (address) => {
+      const told = messageOf(() => readConfig({ FLOORHAND_STORE: address }));
+      expect(told).toMatch(/FLOORHAND_STORE: .*# as %23/);
+      expect(told).not.toMatch(/can.?ary/);
+    },
   );
 
   it.each(['http://proxy.example/api', 'ftp://127.0.0.1', 'proxy', 'https://proxy.example/?to=discord'])(

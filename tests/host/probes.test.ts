@@ -102,7 +102,8 @@ describe('figures', () => {
       'floorhand_tasks_waiting 2',
       'floorhand_ask_wait_seconds_sum 0.02',
       'floorhand_ask_wait_seconds_count 1',
-      'floorhand_workers_replaced 3',
+      '# TYPE floorhand_workers_replaced_total counter',
+      'floorhand_workers_replaced_total 3',
     ])
       expect(text.split('\n')).toContain(line);
     // Prometheus’ text format 0.0.4: a comment, or a name with labels and a number.

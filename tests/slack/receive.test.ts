@@ -203,13 +203,16 @@ describe('buttons under an answer', () => {
   });
 
   it('say so when the answer is gone after its week, or the button is of no kind we know', async () => {
+    // An answer is kept behind its message: what a button gives of it tells that it is.
+    await app.press('Sources');
+    await messages(2);
     app.kept.pass(8 * 24 * 3600 * 1000);
     await app.press('Sources');
-    const [, second] = await messages(2);
+    const [, , second] = await messages(3);
     expect(wordsOf(second)).toContain('no longer kept');
     const action = { type: 'button', action_id: 'toast.1', block_id: 'b', value: 'x', action_ts: '1' };
     await app.press('Sources', { actions: [action] });
-    const [, , third] = await messages(3);
+    const [, , , third] = await messages(4);
     expect(wordsOf(third)).toContain('older version');
   });
 });
