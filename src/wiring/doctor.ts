@@ -20,16 +20,18 @@ export interface DoctorTerms {
   readonly now: () => number;
   /** Whether to ask Discord and Slack whether they know the tokens. */
   readonly online: boolean;
+  /** What looks at the font, pictures and workers. */
+  readonly works?: () => Promise<readonly Finding[]>;
 }
 
 /** What is found, in the order in which it is best mended. Never rejects. */
 export async function findings(
   environment: Environment,
-  { node, now, online }: DoctorTerms,
+  { node, now, online, works = worksFindings }: DoctorTerms,
 ): Promise<readonly Finding[]> {
   const first = [nodeFinding(node), ...settingsFindings(environment)];
   const config = configOf(environment);
-  if (!config) return [...first, ...(await worksFindings())];
+  if (!config) return [...first, ...(await works())];
   const { slack, discord } = config;
   const chats = chatsAreTold(config);
   const told = {
@@ -44,7 +46,7 @@ export async function findings(
     ...slackFindings(slack, told),
     ...(await storeFindings(config, environment, now)),
     ...(await placeFindings(config, chats)),
-    ...(await worksFindings()),
+    ...(await works()),
     ...(online ? await onlineFindings(config, now) : []),
     ...inviteFindings(config),
   ];

@@ -32,6 +32,8 @@ export interface BotProcess {
   /** All that it wrote, on standard output and standard error. */
   written(): string;
   lines(): readonly Readonly<Record<string, unknown>>[];
+  /** Resolves once it has told that state; rejects when it ends without. */
+  until(state: string): Promise<void>;
   /** A slash command, signed as Slack signs it; the status of what came back. */
   slash(text: string, more?: Readonly<Record<string, string>>): Promise<number>;
   /** Resolves with the exit code, or the signal that ended it. */
@@ -74,17 +76,28 @@ export async function botProcess(terms: BotTerms): Promise<BotProcess> {
     seen();
   });
   const state = (name: string) => lines.find((line) => line.state === name);
-  const ready = new Promise<void>((resolve) => {
-    seen = () => state('connected') && resolve();
-  });
+  const until = async (name: string): Promise<void> => {
+    const told = new Promise<void>((resolve) => {
+      const before = seen;
+      seen = () => {
+        before();
+        if (state(name)) resolve();
+      };
+      seen();
+    });
+    if ((await Promise.race([told, ended])) !== undefined && !state(name))
+      throw new Error(`the bot ended before it was ${name}: ${parts.join('')}`);
+  };
   const stop = async (): Promise<void> => {
     child.kill('SIGKILL');
     await ended;
     await Promise.all([discord.close(), slack.close()]);
   };
-  if ((await Promise.race([ready, ended])) !== undefined) {
+  try {
+    await until('connected');
+  } catch (cause) {
     await stop();
-    throw new Error(`the bot ended before it was ready: ${parts.join('')}`);
+    throw cause;
   }
   const http = `http://127.0.0.1:${state('listening')?.port}`;
   let deeds = 0;
@@ -97,6 +110,7 @@ export async function botProcess(terms: BotTerms): Promise<BotProcess> {
     metrics: `http://127.0.0.1:${state('metrics')?.port}`,
     written: () => parts.join(''),
     lines: () => lines,
+    until,
     async slash(text, more = {}) {
       const body = new URLSearchParams({
         command: '/floorhand',

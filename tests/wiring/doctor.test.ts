@@ -10,7 +10,7 @@ import { readConfig } from '../../src/host/config.ts';
 import { exitCodeOf, type Finding, findingsText } from '../../src/host/doctor.ts';
 import { clockFinding, folderFinding, nodeFinding, portFinding } from '../../src/host/doctor-machine.ts';
 import { applicationOf, discordFindings, inviteLink, slackFindings } from '../../src/host/doctor-tokens.ts';
-import { findings } from '../../src/wiring/doctor.ts';
+import { type DoctorTerms, findings } from '../../src/wiring/doctor.ts';
 import { onlineFindings } from '../../src/wiring/doctor-online.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'floorhand-doctor-'));
@@ -29,16 +29,22 @@ const TOKEN = `${Buffer.from(ID).toString('base64url')}.GcanaR.y5f1d-5f1d5f1d`;
 const NOW = Date.UTC(2026, 10, 25);
 const terms = { node: '24.1.0', now: () => NOW, online: false };
 
-async function looked(environment: Readonly<Record<string, string>>): Promise<readonly Finding[]> {
-  return findings({ FLOORHAND_DATA: join(folder, 'data'), FLOORHAND_PICTURES: folder, ...environment }, terms);
+/** Looked at whole; `over` what is not looked at. */
+async function looked(
+  environment: Readonly<Record<string, string>>,
+  over: Pick<DoctorTerms, 'works'> = { works: async () => [] },
+): Promise<readonly Finding[]> {
+  const told = { FLOORHAND_DATA: join(folder, 'data'), FLOORHAND_PICTURES: folder, ...environment };
+  return findings(told, { ...terms, ...over });
 }
 const about = (found: readonly Finding[], name: string) => found.filter((one) => one.about === name);
 const bad = (found: readonly Finding[]) => found.filter(({ health }) => health !== 'ok');
 
 describe('all together', () => {
   it('finds nothing amiss where nothing is told, and makes nothing', async () => {
-    const found = await looked({});
+    const found = await looked({}, {});
     expect(bad(found)).toEqual([]);
+    expect(found.map((one) => one.about)).toEqual(expect.arrayContaining(['Font', 'Workers', 'Pictures drawn']));
     expect(exitCodeOf(found)).toBe(0);
     expect(findingsText(found)).toContain('It can run. Nothing was changed.');
     expect(existsSync(join(folder, 'data'))).toBe(false);
@@ -66,7 +72,7 @@ describe('all together', () => {
   });
 
   it('tells every setting that cannot be read, and still looks at what needs none', async () => {
-    const found = await looked({ FLOORHAND_UNITS: 'feet', FLOORHAND_PORT: 'http', FLOORHAND_DISCORD_TOKN: 'x' });
+    const found = await looked({ FLOORHAND_UNITS: 'feet', FLOORHAND_PORT: 'http', FLOORHAND_DISCORD_TOKN: 'x' }, {});
     expect(about(found, 'Settings').map(({ health, said }) => `${health} ${said.split(':')[0]}`)).toEqual([
       'fault FLOORHAND_UNITS',
       'fault FLOORHAND_PORT',
