@@ -2,7 +2,7 @@
 
 import type { Reply, Result } from './reply.ts';
 
-export const SHEET_KEYS = ['shopping', 'tearout', 'checklist', 'guide', 'cuts'] as const;
+export const SHEET_KEYS = ['shopping', 'tearout', 'repairs', 'checklist', 'guide', 'cuts'] as const;
 export type SheetKey = (typeof SHEET_KEYS)[number];
 
 /** Result data of kind `sheets`. */
@@ -17,6 +17,8 @@ export interface Sheets extends Result {
   /** IANA name of the zone in which dates are told. */
   readonly zone: string;
   readonly sheets: readonly JobSheet[];
+  /** In words, what could not be put on them. */
+  readonly missing?: readonly string[];
 }
 
 /** One task: its answer, and what of it somebody can do at the page. Guides and cuts are of one room each. */

@@ -27,7 +27,7 @@ export const FOUND = {
   moisture: (said: string) => `Moisture was measured. ${said}`,
   tearout: (area: string, weight: string) => `The old floor comes out: ${area}, ${weight} of debris.`,
   callTitle: 'Call first: not for you to do',
-  call: (where: string, why: string, who: string) => `${where}: ${why} Call: ${who}.`,
+  call: (where: string, why: string, who: string) => `${where}: ${why} Call: ${who.replace(/\.$/, '')}.`,
   proofTitle: 'For whoever pays or is hired',
   proof: [
     'Photograph each finding before it is moved or covered, with a tape beside it.',

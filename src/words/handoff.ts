@@ -18,6 +18,7 @@ export const HANDOFF = {
     stage: 'Stage',
     waits: 'Waits',
     open: 'Still open',
+    missing: 'Could not be worked out',
     left: 'Left out here, for length',
   },
   room: (name: string, area: string) => `${name} ${area}`,
@@ -27,6 +28,7 @@ export const HANDOFF = {
   rows: (room: string, rows: number) => `${room} ${counted(rows, 'row')}`,
   wait: (room: string, stage: string, until: string) => `${room}: ${stage} until ${until}`,
   more: (count: number) => `and ${count} more`,
+  moreCalls: (count: number) => `and ${count} more: “project found” tells of each`,
   actions: { pdf: 'As a PDF to print', csv: 'As spreadsheets', json: 'As data', share: 'Share it by a link' },
 } as const;
 

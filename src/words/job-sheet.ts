@@ -11,6 +11,7 @@ export const SHEETS = {
   titles: {
     shopping: 'Shopping list',
     tearout: 'Tear-out',
+    repairs: 'Repairs and finishing',
     checklist: 'Checklist',
     guide: 'Laying guide',
     cuts: 'Cuts',
@@ -23,8 +24,18 @@ export const SHEETS = {
   missing: 'Not on the sheets',
   helper: (no: string) => `helper ${no}`,
   refusal: 'Not for you to do',
-  call: (who: string) => `Call: ${who}.`,
+  call: (who: string) => `Call: ${who.replace(/\.$/, '')}.`,
 } as const;
+
+/** Sheets of answers on repairs and finishing, by command, in the order of the job. */
+export const REPAIR_TITLES: Readonly<Record<string, string>> = {
+  'prep patch': 'Subfloor patch',
+  'prep squeaks': 'Squeaks',
+  'prep level': 'Flatness',
+  'prep moisture': 'Moisture',
+  'trim reset': 'Trim put back',
+  'trim finish': 'Caulk, filler and paint',
+};
 
 /** Names of files, and what is said of them. */
 export const FILES = {

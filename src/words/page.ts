@@ -4,6 +4,7 @@
 export const PAGE_SECTIONS = {
   shopping: 'To buy',
   tearout: 'Tear-out',
+  repairs: 'Repairs and finishing',
   checklist: 'Checklist',
   guide: 'Laying guide',
   cuts: 'Saw card',

@@ -119,7 +119,7 @@ export const SHOPPING = {
   untoldTitle: 'Not worked out yet',
   untold: ({ what, tell }: Untold) => `${what}: type “${tell}”`,
   unread: (ask: string, expected: string, fix: string) => `${quoted(ask)}: ${expected} Type “${fix}”`,
-  refused: (ask: string, why: string, call: string) => `${quoted(ask)}: ${why} Call: ${call}.`,
+  refused: (ask: string, why: string, call: string) => `${quoted(ask)}: ${why} Call: ${call.replace(/\.$/, '')}.`,
   refusedTitle: 'Not for you to do',
   costTitle: 'Cost',
   costLeft: 'Left to buy',

@@ -10,6 +10,7 @@ import type { HerringResult } from './herringbone-result.ts';
 import { layAsk, sayingOf, settled } from './laid.ts';
 import { floorNeeds } from './needs.ts';
 import { roomReply } from './one-room.ts';
+import { otherWork } from './other-work.ts';
 import { type FloorResult, floorResult } from './result.ts';
 import type { PlanksAsk } from './rules.ts';
 import { plankPieces } from './saw-planks.ts';
@@ -36,16 +37,21 @@ export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Ou
   const laid = await settled(first, ask, context);
   const { plan, purchase, cost, home } = laid;
   const saying = sayingOf(ask, context);
+  await otherWork();
   const tables = guideTables(plan, saying);
+  await otherWork();
   const pieces = plankPieces(plan, saying);
-  const guides = plan.regions.map(
-    (region, i): Guide => ({
+  const guides: Guide[] = [];
+  for (const [i, region] of plan.regions.entries()) {
+    // Each has a picture: a home of them would hold up everybody else's asks.
+    await otherWork();
+    guides.push({
       room: region.name,
       rooms: region.rooms?.map(({ name }) => name) ?? [region.name],
       reply: roomReply(laid, region, ask, context, tables),
       pieces: pieces[i] ?? [],
-    }),
-  );
+    });
+  }
   return guidesReply(guides, floorResult(plan, purchase, cost, home), laid.assumed, floorNeeds(laid, ask));
 }
 

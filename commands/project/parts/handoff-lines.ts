@@ -12,6 +12,7 @@ import type { Project } from '../../../src/project/project.ts';
 import { inScope } from '../../../src/project/room.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
+import { FOUND } from '../../../src/words/found.ts';
 import { HANDOFF, SHORT_CAUTIONS } from '../../../src/words/handoff.ts';
 import { STAGE_IN } from '../../../src/words/progress.ts';
 import { trimHeadline } from '../../../src/words/trim.ts';
@@ -21,13 +22,17 @@ import { findingsOf } from './found.ts';
 import { progressReply } from './progress.ts';
 import { roomsProgress } from './progress-say.ts';
 import { asksOf, type Here, replyOr } from './sheet-asks.ts';
+import { roomsTold } from './sheet-prep.ts';
 import { listAsks } from './shopping-asks.ts';
+import { guidesOfFloor, nameOf } from './shopping-lines.ts';
 
 /** A line of the summary. `never`: it is not left out, whatever the length; the others go from the last on. */
 export interface HandoffLine {
   readonly label: string;
   readonly items: readonly string[];
   readonly never?: true;
+  /** Of cautions: what each is about. */
+  readonly topics?: readonly string[];
 }
 
 /** Every line that has something to tell, in the order read. */
@@ -35,21 +40,34 @@ export async function handoffLines(here: Here): Promise<readonly HandoffLine[]> 
   const { labels } = HANDOFF;
   const { project, context } = here;
   const found = await findingsOf(project, context);
-  const tearout = await repliesTo(here, 'prep tearout');
-  const floors = await repliesTo(here, 'floor planks', 'floor guides');
-  const trims = [...(await repliesTo(here, 'trim list')), ...(await repliesTo(here, 'trim edges'))];
-  const cautions = [...found.cautions, ...[...tearout, ...floors, ...trims].flatMap((reply) => reply.cautions)];
+  const refused: string[] = [];
+  const replies = async (name: string): Promise<readonly Answered[]> => {
+    const all = await answersTo(here, name);
+    const [not, done] = [all.filter(isRefused), all.filter((one) => !isRefused(one))];
+    refused.push(...not.map((one) => refusal(one, here)));
+    return done;
+  };
+  const tearout = await replies('prep tearout');
+  const floors = (await replies('floor planks')).map(({ reply }) => reply);
+  const trims = [...(await replies('trim list')), ...(await replies('trim edges'))].map(({ reply }) => reply);
+  const cautions = [
+    ...found.cautions,
+    ...[...tearout.map(({ reply }) => reply), ...floors, ...trims].flatMap((reply) => reply.cautions),
+  ];
+  // Short ones of several topics may say the same.
+  const care = new Map(cautions.map((one) => [sayShort(one), one.topic]));
   const lines: readonly HandoffLine[] = [
-    { label: labels.call, items: found.calls, never: true },
-    { label: labels.care, items: [...new Set(cautions.map(sayShort))], never: true },
+    { label: labels.call, items: [...new Set([...refused, ...found.calls])], never: true },
+    { label: labels.care, items: [...care.keys()], topics: [...care.values()], never: true },
     { label: labels.rooms, items: roomItems(project, context), never: true },
     { label: labels.floor, items: floors.map((reply) => floorItem(reply, context)) },
     { label: labels.found, items: found.told },
     { label: labels.stage, items: [progressReply(project, [], undefined, context).headline.replace(/\.$/, '')] },
     { label: labels.waits, items: waitItems(project, context) },
-    { label: labels.tearout, items: tearout.map(({ headline }) => headline.replace(/\.$/, '')) },
+    { label: labels.tearout, items: tearout.map((one) => tearoutItem(one, tearout.length, here)) },
     { label: labels.trim, items: trims.map((reply) => trimItem(reply, context)) },
     { label: labels.open, items: listAsks(project, context.commands, context.habits).untold.map(({ what }) => what) },
+    { label: labels.missing, items: [...new Set(here.missing)].map((text) => text.split(':', 1)[0] ?? text) },
     { label: labels.rows, items: floors.flatMap(rowItems) },
   ];
   return lines.filter(({ items }) => items.length > 0);
@@ -60,14 +78,37 @@ function sayShort({ topic, text }: Caution): string {
   return SHORT_CAUTIONS[topic] ?? text;
 }
 
-async function repliesTo(here: Here, name: string, as = name): Promise<readonly Reply[]> {
-  const replies: Reply[] = [];
+interface Answered {
+  readonly line: string;
+  readonly reply: Reply;
+  /** What is refused for safety, and who does it. */
+  readonly refused?: { readonly why: string; readonly call: string };
+}
+
+async function answersTo(here: Here, name: string): Promise<readonly Answered[]> {
+  const answers: Answered[] = [];
   for (const line of asksOf(here, name)) {
-    const { outcome } = await here.ask(line.replace(name, as));
+    const { outcome } = await here.ask(guidesOfFloor(line));
     const reply = replyOr(outcome, line, here.missing);
-    if (reply) replies.push(reply);
+    if (reply) answers.push({ line, reply, ...('why' in outcome && { refused: outcome }) });
   }
-  return replies;
+  return answers;
+}
+
+function isRefused({ refused }: Answered): boolean {
+  return refused !== undefined;
+}
+
+/** Which rooms it is about, why nobody here does it, and who does. */
+function refusal({ line, refused }: Answered, here: Here): string {
+  const rooms = roomsTold(line, here).join(', ');
+  return FOUND.call(rooms === '' ? nameOf(line) : rooms, refused?.why ?? '', refused?.call ?? '').replace(/\.$/, '');
+}
+
+function tearoutItem({ line, reply }: Answered, of: number, here: Here): string {
+  const rooms = of > 1 ? roomsTold(line, here) : [];
+  const said = reply.headline.replace(/\.$/, '');
+  return rooms.length > 0 ? `${rooms.join(', ')}: ${said}` : said;
 }
 
 function roomItems({ rooms }: Project, { habits }: Context): readonly string[] {

@@ -43,13 +43,16 @@ export async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: 
     const here = { project, wanted, context, missing: [], ask: await asksOnce(project, context) };
     const title = HANDOFF.title(project.name, sayDate(context.now(), hostZone()));
     const lines = fitted(title, await handoffLines(here));
+    const told = lines.filter(({ topics }) => topics === undefined);
+    const cautions = lines.flatMap(({ items, topics = [] }) =>
+      topics.map((topic, i) => ({ topic, text: items[i] ?? topic })),
+    );
     const data: HandoffResult = { kind: 'handoff', text: textOf(title, lines) };
     return {
       headline: title,
-      blocks: [{ kind: 'facts', facts: lines.map((line) => ({ label: line.label, value: itemsOf(line) })) }],
+      blocks: [{ kind: 'facts', facts: told.map((line) => ({ label: line.label, value: itemsOf(line) })) }],
       assumed: context.assumed,
-      // They stand in the summary, which is to be sent on as it is.
-      cautions: [],
+      cautions,
       sources: [],
       actions: ACTIONS,
       audience: 'asker',
@@ -58,7 +61,7 @@ export async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: 
   }
   const gathered = await gatherSheets(project, wanted, context);
   const reply = sheetsReply(gathered, context);
-  return as === 'text' ? reply : withFiles(reply, filesOf(gathered.data, as, paper), project.name);
+  return as === 'text' ? reply : withFiles(reply, filesOf(gathered, as, paper), project.name);
 }
 
 function withFiles(reply: Reply, files: NonNullable<Reply['files']>, project: string): Reply {

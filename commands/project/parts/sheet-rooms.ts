@@ -11,12 +11,13 @@ import type { TrimResult } from '../../trim/parts/result.ts';
 import { sticksPieces } from './saw-trim.ts';
 import { asksOf, type Here, replyOr } from './sheet-asks.ts';
 import { cutsSheet } from './sheet-cuts.ts';
+import { guidesOfFloor } from './shopping-lines.ts';
 
 /** Guides with the project's rooms that they are of: an area joined to a room is laid by itself, and of that room. */
 export async function guidesOf(here: Here): Promise<readonly Guide[]> {
   const guides: Guide[] = [];
   for (const line of asksOf(here, 'floor planks')) {
-    const { outcome, line: whole } = await here.ask(line.replace('floor planks', 'floor guides'));
+    const { outcome, line: whole } = await here.ask(guidesOfFloor(line));
     const reply = replyOr(outcome, line, here.missing);
     if (!reply) continue;
     const roomOf = areasOf(whole, here.context);

@@ -1,11 +1,12 @@
 /** The answer that holds a project's sheets: a table of them in words, the sheets themselves in its data. */
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { Sheets } from '../../../src/reply/job-sheet.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
 import { SHEETS } from '../../../src/words/job-sheet.ts';
 import { projectHere } from './at-desk.ts';
 import type { Wanted } from './sheet-asks.ts';
-import { type Gathered, gatherSheets } from './sheets.ts';
+import { gatherSheets } from './sheets.ts';
 
 export async function answerSheets(wanted: Wanted, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
@@ -14,8 +15,8 @@ export async function answerSheets(wanted: Wanted, context: Context): Promise<Ou
 }
 
 /** Sheets as a reply; each caution of them once. */
-export function sheetsReply({ data, missing }: Gathered, context: Context): Reply {
-  const { project, sheets } = data;
+export function sheetsReply(data: Sheets, context: Context): Reply {
+  const { project, sheets, missing = [] } = data;
   const cautions = new Map(sheets.flatMap(({ reply }) => reply.cautions.map((one) => [one.topic, one] as const)));
   const rows = sheets.map(({ title, reply }) => [title, reply.headline]);
   const blocks: readonly Block[] = [

@@ -1,4 +1,4 @@
-/** A project's answers gathered as sheets: shopping, tear-out, checklist, and for each room its laying guide and its cuts. */
+/** A project's answers gathered as sheets: shopping, tear-out, repairs, checklist, and for each room its laying guide and its cuts. */
 
 import type { Context } from '../../../src/bot/command.ts';
 import { hostZone } from '../../../src/measure/zone.ts';
@@ -11,20 +11,15 @@ import { isFillNote } from '../../../src/words/project-fill.ts';
 import { asksOnce } from './asked-once.ts';
 import { progressReply } from './progress.ts';
 import { roomsProgress } from './progress-say.ts';
-import { asksOf, type Here, replyOr, type Wanted } from './sheet-asks.ts';
+import { type Here, replyOr, type Wanted } from './sheet-asks.ts';
+import { repairSheets, tearoutSheets } from './sheet-prep.ts';
 import { cutsSheets, guideSheet, guidesOf, trimPieces } from './sheet-rooms.ts';
 import { shoppingTicks, stageTicks } from './sheet-ticks.ts';
 import { answerShopping } from './shopping.ts';
 import { listOf, talliesOf } from './shopping-lines.ts';
 
-/** Sheets, and in words what could not be put on them. */
-export interface Gathered {
-  readonly data: Sheets;
-  readonly missing: readonly string[];
-}
-
 /** Asks what is wanted, as the asker would; of what a helper was given, no more than that. */
-export async function gatherSheets(project: Project, asked: Wanted, context: Context): Promise<Gathered> {
+export async function gatherSheets(project: Project, asked: Wanted, context: Context): Promise<Sheets> {
   const wanted = wantedWithin(asked, await context.desk?.share());
   const missing: string[] = [];
   const here = { project, context, missing, ask: await asksOnce(project, context) };
@@ -36,9 +31,10 @@ export async function gatherSheets(project: Project, asked: Wanted, context: Con
     units: context.habits.units,
     zone: hostZone(),
     sheets: sheets.map(handedOn),
+    // What could not be worked out may be of other rooms than the one that was shared.
+    ...(missing.length > 0 && wanted?.room === undefined && { missing: [...new Set(missing)] }),
   };
-  // What could not be worked out may be of other rooms than the one that was shared.
-  return { data, missing: wanted?.room === undefined ? missing : [] };
+  return data;
 }
 
 /** What is wanted of what was shared; undefined where that is nothing. */
@@ -60,6 +56,7 @@ async function sheetsOf(here: Here): Promise<readonly JobSheet[]> {
   return [
     ...(wants('shopping') && whole ? await shoppingSheet(here) : []),
     ...(wants('tearout') && whole ? await tearoutSheets(here) : []),
+    ...(wants('repairs') ? await repairSheets(here) : []),
     ...(wants('checklist') ? checklistSheet(here) : []),
     ...(wants('guide') ? guides.map((guide) => guideSheet(guide, names)) : []),
     ...(wants('cuts') ? cutsSheets(guides, await trimPieces(here), room) : []),
@@ -73,19 +70,6 @@ async function shoppingSheet({ project, context, missing }: Here): Promise<reado
   const tallies = talliesOf(await listOf(project, context), project);
   const ticks = shoppingTicks(tallies, project.shopping, context.habits);
   return [{ key: 'shopping', title: SHEETS.titles.shopping, reply, ticks }];
-}
-
-async function tearoutSheets(here: Here): Promise<readonly JobSheet[]> {
-  const asks = asksOf(here, 'prep tearout');
-  const sheets: JobSheet[] = [];
-  for (const line of asks) {
-    const reply = replyOr((await here.ask(line)).outcome, line, here.missing);
-    const rooms = here.project.rooms.filter(({ name }) => line.includes(name)).map(({ name }) => name);
-    const title =
-      asks.length > 1 && rooms.length > 0 ? SHEETS.of(SHEETS.titles.tearout, rooms.join(', ')) : SHEETS.titles.tearout;
-    if (reply) sheets.push({ key: 'tearout', title, reply });
-  }
-  return sheets;
 }
 
 function checklistSheet({ project, wanted, context }: Here): readonly JobSheet[] {

@@ -56,7 +56,10 @@ export function listAsks(project: Project, commands: readonly Command[], habits:
     else untold.push(hints.floor(group.map(({ name }) => name)));
   }
   take(tearout && { ...tearout, left: [] }, 'prep tearout', true, undefined);
-  for (const { name, ask } of kept) if (OF_PLACES.includes(name) && !asks.includes(ask)) asks.push(ask);
+  for (const one of kept) {
+    const ask = asked(one.name, one.told);
+    if (OF_PLACES.includes(one.name) && !asks.includes(ask)) asks.push(ask);
+  }
   if (!kept.some(({ name }) => name.startsWith('prep ') && OF_PLACES.includes(name))) untold.push(hints.subfloor);
   take(planks, 'floor planks', picked('floor planks', 'plank'), hints.plank);
   if (!kept.some(({ name }) => name === 'trim edges')) {
@@ -70,6 +73,11 @@ export function listAsks(project: Project, commands: readonly Command[], habits:
   const trimmed = setAgain || newTrim || (list?.asks.length ?? 0) > 0;
   take(trimmed || finish === undefined ? finish : { ...finish, left: [] }, 'trim finish', true, undefined);
   return { asks, untold };
+}
+
+/** A line that begins with its command's whole name, whatever was typed. */
+export function asked(name: string, told: ReadonlyMap<string, string>): string {
+  return `${name} ${[...told].map(([option, text]) => `${option}: ${text}`).join(', ')}`.trimEnd();
 }
 
 interface RoomAsks {
@@ -95,7 +103,7 @@ function roomAsks(
     if (about && !about.some((room) => left.includes(room))) continue;
     if (about) left = left.filter((room) => !about.includes(room));
     const told = new Map(about ? [...one.told, ['room', named(about)] as const] : one.told);
-    asks.unshift(`${name} ${[...told].map(([option, text]) => `${option}: ${text}`).join(', ')}`);
+    asks.unshift(asked(name, told));
     // A sum of rooms that the project does not know stands for the whole of it where the project has no rooms.
   }
   return { asks, left };
