@@ -50,13 +50,15 @@ export function brokenArcs(
 }
 
 /**
- * Of rows on one another only every other begins within less than a stagger, and where joints must not line up only every third
- * within less than that. Arcs that pass the end of a plank are left out, for there the rule binds long runs only.
+ * Of rows on one another only every other begins within less than a stagger, and where joints must not line up either only every
+ * third within less than both. Less than a unit forbids nothing: two joints of one place may lie as far apart. Arcs that pass the
+ * end of a plank are left out, for there the rule binds long runs only.
  */
 function narrow(stack: Stack, { stagger, inLine }: Pick<ScatterFloor, 'stagger' | 'inLine'>, unit: number): FlowArc[] {
   const { starts, used, count } = stack;
-  return [[stagger, 2] as const, [inLine, 3] as const].flatMap(([apart, every]) => {
+  return [[stagger, 2] as const, [Math.min(inLine, stagger), 3] as const].flatMap(([apart, every]) => {
     const width = apart - (apart % unit);
+    if (width === 0) return [];
     return starts.flatMap((start, first): FlowArc[] => {
       if ((used[first] ?? 0) < TOLERANCE) return [];
       let last = first;

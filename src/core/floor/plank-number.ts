@@ -4,7 +4,7 @@ import type { Layout } from './broken.ts';
 import type { CutPiece } from './cut-pool.ts';
 import { sharePlanks } from './cut-share.ts';
 import type { Frame, LaidRegion, Part, Piece, Plank, Region, Row, Rules } from './floor.ts';
-import { ripPairs } from './rip-share.ts';
+import { type RipPair, ripPairs } from './rip-share.ts';
 import { isJointed, pieceLengths } from './run.ts';
 
 interface Placed {
@@ -25,16 +25,16 @@ export function cutAndNumber(
   rules: Rules,
 ): { regions: readonly LaidRegion[]; planks: number; reused: number } {
   const byRun = piecesByRun(layouts, plank);
-  const beside = new Map<number, number>();
-  for (const { near, far } of ripPairs(layouts, plank, rules)) {
-    for (const [piece, host] of hosted(byRun[near] ?? [], byRun[far] ?? [])) beside.set(piece, host);
-  }
   const flat = byRun.flat();
-  const cut: CutPiece[] = flat.flatMap(({ length, part, index }) =>
-    part === 'whole' || beside.has(index) ? [] : [{ length, part, index }],
-  );
+  const pairs = ripPairs(layouts, plank, rules);
+  const beside = besideBy(pairs, byRun, false);
+  const more = besideBy(pairs, byRun, true);
+  // A piece of any part that must be a start or an end as well is at times worth more where it can be cut from anywhere.
+  const found = (more.size > beside.size ? [beside, more] : [beside])
+    .map((some) => ({ beside: some, shared: sharePlanks(cutsOf(flat, some), plank.length, rules.kerf, plank.lock) }))
+    .reduce((best, one) => (one.shared.length < best.shared.length ? one : best));
   const sources = new Map<number, number>();
-  sharePlanks(cut, plank.length, rules.kerf, plank.lock).forEach(({ pieces }, source) => {
+  found.shared.forEach(({ pieces }, source) => {
     for (const piece of pieces) sources.set(piece.index, source);
   });
   // A whole plank is a source by itself, and a ripped piece lies in the plank of the one it is cut beside.
@@ -43,7 +43,7 @@ export function cutAndNumber(
   const uses: number[] = [];
   const numbered = new Map<number, number>();
   for (const { index } of flat) {
-    const source = sourceOf(beside.get(index) ?? index);
+    const source = sourceOf(found.beside.get(index) ?? index);
     const number = numbers.get(source) ?? numbers.size + 1;
     numbers.set(source, number);
     numbered.set(index, number);
@@ -68,17 +68,38 @@ export function cutAndNumber(
   return { regions, planks: numbers.size, reused: uses.filter((count) => count > 1).length };
 }
 
-/** Pieces of a far run that lie beside one of a near run: no longer, and the same part of a plank where both are a certain part. */
+/** Pieces of far runs by the piece of a near run they lie beside; `mixed` also where one of both may be any part of a plank. */
+function besideBy(
+  pairs: readonly RipPair[],
+  byRun: readonly (readonly Indexed[])[],
+  mixed: boolean,
+): ReadonlyMap<number, number> {
+  return new Map(pairs.flatMap(({ near, far }) => hosted(byRun[near] ?? [], byRun[far] ?? [], mixed)));
+}
+
+/** What is to be cut: a piece of any part that a start or an end lies beside is cut from that part itself. */
+function cutsOf(flat: readonly Indexed[], beside: ReadonlyMap<number, number>): readonly CutPiece[] {
+  const guests = new Map([...beside].map(([piece, host]) => [host, flat[piece]?.part]));
+  return flat.flatMap(({ length, part: own, index }) => {
+    if (own === 'whole' || beside.has(index)) return [];
+    const guest = guests.get(index);
+    const part = own === 'any' && guest !== undefined && guest !== 'whole' ? guest : own;
+    return [{ length, part, index }];
+  });
+}
+
+/** Pieces of a far run that lie beside one of a near run: no longer, and the same part of a plank, unless `mixed` where both are a certain part. */
 function hosted(
   near: readonly Indexed[],
   far: readonly Indexed[],
+  mixed: boolean,
 ): readonly (readonly [piece: number, host: number])[] {
   const free = [...near];
   return far.flatMap(({ part, length, index }) => {
     const long = (host: Indexed): boolean => host.length >= length;
     const same = free.findIndex((host) => host.part === part && long(host));
     const at =
-      same < 0 && part !== 'whole'
+      same < 0 && mixed && part !== 'whole'
         ? free.findIndex((host) => (host.part === 'any' || (part === 'any' && host.part !== 'whole')) && long(host))
         : same;
     const [host] = at < 0 ? [] : free.splice(at, 1);

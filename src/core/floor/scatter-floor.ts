@@ -81,7 +81,7 @@ export function scatterFloor(
 
 /** True when neither end piece of a run is too short. */
 export function endsKept(length: number, start: number, plank: number, minEnd: number): boolean {
-  return start >= minEnd && start <= plank && start < length && endOf(length, start, plank) >= minEnd;
+  return start > 0 && start >= minEnd && start <= plank && start < length && endOf(length, start, plank) >= minEnd;
 }
 
 function placesIn(length: number, plank: number, minEnd: number): readonly number[] {

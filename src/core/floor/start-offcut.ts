@@ -25,7 +25,7 @@ export function offcutStarts(
     const used = start < plank.length ? firstNotBelow(kept, start) : kept.length;
     if (used < kept.length) kept.splice(used, 1);
     const left = plank.length - endOf(run.length, start, plank.length) - rules.kerf;
-    if (left >= rules.minEnd) kept.splice(firstNotBelow(kept, left), 0, left);
+    if (left > 0 && left >= rules.minEnd) kept.splice(firstNotBelow(kept, left), 0, left);
   }
   return starts;
 }
