@@ -20,12 +20,12 @@ function boundsOf(
   lengths: readonly number[],
   kerf: number,
   lanes?: readonly Lane[],
-  looks?: { readonly inLine: number; readonly minEnd: number },
+  looks?: { readonly inLine: number; readonly minEnd: number; readonly stagger?: number },
 ): ReturnType<typeof bounded> {
   const runs = lengths.map((length, row): Run => {
     return { row, from: 0, length: inches(length), touching: row === 0 ? [] : [row - 1] };
   });
-  const rules = { kerf: inches(kerf), stagger: inches(3), minEnd: inches(looks?.minEnd ?? 2) };
+  const rules = { kerf: inches(kerf), stagger: inches(looks?.stagger ?? 3), minEnd: inches(looks?.minEnd ?? 2) };
   const plain = scatterFloor([runs], { length: inches(PLANK) }, rules);
   const floor = looks ? { ...plain, inLine: inches(looks.inLine) } : plain;
   const edges = lengths.map((_, i): Lane => (i === 0 ? 'near' : i === lengths.length - 1 ? 'far' : 'full'));
@@ -108,5 +108,43 @@ describe('the bound of rows on one another that must look scattered', () => {
       { numRuns: 60 },
     );
     expect(raised).toBeGreaterThan(0);
+  });
+
+  it('takes no rule from joints that may lie as near as they like, or nearer than a unit', () => {
+    let same = 0;
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 3, max: 4 }),
+        fc.integer({ min: 20, max: 35 }),
+        fc.integer({ min: 0, max: 1 }),
+        fc.integer({ min: 1, max: 3 }),
+        fc.integer({ min: 0, max: 3 }),
+        fc.constantFrom(0, 0.5, 1, 2),
+        (count, length, kerf, minEnd, stagger, inLine) => {
+          const lengths = new Array<number>(count).fill(length);
+          const rows = lengths.map(() => ({ from: 0, length }));
+          // Joints on whole inches: what is less than one forbids the same place only, which moving one of two by less mends.
+          const least = fewestOf({
+            rows,
+            plank: PLANK,
+            kerf,
+            minEnd,
+            stagger,
+            inLine: inLine < 1 ? undefined : inLine,
+          });
+          if (least === undefined) return;
+          const { tight } = boundsOf(
+            lengths,
+            kerf,
+            lengths.map((): Lane => 'full'),
+            { inLine, minEnd, stagger },
+          );
+          expect(tight).toBeLessThanOrEqual(least);
+          if (tight === least) same++;
+        },
+      ),
+      { numRuns: 60 },
+    );
+    expect(same).toBeGreaterThan(30);
   });
 });
