@@ -116,9 +116,9 @@ export interface Whole {
 
 async function wholeAsk(here: Here, text: string, written: Invocation['written']): Promise<Whole | Problems> {
   const { commands, holdings, desk } = here;
-  const { habits, project } = holdings;
+  const { habits, project, named = project } = holdings;
   // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
-  const said = desk && written !== 'message' ? projectSaid(text, commands, habits, project) : undefined;
+  const said = desk && written !== 'message' ? projectSaid(text, commands, habits, named) : undefined;
   const first = parse(said ?? text, written, habits, commands);
   const news = desk && !project && written !== 'message' && !first.ok && !first.partly ? jobWithout(text) : undefined;
   const parsed = news === undefined ? first : parse(news, written, habits, commands);
@@ -131,7 +131,8 @@ async function wholeAsk(here: Here, text: string, written: Invocation['written']
   // A sentence that lacks something is still an ask where the project tells it; told a part, what is left is asked for.
   if (known.missing.length > 0 && !known.missing.some((option) => told.has(option))) return unread(parsed, commands);
   if (problem) return { problems: [problem] };
-  const read = said === undefined ? [] : [readAsNote(said)];
+  // Where nothing but the group was left out, what was read is what was typed.
+  const read = said === undefined || said === `project ${text.trim()}` ? [] : [readAsNote(said)];
   const unreadable = isCalculating(command) ? holdings.notes : [];
   const assumed = [...read, ...(known.assumed ?? []), ...notes, ...unreadable];
   return { command, told, typed: known.told, assumed, line: askLine(command, told), held: scope.held };

@@ -41,7 +41,8 @@ export async function putChange<R>(
     const next = change(project, { by, via: 'link' in who ? by : via, at }, share);
     if (next.project === project) return { result: { ok: true, ...next } };
     if (share && !mayTouch(project, next.project, share)) return { result: { ok: false, why: 'not-allowed' } };
-    const put = share ? withLast(next.project, share, at) : kept(project, next.project);
+    const after = withSharesKept(project, next.project);
+    const put = share ? withLast(after, share, at) : after;
     return { put, result: { ok: true, result: next.result, project: put } };
   });
   return done ?? { ok: false, why: 'gone' };
@@ -53,8 +54,8 @@ function withLast(project: Project, { id }: Share, at: number): Project {
   return { ...project, shares: project.shares.map((one) => (one.id === id ? { ...one, last: { at, said } } : one)) };
 }
 
-/** The project with its shares as its owner's change leaves them: none of one deleted, and a room's under its new name. */
-function kept(before: Project, after: Project): Project {
+/** The project with its shares as a change leaves them, whoever made it: none of one deleted, and a room's under its new name. */
+function withSharesKept(before: Project, after: Project): Project {
   if (after.state.kind === 'deleted') return { ...after, shares: [] };
   if (before.rooms.length !== after.rooms.length) return after;
   const renamed = new Map(before.rooms.map(({ name }, i) => [name, after.rooms[i]?.name ?? name]));

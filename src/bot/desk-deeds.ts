@@ -5,6 +5,7 @@ import type { Deed } from '../project/may.ts';
 import type { Person, Settings } from '../project/person.ts';
 import type { Content, Project } from '../project/project.ts';
 import type { Share } from '../project/share.ts';
+import type { Covering } from '../project/share-scope.ts';
 import type { Done } from './desk-change.ts';
 import type { Sharing } from './desk-share.ts';
 import type { Links } from './links.ts';
@@ -25,8 +26,8 @@ export interface Desk {
   readonly via: string;
   /** The asker as a person; undefined for somebody who never kept anything. */
   person(): Promise<Person | undefined>;
-  /** The project that asks are filled from. */
-  inUse(): Promise<Project | undefined>;
+  /** The project that asks are filled from, as far as it is covered, or as told. */
+  inUse(covering?: Covering): Promise<Project | undefined>;
   /** What the asker was given of the project in use; undefined where it is their own. */
   share(): Promise<Share | undefined>;
   /** The settings that the project in use is worked out by: its owner's. */

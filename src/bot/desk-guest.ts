@@ -40,9 +40,9 @@ export class GuestDesk implements Desk {
     return project && standingOf(project, { link: this.#hash }, this.now())?.share;
   }
 
-  async inUse(): Promise<Project | undefined> {
+  async inUse(covering = this.#covering): Promise<Project | undefined> {
     const [project, share] = [await this.#project(), await this.share()];
-    return project && share && this.#view(project, share);
+    return project && share && viewOf(project, share, markOf({ link: this.#hash }, share), covering);
   }
 
   async mine(): Promise<readonly Project[]> {
@@ -130,10 +130,5 @@ export class GuestDesk implements Desk {
   async #load(): Promise<Project | undefined> {
     const lead = await leadOf(this.#shelves.kept, this.#hash);
     return this.#shelves.project.load(lead?.project ?? NOWHERE);
-  }
-
-  #view(project: Project, share: Share): Project {
-    const mark = markOf({ link: this.#hash }, share);
-    return viewOf(project, share, mark, this.#covering);
   }
 }

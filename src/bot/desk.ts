@@ -62,9 +62,9 @@ class AskersDesk implements Desk {
     return this.#me;
   }
 
-  async inUse(): Promise<Project | undefined> {
+  async inUse(covering = this.#covering): Promise<Project | undefined> {
     const { inUse } = (await this.person()) ?? {};
-    const project = inUse === undefined ? undefined : await this.#project(inUse, this.#covering);
+    const project = inUse === undefined ? undefined : await this.#project(inUse, covering);
     return project?.state.kind === 'deleted' ? undefined : project;
   }
 

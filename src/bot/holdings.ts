@@ -3,7 +3,9 @@
 import type { Habits } from '../measure/reading.ts';
 import { type News, newsSince } from '../project/history.ts';
 import type { Settings } from '../project/person.ts';
+import type { Project } from '../project/project.ts';
 import type { Share } from '../project/share.ts';
+import { measures } from '../project/share-scope.ts';
 import { unreadableNote } from '../words/project-fill.ts';
 import type { Desk } from './desk.ts';
 import type { Holdings } from './fill.ts';
@@ -14,6 +16,8 @@ import { faultReference } from './request.ts';
 export interface Held extends Holdings {
   /** What of the project in use the asker was given; undefined where it is their own. */
   readonly share?: Share | undefined;
+  /** The project as sentences name its rooms: a helper who measures sees those they may measure. */
+  readonly named?: Project | undefined;
   /** What a command that was shared is answered from: the project as far as it was shared, worked out as for its owner. */
   readonly shared?: Holdings;
   /** The asker as a person, who may have several accounts. */
@@ -33,12 +37,14 @@ export async function holdingsOf(desk: Desk | undefined, { habits }: Invocation,
     if (!person && !desk.guest) return { habits, notes: [], news: [] };
     const project = await desk.inUse();
     const share = await desk.share();
+    const named = share && measures(share) ? await desk.inUse('shared') : project;
     const owners = share && (await desk.ownersSettings());
     const settings = person?.settings ?? owners;
     const seen = project && (await desk.recent()).seen[project.id];
     return {
       ...(person && { person: person.id }),
       project,
+      named,
       settings,
       habits: settings ? habitsOf(habits, settings) : habits,
       notes: [],

@@ -1,5 +1,6 @@
 /** How far a share goes: which commands answer it, what of the project they see, and what a change by its helper may touch. */
 
+import { may } from './may.ts';
 import { EMPTY_MEASURES, type Measures } from './measure.ts';
 import { difference } from './patch.ts';
 import type { Content, Project } from './project.ts';
@@ -35,6 +36,9 @@ const SCOPES: Readonly<Record<Exclude<Shared, 'project'>, Scope>> = {
 
 /** What whoever was given the whole project may change. */
 const WHOLE: readonly (keyof Content)[] = ['rooms', 'picks', 'kept', 'shopping', 'stages', 'log', 'found', 'measures'];
+
+/** Parts that nobody changes who may only tick and note, what they changed before as little. */
+const MEASURED: readonly (keyof Content)[] = ['rooms', 'picks', 'kept', 'measures'];
 
 /** Tells lengths of walls, wherever what was shared hangs on them. */
 const MEASURE = 'project measure';
@@ -113,9 +117,10 @@ export function viewOf(project: Project, share: Share, mark: string, covering: C
   return covering === 'not' ? seenBy(project, share, mark) : workedBy(project, share, mark, covering === 'whole');
 }
 
-/** Whether a helper may make this change: it stays within what was shared. */
-export function mayTouch(before: Project, after: Project, { what, room }: Share): boolean {
-  const touches = what === 'project' ? WHOLE : SCOPES[what].touches;
+/** Whether a helper may make this change: it stays within what was shared, and within their role as it is now. */
+export function mayTouch(before: Project, after: Project, { what, room, role }: Share): boolean {
+  const shared = what === 'project' ? WHOLE : SCOPES[what].touches;
+  const touches = may(role, 'measure') ? shared : shared.filter((key) => !MEASURED.includes(key));
   const rest = ({ version: _v, shares: _s, count: _c, history: _h, undone: _u, ...parts }: Project) => parts;
   const [old, now] = [rest(before), rest(after)];
   const untouched = (Object.keys(now) as (keyof typeof now)[]).every(
@@ -177,11 +182,16 @@ function othersThan(room: string, { rooms, measures }: Project): readonly unknow
   ];
 }
 
+/** Whether lengths of the rooms that were shared are asked of this helper. */
+export function measures(share: Share): boolean {
+  return may(share.role, 'measure') && covers(share, MEASURE);
+}
+
 /** What is asked of the rooms that were shared, for whoever may measure them. */
-function measuresSeen({ measures }: Project, { what, room, role }: Share): Measures {
-  if (role !== 'measure' || (what !== 'project' && !SCOPES[what].touches.includes('measures'))) return EMPTY_MEASURES;
-  const seen = (one: { readonly room: string }): boolean => room === undefined || sameName(one.room, room);
-  return { open: measures.open.filter(seen), told: measures.told.filter(seen) };
+function measuresSeen({ measures: { open, told } }: Project, share: Share): Measures {
+  if (!measures(share)) return EMPTY_MEASURES;
+  const seen = (one: { readonly room: string }): boolean => share.room === undefined || sameName(one.room, share.room);
+  return { open: open.filter(seen), told: told.filter(seen) };
 }
 
 function same(one: unknown, other: unknown): boolean {
