@@ -44,8 +44,10 @@ export default defineCommand({
       headline: 'Here is your code. Type it on your other account within 10 minutes; it works once.',
     },
   ],
-  run: ({ code, remove, confirm }, context) =>
+  run: ({ code: typed, remove, confirm: told }, context) =>
     atDesk(context, (desk) => {
+      const both = /^(?<code>.+?)[\s,;]+(?:and )?confirm[:\s]+(?<word>\S+)$/i.exec(typed)?.groups;
+      const [code, confirm] = [both?.code ?? typed, both?.word?.toLowerCase() ?? told];
       const said = /^(?:remove|unlink|part|disconnect) (?:my |the )?(?<which>.+?)(?: account)?$/i.exec(code)?.groups
         ?.which;
       const which = remove === NONE ? said : remove;

@@ -118,10 +118,10 @@ async function join(shelves: Shelves, other: Person, stays: Person): Promise<voi
 
 /** A project of one who is joined, under a name that tells it from those of the one who stays. */
 function madeTheirs(project: Project, other: Person, stays: string, others: readonly Named[]): Project {
-  const put = inPlaceOf(project, other.id, stays);
+  const [{ account, at } = { account: '', at: 0 }] = other.linked ?? [];
+  const put = inPlaceOf(project, other.id, stays, at);
   const name = freeName(put.name, others);
   if (project.owner !== other.id || name === put.name) return put;
-  const [{ account, at } = { account: '', at: 0 }] = other.linked ?? [];
   return changed(put, { name }, CHANGED.renamed(put.name, name), { by: stays, via: account, at });
 }
 

@@ -28,6 +28,9 @@ const SAYINGS: readonly (readonly [said: RegExp, line: (found: Readonly<Record<s
   ],
 ];
 
+/** A code by itself, which is no sum of lengths. */
+const BARE = /^(?=.*\d)(?=.*[a-z])(?!.*\d(?:ft|in|cm|mm|m)(?![a-z\d]))[\da-z]{4} ?\p{Pd} ?[\da-z]{4}[.!]?$/iu;
+
 /** The line for a sentence about linked accounts; undefined for any other text. */
 export function linkSaid(said: string): string | undefined {
   for (const [pattern, line] of SAYINGS) {
@@ -35,5 +38,7 @@ export function linkSaid(said: string): string | undefined {
     const done = found && line(found.groups ?? {});
     if (done) return done;
   }
+  if (BARE.test(said) || /^link (?:list|remove .+)$/i.test(said))
+    return `project link ${said.replace(/^link |[.!]$/gi, '')}`;
   return /^(?:link|unlink)[.!]?$/i.test(said) ? 'project link' : undefined;
 }

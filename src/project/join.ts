@@ -3,7 +3,7 @@
 import { ROLES, type Role } from './may.ts';
 import type { Person } from './person.ts';
 import { type Project, projectCodec } from './project.ts';
-import type { Share } from './share.ts';
+import { isOver, type Share } from './share.ts';
 
 /** The one who stays, with the accounts, projects and settings of the other; where both tell a setting, theirs stands. */
 export function withJoined(stays: Person, other: Person): Person {
@@ -27,14 +27,15 @@ export function withJoined(stays: Person, other: Person): Person {
   };
 }
 
-/** The project with one person in the place of another, wherever it names them; the same where it names the other nowhere. */
-export function inPlaceOf(project: Project, other: string, stays: string): Project {
+/** The project at `now` with one person in the place of another, wherever it names them; the same where it names the other nowhere. */
+export function inPlaceOf(project: Project, other: string, stays: string, now: number): Project {
   const written = JSON.stringify(projectCodec.write(project));
   // Ids are 22 signs drawn at random: nothing but the person's own id holds them.
   if (!written.includes(other)) return project;
   const read = projectCodec.read(JSON.parse(written.replaceAll(other, stays)));
-  // The owner needs no share; of two that became one person's, the wider stays.
+  // The owner needs no share; of two that became one person's, the wider stays, and none that is over in place of the other.
   const shares = read.shares
+    .filter((one) => !isOver(one, now))
     .filter(({ with: who }) => !('person' in who && who.person === read.owner))
     .filter((one, i, all) => !all.some((rival, j) => isSame(one, rival) && j !== i && isWider(rival, one, j < i)));
   return { ...read, shares };

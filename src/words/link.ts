@@ -86,8 +86,8 @@ export const LINK_PROBLEMS = {
   onlyOne: () =>
     ask(
       '',
-      'This is your only account: parted, nothing would lead to your projects. To have all of it deleted, forget it.',
-      'project mydata do: forget',
+      'This is your only account: parted, nothing would lead to your projects. “project mydata do: forget” deletes all of it.',
+      'project link list',
     ),
   crowded: (most: number) =>
     ask('', `You help with ${most} projects, which is the most: leave one first.`, 'project list'),

@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { readCode } from '../../src/bot/codes.ts';
 import { type Asker, accountKey } from '../../src/bot/invocation.ts';
+import { keepAnswer, keptAnswer } from '../../src/bot/kept-answer.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { type Asked, answerTo, problemsOf, replyTo } from './asked.ts';
 import { portsInMemory } from './demo-flat.ts';
@@ -110,6 +111,19 @@ describe('a code for accounts', () => {
     ports.clock.now += 10 * 60_000;
     expect(problemsOf(await other.answer(`project link ${late}, confirm: link`))).toEqual(wrong);
     expect(await names(other.say)).toEqual([]);
+  });
+
+  it('is nowhere in an answer kept for its buttons', async () => {
+    const { as, ports } = house();
+    const { say } = as(DISCORD);
+    await say('project new Flat');
+    for (const line of ['project link', 'project share checklist, with: code']) {
+      const reply = await say(line);
+      await keepAnswer(ports.store.kept, 'an-id', { by: 'discord:1', text: line, reply, shown: false });
+      const kept = JSON.stringify(await keptAnswer(ports.store.kept, 'an-id', 'discord:1'));
+      expect(kept).toContain('project link …');
+      expect(kept).not.toContain(codeIn(reply));
+    }
   });
 
   it('is nowhere in the store as it is typed', async () => {
@@ -230,9 +244,39 @@ describe('linked accounts', () => {
     expect((await discord.say('unlink slack')).headline).toContain('on Slack is parted');
     expect(await names(discord.say)).toEqual(['Flat', 'Cabin']);
     expect(await names(slack.say)).toEqual([]);
-    expect(problemsOf(await discord.answer('project link remove this'))[0]?.fix).toBe('project mydata do: forget');
+    expect(problemsOf(await discord.answer('project link remove this'))[0]?.fix).toBe('project link list');
     await slack.say('project new Shed');
     expect(await names(discord.say)).toEqual(['Flat', 'Cabin']);
+  });
+
+  it('have what was shared between them as their own, and the share that is not over where each had one', async () => {
+    const { as, ports } = house();
+    const clock = { now: Date.UTC(2026, 10, 21, 12) };
+    Object.assign(ports, { now: () => clock.now });
+    const [owner, slack, terminal] = [as(DISCORD), as(SLACK), as(TERMINAL)];
+    await owner.say('project new Flat');
+    const code = async (line: string) => codeIn(await owner.say(line));
+    await slack.say(`project link ${await code('project share whole project, with: code, for: 1 day')}`);
+    await terminal.say(`project link ${await code('project share checklist, with: code')}`);
+    clock.now += 2 * 24 * 3600 * 1000;
+    await link(slack.say, terminal.say);
+    for (const { say } of [slack, terminal])
+      expect((await say('project share')).headline).toBe('Of “Flat” you were given the checklist, until stopped.');
+    await slack.say('project new Flat');
+    const linked = await link(owner.say, slack.say);
+    expect(linked.assumed).toEqual(['there were two projects “Flat”: yours from this account is “Flat 2” now']);
+    expect((await owner.say('project share')).headline).toBe('Nothing of “Flat” is shared.');
+  });
+
+  it('are confirmed in words, and a code is taken by itself; a sum of lengths is none', async () => {
+    const { as } = house();
+    const [discord, slack] = [as(DISCORD), as(SLACK)];
+    await discord.say('project new Flat');
+    const code = codeIn(await discord.say('link my phone'));
+    expect(code).toMatch(/^[0-9A-HJKMNP-TV-Z]{4}-[0-9A-HJKMNP-TV-Z]{4}$/);
+    expect((await slack.say(`project link ${code.toLowerCase()} confirm link`)).headline).toContain('Linked with');
+    expect(problemsOf(await slack.answer('7KQ2-M9XA'))[0]?.expected).toContain('This code does not work');
+    expect(JSON.stringify(await slack.answer('12ft-10ft'))).not.toContain('code');
   });
 
   it('are forgotten together', async () => {

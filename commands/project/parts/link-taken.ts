@@ -29,11 +29,11 @@ export async function codeTaken(code: string, confirm: string, desk: Desk, conte
       actions: [{ label: LINK.go, ask }],
     });
   }
-  const before = { mine: await desk.mine(), settings: (await desk.person())?.settings ?? NO_SETTINGS };
+  const before = { own: await desk.own(), settings: (await desk.person())?.settings ?? NO_SETTINGS };
   const taken = await links.take(code);
   if (!taken.ok) return problem(refused(taken, code));
   const mine = await desk.mine();
-  const renamed = before.mine.flatMap(({ id, name }) => {
+  const renamed = before.own.flatMap(({ id, name }) => {
     const now = mine.find((project) => project.id === id)?.name ?? name;
     return now === name ? [] : [LINK.renamed(name, now)];
   });

@@ -12,7 +12,7 @@ import { projectReply } from './reply.ts';
 /** A new code, and how it is used. */
 export async function newCode(desk: Desk, context: Context): Promise<Outcome> {
   const { code } = await desk.links().make();
-  return projectReply(context, {
+  const reply = projectReply(context, {
     headline: LINK.made,
     blocks: [
       {
@@ -26,6 +26,7 @@ export async function newCode(desk: Desk, context: Context): Promise<Outcome> {
       { kind: 'text', text: LINK.keepIt },
     ],
   });
+  return { ...reply, once: [code] };
 }
 
 export async function linkedAccounts(desk: Desk, context: Context): Promise<Reply> {

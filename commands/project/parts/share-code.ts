@@ -20,7 +20,7 @@ export async function codeGiven(
   if (!project) return problem(await noneInUse(context, desk));
   const { code } = await desk.links().makeFor(project.id, offer);
   const what = sayShared(offer);
-  return projectReply(context, {
+  const reply = projectReply(context, {
     headline: LINK.helperCode(what, project.name),
     blocks: [
       {
@@ -38,4 +38,5 @@ export async function codeGiven(
     assumed: notes,
     actions: [{ label: SHARE.show, ask: 'project share' }],
   });
+  return { ...reply, once: [code] };
 }
