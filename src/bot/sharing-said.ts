@@ -1,7 +1,7 @@
 /** Everyday sentences about sharing, as the line of the command that does it. */
 
 const PART =
-  '(?:(?:my |our |the |a |all of (?:my |the )?)*(?:whole |entire |full )?(?:project|shopping(?: list)?|(?:laying|plank|floor) (?:guide|plan)|layout|guide|cut(?:ting)? ?list|cuts|saw list|tear-?out|check ?list|progress|everything)|what to buy)';
+  '(?:(?:my |our |the |a |all of (?:my |the )?)*(?:whole |entire |full )?(?:project|shopp?ing(?: li?st)?|(?:laying|plank|floor) (?:guide|plan)|layout|guide|cut(?:ting)? ?list|cuts|saw list|tear-?out|check ?list|progress|everything)|what to buy)';
 
 interface Saying {
   readonly said: RegExp;
@@ -11,16 +11,28 @@ interface Saying {
 /** Each begins the whole sentence and takes all of it. */
 const SAYINGS: readonly Saying[] = [
   {
-    said: /^(?:stop|end|revoke|cancel) (?:sharing|the shares?|all shares?|all links|the links?)(?<which>\b.*)?$/i,
+    said: /^(?:stop|end|revoke|cancel) (?:sharing|the shares|all shares)(?<which>\b.*)?$/i,
     line: ({ which = '' }) => `project share stop ${which.trim()}`.trim(),
+  },
+  {
+    said: /^(?:stop|end|revoke|cancel) (?:(?:the |my |all )*(?<links>links?)|(?:the )?(?:share|link) (?<which>\S.*)|(?:no\.? ?|#)?(?<no>\d{1,6}))[.!]?$/i,
+    line: ({ links, which, no }) => `project share stop ${links ?? which ?? no}`,
   },
   { said: /^unshare(?<which>\b.*)?$/i, line: ({ which = '' }) => `project share stop ${which.trim()}`.trim() },
   {
     said: /^(?:(?:show|list)(?: me)? )?(?:my |the |all )?shares[.?!]?$|^what (?:is|do i|have i|am i) ?(?:shared?|sharing)[.?!]?$|^who (?:can see|sees|has|helps with) (?:my |the |this )?(?:project|it|this)[.?!]?$/i,
     line: () => 'project share',
   },
+  {
+    said: /^(?:change|make|set) (?:the )?(?:share|link) (?<rest>#?\d.*)$/i,
+    line: ({ rest = '' }) => `project share ${rest}`,
+  },
   { said: /^leave (?:my |the |this )?shared project[.!]?$/i, line: () => 'project share leave' },
-  { said: new RegExp(`^share (?<rest>${PART}\\b.*)$`, 'i'), line: ({ rest = '' }) => `project share ${rest}` },
+  {
+    // What is shared may be missing or misspelt: the command tells what can be.
+    said: new RegExp(`^share (?<rest>(?:${PART}\\b|my |our |the |this\\b|it\\b|with ).*)$`, 'i'),
+    line: ({ rest = '' }) => `project share ${rest}`,
+  },
   {
     // “Send Dana a link to the cut list”; “a link to the cut list for Dana”.
     said: new RegExp(
@@ -31,7 +43,7 @@ const SAYINGS: readonly Saying[] = [
   },
   {
     said: new RegExp(
-      `^(?:send|give|show) (?<who><@[^>]+>|(?!me\\b)\\S(?:.{0,50}?\\S)?) (?<rest>(?=my |our |the )${PART}\\b.*)$`,
+      `^(?:send|give|show) (?<who><@[^>]+>|(?!me\\b)\\S(?:.{0,50}?\\S)?) (?:access to )?(?<rest>(?=my |our |the )${PART}\\b.*)$`,
       'i',
     ),
     line: ({ who = '', rest = '' }) => `project share ${rest}, with ${who}`,

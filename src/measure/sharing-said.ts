@@ -32,7 +32,7 @@ export type ToldSharing =
 const words = (source: string): RegExp => new RegExp(`(?<![${LETTER}\\d])(?:${source})(?![${LETTER}\\d])`, 'g');
 
 const PARTS: readonly (readonly [SharedPart, RegExp])[] = [
-  ['shopping', words('shopping(?: ?lists?)?|what (?:is left )?to buy|things to buy|buying list|purchases')],
+  ['shopping', words('shopp?ing(?: ?li?sts?)?|what (?:is left )?to buy|things to buy|buying list|purchases')],
   ['checklist', words('check ?-?lists?|to-?do(?: list)?|progress|stages')],
   ['cuts', words('cut(?:ting)?(?: |-)?(?:lists?|cards?)|saw(?: |-)?(?:lists?|cards?)|cuts?')],
   [
@@ -70,7 +70,10 @@ const ALWAYS = words(
   '(?:for )?(?:good|ever|always|no end|endless(?:ly)?)|forever|(?:un)?til (?:i|we) stop(?: it)?|until stopped',
 );
 const CLOCK = /\d ?[:.h] ?\d\d|\d ?(?:am|pm|a\.m|p\.m)|o'clock|noon|midnight|morning|evening|afternoon/;
-const NAMED = new RegExp(`(?<![${LETTER}\\d])(?:called|named|name|as)(?: ?:)? ?(?=\\S)(?<=[ :])`, 'g');
+const NAMED = new RegExp(
+  `(?<![${LETTER}\\d])(?:call(?: (?:them|him|her|it))?|called|named|name|as)(?: ?:)? ?(?=\\S)(?<=[ :])`,
+  'g',
+);
 const WITH = new RegExp(`(?<![${LETTER}\\d])(?:with|to|for)(?: ?:)? ?(?=\\S)(?<=[ :])`, 'g');
 const FILLER = words(
   'share|sharing|shared|send|give|please|let|my|the|a|an|of|with|to|for|by|and|may|can|could|they|them|he|him|she|her|only|just|list|until|till|it|so|that|who|also',

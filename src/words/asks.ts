@@ -14,6 +14,11 @@ export function quoted(text: string): string {
   return characters.length > GOT_MOST ? `${characters.slice(0, GOT_MOST).join('')}…` : line;
 }
 
+/** A text as a sentence begins. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 export function emptyAsk(): Problem {
   return {
     option: 'ask',

@@ -1,7 +1,7 @@
 /** The words of measuring back: what is asked, what was told, and what it changes. */
 
 import type { Problem } from '../reply/problem.ts';
-import { quoted } from './asks.ts';
+import { capital, quoted } from './asks.ts';
 import { counted } from './floor.ts';
 
 type Place = { readonly room: string; readonly wall?: number | undefined; readonly what?: string | undefined };
@@ -107,7 +107,3 @@ export const MEASURE_PROBLEMS = {
   moved: () =>
     ask('', 'The room was changed by others again and again just now. Tell it once more.', 'project measure'),
 } as const;
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

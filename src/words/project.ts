@@ -1,5 +1,6 @@
 /** What is said of projects: headlines, the changes in words, and what can be done next. */
 
+import { capital } from './asks.ts';
 import { counted } from './floor.ts';
 
 /** The longest stretch of somebody's text that a change is told with. */
@@ -118,10 +119,6 @@ export const MYDATA = {
   forgotten: 'Everything kept of you is deleted.',
   imported: (names: readonly string[]) => `Brought in: ${names.map((name) => `“${name}”`).join(', ')}.`,
 } as const;
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
 
 /** What each setting takes. */
 export const SETTING_EXPECTED = {

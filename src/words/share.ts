@@ -1,7 +1,7 @@
 /** What is said of sharing: what was given, to whom, until when, and what goes beyond it. */
 
 import type { Problem } from '../reply/problem.ts';
-import { quoted } from './asks.ts';
+import { capital, quoted } from './asks.ts';
 
 type What = 'project' | 'shopping' | 'guide' | 'cuts' | 'tearout' | 'checklist';
 
@@ -90,7 +90,7 @@ export const SHARE = {
   ticked: 'Ticked by those who help',
   linkTo: (what: string, project: string, end: string) => `A link to ${what} of “${project}”, ${end}.`,
   sharedWith: (who: string, what: string, project: string, end: string) =>
-    `${who} has ${what} of “${project}”, ${end}.`,
+    `${capital(who)} has ${what} of “${project}”, ${end}.`,
   changed: (who: string, what: string, end: string) => `Changed: ${who} has ${what}, ${end}.`,
   until: (when: string) => `until ${when}`,
   untilStopped: 'until you stop it',
@@ -139,11 +139,11 @@ function ask(got: string, expected: string, fix: string): Problem {
 }
 
 export const SHARE_PROBLEMS = {
-  whatPart: (got: string): Problem =>
+  whatPart: (got: string, fix: string): Problem =>
     ask(
       got,
       'Tell what to share: the whole project, shopping list, laying guide (of a room), cut list, tear-out or checklist.',
-      'project share shopping list',
+      fix,
     ),
   unread: (got: string, rest: string, fix: string): Problem =>
     ask(got, `“${quoted(rest)}” says nothing here that can be read.`, fix),

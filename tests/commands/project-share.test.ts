@@ -60,6 +60,45 @@ describe('a link', () => {
     }
   });
 
+  it('stays of its room when a helper gives the room another name', async () => {
+    const { ask } = await sharing();
+    const at = guest(await ask('share the laying guide of the closet with a link'));
+    await ask('project share whole project, with: <@100000000000000002>, may: measure');
+    await ask('project use Upstairs flat', SAM);
+    await ask('project room rename closet to store', SAM);
+    expect(textOf(await ask('project share'))).toContain('the laying guide of store');
+    expect((await ask('project share', at).catch(String)) as string).toContain('the laying guide of store');
+    await ask('project undo', SAM);
+    expect(textOf(await ask('project share'))).toContain('the laying guide of closet');
+  });
+
+  it('is told from members when it is stopped, and of several none is “the link”', async () => {
+    const { ask, wrong } = await sharing();
+    await ask('share my shoping list with a link');
+    await ask('project share checklist, with: <@100000000000000002>');
+    expect((await ask('stop the link')).headline).toBe('Stopped, at once: 1 (link 1: the shopping list).');
+    for (const part of ['shopping list', 'cut list']) await ask(`share the ${part} with a link`);
+    expect((await wrong('stop the link'))?.expected).toContain('No share is that one. There is 2 (helper 2');
+    expect((await ask('stop share 3')).headline).toBe('Stopped, at once: 3 (link 3: the shopping list).');
+    expect((await ask('stop all links')).headline).toBe('Stopped, at once: 4 (link 4: the cut list).');
+    expect((await ask('project share')).headline).toBe('1 share of “Upstairs flat”.');
+  });
+
+  it('is changed by what its problem says to type, and no other one is made by it', async () => {
+    const { ask, wrong } = await sharing();
+    await ask('share my shopping list with a link, call it Sam');
+    for (const [line, fix] of [
+      ['change share 1 to measure', 'project share 1, may: tick, name: Sam'],
+      ['project share 1 of hall', 'project share 1 shopping list, name: Sam'],
+      ['project share 1 until yesterday', 'project share 1, may: tick, for: 3 days, name: Sam'],
+      [`project share 1, name: ${'a'.repeat(60)}`, 'project share 1, name: Sam'],
+    ] as const) {
+      expect((await wrong(line))?.fix).toBe(fix);
+      expect((await ask(fix)).headline).toMatch(/^Changed: Sam has the shopping list/);
+    }
+    expect((await ask('project share')).headline).toBe('1 share of “Upstairs flat”.');
+  });
+
   it('tells who ticked what and when, in the list and at the thing, and the number is never given again', async () => {
     const { ask, ports } = await sharing();
     await ask('share the checklist');
@@ -152,6 +191,7 @@ describe('a member', () => {
 describe('what cannot be shared so', () => {
   it.each([
     ['project share bananas', /Tell what to share/],
+    ['share my list with mum', /Tell what to share/],
     ['project share guide of the kitchen', /no room “kitchen”/],
     ['project share tear-out of hall', /Only a laying guide and a cut list/],
     ['project share shopping list, may: measure', /nothing to measure/],

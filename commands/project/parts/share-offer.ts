@@ -32,8 +32,8 @@ type Offered = { readonly offer: CodeOffer; readonly notes: readonly string[] } 
 /** An offer of what is told, or what is wrong with it. */
 export function offerOf(told: ToldShare, line: string, rooms: readonly string[], context: Context): Offered {
   const { what, room, rest } = told;
-  if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line) };
-  if (rest !== '') return { problem: restProblem(what, rest, line, rooms) };
+  if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line, lineOf('shopping', told)) };
+  if (rest !== '') return { problem: restProblem(what, told, line, rooms) };
   const name = told.label === undefined ? undefined : oneLine(told.label);
   if (name?.startsWith('@')) return { problem: memberProblem(name, what, context) };
   const account = typeof told.to === 'object' ? accountOf(told.to.member, context) : undefined;
@@ -44,7 +44,9 @@ export function offerOf(told: ToldShare, line: string, rooms: readonly string[],
   const until = told.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : (told.until ?? usual);
   const role = told.role ?? USUAL[what];
   const share = { what, role, ...(room !== undefined && { room }), ...(until !== undefined && { until }) };
-  const wrong = flawOf({ ...share, ...(name !== undefined && { label: name }) }, link, line, now);
+  const plain = lineOf(what, told.to === undefined ? {} : { to: told.to });
+  const named = name === undefined ? {} : { label: name };
+  const wrong = flawOf({ ...share, ...named }, { link, line, plain, part: plain, now });
   if (wrong) return { problem: wrong };
   const to = account !== undefined ? { account } : told.to === 'code' ? 'code' : 'link';
   return {
@@ -64,30 +66,41 @@ export function changeOf(
   const link = 'link' in share.with;
   const now = context.now();
   const label = told.label === undefined ? undefined : oneLine(told.label);
+  const plain = `project share ${share.id}`;
   if (told.rest !== '') return { problem: SHARE_PROBLEMS.unread(line, told.rest, 'project share') };
   const until = told.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : told.until;
   const change = {
-    ...(told.what && { what: told.what, room: told.room }),
+    ...((told.what ?? told.room) !== undefined && { what: told.what ?? share.what, room: told.room }),
     ...(told.role && { role: told.role }),
     ...(told.until !== undefined && { until }),
     ...(label !== undefined && { label }),
   };
   if (Object.keys(change).length === 0) return { problem: SHARE_PROBLEMS.nothing(line) };
   const after = { ...share, ...change };
-  const wrong = flawOf(after, link, line, now);
+  const wrong = flawOf(after, { link, line, plain, part: `${plain} ${PLAIN[after.what]}`, now });
   return wrong ? { problem: wrong } : { change };
 }
 
-function restProblem(what: Shared, rest: string, line: string, rooms: readonly string[]): Problem {
-  const plain = `project share ${PLAIN[what]}`;
-  if (what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.unread(line, rest, plain);
+function restProblem(what: Shared, told: ToldShare, line: string, rooms: readonly string[]): Problem {
+  const { rest } = told;
+  if (what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.unread(line, rest, lineOf(what, told));
   const [first] = rooms;
   return SHARE_PROBLEMS.room(
     line,
     rest,
     rooms,
-    first === undefined ? 'project room bedroom 12 x 14 ft' : `${plain} of ${first}`,
+    first === undefined ? 'project room bedroom 12 x 14 ft' : lineOf(what, told, first),
   );
+}
+
+/** The line that shares a part as told, as far as it was read. */
+function lineOf(what: Shared, { to, role, label }: Partial<ToldShare>, room?: string): string {
+  return [
+    `project share ${PLAIN[what]}${room === undefined ? '' : ` of ${room}`}`,
+    ...(to === undefined ? [] : [`with: ${typeof to === 'string' ? to : to.member}`]),
+    ...(role === undefined ? [] : [`may: ${role}`]),
+    ...(label === undefined || /[,;:]/.test(label) ? [] : [`name: ${label}`]),
+  ].join(', ');
 }
 
 type Flawed = Pick<Share, 'what' | 'role'> & {
@@ -106,21 +119,28 @@ const PLAIN: Readonly<Record<Shared, string>> = {
   checklist: 'checklist',
 };
 
+/** What was told, and how it begins when it is told again: the share alone, and with its part. */
+interface Telling {
+  readonly link: boolean;
+  readonly line: string;
+  readonly plain: string;
+  readonly part: string;
+  readonly now: number;
+}
+
 function flawOf(
   { what, role, room, until, label }: Flawed,
-  link: boolean,
-  line: string,
-  now: number,
+  { link, line, plain, part, now }: Telling,
 ): Problem | undefined {
-  const plain = `project share ${PLAIN[what]}`;
-  if (room !== undefined && what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.ofRoom(line, plain);
-  if (what === 'shopping' && role === 'measure') return SHARE_PROBLEMS.measure(line, `${plain}, may: tick`);
-  if (until !== undefined && until <= now) return SHARE_PROBLEMS.past(line, `${plain}, for: 3 days`);
+  const fits = label === undefined || (label !== '' && label.length <= LIMITS.label);
+  const named = label === undefined || !fits || /[,;:]/.test(label) ? '' : `, name: ${label}`;
+  if (room !== undefined && what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.ofRoom(line, `${part}${named}`);
+  if (what === 'shopping' && role === 'measure') return SHARE_PROBLEMS.measure(line, `${plain}, may: tick${named}`);
+  if (until !== undefined && until <= now)
+    return SHARE_PROBLEMS.past(line, `${plain}, may: ${role}, for: 3 days${named}`);
   if (link && until !== undefined && until > now + (MOST_LINK_DAYS + 1) * DAY)
-    return SHARE_PROBLEMS.tooLong(line, MOST_LINK_DAYS, `${plain}, for: ${MOST_LINK_DAYS} days`);
-  if (label !== undefined && (label === '' || label.length > LIMITS.label))
-    return SHARE_PROBLEMS.label(line, LIMITS.label, plain);
-  return undefined;
+    return SHARE_PROBLEMS.tooLong(line, MOST_LINK_DAYS, `${plain}, may: ${role}, for: ${MOST_LINK_DAYS} days${named}`);
+  return fits ? undefined : SHARE_PROBLEMS.label(line, LIMITS.label, `${plain}, name: Sam`);
 }
 
 /** The key of a member's account in the asker's own workspace; undefined where there are no members, or it is none. */

@@ -100,7 +100,7 @@ async function sharesMeant(
   context: Context,
 ): Promise<readonly Share[]> {
   const text = which
-    .replace(/^(?:sharing )?(?:with |of |the |my |share |no\.? |number |#)*/i, '')
+    .replace(/^(?:sharing )?(?:with |of |to |for |the |my |share |no\.? |number |#)*/i, '')
     .replace(/[.!]+$/, '')
     .trim();
   if (text === '' || /^(?:all|everything|everyone|everybody|it|it all|that|this|project|sharing)$/i.test(text))
@@ -115,7 +115,10 @@ async function sharesMeant(
   const same = (one: string): boolean => one.toLowerCase() === text.toLowerCase();
   const called = shares.filter((one) => same(sayHelper(one)));
   if (called.length > 0) return called;
-  if (/^(?:links?|all links?)$/i.test(text)) return shares.filter(({ with: who }) => 'link' in who);
+  const links = shares.filter(({ with: who }) => 'link' in who);
+  // Of several, “the link” is none in particular.
+  if (/^link$/i.test(text)) return links.length === 1 ? links : [];
+  if (/^(?:all )?links$/i.test(text)) return links;
   const told = readSharing(
     text,
     shares.flatMap(({ room }) => room ?? []),
