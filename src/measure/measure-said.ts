@@ -54,6 +54,7 @@ export function readMeasureSaid(text: string, rooms: readonly string[]): Measure
   const [, thing = '', length] =
     /^(.*?)(?:\b(?:is|measures|:|=)\s*|\s+)?([\d.½¼¾⅛⅜⅝⅞].*)?$/i.exec(rest.replace(/[?.!]+$/, '')) ?? [];
   const what = tidy(thing.replace(ASKING, ''))
+    .replace(/\s+/g, ' ')
     .replace(/\s*\b(?:of|in|is|the|:|=)$/gi, '')
     .trim();
   if (what === '' || !/\p{L}/u.test(what)) return { do: 'unread' };

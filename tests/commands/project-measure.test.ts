@@ -16,7 +16,9 @@ function talk(ports = portsInMemory(throwing), asker: Asker = ANN) {
   return { ports, say: (line: string) => replyTo(line, asked), answer: (line: string) => answerTo(line, asked) };
 }
 
-const START = 'project new Flat, rooms: bedroom 11x12; hall 3x14, plank: 6 x 48 in, 10 per carton';
+const ROOMS = 'project new Flat, rooms: bedroom 11x12; hall 3x14';
+/** With a plank, lists are worked out for every length told. */
+const START = `${ROOMS}, plank: 6 x 48 in, 10 per carton`;
 
 function roomsIn(data: unknown): readonly { name: string; text: string; notes: string[] }[] {
   return (data as { rooms: { name: string; text: string; notes: string[] }[] }).rooms;
@@ -57,7 +59,7 @@ describe('a wall measured', () => {
     [`project measure wall 4 of bedroom is 151`, `12' 7"`, `11x 12' 7"`],
   ])('reads “%s”', async (line, length, text) => {
     const { say, answer } = talk();
-    await say(START);
+    await say(ROOMS);
     await say('project measure wall 3 of bedroom');
     if (length === undefined) {
       expect(problemsOf(await answer(line))).toHaveLength(1);
@@ -74,15 +76,18 @@ describe('a wall measured', () => {
     ["what's the length of wall 2 in the hall?", 'wall 2 of hall'],
     ['Can you measure wall #4 in the hall', 'wall 4 of hall'],
     ['measure the ceiling height of the bedroom', 'ceiling height of bedroom'],
+    ['measure the width of the hall door', 'width door of hall'],
+    ['I need wall 4 of the hall', 'wall 4 of hall'],
+    ['ask Dana how long wall 2 of the hall is', 'wall 2 of hall'],
   ])('is asked by “%s”', async (line, place) => {
     const { say } = talk();
-    await say(START);
+    await say(ROOMS);
     expect((await say(line)).headline).toContain(`Asked: ${place}`);
   });
 
   it('as it is kept changes nothing and is no longer asked', async () => {
     const { say } = talk();
-    await say(START);
+    await say(ROOMS);
     await say('project measure wall 2 of bedroom');
     expect((await say('wall 2 is 12 ft')).headline).toBe(`Wall 2 of bedroom is 12', as kept. Nothing changes.`);
     expect((await say('project measure')).headline).toBe('Nothing is asked to be measured.');
@@ -127,23 +132,23 @@ describe('a wall measured', () => {
 
   it('works kept answers out again', async () => {
     const { say } = talk();
-    await say(START);
+    await say('project new Flat, rooms: bedroom 5x4; hall 3x4, plank: 6 x 48 in, 10 per carton');
     await say('planks');
     await say('keep that');
-    const told = await say(`project measure wall 1 of bedroom is 12'6"`);
+    const told = await say(`project measure wall 1 of bedroom is 5'6"`);
     expect(told.assumed.join()).toContain('1 kept answer worked out again');
     const { kept } = (await say('project show')).data as unknown as { kept: { ask: string; headline: string }[] };
-    expect(kept[0]?.ask).toContain(`bedroom 12' 6" x 12 ft`);
+    expect(kept[0]?.ask).toContain(`bedroom 5' 6" x 4 ft`);
     expect(kept[0]?.headline).toBe((await say('planks')).headline);
   }, 20_000);
 });
 
 describe('whoever measures', () => {
   /** Ann's flat, with Bob measuring for it. */
-  async function both() {
+  async function both(start = ROOMS) {
     const ann = talk();
     const bob = talk(ann.ports, { platform: 'slack', workspace: 'T1', id: 'U1' });
-    await ann.say(START);
+    await ann.say(start);
     const { blocks } = await ann.say('project share whole project, with: code, may: measure, name: Bob');
     const facts = blocks.flatMap((block) => (block.kind === 'facts' ? block.facts : []));
     await bob.say(`project link ${facts.find(({ label }) => label === 'Code')?.value}`);
@@ -152,7 +157,7 @@ describe('whoever measures', () => {
   }
 
   it('sees what is asked once, with the next answer, and in the list; both learn what changed', async () => {
-    const { ann, bob } = await both();
+    const { ann, bob } = await both(START);
     const asked = await ann.say('how long is wall 3 of the bedroom?');
     expect(asked.assumed.join()).not.toContain('nobody else measures');
     const told = JSON.stringify((await bob.say('project show')).blocks[0]);
@@ -186,6 +191,27 @@ describe('whoever measures', () => {
     ]);
   }, 30_000);
 
+  it('says it of the one room they were given as of their own, and learns of no other', async () => {
+    const { ann, bob } = await both();
+    await ann.say('project share change 1 to the laying guide of bedroom');
+    expect((await bob.say('how long is wall 2 of the bedroom?')).headline).toContain('Asked: wall 2 of bedroom');
+    expect((await bob.say(`wall 1 of the bedrom is 3,40 m`)).headline).toContain('is now 3.4 m');
+    for (const line of [`wall 1 of hall is 5 ft`, 'remove the hall', 'how long is wall 1 of the hall?'])
+      expect(JSON.stringify(problemsOf(await bob.answer(line)).map(({ expected, fix }) => expected + fix))).not.toMatch(
+        /\bhall\b|3 ?x ?14/,
+      );
+  });
+
+  it('takes nothing back that they changed before they were to tick only', async () => {
+    const { ann, bob } = await both();
+    await bob.say(`wall 1 of bedroom is 11'4"`);
+    await ann.say('project share 1, may: tick');
+    expect(problemsOf(await bob.answer('undo'))).toHaveLength(1);
+    expect(roomsIn((await ann.say('project show')).data)[0]?.text).toBe(`11' 4" x 12 ft`);
+    await ann.say('undo');
+    expect(roomsIn((await ann.say('project show')).data)[0]?.text).toBe('11x12 ft');
+  });
+
   it('may be anybody but those who look or tick', async () => {
     const { ann, bob } = await both();
     await ann.say('project measure wall 3 of bedroom');
@@ -199,7 +225,7 @@ describe('whoever measures', () => {
 describe('something else of a room', () => {
   it('is asked and noted with the room', async () => {
     const { say } = talk();
-    await say(START);
+    await say(ROOMS);
     expect((await say('project measure ceiling height of the bedroom')).headline).toBe(
       'Asked: ceiling height of bedroom. Whoever measures sees it with their next answer.',
     );
@@ -214,7 +240,7 @@ describe('something else of a room', () => {
 describe('questions', () => {
   it('are withdrawn by wall, by number, or all; asked once; and gone with their room', async () => {
     const { say, answer } = talk();
-    await say(START);
+    await say(ROOMS);
     for (const wall of [1, 2, 3]) await say(`project measure wall ${wall} of bedroom`);
     expect((await say('measure wall 2 of the bedroom please')).headline).toContain('asked already');
     expect((await say('project measure withdraw wall 2 of bedroom')).headline).toBe(
@@ -232,7 +258,7 @@ describe('questions', () => {
 
   it('say what to type: several open, none open, no such wall, no such length, nothing read', async () => {
     const { say, answer } = talk();
-    await say(START);
+    await say(ROOMS);
     const fix = async (line: string) => problemsOf(await answer(line))[0]?.fix;
     expect(await fix(`project measure 11'6"`)).toBe(`project measure wall 1 of bedroom is 11'6"`);
     expect(await fix('project measure wall 9 of bedroom')).toBe('project measure wall 4 of bedroom');
