@@ -3,12 +3,16 @@
 import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client';
 import type { AskEnded } from '../bot/ports.ts';
 
-/** What the worker threads have to do. */
+/** What worker threads have to do. */
 export interface TaskFigures {
   readonly working: number;
   readonly waiting: number;
-  readonly replaced: number;
+  /** Threads ended for their time or memory, or that failed, where it is counted. */
+  readonly replaced?: number;
 }
+
+/** Each kind of work that worker threads do. */
+export type Works = Readonly<Record<'searches' | 'pictures' | 'files', () => TaskFigures>>;
 
 export interface Metrics {
   asked(ended: AskEnded): void;
@@ -21,8 +25,8 @@ export interface Metrics {
 const ASK_SECONDS = [0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 3, 10, 30];
 const STORE_SECONDS = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.5, 1, 5, 10];
 
-/** A registry of its own; `tasks` is asked whenever it is read. */
-export function openMetrics(tasks: () => TaskFigures): Metrics {
+/** A registry of its own; `works` are asked whenever it is read. */
+export function openMetrics(works: Works): Metrics {
   const registry = new Registry();
   const registers = [registry];
   collectDefaultMetrics({ register: registry });
@@ -66,15 +70,23 @@ export function openMetrics(tasks: () => TaskFigures): Metrics {
     buckets: STORE_SECONDS,
     registers,
   });
-  gauge('floorhand_tasks_working', 'Tasks that worker threads are at.', () => tasks().working, registers);
-  gauge('floorhand_tasks_waiting', 'Tasks that wait for a worker thread.', () => tasks().waiting, registers);
+  for (const state of ['working', 'waiting'] as const)
+    new Gauge({
+      name: `floorhand_tasks_${state}`,
+      help: `Tasks that worker threads are ${state === 'working' ? 'at' : 'to take up'}, by what they make.`,
+      labelNames: ['of'],
+      registers,
+      collect() {
+        for (const [of, figures] of Object.entries(works)) this.set({ of }, figures()[state]);
+      },
+    });
   new Counter({
     name: 'floorhand_workers_replaced_total',
-    help: 'Worker threads ended for their time or memory, or that failed.',
+    help: 'Worker threads of searches ended for their time or memory, or that failed.',
     registers,
     collect() {
       this.reset();
-      this.inc(tasks().replaced);
+      this.inc(works.searches().replaced ?? 0);
     },
   });
   return {
@@ -90,15 +102,4 @@ export function openMetrics(tasks: () => TaskFigures): Metrics {
     stored: (operation, ended, milliseconds) => stored.observe({ operation, ended }, milliseconds / 1000),
     read: async () => ({ type: registry.contentType, text: await registry.metrics() }),
   };
-}
-
-function gauge(name: string, help: string, value: () => number, registers: Registry[]): void {
-  new Gauge({
-    name,
-    help,
-    registers,
-    collect() {
-      this.set(value());
-    },
-  });
 }

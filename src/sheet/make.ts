@@ -55,6 +55,11 @@ function printed(sheets: Sheets): Sheets {
   return { ...sheets, sheets: lean };
 }
 
+/** Files worked on and waiting. */
+export function fileFigures(): { readonly working: number; readonly waiting: number } {
+  return { working: queue.working, waiting: queue.waiting };
+}
+
 /** Ends the worker threads; a later file starts them again. */
 export async function closeFiles(): Promise<void> {
   queue.refuseAll();

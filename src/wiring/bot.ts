@@ -2,7 +2,7 @@
 
 import { setTimeout as sleep } from 'node:timers/promises';
 import { lateWork } from '../bot/late.ts';
-import { closePictures } from '../draw/png.ts';
+import { closePictures, pictureFigures } from '../draw/png.ts';
 import { type Config, configDoubts, secretsOf } from '../host/config.ts';
 import { dataFolder } from '../host/data-folder.ts';
 import { type Ending, endingWith } from '../host/ending.ts';
@@ -11,8 +11,8 @@ import type { Metrics } from '../host/metrics.ts';
 import { listen, type Route, routed } from '../host/server.ts';
 import type { Environment } from '../host/told-settings.ts';
 import { watchedStore } from '../host/watched-store.ts';
-import { closeFiles } from '../sheet/make.ts';
-import { boundTasks, closeWorkers } from '../solve/pool.ts';
+import { closeFiles, fileFigures } from '../sheet/make.ts';
+import { boundTasks, closeWorkers, taskFigures } from '../solve/pool.ts';
 import { type OpenStore, openStore } from '../store/store.ts';
 import { startChats } from './chats.ts';
 import { pageRoutes } from './page.ts';
@@ -118,8 +118,7 @@ async function serve({ http, metrics: told }: Config, { metrics, routes, ready }
 async function metricsOf({ metrics: { at, token } }: Config): Promise<Metrics | undefined> {
   if (!at && token === '') return undefined;
   const { openMetrics } = await import('../host/metrics.ts');
-  const { taskFigures } = await import('../solve/pool.ts');
-  return openMetrics(taskFigures);
+  return openMetrics({ searches: taskFigures, pictures: pictureFigures, files: fileFigures });
 }
 
 /** Tells what stands in the way of keeping what is acknowledged. Throws when there is a data folder and it cannot be had. */
