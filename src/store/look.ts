@@ -80,6 +80,7 @@ async function lookAtRedis(url: string, space: string, operation: number): Promi
     // A connection that is taken and never answered is no failure to the client.
     return await within(operation, look());
   } finally {
-    client.destroy();
+    // One that was refused is closed already, and would throw another reason in place of the refusal.
+    if (client.isOpen) client.destroy();
   }
 }

@@ -2,14 +2,13 @@
 
 import { dirname } from 'node:path';
 import { type Config, configDoubts, readConfig } from '../host/config.ts';
-import { dataFolder } from '../host/data-folder.ts';
 import { doubt, type Finding, fault, ok } from '../host/doctor.ts';
-import { clockFinding, folderFinding, nodeFinding, portFinding } from '../host/doctor-machine.ts';
+import { folderFinding, nodeFinding, portFinding } from '../host/doctor-machine.ts';
 import { applicationOf, discordFindings, inviteLink, slackFindings } from '../host/doctor-tokens.ts';
 import type { Environment } from '../host/told-settings.ts';
 import { slackIsTold, slackLacks } from '../slack/told.ts';
-import { lookAtStore, type StoreLook } from '../store/look.ts';
 import { onlineFindings } from './doctor-online.ts';
+import { storeFindings } from './doctor-store.ts';
 import { worksFindings } from './doctor-works.ts';
 import { chatsAreTold, keyFlaw } from './told-chats.ts';
 
@@ -72,41 +71,6 @@ function configOf(environment: Environment): Config | undefined {
   } catch {
     return undefined;
   }
-}
-
-/** Where projects are kept, and the clock beside the store's. */
-async function storeFindings(
-  { store: url, data }: Config,
-  environment: Environment,
-  now: () => number,
-): Promise<readonly Finding[]> {
-  const folder = dataFolder(data, environment);
-  const about = 'Store';
-  const place = url === '' ? [await folderFinding('Data folder', folder, 'FLOORHAND_DATA')] : [];
-  const of = url === '' ? 'the data folder' : url.startsWith('postgres') ? 'Postgres' : 'Redis';
-  let look: StoreLook;
-  try {
-    look = await lookAtStore({ url, folder });
-  } catch (cause) {
-    const todo =
-      url === ''
-        ? 'Let this user read it, or set FLOORHAND_DATA to another folder.'
-        : 'Start it, or mend FLOORHAND_STORE: host, port, user, password, database.';
-    return [...place, fault(about, `${of} cannot be looked into (${codeOf(cause)})`, todo), clockFinding(now())];
-  }
-  const { doubts, made, clock } = look;
-  return [
-    ...place,
-    ok(about, `${of} answers; ${made ? 'projects are kept there' : 'nothing is kept there yet'}`),
-    ...doubts.map((said) => doubt(about, said, 'DEVELOPERS.md says why, under “How saved things stay saved”.')),
-    clockFinding(now(), clock === undefined ? undefined : { of, clock }),
-  ];
-}
-
-/** The code of a failure, or its class: its message may hold the address, and so the password. */
-function codeOf(cause: unknown): string {
-  if (!(cause instanceof Error)) return 'unknown';
-  return 'code' in cause && cause.code !== undefined ? String(cause.code) : cause.name;
 }
 
 /** Folders of the terminal, or the places of the bot. */

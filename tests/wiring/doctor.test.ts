@@ -2,7 +2,7 @@
 
 import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
+import { type AddressInfo, createServer as createRawServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
@@ -88,9 +88,25 @@ describe('all together', () => {
       const found = await looked({ FLOORHAND_STORE: url });
       const [store] = about(found, 'Store');
       expect(store?.health).toBe('fault');
-      expect(store?.said).toMatch(/cannot be looked into \(.*\)/);
+      expect(store?.said).toMatch(/cannot be looked into \(ECONNREFUSED: nothing listens at that host and port\)/);
       expect(JSON.stringify(found)).not.toContain('canary');
     }
+  });
+
+  it('tells a password that a Redis refuses, in words and without it', async () => {
+    // What Redis answers to a wrong password (its documentation, “Redis security”).
+    const server = createRawServer((socket) => {
+      socket.on('error', () => undefined);
+      socket.on('data', () => socket.write('-WRONGPASS invalid username-password pair or user is disabled.\r\n'));
+    });
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+    const { port } = server.address() as AddressInfo;
+    const found = await looked({ FLOORHAND_STORE: `redis://:canary-pass@127.0.0.1:${port}` });
+    server.close();
+    expect(about(found, 'Store')).toMatchObject([
+      { health: 'fault', said: 'Redis cannot be looked into (WRONGPASS: it refuses the user or the password)' },
+    ]);
+    expect(JSON.stringify(found)).not.toContain('canary');
   });
 
   it('tells a setting that nothing reads', async () => {
