@@ -6,7 +6,8 @@ import type { Reading } from './reading.ts';
 import { plainSigns, withoutHidden } from './room-plain.ts';
 import type { Price } from './told.ts';
 
-export type Deed = 'buy' | 'return' | 'open' | 'unbuy';
+/** `untick` takes back the last tick, `unbuy` everything bought of a thing. */
+export type Deed = 'buy' | 'return' | 'open' | 'unbuy' | 'untick';
 
 /** How much: all that is left, a number of something, or nothing told. `unit` where a measure was named. */
 export interface ToldAmount {
@@ -32,7 +33,8 @@ export interface ToldPurchase {
 
 const LONGEST_TEXT = 600;
 const DEEDS: readonly (readonly [RegExp, Deed])[] = [
-  [/^(?:un-?buy|un-?bought|not bought|didn'?t buy|did not buy|untick|unticked|remove)(?![a-z])/, 'unbuy'],
+  [/^(?:un-?tick(?:ed)?)(?![a-z])/, 'untick'],
+  [/^(?:un-?buy|un-?bought|not bought|didn'?t buy|did not buy|remove)(?![a-z])/, 'unbuy'],
   [/^(?:returned|return|returning|took back|take back|gave back|brought back|sent back)(?![a-z])/, 'return'],
   [/^(?:opened|open)(?![a-z])/, 'open'],
   [

@@ -76,6 +76,18 @@ export function unbuyAll(shopping: Shopping, item: string): Shopping {
   return { ...open(shopping, item, 0), bought: shopping.bought.filter((one) => one.item !== item) };
 }
 
+/** The last purchase of an item that is no more than a tick: neither price, lot nor payer is told of it. */
+export function lastTick({ bought }: Shopping, item: string): Bought | undefined {
+  return bought.filter((one) => one.item === item && !one.cost && one.lot === undefined && !one.payer).at(-1);
+}
+
+/** Without that one tick, where it still stands: no other purchase is forgotten. */
+export function untick(shopping: Shopping, { item, at, amount }: Bought): Shopping {
+  const last = lastTick(shopping, item);
+  if (last?.at !== at || last.amount !== amount) return shopping;
+  return { ...shopping, bought: shopping.bought.filter((one) => one !== last) };
+}
+
 /** With as many packages of an item told as opened; none of it forgets the item. */
 export function open(shopping: Shopping, item: string, packages: number): Shopping {
   const { [item]: _, ...others } = shopping.opened;

@@ -4,6 +4,7 @@ import { drawable, textWidth } from '../draw/font.ts';
 import { sayDate } from '../measure/zone.ts';
 import type { Sheets } from '../reply/job-sheet.ts';
 import { PAPER } from '../words/paper.ts';
+import { contentsOf } from './contents.ts';
 import { Flow } from './flow.ts';
 import { type Page, type Pages, sizeOf } from './page.ts';
 import { FOOTER, MARGIN, type Paper, QUIET, TYPE } from './paper.ts';
@@ -14,14 +15,21 @@ import { linesOf, paragraph } from './writing.ts';
 export function pagesOf(sheets: Sheets, paper: Paper): Pages {
   const flow = new Flow(paper);
   const title = titleOf(sheets);
-  for (const sheet of sheets.sheets) task(flow, sheet);
+  const starts = sheets.sheets.map((sheet) => {
+    const start = flow.pages.length + 1;
+    task(flow, sheet);
+    return start;
+  });
   if (flow.pages.length === 0) {
     flow.turn();
     paragraph(flow, PAPER.none, flow.root);
   }
   const said = { project: sheets.project, day: ` · ${sayDate(sheets.made, sheets.zone)}` };
-  for (const [i, page] of flow.pages.entries()) footer(page, said, i + 1, flow.pages.length, paper);
-  return { paper, title, made: sheets.made, root: flow.root, pages: flow.pages };
+  const front = contentsOf(sheets, starts, paper, title);
+  const pages = [...front.pages, ...flow.pages];
+  for (const [i, page] of pages.entries()) footer(page, said, i + 1, pages.length, paper);
+  const root = { ...flow.root, parts: [...front.tags, ...flow.root.parts] };
+  return { paper, title, made: sheets.made, root, pages };
 }
 
 function titleOf({ project, sheets: [first, ...more] }: Sheets): string {

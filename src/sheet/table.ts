@@ -21,6 +21,16 @@ const TALL = 40;
 
 type Lines = readonly (readonly string[])[];
 
+/** Height of a table with its title, were it on one page. */
+export function tableHeight(flow: Flow, { columns, rows, boxes }: Table): number {
+  const width = flow.width - (boxes ? BOX + 7 : 0);
+  const widths = columnWidths(rows, columns, width);
+  const count = (cells: readonly string[], bold: boolean): number =>
+    Math.max(...columns.map((_, i) => linesOf(cells[i] ?? '', size, bold, widths[i] ?? 0).length));
+  const lines = rows.reduce((sum, row) => sum + count(row, false), count(columns, true));
+  return 9 + TYPE.heading.line + lines * line + (rows.length + 1) * 2 * PAD + 6;
+}
+
 /** The table under its title, which stays with the head and two rows. */
 export function table(flow: Flow, { title, columns, rows, boxes }: Table, parent: Tag): void {
   const indent = boxes ? BOX + 7 : 0;
@@ -29,6 +39,7 @@ export function table(flow: Flow, { title, columns, rows, boxes }: Table, parent
   const set = (cells: readonly string[], bold: boolean): Lines =>
     columns.map((_, i) => linesOf(cells[i] ?? '', size, bold, widths[i] ?? 0));
   const head = set(columns, true);
+  const headHeight = heightOf(head) + 1;
   const body = rows.map((row) => set(row, false));
   heading(flow, title, parent, heightOf(head) + body.slice(0, 2).reduce((sum, row) => sum + heightOf(row), 0));
   const grid = tagOf('Table', parent);
@@ -44,7 +55,9 @@ export function table(flow: Flow, { title, columns, rows, boxes }: Table, parent
     while (countOf(left) > 0) {
       const height = heightOf(left);
       const breaks = countOf(left) > TALL && flow.rest > 6 * line;
-      if (height > flow.rest && !breaks) {
+      // The last row never stands alone under a head of its own: the one before goes with it.
+      const after = i === body.length - 2 && i > 0 ? heightOf(body[i + 1] ?? []) : 0;
+      if (height + (begun ? 0 : after) > flow.rest && !breaks && flow.y > flow.top + headHeight) {
         flow.turn();
         // On later pages the head is there for the eye alone: it was read out once.
         putHead(undefined);

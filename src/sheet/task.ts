@@ -9,7 +9,7 @@ import type { Flow } from './flow.ts';
 import { type Tag, tagOf } from './page.ts';
 import { INK, QUIET, TYPE } from './paper.ts';
 import { picture } from './picture.ts';
-import { table } from './table.ts';
+import { table, tableHeight } from './table.ts';
 import { heading, item, linesOf, paragraph } from './writing.ts';
 
 /** Cautions stand beside a bar of this width. */
@@ -29,20 +29,22 @@ export function task(flow: Flow, sheet: JobSheet): void {
   paragraph(flow, reply.headline, section, { type: 'headline' });
   cautions(flow, reply, section);
   const worked = key === 'cuts' || key === 'guide';
-  for (const one of worked ? inOrder(reply.blocks) : reply.blocks) block(flow, one, section, worked);
+  if (worked) workedBlocks(flow, reply.blocks, section);
+  else for (const one of reply.blocks) block(flow, one, section, false);
   if (key === 'checklist') tickBoxes(flow, ticks, section);
   small(flow, SHEET.assumed, reply.assumed, section);
   const sources = [...new Set(reply.sources.map((source) => `${saySource(source)} (${source.standing})`))];
   small(flow, SHEET.sources, sources, section);
 }
 
-/** What is read before work begins, then the pictures, then the tables to work from. */
-function inOrder(blocks: readonly Block[]): readonly Block[] {
-  const [pictures, tables] = [
-    blocks.filter(({ kind }) => kind === 'picture'),
-    blocks.filter(({ kind }) => kind === 'table'),
-  ];
-  return [...blocks.filter((one) => !pictures.includes(one) && !tables.includes(one)), ...pictures, ...tables];
+/** What is read before work begins, then the pictures, then the tables to work from: before the pictures where they still fit. */
+function workedBlocks(flow: Flow, blocks: readonly Block[], section: Tag): void {
+  const tables = blocks.filter((one) => one.kind === 'table');
+  const pictures = blocks.filter((one) => one.kind === 'picture');
+  for (const one of blocks) if (one.kind !== 'table' && one.kind !== 'picture') block(flow, one, section, true);
+  const height = tables.reduce((sum, one) => sum + tableHeight(flow, { ...one, boxes: true }), 0);
+  const order = height <= flow.rest ? [...tables, ...pictures] : [...pictures, ...tables];
+  for (const one of order) block(flow, one, section, true);
 }
 
 /** On the first page of a task, before anything that is done. */

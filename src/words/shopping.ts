@@ -104,6 +104,7 @@ export const SHOPPING = {
   returned: (what: string, label: string) => `Returned: ${label}, ${what}.`,
   opened: (what: string, label: string) => `Opened: ${label}, ${what}.`,
   unbought: (label: string) => `Not bought after all: ${label}.`,
+  unticked: (label: string) => `No longer ticked off: ${label}.`,
   said: (text: string) => `shopping: ${text}`,
   some: (what: string, label: string, cost: string | undefined) =>
     `${label}: ${what}${cost === undefined ? '' : `, ${cost}`}`,
@@ -202,6 +203,12 @@ export const SHOPPING_PROBLEMS = {
     got: quoted(got),
     expected: 'Packages are whole: tell how many.',
     fix,
+  }),
+  noTick: (got: string, label: string, fix: string): Problem => ({
+    option: 'do',
+    got: quoted(got),
+    expected: `“${label}” was not ticked off but bought with its price, lot or payer told, which would be forgotten. “${fix}” forgets every purchase of it.`,
+    fix: WHOLE_LIST,
   }),
   notBought: (got: string, label: string): Problem => ({
     option: 'do',

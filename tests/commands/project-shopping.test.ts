@@ -28,6 +28,20 @@ async function linesOf(talk: Conversation, line = 'project shopping') {
 
 const PATCH = `project keep patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in`;
 
+describe('a tick taken back', () => {
+  it('leaves what was bought before with its price and its lot, and is refused where there is no tick', async () => {
+    const talk = await conversation();
+    const before = await talk.reply('project shopping bought 2 cartons at $62.50 lot B7');
+    await talk.reply('project shopping bought all planks');
+    expect((await linesOf(talk))('plank').left).toBe(0);
+    const { data, headline } = await talk.reply('project shopping untick planks');
+    expect(headline).toContain('No longer ticked off');
+    expect(data).toEqual(before.data);
+    expect((await talk.problem('project shopping untick planks')).expected).toContain('every purchase of it');
+    expect((await talk.reply('project shopping')).data).toEqual(before.data);
+  });
+});
+
 describe('the list', () => {
   it('asks the same sums as anybody: its planks are those of the planks answer', async () => {
     const talk = await conversation();

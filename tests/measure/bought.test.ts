@@ -31,6 +31,7 @@ describe('a purchase', () => {
     ['returned 2 cartons', { deed: 'return', amount: { figure: 2 } }],
     ['opened 3 cartons', { deed: 'open', amount: { figure: 3 } }],
     ['not bought caulk', { deed: 'unbuy', words: ['caulk'] }],
+    ['untick caulk', { deed: 'untick', words: ['caulk'] }],
     ['bought everything', { amount: { all: true }, words: [] }],
   ])('“%s”', (text, expected) => expect(told(text)).toMatchObject([expected]));
 

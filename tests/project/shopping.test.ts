@@ -9,11 +9,13 @@ import {
   buy,
   EMPTY_SHOPPING,
   giveBack,
+  lastTick,
   lotsOf,
   open,
   type Shopping,
   shoppingSchema,
   unbuyAll,
+  untick,
 } from '../../src/project/shopping.ts';
 import { tally } from '../../src/project/shopping-left.ts';
 
@@ -53,6 +55,18 @@ describe('what is bought', () => {
     expect(boughtOf(twice, 'plank')).toBe(140);
     expect(giveBack(twice, 'plank', 40)).toEqual(once);
     expect(unbuyAll(twice, 'plank')).toEqual(EMPTY_SHOPPING);
+  });
+
+  it('unticked loses its last bare tick alone, once, and nothing that has a price or a lot', () => {
+    const paid = buy(EMPTY_SHOPPING, cartons(4, { cost: { cents: 25_000, currency: 'USD' }, lot: 'B7', at: 1 }));
+    const ticked = buy(paid, cartons(2, { at: 2 }));
+    const last = lastTick(ticked, 'plank');
+    if (!last) throw new Error('no tick');
+    expect(untick(ticked, last)).toEqual(paid);
+    expect(untick(untick(ticked, last), last)).toEqual(paid);
+    expect(lastTick(paid, 'plank')).toBeUndefined();
+    const later = buy(ticked, cartons(1, { at: 3 }));
+    expect(untick(later, last)).toEqual(later);
   });
 
   it('given back in part keeps the price of each piece', () => {

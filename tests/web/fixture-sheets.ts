@@ -115,6 +115,7 @@ export async function flatSheets(name = 'Upstairs flat', room = 'bedroom'): Prom
       ],
     },
     { key: 'tearout', title: 'Tear-out', reply: tearout },
+    { key: 'repairs', title: 'Squeaks', reply: bareReply('24 screws.') },
     {
       key: 'checklist',
       title: 'Checklist',

@@ -26,7 +26,7 @@ export function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, hab
         ticked,
         ...(ticked && last && { at: last.at, ...byOf(last.by) }),
         ask: `project shopping bought all ${name}`,
-        undo: `project shopping not bought ${name}`,
+        undo: `project shopping untick ${name}`,
       };
     });
 }

@@ -5,7 +5,16 @@ import type { ToldPurchase } from '../../../src/measure/bought.ts';
 import { thingsNamed } from '../../../src/measure/item-named.ts';
 import type { Habits } from '../../../src/measure/reading.ts';
 import { sayMoney } from '../../../src/measure/say.ts';
-import { type Bought, buy, giveBack, open, type Shopping, unbuyAll } from '../../../src/project/shopping.ts';
+import {
+  type Bought,
+  buy,
+  giveBack,
+  lastTick,
+  open,
+  type Shopping,
+  unbuyAll,
+  untick,
+} from '../../../src/project/shopping.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { SHOPPING, SHOPPING_PROBLEMS } from '../../../src/words/shopping.ts';
@@ -20,13 +29,22 @@ export interface Tick {
 
 type Ticks = { readonly ticks: readonly Tick[] } | { readonly problem: Problem };
 
+/** What is bought by now, and when and how the telling is told. */
+interface TickedList {
+  readonly shopping: Shopping;
+  readonly habits: Habits;
+  /** Milliseconds since 1970. */
+  readonly at: number;
+}
+
 /** All that one purchase told comes to: for “all paint” everything of that name that is left. */
-export function ticksOf(told: ToldPurchase, tallies: readonly Tally[], habits: Habits, at: number): Ticks {
+export function ticksOf(told: ToldPurchase, tallies: readonly Tally[], list: TickedList): Ticks {
+  const { shopping, habits, at } = list;
   const things = thingsMeant(told, tallies);
   if ('problem' in things) return things;
   const ticks: Tick[] = [];
   for (const thing of things.things) {
-    const made = tickOf(told, thing, habits, at);
+    const made = told.deed === 'untick' ? untickOf(told, thing, shopping) : tickOf(told, thing, habits, at);
     if ('problem' in made) return made;
     ticks.push(made);
   }
@@ -61,6 +79,18 @@ function thingsMeant(
   if (amount.all && words.length > 0) return { things: wanted.length > 0 ? wanted : named };
   if (wanted.length === 1) return { things: wanted };
   return { problem: SHOPPING_PROBLEMS.which(text, labels, first ? `${text} ${typeable(first.label)}` : fix) };
+}
+
+/** A tick is taken back alone: what was bought with its price or its lot is no tick, and stays. */
+function untickOf(
+  { text }: ToldPurchase,
+  { item, label, bought }: Tally,
+  shopping: Shopping,
+): Tick | { readonly problem: Problem } {
+  if (bought === 0) return { problem: SHOPPING_PROBLEMS.notBought(text, label) };
+  const last = lastTick(shopping, item);
+  if (!last) return { problem: SHOPPING_PROBLEMS.noTick(text, label, `not bought ${typeable(label)}`) };
+  return { said: SHOPPING.unticked(label), change: (now) => untick(now, last) };
 }
 
 function tickOf(told: ToldPurchase, thing: Tally, habits: Habits, at: number): Tick | { readonly problem: Problem } {

@@ -57,7 +57,7 @@ export async function answerShopping(ask: ShoppingAsk, context: Context): Promis
   const tallies = talliesOf(listed, project);
   const ticks: Tick[] = [];
   for (const one of told) {
-    const made = ticksOf(one, tallies, context.habits, context.now());
+    const made = ticksOf(one, tallies, { shopping: project.shopping, habits: context.habits, at: context.now() });
     if ('problem' in made) return { problems: [mended(made.problem, one.text, ask.do)] };
     ticks.push(...made.ticks);
   }
