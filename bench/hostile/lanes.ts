@@ -1,9 +1,11 @@
 /** A process that sends a part of a run: `node lanes.js SEED ASKS`; what it came to goes to its parent. */
 
+import { AsyncLocalStorage } from 'node:async_hooks';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
+import { fullName } from '../../src/bot/command.ts';
 import { inTurn } from '../../src/bot/in-turn.ts';
 import type { Invocation } from '../../src/bot/invocation.ts';
 import { suggest } from '../../src/bot/suggest.ts';
@@ -22,12 +24,22 @@ import { slackLane } from './slack-lane.ts';
 
 /** Milliseconds after which a request counts as never answered. */
 const HUNG = 60_000;
+/** Asks after which a process tells how it goes. */
+const TOLD = 25_000;
+/** Causes that are told at most; as many again of whole asks. */
+const CAUSES = 40;
 /** One picture in so many is drawn: drawing takes longer than all the rest, and is measured by other benches. */
 const DRAWN = 50;
 
 const [seed = 1, asks = 1000] = process.argv.slice(2).map(Number);
 const random = mulberry32(seed);
-const draw: Draw = { bent: false, random, pick: (items) => items[Math.floor(random() * items.length)] ?? items[0] };
+const drawn = (): Draw => ({
+  bent: false,
+  random,
+  pick: (items) => items[Math.floor(random() * items.length)] ?? items[0],
+});
+/** What is being sent, wherever its work goes, and however late. */
+const sending = new AsyncLocalStorage<{ readonly line: string; readonly draw: Draw }>();
 
 const crashes: string[] = [];
 for (const event of ['uncaughtException', 'unhandledRejection'] as const) {
@@ -41,7 +53,7 @@ const collect: () => void = runInNewContext('gc');
 
 const nothing: Slowest = { ms: 0, text: '' };
 let [first, last, faults, bentFaults, hung, underWay, pictures] = [nothing, nothing, 0, 0, 0, 0, 0];
-const causes = new Map<string, number>();
+const causes = new Set<string>();
 const statuses: Record<string, number> = {};
 const count = (name: string): void => {
   statuses[name] = (statuses[name] ?? 0) + 1;
@@ -49,11 +61,16 @@ const count = (name: string): void => {
 
 const store = memoryStore();
 const fault = (_: string, cause: unknown): void => {
-  if (draw.bent) bentFaults += 1;
-  else faults += 1;
   const words =
     cause instanceof Error ? `${cause.message} ${cause.stack?.split('\n')[1]?.trim() ?? ''}` : String(cause);
-  if (causes.size < 40) causes.set(`${draw.bent ? 'a bent body' : 'a whole ask'}: ${words.slice(0, 300)}`, 1);
+  const { line = '', draw } = sending.getStore() ?? {};
+  const isBent = draw?.bent === true;
+  if (isBent) bentFaults += 1;
+  else faults += 1;
+  const told = isBent
+    ? `a bent body: ${words.slice(0, 300)}`
+    : `whole, ${JSON.stringify(line)}: ${words.slice(0, 600)}`;
+  if (causes.size < (isBent ? CAUSES : 2 * CAUSES)) causes.add(told);
 };
 const one = Uint8Array.from([137, 80, 78, 71]);
 const turned = inTurn(
@@ -61,22 +78,28 @@ const turned = inTurn(
   (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds).unref()),
 );
 
+/** Milliseconds since then, but for what other work on the machine took: at most what all threads of the process computed. */
+function since(start: number, used: NodeJS.CpuUsage): number {
+  const { user, system } = process.cpuUsage(used);
+  return Math.min(performance.now() - start, (user + system) / 1000);
+}
+
 /** The pipeline, its answers timed. */
 async function* timed(invocation: Invocation): ReturnType<typeof answer> {
   underWay += 1;
-  const start = performance.now();
+  const [start, used] = [performance.now(), process.cpuUsage()];
   let earliest: number | undefined;
   try {
     for await (const given of turned(invocation)) {
-      earliest ??= performance.now() - start;
+      earliest ??= since(start, used);
       if ('reference' in given) count('answer fault');
       yield given;
     }
   } finally {
     underWay -= 1;
-    const text = invocation.text.slice(0, 300);
+    const text = String(invocation.text).slice(0, 300);
     first = slower(first, { ms: earliest ?? 0, text });
-    last = slower(last, { ms: performance.now() - start, text });
+    last = slower(last, { ms: since(start, used), text });
   }
 }
 
@@ -108,10 +131,13 @@ const laneNow = (): Lane => {
   return way < 0.6 ? lines : way < 0.79 ? discord : way < 0.98 ? slack : page;
 };
 
-/** As many examples of every command, so that those that take longest are not asked most. */
-const examples = commands.flatMap((command) =>
-  Array.from({ length: 4 }, (_, i) => command.examples[i % command.examples.length]?.ask ?? ''),
-);
+/** Every example of every command; those of commands whose sums take longest once, others as often as makes them a few times as many. */
+const HEAVY = new Set(['floor planks', 'floor resume', 'floor compare', 'floor guides', 'trim reset', 'project keep']);
+const LIGHT = 16;
+const examples = commands.flatMap((command) => {
+  const asks = command.examples.map(({ ask }) => ask);
+  return HEAVY.has(fullName(command)) ? asks : Array.from({ length: LIGHT }, (_, i) => asks[i % asks.length] ?? '');
+});
 
 // As the bot does at its start: what is loaded with a first answer is nobody's time.
 for (const text of ['tape 1 + 2', examples[0] ?? ''])
@@ -122,34 +148,36 @@ const began = performance.now();
 let [early, earlyResident, done] = [0, 0, 0];
 for (const line of mutatedLines(seed, asks, examples)) {
   const lane = laneNow();
-  draw.bent = false;
-  const status = await inTime(lane.send(line, draw));
+  const draw = drawn();
+  const status = await inTime(sending.run({ line, draw }, () => lane.send(line, draw)));
   count(`${lane.name} ${status}`);
   await idle();
   done += 1;
   if (done === Math.ceil(asks / 10)) [early, earlyResident] = memory();
-  if (done % 10_000 === 0)
-    process.stderr.write(`${seed}: ${done} asks, ${Math.round((performance.now() - began) / 1000)} s\n`);
+  if (done % TOLD === 0 && done < asks) process.send?.(soFar());
 }
-const [heap, resident] = memory();
-const ran: Ran = {
-  asks: done,
-  seconds: (performance.now() - began) / 1000,
-  crashes,
-  hung,
-  faults,
-  bentFaults,
-  causes: [...causes.keys()],
-  statuses,
-  first,
-  last,
-  heap: [early, heap],
-  resident: [earlyResident, resident],
-};
-process.send?.(ran);
+process.send?.(soFar());
 for (const lane of [discord, slack, page]) await lane.close();
 await Promise.all([closeWorkers(), closePictures()]);
 process.disconnect?.();
+
+function soFar(): Ran {
+  const [heap, resident] = memory();
+  return {
+    asks: done,
+    seconds: (performance.now() - began) / 1000,
+    crashes,
+    hung,
+    faults,
+    bentFaults,
+    causes: [...causes],
+    statuses,
+    first,
+    last,
+    heap: [early, heap],
+    resident: [earlyResident, resident],
+  };
+}
 
 /** Until nothing is worked out any more, and what was worked out is sent. */
 async function idle(): Promise<void> {

@@ -12,7 +12,7 @@ export interface Ran {
   readonly causes: readonly string[];
   /** By lane and status, or what an answer was. */
   readonly statuses: Readonly<Record<string, number>>;
-  /** Milliseconds to a first and a last answer, and the asks that took them. */
+  /** Milliseconds to a first and a last answer, less what other work on the machine took, and the asks that took them. */
   readonly first: Slowest;
   readonly last: Slowest;
   /** Megabytes of heap after a collection, and of the process, at a tenth and at the end. */

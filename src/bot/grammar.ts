@@ -92,8 +92,8 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
   }
   const single = commands.find((command) => typedName(command) === first);
   if (single) return { command: single, rest: behindName(text, first.length) };
-  const options = (command: Command) => pairStart(Object.keys(command.options.shape)).exec(text);
-  const owner = commands.find((command) => options(command)?.index === 0);
+  const options = (command: Command) => text.search(pairStart(Object.keys(command.options.shape)));
+  const owner = commands.find((command) => options(command) === 0);
   if (owner) return { problem: commandMissing(text, typedName(owner)), sentence: true, owner };
   const names = listed(commands).flatMap((command) => [fullName(command), typedName(command)]);
   const grouped = commands.some((command) => command.group === first);
@@ -103,7 +103,7 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
   if (likely === undefined) return { problem: nothingAsked(text), sentence: true };
   const rest = text.slice(grouped ? words?.[0].length : first.length).trimStart();
   const short = rest.split(/\s+/).length <= 2;
-  const sentence = !short && !commands.some((command) => options(command));
+  const sentence = !short && !commands.some((command) => options(command) >= 0);
   return { problem: unknownCommand(text, word, likely, rest, listed(commands).map(fullName)), sentence };
 }
 
@@ -153,14 +153,19 @@ function pairsIn(text: string, names: readonly string[]): Pairs {
   return { told, twice };
 }
 
+/** By the names of the options: as many as there are commands, each looked for in every line. */
+const PAIR_STARTS = new Map<string, RegExp>();
+
 /** A known option's name and its colon, at the start or behind a space, comma or semicolon. */
 function pairStart(names: readonly string[]): RegExp {
-  if (names.length === 0) return /(?!)/gu;
+  const key = names.join(' ');
+  const known = PAIR_STARTS.get(key);
+  if (known) return known;
   const longestFirst = [...names].sort((a, b) => b.length - a.length);
-  return new RegExp(
-    `(?<=^|[\\s,;])(${longestFirst.map((name) => name.replaceAll('-', '[- ]')).join('|')})\\s*:`,
-    'giu',
-  );
+  const alternatives = longestFirst.map((name) => name.replaceAll('-', '[- ]')).join('|');
+  const made = names.length === 0 ? /(?!)/gu : new RegExp(`(?<=^|[\\s,;])(${alternatives})\\s*:`, 'giu');
+  PAIR_STARTS.set(key, made);
+  return made;
 }
 
 /** Options that begin a part of their own without a colon, in a line that has one elsewhere: `room: 12x14, plank 6 x 48 in`. */
