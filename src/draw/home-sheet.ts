@@ -39,12 +39,21 @@ interface Cell {
 }
 
 /** The overview sheet; `planks` are those begun in each region, `undrawn` the rooms that get no page. */
-export function homeSheet(plan: Plan, planks: readonly number[], undrawn: readonly string[], saying: Saying): Drawing {
+export function* homeSheet(
+  plan: Plan,
+  planks: readonly number[],
+  undrawn: readonly string[],
+  saying: Saying,
+): Generator<undefined, Drawing> {
   const views = plan.regions.map(asTold);
   const scale = Math.min(
     ...views.map((view) => Math.min(WIDEST / sideOf(view, 'across'), DEEPEST / sideOf(view, 'down'))),
   );
-  const cells = views.map((view, i) => cellOf(view, plan, scale, planks[i] ?? 0, saying));
+  const cells: Cell[] = [];
+  for (const [i, view] of views.entries()) {
+    cells.push(cellOf(view, plan, scale, planks[i] ?? 0, saying));
+    yield;
+  }
   const { shapes, height } = shelves(cells);
   const rooms = plan.regions.map((region) => ({
     name: region.name,

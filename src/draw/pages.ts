@@ -16,7 +16,7 @@ const READABLE_PITCH = 6.5;
 const WORTH_TURNING = 1.25;
 
 /** The measured figures of a room, in laying order: one where it fits a sheet. */
-export function pagesOf(region: LaidRegion, told: Labelled): readonly Fit[] {
+export function* pagesOf(region: LaidRegion, told: Labelled): Generator<undefined, readonly Fit[]> {
   const all = { first: 0, last: region.rows.length - 1 };
   const straight = asTold(region);
   const turned = turnedQuarter(region);
@@ -27,7 +27,7 @@ export function pagesOf(region: LaidRegion, told: Labelled): readonly Fit[] {
     const best = single.fits && isReadable(single) ? single : better(single, measured(turned, all, told, columns));
     if (best.fits) return [best];
   }
-  const [a, b] = [inPages(straight, told), inPages(turned, told)];
+  const [a, b] = [yield* inPages(straight, told), yield* inPages(turned, told)];
   const [worstA, worstB] = [worst(a), worst(b)];
   return worstA && worstB && better(worstA, worstB) === worstB ? b : a;
 }
@@ -59,7 +59,7 @@ function measured(view: View, range: RowRange, { plan }: Labelled, { starts, end
 }
 
 /** Pages of nearly equal numbers of rows, as few as fit. */
-function inPages(view: View, told: Labelled): readonly Fit[] {
+function* inPages(view: View, told: Labelled): Generator<undefined, readonly Fit[]> {
   const { length } = view.region.rows;
   for (let count = Math.ceil(length / MOST_ROWS); ; count++) {
     const size = Math.ceil(length / count);
@@ -67,6 +67,7 @@ function inPages(view: View, told: Labelled): readonly Fit[] {
     for (let first = 0; first < length; first += size) {
       const range = { first, last: Math.min(length, first + size) - 1 };
       pages.push(measured(view, range, told, columnsOf(view.region, range, told)));
+      yield;
     }
     if (size === 1 || pages.every(({ fits }) => fits)) return pages;
   }

@@ -23,24 +23,29 @@ import { toldSheet } from './told-sheet.ts';
 import { asTold, turnOf } from './view.ts';
 import { windowOn } from './window.ts';
 
-/** The sheets of a region, at most `most`; `planks` are those begun in it. None where it has no rows. */
-export function roomSheets(region: LaidRegion, planks: number, told: Labelled, most: number): readonly Drawing[] {
+/** The sheets of a region, at most `most`, drawn in steps; `planks` are those begun in it. None where it has no rows. */
+export function* roomSheets(
+  region: LaidRegion,
+  planks: number,
+  told: Labelled,
+  most: number,
+): Generator<undefined, readonly Drawing[]> {
   if (region.rows.length === 0 || most < 1) return [];
-  const pages = pagesOf(region, told);
-  const [only] = pages;
-  if (!isQuarter(region.frame.angle) && most > pages.length) {
+  const pages = yield* pagesOf(region, told);
+  const alone = pages.length === 1;
+  const drawn: Drawing[] = [];
+  const first = !isQuarter(region.frame.angle) && most > pages.length ? 'as told' : alone ? 'none' : 'overview';
+  const shown = first === 'overview' ? pages.slice(0, most - 1) : pages;
+  if (first === 'as told') {
     const { size } = summary(region, planks, told);
-    const shown = pages.map((one) =>
-      page(one, only && pages.length === 1 ? undefined : [one.window.first + 1, one.window.last + 1], planks, told),
-    );
-    return [toldSheet(region, facts(region, planks, told), size, told), ...shown];
+    drawn.push(toldSheet(region, facts(region, planks, told), size, told));
   }
-  if (only && pages.length === 1) return [page(only, undefined, planks, told)];
-  const shown = pages.slice(0, most - 1);
-  return [
-    overview(region, pages, shown.length, planks, told),
-    ...shown.map((one) => page(one, [one.window.first + 1, one.window.last + 1], planks, told)),
-  ];
+  if (first === 'overview') drawn.push(overview(region, pages, shown.length, planks, told));
+  for (const one of shown) {
+    yield;
+    drawn.push(page(one, alone ? undefined : [one.window.first + 1, one.window.last + 1], planks, told));
+  }
+  return drawn;
 }
 
 function page(fitted: Fit, part: readonly [number, number] | undefined, planks: number, told: Labelled): Drawing {

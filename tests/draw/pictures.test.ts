@@ -7,12 +7,12 @@ import { Writable } from 'node:stream';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/bot/answer.ts';
 import { fileStem } from '../../src/bot/file-name.ts';
-import { drawPlan } from '../../src/draw/plan.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { savePictures } from '../../src/terminal/pictures.ts';
 import { send } from '../../src/terminal/send.ts';
 import { DRAWING } from '../../src/words/drawing.ts';
 import { region } from '../outside/laid.ts';
+import { drawPlan } from './drawn.ts';
 import { box, IMPERIAL, planOf } from './drawn-rooms.ts';
 
 let folder = '';

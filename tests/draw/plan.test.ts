@@ -6,10 +6,11 @@ import { randomRooms } from '../../bench/random-rooms.ts';
 import { guideTables } from '../../commands/floor/parts/guide.ts';
 import type { Plan } from '../../src/core/floor/floor.ts';
 import type { Angle } from '../../src/core/floor/frame.ts';
-import { drawPlan, drawRoom, MOST_SHEETS } from '../../src/draw/plan.ts';
+import { MOST_SHEETS } from '../../src/draw/plan.ts';
 import type { Saying } from '../../src/measure/say-length.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { plank, region } from '../outside/laid.ts';
+import { drawPlan, drawRoom } from './drawn.ts';
 import { box, feetOutline, IMPERIAL, METRIC, planOf, ROOMS } from './drawn-rooms.ts';
 import { clashes, labelLines, textsOf, wallsOf } from './read-drawing.ts';
 

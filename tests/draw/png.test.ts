@@ -5,11 +5,11 @@ import { Resvg } from '@resvg/resvg-js';
 import { afterAll, describe, expect, it } from 'vitest';
 import { FONT_FAMILY, FONT_FILES } from '../../src/draw/font-file.ts';
 import { LETTERING } from '../../src/draw/palette.ts';
-import { drawPlan } from '../../src/draw/plan.ts';
 import { closePictures, PNG_WIDTH, toPng } from '../../src/draw/png.ts';
 import { toSvg } from '../../src/draw/svg.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { region } from '../outside/laid.ts';
+import { drawPlan } from './drawn.ts';
 import { box, IMPERIAL, METRIC, planOf, ROOMS } from './drawn-rooms.ts';
 import { inkBox, textsOf } from './read-drawing.ts';
 

@@ -6,9 +6,9 @@ import { slantedRooms } from '../../bench/slanted-rooms.ts';
 import { layHerringbone } from '../../src/core/herringbone/lay.ts';
 import { inches } from '../../src/core/length.ts';
 import { drawHerringbone } from '../../src/draw/herringbone-sheet.ts';
-import { drawPlan } from '../../src/draw/plan.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { plank, region } from '../outside/laid.ts';
+import { drawPlan } from './drawn.ts';
 import { IMPERIAL, METRIC, planOf } from './drawn-rooms.ts';
 import { clashes, textsOf } from './read-drawing.ts';
 

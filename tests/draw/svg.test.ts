@@ -4,10 +4,10 @@ import { Resvg } from '@resvg/resvg-js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { LETTERING, LOOKS, PATTERNS, SHEET_COLOUR } from '../../src/draw/palette.ts';
-import { drawPlan } from '../../src/draw/plan.ts';
 import { escaped, toSvg } from '../../src/draw/svg.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { region } from '../outside/laid.ts';
+import { drawPlan } from './drawn.ts';
 import { box, IMPERIAL, planOf, ROOMS } from './drawn-rooms.ts';
 
 function named(name: string): readonly Drawing[] {

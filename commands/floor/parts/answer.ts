@@ -3,8 +3,9 @@
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Plan } from '../../../src/core/floor/floor.ts';
 import { type Length, TICKS_PER_MM } from '../../../src/core/length.ts';
-import { drawPlan } from '../../../src/draw/plan.ts';
+import { drawPlan, toldPlan } from '../../../src/draw/plan.ts';
 import { PATTERN_NAMES } from '../../../src/measure/layout.ts';
+import { inSteps } from '../../../src/queue/in-steps.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
 import { floorRules } from '../../../src/trade/floor-rule.ts';
 import { LONG_RUN, PERIMETER_GAP, PLANK_FIGURES } from '../../../src/trade/planks.ts';
@@ -42,7 +43,8 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   }
   const reply = answerPlanks(laid, ask, context);
   const saying = sayingOf(ask, context);
-  const pictures = drawPlan(laid.plan, saying).map((drawing) => ({ kind: 'picture' as const, drawing }));
+  const drawings = await inSteps(drawPlan(toldPlan(laid.plan, saying)));
+  const pictures = drawings.map((drawing) => ({ kind: 'picture' as const, drawing }));
   const [buy, plainly, ...blocks] = reply.blocks;
   // A chat draws the pictures while the rest is worked out.
   if (buy && plainly) yield { ...reply, blocks: [buy, plainly, ...pictures, ...blocks] };

@@ -1,6 +1,7 @@
 /** The laying guides of all rooms told, each an answer of its own, with what is cut for each. */
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
+import { toldPlan } from '../../../src/draw/plan.ts';
 import type { SawPiece } from '../../../src/reply/job-sheet.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import type { Reply, Result } from '../../../src/reply/reply.ts';
@@ -38,7 +39,7 @@ export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Ou
   const { plan, purchase, cost, home } = laid;
   const saying = sayingOf(ask, context);
   await otherWork();
-  const tables = guideTables(plan, saying);
+  const floor = { told: toldPlan(plan, saying), tables: guideTables(plan, saying) };
   await otherWork();
   const pieces = plankPieces(plan, saying);
   const guides: Guide[] = [];
@@ -48,7 +49,7 @@ export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Ou
     guides.push({
       room: region.name,
       rooms: region.rooms?.map(({ name }) => name) ?? [region.name],
-      reply: roomReply(laid, region, ask, context, tables),
+      reply: await roomReply(laid, region, ask, context, floor),
       pieces: pieces[i] ?? [],
     });
   }

@@ -3,7 +3,8 @@
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { largestOf } from '../../../src/core/floor/direction.ts';
 import type { LaidRegion, Plan } from '../../../src/core/floor/floor.ts';
-import { drawRoom } from '../../../src/draw/plan.ts';
+import { drawRoom, type ToldPlan, toldPlan } from '../../../src/draw/plan.ts';
+import { inSteps } from '../../../src/queue/in-steps.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
@@ -40,7 +41,9 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
     yield { problems: [noSuchRoom(ask.only, names)] };
     return;
   }
-  const reply = roomReply(laid, region, ask, context, guideTables(plan, sayingOf(ask, context)));
+  const saying = sayingOf(ask, context);
+  const drawn = { told: toldPlan(plan, saying), tables: guideTables(plan, saying) };
+  const reply = await roomReply(laid, region, ask, context, drawn);
   const told = context.told.get('only') !== undefined || names.length === 1;
   const others = names.filter((name) => name !== region.name);
   yield {
@@ -51,17 +54,23 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
   };
 }
 
+/** What is made once for all rooms of a floor: the plan as it is drawn, and the guide of each region. */
+export interface WholeFloor {
+  readonly told: ToldPlan;
+  readonly tables: readonly Block[];
+}
+
 /**
- * One region of a laid floor as an answer of its own: its picture, how it is laid, its guide out of the `tables` of all. The
- * data are those of the region alone, without what it costs.
+ * One region of a laid floor as an answer of its own: its picture, how it is laid, its guide out of those of all. The data are
+ * those of the region alone, without what it costs.
  */
-export function roomReply(
+export async function roomReply(
   laid: LaidFloor,
   region: LaidRegion,
   ask: PlanksAsk,
   context: Context,
-  tables: readonly Block[],
-): Reply {
+  { told, tables }: WholeFloor,
+): Promise<Reply> {
   const { plan } = laid;
   const saying = sayingOf(ask, context);
   const alone: Plan = { ...plan, regions: [region], broken: plan.broken.filter((one) => one.region === region.name) };
@@ -77,7 +86,7 @@ export function roomReply(
       pieces.filter(({ part }) => part !== 'whole').length,
     ),
     blocks: [
-      ...drawRoom(plan, region, saying).map((drawing) => ({ kind: 'picture' as const, drawing })),
+      ...(await inSteps(drawRoom(told, region))).map((drawing) => ({ kind: 'picture' as const, drawing })),
       layFacts({ ...laid, plan: alone, home: { ...laid.home, doorways } }, [], saying),
       ...brokenBlocks(alone, saying),
       { kind: 'steps', title: STEPS.title, steps: stepsFor(alone) },

@@ -1,0 +1,22 @@
+/** The pictures of a plan, drawn in one go. */
+
+import type { LaidRegion, Plan } from '../../src/core/floor/floor.ts';
+import { drawPlan as planSteps, drawRoom as roomSteps, toldPlan } from '../../src/draw/plan.ts';
+import type { Saying } from '../../src/measure/say-length.ts';
+import type { Drawing } from '../../src/reply/drawing.ts';
+
+export function drawPlan(plan: Plan, saying: Saying): readonly Drawing[] {
+  return atOnce(planSteps(toldPlan(plan, saying)));
+}
+
+export function drawRoom(plan: Plan, region: LaidRegion, saying: Saying): readonly Drawing[] {
+  return atOnce(roomSteps(toldPlan(plan, saying), region));
+}
+
+/** What work in steps comes to. */
+export function atOnce<T>(work: Generator<undefined, T>): T {
+  for (;;) {
+    const step = work.next();
+    if (step.done === true) return step.value;
+  }
+}
