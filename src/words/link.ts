@@ -75,7 +75,11 @@ export const LINK_PROBLEMS = {
       'project link list',
     ),
   same: () =>
-    ask('', 'This code was made by you: this account and the other one are linked already.', 'project link list'),
+    ask(
+      '',
+      'This code was made by you, here or on an account that is linked already: type it on one that is not.',
+      'project link list',
+    ),
   full: (most: number) =>
     ask('', `Together the two accounts would have more than ${most} projects: delete some first.`, 'project list'),
   tooMany: (most: number) =>
