@@ -2,6 +2,7 @@
 
 import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
+import { endWhenBroken } from '../queue/broken-threads.ts';
 import { whoAsks } from '../queue/whose.ts';
 import { WorkQueue } from '../queue/work-queue.ts';
 import type { Drawing } from '../reply/drawing.ts';
@@ -26,7 +27,8 @@ const queue = new WorkQueue({ atOnce: THREADS, forFirst: 0, inAll: 1000, ofOne: 
 let pool: Piscina<PictureTask, Uint8Array> | undefined;
 
 function workers(): Piscina<PictureTask, Uint8Array> {
-  pool ??= new Piscina({
+  if (pool) return pool;
+  const own: Piscina<PictureTask, Uint8Array> = new Piscina({
     filename: WORKER,
     minThreads: 0,
     maxThreads: THREADS,
@@ -35,7 +37,11 @@ function workers(): Piscina<PictureTask, Uint8Array> {
     atomics: 'disabled',
     resourceLimits: { maxOldGenerationSizeMb: HEAP },
   });
-  return pool;
+  endWhenBroken(own, () => {
+    if (pool === own) pool = undefined;
+  });
+  pool = own;
+  return own;
 }
 
 /** The picture `width` pixels wide, its height in proportion. Throws what the renderer throws, and Unworked where too many wait. */

@@ -2,6 +2,7 @@
 
 import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
+import { endWhenBroken } from '../queue/broken-threads.ts';
 import { whoAsks } from '../queue/whose.ts';
 import { WorkQueue } from '../queue/work-queue.ts';
 import type { FileForm } from '../reply/file.ts';
@@ -24,14 +25,19 @@ const queue = new WorkQueue({ atOnce: THREADS, forFirst: 0, inAll: 200, ofOne: 2
 let pool: Piscina<MakeTask, Uint8Array> | undefined;
 
 function workers(): Piscina<MakeTask, Uint8Array> {
-  pool ??= new Piscina({
+  if (pool) return pool;
+  const own: Piscina<MakeTask, Uint8Array> = new Piscina({
     filename: WORKER,
     minThreads: 0,
     maxThreads: THREADS,
     idleTimeout: 30_000,
     resourceLimits: { maxOldGenerationSizeMb: HEAP },
   });
-  return pool;
+  endWhenBroken(own, () => {
+    if (pool === own) pool = undefined;
+  });
+  pool = own;
+  return own;
 }
 
 /** A file of an answer's data. Throws a TypeError for data that are no sheets, what the maker throws, and Unworked where too many wait. */

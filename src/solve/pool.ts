@@ -4,6 +4,7 @@ import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { MessageChannel, type Worker } from 'node:worker_threads';
 import { Piscina } from 'piscina';
+import { endWhenBroken } from '../queue/broken-threads.ts';
 import { Unworked } from '../queue/unworked.ts';
 import { whoAsks } from '../queue/whose.ts';
 import { WorkQueue } from '../queue/work-queue.ts';
@@ -55,7 +56,8 @@ function threadsFor(workers: number): number {
 }
 
 function workers(): Piscina {
-  pool ??= new Piscina({
+  if (pool) return pool;
+  const own: Piscina = new Piscina({
     filename: WORKER,
     minThreads: 0,
     maxThreads: threadsFor(bounds.workers),
@@ -63,7 +65,11 @@ function workers(): Piscina {
     // A program gone wrong must not take the bot's memory with it.
     resourceLimits: { maxOldGenerationSizeMb: bounds.askMegabytes },
   });
-  return pool;
+  endWhenBroken(own, () => {
+    if (pool === own) pool = undefined;
+  });
+  pool = own;
+  return own;
 }
 
 /** Whether a task betters an answer that is there already. */

@@ -3,13 +3,19 @@
 import { accessSync } from 'node:fs';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../bot/answer.ts';
+import { feet } from '../core/length.ts';
 import { FONT_FILES } from '../draw/font-file.ts';
 import { closePictures, toPng } from '../draw/png.ts';
 import { type Finding, fault, ok } from '../host/doctor.ts';
 import { DEFAULT_HABITS } from '../measure/reading.ts';
-import { closeWorkers } from '../solve/pool.ts';
+import { closeWorkers, lastAnswerFrom } from '../solve/pool.ts';
 
-/** A sum that goes through a worker and its solver, and has a picture. */
+/** A task that needs a worker with its solver. */
+const STICK = {
+  kind: 'sticks',
+  task: { pieces: [{ id: 'wall', length: feet(7), kerf: 0 }], stock: [{ length: feet(8), cents: 798 }], endTrim: 0 },
+} as const;
+/** A sum that has a picture. */
 const SUM = `list room: 12' x 14', doors: 32 in on wall 2, stock: 8 ft $7.98; 12 ft $12.48`;
 /** What a PNG begins with (RFC 2083). */
 const PNG = '89504e470d0a1a0a';
@@ -20,6 +26,11 @@ export async function worksFindings(): Promise<readonly Finding[]> {
   const found: Finding[] = [font()];
   let drawn = 'no picture came';
   let last: Answer | undefined;
+  // Where a worker fails, what was found without it stands: that an answer comes does not tell that one works.
+  const solved = await lastAnswerFrom(STICK).then(
+    () => true,
+    () => false,
+  );
   try {
     const asker = { platform: 'terminal', id: 'nobody' } as const;
     const asked = { asker, habits: DEFAULT_HABITS, text: SUM };
@@ -34,8 +45,9 @@ export async function worksFindings(): Promise<readonly Finding[]> {
     await closeWorkers();
     await closePictures();
   }
-  const solved = last !== undefined && 'headline' in last;
+  const answered = last !== undefined && 'headline' in last;
   found.push(
+    answered ? ok('Sums', 'one was worked out') : fault('Sums', 'none could be worked out', AGAIN),
     solved ? ok('Workers', 'a sum came back from a worker thread') : fault('Workers', 'no sum came back', AGAIN),
     drawn === '' ? ok('Pictures drawn', 'one was') : fault('Pictures drawn', drawn, AGAIN),
   );

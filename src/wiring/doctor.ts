@@ -9,7 +9,6 @@ import type { Environment } from '../host/told-settings.ts';
 import { slackIsTold, slackLacks } from '../slack/told.ts';
 import { onlineFindings } from './doctor-online.ts';
 import { storeFindings } from './doctor-store.ts';
-import { worksFindings } from './doctor-works.ts';
 import { chatsAreTold, keyFlaw } from './told-chats.ts';
 
 export interface DoctorTerms {
@@ -26,7 +25,7 @@ export interface DoctorTerms {
 /** What is found, in the order in which it is best mended. Never rejects. */
 export async function findings(
   environment: Environment,
-  { node, now, online, works = worksFindings }: DoctorTerms,
+  { node, now, online, works = worksOrWhyNot }: DoctorTerms,
 ): Promise<readonly Finding[]> {
   const first = [nodeFinding(node), ...settingsFindings(environment)];
   const config = configOf(environment);
@@ -49,6 +48,17 @@ export async function findings(
     ...(online ? await onlineFindings(config, now) : []),
     ...inviteFindings(config),
   ];
+}
+
+/** What works, loaded only now: what is missing of what was installed must not keep the rest from being looked at. */
+async function worksOrWhyNot(): Promise<readonly Finding[]> {
+  try {
+    const { worksFindings } = await import('./doctor-works.ts');
+    return await worksFindings();
+  } catch (cause) {
+    const code = cause instanceof Error && 'code' in cause ? String(cause.code) : 'unknown';
+    return [fault('Installed', `something is missing (${code})`, 'Install again from nothing: npm ci.')];
+  }
 }
 
 function settingsFindings(environment: Environment): readonly Finding[] {
