@@ -32,6 +32,7 @@ describe('trim list', () => {
       'stock',
       'thickness',
       'ticksPerInch',
+      'units',
       'walls',
     ]);
     expect(Object.keys(data.pieces[0] ?? {}).sort()).toEqual(['id', 'left', 'length', 'right', 'wall']);
