@@ -2,6 +2,7 @@
 
 import { html, raw } from 'hono/html';
 import type { JobSheet, SheetKey, Sheets } from '../reply/job-sheet.ts';
+import { SHEETS } from '../words/job-sheet.ts';
 import { PAGE, PAGE_ROLES, PAGE_SECTIONS } from '../words/page.ts';
 import { blockHtml, type ItemAt } from './blocks.ts';
 import { fileLinks, type TableFile } from './downloads.ts';
@@ -46,6 +47,7 @@ export function pageHtml(view: View): Html {
 ${shown.length < 2 ? NOTHING : navHtml(shown)}
 ${shown.length === 0 ? html`<p class="told">${PAGE.nothingHere}</p>` : NOTHING}
 ${each(shown, ({ sheet, id }) => sectionHtml(sheet, id, { zone, may, alone: shown.length < 2 }))}
+${missingHtml(sheets.missing)}
 ${may ? noteForm(once) : NOTHING}
 ${files ? fileLinks(sheets, files.tables) : NOTHING}
 </main>
@@ -60,9 +62,19 @@ function navHtml(shown: readonly { readonly sheet: JobSheet; readonly id: string
 }
 
 /** What a section is, and of which room. */
-function sectionTitle({ key, room }: Pick<JobSheet, 'key' | 'room'>): string {
+function sectionTitle({ key, room, title }: Pick<JobSheet, 'key' | 'room' | 'title'>): string {
   const called: Readonly<Record<SheetKey, string>> = PAGE_SECTIONS;
+  // There may be several of these, of several rooms: their own titles tell them apart.
+  if (key === 'tearout') return oneLine(title);
+  if (key === 'repairs') return `${called[key]}: ${oneLine(title)}`;
   return room === undefined ? called[key] : `${called[key]}: ${oneLine(room)}`;
+}
+
+/** What could not be put on the page, so that nobody takes it for all there is. */
+function missingHtml(missing: readonly string[] = []): Html {
+  if (missing.length === 0) return NOTHING;
+  const items = each(missing, (text) => html`<li class="told-item">${oneLine(text)}</li>`);
+  return html`<section class="sheet" aria-labelledby="missing-title"><h2 id="missing-title">${SHEETS.missing}</h2><div class="checklist"><ul>${items}</ul></div></section>`;
 }
 
 function sectionHtml(

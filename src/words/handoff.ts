@@ -29,6 +29,7 @@ export const HANDOFF = {
   wait: (room: string, stage: string, until: string) => `${room}: ${stage} until ${until}`,
   more: (count: number) => `and ${count} more`,
   moreCalls: (count: number) => `and ${count} more: “project found” tells of each`,
+  boxed: 'letters that the font of the PDF lacks are printed as □; spreadsheets, data and the page have them',
   actions: { pdf: 'As a PDF to print', csv: 'As spreadsheets', json: 'As data', share: 'Share it by a link' },
 } as const;
 

@@ -10,6 +10,7 @@ import { suggest } from '../../src/bot/suggest.ts';
 import { type DiscordSettings, type Running, startDiscord } from '../../src/discord/start.ts';
 import { toPng } from '../../src/draw/png.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { makeFile } from '../../src/sheet/make.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { discordLoopback, type Loopback } from './loopback.ts';
 import type { Captured } from './loopback-rest.ts';
@@ -36,6 +37,7 @@ export interface Staged {
   answer?(invocation: Invocation): AsyncIterable<Answer>;
   readonly settings?: Partial<DiscordSettings>;
   readonly toPng?: typeof toPng;
+  readonly makeFile?: typeof makeFile;
 }
 
 /** Starts the bot by the gateway, unless the settings say otherwise. */
@@ -54,6 +56,7 @@ export async function stage(staged: Staged = {}): Promise<Stage> {
     kept: staged.kept ?? keptInMemory(),
     fault,
     toPng: staged.toPng ?? toPng,
+    makeFile: staged.makeFile ?? makeFile,
     wait: (milliseconds) => ({
       over: staged.over?.(milliseconds) ? Promise.resolve() : new Promise<void>(() => {}),
       cancel: () => {},

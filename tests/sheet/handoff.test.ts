@@ -4,9 +4,12 @@ import { describe, expect, test } from 'vitest';
 import { fitted, ONE_MESSAGE, textOf } from '../../commands/project/parts/handoff-fit.ts';
 import { sticksPieces } from '../../commands/project/parts/saw-trim.ts';
 import type { TrimResult } from '../../commands/trim/parts/result.ts';
+import { openDesk } from '../../src/bot/desk.ts';
+import { emptyContent } from '../../src/project/create.ts';
+import type { Sheets } from '../../src/reply/job-sheet.ts';
 import { HANDOFF } from '../../src/words/handoff.ts';
 import { ASKER, replyTo } from '../bot/asked.ts';
-import { demoPorts } from '../bot/demo-flat.ts';
+import { demoPorts, portsInMemory } from '../bot/demo-flat.ts';
 import { flatSheets } from './gathered.ts';
 
 const { labels } = HANDOFF;
@@ -26,6 +29,36 @@ describe('a summary', () => {
     // 3.5 × 14, 11 × 12.5 and 3 × 5 ft.
     for (const area of ['hall 49 sq ft', 'bedroom 137.5 sq ft', 'closet 15 sq ft']) expect(text).toContain(area);
     expect(text).toContain('asbestos');
+  });
+
+  test('tells room by room what is refused and mended, whatever rooms are called, and its cautions as cautions', async () => {
+    const ports = portsInMemory((_reference, cause) => {
+      throw cause;
+    });
+    const floors = { room: 'carpet', bedroom: 'carpet', closet: 'vinyl' };
+    const rooms = Object.entries(floors).map(([name, floor]) => ({
+      name,
+      text: "12' x 14'",
+      notes: [],
+      inScope: true,
+      floor,
+    }));
+    await openDesk(ASKER, ports)?.create({ ...emptyContent('Upstairs flat'), rooms });
+    const patch = "patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in, room: bedroom";
+    await replyTo(`project keep ${patch}, found: none`, { ports });
+    const { blocks, cautions, data } = await replyTo('project handoff', { ports });
+    const { text } = data as { readonly kind: string; readonly text: string };
+    expect(text.length).toBeLessThanOrEqual(ONE_MESSAGE);
+    expect(text).toMatch(/Call first: closet: [\s\S]*asbestos laboratory/);
+    expect(JSON.stringify(blocks)).not.toContain(labels.care);
+    expect(cautions.map(({ topic }) => topic)).toEqual(expect.arrayContaining(['asbestos', 'saw', 'tack-strip']));
+    for (const caution of cautions) expect(text).toContain(caution.text);
+    const { sheets, missing = [] } = (await replyTo('project sheets', { ports })).data as unknown as Sheets;
+    const titles = sheets.map(({ title }) => title);
+    expect(titles).toEqual(
+      expect.arrayContaining(['Tear-out: room, bedroom', 'Tear-out: closet', 'Subfloor patch: bedroom']),
+    );
+    expect(missing).toEqual([]);
   });
 
   test('too long for one loses whole lines, the least important first, and never what can hurt', () => {

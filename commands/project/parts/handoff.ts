@@ -2,6 +2,7 @@
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { filesOf } from '../../../src/bot/handed-files.ts';
+import { drawable } from '../../../src/draw/font.ts';
 import { hostZone, sayDate } from '../../../src/measure/zone.ts';
 import { isPart } from '../../../src/project/share-scope.ts';
 import type { FileForm } from '../../../src/reply/file.ts';
@@ -61,7 +62,15 @@ export async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: 
   }
   const gathered = await gatherSheets(project, wanted, context);
   const reply = sheetsReply(gathered, context);
-  return as === 'text' ? reply : withFiles(reply, filesOf(gathered, as, paper), project.name);
+  if (as === 'text') return reply;
+  const boxed = as === 'pdf' && [project.name, ...project.rooms.map(({ name }) => name)].some(isBoxed);
+  const told = boxed ? { ...reply, assumed: [...reply.assumed, HANDOFF.boxed] } : reply;
+  return withFiles(told, filesOf(gathered, as, paper), project.name);
+}
+
+/** Whether a name has letters that the font of the PDF lacks. */
+function isBoxed(name: string): boolean {
+  return !name.includes('□') && drawable(name).includes('□');
 }
 
 function withFiles(reply: Reply, files: NonNullable<Reply['files']>, project: string): Reply {
