@@ -20,15 +20,18 @@ const LONGEST = 460;
 const BESIDE = 16;
 const MOST_SHEETS = 24;
 
-/** One sheet a room, in the order laid. */
-export function drawHerringbone(plan: HerringPlan, saying: Saying): readonly Drawing[] {
+/** One sheet a room, in the order laid; drawn in steps. */
+export function* drawHerringbone(plan: HerringPlan, saying: Saying): Generator<undefined, readonly Drawing[]> {
   const roles = rolesOf(plan);
   const begun = new Set<number>();
-  return plan.regions.slice(0, MOST_SHEETS).map((region) => {
+  const drawn: Drawing[] = [];
+  for (const region of plan.regions.slice(0, MOST_SHEETS)) {
+    yield;
     const before = begun.size;
     for (const { plank } of region.boards) begun.add(plank);
-    return sheet(region, begun.size - before, roles, plan, saying);
-  });
+    drawn.push(sheet(region, begun.size - before, roles, plan, saying));
+  }
+  return drawn;
 }
 
 /** What a board covers in its frame. */

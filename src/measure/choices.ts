@@ -23,12 +23,17 @@ const REFLECTANCE = /,?\s*\b(?:lrv|light reflectance(?: value)?|reflectance)\s*(
 const TIER =
   /,?\s*\b(?:(budget|low|mid|middle|premium|high)[- ]?(?:tier|range|end)|tier\s*(budget|low|mid|middle|premium|high|\d))\b/i;
 
-/** Planks apart by `;`, `|`, a new line or “vs”, named `oak: 7 x 48 in, …` or else plank A, plank B. All problems at once. */
-export function readChoices(text: string, reading: Reading): Read<readonly ToldChoice[]> {
-  const parts = text
+/** The planks of a text as they were typed. */
+export function choicesIn(text: string): readonly string[] {
+  return text
     .split(/[;|\n]|\s+vs\.?\s+/i)
     .map((part) => part.trim())
     .filter((part) => part !== '');
+}
+
+/** Planks apart by `;`, `|`, a new line or “vs”, named `oak: 7 x 48 in, …` or else plank A, plank B. All problems at once. */
+export function readChoices(text: string, reading: Reading): Read<readonly ToldChoice[]> {
+  const parts = choicesIn(text);
   if (parts.length < 2) return unread(choicesMissing(reading.option, text));
   if (parts.length > MOST_CHOICES)
     return unread(tooManyChoices(reading.option, text, MOST_CHOICES, parts.slice(0, MOST_CHOICES).join('; ')));

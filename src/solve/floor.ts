@@ -7,8 +7,8 @@ import { layFloor } from '../core/floor/lay.ts';
 import type { Area } from '../core/floor/sliced.ts';
 import { answersFrom, lastAnswerFrom } from './pool.ts';
 
-/** A floor of more planks than this takes over 20 ms. */
-const LARGE = 1500;
+/** A floor of more planks than this takes over 20 ms, joined rooms and corners counted. */
+const LARGE = 700;
 /** Scattered joints are searched from the start: so many planks already take about as long. */
 const LARGE_SCATTERED = 60;
 /** Slanted walls or rows take the clipper and try more: so many planks take about as long. */

@@ -18,6 +18,18 @@ export function tooManyChoices(option: string, got: string, most: number, fix: s
   return { option, got: quoted(got), expected: `At most ${most} planks are compared at a time.`, fix };
 }
 
+/** `fewer`: the first of the planks told, as many as can be compared; empty where not even two of them can. */
+export function tooManyTogether(planks: number, most: number, fewer: readonly string[]): Problem {
+  const got = `${planks} planks over all choices`;
+  const few = fewer.length > 0;
+  return {
+    option: few ? 'planks' : 'room',
+    got,
+    expected: `All choices together are at most ${most} planks: compare ${few ? 'fewer of them, or in fewer rooms' : 'them in fewer rooms'}.`,
+    fix: few ? fewer.join('; ') : '40 x 50 ft',
+  };
+}
+
 export function padPrice(option: string, got: string): Problem {
   return {
     option,

@@ -20,6 +20,20 @@ async function replyTo(ask: string): Promise<Reply> {
 }
 
 describe('compare', () => {
+  it('bounds what all choices take together, and says how many of them can be compared', async () => {
+    const five = `${PLANKS.join('; ')}; fir: 5 x 48 in, 8 per carton; yew: 5 x 36 in, 8 per carton, LRV 30`;
+    const large = await lastAnswer(`compare room: hall 20 x 40 m, pattern: half, planks: ${five}`);
+    const [problem] = 'problems' in large ? large.problems : [];
+    expect(problem?.option).toBe('planks');
+    expect(problem?.fix).toContain(`planks: ${PLANKS.join('; ')}`);
+    expect(problem?.fix).not.toContain('fir');
+    expect(await lastAnswer(problem?.fix ?? '')).toHaveProperty('headline');
+    const larger = await lastAnswer(`compare room: hall 50 x 60 m, pattern: half, planks: ${PLANKS.join('; ')}`);
+    const [rooms] = 'problems' in larger ? larger.problems : [];
+    expect(rooms?.option).toBe('room');
+    expect(await lastAnswer(rooms?.fix ?? '')).toHaveProperty('headline');
+  }, 30_000);
+
   it('gives each plank what it needs alone', async () => {
     const { data } = await replyTo(`compare room: ${ROOM}, planks: ${PLANKS.join('; ')}`);
     const { choices } = data as CompareResult;

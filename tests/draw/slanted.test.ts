@@ -8,7 +8,7 @@ import { inches } from '../../src/core/length.ts';
 import { drawHerringbone } from '../../src/draw/herringbone-sheet.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { plank, region } from '../outside/laid.ts';
-import { drawPlan } from './drawn.ts';
+import { atOnce, drawPlan } from './drawn.ts';
 import { IMPERIAL, METRIC, planOf } from './drawn-rooms.ts';
 import { clashes, textsOf } from './read-drawing.ts';
 
@@ -117,7 +117,7 @@ describe('pictures of herringbones', () => {
       handed,
     });
     if ('why' in plan) throw new Error('the border was to fit');
-    const drawings = drawHerringbone(plan, IMPERIAL);
+    const drawings = atOnce(drawHerringbone(plan, IMPERIAL));
     expect(drawings).toHaveLength(2);
     check(drawings);
     plan.regions.forEach((part, i) => {

@@ -19,6 +19,7 @@ import { guideTables, stepsFor } from './guide.ts';
 import { keepBlocks, leftoverBlock } from './home-blocks.ts';
 import { better, type LaidFloor, layAsk, sayingOf } from './laid.ts';
 import { floorNeeds } from './needs.ts';
+import { otherWork } from './other-work.ts';
 import { otherPatterns } from './others.ts';
 import { floorResult } from './result.ts';
 import type { PlanksAsk } from './rules.ts';
@@ -41,8 +42,10 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
     if (next.searching && next.plan.planks < laid.plan.planks) yield answerPlanks(next, ask, context);
     laid = next;
   }
+  await otherWork();
   const reply = answerPlanks(laid, ask, context);
   const saying = sayingOf(ask, context);
+  await otherWork();
   const drawings = await inSteps(drawPlan(toldPlan(laid.plan, saying)));
   const pictures = drawings.map((drawing) => ({ kind: 'picture' as const, drawing }));
   const [buy, plainly, ...blocks] = reply.blocks;

@@ -3,10 +3,11 @@
 import type { Context, Problems } from '../../../src/bot/command.ts';
 import { countCuts } from '../../../src/core/floor/cuts.ts';
 import { portion } from '../../../src/core/money.ts';
-import type { ToldChoice } from '../../../src/measure/choices.ts';
+import { choicesIn, type ToldChoice } from '../../../src/measure/choices.ts';
 import type { AreaPrice } from '../../../src/measure/pad-price.ts';
+import { tooManyTogether } from '../../../src/words/compare.ts';
 import { wallToWall } from './facts.ts';
-import { type LaidFloor, layAsk, settled } from './laid.ts';
+import { askedAreas, type LaidFloor, layAsk, settled } from './laid.ts';
 import type { PlanksAsk } from './rules.ts';
 
 /** What `floor compare` reads. */
@@ -29,8 +30,23 @@ export interface Weighed {
   readonly total: number | undefined;
 }
 
-/** Every plank laid in the same rooms; the Problems of the first that cannot be. */
+/** Planks of all choices together: they are laid one after the other before there is an answer. */
+const MOST_TOGETHER = 12_000;
+
+/** Every plank laid in the same rooms; the Problems of the first that cannot be, or that all together are too many. */
 export async function weigh(ask: CompareAsk, context: Context): Promise<readonly Weighed[] | Problems> {
+  const abouts: number[] = [];
+  for (const choice of ask.planks) {
+    const asked = askedAreas({ ...ask, plank: choice.plank }, context);
+    if ('problems' in asked) return asked;
+    abouts.push(asked.about);
+  }
+  const upTo = (count: number): number => abouts.slice(0, count).reduce((sum, about) => sum + about, 0);
+  if (upTo(abouts.length) > MOST_TOGETHER) {
+    const few = [4, 3, 2].find((count) => upTo(count) <= MOST_TOGETHER) ?? 0;
+    const fewer = choicesIn(context.told.get('planks') ?? '').slice(0, few);
+    return { problems: [tooManyTogether(upTo(abouts.length), MOST_TOGETHER, fewer)] };
+  }
   const weighed: Weighed[] = [];
   for (const choice of ask.planks) {
     const laid = await layAsk({ ...ask, plank: choice.plank }, context);

@@ -5,17 +5,19 @@ import type { HerringPlan, HerringRegion } from '../../../src/core/herringbone/h
 import { ticks } from '../../../src/core/length.ts';
 import { drawHerringbone } from '../../../src/draw/herringbone-sheet.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import { inSteps } from '../../../src/queue/in-steps.ts';
 import type { SawPiece } from '../../../src/reply/job-sheet.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
 import { HERRING_DRAWING, HERRING_STEPS } from '../../../src/words/herringbone.ts';
 import { SHAPE } from '../../../src/words/piece.ts';
 import { SAW } from '../../../src/words/saw.ts';
-import { guidesReply } from './guides.ts';
+import { type Guide, guidesReply } from './guides.ts';
 import { type HerringAsk, herringReply, layHerringAsk } from './herringbone.ts';
 import { type BoughtHerring, boardKinds, cutTables, fieldFacts } from './herringbone-facts.ts';
 import { herringResult } from './herringbone-result.ts';
 import { sayingOf } from './laid.ts';
 import { floorNeeds } from './needs.ts';
+import { otherWork } from './other-work.ts';
 import { sawEnd } from './saw-planks.ts';
 
 export async function answerHerringGuides(ask: HerringAsk, context: Context): Promise<Outcome> {
@@ -24,17 +26,19 @@ export async function answerHerringGuides(ask: HerringAsk, context: Context): Pr
   const { plan, purchase, cost, home } = laid;
   const saying = sayingOf(ask, context);
   const whole = herringReply(laid, ask, context);
-  const drawings = drawHerringbone(plan, saying);
-  const guides = plan.regions.map((region, i) => {
+  const drawings = await inSteps(drawHerringbone(plan, saying));
+  const guides: Guide[] = [];
+  for (const [i, region] of plan.regions.entries()) {
+    await otherWork();
     const drawing = drawings[i];
     const reply = regionReply(region, laid, whole, saying);
-    return {
+    guides.push({
       room: region.name,
       rooms: region.rooms?.map(({ name }) => name) ?? [region.name],
-      reply: drawing ? { ...reply, blocks: [{ kind: 'picture', drawing } as const, ...reply.blocks] } : reply,
+      reply: drawing ? { ...reply, blocks: [{ kind: 'picture', drawing }, ...reply.blocks] } : reply,
       pieces: piecesOf(region, plan, saying),
-    };
-  });
+    });
+  }
   return guidesReply(guides, herringResult(plan, purchase, cost, home), laid.assumed, floorNeeds({ plan }, ask));
 }
 

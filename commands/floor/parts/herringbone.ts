@@ -4,6 +4,7 @@ import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
 import type { HerringPlan, HerringRules } from '../../../src/core/herringbone/herringbone.ts';
 import { drawHerringbone } from '../../../src/draw/herringbone-sheet.ts';
 import type { ToldHerringbone } from '../../../src/measure/herringbone.ts';
+import { inSteps } from '../../../src/queue/in-steps.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
 import { layHerringboneAway } from '../../../src/solve/herringbone.ts';
 import { PLANK_FIGURES } from '../../../src/trade/planks.ts';
@@ -31,10 +32,8 @@ export async function* answerHerringbone(ask: HerringAsk, context: Context): Asy
   }
   const reply = herringReply(laid, ask, context);
   yield reply;
-  const pictures = drawHerringbone(laid.plan, sayingOf(ask, context)).map((drawing) => ({
-    kind: 'picture' as const,
-    drawing,
-  }));
+  const drawings = await inSteps(drawHerringbone(laid.plan, sayingOf(ask, context)));
+  const pictures = drawings.map((drawing) => ({ kind: 'picture' as const, drawing }));
   const [buy, lay, ...blocks] = reply.blocks;
   yield { ...reply, blocks: [...(buy && lay ? [buy, lay] : []), ...pictures, ...blocks] };
 }
