@@ -4,9 +4,11 @@ import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { filesOf } from '../../../src/bot/handed-files.ts';
 import { drawable } from '../../../src/draw/font.ts';
 import { hostZone, sayDate } from '../../../src/measure/zone.ts';
+import { sameName } from '../../../src/project/room.ts';
 import { isPart } from '../../../src/project/share-scope.ts';
 import type { FileForm } from '../../../src/reply/file.ts';
 import type { Action, Reply, Result } from '../../../src/reply/reply.ts';
+import { noSuchRoom } from '../../../src/words/floor-problems.ts';
 import { HANDOFF } from '../../../src/words/handoff.ts';
 import { asksOnce } from './asked-once.ts';
 import { projectHere } from './at-desk.ts';
@@ -39,6 +41,11 @@ export async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: 
   if ('problems' in project) return project;
   // Whoever was given a part gets that part, and no summary of the rest.
   const part = isPart(await context.desk?.share());
+  const names = project.rooms.map(({ name }) => name);
+  const { room } = wanted;
+  if (!part && room !== undefined && names.length > 0 && !names.some((name) => sameName(name, room))) {
+    return { problems: [{ ...noSuchRoom(room, names), option: 'room' }] };
+  }
   const all = wanted.key === undefined && wanted.room === undefined;
   if (as === 'text' && all && !part) {
     const here = { project, wanted, context, missing: [], ask: await asksOnce(project, context) };
