@@ -35,9 +35,10 @@ export function mark(stages: Stages, one: Mark): Stages {
   return { marks: [...marks, one] };
 }
 
-/** Without a mark for the room's stage. */
+/** Without a mark for the room's stage; the same stages where there is none. */
 export function unmark(stages: Stages, room: string, stage: Stage): Stages {
-  return { marks: stages.marks.filter((other) => !same(other, { room, stage })) };
+  const marks = stages.marks.filter((other) => !same(other, { room, stage }));
+  return marks.length === stages.marks.length ? stages : { marks };
 }
 
 /** The mark of a room's stage; rooms are the same whatever their capitals. */

@@ -15,9 +15,10 @@ import { type Asked, answered, file, nowhere, page, standing } from './send.ts';
 /** Answers what comes to a link. Never throws: a store that does not answer is told as such, any other fault to the port. */
 export function receive(ports: WebPorts): (request: Request, from?: string) => Promise<Response> {
   const pages = new Pages(ports);
+  const turn = turns();
   return async (request, from) => {
     try {
-      return await handled(request, from, pages, ports);
+      return await handled(request, from, { pages, turn }, ports);
     } catch (cause) {
       ports.fault('page', cause);
       return nowhere(cause instanceof Outage ? NO_PAGE.outage : NO_PAGE.fault, 503);
@@ -25,7 +26,17 @@ export function receive(ports: WebPorts): (request: Request, from?: string) => P
   };
 }
 
-async function handled(request: Request, from: string | undefined, pages: Pages, ports: WebPorts): Promise<Response> {
+interface Own {
+  readonly pages: Pages;
+  readonly turn: ReturnType<typeof turns>;
+}
+
+async function handled(
+  request: Request,
+  from: string | undefined,
+  { pages, turn }: Own,
+  ports: WebPorts,
+): Promise<Response> {
   const url = new URL(request.url);
   const token = url.pathname.slice('/s/'.length);
   // A slash behind the link is a slip of whoever copied it.
@@ -47,7 +58,7 @@ async function handled(request: Request, from: string | undefined, pages: Pages,
     packed: /\bgzip\b/.test(request.headers.get('accept-encoding') ?? ''),
   };
   if (posted) {
-    const came = await inTurn(opened.project, async () => {
+    const came = await turn(opened.project, async () => {
       // What stands now, and not what stood before those whose turn it was.
       const now = await ports.opened(asker);
       return now && deed(posted, { asker, opened: now }, pages, ports);
@@ -82,17 +93,17 @@ async function formOf(request: Request, address: string | undefined): Promise<UR
   return body.length > LARGEST_FORM ? 'large' : new URLSearchParams(body);
 }
 
-const turns = new Map<string, Promise<unknown>>();
-
-/** One after the other for one project: a thing ticked twice at once is ticked once. */
-async function inTurn<T>(project: string, work: () => Promise<T>): Promise<T> {
-  const before = turns.get(project) ?? Promise.resolve();
-  const mine = before.then(work, work);
-  const settled = mine.catch(() => undefined);
-  turns.set(project, settled);
-  try {
-    return await mine;
-  } finally {
-    if (turns.get(project) === settled) turns.delete(project);
-  }
+/** One after the other for one project, in this process: what is sent twice at once finds the second time that it is done. */
+function turns(): <T>(project: string, work: () => Promise<T>) => Promise<T> {
+  const last = new Map<string, Promise<unknown>>();
+  return async (project, work) => {
+    const mine = (last.get(project) ?? Promise.resolve()).then(work, work);
+    const settled = mine.catch(() => undefined);
+    last.set(project, settled);
+    try {
+      return await mine;
+    } finally {
+      if (last.get(project) === settled) last.delete(project);
+    }
+  };
 }

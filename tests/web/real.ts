@@ -5,6 +5,7 @@ import { answer } from '../../src/bot/answer.ts';
 import { openDesk } from '../../src/bot/desk.ts';
 import type { Offer } from '../../src/bot/desk-share.ts';
 import type { Asker } from '../../src/bot/invocation.ts';
+import type { Ports, Store } from '../../src/bot/ports.ts';
 import { type Route, routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import { fileMaker } from '../../src/sheet/file-maker.ts';
@@ -15,8 +16,8 @@ import { type DemoPorts, demoPorts } from '../bot/demo-flat.ts';
 
 export const OWNER: Asker = { platform: 'discord', id: '100200300' };
 
-export interface RealPage {
-  readonly ports: DemoPorts;
+export interface RealPage<P = DemoPorts> {
+  readonly ports: P;
   readonly routes: readonly Route[];
   /** Shares something by a link; its path. */
   link(offer: Omit<Offer, 'to'>): Promise<string>;
@@ -30,7 +31,11 @@ export async function realPage(): Promise<RealPage> {
   const fault = (reference: string, cause: unknown): never => {
     throw new Error(`fault ${reference}`, { cause });
   };
-  const ports = await demoPorts(OWNER, fault);
+  return pageOn(await demoPorts(OWNER, fault));
+}
+
+/** A page on a store that somebody keeps, as one process has it. */
+export function pageOn<P extends Ports & { readonly store: Store }>(ports: P): RealPage<P> {
   const routes = startWeb({
     ...ports,
     habits: DEFAULT_HABITS,
@@ -44,7 +49,7 @@ export async function realPage(): Promise<RealPage> {
     if (!own?.sharing) throw new Error('no desk to share at');
     return { sharing: own.sharing, inUse: () => own.inUse() };
   };
-  const app = routed(routes, (cause) => fault('http', cause));
+  const app = routed(routes, (cause) => ports.fault('http', cause));
   return {
     ports,
     routes,

@@ -2,7 +2,7 @@
 
 import type { ToldProgress } from '../../../src/measure/progress-said.ts';
 import { progressOf } from '../../../src/project/progress.ts';
-import { type Mark, mark, type Stages, unmark } from '../../../src/project/stages.ts';
+import { type Mark, mark, markOf, type Stages, unmark } from '../../../src/project/stages.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import type { Stage } from '../../../src/reply/stage.ts';
 import { LONGEST_ACCLIMATION } from '../../../src/trade/planks.ts';
@@ -64,10 +64,13 @@ export function markingOf(
     ...(until !== undefined && { until }),
     assumed,
     change: (before) =>
-      marks.reduce(
-        (after, one) => (state === 'open' ? unmark(after, one.room, one.stage) : mark(after, { ...one, state })),
-        before,
-      ),
+      marks.reduce((after, one) => {
+        if (state === 'open') return unmark(after, one.room, one.stage);
+        // Whoever told it first did it, and then.
+        const known =
+          told.since === undefined && until === undefined && markOf(after, one.room, one.stage)?.state === state;
+        return known ? after : mark(after, { ...one, state });
+      }, before),
   };
 }
 

@@ -50,12 +50,15 @@ export async function answerProgress(ask: ProgressAsk, context: Context): Promis
   if (told.state === 'show') return progressReply(project, told.rooms, undefined, context);
   const made = markingOf(told, ask.do, rooms, project.stages, now, acclimation(project));
   if ('problem' in made) return { problems: [made.problem] };
-  const done = await changeHere(context, 'tick', ({ stages }) => ({
-    parts: { stages: made.change(stages) },
-    said: sayMarking(made, zone).slice(0, LIMITS.note),
-    result: undefined,
-  }));
-  return 'problems' in done ? done : progressReply(done.project, [], made, context);
+  const done = await changeHere(context, 'tick', ({ stages }) => {
+    const after = made.change(stages);
+    if (after === stages) return { result: false };
+    return { parts: { stages: after }, said: sayMarking(made, zone).slice(0, LIMITS.note), result: true };
+  });
+  if ('problems' in done) return done;
+  const reply = progressReply(done.project, [], made, context);
+  // What was so already is not what was done last, and that would be taken back.
+  return done.result ? reply : { ...reply, actions: reply.actions.filter((one) => one !== TAKE_BACK) };
 }
 
 /** Hours of acclimation, where they are picked. */

@@ -1,8 +1,8 @@
 /** From what is told of shopping to the list: shown, or ticked off first. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
 import { cents } from '../../../src/core/money.ts';
-import { readPurchases } from '../../../src/measure/bought.ts';
+import { readPurchases, type ToldPurchase } from '../../../src/measure/bought.ts';
 import { sayMoney } from '../../../src/measure/say.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
@@ -54,24 +54,45 @@ export async function answerShopping(ask: ShoppingAsk, context: Context): Promis
   if (LIST.test(ask.do)) return replyOf(project, listed, by, context, []);
   const told = readPurchases(ask.do, { option: 'do', habits: context.habits, note: () => undefined });
   if (!told || told.length === 0) return { problems: [SHOPPING_PROBLEMS.unread(ask.do)] };
+  const made = ticked(told, project, listed, ask.do, context);
+  if ('problems' in made) return made;
+  // Another may have bought some of it meanwhile: what is left is judged by the project as it is then.
+  const done = await changeHere<Ticked>(context, 'tick', (now) => {
+    const result = ticked(told, now, listed, ask.do, context);
+    if ('problems' in result) return { result };
+    const said = result.ticks.map((tick) => tick.said).join(' ');
+    return {
+      parts: { shopping: result.ticks.reduce((before, tick) => tick.change(before), now.shopping) },
+      said: SHOPPING.said(said).slice(0, LIMITS.note),
+      result,
+    };
+  });
+  if ('problems' in done) return done;
+  if ('problems' in done.result) return done.result;
+  return replyOf(done.project, listed, by, context, done.result.ticks);
+}
+
+type Ticked = { readonly ticks: readonly Tick[] } | Problems;
+
+/** What all that is told comes to, by what of the list is left. */
+function ticked(
+  told: readonly ToldPurchase[],
+  project: Project,
+  listed: Listed,
+  line: string,
+  { habits, now }: Context,
+): Ticked {
   const tallies = talliesOf(listed, project);
   const ticks: Tick[] = [];
   for (const one of told) {
-    const made = ticksOf(one, tallies, { shopping: project.shopping, habits: context.habits, at: context.now() });
-    if ('problem' in made) return { problems: [mended(made.problem, one.text, ask.do)] };
+    const made = ticksOf(one, tallies, { shopping: project.shopping, habits, at: now() });
+    if ('problem' in made) return { problems: [mended(made.problem, one.text, line)] };
     ticks.push(...made.ticks);
   }
   if (project.shopping.bought.length + ticks.length > MOST_BOUGHT) {
     return { problems: [tooMany('purchases', MOST_BOUGHT, 'project shopping')] };
   }
-  const said = ticks.map((tick) => tick.said).join(' ');
-  const done = await changeHere(context, 'tick', ({ shopping }) => ({
-    parts: { shopping: ticks.reduce((now, tick) => tick.change(now), shopping) },
-    said: SHOPPING.said(said).slice(0, LIMITS.note),
-    result: undefined,
-  }));
-  if ('problems' in done) return done;
-  return replyOf(done.project, listed, by, context, ticks);
+  return { ticks };
 }
 
 function replyOf(project: Project, listed: Listed, by: Grouping, context: Context, ticks: readonly Tick[]): Outcome {
