@@ -1,19 +1,19 @@
-/** How often one link is opened, and anything from one address: counted in memory. */
+/** How often one link is opened and sent by, and anything from one address: counted in memory, and what is sent by all processes together. */
 
 import { RateLimiterMemory } from 'rate-limiter-flexible';
+import type { Ports } from '../bot/ports.ts';
 import { A_MINUTE } from './limits.ts';
 import type { WebPorts } from './ports.ts';
 
-/** Allowances of this process. */
-export function allowanceInMemory(): WebPorts['allow'] {
-  const each = {
-    link: new RateLimiterMemory({ points: A_MINUTE.link, duration: 60 }),
-    address: new RateLimiterMemory({ points: A_MINUTE.address, duration: 60 }),
-  } as const;
-  return async (of, key) => {
+/** Allowances of this process; what is sent is counted by the store too, where it counts. */
+export function allowanceOf(counted?: Ports['allowed']): WebPorts['allow'] {
+  const of = (points: number): RateLimiterMemory => new RateLimiterMemory({ points, duration: 60 });
+  const each = { link: of(A_MINUTE.link), address: of(A_MINUTE.address), deed: of(A_MINUTE.deed) } as const;
+  return async (what, key) => {
     // It rejects with what is left where none is, and never otherwise.
-    const left = await each[of].consume(key).catch(() => undefined);
-    return left !== undefined;
+    const left = await each[what].consume(key).catch(() => undefined);
+    if (left === undefined || what !== 'deed' || !counted) return left !== undefined;
+    return (await counted({ person: `page:${key}` }, 1)).again === 0;
   };
 }
 

@@ -1,5 +1,7 @@
 /** What every answer of the page carries, and what is let in: nothing from elsewhere, nothing that is kept or passed on. */
 
+import { createHmac, timingSafeEqual } from 'node:crypto';
+
 /** The strictest that the page runs under: its own script, style, icon and forms, and nothing else from anywhere. */
 const POLICY = [
   "default-src 'none'",
@@ -34,16 +36,30 @@ export const OPEN: Readonly<Record<string, string>> = {
 };
 
 /**
- * Whether what is sent comes from a page of ours. A page that sends no referrer has its forms sent with the origin `null`
- * (Fetch, “append a request Origin header”): then the browser's own word on the site decides.
+ * Where what is sent comes from. A page that sends no referrer has its forms sent with the origin `null` (Fetch, “append a
+ * request Origin header”): then the browser's own word on the site decides. Browsers give none over plain HTTP in a house's
+ * network, and old ones give none at all: it is `untold` then, and the form's key decides.
  */
-export function isFromHere(request: Request, address: string | undefined): boolean {
+export function cameFrom(request: Request, address: string | undefined): 'here' | 'elsewhere' | 'untold' {
   const site = request.headers.get('sec-fetch-site');
   const origin = request.headers.get('origin');
-  if (site !== null && site !== 'same-origin') return false;
-  if (origin === null || origin === 'null') return site === 'same-origin';
+  if (site !== null && site !== 'same-origin') return 'elsewhere';
+  if (origin === null || origin === 'null') return site === null ? 'untold' : 'here';
   const host = hostOf(origin);
-  return host !== undefined && (host === hostOf(request.url) || (address !== undefined && host === hostOf(address)));
+  const ours =
+    host !== undefined && (host === hostOf(request.url) || (address !== undefined && host === hostOf(address)));
+  return ours ? 'here' : 'elsewhere';
+}
+
+/** What the forms of a link's page carry, known only to whoever sees that page; the link cannot be told from it. */
+export function formKey(id: string): string {
+  return createHmac('sha256', id).update('form').digest('base64url').slice(0, 22);
+}
+
+/** Whether a form carries the key of its link. */
+export function hasKey(form: URLSearchParams, id: string): boolean {
+  const [told, key] = [Buffer.from(form.get('key') ?? ''), Buffer.from(formKey(id))];
+  return told.length === key.length && timingSafeEqual(told, key);
 }
 
 function hostOf(url: string): string | undefined {

@@ -20,8 +20,8 @@ export const TOLD_KEPT = 10 * 60 * 1000;
 export const PAGES_KEPT = 200;
 export const PAGE_GOOD = 5 * 60 * 1000;
 
-/** Requests a minute for one link, and from one address. */
-export const A_MINUTE = { link: 240, address: 600 } as const;
+/** Requests a minute for one link and from one address, and of those of a link what sends something: more than hands can tick. */
+export const A_MINUTE = { link: 240, address: 600, deed: 120 } as const;
 
 /** Seconds after which somebody who came too often may come again. */
 export const COME_AGAIN = 60;

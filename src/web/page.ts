@@ -23,6 +23,8 @@ export interface View {
   readonly until?: number;
   /** Names the page where a browser keeps what is not sent yet; says nothing of the link. */
   readonly name: string;
+  /** What its forms carry, so that they are known as its own. */
+  readonly key: string;
   /** What can be measured for the owner. */
   readonly questions: readonly Question[];
   /** Names what is noted on this page, so that a note sent twice is kept once. */
@@ -40,15 +42,15 @@ export function pageHtml(view: View): Html {
   const { project, made, zone } = sheets;
   const title = oneLine(project);
   const shown = sheets.sheets.map((sheet, place) => ({ sheet, id: `${sheet.key}-${place + 1}` }));
-  const may = role !== 'look';
+  const key = role === 'look' ? undefined : view.key;
   const body = html`<header id="top"><h1>${title}</h1><p class="facts-of-page">${PAGE_ROLES[role]} ${until === undefined ? '' : PAGE.until(whenInYear(until, zone))}</p></header>
 <div id="live" role="status"></div>${raw(NOTICE)}
-<main>${questions.length === 0 || role !== 'measure' ? NOTHING : questionCards(questions)}
+<main>${questions.length === 0 || role !== 'measure' ? NOTHING : questionCards(questions, view.key)}
 ${shown.length < 2 ? NOTHING : navHtml(shown)}
 ${shown.length === 0 ? html`<p class="told">${PAGE.nothingHere}</p>` : NOTHING}
-${each(shown, ({ sheet, id }) => sectionHtml(sheet, id, { zone, may, alone: shown.length < 2 }))}
+${each(shown, ({ sheet, id }) => sectionHtml(sheet, id, { zone, ...(key !== undefined && { key }), alone: shown.length < 2 }))}
 ${missingHtml(sheets.missing)}
-${may ? noteForm(once) : NOTHING}
+${key === undefined ? NOTHING : noteForm(once, key)}
 ${files ? fileLinks(sheets, files.tables) : NOTHING}
 </main>
 <footer>${sourcesHtml(sheets.sheets.flatMap(({ reply }) => reply.sources))}<p>${PAGE.made(whenInYear(made, zone))} ${PAGE.first}</p></footer>`;
@@ -80,9 +82,9 @@ function missingHtml(missing: readonly string[] = []): Html {
 function sectionHtml(
   sheet: JobSheet,
   id: string,
-  { zone, may, alone }: { readonly zone: string; readonly may: boolean; readonly alone: boolean },
+  { zone, key, alone }: { readonly zone: string; readonly key?: string; readonly alone: boolean },
 ): Html {
-  const { list, itemAt } = ticksOf(sheet, zone, may);
+  const { list, itemAt } = ticksOf(sheet, zone, key);
   const up = alone ? NOTHING : html`<p class="up"><a class="button" href="#top">${PAGE.top}</a></p>`;
   return html`<section class="sheet ${raw(sheet.key)}" id="${id}" aria-labelledby="${id}-title"><h2 id="${id}-title">${sectionTitle(sheet)}</h2>
 ${contentHtml(sheet, id, list, itemAt)}${up}</section>`;
@@ -97,5 +99,12 @@ function contentHtml(sheet: JobSheet, id: string, list: Html, itemAt: ItemAt): H
   const tables = reply.blocks.filter(({ kind }) => kind === 'table');
   const others = { ...reply, blocks: reply.blocks.filter(({ kind }) => kind !== 'table') };
   const onPaper = html`<div class="on-paper">${each(tables, (table, place) => blockHtml(table, `${id}-t${place}`))}</div>`;
-  return replyHtml(others, id, { itemAt, between: list, after: html`${sawCard(pieces, id)}${onPaper}` });
+  // Whoever comes back to the saw need not pass by all that can hurt again to see the next length.
+  const straight = html`<p class="straight"><a class="button" href="#${id}-saw">${PAGE.pieces}</a></p>`;
+  return replyHtml(others, id, {
+    itemAt,
+    before: straight,
+    between: list,
+    after: html`${sawCard(pieces, id)}${onPaper}`,
+  });
 }

@@ -25,8 +25,8 @@ export interface WebPorts extends Ports {
   opened(asker: Asker): Promise<Opened | undefined>;
   /** Without it, nothing can be taken along as a file. */
   readonly files?: FileMaker;
-  /** Whether one more request is let in now, of a link or an address. */
-  allow(of: 'link' | 'address', key: string): Promise<boolean>;
+  /** Whether one more request is let in now, of a link or an address, or one more thing that is sent by a link. */
+  allow(of: 'link' | 'address' | 'deed', key: string): Promise<boolean>;
   /** The address that people reach the page by, where it may not be the one that requests name. */
   address?(): string | undefined;
 }

@@ -6,8 +6,8 @@ import { NO_PAGE } from '../words/page.ts';
 import { isCounted } from './allowance.ts';
 import { deed } from './deeds.ts';
 import { fileFor } from './downloads.ts';
-import { isFromHere } from './gate.ts';
-import { LARGEST_FORM } from './limits.ts';
+import { cameFrom, hasKey } from './gate.ts';
+import { COME_AGAIN, LARGEST_FORM } from './limits.ts';
 import { Pages } from './pages.ts';
 import type { WebPorts } from './ports.ts';
 import { type Asked, answered, file, nowhere, page, standing } from './send.ts';
@@ -44,8 +44,8 @@ async function handled(
   if (!['GET', 'HEAD', 'POST'].includes(request.method))
     return nowhere(NO_PAGE.method, 405, { Allow: 'GET, HEAD, POST' });
   const id = createHash('sha256').update(token).digest('hex');
-  if (!(await isLetIn(id, from, ports))) return nowhere(NO_PAGE.often, 429);
-  const posted = request.method === 'POST' ? await formOf(request, ports.address?.()) : undefined;
+  if (!(await isLetIn(id, from, request.method === 'POST', ports))) return nowhere(NO_PAGE.often, 429, LATER);
+  const posted = request.method === 'POST' ? await formOf(request, id, ports.address?.()) : undefined;
   if (posted === 'elsewhere') return nowhere(NO_PAGE.elsewhere, 403);
   if (posted === 'large') return nowhere(NO_PAGE.large, 413);
   const asker = { platform: 'web', id } as const;
@@ -74,23 +74,32 @@ async function handled(
   return made ? file(made) : nowhere(NO_PAGE.missing, 404);
 }
 
+const LATER = { 'Retry-After': String(COME_AGAIN) };
+
 function moved(to: string): Promise<Response> {
   return nowhere(NO_PAGE.moved, 308, { Location: to });
 }
 
-async function isLetIn(id: string, from: string | undefined, { allow }: WebPorts): Promise<boolean> {
+async function isLetIn(id: string, from: string | undefined, posted: boolean, { allow }: WebPorts): Promise<boolean> {
   if (isCounted(from) && !(await allow('address', from))) return false;
-  return allow('link', id);
+  return (await allow('link', id)) && (!posted || (await allow('deed', id)));
 }
 
 /** What a form of ours sent: never more than forms send, and only from a page of ours. */
-async function formOf(request: Request, address: string | undefined): Promise<URLSearchParams | 'elsewhere' | 'large'> {
-  if (!isFromHere(request, address)) return 'elsewhere';
+async function formOf(
+  request: Request,
+  id: string,
+  address: string | undefined,
+): Promise<URLSearchParams | 'elsewhere' | 'large'> {
+  const from = cameFrom(request, address);
+  if (from === 'elsewhere') return 'elsewhere';
   const type = request.headers.get('content-type') ?? '';
   if (!/^application\/x-www-form-urlencoded(?:;|$)/i.test(type)) return 'elsewhere';
   if (Number(request.headers.get('content-length') ?? 0) > LARGEST_FORM) return 'large';
   const body = await request.text();
-  return body.length > LARGEST_FORM ? 'large' : new URLSearchParams(body);
+  if (body.length > LARGEST_FORM) return 'large';
+  const form = new URLSearchParams(body);
+  return from === 'here' || hasKey(form, id) ? form : 'elsewhere';
 }
 
 /** One after the other for one project, in this process: what is sent twice at once finds the second time that it is done. */

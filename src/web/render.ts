@@ -26,6 +26,8 @@ export function render(answer: Answer, id = 'answer'): Html {
 export interface Within {
   /** In place of items that can be ticked. */
   readonly itemAt?: ItemAt;
+  /** Right below the headline. */
+  readonly before?: Html;
   /** Between what can hurt and the rest, or before both. */
   readonly between?: Html;
   readonly first?: 'cautions' | 'between';
@@ -35,11 +37,11 @@ export interface Within {
 
 /** A reply without its sources, which a page of several tells once at its end. */
 export function replyHtml(reply: Reply, id: string, within: Within = {}): Html {
-  const { itemAt, between = NOTHING, first = 'cautions', after = NOTHING } = within;
+  const { itemAt, before = NOTHING, between = NOTHING, first = 'cautions', after = NOTHING } = within;
   const cautions = cautionsHtml(reply.cautions);
   const blocks = each(reply.blocks, (block, place) => blockHtml(block, `${id}-${place}`, itemAt));
   const body = first === 'cautions' ? html`${cautions}${between}${blocks}` : html`${between}${blocks}${cautions}`;
-  return html`<p class="headline">${plain(reply.headline)}</p>${body}${after}${titledList(PAGE.assumed, reply.assumed, 'assumed')}`;
+  return html`<p class="headline">${plain(reply.headline)}</p>${before}${body}${after}${titledList(PAGE.assumed, reply.assumed, 'assumed')}`;
 }
 
 /** What can hurt, each thing once. */

@@ -13,7 +13,7 @@ const LARGE = 9;
 /** The pieces of a sheet. `id` begins the ids of what is in it. */
 export function sawCard(pieces: readonly SawPiece[], id: string): Html {
   if (pieces.length === 0) return NOTHING;
-  return html`<div class="saw" data-saw="${id}"><ol class="pieces">${each(pieces, (piece, place) =>
+  return html`<div class="saw" id="${id}-saw" data-saw="${id}"><ol class="pieces">${each(pieces, (piece, place) =>
     pieceHtml(piece, id, place, pieces.length),
   )}</ol></div>`;
 }

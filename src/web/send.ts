@@ -9,7 +9,7 @@ import { sayFault } from '../words/asks.ts';
 import { NO_PAGE, PAGE_NOTES } from '../words/page.ts';
 import type { Deed, Guest } from './deeds.ts';
 import type { FileMade } from './downloads.ts';
-import { SEALED } from './gate.ts';
+import { formKey, SEALED } from './gate.ts';
 import { TOLD_KEPT } from './limits.ts';
 import { listsOf } from './lists.ts';
 import { type Html, NOTHING, oneLine, plain } from './markup.ts';
@@ -59,7 +59,18 @@ export async function page(
   const whole = await pages.written(asker, opened, () => {
     const files = ports.files && { tables: ports.files.tables(sheets) };
     const once = mintLongId();
-    return written(pageHtml({ sheets, role, name, questions, once, ...(files && { files }), ...(until && { until }) }));
+    return written(
+      pageHtml({
+        sheets,
+        role,
+        name,
+        key: formKey(asker.id),
+        questions,
+        once,
+        ...(files && { files }),
+        ...(until && { until }),
+      }),
+    );
   });
   const told = await written(notice ?? (await toldBefore(guest, url.searchParams.get('told'), ports)));
   const headers = { ...SEALED, 'Content-Type': PAGE_TYPE, Vary: 'Accept-Encoding' };

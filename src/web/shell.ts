@@ -1,7 +1,7 @@
 /** The frame of every page: its head, its one style sheet and one script, both from here. */
 
 import { html } from 'hono/html';
-import { PAGE_TICKS } from '../words/page.ts';
+import { PAGE_NOTES, PAGE_TICKS } from '../words/page.ts';
 import { assetPath } from './assets.ts';
 import { type Html, NOTHING } from './markup.ts';
 
@@ -33,4 +33,6 @@ const WORDS = {
   stale: PAGE_TICKS.stale,
   fresh: PAGE_TICKS.fresh,
   ended: PAGE_TICKS.ended,
+  lost: PAGE_TICKS.lost,
+  unknown: PAGE_NOTES.unknown.expected,
 } as const;

@@ -24,10 +24,11 @@ export function sayTicked({ ticked, by, at }: Tick, zone: string): string {
   return PAGE_TICKS.by(by === undefined ? undefined : oneLine(by), at === undefined ? undefined : when(at, zone));
 }
 
-/** A sheet's ticks by their groups, but for those that stand in a list of its reply; and what takes their place there. */
-export function ticksOf(sheet: JobSheet, zone: string, may: boolean): { readonly list: Html; readonly itemAt: ItemAt } {
+/** A sheet's ticks by their groups, but for those that stand in a list of its reply; and what takes their place there. Without the key of its forms none can be ticked. */
+export function ticksOf(sheet: JobSheet, zone: string, key?: string): { readonly list: Html; readonly itemAt: ItemAt } {
   const { ticks = [], reply } = sheet;
-  const item = (tick: Tick): Html => tickHtml(sheet, tick, zone, may);
+  const tickable = sheet.ticks !== undefined;
+  const item = (tick: Tick): Html => tickHtml(sheet, tick, zone, key);
   const listed = new Set(reply.blocks.flatMap((block) => (block.kind === 'checklist' ? block.items : [])));
   const byItem = new Map(ticks.filter(({ label }) => listed.has(label)).map((tick) => [tick.label, tick]));
   const rest = ticks.filter((tick) => byItem.get(tick.label) !== tick);
@@ -42,16 +43,16 @@ export function ticksOf(sheet: JobSheet, zone: string, may: boolean): { readonly
       const tick = byItem.get(text);
       if (tick) return item(tick);
       // Beside what can be ticked, a box that cannot would be tried in vain.
-      return ticks.length === 0 ? undefined : html`<li class="told-item">${oneLine(text)}</li>`;
+      return tickable ? html`<li class="told-item">${oneLine(text)}</li>` : undefined;
     },
   };
 }
 
-function tickHtml(sheet: JobSheet, tick: Tick, zone: string, may: boolean): Html {
+function tickHtml(sheet: JobSheet, tick: Tick, zone: string, key: string | undefined): Html {
   const name = tickName(sheet, tick);
   const words = html`<span class="box" aria-hidden="true"></span><span class="words"><span class="label">${oneLine(tick.label)}</span> <span class="who">${sayTicked(tick, zone)}</span> <span class="state" role="status"></span></span>`;
   const checked = raw(tick.ticked ? 'true' : 'false');
-  if (!may)
+  if (key === undefined)
     return html`<li class="item tick still" id="${tickId(name)}" data-tick="${name}" data-ticked="${checked}">${words}</li>`;
-  return html`<li class="item tick" id="${tickId(name)}" data-tick="${name}" data-ticked="${checked}"><form method="post"><input type="hidden" name="do" value="tick"><input type="hidden" name="tick" value="${name}"><input type="hidden" name="wanted" value="${tick.ticked ? 'no' : 'yes'}"><button role="checkbox" aria-checked="${checked}">${words}</button></form></li>`;
+  return html`<li class="item tick" id="${tickId(name)}" data-tick="${name}" data-ticked="${checked}"><form method="post"><input type="hidden" name="do" value="tick"><input type="hidden" name="key" value="${key}"><input type="hidden" name="tick" value="${name}"><input type="hidden" name="wanted" value="${tick.ticked ? 'no' : 'yes'}"><button role="checkbox" aria-checked="${checked}">${words}</button></form></li>`;
 }

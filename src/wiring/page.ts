@@ -2,19 +2,21 @@
 
 import { commands } from '../../commands/index.ts';
 import { answer } from '../bot/answer.ts';
-import type { Ports, Store } from '../bot/ports.ts';
+import type { Ports } from '../bot/ports.ts';
 import type { Config } from '../host/config.ts';
 import { type Listening, listen, type Route, routed } from '../host/server.ts';
+import type { OpenStore } from '../store/store.ts';
 
 /** What the page is made of; its address, where it has one that people reach it by. */
-type PageParts = Ports & { readonly store: Store; address?(): string | undefined };
+type PageParts = Ports & { readonly store: OpenStore; address?(): string | undefined };
 
 /** The routes of the page. */
 export async function pageRoutes({ units, decimal, currency }: Config, ports: PageParts): Promise<readonly Route[]> {
-  const [{ startWeb }, { openedBy }, { allowanceInMemory }, { fileMaker }] = await Promise.all([
+  const [{ startWeb }, { openedBy }, { allowanceOf }, { A_MINUTE }, { fileMaker }] = await Promise.all([
     import('../web/start.ts'),
     import('../web/opened.ts'),
     import('../web/allowance.ts'),
+    import('../web/limits.ts'),
     import('../sheet/file-maker.ts'),
   ]);
   return startWeb({
@@ -22,7 +24,8 @@ export async function pageRoutes({ units, decimal, currency }: Config, ports: Pa
     habits: { units, decimal, currency },
     answer: (invocation) => answer(invocation, commands, ports),
     opened: openedBy(ports),
-    allow: allowanceInMemory(),
+    // A link is nobody's server.
+    allow: allowanceOf(ports.store.allowed({ person: A_MINUTE.deed, server: A_MINUTE.deed })),
     files: fileMaker,
   });
 }

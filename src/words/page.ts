@@ -22,6 +22,7 @@ export const PAGE = {
   made: (when: string) => `Worked out ${when}.`,
   sections: 'On this page',
   top: 'Up to the list',
+  pieces: 'Straight to the pieces',
   cautions: 'Take care',
   assumed: 'How it was read',
   sources: 'Where the figures come from',
@@ -51,6 +52,7 @@ export const PAGE_TICKS = {
   stale: 'The lists have changed since this page was opened.',
   fresh: 'Show the new ones',
   ended: 'This page has ended or was stopped. What is not saved yet cannot be saved any more.',
+  lost: 'not saved: the page has ended. Tell it to whoever sent the link.',
   others: 'Something else can be told here',
 } as const;
 
@@ -120,7 +122,7 @@ export const PAGE_NOTES = {
 export const NO_PAGE = {
   missing: {
     title: 'No page here',
-    text: 'This link leads nowhere, or not any more. Ask whoever sent it for a new one.',
+    text: 'This link leads nowhere, or not any more. Ask whoever sent it for a new one, and tell them what you ticked that was not saved yet.',
   },
   moved: { title: 'Over there', text: 'The page is at the same address without the slash at its end.' },
   large: { title: 'Too long', text: 'That was longer than anything the page sends. Write less.' },

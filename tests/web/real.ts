@@ -9,7 +9,7 @@ import type { Ports, Store } from '../../src/bot/ports.ts';
 import { type Route, routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import { fileMaker } from '../../src/sheet/file-maker.ts';
-import { allowanceInMemory } from '../../src/web/allowance.ts';
+import { allowanceOf } from '../../src/web/allowance.ts';
 import { openedBy } from '../../src/web/opened.ts';
 import { startWeb } from '../../src/web/start.ts';
 import { type DemoPorts, demoPorts } from '../bot/demo-flat.ts';
@@ -42,7 +42,7 @@ export function pageOn<P extends Ports & { readonly store: Store }>(ports: P): R
     answer: (invocation) => answer(invocation, commands, ports),
     opened: openedBy(ports),
     files: fileMaker,
-    allow: allowanceInMemory(),
+    allow: allowanceOf(),
   });
   const sharing = () => {
     const own = openDesk(OWNER, ports);

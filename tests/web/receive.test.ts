@@ -87,6 +87,42 @@ describe('a link', () => {
     expect(own.asked).toEqual([]);
   });
 
+  it('answers sealed whatever it answers', async () => {
+    const own = stage(sheets);
+    const post = { method: 'POST', body: new URLSearchParams(BAGS), headers: { Origin: HERE } };
+    const evil = { ...post, headers: { Origin: 'https://evil.example' } };
+    const large = { ...post, body: new URLSearchParams({ ...BAGS, text: 'x'.repeat(20_000) }) };
+    const often = stage(sheets, async () => false);
+    const broken = stage(sheets);
+    broken.store.down = true;
+    const answers = [
+      [200, await own.visit(LINK)],
+      [200, await own.visit(`${LINK}?get=state`)],
+      [200, await own.visit(`${LINK}?get=json`)],
+      [303, await own.visit(LINK, post)],
+      [308, await own.visit(`${LINK}/`)],
+      [403, await own.visit(LINK, evil)],
+      [404, await own.visit(OTHER)],
+      [404, await own.visit(`${LINK}?get=nothing`)],
+      [405, await own.visit(LINK, { method: 'PUT' })],
+      [413, await own.visit(LINK, large)],
+      [422, await own.send({ do: 'nothing' })],
+      [429, await often.visit(LINK)],
+      [503, await broken.visit(LINK)],
+    ] as const;
+    expect(answers.map(([, { status }]) => status)).toEqual(answers.map(([status]) => status));
+    const all = ['content-security-policy', 'x-robots-tag', 'x-frame-options', 'permissions-policy'];
+    for (const [, { headers }] of answers) {
+      for (const name of all) expect(headers.get(name)).not.toBeNull();
+      expect(headers.get('referrer-policy')).toBe('no-referrer');
+      expect(headers.get('cache-control')).toBe('private, no-store');
+      expect(headers.get('x-content-type-options')).toBe('nosniff');
+      // The link stands in no header but where it leads back to itself.
+      const others = [...headers].filter(([name]) => name !== 'location').flat();
+      expect(others.join(' ')).not.toContain(TOKEN);
+    }
+  });
+
   it('that is stopped is gone with the next request, whatever was kept of its page', async () => {
     const own = stage(sheets);
     expect((await own.visit(LINK)).status).toBe(200);
@@ -215,6 +251,7 @@ describe('a tick', () => {
     for (const headers of [
       { Origin: 'https://evil.example' },
       { Origin: 'null' },
+      { Origin: 'null', 'Sec-Fetch-Site': 'cross-site' },
       { Origin: HERE, 'Sec-Fetch-Site': 'cross-site' },
       { Origin: HERE, 'Sec-Fetch-Site': 'same-site' },
       { Origin: 'not an address' },
@@ -225,6 +262,39 @@ describe('a tick', () => {
     }
     expect(own.asked).toEqual([]);
     expect((await from({ Origin: 'null', 'Sec-Fetch-Site': 'same-origin' })).status).toBe(303);
+  });
+
+  it('is taken by the key of its page where the browser does not tell where it comes from, as over plain HTTP', async () => {
+    const own = stage(sheets);
+    own.links.set('k'.repeat(22), { role: 'tick', questions: [] });
+    const keyOf = async (token: string) =>
+      / name="key" value="([\w-]{22})"/.exec(await (await own.visit(`/s/${token}`)).text())?.[1] ?? '';
+    const [key, other] = [await keyOf(TOKEN), await keyOf('k'.repeat(22))];
+    expect(new Set([key, other, ''])).toHaveProperty('size', 3);
+    // What browsers send with a form of a page that gives no referrer: Fetch, “append a request Origin header”.
+    for (const wrong of [{}, { key: '' }, { key: other }, { key: `${key}x` }]) {
+      expect((await own.send({ ...BAGS, ...wrong }, { Origin: 'null' })).status).toBe(403);
+    }
+    for (const headers of [{ Origin: 'https://evil.example' }, { Origin: 'null', 'Sec-Fetch-Site': 'cross-site' }]) {
+      expect((await own.send({ ...BAGS, key }, headers)).status).toBe(403);
+    }
+    expect(asks(own)).toEqual([]);
+    expect((await own.send({ ...BAGS, key }, { Origin: 'null' })).status).toBe(303);
+    expect(asks(own)).toHaveLength(1);
+  });
+
+  it('is counted by what is sent, apart from what is looked at, and told when to come again', async () => {
+    const own = stage(sheets, async (of) => of !== 'deed');
+    const [here, there] = [
+      await seen(await own.send(BAGS)),
+      await seen(
+        await own.visit(OTHER, { method: 'POST', body: new URLSearchParams(BAGS), headers: { Origin: HERE } }),
+      ),
+    ];
+    expect(there).toEqual(here);
+    expect([here.status, new Map(here.headers).get('retry-after')]).toEqual([429, '60']);
+    expect((await own.visit(LINK)).status).toBe(200);
+    expect(own.asked).toEqual(['project sheets']);
   });
 
   it('from elsewhere is refused alike, whosever link it is', async () => {

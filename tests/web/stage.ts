@@ -7,7 +7,7 @@ import type { Route } from '../../src/host/server.ts';
 import { routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import type { Sheets, Tick } from '../../src/reply/job-sheet.ts';
-import { allowanceInMemory } from '../../src/web/allowance.ts';
+import { allowanceOf } from '../../src/web/allowance.ts';
 import type { Opened } from '../../src/web/ports.ts';
 import { startWeb } from '../../src/web/start.ts';
 import { NOON } from '../bot/demo-flat.ts';
@@ -40,7 +40,7 @@ export interface Stage {
 export const HERE = 'http://127.0.0.1:3000';
 
 /** A stage with one link that may tick. */
-export function stage(sheets: Sheets, allow = allowanceInMemory()): Stage {
+export function stage(sheets: Sheets, allow = allowanceOf()): Stage {
   const keys: string[] = [];
   const store = watched(keys);
   const asked: string[] = [];

@@ -68,13 +68,21 @@ function paint(standing: Standing = {}): void {
     item.classList.toggle('ticked', ticked);
     item.classList.toggle('unsaved', wanted !== undefined);
     const refused = refusals.get(`tick ${name}`);
-    put(item, '.state', wanted === undefined ? (refused ?? '') : say(again > AGAIN ? 'waiting' : 'saving'));
+    put(item, '.state', wanted === undefined ? (refused ?? '') : standingOf());
+  }
+  for (const form of ended ? document.querySelectorAll<HTMLFormElement>('form[data-send]') : []) {
+    if (waiting.has(idOf(fieldsOf(form)))) put(form, '.state', say('lost'));
   }
   const count = waiting.size;
   const left =
     count === 0 || again === AGAIN ? '' : count === 1 ? say('one') : say('many').replace('{n}', String(count));
   if (standing.lists !== undefined && standing.lists !== dataset.lists) stale();
   else if (!live?.querySelector('a')) tell(ended ? say('ended') : left);
+}
+
+/** What is said at its place of what is not saved yet. */
+function standingOf(): string {
+  return say(ended ? 'lost' : again > AGAIN ? 'waiting' : 'saving');
 }
 
 function put(item: HTMLElement, place: string, text: string): void {
@@ -131,13 +139,18 @@ async function sent(fields: Fields): Promise<Came | 'later' | 'ended'> {
       body: new URLSearchParams(fields),
       cache: 'no-store',
     });
+    if (!isOurs(response) || response.status === 429 || response.status >= 500) return 'later';
     if (response.status === 404) return end();
-    if (response.status === 429 || response.status >= 500) return 'later';
     const isData = response.headers.get('content-type')?.startsWith('application/json');
-    return isData ? ((await response.json()) as Came) : { ok: false, said: say('refused') };
+    return isData ? ((await response.json()) as Came) : { ok: false, said: say('unknown') };
   } catch {
     return 'later';
   }
+}
+
+/** Whether it is the page that answered, and not something in between, such as a network that asks for a password first. */
+function isOurs({ headers }: Response): boolean {
+  return headers.has('x-robots-tag');
 }
 
 function end(): 'ended' {
@@ -166,6 +179,7 @@ async function look(): Promise<void> {
   if (unsent.all().size > 0) return send();
   try {
     const response = await fetch(`${location.pathname}?get=state`, { cache: 'no-store' });
+    if (!isOurs(response)) return;
     if (response.status === 404) end();
     paint(response.ok ? ((await response.json()) as Standing) : {});
   } catch {
