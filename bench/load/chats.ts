@@ -4,6 +4,7 @@ import { generateKeyPairSync, sign } from 'node:crypto';
 import { commands } from '../../commands/index.ts';
 import { fullName } from '../../src/bot/command.ts';
 import { parseLine } from '../../src/bot/grammar.ts';
+import { SLACK } from '../../src/words/slack.ts';
 import { slash } from '../../tests/discord/interactions.ts';
 import { field } from '../../tests/discord/json-field.ts';
 import { type Loopback as Discord, discordLoopback } from '../../tests/discord/loopback.ts';
@@ -15,6 +16,8 @@ import type { Environment } from './bot-process.ts';
 /** How long somebody waits for an answer before they give up, ms. */
 const PATIENCE = 60_000;
 const SECRET = 'a signing secret of the loopback';
+/** What comes beside an answer. */
+const BESIDE: readonly string[] = [SLACK.pictureIntro, SLACK.picturesSent, SLACK.fileIntro];
 
 export interface Chats {
   readonly discord: Discord;
@@ -48,9 +51,10 @@ export async function bothChats({ connected }: { readonly connected: boolean }):
       if ('path' in told) {
         if (status < 300) asking.heard(told.path, told.body);
         else closed.set(addresses.get(told.path) ?? '', told.path);
-      } else if (status < 300 && told.method.startsWith('chat.post')) {
-        const path = closed.get(String(told.args.user ?? told.args.channel));
-        if (path !== undefined) asking.heard(path, told.args);
+      } else if (status < 300 && /^chat\.(post|update)/.test(told.method)) {
+        // The channel of somebody's direct messages is D before their id, once it is open.
+        const path = closed.get(String(told.args.user ?? told.args.channel).replace(/^D/, ''));
+        if (path !== undefined && !BESIDE.includes(String(told.args.text))) asking.heard(path, told.args);
       }
     },
   });

@@ -33,8 +33,9 @@ export function people(count: number, seed: number): readonly Asker[] {
 export async function begin(all: readonly Asker[], chats: Chats): Promise<void> {
   for (const person of all) {
     if (!person.keeps) continue;
-    const { lines } = (await chats.ask(person, BEGIN)).said;
-    if (!lines.some((line) => line.includes('is started'))) throw new Error(`no project was begun: ${lines[0]}`);
+    const { said, refused } = await chats.ask(person, BEGIN);
+    if (said.lines.some((line) => line.includes('is started'))) continue;
+    throw new Error(`${person.chat}: no project was begun: ${said.lines[0] ?? refused ?? 'no answer'}`);
   }
 }
 

@@ -13,7 +13,7 @@ export const SLACK = {
   fileIntro: 'Here is the sheet you asked for.',
   pictureIntro: 'The pictures of your answer.',
   pictureDirect: (count: number) =>
-    `The ${count === 1 ? 'picture is' : 'pictures are'} in our direct messages too, and stay there.`,
+    `The ${count === 1 ? 'picture is in our direct messages too, and stays' : 'pictures are in our direct messages too, and stay'} there.`,
   picturesSent: 'The pictures are in our direct messages.',
   noPictureThere:
     'It is posted without its picture: the app is not in this channel. Invite it and press once more, or pass the picture on from our direct messages.',

@@ -21,7 +21,12 @@ const PAUSE = 150;
 export type Fate = 'right' | 'told' | 'refused' | 'silent' | 'wrong';
 
 /** What people may be told instead of an answer, by its first words. */
-const HONEST = [/^Not saved:/, /^Something went wrong on our side;/, /^The bot is being started again,/];
+const HONEST = [
+  /^Not saved:/,
+  /^Something went wrong on our side;/,
+  /^The bot is being started again,/,
+  /ask again in a minute\./,
+];
 
 /** `told`: they were told that it could not be; `refused`: the chat told them so, for nobody took it; `silent`: neither. */
 export function fateOf(asked: Asked, known: Known): Fate {
@@ -51,7 +56,9 @@ export async function crowd(chats: Chats, seed: number): Promise<Crowd> {
   const lanes = all.map(async (person, i) => {
     for (let turn = i; open; turn++) {
       const line = person.keeps ? note(`${person.id}-${turn}`) : LINES[turn % LINES.length];
-      asked.push(await chats.ask(person, line ?? LINES[0]));
+      // What reaches somebody on Slack by another way does not tell to which ask it belongs: so each has one at a time.
+      const who = person.keeps ? person : { ...person, id: `${person.id}${turn}` };
+      asked.push(await chats.ask(who, line ?? LINES[0]));
       await new Promise((resolve) => setTimeout(resolve, PAUSE));
     }
   });

@@ -7,10 +7,9 @@ import type { Place } from '../../../src/store/store.ts';
 import { type BotProcess, type Environment, startBot } from '../../load/bot-process.ts';
 import { bothChats, type Chats } from '../../load/chats.ts';
 import { HANGING } from '../../load/probe.ts';
-import { type Known, learn } from '../../load/right.ts';
+import type { Known } from '../../load/right.ts';
 import { type OwnServer, ownServer } from '../own-server.ts';
 import { type SlowProxy, slowProxy } from '../slow-proxy.ts';
-import { LINES } from './crowd.ts';
 
 export interface Hosted {
   readonly chats: Chats;
@@ -39,7 +38,7 @@ export interface OnServer extends Hosted {
 }
 
 /** So many processes by HTTP, on Postgres behind a proxy that can slow it. */
-export async function onServer(processes: number, more: Environment): Promise<OnServer> {
+export async function onServer(processes: number, known: Known, more: Environment): Promise<OnServer> {
   const server = await ownServer('postgres');
   const proxy = await slowProxy(server.port);
   const url = server.url.replace(String(server.port), String(proxy.port));
@@ -48,7 +47,13 @@ export async function onServer(processes: number, more: Environment): Promise<On
     await server.clear();
   };
   try {
-    const hosted = await host(processes, false, { ...more, FLOORHAND_STORE: url }, { url: server.url, folder: '' });
+    const hosted = await host(
+      processes,
+      false,
+      known,
+      { ...more, FLOORHAND_STORE: url },
+      { url: server.url, folder: '' },
+    );
     return { ...hosted, server, proxy, close: () => hosted.close().then(clear) };
   } catch (cause) {
     await clear();
@@ -57,11 +62,17 @@ export async function onServer(processes: number, more: Environment): Promise<On
 }
 
 /** One process connected to both chats, its store in a folder. */
-export function onFolder(folder: string, more: Environment): Promise<Hosted> {
-  return host(1, true, { ...more, FLOORHAND_DATA: folder }, { url: '', folder });
+export function onFolder(folder: string, known: Known, more: Environment): Promise<Hosted> {
+  return host(1, true, known, { ...more, FLOORHAND_DATA: folder }, { url: '', folder });
 }
 
-async function host(processes: number, connected: boolean, more: Environment, place: Place): Promise<Hosted> {
+async function host(
+  processes: number,
+  connected: boolean,
+  known: Known,
+  more: Environment,
+  place: Place,
+): Promise<Hosted> {
   const own = mkdtempSync(join(tmpdir(), 'floorhand-faults-'));
   const hanging = join(own, 'hanging');
   const chats = await bothChats({ connected });
@@ -74,26 +85,23 @@ async function host(processes: number, connected: boolean, more: Environment, pl
     rmSync(own, { recursive: true, force: true });
   };
   try {
+    // One after another: the first one makes the tables.
     for (let i = 0; i < processes; i++) bots.push(await startBot(environment));
-    chats.reach(bots.map(({ url }) => url));
-    return hostedOf(await learn(chats, LINES, 1));
   } catch (cause) {
     await close();
     throw cause;
   }
-
-  function hostedOf(known: Known): Hosted {
-    return {
-      chats,
-      bots,
-      place,
-      hanging,
-      known,
-      async again(at) {
-        const before = bots[at];
-        bots[at] = await startBot(environment, before && Number(new URL(before.url).port));
-      },
-      close,
-    };
-  }
+  chats.reach(bots.map(({ url }) => url));
+  return {
+    chats,
+    bots,
+    place,
+    hanging,
+    known,
+    async again(at) {
+      const before = bots[at];
+      bots[at] = await startBot(environment, before && Number(new URL(before.url).port));
+    },
+    close,
+  };
 }

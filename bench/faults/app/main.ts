@@ -4,8 +4,9 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { learn } from '../../load/right.ts';
 import { missing } from '../own-server.ts';
-import type { Fate } from './crowd.ts';
+import { type Fate, LINES } from './crowd.ts';
 import type { Seen } from './during.ts';
 import { type Hosted, onFolder, onServer } from './hosted.ts';
 import { connected, ON_FOUR, onOne, QUICK, type Scenario, WHOLE } from './scenarios.ts';
@@ -26,10 +27,11 @@ export async function faultsOfApp(quick: boolean, names: readonly string[]): Pro
   if (!small) console.log('disk full: passed over, for only root may mount a small disk');
   const connectedOnes = connected(held).filter(([name]) => small || !name.startsWith('disk full'));
   try {
+    const known = await learn(LINES, 1);
     return (
-      (await runAll(asked(onOne(held)), () => onServer(1, soon))) +
-      (await runAll(asked(ON_FOUR), () => onServer(4, { ...soon, FLOORHAND_WORKERS: '1' }))) +
-      (await runAll(asked(connectedOnes), () => onFolder(folder, soon)))
+      (await runAll(asked(onOne(held)), () => onServer(1, known, soon))) +
+      (await runAll(asked(ON_FOUR), () => onServer(4, known, { ...soon, FLOORHAND_WORKERS: '1' }))) +
+      (await runAll(asked(connectedOnes), () => onFolder(folder, known, soon)))
     );
   } finally {
     if (small) execFileSync('umount', ['--lazy', folder]);

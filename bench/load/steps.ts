@@ -1,0 +1,31 @@
+/** The headlines that an ask's search goes through, each better than the one before: worked out here, by the same pipeline, with all the time it takes. */
+
+import { commands } from '../../commands/index.ts';
+import { answer } from '../../src/bot/answer.ts';
+import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { boundTasks, closeWorkers } from '../../src/solve/pool.ts';
+
+/** Seconds that a search may take where nobody waits. */
+export const UNHURRIED = 300;
+
+/** By line, the first headline to the last. Throws where a line is not answered. */
+export async function stepsOf(lines: readonly string[]): Promise<ReadonlyMap<string, readonly string[]>> {
+  const steps = new Map<string, readonly string[]>();
+  boundTasks({ askSeconds: UNHURRIED });
+  try {
+    for (const line of lines) steps.set(line, await headlines(line));
+  } finally {
+    await closeWorkers();
+  }
+  return steps;
+}
+
+async function headlines(text: string): Promise<readonly string[]> {
+  const found: string[] = [];
+  const fault = (_: string, cause: unknown): void => {
+    throw new Error(`no answer to ${text}`, { cause });
+  };
+  const asked = { asker: { platform: 'terminal', id: 'reference' }, habits: DEFAULT_HABITS, text } as const;
+  for await (const one of answer(asked, commands, { fault })) if ('headline' in one) found.push(one.headline);
+  return [...new Set(found)];
+}
