@@ -109,6 +109,6 @@ echo "  ended with $ended"
 [ "$ended" -eq 0 ]
 
 step 'nothing was written but data'
-find "$place" -newer "$place/said" -not -path "$place/data*" -type f -not -name log -not -name said -not -name token | tee "$place/wrote"
-[ ! -s "$place/wrote" ]
+wrote=$(find "$place" -newer "$place/said" -not -path "$place/data*" -type f -not -name log -not -name said -not -name token)
+[ -z "$wrote" ] || { echo "$wrote"; exit 1; }
 tried=yes

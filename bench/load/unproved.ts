@@ -16,7 +16,8 @@ const MONEY = /at most [$€£]([\d.,]+) above the least possible/;
 
 /** Whether a line may differ from one time to the next: it tells where the pictures are, or how far the search went. */
 export function isPassing(line: string): boolean {
-  return line.includes(ELSEWHERE) || isOwned(line);
+  // What stands over such a line goes with it.
+  return line.includes(ELSEWHERE) || line.includes(CHAT.assumed) || isOwned(line);
 }
 
 function isOwned(line: string): boolean {

@@ -43,6 +43,25 @@ export function drawnAhead(drawn: Drawn): { readonly drawn: Drawn; ahead(answer:
   return { drawn: { ...drawn, toPng }, ahead };
 }
 
+/** A picture or a file that is still being made when an answer is to be seen: it comes with the answer that takes its place. */
+class Later extends Error {
+  override readonly name = 'Later';
+}
+
+/** The same for an answer that waits for its pictures and files only until `over`; `late` tells whether one was not there by then. */
+export function drawnBy(over: Promise<void>, drawn: Drawn): { readonly drawn: Drawn; late(): boolean } {
+  let late = false;
+  const later = over.then((): never => {
+    late = true;
+    throw new Later('a picture that is still being drawn');
+  });
+  later.catch(() => undefined);
+  const soon = (made: Promise<Buffer>): Promise<Buffer> => Promise.race([made, later]);
+  const { toPng, makeFile } = drawn;
+  const made = makeFile && { makeFile: (data: Result, as: FileForm) => soon(makeFile(data, as)) };
+  return { drawn: { ...drawn, toPng: (drawing) => soon(toPng(drawing)), ...made }, late: () => late };
+}
+
 /** The messages in order, the rows under the first. */
 export async function outgoing(
   messages: readonly Message[],
@@ -59,7 +78,7 @@ export async function outgoing(
 interface Made {
   readonly file: OutFile;
   readonly data?: Buffer;
-  /** Why it is not there. */
+  /** Why it is not there; empty where nothing is said of it. */
   readonly lost?: string;
 }
 
@@ -76,10 +95,9 @@ async function outgoingOne({ components, files }: Message, rows: readonly Row[],
   }
   const names = new Set(kept.map(({ file }) => file.name));
   const shown = lost.length === 0 ? components : withoutLost(components, names);
+  const words = lost.filter((why) => why !== '').map((why) => `-# ${escaped(why)}`);
   const told: readonly APIMessageTopLevelComponent[] =
-    lost.length === 0
-      ? []
-      : [{ type: ComponentType.TextDisplay, content: lost.map((why) => `-# ${escaped(why)}`).join('\n') }];
+    words.length === 0 ? [] : [{ type: ComponentType.TextDisplay, content: words.join('\n') }];
   return {
     components: [...shown, ...told, ...rows],
     attachments: kept.map(({ file }, i) => ({
@@ -98,6 +116,7 @@ async function madeOf(file: OutFile, { toPng, makeFile, fault, fileBytes }: Draw
     const data = 'drawing' in file ? await toPng(file.drawing) : await makeFile?.(file.of.data, file.of.as);
     return data ? fitting(file, data, fileBytes) : { file, lost };
   } catch (cause) {
+    if (cause instanceof Later) return { file, lost: '' };
     // Too many pictures at once are no fault: the figures stand, and pressing once more draws them.
     if (!(cause instanceof Unworked)) fault(cause);
     return { file, lost };

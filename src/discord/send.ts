@@ -19,7 +19,7 @@ import { type Following, following } from './following.ts';
 import { inTime } from './in-time.ts';
 import { KEEP_TIME } from './limits.ts';
 import { modalOf } from './modal.ts';
-import { type Drawn, drawnAhead, outgoing } from './outgoing.ts';
+import { type Drawn, drawnAhead, drawnBy, outgoing } from './outgoing.ts';
 import { packed } from './page.ts';
 import { render } from './render.ts';
 import { lines } from './section.ts';
@@ -29,6 +29,8 @@ import type { Way } from './wire.ts';
 const SETTLE = 700;
 /** A first response is taken for 3 s: by then something must be on its way, and the network has its share. */
 const DEFER = 1500;
+/** How long the pictures of what is seen first are waited for, ms. */
+const PICTURES = 3000;
 
 /** Answers an ask. Rejects with Undelivered where the answer reaches nobody. */
 export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): Promise<void> {
@@ -83,14 +85,18 @@ interface Surroundings {
   keep(answer: Answer): Promise<boolean>;
 }
 
-async function prepared(answer: Answer, last: boolean, early: boolean, around: Surroundings): Promise<Prepared> {
+async function prepared(answer: Answer, ended: boolean, early: boolean, around: Surroundings): Promise<Prepared> {
   const { ask, way, desk, drawn, keep } = around;
   if (early && ask.bare && 'problems' in answer) {
     const told = answer.form?.command === fullName(ask.bare) ? answer.form.told : {};
-    return { answer, last, modal: modalOf(ask.bare, told, '') };
+    return { answer, last: ended, modal: modalOf(ask.bare, told, '') };
   }
   void keep(answer);
-  const [first, ...rest] = await outgoing(render(answer), [], drawn);
+  const wait = early ? desk.wait(PICTURES) : undefined;
+  const hasty = wait && drawnBy(wait.over, drawn);
+  const [first, ...rest] = await outgoing(render(answer), [], hasty?.drawn ?? drawn);
+  wait?.cancel();
+  const last = ended && hasty?.late() !== true;
   const working = last ? [] : (packed([lines(['', `-# ${CHAT.working}`])])[0]?.components ?? []);
   const rows = desk.keeping.works() ? rowsOf(answer, around) : [];
   const whole = { ...first, components: [...first.components, ...working, ...rows] };

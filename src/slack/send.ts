@@ -11,7 +11,7 @@ import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';
 import { sendMade } from './made.ts';
 import { type Send, sendEach, toAskerPictured, toChannelPictured, type Way } from './pictured.ts';
-import { picturesOf } from './pictures.ts';
+import { type Pictures, picturesOf } from './pictures.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import { type Posted, postTo } from './post.ts';
 import { note, render, renderPictures, type Showing } from './render.ts';
@@ -45,8 +45,14 @@ export async function sendAnswers(
     });
     ports.keeping.set(id, underWay);
     const showing = { id, shown, changeable };
-    if (final && 'blocks' in answer) before = await sendReply(answer, showing, before, way);
-    else before = await sendEach(render(answer, showing), way.post.toAsker, before, ports);
+    if (final && 'blocks' in answer) {
+      const pictures = picturesOf(answer, party.client, ports);
+      // The figures wait for no picture that takes its time.
+      if (!before && !shown && (await isLate(pictures, ports))) {
+        before = await sendEach(render(answer, showing), way.post.toAsker, before, ports);
+      }
+      before = await sendReply(answer, pictures, showing, before, way);
+    } else before = await sendEach(render(answer, showing), way.post.toAsker, before, ports);
   }
   await keeping;
 }
@@ -59,18 +65,25 @@ export async function showInChannel(
   ports: SlackPorts,
 ): Promise<boolean> {
   const way = { post: postTo(party.client, party.where, ports.now), party, ports };
-  return (await sendReply(reply, { id, shown: true, asked: text }, undefined, way)) !== undefined;
+  const pictures = picturesOf(reply, party.client, ports);
+  return (await sendReply(reply, pictures, { id, shown: true, asked: text }, undefined, way)) !== undefined;
+}
+
+/** Whether something takes longer than an answer is waited for. */
+function isLate(coming: Promise<unknown>, { patience }: SlackPorts): Promise<boolean> {
+  return Promise.race([coming.then(() => false), patience().then(() => true)]);
 }
 
 /** Sends a reply with its pictures; undefined where the channel is closed to us, which is then told. */
 async function sendReply(
   reply: Reply,
+  drawn: Promise<Pictures>,
   showing: Showing,
   before: Posted | undefined,
   way: Way,
 ): Promise<Posted | undefined> {
   const { post, party, ports } = way;
-  const pictures = await picturesOf(reply, party.client, ports);
+  const pictures = await drawn;
   const alone = renderPictures(reply, pictures.files);
   const send: Send = showing.shown ? (message) => post.toChannel(message) : post.toAsker;
   const out = alone && {

@@ -4,6 +4,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/bot/answer.ts';
 import { clientOf } from '../../src/discord/gateway.ts';
+import { toPng } from '../../src/draw/png.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { replyTo } from '../bot/asked.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
@@ -306,6 +307,29 @@ describe('pictures', () => {
     expect(textOf(data(answered))).toContain(HEADLINE);
     expect(textOf(data(answered))).toMatch(/could not be drawn/);
     expect(bot.faults.map(String)).toEqual(['Error: no renderer']);
+  });
+
+  it('that take too long come after the figures, in their place', async () => {
+    const { opened, open: go } = gate();
+    const bot = await started({
+      over: (milliseconds) => milliseconds === 3000,
+      toPng: async (drawing) => {
+        await opened;
+        return toPng(drawing);
+      },
+    });
+    const interaction = asked();
+    const first = await bot.ask(interaction);
+    expect(first.files.size).toBe(0);
+    expect(textOf(data(first))).toContain(HEADLINE);
+    expect(textOf(data(first))).toContain('Still being worked on');
+    expect(textOf(data(first))).not.toContain('could not be drawn');
+    go();
+    const whole = await bot.after(interaction, 'edit');
+    expect(whole.files.size).toBe(1);
+    expect(textOf(whole.body)).toContain(HEADLINE);
+    expect(textOf(whole.body)).not.toContain('Still being worked on');
+    expect(bot.faults).toEqual([]);
   });
 });
 

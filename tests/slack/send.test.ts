@@ -123,6 +123,32 @@ describe('pictures', () => {
     expect(wordsOf(shown(app.slack))).toContain('Buy 10 cartons');
     expect(app.faults).toHaveLength(1);
   });
+
+  it('that take too long come after the figures, in their place', async () => {
+    let drawn = (_: Buffer): void => undefined;
+    const png = new Promise<Buffer>((resolve) => {
+      drawn = resolve;
+    });
+    const reply = await replyTo(PLANKS);
+    app = await running({
+      ports: {
+        toPng: () => png,
+        async *answer() {
+          yield reply;
+        },
+        patience: () => Promise.resolve(),
+      },
+    });
+    await app.slash(PLANKS);
+    await app.slack.until(() => shown(app.slack).length === 1);
+    expect(images(shown(app.slack))).toBe(0);
+    expect(wordsOf(shown(app.slack))).toContain('Buy 10 cartons');
+    drawn(Buffer.from('89504e470d0a1a0a', 'hex'));
+    await app.slack.until(() => shown(app.slack).length === 2);
+    expect(images(shown(app.slack))).toBe(1);
+    expect(shown(app.slack).map(({ replace_original }) => replace_original)).toEqual([false, true]);
+    expect(app.faults).toEqual([]);
+  });
 });
 
 describe('a response address', () => {
