@@ -85,6 +85,11 @@ export class Asking {
     setImmediate(one.wake);
   }
 
+  /** Something came that is an answer only where there is none yet. */
+  heardFirst(key: string, body: unknown): void {
+    if (this.#open.get(key)?.asked.first === undefined) this.heard(key, body);
+  }
+
   /** Resolves when nothing was heard for so many milliseconds; answers that come later are not looked at. */
   async quiet(milliseconds: number): Promise<void> {
     this.#heard = performance.now();

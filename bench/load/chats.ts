@@ -42,6 +42,8 @@ export async function bothChats({ connected }: { readonly connected: boolean }):
     // A defer says that the bot has it, and is no answer.
     if (kind === 'callback' && field(body, 'type') === 5) asking.taken(token);
     else if (kind === 'callback' || kind === 'edit') asking.heard(token, field(body, 'data') ?? body);
+    // Behind an answer comes the rest of it; where there is none, why there is none.
+    else if (kind === 'follow-up') asking.heardFirst(token, body);
   });
   // By person: the response address of their ask, once it took no answer; then answers go to them by other ways.
   const closed = new Map<string, string>();

@@ -1,10 +1,11 @@
 /** A crowd in both chats: some keep a project, all ask, each waits for an answer before the next ask. */
 
 import { openDesk } from '../../src/bot/desk.ts';
-import { openStore, type Place } from '../../src/store/store.ts';
+import type { Place } from '../../src/store/store.ts';
 import type { Asked, Person } from './asked.ts';
 import type { Chats } from './chats.ts';
 import { BEGIN, drawn, isNoted, marksIn, note } from './lines.ts';
+import { readStore } from './read-store.ts';
 
 /** One of them. */
 export interface Asker extends Person {
@@ -81,7 +82,7 @@ export interface Ledger {
 
 /** Sets the notes that were acknowledged against those that the store holds. */
 export async function ledger(all: readonly Asker[], asked: readonly Asked[], place: Place): Promise<Ledger> {
-  const store = openStore({ ...place, fault: () => {} });
+  const store = readStore(place);
   try {
     let [acknowledged, lost, doubled] = [0, 0, 0];
     for (const { chat, id, keeps } of all) {

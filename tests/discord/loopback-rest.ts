@@ -121,7 +121,7 @@ export function fakeRest({ check: checked, keep }: RestTerms): FakeRest {
     know: ({ id, token }) => {
       known.set(token, { id, answered: false });
       const [oldest] = known.keys();
-      if (known.size > 1000 && oldest !== undefined) known.delete(oldest);
+      if (known.size > 20_000 && oldest !== undefined) known.delete(oldest);
     },
     refuse: (refusal) => void refusals.push(refusal),
     onRequest: (listener) => void listeners.push(listener),

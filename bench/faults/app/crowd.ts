@@ -14,8 +14,9 @@ export const LINES = [
   `floor planks room: 9' x 11', plank: 7 x 48 in, 10 per carton, pattern: scattered`,
 ] as const;
 
-/** Milliseconds between an answer and the next ask. */
+/** Milliseconds between an answer and the next ask, and after one that nobody took. */
 const PAUSE = 150;
+const REFUSED = 1_000;
 
 /** What one ask came to. */
 export type Fate = 'right' | 'told' | 'refused' | 'silent' | 'wrong';
@@ -58,8 +59,9 @@ export async function crowd(chats: Chats, seed: number): Promise<Crowd> {
       const line = person.keeps ? note(`${person.id}-${turn}`) : LINES[turn % LINES.length];
       // What reaches somebody on Slack by another way does not tell to which ask it belongs: so each has one at a time.
       const who = person.keeps ? person : { ...person, id: `${person.id}${turn}` };
-      asked.push(await chats.ask(who, line ?? LINES[0]));
-      await new Promise((resolve) => setTimeout(resolve, PAUSE));
+      const one = await chats.ask(who, line ?? LINES[0]);
+      asked.push(one);
+      await new Promise((resolve) => setTimeout(resolve, one.refused === undefined ? PAUSE : REFUSED));
     }
   });
   return {

@@ -32,7 +32,9 @@ export async function during(hosted: Hosted, fault: () => Promise<unknown>): Pro
   const over = performance.now();
   const back = await asking.well(over, known);
   await asking.stop();
-  const met = asking.asked.filter(({ since, first = 0 }) => since + first >= from && since <= over + back);
+  const met = asking.asked.filter(
+    ({ since, first = Number.POSITIVE_INFINITY }) => since + first >= from && since <= over + back,
+  );
   return {
     back: back / 1000,
     sums: counted(met.filter(({ person }) => !person.keeps)),

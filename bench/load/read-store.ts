@@ -1,0 +1,18 @@
+/** A store read beside a bot that may have it. */
+
+import type { Store } from '../../src/bot/ports.ts';
+import { openedOnce } from '../../src/store/engine.ts';
+import { keptOn } from '../../src/store/kept.ts';
+import { MACHINE_CLOCK, PATIENCE } from '../../src/store/patience.ts';
+import { shelfOn } from '../../src/store/shelf.ts';
+import { type Place, reader } from '../../src/store/store.ts';
+
+/** The store at a place, to be read only. What cannot be read throws. */
+export function readStore(place: Place): Store & { close(): Promise<void> } {
+  const { open, close } = openedOnce(reader(place));
+  const fault = (cause: unknown): never => {
+    throw cause;
+  };
+  const terms = { clock: MACHINE_CLOCK, patience: PATIENCE, fault };
+  return { kept: keptOn(open, terms), shelf: (kind, codec) => shelfOn(open, kind, codec, terms), close };
+}
