@@ -1,4 +1,4 @@
-/** How wide the columns of a table are: as wide as their text where there is room, else shared by how much they need. */
+/** How wide the columns of a table are: as wide as their text where there is room, else the short ones so, and what is left shared among the long. */
 
 import { textWidth } from '../draw/font.ts';
 import { TYPE } from './paper.ts';
@@ -24,8 +24,24 @@ export function columnWidths(
   const least = all.map((cells, i) => Math.min(natural[i] ?? 0, widestWord(cells)));
   const spare = room - sum(least);
   if (spare <= 0) return least.map((one) => (one / sum(least)) * room);
-  const wish = natural.map((one, i) => one - (least[i] ?? 0));
-  return least.map((one, i) => one + (spare * (wish[i] ?? 0)) / sum(wish));
+  const more = shared(
+    natural.map((one, i) => one - (least[i] ?? 0)),
+    spare,
+  );
+  return least.map((one, i) => one + (more[i] ?? 0));
+}
+
+/** What each wish gets of what there is: the small ones all of it, so that only long texts are broken. */
+function shared(wishes: readonly number[], spare: number): readonly number[] {
+  const given = wishes.map(() => 0);
+  const smallFirst = wishes.map((wish, i) => ({ wish, i })).sort((one, other) => one.wish - other.wish);
+  let left = spare;
+  smallFirst.forEach(({ wish, i }, served) => {
+    const share = Math.min(wish, left / (wishes.length - served));
+    given[i] = share;
+    left -= share;
+  });
+  return given;
 }
 
 function widestWord(cells: readonly string[]): number {
