@@ -26,6 +26,15 @@ export interface Rendered {
   readonly allShown: boolean;
 }
 
+const asked = new Map<string, Promise<Answer>>();
+
+/** The answer to an ask, worked out once for all renderers. */
+function answered(ask: string): Promise<Answer> {
+  const known = asked.get(ask) ?? answerTo(ask);
+  asked.set(ask, known);
+  return known;
+}
+
 /** Runs the contract against a renderer. */
 export function rendererContract({ name, tell, allShown }: Rendered): void {
   const told = (answer: Answer): Told => {
@@ -52,26 +61,26 @@ export function rendererContract({ name, tell, allShown }: Rendered): void {
 
   describe(`the renderer of ${name}`, () => {
     it.each(DEMO_ASKS.map((ask) => [ask]))('tells all of the answer to: %s', async (ask) => {
-      const answer = await answerTo(ask);
+      const answer = await answered(ask);
       if ('headline' in answer) expect(lost(answer)).toEqual([]);
       else expect(missing(told(answer).shown, flat(answer))).toEqual([]);
     });
 
     it('begins with the headline', async () => {
-      const answer = await answerTo(DEMO_ASKS[1] ?? '');
+      const answer = await answered(DEMO_ASKS[1] ?? '');
       if (!('headline' in answer)) throw new Error('no reply');
       expect(told(answer).shown.startsWith(bare(answer.headline))).toBe(true);
     });
 
     it('tells every problem, what was read, and a fix to type', async () => {
-      const answer = await answerTo('planks room: 12 x 14 x 8, gap: banana, kerf: 2 in, direction: up');
+      const answer = await answered('planks room: 12 x 14 x 8, gap: banana, kerf: 2 in, direction: up');
       if (!('problems' in answer)) throw new Error('no problems');
       const wanted = answer.problems.flatMap(({ expected, got, fix }) => [expected, got, fix]);
       expect(missing(told(answer).shown, wanted)).toEqual([]);
     });
 
     it('tells a refusal, whom to call, and its cautions', async () => {
-      const answer = await answerTo('tearout room: 12x14, floor: sheet vinyl, built: about 1960');
+      const answer = await answered('tearout room: 12x14, floor: sheet vinyl, built: about 1960');
       if (!('why' in answer)) throw new Error('no refusal');
       const wanted = [answer.why, answer.call, ...answer.cautions.map(({ text }) => text)];
       expect(missing(told(answer).shown, wanted)).toEqual([]);
