@@ -87,7 +87,10 @@ export function flawOf(asked: Asked, known: Known): string | undefined {
   const step = steps.findIndex((headline) => said.lines[0]?.includes(headline));
   if (step < 0) return `${said.lines[0]} lacks ${lacks}`;
   if (step < steps.length - 1) return falseOf(said.lines, steps.at(-1) ?? '');
-  const strange = said.lines.find((one) => !isPassing(one) && !right.some(({ lines }) => lines.includes(one)));
+  // A picture may be told in words.
+  const isTold = (one: string): boolean =>
+    right.some(({ lines, pictures }) => lines.includes(one) || pictures.some((shown) => one.includes(shown)));
+  const strange = said.lines.find((one) => !isPassing(one) && !isTold(one));
   return strange === undefined ? undefined : `${said.lines[0]} tells what nobody was told: ${strange}`;
 }
 
