@@ -24,7 +24,7 @@ const ask = {
 } as const;
 
 describe('a fault', () => {
-  const looksLikeAPlace = new Error(`it broke\n    at ${CANARY} (file:///tmp/kanari/x.js:1:2)\n    at kanari.js:1:1`);
+  const looksLikeAPlace = new Error(`it broke\n    at ${CANARY} (file:///opt/kanari/x.js:1:2)\n    at kanari.js:1:1`);
   class KanariPlace extends TypeError {}
   const retold = new Error('first');
   retold.message = CANARY;
