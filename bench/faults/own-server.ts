@@ -119,7 +119,8 @@ function postgresFolder(): string | undefined {
   return existsSync(join(folder, 'initdb')) ? folder : undefined;
 }
 
-async function freePort(): Promise<number> {
+/** A port that nobody listens on. */
+export async function freePort(): Promise<number> {
   const server = createServer().listen(0, '127.0.0.1');
   await once(server, 'listening');
   const address = server.address();

@@ -3,8 +3,8 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
+import { freePort } from '../faults/own-server.ts';
 import type { Deed, Memory } from './probe.ts';
 
 const PROGRAM = fileURLToPath(new URL('../../src/main.js', import.meta.url));
@@ -94,15 +94,4 @@ function cpuOf(pid: number): number {
     .slice(11, 13)
     .map(Number);
   return (user + system) / TICKS;
-}
-
-/** A port that nobody listens on. */
-export async function freePort(): Promise<number> {
-  const server = createServer().listen(0, '127.0.0.1');
-  await once(server, 'listening');
-  const address = server.address();
-  server.close();
-  await once(server, 'close');
-  if (address === null || typeof address === 'string') throw new Error('no port');
-  return address.port;
 }
