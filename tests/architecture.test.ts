@@ -198,7 +198,7 @@ describe('planted wrongs are caught', () => {
   });
 
   const habits: readonly (readonly [string, string, string])[] = [
-    ['src/core/row.ts', 'more than 250', '\n'.repeat(250)],
+    ['src/core/row.ts', 'more than 600', '\n'.repeat(600)],
     ['src/core/row-utils.ts', 'named for no thing', ''],
     ['src/helpers/row.ts', 'named for no thing', ''],
     ['src/core/rowLine.ts', 'kebab-case', ''],
