@@ -18,7 +18,7 @@ const GUESSES_TOGETHER = 200;
 /** Places tried among those before it counts as full. */
 const LOOKS = 6;
 
-const codeSchema = z
+export const codeSchema = z
   .object({
     use: z.discriminatedUnion('kind', [
       /** Joins the taker and the person of the account. */

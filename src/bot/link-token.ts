@@ -5,7 +5,7 @@ import { z } from 'zod';
 import type { Kept } from './ports.ts';
 
 /** Where a link leads. The project itself says whether it still does. */
-const leadSchema = z.object({ project: z.string() });
+export const leadSchema = z.object({ project: z.string() });
 
 export type Lead = z.infer<typeof leadSchema>;
 

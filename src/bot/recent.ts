@@ -10,7 +10,7 @@ const MOST_OPTIONS = 40;
 const MOST_VALUES = 12;
 const LONGEST_VALUE = 500;
 
-const recentSchema = z.object({
+export const recentSchema = z.object({
   last: z.object({ line: z.string(), headline: z.string(), at: z.number() }).readonly().optional(),
   /** By option: texts told for it, the latest first. */
   past: z.record(

@@ -54,7 +54,7 @@ export async function press(pressed: Pressed, party: Party, ports: SlackPorts): 
   return action ? answerAsk(action.ask, party, ports) : tell(SLACK.old, party, ports);
 }
 
-const PRESSES: readonly Press[] = [
+export const PRESSES: readonly Press[] = [
   'ask',
   'part',
   'pictures',
