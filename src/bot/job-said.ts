@@ -1,6 +1,7 @@
 /** Everyday sentences about a job under way, as the line of the command that keeps it: bought, spent, done, found, noted. */
 
-const WE = "(?:i |we |i've |we've |i have |we have |i'm |we're |just |also |already |have |am |are )*";
+/** Each word by itself: “i have” beside “i” and “have” would be tried both ways at every one. */
+const WE = "(?:i |we |i've |we've |i'm |we're |just |also |already |have |am |are )*";
 
 /** A question is no news of the job: how many boxes to buy is worked out, and not ticked off. */
 const QUESTION = /\?|^(?:how|what|which|when|where|why|do|does|can|should|is|are)\b|\bhow (?:many|much)\b|\benough\b/i;

@@ -1,7 +1,8 @@
 /** Everyday sentences about sharing, as the line of the command that does it. */
 
+/** “all of my” is “all of” and “my”, each by itself: told together as well, both ways would be tried at every one. */
 const PART =
-  '(?:(?:my |our |the |a |all of (?:my |the )?)*(?:whole |entire |full )?(?:project|shopp?ing(?: li?st)?|(?:laying|plank|floor) (?:guide|plan)|layout|guide|cut(?:ting)? ?list|cuts|saw list|tear-?out|check ?list|progress|everything)|what to buy)';
+  '(?:(?:my |our |the |a |all of )*(?:whole |entire |full )?(?:project|shopp?ing(?: li?st)?|(?:laying|plank|floor) (?:guide|plan)|layout|guide|cut(?:ting)? ?list|cuts|saw list|tear-?out|check ?list|progress|everything)|what to buy)';
 
 interface Saying {
   readonly said: RegExp;

@@ -31,10 +31,16 @@ export const MOST_TICKS: bigint = 100n * BigInt(TICKS_PER_METRE);
 /** Every unit, the largest first. */
 export const UNIT_NAMES: readonly LengthUnit[] = ['m', 'yd', 'ft', 'in', 'cm', 'mm'];
 
-/** A unit as typed, each in its own named group: a mark, or a word that ends before another word begins ("3mx4m" has two). */
+/**
+ * A unit as typed, each in its own named group: a mark, or a word that ends before another word begins ("3mx4m" has two).
+ * Its end can be told in one way only: two ways for one mark make an engine that goes back try both at every mark.
+ */
 export const UNIT_PATTERN: string = `(?:${UNIT_NAMES.map(
-  (unit) => `(?<${unit}>(?:${UNITS[unit].typed})(?:(?<=['"])|(?![a-z])|(?=x *[\\d.,(])))`,
+  (unit) => `(?<${unit}>(?:${UNITS[unit].typed})(?:(?<=['"])|(?<!['"])(?:(?![a-z])|(?=x *[\\d.,(]))))`,
 ).join('|')})`;
+
+/** The words of all units, without their marks, as the source of a pattern. */
+export const UNIT_WORDS: string = UNIT_NAMES.map((unit) => UNITS[unit].typed.replace(/\|["']$/, '')).join('|');
 
 /** The unit whose group a match of UNIT_PATTERN filled. */
 export function unitMatched(match: RegExpExecArray): LengthUnit | undefined {

@@ -105,7 +105,7 @@ async function sharesMeant(
     .trim();
   if (text === '' || /^(?:all|everything|everyone|everybody|it|it all|that|this|project|sharing)$/i.test(text))
     return shares;
-  if (/^\d+(?:\s*(?:,|;|&|and|\s)\s*\d+)*$/i.test(text)) {
+  if (/^\d+(?:\s*(?:[,;&]|and)\s*\d+|\s+\d+)*$/i.test(text)) {
     const ids = text.match(/\d+/g) ?? [];
     return shares.filter(({ id }) => ids.some((one) => String(Number(one)) === id));
   }

@@ -33,7 +33,7 @@ export interface Measures {
 }
 
 const WALK = new RegExp(
-  `(?<![a-z\\d])walk(?: (?:a?round|the|walls?|room)){0,4} ?[:=]?(?:(?:turn |then |and |, ?| )*(?:${SIDE}(?!${TIMES}\\d)|right|left|[rl])(?![a-z])){3,}`,
+  `(?<![a-z\\d])walk(?: (?:a?round|the|walls?|room)){0,4} ?[:=]?(?:(?:turn |then |and |,| )*(?:${SIDE}(?!${TIMES}\\d)|right|left|[rl])(?![a-z])){3,}`,
 );
 
 /** The measures of a sentence. Never throws. */

@@ -2,7 +2,7 @@
 
 import type { Problem } from '../../reply/problem.ts';
 import { readLength } from '../length.ts';
-import { UNIT_PATTERN } from '../length-units.ts';
+import { UNIT_PATTERN, UNIT_WORDS } from '../length-units.ts';
 import type { Habits, Reading } from '../reading.ts';
 import { pairPattern } from '../room-side.ts';
 import { readTape } from '../tape.ts';
@@ -34,8 +34,9 @@ const TURNED: readonly (readonly [RegExp, string])[] = [
   [/^multiply (.+) by (.+)$/, '$1 x $2'],
   [/^(.+) (?:take away|less) (.+)$/, '$1 - $2'],
 ];
+/** Signs one by one and whole words: no text fits it in two ways, so that one that does not fit is soon given up. */
 const ALLOWED = new RegExp(
-  `^(?:[\\d\\s.,'"()+*/x·÷½¼¾⅛⅜⅝⅞⅓⅔²^-]|(?<![a-z])(?:${UNIT}|plus|minus|times|divided by|multiplied by|half|third|quarter|twice|double|of|in|to|into|as|and|a|one|by|sq\\.?|square|inches)(?![a-z]))+$`,
+  `^(?:[\\d\\s.,'"()+*/x·÷½¼¾⅛⅜⅝⅞⅓⅔²^-]|(?<![a-z])(?:${UNIT_WORDS}|plus|minus|times|divided by|multiplied by|half|third|quarter|twice|double|of|to|into|as|and|a|one|by|sq|square)(?![a-z]))+$`,
 );
 /** Bare sides of which the square is asked: they are in the unit of the answer. */
 const BARE_SQUARE = new RegExp(
