@@ -20,6 +20,7 @@ export default defineCommand({
       {
         summary: 'Noises of your day, each with its time and level',
         example: 'saw 2 h at 100, vacuum 1 h at 85',
+        colons: 'any',
         standard: 'none',
       },
       readDay,

@@ -13,7 +13,11 @@ export default defineCommand({
   summary: 'Adds, subtracts, multiplies, divides and converts lengths, exactly',
   options: z.object({
     sum: text(
-      { summary: 'Lengths with + - x / and brackets; “in mm” to convert', example: `12'6" + 2 x 3'4 1/2" - 5/8"` },
+      {
+        summary: 'Lengths with + - x / and brackets; “in mm” to convert',
+        colons: 'rooms',
+        example: `12'6" + 2 x 3'4 1/2" - 5/8"`,
+      },
       (typed, reading) => readTape(typed, reading, reading.habits.units === 'metric' ? 'mm' : 'in'),
     ),
   }),

@@ -25,6 +25,7 @@ export default defineCommand({
       {
         summary: 'Two to five planks with ; between them, named if you like',
         example: 'oak: 6 x 48 in, 10 per carton, $45 a carton; ash: 7 x 48 in, 8 per carton, $52 a carton',
+        colons: 'any',
       },
       readChoices,
     ),

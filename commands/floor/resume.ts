@@ -21,6 +21,7 @@ export default defineCommand({
       {
         summary: 'How far it is laid, what broke, planks and offcuts left',
         example: 'row 7 ended at 31 1/4 in, broke one, 22 planks left, offcuts: 18 in left, 31 in right',
+        colons: 'any',
       },
       readSoFar,
     ),

@@ -16,7 +16,11 @@ export default defineCommand({
   summary: 'Flat enough? From straightedge readings: high spots, filler, bags, weight',
   options: z.object({
     readings: text(
-      { summary: 'Gaps over a length with ; between, or a grid of depths', example: '3/16 in over 10 ft' },
+      {
+        summary: 'Gaps over a length with ; between, or a grid of depths',
+        example: '3/16 in over 10 ft',
+        colons: 'grid',
+      },
       readReadings,
     ),
     rule: text(

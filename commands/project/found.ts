@@ -16,6 +16,7 @@ export default defineCommand({
         summary: 'What you found, its size and room: “soft spot 2x3 ft bedroom by window”; list; remove 2',
         example: 'found soft spot 2 x 3 ft bedroom by window',
         standard: 'list',
+        colons: 'any',
       },
       (typed) => read(typed.trim()),
     ),

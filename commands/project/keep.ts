@@ -17,6 +17,7 @@ export default defineCommand({
         summary: 'A whole ask, the last one without it, or “remove 2”',
         example: 'planks room: 12 x 14 ft',
         standard: 'last',
+        colons: 'any',
       },
       (typed) => read(typed.trim()),
     ),

@@ -16,6 +16,7 @@ export default defineCommand({
         summary: '“note found water stain by the bay”, “search stain”, “remove 3”, or list',
         example: 'note found water stain by the bay',
         standard: 'list',
+        colons: 'any',
       },
       (typed) => read(typed.trim()),
     ),

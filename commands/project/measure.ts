@@ -18,6 +18,7 @@ export default defineCommand({
         summary: '“wall 3 of bedroom” asks, “wall 3 of bedroom is 11\' 8"” tells; “withdraw wall 3”',
         example: 'wall 3 of bedroom',
         standard: 'list',
+        colons: 'any',
       },
       (typed) => read(typed.trim()),
     ),

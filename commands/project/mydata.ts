@@ -15,8 +15,9 @@ export default defineCommand({
   summary: 'Everything kept of you: to take with you, to bring back, or to have forgotten',
   options: z.object({
     do: choice(['export', 'forget'], { summary: 'export it all, or forget it all', standard: 'export' }),
-    import: text({ summary: 'What export gave, to bring it back', example: '{}', standard: NOTHING }, (typed) =>
-      read(typed),
+    import: text(
+      { summary: 'What export gave, to bring it back', example: '{}', standard: NOTHING, colons: 'any' },
+      (typed) => read(typed),
     ),
     confirm: text(
       { summary: 'The words that “forget” asks for', example: 'forget everything', standard: NOTHING },

@@ -23,11 +23,21 @@ export default defineCommand({
   options: z.object({
     name: newNameOption('What you call it', UNNAMED),
     rooms: text(
-      { summary: 'Its rooms, several with ;', example: `hall 3'6" x 14'; bedroom 11' x 12'6"`, standard: NONE },
+      {
+        summary: 'Its rooms, several with ;',
+        example: `hall 3'6" x 14'; bedroom 11' x 12'6"`,
+        standard: NONE,
+        colons: 'any',
+      },
       (typed) => read(typed),
     ),
     plank: text(
-      { summary: 'Its plank: size, carton, price', example: '6 x 48 in, 10 per carton', standard: NONE },
+      {
+        summary: 'Its plank: size, carton, price',
+        example: '6 x 48 in, 10 per carton',
+        standard: NONE,
+        colons: 'any',
+      },
       (typed) => read(typed),
     ),
   }),

@@ -22,6 +22,7 @@ export default defineCommand({
         example: 'plank: 6 x 48 in, 10 per carton',
         standard: 'all',
         names: 'pick',
+        colons: 'any',
       },
       (typed) => read(typed.trim()),
     ),

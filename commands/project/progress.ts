@@ -16,6 +16,7 @@ export default defineCommand({
         summary: '“done tear-out bedroom”, “not flat hall”, “acclimating since Friday 18:00 for 48 h”',
         example: 'done tear-out bedroom',
         standard: 'list',
+        colons: 'any',
       },
       (typed) => read(typed.trim()),
     ),

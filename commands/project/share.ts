@@ -9,7 +9,7 @@ import { answerShare } from './parts/share.ts';
 const NONE = 'none';
 
 const told = (summary: string, example: string, standard: string) =>
-  text({ summary, example, standard }, (typed) => read(typed.trim()));
+  text({ summary, example, standard, colons: 'any' }, (typed) => read(typed.trim()));
 
 export default defineCommand({
   group: 'project',

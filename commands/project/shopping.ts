@@ -16,6 +16,7 @@ export default defineCommand({
         summary: 'list, or what you bought: “10 cartons at $32.50 lot B7”; opened, returned',
         example: 'bought 10 cartons at $32.50 lot B7',
         standard: 'list',
+        colons: 'any',
       },
       (typed) => read(typed.trim()),
     ),

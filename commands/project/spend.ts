@@ -16,6 +16,7 @@ export default defineCommand({
         summary: '“spent $84.20 on adhesive, insurer”, “refund $32.50 carton”, “budget $2500”',
         example: 'spent $84.20 on adhesive, insurer',
         standard: 'list',
+        colons: 'any',
       },
       (typed) => read(typed.trim()),
     ),

@@ -16,8 +16,9 @@ export default defineCommand({
   name: 'use',
   summary: 'Takes a project into use: your asks are filled from it; “none” for none',
   options: z.object({
-    project: text({ summary: 'Which project, or none', example: 'Upstairs flat', names: 'project' }, (typed) =>
-      read(typed.trim()),
+    project: text(
+      { summary: 'Which project, or none', example: 'Upstairs flat', names: 'project', colons: 'any' },
+      (typed) => read(typed.trim()),
     ),
   }),
   examples: [{ ask: 'project use Upstairs flat', headline: 'Your asks are filled from “Upstairs flat” now.' }],

@@ -19,6 +19,7 @@ export default defineCommand({
       {
         summary: 'Width, what lies beyond, its height: “bath 30 in to tile 1/2 in; closet 24 in to carpet”',
         example: 'bath 30 in to tile 1/2 in',
+        colons: 'any',
         standard: 'none',
       },
       readDoorways,

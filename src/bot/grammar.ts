@@ -1,11 +1,19 @@
 /** The one text grammar: a command, then `name: value` pairs in any order, the first unlabelled text to the first option; else a sentence. */
 
 import { closest, distance } from 'fastest-levenshtein';
-import { factsOf } from '../measure/option.ts';
+import { type Colons, factsOf } from '../measure/option.ts';
 import { isTalk } from '../measure/plain.ts';
 import { DEFAULT_HABITS, type Habits } from '../measure/reading.ts';
 import type { Problem } from '../reply/problem.ts';
-import { commandMissing, emptyAsk, misspeltOption, quoted, toldTwice, unknownCommand } from '../words/asks.ts';
+import {
+  commandMissing,
+  emptyAsk,
+  misspeltOption,
+  quoted,
+  strangeOption,
+  toldTwice,
+  unknownCommand,
+} from '../words/asks.ts';
 import { nothingAsked } from '../words/plain.ts';
 import { askLine, type Command, fullName, listed, typedName } from './command.ts';
 import { type Partly, parseSentence, type Sentence } from './plain.ts';
@@ -115,20 +123,31 @@ function behindName(text: string, length: number): string {
 /** Takes the options of a known command apart. */
 export function parseOptions(command: Command, text: string): Parsed {
   const names = Object.keys(command.options.shape);
-  const { told, twice } = pairsIn(text, names);
+  const { told, twice, pairs } = pairsIn(text, names);
   const misspelt = misspeltNames(text, names);
-  const mended = misspelt.reduce((line, { typed, near }) => line.replace(typed, `${near}:`), text);
+  const strange = strangeNames(command, pairs);
+  const mended = [
+    ...misspelt.map(({ typed, near }) => [typed, `${near}:`] as const),
+    ...strange.map(({ typed, said }) => [`${typed}${said}`, ' '] as const),
+  ].reduce((line, [from, to]) => line.replace(from, to), text);
   const fix = askLine(command, pairsIn(mended, names).told);
   const [problem, ...more] = [
     ...misspelt.map(({ typed, near }) => misspeltOption(typed, near, fix)),
+    ...strange.map(({ typed, said }) => strangeOption(`${typed}${said}`, typed, typedName(command), names, fix)),
     ...twice.map(({ option, before, value }) => toldTwice(option, before, value, fix)),
   ];
   return problem ? { ok: false, problems: [problem, ...more] } : { ok: true, command, told };
 }
 
+interface Pair {
+  readonly option: string;
+  readonly value: string;
+}
+
 interface Pairs {
   /** As told last. */
   readonly told: ReadonlyMap<string, string>;
+  readonly pairs: readonly Pair[];
   readonly twice: readonly { readonly option: string; readonly before: string; readonly value: string }[];
 }
 
@@ -138,7 +157,9 @@ function pairsIn(text: string, names: readonly string[]): Pairs {
   const pairs = [...labelled, ...bare].sort((a, b) => a.index - b.index);
   const told = new Map<string, string>();
   const twice: Pairs['twice'][number][] = [];
+  const each: Pair[] = [];
   const tell = (option: string, value: string): void => {
+    each.push({ option, value });
     const before = told.get(option);
     if (before) twice.push({ option, before, value });
     told.set(option, value);
@@ -150,7 +171,7 @@ function pairsIn(text: string, names: readonly string[]): Pairs {
     const value = trimmed(text.slice(pair.index + pair[0].length, pairs[i + 1]?.index ?? text.length));
     tell((pair[1] ?? '').toLowerCase().replaceAll(' ', '-'), value);
   });
-  return { told, twice };
+  return { told, twice, pairs: each };
 }
 
 /** By the names of the options: as many as there are commands, each looked for in every line. */
@@ -188,6 +209,33 @@ function misspeltNames(text: string, names: readonly string[]): readonly { typed
     if (names.length === 0 || names.includes(word)) return [];
     const near = closest(word, names as string[]);
     return isNear(word, near) ? [{ typed: match[0], near }] : [];
+  });
+}
+
+/** Where a word before a colon belongs to the value. */
+const OWN_COLONS: Readonly<Record<Colons, RegExp>> = {
+  any: /[\s\S]+/g,
+  rooms: /(?<![\p{L}-])[\p{L}-]+\s*:(?=[^:;,\n]*\d|\s*walk\b)/giu,
+  grid: /^\s*grid[^:]*:/gi,
+};
+
+/**
+ * Words before a colon inside a value that is of no such words, each with what is told behind it: the name of an option
+ * that this command has not, which its neighbor must not swallow. Nearly an option's name is a slip, and told as one.
+ */
+function strangeNames({ options }: Command, pairs: readonly Pair[]): readonly { typed: string; said: string }[] {
+  const names = Object.keys(options.shape);
+  return pairs.flatMap(({ option, value }) => {
+    const schema = options.shape[option];
+    const own = schema && factsOf(schema).colons;
+    const others = own ? value.replace(OWN_COLONS[own], (words) => words.replaceAll(':', ' ')) : value;
+    const found = [...others.matchAll(/(?<=^|[\s,;])(\p{L}[\p{L}-]+)\s*:/gu)];
+    return found.flatMap((match, i) => {
+      const word = match[1]?.toLowerCase() ?? '';
+      if (isNear(word, closest(word, names as string[]))) return [];
+      const said = value.slice(match.index + match[0].length, found[i + 1]?.index ?? value.length);
+      return [{ typed: match[0], said }];
+    });
   });
 }
 

@@ -26,7 +26,12 @@ export interface OptionFacts {
   readonly choices?: readonly string[];
   /** What of a project is typed here: one of its rooms, a pick, the name of a project. */
   readonly names?: 'room' | 'pick' | 'project';
+  /** Which words before a colon belong to the value; any other is taken for the name of an option. */
+  readonly colons?: Colons;
 }
+
+/** Any word; a room's name, which has figures or a walk behind it; the head of a grid. */
+export type Colons = 'any' | 'rooms' | 'grid';
 
 const facts = z.registry<OptionFacts>();
 

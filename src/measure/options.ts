@@ -15,10 +15,11 @@ import { sayLength } from './say-length.ts';
 type Told = Pick<OptionFacts, 'summary'> & Partial<OptionFacts>;
 
 /** One or more rooms, by their sides or by a walk round the walls. */
-export const room = (told: Told) => reader({ kind: 'room', example: `12' x 14'`, ...told }, readRooms);
+export const room = (told: Told) => reader({ kind: 'room', example: `12' x 14'`, colons: 'rooms', ...told }, readRooms);
 
 /** A plank product: size, what a carton holds, price. */
-export const plank = (told: Told) => reader({ kind: 'plank', example: '6 x 48 in, 10 per carton', ...told }, readPlank);
+export const plank = (told: Told) =>
+  reader({ kind: 'plank', example: '6 x 48 in, 10 per carton', colons: 'any', ...told }, readPlank);
 
 /** A length from `least` to `most` ticks; zero is read where `least` is 0. Bare numbers are inches or millimetres. */
 export const length = (told: Told & { readonly example: string; readonly least: Length; readonly most: Length }) => {
@@ -56,7 +57,8 @@ export const pattern = (told: Told) =>
   );
 
 /** Which way the rows run. */
-export const direction = (told: Told) => reader({ kind: 'direction', example: 'wall 2', ...told }, readDirection);
+export const direction = (told: Told) =>
+  reader({ kind: 'direction', example: 'wall 2', colons: 'any', ...told }, readDirection);
 
 /** Any text, read further by `readText`. */
 export const text = <T>(

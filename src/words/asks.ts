@@ -73,6 +73,23 @@ export function misspeltOption(got: string, near: string, fix: string): Problem 
   };
 }
 
+/** A name before a colon that is no option of the command. */
+export function strangeOption(
+  got: string,
+  typed: string,
+  command: string,
+  names: readonly string[],
+  fix: string,
+): Problem {
+  const name = typed.replace(/\s*:$/, '');
+  return {
+    option: 'ask',
+    got: quoted(got),
+    expected: `“${command}” has no option “${name}”, so it can’t tell what that is for. Its options: ${names.join(', ')}.`,
+    fix,
+  };
+}
+
 export function missingOption(option: string, summary: string, fix: string): Problem {
   return { option, got: '', expected: `Not told yet: ${summary.charAt(0).toLowerCase()}${summary.slice(1)}.`, fix };
 }

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
-import { askLine, defineCommand } from '../../src/bot/command.ts';
+import { askLine, defineCommand, fullName, optionsOf } from '../../src/bot/command.ts';
 import { parseLine } from '../../src/bot/grammar.ts';
 import { count, text } from '../../src/measure/options.ts';
 import { read } from '../../src/measure/reading.ts';
@@ -153,6 +153,38 @@ describe('a misspelt option', () => {
     expect(both.map(({ got }) => got)).toEqual(['plnk:', 'patern:']);
     for (const { fix } of both)
       expect(told(fix)).toEqual({ command: 'planks', room: '12x14', plank: '6x48', pattern: 'half' });
+  });
+});
+
+describe('a word before a colon that is no option', () => {
+  const strict = commands.flatMap((command) =>
+    optionsOf(command).flatMap(({ name, colons, example }) => (colons === 'any' ? [] : [{ command, name, example }])),
+  );
+
+  it('is a Problem behind every option of every command, and is swallowed by none', () => {
+    expect(strict.length).toBeGreaterThan(100);
+    for (const { command, name, example } of strict) {
+      const line = `${fullName(command)} ${name}: ${example}, remark: sewage everywhere`;
+      const [problem] = problems(line);
+      expect(problem, line).toMatchObject({ option: 'ask', got: 'remark: sewage everywhere' });
+      expect(problem?.expected, line).toContain('has no option “remark”');
+    }
+  });
+
+  it.each([
+    ['moisture readings: 4 5 4, colour: grey', 'colour: grey'],
+    ['tearout room: 12x14, built: 1995, found: sewage', 'found: sewage'],
+    ['planks room: 12x14, found: sewage, plank: 6 x 48 in, 10 per carton', 'found: sewage'],
+    ['tearout 12x14, below: plywood, wet: yes', 'wet: yes'],
+    ['project settings units: metric, planet: mars', 'planet: mars'],
+  ])('%s', (line, got) => expect(problems(line).map((problem) => problem.got)).toEqual([got]));
+
+  it('stays with a name, a note, a walk and a grid', () => {
+    expect(told("planks room: living: walk 12' right 10' right 12' right 10'").room).toContain('living: walk');
+    expect(told('planks room: hall: about 3 x 9; bedroom: 11x12').room).toBe('hall: about 3 x 9; bedroom: 11x12');
+    expect(told('level readings: grid 2 feet: 0 1/8; 0 1/4').readings).toBe('grid 2 feet: 0 1/8; 0 1/4');
+    expect(told('project log note remember: buy tape').do).toBe('note remember: buy tape');
+    expect(told('project pick plank: 6 x 48 in, 10 per carton').pick).toBe('plank: 6 x 48 in, 10 per carton');
   });
 });
 

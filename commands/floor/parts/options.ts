@@ -25,6 +25,7 @@ export const layingOptions = {
     {
       summary: 'Doorways between the rooms: where, how wide, and whether the floor runs on or stops',
       example: 'hall to bedroom 32 in, 18 in from the left corner of wall 2',
+      colons: 'any',
       standard: 'none',
     },
     readHomeDoorways,
@@ -33,6 +34,7 @@ export const layingOptions = {
     {
       summary: 'What planks go round: islands, hearths, posts, vents, and where',
       example: "island 3 x 6 ft at 4' from left, 5' from bottom",
+      colons: 'any',
       standard: 'none',
     },
     readStanding,

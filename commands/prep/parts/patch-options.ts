@@ -47,7 +47,12 @@ export const firstJoist = length({
 export const patchOptions = {
   joists: choice(['up', 'across'], { summary: 'Joists run up the plan or across it', standard: 'up' }),
   room: text(
-    { summary: 'The room’s sides, if the damage is near a far wall', example: `12' x 14'`, standard: 'none' },
+    {
+      summary: 'The room’s sides, if the damage is near a far wall',
+      example: `12' x 14'`,
+      standard: 'none',
+      colons: 'rooms',
+    },
     readRoom,
   ),
   margin: length({

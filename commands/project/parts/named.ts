@@ -18,13 +18,14 @@ import {
 
 /** The name of a project to be. */
 export const newNameOption = (summary: string, standard?: string) =>
-  text({ summary, example: 'Upstairs flat', ...(standard === undefined ? {} : { standard }) }, (typed, reading) =>
-    readLabel(typed, reading, LIMITS.name),
+  text(
+    { summary, example: 'Upstairs flat', colons: 'any', ...(standard === undefined ? {} : { standard }) },
+    (typed, reading) => readLabel(typed, reading, LIMITS.name),
   );
 
 /** The name of one of the asker's projects; without it the one in use. */
 export const projectOption = (summary: string) =>
-  text({ summary, example: 'Upstairs flat', standard: 'the one in use', names: 'project' }, (typed) =>
+  text({ summary, example: 'Upstairs flat', standard: 'the one in use', names: 'project', colons: 'any' }, (typed) =>
     read(typed.trim()),
   );
 

@@ -1,13 +1,14 @@
 /** The options of `project room`. */
 
+import type { Colons } from '../../../src/measure/option.ts';
 import { choice, text } from '../../../src/measure/options.ts';
 import { read } from '../../../src/measure/reading.ts';
 
 /** What stands where an option is not told. */
 export const NOT_TOLD = 'as it is';
 
-const told = (summary: string, example: string) =>
-  text({ summary, example, standard: NOT_TOLD }, (typed) => read(typed.trim()));
+const told = (summary: string, example: string, colons?: Colons) =>
+  text({ summary, example, standard: NOT_TOLD, ...(colons && { colons }) }, (typed) => read(typed.trim()));
 
 export const roomOptions = {
   room: text(
@@ -16,13 +17,14 @@ export const roomOptions = {
       example: 'bedroom 12 x 14 ft',
       standard: 'list',
       names: 'room',
+      colons: 'rooms',
     },
     (typed) => read(typed.trim()),
   ),
-  size: told('Its sides, or a walk round its walls', '12 x 14 ft'),
+  size: told('Its sides, or a walk round its walls', '12 x 14 ft', 'rooms'),
   floor: told('The floor that is on it now', 'carpet'),
-  doors: told('Its doors, and where they stand', '32 in on wall 2'),
-  note: told('Something to remember of it', 'squeaks by the window'),
+  doors: told('Its doors, and where they stand', '32 in on wall 2', 'any'),
+  note: told('Something to remember of it', 'squeaks by the window', 'any'),
   scope: choice(['as it is', 'in', 'out'], {
     summary: 'Whether the job is done here: in, or out',
     standard: NOT_TOLD,

@@ -1,5 +1,6 @@
 /** The options of `project settings`; “clear” unsets any of them. */
 
+import type { Colons } from '../../../src/measure/option.ts';
 import { text } from '../../../src/measure/options.ts';
 import { type Read, read, unread } from '../../../src/measure/reading.ts';
 import { SETTING_EXPECTED } from '../../../src/words/project.ts';
@@ -29,8 +30,8 @@ function isClear(word: string): boolean {
 }
 
 /** The text of a standard, read later by the option that it is for. */
-const standard = (summary: string, example: string) =>
-  text({ summary, example, standard: AS_IT_IS }, (typed) =>
+const standard = (summary: string, example: string, colons?: Colons) =>
+  text({ summary, example, standard: AS_IT_IS, ...(colons && { colons }) }, (typed) =>
     read(isClear(typed.trim().toLowerCase()) ? CLEAR : typed.trim()),
   );
 
@@ -66,7 +67,7 @@ export const settingsOptions = {
   mistakes: standard('Planks on top for mistakes', '5 %'),
   spares: standard('Planks on top to keep for repairs', '3'),
   tax: standard('Sales tax', '8.25 %'),
-  rules: standard('Other standards, told as picks are: “gap: 3/8 in; stagger: 8 in”', 'gap: 3/8 in'),
+  rules: standard('Other standards, told as picks are: “gap: 3/8 in; stagger: 8 in”', 'gap: 3/8 in', 'any'),
 };
 
 export type SettingsAsk = { readonly [O in keyof typeof settingsOptions]: string };

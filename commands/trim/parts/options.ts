@@ -20,6 +20,7 @@ export const wallOptions = {
     {
       summary: "Doors: “2 doors 32 in”, or “32 in on wall 2, 3' from the left”",
       example: '32 in on wall 2',
+      colons: 'any',
       standard: 'none',
     },
     readDoors,
@@ -32,13 +33,19 @@ export const wallOptions = {
     most: inches(12),
   }),
   bay: text(
-    { summary: "A bay: “wall 2: front 5', sides 3', 135°”", example: `wall 1: front 5', sides 3'`, standard: 'none' },
+    {
+      summary: "A bay: “wall 2: front 5', sides 3', 135°”",
+      example: `wall 1: front 5', sides 3'`,
+      standard: 'none',
+      colons: 'any',
+    },
     readBays,
   ),
   corners: text(
     {
       summary: 'Corners measured: “corner 3: 88.5”, between walls 3 and 4',
       example: 'corner 3: 88.5',
+      colons: 'any',
       standard: 'square',
     },
     readCorners,
