@@ -17,7 +17,7 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: 'sources', headline: '112 figures, each with its source.' },
+    { ask: 'sources', headline: SOURCES.headline(FIGURES.length, undefined) },
     { ask: 'sources about: gap', headline: '3 figures about gap.' },
   ],
   run: ({ about }, { assumed }) => {

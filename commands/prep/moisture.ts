@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
+import { readBase } from '../../src/measure/moisture-base.ts';
 import { choice, text } from '../../src/measure/options.ts';
 import { readPart } from '../../src/measure/place-area.ts';
 import { readAge, readFlooring, readLimit, readMoisture, readWater } from '../../src/measure/readings-moisture.ts';
@@ -14,10 +15,18 @@ export default defineCommand({
   summary: 'Dry enough to lay? Wood or concrete readings against their limit',
   options: z.object({
     readings: text({ summary: 'Meter or test readings with spaces between', example: '10 11 12' }, readMoisture),
-    method: choice(['wood', 'chloride', 'rh'], {
-      summary: 'Wood meter in %, calcium chloride on concrete in lb, humidity in the slab in % RH',
+    method: choice(['wood', 'chloride', 'rh', 'cm'], {
+      summary: 'Wood meter in %; on concrete: calcium chloride in lb, humidity in the slab in % RH, carbide in % CM',
       standard: 'wood',
     }),
+    floor: text(
+      {
+        summary: 'What was measured: wood, concrete, cement or anhydrite screed, tile; concrete wants its test named',
+        example: 'concrete',
+        standard: 'untold',
+      },
+      readBase,
+    ),
     limit: text(
       { summary: 'The maker’s own limit, in the readings’ unit', example: '10', standard: 'usual' },
       readLimit,
@@ -30,7 +39,10 @@ export default defineCommand({
       { summary: 'Moisture of wood flooring to be laid; none for vinyl', example: '8 %', standard: 'none' },
       readFlooring,
     ),
-    boards: choice(['strip', 'wide'], { summary: 'Wood flooring in strips or wide boards', standard: 'strip' }),
+    boards: choice(['strip', 'wide'], {
+      summary: 'Wood flooring in strips, or in boards of 3 in and wider',
+      standard: 'strip',
+    }),
     leak: text({ summary: 'Since when it is wet, after a leak', example: '30 hours', standard: 'none' }, readAge),
     water: text(
       { summary: 'What water it was: clean, grey (washing machine), sewage', example: 'clean', standard: 'none' },

@@ -117,8 +117,13 @@ function ofRooms({ options }: Command, rooms: Rooms): readonly (readonly [string
   const [floor] = floors;
   return [
     ...(doors.length > 0 && 'doors' in options.shape ? [['doors', doors.join('; ')] as const] : []),
-    ...(floors.size === 1 && floor !== undefined && 'floor' in options.shape ? [['floor', floor] as const] : []),
+    ...(floors.size === 1 && floor !== undefined && takesCovering(options) ? [['floor', floor] as const] : []),
   ];
+}
+
+/** Whether `floor` is what comes up, and not what is measured or how high it is. */
+function takesCovering({ shape }: Command['options']): boolean {
+  return shape.floor !== undefined && factsOf(shape.floor).names === 'covering';
 }
 
 /** The floors told of the rooms; where a floor is told for some, the others are taken to have it too, and the answer says it. */
@@ -134,7 +139,7 @@ function floorProblem(
   ordered: ReadonlyMap<string, string>,
 ): Problem | undefined {
   const floors = floorsOf(rooms);
-  if (told.has('floor') || !('floor' in command.options.shape) || floors.size < 2) return undefined;
+  if (told.has('floor') || !takesCovering(command.options) || floors.size < 2) return undefined;
   const [first] = rooms.filter(({ floor }) => floor !== undefined);
   const same = rooms.filter(({ floor }) => floor === first?.floor);
   const fix = new Map([...ordered, ['room', roomsText(same)], ['floor', first?.floor ?? '']]);

@@ -1,5 +1,6 @@
 /** What could be typed for an option by this asker: rooms, projects, picks, values told before, and the option's own words. */
 
+import type { OptionFacts } from '../measure/option.ts';
 import type { Habits } from '../measure/reading.ts';
 import { inScope } from '../project/room.ts';
 import { type Command, optionsOf } from './command.ts';
@@ -47,7 +48,7 @@ export async function suggest(
 async function keptTexts(
   desk: Desk | undefined,
   { command, option, commands, habits }: Sought,
-  names: 'room' | 'pick' | 'project' | undefined,
+  names: OptionFacts['names'],
 ): Promise<readonly string[]> {
   if (!desk) return [];
   if (names === 'project') return projectNames(desk, command);

@@ -24,8 +24,8 @@ export interface OptionFacts {
   /** Typed for the asker when nothing is told; without it the option is required. */
   readonly standard?: string;
   readonly choices?: readonly string[];
-  /** What of a project is typed here: one of its rooms, a pick, the name of a project. */
-  readonly names?: 'room' | 'pick' | 'project';
+  /** What of a project is typed here: one of its rooms, the floor that is on them now, a pick, the name of a project. */
+  readonly names?: 'room' | 'covering' | 'pick' | 'project';
   /** Which words before a colon belong to the value; any other is taken for the name of an option. */
   readonly colons?: Colons;
 }

@@ -1,6 +1,7 @@
 /** Moisture readings, a maker's limit, the water of a leak and how long ago it came. */
 
 import { notALimit, notAMoistureShare, notAnAge, notMoisture, notWater } from '../words/moisture-problems.ts';
+import { withoutMineral } from './moisture-base.ts';
 import { type Found, screened } from './place-found.ts';
 import { HAZARD_WORDS, UNSURE } from './place-hazard.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
@@ -9,14 +10,14 @@ import { plainSigns, withoutHidden } from './room-plain.ts';
 /** Figures in the method's own unit; `unit` where one was typed. */
 export interface ToldMoisture {
   readonly values: readonly number[];
-  readonly unit?: 'lb' | 'rh';
+  readonly unit?: 'lb' | 'rh' | 'cm';
   readonly found: Found;
 }
 
 const LONGEST_TEXT = 2000;
 const MOST = 500;
 
-/** `10 11 9.5 12 %`, `2.5, 3 lb`, `72 74 % RH`. Never throws. */
+/** `10 11 9.5 12 %`, `2.5, 3 lb`, `72 74 % RH`, `1.8 2.1 CM`; what it was measured on may stand with it. Never throws. */
 export function readMoisture(text: string, reading: Reading): Read<ToldMoisture> {
   const typed = withoutHidden(text.trim(), ' ');
   const bad = unread(notMoisture({ option: reading.option, got: typed }, '10 11 12'));
@@ -26,14 +27,19 @@ export function readMoisture(text: string, reading: Reading): Read<ToldMoisture>
     ? 'lb'
     : /(?<![a-z])rh|humidity/.test(plain)
       ? 'rh'
-      : undefined;
+      : /(?<![a-z])(?:cm|carbide)(?![a-z])/.test(plain)
+        ? 'cm'
+        : undefined;
   const words = plain.replace(
-    /(?<![a-z])(?:lbs?|pounds?|rh|mc|percent|humidity|moisture|relative|content|and)(?![a-z])|[%;|]/g,
+    /(?<![a-z])(?:lbs?|pounds?|rh|mc|cm(?:-%)?|carbide|percent|humidity|moisture|relative|content|and|test(?:s|ed)?|readings?|meter|screw-?in|pin(?:less)?)(?![a-z])|[%;|]/g,
     ' ',
   );
   const values = figuresIn(words, reading.habits.decimal);
   const rest = words.replace(/\d+(?:[.,]\d+)?/g, ' ').replace(/,/g, ' ');
-  const found = screened(rest, reading, '10 11 12');
+  const whole = screened(rest, reading, '10 11 12');
+  const hazardous = whole.ok && whole.value.hazards.length > 0;
+  // What it was measured on is asked about elsewhere; a hazard beside it is looked for first.
+  const found = hazardous ? whole : screened(withoutMineral(rest), reading, '10 11 12');
   if (!found.ok) {
     const mended = values.length > 0 ? `${values.slice(0, MOST).join(' ')} unsure` : '10 11 12';
     return unread(notMoisture({ option: reading.option, got: typed }, mended));

@@ -12,3 +12,8 @@ export interface Cited<T> {
 
 export const COMMON_PRACTICE: Source = { title: 'Common practice of the trade', standing: 'common practice' };
 export const TRADE_CUSTOM: Source = { title: 'Trade custom', standing: 'from memory' };
+/** A figure on the safe side where no source gives one. */
+export const CAUTIOUS_DEFAULT: Source = {
+  title: 'Cautious default of this program, no source',
+  standing: 'from memory',
+};

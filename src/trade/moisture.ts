@@ -1,66 +1,138 @@
 /** Figures for dry enough: limits by method, how many readings, and what a leak allows. */
 
 import type { Source } from '../reply/source.ts';
-import { type Cited, TRADE_CUSTOM } from './cited.ts';
+import { CAUTIOUS_DEFAULT, type Cited } from './cited.ts';
 
-export type MoistureMethod = 'wood' | 'chloride' | 'rh';
+/** How moisture is measured: a wood meter, calcium chloride, humidity in the slab, or carbide. */
+export type MoistureMethod = 'wood' | 'chloride' | 'rh' | 'cm';
+
+/** What a limit is for: one a method, but for carbide, whose limit depends on what binds the screed. */
+export type MoistureKind = 'wood' | 'chloride' | 'rh' | 'cement' | 'gypsum';
 
 const WOOD: Source = { title: 'Wood flooring installation guidelines', publisher: 'NWFA', standing: 'reported' };
+const CARBIDE: Source = { title: 'Trade guidance on screeds, carbide method', standing: 'reported' };
 
-/** Percent moisture content, pounds per 1000 sq ft in 24 h, percent relative humidity. */
-export const MOISTURE_LIMITS: Readonly<Record<MoistureMethod, Cited<number>>> = {
+/** Where a limit for concrete comes from: not from the standard that says how to test. */
+const concrete = (method: string): Source => ({
+  title: `F710 and flooring makers’ instructions; ${method} is only the test`,
+  publisher: 'ASTM',
+  standing: 'reported',
+});
+
+/** Percent moisture content, pounds per 1000 sq ft in 24 h, percent relative humidity, percent by carbide. */
+export const MOISTURE_LIMITS: Readonly<Record<MoistureKind, Cited<number>>> = {
   wood: { name: 'Moisture of a wood subfloor', said: 'at most 12 %', value: 12, source: WOOD },
   chloride: {
     name: 'Moisture of concrete, calcium chloride test',
-    said: 'at most 3 lb per 1000 sq ft in 24 h, or the maker’s limit',
+    said: 'at most 3 lb per 1000 sq ft in 24 h, or the flooring maker’s limit; 5 lb is common for plank',
     value: 3,
-    source: { title: 'F1869', publisher: 'ASTM', standing: 'reported' },
+    source: concrete('F1869'),
   },
   rh: {
     name: 'Moisture of concrete, humidity inside the slab',
-    said: 'at most 75 % RH, or the maker’s limit',
+    said: 'at most 75 % RH, or the flooring maker’s limit; 85 % is common for plank',
     value: 75,
-    source: { title: 'F2170', publisher: 'ASTM', standing: 'reported' },
+    source: concrete('F2170'),
+  },
+  cement: {
+    name: 'Moisture of a cement screed, carbide (CM) test',
+    said: 'at most 2 % CM, 1.8 % where it is heated, or the flooring maker’s limit',
+    value: 2,
+    source: CARBIDE,
+  },
+  gypsum: {
+    name: 'Moisture of a calcium sulfate (anhydrite) screed, carbide (CM) test',
+    said: 'at most 0.5 % CM, or the flooring maker’s limit',
+    value: 0.5,
+    source: CARBIDE,
   },
 };
 
 /** From here on drying alone is no answer: the water’s source is looked for. */
-export const MOISTURE_STOPS: Readonly<Record<MoistureMethod, Cited<number>>> = {
-  wood: { name: 'Moisture at which wood decays', said: '20 % and more', value: 20, source: TRADE_CUSTOM },
+export const MOISTURE_STOPS: Readonly<Record<MoistureKind, Cited<number>>> = {
+  wood: {
+    name: 'Wood is kept below',
+    said: '20 % moisture: serious decay needs fiber saturation, about 30 %',
+    value: 20,
+    source: {
+      title: 'Improvements in decay resistance based on moisture exclusion',
+      publisher: 'USDA Forest Products Laboratory',
+      year: 2000,
+      standing: 'published',
+    },
+  },
   chloride: {
     name: 'Concrete too wet to wait for, calcium chloride test',
-    said: '5 lb and more',
-    value: 5,
-    source: TRADE_CUSTOM,
+    said: '8 lb and more',
+    value: 8,
+    source: CAUTIOUS_DEFAULT,
   },
   rh: {
     name: 'Concrete too wet to wait for, humidity inside the slab',
     said: '90 % RH and more',
     value: 90,
-    source: TRADE_CUSTOM,
+    source: CAUTIOUS_DEFAULT,
+  },
+  cement: {
+    name: 'Cement screed too wet to wait for, carbide (CM) test',
+    said: '4 % CM and more',
+    value: 4,
+    source: CAUTIOUS_DEFAULT,
+  },
+  gypsum: {
+    name: 'Calcium sulfate screed too wet to wait for, carbide (CM) test',
+    said: '1 % CM and more',
+    value: 1,
+    source: CAUTIOUS_DEFAULT,
   },
 };
+
+/** What meters and tests can show, in the unit of each. */
+export const MOISTURE_RANGES: Readonly<
+  Record<MoistureMethod, Cited<{ readonly least: number; readonly most: number }>>
+> = {
+  wood: range('a wood meter', 1, 60, '%'),
+  chloride: range('a calcium chloride test', 0.1, 30, 'lb'),
+  rh: range('a humidity probe in a slab', 10, 100, '% RH'),
+  cm: range('a carbide test', 0.1, 15, '% CM'),
+};
+
+function range(name: string, least: number, most: number, unit: string) {
+  return {
+    name: `Readings taken from ${name}`,
+    said: `from ${least} to ${most} ${unit}; others are asked back`,
+    value: { least, most },
+    source: CAUTIOUS_DEFAULT,
+  };
+}
 
 /** Points of moisture content between subfloor and wood flooring. */
 export const MOISTURE_SPREAD: Cited<{ readonly strip: number; readonly wide: number }> = {
   name: 'Wood subfloor against wood flooring',
-  said: 'within 4 points of moisture, 2 for wide boards',
+  said: 'within 4 points of moisture, 2 for boards of 3 in and wider; on average, here for each reading, which is stricter',
   value: { strip: 4, wide: 2 },
   source: WOOD,
 };
 
 export const WOOD_READINGS: Cited<{ readonly count: number; readonly squareFeet: number }> = {
   name: 'Moisture readings of a wood subfloor',
-  said: 'at least 20 per 1000 sq ft',
+  said: 'at least 20 per 1000 sq ft; their average counts there, here each one, which is stricter',
   value: { count: 20, squareFeet: 1000 },
   source: WOOD,
 };
 
 export const CONCRETE_TESTS: Cited<{ readonly first: number; readonly more: number; readonly squareFeet: number }> = {
   name: 'Moisture tests of concrete',
-  said: '3 for the first 1000 sq ft, 1 for each 1000 more',
+  said: '3 in the first 1000 sq ft, 1 in each further 1000',
   value: { first: 3, more: 1, squareFeet: 1000 },
-  source: { title: 'F1869 and F2170', publisher: 'ASTM', standing: 'from memory' },
+  source: { title: 'F1869 and F2170', publisher: 'ASTM', standing: 'reported' },
+};
+
+export const FILM: Cited<string> = {
+  name: 'Film on concrete under a floating plank',
+  said: '6 mil polyethylene where the plank has no barrier of its own and its maker asks for one',
+  value: '6 mil',
+  source: { title: 'Makers’ guides for floating plank', standing: 'reported' },
 };
 
 export const DRY_WITHIN: Cited<{ readonly from: number; readonly to: number }> = {
@@ -82,12 +154,20 @@ export const MOULD_AREA: Cited<number> = {
   source: { title: 'Mold cleanup in your home', publisher: 'US EPA', standing: 'reported' },
 };
 
-export const MOISTURE_FIGURES = [
+export const MOISTURE_FIGURES: readonly Cited<unknown>[] = [
   ...Object.values(MOISTURE_LIMITS),
   ...Object.values(MOISTURE_STOPS),
+  ...Object.values(MOISTURE_RANGES),
   MOISTURE_SPREAD,
   WOOD_READINGS,
   CONCRETE_TESTS,
+  FILM,
   DRY_WITHIN,
   MOULD_AREA,
 ];
+
+/** The figures that an answer about one kind of reading leans on. */
+export function moistureFigures(kind: MoistureKind): readonly Cited<unknown>[] {
+  const tests = kind === 'wood' ? [WOOD_READINGS, MOISTURE_SPREAD] : [CONCRETE_TESTS, FILM];
+  return [MOISTURE_LIMITS[kind], MOISTURE_STOPS[kind], ...tests, DRY_WITHIN, MOULD_AREA];
+}

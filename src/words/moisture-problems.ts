@@ -6,7 +6,7 @@ import { type Got, problem } from './got.ts';
 export function notMoisture(got: Got, fix: string): Problem {
   return problem(
     got,
-    'Readings are figures with spaces between: wood in % moisture, concrete in lb (calcium chloride) or % RH.',
+    'Readings are figures with spaces between: wood in % moisture; concrete in lb (calcium chloride), % RH (probes in the slab) or % CM (carbide).',
     fix,
   );
 }
@@ -19,10 +19,48 @@ export function notALimit(got: Got, fix: string): Problem {
   return problem(got, 'A limit is usual, or the maker’s own figure in the unit of the readings.', fix);
 }
 
-/** A limit for wood at which wood decays. */
-export function limitTooWet(got: Got, decay: number): Problem {
-  return problem(got, `Wood decays at ${decay} % and more: no limit for a wood subfloor is as high.`, 'usual');
+/** A limit for wood that wood must stay below. */
+export function limitTooWet(got: Got, keepBelow: number): Problem {
+  return problem(got, `Wood is kept below ${keepBelow} %: no limit for a wood subfloor is as high.`, 'usual');
 }
+
+const ON: Readonly<Record<'concrete' | 'gypsum' | 'screed' | 'tile', string>> = {
+  concrete: 'concrete',
+  gypsum: 'a calcium sulfate screed',
+  screed: 'a screed',
+  tile: 'the slab under the tile',
+};
+
+/** Readings on concrete, a screed or tile without the test that they come from. */
+export function whichTest(got: Got, on: keyof typeof ON): Problem {
+  return problem(
+    got,
+    `Which test on ${ON[on]}: probes in the slab (method: rh), calcium chloride (method: chloride) or carbide (method: cm)? The limit for wood does not hold there, and a pin or pinless meter on it only shows where it is wettest.`,
+    'rh',
+  );
+}
+
+/** A test for concrete where wood is told. */
+export function methodForWood(got: Got): Problem {
+  return problem(got, 'That test is for concrete, and a wood floor was told: which is it?', 'wood');
+}
+
+/** A carbide test on a screed of a kind that is not told. */
+export function whichScreed(got: Got): Problem {
+  return problem(
+    got,
+    'Which screed is it: cement or concrete (at most 2 % CM), or calcium sulfate, also called anhydrite (at most 0.5 % CM)? If the flooring’s maker prints a limit, tell that as limit.',
+    'cement screed',
+  );
+}
+
+export function notABase(got: Got): Problem {
+  return problem(got, 'What was measured: wood, concrete, a cement or anhydrite screed, or tile.', 'wood');
+}
+
+/** What is taken where neither floor nor method is told, and nothing speaks of concrete. */
+export const METHOD_TAKEN =
+  'floor and method not told: read as a meter on a wood subfloor; on concrete, tell the test (method: rh, chloride or cm)';
 
 export function notAMoistureShare(got: Got, fix: string): Problem {
   return problem(got, 'The flooring’s moisture is a figure from 1 to 40 %, or none where it is vinyl.', fix);

@@ -18,6 +18,7 @@ export const houseOptions = {
       summary: 'What comes up: carpet, sheet vinyl, vinyl plank, laminate, tile',
       example: 'laminate',
       standard: 'carpet',
+      names: 'covering',
     },
     readCovering,
   ),

@@ -1,5 +1,6 @@
 /** What `prep moisture` reads. */
 
+import type { Base } from '../../../src/measure/moisture-base.ts';
 import type { ToldPart } from '../../../src/measure/place-area.ts';
 import type { Found } from '../../../src/measure/place-found.ts';
 import type { ToldMoisture, Water } from '../../../src/measure/readings-moisture.ts';
@@ -8,6 +9,7 @@ import type { MoistureMethod } from '../../../src/trade/moisture.ts';
 export interface MoistureAsk {
   readonly readings: ToldMoisture;
   readonly method: MoistureMethod;
+  readonly floor: Base | 'untold';
   readonly limit: number | 'usual';
   readonly area: ToldPart;
   readonly flooring: number | 'none';

@@ -1,38 +1,81 @@
-/** How moisture was measured: as told, or as the readings' own unit says. */
+/** How moisture was measured and which limit is for it: as told, or as the readings' own unit says; never guessed on concrete. */
 
 import type { Context } from '../../../src/bot/command.ts';
+import { type Mineral, mineralIn } from '../../../src/measure/moisture-base.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { MOISTURE_STOPS, type MoistureMethod } from '../../../src/trade/moisture.ts';
-import { limitTooWet, methodRead, methodUnit, notLikely } from '../../../src/words/moisture-problems.ts';
+import {
+  MOISTURE_RANGES,
+  MOISTURE_STOPS,
+  type MoistureKind,
+  type MoistureMethod,
+} from '../../../src/trade/moisture.ts';
+import {
+  limitTooWet,
+  METHOD_TAKEN,
+  methodForWood,
+  methodRead,
+  methodUnit,
+  notLikely,
+  whichScreed,
+  whichTest,
+} from '../../../src/words/moisture-problems.ts';
 import type { MoistureAsk } from './moisture-ask.ts';
 
-/** What meters and tests can show, by method. */
-const RANGES: Readonly<Record<MoistureMethod, readonly [least: number, most: number]>> = {
-  wood: [1, 60],
-  chloride: [0.1, 30],
-  rh: [10, 100],
-};
-
-const UNITS = { lb: { method: 'chloride', said: 'lb' }, rh: { method: 'rh', said: '% RH' } } as const;
+const UNITS = {
+  lb: { method: 'chloride', said: 'lb' },
+  rh: { method: 'rh', said: '% RH' },
+  cm: { method: 'cm', said: '% CM' },
+} as const;
 
 export type MethodRead =
-  | { readonly method: MoistureMethod; readonly assumed: readonly string[] }
+  | { readonly kind: MoistureKind; readonly method: MoistureMethod; readonly assumed: readonly string[] }
   | { readonly problem: Problem };
 
-/** The method, with a Problem where told method and unit differ, a reading is none of that method, or wood decays within the limit. */
-export function methodOf({ readings, method: told, limit }: MoistureAsk, context: Context): MethodRead {
+/**
+ * The method and the kind of limit. A Problem where the readings are on concrete and no test for it is named, where what was
+ * told does not go together, where a reading is none of that method, or where the limit is one that wood must stay below.
+ */
+export function methodOf(ask: MoistureAsk, context: Context): MethodRead {
+  const { readings, method: told, limit } = ask;
   const unit = readings.unit && UNITS[readings.unit];
   if (unit && context.told.has('method') && unit.method !== told)
     return { problem: methodUnit(told, unit.said, unit.method) };
   const method = unit?.method ?? told;
-  const [least, most] = RANGES[method];
+  const mineral = mineralOf(ask, context);
+  const got = { option: 'readings', got: context.told.get('readings') ?? '' };
+  if (mineral && method === 'wood') return { problem: whichTest({ ...got, option: 'method' }, mineral) };
+  if (ask.floor === 'wood' && method !== 'wood')
+    return { problem: methodForWood({ option: 'method', got: context.told.get('method') ?? got.got }) };
+  const { least, most } = MOISTURE_RANGES[method].value;
   const odd = readings.values.find((value) => value < least || value > most);
-  if (odd !== undefined) {
-    const got = { option: 'readings', got: String(odd) };
-    return { problem: notLikely(got, least, most, { wood: '10 11 12', chloride: '2.5 lb', rh: '72 % RH' }[method]) };
-  }
-  const decay = MOISTURE_STOPS.wood.value;
-  if (method === 'wood' && limit !== 'usual' && limit >= decay)
-    return { problem: limitTooWet({ option: 'limit', got: context.told.get('limit') ?? String(limit) }, decay) };
-  return { method, assumed: unit && !context.told.has('method') ? [methodRead(unit.said, method)] : [] };
+  if (odd !== undefined)
+    return { problem: notLikely({ option: 'readings', got: String(odd) }, least, most, EXAMPLES[method]) };
+  const kind = method === 'cm' ? screedOf(mineral, limit) : method;
+  if (!kind) return { problem: whichScreed({ option: 'floor', got: context.told.get('floor') ?? got.got }) };
+  const keepBelow = MOISTURE_STOPS.wood.value;
+  if (kind === 'wood' && limit !== 'usual' && limit >= keepBelow)
+    return { problem: limitTooWet({ option: 'limit', got: context.told.get('limit') ?? String(limit) }, keepBelow) };
+  const taken = kind === 'wood' && ask.floor === 'untold' && !context.told.has('method') ? [METHOD_TAKEN] : [];
+  const read = unit && !context.told.has('method') ? [methodRead(unit.said, method)] : taken;
+  return { kind, method, assumed: read };
+}
+
+const EXAMPLES: Readonly<Record<MoistureMethod, string>> = {
+  wood: '10 11 12',
+  chloride: '2.5 lb',
+  rh: '72 % RH',
+  cm: '1.8 % CM',
+};
+
+/** The mineral base that any option names. */
+function mineralOf({ floor }: MoistureAsk, { told }: Context): Mineral | undefined {
+  if (floor !== 'untold' && floor !== 'wood') return floor;
+  const texts = [...told].flatMap(([option, text]) => (['method', 'limit', 'floor'].includes(option) ? [] : [text]));
+  return mineralIn(texts.join(' ; '));
+}
+
+/** What binds a screed decides its limit; undefined where that is not told and no limit of the maker's is. */
+function screedOf(mineral: Mineral | undefined, limit: number | 'usual'): 'cement' | 'gypsum' | undefined {
+  if (mineral === 'gypsum') return 'gypsum';
+  return mineral === 'concrete' || limit !== 'usual' ? 'cement' : undefined;
 }

@@ -8,12 +8,12 @@ import type { Result } from '../../../src/reply/reply.ts';
 import {
   CONCRETE_TESTS,
   DRY_WITHIN,
-  MOISTURE_FIGURES,
   MOISTURE_LIMITS,
   MOISTURE_SPREAD,
   MOISTURE_STOPS,
   MOULD_AREA,
-  type MoistureMethod,
+  type MoistureKind,
+  moistureFigures,
   WOOD_READINGS,
 } from '../../../src/trade/moisture.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
@@ -22,7 +22,7 @@ import { MOISTURE } from '../../../src/words/moisture.ts';
 import { referral } from '../../../src/words/patch-found.ts';
 import type { MoistureAsk } from './moisture-ask.ts';
 import { methodOf } from './moisture-method.ts';
-import { leakBlocks, moistureFacts, moistureHeadline } from './moisture-say.ts';
+import { leakBlocks, moistureFacts, moistureHeadline, moistureSteps } from './moisture-say.ts';
 import { refusal, refusalFor } from './patch-screen.ts';
 
 /** Result data of kind `moisture`: the limit in the method's own unit. */
@@ -45,40 +45,45 @@ export function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
   if (spread >= BigInt(MOULD_AREA.value) * SQUARE_TICKS_PER_SQUARE_FOOT) return refusal(referral(['mould']));
   const method = methodOf(ask, context);
   if ('problem' in method) return { problems: [method.problem] };
-  const limit = ask.limit === 'usual' ? MOISTURE_LIMITS[method.method].value : ask.limit;
-  const required = requiredFor(method.method, area.area);
+  const { kind } = method;
+  const limit = ask.limit === 'usual' ? MOISTURE_LIMITS[kind].value : ask.limit;
+  const required = requiredFor(kind, area.area);
   const most = MOISTURE_SPREAD.value[ask.boards];
   const { verdict, flaws } = moistureVerdict({
     readings: readings.values,
     limit,
     // A maker who allows more than usual moves the stop with the limit.
-    stop: Math.max(MOISTURE_STOPS[method.method].value, limit),
+    stop: Math.max(MOISTURE_STOPS[kind].value, limit),
     required,
-    ...(ask.flooring !== 'none' && method.method === 'wood' && { flooring: { moisture: ask.flooring, most } }),
+    ...(ask.flooring !== 'none' && kind === 'wood' && { flooring: { moisture: ask.flooring, most } }),
     ...(ask.leak !== 'none' && { leak: { hours: ask.leak, dryWithin: DRY_WITHIN.value.to } }),
   });
   const saying: Saying = context.habits;
-  const known = { method: method.method, limit, required, verdict, flaws };
+  const known = { kind, limit, required, verdict, flaws };
   const data: MoistureResult = { kind: 'moisture', verdict, limit, readings: readings.values.length, required };
+  const areaUntold = MOISTURE.areaUntold[kind === 'wood' ? 'wood' : 'concrete'];
   return {
     headline: moistureHeadline(ask, known, saying),
-    blocks: [
-      moistureFacts(ask, known, saying),
-      { kind: 'steps', title: MOISTURE.stepsTitle[verdict], steps: MOISTURE.steps[verdict] },
-      ...leakBlocks(ask),
-    ],
-    assumed: [...context.assumed, ...method.assumed, ...(area.area === 0n ? [MOISTURE.areaUntold] : [])],
-    cautions: worded(cautionsFor('subfloor')),
-    sources: MOISTURE_FIGURES.map(({ source }) => source),
+    blocks: [moistureFacts(ask, known, saying), moistureSteps(ask, known), ...leakBlocks(ask)],
+    assumed: [...context.assumed, ...method.assumed, ...(area.area === 0n ? [areaUntold] : [])],
+    cautions: worded(cautionsOf(kind)),
+    sources: moistureFigures(kind).map(({ source }) => source),
     actions: [],
     audience: 'asker',
     data,
   };
 }
 
-function requiredFor(method: MoistureMethod, area: bigint): number {
-  if (area === 0n) return 1;
-  if (method === 'wood') return readingsByArea(area, WOOD_READINGS.value.count, WOOD_READINGS.value.squareFeet);
+/** What can hurt who measures: water and mould; on concrete also the dust of the holes that probes go into, and what lies in it. */
+function cautionsOf(kind: MoistureKind) {
+  const topics = ['leak-water', 'mould', ...(kind === 'wood' ? [] : ['asbestos', 'hidden-lines'])];
+  const silica = kind === 'wood' ? [] : cautionsFor('levelling').filter(({ topic }) => topic === 'silica');
+  return [...cautionsFor('leak').filter(({ topic }) => topics.includes(topic)), ...silica];
+}
+
+function requiredFor(kind: MoistureKind, area: bigint): number {
+  if (kind === 'wood' && area === 0n) return 1;
+  if (kind === 'wood') return readingsByArea(area, WOOD_READINGS.value.count, WOOD_READINGS.value.squareFeet);
   const { first, more, squareFeet } = CONCRETE_TESTS.value;
   return testsByArea(area, first, more, squareFeet);
 }
