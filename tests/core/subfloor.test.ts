@@ -86,7 +86,7 @@ describe('sheets', () => {
   });
 });
 
-// Limits: 12 % wood, 3 lb, 75 % RH; within 4 points, 2 for wide boards; 20 readings per 1000 ft² (reported: trade guidance).
+// Limits: 12 % wood; 3 lb and 75 % RH (F710 and makers); within 4 points, 2 for wide boards; 20 readings per 1000 ft² (reported: trade guidance).
 describe('moisture', () => {
   const check = { readings: [10, 12], limit: 12, stop: 20, required: 2 };
 
@@ -117,7 +117,7 @@ describe('moisture', () => {
     expect(readingsByArea(BigInt(area) * SQUARE_TICKS_PER_SQUARE_FOOT, 20, 1000)).toBe(count);
   });
 
-  // ASTM F1869 and F2170 (from memory): three for the first 1000 ft², one for each 1000 more.
+  // ASTM F1869 and F2170 (reported): three for the first 1000 ft², one for each 1000 more.
   it.each([
     [100, 3],
     [1000, 3],
