@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
-import { readBase } from '../../src/measure/moisture-base.ts';
+import { readBase } from '../../src/measure/mineral.ts';
 import { choice, text } from '../../src/measure/options.ts';
 import { readPart } from '../../src/measure/place-area.ts';
 import { readAge, readFlooring, readLimit, readMoisture, readWater } from '../../src/measure/readings-moisture.ts';

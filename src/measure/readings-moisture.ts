@@ -1,7 +1,7 @@
 /** Moisture readings, a maker's limit, the water of a leak and how long ago it came. */
 
 import { notALimit, notAMoistureShare, notAnAge, notMoisture, notWater } from '../words/moisture-problems.ts';
-import { withoutMineral } from './moisture-base.ts';
+import { withoutMineral } from './mineral.ts';
 import { type Found, screened } from './place-found.ts';
 import { HAZARD_WORDS, UNSURE } from './place-hazard.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';

@@ -71,9 +71,9 @@ describe('readings on concrete, a screed or tile without a test for it', () => {
       }),
       { numRuns: 60 },
     );
-    expect(problemsOf(await answerTo('moisture readings: 1,8 2,1 1,9, floor: Estrich', { habits: METRIC }))[0]?.option).toBe(
-      'method',
-    );
+    expect(
+      problemsOf(await answerTo('moisture readings: 1,8 2,1 1,9, floor: Estrich', { habits: METRIC }))[0]?.option,
+    ).toBe('method');
     expect(problemsOf(await answerTo('moisture readings: 4 5 4, found: concrete slab'))[0]?.option).toBe('method');
   });
 

@@ -1,6 +1,6 @@
 /** What `prep moisture` reads. */
 
-import type { Base } from '../../../src/measure/moisture-base.ts';
+import type { Base } from '../../../src/measure/mineral.ts';
 import type { ToldPart } from '../../../src/measure/place-area.ts';
 import type { Found } from '../../../src/measure/place-found.ts';
 import type { ToldMoisture, Water } from '../../../src/measure/readings-moisture.ts';

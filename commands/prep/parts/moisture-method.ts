@@ -1,7 +1,7 @@
 /** How moisture was measured and which limit is for it: as told, or as the readings' own unit says; never guessed on concrete. */
 
 import type { Context } from '../../../src/bot/command.ts';
-import { type Mineral, mineralIn } from '../../../src/measure/moisture-base.ts';
+import { type Mineral, mineralIn } from '../../../src/measure/mineral.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import {
   MOISTURE_RANGES,
