@@ -5,7 +5,7 @@ import { defineCommand } from '../../src/bot/command.ts';
 import { text } from '../../src/measure/options.ts';
 import { read } from '../../src/measure/reading.ts';
 import { atDesk } from './parts/at-desk.ts';
-import { keep, unkeep } from './parts/keep.ts';
+import { aboutRoom, keep, unkeep } from './parts/keep.ts';
 
 export default defineCommand({
   group: 'project',
@@ -14,7 +14,7 @@ export default defineCommand({
   options: z.object({
     ask: text(
       {
-        summary: 'A whole ask, the last one without it, or “remove 2”',
+        summary: 'A whole ask, the last one without it, “remove 2”, “2 in hall”',
         example: 'planks room: 12 x 14 ft',
         standard: 'last',
         colons: 'any',
@@ -30,6 +30,9 @@ export default defineCommand({
   ],
   run: ({ ask }, context) =>
     atDesk(context, async (desk) => {
+      const [, no, room] =
+        /^(?:no\.? ?|number |answer )?(\d{1,3}) (?:is |was )?(?:in|about|of|for) (.{1,80})$/i.exec(ask) ?? [];
+      if (no !== undefined && room !== undefined) return aboutRoom(Number(no), room, context);
       const number = /^(?:remove|drop|delete|forget|clear) (?:no\.? ?)?(\d{1,3})$/i.exec(ask)?.[1];
       return number === undefined ? keep(ask, desk, context) : unkeep(Number(number), context);
     }),

@@ -5,6 +5,7 @@ import { defineCommand } from '../../src/bot/command.ts';
 import { text } from '../../src/measure/options.ts';
 import { read } from '../../src/measure/reading.ts';
 import { PROJECT } from '../../src/words/project.ts';
+import { SAVED } from '../../src/words/saved.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';
 import { picksSaid } from './parts/pick-said.ts';
 import { type PickStep, pickStep } from './parts/pick-step.ts';
@@ -60,7 +61,10 @@ export default defineCommand({
           : projectReply(context, {
               headline: step.said.length > 0 ? PROJECT.done(step.said) : PROJECT.nothingChanged,
               blocks: pickFacts(after.picks),
-              assumed: said.notes,
+              assumed: [
+                ...said.notes,
+                ...(step.said.length > 0 && after.kept.length > 0 ? [SAVED.stay(after.kept.length)] : []),
+              ],
               actions: [...(step.said.length > 0 ? [TAKE_BACK] : []), ...nextAsks(after)],
               project: after,
             }),

@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
 import { PROJECT } from '../../src/words/project.ts';
+import { SAVED } from '../../src/words/saved.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';
 import { projectReply, TAKE_BACK } from './parts/reply.ts';
 import { roomDeeds, roomSteps, type Steps } from './parts/room-deeds.ts';
@@ -48,7 +49,7 @@ export default defineCommand({
               ? PROJECT.shown(after.name, after.rooms.length, after.rooms.filter((room) => !room.inScope).length)
               : PROJECT.nothingChanged,
           blocks: roomTable(shown),
-          assumed: [...result.notes, ...(shapes && after.kept.length > 0 ? [PROJECT.outdated(after.kept.length)] : [])],
+          assumed: [...result.notes, ...(shapes && after.kept.length > 0 ? [SAVED.stay(after.kept.length)] : [])],
           actions: [...(changed ? [TAKE_BACK] : []), ...nextAsks(after)],
           project: after,
         });

@@ -6,6 +6,7 @@ import { isPart } from '../../src/project/share-scope.ts';
 import { atDesk, noneInUse, problem } from './parts/at-desk.ts';
 import { ONE_IN_USE, projectNamed, projectOption } from './parts/named.ts';
 import { projectReply } from './parts/reply.ts';
+import { savedActions, savedLines, savedToday } from './parts/saved-today.ts';
 import { ownShareReply } from './parts/share-say.ts';
 import { headlineOf, nextAsks, pageOf } from './parts/shown.ts';
 
@@ -23,7 +24,9 @@ export default defineCommand({
       const [share] = found.shares;
       const others = found.owner !== (await desk.person())?.id;
       if (others && share && isPart(share)) return ownShareReply(found, share, context);
-      const actions = nextAsks(found);
-      return projectReply(context, { headline: headlineOf(found), blocks: pageOf(found), actions, project: found });
+      const saved = await savedToday(found, { ...context, ask: (line) => context.ask(line, found) });
+      const actions = [...savedActions(saved), ...nextAsks(found)];
+      const blocks = [...pageOf(found), ...savedLines(saved).map((text) => ({ kind: 'text', text }) as const)];
+      return projectReply(context, { headline: headlineOf(found), blocks, actions, project: found });
     }),
 });

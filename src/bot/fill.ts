@@ -5,11 +5,13 @@ import type { Habits } from '../measure/reading.ts';
 import type { Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import { inScope, type Rooms, roomsText } from '../project/room.ts';
+import { pickWithout } from '../project/rooms-follow.ts';
 import type { Problem } from '../reply/problem.ts';
 import {
   filledNote,
   floorsDiffer,
   optionPart,
+  pickElsewhere,
   pickUnread,
   roomByName,
   roomsPart,
@@ -52,8 +54,12 @@ export function filled(
       whole.set(option, text);
       parts.push(optionPart(option, text));
     }
+    // What is picked for places in rooms that this is not about is for other answers.
+    const others = project.rooms.filter((room) => !used.includes(room));
     for (const option of options) {
-      const text = whole.has(option) ? undefined : pickFor(project.picks, command, option, commands);
+      const picked = whole.has(option) ? undefined : pickFor(project.picks, command, option, commands);
+      const text = picked && pickWithout(`${command.name} ${option}`, picked, others, project.rooms);
+      if (picked !== text) notes.push(pickElsewhere(project.name, option));
       if (text === undefined) continue;
       if (isRead(command, option, text, habits)) {
         whole.set(option, text);

@@ -17,7 +17,7 @@ export function emptyContent(name: string): Content {
 
 /** A project of this content, with no change made yet. */
 export function bornWith(content: Content, { id, owner }: Born): Project {
-  return { version: 3, id, owner, shares: [], given: 0, ...content, count: 0, history: [], undone: [] };
+  return { version: 4, id, owner, shares: [], given: 0, ...content, count: 0, history: [], undone: [] };
 }
 
 /** The same home: its rooms and picks, none of its answers, purchases or notes of what was done. */

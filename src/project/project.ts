@@ -6,6 +6,7 @@ import { EMPTY_MEASURES } from './measure.ts';
 import { partsSchema } from './parts.ts';
 import { patchSchema } from './patch.ts';
 import { projectFromDraft } from './project-draft.ts';
+import { withSavedWork } from './project-saved.ts';
 import { withShares } from './project-shares.ts';
 import { roomsSchema } from './room.ts';
 import { sharesSchema } from './share.ts';
@@ -27,6 +28,10 @@ const keptSchema = z
     ask: z.string().min(1).max(LIMITS.ask),
     headline: z.string().max(LIMITS.headline),
     at: z.number(),
+    /** The project's rooms that it is about; absent where it is about the whole job, or names none. */
+    rooms: z.array(z.string().min(1).max(LIMITS.name)).max(LIMITS.rooms).readonly().optional(),
+    /** Its options that the project doesn't hold, such as sizes measured on the spot: they are part of the work. */
+    own: z.array(z.string().min(1).max(LIMITS.name)).max(LIMITS.picks).readonly().default([]),
   })
   .readonly();
 
@@ -57,7 +62,7 @@ export const contentSchema = z.object(contentShape).readonly();
 
 export const projectSchema = z
   .object({
-    version: z.literal(3),
+    version: z.literal(4),
     id: z.string().min(16),
     owner: z.string().min(16),
     shares: sharesSchema,
@@ -82,7 +87,12 @@ export type Change = z.infer<typeof changeSchema>;
 /** Before, nothing could be asked to be measured. */
 const withMeasures: Migration = (record) => ({ ...record, version: 3, measures: EMPTY_MEASURES });
 
-export const projectCodec = codecOf<Project>('project', projectSchema, [projectFromDraft, withShares, withMeasures]);
+export const projectCodec = codecOf<Project>('project', projectSchema, [
+  projectFromDraft,
+  withShares,
+  withMeasures,
+  withSavedWork,
+]);
 
 /** What of a project changes and can be taken back. */
 export function contentOf(project: Project): Content {

@@ -5,6 +5,7 @@ import { EMPTY_MEASURES, type Measures } from './measure.ts';
 import { difference } from './patch.ts';
 import type { Content, Project } from './project.ts';
 import { sameName } from './room.ts';
+import { afterRooms } from './rooms-follow.ts';
 import { type Share, type Shared, signatureOf } from './share.ts';
 import { EMPTY_SHOPPING } from './shopping.ts';
 import type { Signed } from './signed.ts';
@@ -122,7 +123,11 @@ export function mayTouch(before: Project, after: Project, { what, room, role }: 
   const shared = what === 'project' ? WHOLE : SCOPES[what].touches;
   const touches = may(role, 'measure') ? shared : shared.filter((key) => !MEASURED.includes(key));
   const rest = ({ version: _v, shares: _s, count: _c, history: _h, undone: _u, ...parts }: Project) => parts;
-  const [old, now] = [rest(before), rest(after)];
+  // Whoever may change the rooms gives one another name everywhere.
+  const { rooms, picks, kept, found, stages, measures } = before;
+  const parts = { rooms, picks, kept, found, stages, measures };
+  const follows = touches.includes('rooms') ? { ...afterRooms(parts, after.rooms), rooms } : parts;
+  const [old, now] = [rest({ ...before, ...follows }), rest(after)];
   const untouched = (Object.keys(now) as (keyof typeof now)[]).every(
     (key) => touches.some((one) => one === key) || same(old[key], now[key]),
   );

@@ -50,9 +50,6 @@ export const MEASURE = {
   sameLists: 'the lists stay as they were',
   figuresTitle: 'What changes',
   figureColumns: ['What', 'Before', 'Now'],
-  keptAnew: (count: number) => `${counted(count, 'kept answer')} worked out again`,
-  keptOld: (count: number) =>
-    `${counted(count, 'kept answer')} could not be worked out again: ask anew from “project show”`,
   walls: 'Plan with wall numbers',
   numbered: 'walls are numbered against the clock from the lower left corner, as in the drawings',
   eased: (by: string) => `the walls missed each other by ${by}, as tapes do: the longest wall not told takes it`,

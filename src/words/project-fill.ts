@@ -11,6 +11,7 @@ export const NEWS_TITLE = 'Changed since you last looked';
 
 const FROM_PROJECT = 'from your project “';
 const FROM_SETTINGS = 'from your settings: ';
+const NOT_USED = 'not used from your project “';
 
 export function filledNote(project: string, parts: readonly string[]): string {
   return `${FROM_PROJECT}${project}”: ${parts.join('; ')}`;
@@ -22,7 +23,7 @@ export function standardsNote(parts: readonly string[]): string {
 
 /** Whether a note tells what an ask was filled from: nothing for those whom its answer is handed to. */
 export function isFillNote(note: string): boolean {
-  return note.startsWith(FROM_PROJECT) || note.startsWith(FROM_SETTINGS);
+  return [FROM_PROJECT, FROM_SETTINGS, NOT_USED].some((start) => note.startsWith(start));
 }
 
 export function roomsPart(names: readonly string[]): string {
@@ -52,7 +53,12 @@ export function unreadableNote(): string {
 
 /** A pick that this command cannot read. */
 export function pickUnread(project: string, option: string, text: string): string {
-  return `not used from your project “${project}”: ${option} ${quoted(text)}, which cannot be read here`;
+  return `${NOT_USED}${project}”: ${option} ${quoted(text)}, which cannot be read here`;
+}
+
+/** A pick for places in rooms that an answer is not about. */
+export function pickElsewhere(project: string, option: string): string {
+  return `${NOT_USED}${project}”: ${option.replaceAll('-', ' ')} in rooms that are not part of this`;
 }
 
 /** Rooms whose floors differ, where one floor is asked about. */

@@ -56,8 +56,6 @@ export const PROJECT = {
   roomColumns: ['Room', 'Shape', 'Floor now', 'Doors', 'Notes'],
   roomOut: (name: string) => `${name} (left as it is)`,
   picks: 'Picks',
-  kept: 'Kept answers',
-  keptColumns: ['No.', 'Answer', 'Ask'],
   changes: 'Changes, the latest first',
   projects: 'Projects',
   projectColumns: ['Project', 'Rooms', 'Kept answers', 'State'],
@@ -72,8 +70,6 @@ export const PROJECT = {
   roomStays: (name: string) => `${name} stays as your project has it`,
   noPicks: 'Nothing is picked yet.',
   picked: (count: number) => `${counted(count, 'pick')}.`,
-  outdated: (count: number) =>
-    `${counted(count, 'kept answer')} may be out of date: ask again from “project show”, and keep the new answer.`,
 } as const;
 
 /** Labels of the next asks. */

@@ -48,7 +48,9 @@ export function content(): Content {
       { ...room, name: CANARY.two, text: '3 x 5 ft' },
     ],
     picks: { plank: `${CANARY.pick}, $2.89/sq ft` },
-    kept: [{ id: 'kept-kept', ask: `tearout room: ${CANARY.two}, floor: carpet`, headline: CANARY.kept, at: NOON }],
+    kept: [
+      { id: 'kept-kept', ask: `tearout room: ${CANARY.two}, floor: carpet`, headline: CANARY.kept, own: [], at: NOON },
+    ],
     shopping: {
       bought: [
         {

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/bot/invocation.ts';
 import { type Asked, answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 import { portsInMemory } from '../bot/demo-flat.ts';
+import { textOf } from '../project/conversation.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };
 
@@ -130,16 +131,19 @@ describe('a wall measured', () => {
     );
   });
 
-  it('works kept answers out again', async () => {
+  it('leaves a saved answer as it was, and says what it is today', async () => {
     const { say } = talk();
     await say('project new Flat, rooms: bedroom 5x4; hall 3x4, plank: 6 x 48 in, 10 per carton');
     await say('planks');
     await say('keep that');
     const told = await say(`project measure wall 1 of bedroom is 5'6"`);
-    expect(told.assumed.join()).toContain('1 kept answer worked out again');
-    const { kept } = (await say('project show')).data as unknown as { kept: { ask: string; headline: string }[] };
-    expect(kept[0]?.ask).toContain(`bedroom 5' 6" x 4 ft`);
-    expect(kept[0]?.headline).toBe((await say('planks')).headline);
+    expect(told.assumed.join()).toContain('1 saved answer stays as it was');
+    const shown = await say('project show');
+    const { kept } = shown.data as unknown as { kept: { ask: string; headline: string }[] };
+    expect(kept[0]?.ask).toContain('bedroom 5x4 ft');
+    const today = (await say('planks')).headline;
+    expect(kept[0]?.headline).not.toBe(today);
+    expect(textOf(shown)).toContain(today);
   }, 20_000);
 });
 

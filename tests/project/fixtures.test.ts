@@ -17,7 +17,7 @@ const CODECS: Readonly<Record<string, Codec<unknown>>> = {
 const VERSIONS: Readonly<Record<string, readonly number[]>> = {
   account: [0, 1],
   person: [0, 1, 2],
-  project: [0, 1, 2, 3],
+  project: [0, 1, 2, 3, 4],
 };
 
 /** What may be missing. */

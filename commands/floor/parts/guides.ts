@@ -5,6 +5,7 @@ import { toldPlan } from '../../../src/draw/plan.ts';
 import type { SawPiece } from '../../../src/reply/job-sheet.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import type { Reply, Result } from '../../../src/reply/reply.ts';
+import { planksHeadline } from '../../../src/words/floor.ts';
 import { GUIDES } from '../../../src/words/job-sheet.ts';
 import { guideTables } from './guide.ts';
 import type { HerringResult } from './herringbone-result.ts';
@@ -29,6 +30,8 @@ export interface GuidesResult extends Result {
   readonly kind: 'guides';
   readonly floor: FloorResult | HerringResult;
   readonly guides: readonly Guide[];
+  /** What to buy, as the plank answer says it. */
+  readonly buy: string;
 }
 
 /** The guides of a floor in rows. */
@@ -36,7 +39,7 @@ export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Ou
   const first = await layAsk(ask, context);
   if ('problems' in first) return first;
   const laid = await settled(first, ask, context);
-  const { plan, purchase, cost, home } = laid;
+  const { plan, purchase, cost, said, home } = laid;
   const saying = sayingOf(ask, context);
   await otherWork();
   const floor = { told: toldPlan(plan, saying), tables: guideTables(plan, saying) };
@@ -53,17 +56,21 @@ export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Ou
       pieces: pieces[i] ?? [],
     });
   }
-  return guidesReply(guides, floorResult(plan, purchase, cost, home), laid.assumed, floorNeeds(laid, ask));
+  const buy = planksHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said);
+  return guidesReply(
+    { guides, floor: floorResult(plan, purchase, cost, home), buy },
+    laid.assumed,
+    floorNeeds(laid, ask),
+  );
 }
 
 /** Guides as one answer. */
 export function guidesReply(
-  guides: readonly Guide[],
-  floor: FloorResult | HerringResult,
+  { guides, floor, buy }: Pick<GuidesResult, 'guides' | 'floor' | 'buy'>,
   assumed: readonly string[],
   needs: readonly Need[],
 ): Reply {
-  const data: GuidesResult = { kind: 'guides', floor, guides };
+  const data: GuidesResult = { kind: 'guides', floor, guides, buy };
   const [first] = guides;
   return {
     headline: GUIDES.headline(guides.map(({ room }) => room)),

@@ -39,7 +39,11 @@ export async function answerHerringGuides(ask: HerringAsk, context: Context): Pr
       pieces: piecesOf(region, plan, saying),
     });
   }
-  return guidesReply(guides, herringResult(plan, purchase, cost, home), laid.assumed, floorNeeds({ plan }, ask));
+  return guidesReply(
+    { guides, floor: herringResult(plan, purchase, cost, home), buy: whole.headline },
+    laid.assumed,
+    floorNeeds({ plan }, ask),
+  );
 }
 
 function regionReply(region: HerringRegion, laid: BoughtHerring, whole: Reply, saying: Saying): Reply {

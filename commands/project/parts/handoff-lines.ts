@@ -22,9 +22,8 @@ import { findingsOf } from './found.ts';
 import { progressReply } from './progress.ts';
 import { roomsProgress } from './progress-say.ts';
 import { asksOf, type Here, replyOr } from './sheet-asks.ts';
-import { roomsTold } from './sheet-prep.ts';
-import { listAsks } from './shopping-asks.ts';
-import { guidesOfFloor, nameOf } from './shopping-lines.ts';
+import { type JobAsk, listAsks } from './shopping-asks.ts';
+import { guidesOfFloor } from './shopping-lines.ts';
 
 /** A line of the summary. `never`: it is not left out, whatever the length; the others go from the last on. */
 export interface HandoffLine {
@@ -44,7 +43,7 @@ export async function handoffLines(here: Here): Promise<readonly HandoffLine[]> 
   const replies = async (name: string): Promise<readonly Answered[]> => {
     const all = await answersTo(here, name);
     const [not, done] = [all.filter(isRefused), all.filter((one) => !isRefused(one))];
-    refused.push(...not.map((one) => refusal(one, here)));
+    refused.push(...not.map(refusal));
     return done;
   };
   const tearout = await replies('prep tearout');
@@ -64,9 +63,9 @@ export async function handoffLines(here: Here): Promise<readonly HandoffLine[]> 
     { label: labels.found, items: found.told },
     { label: labels.stage, items: [progressReply(project, [], undefined, context).headline.replace(/\.$/, '')] },
     { label: labels.waits, items: waitItems(project, context) },
-    { label: labels.tearout, items: tearout.map((one) => tearoutItem(one, tearout.length, here)) },
+    { label: labels.tearout, items: tearout.map((one) => tearoutItem(one, tearout.length)) },
     { label: labels.trim, items: trims.map((reply) => trimItem(reply, context)) },
-    { label: labels.open, items: listAsks(project, context.commands, context.habits).untold.map(({ what }) => what) },
+    { label: labels.open, items: listAsks(project, context).untold.map(({ what }) => what) },
     { label: labels.missing, items: [...new Set(here.missing)].map((text) => text.split(':', 1)[0] ?? text) },
     { label: labels.rows, items: floors.flatMap(rowItems) },
   ];
@@ -79,7 +78,7 @@ function sayShort({ topic, text }: Caution): string {
 }
 
 interface Answered {
-  readonly line: string;
+  readonly ask: JobAsk;
   readonly reply: Reply;
   /** What is refused for safety, and who does it. */
   readonly refused?: { readonly why: string; readonly call: string };
@@ -87,10 +86,10 @@ interface Answered {
 
 async function answersTo(here: Here, name: string): Promise<readonly Answered[]> {
   const answers: Answered[] = [];
-  for (const line of asksOf(here, name)) {
-    const { outcome } = await here.ask(guidesOfFloor(line));
-    const reply = replyOr(outcome, line, here.missing);
-    if (reply) answers.push({ line, reply, ...('why' in outcome && { refused: outcome }) });
+  for (const ask of asksOf(here, name)) {
+    const { outcome } = await here.ask(guidesOfFloor(ask.line));
+    const reply = replyOr(outcome, name, here.missing);
+    if (reply) answers.push({ ask, reply, ...('why' in outcome && { refused: outcome }) });
   }
   return answers;
 }
@@ -100,13 +99,15 @@ function isRefused({ refused }: Answered): boolean {
 }
 
 /** Which rooms it is about, why nobody here does it, and who does. */
-function refusal({ line, refused }: Answered, here: Here): string {
-  const rooms = roomsTold(line, here).join(', ');
-  return FOUND.call(rooms === '' ? nameOf(line) : rooms, refused?.why ?? '', refused?.call ?? '').replace(/\.$/, '');
+function refusal({ ask: { name, rooms }, refused }: Answered): string {
+  return FOUND.call(rooms.length === 0 ? name : rooms.join(', '), refused?.why ?? '', refused?.call ?? '').replace(
+    /\.$/,
+    '',
+  );
 }
 
-function tearoutItem({ line, reply }: Answered, of: number, here: Here): string {
-  const rooms = of > 1 ? roomsTold(line, here) : [];
+function tearoutItem({ ask, reply }: Answered, of: number): string {
+  const rooms = of > 1 ? ask.rooms : [];
   const said = reply.headline.replace(/\.$/, '');
   return rooms.length > 0 ? `${rooms.join(', ')}: ${said}` : said;
 }

@@ -1,68 +1,222 @@
-/** What of an answer a project keeps: its rooms that are new, and its plank and rules where none are picked. */
+/** What of an answer a project takes up: its rooms that are new, its plank and rules where none are picked, and what work it makes part of the job. */
 
-import type { Context } from '../../../src/bot/command.ts';
+import type { Command, Context } from '../../../src/bot/command.ts';
+import { fullName } from '../../../src/bot/command.ts';
+import { filled } from '../../../src/bot/fill.ts';
 import { parseLine } from '../../../src/bot/grammar.ts';
-import { meaningsOf } from '../../../src/bot/pick.ts';
+import { meaningsOf, pickFor } from '../../../src/bot/pick.ts';
 import { readRoomsApart } from '../../../src/measure/room-apart.ts';
+import { doorwaysTogether } from '../../../src/project/doorways-together.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
-import type { Content, KeptAsk } from '../../../src/project/project.ts';
-import { inScope, type Rooms, roomNamed, roomsText, withRoom } from '../../../src/project/room.ts';
+import type { Settings } from '../../../src/project/person.ts';
+import type { Content, KeptAsk, Project } from '../../../src/project/project.ts';
+import { changedRoom, inScope, type Rooms, roomNamed, roomsText, withRoom } from '../../../src/project/room.ts';
+import { roomsNamedIn } from '../../../src/project/rooms-follow.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { CHANGED, PROJECT } from '../../../src/words/project.ts';
 import { tooManyKept } from '../../../src/words/project-problems.ts';
+import { OF_PLACES } from './saved-work.ts';
 
-/** Options that are told for one answer and picked for none. */
-const OF_ONE_ANSWER = ['room', 'planks', 'only', 'readings', 'damage', 'area', 'found', 'walls'];
+/** Options given for one piece of work: measured or found on the spot, and picked for no other. */
+const OF_ONE_WORK = [
+  'planks',
+  'only',
+  'so-far',
+  'readings',
+  'ramp',
+  'damage',
+  'first-joist',
+  'notch',
+  'notch-length',
+  'notch-place',
+  'hole',
+  'hole-edge',
+  'area',
+  'found',
+  'walls',
+  'tested',
+  'below',
+  'leak',
+  'water',
+  'mould',
+];
+
+/** An answer to save. */
+export type Answered = Pick<KeptAsk, 'id' | 'ask' | 'headline' | 'at'>;
 
 export type KeepStep =
   | {
       readonly parts: Pick<Content, 'rooms' | 'picks' | 'kept'>;
       readonly said: readonly string[];
       readonly stays: readonly string[];
+      /** Choices of the answer that the project has otherwise: the picks that would take them. */
+      readonly others: readonly (readonly [key: string, text: string])[];
+      /** The shapes of rooms that are none of the project's. */
+      readonly outside?: string;
     }
   | { readonly problem: Problem };
 
-/** Keeps an answer in a project. Pure. */
-export function keepStep({ rooms, picks, kept }: Content, ask: KeptAsk, context: Context): KeepStep {
-  const others = kept.filter((one) => one.ask !== ask.ask);
+/** Saves an answer in a project. Pure. */
+export function keepStep(before: Project, ask: Answered, context: Context, settings: Settings | undefined): KeepStep {
+  const others = before.kept.filter((one) => one.ask !== ask.ask);
   if (others.length >= LIMITS.kept) return { problem: tooManyKept(LIMITS.kept) };
-  const said = [CHANGED.kept(ask.headline)];
-  const stays: string[] = [];
   const parsed = parseLine(ask.ask, context.commands, context.habits);
-  const told = parsed.ok ? parsed.told : new Map<string, string>();
-  const withRooms = keepRooms(rooms, told.get('room'), context, said, stays);
-  const next = new Map(Object.entries(picks));
-  for (const [option, text] of told) {
-    if (!parsed.ok || OF_ONE_ANSWER.includes(option) || text.length > LIMITS.pick) continue;
-    const key = meaningsOf(option, context.commands).length > 1 ? `${parsed.command.name} ${option}` : option;
-    const before = next.get(key) ?? next.get(option);
-    if (before === undefined && next.size < LIMITS.picks) {
-      next.set(key, text);
-      said.push(CHANGED.pick(key, text));
-    } else if (before !== undefined && before !== text) stays.push(PROJECT.keptStays(key, before));
-  }
-  return { parts: { rooms: withRooms, picks: Object.fromEntries(next), kept: [...others, ask] }, said, stays };
+  const said = [CHANGED.kept(ask.headline)];
+  if (!parsed.ok)
+    return {
+      parts: { rooms: before.rooms, picks: before.picks, kept: [...others, { ...ask, own: [] }] },
+      said,
+      stays: [],
+      others: [],
+    };
+  const { command, told } = parsed;
+  const taken = takenRooms(before.rooms, told, command, context);
+  const withRooms = { ...before, rooms: taken.rooms };
+  const options = takenOptions(withRooms, command, told, taken.about, context, settings);
+  const own = options.own.slice(0, LIMITS.picks);
+  const about = taken.about ?? roomsInTexts(told, own, taken.rooms);
+  const saved: KeptAsk = { ...ask, own, ...(about && { rooms: about.map(({ name }) => name) }) };
+  return {
+    parts: { rooms: taken.rooms, picks: options.picks, kept: [...others, saved] },
+    said: [...said, ...taken.said, ...options.said],
+    stays: [...taken.stays, ...options.stays],
+    others: options.others,
+    ...(taken.outside !== undefined && { outside: taken.outside }),
+  };
 }
 
-function keepRooms(
-  rooms: Rooms,
-  told: string | undefined,
+interface TakenRooms {
+  readonly rooms: Rooms;
+  /** The project's rooms that the answer is about; undefined for all of the job, or none given. */
+  readonly about: Rooms | undefined;
+  readonly said: readonly string[];
+  readonly stays: readonly string[];
+  readonly outside?: string;
+}
+
+/** The rooms of a project with those of an answer: one with a name is added; one without is a size tried out, unless it begins the project. */
+function takenRooms(
+  before: Rooms,
+  told: ReadonlyMap<string, string>,
+  command: Command,
   { habits }: Context,
-  said: string[],
-  stays: string[],
-): Rooms {
-  const reading = { option: 'room', habits, note: () => undefined };
-  const apart = told === undefined ? undefined : readRoomsApart(told, reading);
-  if (!apart?.ok) return rooms;
-  let after = rooms;
-  for (const { name, text } of apart.value) {
-    const before = roomNamed(after, name);
-    if (before && before.text !== text) stays.push(PROJECT.roomStays(before.name));
-    if (before || after.length >= LIMITS.rooms || text.length > LIMITS.room) continue;
-    const more = withRoom(after, { name, text, notes: [], inScope: true });
-    if (roomsText(inScope(more)).length > LIMITS.roomsTold) continue;
-    after = more;
-    said.push(CHANGED.roomAdded(name, text));
+): TakenRooms {
+  const text = told.get('room');
+  const apart =
+    text === undefined ? undefined : readRoomsApart(text, { option: 'room', habits, note: () => undefined });
+  if (!apart?.ok) return { rooms: before, about: undefined, said: [], stays: [] };
+  const said: string[] = [];
+  const stays: string[] = [];
+  const outside: string[] = [];
+  let rooms = before;
+  const about = new Set<string>();
+  for (const { name, text: shape, named } of apart.value) {
+    const known = roomNamed(rooms, name);
+    if (known && (named || known.text === shape)) {
+      if (known.text !== shape) stays.push(PROJECT.roomStays(known.name));
+      about.add(known.name);
+      continue;
+    }
+    const more = known ? rooms : withAnother(rooms, { name, text: shape });
+    if (more === rooms || (!named && before.length > 0)) {
+      outside.push(named ? `${name} ${shape}` : shape);
+      continue;
+    }
+    rooms = more;
+    about.add(name);
+    said.push(CHANGED.roomAdded(name, shape));
   }
-  return after;
+  const found = rooms.filter(({ name }) => about.has(name));
+  const whole = outside.length === 0 && inScope(rooms).every((room) => found.includes(room));
+  const withFloor = floorTaken(rooms, found, command, told);
+  return {
+    rooms: withFloor.rooms,
+    // A patch or a reading is in one room, if it is the only one or not.
+    about: whole && (found.length > 1 || !OF_PLACES.includes(fullName(command))) ? undefined : found,
+    said: [...said, ...withFloor.said],
+    stays,
+    ...(outside.length > 0 && { outside: outside.join('; ') }),
+  };
+}
+
+function withAnother(rooms: Rooms, room: { readonly name: string; readonly text: string }): Rooms {
+  if (rooms.length >= LIMITS.rooms || room.text.length > LIMITS.room) return rooms;
+  const more = withRoom(rooms, { ...room, notes: [], inScope: true });
+  return roomsText(inScope(more)).length > LIMITS.roomsTold ? rooms : more;
+}
+
+/** The floor that comes out lies in the rooms of the answer, and not in others. */
+function floorTaken(rooms: Rooms, found: Rooms, command: Command, told: ReadonlyMap<string, string>) {
+  const floor = told.get('floor');
+  const bare = found.filter((room) => room.floor === undefined);
+  if (command.group !== 'prep' || !['tearout', 'plan'].includes(command.name)) return { rooms, said: [] };
+  if (floor === undefined || floor.length > LIMITS.note) return { rooms, said: [] };
+  return {
+    rooms: bare.reduce((all, { name }) => changedRoom(all, name, { floor }), rooms),
+    said: bare.map(({ name }) => CHANGED.roomFact(name, 'floor now', floor)),
+  };
+}
+
+interface TakenOptions {
+  readonly picks: Content['picks'];
+  readonly own: readonly string[];
+  readonly said: readonly string[];
+  readonly stays: readonly string[];
+  readonly others: readonly (readonly [string, string])[];
+}
+
+/** What the project takes of an answer's options: what it has none of, the rest is the work's own. */
+function takenOptions(
+  project: Project,
+  command: Command,
+  told: ReadonlyMap<string, string>,
+  about: Rooms | undefined,
+  { commands, habits }: Context,
+  settings: Settings | undefined,
+): TakenOptions {
+  const picks = new Map(Object.entries(project.picks));
+  const own: string[] = [];
+  const said: string[] = [];
+  const stays: string[] = [];
+  const others: (readonly [string, string])[] = [];
+  const places = OF_PLACES.includes(fullName(command));
+  const room = about?.map(({ name }) => name).join('; ');
+  const given = filled(
+    command,
+    new Map(room === undefined || room === '' ? [] : [['room', room]]),
+    { project, settings },
+    commands,
+    habits,
+  ).told;
+  for (const [option, text] of told) {
+    if (option === 'room' || given.get(option) === text) continue;
+    const key = meaningsOf(option, commands).length > 1 ? `${command.name} ${option}` : option;
+    const before = pickFor(Object.fromEntries(picks), command, option, commands);
+    if (OF_ONE_WORK.includes(option) || command.name === 'lift') own.push(option);
+    else if (before === text) continue;
+    else if (before === undefined && picks.size < LIMITS.picks && text.length <= LIMITS.pick) {
+      picks.set(key, text);
+      said.push(CHANGED.pick(key, text));
+    } else if (before === undefined || places) own.push(option);
+    else if (key === 'edges doorways' && withDoorways(before, text) !== before) {
+      picks.set(key, withDoorways(before, text));
+      said.push(CHANGED.pick(key, withDoorways(before, text)));
+    } else {
+      stays.push(PROJECT.keptStays(key, before));
+      if (text.length <= LIMITS.pick) others.push([key, text]);
+    }
+  }
+  return { picks: Object.fromEntries(picks), own, said, stays, others };
+}
+
+function withDoorways(picked: string, more: string): string {
+  const all = doorwaysTogether(picked, more);
+  return all.length > LIMITS.pick ? picked : all;
+}
+
+/** The only room that the texts of a work name, where it isn't given any. */
+function roomsInTexts(told: ReadonlyMap<string, string>, own: readonly string[], rooms: Rooms): Rooms | undefined {
+  if (told.has('room')) return undefined;
+  const found = roomsNamedIn(own.map((option) => told.get(option) ?? '').join(' ; '), rooms);
+  return found.length === 1 ? found : undefined;
 }

@@ -6,14 +6,17 @@ import { mintId } from '../../../src/bot/kept-answer.ts';
 import { emptyContent, freeName } from '../../../src/project/create.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk } from '../../../src/project/project.ts';
+import { roomNamed } from '../../../src/project/room.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { CHANGED, NEXT, PROJECT } from '../../../src/words/project.ts';
-import { keptUnknown, nothingToKeep, refusedAsk } from '../../../src/words/project-problems.ts';
+import { keptUnknown, nothingToKeep, refusedAsk, roomUnknown } from '../../../src/words/project-problems.ts';
+import { SAVED } from '../../../src/words/saved.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
-import { type KeepStep, keepStep } from './keep-said.ts';
+import { type Answered, type KeepStep, keepStep } from './keep-said.ts';
 import { nameProblem } from './named.ts';
 import { projectReply, TAKE_BACK } from './reply.ts';
+import { savedActions, savedLines, savedTable, savedToday } from './saved-today.ts';
 import { nextAsks, pageOf } from './shown.ts';
 
 const UNNAMED = 'My floor';
@@ -24,24 +27,66 @@ export async function keep(line: string, desk: Desk, context: Context): Promise<
     ? lastAsk(await desk.last())
     : await answered(line, context);
   if ('problem' in found) return problem(found.problem);
-  const ask: KeptAsk = { ...found, id: mintId(), at: desk.now() };
+  const ask: Answered = { ...found, id: mintId(), at: desk.now() };
   const begun = await begin(desk);
   if (begun && 'problem' in begun) return problem(begun.problem);
+  const settings = await desk.ownersSettings();
   const done = await desk.change<KeepStep>('keep', (project) => {
-    const step = keepStep(project, ask, context);
+    const step = keepStep(project, ask, context, settings);
     return 'problem' in step ? { result: step } : { parts: step.parts, said: step.said.join('; '), result: step };
   });
-  return doneOr(context, done, (step, project) =>
-    'problem' in step
-      ? problem(step.problem)
-      : projectReply(context, {
-          headline: PROJECT.keptIn(ask.headline),
-          blocks: [...alsoKept(step.said.slice(1)), ...pageOf(project)],
-          assumed: [...(begun ? [PROJECT.started(begun.name)] : []), ...step.stays],
-          actions: [TAKE_BACK, { label: NEXT.show, ask: 'project show' }, ...nextAsks(project)],
-          project,
-        }),
-  );
+  return doneOr(context, done, async (step, project) => {
+    if ('problem' in step) return problem(step.problem);
+    const saved = await savedToday(project, context);
+    const outside = step.outside === undefined ? [] : [SAVED.outside];
+    return projectReply(context, {
+      headline: PROJECT.keptIn(ask.headline),
+      blocks: [...alsoKept(step.said.slice(1)), ...pageOf(project), ...textBlocks(savedLines(saved))],
+      assumed: [...(begun ? [PROJECT.started(begun.name)] : []), ...outside, ...step.stays],
+      actions: [
+        TAKE_BACK,
+        ...step.others.map(([key, text]) => ({ label: SAVED.use(key), ask: `project pick ${key}: ${text}` })),
+        ...(step.outside === undefined ? [] : [{ label: SAVED.addRoom, ask: `project room add ${step.outside}` }]),
+        ...savedActions(saved),
+        { label: NEXT.show, ask: 'project show' },
+        ...nextAsks(project),
+      ],
+      project,
+    });
+  });
+}
+
+/** Says which room a saved answer is about, for work at a place that was saved without one. */
+export function aboutRoom(number: number, name: string, context: Context): Promise<Outcome> {
+  return inProject(context, async (project, desk) => {
+    const saved = project.kept[number - 1];
+    if (!saved) return problem(keptUnknown(String(number), project.kept.length));
+    const room = roomNamed(project.rooms, name.replace(/^(?:the|my|our) /i, ''));
+    if (!room) {
+      const [first] = project.rooms;
+      const fix = first ? `project keep ${number} in ${first.name}` : 'project room bedroom 12 x 14 ft';
+      return problem(
+        roomUnknown(
+          name,
+          project.rooms.map((one) => one.name),
+          fix,
+        ),
+      );
+    }
+    const done = await desk.change('keep', ({ kept }) => ({
+      parts: { kept: kept.map((one) => (one.id === saved.id ? { ...one, rooms: [room.name] } : one)) },
+      said: SAVED.inRoom(saved.headline, room.name),
+      result: undefined,
+    }));
+    return doneOr(context, done, (_result, after) =>
+      projectReply(context, {
+        headline: PROJECT.done([SAVED.inRoom(saved.headline, room.name)]),
+        blocks: savedTable(after),
+        actions: [TAKE_BACK],
+        project: after,
+      }),
+    );
+  });
 }
 
 /** Lets the kept answer of a number go. */
@@ -63,6 +108,10 @@ export function unkeep(number: number, context: Context): Promise<Outcome> {
       }),
     );
   });
+}
+
+function textBlocks(lines: readonly string[]): readonly Block[] {
+  return lines.map((text) => ({ kind: 'text', text }));
 }
 
 function alsoKept(items: readonly string[]): readonly Block[] {

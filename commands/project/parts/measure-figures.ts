@@ -1,8 +1,6 @@
-/** What a room measured anew changes: the list of what to buy before and after, and the kept answers worked out again. */
+/** What a room measured anew changes: the list of what to buy before and after. Saved answers stay as they were. */
 
 import type { Context } from '../../../src/bot/command.ts';
-import { roomTold } from '../../../src/measure/room-apart.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
 import type { Line } from '../../../src/project/needs-merged.ts';
 import { mergeNeeds } from '../../../src/project/needs-merged.ts';
 import type { Content, Project } from '../../../src/project/project.ts';
@@ -10,27 +8,17 @@ import type { Room } from '../../../src/project/room.ts';
 import { covers, isPart } from '../../../src/project/share-scope.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { MEASURE } from '../../../src/words/measure.ts';
+import { SAVED } from '../../../src/words/saved.ts';
 import { listOf } from './shopping-lines.ts';
 import { sayAmount } from './shopping-say.ts';
-
-/** A kept answer worked out again, with the ask that it had. */
-interface KeptAnew {
-  readonly id: string;
-  readonly was: string;
-  readonly ask: string;
-  readonly headline: string;
-}
 
 export interface Figures {
   /** In a few words each: “23 → 24 planks”. */
   readonly brief: readonly string[];
   readonly blocks: readonly Block[];
   readonly notes: readonly string[];
-  readonly kept: readonly KeptAnew[];
 }
 
-/** As many kept answers as are worked out again at once. */
-const MOST_ANEW = 10;
 const MOST_BRIEF = 4;
 
 /** The figures of a project before and after these parts are put in place. Throws Outage. */
@@ -38,7 +26,6 @@ export async function figuresOf(
   project: Project,
   parts: Partial<Content>,
   room: Room,
-  text: string,
   context: Context,
 ): Promise<Figures> {
   const after = { ...project, ...parts };
@@ -46,19 +33,16 @@ export async function figuresOf(
   const changes = [...new Set([...was, ...now].map(({ item }) => item))].flatMap((item) =>
     changesOf(item, was, now, context),
   );
-  const kept = isPart(await context.desk?.share()) ? [] : await keptAnew(after, room, text, context);
+  const saved = isPart(await context.desk?.share()) ? 0 : project.kept.length;
   const rows = changes.map(({ label, from, to }) => [label, from, to]);
-  const old = kept.filter(({ headline }) => headline === '').length;
   return {
     brief: changes.slice(0, MOST_BRIEF).map(({ brief }) => brief),
     blocks:
       rows.length === 0 ? [] : [{ kind: 'table', title: MEASURE.figuresTitle, columns: MEASURE.figureColumns, rows }],
     notes: [
       ...(rows.length === 0 && now.length > 0 ? [MEASURE.sameLists] : []),
-      ...(kept.length > old ? [MEASURE.keptAnew(kept.length - old)] : []),
-      ...(old > 0 ? [MEASURE.keptOld(old)] : []),
+      ...(saved > 0 ? [SAVED.stay(saved)] : []),
     ],
-    kept: kept.filter(({ headline }) => headline !== ''),
   };
 }
 
@@ -97,18 +81,4 @@ function planksOf(before: Line | undefined, after: Line | undefined): Change | u
   const [from, to] = [before, after].map((line) => String(Math.ceil((line?.amount ?? 0) - 1e-9)));
   if (from === undefined || to === undefined || from === to) return undefined;
   return { label: MEASURE.planksLabel, from, to, brief: MEASURE.planks(from, to) };
-}
-
-/** Kept answers that tell the room as it was, asked again as it would be. One that cannot be answered has no headline. */
-async function keptAnew(after: Project, room: Room, text: string, context: Context): Promise<readonly KeptAnew[]> {
-  const old = roomTold(room);
-  const about = after.kept.filter(({ ask }) => ask.includes(old)).slice(-MOST_ANEW);
-  const anew: KeptAnew[] = [];
-  for (const { id, ask } of about) {
-    const line = ask.replaceAll(old, () => roomTold({ name: room.name, text }));
-    const { outcome, line: whole } = await context.ask(line, after);
-    const fits = 'headline' in outcome && whole.length <= LIMITS.ask;
-    anew.push({ id, was: ask, ask: whole, headline: fits ? outcome.headline.slice(0, LIMITS.headline) : '' });
-  }
-  return anew;
 }

@@ -1,7 +1,6 @@
 /** A length told: put into its room, noted with it, or kept until it fits; and what it changes in the lists. */
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Made } from '../../../src/bot/desk.ts';
 import type { Length } from '../../../src/core/length.ts';
 import { type LengthUnit, readLength } from '../../../src/measure/length.ts';
 import type { Read } from '../../../src/measure/reading.ts';
@@ -9,14 +8,14 @@ import { sayLength } from '../../../src/measure/say-length.ts';
 import { outlineOf, readWallLength, unitsTold, wallsOf } from '../../../src/measure/wall-told.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { sameQuestion, withNoted, withoutQuestions } from '../../../src/project/measure.ts';
-import type { Content, Project } from '../../../src/project/project.ts';
+import type { Project } from '../../../src/project/project.ts';
 import { type Room, roomNamed } from '../../../src/project/room.ts';
 import type { Reply, Result } from '../../../src/reply/reply.ts';
 import { MEASURE, MEASURE_PROBLEMS } from '../../../src/words/measure.ts';
 import { tooManyNotes } from '../../../src/words/project-problems.ts';
 import { changeHere, problem, projectHere } from './at-desk.ts';
-import { type Figures, figuresOf } from './measure-figures.ts';
-import { type WallStep, wallStep } from './measure-step.ts';
+import { figuresOf } from './measure-figures.ts';
+import { wallStep } from './measure-step.ts';
 import { projectReply, TAKE_BACK } from './reply.ts';
 
 /** What was measured, as it was typed. */
@@ -68,7 +67,7 @@ async function putInPlace(
   const at = context.now();
   const step = wallStep(project, room, { wall: told.wall, length: length.value, at }, context);
   if ('problem' in step) return problem(step.problem);
-  const figures = step.text === undefined ? undefined : await figuresOf(project, step.parts, room, step.text, context);
+  const figures = step.text === undefined ? undefined : await figuresOf(project, step.parts, room, context);
   const place = { room: room.name, wall: told.wall };
   const said =
     step.kind === 'same'
@@ -81,7 +80,7 @@ async function putInPlace(
     if (there?.text !== room.text) return { result: false };
     const again = wallStep(before, there, { wall: told.wall, length: length.value, at }, context);
     if ('problem' in again || again.text !== step.text) return { result: false };
-    return made(before, again, figures, said);
+    return { parts: again.parts, said: said.slice(0, LIMITS.note), result: true };
   });
   if ('problems' in done) return done;
   if (!done.result) return undefined;
@@ -99,16 +98,6 @@ async function putInPlace(
     assumed: [...notes, ...(figures?.notes ?? []), ...(step.kind === 'kept' ? [MEASURE.numbered] : [])],
     actions: [TAKE_BACK],
   });
-}
-
-function made(before: Project, step: WallStep, figures: Figures | undefined, said: string): Made<boolean> {
-  const anew = new Map(figures?.kept.map((one) => [one.id, one]));
-  const kept = before.kept.map((one) => {
-    const again = anew.get(one.id);
-    return again && again.was === one.ask ? { ...one, ask: again.ask, headline: again.headline } : one;
-  });
-  const parts: Partial<Content> = { ...step.parts, ...(anew.size > 0 && { kept }) };
-  return { parts, said: said.slice(0, LIMITS.note), result: true };
 }
 
 /** Something else of a room: noted with it, and no longer asked. */

@@ -1,10 +1,9 @@
 /** From the options of `project room` to deeds, and the deeds done one after the other, all or none. */
 
 import type { Habits } from '../../../src/measure/reading.ts';
-import { measuresIn, renamedIn, withoutTold } from '../../../src/project/measure.ts';
-import type { Content } from '../../../src/project/project.ts';
+import { measuresIn, withoutTold } from '../../../src/project/measure.ts';
 import { type Rooms, roomNamed } from '../../../src/project/room.ts';
-import { renameMarks } from '../../../src/project/stages.ts';
+import { afterRooms, type Following } from '../../../src/project/rooms-follow.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { roomUnknown } from '../../../src/words/project-problems.ts';
 import { NOT_TOLD, type RoomAsk } from './room-options.ts';
@@ -66,36 +65,27 @@ function nameIn(text: string): string {
 }
 
 export type Steps =
-  | {
-      readonly parts: Pick<Content, 'rooms' | 'stages' | 'measures'>;
-      readonly said: readonly string[];
-      readonly notes: readonly string[];
-    }
+  | { readonly parts: Following; readonly said: readonly string[]; readonly notes: readonly string[] }
   | { readonly problem: Problem };
 
-/** Does all deeds, or none where one cannot be done. */
-export function roomSteps(
-  { rooms: before, stages: marked, measures: asked }: Pick<Content, 'rooms' | 'stages' | 'measures'>,
-  deeds: readonly RoomDeed[],
-  habits: Habits,
-): Steps {
-  let [rooms, stages, measures] = [before, marked, asked];
+/** Does all deeds, or none where one cannot be done. What else names a room follows it. */
+export function roomSteps(before: Following, deeds: readonly RoomDeed[], habits: Habits): Steps {
+  const { rooms, picks, kept, found, stages, measures } = before;
+  let parts: Following = { rooms, picks, kept, found, stages, measures };
   const said: string[] = [];
   const notes: string[] = [];
   for (const deed of deeds) {
     const reading = { option: 'room', habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) };
-    const step = roomStep(rooms, deed, reading);
+    const step = roomStep(parts.rooms, deed, reading);
     if ('problem' in step) return step;
     // Told anew, a room is as it is told.
-    for (const { name, text } of rooms)
-      if (roomNamed(step.rooms, name)?.text !== text) measures = withoutTold(measures, name);
-    rooms = step.rooms;
-    if (step.renamed && roomNamed(before, step.renamed.from)) {
-      stages = renameMarks(stages, step.renamed.from, step.renamed.to);
-      measures = renamedIn(measures, step.renamed.from, step.renamed.to);
-    }
-    measures = measuresIn(measures, rooms);
+    const anew = parts.rooms.filter(({ name, text }) => roomNamed(step.rooms, name)?.text !== text);
+    const after = afterRooms(
+      { ...parts, measures: anew.reduce((all, { name }) => withoutTold(all, name), parts.measures) },
+      step.rooms,
+    );
+    parts = { ...after, measures: measuresIn(after.measures, after.rooms) };
     said.push(...step.said);
   }
-  return { parts: { rooms, stages, measures }, said, notes };
+  return { parts, said, notes };
 }

@@ -30,9 +30,7 @@ import {
 } from '../../../src/words/project-problems.ts';
 import type { RoomDeed, RoomFact } from './room-said.ts';
 
-export type RoomStep =
-  | { readonly rooms: Rooms; readonly said: readonly string[]; readonly renamed?: { from: string; to: string } }
-  | { readonly problem: Problem };
+export type RoomStep = { readonly rooms: Rooms; readonly said: readonly string[] } | { readonly problem: Problem };
 
 /** Does a deed to some rooms. Pure but for what `reading` notes. */
 export function roomStep(rooms: Rooms, deed: RoomDeed, reading: Reading): RoomStep {
@@ -106,10 +104,7 @@ function renamed(rooms: Rooms, room: Room, to: string, reading: Reading): RoomSt
         ? { ...roomNotRead(to), fix: `project room ${room.name}` }
         : { ...again.problems[0], option: 'ask', got: to, fix: `project room ${room.name}` },
     };
-  return {
-    ...fits(changedRoom(rooms, room.name, { name: to }), [CHANGED.roomRenamed(room.name, to)]),
-    renamed: { from: room.name, to },
-  };
+  return fits(changedRoom(rooms, room.name, { name: to }), [CHANGED.roomRenamed(room.name, to)]);
 }
 
 function withFact(rooms: Rooms, room: Room, fact: RoomFact, text: string): RoomStep {

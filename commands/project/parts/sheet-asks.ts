@@ -6,8 +6,7 @@ import type { SheetKey } from '../../../src/reply/job-sheet.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
 import { SHEETS } from '../../../src/words/job-sheet.ts';
 import { SHOPPING } from '../../../src/words/shopping.ts';
-import { listAsks } from './shopping-asks.ts';
-import { nameOf } from './shopping-lines.ts';
+import { type JobAsk, listAsks } from './shopping-asks.ts';
 
 /** Which sheets, and of which room; all without. */
 export interface Wanted {
@@ -24,16 +23,16 @@ export interface Here {
   readonly ask: Context['ask'];
 }
 
-/** The lines that give a project's list, of one command. */
-export function asksOf({ project, context }: Here, name: string): readonly string[] {
-  return listAsks(project, context.commands, context.habits).asks.filter((line) => line.startsWith(name));
+/** The requests that give a project's lists, of one command. */
+export function asksOf({ project, context }: Here, name: string): readonly JobAsk[] {
+  return listAsks(project, context).asks.filter((one) => one.name === name);
 }
 
 /** The reply, or a refusal as one, for it must be read; what cannot be answered is told. */
-export function replyOr(outcome: Outcome, line: string, missing: string[]): Reply | undefined {
+export function replyOr(outcome: Outcome, name: string, missing: string[]): Reply | undefined {
   if ('problems' in outcome) {
     const [{ expected, fix }] = outcome.problems;
-    missing.push(SHOPPING.unread(nameOf(line), expected, fix));
+    missing.push(SHOPPING.unread(name, expected, fix));
     return undefined;
   }
   if (!('why' in outcome)) return outcome;

@@ -16,9 +16,9 @@ import { guidesOfFloor } from './shopping-lines.ts';
 /** Guides with the project's rooms that they are of: an area joined to a room is laid by itself, and of that room. */
 export async function guidesOf(here: Here): Promise<readonly Guide[]> {
   const guides: Guide[] = [];
-  for (const line of asksOf(here, 'floor planks')) {
+  for (const { name, line } of asksOf(here, 'floor planks')) {
     const { outcome, line: whole } = await here.ask(guidesOfFloor(line));
-    const reply = replyOr(outcome, line, here.missing);
+    const reply = replyOr(outcome, name, here.missing);
     if (!reply) continue;
     const roomOf = areasOf(whole, here.context);
     for (const guide of (reply.data as GuidesResult).guides) {
@@ -39,9 +39,9 @@ export function guideSheet({ room, rooms, reply }: Guide, names: readonly string
 /** Every piece of trim, each with the project's room that it is for; those of doorways have none. */
 export async function trimPieces(here: Here): Promise<readonly SawPiece[]> {
   const pieces: SawPiece[] = [];
-  for (const line of [...asksOf(here, 'trim list'), ...asksOf(here, 'trim edges')]) {
+  for (const { name, line } of [...asksOf(here, 'trim list'), ...asksOf(here, 'trim edges')]) {
     const { outcome, line: whole } = await here.ask(line);
-    const reply = replyOr(outcome, line, here.missing);
+    const reply = replyOr(outcome, name, here.missing);
     if (!reply) continue;
     const roomOf = areasOf(whole, here.context);
     for (const { room, ...piece } of sticksPieces(reply.data as TrimResult, here.context.habits.decimal)) {

@@ -64,7 +64,7 @@ async function sheetsOf(here: Here): Promise<readonly JobSheet[]> {
 }
 
 async function shoppingSheet({ project, context, missing }: Here): Promise<readonly JobSheet[]> {
-  const outcome = await answerShopping({ do: 'list', by: 'stage' }, context);
+  const outcome = await answerShopping({ do: 'list', by: 'stage' }, context, { handedOn: true });
   const reply = replyOr(outcome, 'project shopping', missing);
   if (!reply) return [];
   const tallies = talliesOf(await listOf(project, context), project);

@@ -1,158 +1,144 @@
-/** What to ask for a project's shopping list: the answers kept, and the sums that its rooms and picks suffice for. */
+/** What to ask for a project's lists: the work of the job, each piece of it for the rooms and picks as they are now. */
 
-import { type Command, fullName } from '../../../src/bot/command.ts';
-import { parseLine } from '../../../src/bot/grammar.ts';
+import { type Command, type Context, fullName } from '../../../src/bot/command.ts';
 import { pickFor } from '../../../src/bot/pick.ts';
-import { factsOf } from '../../../src/measure/option.ts';
-import type { Habits } from '../../../src/measure/reading.ts';
-import { readRoomsApart } from '../../../src/measure/room-apart.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { inScope, type Room, roomNamed, sameName } from '../../../src/project/room.ts';
+import { inScope, type Room, type Rooms } from '../../../src/project/room.ts';
 import { type Untold, untoldIn } from '../../../src/words/shopping.ts';
+import { namesOf, OF_PLACES, requestLine, savedWork, todaysLine, type Work } from './saved-work.ts';
+
+/** One request that gives a part of the lists. */
+export interface JobAsk {
+  /** The command's full name. */
+  readonly name: string;
+  readonly line: string;
+  /** Names of the rooms that it is about; none where it is about no rooms. */
+  readonly rooms: readonly string[];
+}
 
 export interface ListAsks {
-  /** Lines to ask. */
-  readonly asks: readonly string[];
+  readonly asks: readonly JobAsk[];
   /** What cannot be asked yet. */
   readonly untold: readonly Untold[];
 }
 
-interface KeptAsk {
-  readonly name: string;
-  readonly told: ReadonlyMap<string, string>;
-  readonly ask: string;
-  /** Rooms of the project that it is about; undefined where others are told. */
-  readonly rooms: readonly Room[] | undefined;
-}
-
-/** Sums about places: each kept one counts. */
-const OF_PLACES = ['prep squeaks', 'prep patch', 'prep level', 'trim edges'];
-
-/** Kept asks with their rooms as they are now, then what rooms and picks give for the rooms that no kept ask is about. */
-export function listAsks(project: Project, commands: readonly Command[], habits: Habits): ListAsks {
+/**
+ * The work of a job: the floor of all its rooms, what comes out of them, the trim; and what saved answers add to it. Figures
+ * of a saved answer are in none of it: each request is worked out from the project as it is.
+ */
+export function listAsks(project: Project, { commands, habits }: Pick<Context, 'commands' | 'habits'>): ListAsks {
   const hints = untoldIn(habits.units);
-  const kept = keptAsks(project, commands, habits);
   const rooms = inScope(project.rooms);
-  const picked = (name: string, option: string): boolean => {
-    const command = commands.find((one) => fullName(one) === name);
-    return command !== undefined && pickFor(project.picks, command, option, commands) !== undefined;
-  };
-  const ofRooms = (name: string) => roomAsks(name, kept, rooms, project, commands);
-  const [planks, tearout, list, reset, finish] = (
-    ['floor planks', 'prep tearout', 'trim list', 'trim reset', 'trim finish'] as const
-  ).map(ofRooms);
-  const asks: string[] = [];
+  const work = savedWork(project, { commands, habits });
+  if (rooms.length === 0 && work.length === 0) return { asks: [], untold: [hints.rooms] };
+  const job: Job = { project, rooms, work, commands };
+  const asks: JobAsk[] = [];
   const untold: Untold[] = [];
-  if (rooms.length === 0 && kept.length === 0) return { asks, untold: [hints.rooms] };
-  const take = (of: RoomAsks | undefined, name: string, sufficient: boolean, missing: Untold | undefined): void => {
-    asks.push(...(of?.asks ?? []));
-    if (!of || of.left.length === 0) return;
-    if (sufficient) asks.push(`${name} room: ${named(of.left)}`);
-    else if (missing) untold.push(missing);
-  };
-  for (const group of byFloor(tearout?.left ?? [])) {
-    const sufficient = group[0]?.floor !== undefined || picked('prep tearout', 'floor');
-    if (sufficient) asks.push(`prep tearout room: ${named(group)}`);
-    else untold.push(hints.floor(group.map(({ name }) => name)));
-  }
-  take(tearout && { ...tearout, left: [] }, 'prep tearout', true, undefined);
-  for (const one of kept) {
-    const ask = asked(one.name, one.told);
-    if (OF_PLACES.includes(one.name) && !asks.includes(ask)) asks.push(ask);
-  }
-  if (!kept.some(({ name }) => name.startsWith('prep ') && OF_PLACES.includes(name))) untold.push(hints.subfloor);
-  take(planks, 'floor planks', picked('floor planks', 'plank'), hints.plank);
-  if (!kept.some(({ name }) => name === 'trim edges')) {
-    if (picked('trim edges', 'doorways')) asks.push('trim edges');
-    else untold.push(hints.doorways);
-  }
-  const setAgain = (reset?.asks.length ?? 0) > 0;
-  asks.push(...(reset?.asks ?? []));
-  const newTrim = picked('trim list', 'stock');
-  take(list && setAgain ? { ...list, left: [] } : list, 'trim list', newTrim, hints.trim);
-  const trimmed = setAgain || newTrim || (list?.asks.length ?? 0) > 0;
-  take(trimmed || finish === undefined ? finish : { ...finish, left: [] }, 'trim finish', true, undefined);
+  const take = (name: string, of: Rooms): void => void asks.push(...(of.length > 0 ? [overRooms(job, name, of)] : []));
+
+  const tearout = tearoutAsks(job);
+  asks.push(...tearout.asks);
+  if (tearout.bare.length > 0) untold.push(hints.floor(tearout.bare.map(({ name }) => name)));
+
+  const places = work.filter(({ name }) => OF_PLACES.includes(name));
+  asks.push(...placeAsks(places));
+  if (!places.some(({ name }) => name !== 'prep moisture')) untold.push(hints.subfloor);
+
+  if (has(job, 'floor planks', 'plank')) take('floor planks', rooms);
+  else if (rooms.length > 0) untold.push(hints.plank);
+
+  if (has(job, 'trim edges', 'doorways') || has(job, 'trim edges', 'stairs'))
+    asks.push({ name: 'trim edges', line: requestLine('trim edges', ownOf(job, 'trim edges')), rooms: [] });
+  else untold.push(hints.doorways);
+
+  const reset = roomsOf(job, 'trim reset');
+  take('trim reset', reset);
+  // Where the old boards go back, new ones are bought only for rooms that an answer was saved for.
+  const picked = has(job, 'trim list', 'stock') && reset.length === 0;
+  const list = picked ? rooms : roomsOf(job, 'trim list').filter((room) => !reset.includes(room));
+  take('trim list', list);
+  if (list.length === 0 && reset.length === 0 && rooms.length > 0) untold.push(hints.trim);
+  const finish = roomsOf(job, 'trim finish');
+  take(
+    'trim finish',
+    rooms.filter((room) => [...reset, ...list, ...finish].includes(room)),
+  );
   return { asks, untold };
 }
 
-/** A line that begins with its command's whole name, whatever was typed. */
-export function asked(name: string, told: ReadonlyMap<string, string>): string {
-  return `${name} ${[...told].map(([option, text]) => `${option}: ${text}`).join(', ')}`.trimEnd();
+interface Job {
+  readonly project: Project;
+  readonly rooms: Rooms;
+  readonly work: readonly Work[];
+  readonly commands: readonly Command[];
 }
 
-interface RoomAsks {
-  readonly asks: readonly string[];
-  /** Rooms that none of them is about. */
-  readonly left: readonly Room[];
+function of({ work }: Job, name: string): readonly Work[] {
+  return work.filter((one) => one.name === name);
 }
 
-/** Kept asks of one command, the latest for each room; one that tells nothing but what is picked gives way to a sum over all rooms. */
-function roomAsks(
-  name: string,
-  kept: readonly KeptAsk[],
-  rooms: readonly Room[],
-  project: Project,
-  commands: readonly Command[],
-): RoomAsks {
+/** Whether the project, or an answer saved for this work, says what an option is. */
+function has(job: Job, name: string, option: string): boolean {
+  return picked(job, name, option) || of(job, name).some(({ own }) => own.has(option));
+}
+
+function picked({ project, commands }: Job, name: string, option: string): boolean {
   const command = commands.find((one) => fullName(one) === name);
-  let left = [...rooms];
-  const asks: string[] = [];
-  for (const one of [...kept].reverse()) {
-    if (one.name !== name || !command || tellsNothingNew(one, command, project, commands)) continue;
-    const about = one.rooms;
-    if (about && !about.some((room) => left.includes(room))) continue;
-    if (about) left = left.filter((room) => !about.includes(room));
-    const told = new Map(about ? [...one.told, ['room', named(about)] as const] : one.told);
-    asks.unshift(asked(name, told));
-    // A sum of rooms that the project does not know stands for the whole of it where the project has no rooms.
+  return command !== undefined && pickFor(project.picks, command, option, commands) !== undefined;
+}
+
+/** The rooms of the job that answers were saved for. */
+function roomsOf(job: Job, name: string): Rooms {
+  const saved = of(job, name);
+  return job.rooms.filter((room) => saved.some(({ rooms }) => rooms === undefined || rooms.includes(room)));
+}
+
+/** Options that the project has no pick for, as the latest answer saved for this work has them. */
+function ownOf(job: Job, name: string): ReadonlyMap<string, string> {
+  const own = new Map(of(job, name).flatMap((one) => [...one.own]));
+  return new Map([...own].filter(([option]) => !picked(job, name, option)));
+}
+
+/** One sum over some rooms of the job, so that offcuts and sticks of one serve another. */
+function overRooms(job: Job, name: string, rooms: Rooms): JobAsk {
+  const all = rooms.length === job.rooms.length;
+  const options = new Map([...(all ? [] : [['room', namesOf(rooms)] as const]), ...ownOf(job, name)]);
+  return { name, line: requestLine(name, options), rooms: rooms.map((room) => room.name) };
+}
+
+/** Places, each once however often it was saved. */
+function placeAsks(places: readonly Work[]): readonly JobAsk[] {
+  const asks = places.map((one) => ({
+    name: one.name,
+    line: todaysLine(one),
+    rooms: (one.rooms ?? []).map((room) => room.name),
+  }));
+  return asks.filter(({ line }, i) => asks.findIndex((one) => one.line === line) === i);
+}
+
+/** Rooms with one floor on them come out together; those whose floor was looked at apart, with what was said of it. */
+function tearoutAsks(job: Job): { readonly asks: readonly JobAsk[]; readonly bare: Rooms } {
+  const ownIn = (room: Room): ReadonlyMap<string, string> => {
+    const saved = of(job, 'prep tearout').filter(({ rooms }) => rooms === undefined || rooms.includes(room));
+    const own = new Map(saved.flatMap((one) => [...one.own]));
+    if (room.floor !== undefined) own.delete('floor');
+    return own;
+  };
+  const groups = new Map<string, { readonly own: ReadonlyMap<string, string>; readonly rooms: Room[] }>();
+  for (const room of job.rooms) {
+    const own = ownIn(room);
+    const key = JSON.stringify([room.floor ?? null, ...own]);
+    const group = groups.get(key);
+    if (group) group.rooms.push(room);
+    else groups.set(key, { own, rooms: [room] });
   }
-  return { asks, left };
-}
-
-function tellsNothingNew(
-  { told, rooms }: KeptAsk,
-  command: Command,
-  { picks }: Project,
-  commands: readonly Command[],
-): boolean {
-  if (!rooms) return false;
-  return [...told].every(([option, text]) => {
-    if (option === 'room') return true;
-    const schema = command.options.shape[option];
-    const standard = schema ? factsOf(schema).standard : undefined;
-    return text === (pickFor(picks, command, option, commands) ?? standard);
+  const known = [...groups.values()].filter(
+    ({ own, rooms: [first] }) => first?.floor !== undefined || own.has('floor') || picked(job, 'prep tearout', 'floor'),
+  );
+  const asks = known.map(({ own, rooms }): JobAsk => {
+    const all = rooms.length === job.rooms.length;
+    const options = new Map([...(all ? [] : [['room', namesOf(rooms)] as const]), ...own]);
+    return { name: 'prep tearout', line: requestLine('prep tearout', options), rooms: rooms.map(({ name }) => name) };
   });
-}
-
-function keptAsks(project: Project, commands: readonly Command[], habits: Habits): readonly KeptAsk[] {
-  return project.kept.flatMap(({ ask }): KeptAsk[] => {
-    const parsed = parseLine(ask, commands, habits);
-    if (!parsed.ok) return [];
-    const told = parsed.told;
-    return [{ name: fullName(parsed.command), told, ask, rooms: roomsOf(told.get('room'), project, habits) }];
-  });
-}
-
-/** The project's rooms that a text names, whatever their shapes were then. */
-function roomsOf(text: string | undefined, { rooms }: Project, habits: Habits): readonly Room[] | undefined {
-  if (text === undefined) return undefined;
-  // An area joined to a room is of that room, and no room of the project.
-  const read = readRoomsApart(text, { option: 'room', habits, note: () => undefined });
-  const names = read.ok ? read.value.map(({ name }) => name) : text.split(/\s*;\s*/);
-  const known = names.map((name) => roomNamed(rooms, name));
-  const found = known.filter((room) => room !== undefined);
-  return found.length === known.length
-    ? rooms.filter((room) => found.some((one) => sameName(one.name, room.name)))
-    : undefined;
-}
-
-function named(rooms: readonly Room[]): string {
-  return rooms.map(({ name }) => name).join('; ');
-}
-
-/** Rooms with one floor on them together. */
-function byFloor(rooms: readonly Room[]): readonly (readonly Room[])[] {
-  const groups = new Map<string, Room[]>();
-  for (const room of rooms) groups.set(room.floor ?? '', [...(groups.get(room.floor ?? '') ?? []), room]);
-  return [...groups.values()];
+  return { asks, bare: job.rooms.filter((room) => !known.some(({ rooms }) => rooms.includes(room))) };
 }

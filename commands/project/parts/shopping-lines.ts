@@ -9,7 +9,7 @@ import type { Need } from '../../../src/reply/need.ts';
 import type { Untold } from '../../../src/words/shopping.ts';
 import { SHOPPING } from '../../../src/words/shopping.ts';
 import { asksOnce, filledFrom } from './asked-once.ts';
-import { listAsks } from './shopping-asks.ts';
+import { type JobAsk, listAsks } from './shopping-asks.ts';
 
 /** What a list is made of. */
 export interface Listed {
@@ -31,11 +31,13 @@ const MOST_KNOWN = 500;
 
 /** The list of a project, whatever is bought of it. */
 export async function listOf(project: Project, context: Context): Promise<Listed> {
-  const { asks, untold } = listAsks(project, context.commands, context.habits);
+  const { asks, untold } = listAsks(project, context);
   const from = await filledFrom(project, context);
   const askAs = await asksOnce(project, context);
   const given: Given[] = [];
-  for (const ask of asks) given.push(await once(`${from}\n${ask}`, () => askFor(ask, askAs)));
+  // A reading of moisture needs nothing from the shop.
+  const bought = asks.filter(({ name }) => name !== 'prep moisture');
+  for (const ask of bought) given.push(await once(`${from}\n${ask.line}`, () => askFor(ask, askAs)));
   const topics = new Map(given.flatMap(({ cautions }) => cautions).map((caution) => [caution.topic, caution]));
   return {
     lines: mergeNeeds(given.flatMap(({ needs }) => needs)),
@@ -51,20 +53,20 @@ export function talliesOf({ lines }: Listed, project: Project): readonly Tally[]
   return tally(lines, project.shopping);
 }
 
-async function askFor(ask: string, askAs: Context['ask']): Promise<Given> {
-  const { outcome } = await askAs(guidesOfFloor(ask));
-  return givenBy(ask, outcome);
+async function askFor({ name, line }: JobAsk, askAs: Context['ask']): Promise<Given> {
+  const { outcome } = await askAs(guidesOfFloor(line));
+  return givenBy(name, outcome);
 }
 
-function givenBy(ask: string, outcome: Outcome): Given {
+function givenBy(name: string, outcome: Outcome): Given {
   const nothing = { needs: [], unread: [], refused: [], cautions: [] };
   if ('problems' in outcome) {
     const [{ expected, fix }] = outcome.problems;
-    return { ...nothing, unread: [SHOPPING.unread(nameOf(ask), expected, fix)] };
+    return { ...nothing, unread: [SHOPPING.unread(name, expected, fix)] };
   }
   if ('why' in outcome) {
     const { why, call, cautions } = outcome;
-    return { ...nothing, refused: [SHOPPING.refused(nameOf(ask), why, call)], cautions };
+    return { ...nothing, refused: [SHOPPING.refused(name, why, call)], cautions };
   }
   return { ...nothing, needs: outcome.needs ?? [], cautions: outcome.cautions };
 }
@@ -72,11 +74,6 @@ function givenBy(ask: string, outcome: Outcome): Given {
 /** The guides of a floor need what its planks do, and compare it with no other pattern, which takes several times as long. */
 export function guidesOfFloor(ask: string): string {
   return ask.replace(/^floor planks/, 'floor guides');
-}
-
-/** The command of an ask, as it was written for it. */
-export function nameOf(ask: string): string {
-  return ask.split(' ').slice(0, 2).join(' ');
 }
 
 function once(key: string, work: () => Promise<Given>): Promise<Given> {

@@ -14,6 +14,7 @@ import { tooMany } from '../../../src/words/project-lists.ts';
 import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../../src/words/shopping.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { TAKE_BACK } from './reply.ts';
+import { type SavedElse, savedElse, savedToday } from './saved-today.ts';
 import { type Listed, listOf, talliesOf } from './shopping-lines.ts';
 import { costsOf, type Grouping, listActions, listBlocks, openBlocks } from './shopping-say.ts';
 import { type Tick, ticksOf } from './shopping-tick.ts';
@@ -41,17 +42,38 @@ interface ShoppingResult extends Result {
   readonly paidCents: number;
 }
 
+/** Commands whose answers are bought. */
+const ON_LISTS = [
+  'floor planks',
+  'prep tearout',
+  'prep squeaks',
+  'prep patch',
+  'prep level',
+  'trim list',
+  'trim reset',
+  'trim edges',
+  'trim finish',
+];
+
 /** Ways to ask for the list itself. */
 const LIST =
   /^(?:the )?(?:list|show(?: list)?|what(?:'s|’s| is) left(?: to buy)?|left(?: to buy)?|all|everything)?(?: ?by (?:aisles?|stages?))?$/i;
 
-export async function answerShopping(ask: ShoppingAsk, context: Context): Promise<Outcome> {
+/** `handedOn`: to be read by others than the asker, who saved none of the answers. */
+export async function answerShopping(
+  ask: ShoppingAsk,
+  context: Context,
+  { handedOn = false }: { readonly handedOn?: boolean } = {},
+): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   const byAisle = /(?<![a-z])aisles?(?![a-z])/i.test(ask.do);
   const by = byAisle ? 'aisle' : ask.by;
   const listed = await listOf(project, context);
-  if (LIST.test(ask.do)) return replyOf(project, listed, by, context, []);
+  if (LIST.test(ask.do)) {
+    const saved = handedOn || (await context.desk?.share()) ? [] : await savedToday(project, context, ON_LISTS);
+    return replyOf(project, listed, by, context, [], savedElse(saved));
+  }
   const told = readPurchases(ask.do, { option: 'do', habits: context.habits, note: () => undefined });
   if (!told || told.length === 0) return { problems: [SHOPPING_PROBLEMS.unread(ask.do)] };
   const made = ticked(told, project, listed, ask.do, context);
@@ -95,7 +117,14 @@ function ticked(
   return { ticks };
 }
 
-function replyOf(project: Project, listed: Listed, by: Grouping, context: Context, ticks: readonly Tick[]): Outcome {
+function replyOf(
+  project: Project,
+  listed: Listed,
+  by: Grouping,
+  context: Context,
+  ticks: readonly Tick[],
+  saved: SavedElse | undefined = undefined,
+): Outcome {
   const { habits } = context;
   const tallies = talliesOf(listed, project);
   const { currency, left, unpriced, paid, things } = costsOf(tallies, project.shopping, habits);
@@ -120,10 +149,14 @@ function replyOf(project: Project, listed: Listed, by: Grouping, context: Contex
   return {
     headline: [...ticks.map(({ said }) => said), list].join(' '),
     blocks: [...listBlocks(tallies, project.shopping, by, habits), ...openBlocks(listed)],
-    assumed: [...context.assumed, ...ticks.flatMap(({ assumed }) => (assumed === undefined ? [] : [assumed]))],
+    assumed: [
+      ...(saved ? [saved.line] : []),
+      ...context.assumed,
+      ...ticks.flatMap(({ assumed }) => (assumed === undefined ? [] : [assumed])),
+    ],
     cautions: [...lotCautions(project), ...listed.cautions],
     sources: [],
-    actions: [...(ticks.length > 0 ? [TAKE_BACK] : []), ...listActions(tallies, by)],
+    actions: [...(ticks.length > 0 ? [TAKE_BACK] : []), ...listActions(tallies, by), ...(saved?.actions ?? [])],
     audience: 'asker',
     data,
   };

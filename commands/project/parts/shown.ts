@@ -4,14 +4,15 @@ import type { Project } from '../../../src/project/project.ts';
 import { inScope } from '../../../src/project/room.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
 import { NEXT, PROJECT } from '../../../src/words/project.ts';
+import { savedTable } from './saved-today.ts';
 
 export function headlineOf({ name, rooms }: Project): string {
   return PROJECT.shown(name, rooms.length, rooms.length - inScope(rooms).length);
 }
 
 /** What is kept of a project; parts without anything in them are left out. */
-export function pageOf({ rooms, picks, kept }: Project): readonly Block[] {
-  return [roomTable(rooms), pickFacts(picks), keptTable(kept)].flat();
+export function pageOf(project: Project): readonly Block[] {
+  return [roomTable(project.rooms), pickFacts(project.picks), savedTable(project)].flat();
 }
 
 export function roomTable(rooms: Project['rooms']): readonly Block[] {
@@ -31,12 +32,6 @@ export function roomTable(rooms: Project['rooms']): readonly Block[] {
 export function pickFacts(picks: Project['picks']): readonly Block[] {
   const facts = Object.entries(picks).map(([label, value]) => ({ label, value }));
   return facts.length > 0 ? [{ kind: 'facts', title: PROJECT.picks, facts }] : [];
-}
-
-function keptTable(kept: Project['kept']): readonly Block[] {
-  if (kept.length === 0) return [];
-  const rows = kept.map(({ headline, ask }, i) => [String(i + 1), headline, ask]);
-  return [{ kind: 'table', title: PROJECT.kept, columns: PROJECT.keptColumns, rows }];
 }
 
 /** What can be asked of a project as it stands. */

@@ -1,0 +1,162 @@
+/** The request of a saved answer as text: which options it gives, and what each of them says. */
+
+/** Every option of every command whose answers can be saved, now or before. A test holds it to the commands. */
+const OPTIONS = [
+  'acclimate',
+  'apart',
+  'area',
+  'bag',
+  'bay',
+  'bead',
+  'below',
+  'boards',
+  'breaks',
+  'built',
+  'bundle-length',
+  'bundle-weight',
+  'carry',
+  'casing',
+  'clearance',
+  'coats',
+  'corners',
+  'coverage',
+  'damage',
+  'direction',
+  'doors',
+  'doorways',
+  'doubt',
+  'end-trim',
+  'first-joist',
+  'first-stud',
+  'floor',
+  'flooring',
+  'found',
+  'from',
+  'gap',
+  'glue-up',
+  'grip',
+  'height',
+  'hole',
+  'hole-edge',
+  'holes',
+  'inside-joint',
+  'insurer',
+  'joist-depth',
+  'joist-width',
+  'joists',
+  'kerf',
+  'leak',
+  'level',
+  'leveller-dry',
+  'limit',
+  'line',
+  'margin',
+  'method',
+  'mistakes',
+  'mould',
+  'nail',
+  'nails-per-stud',
+  'narrowest-strip',
+  'notch',
+  'notch-length',
+  'notch-place',
+  'often',
+  'only',
+  'pack',
+  'pad',
+  'pattern',
+  'payload',
+  'plank',
+  'planks',
+  'pour',
+  'primer',
+  'ramp',
+  'reach',
+  'reach-end',
+  'readings',
+  'room',
+  'rule',
+  'saw-reach',
+  'set-down',
+  'sheet',
+  'shoe',
+  'shoe-thickness',
+  'shortest-end',
+  'so-far',
+  'spacing',
+  'spares',
+  'stagger',
+  'stairs',
+  'stock',
+  'stretch',
+  'strip',
+  'stud-spacing',
+  'tax',
+  'tested',
+  'thickness',
+  'to',
+  'trim',
+  'tube',
+  'twist',
+  'twist-end',
+  'vehicle',
+  'wallboard',
+  'walls',
+  'water',
+  'way',
+  'weight',
+];
+
+const LABEL = new RegExp(
+  `(?<=^|[\\s,;])(${[...OPTIONS].sort((one, other) => other.length - one.length).join('|')}):`,
+  'g',
+);
+
+/** One option of a request: its name, and where its text stands. */
+interface Part {
+  readonly option: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+function partsOf(request: string): readonly Part[] {
+  const labels = [...request.matchAll(LABEL)];
+  return labels.map((label, i) => ({
+    option: label[1] ?? '',
+    from: label.index + label[0].length,
+    to: labels[i + 1]?.index ?? request.length,
+  }));
+}
+
+/** What a request says, by option. */
+export function requestOptions(request: string): ReadonlyMap<string, string> {
+  return new Map(
+    partsOf(request).map(({ option, from, to }) => [option, request.slice(from, to).replace(/^\s+|[\s,;]+$/g, '')]),
+  );
+}
+
+/** The request with the texts of some options changed. */
+export function withOptionsSaid(request: string, options: readonly string[], change: (text: string) => string): string {
+  return partsOf(request).reduceRight(
+    (line, { option, from, to }) =>
+      options.includes(option) ? line.slice(0, from) + change(line.slice(from, to)) + line.slice(to) : line,
+    request,
+  );
+}
+
+/** Options whose texts may name rooms. */
+export const NAMING = [
+  'room',
+  'doorways',
+  'holes',
+  'doors',
+  'corners',
+  'bay',
+  'only',
+  'damage',
+  'area',
+  'readings',
+  'found',
+  'so-far',
+  'walls',
+];
