@@ -18,7 +18,7 @@ export default defineCommand({
   }),
   examples: [
     { ask: 'sources', headline: SOURCES.headline(FIGURES.length, undefined) },
-    { ask: 'sources about: gap', headline: '3 figures about gap.' },
+    { ask: 'sources about: gap', headline: '4 figures about gap.' },
   ],
   run: ({ about }, { assumed }) => {
     const word = about.toLowerCase() === 'all' ? undefined : about.toLowerCase();

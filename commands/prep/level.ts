@@ -54,6 +54,11 @@ export default defineCommand({
       summary: 'A grid is read below a straightedge, or below a level line or laser',
       standard: 'straightedge',
     }),
+    shape: choice(['untold', 'dish', 'trough', 'even'], {
+      summary: 'Shape of the low place: dish (round), trough (long), even (as deep all over); else a range',
+      standard: 'untold',
+      example: 'trough',
+    }),
     floor: choice(['wood', 'concrete', 'old'], {
       summary: 'What it is: wood, concrete, or old flooring',
       standard: 'wood',
@@ -63,7 +68,7 @@ export default defineCommand({
   examples: [
     {
       ask: 'level readings: 3/16 in over 10 ft; low 1/4 in over 6 ft, area: 4 x 6 ft',
-      headline: `Not flat enough: 1/4" over 6' against 3/16" in 10' or 1/8" in 6'. To fill: 1 bag (12.4 L).`,
+      headline: `Not flat enough: 1/4" over 6' against 3/16" in 10' or 1/8" in 6'. To fill: 1 bag (6.2 to 12.4 L).`,
     },
     {
       ask: 'level readings: grid 2 ft: 0 1/8 1/4; 0 1/4 3/8',
@@ -71,7 +76,8 @@ export default defineCommand({
     },
     {
       ask: 'level readings: low 25 mm over 4 m, area: 20 m², bag: 2.2 kg/m²/mm, 50 kg, floor: concrete',
-      headline: 'Not flat enough: 25 mm over 4 m against 5 mm in 3.048 m or 3 mm in 1.829 m. To fill: 22 bags (500 L).',
+      headline:
+        'Not flat enough: 25 mm over 4 m against 5 mm in 3 m or 3 mm in 2 m. To fill: 11 to 22 bags (250 to 500 L).',
     },
   ],
   run: (options, context) => answerLevel(options, context),

@@ -1,29 +1,45 @@
 /** From the options of `prep level` to its answer. */
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { DipVerdict } from '../../../src/core/subfloor/dip.ts';
 import { bagsFor } from '../../../src/core/subfloor/fill.ts';
 import type { FlatLimit } from '../../../src/core/subfloor/flatness.ts';
+import type { Units } from '../../../src/measure/reading.ts';
 import type { ToldRule } from '../../../src/measure/readings-rule.ts';
-import { sayNumber } from '../../../src/measure/say.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import type { Result } from '../../../src/reply/reply.ts';
-import { FLATNESS_FIGURES, FLOATING_FLATNESS, NAILED_FLATNESS } from '../../../src/trade/flatness.ts';
+import {
+  FLATNESS_FIGURES,
+  FLOATING_FLATNESS,
+  FLOATING_FLATNESS_METRIC,
+  HEAVIEST_FILL,
+  NAILED_FLATNESS,
+  NAILED_FLATNESS_METRIC,
+} from '../../../src/trade/flatness.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { LEVEL } from '../../../src/words/level.ts';
 import type { LevelAsk } from './level-ask.ts';
-import { fillFacts, fillOf } from './level-fill.ts';
+import { fillFacts, fillOf, sayLitres, sayLoad, sayRange } from './level-fill.ts';
 import { flatFacts, flatOf, hasHigh, highSteps } from './level-flat.ts';
 import { levelNeeds } from './level-needs.ts';
+import { loadRange, stopRefusal, verdictOf } from './level-stop.ts';
 import { refusal, refusalOnPanel } from './patch-screen.ts';
 
-/** Result data of kind `level`: litres and kilograms of powder. */
-export interface LevelResult extends Result {
-  readonly kind: 'level';
-  readonly flat: boolean;
+/** Litres of filling, bags and kilograms of powder. */
+interface Amount {
   readonly litres: number;
   readonly bags: number;
   readonly kilograms: number;
+}
+
+/** Result data of kind `level`: for the fullest shape a dip may have, and for the emptiest. */
+export interface LevelResult extends Result, Amount {
+  readonly kind: 'level';
+  readonly flat: boolean;
+  readonly least: Amount;
+  /** Whether it may be filled, or its shape is measured first. */
+  readonly verdict: DipVerdict;
 }
 
 /** Flat enough or not, and what fills it; a refusal where something unsafe was told. */
@@ -32,26 +48,45 @@ export function answerLevel(ask: LevelAsk, context: Context): Outcome {
   if (refused) return refused;
   if (ask.floor === 'old' && hasHigh(ask.readings)) return refusal(LEVEL.oldFloor);
   const saying: Saying = { units: ask.readings.units, decimal: context.habits.decimal };
-  const limits = limitsOf(ask.rule);
+  const limits = limitsOf(ask.rule, saying.units);
   const flatness = flatOf(ask, limits);
   const fill = fillOf(ask);
-  const { bags, kilograms } = bagsFor(fill.litres, ask.bag);
-  const said = sayNumber(fill.litres, saying, 1);
-  const told = fill.litres > 0 ? (flatness.flat ? LEVEL.noFill : LEVEL.fill)(bags, said) : undefined;
-  const needs = levelNeeds(ask, fill, saying);
+  const verdict = verdictOf(ask, fill, flatness.flat);
+  const floorTold = context.told.has('floor');
+  if (verdict === 'stop') return stopRefusal(ask, fill, flatness.worst(saying), floorTold, saying);
+  const [least, most] = [bagsFor(fill.least, ask.bag), bagsFor(fill.litres, ask.bag)];
   const rule = limits.map(({ gap, over }) => LEVEL.ruleOf(sayLength(gap, saying), sayLength(over, saying)));
   const floor = ask.floor === 'concrete' ? 'concrete' : 'wood';
-  const data: LevelResult = { kind: 'level', flat: flatness.flat, litres: fill.litres, bags, kilograms };
+  const needs = verdict === 'fill' ? levelNeeds(ask, fill, saying) : [];
+  const bags = sayRange(String(least.bags), String(most.bags));
+  const amount = { bags, one: bags === '1', litres: sayLitres(fill, saying) };
+  const measure = LEVEL.measureFirst(loadRange(fill, saying) ?? '', sayLoad(HEAVIEST_FILL.value, saying));
+  const toFill = fill.litres > 0 ? (flatness.flat ? LEVEL.noFill : LEVEL.fill)(amount) : undefined;
+  const data: LevelResult = {
+    kind: 'level',
+    flat: flatness.flat,
+    litres: fill.litres,
+    ...most,
+    least: { litres: fill.least, ...least },
+    verdict,
+  };
   return {
-    headline: LEVEL.headline(flatness.flat, flatness.worst(saying), rule.join(LEVEL.or), told),
+    headline: LEVEL.headline(
+      flatness.flat,
+      flatness.worst(saying),
+      rule.join(LEVEL.or),
+      verdict === 'measure' ? measure : toFill,
+    ),
     blocks: [
       flatFacts(flatness, rule.join(LEVEL.or), saying),
-      fillFacts(ask, fill, bags, kilograms, saying),
+      ...(verdict === 'measure' ? [{ kind: 'text' as const, text: LEVEL.measureHow }] : []),
+      fillFacts(ask, fill, verdict, saying),
       ...highSteps(ask, limits, saying),
-      { kind: 'steps', title: LEVEL.stepsTitle, steps: LEVEL.steps[floor] },
-      ...(fill.deep && floor === 'wood' ? [{ kind: 'text' as const, text: LEVEL.deep }] : []),
+      ...(verdict === 'measure'
+        ? []
+        : [{ kind: 'steps' as const, title: LEVEL.stepsTitle, steps: LEVEL.steps[floor] }]),
     ],
-    assumed: [...context.assumed, ...flatness.assumed(saying)],
+    assumed: [...context.assumed, ...(floorTold ? [] : [LEVEL.floorTaken]), ...flatness.assumed(saying)],
     cautions: worded([
       ...cautionsFor('subfloor'),
       ...cautionsFor('sanding').filter(({ topic }) => topic === 'silica' || topic === 'lead'),
@@ -64,9 +99,12 @@ export function answerLevel(ask: LevelAsk, context: Context): Outcome {
   };
 }
 
-function limitsOf(rule: ToldRule): readonly [FlatLimit, ...FlatLimit[]] {
+function limitsOf(rule: ToldRule, units: Units): readonly [FlatLimit, ...FlatLimit[]] {
   if (rule.name === 'own') return [{ gap: rule.gap, over: rule.over }];
-  const [first, ...rest] = (rule.name === 'floating' ? FLOATING_FLATNESS : NAILED_FLATNESS).value;
+  const metric = units === 'metric';
+  const floating = metric ? FLOATING_FLATNESS_METRIC : FLOATING_FLATNESS;
+  const nailed = metric ? NAILED_FLATNESS_METRIC : NAILED_FLATNESS;
+  const [first, ...rest] = (rule.name === 'floating' ? floating : nailed).value;
   if (!first) throw new RangeError('a rule without limits');
   return [first, ...rest];
 }

@@ -21,6 +21,23 @@ export function meanFill(area: Area, depths: readonly Length[]): number {
   return litresOf(area * sum, BigInt(depths.length));
 }
 
+/** Square ticks of the cells of a grid that anything is filled in: those with a corner below the line. */
+export function filledArea({ dx, dy, rows }: DepthGrid): Area {
+  let cells = 0n;
+  for (let row = 0; row + 1 < rows.length; row++) {
+    for (let i = 0; i + 1 < (rows[row]?.length ?? 0); i++) {
+      const corners = [rows[row]?.[i], rows[row]?.[i + 1], rows[row + 1]?.[i], rows[row + 1]?.[i + 1]];
+      if (corners.some((depth) => depth !== undefined && depth > 0)) cells += 1n;
+    }
+  }
+  return cells * BigInt(dx) * BigInt(dy);
+}
+
+/** Ticks of mean depth that so many litres make over an area. */
+export function meanDepth(litres: number, area: Area): number {
+  return area === 0n ? 0 : (litres * Number(CUBIC_TICKS_PER_LITRE)) / Number(area);
+}
+
 /** Litres of a ramp feathered from `height` ticks to nothing over an area (square ticks): ½ · area · height. */
 export function rampFill(area: Area, height: Length): number {
   return litresOf(area * BigInt(height), 2n);
