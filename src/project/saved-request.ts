@@ -78,6 +78,7 @@ const OPTIONS = [
   'rule',
   'saw-reach',
   'set-down',
+  'shape',
   'sheet',
   'shoe',
   'shoe-thickness',
