@@ -15,7 +15,9 @@ export function openedBy(ports: Ports): WebPorts['opened'] {
     desk.cover();
     const project = await desk.inUse();
     if (!project) return undefined;
-    const { id, shares: _shares, history: _history, undone: _undone, ...shown } = project;
+    // A room's guide is that of the whole floor: it is another when other rooms change.
+    const whole = (await desk.inUse('whole')) ?? project;
+    const { id, shares: _shares, history: _history, undone: _undone, ...shown } = whole;
     const { what, room, role, until, label } = share;
     const standing = [shown, what, room, role, until, label, await desk.ownersSettings()];
     return {
