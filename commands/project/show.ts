@@ -24,7 +24,7 @@ export default defineCommand({
       const [share] = found.shares;
       const others = found.owner !== (await desk.person())?.id;
       if (others && share && isPart(share)) return ownShareReply(found, share, context);
-      const saved = await savedToday(found, { ...context, ask: (line) => context.ask(line, found) });
+      const saved = await savedToday(found, context);
       const actions = [...savedActions(saved), ...nextAsks(found)];
       const blocks = [...pageOf(found), ...savedLines(saved).map((text) => ({ kind: 'text', text }) as const)];
       return projectReply(context, { headline: headlineOf(found), blocks, actions, project: found });

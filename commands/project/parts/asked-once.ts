@@ -14,12 +14,12 @@ export async function filledFrom(project: Project, context: Context): Promise<st
   return JSON.stringify([project.name, project.rooms, project.picks, standards, context.habits]);
 }
 
-/** Asks as `context.ask` does; what was asked of the same project lately is not worked out again. */
+/** Asks as `context.ask` does of this project, which may have changed since the message came; what was asked of the same project lately is not worked out again. */
 export async function asksOnce(project: Project, context: Context): Promise<Context['ask']> {
   const from = await filledFrom(project, context);
   return (line) => {
     const key = `${from}\n${line}`;
-    const asked = known.get(key) ?? context.ask(line);
+    const asked = known.get(key) ?? context.ask(line, project);
     // What was looked at last goes last.
     known.delete(key);
     known.set(key, asked);

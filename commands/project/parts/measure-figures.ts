@@ -48,11 +48,10 @@ export async function figuresOf(
 
 /** What is to be bought for a project as it would be; for a helper with a part of it, the planks of the room. */
 async function linesOf(project: Project, room: Room, context: Context): Promise<readonly Line[]> {
-  const asking: Context = { ...context, ask: (line) => context.ask(line, project) };
   const share = await context.desk?.share();
-  if (!share || !isPart(share)) return (await listOf(project, asking)).lines;
+  if (!share || !isPart(share)) return (await listOf(project, context)).lines;
   if (!covers(share, 'floor planks')) return [];
-  const { outcome } = await asking.ask(`floor planks room: ${room.name}`);
+  const { outcome } = await context.ask(`floor planks room: ${room.name}`, project);
   return 'headline' in outcome ? mergeNeeds(outcome.needs ?? []) : [];
 }
 

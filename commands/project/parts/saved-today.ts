@@ -74,7 +74,7 @@ async function todays(work: Work, line: string, project: Project, context: Conte
 /** The headline of planks is in their guides too, which lists are made from and take a fraction of the time. */
 async function headlineNow({ name }: Work, line: string, project: Project, context: Context): Promise<Today> {
   const ask = await asksOnce(project, context);
-  const { outcome } = await (name === 'floor planks' ? ask(guidesOfFloor(line)) : context.ask(line));
+  const { outcome } = await (name === 'floor planks' ? ask(guidesOfFloor(line)) : context.ask(line, project));
   if ('problems' in outcome) return { why: outcome.problems[0].expected };
   if ('why' in outcome) return { why: outcome.why };
   const headline = name === 'floor planks' ? (outcome.data as GuidesResult).buy : outcome.headline;
