@@ -16,6 +16,24 @@ export function sayArea(area: Area, saying: Saying): string {
 }
 
 /**
+ * Areas that are said beside their sum: each as `sayArea` says it or one step of its last figure beside it, so that the
+ * figures as they are read come to the sum as it is read. The largest remainders are rounded up.
+ */
+export function sayAreasOfSum(areas: readonly Area[], saying: Saying): readonly string[] {
+  const imperial = saying.units === 'imperial';
+  const step = imperial ? SQUARE_TICKS_PER_SQUARE_FOOT / 10n : SQUARE_TICKS_PER_SQUARE_METRE / 100n;
+  const sum = areas.reduce((all, area) => all + area, 0n);
+  const whole = areas.map((area) => area / step);
+  const missing = (2n * sum + step) / (2n * step) - whole.reduce((all, steps) => all + steps, 0n);
+  const upwards = areas
+    .map((area, i) => ({ i, rest: area % step }))
+    .sort((one, other) => (one.rest === other.rest ? one.i - other.i : one.rest > other.rest ? -1 : 1))
+    .slice(0, Number(missing))
+    .map(({ i }) => i);
+  return whole.map((steps, i) => sayArea((upwards.includes(i) ? steps + 1n : steps) * step, saying));
+}
+
+/**
  * Money in its own currency (ISO 4217) with the asker's marks: $1,234.50 or 1.234,50 €.
  * Throws a RangeError when `currency` is not three letters.
  */

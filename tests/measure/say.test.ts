@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { areaOf } from '../../src/core/area.ts';
 import { feet, inches, millimetres } from '../../src/core/length.ts';
 import { cents } from '../../src/core/money.ts';
-import { sayArea, sayMoney, sayNumber, sayWeight } from '../../src/measure/say.ts';
+import { sayArea, sayAreasOfSum, sayMoney, sayNumber, sayWeight } from '../../src/measure/say.ts';
 import type { Saying } from '../../src/measure/say-length.ts';
 
 const IMPERIAL: Saying = { units: 'imperial', decimal: '.' };
@@ -20,6 +20,32 @@ describe('an area', () => {
     expect(sayArea(areaOf(feet(40), feet(50)), IMPERIAL)).toBe('2,000 sq ft');
     expect(sayArea(areaOf(feet(40), feet(50)), { units: 'imperial', decimal: ',' })).toBe('2.000 sq ft');
     expect(sayArea(0n, IMPERIAL)).toBe('0 sq ft');
+  });
+
+  it('said beside its sum adds up to it as it is read, each within a step of what it is alone', () => {
+    const figure = (said: string): number => Math.round(Number(said.replace(/,/g, '').split(' ')[0]) * 100);
+    // Three rooms of 33.33… sq ft: 33.3 thrice is 99.9, and the sum is read as 100.
+    const third = areaOf(inches(40), inches(120));
+    expect(sayAreasOfSum([third, third, third], IMPERIAL)).toEqual(['33.4 sq ft', '33.3 sq ft', '33.3 sq ft']);
+    expect(sayAreasOfSum([], IMPERIAL)).toEqual([]);
+    fc.assert(
+      fc.property(
+        fc.array(fc.bigInt({ min: 0n, max: 5n * 10n ** 13n }), { minLength: 1, maxLength: 20 }),
+        fc.constantFrom(IMPERIAL, METRIC),
+        (areas, saying) => {
+          const parts = sayAreasOfSum(areas, saying);
+          const sum = sayArea(
+            areas.reduce((all, area) => all + area, 0n),
+            saying,
+          );
+          expect(parts.reduce((all, part) => all + figure(part), 0)).toBe(figure(sum));
+          const step = saying.units === 'imperial' ? 10 : 1;
+          parts.forEach((part, i) =>
+            expect(Math.abs(figure(part) - figure(sayArea(areas[i] ?? 0n, saying)))).toBeLessThanOrEqual(step),
+          );
+        },
+      ),
+    );
   });
 
   it('is to a hundredth in square metres', () => {
