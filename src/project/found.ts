@@ -8,7 +8,7 @@ export const MOST_FOUND = 200;
 export const LONGEST_FINDING = 500;
 
 const findingSchema = z.object({
-  /** Word for word. */
+  /** Word for word, under a room's later name. */
   text: z.string().min(1).max(LONGEST_FINDING),
   room: z.string().min(1).max(200).optional(),
   /** Milliseconds since 1970. */

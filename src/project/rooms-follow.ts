@@ -1,5 +1,6 @@
 /** What else of a project follows when one of its rooms gets another name, or goes: whatever names the room. */
 
+import { LONGEST_FINDING } from './found.ts';
 import { LIMITS } from './limits.ts';
 import { type Measures, renamedIn } from './measure.ts';
 import type { Content } from './project.ts';
@@ -77,7 +78,11 @@ function afterRename(parts: Following, from: string, to: string, rooms: Rooms): 
       headline: said(one.headline, LIMITS.headline),
       ...(one.rooms && { rooms: one.rooms.map(name) }),
     })),
-    found: parts.found.map((one) => (one.room === undefined ? one : { ...one, room: name(one.room) })),
+    found: parts.found.map((one) => ({
+      ...one,
+      text: said(one.text, LONGEST_FINDING),
+      ...(one.room !== undefined && { room: name(one.room) }),
+    })),
     stages: renameMarks(parts.stages, from, to),
     measures: renamedIn(parts.measures, from, to),
   };

@@ -13,7 +13,11 @@ export const FOUND = {
   removed: (text: string) => `Removed: ${quoted(text)}.`,
   said: (text: string) => `found: ${text}`,
   saidRemoved: (text: string) => `finding removed: ${text}`,
-  elsewhere: 'Room not told',
+  elsewhere: 'No room given',
+  together: 'These rooms together',
+  gone: 'A room that is no longer in the project',
+  whichRoom: (no: number, room: string) =>
+    `Saved answer ${no} doesn't say which room it is in: type “project keep ${no} in ${room}”.`,
   told: (no: number, day: string, text: string, area: string | undefined) =>
     `${text}${area === undefined ? '' : `, ${area}`} (finding ${no}, ${day}).`,
   takes: (things: readonly string[]) => ` It takes: ${things.join('; ')}.`,
@@ -25,6 +29,10 @@ export const FOUND = {
   squeaks: (screws: number, length: string) =>
     `The subfloor squeaks; it is screwed down to its joists with ${counted(screws, 'screw')} of ${length} or longer.`,
   moisture: (said: string) => `Moisture was measured. ${said}`,
+  tearoutHere: (area: string) => `The old floor comes out: ${area}.`,
+  tearoutOf: (rooms: readonly string[]) => `${rooms.join(', ')}: `,
+  refused: (command: string) => `${quoted(command)}: not for you to do.`,
+  unanswered: (command: string, why: string) => `${quoted(command)} can't be worked out: ${why}`,
   tearout: (area: string, weight: string) => `The old floor comes out: ${area}, ${weight} of debris.`,
   callTitle: 'Call first: not for you to do',
   call: (where: string, why: string, who: string) => `${where}: ${why} Call: ${who.replace(/\.$/, '')}.`,

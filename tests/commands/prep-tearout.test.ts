@@ -37,6 +37,7 @@ describe('a carpet of 12 x 14 ft', () => {
     expect(Object.keys(data)).toEqual([
       'kind',
       'area',
+      'rooms',
       'strips',
       'tackStrip',
       'kilograms',

@@ -174,12 +174,46 @@ describe('findings', () => {
     expect(textOf(await talk.reply('project found mould 1 x 2 ft closet'))).not.toMatch(/Call first/);
   });
 
-  it('in a room that is gone since stands there still', async () => {
+  it('of a tear-out stands room by room, and the rooms come to the total', async () => {
+    const talk = await conversation();
+    // The flat's four rooms, and a closet joined to one of them.
+    await talk.reply(`project room study 10'4" x 8'7" + 2'5" x 3'3" closet`);
+    await talk.reply('project room study, floor: carpet');
+    await talk.reply('project keep tearout');
+    const reply = await talk.reply('project found');
+    const { findings } = reply.data as unknown as {
+      findings: readonly { room?: string; place?: string; area: number; text: string }[];
+    };
+    const rooms = findings.filter(({ room }) => room !== undefined);
+    const [whole] = findings.filter(({ place }) => place === 'together');
+    expect(rooms.map(({ room }) => room)).toEqual(['hall', 'living', 'bedroom', 'closet', 'study']);
+    expect(rooms.reduce((sum, { area }) => sum + area, 0)).toBe(whole?.area);
+    const said = (text = ''): number => Math.round(Number(/([\d.,]+) sq ft/.exec(text)?.[1]?.replace(',', '')) * 10);
+    expect(rooms.reduce((sum, { text }) => sum + said(text), 0)).toBe(said(whole?.text));
+    // 3'6" x 14' of hall, and the study with its closet: (10'4" x 8'7" + 2'5" x 3'3") = 96.5 sq ft.
+    expect(textOf(reply)).toContain('hall\n  The old floor comes out: 49 sq ft.');
+    expect(textOf(reply)).toMatch(/study\n {2}The old floor comes out: 96\.[56] sq ft\./);
+    await talk.reply('project room bedroom out of scope');
+    expect(textOf(await talk.reply('project found'))).not.toContain('bedroom');
+  });
+
+  it('saved without a room are in none, until it is said which', async () => {
+    const talk = await conversation();
+    await talk.reply('project keep level readings: 1/4 in over 6 ft, area: 4 x 6 ft');
+    const before = await talk.reply('project found');
+    expect(textOf(before)).toMatch(/No room given\n {2}The floor was measured/);
+    const line = /type “(project keep 1 in \w+)”/.exec(textOf(before))?.[1] ?? '';
+    await talk.reply(line.replace(/in \w+$/, 'in the hall'));
+    expect(textOf(await talk.reply('project found'))).toMatch(/hall\n {2}The floor was measured/);
+    expect((await talk.problem('project keep 1 in the attic')).fix).toBe(line);
+  });
+
+  it('in a room that is gone since stays, and who to call with it', async () => {
     const talk = await conversation();
     await talk.reply('project found sewage in the closet');
     await talk.reply('project room remove closet');
     expect(textOf(await talk.reply('project found'))).toMatch(
-      /closet: Sewage[\s\S]*closet\n {2}sewage in the closet \(finding 1,/,
+      /no longer in the project: Sewage[\s\S]*no longer in the project\n {2}sewage in the closet \(finding 1,/,
     );
   });
 

@@ -5,7 +5,7 @@ import { areaOf } from '../../../src/core/area.ts';
 import { inches } from '../../../src/core/length.ts';
 import { type Covering, isRolled } from '../../../src/core/tearout/covering.ts';
 import { kilogramsOf } from '../../../src/core/tearout/mass.ts';
-import type { Action, Block } from '../../../src/reply/reply.ts';
+import type { Action, Block, Result } from '../../../src/reply/reply.ts';
 import type { Source } from '../../../src/reply/source.ts';
 import { ASBESTOS_FIGURES } from '../../../src/trade/asbestos.ts';
 import { debrisFigures, LAID_WEIGHT } from '../../../src/trade/debris.ts';
@@ -44,7 +44,7 @@ export function answerTearout(ask: TearoutAsk, context: Context): Outcome {
     sources: sourcesOf(tearout, ask),
     actions: nextAsks(ask, context),
     audience: 'asker',
-    data: resultOf(tearout),
+    data: resultOf(tearout, ask),
     needs: tearoutNeeds(tearout),
   };
 }
@@ -61,10 +61,34 @@ function hazardsOf(covering: Covering) {
   return cautionsFor('tear-out').filter(({ topic }) => topic !== 'tack-strip' || covering === 'carpet');
 }
 
-/** The result data of a tear-out: lengths in ticks, the area in square ticks, kilograms, litres. */
-function resultOf({ area, rooms, tackStrip, kilograms, litres, trips, staples }: Tearout) {
-  const strips = rooms.flatMap((room) => room.strips);
-  return { kind: 'tearout', area: Number(area), strips, tackStrip, kilograms, litres, trips, staples };
+/** Result data of kind `tearout`: lengths in ticks, areas in square ticks, kilograms, litres. */
+export interface TearoutResult
+  extends Result,
+    Pick<Tearout, 'tackStrip' | 'kilograms' | 'litres' | 'trips' | 'staples'> {
+  readonly kind: 'tearout';
+  readonly area: number;
+  /** Room by room, as they were read: an area joined to a room by itself. */
+  readonly rooms: readonly { readonly name: string; readonly area: number }[];
+  readonly strips: Tearout['rooms'][number]['strips'];
+}
+
+function resultOf(
+  { area, rooms, tackStrip, kilograms, litres, trips, staples }: Tearout,
+  { room }: TearoutAsk,
+): TearoutResult {
+  const strips = rooms.flatMap((one) => one.strips);
+  const areas = room.rooms.map((one) => ({ name: one.name, area: Number(areaOfRooms([one])) }));
+  return {
+    kind: 'tearout',
+    area: Number(area),
+    rooms: areas,
+    strips,
+    tackStrip,
+    kilograms,
+    litres,
+    trips,
+    staples,
+  };
 }
 
 function stepsBlock({ covering }: Tearout, ask: TearoutAsk): Block {

@@ -19,7 +19,7 @@ import { FOUND, FOUND_PROBLEMS } from '../../../src/words/found.ts';
 import { referral } from '../../../src/words/patch-found.ts';
 import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
 import { changeHere, projectHere } from './at-desk.ts';
-import { keptFindings, type Told } from './found-kept.ts';
+import { keptFindings, type Place, type Told } from './found-kept.ts';
 import { removeActions, TAKE_BACK } from './reply.ts';
 
 export interface FoundAsk {
@@ -78,48 +78,53 @@ function readingOf({ habits }: Context) {
 }
 
 async function replyOf(said: string, project: Project, context: Context): Promise<Outcome> {
-  const told = toldFindings(project, context);
-  const all: readonly Told[] = [...told, ...(await keptFindings(project, context))];
+  const all: readonly Told[] = [...toldFindings(project, context), ...(await keptFindings(project, context))];
   const rooms = project.rooms.map(({ name }) => name);
-  // A room that was renamed or removed since is still a place where something was found.
-  const gone = all.flatMap(({ room }) =>
-    room !== undefined && !rooms.some((name) => sameName(name, room)) ? [room] : [],
-  );
-  const places = [...rooms, ...new Set(gone), undefined];
-  const at = (place: string | undefined) =>
-    all.filter(({ room }) => (room === undefined || place === undefined ? room === place : sameName(room, place)));
+  const places = [...rooms, FOUND.together, FOUND.gone, FOUND.elsewhere];
+  const at = (place: string) => all.filter((one) => titleOf(one.place, rooms) === place);
   const known = places.filter((place) => at(place).length > 0);
-  const calls = all.flatMap(({ call, room }) =>
-    call ? [FOUND.call(room ?? FOUND.elsewhere, call.why, call.who)] : [],
-  );
+  const calls = callsOf(all, rooms);
+  const unplaced = all.flatMap((one) => one.unplaced ?? []);
   const blocks: Block[] = [
-    ...(calls.length > 0 ? [{ kind: 'checklist', title: FOUND.callTitle, items: [...new Set(calls)] } as const] : []),
-    ...known.map(
-      (place): Block => ({
-        kind: 'steps',
-        title: place ?? FOUND.elsewhere,
-        steps: at(place).map(({ text }) => text),
-      }),
-    ),
+    ...(calls.length > 0 ? [{ kind: 'checklist', title: FOUND.callTitle, items: calls } as const] : []),
+    ...known.map((place): Block => ({ kind: 'steps', title: place, steps: at(place).map(({ text }) => text) })),
+    ...unplaced.map((no): Block => ({ kind: 'text', text: FOUND.whichRoom(no, rooms[0] ?? 'bedroom') })),
     ...(all.length > 0 ? [{ kind: 'checklist', title: FOUND.proofTitle, items: FOUND.proof } as const] : []),
   ];
   return {
-    headline: [said, FOUND.headline(all.length, known.length, new Set(calls).size)]
-      .filter((line) => line !== '')
-      .join(' '),
+    headline: [said, FOUND.headline(all.length, known.length, calls.length)].filter((line) => line !== '').join(' '),
     blocks,
     assumed: context.assumed,
     cautions: cautionsOf(all),
     sources: [],
     actions: [...(said === '' ? [] : [TAKE_BACK]), ...removeActions(project.found.length, 'found', FOUND.remove)],
     audience: 'asker',
-    data: { kind: 'found', findings: all.map(({ room, text, call }) => ({ room, text, call })) } as {
-      readonly kind: 'found';
-    },
+    data: {
+      kind: 'found',
+      findings: all.map(({ place, text, area, call }) => ({
+        ...(typeof place === 'object' ? { room: place.room } : { place }),
+        text,
+        ...(area !== undefined && { area }),
+        ...(call && { call }),
+      })),
+    } as { readonly kind: 'found' },
   };
 }
 
-/** What was found, place by place, and who to call where it is not for the asker to do. */
+/** The title that a place stands under: a room that was removed since is named no more, and what was found there stays. */
+function titleOf(place: Place, rooms: readonly string[]): string {
+  if (place === 'together') return FOUND.together;
+  if (place === 'not given') return FOUND.elsewhere;
+  return rooms.find((name) => sameName(name, place.room)) ?? FOUND.gone;
+}
+
+function callsOf(all: readonly Told[], rooms: readonly string[]): readonly string[] {
+  return [
+    ...new Set(all.flatMap(({ call, place }) => (call ? [FOUND.call(titleOf(place, rooms), call.why, call.who)] : []))),
+  ];
+}
+
+/** What was found, place by place, and who to call where it is not for the asker to do; of a room that is gone, who to call alone. */
 export async function findingsOf(
   project: Project,
   context: Context,
@@ -129,11 +134,13 @@ export async function findingsOf(
   readonly cautions: readonly Caution[];
 }> {
   const all: readonly Told[] = [...toldFindings(project, context), ...(await keptFindings(project, context))];
-  const calls = all.flatMap(({ call, room }) =>
-    call ? [FOUND.call(room ?? FOUND.elsewhere, call.why, call.who)] : [],
-  );
-  const told = all.map(({ room, text }) => (room === undefined ? text : `${room}: ${text}`).replace(/\.$/, ''));
-  return { told, calls: [...new Set(calls)], cautions: cautionsOf(all) };
+  const rooms = project.rooms.map(({ name }) => name);
+  const told = all.flatMap(({ place, text }) => {
+    const title = titleOf(place, rooms);
+    if (title === FOUND.gone) return [];
+    return [(typeof place === 'object' ? `${title}: ${text}` : text).replace(/\.$/, '')];
+  });
+  return { told, calls: callsOf(all, rooms), cautions: cautionsOf(all) };
 }
 
 /** What was told, each with its area, and who to call where it is not safe or too much mould. */
@@ -149,8 +156,9 @@ function toldFindings({ found, rooms }: Project, context: Context): readonly Tol
     const { why, call } = hazards.length > 0 ? referral(hazards) : { why: '', call: '' };
     const said = area === undefined ? undefined : sayArea(area, context.habits);
     return {
-      room,
+      place: room === undefined ? 'not given' : { room },
       text: FOUND.told(i + 1, sayDay(at, zone), text.replace(/[.\s]+$/, ''), said),
+      ...(area !== undefined && { area: Number(area) }),
       ...(hazards.length > 0 && { call: { why, who: call } }),
       cautions: [],
     };

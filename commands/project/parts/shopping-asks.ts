@@ -14,6 +14,8 @@ export interface JobAsk {
   readonly line: string;
   /** Names of the rooms that it is about; none where it is about no rooms. */
   readonly rooms: readonly string[];
+  /** Of work at a place: the saved answer that it comes from, by its id. */
+  readonly saved?: string;
 }
 
 export interface ListAsks {
@@ -66,6 +68,16 @@ export function listAsks(project: Project, { commands, habits }: Pick<Context, '
   return { asks, untold };
 }
 
+/** What comes out of the rooms that a tear-out was saved for. */
+export function savedTearouts(
+  project: Project,
+  { commands, habits }: Pick<Context, 'commands' | 'habits'>,
+): readonly JobAsk[] {
+  const work = savedWork(project, { commands, habits });
+  const job: Job = { project, rooms: inScope(project.rooms), work, commands };
+  return tearoutAsks({ ...job, rooms: roomsOf(job, 'prep tearout') }).asks;
+}
+
 interface Job {
   readonly project: Project;
   readonly rooms: Rooms;
@@ -101,9 +113,13 @@ function ownOf(job: Job, name: string): ReadonlyMap<string, string> {
 
 /** One sum over some rooms of the job, so that offcuts and sticks of one serve another. */
 function overRooms(job: Job, name: string, rooms: Rooms): JobAsk {
-  const all = rooms.length === job.rooms.length;
-  const options = new Map([...(all ? [] : [['room', namesOf(rooms)] as const]), ...ownOf(job, name)]);
+  const options = new Map([...roomOption(job, rooms), ...ownOf(job, name)]);
   return { name, line: requestLine(name, options), rooms: rooms.map((room) => room.name) };
+}
+
+/** No room is named where all of the job are meant: the project fills them in. */
+function roomOption({ project }: Job, rooms: Rooms): readonly (readonly [string, string])[] {
+  return rooms.length === inScope(project.rooms).length ? [] : [['room', namesOf(rooms)]];
 }
 
 /** Places, each once however often it was saved. */
@@ -112,6 +128,7 @@ function placeAsks(places: readonly Work[]): readonly JobAsk[] {
     name: one.name,
     line: todaysLine(one),
     rooms: (one.rooms ?? []).map((room) => room.name),
+    saved: one.saved.id,
   }));
   return asks.filter(({ line }, i) => asks.findIndex((one) => one.line === line) === i);
 }
@@ -136,8 +153,7 @@ function tearoutAsks(job: Job): { readonly asks: readonly JobAsk[]; readonly bar
     ({ own, rooms: [first] }) => first?.floor !== undefined || own.has('floor') || picked(job, 'prep tearout', 'floor'),
   );
   const asks = known.map(({ own, rooms }): JobAsk => {
-    const all = rooms.length === job.rooms.length;
-    const options = new Map([...(all ? [] : [['room', namesOf(rooms)] as const]), ...own]);
+    const options = new Map([...roomOption(job, rooms), ...own]);
     return { name: 'prep tearout', line: requestLine('prep tearout', options), rooms: rooms.map(({ name }) => name) };
   });
   return { asks, bare: job.rooms.filter((room) => !known.some(({ rooms }) => rooms.includes(room))) };
