@@ -40,9 +40,8 @@ describe('an area', () => {
           );
           expect(parts.reduce((all, part) => all + figure(part), 0)).toBe(figure(sum));
           const step = saying.units === 'imperial' ? 10 : 1;
-          parts.forEach((part, i) =>
-            expect(Math.abs(figure(part) - figure(sayArea(areas[i] ?? 0n, saying)))).toBeLessThanOrEqual(step),
-          );
+          for (const [i, part] of parts.entries())
+            expect(Math.abs(figure(part) - figure(sayArea(areas[i] ?? 0n, saying)))).toBeLessThanOrEqual(step);
         },
       ),
     );
