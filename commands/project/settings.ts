@@ -11,7 +11,7 @@ import { AS_IT_IS, settingsOptions } from './parts/settings-options.ts';
 export default defineCommand({
   group: 'project',
   name: 'settings',
-  summary: 'Your units, decimal mark and currency, and what is taken where you tell nothing',
+  summary: 'Your units, decimal mark, currency and country, and what is taken where you tell nothing',
   options: z.object(settingsOptions),
   examples: [
     { ask: 'project settings', headline: 'Your settings.' },
@@ -19,6 +19,7 @@ export default defineCommand({
       ask: 'project settings units: metric, decimal: comma, currency: EUR',
       headline: 'Units metric; decimal comma; currency EUR.',
     },
+    { ask: 'project settings country: UK', headline: 'Country UK.' },
     {
       ask: 'project settings mistakes: 5 %, spares: 3, rules: gap: 3/8 in',
       headline: 'Mistakes 5 %; spares 3; gap 3/8 in.',

@@ -9,7 +9,7 @@ import { mintLongId } from './unguessable.ts';
 export async function ensurePerson(shelves: Shelves, key: string): Promise<Person> {
   const there = await personOf(shelves, key);
   if (there) return there;
-  const made: Person = { version: 2, id: mintLongId(), accounts: [key], settings: NO_SETTINGS, projects: [] };
+  const made: Person = { version: 3, id: mintLongId(), accounts: [key], settings: NO_SETTINGS, projects: [] };
   await shelves.person.create(made.id, made);
   if (await shelves.account.create(key, { version: 1, person: made.id })) return made;
   // Another ask of the same account came first, or the person it led to is gone.

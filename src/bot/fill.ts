@@ -1,5 +1,6 @@
 /** An ask filled from what its asker keeps: rooms, picks and standards where nothing is told; what is told always wins. */
 
+import { COUNTRY_NAMES } from '../measure/country.ts';
 import { factsOf } from '../measure/option.ts';
 import type { Habits } from '../measure/reading.ts';
 import type { Settings } from '../project/person.ts';
@@ -74,6 +75,11 @@ export function filled(
     whole.set(option, text);
     return [optionPart(option, text)];
   });
+  if (settings?.country && options.includes('country') && !whole.has('country')) {
+    const name = COUNTRY_NAMES[settings.country];
+    whole.set('country', name);
+    own.push(optionPart('country', name));
+  }
   if (own.length > 0) notes.push(standardsNote(own));
   const ordered = new Map([...options, ...whole.keys()].flatMap((name) => pair(whole, name)));
   const problem = floorProblem(command, told, used, ordered);

@@ -2,7 +2,7 @@
 
 import type { Habits } from '../measure/reading.ts';
 import { type News, newsSince } from '../project/history.ts';
-import type { Settings } from '../project/person.ts';
+import { NO_SETTINGS, type Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import type { Share } from '../project/share.ts';
 import { measures } from '../project/share-scope.ts';
@@ -49,7 +49,7 @@ export async function holdingsOf(desk: Desk | undefined, { habits }: Invocation,
       habits: settings ? habitsOf(habits, settings) : habits,
       notes: [],
       news: project && seen !== undefined ? newsSince(project, seen, desk.via) : [],
-      ...(share && { share, shared: { settings: { ...settings, standards: owners?.standards ?? {} } } }),
+      ...(share && { share, shared: { settings: sharedSettings(settings, owners) } }),
     };
   } catch (cause) {
     if (desk.guest) throw cause;
@@ -57,6 +57,16 @@ export async function holdingsOf(desk: Desk | undefined, { habits }: Invocation,
     if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
     return { habits, notes: [unreadableNote()], news: [] };
   }
+}
+
+/** The asker's habits with the owner's standards: the home and its country are the owner's. */
+function sharedSettings(own: Settings | undefined, owners: Settings | undefined): Settings {
+  const { country: _country, ...habits } = own ?? NO_SETTINGS;
+  return {
+    ...habits,
+    standards: owners?.standards ?? {},
+    ...(owners?.country && { country: owners.country }),
+  };
 }
 
 function habitsOf(habits: Habits, { units, decimal, currency }: Settings): Habits {

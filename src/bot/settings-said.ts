@@ -1,6 +1,8 @@
 /** Settings said in other words than the options of `project settings`, as its line. */
 
-const NAMES = ['units', 'decimal', 'currency', 'mistakes', 'spares', 'tax'] as const;
+import { isCountry } from '../measure/country.ts';
+
+const NAMES = ['units', 'decimal', 'currency', 'country', 'mistakes', 'spares', 'tax'] as const;
 const OTHER_WORDS: ReadonlyMap<string, string> = new Map([
   ['unit', 'units'],
   ['decimals', 'decimal'],
@@ -14,7 +16,7 @@ const NAMED = new RegExp(
 );
 const CLEAR = /^(?:clear|reset|unset|forget)(?: (?:the |my )?(?<what>[a-z ]+?))?$/i;
 const SET =
-  /^(?:set|change) (?:the |my )?(?<rest>(?:units?|decimals?|decimal mark|currency|mistakes|spares|(?:sales )?tax) .+)$/i;
+  /^(?:set|change) (?:the |my )?(?<rest>(?:units?|decimals?|decimal mark|currency|country|mistakes|spares|(?:sales )?tax) .+)$/i;
 const USE =
   /^(?:use|switch to|change to|set to|work in|i (?:use|think in)) (?:the )?(?<what>metric|imperial|feet(?: and inches)?|inches|meters|metres|millimet(?:er|re)s|decimal commas?|decimal points?|commas|euros?|pounds|dollars)(?: (?:units|system|measures|please|for decimals))*$/i;
 const USED: readonly (readonly [RegExp, string])[] = [
@@ -27,11 +29,16 @@ const USED: readonly (readonly [RegExp, string])[] = [
   [/^dollars/i, 'currency: USD'],
 ];
 
+const HOME =
+  /^(?:(?:my|our|the) (?:country|home country) is|(?:my|our|the) (?:house|home|flat|apartment|place) is in|(?:i|we) live in) (?<country>(?:the )?[a-z][a-z .]{1,40})$/i;
+
 /** The line for a sentence about settings; undefined for any other text, and for one that the command reads itself. */
 export function settingsSaid(said: string): string | undefined {
   const text = said.replace(/[.!?]+$/, '');
   const use = USE.exec(text)?.groups?.what;
   if (use !== undefined) return `project settings ${USED.find(([word]) => word.test(use))?.[1] ?? ''}`.trim();
+  const country = HOME.exec(text)?.groups?.country;
+  if (country !== undefined && isCountry(country)) return `project settings country: ${country}`;
   const own = /^(?:show )?(?:project |my |the |our )*settings\b[:,]?\s*(?<rest>.*)$/is.exec(text)?.groups?.rest;
   const rest = own ?? SET.exec(text)?.groups?.rest;
   if (rest === undefined) return undefined;

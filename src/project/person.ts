@@ -14,6 +14,8 @@ const settingsSchema = z
       .string()
       .regex(/^[A-Z]{3}$/)
       .optional(),
+    /** Where the home is: whose years count for old floors and paint. */
+    country: z.enum(['us', 'canada', 'uk', 'australia', 'elsewhere']).optional(),
     /** What is taken where an option is not told, by the option's name. */
     standards: z.record(z.string(), z.string().max(LIMITS.pick)).readonly(),
   })
@@ -23,7 +25,7 @@ const shareSchema = z.object({ id: z.string().min(16), role: roleSchema }).reado
 
 export const personSchema = z
   .object({
-    version: z.literal(2),
+    version: z.literal(3),
     id: z.string().min(16),
     /** By their key. */
     accounts: z.array(z.string()).readonly(),
@@ -60,4 +62,7 @@ const fromDraft: Migration = ({ current, projects, ...same }) => ({
 /** In the first version one person had one account. */
 const fromOneAccount: Migration = (record) => ({ ...record, version: 2 });
 
-export const personCodec = codecOf<Person>('person', personSchema, [fromDraft, fromOneAccount]);
+/** Before, nobody could tell where their home is. */
+const withCountry: Migration = (record) => ({ ...record, version: 3 });
+
+export const personCodec = codecOf<Person>('person', personSchema, [fromDraft, fromOneAccount, withCountry]);

@@ -19,6 +19,7 @@ const OPTIONS = [
   'clearance',
   'coats',
   'corners',
+  'country',
   'coverage',
   'damage',
   'direction',

@@ -5,8 +5,8 @@ import type { Source } from '../reply/source.ts';
 
 const TEXTS: Readonly<Record<string, string>> = {
   asbestos:
-    'Old floor below? Sheet, tile or black adhesive laid up to 1980 may hold asbestos: have a sample tested first; do not sand, saw, drill, dry-scrape or dry-sweep it. A licensed abatement contractor removes it.',
-  lead: 'House older than 1978? Paint on its trim may hold lead: test before you pry, sand or cut it, keep children away, wet the work and clean with a HEPA vacuum.',
+    'Old floor below? Sheet, tile, its backing or its glue may hold asbestos, most likely where it was laid up to 1980, and later is no proof: have a sample tested first; do not sand, saw, drill, dry-scrape or dry-sweep it. A licensed abatement contractor removes it.',
+  lead: 'Built before 1978 (Canada 1990, UK 1992, Australia 1997)? Paint on its trim may hold lead: test before you pry, sand or cut it, keep children away, wet the work and clean with a HEPA vacuum.',
   'leak-water':
     'Leak: stop the water and switch the circuit off before you step in. Water from a drain, toilet or flood is sewage: stay out and call a water-damage company. Clean water: dry everything within 24–48 h, and ask the insurer before you throw anything out.',
   'tack-strip':

@@ -36,7 +36,7 @@ export const HANDOFF = {
 /** What can hurt, in a few words each; a topic without them is told whole. */
 export const SHORT_CAUTIONS: Readonly<Record<string, string>> = {
   asbestos: 'an old floor below may hold asbestos: have it tested before it is disturbed',
-  lead: 'paint of before 1978 may hold lead: test before cutting or sanding',
+  lead: 'paint of before 1978 (elsewhere of before about 1997) may hold lead: test before cutting or sanding',
   'leak-water': 'leak: water off, circuit off; sewage is for a company',
   'hidden-lines': 'cables and pipes in walls and floors: find them first',
   'tack-strip': 'tack strip nails',

@@ -43,7 +43,7 @@ export const STAGES = {
   tearOut: {
     name: 'Tear-out',
     before: ['what lies below is known: nothing old, black or papery', 'the rooms are empty and the dust is shut in'],
-    work: ['Section by section: strips, pad, staples, tack strip; sweep, then vacuum.'],
+    work: ['Section by section: strips, pad, staples, tack strip; then vacuum.'],
   },
   subfloor: {
     name: 'Subfloor',
@@ -98,9 +98,9 @@ export const STAGES = {
 
 export const STAGE_NOTES = {
   photos: 'Photograph rooms, damage and layers; keep a piece of carpet and pad for the insurer.',
-  oldHouse:
-    'The house is older than 1981 or of a year not known: lift a corner first and stop at tile, sheet, paper or black glue.',
-  oldPaint: 'Older than 1978 or not known: test painted trim for lead before you pry it.',
+  oldHouse: (margin: number) =>
+    `The house was built up to ${margin} or in a year not known: lift a corner first and stop at tile, sheet, paper or black glue.`,
+  oldPaint: (year: number) => `Older than ${year} or not known: test painted trim for lead before you pry it.`,
   tile: 'Tile carries silica: have it taken out, or learn wet methods first.',
   level: (hours: number) => `Pour the leveller and leave it ${hours} h, or what its bag says.`,
   acclimate: (hours: number) => `Leave them ${hours} h.`,
@@ -121,7 +121,7 @@ export const TOOLS = {
   nailer: ['Brad nailer, full sequential trigger', 'rent', 'trim; hammer and nail set will do in a small flat'],
   meter: ['Moisture meter', 'borrow or rent', 'wood subfloor and flooring within the maker’s limits'],
   mixer: ['Mixing paddle and buckets', 'rent', 'leveller'],
-  scraper: ['Floor scraper', 'borrow', 'glue that stays behind'],
+  scraper: ['Floor scraper', 'borrow', 'cleared glue that stays behind'],
 } as const;
 
 export const TRADES = [
@@ -129,5 +129,5 @@ export const TRADES = [
   'Gas, water and electric lines that are cut, moved or found damaged: a licensed plumber, gas fitter or electrician.',
   'Joists that are cracked, notched or rotten: a licensed contractor or an engineer.',
   'Sewage, or mould over about 10 sq ft: a water-damage company.',
-  'Paid painting or trim work in a home older than 1978: a lead-safe certified firm.',
+  'Paid painting or trim work in a home whose paint may hold lead (US: older than 1978): a lead-safe certified firm.',
 ] as const;

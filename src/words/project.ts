@@ -98,6 +98,7 @@ export const SETTINGS = {
   names: { '.': 'point', ',': 'comma' },
   ofPlatform: (value: string) => `${value} (not set here)`,
   notSet: 'not set here',
+  noCountry: 'not set: the US where sizes are in feet, elsewhere in metric',
   toldUnits: 'what you tell with a unit is answered in that unit, and sizes already kept stay as they are',
   set: (name: string, value: string) => `${name} ${value}`,
   cleared: (name: string) => `${name} no longer set`,
@@ -121,4 +122,5 @@ export const SETTING_EXPECTED = {
   units: 'Units are imperial or metric.',
   decimal: 'The decimal mark is a point or a comma.',
   currency: 'A currency is a code of three letters, such as USD, EUR or GBP.',
+  country: 'A country is US, Canada, UK, Australia, or the name of another.',
 } as const;

@@ -3,18 +3,19 @@
 const NEVER =
   'Do not sand, saw, drill, dry-scrape, dry-sweep or chip it, leave it whole, and keep people off it until it is tested.';
 
-const WHY: Readonly<Record<'found' | 'sign' | 'resilient' | 'unknown', string>> = {
-  found: 'This floor holds asbestos by its test, so its tear-out is not worked out here.',
-  sign: 'Black glue, asphalt or nine-inch tiles are what asbestos floors are made of, so tear-out stops here until a laboratory has cleared it.',
-  resilient:
-    'A resilient floor, its backing or its glue laid up to 1980 may hold asbestos, and this house is older than 1981 or of a year not known: test first.',
-  unknown:
-    'What is told of this floor is not known to be free of asbestos, and the house is older than 1981 or of a year not known: test first. Carpet, laminate and ceramic tile are read by these names alone.',
+const WHY: Readonly<Record<'found' | 'sign' | 'resilient' | 'unknown', (margin: number) => string>> = {
+  found: () => 'This floor holds asbestos by its test, so its tear-out is not worked out here.',
+  sign: () =>
+    'Black glue, asphalt or nine-inch tiles are what asbestos floors are made of, so tear-out stops here until a laboratory has cleared it.',
+  resilient: (margin) =>
+    `A resilient floor, its backing or its glue is taken to hold asbestos until it was tested, and this house was built up to ${margin} or in a year not known: test first.`,
+  unknown: (margin) =>
+    `What is told of this floor is not known to be free of asbestos, and the house was built up to ${margin} or in a year not known: test first. Carpet, laminate and ceramic tile are read by these names alone.`,
 };
 
-/** Why an old floor's tear-out is not worked out; `fact` is what led there, in the asker's own words. */
-export function asbestosWhy(verdict: keyof typeof WHY, fact: string | undefined): string {
-  return `${WHY[verdict]}${fact === undefined ? '' : ` Told: ${fact}.`} ${NEVER}`;
+/** Why an old floor's tear-out is not worked out; `margin` is the year up to which it is not, `fact` what led there, in the asker's own words. */
+export function asbestosWhy(verdict: keyof typeof WHY, margin: number, fact: string | undefined): string {
+  return `${WHY[verdict](margin)}${fact === undefined ? '' : ` Told: ${fact}.`} ${NEVER}`;
 }
 
 export const ASBESTOS_CALL =

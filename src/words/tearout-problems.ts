@@ -81,7 +81,7 @@ export function coveringRead(typed: string, covering: string): string {
 }
 
 export function yearUnknown(typed: string): string {
-  return `“${quoted(typed)}” tells no year for sure: the house is taken as one built before 1981`;
+  return `“${quoted(typed)}” tells no year for sure: the house is taken as an old one`;
 }
 
 export function yearRead(typed: string, year: number): string {

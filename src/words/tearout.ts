@@ -63,10 +63,17 @@ export const TEAROUT = {
   leadTitle: 'Painted trim to take off',
   leadArea: 'Painted surface',
   leadVerdict: 'By the 6 sq ft rule',
-  minor: 'up to 6 sq ft in a room, every removed part counted whole: minor work; still wet it and keep the dust in',
+  minor:
+    'up to 6 sq ft in a room, every removed part counted whole: minor repair, if each part comes off whole and goes back (tearing it off and throwing it away is demolition, which is not), and if no more is done in that room within 30 days; still wet it and keep the dust in',
   beyond: 'more than 6 sq ft: test the paint first; paid work here needs a lead-safe certified firm',
   severalRooms: 'counted as if all of it were in one room',
-  young: 'house built in 1978 or later: the rule does not ask for it',
+  young: (year: number) => `house built in ${year} or later: the rule does not ask for it`,
+  leadElsewhere: 'Lead in the paint',
+  testFirst: (year: number) =>
+    `a home of before ${year}, or of a year not known: test the paint before it is pried, sanded or cut, and ask for the local rule`,
+  youngElsewhere: (year: number) => `a home of ${year} or later: lead is not expected; the local rule wins`,
+  proofFirst: (what: string, headline: string) =>
+    `Proof first: a laboratory’s report that the “${what.slice(0, 40)}”, its backing and its glue hold no asbestos. Then: ${headline.charAt(0).toLowerCase()}${headline.slice(1)}`,
   stepsTitle: 'Order of work',
   actions: {
     container: 'With a container',
@@ -75,7 +82,7 @@ export const TEAROUT = {
   },
 } as const;
 
-/** Steps of a tear-out by covering, without the photographs and the look below. */
+/** Steps of a tear-out by covering, without the photographs and the look below, as long as nothing was tested. */
 export const TEAROUT_STEPS: Readonly<
   Record<'carpet' | 'sheet vinyl' | 'plank vinyl' | 'laminate' | 'tile', readonly string[]>
 > = {
@@ -83,26 +90,26 @@ export const TEAROUT_STEPS: Readonly<
     'Empty the room, take doors off, tape sheeting over its doorway, open a window.',
     'Section by section, from the far end to the door: slit the carpet from behind into strips, pull each off the tack strip, roll it face in and tie it with a slit strip.',
     'Carry the rolls out before the next section, so that nobody walks over them.',
-    'Pull the pad of the section, bag or roll it, then pull or flatten every staple.',
+    'Pull the pad of the section, bag it apart from the rolls, then pull or flatten every staple.',
     'Pry up the tack strip with a flat bar, points into a box; leave sound strip only where carpet comes again.',
-    'Sweep the section lightly, then vacuum it; only then start the next.',
-    'At the end run a scraper over the floor and listen: a staple that rings is still there.',
+    'Vacuum the section; only then start the next.',
+    'At the end run a magnet and a gloved hand over the floor: a staple that catches is still there.',
   ],
   'sheet vinyl': [
     'Empty the room, take doors off, tape sheeting over its doorway, open a window.',
-    'Section by section: score the sheet into strips, pull and roll each from the far end, tie it.',
-    'Scrape what stays with the blade flat; wet it where the maker of the remover says so.',
-    'Sweep the section, then vacuum it; only then start the next.',
+    'Section by section: wet the sheet, score it into strips, pull and roll each from the far end, tie it.',
+    'What does not come up with it stays where it is: no blade, no sander, no heat on backing or glue that was not tested. Ask the new floor’s maker whether it may be covered.',
+    'Vacuum the section with a HEPA filter; only then start the next.',
   ],
   'plank vinyl': [
     'Empty the room and take off shoe or quarter-round; baseboards may stay.',
     'Begin at the wall that was laid last: unlock or lift row by row and stack boards that are whole.',
-    'Section by section: roll up the underlay, sweep, then vacuum.',
+    'Section by section: roll up the underlay, then vacuum.',
   ],
   laminate: [
     'Empty the room and take off shoe or quarter-round; baseboards may stay.',
     'Begin at the wall that was laid last: tilt each row up out of its lock and stack the boards face to face.',
-    'Section by section: roll up the underlay, sweep, then vacuum.',
+    'Section by section: roll up the underlay, then vacuum.',
   ],
   tile: [
     'Tile carries silica: how it comes off is not worked out here; wet methods, a respirator and a closed room come first.',
@@ -111,7 +118,22 @@ export const TEAROUT_STEPS: Readonly<
   ],
 };
 
+/** The same for a sheet whose floor, backing and glue a laboratory cleared. */
+const CLEARED_SHEET: readonly string[] = [
+  'Empty the room, take doors off, tape sheeting over its doorway, open a window.',
+  'Section by section: score the sheet into strips, pull and roll each from the far end, tie it.',
+  'Wet what stays, leave it to soften as the maker of the remover says, and scrape it off with the blade flat.',
+  'Vacuum the section; only then start the next.',
+];
+
+/** The steps for a covering; glue is scraped only where a test cleared it. */
+export function tearoutSteps(covering: keyof typeof TEAROUT_STEPS, cleared: boolean): readonly string[] {
+  return covering === 'sheet vinyl' && cleared ? CLEARED_SHEET : TEAROUT_STEPS[covering];
+}
+
 export const TEAROUT_FIRST = {
+  proof:
+    'No step before the proof: samples of the floor, its backing and its glue go to an accredited laboratory, one for each layer, cut out wet by whoever the laboratory sends or tells how. A house of a late year is no proof.',
   photos:
     'Photograph every room, the stains and the layers before anything moves, and keep a piece of carpet and pad: the insurer asks for them.',
   look: 'Lift one corner first. Tile, sheet, paper or black glue below: stop, leave it whole and have it tested.',

@@ -22,7 +22,7 @@ export const RESET = {
   map: (letter: string, room: string, labels: readonly string[]) => `${letter} = ${room}: ${labels.join(' → ')}`,
   stepsTitle: 'How to take them off',
   steps: [
-    'House older than 1978: test the paint for lead before you pry.',
+    'House older than 1978 (elsewhere than about 1997): test the paint for lead before you pry.',
     'Score the caulk and paint along the top edge with a knife.',
     'Label first: the letter is the room, then the wall, then the place from the door. Photograph each wall with its labels.',
     'Pry at the studs with a thin bar against a scrap of wood, a little at each nail, back and forth along the board.',

@@ -286,8 +286,10 @@ describe('a project told in a few messages', () => {
     const { say, answer } = talk();
     await say('use metric');
     const cleared = await say('settings clear units');
-    expect(cleared.blocks[0]).toMatchObject({ facts: [{ label: 'units', value: 'not set here' }, {}, {}] });
-    expect((await say('settings')).blocks[0]).toMatchObject({ facts: [{ value: 'imperial (not set here)' }, {}, {}] });
+    expect(cleared.blocks[0]).toMatchObject({ facts: [{ label: 'units', value: 'not set here' }, {}, {}, {}] });
+    expect((await say('settings')).blocks[0]).toMatchObject({
+      facts: [{ value: 'imperial (not set here)' }, {}, {}, {}],
+    });
     expect(problemsOf(await answer('settings tax banana'))[0]?.fix).toMatch(/^project settings tax: \d/);
     expect(problemsOf(await answer('settings rules: gap: wide'))[0]?.fix).toMatch(/^project settings rules: gap: \d/);
   });

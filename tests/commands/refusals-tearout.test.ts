@@ -5,7 +5,7 @@ import { describe, expect, it, test } from 'vitest';
 import { readTested } from '../../src/measure/asbestos-test.ts';
 import { readHouseYear } from '../../src/measure/house-year.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import { answerTo } from '../bot/asked.ts';
+import { answerTo, replyTo } from '../bot/asked.ts';
 
 /** What came back: a refusal, problems, or an answer. */
 async function outcome(ask: string): Promise<'refused' | 'problem' | 'answered'> {
@@ -14,8 +14,9 @@ async function outcome(ask: string): Promise<'refused' | 'problem' | 'answered'>
   return 'problems' in given ? 'problem' : 'answered';
 }
 
-// OSHA Q&A (reported) and RFCI recommended work practices (published): resilient floors, backings and mastics up to 1980
-// are presumed to hold asbestos unless tested.
+// RFCI recommended work practices (published): resilient floors, backings and mastics are presumed to hold asbestos unless
+// positively certain; OSHA (published) presumes it up to 1980, and its interpretation of 1 August 1997 does not presume later
+// ones free of it. Refused up to a margin year, a cautious default: 1989 in the US, 2005 elsewhere.
 const OLD_FLOORS = [
   'vinyl',
   'sheet vinyl',
@@ -106,10 +107,21 @@ const OLD_YEARS = [
   '1980s',
   'after 1970',
   'since 1980',
+  '1981',
+  '1983',
+  '1985',
+  '1989',
+  'about 1990',
+  '1990?',
+  'after 1985',
+  'since 1985',
+  '1985 or later',
 ];
 
 const YOUNG_YEARS: readonly (readonly [string, number])[] = [
   ['1981', 1981],
+  ['1989', 1989],
+  ['1990', 1990],
   ['1995', 1995],
   ['built in 1995', 1995],
   ['in the year 1995', 1995],
@@ -137,8 +149,10 @@ describe('an old floor', () => {
     expect(await outcome(`tearout room: 12x14, floor: sheet vinyl, built: ${built}`)).toBe('refused');
   });
 
-  test.each(YOUNG_YEARS)('sheet vinyl, built %s: answered', async (built, year) => {
-    expect(await outcome(`tearout room: 12x14, floor: sheet vinyl, built: ${built}`)).toBe('answered');
+  test.each(YOUNG_YEARS)('sheet vinyl, built %s: answered only past the margin year', async (built, year) => {
+    const given = await outcome(`tearout room: 12x14, floor: sheet vinyl, built: ${built}`);
+    expect(given).toBe(year > 1989 ? 'answered' : 'refused');
+    expect(await outcome(`tearout room: 12x14, floor: carpet, below: old tiles, built: ${built}`)).toBe(given);
     const read = readHouseYear(built, { option: 'built', habits: DEFAULT_HABITS, note: () => undefined });
     expect(read).toEqual({ ok: true, value: year });
   });
@@ -171,9 +185,88 @@ describe('an old floor', () => {
 
   it('says why, what never to do, whom to call, and warns', async () => {
     const given = await answerTo('tearout room: 12x14, floor: lino, built: 1970');
-    expect(given).toMatchObject({ why: expect.stringMatching(/test first.*“lino”.*sand.*dry-scrape.*dry-sweep/) });
+    expect(given).toMatchObject({ why: expect.stringMatching(/test first.*“lino”.*sand.*dry-scrape.*dry-sweep/s) });
     expect(given).toMatchObject({ call: expect.stringMatching(/laboratory.*licensed/) });
     expect(given).toMatchObject({ cautions: expect.arrayContaining([expect.objectContaining({ topic: 'asbestos' })]) });
+  });
+});
+
+describe('an untested resilient floor past the margin year', () => {
+  const late = [
+    ['sheet vinyl', 'sheet vinyl'],
+    ['vinyl tile', 'vinyl tile'],
+    ['vinyl plank', 'vinyl plank'],
+    ['carpet over lino', 'carpet over lino'],
+    ['carpet, below: linoleum', 'linoleum'],
+    ['laminate, below: vinyl tiles', 'vinyl tiles'],
+    ['carpet, below: something brown', 'something brown'],
+  ] as const;
+
+  test.each(late)('%s: the first line asks for proof of what was told', async (floor, what) => {
+    for (const command of ['tearout', 'plan']) {
+      const { headline } = await replyTo(`${command} room: 12x14, floor: ${floor}, built: 1995`);
+      expect(headline).toMatch(/^Proof first: a laboratory’s report/);
+      expect(headline).toContain(`“${what}”`);
+    }
+  });
+
+  it('no step, tool or figure of it scrapes, whatever the covering; a cleared one is scraped wet', async () => {
+    for (const [floor] of late) {
+      for (const command of ['tearout', 'plan']) {
+        const { blocks } = await replyTo(`${command} room: 12x14, floor: ${floor}, built: 1995`);
+        expect(JSON.stringify(blocks), `${command} ${floor}`).not.toMatch(/scrap(?:e|ing|er)\b/i);
+      }
+    }
+    const cleared = JSON.stringify((await replyTo('tearout room: 12x14, floor: sheet vinyl, tested: clear')).blocks);
+    expect(cleared).toMatch(/Wet what stays.*scrape/);
+    expect((await replyTo('tearout room: 12x14, floor: sheet vinyl, tested: clear')).headline).not.toContain('Proof');
+  });
+
+  it('nothing of any tear-out is swept dry', async () => {
+    for (const floor of ['carpet', 'laminate', 'click vinyl plank', 'ceramic tile', 'sheet vinyl'])
+      expect(JSON.stringify((await replyTo(`tearout room: 12x14, floor: ${floor}, built: 1999`)).blocks)).not.toMatch(
+        /sweep/i,
+      );
+  });
+
+  it('asks for none where nothing told is of such a floor', async () => {
+    for (const floor of ['carpet', 'laminate', 'click vinyl plank', 'ceramic tile', 'carpet, below: plywood'])
+      expect((await replyTo(`tearout room: 12x14, floor: ${floor}, built: 1962`)).headline).not.toContain('Proof');
+  });
+});
+
+// The margin is a cautious default of 2005 elsewhere: sale ended in the UK in 1999, in Australia in 2003 (reported).
+describe('the year by country', () => {
+  test.each([
+    ['US', 1989, 1990],
+    ['usa', 1989, 1990],
+    ['Canada', 2005, 2006],
+    ['UK', 2005, 2006],
+    ['England', 2005, 2006],
+    ['Australia', 2005, 2006],
+    ['Germany', 2005, 2006],
+    ['elsewhere', 2005, 2006],
+  ])('%s: refused up to %i, with proof from %i', async (country, last, next) => {
+    const ask = (year: number) => `tearout room: 12x14, floor: sheet vinyl, built: ${year}, country: ${country}`;
+    expect(await outcome(ask(last))).toBe('refused');
+    expect((await replyTo(ask(next))).headline).toContain('Proof first');
+  });
+
+  it('is 2005 in metric with no country named, and says which was taken', async () => {
+    expect(await outcome('tearout room: 3 x 4 m, floor: sheet vinyl, built: 2005')).toBe('refused');
+    expect(await outcome('tearout room: 3 x 4 m, floor: sheet vinyl, built: 2005, country: US')).toBe('answered');
+    const metric = { habits: { units: 'metric' } } as const;
+    expect(await answerTo('tearout room: 3 x 4, floor: sheet vinyl, built: 1999', metric)).toHaveProperty('why');
+    const { assumed } = await replyTo('tearout room: 12x14, floor: sheet vinyl, built: 1995');
+    expect(assumed.join(' ')).toMatch(/country not told: the years of the US/);
+    expect((await replyTo('tearout room: 3 x 4 m, built: 2010')).assumed.join(' ')).toMatch(/country not told.*latest/);
+    expect((await replyTo('tearout room: 12x14, country: UK')).assumed.join(' ')).not.toMatch(/country not told/);
+  });
+
+  it('a country that is not read is asked back, and one without years of its own is taken as the strictest', async () => {
+    expect(await outcome('tearout room: 12x14, country: 7')).toBe('problem');
+    const { assumed } = await replyTo('tearout room: 12x14, country: Norway');
+    expect(assumed.join(' ')).toContain('Norway has no years of its own here');
   });
 });
 

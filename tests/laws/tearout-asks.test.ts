@@ -53,7 +53,7 @@ it('400 mutations of a refused ask: answered only where the floor’s words, its
     const parsed = parseLine(line, commands, DEFAULT_HABITS);
     const told = parsed.ok ? parsed.told : new Map<string, string>();
     const floor = told.get('floor') ?? 'carpet';
-    const open = /^carpet$/i.test(floor) || Number(told.get('built') ?? 0) > 1980 || told.get('tested') === 'clear';
+    const open = /^carpet$/i.test(floor) || Number(told.get('built') ?? 0) > 1989 || told.get('tested') === 'clear';
     expect(open, line).toBe(true);
   }
   expect(refused).toBeGreaterThan(50);

@@ -4,7 +4,7 @@ import { describe, expect, it, test } from 'vitest';
 import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/core/area.ts';
 import { feet, inches } from '../../src/core/length.ts';
 import { disturbedArea, isMinor } from '../../src/core/safety/lead.ts';
-import { MINOR_WORK } from '../../src/trade/lead.ts';
+import { LEAD_YEARS, MINOR_WORK } from '../../src/trade/lead.ts';
 import { replyTo } from '../bot/asked.ts';
 
 const SQUARE_INCH = SQUARE_TICKS_PER_SQUARE_FOOT / 144n;
@@ -30,17 +30,42 @@ describe('six square feet', () => {
 
 // The same, asked: 24 ft of 3 in trim is six square feet, to the last tick.
 describe('asked', () => {
-  const verdict = async (trim: string, built = '1962') => {
-    const { blocks } = await replyTo(`tearout room: 12x14, built: ${built}, trim: ${trim}`);
+  const verdict = async (trim: string, built = '1962', country = 'US') => {
+    const { blocks } = await replyTo(`tearout room: 12x14, built: ${built}, trim: ${trim}, country: ${country}`);
     return JSON.stringify(blocks.find((block) => block.kind === 'facts' && block.title?.startsWith('Painted')));
   };
 
   it('24 ft x 3 in is minor, a sixteenth of an inch longer is not', async () => {
     expect(feet(24) * inches(3)).toBe(Number(MINOR_WORK.value));
-    expect(await verdict('24 ft x 3 in')).toContain('minor work');
+    expect(await verdict('24 ft x 3 in')).toContain('minor repair');
     expect(await verdict(`24' 0 1/16" x 3 in`)).toContain('more than 6 sq ft');
-    expect(await verdict('2 x 12 ft x 3 in')).toContain('minor work');
+    expect(await verdict('2 x 12 ft x 3 in')).toContain('minor repair');
     expect(await verdict('12 ft x 3 in; 12 ft x 3 in; 36 in x 1 in')).toContain('more than 6 sq ft');
+  });
+
+  // US EPA RRP FAQ (published): minor repair excludes demolition, where a painted part is destroyed as it comes off, and work
+  // done in one room within 30 days counts together.
+  it('minor repair is only what comes off whole and goes back, and 30 days count together', async () => {
+    expect(await verdict('20 ft x 3 in')).toMatch(/comes off whole and goes back.*demolition.*30 days/);
+  });
+
+  // Years of national rules (from memory): Canada 1990, UK 1992, Australia 1997; elsewhere the latest of these.
+  test.each([
+    ['US', 1978],
+    ['Canada', 1990],
+    ['UK', 1992],
+    ['Australia', 1997],
+    ['France', 1997],
+  ])('in %s paint is old before %i', async (country, year) => {
+    const old = country === 'US' ? 'more than 6 sq ft' : `before ${year}`;
+    const young = country === 'US' ? '1978 or later' : `${year} or later`;
+    expect(await verdict('40 ft x 3 in', String(year - 1), country)).toContain(old);
+    expect(await verdict('40 ft x 3 in', String(year), country)).toContain(young);
+    expect(
+      LEAD_YEARS[country === 'US' ? 'us' : country === 'France' ? 'elsewhere' : (country.toLowerCase() as 'uk')].value,
+    ).toBe(year);
+    // The rule of six square feet is the US EPA's.
+    if (country !== 'US') expect(await verdict('40 ft x 3 in', '1950', country)).not.toContain('6 sq ft');
   });
 
   it('1977 is old and 1978 is not; a year not known is old', async () => {

@@ -16,7 +16,7 @@ const CODECS: Readonly<Record<string, Codec<unknown>>> = {
 /** Every version there ever was, of each kind. */
 const VERSIONS: Readonly<Record<string, readonly number[]>> = {
   account: [0, 1],
-  person: [0, 1, 2],
+  person: [0, 1, 2, 3],
   project: [0, 1, 2, 3, 4],
 };
 

@@ -1,13 +1,17 @@
 /** The house a tear-out happens in: its options, and the Refusal where its floor may hold asbestos. */
 
 import type { Context } from '../../../src/bot/command.ts';
-import { judge, type Suspicion, type Tested } from '../../../src/core/safety/suspect.ts';
+import { type Country, countryFor } from '../../../src/core/safety/country.ts';
+import { judge, type Tested } from '../../../src/core/safety/suspect.ts';
 import { readTested } from '../../../src/measure/asbestos-test.ts';
+import { readCountry } from '../../../src/measure/country.ts';
 import { readBeneath, readCovering, type ToldBeneath, type ToldCovering } from '../../../src/measure/covering.ts';
 import { readHouseYear } from '../../../src/measure/house-year.ts';
 import { suspicionAnywhere } from '../../../src/measure/layer-words.ts';
 import { choice, text } from '../../../src/measure/options.ts';
+import type { ToldRooms } from '../../../src/measure/told.ts';
 import type { Refusal } from '../../../src/reply/problem.ts';
+import { ASBESTOS_MARGIN } from '../../../src/trade/asbestos.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { ASBESTOS_CALL, asbestosWhy, LAID_OVER } from '../../../src/words/refusals.ts';
@@ -42,6 +46,14 @@ export const houseOptions = {
     },
     readBeneath,
   ),
+  country: text(
+    {
+      summary: 'Country of the home: US, Canada, UK, Australia or another; its years for old floors and paint',
+      example: 'UK',
+      standard: 'not told',
+    },
+    readCountry,
+  ),
   insurer: choice(['no', 'yes'], { summary: 'Does an insurer pay?', standard: 'no' }),
 };
 
@@ -50,28 +62,43 @@ export interface HouseAsk {
   readonly built: number | undefined;
   readonly tested: Tested;
   readonly below: ToldBeneath;
+  readonly country: Country | undefined;
+  readonly room: Pick<ToldRooms, 'units'>;
   readonly insurer: 'yes' | 'no';
 }
 
-/** The refusal that this house asks for; undefined where work may go on. What is told of the floor counts wherever it stands. */
-export function refusalOf(ask: HouseAsk, context: Context): Refusal | undefined {
-  const layers: Suspicion[] = [ask.floor.suspicion, ask.below.suspicion];
-  const elsewhere = [...context.told].filter(([option]) => !['floor', 'tested', 'below'].includes(option));
+/** The country whose years count: the one told, else by the units that the rooms are told in or that the asker writes. */
+export function countryOf({ country, room }: HouseAsk, { habits }: Context): Country {
+  return countryFor(country, room.units === 'metric' || habits.units === 'metric');
+}
+
+/** What the house allows: a refusal, or work that may go on, with proof first or without. What is told of the floor counts wherever it stands. */
+export function houseVerdict(ask: HouseAsk, context: Context): Refusal | 'proof' | 'go' {
+  const aside = [...context.told].filter(([option]) => !['floor', 'tested', 'below'].includes(option));
+  const margin = ASBESTOS_MARGIN[countryOf(ask, context)].value;
   const verdict = judge({
     year: ask.built,
     tested: ask.tested,
-    layers: [...layers, ...elsewhere.map(([, told]) => suspicionAnywhere(told))],
+    layers: [ask.floor.suspicion, ask.below.suspicion],
+    aside: aside.map(([, told]) => suspicionAnywhere(told)),
+    margin,
   });
-  if (verdict === 'go') return undefined;
+  if (verdict === 'go' || verdict === 'proof') return verdict;
   const facts = ['floor', 'below', 'built'].flatMap((option) => {
     const told = context.told.get(option);
     return told ? [`${option} “${told.slice(0, 60)}”`] : [];
   });
   return {
-    why: asbestosWhy(verdict, facts.length > 0 ? facts.join(', ') : undefined),
+    why: asbestosWhy(verdict, margin, facts.length > 0 ? facts.join(', ') : undefined),
     call: verdict === 'found' ? `${ASBESTOS_CALL} ${LAID_OVER}` : ASBESTOS_CALL,
     cautions: worded(cautionsFor('tear-out').filter(({ topic }) => topic === 'asbestos' || topic === 'lead')),
   };
+}
+
+/** What must be proved first: the floor itself where it is doubtful, else what was told to lie under it. */
+export function toProve(ask: HouseAsk, context: Context): string {
+  const option = ask.floor.suspicion === 'none' ? 'below' : 'floor';
+  return context.told.get(option) ?? option;
 }
 
 /** An ask of another prep command about the same rooms and house. */

@@ -1,17 +1,21 @@
 /** The stages and tools of a plan, as this house and floor need them. */
 
+import type { Country } from '../../../src/core/safety/country.ts';
 import { mayHoldAsbestos } from '../../../src/core/safety/suspect.ts';
 import type { Covering } from '../../../src/core/tearout/covering.ts';
-import { LEAD_YEAR } from '../../../src/trade/lead.ts';
+import { ASBESTOS_MARGIN } from '../../../src/trade/asbestos.ts';
+import { LEAD_YEARS } from '../../../src/trade/lead.ts';
 import { STAGE_NOTES, STAGES, type StageWords, TOOLS } from '../../../src/words/plan.ts';
-import { TEAROUT_STEPS } from '../../../src/words/tearout.ts';
+import { tearoutSteps } from '../../../src/words/tearout.ts';
 import type { PlanAsk } from './plan-options.ts';
 
 /** Stages in order; what only some houses need is left out of the others. */
-export function stagesOf(ask: PlanAsk, covering: Covering): readonly StageWords[] {
+export function stagesOf(ask: PlanAsk, covering: Covering, country: Country): readonly StageWords[] {
   const { built, insurer, tested, level, acclimate } = ask;
-  const old = mayHoldAsbestos(built) && tested !== 'clear';
-  const oldPaint = built === undefined || built < LEAD_YEAR.value;
+  const margin = ASBESTOS_MARGIN[country].value;
+  const old = mayHoldAsbestos(built, margin) && tested !== 'clear';
+  const leadYear = LEAD_YEARS[country].value;
+  const oldPaint = built === undefined || built < leadYear;
   const { prepare, tearOut, subfloor, dryFlat, acclimate: cartons, floor, trim, finish } = STAGES;
   const wet = [
     ...(ask.below.ground === 'concrete' ? [STAGE_NOTES.concrete] : []),
@@ -22,9 +26,13 @@ export function stagesOf(ask: PlanAsk, covering: Covering): readonly StageWords[
     {
       ...tearOut,
       work: [
-        ...(old ? [STAGE_NOTES.oldHouse] : []),
-        ...(oldPaint ? [STAGE_NOTES.oldPaint] : []),
-        ...(covering === 'carpet' ? tearOut.work : covering === 'tile' ? [STAGE_NOTES.tile] : TEAROUT_STEPS[covering]),
+        ...(old ? [STAGE_NOTES.oldHouse(margin)] : []),
+        ...(oldPaint ? [STAGE_NOTES.oldPaint(leadYear)] : []),
+        ...(covering === 'carpet'
+          ? tearOut.work
+          : covering === 'tile'
+            ? [STAGE_NOTES.tile]
+            : tearoutSteps(covering, tested === 'clear')),
       ],
     },
     subfloor,
@@ -37,7 +45,7 @@ export function stagesOf(ask: PlanAsk, covering: Covering): readonly StageWords[
 }
 
 /** Tools with where to get them and why: only what this floor needs. */
-export function toolRows({ level, below }: PlanAsk, covering: Covering): readonly (readonly string[])[] {
+export function toolRows({ level, below, tested }: PlanAsk, covering: Covering): readonly (readonly string[])[] {
   const carpet = covering === 'carpet';
   const rows: readonly (readonly [boolean, readonly string[]])[] = [
     [true, TOOLS.knife],
@@ -45,7 +53,7 @@ export function toolRows({ level, below }: PlanAsk, covering: Covering): readonl
     [carpet, TOOLS.pliers],
     [true, TOOLS.knees],
     [true, TOOLS.vacuum],
-    [covering === 'sheet vinyl', TOOLS.scraper],
+    [covering === 'sheet vinyl' && tested === 'clear', TOOLS.scraper],
     [true, TOOLS.straightedge],
     [below.ground !== 'concrete', TOOLS.drill],
     [true, TOOLS.meter],

@@ -6,14 +6,15 @@ import { sayArea } from '../../../src/measure/say.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import { sayHours } from '../../../src/measure/say-loose.ts';
 import type { Block, Result } from '../../../src/reply/reply.ts';
-import { ASBESTOS_FIGURES } from '../../../src/trade/asbestos.ts';
-import { LEAD_FIGURES } from '../../../src/trade/lead.ts';
+import { asbestosFigures } from '../../../src/trade/asbestos.ts';
+import { leadFigures } from '../../../src/trade/lead.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { LIFTING_PACE } from '../../../src/trade/tearout.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { PLAN, TRADES } from '../../../src/words/plan.ts';
+import { TEAROUT } from '../../../src/words/tearout.ts';
 import { doorwaysTooWide, notACovering } from '../../../src/words/tearout-problems.ts';
-import { refusalOf, sharedAsk } from './house.ts';
+import { countryOf, houseVerdict, sharedAsk, toProve } from './house.ts';
 import { assumedWith } from './not-told.ts';
 import type { PlanAsk } from './plan-options.ts';
 import { stagesOf, toolRows } from './plan-stages.ts';
@@ -30,8 +31,8 @@ interface PlanResult extends Result {
 
 /** Stages in order, each with what must be true before it. */
 export function answerPlan(ask: PlanAsk, context: Context): Outcome {
-  const refusal = refusalOf(ask, context);
-  if (refusal) return refusal;
+  const house = houseVerdict(ask, context);
+  if (typeof house === 'object') return house;
   const got = (option: string) => ({ option, got: context.told.get(option) ?? '' });
   const { covering } = ask.floor;
   if (covering === undefined) return { problems: [notACovering(got('floor'))] };
@@ -44,13 +45,15 @@ export function answerPlan(ask: PlanAsk, context: Context): Outcome {
   const [least, most] = hours.map((part) => sayHours(part, saying));
   const level = ask.level === 'yes' ? ask['leveller-dry'] : 0;
   const wait = ask.acclimate + level;
-  const stages = stagesOf(ask, covering);
+  const country = countryOf(ask, context);
+  const stages = stagesOf(ask, covering, country);
   const facts = [
     { label: PLAN.area, value: sayArea(area, saying) },
     { label: PLAN.walls, value: sayLength(walls, saying) },
     { label: PLAN.hours, value: PLAN.hoursValue(least ?? '', most ?? '') },
     { label: PLAN.wait, value: PLAN.waits(ask.acclimate, level) },
   ];
+  const headline = PLAN.headline(stages.length, sayArea(area, saying), least ?? '', most ?? '', wait);
   const data: PlanResult = {
     kind: 'plan',
     area: Number(area),
@@ -59,7 +62,7 @@ export function answerPlan(ask: PlanAsk, context: Context): Outcome {
     stages: stages.map(({ name }) => name),
   };
   return {
-    headline: PLAN.headline(stages.length, sayArea(area, saying), least ?? '', most ?? '', wait),
+    headline: house === 'proof' ? TEAROUT.proofFirst(toProve(ask, context), headline) : headline,
     blocks: [
       { kind: 'facts', title: PLAN.title, facts },
       ...stages.map(
@@ -72,9 +75,9 @@ export function answerPlan(ask: PlanAsk, context: Context): Outcome {
       { kind: 'table', title: PLAN.tools, columns: PLAN.toolColumns, rows: toolRows(ask, covering) },
       { kind: 'checklist', title: PLAN.trades, items: TRADES },
     ],
-    assumed: assumedWith(context),
+    assumed: assumedWith(ask, context),
     cautions: worded(cautionsFor('tear-out')),
-    sources: [LIFTING_PACE[covering], ...ASBESTOS_FIGURES, ...LEAD_FIGURES].map(({ source }) => source),
+    sources: [LIFTING_PACE[covering], ...asbestosFigures(country), ...leadFigures(country)].map(({ source }) => source),
     actions: [{ label: PLAN.tearout, ask: sharedAsk('tearout', context) }],
     audience: 'asker',
     data,

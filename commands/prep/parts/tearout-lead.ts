@@ -4,17 +4,21 @@ import type { Context } from '../../../src/bot/command.ts';
 import { disturbedArea, isMinor } from '../../../src/core/safety/lead.ts';
 import { sayArea } from '../../../src/measure/say.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { LEAD_YEAR, MINOR_WORK } from '../../../src/trade/lead.ts';
+import { LEAD_YEARS, MINOR_WORK } from '../../../src/trade/lead.ts';
 import { TEAROUT } from '../../../src/words/tearout.ts';
+import { countryOf } from './house.ts';
 import type { TearoutAsk } from './tearout-sums.ts';
 
 /** What the told trim comes to and what that means; nothing where no trim is told. */
-export function leadBlock({ trim, built, room }: TearoutAsk, { habits }: Context): readonly Block[] {
+export function leadBlock(ask: TearoutAsk, context: Context): readonly Block[] {
+  const { trim, built, room } = ask;
   if (trim.length === 0) return [];
   const area = disturbedArea(trim);
-  const said = sayArea(area, { units: room.units, decimal: habits.decimal });
-  const verdict = isMinor(area, MINOR_WORK.value) ? TEAROUT.minor : TEAROUT.beyond;
-  const old = built === undefined || built < LEAD_YEAR.value;
+  const said = sayArea(area, { units: room.units, decimal: context.habits.decimal });
+  const country = countryOf(ask, context);
+  const year = LEAD_YEARS[country].value;
+  const old = built === undefined || built < year;
+  const american = isMinor(area, MINOR_WORK.value) ? TEAROUT.minor : TEAROUT.beyond;
   const where = room.rooms.length > 1 ? `, ${TEAROUT.severalRooms}` : '';
   return [
     {
@@ -22,7 +26,9 @@ export function leadBlock({ trim, built, room }: TearoutAsk, { habits }: Context
       title: TEAROUT.leadTitle,
       facts: [
         { label: TEAROUT.leadArea, value: `${said}${where}` },
-        { label: TEAROUT.leadVerdict, value: old ? verdict : TEAROUT.young },
+        country === 'us'
+          ? { label: TEAROUT.leadVerdict, value: old ? american : TEAROUT.young(year) }
+          : { label: TEAROUT.leadElsewhere, value: old ? TEAROUT.testFirst(year) : TEAROUT.youngElsewhere(year) },
       ],
     },
   ];

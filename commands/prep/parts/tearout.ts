@@ -3,19 +3,20 @@
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { areaOf } from '../../../src/core/area.ts';
 import { inches } from '../../../src/core/length.ts';
+import type { Country } from '../../../src/core/safety/country.ts';
 import { type Covering, isRolled } from '../../../src/core/tearout/covering.ts';
 import { kilogramsOf } from '../../../src/core/tearout/mass.ts';
 import type { Action, Block, Result } from '../../../src/reply/reply.ts';
 import type { Source } from '../../../src/reply/source.ts';
-import { ASBESTOS_FIGURES } from '../../../src/trade/asbestos.ts';
+import { asbestosFigures } from '../../../src/trade/asbestos.ts';
 import { debrisFigures, LAID_WEIGHT } from '../../../src/trade/debris.ts';
-import { LEAD_FIGURES } from '../../../src/trade/lead.ts';
+import { leadFigures } from '../../../src/trade/lead.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { tearoutFigures } from '../../../src/trade/tearout.ts';
 import { worded } from '../../../src/words/cautions.ts';
-import { TEAROUT, TEAROUT_FIRST, TEAROUT_STEPS } from '../../../src/words/tearout.ts';
+import { TEAROUT, TEAROUT_FIRST, tearoutSteps } from '../../../src/words/tearout.ts';
 import { doorwaysTooWide, notACovering, tooHeavy } from '../../../src/words/tearout-problems.ts';
-import { refusalOf, sharedAsk } from './house.ts';
+import { countryOf, houseVerdict, sharedAsk, toProve } from './house.ts';
 import { assumedWith } from './not-told.ts';
 import { tearoutBlocks, tearoutHeadline } from './tearout-facts.ts';
 import { leadBlock } from './tearout-lead.ts';
@@ -27,8 +28,8 @@ const MOST_ROLLS = 20_000;
 
 /** Strips, weights and the order of work. */
 export function answerTearout(ask: TearoutAsk, context: Context): Outcome {
-  const refusal = refusalOf(ask, context);
-  if (refusal) return refusal;
+  const house = houseVerdict(ask, context);
+  if (typeof house === 'object') return house;
   const got = (option: string) => ({ option, got: context.told.get(option) ?? '' });
   const { covering } = ask.floor;
   if (covering === undefined) return { problems: [notACovering(got('floor'))] };
@@ -36,12 +37,13 @@ export function answerTearout(ask: TearoutAsk, context: Context): Outcome {
   if (walls === undefined) return { problems: [doorwaysTooWide(got('doors'))] };
   if (isRolled(covering) && isTooHeavy(ask, covering)) return { problems: [tooHeavy(got('weight'))] };
   const tearout = sumTearout(ask, covering, walls);
+  const headline = tearoutHeadline(tearout, ask, context);
   return {
-    headline: tearoutHeadline(tearout, ask, context),
-    blocks: [...tearoutBlocks(tearout, ask, context), ...leadBlock(ask, context), stepsBlock(tearout, ask)],
-    assumed: assumedWith(context),
+    headline: house === 'proof' ? TEAROUT.proofFirst(toProve(ask, context), headline) : headline,
+    blocks: [...tearoutBlocks(tearout, ask, context), ...leadBlock(ask, context), stepsBlock(tearout, ask, house)],
+    assumed: assumedWith(ask, context),
     cautions: worded(hazardsOf(covering)),
-    sources: sourcesOf(tearout, ask),
+    sources: sourcesOf(tearout, ask, countryOf(ask, context)),
     actions: nextAsks(ask, context),
     audience: 'asker',
     data: resultOf(tearout, ask),
@@ -91,17 +93,22 @@ function resultOf(
   };
 }
 
-function stepsBlock({ covering }: Tearout, ask: TearoutAsk): Block {
+function stepsBlock({ covering }: Tearout, ask: TearoutAsk, house: 'proof' | 'go'): Block {
   const first = [
     ...(ask.insurer === 'yes' ? [TEAROUT_FIRST.photos] : []),
-    ...(covering === 'tile' || ask.tested === 'clear' ? [] : [TEAROUT_FIRST.look]),
+    ...(house === 'proof' ? [TEAROUT_FIRST.proof] : []),
+    ...(covering === 'tile' || ask.tested === 'clear' || house === 'proof' ? [] : [TEAROUT_FIRST.look]),
   ];
-  return { kind: 'steps', title: TEAROUT.stepsTitle, steps: [...first, ...TEAROUT_STEPS[covering]] };
+  return {
+    kind: 'steps',
+    title: TEAROUT.stepsTitle,
+    steps: [...first, ...tearoutSteps(covering, ask.tested === 'clear')],
+  };
 }
 
-function sourcesOf({ covering }: Tearout, { trim }: TearoutAsk): readonly Source[] {
-  const figures = [...tearoutFigures(covering), ...debrisFigures(covering), ...ASBESTOS_FIGURES];
-  return [...figures, ...(trim.length > 0 ? LEAD_FIGURES : [])].map(({ source }) => source);
+function sourcesOf({ covering }: Tearout, { trim }: TearoutAsk, country: Country): readonly Source[] {
+  const figures = [...tearoutFigures(covering), ...debrisFigures(covering), ...asbestosFigures(country)];
+  return [...figures, ...(trim.length > 0 ? leadFigures(country) : [])].map(({ source }) => source);
 }
 
 function nextAsks({ vehicle }: TearoutAsk, context: Context): readonly Action[] {

@@ -1,5 +1,6 @@
 /** The options of `project settings`; “clear” unsets any of them. */
 
+import { readCountry } from '../../../src/measure/country.ts';
 import type { Colons } from '../../../src/measure/option.ts';
 import { text } from '../../../src/measure/options.ts';
 import { type Read, read, unread } from '../../../src/measure/reading.ts';
@@ -62,6 +63,21 @@ export const settingsOptions = {
       return /^[A-Z]{3}$/.test(code)
         ? read(code)
         : unread(settingUnread(option, typed, SETTING_EXPECTED.currency, 'EUR'));
+    },
+  ),
+  country: text(
+    {
+      summary: 'Where the home is: US, Canada, UK, Australia or another; its years for old floors and paint',
+      example: 'UK',
+      standard: AS_IT_IS,
+    },
+    (typed, reading): Read<string> => {
+      const word = typed.trim().toLowerCase();
+      if (word === AS_IT_IS || isClear(word)) return read(isClear(word) ? CLEAR : word);
+      const country = readCountry(typed, reading);
+      return country.ok && country.value === undefined
+        ? unread(settingUnread(reading.option, typed, SETTING_EXPECTED.country, 'UK'))
+        : (country as Read<string>);
     },
   ),
   mistakes: standard('Planks on top for mistakes', '5 %'),

@@ -1,6 +1,8 @@
 /** Settings told: what they make of those before, and how they are shown. */
 
 import type { Context } from '../../../src/bot/command.ts';
+import type { Country } from '../../../src/core/safety/country.ts';
+import { COUNTRY_NAMES } from '../../../src/measure/country.ts';
 import type { Habits } from '../../../src/measure/reading.ts';
 import type { Settings } from '../../../src/project/person.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
@@ -16,13 +18,15 @@ interface Settled {
 }
 
 const HABITS = ['units', 'decimal', 'currency'] as const;
+/** What is set by a word of its own. */
+const WORDS = [...HABITS, 'country'] as const;
 const STANDARDS = ['mistakes', 'spares', 'tax'] as const;
 
 /** What an ask makes of the settings. */
 export function settled(ask: SettingsAsk, context: Context): Settled | { readonly problem: Problem } {
   const said: string[] = [];
-  const habits = HABITS.filter((name) => ask[name] !== AS_IT_IS);
-  for (const name of habits)
+  const words = WORDS.filter((name) => ask[name] !== AS_IT_IS);
+  for (const name of words)
     said.push(ask[name] === CLEAR ? SETTINGS.cleared(name) : SETTINGS.set(name, shown(name, ask[name])));
   const cleared = STANDARDS.filter((name) => ask[name] === CLEAR);
   const named = STANDARDS.filter((name) => ![AS_IT_IS, CLEAR].includes(ask[name])).map(
@@ -41,8 +45,8 @@ export function settled(ask: SettingsAsk, context: Context): Settled | { readonl
     const kept = Object.entries(standards).filter(
       ([name]) => !gone.includes(name) && (ask.rules !== CLEAR || STANDARDS.some((one) => one === name)),
     );
-    const set = habits.filter((name) => ask[name] !== CLEAR).map((name) => [name, ask[name]]);
-    const same = Object.entries(others).filter(([name]) => !habits.some((one) => one === name));
+    const set = words.filter((name) => ask[name] !== CLEAR).map((name) => [name, ask[name]]);
+    const same = Object.entries(others).filter(([name]) => !words.some((one) => one === name));
     return { ...Object.fromEntries([...same, ...set]), standards: Object.fromEntries([...kept, ...picks.set]) };
   };
   return { apply, said, notes: picks.notes };
@@ -70,10 +74,15 @@ export function settingFacts(
       const untold = before?.[name] === undefined ? SETTINGS.ofPlatform(shown(name, habits[name])) : SETTINGS.notSet;
       return { label: name, value: untold };
     }),
+    {
+      label: 'country',
+      value: settings?.country === undefined ? SETTINGS.noCountry : shown('country', settings.country),
+    },
     ...standards.map(([label, value]) => ({ label, value })),
   ];
 }
 
-function shown(name: (typeof HABITS)[number], value: string): string {
+function shown(name: (typeof WORDS)[number], value: string): string {
+  if (name === 'country') return Object.hasOwn(COUNTRY_NAMES, value) ? COUNTRY_NAMES[value as Country] : value;
   return name === 'decimal' ? SETTINGS.names[value === ',' ? ',' : '.'] : value;
 }
