@@ -6,7 +6,7 @@ import type { Habits } from '../measure/reading.ts';
 import { readSoFar } from '../measure/so-far.ts';
 import type { Problem } from '../reply/problem.ts';
 import { SAMPLE_ASK } from '../words/asks.ts';
-import { askedBack, byOptions, notYet, unusedNote } from '../words/plain.ts';
+import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../words/plain.ts';
 import { askLine, type Command, optionsOf } from './command.ts';
 
 /** A sentence understood. `read` tells whether any of it was told to an option of the command typed, if one was. */
@@ -71,7 +71,7 @@ export function parseSentence(
   habits: Habits,
   typed?: Command,
 ): Sentence | undefined {
-  const begun = typed ? undefined : begunFloor(text, commands, habits);
+  const begun = typed ? undefined : (begunFloor(text, commands, habits) ?? boardsReused(text, commands, habits));
   if (begun) return begun;
   const plain = readPlain(text, habits, typed && topicNamed(typed.name));
   if (plain.kind === 'nothing') return undefined;
@@ -120,6 +120,22 @@ function begunFloor(text: string, commands: readonly Command[], habits: Habits):
   if (!command || !ROWS_LAID.test(text)) return undefined;
   const read = readSoFar(text, { option: 'so-far', habits, note: () => undefined });
   return read.ok ? { ok: true, command, told: new Map([['so-far', text]]), assumed: [] } : undefined;
+}
+
+const REUSED =
+  /(?<![a-z])(?:re-?us(?:e|ed|ing)|keep(?:ing)? (?:the|our|my|all|old|existing)|put(?:ting)?(?: \w+){0,4} back|re-?install(?:ed|ing)?|go(?:ing|es)? back on)(?![a-z])/i;
+const BOARDS = /(?<![a-z])(?:base ?boards?|base trim|skirtings?(?: boards?)?)(?![a-z])/i;
+const IN_QUESTION = /\?|^(?:should|can|could|may|is|are|do|does|how|what|which|when|why|where|would)(?![a-z])/i;
+
+/** Old boards that go back on their walls: new ones are not bought. */
+function boardsReused(text: string, commands: readonly Command[], habits: Habits): Sentence | undefined {
+  const command = commands.find(({ group, name }) => group === 'trim' && name === 'reset');
+  if (!command || text.length > 400 || !REUSED.test(text) || !BOARDS.test(text) || IN_QUESTION.test(text.trim()))
+    return undefined;
+  const plain = readPlain(text, habits);
+  const room = plain.kind === 'nothing' ? undefined : plain.told.get('room');
+  const told = new Map(room === undefined ? [] : [['room', room]]);
+  return { ok: true, command, told, assumed: [readAsCommand(command.name, 'the old baseboards go back')] };
 }
 
 /** A whole ask of such a command: what the sentence told, and samples for what decides the answer. */

@@ -111,6 +111,11 @@ export function byOptions(text: string, topic: string, told: ReadonlyMap<string,
   };
 }
 
+/** A sentence taken for a command, and what it was taken to say. */
+export function readAsCommand(command: string, what: string): string {
+  return `read as “${command}”: ${what}`;
+}
+
 /** A sentence in which nothing is asked. */
 export function nothingAsked(text: string): Problem {
   return {
