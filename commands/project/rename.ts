@@ -1,21 +1,25 @@
-/** `project rename`: another name for the project in use. */
+/** `project rename`: another name for the project in use, or for one of its rooms. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
-import { sameName } from '../../src/project/room.ts';
+import { roomNamed, sameName } from '../../src/project/room.ts';
 import { CHANGED, PROJECT } from '../../src/words/project.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';
 import { nameProblem, newNameOption } from './parts/named.ts';
 import { projectReply, TAKE_BACK } from './parts/reply.ts';
+import { renameRoom } from './parts/room-answer.ts';
 
 export default defineCommand({
   group: 'project',
   name: 'rename',
-  summary: 'Gives the project in use another name',
+  summary: 'Gives the project in use another name; “hall to entry” renames a room',
   options: z.object({ name: newNameOption('The new name') }),
   examples: [{ ask: 'project rename Top floor', headline: 'It is called “Top floor” now.' }],
   run: ({ name }, context) =>
     inProject(context, async (project, desk) => {
+      const [, from = '', to = ''] = /^(?:the )?(\S.*?) (?:to|into|as) (?:the )?(\S.*)$/i.exec(name) ?? [];
+      const room = from === '' ? undefined : roomNamed(project.rooms, from);
+      if (room) return renameRoom(room.name, to, context);
       const others = (await desk.own()).filter(({ id }) => id !== project.id);
       const same = others.some((other) => sameName(other.name, name)) ? nameProblem(name, others) : undefined;
       if (same) return problem(same);

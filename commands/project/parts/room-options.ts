@@ -5,7 +5,7 @@ import { choice, text } from '../../../src/measure/options.ts';
 import { read } from '../../../src/measure/reading.ts';
 
 /** What stands where an option is not told. */
-export const NOT_TOLD = 'as it is';
+export const NOT_TOLD = 'as it is' as const;
 
 const told = (summary: string, example: string, colons?: Colons) =>
   text({ summary, example, standard: NOT_TOLD, ...(colons && { colons }) }, (typed) => read(typed.trim()));
