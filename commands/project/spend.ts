@@ -13,7 +13,7 @@ export default defineCommand({
   options: z.object({
     do: text(
       {
-        summary: '“spent $84.20 on adhesive, insurer”, “refund $32.50 carton”, “budget $2500”',
+        summary: '“spent $84.20 on adhesive”, “refund $32.50 carton”, “budget $2500”, “insurer pays 25 %”',
         example: 'spent $84.20 on adhesive, insurer',
         standard: 'list',
         colons: 'any',

@@ -26,6 +26,10 @@ const NEWS: readonly Saying[] = [
     said: new RegExp(`^${WE}(?=(?:spent|paid|refund(?:ed)?|got back)\\b.*\\d)`, 'i'),
     line: (text) => `project spend ${text}`,
   },
+  {
+    said: /^(?:the |my |our )?(?=(?:insurer|insurance|landlord)(?: company)?(?: will| is|'ll)? (?:pay(?:s|ing)?|cover(?:s|ing)?)\b.)/i,
+    line: (text) => `project spend ${text}`,
+  },
   { said: /^(?:set )?(?:my |our |the )?(?=budget\b.*(?:\d|none|off))/i, line: (text) => `project spend ${text}` },
   { said: /^(?:make a |take a |add a |write a )?(?=note(?: that)?[: ].)/i, line: (text) => `project log ${text}` },
   { said: new RegExp(`^${WE}(?=(?:found|discovered)\\b.)`, 'i'), line: (text) => `project found ${text}` },

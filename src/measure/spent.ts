@@ -1,6 +1,8 @@
 /** What is told of money: spent $84.20 on adhesive, insurer; refund $32.50 carton; budget $2,500. */
 
+import type { Stage } from '../reply/stage.ts';
 import { FIGURE, MARK, readPrice } from './price.ts';
+import { stageNamed } from './progress-said.ts';
 import type { Reading } from './reading.ts';
 import { plainSigns, withoutHidden } from './room-plain.ts';
 import type { Price } from './told.ts';
@@ -9,6 +11,7 @@ export type ToldMoney =
   | { readonly kind: 'show' }
   | { readonly kind: 'remove'; readonly place: number }
   | { readonly kind: 'budget'; readonly price: Price | undefined }
+  | { readonly kind: 'cover'; readonly payer: 'insurer' | 'landlord'; readonly of: ToldCover }
   | {
       readonly kind: 'spent' | 'refund';
       readonly price: Price;
@@ -16,6 +19,13 @@ export type ToldMoney =
       readonly what: string;
       readonly payer: 'self' | 'insurer' | 'landlord' | undefined;
     };
+
+/** What somebody else pays: an amount, hundredths of a percent of the whole, whole stages, or nothing any more. */
+export type ToldCover =
+  | { readonly price: Price }
+  | { readonly part: number }
+  | { readonly stages: readonly Stage[] }
+  | 'nothing';
 
 const LONGEST_TEXT = 400;
 const MONEY = new RegExp(`${MARK} ?${FIGURE}|${FIGURE} ?${MARK}`, 'i');
@@ -42,6 +52,8 @@ export function readMoney(text: string, reading: Reading): ToldMoney | undefined
   if (/^(?:list|show|total|sum|how much(?: so far)?\??)?$/.test(plain)) return { kind: 'show' };
   const removed = /^(?:remove|delete|undo|strike|take out)(?: (?:entry|number|no\.?|line))? ?#?(\d{1,4})$/.exec(plain);
   if (removed) return { kind: 'remove', place: Number(removed[1]) };
+  const cover = coverIn(plain, reading);
+  if (cover) return cover;
   const money = MONEY.exec(plain) ?? bareIn(plain);
   if (BUDGET.test(plain) && /(?<![a-z])(?:none|no|remove|off|without)(?![a-z])/.test(plain)) {
     return { kind: 'budget', price: undefined };
@@ -60,6 +72,39 @@ export function readMoney(text: string, reading: Reading): ToldMoney | undefined
     what,
     payer: payer?.[1],
   };
+}
+
+const COVERS =
+  /^(?:the |my |our )?(insurer|insurance|landlord)(?: company)?(?: will| is|'ll)? (?:pay(?:s|ing)?|cover(?:s|ing)?)(?: for)? (.+?)[.!]?$/;
+const OF_ALL =
+  '(?: (?:of|for|towards?) (?:it|that|this|all(?: of it)?|everything|(?:the )?(?:whole )?(?:job|project|total|cost|floor)))?';
+const ALL = /^(?:it|all|everything|the whole (?:job|thing)|all of it|the (?:whole )?(?:job|project))$/;
+const PART = new RegExp(`^(?:(\\d{1,3}(?:[.,]\\d{1,2})?) ?(?:%|percent|per cent)|(half)|a (third|quarter))${OF_ALL}$`);
+const PARTS: Readonly<Record<string, number>> = { half: 5000, third: 3333, quarter: 2500 };
+
+/** What the insurer or the landlord pays of the whole job; what they paid for one thing is an entry of its own. */
+function coverIn(plain: string, reading: Reading): ToldMoney | undefined {
+  const [, who = '', what = ''] = COVERS.exec(plain) ?? [];
+  if (what === '') return undefined;
+  const payer = who === 'landlord' ? 'landlord' : 'insurer';
+  if (/^(?:nothing|none(?: of it)?|no more|not any more)$/.test(what)) return { kind: 'cover', payer, of: 'nothing' };
+  if (ALL.test(what)) return { kind: 'cover', payer, of: { part: 10_000 } };
+  const [, percent, half, share] = PART.exec(what) ?? [];
+  const part = percent === undefined ? PARTS[half ?? share ?? ''] : Math.round(Number(percent.replace(',', '.')) * 100);
+  if (part !== undefined) return part >= 1 && part <= 10_000 ? { kind: 'cover', payer, of: { part } } : undefined;
+  const money = MONEY.exec(what) ?? new RegExp(`^${FIGURE}(?=${OF_ALL}$)`).exec(what);
+  if (money) {
+    const rest = what.slice(money.index + money[0].length);
+    if (what.slice(0, money.index).trim() !== '' || !new RegExp(`^${OF_ALL}$`).test(rest)) return undefined;
+    const price = readPrice(money[0], reading);
+    return price.ok && price.value.cents > 0 ? { kind: 'cover', payer, of: { price: price.value } } : undefined;
+  }
+  const named = what.split(/\s*(?:,|\band\b|\+|&)\s*/).filter((one) => one !== '');
+  const stages = named.map(stageNamed);
+  const known = stages.filter((one) => one !== undefined);
+  return known.length > 0 && known.length === named.length
+    ? { kind: 'cover', payer, of: { stages: [...new Set(known)] } }
+    : undefined;
 }
 
 /** A lone figure is an amount in the asker's own currency where nothing else could be meant. */

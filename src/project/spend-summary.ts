@@ -22,7 +22,10 @@ export interface SpendSummary {
   readonly left: number;
   /** Spent and left to buy. */
   readonly expected: number;
+  /** Paid so far. */
   readonly payers: Readonly<Record<Payer, number>>;
+  /** What each pays of all that is expected, as it was agreed; undefined where nothing is. */
+  readonly shares: Readonly<Record<Payer, number>> | undefined;
   readonly budget: number | undefined;
   readonly verdict: 'within' | 'near' | 'past' | undefined;
   /** Things left to buy without a price in this currency. */
@@ -55,19 +58,53 @@ export function summarise(tallies: readonly Tally[], shopping: Shopping, spend: 
   const left = sum(stages.map((one) => one.left));
   const budget = spend.budget?.currency === currency ? spend.budget.cents : undefined;
   const expected = spent + left;
+  const payers = Object.fromEntries(
+    PAYERS.map((payer) => [payer, sum(paid.filter((one) => one.payer === payer).map(({ cents }) => cents))]),
+  ) as Record<Payer, number>;
   return {
     stages: stages.filter((one) => one.estimate !== 0 || one.spent !== 0),
     spent,
     left,
     expected,
-    payers: Object.fromEntries(
-      PAYERS.map((payer) => [payer, sum(paid.filter((one) => one.payer === payer).map(({ cents }) => cents))]),
-    ) as Record<Payer, number>,
+    payers,
+    shares: sharesOf(spend, stages, paid, expected, currency),
     budget,
     verdict:
       budget === undefined ? undefined : expected > budget ? 'past' : expected >= NEAR * budget ? 'near' : 'within',
     unpriced: tallies.filter((one) => one.left > 0 && !(one.package && priced.includes(one))).length,
   };
+}
+
+/**
+ * Who pays what of all that is expected. A stage that somebody pays is theirs whole; an amount or a part of the whole is
+ * beside it, and what they paid already for other stages counts toward it. Nobody pays more than there is.
+ */
+function sharesOf(
+  { covers = [] }: Spend,
+  stages: readonly StageCost[],
+  paid: readonly { readonly stage: SpendStage; readonly cents: number; readonly payer: Payer }[],
+  expected: number,
+  currency: string,
+): SpendSummary['shares'] {
+  const counted = covers.filter((one) => one.kind !== 'amount' || one.currency === currency);
+  if (counted.length === 0) return undefined;
+  let rest = Math.max(0, expected);
+  const shares: Record<Payer, number> = { self: 0, insurer: 0, landlord: 0 };
+  for (const payer of PAYERS.filter((one) => one !== 'self')) {
+    const own = counted.filter((one) => one.payer === payer);
+    const whole = new Set(own.flatMap((one) => (one.kind === 'stage' ? [one.stage] : [])));
+    const ofStages = sum(stages.flatMap((one) => (whole.has(one.stage) ? [one.spent + one.left] : [])));
+    const agreed = sum(
+      own.map((one) =>
+        one.kind === 'amount' ? one.cents : one.kind === 'part' ? Math.round((expected * one.part) / 10_000) : 0,
+      ),
+    );
+    const already = sum(paid.flatMap((one) => (one.payer === payer && !whole.has(one.stage) ? [one.cents] : [])));
+    const share = Math.max(0, Math.min(rest, ofStages + Math.max(agreed, already)));
+    shares[payer] = share;
+    rest -= share;
+  }
+  return { ...shares, self: rest };
 }
 
 function sum(cents: readonly number[]): number {

@@ -2,32 +2,47 @@
 
 import { z } from 'zod';
 import { STAGES } from '../reply/stage.ts';
-import { payerSchema } from './payer.ts';
+import { type OtherPayer, otherPayerSchema, payerSchema } from './payer.ts';
 
 /** The most entries that a project keeps. */
 export const MOST_ENTRIES = 500;
 
+/** Agreements: both payers' amounts and parts, and every stage. */
+const MOST_COVERS = 40;
+
 const currency = z.string().length(3);
+const stageSchema = z.enum([...STAGES, 'tools', 'other']);
 
 const entrySchema = z.object({
   what: z.string().min(1).max(200),
   /** Whole cents; less than zero for a refund. */
   cents: z.int(),
   currency,
-  stage: z.enum([...STAGES, 'tools', 'other']),
+  stage: stageSchema,
   payer: payerSchema,
   /** Milliseconds since 1970. */
   at: z.number(),
 });
 
+/** What somebody else agreed to pay: an amount, a part of the whole in hundredths of a percent, or all of a stage. */
+const coverSchema = z
+  .discriminatedUnion('kind', [
+    z.object({ kind: z.literal('amount'), payer: otherPayerSchema, cents: z.int().positive(), currency }),
+    z.object({ kind: z.literal('part'), payer: otherPayerSchema, part: z.int().min(1).max(10_000) }),
+    z.object({ kind: z.literal('stage'), payer: otherPayerSchema, stage: stageSchema }),
+  ])
+  .readonly();
+
 export const spendSchema = z.object({
   budget: z.object({ cents: z.int().positive(), currency }).optional(),
   entries: z.array(entrySchema).max(MOST_ENTRIES).readonly(),
+  covers: z.array(coverSchema).max(MOST_COVERS).readonly().optional(),
 });
 
 export type SpendEntry = z.infer<typeof entrySchema>;
 export type SpendStage = SpendEntry['stage'];
 export type Spend = z.infer<typeof spendSchema>;
+export type Cover = z.infer<typeof coverSchema>;
 
 export const EMPTY_SPEND: Spend = { entries: [] };
 
@@ -43,6 +58,21 @@ export function removeEntry(spend: Spend, at: number): Spend {
 }
 
 /** With this budget; without one for undefined. */
-export function setBudget({ entries }: Spend, budget: Spend['budget']): Spend {
-  return budget === undefined ? { entries } : { budget, entries };
+export function setBudget({ budget: _before, ...spend }: Spend, budget: Spend['budget']): Spend {
+  return budget === undefined ? spend : { budget, ...spend };
+}
+
+/** With what somebody agreed to pay: an amount or a part in place of the one before, a stage beside others. */
+export function addCover(spend: Spend, cover: Cover): Spend {
+  const replaced = (one: Cover): boolean =>
+    one.payer === cover.payer &&
+    (one.kind === 'stage' ? cover.kind === 'stage' && one.stage === cover.stage : cover.kind !== 'stage');
+  const others = (spend.covers ?? []).filter((one) => !replaced(one));
+  return { ...spend, covers: [...others, cover].slice(-MOST_COVERS) };
+}
+
+/** With nothing agreed by somebody. */
+export function dropCovers({ covers = [], ...spend }: Spend, payer: OtherPayer): Spend {
+  const others = covers.filter((one) => one.payer !== payer);
+  return others.length === 0 ? spend : { ...spend, covers: others };
 }

@@ -5,8 +5,8 @@ import { quoted } from './asks.ts';
 import { counted } from './floor.ts';
 
 export const SPEND = {
-  headline: (spent: string, expected: string | undefined, budget: string | undefined) =>
-    `Spent ${spent}${expected === undefined ? '' : `, ${expected} expected in all`}${budget === undefined ? '' : `, of a budget of ${budget}`}.`,
+  headline: (spent: string, expected: string | undefined, budget: string | undefined, shares: string | undefined) =>
+    `Spent ${spent}${expected === undefined ? '' : `, ${expected} expected in all`}${budget === undefined ? '' : `, of a budget of ${budget}`}${shares === undefined ? '' : `: ${shares}`}.`,
   added: (amount: string, what: string, payer: string) =>
     `Spent: ${amount}${what === '' ? '' : `, ${what}`} (${payer}).`,
   refunded: (amount: string, what: string, payer: string) =>
@@ -21,7 +21,10 @@ export const SPEND = {
   stageColumns: ['Stage', 'Estimate', 'Spent', 'Left to buy'],
   tools: 'Tools',
   other: 'Other',
-  payerTitle: 'Who pays',
+  cover: (who: string, what: string) => `Agreed: the ${who} pays ${what}.`,
+  coverGone: (who: string) => `The ${who} pays nothing any more, but for what they paid already.`,
+  sharesTitle: 'Who pays, in all',
+  payerTitle: 'Paid so far, by whom',
   budgetTitle: 'Budget',
   budget: 'Budget',
   spent: 'Spent',
@@ -46,7 +49,8 @@ export const SPEND_PROBLEMS = {
   unread: (got: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: 'Tell an amount and what for, a refund, or a budget; who pays if it is not you.',
+    expected:
+      'Say what you paid and for what, a refund, or a budget; or what somebody else pays: “insurer pays $1,500”, “insurer pays 25 %”, “insurer pays the tear-out”.',
     fix: 'spent $84.20 on adhesive, insurer',
   }),
 } as const;

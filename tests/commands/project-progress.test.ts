@@ -98,6 +98,28 @@ describe('money', () => {
     expect(textOf(await talk.reply('project spend $100 on a saw'))).toMatch(/Past the budget/);
   });
 
+  it.each([
+    ['insurer pays $1,500', /^Agreed: the insurer pays \$1,500\.00\..* you \$0\.00, insurer \$1,415\.82\.$/],
+    ['insurance pays $500 of it', / you \$915\.82, insurer \$500\.00\.$/],
+    ['insurer pays 25 %', /^Agreed: the insurer pays 25 %\..* you \$1,061\.86, insurer \$353\.96\.$/],
+    ['insurer pays the tear-out', /: you \$1,415\.82\.$/],
+  ])('“%s” says who pays what of all that is expected', async (text, headline) => {
+    const talk = await conversation();
+    expect((await talk.reply(text)).headline).toMatch(headline);
+    expect(textOf(await talk.reply('project spend'))).toContain('Who pays, in all');
+    await talk.reply('project undo');
+    expect(textOf(await talk.reply('project spend'))).not.toContain('Who pays, in all');
+  });
+
+  it('of a stage that the insurer pays is the insurer’s, whoever paid it first, and is withdrawn', async () => {
+    const talk = await conversation();
+    expect((await talk.reply('spent $300 on dumpster rental')).assumed.join()).toContain('Tear-out');
+    const { data } = await talk.reply('insurer pays the tear-out');
+    expect(data).toMatchObject({ shares: { insurer: 30_000 } });
+    expect((await talk.reply('insurer pays 10 %')).data).toMatchObject({ shares: { insurer: 30_000 + 17_158 } });
+    expect((await talk.reply('insurer pays nothing')).headline).not.toContain('you $');
+  });
+
   it.each(['blah', 'remove 7', 'spent a lot'])('“%s” is mended by what is offered', async (text) => {
     const talk = await conversation();
     await talk.reply('project spend $5 tape');

@@ -93,6 +93,13 @@ describe('after an answer was saved', () => {
     expect((await talk.project()).kept[0]?.ask).toMatch(/^planks room: closet 3 x 5 ft; linen closet/);
   });
 
+  it('“project rename” with the name of a room renames the room', async () => {
+    const talk = await saved('project rename office to study');
+    expect((await talk.project()).rooms.map(({ name }) => name)).toEqual(['den', 'study']);
+    await talk.reply('project rename Top floor to let');
+    expect((await talk.project()).name).toBe('Top floor to let');
+  });
+
   it('sizes of its own add no floor to the project, which is said with a way to add it', async () => {
     const talk = await saved('planks room: 9 x 9 ft');
     const { assumed, actions } = await talk.reply('keep that');
@@ -149,6 +156,16 @@ describe('work that a saved answer adds', () => {
     const line = await talk.reply('project shopping');
     expect(textOf(line)).not.toMatch(/^ {2}\[ \] Baseboard, \d+'/m);
   });
+
+  it.each(['we are reusing the baseboards', 'put the old baseboards back', 'we’re keeping the old skirting'])(
+    '“%s” buys no new ones',
+    async (line) => {
+      const talk = await saved('project pick list stock: 8 ft; 12 ft', line);
+      expect((await talk.reply(line)).assumed.join()).toContain('read as “reset”');
+      await talk.reply('keep that');
+      expect(textOf(await talk.reply('project shopping'))).not.toMatch(/^ {2}\[ \] Baseboard, \d+'/m);
+    },
+  );
 
   it('a floor that comes out lies in its rooms, and in no other', async () => {
     const talk = await saved('project keep tearout room: den, floor: carpet');

@@ -26,13 +26,25 @@ describe('money', () => {
     ['budget $2,500', { kind: 'budget', price: { cents: 250_000 } }],
     ['budget is 2500', { kind: 'budget', price: { cents: 250_000 } }],
     ['no budget', { kind: 'budget', price: undefined }],
+    ['insurer pays $1,500', { kind: 'cover', payer: 'insurer', of: { price: { cents: 150_000 } } }],
+    ['the insurance pays $1500 of it', { kind: 'cover', payer: 'insurer', of: { price: { cents: 150_000 } } }],
+    ['insurer pays 1500', { kind: 'cover', payer: 'insurer', of: { price: { cents: 150_000 } } }],
+    ['insurer pays 25 %', { kind: 'cover', payer: 'insurer', of: { part: 2500 } }],
+    ['our landlord covers half of the job', { kind: 'cover', payer: 'landlord', of: { part: 5000 } }],
+    ['insurance covers everything', { kind: 'cover', payer: 'insurer', of: { part: 10_000 } }],
+    ['insurer pays for the tear-out', { kind: 'cover', payer: 'insurer', of: { stages: ['tear-out'] } }],
+    ['insurer pays baseboards and paint', { kind: 'cover', payer: 'insurer', of: { stages: ['baseboards', 'paint'] } }],
+    ['insurer pays nothing', { kind: 'cover', payer: 'insurer', of: 'nothing' }],
+    // What was paid for one thing is an entry of its own.
+    ['insurer paid $84.20 for adhesive', { kind: 'spent', price: { cents: 8420 }, payer: 'insurer' }],
     ['remove 3', { kind: 'remove', place: 3 }],
     ['', { kind: 'show' }],
     ['how much so far?', { kind: 'show' }],
   ])('“%s”', (text, expected) => expect(readMoney(text, reading)).toMatchObject(expected));
 
-  it.each(['blah', 'spent nothing on adhesive', '$0 on tape'])('“%s” is none', (text) =>
-    expect(readMoney(text, reading)).toBeUndefined(),
+  it.each(['blah', 'spent nothing on adhesive', '$0 on tape', 'insurer pays 120 %', 'insurer pays the piper'])(
+    '“%s” is none',
+    (text) => expect(readMoney(text, reading)).toBeUndefined(),
   );
 
   it('nothing typed throws', () => {

@@ -6,7 +6,10 @@ import { PAYERS } from '../../src/project/payer.ts';
 import { buy, EMPTY_SHOPPING } from '../../src/project/shopping.ts';
 import { tally } from '../../src/project/shopping-left.ts';
 import {
+  addCover,
   addEntry,
+  type Cover,
+  dropCovers,
   EMPTY_SPEND,
   removeEntry,
   type SpendEntry,
@@ -72,6 +75,40 @@ describe('a summary', () => {
     expect([spent, left, expected]).toEqual([20_420, 19_500, 39_920]);
     expect(payers).toEqual({ self: 8420, insurer: 12_000, landlord: 0 });
     expect(verdict).toBe('within');
+  });
+
+  it('shares of those who pay come to all that is expected, and nobody pays less than nothing', () => {
+    const someCover: fc.Arbitrary<Cover> = fc.oneof(
+      fc.record({
+        kind: fc.constant('amount' as const),
+        payer: fc.constantFrom('insurer' as const, 'landlord' as const),
+        cents: fc.integer({ min: 1, max: 2_000_000 }),
+        currency: fc.constantFrom('USD', 'EUR'),
+      }),
+      fc.record({
+        kind: fc.constant('part' as const),
+        payer: fc.constantFrom('insurer' as const, 'landlord' as const),
+        part: fc.integer({ min: 1, max: 10_000 }),
+      }),
+      fc.record({
+        kind: fc.constant('stage' as const),
+        payer: fc.constantFrom('insurer' as const, 'landlord' as const),
+        stage: fc.constantFrom(...STAGES, 'tools' as const, 'other' as const),
+      }),
+    );
+    fc.assert(
+      fc.property(fc.array(someEntry, { maxLength: 8 }), fc.array(someCover, { maxLength: 6 }), (entries, covers) => {
+        const spend = covers.reduce(addCover, entries.reduce(addEntry, EMPTY_SPEND));
+        expect(spendSchema.parse(spend)).toEqual(spend);
+        const { shares, expected } = summarise(tally([planks], EMPTY_SHOPPING), EMPTY_SHOPPING, spend, 'USD');
+        if (covers.every((one) => one.kind === 'amount' && one.currency === 'EUR')) expect(shares).toBeUndefined();
+        if (!shares) return;
+        expect(shares.self + shares.insurer + shares.landlord).toBe(Math.max(0, expected));
+        expect(Math.min(...Object.values(shares))).toBeGreaterThanOrEqual(0);
+        const gone = dropCovers(dropCovers(spend, 'insurer'), 'landlord');
+        expect(gone).toEqual(entries.reduce(addEntry, EMPTY_SPEND));
+      }),
+    );
   });
 
   it.each([

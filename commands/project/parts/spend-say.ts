@@ -40,6 +40,7 @@ export function spendBlocks(
           } as const,
         ]
       : []),
+    ...shareBlock(summary, money),
     ...payerBlock(summary, money),
     ...entryBlocks(project, habits),
     ...otherBlock(project, currency, habits),
@@ -69,6 +70,22 @@ function budgetBlocks(summary: SpendSummary, money: (amount: number) => string, 
         ? SPEND.near(sayNumber(Math.floor((expected * 100) / budget), habits))
         : undefined;
   return [...(warning === undefined ? [] : [{ kind: 'text', text: warning } as const]), facts];
+}
+
+/** Who pays what of all that is expected: “you $250.00, insurer $1,500.00”. */
+export function sharesSaid(shares: NonNullable<SpendSummary['shares']>, money: (amount: number) => string): string {
+  return PAYERS.filter((payer) => payer === 'self' || shares[payer] !== 0)
+    .map((payer) => `${SPEND.payers[payer]} ${money(shares[payer])}`)
+    .join(', ');
+}
+
+function shareBlock({ shares }: SpendSummary, money: (amount: number) => string): readonly Block[] {
+  if (!shares) return [];
+  const facts = PAYERS.filter((payer) => payer === 'self' || shares[payer] !== 0).map((payer) => ({
+    label: SPEND.payers[payer],
+    value: money(shares[payer]),
+  }));
+  return [{ kind: 'facts', title: SPEND.sharesTitle, facts }];
 }
 
 /** Only where somebody else pays as well. */

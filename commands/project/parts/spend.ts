@@ -4,14 +4,18 @@ import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { cents } from '../../../src/core/money.ts';
 import { thingsNamed } from '../../../src/measure/item-named.ts';
 import { stageNamed } from '../../../src/measure/progress-said.ts';
-import { sayMoney } from '../../../src/measure/say.ts';
+import type { Habits } from '../../../src/measure/reading.ts';
+import { sayMoney, sayNumber } from '../../../src/measure/say.ts';
 import { readMoney, type ToldMoney } from '../../../src/measure/spent.ts';
 import { currencyOf } from '../../../src/project/currency.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
 import {
+  addCover,
   addEntry,
+  type Cover,
+  dropCovers,
   MOST_ENTRIES,
   removeEntry,
   type Spend,
@@ -26,7 +30,7 @@ import { SPEND, SPEND_PROBLEMS } from '../../../src/words/spend.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { removeActions, TAKE_BACK } from './reply.ts';
 import { listOf, talliesOf } from './shopping-lines.ts';
-import { sayStage, spendBlocks } from './spend-say.ts';
+import { sayStage, sharesSaid, spendBlocks } from './spend-say.ts';
 
 export interface SpendAsk {
   readonly do: string;
@@ -39,6 +43,9 @@ interface SpendResult extends Result, SpendSummary {
 
 const TOOLS =
   /(?<![a-z])(?:saws?|drills?|nailers?|knives|knife|hammer|tools?|rent(?:al|ed)?|hire[d]?|vacuum|meter|pads|gloves|bar|scraper|mixer)(?![a-z])/i;
+/** What the old floor goes away in. */
+const HAULED =
+  /(?<![a-z])(?:dumpsters?|skips?|roll-?offs?|containers?|junk|haul(?:ing|er|age)?|dump fees?|landfill|disposal)(?![a-z])/i;
 const LONGEST_WHAT = 200;
 
 export async function answerSpend(ask: SpendAsk, context: Context): Promise<Outcome> {
@@ -56,7 +63,7 @@ export async function answerSpend(ask: SpendAsk, context: Context): Promise<Outc
       problems: [noSuchPlace(ask.do, entries.length, entries.length > 0 ? `remove ${entries.length}` : 'list')],
     };
   }
-  if (told.kind !== 'remove' && told.kind !== 'budget' && entries.length >= MOST_ENTRIES) {
+  if ((told.kind === 'spent' || told.kind === 'refund') && entries.length >= MOST_ENTRIES) {
     return { problems: [tooMany('entries', MOST_ENTRIES, 'project spend remove 1')] };
   }
   const made = madeOf(told, tallies, context);
@@ -91,6 +98,7 @@ function madeOf(told: Exclude<ToldMoney, { kind: 'show' }>, tallies: readonly Ta
       assumed: [],
     };
   }
+  if (told.kind === 'cover') return coverOf(told, habits);
   const { price, payer = 'self' } = told;
   const stage = stageOf(told.what, tallies);
   const what = told.what.slice(0, LONGEST_WHAT);
@@ -111,6 +119,25 @@ function madeOf(told: Exclude<ToldMoney, { kind: 'show' }>, tallies: readonly Ta
   };
 }
 
+function coverOf({ payer, of }: ToldMoney & { readonly kind: 'cover' }, habits: Habits): MadeSpend {
+  const who = SPEND.payers[payer];
+  if (of === 'nothing')
+    return { said: () => SPEND.coverGone(who), change: (spend) => dropCovers(spend, payer), assumed: [] };
+  const covers: readonly Cover[] =
+    'price' in of
+      ? [{ kind: 'amount', payer, cents: of.price.cents, currency: of.price.currency }]
+      : 'part' in of
+        ? [{ kind: 'part', payer, part: of.part }]
+        : of.stages.map((stage) => ({ kind: 'stage', payer, stage }));
+  const what =
+    'price' in of
+      ? sayMoney(of.price.cents, of.price.currency, habits)
+      : 'part' in of
+        ? `${sayNumber(of.part / 100, habits)} %`
+        : of.stages.map((stage) => sayStage(stage).toLowerCase()).join(', ');
+  return { said: () => SPEND.cover(who, what), change: (spend) => covers.reduce(addCover, spend), assumed: [] };
+}
+
 /** The stage that something is for: named, or that of the thing of the list it names; tools and the rest apart. */
 function stageOf(what: string, tallies: readonly Tally[]): SpendStage {
   const words = what
@@ -118,6 +145,7 @@ function stageOf(what: string, tallies: readonly Tally[]): SpendStage {
     .split(/[^\p{L}\p{N}-]+/u)
     .filter((word) => word.length > 2);
   const things = words.length === 0 ? [] : thingsNamed(words, tallies);
+  if (HAULED.test(what)) return 'tear-out';
   if (TOOLS.test(what) && !/(?<![a-z])blades?(?![a-z])/i.test(what)) return 'tools';
   const stages = new Set(things.map(({ stage }) => stage));
   const [stage] = stages;
@@ -147,6 +175,7 @@ function replyOf(
     money(summary.spent),
     summary.left > 0 ? money(summary.expected) : undefined,
     summary.budget === undefined ? undefined : money(summary.budget),
+    summary.shares && sharesSaid(summary.shares, money),
   );
   const data: SpendResult = { kind: 'spend', ...summary };
   return {
