@@ -46,7 +46,7 @@ export default defineCommand({
   ],
   run: ({ code: typed, remove, confirm: told }, context) =>
     atDesk(context, (desk) => {
-      const both = /^(?<code>.+?)[\s,;]+(?:and )?confirm[:\s]+(?<word>\S+)$/i.exec(typed)?.groups;
+      const both = /^(?<code>.+?)(?<![\s,;])[\s,;]+(?:and )?confirm[:\s]+(?<word>[^\s:]\S*)$/i.exec(typed)?.groups;
       const [code, confirm] = [both?.code ?? typed, both?.word?.toLowerCase() ?? told];
       const said = /^(?:remove|unlink|part|disconnect) (?:my |the )?(?<which>.+?)(?: account)?$/i.exec(code)?.groups
         ?.which;

@@ -14,7 +14,7 @@ export interface NamedRooms {
 
 const EVERY =
   /^(?:all|every|each|the whole|whole)(?: (?:of )?(?:the|my|our))?(?: (?:rooms?|flat|home|house|floor|project))?$/;
-const BUT = /^(?<every>.*?)\s*(?:but|except(?: for)?|without)\s+(?:the\s+)?(?<rest>.+)$/;
+const BUT = /^(?<every>.*?)(?<!\s)\s*(?:but|except(?: for)?|without)\s+(?:the\s+)?(?<rest>.+)$/;
 
 /** Names of the project's rooms in a text told for rooms: `bedroom`, `bedroom and hall`, `all but the bath`, `bedroom; 12 x 14`. */
 export function namedRooms(text: string, rooms: Rooms): NamedRooms | undefined {
@@ -43,7 +43,7 @@ function everyRoom(plain: string, rooms: Rooms): Rooms | undefined {
 function roomsIn(text: string, rooms: Rooms): Rooms | undefined {
   const whole = nearest(text, rooms);
   if (whole) return [whole];
-  const names = text.split(/\s*(?:[,;&+]|\band\b|\r?\n)\s*/iu).filter((name) => name.trim() !== '');
+  const names = text.split(/(?:(?<!\s)\s+)?(?:[,;&+]|\band\b|\r?\n)\s*/iu).filter((name) => name.trim() !== '');
   const found = names.map((name) => nearest(name, rooms));
   const rest = found.filter((room) => room !== undefined);
   return rest.length > 0 && rest.length === names.length ? [...new Set(rest)] : undefined;
@@ -53,7 +53,8 @@ function roomsIn(text: string, rooms: Rooms): Rooms | undefined {
 function nearest(text: string, rooms: Rooms): Room | undefined {
   const name = folded(text)
     .replace(/^(?:the|my|our) /, '')
-    .replace(/^['"“”]+|['"“”.!?]+$/g, '');
+    .replace(/^['"“”]+/, '')
+    .replace(/(?<!['"“”.!?])['"“”.!?]+$/, '');
   const exact = roomNamed(rooms, name) ?? rooms.find((room) => sameName(room.name, `${name} room`));
   if (exact || name.length < 5 || /\d/.test(name)) return exact;
   const close = rooms.filter((room) => distance(folded(room.name), name) === 1);

@@ -119,7 +119,7 @@ function fillRooms(
 /** What the rooms themselves tell: their doors, and the floor that is on all of them now. */
 function ofRooms({ options }: Command, rooms: Rooms): readonly (readonly [string, string])[] {
   const doors = rooms.flatMap(({ name, openings }) =>
-    (openings?.split(/\s*[;\r\n]+\s*/) ?? []).map((door) =>
+    (openings?.split(/(?:(?<!\s)\s+)?[;\r\n]+\s*/) ?? []).map((door) =>
       rooms.length > 1 && /\bwall\b/i.test(door) && !/\bwall \S+ (?:of|in)\b/i.test(door)
         ? door.replace(/\bwall\s+\S*[\d]/i, (wall) => `${wall} of ${name}`)
         : door,

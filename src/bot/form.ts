@@ -49,7 +49,7 @@ export function formTold(
       const between = kind === 'room' || kind === 'plank' ? '; ' : ' ';
       const lines = ((Object.hasOwn(typed, name) ? typed[name] : undefined) ?? '').split(/[\r\n]+/);
       const text = lines
-        .map((line) => line.trim().replace(/[;,]+$/, ''))
+        .map((line) => line.trim().replace(/(?<![;,])[;,]+$/, ''))
         .filter((line) => line !== '')
         .join(between);
       return text === '' ? [] : [[name, text]];

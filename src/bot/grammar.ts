@@ -197,7 +197,7 @@ function bareStart(names: readonly string[]): RegExp {
     ...(figures.length > 0 ? [`(?:${figures.join('|')})(?=\\s+[\\d.½¼¾])`] : []),
     ...(words.length > 0 ? [`(?:${words.join('|')})(?=\\s+[\\p{L}\\d])`] : []),
   ];
-  return starts.length > 0 ? new RegExp(`(?<=[,;]\\s*)(${starts.join('|')})`, 'giu') : /(?!)/gu;
+  return starts.length > 0 ? new RegExp(`(?=[pd])(?<=[,;]\\s*)(${starts.join('|')})`, 'giu') : /(?!)/gu;
 }
 
 /** Words before a colon that are nearly an option's name. Others belong to a value: a room may be named that way. */
@@ -240,7 +240,7 @@ function strangeNames({ options }: Command, pairs: readonly Pair[]): readonly { 
 }
 
 function trimmed(value: string): string {
-  return value.replace(/^[\s,;]+|[\s,;]+$/g, '');
+  return value.replace(/^[\s,;]+|(?<![\s,;])[\s,;]+$/g, '');
 }
 
 /** A slip or two away: one letter in a short word, two in a longer one, or two letters swapped. */

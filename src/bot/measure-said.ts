@@ -47,5 +47,5 @@ export function measureSaid(
 }
 
 function bareAsk(said: string): string {
-  return said.replace(/^(?:re)?measure /i, '').replace(/[?!.]+$/, '');
+  return said.replace(/^(?:re)?measure /i, '').replace(/(?<![?!.])[?!.]+$/, '');
 }

@@ -138,7 +138,7 @@ function plainSaid(text: string): string {
       // Marks round all of it are those of whoever copied it.
       .replace(/^[“"‘](?<said>[^“”"]*)[”"’]$/, '$<said>')
       // Rooms are told one a line.
-      .replace(/[;,]?\s*[\r\n]\s*/g, '; ')
+      .replace(/(?:[;,]\s*|(?<!\s)\s+)?[\r\n]\s*/g, '; ')
       .replace(/\s+/g, ' ')
       .replaceAll('’', "'")
       .replace(new RegExp(`^${PLEASE}`, 'i'), '')

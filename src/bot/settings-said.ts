@@ -34,7 +34,7 @@ const HOME =
 
 /** The line for a sentence about settings; undefined for any other text, and for one that the command reads itself. */
 export function settingsSaid(said: string): string | undefined {
-  const text = said.replace(/[.!?]+$/, '');
+  const text = said.replace(/(?<![.!?])[.!?]+$/, '');
   const use = USE.exec(text)?.groups?.what;
   if (use !== undefined) return `project settings ${USED.find(([word]) => word.test(use))?.[1] ?? ''}`.trim();
   const country = HOME.exec(text)?.groups?.country;
@@ -68,6 +68,6 @@ function named(text: string): readonly (readonly [name: string, value: string])[
   return found.map((one, i) => {
     const word = (one[1] ?? '').toLowerCase();
     const value = text.slice(one.index + one[0].length, found[i + 1]?.index ?? text.length);
-    return [OTHER_WORDS.get(word) ?? word, value.replace(/(?:\s*[,;]|\s+and)?\s*$/i, '').trim()];
+    return [OTHER_WORDS.get(word) ?? word, value.replace(/(?<!\s)(?:\s*[,;]|\s+and)?\s*$/i, '').trim()];
   });
 }

@@ -133,7 +133,7 @@ function pieces(line: string): readonly string[] {
     const space = rest.lastIndexOf(' ', most);
     let at = space > most / 2 ? space + 1 : most;
     if (/[\ud800-\udbff]/.test(rest.charAt(at - 1))) at -= 1;
-    const slashes = /\\*$/.exec(rest.slice(0, at))?.[0].length ?? 0;
+    const slashes = /(?<!\\)\\*$/.exec(rest.slice(0, at))?.[0].length ?? 0;
     if (slashes % 2 === 1) at -= 1;
     found.push(rest.slice(0, at));
     rest = rest.slice(at);

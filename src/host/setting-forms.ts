@@ -48,7 +48,7 @@ export function safeAddress(said: string) {
     .string()
     .default('')
     .refine((told) => told === '' || isSafe(told), said)
-    .transform((told) => told.replace(/\/+$/, ''));
+    .transform((told) => told.replace(/(?<!\/)\/+$/, ''));
 }
 
 function isSafe(told: string): boolean {

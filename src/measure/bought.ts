@@ -62,7 +62,7 @@ const BARE_PRICE = new RegExp(
   `(?<of>at|@) ?(?<money>${FIGURE})(?: ?(?<each>each|apiece))?(?![\\d'"/])(?! ?(?:in|ft|mm|cm|m)(?![a-z]))`,
 );
 const LOT =
-  /(?:(?<![a-z])(?:dye )?lot(?: ?(?:no\.?|number|nr\.?|#|code))?|(?<![a-z])batch(?: ?(?:no\.?|number|#))?)\s*[:=#]?\s*(?<lot>[a-z0-9][a-z0-9._/-]{0,39})/i;
+  /(?:(?<![a-z])(?:dye )?lot(?: ?(?:no\.?|number|nr\.?|#|code))?|(?<![a-z])batch(?: ?(?:no\.?|number|#))?)(?:\s*[:=#])?\s*(?<lot>[a-z0-9][a-z0-9._/-]{0,39})/i;
 const PAYERS: readonly (readonly [RegExp, NonNullable<ToldPurchase['payer']>])[] = [
   [
     /(?:paid by|for|from|on) (?:the |my |our )?insur(?:er|ance)|(?<![a-z])insur(?:er|ance)(?: pays| paid)?(?![a-z])/,
@@ -118,7 +118,7 @@ function purchaseOf(typed: string, deed: Deed, reading: Reading): ToldPurchase {
   const payer = PAYERS.find(([pattern]) => pattern.test(plain));
   if (payer) plain = plain.replace(payer[0], ' ');
   const { amount, rest } = amountOf(withFigures(plain.trim()), reading);
-  const words = rest.split(/[^\p{L}\p{N}/"'.]+/u).map((word) => word.replace(/^[.'"]+|[.']+$/g, ''));
+  const words = rest.split(/[^\p{L}\p{N}/"'.]+/u).map((word) => word.replace(/^[.'"]+|(?<![.'])[.']+$/g, ''));
   return {
     deed,
     amount,

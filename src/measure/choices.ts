@@ -19,14 +19,15 @@ export interface ToldChoice {
 export const MOST_CHOICES = 5;
 
 const NAME = /^\s*([\p{L}][\p{L}\d -]{0,23}?)\s*[:=]\s*(.+)$/su;
-const REFLECTANCE = /,?\s*\b(?:lrv|light reflectance(?: value)?|reflectance)\s*(?:of|is|=)?\s*(\d{1,3})(?:\s*%)?/i;
+const REFLECTANCE =
+  /(?:,\s*|(?<!\s)\s+)?\b(?:lrv|light reflectance(?: value)?|reflectance)(?:\s*(?:of|is|=))?\s*(\d{1,3})(?:\s*%)?/i;
 const TIER =
-  /,?\s*\b(?:(budget|low|mid|middle|premium|high)[- ]?(?:tier|range|end)|tier\s*(budget|low|mid|middle|premium|high|\d))\b/i;
+  /(?:,\s*|(?<!\s)\s+)?\b(?:(budget|low|mid|middle|premium|high)[- ]?(?:tier|range|end)|tier\s*(budget|low|mid|middle|premium|high|\d))\b/i;
 
 /** The planks of a text as they were typed. */
 export function choicesIn(text: string): readonly string[] {
   return text
-    .split(/[;|\n]|\s+vs\.?\s+/i)
+    .split(/[;|\n]|(?<![^\S\n])\s+vs\.?\s+/i)
     .map((part) => part.trim())
     .filter((part) => part !== '');
 }
@@ -61,7 +62,7 @@ function extras(text: string): { rest: string; reflectance?: { reflectance: numb
   const rest = tier ? dark.replace(tier[0], '') : dark;
   const word = (tier?.[1] ?? tier?.[2])?.toLowerCase();
   return {
-    rest: rest.replace(/^[\s,]+|[\s,]+$/g, ''),
+    rest: rest.replace(/^[\s,]+|(?<![\s,])[\s,]+$/g, ''),
     ...(light && Number(light[1]) <= 100 && { reflectance: { reflectance: Number(light[1]) } }),
     ...(word !== undefined && { tier: { tier: word } }),
   };

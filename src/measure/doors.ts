@@ -48,7 +48,7 @@ function partsOf(text: string): readonly string[] {
   const parts: string[] = [];
   for (const section of text.split(/[;\n]/)) {
     const begins = parts.length;
-    for (const part of section.split(/,\s+|\s+(?:and|&)\s+/)) {
+    for (const part of section.split(/,\s+|(?<!\s)\s+(?:and|&)\s+/)) {
       const more = /^(?:on\s+wall|at\s+the|in\s+the|centred|centered)\b|\bfrom\s+(?:the\s+)?(?:left|right)/i.test(
         part.trim(),
       );

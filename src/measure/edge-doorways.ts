@@ -14,10 +14,10 @@ const KINDS: readonly (readonly [RegExp, Beyond])[] = [
   [/^/, 'hard'],
 ];
 const BEYOND =
-  /[,:]?\s*\b(?:(?:to|against|meets?|and|next to|beside)\s+(?:an?\s+|the\s+)?)?(carpet(?:ing)?|rug|tiles?|tiled floor|stone|vinyl|laminate|hardwood|wood|timber|concrete|plank|same floor|sliding(?:[ -]door)?(?:\s+track)?|slider|patio(?:[ -]door)?(?:\s+track)?|track)\b/i;
-const NAME = /^([\p{L}][\p{L}\d'’ -]*?)\s*:?\s+(?=\d|[½¼¾])/u;
+  /(?:[,:]\s*|(?<!\s)\s+)?\b(?:(?:to|against|meets?|and|next to|beside)\s+(?:an?\s+|the\s+)?)?(carpet(?:ing)?|rug|tiles?|tiled floor|stone|vinyl|laminate|hardwood|wood|timber|concrete|plank|same floor|sliding(?:[ -]door)?(?:\s+track)?|slider|patio(?:[ -]door)?(?:\s+track)?|track)\b/i;
+const NAME = /^([\p{L}][\p{L}\d'’ -]*?)(?<!\s)(?:\s*:)?\s+(?=\d|[½¼¾])/u;
 /** The name may stand behind the width: `30" bath`. */
-const NAME_BEHIND = /^(.*?\d.*?)\s+(?!(?:in|inch|inches|ft|feet|foot|mm|cm|m)\b)(\p{L}[\p{L}'’ -]*)$/iu;
+const NAME_BEHIND = /^(.*?\d.*?)(?<!\s)\s+(?!(?:in|inch|inches|ft|feet|foot|mm|cm|m)\b)(\p{L}[\p{L}'’ -]*)$/iu;
 const COUNT = /^(\d{1,2})\s*(?:x|×|\*)\s*(?=\d)/i;
 
 const LEAST_WIDTH = inches(6);
@@ -60,7 +60,7 @@ function doorwaysOf(part: string, before: number, reading: Reading): readonly Do
   const behind = part
     .slice(kind.index + kind[0].length)
     .replace(/\b(?:high|thick|tall|at)\b/gi, ' ')
-    .replace(/^[\s,:]+|[\s,]+$/g, '');
+    .replace(/^[\s,:]+|(?<![\s,])[\s,]+$/g, '');
   const named = NAME.exec(front);
   const counted = COUNT.exec(named ? front.slice(named[0].length) : front);
   const size = front

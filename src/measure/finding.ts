@@ -15,7 +15,7 @@ export interface ToldFinding {
   readonly found: Found;
 }
 
-const SQUARE = /\d[\d.,]* ?(?:sq(?:uare|\.)? ?(?:ft|feet|foot|m)\.?|sqft|ft²|m²)/i;
+const SQUARE = /(?<!\d)\d[\d.,]* ?(?:sq(?:uare|\.)? ?(?:ft|feet|foot|m)\.?|sqft|ft²|m²)/i;
 
 const UNIT = /(?:ft|feet|foot|in|inch|inches|mm|cm|m|['"²])\s*\.?$/;
 
@@ -34,7 +34,11 @@ export function readFinding(text: string, names: readonly string[], reading: Rea
 }
 
 /** Places where one finding may end and another begin, the surest last. */
-const BETWEEN = [/\s*(?:;|,(?:\s+and)?\s|\sand\s)\s*/i, /\s*(?:;|,\s+and\s)\s*/i, /\s*;\s*/];
+const BETWEEN = [
+  /(?:(?:(?<!\s)\s+)?(?:;|,(?:\s+and)?\s)|(?<!\s)\s+and\s)\s*/i,
+  /(?:(?<!\s)\s+)?(?:;|,\s+and\s)\s*/i,
+  /(?:(?<!\s)\s+)?;\s*/,
+];
 
 /** Findings of several rooms told together, taken apart where each part tells something of a room of its own. */
 export function findingsApart(text: string, names: readonly string[]): readonly string[] {

@@ -56,7 +56,7 @@ interface Side {
 
 /** Doorways apart by `;` or a new line, none for `none`; a bare width is in inches or millimetres. All problems at once. */
 export function readHomeDoorways(text: string, reading: Reading): Read<readonly Doorway[]> {
-  if (/^\s*(?:none|no|no doorways?|0)?\s*$/i.test(text)) return read([]);
+  if (/^\s*(?:(?:none|no|no doorways?|0)\s*)?$/i.test(text)) return read([]);
   const parts = text
     .split(/[;\n]/)
     .map((part) => part.trim())

@@ -17,7 +17,7 @@ export function readHouseYear(text: string, reading: Reading): Read<number | und
     .replace(/[‘’ʼ`´]/g, "'")
     .replace(/[–—−]/g, '-')
     .replace(/~/g, 'about ')
-    .replace(/[.,!]+$|\.(?=\s)/g, '')
+    .replace(/(?<![.,!])[.,!]+$|\.(?=\s)/g, '')
     .replace(/\s+/g, ' ');
   const year = earliest(plain);
   const known = year !== undefined && year >= 1500 && year <= 2100;

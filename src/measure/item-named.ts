@@ -82,7 +82,7 @@ function wordsOf(text: string): readonly string[] {
 function tokenOf(word: string): string {
   const plain = plainSigns(word)
     .replace(new RegExp(`[^${LETTER}\\d/.-]`, 'g'), '')
-    .replace(/^[.-]+|[.-]+$/g, '');
+    .replace(/^[.-]+|(?<![.-])[.-]+$/g, '');
   return plain.length > 3 && !/\d$/.test(plain) ? plain.replace(/(?:(?<=x|sh|ch)es|(?<!s)s)$/, '') : plain;
 }
 

@@ -54,7 +54,7 @@ export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
   }
   if (name !== 'stair-step') return rest === undefined ? read({ name }) : unread(notAPattern(got, name));
   if (rest === undefined) return read({ name });
-  const steps = /^(.*?)(?:\s*(?:[x×,]|by)\s*([2-9]|1[0-9]|20)(?:\s*rows?)?)?$/.exec(rest);
+  const steps = /^(.*?)(?:(?<!\s)\s*(?:[x×,]|by)\s*([2-9]|1[0-9]|20)(?:\s*rows?)?)?$/.exec(rest);
   const step = readLength(steps?.[1] ?? '', reading, reading.habits.units === 'metric' ? 'mm' : 'in');
   if (!step.ok) return unread(notAPattern(got, 'stair-step 6 in x 5'));
   return read({ name, step: step.value, ...(steps?.[2] ? { rows: Number(steps[2]) } : {}) });
@@ -120,7 +120,7 @@ function headingOf(text: string): Heading | undefined {
   if (/^(?:[1-9]\d|1[0-7]\d)$/.test(plain)) return turnedBy(Number(plain));
   const wall = /^wall (\d{1,3})(?: (?:of|in) (?:the )?([^;,:]+))?$/i.exec(plain);
   if (wall) return { kind: 'wall', wall: Number(wall[1]), ...(wall[2] ? { region: wall[2] } : {}) };
-  const named = /^([^;:]+?)[ ,]+wall (\d{1,3})$/i.exec(plain);
+  const named = /^([^;:]+?)(?<![ ,])[ ,]+wall (\d{1,3})$/i.exec(plain);
   const region = named?.[1]?.replace(/ (?:runs? )?along(?: the)?$/i, '');
   if (named && region && !/(?:^| )(?:long|short)(?:,| |$)/i.test(region))
     return { kind: 'wall', wall: Number(named[2]), region };

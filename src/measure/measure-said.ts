@@ -52,10 +52,11 @@ export function readMeasureSaid(text: string, rooms: readonly string[]): Measure
   if (/^[\d.½¼¾⅛⅜⅝⅞]/.test(said)) return { do: 'tell', length: said.replace(/[.!]$/, '') };
   if (room === undefined) return { do: 'unread' };
   const [, thing = '', length] =
-    /^(.*?)(?:\b(?:is|measures|:|=)\s*|\s+)?([\d.½¼¾⅛⅜⅝⅞].*)?$/i.exec(rest.replace(/[?.!]+$/, '')) ?? [];
+    /^(.*?)(?:\b(?:is|measures|:|=)\s*|(?<!\s)\s+)?([\d.½¼¾⅛⅜⅝⅞].*)?$/i.exec(rest.replace(/(?<![?.!])[?.!]+$/, '')) ??
+    [];
   const what = tidy(thing.replace(ASKING, ''))
     .replace(/\s+/g, ' ')
-    .replace(/\s*\b(?:of|in|is|the|:|=)$/gi, '')
+    .replace(/(?:(?<!\s)\s+)?\b(?:of|in|is|the|:|=)$/gi, '')
     .trim();
   if (what === '' || !/\p{L}/u.test(what)) return { do: 'unread' };
   return length === undefined
@@ -64,7 +65,7 @@ export function readMeasureSaid(text: string, rooms: readonly string[]): Measure
 }
 
 function withdrawn(text: string, rooms: readonly string[]): MeasureSaid {
-  const said = text.replace(/[.!?]+$/, '').trim();
+  const said = text.replace(/(?<![.!?])[.!?]+$/, '').trim();
   if (/^(?:all|everything|them all|all of them|)$/i.test(said)) return { do: 'withdraw' };
   const no = /^(?:no\.? ?|number |question |#)?(\d{1,3})$/i.exec(said)?.[1];
   if (no !== undefined) return { do: 'withdraw', no: Number(no) };
@@ -106,7 +107,7 @@ function roomMistyped(text: string, rooms: readonly string[]) {
 function tidy(text: string): string {
   const left = text.trim().replace(ASKING, '').replace(FILLER, '');
   return left
-    .replace(/[\s,:=?!–—-]+$|(?<=[^\d])\.$/g, '')
+    .replace(/(?<![\s,:=?!–—-])[\s,:=?!–—-]+$|(?<=[^\d])\.$/g, '')
     .replace(/^(?:long|is)$/i, '')
     .trim();
 }

@@ -15,9 +15,9 @@ const USUAL_ANGLE = 135;
 const LEAST_ANGLE = 90;
 const MOST_ANGLE = 170;
 
-const ANGLE = /,?\s*\b(?:at\s+|angle\s+)?(\d{2,3}(?:[.,]\d{1,2})?)\s*(?:°|º|deg(?:rees?)?\b)/i;
-const FRONT = /\bfront\s+(?:of\s+)?([^,;]+?)(?=\s*(?:,|$|\band\b|\bsides?\b))/i;
-const SIDES = /\bsides?\s+(?:of\s+)?([^,;]+?)(?=\s*(?:,|$|\band\b|\bfront\b))/i;
+const ANGLE = /(?:,\s*|(?<!\s)\s+)?\b(?:at\s+|angle\s+)?(\d{2,3}(?:[.,]\d{1,2})?)\s*(?:°|º|deg(?:rees?)?\b)/i;
+const FRONT = /\bfront\s+(?:of\s+)?([^\s,;][^,;]*?)(?<!\s)(?=\s*(?:,|$|\band\b|\bsides?\b))/i;
+const SIDES = /\bsides?\s+(?:of\s+)?([^\s,;][^,;]*?)(?<!\s)(?=\s*(?:,|$|\band\b|\bfront\b))/i;
 
 /** Bays apart by `;` or a new line; `none` for none. All problems at once. */
 export function readBays(text: string, reading: Reading): Read<readonly Bay[]> {

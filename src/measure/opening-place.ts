@@ -13,11 +13,11 @@ export interface Placed {
 }
 
 const WALL =
-  /,?\s*\b(?:(?:on|in|at)\s+)?wall\s+(\d{1,3}(?:\.\d)?)(?:\s+(?:of|in)\s+(?:the\s+)?(\p{L}[\p{L}\d -]*?)(?=\s*(?:[:,]|$)|\s+\d))?\s*:?/iu;
+  /(?:,\s*|(?<!\s)\s+)?\b(?:(?:on|in|at)\s+)?wall\s+(\d{1,3}(?:\.\d)?)(?:\s+(?:of|in)\s+(?:the\s+)?(\p{L}[\p{L}\d -]*?)(?<!\s)(?=\s*(?:[:,]|$)|\s+\d))?\s*:?/iu;
 const FROM =
-  /,?\s*(?:\b(?:at|starting)\s+)?((?:\d|\.\d|[½¼¾])[^,;]*?)\s+from\s+(?:the\s+)?(left|right)(?:\s+(?:end|corner|side))?/i;
-const AT_END = /,?\s*\b(?:at|in)\s+the\s+(left|right)(?:\s+(?:end|corner|side))?/i;
-const MIDDLE = /,?\s*\b(?:in the middle|centred|centered)\b/i;
+  /(?:,\s*|(?<!\s)\s+)?(?:\b(?:at|starting)\s+)?((?:(?<!\d)\d|\.\d|[½¼¾])[^,;]*?)(?<!\s)\s+from\s+(?:the\s+)?(left|right)(?:\s+(?:end|corner|side))?/i;
+const AT_END = /(?:,\s*|(?<!\s)\s+)?\b(?:at|in)\s+the\s+(left|right)(?:\s+(?:end|corner|side))?/i;
+const MIDDLE = /(?:,\s*|(?<!\s)\s+)?\b(?:in the middle|centred|centered)\b/i;
 
 /** The line without its place, and the place; undefined where a distance cannot be read. */
 export function placeIn(line: string, reading: Reading): { readonly rest: string; readonly place: Placed } | undefined {
@@ -41,5 +41,5 @@ export function placeIn(line: string, reading: Reading): { readonly rest: string
 }
 
 function tidy(text: string): string {
-  return text.replace(/\s+/g, ' ').replace(/^[\s,:]+|[\s,:]+$/g, '');
+  return text.replace(/\s+/g, ' ').replace(/^[\s,:]+|(?<![\s,:])[\s,:]+$/g, '');
 }

@@ -16,7 +16,7 @@ export interface AreaPrice {
 export function readPadPrice(text: string, reading: Reading): Read<AreaPrice | undefined> {
   if (/^(?:none|no|0)$/i.test(text.trim())) return read(undefined);
   const typed =
-    /^(.+?)\s*(?:\/|per|a|pro)\s*(sq\.?\s*(?:ft|feet|foot)|square (?:foot|feet)|sqft|ft²|m²|m2|sq\.?\s*m|square met(?:er|re)s?)\.?$/i.exec(
+    /^(.+?)(?<!\s)\s*(?:\/|per|a|pro)\s*(sq\.?\s*(?:ft|feet|foot)|square (?:foot|feet)|sqft|ft²|m²|m2|sq\.?\s*m|square met(?:er|re)s?)\.?$/i.exec(
       text.trim(),
     );
   const price = typed?.[1] ? readPrice(typed[1], reading) : undefined;

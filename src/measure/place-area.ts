@@ -24,7 +24,7 @@ export interface ToldPart {
 export const NO_PART: ToldPart = { area: 0n, found: NOTHING_FOUND };
 
 const SQUARE =
-  /(?<figure>\d+(?:[.,]\d+)*) ?(?:(?<feet>sq(?:uare|\.)? ?(?:ft|feet|foot|')\.?|(?:ft|feet) ?(?:²|\^?2)|sf(?![a-z]))|(?<metres>sq(?:uare|\.)? ?m(?:et(?:re|er)s?)?(?![a-z])|m ?(?:²|\^?2)|qm))/;
+  /(?<figure>(?<!\d|\d[.,])\d+(?:[.,]\d+)*) ?(?:(?<feet>sq(?:uare|\.)? ?(?:ft|feet|foot|')\.?|(?:ft|feet) ?(?:²|\^?2)|sf(?![a-z]))|(?<metres>sq(?:uare|\.)? ?m(?:et(?:re|er)s?)?(?![a-z])|m ?(?:²|\^?2)|qm))/;
 const LONGEST_TEXT = 200;
 /** 5,000 m². */
 const MOST: Area = 5000n * SQUARE_TICKS_PER_SQUARE_METRE;

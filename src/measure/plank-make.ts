@@ -29,7 +29,7 @@ const HANDED = new RegExp(
   `(?:a ?(?:/|\\+|&|and) ?b|left(?:-hand(?:ed)?)? ?(?:/|\\+|&|and) ?right(?:[ -]hand(?:ed)?)?|(?:left|right)-handed|handed)(?: (?:boards?|planks?))?${END}`,
 );
 /** The wear layer is printed on every carton and changes nothing here. */
-const WEAR = new RegExp(`\\d+(?:[.,]\\d+)? ?-?mils?${END}(?: wear ?-?layer)?`);
+const WEAR = new RegExp(`(?<!\\d)\\d+(?:[.,]\\d+)? ?-?mils?${END}(?: wear ?-?layer)?`);
 const THICK = new RegExp(`(?<before>${SIDE}) ?-?thick(?:ness)?${END}|thick(?:ness)? ?[:=]? ?(?<after>${SIDE})`);
 const LONE = new RegExp(`(?<![${LETTER}\\d.,/])(?<before>${SIDE})(?![${LETTER}\\d])`);
 

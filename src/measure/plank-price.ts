@@ -30,7 +30,7 @@ const AMOUNTS = [
   `(?<figure>${FIGURE}) ?(?<after>${MARK})`,
 ];
 /** "per carton: $58": what it buys may come first, when no count stands before it. */
-const AHEAD = `(?:${START}${NAMED} ?|(?<!(?:${FIGURE}|[${LETTER}²]) ?))(?:per|an?|each|the)(?![${LETTER}]) ?(?:${WHAT}) ?[:=]? ?`;
+const AHEAD = `(?:${START}${NAMED} ?|(?<!(?:\\d|[${LETTER}²]) ?))(?:per|an?|each|the)(?![${LETTER}]) ?(?:${WHAT}) ?[:=]? ?`;
 const PRICES = [
   ...AMOUNTS.map((amount) => `${AHEAD}${amount}(?! ?${PER})`),
   ...AMOUNTS.map((amount) => `(?:${START}${NAMED} ?)?${START}${amount}${OF}`),

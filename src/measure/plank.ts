@@ -97,7 +97,7 @@ function parse(text: string, { option, habits }: Reading): Parsed {
 function leftFlaws(rest: Unclaimed): Flaw[] {
   return rest.left().flatMap(({ from, to, words }) => {
     const known = words.split(new RegExp(`[^${LETTER}\\d.$€£-]+`)).every((word) => {
-      const bare = word.replace(/^[.-]+|[.-]+$/g, '');
+      const bare = word.replace(/^[.-]+|(?<![.-])[.-]+$/g, '');
       return bare === '' || FILLER.test(bare);
     });
     if (known && /^[\s.()/:=@~x-]*$/.test(words.replace(new RegExp(`[${LETTER}]`, 'g'), ''))) return [];

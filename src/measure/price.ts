@@ -34,7 +34,7 @@ const CURRENCIES: Readonly<Record<string, string>> = {
 };
 
 /** A figure of money or of an area as typed, as the source of a pattern for plain text. */
-export const FIGURE = '(?:\\d+(?:[.,]\\d+)*|\\.\\d+)';
+export const FIGURE = '(?:(?<!\\d|\\d[.,])\\d+(?:[.,]\\d+)*|(?<!\\d)\\.\\d+)';
 
 /** A figure begins where no letter, digit or decimal mark stands right before it. */
 export const FIGURE_START = `(?<![${LETTER}\\d.]|\\d,)`;

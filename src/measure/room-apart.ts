@@ -99,5 +99,5 @@ function withUnits(text: string, unit: string): string {
 }
 
 function tidy(text: string): string {
-  return text.replace(/\s+/g, ' ').replace(/^[\s,;:=]+|[\s,;:=]+$/g, '');
+  return text.replace(/\s+/g, ' ').replace(/^[\s,;:=]+|(?<![\s,;:=])[\s,;:=]+$/g, '');
 }

@@ -67,6 +67,6 @@ function withMends(flaws: readonly Flaw[], mends: readonly (readonly string[])[]
   }
   return (whole + text.slice(done))
     .replace(/ *,(?: *,)+/g, ',')
-    .replace(/^[\s,;]+|[\s,;]+$/g, '')
+    .replace(/^[\s,;]+|(?<![\s,;])[\s,;]+$/g, '')
     .replace(/ +(?=[,; ])/g, '');
 }

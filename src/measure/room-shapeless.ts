@@ -12,7 +12,7 @@ const AREA_ALONE = new RegExp(AREA);
 const THREE = new RegExp(
   `(?<!\\d)(?<a>${SIDE})${SIDE_WORD}${TIMES}(?<b>${SIDE})${SIDE_WORD}(?:${TIMES}${SIDE}${SIDE_WORD})+`,
 );
-const NEGATIVE = new RegExp(`(?<=${TIMES})- ?(?=[\\d.,])`);
+const NEGATIVE = new RegExp(`-(?<=${TIMES}-) ?(?=[\\d.,])`);
 /** One side, with what should have been the other one. */
 const ONE = new RegExp(
   `(?<![${LETTER}\\d])(?:[${LETTER}]+${TIMES}(?=[\\d.,½⅓⅔¼¾⅛⅜⅝⅞]))?(?<side>${SIDE})(?:${SIDE_WORD}${TIMES}[${LETTER}]*)?`,

@@ -9,7 +9,7 @@ import { LETTER } from './room-plain.ts';
 const SIGNS = '[½⅓⅔¼¾⅛⅜⅝⅞]';
 const FRACTION = '\\d+ ?/ ?\\d+';
 /** A space or a hyphen parts a whole number from its fraction: without one a long run of digits could be cut anywhere. */
-const NUMBER = `(?:${FRACTION}|\\d+(?:[.,]\\d+){0,3}(?:(?: ?- ?| )${FRACTION}| ?-? ?${SIGNS})?|${SIGNS}|[.,]\\d+)`;
+const NUMBER = `(?:(?<!\\d)(?:${FRACTION}|\\d+(?:[.,]\\d+){0,3}(?:(?: ?- ?| )${FRACTION}| ?-? ?${SIGNS})?)|${SIGNS}|[.,]\\d+)`;
 /** A unit's word ends where no letter follows, but for the x of the next side or the turn of a walk. */
 const WORD_END = `(?:(?![${LETTER}²^]|2(?![\\d.]))|(?=x ?[\\d.,]|[rl] ?\\d))`;
 const FOOT = `(?:'(?!')|(?:ft\\.?|foot|feet)${WORD_END})`;

@@ -110,7 +110,8 @@ function parse(text: string, { option, habits }: Reading): Parsed {
   return { ok: true, notes, value: { rooms, units: told ? unitsOf(told) : habits.units } };
 }
 
-const PART_IN_WORDS = /(\d+)( ?(?:ft|feet|foot|in|inch|inches|m|['"]))? and (?:a |one )?(half|quarter)(?![a-z])/g;
+const PART_IN_WORDS =
+  /(?<!\d)(\d+)( ?(?:ft|feet|foot|in|inch|inches|m|['"]))? and (?:a |one )?(half|quarter)(?![a-z])/g;
 
 /** Halves and quarters told in words, which would pass for a name. */
 function partsInWords(plain: string): Flaw[] {

@@ -44,7 +44,7 @@ function sayMetric(length: Length, decimal: '.' | ','): string {
   const metres = Math.trunc(mm / 1000);
   const part = String(Math.abs(mm) % 1000)
     .padStart(3, '0')
-    .replace(/0+$/, '');
+    .replace(/(?<!0)0+$/, '');
   return part === '' ? `${metres} m` : `${metres}${decimal}${part} m`;
 }
 

@@ -63,7 +63,7 @@ function sayRatio(amount: bigint, size: bigint, decimals: number, saying: Saying
   const whole = new Intl.NumberFormat(localeOf(saying)).format(scaled / scale);
   const part = String(scaled % scale)
     .padStart(decimals, '0')
-    .replace(/0+$/, '');
+    .replace(/(?<!0)0+$/, '');
   const minus = amount < 0n && scaled > 0n ? '-' : '';
   return `${minus}${whole}${part === '' ? '' : `${saying.decimal}${part}`}`;
 }

@@ -202,7 +202,7 @@ function nameBehind(left: Left, pattern: RegExp): string | undefined {
     const quoted = /^\s*["“'‘](?<name>[^"”'’]{1,80})["”'’]/.exec(behind);
     const whole = quoted?.[0] ?? /^\s*[^,;]*/.exec(behind)?.[0] ?? '';
     const name = (quoted?.groups?.name ?? whole).replace(/\s+/g, ' ').trim();
-    const bare = name.replace(/[.!?]+$/, '');
+    const bare = name.replace(/(?<![.!?])[.!?]+$/, '');
     if (plainSigns(bare).replace(FILLER, '').trim() === '') continue;
     left.cut(found.index, found[0].length + whole.length);
     return bare;

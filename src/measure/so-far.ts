@@ -62,7 +62,7 @@ const WHOLE_PIECE =
   /^(?:[ ,]*(?:and|which|that|it|with|(?:the )?last (?:one|row)))*[ ,]*(?:ended|ends|finished|started|starts|began)(?: with)? a? ?(?:whole|full)(?: (?:plank|board))?/;
 const LAID = /^(?:[ ,]*(?:is|was|are|all))*[ ,]*(?:done|laid|down|finished|complete)(?![a-z])/;
 const DONE =
-  /(?<![\p{L}])(?:the )?(?<room>\p{L}[\p{L}' ]*?(?: \d{1,2})?) (?:is |are |all )*(?:done|finished|complete|laid)(?![a-z])/u;
+  /(?<![\p{L}])(?:the )?(?<room>\p{L}[\p{L}' ]*?(?: \d{1,2})?) (?:is |are |all ){0,3}(?:done|finished|complete|laid)(?![a-z])/u;
 const OFFCUTS =
   /(?<![a-z])(?:(?:these|the|my|and|with|no|some) )*(?:offcuts?|off-cuts?|cut-?offs?|scraps?|rests|leftovers?)(?: (?:are|is|left|kept|over))*:?/;
 const OFFCUT = new RegExp(

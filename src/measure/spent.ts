@@ -35,11 +35,14 @@ const REFUND =
 const BUDGET = /(?<![a-z])budget(?![a-z])/;
 const PAYERS: readonly (readonly [RegExp, 'self' | 'insurer' | 'landlord'])[] = [
   [
-    /,?\s*(?:(?:paid|covered|pays?) by |from |for |the |my |our )*\binsur(?:er|ance)(?: company)?(?: pays| paid| covers)?\b/i,
+    /(?:,\s*|(?<!\s)\s+)?(?:(?:paid|covered|pays?) by |from |for |the |my |our )*\binsur(?:er|ance)(?: company)?(?: pays| paid| covers)?\b/i,
     'insurer',
   ],
-  [/,?\s*(?:(?:paid|covered|pays?) by |from |for |the |my |our )*\blandlord(?: pays| paid| covers)?\b/i, 'landlord'],
-  [/,?\s*(?:paid by (?:me|myself|us|self)|\b(?:myself|out of pocket|self)\b)/i, 'self'],
+  [
+    /(?:,\s*|(?<!\s)\s+)?(?:(?:paid|covered|pays?) by |from |for |the |my |our )*\blandlord(?: pays| paid| covers)?\b/i,
+    'landlord',
+  ],
+  [/(?:,\s*|(?<!\s)\s+)?(?:paid by (?:me|myself|us|self)|\b(?:myself|out of pocket|self)\b)/i, 'self'],
 ];
 const VERBS =
   /^(?:\s|[,;:-]|(?:i|we|i've|we've|have|has|just|also|paid|spent|spend|pay|cost|costs|add|added|bought|refund(?:ed|s)?|got|back|money|returned|return|credited|reimbursed|of|on|for|from|to|a|an|the|in|was|were|is|it)(?![\p{L}\d]))+/iu;
@@ -116,7 +119,7 @@ function trimmed(text: string): string {
   let rest = text.replace(/\s+/g, ' ').trim();
   rest = rest.replace(VERBS, '').trim();
   return rest
-    .replace(/^[\s,;:.-]+|[\s,;:.-]+$/g, '')
-    .replace(/\s*,\s*$/, '')
-    .replace(/\s+(?:for|on|from|by)$/i, '');
+    .replace(/^[\s,;:.-]+|(?<![\s,;:.-])[\s,;:.-]+$/g, '')
+    .replace(/(?<!\s)\s*,\s*$/, '')
+    .replace(/(?<!\s)\s+(?:for|on|from|by)$/i, '');
 }

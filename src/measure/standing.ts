@@ -38,7 +38,7 @@ const AGAINST = new RegExp(
   `(?:at|against|on|along|touching) (?:the )?(?:${WHERE.replace('?<where>', '?<where>')}|wall (?<wall>\\d{1,3}))`,
 );
 const MIDDLE = /(?<![a-z])(?:in the (?:middle|centre|center)|centred|centered|centre|center|middle)(?![a-z])/;
-const ROOM = /(?<![a-z])(?:of|in) (?:the )?(?<room>[\p{L}][\p{L}\p{N}'._&#+/ -]*?)\s*[.,]?\s*$/u;
+const ROOM = /(?<![a-z])(?:of|in) (?:the )?(?<room>[\p{L}][\p{L}\p{N}'._&#+/ -]*?)(?<!\s)(?:\s*[.,])?\s*$/u;
 const ROOM_BEHIND_SIZE =
   /^\s*(?:,|in|of) (?:the )?(?<room>\p{L}[\p{L}\p{N}'._&#+/ -]*?)(?=\s*,|\s{2}|\s+at(?![\p{L}])|$)/u;
 const ROUND = new RegExp(
@@ -50,7 +50,7 @@ const FILLER = /(?<![a-z])(?:an?|the|at|and|is|it|of|about|with|round|square|wid
 
 /** Things apart by `;` or a new line, none for `none`. All problems at once. */
 export function readStanding(text: string, reading: Reading): Read<readonly ToldStanding[]> {
-  if (/^\s*(?:none|no|no holes?|nothing|0)?\s*$/i.test(text)) return read([]);
+  if (/^\s*(?:(?:none|no|no holes?|nothing|0)\s*)?$/i.test(text)) return read([]);
   const parts = text
     .split(/[;\n]/)
     .map((part) => part.trim())

@@ -16,11 +16,11 @@ export interface StockItem {
 }
 
 const MOST_HAVE = 200;
-const COUNT = /^(\d{1,3})\s*(?:x|\*|(?:sticks?|pieces?|boards?|lengths?)\s*(?:of|at)?)\s*(?=\d)/;
+const COUNT = /^(\d{1,3})\s*(?:x|\*|(?:sticks?|pieces?|boards?|lengths?)(?:\s*(?:of|at))?)\s*(?=\d)/;
 const AMOUNT = `(?:\\b(?:at|for)\\s+|@\\s*)?((?:${MARK} ?${FIGURE})|(?:${FIGURE} ?${MARK}))`;
 const UNMARKED = `(?:\\b(?:at|for)\\s+|@\\s*)(${FIGURE})`;
 const PER = `\\s*(?:each|apiece|a piece|a stick|per stick|/ ?stick)|\\s*(?:/|per|a)\\s*(ft|foot|m|met(?:re|er)|lf|linear foot)\\b`;
-const PRICE = new RegExp(`[\\s,]*(?:${AMOUNT}|${UNMARKED})(?:${PER})?\\s*$`);
+const PRICE = new RegExp(`(?:(?<![\\s,])[\\s,]+)?(?:${AMOUNT}|${UNMARKED})(?:${PER})?\\s*$`);
 
 /** An item of stock; undefined when it cannot be read. A bare number is in feet or metres. */
 export function stockItem(typed: string, atHand: boolean, reading: Reading): StockItem | undefined {
@@ -30,7 +30,7 @@ export function stockItem(typed: string, atHand: boolean, reading: Reading): Sto
   const count = COUNT.exec(before);
   const size = count ? before.slice(count[0].length) : before;
   const length = readLength(
-    size.replace(/\s*\b(?:sticks?|boards?|long|each)\b/g, ''),
+    size.replace(/(?:(?<!\s)\s+)?\b(?:sticks?|boards?|long|each)\b/g, ''),
     reading,
     reading.habits.units === 'metric' ? 'm' : 'ft',
   );

@@ -29,7 +29,7 @@ export function readStock(text: string, reading: Reading): Read<ToldStock> {
     .map((section) => {
       let atHand = false;
       return section
-        .split(/,\s+|\s+(?:and|&)\s+/)
+        .split(/,\s+|(?<!\s)\s+(?:and|&)\s+/)
         .filter((part) => part.trim() !== '')
         .map((part) => {
           const have = /^\s*(?:i\s+|we\s+)?(?:have|got|leftovers?|left over)\b\s*:?/i.exec(part);

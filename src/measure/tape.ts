@@ -63,7 +63,7 @@ export function readTape(text: string, reading: Reading, bare: LengthUnit): Read
   const example = typedSumExample(reading.habits.units === 'metric', reading.habits.decimal);
   if (text.length > LONGEST_TEXT) return unread(sumTooLarge(got, `${LONGEST_TEXT} characters`, example));
   const plain = plainText(text)
-    .replace(/[ =?]+$/, '')
+    .replace(/(?<![ =?])[ =?]+$/, '')
     .trim();
   if (plain === '') return unread(notASum(got, '', example));
   const target = targetOf(plain);

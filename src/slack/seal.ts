@@ -43,7 +43,10 @@ export function sealOf(keys: string): Seal {
 /** A key with a name that tells nothing of it. */
 function keyOf(text: string): { readonly name: string; readonly bytes: Buffer } {
   const bytes = Buffer.from(text, 'base64');
-  if (bytes.length !== KEY_BYTES || bytes.toString('base64').replace(/=+$/, '') !== text.replace(/=+$/, '')) {
+  if (
+    bytes.length !== KEY_BYTES ||
+    bytes.toString('base64').replace(/(?<!=)=+$/, '') !== text.replace(/(?<!=)=+$/, '')
+  ) {
     throw new Error('FLOORHAND_KEY is no 32 bytes in base64; make one with: openssl rand -base64 32');
   }
   return { name: createHash('sha256').update('floorhand key ').update(bytes).digest('hex').slice(0, 12), bytes };

@@ -15,7 +15,7 @@ export function completions(line: string, commands: readonly Command[]): [string
     const { choices = [] } = options.find(({ name }) => name === value.option) ?? {};
     return [choices.filter((choice) => choice.startsWith(value.typed)), value.typed];
   }
-  const word = /[\p{L}-]*$/u.exec(line)?.[0] ?? '';
+  const word = /(?<![\p{L}-])[\p{L}-]*$/u.exec(line)?.[0] ?? '';
   const left = options.map(({ name }) => name).filter((name) => !line.includes(`${name}:`) && name.startsWith(word));
   return [left.map((name) => `${name}: `), word];
 }

@@ -83,7 +83,7 @@ async function measure(form: URLSearchParams, { asker, opened }: Guest, ports: W
 
 /** A short word and a colon would be read as the name of an option: a colon that is none stands there instead. */
 function unlabelled(text: string): string {
-  return text.replace(/(?<=(?:^|[\s,;])[\p{L}-]{1,12}\s*):/gu, '∶');
+  return text.replace(/:(?<=(?:^|[\s,;])[\p{L}-]{1,12}\s*:)/gu, '∶');
 }
 
 /** The answer that stands. */

@@ -68,7 +68,7 @@ export function misspeltOption(got: string, near: string, fix: string): Problem 
   return {
     option: 'ask',
     got: quoted(got),
-    expected: `There is no option “${got.replace(/\s*:$/, '')}”; the nearest is “${near}”.`,
+    expected: `There is no option “${got.replace(/(?<!\s)\s*:$/, '')}”; the nearest is “${near}”.`,
     fix,
   };
 }

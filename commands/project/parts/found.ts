@@ -157,7 +157,7 @@ function toldFindings({ found, rooms }: Project, context: Context): readonly Tol
     const said = area === undefined ? undefined : sayArea(area, context.habits);
     return {
       place: room === undefined ? 'not given' : { room },
-      text: FOUND.told(i + 1, sayDay(at, zone), text.replace(/[.\s]+$/, ''), said),
+      text: FOUND.told(i + 1, sayDay(at, zone), text.replace(/(?<![.\s])[.\s]+$/, ''), said),
       ...(area !== undefined && { area: Number(area) }),
       ...(hazards.length > 0 && { call: { why, who: call } }),
       cautions: [],

@@ -33,7 +33,7 @@ export const ONE_IN_USE = 'the one in use';
 
 /** The project of a name among some, or the problem with the name. */
 export function projectNamed(name: string, among: readonly Project[], command: string): Project | { problem: Problem } {
-  const bare = name.replace(/^["'“”]+|["'“”]+$/g, '');
+  const bare = name.replace(/^["'“”]+|(?<!["'“”])["'“”]+$/g, '');
   const exact = among.find((project) => sameName(project.name, bare));
   if (exact) return exact;
   const near =

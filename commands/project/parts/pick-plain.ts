@@ -4,7 +4,7 @@ import type { Command } from '../../../src/bot/command.ts';
 import type { Habits, Units } from '../../../src/measure/reading.ts';
 
 const PAIR =
-  /(\d(?:[\d.,/ ]*\d)?)\s*(x|×|by)\s*(\d+(?:[.,]\d+)?)(?![\d/]|[.,]\d|\s*(?:x|×|by|in|ft|mm|cm|m\b|["'″′]))/i;
+  /((?<!\d)\d(?:[\d.,/ ]*\d)?)\s*(x|×|by)\s*(\d+(?:[.,]\d+)?)(?![\d/]|[.,]\d|\s*(?:x|×|by|in|ft|mm|cm|m\b|["'″′]))/i;
 
 /** The text as it is kept: itself, or with the unit that it was read in where that leaves less to be said of how it was read. */
 export function plainly(text: string, command: Command, option: string, habits: Habits): string {

@@ -40,7 +40,7 @@ export function picksSaid(text: string, { commands, habits }: Context): PicksSai
   const cleared = /^(?:clear|remove|drop|forget|unset|no)\s+(.+)$/is.exec(text.trim())?.[1];
   if (cleared !== undefined) {
     const clear = cleared
-      .split(/\s*(?:,|;|\band\b)\s*/i)
+      .split(/(?:(?<!\s)\s+)?(?:,|;|\band\b)\s*/i)
       .filter((name) => name !== '')
       .map((name) => listed(name, names));
     return { set: [], clear, notes: [] };
@@ -105,5 +105,5 @@ function listed(typed: string, names: readonly string[]): string {
 }
 
 function tidy(value: string): string {
-  return value.replace(/\s+/g, ' ').replace(/^[\s,;]+|[\s,;]+$/g, '');
+  return value.replace(/\s+/g, ' ').replace(/^[\s,;]+|(?<![\s,;])[\s,;]+$/g, '');
 }

@@ -49,7 +49,9 @@ export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
 
 /** What a text says of a room, and each further fact behind a comma: `hall floor carpet, doors 30 in on wall 2`. */
 function deedsSaid(text: string, rooms: Rooms): readonly [RoomDeed, ...RoomDeed[]] {
-  const [first = '', ...facts] = text.split(/\s*[,;]\s*(?:and )?(?=(?:floor|doors?|openings?|notes?) [^:])/i);
+  const [first = '', ...facts] = text.split(
+    /(?:(?<!\s)\s+)?[,;]\s*(?:and )?(?=(?:floor|doors?|openings?|notes?) [^:])/i,
+  );
   const said = roomSaid(first, rooms);
   if (said.do !== 'fact' && said.do !== 'show' && said.do !== 'scope') return [roomSaid(text, rooms)];
   return [said, ...facts.map((fact) => roomSaid(`${said.name} ${fact}`, rooms))];
@@ -59,8 +61,8 @@ function deedsSaid(text: string, rooms: Rooms): readonly [RoomDeed, ...RoomDeed[
 function nameIn(text: string): string {
   return text
     .replace(/^(?:add|new) (?:room )?/i, '')
-    .replace(/\s*(?:[=:]\s*)?\d.*$/s, '')
-    .replace(/\s+walk$/i, '')
+    .replace(/(?:(?<!\s)\s+)?(?:[=:]\s*)?\d.*$/s, '')
+    .replace(/(?<!\s)\s+walk$/i, '')
     .trim();
 }
 

@@ -55,7 +55,7 @@ export function roomSaid(text: string, rooms: Rooms): RoomDeed {
     case 'drop':
       return { do: 'remove', name: nameOf(rest) };
     case 'rename': {
-      const [from = '', to = ''] = nameOf(rest).split(/\s+(?:to|as|into)\s+|\s*(?:->|→)\s*/i);
+      const [from = '', to = ''] = nameOf(rest).split(/(?<!\s)\s+(?:to|as|into)\s+|(?:(?<!\s)\s+)?(?:->|→)\s*/i);
       return { do: 'rename', name: nameOf(from), to: nameOf(to) };
     }
     case 'leave':
@@ -140,7 +140,8 @@ function noteOf(number: string | undefined): number | 'all' {
 
 function nameOf(text: string): string {
   return shapeOf(text)
-    .replace(/^["'“”]+|["'“”.!]+$/g, '')
+    .replace(/^["'“”]+/, '')
+    .replace(/(?<!["'“”.!])["'“”.!]+$/, '')
     .trim();
 }
 

@@ -101,7 +101,7 @@ async function sharesMeant(
 ): Promise<readonly Share[]> {
   const text = which
     .replace(/^(?:sharing )?(?:with |of |to |for |the |my |share |no\.? |number |#)*/i, '')
-    .replace(/[.!]+$/, '')
+    .replace(/(?<![.!])[.!]+$/, '')
     .trim();
   if (text === '' || /^(?:all|everything|everyone|everybody|it|it all|that|this|project|sharing)$/i.test(text))
     return shares;

@@ -67,8 +67,10 @@ export function figureIn(
   rest: string,
 ): { readonly at: number; readonly got: string; readonly side: boolean } | undefined {
   const found =
-    /[\p{L}$€£]*[\d½¼¾⅛⅜⅝⅞⅓⅔][^\s\u2588;,]*(?: ?(?:ft|feet|foot|in|inch|inches|m|cm|mm|yards?)(?![a-z]))?/u.exec(rest);
+    /(?<![\p{L}$€£])[\p{L}$€£]*[\d½¼¾⅛⅜⅝⅞⅓⅔][^\s\u2588;,]*(?: ?(?:ft|feet|foot|in|inch|inches|m|cm|mm|yards?)(?![a-z]))?/u.exec(
+      rest,
+    );
   if (!found) return undefined;
-  const got = found[0].replace(/[?.!:)]+$/, '');
+  const got = found[0].replace(/(?<![?.!:)])[?.!:)]+$/, '');
   return { at: found.index, got, side: new RegExp(`^(?:${SIDE})$`).test(got) };
 }

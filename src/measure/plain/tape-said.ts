@@ -18,7 +18,7 @@ const BEFORE =
 const PHRASE =
   /^(?:calculate|work out|compute|figure out|convert|what(?:'s| is|s| are| does| would)|how (?:much|long|big) (?:is|are|does)|the (?:sum|total) of)[ ,:]+/;
 const AFTER =
-  /[ ,.?=!]*(?:(?:please|pls|plz|thanks|thank you|thx|ty|danke|equals?|total|make|makes|come to)[ ,.?=!]*)*$/;
+  /(?<![ ,.?=!])[ ,.?=!]*(?:(?:please|pls|plz|thanks|thank you|thx|ty|danke|equals?|total|make|makes|come to)[ ,.?=!]*)*$/;
 const UNIT = UNIT_PATTERN.replace(/\?<[a-z]+>/g, '?:');
 const ANY = '(?:sq\\.? ?|square )?[a-z]{1,12}(?:²|2)?';
 
