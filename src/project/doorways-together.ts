@@ -9,7 +9,7 @@ export function doorwaysTogether(picked: string, more: string): string {
 }
 
 function entriesOf(text: string): readonly string[] {
-  return text.split(/\s*;\s*/).filter((entry) => entry !== '' && !/^none$/i.test(entry));
+  return text.split(/(?:(?<!\s)\s+)?;\s*/).filter((entry) => entry !== '' && !/^none$/i.test(entry));
 }
 
 /** What stands before the first figure; without a name, all of it. */

@@ -101,7 +101,7 @@ function roomsOf(
   const shapes = options.get('room');
   const longest = [...names].sort((one, other) => other.length - one.length);
   if (shapes !== undefined) {
-    const found = shapes.split(/\s*;\s*/).map((shape) => {
+    const found = shapes.split(/(?:(?<!\s)\s+)?;\s*/).map((shape) => {
       const plain = folded(shape).replace(/^(?:the|my|our) /, '');
       return longest.find(
         (name) => plain.startsWith(folded(name)) && !/^[\p{L}\p{N}]/u.test(plain.slice(folded(name).length)),

@@ -49,7 +49,7 @@ export function roomsNamedIn(text: string, rooms: Rooms): Rooms {
 /** A pick without its entries that name one of these rooms; undefined where none is left. */
 export function pickWithout(key: string, text: string, gone: Rooms, rooms: Rooms): string | undefined {
   if (!PLACES.test(key) || gone.length === 0) return text;
-  const entries = text.split(/\s*;\s*/);
+  const entries = text.split(/(?:(?<!\s)\s+)?;\s*/);
   const left = entries.filter((entry) => !roomsNamedIn(entry, rooms).some((room) => gone.includes(room)));
   if (left.length === entries.length) return text;
   return left.length === 0 ? undefined : left.join('; ');
