@@ -36,7 +36,10 @@ interface Before {
 }
 
 /** Saved answers of version 3, those in changes that can be taken back too. Throws where the record can't be read. */
-export const withSavedWork: Migration = (record) => {
+export const withSavedWork: Migration = (record) => ({ ...savedWorkIn(record), version: 4 });
+
+/** Content of a project whose saved answers may be of version 3, as they were taken out then; those of today stay. */
+export function savedWorkIn(record: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
   const rooms: readonly unknown[] = Array.isArray(record.rooms) ? record.rooms : [];
   const before: Before = {
     names: rooms.flatMap((room) =>
@@ -44,22 +47,19 @@ export const withSavedWork: Migration = (record) => {
     ),
     picks: isRecord(record.picks) ? record.picks : {},
   };
-  const { kept, history, undone } = record;
+  const parts = ['kept', 'history', 'undone'].filter((part) => part in record);
   return {
     ...record,
-    version: 4,
-    picks: withDoorways(before.picks, kept),
-    kept: mapped(kept, before),
-    history: mapped(history, before),
-    undone: mapped(undone, before),
+    picks: withDoorways(before.picks, record.kept),
+    ...Object.fromEntries(parts.map((part) => [part, mapped(record[part], before)])),
   };
-};
+}
 
 /** Doorways of every saved answer counted; now those that are picked do. */
 function withDoorways(picks: Before['picks'], kept: unknown): Before['picks'] {
   const key = 'edges doorways';
   const saved = (Array.isArray(kept) ? kept : []).flatMap((one) =>
-    isRecord(one) && typeof one.ask === 'string' && /^(?:trim )?edges /.test(one.ask)
+    isRecord(one) && one.own === undefined && typeof one.ask === 'string' && /^(?:trim )?edges /.test(one.ask)
       ? (requestOptions(one.ask).get('doorways') ?? [])
       : [],
   );
@@ -74,7 +74,7 @@ function mapped(value: unknown, before: Before): unknown {
   if (Array.isArray(value)) return value.map((one) => mapped(one, before));
   if (!isRecord(value)) return value;
   const { id, ask, headline } = value;
-  if (typeof id === 'string' && typeof ask === 'string' && typeof headline === 'string')
+  if (typeof id === 'string' && typeof ask === 'string' && typeof headline === 'string' && value.own === undefined)
     return { ...value, ...workOf(ask, before) };
   return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, mapped(one, before)]));
 }
@@ -115,6 +115,7 @@ function roomsOf(
   return only !== undefined && more.length === 0 ? [only] : undefined;
 }
 
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+/** Whether a value is plain data by names. */
+export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

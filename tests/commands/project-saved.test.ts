@@ -336,6 +336,26 @@ describe('records', () => {
     expect(JSON.stringify(history)).toContain('"own":["readings"]');
   });
 
+  it('taken out before are brought in with the work that their answers are about', async () => {
+    const talk = await saved(
+      `project keep patch damage: 12 x 12 in at 3' from left, 5' from bottom, first-joist: 16 in, room: office`,
+    );
+    const { projects } = (await talk.reply('project mydata')).data as unknown as {
+      projects: readonly { kept: readonly object[] }[];
+    };
+    const old = projects.map((one) => ({
+      ...one,
+      kept: one.kept.map((answer) =>
+        Object.fromEntries(Object.entries(answer).filter(([key]) => !['own', 'rooms'].includes(key))),
+      ),
+    }));
+    const before = (await talk.project()).kept;
+    await talk.reply(`project mydata import: ${JSON.stringify({ projects: old })}`);
+    expect((await talk.project()).kept).toEqual(before);
+    await talk.reply(`project mydata import: ${JSON.stringify({ projects })}`);
+    expect((await talk.project()).kept).toEqual(before);
+  });
+
   it('are taken apart by the options of every command', () => {
     for (const command of commands.filter(isCalculating))
       for (const option of Object.keys(command.options.shape))

@@ -7,6 +7,7 @@ import { packed, unpacked } from '../../../src/bot/packed.ts';
 import { freeName } from '../../../src/project/create.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { contentOf, contentSchema, type Project } from '../../../src/project/project.ts';
+import { isRecord, savedWorkIn } from '../../../src/project/project-saved.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { MYDATA, NEXT } from '../../../src/words/project.ts';
 import { importTooMany, importUnread } from '../../../src/words/project-problems.ts';
@@ -15,7 +16,9 @@ import { projectReply } from './reply.ts';
 
 export const CONFIRM = 'forget everything';
 
-const exportSchema = z.object({ projects: z.array(contentSchema).min(1) });
+/** What was taken out of an earlier version is brought in as well. */
+const broughtSchema = z.preprocess((one) => (isRecord(one) ? savedWorkIn(one) : one), contentSchema);
+const exportSchema = z.object({ projects: z.array(broughtSchema).min(1) });
 
 /** All of it as JSON: what the person typed, without ids or accounts of anybody. */
 export async function everything(desk: Desk, context: Context): Promise<Outcome> {
