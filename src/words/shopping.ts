@@ -152,6 +152,15 @@ const which = (things: readonly string[]): string =>
 export const WHOLE_LIST = 'list';
 
 export const SHOPPING_PROBLEMS = {
+  /** `answered`: there is an answer that can be saved, with its rooms and plank. */
+  nothingListed: (got: string, answered: boolean): Problem => ({
+    option: 'ask',
+    got: quoted(got),
+    expected: answered
+      ? 'There is nothing on this project’s list yet. Save your last answer with its rooms and plank, then say what you bought.'
+      : 'There is nothing on this project’s list yet: the list says what it still needs.',
+    fix: answered ? 'project keep' : 'project shopping',
+  }),
   unread: (got: string): Problem => ({
     option: 'do',
     got: quoted(got),
@@ -168,10 +177,7 @@ export const SHOPPING_PROBLEMS = {
   notListed: (got: string, things: readonly string[], fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected:
-      things.length === 0
-        ? 'There is nothing on the list yet; what else you spend goes to “project spend”.'
-        : `That is not on the list. It has ${which(things)}. What else you spend goes to “project spend”.`,
+    expected: `That is not on the list. It has ${which(things)}. What else you spend goes to “project spend”.`,
     fix,
   }),
   measure: (got: string, label: string, fix: string): Problem => ({

@@ -222,6 +222,17 @@ describe('ticking off', () => {
     expect((await talk.project()).shopping.bought).toHaveLength(1);
   });
 
+  it('of a list with nothing on it leads to the answer that it could be made of', async () => {
+    const talk = await conversation('none');
+    await talk.reply('start a project called T');
+    expect((await talk.problem('i bought 8 boxes')).fix).toBe('project shopping');
+    await talk.reply('planks room: den 12 x 14 ft, plank: 7 x 48 in, 10 per carton');
+    const { fix } = await talk.problem('i bought 8 boxes');
+    expect(fix).toBe('project keep');
+    await talk.reply(fix);
+    expect((await talk.reply('i bought 8 boxes')).headline).toMatch(/^Bought: Planks 7" × 48", 8 cartons of 10\./);
+  });
+
   it.each([
     'bought 4 sandwiches',
     'blah',

@@ -5,7 +5,7 @@ import { doubleArea } from '../../../src/core/geometry.ts';
 import { ticks } from '../../../src/core/length.ts';
 import { readRooms } from '../../../src/measure/room.ts';
 import { roomTold } from '../../../src/measure/room-apart.ts';
-import { sayArea } from '../../../src/measure/say.ts';
+import { sayArea, sayAreasOfSum } from '../../../src/measure/say.ts';
 import { sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import { hostZone, sayMoment } from '../../../src/measure/zone.ts';
 import type { Project } from '../../../src/project/project.ts';
@@ -120,9 +120,13 @@ function roomItems({ rooms }: Project, { habits }: Context): readonly string[] {
     return { name: room.name, square: told.reduce((sum, { outline }) => sum + doubleArea(outline), 0n) / 2n };
   });
   const sum = areas.reduce((total, { square }) => total + square, 0n);
+  const said = sayAreasOfSum(
+    areas.map(({ square }) => square),
+    habits,
+  );
   return [
     ...(areas.length > 1 ? [HANDOFF.all(sayArea(sum, habits))] : []),
-    ...areas.map(({ name, square }) => HANDOFF.room(name, sayArea(square, habits))),
+    ...areas.map(({ name }, i) => HANDOFF.room(name, said[i] ?? '')),
   ];
 }
 

@@ -76,6 +76,8 @@ export async function answerShopping(
   }
   const told = readPurchases(ask.do, { option: 'do', habits: context.habits, note: () => undefined });
   if (!told || told.length === 0) return { problems: [SHOPPING_PROBLEMS.unread(ask.do)] };
+  if (talliesOf(listed, project).length === 0)
+    return { problems: [SHOPPING_PROBLEMS.nothingListed(ask.do, (await context.desk?.last()) !== undefined)] };
   const made = ticked(told, project, listed, ask.do, context);
   if ('problems' in made) return made;
   // Another may have bought some of it meanwhile: what is left is judged by the project as it is then.
