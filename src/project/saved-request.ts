@@ -14,6 +14,7 @@ const OPTIONS = [
   'built',
   'bundle-length',
   'bundle-weight',
+  'carpet-weight',
   'carry',
   'casing',
   'clearance',

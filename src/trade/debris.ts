@@ -1,8 +1,8 @@
 /** Figures for debris: what floor coverings weigh laid and thrown loosely, and what carries them away. */
 
 import type { Covering } from '../core/tearout/covering.ts';
-import { KILOGRAMS_PER_POUND, LITRES_PER_CUBIC_YARD } from '../core/tearout/mass.ts';
-import { type Cited, TRADE_CUSTOM } from './cited.ts';
+import { KILOGRAMS_PER_POUND, LITRES_PER_CUBIC_YARD, looseLitres } from '../core/tearout/mass.ts';
+import { CAUTIOUS_DEFAULT, type Cited, TRADE_CUSTOM } from './cited.ts';
 
 const EPA = {
   title: 'Volume-to-Weight Conversion Factors',
@@ -23,15 +23,25 @@ function loose(name: string, poundsPerCubicYard: number, source: Cited<number>['
   return { name: `Loose weight: ${name}`, said: `${poundsPerCubicYard} lb a cubic yard`, value, source };
 }
 
-const LOOSE_VINYL = loose('vinyl flooring', 150, NAHB);
-
-/** Kilograms a litre of loose debris. Tile is taken as concrete, laminate as engineered wood: the nearest published factors. */
-export const LOOSE_WEIGHT: Readonly<Record<Covering, Cited<number>>> = {
+/**
+ * Kilograms a litre of loose debris. Tile is taken as concrete, laminate as engineered wood: the nearest published factors.
+ * For vinyl floors there is none (a printed 150 lb a cubic yard is of vinyl siding): they go by their area.
+ */
+export const LOOSE_WEIGHT: Readonly<Record<Exclude<Covering, 'sheet vinyl' | 'plank vinyl'>, Cited<number>>> = {
   carpet: loose('carpet with pad', 105, EPA),
-  'sheet vinyl': LOOSE_VINYL,
-  'plank vinyl': LOOSE_VINYL,
   laminate: loose('laminate, as engineered wood', 280, NAHB),
   tile: loose('tile and its mortar, as concrete', 860, EPA),
+};
+
+const SQUARE_FOOT = 0.09290304;
+const SQUARE_YARD = 0.83612736;
+
+/** Litres that a square metre of vinyl floor fills, rolled or thrown loosely. */
+export const LOOSE_VINYL: Cited<number> = {
+  name: 'Vinyl floor thrown loosely',
+  said: '0.7 cubic yards from 100 sq ft; no published factor was found',
+  value: (0.7 * LITRES_PER_CUBIC_YARD) / (100 * SQUARE_FOOT),
+  source: CAUTIOUS_DEFAULT,
 };
 
 /** Pad thrown loosely, in kilograms a litre: what goes into bags. */
@@ -41,12 +51,11 @@ export const LOOSE_PAD = loose('pad alone', 62, {
   standing: 'from memory',
 });
 
-/** Share of carpet-with-pad debris that is pad by volume: half, since (147 + 62) ÷ 2 agrees with the published 105 lb a cubic yard. */
 export const PAD_SHARE: Cited<number> = {
   name: 'Pad in carpet debris, by volume',
-  said: 'half: (147 + 62) ÷ 2 agrees with 105 lb a cubic yard',
+  said: 'half: the factor of 105 lb a cubic yard assumes 50 % carpet and 50 % pad',
   value: 0.5,
-  source: { title: 'Volume-to-Weight Conversion Factors', publisher: 'US EPA', standing: 'from memory' },
+  source: { title: 'Portfolio Manager help: waste weights by volume', publisher: 'US EPA', standing: 'reported' },
 };
 
 /** Kilograms a square metre, light and heavy. */
@@ -56,7 +65,7 @@ export interface LaidWeight {
 }
 
 function laid(name: string, pounds: readonly [number, number], per: 'yard' | 'foot', source: Cited<number>['source']) {
-  const squareMetres = per === 'yard' ? 0.83612736 : 0.09290304;
+  const squareMetres = per === 'yard' ? SQUARE_YARD : SQUARE_FOOT;
   const [light, heavy] = pounds.map((weight) => (weight * KILOGRAMS_PER_POUND) / squareMetres) as [number, number];
   return {
     name: `Laid weight: ${name}`,
@@ -75,6 +84,12 @@ export const LAID_WEIGHT: Readonly<Record<Covering, Cited<LaidWeight>>> = {
   tile: laid('ceramic tile with its mortar', [4, 10], 'foot', TRADE_CUSTOM),
 };
 
+/** What carpet weighs without its pad, which is bagged apart; rolls are cut by it. Plans are made for the heavy end. */
+export const CARPET_ALONE: Cited<LaidWeight> = laid('carpet alone, without its pad', [4, 4.5], 'yard', {
+  title: 'Carpet and pad weights',
+  standing: 'reported',
+});
+
 export const PICKUP_BED: Cited<number> = {
   name: 'Level bed of a pickup, 8 ft',
   said: '2 cubic yards',
@@ -85,7 +100,7 @@ export const PICKUP_BED: Cited<number> = {
 /** Kilograms a pickup may carry; the sticker in the door has the true figure. */
 export const PICKUP_PAYLOAD: Cited<number> = {
   name: 'Payload of a pickup',
-  said: '1,000 lb; the sticker in the door says yours',
+  said: '1,000 lb; the sticker in the door says yours, and people and tools count against it',
   value: 1000 * KILOGRAMS_PER_POUND,
   source: TRADE_CUSTOM,
 };
@@ -107,21 +122,28 @@ export const BAG: Cited<number> = {
 };
 
 export const DEBRIS_FIGURES: readonly Cited<unknown>[] = [
-  LOOSE_WEIGHT.carpet,
-  LOOSE_WEIGHT['sheet vinyl'],
-  LOOSE_WEIGHT.laminate,
-  LOOSE_WEIGHT.tile,
+  ...Object.values(LOOSE_WEIGHT),
+  LOOSE_VINYL,
   LOOSE_PAD,
   PAD_SHARE,
   ...Object.values(LAID_WEIGHT),
+  CARPET_ALONE,
   PICKUP_BED,
   PICKUP_PAYLOAD,
   CONTAINERS,
   BAG,
 ];
 
+/** What debris of a floor fills when it is thrown loosely, in litres: by its weight, or by its area where no factor is known. */
+export function looseVolume(covering: Covering, kilograms: number, squareMetres: number): number {
+  return covering === 'sheet vinyl' || covering === 'plank vinyl'
+    ? squareMetres * LOOSE_VINYL.value
+    : looseLitres(kilograms, LOOSE_WEIGHT[covering].value);
+}
+
 /** The figures that an answer about one covering leans on. */
 export function debrisFigures(covering: Covering): readonly Cited<unknown>[] {
-  const pad = covering === 'carpet' ? [PAD_SHARE] : [];
-  return [LOOSE_WEIGHT[covering], LAID_WEIGHT[covering], ...pad, PICKUP_BED, PICKUP_PAYLOAD, CONTAINERS, BAG];
+  const loosely = covering === 'sheet vinyl' || covering === 'plank vinyl' ? LOOSE_VINYL : LOOSE_WEIGHT[covering];
+  const pad = covering === 'carpet' ? [CARPET_ALONE, PAD_SHARE, LOOSE_PAD] : [];
+  return [loosely, LAID_WEIGHT[covering], ...pad, PICKUP_BED, PICKUP_PAYLOAD, CONTAINERS, BAG];
 }

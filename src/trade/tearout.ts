@@ -4,7 +4,7 @@ import { feet, inches, type Length } from '../core/length.ts';
 import type { Covering } from '../core/tearout/covering.ts';
 import { KILOGRAMS_PER_POUND } from '../core/tearout/mass.ts';
 import type { Stapling } from '../core/tearout/staples.ts';
-import { type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
+import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
 
 const CRI = {
   title: 'CRI 104/105, Standard for Installation of Carpet',
@@ -14,11 +14,19 @@ const CRI = {
 } as const;
 const COLLECTION = { title: 'Bulky waste: collection rules of a US city', standing: 'published' } as const;
 
-export const BUNDLE: Cited<{ readonly length: Length; readonly kilograms: number }> = {
+export const BUNDLE: Cited<{ readonly length: Length; readonly kilograms: number; readonly aWeek: number }> = {
   name: 'Bundle at the kerb',
-  said: 'at most 4 ft long and 50 lb; ask your own hauler',
-  value: { length: feet(4), kilograms: 50 * KILOGRAMS_PER_POUND },
+  said: 'at most 4 ft long and 50 lb, at most 10 rolls a week; cans of at most 32 gallons; ask your own hauler',
+  value: { length: feet(4), kilograms: 50 * KILOGRAMS_PER_POUND, aWeek: 10 },
   source: COLLECTION,
+};
+
+/** A carpet’s weight without its pad, of a floor whose weight with pad is told: this share, but no less than the usual. */
+export const CARPET_SHARE: Cited<number> = {
+  name: 'Carpet in the weight of carpet with pad',
+  said: '45 %, and no less than carpet alone usually weighs',
+  value: 0.45,
+  source: CAUTIOUS_DEFAULT,
 };
 
 export const ONE_PERSON: Cited<number> = {
@@ -46,6 +54,14 @@ export const TACK_STRIP: Cited<Length> = {
   name: 'Tack strip',
   said: 'at least 1 in wide and 1/4 in thick, two nails or more a piece',
   value: inches(1),
+  source: CRI,
+};
+
+/** From a room longer than `beyond` on, strip is wider, or two strips lie side by side: they reach `reach` from their gully. */
+export const WIDE_TACK_STRIP: Cited<{ readonly beyond: Length; readonly reach: Length }> = {
+  name: 'Tack strip in rooms over 30 ft',
+  said: '1 3/4 in wide, or two strips side by side',
+  value: { beyond: feet(30), reach: inches(2) },
   source: CRI,
 };
 
@@ -118,10 +134,12 @@ export const STAPLE_PACE = pace('staples pulled', 200, 600, 'staples');
 
 export const TEAROUT_FIGURES: readonly Cited<unknown>[] = [
   BUNDLE,
+  CARPET_SHARE,
   ONE_PERSON,
   STRIP_WIDTH,
   GULLY,
   TACK_STRIP,
+  WIDE_TACK_STRIP,
   TACK_STRIP_PIECE,
   DOORWAY,
   PAD_STAPLES,
@@ -134,7 +152,16 @@ export const TEAROUT_FIGURES: readonly Cited<unknown>[] = [
 
 /** The figures that an answer about one covering leans on. */
 export function tearoutFigures(covering: Covering): readonly Cited<unknown>[] {
-  const carpet = [GULLY, TACK_STRIP, TACK_STRIP_PIECE, DOORWAY, PAD_STAPLES, TACK_STRIP_PACE, STAPLE_PACE];
+  const carpet = [
+    GULLY,
+    TACK_STRIP,
+    WIDE_TACK_STRIP,
+    TACK_STRIP_PIECE,
+    DOORWAY,
+    PAD_STAPLES,
+    TACK_STRIP_PACE,
+    STAPLE_PACE,
+  ];
   return [
     BUNDLE,
     ONE_PERSON,

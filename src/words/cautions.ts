@@ -10,7 +10,7 @@ const TEXTS: Readonly<Record<string, string>> = {
   'leak-water':
     'Leak: stop the water and switch the circuit off before you step in. Water from a drain, toilet or flood is sewage: stay out and call a water-damage company. Clean water: dry everything within 24–48 h, and ask the insurer before you throw anything out.',
   'tack-strip':
-    'Tack strip: nails stand up for about 1 3/8 in along every wall. Thick soles, kneeling pads, gloves and goggles; pry it up strip by strip and drop it straight into a box, points down.',
+    'Tack strip: nails stand points up within about 1 3/8 in of every wall, 2 3/8 in in rooms over 30 ft. Thick soles, kneeling pads, gloves and goggles; pry it up strip by strip and drop it straight into a box, points down.',
   blade:
     'Utility knife: fresh blade, cut away from yourself, other hand out of the line, cut-resistant glove; blades go into a can, not a bag.',
   saw: 'Saw: guard on, eyes and ears covered, piece held firm, blade at rest before you reach in. Cut outdoors or with a dust collector.',

@@ -14,8 +14,8 @@ export const COVERING_NAMES = {
 export const TEAROUT = {
   strips: (count: number, size: string | undefined, heaviest: string, total: string, haul: string) =>
     size === undefined
-      ? `Cut ${counted(count, 'strip')}, no roll over ${heaviest}: ${total} in all, ${haul}.`
-      : `Cut ${counted(count, 'strip')} of ${size}, ${heaviest} a roll: ${total} in all, ${haul}.`,
+      ? `Cut ${counted(count, 'strip')}, no roll over ${heaviest}: ${total}, ${haul}.`
+      : `Cut ${counted(count, 'strip')} of ${size}, ${heaviest} a roll: ${total}, ${haul}.`,
   stacks: (covering: string, loads: number, limit: string, total: string, haul: string) =>
     `Carry the ${covering} out in ${counted(loads, 'load')} of at most ${limit}: ${total} in all, ${haul}.`,
   size: (width: string, length: string) => `${width} x ${length}`,
@@ -30,11 +30,16 @@ export const TEAROUT = {
   area: 'Area',
   weight: 'Weight, planned for',
   usual: (low: string, high: string, rate: string) => `${high} (${low} if it is light: ${rate}; tell yours as weight)`,
+  inAll: (total: string) => `${total} in all`,
+  withPad: (total: string) => `${total} in all with its pad`,
+  carpetAlone: 'Of that',
+  carpetAloneOf: (carpet: string, pad: string) => `carpet ${carpet} in rolls, pad ${pad} in bags`,
   told: (weight: string) => `${weight}, by the weight you told`,
   volume: 'Thrown loosely',
   haul: 'Haul',
   kerb: 'For the hauler at the kerb',
-  kerbFits: (length: string, weight: string) => `every roll keeps to ${length} long and ${weight}`,
+  kerbFits: (length: string, weight: string, rolls: number, aWeek: number, weeks: number) =>
+    `every roll keeps to ${length} long and ${weight}${weeks > 1 ? `; ${rolls} rolls are ${counted(weeks, 'week')} where ${aWeek} a week are taken` : ''}; bags may have to go into cans of at most 32 gallons (121 L): ask`,
   kerbNot: (length: string, weight: string) =>
     `rolls do not keep to ${length} long and ${weight}: cut narrower or shorter, or ask the hauler`,
   kerbStack: (length: string, weight: string, bundles: number) =>
@@ -43,6 +48,7 @@ export const TEAROUT = {
   tackStrip: 'Tack strip',
   tackPieces: (length: string, pieces: number, piece: string) =>
     `${length}, about ${counted(pieces, 'piece')} of ${piece}; doorways left out`,
+  tackDoubled: (long: string, pieces: number) => `; in rooms over ${long} it may lie doubled, then up to ${pieces}`,
   tackReach: 'Where to look',
   reach: (reach: string, gully: string) =>
     `its nails stand up to ${reach} from the wall (it is set at most ${gully} off it)`,

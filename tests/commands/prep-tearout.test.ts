@@ -51,8 +51,9 @@ describe('a carpet of 12 x 14 ft', () => {
     expect(data.litres / YARD).toBeCloseTo(((168 / 9) * 10) / 105, 9);
     expect(data.trips).toBe(1);
     expect(data.strips).toHaveLength(1);
-    expect(data.strips[0]).toMatchObject({ width: feet(3), length: feet(7), count: 8 });
-    expect((data.strips[0]?.kilograms ?? 0) / POUND).toBeCloseTo((21 / 9) * 10, 9);
+    // Carpet alone at 4.5 lb a square yard: a strip of 3 x 14 ft is 21 lb, and the pad is bagged apart.
+    expect(data.strips[0]).toMatchObject({ width: feet(3), length: feet(14), count: 4 });
+    expect((data.strips[0]?.kilograms ?? 0) / POUND).toBeCloseTo((42 / 9) * 4.5, 9);
     // Four walls of 52 ft less one doorway of 32 in.
     expect(data.tackStrip).toBe(feet(52) - inches(32));
     // Two rows along 6 ft every 12 in are one in 3 ft²; three rows every 6 in are one in 1 ft².
@@ -62,17 +63,50 @@ describe('a carpet of 12 x 14 ft', () => {
   it('lighter rolls are shorter, and a strong back cuts fewer', async () => {
     const count = async (rest: string) =>
       (await tearout(`12x14, ${rest}`)).strips.reduce((n, strip) => n + strip.count, 0);
-    expect(await count('carry: 20 lb')).toBe(12);
+    expect(await count('carry: 20 lb')).toBe(8);
+    expect(await count('carry: 10 lb')).toBe(12);
     expect(await count('carry: 50 lb')).toBe(4);
     expect(await count('strip: 2 ft')).toBe(6);
     expect(await count('weight: 5 lb/sq yd')).toBe(4);
+    expect(await count('carpet-weight: 9 lb/sq yd')).toBe(8);
+  });
+
+  it('rolls and bags come to the whole: carpet alone in rolls, its pad in bags', async () => {
+    const weight = (strips: TearoutData['strips']) =>
+      strips.reduce((sum, one) => sum + one.kilograms * one.count, 0) / POUND;
+    for (const [told, carpet, whole] of [
+      ['', 84, 186.667],
+      [', weight: 6 lb/sq yd', 84, 112],
+      [', weight: 20 lb/sq yd', 168, 373.333],
+      [', weight: 4 lb/sq yd', 74.667, 74.667],
+      [', carpet-weight: 6 lb/sq yd', 112, 186.667],
+    ] as const) {
+      const data = await tearout(`12x14, built: 1995${told}`);
+      expect(weight(data.strips), told).toBeCloseTo(carpet, 3);
+      expect(data.kilograms / POUND, told).toBeCloseTo(whole, 3);
+    }
+    expect(textOf(await replyTo('tearout room: 12x14'))).toContain('carpet 84 lb in rolls, pad 103 lb in bags');
+  });
+
+  // A US city's collection rule (City of DeKalb FAQ, published): at most 10 rolls a week, cans of at most 32 gallons.
+  it('tells how many weeks of rolls there are, and what cans are taken', async () => {
+    expect(textOf(await replyTo('tearout room: 35x20'))).toContain('14 rolls are 2 weeks where 10 a week are taken');
+    expect(textOf(await replyTo('tearout room: 12x14'))).not.toContain('a week');
+    expect(textOf(await replyTo('tearout room: 12x14'))).toContain('32 gallons');
+  });
+
+  // CRI 104/105 §11.1 (published): in rooms over 30 ft strip 1 3/4 in wide, or doubled.
+  it('looks further out for strip in a room over 30 ft', async () => {
+    expect(textOf(await replyTo('tearout room: 30x12'))).toContain('up to 1 3/8');
+    expect(textOf(await replyTo(`tearout room: 30'1" x 12'`))).toMatch(/up to 2 3\/8.*|may lie doubled, then up to/);
+    expect(textOf(await replyTo(`tearout room: 30'1" x 12'`))).toContain('may lie doubled');
   });
 
   it('tells whether rolls keep to the hauler’s rule', async () => {
     expect(textOf(await replyTo('tearout room: 12x14'))).toContain('every roll keeps to 4');
     expect(textOf(await replyTo('tearout room: 12x14, strip: 6 ft'))).toContain('do not keep to 4');
     expect(textOf(await replyTo('tearout room: 12x14, carry: 60 lb'))).toContain('every roll keeps to 4');
-    expect(textOf(await replyTo('tearout room: 12x14, carry: 60 lb, bundle-weight: 40 lb'))).toContain(
+    expect(textOf(await replyTo('tearout room: 12x14, carry: 60 lb, bundle-weight: 20 lb'))).toContain(
       'do not keep to 4',
     );
   });

@@ -1,9 +1,10 @@
 /** The headline, the strips and the facts of a tear-out, in words. */
 
 import type { Context } from '../../../src/bot/command.ts';
+import { boxOf, type Outline } from '../../../src/core/geometry.ts';
 import { isRolled } from '../../../src/core/tearout/covering.ts';
 import { handLoads } from '../../../src/core/tearout/haul.ts';
-import { LITRES_PER_CUBIC_YARD } from '../../../src/core/tearout/mass.ts';
+import { kilogramsOf, LITRES_PER_CUBIC_YARD } from '../../../src/core/tearout/mass.ts';
 import type { Strips } from '../../../src/core/tearout/strips.ts';
 import { tackStripPieces, tackStripReach } from '../../../src/core/tearout/tack-strip.ts';
 import { sayArea, sayNumber, sayWeight } from '../../../src/measure/say.ts';
@@ -11,9 +12,16 @@ import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import { sayHours, sayLoose } from '../../../src/measure/say-loose.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { BAG, LAID_WEIGHT } from '../../../src/trade/debris.ts';
-import { GULLY, PAD_STAPLES, TACK_STRIP, TACK_STRIP_PIECE } from '../../../src/trade/tearout.ts';
+import {
+  BUNDLE,
+  GULLY,
+  PAD_STAPLES,
+  TACK_STRIP,
+  TACK_STRIP_PIECE,
+  WIDE_TACK_STRIP,
+} from '../../../src/trade/tearout.ts';
 import { COVERING_NAMES, TEAROUT } from '../../../src/words/tearout.ts';
-import type { Tearout, TearoutAsk } from './tearout-sums.ts';
+import { rolledWeight, type Tearout, type TearoutAsk } from './tearout-sums.ts';
 
 function sayingOf({ room }: TearoutAsk, { habits }: Context): Saying {
   return { units: room.units, decimal: habits.decimal };
@@ -36,7 +44,8 @@ export function tearoutHeadline(tearout: Tearout, ask: TearoutAsk, context: Cont
   const count = strips.reduce((sum, strip) => sum + strip.count, 0);
   const same = strips.every(({ width, length }) => width === first.width && length === first.length);
   const size = same ? TEAROUT.size(sayLength(first.width, saying), sayLength(first.length, saying)) : undefined;
-  return TEAROUT.strips(count, size, sayWeight(heaviest(strips), saying), total, haul);
+  const all = tearout.covering === 'carpet' ? TEAROUT.withPad(total) : TEAROUT.inAll(total);
+  return TEAROUT.strips(count, size, sayWeight(heaviest(strips), saying), all, haul);
 }
 
 /** Everything but lead and the steps. */
@@ -78,6 +87,17 @@ function carryFacts(tearout: Tearout, ask: TearoutAsk, saying: Saying): readonly
       label: TEAROUT.weight,
       value: ask.weight === undefined ? TEAROUT.usual(say(light), say(kilograms), usual) : TEAROUT.told(say(kilograms)),
     },
+    ...(covering === 'carpet'
+      ? [
+          {
+            label: TEAROUT.carpetAlone,
+            value: TEAROUT.carpetAloneOf(
+              say(kilogramsOf(tearout.area, rolledWeight(ask, covering))),
+              say(kilograms - kilogramsOf(tearout.area, rolledWeight(ask, covering))),
+            ),
+          },
+        ]
+      : []),
     { label: TEAROUT.volume, value: sayLoose(litres, saying) },
     { label: TEAROUT.haul, value: sayHaul(tearout, ask, saying) },
     { label: TEAROUT.kerb, value: kerb(tearout, ask, saying) },
@@ -93,23 +113,28 @@ function kerb({ rooms, kilograms }: Tearout, ask: TearoutAsk, saying: Saying): s
   }
   const wide = Math.max(...strips.map(({ width }) => width));
   const fits = wide <= ask['bundle-length'] && heaviest(strips) <= ask['bundle-weight'];
-  return fits ? TEAROUT.kerbFits(longest, weight) : TEAROUT.kerbNot(longest, weight);
+  if (!fits) return TEAROUT.kerbNot(longest, weight);
+  const [rolls, aWeek] = [strips.reduce((sum, strip) => sum + strip.count, 0), BUNDLE.value.aWeek];
+  return TEAROUT.kerbFits(longest, weight, rolls, aWeek, Math.ceil(rolls / aWeek));
 }
 
 function fixFacts({ tackStrip, staples }: Tearout, ask: TearoutAsk, saying: Saying): readonly Fact[] {
   const piece = TACK_STRIP_PIECE.value;
-  const reach = tackStripReach(GULLY.value, TACK_STRIP.value);
+  const wide = ask.room.rooms.some(({ outline }) => longestSide(outline) > WIDE_TACK_STRIP.value.beyond);
+  const reach = tackStripReach(GULLY.value, wide ? WIDE_TACK_STRIP.value.reach : TACK_STRIP.value);
   const pieces = tackStripPieces(tackStrip, piece);
   const { breadth, least, most } = PAD_STAPLES.value;
-  const [broad, wide, close] = [breadth, least.spacing, most.spacing].map((ticks) => sayLength(ticks, saying));
+  const [broad, far, close] = [breadth, least.spacing, most.spacing].map((ticks) => sayLength(ticks, saying));
   const counted =
     ask.below.ground === 'concrete'
       ? TEAROUT.noStaples
-      : TEAROUT.staplesRange(staples[0], staples[1], broad ?? '', wide ?? '', close ?? '');
+      : TEAROUT.staplesRange(staples[0], staples[1], broad ?? '', far ?? '', close ?? '');
   return [
     {
       label: TEAROUT.tackStrip,
-      value: TEAROUT.tackPieces(sayLength(tackStrip, saying), pieces, sayLength(piece, saying)),
+      value:
+        TEAROUT.tackPieces(sayLength(tackStrip, saying), pieces, sayLength(piece, saying)) +
+        (wide ? TEAROUT.tackDoubled(sayLength(WIDE_TACK_STRIP.value.beyond, saying), 2 * pieces) : ''),
     },
     { label: TEAROUT.tackReach, value: TEAROUT.reach(sayLength(reach, saying), sayLength(GULLY.value, saying)) },
     { label: TEAROUT.staples, value: counted },
@@ -126,6 +151,11 @@ function needFacts({ bags, blades, masks, hours: [least, most], covering }: Tear
     { label: TEAROUT.masks, value: TEAROUT.masksValue(masks) },
     { label: TEAROUT.hours, value: TEAROUT.hoursValue(sayHours(least, saying), sayHours(most, saying)) },
   ];
+}
+
+function longestSide(outline: Outline): number {
+  const { minX, minY, maxX, maxY } = boxOf(outline);
+  return Math.max(maxX - minX, maxY - minY);
 }
 
 function heaviest(strips: readonly Strips[]): number {

@@ -50,6 +50,10 @@ export const tearoutOptions = {
     { summary: 'What the floor weighs with its pad or glue, if you know', example: '8 lb/sq yd', standard: 'usual' },
     readLaidWeight,
   ),
+  'carpet-weight': text(
+    { summary: 'What the carpet alone weighs, without its pad', example: '4 lb/sq yd', standard: 'usual' },
+    readLaidWeight,
+  ),
   vehicle: text(
     { summary: 'pickup, container, or trailer with its size', example: 'trailer 3 cu yd', standard: 'pickup' },
     readHaul,

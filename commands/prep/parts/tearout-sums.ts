@@ -8,22 +8,24 @@ import { roundUp } from '../../../src/core/round-up.ts';
 import { type Covering, isRolled } from '../../../src/core/tearout/covering.ts';
 import { type Carrier, handLoads, smallestContainer, tripsOf } from '../../../src/core/tearout/haul.ts';
 import { hoursOf, toHalfHours } from '../../../src/core/tearout/hours.ts';
-import { kilogramsOf, LITRES_PER_CUBIC_YARD, looseLitres } from '../../../src/core/tearout/mass.ts';
+import { kilogramsOf, LITRES_PER_CUBIC_YARD } from '../../../src/core/tearout/mass.ts';
 import { staplesIn } from '../../../src/core/tearout/staples.ts';
 import { gatherStrips, placeStrips, runsAlongY, type Strips } from '../../../src/core/tearout/strips.ts';
 import { perimeterOf, tackStripLength } from '../../../src/core/tearout/tack-strip.ts';
 import { doorwaysOf } from '../../../src/measure/doorways.ts';
 import {
   BAG,
+  CARPET_ALONE,
   CONTAINERS,
   LAID_WEIGHT,
   LOOSE_PAD,
-  LOOSE_WEIGHT,
+  looseVolume,
   PAD_SHARE,
   PICKUP_BED,
 } from '../../../src/trade/debris.ts';
 import {
   BLADE_LASTS,
+  CARPET_SHARE,
   LIFTING_PACE,
   MASK_LASTS,
   PAD_STAPLES,
@@ -96,21 +98,22 @@ export function sumTearout(ask: TearoutAsk, covering: Covering, walls: Length): 
   const { light, heavy } = LAID_WEIGHT[covering].value;
   const perSquareMetre = ask.weight ?? heavy;
   const area = areaOfRooms(ask.room.rooms);
-  const rule = { width: ask.strip, limit: ask.carry, perSquareMetre };
+  const rolled = rolledWeight(ask, covering);
+  const rule = { width: ask.strip, limit: ask.carry, perSquareMetre: rolled };
   const rooms = isRolled(covering)
     ? ask.room.rooms.map(({ name, outline, holes }) => {
         const strips = placeStrips(outline, holes, rule);
-        return { name, strips: gatherStrips(strips, perSquareMetre, runsAlongY(outline)) };
+        return { name, strips: gatherStrips(strips, rolled, runsAlongY(outline)) };
       })
     : [];
   const kilograms = kilogramsOf(area, perSquareMetre);
-  const litres = looseLitres(kilograms, LOOSE_WEIGHT[covering].value);
+  const litres = looseVolume(covering, kilograms, kilogramsOf(area, 1));
   const tackStrip = covering === 'carpet' ? walls : ticks(0);
   const staples = staplesOf(covering, area, ask.below.ground);
   const hours = tearoutHours(covering, area, tackStrip, staples);
   const { carrier, container } = carrierOf(ask, litres);
   const exact = {
-    bags: bagsOf(covering, kilograms, litres, ask.carry),
+    bags: bagsOf(covering, kilograms - kilogramsOf(area, covering === 'carpet' ? rolled : 0), litres, ask.carry),
     blades: Math.max(2, cutLength(rooms) / BLADE_LASTS.value),
     masks: hours[1] / MASK_LASTS.value,
   };
@@ -145,11 +148,21 @@ function carrierOf(ask: TearoutAsk, litres: number): { carrier: Carrier; contain
   return { carrier: { litres: bed, kilograms: ask.payload }, container: undefined };
 }
 
-/** Bags for pad and scraps of carpet, by volume; for the others one for sweepings, or as many as rubble of tile fills by weight. */
+/** Kilograms a square metre of what is rolled: a carpet goes without its pad, which is bagged apart. */
+export function rolledWeight({ weight, 'carpet-weight': alone }: TearoutAsk, covering: Covering): number {
+  const whole = weight ?? LAID_WEIGHT[covering].value.heavy;
+  if (covering !== 'carpet') return whole;
+  return Math.min(whole, alone ?? Math.max(CARPET_ALONE.value.heavy, (weight ?? 0) * CARPET_SHARE.value));
+}
+
+/**
+ * Bags for pad and scraps of carpet, by volume and by what a bag may weigh (the pad as heavy as its density makes it, or as the
+ * floor leaves for it); for the others one for sweepings, or as many as rubble of tile fills by weight.
+ */
 function bagsOf(covering: Covering, kilograms: number, litres: number, limit: number): number {
   if (covering === 'carpet') {
     const pad = litres * PAD_SHARE.value;
-    return Math.max(pad / BAG.value, (pad * LOOSE_PAD.value) / limit);
+    return Math.max(pad / BAG.value, (pad * LOOSE_PAD.value) / limit, kilograms / limit);
   }
   return covering === 'tile' ? Math.max(kilograms / limit, litres / BAG.value) : 1;
 }

@@ -9,7 +9,7 @@ import { kilogramsOf } from '../../../src/core/tearout/mass.ts';
 import type { Action, Block, Result } from '../../../src/reply/reply.ts';
 import type { Source } from '../../../src/reply/source.ts';
 import { asbestosFigures } from '../../../src/trade/asbestos.ts';
-import { debrisFigures, LAID_WEIGHT } from '../../../src/trade/debris.ts';
+import { debrisFigures } from '../../../src/trade/debris.ts';
 import { leadFigures } from '../../../src/trade/lead.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { tearoutFigures } from '../../../src/trade/tearout.ts';
@@ -21,7 +21,7 @@ import { assumedWith } from './not-told.ts';
 import { tearoutBlocks, tearoutHeadline } from './tearout-facts.ts';
 import { leadBlock } from './tearout-lead.ts';
 import { tearoutNeeds } from './tearout-needs.ts';
-import { areaOfRooms, sumTearout, type Tearout, type TearoutAsk, tackStripOf } from './tearout-sums.ts';
+import { areaOfRooms, rolledWeight, sumTearout, type Tearout, type TearoutAsk, tackStripOf } from './tearout-sums.ts';
 
 /** Beyond this many rolls no plan helps; a floor of the usual weight, at the least lift read, stays below. */
 const MOST_ROLLS = 20_000;
@@ -53,7 +53,7 @@ export function answerTearout(ask: TearoutAsk, context: Context): Outcome {
 
 /** Whether an inch of a strip outweighs a roll, or rolls come to more than anyone cuts: no floor weighs that, a slip of a unit does. */
 function isTooHeavy(ask: TearoutAsk, covering: Covering): boolean {
-  const each = ask.weight ?? LAID_WEIGHT[covering].value.heavy;
+  const each = rolledWeight(ask, covering);
   const inch = kilogramsOf(areaOf(ask.strip, inches(1)), each);
   return inch > ask.carry || kilogramsOf(areaOfRooms(ask.room.rooms), each) / ask.carry > MOST_ROLLS;
 }
