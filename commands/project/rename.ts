@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/bot/command.ts';
 import { roomNamed, sameName } from '../../src/project/room.ts';
+import { readInTime } from '../../src/queue/reading-time.ts';
 import { CHANGED, PROJECT } from '../../src/words/project.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';
 import { nameProblem, newNameOption } from './parts/named.ts';
@@ -17,7 +18,8 @@ export default defineCommand({
   examples: [{ ask: 'project rename Top floor', headline: 'It is called “Top floor” now.' }],
   run: ({ name }, context) =>
     inProject(context, async (project, desk) => {
-      const [, from = '', to = ''] = /^(?:the )?(\S.*?) (?:to|into|as) (?:the )?(\S.*)$/i.exec(name) ?? [];
+      const [, from = '', to = ''] =
+        readInTime(() => /^(?:the )?(\S.*?) (?:to|into|as) (?:the )?(\S.*)$/i.exec(name)) ?? [];
       const room = from === '' ? undefined : roomNamed(project.rooms, from);
       if (room) return renameRoom(room.name, to, context);
       const others = (await desk.own()).filter(({ id }) => id !== project.id);

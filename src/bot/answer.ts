@@ -1,10 +1,13 @@
 /** The one pipeline from an ask to its answers, and the one place where faults are caught. */
 
 import type { Habits } from '../measure/reading.ts';
+import { readInTime } from '../queue/reading-time.ts';
+import { Unworked } from '../queue/unworked.ts';
 import { eachOnBehalfOf } from '../queue/whose.ts';
 import type { Problem } from '../reply/problem.ts';
 import type { Block } from '../reply/reply.ts';
 import { askTooLong, SAMPLE_ASK } from '../words/asks.ts';
+import { readingStopped } from '../words/busy.ts';
 import { nothingAsked } from '../words/plain.ts';
 import { readAsNote } from '../words/project-fill.ts';
 import { notForKeeping } from '../words/project-problems.ts';
@@ -47,6 +50,10 @@ async function* answered(invocation: Invocation, commands: readonly Command[], p
     const stream = outcomes(invocation, commands, ports, seen);
     yield* seen.each(eachOnBehalfOf(accountKey(invocation.asker), stream, (ms) => seen.waited(ms)));
   } catch (cause) {
+    if (cause instanceof Unworked && cause.why === 'unread') {
+      yield seen.gave({ problems: [readingStopped(invocation.text)] });
+      return;
+    }
     const reference = faultReference();
     ports.fault(reference, cause);
     yield seen.gave({ reference, outage: cause instanceof Outage });
@@ -127,7 +134,7 @@ async function wholeAsk(here: Here, text: string, written: Invocation['written']
   const { command } = known;
   const scope = await scopeOf(command, text, holdings, desk);
   if ('problem' in scope) return { problems: [scope.problem] };
-  const { told, notes, problem } = filled(command, known.told, scope.held, commands, habits);
+  const { told, notes, problem } = readInTime(() => filled(command, known.told, scope.held, commands, habits));
   // A sentence that lacks something is still an ask where the project tells it; told a part, what is left is asked for.
   if (known.missing.length > 0 && !known.missing.some((option) => told.has(option))) return unread(parsed, commands);
   if (problem) return { problems: [problem] };

@@ -1,7 +1,7 @@
 /** A command's answers as far as they could be worked out: what came, stands, and says why no more came. */
 
 import { Unworked } from '../queue/unworked.ts';
-import { notSearchedFurther, notWorkedOut } from '../words/busy.ts';
+import { notSearchedFurther, notWorkedOut, readingStopped } from '../words/busy.ts';
 import type { Outcome } from './command.ts';
 
 type Run = Outcome | Promise<Outcome> | AsyncIterable<Outcome>;
@@ -22,6 +22,7 @@ export async function* asFarAsWorked(run: () => Run, line: string): AsyncGenerat
   } catch (cause) {
     if (!(cause instanceof Unworked)) throw cause;
     if (last && 'headline' in last) yield { ...last, assumed: [...last.assumed, notSearchedFurther(cause.why)] };
+    else if (cause.why === 'unread') yield { problems: [readingStopped(line)] };
     else yield { problems: [notWorkedOut(cause.why, line)], again: true };
   }
 }

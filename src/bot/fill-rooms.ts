@@ -3,6 +3,7 @@
 import { distance } from 'fastest-levenshtein';
 import { roomTold } from '../measure/room-apart.ts';
 import { folded, inScope, type Room, type Rooms, roomNamed, sameName } from '../project/room.ts';
+import { readInTime } from '../queue/reading-time.ts';
 
 /** The rooms that a text names, in its order, and the text with their shapes in place of their names. */
 export interface NamedRooms {
@@ -18,6 +19,10 @@ const BUT = /^(?<every>.*?)(?<!\s)\s*(?:but|except(?: for)?|without)\s+(?:the\s+
 
 /** Names of the project's rooms in a text told for rooms: `bedroom`, `bedroom and hall`, `all but the bath`, `bedroom; 12 x 14`. */
 export function namedRooms(text: string, rooms: Rooms): NamedRooms | undefined {
+  return readInTime(() => roomsNamed(text, rooms));
+}
+
+function roomsNamed(text: string, rooms: Rooms): NamedRooms | undefined {
   const plain = folded(text);
   const every = everyRoom(plain, rooms);
   if (every && every.length > 0) return { text: every.map(roomTold).join('; '), named: every, all: true };

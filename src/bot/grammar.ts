@@ -4,6 +4,7 @@ import { closest, distance } from 'fastest-levenshtein';
 import { type Colons, factsOf } from '../measure/option.ts';
 import { isTalk } from '../measure/plain.ts';
 import { DEFAULT_HABITS, type Habits } from '../measure/reading.ts';
+import { readInTime } from '../queue/reading-time.ts';
 import type { Problem } from '../reply/problem.ts';
 import {
   commandMissing,
@@ -14,6 +15,7 @@ import {
   toldTwice,
   unknownCommand,
 } from '../words/asks.ts';
+import { readingStopped } from '../words/busy.ts';
 import { nothingAsked } from '../words/plain.ts';
 import { askLine, type Command, fullName, listed, typedName } from './command.ts';
 import { type Partly, parseSentence, type Sentence } from './plain.ts';
@@ -37,9 +39,14 @@ export type Parsed =
 
 /**
  * Takes a line apart: by the grammar, and as a sentence where it begins with no command, or where what follows one has no
- * option's name and is not read by its first option, or tells of a plank as well. Never throws.
+ * option's name and is not read by its first option, or tells of a plank as well. A line that takes too long is a Problem. Never throws.
  */
 export function parseLine(line: string, commands: readonly Command[], habits: Habits = DEFAULT_HABITS): Parsed {
+  const late = (): Parsed => ({ ok: false, problems: [readingStopped(line)] });
+  return readInTime(() => lineParsed(line, commands, habits), late);
+}
+
+function lineParsed(line: string, commands: readonly Command[], habits: Habits): Parsed {
   const text = line.trim().replace(/^\/+/, '');
   const found = findCommand(text, commands);
   if ('problem' in found) {

@@ -2,6 +2,7 @@
 
 import { factsOf } from '../measure/option.ts';
 import type { Habits } from '../measure/reading.ts';
+import { readInTime } from '../queue/reading-time.ts';
 import type { Command } from './command.ts';
 
 /** Whether a command works something out from rooms, planks and sticks: its options are filled, and its answers can be kept. */
@@ -12,7 +13,14 @@ export function isCalculating({ group }: Command): boolean {
 /** Whether an option of a command reads a text. */
 export function isRead(command: Command, option: string, text: string, habits: Habits): boolean {
   const schema = command.options.shape[option];
-  return schema?.safeParse({ text, reading: { option, habits, note: () => undefined } }).success ?? false;
+  const reading = { option, habits, note: () => undefined };
+  return (
+    schema !== undefined &&
+    readInTime(
+      () => schema.safeParse({ text, reading }).success,
+      () => false,
+    )
+  );
 }
 
 /**

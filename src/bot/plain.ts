@@ -4,8 +4,10 @@ import { hazardSaid, layerSaid } from '../measure/hazard-said.ts';
 import { readPlain, type Topic } from '../measure/plain.ts';
 import type { Habits } from '../measure/reading.ts';
 import { readSoFar } from '../measure/so-far.ts';
+import { readInTime } from '../queue/reading-time.ts';
 import type { Problem } from '../reply/problem.ts';
 import { SAMPLE_ASK } from '../words/asks.ts';
+import { readingStopped } from '../words/busy.ts';
 import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../words/plain.ts';
 import { askLine, type Command, optionsOf } from './command.ts';
 
@@ -70,6 +72,16 @@ export function parseSentence(
   commands: readonly Command[],
   habits: Habits,
   typed?: Command,
+): Sentence | undefined {
+  const late = (): Sentence => ({ ok: false, problems: [readingStopped(text)], read: false });
+  return readInTime(() => sentenceParsed(text, commands, habits, typed), late);
+}
+
+function sentenceParsed(
+  text: string,
+  commands: readonly Command[],
+  habits: Habits,
+  typed: Command | undefined,
 ): Sentence | undefined {
   const begun = typed ? undefined : (begunFloor(text, commands, habits) ?? boardsReused(text, commands, habits));
   if (begun) return begun;

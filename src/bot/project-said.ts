@@ -2,6 +2,7 @@
 
 import type { Habits } from '../measure/reading.ts';
 import type { Project } from '../project/project.ts';
+import { readInTime } from '../queue/reading-time.ts';
 import type { Command } from './command.ts';
 import { fullName, typedName } from './command.ts';
 import { jobSaid } from './job-said.ts';
@@ -122,13 +123,13 @@ export function projectSaid(
   project: ProjectInUse | undefined,
 ): string | undefined {
   if (text.length > 400 || !commands.some((command) => fullName(command) === 'project new')) return undefined;
-  const line = lineOf(plainSaid(text), commands, habits, project);
+  const line = readInTime(() => lineOf(plainSaid(text), commands, habits, project));
   return line === text.trim() ? undefined : line;
 }
 
 /** The line of what is said of a job by somebody with no project in use: it tells what to do first. */
 export function jobWithout(text: string): string | undefined {
-  return text.length > 400 ? undefined : jobSaid(plainSaid(text));
+  return text.length > 400 ? undefined : readInTime(() => jobSaid(plainSaid(text)));
 }
 
 function plainSaid(text: string): string {

@@ -3,8 +3,10 @@
 import type { z } from 'zod';
 import { factsOf, problemsIn } from '../measure/option.ts';
 import type { Habits, Typed } from '../measure/reading.ts';
+import { readInTime } from '../queue/reading-time.ts';
 import type { Problem } from '../reply/problem.ts';
 import { missingOption } from '../words/asks.ts';
+import { readingStopped } from '../words/busy.ts';
 import type { Command } from './command.ts';
 
 /** Values by option, and how doubtful ones were read. */
@@ -12,8 +14,13 @@ export type OptionsRead =
   | { readonly ok: true; readonly values: Readonly<Record<string, unknown>>; readonly assumed: readonly string[] }
   | { readonly ok: false; readonly problems: readonly [Problem, ...Problem[]] };
 
-/** Reads all options of a command. Never throws on what is typed. */
+/** Reads all options of a command; where that takes too long, that is the Problem. Never throws on what is typed. */
 export function readOptions(command: Command, told: ReadonlyMap<string, string>, habits: Habits): OptionsRead {
+  const late = (): OptionsRead => ({ ok: false, problems: [readingStopped([...told.values()].join(' '))] });
+  return readInTime(() => optionsRead(command, told, habits), late);
+}
+
+function optionsRead(command: Command, told: ReadonlyMap<string, string>, habits: Habits): OptionsRead {
   const values: Record<string, unknown> = {};
   const problems: Problem[] = [];
   const assumed: string[] = [];

@@ -1,5 +1,6 @@
 /** What is told of a purchase: bought 10 cartons at $32.50 lot B7, returned 2 tubes, opened 3 cartons. */
 
+import { readInTime } from '../queue/reading-time.ts';
 import { withFigures } from './plain/number-words.ts';
 import { FIGURE, figureOf, MARK, readPrice } from './price.ts';
 import type { Reading } from './reading.ts';
@@ -77,6 +78,10 @@ const STOP = new Set(
 
 /** Each purchase that a text tells, in order; undefined where it tells of none. Never throws. */
 export function readPurchases(text: string, reading: Reading): readonly ToldPurchase[] | undefined {
+  return readInTime(() => purchasesIn(text, reading));
+}
+
+function purchasesIn(text: string, reading: Reading): readonly ToldPurchase[] | undefined {
   const typed = withoutHidden(text, ' ').trim();
   if (typed === '' || typed.length > LONGEST_TEXT) return undefined;
   const plain = plainSigns(typed).replace(/[ \t]+/g, ' ');

@@ -1,6 +1,7 @@
 /** A finding as told: the room it is in, how large it is, and what is unsafe about it. */
 
 import type { Area } from '../core/area.ts';
+import { readInTime } from '../queue/reading-time.ts';
 import { readPart } from './place-area.ts';
 import { type Found, foundAside } from './place-found.ts';
 import type { Reading } from './reading.ts';
@@ -21,6 +22,10 @@ const UNIT = /(?:ft|feet|foot|in|inch|inches|mm|cm|m|['"²])\s*\.?$/;
 
 /** What a finding tells. Never throws. */
 export function readFinding(text: string, names: readonly string[], reading: Reading): ToldFinding {
+  return readInTime(() => findingIn(text, names, reading));
+}
+
+function findingIn(text: string, names: readonly string[], reading: Reading): ToldFinding {
   const plain = plainSigns(text);
   const size = SQUARE.exec(plain)?.[0] ?? new RegExp(pairPattern().source).exec(plain)?.[0];
   const part =
@@ -42,6 +47,10 @@ const BETWEEN = [
 
 /** Findings of several rooms told together, taken apart where each part tells something of a room of its own. */
 export function findingsApart(text: string, names: readonly string[]): readonly string[] {
+  return readInTime(() => findingsIn(text, names));
+}
+
+function findingsIn(text: string, names: readonly string[]): readonly string[] {
   for (const between of BETWEEN) {
     const parts = text.split(between).filter((part) => part.trim() !== '');
     const rooms = parts.map((part) => roomIn(part, names));

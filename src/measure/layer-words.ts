@@ -1,6 +1,7 @@
 /** Words by which a layer of an old floor is known: what may hold asbestos is looked for first, and nothing is taken as safe that is not known. */
 
 import type { Suspicion } from '../core/safety/suspect.ts';
+import { readInTime } from '../queue/reading-time.ts';
 
 const GLUES =
   'glues?|glued|adhesives?|mastics?|back|backs|backed|backing|stuff|goo|gunk|residue|paste|cement|resin|sticky|underside|felt|paper|layer';
@@ -104,6 +105,10 @@ export function suspectWords(text: string): string | undefined {
 
 /** What words tell that stand where no floor is asked for, in the name of a room: as suspicionIn, but for sizes, which are the room's. */
 export function suspicionAnywhere(text: string): Exclude<Suspicion, 'unknown'> {
+  return readInTime(() => suspicionOf(text));
+}
+
+function suspicionOf(text: string): Exclude<Suspicion, 'unknown'> {
   return suspicionIn(
     plainWords(text)
       .replace(/\p{N}+/gu, ' ')

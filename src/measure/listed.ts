@@ -1,5 +1,6 @@
 /** What is done with a list of lines of one's own: shown, searched, one added or removed. */
 
+import { readInTime } from '../queue/reading-time.ts';
 import { plainSigns, withoutHidden } from './room-plain.ts';
 
 export type ListDeed =
@@ -11,6 +12,10 @@ export type ListDeed =
 
 /** A text as a deed on a list; whatever is no other deed is a line to add, without the word that says so. */
 export function readListDeed(typed: string, adding: RegExp): ListDeed {
+  return readInTime(() => listDeedIn(typed, adding));
+}
+
+function listDeedIn(typed: string, adding: RegExp): ListDeed {
   const text = withoutHidden(typed, ' ').replace(/\s+/g, ' ').trim();
   const plain = plainSigns(text);
   if (/^(?:list|show|all|read|notes?|log|found)?$/.test(plain)) return { do: 'show' };

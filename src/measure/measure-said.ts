@@ -1,6 +1,7 @@
 /** What is said of a length to be measured: asked for, told, or no longer wanted. */
 
 import { distance } from 'fastest-levenshtein';
+import { readInTime } from '../queue/reading-time.ts';
 
 /** What it is a length of; the room as the project calls it, where one is named. */
 export interface SaidPlace {
@@ -31,6 +32,10 @@ const WITHDRAW =
 
 /** Reads what is said, the rooms' names given. Never throws. */
 export function readMeasureSaid(text: string, rooms: readonly string[]): MeasureSaid {
+  return readInTime(() => measuresIn(text, rooms));
+}
+
+function measuresIn(text: string, rooms: readonly string[]): MeasureSaid {
   const said = text
     .trim()
     .replace(/[’‘]/g, "'")

@@ -1,5 +1,6 @@
 /** What is told of the stages of a room: done tear-out bedroom, acclimating since Friday 18:00, not flat hall. */
 
+import { readInTime } from '../queue/reading-time.ts';
 import { STAGES, type Stage } from '../reply/stage.ts';
 import { readLasting, readMoment } from './moment.ts';
 import { plainSigns, withoutHidden } from './room-plain.ts';
@@ -70,6 +71,10 @@ export function readProgress(
   now: number,
   zone: string,
 ): ToldProgress | undefined {
+  return readInTime(() => progressIn(text, names, now, zone));
+}
+
+function progressIn(text: string, names: readonly string[], now: number, zone: string): ToldProgress | undefined {
   const plain = plainSigns(withoutHidden(text, ' ')).replace(/\s+/g, ' ').trim();
   if (plain.length > 300) return undefined;
   const { rooms, rest } = roomsIn(plain, names);

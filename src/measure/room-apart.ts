@@ -1,5 +1,6 @@
 /** Rooms told together, taken apart: each as a name and a text that reads the same by itself, whoever reads it. */
 
+import { readInTime } from '../queue/reading-time.ts';
 import { roomExample, roomOnlyAmongOthers } from '../words/room-problems.ts';
 import { unitIn } from './length.ts';
 import type { Read, Reading, Units } from './reading.ts';
@@ -24,6 +25,10 @@ export function roomTold({ name, text }: Pick<RoomApart, 'name' | 'text'>): stri
 
 /** The rooms of a text, areas joined to a room in its own text. What a habit decided is written out. Problems as `readRooms`. */
 export function readRoomsApart(text: string, reading: Reading): Read<readonly RoomApart[]> {
+  return readInTime(() => roomsApart(text, reading));
+}
+
+function roomsApart(text: string, reading: Reading): Read<readonly RoomApart[]> {
   const whole = readRooms(text, reading);
   if (!whole.ok) return whole;
   const regions = gathered(namedPieces(text, cornersLess(plainSigns(text)), '').pieces);
@@ -59,6 +64,10 @@ export function readRoomsApart(text: string, reading: Reading): Read<readonly Ro
 
 /** The areas of a text by their names, each with the room that it is of; none where it cannot be read. */
 export function roomOfArea(text: string, reading: Reading): ReadonlyMap<string, string> {
+  return readInTime(() => roomsOfAreas(text, reading));
+}
+
+function roomsOfAreas(text: string, reading: Reading): ReadonlyMap<string, string> {
   const whole = readRooms(text, reading);
   if (!whole.ok) return new Map();
   const areas = gathered(namedPieces(text, cornersLess(plainSigns(text)), '').pieces);

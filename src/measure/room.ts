@@ -4,6 +4,7 @@ import { SQUARE_TICKS_PER_SQUARE_METRE } from '../core/area.ts';
 import type { Region } from '../core/floor/floor.ts';
 import { boxOf, doubleArea } from '../core/geometry.ts';
 import { TICKS_PER_METRE } from '../core/length.ts';
+import { readInTime } from '../queue/reading-time.ts';
 import {
   floorTooLarge,
   hiddenSignTyped,
@@ -48,6 +49,10 @@ type Parsed =
  * and that is noted. Every problem of the text comes back, each with a fix that is itself read. Never throws.
  */
 export function readRooms(text: string, reading: Reading): Read<ToldRooms> {
+  return readInTime(() => roomsIn(text, reading));
+}
+
+function roomsIn(text: string, reading: Reading): Read<ToldRooms> {
   const parsed = parse(text, reading);
   if (parsed.ok) {
     for (const note of parsed.notes) reading.note(note);

@@ -1,5 +1,6 @@
 /** What is told of sharing: “shopping list with @… for 3 days”, “2 until friday”, “stop 2”, “leave”. */
 
+import { readInTime } from '../queue/reading-time.ts';
 import { oneLine } from './label.ts';
 import { readLasting, readMoment } from './moment.ts';
 import { LETTER, plainSigns } from './room-plain.ts';
@@ -81,6 +82,10 @@ const FILLER = words(
 
 /** A text as what is told of sharing a project with rooms of these names. Never throws. */
 export function readSharing(text: string, rooms: readonly string[], now: number, zone: string): ToldSharing {
+  return readInTime(() => sharingIn(text, rooms, now, zone));
+}
+
+function sharingIn(text: string, rooms: readonly string[], now: number, zone: string): ToldSharing {
   const line = oneLine(text);
   const plain = plainSigns(line);
   if (/^(?:list|show|shares?|all shares|who(?: .*)?)?\??$/.test(plain)) return { do: 'list' };

@@ -1,5 +1,6 @@
 /** What is told of money: spent $84.20 on adhesive, insurer; refund $32.50 carton; budget $2,500. */
 
+import { readInTime } from '../queue/reading-time.ts';
 import type { Stage } from '../reply/stage.ts';
 import { FIGURE, MARK, readPrice } from './price.ts';
 import { stageNamed } from './progress-said.ts';
@@ -49,6 +50,10 @@ const VERBS =
 
 /** A text as money told; undefined where it tells none. Never throws. */
 export function readMoney(text: string, reading: Reading): ToldMoney | undefined {
+  return readInTime(() => moneyIn(text, reading));
+}
+
+function moneyIn(text: string, reading: Reading): ToldMoney | undefined {
   const typed = withoutHidden(text, ' ').replace(/\s+/g, ' ').trim();
   if (typed.length > LONGEST_TEXT) return undefined;
   const plain = plainSigns(typed);

@@ -2,6 +2,7 @@
 
 import { isRectilinear, type Outline, wallLength } from '../core/geometry.ts';
 import { type Length, ticks } from '../core/length.ts';
+import { readInTime } from '../queue/reading-time.ts';
 import { readLength, unitIn, unitsOf } from './length.ts';
 import { plainText } from './length-text.ts';
 import type { LengthUnit } from './length-units.ts';
@@ -31,6 +32,10 @@ export type Remeasured =
 
 /** The outline that walls are numbered on; undefined for a text that is no room. */
 export function outlineOf(room: ToldRoom, habits: Habits): Outline | undefined {
+  return readInTime(() => outlineIn(room, habits));
+}
+
+function outlineIn(room: ToldRoom, habits: Habits): Outline | undefined {
   return outlinesOf(room, habits)?.[0];
 }
 
@@ -41,6 +46,10 @@ export function wallsOf(outline: Outline): readonly Length[] {
 
 /** A length of a wall that is about `near` long; a number without a unit is taken in the one that comes nearest to it, and noted. */
 export function readWallLength(text: string, near: Length, told: Units, reading: Reading): Read<Length> {
+  return readInTime(() => wallLengthIn(text, near, told, reading));
+}
+
+function wallLengthIn(text: string, near: Length, told: Units, reading: Reading): Read<Length> {
   const bare = nearestUnit(text, near, told, reading.habits);
   return readLength(text, reading, bare);
 }
@@ -50,6 +59,16 @@ export function readWallLength(text: string, near: Length, told: Units, reading:
  * rectangle. Where no one figure does, `earlier` walls told of the same room are taken with it. Never throws.
  */
 export function remeasured(
+  room: ToldRoom,
+  told: ToldWall,
+  earlier: readonly ToldWall[],
+  units: Units,
+  habits: Habits,
+): Remeasured {
+  return readInTime(() => remeasuredIn(room, told, earlier, units, habits));
+}
+
+function remeasuredIn(
   room: ToldRoom,
   told: ToldWall,
   earlier: readonly ToldWall[],

@@ -1,7 +1,10 @@
 /** Why something was not worked out: not a fault, and asking again may do. */
 
-/** `crowded`: too many wait already; `own`: too many of the same person's; `large`: it took more time or memory than an ask may. */
-export type Why = 'crowded' | 'own' | 'large';
+/**
+ * `crowded`: too many wait already; `own`: too many of the same person's; `large`: it took more time or memory than an ask may;
+ * `unread`: reading its text took longer than a text may.
+ */
+export type Why = 'crowded' | 'own' | 'large' | 'unread';
 
 export class Unworked extends Error {
   override readonly name = 'Unworked';

@@ -5,9 +5,10 @@ import { answer } from '../bot/answer.ts';
 import type { Ports } from '../bot/ports.ts';
 import { toPng } from '../draw/png.ts';
 import type { Config } from '../host/config.ts';
+import { limitReading } from '../queue/reading-time.ts';
 import { WORKED_ASK } from '../terminal/demo.ts';
 
-/** Answers once with nobody asking, so that the first who asks does not wait. */
+/** Answers once with nobody asking, so that the first who asks does not wait, and holds reading to its limit from then on. */
 export async function warm({ units, decimal, currency }: Config, { fault }: Pick<Ports, 'fault'>): Promise<void> {
   const asker = { platform: 'terminal', id: 'nobody' } as const;
   const habits = { units, decimal, currency };
@@ -17,4 +18,5 @@ export async function warm({ units, decimal, currency }: Config, { fault }: Pick
       for (const block of one.blocks) if (block.kind === 'picture') await toPng(block.drawing);
     }
   }
+  limitReading();
 }

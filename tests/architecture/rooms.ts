@@ -18,7 +18,10 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   reply: { rooms: [], packages: [] },
   words: { rooms: ['reply'], packages: [] },
   trade: { rooms: ['core', 'reply'], packages: [] },
-  measure: { rooms: ['core', 'reply', 'words'], packages: ['zod', 'mathjs', 'fastest-levenshtein', 'node:module'] },
+  measure: {
+    rooms: ['queue', 'core', 'reply', 'words'],
+    packages: ['zod', 'mathjs', 'fastest-levenshtein', 'node:module'],
+  },
   draw: {
     rooms: ['queue', 'core', 'reply', 'words', 'src/measure/say', 'src/measure/reading.ts'],
     packages: ['@resvg/resvg-js', 'piscina', 'dejavu-fonts-ttf', 'node:*'],

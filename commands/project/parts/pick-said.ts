@@ -3,6 +3,7 @@
 import { closest, distance } from 'fastest-levenshtein';
 import type { Command, Context } from '../../../src/bot/command.ts';
 import { isCalculating } from '../../../src/bot/pick.ts';
+import { readInTime } from '../../../src/queue/reading-time.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { pickUnknown } from '../../../src/words/project-problems.ts';
 import { valueRead } from './pick-value.ts';
@@ -35,7 +36,11 @@ const OTHER_WORDS: ReadonlyMap<string, string> = new Map([
 const NEVER = ['room', 'planks', 'readings', 'damage', 'area', 'only', 'found'];
 
 /** What a text picks. Every problem is one of the ask. */
-export function picksSaid(text: string, { commands, habits }: Context): PicksSaid | { readonly problem: Problem } {
+export function picksSaid(text: string, context: Context): PicksSaid | { readonly problem: Problem } {
+  return readInTime(() => picksIn(text, context));
+}
+
+function picksIn(text: string, { commands, habits }: Context): PicksSaid | { readonly problem: Problem } {
   const names = pickNames(commands);
   const cleared = /^(?:clear|remove|drop|forget|unset|no)\s+(.+)$/is.exec(text.trim())?.[1];
   if (cleared !== undefined) {

@@ -4,6 +4,7 @@ import type { Habits } from '../../../src/measure/reading.ts';
 import { measuresIn, withoutTold } from '../../../src/project/measure.ts';
 import { type Rooms, roomNamed } from '../../../src/project/room.ts';
 import { afterRooms, type Following } from '../../../src/project/rooms-follow.ts';
+import { readInTime } from '../../../src/queue/reading-time.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { roomUnknown } from '../../../src/words/project-problems.ts';
 import { NOT_TOLD, type RoomAsk } from './room-options.ts';
@@ -15,7 +16,7 @@ export type Deeds = { readonly deeds: readonly RoomDeed[]; readonly asked: boole
 
 /** What an ask wants done: first what its text says, then what its other options tell of the same room. */
 export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
-  const [said, ...more] = deedsSaid(ask.room, rooms);
+  const [said, ...more] = readInTime(() => deedsSaid(ask.room, rooms));
   const facts = [
     ['floor', ask.floor],
     ['openings', ask.doors],

@@ -1,6 +1,7 @@
 /** What is said of a project's rooms: add one, tell its floor, leave it as it is. */
 
 import { folded, type Rooms } from '../../../src/project/room.ts';
+import { readInTime } from '../../../src/queue/reading-time.ts';
 
 export type RoomFact = 'floor' | 'openings' | 'note';
 
@@ -38,6 +39,10 @@ const QUOTED_NAME = /(?<=^|[\s;,])["“”„]([\p{L}][\p{L}\p{N} '’-]*)["“�
 
 /** What a text says is to be done. A text that says nothing of this is taken for rooms and their shapes. */
 export function roomSaid(text: string, rooms: Rooms): RoomDeed {
+  return readInTime(() => roomDeedIn(text, rooms));
+}
+
+function roomDeedIn(text: string, rooms: Rooms): RoomDeed {
   const said = text.trim().replace(/\s+/g, ' ').replace(QUOTED_NAME, '$1');
   if (/^(?:|list|all|rooms?|show)$/i.test(said)) return { do: 'list' };
   const bare = said.replace(/^(?:please )?(?:the )?room (?=\S)/i, '').replace(/^(?:show|what is) (?=\S)/i, '');

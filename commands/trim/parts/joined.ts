@@ -3,6 +3,7 @@
 import type { Context } from '../../../src/bot/command.ts';
 import { wallLength } from '../../../src/core/geometry.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import { readInTime } from '../../../src/queue/reading-time.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { laidByItself } from '../../../src/words/room-problems.ts';
 import { joinedOpen } from '../../../src/words/trim-problems.ts';
@@ -23,7 +24,7 @@ export function joinedProblems({ room: { rooms }, bay }: WallsAsk, context: Cont
     return host && wall >= 0 ? [{ room: host.name, wall: String(wall + 1), front, side, angle: 90 }] : [];
   });
   const told = [...bay, ...bays].map((one) => retoldBay(one, saying)).join('; ');
-  const alone = (context.told.get('room') ?? '').replace(JOINED, '').trim();
+  const alone = readInTime(() => (context.told.get('room') ?? '').replace(JOINED, '').trim());
   const fix = told === '' ? alone : `${alone}, bay: ${told}`;
   return joined.map(({ name, outline }) =>
     joinedOpen(name, sayLength(wallLength(outline, 0), saying), sayLength(wallLength(outline, 1), saying), fix),
