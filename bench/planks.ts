@@ -114,6 +114,8 @@ async function answerTime(size: Size): Promise<readonly Metric[]> {
     assumed: [],
     told: new Map<string, string>(),
     again: () => '',
+    begin: () => undefined,
+    alike: () => '',
     desk: undefined,
     now: () => 0,
     ask: () => Promise.reject(new Error('a bench asks nothing')),

@@ -58,14 +58,13 @@ export default defineCommand({
       const notes: string[] = [];
       if (rooms !== NONE) {
         const steps = roomSteps(content, [{ do: 'shape', text: rooms }], context.habits);
-        if ('problem' in steps) return problem({ ...steps.problem, fix: context.again({ rooms: '12 x 14 ft' }) });
+        if ('problem' in steps) return problem({ ...steps.problem, fix: undefined });
         content = { ...content, ...steps.parts };
         notes.push(...steps.notes);
       }
       if (plank !== NONE) {
         const picks = picksSaid(`plank: ${plank}`, context);
-        if ('problem' in picks)
-          return problem({ ...picks.problem, fix: context.again({ plank: '6 x 48 in, 10 per carton' }) });
+        if ('problem' in picks) return problem({ ...picks.problem, fix: undefined });
         content = { ...content, picks: Object.fromEntries(picks.set) };
         notes.push(...picks.notes);
       }

@@ -1,14 +1,16 @@
 /** The one pipeline from an ask to its answers, and the one place where faults are caught. */
 
+import { examplePlank, isExamplePlank } from '../measure/plank.ts';
 import type { Habits } from '../measure/reading.ts';
+import { contentOf, type Project } from '../project/project.ts';
 import { readInTime } from '../queue/reading-time.ts';
 import { Unworked } from '../queue/unworked.ts';
 import { eachOnBehalfOf } from '../queue/whose.ts';
-import type { Problem } from '../reply/problem.ts';
+import type { Problem, Refusal } from '../reply/problem.ts';
 import type { Block } from '../reply/reply.ts';
-import { askTooLong, SAMPLE_ASK } from '../words/asks.ts';
+import { askTooLong } from '../words/asks.ts';
 import { readingStopped } from '../words/busy.ts';
-import { nothingAsked } from '../words/plain.ts';
+import { exampleTaken, nothingAsked } from '../words/plain.ts';
 import { readAsNote } from '../words/project-fill.ts';
 import { notForKeeping } from '../words/project-problems.ts';
 import { allowedToAsk } from './allowed.ts';
@@ -23,11 +25,13 @@ import { accountKey, type Invocation } from './invocation.ts';
 import { offering, remembered } from './offering.ts';
 import { isCalculating } from './pick.ts';
 import { type Partly, parseSentence } from './plain.ts';
-import { Outage, type Ports } from './ports.ts';
+import { Outage, type Ports, type Store } from './ports.ts';
 import { jobWithout, projectSaid } from './project-said.ts';
 import { readOptions } from './read-options.ts';
+import { Reached, readOnce, unwritten } from './rehearsal.ts';
 import { faultReference, requested } from './request.ts';
 import { nowhere, scopeOf } from './shared-ask.ts';
+import { Suggestions, type Tried } from './suggestions.ts';
 import { tidings } from './tidings.ts';
 
 /** A fault of ours, as the asker learns of it. */
@@ -80,22 +84,24 @@ async function* outcomes(
     yield { problems: [lost] };
     return;
   }
-  const here: Here = { invocation, commands, ports, desk, holdings };
+  const here: Here = { invocation, commands, ports, desk, holdings, answers: new Map(), rehearsed: false };
   const whole = await wholeAsk(here, invocation.text, invocation.written);
   const command = 'problems' in whole ? undefined : whole.command;
   const refused = await allowedToAsk(invocation, holdings.person, command, ports);
   if (refused || 'problems' in whole) {
-    yield refused ?? (whole as Problems);
+    const nothing = { typed: new Map<string, string>(), held: holdings };
+    yield refused ? againOnly(refused, whole) : await suggestionsFor(nothing, here).passed(whole as Problems);
     return;
   }
   seen.read(whole.command);
   let untold: readonly Block[] | undefined;
+  const suggestions = suggestionsFor(whole, here);
   for await (const outcome of outcomesOf(whole, { ...here, holdings: whole.held })) {
-    if (!desk || desk.guest || !('headline' in outcome)) yield outcome;
+    if (!desk || desk.guest || !('headline' in outcome)) yield await suggestions.passed(outcome);
     else {
       untold ??= await tidings(whole.command, holdings, desk, ports);
       const offered = offering(outcome, whole, holdings, desk.now());
-      yield { ...offered, blocks: [...untold, ...offered.blocks] };
+      yield await suggestions.passed({ ...offered, blocks: [...untold, ...offered.blocks] });
     }
   }
 }
@@ -107,6 +113,10 @@ interface Here {
   readonly ports: Ports;
   readonly desk: Desk | undefined;
   readonly holdings: Held;
+  /** Answers to lines that this request asked for in its turn, by `answerKey`. */
+  readonly answers: Map<string, Asked>;
+  /** Run for its problems alone: nothing is kept, and it ends where what takes long would begin. */
+  readonly rehearsed: boolean;
 }
 
 /** An ask with everything told: by its asker, and from what they keep. */
@@ -162,12 +172,20 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
     desk,
     now: () => ports.now?.() ?? Date.now(),
     address: ports.address?.(),
-    ask: (line, project) => asked(line, project ? { ...here, holdings: { ...here.holdings, project } } : here),
+    ask: (line, project) => askedFor(line, project, here),
+    begin: () => {
+      if (here.rehearsed) throw new Reached('all that was typed goes together');
+    },
     again: (changes) => askLine(command, new Map([...told, ...Object.entries(changes)])),
+    alike: (name) => {
+      const other = commands.find((one) => one.name === name);
+      if (!other) throw new Error(`no command “${name}”`);
+      return askLine(other, new Map([...told].filter(([option]) => option in other.options.shape)));
+    },
   };
   let last: Outcome | undefined;
   for await (const one of asFarAsWorked(() => command.run(options.values, context), whole.line)) {
-    last = mendable(one, whole);
+    last = withExample(mendable(one, whole), told, holdings.habits);
     yield last;
   }
   if (!desk || desk.guest || !last || !('headline' in last)) return;
@@ -175,6 +193,83 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
   const remember = (): Promise<void> => remembered(whole, shown, desk, ports);
   if (ports.later) ports.later(remember);
   else await remember();
+}
+
+/** The last answer to a line that a command asks for; where it is only tried, one that is known already, or the problems of a new one. */
+async function askedFor(line: string, project: Project | undefined, here: Here): Promise<Asked> {
+  if (project) return asked(line, { ...here, holdings: { ...here.holdings, project } });
+  const key = answerKey(line, here.holdings);
+  const known = here.rehearsed ? here.answers.get(key) : undefined;
+  const answer = known ?? (await asked(line, here));
+  here.answers.set(key, answer);
+  return answer;
+}
+
+function answerKey(line: string, { project }: Held): string {
+  return [project?.id, project?.count, line].join(' ');
+}
+
+/** The gate for what a request is answered with. */
+function suggestionsFor(
+  { typed, held }: { readonly typed: ReadonlyMap<string, string>; readonly held: Held },
+  here: Here,
+): Suggestions {
+  let reads: Store | undefined;
+  const { invocation, ports } = here;
+  return new Suggestions({
+    text: invocation.text,
+    typed,
+    own: () => ownTexts(held, here),
+    tries: (line) => {
+      reads ??= ports.store && readOnce(ports.store);
+      return tried(line, reads, here);
+    },
+  });
+}
+
+/** A line as it is read, where it would be answered; a refusal; undefined where it has problems. Never rejects. */
+async function tried(line: string, reads: Store | undefined, here: Here): Promise<Tried | Refusal | undefined> {
+  const { invocation } = here;
+  const { store: _store, later: _later, asked: _asked, allowed: _allowed, ...rest } = here.ports;
+  const ports: Ports = { ...rest, ...(reads ? { store: unwritten(reads) } : {}), fault: () => undefined };
+  let whole: Whole | Problems | undefined;
+  try {
+    const desk = openDesk(invocation.asker, ports);
+    const holdings = await holdingsOf(desk, invocation, ports);
+    const there: Here = { ...here, ports, desk, holdings, rehearsed: true };
+    whole = await wholeAsk(there, line, 'line');
+    if ('problems' in whole) return undefined;
+    for await (const outcome of outcomesOf(whole, { ...there, holdings: whole.held })) {
+      if ('problems' in outcome) return undefined;
+      return 'why' in outcome ? outcome : whole;
+    }
+  } catch (cause) {
+    if (cause instanceof Reached && whole && 'command' in whole) return whole;
+    // The store tells of its own outages.
+    if (!(cause instanceof Outage)) here.ports.fault(faultReference(), cause);
+  }
+  return undefined;
+}
+
+/** What stands in the asker's project and settings, as they typed it, and what their projects are called. Never rejects. */
+async function ownTexts({ project, settings }: Held, { desk }: Here): Promise<readonly string[]> {
+  const mine = (await desk?.mine().catch(() => [])) ?? [];
+  const names = mine.map(({ name }) => name);
+  return [...textsIn(project && contentOf(project)), ...textsIn(settings?.standards), ...names];
+}
+
+/** Every text in something kept, but for ids. */
+function textsIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, one]) => (['id', 'by', 'via'].includes(key) ? [] : textsIn(one)));
+}
+
+/** A request to be made again later: the line itself, where it can be read. */
+function againOnly({ problems: [problem, ...more], ...rest }: Problems, whole: Whole | Problems): Problems {
+  return 'problems' in whole
+    ? { ...rest, problems: [{ ...problem, fix: undefined }, ...more] }
+    : { ...rest, problems: [problem, ...more] };
 }
 
 /** The last answer to a line asked on the asker's behalf: never a command that changes what they keep. */
@@ -195,8 +290,10 @@ interface Told {
 
 function mendable(outcome: Outcome, told: Told): Outcome {
   if (!('problems' in outcome)) return outcome;
+  const { problems } = outcome;
   const form = { command: fullName(told.command), told: Object.fromEntries(told.told) };
-  return { ...outcome, problems: typeable(outcome.problems, told), form };
+  const missing = problems.every(({ got }) => got === '') ? problems.map(({ option }) => option) : [];
+  return { ...outcome, problems: typeable(problems, told), form, example: exampleLine(told, missing) };
 }
 
 /** A line typed for us by the grammar; somebody's message as a sentence. */
@@ -207,30 +304,53 @@ function parse(text: string, written: Invocation['written'], habits: Habits, com
 
 type Lacking = Pick<Partly, 'command' | 'told' | 'missing'> & Partial<Partly>;
 
+/** An answer with a plank of ours says so first, and is no shopping list. */
+function withExample(outcome: Outcome, told: ReadonlyMap<string, string>, habits: Habits): Outcome {
+  if (!('headline' in outcome) || !isExamplePlank(told.get('plank') ?? '')) return outcome;
+  const { needs: _needs, ...reply } = outcome;
+  const example = exampleTaken(examplePlank(habits));
+  // What follows on it would be worked out with it too, and its buttons would not say so.
+  return { ...reply, example, assumed: [example, ...reply.assumed], actions: [] };
+}
+
+/** The same request with a plank of ours, for somebody who has told all but the plank. */
+function exampleLine({ command, told }: Told, missing: readonly string[]): string | undefined {
+  const [only, ...more] = missing;
+  if (only !== 'plank' || more.length > 0 || !isCalculating(command)) return undefined;
+  return askLine(command, inOrder(command, told, { option: 'plank', fix: 'example' }));
+}
+
+/** Problems of a line, with the form of the request as far as it was read. */
 function unread(parsed: Parsed, commands: readonly Command[]): Problems {
   if (parsed.ok) throw new Error('a line that was read lacks nothing');
-  return withForm(parsed.problems, commands);
+  const { problems, about } = parsed;
+  const [{ fix }] = problems;
+  const mended = about || fix === undefined ? undefined : parseLine(fix, commands);
+  const read = about ?? (mended?.ok ? mended : undefined);
+  if (!read) return { problems };
+  const example = parsed.partly && exampleLine(parsed.partly, parsed.partly.missing);
+  return { problems, form: { command: fullName(read.command), told: Object.fromEntries(read.told) }, example };
 }
 
-/** Problems of a line, with the form of the whole ask that mends it: what was read of it is told there. */
-function withForm(problems: Problems['problems'], commands: readonly Command[]): Problems {
-  const mended = parseLine(problems[0].fix, commands);
-  // A sample holds nothing of the asker's.
-  if (!mended.ok || problems[0].fix === SAMPLE_ASK) return { problems };
-  return { problems, form: { command: fullName(mended.command), told: Object.fromEntries(mended.told) } };
-}
-
-/** Problems whose fix is the whole ask, mended in every option, so that it can be typed as it is. */
+/** Problems whose fix is the whole request, mended in every option, so that it can be typed as it is; none where one cannot be mended. */
 function typeable([first, ...rest]: Problems['problems'], { command, told }: Told): Problems['problems'] {
   const mended = new Map(told);
-  for (const { option, fix } of [first, ...rest].reverse()) if (option !== 'ask') mended.set(option, fix);
-  const whole = (problem: Problem): Problem =>
-    problem.option === 'ask' ? problem : { ...problem, fix: askLine(command, inOrder(command, mended, problem)) };
+  const ofOptions = [first, ...rest].filter(({ option }) => option !== 'ask');
+  const hopeless = ofOptions.some(({ fix }) => fix === undefined);
+  for (const { option, fix = '' } of ofOptions.toReversed()) mended.set(option, fix);
+  const whole = (problem: Problem): Problem => {
+    if (problem.option === 'ask') return problem;
+    return { ...problem, fix: hopeless ? undefined : askLine(command, inOrder(command, mended, problem)) };
+  };
   return [whole(first), ...rest.map(whole)];
 }
 
 /** The options in the command's own order, with this problem's mend. */
-function inOrder(command: Command, mended: ReadonlyMap<string, string>, { option, fix }: Problem): Map<string, string> {
+function inOrder(
+  command: Command,
+  mended: ReadonlyMap<string, string>,
+  { option, fix = '' }: Pick<Problem, 'option' | 'fix'>,
+): Map<string, string> {
   const all = new Map([...mended, [option, fix]]);
   const names = [...new Set([...Object.keys(command.options.shape), ...all.keys()])];
   return new Map(names.flatMap((name) => [...all].filter(([told]) => told === name)));

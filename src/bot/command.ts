@@ -22,6 +22,8 @@ export interface Problems {
   readonly form?: Form;
   /** Nothing is wrong with the ask: the fix is the ask itself, to be asked again. */
   readonly again?: true;
+  /** Where nothing is missing but the plank: the same request with a plank of ours. */
+  readonly example?: string | undefined;
 }
 
 /** A command's full name, and the text told for each of its options. */
@@ -50,8 +52,12 @@ export interface Context {
   readonly address?: string | undefined;
   /** Asks a line as this asker would, filled from the project in use, or from one as it would be. */
   ask(line: string, project?: Project): Promise<Asked>;
+  /** Everything typed has been read and goes together: what takes long begins. A rehearsal ends here. */
+  begin(): void;
   /** The same ask with these options told otherwise, as a line to type. */
   again(changes: Readonly<Record<string, string>>): string;
+  /** What was told, to another command by its own name: every option that both have. */
+  alike(name: string): string;
 }
 
 /** The answer to a line that stands, and the line whole: with what was filled in from the project in use. */

@@ -35,7 +35,13 @@ export type Parsed =
       readonly told: ReadonlyMap<string, string>;
       readonly assumed?: readonly string[];
     }
-  | { readonly ok: false; readonly problems: readonly [Problem, ...Problem[]]; readonly partly?: Partly | undefined };
+  | {
+      readonly ok: false;
+      readonly problems: readonly [Problem, ...Problem[]];
+      readonly partly?: Partly | undefined;
+      /** The command that is meant, with what was read for its options: for a form. */
+      readonly about?: Pick<Partly, 'command' | 'told'> | undefined;
+    };
 
 /**
  * Takes a line apart: by the grammar, and as a sentence where it begins with no command, or where what follows one has no

@@ -13,6 +13,8 @@ export interface KeptDraft {
   readonly form?: Form;
   /** The ask mended, as a line to ask. */
   readonly fix?: string;
+  /** The ask with a plank of ours, as a line to ask. */
+  readonly example?: string;
   /** The options that could not be read. */
   readonly wrong?: readonly string[];
   /** The platform's id of the message that a filled form is put in place of. */

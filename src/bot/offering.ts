@@ -26,7 +26,7 @@ const MOST_NEWS = 5;
 export function offering(reply: Reply, ask: AnsweredAsk, { news }: Held, now: number): Reply {
   const keep = `project keep ${ask.line}`;
   const actions =
-    isCalculating(ask.command) && keep.length <= LONGEST_ASK
+    isCalculating(ask.command) && reply.example === undefined && keep.length <= LONGEST_ASK
       ? [...reply.actions, { label: KEEP_LABEL, ask: keep }]
       : reply.actions;
   const facts = news.slice(-MOST_NEWS).map(({ said, at, takenBack: back }) => ({

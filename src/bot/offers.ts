@@ -43,6 +43,11 @@ export function offersOf(reply: Reply): Offers {
   };
 }
 
+/** How doubtful things were read, but for what stands right below the headline. */
+export function assumedOf({ assumed, example }: Pick<Reply, 'assumed' | 'example'>): readonly string[] {
+  return assumed.filter((line) => line !== example);
+}
+
 /** Tables, steps and checklists: what is looked up while working, not read as the answer. */
 export function isPart(block: Block): block is Extract<Block, { readonly kind: 'table' | 'steps' | 'checklist' }> {
   return block.kind === 'table' || block.kind === 'steps' || block.kind === 'checklist';

@@ -6,7 +6,6 @@ import type { Habits } from '../measure/reading.ts';
 import { readSoFar } from '../measure/so-far.ts';
 import { readInTime } from '../queue/reading-time.ts';
 import type { Problem } from '../reply/problem.ts';
-import { SAMPLE_ASK } from '../words/asks.ts';
 import { readingStopped } from '../words/busy.ts';
 import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../words/plain.ts';
 import { askLine, type Command, optionsOf } from './command.ts';
@@ -24,6 +23,8 @@ export type Sentence =
       readonly problems: readonly [Problem];
       readonly read: boolean;
       readonly partly?: Partly | undefined;
+      /** The command that is meant, with what was read for its options: for a form. */
+      readonly about?: Pick<Partly, 'command' | 'told'>;
     };
 
 /** A sentence that lacks facts and leaves none in doubt. */
@@ -63,9 +64,6 @@ const BY_OPTIONS: ReadonlyMap<string, readonly string[]> = new Map([
   ['finish', []],
 ]);
 
-/** What a sample room and plank are asked with, for a topic that has no command. */
-const SAMPLE_PLANK = '6 x 48 in, 10 per carton';
-
 /** Reads a sentence for the commands there are; `typed` is the command before it. Undefined when nothing is asked. */
 export function parseSentence(
   text: string,
@@ -90,19 +88,15 @@ function sentenceParsed(
   const { topic, told } = plain;
   const command = commandOf(topic, commands);
   const read = told.size > 0 && (typed === undefined || command === typed);
-  if (!command) return { ok: false, problems: [notYet(text, topic, told, instead(told))], read };
+  if (!command) return { ok: false, problems: [notYet(text, topic, told)], read };
   if (command.group !== undefined && BY_OPTIONS.has(command.name)) {
+    const all = new Map([...told, ...oldFloor(command, text), ...hazards(command, text)]);
+    const { line, missing } = completed(command, all);
     return {
       ok: false,
-      problems: [
-        byOptions(
-          text,
-          topic,
-          told,
-          completed(command, new Map([...told, ...oldFloor(command, text), ...hazards(command, text)])),
-        ),
-      ],
+      problems: [byOptions(text, topic, told, missing, line)],
       read,
+      about: { command, told: all },
     };
   }
   if (plain.kind === 'ask') {
@@ -111,15 +105,16 @@ function sentenceParsed(
     const assumed = others.length > 0 ? [...plain.assumed, unusedNote(others)] : plain.assumed;
     return { ok: true, command, told: new Map(known), assumed };
   }
-  const { missing, got, why, samples } = plain;
-  // The options in the order of the command, so that the fix reads like any other ask.
+  const { missing, got, why, mends, said = told } = plain;
+  // The options in the order of the command, so that the fix reads like any other line.
   const options = Object.keys(command.options.shape).flatMap((option): [string, string][] => {
-    const value = told.get(option) ?? samples.get(option);
+    const value = mends?.get(option) ?? told.get(option);
     return value === undefined ? [] : [[option, value]];
   });
-  const whole = options.length > 0 ? askLine(command, new Map(options)) : SAMPLE_ASK;
+  const whole = mends && options.length > 0 ? askLine(command, new Map(options)) : undefined;
   const partly = plain.untold && { command, told, assumed: plain.assumed, missing: plain.untold };
-  return { ok: false, problems: [askedBack(missing, got || text, why, whole)], read, partly };
+  const problems = [askedBack(missing, got || text, why, whole)] as const;
+  return { ok: false, problems, read, partly, about: { command, told: said } };
 }
 
 /** Words that tell of rows in place: what else is said is then how far a floor is laid. */
@@ -150,17 +145,19 @@ function boardsReused(text: string, commands: readonly Command[], habits: Habits
   return { ok: true, command, told, assumed: [readAsCommand(command.name, 'the old baseboards go back')] };
 }
 
-/** A whole ask of such a command: what the sentence told, and samples for what decides the answer. */
-function completed(command: Command, told: ReadonlyMap<string, string>): string {
+/** The line of such a command where the sentence told all that decides the answer; else what it did not tell, in words. */
+function completed(
+  command: Command,
+  told: ReadonlyMap<string, string>,
+): { readonly line?: string; readonly missing: readonly string[] } {
   const decides = BY_OPTIONS.get(command.name) ?? [];
-  const options = optionsOf(command).flatMap(({ name, standard, example }): [string, string][] => {
-    const value = told.get(name) ?? (standard === undefined || decides.includes(name) ? example : undefined);
-    return value === undefined ? [] : [[name, value]];
-  });
-  return askLine(command, new Map(options));
+  const missing = optionsOf(command)
+    .filter(({ name, standard }) => !told.has(name) && (standard === undefined || decides.includes(name)))
+    .map(({ name, summary }) => `${name} (${summary.charAt(0).toLowerCase()}${summary.slice(1)})`);
+  return missing.length > 0 ? { missing } : { missing, line: askLine(command, told) };
 }
 
-/** The old floor and the house's year in the asker's own words: never a sample that is safer than what was said. */
+/** The old floor and the house's year in the asker's own words: never a floor that is safer than what was said. */
 function oldFloor(command: Command, text: string): readonly (readonly [string, string])[] {
   if (command.name !== 'tearout') return [];
   const floor =
@@ -168,7 +165,7 @@ function oldFloor(command: Command, text: string): readonly (readonly [string, s
   const told = floor.exec(text)?.[0] ?? '';
   const below = layerSaid(text, told);
   return [
-    ['floor', told === '' ? 'carpet' : told],
+    ...(told === '' ? [] : [['floor', told] as const]),
     ...(below === undefined ? [] : [['below', below] as const]),
     ['built', /(?<!\d)(?:1[89]|20)\d\d(?!\d)/.exec(text)?.[0] ?? 'unknown'],
   ];
@@ -187,10 +184,4 @@ function commandOf(topic: Topic, commands: readonly Command[]): Command | undefi
 
 function topicNamed(name: string): Topic | undefined {
   return (['planks', 'tape', 'safety', 'sources', 'help'] as const).find((topic) => topic === name);
-}
-
-/** What can be asked of the same room today. */
-function instead(told: ReadonlyMap<string, string>): string {
-  const room = told.get('room');
-  return room === undefined ? SAMPLE_ASK : `planks room: ${room}, plank: ${SAMPLE_PLANK}`;
 }

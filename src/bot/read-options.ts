@@ -1,6 +1,7 @@
 /** Options read: the text told for each, or its standard, into exact values; every problem of an ask at once. */
 
 import type { z } from 'zod';
+import { drops, invents } from '../measure/faithful.ts';
 import { factsOf, problemsIn } from '../measure/option.ts';
 import type { Habits, Typed } from '../measure/reading.ts';
 import { readInTime } from '../queue/reading-time.ts';
@@ -25,11 +26,11 @@ function optionsRead(command: Command, told: ReadonlyMap<string, string>, habits
   const problems: Problem[] = [];
   const assumed: string[] = [];
   for (const [option, schema] of Object.entries(command.options.shape)) {
-    const { standard, summary, example } = factsOf(schema);
+    const { standard, summary } = factsOf(schema);
     const said = told.get(option) || undefined;
     const text = said ?? standard;
     if (text === undefined) {
-      problems.push(missingOption(option, summary, example));
+      problems.push(missingOption(option, summary));
       continue;
     }
     const note = (line: string): void => {
@@ -38,14 +39,15 @@ function optionsRead(command: Command, told: ReadonlyMap<string, string>, habits
     const typed: Typed = { text, reading: { option, habits, note } };
     const value = schema.safeParse(typed);
     if (value.success) values[option] = value.data;
-    else problems.push(...problemsIn(value.error).map((problem) => readable(problem, option, schema, habits)));
+    else problems.push(...problemsIn(value.error).map((problem) => faithful(problem, typed, schema)));
   }
   const [first, ...rest] = problems;
   return first ? { ok: false, problems: [first, ...rest] } : { ok: true, values, assumed };
 }
 
-/** A problem whose fix is a value that this option reads: its example, where the reader offers none. */
-function readable(problem: Problem, option: string, schema: z.ZodType, habits: Habits): Problem {
-  const typed: Typed = { text: problem.fix, reading: { option, habits, note: () => undefined } };
-  return schema.safeParse(typed).success ? problem : { ...problem, fix: factsOf(schema).example };
+/** A problem whose fix is a value that this option reads, with all that was typed and no figure beside it; without one where there is none. */
+function faithful({ fix, ...problem }: Problem, { text, reading }: Typed, schema: z.ZodType): Problem {
+  const typed: Typed = { text: fix ?? '', reading: { ...reading, note: () => undefined } };
+  const holds = fix !== undefined && !drops(fix, text, 'line') && !invents(fix, [text]);
+  return holds && schema.safeParse(typed).success ? { ...problem, fix } : problem;
 }

@@ -1,6 +1,7 @@
 /** What an account asked lately: the last answer, so that “keep that” has a meaning, values told before, and what was seen of its projects. */
 
 import { z } from 'zod';
+import { isExamplePlank } from '../measure/plank.ts';
 import { DAY } from '../project/limits.ts';
 import type { Kept } from './ports.ts';
 
@@ -45,7 +46,7 @@ export async function forgetRecent(kept: Kept, via: string): Promise<void> {
 export function withTold(recent: Recent, told: ReadonlyMap<string, string>, at: number): Recent {
   const past = new Map(Object.entries(recent.past));
   for (const [option, text] of told) {
-    if (text === '' || text.length > LONGEST_VALUE) continue;
+    if (text === '' || text.length > LONGEST_VALUE || isExamplePlank(text)) continue;
     const before = past.get(option) ?? [];
     const times = (before.find((one) => one.text === text)?.times ?? 0) + 1;
     const others = before.filter((one) => one.text !== text);

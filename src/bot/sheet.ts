@@ -3,6 +3,7 @@
 import type { Block, Reply } from '../reply/reply.ts';
 import { SHEET } from '../words/sheet.ts';
 import { saySource } from '../words/sources.ts';
+import { assumedOf } from './offers.ts';
 
 const GAP = '  ';
 
@@ -13,8 +14,9 @@ export function sheetText(reply: Reply, blocks: readonly Block[] = reply.blocks)
   const sources = [...new Set(reply.sources.map((source) => `${saySource(source)} (${source.standing})`))];
   return [
     oneLine(reply.headline),
+    ...(reply.example === undefined ? [] : [oneLine(reply.example)]),
     ...blocks.flatMap((block) => ['', ...blockLines(block)]),
-    ...list(SHEET.assumed, reply.assumed),
+    ...list(SHEET.assumed, assumedOf(reply)),
     ...list(
       SHEET.cautions,
       reply.cautions.map(({ text }) => text),

@@ -12,7 +12,6 @@ import { comparedPlanks } from '../bot/compared.ts';
 import type { Field } from '../bot/form.ts';
 import { type Offers, offersOf } from '../bot/offers.ts';
 import type { Reply } from '../reply/reply.ts';
-import { SAMPLE_ASK } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
 import { customId, type Verb } from './custom-id.ts';
 import { label } from './escape.ts';
@@ -60,11 +59,12 @@ export function answerRows(reply: Reply, { id, showable, fields }: Offering): re
 export function problemRows(
   id: string,
   form: boolean,
-  { fix, again }: { fix: string; again: boolean },
+  { fix, again, example = false }: { fix: string | undefined; again: boolean; example?: boolean },
 ): readonly Row[] {
   const buttons = [
     ...(form ? [button('mend', id, CHAT.form)] : []),
-    button('fix', id, again ? CHAT.again : fix === SAMPLE_ASK ? CHAT.example : CHAT.suggested),
+    ...(fix === undefined ? [] : [button('fix', id, again ? CHAT.again : CHAT.suggested)]),
+    ...(example ? [button('try', id, CHAT.example)] : []),
   ];
   return buttonRows(buttons);
 }

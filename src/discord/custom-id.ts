@@ -1,6 +1,18 @@
 /** What a button, a select or a form says when it comes back: a verb, the short id of what is kept, and one word more. */
 
-export const VERBS = ['ask', 'pick', 'change', 'parts', 'sources', 'show', 'poll', 'mend', 'fix', 'form'] as const;
+export const VERBS = [
+  'ask',
+  'pick',
+  'change',
+  'parts',
+  'sources',
+  'show',
+  'poll',
+  'mend',
+  'fix',
+  'try',
+  'form',
+] as const;
 export type Verb = (typeof VERBS)[number];
 
 export interface Pressed {

@@ -30,7 +30,8 @@ export async function press(interaction: APIMessageComponentInteraction, came: C
   const pressed = readCustomId(data.custom_id);
   const values = data.component_type === ComponentType.StringSelect ? data.values : [];
   if (!pressed) return sayGone(came, desk);
-  if (pressed.verb === 'mend' || pressed.verb === 'fix') return mend(pressed, message.id, came, desk);
+  if (pressed.verb === 'mend' || pressed.verb === 'fix' || pressed.verb === 'try')
+    return mend(pressed, message.id, came, desk);
   const answer = await lookedUp(pressed.id, () => keptAnswer(desk.kept, pressed.id, came.account), desk);
   if (!answer) return sayGone(came, desk);
   switch (pressed.verb) {
@@ -79,8 +80,9 @@ async function change({ text }: KeptAnswer, options: readonly string[], came: Ca
 /** The form of an ask that could not be read, or the ask as it was mended for them. */
 async function mend({ verb, id }: Pressed, message: string, came: Came, desk: Desk): Promise<void> {
   const draft = await lookedUp(id, () => keptDraft(desk.kept, id, came.account), desk);
-  if (verb === 'fix' && draft?.fix !== undefined) {
-    return sendAnswers({ text: draft.fix }, came, { ephemeral: came.ephemeral, update: true }, desk);
+  const line = verb === 'fix' ? draft?.fix : verb === 'try' ? draft?.example : undefined;
+  if (line !== undefined) {
+    return sendAnswers({ text: line }, came, { ephemeral: came.ephemeral, update: true }, desk);
   }
   const command = draft?.form && commandNamed(draft.form.command, desk.commands);
   if (!draft?.form || !command) return sayGone(came, desk);

@@ -3,7 +3,7 @@
 import { ComponentType } from 'discord-api-types/v10';
 import type { Answer } from '../bot/answer.ts';
 import type { Problems } from '../bot/command.ts';
-import { isPart } from '../bot/offers.ts';
+import { assumedOf, isPart } from '../bot/offers.ts';
 import { sheetCsv, sheetText } from '../bot/sheet.ts';
 import type { Refusal } from '../reply/problem.ts';
 import type { Block, Reply } from '../reply/reply.ts';
@@ -34,7 +34,12 @@ export function hasLongSheets(reply: Reply): boolean {
 /** The sheets of an answer to work from: messages, and files of the same where they are long. */
 export function renderSheets(reply: Reply): readonly Message[] {
   const sheets = reply.blocks.filter(isPart);
-  const sections = [headline(reply.headline), ...sheets.flatMap(blockSections), ...cautionSection(reply.cautions)];
+  const sections = [
+    headline(reply.headline),
+    ...exampleSection(reply),
+    ...sheets.flatMap(blockSections),
+    ...cautionSection(reply.cautions),
+  ];
   const pages = packed(sections);
   const files = filesOf(reply, sheets);
   if (pages.length <= ANSWER_MESSAGES) return attached(pages, files, CHAT.tables);
@@ -55,9 +60,10 @@ function renderReply(reply: Reply): readonly Message[] {
   const pictures: readonly Section[] = drawings.length > 0 ? [{ kind: 'pictures', drawings }] : [];
   const pages = packed([
     headline(reply.headline),
+    ...exampleSection(reply),
     ...(first ? blockSections(first) : []),
     ...pictures,
-    ...assumedSection(reply.assumed),
+    ...assumedSection(assumedOf(reply)),
     ...others.flatMap(blockSections),
     ...drawings
       .map(describes)
@@ -84,7 +90,7 @@ function essential(reply: Reply, files: readonly OutFile[]): readonly Message[] 
   const more = drawings.length - room;
   const notes = [CHAT.whole, ...(more > 0 ? [CHAT.morePictures(more)] : [])];
   const cautions = cautionSection(reply.cautions);
-  const pages = packed([headline(reply.headline), lines(notes), ...shown, ...cautions]);
+  const pages = packed([headline(reply.headline), ...exampleSection(reply), lines(notes), ...shown, ...cautions]);
   if (pages.length <= ANSWER_MESSAGES) return attached(pages, files);
   // A headline or cautions beyond three messages: the file holds every word of them.
   return attached(packed([lines([CHAT.whole])]), files);
@@ -129,12 +135,14 @@ function csvTitle(title: string): string {
 function problemSections({ problems }: Problems): readonly Section[] {
   const fixes = new Set(problems.map(({ fix }) => fix));
   const shared = problems.length > 1 && fixes.size === 1;
+  const typed = (fix: string | undefined): readonly string[] =>
+    fix === undefined ? [] : [`-# ${CHAT.type}: ${code(fix)}`];
   const one = problems.flatMap(({ option, got, expected, fix }) => [
     `**${escaped(option)}:** ${escaped(expected)}`,
     `-# ${CHAT.read}: ${code(got) || CHAT.nothing}`,
-    ...(shared ? [] : [`-# ${CHAT.type}: ${code(fix)}`]),
+    ...(shared ? [] : typed(fix)),
   ]);
-  const all = shared ? [`-# ${CHAT.type}: ${code(problems[0].fix)}`] : [];
+  const all = shared ? typed(problems[0].fix) : [];
   return [lines([`**${CHAT.problem}**`, ...one, ...all])];
 }
 
@@ -146,6 +154,10 @@ function refusalSections({ why, call, cautions }: Refusal): readonly Section[] {
 /** A long headline is bold by itself in no message: marks around it would be cut apart. */
 function headline(text: string): Section {
   return lines([text.length > 300 ? escaped(text) : `### ${escaped(text)}`]);
+}
+
+function exampleSection({ example }: Reply): readonly Section[] {
+  return example === undefined ? [] : [lines([escaped(example)])];
 }
 
 function lengthOf(section: Section): number {

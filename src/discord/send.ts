@@ -2,7 +2,7 @@
 
 import type { Answer } from '../bot/answer.ts';
 import { type Form, fullName, type Problems } from '../bot/command.ts';
-import { parseLine } from '../bot/grammar.ts';
+import { commandNamed } from '../bot/form.ts';
 import type { Invocation } from '../bot/invocation.ts';
 import { keepAnswer, mintId } from '../bot/kept-answer.ts';
 import { keepDraft } from '../bot/kept-draft.ts';
@@ -111,15 +111,15 @@ function isPrivate(answer: Answer, way: Way): boolean {
 function rowsOf(answer: Answer, { ask, way, desk, id }: Surroundings): readonly Row[] {
   if ('headline' in answer) return answerRowsOf(ask, answer, id, isPrivate(answer, way), desk);
   if (!('problems' in answer)) return [];
-  const { problems, again = false } = answer;
-  return problemRows(id, formOf(answer, ask, desk) !== undefined, { fix: problems[0].fix, again });
+  const { problems, again = false, example } = answer;
+  const offered = { fix: problems[0].fix, again, example: example !== undefined };
+  return problemRows(id, formOf(answer, ask, desk) !== undefined, offered);
 }
 
-/** The form that mends an ask; where nothing was read in somebody's message, that of the sample, with nothing in it. */
-function formOf({ problems, form, again }: Problems, { written }: Ask, { commands }: Desk): Form | undefined {
+/** The form that mends an ask; where nothing was read in somebody's message, that of planks, with nothing in it. */
+function formOf({ form, again }: Problems, { written }: Ask, { commands }: Desk): Form | undefined {
   if (form || again || written !== 'message') return form;
-  const sample = parseLine(problems[0].fix, commands);
-  return sample.ok ? { command: fullName(sample.command), told: {} } : undefined;
+  return commandNamed('floor planks', commands) && { command: 'floor planks', told: {} };
 }
 
 /** Keeps what the buttons of an answer need. Never rejects: false where it could not be kept. */
@@ -130,9 +130,16 @@ async function isKept(answer: Answer, ask: Ask, came: Came, way: Way, desk: Desk
       const whole = { by: came.account, text: ask.text, reply: answer, shown };
       await inTime(keepAnswer(desk.kept, id, whole), KEEP_TIME, desk);
     } else if ('problems' in answer) {
-      const { problems } = answer;
+      const { problems, example } = answer;
       const form = formOf(answer, ask, desk);
-      const draft = { by: came.account, fix: problems[0].fix, wrong: problems.map(({ option }) => option) };
+      const [{ fix }] = problems;
+      const wrong = problems.map(({ option }) => option);
+      const draft = {
+        by: came.account,
+        wrong,
+        ...(fix === undefined ? {} : { fix }),
+        ...(example === undefined ? {} : { example }),
+      };
       await inTime(keepDraft(desk.kept, id, form ? { ...draft, form } : draft), KEEP_TIME, desk);
     }
     return true;

@@ -40,7 +40,7 @@ export function readChoices(text: string, reading: Reading): Read<readonly ToldC
     return unread(tooManyChoices(reading.option, text, MOST_CHOICES, parts.slice(0, MOST_CHOICES).join('; ')));
   const choices: ToldChoice[] = [];
   const problems: Problem[] = [];
-  const mended: string[] = [];
+  const mended: (string | undefined)[] = [];
   parts.forEach((part, i) => {
     const named = NAME.exec(part);
     const name = named?.[1]?.trim() ?? `plank ${String.fromCodePoint(65 + i)}`;
@@ -49,9 +49,11 @@ export function readChoices(text: string, reading: Reading): Read<readonly ToldC
     if (plank.ok)
       choices.push({ name: unique(name, choices), plank: plank.value, typed: rest, ...reflectance, ...tier });
     else problems.push(...plank.problems);
-    mended.push(plank.ok ? part : `${named ? `${name}: ` : ''}${plank.problems[0].fix}`);
+    const fix = plank.ok ? part : plank.problems[0].fix;
+    mended.push(plank.ok || fix === undefined ? fix : `${named ? `${name}: ` : ''}${fix}`);
   });
-  const [first, ...more] = problems.map((problem) => ({ ...problem, fix: mended.join('; ') }));
+  const fix = mended.includes(undefined) ? undefined : mended.join('; ');
+  const [first, ...more] = problems.map((problem) => ({ ...problem, fix }));
   return first ? unread(first, ...more) : read(choices);
 }
 

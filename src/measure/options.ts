@@ -30,7 +30,7 @@ export const length = (told: Told & { readonly example: string; readonly least: 
     const value = readLength(text, reading, reading.habits.units === 'metric' ? 'mm' : 'in');
     if (!value.ok || (value.value >= least && value.value <= most)) return value;
     const say = (bound: Length): string => sayLength(bound, reading.habits);
-    return unread(outOfRange({ option: reading.option, got: text }, say(least), say(most), facts.example));
+    return unread(outOfRange({ option: reading.option, got: text }, say(least), say(most)));
   });
 };
 

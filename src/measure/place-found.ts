@@ -37,7 +37,7 @@ export function readFound(text: string, reading: Reading): Read<Found> {
 }
 
 /** Screens words left over in another option; `fix` is what to type instead when they are not plain. */
-export function screened(text: string, reading: Reading, fix: string): Read<Found> {
+export function screened(text: string, reading: Reading, fix?: string): Read<Found> {
   const got = { option: reading.option, got: text };
   if (text.length > LONGEST_TEXT) return unread(notPlain(got, `${text.slice(0, 40)}…`, fix));
   const rest = doubtful(text);

@@ -30,7 +30,6 @@ export function readPlain(text: string, habits: Habits, hint?: Topic): Plain {
       missing: 'ask',
       got: text,
       why,
-      samples: new Map(),
     };
   }
   const clean = cleaned(text, aboutNote(), speltNote);
@@ -49,8 +48,8 @@ export function readPlain(text: string, habits: Habits, hint?: Topic): Plain {
 function sumSaid({ sum, problem }: NonNullable<ReturnType<typeof tapeSaid>>): Plain {
   if (!problem) return { kind: 'ask', topic: 'tape', told: new Map([['sum', sum]]), assumed: [] };
   const { got, expected, fix } = problem;
-  const samples = new Map([['sum', fix]]);
-  return { kind: 'ask-back', topic: 'tape', told: new Map(), assumed: [], missing: 'sum', got, why: expected, samples };
+  const mends = fix === undefined ? undefined : new Map([['sum', fix]]);
+  return { kind: 'ask-back', topic: 'tape', told: new Map(), assumed: [], missing: 'sum', got, why: expected, mends };
 }
 
 /** What is told of a topic other than planks. */

@@ -9,7 +9,6 @@ import {
   cartonMissing,
   countFromArea,
   countOutOfRange,
-  plankCountExample,
   planksNotWhole,
 } from '../words/plank-problems.ts';
 import { roundedRatio } from './length-number.ts';
@@ -77,7 +76,7 @@ export function claimCarton(
     const count = value.top / value.bottom;
     if (count >= 1n && count <= BigInt(MOST))
       return { told: { ...told, count: { count: Number(count), ...place } }, flaws };
-    const few = { ...place, expected: countOutOfRange(MOST), mends: () => [told.area ? '' : plankCountExample()] };
+    const few = { ...place, expected: countOutOfRange(MOST), mends: () => [] };
     return { told, flaws: [...flaws, few] };
   }
   const area = told.area ? undefined : areaTold(counted, units, reading);
@@ -88,7 +87,7 @@ export function claimCarton(
 }
 
 function cartonFlaw(found: RegExpExecArray): Flaw {
-  return { ...placeOf(found), expected: cartonMissing(), mends: () => [plankCountExample(), ''] };
+  return { ...placeOf(found), expected: cartonMissing(), mends: () => [] };
 }
 
 function placeOf(found: RegExpExecArray): Place {
@@ -123,10 +122,9 @@ export function cartonOf(told: ToldCarton, plank: Area, units: Units, reading: R
     const expected = count
       ? areaAgainstCount(area.typed, planks, sayArea(product, saying))
       : planksNotWhole(area.typed, exact);
-    const whole = `${Math.min(MOST, Math.max(1, planks))} per carton`;
-    return { ...place, expected, mends: () => (count ? [`${sayArea(product, saying)} per carton`, ''] : [whole]) };
+    return { ...place, expected, mends: () => [] };
   }
-  if (planks > MOST) return { ...place, expected: countOutOfRange(MOST), mends: () => [plankCountExample()] };
+  if (planks > MOST) return { ...place, expected: countOutOfRange(MOST), mends: () => [] };
   if (!count) reading.note(countFromArea(area.typed, planks));
   if (apart > 0n && sayArea(area.area, saying) !== sayArea(product, saying)) {
     reading.note(areaStands(area.typed, planks, sayArea(product, saying)));

@@ -73,5 +73,5 @@ function thicknessOf(found: RegExpExecArray | undefined, reading: Reading): Leng
   const side = readSide(typed, 'mm', reading);
   if (side.ok && side.length <= TICKS_PER_INCH) return side.length;
   const expected = side.ok ? thickOutOfRange() : side.expected;
-  return { from: found.index, to: found.index + found[0].length, expected, mends: () => [''] };
+  return { from: found.index, to: found.index + found[0].length, expected, mends: () => [] };
 }

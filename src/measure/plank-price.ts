@@ -8,7 +8,7 @@ import type { Ratio } from './length-number.ts';
 import type { Carton } from './plank-carton.ts';
 import { CARTON, PER, PLANK, SQUARE_FOOT, SQUARE_METRE } from './plank-carton.ts';
 import type { Unclaimed } from './plank-claim.ts';
-import { currencyOf, FIGURE, FIGURE_START, figureOf, HIGHEST_PRICE, MARK } from './price.ts';
+import { currencyOf, FIGURE, FIGURE_START, figureOf, HIGHEST_PRICE, MARK, markOf } from './price.ts';
 import type { Reading } from './reading.ts';
 import type { Flaw } from './room-flaw.ts';
 import { LETTER } from './room-plain.ts';
@@ -61,12 +61,12 @@ export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { t
     flaws.push({
       ...place,
       expected: found ? priceTwice() : priceMark(),
-      mends: () => (found ? [''] : [`$${typed}`, '']),
+      mends: () => (found ? [] : [`${markOf(reading.habits.currency)}${typed}`]),
     });
   }
   if (!found) return { flaws };
   for (let second = rest.claimFirst(PRICES); second; second = rest.claimFirst(PRICES)) {
-    flaws.push({ ...placeOf(second), expected: priceTwice(), mends: () => [''] });
+    flaws.push({ ...placeOf(second), expected: priceTwice(), mends: () => [] });
   }
   const place = placeOf(found);
   const typed = text.slice(place.from, place.to).trim();
@@ -76,10 +76,10 @@ export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { t
     flaws: [...flaws, { ...place, expected, mends: () => mends }],
   });
   const { before, after } = groups;
-  if (!amount || (before !== undefined && after !== undefined && before !== after)) return flaw(notAPrice(), '');
-  if (amount.top > HIGHEST_PRICE * amount.bottom) return flaw(tooHigh(reading), '');
+  if (!amount || (before !== undefined && after !== undefined && before !== after)) return flaw(notAPrice());
+  if (amount.top > HIGHEST_PRICE * amount.bottom) return flaw(tooHigh(reading));
   const of = (['carton', 'plank', 'foot', 'metre'] as const).find((what) => groups[what] !== undefined);
-  if (!of && groups.line === undefined) return flaw(priceOfWhat(), `${typed} a carton`, '');
+  if (!of && groups.line === undefined) return flaw(priceOfWhat());
   if (!of) reading.note(footPriceRead(typed));
   const currency = currencyOf(before ?? after, reading.habits);
   return { told: { amount, currency, of: of ?? 'foot', ...place }, flaws };
@@ -90,7 +90,7 @@ export function cartonPrice(told: ToldPrice, carton: Carton, reading: Reading): 
   const [times, parts] = perCarton(told.of, carton);
   const { top, bottom } = told.amount;
   if (top * times > HIGHEST_PRICE * bottom * parts) {
-    return { from: told.from, to: told.to, expected: tooHigh(reading), mends: () => [''] };
+    return { from: told.from, to: told.to, expected: tooHigh(reading), mends: () => [] };
   }
   return { cents: portion(100n * top, times, bottom * parts), currency: told.currency };
 }

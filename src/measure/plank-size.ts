@@ -2,7 +2,7 @@
 
 import type { Length } from '../core/length.ts';
 import { TICKS_PER_INCH, TICKS_PER_METRE } from '../core/length.ts';
-import { plankSizeExample, sizeMissing, sizeOutOfRange, sizeReadIn, sizeTurned } from '../words/plank-problems.ts';
+import { sizeMissing, sizeOutOfRange, sizeReadIn, sizeTurned } from '../words/plank-problems.ts';
 import type { LengthUnit } from './length.ts';
 import { unitIn, unitsOf } from './length.ts';
 import { UNITS } from './length-units.ts';
@@ -38,7 +38,7 @@ export function claimSize(text: string, rest: Unclaimed, reading: Reading): Size
   const { a, b, c } = found?.groups ?? {};
   if (!found || a === undefined || b === undefined) {
     const whole = { from: 0, to: text.length };
-    return { from: 0, to: 0, shown: whole, expected: sizeMissing(), mends: () => [`${plankSizeExample(metric)}, `] };
+    return { from: 0, to: 0, shown: whole, expected: sizeMissing(), mends: () => [] };
   }
   const stated = unitIn(a) ?? unitIn(b) ?? (c === undefined ? undefined : unitIn(c));
   const unit: LengthUnit = stated ?? (metric ? 'mm' : 'in');
@@ -47,7 +47,7 @@ export function claimSize(text: string, rest: Unclaimed, reading: Reading): Size
   const flaw = (expected: string, ...mends: string[]): Flaw => ({
     ...place,
     expected,
-    mends: () => [...mends, ...likelier(a, b), plankSizeExample(metric)],
+    mends: () => [...mends, ...likelier(a, b)],
   });
   const one = readSide(a, unitIn(b) ?? unit, reading);
   if (!one.ok) return flaw(one.expected, ...one.mends.map((mend) => `${mend} x ${b}`));

@@ -15,7 +15,7 @@ import { unclaimed } from './plank-claim.ts';
 import { claimLoneThickness, claimMake, claimThickness } from './plank-make.ts';
 import { cartonPrice, claimPrice } from './plank-price.ts';
 import { claimSize } from './plank-size.ts';
-import type { Read, Reading } from './reading.ts';
+import type { Habits, Read, Reading } from './reading.ts';
 import { read, unread } from './reading.ts';
 import type { Flaw } from './room-flaw.ts';
 import { problemsOf } from './room-flaw.ts';
@@ -32,20 +32,29 @@ type Parsed =
   | { readonly ok: true; readonly value: ToldPlank; readonly notes: readonly string[] }
   | { readonly ok: false; readonly flaws: readonly [Flaw, ...Flaw[]] };
 
+/** Whether a text asks for a plank of ours, for somebody who has none yet. */
+export function isExamplePlank(text: string): boolean {
+  return /^(?:an? |the )?example(?: plank)?$/i.test(text.trim());
+}
+
+/** The plank of ours, as it could be typed. It is in no order and no list: whoever gets it is told. */
+export function examplePlank({ units }: Habits): string {
+  return `${plankSizeExample(units === 'metric')}, ${plankCountExample()}`;
+}
+
 /**
  * A plank with its carton, in any order: `6 x 48 in, 20 sq ft/carton, $2.89/sq ft`. The smaller side is the width. Of the
  * count and the area of a carton one may be missing and is worked out; a printed area within 2 % of size × count stands.
  * A price per sq ft, m² or plank becomes the carton's, in whole cents, rounded half up once. What cannot be placed is told
- * back, never passed over; every Problem has a fix that is itself read. Never throws.
+ * back, never passed over; a Problem's fix is itself read. Never throws.
  */
 export function readPlank(text: string, reading: Reading): Read<ToldPlank> {
-  const parsed = parse(text, reading);
+  const parsed = parse(isExamplePlank(text) ? examplePlank(reading.habits) : text, reading);
   if (parsed.ok) {
     for (const note of parsed.notes) reading.note(note);
     return read(parsed.value);
   }
-  const example = `${plankSizeExample(reading.habits.units === 'metric')}, ${plankCountExample()}`;
-  return unread(...problemsOf(parsed.flaws, text, reading.option, (mended) => parse(mended, reading).ok, example));
+  return unread(...problemsOf(parsed.flaws, text, reading.option, (mended) => parse(mended, reading).ok));
 }
 
 function parse(text: string, { option, habits }: Reading): Parsed {
@@ -111,14 +120,14 @@ function loneCount(found: RegExpExecArray): Flaw {
   return {
     ...place,
     expected: cartonMissing(),
-    mends: () => [` ${found.groups?.figure} per carton `, `, ${plankCountExample()}`],
+    mends: () => [` ${found.groups?.figure} per carton `],
   };
 }
 
 function cartonUntold(text: string): Flaw {
   const end = text.length;
   const shown = { from: 0, to: end };
-  return { from: end, to: end, shown, expected: cartonMissing(), mends: () => [`, ${plankCountExample()}`] };
+  return { from: end, to: end, shown, expected: cartonMissing(), mends: () => [] };
 }
 
 function unplaced(text: string): Flaw {

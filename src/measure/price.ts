@@ -52,6 +52,11 @@ export function currencyOf(mark: string | undefined, habits: Habits): string {
   return ['USD', 'CAD', 'AUD'].includes(habits.currency) ? habits.currency : 'USD';
 }
 
+/** The mark of a currency as it stands before a figure. */
+export function markOf(currency: string): string {
+  return { USD: '$', EUR: '€', GBP: '£' }[currency] ?? `${currency} `;
+}
+
 /** The exact value of a typed figure, undefined when its marks make no number. */
 export function figureOf(typed: string, habits: Habits): Ratio | undefined {
   const numeral = numeralAt(typed, 0, false);

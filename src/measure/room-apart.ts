@@ -56,8 +56,8 @@ function roomsApart(text: string, reading: Reading): Read<readonly RoomApart[]> 
   const [lost] = apart.filter(({ text: found }) => found === undefined);
   if (lost) {
     const { units, decimal } = reading.habits;
-    const fix = roomExample(units === 'metric', decimal);
-    return unread({ option: reading.option, got: lost.typed, expected: roomOnlyAmongOthers(fix), fix });
+    const example = roomExample(units === 'metric', decimal);
+    return unread({ option: reading.option, got: lost.typed, expected: roomOnlyAmongOthers(example) });
   }
   return read(apart.map(({ name, text: found = '', named }) => ({ name, text: found, named })));
 }

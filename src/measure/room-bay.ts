@@ -37,8 +37,7 @@ export function withBays(
   const taken = new Set<Wall>();
   let made = outline;
   for (const bay of bays) {
-    const bad = (expected: string): void =>
-      void flaws.push({ from: bay.joint, to: bay.to, expected, mends: () => [''] });
+    const bad = (expected: string): void => void flaws.push({ from: bay.joint, to: bay.to, expected, mends: () => [] });
     const words = plain.slice(bay.from, bay.to);
     const wall = WALLS.find((one) => new RegExp(`(?<![a-z])${one}(?![a-z])`).test(words)) ?? 'far';
     const degrees = degreesOf(anglesIn(bay, plain)[0]?.replace(/^(?:at|of) /, '') ?? '') ?? USUAL_ANGLE;

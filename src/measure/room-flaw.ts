@@ -1,6 +1,7 @@
 /** What is wrong at one place of a typed text and how it could be mended, made into problems whose fix is known to be read. */
 
 import type { Problem } from '../reply/problem.ts';
+import { drops, invents } from './faithful.ts';
 import { withoutHidden } from './room-plain.ts';
 
 /** A flaw at [from, to) of the text. `mends` are texts for that place, the likeliest first; none is trusted until it is read. */
@@ -13,27 +14,26 @@ export interface Flaw {
   mends(): readonly string[];
 }
 
-/** How many mended texts are tried before the example is given instead, so that a hopeless text costs little. */
+/** How many mended texts are tried, so that a hopeless text costs little. */
 const TRIES = 8;
 const LONGEST_GOT = 120;
 
 /**
- * A problem for each flaw, in the order of the text. Their fix is the whole text with every flaw mended, if `reads` reads it;
- * else `example`, which must be readable.
+ * A problem for each flaw, in the order of the text. Their fix is the whole text with every flaw mended, if `reads` reads it and
+ * it holds all that was typed; without one where no mend does.
  */
 export function problemsOf(
   flaws: readonly [Flaw, ...Flaw[]],
   text: string,
   option: string,
   reads: (text: string) => boolean,
-  example: string,
 ): [Problem, ...Problem[]] {
-  const fix = mended(flaws, text, reads) ?? example;
+  const fix = mended(flaws, text, reads);
   const [first, ...others] = [...flaws].sort((a, b) => a.from - b.from).map((flaw) => problem(flaw, text, option, fix));
   return first ? [first, ...others] : [problem(flaws[0], text, option, fix)];
 }
 
-function problem(flaw: Flaw, text: string, option: string, fix: string): Problem {
+function problem(flaw: Flaw, text: string, option: string, fix: string | undefined): Problem {
   const got = withoutHidden(text.slice((flaw.shown ?? flaw).from, (flaw.shown ?? flaw).to).trim(), '\ufffd');
   const signs = [...got];
   const shown = signs.length > LONGEST_GOT ? `${signs.slice(0, LONGEST_GOT).join('')}…` : got;
@@ -48,7 +48,7 @@ function mended(flaws: readonly Flaw[], text: string, reads: (text: string) => b
     const whole = withMends(flaws, mends, round === rounds ? Number.MAX_SAFE_INTEGER : round, text);
     if (seen.has(whole)) continue;
     seen.add(whole);
-    if (whole !== '' && reads(whole)) return whole;
+    if (whole !== '' && !drops(whole, text, 'line') && !invents(whole, [text]) && reads(whole)) return whole;
   }
   return undefined;
 }
@@ -62,7 +62,7 @@ function withMends(flaws: readonly Flaw[], mends: readonly (readonly string[])[]
   let done = 0;
   for (const { flaw, mend } of places) {
     if (flaw.from < done || mend === undefined) continue;
-    whole += text.slice(done, flaw.from) + mend;
+    whole += `${text.slice(done, flaw.from)}${mend}${/\s$/.test(text.slice(flaw.from, flaw.to)) ? ' ' : ''}`;
     done = flaw.to;
   }
   return (whole + text.slice(done))

@@ -88,7 +88,7 @@ export function readOutline(
   return withBays(outline, sides.sides, region, plain, own, reading);
 }
 
-/** A flaw of a corner left out: its mend is to leave it in. */
+/** A flaw of a corner left out. */
 function whole({ joint, from, to }: Piece, expected: string): Flaw {
-  return { from: joint, to, shown: { from, to }, expected, mends: () => [''] };
+  return { from: joint, to, shown: { from, to }, expected, mends: () => [] };
 }

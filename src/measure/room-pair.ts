@@ -1,8 +1,8 @@
 /** Two sides typed together, read in one unit. */
 
 import { TICKS_PER_INCH } from '../core/length.ts';
-import { roomExample, sideTooShort } from '../words/room-problems.ts';
-import { type LengthUnit, unitIn, unitsOf } from './length.ts';
+import { sideTooShort } from '../words/room-problems.ts';
+import { type LengthUnit, unitIn } from './length.ts';
 import type { Reading } from './reading.ts';
 import type { Flaw } from './room-flaw.ts';
 import type { Sides } from './room-notch.ts';
@@ -18,12 +18,11 @@ export function readSides(
   const { from, to, a, b } = shape;
   const x = readSide(a, unitIn(b) ?? unit, reading);
   const y = a === b && x.ok ? x : readSide(b, unitIn(a) ?? unit, reading);
-  const example = roomExample(unitsOf(unit) === 'metric', reading.habits.decimal);
   const flaw = (expected: string, ...mends: string[]): Flaw => ({
     from,
     to,
     expected,
-    mends: () => [...mends, example],
+    mends: () => mends,
   });
   if (!x.ok) return { ok: false, flaws: [flaw(x.expected, ...x.mends.map((mend) => `${mend} x ${b}`))] };
   if (!y.ok) return { ok: false, flaws: [flaw(y.expected, ...y.mends.map((mend) => `${a} x ${mend}`))] };

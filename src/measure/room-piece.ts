@@ -4,6 +4,7 @@ import { roomsRunTogether, signsRunTogether } from '../words/room-problems.ts';
 import type { Flaw } from './room-flaw.ts';
 import { LETTER } from './room-plain.ts';
 import { pairPattern, SIDE, TIMES } from './room-side.ts';
+import { ANGLE } from './walk-steps.ts';
 
 /** Where a shape stands: two sides as typed (a square's are the same), or a walk round the walls. */
 export type Shape =
@@ -83,6 +84,9 @@ export function piecesOf(plain: string, from: number, to: number): { pieces: Pie
   return { pieces, flaws };
 }
 
+/** The angle of a bay or of a corner cut off, right behind its sides. */
+const LEADING_ANGLE = new RegExp(`^ *(?:(?:at|of) )?${ANGLE}`, 'i');
+
 /** The one sign that divides two shapes, or a flaw. */
 function signIn(plain: string, shape: Shape, next: Shape): { from: number; to: number; sign: Sign } | Flaw {
   const between = plain.slice(shape.to, next.from);
@@ -102,8 +106,10 @@ function signIn(plain: string, shape: Shape, next: Shape): { from: number; to: n
   }
   const shown = { from: shape.from, to: next.to };
   const expected = signs.length > 0 ? signsRunTogether() : roomsRunTogether();
-  const name = between.replace(SIGN, ' ').replace(/\s+/g, ' ').trim();
-  const mends = () => (name === '' ? ['; '] : [`; ${name} `, ` ${name}; `]);
+  // An angle belongs to the shape before it.
+  const angle = LEADING_ANGLE.exec(between)?.[0] ?? '';
+  const name = between.slice(angle.length).replace(SIGN, ' ').replace(/\s+/g, ' ').trim();
+  const mends = () => (name === '' ? [`${angle}; `] : [`${angle}; ${name} `, `${angle} ${name}; `]);
   return { from: shape.to, to: next.from, shown, expected, mends };
 }
 

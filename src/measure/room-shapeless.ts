@@ -18,32 +18,21 @@ const ONE = new RegExp(
   `(?<![${LETTER}\\d])(?:[${LETTER}]+${TIMES}(?=[\\d.,½⅓⅔¼¾⅛⅜⅝⅞]))?(?<side>${SIDE})(?:${SIDE_WORD}${TIMES}[${LETTER}]*)?`,
 );
 const TURN = new RegExp(`(?<!\\d)${SIDE},? ?(?:turn )?(?:right|left|r|l)(?![${LETTER}])`);
-const NO_NAME = new RegExp(`(?<![${LETTER}])(?:x|by|ft|feet|foot|in|inch|inches|mm|cm|m)(?![${LETTER}])`, 'g');
 
-/** The flaw of the line at [from, to) of `plain`; `example` is a room as this asker would type one. */
+/** The flaw of the line at [from, to) of `plain`; `example` is a room as this asker would type one. A side that was not typed is not mended. */
 export function shapelessFlaw(text: string, plain: string, from: number, to: number, example: string): Flaw {
   const line = plain.slice(from, to);
   const typed = text.slice(from, to);
   const instead = (found: RegExpExecArray, mend: string) =>
     typed.slice(0, found.index) + mend + typed.slice(found.index + found[0].length);
-  const name = line
-    .replace(NO_NAME, ' ')
-    .replace(new RegExp(`[^${LETTER} ]`, 'g'), ' ')
-    .replace(/ +/g, ' ')
-    .trim();
-  const named = name === '' ? example : `${name}: ${example}`;
-  const flaw = (expected: string, ...mends: string[]): Flaw => ({ from, to, expected, mends: () => [...mends, named] });
-  const area = AREA_ALONE.exec(line);
-  if (area) return flaw(areaAlone(), instead(area, example));
+  const flaw = (expected: string, ...mends: string[]): Flaw => ({ from, to, expected, mends: () => mends });
+  if (AREA_ALONE.test(line)) return flaw(areaAlone());
   if (TURN.test(line)) {
     const first = line.search(/[\d½⅓⅔¼¾⅛⅜⅝⅞]/);
     return flaw(walkWordMissing(), `${typed.slice(0, first)}walk ${typed.slice(first)}`);
   }
   const negative = NEGATIVE.exec(line);
   if (negative) return flaw(negativeSide(), instead(negative, ''));
-  const three = THREE.exec(line);
-  if (three) return flaw(threeSides(), instead(three, `${three.groups?.a} x ${three.groups?.b}`));
-  const one = ONE.exec(line);
-  if (one) return flaw(oneSide(), instead(one, `${one.groups?.side} x ${one.groups?.side}`));
-  return flaw(noRoom(example));
+  if (THREE.test(line)) return flaw(threeSides());
+  return flaw(ONE.test(line) ? oneSide() : noRoom(example));
 }

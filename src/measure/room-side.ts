@@ -55,5 +55,5 @@ export function readSide(typed: string, unit: LengthUnit, reading: Reading): Rea
   const side = readLengthIn(typed, reading, unit);
   if (side.ok) return { ok: true, length: side.value };
   const [problem] = side.problems;
-  return { ok: false, expected: problem.expected, mends: side.problems.map(({ fix }) => fix) };
+  return { ok: false, expected: problem.expected, mends: side.problems.flatMap(({ fix }) => fix ?? []) };
 }

@@ -59,7 +59,7 @@ function roomsIn(text: string, reading: Reading): Read<ToldRooms> {
     return read(parsed.value);
   }
   const reads = (mended: string) => parse(mended, reading).ok;
-  return unread(...problemsOf(parsed.flaws, text, reading.option, reads, exampleFor(reading)));
+  return unread(...problemsOf(parsed.flaws, text, reading.option, reads));
 }
 
 function exampleFor({ habits }: Reading): string {

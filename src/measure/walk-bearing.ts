@@ -114,7 +114,7 @@ function longestPair(legs: readonly Leg[]): readonly [number, number] {
 }
 
 /** The legs with two of them made longer or shorter so that they close; undefined where that cannot be. */
-export function remeasured(legs: readonly Leg[], one: number, other: number): readonly Leg[] | undefined {
+function remeasured(legs: readonly Leg[], one: number, other: number): readonly Leg[] | undefined {
   const [a, b] = [legs[one], legs[other]];
   const area = cross(a, b);
   if (!a || !b || Math.abs(area) < 0.1) return undefined;

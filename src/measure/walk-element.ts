@@ -1,8 +1,6 @@
 /** The elements of a walk at any angle, the legs they come to, and walks mended from them. */
 
-import { TICKS_PER_INCH, ticks } from '../core/length.ts';
-import { type Saying, sayLength } from './say-length.ts';
-import { closeLegs, type Leg, remeasured } from './walk-bearing.ts';
+import { closeLegs, type Leg } from './walk-bearing.ts';
 import type { Turn } from './walk-path.ts';
 
 /** A wall; a turn by so many degrees; or a wall that goes `ahead` and `aside`, after which one faces the side. */
@@ -17,8 +15,6 @@ export type Element =
       readonly aside: number;
     };
 
-const MOST_PAIRS = 6;
-const MOST_MENDS = 3;
 const MOST_TURNS = 40;
 
 /** The legs of a walk, and the bearing after its last turn where it ends with one. */
@@ -38,50 +34,25 @@ export function legsOf(elements: readonly Element[]): { legs: readonly Leg[]; af
   return { legs, after: elements.at(-1)?.kind === 'wall' ? undefined : bearing };
 }
 
-/** Texts of walks that close, made from one that does not: two walls measured anew, or a turn the other way. */
-export function mendedTexts(elements: readonly Element[], saying: Saying): readonly string[] {
-  const { legs, after } = legsOf(elements);
-  const order = legs
-    .map((_, i) => i)
-    .filter((i) => legs[i]?.told)
-    .sort((i, j) => (legs[j]?.length ?? 0) - (legs[i]?.length ?? 0))
-    .slice(0, MOST_PAIRS);
-  const measured = order
-    .flatMap((one, k) => order.slice(k + 1).map((other) => remeasured(legs, one, other)))
-    .flatMap((changed) =>
-      changed?.every(({ length }) => length >= TICKS_PER_INCH) && closeLegs(changed, after).kind === 'outline'
-        ? [changed]
-        : [],
-    )
-    .sort((a, b) => changeOf(legs, a) - changeOf(legs, b))
-    .slice(0, MOST_MENDS)
-    .map((changed) => written(elements, changed, saying));
-  const turns = elements.filter(({ kind }) => kind !== 'wall').length;
-  const flipped =
-    turns > MOST_TURNS
-      ? []
-      : elements.flatMap((element, i) => {
-          if (element.kind === 'wall') return [];
-          const other = { ...element, turn: element.turn === 'right' ? 'left' : 'right' } as const;
-          const walk = elements.map((kept, k) => (k === i ? other : kept));
-          const way = legsOf(walk);
-          return closeLegs(way.legs, way.after).kind === 'outline' ? [written(walk, way.legs, saying)] : [];
-        });
-  return [...flipped.slice(0, MOST_MENDS), ...measured];
+/** Texts of walks that close, made from one that does not: one turn the other way, its walls as they were typed. */
+export function mendedTexts(elements: readonly Element[]): readonly string[] {
+  if (elements.filter(({ kind }) => kind !== 'wall').length > MOST_TURNS) return [];
+  return elements.flatMap((element, i) => {
+    if (element.kind === 'wall') return [];
+    const other = { ...element, turn: element.turn === 'right' ? 'left' : 'right' } as const;
+    const walk = elements.map((kept, k) => (k === i ? other : kept));
+    const { legs, after } = legsOf(walk);
+    return closeLegs(legs, after).kind === 'outline' ? [written(walk)] : [];
+  });
 }
 
-function changeOf(before: readonly Leg[], after: readonly Leg[]): number {
-  return before.reduce((sum, leg, i) => sum + Math.abs(leg.length - (after[i]?.length ?? 0)), 0);
-}
-
-function written(elements: readonly Element[], legs: readonly Leg[], saying: Saying): string {
-  let leg = 0;
+function written(elements: readonly Element[]): string {
   const parts = elements.map((element) => {
-    if (element.kind === 'turn') return element.degrees === 90 ? element.turn : `${element.turn} ${element.degrees}°`;
-    const length = Math.round(legs[leg++]?.length ?? 0);
-    if (element.kind === 'diagonal')
-      return `${element.turn} diagonal ${sayLength(ticks(element.ahead), saying)} x ${sayLength(ticks(element.aside), saying)}`;
-    return sayLength(ticks(length), saying);
+    if (element.kind === 'wall') return element.typed;
+    const { turn } = element;
+    if (element.kind === 'turn') return element.degrees === 90 ? turn : `${turn} ${element.degrees}°`;
+    // As it was typed, but for its side.
+    return element.typed.replace(/right|left|(?<![a-z])[rl](?![a-z])/i, turn);
   });
   return `walk ${parts.join(' ')}`;
 }

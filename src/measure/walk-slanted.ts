@@ -8,7 +8,6 @@ import {
   turnTwice,
   walkCrosses,
   walkEndsAway,
-  walkExample,
   walkTooLong,
   walkTooShort,
   wallTooShort,
@@ -57,13 +56,12 @@ export function readSlantedWalk(
   reading: Reading,
 ): ReadWalk {
   const saying: Saying = { units: unitsOf(unit), decimal: reading.habits.decimal };
-  const example = walkExample(saying.units === 'metric');
   const failed = (expected: string, mends: () => readonly string[]): ReadWalk => ({
     ok: false,
     flaws: [{ ...place, expected, mends }],
   });
   const { elements, flaws } = elementsOf(angled(told), unit, reading);
-  if (elements.length > 2 * MOST_WALLS) return failed(walkTooLong(MOST_WALLS), () => [example]);
+  if (elements.length > 2 * MOST_WALLS) return failed(walkTooLong(MOST_WALLS), () => []);
   if (flaws.length > 0) return { ok: false, flaws };
   const walls = elements.filter(({ kind }) => kind !== 'turn');
   const { legs, after } = legsOf(elements);
@@ -78,7 +76,7 @@ export function readSlantedWalk(
     };
   }
   const expected = walls.length < FEWEST_WALLS ? walkTooShort(FEWEST_WALLS) : expectedOf(closed, walls, saying);
-  return failed(expected, () => [...mendedTexts(elements, saying), example]);
+  return failed(expected, () => mendedTexts(elements));
 }
 
 function expectedOf(closed: ClosedLegs, walls: readonly Element[], saying: Saying): string {

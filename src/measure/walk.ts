@@ -9,7 +9,6 @@ import {
   turnTwice,
   walkCrosses,
   walkEndsAway,
-  walkExample,
   walkTooLong,
   walkTooShort,
   wallTooShort,
@@ -43,8 +42,7 @@ export function readWalk(
   const flaws = [...wordFlaws(steps), ...orderFlaws(steps)];
   const walls = steps.filter((step) => step.kind === 'wall');
   const saying: Saying = { units: unitsOf(unit), decimal: reading.habits.decimal };
-  const example = walkExample(saying.units === 'metric');
-  if (walls.length > MOST_WALLS) return failed({ ...place, expected: walkTooLong(MOST_WALLS), mends: () => [example] });
+  if (walls.length > MOST_WALLS) return failed({ ...place, expected: walkTooLong(MOST_WALLS), mends: () => [] });
   const lengths: Length[] = [];
   for (const { from, to, typed } of walls) {
     const side = readSide(typed, unit, reading);
@@ -57,7 +55,7 @@ export function readWalk(
   const typed = walls.map((wall) => wall.typed);
   const closed = closeWalk(walk);
   if (closed.kind === 'outline') return { ok: true, ...closed };
-  const mends = () => [...mendedWalks(walk, closed).map((mend) => written(mend, walk, typed, saying)), example];
+  const mends = () => mendedWalks(walk, closed).map((mend) => written(mend, walk, typed, saying));
   const short = walls.length < FEWEST_WALLS;
   const expected = short ? walkTooShort(FEWEST_WALLS) : expectedOf(closed, walk, typed, saying);
   return failed({ ...place, expected, mends });

@@ -9,8 +9,8 @@ export interface Problem {
   readonly got: string;
   /** What is expected instead, as a sentence. */
   readonly expected: string;
-  /** Something the asker can type as it is. */
-  readonly fix: string;
+  /** A line that can be typed as it is: it holds all that was typed, no figure that was not, and is answered. Left out where none can be made. */
+  readonly fix?: string | undefined;
 }
 
 export interface Refusal {

@@ -48,6 +48,8 @@ export interface Reply {
   readonly blocks: readonly Block[];
   /** How each doubtful thing was read. */
   readonly assumed: readonly string[];
+  /** The first of these where it says that a plank of ours stands in for theirs: shown right below the headline. */
+  readonly example?: string;
   /** No renderer may drop or shorten these. */
   readonly cautions: readonly Caution[];
   readonly sources: readonly Source[];

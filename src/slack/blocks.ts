@@ -51,10 +51,10 @@ export function pictureBlocks({ title, alt }: Drawing, file: string | undefined)
 /** Each problem with what was read, and what to type: behind each, or once below when one ask mends all. */
 export function problemBlocks(problems: readonly Problem[]): readonly SlackBlock[] {
   const shared = problems.length > 1 && new Set(problems.map(({ fix }) => fix)).size === 1;
-  const typed = (fix: string): readonly SlackBlock[] => [
-    ...saidLines(undefined, [{ label: `${CHAT.type}:`, text: '' }]),
-    ...saidCode(`/floorhand ${oneLine(fix)}`),
-  ];
+  const typed = (fix: string | undefined): readonly SlackBlock[] =>
+    fix === undefined
+      ? []
+      : [...saidLines(undefined, [{ label: `${CHAT.type}:`, text: '' }]), ...saidCode(`/floorhand ${oneLine(fix)}`)];
   return [
     ...said(CHAT.problem, true),
     ...problems.flatMap(({ option, got, expected, fix }) => [
@@ -64,7 +64,7 @@ export function problemBlocks(problems: readonly Problem[]): readonly SlackBlock
       ]),
       ...(shared ? [] : typed(fix)),
     ]),
-    ...(shared ? typed(problems[0]?.fix ?? '') : []),
+    ...(shared ? typed(problems[0]?.fix) : []),
   ];
 }
 

@@ -8,7 +8,18 @@ import { BUTTON, MOST_BUTTONS, SELECT } from './limits.ts';
 import { plainText, type SlackBlock } from './rich.ts';
 
 /** What a press is about; the first word of an action's id. */
-export type Press = 'ask' | 'part' | 'pictures' | 'sources' | 'change' | 'show' | 'all' | 'form' | 'mended' | 'open';
+export type Press =
+  | 'ask'
+  | 'part'
+  | 'pictures'
+  | 'sources'
+  | 'change'
+  | 'show'
+  | 'all'
+  | 'form'
+  | 'mended'
+  | 'tried'
+  | 'open';
 
 /** Longer lists are cut: no answer has so many asks. */
 const MOST_LISTS = 6;
@@ -49,10 +60,14 @@ export function answerRows(id: string, offers: Offers, behind: Behind): readonly
   ];
 }
 
-/** The row under problems: a form with what was told, and the first ask mended. */
-export function problemRows(id: string, form: boolean, again: boolean): readonly SlackBlock[] {
-  const mended = button('mended', '', again ? CHAT.again : CHAT.suggested, id);
-  return rowsOf([...(form ? [button('form', '', CHAT.form, id)] : []), mended]);
+/** The row under problems: a form with what was told, and the first line mended where there is one. */
+export function problemRows(
+  id: string,
+  { form, fix, again, example }: Record<'form' | 'fix' | 'again' | 'example', boolean>,
+): readonly SlackBlock[] {
+  const mended = fix ? [button('mended', '', again ? CHAT.again : CHAT.suggested, id)] : [];
+  const tried = example ? [button('tried', '', CHAT.example, id)] : [];
+  return rowsOf([...(form ? [button('form', '', CHAT.form, id)] : []), ...mended, ...tried]);
 }
 
 /** A button that opens a command's form. */

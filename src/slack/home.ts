@@ -5,13 +5,12 @@ import { type Command, fullName, listed } from '../bot/command.ts';
 import { commandNamed } from '../bot/form.ts';
 import { type Offers, offersOf } from '../bot/offers.ts';
 import type { Block, Reply } from '../reply/reply.ts';
-import { SAMPLE_ASK } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';
 import { blockBlocks } from './blocks.ts';
 import { answerRows, openButton, optionOf, rowsOf } from './buttons.ts';
 import { HOME_CHARACTERS, SELECT, VIEW } from './limits.ts';
-import { cut, plainText, type SlackBlock, said, saidCode, saidLines, sizeOf } from './rich.ts';
+import { cut, plainText, type SlackBlock, said, saidLines, sizeOf } from './rich.ts';
 
 /** Commands with a button of their own. */
 const FIRST = ['floor planks', 'trim list', 'prep tearout'];
@@ -39,8 +38,6 @@ export function homeView(commands: readonly Command[], project: readonly HomeRep
   const start: readonly SlackBlock[] = [
     { type: 'header', text: plainText(SLACK.homeTitle, 150) },
     ...said(SLACK.homeIntro),
-    ...said(SLACK.homeSample),
-    ...saidCode(`/floorhand ${SAMPLE_ASK}`),
     ...said(SLACK.homeStart, true),
     ...rowsOf([...firstButtons(commands, project.length === 0), ...otherList(commands)]),
   ];

@@ -25,9 +25,10 @@ export async function press(pressed: Pressed, party: Party, ports: SlackPorts): 
   const account = accountKey(party.asker);
   if (name === 'open') return open({ command: pressed.value, told: {} }, pressed.trigger, party, ports);
   await ports.keeping.get(id);
-  if (name === 'form' || name === 'mended') {
+  if (name === 'form' || name === 'mended' || name === 'tried') {
     const draft = await keptDraft(ports.kept, id, account);
-    if (name === 'mended' && draft?.fix !== undefined) return answerAsk(draft.fix, party, ports);
+    const line = name === 'mended' ? draft?.fix : name === 'tried' ? draft?.example : undefined;
+    if (line !== undefined) return answerAsk(line, party, ports);
     return name === 'form' && draft?.form ? open(draft.form, pressed.trigger, party, ports) : tellGone(party, ports);
   }
   if (name === 'show') {
@@ -64,6 +65,7 @@ export const PRESSES: readonly Press[] = [
   'all',
   'form',
   'mended',
+  'tried',
   'open',
 ];
 

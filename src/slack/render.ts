@@ -1,7 +1,7 @@
 /** An answer as Slack messages: pure, total, its headline and cautions whole, nothing in it taken as markup. */
 
 import type { Answer } from '../bot/answer.ts';
-import { isPart, offersOf, type Part } from '../bot/offers.ts';
+import { assumedOf, isPart, offersOf, type Part } from '../bot/offers.ts';
 import { oneLine } from '../bot/sheet.ts';
 import type { Reply } from '../reply/reply.ts';
 import { sayFault } from '../words/asks.ts';
@@ -44,8 +44,14 @@ export function render(answer: Answer, showing: Showing = {}): readonly Message[
     return messagesOf(text, said(text), []);
   }
   if ('problems' in answer) {
-    const rows =
-      showing.id === undefined ? [] : problemRows(showing.id, answer.form !== undefined, answer.again === true);
+    const { form, problems, again, example } = answer;
+    const offered = {
+      form: form !== undefined,
+      fix: problems[0].fix !== undefined,
+      again: again === true,
+      example: example !== undefined,
+    };
+    const rows = showing.id === undefined ? [] : problemRows(showing.id, offered);
     return messagesOf(CHAT.problem, problemBlocks(answer.problems), rows);
   }
   if ('why' in answer) {
@@ -88,10 +94,12 @@ export function note(text: string): Message {
 function replyMessages(reply: Reply, showing: Showing): readonly Message[] {
   const { id, asked, shown = false, direct = false, changeable = false } = showing;
   const pictures = drawingsOf(reply);
+  const assumed = assumedOf(reply);
   // Without buttons everything stands in its own order; with them what is looked at comes first, and what is looked up last.
   const first = id === undefined ? [] : pictures.slice(0, MOST_PICTURES);
   const before = [
     ...said(reply.headline, true),
+    ...(reply.example === undefined ? [] : said(reply.example)),
     ...(asked === undefined ? [] : saidLines(undefined, [{ label: `${SLACK.asked}:`, text: asked }])),
     ...first.flatMap(({ place, drawing }) => pictureBlocks(drawing, showing.pictures?.get(place))),
     ...(direct ? said(SLACK.pictureDirect(first.length)) : []),
@@ -99,8 +107,8 @@ function replyMessages(reply: Reply, showing: Showing): readonly Message[] {
   const after = [
     ...saidLines(
       CHAT.assumed,
-      reply.assumed.map((text) => ({ label: '•', text })),
-    ).filter(() => reply.assumed.length > 0),
+      assumed.map((text) => ({ label: '•', text })),
+    ).filter(() => assumed.length > 0),
     ...cautionBlocks(reply.cautions),
   ];
   const all = reply.blocks

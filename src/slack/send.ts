@@ -6,7 +6,6 @@ import { keepAnswer, mintId } from '../bot/kept-answer.ts';
 import { keepDraft } from '../bot/kept-draft.ts';
 import { Outage } from '../bot/ports.ts';
 import type { Reply } from '../reply/reply.ts';
-import { SAMPLE_ASK } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';
 import { sendMade } from './made.ts';
@@ -114,8 +113,14 @@ async function keep(
   try {
     if ('headline' in answer) await keepAnswer(ports.kept, id, { by, text, reply: answer, shown });
     else if ('problems' in answer) {
-      const { form, problems } = answer;
-      await keepDraft(ports.kept, id, { by, fix: problems[0].fix, ...(form ? { form } : {}) });
+      const { form, problems, example } = answer;
+      const { fix } = problems[0];
+      await keepDraft(ports.kept, id, {
+        by,
+        ...(fix === undefined ? {} : { fix }),
+        ...(example === undefined ? {} : { example }),
+        ...(form ? { form } : {}),
+      });
     }
   } catch (cause) {
     // The store tells of its own outages, once and not for every ask.
@@ -130,5 +135,5 @@ export async function tell(text: string, party: Party, ports: SlackPorts): Promi
 
 /** That a kept answer is not to be had. */
 export function tellGone(party: Party, ports: SlackPorts): Promise<void> {
-  return tell(CHAT.gone(`/floorhand ${SAMPLE_ASK}`), party, ports);
+  return tell(CHAT.gone('/floorhand'), party, ports);
 }

@@ -28,7 +28,7 @@ export function submitted(
   if (problems.length === 0) return { ask: formLine(command, told), where: carried.where };
   const errors: Record<string, string> = {};
   for (const { option, expected, fix } of problems) {
-    errors[option] ??= cut(`${expected} ${CHAT.type}: ${fix}`, VIEW.error);
+    errors[option] ??= cut(fix === undefined ? expected : `${expected} ${CHAT.type}: ${fix}`, VIEW.error);
   }
   return { errors };
 }

@@ -14,7 +14,7 @@ export const DEMO_ASKS: readonly string[] = [
   `planks room: ${FLAT}, plank: ${PLANK}, tax: 8 %`,
   `planks room: ${FLAT}, plank: ${PLANK}, tax: 8 %, pattern: offcut-first, kerf: 1/8 in`,
   'planks room: hall 1,05 x 4,2 m, plank: 180 x 1220 mm, 8 per carton, 31,90 € a carton, pattern: thirds',
-  'planks room: bedroom 11 x 12.6, plnk: 7x48',
+  'planks room: bedroom 11 x 12.6, plnk: 7x48 in, 10 per carton',
   'safety tear-out',
   'sources gap',
   "tearout room: bedroom 11' x 12'6\", floor: carpet, built: 1988, doors: 30 in",

@@ -1,6 +1,7 @@
 /** Answers as JSON objects for programs, with the exit code each stands for. */
 
 import type { Answer } from '../bot/answer.ts';
+import { TERMINAL } from '../words/terminal.ts';
 
 /** What a program is told: the object to print, and the exit code. */
 export interface Told {
@@ -17,7 +18,11 @@ const WORST: readonly ExitCode[] = [1, 3, 2, 0];
 /** The object for an answer; no answer at all is a fault. */
 export function toJson(answer: Answer): Told {
   if ('reference' in answer) return { object: { fault: { reference: answer.reference } }, code: 1 };
-  if ('problems' in answer) return { object: { problems: answer.problems }, code: 2 };
+  if ('problems' in answer) {
+    const { problems, example } = answer;
+    const next = example === undefined ? {} : { next: [{ label: TERMINAL.example, request: example }] };
+    return { object: { problems, ...next }, code: 2 };
+  }
   if ('why' in answer) {
     const { why, call, cautions } = answer;
     return { object: { refusal: { why, call }, cautions }, code: 3 };

@@ -1,8 +1,9 @@
 /** An answer as text for a terminal: pure, total, and nothing left out. */
 
 import type { Answer } from '../bot/answer.ts';
+import type { Problems } from '../bot/command.ts';
+import { assumedOf } from '../bot/offers.ts';
 import type { Caution } from '../reply/caution.ts';
-import type { Problem } from '../reply/problem.ts';
 import type { Block, Reply } from '../reply/reply.ts';
 import { sayFault } from '../words/asks.ts';
 import { saySource } from '../words/sources.ts';
@@ -25,7 +26,7 @@ export function render(answer: Answer, sheet: Sheet): string {
 }
 
 function outcomeLines(answer: Exclude<Answer, { reference: string }>, sheet: Sheet): readonly string[] {
-  if ('problems' in answer) return problemLines(answer.problems, sheet);
+  if ('problems' in answer) return problemLines(answer, sheet);
   if ('why' in answer) {
     return [
       ...title(TERMINAL.refusal, sheet),
@@ -41,8 +42,9 @@ function replyLines(reply: Reply, sheet: Sheet): readonly string[] {
   const sources = [...new Set([...reply.sources.map((source) => `${saySource(source)} (${source.standing})`)])];
   return [
     ...title(reply.headline, sheet),
+    ...(reply.example === undefined ? [] : wrap(reply.example, sheet.width)),
     ...reply.blocks.flatMap((block) => ['', ...blockLines(block, sheet)]),
-    ...section(TERMINAL.assumed, reply.assumed, sheet),
+    ...section(TERMINAL.assumed, assumedOf(reply), sheet),
     ...cautionLines(reply.cautions, sheet),
     ...section(TERMINAL.sources, sources, sheet),
     ...section(
@@ -85,11 +87,12 @@ function tableOrList(
   ]);
 }
 
-/** Each problem with what was read; the fix behind each, or once below when one ask mends all. */
-function problemLines(problems: readonly Problem[], sheet: Sheet): readonly string[] {
+/** Each problem with what was read; the fix behind each that has one, or once below when one line mends all. */
+function problemLines({ problems, example }: Problems, sheet: Sheet): readonly string[] {
   const fixes = new Set(problems.map(({ fix }) => fix));
   const shared = problems.length > 1 && fixes.size === 1;
-  const type = (fix: string, mark: string): readonly string[] => hanging(`${mark}${TERMINAL.type}: `, fix, sheet);
+  const type = (fix: string | undefined, mark: string): readonly string[] =>
+    fix === undefined ? [] : hanging(`${mark}${TERMINAL.type}: `, fix, sheet);
   return [
     ...title(TERMINAL.problem, sheet),
     ...problems.flatMap(({ option, got, expected, fix }) => [
@@ -97,7 +100,8 @@ function problemLines(problems: readonly Problem[], sheet: Sheet): readonly stri
       ...hanging(`  ${TERMINAL.read}: `, got === '' ? TERMINAL.nothing : got, sheet),
       ...(shared ? [] : type(fix, '  ')),
     ]),
-    ...(shared ? type(problems[0]?.fix ?? '', '') : []),
+    ...(shared ? type(problems[0].fix, '') : []),
+    ...(example === undefined ? [] : hanging(`${TERMINAL.example}: `, example, sheet)),
   ];
 }
 

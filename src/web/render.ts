@@ -2,6 +2,7 @@
 
 import { html } from 'hono/html';
 import type { Answer } from '../bot/answer.ts';
+import { assumedOf } from '../bot/offers.ts';
 import type { Caution } from '../reply/caution.ts';
 import type { Problem } from '../reply/problem.ts';
 import type { Reply } from '../reply/reply.ts';
@@ -41,7 +42,7 @@ export function replyHtml(reply: Reply, id: string, within: Within = {}): Html {
   const cautions = cautionsHtml(reply.cautions);
   const blocks = each(reply.blocks, (block, place) => blockHtml(block, `${id}-${place}`, itemAt));
   const body = first === 'cautions' ? html`${cautions}${between}${blocks}` : html`${between}${blocks}${cautions}`;
-  return html`<p class="headline">${plain(reply.headline)}</p>${before}${body}${after}${titledList(PAGE.assumed, reply.assumed, 'assumed')}`;
+  return html`<p class="headline">${plain(reply.headline)}</p>${reply.example === undefined ? NOTHING : html`<p>${plain(reply.example)}</p>`}${before}${body}${after}${titledList(PAGE.assumed, assumedOf(reply), 'assumed')}`;
 }
 
 /** What can hurt, each thing once. */
@@ -59,6 +60,6 @@ export function sourcesHtml(sources: readonly Source[]): Html {
 export function problemsHtml(problems: readonly Problem[]): Html {
   if (problems.length === 0) return NOTHING;
   const one = ({ option, got, expected, fix }: Problem): Html =>
-    html`<li><p>${option === 'ask' ? '' : `${option}: `}${plain(expected)}</p><p>${PAGE.read}: ${got === '' ? PAGE.nothing : plain(got)}</p><p>${PAGE.type}: <kbd>${oneLine(fix)}</kbd></p></li>`;
+    html`<li><p>${option === 'ask' ? '' : `${option}: `}${plain(expected)}</p><p>${PAGE.read}: ${got === '' ? PAGE.nothing : plain(got)}</p>${fix === undefined ? NOTHING : html`<p>${PAGE.type}: <kbd>${oneLine(fix)}</kbd></p>`}</li>`;
   return html`<div class="problems"><h4>${PAGE.problem}</h4><ul>${each(problems, one)}</ul></div>`;
 }

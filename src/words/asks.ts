@@ -2,9 +2,6 @@
 
 import type { Problem } from '../reply/problem.ts';
 
-/** A whole ask that always works, offered when nothing nearer is known. */
-export const SAMPLE_ASK = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
-
 const GOT_MOST = 120;
 
 /** What was read, short enough to be said back. */
@@ -23,8 +20,7 @@ export function emptyAsk(): Problem {
   return {
     option: 'ask',
     got: '',
-    expected: 'An ask starts with a command: planks, tape, safety, sources or help.',
-    fix: SAMPLE_ASK,
+    expected: 'Ask in your own words, or begin with a command: planks, tape, safety, sources or help.',
   };
 }
 
@@ -41,7 +37,7 @@ export function unknownCommand(
     expected: near
       ? `There is no command “${word}”; the nearest is “${near}”.`
       : `An ask starts with a command: ${names.join(', ')}.`,
-    fix: near ? `${near} ${rest}`.trim() : SAMPLE_ASK,
+    ...(near ? { fix: `${near} ${rest}`.trim() } : {}),
   };
 }
 
@@ -90,8 +86,8 @@ export function strangeOption(
   };
 }
 
-export function missingOption(option: string, summary: string, fix: string): Problem {
-  return { option, got: '', expected: `Not told yet: ${summary.charAt(0).toLowerCase()}${summary.slice(1)}.`, fix };
+export function missingOption(option: string, summary: string): Problem {
+  return { option, got: '', expected: `Not told yet: ${summary.charAt(0).toLowerCase()}${summary.slice(1)}.` };
 }
 
 export function askTooLong(length: number, most: number): Problem {
@@ -99,7 +95,6 @@ export function askTooLong(length: number, most: number): Problem {
     option: 'ask',
     got: `${length} characters`,
     expected: `An ask is at most ${most} characters; ask in parts.`,
-    fix: SAMPLE_ASK,
   };
 }
 

@@ -1,7 +1,7 @@
 /** The texts about asks that wait, are too many, or take too much: nothing of them is lost. */
 
 import type { Problem } from '../reply/problem.ts';
-import { quoted, SAMPLE_ASK } from './asks.ts';
+import { quoted } from './asks.ts';
 
 type Why = 'crowded' | 'own' | 'large' | 'unread';
 
@@ -17,7 +17,7 @@ const NOT_WORKED: Readonly<Record<Why, string>> = {
 
 /** A text that took longer to read than a text may. */
 export function readingStopped(text: string): Problem {
-  return { option: 'ask', got: quoted(text), expected: READING_STOPPED, fix: SAMPLE_ASK };
+  return { option: 'ask', got: quoted(text), expected: READING_STOPPED };
 }
 
 /** A first answer that was not worked out; the ask is the fix, to be asked again as it is. */

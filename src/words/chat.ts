@@ -14,7 +14,7 @@ export const CHAT = {
   /** Buttons. */
   form: 'Fill in a form',
   suggested: 'Take the suggestion',
-  example: 'See an example',
+  example: 'Try with an example plank',
   again: 'Ask again',
   ask: 'You could also ask',
   change: 'Change a detail',

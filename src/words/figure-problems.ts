@@ -12,12 +12,11 @@ export function notACount(read: Got, least: number, most: number): Problem {
   return {
     ...got(read),
     expected: `A whole number from ${least} to ${most}.`,
-    fix: String(Math.max(least, 1)),
   };
 }
 
 export function notAPercent(read: Got): Problem {
-  return { ...got(read), expected: 'A percentage from 0 to 100, such as 3 % or 8.25 %.', fix: '3 %' };
+  return { ...got(read), expected: 'A percentage from 0 to 100, such as 3 % or 8.25 %.' };
 }
 
 export function notAmong(read: Got, choices: readonly string[], near: string): Problem {
@@ -43,10 +42,9 @@ export function notADirection(read: Got): Problem {
     ...got(read),
     expected:
       'Rows run long, short, along a wall (“wall 2”, or “wall 2 of living”), or at an angle to the long side (“diagonal”, or whole degrees from 1° to 179°); or each room its own way: “hall long; bedroom short”.',
-    fix: /\d ?(?:°|deg)|diag/i.test(read.got) ? 'diagonal' : 'long',
   };
 }
 
-export function outOfRange(read: Got, least: string, most: string, fix: string): Problem {
-  return { ...got(read), expected: `A length from ${least} to ${most}.`, fix };
+export function outOfRange(read: Got, least: string, most: string): Problem {
+  return { ...got(read), expected: `A length from ${least} to ${most}.` };
 }

@@ -7,7 +7,6 @@ export function gapLeavesNothing(room: string, gap: string): Problem {
     option: 'gap',
     got: gap,
     expected: `A gap of ${gap} at every wall leaves nothing of ${room}: type a smaller gap, or larger sides.`,
-    fix: '1/4 in',
   };
 }
 
@@ -16,25 +15,24 @@ export function noSuchWall(got: string, room: string, walls: number): Problem {
     option: 'direction',
     got,
     expected: `${room} has walls 1 to ${walls}, numbered round from its lower left corner; other rooms are named: “wall 2 of ${room}”.`,
-    fix: 'wall 1',
   };
 }
 
-export function tooManyPlanks(planks: number, most: number, fix: string): Problem {
+export function tooManyPlanks(planks: number, most: number): Problem {
   return {
     option: 'plank',
     got: `${planks} planks`,
     expected: `An ask is at most ${most} planks: ask room by room, or check the plank’s size and its unit.`,
-    fix,
   };
 }
 
-export function noSuchRoom(got: string, names: readonly string[]): Problem {
+/** `near`: the name that is the likeliest meant. */
+export function noSuchRoom(got: string, names: readonly string[], near: string): Problem {
   return {
     option: 'only',
     got,
     expected: `There is no room of that name; told were: ${names.join(', ')}.`,
-    fix: names[0] ?? '',
+    fix: near,
   };
 }
 

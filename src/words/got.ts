@@ -9,7 +9,7 @@ export interface Got {
   readonly got: string;
 }
 
-/** A problem with what was typed, said back short; `fix` is a value that the option's reader reads. */
-export function problem({ option, got }: Got, expected: string, fix: string): Problem {
+/** A problem with what was typed, said back short; `fix` is a value that the option's reader reads, where one can be made. */
+export function problem({ option, got }: Got, expected: string, fix?: string): Problem {
   return { option, got: quoted(got), expected, fix };
 }

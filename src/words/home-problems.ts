@@ -61,6 +61,6 @@ export const STANDING_WRONG = {
   parts: () => 'It would take the room apart into two: tell the parts as rooms of their own.',
 } as const;
 
-export function wrong(option: string, got: string, expected: string, fix: string): Problem {
+export function wrong(option: string, got: string, expected: string, fix: string | undefined): Problem {
   return problem({ option, got }, expected, fix);
 }

@@ -61,7 +61,7 @@ function measureAgain(again: readonly number[]): string {
   return `Measure ${list} again.`;
 }
 
-function ask(got: string, expected: string, fix: string): Problem {
+function ask(got: string, expected: string, fix?: string): Problem {
   return { option: 'ask', got: quoted(got), expected, fix };
 }
 
@@ -72,7 +72,7 @@ export const MEASURE_PROBLEMS = {
       'Ask for a wall, such as “wall 3 of bedroom”, or tell how long it is, such as “wall 3 of bedroom is 11\' 6 1/4"”.',
       `project measure wall 1 of ${room}`,
     ),
-  noRooms: (got: string) => ask(got, 'The project has no rooms to measure yet.', 'project room bedroom 12 x 14 ft'),
+  noRooms: (got: string) => ask(got, 'The project has no rooms to measure yet.'),
   whichRoom: (got: string, wall: number, rooms: readonly string[], rest: string) =>
     ask(
       got,
@@ -85,8 +85,7 @@ export const MEASURE_PROBLEMS = {
       `${room} has walls 1 to ${walls}, numbered against the clock from the lower left corner.`,
       `project measure wall ${walls} of ${room}`,
     ),
-  unreadable: (room: string) =>
-    ask(room, `The shape of ${room} cannot be read: tell it anew.`, `project room ${room} 12 x 14 ft`),
+  unreadable: (room: string) => ask(room, `The shape of ${room} cannot be read: tell it anew.`),
   whichQuestion: (got: string, lines: readonly string[]) =>
     ask(got, 'Several lengths are asked: say which one this is.', lines[0] ?? 'project measure'),
   noQuestion: (got: string, room: string) =>

@@ -4,7 +4,7 @@ import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
 import type { Got } from './got.ts';
 
-export function notPlain({ option, got }: Got, word: string, fix: string): Problem {
+export function notPlain({ option, got }: Got, word: string, fix: string | undefined): Problem {
   return {
     option,
     got: quoted(got),

@@ -1,7 +1,7 @@
 /** The texts about plain sentences: how words in one were taken, what is asked back, and what is not worked out yet. */
 
 import type { Problem } from '../reply/problem.ts';
-import { quoted, SAMPLE_ASK } from './asks.ts';
+import { quoted } from './asks.ts';
 
 export function sentenceTooLong(most: number): string {
   return `At most ${most} characters are read as a sentence: ask in parts, or with options such as “room:” and “plank:”.`;
@@ -90,23 +90,28 @@ export function unplacedFigure(got: string): string {
 }
 
 /** A topic that is understood and has no command yet; `told` is what was read of it. */
-export function notYet(text: string, topic: string, told: ReadonlyMap<string, string>, fix: string): Problem {
+export function notYet(text: string, topic: string, told: ReadonlyMap<string, string>): Problem {
   const read = [...told].map(([option, value]) => `${option} ${value}`).join(', ');
   return {
     option: 'ask',
     got: quoted(text),
     expected: `Read as an ask about ${topic}${read === '' ? '' : `: ${read}`}. That is not worked out here yet; planks, tape sums, safety and sources are.`,
-    fix,
   };
 }
 
-/** A topic whose options decide too much to be taken from a sentence; `fix` is the ask to complete. */
-export function byOptions(text: string, topic: string, told: ReadonlyMap<string, string>, fix: string): Problem {
+/** A topic whose options decide too much to be taken from a sentence; `fix` is the line with all of them, where they were told. */
+export function byOptions(
+  text: string,
+  topic: string,
+  told: ReadonlyMap<string, string>,
+  missing: readonly string[],
+  fix: string | undefined,
+): Problem {
   const read = [...told].map(([option, value]) => `${option} ${value}`).join(', ');
   return {
     option: 'ask',
     got: quoted(text),
-    expected: `Read as an ask about ${topic}${read === '' ? '' : `: ${read}`}. Too much hangs on it to take it from a sentence: type it with its options, changed to what you have.`,
+    expected: `Read as an ask about ${topic}${read === '' ? '' : `: ${read}`}. Too much hangs on it to take it from a sentence: ${missing.length > 0 ? `fill in its form, or type it with its options. Still needed: ${missing.join('; ')}.` : 'check this line, and type it.'}`,
     fix,
   };
 }
@@ -122,12 +127,16 @@ export function nothingAsked(text: string): Problem {
     option: 'ask',
     got: quoted(text),
     expected:
-      'Nothing to work out was found in this. Say it in your own words, such as “how many boxes for 12x14, 7 in by 4 ft planks, 10 a box?”, or with options:',
-    fix: SAMPLE_ASK,
+      'Nothing to work out was found in this. Ask how many boxes a room takes, with its length and width and what a box of planks says; or about trim, tear-out, the subfloor, a tape sum or safety; or type “help”.',
   };
 }
 
-/** What is asked back, with the whole ask to type. */
-export function askedBack(option: string, got: string, expected: string, fix: string): Problem {
+/** Said right below the headline of an answer that was worked out with a plank of ours. */
+export function exampleTaken(plank: string): string {
+  return `With an example plank, not yours: ${plank}. Put the size and carton of yours in its place before you buy.`;
+}
+
+/** What is asked back, with the whole line to type where there is one. */
+export function askedBack(option: string, got: string, expected: string, fix: string | undefined): Problem {
   return { option, got: quoted(got), expected, fix };
 }

@@ -115,7 +115,6 @@ export const PROGRESS_PROBLEMS = {
     option: 'ask',
     got: '',
     expected: 'The project has no rooms yet: tell them first.',
-    fix: `project room bedroom 11' x 12'6"`,
   }),
   howLong: (got: string, fix: string): Problem => ({
     option: 'do',

@@ -4,15 +4,20 @@ import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
 
 /** An ask that starts a project. */
-export const START_ASK = 'project new Upstairs flat';
+export const START_ASK = 'project new';
 
 /** A line asked on somebody's behalf that would change what they keep. */
 export function notForKeeping(line: string): Problem {
   return ask(line, 'Only answers that are worked out can be kept, such as planks or a tear-out.', 'project show');
 }
 
-function ask(got: string, expected: string, fix: string): Problem {
+function ask(got: string, expected: string, fix?: string): Problem {
   return { option: 'ask', got: quoted(got), expected, fix };
+}
+
+/** A plank of ours is nobody's to buy. */
+export function exampleKept(got: string): Problem {
+  return ask(got, 'An example plank is not kept: give the size and carton of yours, and it is.');
 }
 
 export function nothingKeptHere(got: string): Problem {
@@ -21,14 +26,19 @@ export function nothingKeptHere(got: string): Problem {
 
 /** `other`: the project of theirs that is meant most likely, to be taken into use or brought back. */
 export function noProject(got: string, other?: { readonly name: string; readonly deleted: boolean }): Problem {
-  if (!other) return ask(got, 'You have no project in use. Start one.', START_ASK);
+  if (!other)
+    return ask(got, 'You have no project in use. Start one: type “project new” and what you call it.', START_ASK);
   return other.deleted
     ? ask(
         got,
-        `You have no project in use; “${other.name}” is deleted. Bring it back, or start another.`,
+        `You have no project in use; “${other.name}” is deleted. Bring it back with “project restore ${other.name}”, or start another.`,
         `project restore ${other.name}`,
       )
-    : ask(got, 'You have no project in use. Take one into use, or start another.', `project use ${other.name}`);
+    : ask(
+        got,
+        `You have no project in use. Take one into use with “project use ${other.name}”, or start another.`,
+        `project use ${other.name}`,
+      );
 }
 
 export function notAllowed(got: string): Problem {
@@ -89,11 +99,7 @@ export function tooManyRoomsKept(got: string, most: number): Problem {
 }
 
 export function roomTooLong(name: string, most: number): Problem {
-  return ask(
-    name,
-    `A room is told in at most ${most} characters: tell its shape shorter, or as two rooms.`,
-    `project room ${name} 12 x 14 ft`,
-  );
+  return ask(name, `A room is told in at most ${most} characters: tell its shape shorter, or as two rooms.`);
 }
 
 export function roomsTooLong(most: number): Problem {
@@ -104,7 +110,7 @@ export function roomsTooLong(most: number): Problem {
   );
 }
 
-export function roomUnknown(got: string, names: readonly string[], fix: string): Problem {
+export function roomUnknown(got: string, names: readonly string[], fix: string | undefined): Problem {
   const known = names.length === 0 ? 'It has no rooms yet' : `It has ${names.slice(0, 12).join(', ')}`;
   return ask(got, `The project has no room “${quoted(got)}”. ${known}.`, fix);
 }
@@ -116,8 +122,7 @@ export function roomNameTaken(name: string): Problem {
 export function roomNotRead(got: string): Problem {
   return ask(
     got,
-    'Tell a room by its name and sides, such as “bedroom 12 x 14”; or what to do with one: remove, floor, doors, note, out of scope.',
-    `project room ${/^\p{L}[\p{L} ]{0,30}$/u.test(got) ? got : 'bedroom'} 12 x 14 ft`,
+    'Tell a room by its name and its two sides; or what to do with one: remove, floor, doors, note, out of scope.',
   );
 }
 
@@ -144,11 +149,7 @@ export function pickUnknown(
   names: readonly string[],
 ): Problem {
   return near === undefined
-    ? ask(
-        got,
-        `A pick is the name of an option and what you chose for it. Options: ${names.join(', ')}.`,
-        'project pick plank: 6 x 48 in, 10 per carton',
-      )
+    ? ask(got, `A pick is the name of an option and what you chose for it. Options: ${names.join(', ')}.`)
     : ask(
         got,
         `There is no option “${quoted(got)}”; the nearest is “${near.name}”.`,
@@ -178,11 +179,7 @@ export function pickTooLong(option: string, most: number): Problem {
 }
 
 export function nothingToKeep(): Problem {
-  return ask(
-    '',
-    'There is no last answer to keep. Ask something first, or tell the ask to keep.',
-    'project keep planks room: 12 x 14 ft, plank: 6 x 48 in, 10 per carton',
-  );
+  return ask('', 'There is no last answer to keep. Ask something first, or tell the ask to keep.');
 }
 
 export function tooManyKept(most: number): Problem {
@@ -201,7 +198,7 @@ export function refusedAsk(why: string): Problem {
   return ask('', `This is not worked out, so there is nothing to keep: ${why}`, 'project show');
 }
 
-export function settingUnread(option: string, got: string, expected: string, fix: string): Problem {
+export function settingUnread(option: string, got: string, expected: string, fix: string | undefined): Problem {
   return { option, got: quoted(got), expected, fix };
 }
 

@@ -80,6 +80,7 @@ export const NEXT = {
   start: 'Start a project',
   addRoom: 'Add a room',
   pick: 'Pick a plank',
+  example: 'Try with an example plank',
   shopping: 'What to buy',
   remove: 'Remove',
   progress: 'What comes next?',

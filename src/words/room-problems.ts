@@ -175,8 +175,3 @@ export function walkEased(name: string): string {
 export function sideTooLong(metres: number): string {
   return `A room is at most ${metres} m (328 feet) along each side: is the unit the one you meant?`;
 }
-
-/** A walk as this asker would type one. */
-export function walkExample(metric: boolean): string {
-  return metric ? 'walk 4 m right 3 m right 4 m right 3 m' : "walk 14' right 12' right 14' right 12'";
-}

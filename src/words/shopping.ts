@@ -119,7 +119,7 @@ export const SHOPPING = {
   overOpened: (what: string, label: string) => `${label}: ${what} more than is needed, but opened`,
   untoldTitle: 'Not worked out yet',
   untold: ({ what, tell }: Untold) => `${what}: type “${tell}”`,
-  unread: (ask: string, expected: string, fix: string) => `${quoted(ask)}: ${expected} Type “${fix}”`,
+  unread: (ask: string, expected: string) => `${quoted(ask)}: ${expected}`,
   refused: (ask: string, why: string, call: string) => `${quoted(ask)}: ${why} Call: ${call.replace(/\.$/, '')}.`,
   refusedTitle: 'Not for you to do',
   costTitle: 'Cost',
@@ -157,8 +157,8 @@ export const SHOPPING_PROBLEMS = {
     option: 'ask',
     got: quoted(got),
     expected: answered
-      ? 'There is nothing on this project’s list yet. Save your last answer with its rooms and plank, then say what you bought.'
-      : 'There is nothing on this project’s list yet: the list says what it still needs.',
+      ? 'There is nothing on this project’s list yet. Save your last answer with its rooms and plank (“project keep”), then say what you bought.'
+      : 'There is nothing on this project’s list yet: “project shopping” says what it still needs.',
     fix: answered ? 'project keep' : 'project shopping',
   }),
   unread: (got: string): Problem => ({

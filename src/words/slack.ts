@@ -28,7 +28,6 @@ export const SLACK = {
   homeTitle: 'Your floor, worked out',
   homeIntro:
     'Send the app a direct message, mention it in a channel, or type /floorhand with an ask: rooms and a plank, in your own words or by options. “/floorhand help” lists everything. Start a project, and it remembers your rooms, picks and what is bought and done.',
-  homeSample: 'For instance',
   homeStart: 'Start here',
   homeButtons: {
     'floor planks': 'Planks for my rooms',

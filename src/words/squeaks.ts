@@ -32,8 +32,6 @@ export const SQUEAKS = {
     'Walk it again. Still noisy? A screw each side of a panel joint, into the joist below it.',
   ],
   assumedRun: 'joists taken to run along the short side; type “joists: long” if they run along the long one',
-  soft: 'The panel is soft: patch it',
-  softAsk: `patch 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in`,
   notTitle: 'Not a job for a screw',
   not: [
     'The sound comes from a pipe, a duct or a cable that rubs: free it from below, never screw near it.',

@@ -9,6 +9,7 @@ export const TERMINAL = {
   read: 'Read',
   nothing: '(nothing)',
   type: 'Type instead',
+  example: 'Try with an example plank',
   refusal: 'This is not safe to work out from here',
   call: 'Who to call',
   greeting: 'floorhand works out planks, cartons and cuts for your floor. Here is one answer:',

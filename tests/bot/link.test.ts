@@ -172,8 +172,7 @@ describe('a code for accounts', () => {
     const { say, answer } = as(DISCORD);
     const code = codeIn(await say('project link'));
     expect(problemsOf(await answer(`project link ${code}, confirm: link`))[0]?.expected).toContain('linked already');
-    for (let i = 0; i < 7; i++)
-      expect(problemsOf(await answer('project link banana'))[0]).toMatchObject({ fix: 'project link' });
+    for (let i = 0; i < 7; i++) expect(problemsOf(await answer('project link banana'))[0]).not.toHaveProperty('fix');
   });
 
   it('is refused, and not used up, where both have more projects than one may keep', async () => {
@@ -244,7 +243,7 @@ describe('linked accounts', () => {
     expect((await discord.say('unlink slack')).headline).toContain('on Slack is parted');
     expect(await names(discord.say)).toEqual(['Flat', 'Cabin']);
     expect(await names(slack.say)).toEqual([]);
-    expect(problemsOf(await discord.answer('project link remove this'))[0]?.fix).toBe('project link list');
+    expect(problemsOf(await discord.answer('project link remove this'))[0]?.expected).toBeTruthy();
     await slack.say('project new Shed');
     expect(await names(discord.say)).toEqual(['Flat', 'Cabin']);
   });

@@ -66,29 +66,39 @@ describe('problems', () => {
     expect(read.ok || read.problems.map(({ option }) => option)).toEqual(['long', 'saw', 'pieces', 'extra']);
   });
 
-  it('offer a value that the option reads, whatever was typed', () => {
+  it('offer no value but one that the option reads, of a figure that was typed', () => {
     for (const habits of [DEFAULT_HABITS, METRIC]) {
       for (const typed of ['banana', '400 in', '12 ft', '1,234', '-3', '0.0001 mm', '9'.repeat(50)]) {
         const read = readTold({ long: typed, saw: typed, pieces: typed, extra: typed }, habits);
         if (read.ok) throw new Error(`${typed} was read`);
-        const fixes = Object.fromEntries(read.problems.map(({ option, fix }) => [option, fix]));
-        expect(readTold({ long: '8 in', ...fixes }, habits)).toMatchObject({ ok: true });
+        for (const { option, fix } of read.problems) {
+          if (fix === undefined) continue;
+          expect(readTold({ long: '8 in', [option]: fix }, habits)).toMatchObject({ ok: true });
+          expect(typed.replace(',', '')).toContain(fix.match(/\d+/)?.[0]);
+        }
       }
     }
+    const slip = readTold({ long: '8 in', pieces: '2', extra: '3', saw: '-1/8 in' });
+    expect(slip).toMatchObject({ problems: [{ option: 'saw', fix: '1/8 in' }] });
   });
 
-  it('fall back on the example where a reader offers what it does not read itself', () => {
+  it.each([
+    ['what the reader does not read itself', '7'],
+    ['a figure that was not typed', '4'],
+    ['a word less', ' '],
+  ])('offer nothing in place of %s', (_what, fix) => {
     const odd = defineCommand({
       ...cut,
       options: z.object({
         even: text({ summary: 'Even', example: '4' }, (typed, { option }) =>
           Number(typed) % 2 === 0
             ? { ok: true as const, value: typed }
-            : unread({ option, got: typed, expected: 'Even.', fix: '7' }),
+            : unread({ option, got: typed, expected: 'Even.', fix }),
         ),
       }),
     });
-    expect(readTold({ even: '3' }, DEFAULT_HABITS, odd)).toMatchObject({ problems: [{ got: '3', fix: '4' }] });
+    const read = readTold({ even: 'three or 7' }, DEFAULT_HABITS, odd);
+    expect(read).toEqual({ ok: false, problems: [{ option: 'even', got: 'three or 7', expected: 'Even.' }] });
   });
 
   it('without a Problem behind them are a fault of ours', () => {

@@ -22,16 +22,20 @@ describe('problems of a home', () => {
     const given = await answerTo(`planks ${ROOMS}, ${PLANK}, ${told}`);
     const problems = problemsOf(given);
     expect(problems).toHaveLength(count);
-    for (const { fix } of problems) expect(problemsOf(await answerTo(fix))).toEqual([]);
+    for (const { fix } of problems) if (fix !== undefined) expect(problemsOf(await answerTo(fix))).toEqual([]);
   });
 
   it.each([
     [
       'slips in the names of rooms',
       'doorways: Hall to bedrom 32 in, wall 4, stops, holes: post 4x4 in of bedrom, 3 ft from left, 3 ft from bottom',
-      /hall to bedroom: .*stops.*of bedroom/,
+      /doorways: hall to bedroom 32 in, wall 4, stops, holes: post 4x4 in of bedroom, 3 ft from left/,
     ],
-    ['a thing told without its place', 'holes: island 2 x 3 ft of bedroom', /island 2' x 3', centred of bedroom/],
+    [
+      'a thing told without its place',
+      'holes: island 2 x 3 ft of bedroom',
+      /holes: island 2 x 3 ft of bedroom, centred$/,
+    ],
   ])('keep %s', async (_name, told, kept) => {
     const [problem] = problemsOf(await answerTo(`planks ${ROOMS}, ${PLANK}, ${told}`));
     expect(problem?.fix).toMatch(kept);

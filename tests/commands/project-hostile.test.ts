@@ -88,8 +88,8 @@ describe('whatever is typed', () => {
           for (const line of lines.map((parts) => parts.join(' '))) {
             const given = await answerTo(line, { asker: ANN, ports });
             for (const { fix } of problemsOf(given)) {
-              expect(fix.trim()).not.toBe('');
-              if (fix.startsWith('project ')) expect(parseLine(fix, commands).ok).toBe(true);
+              expect(fix?.trim()).not.toBe('');
+              if (fix?.startsWith('project ')) expect(parseLine(fix, commands).ok).toBe(true);
             }
           }
           allReadable(ports);
@@ -99,18 +99,14 @@ describe('whatever is typed', () => {
     );
   });
 
-  it('every fix of a project command can be typed, and after a few there is an answer', async () => {
+  it('every fix of a project command can be typed, and there is an answer', async () => {
     for (const verb of VERBS)
       for (const text of HOSTILE) {
         const ports = await demoPorts(ANN, throwing);
-        let line = `${verb} ${text}`;
-        let problem = problemsOf(await answerTo(line, { asker: ANN, ports }))[0];
-        for (let i = 0; i < 5 && problem?.fix.startsWith('project '); i++) {
-          line = problem.fix;
-          problem = problemsOf(await answerTo(line, { asker: ANN, ports }))[0];
-        }
-        const left = problem?.fix.startsWith('project ') ? [`${verb} ${text.slice(0, 40)}`, line, problem] : [];
-        expect(left).toEqual([]);
+        const [problem] = problemsOf(await answerTo(`${verb} ${text}`, { asker: ANN, ports }));
+        if (problem?.fix === undefined) continue;
+        const left = problemsOf(await answerTo(problem.fix, { asker: ANN, ports }));
+        expect(left, `${verb} ${text.slice(0, 40)}: ${problem.fix.slice(0, 80)}`).toEqual([]);
       }
   });
 
@@ -135,11 +131,12 @@ describe('limits', () => {
     const say = (line: string) => answerTo(line, { asker: ANN, ports });
     for (let i = 0; i < LIMITS.projects; i++) await replyTo(`project new Flat ${i}`, { asker: ANN, ports });
     for (const line of ['project new One more', 'project copy One more', 'project copy'])
-      expect(problemsOf(await say(line))[0]).toMatchObject({ fix: 'project delete Flat 0' });
+      expect(problemsOf(await say(line))[0]).toMatchObject({ expected: expect.stringContaining('Delete one first') });
     expect((await replyTo('project list', { asker: ANN, ports })).headline).toBe('20 projects.');
     await replyTo('project delete Flat 0', { asker: ANN, ports });
     await replyTo('project new One more', { asker: ANN, ports });
-    expect(problemsOf(await say('project restore Flat 0'))[0]).toMatchObject({ fix: 'project delete Flat 1' });
+    // No button deletes a project that nobody named.
+    expect(problemsOf(await say('project restore Flat 0'))[0]).not.toHaveProperty('fix');
   });
 
   it('of deleted projects are told, and never offer what does not help', async () => {
@@ -149,7 +146,7 @@ describe('limits', () => {
       await replyTo('project delete', { asker: ANN, ports });
     }
     const more = () => answerTo('project new One more', { asker: ANN, ports });
-    expect(problemsOf(await more())[0]).toMatchObject({ fix: 'project list' });
+    expect(problemsOf(await more())[0]).toMatchObject({ expected: expect.stringContaining('Bring one back') });
     ports.clock.now += (LIMITS.restore + 1) * DAY;
     expect(problemsOf(await more())).toEqual([]);
   });

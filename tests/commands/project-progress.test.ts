@@ -67,14 +67,19 @@ describe('progress', () => {
     expect(assumed.join(' ')).toMatch(/48 h taken/);
   });
 
-  it.each(['acclimating since Friday 18:00', 'blah', 'paint drying hall', 'done', 'waiting lay hall until yesterday'])(
-    '“%s” is mended by what is offered',
-    async (text) => {
-      const talk = await conversation();
-      const { fix } = await talk.problem(`project progress ${text}`);
-      await talk.reply(fix);
-    },
-  );
+  it.each([
+    ['acclimating since Friday 18:00', 'project progress do: acclimating since Friday 18:00 hall'],
+    ['done', 'project progress do: done hall'],
+    ['blah', undefined],
+    ['paint drying hall', undefined],
+    ['waiting lay hall until yesterday', undefined],
+  ])('“%s” is mended by what is offered, and no time is made up: %s', async (text, fix) => {
+    const talk = await conversation();
+    const problem = await talk.problem(`project progress ${text}`);
+    expect(problem.fix).toBe(fix);
+    expect(problem.expected).not.toBe('');
+    if (problem.fix !== undefined) await talk.reply(problem.fix);
+  });
 
   it('is taken back by undo', async () => {
     const talk = await conversation();
@@ -120,12 +125,16 @@ describe('money', () => {
     expect((await talk.reply('insurer pays nothing')).headline).not.toContain('you $');
   });
 
-  it.each(['blah', 'remove 7', 'spent a lot'])('“%s” is mended by what is offered', async (text) => {
-    const talk = await conversation();
-    await talk.reply('project spend $5 tape');
-    const { fix } = await talk.problem(`project spend ${text}`);
-    await talk.reply(fix);
-  });
+  it.each(['blah', 'remove 7', 'spent a lot'])(
+    '“%s” is asked back, and no amount or place is made up',
+    async (text) => {
+      const talk = await conversation();
+      await talk.reply('project spend $5 tape');
+      const problem = await talk.problem(`project spend ${text}`);
+      expect(problem).not.toHaveProperty('fix');
+      expect(problem.expected).toMatch(/what you paid|number/);
+    },
+  );
 });
 
 describe('notes', () => {
@@ -140,8 +149,9 @@ describe('notes', () => {
     expect((await talk.reply('project log search STAIN')).headline).toBe('1 note with stain.');
     await talk.reply('project log remove 1');
     expect((await talk.project()).log).toHaveLength(1);
-    const { fix } = await talk.problem('project log remove 9');
-    await talk.reply(fix);
+    const problem = await talk.problem('project log remove 9');
+    expect(problem).toMatchObject({ expected: 'Tell a number from the list: 1 to 1.' });
+    expect(problem).not.toHaveProperty('fix');
   });
 
   it.each(['<!channel> @everyone', '```rm```', '\u202egnp.exe', '= 1 + 1', 'remove everything', '🪵'.repeat(20)])(
@@ -153,10 +163,11 @@ describe('notes', () => {
     },
   );
 
-  it('too long a one is asked for in two', async () => {
+  it('too long a one is asked for in two, and never cut short for its writer', async () => {
     const talk = await conversation();
-    const { fix } = await talk.problem(`project log note ${'water '.repeat(300)}`);
-    await talk.reply(fix);
+    const problem = await talk.problem(`project log note ${'water '.repeat(300)}`);
+    expect(problem).not.toHaveProperty('fix');
+    expect((await talk.project()).log).toEqual([]);
   });
 });
 
@@ -227,7 +238,9 @@ describe('findings', () => {
     const line = /type “(project keep 1 in \w+)”/.exec(textOf(before))?.[1] ?? '';
     await talk.reply(line.replace(/in \w+$/, 'in the hall'));
     expect(textOf(await talk.reply('project found'))).toMatch(/hall\n {2}The floor was measured/);
-    expect((await talk.problem('project keep 1 in the attic')).fix).toBe(line);
+    const problem = await talk.problem('project keep 1 in the attic');
+    expect(problem.expected).toContain('The project has no room “the attic”. It has');
+    expect(problem).not.toHaveProperty('fix');
   });
 
   it('in a room that is gone since stays, and who to call with it', async () => {
@@ -251,11 +264,13 @@ describe('findings', () => {
     expect((await talk.project()).found.map(({ room }) => room)).toEqual(rooms);
   });
 
-  it('one is removed by number, and what is not there is mended', async () => {
+  it('one is removed by number, and what is not there is told', async () => {
     const talk = await conversation();
     await talk.reply('project found soft spot 2x3 ft bedroom');
-    const { fix } = await talk.problem('project found remove 4');
-    await talk.reply(fix);
+    const problem = await talk.problem('project found remove 4');
+    expect(problem).toMatchObject({ expected: 'Tell a number from the list: 1 to 1.' });
+    expect(problem).not.toHaveProperty('fix');
+    await talk.reply('project found remove 1');
     expect((await talk.project()).found).toEqual([]);
   });
 });

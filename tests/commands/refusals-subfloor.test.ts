@@ -142,9 +142,11 @@ describe('what is not plain is asked back, and what is offered does not get roun
     'joist looks odd',
     'brown goo',
   ])('found: %s', async (wording) => {
-    const problems = problemsOf(await answerTo(`${PATCH}, found: ${wording}`));
+    const given = await answerTo(`${PATCH}, found: ${wording}`);
+    if ('why' in given) return;
+    const problems = problemsOf(given);
     expect(problems.map(({ option }) => option)).toEqual(['found']);
-    expect(await answerTo(problems[0]?.fix ?? '')).toHaveProperty('why');
+    expect(problems[0]).not.toHaveProperty('fix');
   });
 
   it.each(['hmm', 'dishwater maybe from upstairs thing', 'liquid'])('water: %s', async (wording) => {
@@ -152,7 +154,7 @@ describe('what is not plain is asked back, and what is offered does not get roun
     if ('why' in given) return;
     const [problem] = problemsOf(given);
     expect(problem?.option).toBe('water');
-    expect(await answerTo(problem?.fix ?? '')).toHaveProperty('why');
+    expect(problem).not.toHaveProperty('fix');
   });
 });
 

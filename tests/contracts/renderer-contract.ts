@@ -6,7 +6,10 @@ import type { Answer } from '../../src/bot/answer.ts';
 import type { Block, Reply } from '../../src/reply/reply.ts';
 import { DEMO_ASKS } from '../../src/terminal/demo.ts';
 import { sayFault } from '../../src/words/asks.ts';
+import { CHAT } from '../../src/words/chat.ts';
+import { PAGE } from '../../src/words/page.ts';
 import { saySource } from '../../src/words/sources.ts';
+import { TERMINAL } from '../../src/words/terminal.ts';
 import { answerTo } from '../bot/asked.ts';
 import { anyReply } from './arbitrary-reply.ts';
 
@@ -72,11 +75,29 @@ export function rendererContract({ name, tell, allShown }: Rendered): void {
       expect(told(answer).shown.startsWith(bare(answer.headline))).toBe(true);
     });
 
-    it('tells every problem, what was read, and a fix to type', async () => {
-      const answer = await answered('planks room: 12 x 14 x 8, gap: banana, kerf: 2 in, direction: up');
+    it.each([
+      ['a fix to type', 'planks room: 12 x 14, plank: 6 x 48 in, 10 per carton, pattern: hafl'],
+      ['none where none can be made', 'planks room: 12 x 14 x 8, gap: banana, kerf: 2 in, direction: up'],
+      ['the plank alone missing', 'planks room: 12 x 14'],
+    ])('tells every problem and what was read: %s', async (_what, line) => {
+      const answer = await answered(line);
       if (!('problems' in answer)) throw new Error('no problems');
-      const wanted = answer.problems.flatMap(({ expected, got, fix }) => [expected, got, fix]);
+      const wanted = flat(answer);
       expect(missing(told(answer).shown, wanted)).toEqual([]);
+      const typed = answer.problems.some(({ fix }) => fix !== undefined);
+      const offered = [TERMINAL.type, CHAT.type, PAGE.type].some((label) => told(answer).shown.includes(bare(label)));
+      expect(offered).toBe(typed);
+    });
+
+    it('names a plank that is not the asker’s right below the headline, and once', async () => {
+      const answer = await answered('planks room: 12 x 14, plank: example');
+      if (!('headline' in answer)) throw new Error('no reply');
+      const { example = '', headline, assumed, needs } = answer;
+      expect(example).toMatch(/^With an example plank, not yours: 6 x 48 in, 10 per carton\./);
+      expect([assumed[0], needs]).toEqual([example, undefined]);
+      const { shown } = told(answer);
+      expect(shown.indexOf(bare(example))).toBe(bare(headline).length);
+      expect(shown.split(bare(example))).toHaveLength(2);
     });
 
     it('tells a refusal, whom to call, and its cautions', async () => {
@@ -132,7 +153,7 @@ function textsOf(block: Block): readonly string[] {
 function flat(answer: Exclude<Answer, Reply>): readonly string[] {
   if ('reference' in answer) return [answer.reference];
   if ('why' in answer) return [answer.why, answer.call, ...answer.cautions.map(({ text }) => text)];
-  return answer.problems.flatMap(({ expected, got, fix }) => [expected, got, fix]);
+  return answer.problems.flatMap(({ expected, got, fix }) => [expected, got, ...(fix === undefined ? [] : [fix])]);
 }
 
 /** Without spaces and what no renderer lets through: control characters, marks of direction, halves of characters. */

@@ -165,10 +165,23 @@ describe('an ask that cannot be read', () => {
   });
 
   it('is answered with the suggestion at a press', async () => {
-    const answer = await bot.ask(slash('floor planks', { room: ROOM, plank: '6 x 48' }));
+    const answer = await bot.ask(slash('floor planks', { room: ROOM, plank: '6 x 48, 10' }));
     const fixed = await bot.ask(press(idOf(data(answer), 'Take the suggestion')));
     expect(field(fixed.body, 'type')).toBe(7);
     expect(textOf(data(fixed))).toMatch(/Buy \d+ cartons/);
+  });
+
+  it('is answered with an example plank at a press, and line 2 names it', async () => {
+    const answer = await bot.ask(menu(`how many boxes for a ${ROOM} room?`));
+    const labels = buttonsOf(data(answer)).map(({ label }) => label);
+    expect(labels).toEqual(['Fill in a form', 'Try with an example plank']);
+    const tried = await bot.ask(press(idOf(data(answer), 'Try with an example plank')));
+    const [headline, second] = textOf(data(tried))
+      .split('\n')
+      .filter((line) => line.trim() !== '');
+    expect(headline).toMatch(/Buy \d+ cartons/);
+    expect(second).toMatch(/^With an example plank, not yours: 6 x 48 in, 10 per carton\./);
+    expect(buttonsOf(data(tried)).map(({ label }) => label)).not.toContain('Keep in project');
   });
 
   it('has a form that is nobody else’s', async () => {
@@ -221,9 +234,9 @@ describe('the message menu', () => {
     expect(textOf(data(await bot.ask(menu(''))))).toContain('could not be answered');
   });
 
-  it('offers an empty form where nothing was read, and calls an example one', async () => {
+  it('offers an empty form where nothing was read, and nothing made up', async () => {
     const answer = await bot.ask(menu('good morning everyone'));
-    expect(buttonsOf(data(answer)).map(({ label }) => label)).toEqual(['Fill in a form', 'See an example']);
+    expect(buttonsOf(data(answer)).map(({ label }) => label)).toEqual(['Fill in a form']);
     const form = await bot.ask(press(idOf(data(answer), 'Fill in a form')));
     const typed = fill(String(field(data(form), 'custom_id')), { room: ROOM, plank: PLANK });
     expect(textOf(data(await bot.ask(typed)))).toContain(HEADLINE);

@@ -1,4 +1,4 @@
-/** Lines as tired or hostile people type them: none is a fault, and every Problem offers something to type. */
+/** Lines as tired or hostile people type them: none is a fault, and every Problem says what is missing. */
 
 import { expect, it } from 'vitest';
 import { mutatedLines } from '../../bench/mutate.ts';
@@ -16,7 +16,7 @@ it('1,500 mutated lines are answered, or met with problems that say what to type
     const problems = problemsOf(given);
     for (const { option, expected, fix } of problems)
       expect(
-        [option, expected, fix].map((part) => part.trim()),
+        [option, expected, fix].map((part) => part?.trim()),
         JSON.stringify(line),
       ).not.toContain('');
     if (problems.length > 0) seen.mended++;

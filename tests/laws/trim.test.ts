@@ -185,7 +185,7 @@ const odd = fc.oneof(
   fc.string({ maxLength: 30 }).map((text) => text.replace(/[:,;\n]/g, ' ')),
 );
 
-describe('every Problem has a fix that reads, and at the second at the latest an answer comes', () => {
+describe('every fix of a Problem is answered', () => {
   const asks: readonly (readonly [string, readonly string[]])[] = [
     [`trim list room: 12' x 14'`, ['doors', 'bay', 'corners', 'stock', 'saw-reach', 'casing', 'kerf']],
     [`trim finish room: 12' x 14'`, ['doors', 'tube', 'coverage', 'nail', 'corners']],
@@ -199,10 +199,7 @@ describe('every Problem has a fix that reads, and at the second at the latest an
         const line = ask === 'trim edges' && option !== 'doorways' ? `${ask} doorways: 30 in to carpet` : ask;
         for (const { fix } of problemsOf(await answerTo(`${line}, ${option}: ${text}`))) {
           problems++;
-          // A reader does not know the room: its fix may name a wall that is not there, and the next fix mends that.
-          const again = problemsOf(await answerTo(fix));
-          const mended = again[0] ? problemsOf(await answerTo(again[0].fix)) : [];
-          expect({ fix, mended }).toEqual({ fix, mended: [] });
+          if (fix !== undefined) expect(problemsOf(await answerTo(fix)), fix).toEqual([]);
         }
       }),
       { numRuns: 60 },

@@ -26,7 +26,7 @@ describe('a herringbone', () => {
   it.each(['herringbone border 9', 'herringbone with sofa'])('%s is a problem whose fix is one', (text) => {
     const read = readPattern(text, kept('pattern', FEET));
     expect(read.ok).toBe(false);
-    if (!read.ok) expect(readHerringbone(read.problems[0].fix)).toEqual({ name: 'herringbone', border: 0 });
+    if (!read.ok) expect(readHerringbone(read.problems[0].fix ?? '')).toEqual({ name: 'herringbone', border: 0 });
   });
 });
 

@@ -110,7 +110,7 @@ describe('what is refused', () => {
     const { expected, fix } = problemIn(text);
     expect(fix).toBe(sum);
     expect(expected).toContain(sum);
-    expect(ticksIn(fix)).toBeGreaterThan(0);
+    expect(ticksIn(fix ?? '')).toBeGreaterThan(0);
   });
 
   it('asks what 3m8 is', () => {
@@ -203,7 +203,7 @@ describe('laws', () => {
         unitIn(text);
         const { result } = readIn(text, asker, bare);
         if (result.ok) return Number.isSafeInteger(result.value) && result.value > 0 && result.value <= 32_000_000;
-        return result.problems.every(({ fix }) => readIn(fix, asker, bare).result.ok);
+        return result.problems.every(({ fix }) => fix === undefined || readIn(fix, asker, bare).result.ok);
       }),
       { numRuns: 4000 },
     );

@@ -55,15 +55,21 @@ describe('the price of a carton', () => {
     expect(price('price 58 a box', 'CHF')).toBe('CHF');
   });
 
+  it('without a mark gets that of the asker’s currency', () => {
+    expect(problemsIn(readPlank, '6x48, 10 per box, 2.89/sq ft')[0]?.fix).toBe('6x48, 10 per box, $2.89/sq ft');
+    expect(problemsIn(readPlank, '180x1220 mm, 8 per box, 24,90 per m²', METRES)[0]?.fix).toBe(
+      '180x1220 mm, 8 per box, €24,90 per m²',
+    );
+  });
+
   it.each([
-    ['6x48, 10 per box, 2.89/sq ft', '6x48, 10 per box, $2.89/sq ft'],
-    ['6x48, 10 per box, $58', '6x48, 10 per box, $58 a carton'],
-    ['6x48, 10 per carton, $2.89 per sqft, $58 a box', '6x48, 10 per carton, $2.89 per sqft'],
-    ['6x48, 10 per carton, $2000000 a carton', '6x48, 10 per carton'],
-    ['6x48, 1000 per carton, $1001 each', '6x48, 1000 per carton'],
-    ['6x48, 10 per carton, ¥500 a carton', '6x48, 10 per carton'],
-  ])('of %s is doubtful', (text, fix) => {
-    expect(problemsIn(readPlank, text)[0]?.fix).toBe(fix);
+    ['6x48, 10 per box, $58', /what it buys/],
+    ['6x48, 10 per carton, $2.89 per sqft, $58 a box', /One price is enough/],
+    ['6x48, 10 per carton, $2000000 a carton', /at most/],
+    ['6x48, 1000 per carton, $1001 each', /at most/],
+    ['6x48, 10 per carton, ¥500 a carton', /says nothing/],
+  ])('of %s is doubtful, and neither left out nor made another', (text, expected) => {
+    expect(problemsIn(readPlank, text)[0]).toMatchObject({ expected: expect.stringMatching(expected), fix: undefined });
   });
 });
 

@@ -104,7 +104,7 @@ describe('walks', () => {
     );
   });
 
-  it('with one wall changed are refused, and the fix is a room', () => {
+  it('with one wall changed are refused, and how far they are off is told', () => {
     fc.assert(
       fc.property(columns, fc.nat(), fc.integer({ min: 2, max: 40 }), (all, which, more) => {
         const corners = outlineOf(all);
@@ -119,7 +119,8 @@ describe('walks', () => {
         );
         const result = readRooms(`walk ${wrong.join(' ')}`, kept('room', FEET));
         expect(result.ok).toBe(false);
-        if (!result.ok) expect(readRooms(result.problems[0].fix, kept('room', FEET)).ok).toBe(true);
+        // No wall is made up: what does not close is told, with how far it is off.
+        if (!result.ok) expect(result.problems[0].expected).toMatch(/do not close|cross or touch|closes/);
       }),
       { numRuns: 60 },
     );
@@ -204,7 +205,7 @@ describe('any text', () => {
         for (const { option, expected, fix } of result.problems) {
           expect(option).toBe('room');
           expect(expected.length).toBeGreaterThan(10);
-          expect(readRooms(fix, kept('room', habits)), fix).toMatchObject({ ok: true });
+          if (fix !== undefined) expect(readRooms(fix, kept('room', habits)), fix).toMatchObject({ ok: true });
         }
       }),
       { numRuns: 1500 },

@@ -36,7 +36,7 @@ describe('what is refused', () => {
     const problem = problemIn(text);
     expect(problem.option).toBe('sum');
     expect(problem.expected).toContain(expected);
-    expect(tapeIn(problem.fix).result.ok).toBe(true);
+    if (problem.fix !== undefined) expect(tapeIn(problem.fix).result.ok).toBe(true);
   });
 
   it.each([

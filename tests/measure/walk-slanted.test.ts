@@ -112,13 +112,13 @@ describe('a walk with slanted walls', () => {
 });
 
 describe('a slanted walk that cannot be', () => {
-  it('says by how much it does not close, and how it would', () => {
+  it('says by how much it does not close, and makes up no wall', () => {
     const [problem] = problemsIn(
       readRooms,
       "walk 8' right 3' left 45° 2'10\" right 45° 1' right 45° 2'10\" left 45° 3' right 8' right 10'",
     );
     expect(problem?.expected).toMatch(/walls do not close: .* ends 1' 1\/16" right of the start/);
-    expect(problem?.fix).toContain('45°');
+    expect(problem?.fix).toBeUndefined();
   });
 
   it.each([
@@ -254,6 +254,6 @@ describe('the way rows run', () => {
   it.each(['200°', '45.5°', '-30°', 'slantwise', '400 deg'])('%s is a problem whose fix is read', (text) => {
     const read = readDirection(text, kept('direction', FEET));
     expect(read.ok).toBe(false);
-    if (!read.ok) expect(readDirection(read.problems[0].fix, kept('direction', FEET)).ok).toBe(true);
+    if (!read.ok) expect(readDirection(read.problems[0].fix ?? 'long', kept('direction', FEET)).ok).toBe(true);
   });
 });

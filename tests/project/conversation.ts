@@ -5,6 +5,7 @@ import { type Answer, answer } from '../../src/bot/answer.ts';
 import { openDesk } from '../../src/bot/desk.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/measure/reading.ts';
 import type { Content, Project } from '../../src/project/project.ts';
+import type { Problem } from '../../src/reply/problem.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { ASKER, problemsOf } from '../bot/asked.ts';
 import { portsInMemory } from '../bot/demo-flat.ts';
@@ -16,7 +17,7 @@ export interface Conversation {
   /** The reply; throws where none came. */
   reply(line: string): Promise<Reply>;
   /** The problems that came instead of a reply. */
-  problem(line: string): Promise<{ readonly got: string; readonly expected: string; readonly fix: string }>;
+  problem(line: string): Promise<Problem>;
   /** The project as it is kept. */
   project(): Promise<Project>;
   pass(milliseconds: number): void;

@@ -60,7 +60,7 @@ describe('what is no reply', () => {
     expect(code).toBe(2);
     expect(Object.keys(object as object)).toEqual(['problems']);
     for (const problem of (object as { problems: object[] }).problems)
-      expect(Object.keys(problem).sort()).toEqual(['expected', 'fix', 'got', 'option']);
+      expect(Object.keys(problem).sort()).toEqual(['expected', 'got', 'option']);
   });
 
   it('a refusal: exit code 3', () => {

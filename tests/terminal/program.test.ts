@@ -6,11 +6,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { SAMPLE_ASK } from '../../src/words/asks.ts';
 import { TERMINAL } from '../../src/words/terminal.ts';
 
 const PROGRAM = fileURLToPath(new URL('../../dist/src/main.js', import.meta.url));
 const TIME = 20_000;
+const SAMPLE_ASK = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
 const folder = mkdtempSync(join(tmpdir(), 'floorhand-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -6,6 +6,7 @@ import { portion } from '../../../src/core/money.ts';
 import { choicesIn, type ToldChoice } from '../../../src/measure/choices.ts';
 import type { AreaPrice } from '../../../src/measure/pad-price.ts';
 import { tooManyTogether } from '../../../src/words/compare.ts';
+import { handedInRows } from '../../../src/words/herringbone-problems.ts';
 import { wallToWall } from './facts.ts';
 import { askedAreas, type LaidFloor, layAsk, settled } from './laid.ts';
 import type { PlanksAsk } from './rules.ts';
@@ -37,6 +38,7 @@ const MOST_TOGETHER = 12_000;
 export async function weigh(ask: CompareAsk, context: Context): Promise<readonly Weighed[] | Problems> {
   const abouts: number[] = [];
   for (const choice of ask.planks) {
+    if (choice.plank.handed) return { problems: [handedInRows(context.told.get('pattern') ?? 'stair-step')] };
     const asked = askedAreas({ ...ask, plank: choice.plank }, context);
     if ('problems' in asked) return asked;
     abouts.push(asked.about);
@@ -47,6 +49,7 @@ export async function weigh(ask: CompareAsk, context: Context): Promise<readonly
     const fewer = choicesIn(context.told.get('planks') ?? '').slice(0, few);
     return { problems: [tooManyTogether(upTo(abouts.length), MOST_TOGETHER, fewer)] };
   }
+  context.begin();
   const weighed: Weighed[] = [];
   for (const choice of ask.planks) {
     const laid = await layAsk({ ...ask, plank: choice.plank }, context);

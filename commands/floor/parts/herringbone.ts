@@ -54,6 +54,8 @@ export async function layHerringAsk(ask: HerringAsk, context: Context): Promise<
     border: ask.pattern.border,
     handed,
   };
+  // Only boards that are laid tell whether a border goes round.
+  if (rules.border === 0) context.begin();
   const plan = await layHerringboneAway(areas, plank, rules, about);
   if ('why' in plan) return { problems: [noBorder(pattern, plan.region, plan.why === 'meets a hole', rules.border)] };
   const purchase = boughtBoards(plan, ask);

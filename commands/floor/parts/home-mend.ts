@@ -1,17 +1,15 @@
-/** Doorways and things of an ask mended so that they go together: slips in rooms' names are put right, what can stop instead stops, what cannot be is left out. */
+/** Doorways and things of an ask mended in the words they were typed in: slips in rooms' names are put right, what can stop instead stops. */
 
 import { closest, distance } from 'fastest-levenshtein';
 import type { Region } from '../../../src/core/floor/floor.ts';
 import type { Doorway } from '../../../src/core/home/doorway.ts';
-import { type HomeTrouble, homeOf } from '../../../src/core/home/home.ts';
+import type { HomeTrouble } from '../../../src/core/home/home.ts';
 import type { ToldStanding } from '../../../src/core/home/standing.ts';
-import type { Saying } from '../../../src/measure/say-length.ts';
-import { retoldDoorway, retoldStanding } from './home-retold.ts';
 
-/** What to type for either option. */
+/** What to type for either option, where it can be mended without leaving anything out. */
 export interface Fixes {
-  readonly doorways: string;
-  readonly holes: string;
+  readonly doorways: string | undefined;
+  readonly holes: string | undefined;
 }
 
 interface Told {
@@ -23,39 +21,53 @@ interface Told {
 /** Troubles that come of where rooms lie: a doorway at which the floor stops places none. */
 const PLACING = ['untold', 'turned', 'apart', 'overlap'];
 
-/** The options mended, each step seen to be sound or mended again: every step leaves less that could be wrong. */
-export function mended(told: Told, troubles: readonly HomeTrouble[], saying: Saying): Fixes {
-  const { rooms } = told.room;
-  let { doorways, holes } = told;
-  let wrong = troubles;
-  while (wrong.length > 0) {
-    const now = wrong;
-    const names = rooms.map(({ name }) => name);
-    doorways = doorways.flatMap((one, i): Doorway[] => {
-      const own = now.filter((trouble) => trouble.about === 'doorway' && trouble.doorway === i);
-      if (own.length === 0) return [one];
-      const named = withRooms(one, own, names);
-      if (named) return [named];
-      return one.runsOn && own.every(({ why }) => PLACING.includes(why)) ? [{ ...one, runsOn: false }] : [];
-    });
-    holes = holes.flatMap((one, i): ToldStanding[] => {
-      const own = now.filter((trouble) => trouble.about === 'standing' && trouble.standing === i);
-      if (own.length === 0) return [one];
-      const [name] = names;
-      const near = nearRoom(one.room ?? '', names);
-      const all = (wanted: HomeTrouble['why']): boolean => own.every(({ why }) => why === wanted);
-      if (near !== undefined && all('no room')) return [{ ...one, room: near }];
-      if (all('unplaced') && one.places.every(({ from }) => from !== 'middle'))
-        return [{ ...one, places: [...one.places, { from: 'middle' }] }];
-      return name !== undefined && all('which room') ? [{ ...one, room: name }] : [];
-    });
-    const home = homeOf(rooms, doorways, holes);
-    wrong = 'troubles' in home ? home.troubles : [];
-  }
+/** Both options mended; `typed` is what was typed for them. */
+export function mended(
+  { room: { rooms }, doorways, holes }: Told,
+  troubles: readonly HomeTrouble[],
+  typed: ReadonlyMap<string, string>,
+): Fixes {
+  const names = rooms.map(({ name }) => name);
   return {
-    doorways: doorways.map((one) => retoldDoorway(one, saying)).join('; ') || 'none',
-    holes: holes.map((one) => retoldStanding(one, saying)).join('; ') || 'none',
+    doorways: eachMended(typed.get('doorways'), doorways.length, (part, i) => {
+      const own = troubles.flatMap((trouble) =>
+        trouble.about === 'doorway' && trouble.doorway === i ? [trouble.why] : [],
+      );
+      const ends = doorways[i]?.sides.map(({ room }) => room) ?? [];
+      if (own.every((why) => why === 'no room'))
+        return ends.reduce<string | undefined>((text, end) => renamed(text, end, names), part);
+      return doorways[i]?.runsOn && own.every((why) => PLACING.includes(why)) ? `${part}, stops` : undefined;
+    }),
+    holes: eachMended(typed.get('holes'), holes.length, (part, i) => {
+      const own = troubles.flatMap((trouble) =>
+        trouble.about === 'standing' && trouble.standing === i ? [trouble.why] : [],
+      );
+      const room = holes[i]?.room;
+      if (own.every((why) => why === 'no room')) return room === undefined ? part : renamed(part, room, names);
+      const centred = holes[i]?.places.some(({ from }) => from === 'middle');
+      if (own.every((why) => why === 'unplaced') && !centred) return `${part}, centred`;
+      return names[0] !== undefined && own.every((why) => why === 'which room') ? `${part} of ${names[0]}` : undefined;
+    }),
   };
+}
+
+/** Parts as they were typed, each mended; undefined where one cannot be. */
+function eachMended(
+  typed: string | undefined,
+  count: number,
+  mend: (part: string, index: number) => string | undefined,
+): string | undefined {
+  const parts = (typed ?? '').split(/[;\n]/).flatMap((part) => (part.trim() === '' ? [] : [part.trim()]));
+  const each = parts.map(mend);
+  return parts.length === count && !each.includes(undefined) ? each.join('; ') : undefined;
+}
+
+/** A text with a room's name put right wherever it stands; undefined where no room is near. */
+function renamed(text: string | undefined, name: string, names: readonly string[]): string | undefined {
+  const near = nearRoom(name, names);
+  if (text === undefined || near === undefined) return undefined;
+  const escaped = name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  return text.replace(new RegExp(`(?<![\\p{L}\\p{N}])${escaped}(?![\\p{L}\\p{N}])`, 'giu'), () => near);
 }
 
 /** A room's name is known by all but so many of its letters. */
@@ -71,18 +83,4 @@ function nearRoom(typed: string, names: readonly string[]): string | undefined {
   );
   if (distance(lower, near) > Math.min(SLIPS, near.length / 2)) return undefined;
   return names.find((name) => name.toLowerCase() === near);
-}
-
-/** A doorway between rooms that there are, where its troubles are slips in their names alone. */
-function withRooms(doorway: Doorway, own: readonly HomeTrouble[], names: readonly string[]): Doorway | undefined {
-  if (!own.every(({ why }) => why === 'no room')) return undefined;
-  const [one, other] = doorway.sides.map(({ room }) => nearRoom(room, names));
-  if (one === undefined || other === undefined || one === other) return undefined;
-  return {
-    ...doorway,
-    sides: [
-      { ...doorway.sides[0], room: one },
-      { ...doorway.sides[1], room: other },
-    ],
-  };
 }

@@ -17,15 +17,16 @@ import type { PlanksAsk } from './rules.ts';
 
 type HomeAsk = Pick<PlanksAsk, 'room' | 'doorways' | 'holes'>;
 
-/** The home of an ask with notes on what was taken because it was not told. `rooms`: others than the told ones, walls moved. */
+/** The home of an ask with notes on what was taken because it was not told. `typed` is by option; `rooms`: others than the told ones, walls moved. */
 export function askedHome(
   ask: HomeAsk,
   saying: Saying,
+  typed: ReadonlyMap<string, string>,
   rooms: readonly Region[] = ask.room.rooms,
 ): (Home & { readonly assumed: readonly string[] }) | Problems {
   const home = homeOf(rooms, ask.doorways, ask.holes);
   if ('regions' in home) return { ...home, assumed: home.taken.map((taken) => sayTaken(taken, ask)) };
-  const fixes = mended(ask, home.troubles, saying);
+  const fixes = mended(ask, home.troubles, typed);
   const [first, ...more] = home.troubles.map((trouble) => problemOf(trouble, ask, fixes, saying));
   if (!first) throw new Error('a home without regions or troubles');
   return { problems: [first, ...more] };

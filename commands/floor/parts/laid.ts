@@ -70,7 +70,7 @@ export interface AskedAreas {
 export function askedAreas(ask: AreasAsk, context: Context): AskedAreas | Problems {
   const { plank } = ask.plank;
   const saying = sayingOf(ask, context);
-  const home = askedHome(ask, saying);
+  const home = askedHome(ask, saying, context.told);
   if ('problems' in home) return home;
   const areas = directed(home.regions, ask.direction);
   const typed = context.told.get('direction') ?? '';
@@ -93,7 +93,7 @@ export function askedAreas(ask: AreasAsk, context: Context): AskedAreas | Proble
   const about = Math.round(Number(doubled) / 2 / plank.width / plank.length);
   const slanted = areas.some(({ region, angle }) => isSlanted(region, angle));
   const most = slanted ? MOST_SLANTED : MOST_PLANKS;
-  if (about > most) return { problems: [tooManyPlanks(about, most, '6 x 48 in, 10 per carton')] };
+  if (about > most) return { problems: [tooManyPlanks(about, most)] };
   const lost = areas.find(({ region, angle }) => groundOf(region, frameOf(region, angle), ask.gap).length === 0);
   if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(ask.gap, saying))] };
   return { areas, home, about };
@@ -107,6 +107,7 @@ export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloo
   const { areas, home, about } = asked;
   const { plank } = ask.plank;
   const saying = sayingOf(ask, context);
+  context.begin();
   const laid = await layAway(areas, plank, rulesOf(ask), about);
   const { order, waiting } = layingOrder(laid);
   return {
@@ -117,7 +118,7 @@ export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloo
     waiting,
     searching: isSearched(areas, laid),
     areasOf: (rooms) => {
-      const moved = askedHome(ask, saying, rooms);
+      const moved = askedHome(ask, saying, context.told, rooms);
       if ('problems' in moved) return undefined;
       // A wall a little longer must not turn the rows of a room that is nearly square.
       const angleOf = (name: string) => areas.find(({ region }) => region.name === name)?.angle ?? 0;

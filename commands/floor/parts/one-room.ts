@@ -1,8 +1,9 @@
 /** The laying guide of one room among those told: all are laid, so that offcuts serve from room to room. */
 
+import { closest } from 'fastest-levenshtein';
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { largestOf } from '../../../src/core/floor/direction.ts';
-import type { LaidRegion, Plan } from '../../../src/core/floor/floor.ts';
+import type { LaidRegion, Plan, Region } from '../../../src/core/floor/floor.ts';
 import { drawRoom, type ToldPlan, toldPlan } from '../../../src/draw/plan.ts';
 import { inSteps } from '../../../src/queue/in-steps.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
@@ -14,7 +15,7 @@ import { nextAsks } from './answer.ts';
 import { brokenBlocks } from './broken.ts';
 import { layFacts } from './facts.ts';
 import { guideTables, stepsFor } from './guide.ts';
-import { type LaidFloor, layAsk, sayingOf, settled } from './laid.ts';
+import { askedAreas, type LaidFloor, layAsk, sayingOf, settled } from './laid.ts';
 import { floorResult, regionResult } from './result.ts';
 import type { PlanksAsk } from './rules.ts';
 
@@ -25,6 +26,20 @@ export interface LayoutAsk extends PlanksAsk {
 
 /** The guide of one room, its picture first. */
 export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outcome> {
+  const asked = askedAreas(ask, context);
+  if ('problems' in asked) {
+    yield asked;
+    return;
+  }
+  const regions = asked.areas.map(({ region }) => region);
+  const names = regions.flatMap(({ name, rooms }) => rooms?.map((room) => room.name) ?? [name]);
+  const wanted = ask.only.toLowerCase() === 'largest' ? largestOf(regions).name : ask.only;
+  const isWanted = ({ name, rooms }: Pick<Region, 'name' | 'rooms'>): boolean =>
+    [name, ...(rooms ?? []).map((room) => room.name)].some((one) => one.toLowerCase() === wanted.toLowerCase());
+  if (!regions.some(isWanted)) {
+    yield { problems: [noSuchRoom(ask.only, names, closest(wanted, names))] };
+    return;
+  }
   const first = await layAsk(ask, context);
   if ('problems' in first) {
     yield first;
@@ -32,15 +47,8 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
   }
   const laid = await settled(first, ask, context);
   const { plan, purchase, cost } = laid;
-  const names = plan.regions.flatMap(({ name, rooms }) => rooms?.map((room) => room.name) ?? [name]);
-  const asked = ask.only.toLowerCase() === 'largest' ? largestOf(plan.regions).name : ask.only;
-  const inRegion = ({ name, rooms }: Plan['regions'][number]): boolean =>
-    [name, ...(rooms ?? []).map((room) => room.name)].some((one) => one.toLowerCase() === asked.toLowerCase());
-  const region = plan.regions.find(inRegion);
-  if (!region) {
-    yield { problems: [noSuchRoom(ask.only, names)] };
-    return;
-  }
+  const region = plan.regions.find(isWanted);
+  if (!region) throw new Error(`a floor was laid without “${wanted}”`);
   const saying = sayingOf(ask, context);
   const drawn = { told: toldPlan(plan, saying), tables: guideTables(plan, saying) };
   const reply = await roomReply(laid, region, ask, context, drawn);

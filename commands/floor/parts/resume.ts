@@ -28,7 +28,8 @@ export interface ResumeAsk extends PlanksAsk {
 
 /** The rest of a floor laid as far as told. */
 export async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcome> {
-  const first = await layAsk(ask, context);
+  // What was told so far is held against the floor as it is laid: nothing is known of it before.
+  const first = await layAsk(ask, { ...context, begin: () => undefined });
   if ('problems' in first) {
     yield first;
     return;

@@ -66,7 +66,7 @@ export function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
     assumed: sides && !context.told.has('joists') ? [...context.assumed, SQUEAKS.assumedRun] : context.assumed,
     cautions: worded(cautionsFor('subfloor')),
     sources: SQUEAK_FIGURES.map(({ source }) => source),
-    actions: [{ label: SQUEAKS.soft, ask: SQUEAKS.softAsk }],
+    actions: [],
     audience: 'asker',
     data,
     needs: [screwNeed(made.screws, made.length, ask.pack, saying)],

@@ -1,5 +1,6 @@
 /** A project handed on: a summary for one message, or its sheets as files. */
 
+import { closest } from 'fastest-levenshtein';
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import { filesOf } from '../../../src/bot/handed-files.ts';
 import { drawable } from '../../../src/draw/font.ts';
@@ -44,7 +45,7 @@ export async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: 
   const names = project.rooms.map(({ name }) => name);
   const { room } = wanted;
   if (!part && room !== undefined && names.length > 0 && !names.some((name) => sameName(name, room))) {
-    return { problems: [{ ...noSuchRoom(room, names), option: 'room' }] };
+    return { problems: [{ ...noSuchRoom(room, names, closest(room, names)), option: 'room' }] };
   }
   const all = wanted.key === undefined && wanted.room === undefined;
   if (as === 'text' && all && !part) {

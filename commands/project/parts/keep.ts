@@ -2,7 +2,9 @@
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Desk } from '../../../src/bot/desk.ts';
+import { parseLine } from '../../../src/bot/grammar.ts';
 import { mintId } from '../../../src/bot/kept-answer.ts';
+import { isExamplePlank } from '../../../src/measure/plank.ts';
 import { emptyContent, freeName } from '../../../src/project/create.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk } from '../../../src/project/project.ts';
@@ -10,7 +12,13 @@ import { roomNamed } from '../../../src/project/room.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { CHANGED, NEXT, PROJECT } from '../../../src/words/project.ts';
-import { keptUnknown, nothingToKeep, refusedAsk, roomUnknown } from '../../../src/words/project-problems.ts';
+import {
+  exampleKept,
+  keptUnknown,
+  nothingToKeep,
+  refusedAsk,
+  roomUnknown,
+} from '../../../src/words/project-problems.ts';
 import { SAVED } from '../../../src/words/saved.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { type Answered, type KeepStep, keepStep } from './keep-said.ts';
@@ -27,6 +35,8 @@ export async function keep(line: string, desk: Desk, context: Context): Promise<
     ? lastAsk(await desk.last())
     : await answered(line, context);
   if ('problem' in found) return problem(found.problem);
+  const parsed = parseLine(found.ask, context.commands, context.habits);
+  if (parsed.ok && isExamplePlank(parsed.told.get('plank') ?? '')) return problem(exampleKept(line));
   const ask: Answered = { ...found, id: mintId(), at: desk.now() };
   const begun = await begin(desk);
   if (begun && 'problem' in begun) return problem(begun.problem);
@@ -64,7 +74,7 @@ export function aboutRoom(number: number, name: string, context: Context): Promi
     const room = roomNamed(project.rooms, name.replace(/^(?:the|my|our) /i, ''));
     if (!room) {
       const [first] = project.rooms;
-      const fix = first ? `project keep ${number} in ${first.name}` : 'project room bedroom 12 x 14 ft';
+      const fix = first && `project keep ${number} in ${first.name}`;
       return problem(
         roomUnknown(
           name,
@@ -128,14 +138,9 @@ function lastAsk(last: { readonly line: string; readonly headline: string } | un
 async function answered(line: string, context: Context): Promise<Found> {
   const { outcome, line: whole } = await context.ask(line);
   if ('problems' in outcome) {
-    const [first] = outcome.problems;
-    return {
-      problem: {
-        ...first,
-        option: 'ask',
-        fix: first.option === 'ask' && first.fix.startsWith('project ') ? first.fix : `project keep ${first.fix}`,
-      },
-    };
+    const [{ option, fix, ...first }] = outcome.problems;
+    const own = fix === undefined || (option === 'ask' && fix.startsWith('project '));
+    return { problem: { ...first, option: 'ask', fix: own ? fix : `project keep ${fix}` } };
   }
   if ('why' in outcome) return { problem: refusedAsk(outcome.why) };
   return { ask: whole, headline: outcome.headline.slice(0, LIMITS.headline) };

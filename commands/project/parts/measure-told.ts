@@ -147,5 +147,5 @@ function replyOf(context: Context, room: Room | undefined, told: Parameters<type
 /** The problem with a length, its fix the whole line. */
 function unreadLength(read: Extract<Read<Length>, { ok: false }>, told: ToTell): Outcome {
   const [first] = read.problems;
-  return problem({ ...first, option: 'ask', fix: MEASURE.tell(told, first.fix) });
+  return problem({ ...first, option: 'ask', fix: first.fix && MEASURE.tell(told, first.fix) });
 }

@@ -3,10 +3,11 @@
 import type { Command } from '../../../src/bot/command.ts';
 import { isRead, meaningsOf } from '../../../src/bot/pick.ts';
 import { factsOf, problemsIn } from '../../../src/measure/option.ts';
+import { isExamplePlank } from '../../../src/measure/plank.ts';
 import type { Habits } from '../../../src/measure/reading.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/words/project-problems.ts';
+import { exampleKept, pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/words/project-problems.ts';
 import { plainly } from './pick-plain.ts';
 
 /** The key that a value is kept under, and the value as it is kept; a problem where no option of its name reads it, or where several things are meant. */
@@ -19,6 +20,7 @@ export function valueRead(
 ): readonly [key: string, text: string] | { readonly problem: Problem } {
   const [name, own] = key.includes(' ') ? key.split(' ') : [undefined, key];
   const option = own ?? key;
+  if (option === 'plank' && isExamplePlank(value)) return { problem: exampleKept(`${key}: ${value}`) };
   if (value.length > LIMITS.pick) return { problem: pickTooLong(option, LIMITS.pick) };
   const meanings = meaningsOf(option, commands);
   const meant =
@@ -38,8 +40,9 @@ export function valueRead(
   if (read?.success !== false)
     return [meant.length > 1 ? `${first.name} ${option}` : key, plainly(value, first, option, habits)];
   const [wrong] = problemsIn(read.error);
-  const { expected = '', fix = '' } = wrong ?? {};
-  return { problem: { option: 'ask', got: `${key}: ${value}`, expected, fix: `project pick ${key}: ${fix}` } };
+  const { expected = '', fix } = wrong ?? {};
+  const line = fix === undefined ? undefined : `project pick ${key}: ${fix}`;
+  return { problem: { option: 'ask', got: `${key}: ${value}`, expected, fix: line } };
 }
 
 function summaryOf({ options }: Command, option: string): string {

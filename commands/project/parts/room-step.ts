@@ -38,7 +38,7 @@ export function roomStep(rooms: Rooms, deed: RoomDeed, reading: Reading): RoomSt
   if (deed.do === 'shape') return shaped(rooms, deed, reading);
   const room = roomNamed(rooms, deed.name);
   const names = rooms.map(({ name }) => name);
-  if (!room) return { problem: roomUnknown(deed.name, names, fixFor(deed, names[0])) };
+  if (!room) return { problem: roomUnknown(deed.name, names, fixFor(names[0])) };
   switch (deed.do) {
     case 'show':
       return { rooms, said: [] };
@@ -68,7 +68,9 @@ function shaped(rooms: Rooms, deed: RoomDeed & { readonly do: 'shape' }, reading
   if (!apart.ok) {
     const [{ expected, fix }] = apart.problems;
     return {
-      problem: /\d/.test(text) ? { option: 'ask', got: text, expected, fix: `project room ${fix}` } : roomNotRead(text),
+      problem: /\d/.test(text)
+        ? { option: 'ask', got: text, expected, fix: fix === undefined ? undefined : `project room ${fix}` }
+        : roomNotRead(text),
     };
   }
   let after = rooms;
@@ -100,9 +102,7 @@ function renamed(rooms: Rooms, room: Room, to: string, reading: Reading): RoomSt
   const read = again.ok ? again.value[0] : undefined;
   if (!read || read.name !== to || read.text !== room.text || again.ok === false || again.value.length !== 1)
     return {
-      problem: again.ok
-        ? { ...roomNotRead(to), fix: `project room ${room.name}` }
-        : { ...again.problems[0], option: 'ask', got: to, fix: `project room ${room.name}` },
+      problem: again.ok ? roomNotRead(to) : { ...again.problems[0], option: 'ask', got: to, fix: undefined },
     };
   return fits(changedRoom(rooms, room.name, { name: to }), [CHANGED.roomRenamed(room.name, to)]);
 }
@@ -142,9 +142,7 @@ function fits(rooms: Rooms, said: readonly string[]): RoomStep {
     : { rooms, said };
 }
 
-/** What to type for a room that is not there: one that is, or the new room as it was meant. */
-function fixFor(deed: RoomDeed, first: string | undefined): string {
-  if (deed.do === 'scope' && !/^(?:all|every)/i.test(deed.name) && /^\p{L}[\p{L} ]{0,30}$/u.test(deed.name))
-    return `project room ${deed.name} 5 x 8 ft${deed.within ? '' : ', scope: out'}`;
-  return first === undefined ? 'project room bedroom 12 x 14 ft' : `project room ${first}`;
+/** What to type for a room that is not there: one that is. */
+function fixFor(first: string | undefined): string | undefined {
+  return first === undefined ? undefined : `project room ${first}`;
 }

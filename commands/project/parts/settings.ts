@@ -53,9 +53,9 @@ export function settled(ask: SettingsAsk, context: Context): Settled | { readonl
 }
 
 /** The mended pick as a setting. */
-function fixFor(fix: string): string {
-  const pick = /^project pick (?<pick>(?<name>[\w-]+): .+)$/.exec(fix)?.groups;
-  if (!pick) return 'project settings mistakes: 5 %, rules: gap: 3/8 in';
+function fixFor(fix: string | undefined): string | undefined {
+  const pick = /^project pick (?<pick>(?<name>[\w-]+): .+)$/.exec(fix ?? '')?.groups;
+  if (!pick) return undefined;
   const standard = STANDARDS.some((name) => name === pick.name);
   return `project settings ${standard ? '' : 'rules: '}${pick.pick}`;
 }

@@ -31,8 +31,8 @@ export function asksOf({ project, context }: Here, name: string): readonly JobAs
 /** The reply, or a refusal as one, for it must be read; what cannot be answered is told. */
 export function replyOr(outcome: Outcome, name: string, missing: string[]): Reply | undefined {
   if ('problems' in outcome) {
-    const [{ expected, fix }] = outcome.problems;
-    missing.push(SHOPPING.unread(name, expected, fix));
+    const [{ expected }] = outcome.problems;
+    missing.push(SHOPPING.unread(name, expected));
     return undefined;
   }
   if (!('why' in outcome)) return outcome;

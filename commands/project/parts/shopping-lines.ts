@@ -61,8 +61,8 @@ async function askFor({ name, line }: JobAsk, askAs: Context['ask']): Promise<Gi
 function givenBy(name: string, outcome: Outcome): Given {
   const nothing = { needs: [], unread: [], refused: [], cautions: [] };
   if ('problems' in outcome) {
-    const [{ expected, fix }] = outcome.problems;
-    return { ...nothing, unread: [SHOPPING.unread(name, expected, fix)] };
+    const [{ expected }] = outcome.problems;
+    return { ...nothing, unread: [SHOPPING.unread(name, expected)] };
   }
   if ('why' in outcome) {
     const { why, call, cautions } = outcome;

@@ -166,7 +166,8 @@ function replyOf(
 
 /** A problem of one purchase, its fix the whole line with that purchase mended. */
 function mended(problem: Problem, purchase: string, line: string): Problem {
-  return problem.fix === WHOLE_LIST ? problem : { ...problem, fix: line.replace(purchase, () => problem.fix) };
+  const { fix } = problem;
+  return fix === undefined || fix === WHOLE_LIST ? problem : { ...problem, fix: line.replace(purchase, () => fix) };
 }
 
 function lotCautions({ shopping }: Project): readonly Caution[] {

@@ -38,8 +38,9 @@ export function pickFacts(picks: Project['picks']): readonly Block[] {
 export function nextAsks({ rooms, picks }: Project): readonly Action[] {
   const ready = inScope(rooms).length > 0;
   return [
-    ...(ready ? [] : [{ label: NEXT.addRoom, ask: 'project room bedroom 12 x 14 ft' }]),
-    ...(picks.plank === undefined ? [{ label: NEXT.pick, ask: 'project pick plank: 6 x 48 in, 10 per carton' }] : []),
+    ...(ready ? [] : [{ label: NEXT.addRoom, ask: 'project room' }]),
+    ...(picks.plank === undefined ? [{ label: NEXT.pick, ask: 'project pick' }] : []),
+    ...(ready && picks.plank === undefined ? [{ label: NEXT.example, ask: 'planks plank: example' }] : []),
     ...(ready && picks.plank !== undefined
       ? [
           { label: NEXT.planks, ask: 'planks' },

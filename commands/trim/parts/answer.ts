@@ -36,6 +36,7 @@ export async function* answerList(ask: ListAsk, context: Context): AsyncGenerato
     yield cut;
     return;
   }
+  context.begin();
   for await (const plan of stickPlans(cut.task)) yield replyOf(ask, walls, cut, plan, context);
 }
 
@@ -107,15 +108,11 @@ function replyOf(
 
 /** Coping instead of mitring, and the other trim commands for the same walls. */
 function nextAsks(ask: ListAsk, context: Context): readonly Action[] {
-  const walls = ['room', 'doors', 'casing', 'bay'].flatMap((option) => {
-    const told = context.told.get(option);
-    return told ? [`${option}: ${told}`] : [];
-  });
   return [
     ...(ask['inside-joint'] === 'cope'
       ? []
       : [{ label: TRIM_ACTIONS.cope, ask: context.again({ 'inside-joint': 'cope' }) }]),
-    { label: TRIM_ACTIONS.finish, ask: `finish ${walls.join(', ')}` },
-    { label: TRIM_ACTIONS.reset, ask: `reset ${walls.join(', ')}` },
+    { label: TRIM_ACTIONS.finish, ask: context.alike('finish') },
+    { label: TRIM_ACTIONS.reset, ask: context.alike('reset') },
   ];
 }

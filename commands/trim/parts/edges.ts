@@ -33,6 +33,7 @@ export async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenera
     yield { problems: [edgeTooLong(long.name, sayLength(long.length, saying), told ? `${told}; ${longer}` : longer)] };
     return;
   }
+  context.begin();
   for await (const plans of profilePlans(edges, ask)) yield replyOf(ask, edges, plans, saying, context);
 }
 

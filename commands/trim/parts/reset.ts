@@ -36,6 +36,7 @@ export async function* answerReset(ask: ResetAsk, context: Context): AsyncGenera
     yield ways;
     return;
   }
+  context.begin();
   const { reset, replace, shoe } = ways.tasks;
   const first = { reset: firstSticks(reset), replace: firstSticks(replace), shoe: firstSticks(shoe) };
   yield replyOf(ask, ways, first, context);

@@ -21,10 +21,12 @@ import {
   unusedNote,
   wasteNote,
 } from '../../words/plain.ts';
-import { plankCountExample, plankSizeExample } from '../../words/plank-problems.ts';
-import { areaAlone, oneSide, roomExample } from '../../words/room-problems.ts';
+import { priceMark } from '../../words/plank-problems.ts';
+import { areaAlone, oneSide } from '../../words/room-problems.ts';
 import { unitIn } from '../length.ts';
 import { readPlank } from '../plank.ts';
+import { SQUARE_FOOT, SQUARE_METRE } from '../plank-carton.ts';
+import { FIGURE, FIGURE_START, markOf } from '../price.ts';
 import type { Habits, Read, Reading } from '../reading.ts';
 import { readRooms } from '../room.ts';
 import { figureIn, turnIn } from './leftover.ts';
@@ -32,26 +34,13 @@ import type { Measures } from './measures.ts';
 import type { Plain } from './said.ts';
 import { laterTopic } from './topic.ts';
 
-/** A fact that is missing or in doubt, and what could be typed for it. */
+/** A fact that is missing or in doubt; `mend` is what was told of it as it may be meant. */
 interface Missing {
   readonly option: string;
   readonly got: string;
   readonly why: string;
-  readonly sample: string;
+  readonly mend?: string | undefined;
 }
-
-/** Sizes of planks, tried as samples beside what is told of a carton. */
-const SAMPLE_SIZES = [
-  '6 x 48 in',
-  '7 x 48 in',
-  '6 x 36 in',
-  '7 x 36 in',
-  '8 x 48 in',
-  '9 x 48 in',
-  '5 x 48 in',
-  '9 x 60 in',
-];
-const METRIC_SIZES = ['180 x 1220 mm', '192 x 1285 mm', '193 x 1380 mm', '200 x 1200 mm', '228 x 1220 mm'];
 
 /** The ask for planks that a sentence makes, or its missing fact. */
 export function floorSaid(plain: string, measures: Measures, habits: Habits, notes: readonly string[]): Plain {
@@ -60,25 +49,18 @@ export function floorSaid(plain: string, measures: Measures, habits: Habits, not
   const assumed = [...notes, ...notesOf(plain, measures)];
   const { rooms, layout } = measures;
   const read = rooms.told === '' ? undefined : readRooms(rooms.told, silent('room'));
-  const metric = (read?.ok ? read.value.units : habits.units) === 'metric';
-  const roomSample = roomExample(metric, habits.decimal);
-  const roomMissing = missingRoom(measures, read, roomSample);
+  const roomMissing = missingRoom(measures, read);
   const plankText = plankOf(measures, assumed);
-  const plankMissing = missingPlank(measures, plankText, metric, silent('plank'));
+  const plankMissing = missingPlank(measures, plankText, silent('plank'));
   if (!roomMissing) told.set('room', rooms.told);
   if (!plankMissing) told.set('plank', plankText);
   const doubts = layout.doubts.map(({ option }) => option);
   for (const [option, value] of layout.options) if (!doubts.includes(option)) told.set(option, value);
-  const missing = roomMissing ?? plankMissing ?? missingLayout(measures) ?? unplaced(measures);
+  const loose = unmarkedPrice(measures, plankText, habits) ?? unplaced(measures);
+  const missing = roomMissing ?? plankMissing ?? missingLayout(measures) ?? loose;
   if (!missing) return { kind: 'ask', topic: 'planks', told, assumed };
-  const lacking = [roomMissing, plankMissing, missingLayout(measures), unplaced(measures)].filter(
-    (one) => one !== undefined,
-  );
-  const samples = new Map(
-    [roomMissing, plankMissing, missingLayout(measures)].flatMap((one) =>
-      one ? [[one.option, one.sample] as const] : [],
-    ),
-  );
+  const lacking = [roomMissing, plankMissing, missingLayout(measures), loose].filter((one) => one !== undefined);
+  const mends = new Map(lacking.flatMap(({ option, mend }) => (mend === undefined ? [] : [[option, mend] as const])));
   return {
     kind: 'ask-back',
     topic: 'planks',
@@ -87,14 +69,19 @@ export function floorSaid(plain: string, measures: Measures, habits: Habits, not
     missing: missing.option,
     got: missing.got,
     why: missing.why,
-    samples,
+    said: new Map([
+      ...(rooms.told === '' ? [] : [['room', rooms.told] as const]),
+      ...(plankText === '' ? [] : [['plank', plankText] as const]),
+      ...told,
+    ]),
+    mends: mends.size === lacking.length ? mends : undefined,
     untold: lacking.every((one) => one.got === '') ? lacking.map(({ option }) => option) : undefined,
   };
 }
 
-function missingRoom(measures: Measures, read: Read<unknown> | undefined, sample: string): Missing | undefined {
+function missingRoom(measures: Measures, read: Read<unknown> | undefined): Missing | undefined {
   const { rooms, doubtful, carton, rest } = measures;
-  const missing = (why: string, got = '', fix = sample): Missing => ({ option: 'room', got, why, sample: fix });
+  const missing = (why: string, got = '', mend?: string): Missing => ({ option: 'room', got, why, mend });
   if (rooms.told === '') {
     const [doubt] = doubtful;
     if (doubt) return missing(roomRole(doubt.typed), doubt.typed);
@@ -104,14 +91,10 @@ function missingRoom(measures: Measures, read: Read<unknown> | undefined, sample
     return side?.side ? missing(oneSide(), side.got) : missing(roomUntold());
   }
   if (read && !read.ok) return missing(read.problems[0].expected, rooms.told, read.problems[0].fix);
-  if (measures.either) return missing(roomEither(), rooms.told, rooms.told.split('; ')[0]);
+  if (measures.either) return missing(roomEither(), rooms.told);
   if (rooms.doubt) {
     const { why, got } = rooms.doubt;
-    return missing(
-      why === 'rooms counted' ? roomCounts(got) : roomUnsized(got),
-      got,
-      why === 'rooms counted' ? rooms.told : `${rooms.told}; ${got} ${sample}`,
-    );
+    return missing(why === 'rooms counted' ? roomCounts(got) : roomUnsized(got), got);
   }
   const turn = turnIn(rest);
   return turn === undefined ? undefined : missing(roomTurned(turn), turn, rooms.told);
@@ -130,42 +113,45 @@ function plankOf({ planks, carton, roomPairs }: Measures, assumed: string[]): st
     .join(', ');
 }
 
-function missingPlank(measures: Measures, text: string, metric: boolean, reading: Reading): Missing | undefined {
+function missingPlank(measures: Measures, text: string, reading: Reading): Missing | undefined {
   const { planks, doubtful, roomPairs } = measures;
-  const sizes = metric ? METRIC_SIZES : SAMPLE_SIZES;
-  const example = `${plankSizeExample(metric)}, ${plankCountExample()}`;
-  const missing = (why: string, got: string, sample: string): Missing => ({ option: 'plank', got, why, sample });
+  const missing = (why: string, got: string, mend?: string): Missing => ({ option: 'plank', got, why, mend });
   const [plank, other] = planks;
   if (!plank && doubtful.length > 0 && roomPairs.length > 0)
-    return missing(plankRole(doubtful[0]?.typed ?? ''), doubtful[0]?.typed ?? '', example);
+    return missing(plankRole(doubtful[0]?.typed ?? ''), doubtful[0]?.typed ?? '');
   if (plank && other && plank.typed.replace(/\s/g, '') !== other.typed.replace(/\s/g, '')) {
-    return missing(plankTwice(plank.typed, other.typed), `${plank.typed} … ${other.typed}`, example);
+    return missing(plankTwice(plank.typed, other.typed), `${plank.typed} … ${other.typed}`);
   }
-  if (text === '') return missing(plankUntold(), '', example);
+  if (text === '') return missing(plankUntold(), '');
   const read = readPlank(text, reading);
   if (read.ok)
     return plank && unitless(plank.typed, read.value.plank)
       ? missing(plankUnit(plank.typed), plank.typed, text.replace(plank.typed, `${plank.typed} cm`))
       : undefined;
   const [problem] = read.problems;
-  const likely = plank
-    ? undefined
-    : sizes.map((size) => `${size}, ${text}`).find((sample) => readPlank(sample, reading).ok);
-  return missing(plank ? problem.expected : plankUntold(), text, likely ?? problem.fix);
+  return plank ? missing(problem.expected, text, problem.fix) : missing(plankUntold(), text);
 }
 
 function missingLayout({ layout }: Measures): Missing | undefined {
   const [doubt] = layout.doubts;
   if (!doubt) return undefined;
-  const sample = doubt.option === 'pattern' ? 'stair-step' : (layout.options.get(doubt.option) ?? '');
-  return { option: doubt.option, got: doubt.got, why: layoutUnknown(doubt.option, doubt.got), sample };
+  return { option: doubt.option, got: doubt.got, why: layoutUnknown(doubt.option, doubt.got) };
+}
+
+/** A figure for an area that nobody claimed is probably a price without its mark. */
+const UNMARKED = new RegExp(`${FIGURE_START}${FIGURE} ?(?:per|/|an?(?![a-z])) ?(?:${SQUARE_FOOT}|${SQUARE_METRE})`);
+
+function unmarkedPrice({ rest, carton }: Measures, plankText: string, { currency }: Habits): Missing | undefined {
+  const got = carton.price ? undefined : UNMARKED.exec(rest)?.[0];
+  if (got === undefined) return undefined;
+  return { option: 'plank', got, why: priceMark(), mend: `${plankText}, ${markOf(currency)}${got}` };
 }
 
 /** A figure or a pair that nobody claimed: it may change the answer, so it is asked about. */
 function unplaced({ rest, doubtful }: Measures): Missing | undefined {
   const [pair] = doubtful;
   const figure = pair ? pair.typed : figureIn(rest)?.got;
-  return figure === undefined ? undefined : { option: 'ask', got: figure, why: unplacedFigure(figure), sample: '' };
+  return figure === undefined ? undefined : { option: 'ask', got: figure, why: unplacedFigure(figure) };
 }
 
 function notesOf(plain: string, measures: Measures): string[] {

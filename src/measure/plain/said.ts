@@ -30,8 +30,10 @@ export type Plain =
       readonly missing: string;
       readonly got: string;
       readonly why: string;
-      /** Something to type for every option that is not told, so that the ask is whole. */
-      readonly samples: Told;
+      /** What was told of any option, read or not: for a form. */
+      readonly said?: Told | undefined;
+      /** What was told of the options in doubt as it may be meant, where the request is whole with it: nothing that was not typed. */
+      readonly mends?: Told | undefined;
       /** The options that are missing, where nothing told is in doubt. */
       readonly untold?: readonly string[] | undefined;
     }
