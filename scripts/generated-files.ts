@@ -3,6 +3,7 @@
 import { commands } from '../commands/index.ts';
 import { manifestYaml } from '../src/slack/register.ts';
 import { licenceLines, licensed, lockFile } from './licences.ts';
+import { nearWordsFile } from './near-words.ts';
 import { exampleFile } from './settings-listed.ts';
 
 export interface GeneratedFile {
@@ -20,6 +21,12 @@ export function generatedFiles(): readonly GeneratedFile[] {
     {
       path: '.env.example',
       text: exampleFile('Written by npm run generate from the settings: change src/host/settings.ts instead.'),
+    },
+    {
+      path: 'src/hazards/near-words.ts',
+      text: nearWordsFile(
+        'Written by npm run generate from the lexicons and a word list: change scripts/near-words.ts instead.',
+      ),
     },
     {
       path: 'deploy/licences.txt',

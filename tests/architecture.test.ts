@@ -29,6 +29,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   slack: 20,
   terminal: 1,
   web: 20,
+  hazards: 15,
   host: 10,
   sheet: 12,
   wiring: 5,

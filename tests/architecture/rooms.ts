@@ -7,7 +7,19 @@ export interface Allowed {
   readonly packages: readonly string[];
 }
 
-const BELOW_COMMANDS = ['queue', 'core', 'reply', 'words', 'trade', 'measure', 'solve', 'draw', 'project', 'bot'];
+const BELOW_COMMANDS = [
+  'queue',
+  'core',
+  'reply',
+  'words',
+  'trade',
+  'hazards',
+  'measure',
+  'solve',
+  'draw',
+  'project',
+  'bot',
+];
 const ALL = [...BELOW_COMMANDS, 'commands', 'store', 'sheet', 'discord', 'slack', 'terminal', 'web', 'host'];
 const PLATFORM = ['queue', 'bot', 'reply', 'words', 'draw'];
 
@@ -19,17 +31,18 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   words: { rooms: ['reply'], packages: [] },
   trade: { rooms: ['core', 'reply'], packages: [] },
   measure: {
-    rooms: ['queue', 'core', 'reply', 'words'],
+    rooms: ['queue', 'core', 'reply', 'words', 'hazards'],
     packages: ['zod', 'mathjs', 'fastest-levenshtein', 'node:module'],
   },
+  hazards: { rooms: [], packages: [] },
   draw: {
     rooms: ['queue', 'core', 'reply', 'words', 'src/measure/say', 'src/measure/reading.ts'],
     packages: ['@resvg/resvg-js', 'piscina', 'dejavu-fonts-ttf', 'node:*'],
   },
   solve: { rooms: ['queue', 'core'], packages: ['highs', 'piscina', 'node:*'] },
-  project: { rooms: ['core', 'reply', 'words', 'trade', 'measure', 'src/bot/ports.ts'], packages: ['zod'] },
+  project: { rooms: ['core', 'reply', 'words', 'trade', 'hazards', 'measure', 'src/bot/ports.ts'], packages: ['zod'] },
   bot: {
-    rooms: ['queue', 'reply', 'words', 'measure', 'trade', 'project'],
+    rooms: ['queue', 'reply', 'words', 'hazards', 'measure', 'trade', 'project'],
     packages: ['zod', 'fastest-levenshtein', 'node:*'],
   },
   commands: { rooms: BELOW_COMMANDS, packages: ['zod', 'fastest-levenshtein'] },

@@ -1,0 +1,38 @@
+/** English words that a word of the hazards' lexicons is one slip away from: they are never mended into it. */
+
+import { readFileSync } from 'node:fs';
+import { HOUSE_WORDS } from '../src/hazards/house-words.ts';
+import { TABLES } from '../src/hazards/lexicon/all.ts';
+import { nearest } from '../src/hazards/spelling.ts';
+
+/** A list of 78,000 English words with their endings, made of SCOWL's 12Dicts (public domain). */
+const DICTIONARY = 'node_modules/categorized-words/2of12id.json';
+
+/** The file that holds them, as it would be written now. */
+export function nearWordsFile(mark: string): string {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of nearWords()) {
+    if (line.length + word.length > 240) {
+      lines.push(line.trimEnd());
+      line = '';
+    }
+    line += `${word} `;
+  }
+  return `/** English words near the words of the hazards’ lexicons. ${mark} */
+
+export const NEAR_WORDS: ReadonlySet<string> = new Set(
+  \`${[...lines, line.trimEnd()].join('\n  ')}\`.split(/\\s+/),
+);
+`;
+}
+
+function nearWords(): readonly string[] {
+  const { words } = TABLES;
+  const all = new Set(Object.values(JSON.parse(readFileSync(DICTIONARY, 'utf8')) as Record<string, string[]>).flat());
+  return [...all]
+    .filter(
+      (word) => /^[a-z]+$/.test(word) && !words.has(word) && !HOUSE_WORDS.has(word) && nearest(word) !== undefined,
+    )
+    .sort();
+}

@@ -1,0 +1,140 @@
+/** Lexicons made into tables in which each word is looked up once. */
+
+import type { Hazard, Language } from './hazard.ts';
+import { type ClearRule, inflected, type Lexicon, type Rule } from './rules.ts';
+
+/** A word on the way through a run of words, and what the run up to it is. */
+export interface Node {
+  readonly next: ReadonlyMap<string, Node>;
+  readonly classes: readonly number[];
+  /** Whether words inside the run count for nothing. */
+  readonly hides: boolean;
+}
+
+interface Growing {
+  readonly next: Map<string, Growing>;
+  readonly classes: number[];
+  hides: boolean;
+}
+
+export interface CompiledRule<R> {
+  readonly rule: R;
+  readonly hazard: Hazard;
+  readonly language: Language;
+  readonly needs: readonly number[];
+  readonly unless: readonly number[];
+}
+
+/** A class that a word of one class and one behind it of another make together. */
+export interface Join {
+  readonly id: number;
+  readonly first: number;
+  readonly within: number;
+}
+
+export interface Tables {
+  readonly classes: ReadonlyMap<string, number>;
+  /** Runs of words, word by word. */
+  readonly terms: Node;
+  /** Beginnings of words, and the classes of what begins so. */
+  readonly beginnings: ReadonlyMap<string, readonly number[]>;
+  /** By class, the rules that need it. */
+  readonly rules: ReadonlyMap<number, readonly CompiledRule<Rule>[]>;
+  /** By the second class. */
+  readonly joins: ReadonlyMap<number, readonly Join[]>;
+  /** Rules for places that are opened, cut or looked into. */
+  readonly hereRules: ReadonlyMap<number, readonly CompiledRule<Rule>[]>;
+  readonly clears: ReadonlyMap<number, readonly CompiledRule<ClearRule>[]>;
+  /** Classes that count by their mere mention where something was found, and of which hazard. */
+  readonly here: ReadonlyMap<number, Hazard>;
+  /** Every single word that a lexicon holds. */
+  readonly words: ReadonlySet<string>;
+}
+
+/** Compiles lexicons over common classes. Throws where a rule names a class that is nowhere: a slip in the data. */
+export function compiled(common: Readonly<Record<string, string>>, lexicons: readonly Lexicon[]): Tables {
+  const classes = new Map<string, number>();
+  const terms: Growing = { next: new Map(), classes: [], hides: false };
+  const beginnings = new Map<string, number[]>();
+  const words = new Set<string>();
+  const idOf = (name: string): number => {
+    const known = classes.get(name);
+    if (known !== undefined) return known;
+    classes.set(name, classes.size);
+    return classes.size - 1;
+  };
+  const put = (sequence: readonly string[], classed: number | undefined): void => {
+    let node = terms;
+    for (const word of sequence) {
+      words.add(word);
+      const after = node.next.get(word) ?? { next: new Map(), classes: [], hides: false };
+      node.next.set(word, after);
+      node = after;
+    }
+    if (classed === undefined) node.hides = true;
+    else if (!node.classes.includes(classed)) node.classes.push(classed);
+  };
+  const add = (text: string, classed: number | undefined): void => {
+    for (const written of text.split(/\s+/).filter((one) => one !== '')) {
+      if (written.endsWith('*')) {
+        if (classed === undefined) throw new Error(`a look-alike with an open end: ${written}`);
+        const beginning = written.slice(0, -1);
+        beginnings.set(beginning, [...(beginnings.get(beginning) ?? []), classed]);
+        words.add(beginning);
+        continue;
+      }
+      const open = written.endsWith('~');
+      const sequence = (open ? written.slice(0, -1) : written).split('_');
+      const ends = open ? inflected(sequence.at(-1) ?? '') : [sequence.at(-1) ?? ''];
+      for (const end of ends) put([...sequence.slice(0, -1), end], classed);
+    }
+  };
+  for (const [name, text] of Object.entries(common)) add(text, idOf(name));
+  // Every class first, for a rule may need one of another lexicon.
+  for (const { classes: own } of lexicons) for (const [name, text] of Object.entries(own)) add(text, idOf(name));
+  for (const { lookalikes = '' } of lexicons) add(lookalikes, undefined);
+  const needed = (names: string): number[] =>
+    names
+      .split(/\s+/)
+      .filter((name) => name !== '')
+      .map((name) => {
+        const id = classes.get(name);
+        if (id === undefined) throw new Error(`a rule needs the class ${name}, which is nowhere`);
+        return id;
+      });
+  const joins = new Map<number, Join[]>();
+  for (const { joins: own = {} } of lexicons) {
+    for (const [name, { needs, within }] of Object.entries(own)) {
+      const [first = -1, second = -1] = needed(needs);
+      joins.set(second, [...(joins.get(second) ?? []), { id: idOf(name), first, within }]);
+    }
+  }
+  const rules = new Map<number, CompiledRule<Rule>[]>();
+  const hereRules = new Map<number, CompiledRule<Rule>[]>();
+  const clears = new Map<number, CompiledRule<ClearRule>[]>();
+  const here = new Map<number, Hazard>();
+  const rulesInto = <R extends Rule | ClearRule>(
+    into: Map<number, CompiledRule<R>[]>,
+    own: readonly R[],
+    of: Pick<CompiledRule<R>, 'hazard' | 'language'>,
+  ): void => {
+    for (const rule of own) {
+      const one = { rule, ...of, needs: needed(rule.needs), unless: 'unless' in rule ? needed(rule.unless ?? '') : [] };
+      for (const id of one.needs) into.set(id, [...(into.get(id) ?? []), one]);
+    }
+  };
+  for (const {
+    hazard,
+    language = 'en',
+    rules: own,
+    clears: ends = [],
+    here: present = '',
+    hereRules: at = [],
+  } of lexicons) {
+    rulesInto(rules, own, { hazard, language });
+    rulesInto(hereRules, at, { hazard, language });
+    rulesInto(clears, ends, { hazard, language });
+    for (const id of needed(present)) here.set(id, hazard);
+  }
+  return { classes, terms, beginnings, joins, rules, hereRules, clears, here, words };
+}

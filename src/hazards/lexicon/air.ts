@@ -1,0 +1,109 @@
+/** What is breathed: carbon monoxide, fumes of solvents and glues, and cleaners that must not meet. */
+
+import type { Lexicon } from '../rules.ts';
+
+export const CARBON_MONOXIDE: Lexicon = {
+  hazard: 'carbon-monoxide',
+  classes: {
+    CO: 'carbon_monoxide monoxide co_alarm~ co_detector~ co_monitor~ co_sensor carbon_alarm carbon_detector co_poisoning co_level~ co_reading~ co_ppm carbon_monoxide_alarm carbon_monoxide_detector',
+    CO_SAYS: 'high poisoning exposure rising ppm leak~ exhaust fumes symptoms',
+    ENGINE:
+      'generator charcoal kerosene_heater propane_heater gas_heater torpedo_heater salamander_heater car_running engine_running barbecue bbq camp_stove car_engine gas_generator hibachi grill_inside propane_torch_heater diesel_heater gas_powered_saw gas_saw concrete_saw',
+    CO_CHECKED:
+      'checked cleared aired_out fixed repaired no_reading reading_zero found_no found_nothing all_clear serviced safe reads_zero reads_0',
+    RUNS: 'run~ running using use~ used on started keeps going heat~ heating dry~ drying cook~ cut~ cutting burn~ burning',
+    OUTSIDE: 'outside outdoors driveway yard electric_start',
+    FURNACE_MEN: 'hvac hvac_tech hvac_guy furnace_tech furnace_guy technician',
+    EXPOSED_TO: 'poisoned exposed breathing breathed smell',
+  },
+  rules: [
+    { level: 'emergency', needs: 'CO SOUNDS', within: 8 },
+    { level: 'emergency', needs: 'CO CO_SAYS', within: 6 },
+    { level: 'emergency', needs: 'CO SYMPTOM', within: 14 },
+    { level: 'emergency', needs: 'ENGINE SYMPTOM', within: 16 },
+    { level: 'emergency', needs: 'ENGINE INSIDE RUNS', within: 10, unless: 'OUTSIDE' },
+    { level: 'emergency', needs: 'CO EXPOSED_TO', within: 6 },
+    { level: 'note', needs: 'CO' },
+  ],
+  lookalikes:
+    'co_worker~ co_op co_owner~ co_pilot co_signer~ carbon_footprint carbon_fiber carbon_steel carbon_copy carbon_filter carbon_blade carbon_paper',
+  clears: [
+    { needs: 'GAS_MEN CO_CHECKED', within: 9 },
+    { needs: 'FURNACE_MEN CO_CHECKED', within: 9 },
+  ],
+};
+
+export const FUMES: Lexicon = {
+  hazard: 'fumes',
+  classes: {
+    FUMES: `sealing priming painting staining varnishing gluing refinishing stripping fume~ vapor~ vapour~ solvent~ thinner~ mineral_spirits white_spirit paint_thinner acetone xylene toluene naphtha turpentine turps denatured_alcohol lacquer shellac stripper~ adhesive_remover mastic_remover glue_remover
+      contact_cement contact_adhesive spray_adhesive spray_foam polyurethane poly varnish epoxy adhesive~ glue~ primer~ sealer~ finish chemical~ odor~ smell~ paint_smell offgassing off_gassing voc_smell floor_finish urethane stain_blocker two_part
+      caulk construction_adhesive oil_paint sealant formaldehyde degreaser goo_remover remover methylene_chloride`,
+    STRONG: `solvent~ thinner mineral_spirits white_spirit paint_thinner acetone xylene toluene naphtha turpentine denatured_alcohol lacquer shellac stripper~ adhesive_remover mastic_remover glue_remover contact_cement contact_adhesive gasoline petrol
+      fume~ vapor~ vapour~ oil_primer oil_based_primer oil_based flammable~ methylene_chloride spray_foam lacquer_thinner paint_stripper varnish spray_adhesive shellac_primer diesel kerosene lighter_fluid oil_paint polyurethane`,
+    FLAME: `pilot_light pilot pilot_lights open_flame flame~ candle~ cigarette~ smoking_a spark~ lit furnace gas_stove stove_on heat_gun torch water_heater gas_water_heater space_heater gas_range gas_furnace gas_dryer gas_heater match~ lighter burner woodstove wood_stove boiler heater`,
+    SYMPTOM: `dizzy dizziness lightheaded light_headed headache~ head_aches head_ache nausea nauseous nauseated queasy woozy loopy vomit~ vomiting throwing_up threw_up throw_up puking puked wheez* cough~ coughing feel_sick feeling_sick feels_sick felt_sick making_me_sick makes_me_sick
+      got_sick made_me_sick made_him_sick made_her_sick getting_sick sick_from feel_drunk feel_high head_hurts head_is_pounding head_is_spinning head_spinning throat_burns throat_burning throat_hurts burning_throat eyes_burning eyes_burn eyes_watering eyes_sting short_of_breath cant_breathe
+      hard_to_breathe trouble_breathing difficulty_breathing passed_out pass_out passing_out fainted feel_funny feel_weird feel_off feeling_off feel_faint tight_chest chest_tight blurry_vision feel_ill taken_ill unwell lungs_burn lungs_burning lungs_hurt nose_burns nose_burning
+      feel_terrible feel_awful knocked_me_out see_stars seeing_double`,
+    SICK: 'sick',
+    SHUT: `closed windows_shut windows_closed window_shut window_closed no_ventilation without_ventilation no_windows unventilated closed_room poorly_ventilated no_fresh_air no_airflow closet crawl_space crawlspace sealed_room small_bathroom tiny_bathroom basement_with_no shut all_closed windows_painted_shut dont_open no_fan without_a_fan winter_closed cant_open`,
+    HARMFUL: `toxic dangerous harmful poisonous pregnant pregnancy baby newborn infant toddler asthma overnight sleep~ sleeping respirator ventilate~ ventilation ventilating explode~ explosive ignite~ flammable catch_fire breathe~ breathing inhal* safe_to_breathe`,
+    RAGS: 'oily_rag~ oil_rag~ oil_soaked_rag~ stain_rag~ linseed_rag~ rag_pile rags_in_a_pile pile_of_rags rags_soaked linseed_oil oily_cloth~ solvent_rag~ greasy_rag~ stain_soaked finish_rag~ rags_full_of',
+    RAGS_HOT: 'hot smok* warm smolder~ heating_up',
+    FRESH:
+      'aired_out aired_it_out ventilated fresh_air feel_fine feeling_fine feel_better feeling_better felt_better smell_is_gone fumes_are_gone fumes_gone pilot_is_off pilot_off turned_off_the_pilot flame_is_out all_better ok_now fine_now better_now',
+    NO_FUMES: 'dust_only',
+    AFTER_OFF: 'pilot_off turned_off_the_pilot shut_off_the_pilot unplugged',
+    FUMES_SAID:
+      'fumes vapors vapours off_gassing solvent_smell chemical_smell chemical_odor chemical_odour primer_smell adhesive_smell glue_smell paint_fumes primer_fumes adhesive_fumes glue_fumes stripper_fumes solvent_fumes contact_cement_fumes',
+    FUMES_SURE:
+      'stripper_fumes contact_cement_fumes adhesive_fumes solvent_fumes glue_fumes primer_fumes paint_fumes lacquer_fumes thinner_fumes chemical_fumes epoxy_fumes shellac_fumes sealer_fumes polyurethane_fumes finish_fumes',
+    FUMES_LIE: 'strong bad everywhere basement closet house room kids children dog pets birds heavy overwhelming',
+  },
+  rules: [
+    { level: 'emergency', needs: 'FUMES SYMPTOM', within: 14, unless: 'NO_FUMES', about: 'ill' },
+    { level: 'emergency', needs: 'STRONG SICK', within: 10, about: 'ill' },
+    { level: 'emergency', needs: 'FUMES_SAID SICK', within: 10, about: 'ill' },
+    { level: 'emergency', needs: 'STRONG FLAME', within: 12, unless: 'AFTER_OFF', about: 'flame' },
+    { level: 'emergency', needs: 'RAGS RAGS_HOT', within: 6, about: 'flame' },
+    { level: 'note', needs: 'STRONG SHUT', within: 12 },
+    { level: 'note', needs: 'STRONG HARMFUL', within: 12 },
+    { level: 'note', needs: 'RAGS', about: 'rags' },
+    { level: 'note', needs: 'FUMES_SURE' },
+    { level: 'note', needs: 'FUMES_SAID HARMFUL', within: 10 },
+    { level: 'note', needs: 'FUMES_SAID ASKING', within: 5 },
+    { level: 'note', needs: 'FUMES_SAID FUMES_LIE', within: 8 },
+  ],
+  lookalikes:
+    'vapor_barrier~ vapour_barrier~ vapor_retarder~ vapor_emission~ vapor_permeable vapor_drive water_vapor water_vapour moisture_vapor vapor_test~ vapor_block stripper_pole sick_of sick_and_tired sick_look sick_deal flame_retardant spark_plug heat_gun_nozzle what_a_headache headache_of headache_free faint_lines faint_stripe price_sticker_remover safety_match',
+  clears: [{ needs: 'FRESH' }],
+};
+
+export const CLEANERS: Lexicon = {
+  hazard: 'cleaners',
+  classes: {
+    BLEACH: 'bleach~ bleaching chlorine hypochlorite pool_shock chlorinated chlorine_bleach bleach_water',
+    NOT_WITH_BLEACH: `ammonia ammonium urine pee peed piss cat_pee dog_pee cat_urine dog_urine pet_urine litter_box vinegar acid acids muriatic acidic toilet_bowl_cleaner toilet_cleaner rust_remover lime_remover descaler hydrochloric phosphoric
+      lemon_juice citric peroxide rubbing_alcohol isopropyl drain_cleaner drain_opener lye oven_cleaner window_cleaner glass_cleaner other_cleaner another_cleaner enzyme_cleaner grout_haze_remover`,
+    AMMONIA: 'ammonia ammonium',
+    MIXED:
+      'mix~ mixed mixing mixture poured pour sprayed spraying used put added adding splashed dumped combined together threw mopped scrubbed cleaned sprinkled soaked spilled have_been',
+    TOXIC_GAS: 'chlorine_gas chloramine~ mustard_gas toxic_gas poison_gas green_gas yellow_gas toxic_fumes',
+    CHEMICALS: 'cleaner~ chemical~ cleaning_product~ cleaning_chemical~ drain_cleaner acid',
+    MAY_I:
+      'can_i can_you can_we should_i should_you may_i is_it ok_to okay_to safe_to could_i could_you will_it would_it does_it what_if how_do_i how_to kill~ remove~ get_rid_of best_way before_priming before_sealing going_to gonna want_to wanna planning thinking dont never',
+    RINSED: 'rinsed_it rinsed_off rinsed_out rinsed_away rinsed_with_water mopped_it_up flushed_with_water',
+  },
+  rules: [
+    { level: 'emergency', needs: 'BLEACH NOT_WITH_BLEACH MIXED', within: 14, unless: 'MAY_I' },
+    { level: 'emergency', needs: 'BLEACH NOT_WITH_BLEACH SYMPTOM', within: 20 },
+    { level: 'emergency', needs: 'BLEACH SYMPTOM', within: 14 },
+    { level: 'emergency', needs: 'MIXED CHEMICALS SYMPTOM', within: 18 },
+    { level: 'emergency', needs: 'TOXIC_GAS' },
+    { level: 'emergency', needs: 'AMMONIA SYMPTOM', within: 14 },
+    { level: 'stop', needs: 'BLEACH NOT_WITH_BLEACH', within: 14 },
+  ],
+  lookalikes: 'bleached_oak bleached_wood bleached_look bleached_pine bleach_color bleached_maple acid_wash acid_stain',
+  clears: [{ needs: 'FRESH' }, { needs: 'RINSED' }],
+};

@@ -1,0 +1,44 @@
+/** Every lexicon, compiled once. */
+
+import { compiled, type Tables } from '../compile.ts';
+import type { Lexicon } from '../rules.ts';
+import { CARBON_MONOXIDE, CLEANERS, FUMES } from './air.ts';
+import { WOUND } from './body.ts';
+import { GAS } from './gas.ts';
+import { DROPPINGS, MOLD } from './growth.ts';
+import { LANGUAGES } from './languages.ts';
+import { ASBESTOS, LEAD, SILICA } from './materials.ts';
+import { ELECTRIC, FIRE } from './power.ts';
+import { HEATED_FLOOR, OPENING, SLAB, STRUCTURE } from './structure.ts';
+import { PLUMBING, SEWAGE, WATER } from './water.ts';
+import { COMMON, COMMON_LOOKALIKES } from './words.ts';
+
+export const LEXICONS: readonly Lexicon[] = [
+  GAS,
+  CARBON_MONOXIDE,
+  FIRE,
+  ELECTRIC,
+  WOUND,
+  CLEANERS,
+  WATER,
+  SEWAGE,
+  FUMES,
+  STRUCTURE,
+  ASBESTOS,
+  LEAD,
+  PLUMBING,
+  HEATED_FLOOR,
+  SLAB,
+  OPENING,
+  MOLD,
+  DROPPINGS,
+  SILICA,
+];
+
+/** Classes that are known by figures and not by words. */
+export const YEARS = { OLD_YEAR: '', LEAD_YEAR: '', NEW_YEAR: '' } as const;
+
+export const TABLES: Tables = compiled({ ...COMMON, ...YEARS }, [
+  ...LEXICONS.map((one, i) => (i === 0 ? { ...one, lookalikes: `${one.lookalikes ?? ''} ${COMMON_LOOKALIKES}` } : one)),
+  ...LANGUAGES,
+]);

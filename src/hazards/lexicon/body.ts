@@ -1,0 +1,115 @@
+/** Wounds, eyes, falls and whoever is not well. */
+
+import type { Lexicon } from '../rules.ts';
+
+export const WOUND: Lexicon = {
+  hazard: 'wound',
+  classes: {
+    WHOSE:
+      'my his her their our your kids wifes husbands sons daughters dads moms helpers buddys brothers sisters partners friends somebodys someones',
+    PART: `hand hands finger fingers thumb thumbs arm arms leg legs foot feet toe toes knee knees shin shins wrist wrists palm elbow head face eye eyes eyelid nose lip mouth chin cheek forehead neck shoulder thigh calf ankle ankles chest skin knuckle knuckles fingertip fingertips heel ear scalp skull ribs stomach belly forearm
+      pinky pinkie index_finger ring_finger middle_finger pointer big_toe kneecap fingernail toenail eyeball throat temple groin hip bicep body tongue gut`,
+    EYE: 'eye eyes eyeball',
+    /** Parts that are nothing else in this trade. */
+    LIMB: 'finger fingers thumb thumbs wrist wrists elbow shin shins forearm eyelid eyeball fingertip fingertips toes forehead pinky pinkie eyes knuckles ankle foot hand hands palm arm leg knee toe eye face head skin calf thigh scalp heel index_finger kneecap fingernail toenail feet',
+    SLASHED: `cut~ cutting sliced slice~ slicing slashed slash~ gashed gash~ stabbed stab~ lacerat* nicked chopped chop~ severed slit split punctured puncture~ pierced pierce~ impaled jabbed sawed drilled burned burnt burn~ scalded crushed crush~ smashed smash~ pinched pinch~ mashed hammered hit fractured sprained twisted dislocated
+      scraped skewered injured jammed squashed ripped_open tore ripped nailed stapled shot screwed caught sanded skinned shaved banged whacked bashed broke broken bruised poked degloved mangled got_cut went_through went_into going_through ran_through pricked slammed dropped dropped_on fell_on landed_on ran_over infected`,
+    SHARP: `nail~ screw~ splinter~ staple~ glass blade~ metal chisel knife utility_knife carpet_knife razor razor_blade tack~ tack_strip~ nail_gun brad~ drill_bit saw shard~ sliver~ wood_chip wire needle spike saw_blade pry_bar scraper awl pin~ box_cutter linoleum_knife hook_blade something piece~ chunk~ fastener~ drywall_screw`,
+    INTO: 'in into through thru inside under stuck embedded lodged went_in went_into went_through right_through clean_through deep out_of across',
+    BLEED: 'bleed~ bleeding bled hemorrhag* blood bloody gushing_blood blood_loss pumping_blood',
+    BLEED_BAD: `wont_stop bad badly lot heavy heavily everywhere help still profusely deep hard fast cut knife saw blade stop_the stop_bleeding cant_stop all_over pretty a_ton gushing hand finger thumb arm leg foot head pressure squirting spurting soaking towel through_the_bandage
+      through_bandage minutes after from im i_am hes shes he_is she_is pouring from_my stitches tourniquet nail nose pulsing`,
+    BLEEDING:
+      'im_bleeding i_am_bleeding bleeding_bad bleeding_badly bleeding_a_lot bleeding_heavily bleeding_like wont_stop_bleeding cant_stop_bleeding cant_stop_the_bleeding cant_get_the_bleeding bleeding_wont_stop bleeding_everywhere lost_a_lot_of_blood losing_blood lots_of_blood a_lot_of_blood blood_everywhere blood_all_over keeps_bleeding still_bleeding hes_bleeding shes_bleeding is_bleeding are_bleeding blood_is_spurting blood_wont_stop blood_pouring too_much_blood tons_of_blood so_much_blood started_bleeding how_to_stop_bleeding how_do_i_stop_the_bleeding stop_the_bleeding stop_bleeding',
+    GOT_IN:
+      'got get flew fly flying splash~ splashed dust powder chip~ splinter~ glue caulk something debris stuff sawdust metal stripper cement leveler leveller thinset paint primer adhesive solvent bleach grit shard~ piece~ speck foreign chemical~ mortar concrete lime sand insulation fiberglass foam remover dropped fell went shot hit poked scratched lodged stuck have',
+    IN_EYE:
+      'in_my_eye in_my_eyes in_his_eye in_his_eyes in_her_eye in_her_eyes in_the_eye in_the_eyes in_eye in_eyes in_both_eyes in_my_left_eye in_my_right_eye in_one_eye into_my_eye into_my_eyes into_his_eye into_her_eye in_their_eye in_their_eyes in_his_left_eye in_his_right_eye in_her_left_eye in_her_right_eye in_an_eye hit_my_eye scratched_my_eye poked_my_eye in_my_kids_eye in_my_sons_eye in_my_wifes_eye in_my_husbands_eye in_kids_eyes in_kids_eye on_my_eye my_eye_with hit_me_in_the_eye',
+    EYE_HURTS:
+      'burn~ burning sting~ stinging hurt~ red swollen scratch~ scratched bleeding watering cant_see blurry pain painful itchy gritty open blind wont_open blurred tearing',
+    CUT_OFF:
+      'took_the_end took_the_tip took_a_chunk took_a_piece cut_off cut_the_tip sliced_off chopped_off sawed_off took_off lost severed tip_of amputat* hanging_off half_off lopped_off cut_my_fingertip almost_off nearly_cut',
+    TO_BONE:
+      'to_the_bone see_bone see_the_bone seeing_bone bone_sticking bone_showing down_to_bone bone_is_showing amputated amputation severed_artery artery exposed_bone see_my_bone tendon compound_fracture finger_is_gone finger_gone lost_a_finger lost_my_finger lost_a_thumb nail_bed lost_a_fingertip flap_of_skin deep_gash deep_cut bad_gash big_gash nasty_cut nasty_gash bad_cut deep_wound open_wound puncture_wound stab_wound flesh_wound head_wound gaping',
+    FELL: 'fell falling_off fallen fall took_a_fall slipped tumbled',
+    FROM: 'ladder stairs staircase stair steps roof scaffold scaffolding joists attic through_the_floor through_the_ceiling through_the_joists step_stool stepladder down_the_stairs off_the_ladder off_a_ladder off_ladder stool chair through_the_hole through_a_hole stairwell through_the_subfloor balcony',
+    UNWELL: `passed_out fainted unconscious unresponsive not_breathing cant_breathe can_not_breathe couldnt_breathe trouble_breathing hard_to_breathe difficulty_breathing struggling_to_breathe short_of_breath stopped_breathing collapsed_on having_a_seizure seizure chest_pain~ chest_hurts chest_is_tight chest_feels_tight chest_tightness tightness_in_my_chest pain_in_my_chest
+      pain_in_chest pressure_in_my_chest heart_attack having_a_stroke stroke_symptoms not_responding wont_wake_up knocked_out knocked_unconscious blacked_out concussion hit_my_head hit_his_head hit_her_head cracked_my_head banged_my_head head_injury broken_bone broken_arm broken_leg broke_my broke_his broke_her
+      broken_wrist broken_ankle broken_finger broken_toe broken_rib heat_stroke heatstroke heat_exhaustion allergic_reaction anaphyla* chemical_burn~ third_degree choking choked_on turning_blue slurring slurred going_into_shock in_shock went_into_shock call_an_ambulance need_an_ambulance ambulance need_911 call_911 overdose poisoned poison_control sunstroke left_arm_is_numb left_arm_numb arm_is_numb numb_arm
+      burned_my burnt_my burned_his burned_her electric_burn went_limp vision_went coughing_up_blood cant_stand_up cant_get_up hurt_bad badly_hurt badly_injured seriously_hurt seriously_injured is_trapped trapped_under pinned_under crushed_under fell_on_top stung_by_a bitten_by bit_by_a heart_is_racing electrocuted_him having_chest jaw_pain drowning throwing_up_blood`,
+    SWALLOWED: 'swallowed swallow drank ate eaten ingested drinking licking inhaled_a got_into chewed_on',
+    POISON:
+      'glue stripper bleach chemical~ adhesive solvent thinner paint_thinner cleaner nail screw staple~ silica_gel packet primer caulk sealer mineral_spirits poison antifreeze grout_sealer foam battery rat_bait remover acid putty filler varnish',
+    SHOT: 'shot_myself nailed_myself nail_gunned shot_a_nail_through shot_a_nail_into shot_in_the nail_through_my nail_in_my nail_through_his nail_through_her screw_through_my screw_in_my staple_in_my splinter_in_my glass_in_my blade_in_my cut_myself cut_himself cut_herself stabbed_myself burned_myself hurt_myself injured_myself sliced_myself slashed_myself gashed_myself stapled_myself glued_my_fingers glued_my_hand glued_my_eye hammered_my_thumb hammered_my_finger punctured_my stuck_in_my stuck_in_his stuck_in_her poked_myself impaled_myself cut_me shot_me hit_me_in drilled_through_my drilled_into_my cut_my_finger cut_my_hand cut_my_thumb',
+    STEPPED_ON:
+      'stepped_on stepped_onto steped_on stepped_in step_on kneeled_on knelt_on stood_on sat_on trod_on walked_on put_my_foot_on put_my_hand_on landed_on fell_on fell_onto grabbed',
+    TETANUS:
+      'tetanus lockjaw tetnus need_stitches needs_stitches need_a_stitch stitches first_aid puncture_wound wound_is wound_infected infected_cut infected_wound infected_finger rusty_nail_puncture nail_puncture blood_poisoning urgent_care emergency_room er_visit go_to_the_er need_the_er need_a_doctor go_to_the_hospital gone_to_hospital red_streak~',
+    RUSTY: 'rusty',
+    CAULKS: 'caulk paint stain color dye ink mastic tannin radiator air knots knot primer sealant grout tape',
+    STAINS: 'stain stains red orange old',
+    LIKE_HAND: 'by_hand handle handles joint joints glove gloves protect protection',
+    WITHOUT_HURT: 'without losing without_losing avoid safely safe',
+    CANT_MOVE: 'cant_move cant_feel cannot_move cannot_feel couldnt_move wont_move lost_feeling numb',
+    I_HURT:
+      'i_hurt just_hurt got_hurt badly_hurt really_hurt hurt_my_hand hurt_my_finger hurt_my_thumb hurt_my_eye hurt_my_foot hurt_my_head hurt_my_arm hurt_my_leg',
+    LIMB_SURE:
+      'finger fingers thumb thumbs wrist elbow shin fingertip fingertips pinky forehead eyelid toes toe knuckle knuckles forearm ankle hand palm index_finger',
+    EYES_SAID: 'eyes',
+    BOARDS: 'plank planks board boards trim baseboard carpet floor deep_cut_in wood drywall',
+    THINGS_FALL:
+      'tile tiles box boxes vermiculite insulation plaster dust nosing trim board boards plank planks carpet runner paint price prices phone tool tools hammer rail cat',
+    UNWELL_OTHER: 'rug',
+    KIT: 'kit supplies stitch_pattern carpet_stitches',
+    STUCK_IN_ME:
+      'stuck_in_me in_me through_me into_me stuck_in_someone out_of_me in_my_leg went_in_deep deep_in stuck_in_my stuck_in_his stuck_in_her stuck_in_their embedded_in_my lodged_in_my pull_it_out_of_my',
+    GOT_IN_SURE: 'got_in went_in flew_in splashed_in shot_in poked splashed chemical cement powder lime speck',
+    PERSON:
+      'husband wife son daughter kid child toddler baby helper worker friend buddy dad mom brother sister coworker somebody someone guy he she i boyfriend girlfriend partner neighbor contractor uncle aunt',
+    HURT_SAID:
+      'collapsed hurt_badly got_hurt is_hurt was_hurt got_injured is_injured is_unconscious fell_and fell_down fell_over fell_hard is_choking not_moving isnt_moving cant_breathe seriously_hurt badly_hurt passed_out fainted was_electrocuted got_electrocuted wont_wake is_not_breathing isnt_breathing got_crushed got_trapped is_stuck_under is_trapped',
+    HEALED: `bleeding_stopped bleeding_has_stopped stopped_the_bleeding stopped_bleeding bleeding_is_under_control got_stitches got_it_stitched stitched_up stitched_it saw_a_doctor saw_the_doctor doctor_checked doctor_looked doctor_said doctor_saw been_to_the_er been_to_the_hospital back_from_the_er back_from_the_hospital back_from_urgent_care went_to_the_er went_to_the_hospital went_to_urgent_care paramedics_checked
+      paramedics_came ambulance_came ambulance_took nurse_checked nurse_looked im_fine_now im_ok_now im_okay_now feeling_fine_now all_bandaged bandaged_it bandaged_up cleaned_and_bandaged rinsed_it_out eye_is_fine eye_is_ok eye_feels_fine got_a_tetanus_shot had_a_tetanus_shot got_my_tetanus had_my_tetanus hes_fine_now shes_fine_now hes_ok_now shes_ok_now in_the_hospital_now is_being_treated got_treated was_treated is_bandaged hes_okay_now`,
+  },
+  rules: [
+    { level: 'emergency', needs: 'BLEEDING', undeniable: true, unless: 'CAULKS' },
+    { level: 'emergency', needs: 'BLEED BLEED_BAD', within: 5, unless: 'CAULKS STAINS' },
+    { level: 'emergency', needs: 'BLEED MINE', within: 8 },
+    { level: 'emergency', needs: 'SLASHED MINE', within: 5, unless: 'LIKE_HAND' },
+    { level: 'emergency', needs: 'SHARP INTO LIMB', within: 7, ordered: true, unless: 'LIKE_HAND' },
+    { level: 'emergency', needs: 'SHARP INTO MINE', within: 7, ordered: true, unless: 'LIKE_HAND' },
+    { level: 'emergency', needs: 'SLASHED LIMB_SURE', within: 3, ordered: true, unless: 'LIKE_HAND WITHOUT_HURT' },
+    { level: 'emergency', needs: 'MINE SLASHED', within: 4, ordered: true, unless: 'LIKE_HAND' },
+    { level: 'emergency', needs: 'GOT_IN IN_EYE', within: 8, about: 'eye' },
+    { level: 'emergency', needs: 'MY_EYE EYE_HURTS', within: 5, about: 'eye' },
+    { level: 'emergency', needs: 'EYES_SAID EYE_HURTS', within: 3, about: 'eye' },
+    { level: 'emergency', needs: 'CANT_MOVE MINE', within: 3, ordered: true, undeniable: true },
+    { level: 'emergency', needs: 'I_HURT MINE', within: 3 },
+    { level: 'emergency', needs: 'CUT_OFF MINE', within: 6 },
+    { level: 'emergency', needs: 'CUT_OFF LIMB_SURE', within: 6 },
+    { level: 'emergency', needs: 'TO_BONE', unless: 'BOARDS' },
+    { level: 'emergency', needs: 'FELL FROM', within: 6, unless: 'THINGS_FALL' },
+    { level: 'emergency', needs: 'UNWELL', undeniable: true, unless: 'CAULKS UNWELL_OTHER', about: 'ill' },
+    { level: 'emergency', needs: 'SWALLOWED POISON', within: 7, about: 'poison' },
+    { level: 'emergency', needs: 'SHOT', unless: 'LIKE_HAND' },
+    { level: 'emergency', needs: 'STEPPED_ON SHARP', within: 5 },
+    { level: 'emergency', needs: 'RUSTY SHARP LIMB', within: 12 },
+    { level: 'emergency', needs: 'TETANUS', unless: 'KIT' },
+    { level: 'emergency', needs: 'SHARP STUCK_IN_ME', within: 5 },
+    { level: 'emergency', needs: 'MY_EYE GOT_IN_SURE', within: 5, about: 'eye' },
+    { level: 'emergency', needs: 'PERSON HURT_SAID', within: 4 },
+  ],
+  /** `my hand`, `his left thumb`: a part of somebody, and no part of a tool or a room. */
+  joins: { MINE: { needs: 'WHOSE PART', within: 3 }, MY_EYE: { needs: 'WHOSE EYE', within: 3 } },
+  lookalikes: `bleed_caulk caulk_bleeding caulk_bleed~ bleed_through bleeding_through bleeds_through bleed_the_radiator bleed_the_line bleed_valve bleed_the_valve bleed_air bleeder_valve color_bleed stain_bleed tannin_bleed bleeding_edge blood_stain~ blood_red blood_orange bloody_hell blood_sweat bloody_thing full_bleed mastic_bleed ink_bleed bleeding_out_of_the_seams glue_bleed
+    knee_wall~ knee_pad~ knee_kicker finger_joint~ finger_jointed finger_groove rule_of_thumb thumb_rule thumb_tack~ thumb_screw~ thumb_nail_edge hand_saw~ handsaw hand_rail~ handrail hand_tool~ hand_scraped hand_scrape hand_plane by_hand on_hand at_hand hand_truck in_hand free_hand first_hand left_hand_side right_hand_side left_hand_door right_hand_door second_hand give_me_a_hand lend_a_hand hand_me_down hand_held hand_sand hand_nail hand_cut hand_towel handed hand_drawn on_the_other_hand other_hand_side
+    face_nail~ face_of face_down face_up face_frame face_side face_board in_the_face on_the_face head_of_the_stairs head_start head_room head_space head_jamb door_head head_casing over_my_head overhead ahead nail_head~ screw_head~ head_height back_of my_head_around wrap_my_head off_my_head top_of_my_head scratching_my_head head_scratcher
+    foot_of_the square_foot square_feet sq_foot sq_feet linear_foot linear_feet lineal_foot lineal_feet per_foot running_foot cubic_foot cubic_feet foot_traffic foot_note foot_print one_foot two_foot two_feet foot_long foot_wide foot_board foot_level a_foot cold_feet on_my_feet under_foot
+    leg_of table_leg~ chair_leg~ sofa_leg~ bed_leg~ furniture_leg~ leg_room pant_leg legwork arm_chair arm_rest arm_and_a_leg costs_an_arm chest_of_drawers chest_freezer tool_chest cedar_chest hope_chest toe_kick~ toe_nail~ toenailed toe_space toe_board heel_of shoe_heel~ high_heel~ elbow_fitting elbow_grease pvc_elbow elbow_room neck_of bottle_neck shoulder_plane hip_roof lip_of lip_at tongue_and ear_plug~ ear_protection ear_muff~ mouth_of palm_sander palm_nailer palm_tree skin_coat nose_of stair_nose~ stair_nosing calf_skin
+    eye_level eyeball_it eye_ball_it eye_ball_the eyeball_the eyeballed eye_protection eye_catching birds_eye bulls_eye eye_sore eye_bolt~ eye_hook~ catch_my_eye caught_my_eye my_eye_on an_eye_on keep_an_eye in_my_eyes_it in_my_eyes_this easy_on_the_eye easy_on_the_eyes eye_screw~ private_eye
+    fell_in_love fell_short fall_short fell_behind fall_behind fall_in_love fell_for fall_color~ fall_off_the_wagon fell_through_on falls_between fell_out_of_love fall_apart fell_asleep
+    bone_white bone_color bone_dry bare_bones bones_of_the_house good_bones back_to_back stroke_of stroke_engine brush_stroke heart_pine heartwood killing_me dying_to drop_dead to_die_for stitch_pattern stitched_edge shot_in_the_dark give_it_a_shot worth_a_shot best_shot screen_shot poison_ivy_green bit_by_bit hit_submit hit_the_studs hit_the_stud hit_a_stud hit_enter hit_send hit_the_button hurt_my_wallet hurt_my_feelings hurts_my_brain
+    wound_up wound_around wound_on wound_the stroke_across my_back_yard head_over head_to_the head_down broke_my_budget broke_my_bank broke_my_heart broke_my_saw broke_my_drill broke_my_blade broke_my_tape broke_my_plank broke_my_pry broke_my_knife broke_my_scraper broke_my_hammer broke_my_pull broke_my_tapping broke_my_streak burned_my_motor burned_my_belt burnt_my_bit burned_my_boards burned_my_wood burned_my_trim burned_my_cut
+    cut_myself_some cut_myself_a cut_my_losses cut_my_planks cut_my_boards cut_my_trim cut_my_baseboard cut_my_time cut_my_costs cut_my_cost cut_my_bill in_shock_at in_shock_how ambulance_chaser cut_me_a cut_me_some hit_me_in_the_wallet got_into_flooring got_into_diy hit_me_in_the_budget grabbed_a_box`,
+  clears: [{ needs: 'HEALED' }],
+};

@@ -1,0 +1,57 @@
+/** Mold, and what animals leave. */
+
+import type { Lexicon } from '../rules.ts';
+
+export const MOLD: Lexicon = {
+  hazard: 'mold',
+  classes: {
+    MOLD: 'mold~ moldy mould~ mouldy mildew~ mildewed mildewy black_mold black_mould toxic_mold fungus fungal fungi spores white_mold green_mold mold_spores moho schimmel moisissure mofo',
+    SPOTS:
+      'black_spot~ black_dots black_speck~ black_fuzz dark_fuzzy green_spot~ black_patches black_splotches white_fuzz green_fuzz black_stains black_growth gray_fuzz grey_fuzz',
+    ON: 'plywood subfloor drywall wall joist~ wood carpet pad tack_strip~ baseboard~ sheetrock osb osb_subfloor underlay underlayment ceiling closet mildew_smell musty damp wet leak',
+    FUZZY: 'fuzzy furry hairy slimy cottony powdery',
+    GROWTH: 'growth growing stuff spots spot patch~ coating film fur grow~ grew something bloom',
+    GROWING:
+      'something_growing stuff_growing growing_on_the growing_on_my growing_under_the growth_on_the things_growing fuzz_on_the mushrooms mushroom_growing fuzzy_growth furry_growth white_growth green_growth growing_behind',
+    BLACK_SPOTTED: 'black_spots black_stuff_growing black_dots',
+    ON_WOOD: 'plywood subfloor drywall joist~ osb wood sheetrock pad tack_strip~',
+    MOLD_MEN:
+      'remediator remediation remediation_company mold_company mold_remediation restoration_company mold_guy mold_people',
+    MOLD_GONE:
+      'mold_is_gone mold_was_removed mold_has_been_removed mold_removed mold_was_cleaned mold_is_cleaned mold_has_been_cleaned mold_remediated mold_was_treated mold_has_been_treated mold_cleaned_up cleaned_up_the_mold cleaned_the_mold removed_the_mold mold_remediation_done killed_and_removed_the_mold mold_company_cleaned remediator_cleaned remediation_is_done mold_test_negative mold_test_clear tested_negative_for_mold',
+    MOLD_OTHER:
+      'resistant proof resistance resist profile height stick sticks trim miter mitre reducer transition molding moulding color resin silicone casting inch cove sticks',
+  },
+  rules: [
+    { level: 'note', needs: 'MOLD', unless: 'MOLD_OTHER' },
+    { level: 'note', needs: 'SPOTS ON', within: 8 },
+    { level: 'note', needs: 'FUZZY GROWTH', within: 5 },
+    { level: 'note', needs: 'GROWING' },
+    { level: 'note', needs: 'BLACK_SPOTTED ON_WOOD', within: 6 },
+  ],
+  lookalikes: `base_mold~ crown_mold~ shoe_mold~ t_mold~ tmold quarter_round_mold~ round_mold~ door_mold~ chair_rail_mold~ chair_mold~ bed_mold~ cove_mold~ picture_mold~ panel_mold~ brick_mold~ window_mold~ cap_mold~ reducer_mold~ end_mold~ wall_mold~ floor_mold~ trim_mold~ casing_mold~ corner_mold~ bead_mold~ stop_mold~ base_cap_mold~ threshold_mold~ transition_mold~
+    mold_profile~ mold_height mold_resistant mold_proof mold_free mold_trim mold_strip~ mold_color~ mold_to_match mold_nails mold_returns mold_release mold_stick~ mold_piece~ mold_and_trim mold_corner~ mold_miter~ mold_length~ mold_or_reducer mold_or_t mold_is_too_short base_mould~ crown_mould~ shoe_mould~ t_mould~ break_the_mold fits_the_mold fit_the_mold
+    nose_mold~ stair_nose_mold~ stairnose_mold overlap_mold~ carpet_mold~ base_shoe_mold~ ogee_mold~ colonial_mold~ mold_ogee doorway_mold~ pine_mold~ mdf_mold~ oak_mold~ white_mold_trim flush_mold~ silicone_mold~ mushroom_color mushroom_gray mushroom_grey mushroom_brown mushroom_gravy`,
+  clears: [{ needs: 'MOLD_GONE' }, { needs: 'MOLD_MEN CLEANED', within: 7 }],
+};
+
+export const DROPPINGS: Lexicon = {
+  hazard: 'droppings',
+  classes: {
+    RODENTS:
+      'mouse mice rat~ rodent~ bat~ bird~ pigeon~ raccoon~ squirrel~ cockroach~ roach~ chipmunk~ opossum possum vermin starling~',
+    THEIRS:
+      'dropping~ poop poo pee urine nest~ nesting feces turd~ waste shit crap infestation pellets dead carcass excrement mess',
+    DROPPINGS:
+      'droppings hantavirus hanta guano mouse_dirt mouse_poop rat_poop rodent_waste rat_turds mouse_turds bat_poop mouse_nest rat_nest mouse_droppings dead_rat dead_mouse dead_mice bird_poop',
+    WIPED:
+      'droppings_are_cleaned droppings_cleaned cleaned_the_droppings cleaned_up_the_droppings droppings_are_gone droppings_were_removed disinfected_the_droppings exterminator_cleaned cleaned_and_disinfected wiped_up_the_droppings droppings_cleaned_up',
+  },
+  rules: [
+    { level: 'note', needs: 'DROPPINGS' },
+    { level: 'note', needs: 'RODENTS THEIRS', within: 4 },
+  ],
+  lookalikes:
+    'computer_mouse mouse_pad mouse_hole_trim rat_tail_file dead_bat rats_nest_of_wires batting bird_cage bird_dog birdcage',
+  clears: [{ needs: 'WIPED' }],
+};

@@ -1,0 +1,168 @@
+/** Old materials whose dust hurts: asbestos, lead paint, silica. */
+
+import type { Lexicon } from '../rules.ts';
+
+export const ASBESTOS: Lexicon = {
+  hazard: 'asbestos',
+  classes: {
+    ASBESTOS:
+      'asbestos asbestosis abestos asbestus asbesto acm chrysotile amosite tremolite crocidolite vermiculite transite amianto amiante asbest asbest_containing vinyl_asbestos asbestos_tile~',
+    BLACK_GLUE: `black_mastic black_glue black_adhesive black_tar black_goo black_gunk black_sticky black_asphalt tar_like tarry asphalt_adhesive asphalt_glue asphalt_tile~ asphalt_mastic cutback cut_back_adhesive cut_back_glue cutback_adhesive coal_tar bituminous bitumen black_residue black_cutback black_stuff black_cement black_paste dark_mastic black_backing black_backed tar_paper_glue blackish_glue dark_glue dark_adhesive tar_glue mastic`,
+    NINE: '9_x_9 9_by_9 nine_by_nine 9_in_x_9_in 9_inch_by_9_inch 9_x_9_in 9_in_by_9_in nine_x_nine 225_mm 228_mm 229_mm 23_cm',
+    TILE: 'tile~ tiles square~ floor_tile~ vinyl tiled',
+    POPCORN:
+      'popcorn_ceiling~ popcorn_texture acoustic_ceiling cottage_cheese_ceiling textured_ceiling pipe_wrap pipe_lagging pipe_insulation duct_wrap boiler_insulation duct_tape_white insulation_around_the_pipe',
+    DISTURB: `pull~ pulling rip~ ripped ripping tear~ tearing tore torn scrape~ scraper scraping scraped remove~ removing removed removal take_up taking_up took_up take_out took_out break~ breaking broke broken broken_up busted bust~ crack~ cracked cracking pop~ popping popped chip~ chipped chipping sand~ sanded sanding grind~ grinding ground_down ground
+      drill~ drilled drilling screw~ screwing saw~ sawing sawed cut~ cutting hammer~ hammered hammering chisel~ lift~ lifting lifted pry~ prying pried peel~ peeled peeling demo~ demoed smash~ smashed crumbl* dust dusty vacuum~ vacuumed sweep~ swept sweeping floor_scraper heat_gun take_a_hammer took_a_hammer buff~ damaged jackhammer get_rid_of getting_rid_of get_up come_up coming_up came_up loose coming_loose dig~ tear_out flaking disturbed ripped_up nail~ scratching`,
+    COVERS:
+      'cover~ covering covered over go_over on_top lay_over laying_over float_over over_it over_top leave~ encapsulat* stay',
+    OLD: `old older oldest original existing vintage ancient antique historic prewar postwar fifties sixties seventies forties thirties twenties from_before decades_old mid_century midcentury from_the_previous grandmas grandmothers grandparents retro 40_year_old 50_year_old 60_year_old 70_year_old 80_year_old forty_year_old fifty_year_old sixty_year_old years_old 1920s 1930s 1940s 1950s 1960s 1970s`,
+    RES: `vinyl lino linoleum sheet_vinyl vinyl_sheet sheet_flooring sheet_goods resilient vct vat vinyl_tile~ floor_tile~ asphalt_tile~ felt_backing felt_paper felt_backed felt_back paper_backing felt mastic backing_paper tile~ square~ vinyl_floor vinyl_flooring peel_and_stick_tile~ linolium linolum cushion_vinyl cushioned_vinyl cushion_floor roll_vinyl roll_flooring adhesive glue backing composition_tile~ kitchen_floor floor_covering parquet_glue tile_floor cork_tile_glue`,
+    RES_SURE:
+      'sheet_vinyl vinyl_sheet lino linoleum vct vat vinyl_tile~ sheet_flooring sheet_goods asphalt_tile~ felt_backing paper_backing felt_backed linolium cushion_vinyl cushioned_vinyl roll_vinyl resilient_tile~ resilient_floor vinyl_backing linoleum_backing vinyl_squares lino_tile~',
+    /** What a floor may be of where the year of its house is not known. */
+    RESILIENT_HERE: 'resilient vct vat lino linoleum mastic vinyl_tile~ vinyl_tiles',
+    NOT_RES:
+      'ceramic porcelain stone marble slate travertine carpet_tile~ ceiling_tile wall_tile backsplash roof shower glass mosaic subway lvp click laminate new style look looking spc rigid waterproof peel_off saltillo terracotta quarry hardwood_look quilt address delivery magazine',
+    NEW_FLOOR: 'brand_new new_tile new_vinyl new_sheet newer recent recently',
+    PROBE:
+      'test~ tested testing sample~ lab kit inspector worry worried dangerous risk danger safe hazard year contain containing has may_have what_kind identify positive',
+    DISTURBED:
+      'sanded scraped broke ripped tore pulled vacuumed ground drilled cut_up smashed swept broken_up crumbled hammered chipped sawed already dust exposed exposure breathed chiseled demoed took_a_hammer removed_already busted shattered disturbed dusty disturbing crumbling',
+    BLACKISH: 'black blackish dark tar tarry asphalt brownish_black',
+    GLUEY: 'glue~ glued adhesive~ mastic~ gunk goo residue backing tacky sticky resin cement_glue stuff_stuck paste',
+    NOT_BLACK_GLUE:
+      'plank planks caulk caulking felt_pads duct roof tape new trim grout sealant color rug chair chairs baseboard',
+    RES_COVER: 'vinyl lino linoleum sheet_vinyl vinyl_tile~ vct vat sheet_flooring resilient asphalt_tile~ mastic',
+    LIES: 'found under below underneath beneath discovered uncovered revealed',
+    WHAT_YEAR: 'what_year what_date when until cutoff decade how_old which_year years',
+    NINE_INCH: 'nine_inch 9_inch 9_in',
+    OLD_FLOOR:
+      'old_floor~ floor_underneath original_floor kitchen_floor bathroom_floor flooring tile~ floor_tile~ layer_of_flooring layers_of_flooring',
+    KNIFE: 'new lay laying install installing install',
+    NINE_HERE:
+      '9_x_9 9_by_9 nine_by_nine 9_in_x_9_in 9_inch_tile~ nine_inch_tile~ 9_in_tile~ 9_inch_by_9_inch 9_x_9_in 9_in_by_9_in',
+    OLD_HERE:
+      'old_vinyl existing_vinyl original_vinyl old_tile~ existing_tile~ original_tile~ old_sheet existing_sheet original_sheet old_resilient existing_resilient old_flooring existing_flooring original_flooring old_glue existing_glue original_glue old_adhesive existing_adhesive original_adhesive vinyl_tile~ old_linoleum',
+    TESTED_OK: `tested_clear tested_negative tested_clean tested_ok tested_okay tested_fine tested_free test_negative test_clear test_clean test_was_negative test_is_negative test_was_clear test_came_back_negative test_came_back_clean test_came_back_clear came_back_negative came_back_clean came_back_clear comes_back_negative comes_back_clean results_negative results_were_negative results_are_negative result_was_negative result_negative
+      results_clean results_clear tests_negative tests_were_negative tests_came_back_negative negative_test negative_result negative_lab negative_results lab_says_no lab_said_no lab_says_none lab_said_none lab_found_no lab_found_none none_detected no_asbestos_detected no_asbestos_found asbestos_negative negative_for_asbestos report_says_no report_says_clear report_is_clear report_was_clear lab_cleared inspector_cleared inspector_said_no inspector_says_no inspector_found_no
+      test_says_no test_said_no test_shows_no test_showed_no tested_no_asbestos tested_non tested_as_clear tested_as_negative test_results_negative sample_was_negative samples_were_negative samples_came_back_negative samples_came_back_clean sample_came_back_negative sample_came_back_clean sample_came_back_clear samples_came_back_clear samples_were_clear lab_report_clear lab_report_negative negative_report clear_report clean_report tested_and_clear tested_and_clean tested_and_negative tested_it_negative lab_test_negative asbestos_test_negative asbestos_free_by_test cleared_by_the_lab all_clear_from_the_lab`,
+    NOT_ASBESTOS:
+      'no_asbestos not_asbestos isnt_asbestos asbestos_free free_of_asbestos aint_asbestos wasnt_asbestos no_abestos without_asbestos zero_asbestos arent_asbestos',
+    BY_TEST: 'tested test results lab report sample sampled testing inspector inspection analysis',
+    ABATED:
+      'abated abatement_done asbestos_was_removed asbestos_is_removed asbestos_has_been_removed asbestos_removed_by abatement_company_removed abatement_is_done abatement_finished professionally_abated removed_by_abatement abatement_crew_removed abatement_contractor_removed',
+  },
+  rules: [
+    { level: 'stop', needs: 'ASBESTOS COVERS', within: 8, about: 'cover' },
+    { level: 'stop', needs: 'ASBESTOS DISTURBED', within: 10, about: 'disturbed' },
+    { level: 'stop', needs: 'ASBESTOS', about: 'asked' },
+    { level: 'stop', needs: 'BLACK_GLUE', unless: 'NOT_BLACK_GLUE', about: 'asked' },
+    { level: 'stop', needs: 'BLACKISH GLUEY', within: 4, ordered: true, unless: 'NOT_BLACK_GLUE', about: 'asked' },
+    { level: 'stop', needs: 'GLUEY BLACKISH', within: 3, ordered: true, unless: 'NOT_BLACK_GLUE', about: 'asked' },
+    { level: 'stop', needs: 'NINE TILE', within: 3, about: 'asked' },
+    { level: 'stop', needs: 'NINE_INCH TILE', within: 7, about: 'asked' },
+    { level: 'stop', needs: 'ASBESTOS WHAT_YEAR', within: 7, about: 'asked', undeniable: true },
+    { level: 'stop', needs: 'POPCORN', about: 'asked' },
+    { level: 'stop', needs: 'OLD_RES DISTURBED', within: 12, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'disturbed' },
+    { level: 'stop', needs: 'OLD_RES DISTURB', within: 12, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'remove' },
+    { level: 'stop', needs: 'OLD_COVERED COVERS', within: 10, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'cover' },
+    { level: 'stop', needs: 'OLD_COVERED LIES', within: 8, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'asked' },
+    { level: 'stop', needs: 'OLD_RES PROBE', within: 10, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'asked' },
+    { level: 'stop', needs: 'OLD_YEAR RES', within: 14, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'asked' },
+    {
+      level: 'stop',
+      needs: 'RES_SURE DISTURB',
+      within: 6,
+      unless: 'NOT_RES NEW_YEAR NEW_FLOOR KNIFE',
+      about: 'remove',
+    },
+    { level: 'stop', needs: 'OLD_YEAR DISTURB OLD_FLOOR', within: 14, unless: 'NOT_RES NEW_YEAR', about: 'remove' },
+  ],
+  joins: { OLD_RES: { needs: 'OLD RES', within: 4 }, OLD_COVERED: { needs: 'OLD RES_COVER', within: 3 } },
+  lookalikes: `square_feet square_foot square_ft square_meters square_metres square_yard~ square_room square_cut square_edge~ square_corner~ framing_square square_up carpenter_square t_square set_square squared old_school old_fashioned old_english old_timer old_carpet old_baseboard old_trim over_the_phone leftover moreover over_budget cut_back_on cut_back_the cut_back_to cut_back_my black_mastic_sealant
+    duct_mastic mastic_gun mastic_caulk black_sheet black_plank~ mastic_sealer square_one tile_saw tile_look wood_look_tile tile_cutter tile_shop tile_store tile_guy glue_gun hot_glue_gun wood_glue glue_bottle existing_baseboard existing_trim original_price original_plan original_question`,
+  here: 'ASBESTOS BLACK_GLUE NINE_HERE OLD_HERE RESILIENT_HERE',
+  clears: [
+    { needs: 'TESTED_OK', tested: true, bare: true },
+    { needs: 'NOT_ASBESTOS BY_TEST', within: 8, tested: true },
+    { needs: 'BY_TEST NOT_ASBESTOS', within: 8, tested: true },
+    { needs: 'ABATED' },
+  ],
+};
+
+export const LEAD: Lexicon = {
+  hazard: 'lead',
+  classes: {
+    LEAD_PAINT: `lead_paint lead_based lead_painted lead_dust lead_test~ lead_swab~ lead_poison* lead_abatement lead_safe lead_exposure lead_contamination lead_testing lead_chips lead_free lead_in_the_paint lead_in_paint lead_hazard lead_positive positive_for_lead contains_lead has_lead have_lead tested_for_lead test_for_lead lead_or_not is_it_lead lead_level~ lead_varnish lead_inspector lead_inspection exposed_to_lead
+      lead_on_my lead_on_the_trim was_lead is_lead led_paint led_based_paint led_painted leaded_paint lead_pipe~ lead_solder lead_was_found lead_disclosure lead_removal lead_in_my lead_in_the found_lead lead_sanding sand_lead sanding_lead sanded_lead lead_cleanup lead_cleaning wipe_lead lead_paint_test lead_paint_on traces_of_lead lead_pant lead_pants lead_panit plomo bleifarbe`,
+    LEAD: 'lead leaded',
+    PAINTY: 'paint~ painted swab~ dust chips~ flakes kids toddler poisoning varnish',
+    PAINT:
+      'paint~ painted trim baseboard~ base_board~ jamb~ casing~ window~ window_sill~ windowsill~ sill~ door_casing door_trim door_frame~ molding~ moulding~ door~ stair_tread~ banister radiator woodwork wainscot~ spindles varnish skirting base',
+    SANDS:
+      'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun cut~ cutting pry~ prying pried saw~ sawing sawed grind~ burn~ chip~ chipped chipping flak* peel~ undercut~ undercutting dry_sand dry_sanded power_sand remove~ removing rip~ ripped pull~ pulling demo tear~ torch blast~ plane~ rout~ drill~ dust dangerous test~ worry safe lead torched repaint~',
+    PAINT_OLD:
+      'old_paint old_painted layers_of_paint old_trim_paint old_peeling_paint chipping_paint flaking_paint peeling_paint paint_chip~ paint_flake~ paint_dust old_lead many_coats_of_paint alligatored old_varnish',
+    PAINT_DEED:
+      'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun grind~ chip~ everywhere vacuum~ ate eat~ eaten toddler kids baby chewing chewed dust burn~ torch falling falling_off carpet prying pry~ pried blast~ sweep~ pregnant mouth licking licked dry lead',
+    SWAB: 'swab~ test_stick test_kit test_strip~',
+    RED: 'red pink positive',
+    CHILD: 'kid kids child toddler baby son daughter infant grandson granddaughter',
+    CHEWS: 'chew~ chewed chewing ate eat~ eaten eating lick~ licking mouth swallowed',
+    PAINTED: 'paint painted windowsill window_sill paint_chip~',
+    LEAD_CORD: 'extension test_lead test_leads dog leash meter roof flashing',
+    LEAD_WAY: 'time hall door way wall row',
+    PAINT_ONLY: 'paint painted_trim painted_wood painted_baseboard~ painted_window~ painted_door~ varnish',
+    LEAD_CLEAR:
+      'no_lead not_lead isnt_lead its_lead_free paint_is_lead_free trim_is_lead_free is_certified_lead_free negative_for_lead lead_negative lead_test_negative lead_test_was_negative lead_test_came_back_negative tested_negative_for_lead lead_tested_negative lead_paint_negative free_of_lead no_lead_found no_lead_detected lead_tested_clear lead_test_clear lead_test_is_negative negative_on_lead lead_was_negative lead_came_back_negative paint_tested_negative trim_tested_negative paint_tested_clear swab_was_negative swab_negative swab_came_back_negative tested_for_lead_negative',
+  },
+  rules: [
+    { level: 'note', needs: 'LEAD_PAINT', unless: 'LEAD_CORD' },
+    { level: 'note', needs: 'LEAD PAINTY', within: 3, unless: 'LEAD_WAY' },
+    { level: 'note', needs: 'LEAD_YEAR PAINT SANDS', within: 14, unless: 'NEW_YEAR' },
+    { level: 'note', needs: 'PAINT_OLD PAINT_DEED', within: 8, unless: 'NEW_YEAR' },
+    { level: 'note', needs: 'SWAB RED', within: 5 },
+    { level: 'note', needs: 'CHILD CHEWS PAINTED', within: 10 },
+    { level: 'note', needs: 'LEAD OLD PAINT', within: 9, unless: 'LEAD_WAY NEW_YEAR' },
+    { level: 'note', needs: 'OLD PAINT_ONLY PAINT_DEED', within: 9, unless: 'NEW_YEAR' },
+  ],
+  lookalikes:
+    'lead_time~ lead_me lead_to leads_to lead_wall lead_the lead_carpenter lead_installer lead_into lead_edge leading_edge lead_follow pencil_lead lead_pencil lead_up lead_in_time lead_on_this lead_story take_the_lead lead_a lead_an lead_from lead_out lead_us lead_generation lead_flashing_on_the_roof lead_hall a_lead_to lead_way sand_paper sandpaper paint_sample~ paint_color~ paint_colour~ paint_roller paint_can paint_store paint_brush~ paint_tray base_price data_base database base_coat red_oak red_tape red_wine red_rug',
+  clears: [
+    { needs: 'LEAD_CLEAR', tested: true },
+    { needs: 'TESTED_OK LEAD', within: 8, tested: true },
+    { needs: 'TESTED_OK', tested: true, bare: true },
+  ],
+};
+
+export const SILICA: Lexicon = {
+  hazard: 'silica',
+  classes: {
+    CEMENTY:
+      'concrete mortar thinset thin_set grout cement slab stone tile~ brick~ leveler leveller self_leveler self_leveling_compound levelling_compound leveling_compound patch_compound floor_patch patching_compound skim_coat screed backer_board cement_board backerboard stucco quartz granite masonry joint_compound drywall_mud terrazzo lightweight_concrete paver~ cinder_block',
+    GRINDS:
+      'grind~ grinding ground sand~ sanding sanded chiseling chiselling chiseled jackhammer~ scarif* shotblast~ dry_cut dry_cutting dry_cuts cutting_dry cut_dry rotary_hammer chipping hammer_drill dry_grind~ diamond_cup cup_wheel saw_cutting hammering',
+    DUSTY:
+      'dust dusty cloud~ breathe~ breathing inhal* mask respirator n95 p100 sweep~ sweeping swept lungs cough~ airborne',
+    SILICA:
+      'cement_powder concrete_powder mortar_powder silica silicosis concrete_dust cement_dust thinset_dust mortar_dust grout_dust tile_dust crystalline stone_dust silica_dust drywall_dust leveler_dust brick_dust masonry_dust quartz_dust',
+    DRY: 'dry no_mask without_a_mask without_mask indoors inside in_the_house in_my_house living_room no_water in_the_room',
+    CUTS_TILE: 'cut~ cutting sawing grinding',
+    NO_MASK:
+      'no_mask without_a_mask without_mask need_a_mask wear_a_mask no_respirator without_a_respirator which_mask what_mask',
+    DUST_DONE:
+      'dust_is_gone cleaned_up_the_dust hepa_vacuumed dust_is_cleaned wet_mopped grinding_is_done done_grinding finished_grinding',
+    SILICA_OTHER: 'gel wet_saw coffee stain paint color adhesive_only',
+  },
+  rules: [
+    { level: 'note', needs: 'SILICA', unless: 'SILICA_OTHER' },
+    { level: 'note', needs: 'CEMENTY GRINDS', within: 6, unless: 'SILICA_OTHER' },
+    { level: 'note', needs: 'CEMENTY DUSTY', within: 8, unless: 'SILICA_OTHER' },
+    { level: 'note', needs: 'CEMENTY NO_MASK', within: 8, unless: 'SILICA_OTHER' },
+    { level: 'note', needs: 'CUTS_TILE CEMENTY DRY', within: 8, unless: 'SILICA_OTHER' },
+  ],
+  lookalikes:
+    'silica_gel tile_look stone_look concrete_look brick_look stone_color grind_coffee sanded_grout unsanded_grout sanded_caulk ground_floor ground_level on_the_ground above_ground ground_wire powder_room~ powder_coat~ powder_coated powder_blue face_mask_on mask_the masking paint_mask chip_brush tile_chip_color',
+  clears: [{ needs: 'DUST_DONE' }],
+};

@@ -1,0 +1,220 @@
+/** What carries the floor, holes that somebody may fall through, cables under tension in a slab, and heat in a floor. */
+
+import type { Lexicon } from '../rules.ts';
+
+const PANELS = [
+  'panel',
+  'panels',
+  'plywood',
+  'ply',
+  'subfloor',
+  'subfloors',
+  'sub_floor',
+  'osb',
+  'particle_board',
+  'particleboard',
+  'chipboard',
+  'sheet',
+  'sheets',
+  'sheathing',
+  'deck',
+  'decking',
+];
+const BELOW = ['under', 'below', 'beneath', 'underneath'];
+/** `under the plywood`: where what carries lies. */
+const UNDER_PANEL = BELOW.flatMap((below) =>
+  ['', 'the_', 'my_', 'our_', 'that_', 'this_', 'old_', 'the_old_'].flatMap((the) =>
+    PANELS.map((panel) => `${below}_${the}${panel}`),
+  ),
+).join(' ');
+
+const SOUND = [
+  'sound',
+  'solid',
+  'dry',
+  'fine',
+  'good',
+  'ok',
+  'okay',
+  'hard',
+  'intact',
+  'undamaged',
+  'healthy',
+  'great',
+  'perfect',
+];
+/** `joists are solid`: then nothing else in the sentence is told of them. */
+const SOUND_FRAME = ['joist', 'joists', 'beam', 'beams', 'framing']
+  .flatMap((frame) =>
+    [
+      '',
+      'is_',
+      'are_',
+      'look_',
+      'looks_',
+      'feel_',
+      'feels_',
+      'seem_',
+      'seems_',
+      'all_',
+      'still_',
+      'are_all_',
+      'are_still_',
+      'all_look_',
+    ].flatMap((is) => SOUND.map((sound) => `${frame}_${is}${sound}`)),
+  )
+  .join(' ');
+
+export const STRUCTURE: Lexicon = {
+  hazard: 'structure',
+  classes: {
+    FRAME: `joist~ joice~ beam~ girder~ header~ sill_plate~ mud_sill rim_joist~ rim_board bearer~ framing support_post~ support_beam~ post~ pier~ column~ ledger~ truss~ stringer~ rafter~ i_joist~ i_joists lally_column floor_frame floor_framing load_bearing bearing_wall stud~ main_beam support~ floor_support~ ridge_beam lvl_beam cripple_wall
+      structural_member floor_system lumber_under members timbers timber`,
+    HURT: `crack~ cracked cracking split~ splitting broke broken break~ snapp* rot rots rotted rotten rotting decay~ decayed soft mush mushy crumbl* punky spongy termite~ termite_damage~ eaten chewed sagg* sag~ sinking sunk twisted bowed bent bending leaning lean~ tilting tilted fail~ failing failed weak missing gone damaged burnt charred
+      cut_through hacked notched undersized collaps* pulled_away pulling_away separated separating shifted shifting bad_shape falling_apart disintegrat* deteriorat* pulpy fungus rust_through rusted_through rusted water_damaged dry_rot insect~ ants beetle~ woodworm wood_rot hanging cracked_all fractured buckled buckling loose hollow dropped slipped not_touching`,
+    CUTS: 'cut cutting notch~ notched notching drill~ drilled drilling saw~ sawed bore~ bored remove~ removing hack~ hacked chop~ shave~ plane~ cut_out_of cut_into take_out trim',
+    FLOOR:
+      'floor~ flooring subfloor hallway room bathroom kitchen stair~ staircase landing deck porch ceiling house whole_floor second_story upstairs',
+    SINKS:
+      'sag~ sagging sagged saggy sink~ sinking sunk bounc* bouncing springy trampoline droop~ drooping droopy swaybacked moves_when moved_when shakes_when settling caved_in flexes_a_lot deflects swayback floor_dropped floor_has_dropped floor_is_dropping floor_dropping whole_floor_dropped',
+    GIVES:
+      'collaps* caving cave_in caved gave_way giving_way give_way gives_way gave_out giving_out about_to_fall going_to_fall gonna_fall fall_through fell_through falling_through going_to_collapse fall_in falling_in broke_through breaking_through went_through coming_down about_to_go about_to_collapse gonna_collapse came_down dropped_out',
+    FOOT: 'foot leg chair_leg heel foot_went my_foot',
+    FOOT_GOES:
+      'went_through going_through goes_through broke_through through_the_floor through_the_subfloor through_the_boards went_thru through_the_ceiling punched_through almost_went',
+    FOUNDATION: 'foundation foundation_wall footing~ slab_edge pier_and_beam crawlspace_pier~ retaining_wall',
+    FOUNDATION_HURT:
+      'crack~ cracked cracking settl* shift~ shifting sink~ sinking bow~ bowing crumbl* leaning moving failing heaving',
+    WALL_OUT:
+      'take_out taking_out remove~ removing knock_out knock_down knocking_down knocked_out tear_out tear_down tearing_down demo demolish~ open_up opening_up cut_out get_rid_of rip_out',
+    WALL: 'wall~ bearing_wall partition',
+    BEARING: 'load_bearing bearing_wall structural_wall weight_bearing loadbearing',
+    PESTS: 'termite~ carpenter_ant~ powderpost powder_post woodworm~ wood_boring wood_borer~ deathwatch',
+    BUILDERS:
+      'contractor engineer structural_engineer builder carpenter framer inspector structural_guy foundation_company pest_control exterminator',
+    MENDED:
+      'checked fixed repaired replaced sistered cleared okayed signed_off approved reinforced shored_up says_its_fine said_its_fine said_its_safe says_its_safe says_its_sound said_it_is_safe inspected said_its_ok said_its_okay said_it_is_sound treated braced passed',
+    SOUND_NOW:
+      'joist_was_replaced joists_were_replaced joist_was_repaired joists_were_repaired joist_was_sistered joists_were_sistered joist_has_been_replaced joist_has_been_repaired joists_have_been_repaired joists_have_been_replaced joist_is_fixed joists_are_fixed beam_was_replaced beam_was_repaired beam_has_been_replaced structure_was_repaired joist_is_repaired joists_got_fixed joist_got_fixed sistered_the_joist sistered_the_joists',
+    FLOOR_HERE:
+      'floor~ subfloor ceiling stairs staircase landing deck house room porch wall beam whole_floor hallway balcony',
+    FRAME_SURE: 'joist~ joice~ beam~ girder~ rim_joist~ truss~ stringer~ i_joist~ load_bearing',
+    HOLE_SAID: 'hole~ notch~ notched cutout cut_out drilled',
+    UNDERFLOOR:
+      'wood_underneath wood_below wood_under beam_under boards_under_the_subfloor lumber_under_the_floor wood_under_the_subfloor wood_below_the_subfloor wood_under_the_floor what_holds_the_floor holding_up_the_floor under_the_subfloor',
+    UNDER_PANEL,
+    WOOD_UNDER:
+      'and_wood_under and_wood_below and_the_wood_under and_wood_underneath boards_on_edge board_on_edge lumber_on_edge wood_on_edge wood_under_it boards_under_it',
+    WOODY: 'wood wooden board~ lumber part~ piece~ one ones planks timber~',
+    /** Wood that no longer carries, whatever it is called. */
+    DECAY:
+      'rot rots rotted rotten rotting decay~ decayed punky mush mushy crumbl* fungus fungi fungal termite~ ant ants beetle~ woodworm~ insect~ bugs eaten deteriorat* disintegrat* perished spongy pulpy',
+    FRAME_HERE:
+      'joist~ joice~ beam~ girder~ header~ sill~ rim~ bearer~ frame~ framing structur* support~ post~ pier~ column~ timber~ ledger~ truss~ stringer~ stud~ rafter~ lumber member~ i_joist~ 2_x 3_x 2_by 3_by',
+    HURT_HERE:
+      'crack~ cracked split~ splitting broke broken snapp* notch~ notched cut~ cutting hole~ drilled twist~ bow~ bowed bent bend~ loose undersized damage~ damaged burn~ burnt char charred fire missing wet soft damp stain~ stained gone bad weak failed failing shot ruined mold~ moldy mould~ mouldy fire_damage fire_damaged hurt iffy soggy compromised',
+    SAGS_HERE:
+      'sag~ sagged sagging saggy droop~ drooping droopy bounc* bouncing spring springs springy springiness sink~ sinking sunk sunken collapse~ collapsed collapsing trampoline gives_way give_way giving_way caves_in caved_in caving_in cave_in low_in_the_middle low_in_the_center lower_in_the_middle dips_in_the_middle dip_in_the_middle low_at_the_middle hollow_in_the_middle bowed_in_the_middle low_towards_the_middle low_toward_the_middle load_bearing structural structurally loadbearing bearing_wall bearing_walls',
+    PANEL:
+      'panel~ sub_floor~ subfloor~ ply plywood osb particle_board~ particleboard chip_board~ chipboard sheet~ sheathing deck~ decking underlayment',
+    UNSURE:
+      'unsure not_sure not_so_sure not_quite_sure not_really_sure uncertain dont_know do_not_know didnt_know cant_tell cannot_tell dont_see cant_see cant_say cant_know cannot_know cannot_see cannot_say do_not_see do_not_say dunno unknown no_idea unclear something somethings maybe might possibly possible perhaps probably probable could_be may_be idk weird strange',
+    SPACED: 'oc on_center on_centre spacing spaced between',
+    PEST_SIGN:
+      'damage damaged ate eaten eat eating joist~ wood floor subfloor beam~ sill found chewed in_the in_my infestation everywhere tunnels evidence holes signs',
+    FLOOR_DROPPED: 'floor_dropped floor_has_dropped floor_is_dropping floor_dropping',
+    CUT_TO:
+      'back_to halfway to_the between along on_the over along_the centered on_center flush beside middle center centre line',
+    WALL_OTHER:
+      'trim base baseboard baseboards cabinet cabinets paper tile tiles carpet paint nail nails anchors plate plates off from against along shelf shelves outlet vinyl molding mount heater vent',
+    SAG_OTHER: 'couch sofa carpet tack shelf mattress bed line wallpaper padding measurement price prices door',
+    SLIGHT: 'drain shower patio ramp driveway plank_slope bounce_back transition_slope',
+  },
+  rules: [
+    { level: 'emergency', needs: 'GIVES FLOOR_HERE', within: 7, unless: 'THINGS_FALL' },
+    { level: 'emergency', needs: 'GIVES FRAME', within: 7 },
+    { level: 'emergency', needs: 'FOOT FOOT_GOES', within: 5, unless: 'SHARP' },
+    { level: 'stop', needs: 'FRAME HURT', within: 6, unless: 'SAG_OTHER SPACED' },
+    { level: 'stop', needs: 'FRAME SINKS', within: 6, unless: 'SAG_OTHER' },
+    { level: 'stop', needs: 'CUTS FRAME_SURE', within: 4, ordered: true, unless: 'CUT_TO' },
+    { level: 'stop', needs: 'FLOOR SINKS', within: 4, unless: 'SAG_OTHER SLIGHT' },
+    { level: 'stop', needs: 'FRAME_SURE HOLE_SAID', within: 7, unless: 'CUT_TO' },
+    { level: 'stop', needs: 'FOUNDATION FOUNDATION_HURT', within: 6 },
+    { level: 'stop', needs: 'WALL_OUT WALL', within: 5, ordered: true, unless: 'WALL_OTHER' },
+    { level: 'stop', needs: 'BEARING' },
+    { level: 'stop', needs: 'PESTS PEST_SIGN', within: 9 },
+    { level: 'stop', needs: 'FLOOR_DROPPED' },
+    { level: 'stop', needs: 'UNDERFLOOR HURT', within: 6 },
+  ],
+  here: 'SAGS_HERE BEARING',
+  hereRules: [
+    { level: 'stop', needs: 'FRAME_HERE HURT_HERE', within: 12, undeniable: true },
+    { level: 'stop', needs: 'FRAME_HERE DECAY', within: 12, undeniable: true },
+    { level: 'stop', needs: 'UNDER_PANEL WOODY HURT_HERE', within: 9 },
+    { level: 'stop', needs: 'UNDER_PANEL WOODY DECAY', within: 9 },
+    { level: 'stop', needs: 'WOOD_UNDER HURT_HERE', within: 8 },
+    { level: 'stop', needs: 'WOOD_UNDER DECAY', within: 8 },
+  ],
+  lookalikes: `${SOUND_FRAME} between_a_joist between_joist floating_floor~ floating_floors beam_of_light laser_beam~ beam_level post_the post_a post_it post_this post_my post_office post_up post_here post_pictures post_photos post_pics post_construction goal_post~ fence_post~ bed_post~ newel_post~ lamp_post~ blog_post~ posted soft_close soft_carpet soft_transition softwood soft_white soft_gray soft_grey soft_color
+    support_your customer_support tech_support support_team support_group header_image stud_finder~ stud_bay sagging_couch crack_of_dawn crack_filler hairline_crack_in_the_plank column_a column_b spread_sheet_column excel_column column_width frame_of_mind time_frame bed_frame~ door_frame~ picture_frame~ window_frame~ table_frame truss_me broken_english rot_resistant rot_proof rotproof
+    bent_nail~ broken_tile~ broken_plank~ damaged_box~ damaged_carton~ missing_box~ missing_plank~ structure_of_the_plank posted_speed between_the_joists between_joists between_two_joists
+    drop_in_price sinking_feeling kitchen_sink bathroom_sink sink_cabinet sink_base double_sink sink_vanity sink_nails sink_the_nails sink_the_nail sink_the_screws sink_the_screw sink_in under_sink sink_area pedestal_sink vanity_sink off_the_wall wall_to_wall from_wall_to_wall`,
+  clears: [{ needs: 'BUILDERS MENDED', within: 8 }, { needs: 'SOUND_NOW' }],
+};
+
+export const OPENING: Lexicon = {
+  hazard: 'opening',
+  classes: {
+    OPEN_FLOOR: `open_joist~ exposed_joist~ bare_joist~ walk_on_joist~ walking_on_joist~ walk_on_the_joist~ walking_on_the_joist~ step_between_joist~ stepping_between_the_joists open_stairwell no_railing railing_off railing_is_off removed_the_railing without_a_railing without_railing took_off_the_railing took_the_railing railing_removed floor_is_open open_floor open_hole~ uncovered_hole~ hole_is_open big_hole_in_the_floor
+      floor_ripped_open floor_opened_up no_subfloor subfloor_is_out subfloor_is_off subfloor_is_gone subfloor_removed removed_the_subfloor subfloor_torn_out open_cavity hole_overnight open_overnight banister_off open_trap_door open_hatch joists_exposed joists_are_exposed joists_open open_to_below gaping_hole open_stair_well missing_railing tore_out_the_subfloor pulled_up_the_subfloor`,
+    FLOOR_HOLE: 'hole~ opening pit gap',
+    IN_FLOOR:
+      'in_the_floor in_my_floor in_the_subfloor in_my_subfloor in_floor in_subfloor in_our_floor in_the_hallway_floor',
+    PEOPLE:
+      'kid~ child children toddler~ baby pet~ dog~ cat~ overnight fall falling step~ stepped walk~ cover~ safe leave big huge large open step_in fell trip tripped',
+    HOLE_FOR:
+      'vent register pipe drain duct toilet flange outlet radiator cable plug screw nail small little pinhole wire filler doorway doorways size',
+    COVERED:
+      'hole_is_covered covered_the_hole hole_covered closed_up hole_is_closed patched_the_hole hole_is_patched plywood_is_down subfloor_is_back new_subfloor_is_in railing_is_back railing_is_up covered_with_plywood hole_was_patched hole_was_covered covered_it_with_plywood',
+  },
+  rules: [
+    { level: 'note', needs: 'OPEN_FLOOR' },
+    { level: 'note', needs: 'FLOOR_HOLE IN_FLOOR PEOPLE', within: 12, unless: 'HOLE_FOR' },
+  ],
+  lookalikes: 'open_floor_plan~ open_plan open_concept open_floorplan open_floor_layout',
+  clears: [{ needs: 'COVERED' }],
+};
+
+export const SLAB: Lexicon = {
+  hazard: 'slab',
+  classes: {
+    TENSION:
+      'post_tension~ post_tensioned post_tensioning posttension~ tension_cable~ tension_slab~ pt_slab~ tensioned_slab tensioned_concrete stressed_slab prestressed pre_stressed tension_tendon~ slab_tendon~ tendon_slab tensioned tendons',
+    SCANNED: 'scanned x_rayed xrayed gpr located marked not_post_tension no_cables_there',
+    SCANNERS: 'engineer scanning_company contractor scanner builder',
+  },
+  rules: [
+    { level: 'stop', needs: 'TENSION FASTEN', within: 14 },
+    { level: 'note', needs: 'TENSION' },
+  ],
+  lookalikes: 'tension_rod~ tension_pole tension_headache high_tension',
+  clears: [
+    { needs: 'SCANNERS SCANNED', within: 8 },
+    { needs: 'TENSION SCANNED', within: 8 },
+  ],
+};
+
+export const HEATED_FLOOR: Lexicon = {
+  hazard: 'heated-floor',
+  classes: {
+    HEATED:
+      'heated_floor~ heated_slab radiant_floor~ radiant_heat radiant_heating radiant_slab radiant_tube~ radiant_tubing radiant_line~ radiant_pipe~ floor_heat floor_heating underfloor_heating under_floor_heating in_floor_heat in_floor_heating infloor_heat heating_cable~ heating_mat~ heat_mat~ warm_floor_system hydronic heat_cable~ heating_wire~ heating_element~ pex_in_the_slab tubes_in_the_slab tubing_in_the_slab heating_tubes radiant_system electric_floor_heat radiant hydronic_floor',
+    HEAT_SAFE:
+      'pictures_of_the_tubes mapped_the_tubes mapped_the_cables tubes_are_mapped cables_are_mapped located_the_tubes located_the_cables thermal_camera infrared_camera tubes_are_marked',
+    HEAT_MEN: 'plumber electrician installer heating_contractor hvac',
+    HEAT_OTHER: 'plank planks pad cut_planks boards underlayment carpet baseboard lvp',
+  },
+  rules: [{ level: 'stop', needs: 'FASTEN HEATED', within: 9, unless: 'HEAT_OTHER' }],
+  lookalikes: 'radiant_barrier radiant_color radiant_heater~ heated_argument heated_debate heated_garage heated_room',
+  clears: [{ needs: 'HEAT_SAFE' }, { needs: 'HEAT_MEN MAPPED', within: 8 }],
+};

@@ -1,0 +1,141 @@
+/** Water that runs now, pipes in the way, and sewage. */
+
+import type { Lexicon } from '../rules.ts';
+
+export const WATER: Lexicon = {
+  hazard: 'water',
+  classes: {
+    PIPE: `pipe~ piping plumbing water_line~ waterline~ water_main~ supply_line~ water_pipe~ water_supply copper_line~ copper_pipe pex pex_line~ sprinkler~ sprinkler_line hose~ washing_machine_hose radiator~ heating_tube~ radiant_tube~ heating_line~ radiant_line~ hydronic_line~ heat_tube~ tubing
+      shutoff_valve shut_off_valve valve~ toilet_supply fridge_line icemaker_line ice_maker_line refrigerator_line toilet_line sink_line spigot riser~ water_tube hot_water_line cold_water_line baseboard_pipe heating_pipe~ radiator_pipe main_line drain_pipe~ drain_line~ water_heater~ water_softener hose_bib standpipe`,
+    FIXTURE:
+      'toilet~ dishwasher washing_machine washer fridge refrigerator icemaker ice_maker tub bathtub shower sink water_heater boiler aquarium waterbed radiator toilet_tank',
+    WATER: 'water',
+    GUSH: `gush~ spray~ sprayed spraying pour~ pouring poured spurt~ squirt~ shoot~ shooting spew~ flooding rush~ rushing stream~ streaming cascad* pour_out everywhere coming_up coming_out coming_through coming_in running_down bubbling_up rising rise~ all_over squirted fountain geyser waterfall jet~ jetting erupt~ pumping blasting
+      running_across dumping pooling_fast filling_up spreading fast_leak going_everywhere running_out flowing_out coming_down ankle_deep inch_deep inches_deep knee_deep raining gushed wont_stop wont_shut wont_turn_off seeping_up`,
+    BURST:
+      'burst~ bursted bursting bust busted rupture~ exploded explode~ blew blown_off blew_off blew_out snapped snap~ broke broken popped popped_off split split_open cracked_open let_go came_off came_apart came_loose sheared gave_way failed sprung spring_a_leak sprang_a_leak sprung_a_leak shot_off cracked froze_and frozen_and',
+    LEAK_FAST: 'leaking dripping seeping trickl* weeping is_leaking keeps_leaking leaks_bad leaks_badly',
+    CEILING: 'ceiling downstairs_neighbor neighbors_ceiling light_fixture ceiling_below apartment_below downstairs',
+    FLOODED: 'flood flooded floods',
+    FLOODING:
+      'flooding is_flooded just_flooded flooded_now flooded_right_now flooded_out under_water underwater inundated',
+    PLACE:
+      'house basement room kitchen bathroom bath hall hallway floor~ apartment condo bedroom laundry closet garage living_room crawlspace crawl_space subfloor whole_floor carpet',
+    CANT_STOP: `cant_find_the_shutoff cant_find_the_shut_off cant_find_the_valve cant_find_shutoff cant_find_the_main cant_turn_off_the_water cant_turn_the_water_off cant_shut_off_the_water cant_shut_the_water_off water_wont_shut_off water_wont_turn_off water_wont_stop shutoff_wont_turn shutoff_is_stuck shut_off_is_stuck
+      valve_is_stuck valve_wont_turn valve_wont_close main_wont_close leaking_fast still_leaking_fast wheres_the_shutoff where_is_the_shutoff where_is_the_water_shutoff where_is_the_main_shutoff where_do_i_turn_the_water_off where_do_i_shut_off_the_water cant_stop_the_water cant_stop_the_leak wont_stop_leaking cant_find_water_shutoff shutoff_broke shutoff_valve_broke valve_broke`,
+    LEAKS: 'leak~ leaking leaky leaked leakage drip~ dripping water_damage water_leak~ slow_leak',
+    PLUMBERS: 'plumber~ plumbing_company landlord maintenance handyman restoration_company',
+    WATER_FIXED:
+      'fixed repaired replaced mended stopped_the_leak fixed_the_leak sorted capped fixed_it patched soldered sealed made_the_repair',
+    LEAK_GONE:
+      'leak_fixed leak_is_fixed leak_was_fixed leak_has_been_fixed leak_got_fixed leak_repaired leak_is_repaired leak_was_repaired leak_stopped_and_dried pipe_fixed pipe_is_fixed pipe_was_fixed pipe_repaired pipe_was_repaired pipe_is_repaired pipe_was_replaced pipe_has_been_fixed pipe_has_been_replaced fixed_the_pipe fixed_the_leak repaired_the_leak repaired_the_pipe valve_was_replaced hose_was_replaced replaced_the_hose replaced_the_pipe replaced_the_valve',
+    AROUND_PIPE:
+      'around hole_for holes_for for_the for_a for_my near beside past next_to to_fit to_clear plank~ escutcheon notch notched diameter trim collar flange pole cover chase sleeve for_pipe for_pipes insulation insulate wrap bender cutter thread gap size',
+    LEAK_OTHER:
+      'leveler leveller compound proof proofing resistant test detector detectors alarm sensor budget pan money caulk air gas light warranty memory information',
+    MARKET: 'market options cheap memories sunlight light lights lamp zone insurance plain photos requests emails',
+    PLANNED:
+      'flange remove_the reset plank~ around install installing new_toilet before_flooring height trim caulk gap under_the_toilet which_way overflow_planks moldings shoe pull_the',
+    FIXED_SAID: 'fixed repaired replaced',
+    PAINT_SAID: 'paint painting texture',
+    CRAWL: 'crawl crawlspace yard gutter sump pit driveway',
+    MARKS: 'stain stains spot spots mark marks',
+    BULGE: 'bulging bulge sagging_with bubbling swollen sagging drooping bowing falling_down coming_down',
+    WATER_HIT:
+      'hit_water hit_a_water hit_the_water struck_water nailed_a_water screwed_a_water drilled_into_water punctured_a_water cut_a_water cut_the_water_line water_is_coming water_coming water_started water_shooting water_squirting water_spurting water_everywhere water_all_over water_spraying water_gushing water_pouring water_leaking water_running_out water_wont_stop water_flowing water_rushing water_dripping',
+    STANDING_WATER:
+      'standing_water inches_of_water inch_of_water feet_of_water foot_of_water knee_deep_in_water ankle_deep_in_water lake_in_my full_of_water filling_with_water',
+    LEAK_SAID:
+      'leak leaks leaking leaked water_leak roof_leak slow_leak leaky_pipe leaky_roof leaky_toilet leaking_toilet leaking_window',
+    FIXED_BY: 'fixed_by repaired_by replaced_by mended_by sorted_by looked_at_and_fixed_by',
+    POUR_OTHER:
+      'leveler leveller self_leveling concrete mix mixing bucket bag bags powder into_the_bucket epoxy sealer thinset primer grout per ratio quarts',
+  },
+  rules: [
+    { level: 'emergency', needs: 'BURST PIPE', within: 6, unless: 'AROUND_PIPE' },
+    { level: 'emergency', needs: 'HIT PIPE', within: 5, unless: 'AROUND_PIPE' },
+    { level: 'emergency', needs: 'WATER GUSH', within: 5, unless: 'POUR_OTHER PROOF' },
+    { level: 'emergency', needs: 'PIPE GUSH', within: 6, unless: 'AROUND_PIPE' },
+    { level: 'emergency', needs: 'FIXTURE GUSH', within: 6, unless: 'POUR_OTHER PLANNED' },
+    { level: 'emergency', needs: 'FIXTURE BURST', within: 4, unless: 'PLANNED' },
+    { level: 'emergency', needs: 'PIPE LEAK_FAST', within: 7, unless: 'LEAK_OTHER PAST FIXED_SAID' },
+    { level: 'emergency', needs: 'CEILING LEAK_FAST', within: 8, unless: 'PAST PAINT_SAID' },
+    { level: 'emergency', needs: 'CEILING WATER', within: 8, unless: 'PAST MARKS' },
+    { level: 'emergency', needs: 'CEILING BULGE', within: 5 },
+    { level: 'emergency', needs: 'FLOODING PLACE', within: 6, unless: 'PAST MARKET' },
+    { level: 'emergency', needs: 'FLOODED PLACE ACTIVE', within: 9, unless: 'PAST MARKET' },
+    { level: 'note', needs: 'FLOODED PLACE', within: 6, unless: 'MARKET' },
+    { level: 'emergency', needs: 'CANT_STOP' },
+    { level: 'emergency', needs: 'WATER_HIT', within: 6 },
+    { level: 'emergency', needs: 'STANDING_WATER', within: 6, unless: 'CRAWL PAST' },
+    { level: 'note', needs: 'FIXTURE LEAKS', within: 7, unless: 'LEAK_OTHER' },
+    { level: 'note', needs: 'LEAK_SAID', unless: 'LEAK_OTHER' },
+    { level: 'note', needs: 'BURST PIPE PAST', within: 12 },
+    { level: 'note', needs: 'FLOODED PAST', within: 10, unless: 'MARKET' },
+  ],
+  lookalikes: `burst_of flood_the_market flooded_with flood_light~ flood_lamp flood_zone flood_insurance flood_plain flood_coat spray_paint spray_adhesive spray_texture spray_foam spray_bottle spray_can spray_on spray_glue hair_spray overflow_planks overflow_boxes overflow_stock
+    gushing_over gushing_about gushed_about gushed_over leak_proof leakproof leaky_budget dripping_paint paint_drip~ drip_edge drip_cap drip_pan drip_loop drip_coffee pouring_leveler pour_the_leveler pour_leveler pour_self_leveler pouring_self_leveler waterproof water_proof water_resistant
+    pipe_dream pipe_cleaner~ pipe_organ pipe_clamp~ bag_pipe~ pipe_wrench stove_pipe down_pipe in_the_pipeline pipe_tobacco vacuum_hose dust_hose dust_collection_hose air_hose garden_hose compressor_hose panty_hose vacuum_tubing
+    water_spot~ water_stain~ water_color water_based water_fall_edge waterfall_edge water_closet water_view water_feature water_bottle water_heater_closet`,
+  clears: [
+    { needs: 'PLUMBERS WATER_FIXED', within: 7, ordered: true },
+    { needs: 'LEAK_GONE' },
+    { needs: 'FIXED_BY PLUMBERS', within: 6, ordered: true },
+  ],
+};
+
+export const PLUMBING: Lexicon = {
+  hazard: 'plumbing',
+  classes: {
+    PIPES_HERE:
+      'pipe~ piping plumbing water_line~ water_main~ supply_line~ drain~ drainage tube~ tubing pex copper radiant hydronic heated heating heater heat duct~ ductwork vent~ sprinkler~ manifold~',
+    PIPE_IN:
+      'in_the_way where_i_screw where_i_cut where_i_need_to where_i_nail where_i_want_to under_the_subfloor_where',
+    LINES: 'pipe~ water_line~ plumbing duct~ tubing pex drain_pipe~ heating_pipe~',
+    MAPPED: 'moved marked located mapped rerouted relocated found_its_way traced',
+    PIPE_MEN: 'plumber~ hvac heating_contractor contractor',
+  },
+  rules: [{ level: 'stop', needs: 'LINES PIPE_IN', within: 6 }],
+  here: 'PIPES_HERE',
+  clears: [{ needs: 'PIPE_MEN MAPPED', within: 8 }],
+};
+
+export const SEWAGE: Lexicon = {
+  hazard: 'sewage',
+  classes: {
+    SEWAGE: `sewage sewerage raw_sewage sewer_water sewer_backup sewer_back_up septic_water septic_backup human_waste human_feces black_water blackwater poop_water poopy_water toilet_water toilet_overflow toilet_overflows toilet_overflowing toilet_overflowed toilet_flood toilet_backup toilet_back_up toilet_spill toilet_backing_up toilet_backed_up waste_water wastewater effluent
+      category_3 category_three categories_3 cat_3_water cat3 feces faeces fecal faecal excrement grey_water_backup gray_water_backup shit_water sewage_water septic_tank_overflow septic_overflow drain_backup sewer_flood flood_water floodwater toilet_waste overflowed_toilet overflowing_toilet backed_up_toilet sewage_backup poo_water crappy_water contaminated_water foul_water effluence sludge_water`,
+    DRAINS:
+      'sewer~ septic septic_tank toilet~ drain~ floor_drain shower_drain commode cesspool waste_pipe soil_pipe main_drain sewer_line~ sewer_main cleanout clean_out urinal drain_line~ sump sump_pump ejector_pump',
+    BACKS_UP: `back_up backs_up backed_up backing_up backup~ backed overflow~ overflowed overflowing flood~ flooding flooded came_up coming_up comes_up bubbling bubbling_up spill~ spilled spilling soak~ soaked seep~ seeping ran_over running_over run_over all_over_the ran_onto poured pouring gush~ burst~ broke rising regurgitat* clogged_and flowing leaked_onto leaked_into leaking_onto coming_through came_through erupted spewed spewing`,
+    FILTH: 'poop poo shit crap turd~ pee_water waste feces sewage urine',
+    FILTH_IN: 'water flood~ overflow~ overflowed toilet soaked_the pipe~ drain~ backed coming_up came_up floating',
+    SEWAGE_NOW:
+      'sewage sewerage raw_sewage sewer_water poop_water toilet_water septic_water shit_water black_water blackwater human_waste sewer_backup feces faeces poo_water toilet_waste septic_tank septic poopy_water waste_water wastewater effluent excrement',
+    SEWAGE_LIES: 'soaked_carpet soaked_pad soaked_subfloor soaked_floor',
+    PETS: 'dog cat pet puppy kitten litter mouse rat mice bird bat',
+    DRAINS_HERE:
+      'sewer~ septic overflow~ overflowed overflowing flood~ flooded flooding flood_water poop poo pooh shit crap turd~ backed_up back_up backup~ human_waste feces black_water',
+    GREY: 'gray_water grey_water greywater graywater dirty_water nasty_water brown_water smelly_water sewer_smell sewer_gas smells_like_sewage smells_like_sewer smells_like_a_sewer smell_of_sewage sewage_smell septic_smell black_sludge river_water creek_water storm_water',
+    RESTORERS:
+      'restoration_company restorer restoration restoration_crew cleanup_company clean_up_company professionals professional professionally remediation_company water_damage_company cleaning_company remediation pros crew plumber_and_restorer',
+    CLEANED:
+      'cleaned disinfected sanitized sanitised treated cleared removed dried remediated decontaminated finished done came_and',
+    SEWAGE_GONE:
+      'sewage_cleaned_up sewage_was_cleaned sewage_is_cleaned sewage_has_been_cleaned sewage_was_removed professionally_cleaned cleaned_and_disinfected disinfected_and_dried cleaned_up_and_disinfected cleaned_dried_and_disinfected cleaned_disinfected_and_dried sewage_is_gone_and_disinfected sewage_cleanup_done sewage_cleaned',
+  },
+  rules: [
+    { level: 'emergency', needs: 'SEWAGE_NOW BACKS_UP', within: 8, unless: 'PAST SEWAGE_LIES' },
+    { level: 'emergency', needs: 'DRAINS BACKS_UP', within: 6, unless: 'PAST PLANNED' },
+    { level: 'emergency', needs: 'FILTH FILTH_IN', within: 5, unless: 'PAST PETS' },
+    { level: 'emergency', needs: 'GREY BACKS_UP', within: 8, unless: 'PAST' },
+    { level: 'stop', needs: 'SEWAGE' },
+    { level: 'stop', needs: 'SEWAGE_NOW' },
+    { level: 'stop', needs: 'GREY' },
+    { level: 'stop', needs: 'DRAINS BACKS_UP PAST', within: 14 },
+  ],
+  lookalikes: `sewer_clean_out sewer_cleanout septic_guy septic_inspection septic_inspector septic_permit sewer_bill sewer_access septic_lid sewer_cover cleanout_cover clean_out_cover toilet_flange~ toilet_paper toilet_seat~ toilet_height toilet_removed toilet_removal toilet_room french_drain drain_cover~ drain_grate~ drain_field brain_drain
+    cat_3_boxes backup_plan backup_box~ backup_planks back_up_plan backup_file~ back_up_a back_up_the backed_vinyl foam_backed felt_backed pad_backed cork_backed backed_by backed_plank~ backed_carpet rubber_backed jute_backed backup_battery backup_copy back_up_to backed_into backed_out poop_brown crap_i crap_ton holy_crap oh_crap this_crap crap_shoot bull_crap no_shit shit_i oh_shit holy_shit shit_ton this_shit`,
+  here: 'SEWAGE DRAINS_HERE',
+  clears: [{ needs: 'RESTORERS CLEANED', within: 7 }, { needs: 'SEWAGE_GONE' }],
+};

@@ -1,0 +1,149 @@
+/** Misspelled hazards spelled right: only a word that is no English word, and only toward a word of the lexicons. */
+
+import { HOUSE_WORDS } from './house-words.ts';
+import { TABLES } from './lexicon/all.ts';
+import { NEAR_WORDS } from './near-words.ts';
+import type { Token } from './tokens.ts';
+
+/** A word as the screen reads it. */
+export interface Mended extends Token {
+  /** What it could be meant as instead, where that is a word of the trade and no hazard. */
+  readonly or?: string;
+}
+
+/** The shortest word that is mended toward, but for these; and the shortest in which two slips are looked through. */
+const SHORTEST = 5;
+const SHORT = new Set(
+  'mold mould lead wire fire leak pipe burn hand foot eyes nail sand tile lino glue dust bled cuts arms legs mask floor shock rats mice'.split(
+    ' ',
+  ),
+);
+const LONGEST = 24;
+
+/** Long words of which two slips are looked through. */
+const TWICE = new Set(
+  'asbestos vermiculite chrysotile linoleum monoxide electrocuted electrical electricity electrician polyurethane unconscious hantavirus droppings silicosis vermiculite termites structural foundation insulation adhesive'.split(
+    ' ',
+  ),
+);
+
+/** Every lexicon word under each spelling of it that lacks a letter, or two of some. */
+const LACKING = lacking([...TABLES.words]);
+const HOUSE_LACKING = lacking([...HOUSE_WORDS]);
+const KNOWN = new Map<string, string | undefined>();
+
+function lacking(words: readonly string[]): ReadonlyMap<string, readonly string[]> {
+  const all = new Map<string, string[]>();
+  for (const word of words) {
+    if ((word.length < SHORTEST && !SHORT.has(word)) || !/^[a-z]+$/.test(word)) continue;
+    for (const less of [word, ...without(word, TWICE.has(word) ? 2 : 1)]) {
+      const list = all.get(less);
+      if (list) list.push(word);
+      else all.set(less, [word]);
+    }
+  }
+  return all;
+}
+
+/** A word with so many letters left out, in every way. */
+function without(word: string, letters: number): ReadonlySet<string> {
+  let layer = new Set([word]);
+  const all = new Set<string>();
+  for (let n = 0; n < letters; n++) {
+    layer = new Set([...layer].flatMap((one) => [...one].map((_, i) => one.slice(0, i) + one.slice(i + 1))));
+    for (const one of layer) all.add(one);
+  }
+  return all;
+}
+
+/** The words of a text, each that is misspelled as the hazard's word that it is a slip of, words run together taken apart. */
+export function mended(tokens: readonly Token[]): readonly Mended[] {
+  return tokens.flatMap((token): readonly Mended[] => {
+    const { word } = token;
+    if (TABLES.words.has(word) || NEAR_WORDS.has(word) || HOUSE_WORDS.has(word) || !isSpelling(word)) return [token];
+    const parts = apart(token);
+    if (parts.length > 1) return parts;
+    const right = nearest(word);
+    if (right !== undefined) {
+      const or = nearestIn(word, HOUSE_LACKING);
+      return [or === undefined || or === right ? { ...token, word: right } : { ...token, word: right, or }];
+    }
+    return [token];
+  });
+}
+
+/** Whether a word of the lexicons is spelled wrong: for words that hold letters of the alphabet alone. */
+function isSpelling(word: string): boolean {
+  return word.length >= 3 && word.length <= LONGEST && /^[a-z]+$/.test(word);
+}
+
+/** The word of the lexicons that a word is a slip of; undefined where it is of none. */
+export function nearest(word: string): string | undefined {
+  return isSpelling(word) ? nearestIn(word, LACKING) : undefined;
+}
+
+function nearestIn(word: string, among: ReadonlyMap<string, readonly string[]>): string | undefined {
+  const key = among === LACKING ? word : ` ${word}`;
+  if (KNOWN.has(key)) return KNOWN.get(key);
+  const candidates = new Set<string>();
+  for (const less of [word, ...without(word, word.length >= 7 ? 2 : 1)])
+    for (const one of among.get(less) ?? []) candidates.add(one);
+  const near = [...candidates].filter((one) => isSlip(word, one));
+  const [best] = near.sort(
+    (a, b) => slips(word, a) - slips(word, b) || Number(b[0] === word[0]) - Number(a[0] === word[0]),
+  );
+  if (KNOWN.size > 20_000) KNOWN.clear();
+  KNOWN.set(key, best);
+  return best;
+}
+
+/** One slip: a letter left out, doubled, changed or two swapped; two in a long word. The first letter of a short one is right. */
+function isSlip(word: string, right: string): boolean {
+  const most = TWICE.has(right) ? 2 : 1;
+  if (right.length < 5 && word[0] !== right[0]) return false;
+  return slips(word, right) <= most;
+}
+
+/** Slips between two words, as far as three: letters put in, left out, changed, and neighbors swapped (optimal string alignment). */
+export function slips(one: string, other: string): number {
+  if (Math.abs(one.length - other.length) > 2) return 3;
+  let [before, last, row]: [number[], number[], number[]] = [
+    [],
+    [],
+    Array.from({ length: other.length + 1 }, (_, j) => j),
+  ];
+  for (let i = 1; i <= one.length; i++) {
+    before = last;
+    last = row;
+    row = [i];
+    for (let j = 1; j <= other.length; j++) {
+      const same = one[i - 1] === other[j - 1] ? 0 : 1;
+      let least = Math.min((last[j] ?? 9) + 1, (row[j - 1] ?? 9) + 1, (last[j - 1] ?? 9) + same);
+      if (i > 1 && j > 1 && one[i - 1] === other[j - 2] && one[i - 2] === other[j - 1])
+        least = Math.min(least, (before[j - 2] ?? 9) + 1);
+      row[j] = least;
+    }
+  }
+  return Math.min(3, row[other.length] ?? 3);
+}
+
+/** Words that people run together, `gasleak`, and that make no other word of English so. */
+const RUN_TOGETHER = new Set(
+  'gas smell smells leak leaks leaking pipe burst mold lead paint carbon monoxide raw sewage live wire wires asbestos tile tiles alarm detector'.split(
+    ' ',
+  ),
+);
+
+/** Two of them run together; the word itself where it is none. */
+function apart(token: Token): readonly Mended[] {
+  const { word, from, at } = token;
+  for (let i = 3; i <= word.length - 3; i++) {
+    const [one, other] = [word.slice(0, i), word.slice(i)];
+    if (!RUN_TOGETHER.has(one) || !RUN_TOGETHER.has(other)) continue;
+    return [
+      { ...token, word: one, to: from + i, at },
+      { ...token, word: other, from: from + i, at: at + 0.5 },
+    ];
+  }
+  return [token];
+}

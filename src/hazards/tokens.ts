@@ -1,0 +1,205 @@
+/** A text as words for the screen: folded to plain letters, disguises undone, each word with its place in the text. */
+
+export interface Token {
+  /** Lower case, without accents. */
+  readonly word: string;
+  /** Where it stands in the text, in UTF-16 units. */
+  readonly from: number;
+  readonly to: number;
+  /** Grows by one a word, and by more across a comma, the end of a sentence or an option's name: how far words are apart. */
+  readonly at: number;
+  /** The sentence or labelled value that it stands in. */
+  readonly part: number;
+}
+
+/** How much farther apart words are across a comma, a sentence’s end, before the name of an option, and behind it. */
+const GAP = { comma: 1, sentence: 6, label: 1000, value: 6 } as const;
+
+/** Letters that look like Latin ones, and are typed in their place. */
+const LOOKS_LIKE: Readonly<Record<string, string>> = {
+  а: 'a',
+  в: 'b',
+  е: 'e',
+  ѕ: 's',
+  і: 'i',
+  ј: 'j',
+  к: 'k',
+  м: 'm',
+  н: 'h',
+  о: 'o',
+  р: 'p',
+  с: 'c',
+  т: 't',
+  у: 'y',
+  х: 'x',
+  ο: 'o',
+  α: 'a',
+  ε: 'e',
+  ι: 'i',
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ø: 'o',
+  ł: 'l',
+};
+
+/** Signs that stand for a letter inside a word. */
+const SIGNS: Readonly<Record<string, string>> = { 0: 'o', 1: 'i', 3: 'e', 4: 'a', 5: 's', 7: 't', $: 's', '@': 'a' };
+
+const folded = new Map<string, string>();
+
+/** One character as plain small letters; empty for marks and signs without a width. */
+function fold(char: string): string {
+  if ((char >= 'a' && char <= 'z') || char === ' ') return char;
+  const known = folded.get(char);
+  if (known !== undefined) return known;
+  const plain = char.normalize('NFKD').toLowerCase().normalize('NFKD');
+  const bare = [...plain].map((one) => (/[\p{M}\p{Cf}]/u.test(one) ? '' : (LOOKS_LIKE[one] ?? one))).join('');
+  if (folded.size < 4096) folded.set(char, bare);
+  return bare;
+}
+
+interface Letter {
+  readonly char: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The words of a text. Takes time that grows with its length alone. */
+export function tokensOf(text: string): readonly Token[] {
+  const letters: Letter[] = [];
+  let place = 0;
+  for (const char of text) {
+    const to = place + char.length;
+    for (const one of fold(char)) letters.push({ char: one, from: place, to });
+    place = to;
+  }
+  return placed(drawnTogether(words(letters)));
+}
+
+/** A word, or a sign between words. */
+type Piece = { readonly word: string; readonly from: number; readonly to: number } | { readonly sign: string };
+
+/** By character, for every letter is asked about several times. */
+const LETTERS = new Map<string, boolean>();
+
+function isLetter(char: string | undefined): boolean {
+  if (char === undefined) return false;
+  if (char >= 'a' && char <= 'z') return true;
+  const known = LETTERS.get(char);
+  if (known !== undefined) return known;
+  const letter = /\p{L}/u.test(char);
+  if (LETTERS.size < 4096) LETTERS.set(char, letter);
+  return letter;
+}
+const isDigit = (char: string | undefined): boolean => char !== undefined && char >= '0' && char <= '9';
+
+function words(letters: readonly Letter[]): readonly Piece[] {
+  const pieces: Piece[] = [];
+  let i = 0;
+  while (i < letters.length) {
+    const { char = '', from = 0 } = letters[i] ?? {};
+    if (isLetter(char)) {
+      let word = '';
+      let to = from;
+      for (; i < letters.length; i++) {
+        const one = letters[i];
+        if (!one) break;
+        const [before, after] = [letters[i - 1]?.char, letters[i + 1]?.char];
+        const sign = SIGNS[one.char];
+        if (isLetter(one.char)) word += one.char;
+        else if (sign !== undefined && isLetter(before) && isLetter(after)) word += sign;
+        else if (!(isApostrophe(one.char) && isLetter(before) && isLetter(after))) break;
+        to = one.to;
+      }
+      pieces.push({ word, from, to });
+    } else if (isDigit(char)) {
+      let word = '';
+      let to = from;
+      for (; i < letters.length && (isDigit(letters[i]?.char) || isPoint(letters, i)); i++) {
+        word += letters[i]?.char ?? '';
+        to = letters[i]?.to ?? to;
+      }
+      pieces.push({ word, from, to });
+    } else {
+      // A mark of inches reads as the word.
+      if (/["″”]/.test(char) && isDigit(letters[i - 1]?.char))
+        pieces.push({ word: 'in', from, to: letters[i]?.to ?? from });
+      else pieces.push({ sign: char });
+      i += 1;
+    }
+  }
+  return pieces;
+}
+
+function isApostrophe(char: string): boolean {
+  return char === "'" || char === '’' || char === '‘' || char === '`' || char === '´';
+}
+
+/** A point or a comma between figures. */
+function isPoint(letters: readonly Letter[], i: number): boolean {
+  const char = letters[i]?.char;
+  return (char === '.' || char === ',') && isDigit(letters[i - 1]?.char) && isDigit(letters[i + 1]?.char);
+}
+
+/** Three or more single letters with one and the same sign between them, drawn together: `g a s`, `s.e.w.a.g.e`. */
+function drawnTogether(pieces: readonly Piece[]): readonly Piece[] {
+  const drawn: Piece[] = [];
+  for (let i = 0; i < pieces.length; i++) {
+    const first = pieces[i];
+    const between = pieces[i + 1];
+    if (!first || !isSingle(first) || !between || !('sign' in between) || !/[ .*_-]/.test(between.sign)) {
+      if (first) drawn.push(first);
+      continue;
+    }
+    let [word, to, last] = [first.word, first.to, i];
+    for (let at = i + 2; ; at += 2) {
+      const [next, sign] = [pieces[at], pieces[at - 1]];
+      if (!next || !isSingle(next) || !sign || !('sign' in sign) || sign.sign !== between.sign) break;
+      word += next.word;
+      to = next.to;
+      last = at;
+    }
+    if (word.length < 3) drawn.push(first);
+    else {
+      drawn.push({ word, from: first.from, to });
+      i = last;
+    }
+  }
+  return drawn;
+}
+
+function isSingle(piece: Piece): piece is Extract<Piece, { word: string }> {
+  return 'word' in piece && piece.word.length === 1 && isLetter(piece.word);
+}
+
+const ENDS = new Set(['.', '!', '?', ';', '\n', '\r', '¡', '¿']);
+
+/** The words with their distances. */
+function placed(pieces: readonly Piece[]): readonly Token[] {
+  const tokens: Token[] = [];
+  let [at, part] = [0, 0];
+  pieces.forEach((piece, i) => {
+    if ('word' in piece) {
+      if (isLabel(pieces, i)) {
+        at += GAP.label;
+        part += 1;
+      }
+      at += 1;
+      tokens.push({ ...piece, at, part });
+      if (isLabel(pieces, i)) at += GAP.value;
+    } else if (ENDS.has(piece.sign)) {
+      if (tokens.length > 0 && tokens.at(-1)?.part === part) {
+        at += GAP.sentence;
+        part += 1;
+      }
+    } else if (piece.sign === ',') at += GAP.comma;
+  });
+  return tokens;
+}
+
+/** Whether a word is the name of an option, a colon behind it. */
+function isLabel(pieces: readonly Piece[], i: number): boolean {
+  const next = pieces[i + 1];
+  return next !== undefined && 'sign' in next && next.sign === ':';
+}
