@@ -26,7 +26,7 @@ export default defineCommand({
       const name = context.told.has('name') ? told : freeName(project.name, mine);
       const wrong = nameProblem(name, mine);
       if (wrong) return problem(wrong);
-      const made = await desk.create(copyOf(project, name));
+      const made = await desk.create(copyOf(project, name), project.hazards);
       return projectReply(context, {
         headline: PROJECT.copied(made.name, project.name),
         blocks: pageOf(made),

@@ -1,5 +1,6 @@
 /** A change of a project by somebody: every right is checked on the record itself, within the change. */
 
+import { underNewNames } from '../project/hazards.ts';
 import type { Stamp } from '../project/history.ts';
 import type { Deed } from '../project/may.ts';
 import type { Project } from '../project/project.ts';
@@ -41,7 +42,7 @@ export async function putChange<R>(
     const next = change(project, { by, via: 'link' in who ? by : via, at }, share);
     if (next.project === project) return { result: { ok: true, ...next } };
     if (share && !mayTouch(project, next.project, share)) return { result: { ok: false, why: 'not-allowed' } };
-    const after = withSharesKept(project, next.project);
+    const after = withHazardsNamed(project, withSharesKept(project, next.project));
     const put = share ? withLast(after, share, at) : after;
     return { put, result: { ok: true, result: next.result, project: put } };
   });
@@ -52,6 +53,11 @@ export async function putChange<R>(
 function withLast(project: Project, { id }: Share, at: number): Project {
   const said = project.history.at(-1)?.said ?? '';
   return { ...project, shares: project.shares.map((one) => (one.id === id ? { ...one, last: { at, said } } : one)) };
+}
+
+/** The project with its hazards under the names that its rooms have now. */
+function withHazardsNamed(before: Project, after: Project): Project {
+  return { ...after, hazards: underNewNames(after.hazards, before.rooms, after.rooms) };
 }
 
 /** The project with its shares as a change leaves them, whoever made it: none of one deleted, and a room's under its new name. */

@@ -1,5 +1,6 @@
 /** What can be done at a desk, whoever sits at it. */
 
+import type { KeptHazards } from '../project/hazards.ts';
 import type { Stamp } from '../project/history.ts';
 import type { Deed } from '../project/may.ts';
 import type { Person, Settings } from '../project/person.ts';
@@ -46,7 +47,7 @@ export interface Desk {
   /** Whether the asker is whoever holds a link, and no person. */
   readonly guest: boolean;
   /** Begins a project and takes it into use. */
-  create(content: Content): Promise<Project>;
+  create(content: Content, hazards?: KeptHazards): Promise<Project>;
   /** Takes one of the asker's projects into use, or none. False where it is not theirs. */
   use(id: string | undefined): Promise<boolean>;
   /** Changes the project in use, or another of the asker's. `make` is pure: it may run again when another change came first. */
@@ -56,6 +57,8 @@ export interface Desk {
     deed: Deed,
     turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
   ): Promise<Done<R | undefined>>;
+  /** Changes what the project in use tells of hazards. False where there is none, or the asker may not. */
+  warn(change: (hazards: KeptHazards) => KeptHazards): Promise<boolean>;
   /** Changes the settings, for a person who may be new. */
   settle(change: (settings: Person['settings']) => Person['settings']): Promise<Person>;
   /** What this account asked lately. */

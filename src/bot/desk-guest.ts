@@ -1,5 +1,6 @@
 /** The desk of whoever holds a link: bound to its one share, and nothing at all where the link leads nowhere. */
 
+import type { KeptHazards } from '../project/hazards.ts';
 import { changed, type Stamp } from '../project/history.ts';
 import type { Deed } from '../project/may.ts';
 import type { Person, Settings } from '../project/person.ts';
@@ -72,6 +73,14 @@ export class GuestDesk implements Desk {
     turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
   ): Promise<Done<R | undefined>> {
     return this.#put<R | undefined>(deed, (project, stamp) => turn(project, stamp) ?? { project, result: undefined });
+  }
+
+  async warn(change: (hazards: KeptHazards) => KeptHazards): Promise<boolean> {
+    const done = await this.#put('note', (project) => ({
+      project: { ...project, hazards: change(project.hazards) },
+      result: undefined,
+    }));
+    return done.ok;
   }
 
   async person(): Promise<undefined> {

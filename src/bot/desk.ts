@@ -1,6 +1,7 @@
 /** What an asker may do with their projects: every right is checked in here, and a stranger's project is no project at all. */
 
 import { bornWith } from '../project/create.ts';
+import type { KeptHazards } from '../project/hazards.ts';
 import { changed, type Stamp } from '../project/history.ts';
 import { DAY, LIMITS } from '../project/limits.ts';
 import type { Deed } from '../project/may.ts';
@@ -98,9 +99,9 @@ class AskersDesk implements Desk {
     return (await this.mine()).filter(({ owner }) => owner === me?.id);
   }
 
-  async create(content: Content): Promise<Project> {
+  async create(content: Content, hazards: KeptHazards = []): Promise<Project> {
     const { id: owner } = await this.#ensured();
-    const project = bornWith(content, { id: mintLongId(), owner });
+    const project = bornWith(content, { id: mintLongId(), owner }, hazards);
     await this.#shelves.project.create(project.id, project);
     this.#projects.set(project.id, Promise.resolve(project));
     const { id } = await this.#changeMe((me) => ({
@@ -138,6 +139,14 @@ class AskersDesk implements Desk {
       (await this.inUse())?.id,
       (project, stamp) => turn(project, stamp) ?? { project, result: undefined },
     );
+  }
+
+  async warn(change: (hazards: KeptHazards) => KeptHazards): Promise<boolean> {
+    const done = await this.#put('note', (await this.inUse())?.id, (project) => ({
+      project: { ...project, hazards: change(project.hazards) },
+      result: undefined,
+    }));
+    return done.ok;
   }
 
   async settle(change: (settings: Person['settings']) => Person['settings']): Promise<Person> {

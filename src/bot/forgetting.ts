@@ -2,6 +2,7 @@
 
 import type { Person } from '../project/person.ts';
 import { leaveProject } from './desk-share.ts';
+import { forgetHazards } from './hazard-memory.ts';
 import { forgetAnswers } from './kept-answer.ts';
 import { forgetRecent } from './recent.ts';
 import type { Shelves } from './shelves.ts';
@@ -12,6 +13,7 @@ export async function forgetPerson(shelves: Shelves, me: Person | undefined, via
   for (const key of new Set([via, ...(me?.accounts ?? [])])) {
     await forgetRecent(kept, key);
     await forgetAnswers(kept, key);
+    await forgetHazards(kept, key);
     const code = await kept.get(`code-of:${key}`);
     if (typeof code === 'string') await kept.delete(code);
     await kept.delete(`code-of:${key}`);

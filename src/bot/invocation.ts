@@ -18,6 +18,8 @@ export interface Invocation {
   readonly text: string;
   /** `message`: text that was not typed for us, read as a sentence whatever it begins with. */
   readonly written?: 'line' | 'message';
+  /** The channel or thread that it is asked in, or which run of a terminal: what is one conversation. */
+  readonly place?: string;
   /** The server or workspace that it is asked on, where there is one. */
   readonly server?: string;
 }

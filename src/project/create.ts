@@ -1,5 +1,6 @@
 /** New projects: an empty one, and a copy of another for the same home. */
 
+import type { KeptHazards } from './hazards.ts';
 import { LIMITS } from './limits.ts';
 import { emptyParts } from './parts.ts';
 import type { Content, Project } from './project.ts';
@@ -16,8 +17,8 @@ export function emptyContent(name: string): Content {
 }
 
 /** A project of this content, with no change made yet. */
-export function bornWith(content: Content, { id, owner }: Born): Project {
-  return { version: 4, id, owner, shares: [], given: 0, ...content, count: 0, history: [], undone: [] };
+export function bornWith(content: Content, { id, owner }: Born, hazards: KeptHazards = []): Project {
+  return { version: 5, id, owner, shares: [], given: 0, hazards, ...content, count: 0, history: [], undone: [] };
 }
 
 /** The same home: its rooms and picks, none of its answers, purchases or notes of what was done. */

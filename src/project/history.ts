@@ -57,9 +57,9 @@ export function newsSince({ history, undone: back }: Project, seen: number, via:
 function turn(project: Project, patch: Patch): { project: Project; back: Patch } {
   const before = contentOf(project);
   const after = contentSchema.parse(applied(before, patch));
-  const { version, id, owner, shares, given, count, history, undone: back } = project;
+  const { version, id, owner, shares, given, hazards, count, history, undone: back } = project;
   return {
-    project: { version, id, owner, shares, given, ...after, count, history, undone: back },
+    project: { version, id, owner, shares, given, hazards, ...after, count, history, undone: back },
     back: difference(after, before) ?? { keys: {} },
   };
 }

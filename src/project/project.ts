@@ -1,6 +1,7 @@
 /** A saved project: its rooms, what is picked for them, the answers kept, and what was done. */
 
 import { z } from 'zod';
+import { hazardsSchema } from './hazards.ts';
 import { LIMITS } from './limits.ts';
 import { EMPTY_MEASURES } from './measure.ts';
 import { partsSchema } from './parts.ts';
@@ -62,12 +63,14 @@ export const contentSchema = z.object(contentShape).readonly();
 
 export const projectSchema = z
   .object({
-    version: z.literal(4),
+    version: z.literal(5),
     id: z.string().min(16),
     owner: z.string().min(16),
     shares: sharesSchema,
     /** Shares given so far. */
     given: z.int().nonnegative(),
+    /** What was told of hazards: no part of what an undo takes back. */
+    hazards: hazardsSchema,
     ...contentShape,
     /** Changes made so far. */
     count: z.int().nonnegative(),
@@ -87,16 +90,20 @@ export type Change = z.infer<typeof changeSchema>;
 /** Before, nothing could be asked to be measured. */
 const withMeasures: Migration = (record) => ({ ...record, version: 3, measures: EMPTY_MEASURES });
 
+/** Before, hazards were told in findings and notes alone. */
+const withHazardsKept: Migration = (record) => ({ ...record, version: 5, hazards: [] });
+
 export const projectCodec = codecOf<Project>('project', projectSchema, [
   projectFromDraft,
   withShares,
   withMeasures,
   withSavedWork,
+  withHazardsKept,
 ]);
 
 /** What of a project changes and can be taken back. */
 export function contentOf(project: Project): Content {
-  const { version: _v, id: _i, owner: _o, shares: _h, given: _g, ...rest } = project;
+  const { version: _v, id: _i, owner: _o, shares: _h, given: _g, hazards: _z, ...rest } = project;
   const { count: _c, history: _s, undone: _u, ...content } = rest;
   return content;
 }

@@ -73,6 +73,7 @@ export function seenBy(project: Project, share: Share, mark: string): Project {
   if (share.what === 'project') return { ...unspent, measures: measuresSeen(project, share) };
   return {
     ...unspent,
+    hazards: [],
     rooms: [],
     picks: {},
     kept: [],
@@ -103,6 +104,8 @@ export function workedBy(project: Project, share: Share, mark: string, whole = f
     ...seen,
     rooms: room === undefined ? rooms : rooms.filter(({ name }) => sameName(name, room)),
     picks,
+    // What may hurt them there, and nothing of other rooms.
+    hazards: project.hazards.filter((one) => room === undefined || one.room === undefined || sameName(one.room, room)),
     // An answer kept of several rooms would show the others.
     kept: room === undefined ? kept : [],
     ...(what === 'shopping' && { shopping: unpaid(project).shopping }),
@@ -122,7 +125,8 @@ export function viewOf(project: Project, share: Share, mark: string, covering: C
 export function mayTouch(before: Project, after: Project, { what, room, role }: Share): boolean {
   const shared = what === 'project' ? WHOLE : SCOPES[what].touches;
   const touches = may(role, 'measure') ? shared : shared.filter((key) => !MEASURED.includes(key));
-  const rest = ({ version: _v, shares: _s, count: _c, history: _h, undone: _u, ...parts }: Project) => parts;
+  const rest = ({ version: _v, shares: _s, hazards: _z, count: _c, history: _h, undone: _u, ...parts }: Project) =>
+    parts;
   // Whoever may change the rooms gives one another name everywhere.
   const { rooms, picks, kept, found, stages, measures } = before;
   const parts = { rooms, picks, kept, found, stages, measures };

@@ -17,11 +17,11 @@ const CODECS: Readonly<Record<string, Codec<unknown>>> = {
 const VERSIONS: Readonly<Record<string, readonly number[]>> = {
   account: [0, 1],
   person: [0, 1, 2, 3],
-  project: [0, 1, 2, 3, 4],
+  project: [0, 1, 2, 3, 4, 5],
 };
 
 /** What may be missing. */
-const OPTIONAL = ['inUse', 'linked', 'measures'];
+const OPTIONAL = ['inUse', 'linked', 'measures', 'hazards'];
 
 function fixture(name: string): Record<string, unknown> {
   return JSON.parse(readFileSync(new URL(name, FOLDER), 'utf8'));

@@ -39,26 +39,14 @@ export interface Told {
   readonly unplaced?: number;
 }
 
-/** Every saved answer of that kind as it is today. */
+/** Every saved answer of that kind as it is today, tear-outs first. */
 export async function keptFindings(project: Project, context: Context): Promise<readonly Told[]> {
-  return [...(await tearoutsFound(project, context)), ...(await placesFound(project, context))];
-}
-
-/** What comes out of the rooms that a tear-out was saved for. */
-async function tearoutsFound(project: Project, context: Context): Promise<readonly Told[]> {
   const ask = await asksOnce(project, context);
   const told: Told[] = [];
   for (const one of savedTearouts(project, context)) {
     const { outcome, line } = await ask(one.line);
     told.push(...('headline' in outcome ? comesOut(outcome, line, one, project, context) : [unsaid(outcome, one)]));
   }
-  return told;
-}
-
-/** What was measured or mended, place by place. */
-export async function placesFound(project: Project, context: Context): Promise<readonly Told[]> {
-  const ask = await asksOnce(project, context);
-  const told: Told[] = [];
   for (const one of listAsks(project, context).asks.filter(({ name }) => OF_PLACES.includes(name))) {
     const { outcome } = await ask(one.line);
     const [room, ...more] = one.rooms;

@@ -11,7 +11,7 @@ import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
-import type { Action, Block } from '../../../src/reply/reply.ts';
+import type { Block } from '../../../src/reply/reply.ts';
 import { MOULD_AREA } from '../../../src/trade/moisture.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
@@ -19,11 +19,8 @@ import { FOUND, FOUND_PROBLEMS } from '../../../src/words/found.ts';
 import { referral } from '../../../src/words/patch-found.ts';
 import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
 import { changeHere, projectHere } from './at-desk.ts';
-import { keptFindings, type Place, placesFound, type Told } from './found-kept.ts';
+import { keptFindings, type Place, type Told } from './found-kept.ts';
 import { removeActions, TAKE_BACK } from './reply.ts';
-
-/** As many rooms as are offered for one answer. */
-const MOST_ROOMS = 10;
 
 export interface FoundAsk {
   readonly do: string;
@@ -100,11 +97,7 @@ async function replyOf(said: string, project: Project, context: Context): Promis
     assumed: context.assumed,
     cautions: cautionsOf(all),
     sources: [],
-    actions: [
-      ...(said === '' ? [] : [TAKE_BACK]),
-      ...unplaced.flatMap((no) => rooms.slice(0, MOST_ROOMS).map((room) => placing(no, room))),
-      ...removeActions(project.found.length, 'found', FOUND.remove),
-    ],
+    actions: [...(said === '' ? [] : [TAKE_BACK]), ...removeActions(project.found.length, 'found', FOUND.remove)],
     audience: 'asker',
     data: {
       kind: 'found',
@@ -116,11 +109,6 @@ async function replyOf(said: string, project: Project, context: Context): Promis
       })),
     } as { readonly kind: 'found' },
   };
-}
-
-/** Says which room a saved answer is about. */
-function placing(no: number, room: string): Action {
-  return { label: FOUND.inRoom(no, room), ask: `project keep ${no} in ${room}`, among: FOUND.rooms };
 }
 
 /** The title that a place stands under: a room that was removed since is named no more, and what was found there stays. */
@@ -136,10 +124,7 @@ function callsOf(all: readonly Told[], rooms: readonly string[]): readonly strin
   ];
 }
 
-/**
- * What was found, place by place, and who to call where it is not for the asker to do; of a room that is gone, who to call
- * alone. What comes out is told elsewhere.
- */
+/** What was found, place by place, and who to call where it is not for the asker to do; of a room that is gone, who to call alone. */
 export async function findingsOf(
   project: Project,
   context: Context,
@@ -148,7 +133,7 @@ export async function findingsOf(
   readonly calls: readonly string[];
   readonly cautions: readonly Caution[];
 }> {
-  const all: readonly Told[] = [...toldFindings(project, context), ...(await placesFound(project, context))];
+  const all: readonly Told[] = [...toldFindings(project, context), ...(await keptFindings(project, context))];
   const rooms = project.rooms.map(({ name }) => name);
   const told = all.flatMap(({ place, text }) => {
     const title = titleOf(place, rooms);

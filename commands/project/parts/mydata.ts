@@ -5,6 +5,7 @@ import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Desk } from '../../../src/bot/desk.ts';
 import { packed, unpacked } from '../../../src/bot/packed.ts';
 import { freeName } from '../../../src/project/create.ts';
+import { hazardsSchema } from '../../../src/project/hazards.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { contentOf, contentSchema, type Project } from '../../../src/project/project.ts';
 import { isRecord, savedWorkIn } from '../../../src/project/project-saved.ts';
@@ -16,8 +17,9 @@ import { projectReply } from './reply.ts';
 
 export const CONFIRM = 'forget everything';
 
-/** What was taken out of an earlier version is brought in as well. */
-const broughtSchema = z.preprocess((one) => (isRecord(one) ? savedWorkIn(one) : one), contentSchema);
+/** What was taken out of an earlier version is brought in as well; before hazards were kept there are none. */
+const exportedSchema = contentSchema.unwrap().extend({ hazards: hazardsSchema.optional() });
+const broughtSchema = z.preprocess((one) => (isRecord(one) ? savedWorkIn(one) : one), exportedSchema);
 const exportSchema = z.object({ projects: z.array(broughtSchema).min(1) });
 
 /** All of it as JSON: what the person typed, without ids or accounts of anybody. */
@@ -29,7 +31,7 @@ export async function everything(desk: Desk, context: Context): Promise<Outcome>
     kind: 'mydata' as const,
     accounts: person?.accounts ?? [],
     settings: person?.settings ?? {},
-    projects: mine.map(contentOf),
+    projects: mine.map((one) => ({ ...contentOf(one), hazards: one.hazards })),
     shares: mine.map(sharesOf).filter(({ shares }) => shares.length > 0),
     sharedWithMe: shared.map(sharesOf),
     recent,
@@ -64,9 +66,9 @@ export async function broughtIn(text: string, desk: Desk, context: Context): Pro
   if (!fits(live.length, LIMITS.projects) || !fits(mine.length, LIMITS.projectsDeleted))
     return problem(importTooMany(LIMITS.projects));
   const names: string[] = [];
-  for (const content of read.data.projects) {
+  for (const { hazards = [], ...content } of read.data.projects) {
     const name = freeName(content.name, await desk.own());
-    names.push((await desk.create({ ...content, name })).name);
+    names.push((await desk.create({ ...content, name }, hazards)).name);
   }
   const actions = [{ label: NEXT.show, ask: 'project show' }];
   return projectReply(context, { headline: MYDATA.imported(names), actions });

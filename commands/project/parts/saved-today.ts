@@ -9,7 +9,6 @@ import { SAVED } from '../../../src/words/saved.ts';
 import type { GuidesResult } from '../../floor/parts/guides.ts';
 import { asksOnce, filledFrom } from './asked-once.ts';
 import { todaysLine, type Work, workOf } from './saved-work.ts';
-import { listAsks } from './shopping-asks.ts';
 import { guidesOfFloor } from './shopping-lines.ts';
 
 /** How a saved answer stands to the project as it is now. */
@@ -74,10 +73,8 @@ async function todays(work: Work, line: string, project: Project, context: Conte
 
 /** The headline of planks is in their guides too, which lists are made from and take a fraction of the time. */
 async function headlineNow({ name }: Work, line: string, project: Project, context: Context): Promise<Today> {
-  // What the lists ask for as well is worked out once, and remembered with them.
-  const listed = listAsks(project, context).asks.some((one) => one.line === line);
-  const ask: Context['ask'] = listed ? await asksOnce(project, context) : (one) => context.ask(one, project);
-  const { outcome } = await ask(name === 'floor planks' ? guidesOfFloor(line) : line);
+  const ask = await asksOnce(project, context);
+  const { outcome } = await (name === 'floor planks' ? ask(guidesOfFloor(line)) : context.ask(line, project));
   if ('problems' in outcome) return { why: outcome.problems[0].expected };
   if ('why' in outcome) return { why: outcome.why };
   const headline = name === 'floor planks' ? (outcome.data as GuidesResult).buy : outcome.headline;
