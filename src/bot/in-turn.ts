@@ -12,10 +12,11 @@ const TURNS = 50;
 /** An answer that takes longer than this, in milliseconds, is waiting for a worker or the store and holds up nobody. */
 const HELD = 100;
 
-/** Works out each answer of each stream in its turn: the next one as soon as an earlier one is there, or only waits. */
+/** Works out each answer of each stream in its turn: the next one as soon as an earlier one is there, or only waits. What is `urgent` waits for no turn. */
 export function inTurn<I extends { readonly asker: Asker }, T>(
   answer: (invocation: I) => AsyncIterable<T>,
   wait: (milliseconds: number) => Promise<void>,
+  urgent: (invocation: I) => boolean = () => false,
 ): (invocation: I) => AsyncIterable<T> {
   const waiting = new RoundRobin<() => void>();
   let underWay = 0;
@@ -30,6 +31,10 @@ export function inTurn<I extends { readonly asker: Asker }, T>(
     else underWay -= 1;
   };
   return async function* (invocation) {
+    if (urgent(invocation)) {
+      yield* answer(invocation);
+      return;
+    }
     const who = accountKey(invocation.asker);
     const answers = answer(invocation)[Symbol.asyncIterator]();
     try {

@@ -23,6 +23,8 @@ export interface Came {
   readonly asker: Asker;
   /** The server that it was set off on; undefined in direct messages. */
   readonly server?: string;
+  /** The channel or thread that it was set off in. */
+  readonly channel?: string;
   /** The asker's key (`accountKey`). */
   readonly account: string;
   /** Whether only the asker should see the answer: everywhere but where they are alone with the bot. */
@@ -38,6 +40,7 @@ export function cameOf(interaction: APIInteraction): Came | undefined {
   const named = [id, user?.id, application].every(isSnowflake) && (server === undefined || isSnowflake(server));
   if (!user || !named || typeof token !== 'string' || typeof data !== 'object' || data === null) return undefined;
   const asker: Asker = { platform: 'discord', id: user.id };
+  const channel = isSnowflake(interaction.channel?.id) ? interaction.channel?.id : undefined;
   const alone =
     interaction.context === undefined
       ? interaction.guild_id === undefined
@@ -50,6 +53,7 @@ export function cameOf(interaction: APIInteraction): Came | undefined {
     asker,
     account: accountKey(asker),
     ...(server === undefined ? {} : { server }),
+    ...(channel === undefined ? {} : { channel }),
     ephemeral: !alone,
     fileBytes: interaction.attachment_size_limit ?? FILE_BYTES,
   };
@@ -68,6 +72,14 @@ export interface Slash {
 }
 
 type Options = readonly APIApplicationCommandInteractionDataOption[] | undefined;
+
+/** What was typed for options, whatever they are called. */
+export function textsOf(options: Options): readonly string[] {
+  return (options ?? []).flatMap((option) => {
+    if (option.type === ApplicationCommandOptionType.String) return [option.value];
+    return option.type === ApplicationCommandOptionType.Subcommand ? textsOf(option.options) : [];
+  });
+}
 
 /** The command of our list that was chosen; undefined for one that is no longer there. */
 export function slashOf(name: string, options: Options, commands: readonly Command[]): Slash | undefined {

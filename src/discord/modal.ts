@@ -61,6 +61,14 @@ export function submitted(command: Command, before: Form['told'], submission: AP
   return Object.fromEntries(formTold(command, { ...before, ...typed }));
 }
 
+/** What was typed into the fields of a form, one a line. */
+export function typedIn(submission: APIModalSubmission): string {
+  const texts = submission.components.flatMap((row) =>
+    row.type === ComponentType.Label && row.component.type === ComponentType.TextInput ? [row.component.value] : [],
+  );
+  return texts.join('\n');
+}
+
 function fieldOf(field: Field): APILabelComponent {
   return {
     type: ComponentType.Label,

@@ -10,9 +10,10 @@ import {
 } from 'discord-api-types/v10';
 import { formLine } from '../bot/ask-line.ts';
 import { commandNamed, formTold } from '../bot/form.ts';
+import { isEmergency } from '../bot/hazards.ts';
 import { keptDraft } from '../bot/kept-draft.ts';
 import { onBehalfOf } from '../queue/whose.ts';
-import { type Came, cameOf, slashOf } from './came.ts';
+import { type Came, cameOf, slashOf, textsOf } from './came.ts';
 import { claimed } from './claim.ts';
 import { readCustomId } from './custom-id.ts';
 import type { Desk } from './desk.ts';
@@ -20,7 +21,7 @@ import { tellFault, tellUnlessOutage } from './fault.ts';
 import { inTime } from './in-time.ts';
 import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, LOOK_UP_TIME } from './limits.ts';
 import { bringMissed, Undelivered } from './missed.ts';
-import { submitted } from './modal.ts';
+import { submitted, typedIn } from './modal.ts';
 import { press } from './press.ts';
 import { refused } from './refused.ts';
 import { sayFaultTo, sayGone } from './say.ts';
@@ -69,8 +70,8 @@ async function asked({ data }: APIApplicationCommandInteraction, came: Came, des
   }
   if (data.type !== ApplicationCommandType.ChatInput) return;
   const slash = slashOf(data.name, data.options, desk.commands);
-  // A menu may be older than this bot: the word typed is answered as any other would be.
-  if (!slash) return sendAnswers({ text: data.name }, came, way, desk);
+  // A menu may be older than this bot: what was typed is answered as any other text would be.
+  if (!slash) return sendAnswers({ text: [data.name, ...textsOf(data.options)].join(' ') }, came, way, desk);
   const told = formTold(slash.command, slash.told);
   const text = formLine(slash.command, told);
   const { command } = slash;
@@ -81,6 +82,9 @@ async function asked({ data }: APIApplicationCommandInteraction, came: Came, des
 /** A submitted form: over what was told before, if that is still kept, and by itself if not. */
 async function filled({ data, message }: APIModalSubmitInteraction, came: Came, desk: Desk): Promise<void> {
   const read = readCustomId(data.custom_id);
+  // An emergency in a field waits for no draft, and for no command that is still there.
+  const typed = typedIn(data);
+  if (isEmergency(typed)) return sendAnswers({ text: typed }, came, { ephemeral: came.ephemeral, update: false }, desk);
   const command = read?.verb === 'form' ? commandNamed(read.rest, desk.commands) : undefined;
   if (!read || !command) return sayGone(came, desk);
   const draft =

@@ -146,8 +146,9 @@ function problemSections({ problems }: Problems): readonly Section[] {
   return [lines([`**${CHAT.problem}**`, ...one, ...all])];
 }
 
-function refusalSections({ why, call, cautions }: Refusal): readonly Section[] {
-  const said = [`### ${CHAT.refusal}`, escaped(why), `**${CHAT.call}:** ${escaped(call)}`];
+function refusalSections({ why, call, cautions, data }: Refusal): readonly Section[] {
+  const heading = `### ${data.emergency ? CHAT.emergency : CHAT.refusal}`;
+  const said = [heading, ...why.split('\n').map(escaped), `**${CHAT.call}:** ${escaped(call)}`];
   return [lines(said), ...cautionSection(cautions)];
 }
 

@@ -41,6 +41,7 @@ export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): P
     habits: desk.habits,
     text: ask.text,
     ...(came.server === undefined ? {} : { server: came.server }),
+    ...(came.channel === undefined ? {} : { place: came.channel }),
     ...(ask.written === undefined ? {} : { written: ask.written }),
   };
   const { drawn, ahead } = drawnAhead(drawnFor(desk, came));

@@ -17,13 +17,18 @@ export async function answerAsk(
   ports: SlackPorts,
   written: Invocation['written'] = 'line',
 ): Promise<void> {
-  const { asker } = party;
-  const answers = ports.answer({ asker, habits: ports.habits, text, written });
+  const answers = ports.answer({ ...invocationOf(text, party, ports), written });
   await sendAnswers(
     { text, answers, changeable: written === 'line' && formOf(text, ports) !== undefined },
     party,
     ports,
   );
+}
+
+/** A line as its party typed it: a channel, or a thread in it, is one conversation. */
+function invocationOf(text: string, { asker, where }: Party, { habits }: SlackPorts): Invocation {
+  const place = [where.channel, where.thread].filter((one) => one !== undefined).join(':');
+  return { asker, habits, text, written: 'line', ...(place === '' ? {} : { place }) };
 }
 
 /** The form of an ask with everything told in it; undefined where it has no details to change. */
@@ -35,9 +40,7 @@ export function formOf(text: string, { commands, habits }: Pick<SlackPorts, 'com
 
 /** Answers an ask; where it only lacks what must be told, its form opens instead, as long as Slack lets it. */
 export async function answerOrForm(text: string, trigger: string, party: Party, ports: SlackPorts): Promise<void> {
-  const answers = ports
-    .answer({ asker: party.asker, habits: ports.habits, text, written: 'line' })
-    [Symbol.asyncIterator]();
+  const answers = ports.answer(invocationOf(text, party, ports))[Symbol.asyncIterator]();
   const first = await answers.next();
   if (first.done !== true && lacksOnly(first.value) && (await openForm(first.value.form, trigger, party, ports))) {
     // Nobody takes what else there is: it ends here.

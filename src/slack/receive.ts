@@ -104,7 +104,10 @@ export function receive(app: App, ports: SlackPorts): void {
 
   app.event('message', async ({ event, body, context, client }) => {
     await nextTurn();
-    if (event.subtype !== undefined || event.channel_type !== 'im' || event.bot_id !== undefined) return;
+    // A picture is sent with its caption as a text.
+    const captioned = event.subtype === 'file_share' && (event.text ?? '') !== '';
+    if ((event.subtype !== undefined && !captioned) || event.channel_type !== 'im') return;
+    if ('bot_id' in event && event.bot_id !== undefined) return;
     await message({ ...event, text: event.text ?? '' }, body.event_id, context, client, ports);
   });
 

@@ -55,13 +55,14 @@ export function render(answer: Answer, showing: Showing = {}): readonly Message[
     return messagesOf(CHAT.problem, problemBlocks(answer.problems), rows);
   }
   if ('why' in answer) {
+    const heading = answer.data.emergency ? CHAT.emergency : CHAT.refusal;
     const blocks = [
-      ...said(CHAT.refusal, true),
-      ...said(answer.why),
+      ...said(heading, true),
+      ...answer.why.split('\n').flatMap((line) => said(line)),
       ...saidLines(undefined, [{ label: `${CHAT.call}:`, text: answer.call }]),
       ...cautionBlocks(answer.cautions),
     ];
-    return messagesOf(`${CHAT.refusal}: ${answer.why}`, blocks, []);
+    return messagesOf(`${heading}: ${answer.why}`, blocks, []);
   }
   return replyMessages(answer, showing);
 }

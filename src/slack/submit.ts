@@ -2,6 +2,7 @@
 
 import { formLine } from '../bot/ask-line.ts';
 import { commandNamed, formTold } from '../bot/form.ts';
+import { isHazard } from '../bot/hazards.ts';
 import { readOptions } from '../bot/read-options.ts';
 import { CHAT } from '../words/chat.ts';
 import { VIEW } from './limits.ts';
@@ -21,8 +22,13 @@ export function submitted(
 ): Submitted {
   const carried = carriedIn(view.private_metadata);
   const command = carried && commandNamed(carried.command, commands);
-  if (!carried || !command) return { ask: undefined, where: carried?.where ?? {} };
+  if (!carried || !command) {
+    const typed = Object.values(typedIn(view.state)).join('\n');
+    return { ask: isHazard(typed) ? typed : undefined, where: carried?.where ?? {} };
+  }
   const told = formTold(command, typedIn(view.state));
+  // What is told of a hazard is answered, and not mended at its field.
+  if (isHazard([...told.values()].join('\n'))) return { ask: formLine(command, told), where: carried.where };
   const read = readOptions(command, told, habits);
   const problems = read.ok ? [] : read.problems.filter(({ option }) => told.has(option));
   if (problems.length === 0) return { ask: formLine(command, told), where: carried.where };

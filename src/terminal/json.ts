@@ -24,8 +24,8 @@ export function toJson(answer: Answer): Told {
     return { object: { problems, ...next }, code: 2 };
   }
   if ('why' in answer) {
-    const { why, call, cautions } = answer;
-    return { object: { refusal: { why, call }, cautions }, code: 3 };
+    const { why, call, cautions, data } = answer;
+    return { object: { refusal: { why, call }, cautions, data }, code: 3 };
   }
   const { headline, assumed, blocks, cautions, sources, data } = answer;
   return { object: { headline, assumed, blocks, cautions, sources, data }, code: 0 };

@@ -1,5 +1,6 @@
 /** Asks from a terminal: typed at a prompt, piped in line by line, or given on the command line. */
 
+import { randomUUID } from 'node:crypto';
 import { createInterface } from 'node:readline/promises';
 import type { Readable, Writable } from 'node:stream';
 import type { Answer } from '../bot/answer.ts';
@@ -15,6 +16,9 @@ import { type Screen, send } from './send.ts';
 
 /** Whoever sits at this machine. */
 const ASKER: Asker = { platform: 'terminal', id: 'local' };
+
+/** The conversation at the prompt, and of single lines given on the command line. */
+const PROMPT = 'prompt';
 
 type Suggest = (asker: Asker, command: Command, option: string, typed: string) => Promise<readonly string[]>;
 
@@ -35,19 +39,26 @@ export interface Session {
   readonly files?: FilesTo;
 }
 
-/** Answers one line. */
-export function ask(text: string, session: Session, json: boolean): Promise<ExitCode> {
+/** Answers one line; `place` names the conversation that it is part of. */
+export function ask(text: string, session: Session, json: boolean, place = PROMPT): Promise<ExitCode> {
   const { answer, habits, output, pictures, files } = session;
-  return send(answer({ asker: ASKER, habits, text }), { output, json, pictures, files });
+  return send(answer({ asker: ASKER, habits, text, place }), { output, json, pictures, files });
 }
 
-/** Answers every line of the input that is not empty, in order; the exit code is the worst. Undefined when there was none. */
+/**
+ * Answers every line of the input that is not empty, in order; the exit code is the worst. Undefined when there was none.
+ * The lines are one conversation, and an empty line begins a new one.
+ */
 export async function askLines(session: Session, json: boolean): Promise<ExitCode | undefined> {
   const codes: ExitCode[] = [];
+  let place = randomUUID();
   for await (const line of createInterface({ input: session.input, crlfDelay: Number.POSITIVE_INFINITY })) {
-    if (line.trim() === '') continue;
+    if (line.trim() === '') {
+      place = randomUUID();
+      continue;
+    }
     if (!json && codes.length > 0) session.output.write('\n');
-    codes.push(await ask(line, session, json));
+    codes.push(await ask(line, session, json, place));
   }
   return codes.length === 0 ? undefined : worst(codes);
 }

@@ -29,8 +29,8 @@ function outcomeLines(answer: Exclude<Answer, { reference: string }>, sheet: She
   if ('problems' in answer) return problemLines(answer, sheet);
   if ('why' in answer) {
     return [
-      ...title(TERMINAL.refusal, sheet),
-      ...wrap(answer.why, sheet.width),
+      ...title(answer.data.emergency ? TERMINAL.emergency : TERMINAL.refusal, sheet),
+      ...answer.why.split('\n').flatMap((line) => wrap(line, sheet.width)),
       ...wrap(`${TERMINAL.call}: ${answer.call}`, sheet.width),
       ...cautionLines(answer.cautions, sheet),
     ];

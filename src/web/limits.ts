@@ -6,6 +6,9 @@ export const TOKEN = /^[A-Za-z0-9_-]{22}$/;
 /** Bytes of what a form sends: its longest text in the longest encoding, with room for its names. */
 export const LARGEST_FORM = 16 * 1024;
 
+/** Bytes of what is sent that are looked at for an emergency, however much there is. */
+export const MOST_SCREENED = 128 * 1024;
+
 /** Characters of a note, and of what the tape says. */
 export const LONGEST_NOTE = 1000;
 export const LONGEST_MEASURE = 60;

@@ -1,16 +1,17 @@
 /** Requests of the share page: whose link it is, what is shown or done, and the same words for every link that leads nowhere. */
 
 import { createHash } from 'node:crypto';
+import { emergencyIn } from '../bot/hazards.ts';
 import { Outage } from '../bot/ports.ts';
 import { NO_PAGE } from '../words/page.ts';
 import { isCounted } from './allowance.ts';
 import { deed } from './deeds.ts';
 import { fileFor } from './downloads.ts';
 import { cameFrom, hasKey } from './gate.ts';
-import { COME_AGAIN, LARGEST_FORM } from './limits.ts';
+import { COME_AGAIN, LARGEST_FORM, MOST_SCREENED } from './limits.ts';
 import { Pages } from './pages.ts';
 import type { WebPorts } from './ports.ts';
-import { type Asked, answered, file, nowhere, page, standing } from './send.ts';
+import { type Asked, answered, file, first, nowhere, page, standing } from './send.ts';
 
 /** Answers what comes to a link. Never throws: a store that does not answer is told as such, any other fault to the port. */
 export function receive(ports: WebPorts): (request: Request, from?: string) => Promise<Response> {
@@ -44,8 +45,14 @@ async function handled(
   if (!['GET', 'HEAD', 'POST'].includes(request.method))
     return nowhere(NO_PAGE.method, 405, { Allow: 'GET, HEAD, POST' });
   const id = createHash('sha256').update(token).digest('hex');
+  const form = request.method === 'POST' ? await formIn(request) : undefined;
+  const urgent = form && emergencyIn(typedIn(form));
+  if (form && urgent) {
+    void told(typedIn(form), id, from, ports);
+    return first(urgent, request.headers.get('accept') === 'application/json');
+  }
   if (!(await isLetIn(id, from, request.method === 'POST', ports))) return nowhere(NO_PAGE.often, 429, LATER);
-  const posted = request.method === 'POST' ? await formOf(request, id, ports.address?.()) : undefined;
+  const posted = form && formOf(request, form, id, ports.address?.());
   if (posted === 'elsewhere') return nowhere(NO_PAGE.elsewhere, 403);
   if (posted === 'large') return nowhere(NO_PAGE.large, 413);
   const asker = { platform: 'web', id } as const;
@@ -85,21 +92,71 @@ async function isLetIn(id: string, from: string | undefined, posted: boolean, { 
   return (await allow('link', id)) && (!posted || (await allow('deed', id)));
 }
 
+/** What is sent, as far as it is looked at for an emergency. */
+interface Sent {
+  readonly fields: URLSearchParams;
+  readonly large: boolean;
+  readonly form: boolean;
+}
+
+/** The fields of what is sent: no more of it is read than is screened. */
+async function formIn(request: Request): Promise<Sent> {
+  const type = request.headers.get('content-type') ?? '';
+  if (!/^application\/x-www-form-urlencoded(?:;|$)/i.test(type))
+    return { fields: new URLSearchParams(), large: false, form: false };
+  const told = Number(request.headers.get('content-length') ?? 0);
+  const { text, more } = await beginning(request, MOST_SCREENED);
+  return {
+    fields: new URLSearchParams(text),
+    large: more || text.length > LARGEST_FORM || told > LARGEST_FORM,
+    form: true,
+  };
+}
+
+/** What somebody typed into it. */
+function typedIn({ fields }: Sent): string {
+  return fields.getAll('text').join('\n');
+}
+
+/** A body’s first bytes as text, and whether there is more of it. */
+async function beginning({ body }: Request, most: number): Promise<{ readonly text: string; readonly more: boolean }> {
+  if (!body) return { text: '', more: false };
+  const parts: Uint8Array[] = [];
+  let length = 0;
+  const reader = body.getReader();
+  for (;;) {
+    const { value, done } = await reader.read();
+    if (done) return { text: Buffer.concat(parts).toString(), more: false };
+    parts.push(value);
+    length += value.length;
+    if (length > most) break;
+  }
+  await reader.cancel();
+  return { text: Buffer.concat(parts).subarray(0, most).toString(), more: true };
+}
+
 /** What a form of ours sent: never more than forms send, and only from a page of ours. */
-async function formOf(
+function formOf(
   request: Request,
+  { fields, large, form }: Sent,
   id: string,
   address: string | undefined,
-): Promise<URLSearchParams | 'elsewhere' | 'large'> {
+): URLSearchParams | 'elsewhere' | 'large' {
   const from = cameFrom(request, address);
-  if (from === 'elsewhere') return 'elsewhere';
-  const type = request.headers.get('content-type') ?? '';
-  if (!/^application\/x-www-form-urlencoded(?:;|$)/i.test(type)) return 'elsewhere';
-  if (Number(request.headers.get('content-length') ?? 0) > LARGEST_FORM) return 'large';
-  const body = await request.text();
-  if (body.length > LARGEST_FORM) return 'large';
-  const form = new URLSearchParams(body);
-  return from === 'here' || hasKey(form, id) ? form : 'elsewhere';
+  if (from === 'elsewhere' || !form) return 'elsewhere';
+  if (large) return 'large';
+  return from === 'here' || hasKey(fields, id) ? fields : 'elsewhere';
+}
+
+/** An emergency told on the page, put through like any text, so that it is remembered. What becomes of it delays nobody. */
+async function told(text: string, id: string, from: string | undefined, ports: WebPorts): Promise<void> {
+  const { answer, habits, fault } = ports;
+  try {
+    if (!(await isLetIn(id, from, true, ports))) return;
+    for await (const _ of answer({ asker: { platform: 'web', id }, habits, text }));
+  } catch (cause) {
+    if (!(cause instanceof Outage)) fault('page', cause);
+  }
 }
 
 /** One after the other for one project, in this process: what is sent twice at once finds the second time that it is done. */

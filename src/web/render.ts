@@ -18,7 +18,7 @@ export function render(answer: Answer, id = 'answer'): Html {
   if ('reference' in answer) return html`<p class="told">${sayFault(answer.reference, answer.outage)}</p>`;
   if ('problems' in answer) return problemsHtml(answer.problems);
   if ('why' in answer) {
-    return html`<h3>${PAGE.refusal}</h3><p class="told">${plain(answer.why)}</p><p class="told">${PAGE.call}: ${plain(answer.call)}</p>${cautionsHtml(answer.cautions)}`;
+    return html`<h3>${answer.data.emergency ? PAGE.emergency : PAGE.refusal}</h3><p class="told">${plain(answer.why)}</p><p class="told">${PAGE.call}: ${plain(answer.call)}</p>${cautionsHtml(answer.cautions)}`;
   }
   return html`${replyHtml(answer, id)}${sourcesHtml(answer.sources)}`;
 }

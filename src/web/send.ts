@@ -6,7 +6,7 @@ import { sheetText } from '../bot/sheet.ts';
 import { mintLongId } from '../bot/unguessable.ts';
 import type { Sheets } from '../reply/job-sheet.ts';
 import { sayFault } from '../words/asks.ts';
-import { NO_PAGE, PAGE_NOTES } from '../words/page.ts';
+import { NO_PAGE, PAGE, PAGE_NOTES } from '../words/page.ts';
 import type { Deed, Guest } from './deeds.ts';
 import type { FileMade } from './downloads.ts';
 import { formKey, SEALED } from './gate.ts';
@@ -40,6 +40,15 @@ export async function nowhere(
 ): Promise<Response> {
   const body = await written(shell(title, html`<main class="nowhere"><h1>${title}</h1><p>${text}</p></main>`));
   return new Response(body, { status, headers: { ...SEALED, 'Content-Type': PAGE_TYPE, ...headers } });
+}
+
+/** An emergency, answered before the link is looked at. */
+export async function first(answer: Answer, script: boolean): Promise<Response> {
+  if (script) return data({ ok: false, said: saidOf(answer) }, 422);
+  const body = await written(
+    shell(PAGE.emergency, html`<main><div class="notice wrong" role="alert">${render(answer)}</div></main>`),
+  );
+  return new Response(body, { status: 422, headers: { ...SEALED, 'Content-Type': PAGE_TYPE } });
 }
 
 /** The page of a link; with what came of a form, told once. */

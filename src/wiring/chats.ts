@@ -4,6 +4,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../bot/answer.ts';
 import { openDesk } from '../bot/desk.ts';
+import { isEmergency } from '../bot/hazards.ts';
 import { inTurn } from '../bot/in-turn.ts';
 import type { Asker, Invocation } from '../bot/invocation.ts';
 import type { Ports } from '../bot/ports.ts';
@@ -39,7 +40,11 @@ export async function startChats(
   const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
   const allowed = ports.store.allowed({ person: limits.asksPerMinute, server: limits.serverAsksPerMinute });
   const parts = {
-    answer: inTurn((invocation: Invocation) => answer(invocation, commands, { ...ports, allowed }), wait),
+    answer: inTurn(
+      (invocation: Invocation) => answer(invocation, commands, { ...ports, allowed }),
+      wait,
+      ({ text }) => isEmergency(text),
+    ),
     commands,
     habits,
     kept: ports.store.kept,

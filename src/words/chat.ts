@@ -10,6 +10,7 @@ export const CHAT = {
   nothing: '(nothing)',
   type: 'For instance',
   refusal: 'This is not safe to work out from here',
+  emergency: 'This comes first',
   call: 'Who to call',
   /** Buttons. */
   form: 'Fill in a form',

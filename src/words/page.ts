@@ -27,6 +27,7 @@ export const PAGE = {
   assumed: 'How it was read',
   sources: 'Where the figures come from',
   refusal: 'This is not safe to work out from here',
+  emergency: 'This comes first',
   call: 'Who to call',
   problem: 'That could not be done yet',
   read: 'Read',

@@ -11,6 +11,7 @@ export const TERMINAL = {
   type: 'Type instead',
   example: 'Try with an example plank',
   refusal: 'This is not safe to work out from here',
+  emergency: 'This comes first',
   call: 'Who to call',
   greeting: 'floorhand works out planks, cartons and cuts for your floor. Here is one answer:',
   prompt: 'Now yours. Type an ask, “help”, or “quit”.',

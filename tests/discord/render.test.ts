@@ -8,6 +8,7 @@ import { outgoing } from '../../src/discord/outgoing.ts';
 import type { Message } from '../../src/discord/page.ts';
 import { render, renderSheets, renderSources } from '../../src/discord/render.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
+import { unsafe } from '../../src/reply/problem.ts';
 import type { Block, Reply } from '../../src/reply/reply.ts';
 import { CHAT } from '../../src/words/chat.ts';
 import { replyTo } from '../bot/asked.ts';
@@ -168,7 +169,7 @@ describe('problems, refusals and faults', () => {
       ),
       { numRuns: 60 },
     );
-    const refusal = { why: 'w', call: 'c', cautions: [{ topic: 't', text: 'Do not cut.' }] };
+    const refusal = { why: 'w', call: 'c', cautions: [{ topic: 't', text: 'Do not cut.' }], data: unsafe('structure') };
     expect(read(render(refusal))).toMatch(/not safe[\s\S]*Do not cut\./);
     expect(read(render({ reference: 'ab12', outage: false }))).toContain('ab12');
   });

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { unsafe } from '../../src/reply/problem.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { type Message, render, renderPart, renderSources } from '../../src/slack/render.ts';
 import { answerTo, replyTo } from '../bot/asked.ts';
@@ -114,7 +115,7 @@ describe('two hundred hostile texts', () => {
     const messages = [
       ...allOf(reply),
       ...render({ problems: [problem] }, { id: 'abcdefghijk' }),
-      ...render({ why: evil, call: evil, cautions: [] }),
+      ...render({ why: evil, call: evil, cautions: [], data: unsafe('structure') }),
     ];
     expect(messages.flatMap(flawsOf)).toEqual([]);
     expect(messages.flatMap(({ blocks }) => pretending(blocks))).toEqual([]);

@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
+import { unsafe } from '../../src/reply/problem.ts';
 import { type ExitCode, toJson, worst } from '../../src/terminal/json.ts';
 import { ASKER, answerTo } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
@@ -65,10 +66,16 @@ describe('what is no reply', () => {
 
   it('a refusal: exit code 3', () => {
     const cautions = [{ topic: 'asbestos', text: 'Do not sand it.' }];
-    expect(toJson({ why: 'It may hold asbestos.', call: 'A contractor.', cautions })).toEqual({
-      object: { refusal: { why: 'It may hold asbestos.', call: 'A contractor.' }, cautions },
-      code: 3,
-    });
+    expect(toJson({ why: 'It may hold asbestos.', call: 'A contractor.', cautions, data: unsafe('asbestos') })).toEqual(
+      {
+        object: {
+          refusal: { why: 'It may hold asbestos.', call: 'A contractor.' },
+          cautions,
+          data: { kind: 'hazard', hazard: 'asbestos', emergency: false },
+        },
+        code: 3,
+      },
+    );
   });
 
   it('a fault: exit code 1', () => {

@@ -9,6 +9,7 @@ import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/bot/answer.ts';
 import type { Invocation } from '../../src/bot/invocation.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { unsafe } from '../../src/reply/problem.ts';
 import { WORKED_ASK } from '../../src/terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session } from '../../src/terminal/receive.ts';
 import { send } from '../../src/terminal/send.ts';
@@ -117,7 +118,14 @@ describe('lines as text', () => {
       },
     });
     await askLines(given, false);
-    expect(asked).toEqual([{ asker: { platform: 'terminal', id: 'local' }, habits, text: 'tape 3' }]);
+    expect(asked).toEqual([
+      {
+        asker: { platform: 'terminal', id: 'local' },
+        habits,
+        text: 'tape 3',
+        place: expect.stringMatching(/^[0-9a-f-]{36}$/),
+      },
+    ]);
     expect(given.output.text).toContain('3 mm');
   });
 });
@@ -127,12 +135,14 @@ describe('sending', () => {
     yield* answers;
   }
   const first: Answer = { reference: 'first', outage: false };
-  const last: Answer = { why: 'Not safe.', call: 'An engineer.', cautions: [] };
+  const last: Answer = { why: 'Not safe.', call: 'An engineer.', cautions: [], data: unsafe('structure') };
 
   it('shows the answer that stands, and gives its code', async () => {
     const output = new Paper();
     expect(await send(several(first, last), { output, json: true })).toBe(3);
-    expect(objects(output)).toEqual([{ refusal: { why: 'Not safe.', call: 'An engineer.' }, cautions: [] }]);
+    expect(objects(output)).toEqual([
+      { refusal: { why: 'Not safe.', call: 'An engineer.' }, cautions: [], data: unsafe('structure') },
+    ]);
   });
 
   it('throws where there is no answer', async () => {

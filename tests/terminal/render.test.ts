@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/bot/answer.ts';
+import { unsafe } from '../../src/reply/problem.ts';
 import type { Block, Reply } from '../../src/reply/reply.ts';
 import { DEMO_ASKS } from '../../src/terminal/demo.ts';
 import { render, type Sheet } from '../../src/terminal/render.ts';
@@ -168,7 +169,12 @@ describe('what is no reply', () => {
 
   it('a refusal, with whom to call and its cautions', () => {
     const cautions = [{ topic: 'asbestos', text: 'Do not sand it.' }];
-    const refusal: Answer = { why: 'It may hold asbestos.', call: 'A licensed contractor.', cautions };
+    const refusal: Answer = {
+      why: 'It may hold asbestos.',
+      call: 'A licensed contractor.',
+      cautions,
+      data: unsafe('asbestos'),
+    };
     expect(render(refusal, PAPER).split('\n')).toEqual([
       'This is not safe to work out from here',
       'It may hold asbestos.',
