@@ -1,5 +1,7 @@
 /** The one pipeline from an ask to its answers, and the one place where faults are caught. */
 
+import type { Screened, Sighting } from '../hazards/hazard.ts';
+import { screen, screenHere } from '../hazards/screen.ts';
 import { examplePlank, isExamplePlank } from '../measure/plank.ts';
 import type { Habits } from '../measure/reading.ts';
 import { contentOf, type Project } from '../project/project.ts';
@@ -19,7 +21,19 @@ import { AskSeen } from './ask-seen.ts';
 import { type Asked, askLine, type Command, type Context, fullName, type Outcome, type Problems } from './command.ts';
 import { type Desk, openDesk } from './desk.ts';
 import { filled } from './fill.ts';
-import { IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, parseLine } from './grammar.ts';
+import { commandTyped, IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, parseLine } from './grammar.ts';
+import { asSighting, bearingOn, cleared, type HazardsBefore, hazardsBefore, rememberHazards } from './hazard-memory.ts';
+import {
+  answeredInstead,
+  type Bearer,
+  clearedNotes,
+  emergencyAnswer,
+  hazardReply,
+  keepingAll,
+  refusedBy,
+  screenedLine,
+  withHazardsSaid,
+} from './hazards.ts';
 import { type Held, holdingsOf } from './holdings.ts';
 import { accountKey, type Invocation } from './invocation.ts';
 import { offering, remembered } from './offering.ts';
@@ -72,35 +86,71 @@ async function* outcomes(
   ports: Ports,
   seen: AskSeen,
 ): AsyncGenerator<Outcome> {
-  const most = IMPORT.test(invocation.text) ? LONGEST_IMPORT : LONGEST_ASK;
-  if (invocation.text.length > most) {
-    yield { problems: [askTooLong(invocation.text.length, most)] };
+  // Before anything else is looked at: it needs nobody's account, no store and no form.
+  const said = screenedLine(invocation.text);
+  const [gravest] = said.sightings;
+  const desk = openDesk(invocation.asker, ports);
+  if (gravest?.level === 'emergency') {
+    yield emergencyAnswer(gravest);
+    await keepsHazards(invocation, said, desk, ports);
     return;
   }
-  const desk = openDesk(invocation.asker, ports);
+  const most = IMPORT.test(invocation.text) ? LONGEST_IMPORT : LONGEST_ASK;
+  if (invocation.text.length > most) {
+    yield gravest ? hazardReply(gravest) : { problems: [askTooLong(invocation.text.length, most)] };
+    return;
+  }
   const holdings = await holdingsOf(desk, invocation, ports);
   const lost = nowhere(desk, holdings);
   if (lost) {
     yield { problems: [lost] };
     return;
   }
-  const here: Here = { invocation, commands, ports, desk, holdings, answers: new Map(), rehearsed: false };
+  const told = await hazardsBefore(invocation, holdings.project, ports);
+  const hazards = cleared(told, said.cleared);
+  const here: Here = { invocation, commands, ports, desk, holdings, hazards, answers: new Map(), rehearsed: false };
+  try {
+    yield* judgedOutcomes(here, said, seen);
+  } finally {
+    await later(ports, () => rememberHazards(invocation, { ...said, before: told }, holdings.project, desk, ports));
+  }
+}
+
+async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): AsyncGenerator<Outcome> {
+  const { invocation, ports, desk, holdings } = here;
   const whole = await wholeAsk(here, invocation.text, invocation.written);
   const command = 'problems' in whole ? undefined : whole.command;
+  const typed = typedHazards(whole, said);
+  const bearers = [...typed, ...bearersBefore(whole, here)];
+  const named = commandOf(whole, here);
+  const instead = answeredInstead({
+    text: invocation.text,
+    said,
+    bearers,
+    command: named,
+    lacks: named === undefined || 'problems' in whole,
+  });
+  if (instead) {
+    yield instead;
+    return;
+  }
   const refused = await allowedToAsk(invocation, holdings.person, command, ports);
   if (refused || 'problems' in whole) {
     const nothing = { typed: new Map<string, string>(), held: holdings };
-    yield refused ? againOnly(refused, whole) : await suggestionsFor(nothing, here).passed(whole as Problems);
+    const problems = withHazardsSaid(whole as Problems, bearers, named, typed);
+    yield refused ? againOnly(refused, whole) : await suggestionsFor(nothing, here).passed(problems);
     return;
   }
   seen.read(whole.command);
+  const asked = { ...whole, assumed: [...whole.assumed, ...clearedNotes(said.cleared)] };
   let untold: readonly Block[] | undefined;
   const suggestions = suggestionsFor(whole, here);
-  for await (const outcome of outcomesOf(whole, { ...here, holdings: whole.held })) {
+  for await (const worked of outcomesOf(asked, { ...here, holdings: whole.held })) {
+    const outcome = withHazardsSaid(worked, bearers, named, typed);
     if (!desk || desk.guest || !('headline' in outcome)) yield await suggestions.passed(outcome);
     else {
       untold ??= await tidings(whole.command, holdings, desk, ports);
-      const offered = offering(outcome, whole, holdings, desk.now());
+      const offered = keepingAll(offering(outcome, whole, holdings, desk.now()), typed);
       yield await suggestions.passed({ ...offered, blocks: [...untold, ...offered.blocks] });
     }
   }
@@ -113,10 +163,78 @@ interface Here {
   readonly ports: Ports;
   readonly desk: Desk | undefined;
   readonly holdings: Held;
+  /** What was told of hazards before, and not cleared since. */
+  readonly hazards: HazardsBefore;
   /** Answers to lines that this request asked for in its turn, by `answerKey`. */
   readonly answers: Map<string, Asked>;
   /** Run for its problems alone: nothing is kept, and it ends where what takes long would begin. */
   readonly rehearsed: boolean;
+}
+
+/** Options that tell what lies there: a pipe’s mere mention counts in them. */
+const LAYERS = ['floor', 'below', 'found'];
+
+/** What was typed of hazards, in the line itself and in what a project fills in. */
+function typedHazards(whole: Whole | Problems, said: Screened): readonly Sighting[] {
+  if ('problems' in whole) return said.sightings;
+  const known = new Set([...said.sightings, ...said.cleared].map(({ hazard }) => hazard));
+  const layers = LAYERS.flatMap((option) => {
+    const told = whole.told.get(option);
+    // Whether a layer may hold asbestos hangs on its year, which the command judges itself.
+    return told === undefined ? [] : screenHere(told).sightings.filter(({ hazard }) => hazard !== 'asbestos');
+  });
+  const filled = [...screen(whole.line).sightings, ...layers].filter(({ hazard }) => !known.has(hazard));
+  return [...said.sightings, ...filled];
+}
+
+/** What was told before and bears on an ask: of the rooms that it is about. */
+function bearersBefore(whole: Whole | Problems, { hazards, holdings, invocation }: Here): readonly Bearer[] {
+  const rooms = holdings.project?.rooms.map(({ name }) => name) ?? [];
+  const text = 'problems' in whole ? invocation.text : whole.line;
+  return bearingOn(hazards, text, rooms).map((one) => ({ ...asSighting(one), before: true }));
+}
+
+const GENERAL = ['safety', 'sources', 'help'];
+
+/** Two sides. */
+const SIZE = /\d ?['″"]? ?(?:ft|feet|in|m)? ?(?:x|×|by) ?\d/i;
+
+/** The command that an ask is worked out by: where it cannot be as it is, the one it begins with, or the sum that its sentence tells of. */
+function commandOf(whole: Whole | Problems, { invocation, commands }: Here): string | undefined {
+  const typed = invocation.written === 'message' ? undefined : commandTyped(invocation.text, commands);
+  // A question in words that is read as one for cautions in general is answered as it was asked.
+  if (!('problems' in whole))
+    return typed || !GENERAL.includes(whole.command.name) ? fullName(whole.command) : undefined;
+  if (typed) return fullName(typed);
+  const sum = whole.form?.command;
+  // A question that tells no size asks for no sum.
+  const sized = sum !== undefined && /^(?:floor|trim) /.test(sum) ? /\d/ : SIZE;
+  return sized.test(invocation.text) ? sum : undefined;
+}
+
+/** Keeps what an emergency told, once it is answered. */
+async function keepsHazards(
+  invocation: Invocation,
+  said: Screened,
+  desk: Desk | undefined,
+  ports: Ports,
+): Promise<void> {
+  if (!desk) return;
+  await later(ports, async () => {
+    try {
+      const { project } = await holdingsOf(desk, invocation, ports);
+      const before = await hazardsBefore(invocation, project, ports);
+      await rememberHazards(invocation, { ...said, before }, project, desk, ports);
+    } catch (cause) {
+      if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
+    }
+  });
+}
+
+/** Work that the answer need not wait for. */
+async function later({ later: does }: Ports, work: () => Promise<unknown>): Promise<void> {
+  if (does) does(work);
+  else await work();
 }
 
 /** An ask with everything told: by its asker, and from what they keep. */
@@ -190,9 +308,7 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
   }
   if (!desk || desk.guest || !last || !('headline' in last)) return;
   const shown = last;
-  const remember = (): Promise<void> => remembered(whole, shown, desk, ports);
-  if (ports.later) ports.later(remember);
-  else await remember();
+  await later(ports, () => remembered(whole, shown, desk, ports));
 }
 
 /** The last answer to a line that a command asks for; where it is only tried, one that is known already, or the problems of a new one. */
@@ -239,6 +355,8 @@ async function tried(line: string, reads: Store | undefined, here: Here): Promis
     const there: Here = { ...here, ports, desk, holdings, rehearsed: true };
     whole = await wholeAsk(there, line, 'line');
     if ('problems' in whole) return undefined;
+    const refused = refusedBy([...screen(line).sightings, ...bearersBefore(whole, there)], fullName(whole.command));
+    if (refused) return refused;
     for await (const outcome of outcomesOf(whole, { ...there, holdings: whole.held })) {
       if ('problems' in outcome) return undefined;
       return 'why' in outcome ? outcome : whole;
@@ -277,6 +395,8 @@ async function asked(line: string, here: Here): Promise<Asked> {
   const whole = await wholeAsk(here, line, 'line');
   if ('problems' in whole) return { outcome: whole, line };
   if (whole.command.group === 'project') return { outcome: { problems: [notForKeeping(line)] }, line };
+  const refused = refusedBy(bearersBefore(whole, here), fullName(whole.command));
+  if (refused) return { outcome: refused, line: whole.line };
   let outcome: Outcome | undefined;
   for await (const one of outcomesOf(whole, { ...here, desk: undefined })) outcome = one;
   if (!outcome) throw new Error(`no answer to “${line}”`);

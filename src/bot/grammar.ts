@@ -27,6 +27,9 @@ export const LONGEST_ASK = 4000;
 export const LONGEST_IMPORT = 400_000;
 export const IMPORT = /^\W{0,3}project\s+mydata\s/i;
 
+/** Every command takes it: what was told of a hazard, so that a line suggested keeps it. The screen reads it where it stands. */
+export const HAZARD_OPTION = 'hazard';
+
 /** A line taken apart: the command, the text told for each option, and how a sentence was taken where it was one. */
 export type Parsed =
   | {
@@ -128,6 +131,12 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
   return { problem: unknownCommand(text, word, likely, rest, listed(commands).map(fullName)), sentence };
 }
 
+/** The command that a line begins with; undefined where it begins with none. */
+export function commandTyped(line: string, commands: readonly Command[]): Command | undefined {
+  const found = findCommand(line.trim().replace(/^\/+/, ''), commands);
+  return 'command' in found ? found.command : found.owner;
+}
+
 /** What is told to a command behind its name, which some write a colon after. */
 function behindName(text: string, length: number): string {
   return text.slice(length).replace(/^\s*:/, '');
@@ -135,7 +144,8 @@ function behindName(text: string, length: number): string {
 
 /** Takes the options of a known command apart. */
 export function parseOptions(command: Command, text: string): Parsed {
-  const names = Object.keys(command.options.shape);
+  const own = Object.keys(command.options.shape);
+  const names = own.length > 0 ? [...own, HAZARD_OPTION] : own;
   const { told, twice, pairs } = pairsIn(text, names);
   const misspelt = misspeltNames(text, names);
   const strange = strangeNames(command, pairs);
@@ -146,7 +156,7 @@ export function parseOptions(command: Command, text: string): Parsed {
   const fix = askLine(command, pairsIn(mended, names).told);
   const [problem, ...more] = [
     ...misspelt.map(({ typed, near }) => misspeltOption(typed, near, fix)),
-    ...strange.map(({ typed, said }) => strangeOption(`${typed}${said}`, typed, typedName(command), names, fix)),
+    ...strange.map(({ typed, said }) => strangeOption(`${typed}${said}`, typed, typedName(command), own, fix)),
     ...twice.map(({ option, before, value }) => toldTwice(option, before, value, fix)),
   ];
   return problem ? { ok: false, problems: [problem, ...more] } : { ok: true, command, told };

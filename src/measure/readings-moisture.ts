@@ -1,9 +1,9 @@
 /** Moisture readings, a maker's limit, the water of a leak and how long ago it came. */
 
+import { screenHere, tells } from '../hazards/screen.ts';
 import { notALimit, notAMoistureShare, notAnAge, notMoisture, notWater } from '../words/moisture-problems.ts';
 import { withoutMineral } from './mineral.ts';
 import { type Found, screened } from './place-found.ts';
-import { HAZARD_WORDS, UNSURE } from './place-hazard.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './room-plain.ts';
 
@@ -94,7 +94,7 @@ export function readWater(text: string, reading: Reading): Read<Water> {
   const typed = withoutHidden(text.trim(), ' ').slice(0, 200);
   const plain = plainSigns(typed.normalize('NFKC')).replace(/\s+/g, ' ');
   if (/^(?:none|no|no leak|no water|dry)$/.test(plain)) return read('none');
-  if (FOUL.test(plain) || HAZARD_WORDS.sewage.test(plain)) return read('sewage');
+  if (FOUL.test(plain) || screenHere(plain).sightings.some(({ hazard }) => hazard === 'sewage')) return read('sewage');
   const screen = screened(
     plain
       .replace(GREY, ' ')
@@ -104,7 +104,7 @@ export function readWater(text: string, reading: Reading): Read<Water> {
     'unsure',
   );
   if (screen.ok && screen.value.hazards.includes('sewage')) return read('sewage');
-  if (UNSURE.test(plain)) return read('unsure');
+  if (tells(plain, 'UNSURE')) return read('unsure');
   if (GREY.test(plain)) return screen.ok ? read('grey') : unread(notWater({ option: reading.option, got: typed }));
   if (CLEAN.test(plain) && screen.ok) return read('clean');
   return unread(notWater({ option: reading.option, got: typed }));

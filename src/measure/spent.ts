@@ -107,10 +107,7 @@ function coverIn(plain: string, reading: Reading): ToldMoney | undefined {
     const price = readPrice(money[0], reading);
     return price.ok && price.value.cents > 0 ? { kind: 'cover', payer, of: { price: price.value } } : undefined;
   }
-  const named = what
-    .split(/,|\band\b|\+|&/)
-    .map((one) => one.trim())
-    .filter((one) => one !== '');
+  const named = what.split(/\s*(?:,|\band\b|\+|&)\s*/).filter((one) => one !== '');
   const stages = named.map(stageNamed);
   const known = stages.filter((one) => one !== undefined);
   return known.length > 0 && known.length === named.length

@@ -1,6 +1,7 @@
 /** What an asker can mend (Problem), and what is not safe to compute (Refusal): plain data. */
 
 import type { Caution } from './caution.ts';
+import type { Result } from './reply.ts';
 
 export interface Problem {
   /** The option it is about, or 'ask' for the line as a whole. */
@@ -13,8 +14,22 @@ export interface Problem {
   readonly fix?: string | undefined;
 }
 
+/** Result data of whatever is about a hazard: an answer, or a refusal. */
+export interface HazardResult extends Result {
+  readonly kind: 'hazard';
+  readonly hazard: string;
+  /** Somebody may be hurt this minute: it is answered first and alone. */
+  readonly emergency: boolean;
+}
+
 export interface Refusal {
   readonly why: string;
   readonly call: string;
   readonly cautions: readonly Caution[];
+  readonly data: HazardResult;
+}
+
+/** The data of a refusal that is no emergency. */
+export function unsafe(hazard: string): HazardResult {
+  return { kind: 'hazard', hazard, emergency: false };
 }

@@ -29,8 +29,6 @@ export const FOUND = {
   squeaks: (screws: number, length: string) =>
     `The subfloor squeaks; it is screwed down to its joists with ${counted(screws, 'screw')} of ${length} or longer.`,
   moisture: (said: string) => `Moisture was measured. ${said}`,
-  rooms: 'Which room?',
-  inRoom: (no: number, room: string) => `No. ${no} is in ${room}`,
   tearoutHere: (area: string) => `The old floor comes out: ${area}.`,
   tearoutOf: (rooms: readonly string[]) => `${rooms.join(', ')}: `,
   refused: (command: string) => `${quoted(command)}: not for you to do.`,

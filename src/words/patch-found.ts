@@ -3,6 +3,7 @@
 import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
 import type { Got } from './got.ts';
+import { stopText } from './hazards.ts';
 
 export function notPlain({ option, got }: Got, word: string, fix: string | undefined): Problem {
   return {
@@ -28,31 +29,8 @@ interface Referral {
   readonly call: string;
 }
 
+/** What is no hazard of the screen, and is referred all the same. */
 const REFERRALS: Readonly<Record<string, Referral>> = {
-  gas: {
-    why: 'Gas near the work: a saw or a screw can open a line. Smell gas? Leave now, touch no switch, and call from outside.',
-    call: 'the gas utility’s emergency line, then a licensed gas fitter',
-  },
-  sewage: {
-    why: 'Sewage or flood water carries disease, and what it soaked comes out: that is not worked out here. Keep people and pets out.',
-    call: 'a professional water-damage restorer; a licensed plumber for the cause',
-  },
-  asbestos: {
-    why: 'Old resilient flooring, its backing and black adhesive may hold asbestos: nothing is sanded, sawed, scraped or drilled there before a sample was tested.',
-    call: 'an accredited asbestos inspector for the test, then a licensed abatement contractor',
-  },
-  wiring: {
-    why: 'A cable in the way: switch off its circuit and neither cut nor screw there.',
-    call: 'a licensed electrician',
-  },
-  structure: {
-    why: 'What carries the floor is hurt, rotten or gives way: a new panel, a screw or levelling compound over it would hide that and not hold. Stay off that place.',
-    call: 'a licensed contractor or a structural engineer',
-  },
-  plumbing: {
-    why: 'A pipe, duct or heating tube in the way: neither cut nor screw there before it was found along its whole way and moved or marked.',
-    call: 'a licensed plumber or heating contractor',
-  },
   unsure: {
     why: 'What is down there is not plain, so it is not safe to go on.',
     call: 'a licensed contractor, to look at it open',
@@ -69,11 +47,7 @@ const REFERRALS: Readonly<Record<string, Referral>> = {
 
 /** Why a hazard is not worked out, and who to call. Throws for one without words: a refusal is never silent. */
 export function referral(hazards: readonly string[]): Referral {
-  const all = hazards.map((hazard) => {
-    const one = REFERRALS[hazard];
-    if (!one) throw new Error(`no words for the hazard ${hazard}`);
-    return one;
-  });
+  const all = hazards.map((hazard) => REFERRALS[hazard] ?? stopText(hazard));
   return { why: all.map(({ why }) => why).join(' '), call: all.map(({ call }) => call).join('; ') };
 }
 

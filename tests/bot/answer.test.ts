@@ -6,6 +6,7 @@ import { type Command, type Context, defineCommand, type Outcome } from '../../s
 import { LONGEST_ASK } from '../../src/bot/grammar.ts';
 import { Outage } from '../../src/bot/ports.ts';
 import { count } from '../../src/measure/options.ts';
+import { unsafe } from '../../src/reply/problem.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { sayFault } from '../../src/words/asks.ts';
 import { answersTo, answerTo, problemsOf, replyTo } from './asked.ts';
@@ -53,13 +54,13 @@ describe('answers', () => {
     const commands = rows(async function* () {
       yield reply('About two.');
       await Promise.resolve();
-      yield { why: 'Not safe.', call: 'An engineer.', cautions: [] };
+      yield { why: 'Not safe.', call: 'An engineer.', cautions: [], data: unsafe('structure') };
       yield reply('Two, proven.');
     });
     const { answers } = await askedOf(commands);
     expect(answers).toEqual([
       reply('About two.'),
-      { why: 'Not safe.', call: 'An engineer.', cautions: [] },
+      { why: 'Not safe.', call: 'An engineer.', cautions: [], data: unsafe('structure') },
       reply('Two, proven.'),
     ]);
   });

@@ -8,7 +8,7 @@ import { askLine, defineCommand, fullName, optionsOf } from '../../src/bot/comma
 import { parseLine } from '../../src/bot/grammar.ts';
 import { count, text } from '../../src/measure/options.ts';
 import { read } from '../../src/measure/reading.ts';
-import type { Problem } from '../../src/reply/problem.ts';
+import { type Problem, unsafe } from '../../src/reply/problem.ts';
 
 function told(line: string): Record<string, string> {
   const parsed = parseLine(line, commands);
@@ -247,7 +247,7 @@ describe('any line', () => {
       times: count({ summary: 'How often', standard: '1', least: 1, most: 9 }),
     }),
     examples: [{ ask: 'echo hello', headline: 'hello' }],
-    run: () => ({ why: '', call: '', cautions: [] }),
+    run: () => ({ why: '', call: '', cautions: [], data: unsafe('structure') }),
   });
 
   it('is taken apart without a throw, and its values are pieces of it', () => {

@@ -7,6 +7,7 @@ import { readOptions } from '../../src/bot/read-options.ts';
 import { inches, millimetres, ticks } from '../../src/core/length.ts';
 import { count, length, percent, text } from '../../src/measure/options.ts';
 import { DEFAULT_HABITS, type Habits, unread } from '../../src/measure/reading.ts';
+import { unsafe } from '../../src/reply/problem.ts';
 
 const METRIC: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };
 
@@ -20,7 +21,7 @@ const cut = defineCommand({
     extra: percent({ summary: 'On top', standard: '3 %' }),
   }),
   examples: [{ ask: 'cut 8 in', headline: '' }],
-  run: () => ({ why: '', call: '', cautions: [] }),
+  run: () => ({ why: '', call: '', cautions: [], data: unsafe('structure') }),
 });
 
 function readTold(told: Readonly<Record<string, string>>, habits = DEFAULT_HABITS, command = cut) {

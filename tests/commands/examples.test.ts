@@ -7,6 +7,7 @@ import { answer } from '../../src/bot/answer.ts';
 import { type Command, defineCommand, type Example, fullName, typedName } from '../../src/bot/command.ts';
 import { choice, count } from '../../src/measure/options.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { unsafe } from '../../src/reply/problem.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { commandFlaws } from '../architecture/command-flaws.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
@@ -65,7 +66,7 @@ describe('planted flaws are caught', () => {
     summary: 'Counts rows',
     options: z.object({ rows: count({ summary: 'How many', least: 1, most: 9 }) }),
     examples: [{ ask: 'rows 2', headline: 'Two rows.' }],
-    run: () => ({ why: '', call: '', cautions: [] }),
+    run: () => ({ why: '', call: '', cautions: [], data: unsafe('structure') }),
   });
 
   test('a sound command has none', () => expect(commandFlaws(sound)).toEqual([]));

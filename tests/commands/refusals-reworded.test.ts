@@ -86,7 +86,7 @@ describe('a second floor below, without a name of its own, in an old house', () 
   });
 });
 
-describe('a sentence offers no ask that leaves its hazard out', () => {
+describe('a sentence that tells of a hazard is refused for it', () => {
   it.each([
     'tear out 10x12 carpet over old vinyl in my 1960 house',
     "tear out 10 x 12 carpet, house 1960, there's black stuff under",
@@ -96,11 +96,7 @@ describe('a sentence offers no ask that leaves its hazard out', () => {
     'squeaky 4x6 area, the joist is cracked',
     'how do i fix a squeaky floor 4 by 6 feet with wires below',
   ])('%s', async (sentence) => {
-    const given = await answerTo(sentence);
-    if ('why' in given) return;
-    // What is still to be told is told in a form in which the hazard stands, or it is no line at all.
-    expect(problemsOf(given)[0]).not.toHaveProperty('fix');
-    expect(given).toHaveProperty('form.told.found', expect.stringMatching(/overflow|rotten|cracked|wires/));
+    expect(await answerTo(sentence)).toHaveProperty('why');
   });
 
   it('and none for a sound one', async () => {
@@ -153,7 +149,7 @@ describe('safety of a task told in other words', () => {
     expect(await answerTo(ask)).toMatchObject({ data: { task } });
   });
 
-  it.each(['safety gas leak', 'safety electricity', 'safety xyzzy'])('asks back: %s', async (ask) => {
+  it.each(['safety electricity', 'safety xyzzy'])('asks back: %s', async (ask) => {
     expect(problemsOf(await answerTo(ask)).map(({ option }) => option)).toEqual(['task']);
   });
 });

@@ -118,8 +118,10 @@ describe('what lies under a floor', () => {
     expect(problem?.fix).toBe('tearout room: 12 x 14 ft, floor: carpet, built: 1994');
   });
 
-  it('is refused at once where what was told of the floor is suspect', async () => {
-    expect(await answerTo('how do i rip out the old lino in 12x14')).toHaveProperty('why');
+  it('is refused where the floor is suspect', async () => {
+    expect(await answerTo('how do i rip out the old lino in 12x14')).toMatchObject({
+      data: { kind: 'hazard', hazard: 'asbestos', emergency: false },
+    });
   });
 });
 

@@ -10,7 +10,7 @@ import { readHouseYear } from '../../../src/measure/house-year.ts';
 import { suspicionAnywhere } from '../../../src/measure/layer-words.ts';
 import { choice, text } from '../../../src/measure/options.ts';
 import type { ToldRooms } from '../../../src/measure/told.ts';
-import type { Refusal } from '../../../src/reply/problem.ts';
+import { type Refusal, unsafe } from '../../../src/reply/problem.ts';
 import { ASBESTOS_MARGIN } from '../../../src/trade/asbestos.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
@@ -92,6 +92,7 @@ export function houseVerdict(ask: HouseAsk, context: Context): Refusal | 'proof'
     why: asbestosWhy(verdict, margin, facts.length > 0 ? facts.join(', ') : undefined),
     call: verdict === 'found' ? `${ASBESTOS_CALL} ${LAID_OVER}` : ASBESTOS_CALL,
     cautions: worded(cautionsFor('tear-out').filter(({ topic }) => topic === 'asbestos' || topic === 'lead')),
+    data: unsafe('asbestos'),
   };
 }
 

@@ -46,7 +46,7 @@ export interface LevelResult extends Result, Amount {
 export function answerLevel(ask: LevelAsk, context: Context): Outcome {
   const refused = refusalOnPanel(ask.readings.found, ask.area.found, ask.found);
   if (refused) return refused;
-  if (ask.floor === 'old' && hasHigh(ask.readings)) return refusal(LEVEL.oldFloor);
+  if (ask.floor === 'old' && hasHigh(ask.readings)) return refusal(LEVEL.oldFloor, 'asbestos');
   const saying: Saying = { units: ask.readings.units, decimal: context.habits.decimal };
   const limits = limitsOf(ask.rule, saying.units);
   const flatness = flatOf(ask, limits);

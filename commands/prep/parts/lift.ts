@@ -6,6 +6,7 @@ import { liftingIndex, weightLimits } from '../../../src/core/safety/lift.ts';
 import { KILOGRAMS_PER_POUND } from '../../../src/core/tearout/mass.ts';
 import { sayNumber } from '../../../src/measure/say.ts';
 import type { Saying } from '../../../src/measure/say-length.ts';
+import { unsafe } from '../../../src/reply/problem.ts';
 import type { Fact, Result } from '../../../src/reply/reply.ts';
 import { LIFTING_FIGURES } from '../../../src/trade/lifting.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
@@ -27,7 +28,7 @@ interface LiftResult extends Result {
 export function answerLift(ask: LiftAsk, context: Context): Outcome {
   const cautions = worded(cautionsFor('lifting'));
   const wrong = ask.way ?? ask.weight.wrong;
-  if (wrong) return { why: liftWhy(LIFT.ways[wrong]), call: LIFT_CALL, cautions };
+  if (wrong) return { why: liftWhy(LIFT.ways[wrong]), call: LIFT_CALL, cautions, data: unsafe('lifting') };
   const { kilograms, units } = ask.weight;
   const saying: Saying = { units, decimal: context.habits.decimal };
   const metric = units === 'metric';
@@ -43,7 +44,7 @@ export function answerLift(ask: LiftAsk, context: Context): Outcome {
   );
   const careful = ask['set-down'] === 'careful';
   const limit = careful ? Math.min(limits.origin, limits.destination) : limits.origin;
-  if (limit === 0) return { why: LIFT_REACH, call: LIFT_CALL, cautions };
+  if (limit === 0) return { why: LIFT_REACH, call: LIFT_CALL, cautions, data: unsafe('lifting') };
   const index = liftingIndex(kilograms, limit);
   const say = (weight: number) => sayTenths(weight, saying);
   const times = sayNumber(index, saying, 2);

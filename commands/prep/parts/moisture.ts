@@ -39,10 +39,11 @@ export function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
   const { readings, area, found, water, mould } = ask;
   const refused = refusalFor(readings.found, area.found, mould.found, found);
   if (refused) return refused;
-  if (water === 'sewage' || water === 'unsure') return refusal(referral([water]));
+  if (water === 'sewage' || water === 'unsure')
+    return refusal(referral([water]), water === 'sewage' ? 'sewage' : 'water');
   // A stretch of mould told by its length alone is taken as wide as it is long.
   const spread = mould.line === undefined ? mould.area : BigInt(mould.line) ** 2n;
-  if (spread >= BigInt(MOULD_AREA.value) * SQUARE_TICKS_PER_SQUARE_FOOT) return refusal(referral(['mould']));
+  if (spread >= BigInt(MOULD_AREA.value) * SQUARE_TICKS_PER_SQUARE_FOOT) return refusal(referral(['mould']), 'mold');
   const method = methodOf(ask, context);
   if ('problem' in method) return { problems: [method.problem] };
   const { kind } = method;

@@ -1,7 +1,7 @@
 /** What ends an answer before any figure: hazards that were told, as a refusal that says who to call. */
 
 import { type Found, together } from '../../../src/measure/place-found.ts';
-import type { Refusal } from '../../../src/reply/problem.ts';
+import { type Refusal, unsafe } from '../../../src/reply/problem.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { referral } from '../../../src/words/patch-found.ts';
@@ -9,15 +9,15 @@ import { referral } from '../../../src/words/patch-found.ts';
 /** A refusal for any hazard in what was told, wherever it was told; undefined without one. */
 export function refusalFor(...told: readonly Found[]): Refusal | undefined {
   const { hazards } = together(...told);
-  return hazards.length > 0 ? refusal(referral(hazards)) : undefined;
+  return hazards.length > 0 ? refusal(referral(hazards), hazards[0] ?? 'unsure') : undefined;
 }
 
 /** As refusalFor, and where the panel is told to be rotten: it holds neither a screw nor a levelling compound. */
 export function refusalOnPanel(...told: readonly Found[]): Refusal | undefined {
-  return refusalFor(...told) ?? (together(...told).rot ? refusal(referral(['panel'])) : undefined);
+  return refusalFor(...told) ?? (together(...told).rot ? refusal(referral(['panel']), 'structure') : undefined);
 }
 
 /** A refusal with the cautions of subfloor work. */
-export function refusal({ why, call }: { readonly why: string; readonly call: string }): Refusal {
-  return { why, call, cautions: worded(cautionsFor('subfloor')) };
+export function refusal({ why, call }: { readonly why: string; readonly call: string }, hazard = 'structure'): Refusal {
+  return { why, call, cautions: worded(cautionsFor('subfloor')), data: unsafe(hazard) };
 }

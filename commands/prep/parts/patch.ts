@@ -28,7 +28,7 @@ export function answerPatch(ask: PatchAsk, context: Context): Outcome {
   const refused = refusalFor(ask.damage.found, ask.found, aside) ?? joistRefusal(ask, context);
   if (refused) return refused;
   const { mould } = together(ask.damage.found, ask.found);
-  if (mould && squareFeet(ask) >= MOULD_AREA.value) return refusal(referral(['mould']));
+  if (mould && squareFeet(ask) >= MOULD_AREA.value) return refusal(referral(['mould']), 'mold');
   const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
   const problem = patchProblem(ask, context, saying);
   if (problem) return { problems: [problem] };

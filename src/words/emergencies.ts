@@ -1,0 +1,159 @@
+/** What is said first in an emergency: what to do this minute, whom to call, and what ends it; in English, and a line in four other languages. */
+
+export interface Emergency {
+  /** What to do now, the most urgent first. */
+  readonly act: string;
+  readonly call: string;
+}
+
+/** The number, wherever the asker is. */
+const NUMBER = 'your emergency number (911, 112 …)';
+
+const TEXTS: Readonly<Record<string, Emergency>> = {
+  gas: {
+    act: 'Leave now, touch no switch, and call from outside.',
+    call: `${NUMBER} or the gas company’s emergency line. Stay out until they let you back in.`,
+  },
+  'carbon-monoxide': {
+    act: 'Get everybody out into fresh air now, pets too, and call from outside.',
+    call: `${NUMBER}; say so if anybody feels sick. Nobody goes back in until the fire department or the gas company has measured the air.`,
+  },
+  fire: {
+    act: 'Get everybody out, close doors behind you, and call from outside.',
+    call: `${NUMBER}. Never go back in, and put no water on anything electrical.`,
+  },
+  electric: {
+    act: 'Don’t touch it or anything wet near it. Switch off that circuit at the breaker panel if you can get there with dry feet; if it sparks or smokes, leave.',
+    call: `a licensed electrician before it is switched on again. Somebody got a shock or still touches it: ${NUMBER}, and don’t touch them.`,
+  },
+  wound: {
+    act: 'Press hard on the wound with a clean cloth and keep pressing. Leave in what is stuck in it.',
+    call: `${NUMBER} if it spurts, is deep, won’t stop in 10 minutes, or a part is cut off. A doctor today for a deep, dirty or puncture wound (tetanus).`,
+  },
+  'wound eye': {
+    act: 'Don’t rub. Rinse the open eye with clean water for 15 minutes or more. If something is stuck in the eye, don’t rinse or pull: cover it lightly.',
+    call: `${NUMBER} or an eye doctor now; for cement, lime, stripper or glue keep rinsing until they take over.`,
+  },
+  'wound ill': {
+    act: `Call ${NUMBER} now and stay with them. If it may be gas or fumes, get everybody out first.`,
+    call: `${NUMBER}; the dispatcher tells you what to do until help comes.`,
+  },
+  'wound poison': {
+    act: 'Don’t make them vomit. Wipe out the mouth, and keep the package at hand.',
+    call: `poison control now, or ${NUMBER} if they are drowsy, can’t breathe well or can’t swallow.`,
+  },
+  cleaners: {
+    act: 'Leave the room now and get into fresh air. Add nothing to it, and don’t smell it.',
+    call: `poison control, or ${NUMBER} if anybody coughs hard or can’t breathe well. Nobody goes in until it has aired out.`,
+  },
+  fumes: {
+    act: 'Get out into fresh air now, and leave the doors open behind you.',
+    call: `${NUMBER} if anybody is confused, drowsy, or can’t breathe well; else poison control.`,
+  },
+  'fumes flame': {
+    act: 'Stop, close the can, and get everybody out of that room: these vapors reach a flame along the floor. Touch no switch and light nothing.',
+    call: `${NUMBER} from outside if it smells strong or anybody is dizzy. Before you go on, every flame and pilot light is off and two windows are open.`,
+  },
+  sewage: {
+    act: 'Keep people and pets out, run no water and flush nothing. Switch off the power to that area if you can get to the panel with dry feet.',
+    call: 'a licensed plumber for the drain and a professional water-damage restorer for the rest: what it soaked comes out.',
+  },
+  water: {
+    act: 'Close the main water valve now. Switch off the power to that area if you can get to the panel with dry feet; stay out from under a sagging ceiling.',
+    call: `a licensed plumber. ${NUMBER.charAt(0).toUpperCase()}${NUMBER.slice(1)} if water is at outlets or the panel. Then your insurer, before anything is thrown out.`,
+  },
+  structure: {
+    act: 'Get everybody off that floor and out from under it, and put nothing more on it.',
+    call: `a licensed contractor or a structural engineer today; ${NUMBER} if it still moves or somebody is hurt.`,
+  },
+};
+
+/** One line each for whoever reads no English: what to do, and the number. */
+const LINES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  es: {
+    gas: 'Salga ya, no toque ningún interruptor y llame desde fuera al número de emergencias (911, 112 …).',
+    'carbon-monoxide': 'Salgan todos al aire libre ya y llame desde fuera al número de emergencias (911, 112 …).',
+    fire: 'Salgan todos, cierre las puertas y llame desde fuera al número de emergencias (911, 112 …).',
+    electric:
+      'No toque nada allí; corte ese circuito en el tablero si puede llegar sin mojarse, y llame a un electricista; si hay un herido, al número de emergencias (911, 112 …).',
+    wound:
+      'Presione fuerte la herida con un paño limpio, no saque lo que esté clavado y llame al número de emergencias (911, 112 …).',
+    'wound eye':
+      'No se frote: enjuague el ojo abierto con agua limpia 15 minutos; si hay algo clavado, solo cúbralo. Llame al número de emergencias (911, 112 …).',
+    'wound ill': 'Llame ya al número de emergencias (911, 112 …) y quédese con la persona.',
+    cleaners: 'Salga ya al aire libre, no añada nada y llame al número de emergencias (911, 112 …).',
+    fumes: 'Salga ya al aire libre, deje las puertas abiertas y llame al número de emergencias (911, 112 …).',
+    sewage: 'No entre, no use agua ni desagües y llame a un plomero y a una empresa de limpieza de daños por agua.',
+    water:
+      'Cierre la llave principal del agua y llame a un plomero; si hay agua junto a la electricidad, al número de emergencias (911, 112 …).',
+    structure: 'Salgan todos de ese piso y de debajo de él; llame al número de emergencias (911, 112 …).',
+  },
+  de: {
+    gas: 'Sofort raus, keinen Schalter berühren, von draußen den Notruf wählen (112, 911 …).',
+    'carbon-monoxide': 'Alle sofort an die frische Luft und von draußen den Notruf wählen (112, 911 …).',
+    fire: 'Alle raus, Türen schließen, von draußen den Notruf wählen (112, 911 …).',
+    electric:
+      'Nichts anfassen, wenn trockenen Fußes möglich die Sicherung ausschalten, Elektriker rufen; bei Verletzten den Notruf wählen (112, 911 …).',
+    wound: 'Fest mit einem sauberen Tuch auf die Wunde drücken, nichts herausziehen, den Notruf wählen (112, 911 …).',
+    'wound eye':
+      'Nicht reiben: das offene Auge 15 Minuten mit sauberem Wasser spülen; steckt etwas darin, nur abdecken. Notruf wählen (112, 911 …).',
+    'wound ill': 'Sofort den Notruf wählen (112, 911 …) und dabeibleiben.',
+    cleaners: 'Sofort an die frische Luft, nichts dazugeben, den Notruf wählen (112, 911 …).',
+    fumes: 'Sofort an die frische Luft, Türen offen lassen, den Notruf wählen (112, 911 …).',
+    sewage: 'Nicht betreten, kein Wasser laufen lassen; Klempner und Sanierungsfirma rufen.',
+    water: 'Haupthahn zudrehen und den Klempner rufen; steht Wasser an Strom, den Notruf wählen (112, 911 …).',
+    structure: 'Alle weg von diesem Boden und darunter heraus; den Notruf wählen (112, 911 …).',
+  },
+  fr: {
+    gas: 'Sortez tout de suite, ne touchez à aucun interrupteur et appelez les urgences de dehors (112, 911 …).',
+    'carbon-monoxide': 'Tout le monde dehors à l’air libre, puis appelez les urgences de dehors (112, 911 …).',
+    fire: 'Tout le monde dehors, fermez les portes et appelez les urgences de dehors (112, 911 …).',
+    electric:
+      'Ne touchez à rien ; coupez ce circuit au tableau si vous pouvez y aller au sec, et appelez un électricien ; s’il y a un blessé, les urgences (112, 911 …).',
+    wound:
+      'Appuyez fort sur la plaie avec un linge propre, ne retirez pas ce qui est planté et appelez les urgences (112, 911 …).',
+    'wound eye':
+      'Ne frottez pas : rincez l’œil ouvert à l’eau claire 15 minutes ; si quelque chose y est planté, couvrez-le seulement. Appelez les urgences (112, 911 …).',
+    'wound ill': 'Appelez tout de suite les urgences (112, 911 …) et restez auprès de la personne.',
+    cleaners: 'Sortez tout de suite à l’air libre, n’ajoutez rien et appelez les urgences (112, 911 …).',
+    fumes: 'Sortez tout de suite à l’air libre, laissez les portes ouvertes et appelez les urgences (112, 911 …).',
+    sewage: 'N’entrez pas, n’utilisez pas d’eau ; appelez un plombier et une entreprise de remise en état.',
+    water:
+      'Fermez l’arrivée d’eau générale et appelez un plombier ; si l’eau touche l’électricité, les urgences (112, 911 …).',
+    structure: 'Que tout le monde quitte ce plancher et le dessous ; appelez les urgences (112, 911 …).',
+  },
+  pt: {
+    gas: 'Saia já, não toque em nenhum interruptor e ligue de fora para a emergência (911, 112 …).',
+    'carbon-monoxide': 'Saiam todos já para o ar livre e ligue de fora para a emergência (911, 112 …).',
+    fire: 'Saiam todos, feche as portas e ligue de fora para a emergência (911, 112 …).',
+    electric:
+      'Não toque em nada; desligue esse circuito no quadro se puder chegar lá sem se molhar e chame um eletricista; se houver feridos, a emergência (911, 112 …).',
+    wound:
+      'Pressione a ferida com força com um pano limpo, não retire o que estiver cravado e ligue para a emergência (911, 112 …).',
+    'wound eye':
+      'Não esfregue: lave o olho aberto com água limpa por 15 minutos; se houver algo cravado, apenas cubra. Ligue para a emergência (911, 112 …).',
+    'wound ill': 'Ligue já para a emergência (911, 112 …) e fique com a pessoa.',
+    cleaners: 'Saia já para o ar livre, não acrescente nada e ligue para a emergência (911, 112 …).',
+    fumes: 'Saia já para o ar livre, deixe as portas abertas e ligue para a emergência (911, 112 …).',
+    sewage: 'Não entre, não use água nem descarga; chame um encanador e uma empresa de limpeza de danos por água.',
+    water:
+      'Feche o registro geral de água e chame um encanador; se houver água junto da eletricidade, a emergência (911, 112 …).',
+    structure: 'Saiam todos desse piso e de baixo dele; ligue para a emergência (911, 112 …).',
+  },
+};
+
+/** What to do and whom to call. Throws for a hazard without words: an emergency is never silent. */
+export function emergencyText(hazard: string, about: string | undefined): Emergency {
+  const text = (about === undefined ? undefined : TEXTS[`${hazard} ${about}`]) ?? TEXTS[hazard];
+  if (!text) throw new Error(`no words for the emergency ${hazard}`);
+  return text;
+}
+
+/** The line in another language; undefined for English. */
+export function emergencyLine(language: string, hazard: string, about: string | undefined): string | undefined {
+  const lines = LINES[language];
+  return (about === undefined ? undefined : lines?.[`${hazard} ${about}`]) ?? lines?.[hazard];
+}
+
+/** The languages in which there is a line, for tests. */
+export const EMERGENCY_LANGUAGES: readonly string[] = Object.keys(LINES);
