@@ -4,7 +4,7 @@ import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
 import { type Command, defineCommand, fullName, listed, optionsOf, typedName } from '../src/bot/command.ts';
 import { text } from '../src/measure/options.ts';
-import { read } from '../src/measure/reading.ts';
+import { read, type Units } from '../src/measure/reading.ts';
 import type { Block } from '../src/reply/reply.ts';
 import { HELP } from '../src/words/help.ts';
 
@@ -20,7 +20,7 @@ export default defineCommand({
     { ask: 'help', headline: '43 commands; type “help planks” for one of them.' },
     { ask: 'help planks', headline: 'floor planks: Cartons of plank for your rooms, and a laying guide row by row.' },
   ],
-  run: ({ command: asked }, { commands: all, assumed }) => {
+  run: ({ command: asked }, { commands: all, assumed, habits }) => {
     const commands = listed(all);
     const word = asked.trim().toLowerCase();
     const common = { assumed, cautions: [], sources: [], actions: [], audience: 'asker' as const };
@@ -38,7 +38,7 @@ export default defineCommand({
       ...common,
       headline: HELP.about(fullName(command), command.summary),
       blocks: [
-        optionTable(command),
+        optionTable(command, habits.units),
         { kind: 'steps', title: HELP.examples, steps: command.examples.map(({ ask }) => ask) },
         grammar,
       ],
@@ -54,11 +54,11 @@ function listOf(commands: readonly Command[]): Block {
   return { kind: 'table', title: HELP.title, columns: HELP.columns, rows };
 }
 
-function optionTable(command: Command): Block {
-  const rows = optionsOf(command).map(({ name, summary, standard, example }) => [
+function optionTable(command: Command, units: Units): Block {
+  const rows = optionsOf(command).map(({ name, summary, standard, metric, example }) => [
     name,
     summary,
-    standard ?? HELP.needed,
+    (units === 'metric' ? metric : undefined) ?? standard ?? HELP.needed,
     `${name}: ${example}`,
   ]);
   return { kind: 'table', title: HELP.options, columns: HELP.optionColumns, rows };

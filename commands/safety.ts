@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../src/bot/command.ts';
-import { noiseDose } from '../src/core/safety/noise.ts';
+import { noiseDose, recommendedDose } from '../src/core/safety/noise.ts';
 import { readDay } from '../src/measure/noise-day.ts';
 import { choice, text } from '../src/measure/options.ts';
 import { NOISE_FIGURES } from '../src/trade/noise.ts';
@@ -50,7 +50,7 @@ export default defineCommand({
         kind: 'safety',
         task,
         topics: cautions.map(({ topic }) => topic),
-        ...(day.length > 0 ? { noiseDose: noiseDose(day) } : {}),
+        ...(day.length > 0 ? { noiseDose: noiseDose(day), recommendedDose: recommendedDose(day) } : {}),
       },
     };
   },

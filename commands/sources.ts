@@ -12,13 +12,13 @@ export default defineCommand({
   summary: 'Where each figure comes from, and how far it was checked',
   options: z.object({
     about: text(
-      { summary: 'A word to look for, such as gap; all without it', example: 'gap', standard: 'all' },
+      { summary: 'A word to look for, such as gap; all without it', example: 'gap', standard: 'all', colons: 'any' },
       (typed) => read(typed),
     ),
   }),
   examples: [
     { ask: 'sources', headline: SOURCES.headline(FIGURES.length, undefined) },
-    { ask: 'sources about: gap', headline: '4 figures about gap.' },
+    { ask: 'sources about: acclimation', headline: '1 figure about acclimation.' },
   ],
   run: ({ about }, { assumed }) => {
     const word = about.toLowerCase() === 'all' ? undefined : about.toLowerCase();

@@ -7,6 +7,7 @@ import { choice, length, text } from '../../src/measure/options.ts';
 import { readPart } from '../../src/measure/place-area.ts';
 import { readReadings } from '../../src/measure/readings.ts';
 import { readRamp, readRule, readYield } from '../../src/measure/readings-rule.ts';
+import { FLOATING_FLATNESS, LEVEL_TAKEN, LEVELLER_YIELD, POUR_DEPTH } from '../../src/trade/flatness.ts';
 import { answerLevel } from './parts/level.ts';
 import { foundOption } from './parts/patch-options.ts';
 
@@ -28,6 +29,7 @@ export default defineCommand({
         summary: 'floating, nail-down, or the maker’s own gap in a length',
         example: '1/8 in in 6 ft',
         standard: 'floating',
+        record: FLOATING_FLATNESS,
       },
       readRule,
     ),
@@ -40,12 +42,19 @@ export default defineCommand({
       readRamp,
     ),
     bag: text(
-      { summary: 'What a bag fills and weighs', example: '13 L per 25 kg', standard: '0.45 cu ft per 50 lb' },
+      {
+        summary: 'What a bag fills and weighs',
+        example: '13 L per 25 kg',
+        standard: '0.45 cu ft per 50 lb',
+        record: LEVELLER_YIELD,
+      },
       readYield,
     ),
     pour: length({
       summary: 'Deepest pour at once, from the bag',
       standard: '1 in',
+      record: POUR_DEPTH,
+      metric: '25 mm',
       example: '1/2 in',
       least: inches(0.0625),
       most: inches(6),
@@ -53,6 +62,7 @@ export default defineCommand({
     line: choice(['straightedge', 'level'], {
       summary: 'A grid is read below a straightedge, or below a level line or laser',
       standard: 'straightedge',
+      record: LEVEL_TAKEN,
     }),
     shape: choice(['untold', 'dish', 'trough', 'even'], {
       summary: 'Shape of the low place: dish (round), trough (long), even (as deep all over); else a range',
@@ -62,6 +72,7 @@ export default defineCommand({
     floor: choice(['wood', 'concrete', 'old'], {
       summary: 'What it is: wood, concrete, or old flooring',
       standard: 'wood',
+      record: LEVEL_TAKEN,
     }),
     found: foundOption,
   }),

@@ -6,6 +6,7 @@ import { readBase } from '../../src/measure/mineral.ts';
 import { choice, text } from '../../src/measure/options.ts';
 import { readPart } from '../../src/measure/place-area.ts';
 import { readAge, readFlooring, readLimit, readMoisture, readWater } from '../../src/measure/readings-moisture.ts';
+import { METHOD_UNTOLD, MOISTURE_LIMITS, MOISTURE_SPREAD } from '../../src/trade/moisture.ts';
 import { answerMoisture } from './parts/moisture.ts';
 import { foundOption } from './parts/patch-options.ts';
 
@@ -18,6 +19,7 @@ export default defineCommand({
     method: choice(['wood', 'chloride', 'rh', 'cm'], {
       summary: 'Wood meter in %; on concrete: calcium chloride in lb, humidity in the slab in % RH, carbide in % CM',
       standard: 'wood',
+      record: METHOD_UNTOLD,
     }),
     floor: text(
       {
@@ -28,7 +30,12 @@ export default defineCommand({
       readBase,
     ),
     limit: text(
-      { summary: 'The maker’s own limit, in the readings’ unit', example: '10', standard: 'usual' },
+      {
+        summary: 'The maker’s own limit, in the readings’ unit',
+        example: '10',
+        standard: 'usual',
+        record: MOISTURE_LIMITS.wood,
+      },
       readLimit,
     ),
     area: text(
@@ -42,6 +49,7 @@ export default defineCommand({
     boards: choice(['strip', 'wide'], {
       summary: 'Wood flooring in strips, or in boards of 3 in and wider',
       standard: 'strip',
+      record: MOISTURE_SPREAD,
     }),
     leak: text({ summary: 'Since when it is wet, after a leak', example: '30 hours', standard: 'none' }, readAge),
     water: text(

@@ -5,6 +5,7 @@ import { defineCommand } from '../../src/bot/command.ts';
 import { inches } from '../../src/core/length.ts';
 import { choice, count, length, text } from '../../src/measure/options.ts';
 import { readPart } from '../../src/measure/place-area.ts';
+import { JOIST_RUN, SCREW_PACK, SQUEAK_SPACING } from '../../src/trade/subfloor.ts';
 import { foundOption, spacingOption, thicknessOption } from './parts/patch-options.ts';
 import { answerSqueaks } from './parts/squeaks.ts';
 
@@ -22,15 +23,25 @@ export default defineCommand({
     joists: choice(['short', 'long'], {
       summary: 'Joists run along the short or the long side of it',
       standard: 'short',
+      record: JOIST_RUN,
     }),
     apart: length({
       summary: 'Screws this far apart at most',
       standard: '6 in',
+      record: SQUEAK_SPACING,
+      metric: '150 mm',
       example: '8 in',
       least: inches(2),
       most: inches(12),
     }),
-    pack: count({ summary: 'Screws in a pack', standard: '100', example: '75', least: 1, most: 5000 }),
+    pack: count({
+      summary: 'Screws in a pack',
+      standard: '100',
+      record: SCREW_PACK,
+      example: '75',
+      least: 1,
+      most: 5000,
+    }),
     found: foundOption,
   }),
   examples: [

@@ -7,6 +7,7 @@ import { readDoorways } from '../../src/measure/edge-doorways.ts';
 import { readStairs } from '../../src/measure/edge-stairs.ts';
 import { length, text } from '../../src/measure/options.ts';
 import { readStockOnSale } from '../../src/measure/stock.ts';
+import { FLOOR_HEIGHT, LEVEL_FLOORS, PROFILE_STICKS, UNDERCUT_CLEARANCE } from '../../src/trade/edges.ts';
 import { answerEdges } from './parts/edges.ts';
 import { stickOptions } from './parts/options.ts';
 
@@ -27,6 +28,8 @@ export default defineCommand({
     floor: length({
       summary: 'Height of your floor with its pad',
       standard: '5/16 in',
+      record: FLOOR_HEIGHT,
+      metric: '8 mm',
       example: '1/4 in',
       least: millimetres(1),
       most: inches(2),
@@ -36,6 +39,8 @@ export default defineCommand({
         summary: 'Lengths of profile on sale, with prices if you like',
         example: '36 in $14; 72 in $24',
         standard: '36 in; 72 in; 94 in',
+        record: PROFILE_STICKS,
+        metric: '0.9 m; 1.8 m; 2.4 m',
       },
       readStockOnSale,
     ),
@@ -44,6 +49,8 @@ export default defineCommand({
     level: length({
       summary: 'Heights that count as level',
       standard: '1/8 in',
+      record: LEVEL_FLOORS,
+      metric: '3 mm',
       example: '1/16 in',
       least: ticks(0),
       most: inches(0.5),
@@ -51,6 +58,8 @@ export default defineCommand({
     clearance: length({
       summary: 'Clearance under jambs',
       standard: '1/16 in',
+      record: UNDERCUT_CLEARANCE,
+      metric: '2 mm',
       example: '1/8 in',
       least: ticks(0),
       most: inches(0.5),

@@ -6,6 +6,9 @@ import { inches, millimetres, ticks } from '../../src/core/length.ts';
 import { count, length, text } from '../../src/measure/options.ts';
 import { readNail } from '../../src/measure/stock-nail.ts';
 import { readCoverage, readVolume } from '../../src/measure/stock-volume.ts';
+import { CAULK_BEAD, CAULK_TUBE } from '../../src/trade/caulk.ts';
+import { NAIL_GRIP, NAILS_PER_STUD, WALLBOARD } from '../../src/trade/nails.ts';
+import { PAINT_COATS, PAINT_COVERAGE, TRIM_HEIGHT } from '../../src/trade/paint.ts';
 import { answerFinish } from './parts/finish.ts';
 import { studOptions, thicknessOption, wallOptions } from './parts/options.ts';
 
@@ -19,6 +22,8 @@ export default defineCommand({
     height: length({
       summary: 'Height of the trim',
       standard: '3 1/4 in',
+      record: TRIM_HEIGHT,
+      metric: '80 mm',
       example: '5 1/4 in',
       least: millimetres(5),
       most: inches(24),
@@ -26,6 +31,8 @@ export default defineCommand({
     wallboard: length({
       summary: 'Thickness of the wallboard',
       standard: '1/2 in',
+      record: WALLBOARD,
+      metric: '12.5 mm',
       example: '5/8 in',
       least: ticks(0),
       most: inches(3),
@@ -33,6 +40,8 @@ export default defineCommand({
     grip: length({
       summary: 'How far nails go into the stud',
       standard: '3/4 in',
+      record: NAIL_GRIP,
+      metric: '20 mm',
       example: '1 in',
       least: inches(0.5),
       most: inches(2),
@@ -41,20 +50,43 @@ export default defineCommand({
       { summary: 'Nails you have; else their length is worked out', example: '2 in', standard: 'computed' },
       readNail,
     ),
-    'nails-per-stud': count({ summary: 'Nails at every stud', standard: '2', least: 1, most: 4 }),
+    'nails-per-stud': count({
+      summary: 'Nails at every stud',
+      standard: '2',
+      record: NAILS_PER_STUD,
+      least: 1,
+      most: 4,
+    }),
     ...studOptions,
     bead: length({
       summary: 'Bead of caulk',
       standard: '1/8 in',
+      record: CAULK_BEAD,
+      metric: '3 mm',
       example: '1/4 in',
       least: inches(0.03125),
       most: inches(1),
     }),
-    tube: text({ summary: 'What a tube of caulk holds', example: '10.1 fl oz', standard: '10.1 fl oz' }, readVolume),
-    primer: count({ summary: 'Coats of primer', standard: '1', least: 0, most: 5 }),
-    coats: count({ summary: 'Coats of paint', standard: '2', least: 0, most: 5 }),
+    tube: text(
+      {
+        summary: 'What a tube of caulk holds',
+        example: '10.1 fl oz',
+        standard: '10.1 fl oz',
+        record: CAULK_TUBE,
+        metric: '300 ml',
+      },
+      readVolume,
+    ),
+    primer: count({ summary: 'Coats of primer', standard: '1', record: PAINT_COATS, least: 0, most: 5 }),
+    coats: count({ summary: 'Coats of paint', standard: '2', record: PAINT_COATS, least: 0, most: 5 }),
     coverage: text(
-      { summary: 'What the paint covers', example: '350 sq ft per gallon', standard: '350 sq ft per gallon' },
+      {
+        summary: 'What the paint covers',
+        example: '350 sq ft per gallon',
+        standard: '350 sq ft per gallon',
+        record: PAINT_COVERAGE,
+        metric: '9 m² per litre',
+      },
       readCoverage,
     ),
   }),

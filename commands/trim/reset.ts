@@ -5,6 +5,7 @@ import { defineCommand } from '../../src/bot/command.ts';
 import { inches, millimetres } from '../../src/core/length.ts';
 import { length, percent, text } from '../../src/measure/options.ts';
 import { readStock } from '../../src/measure/stock.ts';
+import { BREAKS, SHOE, STICKS } from '../../src/trade/trim.ts';
 import { listOptions } from './parts/options.ts';
 import { answerReset } from './parts/reset.ts';
 
@@ -15,17 +16,25 @@ export default defineCommand({
   options: z.object({
     ...listOptions,
     shoe: text(
-      { summary: 'Sticks of shoe moulding, as stock', example: '8 ft $3.98', standard: '8 ft; 12 ft; 16 ft' },
+      {
+        summary: 'Sticks of shoe moulding, as stock',
+        example: '8 ft $3.98',
+        standard: '8 ft; 12 ft; 16 ft',
+        metric: '2.4 m; 3 m; 4.2 m',
+        record: STICKS,
+      },
       readStock,
     ),
     'shoe-thickness': length({
       summary: 'Thickness of the shoe',
       standard: '1/2 in',
+      metric: '12 mm',
+      record: SHOE,
       example: '3/4 in',
       least: millimetres(2),
       most: inches(2),
     }),
-    breaks: percent({ summary: 'Share of boards that break', standard: '10 %', example: '15 %' }),
+    breaks: percent({ summary: 'Share of boards that break', standard: '10 %', record: BREAKS, example: '15 %' }),
   }),
   examples: [
     {

@@ -3,7 +3,7 @@
 import type { z } from 'zod';
 import { drops, invents } from '../measure/faithful.ts';
 import { factsOf, problemsIn } from '../measure/option.ts';
-import type { Habits, Typed } from '../measure/reading.ts';
+import type { Habits, Typed, Units } from '../measure/reading.ts';
 import { readInTime } from '../queue/reading-time.ts';
 import type { Problem } from '../reply/problem.ts';
 import { missingOption } from '../words/asks.ts';
@@ -25,10 +25,11 @@ function optionsRead(command: Command, told: ReadonlyMap<string, string>, habits
   const values: Record<string, unknown> = {};
   const problems: Problem[] = [];
   const assumed: string[] = [];
+  const metric = unitsOfRequest(told, habits) === 'metric';
   for (const [option, schema] of Object.entries(command.options.shape)) {
-    const { standard, summary } = factsOf(schema);
+    const { standard, metric: round = standard, summary } = factsOf(schema);
     const said = told.get(option) || undefined;
-    const text = said ?? standard;
+    const text = said ?? (metric ? round : standard);
     if (text === undefined) {
       problems.push(missingOption(option, summary));
       continue;
@@ -43,6 +44,18 @@ function optionsRead(command: Command, told: ReadonlyMap<string, string>, habits
   }
   const [first, ...rest] = problems;
   return first ? { ok: false, problems: [first, ...rest] } : { ok: true, values, assumed };
+}
+
+const METRIC = /\d\s*(?:mm|cm|m|kg|m²|m2|qm|ml|l)(?![\p{L}\d])/iu;
+const IMPERIAL =
+  /\d\s*(?:['"′″’”]|(?:ft|feet|foot|in|inch|inches|yd|yds|yards?|lbs?|pounds?|sq|fl oz|gal|gallons?)(?![\p{L}\d]))/iu;
+
+/** The units that a request is told in, by all of its texts; the asker's own where it is told in none or in both. */
+export function unitsOfRequest(told: ReadonlyMap<string, string>, habits: Habits): Units {
+  const text = [...told.values()].join(' ; ');
+  const [metric, imperial] = [METRIC.test(text), IMPERIAL.test(text)];
+  if (metric === imperial) return habits.units;
+  return metric ? 'metric' : 'imperial';
 }
 
 /** A problem whose fix is a value that this option reads, with all that was typed and no figure beside it; without one where there is none. */

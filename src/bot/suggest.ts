@@ -37,7 +37,8 @@ export async function suggest(
   if (!facts) return [];
   const sought = { command, option, commands, habits };
   const kept = await keptTexts(openDesk(asker, ports), sought, facts.names).catch(() => []);
-  const own = facts.choices ?? [facts.standard, facts.example].filter((text) => text !== undefined);
+  const standard = habits.units === 'metric' ? (facts.metric ?? facts.standard) : facts.standard;
+  const own = facts.choices ?? [standard, facts.example].filter((text) => text !== undefined);
   const all = [...new Set([...kept, ...own])].filter((text) => text !== '');
   const wanted = typed.trim().toLowerCase();
   const starts = all.filter((text) => text.toLowerCase().startsWith(wanted));

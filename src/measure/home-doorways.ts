@@ -1,6 +1,6 @@
 /** Doorways between rooms as people tell them: `hall to bedroom 32 in, 18 in from the left corner of wall 2; hall to living 5 ft, wall 3, stops`. */
 
-import type { Doorway, DoorwaySide } from '../core/home/doorway.ts';
+import { type Doorway, type DoorwaySide, USUAL_WALL } from '../core/home/doorway.ts';
 import type { JambPlace } from '../core/home/mouth.ts';
 import { inches, type Length, millimetres, ticks } from '../core/length.ts';
 import type { Problem } from '../reply/problem.ts';
@@ -17,8 +17,6 @@ const LEAST_WIDTH = inches(6);
 const MOST_WIDTH = millimetres(10_000);
 const LEAST_DEPTH = inches(1);
 const MOST_DEPTH = inches(36);
-/** A stud wall: 3 1/2 in of stud and 1/2 in of board on both sides. Common practice. */
-const USUAL_WALL = inches(4.5);
 
 const WORD = "[\\p{L}][\\p{L}'._&#+/ ]*?";
 /** A figure belongs to a name where a sign or another figure follows it, as in “bedroom 2: 32 in”. */

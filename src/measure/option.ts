@@ -23,6 +23,10 @@ export interface OptionFacts {
   readonly example: string;
   /** Typed for the asker when nothing is told; without it the option is required. */
   readonly standard?: string;
+  /** The same where the request is told in metric: a round figure there, and none converted. */
+  readonly metric?: string;
+  /** Where the standard comes from: the record of a figure of the trade. */
+  readonly record?: { readonly name: string; readonly said: string };
   readonly choices?: readonly string[];
   /** What of a project is typed here: one of its rooms, the floor that is on them now, a pick, the name of a project. */
   readonly names?: 'room' | 'covering' | 'pick' | 'project';

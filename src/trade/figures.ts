@@ -7,6 +7,7 @@ import type { Cited } from './cited.ts';
 import { DEBRIS_FIGURES } from './debris.ts';
 import { EDGE_FIGURES } from './edges.ts';
 import { FLATNESS_FIGURES } from './flatness.ts';
+import { HEATING_FIGURES } from './heating.ts';
 import { JOIST_FIGURES } from './joists.ts';
 import { LEAD_FIGURES } from './lead.ts';
 import { LIFTING_FIGURES } from './lifting.ts';
@@ -40,4 +41,5 @@ export const FIGURES: readonly Cited<unknown>[] = [
   ...JOIST_FIGURES,
   ...FLATNESS_FIGURES,
   ...MOISTURE_FIGURES,
+  ...HEATING_FIGURES,
 ];

@@ -111,6 +111,20 @@ export const POUR_DEPTH: Cited<Length> = {
   source: TRADE_CUSTOM,
 };
 
+export const LEVELLER_DRIES: Cited<number> = {
+  name: 'Levelling compound dries, untold',
+  said: '24 h; the bag’s own figure wins',
+  value: 24,
+  source: TRADE_CUSTOM,
+};
+
+export const LEVEL_TAKEN: Cited<string> = {
+  name: 'Floor and line of flatness readings, untold',
+  said: 'a wood floor, for it carries the least, and depths below a straightedge',
+  value: 'wood',
+  source: CAUTIOUS_DEFAULT,
+};
+
 export const FLATNESS_FIGURES = [
   FLOATING_FLATNESS,
   FLOATING_FLATNESS_METRIC,
@@ -123,4 +137,6 @@ export const FLATNESS_FIGURES = [
   DEEPEST_DIP,
   HEAVIEST_FILL,
   POUR_DEPTH,
+  LEVELLER_DRIES,
+  LEVEL_TAKEN,
 ] as const;

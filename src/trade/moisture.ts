@@ -128,6 +128,13 @@ export const CONCRETE_TESTS: Cited<{ readonly first: number; readonly more: numb
   source: { title: 'F1869 and F2170', publisher: 'ASTM', standing: 'reported' },
 };
 
+export const METHOD_UNTOLD: Cited<string> = {
+  name: 'Method of moisture readings, untold',
+  said: 'a meter on wood, where no unit is told and nothing speaks of concrete; on concrete the test is asked for',
+  value: 'wood',
+  source: CAUTIOUS_DEFAULT,
+};
+
 export const FILM: Cited<string> = {
   name: 'Film on concrete under a floating plank',
   said: '6 mil polyethylene where the plank has no barrier of its own and its maker asks for one',
@@ -162,6 +169,7 @@ export const MOISTURE_FIGURES: readonly Cited<unknown>[] = [
   WOOD_READINGS,
   CONCRETE_TESTS,
   FILM,
+  METHOD_UNTOLD,
   DRY_WITHIN,
   MOULD_AREA,
 ];

@@ -1,8 +1,8 @@
 /** Figures for panel subfloors: fasteners, gaps, beads, sheets, patches and squeaks. */
 
-import { inches, type Length } from '../core/length.ts';
+import { feet, inches, type Length } from '../core/length.ts';
 import type { Source } from '../reply/source.ts';
-import { type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
+import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
 
 const CARPENTRY: Source = {
   title: 'Modern Carpentry',
@@ -90,6 +90,70 @@ export const SQUEAK_SPACING: Cited<Length> = {
   source: COMMON_PRACTICE,
 };
 
+export const PANEL_THICKNESS: Cited<Length> = {
+  name: 'Thickness of a subfloor panel, untold',
+  said: '3/4 in; measure at a vent or a cut',
+  value: inches(0.75),
+  source: COMMON_PRACTICE,
+};
+
+export const SCREW_PACK: Cited<number> = {
+  name: 'Screws in a pack, untold',
+  said: '100',
+  value: 100,
+  source: COMMON_PRACTICE,
+};
+
+export const JOIST_RUN: Cited<string> = {
+  name: 'Way the joists run, untold',
+  said: 'along the short side of a noisy section, up the plan of a patch; look at the rows of nails',
+  value: 'short',
+  source: COMMON_PRACTICE,
+};
+
+export const LARGEST_PATCH: Cited<Length> = {
+  name: 'Largest patch worked out',
+  said: '12 ft each way; beyond, a floor is laid anew',
+  value: feet(12),
+  source: CAUTIOUS_DEFAULT,
+};
+
+export const PATCH_RIM: Cited<Length> = {
+  name: 'Screw inside a panel’s rim',
+  said: '3/8 in',
+  value: inches(0.375),
+  source: COMMON_PRACTICE,
+};
+
+export const PANEL_KERF: Cited<Length> = {
+  name: 'Kerf of a saw in panels',
+  said: '1/8 in',
+  value: inches(0.125),
+  source: COMMON_PRACTICE,
+};
+
+export const BLOCK_FACE: Cited<Length> = {
+  name: 'Blocking under a patch',
+  said: '2×4 laid flat, 3 1/2 in wide',
+  value: inches(3.5),
+  source: COMMON_PRACTICE,
+};
+
+export const BLOCK_SCREWS: Cited<number> = {
+  name: 'Screws in a block',
+  said: '4: two into each end',
+  value: 4,
+  source: COMMON_PRACTICE,
+};
+
+/** Bays that a sheet must reach over, so that its panels can be shared with two bays each. */
+export const SHEET_BAYS: Cited<number> = {
+  name: 'Sheet that a patch can be cut from',
+  said: 'reaches over three bays, so that no panel of it has fewer than two',
+  value: 3,
+  source: TRADE_CUSTOM,
+};
+
 /** The figures of patches and squeaks, in the order in which they come up. */
 export const PATCH_FIGURES = [
   PATCH_BAYS,
@@ -100,6 +164,12 @@ export const PATCH_FIGURES = [
   SHEET,
   PANEL_AT_24,
   FASTENER_SPACING,
+  LARGEST_PATCH,
+  PATCH_RIM,
+  PANEL_KERF,
+  BLOCK_FACE,
+  BLOCK_SCREWS,
+  SHEET_BAYS,
 ] as const;
 
-export const SQUEAK_FIGURES = [SQUEAK_SPACING, FASTENER_BITE] as const;
+export const SQUEAK_FIGURES = [SQUEAK_SPACING, FASTENER_BITE, PANEL_THICKNESS, SCREW_PACK, JOIST_RUN] as const;

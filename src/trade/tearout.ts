@@ -132,6 +132,21 @@ export const LIFTING_PACE: Readonly<Record<Covering, Cited<Pace>>> = {
 export const TACK_STRIP_PACE = pace('tack strip pried up', 40, 100, 'ft');
 export const STAPLE_PACE = pace('staples pulled', 200, 600, 'staples');
 
+/** Years, straight line. */
+export const CARPET_LIFE: Cited<{ readonly least: number; readonly most: number }> = {
+  name: 'Carpet’s useful life where a deposit is in dispute',
+  said: '5 to 10 years, written off in equal parts; local law decides',
+  value: { least: 5, most: 10 },
+  source: { title: 'Guides for landlords and tenants', standing: 'reported' },
+};
+
+export const COVERING_UNTOLD: Cited<string> = {
+  name: 'Floor that comes up, untold',
+  said: 'carpet with its pad',
+  value: 'carpet',
+  source: TRADE_CUSTOM,
+};
+
 export const TEAROUT_FIGURES: readonly Cited<unknown>[] = [
   BUNDLE,
   CARPET_SHARE,
@@ -148,6 +163,8 @@ export const TEAROUT_FIGURES: readonly Cited<unknown>[] = [
   ...Object.values(LIFTING_PACE),
   TACK_STRIP_PACE,
   STAPLE_PACE,
+  CARPET_LIFE,
+  COVERING_UNTOLD,
 ];
 
 /** The figures that an answer about one covering leans on. */

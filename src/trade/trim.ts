@@ -1,6 +1,7 @@
 /** Figures for trim: how boards are cut, joined and what they are taken to measure until told otherwise. */
 
-import { inches, type Length } from '../core/length.ts';
+import { feet, inches, type Length } from '../core/length.ts';
+import { WIDEST_COPE } from '../core/trim/piece.ts';
 import { type Cited, COMMON_PRACTICE } from './cited.ts';
 
 export const TRIM_THICKNESS: Cited<Length> = {
@@ -40,9 +41,9 @@ export const SAW_REACH: Cited<number> = {
 
 export const JOINTS: Cited<string> = {
   name: 'Joints of baseboard',
-  said: 'inside corners coped, outside corners mitered',
-  value: 'cope inside, miter outside',
-  source: { title: 'NAVEDTRA 14044', publisher: 'US Navy', standing: 'published' },
+  said: 'moulded base: inside corners coped; square-edged base: inside corners butted; outside corners of either mitered',
+  value: 'cope or butt inside, miter outside',
+  source: { title: 'NAVEDTRA 14044', publisher: 'US Navy', section: 'p. 208', standing: 'published' },
 };
 
 export const SCARF_JOINT: Cited<number> = {
@@ -80,6 +81,50 @@ export const BREAKS: Cited<{ readonly least: number; readonly usual: number; rea
   source: COMMON_PRACTICE,
 };
 
+export const STICKS: Cited<readonly Length[]> = {
+  name: 'Sticks of trim on sale',
+  said: '8, 12 and 16 ft',
+  value: [feet(8), feet(12), feet(16)],
+  source: COMMON_PRACTICE,
+};
+
+export const SQUARE_CORNERS: Cited<number> = {
+  name: 'Corners of a room, unmeasured',
+  said: 'taken as square: 90°; measure them, walls wander',
+  value: 90,
+  source: COMMON_PRACTICE,
+};
+
+export const END_TRIM: Cited<Length> = {
+  name: 'Cut off each stick before it is used',
+  said: 'nothing, unless its end is not square',
+  value: inches(0),
+  source: COMMON_PRACTICE,
+};
+
+/** Degrees, interior. */
+export const WIDEST_COPE_ANGLE: Cited<number> = {
+  name: 'Inside corner that is coped',
+  said: 'less than 120°; wider ones are mitered',
+  value: WIDEST_COPE,
+  source: COMMON_PRACTICE,
+};
+
+/** Degrees that the corners of a room may come to more or less than a full turn. */
+export const OFF_TURN: Cited<number> = {
+  name: 'Corners of a room that are worth measuring again',
+  said: 'more than 1° off a full turn',
+  value: 1,
+  source: COMMON_PRACTICE,
+};
+
+export const NO_SLACK: Cited<Length> = {
+  name: 'Stick with nothing to spare',
+  said: 'less than 1/8 in left over: a slip of the saw costs it',
+  value: inches(0.125),
+  source: COMMON_PRACTICE,
+};
+
 /** Figures of cutting trim, in the order in which they come up. */
 export const TRIM_FIGURES = [
   TRIM_THICKNESS,
@@ -93,4 +138,10 @@ export const TRIM_FIGURES = [
   GLUE_UP,
   SHOE,
   BREAKS,
+  STICKS,
+  SQUARE_CORNERS,
+  END_TRIM,
+  WIDEST_COPE_ANGLE,
+  OFF_TURN,
+  NO_SLACK,
 ] as const;

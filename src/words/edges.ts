@@ -53,5 +53,5 @@ export const EDGES = {
 
 export function riserText(floor: string, limit: string, over: boolean): string {
   const much = over ? `, more than ${limit}` : '';
-  return `A landing that gains ${floor} makes the last riser higher by as much${much} unless every tread gains the same. Risers must stay alike within ${limit} from the lowest to the highest: measure all of them first, covering included.`;
+  return `A landing that gains ${floor} makes the last riser higher by as much${much} unless every tread gains the same. Risers must stay alike within ${limit} from the lowest to the highest: measure all of them first, without carpet, rugs or runners, and as they will be with the new floor.`;
 }

@@ -13,6 +13,7 @@ export const FINISH = {
   nail: 'Nail length',
   nailValue: (size: string, trim: string, board: string, grip: string) =>
     `${size} ≥ ${trim} trim + ${board} wallboard + ${grip} into the stud`,
+  gauge: 'Gauge',
   deep: (into: string) => `${into} into the stud`,
   caulk: 'Caulk, top edge only',
   caulkValue: (tubes: number, bead: string, each: string) =>

@@ -41,6 +41,7 @@ export const NEEDS = {
   replacement: 'Baseboard for boards that break',
   profile: (name: string) => `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
   nails: (size: string) => `Finish nails, ${size}`,
+  nailsNote: '15 or 16 gauge for base, 18 for shoe; for a nailer in strips, by the box',
   caulk: 'Caulk',
   filler: 'Wood filler',
   trimPrimer: 'Primer for trim',

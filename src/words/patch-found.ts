@@ -59,7 +59,15 @@ const CUTS: Readonly<Record<string, string>> = {
   'notch-place-untold': 'where along the joist the notch stands was not told (notch-place)',
   'hole-large': 'the hole is wider than a third of the joist’s depth',
   'hole-near-edge': 'the hole is nearer than 2 in to an edge of the joist',
+  'hole-near-cut': 'the hole is nearer than 2 in to another hole or a notch',
+  'hole-apart-untold': 'how far the hole is from the notch was not told (hole-apart)',
   'hole-edge-untold': 'how far the hole is from the nearer edge was not told (hole-edge)',
+};
+
+/** A cut in a joist that no rule lets be cut. */
+export const ENGINEERED_CUT: Referral = {
+  why: 'An I-joist, a truss or a glued beam is never notched, drilled or cut by a rule: each hole must be one that its maker or an engineer allows, and this one may no longer carry its load.',
+  call: 'the joist’s maker or a structural engineer; a licensed contractor for the repair',
 };
 
 /** Why a joist with these cuts is referred; `limits` are said. */

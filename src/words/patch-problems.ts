@@ -12,6 +12,16 @@ export function placeMissing(got: Got, fix: string): Problem {
   return problem(got, 'Where is the damage? Tell how far it is from the left wall and from the bottom wall.', fix);
 }
 
+/** A hole and a notch in one joist, and nothing told of where they stand. */
+export function holeApartUntold(least: string): Problem {
+  return {
+    option: 'hole-apart',
+    got: '',
+    expected: `How far is the hole from the notch, and from any other hole? Code wants ${least} at least between them.`,
+    fix: '4 in',
+  };
+}
+
 export function placeSide(got: Got, fix: string): Problem {
   return problem(
     got,

@@ -104,7 +104,14 @@ export const STAGE_NOTES = {
   tile: 'Tile carries silica: have it taken out, or learn wet methods first.',
   level: (hours: number) => `Pour the leveller and leave it ${hours} h, or what its bag says.`,
   acclimate: (hours: number) => `Leave them ${hours} h.`,
-  concrete: 'Concrete: test its moisture before anything goes on it.',
+  concrete:
+    'Concrete: test its moisture before anything goes on it; a 6 mil film under a plank without a barrier of its own, where its maker asks for it.',
+  heatedScrews:
+    'Heated floor: no screw, nail or saw cut before its tubes or cables were found along their whole way; a licensed heating contractor knows how.',
+  heatedFloor: [
+    'Heated floor: a plank whose maker allows it; tubes or cables at least 1/2 in (13 mm) below it; off while you lay it, as long as the maker says.',
+    'Afterwards warm it up by 5 °F (3 °C) a day, the surface never over 80–85 °F (27–29 °C).',
+  ],
 } as const;
 
 export const TOOLS = {

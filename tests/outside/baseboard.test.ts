@@ -15,7 +15,7 @@ it('a room of 20 × 14 ft less a 2′8″ door takes 65′4″', async () => {
   expect(pieces.reduce((sum, { length }) => sum + length, 0)).toBe(feet(65) + inches(4));
 });
 
-// NAVEDTRA 14044 (published): inside corners coped, outside corners mitred. A coped board keeps its wall's full length.
+// NAVEDTRA 14044, p. 208 (published): inside corners of moulded base coped, of square-edged base butted; outside ones mitred. A coped board keeps its wall's full length.
 test('coped: an inside corner has one cope and one square end, an outside one two mitres', async () => {
   const { pieces } = await trimTo(
     `list room: walk 12' right 15' right 8' right 6' left 4' right 9' right, inside-joint: cope, thickness: 1/2 in, stock: 16 ft`,

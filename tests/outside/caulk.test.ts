@@ -3,8 +3,9 @@
 import { expect, it, test } from 'vitest';
 import { feet, inches, TICKS_PER_FOOT } from '../../src/core/length.ts';
 import { beadLength, fillerLitres, tubesFor } from '../../src/core/trim/coating.ts';
-import { NAIL_STEPS, nailCount, nailLength } from '../../src/core/trim/nailing.ts';
+import { nailCount, nailLength } from '../../src/core/trim/nailing.ts';
 import { CAULK_TUBE } from '../../src/trade/caulk.ts';
+import { NAIL_STEPS, SAME_STUD } from '../../src/trade/nails.ts';
 
 // Reported by trade pages: a 10.1 fl oz tube gives 24.3 ft at 1/4 × 1/4 in. NIST Handbook 44 app. C: 231 in³ a gallon.
 it('10.1 fl oz give 24.3 ft at 1/4 × 1/4 in, and four times as much at half the bead', () => {
@@ -27,13 +28,13 @@ test('tubes are whole, and a tube that is just enough is one tube', () => {
 test('8 ft of base, studs at 16 in: 7 studs, 14 nails', () => {
   const studs = { first: inches(16), spacing: inches(16) };
   const wall = { from: inches(0), to: feet(8) };
-  expect(nailCount([wall], studs, inches(6), 2)).toBe(14);
+  expect(nailCount([wall], studs, { single: inches(6), sameStud: SAME_STUD.value }, 2)).toBe(14);
 });
 
 // Common practice: trim + wallboard + 3/4 to 1 in. 9/16 + 1/2 + 3/4 = 1 13/16, so a 2 in nail (6d; pennyweight from memory).
 test('a nail is long enough, in whole steps, and no step longer than need be', () => {
-  expect(nailLength(inches(0.5625), inches(0.5), inches(0.75), NAIL_STEPS.imperial)).toBe(inches(2));
-  expect(nailLength(inches(0.75), inches(0.5), inches(0.75), NAIL_STEPS.imperial)).toBe(inches(2));
+  expect(nailLength(inches(0.5625), inches(0.5), inches(0.75), NAIL_STEPS.value.imperial)).toBe(inches(2));
+  expect(nailLength(inches(0.75), inches(0.5), inches(0.75), NAIL_STEPS.value.imperial)).toBe(inches(2));
 });
 
 // A cylinder 1/8 in wide and deep holds π/4 · (1/8)³ = 0.001534 in³; an inch cubed is 16.387064 ml (NIST SP 811, from memory).

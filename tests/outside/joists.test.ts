@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { inches, TICKS_PER_INCH } from '../../src/core/length.ts';
 import { joistFlaws, joistLimits } from '../../src/core/subfloor/joist-cut.ts';
 import { JOIST_LIMITS } from '../../src/trade/joists.ts';
+import { answerTo, problemsOf } from '../bot/asked.ts';
 
 const limits = JOIST_LIMITS.value;
 const depth = inches(9.25);
@@ -41,6 +42,18 @@ describe('a 2×10', () => {
     expect(joistFlaws({ depth, hole: { diameter: inches(diameter), edge: inches(edge) } }, limits)).toEqual(flaws);
   });
 
+  // The same section (reported): a hole stands 2 in from any other hole or notch too.
+  it.each([
+    [2, []],
+    [1.99, ['hole-near-cut']],
+    [undefined, ['hole-apart-untold']],
+  ] as const)('with a hole %f in from a notch: %j', (apart, flaws) => {
+    const hole = { diameter: inches(1), edge: inches(2), ...(apart !== undefined && { apart: inches(apart) }) };
+    const notch = { depth: inches(1), length: inches(1), place: 'outer' } as const;
+    expect(joistFlaws({ depth, hole, notch }, limits)).toEqual(flaws);
+    expect(joistFlaws({ depth, hole: { diameter: inches(1), edge: inches(2) } }, limits)).toEqual([]);
+  });
+
   it('with a notch longer than D/3, or with what was not told, is referred', () => {
     const long = { depth: inches(1), length: inches(3.1), place: 'outer' } as const;
     expect(joistFlaws({ depth, notch: long }, limits)).toEqual(['notch-long']);
@@ -53,5 +66,34 @@ describe('a 2×10', () => {
 
   it('without either has no flaw', () => {
     expect(joistFlaws({ depth, notch: { depth: inches(0) }, hole: { diameter: inches(0) } }, limits)).toEqual([]);
+  });
+});
+
+describe('asked', () => {
+  const ask = (rest: string) =>
+    answerTo(
+      `patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in, joist-depth: 9 1/4 in, ${rest}`,
+    );
+  const notched = 'notch: 1 in, notch-length: 1 in, notch-place: outer';
+
+  it('a hole and a notch told together are asked how far they stand apart', async () => {
+    const both = `${notched}, hole: 1 in, hole-edge: 2 in`;
+    expect(problemsOf(await ask(both))).toMatchObject([{ option: 'hole-apart' }]);
+    expect(await ask(`${both}, hole-apart: 2 in`)).toHaveProperty('headline');
+    expect(await ask(`${both}, hole-apart: 1 in`)).toHaveProperty('why', expect.stringContaining('nearer than 2 in'));
+    expect(await ask(notched)).toHaveProperty('headline');
+    expect(await ask('hole: 1 in, hole-edge: 2 in')).toHaveProperty('headline');
+  });
+
+  // International Residential Code, R502.8.2 (reported): no cuts in I-joists, trusses and glued members but as the maker allows.
+  it.each(['i-joist', 'truss', 'glued'])('a cut in a joist of kind %s is refused whatever its size', async (kind) => {
+    for (const cut of ['notch: 1/8 in, notch-length: 1/8 in, notch-place: end', 'hole: 1/4 in, hole-edge: 4 in']) {
+      const given = await ask(`${cut}, joist-kind: ${kind}`);
+      expect(given).toMatchObject({
+        why: expect.stringContaining('never notched'),
+        call: expect.stringMatching(/engineer/),
+      });
+    }
+    expect(await ask(`joist-kind: ${kind}`)).toHaveProperty('headline');
   });
 });

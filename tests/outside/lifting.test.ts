@@ -4,6 +4,7 @@ import { describe, expect, it, test } from 'vitest';
 import { inches, millimetres } from '../../src/core/length.ts';
 import { type Lift, liftingIndex, weightLimits } from '../../src/core/safety/lift.ts';
 import { couplingMultiplier, frequencyMultiplier } from '../../src/core/safety/lift-frequency.ts';
+import { replyTo } from '../bot/asked.ts';
 
 const POUND = 0.453_592_37;
 const end = (horizontal: number, vertical: number, twist = 0) => ({
@@ -45,6 +46,29 @@ describe('NIOSH 94-110, example 4', () => {
     expect(weightLimits(lift, true).origin.toFixed(1)).toBe('15.7');
   });
 
+  // The metric version prints RWL 15.7 kg and 12 kg ÷ 15.7 kg = 0.76 (published); unrounded it is 0.766.
+  it('asked in metric: 15.7 kg at the origin, an index of 0.77 for 12 kg, printed as 0.76', async () => {
+    const { data, blocks } = await replyTo(
+      'lift 12 kg, from: 55 cm, to: 150 cm, often: 3 a minute, stretch: 45 min, grip: fair, set-down: loose',
+    );
+    const { limit, index } = data as unknown as { limit: number; index: number };
+    expect(limit.toFixed(1)).toBe('15.7');
+    expect((12 / 15.7).toFixed(2)).toBe('0.76');
+    expect(index.toFixed(2)).toBe('0.77');
+    expect(JSON.stringify(blocks)).toContain('15.7 kg');
+  });
+
+  // A reach that is not told is the nearest that the equation counts: 10 in, or 25 cm in metric, not 25.4.
+  it('asked without a reach takes 25 cm in metric and 10 in else', async () => {
+    const limit = async (rest: string) => ((await replyTo(`lift ${rest}`)).data as unknown as { limit: number }).limit;
+    const metric = 'from: 10 cm, to: 75 cm';
+    expect(await limit(`20 kg, ${metric}`)).toBe(await limit(`20 kg, ${metric}, reach: 25 cm, reach-end: 25 cm`));
+    expect(await limit(`20 kg, ${metric}`)).toBeGreaterThan(
+      await limit(`20 kg, ${metric}, reach: 254 mm, reach-end: 254 mm`),
+    );
+    expect(await limit('45 lb')).toBe(await limit('45 lb, reach: 10 in, reach-end: 10 in'));
+  });
+
   it('index 26 lb ÷ 15.3 lb = 1.7, as printed', () => {
     expect(liftingIndex(26 * POUND, limits.destination).toFixed(1)).toBe('1.7');
   });
@@ -58,8 +82,9 @@ it('the best lift: 51 lb, 23 kg', () => {
   expect(weightLimits({ ...best, origin: at(750), destination: at(1000) }, true).origin).toBeCloseTo(23, 9);
 });
 
-// NIOSH 94-110, asymmetry: AM = 0.71 at 45°, 0.57 at 135°, 0 beyond; horizontal 0 over 25 in; vertical 0 over 70 in (from memory).
+// NIOSH 94-110, asymmetry (published): AM = 1 − 0.0032 A: 0.86 at 45°, 0.71 at 90°, 0.57 at 135°, 0 beyond; horizontal 0 over 25 in; vertical 0 over 70 in (from memory).
 test.each<[string, ReturnType<typeof end>, number]>([
+  ['a twist of 45°', end(10, 30, 45), 51 * 0.856],
   ['a twist of 90°', end(10, 30, 90), 51 * 0.712],
   ['a twist of 135°', end(10, 30, 135), 51 * 0.568],
   ['a twist of 136°', end(10, 30, 136), 0],

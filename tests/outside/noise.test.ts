@@ -1,8 +1,38 @@
-/** Noise doses against 29 CFR 1910.95: Table G-16, its formula, and the conversion of Appendix A. */
+/** Noise doses against what NIOSH recommends, and against 29 CFR 1910.95: Table G-16, its formula, and the conversion of Appendix A. */
 
 import { describe, expect, it, test } from 'vitest';
-import { allowedHours, noiseDose, timeWeightedLevel } from '../../src/core/safety/noise.ts';
+import {
+  allowedHours,
+  noiseDose,
+  recommendedDose,
+  recommendedHours,
+  timeWeightedLevel,
+} from '../../src/core/safety/noise.ts';
 import { replyTo } from '../bot/asked.ts';
+
+// NIOSH 98-126, table 1-1 (published): 85 dBA for 8 h, 3 dB more halve the time; 100 dBA for 15 min.
+test.each([
+  [85, 8],
+  [88, 4],
+  [91, 2],
+  [94, 1],
+  [97, 0.5],
+  [100, 0.25],
+  [82, 16],
+])('%i dBA is recommended for %f h at most', (level, hours) => {
+  expect(recommendedHours(level)).toBeCloseTo(hours, 12);
+  expect(recommendedDose([{ hours, level }])).toBeCloseTo(1, 12);
+});
+
+it('a mixed day by NIOSH adds up its shares: 15 min at 100 and 4 h at 85 are one and a half', () => {
+  expect(
+    recommendedDose([
+      { hours: 0.25, level: 100 },
+      { hours: 4, level: 85 },
+      { hours: 24, level: 79.9 },
+    ]),
+  ).toBeCloseTo(1.5, 12);
+});
 
 // 29 CFR 1910.95, Table G-16 (published): hours a day at a level in dBA.
 test.each([
@@ -58,11 +88,20 @@ describe('asked', () => {
     expect((data as { noiseDose?: number }).noiseDose).toBeCloseTo(dose, 12);
   });
 
-  it('tells what is over, half and under', async () => {
+  // 1 h at 100 dBA is 400 % of what NIOSH recommends and half of what OSHA allows an employer.
+  it('tells what is recommended first, then the employer’s limit', async () => {
+    const { blocks, data } = await replyTo('safety day: saw 1 h at 100');
+    const text = JSON.stringify(blocks);
+    expect(text).toMatch(/4 times what NIOSH recommends in a day .*: 400 %.*OSHA.*50 %/);
+    expect(data).toMatchObject({ recommendedDose: expect.closeTo(4, 12), noiseDose: expect.closeTo(0.5, 12) });
+  });
+
+  it('tells what is over both, over one and within both', async () => {
     const textOf = async (day: string) => JSON.stringify((await replyTo(`safety day: ${day}`)).blocks);
-    expect(await textOf('saw 3 h at 100')).toContain('Over the limit');
-    expect(await textOf('saw 2 h at 100')).toContain('Over 50 %');
-    expect(await textOf('saw 1 h at 90')).toContain('Under 50 %');
+    expect(await textOf('saw 3 h at 100')).toContain('Over both');
+    expect(await textOf('saw 1 h at 100')).toContain('Over what is recommended');
+    expect(await textOf('saw 1 h at 90')).toContain('Within both');
+    expect(await textOf('radio 8 h at 70')).toContain('Nothing in this day is loud enough');
     expect(await textOf('saw 1 min at 120')).toContain('Above 115 dBA');
   });
 });

@@ -4,6 +4,18 @@ import { inches, millimetres, ticks } from '../../../src/core/length.ts';
 import { readHomeDoorways } from '../../../src/measure/home-doorways.ts';
 import { count, direction, length, pattern, percent, plank, room, text } from '../../../src/measure/options.ts';
 import { readStanding } from '../../../src/measure/standing.ts';
+import {
+  KERF,
+  LAYING_DIRECTION,
+  MISTAKES_PERCENT,
+  NARROWEST_STRIP,
+  PERIMETER_GAP,
+  SHORTEST_END,
+  SPARES,
+  STAGGER,
+  STAIR_STEP,
+  WALL_DOUBT,
+} from '../../../src/trade/planks.ts';
 
 const nothing = ticks(0);
 
@@ -16,10 +28,12 @@ export const layingOptions = {
   pattern: pattern({
     summary: 'stair-step (step x rows), half, thirds, offcut-first, scattered, or herringbone (border 1)',
     standard: 'stair-step',
+    record: STAIR_STEP,
   }),
   direction: direction({
     summary: 'Rows run long, short, diagonal, at 30°, or along a wall; or each room its own way',
     standard: 'long',
+    record: LAYING_DIRECTION,
   }),
   doorways: text(
     {
@@ -42,6 +56,8 @@ export const layingOptions = {
   stagger: length({
     summary: 'Least distance between joints of touching rows',
     standard: '6 in',
+    record: STAGGER,
+    metric: '150 mm',
     example: '8 in',
     least: nothing,
     most: millimetres(2000),
@@ -49,6 +65,8 @@ export const layingOptions = {
   'shortest-end': length({
     summary: 'Shortest start or end piece',
     standard: '8 in',
+    record: SHORTEST_END,
+    metric: '200 mm',
     example: '10 in',
     least: nothing,
     most: millimetres(2000),
@@ -56,6 +74,8 @@ export const layingOptions = {
   'narrowest-strip': length({
     summary: 'Narrowest strip along a wall that runs with the rows; round posts and jambs planks are notched',
     standard: '2 in',
+    record: NARROWEST_STRIP,
+    metric: '50 mm',
     example: '3 in',
     least: nothing,
     most: millimetres(500),
@@ -63,6 +83,8 @@ export const layingOptions = {
   gap: length({
     summary: 'Gap at every wall',
     standard: '1/4 in',
+    record: PERIMETER_GAP,
+    metric: '6 mm',
     example: '3/8 in',
     least: nothing,
     most: inches(4),
@@ -70,15 +92,18 @@ export const layingOptions = {
   kerf: length({
     summary: 'What a cut takes: 0 for score and snap, 1/8 in for a saw',
     standard: '0',
+    record: KERF,
     example: '1/8 in',
     least: nothing,
     most: inches(0.5),
   }),
-  mistakes: percent({ summary: 'Planks on top for mistakes', standard: '3 %' }),
-  spares: count({ summary: 'Planks on top to keep for repairs', standard: '0', least: 0, most: 1000 }),
+  mistakes: percent({ summary: 'Planks on top for mistakes', standard: '3 %', record: MISTAKES_PERCENT }),
+  spares: count({ summary: 'Planks on top to keep for repairs', standard: '0', record: SPARES, least: 0, most: 1000 }),
   doubt: length({
     summary: 'How far off a wall may be, for “how sure?”',
     standard: '1/2 in',
+    record: WALL_DOUBT,
+    metric: '12 mm',
     example: '1 in',
     least: inches(0.125),
     most: inches(12),

@@ -17,7 +17,7 @@ export async function otherPatterns(areas: readonly Area[], ask: PlanksAsk, plan
   const phrases: string[] = [];
   for (const name of PATTERN_NAMES.filter((one) => one !== rules.pattern.name)) {
     await otherWork();
-    const pattern = patternOf({ name }, plank, rules.stagger);
+    const pattern = patternOf({ name }, plank, rules.stagger, ask.room.units);
     const other = await layAway(areas, plank, { ...rules, pattern }, plan.planks);
     const cartons = cartonsOf(other.planks);
     const broken = hardBreaks(other);

@@ -7,6 +7,7 @@ import type { Doorway } from '../../../src/core/home/doorway.ts';
 import type { ToldStanding } from '../../../src/core/home/standing.ts';
 import type { Length } from '../../../src/core/length.ts';
 import type { ToldRows } from '../../../src/measure/layout.ts';
+import type { Units } from '../../../src/measure/reading.ts';
 import type { ToldPlank, ToldRooms } from '../../../src/measure/told.ts';
 import { STAIR_STEP } from '../../../src/trade/planks.ts';
 
@@ -42,14 +43,14 @@ export function rulesOf(ask: PlanksAsk): Rules {
     stagger: ask.stagger,
     minEnd: ask['shortest-end'],
     minRip: ask['narrowest-strip'],
-    pattern: patternOf(ask.pattern, ask.plank.plank, ask.stagger),
+    pattern: patternOf(ask.pattern, ask.plank.plank, ask.stagger, ask.room.units),
   };
 }
 
 /** A pattern with its defaults: a step never below the stagger, and rows whose restart keeps it. */
-export function patternOf(told: ToldRows, plank: Plank, stagger: Length): Pattern {
+export function patternOf(told: ToldRows, plank: Plank, stagger: Length, units: Units): Pattern {
   if (told.name !== 'stair-step') return { name: told.name };
-  const step = told.step ?? Math.max(STAIR_STEP.value.step, stagger);
+  const step = told.step ?? Math.max(STAIR_STEP.value[units], stagger);
   const stair = stairStep(plank, step, stagger);
   return told.rows === undefined ? stair : { ...stair, rows: told.rows };
 }

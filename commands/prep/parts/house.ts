@@ -13,6 +13,7 @@ import type { ToldRooms } from '../../../src/measure/told.ts';
 import { type Refusal, unsafe } from '../../../src/reply/problem.ts';
 import { ASBESTOS_MARGIN } from '../../../src/trade/asbestos.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
+import { COVERING_UNTOLD } from '../../../src/trade/tearout.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { ASBESTOS_CALL, asbestosWhy, LAID_OVER } from '../../../src/words/refusals.ts';
 
@@ -22,6 +23,7 @@ export const houseOptions = {
       summary: 'What comes up: carpet, sheet vinyl, vinyl plank, laminate, tile',
       example: 'laminate',
       standard: 'carpet',
+      record: COVERING_UNTOLD,
       names: 'covering',
     },
     readCovering,

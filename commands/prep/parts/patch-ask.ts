@@ -3,7 +3,7 @@
 import type { Context } from '../../../src/bot/command.ts';
 import { areaOf, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/core/area.ts';
 import { boxOf } from '../../../src/core/geometry.ts';
-import { feet, inches, type Length, ticks } from '../../../src/core/length.ts';
+import { inches, type Length, ticks } from '../../../src/core/length.ts';
 import type { PatchRules } from '../../../src/core/subfloor/patch.ts';
 import type { Rect } from '../../../src/core/subfloor/patch-cut.ts';
 import { baysPerSheet, type SheetSize } from '../../../src/core/subfloor/patch-panel.ts';
@@ -12,7 +12,17 @@ import type { Found } from '../../../src/measure/place-found.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import type { ToldRooms } from '../../../src/measure/told.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { FASTENER_SPACING, LEAST_PANEL_WIDTH, PANEL_GAP, PATCH_BAYS } from '../../../src/trade/subfloor.ts';
+import {
+  BLOCK_FACE,
+  FASTENER_SPACING,
+  LARGEST_PATCH,
+  LEAST_PANEL_WIDTH,
+  PANEL_GAP,
+  PANEL_KERF,
+  PATCH_BAYS,
+  PATCH_RIM,
+  SHEET_BAYS,
+} from '../../../src/trade/subfloor.ts';
 import { damageBeyond, damageTooLarge, sheetTooSmall } from '../../../src/words/patch-problems.ts';
 
 export interface PatchAsk {
@@ -30,22 +40,14 @@ export interface PatchAsk {
   readonly 'notch-place': 'untold' | 'end' | 'outer' | 'middle';
   readonly hole: Length;
   readonly 'hole-edge': Length;
+  readonly 'hole-apart': Length;
+  readonly 'joist-kind': 'solid' | 'i-joist' | 'truss' | 'glued';
   readonly sheet: SheetSize;
   readonly bead: Length;
   /** US fluid ounces. */
   readonly tube: number;
   readonly found: Found;
 }
-
-/** A patch is at most this large each way: beyond, a floor is laid anew. */
-const LARGEST = feet(12);
-/** A screw stands this far inside a panel's rim, and a saw takes this much: common practice. */
-const RIM = inches(0.375);
-const KERF = inches(0.125);
-/** A sheet over three bays can be shared so that every panel has two. */
-const LEAST_BAYS = 3;
-/** The face of a 2×4 laid flat. */
-const BLOCK = inches(3.5);
 
 /** The damage across (u) and along (v) the joists. */
 export function uvOf({ damage, joists }: PatchAsk): Rect {
@@ -67,11 +69,11 @@ export function patchRules(ask: PatchAsk): PatchRules {
     // The panel itself is as wide, its gaps beside it.
     least: ticks(LEAST_PANEL_WIDTH.value + 2 * PANEL_GAP.value),
     gap: PANEL_GAP.value,
-    kerf: KERF,
+    kerf: PANEL_KERF.value,
     sheet: ask.sheet,
     fasteners: FASTENER_SPACING.value,
-    rim: RIM,
-    block: BLOCK,
+    rim: PATCH_RIM.value,
+    block: BLOCK_FACE.value,
     ...(walls && (ask.joists === 'up' ? { across: walls[0], along: walls[1] } : { across: walls[1], along: walls[0] })),
   };
 }
@@ -83,13 +85,16 @@ export function patchProblem(ask: PatchAsk, context: Context, saying: Saying): P
   const metric = saying.units === 'metric';
   const fix = (size: string, left: Length, bottom: Length): string =>
     `${size} at ${sayLength(left, saying)} from left, ${sayLength(bottom, saying)} from bottom`;
-  if (Math.max(damage.across, damage.up) > LARGEST)
+  if (Math.max(damage.across, damage.up) > LARGEST_PATCH.value)
     return damageTooLarge(
       got,
-      sayLength(LARGEST, saying),
+      sayLength(LARGEST_PATCH.value, saying),
       fix(metric ? '500 x 750 mm' : '20 x 30 in', damage.left, damage.bottom),
     );
-  if (baysPerSheet(ask.spacing, ask.sheet, PANEL_GAP.value) < LEAST_BAYS || ask.sheet.width < LEAST_PANEL_WIDTH.value)
+  if (
+    baysPerSheet(ask.spacing, ask.sheet, PANEL_GAP.value) < SHEET_BAYS.value ||
+    ask.sheet.width < LEAST_PANEL_WIDTH.value
+  )
     return sheetTooSmall(context.told.get('sheet') ?? '', metric ? '1220 x 2440 mm' : '4 x 8 ft');
   const walls = wallsOf(ask);
   if (!walls) return undefined;

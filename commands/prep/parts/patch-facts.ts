@@ -8,12 +8,9 @@ import { squeakScrews } from '../../../src/core/subfloor/screw.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../../src/trade/adhesive.ts';
-import { FASTENER_BITE, FASTENER_SPACING } from '../../../src/trade/subfloor.ts';
+import { BLOCK_SCREWS, FASTENER_BITE, FASTENER_SPACING } from '../../../src/trade/subfloor.ts';
 import { PATCH } from '../../../src/words/patch.ts';
 import { type PatchAsk, roomSides } from './patch-ask.ts';
-
-/** Two screws into each end of a block. */
-export const SCREWS_PER_BLOCK = 4;
 
 /** Tubes of adhesive for the bead of a patch. */
 export function tubesOf(patch: Patch, { tube, bead }: PatchAsk): number {
@@ -67,7 +64,7 @@ export function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
     },
     { label: PATCH.screws, value: PATCH.screwsOf(patch.fasteners.length, cut(edge), cut(field), cut(panelScrew(ask))) },
     { label: PATCH.keptScrews, value: PATCH.keptScrewsOf(patch.kept) },
-    { label: PATCH.blockScrews, value: PATCH.blockScrewsOf(patch.blocks.length * SCREWS_PER_BLOCK) },
+    { label: PATCH.blockScrews, value: PATCH.blockScrewsOf(patch.blocks.length * BLOCK_SCREWS.value) },
     {
       label: PATCH.adhesive,
       value: PATCH.adhesiveOf(

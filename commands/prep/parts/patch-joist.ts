@@ -2,31 +2,22 @@
 
 import type { Context } from '../../../src/bot/command.ts';
 import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../../src/core/length.ts';
-import { joistFlaws, joistLimits } from '../../../src/core/subfloor/joist-cut.ts';
+import { type JoistFlaw, joistFlaws, joistLimits } from '../../../src/core/subfloor/joist-cut.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
-import type { Refusal } from '../../../src/reply/problem.ts';
+import type { Problem, Refusal } from '../../../src/reply/problem.ts';
 import { JOIST_LIMITS } from '../../../src/trade/joists.ts';
-import { cutJoist } from '../../../src/words/patch-found.ts';
+import { cutJoist, ENGINEERED_CUT } from '../../../src/words/patch-found.ts';
+import { holeApartUntold } from '../../../src/words/patch-problems.ts';
 import type { PatchAsk } from './patch-ask.ts';
 import { refusal } from './patch-screen.ts';
 
-/** A refusal where a notch or hole passes its limit, or cannot be judged; undefined where it may stay. */
+/** A refusal where a notch or hole passes its limit, stands in a joist that no rule lets be cut, or cannot be judged; undefined where it may stay. */
 export function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefined {
+  const cut = ask.notch > 0 || ask.hole > 0;
+  if (cut && ask['joist-kind'] !== 'solid') return refusal(ENGINEERED_CUT);
+  const flaws = flawsOf(ask, context);
+  if (flaws.length === 0 || isOnlyApart(flaws)) return undefined;
   const depth = ask['joist-depth'];
-  const place = ask['notch-place'];
-  const flaws = joistFlaws(
-    {
-      depth,
-      notch: {
-        depth: ask.notch,
-        ...(context.told.has('notch-length') && { length: ask['notch-length'] }),
-        ...(place !== 'untold' && { place }),
-      },
-      hole: { diameter: ask.hole, ...(context.told.has('hole-edge') && { edge: ask['hole-edge'] }) },
-    },
-    JOIST_LIMITS.value,
-  );
-  if (flaws.length === 0) return undefined;
   const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
   const limits = joistLimits(depth, JOIST_LIMITS.value);
   const say = (length: number): string => sayLimit(length, saying);
@@ -37,6 +28,37 @@ export function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefin
       endNotch: say(limits.endNotch),
       hole: say(limits.hole),
     }),
+  );
+}
+
+/** Asks how far a hole and a notch stand apart, where both are told and nothing else is wrong with them. */
+export function joistQuestion(ask: PatchAsk, context: Context): Problem | undefined {
+  if (!isOnlyApart(flawsOf(ask, context))) return undefined;
+  const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
+  return holeApartUntold(sayCut(JOIST_LIMITS.value.holeApart, saying));
+}
+
+function isOnlyApart(flaws: readonly JoistFlaw[]): boolean {
+  return flaws.length === 1 && flaws[0] === 'hole-apart-untold';
+}
+
+function flawsOf(ask: PatchAsk, { told }: Context): readonly JoistFlaw[] {
+  const place = ask['notch-place'];
+  return joistFlaws(
+    {
+      depth: ask['joist-depth'],
+      notch: {
+        depth: ask.notch,
+        ...(told.has('notch-length') && { length: ask['notch-length'] }),
+        ...(place !== 'untold' && { place }),
+      },
+      hole: {
+        diameter: ask.hole,
+        ...(told.has('hole-edge') && { edge: ask['hole-edge'] }),
+        ...(told.has('hole-apart') && { apart: ask['hole-apart'] }),
+      },
+    },
+    JOIST_LIMITS.value,
   );
 }
 

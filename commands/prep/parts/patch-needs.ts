@@ -7,9 +7,10 @@ import { sayNumber } from '../../../src/measure/say.ts';
 import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import { BEAD_WASTE } from '../../../src/trade/adhesive.ts';
+import { BLOCK_SCREWS } from '../../../src/trade/subfloor.ts';
 import { NEEDS } from '../../../src/words/needs.ts';
 import type { PatchAsk } from './patch-ask.ts';
-import { panelScrew, SCREWS_PER_BLOCK } from './patch-facts.ts';
+import { panelScrew } from './patch-facts.ts';
 import { screwNeed } from './squeaks-needs.ts';
 
 /** US fluid ounces in a litre: 231 in³ a gallon of 128 (NIST Handbook 44, appendix C). */
@@ -46,7 +47,7 @@ export function patchNeeds(patch: Patch, ask: PatchAsk, saying: Saying): readonl
             item: 'block screw',
             label: NEEDS.blockScrews,
             stage,
-            quantity: { unit: 'count', amount: patch.blocks.length * SCREWS_PER_BLOCK } as const,
+            quantity: { unit: 'count', amount: patch.blocks.length * BLOCK_SCREWS.value } as const,
           },
         ]
       : []),

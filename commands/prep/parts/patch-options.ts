@@ -7,6 +7,9 @@ import { readSheet, readTube } from '../../../src/measure/place-sheet.ts';
 import { type Read, type Reading, read, unread } from '../../../src/measure/reading.ts';
 import { readRooms } from '../../../src/measure/room.ts';
 import type { ToldRooms } from '../../../src/measure/told.ts';
+import { BEAD, TUBE } from '../../../src/trade/adhesive.ts';
+import { ENGINEERED_JOIST, JOIST_DEPTH, JOIST_SPACING, JOIST_WIDTH } from '../../../src/trade/joists.ts';
+import { JOIST_RUN, PANEL_THICKNESS, PATCH_MARGIN, SHEET } from '../../../src/trade/subfloor.ts';
 import { severalRooms } from '../../../src/words/patch-problems.ts';
 
 export const foundOption = text(
@@ -21,6 +24,8 @@ export const foundOption = text(
 export const spacingOption = length({
   summary: 'Joists, centre to centre',
   standard: '16 in',
+  metric: '400 mm',
+  record: JOIST_SPACING,
   example: '24 in',
   least: inches(8),
   most: inches(24.1),
@@ -29,6 +34,8 @@ export const spacingOption = length({
 export const thicknessOption = length({
   summary: 'Thickness of the subfloor panel',
   standard: '3/4 in',
+  metric: '18 mm',
+  record: PANEL_THICKNESS,
   example: '5/8 in',
   least: inches(0.25),
   most: inches(2),
@@ -45,7 +52,11 @@ export const firstJoist = length({
 
 /** Everything else that a patch depends on, each with its usual value. */
 export const patchOptions = {
-  joists: choice(['up', 'across'], { summary: 'Joists run up the plan or across it', standard: 'up' }),
+  joists: choice(['up', 'across'], {
+    summary: 'Joists run up the plan or across it',
+    standard: 'up',
+    record: JOIST_RUN,
+  }),
   room: text(
     {
       summary: 'The room’s sides, if the damage is near a far wall',
@@ -58,6 +69,8 @@ export const patchOptions = {
   margin: length({
     summary: 'Sound wood round the damage',
     standard: '2 in',
+    record: PATCH_MARGIN,
+    metric: '50 mm',
     example: '3 in',
     least: nothing,
     most: inches(12),
@@ -65,6 +78,8 @@ export const patchOptions = {
   'joist-width': length({
     summary: 'How wide a joist is',
     standard: '1 1/2 in',
+    record: JOIST_WIDTH,
+    metric: '38 mm',
     example: '2 1/2 in',
     least: inches(1),
     most: inches(6),
@@ -72,6 +87,8 @@ export const patchOptions = {
   'joist-depth': length({
     summary: 'How deep a joist is; the shallowest usual one unless told',
     standard: '5 1/2 in',
+    record: JOIST_DEPTH,
+    metric: '140 mm',
     example: '9 1/4 in',
     least: inches(3),
     most: inches(24),
@@ -108,15 +125,42 @@ export const patchOptions = {
     least: nothing,
     most: inches(24),
   }),
-  sheet: text({ summary: 'A sheet of panel', example: '4 x 8 ft', standard: '4 x 8 ft' }, readSheet),
+  'hole-apart': length({
+    summary: 'From the hole to the nearest other hole or notch',
+    standard: '0',
+    example: '4 in',
+    least: nothing,
+    most: feet(40),
+  }),
+  'joist-kind': choice(['solid', 'i-joist', 'truss', 'glued'], {
+    summary: 'Solid lumber, or an I-joist, truss or glued beam, which no rule allows to be cut',
+    standard: 'solid',
+    record: ENGINEERED_JOIST,
+    example: 'i-joist',
+  }),
+  sheet: text(
+    { summary: 'A sheet of panel', example: '4 x 8 ft', standard: '4 x 8 ft', record: SHEET, metric: '1220 x 2440 mm' },
+    readSheet,
+  ),
   bead: length({
     summary: 'Bead of adhesive',
     standard: '3/8 in',
+    record: BEAD,
+    metric: '10 mm',
     example: '1/4 in',
     least: inches(0.125),
     most: inches(0.75),
   }),
-  tube: text({ summary: 'What a tube of adhesive holds', example: '10.1 fl oz', standard: '28 fl oz' }, readTube),
+  tube: text(
+    {
+      summary: 'What a tube of adhesive holds',
+      example: '10.1 fl oz',
+      standard: '28 fl oz',
+      record: TUBE,
+      metric: '825 ml',
+    },
+    readTube,
+  ),
 };
 
 function readRoom(typed: string, reading: Reading): Read<ToldRooms | 'none'> {

@@ -17,7 +17,7 @@ import { NO_CUT, PATCH } from '../../../src/words/patch.ts';
 import { referral } from '../../../src/words/patch-found.ts';
 import { type PatchAsk, patchProblem, patchRules, roomSides, squareFeet, uvOf } from './patch-ask.ts';
 import { buyFacts, cutFacts, sheetTable } from './patch-facts.ts';
-import { joistRefusal, limitsSaid } from './patch-joist.ts';
+import { joistQuestion, joistRefusal, limitsSaid } from './patch-joist.ts';
 import { patchNeeds } from './patch-needs.ts';
 import { patchResult } from './patch-result.ts';
 import { refusal, refusalFor } from './patch-screen.ts';
@@ -30,7 +30,7 @@ export function answerPatch(ask: PatchAsk, context: Context): Outcome {
   const { mould } = together(ask.damage.found, ask.found);
   if (mould && squareFeet(ask) >= MOULD_AREA.value) return refusal(referral(['mould']), 'mold');
   const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
-  const problem = patchProblem(ask, context, saying);
+  const problem = joistQuestion(ask, context) ?? patchProblem(ask, context, saying);
   if (problem) return { problems: [problem] };
   const damage = uvOf(ask);
   const rules = patchRules(ask);

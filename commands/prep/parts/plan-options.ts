@@ -2,6 +2,8 @@
 
 import type { z } from 'zod';
 import { choice, count, room } from '../../../src/measure/options.ts';
+import { LEVELLER_DRIES } from '../../../src/trade/flatness.ts';
+import { LONGEST_ACCLIMATION } from '../../../src/trade/planks.ts';
 import { houseOptions } from './house.ts';
 import { doorsOption } from './tearout-options.ts';
 
@@ -10,10 +12,18 @@ export const planOptions = {
   ...houseOptions,
   doors: doorsOption,
   level: choice(['check', 'yes', 'no'], { summary: 'Will leveller be poured?', standard: 'check' }),
-  'leveller-dry': count({ summary: 'Hours the leveller dries, by its bag', standard: '24', least: 1, most: 336 }),
+  'leveller-dry': count({
+    summary: 'Hours the leveller dries, by its bag',
+    standard: '24',
+    record: LEVELLER_DRIES,
+    least: 1,
+    most: 336,
+  }),
+  heated: choice(['no', 'yes'], { summary: 'Is the floor heated, by tubes or cables in it?', standard: 'no' }),
   acclimate: count({
     summary: 'Hours the plank’s maker wants cartons in the room',
     standard: '0',
+    record: LONGEST_ACCLIMATION,
     least: 0,
     most: 336,
   }),

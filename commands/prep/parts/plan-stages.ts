@@ -11,7 +11,7 @@ import type { PlanAsk } from './plan-options.ts';
 
 /** Stages in order; what only some houses need is left out of the others. */
 export function stagesOf(ask: PlanAsk, covering: Covering, country: Country): readonly StageWords[] {
-  const { built, insurer, tested, level, acclimate } = ask;
+  const { built, insurer, tested, level, acclimate, heated } = ask;
   const margin = ASBESTOS_MARGIN[country].value;
   const old = mayHoldAsbestos(built, margin) && tested !== 'clear';
   const leadYear = LEAD_YEARS[country].value;
@@ -35,10 +35,10 @@ export function stagesOf(ask: PlanAsk, covering: Covering, country: Country): re
             : tearoutSteps(covering, tested === 'clear')),
       ],
     },
-    subfloor,
+    { ...subfloor, work: [...(heated === 'yes' ? [STAGE_NOTES.heatedScrews] : []), ...subfloor.work] },
     { ...dryFlat, work: [...dryFlat.work, ...wet] },
     ...(acclimate > 0 ? [{ ...cartons, work: [...cartons.work, STAGE_NOTES.acclimate(acclimate)] }] : []),
-    floor,
+    { ...floor, work: [...floor.work, ...(heated === 'yes' ? STAGE_NOTES.heatedFloor : [])] },
     trim,
     finish,
   ];

@@ -7,6 +7,7 @@ import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import { sayHours } from '../../../src/measure/say-loose.ts';
 import type { Block, Result } from '../../../src/reply/reply.ts';
 import { asbestosFigures } from '../../../src/trade/asbestos.ts';
+import { HEATING_FIGURES } from '../../../src/trade/heating.ts';
 import { leadFigures } from '../../../src/trade/lead.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
 import { LIFTING_PACE } from '../../../src/trade/tearout.ts';
@@ -77,7 +78,12 @@ export function answerPlan(ask: PlanAsk, context: Context): Outcome {
     ],
     assumed: assumedWith(ask, context),
     cautions: worded(cautionsFor('tear-out')),
-    sources: [LIFTING_PACE[covering], ...asbestosFigures(country), ...leadFigures(country)].map(({ source }) => source),
+    sources: [
+      LIFTING_PACE[covering],
+      ...(ask.heated === 'yes' ? HEATING_FIGURES : []),
+      ...asbestosFigures(country),
+      ...leadFigures(country),
+    ].map(({ source }) => source),
     actions: [{ label: PLAN.tearout, ask: sharedAsk('tearout', context) }],
     audience: 'asker',
     data,

@@ -8,17 +8,30 @@ import { length, room, text } from '../../../src/measure/options.ts';
 import type { Reading } from '../../../src/measure/reading.ts';
 import { readTrim } from '../../../src/measure/trim-parts.ts';
 import { readLaidWeight, readWeight } from '../../../src/measure/weight.ts';
+import type { Cited } from '../../../src/trade/cited.ts';
+import { CARPET_ALONE, LAID_WEIGHT, PICKUP_BED, PICKUP_PAYLOAD } from '../../../src/trade/debris.ts';
+import { BUNDLE, DOORWAY, ONE_PERSON, STRIP_WIDTH } from '../../../src/trade/tearout.ts';
 import { houseOptions } from './house.ts';
 
 /** A weight in pounds from `least` to `most`. */
-function weight(summary: string, standard: string, least: number, most: number) {
-  return text({ summary, standard, example: standard }, (typed: string, reading: Reading) =>
+function weight(
+  summary: string,
+  { standard, metric, record }: { standard: string; metric: string; record: Cited<unknown> },
+  least: number,
+  most: number,
+) {
+  return text({ summary, standard, metric, record, example: standard }, (typed: string, reading: Reading) =>
     readWeight(typed, reading, least * KILOGRAMS_PER_POUND, most * KILOGRAMS_PER_POUND),
   );
 }
 
 export const doorsOption = text(
-  { summary: 'Doorways: one a room, how many and how wide, or none', example: '2 x 30 in', standard: 'one a room' },
+  {
+    summary: 'Doorways: one a room, how many and how wide, or none',
+    example: '2 x 30 in',
+    standard: 'one a room',
+    record: DOORWAY,
+  },
   readDoorways,
 );
 
@@ -33,30 +46,59 @@ export const tearoutOptions = {
   strip: length({
     summary: 'Width of a strip',
     standard: '3 ft',
+    record: STRIP_WIDTH,
+    metric: '0.9 m',
     example: '30 in',
     least: inches(6),
     most: feet(6),
   }),
-  carry: weight('What one person lifts', '35 lb', 5, 100),
+  carry: weight('What one person lifts', { standard: '35 lb', metric: '16 kg', record: ONE_PERSON }, 5, 100),
   'bundle-length': length({
     summary: 'The hauler’s longest bundle',
     standard: '4 ft',
+    record: BUNDLE,
+    metric: '1.2 m',
     example: '3 ft',
     least: inches(12),
     most: feet(12),
   }),
-  'bundle-weight': weight('The hauler’s heaviest bundle', '50 lb', 5, 200),
+  'bundle-weight': weight(
+    'The hauler’s heaviest bundle',
+    { standard: '50 lb', metric: '23 kg', record: BUNDLE },
+    5,
+    200,
+  ),
   weight: text(
-    { summary: 'What the floor weighs with its pad or glue, if you know', example: '8 lb/sq yd', standard: 'usual' },
+    {
+      summary: 'What the floor weighs with its pad or glue, if you know',
+      example: '8 lb/sq yd',
+      standard: 'usual',
+      record: LAID_WEIGHT.carpet,
+    },
     readLaidWeight,
   ),
   'carpet-weight': text(
-    { summary: 'What the carpet alone weighs, without its pad', example: '4 lb/sq yd', standard: 'usual' },
+    {
+      summary: 'What the carpet alone weighs, without its pad',
+      example: '4 lb/sq yd',
+      standard: 'usual',
+      record: CARPET_ALONE,
+    },
     readLaidWeight,
   ),
   vehicle: text(
-    { summary: 'pickup, container, or trailer with its size', example: 'trailer 3 cu yd', standard: 'pickup' },
+    {
+      summary: 'pickup, container, or trailer with its size',
+      example: 'trailer 3 cu yd',
+      standard: 'pickup',
+      record: PICKUP_BED,
+    },
     readHaul,
   ),
-  payload: weight('What a pickup or trailer may carry', '1000 lb', 100, 10_000),
+  payload: weight(
+    'What a pickup or trailer may carry',
+    { standard: '1000 lb', metric: '450 kg', record: PICKUP_PAYLOAD },
+    100,
+    10_000,
+  ),
 };

@@ -39,6 +39,7 @@ export function finishNeeds(finishing: Finishing, saying: Saying): readonly Need
       label: NEEDS.nails(size),
       stage: 'baseboards',
       quantity: { unit: 'count', amount: nails },
+      note: NEEDS.nailsNote,
     },
     ...liquid('caulk', NEEDS.caulk, 'caulk', (length / beadLength(tube, bead)) * tube, {
       size: tube,

@@ -1,15 +1,22 @@
 /** From the options of `trim finish` to its answer. */
 
 import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { inches, type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../../src/core/length.ts';
+import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../../src/core/length.ts';
 import { roundUp } from '../../../src/core/round-up.ts';
 import { beadLength, coatLitres, fillerLitres, tubesFor } from '../../../src/core/trim/coating.ts';
-import { intoStud, NAIL_STEPS, nailCount, nailLength } from '../../../src/core/trim/nailing.ts';
+import { intoStud, nailCount, nailLength } from '../../../src/core/trim/nailing.ts';
 import { sayArea, sayNumber } from '../../../src/measure/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
 import { CAULK_FIGURES, NAIL_HOLE } from '../../../src/trade/caulk.ts';
-import { DEEPEST_NAIL, NAIL_FIGURES } from '../../../src/trade/nails.ts';
+import {
+  DEEPEST_NAIL,
+  LEAST_IN_STUD,
+  NAIL_FIGURES,
+  NAIL_GAUGE,
+  NAIL_STEPS,
+  SAME_STUD,
+} from '../../../src/trade/nails.ts';
 import { PAINT_FIGURES } from '../../../src/trade/paint.ts';
 import { GLUE_UP, STUD_SPACING } from '../../../src/trade/trim.ts';
 import { deepNailText, FINISH } from '../../../src/words/finish.ts';
@@ -43,14 +50,14 @@ export function answerFinish(ask: FinishAsk, context: Context): Outcome {
   if ('problems' in asked) return asked;
   const saying = sayingOf(ask, context);
   const { thickness, wallboard, height, bead, tube, coverage } = ask;
-  const least = nailLength(thickness, wallboard, ask.grip, NAIL_STEPS[saying.units]);
+  const least = nailLength(thickness, wallboard, ask.grip, NAIL_STEPS.value[saying.units]);
   const nail = ask.nail ?? least;
   const into = intoStud(nail, thickness, wallboard);
-  if (into < inches(0.5))
+  if (into < LEAST_IN_STUD.value)
     return { problems: [nailTooShort(sayCut(nail, saying), sayCut(least, saying), typeable(least, saying))] };
   const studs = { first: ask['first-stud'], spacing: ask['stud-spacing'] };
   const per = ask['nails-per-stud'];
-  const nails = nailCount(asked.stretches, studs, GLUE_UP.value, per);
+  const nails = nailCount(asked.stretches, studs, { single: GLUE_UP.value, sameStud: SAME_STUD.value }, per);
   const length = asked.stretches.reduce((sum, { from, to }) => sum + to - from, 0);
   const tubes = tubesFor(length, tube, bead);
   const filler = fillerLitres(nails, NAIL_HOLE.value, NAIL_HOLE.value);
@@ -92,6 +99,7 @@ export function answerFinish(ask: FinishAsk, context: Context): Outcome {
                 ? FINISH.nailValue(size, sayCut(thickness, saying), sayCut(wallboard, saying), sayCut(ask.grip, saying))
                 : `${size}, ${FINISH.deep(sayCut(into, saying))}`,
           },
+          { label: FINISH.gauge, value: NAIL_GAUGE.said },
           {
             label: FINISH.caulk,
             value: FINISH.caulkValue(

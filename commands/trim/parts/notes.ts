@@ -1,7 +1,6 @@
 /** What goes with a list of trim: how doubtful things were taken, and the steps that its cuts ask for. */
 
 import type { Context } from '../../../src/bot/command.ts';
-import { inches } from '../../../src/core/length.ts';
 import { turning } from '../../../src/core/trim/corner.ts';
 import type { TrimPiece } from '../../../src/core/trim/piece.ts';
 import type { Stick } from '../../../src/core/trim/stick-task.ts';
@@ -9,14 +8,10 @@ import { wallName } from '../../../src/core/trim/wall.ts';
 import { sayDegrees } from '../../../src/draw/elevation.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
+import { NO_SLACK, OFF_TURN } from '../../../src/trade/trim.ts';
 import { TRIM_NOTES, TRIM_STEPS } from '../../../src/words/trim.ts';
 import type { ListAsk } from './ask.ts';
 import { type AskedWalls, sayingOf } from './walls.ts';
-
-/** Corners that turn through this many degrees more or less than a full turn are worth measuring again. */
-const OFF = 1;
-/** Less than this left over, and a slip of the saw costs the stick. */
-const NO_SLACK = inches(0.125);
 
 export function stepsBlock(pieces: readonly TrimPiece[], sticks: readonly Stick[], glue: boolean): Block {
   return {
@@ -24,7 +19,7 @@ export function stepsBlock(pieces: readonly TrimPiece[], sticks: readonly Stick[
     title: TRIM_STEPS.title,
     steps: [
       ...TRIM_STEPS.base,
-      ...(sticks.some(({ leftover }) => leftover < NO_SLACK) ? [TRIM_STEPS.full] : []),
+      ...(sticks.some(({ leftover }) => leftover < NO_SLACK.value) ? [TRIM_STEPS.full] : []),
       ...(has(pieces, 'cope') ? [TRIM_STEPS.cope] : []),
       ...(has(pieces, 'scarf') ? [TRIM_STEPS.scarf] : []),
       ...(glue ? [TRIM_STEPS.glue] : []),
@@ -54,7 +49,7 @@ export function notesOf(
       : []),
     ...coped.map(({ wall }) => TRIM_NOTES.coped(`the left corner of ${wall}`)),
     ...turned
-      .filter(({ degrees }) => Math.abs(degrees - 360) > OFF)
+      .filter(({ degrees }) => Math.abs(degrees - 360) > OFF_TURN.value)
       .map(({ name, degrees }) => TRIM_NOTES.turning(name, sayDegrees(degrees, saying))),
   ];
 }

@@ -7,6 +7,18 @@ import { readDoors } from '../../../src/measure/doors.ts';
 import { readBays } from '../../../src/measure/opening-bay.ts';
 import { choice, length, room, text } from '../../../src/measure/options.ts';
 import { readStock } from '../../../src/measure/stock.ts';
+import {
+  CASING_WIDTH,
+  END_TRIM,
+  GLUE_UP,
+  JOINTS,
+  SAW_KERF,
+  SAW_REACH,
+  SQUARE_CORNERS,
+  STICKS,
+  STUD_SPACING,
+  TRIM_THICKNESS,
+} from '../../../src/trade/trim.ts';
 
 const nothing = ticks(0);
 
@@ -28,6 +40,8 @@ export const wallOptions = {
   casing: length({
     summary: 'Width of the casing at each side of a door',
     standard: '2 1/4 in',
+    record: CASING_WIDTH,
+    metric: '60 mm',
     example: '3 in',
     least: nothing,
     most: inches(12),
@@ -47,6 +61,7 @@ export const wallOptions = {
       example: 'corner 3: 88.5',
       colons: 'any',
       standard: 'square',
+      record: SQUARE_CORNERS,
     },
     readCorners,
   ),
@@ -57,6 +72,8 @@ export const studOptions = {
   'stud-spacing': length({
     summary: 'Studs, centre to centre',
     standard: '16 in',
+    record: STUD_SPACING,
+    metric: '400 mm',
     example: '24 in',
     least: inches(4),
     most: inches(48),
@@ -64,6 +81,8 @@ export const studOptions = {
   'first-stud': length({
     summary: 'First stud from the left end of a wall',
     standard: '16 in',
+    record: STUD_SPACING,
+    metric: '400 mm',
     example: '15 1/4 in',
     least: nothing,
     most: inches(48),
@@ -73,6 +92,8 @@ export const studOptions = {
 export const thicknessOption = length({
   summary: 'Thickness of the trim',
   standard: '9/16 in',
+  record: TRIM_THICKNESS,
+  metric: '15 mm',
   example: '5/8 in',
   least: millimetres(2),
   most: inches(3),
@@ -85,12 +106,16 @@ export const stickOptions = {
       summary: 'Sticks: “8 ft $7.98; 12 ft $12.48; have 3 x 8 ft”',
       example: '8 ft $7.98; 12 ft $12.48',
       standard: '8 ft; 12 ft; 16 ft',
+      record: STICKS,
+      metric: '2.4 m; 3 m; 4.2 m',
     },
     readStock,
   ),
   kerf: length({
     summary: 'What the saw takes',
     standard: '1/8 in',
+    record: SAW_KERF,
+    metric: '3 mm',
     example: '3/32 in',
     least: nothing,
     most: inches(0.5),
@@ -98,6 +123,7 @@ export const stickOptions = {
   'end-trim': length({
     summary: 'Cut off each stick first, to square it',
     standard: '0',
+    record: END_TRIM,
     example: '1/2 in',
     least: nothing,
     most: inches(12),
@@ -110,17 +136,20 @@ export const cuttingOptions = {
   'inside-joint': choice(['miter', 'cope', 'mitre'], {
     summary: 'Inside corners: miter or cope; out of square ones are coped',
     standard: 'miter',
+    record: JOINTS,
     example: 'cope',
   }),
   'glue-up': length({
     summary: 'Pieces up to this length are glued up first',
     standard: '6 in',
+    record: GLUE_UP,
+    metric: '150 mm',
     example: '4 in',
     least: nothing,
     most: inches(24),
   }),
   'saw-reach': text(
-    { summary: 'How far the saw swings, in degrees', example: '50', standard: '50' },
+    { summary: 'How far the saw swings, in degrees', example: '50', standard: '50', record: SAW_REACH },
     (typed, reading) => readAngle(typed, reading, REACH.least, REACH.most),
   ),
 };

@@ -1,8 +1,11 @@
 /** Doorways between rooms, as told and as they come to lie. Lengths in ticks. */
 
 import type { Outline } from '../geometry.ts';
-import type { Length } from '../length.ts';
+import { inches, type Length } from '../length.ts';
 import type { JambPlace } from './mouth.ts';
+
+/** A stud wall: 3 1/2 in of stud and 1/2 in of board on both sides (common practice). */
+export const USUAL_WALL = inches(4.5);
 
 /** One side of a doorway: its room, and as far as told the wall (from 1) and where in it. */
 export interface DoorwaySide {

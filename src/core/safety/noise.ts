@@ -1,4 +1,4 @@
-/** The noise dose of a day, by 29 CFR 1910.95. */
+/** The noise dose of a day: what NIOSH recommends, and what 29 CFR 1910.95 allows. */
 
 /** One noise: hours of it, at a level in dBA. */
 export interface Noise {
@@ -10,6 +10,19 @@ export interface Noise {
 export const LEAST_COUNTED = 80;
 /** The loudest steady level of Table G-16. */
 export const LOUDEST_ALLOWED = 115;
+
+/** Hours recommended at most at a level in dBA: T = 8 ÷ 2^((L − 85) ÷ 3) (NIOSH 98-126, table 1-1 and its formula, from memory). */
+export function recommendedHours(level: number): number {
+  return 8 / 2 ** ((level - 85) / 3);
+}
+
+/** Σ C ÷ T over the day's noises by NIOSH, levels from 80 dBA on counted: 1 is all of what is recommended in a day. */
+export function recommendedDose(noises: readonly Noise[]): number {
+  return noises.reduce(
+    (sum, { hours, level }) => sum + (level < LEAST_COUNTED ? 0 : hours / recommendedHours(level)),
+    0,
+  );
+}
 
 /** Hours allowed at a level in dBA: T = 8 ÷ 2^((L − 90) ÷ 5) (29 CFR 1910.95, Table G-16 and app. A). */
 export function allowedHours(level: number): number {

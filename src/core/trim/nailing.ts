@@ -1,33 +1,34 @@
 /** Nails for trim: how many by the studs behind it, and how long they must be. Lengths in ticks. */
 
-import { inches, type Length, millimetres, ticks } from '../length.ts';
+import { type Length, ticks } from '../length.ts';
 import { roundUpRatio } from '../round-up.ts';
 import type { Stretch } from './opening.ts';
 import { type Studs, studsBetween } from './stud.ts';
 
-/** A stud nearer to an end than half its own width carries the same nails as the framing at that end. */
-const SAME_STUD = inches(0.75);
-/** Nails are sold in steps of a quarter inch, or of 5 mm. Common practice. */
-export const NAIL_STEPS = { imperial: inches(0.25), metric: millimetres(5) } as const;
+/** Lengths that decide where nails go: below `single` a stretch has one place, and within `sameStud` of an end no other. */
+export interface NailRule {
+  readonly single: Length;
+  readonly sameStud: Length;
+}
 
-/** Where a stretch is nailed: its ends, where corners and doors have framing, and every stud between; once where it is shorter than `single`. */
+/** Where a stretch is nailed: its ends, where corners and doors have framing, and every stud between. */
 export function nailPlaces(
   { from, to }: Pick<Stretch, 'from' | 'to'>,
   studs: Studs,
-  single: Length,
+  { single, sameStud }: NailRule,
 ): readonly Length[] {
   if (to - from < single) return [ticks(Math.round((from + to) / 2))];
-  return [from, ...studsBetween(studs, from + SAME_STUD, to - SAME_STUD), to];
+  return [from, ...studsBetween(studs, from + sameStud, to - sameStud), to];
 }
 
 /** Nails in all: `perPlace` at every place of every stretch. */
 export function nailCount(
   stretches: readonly Pick<Stretch, 'from' | 'to'>[],
   studs: Studs,
-  single: Length,
+  rule: NailRule,
   perPlace: number,
 ): number {
-  return stretches.reduce((sum, stretch) => sum + nailPlaces(stretch, studs, single).length * perPlace, 0);
+  return stretches.reduce((sum, stretch) => sum + nailPlaces(stretch, studs, rule).length * perPlace, 0);
 }
 
 /** The shortest nail in steps of `step` ticks that passes trim and wallboard and goes `grip` into the stud: length ≥ trim + wallboard + grip. */

@@ -36,7 +36,7 @@ export type PieceTrouble =
   | { readonly why: 'no stud'; readonly wall: TrimWall; readonly length: number };
 
 /** Corners nearer to straight than this are mitred even where coping is asked: the profile runs out along the cut. Common practice. */
-const WIDEST_COPE = 120;
+export const WIDEST_COPE = 120;
 const LETTERS = 26;
 
 /**
