@@ -24,7 +24,7 @@ import { read, unread } from './reading.ts';
 import { sayArea, sayNumber } from './say.ts';
 import type { Saying } from './say-length.ts';
 import { sayLength } from './say-length.ts';
-import { termsOf } from './tape-terms.ts';
+import { type Terms, termsOf } from './tape-terms.ts';
 import type { Sum, Value } from './tape-tree.ts';
 import { asLength, totalOf } from './tape-tree.ts';
 
@@ -71,12 +71,22 @@ export function readTape(text: string, reading: Reading, bare: LengthUnit): Read
   if ('expected' in terms) return unread({ ...terms, got: got.got });
   for (const quantity of terms.quantities) noteDoubts(quantity, reading);
 
-  const sum: Sum = { reading, bare, got, example };
+  const sum: Sum = { reading, bare: unitAtEnd(terms) ?? bare, got, example };
   const value = totalOf(terms, sum);
   if ('expected' in value) return unread(value);
   const units = unitsOf(target?.unit ?? terms.quantities.find(({ unit }) => unit)?.unit ?? bare);
   const tape = tapeOf(asLength(value, sum), { units, decimal: reading.habits.decimal }, sum, target);
   return 'expected' in tape ? unread(tape) : read(tape);
+}
+
+/** The unit of lengths that are only added up, where nothing but the last of them names one, in letters: 5 + 3 + 9 ft are feet. */
+function unitAtEnd({ structure, quantities }: Terms): LengthUnit | undefined {
+  const last = quantities.at(-1);
+  const others = quantities.slice(0, -1);
+  // Beside feet with a mark, and below one, a number is what is read off a tape: inches.
+  const alike = others.every(({ unit, power, top, bottom }) => unit === undefined && power === 0 && top >= bottom);
+  const named = last?.power === 1 && /[a-z]\.?$/i.test(last.typed.trim());
+  return alike && named && /^q0(?:[+-]q\d+)+$/.test(structure) ? last.unit : undefined;
 }
 
 interface Target {
