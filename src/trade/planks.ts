@@ -34,6 +34,14 @@ export const PERIMETER_GAP: Cited<Length> = {
   source: TRADE_GUIDANCE,
 };
 
+/** The gap for such a run. */
+export const LONG_RUN_GAP: Cited<{ readonly imperial: Length; readonly metric: Length }> = {
+  name: 'Gap at every wall of a long run',
+  said: '1/2 in (12 mm) for runs of 50 to 85 ft; beyond, its maker’s word on breaks',
+  value: { imperial: inches(0.5), metric: millimetres(12) },
+  source: TRADE_GUIDANCE,
+};
+
 /** A run from here on wants the wider gap, and its maker's word on breaks. */
 export const LONG_RUN: Cited<Length> = {
   name: 'Run from which a wider gap is asked',
@@ -128,6 +136,7 @@ export const PLANK_FIGURES = [
   SHORTEST_END,
   NARROWEST_STRIP,
   PERIMETER_GAP,
+  LONG_RUN_GAP,
   LONG_RUN,
   KERF,
   MISTAKES_PERCENT,

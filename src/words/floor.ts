@@ -26,6 +26,7 @@ export function planksHeadline(bought: Bought, cost: string | undefined): string
 
 export const BUY = {
   title: 'What to buy',
+  wideGap: (gap: string, run: string) => `gap not told: ${gap} taken, for a run of ${run} or more`,
   cartons: 'Cartons',
   planks: 'Planks to lay',
   mistakes: 'For mistakes',

@@ -1,6 +1,7 @@
 /** What the floor commands say of their rules and of the room they took, and how their data names a pattern. */
 
 import { describe, expect, it } from 'vitest';
+import { inches, millimetres } from '../../src/core/length.ts';
 import { floorTo, replyTo } from '../bot/asked.ts';
 
 const PLANK = 'plank: 6 x 48 in, 10 per carton';
@@ -64,4 +65,33 @@ describe('the guide of one room', () => {
     expect(headline).toMatch(/^closet: /);
     expect(assumed.join()).not.toContain('largest');
   });
+});
+
+// Trade guidance for floating floors (reported): a gap of 1/2 in at every wall for runs of 50 to 85 ft.
+describe('a long run', () => {
+  const gapOf = async (rest: string) =>
+    (await floorTo(`planks room: ${rest}, plank: 6 x 48 in, 10 per carton`)).rules.gap;
+
+  it('takes 1/2 in from 50 ft on, says so, and gives way to what is told', async () => {
+    expect(await gapOf('49 x 12 ft')).toBe(inches(0.25));
+    expect(await gapOf('50 x 12 ft')).toBe(inches(0.5));
+    expect(await gapOf('15.3 x 4 m')).toBe(millimetres(12));
+    expect(await gapOf('60 x 12 ft, gap: 3/8 in')).toBe(inches(0.375));
+    const { assumed } = await replyTo('planks room: 60 x 12 ft, plank: 6 x 48 in, 10 per carton');
+    expect(assumed.join(' ')).toContain('gap not told: 1/2"');
+  });
+});
+
+// The same rules as they are told in metric (reported): stagger 150 mm, shortest end 200 mm, narrowest strip 50 mm.
+it('a floor told in metric keeps round rules, and one in feet those in inches', async () => {
+  const metric = (await floorTo('planks room: 3.8 x 4.2 m, plank: 180 x 1220 mm, 8 per carton')).rules;
+  expect(metric).toMatchObject({
+    stagger: millimetres(150),
+    minEnd: millimetres(200),
+    minRip: millimetres(50),
+    gap: millimetres(6),
+    pattern: { step: millimetres(150) },
+  });
+  const imperial = (await floorTo(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`)).rules;
+  expect(imperial).toMatchObject({ stagger: inches(6), minEnd: inches(8), minRip: inches(2), gap: inches(0.25) });
 });

@@ -46,9 +46,9 @@ export async function layHerringAsk(ask: HerringAsk, context: Context): Promise<
   if (handed && ask.pattern.border > 0) return { problems: [borderOfHanded(pattern)] };
   const asked = askedAreas(ask, context);
   if ('problems' in asked) return asked;
-  const { areas, home, about } = asked;
+  const { areas, home, about, gap } = asked;
   const rules: HerringRules = {
-    gap: ask.gap,
+    gap,
     kerf: ask.kerf,
     minEnd: ask['shortest-end'],
     border: ask.pattern.border,

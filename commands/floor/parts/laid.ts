@@ -8,12 +8,14 @@ import { frameOf } from '../../../src/core/floor/frame.ts';
 import { groundOf, isSlanted } from '../../../src/core/floor/ground.ts';
 import { inOrder, layingOrder } from '../../../src/core/floor/laying-order.ts';
 import type { Area } from '../../../src/core/floor/sliced.ts';
-import { doubleArea } from '../../../src/core/geometry.ts';
+import { boxOf, doubleArea, type Outline } from '../../../src/core/geometry.ts';
 import type { Home } from '../../../src/core/home/home.ts';
+import type { Length } from '../../../src/core/length.ts';
 import { cents } from '../../../src/core/money.ts';
 import { sayMoney } from '../../../src/measure/say.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import { betterFloors, isSearched, layAway } from '../../../src/solve/floor.ts';
+import { LONG_RUN, LONG_RUN_GAP } from '../../../src/trade/planks.ts';
 import { BUY } from '../../../src/words/floor.ts';
 import {
   directionDivided,
@@ -64,6 +66,8 @@ export interface AskedAreas {
   readonly areas: readonly Area[];
   readonly home: Home & { readonly assumed: readonly string[] };
   readonly about: number;
+  /** The gap to keep: the one told, or the one that the longest run wants. */
+  readonly gap: Length;
 }
 
 /** What is to be laid; Problems where there is no such wall, no floor within the gap, or far too many planks. */
@@ -94,9 +98,17 @@ export function askedAreas(ask: AreasAsk, context: Context): AskedAreas | Proble
   const slanted = areas.some(({ region, angle }) => isSlanted(region, angle));
   const most = slanted ? MOST_SLANTED : MOST_PLANKS;
   if (about > most) return { problems: [tooManyPlanks(about, most)] };
-  const lost = areas.find(({ region, angle }) => groundOf(region, frameOf(region, angle), ask.gap).length === 0);
-  if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(ask.gap, saying))] };
-  return { areas, home, about };
+  const wide = !context.told.has('gap') && home.regions.some(({ outline }) => longestSide(outline) >= LONG_RUN.value);
+  const gap = wide ? LONG_RUN_GAP.value[saying.units] : ask.gap;
+  const lost = areas.find(({ region, angle }) => groundOf(region, frameOf(region, angle), gap).length === 0);
+  if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(gap, saying))] };
+  const taken = wide ? [BUY.wideGap(sayLength(gap, saying), sayLength(LONG_RUN.value, saying))] : [];
+  return { areas, home: { ...home, assumed: [...home.assumed, ...taken] }, about, gap };
+}
+
+function longestSide(outline: Outline): number {
+  const { minX, minY, maxX, maxY } = boxOf(outline);
+  return Math.max(maxX - minX, maxY - minY);
 }
 
 /** Lays the rooms in rows. */
@@ -104,11 +116,11 @@ export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloo
   if (ask.plank.handed) return { problems: [handedInRows(context.told.get('pattern') ?? 'stair-step')] };
   const asked = askedAreas(ask, context);
   if ('problems' in asked) return asked;
-  const { areas, home, about } = asked;
+  const { areas, home, about, gap } = asked;
   const { plank } = ask.plank;
   const saying = sayingOf(ask, context);
   context.begin();
-  const laid = await layAway(areas, plank, rulesOf(ask), about);
+  const laid = await layAway(areas, plank, rulesOf({ ...ask, gap }), about);
   const { order, waiting } = layingOrder(laid);
   return {
     ...priced(inOrder(laid, order), ask, context),
