@@ -31,6 +31,13 @@ describe('the cut', () => {
   it('is at least 24 in along the joists, between the walls', () => {
     expect(patchCut(box(40, 1, 50, 3), joists, rules)).toMatchObject({ v0: 0, v1: inches(24) });
     const along = inches(60);
+    // 1 in of damage and 2 in of sound wood at each side are 5 in: 19 more are shared, half an inch the longer past it.
+    expect(patchCut(box(40, 40, 50, 44), joists, rules)).toMatchObject({ v0: inches(30), v1: inches(54) });
+    expect(patchCut(box(40, 40, 50, 41), joists, rules)).toMatchObject({ v0: inches(28.5), v1: inches(52.5) });
+    expect(patchCut(box(40, 40, 50, 41), joists, { ...rules, least: inches(6) })).toMatchObject({
+      v0: inches(37.5),
+      v1: inches(43.5),
+    });
     expect(patchCut(box(40, 57, 50, 59), joists, { ...rules, along })).toMatchObject({ v0: inches(36), v1: along });
     expect(patchCut(box(40, 5, 50, 9), joists, { ...rules, along: inches(20) })).toMatchObject({
       v0: 0,

@@ -3,6 +3,7 @@
 import { generateKeyPairSync, sign } from 'node:crypto';
 import type { APIInteraction } from 'discord-api-types/v10';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { Outage } from '../../src/bot/ports.ts';
 import { INTERACTIONS_PATH } from '../../src/discord/http.ts';
 import { type Listening, listen, routed } from '../../src/host/server.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
@@ -67,6 +68,41 @@ function bot(at = 0): Stage {
 const tape = (): APIInteraction => slash('tape', { sum: '1 ft + 2 in' });
 const responses = (interaction: APIInteraction) =>
   bots.flatMap(({ discord }) => discord.captured.filter(({ token }) => token === interaction.token));
+
+describe('an interaction by HTTP while the store is down', () => {
+  it.each([
+    ['does not answer', () => Promise.reject(new Outage('down'))],
+    ['is broken', () => Promise.reject(new Error('broken'))],
+  ])('%s: it is answered all the same', async (_name, claim) => {
+    const alone = await stage({ kept: { ...keptInMemory(), claim }, settings: { publicKey: KEY } });
+    const server = await listen(
+      routed([...alone.running.routes], (cause) => faults.push(cause)),
+      {
+        host: '127.0.0.1',
+        port: 0,
+      },
+    );
+    try {
+      const interaction = tape();
+      alone.discord.know(interaction);
+      const timestamp = String(now());
+      const body = JSON.stringify(interaction);
+      const headers = { 'x-signature-ed25519': signature(timestamp, body), 'x-signature-timestamp': timestamp };
+      const taken = await fetch(`http://127.0.0.1:${server.port}${INTERACTIONS_PATH}`, {
+        method: 'POST',
+        headers,
+        body,
+      });
+      expect(taken.status).toBe(202);
+      const sent = await alone.discord.next(({ token }) => token === interaction.token);
+      expect(textOf(field(sent.body, 'data'))).toContain('1\' 2"');
+    } finally {
+      await server.close();
+      await alone.close();
+    }
+    expect(alone.discord.flaws).toEqual([]);
+  });
+});
 
 describe('an interaction by HTTP', () => {
   it('is a ping to be ponged', async () => {

@@ -94,12 +94,34 @@ describe('what keeps answers', () => {
     expect(asked.filter((key) => key.startsWith('missed:'))).toHaveLength(2);
   });
 
-  it('may be down altogether: sums are answered all the same', async () => {
+  it('may be down altogether: sums are answered all the same, and what changes a project is', async () => {
     const down = async (): Promise<never> => {
       throw new Outage('down');
     };
-    const bot = await started({ kept: { get: down, set: down, delete: down, claim: down } });
+    const ports = await demoPorts({ platform: 'discord', id: ASKER }, () => {});
+    const bot = await started({ kept: { get: down, set: down, delete: down, claim: down }, ports });
     expect(textOf(data(await bot.ask(tape())))).toContain('1\' 2"');
+    // Nobody can tell whether another process took it: unanswered, it would be lost in every process.
+    expect(textOf(data(await bot.ask(slash('project pick', { pick: 'gap: 1/2 in' }))))).toContain('1/2 in');
+  });
+
+  it('may hang when it is asked whose an ask is: it is taken once it took too long', async () => {
+    const claim = (): Promise<never> => new Promise(() => {});
+    const ports = await demoPorts({ platform: 'discord', id: ASKER }, () => {});
+    const over = (milliseconds: number): boolean => !hurried(milliseconds);
+    const bot = await started({ kept: { ...keptInMemory(), claim }, ports, over });
+    expect(textOf(data(await bot.ask(slash('project pick', { pick: 'gap: 1/2 in' }))))).toContain('1/2 in');
+  });
+
+  it('tells that another process has an ask: it is left to that one', async () => {
+    const ports = await demoPorts({ platform: 'discord', id: ASKER }, () => {});
+    const bot = await started({ kept: { ...keptInMemory(), claim: async () => false }, ports });
+    const taken = slash('project pick', { pick: 'gap: 1/2 in' });
+    bot.discord.dispatch(taken);
+    // A sum harms nobody twice over, and is answered here.
+    expect(textOf(data(await bot.ask(tape())))).toContain('1\' 2"');
+    expect(textOf(data(await bot.ask(slash('floor planks'))))).not.toContain('gap 1/2');
+    expect(bot.discord.captured.some(({ token }) => token === taken.token)).toBe(false);
   });
 });
 

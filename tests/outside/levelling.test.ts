@@ -274,4 +274,27 @@ describe('flat enough', () => {
       ),
     ).toBe(true);
   });
+
+  // 3/16 in in 10 ft or 1/8 in in 6 ft (F710, reported). By hand, of the points 2 ft apart: under 10 ft the gap is 0.19 in, over
+  // 3/16; under 8 ft at most 0.19 - 0.14/2 = 0.12 in, under 6 ft 0.14 - 0.19/3 = 0.077 in, under 4 ft 0.045 in.
+  it('is laid on over the whole of the rule’s span, and on no longer one', () => {
+    const depths = [0, 0.14, 0.19, 0.19, 0.14, 0].map((depth) => inches(depth));
+    const flat = depths.map(() => ticks(0));
+    const [long, short] = FLOATING_FLATNESS.value;
+    if (!long || !short) throw new Error('no rule');
+    const rules = [long, short] as const;
+    const over = (row: readonly number[]) => ({ dx: inches(24), dy: inches(24), rows: [row, row.map(() => 0)] });
+    expect([gapUnder(depths), gapUnder(depths.slice(0, 5)), gapUnder(depths.slice(0, 4))]).toEqual([
+      inches(0.19),
+      inches(0.12),
+      expect.closeTo(inches(0.14) - inches(0.19) / 3, 0),
+    ]);
+    expect(isGridStraight(over(depths), rules)).toBe(false);
+    expect(isGridStraight(over(depths.slice(0, 5)), rules)).toBe(true);
+    expect(isGridStraight(over(flat), rules)).toBe(true);
+    // A bend that only a straightedge of 12 ft would show breaks no rule.
+    const wide = [0, 0.075, 0.12, 0.135, 0.12, 0.075, 0].map((depth) => inches(depth * 1.42));
+    expect(gapUnder(wide)).toBeGreaterThan(inches(3 / 16));
+    expect(isGridStraight(over(wide), rules)).toBe(true);
+  });
 });

@@ -121,6 +121,28 @@ test.each([
   expect(frequencyMultiplier(perMinute, hours, false)).toBe(high);
 });
 
+// NIOSH 94-110, tables 5 and 7: the columns part at 30 in (75 cm), which itself is in the higher one.
+it('hands at 30 in, or 75 cm, are not low: a fair coupling costs nothing there, and 13 lifts a minute are still some', () => {
+  const at = (vertical: number, perMinute: number): Lift => ({
+    origin: end(10, vertical),
+    destination: end(10, vertical),
+    perMinute,
+    duration: 1,
+    grip: 'fair',
+  });
+  const pounds = (vertical: number, perMinute = 0.2) => weightLimits(at(vertical, perMinute), false).origin / POUND;
+  expect([pounds(30), pounds(29.5)]).toEqual([
+    expect.closeTo(51, 9),
+    expect.closeTo(51 * 0.95 * (1 - 0.0075 * 0.5), 9),
+  ]);
+  expect([pounds(30, 13), pounds(29.5, 13)]).toEqual([expect.closeTo(51 * 0.34, 9), 0]);
+  const metric = (vertical: number) => {
+    const place = { horizontal: millimetres(250), vertical: millimetres(vertical), twist: 0 };
+    return weightLimits({ ...at(30, 0.2), origin: place, destination: place }, true).origin;
+  };
+  expect([metric(750), metric(740)]).toEqual([expect.closeTo(23, 9), expect.closeTo(23 * 0.95 * 0.997, 9)]);
+});
+
 // NIOSH 94-110, table 7.
 it('coupling', () => {
   expect(['good', 'fair', 'poor'].map((grip) => couplingMultiplier(grip as 'good' | 'fair' | 'poor', true))).toEqual([
