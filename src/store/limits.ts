@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import { type RateLimiterAbstract, RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible';
 import { type Allowed, type Asking, Outage } from '../bot/ports.ts';
 import type { CountTerms, Opened } from './engine.ts';
-import { Lost, within } from './patience.ts';
+import { type Clock, Lost } from './patience.ts';
 import type { ShelfTerms } from './shelf.ts';
 
 const SECONDS = 60;
@@ -61,7 +61,7 @@ function counterOn(
     const here = await refusal(near.consume(name, points));
     if (here > 0 || !open || clock.passed() < askedFrom) return here;
     try {
-      return await within(LONGEST, inStore(name, points));
+      return await Promise.race([inStore(name, points), late(clock)]);
     } catch (cause) {
       // A count is no reason to refuse anybody; the store tells of its outages where something is kept.
       if (!(cause instanceof Lost || cause instanceof Outage)) fault(cause);
@@ -70,6 +70,12 @@ function counterOn(
       return 0;
     }
   };
+}
+
+/** Rejects once a count took too long by the clock. */
+async function late(clock: Clock): Promise<never> {
+  await clock.wait(LONGEST);
+  throw new Lost(`no count in ${LONGEST} ms`);
 }
 
 /** 0 where points were there; the milliseconds until they are again where not. Rejects as the store does. */

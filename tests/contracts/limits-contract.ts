@@ -1,20 +1,33 @@
 /** Limits on a store that several processes share: what one counted, the other knows. */
 
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { type Clock, MACHINE_CLOCK } from '../../src/store/patience.ts';
 import type { OpenStore } from '../../src/store/store.ts';
 
 const LIMITS = { person: 3, server: 5 };
 
+/** No count is ever late, however busy the machine is, and all that is counted is counted at one moment. */
+const NEVER_LATE: Clock = {
+  ...MACHINE_CLOCK,
+  passed: () => 0,
+  wait: (milliseconds) => (milliseconds === 250 ? new Promise(() => {}) : MACHINE_CLOCK.wait(milliseconds)),
+};
+
 /** `make`: stores on one place, and what clears it. */
-export function limitsContract(name: string, make: () => { open(): OpenStore; clear(): Promise<void> }): void {
+export function limitsContract(
+  name: string,
+  make: () => { open(clock: Clock): OpenStore; clear(): Promise<void> },
+): void {
   describe(`asks counted on ${name}`, () => {
+    beforeEach(() => void vi.useFakeTimers({ toFake: ['Date'] }));
     const ends: (() => Promise<void>)[] = [];
     afterEach(async () => {
+      vi.useRealTimers();
       for (const end of ends.splice(0)) await end();
     });
     const two = () => {
       const place = make();
-      const stores = [place.open(), place.open()];
+      const stores = [place.open(NEVER_LATE), place.open(NEVER_LATE)];
       ends.push(async () => void (await Promise.all(stores.map((store) => store.close()))), place.clear);
       const [one, other] = stores.map((store) => store.allowed(LIMITS));
       if (!one || !other) throw new Error('two stores');
@@ -40,6 +53,9 @@ export function limitsContract(name: string, make: () => { open(): OpenStore; cl
       const { one, other } = two();
       const asked = await Promise.all(Array.from({ length: 10 }, (_, i) => (i % 2 ? one : other)({ person: 'p' }, 1)));
       expect(asked.filter(({ again }) => again === 0).length).toBe(LIMITS.person);
+      const wait = Math.max(...asked.map(({ again }) => again));
+      expect(wait).toBeGreaterThan(0);
+      expect(wait).toBeLessThanOrEqual(60_000);
     });
   });
 }

@@ -43,6 +43,9 @@ await withServer('Postgres', POSTGRES, () => {
     const fault = (cause: unknown): never => {
       throw cause;
     };
-    return { open: () => openStore({ url: POSTGRES, folder: '', space, fault }), clear: () => clearPostgres(space) };
+    return {
+      open: (clock) => openStore({ url: POSTGRES, folder: '', space, fault, clock }),
+      clear: () => clearPostgres(space),
+    };
   });
 });

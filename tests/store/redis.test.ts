@@ -48,6 +48,9 @@ await withServer('Redis', REDIS, () => {
     const fault = (cause: unknown): never => {
       throw cause;
     };
-    return { open: () => openStore({ url: REDIS, folder: '', space, fault }), clear: () => clearRedis(space) };
+    return {
+      open: (clock) => openStore({ url: REDIS, folder: '', space, fault, clock }),
+      clear: () => clearRedis(space),
+    };
   });
 });
