@@ -14,6 +14,7 @@ import { slack } from './slack.ts';
 import { start } from './start.ts';
 import { sticks } from './sticks.ts';
 import { store } from './store.ts';
+import { suggestions } from './suggestions.ts';
 
 const BENCHES: readonly Bench[] = [
   planks,
@@ -29,6 +30,7 @@ const BENCHES: readonly Bench[] = [
   sheet,
   start,
   fuzz,
+  suggestions,
 ];
 
 const words = process.argv.slice(2);

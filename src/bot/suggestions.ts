@@ -83,7 +83,7 @@ export class Suggestions {
     if (!tried || 'why' in tried) return false;
     // A list of what somebody keeps names it: its lines are about nothing else.
     const shown = tried.command.group === 'project' ? [reply.headline, JSON.stringify(reply.blocks)] : [];
-    if (await this.#invents(line.replace(ORDINAL, ''), [text, ...typed.values(), ...shown])) return false;
+    if (await this.#invents(line.replace(ORDINAL, ''), [text, ...shown])) return false;
     // What is next for a project is no other telling of what was typed.
     if (tried.command.group === 'project') return true;
     return ![...typed].some(([option, value]) => {

@@ -75,7 +75,16 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   wiring: { rooms: ALL, packages: ['node:*'] },
   main: { rooms: [...ALL, 'wiring'], packages: ['node:*'] },
   bench: {
-    rooms: [...ALL, 'tests/outside/', 'tests/plain/', 'tests/discord/', 'tests/slack/', 'tests/web/', 'tests/wiring/'],
+    rooms: [
+      ...ALL,
+      'tests/outside/',
+      'tests/golden/',
+      'tests/plain/',
+      'tests/discord/',
+      'tests/slack/',
+      'tests/web/',
+      'tests/wiring/',
+    ],
     packages: [
       'lmdb',
       'pg',

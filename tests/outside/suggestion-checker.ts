@@ -46,3 +46,34 @@ export function lost(line: string, typed: string): readonly string[] {
   const names = words(typed).filter((word) => NAMES.includes(word) && !held.includes(word));
   return [...missing(runs(typed), runs(line)), ...missing(degrees(typed), degrees(line)), ...names];
 }
+
+/** What of an answer can be typed or pressed. */
+interface Suggesting {
+  readonly problems?: readonly { readonly fix?: string | undefined }[];
+  readonly example?: string | undefined;
+  readonly actions?: readonly { readonly ask: string }[];
+}
+
+/**
+ * What is wrong with the lines that an answer to `typed` suggests; `answered` tells whether a line is answered, and `own` are texts
+ * of the asker's project. Lines in place of what was typed hold all of it; lines that go on from an answer hold no other figure.
+ */
+export async function suggestionFlaws(
+  typed: string,
+  { problems = [], example, actions = [] }: Suggesting,
+  answered: (line: string) => Promise<boolean>,
+  own: readonly string[] = [],
+): Promise<{ readonly lines: number; readonly flaws: readonly string[] }> {
+  const mends = [...new Set([...problems.map(({ fix }) => fix), example].filter((line) => line !== undefined))];
+  const next = actions.map(({ ask }) => ask);
+  const flaws: string[] = [];
+  for (const line of [...mends, ...next]) {
+    const wrong = [
+      ...((await answered(line)) ? [] : ['is not answered']),
+      ...invented(line, [typed, ...own]).map((figure) => `makes up ${figure}`),
+      ...(mends.includes(line) ? lost(line, typed).map((what) => `leaves out ${what}`) : []),
+    ];
+    flaws.push(...wrong.map((flaw) => `${JSON.stringify(typed)} → ${JSON.stringify(line)} ${flaw}`));
+  }
+  return { lines: mends.length + next.length, flaws };
+}
