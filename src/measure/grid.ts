@@ -41,14 +41,13 @@ const DEEPEST = TICKS_PER_MM * 300;
 export function readGrid(plain: string, reading: Reading): Read<GridRead> {
   const metric = reading.habits.units === 'metric';
   const got = { option: reading.option, got: plain };
-  const example = metric ? 'grid 600 mm: 0 3 6; 0 6 9' : 'grid 2 ft: 0 1/8 1/4; 0 1/4 3/8';
   const head = HEAD.exec(plain);
   const a = head?.groups?.a;
-  if (!head || a === undefined) return hazardOr(plain.replace(/^grid/, ''), reading, gridSpacing(got, example));
+  if (!head || a === undefined) return hazardOr(plain.replace(/^grid/, ''), reading, gridSpacing(got));
   const b = head.groups?.b ?? a;
   const bare = metric ? 'mm' : 'ft';
   const [dx, dy] = [readSide(a, unitIn(b) ?? bare, reading), readSide(b, unitIn(a) ?? bare, reading)];
-  if (!dx.ok || !dy.ok) return unread(gridSpacing(got, example));
+  if (!dx.ok || !dy.ok) return unread(gridSpacing(got));
   // Depths are in the small unit of the system that the spacing is told in.
   const spacing = unitIn(a) ?? unitIn(b);
   const inMetric = spacing ? unitsOf(spacing) === 'metric' : metric;
@@ -68,17 +67,17 @@ export function readGrid(plain: string, reading: Reading): Read<GridRead> {
         );
       }
       const depth = depthOf(token, inMetric, reading);
-      if (depth === undefined) return hazardOr(line, reading, gridFigure(got, token, example));
-      if (Math.abs(depth) > DEEPEST) return unread(gridTooDeep(got, token, example));
+      if (depth === undefined) return hazardOr(line, reading, gridFigure(got, token));
+      if (Math.abs(depth) > DEEPEST) return unread(gridTooDeep(got, token));
       row.push(depth);
     }
     rows.push(row);
   }
   const [first] = rows;
   if (!first || rows.length < 2 || first.length < 2 || rows.length > MOST || first.length > MOST)
-    return unread(gridCount(got, MOST, example));
+    return unread(gridCount(got, MOST));
   const uneven = rows.find((row) => row.length !== first.length);
-  if (uneven) return unread(gridUneven(got, first.length, uneven.length, example));
+  if (uneven) return unread(gridUneven(got, first.length, uneven.length));
   reading.note(gridRead(rows.length, first.length, inMetric ? 'mm' : 'inches'));
   return read({
     grid: { dx: dx.length, dy: dy.length, rows },

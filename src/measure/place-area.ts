@@ -37,20 +37,19 @@ export function readPart(text: string, reading: Reading, takes: { readonly line:
   const typed = withoutHidden(text.trim(), ' ');
   const got = { option: reading.option, got: typed.slice(0, LONGEST_TEXT) };
   const metric = reading.habits.units === 'metric';
-  const example = metric ? '1,2 x 1,8 m' : '4 x 6 ft';
   if (/^(?:none|no)$/i.test(typed)) return read(NO_PART);
-  if (typed.length > LONGEST_TEXT) return unread(notAPart(got, takes.line, example));
+  if (typed.length > LONGEST_TEXT) return unread(notAPart(got, takes.line));
   const plain = plainSigns(typed).replace(/\s+/g, ' ');
   const match = SQUARE.exec(plain) ?? new RegExp(pairPattern().source).exec(plain) ?? lineIn(plain, takes.line);
   const rest = match ? `${plain.slice(0, match.index)} ${plain.slice(match.index + match[0].length)}` : plain;
-  const found = screened(rest, reading, match ? `${match[0]}, unsure` : `${example}, unsure`);
-  if (!found.ok) return match || /unsure/.test(rest) ? found : unread(notAPart(got, takes.line, example));
+  const found = screened(rest, reading, match ? `${match[0]}, unsure` : undefined);
+  if (!found.ok) return match || /unsure/.test(rest) ? found : unread(notAPart(got, takes.line));
   if (found.value.hazards.length > 0) return read({ ...NO_PART, found: found.value });
-  if (!match) return unread(notAPart(got, takes.line, example));
+  if (!match) return unread(notAPart(got, takes.line));
   const { figure, a, b, line } = match.groups ?? {};
   if (figure !== undefined) {
     const area = squareOf(figure, match.groups?.metres !== undefined, reading);
-    if (area === undefined || area <= 0n || area > MOST) return unread(notAPart(got, takes.line, example));
+    if (area === undefined || area <= 0n || area > MOST) return unread(notAPart(got, takes.line));
     return read({ area, units: match.groups?.metres === undefined ? 'imperial' : 'metric', found: found.value });
   }
   const sides = [a ?? line, b].filter((side) => side !== undefined);
@@ -59,13 +58,13 @@ export function readPart(text: string, reading: Reading, takes: { readonly line:
   const lengths: Length[] = [];
   for (const [i, side] of sides.entries()) {
     const length = readSide(side, stated[1 - i] ?? bare, reading);
-    if (!length.ok) return unread(lengthFalse(got, length.expected, example));
+    if (!length.ok) return unread(lengthFalse(got, length.expected));
     lengths.push(length.length);
   }
   if (stated.every((unit) => unit === undefined)) reading.note(partReadIn(match[0].trim(), UNITS[bare].word));
   const units = unitsOf(stated.find((unit) => unit !== undefined) ?? bare);
   const [one, other] = lengths;
-  if (one === undefined) return unread(notAPart(got, takes.line, example));
+  if (one === undefined) return unread(notAPart(got, takes.line));
   if (other === undefined) return read({ area: 0n, line: one, units, found: found.value });
   const sorted = one >= other ? ([one, other] as const) : ([other, one] as const);
   return read({ area: areaOf(one, other), sides: sorted, units, found: found.value });

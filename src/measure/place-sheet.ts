@@ -15,7 +15,7 @@ const ML_PER_FLUID_OUNCE = 29.5735295625;
 export function readSheet(text: string, reading: Reading): Read<{ readonly width: Length; readonly length: Length }> {
   const metric = reading.habits.units === 'metric';
   const typed = withoutHidden(text.trim(), ' ').slice(0, 60);
-  const bad = unread(notASheet({ option: reading.option, got: typed }, metric ? '1220 x 2440 mm' : '4 x 8 ft'));
+  const bad = unread(notASheet({ option: reading.option, got: typed }));
   const match = new RegExp(`^${pairPattern().source}$`).exec(plainSigns(typed));
   const { a, b } = match?.groups ?? {};
   if (a === undefined || b === undefined) return bad;
@@ -41,7 +41,7 @@ export function readTube(text: string, reading: Reading): Read<number> {
   const size =
     unit === undefined || /o/.test(unit) ? 1 : /^l/.test(unit) ? 1000 / ML_PER_FLUID_OUNCE : 1 / ML_PER_FLUID_OUNCE;
   const ounces = figure * size;
-  if (!(ounces >= 1 && ounces <= 100)) return unread(notATube({ option: reading.option, got: typed }, '28 fl oz'));
+  if (!(ounces >= 1 && ounces <= 100)) return unread(notATube({ option: reading.option, got: typed }));
   if (unit === undefined) reading.note(tubeRead(typed));
   return read(ounces);
 }

@@ -51,16 +51,15 @@ export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
   // What is unsafe comes before what is missing: an ask must not be mended round it.
   const unit: LengthUnit = unitIn(a ?? '') ?? unitIn(b ?? '') ?? (metric ? 'mm' : 'in');
   const [x, y] = [fromLeft?.groups?.side ?? pair?.groups?.a, fromBottom?.groups?.side ?? pair?.groups?.b];
-  const example = metric ? ['500 x 750 mm', '900 mm', '1500 mm'] : ['20 x 30 in', `3'`, `5'`];
-  const sides = a !== undefined && b !== undefined ? `${a} x ${b}` : example[0];
-  const mended = `${sides} at ${x ?? example[1]} from left, ${y ?? example[2]} from bottom`;
-  const found = screened(rest.text.replace(FILLER, ' '), reading, `${mended}, unsure`);
+  const whole = [a, b, x, y].every((side) => side !== undefined);
+  const mended = whole ? `${a} x ${b} at ${x} from left, ${y} from bottom, unsure` : undefined;
+  const found = screened(rest.text.replace(FILLER, ' '), reading, mended);
   if (!found.ok) return found;
   const nothing = { left: zero, bottom: zero, across: zero, up: zero, units: unitsOf(unit), found: found.value };
   if (found.value.hazards.length > 0) return read(nothing);
-  if (other) return unread(placeSide(got, mended));
-  if (a === undefined || b === undefined) return unread(sizeMissing(got, mended));
-  if (x === undefined || y === undefined) return unread(placeMissing(got, mended));
+  if (other) return unread(placeSide(got));
+  if (a === undefined || b === undefined) return unread(sizeMissing(got));
+  if (x === undefined || y === undefined) return unread(placeMissing(got));
   if (pair) reading.note(placeRead(x, y));
   const lengths: Length[] = [];
   for (const [side, bare] of [
@@ -72,10 +71,7 @@ export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
     const stated = unitIn(side) ?? (side === a || side === b ? (unitIn(a) ?? unitIn(b)) : undefined);
     if (stated === undefined && !/^0$/.test(side)) reading.note(partReadIn(side, UNITS[bare].word));
     const length = lengths.length < 2 ? readSide(side, bare, reading) : distanceAt(side, bare, reading);
-    if (!length.ok)
-      return unread(
-        lengthFalse(got, length.expected, `${example[0]} at ${example[1]} from left, ${example[2]} from bottom`),
-      );
+    if (!length.ok) return unread(lengthFalse(got, length.expected));
     lengths.push(length.length);
   }
   const [across = zero, up = zero, fromX = zero, fromY = zero] = lengths;

@@ -20,7 +20,7 @@ const MOST = 500;
 /** `10 11 9.5 12 %`, `2.5, 3 lb`, `72 74 % RH`, `1.8 2.1 CM`; what it was measured on may stand with it. Never throws. */
 export function readMoisture(text: string, reading: Reading): Read<ToldMoisture> {
   const typed = withoutHidden(text.trim(), ' ');
-  const bad = unread(notMoisture({ option: reading.option, got: typed }, '10 11 12'));
+  const bad = unread(notMoisture({ option: reading.option, got: typed }));
   if (typed.length > LONGEST_TEXT) return bad;
   const plain = plainSigns(typed);
   const unit = /(?<![a-z])(?:lbs?|pounds?)(?![a-z])/.test(plain)
@@ -36,12 +36,12 @@ export function readMoisture(text: string, reading: Reading): Read<ToldMoisture>
   );
   const values = figuresIn(words, reading.habits.decimal);
   const rest = words.replace(/\d+(?:[.,]\d+)?/g, ' ').replace(/,/g, ' ');
-  const whole = screened(rest, reading, '10 11 12');
+  const whole = screened(rest, reading);
   const hazardous = whole.ok && whole.value.hazards.length > 0;
   // What it was measured on is asked about elsewhere; a hazard beside it is looked for first.
-  const found = hazardous ? whole : screened(withoutMineral(rest), reading, '10 11 12');
+  const found = hazardous ? whole : screened(withoutMineral(rest), reading);
   if (!found.ok) {
-    const mended = values.length > 0 ? `${values.slice(0, MOST).join(' ')} unsure` : '10 11 12';
+    const mended = values.length > 0 ? `${values.slice(0, MOST).join(' ')} unsure` : undefined;
     return unread(notMoisture({ option: reading.option, got: typed }, mended));
   }
   if (found.value.hazards.length > 0) return read({ values, found: found.value });
@@ -65,7 +65,7 @@ export function readLimit(text: string, reading: Reading): Read<number | 'usual'
   const figure = /^(\d{1,3}(?:[.,]\d{1,2})?) ?(?:%|lbs?|pounds?|percent)?(?: ?(?:rh|mc))?$/.exec(plain)?.[1];
   const value = Number((figure ?? '').replace(',', '.'));
   if (figure === undefined || !(value > 0 && value <= 100))
-    return unread(notALimit({ option: reading.option, got: text }, 'usual'));
+    return unread(notALimit({ option: reading.option, got: text }));
   return read(value);
 }
 
@@ -76,7 +76,7 @@ export function readFlooring(text: string, reading: Reading): Read<number | 'non
   const figure = /^(\d{1,2}(?:[.,]\d{1,2})?) ?(?:%|percent)?(?: ?mc)?$/.exec(plain)?.[1];
   const value = Number((figure ?? '').replace(',', '.'));
   if (figure === undefined || !(value >= 1 && value <= 40))
-    return unread(notAMoistureShare({ option: reading.option, got: text }, '8 %'));
+    return unread(notAMoistureShare({ option: reading.option, got: text }));
   return read(value);
 }
 
@@ -119,6 +119,6 @@ export function readAge(text: string, reading: Reading): Read<number | 'none'> {
   );
   const value = Number((match?.[1] ?? '').replace(',', '.'));
   const unit = match?.[2]?.[0];
-  if (!match || unit === undefined) return unread(notAnAge({ option: reading.option, got: text }, '24 hours'));
+  if (!match || unit === undefined) return unread(notAnAge({ option: reading.option, got: text }));
   return read(value * (unit === 'h' ? 1 : unit === 'd' ? 24 : unit === 'w' ? 168 : 730));
 }

@@ -27,7 +27,7 @@ export function readRule(text: string, reading: Reading): Read<ToldRule> {
   if (name) return read({ name: name[1] === undefined ? 'nail-down' : 'floating' });
   const match = new RegExp(`^(?<gap>${SIDE}) (?:in|over|per|under) (?:a |an |any )?(?<over>${SIDE})$`).exec(plain);
   const { gap, over } = match?.groups ?? {};
-  const bad = unread(notARule({ option: reading.option, got: text }, 'floating'));
+  const bad = unread(notARule({ option: reading.option, got: text }));
   if (gap === undefined || over === undefined) return bad;
   const metric = unitsOf(unitIn(over) ?? (reading.habits.units === 'metric' ? 'm' : 'ft')) === 'metric';
   const [small, large] = [readSide(gap, metric ? 'mm' : 'in', reading), readSide(over, metric ? 'm' : 'ft', reading)];
@@ -45,9 +45,7 @@ export function readRamp(text: string, reading: Reading): Read<ToldRamp> {
   const plain = plainOf(text);
   if (/^(?:none|no)$/.test(plain)) return read({ area: 0n, height: 0 as Length });
   const metric = reading.habits.units === 'metric';
-  const bad = unread(
-    notARamp({ option: reading.option, got: text }, metric ? '0,9 x 1,2 m, 12 mm' : '3 x 4 ft, 1/2 in'),
-  );
+  const bad = unread(notARamp({ option: reading.option, got: text }));
   const match = new RegExp(
     `^${pairPattern().source}(?: ?[,;] ?| )(?:height |rise |by |at )?(?<height>${SIDE})(?: high| deep| rise)?$`,
   ).exec(plain);
@@ -99,6 +97,6 @@ export function readYield(text: string, reading: Reading): Read<ToldBag> {
   // Cement-based powders weigh from 1 to 2.5 kg a litre filled: else the figures were turned round.
   const heavy = kilograms / litres;
   if (!(kilograms >= 1 && kilograms <= 1500 && heavy >= 0.5 && heavy <= 4))
-    return unread(notAYield({ option: reading.option, got: text }, '0.45 cu ft per 50 lb'));
+    return unread(notAYield({ option: reading.option, got: text }));
   return read({ litres, kilograms });
 }

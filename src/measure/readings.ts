@@ -32,8 +32,7 @@ const LOW = /(?<![a-z])(?:low|dips?|hollows?|valleys?|deep|down|gap|spots?|at|a|
 export function readReadings(text: string, reading: Reading): Read<ToldReadings> {
   const typed = withoutHidden(text.trim(), ' ');
   const got = { option: reading.option, got: typed };
-  const example = reading.habits.units === 'metric' ? '5 mm over 3 m' : '3/16 in over 10 ft';
-  if (typed.length > LONGEST_TEXT) return unread(notReadings(got, example));
+  if (typed.length > LONGEST_TEXT) return unread(notReadings(got));
   const plain = plainSigns(typed).replace(/[^\S\n]+/g, ' ');
   if (/^grid(?![a-z])/.test(plain)) {
     const grid = readGrid(plain, reading);
@@ -43,17 +42,17 @@ export function readReadings(text: string, reading: Reading): Read<ToldReadings>
     .split(/[;|\n]| and (?=[\d.])|, ?(?=(?:[a-z ]+)?\d[\d/ .]*[^,;]*? (?:over|in|per|under|across) )/)
     .map((part) => part.trim())
     .filter((part) => part !== '');
-  if (parts.length > MOST_GAPS) return unread(notReadings(got, example));
+  if (parts.length > MOST_GAPS) return unread(notReadings(got));
   const gaps: ToldGap[] = [];
   const found: Found[] = [];
   for (const part of parts) {
-    const one = gapIn(part, reading, got, example);
+    const one = gapIn(part, reading, got);
     if (!one.ok) return one;
     found.push(one.value.found);
     if (one.value.gap) gaps.push(one.value.gap);
   }
   const all = together(...found);
-  if (gaps.length === 0 && all.hazards.length === 0) return unread(notReadings(got, example));
+  if (gaps.length === 0 && all.hazards.length === 0) return unread(notReadings(got));
   const named = unitIn(typed);
   const units = named === undefined ? reading.habits.units : unitsOf(named);
   return read({ kind: 'gaps', gaps, units, found: all });
@@ -64,23 +63,24 @@ interface Part {
   readonly found: Found;
 }
 
-function gapIn(part: string, reading: Reading, got: { option: string; got: string }, example: string): Read<Part> {
+function gapIn(part: string, reading: Reading, got: { option: string; got: string }): Read<Part> {
   const match = GAP.exec(part);
   const rest = match ? `${part.slice(0, match.index)} ${part.slice(match.index + match[0].length)}` : part;
   const words = `${rest} ${match?.[0].replace(/[^a-z ]/g, ' ') ?? ''}`;
   const spot = HIGH.test(words) ? 'high' : 'low';
   const plainRest = rest.replace(HIGH, ' ').replace(LOW, ' ');
   // A mend must not leave out the words that were not plain.
-  const screen = screened(plainRest, reading, `${spot === 'high' ? 'high ' : ''}${match?.[0] ?? example}, unsure`);
-  if (!screen.ok) return match ? screen : unread(notReadings(got, example));
+  const kept = match && `${spot === 'high' ? 'high ' : ''}${match[0]}, unsure`;
+  const screen = screened(plainRest, reading, kept ?? undefined);
+  if (!screen.ok) return match ? screen : unread(notReadings(got));
   if (screen.value.hazards.length > 0) return read({ found: screen.value });
   const { gap, over } = match?.groups ?? {};
-  if (gap === undefined || over === undefined) return unread(notReadings(got, example));
+  if (gap === undefined || over === undefined) return unread(notReadings(got));
   const metric = unitsOf(unitIn(over) ?? (reading.habits.units === 'metric' ? 'm' : 'ft')) === 'metric';
   const [small, large]: readonly [LengthUnit, LengthUnit] = metric ? ['mm', 'm'] : ['in', 'ft'];
   const [depth, span] = [readSide(gap, small, reading), readSide(over, large, reading)];
-  if (!depth.ok || !span.ok) return unread(notReadings(got, example));
-  if (depth.length >= span.length) return unread(gapTooWide(got, example));
+  if (!depth.ok || !span.ok) return unread(notReadings(got));
+  if (depth.length >= span.length) return unread(gapTooWide(got));
   if (unitIn(gap) === undefined) reading.note(gapInFeet(gap, small === 'in' ? 'inches' : 'mm'));
   if (spot === 'low' && !/(?:low|dip|hollow|valley|deep)/.test(words))
     reading.note(readingLow(match?.[0].trim() ?? ''));

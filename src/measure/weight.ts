@@ -30,8 +30,7 @@ export function readWeight(text: string, reading: Reading, least: number, most: 
   const value = match?.[1] && known ? figureOf(match[1]) * (inPounds ? KILOGRAMS_PER_POUND : 1) : Number.NaN;
   if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
     const say = (kilograms: number) => sayWeight(kilograms, reading.habits);
-    const fix = say(Math.min(Math.max(16, least), most));
-    return unread(notAWeight({ option: reading.option, got: text }, say(least), say(most), fix));
+    return unread(notAWeight({ option: reading.option, got: text }, say(least), say(most)));
   }
   if (unit === '' && match?.[1]) reading.note(weightReadIn(match[1], bare === 'kg' ? 'kilograms' : 'pounds'));
   return read(value);

@@ -3,7 +3,7 @@
 import type { Problem } from '../reply/problem.ts';
 import { type Got, problem } from './got.ts';
 
-export function notMoisture(got: Got, fix: string): Problem {
+export function notMoisture(got: Got, fix?: string): Problem {
   return problem(
     got,
     'Readings are figures with spaces between: wood in % moisture; concrete in lb (calcium chloride), % RH (probes in the slab) or % CM (carbide).',
@@ -11,17 +11,17 @@ export function notMoisture(got: Got, fix: string): Problem {
   );
 }
 
-export function notLikely(got: Got, least: number, most: number, fix: string): Problem {
-  return problem(got, `Readings of this method lie from ${least} to ${most}.`, fix);
+export function notLikely(got: Got, least: number, most: number): Problem {
+  return problem(got, `Readings of this method lie from ${least} to ${most}.`);
 }
 
-export function notALimit(got: Got, fix: string): Problem {
-  return problem(got, 'A limit is usual, or the maker’s own figure in the unit of the readings.', fix);
+export function notALimit(got: Got): Problem {
+  return problem(got, 'A limit is usual, or the maker’s own figure in the unit of the readings.');
 }
 
 /** A limit for wood that wood must stay below. */
 export function limitTooWet(got: Got, keepBelow: number): Problem {
-  return problem(got, `Wood is kept below ${keepBelow} %: no limit for a wood subfloor is as high.`, 'usual');
+  return problem(got, `Wood is kept below ${keepBelow} %: no limit for a wood subfloor is as high.`);
 }
 
 const ON: Readonly<Record<'concrete' | 'gypsum' | 'screed' | 'tile', string>> = {
@@ -36,13 +36,12 @@ export function whichTest(got: Got, on: keyof typeof ON): Problem {
   return problem(
     got,
     `Which test on ${ON[on]}: probes in the slab (method: rh), calcium chloride (method: chloride) or carbide (method: cm)? The limit for wood does not hold there, and a pin or pinless meter on it only shows where it is wettest.`,
-    'rh',
   );
 }
 
 /** A test for concrete where wood is told. */
 export function methodForWood(got: Got): Problem {
-  return problem(got, 'That test is for concrete, and a wood floor was told: which is it?', 'wood');
+  return problem(got, 'That test is for concrete, and a wood floor was told: which is it?');
 }
 
 /** A carbide test on a screed of a kind that is not told. */
@@ -50,20 +49,19 @@ export function whichScreed(got: Got): Problem {
   return problem(
     got,
     'Which screed is it: cement or concrete (at most 2 % CM), or calcium sulfate, also called anhydrite (at most 0.5 % CM)? If the flooring’s maker prints a limit, tell that as limit.',
-    'cement screed',
   );
 }
 
 export function notABase(got: Got): Problem {
-  return problem(got, 'What was measured: wood, concrete, a cement or anhydrite screed, or tile.', 'wood');
+  return problem(got, 'What was measured: wood, concrete, a cement or anhydrite screed, or tile.');
 }
 
 /** What is taken where neither floor nor method is told, and nothing speaks of concrete. */
 export const METHOD_TAKEN =
   'floor and method not told: read as a meter on a wood subfloor; on concrete, tell the test (method: rh, chloride or cm)';
 
-export function notAMoistureShare(got: Got, fix: string): Problem {
-  return problem(got, 'The flooring’s moisture is a figure from 1 to 40 %, or none where it is vinyl.', fix);
+export function notAMoistureShare(got: Got): Problem {
+  return problem(got, 'The flooring’s moisture is a figure from 1 to 40 %, or none where it is vinyl.');
 }
 
 export function methodUnit(method: string, unit: string, fix: string): Problem {
@@ -87,10 +85,6 @@ export function notWater(got: Got): Problem {
   );
 }
 
-export function notAnAge(got: Got, fix: string): Problem {
-  return problem(
-    got,
-    'Since when was it wet: hours or days, such as “30 hours” or “3 days”; none without a leak.',
-    fix,
-  );
+export function notAnAge(got: Got): Problem {
+  return problem(got, 'Since when was it wet: hours or days, such as “30 hours” or “3 days”; none without a leak.');
 }

@@ -3,11 +3,11 @@
 import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
 
-export function areaWithoutSides(got: string, units: 'imperial' | 'metric'): Problem {
+export function areaWithoutSides(got: string): Problem {
   return {
     option: 'area',
     got: quoted(got),
     expected: 'Screws run along joists: tell the noisy section by its two sides, or by its length along one joist.',
-    fix: units === 'metric' ? '1.2 x 1.8 m' : '4 x 6 ft',
+    fix: undefined,
   };
 }

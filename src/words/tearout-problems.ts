@@ -4,7 +4,7 @@ import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
 import type { Got } from './got.ts';
 
-function problem({ option, got }: Got, expected: string, fix: string): Problem {
+function problem({ option, got }: Got, expected: string, fix?: string): Problem {
   return { option, got: quoted(got), expected, fix };
 }
 
@@ -52,8 +52,8 @@ export function notAHaul(got: Got): Problem {
   );
 }
 
-export function notAWeight(got: Got, least: string, most: string, fix: string): Problem {
-  return problem(got, `A weight from ${least} to ${most}.`, fix);
+export function notAWeight(got: Got, least: string, most: string): Problem {
+  return problem(got, `A weight from ${least} to ${most}.`);
 }
 
 export function notALaidWeight(got: Got): Problem {

@@ -48,8 +48,7 @@ export function methodOf(ask: MoistureAsk, context: Context): MethodRead {
     return { problem: methodForWood({ option: 'method', got: context.told.get('method') ?? got.got }) };
   const { least, most } = MOISTURE_RANGES[method].value;
   const odd = readings.values.find((value) => value < least || value > most);
-  if (odd !== undefined)
-    return { problem: notLikely({ option: 'readings', got: String(odd) }, least, most, EXAMPLES[method]) };
+  if (odd !== undefined) return { problem: notLikely({ option: 'readings', got: String(odd) }, least, most) };
   const kind = method === 'cm' ? screedOf(mineral, limit) : method;
   if (!kind) return { problem: whichScreed({ option: 'floor', got: context.told.get('floor') ?? got.got }) };
   const keepBelow = MOISTURE_STOPS.wood.value;
@@ -59,13 +58,6 @@ export function methodOf(ask: MoistureAsk, context: Context): MethodRead {
   const read = unit && !context.told.has('method') ? [methodRead(unit.said, method)] : taken;
   return { kind, method, assumed: read };
 }
-
-const EXAMPLES: Readonly<Record<MoistureMethod, string>> = {
-  wood: '10 11 12',
-  chloride: '2.5 lb',
-  rh: '72 % RH',
-  cm: '1.8 % CM',
-};
 
 /** The mineral base that any option names. */
 function mineralOf({ floor }: MoistureAsk, { told }: Context): Mineral | undefined {

@@ -3,7 +3,7 @@
 import type { Context } from '../../../src/bot/command.ts';
 import { areaOf, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/core/area.ts';
 import { boxOf } from '../../../src/core/geometry.ts';
-import { inches, type Length, ticks } from '../../../src/core/length.ts';
+import { type Length, ticks } from '../../../src/core/length.ts';
 import type { PatchRules } from '../../../src/core/subfloor/patch.ts';
 import type { Rect } from '../../../src/core/subfloor/patch-cut.ts';
 import { baysPerSheet, type SheetSize } from '../../../src/core/subfloor/patch-panel.ts';
@@ -82,28 +82,15 @@ export function patchRules(ask: PatchAsk): PatchRules {
 export function patchProblem(ask: PatchAsk, context: Context, saying: Saying): Problem | undefined {
   const { damage } = ask;
   const got = context.told.get('damage') ?? '';
-  const metric = saying.units === 'metric';
-  const fix = (size: string, left: Length, bottom: Length): string =>
-    `${size} at ${sayLength(left, saying)} from left, ${sayLength(bottom, saying)} from bottom`;
   if (Math.max(damage.across, damage.up) > LARGEST_PATCH.value)
-    return damageTooLarge(
-      got,
-      sayLength(LARGEST_PATCH.value, saying),
-      fix(metric ? '500 x 750 mm' : '20 x 30 in', damage.left, damage.bottom),
-    );
-  if (
-    baysPerSheet(ask.spacing, ask.sheet, PANEL_GAP.value) < SHEET_BAYS.value ||
-    ask.sheet.width < LEAST_PANEL_WIDTH.value
-  )
-    return sheetTooSmall(context.told.get('sheet') ?? '', metric ? '1220 x 2440 mm' : '4 x 8 ft');
+    return damageTooLarge(got, sayLength(LARGEST_PATCH.value, saying));
+  const few = baysPerSheet(ask.spacing, ask.sheet, PANEL_GAP.value) < SHEET_BAYS.value;
+  if (few || ask.sheet.width < LEAST_PANEL_WIDTH.value) return sheetTooSmall(context.told.get('sheet') ?? '');
   const walls = wallsOf(ask);
   if (!walls) return undefined;
   const [wide, deep] = walls;
   if (damage.left + damage.across <= wide && damage.bottom + damage.up <= deep) return undefined;
-  const size = `${sayLength(wide, saying)} x ${sayLength(deep, saying)}`;
-  const half = (side: Length): string => sayLength(ticks(Math.min(Math.floor(side / 2), inches(20))), saying);
-  const quarter = (side: Length): Length => ticks(Math.floor(side / 4));
-  return damageBeyond(got, size, fix(`${half(wide)} x ${half(deep)}`, quarter(wide), quarter(deep)));
+  return damageBeyond(got, `${sayLength(wide, saying)} x ${sayLength(deep, saying)}`);
 }
 
 /** The damage in square feet. */

@@ -33,7 +33,7 @@ export function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
   const saying: Saying = { units: ask.area.units ?? context.habits.units, decimal: context.habits.decimal };
   const { sides, line } = ask.area;
   const [longer, shorter] = sides ?? [line, ticks(0)];
-  if (longer === undefined) return { problems: [areaWithoutSides(context.told.get('area') ?? '', saying.units)] };
+  if (longer === undefined) return { problems: [areaWithoutSides(context.told.get('area') ?? '')] };
   const [along, across] = sides && ask.joists === 'short' ? [shorter, longer] : [longer, shorter];
   const made = squeakScrews({ along, across }, ask.spacing, ask.apart, ask.thickness, FASTENER_BITE.value);
   const packs = roundUpRatio(BigInt(made.screws), BigInt(ask.pack));
