@@ -21,9 +21,12 @@ export function nearWordsFile(mark: string): string {
   }
   return `/** English words near the words of the hazards’ lexicons. ${mark} */
 
-export const NEAR_WORDS: ReadonlySet<string> = new Set(
-  \`${[...lines, line.trimEnd()].join('\n  ')}\`.split(/\\s+/),
-);
+const WORDS = \`
+${[...lines, line.trimEnd()].join('\n')}
+\`;
+
+/** None of them is ever mended into a hazard. */
+export const NEAR_WORDS: ReadonlySet<string> = new Set(WORDS.trim().split(/\\s+/));
 `;
 }
 

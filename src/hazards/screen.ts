@@ -361,11 +361,11 @@ function classesEndingAt(text: Text, i: number): ReadonlySet<number> {
 }
 
 /** Whether it is only feared, and how to avoid it asked. */
-function isFeared(text: Text, { from }: Match): boolean {
+function isFeared(text: Text, { from, to }: Match): boolean {
   const { tokens } = text;
-  for (let i = from; i >= 0 && i >= from - 4; i--) {
+  for (let i = Math.max(0, from - 4); i <= to; i++) {
     const token = tokens[i];
-    if (!token || (tokens[from]?.at ?? 0) - token.at > 5) return false;
+    if (!token || (tokens[from]?.at ?? 0) - token.at > 5) continue;
     if (classesEndingAt(text, i).has(FEARED ?? -1)) return true;
   }
   return false;

@@ -110,6 +110,8 @@ function words(letters: readonly Letter[]): readonly Piece[] {
         if (isLetter(one.char)) word += one.char;
         else if (sign !== undefined && isLetter(before) && isLetter(after)) word += sign;
         else if (!(isApostrophe(one.char) && isLetter(before) && isLetter(after))) break;
+        // `l’oeil`, `d’eau`: the article is a word of its own.
+        else if (ELIDED.has(word) && isLetter(letters[i + 2]?.char)) break;
         to = one.to;
       }
       pieces.push({ word, from, to });
@@ -120,7 +122,9 @@ function words(letters: readonly Letter[]): readonly Piece[] {
         word += letters[i]?.char ?? '';
         to = letters[i]?.to ?? to;
       }
-      pieces.push({ word, from, to });
+      // `’61`, a year of last century.
+      const short = isApostrophe(letters[i - word.length - 1]?.char ?? '') && word.length === 2 && word >= '20';
+      pieces.push({ word: short ? `19${word}` : word, from, to });
     } else {
       // A mark of inches reads as the word.
       if (/["″”]/.test(char) && isDigit(letters[i - 1]?.char))
@@ -131,6 +135,8 @@ function words(letters: readonly Letter[]): readonly Piece[] {
   }
   return pieces;
 }
+
+const ELIDED = new Set(['l', 'd', 'j', 'm', 't', 's', 'n', 'c', 'qu']);
 
 function isApostrophe(char: string): boolean {
   return char === "'" || char === '’' || char === '‘' || char === '`' || char === '´';

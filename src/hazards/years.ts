@@ -53,6 +53,13 @@ function yearAt(tokens: readonly Token[], i: number): number | undefined {
   // `50s`: the figure and its letter are two words that touch; `’50s` has a mark before it.
   const plural = next?.word === 's' && next.from - (tokens[i]?.to ?? 0) <= 1;
   const figure = Number(word);
+  if (word.length === 2 && !plural) {
+    // `built in 64`
+    const said = `${tokens[i - 2]?.word ?? ''} ${before?.word ?? ''}`;
+    return /^(?:built in|built around|from about|dates from|house from|back in)$/.test(said) && figure >= 20
+      ? 1900 + figure
+      : undefined;
+  }
   if (plural && word.length === 2) return figure % 10 === 0 && figure >= 20 ? 1900 + figure : undefined;
   if (word.length !== 4 || figure < 1850 || figure > 2100) return undefined;
   const behind = plural ? tokens[i + 2] : next;

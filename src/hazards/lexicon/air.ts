@@ -5,25 +5,42 @@ import type { Lexicon } from '../rules.ts';
 export const CARBON_MONOXIDE: Lexicon = {
   hazard: 'carbon-monoxide',
   classes: {
+    FUMES_STRONG_SAID: 'stripper primer thinner solvent glue adhesive paint',
+    CO_WORD: 'co',
+    PPM: 'ppm parts_per_million',
+    BEEPS: 'beep~ beeping chirp~ chirping alarm~ detector~ plug_in',
+    FLUE: 'flue~ flue_pipe exhaust_pipe vent_pipe chimney_pipe draft_hood furnace_vent boiler_vent vent_duct',
+    FLUE_OFF:
+      'off loose disconnected knocked fell_off came_off crushed blocked cracked separated broke broken taped tape_it dented apart unhooked detached',
+    BURNS:
+      'furnace boiler heater gas_heater water_heater flue stove_pipe kerosene generator propane gas_fire wood_stove fireplace woodstove',
+    DROWSY:
+      'sleepy drowsy groggy headache~ dizzy dizziness nauseous nausea sick_to lightheaded light_headed woozy confused head_hurts flushed faint',
     CO: 'carbon_monoxide monoxide co_alarm~ co_detector~ co_monitor~ co_sensor carbon_alarm carbon_detector co_poisoning co_level~ co_reading~ co_ppm carbon_monoxide_alarm carbon_monoxide_detector',
     CO_SAYS: 'high poisoning exposure rising ppm leak~ exhaust fumes symptoms',
     ENGINE:
       'generator charcoal kerosene_heater propane_heater gas_heater torpedo_heater salamander_heater car_running engine_running barbecue bbq camp_stove car_engine gas_generator hibachi grill_inside propane_torch_heater diesel_heater gas_powered_saw gas_saw concrete_saw',
     CO_CHECKED:
       'checked cleared aired_out fixed repaired no_reading reading_zero found_no found_nothing all_clear serviced safe reads_zero reads_0',
+    CO_NAMED: 'carbon_monoxide monoxide',
+    QUIET: 'quiet batteries battery new_alarm installed',
     RUNS: 'run~ running using use~ used on started keeps going heat~ heating dry~ drying cook~ cut~ cutting burn~ burning',
     OUTSIDE: 'outside outdoors driveway yard electric_start',
     FURNACE_MEN: 'hvac hvac_tech hvac_guy furnace_tech furnace_guy technician',
     EXPOSED_TO: 'poisoned exposed breathing breathed smell',
   },
   rules: [
+    { level: 'emergency', needs: 'CO_WORD BEEPS', within: 14 },
+    { level: 'emergency', needs: 'PPM ALARM', within: 8 },
+    { level: 'emergency', needs: 'FLUE FLUE_OFF', within: 7 },
+    { level: 'emergency', needs: 'BURNS DROWSY', within: 18, unless: 'FUMES_STRONG_SAID' },
     { level: 'emergency', needs: 'CO SOUNDS', within: 8 },
     { level: 'emergency', needs: 'CO CO_SAYS', within: 6 },
     { level: 'emergency', needs: 'CO SYMPTOM', within: 14 },
     { level: 'emergency', needs: 'ENGINE SYMPTOM', within: 16 },
     { level: 'emergency', needs: 'ENGINE INSIDE RUNS', within: 10, unless: 'OUTSIDE' },
     { level: 'emergency', needs: 'CO EXPOSED_TO', within: 6 },
-    { level: 'note', needs: 'CO' },
+    { level: 'note', needs: 'CO_NAMED', unless: 'QUIET' },
   ],
   lookalikes:
     'co_worker~ co_op co_owner~ co_pilot co_signer~ carbon_footprint carbon_fiber carbon_steel carbon_copy carbon_filter carbon_blade carbon_paper',
@@ -36,6 +53,9 @@ export const CARBON_MONOXIDE: Lexicon = {
 export const FUMES: Lexicon = {
   hazard: 'fumes',
   classes: {
+    WASH: 'water wash washing soapy damp',
+    RAG: 'rag~ cloth~ paper_towels steel_wool',
+    HEATS: 'smok~ smoking smolder~ smoulder~ hot warm steaming heating',
     FUMES: `sealing priming painting staining varnishing gluing refinishing stripping fume~ vapor~ vapour~ solvent~ thinner~ mineral_spirits white_spirit paint_thinner acetone xylene toluene naphtha turpentine turps denatured_alcohol lacquer shellac stripper~ adhesive_remover mastic_remover glue_remover
       contact_cement contact_adhesive spray_adhesive spray_foam polyurethane poly varnish epoxy adhesive~ glue~ primer~ sealer~ finish chemical~ odor~ smell~ paint_smell offgassing off_gassing voc_smell floor_finish urethane stain_blocker two_part
       caulk construction_adhesive oil_paint sealant formaldehyde degreaser goo_remover remover methylene_chloride`,
@@ -45,7 +65,7 @@ export const FUMES: Lexicon = {
     SYMPTOM: `dizzy dizziness lightheaded light_headed headache~ head_aches head_ache nausea nauseous nauseated queasy woozy loopy vomit~ vomiting throwing_up threw_up throw_up puking puked wheez* cough~ coughing feel_sick feeling_sick feels_sick felt_sick making_me_sick makes_me_sick
       got_sick made_me_sick made_him_sick made_her_sick getting_sick sick_from feel_drunk feel_high head_hurts head_is_pounding head_is_spinning head_spinning throat_burns throat_burning throat_hurts burning_throat eyes_burning eyes_burn eyes_watering eyes_sting short_of_breath cant_breathe
       hard_to_breathe trouble_breathing difficulty_breathing passed_out pass_out passing_out fainted feel_funny feel_weird feel_off feeling_off feel_faint tight_chest chest_tight blurry_vision feel_ill taken_ill unwell lungs_burn lungs_burning lungs_hurt nose_burns nose_burning
-      feel_terrible feel_awful knocked_me_out see_stars seeing_double`,
+      feel_terrible feel_awful knocked_me_out see_stars seeing_double head_is_swimming heads_swimming head_swimming head_swims acting_drunk acting_funny acting_weird acting_strange cant_hardly_breathe can_hardly_breathe can_barely_breathe cant_catch my_breath chest_burns throat_is_raw throat_raw eyes_stream eyes_streaming cant_stop_coughing nearly_fell_over slurring giddy tipsy throat_is_burning`,
     SICK: 'sick',
     SHUT: `closed windows_shut windows_closed window_shut window_closed no_ventilation without_ventilation no_windows unventilated closed_room poorly_ventilated no_fresh_air no_airflow closet crawl_space crawlspace sealed_room small_bathroom tiny_bathroom basement_with_no shut all_closed windows_painted_shut dont_open no_fan without_a_fan winter_closed cant_open`,
     HARMFUL: `toxic dangerous harmful poisonous pregnant pregnancy baby newborn infant toddler asthma overnight sleep~ sleeping respirator ventilate~ ventilation ventilating explode~ explosive ignite~ flammable catch_fire breathe~ breathing inhal* safe_to_breathe`,
@@ -62,6 +82,7 @@ export const FUMES: Lexicon = {
     FUMES_LIE: 'strong bad everywhere basement closet house room kids children dog pets birds heavy overwhelming',
   },
   rules: [
+    { level: 'emergency', needs: 'RAG HEATS', within: 14, unless: 'WASH', about: 'flame' },
     { level: 'emergency', needs: 'FUMES SYMPTOM', within: 14, unless: 'NO_FUMES', about: 'ill' },
     { level: 'emergency', needs: 'STRONG SICK', within: 10, about: 'ill' },
     { level: 'emergency', needs: 'FUMES_SAID SICK', within: 10, about: 'ill' },
@@ -83,6 +104,7 @@ export const FUMES: Lexicon = {
 export const CLEANERS: Lexicon = {
   hazard: 'cleaners',
   classes: {
+    THEN: 'then after afterwards followed_by on_top_of with plus together',
     BLEACH: 'bleach~ bleaching chlorine hypochlorite pool_shock chlorinated chlorine_bleach bleach_water',
     NOT_WITH_BLEACH: `ammonia ammonium urine pee peed piss cat_pee dog_pee cat_urine dog_urine pet_urine litter_box vinegar acid acids muriatic acidic toilet_bowl_cleaner toilet_cleaner rust_remover lime_remover descaler hydrochloric phosphoric
       lemon_juice citric peroxide rubbing_alcohol isopropyl drain_cleaner drain_opener lye oven_cleaner window_cleaner glass_cleaner other_cleaner another_cleaner enzyme_cleaner grout_haze_remover`,
@@ -96,6 +118,7 @@ export const CLEANERS: Lexicon = {
     RINSED: 'rinsed_it rinsed_off rinsed_out rinsed_away rinsed_with_water mopped_it_up flushed_with_water',
   },
   rules: [
+    { level: 'emergency', needs: 'BLEACH NOT_WITH_BLEACH THEN', within: 12, unless: 'MAY_I RINSED' },
     { level: 'emergency', needs: 'BLEACH NOT_WITH_BLEACH MIXED', within: 14, unless: 'MAY_I' },
     { level: 'emergency', needs: 'BLEACH NOT_WITH_BLEACH SYMPTOM', within: 20 },
     { level: 'emergency', needs: 'BLEACH SYMPTOM', within: 14 },

@@ -34,7 +34,7 @@ export const WOUND: Lexicon = {
     FELL: 'fell falling_off fallen fall took_a_fall slipped tumbled',
     FROM: 'ladder stairs staircase stair steps roof scaffold scaffolding joists attic through_the_floor through_the_ceiling through_the_joists step_stool stepladder down_the_stairs off_the_ladder off_a_ladder off_ladder stool chair through_the_hole through_a_hole stairwell through_the_subfloor balcony',
     UNWELL: `passed_out fainted unconscious unresponsive not_breathing cant_breathe can_not_breathe couldnt_breathe trouble_breathing hard_to_breathe difficulty_breathing struggling_to_breathe short_of_breath stopped_breathing collapsed_on having_a_seizure seizure chest_pain~ chest_hurts chest_is_tight chest_feels_tight chest_tightness tightness_in_my_chest pain_in_my_chest
-      pain_in_chest pressure_in_my_chest heart_attack having_a_stroke stroke_symptoms not_responding wont_wake_up knocked_out knocked_unconscious blacked_out concussion hit_my_head hit_his_head hit_her_head cracked_my_head banged_my_head head_injury broken_bone broken_arm broken_leg broke_my broke_his broke_her
+      pain_in_chest pressure_in_my_chest heart_attack having_a_stroke stroke_symptoms not_responding wont_wake_up knocked_me_out knocked_him_out knocked_her_out got_knocked_out was_knocked_out knocked_unconscious blacked_out concussion hit_my_head hit_his_head hit_her_head cracked_my_head banged_my_head head_injury broken_bone broken_arm broken_leg broke_my broke_his broke_her
       broken_wrist broken_ankle broken_finger broken_toe broken_rib heat_stroke heatstroke heat_exhaustion allergic_reaction anaphyla* chemical_burn~ third_degree choking choked_on turning_blue slurring slurred going_into_shock in_shock went_into_shock call_an_ambulance need_an_ambulance ambulance need_911 call_911 overdose poisoned poison_control sunstroke left_arm_is_numb left_arm_numb arm_is_numb numb_arm
       burned_my burnt_my burned_his burned_her electric_burn went_limp vision_went coughing_up_blood cant_stand_up cant_get_up hurt_bad badly_hurt badly_injured seriously_hurt seriously_injured is_trapped trapped_under pinned_under crushed_under fell_on_top stung_by_a bitten_by bit_by_a heart_is_racing electrocuted_him having_chest jaw_pain drowning throwing_up_blood`,
     SWALLOWED: 'swallowed swallow drank ate eaten ingested drinking licking inhaled_a got_into chewed_on',
@@ -77,7 +77,7 @@ export const WOUND: Lexicon = {
     { level: 'emergency', needs: 'BLEED MINE', within: 8 },
     { level: 'emergency', needs: 'SLASHED MINE', within: 5, unless: 'LIKE_HAND' },
     { level: 'emergency', needs: 'SHARP INTO LIMB', within: 7, ordered: true, unless: 'LIKE_HAND' },
-    { level: 'emergency', needs: 'SHARP INTO MINE', within: 7, ordered: true, unless: 'LIKE_HAND' },
+    { level: 'emergency', needs: 'SHARP INTO MINE', within: 11, ordered: true, unless: 'LIKE_HAND' },
     { level: 'emergency', needs: 'SLASHED LIMB_SURE', within: 3, ordered: true, unless: 'LIKE_HAND WITHOUT_HURT' },
     { level: 'emergency', needs: 'MINE SLASHED', within: 4, ordered: true, unless: 'LIKE_HAND' },
     { level: 'emergency', needs: 'GOT_IN IN_EYE', within: 8, about: 'eye' },
@@ -110,6 +110,6 @@ export const WOUND: Lexicon = {
     fell_in_love fell_short fall_short fell_behind fall_behind fall_in_love fell_for fall_color~ fall_off_the_wagon fell_through_on falls_between fell_out_of_love fall_apart fell_asleep
     bone_white bone_color bone_dry bare_bones bones_of_the_house good_bones back_to_back stroke_of stroke_engine brush_stroke heart_pine heartwood killing_me dying_to drop_dead to_die_for stitch_pattern stitched_edge shot_in_the_dark give_it_a_shot worth_a_shot best_shot screen_shot poison_ivy_green bit_by_bit hit_submit hit_the_studs hit_the_stud hit_a_stud hit_enter hit_send hit_the_button hurt_my_wallet hurt_my_feelings hurts_my_brain
     wound_up wound_around wound_on wound_the stroke_across my_back_yard head_over head_to_the head_down broke_my_budget broke_my_bank broke_my_heart broke_my_saw broke_my_drill broke_my_blade broke_my_tape broke_my_plank broke_my_pry broke_my_knife broke_my_scraper broke_my_hammer broke_my_pull broke_my_tapping broke_my_streak burned_my_motor burned_my_belt burnt_my_bit burned_my_boards burned_my_wood burned_my_trim burned_my_cut
-    cut_myself_some cut_myself_a cut_my_losses cut_my_planks cut_my_boards cut_my_trim cut_my_baseboard cut_my_time cut_my_costs cut_my_cost cut_my_bill in_shock_at in_shock_how ambulance_chaser cut_me_a cut_me_some hit_me_in_the_wallet got_into_flooring got_into_diy hit_me_in_the_budget grabbed_a_box`,
+    cut_myself_some cut_myself_a cut_my_losses cut_my_planks cut_my_boards cut_my_trim cut_my_baseboard cut_my_time cut_my_costs cut_my_cost cut_my_bill in_shock_at in_shock_how ambulance_chaser cut_me_a cut_me_some hit_me_in_the_wallet got_into_flooring got_into_diy hit_me_in_the_budget grabbed_a_box nearly_fell almost_fell nearly_fell_over`,
   clears: [{ needs: 'HEALED' }],
 };

@@ -5,13 +5,16 @@ import type { Lexicon } from '../rules.ts';
 export const GAS: Lexicon = {
   hazard: 'gas',
   classes: {
+    EGG: 'egg eggs eggy fart farts cabbage skunk skunky garlic',
     GAS: 'gas gasses gases propane methane butane lpg lp_gas natural_gas nat_gas town_gas',
     EGGS: 'rotten_egg rotten_eggs bad_egg bad_eggs eggy sulfur sulphur sulfury mercaptan gassy',
-    SMELL: 'smell~ smelt smelly odor~ odour~ stink~ stinks stinky stank stench reek~ whiff~ scent sniff~ aroma',
+    SMELL:
+      'smell~ smelt smelly odor~ odour~ stink~ stinks stinky stank stench reek~ whiff~ scent sniff~ aroma smelling smells_like',
     GAS_PART: `gas_line~ gas_pipe~ gas_piping gas_main gas_hose gas_valve gas_connector~ gas_connection gas_fitting gas_meter gas_cock gas_shutoff gas_supply gas_tube gas_tubing gas_feed gas_stub gas_service
       flex_gas_line flexible_gas_line gas_flex_line propane_line propane_pipe propane_tank propane_hose gas_cylinder gas_bottle csst yellow_flex_line yellow_gas_line yellow_flexible_line lp_line gas_inlet gas_riser gas_tap`,
     GAS_THING: `gas_range~ gas_stove~ gas_oven gas_cooktop gas_hob gas_cooker gas_dryer gas_furnace gas_fireplace gas_boiler gas_water_heater gas_heater gas_grill gas_log gas_logs gas_appliance~ gas_insert`,
-    BURNER: 'stove range oven cooktop dryer furnace boiler water_heater heater meter hob burner fireplace grill',
+    BURNER:
+      'stove range oven cooktop dryer furnace boiler water_heater heater meter hob burner fireplace grill flexi_hose flex_hose yellow_hose flexi yellow_flexi flexible_hose gas_hose oven_hose pipe_behind_the_stove',
     HISS: 'hiss~ whistl* sizzl*',
     LEAK: 'leak~ leaky escap* seep~ hissing spew~ flowing venting released whoosh~ pouring coming_out blowing wide_open filling fills',
     GAS_SAYS: 'everywhere strong faint overwhelming emergency lots_of heavy',
@@ -40,6 +43,7 @@ export const GAS: Lexicon = {
       'gas_leak_fixed gas_leak_repaired gas_leak_was_fixed gas_leak_is_fixed fixed_the_gas_leak repaired_the_gas_leak fixed_the_gas_line gas_line_fixed gas_line_repaired gas_was_checked gas_is_checked gas_checked',
   },
   rules: [
+    { level: 'emergency', needs: 'SMELL EGG', within: 6, unless: 'PETS' },
     { level: 'emergency', needs: 'SMELL GAS', within: 6, unless: 'GAS_OTHER' },
     { level: 'emergency', needs: 'SMELL GAS_PART', within: 6 },
     { level: 'emergency', needs: 'SMELL GAS_THING', within: 10 },
@@ -48,9 +52,9 @@ export const GAS: Lexicon = {
     { level: 'emergency', needs: 'LEAK GAS', within: 5, unless: 'GAS_OTHER' },
     { level: 'emergency', needs: 'LEAK GAS_PART', within: 7 },
     { level: 'emergency', needs: 'LEAK GAS_THING', within: 6 },
-    { level: 'emergency', needs: 'HISS GAS', within: 8 },
+    { level: 'emergency', needs: 'HISS GAS', within: 12 },
     { level: 'emergency', needs: 'HISS GAS_PART', within: 8 },
-    { level: 'emergency', needs: 'HISS BURNER', within: 8 },
+    { level: 'emergency', needs: 'HISS BURNER', within: 13 },
     { level: 'emergency', needs: 'HIT GAS_PART', within: 5, unless: 'AROUND' },
     { level: 'emergency', needs: 'GAS_ON', unless: 'GAS_WATCHED' },
     { level: 'emergency', needs: 'PILOT SMELL', within: 10 },

@@ -5,6 +5,12 @@ import type { Lexicon } from '../rules.ts';
 export const MOLD: Lexicon = {
   hazard: 'mold',
   classes: {
+    PET_STAIN: 'paint painted plank planks pattern pet dog cat urine pee stain ink burn iron rug',
+    DARK: 'black green dark grey gray brown white blue_green orange_fuzzy spotted_black black_and_green green_and_black',
+    PATCHES:
+      'patch~ patches spot~ spots speckle~ speckles speckled dots specks fuzz splotch~ blotch~ blotches spotted bloom',
+    ON_MATERIAL:
+      'subfloor drywall plywood underside_of_the_carpet back_of_the_carpet under_the_carpet behind_the_base behind_the_baseboard~ wall~ joist~ osb sheetrock carpet_pad underlay underlayment floorboards',
     MOLD: 'mold~ moldy mould~ mouldy mildew~ mildewed mildewy black_mold black_mould toxic_mold fungus fungal fungi spores white_mold green_mold mold_spores moho schimmel moisissure mofo',
     SPOTS:
       'black_spot~ black_dots black_speck~ black_fuzz dark_fuzzy green_spot~ black_patches black_splotches white_fuzz green_fuzz black_stains black_growth gray_fuzz grey_fuzz',
@@ -23,6 +29,7 @@ export const MOLD: Lexicon = {
       'resistant proof resistance resist profile height stick sticks trim miter mitre reducer transition molding moulding color resin silicone casting inch cove sticks',
   },
   rules: [
+    { level: 'note', needs: 'DARK PATCHES ON_MATERIAL', within: 11, unless: 'PET_STAIN' },
     { level: 'note', needs: 'MOLD', unless: 'MOLD_OTHER' },
     { level: 'note', needs: 'SPOTS ON', within: 8 },
     { level: 'note', needs: 'FUZZY GROWTH', within: 5 },
@@ -31,25 +38,31 @@ export const MOLD: Lexicon = {
   ],
   lookalikes: `base_mold~ crown_mold~ shoe_mold~ t_mold~ tmold quarter_round_mold~ round_mold~ door_mold~ chair_rail_mold~ chair_mold~ bed_mold~ cove_mold~ picture_mold~ panel_mold~ brick_mold~ window_mold~ cap_mold~ reducer_mold~ end_mold~ wall_mold~ floor_mold~ trim_mold~ casing_mold~ corner_mold~ bead_mold~ stop_mold~ base_cap_mold~ threshold_mold~ transition_mold~
     mold_profile~ mold_height mold_resistant mold_proof mold_free mold_trim mold_strip~ mold_color~ mold_to_match mold_nails mold_returns mold_release mold_stick~ mold_piece~ mold_and_trim mold_corner~ mold_miter~ mold_length~ mold_or_reducer mold_or_t mold_is_too_short base_mould~ crown_mould~ shoe_mould~ t_mould~ break_the_mold fits_the_mold fit_the_mold
-    nose_mold~ stair_nose_mold~ stairnose_mold overlap_mold~ carpet_mold~ base_shoe_mold~ ogee_mold~ colonial_mold~ mold_ogee doorway_mold~ pine_mold~ mdf_mold~ oak_mold~ white_mold_trim flush_mold~ silicone_mold~ mushroom_color mushroom_gray mushroom_grey mushroom_brown mushroom_gravy`,
+    nose_mold~ stair_nose_mold~ stairnose_mold overlap_mold~ carpet_mold~ base_shoe_mold~ ogee_mold~ colonial_mold~ mold_ogee doorway_mold~ pine_mold~ mdf_mold~ oak_mold~ white_mold_trim flush_mold~ silicone_mold~ mushroom_color mushroom_gray mushroom_grey mushroom_brown mushroom_gravy mold_room candle_mold~ soap_mold~ baking_mold~ ice_mold~ jello_mold~`,
   clears: [{ needs: 'MOLD_GONE' }, { needs: 'MOLD_MEN CLEANED', within: 7 }],
 };
 
 export const DROPPINGS: Lexicon = {
   hazard: 'droppings',
   classes: {
+    WOOD_PELLETS: 'stove wood salt plastic',
+    PELLETS_LIE: 'black_pellets little_pellets tiny_pellets rice_sized_pellets little_black_pellets',
+    NEST: 'nest~',
+    PELLETS: 'pellet~ pellets turds poop droppings little_black black_specks',
     RODENTS:
       'mouse mice rat~ rodent~ bat~ bird~ pigeon~ raccoon~ squirrel~ cockroach~ roach~ chipmunk~ opossum possum vermin starling~',
     THEIRS:
-      'dropping~ poop poo pee urine nest~ nesting feces turd~ waste shit crap infestation pellets dead carcass excrement mess',
+      'dropping~ poop poo pee urine nest~ nesting feces turd~ waste shit crap infestation pellets dead carcass excrement',
     DROPPINGS:
       'droppings hantavirus hanta guano mouse_dirt mouse_poop rat_poop rodent_waste rat_turds mouse_turds bat_poop mouse_nest rat_nest mouse_droppings dead_rat dead_mouse dead_mice bird_poop',
     WIPED:
       'droppings_are_cleaned droppings_cleaned cleaned_the_droppings cleaned_up_the_droppings droppings_are_gone droppings_were_removed disinfected_the_droppings exterminator_cleaned cleaned_and_disinfected wiped_up_the_droppings droppings_cleaned_up',
   },
   rules: [
+    { level: 'note', needs: 'NEST PELLETS', within: 12, unless: 'WOOD_PELLETS' },
+    { level: 'note', needs: 'PELLETS_LIE', within: 8, unless: 'WOOD_PELLETS' },
     { level: 'note', needs: 'DROPPINGS' },
-    { level: 'note', needs: 'RODENTS THEIRS', within: 4 },
+    { level: 'note', needs: 'RODENTS THEIRS', within: 15 },
   ],
   lookalikes:
     'computer_mouse mouse_pad mouse_hole_trim rat_tail_file dead_bat rats_nest_of_wires batting bird_cage bird_dog birdcage',

@@ -35,6 +35,7 @@ interface Tongue {
   readonly notBleach: string;
   readonly fumes: string;
   readonly dizzy: string;
+  readonly heater: string;
   readonly falls: string;
   readonly floor: string;
 }
@@ -67,7 +68,7 @@ const TONGUES: readonly Tongue[] = [
       'desbordo desbordando desborda desbordado rebosa rebosando reboso se_tapo_y_salio derramo tapado_y_sale regresa_agua devolvio',
     bleeding:
       'sangrando sangra sangre_por mucha_sangre no_para_de_sangrar sangro desangra desangrando sangrado no_deja_de_sangrar',
-    cut: 'corte corto corte_en cortado cortada clave clavo clavado atraveso atravesado pille quemado queme lastime lastimado herido machaque',
+    cut: 'enterre enterro enterrado clavo_en clave_en me_clave corte corto corte_en cortado cortada clave clavo clavado atraveso atravesado pille quemado queme lastime lastimado herido machaque',
     body: 'mano dedo dedos pulgar brazo pierna pie cara cabeza manos rodilla muneca pies',
     eye: 'ojo ojos',
     inEye:
@@ -79,6 +80,7 @@ const TONGUES: readonly Tongue[] = [
     notBleach: 'amoniaco orina acido vinagre muriatico orines',
     fumes: 'vapores vapor solvente disolvente thinner pegamento adhesivo gases quimico quimicos',
     dizzy: 'mareado mareada mareo mareos nauseas dolor_de_cabeza vomitando ahogo no_respiro',
+    heater: 'calentador estufa brasero generador calefactor calefaccion caldera',
     falls: 'derrumba derrumbo derrumbando se_cae se_hunde hundio hundiendo colapso colapsa se_hundio',
     floor: 'piso suelo techo viga vigas pared escalera',
   },
@@ -118,6 +120,7 @@ const TONGUES: readonly Tongue[] = [
     notBleach: 'ammoniak urin essig saure salzsaure salmiak essigreiniger',
     fumes: 'dampfe losungsmittel kleber verdunner losemittel klebstoff dampf',
     dizzy: 'schwindelig schwindlig ubel kopfschmerzen ubelkeit benommen schwindel',
+    heater: 'heizgerat generator gasheizer heizlufter ofen therme gasheizung heizstrahler notstromaggregat',
     falls: 'bricht_ein sturzt_ein eingebrochen eingesturzt gibt_nach bricht_zusammen zusammengebrochen',
     floor: 'boden decke balken treppe wand fussboden',
   },
@@ -146,7 +149,7 @@ const TONGUES: readonly Tongue[] = [
     cut: 'coupe coupee entaille plante plantee perce clou brule brulee ecrase ecrasee traverse tranche enfonce coince',
     body: 'main doigt doigts pouce bras jambe pied tete visage genou poignet mains orteil',
     eye: 'oeil yeux',
-    inEye: 'recu dans poussiere brule brulent pique eclat colle projection ciment gicle',
+    inEye: 'rentre entre lame recu dans poussiere brule brulent pique eclat colle projection ciment gicle',
     unwell:
       'evanoui evanouie inconscient inconsciente ne_respire_plus ne_respire_pas douleur_a_la_poitrine douleur_dans_la_poitrine crise_cardiaque tombe_de_l_echelle tombe_d_une_echelle tombe_de_lechelle tombee_de_lechelle malaise ambulance samu perdu_connaissance tombe_dune_echelle arrive_pas_a_respirer',
     mixed: 'melange melangee verse mis',
@@ -154,6 +157,7 @@ const TONGUES: readonly Tongue[] = [
     notBleach: 'ammoniaque urine vinaigre acide detartrant ammoniac',
     fumes: 'vapeurs vapeur solvant solvants colle diluant emanations decapant',
     dizzy: 'vertige vertiges nausee nausees mal_a_la_tete tourne etourdi etourdie vomis mal_de_tete la_tete_qui_tourne',
+    heater: 'chauffage groupe_electrogene brasero poele chaudiere generateur radiateur_a_gaz',
     falls: 's_effondre effondre effondrement s_ecroule ecroule ecroulement cede affaisse seffondre secroule',
     floor: 'plancher sol plafond poutre escalier mur',
   },
@@ -191,7 +195,8 @@ const TONGUES: readonly Tongue[] = [
     bleach: 'agua_sanitaria cloro lixivia candida hipoclorito',
     notBleach: 'amonia amoniaco urina acido vinagre xixi muriatico',
     fumes: 'vapores vapor solvente thinner cola tiner diluente quimico gases',
-    dizzy: 'tonto tonta tontura nausea enjoo dor_de_cabeca vomitando enjoado tonturas zonzo',
+    dizzy: 'tonto tonta tontura tonturas nausea enjoo dor_de_cabeca vomitando enjoado tonturas zonzo',
+    heater: 'aquecedor gerador braseiro caldeira esquentador fogareiro',
     falls: 'desabou desabando desaba cedeu cedendo afundou afundando colapso desmoronou',
     floor: 'piso chao teto viga escada parede assoalho',
   },
@@ -213,12 +218,12 @@ function lexiconsOf(tongue: Tongue): readonly Lexicon[] {
   const about = (one: Rule, said: string): Rule => ({ ...one, about: said });
   const hazards: readonly (readonly [Hazard, readonly Rule[]])[] = [
     ['gas', [rule('gasSure'), rule('smell gas', 4), rule('leak gas', 5)]],
-    ['carbon-monoxide', [rule('monoxide')]],
+    ['carbon-monoxide', [rule('monoxide'), rule('heater dizzy', 20)]],
     ['fire', [rule('fire')]],
     ['electric', [rule('shock'), rule('hit wire', 6), rule('spark wire', 6)]],
     [
       'wound',
-      [rule('bleeding'), rule('cut body', 6), about(rule('eye inEye', 7), 'eye'), about(rule('unwell'), 'ill')],
+      [rule('bleeding'), rule('cut body', 11), about(rule('eye inEye', 9), 'eye'), about(rule('unwell'), 'ill')],
     ],
     ['cleaners', [rule('bleach notBleach', 10)]],
     ['water', [rule('pipe burst', 6), rule('water runs', 5), rule('flood')]],

@@ -5,6 +5,15 @@ import type { Lexicon } from '../rules.ts';
 export const ASBESTOS: Lexicon = {
   hazard: 'asbestos',
   classes: {
+    SQUARE_FEET: 'sq sqft',
+    SQUARES_DISTURBED: 'chip_up chipping_up chip_out chipping_out pry_up popping_up pull_up pulling_up knock_up',
+    NINES: '9_x_9_s nine_by_nines 9_by_9_s',
+    DUCTS: 'duct~ ducts heating_duct~ heating_pipe~ boiler_pipe~ boiler steam_pipe~ furnace_pipe~ pipe~ register',
+    WRAPPED:
+      'wrap wrapped wrapping lagging lagged insulation cardboard_paper white_tape white_cloth plaster_like paper_tape corrugated',
+    CRUMBLES: 'crumbl* white gray grey flaking fraying old falling_off falling_apart dusty torn ripped cardboard',
+    SPECKLED: 'speckled flecked mottled marbled streaky',
+    SQUARES: 'square~ tile~',
     ASBESTOS:
       'asbestos asbestosis abestos asbestus asbesto acm chrysotile amosite tremolite crocidolite vermiculite transite amianto amiante asbest asbest_containing vinyl_asbestos asbestos_tile~',
     BLACK_GLUE: `black_mastic black_glue black_adhesive black_tar black_goo black_gunk black_sticky black_asphalt tar_like tarry asphalt_adhesive asphalt_glue asphalt_tile~ asphalt_mastic cutback cut_back_adhesive cut_back_glue cutback_adhesive coal_tar bituminous bitumen black_residue black_cutback black_stuff black_cement black_paste dark_mastic black_backing black_backed tar_paper_glue blackish_glue dark_glue dark_adhesive tar_glue mastic`,
@@ -16,7 +25,7 @@ export const ASBESTOS: Lexicon = {
       drill~ drilled drilling screw~ screwing saw~ sawing sawed cut~ cutting hammer~ hammered hammering chisel~ lift~ lifting lifted pry~ prying pried peel~ peeled peeling demo~ demoed smash~ smashed crumbl* dust dusty vacuum~ vacuumed sweep~ swept sweeping floor_scraper heat_gun take_a_hammer took_a_hammer buff~ damaged jackhammer get_rid_of getting_rid_of get_up come_up coming_up came_up loose coming_loose dig~ tear_out flaking disturbed ripped_up nail~ scratching`,
     COVERS:
       'cover~ covering covered over go_over on_top lay_over laying_over float_over over_it over_top leave~ encapsulat* stay',
-    OLD: `old older oldest original existing vintage ancient antique historic prewar postwar fifties sixties seventies forties thirties twenties from_before decades_old mid_century midcentury from_the_previous grandmas grandmothers grandparents retro 40_year_old 50_year_old 60_year_old 70_year_old 80_year_old forty_year_old fifty_year_old sixty_year_old years_old 1920s 1930s 1940s 1950s 1960s 1970s`,
+    OLD: `old older oldest original existing vintage ancient antique historic prewar postwar fifties sixties seventies forties thirties twenties from_before decades_old mid_century midcentury from_the_previous grandmas grandmothers grandparents retro 40_year_old 50_year_old 60_year_old 70_year_old 80_year_old forty_year_old fifty_year_old sixty_year_old years_old 1920s 1930s 1940s 1950s 1960s 1970s victorian edwardian georgian pre_war pre_wwii antebellum colonial_era turn_of_the_century grandparents_bought grandpa grandma century_old craftsman 100_year_old 90_year_old hundred_year_old`,
     RES: `vinyl lino linoleum sheet_vinyl vinyl_sheet sheet_flooring sheet_goods resilient vct vat vinyl_tile~ floor_tile~ asphalt_tile~ felt_backing felt_paper felt_backed felt_back paper_backing felt mastic backing_paper tile~ square~ vinyl_floor vinyl_flooring peel_and_stick_tile~ linolium linolum cushion_vinyl cushioned_vinyl cushion_floor roll_vinyl roll_flooring adhesive glue backing composition_tile~ kitchen_floor floor_covering parquet_glue tile_floor cork_tile_glue`,
     RES_SURE:
       'sheet_vinyl vinyl_sheet lino linoleum vct vat vinyl_tile~ sheet_flooring sheet_goods asphalt_tile~ felt_backing paper_backing felt_backed linolium cushion_vinyl cushioned_vinyl roll_vinyl resilient_tile~ resilient_floor vinyl_backing linoleum_backing vinyl_squares lino_tile~',
@@ -54,12 +63,17 @@ export const ASBESTOS: Lexicon = {
       'abated abatement_done asbestos_was_removed asbestos_is_removed asbestos_has_been_removed asbestos_removed_by abatement_company_removed abatement_is_done abatement_finished professionally_abated removed_by_abatement abatement_crew_removed abatement_contractor_removed',
   },
   rules: [
+    { level: 'stop', needs: 'NINES', about: 'asked' },
+    { level: 'stop', needs: 'DUCTS WRAPPED CRUMBLES', within: 16, about: 'asked' },
+    { level: 'stop', needs: 'OLD_YEAR SQUARES', within: 22, unless: 'NOT_RES NEW_YEAR SQUARE_FEET', about: 'asked' },
+    { level: 'stop', needs: 'OLD SQUARES_DISTURBED', within: 18, unless: 'NOT_RES NEW_YEAR', about: 'remove' },
+    { level: 'stop', needs: 'SPECKLED SQUARES', within: 3, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'asked' },
     { level: 'stop', needs: 'ASBESTOS COVERS', within: 8, about: 'cover' },
     { level: 'stop', needs: 'ASBESTOS DISTURBED', within: 10, about: 'disturbed' },
     { level: 'stop', needs: 'ASBESTOS', about: 'asked' },
     { level: 'stop', needs: 'BLACK_GLUE', unless: 'NOT_BLACK_GLUE', about: 'asked' },
     { level: 'stop', needs: 'BLACKISH GLUEY', within: 4, ordered: true, unless: 'NOT_BLACK_GLUE', about: 'asked' },
-    { level: 'stop', needs: 'GLUEY BLACKISH', within: 3, ordered: true, unless: 'NOT_BLACK_GLUE', about: 'asked' },
+    { level: 'stop', needs: 'GLUEY BLACKISH', within: 5, ordered: true, unless: 'NOT_BLACK_GLUE', about: 'asked' },
     { level: 'stop', needs: 'NINE TILE', within: 3, about: 'asked' },
     { level: 'stop', needs: 'NINE_INCH TILE', within: 7, about: 'asked' },
     { level: 'stop', needs: 'ASBESTOS WHAT_YEAR', within: 7, about: 'asked', undeniable: true },
@@ -69,7 +83,7 @@ export const ASBESTOS: Lexicon = {
     { level: 'stop', needs: 'OLD_COVERED COVERS', within: 10, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'cover' },
     { level: 'stop', needs: 'OLD_COVERED LIES', within: 8, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'asked' },
     { level: 'stop', needs: 'OLD_RES PROBE', within: 10, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'asked' },
-    { level: 'stop', needs: 'OLD_YEAR RES', within: 14, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'asked' },
+    { level: 'stop', needs: 'OLD_YEAR RES', within: 20, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'asked' },
     {
       level: 'stop',
       needs: 'RES_SURE DISTURB',
@@ -77,7 +91,7 @@ export const ASBESTOS: Lexicon = {
       unless: 'NOT_RES NEW_YEAR NEW_FLOOR KNIFE',
       about: 'remove',
     },
-    { level: 'stop', needs: 'OLD_YEAR DISTURB OLD_FLOOR', within: 14, unless: 'NOT_RES NEW_YEAR', about: 'remove' },
+    { level: 'stop', needs: 'OLD_YEAR DISTURB OLD_FLOOR', within: 24, unless: 'NOT_RES NEW_YEAR', about: 'remove' },
   ],
   joins: { OLD_RES: { needs: 'OLD RES', within: 4 }, OLD_COVERED: { needs: 'OLD RES_COVER', within: 3 } },
   lookalikes: `square_feet square_foot square_ft square_meters square_metres square_yard~ square_room square_cut square_edge~ square_corner~ framing_square square_up carpenter_square t_square set_square squared old_school old_fashioned old_english old_timer old_carpet old_baseboard old_trim over_the_phone leftover moreover over_budget cut_back_on cut_back_the cut_back_to cut_back_my black_mastic_sealant
@@ -99,19 +113,19 @@ export const LEAD: Lexicon = {
     LEAD: 'lead leaded',
     PAINTY: 'paint~ painted swab~ dust chips~ flakes kids toddler poisoning varnish',
     PAINT:
-      'paint~ painted trim baseboard~ base_board~ jamb~ casing~ window~ window_sill~ windowsill~ sill~ door_casing door_trim door_frame~ molding~ moulding~ door~ stair_tread~ banister radiator woodwork wainscot~ spindles varnish skirting base',
+      'paint~ painted trim baseboard~ base_board~ jamb~ casing~ window~ window_sill~ windowsill~ sill~ door_casing door_trim door_frame~ molding~ moulding~ door~ stair_tread~ banister radiator woodwork wainscot~ spindles varnish skirting base riser~ stair_riser~ tread~ porch_floor banister~',
     SANDS:
-      'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun cut~ cutting pry~ prying pried saw~ sawing sawed grind~ burn~ chip~ chipped chipping flak* peel~ undercut~ undercutting dry_sand dry_sanded power_sand remove~ removing rip~ ripped pull~ pulling demo tear~ torch blast~ plane~ rout~ drill~ dust dangerous test~ worry safe lead torched repaint~',
+      'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun cut~ cutting pry~ prying pried saw~ sawing sawed grind~ burn~ chip~ chipped chipping flak* peel~ undercut~ undercutting dry_sand dry_sanded power_sand remove~ removing rip~ ripped pull~ pulling demo tear~ torch blast~ plane~ rout~ drill~ dust dangerous test~ worry safe lead torched repaint~ sander~ belt_sander orbital drum_sand drum_sanding hot_air_gun bare_wood scraper~ grinder',
     PAINT_OLD:
-      'old_paint old_painted layers_of_paint old_trim_paint old_peeling_paint chipping_paint flaking_paint peeling_paint paint_chip~ paint_flake~ paint_dust old_lead many_coats_of_paint alligatored old_varnish',
+      'old_paint old_painted layers_of_paint old_trim_paint old_peeling_paint chipping_paint flaking_paint peeling_paint paint_chip~ paint_flake~ paint_dust old_lead many_coats_of_paint alligatored old_varnish alligatored_paint alligator_paint gator_skin gator_paint coats_of_paint peeling_all paint_is_peeling trim_is_peeling peeling_trim flaking_trim original_and_peeling',
     PAINT_DEED:
-      'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun grind~ chip~ everywhere vacuum~ ate eat~ eaten toddler kids baby chewing chewed dust burn~ torch falling falling_off carpet prying pry~ pried blast~ sweep~ pregnant mouth licking licked dry lead',
+      'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun grind~ chip~ everywhere vacuum~ ate eat~ eaten toddler kids baby chewing chewed dust burn~ torch falling falling_off carpet prying pry~ pried blast~ sweep~ pregnant mouth licking licked dry lead strip~ stripping hot_air_gun bare_wood sander~ risers trim jambs woodwork',
     SWAB: 'swab~ test_stick test_kit test_strip~',
     RED: 'red pink positive',
     CHILD: 'kid kids child toddler baby son daughter infant grandson granddaughter',
     CHEWS: 'chew~ chewed chewing ate eat~ eaten eating lick~ licking mouth swallowed',
     PAINTED: 'paint painted windowsill window_sill paint_chip~',
-    LEAD_CORD: 'extension test_lead test_leads dog leash meter roof flashing',
+    LEAD_CORD: 'extension test_lead test_leads dog leash meter roof flashing swapped replaced plastic',
     LEAD_WAY: 'time hall door way wall row',
     PAINT_ONLY: 'paint painted_trim painted_wood painted_baseboard~ painted_window~ painted_door~ varnish',
     LEAD_CLEAR:
@@ -120,12 +134,12 @@ export const LEAD: Lexicon = {
   rules: [
     { level: 'note', needs: 'LEAD_PAINT', unless: 'LEAD_CORD' },
     { level: 'note', needs: 'LEAD PAINTY', within: 3, unless: 'LEAD_WAY' },
-    { level: 'note', needs: 'LEAD_YEAR PAINT SANDS', within: 14, unless: 'NEW_YEAR' },
+    { level: 'note', needs: 'LEAD_YEAR PAINT SANDS', within: 26, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'PAINT_OLD PAINT_DEED', within: 8, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'SWAB RED', within: 5 },
     { level: 'note', needs: 'CHILD CHEWS PAINTED', within: 10 },
     { level: 'note', needs: 'LEAD OLD PAINT', within: 9, unless: 'LEAD_WAY NEW_YEAR' },
-    { level: 'note', needs: 'OLD PAINT_ONLY PAINT_DEED', within: 9, unless: 'NEW_YEAR' },
+    { level: 'note', needs: 'OLD PAINT_ONLY PAINT_DEED', within: 18, unless: 'NEW_YEAR' },
   ],
   lookalikes:
     'lead_time~ lead_me lead_to leads_to lead_wall lead_the lead_carpenter lead_installer lead_into lead_edge leading_edge lead_follow pencil_lead lead_pencil lead_up lead_in_time lead_on_this lead_story take_the_lead lead_a lead_an lead_from lead_out lead_us lead_generation lead_flashing_on_the_roof lead_hall a_lead_to lead_way sand_paper sandpaper paint_sample~ paint_color~ paint_colour~ paint_roller paint_can paint_store paint_brush~ paint_tray base_price data_base database base_coat red_oak red_tape red_wine red_rug',
@@ -139,12 +153,17 @@ export const LEAD: Lexicon = {
 export const SILICA: Lexicon = {
   hazard: 'silica',
   classes: {
+    SCORE: 'score scored scoring snap snapped utility_knife shears',
+    GRINDER: 'grinder~ angle_grinder diamond_cup cup_wheel cup_stone concrete_grinder diamond_wheel',
+    HIGH: 'high_spot~ ridge~ hump~ slab concrete basement floor_flat lump~ thinset mortar screed',
+    BOARD: 'cement_board backer_board backerboard cement_backer fiber_cement',
+    CUT_IT: 'cut~ cutting cuttin saw~ sawing circ_saw circular_saw',
     CEMENTY:
       'concrete mortar thinset thin_set grout cement slab stone tile~ brick~ leveler leveller self_leveler self_leveling_compound levelling_compound leveling_compound patch_compound floor_patch patching_compound skim_coat screed backer_board cement_board backerboard stucco quartz granite masonry joint_compound drywall_mud terrazzo lightweight_concrete paver~ cinder_block',
     GRINDS:
-      'grind~ grinding ground sand~ sanding sanded chiseling chiselling chiseled jackhammer~ scarif* shotblast~ dry_cut dry_cutting dry_cuts cutting_dry cut_dry rotary_hammer chipping hammer_drill dry_grind~ diamond_cup cup_wheel saw_cutting hammering',
+      'grind~ grinding ground sand~ sanding sanded chiseling chiselling chiseled jackhammer~ scarif* shotblast~ dry_cut dry_cutting dry_cuts cutting_dry cut_dry rotary_hammer chipping hammer_drill dry_grind~ diamond_cup cup_wheel saw_cutting hammering demo_hammer demolition_hammer breaking_out busting_out busting_up chipping_out chiselling_out',
     DUSTY:
-      'dust dusty cloud~ breathe~ breathing inhal* mask respirator n95 p100 sweep~ sweeping swept lungs cough~ airborne',
+      'dust dusty cloud~ breathe~ breathing inhal* mask respirator n95 p100 sweep~ sweeping swept lungs cough~ airborne white_powder powder_everywhere powder_on_everything white_dust bandana t_shirt_over',
     SILICA:
       'cement_powder concrete_powder mortar_powder silica silicosis concrete_dust cement_dust thinset_dust mortar_dust grout_dust tile_dust crystalline stone_dust silica_dust drywall_dust leveler_dust brick_dust masonry_dust quartz_dust',
     DRY: 'dry no_mask without_a_mask without_mask indoors inside in_the_house in_my_house living_room no_water in_the_room',
@@ -156,6 +175,8 @@ export const SILICA: Lexicon = {
     SILICA_OTHER: 'gel wet_saw coffee stain paint color adhesive_only',
   },
   rules: [
+    { level: 'note', needs: 'GRINDER HIGH', within: 14, unless: 'SILICA_OTHER' },
+    { level: 'note', needs: 'CUT_IT BOARD', within: 6, unless: 'SCORE' },
     { level: 'note', needs: 'SILICA', unless: 'SILICA_OTHER' },
     { level: 'note', needs: 'CEMENTY GRINDS', within: 6, unless: 'SILICA_OTHER' },
     { level: 'note', needs: 'CEMENTY DUSTY', within: 8, unless: 'SILICA_OTHER' },

@@ -5,6 +5,12 @@ import type { Lexicon } from '../rules.ts';
 export const ELECTRIC: Lexicon = {
   hazard: 'electric',
   classes: {
+    IS_LIVE:
+      'is_live are_live its_live theyre_live still_live went_live now_live reads_live live_now has_power_in_it energized energised',
+    METAL:
+      'screw~ nail~ screw_head~ nail_head~ metal radiator pipe~ track strip transition register vent_cover threshold frame saw pan floor',
+    TESTER: 'tester voltage_tester meter_reads multimeter non_contact volt_pen voltage_detector',
+    TESTER_SAYS: 'lights_up light_up lit_up beeps beep beeping went_off goes_off reads volts voltage glows',
     WIRE: `wire~ wiring cable~ electric_line~ electrical_line~ power_line~ power_cable~ power_cord~ cord~ electric_cable~ electrical_cable~ conduit~ circuit~ electrical extension_cord~ electric_wire~ electrical_wire~ mains nm_cable bx_cable armored_cable knob_and_tube electrical_conduit`,
     OUTLET: `outlet~ socket~ receptacle~ light_switch~ wall_switch switch~ breaker~ breaker_panel electrical_panel electric_panel fuse_box fuse~ breaker_box junction_box~ light_fixture~ floor_box plug~ wall_plug power_point baseboard_heater~ electric_heater~ electric_baseboard
       dimmer gfci gfi power_strip panel_box light_fitting ceiling_fan thermostat electric_stove electric_range doorbell_transformer lamp`,
@@ -15,7 +21,7 @@ export const ELECTRIC: Lexicon = {
     CURRENT_THING:
       'outlet~ wire~ heater switch breaker saw tool drill baseboard floor nail~ screw~ metal touch~ touching pliers pry_bar box plate cover cord machine fridge washer dryer panel radiator vent register staple~ faucet',
     SPARK:
-      'spark~ sparked sparking arc~ arced arcing crackl* sizzl* buzz~ buzzing flash~ flashed popped popping_sound humming_loud fizz~ scorch~ scorched singed blue_flash bright_flash pop_and_a_flash',
+      'spark~ sparked sparking arc~ arced arcing crackl* sizzl* buzz~ buzzing flash~ flashed popped popping_sound humming_loud fizz~ scorch~ scorched singed blue_flash bright_flash pop_and_a_flash spitting sputter~ sputtering',
     EXPOSED:
       'exposed bare live hot frayed damaged loose stripped chewed melted uncapped hanging dangling energized energised unprotected naked hacked severed nicked cut broken crumbling burnt burned scorched pinched crushed sliced open_ended unterminated unmarked cloth_covered brittle',
     LIVE: 'live hot energized energised still_live still_hot',
@@ -60,6 +66,8 @@ export const ELECTRIC: Lexicon = {
       'checked fixed repaired replaced cleared safe rewired capped moved disconnected killed_the_circuit made_safe okayed inspected signed_off sorted mended tested relocated pulled_it_out took_it_out',
   },
   rules: [
+    { level: 'emergency', needs: 'IS_LIVE METAL', within: 8 },
+    { level: 'emergency', needs: 'TESTER TESTER_SAYS', within: 8 },
     { level: 'emergency', needs: 'HIT WIRE', within: 6, unless: 'AROUND_WIRE' },
     { level: 'emergency', needs: 'SHOCKED' },
     { level: 'emergency', needs: 'SHOCK CURRENT_THING', within: 7 },
@@ -73,8 +81,8 @@ export const ELECTRIC: Lexicon = {
     { level: 'emergency', needs: 'LIGHTS FLICKER STEPPED', within: 10 },
     { level: 'emergency', needs: 'TRIP FASTENED', within: 14 },
     { level: 'emergency', needs: 'TRIP STEPPED', within: 14 },
-    { level: 'emergency', needs: 'WET OUTLET', within: 7, unless: 'PROOF' },
-    { level: 'emergency', needs: 'WET WIRE', within: 7, unless: 'PROOF' },
+    { level: 'emergency', needs: 'WET OUTLET', within: 13, unless: 'PROOF' },
+    { level: 'emergency', needs: 'WET WIRE', within: 10, unless: 'PROOF' },
     { level: 'emergency', needs: 'WIRE_HOT', within: 6 },
     { level: 'emergency', needs: 'OUTLET OUTLET_HOT', within: 5 },
     { level: 'emergency', needs: 'LIVE_WORK LIVE WIRE', within: 6 },
@@ -100,7 +108,7 @@ export const FIRE: Lexicon = {
     BURNING: `burning_smell smells_burnt smells_burned smell_burnt smells_burning smell_burning smell_of_burning smells_like_burning smells_like_its_burning smells_like_something_burning smell_something_burning burnt_smell burning_plastic burnt_plastic burning_odor burning_rubber burning_wires smell_like_burning
       smelling_burning smells_like_burnt smells_like_smoke smell_like_smoke smells_smoky smelled_burning smelled_smoke smelling_smoke hot_plastic_smell melting_plastic electrical_smell electric_smell acrid_smell fishy_smell_from_the_outlet smells_hot burning_wood_smell smells_like_burned smells_scorched`,
     SMOKES:
-      'smok~ smoke smokes smoking smoked burn~ burning burnt melt~ melting glowing glow overheat* scorch~ scorching hot_to_touch hot_to_the_touch swelling swollen hissing sparking',
+      'smok~ smoke smokes smoking smoked burn~ burning burnt melt~ melting glowing glow overheat* scorch~ scorching hot_to_touch hot_to_the_touch swelling swollen hissing sparking char~ charring charred glows smouldering smoldering',
     SMOKES_AT:
       'outlet~ switch~ panel breaker~ wire~ wiring plug~ battery batteries charger dust_bag rags wall dust_collector extension_cord cord heater fixture',
     OLD_SMOKE:
@@ -127,7 +135,7 @@ export const FIRE: Lexicon = {
     { level: 'emergency', needs: 'FIRE_TOLD', unless: 'HEARTH' },
     { level: 'emergency', needs: 'BURNING', unless: 'OLD_SMOKE BURN_OTHER' },
     { level: 'emergency', needs: 'SMOKE_SEEN', unless: 'OLD_SMOKE SAW_BLADE' },
-    { level: 'emergency', needs: 'SMOKES SMOKES_AT', within: 5, unless: 'BURN_OTHER' },
+    { level: 'emergency', needs: 'SMOKES SMOKES_AT', within: 9, unless: 'BURN_OTHER' },
     { level: 'emergency', needs: 'SMOKE_ALARM SOUNDS', within: 7 },
     { level: 'emergency', needs: 'ALARM SOUNDS', within: 5, unless: 'ALARM_OTHER' },
   ],

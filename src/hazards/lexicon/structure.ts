@@ -68,10 +68,22 @@ const SOUND_FRAME = ['joist', 'joists', 'beam', 'beams', 'framing']
 export const STRUCTURE: Lexicon = {
   hazard: 'structure',
   classes: {
+    NO_CUT: 'plank planks subfloor plywood trim',
+    BOUNCES: 'bounc* springy sag~ saggy',
+    DIP: 'dip~ dips dipped low lower drops_off drop_off slopes slope sloping out_of_level falls_away',
+    INCHES:
+      'two_inches 2_inches 2_in three_inches 3_inches 3_in four_inches 4_inches inch_and_a_half 1_1_2_inches two_inch 2_inch 3_inch three_inch a_couple_of_inches couple_inches couple_of_inches several_inches',
+    POKE: 'screwdriver knife key awl pencil finger nail stick poke~ poked pushed pushes',
+    SINKS_IN:
+      'sank sinks sank_in sinks_in goes_in went_in goes_right_in straight_in right_through to_the_handle goes_through poke_through poke_it_in poke_a_key',
+    SHAVE:
+      'a_bit_off some_off chunk_out piece_out notch_out off_the_bottom off_the_top bit_off inch_off little_off slice_off take_off shave_off cut_off',
+    STICKS:
+      'doors_stick doors_sticking doors_have_started doors_wont_close doors_dont_close door_sticks doors_are_sticking cracks_in_the_wall~ windows_stick',
     FRAME: `joist~ joice~ beam~ girder~ header~ sill_plate~ mud_sill rim_joist~ rim_board bearer~ framing support_post~ support_beam~ post~ pier~ column~ ledger~ truss~ stringer~ rafter~ i_joist~ i_joists lally_column floor_frame floor_framing load_bearing bearing_wall stud~ main_beam support~ floor_support~ ridge_beam lvl_beam cripple_wall
       structural_member floor_system lumber_under members timbers timber`,
     HURT: `crack~ cracked cracking split~ splitting broke broken break~ snapp* rot rots rotted rotten rotting decay~ decayed soft mush mushy crumbl* punky spongy termite~ termite_damage~ eaten chewed sagg* sag~ sinking sunk twisted bowed bent bending leaning lean~ tilting tilted fail~ failing failed weak missing gone damaged burnt charred
-      cut_through hacked notched undersized collaps* pulled_away pulling_away separated separating shifted shifting bad_shape falling_apart disintegrat* deteriorat* pulpy fungus rust_through rusted_through rusted water_damaged dry_rot insect~ ants beetle~ woodworm wood_rot hanging cracked_all fractured buckled buckling loose hollow dropped slipped not_touching`,
+      cut_through hacked notched undersized collaps* pulled_away pulling_away separated separating shifted shifting bad_shape falling_apart disintegrat* deteriorat* pulpy fungus rust_through rusted_through rusted water_damaged dry_rot insect~ ants beetle~ woodworm wood_rot hanging cracked_all fractured buckled buckling loose hollow dropped slipped not_touching sank sank_in goes_in pokes_through poke`,
     CUTS: 'cut cutting notch~ notched notching drill~ drilled drilling saw~ sawed bore~ bored remove~ removing hack~ hacked chop~ shave~ plane~ cut_out_of cut_into take_out trim',
     FLOOR:
       'floor~ flooring subfloor hallway room bathroom kitchen stair~ staircase landing deck porch ceiling house whole_floor second_story upstairs',
@@ -131,6 +143,11 @@ export const STRUCTURE: Lexicon = {
     SLIGHT: 'drain shower patio ramp driveway plank_slope bounce_back transition_slope',
   },
   rules: [
+    { level: 'stop', needs: 'FLOOR DIP INCHES', within: 10, unless: 'SLIGHT' },
+    { level: 'stop', needs: 'POKE SINKS_IN FRAME', within: 16 },
+    { level: 'stop', needs: 'SHAVE FRAME_SURE', within: 8, unless: 'NO_CUT' },
+    { level: 'stop', needs: 'FLOOR DIP STICKS', within: 22 },
+    { level: 'stop', needs: 'FLOOR DIP BOUNCES', within: 8 },
     { level: 'emergency', needs: 'GIVES FLOOR_HERE', within: 7, unless: 'THINGS_FALL' },
     { level: 'emergency', needs: 'GIVES FRAME', within: 7 },
     { level: 'emergency', needs: 'FOOT FOOT_GOES', within: 5, unless: 'SHARP' },
@@ -165,9 +182,21 @@ export const STRUCTURE: Lexicon = {
 export const OPENING: Lexicon = {
   hazard: 'opening',
   classes: {
+    SUBFLOOR_HOLE:
+      'leaving_it_overnight leave_it_overnight leaving_it_open open_overnight hole_down left_it_open open_to_the',
+    DOWN: 'down_to down_into straight_down into_the_basement to_the_basement to_the_room_below to_the_bedroom bedroom_underneath bedroom_below dining_room_below room_underneath below_it through_to see_through_to see_the_basement straight_through two_stories down_below',
+    STAIR: 'stair~ stair_opening stairwell landing loft balcony mezzanine staircase',
+    NO_RAIL:
+      'no_rail no_railing no_handrail no_banister without_a_rail rail_off railing_off took_it_off took_off_the_rail took_the_rail took_the_banister rail_is_off banister_is_off missing_rail no_guard',
+    FALLS_IN: 'fall~ falls falling fall_in fall_down fall_through step_in step_through wont_fall not_fall',
+    GAP: 'gap hole opening void cutout',
+    NOTHING_BETWEEN:
+      'nothing_between_me nothing_between_us nothing_under_me only_drywall_below nothing_but_drywall nothing_but_the_ceiling only_the_ceiling_below standing_on_joists',
+    TOOK_UP: 'took_up taken_up cut_out ripped_out pulled_up removed tore_out torn_out ripped_up pulled_out',
+    BIG: 'big huge large giant 3x4 open deep',
     OPEN_FLOOR: `open_joist~ exposed_joist~ bare_joist~ walk_on_joist~ walking_on_joist~ walk_on_the_joist~ walking_on_the_joist~ step_between_joist~ stepping_between_the_joists open_stairwell no_railing railing_off railing_is_off removed_the_railing without_a_railing without_railing took_off_the_railing took_the_railing railing_removed floor_is_open open_floor open_hole~ uncovered_hole~ hole_is_open big_hole_in_the_floor
       floor_ripped_open floor_opened_up no_subfloor subfloor_is_out subfloor_is_off subfloor_is_gone subfloor_removed removed_the_subfloor subfloor_torn_out open_cavity hole_overnight open_overnight banister_off open_trap_door open_hatch joists_exposed joists_are_exposed joists_open open_to_below gaping_hole open_stair_well missing_railing tore_out_the_subfloor pulled_up_the_subfloor`,
-    FLOOR_HOLE: 'hole~ opening pit gap',
+    FLOOR_HOLE: 'hole~ opening pit gap void',
     IN_FLOOR:
       'in_the_floor in_my_floor in_the_subfloor in_my_subfloor in_floor in_subfloor in_our_floor in_the_hallway_floor',
     PEOPLE:
@@ -178,6 +207,11 @@ export const OPENING: Lexicon = {
       'hole_is_covered covered_the_hole hole_covered closed_up hole_is_closed patched_the_hole hole_is_patched plywood_is_down subfloor_is_back new_subfloor_is_in railing_is_back railing_is_up covered_with_plywood hole_was_patched hole_was_covered covered_it_with_plywood',
   },
   rules: [
+    { level: 'note', needs: 'GAP DOWN', within: 12 },
+    { level: 'note', needs: 'STAIR NO_RAIL', within: 10 },
+    { level: 'note', needs: 'GAP FALLS_IN', within: 14, unless: 'HOLE_FOR' },
+    { level: 'note', needs: 'NOTHING_BETWEEN' },
+    { level: 'note', needs: 'TOOK_UP SUBFLOOR_HOLE', within: 14 },
     { level: 'note', needs: 'OPEN_FLOOR' },
     { level: 'note', needs: 'FLOOR_HOLE IN_FLOOR PEOPLE', within: 12, unless: 'HOLE_FOR' },
   ],
@@ -188,12 +222,16 @@ export const OPENING: Lexicon = {
 export const SLAB: Lexicon = {
   hazard: 'slab',
   classes: {
+    SLAB_WORD: 'slab concrete foundation floor',
+    CABLES_IN:
+      'cables_in has_cables cables_in_it steel_cable~ steel_rope wire_rope grout_plug~ round_plugs cable_pockets stressed_cables live_end~ dead_end_anchor~',
     TENSION:
       'post_tension~ post_tensioned post_tensioning posttension~ tension_cable~ tension_slab~ pt_slab~ tensioned_slab tensioned_concrete stressed_slab prestressed pre_stressed tension_tendon~ slab_tendon~ tendon_slab tensioned tendons',
     SCANNED: 'scanned x_rayed xrayed gpr located marked not_post_tension no_cables_there',
     SCANNERS: 'engineer scanning_company contractor scanner builder',
   },
   rules: [
+    { level: 'stop', needs: 'SLAB_WORD CABLES_IN', within: 14 },
     { level: 'stop', needs: 'TENSION FASTEN', within: 14 },
     { level: 'note', needs: 'TENSION' },
   ],
@@ -207,14 +245,16 @@ export const SLAB: Lexicon = {
 export const HEATED_FLOOR: Lexicon = {
   hazard: 'heated-floor',
   classes: {
+    FIXES:
+      'nail~ nailing nailed screw~ screwing screwed drill~ drilling staple~ stapling anchor~ tapping_in tack~ bolt~ fix fixing door_stop~ doorstop~ pin~ concrete_anchors track fasten~ shoot',
     HEATED:
-      'heated_floor~ heated_slab radiant_floor~ radiant_heat radiant_heating radiant_slab radiant_tube~ radiant_tubing radiant_line~ radiant_pipe~ floor_heat floor_heating underfloor_heating under_floor_heating in_floor_heat in_floor_heating infloor_heat heating_cable~ heating_mat~ heat_mat~ warm_floor_system hydronic heat_cable~ heating_wire~ heating_element~ pex_in_the_slab tubes_in_the_slab tubing_in_the_slab heating_tubes radiant_system electric_floor_heat radiant hydronic_floor',
+      'heated_floor~ heated_slab radiant_floor~ radiant_heat radiant_heating radiant_slab radiant_tube~ radiant_tubing radiant_line~ radiant_pipe~ floor_heat floor_heating underfloor_heating under_floor_heating in_floor_heat in_floor_heating infloor_heat heating_cable~ heating_mat~ heat_mat~ warm_floor_system hydronic heat_cable~ heating_wire~ heating_element~ pex_in_the_slab tubes_in_the_slab tubing_in_the_slab heating_tubes radiant_system electric_floor_heat radiant hydronic_floor ufh warm_water_loops water_loops heating_loops wet_underfloor underfloor_heat hot_water_loops pex_loops heating_pipes_in_the_floor floor_loops warm_floor heated_screed electric_mat_under',
     HEAT_SAFE:
       'pictures_of_the_tubes mapped_the_tubes mapped_the_cables tubes_are_mapped cables_are_mapped located_the_tubes located_the_cables thermal_camera infrared_camera tubes_are_marked',
     HEAT_MEN: 'plumber electrician installer heating_contractor hvac',
-    HEAT_OTHER: 'plank planks pad cut_planks boards underlayment carpet baseboard lvp',
+    HEAT_OTHER: 'baseboard_nails',
   },
-  rules: [{ level: 'stop', needs: 'FASTEN HEATED', within: 9, unless: 'HEAT_OTHER' }],
+  rules: [{ level: 'stop', needs: 'FIXES HEATED', within: 16, unless: 'HEAT_OTHER' }],
   lookalikes: 'radiant_barrier radiant_color radiant_heater~ heated_argument heated_debate heated_garage heated_room',
   clears: [{ needs: 'HEAT_SAFE' }, { needs: 'HEAT_MEN MAPPED', within: 8 }],
 };

@@ -44,7 +44,7 @@ export const WATER: Lexicon = {
     WATER_HIT:
       'hit_water hit_a_water hit_the_water struck_water nailed_a_water screwed_a_water drilled_into_water punctured_a_water cut_a_water cut_the_water_line water_is_coming water_coming water_started water_shooting water_squirting water_spurting water_everywhere water_all_over water_spraying water_gushing water_pouring water_leaking water_running_out water_wont_stop water_flowing water_rushing water_dripping',
     STANDING_WATER:
-      'standing_water inches_of_water inch_of_water feet_of_water foot_of_water knee_deep_in_water ankle_deep_in_water lake_in_my full_of_water filling_with_water',
+      'standing_water inches_of_water inch_of_water feet_of_water foot_of_water knee_deep_in_water ankle_deep_in_water lake_in_my full_of_water filling_with_water inch_on_the_floor inches_on_the_floor inch_of_it inches_deep inch_deep',
     LEAK_SAID:
       'leak leaks leaking leaked water_leak roof_leak slow_leak leaky_pipe leaky_roof leaky_toilet leaking_toilet leaking_window',
     FIXED_BY: 'fixed_by repaired_by replaced_by mended_by sorted_by looked_at_and_fixed_by',
@@ -57,7 +57,7 @@ export const WATER: Lexicon = {
     { level: 'emergency', needs: 'WATER GUSH', within: 5, unless: 'POUR_OTHER PROOF' },
     { level: 'emergency', needs: 'PIPE GUSH', within: 6, unless: 'AROUND_PIPE' },
     { level: 'emergency', needs: 'FIXTURE GUSH', within: 6, unless: 'POUR_OTHER PLANNED' },
-    { level: 'emergency', needs: 'FIXTURE BURST', within: 4, unless: 'PLANNED' },
+    { level: 'emergency', needs: 'FIXTURE BURST', within: 4 },
     { level: 'emergency', needs: 'PIPE LEAK_FAST', within: 7, unless: 'LEAK_OTHER PAST FIXED_SAID' },
     { level: 'emergency', needs: 'CEILING LEAK_FAST', within: 8, unless: 'PAST PAINT_SAID' },
     { level: 'emergency', needs: 'CEILING WATER', within: 8, unless: 'PAST MARKS' },
@@ -80,6 +80,7 @@ export const WATER: Lexicon = {
   clears: [
     { needs: 'PLUMBERS WATER_FIXED', within: 7, ordered: true },
     { needs: 'LEAK_GONE' },
+    { needs: 'LEAK_SAID FIXED_SAID', within: 5, ordered: true },
     { needs: 'FIXED_BY PLUMBERS', within: 6, ordered: true },
   ],
 };
@@ -106,19 +107,19 @@ export const SEWAGE: Lexicon = {
     SEWAGE: `sewage sewerage raw_sewage sewer_water sewer_backup sewer_back_up septic_water septic_backup human_waste human_feces black_water blackwater poop_water poopy_water toilet_water toilet_overflow toilet_overflows toilet_overflowing toilet_overflowed toilet_flood toilet_backup toilet_back_up toilet_spill toilet_backing_up toilet_backed_up waste_water wastewater effluent
       category_3 category_three categories_3 cat_3_water cat3 feces faeces fecal faecal excrement grey_water_backup gray_water_backup shit_water sewage_water septic_tank_overflow septic_overflow drain_backup sewer_flood flood_water floodwater toilet_waste overflowed_toilet overflowing_toilet backed_up_toilet sewage_backup poo_water crappy_water contaminated_water foul_water effluence sludge_water`,
     DRAINS:
-      'sewer~ septic septic_tank toilet~ drain~ floor_drain shower_drain commode cesspool waste_pipe soil_pipe main_drain sewer_line~ sewer_main cleanout clean_out urinal drain_line~ sump sump_pump ejector_pump',
+      'sewer~ septic septic_tank toilet~ drain~ floor_drain shower_drain commode cesspool waste_pipe soil_pipe main_drain sewer_line~ sewer_main cleanout clean_out urinal drain_line~ sump sump_pump ejector_pump manhole~ loo~ lavatory inspection_chamber',
     BACKS_UP: `back_up backs_up backed_up backing_up backup~ backed overflow~ overflowed overflowing flood~ flooding flooded came_up coming_up comes_up bubbling bubbling_up spill~ spilled spilling soak~ soaked seep~ seeping ran_over running_over run_over all_over_the ran_onto poured pouring gush~ burst~ broke rising regurgitat* clogged_and flowing leaked_onto leaked_into leaking_onto coming_through came_through erupted spewed spewing`,
     FILTH: 'poop poo shit crap turd~ pee_water waste feces sewage urine',
     FILTH_IN: 'water flood~ overflow~ overflowed toilet soaked_the pipe~ drain~ backed coming_up came_up floating',
     SEWAGE_NOW:
-      'sewage sewerage raw_sewage sewer_water poop_water toilet_water septic_water shit_water black_water blackwater human_waste sewer_backup feces faeces poo_water toilet_waste septic_tank septic poopy_water waste_water wastewater effluent excrement',
+      'sewage sewerage raw_sewage sewer_water poop_water toilet_water septic_water shit_water black_water blackwater human_waste sewer_backup feces faeces poo_water toilet_waste septic_tank septic poopy_water waste_water wastewater effluent excrement loo_water lavatory_water',
     SEWAGE_LIES: 'soaked_carpet soaked_pad soaked_subfloor soaked_floor',
     PETS: 'dog cat pet puppy kitten litter mouse rat mice bird bat',
     DRAINS_HERE:
       'sewer~ septic overflow~ overflowed overflowing flood~ flooded flooding flood_water poop poo pooh shit crap turd~ backed_up back_up backup~ human_waste feces black_water',
     GREY: 'gray_water grey_water greywater graywater dirty_water nasty_water brown_water smelly_water sewer_smell sewer_gas smells_like_sewage smells_like_sewer smells_like_a_sewer smell_of_sewage sewage_smell septic_smell black_sludge river_water creek_water storm_water',
     RESTORERS:
-      'restoration_company restorer restoration restoration_crew cleanup_company clean_up_company professionals professional professionally remediation_company water_damage_company cleaning_company remediation pros crew plumber_and_restorer',
+      'restoration_company restorer restoration restoration_crew cleanup_company clean_up_company professionals professional professionally remediation_company water_damage_company cleaning_company remediation pros crew plumber_and_restorer restoration_guys restoration_team remediation_crew clean_up_crew cleanup_crew',
     CLEANED:
       'cleaned disinfected sanitized sanitised treated cleared removed dried remediated decontaminated finished done came_and',
     SEWAGE_GONE:
@@ -137,5 +138,5 @@ export const SEWAGE: Lexicon = {
   lookalikes: `sewer_clean_out sewer_cleanout septic_guy septic_inspection septic_inspector septic_permit sewer_bill sewer_access septic_lid sewer_cover cleanout_cover clean_out_cover toilet_flange~ toilet_paper toilet_seat~ toilet_height toilet_removed toilet_removal toilet_room french_drain drain_cover~ drain_grate~ drain_field brain_drain
     cat_3_boxes backup_plan backup_box~ backup_planks back_up_plan backup_file~ back_up_a back_up_the backed_vinyl foam_backed felt_backed pad_backed cork_backed backed_by backed_plank~ backed_carpet rubber_backed jute_backed backup_battery backup_copy back_up_to backed_into backed_out poop_brown crap_i crap_ton holy_crap oh_crap this_crap crap_shoot bull_crap no_shit shit_i oh_shit holy_shit shit_ton this_shit`,
   here: 'SEWAGE DRAINS_HERE',
-  clears: [{ needs: 'RESTORERS CLEANED', within: 7 }, { needs: 'SEWAGE_GONE' }],
+  clears: [{ needs: 'RESTORERS CLEANED', within: 24 }, { needs: 'SEWAGE_GONE' }],
 };

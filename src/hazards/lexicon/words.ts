@@ -8,7 +8,7 @@ export const COMMON: Classes = {
     crack~ snap~ rupture~ damage~ yank~ loosen~ wiggled disconnect~ knock~ bump~ smash~ sever~ slice~ scratch~ crush~ dent~ rip~ ripped tear~ tore torn poke~ jab~ chip~ clip~ gouge~ punch~ shear~
     stabbed stab~ busted bust~ split~ splitting chop~ shot chewed mangled punctured went_into goes_into go_into gone_into went_through go_through going_through gone_through ran_through right_through clean_through cut_into cut_through cut_thru cut_a cut_the cut_my cut_an cut_one cut_some cut_its cut_our cut_open just_cut
     accidentally_cut sawed_into sawed_through screw_into screw_through screwed_into nail_into nail_through drilled_into drill_into came_loose came_off came_apart come_loose pulled_loose pulled_apart pulled_out pulled_off
-    put_a_nail put_a_screw put_a_hole drove_a drove_the stapled staple_through staple_in nicking slashed`,
+    put_a_nail put_a_screw put_a_hole drove_a drove_the stapled staple_through staple_in nicking slashed caught clipped grazed snagged speared sawn_through went_right_through`,
   /** Fasteners and blades on their way. */
   FASTEN: `nail~ nailing nailed screw~ screwed screwing drill~ staple~ stapled cut~ cutting saw~ sawed sawing pry~ pried prying pull~ hammer~ anchor~ bolt~ fasten~ drive~ drove driven chisel~ grind~ demo demoed brad~ core_drill~ `,
   /** It only goes round the thing, or is for it. */
