@@ -2,7 +2,7 @@
 
 import { bearing, PLAINEST } from '../hazards/bearing.ts';
 import { byGravity, type Cleared, type Screened, type Sighting } from '../hazards/hazard.ts';
-import { screen } from '../hazards/screen.ts';
+import { screen, tells } from '../hazards/screen.ts';
 import type { HazardResult, Problem, Refusal } from '../reply/problem.ts';
 import type { Reply } from '../reply/reply.ts';
 import { hazardSources } from '../trade/hazards.ts';
@@ -94,13 +94,13 @@ export function refusedBy(bearers: readonly Bearer[], command: string): Refusal 
 }
 
 /** A question about a hazard, answered: what it is, what to do, whom to call. */
-export function hazardReply({ hazard, about, words }: Sighting): Reply {
+export function hazardReply({ hazard, about, words, before }: Bearer): Reply {
   const { headline, text, call } = hazardAnswer(hazard, about);
   const data: HazardResult = { kind: 'hazard', hazard, emergency: false };
   return {
     headline,
     blocks: [
-      { kind: 'text', text: `${wroteText(words)} ${text}` },
+      { kind: 'text', text: `${before ? rememberedLine(words) : wroteText(words)} ${text}` },
       { kind: 'facts', facts: [{ label: HAZARD_WORDS.call, value: call }] },
     ],
     assumed: [],
@@ -140,8 +140,8 @@ export function withHazardsSaid(
   command: string | undefined,
   typed: readonly Sighting[],
 ): Outcome {
-  const said = bearers.filter(
-    ({ hazard, level, before }) => command !== undefined && bearing(hazard, level, command, before) === 'line',
+  const said = bearers.filter(({ hazard, level, before }) =>
+    command === undefined ? before : bearing(hazard, level, command, before) === 'line',
   );
   const lines = [...new Map(said.map((one) => [one.hazard, one])).values()].sort(byGravity);
   if ('headline' in outcome) {
@@ -151,7 +151,7 @@ export function withHazardsSaid(
     }));
     return keepingAll({ ...outcome, blocks: [...blocks, ...outcome.blocks] }, typed);
   }
-  if (!('problems' in outcome) || typed.length === 0) return outcome;
+  if (!('problems' in outcome) || (typed.length === 0 && lines.length === 0)) return outcome;
   const [first, ...rest] = outcome.problems;
   const kept = (problem: Problem): Problem =>
     problem.fix === undefined ? problem : { ...problem, fix: keeping(problem.fix, typed) };
@@ -205,6 +205,12 @@ export interface Judged {
   readonly lacks: boolean;
 }
 
+/** What a later question is about, of a hazard that was told before. */
+function aboutIn({ hazard, about }: Sighting, text: string): Pick<Sighting, 'about'> {
+  if (hazard !== 'asbestos' || about === 'disturbed') return {};
+  return { about: tells(text, 'DISTURB') ? 'remove' : 'cover' };
+}
+
 /** What is answered in place of an ask on account of its hazards; undefined where it is worked out. */
 export function answeredInstead({ text, said, bearers, command, lacks }: Judged): Outcome | undefined {
   const [first] = said.sightings;
@@ -213,10 +219,14 @@ export function answeredInstead({ text, said, bearers, command, lacks }: Judged)
   if (refused) return refused;
   if (!lacks) return undefined;
   if (first && command === undefined) return hazardReply(first);
-  const grave = bearers.find(({ level, before }) => before && level === 'emergency');
-  if (grave && command === undefined) return emergencyAnswer(grave);
+  if (command !== undefined) return undefined;
   const [fact] = said.cleared;
-  return fact && !first && command === undefined ? clearedReply(fact) : undefined;
+  if (fact && !first) return clearedReply(fact);
+  const [gravest] = bearers.filter(({ before }) => before).sort(byGravity);
+  if (!gravest) return undefined;
+  if (gravest.level === 'emergency') return emergencyAnswer(gravest);
+  // What is to be done there is answered by what was told of it; anything else is asked back, with a line on it.
+  return tells(text, 'DEEDS') ? hazardReply({ ...gravest, ...aboutIn(gravest, text) }) : undefined;
 }
 
 /** How facts that clear were taken, for the answer. */

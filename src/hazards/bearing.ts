@@ -29,7 +29,16 @@ const SHOWS = [
   'tape',
 ];
 
-const TELLS = ['safety', 'sources', 'help', 'project found', 'project mydata', 'project settings', 'project link'];
+const TELLS = [
+  'safety',
+  'sources',
+  'help',
+  'prep moisture',
+  'project found',
+  'project mydata',
+  'project settings',
+  'project link',
+];
 
 /** What a hazard of this level does to a command, by its full name; `before` where it was told earlier. */
 export function bearing(hazard: Hazard, level: Level, command: string, before = false): Bearing {
@@ -61,6 +70,7 @@ export const PLAINEST: Readonly<Record<Hazard, string>> = {
   'heated-floor': 'screws into heated floor',
   slab: 'post tension slab',
   opening: 'open joists',
+  moisture: 'moisture test failed',
   mold: 'mold',
   droppings: 'mouse droppings',
   silica: 'silica dust',

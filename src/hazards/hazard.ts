@@ -18,6 +18,7 @@ export const HAZARDS = [
   'heated-floor',
   'slab',
   'opening',
+  'moisture',
   'mold',
   'droppings',
   'silica',

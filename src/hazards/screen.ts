@@ -1,12 +1,12 @@
 /** The one screen: which hazards a text tells of, in time that grows with its length alone. */
 
 import type { CompiledRule } from './compile.ts';
+import { figureClasses } from './figures.ts';
 import { byGravity, type Cleared, type Hazard, type Screened, type Sighting } from './hazard.ts';
 import { TABLES } from './lexicon/all.ts';
 import type { ClearRule, Rule } from './rules.ts';
 import { type Mended, mended } from './spelling.ts';
 import { type Token, tokensOf } from './tokens.ts';
-import { yearClasses } from './years.ts';
 
 /** What is looked at of a text: its beginning, and of a longer one its end as well. */
 export const MOST = 12_000;
@@ -129,7 +129,7 @@ function hitsIn(tokens: readonly Mended[]): readonly Found[] {
       const ids = TABLES.beginnings.get(token.word.slice(0, length));
       if (ids) found.push({ ids, hides: false, from: i, to: i });
     }
-    const years = yearClasses(tokens, i);
+    const years = figureClasses(tokens, i);
     if (years.length > 0) found.push({ ids: years, hides: false, from: i, to: i });
   });
   return found;

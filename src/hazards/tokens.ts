@@ -129,6 +129,7 @@ function words(letters: readonly Letter[]): readonly Piece[] {
       // A mark of inches reads as the word.
       if (/["″”]/.test(char) && isDigit(letters[i - 1]?.char))
         pieces.push({ word: 'in', from, to: letters[i]?.to ?? from });
+      else if (char === '%') pieces.push({ word: 'percent', from, to: letters[i]?.to ?? from });
       else pieces.push({ sign: char });
       i += 1;
     }
@@ -207,5 +208,10 @@ function placed(pieces: readonly Piece[]): readonly Token[] {
 /** Whether a word is the name of an option, a colon behind it. */
 function isLabel(pieces: readonly Piece[], i: number): boolean {
   const next = pieces[i + 1];
-  return next !== undefined && 'sign' in next && next.sign === ':';
+  if (!next || !('sign' in next) || next.sign !== ':') return false;
+  // Behind a command’s name or a comma; anywhere else a colon is no more than one.
+  let before = i - 1;
+  for (let piece = pieces[before]; piece && 'sign' in piece && piece.sign === ' '; piece = pieces[before]) before -= 1;
+  const sign = pieces[before];
+  return before < 6 || (sign !== undefined && 'sign' in sign);
 }

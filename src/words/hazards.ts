@@ -223,6 +223,18 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
     },
     clears: 'hole is covered',
   },
+  moisture: {
+    why: 'Measured too wet: nothing is laid before it reads dry.',
+    call: 'a plumber or a waterproofing contractor, where it stays wet; the maker of the planks for its limit',
+    note: 'Measured too wet: lay nothing before a new reading is within the limit on the planks’ own sheet.',
+    answers: {
+      '': [
+        'Wait: nothing is laid on a floor that measures too wet.',
+        'Find and stop where the water comes from, dry the room with heat, air and a dehumidifier, and measure again in several places. The limit on the planks’ own sheet wins; a film under them doesn’t make a wet slab dry.',
+      ],
+    },
+    clears: 'it reads dry now',
+  },
   mold: {
     why: 'Mold: it is removed and its water stopped before anything goes over it.',
     call: 'a professional for more than about 10 sq ft (1 m²), after sewage, or with asthma or allergies in the house',

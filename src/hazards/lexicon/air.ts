@@ -8,7 +8,7 @@ export const CARBON_MONOXIDE: Lexicon = {
     FUMES_STRONG_SAID: 'stripper primer thinner solvent glue adhesive paint',
     CO_WORD: 'co',
     PPM: 'ppm parts_per_million',
-    BEEPS: 'beep~ beeping chirp~ chirping alarm~ detector~ plug_in',
+    BEEPS: 'beep~ beeping chirp~ chirping sounding blaring going_off',
     FLUE: 'flue~ flue_pipe exhaust_pipe vent_pipe chimney_pipe draft_hood furnace_vent boiler_vent vent_duct',
     FLUE_OFF:
       'off loose disconnected knocked fell_off came_off crushed blocked cracked separated broke broken taped tape_it dented apart unhooked detached',
@@ -30,7 +30,7 @@ export const CARBON_MONOXIDE: Lexicon = {
     EXPOSED_TO: 'poisoned exposed breathing breathed smell',
   },
   rules: [
-    { level: 'emergency', needs: 'CO_WORD BEEPS', within: 14 },
+    { level: 'emergency', needs: 'CO_WORD BEEPS', within: 14, unless: 'QUIET' },
     { level: 'emergency', needs: 'PPM ALARM', within: 8 },
     { level: 'emergency', needs: 'FLUE FLUE_OFF', within: 7 },
     { level: 'emergency', needs: 'BURNS DROWSY', within: 18, unless: 'FUMES_STRONG_SAID' },

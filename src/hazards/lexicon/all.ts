@@ -5,7 +5,7 @@ import type { Lexicon } from '../rules.ts';
 import { CARBON_MONOXIDE, CLEANERS, FUMES } from './air.ts';
 import { WOUND } from './body.ts';
 import { GAS } from './gas.ts';
-import { DROPPINGS, MOLD } from './growth.ts';
+import { DROPPINGS, MOISTURE, MOLD } from './growth.ts';
 import { LANGUAGES } from './languages.ts';
 import { ASBESTOS, LEAD, SILICA } from './materials.ts';
 import { ELECTRIC, FIRE } from './power.ts';
@@ -30,13 +30,14 @@ export const LEXICONS: readonly Lexicon[] = [
   HEATED_FLOOR,
   SLAB,
   OPENING,
+  MOISTURE,
   MOLD,
   DROPPINGS,
   SILICA,
 ];
 
 /** Classes that are known by figures and not by words. */
-export const YEARS = { OLD_YEAR: '', LEAD_YEAR: '', NEW_YEAR: '' } as const;
+export const YEARS = { OLD_YEAR: '', LEAD_YEAR: '', NEW_YEAR: '', HIGH_HUMIDITY: '', HIGH_MOISTURE: '' } as const;
 
 export const TABLES: Tables = compiled({ ...COMMON, ...YEARS }, [
   ...LEXICONS.map((one, i) => (i === 0 ? { ...one, lookalikes: `${one.lookalikes ?? ''} ${COMMON_LOOKALIKES}` } : one)),

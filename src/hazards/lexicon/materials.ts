@@ -108,6 +108,8 @@ export const ASBESTOS: Lexicon = {
 export const LEAD: Lexicon = {
   hazard: 'lead',
   classes: {
+    PAINT_AGED:
+      'old_paint layers_of_paint layers_of_old_paint n_layers_of_old_paint coats_of_paint original_paint thick_paint many_layers layers old_varnish original_trim peeling peels flaking',
     LEAD_PAINT: `lead_paint lead_based lead_painted lead_dust lead_test~ lead_swab~ lead_poison* lead_abatement lead_safe lead_exposure lead_contamination lead_testing lead_chips lead_free lead_in_the_paint lead_in_paint lead_hazard lead_positive positive_for_lead contains_lead has_lead have_lead tested_for_lead test_for_lead lead_or_not is_it_lead lead_level~ lead_varnish lead_inspector lead_inspection exposed_to_lead
       lead_on_my lead_on_the_trim was_lead is_lead led_paint led_based_paint led_painted leaded_paint lead_pipe~ lead_solder lead_was_found lead_disclosure lead_removal lead_in_my lead_in_the found_lead lead_sanding sand_lead sanding_lead sanded_lead lead_cleanup lead_cleaning wipe_lead lead_paint_test lead_paint_on traces_of_lead lead_pant lead_pants lead_panit plomo bleifarbe`,
     LEAD: 'lead leaded',
@@ -132,6 +134,7 @@ export const LEAD: Lexicon = {
       'no_lead not_lead isnt_lead its_lead_free paint_is_lead_free trim_is_lead_free is_certified_lead_free negative_for_lead lead_negative lead_test_negative lead_test_was_negative lead_test_came_back_negative tested_negative_for_lead lead_tested_negative lead_paint_negative free_of_lead no_lead_found no_lead_detected lead_tested_clear lead_test_clear lead_test_is_negative negative_on_lead lead_was_negative lead_came_back_negative paint_tested_negative trim_tested_negative paint_tested_clear swab_was_negative swab_negative swab_came_back_negative tested_for_lead_negative',
   },
   rules: [
+    { level: 'note', needs: 'LEAD_YEAR PAINT_AGED PAINT', within: 22, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'LEAD_PAINT', unless: 'LEAD_CORD' },
     { level: 'note', needs: 'LEAD PAINTY', within: 3, unless: 'LEAD_WAY' },
     { level: 'note', needs: 'LEAD_YEAR PAINT SANDS', within: 26, unless: 'NEW_YEAR' },

@@ -105,6 +105,8 @@ export const ELECTRIC: Lexicon = {
 export const FIRE: Lexicon = {
   hazard: 'fire',
   classes: {
+    CHARS: 'char charring charred glow glowing glows red_hot',
+    CHARS_AT: 'wall stud~ trim floor subfloor outlet joist~ wood baseboard insulation plank carpet',
     BURNING: `burning_smell smells_burnt smells_burned smell_burnt smells_burning smell_burning smell_of_burning smells_like_burning smells_like_its_burning smells_like_something_burning smell_something_burning burnt_smell burning_plastic burnt_plastic burning_odor burning_rubber burning_wires smell_like_burning
       smelling_burning smells_like_burnt smells_like_smoke smell_like_smoke smells_smoky smelled_burning smelled_smoke smelling_smoke hot_plastic_smell melting_plastic electrical_smell electric_smell acrid_smell fishy_smell_from_the_outlet smells_hot burning_wood_smell smells_like_burned smells_scorched`,
     SMOKES:
@@ -132,6 +134,7 @@ export const FIRE: Lexicon = {
   },
   rules: [
     { level: 'emergency', needs: 'FIRE_SURE' },
+    { level: 'emergency', needs: 'CHARS CHARS_AT', within: 12 },
     { level: 'emergency', needs: 'FIRE_TOLD', unless: 'HEARTH' },
     { level: 'emergency', needs: 'BURNING', unless: 'OLD_SMOKE BURN_OTHER' },
     { level: 'emergency', needs: 'SMOKE_SEEN', unless: 'OLD_SMOKE SAW_BLADE' },

@@ -246,7 +246,7 @@ export const HEATED_FLOOR: Lexicon = {
   hazard: 'heated-floor',
   classes: {
     FIXES:
-      'nail~ nailing nailed screw~ screwing screwed drill~ drilling staple~ stapling anchor~ tapping_in tack~ bolt~ fix fixing door_stop~ doorstop~ pin~ concrete_anchors track fasten~ shoot',
+      'nail~ nailing nailed screw~ screwing screwed drill~ drilling staple~ stapling anchor~ tapping_in tack~ bolt~ fix fixing door_stop~ doorstop~ pin~ concrete_anchors track fasten~ shoot chisel~ jackhammer demo hammer~ cut_out cut_into saw~',
     HEATED:
       'heated_floor~ heated_slab radiant_floor~ radiant_heat radiant_heating radiant_slab radiant_tube~ radiant_tubing radiant_line~ radiant_pipe~ floor_heat floor_heating underfloor_heating under_floor_heating in_floor_heat in_floor_heating infloor_heat heating_cable~ heating_mat~ heat_mat~ warm_floor_system hydronic heat_cable~ heating_wire~ heating_element~ pex_in_the_slab tubes_in_the_slab tubing_in_the_slab heating_tubes radiant_system electric_floor_heat radiant hydronic_floor ufh warm_water_loops water_loops heating_loops wet_underfloor underfloor_heat hot_water_loops pex_loops heating_pipes_in_the_floor floor_loops warm_floor heated_screed electric_mat_under',
     HEAT_SAFE:

@@ -5,10 +5,15 @@ import type { Lexicon } from '../rules.ts';
 export const WATER: Lexicon = {
   hazard: 'water',
   classes: {
+    COMES_IN: 'comes_in coming_in gets_in getting_in seeps_in seeping_in leaks_in blows_in runs_in',
+    WHEN_RAIN: 'rain~ rains raining door window wall basement roof slab storm~ chimney foundation',
+    SOURCE: 'shower_pan pan valve pipe~ hose drain wax_ring ring supply_line leak roof flashing window faucet tank',
+    INCH_DEEP: 'inch_on_the_floor inches_on_the_floor inch_of_it inches_deep inch_deep inch_on_the',
+    WATERY: 'water water_heater washer dishwasher toilet pipe leak flood tank hose boiler',
     PIPE: `pipe~ piping plumbing water_line~ waterline~ water_main~ supply_line~ water_pipe~ water_supply copper_line~ copper_pipe pex pex_line~ sprinkler~ sprinkler_line hose~ washing_machine_hose radiator~ heating_tube~ radiant_tube~ heating_line~ radiant_line~ hydronic_line~ heat_tube~ tubing
       shutoff_valve shut_off_valve valve~ toilet_supply fridge_line icemaker_line ice_maker_line refrigerator_line toilet_line sink_line spigot riser~ water_tube hot_water_line cold_water_line baseboard_pipe heating_pipe~ radiator_pipe main_line drain_pipe~ drain_line~ water_heater~ water_softener hose_bib standpipe`,
     FIXTURE:
-      'toilet~ dishwasher washing_machine washer fridge refrigerator icemaker ice_maker tub bathtub shower sink water_heater boiler aquarium waterbed radiator toilet_tank',
+      'toilet~ dishwasher washing_machine washer fridge refrigerator icemaker ice_maker tub bathtub shower sink water_heater boiler aquarium waterbed radiator toilet_tank kitchen_sink bathroom_sink under_sink sink_cabinet loo wax_ring shower_pan',
     WATER: 'water',
     GUSH: `gush~ spray~ sprayed spraying pour~ pouring poured spurt~ squirt~ shoot~ shooting spew~ flooding rush~ rushing stream~ streaming cascad* pour_out everywhere coming_up coming_out coming_through coming_in running_down bubbling_up rising rise~ all_over squirted fountain geyser waterfall jet~ jetting erupt~ pumping blasting
       running_across dumping pooling_fast filling_up spreading fast_leak going_everywhere running_out flowing_out coming_down ankle_deep inch_deep inches_deep knee_deep raining gushed wont_stop wont_shut wont_turn_off seeping_up`,
@@ -23,7 +28,8 @@ export const WATER: Lexicon = {
       'house basement room kitchen bathroom bath hall hallway floor~ apartment condo bedroom laundry closet garage living_room crawlspace crawl_space subfloor whole_floor carpet',
     CANT_STOP: `cant_find_the_shutoff cant_find_the_shut_off cant_find_the_valve cant_find_shutoff cant_find_the_main cant_turn_off_the_water cant_turn_the_water_off cant_shut_off_the_water cant_shut_the_water_off water_wont_shut_off water_wont_turn_off water_wont_stop shutoff_wont_turn shutoff_is_stuck shut_off_is_stuck
       valve_is_stuck valve_wont_turn valve_wont_close main_wont_close leaking_fast still_leaking_fast wheres_the_shutoff where_is_the_shutoff where_is_the_water_shutoff where_is_the_main_shutoff where_do_i_turn_the_water_off where_do_i_shut_off_the_water cant_stop_the_water cant_stop_the_leak wont_stop_leaking cant_find_water_shutoff shutoff_broke shutoff_valve_broke valve_broke`,
-    LEAKS: 'leak~ leaking leaky leaked leakage drip~ dripping water_damage water_leak~ slow_leak',
+    LEAKS:
+      'leak~ leaking leaky leaked leakage drip~ dripping water_damage water_leak~ slow_leak weep~ weeps weeping seeps seep~ drips',
     PLUMBERS: 'plumber~ plumbing_company landlord maintenance handyman restoration_company',
     WATER_FIXED:
       'fixed repaired replaced mended stopped_the_leak fixed_the_leak sorted capped fixed_it patched soldered sealed made_the_repair',
@@ -44,7 +50,7 @@ export const WATER: Lexicon = {
     WATER_HIT:
       'hit_water hit_a_water hit_the_water struck_water nailed_a_water screwed_a_water drilled_into_water punctured_a_water cut_a_water cut_the_water_line water_is_coming water_coming water_started water_shooting water_squirting water_spurting water_everywhere water_all_over water_spraying water_gushing water_pouring water_leaking water_running_out water_wont_stop water_flowing water_rushing water_dripping',
     STANDING_WATER:
-      'standing_water inches_of_water inch_of_water feet_of_water foot_of_water knee_deep_in_water ankle_deep_in_water lake_in_my full_of_water filling_with_water inch_on_the_floor inches_on_the_floor inch_of_it inches_deep inch_deep',
+      'standing_water inches_of_water inch_of_water feet_of_water foot_of_water knee_deep_in_water ankle_deep_in_water lake_in_my full_of_water filling_with_water',
     LEAK_SAID:
       'leak leaks leaking leaked water_leak roof_leak slow_leak leaky_pipe leaky_roof leaky_toilet leaking_toilet leaking_window',
     FIXED_BY: 'fixed_by repaired_by replaced_by mended_by sorted_by looked_at_and_fixed_by',
@@ -52,6 +58,8 @@ export const WATER: Lexicon = {
       'leveler leveller self_leveling concrete mix mixing bucket bag bags powder into_the_bucket epoxy sealer thinset primer grout per ratio quarts',
   },
   rules: [
+    { level: 'note', needs: 'WATER COMES_IN WHEN_RAIN', within: 14, unless: 'PAST' },
+    { level: 'emergency', needs: 'INCH_DEEP WATERY', within: 16 },
     { level: 'emergency', needs: 'BURST PIPE', within: 6, unless: 'AROUND_PIPE' },
     { level: 'emergency', needs: 'HIT PIPE', within: 5, unless: 'AROUND_PIPE' },
     { level: 'emergency', needs: 'WATER GUSH', within: 5, unless: 'POUR_OTHER PROOF' },
@@ -80,6 +88,7 @@ export const WATER: Lexicon = {
   clears: [
     { needs: 'PLUMBERS WATER_FIXED', within: 7, ordered: true },
     { needs: 'LEAK_GONE' },
+    { needs: 'BUILDERS MENDED SOURCE', within: 14 },
     { needs: 'LEAK_SAID FIXED_SAID', within: 5, ordered: true },
     { needs: 'FIXED_BY PLUMBERS', within: 6, ordered: true },
   ],
@@ -104,6 +113,7 @@ export const PLUMBING: Lexicon = {
 export const SEWAGE: Lexicon = {
   hazard: 'sewage',
   classes: {
+    RADIATORS: 'radiator~ heating boiler',
     SEWAGE: `sewage sewerage raw_sewage sewer_water sewer_backup sewer_back_up septic_water septic_backup human_waste human_feces black_water blackwater poop_water poopy_water toilet_water toilet_overflow toilet_overflows toilet_overflowing toilet_overflowed toilet_flood toilet_backup toilet_back_up toilet_spill toilet_backing_up toilet_backed_up waste_water wastewater effluent
       category_3 category_three categories_3 cat_3_water cat3 feces faeces fecal faecal excrement grey_water_backup gray_water_backup shit_water sewage_water septic_tank_overflow septic_overflow drain_backup sewer_flood flood_water floodwater toilet_waste overflowed_toilet overflowing_toilet backed_up_toilet sewage_backup poo_water crappy_water contaminated_water foul_water effluence sludge_water`,
     DRAINS:
@@ -126,13 +136,13 @@ export const SEWAGE: Lexicon = {
       'sewage_cleaned_up sewage_was_cleaned sewage_is_cleaned sewage_has_been_cleaned sewage_was_removed professionally_cleaned cleaned_and_disinfected disinfected_and_dried cleaned_up_and_disinfected cleaned_dried_and_disinfected cleaned_disinfected_and_dried sewage_is_gone_and_disinfected sewage_cleanup_done sewage_cleaned',
   },
   rules: [
-    { level: 'emergency', needs: 'SEWAGE_NOW BACKS_UP', within: 8, unless: 'PAST SEWAGE_LIES' },
+    { level: 'emergency', needs: 'SEWAGE_NOW BACKS_UP', within: 8, unless: 'PAST SEWAGE_LIES RADIATORS' },
     { level: 'emergency', needs: 'DRAINS BACKS_UP', within: 6, unless: 'PAST PLANNED' },
     { level: 'emergency', needs: 'FILTH FILTH_IN', within: 5, unless: 'PAST PETS' },
-    { level: 'emergency', needs: 'GREY BACKS_UP', within: 8, unless: 'PAST' },
-    { level: 'stop', needs: 'SEWAGE' },
-    { level: 'stop', needs: 'SEWAGE_NOW' },
-    { level: 'stop', needs: 'GREY' },
+    { level: 'emergency', needs: 'GREY BACKS_UP', within: 8, unless: 'PAST RADIATORS' },
+    { level: 'stop', needs: 'SEWAGE', unless: 'RADIATORS' },
+    { level: 'stop', needs: 'SEWAGE_NOW', unless: 'RADIATORS' },
+    { level: 'stop', needs: 'GREY', unless: 'RADIATORS' },
     { level: 'stop', needs: 'DRAINS BACKS_UP PAST', within: 14 },
   ],
   lookalikes: `sewer_clean_out sewer_cleanout septic_guy septic_inspection septic_inspector septic_permit sewer_bill sewer_access septic_lid sewer_cover cleanout_cover clean_out_cover toilet_flange~ toilet_paper toilet_seat~ toilet_height toilet_removed toilet_removal toilet_room french_drain drain_cover~ drain_grate~ drain_field brain_drain

@@ -1,4 +1,4 @@
-/** Years and decades in a text, as far as they tell how old a house or a floor is. */
+/** Figures in a text that tell of a hazard: years and decades, by how old they make a house or a floor, and what a meter reads. */
 
 import { TABLES } from './lexicon/all.ts';
 import type { Token } from './tokens.ts';
@@ -8,9 +8,17 @@ const SUSPECT = 1989;
 /** The last year whose houses fall under the US rule on lead paint (EPA, 40 CFR 745: before 1978). */
 const LEAD = 1977;
 
-const [OLD_YEAR, LEAD_YEAR, NEW_YEAR] = ['OLD_YEAR', 'LEAD_YEAR', 'NEW_YEAR'].map(
-  (name) => TABLES.classes.get(name) ?? -1,
-);
+/** More humidity in a slab, and more moisture in wood, than most makers allow (common practice: 75 to 85 % RH, 12 %). */
+const HUMIDITY = 85;
+const MOISTURE = 12;
+
+const [OLD_YEAR, LEAD_YEAR, NEW_YEAR, HIGH_HUMIDITY, HIGH_MOISTURE] = [
+  'OLD_YEAR',
+  'LEAD_YEAR',
+  'NEW_YEAR',
+  'HIGH_HUMIDITY',
+  'HIGH_MOISTURE',
+].map((name) => TABLES.classes.get(name) ?? -1);
 
 const DECADES: Readonly<Record<string, number>> = {
   twenties: 1920,
@@ -35,13 +43,19 @@ const NUMBERED = new Set(
 
 const NONE: readonly number[] = [];
 
-/** The classes of years that a token belongs to. */
-export function yearClasses(tokens: readonly Token[], i: number): readonly number[] {
+/** The classes of figures that a token belongs to. */
+export function figureClasses(tokens: readonly Token[], i: number): readonly number[] {
   const token = tokens[i];
   if (!token) return NONE;
   const year = yearAt(tokens, i);
-  if (year === undefined) return NONE;
+  if (year === undefined) return readingClasses(token.word);
   return [...(year <= SUSPECT ? [OLD_YEAR ?? -1] : [NEW_YEAR ?? -1]), ...(year <= LEAD ? [LEAD_YEAR ?? -1] : [])];
+}
+
+function readingClasses(word: string): readonly number[] {
+  if (!/^\d{2}(?:\.\d)?$/.test(word)) return NONE;
+  const figure = Number(word);
+  return [...(figure > MOISTURE ? [HIGH_MOISTURE ?? -1] : []), ...(figure > HUMIDITY ? [HIGH_HUMIDITY ?? -1] : [])];
 }
 
 function yearAt(tokens: readonly Token[], i: number): number | undefined {
