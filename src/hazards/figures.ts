@@ -11,13 +11,16 @@ const LEAD = 1977;
 /** More humidity in a slab, and more moisture in wood, than most makers allow (common practice: 75 to 85 % RH, 12 %). */
 const HUMIDITY = 85;
 const MOISTURE = 12;
+/** What a slab may read by the strictest of them. */
+const DRY_SLAB = 75;
 
-const [OLD_YEAR, LEAD_YEAR, NEW_YEAR, HIGH_HUMIDITY, HIGH_MOISTURE] = [
+const [OLD_YEAR, LEAD_YEAR, NEW_YEAR, HIGH_HUMIDITY, HIGH_MOISTURE, LOW_READING] = [
   'OLD_YEAR',
   'LEAD_YEAR',
   'NEW_YEAR',
   'HIGH_HUMIDITY',
   'HIGH_MOISTURE',
+  'LOW_READING',
 ].map((name) => TABLES.classes.get(name) ?? -1);
 
 const DECADES: Readonly<Record<string, number>> = {
@@ -53,9 +56,14 @@ export function figureClasses(tokens: readonly Token[], i: number): readonly num
 }
 
 function readingClasses(word: string): readonly number[] {
-  if (!/^\d{2}(?:\.\d)?$/.test(word)) return NONE;
+  if (!/^\d{1,2}(?:\.\d)?$/.test(word)) return NONE;
   const figure = Number(word);
-  return [...(figure > MOISTURE ? [HIGH_MOISTURE ?? -1] : []), ...(figure > HUMIDITY ? [HIGH_HUMIDITY ?? -1] : [])];
+  const low = figure <= MOISTURE || (figure >= 40 && figure <= DRY_SLAB);
+  return [
+    ...(low ? [LOW_READING ?? -1] : []),
+    ...(figure > MOISTURE ? [HIGH_MOISTURE ?? -1] : []),
+    ...(figure > HUMIDITY ? [HIGH_HUMIDITY ?? -1] : []),
+  ];
 }
 
 function yearAt(tokens: readonly Token[], i: number): number | undefined {

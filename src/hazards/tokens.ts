@@ -143,10 +143,12 @@ function isApostrophe(char: string): boolean {
   return char === "'" || char === '’' || char === '‘' || char === '`' || char === '´';
 }
 
-/** A point or a comma between figures. */
+/** A point, a comma or the stroke of a fraction between figures. */
 function isPoint(letters: readonly Letter[], i: number): boolean {
   const char = letters[i]?.char;
-  return (char === '.' || char === ',') && isDigit(letters[i - 1]?.char) && isDigit(letters[i + 1]?.char);
+  return (
+    (char === '.' || char === ',' || char === '/') && isDigit(letters[i - 1]?.char) && isDigit(letters[i + 1]?.char)
+  );
 }
 
 /** Three or more single letters with one and the same sign between them, drawn together: `g a s`, `s.e.w.a.g.e`. */
@@ -213,5 +215,5 @@ function isLabel(pieces: readonly Piece[], i: number): boolean {
   let before = i - 1;
   for (let piece = pieces[before]; piece && 'sign' in piece && piece.sign === ' '; piece = pieces[before]) before -= 1;
   const sign = pieces[before];
-  return before < 6 || (sign !== undefined && 'sign' in sign);
+  return before < 3 || (sign !== undefined && 'sign' in sign);
 }

@@ -37,7 +37,14 @@ export const LEXICONS: readonly Lexicon[] = [
 ];
 
 /** Classes that are known by figures and not by words. */
-export const YEARS = { OLD_YEAR: '', LEAD_YEAR: '', NEW_YEAR: '', HIGH_HUMIDITY: '', HIGH_MOISTURE: '' } as const;
+export const YEARS = {
+  OLD_YEAR: '',
+  LEAD_YEAR: '',
+  NEW_YEAR: '',
+  HIGH_HUMIDITY: '',
+  HIGH_MOISTURE: '',
+  LOW_READING: '',
+} as const;
 
 export const TABLES: Tables = compiled({ ...COMMON, ...YEARS }, [
   ...LEXICONS.map((one, i) => (i === 0 ? { ...one, lookalikes: `${one.lookalikes ?? ''} ${COMMON_LOOKALIKES}` } : one)),

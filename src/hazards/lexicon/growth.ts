@@ -50,6 +50,8 @@ export const MOLD: Lexicon = {
 export const MOISTURE: Lexicon = {
   hazard: 'moisture',
   classes: {
+    AGAIN: 'again retested re_tested retest remeasured re_measured second_test new_readings new_reading new_test',
+    READ_NOW: 'read reads reading readings came_in_at came_back measured shows say says now_at',
     DRYING: 'mop mopping saw bar',
     ROOM_AIR: 'outside summer weather room_is air_is',
     MOISTURE_TEST:
@@ -70,7 +72,7 @@ export const MOISTURE: Lexicon = {
   ],
   lookalikes:
     'moisture_barrier~ moisture_resistant moisture_proof humidity_control wet_saw~ wet_mop wet_room wet_bar wet_area~',
-  clears: [{ needs: 'DRY_NOW' }],
+  clears: [{ needs: 'DRY_NOW' }, { needs: 'AGAIN READ_NOW LOW_READING', within: 12 }],
 };
 
 export const DROPPINGS: Lexicon = {

@@ -108,6 +108,7 @@ export const ASBESTOS: Lexicon = {
 export const LEAD: Lexicon = {
   hazard: 'lead',
   classes: {
+    PAINT_LAYERS: 'old_paint layers_of_paint layers_of_old_paint coats_of_paint original_paint',
     PAINT_AGED:
       'old_paint layers_of_paint layers_of_old_paint n_layers_of_old_paint coats_of_paint original_paint thick_paint many_layers layers old_varnish original_trim peeling peels flaking',
     LEAD_PAINT: `lead_paint lead_based lead_painted lead_dust lead_test~ lead_swab~ lead_poison* lead_abatement lead_safe lead_exposure lead_contamination lead_testing lead_chips lead_free lead_in_the_paint lead_in_paint lead_hazard lead_positive positive_for_lead contains_lead has_lead have_lead tested_for_lead test_for_lead lead_or_not is_it_lead lead_level~ lead_varnish lead_inspector lead_inspection exposed_to_lead
@@ -121,7 +122,7 @@ export const LEAD: Lexicon = {
     PAINT_OLD:
       'old_paint old_painted layers_of_paint old_trim_paint old_peeling_paint chipping_paint flaking_paint peeling_paint paint_chip~ paint_flake~ paint_dust old_lead many_coats_of_paint alligatored old_varnish alligatored_paint alligator_paint gator_skin gator_paint coats_of_paint peeling_all paint_is_peeling trim_is_peeling peeling_trim flaking_trim original_and_peeling',
     PAINT_DEED:
-      'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun grind~ chip~ everywhere vacuum~ ate eat~ eaten toddler kids baby chewing chewed dust burn~ torch falling falling_off carpet prying pry~ pried blast~ sweep~ pregnant mouth licking licked dry lead strip~ stripping hot_air_gun bare_wood sander~ risers trim jambs woodwork',
+      'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun grind~ chip~ everywhere vacuum~ ate eat~ eaten toddler kids baby chewing chewed dust burn~ torch falling falling_off carpet prying pry~ pried blast~ sweep~ pregnant mouth licking licked dry lead strip~ stripping hot_air_gun bare_wood sander~',
     SWAB: 'swab~ test_stick test_kit test_strip~',
     RED: 'red pink positive',
     CHILD: 'kid kids child toddler baby son daughter infant grandson granddaughter',
@@ -134,6 +135,7 @@ export const LEAD: Lexicon = {
       'no_lead not_lead isnt_lead its_lead_free paint_is_lead_free trim_is_lead_free is_certified_lead_free negative_for_lead lead_negative lead_test_negative lead_test_was_negative lead_test_came_back_negative tested_negative_for_lead lead_tested_negative lead_paint_negative free_of_lead no_lead_found no_lead_detected lead_tested_clear lead_test_clear lead_test_is_negative negative_on_lead lead_was_negative lead_came_back_negative paint_tested_negative trim_tested_negative paint_tested_clear swab_was_negative swab_negative swab_came_back_negative tested_for_lead_negative',
   },
   rules: [
+    { level: 'note', needs: 'LEAD_YEAR PAINT_LAYERS', within: 22, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'LEAD_YEAR PAINT_AGED PAINT', within: 22, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'LEAD_PAINT', unless: 'LEAD_CORD' },
     { level: 'note', needs: 'LEAD PAINTY', within: 3, unless: 'LEAD_WAY' },

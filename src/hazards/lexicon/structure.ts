@@ -72,7 +72,7 @@ export const STRUCTURE: Lexicon = {
     BOUNCES: 'bounc* springy sag~ saggy',
     DIP: 'dip~ dips dipped low lower drops_off drop_off slopes slope sloping out_of_level falls_away',
     INCHES:
-      'two_inches 2_inches 2_in three_inches 3_inches 3_in four_inches 4_inches inch_and_a_half 1_1_2_inches two_inch 2_inch 3_inch three_inch a_couple_of_inches couple_inches couple_of_inches several_inches',
+      'two_inches 2_inches 2_in three_inches 3_inches 3_in four_inches 4_inches inch_and_a_half 1_1/2_inches 1_1/2_in two_inch 2_inch 3_inch three_inch a_couple_of_inches couple_inches couple_of_inches several_inches',
     POKE: 'screwdriver knife key awl pencil finger nail stick poke~ poked pushed pushes',
     SINKS_IN:
       'sank sinks sank_in sinks_in goes_in went_in goes_right_in straight_in right_through to_the_handle goes_through poke_through poke_it_in poke_a_key',
