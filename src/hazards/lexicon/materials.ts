@@ -135,6 +135,7 @@ export const LEAD: Lexicon = {
       'no_lead not_lead isnt_lead its_lead_free paint_is_lead_free trim_is_lead_free is_certified_lead_free negative_for_lead lead_negative lead_test_negative lead_test_was_negative lead_test_came_back_negative tested_negative_for_lead lead_tested_negative lead_paint_negative free_of_lead no_lead_found no_lead_detected lead_tested_clear lead_test_clear lead_test_is_negative negative_on_lead lead_was_negative lead_came_back_negative paint_tested_negative trim_tested_negative paint_tested_clear swab_was_negative swab_negative swab_came_back_negative tested_for_lead_negative',
   },
   rules: [
+    { level: 'note', needs: 'LEAD_YEAR PAINT_OLD', within: 22, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'LEAD_YEAR PAINT_LAYERS', within: 22, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'LEAD_YEAR PAINT_AGED PAINT', within: 22, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'LEAD_PAINT', unless: 'LEAD_CORD' },
