@@ -48,7 +48,7 @@ export default defineCommand({
     { ask: 'squeaks area: 4 x 6 ft', headline: '45 screws, 1 3/4" or longer, 6" apart along 5 joists.' },
     {
       ask: 'squeaks area: 2,4 m, thickness: 18 mm, apart: 150 mm',
-      headline: '17 screws, 44 mm or longer, 150 mm apart along 1 joist.',
+      headline: '17 screws, 45 mm or longer, 150 mm apart along 1 joist.',
     },
   ],
   run: (options, context) => answerSqueaks(options, context),

@@ -1,6 +1,6 @@
 /** Figures for panel subfloors: fasteners, gaps, beads, sheets, patches and squeaks. */
 
-import { feet, inches, type Length } from '../core/length.ts';
+import { feet, inches, type Length, millimetres } from '../core/length.ts';
 import type { Source } from '../reply/source.ts';
 import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
 
@@ -104,6 +104,13 @@ export const SCREW_PACK: Cited<number> = {
   source: COMMON_PRACTICE,
 };
 
+export const SCREW_STEPS: Cited<{ readonly imperial: Length; readonly metric: Length }> = {
+  name: 'Lengths that screws are sold in',
+  said: 'steps of 1/4 in, or 5 mm',
+  value: { imperial: inches(0.25), metric: millimetres(5) },
+  source: COMMON_PRACTICE,
+};
+
 export const JOIST_RUN: Cited<string> = {
   name: 'Way the joists run, untold',
   said: 'along the short side of a noisy section, up the plan of a patch; look at the rows of nails',
@@ -172,4 +179,11 @@ export const PATCH_FIGURES = [
   SHEET_BAYS,
 ] as const;
 
-export const SQUEAK_FIGURES = [SQUEAK_SPACING, FASTENER_BITE, PANEL_THICKNESS, SCREW_PACK, JOIST_RUN] as const;
+export const SQUEAK_FIGURES = [
+  SQUEAK_SPACING,
+  FASTENER_BITE,
+  PANEL_THICKNESS,
+  SCREW_PACK,
+  SCREW_STEPS,
+  JOIST_RUN,
+] as const;

@@ -37,21 +37,21 @@ export const PATCH = {
   planTitle: 'Sheet by sheet',
   planColumns: ['Sheet', 'Piece', 'Size', 'From its left', 'From its bottom'],
   stepsTitle: 'How to do it',
-  steps: [
+  steps: (bearing: string, joist: string, gap: string) => [
     'Before the saw: look below and at both ends of the joists for cables, pipes, ducts and heating tubes; power off in that room. Any in the way: stop and call the trade it belongs to.',
     'Push a screwdriver into every joist under the damage: it must not sink in. Rot, a crack or a sag in a joist: stop and call a licensed contractor.',
     'Find the joists by their rows of nails; measure the first one from the wall yourself, and mark the cut on the centrelines.',
     'Pull nails on the lines. Set the saw to the panel’s thickness. Cut the two sides on the joists, then the two across; finish the corners with a chisel.',
-    'The sides leave half a joist for each panel: 5/8 in on a joist 1 1/2 in wide, once the gap is open. Less? Screw a 2×4 along the joist, its top level with it.',
+    `The sides leave half a joist for each panel: ${bearing} on a joist ${joist} wide, once the gap is open. Less than half an inch (13 mm)? Screw a 2×4 along the joist, its top level with it.`,
     'Screw the blocks flat between the joists, half under the floor that stays and half under the patch, at every edge between joists: a cut edge has lost its tongue.',
-    'Bead of adhesive on every joist and block, two where panels butt. Lay the patch with 1/8 in open all round, strength axis across the joists. Screw from the middle out.',
+    `Bead of adhesive on every joist and block, two where panels butt. Lay the patch with ${gap} open all round, strength axis across the joists. Screw from the middle out.`,
     'Walk it: no give, no step at the edge. Sand or plane a step down; then check flatness (ask “level”).',
   ],
   checkTitle: 'Before you close it',
-  check: (depth: string, notch: string, hole: string) => [
+  check: (depth: string, notch: string, hole: string, apart: string) => [
     'What made the damage is mended: a leak, a pet, a window.',
     'Wood is dry: ask “moisture”.',
-    `A notch or hole in a joist stays within code: notch ${notch} deep, hole ${hole}, for a joist ${depth} deep, the hole 2 in from any other and from the edges; deeper or shallower? Tell joist-depth. Past that, a licensed contractor looks at it.`,
+    `A notch or hole in a joist stays within code: notch ${notch} deep, hole ${hole}, for a joist ${depth} deep, the hole ${apart} from any other and from the edges; deeper or shallower? Tell joist-depth. Past that, a licensed contractor looks at it.`,
     'I-joists, trusses and glued beams are not notched, drilled or cut at all, but as their maker allows.',
     'The new panel is as thick as the old, of a subfloor grade with a span rating for these joists.',
   ],

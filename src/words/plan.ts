@@ -56,10 +56,7 @@ export const STAGES = {
   dryFlat: {
     name: 'Dry and flat',
     before: ['no leak, no wet spot, no new concrete without a moisture test', 'the subfloor does not move'],
-    work: [
-      'Lay a 10 ft straightedge every way: hollows over 3/16 in are filled, humps sanded or planed.',
-      'Measure moisture where the plank’s maker asks for it.',
-    ],
+    work: ['Measure moisture where the plank’s maker asks for it.'],
   },
   acclimate: {
     name: 'Cartons in the room',
@@ -97,6 +94,8 @@ export const STAGES = {
 } as const satisfies Record<string, StageWords>;
 
 export const STAGE_NOTES = {
+  straightedge: (over: string, gap: string) =>
+    `Lay a ${over} straightedge every way: hollows over ${gap} are filled, humps sanded or planed.`,
   photos: 'Photograph rooms, damage and layers; keep a piece of carpet and pad for the insurer.',
   oldHouse: (margin: number) =>
     `The house was built up to ${margin} or in a year not known: lift a corner first and stop at tile, sheet, paper or black glue.`,
@@ -120,7 +119,7 @@ export const TOOLS = {
   pliers: ['End-cutting pliers', 'own', 'staples'],
   knees: ['Knee pads, gloves, goggles, N95 masks, ear muffs', 'own', 'each of you wears them the whole job'],
   vacuum: ['Vacuum with a HEPA filter', 'borrow or rent', 'fine dust that a broom only moves'],
-  straightedge: ['10 ft straightedge', 'borrow', 'flatness; a straight plank edge with a string will do'],
+  straightedge: ['Long straightedge', 'borrow', 'flatness; a straight plank edge with a string will do'],
   drill: ['Drill-driver', 'borrow', 'subfloor screws'],
   tapping: ['Tapping block, pull bar, spacers', 'own', 'rows closed without crushed edges'],
   undercut: ['Undercut saw or oscillating saw', 'rent', 'door casings, once'],

@@ -14,8 +14,8 @@ export const SQUEAKS = {
   ofJoists: (joists: number, each: number) => `${counted(joists, 'joist')} × ${each}`,
   spacing: (spacing: string, stretch: string) =>
     `every ${spacing}, along the whole ${stretch} of each joist that is noisy`,
-  lengthOf: (length: string, panel: string, bite: string) =>
-    `${length} at least: ${panel} of panel and ${bite} into the joist, up to the next quarter inch. Take the next length sold.`,
+  lengthOf: (length: string, panel: string, bite: string, step: string) =>
+    `${length} at least: ${panel} of panel and ${bite} into the joist, up to the next ${step}. Take the next length sold.`,
   findTitle: 'Find the joists first',
   find: (spacing: string) => [
     'Heating tubes or cables in the floor? Look at the plans, the thermostat and the ceiling below, or have it looked at with a thermal camera, before any screw. If there are some: no screws, call a licensed heating contractor.',

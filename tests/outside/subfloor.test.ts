@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { inches } from '../../src/core/length.ts';
 import { fastenerPlaces } from '../../src/core/subfloor/fastener.ts';
 import { squeakScrews } from '../../src/core/subfloor/screw.ts';
-import { FASTENER_BITE, FASTENER_SPACING } from '../../src/trade/subfloor.ts';
+import { FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../src/trade/subfloor.ts';
 
 /** A whole 4×8 sheet across joists. */
 function sheet(spacing: number) {
@@ -48,6 +48,8 @@ describe('a 4×8 sheet with its long edges unblocked', () => {
   });
 });
 
+const SCREWED = { panel: inches(0.75), bite: inches(1), step: SCREW_STEPS.value.imperial };
+
 // At least 1 in into the joist (published: the same page).
 describe('screws against a squeak', () => {
   it.each([
@@ -57,26 +59,24 @@ describe('screws against a squeak', () => {
     [1 / 2, 1.5],
     [1.125, 2.25],
   ])('through %f in of panel are %f in long', (panel, length) => {
-    const made = squeakScrews(
-      { along: inches(48), across: inches(0) },
-      inches(16),
-      inches(6),
-      inches(panel),
-      FASTENER_BITE.value,
-    );
+    const made = squeakScrews({ along: inches(48), across: inches(0) }, inches(16), inches(6), {
+      panel: inches(panel),
+      bite: FASTENER_BITE.value,
+      step: SCREW_STEPS.value.imperial,
+    });
     expect(made.length).toBe(inches(length));
     expect(made.length - inches(panel)).toBeGreaterThanOrEqual(inches(1));
   });
 
   it('stand on every joist that the noisy section can hold', () => {
     const noisy = { along: inches(48), across: inches(72) };
-    const made = squeakScrews(noisy, inches(16), inches(6), inches(0.75), inches(1));
+    const made = squeakScrews(noisy, inches(16), inches(6), SCREWED);
     // 72 in hold at most 5 lines 16 in apart; 48 in at 6 in are 9 screws.
     expect([made.joists, made.perJoist, made.screws, made.spacing]).toEqual([5, 9, 45, inches(6)]);
   });
 
   it('want distances above nothing', () => {
     const noisy = { along: inches(0), across: inches(0) };
-    expect(() => squeakScrews(noisy, inches(16), inches(6), inches(1), inches(1))).toThrow(RangeError);
+    expect(() => squeakScrews(noisy, inches(16), inches(6), SCREWED)).toThrow(RangeError);
   });
 });

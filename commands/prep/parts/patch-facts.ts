@@ -8,7 +8,7 @@ import { squeakScrews } from '../../../src/core/subfloor/screw.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../../src/trade/adhesive.ts';
-import { BLOCK_SCREWS, FASTENER_BITE, FASTENER_SPACING } from '../../../src/trade/subfloor.ts';
+import { BLOCK_SCREWS, FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../../src/trade/subfloor.ts';
 import { PATCH } from '../../../src/words/patch.ts';
 import { type PatchAsk, roomSides } from './patch-ask.ts';
 
@@ -18,8 +18,10 @@ export function tubesOf(patch: Patch, { tube, bead }: PatchAsk): number {
 }
 
 /** The least screw through the panel into the joist. */
-export function panelScrew({ spacing, thickness }: PatchAsk): Length {
-  return squeakScrews({ along: spacing, across: ticks(0) }, spacing, spacing, thickness, FASTENER_BITE.value).length;
+export function panelScrew({ spacing, thickness, damage }: PatchAsk): Length {
+  const step = SCREW_STEPS.value[damage.units];
+  const screwed = { panel: thickness, bite: FASTENER_BITE.value, step };
+  return squeakScrews({ along: spacing, across: ticks(0) }, spacing, spacing, screwed).length;
 }
 
 /** Where and how deep to cut. */

@@ -62,10 +62,14 @@ function flawsOf(ask: PatchAsk, { told }: Context): readonly JoistFlaw[] {
   );
 }
 
-/** A joist’s depth, its deepest notch and its widest hole, said. */
-export function limitsSaid(depth: Length, saying: Saying): readonly [depth: string, notch: string, hole: string] {
+/** A joist’s depth, its deepest notch, its widest hole and how far that stands from other cuts, said. */
+export function limitsSaid(
+  depth: Length,
+  saying: Saying,
+): readonly [depth: string, notch: string, hole: string, apart: string] {
   const { notch, hole } = joistLimits(depth, JOIST_LIMITS.value);
-  return [sayCut(depth, saying), sayLimit(notch, saying), sayLimit(hole, saying)];
+  const apart = sayCut(JOIST_LIMITS.value.holeApart, saying);
+  return [sayCut(depth, saying), sayLimit(notch, saying), sayLimit(hole, saying), apart];
 }
 
 /** A limit down to the mark on the tape below it: said to the nearest, it could allow more than it does. */

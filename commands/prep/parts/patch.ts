@@ -11,7 +11,7 @@ import { ADHESIVE_FIGURES } from '../../../src/trade/adhesive.ts';
 import { JOIST_FIGURES } from '../../../src/trade/joists.ts';
 import { MOULD_AREA } from '../../../src/trade/moisture.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
-import { PANEL_AT_24, PATCH_FIGURES } from '../../../src/trade/subfloor.ts';
+import { PANEL_AT_24, PANEL_GAP, PATCH_FIGURES } from '../../../src/trade/subfloor.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { NO_CUT, PATCH } from '../../../src/words/patch.ts';
 import { referral } from '../../../src/words/patch-found.ts';
@@ -46,7 +46,15 @@ export function answerPatch(ask: PatchAsk, context: Context): Outcome {
       buyFacts(patch, ask, saying),
       { kind: 'picture', drawing: drawPatch(patch, { run: ask.joists, joistWidth: ask['joist-width'] }, saying) },
       ...notes(patch, ask, mould, saying),
-      { kind: 'steps', title: PATCH.stepsTitle, steps: PATCH.steps },
+      {
+        kind: 'steps',
+        title: PATCH.stepsTitle,
+        steps: PATCH.steps(
+          sayCut(ticks(Math.floor(ask['joist-width'] / 2) - PANEL_GAP.value), saying),
+          sayCut(ask['joist-width'], saying),
+          sayCut(PANEL_GAP.value, saying),
+        ),
+      },
       sheetTable(patch, saying),
       { kind: 'checklist', title: PATCH.checkTitle, items: PATCH.check(...limitsSaid(ask['joist-depth'], saying)) },
     ],

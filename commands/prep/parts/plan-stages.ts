@@ -3,14 +3,16 @@
 import type { Country } from '../../../src/core/safety/country.ts';
 import { mayHoldAsbestos } from '../../../src/core/safety/suspect.ts';
 import type { Covering } from '../../../src/core/tearout/covering.ts';
+import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
 import { ASBESTOS_MARGIN } from '../../../src/trade/asbestos.ts';
+import { FLOATING_FLATNESS, FLOATING_FLATNESS_METRIC } from '../../../src/trade/flatness.ts';
 import { LEAD_YEARS } from '../../../src/trade/lead.ts';
 import { STAGE_NOTES, STAGES, type StageWords, TOOLS } from '../../../src/words/plan.ts';
 import { tearoutSteps } from '../../../src/words/tearout.ts';
 import type { PlanAsk } from './plan-options.ts';
 
 /** Stages in order; what only some houses need is left out of the others. */
-export function stagesOf(ask: PlanAsk, covering: Covering, country: Country): readonly StageWords[] {
+export function stagesOf(ask: PlanAsk, covering: Covering, country: Country, saying: Saying): readonly StageWords[] {
   const { built, insurer, tested, level, acclimate, heated } = ask;
   const margin = ASBESTOS_MARGIN[country].value;
   const old = mayHoldAsbestos(built, margin) && tested !== 'clear';
@@ -36,12 +38,18 @@ export function stagesOf(ask: PlanAsk, covering: Covering, country: Country): re
       ],
     },
     { ...subfloor, work: [...(heated === 'yes' ? [STAGE_NOTES.heatedScrews] : []), ...subfloor.work] },
-    { ...dryFlat, work: [...dryFlat.work, ...wet] },
+    { ...dryFlat, work: [...flatWork(saying), ...dryFlat.work, ...wet] },
     ...(acclimate > 0 ? [{ ...cartons, work: [...cartons.work, STAGE_NOTES.acclimate(acclimate)] }] : []),
     { ...floor, work: [...floor.work, ...(heated === 'yes' ? STAGE_NOTES.heatedFloor : [])] },
     trim,
     finish,
   ];
+}
+
+/** The straightedge and the hollow that a floating floor is held to, in the asker's units. */
+function flatWork(saying: Saying): readonly string[] {
+  const [first] = (saying.units === 'metric' ? FLOATING_FLATNESS_METRIC : FLOATING_FLATNESS).value;
+  return first ? [STAGE_NOTES.straightedge(sayLength(first.over, saying), sayLength(first.gap, saying))] : [];
 }
 
 /** Tools with where to get them and why: only what this floor needs. */

@@ -47,7 +47,7 @@ export function answerPlan(ask: PlanAsk, context: Context): Outcome {
   const level = ask.level === 'yes' ? ask['leveller-dry'] : 0;
   const wait = ask.acclimate + level;
   const country = countryOf(ask, context);
-  const stages = stagesOf(ask, covering, country);
+  const stages = stagesOf(ask, covering, country, saying);
   const facts = [
     { label: PLAN.area, value: sayArea(area, saying) },
     { label: PLAN.walls, value: sayLength(walls, saying) },

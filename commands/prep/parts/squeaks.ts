@@ -9,7 +9,7 @@ import type { Found } from '../../../src/measure/place-found.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { cautionsFor } from '../../../src/trade/safety.ts';
-import { FASTENER_BITE, SQUEAK_FIGURES } from '../../../src/trade/subfloor.ts';
+import { FASTENER_BITE, SCREW_STEPS, SQUEAK_FIGURES } from '../../../src/trade/subfloor.ts';
 import { worded } from '../../../src/words/cautions.ts';
 import { SQUEAKS } from '../../../src/words/squeaks.ts';
 import { areaWithoutSides } from '../../../src/words/squeaks-problems.ts';
@@ -35,7 +35,11 @@ export function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
   const [longer, shorter] = sides ?? [line, ticks(0)];
   if (longer === undefined) return { problems: [areaWithoutSides(context.told.get('area') ?? '')] };
   const [along, across] = sides && ask.joists === 'short' ? [shorter, longer] : [longer, shorter];
-  const made = squeakScrews({ along, across }, ask.spacing, ask.apart, ask.thickness, FASTENER_BITE.value);
+  const made = squeakScrews({ along, across }, ask.spacing, ask.apart, {
+    panel: ask.thickness,
+    bite: FASTENER_BITE.value,
+    step: SCREW_STEPS.value[saying.units],
+  });
   const packs = roundUpRatio(BigInt(made.screws), BigInt(ask.pack));
   const spacing = sayCut(made.spacing, saying);
   const data: SqueaksResult = { kind: 'squeaks', screws: made.screws, spacing: made.spacing, length: made.length };
@@ -54,6 +58,7 @@ export function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
               sayCut(made.length, saying),
               sayCut(ask.thickness, saying),
               sayCut(FASTENER_BITE.value, saying),
+              sayCut(SCREW_STEPS.value[saying.units], saying),
             ),
           },
           { label: SQUEAKS.packs, value: SQUEAKS.ofPack(packs, ask.pack, packs * ask.pack - made.screws) },

@@ -1,6 +1,6 @@
 /** Screws against a squeak: how many, how far apart, how long. */
 
-import { type Length, TICKS_PER_INCH, ticks } from '../length.ts';
+import { type Length, ticks } from '../length.ts';
 import { roundUpRatio } from '../round-up.ts';
 import { fastenersOn } from './fastener.ts';
 
@@ -10,7 +10,14 @@ export interface Noisy {
   readonly across: Length;
 }
 
-/** `spacing` is that of the screws as they come out, evenly from end to end; `length` the least screw, by quarter inches. */
+/** What a screw goes through, how far into the joist, and the steps it is sold in; ticks. */
+export interface Screwed {
+  readonly panel: Length;
+  readonly bite: Length;
+  readonly step: Length;
+}
+
+/** `spacing` is that of the screws as they come out, evenly from end to end; `length` the least screw, in the steps it is sold in. */
 export interface Screws {
   readonly joists: number;
   readonly perJoist: number;
@@ -19,22 +26,20 @@ export interface Screws {
   readonly length: Length;
 }
 
-const QUARTER_INCH = TICKS_PER_INCH / 4;
-
 /**
  * Screws along every joist that a stretch `across` wide can hold (⌊across/joists⌋ + 1), ⌈along/apart⌉ + 1 on each, and their
- * length: panel + bite, rounded up to a quarter inch. Throws a RangeError when a distance is not above zero.
+ * length: panel + bite, rounded up to `step`. Throws a RangeError when a distance is not above zero.
  */
-export function squeakScrews(noisy: Noisy, joists: Length, apart: Length, panel: Length, bite: Length): Screws {
+export function squeakScrews(noisy: Noisy, joists: Length, apart: Length, { panel, bite, step }: Screwed): Screws {
   if (joists <= 0 || apart <= 0 || noisy.along <= 0) throw new RangeError('a distance of nothing');
   const count = Math.floor(noisy.across / joists) + 1;
   const perJoist = fastenersOn(noisy.along, apart);
-  const quarters = roundUpRatio(BigInt(panel + bite), BigInt(QUARTER_INCH));
+  const steps = roundUpRatio(BigInt(panel + bite), BigInt(step));
   return {
     joists: count,
     perJoist,
     screws: count * perJoist,
     spacing: ticks(Math.floor(noisy.along / (perJoist - 1))),
-    length: ticks(quarters * QUARTER_INCH),
+    length: ticks(steps * step),
   };
 }
