@@ -78,9 +78,23 @@ function screened(raw: string, here: boolean): Screened {
 
 /** Whether any word of a class stands in a text, disguised or misspelled as it may be. Throws for a class that is nowhere. */
 export function tells(raw: string, name: string): boolean {
+  return looked(raw.slice(0, MOST)).places.has(classNamed(name));
+}
+
+/** The first words of any of some classes in a text, as they were typed, whatever expression they stand in; undefined where none do. */
+export function mentioned(raw: string, names: readonly string[]): string | undefined {
+  const tokens = mended(tokensOf(raw.slice(0, MOST)));
+  const wanted = new Set(names.map(classNamed));
+  const all = hitsIn(tokens).flatMap(({ ids, from, to }) => ids.map((id) => ({ id, from, to })));
+  const hit = joined(all, tokens).find(({ id }) => wanted.has(id));
+  const [first, last] = hit ? [tokens[hit.from], tokens[hit.to]] : [];
+  return first && last ? raw.slice(first.from, last.to) : undefined;
+}
+
+function classNamed(name: string): number {
   const id = TABLES.classes.get(name);
   if (id === undefined) throw new Error(`no words of the class ${name}`);
-  return looked(raw.slice(0, MOST)).places.has(id);
+  return id;
 }
 
 /** What is told by the graver one: water that is sewage, somebody who is ill of fumes, a pipe that burst. */

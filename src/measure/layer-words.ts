@@ -1,24 +1,13 @@
 /** Words by which a layer of an old floor is known: what may hold asbestos is looked for first, and nothing is taken as safe that is not known. */
 
 import type { Suspicion } from '../core/safety/suspect.ts';
+import { mentioned } from '../hazards/screen.ts';
 import { readInTime } from '../queue/reading-time.ts';
 
-const GLUES =
-  'glues?|glued|adhesives?|mastics?|back|backs|backed|backing|stuff|goo|gunk|residue|paste|cement|resin|sticky|underside|felt|paper|layer';
-
 /** Marks of asbestos whatever the year: the word itself, tar and asphalt, black glue, tiles of nine inches. */
-const SIGN = new RegExp(
-  [
-    'asbest\\w*|\\bacm\\b|\\bvat\\b|\\bcut ?backs?\\b|\\basphalt\\w*|\\bbitum\\w*|\\btar\\b|\\btarry\\b|\\bcoal ?tar\\b',
-    `\\b(?:black|blackish|dark)(?: \\w+)? (?:${GLUES})\\b`,
-    `\\b(?:${GLUES})(?: \\w+){0,3} (?:black|blackish|dark)\\b`,
-    '\\b(?:9|nine)(?: ?(?:in|inch|inches))? ?(?:x|by) ?(?:9|nine)\\b|\\b(?:9|nine) ?(?:in|inch|inches)\\b|\\b22[5-9] ?mm\\b',
-  ].join('|'),
-);
-
-/** Resilient floors, their glues and backings, by their words and the beginnings of misspelt ones. */
-const RESILIENT =
-  /\b(?:v[iy]n[iy]\w*|lin[oe]l?\w*|resil\w*|sheets?|sheeting|vct|pvc|lvt|lvp|spc|cushion(?:ed)? ?(?:vinyl|floor\w*)|roll ?goods|rubber\w*|felt|paper|back(?:ed|ing)|glue\w*|gluing|adhesiv\w*|mastic\w*|cement(?:ed)?|plastic\w*|stick|sticky|self ?stick|composition|tiles?|tiled|tiling)\b/;
+const SIGNS = ['LAYER_SIGN', 'LAYER_DARK_GLUE', 'LAYER_GLUE_DARK'];
+/** Resilient floors, their glues and backings. */
+const RESILIENT = ['LAYER_RESILIENT'];
 
 const FILLER =
   'a|an|the|my|our|its|it|is|with|and|in|of|on|over|under|below|room|rooms|floor|floors|flooring|floorcovering|old|worn|dirty|stained|new|newer|existing|current|some|just|only|plain|bare|wall|to|laid|original';
@@ -92,15 +81,15 @@ export function groundIn(plain: string): 'wood' | 'concrete' | 'unknown' {
 
 /** The worst that words tell, `none` where nothing in them is of a resilient floor. */
 export function suspicionIn(plain: string): Exclude<Suspicion, 'unknown'> {
-  if (SIGN.test(plain)) return 'sign';
-  return RESILIENT.test(plain) ? 'resilient' : 'none';
+  if (mentioned(plain, SIGNS) !== undefined) return 'sign';
+  return mentioned(plain, RESILIENT) === undefined ? 'none' : 'resilient';
 }
 
 /** The words by which a text is suspect, as they were told; undefined where none are. */
 export function suspectWords(text: string): string | undefined {
   const plain = plainWords(text);
   const old = /\b(?:old|existing|original) floor\w*/.exec(plain);
-  return (SIGN.exec(plain) ?? RESILIENT.exec(plain) ?? old)?.[0];
+  return mentioned(plain, SIGNS) ?? mentioned(plain, RESILIENT) ?? old?.[0];
 }
 
 /** What words tell that stand where no floor is asked for, in the name of a room: as suspicionIn, but for sizes, which are the room's. */

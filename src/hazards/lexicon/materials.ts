@@ -5,6 +5,14 @@ import type { Lexicon } from '../rules.ts';
 export const ASBESTOS: Lexicon = {
   hazard: 'asbestos',
   classes: {
+    /** Marks of asbestos in a layer, whatever the year; and resilient floors, their glues and backings, by their words. */
+    LAYER_SIGN:
+      'asbest* acm vat cutback~ cut_back~ asphalt* bitum* tar tarry coal_tar 9_x_9 9_by_9 nine_by_nine nine_x_nine 9_in 9_inch 9_inches nine_in nine_inch nine_inches 225_mm 226_mm 227_mm 228_mm 229_mm 225mm 228mm 229mm',
+    LAYER_DARK: 'black blackish dark',
+    LAYER_GLUE:
+      'glue glues glued adhesive~ mastic~ back backs backed backing stuff goo gunk residue paste cement resin sticky underside felt paper layer',
+    LAYER_RESILIENT:
+      'viny* vini* vyny* vyni* lino* linel* resil* sheet~ sheeting vct pvc lvt lvp spc cushion_vinyl cushion_floor~ cushion_flooring cushioned_vinyl cushioned_floor~ cushioned_flooring roll_goods rubber* felt paper backed backing glue* gluing adhesiv* mastic* cement cemented plastic* stick sticky self_stick composition tile~ tiled tiling',
     SQUARE_FEET: 'sq sqft',
     SQUARES_DISTURBED: 'chip_up chipping_up chip_out chipping_out pry_up popping_up pull_up pulling_up knock_up',
     NINES: '9_x_9_s nine_by_nines 9_by_9_s',
@@ -93,7 +101,12 @@ export const ASBESTOS: Lexicon = {
     },
     { level: 'stop', needs: 'OLD_YEAR DISTURB OLD_FLOOR', within: 24, unless: 'NOT_RES NEW_YEAR', about: 'remove' },
   ],
-  joins: { OLD_RES: { needs: 'OLD RES', within: 4 }, OLD_COVERED: { needs: 'OLD RES_COVER', within: 3 } },
+  joins: {
+    OLD_RES: { needs: 'OLD RES', within: 4 },
+    OLD_COVERED: { needs: 'OLD RES_COVER', within: 3 },
+    LAYER_DARK_GLUE: { needs: 'LAYER_DARK LAYER_GLUE', within: 2 },
+    LAYER_GLUE_DARK: { needs: 'LAYER_GLUE LAYER_DARK', within: 4 },
+  },
   lookalikes: `square_feet square_foot square_ft square_meters square_metres square_yard~ square_room square_cut square_edge~ square_corner~ framing_square square_up carpenter_square t_square set_square squared old_school old_fashioned old_english old_timer old_carpet old_baseboard old_trim over_the_phone leftover moreover over_budget cut_back_on cut_back_the cut_back_to cut_back_my black_mastic_sealant
     duct_mastic mastic_gun mastic_caulk black_sheet black_plank~ mastic_sealer square_one tile_saw tile_look wood_look_tile tile_cutter tile_shop tile_store tile_guy glue_gun hot_glue_gun wood_glue glue_bottle existing_baseboard existing_trim original_price original_plan original_question`,
   here: 'ASBESTOS BLACK_GLUE NINE_HERE OLD_HERE RESILIENT_HERE',
