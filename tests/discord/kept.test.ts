@@ -54,6 +54,21 @@ describe('what keeps answers', () => {
     expect(textOf(data(await bot.ask(press('sources:AAAAAAAAAAA'))))).toMatch(/try again/);
   });
 
+  it('may be down while an emergency is typed into a form, or for a command that is gone', async () => {
+    const down = async (): Promise<never> => {
+      throw new Outage('down');
+    };
+    const bot = await started({ kept: { get: down, set: down, delete: down, claim: down } });
+    for (const typed of [
+      fill('form:AAAAAAAAAAA:floor planks', { room: 'i smell gas in the hall' }),
+      fill('form:AAAAAAAAAAA:floor gone', { words: 'i smell gas' }),
+      slash('floor gone', { words: 'i smell gas' }),
+    ]) {
+      const text = textOf(data(await bot.ask(typed)));
+      expect(text).toMatch(/This comes first[\s\S]*Leave now, touch no switch/);
+    }
+  });
+
   it('may hang: presses and sums are answered while there is time', async () => {
     const hangs = (): Promise<never> => new Promise(() => {});
     const bot = await started({

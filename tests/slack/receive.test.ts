@@ -248,6 +248,14 @@ describe('forms', () => {
     expect(message?.text).toBe(HEADLINE);
   });
 
+  it('are closed at once by an emergency in a field, whatever cannot be read', async () => {
+    await app.slash('planks');
+    const response = await submit({ room: 'i smell gas in the hall', plank: 'banana' });
+    expect(await response.text()).toBe('');
+    const [message] = await messages(1);
+    expect(message?.text).toMatch(/^This comes first: Leave now, touch no switch/);
+  });
+
   it('open again with everything told', async () => {
     await app.slash('planks room: 12 x 14 x 9, plank: 6 x 48 in, 10 per carton, pattern: half');
     await messages(1);
@@ -322,6 +330,14 @@ describe('shortcuts, mentions, direct messages', () => {
       text: HEADLINE,
     });
     expect(message?.text).toBe(HEADLINE);
+  });
+
+  it('reads what is written under a picture', async () => {
+    const dm = { type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', subtype: 'file_share' };
+    await app.event({ ...dm, text: '', files: [] });
+    await app.event({ ...dm, text: 'nail hit this wire and it sparks', files: [] });
+    const [message] = await messages(1);
+    expect(message?.text).toMatch(/^This comes first: /);
   });
 
   it('answers direct messages in their channel, and no message of a bot, an edit or elsewhere', async () => {

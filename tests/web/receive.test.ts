@@ -408,6 +408,21 @@ describe('files', () => {
   });
 });
 
+describe('an emergency', () => {
+  it('is answered before the link, the allowance and the store are looked at, in any length of text', async () => {
+    const own = stage(sheets, async () => false);
+    own.store.down = true;
+    const text = `${'We lay planks. '.repeat(400)}i smell gas ${'and so on. '.repeat(600)}`;
+    const form = { method: 'POST', headers: { Origin: HERE }, body: new URLSearchParams({ do: 'note', text }) };
+    const response = await own.visit(OTHER, form);
+    expect(response.status).toBe(422);
+    expect(response.headers.get('content-security-policy')).toContain("default-src 'none'");
+    expect(await response.text()).toContain('Leave now, touch no switch, and call from outside.');
+    const script = await own.visit(LINK, { ...form, headers: { Origin: HERE, Accept: 'application/json' } });
+    expect(await script.json()).toMatchObject({ ok: false, said: expect.stringContaining('Leave now') });
+  });
+});
+
 it('a token is known by its hash alone', async () => {
   const own = stage(sheets);
   await own.visit(LINK);
