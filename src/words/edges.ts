@@ -21,6 +21,8 @@ export const EDGES = {
   ) =>
     `${counts.map(([profile, edges]) => counted(edges, sayProfile(profile))).join(', ')}: buy ${counted(sticks, 'length')}${cost === undefined ? '' : `, ${cost}`}.`,
   title: 'At each doorway',
+  stairsTitle: 'At each step',
+  trip: (limit: string) => `; a step of more than ${limit} is a trip: a ramped threshold in its place`,
   columns: ['Doorway', 'Profile', 'Length', 'Step to the floor beyond', 'Why'],
   level: 'level',
   up: (by: string) => `up ${by}`,
@@ -41,12 +43,12 @@ export const EDGES = {
   riser: 'Steps',
   cutTitle: (profile: string) => `Cut: ${sayProfile(profile)}`,
   stepsTitle: 'How to fit it',
-  steps: [
+  steps: (trip: string) => [
     'Measure each doorway between the jambs before you cut: profiles run from jamb to jamb, or from stop to stop.',
     'Fix every track to the subfloor, never to or through the floating floor, and keep the floor’s gap beside it. Look for heating tubes and cables before a screw goes in.',
     'Undercut jambs and casings with a flush saw laid on a scrap of plank and pad. Cut the wall side too, so that the floor keeps its gap.',
     'A T-moulding sits in its track with the gap of both floors under its wings. A reducer or an end cap closes over the last plank’s gap.',
-    'A step of more than 1/2 in is a trip: take a ramped threshold.',
+    `A step of more than ${trip} is a trip: take a ramped threshold.`,
   ],
   nosingSteps: ['Each step: nosing glued and screwed to the tread, with nothing floating on a stair.'],
 } as const;

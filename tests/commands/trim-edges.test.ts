@@ -100,3 +100,20 @@ describe('trim finish', () => {
     }
   });
 });
+
+// A step of more than 1/2 in at a doorway is a trip (common practice).
+describe('a step at a doorway', () => {
+  const why = async (height: string) =>
+    JSON.stringify((await replyTo(`edges doorways: bath 30 in to tile ${height}, floor: 5/16 in`)).blocks);
+
+  test('of more than 1/2 in is called a trip where it stands, up or down', async () => {
+    expect(await why('13/16 in')).not.toContain('is a trip: a ramped threshold in its place');
+    expect(await why('7/8 in')).toContain('is a trip: a ramped threshold in its place');
+    expect(await why('1 1/4 in')).toContain('is a trip: a ramped threshold in its place');
+  });
+
+  test('stairs alone stand under a title of their own', async () => {
+    const { blocks } = await replyTo('edges stairs: 13 x 36 in');
+    expect(blocks[0]).toMatchObject({ title: 'At each step' });
+  });
+});

@@ -103,7 +103,7 @@ describe('around the blocks', () => {
     assumed: ['12x14 read as feet'],
     cautions: [{ topic: 'knees', text: 'Wear pads.' }],
     sources: [
-      { title: 'Handbook', publisher: 'Press', year: 2018, section: 'p. 274', standing: 'published' },
+      { title: 'Handbook', publisher: 'Press', year: 2018, section: 'p. 12', standing: 'published' },
       { title: 'Custom', standing: 'from memory' },
       { title: 'Custom', standing: 'from memory' },
     ],
@@ -121,7 +121,7 @@ describe('around the blocks', () => {
       '- Wear pads.',
       '',
       'Sources',
-      '- Handbook, Press, 2018, p. 274 (published)',
+      '- Handbook, Press, 2018, p. 12 (published)',
       '- Custom (from memory)',
       '',
       'You could also ask',

@@ -8,7 +8,7 @@ import { unitIn, unitsOf } from '../../../src/measure/length.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
-import { ALIKE_RISERS, EDGE_FIGURES } from '../../../src/trade/edges.ts';
+import { ALIKE_RISERS, EDGE_FIGURES, TRIP } from '../../../src/trade/edges.ts';
 import { EDGES, riserText, sayProfile } from '../../../src/words/edges.ts';
 import { edgeTooLong, floorTaken, noEdges } from '../../../src/words/edges-problems.ts';
 import { NEEDS } from '../../../src/words/needs.ts';
@@ -88,7 +88,7 @@ function replyOf(
       {
         kind: 'steps',
         title: EDGES.stepsTitle,
-        steps: ask.stairs.count > 0 ? [...EDGES.steps, ...EDGES.nosingSteps] : EDGES.steps,
+        steps: [...EDGES.steps(sayCut(TRIP.value, saying)), ...(ask.stairs.count > 0 ? EDGES.nosingSteps : [])],
       },
     ],
     assumed: [...context.assumed, ...(context.told.has('floor') ? [] : [floorTaken(sayLength(ask.floor, saying))])],
@@ -139,9 +139,15 @@ function doorwayTable(ask: EdgesAsk, edges: readonly Edge[], saying: Saying): Bl
     const step = doorway ? stepOf(doorway, ask.floor) : 0;
     const size = sayCut(ticks(Math.abs(step)), saying);
     const said = !doorway?.height ? '' : step === 0 ? EDGES.level : step > 0 ? EDGES.up(size) : EDGES.down(size);
-    return [name, sayProfile(profile), sayCut(length, saying), said, EDGES.why[why]];
+    const trip = doorway?.height && Math.abs(step) > TRIP.value ? EDGES.trip(sayCut(TRIP.value, saying)) : '';
+    return [name, sayProfile(profile), sayCut(length, saying), said, `${EDGES.why[why]}${trip}`];
   });
-  return { kind: 'table', title: EDGES.title, columns: EDGES.columns, rows };
+  return {
+    kind: 'table',
+    title: ask.doorways.length > 0 ? EDGES.title : EDGES.stairsTitle,
+    columns: EDGES.columns,
+    rows,
+  };
 }
 
 function riserCaution({ floor, stairs }: EdgesAsk, saying: Saying): readonly Caution[] {
