@@ -42,7 +42,7 @@ export function withoutMineral(plain: string): string {
 }
 
 const WOOD = word(
-  'wood(?:en)?|ply(?:wood)?|osb|boards?|particle ?board|chip ?board|timber|joists?|panels?|sub-?floor|lumber',
+  '(?:hard|soft|ply)?-?wood(?:en)?|oak|pine|ply(?:wood)?|osb|boards?|particle ?board|chip ?board|timber|joists?|panels?|sub-?floor|lumber',
 );
 
 /** `wood`, `concrete slab`, `anhydrite screed`, `tile`, or `untold`. Never throws. */

@@ -32,6 +32,7 @@ export const LEVEL = {
     `Stop here: ${worst}. To fill it lays ${load} on the joists, and over ${limit} it is a question about what carries the floor first: why it sank, and whether it may carry that much more.`,
   stopCall:
     'a licensed contractor or a structural engineer, to look at the joists and what they rest on from below before anything is poured',
+  slabRead: 'floor read as concrete',
   floorTaken: 'floor not told: taken as wood; on a slab type “floor: concrete”',
   title: 'Flatness',
   rule: 'Rule',

@@ -124,6 +124,14 @@ describe('how heavy', () => {
   });
 });
 
+it('readings that say they are of a slab are judged as on concrete, and a board of cement is not one', async () => {
+  const reply = await replyTo('level readings: low 1 in over 10 ft on the concrete slab');
+  expect(reply.assumed.join(' ')).toContain('floor read as concrete');
+  expect((reply.data as LevelResult).verdict).toBe('fill');
+  for (const words of ['', ' on cement board', ' on concrete board over joists', ' on the floor'])
+    expect(await answerTo(`level readings: low 1 in over 10 ft${words}`), words).not.toHaveProperty('headline');
+});
+
 it('result data keep their keys', async () => {
   const known = await data('level readings: low 1/4 in over 6 ft, area: 4 x 6 ft');
   expect(known).toMatchObject({

@@ -4,6 +4,7 @@ import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { DipVerdict } from '../../../src/core/subfloor/dip.ts';
 import { bagsFor } from '../../../src/core/subfloor/fill.ts';
 import type { FlatLimit } from '../../../src/core/subfloor/flatness.ts';
+import { mineralIn } from '../../../src/measure/mineral.ts';
 import type { Units } from '../../../src/measure/reading.ts';
 import type { ToldRule } from '../../../src/measure/readings-rule.ts';
 import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
@@ -43,7 +44,9 @@ export interface LevelResult extends Result, Amount {
 }
 
 /** Flat enough or not, and what fills it; a refusal where something unsafe was told. */
-export function answerLevel(ask: LevelAsk, context: Context): Outcome {
+export function answerLevel(told: LevelAsk, context: Context): Outcome {
+  const slab = !context.told.has('floor') && isSlab(context.told.get('readings') ?? '');
+  const ask: LevelAsk = slab ? { ...told, floor: 'concrete' } : told;
   const refused = refusalOnPanel(ask.readings.found, ask.area.found, ask.found);
   if (refused) return refused;
   if (ask.floor === 'old' && hasHigh(ask.readings)) return refusal(LEVEL.oldFloor, 'asbestos');
@@ -52,7 +55,7 @@ export function answerLevel(ask: LevelAsk, context: Context): Outcome {
   const flatness = flatOf(ask, limits);
   const fill = fillOf(ask);
   const verdict = verdictOf(ask, fill, flatness.flat);
-  const floorTold = context.told.has('floor');
+  const floorTold = slab || context.told.has('floor');
   if (verdict === 'stop') return stopRefusal(ask, fill, flatness.worst(saying), floorTold, saying);
   const [least, most] = [bagsFor(fill.least, ask.bag), bagsFor(fill.litres, ask.bag)];
   const rule = limits.map(({ gap, over }) => LEVEL.ruleOf(sayLength(gap, saying), sayLength(over, saying)));
@@ -86,7 +89,12 @@ export function answerLevel(ask: LevelAsk, context: Context): Outcome {
         ? []
         : [{ kind: 'steps' as const, title: LEVEL.stepsTitle, steps: LEVEL.steps[floor] }]),
     ],
-    assumed: [...context.assumed, ...(floorTold ? [] : [LEVEL.floorTaken]), ...flatness.assumed(saying)],
+    assumed: [
+      ...context.assumed,
+      ...(slab ? [LEVEL.slabRead] : []),
+      ...(floorTold ? [] : [LEVEL.floorTaken]),
+      ...flatness.assumed(saying),
+    ],
     cautions: worded([
       ...cautionsFor('subfloor'),
       ...cautionsFor('sanding').filter(({ topic }) => topic === 'silica' || topic === 'lead'),
@@ -97,6 +105,15 @@ export function answerLevel(ask: LevelAsk, context: Context): Outcome {
     data,
     ...(needs.length > 0 && { needs }),
   };
+}
+
+/** Whether the readings say that they are of a slab; a board of cement lies on wood. */
+function isSlab(readings: string): boolean {
+  const mineral = mineralIn(readings);
+  return (
+    (mineral === 'concrete' || mineral === 'screed') &&
+    !/board|backer|over (?:wood|ply)|on (?:wood|ply)|joist/i.test(readings)
+  );
 }
 
 function limitsOf(rule: ToldRule, units: Units): readonly [FlatLimit, ...FlatLimit[]] {
