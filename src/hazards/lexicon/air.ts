@@ -16,7 +16,7 @@ export const CARBON_MONOXIDE: Lexicon = {
       'furnace boiler heater gas_heater water_heater flue stove_pipe kerosene generator propane gas_fire wood_stove fireplace woodstove',
     DROWSY:
       'sleepy drowsy groggy headache~ dizzy dizziness nauseous nausea sick_to lightheaded light_headed woozy confused head_hurts flushed faint',
-    CO: 'carbon_monoxide monoxide co_alarm~ co_detector~ co_monitor~ co_sensor carbon_alarm carbon_detector co_poisoning co_level~ co_reading~ co_ppm carbon_monoxide_alarm carbon_monoxide_detector',
+    CO: 'carbon_monoxide monoxide co_alarm~ co_detector~ co_monitor~ co_sensor carbon_alarm carbon_detector co_poisoning co_level~ co_reading~ co_ppm carbon_monoxide_alarm carbon_monoxide_detector co_meter~ co_tester co_reader',
     CO_SAYS: 'high poisoning exposure rising ppm leak~ exhaust fumes symptoms',
     ENGINE:
       'generator charcoal kerosene_heater propane_heater gas_heater torpedo_heater salamander_heater car_running engine_running barbecue bbq camp_stove car_engine gas_generator hibachi grill_inside propane_torch_heater diesel_heater gas_powered_saw gas_saw concrete_saw',

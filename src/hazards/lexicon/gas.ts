@@ -14,9 +14,9 @@ export const GAS: Lexicon = {
       flex_gas_line flexible_gas_line gas_flex_line propane_line propane_pipe propane_tank propane_hose gas_cylinder gas_bottle csst yellow_flex_line yellow_gas_line yellow_flexible_line lp_line gas_inlet gas_riser gas_tap`,
     GAS_THING: `gas_range~ gas_stove~ gas_oven gas_cooktop gas_hob gas_cooker gas_dryer gas_furnace gas_fireplace gas_boiler gas_water_heater gas_heater gas_grill gas_log gas_logs gas_appliance~ gas_insert`,
     BURNER:
-      'stove range oven cooktop dryer furnace boiler water_heater heater meter hob burner fireplace grill flexi_hose flex_hose yellow_hose flexi yellow_flexi flexible_hose gas_hose oven_hose pipe_behind_the_stove',
+      'stove range oven cooktop dryer furnace boiler water_heater heater meter hob burner fireplace grill flexi_hose flex_hose yellow_hose flexi yellow_flexi flexible_hose gas_hose oven_hose pipe_behind_the_stove cooker hotplate aga boiler_pipe regulator',
     HISS: 'hiss~ whistl* sizzl*',
-    LEAK: 'leak~ leaky escap* seep~ hissing spew~ flowing venting released whoosh~ pouring coming_out blowing wide_open filling fills',
+    LEAK: 'leak~ leaky escap* seep~ hissing spew~ flowing venting released whoosh~ pouring coming_out blowing wide_open filling fills pinhole pin_hole hole_in',
     GAS_SAYS: 'everywhere strong faint overwhelming emergency lots_of heavy',
     PILOT: 'pilot_light pilot pilot_went_out pilot_is_out pilot_out',
     FUNNY: 'funny weird strange odd bad awful',

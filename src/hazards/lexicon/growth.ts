@@ -5,6 +5,10 @@ import type { Lexicon } from '../rules.ts';
 export const MOLD: Lexicon = {
   hazard: 'mold',
   classes: {
+    RUGS: 'rug rugs blanket slippers color colour couch chair',
+    GROWS_ON: 'pad carpet subfloor plywood drywall wall~ joist~ wood ply osb sheetrock baseboard~ tack_strip~ underlay',
+    MILDEW_GREEN: 'green black',
+    FUR: 'fuzzy furry slimy fuzz fur hairy',
     MOLD_OUT: 'cut_out took_out tore_out clearance_test passed clearance replaced',
     PET_STAIN: 'paint painted plank planks pattern pet dog cat urine pee stain ink burn iron rug',
     DARK: 'black green dark grey gray brown white blue_green orange_fuzzy spotted_black black_and_green green_and_black',
@@ -27,9 +31,10 @@ export const MOLD: Lexicon = {
     MOLD_GONE:
       'mold_is_gone mold_was_removed mold_has_been_removed mold_removed mold_was_cleaned mold_is_cleaned mold_has_been_cleaned mold_remediated mold_was_treated mold_has_been_treated mold_cleaned_up cleaned_up_the_mold cleaned_the_mold removed_the_mold mold_remediation_done killed_and_removed_the_mold mold_company_cleaned remediator_cleaned remediation_is_done mold_test_negative mold_test_clear tested_negative_for_mold',
     MOLD_OTHER:
-      'resistant proof resistance resist profile height stick sticks trim miter mitre reducer transition molding moulding color resin silicone casting inch cove sticks',
+      'resistant proof resistance resist profile height stick sticks trim miter mitre reducer transition molding moulding color resin silicone casting inch cove sticks plaster cast made_of',
   },
   rules: [
+    { level: 'note', needs: 'DARK FUR GROWS_ON', within: 10, unless: 'RUGS' },
     { level: 'note', needs: 'DARK PATCHES ON_MATERIAL', within: 11, unless: 'PET_STAIN' },
     { level: 'note', needs: 'MOLD', unless: 'MOLD_OTHER' },
     { level: 'note', needs: 'SPOTS ON', within: 8 },

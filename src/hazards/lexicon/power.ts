@@ -41,9 +41,9 @@ export const ELECTRIC: Lexicon = {
     OLD_WIRING:
       'knob_and_tube aluminum_wiring aluminium_wiring ungrounded_wiring cloth_wiring fabric_wiring cloth_insulated_wire',
     WIRE_OTHER:
-      'cover shelf low_voltage ethernet speaker cable_tie heating mat internet tv coax coaxial phone doorbell',
+      'cover shelf low_voltage ethernet speaker cable_tie heating mat internet tv coax coaxial phone doorbell slot groove chase channel grommet',
     AROUND_WIRE:
-      'phone coax ethernet doorbell around for_the for_a for_my near beside past next_to to_fit to_clear along shelf shelves low_voltage to_run to_route so_i_can_run routing channel for_wire for_cable pull_new run_new new_wire cover raceway electrician',
+      'phone coax ethernet doorbell around for_the for_a for_my near beside past next_to to_fit to_clear along shelf shelves low_voltage to_run to_route so_i_can_run routing channel for_wire for_cable pull_new run_new new_wire cover raceway electrician slot groove chase hole notch pass_through grommet',
     WIRE_BARED:
       'exposed bare live hot frayed damaged loose stripped chewed melted uncapped hanging dangling severed nicked got_cut is_cut was_cut sliced showing sticking_out sticking_up poking_out poking_up in_half is_hot got_hit got_nicked broke not_capped copper_showing',
     STEPPED:
@@ -105,6 +105,9 @@ export const ELECTRIC: Lexicon = {
 export const FIRE: Lexicon = {
   hazard: 'fire',
   classes: {
+    HOT_OTHER: 'hot_glue hot_day outside weather',
+    BATTERY: 'battery batteries battery_pack charger lithium',
+    BATTERY_HURT: 'swell~ swelling swollen bulg* hot hissing smok~ smoking melting burning popped',
     CHARS: 'char charring charred glow glowing glows red_hot',
     CHARS_AT: 'wall stud~ trim floor subfloor outlet joist~ wood baseboard insulation plank carpet',
     BURNING: `burning_smell smells_burnt smells_burned smell_burnt smells_burning smell_burning smell_of_burning smells_like_burning smells_like_its_burning smells_like_something_burning smell_something_burning burnt_smell burning_plastic burnt_plastic burning_odor burning_rubber burning_wires smell_like_burning
@@ -133,6 +136,7 @@ export const FIRE: Lexicon = {
       'fire_is_out put_it_out fire_was_out its_out fire_out extinguished fire_department_came fire_department_checked fire_department_cleared firefighters_cleared firefighters_checked false_alarm fire_dept_cleared fire_dept_checked fire_department_said fire_marshal_cleared',
   },
   rules: [
+    { level: 'emergency', needs: 'BATTERY BATTERY_HURT', within: 9, unless: 'HOT_OTHER' },
     { level: 'emergency', needs: 'FIRE_SURE' },
     { level: 'emergency', needs: 'CHARS CHARS_AT', within: 12 },
     { level: 'emergency', needs: 'FIRE_TOLD', unless: 'HEARTH' },

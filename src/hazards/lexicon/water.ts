@@ -14,11 +14,11 @@ export const WATER: Lexicon = {
       shutoff_valve shut_off_valve valve~ toilet_supply fridge_line icemaker_line ice_maker_line refrigerator_line toilet_line sink_line spigot riser~ water_tube hot_water_line cold_water_line baseboard_pipe heating_pipe~ radiator_pipe main_line drain_pipe~ drain_line~ water_heater~ water_softener hose_bib standpipe`,
     FIXTURE:
       'toilet~ dishwasher washing_machine washer fridge refrigerator icemaker ice_maker tub bathtub shower sink water_heater boiler aquarium waterbed radiator toilet_tank kitchen_sink bathroom_sink under_sink sink_cabinet loo wax_ring shower_pan',
-    WATER: 'water',
+    WATER: 'water waters',
     GUSH: `gush~ spray~ sprayed spraying pour~ pouring poured spurt~ squirt~ shoot~ shooting spew~ flooding rush~ rushing stream~ streaming cascad* pour_out everywhere coming_up coming_out coming_through coming_in running_down bubbling_up rising rise~ all_over squirted fountain geyser waterfall jet~ jetting erupt~ pumping blasting
-      running_across dumping pooling_fast filling_up spreading fast_leak going_everywhere running_out flowing_out coming_down ankle_deep inch_deep inches_deep knee_deep raining gushed wont_stop wont_shut wont_turn_off seeping_up`,
+      running_across dumping pooling_fast filling_up spreading fast_leak going_everywhere running_out flowing_out coming_down ankle_deep inch_deep inches_deep knee_deep raining gushed wont_stop wont_shut wont_turn_off seeping_up pissing peeing_out is_a_lake like_a_lake is_a_pond swimming_pool a_river niagara`,
     BURST:
-      'burst~ bursted bursting bust busted rupture~ exploded explode~ blew blown_off blew_off blew_out snapped snap~ broke broken popped popped_off split split_open cracked_open let_go came_off came_apart came_loose sheared gave_way failed sprung spring_a_leak sprang_a_leak sprung_a_leak shot_off cracked froze_and frozen_and',
+      'burst~ bursted bursting bust busted rupture~ exploded explode~ blew blown_off blew_off blew_out snapped snap~ broke broken popped popped_off split split_open cracked_open let_go came_off came_apart came_loose sheared gave_way failed sprung spring_a_leak sprang_a_leak sprung_a_leak shot_off cracked froze_and frozen_and let_loose let_rip gave_out',
     LEAK_FAST: 'leaking dripping seeping trickl* weeping is_leaking keeps_leaking leaks_bad leaks_badly',
     CEILING: 'ceiling downstairs_neighbor neighbors_ceiling light_fixture ceiling_below apartment_below downstairs',
     FLOODED: 'flood flooded floods',
@@ -118,7 +118,7 @@ export const SEWAGE: Lexicon = {
       category_3 category_three categories_3 cat_3_water cat3 feces faeces fecal faecal excrement grey_water_backup gray_water_backup shit_water sewage_water septic_tank_overflow septic_overflow drain_backup sewer_flood flood_water floodwater toilet_waste overflowed_toilet overflowing_toilet backed_up_toilet sewage_backup poo_water crappy_water contaminated_water foul_water effluence sludge_water`,
     DRAINS:
       'sewer~ septic septic_tank toilet~ drain~ floor_drain shower_drain commode cesspool waste_pipe soil_pipe main_drain sewer_line~ sewer_main cleanout clean_out urinal drain_line~ sump sump_pump ejector_pump manhole~ loo~ lavatory inspection_chamber',
-    BACKS_UP: `back_up backs_up backed_up backing_up backup~ backed overflow~ overflowed overflowing flood~ flooding flooded came_up coming_up comes_up bubbling bubbling_up spill~ spilled spilling soak~ soaked seep~ seeping ran_over running_over run_over all_over_the ran_onto poured pouring gush~ burst~ broke rising regurgitat* clogged_and flowing leaked_onto leaked_into leaking_onto coming_through came_through erupted spewed spewing`,
+    BACKS_UP: `back_up backs_up backed_up backing_up backup~ backed overflow~ overflowed overflowing flood~ flooding flooded came_up coming_up comes_up bubbling bubbling_up spill~ spilled spilling soak~ soaked seep~ seeping ran_over running_over run_over all_over_the ran_onto poured pouring gush~ burst~ broke rising regurgitat* clogged_and flowing leaked_onto leaked_into leaking_onto coming_through came_through erupted spewed spewing burp~ burping belch~ belching gurgl* spitting_up throwing_up vomiting puking`,
     FILTH: 'poop poo shit crap turd~ pee_water waste feces sewage urine',
     FILTH_IN: 'water flood~ overflow~ overflowed toilet soaked_the pipe~ drain~ backed coming_up came_up floating',
     SEWAGE_NOW:
