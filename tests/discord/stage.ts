@@ -55,7 +55,8 @@ export async function stage(staged: Staged = {}): Promise<Stage> {
     habits: DEFAULT_HABITS,
     kept: staged.kept ?? keptInMemory(),
     fault,
-    toPng: staged.toPng ?? toPng,
+    // A narrow picture is a picture; how one looks at its full width is tested where it is drawn.
+    toPng: staged.toPng ?? ((drawing) => toPng(drawing, 225)),
     makeFile: staged.makeFile ?? makeFile,
     wait: (milliseconds) => ({
       over: staged.over?.(milliseconds) ? Promise.resolve() : new Promise<void>(() => {}),

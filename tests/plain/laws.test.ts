@@ -16,6 +16,14 @@ import { habitsOf, METRIC } from './judge.ts';
 const TEXTS = CORPUS.map(({ text }) => text);
 const MUTATED = [...mutatedLines(9, 3000, TEXTS)];
 
+/** Each text read once for all laws. */
+const readings = new Map<string, Plain>();
+function readOnce(text: string): Plain {
+  const known = readings.get(text) ?? readPlain(text, DEFAULT_HABITS);
+  readings.set(text, known);
+  return known;
+}
+
 /** Figures of a sentence that are found neither in what was told nor in what was noted. */
 function dropped(text: string, read: Plain): readonly string[] {
   if (read.kind !== 'ask' || read.topic !== 'planks') return [];
@@ -28,7 +36,7 @@ function dropped(text: string, read: Plain): readonly string[] {
 
 describe('any text', () => {
   it('is read without a throw', () => {
-    for (const text of MUTATED) expect(() => readPlain(text, DEFAULT_HABITS)).not.toThrow();
+    for (const text of MUTATED) expect(() => readOnce(text), text).not.toThrow();
     fc.assert(
       fc.property(
         fc.string({ unit: 'binary', maxLength: 200 }),
@@ -49,7 +57,7 @@ describe('any text', () => {
   });
 
   it('of which a floor is made loses no figure', () => {
-    for (const text of [...TEXTS, ...MUTATED]) expect(dropped(text, readPlain(text, DEFAULT_HABITS)), text).toEqual([]);
+    for (const text of [...TEXTS, ...MUTATED]) expect(dropped(text, readOnce(text)), text).toEqual([]);
   });
 
   it('is read, however long, without a throw', () => {
