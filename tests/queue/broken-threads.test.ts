@@ -14,7 +14,7 @@ describe('threads', () => {
     // Long enough that the task's own time is not what ends it.
     const run: Promise<unknown> = pool.run({}, { signal: AbortSignal.timeout(60_000) });
     await expect(run).rejects.toThrow(Error);
-    await expect.poll(() => gone).toBeLessThanOrEqual(1);
+    await expect.poll(() => gone, { timeout: 60_000 }).toBeLessThanOrEqual(1);
     await pool.destroy();
   });
 
