@@ -19,7 +19,7 @@ export default defineCommand({
   run: ({ name }, context) =>
     inProject(context, async (project, desk) => {
       const [, from = '', to = ''] =
-        readInTime(() => /^(?:the )?(\S.*?) (?:to|into|as) (?:the )?(\S.*)$/i.exec(name)) ?? [];
+        readInTime(() => /^(?:the )?(\S.*?) (?:to|into|as) (?:the )?(\S[\s\S]*)/i.exec(name)) ?? [];
       const room = from === '' ? undefined : roomNamed(project.rooms, from);
       if (room) return renameRoom(room.name, to, context);
       const others = (await desk.own()).filter(({ id }) => id !== project.id);

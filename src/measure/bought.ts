@@ -59,6 +59,7 @@ const MEASURES: readonly (readonly [RegExp, NonNullable<ToldAmount['unit']>, num
 const PRICE = new RegExp(
   `(?:(?<of>at|@|for|each|paying|paid|cost(?:ing|s)?|total(?: of)?|=) ?)?(?<money>${MARK} ?${FIGURE}|${FIGURE} ?${MARK})(?: ?(?<each>each|apiece|a piece|a pc|(?:a|per|/) ?(?:carton|box|case|tube|bag|stick|pack|sheet|piece|quart|unit|each))| ?(?<total>in all|in total|total|all in|altogether|together))?`,
 );
+const AMOUNT = new RegExp(`^(${FIGURE}|\\d+ ?\\d*/\\d+)(?: ?(?:x|×|\\*)(?= ))?(?!x\\d)`);
 const BARE_PRICE = new RegExp(
   `(?<of>at|@) ?(?<money>${FIGURE})(?: ?(?<each>each|apiece))?(?![\\d'"/])(?! ?(?:in|ft|mm|cm|m)(?![a-z]))`,
 );
@@ -148,7 +149,7 @@ function amountOf(plain: string, { habits }: Reading): { amount: ToldAmount; res
   const all = /^(?:all|everything|the rest|the lot|both)(?: (?:of )?(?:the|it|them))?(?![a-z])/.exec(plain);
   if (all) return { amount: { all: true }, rest: plain.slice(all[0].length) };
   const one = /^(?:an?|one|another) /.exec(plain);
-  const figure = new RegExp(`^(${FIGURE}|\\d+ ?\\d*/\\d+)(?: ?(?:x|×|\\*)(?= ))?(?!x\\d)`).exec(plain);
+  const figure = AMOUNT.exec(plain);
   if (!figure && !one) return { amount: { all: false }, rest: plain };
   const value = figure ? numberOf(figure[1] ?? '', habits) : 1;
   if (value === undefined || !(value > 0)) return { amount: { all: false }, rest: plain };

@@ -13,7 +13,7 @@ const MOST_ANGLE = 340;
 export const MOST_CORNERS = 100;
 
 const ITEM = new RegExp(
-  `^(?:corners?\\s*)?#?(\\d{1,3}(?:\\.\\d)?)(?:\\s*(?:-|–|/|and)\\s*\\d{1,3})?(?:\\s+(?:of|in)\\s+(?:the\\s+)?([\\p{L}][\\p{L}\\d -]*?))?\\s*(?:[:=]|\\s|\\bis\\b|\\bat\\b)\\s*(${ANGLE})$`,
+  `^(?:corners? ?)?#?(\\d{1,3}(?:\\.\\d)?)(?: ?(?:-|–|/|and) ?\\d{1,3})?(?: (?:of|in) (?:the )?([\\p{L}][\\p{L}\\d -]{0,60}?))? ?(?:[:=]| |\\bis\\b|\\bat\\b) ?(${ANGLE})$`,
   'iu',
 );
 
@@ -27,7 +27,7 @@ export function readCorners(text: string, reading: Reading): Read<readonly Measu
   const corners: MeasuredCorner[] = [];
   const wrong: string[] = [];
   const mended = parts.map((part) => {
-    const match = ITEM.exec(part);
+    const match = ITEM.exec(part.replace(/\s+/g, ' '));
     const interior = match ? degreesOf(match[3] ?? '') : undefined;
     if (!match || interior === undefined || interior < LEAST_ANGLE || interior > MOST_ANGLE) {
       wrong.push(part);

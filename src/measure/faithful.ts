@@ -142,7 +142,7 @@ function readingsOf(groups: Readonly<Record<string, string | undefined>>): Figur
 /** A decimal number in one form, whatever zeros were typed round it. */
 function decimal(typed: string): string {
   const [whole = '', part = ''] = typed.split('.');
-  const digits = part.replace(/0+$/, '');
+  const digits = part.replace(/(?<!0)0+$/, '');
   return ratio(BigInt(`${whole || '0'}${digits}`), 10n ** BigInt(digits.length));
 }
 

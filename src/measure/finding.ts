@@ -16,6 +16,7 @@ export interface ToldFinding {
   readonly found: Found;
 }
 
+const PAIR = new RegExp(pairPattern().source);
 const SQUARE = /(?<!\d)\d[\d.,]* ?(?:sq(?:uare|\.)? ?(?:ft|feet|foot|m)\.?|sqft|ft²|m²)/i;
 
 const UNIT = /(?:ft|feet|foot|in|inch|inches|mm|cm|m|['"²])\s*\.?$/;
@@ -27,7 +28,7 @@ export function readFinding(text: string, names: readonly string[], reading: Rea
 
 function findingIn(text: string, names: readonly string[], reading: Reading): ToldFinding {
   const plain = plainSigns(text);
-  const size = SQUARE.exec(plain)?.[0] ?? new RegExp(pairPattern().source).exec(plain)?.[0];
+  const size = SQUARE.exec(plain)?.[0] ?? PAIR.exec(plain)?.[0];
   const part =
     size === undefined ? undefined : readPart(size.trim(), { ...reading, note: () => undefined }, { line: false });
   return {

@@ -18,14 +18,14 @@ const MOST_WIDTH = millimetres(10_000);
 const LEAST_DEPTH = inches(1);
 const MOST_DEPTH = inches(36);
 
-const WORD = "[\\p{L}][\\p{L}'._&#+/ ]*?";
+const WORD = "[\\p{L}][\\p{L}'._&#+/ ]{0,60}?";
 /** A figure belongs to a name where a sign or another figure follows it, as in “bedroom 2: 32 in”. */
-const NAME = `${WORD}(?: (?:\\+ )?\\d{1,2}(?=\\s*(?:[:,>-]|$|wall|to |into |and |\\d)))?`;
+const NAME = `${WORD}(?: (?:\\+ )?\\d{1,2}(?= ?(?:[:,>-]|$|wall|to |into |and |\\d)))?`;
 const OWN_WALL = '(?:[ ,]+wall (?<%>\\d{1,3}))?';
 const NAMES = new RegExp(
   `^(?:(?:the |an? )?(?:door(?:way)?|opening|arch(?:way)?)[ :]+)?(?:from |between )?(?:the )?(?<a>${NAME})${OWN_WALL.replace('%', 'wa')}` +
-    `\\s*(?:(?<![\\p{L}])(?:to|into|and|with)(?![\\p{L}])|->|=>|>|&|-)\\s*(?:the )?(?<b>${NAME})${OWN_WALL.replace('%', 'wb')}` +
-    '(?=\\s*[:,]|\\s+\\d|\\s*$|\\s+(?:runs?|goes|stops?|ends?|through|transition|on|at|in|wall)(?![\\p{L}]))',
+    ` ?(?:(?<![\\p{L}])(?:to|into|and|with)(?![\\p{L}])|->|=>|>|&|-) ?(?:the )?(?<b>${NAME})${OWN_WALL.replace('%', 'wb')}` +
+    '(?= ?[:,]| \\d| ?$| (?:runs?|goes|stops?|ends?|through|transition|on|at|in|wall)(?![\\p{L}]))',
   'u',
 );
 const RUNS_ON =

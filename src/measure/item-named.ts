@@ -78,10 +78,12 @@ function wordsOf(text: string): readonly string[] {
     .filter((word) => word !== '' && !UNITS.has(word));
 }
 
+const OTHER_SIGNS = new RegExp(`[^${LETTER}\\d/.-]`, 'g');
+
 /** A word without capitals, marks and the s of many. */
 function tokenOf(word: string): string {
   const plain = plainSigns(word)
-    .replace(new RegExp(`[^${LETTER}\\d/.-]`, 'g'), '')
+    .replace(OTHER_SIGNS, '')
     .replace(/^[.-]+|(?<![.-])[.-]+$/g, '');
   return plain.length > 3 && !/\d$/.test(plain) ? plain.replace(/(?:(?<=x|sh|ch)es|(?<!s)s)$/, '') : plain;
 }

@@ -40,7 +40,7 @@ export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
   const plain = text.trim().toLowerCase().replace(/\s+/g, ' ');
   const herringbone = readHerringbone(plain);
   if (herringbone) return read(herringbone);
-  const match = /^([\p{L}]+(?:[- ](?:step|plank|first))?)(?:[ ,:]+(.+))?$/u.exec(plain);
+  const match = /^([\p{L}]+(?:[- ](?:step|plank|first))?)(?:[ ,:]{1,9}(.+))?$/u.exec(plain);
   const word = (match?.[1] ?? '').replace(' ', '-');
   const name = PATTERN_NAMES.find((known) => known === word) ?? SAME.get(word);
   const rest = match?.[2];
@@ -84,7 +84,7 @@ export function readDirection(text: string, reading: Reading): Read<Direction> {
   for (const part of parts) {
     const direct = headingOf(part);
     const named =
-      /^(?:the )?(\p{L}.*?)[ :=-]+((?:(?:along|runs?|the|way) )*(?:long|short|diagonal|\d{1,3} ?(?:°|deg)|wall \d).*)$/iu.exec(
+      /^(?:the )?(\p{L}.*?)(?<![ :=-])[ :=-]+((?:(?:along|runs?|the|way) )*(?:long|short|diagonal|\d{1,3} ?(?:°|deg)|wall \d).*)$/iu.exec(
         part,
       );
     if (direct) {

@@ -6,6 +6,11 @@ import { type Read, type Reading, read, unread } from './reading.ts';
 import { figureOf } from './weight.ts';
 
 const FIGURE = '(\\d{1,3}(?:[.,]\\d{1,2})?)';
+const EACH = new RegExp(`^${FIGURE}(?: ?(?:lifts?|times|x|cartons?))? ?(?:(?:a|per|each|every|/) ?min(?:utes?)?)?$`);
+const EVERY = new RegExp(`^every ${FIGURE}? ?(min(?:utes?)?|s|sec(?:onds?)?)$`);
+const HOURS = new RegExp(
+  `^(?:(?:${FIGURE}|(\\d{1,2} )?(1/2|1/4|3/4)) ?(?:h|hrs?|hours?))? ?(?:and )?(?:(\\d{1,3}) ?(?:m|mins?|minutes?))?$`,
+);
 
 /** Lifts a minute: `1 a minute`, `3/min`, `every 5 minutes`, `every 20 seconds`, or a bare number of them. */
 export function readLiftPace(text: string, reading: Reading): Read<number> {
@@ -14,10 +19,8 @@ export function readLiftPace(text: string, reading: Reading): Read<number> {
     .toLowerCase()
     .replace(/\s+/g, ' ')
     .replace(/^once /, '');
-  const each = new RegExp(
-    `^${FIGURE}(?: ?(?:lifts?|times|x|cartons?))? ?(?:(?:a|per|each|every|/) ?min(?:utes?)?)?$`,
-  ).exec(plain);
-  const every = new RegExp(`^every ${FIGURE}? ?(min(?:utes?)?|s|sec(?:onds?)?)$`).exec(plain);
+  const each = EACH.exec(plain);
+  const every = EVERY.exec(plain);
   const seconds = figureOf(every?.[1] ?? '1') * (every?.[2]?.startsWith('s') ? 1 : 60);
   const pace = each?.[1] ? figureOf(each[1]) : every ? 60 / seconds : Number.NaN;
   if (!(pace > 0 && pace <= 30)) return unread(notAPace({ option: reading.option, got: text }));
@@ -34,9 +37,7 @@ export function readStretch(text: string, reading: Reading): Read<LiftDuration> 
 /** Hours in `2 h`, `45 min`, `1 h 30 min`, `1.5 hours`, `1 1/2 h`; undefined for anything else. */
 export function readHours(text: string): number | undefined {
   const plain = text.trim().toLowerCase().replace(/½/g, ' 1/2').replace(/\s+/g, ' ').trim();
-  const match = new RegExp(
-    `^(?:(?:${FIGURE}|(\\d{1,2} )?(1/2|1/4|3/4)) ?(?:h|hrs?|hours?))? ?(?:and )?(?:(\\d{1,3}) ?(?:m|mins?|minutes?))?$`,
-  ).exec(plain);
+  const match = HOURS.exec(plain);
   if (!match || plain === '') return undefined;
   const [, figure, whole, fraction, minutes] = match;
   const [top, bottom] = (fraction ?? '0/1').split('/').map(Number);

@@ -76,7 +76,7 @@ export interface Load {
 /** `45 lb`, `20 kg carton`, `a 45 lb roll`: a weight from `least` to `most` kilograms, and what it is read as readLiftWay reads it. */
 export function readLoad(text: string, reading: Reading, least: number, most: number): Read<Load> {
   const weight = /\d[\d.,]*\s*(?:[a-z]{1,9}\b\.?|#)?/i.exec(text)?.[0] ?? text;
-  const unit = /[a-z#]/i.test(weight) && !/(?:lbs?|pounds?|#|kgs?|kilos?|kilogram\w*)\.?\s*$/i.test(weight);
+  const unit = /[a-z#]/i.test(weight) && !/(?:lbs?|pounds?|#|kgs?|kilos?|kilogram\w{0,9})\.?\s*$/i.test(weight);
   const figure = unit ? (/^[\d.,]+/.exec(weight)?.[0] ?? weight) : weight;
   const kilograms = readWeight(figure.trim(), reading, least, most);
   if (!kilograms.ok) return kilograms;

@@ -19,7 +19,7 @@ function listDeedIn(typed: string, adding: RegExp): ListDeed {
   const text = withoutHidden(typed, ' ').replace(/\s+/g, ' ').trim();
   const plain = plainSigns(text);
   if (/^(?:list|show|all|read|notes?|log|found)?$/.test(plain)) return { do: 'show' };
-  const search = /^(?:search|look for|find)(?: for)?[: ]+(?<words>.+)$/.exec(plain)?.groups?.words;
+  const search = /^(?:search|look for|find)(?: for)?[: ]{1,9}(?<words>.+)$/.exec(plain)?.groups?.words;
   if (search !== undefined) return { do: 'search', words: search.replace(/^["']|["']$/g, '') };
   const place =
     /^(?:remove|delete|strike|drop|take out)(?: (?:note|number|no\.?|line|finding))? ?#?(?<place>\d{1,4})$/.exec(plain);

@@ -14,8 +14,7 @@ export interface NamedNoise extends Noise {
 const LONGEST = 500;
 const MOST = 20;
 const LOUDEST = 160;
-const PART =
-  /^(?<name>.*?)[ :,]*(?<hours>(?:\d|½).*?) (?:at|@) (?<level>\d{1,3}(?:[.,]\d)?) ?(?:db ?\(?a?\)?|decibels?)?$/i;
+const PART = /^(?<name>[^\d½]*)(?<hours>[\d½].*) (?:at|@) (?<level>\d{1,3}(?:[.,]\d)?) ?(?:db ?\(?a?\)?|decibels?)?$/i;
 
 /** `none`, or noises with commas or semicolons between them: `saw 2 h at 100, vacuum 45 min at 85`. At most 24 h in all. */
 export function readDay(text: string, reading: Reading): Read<readonly NamedNoise[]> {
@@ -29,7 +28,9 @@ export function readDay(text: string, reading: Reading): Read<readonly NamedNois
     const hours = readHours(groups?.hours ?? '');
     const level = figureOf(groups?.level ?? '');
     const sound = hours !== undefined && hours > 0 && level > 0 && level <= LOUDEST;
-    return sound && hours !== undefined ? [{ name: groups?.name?.trim() || 'noise', hours, level }] : [];
+    return sound && hours !== undefined
+      ? [{ name: groups?.name?.replace(/(?<![ :,])[ :,]+$/, '') || 'noise', hours, level }]
+      : [];
   });
   if (noises.length < parts.length || parts.length > MOST) return bad();
   const total = noises.reduce((sum, { hours }) => sum + hours, 0);

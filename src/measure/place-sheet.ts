@@ -9,6 +9,7 @@ import { plainSigns, withoutHidden } from './room-plain.ts';
 import { pairPattern, readSide } from './room-side.ts';
 
 /** Exactly 231/128 in³ of 16.387064 ml each. */
+const WHOLE_PAIR = new RegExp(`^${pairPattern().source}$`);
 const ML_PER_FLUID_OUNCE = 29.5735295625;
 
 /** `4 x 8 ft`, `1220 x 2440 mm`: the longer side is the strength axis. Never throws. */
@@ -16,7 +17,7 @@ export function readSheet(text: string, reading: Reading): Read<{ readonly width
   const metric = reading.habits.units === 'metric';
   const typed = withoutHidden(text.trim(), ' ').slice(0, 60);
   const bad = unread(notASheet({ option: reading.option, got: typed }));
-  const match = new RegExp(`^${pairPattern().source}$`).exec(plainSigns(typed));
+  const match = WHOLE_PAIR.exec(plainSigns(typed));
   const { a, b } = match?.groups ?? {};
   if (a === undefined || b === undefined) return bad;
   const [one, other] = [

@@ -26,6 +26,10 @@ const left = new RegExp(`(?<side>${SIDE})${FROM}left${WALL}(?![a-z])`);
 const bottom = new RegExp(`(?<side>${SIDE})${FROM}(?:bottom|lower|near|front)${WALL}(?![a-z])`);
 const OTHER_WALL = new RegExp(`${SIDE}${FROM}(?:right|top|upper|far|back)${WALL}(?![a-z])`);
 const NOUGHT = '(?<![\\d./])0(?: ?(?:\'|"|ft|in|mm|cm|m))?';
+const AT_LEFT = new RegExp(`(?<side>${NOUGHT})${FROM}left${WALL}`);
+const AT_BOTTOM = new RegExp(`(?<side>${NOUGHT})${FROM}(?:bottom|lower|near|front)${WALL}`);
+const NO_DISTANCE = new RegExp(`^${NOUGHT}$`);
+const PAIR = new RegExp(pairPattern().source);
 const AT = new RegExp(`(?:at|@) ?(?<a>${SIDE})(?: ?,? ?(?:and|,) ?| )(?<b>${SIDE})`);
 const FILLER =
   /(?<![a-z])(?:damage[ds]?|at|and|size|about|approx(?:imately)?|roughly|it|is|it's|wide|long|deep|across|up|tall|high|by)(?![a-z])|[@~,;.]/g;
@@ -41,11 +45,10 @@ export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
   const plain = plainSigns(typed).replace(/\s+/g, ' ');
   const metric = reading.habits.units === 'metric';
   const rest = new Rest(plain);
-  const fromLeft = rest.claim(left) ?? rest.claim(new RegExp(`(?<side>${NOUGHT})${FROM}left${WALL}`));
-  const fromBottom =
-    rest.claim(bottom) ?? rest.claim(new RegExp(`(?<side>${NOUGHT})${FROM}(?:bottom|lower|near|front)${WALL}`));
+  const fromLeft = rest.claim(left) ?? rest.claim(AT_LEFT);
+  const fromBottom = rest.claim(bottom) ?? rest.claim(AT_BOTTOM);
   const other = rest.claim(OTHER_WALL);
-  const size = rest.claim(new RegExp(pairPattern().source));
+  const size = rest.claim(PAIR);
   const pair = fromLeft || fromBottom ? undefined : rest.claim(AT);
   const [a, b] = [size?.groups?.a, size?.groups?.b];
   // What is unsafe comes before what is missing: an ask must not be mended round it.
@@ -82,7 +85,7 @@ const zero = 0 as Length;
 
 /** How far from a wall: nothing at the wall itself, which no side of a damage is. */
 function distanceAt(side: string, unit: LengthUnit, reading: Reading) {
-  if (new RegExp(`^${NOUGHT}$`).test(side)) return { ok: true, length: zero } as const;
+  if (NO_DISTANCE.test(side)) return { ok: true, length: zero } as const;
   return readSide(side, unit, reading);
 }
 

@@ -76,7 +76,7 @@ function parse(text: string, { option, habits }: Reading): Parsed {
   const lone = named === undefined ? claimLoneThickness(text, rest, reading) : undefined;
   const plankArea = 'mends' in size ? undefined : areaOf(size.width, size.length);
   const uncounted = !told.count && !told.area && flaws.length === 0;
-  const count = uncounted ? rest.claim(/(?<![^\u2588 ,;]) *(?<figure>\d{1,3}) *(?![^\u2588 ,;])/) : undefined;
+  const count = uncounted ? rest.claim(/(?<![^\u2588 ,;]) {0,9}(?<figure>\d{1,3}) {0,9}(?![^\u2588 ,;])/) : undefined;
   const carton =
     plankArea !== undefined && (told.count || told.area) ? cartonOf(told, plankArea, units, reading) : undefined;
   if (uncounted) flaws.push(count ? loneCount(count) : cartonUntold(text));

@@ -14,6 +14,10 @@ export type ToldRule =
   | { readonly name: 'floating' | 'nail-down' }
   | { readonly name: 'own'; readonly gap: Length; readonly over: Length };
 
+const RULE = new RegExp(`^(?<gap>${SIDE}) (?:in|over|per|under) (?:a |an |any )?(?<over>${SIDE})$`);
+const RAMP = new RegExp(
+  `^${pairPattern().source}(?: ?[,;] ?| )(?:height |rise |by |at )?(?<height>${SIDE})(?: high| deep| rise)?$`,
+);
 const LONGEST_TEXT = 120;
 
 function plainOf(text: string): string {
@@ -25,7 +29,7 @@ export function readRule(text: string, reading: Reading): Read<ToldRule> {
   const plain = plainOf(text);
   const name = /^(?:(float(?:ing)?|click|vinyl)|nail(?:ed)?[ -]?down|nailed)(?: floor| plank| wood)?$/.exec(plain);
   if (name) return read({ name: name[1] === undefined ? 'nail-down' : 'floating' });
-  const match = new RegExp(`^(?<gap>${SIDE}) (?:in|over|per|under) (?:a |an |any )?(?<over>${SIDE})$`).exec(plain);
+  const match = RULE.exec(plain);
   const { gap, over } = match?.groups ?? {};
   const bad = unread(notARule({ option: reading.option, got: text }));
   if (gap === undefined || over === undefined) return bad;
@@ -46,9 +50,7 @@ export function readRamp(text: string, reading: Reading): Read<ToldRamp> {
   if (/^(?:none|no)$/.test(plain)) return read({ area: 0n, height: 0 as Length });
   const metric = reading.habits.units === 'metric';
   const bad = unread(notARamp({ option: reading.option, got: text }));
-  const match = new RegExp(
-    `^${pairPattern().source}(?: ?[,;] ?| )(?:height |rise |by |at )?(?<height>${SIDE})(?: high| deep| rise)?$`,
-  ).exec(plain);
+  const match = RAMP.exec(plain);
   const { a, b, height } = match?.groups ?? {};
   if (a === undefined || b === undefined || height === undefined) return bad;
   const bare: LengthUnit = metric ? 'm' : 'ft';

@@ -39,7 +39,7 @@ export function readReadings(text: string, reading: Reading): Read<ToldReadings>
     return grid.ok ? read({ kind: 'grid', ...grid.value }) : grid;
   }
   const parts = plain
-    .split(/[;|\n]| and (?=[\d.])|, ?(?=(?:[a-z ]+)?\d[\d/ .]*[^,;]*? (?:over|in|per|under|across) )/)
+    .split(/[;|\n]| and (?=[\d.])|, ?(?=(?:[a-z ]+)?\d[^,;]*? (?:over|in|per|under|across) )/)
     .map((part) => part.trim())
     .filter((part) => part !== '');
   if (parts.length > MOST_GAPS) return unread(notReadings(got));

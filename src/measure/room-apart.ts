@@ -99,12 +99,13 @@ function withoutName(typed: string, name: string): string {
   return tidy(typed.replace(said, ' '));
 }
 
+const NO_UNIT = `(?![\\d.,/°]| ?(?:deg|ft|in|cm|mm|yd|m\\b|['"′″]))`;
+const BARE_PAIRS = new RegExp(`(?<![\\d.,/])(\\d+(?:[.,]\\d+)?) ?(x|×|by) ?(\\d+(?:[.,]\\d+)?)${NO_UNIT}`, 'gi');
+const BARE_SINGLES = new RegExp(`(?<![\\d.,/])(?<!(?:x|×|by) ?)(\\d+(?:[.,]\\d+)?)${NO_UNIT}(?! ?(?:x|×|by))`, 'gi');
+
 /** Every pair of sides, and every figure of a walk, with a unit where it has none. */
 function withUnits(text: string, unit: string): string {
-  const none = `(?![\\d.,/°]| ?(?:deg|ft|in|cm|mm|yd|m\\b|['"′″]))`;
-  const pairs = new RegExp(`(?<![\\d.,/])(\\d+(?:[.,]\\d+)?) ?(x|×|by) ?(\\d+(?:[.,]\\d+)?)${none}`, 'gi');
-  const singles = new RegExp(`(?<![\\d.,/])(?<!(?:x|×|by) ?)(\\d+(?:[.,]\\d+)?)${none}(?! ?(?:x|×|by))`, 'gi');
-  return text.replace(pairs, `$1 $2 $3 ${unit}`).replace(singles, `$1 ${unit}`);
+  return text.replace(BARE_PAIRS, `$1 $2 $3 ${unit}`).replace(BARE_SINGLES, `$1 ${unit}`);
 }
 
 function tidy(text: string): string {

@@ -66,7 +66,7 @@ function withMends(flaws: readonly Flaw[], mends: readonly (readonly string[])[]
     done = flaw.to;
   }
   return (whole + text.slice(done))
-    .replace(/ *,(?: *,)+/g, ',')
+    .replace(/(?<! ) *,(?: *,)+/g, ',')
     .replace(/^[\s,;]+|(?<![\s,;])[\s,;]+$/g, '')
     .replace(/ +(?=[,; ])/g, '');
 }

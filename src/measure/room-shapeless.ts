@@ -6,7 +6,7 @@ import { LETTER } from './room-plain.ts';
 import { SIDE, SIDE_WORD, TIMES } from './room-side.ts';
 
 /** An area as typed, as the source of a pattern for plain text. */
-export const AREA = `(?<!\\d)\\d[\\d.,]* ?(?:(?:sq(?:uare)?\\.? ?(?:f(?:ee|oo)?t|m|y|in)|sqm|sqft|sf|qm|f(?:ee|oo)?t ?(?:²|\\^?2)|m ?(?:²|\\^?2))[${LETTER}]*\\.?)`;
+export const AREA = `(?<!\\d)\\d[\\d.,]{0,20} ?(?:(?:sq(?:uare)?\\.? ?(?:f(?:ee|oo)?t|m|y|in)|sqm|sqft|sf|qm|f(?:ee|oo)?t ?(?:²|\\^?2)|m ?(?:²|\\^?2))[${LETTER}]*\\.?)`;
 
 const AREA_ALONE = new RegExp(AREA);
 const THREE = new RegExp(

@@ -169,7 +169,7 @@ function untilIn(left: Left, now: number, zone: string): number | 'always' | und
     const after = left.text.slice(start);
     left.cut(behind.index, left.text.length - behind.index);
     // What was told behind the moment is looked at again.
-    const kept = /(?:,| (?=with |may |to |they |he |she |as |name))(.*)$/i.exec(after)?.[0] ?? '';
+    const kept = /(?:,| (?=with |may |to |they |he |she |as |name))[\s\S]*/i.exec(after)?.[0] ?? '';
     left.text = `${left.text.slice(0, left.text.length - kept.length)}${kept}`;
     return at;
   }

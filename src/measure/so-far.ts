@@ -32,7 +32,7 @@ const MOST_OFFCUTS = 200;
 const LONGEST_TEXT = 1500;
 const WORDS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
 const COUNT = `(?<count>\\d{1,4}|none|nothing|an?|${WORDS.join('|')})`;
-const NAME = "(?:(?<room>\\p{L}[\\p{L}'’ ]*?(?: \\d{1,2})?)[ ,:]+)?";
+const NAME = "(?:(?<room>\\p{L}[\\p{L}'’ ]{0,60}?(?: \\d{1,2})?)[ ,:]+)?";
 const BROKE = new RegExp(
   `(?<![a-z])(?:(?:i )?(?:have )?(?:broke|broken|ruined|spoiled|spoilt|wasted|damaged|miscut|cracked|lost) ${COUNT}(?: of them)?(?: (?:planks?|boards?))?|${COUNT.replace('count', 'other')} (?:planks? |boards? )?(?:(?:is|are|was|were|got) )?(?:broke|broken|ruined|spoiled|spoilt|wasted|damaged|miscut|cracked))(?![a-z])`,
 );
@@ -45,11 +45,11 @@ const CARTONS = new RegExp(
   'u',
 );
 const ROW = new RegExp(
-  `(?<![\\p{L}])(?:in |the )*${NAME}row (?<row>\\d{1,4})(?<run>[a-z](?![a-z]))?(?: (?:of|in) (?:the )?(?<owner>\\p{L}[\\p{L}' ]*?(?: \\d{1,2})?)(?= (?:ended|ends|end|started|starts|start|began|finished|stopped|is|was|done|laid)|[,;.]|$))?`,
+  `(?<![\\p{L}])(?:in |the ){0,3}${NAME}row (?<row>\\d{1,4})(?<run>[a-z](?![a-z]))?(?: (?:of|in) (?:the )?(?<owner>\\p{L}[\\p{L}' ]{0,60}?(?: \\d{1,2})?)(?= (?:ended|ends|end|started|starts|start|began|finished|stopped|is|was|done|laid)|[,;.]|$))?`,
   'u',
 );
 const ROWS = new RegExp(
-  `(?<![\\p{L}\\d])(?:in |the )*${NAME}(?:(?:laid|done|finished|put down) )?(?<row>\\d{1,4}) (?:whole |full )?rows?(?: (?:are|is))?(?: (?:laid|done|down|finished|in place|so far|in))*(?: (?:of|in) (?:the )?(?<owner>\\p{L}[\\p{L}' ]*?(?: \\d{1,2})?)(?=[,;.]|$))?`,
+  `(?<![\\p{L}\\d])(?:in |the ){0,3}${NAME}(?:(?:laid|done|finished|put down) )?(?<row>\\d{1,4}) (?:whole |full )?rows?(?: (?:are|is))?(?: (?:laid|done|down|finished|in place|so far|in))*(?: (?:of|in) (?:the )?(?<owner>\\p{L}[\\p{L}' ]{0,60}?(?: \\d{1,2})?)(?=[,;.]|$))?`,
   'u',
 );
 const ENDED = new RegExp(

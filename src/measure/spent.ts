@@ -88,6 +88,8 @@ const OF_ALL =
   '(?: (?:of|for|towards?) (?:it|that|this|all(?: of it)?|everything|(?:the )?(?:whole )?(?:job|project|total|cost|floor)))?';
 const ALL = /^(?:it|all|everything|the whole (?:job|thing)|all of it|the (?:whole )?(?:job|project))$/;
 const PART = new RegExp(`^(?:(\\d{1,3}(?:[.,]\\d{1,2})?) ?(?:%|percent|per cent)|(half)|a (third|quarter))${OF_ALL}$`);
+const FIGURE_OF_ALL = new RegExp(`^${FIGURE}(?=${OF_ALL}$)`);
+const NOTHING_BUT_ALL = new RegExp(`^${OF_ALL}$`);
 const PARTS: Readonly<Record<string, number>> = { half: 5000, third: 3333, quarter: 2500 };
 
 /** What the insurer or the landlord pays of the whole job; what they paid for one thing is an entry of its own. */
@@ -100,14 +102,17 @@ function coverIn(plain: string, reading: Reading): ToldMoney | undefined {
   const [, percent, half, share] = PART.exec(what) ?? [];
   const part = percent === undefined ? PARTS[half ?? share ?? ''] : Math.round(Number(percent.replace(',', '.')) * 100);
   if (part !== undefined) return part >= 1 && part <= 10_000 ? { kind: 'cover', payer, of: { part } } : undefined;
-  const money = MONEY.exec(what) ?? new RegExp(`^${FIGURE}(?=${OF_ALL}$)`).exec(what);
+  const money = MONEY.exec(what) ?? FIGURE_OF_ALL.exec(what);
   if (money) {
     const rest = what.slice(money.index + money[0].length);
-    if (what.slice(0, money.index).trim() !== '' || !new RegExp(`^${OF_ALL}$`).test(rest)) return undefined;
+    if (what.slice(0, money.index).trim() !== '' || !NOTHING_BUT_ALL.test(rest)) return undefined;
     const price = readPrice(money[0], reading);
     return price.ok && price.value.cents > 0 ? { kind: 'cover', payer, of: { price: price.value } } : undefined;
   }
-  const named = what.split(/\s*(?:,|\band\b|\+|&)\s*/).filter((one) => one !== '');
+  const named = what
+    .split(/,|\band\b|\+|&/)
+    .map((one) => one.trim())
+    .filter((one) => one !== '');
   const stages = named.map(stageNamed);
   const known = stages.filter((one) => one !== undefined);
   return known.length > 0 && known.length === named.length

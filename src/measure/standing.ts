@@ -37,6 +37,7 @@ const DISTANCE = new RegExp(
 const AGAINST = new RegExp(
   `(?:at|against|on|along|touching) (?:the )?(?:${WHERE.replace('?<where>', '?<where>')}|wall (?<wall>\\d{1,3}))`,
 );
+const PAIR = new RegExp(pairPattern().source.replace(/\$$/, ''));
 const MIDDLE = /(?<![a-z])(?:in the (?:middle|centre|center)|centred|centered|centre|center|middle)(?![a-z])/;
 const ROOM = /(?<![a-z])(?:of|in) (?:the )?(?<room>[\p{L}][\p{L}\p{N}'._&#+/ -]*?)(?<!\s)(?:\s*[.,])?\s*$/u;
 const ROOM_BEHIND_SIZE =
@@ -133,14 +134,14 @@ function sizeIn(rest: Rest, plain: string, reading: Reading): { across: Length; 
   const metric = reading.habits.units === 'metric';
   const bare: LengthUnit = SMALL.test(plain) ? (metric ? 'mm' : 'in') : metric ? 'm' : 'ft';
   // “4x4 in the hall”: that in is no unit.
-  const pair = rest.claim(new RegExp(pairPattern().source.replace(/\$$/, '')));
+  const pair = rest.claim(PAIR);
   const one = pair ? undefined : rest.claim(ROUND);
   const found = pair ?? one;
   if (!found) return undefined;
   const [a, b] = pair
     ? [pair.groups?.a ?? '', pair.groups?.b ?? '']
     : [one?.groups?.side ?? one?.groups?.other ?? '', ''];
-  const word = /^(.*\d\S*) in$/.exec(b);
+  const word = /^(.*\d[^\d\s]*) in$/.exec(b);
   const follows = plain.slice(found.index + found[0].length);
   const preposition = word !== null && /^ (?:the )?(?!at |from |by |and |of |in )\p{L}/u.test(follows);
   const second = preposition ? (word[1] ?? b) : b;

@@ -6,6 +6,8 @@ import { type Read, type Reading, read, unread } from './reading.ts';
 import { sayWeight } from './say.ts';
 
 const FIGURE = '(\\d{1,6}(?:[.,]\\d{1,3})?)';
+const WEIGHT = new RegExp(`^${FIGURE} ?([a-z#]*\\.?)$`);
+const LAID = new RegExp(`^${FIGURE} ?([a-z]+)\\.? ?(?:/|per|an?) ?(.+)$`);
 const POUNDS = /^(?:lbs?|pounds?|#)\.?$/;
 const KILOGRAMS = /^(?:kgs?|kilos?|kilograms?|kilogrammes?)\.?$/;
 const SQUARE_METRES: readonly (readonly [RegExp, number])[] = [
@@ -21,7 +23,7 @@ export function figureOf(typed: string): number {
 
 /** Kilograms from `least` to `most`; a bare number is pounds or kilograms by habit, and that is noted. */
 export function readWeight(text: string, reading: Reading, least: number, most: number): Read<number> {
-  const match = new RegExp(`^${FIGURE} ?([a-z#]*\\.?)$`).exec(plain(text));
+  const match = WEIGHT.exec(plain(text));
   const unit = match?.[2] ?? '';
   const { units } = reading.habits;
   const bare = units === 'metric' ? 'kg' : 'lb';
@@ -40,7 +42,7 @@ export function readWeight(text: string, reading: Reading, least: number, most: 
 export function readLaidWeight(text: string, reading: Reading): Read<number | undefined> {
   const typed = plain(text);
   if (/^(?:usual|standard|typical|unknown)$/.test(typed)) return read(undefined);
-  const match = new RegExp(`^${FIGURE} ?([a-z]+)\\.? ?(?:/|per|an?) ?(.+)$`).exec(typed);
+  const match = LAID.exec(typed);
   const [unit, per] = [match?.[2] ?? '', match?.[3] ?? ''];
   const area = SQUARE_METRES.find(([word]) => word.test(per))?.[1];
   const kilograms = POUNDS.test(unit)

@@ -137,7 +137,10 @@ function partsOf(request: string): readonly Part[] {
 /** What a request says, by option. */
 export function requestOptions(request: string): ReadonlyMap<string, string> {
   return new Map(
-    partsOf(request).map(({ option, from, to }) => [option, request.slice(from, to).replace(/^\s+|[\s,;]+$/g, '')]),
+    partsOf(request).map(({ option, from, to }) => [
+      option,
+      request.slice(from, to).replace(/^\s+|(?<![\s,;])[\s,;]+$/g, ''),
+    ]),
   );
 }
 

@@ -29,9 +29,9 @@ export function valueTyped(
   if (!found) return undefined;
   const { command, rest } = found;
   const options = optionsOf(command);
-  const value = /(?:^|[\s,])([\p{L}-]+):\s*([^:,]*)$/u.exec(line);
+  const value = /(?:^|[\s,])([\p{L}-]+):([^:,]*)$/u.exec(line);
   const told = options.find(({ name }) => name === value?.[1]);
-  if (told && value) return { command, option: told.name, typed: value[2] ?? '' };
+  if (told && value) return { command, option: told.name, typed: value[2]?.trimStart() ?? '' };
   const [first] = options;
   return first?.names && !/[:,]/.test(rest) ? { command, option: first.name, typed: rest } : undefined;
 }

@@ -77,7 +77,7 @@ export function strangeOption(
   names: readonly string[],
   fix: string,
 ): Problem {
-  const name = typed.replace(/\s*:$/, '');
+  const name = typed.replace(/(?<!\s)\s*:$/, '');
   return {
     option: 'ask',
     got: quoted(got),

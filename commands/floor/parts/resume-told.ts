@@ -51,7 +51,10 @@ function progressOf(
           room,
           region.name,
           typed.replace(
-            new RegExp(`${room} (?:is |are |all )*(?:done|finished|complete|laid)`, 'i'),
+            new RegExp(
+              `${room.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')} (?:is |are |all )*(?:done|finished|complete|laid)`,
+              'i',
+            ),
             `${room} row 1 is laid`,
           ),
         ),

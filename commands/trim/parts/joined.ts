@@ -11,7 +11,8 @@ import type { WallsAsk } from './ask.ts';
 import { retoldBay } from './retold.ts';
 
 /** From the sign to the next area, the next corner left out, or the next room. */
-const JOINED = /[\s,]{0,40}(?:\+|\bplus\b)[^;\n+]*?(?=\s+(?:-|–|minus|less|without)\s*\d|\s*(?:[;\n+]|\bplus\b|$))/gi;
+const JOINED =
+  /[\s,]{0,40}(?:\+|\bplus\b)[^;\n+]*?(?<!\s)(?=\s+(?:-|–|minus|less|without)\s*\d|\s*(?:[;\n+]|\bplus\b|$))/gi;
 
 /** A Problem for each joined area; the fix tells all of them as bays with square sides, each on a wall that is longer. */
 export function joinedProblems({ room: { rooms }, bay }: WallsAsk, context: Context, saying: Saying): Problem[] {

@@ -31,7 +31,7 @@ const TURNED: readonly (readonly [RegExp, string])[] = [
   [/^(?:divide|split|cut) (.+) (?:by|in|into) (\d+)(?: (?:equal )?(?:parts|pieces|sections))?$/, '$1 / $2'],
   [/^(.+) (?:split|divided|cut) (?:by|in|into) (\d+)(?: (?:equal )?(?:parts|pieces|sections))?$/, '$1 / $2'],
   [/^(\d+ ?\/ ?\d+) of (.+)$/, '$1 x $2'],
-  [/^multiply (.+) by (.+)$/, '$1 x $2'],
+  [/^multiply (.+) by ([\s\S]+)$/, '$1 x $2'],
   [/^(.+) (?:take away|less) (.+)$/, '$1 - $2'],
 ];
 /** Signs one by one and whole words: no text fits it in two ways, so that one that does not fit is soon given up. */
