@@ -12,6 +12,8 @@ import { read, unread } from './reading.ts';
 const LEAST_WIDTH = inches(6);
 const MOST_WIDTH = millimetres(10_000);
 export const MOST_DOORS = 60;
+/** A door takes fewer characters. */
+const LONGEST_PART = 400;
 
 const COUNT = /^(\d{1,2})\s*(?:[x×*]\s*(?=\d)|(?:doors?|doorways?|openings?)\b(?:\s*(?:of|at|,))?\s*)/i;
 const ONE = /^(?:an?|one)\s+/i;
@@ -26,7 +28,7 @@ export function readDoors(text: string, reading: Reading): Read<readonly Door[]>
   const wrong: string[] = [];
   const standard = reading.habits.units === 'metric' ? '800 mm' : '32 in';
   const mended = parts.map((part) => {
-    const found = doorsOf(part, reading);
+    const found = part.length > LONGEST_PART ? undefined : doorsOf(part, reading);
     if (!found) {
       wrong.push(part);
       return standard;

@@ -37,7 +37,7 @@ export const TIMES = `(?: *(?:x|\\*|(?:by|auf|mal|par|sur|por)(?![${LETTER}])) *
 export const SIDE_WORD = `(?: ?\\(?(?:wide|width|w|long|length|l|deep|depth|d|across)(?![${LETTER}])\\)?)?`;
 
 /** A pair begins where no figure, letter or further side stands right before it. */
-const START = `(?<![${LETTER}\\d./])(?<!\\d ?['"a-z.]* *(?:x|\\*|by|auf|mal) *)`;
+const START = `(?<![${LETTER}\\d./])(?<!\\d ?['"a-z.]{0,12} {0,3}(?:x|\\*|by|auf|mal) {0,3})`;
 
 /** Two sides, in groups a and b, not part of a longer product and not followed by what `unless` matches. */
 export function pairPattern(unless = '(?!)'): RegExp {

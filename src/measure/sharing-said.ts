@@ -202,13 +202,19 @@ function labelIn(left: Left): string | undefined {
 }
 
 function nameBehind(left: Left, pattern: RegExp): string | undefined {
+  let empty = 0;
   for (const found of left.plain.matchAll(pattern)) {
+    // Words that name nobody name nobody from any of them on.
+    if (found.index < empty) continue;
     const behind = left.text.slice(found.index + found[0].length);
     const quoted = /^\s*["“'‘](?<name>[^"”'’]{1,80})["”'’]/.exec(behind);
     const whole = quoted?.[0] ?? /^\s*[^,;]*/.exec(behind)?.[0] ?? '';
     const name = (quoted?.groups?.name ?? whole).replace(/\s+/g, ' ').trim();
     const bare = name.replace(/(?<![.!?])[.!?]+$/, '');
-    if (plainSigns(bare).replace(FILLER, '').trim() === '') continue;
+    if (plainSigns(bare).replace(FILLER, '').trim() === '') {
+      empty = found.index + found[0].length + whole.length;
+      continue;
+    }
     left.cut(found.index, found[0].length + whole.length);
     return bare;
   }

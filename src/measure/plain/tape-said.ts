@@ -27,12 +27,12 @@ const TURNED: readonly (readonly [RegExp, string])[] = [
   [new RegExp(`^how many (${ANY}) (?:is|are|are there|go|fit|make)?(?: ?in(?:to)?)? ?(.*\\d.*)$`), '$2 in $1'],
   [new RegExp(`^(.*\\d.*) (?:is|makes|equals|=) how many (${ANY})$`), '$1 in $2'],
   [new RegExp(`^what is (${ANY}) of (.*\\d.*)$`), '$2 in $1'],
-  [/^(?:subtract|take|deduct) (.+) (?:from|off|away from) (.+)$/, '$2 - $1'],
+  [/^(?:subtract|take|deduct) (.+) (?:from|off|away from) ([\s\S]+)$/, '$2 - $1'],
   [/^(?:divide|split|cut) (.+) (?:by|in|into) (\d+)(?: (?:equal )?(?:parts|pieces|sections))?$/, '$1 / $2'],
   [/^(.+) (?:split|divided|cut) (?:by|in|into) (\d+)(?: (?:equal )?(?:parts|pieces|sections))?$/, '$1 / $2'],
   [/^(\d+ ?\/ ?\d+) of (.+)$/, '$1 x $2'],
   [/^multiply (.+) by ([\s\S]+)$/, '$1 x $2'],
-  [/^(.+) (?:take away|less) (.+)$/, '$1 - $2'],
+  [/^(.+) (?:take away|less) ([\s\S]+)$/, '$1 - $2'],
 ];
 /** Signs one by one and whole words: no text fits it in two ways, so that one that does not fit is soon given up. */
 const ALLOWED = new RegExp(
