@@ -20,6 +20,7 @@ import type { Lane, LaneParts } from './lane.ts';
 import { memoryStore } from './memory-store.ts';
 import { pageLane } from './page-lane.ts';
 import { type Ran, type Slowest, slower } from './ran.ts';
+import { readingTime } from './reading-time.ts';
 import { slackLane } from './slack-lane.ts';
 
 /** Milliseconds after which a request counts as never answered. */
@@ -52,7 +53,7 @@ setFlagsFromString('--expose-gc');
 const collect: () => void = runInNewContext('gc');
 
 const nothing: Slowest = { ms: 0, text: '' };
-let [first, last, faults, bentFaults, hung, underWay, pictures] = [nothing, nothing, 0, 0, 0, 0, 0];
+let [first, last, read, faults, bentFaults, hung, underWay, pictures] = [nothing, nothing, nothing, 0, 0, 0, 0, 0];
 const causes = new Set<string>();
 const statuses: Record<string, number> = {};
 const count = (name: string): void => {
@@ -146,7 +147,8 @@ for (const text of ['tape 1 + 2', examples[0] ?? ''])
 
 const began = performance.now();
 let [early, earlyResident, done] = [0, 0, 0];
-for (const line of mutatedLines(seed, asks, examples)) {
+for (const line of mutatedLines(seed, asks, examples, { long: true })) {
+  read = slower(read, { ms: readingTime(line, commands), text: line.slice(0, 300) });
   const lane = laneNow();
   const draw = drawn();
   const status = await inTime(sending.run({ line, draw }, () => lane.send(line, draw)));
@@ -174,6 +176,7 @@ function soFar(): Ran {
     statuses,
     first,
     last,
+    read,
     heap: [early, heap],
     resident: [earlyResident, resident],
   };

@@ -38,7 +38,7 @@ for (const one of [...figures(ran), ...slowly]) {
 const sorted = Object.entries(ran.statuses).sort(([a], [b]) => (a < b ? -1 : 1));
 process.stdout.write(`${sorted.map(([name, count]) => `${name}: ${count}`).join(', ')}\n`);
 process.stdout.write(
-  `slowest first answer: ${JSON.stringify(ran.first.text)}\nslowest last answer: ${JSON.stringify(ran.last.text)}\n`,
+  `slowest reading: ${JSON.stringify(ran.read.text)}\nslowest first answer: ${JSON.stringify(ran.first.text)}\nslowest last answer: ${JSON.stringify(ran.last.text)}\n`,
 );
 for (const text of [...ran.crashes.slice(0, 5), ...ran.causes]) process.stdout.write(`told: ${text}\n`);
 
@@ -59,7 +59,18 @@ function part(own: number, count: number): Promise<Ran> {
   });
 }
 
-function figures({ crashes, hung, faults, bentFaults, first, last, heap, resident, ...run }: Ran): readonly Metric[] {
+function figures({
+  crashes,
+  hung,
+  faults,
+  bentFaults,
+  first,
+  last,
+  read,
+  heap,
+  resident,
+  ...run
+}: Ran): readonly Metric[] {
   return [
     metric('fuzz', 'asks', run.asks),
     metric('fuzz', 'seconds', run.seconds),
@@ -67,6 +78,7 @@ function figures({ crashes, hung, faults, bentFaults, first, last, heap, residen
     metric('fuzz', 'requests never answered', hung, { below: 1 }),
     metric('fuzz', 'faults at asks as clients send them', faults, { below: 1 }),
     metric('fuzz', 'faults at bent and damaged bodies, each told', bentFaults),
+    metric('fuzz', 'slowest reading, ms of processor time', read.ms, { below: 50 }),
     metric('fuzz', 'slowest first answer, ms less other work on the machine', first.ms, { below: 3000 }),
     metric('fuzz', 'slowest last answer, ms likewise', last.ms),
     metric('fuzz', 'heap at a tenth of the run, MB', heap[0]),

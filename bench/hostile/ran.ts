@@ -15,6 +15,8 @@ export interface Ran {
   /** Milliseconds to a first and a last answer, less what other work on the machine took, and the asks that took them. */
   readonly first: Slowest;
   readonly last: Slowest;
+  /** Milliseconds of processor time that reading took at most, without the sum that follows. */
+  readonly read: Slowest;
   /** Megabytes of heap after a collection, and of the process, at a tenth and at the end. */
   readonly heap: readonly [number, number];
   readonly resident: readonly [number, number];
@@ -49,6 +51,7 @@ export function together(runs: readonly Ran[]): Ran {
       statuses,
       first: slower(sum.first, one.first),
       last: slower(sum.last, one.last),
+      read: slower(sum.read, one.read),
       heap: most.heap,
       resident: most.resident,
     };

@@ -1,0 +1,26 @@
+/** How long reading takes by itself, in processor time: all readers of a line, and every option of the command that it names. */
+
+import type { Command } from '../../src/bot/command.ts';
+import { commandTyped, parseLine } from '../../src/bot/grammar.ts';
+import { screenedLine } from '../../src/bot/hazards.ts';
+import { jobWithout, projectSaid } from '../../src/bot/project-said.ts';
+import { readOptions } from '../../src/bot/read-options.ts';
+import { readPlain } from '../../src/measure/plain.ts';
+import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { cpuWithin } from '../../tests/reading/cpu.ts';
+
+/** Reads a line as a request is read, but for what is kept of its asker. */
+export function readAll(line: string, commands: readonly Command[]): void {
+  screenedLine(line);
+  projectSaid(line, commands, DEFAULT_HABITS, { rooms: [], picks: {} });
+  jobWithout(line);
+  readPlain(line, DEFAULT_HABITS);
+  const parsed = parseLine(line, commands, DEFAULT_HABITS);
+  const command = parsed.ok ? parsed.command : commandTyped(line, commands);
+  if (command) readOptions(command, parsed.ok ? parsed.told : new Map(), DEFAULT_HABITS);
+}
+
+/** Milliseconds of processor time; infinite where reading came to no end. */
+export function readingTime(line: string, commands: readonly Command[]): number {
+  return cpuWithin(() => readAll(line, commands), 50);
+}
