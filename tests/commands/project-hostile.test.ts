@@ -95,7 +95,7 @@ describe('whatever is typed', () => {
           allReadable(ports);
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 
