@@ -41,7 +41,7 @@ import { isCalculating } from './pick.ts';
 import { type Partly, parseSentence } from './plain.ts';
 import { Outage, type Ports, type Store } from './ports.ts';
 import { jobWithout, projectSaid } from './project-said.ts';
-import { readOptions } from './read-options.ts';
+import { type OptionsRead, readOptions } from './read-options.ts';
 import { Reached, readOnce, unwritten } from './rehearsal.ts';
 import { faultReference, requested } from './request.ts';
 import { nowhere, scopeOf } from './shared-ask.ts';
@@ -243,26 +243,49 @@ export interface Whole {
   readonly told: ReadonlyMap<string, string>;
   /** What the asker told themselves. */
   readonly typed: ReadonlyMap<string, string>;
+  /** Its options, where they were read in the time that filling them left. */
+  readonly options: OptionsRead | undefined;
   readonly assumed: readonly string[];
   readonly line: string;
   /** What it is answered from: of what the asker keeps, as much as its command was shared. */
   readonly held: Held;
 }
 
-async function wholeAsk(here: Here, text: string, written: Invocation['written']): Promise<Whole | Problems> {
-  const { commands, holdings, desk } = here;
+/** The line that a text says, where it is said of a project, and that line taken apart. */
+interface LineSaid {
+  readonly said: string | undefined;
+  readonly parsed: Parsed;
+}
+
+function lineSaid({ commands, holdings, desk }: Here, text: string, written: Invocation['written']): LineSaid {
   const { habits, project, named = project } = holdings;
   // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
   const said = desk && written !== 'message' ? projectSaid(text, commands, habits, named) : undefined;
   const first = parse(said ?? text, written, habits, commands);
   const news = desk && !project && written !== 'message' && !first.ok && !first.partly ? jobWithout(text) : undefined;
-  const parsed = news === undefined ? first : parse(news, written, habits, commands);
+  return { said, parsed: news === undefined ? first : parse(news, written, habits, commands) };
+}
+
+async function wholeAsk(here: Here, text: string, written: Invocation['written']): Promise<Whole | Problems> {
+  const { commands, holdings, desk } = here;
+  const { said, parsed } = readInTime<LineSaid>(
+    () => lineSaid(here, text, written),
+    () => ({ said: undefined, parsed: { ok: false, problems: [readingStopped(text)] } }),
+  );
   const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
   if (!known) return unread(parsed, commands);
   const { command } = known;
   const scope = await scopeOf(command, text, holdings, desk);
   if ('problem' in scope) return { problems: [scope.problem] };
-  const { told, notes, problem } = readInTime(() => filled(command, known.told, scope.held, commands, habits));
+  const fill = () => filled(command, known.told, scope.held, commands, holdings.habits);
+  // Each limit of time costs a thread: both are read within one where they can be.
+  const { told, notes, problem, options } = readInTime<ReturnType<typeof fill> & Pick<Whole, 'options'>>(
+    () => {
+      const filling = fill();
+      return { ...filling, options: readOptions(command, filling.told, scope.held.habits) };
+    },
+    () => ({ ...readInTime(fill), options: undefined }),
+  );
   // A sentence that lacks something is still an ask where the project tells it; told a part, what is left is asked for.
   if (known.missing.length > 0 && !known.missing.some((option) => told.has(option))) return unread(parsed, commands);
   if (problem) return { problems: [problem] };
@@ -270,13 +293,13 @@ async function wholeAsk(here: Here, text: string, written: Invocation['written']
   const read = said === undefined || said === `project ${text.trim()}` ? [] : [readAsNote(said)];
   const unreadable = isCalculating(command) ? holdings.notes : [];
   const assumed = [...read, ...(known.assumed ?? []), ...notes, ...unreadable];
-  return { command, told, typed: known.told, assumed, line: askLine(command, told), held: scope.held };
+  return { command, told, typed: known.told, options, assumed, line: askLine(command, told), held: scope.held };
 }
 
 async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
   const { command, told } = whole;
   const { invocation, commands, ports, desk, holdings } = here;
-  const options = readOptions(command, told, holdings.habits);
+  const options = whole.options ?? readOptions(command, told, holdings.habits);
   if (!options.ok) {
     yield mendable(options, whole);
     return;
