@@ -80,6 +80,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
       'tests/outside/',
       'tests/golden/',
       'tests/plain/',
+      'tests/reading/',
       'tests/discord/',
       'tests/slack/',
       'tests/web/',
