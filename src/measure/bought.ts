@@ -93,7 +93,7 @@ function purchasesIn(text: string, reading: Reading): readonly ToldPurchase[] | 
   const parts = typed
     .slice(first.length)
     .split(
-      /\s*[;\n]\s*|,\s+(?=(?:\d|all\b|an?\b|the\b|one\b|two\b|three\b|four\b|five\b|six\b|ten\b|bought\b|opened\b|returned\b))|\s+(?:and|&)\s+(?=(?:\d|all\b|an?\b|bought\b|opened\b|returned\b))/i,
+      /(?<!\s)\s*[;\n]\s*|,\s+(?=(?:\d|all\b|an?\b|the\b|one\b|two\b|three\b|four\b|five\b|six\b|ten\b|bought\b|opened\b|returned\b))|(?<!\s)\s+(?:and|&)\s+(?=(?:\d|all\b|an?\b|bought\b|opened\b|returned\b))/i,
     );
   return parts
     .filter((part) => part.trim() !== '')

@@ -15,7 +15,7 @@ export interface Placed {
 const WALL =
   /(?:,\s*|(?<!\s)\s+)?\b(?:(?:on|in|at)\s+)?wall\s+(\d{1,3}(?:\.\d)?)(?:\s+(?:of|in)\s+(?:the\s+)?(\p{L}[\p{L}\d -]*?)(?<!\s)(?=\s*(?:[:,]|$)|\s+\d))?\s*:?/iu;
 const FROM =
-  /(?:,\s*|(?<!\s)\s+)?(?:\b(?:at|starting)\s+)?((?:(?<!\d)\d|\.\d|[½¼¾])[^,;]*?)(?<!\s)\s+from\s+(?:the\s+)?(left|right)(?:\s+(?:end|corner|side))?/i;
+  /(?:,\s*|(?<!\s)\s+)?(?:\b(?:at|starting)\s+)?((?:(?<!\d)\d|\.\d|[½¼¾])[^,;]{0,60}?)(?<!\s)\s+from\s+(?:the\s+)?(left|right)(?:\s+(?:end|corner|side))?/i;
 const AT_END = /(?:,\s*|(?<!\s)\s+)?\b(?:at|in)\s+the\s+(left|right)(?:\s+(?:end|corner|side))?/i;
 const MIDDLE = /(?:,\s*|(?<!\s)\s+)?\b(?:in the middle|centred|centered)\b/i;
 

@@ -9,7 +9,7 @@ export const LONGEST_NAME = 40;
 
 const EDGES = /^[\s,:=()[\].~*•\p{Pd}]+|(?<![\s,:=()[\].~*•\p{Pd}])[\s,:=()[\].~*•\p{Pd}]+$/gu;
 const FILLER = 'the|my|our|an?|about|approx(?:imately)?|roughly|circa|for|in|is|are|of|measures';
-const FILLERS = new RegExp(`^(?:(?:${FILLER})(?:\\s+|$))+|(?:(?:\\s+|^)(?:${FILLER}))+$`, 'giu');
+const FILLERS = new RegExp(`^(?:(?:${FILLER})(?:\\s+|$))+|(?:(?:(?<!\\s)\\s+|^)(?:${FILLER}))+$`, 'giu');
 const ODD = /(?!\u200d)[^\p{L}\p{M}\p{N}\p{Extended_Pictographic} '’._/#&+-]/u;
 const AREAS = new RegExp(`\\(?~?${AREA}\\)?`, 'gi');
 

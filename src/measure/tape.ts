@@ -50,7 +50,7 @@ const LONGEST_TEXT = 300;
 const MOST_SUM = MOST_TICKS * 100n;
 const MOST_NUMBER = 1e15;
 const TARGET = new RegExp(
-  ` +(?:in|to|into|as) +(?<square>(?:sq\\.?|square) *)?${UNIT_PATTERN}(?<two>²|2|\\^2)?\\.?(?<rest> and inches)?$`,
+  `(?<! ) +(?:in|to|into|as) +(?<square>(?:sq\\.?|square) *)?${UNIT_PATTERN}(?<two>²|2|\\^2)?\\.?(?<rest> and inches)?$`,
 );
 
 /**

@@ -25,7 +25,7 @@ const ANY = '(?:sq\\.? ?|square )?[a-z]{1,12}(?:²|2)?';
 /** Orders of words that a sum has not, each put into that of a sum. */
 const TURNED: readonly (readonly [RegExp, string])[] = [
   [new RegExp(`^how many (${ANY}) (?:is|are|are there|go|fit|make)?(?: ?in(?:to)?)? ?(.*\\d.*)$`), '$2 in $1'],
-  [new RegExp(`^(.*\\d.*) (?:is|makes|equals|=) how many (${ANY})$`), '$1 in $2'],
+  [new RegExp(`^(\\D*\\d.*) (?:is|makes|equals|=) how many (${ANY})$`), '$1 in $2'],
   [new RegExp(`^what is (${ANY}) of (.*\\d.*)$`), '$2 in $1'],
   [/^(?:subtract|take|deduct) (.+) (?:from|off|away from) ([\s\S]+)$/, '$2 - $1'],
   [/^(?:divide|split|cut) (.+) (?:by|in|into) (\d+)(?: (?:equal )?(?:parts|pieces|sections))?$/, '$1 / $2'],
