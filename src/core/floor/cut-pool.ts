@@ -19,8 +19,8 @@ export interface Shared {
  * Fitting is a threshold, so neighbourhoods are nested and taking the longest end first is a maximum matching; O(n log n).
  */
 export function countPairs(starts: readonly number[], ends: readonly number[], plank: number, kerf: number): number {
-  const up = Float64Array.from(starts).sort();
-  const down = Float64Array.from(ends).sort();
+  const up = new Float64Array(starts).sort();
+  const down = new Float64Array(ends).sort();
   let pairs = 0;
   let fitting = 0;
   for (let i = down.length - 1; i >= 0; i--) {

@@ -47,9 +47,8 @@ function judge(
   plank: Plank,
   rules: Pick<Rules, 'minEnd' | 'kerf'>,
 ): Placing {
-  const short = runs.filter(
-    (run, i) => faultsAt(run, starts[i] ?? 0, [], plank.length, { stagger: 0, minEnd: rules.minEnd }) > 0,
-  ).length;
+  const ends = { stagger: 0, minEnd: rules.minEnd };
+  const short = runs.filter((run, i) => faultsAt(run, starts[i] ?? 0, [], plank.length, ends) > 0).length;
   const cuts = cutsOf(runs, starts, plank.length);
   const pairs = countPairs(cuts.starts, cuts.ends, plank.length, rules.kerf);
   return { starts, short, planks: cuts.whole + cuts.starts.length + cuts.ends.length - pairs };
