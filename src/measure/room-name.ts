@@ -9,7 +9,8 @@ export const LONGEST_NAME = 40;
 
 const EDGES = /^[\s,:=()[\].~*•\p{Pd}]+|(?<![\s,:=()[\].~*•\p{Pd}])[\s,:=()[\].~*•\p{Pd}]+$/gu;
 const FILLER = 'the|my|our|an?|about|approx(?:imately)?|roughly|circa|for|in|is|are|of|measures';
-const FILLERS = new RegExp(`^(?:(?:${FILLER})(?:\\s+|$))+|(?:(?:(?<!\\s)\\s+|^)(?:${FILLER}))+$`, 'giu');
+const FILLER_FIRST = new RegExp(`^(?:${FILLER})(?:\\s+|$)`, 'iu');
+const FILLER_ALONE = new RegExp(`^(?:${FILLER})$`, 'iu');
 const ODD = /(?!\u200d)[^\p{L}\p{M}\p{N}\p{Extended_Pictographic} '’._/#&+-]/u;
 const AREAS = new RegExp(`\\(?~?${AREA}\\)?`, 'gi');
 
@@ -65,7 +66,7 @@ function edged(text: string): string {
 }
 
 function tidy(text: string): string {
-  return edged(edged(text).replace(FILLERS, ''));
+  return edged(withoutFillers(edged(text)));
 }
 
 /** The names with every repeated one numbered; two that differ only in case are the same. */
@@ -83,4 +84,15 @@ export function distinctNames(names: readonly string[]): string[] {
     taken.add(own.toLowerCase());
     return own;
   });
+}
+
+/** A name without the small words at its ends, one word at a time: a pattern for all of them at once backtracks. */
+function withoutFillers(text: string): string {
+  let name = text;
+  for (let found = FILLER_FIRST.exec(name); found; found = FILLER_FIRST.exec(name)) name = name.slice(found[0].length);
+  for (;;) {
+    const last = name.slice(-20).split(/\s/).at(-1) ?? '';
+    if (!FILLER_ALONE.test(last) || last.length === name.length || last.length === 20) return name;
+    name = name.slice(0, -last.length).trimEnd();
+  }
 }

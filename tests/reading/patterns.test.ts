@@ -1,8 +1,8 @@
-/**
- * No pattern of the sources takes long, whatever is typed. A checker says of most that none can; of the others it is
- * measured on texts that the pattern itself suggests. What the checker found of a pattern is recorded, for it takes minutes:
- * `PATTERNS=record npx vitest run tests/reading/patterns.test.ts` writes it again.
- */
+/** No pattern of the sources takes long, whatever is typed. */
+
+// A checker says of most patterns that none can; of the others it is measured on texts that the pattern itself suggests. What
+// the checker found of a pattern is recorded, for it takes minutes:
+// `PATTERNS=record npx vitest run tests/reading/patterns.test.ts` writes it again.
 
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
