@@ -9,7 +9,7 @@ import { fileURLToPath } from 'node:url';
 import { commands } from '../commands/index.ts';
 import { answer } from '../src/bot/answer.ts';
 import { openDesk } from '../src/bot/desk.ts';
-import type { Asker } from '../src/bot/invocation.ts';
+import type { Asker } from '../src/bot/asker.ts';
 import { listen, type Route, routed } from '../src/host/server.ts';
 import { emptyContent } from '../src/project/create.ts';
 import { closeWorkers } from '../src/solve/pool.ts';

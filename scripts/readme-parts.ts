@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { commands } from '../commands/index.ts';
 import { type Answer, answer } from '../src/bot/answer.ts';
 import { type Command, fullName, listed } from '../src/bot/command.ts';
-import type { Store } from '../src/bot/ports.ts';
+import type { Store } from '../src/store/types.ts';
 import { DEFAULT_HABITS } from '../src/measure/reading.ts';
 import { openStore } from '../src/store/store.ts';
 import { render } from '../src/terminal/render.ts';

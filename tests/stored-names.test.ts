@@ -8,7 +8,7 @@ import { z } from 'zod';
 import { commands } from '../commands/index.ts';
 import { codeSchema } from '../src/bot/codes.ts';
 import { fullName } from '../src/bot/command.ts';
-import { accountKey } from '../src/bot/invocation.ts';
+import { accountKey } from '../src/bot/asker.ts';
 import { keepAnswer, keptAnswer, showAnswer } from '../src/bot/kept-answer.ts';
 import { keepDraft, keptDraft } from '../src/bot/kept-draft.ts';
 import { leadSchema } from '../src/bot/link-token.ts';

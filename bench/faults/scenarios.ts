@@ -3,7 +3,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Outage } from '../../src/bot/ports.ts';
+import { Outage } from '../../src/store/types.ts';
 import { PATIENCE } from '../../src/store/patience.ts';
 import { openStore } from '../../src/store/store.ts';
 import { type OwnServer, ownServer, type ServerName } from './own-server.ts';

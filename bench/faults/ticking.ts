@@ -3,9 +3,9 @@
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
 import { openDesk } from '../../src/bot/desk.ts';
-import type { Asker } from '../../src/bot/invocation.ts';
+import type { Asker } from '../../src/bot/asker.ts';
 import { hashOf } from '../../src/bot/link-token.ts';
-import type { Store } from '../../src/bot/ports.ts';
+import type { Store } from '../../src/store/types.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import type { Project } from '../../src/project/project.ts';

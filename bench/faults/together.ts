@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import type { Store } from '../../src/bot/ports.ts';
+import type { Store } from '../../src/store/types.ts';
 import { type Project, projectCodec } from '../../src/project/project.ts';
 import { openStore } from '../../src/store/store.ts';
 import { ownServer, type ServerName } from './own-server.ts';

@@ -1,7 +1,7 @@
 /** A process that changes one project again and again: prints each mark that was acknowledged, and how many were refused. */
 
 import { writeSync } from 'node:fs';
-import { Outage } from '../../src/bot/ports.ts';
+import { Outage } from '../../src/store/types.ts';
 import { openStore } from '../../src/store/store.ts';
 import { mark, TALLY } from './tally.ts';
 

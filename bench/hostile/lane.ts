@@ -2,8 +2,9 @@
 
 import type { Answer } from '../../src/bot/answer.ts';
 import type { Command } from '../../src/bot/command.ts';
-import type { Asker, Invocation } from '../../src/bot/invocation.ts';
-import type { Store } from '../../src/bot/ports.ts';
+import type { Asker } from '../../src/bot/asker.ts';
+import type { Invocation } from '../../src/bot/invocation.ts';
+import type { Store } from '../../src/store/types.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import type { Draw } from './bend.ts';
 

@@ -1,6 +1,6 @@
 /** A store read beside a bot that may have it. */
 
-import type { Store } from '../../src/bot/ports.ts';
+import type { Store } from '../../src/store/types.ts';
 import { openedOnce } from '../../src/store/engine.ts';
 import { keptOn } from '../../src/store/kept.ts';
 import { MACHINE_CLOCK, PATIENCE } from '../../src/store/patience.ts';

@@ -35,11 +35,13 @@ import {
   withHazardsSaid,
 } from './hazards.ts';
 import { type Held, holdingsOf } from './holdings.ts';
-import { accountKey, type Invocation } from './invocation.ts';
+import { accountKey } from './asker.ts';
+import { type Invocation } from './invocation.ts';
 import { offering, remembered } from './offering.ts';
 import { isCalculating } from './pick.ts';
 import { type Partly, parseSentence } from './plain.ts';
-import { Outage, type Ports, type Store } from './ports.ts';
+import { Outage, type Store } from '../store/types.ts';
+import { type Ports } from './ports.ts';
 import { jobWithout, projectSaid } from './project-said.ts';
 import { type OptionsRead, readOptions } from './read-options.ts';
 import { Reached, readOnce, unwritten } from './rehearsal.ts';

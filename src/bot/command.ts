@@ -7,7 +7,7 @@ import type { Project } from '../project/project.ts';
 import type { Problem, Refusal } from '../reply/problem.ts';
 import type { Reply } from '../reply/reply.ts';
 import type { Desk } from './desk.ts';
-import type { Asker } from './invocation.ts';
+import type { Asker } from './asker.ts';
 
 /** An ask and the headline it must produce. */
 export interface Example {

@@ -6,7 +6,7 @@ import type { Deed } from '../project/may.ts';
 import type { Project } from '../project/project.ts';
 import { markOf, mayDo, type Share, standingOf, type Who } from '../project/share.ts';
 import { mayTouch } from '../project/share-scope.ts';
-import type { Shelf } from './ports.ts';
+import type { Shelf } from '../store/types.ts';
 
 /** `gone`: there is no such project for this asker; `not-allowed`: they may see it, and not do this. */
 export type Done<R> =

@@ -10,7 +10,8 @@ import { unreadableNote } from '../words/project-fill.ts';
 import type { Desk } from './desk.ts';
 import type { Holdings } from './fill.ts';
 import type { Invocation } from './invocation.ts';
-import { Outage, type Ports } from './ports.ts';
+import { Outage } from '../store/types.ts';
+import { type Ports } from './ports.ts';
 import { faultReference } from './request.ts';
 
 export interface Held extends Holdings {

@@ -1,15 +1,7 @@
 /** One ask on its way in, whatever platform it came from. */
 
 import type { Habits } from '../measure/reading.ts';
-
-/** Who asks: never a display name. */
-export interface Asker {
-  readonly platform: 'terminal' | 'discord' | 'slack' | 'web';
-  /** The platform's id of the account. */
-  readonly id: string;
-  /** Where account ids are only unique within a workspace: that workspace's id. */
-  readonly workspace?: string;
-}
+import type { Asker } from './asker.ts';
 
 export interface Invocation {
   readonly asker: Asker;
@@ -22,9 +14,4 @@ export interface Invocation {
   readonly place?: string;
   /** The server or workspace that it is asked on, where there is one. */
   readonly server?: string;
-}
-
-/** One key for an account, the same wherever it asks. */
-export function accountKey({ platform, workspace, id }: Asker): string {
-  return workspace === undefined ? `${platform}:${id}` : `${platform}:${workspace}:${id}`;
 }

@@ -6,7 +6,7 @@ import { inPlaceOf, withJoined } from '../project/join.ts';
 import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import { CHANGED } from '../words/project.ts';
-import { RecordDamaged, RecordTooNew } from './ports.ts';
+import { RecordDamaged, RecordTooNew } from '../store/types.ts';
 import type { Shelves } from './shelves.ts';
 
 /** How often another may change the people between looking and doing before it is a fault. */

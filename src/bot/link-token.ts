@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto';
 import { z } from 'zod';
-import type { Kept } from './ports.ts';
+import type { Kept } from '../store/types.ts';
 
 /** Where a link leads. The project itself says whether it still does. */
 export const leadSchema = z.object({ project: z.string() });

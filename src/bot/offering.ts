@@ -8,7 +8,8 @@ import type { Desk } from './desk.ts';
 import { LONGEST_ASK } from './grammar.ts';
 import type { Held } from './holdings.ts';
 import { isCalculating } from './pick.ts';
-import { Outage, type Ports } from './ports.ts';
+import { Outage } from '../store/types.ts';
+import { type Ports } from './ports.ts';
 import { keepRecent, recentOf, withTold } from './recent.ts';
 import { faultReference } from './request.ts';
 

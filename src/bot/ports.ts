@@ -1,5 +1,7 @@
 /** What the pipeline and the platforms need from outside, handed in by main. */
 
+import type { Store } from '../store/types.ts';
+
 export interface Ports {
   /** Tells whoever runs the bot of a fault: the short reference the asker was given, and the cause. */
   fault(reference: string, cause: unknown): void;
@@ -41,63 +43,4 @@ export interface AskEnded {
   readonly last: number;
   /** Milliseconds that its work waited for worker threads, in all. */
   readonly wait: number;
-}
-
-/** What is kept: plain values, and shelves of records. */
-export interface Store {
-  readonly kept: Kept;
-  shelf<T>(kind: string, codec: Codec<T>): Shelf<T>;
-}
-
-/** A record as it is written and read. */
-export interface Codec<T> {
-  /** The record, brought up to the version of today. Throws RecordDamaged or RecordTooNew. */
-  read(raw: unknown): T;
-  write(value: T): unknown;
-}
-
-/** Plain values by key, each for as long as it is told to live: kept answers, drafts, what was seen already. */
-export interface Kept {
-  /** The value, or undefined when there is none or its time is over. */
-  get(key: string): Promise<unknown>;
-  /** Keeps a JSON value, in place of the one before; `milliseconds` is how long, for good without it. */
-  set(key: string, value: unknown, milliseconds?: number): Promise<void>;
-  /** Whether there was such a value. */
-  delete(key: string): Promise<boolean>;
-  /** Keeps a value only where there is none: true for exactly one of all who try, in whatever process. */
-  claim(key: string, milliseconds: number): Promise<boolean>;
-}
-
-/** What a change comes to: the value to put in place of the one loaded (nothing is put without it), and what to tell. */
-export interface Changed<T, R> {
-  readonly put?: T;
-  readonly result: R;
-}
-
-/** Records of one kind, each with a revision: a change is put only on the revision it was made of, and else made again. */
-export interface Shelf<T> {
-  load(id: string): Promise<T | undefined>;
-  /** False when the id is taken, and then nothing is changed. */
-  create(id: string, value: T): Promise<boolean>;
-  /** Load, pure change, conditional put, again if another came first; undefined when there is no such record. Acknowledged once durable. */
-  change<R>(id: string, change: (value: T) => Changed<T, R>): Promise<R | undefined>;
-  /** Whether there was such a record. */
-  remove(id: string): Promise<boolean>;
-  /** Every id, in no order that means anything. */
-  ids(): AsyncIterable<string>;
-}
-
-/** The store does not answer: nothing was acknowledged, and the asker may try again. */
-export class Outage extends Error {
-  override readonly name = 'Outage';
-}
-
-/** A record that cannot be read: set aside for whoever runs the bot, and no hindrance to others. */
-export class RecordDamaged extends Error {
-  override readonly name = 'RecordDamaged';
-}
-
-/** A record written by a newer version than this one: refused, untouched. */
-export class RecordTooNew extends Error {
-  override readonly name = 'RecordTooNew';
 }

@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { isExamplePlank } from '../measure/plank.ts';
 import { DAY } from '../project/limits.ts';
-import type { Kept } from './ports.ts';
+import type { Kept } from '../store/types.ts';
 
 /** Half a year after the last ask nothing of this is kept. */
 const KEPT_FOR = 182 * DAY;

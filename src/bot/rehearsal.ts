@@ -1,6 +1,6 @@
 /** A request run for the sake of its problems alone: it ends where what takes long would begin, and nothing of it is kept. */
 
-import type { Changed, Codec, Kept, Shelf, Store } from './ports.ts';
+import type { Changed, Codec, Kept, Shelf, Store } from '../store/types.ts';
 
 /** Everything that was typed has been read and goes together: what takes long would begin here. */
 export class Reached extends Error {

@@ -3,7 +3,7 @@
 import { type Account, accountCodec } from '../project/account.ts';
 import { type Person, personCodec } from '../project/person.ts';
 import { type Project, projectCodec } from '../project/project.ts';
-import type { Kept, Shelf, Store } from './ports.ts';
+import type { Kept, Shelf, Store } from '../store/types.ts';
 
 export interface Shelves {
   readonly account: Shelf<Account>;

@@ -5,7 +5,7 @@ import type { Habits } from '../measure/reading.ts';
 import { inScope } from '../project/room.ts';
 import { type Command, optionsOf } from './command.ts';
 import { type Desk, openDesk } from './desk.ts';
-import type { Asker } from './invocation.ts';
+import type { Asker } from './asker.ts';
 import { isCalculating, isRead, pickFor } from './pick.ts';
 import type { Ports } from './ports.ts';
 import type { PastValue } from './recent.ts';

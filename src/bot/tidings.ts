@@ -10,7 +10,8 @@ import { MEASURE } from '../words/measure.ts';
 import { type Command, fullName } from './command.ts';
 import type { Desk } from './desk.ts';
 import type { Held } from './holdings.ts';
-import { type Kept, Outage, type Ports } from './ports.ts';
+import { type Kept, Outage } from '../store/types.ts';
+import { type Ports } from './ports.ts';
 import { openQuestions } from './questions.ts';
 import { dueBlocks, untoldDue } from './reminding.ts';
 

@@ -1,6 +1,6 @@
 /** A fault of ours beyond the pipeline: told to whoever runs the bot under a short reference. */
 
-import { Outage } from '../bot/ports.ts';
+import { Outage } from '../store/types.ts';
 import { faultReference } from '../bot/request.ts';
 import type { Came } from './came.ts';
 import type { Desk } from './desk.ts';

@@ -1,6 +1,6 @@
 /** What must not be waited for longer than a response may take. */
 
-import { Outage } from '../bot/ports.ts';
+import { Outage } from '../store/types.ts';
 import type { Desk } from './desk.ts';
 
 /** What the store gives, or an Outage when it has not by then; what comes later is let go. */

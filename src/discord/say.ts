@@ -2,7 +2,7 @@
 
 import { ComponentType } from 'discord-api-types/v10';
 import { fullName } from '../bot/command.ts';
-import { Outage } from '../bot/ports.ts';
+import { Outage } from '../store/types.ts';
 import { sayFault } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';
 import type { Came } from './came.ts';

@@ -1,6 +1,6 @@
 /** A store whose operations are timed, and which is otherwise the store it was. */
 
-import { type Kept, Outage, type Shelf, type Store } from '../bot/ports.ts';
+import { type Kept, Outage, type Shelf, type Store } from '../store/types.ts';
 
 /** Told of each operation that ended, and how. */
 export type Stored = (operation: string, ended: 'done' | 'outage' | 'fault', milliseconds: number) => void;

@@ -1,7 +1,7 @@
 /** One thing somebody did in Slack, acted on once, whatever comes of it: nothing is left in silence. */
 
-import { accountKey } from '../bot/invocation.ts';
-import { Outage } from '../bot/ports.ts';
+import { accountKey } from '../bot/asker.ts';
+import { Outage } from '../store/types.ts';
 import { faultReference } from '../bot/request.ts';
 import { onBehalfOf } from '../queue/whose.ts';
 import { sayFault } from '../words/asks.ts';

@@ -2,7 +2,7 @@
 
 import type { Installation, InstallationQuery, InstallationStore } from '@slack/oauth';
 import { z } from 'zod';
-import type { Kept } from '../bot/ports.ts';
+import type { Kept } from '../store/types.ts';
 import type { Seal } from './seal.ts';
 
 const record = z.object({ version: z.literal(1), at: z.number(), sealed: z.string() });

@@ -1,7 +1,7 @@
 /** Draws the Home tab of one person from what they keep, and publishes it. */
 
 import type { Answer } from '../bot/answer.ts';
-import { accountKey } from '../bot/invocation.ts';
+import { accountKey } from '../bot/asker.ts';
 import { keepAnswer, mintId } from '../bot/kept-answer.ts';
 import type { Reply } from '../reply/reply.ts';
 import { type HomeReply, homeAsks, homeView } from './home.ts';

@@ -1,10 +1,10 @@
 /** Sends the answers of one ask: what stands at once, the last in its place, pictures in it, files where it is long. */
 
 import type { Answer } from '../bot/answer.ts';
-import { accountKey } from '../bot/invocation.ts';
+import { accountKey } from '../bot/asker.ts';
 import { keepAnswer, mintId } from '../bot/kept-answer.ts';
 import { keepDraft } from '../bot/kept-draft.ts';
-import { Outage } from '../bot/ports.ts';
+import { Outage } from '../store/types.ts';
 import type { Reply } from '../reply/reply.ts';
 import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';

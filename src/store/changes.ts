@@ -1,7 +1,7 @@
 /** Changes to records: those that come while another is under way are made one after the other and put together. */
 
 import { randomBytes } from 'node:crypto';
-import { type Changed, Outage } from '../bot/ports.ts';
+import { type Changed, Outage } from './types.ts';
 import type { Opened, Row } from './engine.ts';
 import { backoff, type Clock, type Patience, patiently, settled } from './patience.ts';
 

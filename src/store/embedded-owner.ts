@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { pid } from 'node:process';
 import type { Database, RootDatabase } from 'lmdb';
-import { Outage } from '../bot/ports.ts';
+import { Outage } from './types.ts';
 import { heard } from './embedded-write.ts';
 import type { Clock } from './patience.ts';
 

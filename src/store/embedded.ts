@@ -3,7 +3,7 @@
 import { existsSync, mkdirSync, statfsSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Database, open, type RootDatabase } from 'lmdb';
-import { Outage } from '../bot/ports.ts';
+import { Outage } from './types.ts';
 import { FolderTaken, Ownership, SEEN_EVERY } from './embedded-owner.ts';
 import { EmbeddedValues } from './embedded-values.ts';
 import { heard } from './embedded-write.ts';

@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto';
 import { Keyv } from 'keyv';
-import type { Kept } from '../bot/ports.ts';
+import type { Kept } from './types.ts';
 import { nameWrite } from './changes.ts';
 import type { Engine, Opened } from './engine.ts';
 import { patiently, settled } from './patience.ts';

@@ -1,6 +1,6 @@
 /** How long an engine is waited for: operations are tried again while the connection is lost, with jittered waits, and not for ever. */
 
-import { Outage } from '../bot/ports.ts';
+import { Outage } from './types.ts';
 
 /** Time as the store knows it; tests hand in their own. */
 export interface Clock {

@@ -1,7 +1,7 @@
 /** Records of one kind in the store: what cannot be read is copied aside and told, and hinders no other. */
 
 import { randomInt } from 'node:crypto';
-import { type Codec, Outage, RecordDamaged, RecordTooNew, type Shelf } from '../bot/ports.ts';
+import { type Codec, Outage, RecordDamaged, RecordTooNew, type Shelf } from './types.ts';
 import { Changes, nameWrite } from './changes.ts';
 import type { Opened, Row } from './engine.ts';
 import { type Clock, Lost, type Patience, patiently, settled } from './patience.ts';

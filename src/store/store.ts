@@ -1,6 +1,7 @@
 /** The store: saved records and plain values on the back end that the address names, opened by the first who needs it. */
 
-import type { Ports, Store } from '../bot/ports.ts';
+import type { Store } from './types.ts';
+import type { Ports } from '../bot/ports.ts';
 import { type Engine, openedOnce } from './engine.ts';
 import { keptOn } from './kept.ts';
 import { type AskLimits, limitsOn } from './limits.ts';

@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto';
 import type { Answer } from '../bot/answer.ts';
-import type { Asker } from '../bot/invocation.ts';
+import type { Asker } from '../bot/asker.ts';
 import type { Problem } from '../reply/problem.ts';
 import { PAGE_NOTES } from '../words/page.ts';
 import { LONGEST_MEASURE, LONGEST_NOTE, NOTE_KNOWN } from './limits.ts';

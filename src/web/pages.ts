@@ -3,7 +3,7 @@
 import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
 import type { Answer } from '../bot/answer.ts';
-import type { Asker } from '../bot/invocation.ts';
+import type { Asker } from '../bot/asker.ts';
 import { isSheets, type Sheets } from '../reply/job-sheet.ts';
 import { PAGE_GOOD, PAGES_KEPT } from './limits.ts';
 import type { Opened, WebPorts } from './ports.ts';

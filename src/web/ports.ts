@@ -1,7 +1,8 @@
 /** What the page needs from outside. */
 
 import type { Answer } from '../bot/answer.ts';
-import type { Asker, Invocation } from '../bot/invocation.ts';
+import type { Asker } from '../bot/asker.ts';
+import type { Invocation } from '../bot/invocation.ts';
 import type { Ports } from '../bot/ports.ts';
 import type { FileMaker } from './downloads.ts';
 import type { Question } from './notes.ts';

@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto';
 import { emergencyIn } from '../bot/hazards.ts';
-import { Outage } from '../bot/ports.ts';
+import { Outage } from '../store/types.ts';
 import { NO_PAGE } from '../words/page.ts';
 import { isCounted } from './allowance.ts';
 import { deed } from './deeds.ts';

@@ -2,7 +2,7 @@
 
 import { commands } from '../../commands/index.ts';
 import { type Desk, openDesk } from '../../src/bot/desk.ts';
-import type { Asker } from '../../src/bot/invocation.ts';
+import type { Asker } from '../../src/bot/asker.ts';
 import { hashOf } from '../../src/bot/link-token.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import { DAY } from '../../src/project/limits.ts';

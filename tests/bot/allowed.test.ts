@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
 import { weightOf } from '../../src/bot/allowed.ts';
 import { defineCommand, fullName } from '../../src/bot/command.ts';
-import type { Asker } from '../../src/bot/invocation.ts';
+import type { Asker } from '../../src/bot/asker.ts';
 import type { Allowed, Asking } from '../../src/bot/ports.ts';
 import { Unworked, type Why } from '../../src/queue/unworked.ts';
 import { answersTo } from './asked.ts';

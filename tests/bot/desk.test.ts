@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { openDesk } from '../../src/bot/desk.ts';
-import type { Asker } from '../../src/bot/invocation.ts';
-import { Outage } from '../../src/bot/ports.ts';
+import type { Asker } from '../../src/bot/asker.ts';
+import { Outage } from '../../src/store/types.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import { DAY } from '../../src/project/limits.ts';
 import { flatContent, shareWith } from '../project/projects.ts';

@@ -1,6 +1,6 @@
 /** Kept values in memory, on a clock that the test moves. */
 
-import type { Kept } from '../../src/bot/ports.ts';
+import type { Kept } from '../../src/store/types.ts';
 
 /** Kept values; `pass` lets time go by. */
 export function keptInMemory(): Kept & { pass(milliseconds: number): void } {

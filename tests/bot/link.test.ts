@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { readCode } from '../../src/bot/codes.ts';
-import { type Asker, accountKey } from '../../src/bot/invocation.ts';
+import { type Asker, accountKey } from '../../src/bot/asker.ts';
 import { keepAnswer, keptAnswer } from '../../src/bot/kept-answer.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { type Asked, answerTo, problemsOf, replyTo } from './asked.ts';

@@ -5,7 +5,7 @@ import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
 import { defineCommand } from '../../src/bot/command.ts';
 import type { AskEnded, Ports } from '../../src/bot/ports.ts';
-import { Outage } from '../../src/bot/ports.ts';
+import { Outage } from '../../src/store/types.ts';
 import { asRequest, faultReference, requested, requestId } from '../../src/bot/request.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { openDesk } from '../../src/bot/desk.ts';
-import type { Asker } from '../../src/bot/invocation.ts';
+import type { Asker } from '../../src/bot/asker.ts';
 import { keepAnswer, keptAnswer } from '../../src/bot/kept-answer.ts';
 import { hashOf } from '../../src/bot/link-token.ts';
 import { DAY } from '../../src/project/limits.ts';

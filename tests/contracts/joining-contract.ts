@@ -2,8 +2,8 @@
 
 import { beforeEach, describe, expect, it } from 'vitest';
 import { type Desk, openDesk } from '../../src/bot/desk.ts';
-import { type Asker, accountKey } from '../../src/bot/invocation.ts';
-import { Outage, type Shelf, type Store } from '../../src/bot/ports.ts';
+import { type Asker, accountKey } from '../../src/bot/asker.ts';
+import { Outage, type Shelf, type Store } from '../../src/store/types.ts';
 import { emptyContent } from '../../src/project/create.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };

@@ -3,7 +3,7 @@
 import { generateKeyPairSync, sign } from 'node:crypto';
 import type { APIInteraction } from 'discord-api-types/v10';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Outage } from '../../src/bot/ports.ts';
+import { Outage } from '../../src/store/types.ts';
 import { INTERACTIONS_PATH } from '../../src/discord/http.ts';
 import { type Listening, listen, routed } from '../../src/host/server.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';

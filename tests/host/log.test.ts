@@ -1,7 +1,7 @@
 /** The log: what a line may hold, and that nothing else gets into one, whatever goes wrong. */
 
 import { describe, expect, it } from 'vitest';
-import { Outage, RecordDamaged } from '../../src/bot/ports.ts';
+import { Outage, RecordDamaged } from '../../src/store/types.ts';
 import { asRequest, requestId } from '../../src/bot/request.ts';
 import { logTo } from '../../src/host/log.ts';
 import { allowedFields } from '../../src/host/log-fields.ts';

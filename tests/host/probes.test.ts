@@ -1,7 +1,7 @@
 /** What an orchestrator and Prometheus are told: alive, ready or why not, and figures for whoever may read them. */
 
 import { describe, expect, it } from 'vitest';
-import { Outage, type Store } from '../../src/bot/ports.ts';
+import { Outage, type Store } from '../../src/store/types.ts';
 import { openMetrics } from '../../src/host/metrics.ts';
 import { metricsRoute, probes, type Readiness } from '../../src/host/probes.ts';
 import { routed } from '../../src/host/server.ts';

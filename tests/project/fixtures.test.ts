@@ -2,7 +2,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Codec, RecordDamaged, RecordTooNew } from '../../src/bot/ports.ts';
+import { type Codec, RecordDamaged, RecordTooNew } from '../../src/store/types.ts';
 import { accountCodec } from '../../src/project/account.ts';
 import { personCodec } from '../../src/project/person.ts';
 import { projectCodec } from '../../src/project/project.ts';

@@ -3,7 +3,7 @@
 import { expect } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
-import type { Kept } from '../../src/bot/ports.ts';
+import type { Kept } from '../../src/store/types.ts';
 import { type Listening, listen, routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import type { SlackParts } from '../../src/slack/ports.ts';

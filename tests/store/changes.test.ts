@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Codec, Outage } from '../../src/bot/ports.ts';
+import { type Codec, Outage } from '../../src/store/types.ts';
 import type { Engine } from '../../src/store/engine.ts';
 import { PATIENCE } from '../../src/store/patience.ts';
 import { shelfOn } from '../../src/store/shelf.ts';

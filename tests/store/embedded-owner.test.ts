@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { open, type RootDatabase } from 'lmdb';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { startWriter } from '../../bench/faults/writers.ts';
-import { Outage } from '../../src/bot/ports.ts';
+import { Outage } from '../../src/store/types.ts';
 import { FolderTaken, GONE_AFTER, type Owner, Ownership } from '../../src/store/embedded-owner.ts';
 import { openStore } from '../../src/store/store.ts';
 import { steppedClock } from './scripted-engine.ts';

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { open } from 'lmdb';
 import { expect, it } from 'vitest';
-import { Outage } from '../../src/bot/ports.ts';
+import { Outage } from '../../src/store/types.ts';
 import { openEmbedded, readEmbedded } from '../../src/store/embedded.ts';
 import { EmbeddedValues } from '../../src/store/embedded-values.ts';
 import { MACHINE_CLOCK } from '../../src/store/patience.ts';

@@ -3,7 +3,7 @@
 import { randomBytes } from 'node:crypto';
 import { expect, it } from 'vitest';
 import { slowProxy } from '../../bench/faults/slow-proxy.ts';
-import { type Codec, Outage } from '../../src/bot/ports.ts';
+import { type Codec, Outage } from '../../src/store/types.ts';
 import { openStore } from '../../src/store/store.ts';
 import { clearPostgres, clearRedis, POSTGRES, REDIS, withServer } from './servers.ts';
 

@@ -2,7 +2,7 @@
 
 import type { Context } from '../../../src/bot/command.ts';
 import type { Offer, ShareChange } from '../../../src/bot/desk-share.ts';
-import { accountKey } from '../../../src/bot/invocation.ts';
+import { accountKey } from '../../../src/bot/asker.ts';
 import { oneLine } from '../../../src/measure/label.ts';
 import type { ToldShare } from '../../../src/measure/sharing-said.ts';
 import { DAY, LIMITS } from '../../../src/project/limits.ts';

@@ -1,0 +1,15 @@
+/** Who asks: an account on a platform, and its key in the store. */
+
+/** Who asks: never a display name. */
+export interface Asker {
+  readonly platform: 'terminal' | 'discord' | 'slack' | 'web';
+  /** The platform's id of the account. */
+  readonly id: string;
+  /** Where account ids are only unique within a workspace: that workspace's id. */
+  readonly workspace?: string;
+}
+
+/** One key for an account, the same wherever it asks. */
+export function accountKey({ platform, workspace, id }: Asker): string {
+  return workspace === undefined ? `${platform}:${id}` : `${platform}:${workspace}:${id}`;
+}
