@@ -8,8 +8,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { commands } from '../commands/index.ts';
 import { answer } from '../src/bot/answer.ts';
-import { openDesk } from '../src/bot/desk.ts';
 import type { Asker } from '../src/bot/asker.ts';
+import { openDesk } from '../src/bot/desk.ts';
 import { listen, type Route, routed } from '../src/host/server.ts';
 import { emptyContent } from '../src/project/create.ts';
 import { closeWorkers } from '../src/solve/pool.ts';
@@ -133,7 +133,7 @@ function bareRoute(): { readonly route: Route; bytes: number } {
   return own;
 }
 
-type BenchPorts = Parameters<typeof openDesk>[1];
+type BenchPorts = Parameters<typeof answer>[2];
 
 /** The flat, all of it shared by a link; the link's path. */
 async function shared(ports: BenchPorts): Promise<string> {

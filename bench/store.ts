@@ -4,10 +4,10 @@ import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Codec } from '../src/store/types.ts';
 import { bornWith, emptyContent } from '../src/project/create.ts';
 import { type Project, projectCodec } from '../src/project/project.ts';
 import { opener, openStore, type Place } from '../src/store/store.ts';
+import type { Codec } from '../src/store/types.ts';
 import { type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 import { type BarePut, bareEmbedded, barePostgres, bareRedis } from './store-bare.ts';
 

@@ -2,7 +2,8 @@
 
 import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
-import { type Command, defineCommand, fullName, listed, optionsOf, typedName } from '../src/bot/command.ts';
+import { type Command, defineCommand } from '../src/bot/command.ts';
+import { fullName, listed, optionsOf, typedName } from '../src/measure/command-shape.ts';
 import { text } from '../src/measure/options.ts';
 import { read, type Units } from '../src/measure/reading.ts';
 import type { Block } from '../src/reply/reply.ts';

@@ -2,14 +2,14 @@
 
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
-import { openDesk } from '../../src/bot/desk.ts';
 import type { Asker } from '../../src/bot/asker.ts';
+import { openDesk } from '../../src/bot/desk.ts';
 import { hashOf } from '../../src/bot/link-token.ts';
-import type { Store } from '../../src/store/types.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import type { Project } from '../../src/project/project.ts';
 import { STAGES } from '../../src/reply/stage.ts';
+import type { Store } from '../../src/store/types.ts';
 import type { Outcome } from './tally.ts';
 
 const OWNER: Asker = { platform: 'discord', id: '100000000000000001' };
@@ -30,7 +30,7 @@ export interface Party {
 /** A project of twelve small rooms, its owner, a member and whoever holds a link. */
 export async function sharedProject(store: Store): Promise<readonly Party[]> {
   const desk = (asker: Asker) => {
-    const opened = openDesk(asker, { store, fault });
+    const opened = openDesk(asker, { store });
     if (!opened) throw new Error('no desk');
     return opened;
   };

@@ -3,7 +3,7 @@
 import { generateKeyPairSync, sign } from 'node:crypto';
 import { REST } from '@discordjs/rest';
 import type { APIInteraction } from 'discord-api-types/v10';
-import { type Command, fullName } from '../../src/bot/command.ts';
+import type { Command } from '../../src/bot/command.ts';
 import { freshIds } from '../../src/bot/fresh-ids.ts';
 import { parseLine } from '../../src/bot/grammar.ts';
 import { type Desk, waitOnClock } from '../../src/discord/desk.ts';
@@ -12,6 +12,7 @@ import { keepings } from '../../src/discord/keeping.ts';
 import { looksFor } from '../../src/discord/looks.ts';
 import { receive } from '../../src/discord/receive.ts';
 import { wireOf } from '../../src/discord/wire.ts';
+import { fullName } from '../../src/measure/command-shape.ts';
 import { fill, menu, pick, press, slash, typing } from '../../tests/discord/interactions.ts';
 import { bent, type Draw, damaged } from './bend.ts';
 import type { Lane, LaneParts } from './lane.ts';

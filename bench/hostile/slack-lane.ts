@@ -1,8 +1,8 @@
 /** Slack's raw bodies, signed and taken by the bot's own receiver; whatever it sends to Slack is taken by nobody. */
 
 import { setTimeout as sleep } from 'node:timers/promises';
-import { fullName } from '../../src/bot/command.ts';
 import { parseLine } from '../../src/bot/grammar.ts';
+import { fullName } from '../../src/measure/command-shape.ts';
 import { startSlack } from '../../src/slack/start.ts';
 import { signature } from '../../tests/slack/signature.ts';
 import { bent, type Draw, damaged } from './bend.ts';

@@ -2,8 +2,8 @@
 
 import { generateKeyPairSync, sign } from 'node:crypto';
 import { commands } from '../../commands/index.ts';
-import { fullName } from '../../src/bot/command.ts';
 import { parseLine } from '../../src/bot/grammar.ts';
+import { fullName } from '../../src/measure/command-shape.ts';
 import { SLACK } from '../../src/words/slack.ts';
 import { slash } from '../../tests/discord/interactions.ts';
 import { field } from '../../tests/discord/json-field.ts';

@@ -88,7 +88,7 @@ export async function ledger(all: readonly Asker[], asked: readonly Asked[], pla
     for (const { chat, id, keeps } of all) {
       if (!keeps) continue;
       const asker = chat === 'slack' ? { platform: chat, id, workspace: 'T1' } : { platform: chat, id };
-      const project = await openDesk(asker, { fault: () => {}, store })?.inUse();
+      const project = await openDesk(asker, { store })?.inUse();
       const marks = marksIn(project?.log ?? []);
       const told = asked.filter(({ person, said }) => person.id === id && isNoted(said));
       acknowledged += told.length;

@@ -1,10 +1,10 @@
 /** Who may ask how much: one place for all platforms, asks weighed by what they cost. */
 
+import { fullName } from '../measure/command-shape.ts';
 import { askedTooMuch } from '../words/busy.ts';
-import type { Command, Problems } from './command.ts';
-import { fullName } from './command.ts';
 import { accountKey } from './asker.ts';
-import { type Invocation } from './invocation.ts';
+import type { Command, Problems } from './command.ts';
+import type { Invocation } from './invocation.ts';
 import type { Ports } from './ports.ts';
 
 /** What an ask counts for: roughly, how many of a plain sum's it takes (measured by their examples, with what is worked out in threads). */

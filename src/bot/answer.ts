@@ -2,6 +2,7 @@
 
 import type { Screened, Sighting } from '../hazards/hazard.ts';
 import { screen, screenHere } from '../hazards/screen.ts';
+import { askLine, fullName, isCalculating } from '../measure/command-shape.ts';
 import { examplePlank, isExamplePlank } from '../measure/plank.ts';
 import type { Habits } from '../measure/reading.ts';
 import { contentOf, type Project } from '../project/project.ts';
@@ -10,6 +11,7 @@ import { Unworked } from '../queue/unworked.ts';
 import { eachOnBehalfOf } from '../queue/whose.ts';
 import type { Problem, Refusal } from '../reply/problem.ts';
 import type { Block } from '../reply/reply.ts';
+import { Outage, type Store } from '../store/types.ts';
 import { askTooLong } from '../words/asks.ts';
 import { readingStopped } from '../words/busy.ts';
 import { exampleTaken, nothingAsked } from '../words/plain.ts';
@@ -18,7 +20,8 @@ import { notForKeeping } from '../words/project-problems.ts';
 import { allowedToAsk } from './allowed.ts';
 import { asFarAsWorked } from './as-far.ts';
 import { AskSeen } from './ask-seen.ts';
-import { type Asked, askLine, type Command, type Context, fullName, type Outcome, type Problems } from './command.ts';
+import { accountKey } from './asker.ts';
+import type { Asked, Command, Context, Outcome, Problems } from './command.ts';
 import { type Desk, openDesk } from './desk.ts';
 import { filled } from './fill.ts';
 import { commandTyped, IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, parseLine } from './grammar.ts';
@@ -35,13 +38,10 @@ import {
   withHazardsSaid,
 } from './hazards.ts';
 import { type Held, holdingsOf } from './holdings.ts';
-import { accountKey } from './asker.ts';
-import { type Invocation } from './invocation.ts';
+import type { Invocation } from './invocation.ts';
 import { offering, remembered } from './offering.ts';
-import { isCalculating } from './pick.ts';
 import { type Partly, parseSentence } from './plain.ts';
-import { Outage, type Store } from '../store/types.ts';
-import { type Ports } from './ports.ts';
+import type { Ports } from './ports.ts';
 import { jobWithout, projectSaid } from './project-said.ts';
 import { type OptionsRead, readOptions } from './read-options.ts';
 import { Reached, readOnce, unwritten } from './rehearsal.ts';
@@ -447,7 +447,7 @@ function parse(text: string, written: Invocation['written'], habits: Habits, com
   return parseSentence(text, commands, habits) ?? { ok: false, problems: [nothingAsked(text)] };
 }
 
-type Lacking = Pick<Partly, 'command' | 'told' | 'missing'> & Partial<Partly>;
+type Lacking = Pick<Partly<Command>, 'command' | 'told' | 'missing'> & Partial<Partly<Command>>;
 
 /** An answer with a plank of ours says so first, and is no shopping list. */
 function withExample(outcome: Outcome, told: ReadonlyMap<string, string>, habits: Habits): Outcome {

@@ -1,6 +1,7 @@
 /** A filled form or menu as the line that the grammar reads. */
 
-import { askLine, type Command, fullName, typedName } from './command.ts';
+import { askLine, fullName, typedName } from '../measure/command-shape.ts';
+import type { Command } from './command.ts';
 
 /** The command with its options told, its group before it. Words in a first option alone stand without its name: a sentence typed there is read as one. */
 export function formLine(command: Command, told: ReadonlyMap<string, string>): string {

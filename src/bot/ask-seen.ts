@@ -1,6 +1,7 @@
 /** What may be told of an ask to whoever runs the bot: its command, what came of it and how long it took, and nothing of anybody's. */
 
-import { type Command, fullName, type Outcome } from './command.ts';
+import { fullName } from '../measure/command-shape.ts';
+import type { Command, Outcome } from './command.ts';
 import type { AskEnded, Ports } from './ports.ts';
 
 /** An answer, or a fault in place of one. */

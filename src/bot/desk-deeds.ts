@@ -9,6 +9,7 @@ import type { Share } from '../project/share.ts';
 import type { Covering } from '../project/share-scope.ts';
 import type { Done } from './desk-change.ts';
 import type { Sharing } from './desk-share.ts';
+import type { Forgetter } from './forgetting.ts';
 import type { Links } from './links.ts';
 import type { Recent } from './recent.ts';
 
@@ -67,6 +68,6 @@ export interface Desk {
   last(): Promise<Recent['last']>;
   /** Codes, and the accounts that are linked. */
   links(): Links;
-  /** Removes the person, their accounts, their own projects and what is remembered of their asks. */
-  forget(): Promise<void>;
+  /** Removes the person, their accounts, their own projects and what is remembered of their requests, by others as well. */
+  forget(others: readonly Forgetter[]): Promise<void>;
 }

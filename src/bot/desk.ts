@@ -10,17 +10,16 @@ import type { Content, Project } from '../project/project.ts';
 import { markOf, type Share, standingOf } from '../project/share.ts';
 import { type Covering, signedBy, viewOf } from '../project/share-scope.ts';
 import { toldApart } from '../project/told-apart.ts';
+import { RecordDamaged, RecordTooNew, type Store } from '../store/types.ts';
+import { type Asker, accountKey } from './asker.ts';
 import { type Done, type Next, putChange } from './desk-change.ts';
 import type { Desk, Made } from './desk-deeds.ts';
 import { GuestDesk } from './desk-guest.ts';
 import { ensurePerson } from './desk-person.ts';
 import { Sharing } from './desk-share.ts';
-import { forgetPerson } from './forgetting.ts';
-import { type Asker, accountKey } from './asker.ts';
+import { type Forgetter, forgetPerson } from './forgetting.ts';
 import { personOf } from './joining.ts';
 import { type Links, linksOf } from './links.ts';
-import { RecordDamaged, RecordTooNew } from '../store/types.ts';
-import { type Ports } from './ports.ts';
 import { type Recent, recentOf } from './recent.ts';
 import { type Shelves, shelvesOf } from './shelves.ts';
 import { mintLongId } from './unguessable.ts';
@@ -28,7 +27,7 @@ import { mintLongId } from './unguessable.ts';
 export type { Desk, Made } from './desk-deeds.ts';
 
 /** The desk of an asker; undefined where nothing is kept. */
-export function openDesk(asker: Asker, ports: Ports): Desk | undefined {
+export function openDesk(asker: Asker, ports: { readonly store?: Store; now?(): number }): Desk | undefined {
   if (!ports.store) return undefined;
   const [via, shelves, now] = [accountKey(asker), shelvesOf(ports.store), () => ports.now?.() ?? Date.now()];
   return asker.platform === 'web' ? new GuestDesk(via, asker.id, shelves, now) : new AskersDesk(via, shelves, now);
@@ -173,8 +172,8 @@ class AskersDesk implements Desk {
     );
   }
 
-  async forget(): Promise<void> {
-    await forgetPerson(this.#shelves, await this.person(), this.via);
+  async forget(others: readonly Forgetter[]): Promise<void> {
+    await forgetPerson(this.#shelves, await this.person(), this.via, others);
     this.#me = Promise.resolve(undefined);
     this.#projects.clear();
   }

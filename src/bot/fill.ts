@@ -1,5 +1,6 @@
 /** An ask filled from what its asker keeps: rooms, picks and standards where nothing is told; what is told always wins. */
 
+import { askLine, isCalculating } from '../measure/command-shape.ts';
 import { COUNTRY_NAMES } from '../measure/country.ts';
 import { factsOf } from '../measure/option.ts';
 import type { Habits } from '../measure/reading.ts';
@@ -18,9 +19,9 @@ import {
   roomsPart,
   standardsNote,
 } from '../words/project-fill.ts';
-import { askLine, type Command } from './command.ts';
+import type { Command } from './command.ts';
 import { namedRooms } from './fill-rooms.ts';
-import { isCalculating, isRead, pickFor } from './pick.ts';
+import { isRead, pickFor } from './pick.ts';
 
 /** What an asker keeps. */
 export interface Holdings {

@@ -1,6 +1,7 @@
 /** A command as a form: its fields, what stands in them already, and the ask that a filled form comes to. */
 
-import { type Command, fullName, optionsOf } from './command.ts';
+import { fullName, optionsOf } from '../measure/command-shape.ts';
+import type { Command } from './command.ts';
 
 /** One field of a form. */
 export interface Field {

@@ -1,6 +1,7 @@
 /** The one text grammar: a command, then `name: value` pairs in any order, the first unlabelled text to the first option; else a sentence. */
 
 import { closest, distance } from 'fastest-levenshtein';
+import { askLine, fullName, listed, typedName } from '../measure/command-shape.ts';
 import { type Colons, factsOf } from '../measure/option.ts';
 import { isTalk } from '../measure/plain.ts';
 import { DEFAULT_HABITS, type Habits } from '../measure/reading.ts';
@@ -17,7 +18,7 @@ import {
 } from '../words/asks.ts';
 import { readingStopped } from '../words/busy.ts';
 import { nothingAsked } from '../words/plain.ts';
-import { askLine, type Command, fullName, listed, typedName } from './command.ts';
+import type { Command } from './command.ts';
 import { type Partly, parseSentence, type Sentence } from './plain.ts';
 
 /** Longer lines are refused before anything looks at them. */
@@ -41,9 +42,9 @@ export type Parsed =
   | {
       readonly ok: false;
       readonly problems: readonly [Problem, ...Problem[]];
-      readonly partly?: Partly | undefined;
+      readonly partly?: Partly<Command> | undefined;
       /** The command that is meant, with what was read for its options: for a form. */
-      readonly about?: Pick<Partly, 'command' | 'told'> | undefined;
+      readonly about?: Pick<Partly<Command>, 'command' | 'told'> | undefined;
     };
 
 /**
@@ -90,7 +91,7 @@ function looseness(command: Command, parsed: Parsed, habits: Habits): Looseness 
 }
 
 /** Whether a line is better taken as the sentence: where rooms alone would be read, only if a plank is told among them. */
-function understood(sentence: Sentence, loose: Looseness | true, text: string): boolean {
+function understood(sentence: Sentence<Command>, loose: Looseness | true, text: string): boolean {
   if (loose === undefined) return false;
   if (loose !== 'read') return loose === true || sentence.ok || sentence.read;
   if (sentence.ok) return sentence.told.has('plank');

@@ -6,11 +6,11 @@ import { roomIn } from '../measure/finding.ts';
 import { type KeptHazard, keptHazardSchema, withHazards, withoutHazards } from '../project/hazards.ts';
 import type { Project } from '../project/project.ts';
 import { sameName } from '../project/room.ts';
-import type { Desk } from './desk-deeds.ts';
-import { accountKey } from './asker.ts';
-import { type Invocation } from './invocation.ts';
 import { type Kept, Outage } from '../store/types.ts';
-import { type Ports } from './ports.ts';
+import { accountKey } from './asker.ts';
+import type { Desk } from './desk-deeds.ts';
+import type { Invocation } from './invocation.ts';
+import type { Ports } from './ports.ts';
 import { faultReference } from './request.ts';
 
 const AN_HOUR = 3600 * 1000;

@@ -6,12 +6,12 @@ import { NO_SETTINGS, type Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import type { Share } from '../project/share.ts';
 import { measures } from '../project/share-scope.ts';
+import { Outage } from '../store/types.ts';
 import { unreadableNote } from '../words/project-fill.ts';
 import type { Desk } from './desk.ts';
 import type { Holdings } from './fill.ts';
 import type { Invocation } from './invocation.ts';
-import { Outage } from '../store/types.ts';
-import { type Ports } from './ports.ts';
+import type { Ports } from './ports.ts';
 import { faultReference } from './request.ts';
 
 export interface Held extends Holdings {

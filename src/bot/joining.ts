@@ -5,8 +5,8 @@ import { changed } from '../project/history.ts';
 import { inPlaceOf, withJoined } from '../project/join.ts';
 import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
-import { CHANGED } from '../words/project.ts';
 import { RecordDamaged, RecordTooNew } from '../store/types.ts';
+import { CHANGED } from '../words/project.ts';
 import type { Shelves } from './shelves.ts';
 
 /** How often another may change the people between looking and doing before it is a fault. */

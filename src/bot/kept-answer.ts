@@ -4,9 +4,9 @@ import { randomBytes } from 'node:crypto';
 import { promisify } from 'node:util';
 import { gunzip, gzip } from 'node:zlib';
 import type { Reply } from '../reply/reply.ts';
+import type { Kept } from '../store/types.ts';
 import { FILES } from '../words/job-sheet.ts';
 import { AtHand } from './at-hand.ts';
-import type { Kept } from '../store/types.ts';
 
 /** A week: long enough to come back to on the next weekend. */
 const KEPT_FOR = 7 * 24 * 3600 * 1000;

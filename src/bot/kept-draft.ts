@@ -1,7 +1,7 @@
 /** Asks not whole yet, kept a while under a short id, so that a form can be opened again with everything typed. */
 
-import type { Form } from './command.ts';
 import type { Kept } from '../store/types.ts';
+import type { Form } from './command.ts';
 
 /** A day: long enough to measure what was missing. */
 const KEPT_FOR = 24 * 3600 * 1000;

@@ -1,15 +1,15 @@
 /** What a kept project adds to an answer: the offer to keep it and what others changed; and what is remembered of the ask. */
 
+import { isCalculating } from '../measure/command-shape.ts';
 import { LIMITS } from '../project/limits.ts';
 import type { Block, Reply } from '../reply/reply.ts';
+import { Outage } from '../store/types.ts';
 import { KEEP_LABEL, NEWS_TITLE, sayAgo, takenBack } from '../words/project-fill.ts';
 import type { Command } from './command.ts';
 import type { Desk } from './desk.ts';
 import { LONGEST_ASK } from './grammar.ts';
 import type { Held } from './holdings.ts';
-import { isCalculating } from './pick.ts';
-import { Outage } from '../store/types.ts';
-import { type Ports } from './ports.ts';
+import type { Ports } from './ports.ts';
 import { keepRecent, recentOf, withTold } from './recent.ts';
 import { faultReference } from './request.ts';
 

@@ -1,14 +1,10 @@
 /** Picks by option: which of what was told once serves an option of a command. */
 
+import { isCalculating } from '../measure/command-shape.ts';
 import { factsOf } from '../measure/option.ts';
 import type { Habits } from '../measure/reading.ts';
 import { readInTime } from '../queue/reading-time.ts';
 import type { Command } from './command.ts';
-
-/** Whether a command works something out from rooms, planks and sticks: its options are filled, and its answers can be kept. */
-export function isCalculating({ group }: Command): boolean {
-  return group !== undefined && group !== 'project';
-}
 
 /** Whether an option of a command reads a text. */
 export function isRead(command: Command, option: string, text: string, habits: Habits): boolean {

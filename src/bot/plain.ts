@@ -1,5 +1,6 @@
 /** A plain sentence to the command of its topic, told in the grammar's own words; or the problem that asks one fact back. */
 
+import { askLine, type CommandShape, optionsOf } from '../measure/command-shape.ts';
 import { hazardSaid, layerSaid } from '../measure/hazard-said.ts';
 import { readPlain, type Topic } from '../measure/plain.ts';
 import type { Habits } from '../measure/reading.ts';
@@ -8,13 +9,12 @@ import { readInTime } from '../queue/reading-time.ts';
 import type { Problem } from '../reply/problem.ts';
 import { readingStopped } from '../words/busy.ts';
 import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../words/plain.ts';
-import { askLine, type Command, optionsOf } from './command.ts';
 
 /** A sentence understood. `read` tells whether any of it was told to an option of the command typed, if one was. */
-export type Sentence =
+export type Sentence<C extends CommandShape> =
   | {
       readonly ok: true;
-      readonly command: Command;
+      readonly command: C;
       readonly told: ReadonlyMap<string, string>;
       readonly assumed: readonly string[];
     }
@@ -22,14 +22,14 @@ export type Sentence =
       readonly ok: false;
       readonly problems: readonly [Problem];
       readonly read: boolean;
-      readonly partly?: Partly | undefined;
+      readonly partly?: Partly<C> | undefined;
       /** The command that is meant, with what was read for its options: for a form. */
-      readonly about?: Pick<Partly, 'command' | 'told'>;
+      readonly about?: Pick<Partly<C>, 'command' | 'told'>;
     };
 
 /** A sentence that lacks facts and leaves none in doubt. */
-export interface Partly {
-  readonly command: Command;
+export interface Partly<C extends CommandShape> {
+  readonly command: C;
   readonly told: ReadonlyMap<string, string>;
   readonly assumed: readonly string[];
   readonly missing: readonly string[];
@@ -65,22 +65,22 @@ const BY_OPTIONS: ReadonlyMap<string, readonly string[]> = new Map([
 ]);
 
 /** Reads a sentence for the commands there are; `typed` is the command before it. Undefined when nothing is asked. */
-export function parseSentence(
+export function parseSentence<C extends CommandShape>(
   text: string,
-  commands: readonly Command[],
+  commands: readonly C[],
   habits: Habits,
-  typed?: Command,
-): Sentence | undefined {
-  const late = (): Sentence => ({ ok: false, problems: [readingStopped(text)], read: false });
+  typed?: C,
+): Sentence<C> | undefined {
+  const late = (): Sentence<C> => ({ ok: false, problems: [readingStopped(text)], read: false });
   return readInTime(() => sentenceParsed(text, commands, habits, typed), late);
 }
 
-function sentenceParsed(
+function sentenceParsed<C extends CommandShape>(
   text: string,
-  commands: readonly Command[],
+  commands: readonly C[],
   habits: Habits,
-  typed: Command | undefined,
-): Sentence | undefined {
+  typed: C | undefined,
+): Sentence<C> | undefined {
   const begun = typed ? undefined : (begunFloor(text, commands, habits) ?? boardsReused(text, commands, habits));
   if (begun) return begun;
   const plain = readPlain(text, habits, typed && topicNamed(typed.name));
@@ -122,7 +122,11 @@ const ROWS_LAID =
   /(?<![a-z])(?:row \d+[a-z]? (?:of (?:the )?[a-z ]+ )?(?:ended|ends|started|starts|finished|is (?:done|laid|down))|\d+ rows? (?:are )?(?:done|laid|down|finished)|laid \d+ rows?)(?![a-z])/i;
 
 /** A sentence of how far a floor is laid and what is left, told to the command that goes on with it. */
-function begunFloor(text: string, commands: readonly Command[], habits: Habits): Sentence | undefined {
+function begunFloor<C extends CommandShape>(
+  text: string,
+  commands: readonly C[],
+  habits: Habits,
+): Sentence<C> | undefined {
   const command = commands.find(({ group, name }) => group === 'floor' && name === 'resume');
   if (!command || !ROWS_LAID.test(text)) return undefined;
   const read = readSoFar(text, { option: 'so-far', habits, note: () => undefined });
@@ -135,7 +139,11 @@ const BOARDS = /(?<![a-z])(?:base ?boards?|base trim|skirtings?(?: boards?)?)(?!
 const IN_QUESTION = /\?|^(?:should|can|could|may|is|are|do|does|how|what|which|when|why|where|would)(?![a-z])/i;
 
 /** Old boards that go back on their walls: new ones are not bought. */
-function boardsReused(text: string, commands: readonly Command[], habits: Habits): Sentence | undefined {
+function boardsReused<C extends CommandShape>(
+  text: string,
+  commands: readonly C[],
+  habits: Habits,
+): Sentence<C> | undefined {
   const command = commands.find(({ group, name }) => group === 'trim' && name === 'reset');
   if (!command || text.length > 400 || !REUSED.test(text) || !BOARDS.test(text) || IN_QUESTION.test(text.trim()))
     return undefined;
@@ -147,7 +155,7 @@ function boardsReused(text: string, commands: readonly Command[], habits: Habits
 
 /** The line of such a command where the sentence told all that decides the answer; else what it did not tell, in words. */
 function completed(
-  command: Command,
+  command: CommandShape,
   told: ReadonlyMap<string, string>,
 ): { readonly line?: string; readonly missing: readonly string[] } {
   const decides = BY_OPTIONS.get(command.name) ?? [];
@@ -158,7 +166,7 @@ function completed(
 }
 
 /** The old floor and the house's year in the asker's own words: never a floor that is safer than what was said. */
-function oldFloor(command: Command, text: string): readonly (readonly [string, string])[] {
+function oldFloor(command: CommandShape, text: string): readonly (readonly [string, string])[] {
   if (command.name !== 'tearout') return [];
   const floor =
     /(?:carpet|lino(?:leum)?|laminate|(?:sheet |asphalt |floor |ceramic )?(?:vinyl|tiles?)(?: (?:sheet|tiles?|plank))?)(?!\p{L})/iu;
@@ -172,13 +180,13 @@ function oldFloor(command: Command, text: string): readonly (readonly [string, s
 }
 
 /** What is unsafe in the sentence, where the command asks what was found. */
-function hazards(command: Command, text: string): readonly (readonly [string, string])[] {
+function hazards(command: CommandShape, text: string): readonly (readonly [string, string])[] {
   const found = 'found' in command.options.shape ? hazardSaid(text) : undefined;
   return found === undefined ? [] : [['found', found]];
 }
 
 /** The command that works a topic out: the one of its name, alone or in its group. */
-function commandOf(topic: Topic, commands: readonly Command[]): Command | undefined {
+function commandOf<C extends CommandShape>(topic: Topic, commands: readonly C[]): C | undefined {
   return commands.find(({ name, group }) => COMMANDS[topic] === (group === undefined ? name : `${group} ${name}`));
 }
 

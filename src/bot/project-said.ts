@@ -1,14 +1,12 @@
 /** Everyday sentences about a project, as the line of the command that does it. */
 
+import { type CommandShape, fullName, isCalculating, typedName } from '../measure/command-shape.ts';
 import type { Habits } from '../measure/reading.ts';
 import type { Project } from '../project/project.ts';
 import { readInTime } from '../queue/reading-time.ts';
-import type { Command } from './command.ts';
-import { fullName, typedName } from './command.ts';
 import { jobSaid } from './job-said.ts';
 import { linkSaid } from './link-said.ts';
 import { measureSaid } from './measure-said.ts';
-import { isCalculating } from './pick.ts';
 import { roomsSaid } from './rooms-said.ts';
 import { settingsSaid } from './settings-said.ts';
 import { sharingSaid } from './sharing-said.ts';
@@ -118,7 +116,7 @@ type ProjectInUse = Pick<Project, 'rooms' | 'picks'> & Partial<Pick<Project, 'me
 /** The line that does what a sentence about a project says; undefined for any other text. Rooms and news go to the project in use. */
 export function projectSaid(
   text: string,
-  commands: readonly Command[],
+  commands: readonly CommandShape[],
   habits: Habits,
   project: ProjectInUse | undefined,
 ): string | undefined {
@@ -148,7 +146,7 @@ function plainSaid(text: string): string {
 
 function lineOf(
   said: string,
-  commands: readonly Command[],
+  commands: readonly CommandShape[],
   habits: Habits,
   project: ProjectInUse | undefined,
 ): string | undefined {
@@ -170,7 +168,7 @@ function lineOf(
 }
 
 /** Whether a text begins with the name of one of some commands. */
-function isAsk(text: string, commands: readonly Command[]): boolean {
+function isAsk(text: string, commands: readonly CommandShape[]): boolean {
   const plain = `${text.toLowerCase()} `;
   return commands.some((command) =>
     [typedName(command), fullName(command)].some((name) => plain.startsWith(`${name} `)),

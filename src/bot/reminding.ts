@@ -6,8 +6,8 @@ import type { Project } from '../project/project.ts';
 import { dueReminders, type Reminder } from '../project/reminder.ts';
 import { inScope, roomNamed } from '../project/room.ts';
 import type { Block } from '../reply/reply.ts';
-import { PROGRESS } from '../words/progress.ts';
 import type { Kept } from '../store/types.ts';
+import { PROGRESS } from '../words/progress.ts';
 
 /** A reminder as it is told: rooms whose wait for one stage ended at one time share it. */
 export interface Due {

@@ -1,9 +1,10 @@
 /** How far an ask goes where its asker was given a part of a project: what answers, from what, and what is said instead. The one place. */
 
+import { fullName } from '../measure/command-shape.ts';
 import { covers, gathers, isPart, shownBy } from '../project/share-scope.ts';
 import type { Problem } from '../reply/problem.ts';
 import { linkLeadsNowhere, notShared, ownersOnly } from '../words/share.ts';
-import { type Command, fullName } from './command.ts';
+import type { Command } from './command.ts';
 import type { Desk } from './desk.ts';
 import type { Held } from './holdings.ts';
 

@@ -1,12 +1,13 @@
 /** What could be typed for an option by this asker: rooms, projects, picks, values told before, and the option's own words. */
 
+import { isCalculating, optionsOf } from '../measure/command-shape.ts';
 import type { OptionFacts } from '../measure/option.ts';
 import type { Habits } from '../measure/reading.ts';
 import { inScope } from '../project/room.ts';
-import { type Command, optionsOf } from './command.ts';
-import { type Desk, openDesk } from './desk.ts';
 import type { Asker } from './asker.ts';
-import { isCalculating, isRead, pickFor } from './pick.ts';
+import type { Command } from './command.ts';
+import { type Desk, openDesk } from './desk.ts';
+import { isRead, pickFor } from './pick.ts';
 import type { Ports } from './ports.ts';
 import type { PastValue } from './recent.ts';
 

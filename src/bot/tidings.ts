@@ -1,17 +1,18 @@
 /** What is told once, before the next answer, to whom it concerns: waits that are over, lengths to measure, accounts linked. */
 
+import { fullName } from '../measure/command-shape.ts';
 import { hostZone, sayMoment } from '../measure/zone.ts';
 import { DAY } from '../project/limits.ts';
 import { may } from '../project/may.ts';
 import type { Person } from '../project/person.ts';
 import type { Block } from '../reply/reply.ts';
+import { type Kept, Outage } from '../store/types.ts';
 import { accountName, LINK } from '../words/link.ts';
 import { MEASURE } from '../words/measure.ts';
-import { type Command, fullName } from './command.ts';
+import type { Command } from './command.ts';
 import type { Desk } from './desk.ts';
 import type { Held } from './holdings.ts';
-import { type Kept, Outage } from '../store/types.ts';
-import { type Ports } from './ports.ts';
+import type { Ports } from './ports.ts';
 import { openQuestions } from './questions.ts';
 import { dueBlocks, untoldDue } from './reminding.ts';
 

@@ -6,8 +6,9 @@ import {
   ApplicationCommandOptionType,
   InteractionContextType,
 } from 'discord-api-types/v10';
-import { type Command, fullName } from '../bot/command.ts';
 import { type Asker, accountKey } from '../bot/asker.ts';
+import type { Command } from '../bot/command.ts';
+import { fullName } from '../measure/command-shape.ts';
 import { FILE_BYTES } from './limits.ts';
 
 /** Discord's ids count from the first moment of 2015, in milliseconds above 22 bits of other things. */

@@ -2,14 +2,14 @@
 
 import type { Buffer } from 'node:buffer';
 import type { Answer } from '../bot/answer.ts';
-import type { Command } from '../bot/command.ts';
 import type { Asker } from '../bot/asker.ts';
+import type { Command } from '../bot/command.ts';
 import type { Invocation } from '../bot/invocation.ts';
-import type { Kept } from '../store/types.ts';
 import type { Ports } from '../bot/ports.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import type { FileForm } from '../reply/file.ts';
 import type { Result } from '../reply/reply.ts';
+import type { Kept } from '../store/types.ts';
 import type { Keeping } from './keeping.ts';
 import type { Looks } from './looks.ts';
 import type { Wire } from './wire.ts';

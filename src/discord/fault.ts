@@ -1,7 +1,7 @@
 /** A fault of ours beyond the pipeline: told to whoever runs the bot under a short reference. */
 
-import { Outage } from '../store/types.ts';
 import { faultReference } from '../bot/request.ts';
+import { Outage } from '../store/types.ts';
 import type { Came } from './came.ts';
 import type { Desk } from './desk.ts';
 import type { Drawn } from './outgoing.ts';

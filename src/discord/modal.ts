@@ -8,8 +8,9 @@ import {
   ComponentType,
   TextInputStyle,
 } from 'discord-api-types/v10';
-import { type Command, type Form, fullName } from '../bot/command.ts';
+import type { Command, Form } from '../bot/command.ts';
 import { type Field, formFields, formTold } from '../bot/form.ts';
+import { fullName } from '../measure/command-shape.ts';
 import { customId } from './custom-id.ts';
 import { label } from './escape.ts';
 import {

@@ -1,12 +1,12 @@
 /** Buttons and selects pressed: what is kept under their short id is looked up, and only what that account may see. */
 
 import { type APIMessageComponentInteraction, ComponentType } from 'discord-api-types/v10';
-import { fullName } from '../bot/command.ts';
 import { comparedPlanks } from '../bot/compared.ts';
 import { commandNamed } from '../bot/form.ts';
 import { parseLine } from '../bot/grammar.ts';
 import { type KeptAnswer, keptAnswer, mintId, showAnswer } from '../bot/kept-answer.ts';
 import { keepDraft, keptDraft } from '../bot/kept-draft.ts';
+import { fullName } from '../measure/command-shape.ts';
 import { CHAT } from '../words/chat.ts';
 import { answerRowsOf } from './answer-rows.ts';
 import type { Row } from './buttons.ts';

@@ -10,7 +10,8 @@ import {
   InteractionContextType,
   type RESTPostAPIApplicationCommandsJSONBody,
 } from 'discord-api-types/v10';
-import { type Command, listed, optionsOf } from '../bot/command.ts';
+import type { Command } from '../bot/command.ts';
+import { listed, optionsOf } from '../measure/command-shape.ts';
 import { CHAT } from '../words/chat.ts';
 import { label } from './escape.ts';
 import { CHOICE_TEXT, COMMAND_CHOICES, COMMAND_DESCRIPTION, COMMAND_OPTIONS } from './limits.ts';

@@ -1,7 +1,7 @@
 /** A word of ours where there is no answer: what is gone, and faults. */
 
 import { ComponentType } from 'discord-api-types/v10';
-import { fullName } from '../bot/command.ts';
+import { fullName } from '../measure/command-shape.ts';
 import { Outage } from '../store/types.ts';
 import { sayFault } from '../words/asks.ts';
 import { CHAT } from '../words/chat.ts';

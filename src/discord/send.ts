@@ -1,11 +1,12 @@
 /** Sends an ask's answers: one message where all is ready soon, else a first word in time, and the whole in its place later. */
 
 import type { Answer } from '../bot/answer.ts';
-import { type Form, fullName, type Problems } from '../bot/command.ts';
+import type { Form, Problems } from '../bot/command.ts';
 import { commandNamed } from '../bot/form.ts';
 import type { Invocation } from '../bot/invocation.ts';
 import { keepAnswer, mintId } from '../bot/kept-answer.ts';
 import { keepDraft } from '../bot/kept-draft.ts';
+import { fullName } from '../measure/command-shape.ts';
 import { CHAT } from '../words/chat.ts';
 import { answerRowsOf } from './answer-rows.ts';
 import type { Ask } from './ask.ts';

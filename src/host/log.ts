@@ -1,9 +1,9 @@
 /** The bot's log: a line of JSON for each ask and each fault, for whoever runs it, with nothing in it that anybody typed or is called. */
 
 import { type DestinationStream, pino } from 'pino';
-import { Outage } from '../store/types.ts';
-import { type AskEnded, type Ports } from '../bot/ports.ts';
+import type { AskEnded, Ports } from '../bot/ports.ts';
 import { requestId } from '../bot/request.ts';
+import { Outage } from '../store/types.ts';
 import { faultFields } from './fault-told.ts';
 import { allowedFields, type Line, type Part, type State } from './log-fields.ts';
 import { withoutSecrets } from './without-secrets.ts';

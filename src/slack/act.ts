@@ -1,9 +1,9 @@
 /** One thing somebody did in Slack, acted on once, whatever comes of it: nothing is left in silence. */
 
 import { accountKey } from '../bot/asker.ts';
-import { Outage } from '../store/types.ts';
 import { faultReference } from '../bot/request.ts';
 import { onBehalfOf } from '../queue/whose.ts';
+import { Outage } from '../store/types.ts';
 import { sayFault } from '../words/asks.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import { tell } from './send.ts';

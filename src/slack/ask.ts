@@ -1,10 +1,11 @@
 /** Asks in Slack put through the pipeline, and forms opened for those that lack something. */
 
 import type { Answer } from '../bot/answer.ts';
-import { type Form, fullName, optionsOf } from '../bot/command.ts';
+import type { Form } from '../bot/command.ts';
 import { commandNamed } from '../bot/form.ts';
 import { parseLine } from '../bot/grammar.ts';
 import type { Invocation } from '../bot/invocation.ts';
+import { fullName, optionsOf } from '../measure/command-shape.ts';
 import { formView } from './modal.ts';
 import type { Party, SlackPorts, Where } from './ports.ts';
 import { postTo } from './post.ts';

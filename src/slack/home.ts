@@ -1,9 +1,10 @@
 /** The Home tab: how to ask, forms to start with, and the project in use. */
 
 import type { types } from '@slack/bolt';
-import { type Command, fullName, listed } from '../bot/command.ts';
+import type { Command } from '../bot/command.ts';
 import { commandNamed } from '../bot/form.ts';
 import { type Offers, offersOf } from '../bot/offers.ts';
+import { fullName, listed } from '../measure/command-shape.ts';
 import type { Block, Reply } from '../reply/reply.ts';
 import { CHAT } from '../words/chat.ts';
 import { SLACK } from '../words/slack.ts';

@@ -1,8 +1,9 @@
 /** A command as a Slack form: generated from its options, examples as placeholders, what was told in its fields. */
 
 import type { types } from '@slack/bolt';
-import { type Command, fullName } from '../bot/command.ts';
+import type { Command } from '../bot/command.ts';
 import { type Field, formFields } from '../bot/form.ts';
+import { fullName } from '../measure/command-shape.ts';
 import { SLACK } from '../words/slack.ts';
 import { optionOf } from './buttons.ts';
 import { SELECT, VIEW } from './limits.ts';

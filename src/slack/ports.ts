@@ -2,13 +2,13 @@
 
 import type { webApi } from '@slack/bolt';
 import type { Answer } from '../bot/answer.ts';
-import type { Command } from '../bot/command.ts';
 import type { Asker } from '../bot/asker.ts';
+import type { Command } from '../bot/command.ts';
 import type { Invocation } from '../bot/invocation.ts';
-import type { Kept } from '../store/types.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import type { FileForm } from '../reply/file.ts';
 import type { Result } from '../reply/reply.ts';
+import type { Kept } from '../store/types.ts';
 
 export interface SlackPorts {
   readonly answer: (invocation: Invocation) => AsyncIterable<Answer>;

@@ -1,7 +1,7 @@
 /** A button pressed or a list chosen from, under an answer or on the Home tab. */
 
-import type { Form } from '../bot/command.ts';
 import { accountKey } from '../bot/asker.ts';
+import type { Form } from '../bot/command.ts';
 import { keptAnswer, showAnswer } from '../bot/kept-answer.ts';
 import { keptDraft } from '../bot/kept-draft.ts';
 import { SLACK } from '../words/slack.ts';

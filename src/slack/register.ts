@@ -1,6 +1,7 @@
 /** The app's manifest, made from the commands: what it is called, what it listens to, and no more rights than it uses. */
 
-import { type Command, fullName, listed } from '../bot/command.ts';
+import type { Command } from '../bot/command.ts';
+import { fullName, listed } from '../measure/command-shape.ts';
 import { MANIFEST } from '../words/slack.ts';
 import { cut } from './rich.ts';
 

@@ -1,9 +1,9 @@
 /** Changes to records: those that come while another is under way are made one after the other and put together. */
 
 import { randomBytes } from 'node:crypto';
-import { type Changed, Outage } from './types.ts';
 import type { Opened, Row } from './engine.ts';
 import { backoff, type Clock, type Patience, patiently, settled } from './patience.ts';
+import { type Changed, Outage } from './types.ts';
 
 /** How a kind of record becomes text and is read again. */
 export interface Texts<T> {

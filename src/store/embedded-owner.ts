@@ -5,9 +5,9 @@ import { readFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { pid } from 'node:process';
 import type { Database, RootDatabase } from 'lmdb';
-import { Outage } from './types.ts';
 import { heard } from './embedded-write.ts';
 import type { Clock } from './patience.ts';
+import { Outage } from './types.ts';
 
 /** A process on some machine, and when it last said that it is there. */
 export interface Owner {

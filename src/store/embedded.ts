@@ -3,12 +3,12 @@
 import { existsSync, mkdirSync, statfsSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Database, open, type RootDatabase } from 'lmdb';
-import { Outage } from './types.ts';
 import { FolderTaken, Ownership, SEEN_EVERY } from './embedded-owner.ts';
 import { EmbeddedValues } from './embedded-values.ts';
 import { heard } from './embedded-write.ts';
 import type { Engine, Held, Row, Values } from './engine.ts';
 import { type Clock, within } from './patience.ts';
+import { Outage } from './types.ts';
 
 const PAGE = 256;
 /** How often, and after how many milliseconds, a folder that is in use is tried again before giving up. */

@@ -2,11 +2,11 @@
 
 import { createHash } from 'node:crypto';
 import { Keyv } from 'keyv';
-import type { Kept } from './types.ts';
 import { nameWrite } from './changes.ts';
 import type { Engine, Opened } from './engine.ts';
 import { patiently, settled } from './patience.ts';
 import type { ShelfTerms } from './shelf.ts';
+import type { Kept } from './types.ts';
 
 /** Kept values. Every method throws Outage when the engine does not answer. */
 export function keptOn(open: Opened, { clock, patience, fault }: ShelfTerms): Kept {

@@ -2,11 +2,11 @@
 
 import { createHash } from 'node:crypto';
 import { type RateLimiterAbstract, RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible';
-import { Outage } from './types.ts';
-import { type Allowed, type Asking } from '../bot/ports.ts';
+import type { Allowed, Asking } from '../bot/ports.ts';
 import type { CountTerms, Opened } from './engine.ts';
 import { type Clock, Lost } from './patience.ts';
 import type { ShelfTerms } from './shelf.ts';
+import { Outage } from './types.ts';
 
 const SECONDS = 60;
 

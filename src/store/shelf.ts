@@ -1,10 +1,10 @@
 /** Records of one kind in the store: what cannot be read is copied aside and told, and hinders no other. */
 
 import { randomInt } from 'node:crypto';
-import { type Codec, Outage, RecordDamaged, RecordTooNew, type Shelf } from './types.ts';
 import { Changes, nameWrite } from './changes.ts';
 import type { Opened, Row } from './engine.ts';
 import { type Clock, Lost, type Patience, patiently, settled } from './patience.ts';
+import { type Codec, Outage, RecordDamaged, RecordTooNew, type Shelf } from './types.ts';
 
 /** What a shelf is told beside its kind and codec. */
 export interface ShelfTerms {

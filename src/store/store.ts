@@ -1,12 +1,12 @@
 /** The store: saved records and plain values on the back end that the address names, opened by the first who needs it. */
 
-import type { Store } from './types.ts';
 import type { Ports } from '../bot/ports.ts';
 import { type Engine, openedOnce } from './engine.ts';
 import { keptOn } from './kept.ts';
 import { type AskLimits, limitsOn } from './limits.ts';
 import { type Clock, MACHINE_CLOCK, PATIENCE, type Patience, patiently } from './patience.ts';
 import { shelfOn } from './shelf.ts';
+import type { Store } from './types.ts';
 
 /** Where things are kept. */
 export interface Place {

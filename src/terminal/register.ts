@@ -1,6 +1,7 @@
 /** What a terminal completes: command names, the options of the command typed, and what is likely to be told for one. */
 
-import { type Command, fullName, listed, optionsOf, typedName } from '../bot/command.ts';
+import type { Command } from '../bot/command.ts';
+import { fullName, listed, optionsOf, typedName } from '../measure/command-shape.ts';
 
 /** Completions of a line in the form that node:readline wants: whole words, and the word they complete. */
 export function completions(line: string, commands: readonly Command[]): [string[], string] {

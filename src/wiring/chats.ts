@@ -3,10 +3,10 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../bot/answer.ts';
+import type { Asker } from '../bot/asker.ts';
 import { openDesk } from '../bot/desk.ts';
 import { isEmergency } from '../bot/hazards.ts';
 import { inTurn } from '../bot/in-turn.ts';
-import type { Asker } from '../bot/asker.ts';
 import type { Invocation } from '../bot/invocation.ts';
 import type { Ports } from '../bot/ports.ts';
 import { suggest } from '../bot/suggest.ts';

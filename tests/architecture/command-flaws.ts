@@ -1,6 +1,7 @@
 /** What keeps a command off a platform's menu or out of help: names, lengths, facts, standards and missing examples. */
 
-import { type Command, fullName } from '../../src/bot/command.ts';
+import type { Command } from '../../src/bot/command.ts';
+import { fullName } from '../../src/measure/command-shape.ts';
 import { factsOf, type OptionFacts } from '../../src/measure/option.ts';
 import { DEFAULT_HABITS, type Habits, type Typed } from '../../src/measure/reading.ts';
 

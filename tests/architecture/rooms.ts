@@ -21,7 +21,7 @@ const BELOW_COMMANDS = [
   'bot',
 ];
 const ALL = [...BELOW_COMMANDS, 'commands', 'store', 'sheet', 'discord', 'slack', 'terminal', 'web', 'host'];
-const PLATFORM = ['queue', 'bot', 'reply', 'words', 'draw'];
+const PLATFORM = ['queue', 'src/store/types.ts', 'src/measure/command-shape.ts', 'bot', 'reply', 'words', 'draw'];
 
 /** Rooms in the order of the path that a message takes back; `main` alone may import all, and nobody imports it. */
 export const ROOMS: Readonly<Record<string, Allowed>> = {
@@ -40,9 +40,12 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     packages: ['@resvg/resvg-js', 'piscina', 'dejavu-fonts-ttf', 'node:*'],
   },
   solve: { rooms: ['queue', 'core'], packages: ['highs', 'piscina', 'node:*'] },
-  project: { rooms: ['core', 'reply', 'words', 'trade', 'hazards', 'measure', 'src/bot/ports.ts'], packages: ['zod'] },
+  project: {
+    rooms: ['core', 'reply', 'words', 'trade', 'hazards', 'measure', 'src/store/types.ts'],
+    packages: ['zod'],
+  },
   bot: {
-    rooms: ['queue', 'reply', 'words', 'hazards', 'measure', 'trade', 'project'],
+    rooms: ['src/store/types.ts', 'queue', 'reply', 'words', 'hazards', 'measure', 'trade', 'project'],
     packages: ['zod', 'fastest-levenshtein', 'node:*'],
   },
   commands: { rooms: BELOW_COMMANDS, packages: ['zod', 'fastest-levenshtein'] },
@@ -69,7 +72,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   terminal: { rooms: PLATFORM, packages: ['node:*'] },
   web: { rooms: PLATFORM, packages: ['hono', 'rate-limiter-flexible', 'node:*'] },
   host: {
-    rooms: ['src/bot/ports.ts', 'src/bot/request.ts'],
+    rooms: ['src/bot/ports.ts', 'src/bot/request.ts', 'src/store/types.ts'],
     packages: ['zod', 'hono', '@hono/node-server', 'fastest-levenshtein', 'pino', 'prom-client', 'node:*'],
   },
   wiring: { rooms: ALL, packages: ['node:*'] },

@@ -80,7 +80,7 @@ describe('a member who was let in', () => {
         .desk(OWNER)
         .change('own', () => ({ parts: { state: { kind: 'active' } }, said: 'x', result: 1 }), here.id);
     },
-    'is of an owner who was forgotten': (here) => here.desk(OWNER).forget(),
+    'is of an owner who was forgotten': (here) => here.desk(OWNER).forget([]),
     'left it themselves': (here) => here.desk(MEMBER).sharing?.leave(here.id) ?? Promise.resolve(),
   };
 
@@ -108,7 +108,7 @@ describe('a link', () => {
     const ends: readonly ((here: World) => Promise<unknown>)[] = [
       stopAll,
       deleted,
-      (here) => here.desk(OWNER).forget(),
+      (here) => here.desk(OWNER).forget([]),
       async (here) => {
         here.ports.clock.now = IN_A_WEEK;
         here.ports.store.kept.pass(7 * DAY);
@@ -145,7 +145,7 @@ describe('a link', () => {
     await expect(desk.create(emptyContent('x'))).rejects.toThrow();
     await expect(desk.settle((settings) => settings)).rejects.toThrow();
     expect(() => desk.links()).toThrow();
-    await desk.forget();
+    await desk.forget([]);
     expect(await here.desk(guest).inUse()).toMatchObject({ name: 'Loft', rooms: [], picks: {}, kept: [], log: [] });
   });
 

@@ -3,8 +3,8 @@
 import type { FloorResult } from '../../commands/floor/parts/result.ts';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/bot/answer.ts';
-import type { Command, Problems } from '../../src/bot/command.ts';
 import type { Asker } from '../../src/bot/asker.ts';
+import type { Command, Problems } from '../../src/bot/command.ts';
 import type { Ports } from '../../src/bot/ports.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/measure/reading.ts';
 import type { Problem } from '../../src/reply/problem.ts';

@@ -1,11 +1,11 @@
 /** The desk: an account's projects, whoever else is there; nothing of a stranger's is seen, changed or counted. */
 
 import { describe, expect, it } from 'vitest';
-import { openDesk } from '../../src/bot/desk.ts';
 import type { Asker } from '../../src/bot/asker.ts';
-import { Outage } from '../../src/store/types.ts';
+import { openDesk } from '../../src/bot/desk.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import { DAY } from '../../src/project/limits.ts';
+import { Outage } from '../../src/store/types.ts';
 import { flatContent, shareWith } from '../project/projects.ts';
 import { storeInMemory } from '../store/shelf-in-memory.ts';
 
@@ -26,7 +26,7 @@ function desks() {
 
 describe('a desk', () => {
   it('is none where nothing is kept', () => {
-    expect(openDesk(ANN, { fault: () => undefined })).toBeUndefined();
+    expect(openDesk(ANN, {})).toBeUndefined();
   });
 
   it('of somebody new reads once and holds nothing', async () => {
@@ -148,7 +148,7 @@ describe('a desk', () => {
     await at(ANN).create(flatContent());
     await at(ANN).create(emptyContent('Other'));
     await at(BOB).create(emptyContent('Mine'));
-    await at(ANN).forget();
+    await at(ANN).forget([]);
     expect([...store.records.keys()].filter((key) => key.includes('discord'))).toEqual([]);
     expect([...store.records.keys()].filter((key) => key.startsWith('project/'))).toHaveLength(1);
     expect(await at(ANN).person()).toBeUndefined();

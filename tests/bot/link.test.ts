@@ -1,8 +1,8 @@
 /** One person's accounts on Discord, Slack and the terminal led to the same projects by a code, and nobody else's by any guess. */
 
 import { describe, expect, it } from 'vitest';
-import { readCode } from '../../src/bot/codes.ts';
 import { type Asker, accountKey } from '../../src/bot/asker.ts';
+import { readCode } from '../../src/bot/codes.ts';
 import { keepAnswer, keptAnswer } from '../../src/bot/kept-answer.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { type Asked, answerTo, problemsOf, replyTo } from './asked.ts';

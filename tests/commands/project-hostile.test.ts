@@ -3,9 +3,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
+import type { Asker } from '../../src/bot/asker.ts';
 import { openDesk } from '../../src/bot/desk.ts';
 import { parseLine } from '../../src/bot/grammar.ts';
-import type { Asker } from '../../src/bot/asker.ts';
 import { readLabel } from '../../src/measure/label.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import { DAY, LIMITS } from '../../src/project/limits.ts';

@@ -1,8 +1,8 @@
 /** Sharing of the demo flat as its owner and those it is shared with go about it. */
 
 import { describe, expect, it } from 'vitest';
-import { openDesk } from '../../src/bot/desk.ts';
 import type { Asker } from '../../src/bot/asker.ts';
+import { openDesk } from '../../src/bot/desk.ts';
 import { keepAnswer, keptAnswer } from '../../src/bot/kept-answer.ts';
 import { hashOf } from '../../src/bot/link-token.ts';
 import { DAY } from '../../src/project/limits.ts';

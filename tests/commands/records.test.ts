@@ -3,9 +3,8 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { fullName, optionsOf } from '../../src/bot/command.ts';
-import { isCalculating } from '../../src/bot/pick.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/core/length.ts';
+import { fullName, isCalculating, optionsOf } from '../../src/measure/command-shape.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import type { Cited } from '../../src/trade/cited.ts';
 import { FIGURES } from '../../src/trade/figures.ts';

@@ -1,11 +1,11 @@
 /** What an orchestrator and Prometheus are told: alive, ready or why not, and figures for whoever may read them. */
 
 import { describe, expect, it } from 'vitest';
-import { Outage, type Store } from '../../src/store/types.ts';
 import { openMetrics } from '../../src/host/metrics.ts';
 import { metricsRoute, probes, type Readiness } from '../../src/host/probes.ts';
 import { routed } from '../../src/host/server.ts';
 import { watchedStore } from '../../src/host/watched-store.ts';
+import { Outage, type Store } from '../../src/store/types.ts';
 import { readiness } from '../../src/wiring/readiness.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { flawsOf } from './prometheus-text.ts';

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { openDesk } from '../../src/bot/desk.ts';
 import type { Asker } from '../../src/bot/asker.ts';
+import { openDesk } from '../../src/bot/desk.ts';
 import { hashOf } from '../../src/bot/link-token.ts';
 import type { Project } from '../../src/project/project.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';

@@ -2,10 +2,10 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Codec, RecordDamaged, RecordTooNew } from '../../src/store/types.ts';
 import { accountCodec } from '../../src/project/account.ts';
 import { personCodec } from '../../src/project/person.ts';
 import { projectCodec } from '../../src/project/project.ts';
+import { type Codec, RecordDamaged, RecordTooNew } from '../../src/store/types.ts';
 
 const FOLDER = new URL('fixtures/', import.meta.url);
 const CODECS: Readonly<Record<string, Codec<unknown>>> = {

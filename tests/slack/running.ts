@@ -3,12 +3,12 @@
 import { expect } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
-import type { Kept } from '../../src/store/types.ts';
 import { type Listening, listen, routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import type { SlackParts } from '../../src/slack/ports.ts';
 import { startSlack } from '../../src/slack/start.ts';
 import type { SlackSettings } from '../../src/slack/told.ts';
+import type { Kept } from '../../src/store/types.ts';
 import { replyTo } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';

@@ -2,14 +2,14 @@
 
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/bot/answer.ts';
+import type { Asker } from '../../src/bot/asker.ts';
 import { openDesk } from '../../src/bot/desk.ts';
 import type { Offer } from '../../src/bot/desk-share.ts';
-import type { Asker } from '../../src/bot/asker.ts';
-import type { Store } from '../../src/store/types.ts';
 import type { Ports } from '../../src/bot/ports.ts';
 import { type Route, routed } from '../../src/host/server.ts';
 import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
 import { fileMaker } from '../../src/sheet/file-maker.ts';
+import type { Store } from '../../src/store/types.ts';
 import { allowanceOf } from '../../src/web/allowance.ts';
 import { openedBy } from '../../src/web/opened.ts';
 import { startWeb } from '../../src/web/start.ts';

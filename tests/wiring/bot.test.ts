@@ -145,7 +145,7 @@ describe('its end', () => {
     for (const status of statuses) expect([200, 503, 0]).toContain(status);
     const store = openStore({ url: '', folder: data, fault: () => undefined });
     try {
-      const desk = openDesk({ platform: 'slack', id: 'U1', workspace: 'T1' }, { fault: () => undefined, store });
+      const desk = openDesk({ platform: 'slack', id: 'U1', workspace: 'T1' }, { store });
       const kept = JSON.stringify(await desk?.inUse());
       for (const room of acknowledged) expect(kept).toContain(`"${room}"`);
     } finally {

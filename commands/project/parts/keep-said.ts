@@ -1,10 +1,10 @@
 /** What of an answer a project takes up: its rooms that are new, its plank and rules where none are picked, and what work it makes part of the job. */
 
 import type { Command, Context } from '../../../src/bot/command.ts';
-import { fullName } from '../../../src/bot/command.ts';
 import { filled } from '../../../src/bot/fill.ts';
 import { parseLine } from '../../../src/bot/grammar.ts';
 import { meaningsOf, pickFor } from '../../../src/bot/pick.ts';
+import { fullName } from '../../../src/measure/command-shape.ts';
 import { readRoomsApart } from '../../../src/measure/room-apart.ts';
 import { doorwaysTogether } from '../../../src/project/doorways-together.ts';
 import { LIMITS } from '../../../src/project/limits.ts';

@@ -3,6 +3,8 @@
 import { z } from 'zod';
 import type { Context, Outcome } from '../../../src/bot/command.ts';
 import type { Desk } from '../../../src/bot/desk.ts';
+import { forgetHazards } from '../../../src/bot/hazard-memory.ts';
+import { forgetAnswers } from '../../../src/bot/kept-answer.ts';
 import { packed, unpacked } from '../../../src/bot/packed.ts';
 import { freeName } from '../../../src/project/create.ts';
 import { hazardsSchema } from '../../../src/project/hazards.ts';
@@ -85,7 +87,7 @@ export async function forgotten(confirm: string, desk: Desk, context: Context): 
       actions: mine.length > 0 ? [{ label: NEXT.copyOut, ask: 'project mydata' }] : [],
     });
   }
-  await desk.forget();
+  await desk.forget([forgetAnswers, forgetHazards]);
   return projectReply(context, { headline: MYDATA.forgotten });
 }
 

@@ -2,7 +2,7 @@
 
 import { closest, distance } from 'fastest-levenshtein';
 import type { Command, Context } from '../../../src/bot/command.ts';
-import { isCalculating } from '../../../src/bot/pick.ts';
+import { isCalculating } from '../../../src/measure/command-shape.ts';
 import { readInTime } from '../../../src/queue/reading-time.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { pickUnknown } from '../../../src/words/project-problems.ts';

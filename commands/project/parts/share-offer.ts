@@ -1,8 +1,8 @@
 /** What is told of a share, made whole: the usual where nothing is told, and what is wrong with it. */
 
+import { accountKey } from '../../../src/bot/asker.ts';
 import type { Context } from '../../../src/bot/command.ts';
 import type { Offer, ShareChange } from '../../../src/bot/desk-share.ts';
-import { accountKey } from '../../../src/bot/asker.ts';
 import { oneLine } from '../../../src/measure/label.ts';
 import type { ToldShare } from '../../../src/measure/sharing-said.ts';
 import { DAY, LIMITS } from '../../../src/project/limits.ts';

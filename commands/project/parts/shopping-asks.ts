@@ -1,7 +1,8 @@
 /** What to ask for a project's lists: the work of the job, each piece of it for the rooms and picks as they are now. */
 
-import { type Command, type Context, fullName } from '../../../src/bot/command.ts';
+import type { Command, Context } from '../../../src/bot/command.ts';
 import { pickFor } from '../../../src/bot/pick.ts';
+import { fullName } from '../../../src/measure/command-shape.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, type Room, type Rooms } from '../../../src/project/room.ts';
 import { type Untold, untoldIn } from '../../../src/words/shopping.ts';
