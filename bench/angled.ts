@@ -2,13 +2,13 @@
 
 import { herringResult } from '../commands/floor/parts/herringbone-result.ts';
 import { floorResult } from '../commands/floor/parts/result.ts';
-import { purchaseOf } from '../src/core/cost/carton.ts';
-import type { Pattern, Plank, Region } from '../src/core/floor/floor.ts';
-import { layFloor } from '../src/core/floor/lay.ts';
-import { stairStep } from '../src/core/floor/pattern.ts';
-import type { Outline } from '../src/core/geometry.ts';
-import { layHerringbone } from '../src/core/herringbone/lay.ts';
-import { inches } from '../src/core/length.ts';
+import { purchaseOf } from '../src/layout/carton.ts';
+import type { Pattern, Plank, Region } from '../src/layout/floor.ts';
+import { layHerringbone } from '../src/layout/herringbone-lay.ts';
+import { layFloor } from '../src/layout/lay.ts';
+import { stairStep } from '../src/layout/pattern.ts';
+import type { Outline } from '../src/units/geometry.ts';
+import { inches } from '../src/units/length.ts';
 import { checkFloor } from '../tests/outside/floor-checker.ts';
 import { average, type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 import { randomRooms } from './random-rooms.ts';

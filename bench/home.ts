@@ -1,8 +1,8 @@
 /** A home of twelve rooms and 2,000 square feet, joined and ended by its doorways: time to the first answer and to the last, and legality. */
 
 import { commands } from '../commands/index.ts';
-import { answer } from '../src/bot/answer.ts';
-import { DEFAULT_HABITS } from '../src/measure/reading.ts';
+import { answer } from '../src/chat/answer.ts';
+import { DEFAULT_HABITS } from '../src/input/reading.ts';
 import { checkFloor } from '../tests/outside/floor-checker.ts';
 import { checkHome } from '../tests/outside/home-checker.ts';
 import { type Bench, type Metric, metric, percentile, type Size } from './metric.ts';

@@ -1,14 +1,14 @@
 /** Pictures of laid floors: time and size of a room's and of a large floor's, and how long the event loop is held. */
 
 import { monitorEventLoopDelay } from 'node:perf_hooks';
-import type { Plan } from '../src/core/floor/floor.ts';
-import { layFloor } from '../src/core/floor/lay.ts';
-import { stairStep } from '../src/core/floor/pattern.ts';
-import type { Outline } from '../src/core/geometry.ts';
-import { feet, inches } from '../src/core/length.ts';
-import { drawPlan, toldPlan } from '../src/draw/plan.ts';
-import { PNG_WIDTH, toPng } from '../src/draw/png.ts';
-import { inSteps } from '../src/queue/in-steps.ts';
+import { drawPlan, toldPlan } from '../src/drawing/plan.ts';
+import { PNG_WIDTH, toPng } from '../src/drawing/png.ts';
+import type { Plan } from '../src/layout/floor.ts';
+import { layFloor } from '../src/layout/lay.ts';
+import { stairStep } from '../src/layout/pattern.ts';
+import type { Outline } from '../src/units/geometry.ts';
+import { feet, inches } from '../src/units/length.ts';
+import { inSteps } from '../src/workers/in-steps.ts';
 import { type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 
 /** Milliseconds between looks at the event loop. */

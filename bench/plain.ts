@@ -1,6 +1,6 @@
 /** Plain sentences of the corpus: how many are read as a person would, how many wrongly for certain, and how fast. */
 
-import { readPlain } from '../src/measure/plain.ts';
+import { readPlain } from '../src/language/old/plain-sentence.ts';
 import { CORPUS } from '../tests/plain/corpus.ts';
 import { habitsOf, tally } from '../tests/plain/judge.ts';
 import { type Bench, metric, percentile } from './metric.ts';

@@ -1,7 +1,7 @@
 /** Rooms of four shapes drawn from a seed, the same on every machine: for laws, comparisons and timings. */
 
-import type { Point } from '../src/core/geometry.ts';
-import { TICKS_PER_INCH } from '../src/core/length.ts';
+import type { Point } from '../src/units/geometry.ts';
+import { TICKS_PER_INCH } from '../src/units/length.ts';
 
 /** Corners in ticks, counter-clockwise, the least x and y at 0. */
 export interface RandomRoom {

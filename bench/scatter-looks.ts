@@ -1,11 +1,11 @@
 /** Looks of a scattered floor, counted: joints in line, stairs, clusters. */
 
 import { floorResult } from '../commands/floor/parts/result.ts';
-import { purchaseOf } from '../src/core/cost/carton.ts';
-import type { Plan } from '../src/core/floor/floor.ts';
-import { runsOf } from '../src/core/floor/run.ts';
-import { runsIn } from '../src/core/floor/run-pieces.ts';
-import { crowdedJoints } from '../src/core/floor/scatter-rule.ts';
+import { purchaseOf } from '../src/layout/carton.ts';
+import type { Plan } from '../src/layout/floor.ts';
+import { runsOf } from '../src/layout/run.ts';
+import { runsIn } from '../src/layout/run-pieces.ts';
+import { crowdedJoints } from '../src/layout/scatter-rule.ts';
 import { checkFloor } from '../tests/outside/floor-checker.ts';
 
 /** Joints that the checker finds in line or on a stair, when nothing is told of them. */
@@ -15,7 +15,7 @@ export function misplaced(plan: Plan): number {
   return checkFloor(JSON.parse(JSON.stringify(data))).filter((fault) => fault.includes('pattern is broken')).length;
 }
 
-/** Joints in one place with two more in the alternate rows before (src/core/floor/scatter-rule.ts). */
+/** Joints in one place with two more in the alternate rows before (src/layout/scatter-rule.ts). */
 export function crowded({ regions, plank, rules }: Plan): number {
   return regions.reduce((sum, { rows }) => {
     const slices = rows.map((row) => ({

@@ -2,9 +2,9 @@
 
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 import { setImmediate } from 'node:timers/promises';
-import type { Plan, Plank, Rules } from '../src/core/floor/floor.ts';
-import type { Area } from '../src/core/floor/sliced.ts';
-import { layAway } from '../src/solve/floor.ts';
+import type { Plan, Plank, Rules } from '../src/layout/floor.ts';
+import type { Area } from '../src/layout/sliced.ts';
+import { layAway } from '../src/workers/floor.ts';
 import { type Metric, metric } from './metric.ts';
 
 /** Floors as the planks bench has laid them. */

@@ -1,16 +1,16 @@
 /** Scattered floors on seeded rooms: legality, planks against what is proved, usual practice and the rule of thumb, looks, time. */
 
 import { floorResult } from '../commands/floor/parts/result.ts';
-import { planksByArea, purchaseOf } from '../src/core/cost/carton.ts';
-import { isFewer } from '../src/core/floor/better.ts';
-import type { Pattern, Plan, Plank, Region, Rules } from '../src/core/floor/floor.ts';
-import { angleBySide } from '../src/core/floor/frame.ts';
-import { layFloor } from '../src/core/floor/lay.ts';
-import type { Area } from '../src/core/floor/sliced.ts';
-import { doubleArea } from '../src/core/geometry.ts';
-import { inches } from '../src/core/length.ts';
-import { searchFloor } from '../src/solve/floor-search.ts';
-import { highs } from '../src/solve/highs.ts';
+import { isFewer } from '../src/layout/better.ts';
+import { planksByArea, purchaseOf } from '../src/layout/carton.ts';
+import type { Pattern, Plan, Plank, Region, Rules } from '../src/layout/floor.ts';
+import { angleBySide } from '../src/layout/frame.ts';
+import { layFloor } from '../src/layout/lay.ts';
+import type { Area } from '../src/layout/sliced.ts';
+import { doubleArea } from '../src/units/geometry.ts';
+import { inches } from '../src/units/length.ts';
+import { searchFloor } from '../src/workers/floor-search.ts';
+import { highs } from '../src/workers/highs.ts';
 import { checkFloor } from '../tests/outside/floor-checker.ts';
 import { fewestOf } from '../tests/outside/layout-oracle.ts';
 import { average, type Metric, metric, percentile, type Size } from './metric.ts';

@@ -4,10 +4,10 @@ import { monitorEventLoopDelay } from 'node:perf_hooks';
 import type { GuidesResult } from '../commands/floor/parts/guides.ts';
 import { commands } from '../commands/index.ts';
 import { cutsSheet } from '../commands/project/parts/sheet-cuts.ts';
-import { answer } from '../src/bot/answer.ts';
-import { DEFAULT_HABITS } from '../src/measure/reading.ts';
+import { answer } from '../src/chat/answer.ts';
+import { closeFiles, makeFile } from '../src/documents/make.ts';
+import { DEFAULT_HABITS } from '../src/input/reading.ts';
 import type { Sheets } from '../src/reply/job-sheet.ts';
-import { closeFiles, makeFile } from '../src/sheet/make.ts';
 import { type Bench, type Metric, metric } from './metric.ts';
 import { randomHome } from './random-home.ts';
 

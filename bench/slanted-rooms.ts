@@ -1,6 +1,6 @@
 /** Seeded random rooms with slanted walls: rectangles with corners cut off at a slant, some with a bay. */
 
-import type { Outline, Point } from '../src/core/geometry.ts';
+import type { Outline, Point } from '../src/units/geometry.ts';
 import { mulberry32 } from './random-rooms.ts';
 
 const INCH = 8128;

@@ -1,10 +1,10 @@
 /** Baseboard lists cut from sticks of several lengths and prices: how many proven cheapest, how fast, and what best-fit decreasing costs more. */
 
-import { bestFit, planOf } from '../src/core/trim/stick-first.ts';
-import { numbersOf } from '../src/core/trim/stick-kind.ts';
-import type { StickPlan, StickTask } from '../src/core/trim/stick-task.ts';
-import { highs } from '../src/solve/highs.ts';
-import { searchSticks } from '../src/solve/stick-search.ts';
+import { bestFit, planOf } from '../src/trim/stick-first.ts';
+import { numbersOf } from '../src/trim/stick-kind.ts';
+import type { StickPlan, StickTask } from '../src/trim/stick-task.ts';
+import { highs } from '../src/workers/highs.ts';
+import { searchSticks } from '../src/workers/stick-search.ts';
 import { average, type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 import { mulberry32 } from './random-rooms.ts';
 

@@ -6,8 +6,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { bornWith, emptyContent } from '../src/project/create.ts';
 import { type Project, projectCodec } from '../src/project/project.ts';
-import { opener, openStore, type Place } from '../src/store/store.ts';
-import type { Codec } from '../src/store/types.ts';
+import { opener, openStore, type Place } from '../src/storage/store.ts';
+import type { Codec } from '../src/storage/types.ts';
 import { type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 import { type BarePut, bareEmbedded, barePostgres, bareRedis } from './store-bare.ts';
 

@@ -2,12 +2,12 @@
 
 import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
-import { type Command, defineCommand } from '../src/bot/command.ts';
-import { fullName, listed, optionsOf, typedName } from '../src/measure/command-shape.ts';
-import { text } from '../src/measure/options.ts';
-import { read, type Units } from '../src/measure/reading.ts';
+import { type Command, defineCommand } from '../src/chat/command.ts';
+import { fullName, listed, optionsOf, typedName } from '../src/input/command-shape.ts';
+import { text } from '../src/input/options.ts';
+import { read, type Units } from '../src/input/reading.ts';
 import type { Block } from '../src/reply/reply.ts';
-import { HELP } from '../src/words/help.ts';
+import { HELP } from '../src/text/help.ts';
 
 export default defineCommand({
   name: 'help',

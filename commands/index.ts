@@ -1,6 +1,6 @@
 /** Every command, in the order in which help lists them. */
 
-import type { Command } from '../src/bot/command.ts';
+import type { Command } from '../src/chat/command.ts';
 import compare from './floor/compare.ts';
 import guides from './floor/guides.ts';
 import layout from './floor/layout.ts';

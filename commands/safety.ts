@@ -1,14 +1,14 @@
 /** `safety`: the cautions of a task, each with its source, and the noise dose of a planned day. */
 
 import { z } from 'zod';
-import { defineCommand } from '../src/bot/command.ts';
-import { noiseDose, recommendedDose } from '../src/core/safety/noise.ts';
-import { readDay } from '../src/measure/noise-day.ts';
-import { choice, text } from '../src/measure/options.ts';
-import { NOISE_FIGURES } from '../src/trade/noise.ts';
-import { cautionsFor, TASKS } from '../src/trade/safety.ts';
-import { worded } from '../src/words/cautions.ts';
-import { SAFETY } from '../src/words/safety.ts';
+import { defineCommand } from '../src/chat/command.ts';
+import { NOISE_FIGURES } from '../src/figures/noise.ts';
+import { cautionsFor, TASKS } from '../src/figures/safety.ts';
+import { readDay } from '../src/input/noise-day.ts';
+import { choice, text } from '../src/input/options.ts';
+import { noiseDose, recommendedDose } from '../src/prep/noise.ts';
+import { worded } from '../src/text/cautions.ts';
+import { SAFETY } from '../src/text/safety.ts';
 import { noiseBlocks } from './prep/parts/noise.ts';
 
 export default defineCommand({

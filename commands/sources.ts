@@ -1,11 +1,11 @@
 /** `sources`: every figure the answers lean on, with where it comes from and how far it was checked. */
 
 import { z } from 'zod';
-import { defineCommand } from '../src/bot/command.ts';
-import { text } from '../src/measure/options.ts';
-import { read } from '../src/measure/reading.ts';
-import { FIGURES } from '../src/trade/figures.ts';
-import { SOURCES, saySource } from '../src/words/sources.ts';
+import { defineCommand } from '../src/chat/command.ts';
+import { FIGURES } from '../src/figures/figures.ts';
+import { text } from '../src/input/options.ts';
+import { read } from '../src/input/reading.ts';
+import { SOURCES, saySource } from '../src/text/sources.ts';
 
 export default defineCommand({
   name: 'sources',

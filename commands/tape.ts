@@ -1,12 +1,12 @@
 /** `tape`: arithmetic and conversion of lengths, exact. */
 
 import { z } from 'zod';
-import { defineCommand } from '../src/bot/command.ts';
-import { text } from '../src/measure/options.ts';
-import { sayTape } from '../src/measure/say-tape.ts';
-import { readTape } from '../src/measure/tape.ts';
-import { INCH, SQUARE_FOOT } from '../src/trade/units.ts';
-import { NOT_A_TICK } from '../src/words/tape.ts';
+import { defineCommand } from '../src/chat/command.ts';
+import { INCH, SQUARE_FOOT } from '../src/figures/units.ts';
+import { text } from '../src/input/options.ts';
+import { sayTape } from '../src/input/say-tape.ts';
+import { readTape } from '../src/input/tape.ts';
+import { NOT_A_TICK } from '../src/text/tape.ts';
 
 export default defineCommand({
   name: 'tape',

@@ -3,10 +3,10 @@
 import { once } from 'node:events';
 import { createWriteStream } from 'node:fs';
 import { link, rm } from 'node:fs/promises';
-import { readConfig } from '../src/host/config.ts';
-import { dataFolder } from '../src/host/data-folder.ts';
-import { backupLines } from '../src/store/backup.ts';
-import { reader } from '../src/store/store.ts';
+import { readConfig } from '../src/server/config.ts';
+import { dataFolder } from '../src/server/data-folder.ts';
+import { backupLines } from '../src/storage/backup.ts';
+import { reader } from '../src/storage/store.ts';
 import { sayFailure } from './failure.ts';
 
 const [file, ...more] = process.argv.slice(2);

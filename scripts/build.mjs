@@ -46,6 +46,6 @@ compile('-p', join(root, 'tsconfig.build.json'));
 // The page's script knows the browser and nothing of Node.
 compile('-p', join(root, 'tsconfig.browser.json'), '--noEmit', 'false');
 for (const name of ['page.css', 'icon.svg']) {
-  copyFileSync(join(root, 'src', 'web', name), join(root, 'dist', 'src', 'web', name));
+  copyFileSync(join(root, 'src', 'platforms', 'web', name), join(root, 'dist', 'src', 'platforms', 'web', name));
 }
 writeFileSync(stamp, state);

@@ -1,10 +1,10 @@
 /** Registers the commands in Discord's menus, everywhere or in one server; with --dry-run it only tells what would change. */
 
 import { commands } from '../commands/index.ts';
-import { registered } from '../src/discord/register.ts';
-import { differenceOf, register, registeredThere, wantedIn } from '../src/discord/registration.ts';
-import { restOf } from '../src/discord/start.ts';
-import { readConfig } from '../src/host/config.ts';
+import { registered } from '../src/platforms/discord/register.ts';
+import { differenceOf, register, registeredThere, wantedIn } from '../src/platforms/discord/registration.ts';
+import { restOf } from '../src/platforms/discord/start.ts';
+import { readConfig } from '../src/server/config.ts';
 
 const { token, application, guild, api } = readConfig(process.env).discord;
 

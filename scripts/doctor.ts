@@ -1,9 +1,9 @@
 /** Looks at everything that the bot needs: `npm run doctor`; --online asks Discord and Slack too, --json is for programs. */
 
-import { secretsOf } from '../src/host/config.ts';
-import { exitCodeOf, findingsText } from '../src/host/doctor.ts';
-import { withoutSecrets } from '../src/host/without-secrets.ts';
-import { findings } from '../src/wiring/doctor.ts';
+import { secretsOf } from '../src/server/config.ts';
+import { exitCodeOf, findingsText } from '../src/server/doctor.ts';
+import { findings } from '../src/server/wiring-doctor.ts';
+import { withoutSecrets } from '../src/server/without-secrets.ts';
 
 const words = process.argv.slice(2);
 const unknown = words.filter((word) => word !== '--online' && word !== '--json');

@@ -1,7 +1,7 @@
 /** Files that are written whole by the program, each marked as such in its first line. */
 
 import { commands } from '../commands/index.ts';
-import { manifestYaml } from '../src/slack/register.ts';
+import { manifestYaml } from '../src/platforms/slack/register.ts';
 import { licenceLines, licensed, lockFile } from './licences.ts';
 import { nearWordsFile } from './near-words.ts';
 import { exampleFile } from './settings-listed.ts';
@@ -13,14 +13,14 @@ export interface GeneratedFile {
 }
 
 const MARK =
-  'Written by npm run generate from the commands: change src/slack/register.ts and src/words/slack.ts instead.';
+  'Written by npm run generate from the commands: change src/platforms/slack/register.ts and src/text/slack.ts instead.';
 
 /** Every such file, as it would be written now. */
 export function generatedFiles(): readonly GeneratedFile[] {
   return [
     {
       path: '.env.example',
-      text: exampleFile('Written by npm run generate from the settings: change src/host/settings.ts instead.'),
+      text: exampleFile('Written by npm run generate from the settings: change src/server/settings.ts instead.'),
     },
     {
       path: 'src/hazards/near-words.ts',

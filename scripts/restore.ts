@@ -1,10 +1,10 @@
 /** Puts a backup back: `npm run restore -- FILE`. A store that holds something is refused unless told `--over`, which replaces what has the same name. */
 
 import { open } from 'node:fs/promises';
-import { readConfig } from '../src/host/config.ts';
-import { dataFolder } from '../src/host/data-folder.ts';
-import { checkBackup, restoreLines } from '../src/store/backup.ts';
-import { opener } from '../src/store/store.ts';
+import { readConfig } from '../src/server/config.ts';
+import { dataFolder } from '../src/server/data-folder.ts';
+import { checkBackup, restoreLines } from '../src/storage/backup.ts';
+import { opener } from '../src/storage/store.ts';
 import { sayFailure } from './failure.ts';
 
 const words = process.argv.slice(2);

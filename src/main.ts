@@ -1,8 +1,8 @@
 /** Where it starts: the bot where a chat is told of, else the terminal. */
 
-import { readConfig, secretsOf } from './host/config.ts';
-import { withoutSecrets } from './host/without-secrets.ts';
-import { chatsAreTold, chatsLack } from './wiring/told-chats.ts';
+import { readConfig, secretsOf } from './server/config.ts';
+import { chatsAreTold, chatsLack } from './server/told-chats.ts';
+import { withoutSecrets } from './server/without-secrets.ts';
 
 /** Milliseconds for which what is still open may hold the process once all is done. */
 const LINGER = 300;
@@ -13,12 +13,12 @@ async function main(words: readonly string[]): Promise<number> {
   if (mode !== 'ask' && mode !== 'demo' && chatsAreTold(config)) {
     const lacks = chatsLack(config);
     if (lacks.length > 0) throw new Error(`The bot cannot start.\n${lacks.join('\n')}`);
-    const { runBot } = await import('./wiring/bot.ts');
+    const { runBot } = await import('./server/bot.ts');
     const code = await runBot(config, process.env);
     setTimeout(() => process.exit(code), LINGER).unref();
     return code;
   }
-  const { runTerminal } = await import('./wiring/terminal.ts');
+  const { runTerminal } = await import('./server/terminal.ts');
   return runTerminal(config, process.env, words);
 }
 

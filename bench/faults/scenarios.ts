@@ -3,9 +3,9 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { PATIENCE } from '../../src/store/patience.ts';
-import { openStore } from '../../src/store/store.ts';
-import { Outage } from '../../src/store/types.ts';
+import { PATIENCE } from '../../src/storage/patience.ts';
+import { openStore } from '../../src/storage/store.ts';
+import { Outage } from '../../src/storage/types.ts';
 import { type OwnServer, ownServer, type ServerName } from './own-server.ts';
 import { slowProxy } from './slow-proxy.ts';
 import { mark, type Outcome, outcome, TALLY, type Tally } from './tally.ts';

@@ -1,6 +1,6 @@
 /** The project that fault tests change: each change adds one mark, so that lost and doubled changes can be told. */
 
-import type { Changed, Codec } from '../../src/store/types.ts';
+import type { Changed, Codec } from '../../src/storage/types.ts';
 
 /** Marks by the writer who made them. */
 export type Tally = Readonly<Record<string, readonly number[]>>;

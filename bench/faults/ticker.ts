@@ -1,8 +1,8 @@
 /** A process that ticks for some of a project's people: prints the number of each line that was saved. */
 
 import { writeSync } from 'node:fs';
-import { closeWorkers } from '../../src/solve/pool.ts';
-import { openStore } from '../../src/store/store.ts';
+import { openStore } from '../../src/storage/store.ts';
+import { closeWorkers } from '../../src/workers/pool.ts';
 import { type Party, ticks } from './ticking.ts';
 
 interface Told {

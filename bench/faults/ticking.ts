@@ -1,15 +1,15 @@
 /** Two helpers and the owner of one project, who tick, buy and note at once: what is asked, and what must be there afterwards. */
 
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/bot/answer.ts';
-import type { Asker } from '../../src/bot/asker.ts';
-import { openDesk } from '../../src/bot/desk.ts';
-import { hashOf } from '../../src/bot/link-token.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import { hashOf } from '../../src/accounts/link-token.ts';
+import { answer } from '../../src/chat/answer.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import type { Project } from '../../src/project/project.ts';
 import { STAGES } from '../../src/reply/stage.ts';
-import type { Store } from '../../src/store/types.ts';
+import type { Store } from '../../src/storage/types.ts';
 import type { Outcome } from './tally.ts';
 
 const OWNER: Asker = { platform: 'discord', id: '100000000000000001' };

@@ -1,8 +1,8 @@
 /** A process that changes one project again and again: prints each mark that was acknowledged, and how many were refused. */
 
 import { writeSync } from 'node:fs';
-import { openStore } from '../../src/store/store.ts';
-import { Outage } from '../../src/store/types.ts';
+import { openStore } from '../../src/storage/store.ts';
+import { Outage } from '../../src/storage/types.ts';
 import { mark, TALLY } from './tally.ts';
 
 interface Told {

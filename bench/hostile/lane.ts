@@ -1,11 +1,11 @@
 /** A way that asks come in by, and what every way is handed. */
 
-import type { Answer } from '../../src/bot/answer.ts';
-import type { Asker } from '../../src/bot/asker.ts';
-import type { Command } from '../../src/bot/command.ts';
-import type { Invocation } from '../../src/bot/invocation.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import type { Answer } from '../../src/chat/answer.ts';
+import type { Command } from '../../src/chat/command.ts';
+import type { Invocation } from '../../src/chat/invocation.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
-import type { Store } from '../../src/store/types.ts';
+import type { Store } from '../../src/storage/types.ts';
 import type { Draw } from './bend.ts';
 
 export interface Lane {

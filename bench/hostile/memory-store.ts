@@ -1,6 +1,6 @@
 /** A store in memory that forgets its oldest plain values, so that a long run measures the bot's memory and not the store's. */
 
-import type { Codec, Kept, Shelf, Store } from '../../src/store/types.ts';
+import type { Codec, Kept, Shelf, Store } from '../../src/storage/types.ts';
 
 /** Plain values, kept answers above all, that are remembered. */
 const MOST_KEPT = 3_000;

@@ -1,6 +1,6 @@
 /** Requests of the share page by links that nobody was given, and forms that no page of ours sent. */
 
-import { startWeb } from '../../src/web/start.ts';
+import { startWeb } from '../../src/platforms/web/start.ts';
 import { type Draw, damaged } from './bend.ts';
 import type { Lane, LaneParts } from './lane.ts';
 

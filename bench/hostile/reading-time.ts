@@ -1,12 +1,12 @@
 /** How long reading takes by itself, in processor time: all readers of a line, and every option of the command that it names. */
 
-import type { Command } from '../../src/bot/command.ts';
-import { commandTyped, parseLine } from '../../src/bot/grammar.ts';
-import { screenedLine } from '../../src/bot/hazards.ts';
-import { jobWithout, projectSaid } from '../../src/bot/project-said.ts';
-import { readOptions } from '../../src/bot/read-options.ts';
-import { readPlain } from '../../src/measure/plain.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import type { Command } from '../../src/chat/command.ts';
+import { commandTyped, parseLine } from '../../src/chat/grammar.ts';
+import { screenedLine } from '../../src/chat/hazards.ts';
+import { readOptions } from '../../src/chat/read-options.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { readPlain } from '../../src/language/old/plain-sentence.ts';
+import { jobWithout, projectSaid } from '../../src/language/old/project-said.ts';
 import { cpuWithin } from '../../tests/reading/cpu.ts';
 
 /** Reads a line as a request is read, but for what is kept of its asker. */

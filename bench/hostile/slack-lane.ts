@@ -1,9 +1,9 @@
 /** Slack's raw bodies, signed and taken by the bot's own receiver; whatever it sends to Slack is taken by nobody. */
 
 import { setTimeout as sleep } from 'node:timers/promises';
-import { parseLine } from '../../src/bot/grammar.ts';
-import { fullName } from '../../src/measure/command-shape.ts';
-import { startSlack } from '../../src/slack/start.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { fullName } from '../../src/input/command-shape.ts';
+import { startSlack } from '../../src/platforms/slack/start.ts';
 import { signature } from '../../tests/slack/signature.ts';
 import { bent, type Draw, damaged } from './bend.ts';
 import type { Lane, LaneParts } from './lane.ts';

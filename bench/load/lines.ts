@@ -1,9 +1,9 @@
 /** What people ask under load: the examples of all commands, in the measure in which they are likely asked, and notes on projects. */
 
 import { commands } from '../../commands/index.ts';
-import { parseLine } from '../../src/bot/grammar.ts';
-import { seeded } from '../../src/core/seeded.ts';
-import { fullName } from '../../src/measure/command-shape.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { fullName } from '../../src/input/command-shape.ts';
+import { seeded } from '../../src/layout/seeded.ts';
 import type { Said } from './said.ts';
 
 /** How often each group is asked, and the commands that are asked more than others. */

@@ -1,7 +1,7 @@
 /** A crowd in both chats: some keep a project, all ask, each waits for an answer before the next ask. */
 
-import { openDesk } from '../../src/bot/desk.ts';
-import type { Place } from '../../src/store/store.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import type { Place } from '../../src/storage/store.ts';
 import type { Asked, Person } from './asked.ts';
 import type { Chats } from './chats.ts';
 import { BEGIN, drawn, isNoted, marksIn, note } from './lines.ts';

@@ -1,11 +1,11 @@
 /** A store read beside a bot that may have it. */
 
-import { openedOnce } from '../../src/store/engine.ts';
-import { keptOn } from '../../src/store/kept.ts';
-import { MACHINE_CLOCK, PATIENCE } from '../../src/store/patience.ts';
-import { shelfOn } from '../../src/store/shelf.ts';
-import { type Place, reader } from '../../src/store/store.ts';
-import type { Store } from '../../src/store/types.ts';
+import { openedOnce } from '../../src/storage/engine.ts';
+import { keptOn } from '../../src/storage/kept.ts';
+import { MACHINE_CLOCK, PATIENCE } from '../../src/storage/patience.ts';
+import { shelfOn } from '../../src/storage/shelf.ts';
+import { type Place, reader } from '../../src/storage/store.ts';
+import type { Store } from '../../src/storage/types.ts';
 
 /** The store at a place, to be read only. What cannot be read throws. */
 export function readStore(place: Place): Store & { close(): Promise<void> } {

@@ -1,9 +1,9 @@
 /** The headlines that an ask's search goes through, each better than the one before: worked out here, by the same pipeline, with all the time it takes. */
 
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/bot/answer.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import { boundTasks, closeWorkers } from '../../src/solve/pool.ts';
+import { answer } from '../../src/chat/answer.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { boundTasks, closeWorkers } from '../../src/workers/pool.ts';
 
 /** Seconds that a search may take where nobody waits. */
 export const UNHURRIED = 300;

@@ -1,11 +1,11 @@
 /** `floor compare`: up to five planks for the same rooms, side by side. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { readChoices } from '../../src/measure/choices.ts';
-import { text } from '../../src/measure/options.ts';
-import { readPadPrice } from '../../src/measure/pad-price.ts';
-import { notCompared } from '../../src/words/herringbone-problems.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { readChoices } from '../../src/input/choices.ts';
+import { text } from '../../src/input/options.ts';
+import { readPadPrice } from '../../src/input/pad-price.ts';
+import { notCompared } from '../../src/text/herringbone-problems.ts';
 import { answerCompare } from './parts/compare.ts';
 import { layingOptions, roomOption } from './parts/options.ts';
 

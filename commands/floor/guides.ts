@@ -1,7 +1,7 @@
 /** `floor guides`: the laying guides of all rooms, to be handed on sheet by sheet. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { answerGuides } from './parts/guides.ts';
 import { answerHerringGuides } from './parts/herringbone-guides.ts';
 import { floorOptions } from './parts/options.ts';

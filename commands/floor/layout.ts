@@ -1,9 +1,9 @@
 /** `floor layout`: the laying guide for one room alone, with its picture. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { answerHerringbone } from './parts/herringbone.ts';
 import { layoutOf } from './parts/one-room.ts';
 import { floorOptions } from './parts/options.ts';

@@ -1,7 +1,7 @@
 /** `floor planks`: how many cartons of a plank the rooms need, and how to lay them. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { answerSurely } from './parts/answer.ts';
 import { answerHerringbone } from './parts/herringbone.ts';
 import { floorOptions } from './parts/options.ts';

@@ -1,10 +1,10 @@
 /** `floor resume`: the rest of a floor begun, from the planks and offcuts that are really there. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { readSoFar } from '../../src/measure/so-far.ts';
-import { notResumed } from '../../src/words/herringbone-problems.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { readSoFar } from '../../src/language/old/so-far.ts';
+import { notResumed } from '../../src/text/herringbone-problems.ts';
 import { floorOptions, layingOptions } from './parts/options.ts';
 import { resumed } from './parts/resume.ts';
 

@@ -1,13 +1,13 @@
 /** `prep level`: flat enough or not, what to take down, and what fills the rest. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { inches } from '../../src/core/length.ts';
-import { choice, length, text } from '../../src/measure/options.ts';
-import { readPart } from '../../src/measure/place-area.ts';
-import { readReadings } from '../../src/measure/readings.ts';
-import { readRamp, readRule, readYield } from '../../src/measure/readings-rule.ts';
-import { FLOATING_FLATNESS, LEVEL_TAKEN, LEVELLER_YIELD, POUR_DEPTH } from '../../src/trade/flatness.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { FLOATING_FLATNESS, LEVEL_TAKEN, LEVELLER_YIELD, POUR_DEPTH } from '../../src/figures/flatness.ts';
+import { choice, length, text } from '../../src/input/options.ts';
+import { readPart } from '../../src/input/place-area.ts';
+import { readReadings } from '../../src/input/readings.ts';
+import { readRamp, readRule, readYield } from '../../src/input/readings-rule.ts';
+import { inches } from '../../src/units/length.ts';
 import { answerLevel } from './parts/level.ts';
 import { foundOption } from './parts/patch-options.ts';
 

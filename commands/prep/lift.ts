@@ -1,7 +1,7 @@
 /** `prep lift`: what a carton may weigh for one person, by the NIOSH lifting equation. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { answerLift } from './parts/lift.ts';
 import { liftOptions } from './parts/lift-options.ts';
 

@@ -1,12 +1,12 @@
 /** `prep moisture`: dry enough to lay, wait, or stop; after a leak too. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { readBase } from '../../src/measure/mineral.ts';
-import { choice, text } from '../../src/measure/options.ts';
-import { readPart } from '../../src/measure/place-area.ts';
-import { readAge, readFlooring, readLimit, readMoisture, readWater } from '../../src/measure/readings-moisture.ts';
-import { METHOD_UNTOLD, MOISTURE_LIMITS, MOISTURE_SPREAD } from '../../src/trade/moisture.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { METHOD_UNTOLD, MOISTURE_LIMITS, MOISTURE_SPREAD } from '../../src/figures/moisture.ts';
+import { readBase } from '../../src/input/mineral.ts';
+import { choice, text } from '../../src/input/options.ts';
+import { readPart } from '../../src/input/place-area.ts';
+import { readAge, readFlooring, readLimit, readMoisture, readWater } from '../../src/input/readings-moisture.ts';
 import { answerMoisture } from './parts/moisture.ts';
 import { foundOption } from './parts/patch-options.ts';
 

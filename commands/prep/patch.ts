@@ -1,9 +1,9 @@
 /** `prep patch`: a piece of subfloor cut out and replaced, landing on joists. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { readDamage } from '../../src/measure/place.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { readDamage } from '../../src/input/place.ts';
 import { answerPatch } from './parts/patch.ts';
 import { firstJoist, foundOption, patchOptions, spacingOption, thicknessOption } from './parts/patch-options.ts';
 

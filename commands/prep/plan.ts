@@ -1,7 +1,7 @@
 /** `prep plan`: the whole job as an ordered checklist, from tear-out to paint. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { answerPlan } from './parts/plan.ts';
 import { planOptions } from './parts/plan-options.ts';
 

@@ -1,11 +1,11 @@
 /** `prep squeaks`: screws against a squeaking subfloor, and when a screw is not the answer. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { inches } from '../../src/core/length.ts';
-import { choice, count, length, text } from '../../src/measure/options.ts';
-import { readPart } from '../../src/measure/place-area.ts';
-import { JOIST_RUN, SCREW_PACK, SQUEAK_SPACING } from '../../src/trade/subfloor.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { JOIST_RUN, SCREW_PACK, SQUEAK_SPACING } from '../../src/figures/subfloor.ts';
+import { choice, count, length, text } from '../../src/input/options.ts';
+import { readPart } from '../../src/input/place-area.ts';
+import { inches } from '../../src/units/length.ts';
 import { foundOption, spacingOption, thicknessOption } from './parts/patch-options.ts';
 import { answerSqueaks } from './parts/squeaks.ts';
 

@@ -1,7 +1,7 @@
 /** `prep tearout`: strips to cut and roll, what comes up, what it weighs, and how it leaves. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { answerTearout } from './parts/tearout.ts';
 import { tearoutOptions } from './parts/tearout-options.ts';
 

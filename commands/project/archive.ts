@@ -1,8 +1,8 @@
 /** `project archive`: puts a finished project away, whole. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { CHANGED, NEXT, PROJECT } from '../../src/words/project.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { CHANGED, NEXT, PROJECT } from '../../src/text/project.ts';
 import { projectOption } from './parts/named.ts';
 import { stated } from './parts/stated.ts';
 

@@ -1,9 +1,9 @@
 /** `project copy`: the same home again, for another plank or another year. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { copyOf, freeName } from '../../src/project/create.ts';
-import { PROJECT } from '../../src/words/project.ts';
+import { PROJECT } from '../../src/text/project.ts';
 import { inProject, problem } from './parts/at-desk.ts';
 import { nameProblem, newNameOption } from './parts/named.ts';
 import { projectReply } from './parts/reply.ts';

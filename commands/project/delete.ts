@@ -1,9 +1,9 @@
 /** `project delete`: deletes a project; it can be brought back for a while. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { LIMITS } from '../../src/project/limits.ts';
-import { CHANGED, NEXT, PROJECT } from '../../src/words/project.ts';
+import { CHANGED, NEXT, PROJECT } from '../../src/text/project.ts';
 import { projectOption } from './parts/named.ts';
 import { stated } from './parts/stated.ts';
 

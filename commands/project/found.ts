@@ -1,9 +1,9 @@
 /** `project found`: what was found, room by room, and what it takes, for an insurer or a hired trade. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { answerFound } from './parts/found.ts';
 
 export default defineCommand({

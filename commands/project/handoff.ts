@@ -1,9 +1,9 @@
 /** `project handoff`: the job for whoever does it next, in one message, or as files to print and to reckon with. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { choice, text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { choice, text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { SHEET_KEYS } from '../../src/reply/job-sheet.ts';
 import { answerHandoff } from './parts/handoff.ts';
 

@@ -1,9 +1,9 @@
 /** `project keep`: keeps an answer in the project, with its rooms and its plank. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { atDesk } from './parts/at-desk.ts';
 import { aboutRoom, keep, unkeep } from './parts/keep.ts';
 

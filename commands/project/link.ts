@@ -1,9 +1,9 @@
 /** `project link`: a code that leads another account of yours to the same projects, taking one, and parting an account. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { atDesk } from './parts/at-desk.ts';
 import { linkedAccounts, newCode, parted } from './parts/link.ts';
 import { codeTaken } from './parts/link-taken.ts';

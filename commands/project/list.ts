@@ -1,16 +1,16 @@
 /** `project list`: all projects of the asker. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { openQuestions } from '../../src/bot/questions.ts';
-import type { Habits } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { openQuestions } from '../../src/chat/questions.ts';
+import type { Habits } from '../../src/input/reading.ts';
 import type { Project } from '../../src/project/project.ts';
 import { isPart } from '../../src/project/share-scope.ts';
 import type { Block } from '../../src/reply/reply.ts';
-import { MEASURE } from '../../src/words/measure.ts';
-import { NEXT, PROJECT } from '../../src/words/project.ts';
-import { START_ASK } from '../../src/words/project-problems.ts';
-import { SHARE, sayShared } from '../../src/words/share.ts';
+import { MEASURE } from '../../src/text/measure.ts';
+import { NEXT, PROJECT } from '../../src/text/project.ts';
+import { START_ASK } from '../../src/text/project-problems.ts';
+import { SHARE, sayShared } from '../../src/text/share.ts';
 import { atDesk } from './parts/at-desk.ts';
 import { projectReply } from './parts/reply.ts';
 

@@ -1,9 +1,9 @@
 /** `project log`: dated notes of the job. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { answerLog } from './parts/log.ts';
 
 export default defineCommand({

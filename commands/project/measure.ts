@@ -1,9 +1,9 @@
 /** `project measure`: asks for a length, takes what the tape says, and puts it into the room. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { answerMeasure } from './parts/measure.ts';
 
 const NONE = 'none';

@@ -1,9 +1,9 @@
 /** `project mydata`: everything kept of you, to take with you, to bring back, or to have forgotten. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { choice, text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { choice, text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { atDesk } from './parts/at-desk.ts';
 import { broughtIn, everything, forgotten } from './parts/mydata.ts';
 

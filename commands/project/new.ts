@@ -1,11 +1,11 @@
 /** `project new`: starts a project, with its rooms and its plank at once if they are told. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { emptyContent, freeName } from '../../src/project/create.ts';
-import { PROJECT } from '../../src/words/project.ts';
+import { PROJECT } from '../../src/text/project.ts';
 import { atDesk, problem } from './parts/at-desk.ts';
 import { nameProblem, newNameOption } from './parts/named.ts';
 import { picksSaid } from './parts/pick-said.ts';

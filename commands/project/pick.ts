@@ -1,11 +1,11 @@
 /** `project pick`: what you chose, told once: the plank, the pad, the trim, rules, tax. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
-import { PROJECT } from '../../src/words/project.ts';
-import { SAVED } from '../../src/words/saved.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
+import { PROJECT } from '../../src/text/project.ts';
+import { SAVED } from '../../src/text/saved.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';
 import { picksSaid } from './parts/pick-said.ts';
 import { type PickStep, pickStep } from './parts/pick-step.ts';

@@ -1,9 +1,9 @@
 /** `project progress`: how far each room is, what blocks the next stage, and waits with their times. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { answerProgress } from './parts/progress.ts';
 
 export default defineCommand({

@@ -1,10 +1,10 @@
 /** `project rename`: another name for the project in use, or for one of its rooms. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { roomNamed, sameName } from '../../src/project/room.ts';
-import { readInTime } from '../../src/queue/reading-time.ts';
-import { CHANGED, PROJECT } from '../../src/words/project.ts';
+import { CHANGED, PROJECT } from '../../src/text/project.ts';
+import { readInTime } from '../../src/workers/reading-time.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';
 import { nameProblem, newNameOption } from './parts/named.ts';
 import { projectReply, TAKE_BACK } from './parts/reply.ts';

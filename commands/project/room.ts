@@ -1,7 +1,7 @@
 /** `project room`: adds, changes and removes the rooms of a project, and what is known of each. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { answerRoom } from './parts/room-answer.ts';
 import { roomOptions } from './parts/room-options.ts';
 

@@ -1,8 +1,8 @@
 /** `project settings`: how you write and what is taken where you tell nothing, for you alone. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { SETTINGS } from '../../src/words/project.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { SETTINGS } from '../../src/text/project.ts';
 import { atDesk, problem } from './parts/at-desk.ts';
 import { projectReply } from './parts/reply.ts';
 import { settingFacts, settled } from './parts/settings.ts';

@@ -1,9 +1,9 @@
 /** `project share`: gives somebody what they need of a project and nothing else; what is shared; changing and stopping it. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { answerShare } from './parts/share.ts';
 
 const NONE = 'none';

@@ -1,9 +1,9 @@
 /** `project sheets`: what a project has to hand on, sheet by sheet, for pages and files to be made of. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { choice, text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { choice, text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { SHEET_KEYS } from '../../src/reply/job-sheet.ts';
 import { answerSheets } from './parts/sheets-reply.ts';
 

@@ -1,9 +1,9 @@
 /** `project shopping`: everything to buy for the whole job, what of it is bought, and what can go back. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { choice, text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { choice, text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { answerShopping } from './parts/shopping.ts';
 
 export default defineCommand({

@@ -1,7 +1,7 @@
 /** `project show`: the project in use, or another, on one page. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { isPart } from '../../src/project/share-scope.ts';
 import { atDesk, noneInUse, problem } from './parts/at-desk.ts';
 import { ONE_IN_USE, projectNamed, projectOption } from './parts/named.ts';

@@ -1,9 +1,9 @@
 /** `project spend`: what the job has cost and will cost, stage by stage, against its budget, and who pays. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { answerSpend } from './parts/spend.ts';
 
 export default defineCommand({

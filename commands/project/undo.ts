@@ -1,11 +1,11 @@
 /** `project undo`: takes back the last change of the project in use, or makes it again. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { choice } from '../../src/measure/options.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { choice } from '../../src/input/options.ts';
 import { redone, undone } from '../../src/project/history.ts';
-import { NEXT, PROJECT } from '../../src/words/project.ts';
-import { sayAgo } from '../../src/words/project-fill.ts';
+import { NEXT, PROJECT } from '../../src/text/project.ts';
+import { sayAgo } from '../../src/text/project-fill.ts';
 import { doneOr, inProject } from './parts/at-desk.ts';
 import { projectReply } from './parts/reply.ts';
 

@@ -1,10 +1,10 @@
 /** `project use`: the project that asks are filled from. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
-import { CHANGED, NEXT, PROJECT } from '../../src/words/project.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
+import { CHANGED, NEXT, PROJECT } from '../../src/text/project.ts';
 import { atDesk, problem } from './parts/at-desk.ts';
 import { projectNamed } from './parts/named.ts';
 import { projectReply } from './parts/reply.ts';

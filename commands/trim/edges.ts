@@ -1,13 +1,13 @@
 /** `trim edges`: the profile for each doorway where the floor ends, undercuts, and stair nosing. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { inches, millimetres, ticks } from '../../src/core/length.ts';
-import { readDoorways } from '../../src/measure/edge-doorways.ts';
-import { readStairs } from '../../src/measure/edge-stairs.ts';
-import { length, text } from '../../src/measure/options.ts';
-import { readStockOnSale } from '../../src/measure/stock.ts';
-import { FLOOR_HEIGHT, LEVEL_FLOORS, PROFILE_STICKS, UNDERCUT_CLEARANCE } from '../../src/trade/edges.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { FLOOR_HEIGHT, LEVEL_FLOORS, PROFILE_STICKS, UNDERCUT_CLEARANCE } from '../../src/figures/edges.ts';
+import { length, text } from '../../src/input/options.ts';
+import { readDoorways } from '../../src/input/rooms/edge-doorways.ts';
+import { readStairs } from '../../src/input/rooms/edge-stairs.ts';
+import { readStockOnSale } from '../../src/input/stock.ts';
+import { inches, millimetres, ticks } from '../../src/units/length.ts';
 import { answerEdges } from './parts/edges.ts';
 import { stickOptions } from './parts/options.ts';
 

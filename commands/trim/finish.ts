@@ -1,14 +1,14 @@
 /** `trim finish`: nails, caulk, filler, primer and paint for the trim of the rooms. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { inches, millimetres, ticks } from '../../src/core/length.ts';
-import { count, length, text } from '../../src/measure/options.ts';
-import { readNail } from '../../src/measure/stock-nail.ts';
-import { readCoverage, readVolume } from '../../src/measure/stock-volume.ts';
-import { CAULK_BEAD, CAULK_TUBE } from '../../src/trade/caulk.ts';
-import { NAIL_GRIP, NAILS_PER_STUD, WALLBOARD } from '../../src/trade/nails.ts';
-import { PAINT_COATS, PAINT_COVERAGE, TRIM_HEIGHT } from '../../src/trade/paint.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { CAULK_BEAD, CAULK_TUBE } from '../../src/figures/caulk.ts';
+import { NAIL_GRIP, NAILS_PER_STUD, WALLBOARD } from '../../src/figures/nails.ts';
+import { PAINT_COATS, PAINT_COVERAGE, TRIM_HEIGHT } from '../../src/figures/paint.ts';
+import { count, length, text } from '../../src/input/options.ts';
+import { readNail } from '../../src/input/stock-nail.ts';
+import { readCoverage, readVolume } from '../../src/input/stock-volume.ts';
+import { inches, millimetres, ticks } from '../../src/units/length.ts';
 import { answerFinish } from './parts/finish.ts';
 import { studOptions, thicknessOption, wallOptions } from './parts/options.ts';
 

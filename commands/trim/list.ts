@@ -1,7 +1,7 @@
 /** `trim list`: the sticks of baseboard to buy for the rooms, each piece with its cuts, and saw marks stick by stick. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
+import { defineCommand } from '../../src/chat/command.ts';
 import { answerList } from './parts/answer.ts';
 import { listOptions } from './parts/options.ts';
 

@@ -1,11 +1,11 @@
 /** `trim reset`: labels for old baseboards to be set again, and what that costs beside replacing them or adding shoe. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { inches, millimetres } from '../../src/core/length.ts';
-import { length, percent, text } from '../../src/measure/options.ts';
-import { readStock } from '../../src/measure/stock.ts';
-import { BREAKS, SHOE, STICKS } from '../../src/trade/trim.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { BREAKS, SHOE, STICKS } from '../../src/figures/trim.ts';
+import { length, percent, text } from '../../src/input/options.ts';
+import { readStock } from '../../src/input/stock.ts';
+import { inches, millimetres } from '../../src/units/length.ts';
 import { listOptions } from './parts/options.ts';
 import { answerReset } from './parts/reset.ts';
 

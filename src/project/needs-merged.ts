@@ -1,9 +1,9 @@
 /** Needs of a whole job added up: one line an item, rounded up once to what is sold. */
 
-import { type Cents, cents, portion } from '../core/money.ts';
-import { roundUp } from '../core/round-up.ts';
 import type { Need, Package, PackagePrice } from '../reply/need.ts';
 import { STAGES } from '../reply/stage.ts';
+import { type Cents, cents, portion } from '../units/money.ts';
+import { roundUp } from '../units/round-up.ts';
 
 /** One item of the list: `amount` exact, `count` whole packages where it is sold in packages. */
 export interface Line extends Pick<Need, 'item' | 'label' | 'stage'> {

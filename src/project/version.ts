@@ -1,7 +1,7 @@
 /** How a kept record is read: whatever its version, brought up to the version of today and checked. */
 
 import type { z } from 'zod';
-import { type Codec, RecordDamaged, RecordTooNew } from '../store/types.ts';
+import { type Codec, RecordDamaged, RecordTooNew } from '../storage/types.ts';
 
 /** A record of one version made into one of the next. Throws on what it cannot read. */
 export type Migration = (record: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;

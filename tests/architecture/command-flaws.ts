@@ -1,9 +1,9 @@
 /** What keeps a command off a platform's menu or out of help: names, lengths, facts, standards and missing examples. */
 
-import type { Command } from '../../src/bot/command.ts';
-import { fullName } from '../../src/measure/command-shape.ts';
-import { factsOf, type OptionFacts } from '../../src/measure/option.ts';
-import { DEFAULT_HABITS, type Habits, type Typed } from '../../src/measure/reading.ts';
+import type { Command } from '../../src/chat/command.ts';
+import { fullName } from '../../src/input/command-shape.ts';
+import { factsOf, type OptionFacts } from '../../src/input/option.ts';
+import { DEFAULT_HABITS, type Habits, type Typed } from '../../src/input/reading.ts';
 
 /** The strictest platform of the plan: Discord's documented limits on application commands, read in Nov 2026. */
 const NAME = /^[-_\p{L}\p{N}]{1,32}$/u;

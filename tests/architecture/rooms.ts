@@ -8,57 +8,90 @@ export interface Allowed {
 }
 
 const BELOW_COMMANDS = [
-  'queue',
-  'core',
+  'units',
   'reply',
-  'words',
-  'trade',
+  'text',
   'hazards',
-  'measure',
-  'solve',
-  'draw',
+  'layout',
+  'trim',
+  'prep',
+  'figures',
+  'workers',
+  'input',
+  'language',
   'project',
-  'bot',
+  'accounts',
+  'chat',
+  'drawing',
 ];
-const ALL = [...BELOW_COMMANDS, 'commands', 'store', 'sheet', 'discord', 'slack', 'terminal', 'web', 'host'];
-const PLATFORM = ['queue', 'src/store/types.ts', 'src/measure/command-shape.ts', 'bot', 'reply', 'words', 'draw'];
+const PLATFORMS = ['platforms/discord', 'platforms/slack', 'platforms/terminal', 'platforms/web'];
+const ALL = [...BELOW_COMMANDS, 'commands', 'storage', 'documents', ...PLATFORMS];
+const PLATFORM = [
+  'src/storage/types.ts',
+  'src/input/command-shape.ts',
+  'src/input/reading.ts',
+  'accounts',
+  'chat',
+  'reply',
+  'text',
+  'drawing',
+  'workers',
+];
 
-/** Rooms in the order of the path that a message takes back; `main` alone may import all, and nobody imports it. */
+/** Rooms from the leaves up, each importing only rooms above it in this list; `main` alone may import all, and nobody imports it. */
 export const ROOMS: Readonly<Record<string, Allowed>> = {
-  queue: { rooms: [], packages: ['node:*'] },
-  core: { rooms: [], packages: ['clipper2-ts'] },
+  units: { rooms: [], packages: [] },
   reply: { rooms: [], packages: [] },
-  words: { rooms: ['reply'], packages: [] },
-  trade: { rooms: ['core', 'reply'], packages: [] },
-  measure: {
-    rooms: ['queue', 'core', 'reply', 'words', 'hazards'],
+  text: { rooms: ['reply'], packages: [] },
+  hazards: { rooms: [], packages: [] },
+  layout: { rooms: ['units'], packages: ['clipper2-ts'] },
+  trim: { rooms: ['units', 'layout'], packages: [] },
+  prep: { rooms: ['units', 'layout'], packages: [] },
+  figures: { rooms: ['units', 'reply', 'layout', 'trim', 'prep'], packages: [] },
+  workers: { rooms: ['layout', 'trim'], packages: ['highs', 'piscina', 'node:*'] },
+  input: {
+    rooms: ['units', 'reply', 'text', 'hazards', 'layout', 'trim', 'prep', 'workers'],
     packages: ['zod', 'mathjs', 'fastest-levenshtein', 'node:module'],
   },
-  hazards: { rooms: [], packages: [] },
-  draw: {
-    rooms: ['queue', 'core', 'reply', 'words', 'src/measure/say', 'src/measure/reading.ts'],
-    packages: ['@resvg/resvg-js', 'piscina', 'dejavu-fonts-ttf', 'node:*'],
-  },
-  solve: { rooms: ['queue', 'core'], packages: ['highs', 'piscina', 'node:*'] },
   project: {
-    rooms: ['core', 'reply', 'words', 'trade', 'hazards', 'measure', 'src/store/types.ts'],
+    rooms: ['units', 'reply', 'text', 'hazards', 'figures', 'input', 'src/storage/types.ts'],
     packages: ['zod'],
   },
-  bot: {
-    rooms: ['src/store/types.ts', 'queue', 'reply', 'words', 'hazards', 'measure', 'trade', 'project'],
+  language: {
+    rooms: ['units', 'reply', 'text', 'hazards', 'layout', 'workers', 'input', 'project'],
+    packages: ['fastest-levenshtein'],
+  },
+  accounts: { rooms: ['text', 'hazards', 'input', 'project', 'src/storage/types.ts'], packages: ['zod', 'node:*'] },
+  chat: {
+    rooms: [
+      'reply',
+      'text',
+      'hazards',
+      'figures',
+      'workers',
+      'input',
+      'language',
+      'project',
+      'accounts',
+      'src/storage/types.ts',
+    ],
     packages: ['zod', 'fastest-levenshtein', 'node:*'],
   },
-  commands: { rooms: BELOW_COMMANDS, packages: ['zod', 'fastest-levenshtein'] },
-  store: {
-    rooms: ['src/bot/ports.ts', 'project'],
+  drawing: {
+    rooms: ['units', 'reply', 'text', 'layout', 'trim', 'prep', 'workers', 'input'],
+    packages: ['@resvg/resvg-js', 'piscina', 'dejavu-fonts-ttf', 'node:*'],
+  },
+  commands: { rooms: [...BELOW_COMMANDS, 'src/storage/types.ts'], packages: ['zod', 'fastest-levenshtein'] },
+  storage: {
+    rooms: ['src/chat/ports.ts', 'project'],
     packages: ['keyv', 'lmdb', 'pg', '@keyv/postgres', '@keyv/redis', 'rate-limiter-flexible', 'node:*'],
   },
-  sheet: {
-    rooms: ['queue', 'reply', 'words', 'draw', 'src/bot/sheet.ts', 'src/bot/handed-files.ts', 'src/measure/zone.ts'],
+  documents: {
+    rooms: ['reply', 'text', 'drawing', 'workers', 'input', 'chat'],
     packages: ['pdfkit', 'csv-stringify', 'piscina', 'node:*'],
   },
-  discord: {
-    rooms: [...PLATFORM, 'src/measure/reading.ts'],
+  'platforms/discord': {
+    rooms: PLATFORM,
     packages: [
       'discord.js',
       '@discordjs/core',
@@ -68,22 +101,21 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
       'node:*',
     ],
   },
-  slack: { rooms: PLATFORM, packages: ['@slack/bolt', '@slack/oauth', 'zod', 'node:*'] },
-  terminal: { rooms: PLATFORM, packages: ['node:*'] },
-  web: { rooms: PLATFORM, packages: ['hono', 'rate-limiter-flexible', 'node:*'] },
-  host: {
-    rooms: ['src/bot/ports.ts', 'src/bot/request.ts', 'src/store/types.ts'],
+  'platforms/slack': { rooms: PLATFORM, packages: ['@slack/bolt', '@slack/oauth', 'zod', 'node:*'] },
+  'platforms/terminal': { rooms: PLATFORM, packages: ['node:*'] },
+  'platforms/web': { rooms: PLATFORM, packages: ['hono', 'rate-limiter-flexible', 'node:*'] },
+  server: {
+    rooms: ALL,
     packages: ['zod', 'hono', '@hono/node-server', 'fastest-levenshtein', 'pino', 'prom-client', 'node:*'],
   },
-  wiring: { rooms: ALL, packages: ['node:*'] },
-  main: { rooms: [...ALL, 'wiring'], packages: ['node:*'] },
+  main: { rooms: [...ALL, 'server'], packages: ['node:*'] },
   bench: {
     rooms: [
       ...ALL,
+      'server',
       'tests/outside/',
       'tests/golden/',
       'tests/plain/',
-      'tests/reading/',
       'tests/discord/',
       'tests/slack/',
       'tests/web/',
@@ -100,13 +132,15 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
       'node:*',
     ],
   },
-  scripts: { rooms: [...ALL, 'wiring'], packages: ['node:*'] },
+  scripts: { rooms: [...ALL, 'server'], packages: ['node:*'] },
 };
 
-/** The room of a file: its folder under src, or the top folder; undefined for a loose file. */
+/** The room of a file: its folder under src (a platform is a room of its own), or the top folder; undefined for a loose file. */
 export function roomOf(path: string): string | undefined {
   if (path === 'src/main.ts') return 'main';
-  const [top, second, ...deeper] = path.split('/');
+  const [top, second, third, ...deeper] = path.split('/');
   if (top !== 'src') return second === undefined ? undefined : top;
-  return deeper.length > 0 ? second : undefined;
+  if (third === undefined) return undefined;
+  if (second !== 'platforms') return second;
+  return deeper.length > 0 ? `${second}/${third}` : second;
 }

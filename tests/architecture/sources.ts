@@ -2,7 +2,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 
-/** Text by path, such as `src/core/length.ts`. */
+/** Text by path, such as `src/units/length.ts`. */
 export type Sources = ReadonlyMap<string, string>;
 
 const ROOT = new URL('../../', import.meta.url);

@@ -1,9 +1,9 @@
 /** A project with a word of its own in every part, everybody who may or may not see it, and what each is asked. */
 
 import { commands } from '../../commands/index.ts';
-import type { Asker } from '../../src/bot/asker.ts';
-import { type Desk, openDesk } from '../../src/bot/desk.ts';
-import { hashOf } from '../../src/bot/link-token.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { type Desk, openDesk } from '../../src/accounts/desk.ts';
+import { hashOf } from '../../src/accounts/link-token.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import { DAY } from '../../src/project/limits.ts';
 import type { Content } from '../../src/project/project.ts';

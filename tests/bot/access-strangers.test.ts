@@ -1,8 +1,8 @@
 /** Strangers, whoever was let in once, and links that lead nowhere: nothing tells that a project is there, byte for byte and read for read. */
 
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/bot/asker.ts';
-import { hashOf } from '../../src/bot/link-token.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { hashOf } from '../../src/accounts/link-token.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import { DAY } from '../../src/project/limits.ts';
 import { DEEDS } from '../../src/project/may.ts';

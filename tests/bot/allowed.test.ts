@@ -3,12 +3,12 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
-import { weightOf } from '../../src/bot/allowed.ts';
-import type { Asker } from '../../src/bot/asker.ts';
-import { defineCommand } from '../../src/bot/command.ts';
-import type { Allowed, Asking } from '../../src/bot/ports.ts';
-import { fullName } from '../../src/measure/command-shape.ts';
-import { Unworked, type Why } from '../../src/queue/unworked.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { weightOf } from '../../src/chat/allowed.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import type { Allowed, Asking } from '../../src/chat/ports.ts';
+import { fullName } from '../../src/input/command-shape.ts';
+import { Unworked, type Why } from '../../src/workers/unworked.ts';
 import { answersTo } from './asked.ts';
 import { demoPorts } from './demo-flat.ts';
 

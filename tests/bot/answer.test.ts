@@ -2,13 +2,13 @@
 
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { type Command, type Context, defineCommand, type Outcome } from '../../src/bot/command.ts';
-import { LONGEST_ASK } from '../../src/bot/grammar.ts';
-import { count } from '../../src/measure/options.ts';
+import { type Command, type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { LONGEST_ASK } from '../../src/chat/grammar.ts';
+import { count } from '../../src/input/options.ts';
 import { unsafe } from '../../src/reply/problem.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { Outage } from '../../src/store/types.ts';
-import { sayFault } from '../../src/words/asks.ts';
+import { Outage } from '../../src/storage/types.ts';
+import { sayFault } from '../../src/text/asks.ts';
 import { answersTo, answerTo, problemsOf, replyTo } from './asked.ts';
 
 function reply(headline: string): Reply {

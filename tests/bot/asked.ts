@@ -2,11 +2,11 @@
 
 import type { FloorResult } from '../../commands/floor/parts/result.ts';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/bot/answer.ts';
-import type { Asker } from '../../src/bot/asker.ts';
-import type { Command, Problems } from '../../src/bot/command.ts';
-import type { Ports } from '../../src/bot/ports.ts';
-import { DEFAULT_HABITS, type Habits } from '../../src/measure/reading.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { type Answer, answer } from '../../src/chat/answer.ts';
+import type { Command, Problems } from '../../src/chat/command.ts';
+import type { Ports } from '../../src/chat/ports.ts';
+import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
 import type { Problem } from '../../src/reply/problem.ts';
 import type { Reply, Result } from '../../src/reply/reply.ts';
 

@@ -1,8 +1,8 @@
 /** Somebody with projects, for tests: the demo flat in use with two changes made, and an old house deleted lately. */
 
-import type { Asker } from '../../src/bot/asker.ts';
-import { openDesk } from '../../src/bot/desk.ts';
-import type { Ports } from '../../src/bot/ports.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import type { Ports } from '../../src/chat/ports.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import { flatContent } from '../project/projects.ts';
 import { type StoreInMemory, storeInMemory } from '../store/shelf-in-memory.ts';

@@ -1,11 +1,11 @@
 /** The desk: an account's projects, whoever else is there; nothing of a stranger's is seen, changed or counted. */
 
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/bot/asker.ts';
-import { openDesk } from '../../src/bot/desk.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import { DAY } from '../../src/project/limits.ts';
-import { Outage } from '../../src/store/types.ts';
+import { Outage } from '../../src/storage/types.ts';
 import { flatContent, shareWith } from '../project/projects.ts';
 import { storeInMemory } from '../store/shelf-in-memory.ts';
 

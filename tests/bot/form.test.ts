@@ -2,9 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { commandNamed, formFields, formTold } from '../../src/bot/form.ts';
-import { parseLine } from '../../src/bot/grammar.ts';
-import { askLine, optionsOf } from '../../src/measure/command-shape.ts';
+import { commandNamed, formFields, formTold } from '../../src/chat/form.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { askLine, optionsOf } from '../../src/input/command-shape.ts';
 
 const planks = commandNamed('floor planks', commands);
 if (!planks) throw new Error('no planks');

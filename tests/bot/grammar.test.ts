@@ -4,11 +4,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
-import { defineCommand } from '../../src/bot/command.ts';
-import { parseLine } from '../../src/bot/grammar.ts';
-import { askLine, fullName, optionsOf } from '../../src/measure/command-shape.ts';
-import { count, text } from '../../src/measure/options.ts';
-import { read } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { askLine, fullName, optionsOf } from '../../src/input/command-shape.ts';
+import { count, text } from '../../src/input/options.ts';
+import { read } from '../../src/input/reading.ts';
 import { type Problem, unsafe } from '../../src/reply/problem.ts';
 
 function told(line: string): Record<string, string> {

@@ -1,7 +1,7 @@
 /** Everyday sentences about a job under way become the line that keeps it; questions stay questions. */
 
 import { describe, expect, it } from 'vitest';
-import { jobSaid } from '../../src/bot/job-said.ts';
+import { jobSaid } from '../../src/language/old/job-said.ts';
 import { conversation, textOf } from '../project/conversation.ts';
 
 describe('news of a job', () => {

@@ -1,8 +1,8 @@
 /** Kept answers: theirs who asked, others' only once shown, and gone when their time is over. */
 
 import { describe, expect, it } from 'vitest';
-import { accountKey } from '../../src/bot/asker.ts';
-import { forgetAnswers, keepAnswer, keptAnswer, mintId, showAnswer } from '../../src/bot/kept-answer.ts';
+import { accountKey } from '../../src/accounts/asker.ts';
+import { forgetAnswers, keepAnswer, keptAnswer, mintId, showAnswer } from '../../src/chat/kept-answer.ts';
 import { replyTo } from './asked.ts';
 import { keptInMemory } from './kept-in-memory.ts';
 

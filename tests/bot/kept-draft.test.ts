@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { formLine } from '../../src/bot/ask-line.ts';
-import { comparedPlanks } from '../../src/bot/compared.ts';
-import { commandNamed } from '../../src/bot/form.ts';
-import { keepDraft, keptDraft } from '../../src/bot/kept-draft.ts';
+import { formLine } from '../../src/chat/ask-line.ts';
+import { comparedPlanks } from '../../src/chat/compared.ts';
+import { commandNamed } from '../../src/chat/form.ts';
+import { keepDraft, keptDraft } from '../../src/chat/kept-draft.ts';
 import { replyTo } from './asked.ts';
 import { keptInMemory } from './kept-in-memory.ts';
 

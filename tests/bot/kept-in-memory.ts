@@ -1,6 +1,6 @@
 /** Kept values in memory, on a clock that the test moves. */
 
-import type { Kept } from '../../src/store/types.ts';
+import type { Kept } from '../../src/storage/types.ts';
 
 /** Kept values; `pass` lets time go by. */
 export function keptInMemory(): Kept & { pass(milliseconds: number): void } {

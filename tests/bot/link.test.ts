@@ -1,9 +1,9 @@
 /** One person's accounts on Discord, Slack and the terminal led to the same projects by a code, and nobody else's by any guess. */
 
 import { describe, expect, it } from 'vitest';
-import { type Asker, accountKey } from '../../src/bot/asker.ts';
-import { readCode } from '../../src/bot/codes.ts';
-import { keepAnswer, keptAnswer } from '../../src/bot/kept-answer.ts';
+import { type Asker, accountKey } from '../../src/accounts/asker.ts';
+import { readCode } from '../../src/accounts/codes.ts';
+import { keepAnswer, keptAnswer } from '../../src/chat/kept-answer.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { type Asked, answerTo, problemsOf, replyTo } from './asked.ts';
 import { portsInMemory } from './demo-flat.ts';

@@ -1,7 +1,7 @@
 /** What an answer offers next. */
 
 import { describe, expect, it } from 'vitest';
-import { offersOf } from '../../src/bot/offers.ts';
+import { offersOf } from '../../src/chat/offers.ts';
 import { replyTo } from './asked.ts';
 
 describe('the offers of a planks answer', () => {

@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { projectSaid } from '../../src/bot/project-said.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { projectSaid } from '../../src/language/old/project-said.ts';
 
 const room = (name: string) => ({ name, text: '12 x 14 ft', notes: [], inScope: true });
 const EMPTY = { rooms: [], picks: {} };

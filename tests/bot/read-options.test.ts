@@ -2,12 +2,12 @@
 
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { defineCommand } from '../../src/bot/command.ts';
-import { readOptions } from '../../src/bot/read-options.ts';
-import { inches, millimetres, ticks } from '../../src/core/length.ts';
-import { count, length, percent, text } from '../../src/measure/options.ts';
-import { DEFAULT_HABITS, type Habits, unread } from '../../src/measure/reading.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { readOptions } from '../../src/chat/read-options.ts';
+import { count, length, percent, text } from '../../src/input/options.ts';
+import { DEFAULT_HABITS, type Habits, unread } from '../../src/input/reading.ts';
 import { unsafe } from '../../src/reply/problem.ts';
+import { inches, millimetres, ticks } from '../../src/units/length.ts';
 
 const METRIC: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };
 

@@ -2,12 +2,12 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/bot/answer.ts';
-import { defineCommand } from '../../src/bot/command.ts';
-import type { AskEnded, Ports } from '../../src/bot/ports.ts';
-import { asRequest, faultReference, requested, requestId } from '../../src/bot/request.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import { Outage } from '../../src/store/types.ts';
+import { answer } from '../../src/chat/answer.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import type { AskEnded, Ports } from '../../src/chat/ports.ts';
+import { asRequest, faultReference, requested, requestId } from '../../src/chat/request.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { Outage } from '../../src/storage/types.ts';
 
 const ID = /^[0-9a-f]{8}$/;
 const ask = (text: string) => ({ asker: { platform: 'slack', id: 'U1' }, habits: DEFAULT_HABITS, text }) as const;

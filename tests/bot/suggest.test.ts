@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import type { Asker } from '../../src/bot/asker.ts';
-import { MOST_SUGGESTIONS, suggest } from '../../src/bot/suggest.ts';
-import { fullName } from '../../src/measure/command-shape.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { MOST_SUGGESTIONS, suggest } from '../../src/chat/suggest.ts';
+import { fullName } from '../../src/input/command-shape.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { replyTo } from './asked.ts';
 import { type DemoPorts, demoPorts, portsInMemory } from './demo-flat.ts';
 

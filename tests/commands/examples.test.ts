@@ -3,11 +3,11 @@
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/bot/answer.ts';
-import { type Command, defineCommand } from '../../src/bot/command.ts';
-import { type Example, fullName, typedName } from '../../src/measure/command-shape.ts';
-import { choice, count } from '../../src/measure/options.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { answer } from '../../src/chat/answer.ts';
+import { type Command, defineCommand } from '../../src/chat/command.ts';
+import { type Example, fullName, typedName } from '../../src/input/command-shape.ts';
+import { choice, count } from '../../src/input/options.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { unsafe } from '../../src/reply/problem.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { commandFlaws } from '../architecture/command-flaws.ts';

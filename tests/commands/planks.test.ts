@@ -1,7 +1,7 @@
 /** What the floor commands say of their rules and of the room they took, and how their data names a pattern. */
 
 import { describe, expect, it } from 'vitest';
-import { inches, millimetres } from '../../src/core/length.ts';
+import { inches, millimetres } from '../../src/units/length.ts';
 import { floorTo, replyTo } from '../bot/asked.ts';
 
 const PLANK = 'plank: 6 x 48 in, 10 per carton';

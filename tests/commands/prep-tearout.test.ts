@@ -1,10 +1,10 @@
 /** `prep tearout`, `prep lift`, `prep plan` and `safety` as they are asked, against sums done by hand. */
 
 import { describe, expect, it, test } from 'vitest';
-import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/core/area.ts';
-import { feet, inches } from '../../src/core/length.ts';
+import { TASKS } from '../../src/figures/safety.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { TASKS } from '../../src/trade/safety.ts';
+import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/area.ts';
+import { feet, inches } from '../../src/units/length.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 
 const POUND = 0.453_592_37;

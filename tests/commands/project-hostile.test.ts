@@ -3,11 +3,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import type { Asker } from '../../src/bot/asker.ts';
-import { openDesk } from '../../src/bot/desk.ts';
-import { parseLine } from '../../src/bot/grammar.ts';
-import { readLabel } from '../../src/measure/label.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { readLabel } from '../../src/input/label.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { DAY, LIMITS } from '../../src/project/limits.ts';
 import { personCodec } from '../../src/project/person.ts';
 import { projectCodec } from '../../src/project/project.ts';

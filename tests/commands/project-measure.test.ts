@@ -1,7 +1,7 @@
 /** Measuring back: what is asked of whoever has the tape, what they tell, and what both learn of it. */
 
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/bot/asker.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
 import { type Asked, answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 import { portsInMemory } from '../bot/demo-flat.ts';
 import { textOf } from '../project/conversation.ts';

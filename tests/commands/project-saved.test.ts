@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { isCalculating } from '../../src/measure/command-shape.ts';
+import { isCalculating } from '../../src/input/command-shape.ts';
 import { projectCodec } from '../../src/project/project.ts';
 import { requestOptions } from '../../src/project/saved-request.ts';
 import { type Conversation, conversation, textOf } from '../project/conversation.ts';

@@ -1,10 +1,10 @@
 /** Sharing of the demo flat as its owner and those it is shared with go about it. */
 
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/bot/asker.ts';
-import { openDesk } from '../../src/bot/desk.ts';
-import { keepAnswer, keptAnswer } from '../../src/bot/kept-answer.ts';
-import { hashOf } from '../../src/bot/link-token.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import { hashOf } from '../../src/accounts/link-token.ts';
+import { keepAnswer, keptAnswer } from '../../src/chat/kept-answer.ts';
 import { DAY } from '../../src/project/limits.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';

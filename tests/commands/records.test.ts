@@ -3,11 +3,11 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/core/length.ts';
-import { fullName, isCalculating, optionsOf } from '../../src/measure/command-shape.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import type { Cited } from '../../src/trade/cited.ts';
-import { FIGURES } from '../../src/trade/figures.ts';
+import type { Cited } from '../../src/figures/cited.ts';
+import { FIGURES } from '../../src/figures/figures.ts';
+import { fullName, isCalculating, optionsOf } from '../../src/input/command-shape.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
 /** Defaults that take nothing for granted: something is left out, or is not known. */
@@ -34,7 +34,7 @@ const shown = commands.filter(isCalculating).flatMap((command) =>
 );
 
 /** What `sources` can show: every record, wherever its file keeps it. */
-const TRADE = new URL('../../src/trade/', import.meta.url);
+const TRADE = new URL('../../src/figures/', import.meta.url);
 
 function isCited(value: unknown): value is Cited<unknown> {
   return (

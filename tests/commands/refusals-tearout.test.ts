@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { readTested } from '../../src/measure/asbestos-test.ts';
-import { readHouseYear } from '../../src/measure/house-year.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { readTested } from '../../src/input/asbestos-test.ts';
+import { readHouseYear } from '../../src/input/house-year.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 
 /** What came back: a refusal, problems, or an answer. */

@@ -2,8 +2,8 @@
 
 import { afterAll, describe, expect, test } from 'vitest';
 import type { FinishResult, TrimResult } from '../../commands/trim/parts/result.ts';
-import { inches } from '../../src/core/length.ts';
-import { closeWorkers } from '../../src/solve/pool.ts';
+import { inches } from '../../src/units/length.ts';
+import { closeWorkers } from '../../src/workers/pool.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 
 afterAll(closeWorkers);

@@ -1,10 +1,10 @@
 /** Accounts linked on every back end: exactly one taker of a code, nothing lost by a crash at any step, two codes taken crosswise. */
 
 import { beforeEach, describe, expect, it } from 'vitest';
-import { type Asker, accountKey } from '../../src/bot/asker.ts';
-import { type Desk, openDesk } from '../../src/bot/desk.ts';
+import { type Asker, accountKey } from '../../src/accounts/asker.ts';
+import { type Desk, openDesk } from '../../src/accounts/desk.ts';
 import { emptyContent } from '../../src/project/create.ts';
-import { Outage, type Shelf, type Store } from '../../src/store/types.ts';
+import { Outage, type Shelf, type Store } from '../../src/storage/types.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };
 const ANN_AT_WORK: Asker = { platform: 'slack', workspace: 'T1', id: 'U1' };

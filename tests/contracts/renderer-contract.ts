@@ -2,14 +2,14 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../src/bot/answer.ts';
+import type { Answer } from '../../src/chat/answer.ts';
+import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import type { Block, Reply } from '../../src/reply/reply.ts';
-import { DEMO_ASKS } from '../../src/terminal/demo.ts';
-import { sayFault } from '../../src/words/asks.ts';
-import { CHAT } from '../../src/words/chat.ts';
-import { PAGE } from '../../src/words/page.ts';
-import { saySource } from '../../src/words/sources.ts';
-import { TERMINAL } from '../../src/words/terminal.ts';
+import { sayFault } from '../../src/text/asks.ts';
+import { CHAT } from '../../src/text/chat.ts';
+import { PAGE } from '../../src/text/page.ts';
+import { saySource } from '../../src/text/sources.ts';
+import { TERMINAL } from '../../src/text/terminal.ts';
 import { answerTo } from '../bot/asked.ts';
 import { anyReply } from './arbitrary-reply.ts';
 

@@ -1,19 +1,19 @@
 /** The contract of renderers, for every platform that has one. */
 
-import type { Answer } from '../../src/bot/answer.ts';
-import { offersOf } from '../../src/bot/offers.ts';
-import { sheetText } from '../../src/bot/sheet.ts';
-import type { Message as DiscordMessage } from '../../src/discord/page.ts';
+import type { Answer } from '../../src/chat/answer.ts';
+import { offersOf } from '../../src/chat/offers.ts';
+import { sheetText } from '../../src/chat/sheet.ts';
+import type { Message as DiscordMessage } from '../../src/platforms/discord/page.ts';
 import {
   renderSheets as discordSheets,
   renderSources as discordSources,
   render as renderDiscord,
-} from '../../src/discord/render.ts';
-import { drawingsOf } from '../../src/slack/pictures.ts';
-import { type Message, renderPart, render as renderSlack, renderSources } from '../../src/slack/render.ts';
-import { pictureFile } from '../../src/slack/upload.ts';
-import { render as renderTerminal } from '../../src/terminal/render.ts';
-import { render as renderPage } from '../../src/web/render.ts';
+} from '../../src/platforms/discord/render.ts';
+import { drawingsOf } from '../../src/platforms/slack/pictures.ts';
+import { type Message, renderPart, render as renderSlack, renderSources } from '../../src/platforms/slack/render.ts';
+import { pictureFile } from '../../src/platforms/slack/upload.ts';
+import { render as renderTerminal } from '../../src/platforms/terminal/render.ts';
+import { render as renderPage } from '../../src/platforms/web/render.ts';
 import { discordWords } from '../discord/words.ts';
 import { slackWords } from '../slack/words.ts';
 import { pageWords } from '../web/page-words.ts';

@@ -1,9 +1,9 @@
 /** What every back end of the store must do, whichever it is. */
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Held } from '../../src/store/engine.ts';
-import type { OpenStore } from '../../src/store/store.ts';
-import { type Codec, RecordDamaged, RecordTooNew, type Shelf } from '../../src/store/types.ts';
+import type { Held } from '../../src/storage/engine.ts';
+import type { OpenStore } from '../../src/storage/store.ts';
+import { type Codec, RecordDamaged, RecordTooNew, type Shelf } from '../../src/storage/types.ts';
 import { joiningContract } from './joining-contract.ts';
 
 /** A back end under test: an empty place of its own. */

@@ -2,10 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundOf } from '../../src/core/floor/bound.ts';
-import type { Plank } from '../../src/core/floor/floor.ts';
-import { slabsOf } from '../../src/core/floor/slab.ts';
-import { ticks } from '../../src/core/length.ts';
+import { boundOf } from '../../src/layout/bound.ts';
+import type { Plank } from '../../src/layout/floor.ts';
+import { slabsOf } from '../../src/layout/slab.ts';
+import { ticks } from '../../src/units/length.ts';
 import { fewestLockingPlanks } from '../outside/matching-oracle.ts';
 
 const PLANK: Plank = { width: ticks(10), length: ticks(12), perCarton: 1, lock: 'click' };

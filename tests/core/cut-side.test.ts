@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CutPiece } from '../../src/core/floor/cut-pool.ts';
-import { pairSided } from '../../src/core/floor/cut-side.ts';
+import type { CutPiece } from '../../src/layout/cut-pool.ts';
+import { pairSided } from '../../src/layout/cut-side.ts';
 import { fewestLockingPlanks } from '../outside/matching-oracle.ts';
 
 const PLANK = 60;

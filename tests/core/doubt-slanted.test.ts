@@ -1,8 +1,8 @@
 /** Rooms with slanted walls as they might be if a wall was measured wrong. */
 
 import { describe, expect, it } from 'vitest';
-import { variants } from '../../src/core/floor/doubt.ts';
-import { doubleArea, type Outline } from '../../src/core/geometry.ts';
+import { variants } from '../../src/layout/doubt.ts';
+import { doubleArea, type Outline } from '../../src/units/geometry.ts';
 
 const clipped: Outline = [
   [0, 0],

@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { randomRooms } from '../../bench/random-rooms.ts';
-import { variants } from '../../src/core/floor/doubt.ts';
-import { doubleArea, isRectilinear, type Outline } from '../../src/core/geometry.ts';
+import { variants } from '../../src/layout/doubt.ts';
+import { doubleArea, isRectilinear, type Outline } from '../../src/units/geometry.ts';
 import { region } from '../outside/laid.ts';
 
 const rectangle: Outline = [

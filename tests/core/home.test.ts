@@ -1,13 +1,13 @@
 /** Rooms joined through doorways and cut out round what stands in them, figured by hand in inches. */
 
 import { describe, expect, it } from 'vitest';
-import type { Region } from '../../src/core/floor/floor.ts';
-import type { Doorway, DoorwaySide } from '../../src/core/home/doorway.ts';
-import { homeOf } from '../../src/core/home/home.ts';
-import { roomAreas } from '../../src/core/home/home-area.ts';
-import type { StandingPlace, ToldStanding } from '../../src/core/home/standing.ts';
-import { startWall } from '../../src/core/home/told-wall.ts';
-import { inches } from '../../src/core/length.ts';
+import type { Doorway, DoorwaySide } from '../../src/layout/doorway.ts';
+import type { Region } from '../../src/layout/floor.ts';
+import { homeOf } from '../../src/layout/home.ts';
+import { roomAreas } from '../../src/layout/home-area.ts';
+import type { StandingPlace, ToldStanding } from '../../src/layout/standing.ts';
+import { startWall } from '../../src/layout/told-wall.ts';
+import { inches } from '../../src/units/length.ts';
 import { region } from '../outside/laid.ts';
 
 const IN = 8128;

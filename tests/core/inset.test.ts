@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { randomRooms } from '../../bench/random-rooms.ts';
-import { inset } from '../../src/core/floor/inset.ts';
-import { slabArea, slabsOf } from '../../src/core/floor/slab.ts';
-import type { Outline } from '../../src/core/geometry.ts';
-import { inches } from '../../src/core/length.ts';
+import { inset } from '../../src/layout/inset.ts';
+import { slabArea, slabsOf } from '../../src/layout/slab.ts';
+import type { Outline } from '../../src/units/geometry.ts';
+import { inches } from '../../src/units/length.ts';
 import { areaByClipper, differingArea, insetByClipper, polygonOf } from '../outside/polygon-oracle.ts';
 
 const rooms = randomRooms(11, 80);

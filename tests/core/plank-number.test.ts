@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import type { Pattern } from '../../src/core/floor/floor.ts';
-import type { Outline } from '../../src/core/geometry.ts';
-import { inches } from '../../src/core/length.ts';
+import type { Pattern } from '../../src/layout/floor.ts';
+import type { Outline } from '../../src/units/geometry.ts';
+import { inches } from '../../src/units/length.ts';
 import { checkFloor } from '../outside/floor-checker.ts';
 import { laid, plank, region } from '../outside/laid.ts';
 

@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CutPiece } from '../../src/core/floor/cut-pool.ts';
-import { sourced } from '../../src/core/floor/rest-stock.ts';
-import { inches } from '../../src/core/length.ts';
+import type { CutPiece } from '../../src/layout/cut-pool.ts';
+import { sourced } from '../../src/layout/rest-stock.ts';
+import { inches } from '../../src/units/length.ts';
 import { plank } from '../outside/laid.ts';
 import { fewestLockingPlanks } from '../outside/matching-oracle.ts';
 

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { roundUp, roundUpRatio } from '../../src/core/round-up.ts';
+import { roundUp, roundUpRatio } from '../../src/units/round-up.ts';
 
 describe('roundUp', () => {
   it('does not count floating noise as a whole thing', () => {

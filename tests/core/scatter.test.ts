@@ -3,11 +3,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { randomRooms } from '../../bench/random-rooms.ts';
-import { layFloor } from '../../src/core/floor/lay.ts';
-import type { Run } from '../../src/core/floor/run.ts';
-import { crowdedJoints, inLine, scatterBreaches } from '../../src/core/floor/scatter-rule.ts';
-import { ScatterStock } from '../../src/core/floor/scatter-stock.ts';
-import { inches } from '../../src/core/length.ts';
+import { layFloor } from '../../src/layout/lay.ts';
+import type { Run } from '../../src/layout/run.ts';
+import { crowdedJoints, inLine, scatterBreaches } from '../../src/layout/scatter-rule.ts';
+import { ScatterStock } from '../../src/layout/scatter-stock.ts';
+import { inches } from '../../src/units/length.ts';
 import { benchRules, plank, region } from '../outside/laid.ts';
 import { fewestLockingPlanks } from '../outside/matching-oracle.ts';
 

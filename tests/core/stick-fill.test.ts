@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mostValuable as byStates } from '../../src/core/trim/stick-fill.ts';
-import { mostValuable } from '../../src/core/trim/stick-table.ts';
+import { mostValuable as byStates } from '../../src/trim/stick-fill.ts';
+import { mostValuable } from '../../src/trim/stick-table.ts';
 
 /** The worth of the best stick, by counting every kind from none to all. */
 function byEveryWay(

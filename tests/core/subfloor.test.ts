@@ -1,13 +1,13 @@
 /** Patches near walls, sheets and moisture verdicts, case by case. */
 
 import { describe, expect, it } from 'vitest';
-import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/core/area.ts';
-import { feet, inches, ticks } from '../../src/core/length.ts';
-import { poursFor } from '../../src/core/subfloor/fill.ts';
-import { moistureVerdict, readingsByArea, testsByArea } from '../../src/core/subfloor/moisture.ts';
-import { patchCut } from '../../src/core/subfloor/patch-cut.ts';
-import { dividePatch } from '../../src/core/subfloor/patch-panel.ts';
-import { planSheets } from '../../src/core/subfloor/sheet-plan.ts';
+import { poursFor } from '../../src/prep/fill.ts';
+import { moistureVerdict, readingsByArea, testsByArea } from '../../src/prep/moisture.ts';
+import { patchCut } from '../../src/prep/patch-cut.ts';
+import { dividePatch } from '../../src/prep/patch-panel.ts';
+import { planSheets } from '../../src/prep/sheet-plan.ts';
+import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/area.ts';
+import { feet, inches, ticks } from '../../src/units/length.ts';
 
 const joists = { spacing: inches(16), first: inches(16), width: inches(1.5) };
 const rules = { margin: inches(2), bays: 2, least: inches(24) };

@@ -1,10 +1,10 @@
 /** The better way for the rows, and what speaks for it. */
 
 import { describe, expect, it } from 'vitest';
-import type { Plan, Rules } from '../../src/core/floor/floor.ts';
-import { layFloor } from '../../src/core/floor/lay.ts';
-import { betterWay, quarterTurned } from '../../src/core/floor/way.ts';
-import { feet, inches } from '../../src/core/length.ts';
+import type { Plan, Rules } from '../../src/layout/floor.ts';
+import { layFloor } from '../../src/layout/lay.ts';
+import { betterWay, quarterTurned } from '../../src/layout/way.ts';
+import { feet, inches } from '../../src/units/length.ts';
 import { benchRules, plank, region } from '../outside/laid.ts';
 
 const board = plank(6, 48);

@@ -3,9 +3,9 @@
 import { extractText, getDocumentProxy } from 'unpdf';
 import { afterAll, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/bot/answer.ts';
-import { FILE_BYTES } from '../../src/discord/limits.ts';
-import { closeFiles } from '../../src/sheet/make.ts';
+import { answer } from '../../src/chat/answer.ts';
+import { closeFiles } from '../../src/documents/make.ts';
+import { FILE_BYTES } from '../../src/platforms/discord/limits.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { slash } from './interactions.ts';
 import { field, textOf } from './json-field.ts';

@@ -3,10 +3,10 @@
 import { InteractionContextType } from 'discord-api-types/v10';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/bot/answer.ts';
-import { parseLine } from '../../src/bot/grammar.ts';
-import { modalOf } from '../../src/discord/modal.ts';
-import { fullName } from '../../src/measure/command-shape.ts';
+import { answer } from '../../src/chat/answer.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { fullName } from '../../src/input/command-shape.ts';
+import { modalOf } from '../../src/platforms/discord/modal.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { fill, menu, OTHER, pick, press, slash, typing } from './interactions.ts';
 import { buttonsOf, field, list, textOf } from './json-field.ts';

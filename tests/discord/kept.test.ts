@@ -1,7 +1,7 @@
 /** The store behind the buttons: down, hanging or slow, every ask and press is answered. */
 
 import { afterEach, describe, expect, it } from 'vitest';
-import { type Kept, Outage } from '../../src/store/types.ts';
+import { type Kept, Outage } from '../../src/storage/types.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { ASKER, fill, OTHER, pick, press, slash, typing } from './interactions.ts';

@@ -3,11 +3,11 @@
 import type { APIApplicationCommand } from 'discord-api-types/v10';
 import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { COMMAND_CHARACTERS } from '../../src/discord/limits.ts';
-import { charactersOf, registered } from '../../src/discord/register.ts';
-import { differenceOf, register, registeredThere, wantedIn } from '../../src/discord/registration.ts';
-import { restOf } from '../../src/discord/start.ts';
-import { fullName, listed, optionsOf } from '../../src/measure/command-shape.ts';
+import { fullName, listed, optionsOf } from '../../src/input/command-shape.ts';
+import { COMMAND_CHARACTERS } from '../../src/platforms/discord/limits.ts';
+import { charactersOf, registered } from '../../src/platforms/discord/register.ts';
+import { differenceOf, register, registeredThere, wantedIn } from '../../src/platforms/discord/registration.ts';
+import { restOf } from '../../src/platforms/discord/start.ts';
 import { APPLICATION } from './interactions.ts';
 import { field, list } from './json-field.ts';
 import { discordLoopback, type Loopback } from './loopback.ts';

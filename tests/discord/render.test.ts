@@ -2,15 +2,15 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerRows } from '../../src/discord/buttons.ts';
-import { code, escaped, label } from '../../src/discord/escape.ts';
-import { outgoing } from '../../src/discord/outgoing.ts';
-import type { Message } from '../../src/discord/page.ts';
-import { render, renderSheets, renderSources } from '../../src/discord/render.ts';
+import { answerRows } from '../../src/platforms/discord/buttons.ts';
+import { code, escaped, label } from '../../src/platforms/discord/escape.ts';
+import { outgoing } from '../../src/platforms/discord/outgoing.ts';
+import type { Message } from '../../src/platforms/discord/page.ts';
+import { render, renderSheets, renderSources } from '../../src/platforms/discord/render.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { unsafe } from '../../src/reply/problem.ts';
 import type { Block, Reply } from '../../src/reply/reply.ts';
-import { CHAT } from '../../src/words/chat.ts';
+import { CHAT } from '../../src/text/chat.ts';
 import { replyTo } from '../bot/asked.ts';
 import { HOSTILE } from './hostile-texts.ts';
 import { textOf } from './json-field.ts';

@@ -2,16 +2,16 @@
 
 import type { APIInteraction } from 'discord-api-types/v10';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/bot/answer.ts';
-import type { Command } from '../../src/bot/command.ts';
-import type { Invocation } from '../../src/bot/invocation.ts';
-import type { Ports } from '../../src/bot/ports.ts';
-import { suggest } from '../../src/bot/suggest.ts';
-import { type DiscordSettings, type Running, startDiscord } from '../../src/discord/start.ts';
-import { toPng } from '../../src/draw/png.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import { makeFile } from '../../src/sheet/make.ts';
-import type { Kept } from '../../src/store/types.ts';
+import { type Answer, answer } from '../../src/chat/answer.ts';
+import type { Command } from '../../src/chat/command.ts';
+import type { Invocation } from '../../src/chat/invocation.ts';
+import type { Ports } from '../../src/chat/ports.ts';
+import { suggest } from '../../src/chat/suggest.ts';
+import { makeFile } from '../../src/documents/make.ts';
+import { toPng } from '../../src/drawing/png.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { type DiscordSettings, type Running, startDiscord } from '../../src/platforms/discord/start.ts';
+import type { Kept } from '../../src/storage/types.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { discordLoopback, type Loopback } from './loopback.ts';
 import type { Captured } from './loopback-rest.ts';

@@ -2,9 +2,9 @@
 
 import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/bot/answer.ts';
-import { clientOf } from '../../src/discord/gateway.ts';
-import { toPng } from '../../src/draw/png.ts';
+import { type Answer, answer } from '../../src/chat/answer.ts';
+import { toPng } from '../../src/drawing/png.ts';
+import { clientOf } from '../../src/platforms/discord/gateway.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { replyTo } from '../bot/asked.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';

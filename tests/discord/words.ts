@@ -1,6 +1,6 @@
 /** What a person reads in Discord messages: escapes undone, pictures by their descriptions, attached texts. */
 
-import type { Message } from '../../src/discord/page.ts';
+import type { Message } from '../../src/platforms/discord/page.ts';
 import { field, list } from './json-field.ts';
 
 /** All of it in order. */

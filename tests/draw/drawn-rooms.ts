@@ -1,10 +1,10 @@
 /** Rooms that pictures are tried on: the plain, the awkward and the large, and a home of twelve. */
 
-import type { Plan, Plank, Region } from '../../src/core/floor/floor.ts';
-import type { Angle } from '../../src/core/floor/frame.ts';
-import type { Outline, Point } from '../../src/core/geometry.ts';
-import { inches } from '../../src/core/length.ts';
-import type { Saying } from '../../src/measure/say-length.ts';
+import type { Saying } from '../../src/input/say-length.ts';
+import type { Plan, Plank, Region } from '../../src/layout/floor.ts';
+import type { Angle } from '../../src/layout/frame.ts';
+import type { Outline, Point } from '../../src/units/geometry.ts';
+import { inches } from '../../src/units/length.ts';
 import { benchRules, laid, plank, region } from '../outside/laid.ts';
 
 export const IMPERIAL: Saying = { units: 'imperial', decimal: '.' };

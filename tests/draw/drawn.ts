@@ -1,8 +1,8 @@
 /** The pictures of a plan, drawn in one go. */
 
-import type { LaidRegion, Plan } from '../../src/core/floor/floor.ts';
-import { drawPlan as planSteps, drawRoom as roomSteps, toldPlan } from '../../src/draw/plan.ts';
-import type { Saying } from '../../src/measure/say-length.ts';
+import { drawPlan as planSteps, drawRoom as roomSteps, toldPlan } from '../../src/drawing/plan.ts';
+import type { Saying } from '../../src/input/say-length.ts';
+import type { LaidRegion, Plan } from '../../src/layout/floor.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 
 export function drawPlan(plan: Plan, saying: Saying): readonly Drawing[] {

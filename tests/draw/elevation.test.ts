@@ -2,12 +2,12 @@
 
 import { afterAll, describe, expect, test } from 'vitest';
 import type { TrimResult } from '../../commands/trim/parts/result.ts';
-import { ticks } from '../../src/core/length.ts';
-import { toSvg } from '../../src/draw/svg.ts';
-import { boxOf, meet } from '../../src/draw/text.ts';
-import { sayCut } from '../../src/measure/say-length.ts';
+import { toSvg } from '../../src/drawing/svg.ts';
+import { boxOf, meet } from '../../src/drawing/text.ts';
+import { sayCut } from '../../src/input/say-length.ts';
 import { type Drawing, SHEET_WIDTH, type Text } from '../../src/reply/drawing.ts';
-import { closeWorkers } from '../../src/solve/pool.ts';
+import { ticks } from '../../src/units/length.ts';
+import { closeWorkers } from '../../src/workers/pool.ts';
 import { replyTo } from '../bot/asked.ts';
 import { IMPERIAL, METRIC } from './drawn-rooms.ts';
 

@@ -2,9 +2,9 @@
 
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, it } from 'vitest';
-import { ASCENT, DESCENT, drawable, textWidth } from '../../src/draw/font.ts';
-import { FONT_FAMILY, FONT_FILES } from '../../src/draw/font-file.ts';
-import { wrapped } from '../../src/draw/text.ts';
+import { ASCENT, DESCENT, drawable, textWidth } from '../../src/drawing/font.ts';
+import { FONT_FAMILY, FONT_FILES } from '../../src/drawing/font-file.ts';
+import { wrapped } from '../../src/drawing/text.ts';
 
 const SIZE = 100;
 

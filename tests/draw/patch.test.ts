@@ -2,13 +2,13 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { feet, inches, ticks } from '../../src/core/length.ts';
-import { type Patch, planPatch } from '../../src/core/subfloor/patch.ts';
-import { LOOKS } from '../../src/draw/palette.ts';
-import { drawPatch } from '../../src/draw/patch.ts';
-import { boxOf, meet } from '../../src/draw/text.ts';
+import { LOOKS } from '../../src/drawing/palette.ts';
+import { drawPatch } from '../../src/drawing/patch.ts';
+import { boxOf, meet } from '../../src/drawing/text.ts';
+import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/figures/subfloor.ts';
+import { type Patch, planPatch } from '../../src/prep/patch.ts';
 import type { Drawing, Shape } from '../../src/reply/drawing.ts';
-import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/trade/subfloor.ts';
+import { feet, inches, ticks } from '../../src/units/length.ts';
 
 const RULES = {
   margin: inches(2),

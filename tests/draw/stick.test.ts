@@ -1,9 +1,9 @@
 /** Saw marks of a stick: each follows the one before by its own length and the kerf between. */
 
 import { expect, test } from 'vitest';
-import { inches } from '../../src/core/length.ts';
-import { sawMarks } from '../../src/core/trim/saw-mark.ts';
-import { drawSticks } from '../../src/draw/stick.ts';
+import { drawSticks } from '../../src/drawing/stick.ts';
+import { sawMarks } from '../../src/trim/saw-mark.ts';
+import { inches } from '../../src/units/length.ts';
 import { IMPERIAL } from './drawn-rooms.ts';
 
 const pieces = [

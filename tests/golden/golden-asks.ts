@@ -1,6 +1,6 @@
 /** The asks whose whole answers are kept: our small upstairs flat, every shape of room and plank, and asks that go wrong. */
 
-import { DEMO_ASKS, WORKED_ASK } from '../../src/terminal/demo.ts';
+import { DEMO_ASKS, WORKED_ASK } from '../../src/platforms/terminal/demo.ts';
 
 const TEN = '10 per carton';
 

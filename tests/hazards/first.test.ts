@@ -2,15 +2,15 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/bot/answer.ts';
-import { parseLine } from '../../src/bot/grammar.ts';
-import { isEmergency } from '../../src/bot/hazards.ts';
-import { inTurn } from '../../src/bot/in-turn.ts';
-import type { Invocation } from '../../src/bot/invocation.ts';
-import type { Ports } from '../../src/bot/ports.ts';
+import { type Answer, answer } from '../../src/chat/answer.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { isEmergency } from '../../src/chat/hazards.ts';
+import { inTurn } from '../../src/chat/in-turn.ts';
+import type { Invocation } from '../../src/chat/invocation.ts';
+import type { Ports } from '../../src/chat/ports.ts';
 import { screen } from '../../src/hazards/screen.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import { Outage, type Store } from '../../src/store/types.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { Outage, type Store } from '../../src/storage/types.ts';
 import { answersTo, answerTo, problemsOf } from '../bot/asked.ts';
 import { cpuOf } from '../reading/cpu.ts';
 import { sentencesIn } from './sentences.ts';

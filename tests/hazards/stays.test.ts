@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/bot/answer.ts';
-import { openDesk } from '../../src/bot/desk.ts';
-import type { Invocation } from '../../src/bot/invocation.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import { type Answer, answer } from '../../src/chat/answer.ts';
+import type { Invocation } from '../../src/chat/invocation.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { portsInMemory } from '../bot/demo-flat.ts';
 import { flatContent } from '../project/projects.ts';
 

@@ -3,9 +3,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/bot/answer.ts';
+import { type Answer, answer } from '../../src/chat/answer.ts';
 import { screen } from '../../src/hazards/screen.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { answerTo } from '../bot/asked.ts';
 import { portsInMemory } from '../bot/demo-flat.ts';
 import { sentencesIn } from './sentences.ts';

@@ -4,8 +4,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { configDoubts, readConfig, secretsOf } from '../../src/host/config.ts';
-import { settingFacts } from '../../src/host/settings.ts';
+import { configDoubts, readConfig, secretsOf } from '../../src/server/config.ts';
+import { settingFacts } from '../../src/server/settings.ts';
 
 const SECRETS = settingFacts().flatMap(({ name, secret }) => (secret ? [name] : []));
 
@@ -316,7 +316,7 @@ describe('the settings', () => {
   });
 
   it('are all read', () => {
-    const source = readFileSync(new URL('../../src/host/config.ts', import.meta.url), 'utf8');
+    const source = readFileSync(new URL('../../src/server/config.ts', import.meta.url), 'utf8');
     for (const { name } of settingFacts()) expect(source, name).toContain(`read.${name}`);
   });
 

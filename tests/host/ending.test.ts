@@ -1,7 +1,7 @@
 /** The end: in order, in time, whatever does not end or fails. */
 
 import { describe, expect, it } from 'vitest';
-import { endingWith } from '../../src/host/ending.ts';
+import { endingWith } from '../../src/server/ending.ts';
 
 /** A clock that goes forward only when nothing else is left to do. */
 function stopwatch() {

@@ -1,11 +1,11 @@
 /** The log: what a line may hold, and that nothing else gets into one, whatever goes wrong. */
 
 import { describe, expect, it } from 'vitest';
-import { asRequest, requestId } from '../../src/bot/request.ts';
-import { logTo } from '../../src/host/log.ts';
-import { allowedFields } from '../../src/host/log-fields.ts';
-import { withoutSecrets } from '../../src/host/without-secrets.ts';
-import { Outage, RecordDamaged } from '../../src/store/types.ts';
+import { asRequest, requestId } from '../../src/chat/request.ts';
+import { logTo } from '../../src/server/log.ts';
+import { allowedFields } from '../../src/server/log-fields.ts';
+import { withoutSecrets } from '../../src/server/without-secrets.ts';
+import { Outage, RecordDamaged } from '../../src/storage/types.ts';
 
 const CANARY = 'kanari my bedroom is 12 x 14';
 

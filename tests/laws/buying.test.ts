@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/bot/asker.ts';
-import { openDesk } from '../../src/bot/desk.ts';
-import { hashOf } from '../../src/bot/link-token.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import { hashOf } from '../../src/accounts/link-token.ts';
 import type { Project } from '../../src/project/project.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
 import type { Reply } from '../../src/reply/reply.ts';

@@ -3,7 +3,7 @@
 import { expect, it } from 'vitest';
 import { mutatedLines } from '../../bench/mutate.ts';
 import { commands } from '../../commands/index.ts';
-import { render } from '../../src/terminal/render.ts';
+import { render } from '../../src/platforms/terminal/render.ts';
 import { answerTo, problemsOf } from '../bot/asked.ts';
 
 const LINES = 1500;

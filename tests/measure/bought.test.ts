@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readPurchases } from '../../src/measure/bought.ts';
-import { thingsNamed } from '../../src/measure/item-named.ts';
-import { DEFAULT_HABITS, type Reading } from '../../src/measure/reading.ts';
+import { thingsNamed } from '../../src/input/item-named.ts';
+import { DEFAULT_HABITS, type Reading } from '../../src/input/reading.ts';
+import { readPurchases } from '../../src/language/old/bought.ts';
 
 const reading: Reading = { option: 'do', habits: DEFAULT_HABITS, note: () => undefined };
 const told = (text: string) => readPurchases(text, reading);

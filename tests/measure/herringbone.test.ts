@@ -1,9 +1,9 @@
 /** Herringbones and the boards for them as people type them. */
 
 import { describe, expect, it } from 'vitest';
-import { readHerringbone } from '../../src/measure/herringbone.ts';
-import { readPattern } from '../../src/measure/layout.ts';
-import { readPlank } from '../../src/measure/plank.ts';
+import { readHerringbone } from '../../src/input/herringbone.ts';
+import { readPattern } from '../../src/input/layout.ts';
+import { readPlank } from '../../src/input/plank.ts';
 import { FEET, kept, told } from './room-typed.ts';
 
 describe('a herringbone', () => {

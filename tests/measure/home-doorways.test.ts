@@ -3,10 +3,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { retoldDoorway } from '../../commands/floor/parts/home-retold.ts';
-import type { Doorway } from '../../src/core/home/doorway.ts';
-import { inches, millimetres, ticks } from '../../src/core/length.ts';
-import { readHomeDoorways } from '../../src/measure/home-doorways.ts';
-import { DEFAULT_HABITS, type Habits } from '../../src/measure/reading.ts';
+import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
+import { readHomeDoorways } from '../../src/input/rooms/home-doorways.ts';
+import type { Doorway } from '../../src/layout/doorway.ts';
+import { inches, millimetres, ticks } from '../../src/units/length.ts';
 import { METRIC, readBy } from './told.ts';
 
 function doorwayIn(text: string, habits?: Habits): Doorway | undefined {

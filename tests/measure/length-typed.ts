@@ -1,8 +1,8 @@
 /** One length read for a test: as two kinds of asker would type it, with the notes it makes. */
 
-import type { LengthUnit } from '../../src/measure/length.ts';
-import { readLength } from '../../src/measure/length.ts';
-import type { Habits } from '../../src/measure/reading.ts';
+import type { LengthUnit } from '../../src/input/length.ts';
+import { readLength } from '../../src/input/length.ts';
+import type { Habits } from '../../src/input/reading.ts';
 
 export const POINT: Habits = { units: 'imperial', decimal: '.', currency: 'USD' };
 export const COMMA: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };

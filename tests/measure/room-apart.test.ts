@@ -1,9 +1,9 @@
 /** Rooms taken apart: each reads the same by itself, in whatever units its reader thinks. */
 
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import { readRooms } from '../../src/measure/room.ts';
-import { readRoomsApart, roomTold } from '../../src/measure/room-apart.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { readRooms } from '../../src/input/rooms/room.ts';
+import { readRoomsApart, roomTold } from '../../src/input/rooms/room-apart.ts';
 
 const reading = (units: 'imperial' | 'metric' = 'imperial') => ({
   option: 'room',

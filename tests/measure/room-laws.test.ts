@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { doubleArea, isRectilinear } from '../../src/core/geometry.ts';
-import { readRooms } from '../../src/measure/room.ts';
+import { readRooms } from '../../src/input/rooms/room.ts';
+import { doubleArea, isRectilinear } from '../../src/units/geometry.ts';
 import { FEET, FT, IN, kept, METRES, told } from './room-typed.ts';
 
 type Corner = readonly [x: number, y: number];

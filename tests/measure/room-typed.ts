@@ -1,8 +1,8 @@
 /** What the tests of rooms and planks share: asks read with each kind of habits, and the figures that come of them. */
 
 import { expect } from 'vitest';
-import type { Habits, Read, Reading } from '../../src/measure/reading.ts';
-import { readRooms } from '../../src/measure/room.ts';
+import type { Habits, Read, Reading } from '../../src/input/reading.ts';
+import { readRooms } from '../../src/input/rooms/room.ts';
 import type { Problem } from '../../src/reply/problem.ts';
 
 export const FEET: Habits = { units: 'imperial', decimal: '.', currency: 'USD' };

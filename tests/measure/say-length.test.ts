@@ -2,11 +2,11 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Length } from '../../src/core/length.ts';
-import { ticks } from '../../src/core/length.ts';
-import { readLength } from '../../src/measure/length.ts';
-import type { Saying } from '../../src/measure/say-length.ts';
-import { sayCut, sayLength } from '../../src/measure/say-length.ts';
+import { readLength } from '../../src/input/length.ts';
+import type { Saying } from '../../src/input/say-length.ts';
+import { sayCut, sayLength } from '../../src/input/say-length.ts';
+import type { Length } from '../../src/units/length.ts';
+import { ticks } from '../../src/units/length.ts';
 
 const IMPERIAL: Saying = { units: 'imperial', decimal: '.' };
 const METRIC: Saying = { units: 'metric', decimal: '.' };

@@ -1,9 +1,9 @@
 /** How cut pieces are told to whoever saws them: by their sides, the corner cut off, or all their corners, without nicks no tape shows. */
 
 import { describe, expect, it } from 'vitest';
-import type { Outline } from '../../src/core/geometry.ts';
-import { ticks } from '../../src/core/length.ts';
-import { sayPieceMarked } from '../../src/measure/say-piece.ts';
+import { sayPieceMarked } from '../../src/input/say-piece.ts';
+import type { Outline } from '../../src/units/geometry.ts';
+import { ticks } from '../../src/units/length.ts';
 
 const IN = 8128;
 const ROW = { v: 0, height: 3 * IN };

@@ -2,11 +2,11 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { areaOf } from '../../src/core/area.ts';
-import { feet, inches, millimetres } from '../../src/core/length.ts';
-import { cents } from '../../src/core/money.ts';
-import { sayArea, sayAreasOfSum, sayMoney, sayNumber, sayWeight } from '../../src/measure/say.ts';
-import type { Saying } from '../../src/measure/say-length.ts';
+import { sayArea, sayAreasOfSum, sayMoney, sayNumber, sayWeight } from '../../src/input/say.ts';
+import type { Saying } from '../../src/input/say-length.ts';
+import { areaOf } from '../../src/units/area.ts';
+import { feet, inches, millimetres } from '../../src/units/length.ts';
+import { cents } from '../../src/units/money.ts';
 
 const IMPERIAL: Saying = { units: 'imperial', decimal: '.' };
 const METRIC: Saying = { units: 'metric', decimal: '.' };

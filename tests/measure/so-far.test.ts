@@ -1,9 +1,9 @@
 /** Directions by room, and how far a floor is laid, in the words that people use. */
 
 import { describe, expect, it } from 'vitest';
-import { inches, millimetres } from '../../src/core/length.ts';
-import { readDirection } from '../../src/measure/layout.ts';
-import { readSoFar } from '../../src/measure/so-far.ts';
+import { readDirection } from '../../src/input/layout.ts';
+import { readSoFar } from '../../src/language/old/so-far.ts';
+import { inches, millimetres } from '../../src/units/length.ts';
 import { METRIC, readBy } from './told.ts';
 
 describe('directions', () => {

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_HABITS, type Reading } from '../../src/measure/reading.ts';
-import { readMoney } from '../../src/measure/spent.ts';
+import { DEFAULT_HABITS, type Reading } from '../../src/input/reading.ts';
+import { readMoney } from '../../src/language/old/spent.ts';
 
 const reading: Reading = { option: 'do', habits: DEFAULT_HABITS, note: () => undefined };
 

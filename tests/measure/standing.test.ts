@@ -3,10 +3,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { retoldStanding } from '../../commands/floor/parts/home-retold.ts';
-import type { StandingPlace, ToldStanding } from '../../src/core/home/standing.ts';
-import { inches, millimetres, ticks } from '../../src/core/length.ts';
-import { DEFAULT_HABITS, type Habits } from '../../src/measure/reading.ts';
-import { readStanding } from '../../src/measure/standing.ts';
+import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
+import { readStanding } from '../../src/input/rooms/standing.ts';
+import type { StandingPlace, ToldStanding } from '../../src/layout/standing.ts';
+import { inches, millimetres, ticks } from '../../src/units/length.ts';
 import { METRIC, readBy } from './told.ts';
 
 describe('what stands in a room', () => {

@@ -1,6 +1,6 @@
 /** A reader tried on a text: its value, its problems and its notes. */
 
-import { DEFAULT_HABITS, type Habits, type Read, type Reading } from '../../src/measure/reading.ts';
+import { DEFAULT_HABITS, type Habits, type Read, type Reading } from '../../src/input/reading.ts';
 
 export const METRIC: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };
 

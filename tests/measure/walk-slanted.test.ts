@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { doubleArea } from '../../src/core/geometry.ts';
-import { readDirection } from '../../src/measure/layout.ts';
-import { readRooms } from '../../src/measure/room.ts';
+import { readDirection } from '../../src/input/layout.ts';
+import { readRooms } from '../../src/input/rooms/room.ts';
+import { doubleArea } from '../../src/units/geometry.ts';
 import { cornersOf, FEET, FT, IN, kept, METRES, MM, problemsIn, told } from './room-typed.ts';
 
 /** 10 wide, 8 deep, and a bay on the far wall: 3 from the left, sides 2 by 2, its front 2. Drawn by hand. */

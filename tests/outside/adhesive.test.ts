@@ -2,9 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import type { PatchResult } from '../../commands/prep/parts/patch-result.ts';
-import { inches } from '../../src/core/length.ts';
-import { feetPerTube, tubesFor } from '../../src/core/subfloor/adhesive.ts';
-import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../src/trade/adhesive.ts';
+import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../src/figures/adhesive.ts';
+import { feetPerTube, tubesFor } from '../../src/prep/adhesive.ts';
+import { inches } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
 const ounce = CUBIC_INCHES_PER_FLUID_OUNCE.value;

@@ -2,7 +2,7 @@
 
 import { expect, it, test } from 'vitest';
 import type { TrimResult } from '../../commands/trim/parts/result.ts';
-import { feet, inches } from '../../src/core/length.ts';
+import { feet, inches } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
 async function trimTo(ask: string): Promise<TrimResult> {

@@ -1,11 +1,11 @@
 /** Caulk and nails as the trade has them, each beside its source. */
 
 import { expect, it, test } from 'vitest';
-import { feet, inches, TICKS_PER_FOOT } from '../../src/core/length.ts';
-import { beadLength, fillerLitres, tubesFor } from '../../src/core/trim/coating.ts';
-import { nailCount, nailLength } from '../../src/core/trim/nailing.ts';
-import { CAULK_TUBE } from '../../src/trade/caulk.ts';
-import { NAIL_STEPS, SAME_STUD } from '../../src/trade/nails.ts';
+import { CAULK_TUBE } from '../../src/figures/caulk.ts';
+import { NAIL_STEPS, SAME_STUD } from '../../src/figures/nails.ts';
+import { beadLength, fillerLitres, tubesFor } from '../../src/trim/coating.ts';
+import { nailCount, nailLength } from '../../src/trim/nailing.ts';
+import { feet, inches, TICKS_PER_FOOT } from '../../src/units/length.ts';
 
 // Reported by trade pages: a 10.1 fl oz tube gives 24.3 ft at 1/4 × 1/4 in. NIST Handbook 44 app. C: 231 in³ a gallon.
 it('10.1 fl oz give 24.3 ft at 1/4 × 1/4 in, and four times as much at half the bead', () => {

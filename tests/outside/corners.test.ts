@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { inches } from '../../src/core/length.ts';
-import { interiorAngle, kerfAlong, sawSetting, slant, turning } from '../../src/core/trim/corner.ts';
+import { interiorAngle, kerfAlong, sawSetting, slant, turning } from '../../src/trim/corner.ts';
+import { inches } from '../../src/units/length.ts';
 import { feetOutline } from '../draw/drawn-rooms.ts';
 
 // Reported by the trade: |180° − interior| ÷ 2. An outside corner of a square room is 270° inside; "corner ÷ 2" is wrong but at 90°.

@@ -1,10 +1,10 @@
 /** Published cutting-stock and bin-packing instances with known optimum. */
 
 import { describe, expect, it } from 'vitest';
-import { firstSticks } from '../../src/core/trim/stick-first.ts';
-import type { StickPlan, StickTask } from '../../src/core/trim/stick-task.ts';
-import { highs } from '../../src/solve/highs.ts';
-import { searchSticks } from '../../src/solve/stick-search.ts';
+import { firstSticks } from '../../src/trim/stick-first.ts';
+import type { StickPlan, StickTask } from '../../src/trim/stick-task.ts';
+import { highs } from '../../src/workers/highs.ts';
+import { searchSticks } from '../../src/workers/stick-search.ts';
 
 async function best(task: StickTask): Promise<StickPlan> {
   let last: StickPlan | undefined;

@@ -1,12 +1,12 @@
 /** Debris weights and volumes against published factors and an example worked in print. */
 
 import { describe, expect, it, test } from 'vitest';
-import { areaOf } from '../../src/core/area.ts';
-import { feet, inches } from '../../src/core/length.ts';
-import { kilogramsOf } from '../../src/core/tearout/mass.ts';
-import { tackStripReach } from '../../src/core/tearout/tack-strip.ts';
-import { CARPET_ALONE, LAID_WEIGHT, LOOSE_PAD, LOOSE_WEIGHT, PAD_SHARE, PICKUP_BED } from '../../src/trade/debris.ts';
-import { BUNDLE, GULLY, TACK_STRIP, WIDE_TACK_STRIP } from '../../src/trade/tearout.ts';
+import { CARPET_ALONE, LAID_WEIGHT, LOOSE_PAD, LOOSE_WEIGHT, PAD_SHARE, PICKUP_BED } from '../../src/figures/debris.ts';
+import { BUNDLE, GULLY, TACK_STRIP, WIDE_TACK_STRIP } from '../../src/figures/tearout.ts';
+import { kilogramsOf } from '../../src/prep/mass.ts';
+import { tackStripReach } from '../../src/prep/tack-strip.ts';
+import { areaOf } from '../../src/units/area.ts';
+import { feet, inches } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
 /** 1 lb in kilograms and 1 yd³ in litres: NIST Handbook 44 app. C, from memory. */

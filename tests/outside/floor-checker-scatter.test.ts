@@ -1,7 +1,7 @@
 /** Scattered floors are legal as laid, and a joint put in line or a stair planted in one is caught. */
 
 import { describe, expect, it } from 'vitest';
-import { inches } from '../../src/core/length.ts';
+import { inches } from '../../src/units/length.ts';
 import { checkFloor } from './floor-checker.ts';
 import { readFloor } from './floor-checker-data.ts';
 import { benchRules, laid, plank, region } from './laid.ts';

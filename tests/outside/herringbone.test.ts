@@ -5,9 +5,9 @@ import { describe, expect, it } from 'vitest';
 import { randomRooms } from '../../bench/random-rooms.ts';
 import { slantedRooms } from '../../bench/slanted-rooms.ts';
 import { herringResult } from '../../commands/floor/parts/herringbone-result.ts';
-import type { Outline } from '../../src/core/geometry.ts';
-import { layHerringbone } from '../../src/core/herringbone/lay.ts';
-import { inches } from '../../src/core/length.ts';
+import { layHerringbone } from '../../src/layout/herringbone-lay.ts';
+import type { Outline } from '../../src/units/geometry.ts';
+import { inches } from '../../src/units/length.ts';
 import { checkHerringbone, type HerringData, readHerringbone } from './herringbone-checker.ts';
 import { plank, region } from './laid.ts';
 

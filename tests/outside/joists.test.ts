@@ -1,9 +1,9 @@
 /** Notches and holes in a joist against the limits printed for a 2×10. */
 
 import { describe, expect, it } from 'vitest';
-import { inches, TICKS_PER_INCH } from '../../src/core/length.ts';
-import { joistFlaws, joistLimits } from '../../src/core/subfloor/joist-cut.ts';
-import { JOIST_LIMITS } from '../../src/trade/joists.ts';
+import { JOIST_LIMITS } from '../../src/figures/joists.ts';
+import { joistFlaws, joistLimits } from '../../src/prep/joist-cut.ts';
+import { inches, TICKS_PER_INCH } from '../../src/units/length.ts';
 import { answerTo, problemsOf } from '../bot/asked.ts';
 
 const limits = JOIST_LIMITS.value;

@@ -1,13 +1,13 @@
 /** Floors laid for a test and handed over as the result data that outside checkers read. */
 
 import { floorResult } from '../../commands/floor/parts/result.ts';
-import { purchaseOf } from '../../src/core/cost/carton.ts';
-import type { Pattern, Plan, Plank, Region, Rules } from '../../src/core/floor/floor.ts';
-import type { Angle } from '../../src/core/floor/frame.ts';
-import { layFloor } from '../../src/core/floor/lay.ts';
-import { stairStep } from '../../src/core/floor/pattern.ts';
-import type { Outline } from '../../src/core/geometry.ts';
-import { inches } from '../../src/core/length.ts';
+import { purchaseOf } from '../../src/layout/carton.ts';
+import type { Pattern, Plan, Plank, Region, Rules } from '../../src/layout/floor.ts';
+import type { Angle } from '../../src/layout/frame.ts';
+import { layFloor } from '../../src/layout/lay.ts';
+import { stairStep } from '../../src/layout/pattern.ts';
+import type { Outline } from '../../src/units/geometry.ts';
+import { inches } from '../../src/units/length.ts';
 
 export function region(name: string, outline: Outline, holes: readonly Outline[] = []): Region {
   return { name, outline, holes, openings: [] };

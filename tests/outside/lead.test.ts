@@ -1,10 +1,10 @@
 /** Old paint disturbed, against the US EPA's questions and answers on its rule. */
 
 import { describe, expect, it, test } from 'vitest';
-import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/core/area.ts';
-import { feet, inches } from '../../src/core/length.ts';
-import { disturbedArea, isMinor } from '../../src/core/safety/lead.ts';
-import { LEAD_YEARS, MINOR_WORK } from '../../src/trade/lead.ts';
+import { LEAD_YEARS, MINOR_WORK } from '../../src/figures/lead.ts';
+import { disturbedArea, isMinor } from '../../src/prep/lead.ts';
+import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/area.ts';
+import { feet, inches } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
 const SQUARE_INCH = SQUARE_TICKS_PER_SQUARE_FOOT / 144n;

@@ -4,17 +4,17 @@ import fc from 'fast-check';
 import { add, type Fraction, fraction, type MathType, multiply, number, subtract } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import type { LevelResult } from '../../commands/prep/parts/level.ts';
-import { SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/core/area.ts';
-import { inches, millimetres, TICKS_PER_MM, ticks } from '../../src/core/length.ts';
-import { bagsFor, gridFill, meanFill, rampFill } from '../../src/core/subfloor/fill.ts';
-import { allowedGap, gapUnder, isFlat, isGridStraight } from '../../src/core/subfloor/flatness.ts';
 import {
   DIP_FILL,
   FLOATING_FLATNESS,
   FLOATING_FLATNESS_METRIC,
   NAILED_FLATNESS,
   NAILED_FLATNESS_METRIC,
-} from '../../src/trade/flatness.ts';
+} from '../../src/figures/flatness.ts';
+import { bagsFor, gridFill, meanFill, rampFill } from '../../src/prep/fill.ts';
+import { allowedGap, gapUnder, isFlat, isGridStraight } from '../../src/prep/flatness.ts';
+import { SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/units/area.ts';
+import { inches, millimetres, TICKS_PER_MM, ticks } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
 async function levelled(ask: string): Promise<LevelResult> {

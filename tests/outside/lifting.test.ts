@@ -1,9 +1,9 @@
 /** The lifting equation against the example printed in its manual and against its limits. */
 
 import { describe, expect, it, test } from 'vitest';
-import { inches, millimetres } from '../../src/core/length.ts';
-import { type Lift, liftingIndex, weightLimits } from '../../src/core/safety/lift.ts';
-import { couplingMultiplier, frequencyMultiplier } from '../../src/core/safety/lift-frequency.ts';
+import { type Lift, liftingIndex, weightLimits } from '../../src/prep/lift.ts';
+import { couplingMultiplier, frequencyMultiplier } from '../../src/prep/lift-frequency.ts';
+import { inches, millimetres } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
 const POUND = 0.453_592_37;

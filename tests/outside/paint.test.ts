@@ -1,9 +1,9 @@
 /** Paint on trim by what a gallon covers, beside its source. */
 
 import { expect, it, test } from 'vitest';
-import { feet, inches } from '../../src/core/length.ts';
-import { coatLitres } from '../../src/core/trim/coating.ts';
-import { PAINT_COVERAGE } from '../../src/trade/paint.ts';
+import { PAINT_COVERAGE } from '../../src/figures/paint.ts';
+import { coatLitres } from '../../src/trim/coating.ts';
+import { feet, inches } from '../../src/units/length.ts';
 
 const LITRES_PER_GALLON = 3.785411784;
 

@@ -1,7 +1,7 @@
 /** A legal floor at a slant is found legal, and every fault planted in it is caught. */
 
 import { describe, expect, it } from 'vitest';
-import type { Pattern } from '../../src/core/floor/floor.ts';
+import type { Pattern } from '../../src/layout/floor.ts';
 import { checkFloor } from './floor-checker.ts';
 import { type FloorData, type PieceData, readFloor } from './floor-checker-data.ts';
 import { benchRules, laid, plank, region } from './laid.ts';

@@ -1,10 +1,10 @@
 /** Fasteners, sheets and screws of a panel subfloor against what the trade prints. */
 
 import { describe, expect, it } from 'vitest';
-import { inches } from '../../src/core/length.ts';
-import { fastenerPlaces } from '../../src/core/subfloor/fastener.ts';
-import { squeakScrews } from '../../src/core/subfloor/screw.ts';
-import { FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../src/trade/subfloor.ts';
+import { FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../src/figures/subfloor.ts';
+import { fastenerPlaces } from '../../src/prep/fastener.ts';
+import { squeakScrews } from '../../src/prep/screw.ts';
+import { inches } from '../../src/units/length.ts';
 
 /** A whole 4×8 sheet across joists. */
 function sheet(spacing: number) {

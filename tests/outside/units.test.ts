@@ -1,7 +1,10 @@
 /** The units against published conversion factors. */
 
 import { describe, expect, it } from 'vitest';
-import { areaOf, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/core/area.ts';
+import { readLength } from '../../src/input/length.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { readTape } from '../../src/input/tape.ts';
+import { areaOf, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/units/area.ts';
 import {
   feet,
   inches,
@@ -10,10 +13,7 @@ import {
   TICKS_PER_INCH,
   TICKS_PER_METRE,
   TICKS_PER_MM,
-} from '../../src/core/length.ts';
-import { readLength } from '../../src/measure/length.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import { readTape } from '../../src/measure/tape.ts';
+} from '../../src/units/length.ts';
 
 const reading = { option: 'length', habits: DEFAULT_HABITS, note: () => {} };
 

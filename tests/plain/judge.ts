@@ -1,12 +1,12 @@
 /** Judges how a message was read against how a person reads it, through the readers of the planks ask and the tape. */
 
 import planks from '../../commands/floor/planks.ts';
-import { readOptions } from '../../src/bot/read-options.ts';
-import { type Plain, readPlain } from '../../src/measure/plain.ts';
-import { DEFAULT_HABITS, type Habits } from '../../src/measure/reading.ts';
-import { readRooms } from '../../src/measure/room.ts';
-import { readTape } from '../../src/measure/tape.ts';
-import type { ToldPlank, ToldRooms } from '../../src/measure/told.ts';
+import { readOptions } from '../../src/chat/read-options.ts';
+import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
+import { readRooms } from '../../src/input/rooms/room.ts';
+import { readTape } from '../../src/input/tape.ts';
+import type { ToldPlank, ToldRooms } from '../../src/input/told.ts';
+import { type Plain, readPlain } from '../../src/language/old/plain-sentence.ts';
 import type { Message, Wanted } from './message.ts';
 
 export const METRIC: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };

@@ -4,12 +4,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mutatedLines } from '../../bench/mutate.ts';
 import { commands } from '../../commands/index.ts';
-import { parseLine } from '../../src/bot/grammar.ts';
-import { readOptions } from '../../src/bot/read-options.ts';
-import { askLine } from '../../src/measure/command-shape.ts';
-import { cleaned } from '../../src/measure/plain/clean.ts';
-import { type Plain, readPlain } from '../../src/measure/plain.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { readOptions } from '../../src/chat/read-options.ts';
+import { askLine } from '../../src/input/command-shape.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { cleaned } from '../../src/language/old/clean.ts';
+import { type Plain, readPlain } from '../../src/language/old/plain-sentence.ts';
 import { CORPUS } from './corpus.ts';
 import { habitsOf, METRIC } from './judge.ts';
 

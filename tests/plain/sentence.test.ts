@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { parseLine } from '../../src/bot/grammar.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
 import { answerTo, floorTo, problemsOf, replyTo } from '../bot/asked.ts';
 
 function parsed(line: string) {

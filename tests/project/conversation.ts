@@ -1,9 +1,9 @@
 /** A conversation about a project, line by line, with a store in memory and a clock that stands until it is set. */
 
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/bot/answer.ts';
-import { openDesk } from '../../src/bot/desk.ts';
-import { DEFAULT_HABITS, type Habits } from '../../src/measure/reading.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import { type Answer, answer } from '../../src/chat/answer.ts';
+import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
 import type { Content, Project } from '../../src/project/project.ts';
 import type { Problem } from '../../src/reply/problem.ts';
 import type { Reply } from '../../src/reply/reply.ts';

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { accountCodec } from '../../src/project/account.ts';
 import { personCodec } from '../../src/project/person.ts';
 import { projectCodec } from '../../src/project/project.ts';
-import { type Codec, RecordDamaged, RecordTooNew } from '../../src/store/types.ts';
+import { type Codec, RecordDamaged, RecordTooNew } from '../../src/storage/types.ts';
 
 const FOLDER = new URL('fixtures/', import.meta.url);
 const CODECS: Readonly<Record<string, Codec<unknown>>> = {

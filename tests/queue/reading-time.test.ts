@@ -3,12 +3,12 @@
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/bot/answer.ts';
-import { defineCommand } from '../../src/bot/command.ts';
-import { parseLine } from '../../src/bot/grammar.ts';
-import { reader } from '../../src/measure/option.ts';
-import { DEFAULT_HABITS, read } from '../../src/measure/reading.ts';
-import { limitReading, readInTime, readWithin } from '../../src/queue/reading-time.ts';
+import { answer } from '../../src/chat/answer.ts';
+import { defineCommand } from '../../src/chat/command.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { reader } from '../../src/input/option.ts';
+import { DEFAULT_HABITS, read } from '../../src/input/reading.ts';
+import { limitReading, readInTime, readWithin } from '../../src/workers/reading-time.ts';
 import { problemsOf } from '../bot/asked.ts';
 
 /** Tries two ways for every letter: with these 40 it would take hours. */

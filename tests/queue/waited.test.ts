@@ -1,8 +1,8 @@
 /** How long somebody's work waited is told to whoever counts it, and nobody else's. */
 
 import { expect, it } from 'vitest';
-import { eachOnBehalfOf } from '../../src/queue/whose.ts';
-import { WorkQueue } from '../../src/queue/work-queue.ts';
+import { eachOnBehalfOf } from '../../src/workers/whose.ts';
+import { WorkQueue } from '../../src/workers/work-queue.ts';
 
 it('counts the waits of one’s own work, and none where there was a place', async () => {
   const queue = new WorkQueue({ atOnce: 1, forFirst: 0, inAll: 10, ofOne: 10 });

@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { parseLine } from '../../src/bot/grammar.ts';
-import { jobWithout, projectSaid } from '../../src/bot/project-said.ts';
-import { readPlain } from '../../src/measure/plain.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { readPlain } from '../../src/language/old/plain-sentence.ts';
+import { jobWithout, projectSaid } from '../../src/language/old/project-said.ts';
 import { cpuOf } from './cpu.ts';
 
 /** Milliseconds of processor time that reading may take. */

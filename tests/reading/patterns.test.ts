@@ -10,7 +10,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { checkSync as CheckSync } from 'recheck';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { LONGEST_ASK } from '../../src/bot/grammar.ts';
+import { LONGEST_ASK } from '../../src/chat/grammar.ts';
 import { cpuWithin } from './cpu.ts';
 import { distinct, MADE_FROM_NAMES, type Pattern, patternsMade, patternsWritten } from './patterns-found.ts';
 import { PLANTED } from './planted.ts';

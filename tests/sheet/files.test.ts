@@ -3,11 +3,11 @@
 import Papa from 'papaparse';
 import { extractText, getDocumentProxy } from 'unpdf';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { drawable } from '../../src/draw/font.ts';
+import { csvFiles, csvText } from '../../src/documents/csv.ts';
+import { closeFiles, makeFile } from '../../src/documents/make.ts';
+import { drawable } from '../../src/drawing/font.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
 import type { Block } from '../../src/reply/reply.ts';
-import { csvFiles, csvText } from '../../src/sheet/csv.ts';
-import { closeFiles, makeFile } from '../../src/sheet/make.ts';
 import { flatSheets, namedSheets } from './gathered.ts';
 
 let sheets: Sheets;

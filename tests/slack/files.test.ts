@@ -1,7 +1,7 @@
 /** Files that an answer comes with, put into the asker's direct messages by the real Bolt app. */
 
 import { afterAll, describe, expect, it } from 'vitest';
-import { closeFiles, makeFile } from '../../src/sheet/make.ts';
+import { closeFiles, makeFile } from '../../src/documents/make.ts';
 import { running, shown, wordsOf } from './running.ts';
 
 afterAll(closeFiles);

@@ -2,7 +2,7 @@
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { fullName, listed } from '../../src/measure/command-shape.ts';
+import { fullName, listed } from '../../src/input/command-shape.ts';
 import { picturesAlone, pressables, type Running, running, shown, wordsOf } from './running.ts';
 
 const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;

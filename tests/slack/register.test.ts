@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
 import { generatedFiles } from '../../scripts/generated-files.ts';
-import { EVENTS, manifestOf, manifestYaml, SCOPES } from '../../src/slack/register.ts';
+import { EVENTS, manifestOf, manifestYaml, SCOPES } from '../../src/platforms/slack/register.ts';
 
 const text = (most: number, least = 1) => z.string().min(least).max(most);
 const url = text(3500).regex(/^https?:\/\//);
@@ -87,7 +87,7 @@ describe('the manifest', () => {
 
   it('asks for the rights of the methods that are called, and no others', () => {
     const sources = readdirSync('src/slack')
-      .map((file) => readFileSync(`src/slack/${file}`, 'utf8'))
+      .map((file) => readFileSync(`src/platforms/slack/${file}`, 'utf8'))
       .join('\n');
     const methods = new Set(
       [...sources.matchAll(/client\.((?:chat|files|views|conversations|users)\.\w+)/g)].map(([, name]) => name),

@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type Message, render, renderPart, renderSources } from '../../src/platforms/slack/render.ts';
 import { unsafe } from '../../src/reply/problem.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { type Message, render, renderPart, renderSources } from '../../src/slack/render.ts';
 import { answerTo, replyTo } from '../bot/asked.ts';
 import { anyReply, anyText, HOSTILE_BITS } from '../contracts/arbitrary-reply.ts';
 import { bare } from '../contracts/renderer-contract.ts';

@@ -2,8 +2,8 @@
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/bot/answer.ts';
-import { Outage } from '../../src/store/types.ts';
+import { answer } from '../../src/chat/answer.ts';
+import { Outage } from '../../src/storage/types.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { NOW, type Running, running, shown, wordsOf } from './running.ts';
 

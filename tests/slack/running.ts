@@ -2,13 +2,13 @@
 
 import { expect } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/bot/answer.ts';
-import { type Listening, listen, routed } from '../../src/host/server.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import type { SlackParts } from '../../src/slack/ports.ts';
-import { startSlack } from '../../src/slack/start.ts';
-import type { SlackSettings } from '../../src/slack/told.ts';
-import type { Kept } from '../../src/store/types.ts';
+import { answer } from '../../src/chat/answer.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import type { SlackParts } from '../../src/platforms/slack/ports.ts';
+import { startSlack } from '../../src/platforms/slack/start.ts';
+import type { SlackSettings } from '../../src/platforms/slack/told.ts';
+import { type Listening, listen, routed } from '../../src/server/server.ts';
+import type { Kept } from '../../src/storage/types.ts';
 import { replyTo } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';

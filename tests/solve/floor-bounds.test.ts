@@ -2,14 +2,14 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { flowTable } from '../../src/core/floor/flow-table.ts';
-import type { Lane } from '../../src/core/floor/rip-share.ts';
-import type { Run } from '../../src/core/floor/run.ts';
-import { scatterFloor } from '../../src/core/floor/scatter-floor.ts';
-import { inches } from '../../src/core/length.ts';
-import { bounded } from '../../src/solve/floor-bounds.ts';
-import { FlowModel } from '../../src/solve/floor-flow.ts';
-import { highs } from '../../src/solve/highs.ts';
+import { flowTable } from '../../src/layout/flow-table.ts';
+import type { Lane } from '../../src/layout/rip-share.ts';
+import type { Run } from '../../src/layout/run.ts';
+import { scatterFloor } from '../../src/layout/scatter-floor.ts';
+import { inches } from '../../src/units/length.ts';
+import { bounded } from '../../src/workers/floor-bounds.ts';
+import { FlowModel } from '../../src/workers/floor-flow.ts';
+import { highs } from '../../src/workers/highs.ts';
 import { fewestOf } from '../outside/layout-oracle.ts';
 
 const solver = await highs();

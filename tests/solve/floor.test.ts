@@ -1,10 +1,10 @@
 /** Large floors are laid in a worker, to the same plan as here. */
 
 import { afterAll, describe, expect, it } from 'vitest';
-import { layFloor } from '../../src/core/floor/lay.ts';
-import { feet } from '../../src/core/length.ts';
-import { layAway } from '../../src/solve/floor.ts';
-import { closeWorkers, lastAnswerFrom } from '../../src/solve/pool.ts';
+import { layFloor } from '../../src/layout/lay.ts';
+import { feet } from '../../src/units/length.ts';
+import { layAway } from '../../src/workers/floor.ts';
+import { closeWorkers, lastAnswerFrom } from '../../src/workers/pool.ts';
 import { benchRules, plank, region } from '../outside/laid.ts';
 
 afterAll(closeWorkers);

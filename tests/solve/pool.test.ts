@@ -1,11 +1,11 @@
 /** Tasks and their threads: what takes too long or too much is given up, its worker replaced, and the next task is well. */
 
 import { afterEach, describe, expect, it } from 'vitest';
-import { feet } from '../../src/core/length.ts';
-import { Unworked } from '../../src/queue/unworked.ts';
-import { onBehalfOf } from '../../src/queue/whose.ts';
-import type { Task } from '../../src/solve/job.ts';
-import { answersFrom, boundTasks, closeWorkers, lastAnswerFrom, taskFigures } from '../../src/solve/pool.ts';
+import { feet } from '../../src/units/length.ts';
+import type { Task } from '../../src/workers/job.ts';
+import { answersFrom, boundTasks, closeWorkers, lastAnswerFrom, taskFigures } from '../../src/workers/pool.ts';
+import { Unworked } from '../../src/workers/unworked.ts';
+import { onBehalfOf } from '../../src/workers/whose.ts';
 import { benchRules, plank, region } from '../outside/laid.ts';
 
 const USUAL = { workers: 0, queue: 200, queuePerPerson: 10, askSeconds: 20, askMegabytes: 512 };

@@ -4,12 +4,12 @@ import fc from 'fast-check';
 import type { Highs } from 'highs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { randomLists } from '../../bench/sticks.ts';
-import { firstSticks } from '../../src/core/trim/stick-first.ts';
-import type { StickPlan, StickTask } from '../../src/core/trim/stick-task.ts';
-import { highs } from '../../src/solve/highs.ts';
-import { closeWorkers } from '../../src/solve/pool.ts';
-import { searchSticks } from '../../src/solve/stick-search.ts';
-import { cutSticks } from '../../src/solve/sticks.ts';
+import { firstSticks } from '../../src/trim/stick-first.ts';
+import type { StickPlan, StickTask } from '../../src/trim/stick-task.ts';
+import { highs } from '../../src/workers/highs.ts';
+import { closeWorkers } from '../../src/workers/pool.ts';
+import { searchSticks } from '../../src/workers/stick-search.ts';
+import { cutSticks } from '../../src/workers/sticks.ts';
 import { cheapestByEveryWay } from '../outside/stick-oracle.ts';
 
 let solver: Highs;

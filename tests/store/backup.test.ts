@@ -6,9 +6,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { BackupUnusable, backupLines, checkBackup, restoreLines } from '../../src/store/backup.ts';
-import type { Held } from '../../src/store/engine.ts';
-import { opener, openStore, reader } from '../../src/store/store.ts';
+import { BackupUnusable, backupLines, checkBackup, restoreLines } from '../../src/storage/backup.ts';
+import type { Held } from '../../src/storage/engine.ts';
+import { opener, openStore, reader } from '../../src/storage/store.ts';
 import { listHeld } from './held.ts';
 
 const SOON = Date.now() + 3_600_000;

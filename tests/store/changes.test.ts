@@ -2,10 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Engine } from '../../src/store/engine.ts';
-import { PATIENCE } from '../../src/store/patience.ts';
-import { shelfOn } from '../../src/store/shelf.ts';
-import { type Codec, Outage } from '../../src/store/types.ts';
+import type { Engine } from '../../src/storage/engine.ts';
+import { PATIENCE } from '../../src/storage/patience.ts';
+import { shelfOn } from '../../src/storage/shelf.ts';
+import { type Codec, Outage } from '../../src/storage/types.ts';
 import { type Fate, scriptedEngine, steppedClock } from './scripted-engine.ts';
 
 const SUM: Codec<number> = { read: (raw) => Number(raw), write: (value) => value };

@@ -6,9 +6,9 @@ import { join } from 'node:path';
 import { open, type RootDatabase } from 'lmdb';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { startWriter } from '../../bench/faults/writers.ts';
-import { FolderTaken, GONE_AFTER, type Owner, Ownership } from '../../src/store/embedded-owner.ts';
-import { openStore } from '../../src/store/store.ts';
-import { Outage } from '../../src/store/types.ts';
+import { FolderTaken, GONE_AFTER, type Owner, Ownership } from '../../src/storage/embedded-owner.ts';
+import { openStore } from '../../src/storage/store.ts';
+import { Outage } from '../../src/storage/types.ts';
 import { steppedClock } from './scripted-engine.ts';
 
 let folder = '';

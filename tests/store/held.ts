@@ -1,6 +1,6 @@
 /** All that an engine holds, as a list. */
 
-import type { Engine, Held } from '../../src/store/engine.ts';
+import type { Engine, Held } from '../../src/storage/engine.ts';
 
 /** Reads all and closes the engine. */
 export async function listHeld(opening: Promise<Engine>): Promise<readonly Held[]> {

@@ -1,9 +1,9 @@
 /** Asks counted by the minute while the store does not answer, or is there for one process alone. */
 
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { limitsOn } from '../../src/store/limits.ts';
-import { type Clock, Lost, MACHINE_CLOCK } from '../../src/store/patience.ts';
-import { openStore } from '../../src/store/store.ts';
+import { limitsOn } from '../../src/storage/limits.ts';
+import { type Clock, Lost, MACHINE_CLOCK } from '../../src/storage/patience.ts';
+import { openStore } from '../../src/storage/store.ts';
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());

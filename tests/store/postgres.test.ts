@@ -1,7 +1,7 @@
 /** The store on Postgres: the contract, each test in a schema of its own. */
 
 import { randomBytes } from 'node:crypto';
-import { opener, openStore } from '../../src/store/store.ts';
+import { opener, openStore } from '../../src/storage/store.ts';
 import { limitsContract } from '../contracts/limits-contract.ts';
 import { storeContract } from '../contracts/store-contract.ts';
 import { valuesContract } from '../contracts/values-contract.ts';

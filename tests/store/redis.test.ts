@@ -2,7 +2,7 @@
 
 import { randomBytes } from 'node:crypto';
 import { createClient, createKeyv, default as KeyvRedis } from '@keyv/redis';
-import { opener, openStore } from '../../src/store/store.ts';
+import { opener, openStore } from '../../src/storage/store.ts';
 import { limitsContract } from '../contracts/limits-contract.ts';
 import { storeContract } from '../contracts/store-contract.ts';
 import { valuesContract } from '../contracts/values-contract.ts';

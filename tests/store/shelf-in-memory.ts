@@ -1,6 +1,6 @@
 /** A store in memory: records as JSON with a revision, read through their codec as any store reads them. */
 
-import { type Codec, type Kept, Outage, type Shelf, type Store } from '../../src/store/types.ts';
+import { type Codec, type Kept, Outage, type Shelf, type Store } from '../../src/storage/types.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 
 /** A store in memory; `down` makes it answer nothing, `reads` counts what was loaded, `records` is what it holds as written. */

@@ -3,8 +3,8 @@
 import { randomBytes } from 'node:crypto';
 import { expect, it } from 'vitest';
 import { slowProxy } from '../../bench/faults/slow-proxy.ts';
-import { openStore } from '../../src/store/store.ts';
-import { type Codec, Outage } from '../../src/store/types.ts';
+import { openStore } from '../../src/storage/store.ts';
+import { type Codec, Outage } from '../../src/storage/types.ts';
 import { clearPostgres, clearRedis, POSTGRES, REDIS, withServer } from './servers.ts';
 
 const SUM: Codec<number> = { read: Number, write: (value) => value };

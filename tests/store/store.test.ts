@@ -4,7 +4,7 @@ import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { openStore } from '../../src/store/store.ts';
+import { openStore } from '../../src/storage/store.ts';
 
 const fault = (): void => {};
 

@@ -6,14 +6,14 @@ import { join } from 'node:path';
 import { PassThrough, Writable } from 'node:stream';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/bot/answer.ts';
-import type { Invocation } from '../../src/bot/invocation.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import { type Answer, answer } from '../../src/chat/answer.ts';
+import type { Invocation } from '../../src/chat/invocation.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { WORKED_ASK } from '../../src/platforms/terminal/demo.ts';
+import { ask, askLines, converse, demonstrate, type Session } from '../../src/platforms/terminal/receive.ts';
+import { send } from '../../src/platforms/terminal/send.ts';
 import { unsafe } from '../../src/reply/problem.ts';
-import { WORKED_ASK } from '../../src/terminal/demo.ts';
-import { ask, askLines, converse, demonstrate, type Session } from '../../src/terminal/receive.ts';
-import { send } from '../../src/terminal/send.ts';
-import { TERMINAL } from '../../src/words/terminal.ts';
+import { TERMINAL } from '../../src/text/terminal.ts';
 
 /** A screen that remembers. */
 class Paper extends Writable {

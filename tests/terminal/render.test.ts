@@ -2,11 +2,11 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../src/bot/answer.ts';
+import type { Answer } from '../../src/chat/answer.ts';
+import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
+import { render, type Sheet } from '../../src/platforms/terminal/render.ts';
 import { unsafe } from '../../src/reply/problem.ts';
 import type { Block, Reply } from '../../src/reply/reply.ts';
-import { DEMO_ASKS } from '../../src/terminal/demo.ts';
-import { render, type Sheet } from '../../src/terminal/render.ts';
 import { answerTo, replyTo } from '../bot/asked.ts';
 
 const PAPER: Sheet = { width: 60, colour: false };

@@ -2,8 +2,8 @@
 
 import { randomBytes } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { openDesk } from '../../src/bot/desk.ts';
-import { type OpenStore, openStore } from '../../src/store/store.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import { type OpenStore, openStore } from '../../src/storage/store.ts';
 import { replyTo } from '../bot/asked.ts';
 import { flatContent } from '../project/projects.ts';
 import { clearPostgres, POSTGRES, withServer } from '../store/servers.ts';

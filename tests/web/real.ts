@@ -1,18 +1,18 @@
 /** The share page of a real project: the whole pipeline on a store in memory, with links of every kind. */
 
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/bot/answer.ts';
-import type { Asker } from '../../src/bot/asker.ts';
-import { openDesk } from '../../src/bot/desk.ts';
-import type { Offer } from '../../src/bot/desk-share.ts';
-import type { Ports } from '../../src/bot/ports.ts';
-import { type Route, routed } from '../../src/host/server.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
-import { fileMaker } from '../../src/sheet/file-maker.ts';
-import type { Store } from '../../src/store/types.ts';
-import { allowanceOf } from '../../src/web/allowance.ts';
-import { openedBy } from '../../src/web/opened.ts';
-import { startWeb } from '../../src/web/start.ts';
+import type { Asker } from '../../src/accounts/asker.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import type { Offer } from '../../src/accounts/desk-share.ts';
+import { answer } from '../../src/chat/answer.ts';
+import type { Ports } from '../../src/chat/ports.ts';
+import { fileMaker } from '../../src/documents/file-maker.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { allowanceOf } from '../../src/platforms/web/allowance.ts';
+import { openedBy } from '../../src/platforms/web/opened.ts';
+import { startWeb } from '../../src/platforms/web/start.ts';
+import { type Route, routed } from '../../src/server/server.ts';
+import type { Store } from '../../src/storage/types.ts';
 import { type DemoPorts, demoPorts } from '../bot/demo-flat.ts';
 
 export const OWNER: Asker = { platform: 'discord', id: '100200300' };

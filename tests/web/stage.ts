@@ -1,15 +1,15 @@
 /** A page to be visited in tests: links with their roles, sheets whose ticks are really ticked, and what is asked of the bot. */
 
 import { createHash } from 'node:crypto';
-import type { Answer } from '../../src/bot/answer.ts';
-import type { Invocation } from '../../src/bot/invocation.ts';
-import type { Route } from '../../src/host/server.ts';
-import { routed } from '../../src/host/server.ts';
-import { DEFAULT_HABITS } from '../../src/measure/reading.ts';
+import type { Answer } from '../../src/chat/answer.ts';
+import type { Invocation } from '../../src/chat/invocation.ts';
+import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { allowanceOf } from '../../src/platforms/web/allowance.ts';
+import type { Opened } from '../../src/platforms/web/ports.ts';
+import { startWeb } from '../../src/platforms/web/start.ts';
 import type { Sheets, Tick } from '../../src/reply/job-sheet.ts';
-import { allowanceOf } from '../../src/web/allowance.ts';
-import type { Opened } from '../../src/web/ports.ts';
-import { startWeb } from '../../src/web/start.ts';
+import type { Route } from '../../src/server/server.ts';
+import { routed } from '../../src/server/server.ts';
 import { NOON } from '../bot/demo-flat.ts';
 import { storeInMemory } from '../store/shelf-in-memory.ts';
 import { bareReply } from './fixture-sheets.ts';

@@ -6,12 +6,12 @@ import { type AddressInfo, createServer as createRawServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
-import { readConfig } from '../../src/host/config.ts';
-import { exitCodeOf, type Finding, findingsText } from '../../src/host/doctor.ts';
-import { clockFinding, folderFinding, nodeFinding, portFinding } from '../../src/host/doctor-machine.ts';
-import { applicationOf, discordFindings, inviteLink, slackFindings } from '../../src/host/doctor-tokens.ts';
-import { type DoctorTerms, findings } from '../../src/wiring/doctor.ts';
-import { onlineFindings } from '../../src/wiring/doctor-online.ts';
+import { readConfig } from '../../src/server/config.ts';
+import { exitCodeOf, type Finding, findingsText } from '../../src/server/doctor.ts';
+import { clockFinding, folderFinding, nodeFinding, portFinding } from '../../src/server/doctor-machine.ts';
+import { onlineFindings } from '../../src/server/doctor-online.ts';
+import { applicationOf, discordFindings, inviteLink, slackFindings } from '../../src/server/doctor-tokens.ts';
+import { type DoctorTerms, findings } from '../../src/server/wiring-doctor.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'floorhand-doctor-'));
 const servers: Server[] = [];

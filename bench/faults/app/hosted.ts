@@ -3,7 +3,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Place } from '../../../src/store/store.ts';
+import type { Place } from '../../../src/storage/store.ts';
 import { type BotProcess, type Environment, startBot } from '../../load/bot-process.ts';
 import { bothChats, type Chats } from '../../load/chats.ts';
 import { HANGING } from '../../load/probe.ts';

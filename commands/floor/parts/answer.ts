@@ -1,18 +1,18 @@
 /** From the options of `floor planks` to its answer. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Plan } from '../../../src/core/floor/floor.ts';
-import { type Length, TICKS_PER_MM } from '../../../src/core/length.ts';
-import { drawPlan, toldPlan } from '../../../src/draw/plan.ts';
-import { PATTERN_NAMES } from '../../../src/measure/layout.ts';
-import { inSteps } from '../../../src/queue/in-steps.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { drawPlan, toldPlan } from '../../../src/drawing/plan.ts';
+import { floorRules } from '../../../src/figures/floor-rule.ts';
+import { LONG_RUN, PERIMETER_GAP, PLANK_FIGURES } from '../../../src/figures/planks.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { PATTERN_NAMES } from '../../../src/input/layout.ts';
+import type { Plan } from '../../../src/layout/floor.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
-import { floorRules } from '../../../src/trade/floor-rule.ts';
-import { LONG_RUN, PERIMETER_GAP, PLANK_FIGURES } from '../../../src/trade/planks.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { ACTIONS, planksHeadline, RULES_TITLE, STEPS } from '../../../src/words/floor.ts';
-import { sayFloorRule } from '../../../src/words/floor-rules.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { ACTIONS, planksHeadline, RULES_TITLE, STEPS } from '../../../src/text/floor.ts';
+import { sayFloorRule } from '../../../src/text/floor-rules.ts';
+import { type Length, TICKS_PER_MM } from '../../../src/units/length.ts';
+import { inSteps } from '../../../src/workers/in-steps.ts';
 import { brokenBlocks } from './broken.ts';
 import { buyFacts, layFacts } from './facts.ts';
 import { guideTables, stepsFor } from './guide.ts';

@@ -1,8 +1,7 @@
 /** Rules a plan does not keep, in words: never silently. */
 
-import type { Plan } from '../../../src/core/floor/floor.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import type { Plan } from '../../../src/layout/floor.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import {
   BROKEN_TITLE,
@@ -11,7 +10,8 @@ import {
   OFF_PATTERN_TITLE,
   offPattern,
   sayBroken,
-} from '../../../src/words/floor.ts';
+} from '../../../src/text/floor.ts';
+import { ticks } from '../../../src/units/length.ts';
 
 /** Broken rules one step a place; rows off the pattern one step a room. Nothing when all are kept. */
 export function brokenBlocks(plan: Plan, saying: Saying): readonly Block[] {

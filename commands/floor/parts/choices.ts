@@ -1,12 +1,12 @@
 /** Planks side by side on the same rooms: each laid, priced and weighed, and the first by each measure. */
 
-import type { Context, Problems } from '../../../src/bot/command.ts';
-import { countCuts } from '../../../src/core/floor/cuts.ts';
-import { portion } from '../../../src/core/money.ts';
-import { choicesIn, type ToldChoice } from '../../../src/measure/choices.ts';
-import type { AreaPrice } from '../../../src/measure/pad-price.ts';
-import { tooManyTogether } from '../../../src/words/compare.ts';
-import { handedInRows } from '../../../src/words/herringbone-problems.ts';
+import type { Context, Problems } from '../../../src/chat/command.ts';
+import { choicesIn, type ToldChoice } from '../../../src/input/choices.ts';
+import type { AreaPrice } from '../../../src/input/pad-price.ts';
+import { countCuts } from '../../../src/layout/cuts.ts';
+import { tooManyTogether } from '../../../src/text/compare.ts';
+import { handedInRows } from '../../../src/text/herringbone-problems.ts';
+import { portion } from '../../../src/units/money.ts';
 import { wallToWall } from './facts.ts';
 import { askedAreas, type LaidFloor, layAsk, settled } from './laid.ts';
 import type { PlanksAsk } from './rules.ts';

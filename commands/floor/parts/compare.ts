@@ -1,17 +1,17 @@
 /** The answer of `floor compare`. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { largestOf } from '../../../src/core/floor/direction.ts';
-import { cents } from '../../../src/core/money.ts';
-import { drawChoices } from '../../../src/draw/choices-sheet.ts';
-import { sayMoney, sayNumber } from '../../../src/measure/say.ts';
-import type { Saying } from '../../../src/measure/say-length.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { drawChoices } from '../../../src/drawing/choices-sheet.ts';
+import { PLANK_FIGURES } from '../../../src/figures/planks.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { sayMoney, sayNumber } from '../../../src/input/say.ts';
+import type { Saying } from '../../../src/input/say-length.ts';
+import { largestOf } from '../../../src/layout/direction.ts';
 import type { Block, Fact, Reply, Result } from '../../../src/reply/reply.ts';
-import { PLANK_FIGURES } from '../../../src/trade/planks.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { COMPARE } from '../../../src/words/compare.ts';
-import { counted } from '../../../src/words/floor.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { COMPARE } from '../../../src/text/compare.ts';
+import { counted } from '../../../src/text/floor.ts';
+import { cents } from '../../../src/units/money.ts';
 import { type CompareAsk, firstBy, type Weighed, weigh, weighSettled } from './choices.ts';
 
 /** Lays every plank in the same rooms and sets them side by side: first answers, then what the searches of scattered joints end with. */

@@ -1,16 +1,16 @@
 /** The facts of a plank answer: what to buy, and how the floor is laid. */
 
-import { planksByArea } from '../../../src/core/cost/carton.ts';
-import type { Plan, Region } from '../../../src/core/floor/floor.ts';
-import { doubleArea } from '../../../src/core/geometry.ts';
-import { startWall } from '../../../src/core/home/told-wall.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { roundUpRatio } from '../../../src/core/round-up.ts';
-import { sayArea, sayNumber } from '../../../src/measure/say.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import { RULE_OF_THUMB_PERCENT } from '../../../src/figures/planks.ts';
+import { sayArea, sayNumber } from '../../../src/input/say.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { planksByArea } from '../../../src/layout/carton.ts';
+import type { Plan, Region } from '../../../src/layout/floor.ts';
+import { startWall } from '../../../src/layout/told-wall.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { RULE_OF_THUMB_PERCENT } from '../../../src/trade/planks.ts';
-import { BUY, counted, LAY } from '../../../src/words/floor.ts';
+import { BUY, counted, LAY } from '../../../src/text/floor.ts';
+import { doubleArea } from '../../../src/units/geometry.ts';
+import { ticks } from '../../../src/units/length.ts';
+import { roundUpRatio } from '../../../src/units/round-up.ts';
 import { homeFacts } from './home-blocks.ts';
 import type { LaidFloor } from './laid.ts';
 

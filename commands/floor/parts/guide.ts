@@ -1,17 +1,17 @@
 /** The laying guide: row by row what to cut, from which plank, and what to keep. */
 
-import type { LaidRegion, Piece, Plan, Row } from '../../../src/core/floor/floor.ts';
-import { isSlanted } from '../../../src/core/floor/ground.ts';
-import { runsIn } from '../../../src/core/floor/run-pieces.ts';
-import { coverable } from '../../../src/core/floor/sliced.ts';
-import { type WallLevel, wallLevels } from '../../../src/core/floor/wall-level.ts';
-import { placesIn } from '../../../src/core/home/row-place.ts';
-import { type Length, ticks } from '../../../src/core/length.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
-import { sayPieceMarked, sayPieceShort, sidesOfPiece } from '../../../src/measure/say-piece.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { sayPieceMarked, sayPieceShort, sidesOfPiece } from '../../../src/input/say-piece.ts';
+import type { LaidRegion, Piece, Plan, Row } from '../../../src/layout/floor.ts';
+import { isSlanted } from '../../../src/layout/ground.ts';
+import { placesIn } from '../../../src/layout/row-place.ts';
+import { runsIn } from '../../../src/layout/run-pieces.ts';
+import { coverable } from '../../../src/layout/sliced.ts';
+import { type WallLevel, wallLevels } from '../../../src/layout/wall-level.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { GUIDE, STEPS } from '../../../src/words/floor.ts';
-import { SLANTED_STEP } from '../../../src/words/piece.ts';
+import { GUIDE, STEPS } from '../../../src/text/floor.ts';
+import { SLANTED_STEP } from '../../../src/text/piece.ts';
+import { type Length, ticks } from '../../../src/units/length.ts';
 
 /** How to lay it, with a step on slanted pieces where there are any. */
 export function stepsFor({ plank, regions }: Plan): readonly string[] {

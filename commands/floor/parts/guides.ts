@@ -1,12 +1,12 @@
 /** The laying guides of all rooms told, each an answer of its own, with what is cut for each. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { toldPlan } from '../../../src/draw/plan.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { toldPlan } from '../../../src/drawing/plan.ts';
 import type { SawPiece } from '../../../src/reply/job-sheet.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import type { Reply, Result } from '../../../src/reply/reply.ts';
-import { planksHeadline } from '../../../src/words/floor.ts';
-import { GUIDES } from '../../../src/words/job-sheet.ts';
+import { planksHeadline } from '../../../src/text/floor.ts';
+import { GUIDES } from '../../../src/text/job-sheet.ts';
 import { guideTables } from './guide.ts';
 import type { HerringResult } from './herringbone-result.ts';
 import { layAsk, sayingOf, settled } from './laid.ts';

@@ -1,18 +1,18 @@
 /** The facts of a herringbone answer: what to buy, how the field lies, and the pieces to cut. */
 
-import { planksByArea, purchaseOf } from '../../../src/core/cost/carton.ts';
-import { onBoard } from '../../../src/core/herringbone/board-cut.ts';
-import type { HerringBoard, HerringPlan } from '../../../src/core/herringbone/herringbone.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { roundUpRatio } from '../../../src/core/round-up.ts';
-import { sayArea, sayNumber } from '../../../src/measure/say.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
-import { sayPieceMarked } from '../../../src/measure/say-piece.ts';
+import { HERRINGBONE_THUMB_PERCENT } from '../../../src/figures/planks.ts';
+import { sayArea, sayNumber } from '../../../src/input/say.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { sayPieceMarked } from '../../../src/input/say-piece.ts';
+import { onBoard } from '../../../src/layout/board-cut.ts';
+import { planksByArea, purchaseOf } from '../../../src/layout/carton.ts';
+import type { HerringBoard, HerringPlan } from '../../../src/layout/herringbone.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { HERRINGBONE_THUMB_PERCENT } from '../../../src/trade/planks.ts';
-import { BUY, counted, LAY } from '../../../src/words/floor.ts';
-import { type BoughtBoards, HERRING } from '../../../src/words/herringbone.ts';
-import { SHAPE } from '../../../src/words/piece.ts';
+import { BUY, counted, LAY } from '../../../src/text/floor.ts';
+import { type BoughtBoards, HERRING } from '../../../src/text/herringbone.ts';
+import { SHAPE } from '../../../src/text/piece.ts';
+import { ticks } from '../../../src/units/length.ts';
+import { roundUpRatio } from '../../../src/units/round-up.ts';
 import { wallToWall } from './facts.ts';
 import { homeFacts } from './home-blocks.ts';
 import type { LaidFloor } from './laid.ts';

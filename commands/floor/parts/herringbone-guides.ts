@@ -1,16 +1,16 @@
 /** The guides of a herringbone floor, room by room, with the boards to cut, alike ones together. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { HerringPlan, HerringRegion } from '../../../src/core/herringbone/herringbone.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { drawHerringbone } from '../../../src/draw/herringbone-sheet.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
-import { inSteps } from '../../../src/queue/in-steps.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { drawHerringbone } from '../../../src/drawing/herringbone-sheet.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import type { HerringPlan, HerringRegion } from '../../../src/layout/herringbone.ts';
 import type { SawPiece } from '../../../src/reply/job-sheet.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
-import { HERRING_DRAWING, HERRING_STEPS } from '../../../src/words/herringbone.ts';
-import { SHAPE } from '../../../src/words/piece.ts';
-import { SAW } from '../../../src/words/saw.ts';
+import { HERRING_DRAWING, HERRING_STEPS } from '../../../src/text/herringbone.ts';
+import { SHAPE } from '../../../src/text/piece.ts';
+import { SAW } from '../../../src/text/saw.ts';
+import { ticks } from '../../../src/units/length.ts';
+import { inSteps } from '../../../src/workers/in-steps.ts';
 import { type Guide, guidesReply } from './guides.ts';
 import { type HerringAsk, herringReply, layHerringAsk } from './herringbone.ts';
 import { type BoughtHerring, boardKinds, cutTables, fieldFacts } from './herringbone-facts.ts';

@@ -1,9 +1,9 @@
 /** A herringbone plan as result data of kind `floor`: boards as polygons, for rows do not describe it. */
 
-import type { HerringPlan, HerringRegion } from '../../../src/core/herringbone/herringbone.ts';
-import type { Home } from '../../../src/core/home/home.ts';
-import { TICKS_PER_INCH } from '../../../src/core/length.ts';
+import type { HerringPlan, HerringRegion } from '../../../src/layout/herringbone.ts';
+import type { Home } from '../../../src/layout/home.ts';
 import type { Result } from '../../../src/reply/reply.ts';
+import { TICKS_PER_INCH } from '../../../src/units/length.ts';
 import type { BoughtBoardCount } from './herringbone-facts.ts';
 import type { Cost } from './result.ts';
 

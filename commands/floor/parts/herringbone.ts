@@ -1,17 +1,17 @@
 /** From the options of a floor command with `pattern: herringbone` to its answer. */
 
-import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
-import type { HerringPlan, HerringRules } from '../../../src/core/herringbone/herringbone.ts';
-import { drawHerringbone } from '../../../src/draw/herringbone-sheet.ts';
-import type { ToldHerringbone } from '../../../src/measure/herringbone.ts';
-import { inSteps } from '../../../src/queue/in-steps.ts';
+import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
+import { drawHerringbone } from '../../../src/drawing/herringbone-sheet.ts';
+import { PLANK_FIGURES } from '../../../src/figures/planks.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import type { ToldHerringbone } from '../../../src/input/herringbone.ts';
+import type { HerringPlan, HerringRules } from '../../../src/layout/herringbone.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
-import { layHerringboneAway } from '../../../src/solve/herringbone.ts';
-import { PLANK_FIGURES } from '../../../src/trade/planks.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { boardsHeadline, HERRING, HERRING_STEPS } from '../../../src/words/herringbone.ts';
-import { borderOfHanded, clickInHerringbone, noBorder } from '../../../src/words/herringbone-problems.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { boardsHeadline, HERRING, HERRING_STEPS } from '../../../src/text/herringbone.ts';
+import { borderOfHanded, clickInHerringbone, noBorder } from '../../../src/text/herringbone-problems.ts';
+import { layHerringboneAway } from '../../../src/workers/herringbone.ts';
+import { inSteps } from '../../../src/workers/in-steps.ts';
 import { type BoughtHerring, boughtBoards, cutTables, fieldFacts, herringFacts } from './herringbone-facts.ts';
 import { herringResult } from './herringbone-result.ts';
 import { askedAreas, priceOf, sayingOf } from './laid.ts';

@@ -1,14 +1,14 @@
 /** What an answer tells of a home as a whole: doorways, rooms, offcuts kept from room to room, what is left at the end. */
 
-import type { Region } from '../../../src/core/floor/floor.ts';
-import { keptOffcuts } from '../../../src/core/floor/kept-offcut.ts';
-import { type Leftover, leftoverOf } from '../../../src/core/floor/leftover.ts';
-import { roomAreas } from '../../../src/core/home/home-area.ts';
-import { inches, type Length, millimetres, ticks } from '../../../src/core/length.ts';
-import { sayArea } from '../../../src/measure/say.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import { sayArea } from '../../../src/input/say.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import type { Region } from '../../../src/layout/floor.ts';
+import { roomAreas } from '../../../src/layout/home-area.ts';
+import { keptOffcuts } from '../../../src/layout/kept-offcut.ts';
+import { type Leftover, leftoverOf } from '../../../src/layout/leftover.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { HOME } from '../../../src/words/home.ts';
+import { HOME } from '../../../src/text/home.ts';
+import { inches, type Length, millimetres, ticks } from '../../../src/units/length.ts';
 import type { LaidFloor } from './laid.ts';
 
 /** Offcuts told one by one, the longest first; the rest are counted. */

@@ -1,8 +1,8 @@
 /** Doorways and things as one would type them: for fixes, which tell the sound ones again. */
 
-import type { Doorway } from '../../../src/core/home/doorway.ts';
-import type { ToldStanding } from '../../../src/core/home/standing.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import type { Doorway } from '../../../src/layout/doorway.ts';
+import type { ToldStanding } from '../../../src/layout/standing.ts';
 
 /** A doorway with its places. */
 export function retoldDoorway({ sides, width, depth, runsOn }: Doorway, saying: Saying): string {

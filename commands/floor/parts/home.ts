@@ -1,16 +1,16 @@
 /** The rooms of an ask as a home: joined, ended and cut out as its doorways and things tell; Problems where they do not go together. */
 
-import type { Problems } from '../../../src/bot/command.ts';
-import type { Region } from '../../../src/core/floor/floor.ts';
-import { wallLength } from '../../../src/core/geometry.ts';
-import type { DoorwayTrouble, Taken } from '../../../src/core/home/doorway.ts';
-import { type Home, type HomeTrouble, homeOf } from '../../../src/core/home/home.ts';
-import type { StandingTrouble } from '../../../src/core/home/standing.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import type { Problems } from '../../../src/chat/command.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import type { DoorwayTrouble, Taken } from '../../../src/layout/doorway.ts';
+import type { Region } from '../../../src/layout/floor.ts';
+import { type Home, type HomeTrouble, homeOf } from '../../../src/layout/home.ts';
+import type { StandingTrouble } from '../../../src/layout/standing.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { HOME_TAKEN } from '../../../src/words/home.ts';
-import { DOORWAY_WRONG, STANDING_WRONG, wrong } from '../../../src/words/home-problems.ts';
+import { HOME_TAKEN } from '../../../src/text/home.ts';
+import { DOORWAY_WRONG, STANDING_WRONG, wrong } from '../../../src/text/home-problems.ts';
+import { wallLength } from '../../../src/units/geometry.ts';
+import { ticks } from '../../../src/units/length.ts';
 import { type Fixes, mended } from './home-mend.ts';
 import { retoldDoorway, retoldStanding } from './home-retold.ts';
 import type { PlanksAsk } from './rules.ts';

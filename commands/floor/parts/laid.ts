@@ -1,30 +1,30 @@
 /** From what was told to a laid floor and its price: the part that every floor command shares. */
 
-import type { Context, Problems } from '../../../src/bot/command.ts';
-import { costOf, type Purchase, purchaseOf } from '../../../src/core/cost/carton.ts';
-import { directed, divided, largestOf, largestRoom } from '../../../src/core/floor/direction.ts';
-import type { Plan, Region } from '../../../src/core/floor/floor.ts';
-import { frameOf } from '../../../src/core/floor/frame.ts';
-import { groundOf, isSlanted } from '../../../src/core/floor/ground.ts';
-import { inOrder, layingOrder } from '../../../src/core/floor/laying-order.ts';
-import type { Area } from '../../../src/core/floor/sliced.ts';
-import { boxOf, doubleArea, type Outline } from '../../../src/core/geometry.ts';
-import type { Home } from '../../../src/core/home/home.ts';
-import type { Length } from '../../../src/core/length.ts';
-import { cents } from '../../../src/core/money.ts';
-import { sayMoney } from '../../../src/measure/say.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import { betterFloors, isSearched, layAway } from '../../../src/solve/floor.ts';
-import { LONG_RUN, LONG_RUN_GAP } from '../../../src/trade/planks.ts';
-import { BUY } from '../../../src/words/floor.ts';
+import type { Context, Problems } from '../../../src/chat/command.ts';
+import { LONG_RUN, LONG_RUN_GAP } from '../../../src/figures/planks.ts';
+import { sayMoney } from '../../../src/input/say.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { costOf, type Purchase, purchaseOf } from '../../../src/layout/carton.ts';
+import { directed, divided, largestOf, largestRoom } from '../../../src/layout/direction.ts';
+import type { Plan, Region } from '../../../src/layout/floor.ts';
+import { frameOf } from '../../../src/layout/frame.ts';
+import { groundOf, isSlanted } from '../../../src/layout/ground.ts';
+import type { Home } from '../../../src/layout/home.ts';
+import { inOrder, layingOrder } from '../../../src/layout/laying-order.ts';
+import type { Area } from '../../../src/layout/sliced.ts';
+import { BUY } from '../../../src/text/floor.ts';
 import {
   directionDivided,
   gapLeavesNothing,
   noSuchDirection,
   noSuchWall,
   tooManyPlanks,
-} from '../../../src/words/floor-problems.ts';
-import { handedInRows } from '../../../src/words/herringbone-problems.ts';
+} from '../../../src/text/floor-problems.ts';
+import { handedInRows } from '../../../src/text/herringbone-problems.ts';
+import { boxOf, doubleArea, type Outline } from '../../../src/units/geometry.ts';
+import type { Length } from '../../../src/units/length.ts';
+import { cents } from '../../../src/units/money.ts';
+import { betterFloors, isSearched, layAway } from '../../../src/workers/floor.ts';
 import { askedHome } from './home.ts';
 import type { Cost } from './result.ts';
 import { type AreasAsk, type PlanksAsk, rulesOf } from './rules.ts';

@@ -1,10 +1,10 @@
 /** What a laid floor takes: planks with what goes wrong, and a pad where none is attached. */
 
-import type { Plank, Region } from '../../../src/core/floor/floor.ts';
-import type { Home } from '../../../src/core/home/home.ts';
-import { sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import { sayCut, sayLength } from '../../../src/input/say-length.ts';
+import type { Plank, Region } from '../../../src/layout/floor.ts';
+import type { Home } from '../../../src/layout/home.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import { NEEDS } from '../../../src/words/needs.ts';
+import { NEEDS } from '../../../src/text/needs.ts';
 import { wallToWall } from './facts.ts';
 import type { AreasAsk } from './rules.ts';
 

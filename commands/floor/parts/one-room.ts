@@ -1,16 +1,16 @@
 /** The laying guide of one room among those told: all are laid, so that offcuts serve from room to room. */
 
 import { closest } from 'fastest-levenshtein';
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { largestOf } from '../../../src/core/floor/direction.ts';
-import type { LaidRegion, Plan, Region } from '../../../src/core/floor/floor.ts';
-import { drawRoom, type ToldPlan, toldPlan } from '../../../src/draw/plan.ts';
-import { inSteps } from '../../../src/queue/in-steps.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { drawRoom, type ToldPlan, toldPlan } from '../../../src/drawing/plan.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { largestOf } from '../../../src/layout/direction.ts';
+import type { LaidRegion, Plan, Region } from '../../../src/layout/floor.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { counted, largestTaken, oneRoomHeadline, STEPS } from '../../../src/words/floor.ts';
-import { noSuchRoom } from '../../../src/words/floor-problems.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { counted, largestTaken, oneRoomHeadline, STEPS } from '../../../src/text/floor.ts';
+import { noSuchRoom } from '../../../src/text/floor-problems.ts';
+import { inSteps } from '../../../src/workers/in-steps.ts';
 import { nextAsks } from './answer.ts';
 import { brokenBlocks } from './broken.ts';
 import { layFacts } from './facts.ts';

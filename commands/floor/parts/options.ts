@@ -1,9 +1,5 @@
 /** The options that every floor command takes. */
 
-import { inches, millimetres, ticks } from '../../../src/core/length.ts';
-import { readHomeDoorways } from '../../../src/measure/home-doorways.ts';
-import { count, direction, length, pattern, percent, plank, room, text } from '../../../src/measure/options.ts';
-import { readStanding } from '../../../src/measure/standing.ts';
 import {
   KERF,
   LAYING_DIRECTION,
@@ -15,7 +11,11 @@ import {
   STAGGER,
   STAIR_STEP,
   WALL_DOUBT,
-} from '../../../src/trade/planks.ts';
+} from '../../../src/figures/planks.ts';
+import { count, direction, length, pattern, percent, plank, room, text } from '../../../src/input/options.ts';
+import { readHomeDoorways } from '../../../src/input/rooms/home-doorways.ts';
+import { readStanding } from '../../../src/input/rooms/standing.ts';
+import { inches, millimetres, ticks } from '../../../src/units/length.ts';
 
 const nothing = ticks(0);
 

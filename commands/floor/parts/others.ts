@@ -1,11 +1,11 @@
 /** What the same floor needs in the other patterns, in a phrase each. */
 
-import { purchaseOf } from '../../../src/core/cost/carton.ts';
-import type { Plan } from '../../../src/core/floor/floor.ts';
-import type { Area } from '../../../src/core/floor/sliced.ts';
-import { PATTERN_NAMES } from '../../../src/measure/layout.ts';
-import { layAway } from '../../../src/solve/floor.ts';
-import { LAY } from '../../../src/words/floor.ts';
+import { PATTERN_NAMES } from '../../../src/input/layout.ts';
+import { purchaseOf } from '../../../src/layout/carton.ts';
+import type { Plan } from '../../../src/layout/floor.ts';
+import type { Area } from '../../../src/layout/sliced.ts';
+import { LAY } from '../../../src/text/floor.ts';
+import { layAway } from '../../../src/workers/floor.ts';
 import { otherWork } from './other-work.ts';
 import { type PlanksAsk, patternOf } from './rules.ts';
 

@@ -1,13 +1,13 @@
 /** A plan as result data: plain numbers that outside checkers read. */
 
-import type { Purchase } from '../../../src/core/cost/carton.ts';
-import type { Plan } from '../../../src/core/floor/floor.ts';
-import { type KeptOffcut, keptOffcuts } from '../../../src/core/floor/kept-offcut.ts';
-import { type Leftover, leftoverOf } from '../../../src/core/floor/leftover.ts';
-import type { HomeDoorway } from '../../../src/core/home/doorway.ts';
-import type { Home } from '../../../src/core/home/home.ts';
-import { TICKS_PER_INCH } from '../../../src/core/length.ts';
+import type { Purchase } from '../../../src/layout/carton.ts';
+import type { HomeDoorway } from '../../../src/layout/doorway.ts';
+import type { Plan } from '../../../src/layout/floor.ts';
+import type { Home } from '../../../src/layout/home.ts';
+import { type KeptOffcut, keptOffcuts } from '../../../src/layout/kept-offcut.ts';
+import { type Leftover, leftoverOf } from '../../../src/layout/leftover.ts';
 import type { Result } from '../../../src/reply/reply.ts';
+import { TICKS_PER_INCH } from '../../../src/units/length.ts';
 
 /** Cost in whole cents, tax apart. */
 export interface Cost {

@@ -1,12 +1,12 @@
 /** The laying guide for the rest of a floor begun: row by row, from which offcut or plank. */
 
-import type { Plan } from '../../../src/core/floor/floor.ts';
-import type { RestPiece, RestPlan } from '../../../src/core/floor/rest-plan.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import type { Plan } from '../../../src/layout/floor.ts';
+import type { RestPiece, RestPlan } from '../../../src/layout/rest-plan.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { GUIDE } from '../../../src/words/floor.ts';
-import { RESUME } from '../../../src/words/resume.ts';
+import { GUIDE } from '../../../src/text/floor.ts';
+import { RESUME } from '../../../src/text/resume.ts';
+import { ticks } from '../../../src/units/length.ts';
 
 /** One table a region, in laying order. */
 export function restTables(plan: Plan, rest: RestPlan, saying: Saying): readonly Block[] {

@@ -1,13 +1,13 @@
 /** What was told of a floor begun, set against its plan: rows laid by region, planks and offcuts left; Problems where it cannot be. */
 
-import type { Context, Problems } from '../../../src/bot/command.ts';
-import type { LaidRegion, Plan } from '../../../src/core/floor/floor.ts';
-import type { Stock } from '../../../src/core/floor/rest-plan.ts';
-import type { Progress } from '../../../src/core/floor/rest-runs.ts';
-import type { SoFar, ToldRow } from '../../../src/measure/so-far.ts';
+import type { Context, Problems } from '../../../src/chat/command.ts';
+import type { SoFar, ToldRow } from '../../../src/language/old/so-far.ts';
+import type { LaidRegion, Plan } from '../../../src/layout/floor.ts';
+import type { Stock } from '../../../src/layout/rest-plan.ts';
+import type { Progress } from '../../../src/layout/rest-runs.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { RESUME_NOTES } from '../../../src/words/resume.ts';
-import { noSuchRoomSoFar, noSuchRow, oneFloor } from '../../../src/words/resume-problems.ts';
+import { RESUME_NOTES } from '../../../src/text/resume.ts';
+import { noSuchRoomSoFar, noSuchRow, oneFloor } from '../../../src/text/resume-problems.ts';
 import type { LaidFloor } from './laid.ts';
 
 /** Rows laid by region and what is left, with notes on what was taken because it was not told. */

@@ -1,20 +1,20 @@
 /** The answer for a floor begun: whether what is left lays the rest, and how. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Plan } from '../../../src/core/floor/floor.ts';
-import type { RestPlan } from '../../../src/core/floor/rest-plan.ts';
-import { isRectilinear } from '../../../src/core/geometry.ts';
-import { TICKS_PER_INCH, ticks } from '../../../src/core/length.ts';
-import { roundUpRatio } from '../../../src/core/round-up.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
-import type { SoFar } from '../../../src/measure/so-far.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import type { SoFar } from '../../../src/language/old/so-far.ts';
+import type { Plan } from '../../../src/layout/floor.ts';
+import type { RestPlan } from '../../../src/layout/rest-plan.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import type { Fact, Reply } from '../../../src/reply/reply.ts';
-import { restAway } from '../../../src/solve/rest.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { RESUME } from '../../../src/words/resume.ts';
-import { allLaid, rowMisfits, slantedNotResumed } from '../../../src/words/resume-problems.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { RESUME } from '../../../src/text/resume.ts';
+import { allLaid, rowMisfits, slantedNotResumed } from '../../../src/text/resume-problems.ts';
+import { isRectilinear } from '../../../src/units/geometry.ts';
+import { TICKS_PER_INCH, ticks } from '../../../src/units/length.ts';
+import { roundUpRatio } from '../../../src/units/round-up.ts';
+import { restAway } from '../../../src/workers/rest.ts';
 import { brokenBlocks } from './broken.ts';
 import { type LaidFloor, layAsk, sayingOf, settled } from './laid.ts';
 import { restTables } from './resume-guide.ts';

@@ -1,15 +1,15 @@
 /** The rules of an ask, from what was told. */
 
-import type { Direction } from '../../../src/core/floor/direction.ts';
-import type { Pattern, Plank, Rules } from '../../../src/core/floor/floor.ts';
-import { stairStep } from '../../../src/core/floor/pattern.ts';
-import type { Doorway } from '../../../src/core/home/doorway.ts';
-import type { ToldStanding } from '../../../src/core/home/standing.ts';
-import type { Length } from '../../../src/core/length.ts';
-import type { ToldRows } from '../../../src/measure/layout.ts';
-import type { Units } from '../../../src/measure/reading.ts';
-import type { ToldPlank, ToldRooms } from '../../../src/measure/told.ts';
-import { STAIR_STEP } from '../../../src/trade/planks.ts';
+import { STAIR_STEP } from '../../../src/figures/planks.ts';
+import type { ToldRows } from '../../../src/input/layout.ts';
+import type { Units } from '../../../src/input/reading.ts';
+import type { ToldPlank, ToldRooms } from '../../../src/input/told.ts';
+import type { Direction } from '../../../src/layout/direction.ts';
+import type { Doorway } from '../../../src/layout/doorway.ts';
+import type { Pattern, Plank, Rules } from '../../../src/layout/floor.ts';
+import { stairStep } from '../../../src/layout/pattern.ts';
+import type { ToldStanding } from '../../../src/layout/standing.ts';
+import type { Length } from '../../../src/units/length.ts';
 
 /** What `floor planks` reads. */
 export interface PlanksAsk {

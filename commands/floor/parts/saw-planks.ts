@@ -1,15 +1,15 @@
 /** The planks of a laid floor as a saw sees them: every piece to cut, room by room, in the order laid. */
 
-import type { LaidRegion, Piece, Plan, Row, Slant } from '../../../src/core/floor/floor.ts';
-import { runsIn } from '../../../src/core/floor/run-pieces.ts';
-import type { WallLevel } from '../../../src/core/floor/wall-level.ts';
-import { placesIn } from '../../../src/core/home/row-place.ts';
-import { TICKS_PER_INCH, ticks } from '../../../src/core/length.ts';
-import { sayNumber } from '../../../src/measure/say.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
-import { sayPieceMarked } from '../../../src/measure/say-piece.ts';
+import { sayNumber } from '../../../src/input/say.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { sayPieceMarked } from '../../../src/input/say-piece.ts';
+import type { LaidRegion, Piece, Plan, Row, Slant } from '../../../src/layout/floor.ts';
+import { placesIn } from '../../../src/layout/row-place.ts';
+import { runsIn } from '../../../src/layout/run-pieces.ts';
+import type { WallLevel } from '../../../src/layout/wall-level.ts';
 import type { SawEnd, SawPiece } from '../../../src/reply/job-sheet.ts';
-import { SAW } from '../../../src/words/saw.ts';
+import { SAW } from '../../../src/text/saw.ts';
+import { TICKS_PER_INCH, ticks } from '../../../src/units/length.ts';
 import { CutLedger, levelsIn, notchesIn, runName } from './guide.ts';
 
 /** Less than half of what is printed: no saw shows it. */

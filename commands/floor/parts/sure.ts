@@ -1,13 +1,13 @@
 /** How sure the cartons are: the floor laid again with every wall, and each wall, a little longer or shorter. */
 
-import { purchaseOf } from '../../../src/core/cost/carton.ts';
-import { type Variant, variants } from '../../../src/core/floor/doubt.ts';
-import { wallLength } from '../../../src/core/geometry.ts';
-import { type Length, ticks } from '../../../src/core/length.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { purchaseOf } from '../../../src/layout/carton.ts';
+import { type Variant, variants } from '../../../src/layout/doubt.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { layAway } from '../../../src/solve/floor.ts';
-import { SURE } from '../../../src/words/sure.ts';
+import { SURE } from '../../../src/text/sure.ts';
+import { wallLength } from '../../../src/units/geometry.ts';
+import { type Length, ticks } from '../../../src/units/length.ts';
+import { layAway } from '../../../src/workers/floor.ts';
 import type { LaidFloor } from './laid.ts';
 import { otherWork } from './other-work.ts';
 import type { PlanksAsk } from './rules.ts';

@@ -1,12 +1,12 @@
 /** Which way the rows had better run, as a fact: both ways laid by the quick answer. */
 
-import { purchaseOf } from '../../../src/core/cost/carton.ts';
-import type { Plan } from '../../../src/core/floor/floor.ts';
-import type { Area } from '../../../src/core/floor/sliced.ts';
-import { betterWay, quarterTurned } from '../../../src/core/floor/way.ts';
+import { purchaseOf } from '../../../src/layout/carton.ts';
+import type { Plan } from '../../../src/layout/floor.ts';
+import type { Area } from '../../../src/layout/sliced.ts';
+import { betterWay, quarterTurned } from '../../../src/layout/way.ts';
 import type { Fact } from '../../../src/reply/reply.ts';
-import { layAway } from '../../../src/solve/floor.ts';
-import { WAY } from '../../../src/words/floor-way.ts';
+import { WAY } from '../../../src/text/floor-way.ts';
+import { layAway } from '../../../src/workers/floor.ts';
 import type { PlanksAsk } from './rules.ts';
 
 /**

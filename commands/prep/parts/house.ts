@@ -1,21 +1,21 @@
 /** The house a tear-out happens in: its options, and the Refusal where its floor may hold asbestos. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { type Country, countryFor } from '../../../src/core/safety/country.ts';
-import { judge, type Tested } from '../../../src/core/safety/suspect.ts';
-import { readTested } from '../../../src/measure/asbestos-test.ts';
-import { readCountry } from '../../../src/measure/country.ts';
-import { readBeneath, readCovering, type ToldBeneath, type ToldCovering } from '../../../src/measure/covering.ts';
-import { readHouseYear } from '../../../src/measure/house-year.ts';
-import { suspicionAnywhere } from '../../../src/measure/layer-words.ts';
-import { choice, text } from '../../../src/measure/options.ts';
-import type { ToldRooms } from '../../../src/measure/told.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { ASBESTOS_MARGIN } from '../../../src/figures/asbestos.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { COVERING_UNTOLD } from '../../../src/figures/tearout.ts';
+import { readTested } from '../../../src/input/asbestos-test.ts';
+import { readCountry } from '../../../src/input/country.ts';
+import { readBeneath, readCovering, type ToldBeneath, type ToldCovering } from '../../../src/input/covering.ts';
+import { readHouseYear } from '../../../src/input/house-year.ts';
+import { suspicionAnywhere } from '../../../src/input/layer-words.ts';
+import { choice, text } from '../../../src/input/options.ts';
+import type { ToldRooms } from '../../../src/input/told.ts';
+import { type Country, countryFor } from '../../../src/prep/country.ts';
+import { judge, type Tested } from '../../../src/prep/suspect.ts';
 import { type Refusal, unsafe } from '../../../src/reply/problem.ts';
-import { ASBESTOS_MARGIN } from '../../../src/trade/asbestos.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { COVERING_UNTOLD } from '../../../src/trade/tearout.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { ASBESTOS_CALL, asbestosWhy, LAID_OVER } from '../../../src/words/refusals.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { ASBESTOS_CALL, asbestosWhy, LAID_OVER } from '../../../src/text/refusals.ts';
 
 export const houseOptions = {
   floor: text(

@@ -1,12 +1,12 @@
 /** What `prep level` reads. */
 
-import type { Length } from '../../../src/core/length.ts';
-import type { DipShape } from '../../../src/core/subfloor/dip.ts';
-import type { Bag } from '../../../src/core/subfloor/fill.ts';
-import type { ToldPart } from '../../../src/measure/place-area.ts';
-import type { Found } from '../../../src/measure/place-found.ts';
-import type { ToldReadings } from '../../../src/measure/readings.ts';
-import type { ToldRamp, ToldRule } from '../../../src/measure/readings-rule.ts';
+import type { ToldPart } from '../../../src/input/place-area.ts';
+import type { Found } from '../../../src/input/place-found.ts';
+import type { ToldReadings } from '../../../src/input/readings.ts';
+import type { ToldRamp, ToldRule } from '../../../src/input/readings-rule.ts';
+import type { DipShape } from '../../../src/prep/dip.ts';
+import type { Bag } from '../../../src/prep/fill.ts';
+import type { Length } from '../../../src/units/length.ts';
 
 export interface LevelAsk {
   readonly readings: ToldReadings;

@@ -1,22 +1,14 @@
 /** What fills the low places, by whatever was told of them: a grid, an area with its gaps, a ramp. */
 
-import { type Length, ticks } from '../../../src/core/length.ts';
-import { DIP_SHAPES, type DipShape, type DipVerdict, poundsPerSquareFoot } from '../../../src/core/subfloor/dip.ts';
-import {
-  bagsFor,
-  filledArea,
-  gridFill,
-  meanDepth,
-  meanFill,
-  poursFor,
-  rampFill,
-} from '../../../src/core/subfloor/fill.ts';
-import { KILOGRAMS_PER_POUND } from '../../../src/core/tearout/mass.ts';
-import { sayArea, sayNumber, sayWeight } from '../../../src/measure/say.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import { DIP_FILL, HEAVIEST_FILL, LEVELLER_WEIGHT } from '../../../src/figures/flatness.ts';
+import { sayArea, sayNumber, sayWeight } from '../../../src/input/say.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { DIP_SHAPES, type DipShape, type DipVerdict, poundsPerSquareFoot } from '../../../src/prep/dip.ts';
+import { bagsFor, filledArea, gridFill, meanDepth, meanFill, poursFor, rampFill } from '../../../src/prep/fill.ts';
+import { KILOGRAMS_PER_POUND } from '../../../src/prep/mass.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { DIP_FILL, HEAVIEST_FILL, LEVELLER_WEIGHT } from '../../../src/trade/flatness.ts';
-import { LEVEL } from '../../../src/words/level.ts';
+import { LEVEL } from '../../../src/text/level.ts';
+import { type Length, ticks } from '../../../src/units/length.ts';
 import type { LevelAsk } from './level-ask.ts';
 
 const LITRES_PER_CUBIC_FOOT = 28.316846592;

@@ -1,6 +1,7 @@
 /** Flat enough or not, reading by reading or over a grid, and what to take down. */
 
-import { type Length, ticks } from '../../../src/core/length.ts';
+import type { ToldReadings } from '../../../src/input/readings.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import {
   allowedGap,
   type FlatLimit,
@@ -8,11 +9,10 @@ import {
   isGridFlat,
   isGridStraight,
   limitFor,
-} from '../../../src/core/subfloor/flatness.ts';
-import type { ToldReadings } from '../../../src/measure/readings.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+} from '../../../src/prep/flatness.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { LEVEL } from '../../../src/words/level.ts';
+import { LEVEL } from '../../../src/text/level.ts';
+import { type Length, ticks } from '../../../src/units/length.ts';
 import type { LevelAsk } from './level-ask.ts';
 
 type Limits = readonly [FlatLimit, ...FlatLimit[]];

@@ -1,9 +1,9 @@
 /** What levelling takes: compound by volume, and its primer by area. */
 
-import { sayNumber, sayWeight } from '../../../src/measure/say.ts';
-import type { Saying } from '../../../src/measure/say-length.ts';
+import { sayNumber, sayWeight } from '../../../src/input/say.ts';
+import type { Saying } from '../../../src/input/say-length.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import { NEEDS } from '../../../src/words/needs.ts';
+import { NEEDS } from '../../../src/text/needs.ts';
 import type { LevelAsk } from './level-ask.ts';
 import type { Fill } from './level-fill.ts';
 

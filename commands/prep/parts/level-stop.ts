@@ -1,11 +1,11 @@
 /** When a dip in a wood floor is a question about its structure first: too deep, or too much filling for what carries it. */
 
-import { type DipVerdict, dipVerdict, isDeeper, isGridDeeper } from '../../../src/core/subfloor/dip.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import { DEEPEST_DIP, HEAVIEST_FILL } from '../../../src/figures/flatness.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type DipVerdict, dipVerdict, isDeeper, isGridDeeper } from '../../../src/prep/dip.ts';
 import type { Refusal } from '../../../src/reply/problem.ts';
-import { DEEPEST_DIP, HEAVIEST_FILL } from '../../../src/trade/flatness.ts';
-import { capital } from '../../../src/words/asks.ts';
-import { LEVEL } from '../../../src/words/level.ts';
+import { capital } from '../../../src/text/asks.ts';
+import { LEVEL } from '../../../src/text/level.ts';
 import type { LevelAsk } from './level-ask.ts';
 import { type Fill, sayLoad } from './level-fill.ts';
 import { refusal } from './patch-screen.ts';

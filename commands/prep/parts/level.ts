@@ -1,14 +1,6 @@
 /** From the options of `prep level` to its answer. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { DipVerdict } from '../../../src/core/subfloor/dip.ts';
-import { bagsFor } from '../../../src/core/subfloor/fill.ts';
-import type { FlatLimit } from '../../../src/core/subfloor/flatness.ts';
-import { mineralIn } from '../../../src/measure/mineral.ts';
-import type { Units } from '../../../src/measure/reading.ts';
-import type { ToldRule } from '../../../src/measure/readings-rule.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import type { Result } from '../../../src/reply/reply.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
 import {
   FLATNESS_FIGURES,
   FLOATING_FLATNESS,
@@ -16,10 +8,18 @@ import {
   HEAVIEST_FILL,
   NAILED_FLATNESS,
   NAILED_FLATNESS_METRIC,
-} from '../../../src/trade/flatness.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { LEVEL } from '../../../src/words/level.ts';
+} from '../../../src/figures/flatness.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { mineralIn } from '../../../src/input/mineral.ts';
+import type { Units } from '../../../src/input/reading.ts';
+import type { ToldRule } from '../../../src/input/readings-rule.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import type { DipVerdict } from '../../../src/prep/dip.ts';
+import { bagsFor } from '../../../src/prep/fill.ts';
+import type { FlatLimit } from '../../../src/prep/flatness.ts';
+import type { Result } from '../../../src/reply/reply.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { LEVEL } from '../../../src/text/level.ts';
 import type { LevelAsk } from './level-ask.ts';
 import { fillFacts, fillOf, sayLitres, sayLoad, sayRange } from './level-fill.ts';
 import { flatFacts, flatOf, hasHigh, highSteps } from './level-flat.ts';

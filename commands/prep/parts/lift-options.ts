@@ -1,11 +1,11 @@
 /** The options of `prep lift`, with standards for a carton lifted from the floor to the waist. */
 
-import { inches, ticks } from '../../../src/core/length.ts';
-import { KILOGRAMS_PER_POUND } from '../../../src/core/tearout/mass.ts';
-import { readLiftPace, readStretch, readTwist } from '../../../src/measure/lift-pace.ts';
-import { readLiftWay, readLoad } from '../../../src/measure/lift-way.ts';
-import { choice, length, text } from '../../../src/measure/options.ts';
-import { LIFT_HEIGHTS, LIFT_REACH, LIFT_WAY } from '../../../src/trade/lifting.ts';
+import { LIFT_HEIGHTS, LIFT_REACH, LIFT_WAY } from '../../../src/figures/lifting.ts';
+import { readLiftPace, readStretch, readTwist } from '../../../src/input/lift-pace.ts';
+import { readLiftWay, readLoad } from '../../../src/input/lift-way.ts';
+import { choice, length, text } from '../../../src/input/options.ts';
+import { KILOGRAMS_PER_POUND } from '../../../src/prep/mass.ts';
+import { inches, ticks } from '../../../src/units/length.ts';
 
 const reach = (summary: string) =>
   length({

@@ -1,18 +1,18 @@
 /** From the options of `prep lift` to its answer, or the Refusal where the equation does not hold. */
 
 import type { z } from 'zod';
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { liftingIndex, weightLimits } from '../../../src/core/safety/lift.ts';
-import { KILOGRAMS_PER_POUND } from '../../../src/core/tearout/mass.ts';
-import { sayNumber } from '../../../src/measure/say.ts';
-import type { Saying } from '../../../src/measure/say-length.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { LIFTING_FIGURES } from '../../../src/figures/lifting.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { sayNumber } from '../../../src/input/say.ts';
+import type { Saying } from '../../../src/input/say-length.ts';
+import { liftingIndex, weightLimits } from '../../../src/prep/lift.ts';
+import { KILOGRAMS_PER_POUND } from '../../../src/prep/mass.ts';
 import { unsafe } from '../../../src/reply/problem.ts';
 import type { Fact, Result } from '../../../src/reply/reply.ts';
-import { LIFTING_FIGURES } from '../../../src/trade/lifting.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { LIFT } from '../../../src/words/lift.ts';
-import { LIFT_CALL, LIFT_REACH, liftWhy } from '../../../src/words/refusals.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { LIFT } from '../../../src/text/lift.ts';
+import { LIFT_CALL, LIFT_REACH, liftWhy } from '../../../src/text/refusals.ts';
 import type { liftOptions } from './lift-options.ts';
 
 type LiftAsk = { readonly [O in keyof typeof liftOptions]: z.output<(typeof liftOptions)[O]> };

@@ -1,10 +1,10 @@
 /** What `prep moisture` reads. */
 
-import type { Base } from '../../../src/measure/mineral.ts';
-import type { ToldPart } from '../../../src/measure/place-area.ts';
-import type { Found } from '../../../src/measure/place-found.ts';
-import type { ToldMoisture, Water } from '../../../src/measure/readings-moisture.ts';
-import type { MoistureMethod } from '../../../src/trade/moisture.ts';
+import type { MoistureMethod } from '../../../src/figures/moisture.ts';
+import type { Base } from '../../../src/input/mineral.ts';
+import type { ToldPart } from '../../../src/input/place-area.ts';
+import type { Found } from '../../../src/input/place-found.ts';
+import type { ToldMoisture, Water } from '../../../src/input/readings-moisture.ts';
 
 export interface MoistureAsk {
   readonly readings: ToldMoisture;

@@ -1,14 +1,14 @@
 /** How moisture was measured and which limit is for it: as told, or as the readings' own unit says; never guessed on concrete. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { type Mineral, mineralIn } from '../../../src/measure/mineral.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Context } from '../../../src/chat/command.ts';
 import {
   MOISTURE_RANGES,
   MOISTURE_STOPS,
   type MoistureKind,
   type MoistureMethod,
-} from '../../../src/trade/moisture.ts';
+} from '../../../src/figures/moisture.ts';
+import { type Mineral, mineralIn } from '../../../src/input/mineral.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
 import {
   limitTooWet,
   METHOD_TAKEN,
@@ -18,7 +18,7 @@ import {
   notLikely,
   whichScreed,
   whichTest,
-} from '../../../src/words/moisture-problems.ts';
+} from '../../../src/text/moisture-problems.ts';
 import type { MoistureAsk } from './moisture-ask.ts';
 
 const UNITS = {

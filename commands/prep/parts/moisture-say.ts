@@ -1,18 +1,18 @@
 /** A moisture answer in words: the headline, the facts, and what a leak asks for. */
 
-import type { MoistureFlaw, Verdict } from '../../../src/core/subfloor/moisture.ts';
-import { sayNumber } from '../../../src/measure/say.ts';
-import type { Saying } from '../../../src/measure/say-length.ts';
-import type { Block, Fact } from '../../../src/reply/reply.ts';
 import {
   DRY_WITHIN,
   MOISTURE_LIMITS,
   MOISTURE_SPREAD,
   MOISTURE_STOPS,
   type MoistureKind,
-} from '../../../src/trade/moisture.ts';
-import { MOISTURE } from '../../../src/words/moisture.ts';
-import { saySource } from '../../../src/words/sources.ts';
+} from '../../../src/figures/moisture.ts';
+import { sayNumber } from '../../../src/input/say.ts';
+import type { Saying } from '../../../src/input/say-length.ts';
+import type { MoistureFlaw, Verdict } from '../../../src/prep/moisture.ts';
+import type { Block, Fact } from '../../../src/reply/reply.ts';
+import { MOISTURE } from '../../../src/text/moisture.ts';
+import { saySource } from '../../../src/text/sources.ts';
 import type { MoistureAsk } from './moisture-ask.ts';
 
 /** What was worked out. */

@@ -1,10 +1,6 @@
 /** From the options of `prep moisture` to its answer. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/core/area.ts';
-import { moistureVerdict, readingsByArea, testsByArea } from '../../../src/core/subfloor/moisture.ts';
-import type { Saying } from '../../../src/measure/say-length.ts';
-import type { Result } from '../../../src/reply/reply.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
 import {
   CONCRETE_TESTS,
   DRY_WITHIN,
@@ -15,11 +11,15 @@ import {
   type MoistureKind,
   moistureFigures,
   WOOD_READINGS,
-} from '../../../src/trade/moisture.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { MOISTURE } from '../../../src/words/moisture.ts';
-import { referral } from '../../../src/words/patch-found.ts';
+} from '../../../src/figures/moisture.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import type { Saying } from '../../../src/input/say-length.ts';
+import { moistureVerdict, readingsByArea, testsByArea } from '../../../src/prep/moisture.ts';
+import type { Result } from '../../../src/reply/reply.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { MOISTURE } from '../../../src/text/moisture.ts';
+import { referral } from '../../../src/text/patch-found.ts';
+import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/units/area.ts';
 import type { MoistureAsk } from './moisture-ask.ts';
 import { methodOf } from './moisture-method.ts';
 import { leakBlocks, moistureFacts, moistureHeadline, moistureSteps } from './moisture-say.ts';

@@ -1,5 +1,9 @@
 /** The noise dose of a planned day, in a table and a verdict: first what is recommended, then what an employer must keep to. */
 
+import { NOISE_LIMIT } from '../../../src/figures/noise.ts';
+import type { NamedNoise } from '../../../src/input/noise-day.ts';
+import { sayNumber } from '../../../src/input/say.ts';
+import type { Saying } from '../../../src/input/say-length.ts';
 import {
   allowedHours,
   LEAST_COUNTED,
@@ -8,13 +12,9 @@ import {
   recommendedDose,
   recommendedHours,
   timeWeightedLevel,
-} from '../../../src/core/safety/noise.ts';
-import type { NamedNoise } from '../../../src/measure/noise-day.ts';
-import { sayNumber } from '../../../src/measure/say.ts';
-import type { Saying } from '../../../src/measure/say-length.ts';
+} from '../../../src/prep/noise.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { NOISE_LIMIT } from '../../../src/trade/noise.ts';
-import { SAFETY } from '../../../src/words/safety.ts';
+import { SAFETY } from '../../../src/text/safety.ts';
 
 /** Nothing where no day is told. */
 export function noiseBlocks(day: readonly NamedNoise[], saying: Saying): readonly Block[] {

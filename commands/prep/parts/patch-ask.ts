@@ -1,17 +1,6 @@
 /** What `prep patch` reads, as the patch is worked out: across and along the joists. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { areaOf, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/core/area.ts';
-import { boxOf } from '../../../src/core/geometry.ts';
-import { type Length, ticks } from '../../../src/core/length.ts';
-import type { PatchRules } from '../../../src/core/subfloor/patch.ts';
-import type { Rect } from '../../../src/core/subfloor/patch-cut.ts';
-import { baysPerSheet, type SheetSize } from '../../../src/core/subfloor/patch-panel.ts';
-import type { ToldDamage } from '../../../src/measure/place.ts';
-import type { Found } from '../../../src/measure/place-found.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import type { ToldRooms } from '../../../src/measure/told.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Context } from '../../../src/chat/command.ts';
 import {
   BLOCK_FACE,
   FASTENER_SPACING,
@@ -22,8 +11,19 @@ import {
   PATCH_BAYS,
   PATCH_RIM,
   SHEET_BAYS,
-} from '../../../src/trade/subfloor.ts';
-import { damageBeyond, damageTooLarge, sheetTooSmall } from '../../../src/words/patch-problems.ts';
+} from '../../../src/figures/subfloor.ts';
+import type { ToldDamage } from '../../../src/input/place.ts';
+import type { Found } from '../../../src/input/place-found.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import type { ToldRooms } from '../../../src/input/told.ts';
+import type { PatchRules } from '../../../src/prep/patch.ts';
+import type { Rect } from '../../../src/prep/patch-cut.ts';
+import { baysPerSheet, type SheetSize } from '../../../src/prep/patch-panel.ts';
+import type { Problem } from '../../../src/reply/problem.ts';
+import { damageBeyond, damageTooLarge, sheetTooSmall } from '../../../src/text/patch-problems.ts';
+import { areaOf, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/units/area.ts';
+import { boxOf } from '../../../src/units/geometry.ts';
+import { type Length, ticks } from '../../../src/units/length.ts';
 
 export interface PatchAsk {
   readonly damage: ToldDamage;

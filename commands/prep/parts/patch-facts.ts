@@ -1,15 +1,15 @@
 /** The facts of a patch: where to cut, what to buy, and what comes from which sheet. */
 
-import { type Length, ticks } from '../../../src/core/length.ts';
-import { roundUpRatio } from '../../../src/core/round-up.ts';
-import { feetPerTube, tubesFor } from '../../../src/core/subfloor/adhesive.ts';
-import { cornersOf, type Patch } from '../../../src/core/subfloor/patch.ts';
-import { squeakScrews } from '../../../src/core/subfloor/screw.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../../src/figures/adhesive.ts';
+import { BLOCK_SCREWS, FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../../src/figures/subfloor.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { feetPerTube, tubesFor } from '../../../src/prep/adhesive.ts';
+import { cornersOf, type Patch } from '../../../src/prep/patch.ts';
+import { squeakScrews } from '../../../src/prep/screw.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../../src/trade/adhesive.ts';
-import { BLOCK_SCREWS, FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../../src/trade/subfloor.ts';
-import { PATCH } from '../../../src/words/patch.ts';
+import { PATCH } from '../../../src/text/patch.ts';
+import { type Length, ticks } from '../../../src/units/length.ts';
+import { roundUpRatio } from '../../../src/units/round-up.ts';
 import { type PatchAsk, roomSides } from './patch-ask.ts';
 
 /** Tubes of adhesive for the bead of a patch. */

@@ -1,13 +1,13 @@
 /** Notches and holes told of a joist, against the limits of its depth. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../../src/core/length.ts';
-import { type JoistFlaw, joistFlaws, joistLimits } from '../../../src/core/subfloor/joist-cut.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { JOIST_LIMITS } from '../../../src/figures/joists.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type JoistFlaw, joistFlaws, joistLimits } from '../../../src/prep/joist-cut.ts';
 import type { Problem, Refusal } from '../../../src/reply/problem.ts';
-import { JOIST_LIMITS } from '../../../src/trade/joists.ts';
-import { cutJoist, ENGINEERED_CUT } from '../../../src/words/patch-found.ts';
-import { holeApartUntold } from '../../../src/words/patch-problems.ts';
+import { cutJoist, ENGINEERED_CUT } from '../../../src/text/patch-found.ts';
+import { holeApartUntold } from '../../../src/text/patch-problems.ts';
+import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../../src/units/length.ts';
 import type { PatchAsk } from './patch-ask.ts';
 import { refusal } from './patch-screen.ts';
 

@@ -1,14 +1,14 @@
 /** What a patch takes: sheets, blocks, screws and adhesive. */
 
-import { ticks } from '../../../src/core/length.ts';
-import { beadLitres } from '../../../src/core/subfloor/adhesive.ts';
-import type { Patch } from '../../../src/core/subfloor/patch.ts';
-import { sayNumber } from '../../../src/measure/say.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import { BEAD_WASTE } from '../../../src/figures/adhesive.ts';
+import { BLOCK_SCREWS } from '../../../src/figures/subfloor.ts';
+import { sayNumber } from '../../../src/input/say.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { beadLitres } from '../../../src/prep/adhesive.ts';
+import type { Patch } from '../../../src/prep/patch.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import { BEAD_WASTE } from '../../../src/trade/adhesive.ts';
-import { BLOCK_SCREWS } from '../../../src/trade/subfloor.ts';
-import { NEEDS } from '../../../src/words/needs.ts';
+import { NEEDS } from '../../../src/text/needs.ts';
+import { ticks } from '../../../src/units/length.ts';
 import type { PatchAsk } from './patch-ask.ts';
 import { panelScrew } from './patch-facts.ts';
 import { screwNeed } from './squeaks-needs.ts';

@@ -1,16 +1,16 @@
 /** The options that subfloor commands share. */
 
-import { feet, inches, ticks } from '../../../src/core/length.ts';
-import { choice, length, text } from '../../../src/measure/options.ts';
-import { readFound } from '../../../src/measure/place-found.ts';
-import { readSheet, readTube } from '../../../src/measure/place-sheet.ts';
-import { type Read, type Reading, read, unread } from '../../../src/measure/reading.ts';
-import { readRooms } from '../../../src/measure/room.ts';
-import type { ToldRooms } from '../../../src/measure/told.ts';
-import { BEAD, TUBE } from '../../../src/trade/adhesive.ts';
-import { ENGINEERED_JOIST, JOIST_DEPTH, JOIST_SPACING, JOIST_WIDTH } from '../../../src/trade/joists.ts';
-import { JOIST_RUN, PANEL_THICKNESS, PATCH_MARGIN, SHEET } from '../../../src/trade/subfloor.ts';
-import { severalRooms } from '../../../src/words/patch-problems.ts';
+import { BEAD, TUBE } from '../../../src/figures/adhesive.ts';
+import { ENGINEERED_JOIST, JOIST_DEPTH, JOIST_SPACING, JOIST_WIDTH } from '../../../src/figures/joists.ts';
+import { JOIST_RUN, PANEL_THICKNESS, PATCH_MARGIN, SHEET } from '../../../src/figures/subfloor.ts';
+import { choice, length, text } from '../../../src/input/options.ts';
+import { readFound } from '../../../src/input/place-found.ts';
+import { readSheet, readTube } from '../../../src/input/place-sheet.ts';
+import { type Read, type Reading, read, unread } from '../../../src/input/reading.ts';
+import { readRooms } from '../../../src/input/rooms/room.ts';
+import type { ToldRooms } from '../../../src/input/told.ts';
+import { severalRooms } from '../../../src/text/patch-problems.ts';
+import { feet, inches, ticks } from '../../../src/units/length.ts';
 
 export const foundOption = text(
   {

@@ -1,10 +1,10 @@
 /** What ends an answer before any figure: hazards that were told, as a refusal that says who to call. */
 
-import { type Found, together } from '../../../src/measure/place-found.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { type Found, together } from '../../../src/input/place-found.ts';
 import { type Refusal, unsafe } from '../../../src/reply/problem.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { referral } from '../../../src/words/patch-found.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { referral } from '../../../src/text/patch-found.ts';
 
 /** A refusal for any hazard in what was told, wherever it was told; undefined without one. */
 export function refusalFor(...told: readonly Found[]): Refusal | undefined {

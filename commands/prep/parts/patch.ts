@@ -1,20 +1,20 @@
 /** From the options of `prep patch` to its answer. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { type Patch, planPatch } from '../../../src/core/subfloor/patch.ts';
-import { drawPatch } from '../../../src/draw/patch.ts';
-import { foundAside, together } from '../../../src/measure/place-found.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { drawPatch } from '../../../src/drawing/patch.ts';
+import { ADHESIVE_FIGURES } from '../../../src/figures/adhesive.ts';
+import { JOIST_FIGURES } from '../../../src/figures/joists.ts';
+import { MOULD_AREA } from '../../../src/figures/moisture.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { PANEL_AT_24, PANEL_GAP, PATCH_FIGURES } from '../../../src/figures/subfloor.ts';
+import { foundAside, together } from '../../../src/input/place-found.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Patch, planPatch } from '../../../src/prep/patch.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { ADHESIVE_FIGURES } from '../../../src/trade/adhesive.ts';
-import { JOIST_FIGURES } from '../../../src/trade/joists.ts';
-import { MOULD_AREA } from '../../../src/trade/moisture.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { PANEL_AT_24, PANEL_GAP, PATCH_FIGURES } from '../../../src/trade/subfloor.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { NO_CUT, PATCH } from '../../../src/words/patch.ts';
-import { referral } from '../../../src/words/patch-found.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { NO_CUT, PATCH } from '../../../src/text/patch.ts';
+import { referral } from '../../../src/text/patch-found.ts';
+import { ticks } from '../../../src/units/length.ts';
 import { type PatchAsk, patchProblem, patchRules, roomSides, squareFeet, uvOf } from './patch-ask.ts';
 import { buyFacts, cutFacts, sheetTable } from './patch-facts.ts';
 import { joistQuestion, joistRefusal, limitsSaid } from './patch-joist.ts';

@@ -1,9 +1,9 @@
 /** The options of `prep plan`. */
 
 import type { z } from 'zod';
-import { choice, count, room } from '../../../src/measure/options.ts';
-import { LEVELLER_DRIES } from '../../../src/trade/flatness.ts';
-import { LONGEST_ACCLIMATION } from '../../../src/trade/planks.ts';
+import { LEVELLER_DRIES } from '../../../src/figures/flatness.ts';
+import { LONGEST_ACCLIMATION } from '../../../src/figures/planks.ts';
+import { choice, count, room } from '../../../src/input/options.ts';
 import { houseOptions } from './house.ts';
 import { doorsOption } from './tearout-options.ts';
 

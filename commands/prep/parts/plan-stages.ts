@@ -1,14 +1,14 @@
 /** The stages and tools of a plan, as this house and floor need them. */
 
-import type { Country } from '../../../src/core/safety/country.ts';
-import { mayHoldAsbestos } from '../../../src/core/safety/suspect.ts';
-import type { Covering } from '../../../src/core/tearout/covering.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import { ASBESTOS_MARGIN } from '../../../src/trade/asbestos.ts';
-import { FLOATING_FLATNESS, FLOATING_FLATNESS_METRIC } from '../../../src/trade/flatness.ts';
-import { LEAD_YEARS } from '../../../src/trade/lead.ts';
-import { STAGE_NOTES, STAGES, type StageWords, TOOLS } from '../../../src/words/plan.ts';
-import { tearoutSteps } from '../../../src/words/tearout.ts';
+import { ASBESTOS_MARGIN } from '../../../src/figures/asbestos.ts';
+import { FLOATING_FLATNESS, FLOATING_FLATNESS_METRIC } from '../../../src/figures/flatness.ts';
+import { LEAD_YEARS } from '../../../src/figures/lead.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import type { Country } from '../../../src/prep/country.ts';
+import type { Covering } from '../../../src/prep/covering.ts';
+import { mayHoldAsbestos } from '../../../src/prep/suspect.ts';
+import { STAGE_NOTES, STAGES, type StageWords, TOOLS } from '../../../src/text/plan.ts';
+import { tearoutSteps } from '../../../src/text/tearout.ts';
 import type { PlanAsk } from './plan-options.ts';
 
 /** Stages in order; what only some houses need is left out of the others. */

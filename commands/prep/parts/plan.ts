@@ -1,20 +1,20 @@
 /** From the options of `prep plan` to its answer, or the Refusal that its floor asks for. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { sayArea } from '../../../src/measure/say.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import { sayHours } from '../../../src/measure/say-loose.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { asbestosFigures } from '../../../src/figures/asbestos.ts';
+import { HEATING_FIGURES } from '../../../src/figures/heating.ts';
+import { leadFigures } from '../../../src/figures/lead.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { LIFTING_PACE } from '../../../src/figures/tearout.ts';
+import { sayArea } from '../../../src/input/say.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { sayHours } from '../../../src/input/say-loose.ts';
 import type { Block, Result } from '../../../src/reply/reply.ts';
-import { asbestosFigures } from '../../../src/trade/asbestos.ts';
-import { HEATING_FIGURES } from '../../../src/trade/heating.ts';
-import { leadFigures } from '../../../src/trade/lead.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { LIFTING_PACE } from '../../../src/trade/tearout.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { PLAN, TRADES } from '../../../src/words/plan.ts';
-import { TEAROUT } from '../../../src/words/tearout.ts';
-import { doorwaysTooWide, notACovering } from '../../../src/words/tearout-problems.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { PLAN, TRADES } from '../../../src/text/plan.ts';
+import { TEAROUT } from '../../../src/text/tearout.ts';
+import { doorwaysTooWide, notACovering } from '../../../src/text/tearout-problems.ts';
+import { ticks } from '../../../src/units/length.ts';
 import { countryOf, houseVerdict, sharedAsk, toProve } from './house.ts';
 import { assumedWith } from './not-told.ts';
 import type { PlanAsk } from './plan-options.ts';

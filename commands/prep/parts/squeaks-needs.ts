@@ -1,9 +1,9 @@
 /** Screws for a subfloor as something to buy. */
 
-import type { Length } from '../../../src/core/length.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import { NEEDS } from '../../../src/words/needs.ts';
+import { NEEDS } from '../../../src/text/needs.ts';
+import type { Length } from '../../../src/units/length.ts';
 
 /** Screws of a length; `pack` is how many a pack holds, where it is told. */
 export function screwNeed(screws: number, length: Length, pack: number | undefined, saying: Saying): Need {

@@ -1,18 +1,18 @@
 /** From the options of `prep squeaks` to its answer. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { type Length, ticks } from '../../../src/core/length.ts';
-import { roundUpRatio } from '../../../src/core/round-up.ts';
-import { squeakScrews } from '../../../src/core/subfloor/screw.ts';
-import type { ToldPart } from '../../../src/measure/place-area.ts';
-import type { Found } from '../../../src/measure/place-found.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { FASTENER_BITE, SCREW_STEPS, SQUEAK_FIGURES } from '../../../src/figures/subfloor.ts';
+import type { ToldPart } from '../../../src/input/place-area.ts';
+import type { Found } from '../../../src/input/place-found.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { squeakScrews } from '../../../src/prep/screw.ts';
 import type { Result } from '../../../src/reply/reply.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { FASTENER_BITE, SCREW_STEPS, SQUEAK_FIGURES } from '../../../src/trade/subfloor.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { SQUEAKS } from '../../../src/words/squeaks.ts';
-import { areaWithoutSides } from '../../../src/words/squeaks-problems.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { SQUEAKS } from '../../../src/text/squeaks.ts';
+import { areaWithoutSides } from '../../../src/text/squeaks-problems.ts';
+import { type Length, ticks } from '../../../src/units/length.ts';
+import { roundUpRatio } from '../../../src/units/round-up.ts';
 import { refusalOnPanel } from './patch-screen.ts';
 import { screwNeed } from './squeaks-needs.ts';
 

@@ -1,17 +1,7 @@
 /** The headline, the strips and the facts of a tear-out, in words. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { boxOf, type Outline } from '../../../src/core/geometry.ts';
-import { isRolled } from '../../../src/core/tearout/covering.ts';
-import { handLoads } from '../../../src/core/tearout/haul.ts';
-import { kilogramsOf, LITRES_PER_CUBIC_YARD } from '../../../src/core/tearout/mass.ts';
-import type { Strips } from '../../../src/core/tearout/strips.ts';
-import { tackStripPieces, tackStripReach } from '../../../src/core/tearout/tack-strip.ts';
-import { sayArea, sayNumber, sayWeight } from '../../../src/measure/say.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import { sayHours, sayLoose } from '../../../src/measure/say-loose.ts';
-import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { BAG, LAID_WEIGHT } from '../../../src/trade/debris.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { BAG, LAID_WEIGHT } from '../../../src/figures/debris.ts';
 import {
   BUNDLE,
   GULLY,
@@ -19,8 +9,18 @@ import {
   TACK_STRIP,
   TACK_STRIP_PIECE,
   WIDE_TACK_STRIP,
-} from '../../../src/trade/tearout.ts';
-import { COVERING_NAMES, TEAROUT } from '../../../src/words/tearout.ts';
+} from '../../../src/figures/tearout.ts';
+import { sayArea, sayNumber, sayWeight } from '../../../src/input/say.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { sayHours, sayLoose } from '../../../src/input/say-loose.ts';
+import { isRolled } from '../../../src/prep/covering.ts';
+import { handLoads } from '../../../src/prep/haul.ts';
+import { kilogramsOf, LITRES_PER_CUBIC_YARD } from '../../../src/prep/mass.ts';
+import type { Strips } from '../../../src/prep/strips.ts';
+import { tackStripPieces, tackStripReach } from '../../../src/prep/tack-strip.ts';
+import type { Block, Fact } from '../../../src/reply/reply.ts';
+import { COVERING_NAMES, TEAROUT } from '../../../src/text/tearout.ts';
+import { boxOf, type Outline } from '../../../src/units/geometry.ts';
 import { rolledWeight, type Tearout, type TearoutAsk } from './tearout-sums.ts';
 
 function sayingOf({ room }: TearoutAsk, { habits }: Context): Saying {

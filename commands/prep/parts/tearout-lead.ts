@@ -1,11 +1,11 @@
 /** Painted trim of a tear-out against the rule for minor work on old paint. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { disturbedArea, isMinor } from '../../../src/core/safety/lead.ts';
-import { sayArea } from '../../../src/measure/say.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { LEAD_YEARS, MINOR_WORK } from '../../../src/figures/lead.ts';
+import { sayArea } from '../../../src/input/say.ts';
+import { disturbedArea, isMinor } from '../../../src/prep/lead.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { LEAD_YEARS, MINOR_WORK } from '../../../src/trade/lead.ts';
-import { TEAROUT } from '../../../src/words/tearout.ts';
+import { TEAROUT } from '../../../src/text/tearout.ts';
 import { countryOf } from './house.ts';
 import type { TearoutAsk } from './tearout-sums.ts';
 

@@ -1,8 +1,8 @@
 /** What a tear-out takes: bags, blades, masks, and a container where one is told. */
 
+import { BAG } from '../../../src/figures/debris.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import { BAG } from '../../../src/trade/debris.ts';
-import { NEEDS } from '../../../src/words/needs.ts';
+import { NEEDS } from '../../../src/text/needs.ts';
 import type { Tearout } from './tearout-sums.ts';
 
 /** Parts of a bag, a blade and a mask, not yet whole ones. */

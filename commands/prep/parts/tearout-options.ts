@@ -1,16 +1,16 @@
 /** The options of `prep tearout`. */
 
-import { feet, inches } from '../../../src/core/length.ts';
-import { KILOGRAMS_PER_POUND } from '../../../src/core/tearout/mass.ts';
-import { readDoorways } from '../../../src/measure/doorways.ts';
-import { readHaul } from '../../../src/measure/haul.ts';
-import { length, room, text } from '../../../src/measure/options.ts';
-import type { Reading } from '../../../src/measure/reading.ts';
-import { readTrim } from '../../../src/measure/trim-parts.ts';
-import { readLaidWeight, readWeight } from '../../../src/measure/weight.ts';
-import type { Cited } from '../../../src/trade/cited.ts';
-import { CARPET_ALONE, LAID_WEIGHT, PICKUP_BED, PICKUP_PAYLOAD } from '../../../src/trade/debris.ts';
-import { BUNDLE, DOORWAY, ONE_PERSON, STRIP_WIDTH } from '../../../src/trade/tearout.ts';
+import type { Cited } from '../../../src/figures/cited.ts';
+import { CARPET_ALONE, LAID_WEIGHT, PICKUP_BED, PICKUP_PAYLOAD } from '../../../src/figures/debris.ts';
+import { BUNDLE, DOORWAY, ONE_PERSON, STRIP_WIDTH } from '../../../src/figures/tearout.ts';
+import { readHaul } from '../../../src/input/haul.ts';
+import { length, room, text } from '../../../src/input/options.ts';
+import type { Reading } from '../../../src/input/reading.ts';
+import { readDoorways } from '../../../src/input/rooms/doorways.ts';
+import { readTrim } from '../../../src/input/trim-parts.ts';
+import { readLaidWeight, readWeight } from '../../../src/input/weight.ts';
+import { KILOGRAMS_PER_POUND } from '../../../src/prep/mass.ts';
+import { feet, inches } from '../../../src/units/length.ts';
 import { houseOptions } from './house.ts';
 
 /** A weight in pounds from `least` to `most`. */

@@ -1,18 +1,6 @@
 /** The sums of a tear-out: strips, tack strip, staples, weight, volume, trips, and what to have ready. */
 
 import type { z } from 'zod';
-import type { Area } from '../../../src/core/area.ts';
-import { doubleArea } from '../../../src/core/geometry.ts';
-import { type Length, TICKS_PER_FOOT, ticks } from '../../../src/core/length.ts';
-import { roundUp } from '../../../src/core/round-up.ts';
-import { type Covering, isRolled } from '../../../src/core/tearout/covering.ts';
-import { type Carrier, handLoads, smallestContainer, tripsOf } from '../../../src/core/tearout/haul.ts';
-import { hoursOf, toHalfHours } from '../../../src/core/tearout/hours.ts';
-import { kilogramsOf, LITRES_PER_CUBIC_YARD } from '../../../src/core/tearout/mass.ts';
-import { staplesIn } from '../../../src/core/tearout/staples.ts';
-import { gatherStrips, placeStrips, runsAlongY, type Strips } from '../../../src/core/tearout/strips.ts';
-import { perimeterOf, tackStripLength } from '../../../src/core/tearout/tack-strip.ts';
-import { doorwaysOf } from '../../../src/measure/doorways.ts';
 import {
   BAG,
   CARPET_ALONE,
@@ -22,7 +10,7 @@ import {
   looseVolume,
   PAD_SHARE,
   PICKUP_BED,
-} from '../../../src/trade/debris.ts';
+} from '../../../src/figures/debris.ts';
 import {
   BLADE_LASTS,
   CARPET_SHARE,
@@ -31,7 +19,19 @@ import {
   PAD_STAPLES,
   STAPLE_PACE,
   TACK_STRIP_PACE,
-} from '../../../src/trade/tearout.ts';
+} from '../../../src/figures/tearout.ts';
+import { doorwaysOf } from '../../../src/input/rooms/doorways.ts';
+import { type Covering, isRolled } from '../../../src/prep/covering.ts';
+import { type Carrier, handLoads, smallestContainer, tripsOf } from '../../../src/prep/haul.ts';
+import { hoursOf, toHalfHours } from '../../../src/prep/hours.ts';
+import { kilogramsOf, LITRES_PER_CUBIC_YARD } from '../../../src/prep/mass.ts';
+import { staplesIn } from '../../../src/prep/staples.ts';
+import { gatherStrips, placeStrips, runsAlongY, type Strips } from '../../../src/prep/strips.ts';
+import { perimeterOf, tackStripLength } from '../../../src/prep/tack-strip.ts';
+import type { Area } from '../../../src/units/area.ts';
+import { doubleArea } from '../../../src/units/geometry.ts';
+import { type Length, TICKS_PER_FOOT, ticks } from '../../../src/units/length.ts';
+import { roundUp } from '../../../src/units/round-up.ts';
 import type { tearoutOptions } from './tearout-options.ts';
 
 export type TearoutAsk = { readonly [O in keyof typeof tearoutOptions]: z.output<(typeof tearoutOptions)[O]> };

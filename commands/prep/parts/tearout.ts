@@ -1,21 +1,21 @@
 /** From the options of `prep tearout` to its answer, its Problems, or the Refusal that its floor asks for. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { areaOf } from '../../../src/core/area.ts';
-import { inches } from '../../../src/core/length.ts';
-import type { Country } from '../../../src/core/safety/country.ts';
-import { type Covering, isRolled } from '../../../src/core/tearout/covering.ts';
-import { kilogramsOf } from '../../../src/core/tearout/mass.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { asbestosFigures } from '../../../src/figures/asbestos.ts';
+import { debrisFigures } from '../../../src/figures/debris.ts';
+import { leadFigures } from '../../../src/figures/lead.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { tearoutFigures } from '../../../src/figures/tearout.ts';
+import type { Country } from '../../../src/prep/country.ts';
+import { type Covering, isRolled } from '../../../src/prep/covering.ts';
+import { kilogramsOf } from '../../../src/prep/mass.ts';
 import type { Action, Block, Result } from '../../../src/reply/reply.ts';
 import type { Source } from '../../../src/reply/source.ts';
-import { asbestosFigures } from '../../../src/trade/asbestos.ts';
-import { debrisFigures } from '../../../src/trade/debris.ts';
-import { leadFigures } from '../../../src/trade/lead.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { tearoutFigures } from '../../../src/trade/tearout.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { TEAROUT, TEAROUT_FIRST, tearoutSteps } from '../../../src/words/tearout.ts';
-import { doorwaysTooWide, notACovering, tooHeavy } from '../../../src/words/tearout-problems.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { TEAROUT, TEAROUT_FIRST, tearoutSteps } from '../../../src/text/tearout.ts';
+import { doorwaysTooWide, notACovering, tooHeavy } from '../../../src/text/tearout-problems.ts';
+import { areaOf } from '../../../src/units/area.ts';
+import { inches } from '../../../src/units/length.ts';
 import { countryOf, houseVerdict, sharedAsk, toProve } from './house.ts';
 import { assumedWith } from './not-told.ts';
 import { tearoutBlocks, tearoutHeadline } from './tearout-facts.ts';

@@ -1,6 +1,6 @@
 /** Whole answers to the asks of a project as it is, worked out once however often its sheets are looked at. */
 
-import type { Asked, Context } from '../../../src/bot/command.ts';
+import type { Asked, Context } from '../../../src/chat/command.ts';
 import type { Project } from '../../../src/project/project.ts';
 
 /** Answers with their pictures are large: those of a few projects at a time. */

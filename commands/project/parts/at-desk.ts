@@ -1,13 +1,13 @@
 /** How a project command comes to its project and changes it, and what is said where it cannot. */
 
-import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
-import type { Desk, Made } from '../../../src/bot/desk.ts';
-import type { Done } from '../../../src/bot/desk-change.ts';
+import type { Desk, Made } from '../../../src/accounts/desk.ts';
+import type { Done } from '../../../src/accounts/desk-change.ts';
+import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
 import { DAY } from '../../../src/project/limits.ts';
 import type { Deed } from '../../../src/project/may.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { noProject, notAllowed, nothingKeptHere } from '../../../src/words/project-problems.ts';
+import { noProject, notAllowed, nothingKeptHere } from '../../../src/text/project-problems.ts';
 
 /** Runs a command at the asker's desk; a problem where nothing is kept. */
 export async function atDesk(context: Context, run: (desk: Desk) => Promise<Outcome>): Promise<Outcome> {

@@ -1,19 +1,19 @@
 /** What saved answers tell of what was found: worked out today, room by room, in plain sentences with areas and quantities. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { parseLine } from '../../../src/bot/grammar.ts';
-import type { Area } from '../../../src/core/area.ts';
-import { ticks } from '../../../src/core/length.ts';
-import type { Habits } from '../../../src/measure/reading.ts';
-import { roomOfArea } from '../../../src/measure/room-apart.ts';
-import { sayArea, sayAreasOfSum, sayWeight } from '../../../src/measure/say.ts';
-import { sayCut } from '../../../src/measure/say-length.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { parseLine } from '../../../src/chat/grammar.ts';
+import type { Habits } from '../../../src/input/reading.ts';
+import { roomOfArea } from '../../../src/input/rooms/room-apart.ts';
+import { sayArea, sayAreasOfSum, sayWeight } from '../../../src/input/say.ts';
+import { sayCut } from '../../../src/input/say-length.ts';
 import { mergeNeeds } from '../../../src/project/needs-merged.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
-import { FOUND } from '../../../src/words/found.ts';
+import { FOUND } from '../../../src/text/found.ts';
+import type { Area } from '../../../src/units/area.ts';
+import { ticks } from '../../../src/units/length.ts';
 import type { LevelResult } from '../../prep/parts/level.ts';
 import type { MoistureResult } from '../../prep/parts/moisture.ts';
 import type { PatchResult } from '../../prep/parts/patch-result.ts';

@@ -1,23 +1,23 @@
 /** From findings told and kept to a report room by room, with who to call where it is not the asker's to do. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/core/area.ts';
-import { findingsApart, readFinding } from '../../../src/measure/finding.ts';
-import { readListDeed } from '../../../src/measure/listed.ts';
-import { sayArea } from '../../../src/measure/say.ts';
-import { hostZone, sayDay } from '../../../src/measure/zone.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { MOULD_AREA } from '../../../src/figures/moisture.ts';
+import { cautionsFor } from '../../../src/figures/safety.ts';
+import { readListDeed } from '../../../src/input/listed.ts';
+import { sayArea } from '../../../src/input/say.ts';
+import { hostZone, sayDay } from '../../../src/input/zone.ts';
+import { findingsApart, readFinding } from '../../../src/language/old/finding.ts';
 import { addFinding, LONGEST_FINDING, MOST_FOUND, removeFinding } from '../../../src/project/found.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { MOULD_AREA } from '../../../src/trade/moisture.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { FOUND, FOUND_PROBLEMS } from '../../../src/words/found.ts';
-import { referral } from '../../../src/words/patch-found.ts';
-import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { FOUND, FOUND_PROBLEMS } from '../../../src/text/found.ts';
+import { referral } from '../../../src/text/patch-found.ts';
+import { noSuchPlace, tooMany } from '../../../src/text/project-lists.ts';
+import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/units/area.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { keptFindings, type Place, type Told } from './found-kept.ts';
 import { removeActions, TAKE_BACK } from './reply.ts';

@@ -1,21 +1,21 @@
 /** What a summary tells of a project: lines of a label and its items, the gravest and the plainest first. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { doubleArea } from '../../../src/core/geometry.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { readRooms } from '../../../src/measure/room.ts';
-import { roomTold } from '../../../src/measure/room-apart.ts';
-import { sayArea, sayAreasOfSum } from '../../../src/measure/say.ts';
-import { sayCut, sayLength } from '../../../src/measure/say-length.ts';
-import { hostZone, sayMoment } from '../../../src/measure/zone.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { readRooms } from '../../../src/input/rooms/room.ts';
+import { roomTold } from '../../../src/input/rooms/room-apart.ts';
+import { sayArea, sayAreasOfSum } from '../../../src/input/say.ts';
+import { sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { hostZone, sayMoment } from '../../../src/input/zone.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope } from '../../../src/project/room.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
-import { FOUND } from '../../../src/words/found.ts';
-import { HANDOFF, SHORT_CAUTIONS } from '../../../src/words/handoff.ts';
-import { STAGE_IN } from '../../../src/words/progress.ts';
-import { trimHeadline } from '../../../src/words/trim.ts';
+import { FOUND } from '../../../src/text/found.ts';
+import { HANDOFF, SHORT_CAUTIONS } from '../../../src/text/handoff.ts';
+import { STAGE_IN } from '../../../src/text/progress.ts';
+import { trimHeadline } from '../../../src/text/trim.ts';
+import { doubleArea } from '../../../src/units/geometry.ts';
+import { ticks } from '../../../src/units/length.ts';
 import type { GuidesResult } from '../../floor/parts/guides.ts';
 import type { TrimResult } from '../../trim/parts/result.ts';
 import { findingsOf } from './found.ts';

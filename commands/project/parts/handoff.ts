@@ -1,16 +1,16 @@
 /** A project handed on: a summary for one message, or its sheets as files. */
 
 import { closest } from 'fastest-levenshtein';
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { filesOf } from '../../../src/bot/handed-files.ts';
-import { drawable } from '../../../src/draw/font.ts';
-import { hostZone, sayDate } from '../../../src/measure/zone.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { filesOf } from '../../../src/chat/handed-files.ts';
+import { drawable } from '../../../src/drawing/font.ts';
+import { hostZone, sayDate } from '../../../src/input/zone.ts';
 import { sameName } from '../../../src/project/room.ts';
 import { isPart } from '../../../src/project/share-scope.ts';
 import type { FileForm } from '../../../src/reply/file.ts';
 import type { Action, Reply, Result } from '../../../src/reply/reply.ts';
-import { noSuchRoom } from '../../../src/words/floor-problems.ts';
-import { HANDOFF } from '../../../src/words/handoff.ts';
+import { noSuchRoom } from '../../../src/text/floor-problems.ts';
+import { HANDOFF } from '../../../src/text/handoff.ts';
 import { asksOnce } from './asked-once.ts';
 import { projectHere } from './at-desk.ts';
 import { fitted, itemsOf, textOf } from './handoff-fit.ts';

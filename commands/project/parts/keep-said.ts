@@ -1,11 +1,11 @@
 /** What of an answer a project takes up: its rooms that are new, its plank and rules where none are picked, and what work it makes part of the job. */
 
-import type { Command, Context } from '../../../src/bot/command.ts';
-import { filled } from '../../../src/bot/fill.ts';
-import { parseLine } from '../../../src/bot/grammar.ts';
-import { meaningsOf, pickFor } from '../../../src/bot/pick.ts';
-import { fullName } from '../../../src/measure/command-shape.ts';
-import { readRoomsApart } from '../../../src/measure/room-apart.ts';
+import type { Command, Context } from '../../../src/chat/command.ts';
+import { filled } from '../../../src/chat/fill.ts';
+import { parseLine } from '../../../src/chat/grammar.ts';
+import { meaningsOf, pickFor } from '../../../src/chat/pick.ts';
+import { fullName } from '../../../src/input/command-shape.ts';
+import { readRoomsApart } from '../../../src/input/rooms/room-apart.ts';
 import { doorwaysTogether } from '../../../src/project/doorways-together.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Settings } from '../../../src/project/person.ts';
@@ -13,8 +13,8 @@ import type { Content, KeptAsk, Project } from '../../../src/project/project.ts'
 import { changedRoom, inScope, type Rooms, roomNamed, roomsText, withRoom } from '../../../src/project/room.ts';
 import { roomsNamedIn } from '../../../src/project/rooms-follow.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { CHANGED, PROJECT } from '../../../src/words/project.ts';
-import { tooManyKept } from '../../../src/words/project-problems.ts';
+import { CHANGED, PROJECT } from '../../../src/text/project.ts';
+import { tooManyKept } from '../../../src/text/project-problems.ts';
 import { OF_PLACES } from './saved-work.ts';
 
 /** Options given for one piece of work: measured or found on the spot, and picked for no other. */

@@ -1,25 +1,25 @@
 /** Keeping an answer: the last one, or that of an ask told with it; and letting one go. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Desk } from '../../../src/bot/desk.ts';
-import { parseLine } from '../../../src/bot/grammar.ts';
-import { mintId } from '../../../src/bot/kept-answer.ts';
-import { isExamplePlank } from '../../../src/measure/plank.ts';
+import type { Desk } from '../../../src/accounts/desk.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { parseLine } from '../../../src/chat/grammar.ts';
+import { mintId } from '../../../src/chat/kept-answer.ts';
+import { isExamplePlank } from '../../../src/input/plank.ts';
 import { emptyContent, freeName } from '../../../src/project/create.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk } from '../../../src/project/project.ts';
 import { roomNamed } from '../../../src/project/room.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { CHANGED, NEXT, PROJECT } from '../../../src/words/project.ts';
+import { CHANGED, NEXT, PROJECT } from '../../../src/text/project.ts';
 import {
   exampleKept,
   keptUnknown,
   nothingToKeep,
   refusedAsk,
   roomUnknown,
-} from '../../../src/words/project-problems.ts';
-import { SAVED } from '../../../src/words/saved.ts';
+} from '../../../src/text/project-problems.ts';
+import { SAVED } from '../../../src/text/saved.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { type Answered, type KeepStep, keepStep } from './keep-said.ts';
 import { nameProblem } from './named.ts';

@@ -1,13 +1,13 @@
 /** A code taken: first what it would do, then, for accounts once confirmed, what it did. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Desk } from '../../../src/bot/desk.ts';
-import type { Refused } from '../../../src/bot/links.ts';
+import type { Desk } from '../../../src/accounts/desk.ts';
+import type { Refused } from '../../../src/accounts/links.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { NO_SETTINGS, type Settings } from '../../../src/project/person.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { accountName, LINK, LINK_CONFIRM, LINK_PROBLEMS } from '../../../src/words/link.ts';
-import { NEXT } from '../../../src/words/project.ts';
+import { accountName, LINK, LINK_CONFIRM, LINK_PROBLEMS } from '../../../src/text/link.ts';
+import { NEXT } from '../../../src/text/project.ts';
 import { problem } from './at-desk.ts';
 import { platformOf } from './link.ts';
 import { projectReply } from './reply.ts';

@@ -1,11 +1,11 @@
 /** A person's accounts: listed, led together by a code, and parted. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Desk } from '../../../src/bot/desk.ts';
-import { hostZone, sayMoment } from '../../../src/measure/zone.ts';
+import type { Desk } from '../../../src/accounts/desk.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { hostZone, sayMoment } from '../../../src/input/zone.ts';
 import type { Person } from '../../../src/project/person.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
-import { accountName, LINK, LINK_PROBLEMS } from '../../../src/words/link.ts';
+import { accountName, LINK, LINK_PROBLEMS } from '../../../src/text/link.ts';
 import { problem } from './at-desk.ts';
 import { projectReply } from './reply.ts';
 

@@ -1,15 +1,15 @@
 /** From what is told of notes to the notes: one added or removed, those with a word, or the last ones. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { readListDeed } from '../../../src/measure/listed.ts';
-import { hostZone, sayMoment } from '../../../src/measure/zone.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { readListDeed } from '../../../src/input/listed.ts';
+import { hostZone, sayMoment } from '../../../src/input/zone.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { addNote, LONGEST_NOTE, type Log, MOST_NOTES, removeNote, searchLog } from '../../../src/project/log.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { LOG, LOG_PROBLEMS } from '../../../src/words/log.ts';
-import { NEXT } from '../../../src/words/project.ts';
-import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
-import { withSigned } from '../../../src/words/share.ts';
+import { LOG, LOG_PROBLEMS } from '../../../src/text/log.ts';
+import { NEXT } from '../../../src/text/project.ts';
+import { noSuchPlace, tooMany } from '../../../src/text/project-lists.ts';
+import { withSigned } from '../../../src/text/share.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { TAKE_BACK } from './reply.ts';
 

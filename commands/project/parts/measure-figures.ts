@@ -1,14 +1,14 @@
 /** What a room measured anew changes: the list of what to buy before and after. Saved answers stay as they were. */
 
-import type { Context } from '../../../src/bot/command.ts';
+import type { Context } from '../../../src/chat/command.ts';
 import type { Line } from '../../../src/project/needs-merged.ts';
 import { mergeNeeds } from '../../../src/project/needs-merged.ts';
 import type { Content, Project } from '../../../src/project/project.ts';
 import type { Room } from '../../../src/project/room.ts';
 import { covers, isPart } from '../../../src/project/share-scope.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { MEASURE } from '../../../src/words/measure.ts';
-import { SAVED } from '../../../src/words/saved.ts';
+import { MEASURE } from '../../../src/text/measure.ts';
+import { SAVED } from '../../../src/text/saved.ts';
 import { listOf } from './shopping-lines.ts';
 import { sayAmount } from './shopping-say.ts';
 

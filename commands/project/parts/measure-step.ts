@@ -1,9 +1,8 @@
 /** A wall's length put into the rooms of a project, purely: what it makes of them, or what is to be measured again. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { type Length, ticks } from '../../../src/core/length.ts';
-import { FINEST } from '../../../src/measure/wall-figures.ts';
-import { outlineOf, remeasured, type ToldWall, unitsTold, wallsOf } from '../../../src/measure/wall-told.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { FINEST } from '../../../src/input/rooms/wall-figures.ts';
+import { outlineOf, remeasured, type ToldWall, unitsTold, wallsOf } from '../../../src/input/rooms/wall-told.ts';
 import {
   type Measures,
   MOST_QUESTIONS,
@@ -16,6 +15,7 @@ import {
 import type { Content, Project } from '../../../src/project/project.ts';
 import { type Room, sameName } from '../../../src/project/room.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
+import { type Length, ticks } from '../../../src/units/length.ts';
 import { roomSteps } from './room-deeds.ts';
 
 /** `same`: it is kept so; `changed`: the room has it now; `kept`: it waits for other walls. */

@@ -1,18 +1,18 @@
 /** A length told: put into its room, noted with it, or kept until it fits; and what it changes in the lists. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Length } from '../../../src/core/length.ts';
-import { type LengthUnit, readLength } from '../../../src/measure/length.ts';
-import type { Read } from '../../../src/measure/reading.ts';
-import { sayLength } from '../../../src/measure/say-length.ts';
-import { outlineOf, readWallLength, unitsTold, wallsOf } from '../../../src/measure/wall-told.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { type LengthUnit, readLength } from '../../../src/input/length.ts';
+import type { Read } from '../../../src/input/reading.ts';
+import { outlineOf, readWallLength, unitsTold, wallsOf } from '../../../src/input/rooms/wall-told.ts';
+import { sayLength } from '../../../src/input/say-length.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { sameQuestion, withNoted, withoutQuestions } from '../../../src/project/measure.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { type Room, roomNamed } from '../../../src/project/room.ts';
 import type { Reply, Result } from '../../../src/reply/reply.ts';
-import { MEASURE, MEASURE_PROBLEMS } from '../../../src/words/measure.ts';
-import { tooManyNotes } from '../../../src/words/project-problems.ts';
+import { MEASURE, MEASURE_PROBLEMS } from '../../../src/text/measure.ts';
+import { tooManyNotes } from '../../../src/text/project-problems.ts';
+import type { Length } from '../../../src/units/length.ts';
 import { changeHere, problem, projectHere } from './at-desk.ts';
 import { figuresOf } from './measure-figures.ts';
 import { wallStep } from './measure-step.ts';

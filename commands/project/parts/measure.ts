@@ -1,11 +1,11 @@
 /** From what is told of a measurement to a question asked, answered, withdrawn, or the list of those open. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { mintId } from '../../../src/bot/kept-answer.ts';
-import { openQuestions } from '../../../src/bot/questions.ts';
-import { readMeasureSaid, type SaidPlace } from '../../../src/measure/measure-said.ts';
-import { sayLength } from '../../../src/measure/say-length.ts';
-import { outlineOf, unitsTold, wallsOf } from '../../../src/measure/wall-told.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { mintId } from '../../../src/chat/kept-answer.ts';
+import { openQuestions } from '../../../src/chat/questions.ts';
+import { outlineOf, unitsTold, wallsOf } from '../../../src/input/rooms/wall-told.ts';
+import { sayLength } from '../../../src/input/say-length.ts';
+import { readMeasureSaid, type SaidPlace } from '../../../src/language/old/measure-said.ts';
 import {
   LONGEST_WHAT,
   MOST_QUESTIONS,
@@ -16,7 +16,7 @@ import {
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, type Room, roomNamed } from '../../../src/project/room.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
-import { MEASURE, MEASURE_PROBLEMS } from '../../../src/words/measure.ts';
+import { MEASURE, MEASURE_PROBLEMS } from '../../../src/text/measure.ts';
 import { changeHere, problem, projectHere } from './at-desk.ts';
 import { type ToTell, tellLength } from './measure-told.ts';
 import { projectReply, TAKE_BACK } from './reply.ts';

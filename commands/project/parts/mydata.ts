@@ -1,19 +1,19 @@
 /** Everything kept of a person, given out, brought in again, or forgotten. */
 
 import { z } from 'zod';
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Desk } from '../../../src/bot/desk.ts';
-import { forgetHazards } from '../../../src/bot/hazard-memory.ts';
-import { forgetAnswers } from '../../../src/bot/kept-answer.ts';
-import { packed, unpacked } from '../../../src/bot/packed.ts';
+import type { Desk } from '../../../src/accounts/desk.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { forgetHazards } from '../../../src/chat/hazard-memory.ts';
+import { forgetAnswers } from '../../../src/chat/kept-answer.ts';
+import { packed, unpacked } from '../../../src/chat/packed.ts';
 import { freeName } from '../../../src/project/create.ts';
 import { hazardsSchema } from '../../../src/project/hazards.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { contentOf, contentSchema, type Project } from '../../../src/project/project.ts';
 import { isRecord, savedWorkIn } from '../../../src/project/project-saved.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { MYDATA, NEXT } from '../../../src/words/project.ts';
-import { importTooMany, importUnread } from '../../../src/words/project-problems.ts';
+import { MYDATA, NEXT } from '../../../src/text/project.ts';
+import { importTooMany, importUnread } from '../../../src/text/project-problems.ts';
 import { problem } from './at-desk.ts';
 import { projectReply } from './reply.ts';
 

@@ -1,9 +1,9 @@
 /** Projects by their names. */
 
 import { closest, distance } from 'fastest-levenshtein';
-import { readLabel } from '../../../src/measure/label.ts';
-import { text } from '../../../src/measure/options.ts';
-import { read } from '../../../src/measure/reading.ts';
+import { readLabel } from '../../../src/input/label.ts';
+import { text } from '../../../src/input/options.ts';
+import { read } from '../../../src/input/reading.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { folded, sameName } from '../../../src/project/room.ts';
@@ -14,7 +14,7 @@ import {
   projectUnknown,
   tooManyDeleted,
   tooManyProjects,
-} from '../../../src/words/project-problems.ts';
+} from '../../../src/text/project-problems.ts';
 
 /** The name of a project to be. */
 export const newNameOption = (summary: string, standard?: string) =>

@@ -1,7 +1,7 @@
 /** A pick made to read the same whoever reads it: what a habit of units decided is written out. */
 
-import type { Command } from '../../../src/bot/command.ts';
-import type { Habits, Units } from '../../../src/measure/reading.ts';
+import type { Command } from '../../../src/chat/command.ts';
+import type { Habits, Units } from '../../../src/input/reading.ts';
 
 const PAIR =
   /((?<!\d)\d(?:[\d.,/ ]*\d)?)\s*(x|×|by)\s*(\d+(?:[.,]\d+)?)(?![\d/]|[.,]\d|\s*(?:x|×|by|in|ft|mm|cm|m\b|["'″′]))/i;

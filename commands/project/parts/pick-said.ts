@@ -1,11 +1,11 @@
 /** What is picked, in words: `plank: 6 x 48 in, 10 per carton, gap: 3/8 in`, `clear gap`. */
 
 import { closest, distance } from 'fastest-levenshtein';
-import type { Command, Context } from '../../../src/bot/command.ts';
-import { isCalculating } from '../../../src/measure/command-shape.ts';
-import { readInTime } from '../../../src/queue/reading-time.ts';
+import type { Command, Context } from '../../../src/chat/command.ts';
+import { isCalculating } from '../../../src/input/command-shape.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { pickUnknown } from '../../../src/words/project-problems.ts';
+import { pickUnknown } from '../../../src/text/project-problems.ts';
+import { readInTime } from '../../../src/workers/reading-time.ts';
 import { valueRead } from './pick-value.ts';
 
 /** Picks to set and to clear, by their keys, and how doubtful ones were read. */

@@ -1,13 +1,13 @@
 /** The value of a pick, read by the option that it is for: which of several that is, and what is wrong with it. */
 
-import type { Command } from '../../../src/bot/command.ts';
-import { isRead, meaningsOf } from '../../../src/bot/pick.ts';
-import { factsOf, problemsIn } from '../../../src/measure/option.ts';
-import { isExamplePlank } from '../../../src/measure/plank.ts';
-import type { Habits } from '../../../src/measure/reading.ts';
+import type { Command } from '../../../src/chat/command.ts';
+import { isRead, meaningsOf } from '../../../src/chat/pick.ts';
+import { factsOf, problemsIn } from '../../../src/input/option.ts';
+import { isExamplePlank } from '../../../src/input/plank.ts';
+import type { Habits } from '../../../src/input/reading.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { exampleKept, pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/words/project-problems.ts';
+import { exampleKept, pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/text/project-problems.ts';
 import { plainly } from './pick-plain.ts';
 
 /** The key that a value is kept under, and the value as it is kept; a problem where no option of its name reads it, or where several things are meant. */

@@ -1,12 +1,12 @@
 /** Progress told, as marks of rooms and stages; or the Problems where room, stage or time is not plain. */
 
-import type { ToldProgress } from '../../../src/measure/progress-said.ts';
+import { LONGEST_ACCLIMATION } from '../../../src/figures/planks.ts';
+import type { ToldProgress } from '../../../src/language/old/progress-said.ts';
 import { progressOf } from '../../../src/project/progress.ts';
 import { type Mark, mark, markOf, type Stages, unmark } from '../../../src/project/stages.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import type { Stage } from '../../../src/reply/stage.ts';
-import { LONGEST_ACCLIMATION } from '../../../src/trade/planks.ts';
-import { PROGRESS, PROGRESS_PROBLEMS } from '../../../src/words/progress.ts';
+import { PROGRESS, PROGRESS_PROBLEMS } from '../../../src/text/progress.ts';
 
 /** What is marked, and how doubtful parts were taken. */
 export interface Marking {

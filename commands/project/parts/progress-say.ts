@@ -1,7 +1,7 @@
 /** Where rooms stand, in words: a table of rooms, what to do next in each, what was left behind, waits that are over. */
 
-import { dueBlocks, dueIn } from '../../../src/bot/reminding.ts';
-import { sayMoment } from '../../../src/measure/zone.ts';
+import { dueBlocks, dueIn } from '../../../src/chat/reminding.ts';
+import { sayMoment } from '../../../src/input/zone.ts';
 import {
   beforeLaying,
   isPast,
@@ -12,8 +12,8 @@ import {
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, sameName } from '../../../src/project/room.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
-import { PROGRESS, STAGE_ITEMS } from '../../../src/words/progress.ts';
-import { SHARE, saySigned } from '../../../src/words/share.ts';
+import { PROGRESS, STAGE_ITEMS } from '../../../src/text/progress.ts';
+import { SHARE, saySigned } from '../../../src/text/share.ts';
 
 const HOUR = 3_600_000;
 const MOST_LISTS = 6;

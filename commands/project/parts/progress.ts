@@ -1,17 +1,17 @@
 /** From what is told of progress to where every room stands and what it waits for. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { readProgress } from '../../../src/measure/progress-said.ts';
-import { hostZone, sayMoment } from '../../../src/measure/zone.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { cautionsFor, type Task } from '../../../src/figures/safety.ts';
+import { hostZone, sayMoment } from '../../../src/input/zone.ts';
+import { readProgress } from '../../../src/language/old/progress-said.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { isPast, type RoomProgress } from '../../../src/project/progress.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope } from '../../../src/project/room.ts';
 import type { Reply, Result } from '../../../src/reply/reply.ts';
 import type { Stage } from '../../../src/reply/stage.ts';
-import { cautionsFor, type Task } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { PROGRESS, PROGRESS_PROBLEMS } from '../../../src/words/progress.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { PROGRESS, PROGRESS_PROBLEMS } from '../../../src/text/progress.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { type Marking, markingOf } from './progress-mark.ts';
 import { progressBlocks, roomsProgress, tickActions } from './progress-say.ts';

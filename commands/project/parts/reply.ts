@@ -1,9 +1,9 @@
 /** The reply of a project command. */
 
-import type { Context } from '../../../src/bot/command.ts';
+import type { Context } from '../../../src/chat/command.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
-import { NEXT } from '../../../src/words/project.ts';
+import { NEXT } from '../../../src/text/project.ts';
 
 /** Offered with every change. */
 export const TAKE_BACK: Action = { label: NEXT.undo, ask: 'project undo' };

@@ -1,8 +1,8 @@
 /** Rooms of a project changed as they are told, and what is said of it. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { PROJECT } from '../../../src/words/project.ts';
-import { SAVED } from '../../../src/words/saved.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { PROJECT } from '../../../src/text/project.ts';
+import { SAVED } from '../../../src/text/saved.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { projectReply, TAKE_BACK } from './reply.ts';
 import { roomDeeds, roomSteps, type Steps } from './room-deeds.ts';

@@ -1,14 +1,14 @@
 /** From the options of `project room` to deeds, and the deeds done one after the other, all or none. */
 
-import type { Habits } from '../../../src/measure/reading.ts';
+import type { Habits } from '../../../src/input/reading.ts';
+import { type RoomDeed, roomSaid } from '../../../src/language/old/room-said.ts';
 import { measuresIn, withoutTold } from '../../../src/project/measure.ts';
 import { type Rooms, roomNamed } from '../../../src/project/room.ts';
 import { afterRooms, type Following } from '../../../src/project/rooms-follow.ts';
-import { readInTime } from '../../../src/queue/reading-time.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { roomUnknown } from '../../../src/words/project-problems.ts';
+import { roomUnknown } from '../../../src/text/project-problems.ts';
+import { readInTime } from '../../../src/workers/reading-time.ts';
 import { NOT_TOLD, type RoomAsk } from './room-options.ts';
-import { type RoomDeed, roomSaid } from './room-said.ts';
 import { roomStep } from './room-step.ts';
 
 /** The deeds of an ask; `asked`: it only asks to see. */

@@ -1,8 +1,8 @@
 /** The options of `project room`. */
 
-import type { Colons } from '../../../src/measure/option.ts';
-import { choice, text } from '../../../src/measure/options.ts';
-import { read } from '../../../src/measure/reading.ts';
+import type { Colons } from '../../../src/input/option.ts';
+import { choice, text } from '../../../src/input/options.ts';
+import { read } from '../../../src/input/reading.ts';
 
 /** What stands where an option is not told. */
 export const NOT_TOLD = 'as it is' as const;

@@ -1,8 +1,9 @@
 /** A deed done to the rooms of a project: the rooms after it and what changed in words, or why it cannot be done. */
 
-import { oneLine } from '../../../src/measure/label.ts';
-import type { Reading } from '../../../src/measure/reading.ts';
-import { readRoomsApart } from '../../../src/measure/room-apart.ts';
+import { oneLine } from '../../../src/input/label.ts';
+import type { Reading } from '../../../src/input/reading.ts';
+import { readRoomsApart } from '../../../src/input/rooms/room-apart.ts';
+import type { RoomDeed, RoomFact } from '../../../src/language/old/room-said.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import {
   changedRoom,
@@ -16,7 +17,7 @@ import {
   withRoom,
 } from '../../../src/project/room.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { CHANGED } from '../../../src/words/project.ts';
+import { CHANGED } from '../../../src/text/project.ts';
 import {
   noteTooLong,
   noteUnknown,
@@ -27,8 +28,7 @@ import {
   roomUnknown,
   tooManyNotes,
   tooManyRoomsKept,
-} from '../../../src/words/project-problems.ts';
-import type { RoomDeed, RoomFact } from './room-said.ts';
+} from '../../../src/text/project-problems.ts';
 
 export type RoomStep = { readonly rooms: Rooms; readonly said: readonly string[] } | { readonly problem: Problem };
 

@@ -1,11 +1,11 @@
 /** Saved answers beside the answers of today: each is shown as it was, and where it differs now one line says so. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { hostZone, sayDay } from '../../../src/measure/zone.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { hostZone, sayDay } from '../../../src/input/zone.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk, Project } from '../../../src/project/project.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
-import { SAVED } from '../../../src/words/saved.ts';
+import { SAVED } from '../../../src/text/saved.ts';
 import type { GuidesResult } from '../../floor/parts/guides.ts';
 import { asksOnce, filledFrom } from './asked-once.ts';
 import { todaysLine, type Work, workOf } from './saved-work.ts';

@@ -1,8 +1,8 @@
 /** The work that saved answers make part of the job: which command, in which rooms as they are now, with which options of its own. */
 
-import type { Command, Context } from '../../../src/bot/command.ts';
-import { parseLine } from '../../../src/bot/grammar.ts';
-import { fullName } from '../../../src/measure/command-shape.ts';
+import type { Command, Context } from '../../../src/chat/command.ts';
+import { parseLine } from '../../../src/chat/grammar.ts';
+import { fullName } from '../../../src/input/command-shape.ts';
 import type { KeptAsk, Project } from '../../../src/project/project.ts';
 import { inScope, type Rooms, sameName } from '../../../src/project/room.ts';
 

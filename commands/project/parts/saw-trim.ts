@@ -1,13 +1,13 @@
 /** Trim as a saw sees it: every piece by stick, its ends as they lie on the saw, and where its mark is. */
 
-import { ticks } from '../../../src/core/length.ts';
-import { type Cut, isOutside, kerfAlong } from '../../../src/core/trim/corner.ts';
-import { sawMarks } from '../../../src/core/trim/saw-mark.ts';
-import { sayNumber } from '../../../src/measure/say.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import { sayNumber } from '../../../src/input/say.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { SawEnd, SawPiece } from '../../../src/reply/job-sheet.ts';
-import { SAW } from '../../../src/words/saw.ts';
-import { sayTrimCut } from '../../../src/words/trim.ts';
+import { SAW } from '../../../src/text/saw.ts';
+import { sayTrimCut } from '../../../src/text/trim.ts';
+import { type Cut, isOutside, kerfAlong } from '../../../src/trim/corner.ts';
+import { sawMarks } from '../../../src/trim/saw-mark.ts';
+import { ticks } from '../../../src/units/length.ts';
 import type { TrimResult } from '../../trim/parts/result.ts';
 
 type TrimPiece = TrimResult['pieces'][number];

@@ -1,11 +1,11 @@
 /** The options of `project settings`; “clear” unsets any of them. */
 
-import { readCountry } from '../../../src/measure/country.ts';
-import type { Colons } from '../../../src/measure/option.ts';
-import { text } from '../../../src/measure/options.ts';
-import { type Read, read, unread } from '../../../src/measure/reading.ts';
-import { SETTING_EXPECTED } from '../../../src/words/project.ts';
-import { settingUnread } from '../../../src/words/project-problems.ts';
+import { readCountry } from '../../../src/input/country.ts';
+import type { Colons } from '../../../src/input/option.ts';
+import { text } from '../../../src/input/options.ts';
+import { type Read, read, unread } from '../../../src/input/reading.ts';
+import { SETTING_EXPECTED } from '../../../src/text/project.ts';
+import { settingUnread } from '../../../src/text/project-problems.ts';
 
 export const AS_IT_IS = 'as it is';
 export const CLEAR = 'clear';

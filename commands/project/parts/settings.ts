@@ -1,13 +1,13 @@
 /** Settings told: what they make of those before, and how they are shown. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import type { Country } from '../../../src/core/safety/country.ts';
-import { COUNTRY_NAMES } from '../../../src/measure/country.ts';
-import type { Habits } from '../../../src/measure/reading.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { COUNTRY_NAMES } from '../../../src/input/country.ts';
+import type { Habits } from '../../../src/input/reading.ts';
+import type { Country } from '../../../src/prep/country.ts';
 import type { Settings } from '../../../src/project/person.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import type { Fact } from '../../../src/reply/reply.ts';
-import { SETTINGS } from '../../../src/words/project.ts';
+import { SETTINGS } from '../../../src/text/project.ts';
 import { picksSaid } from './pick-said.ts';
 import { AS_IT_IS, CLEAR, type SettingsAsk } from './settings-options.ts';
 

@@ -1,10 +1,10 @@
 /** A code by which somebody on any platform comes to what is shared. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Desk } from '../../../src/bot/desk.ts';
-import type { Offer } from '../../../src/bot/desk-share.ts';
-import { LINK } from '../../../src/words/link.ts';
-import { SHARE, sayShared } from '../../../src/words/share.ts';
+import type { Desk } from '../../../src/accounts/desk.ts';
+import type { Offer } from '../../../src/accounts/desk-share.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { LINK } from '../../../src/text/link.ts';
+import { SHARE, sayShared } from '../../../src/text/share.ts';
 import { noneInUse, problem } from './at-desk.ts';
 import { projectReply } from './reply.ts';
 import { sayEnd } from './share-say.ts';

@@ -1,14 +1,14 @@
 /** What is told of a share, made whole: the usual where nothing is told, and what is wrong with it. */
 
-import { accountKey } from '../../../src/bot/asker.ts';
-import type { Context } from '../../../src/bot/command.ts';
-import type { Offer, ShareChange } from '../../../src/bot/desk-share.ts';
-import { oneLine } from '../../../src/measure/label.ts';
-import type { ToldShare } from '../../../src/measure/sharing-said.ts';
+import { accountKey } from '../../../src/accounts/asker.ts';
+import type { Offer, ShareChange } from '../../../src/accounts/desk-share.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { oneLine } from '../../../src/input/label.ts';
+import type { ToldShare } from '../../../src/language/old/sharing-said.ts';
 import { DAY, LIMITS } from '../../../src/project/limits.ts';
 import type { Helping, Share, Shared } from '../../../src/project/share.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { SHARE, SHARE_PROBLEMS } from '../../../src/words/share.ts';
+import { SHARE, SHARE_PROBLEMS } from '../../../src/text/share.ts';
 
 /** Days that a link lasts where nothing is told, and at most. */
 const LINK_DAYS = 14;

@@ -1,15 +1,15 @@
 /** Shares in words: one that was given, all of a project, and one's own. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import type { Given } from '../../../src/bot/desk-share.ts';
-import { hostZone, sayMoment } from '../../../src/measure/zone.ts';
+import type { Given } from '../../../src/accounts/desk-share.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { hostZone, sayMoment } from '../../../src/input/zone.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { isOver, type Share } from '../../../src/project/share.ts';
 import { shownBy } from '../../../src/project/share-scope.ts';
 import type { Action, Fact, Reply, Result } from '../../../src/reply/reply.ts';
-import { NEXT } from '../../../src/words/project.ts';
-import { sayAgo } from '../../../src/words/project-fill.ts';
-import { SHARE, sayHelper, sayShared } from '../../../src/words/share.ts';
+import { NEXT } from '../../../src/text/project.ts';
+import { sayAgo } from '../../../src/text/project-fill.ts';
+import { SHARE, sayHelper, sayShared } from '../../../src/text/share.ts';
 import { projectReply } from './reply.ts';
 
 /** Result data of kind `share`: no ids of people, no hashes; the address of a link where one was made. */

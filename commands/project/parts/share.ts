@@ -1,13 +1,13 @@
 /** From what is told of sharing to what is shared: given, listed, changed, stopped, left. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Desk } from '../../../src/bot/desk.ts';
-import type { Sharing } from '../../../src/bot/desk-share.ts';
-import { readSharing } from '../../../src/measure/sharing-said.ts';
-import { hostZone } from '../../../src/measure/zone.ts';
+import type { Desk } from '../../../src/accounts/desk.ts';
+import type { Sharing } from '../../../src/accounts/desk-share.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { hostZone } from '../../../src/input/zone.ts';
+import { readSharing } from '../../../src/language/old/sharing-said.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { isOver, type Share } from '../../../src/project/share.ts';
-import { SHARE, SHARE_PROBLEMS, sayHelper, sayShared } from '../../../src/words/share.ts';
+import { SHARE, SHARE_PROBLEMS, sayHelper, sayShared } from '../../../src/text/share.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { projectReply } from './reply.ts';
 import { codeGiven } from './share-code.ts';

@@ -1,11 +1,11 @@
 /** What sheets are gathered with: the asks of a project's list, and answers taken as replies. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { SheetKey } from '../../../src/reply/job-sheet.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
-import { SHEETS } from '../../../src/words/job-sheet.ts';
-import { SHOPPING } from '../../../src/words/shopping.ts';
+import { SHEETS } from '../../../src/text/job-sheet.ts';
+import { SHOPPING } from '../../../src/text/shopping.ts';
 import { type JobAsk, listAsks } from './shopping-asks.ts';
 
 /** Which sheets, and of which room; all without. */

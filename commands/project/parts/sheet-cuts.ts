@@ -1,10 +1,10 @@
 /** Cut lists as sheets: the pieces of one room, or of the doorways, as tables and one by one. */
 
+import { cautionsFor } from '../../../src/figures/safety.ts';
 import type { JobSheet, SawPiece } from '../../../src/reply/job-sheet.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
-import { cautionsFor } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
-import { SAW } from '../../../src/words/saw.ts';
+import { worded } from '../../../src/text/cautions.ts';
+import { SAW } from '../../../src/text/saw.ts';
 
 /** The cuts of a room; those of doorways and stairs without one. Pieces are numbered anew. */
 export function cutsSheet(room: string | undefined, told: readonly SawPiece[]): JobSheet {

@@ -1,11 +1,11 @@
 /** What sheets tell of rooms: laying guides, and cuts with the trim of each room. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { parseLine } from '../../../src/bot/grammar.ts';
-import { roomOfArea } from '../../../src/measure/room-apart.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { parseLine } from '../../../src/chat/grammar.ts';
+import { roomOfArea } from '../../../src/input/rooms/room-apart.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { JobSheet, SawPiece } from '../../../src/reply/job-sheet.ts';
-import { SHEETS } from '../../../src/words/job-sheet.ts';
+import { SHEETS } from '../../../src/text/job-sheet.ts';
 import type { Guide, GuidesResult } from '../../floor/parts/guides.ts';
 import type { TrimResult } from '../../trim/parts/result.ts';
 import { sticksPieces } from './saw-trim.ts';

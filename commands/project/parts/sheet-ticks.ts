@@ -1,14 +1,14 @@
 /** What of a project can be ticked off, each with the line that ticks it and the one that takes it back. */
 
-import type { Habits } from '../../../src/measure/reading.ts';
+import type { Habits } from '../../../src/input/reading.ts';
 import { isPast, type RoomProgress } from '../../../src/project/progress.ts';
 import type { Shopping } from '../../../src/project/shopping.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
 import type { Signed } from '../../../src/project/signed.ts';
 import type { Tick } from '../../../src/reply/job-sheet.ts';
-import { SHEETS } from '../../../src/words/job-sheet.ts';
-import { STAGE_IN } from '../../../src/words/progress.ts';
-import { STAGE_NAMES } from '../../../src/words/shopping.ts';
+import { SHEETS } from '../../../src/text/job-sheet.ts';
+import { STAGE_IN } from '../../../src/text/progress.ts';
+import { STAGE_NAMES } from '../../../src/text/shopping.ts';
 import { sayAmount, sayLeft, typeable } from './shopping-say.ts';
 
 /** Everything on the list: what is left to buy, and what is bought. */

@@ -1,9 +1,9 @@
 /** The answer that holds a project's sheets: a table of them in words, the sheets themselves in its data. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
 import type { Sheets } from '../../../src/reply/job-sheet.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
-import { SHEETS } from '../../../src/words/job-sheet.ts';
+import { SHEETS } from '../../../src/text/job-sheet.ts';
 import { projectHere } from './at-desk.ts';
 import type { Wanted } from './sheet-asks.ts';
 import { gatherSheets } from './sheets.ts';

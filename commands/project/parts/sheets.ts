@@ -1,13 +1,13 @@
 /** A project's answers gathered as sheets: shopping, tear-out, repairs, checklist, and for each room its laying guide and its cuts. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { hostZone } from '../../../src/measure/zone.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { hostZone } from '../../../src/input/zone.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { Share } from '../../../src/project/share.ts';
 import type { JobSheet, SheetKey, Sheets } from '../../../src/reply/job-sheet.ts';
-import { SHEETS } from '../../../src/words/job-sheet.ts';
-import { isFillNote } from '../../../src/words/project-fill.ts';
+import { SHEETS } from '../../../src/text/job-sheet.ts';
+import { isFillNote } from '../../../src/text/project-fill.ts';
 import { asksOnce } from './asked-once.ts';
 import { progressReply } from './progress.ts';
 import { roomsProgress } from './progress-say.ts';

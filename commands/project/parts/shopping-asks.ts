@@ -1,11 +1,11 @@
 /** What to ask for a project's lists: the work of the job, each piece of it for the rooms and picks as they are now. */
 
-import type { Command, Context } from '../../../src/bot/command.ts';
-import { pickFor } from '../../../src/bot/pick.ts';
-import { fullName } from '../../../src/measure/command-shape.ts';
+import type { Command, Context } from '../../../src/chat/command.ts';
+import { pickFor } from '../../../src/chat/pick.ts';
+import { fullName } from '../../../src/input/command-shape.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, type Room, type Rooms } from '../../../src/project/room.ts';
-import { type Untold, untoldIn } from '../../../src/words/shopping.ts';
+import { type Untold, untoldIn } from '../../../src/text/shopping.ts';
 import { namesOf, OF_PLACES, requestLine, savedWork, todaysLine, type Work } from './saved-work.ts';
 
 /** One request that gives a part of the lists. */

@@ -1,13 +1,13 @@
 /** A project's needs, asked through the same commands as anybody asks, added up and rounded once. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { type Line, mergeNeeds } from '../../../src/project/needs-merged.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { type Tally, tally } from '../../../src/project/shopping-left.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import type { Untold } from '../../../src/words/shopping.ts';
-import { SHOPPING } from '../../../src/words/shopping.ts';
+import type { Untold } from '../../../src/text/shopping.ts';
+import { SHOPPING } from '../../../src/text/shopping.ts';
 import { asksOnce, filledFrom } from './asked-once.ts';
 import { type JobAsk, listAsks } from './shopping-asks.ts';
 

@@ -1,10 +1,8 @@
 /** A shopping list in words: what is left, grouped as the job or the shop goes, what is bought, what may go back. */
 
-import { ticks } from '../../../src/core/length.ts';
-import { cents } from '../../../src/core/money.ts';
-import type { Habits } from '../../../src/measure/reading.ts';
-import { sayArea, sayMoney, sayNumber, sayWeight } from '../../../src/measure/say.ts';
-import { sayLength } from '../../../src/measure/say-length.ts';
+import type { Habits } from '../../../src/input/reading.ts';
+import { sayArea, sayMoney, sayNumber, sayWeight } from '../../../src/input/say.ts';
+import { sayLength } from '../../../src/input/say-length.ts';
 import { currencyOf } from '../../../src/project/currency.ts';
 import { lineCost } from '../../../src/project/needs-merged.ts';
 import type { Shopping } from '../../../src/project/shopping.ts';
@@ -12,8 +10,10 @@ import type { Tally } from '../../../src/project/shopping-left.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import type { Action, Block, Fact } from '../../../src/reply/reply.ts';
 import { STAGES } from '../../../src/reply/stage.ts';
-import { withSigned } from '../../../src/words/share.ts';
-import { AISLES, aisleOf, SHOPPING, STAGE_NAMES } from '../../../src/words/shopping.ts';
+import { withSigned } from '../../../src/text/share.ts';
+import { AISLES, aisleOf, SHOPPING, STAGE_NAMES } from '../../../src/text/shopping.ts';
+import { ticks } from '../../../src/units/length.ts';
+import { cents } from '../../../src/units/money.ts';
 import type { Listed } from './shopping-lines.ts';
 
 export type Grouping = 'stage' | 'aisle';

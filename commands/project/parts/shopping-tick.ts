@@ -1,10 +1,9 @@
 /** Purchases told, matched to the list: what changes, in words, or the Problems where it is not plain: their fix stands for the purchase alone. */
 
-import { roundUp } from '../../../src/core/round-up.ts';
-import type { ToldPurchase } from '../../../src/measure/bought.ts';
-import { thingsNamed } from '../../../src/measure/item-named.ts';
-import type { Habits } from '../../../src/measure/reading.ts';
-import { sayMoney } from '../../../src/measure/say.ts';
+import { thingsNamed } from '../../../src/input/item-named.ts';
+import type { Habits } from '../../../src/input/reading.ts';
+import { sayMoney } from '../../../src/input/say.ts';
+import type { ToldPurchase } from '../../../src/language/old/bought.ts';
 import {
   type Bought,
   buy,
@@ -17,7 +16,8 @@ import {
 } from '../../../src/project/shopping.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { SHOPPING, SHOPPING_PROBLEMS } from '../../../src/words/shopping.ts';
+import { SHOPPING, SHOPPING_PROBLEMS } from '../../../src/text/shopping.ts';
+import { roundUp } from '../../../src/units/round-up.ts';
 import { sayAmount, typeable } from './shopping-say.ts';
 
 /** One change of what is bought, pure, and how it is said. */

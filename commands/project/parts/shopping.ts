@@ -1,17 +1,17 @@
 /** From what is told of shopping to the list: shown, or ticked off first. */
 
-import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
-import { cents } from '../../../src/core/money.ts';
-import { readPurchases, type ToldPurchase } from '../../../src/measure/bought.ts';
-import { sayMoney } from '../../../src/measure/say.ts';
+import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
+import { sayMoney } from '../../../src/input/say.ts';
+import { readPurchases, type ToldPurchase } from '../../../src/language/old/bought.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { lotsOf, MOST_BOUGHT } from '../../../src/project/shopping.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import type { Result } from '../../../src/reply/reply.ts';
-import { tooMany } from '../../../src/words/project-lists.ts';
-import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../../src/words/shopping.ts';
+import { tooMany } from '../../../src/text/project-lists.ts';
+import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../../src/text/shopping.ts';
+import { cents } from '../../../src/units/money.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { TAKE_BACK } from './reply.ts';
 import { type SavedElse, savedElse, savedToday } from './saved-today.ts';

@@ -1,16 +1,16 @@
 /** What a project costs, in words: a table by stage, the budget, who pays, and every entry. */
 
-import { cents } from '../../../src/core/money.ts';
-import type { Habits } from '../../../src/measure/reading.ts';
-import { sayMoney, sayNumber } from '../../../src/measure/say.ts';
-import { hostZone, sayDay } from '../../../src/measure/zone.ts';
+import type { Habits } from '../../../src/input/reading.ts';
+import { sayMoney, sayNumber } from '../../../src/input/say.ts';
+import { hostZone, sayDay } from '../../../src/input/zone.ts';
 import { PAYERS } from '../../../src/project/payer.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { SpendStage } from '../../../src/project/spend.ts';
 import type { SpendSummary } from '../../../src/project/spend-summary.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { STAGE_NAMES } from '../../../src/words/shopping.ts';
-import { SPEND } from '../../../src/words/spend.ts';
+import { STAGE_NAMES } from '../../../src/text/shopping.ts';
+import { SPEND } from '../../../src/text/spend.ts';
+import { cents } from '../../../src/units/money.ts';
 
 export function sayStage(stage: SpendStage): string {
   return stage === 'tools' ? SPEND.tools : stage === 'other' ? SPEND.other : STAGE_NAMES[stage];

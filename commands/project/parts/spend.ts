@@ -1,12 +1,11 @@
 /** From what is told of money to what the project costs: estimate against actual, budget, who pays. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { cents } from '../../../src/core/money.ts';
-import { thingsNamed } from '../../../src/measure/item-named.ts';
-import { stageNamed } from '../../../src/measure/progress-said.ts';
-import type { Habits } from '../../../src/measure/reading.ts';
-import { sayMoney, sayNumber } from '../../../src/measure/say.ts';
-import { readMoney, type ToldMoney } from '../../../src/measure/spent.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { thingsNamed } from '../../../src/input/item-named.ts';
+import type { Habits } from '../../../src/input/reading.ts';
+import { sayMoney, sayNumber } from '../../../src/input/say.ts';
+import { stageNamed } from '../../../src/language/old/progress-said.ts';
+import { readMoney, type ToldMoney } from '../../../src/language/old/spent.ts';
 import { currencyOf } from '../../../src/project/currency.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
@@ -24,9 +23,10 @@ import {
 } from '../../../src/project/spend.ts';
 import { type SpendSummary, summarise } from '../../../src/project/spend-summary.ts';
 import type { Result } from '../../../src/reply/reply.ts';
-import { NEXT } from '../../../src/words/project.ts';
-import { noSuchPlace, tooMany } from '../../../src/words/project-lists.ts';
-import { SPEND, SPEND_PROBLEMS } from '../../../src/words/spend.ts';
+import { NEXT } from '../../../src/text/project.ts';
+import { noSuchPlace, tooMany } from '../../../src/text/project-lists.ts';
+import { SPEND, SPEND_PROBLEMS } from '../../../src/text/spend.ts';
+import { cents } from '../../../src/units/money.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { removeActions, TAKE_BACK } from './reply.ts';
 import { listOf, talliesOf } from './shopping-lines.ts';

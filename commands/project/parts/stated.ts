@@ -1,12 +1,12 @@
 /** Commands that put a project into another state: archived, deleted, back again. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import type { Desk } from '../../../src/bot/desk.ts';
+import type { Desk } from '../../../src/accounts/desk.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
 import type { Project, ProjectState } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { Action } from '../../../src/reply/reply.ts';
-import { notAllowed, stateAlready } from '../../../src/words/project-problems.ts';
-import { SHARE } from '../../../src/words/share.ts';
+import { notAllowed, stateAlready } from '../../../src/text/project-problems.ts';
+import { SHARE } from '../../../src/text/share.ts';
 import { atDesk, doneOr, noneInUse, problem } from './at-desk.ts';
 import { countProblem, ONE_IN_USE, projectNamed } from './named.ts';
 import { projectReply } from './reply.ts';

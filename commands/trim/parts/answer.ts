@@ -1,16 +1,16 @@
 /** From the options of `trim list` to its answers: a first plan of sticks at once, then better or proved ones. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { ticks } from '../../../src/core/length.ts';
-import type { StickPlan } from '../../../src/core/trim/stick-task.ts';
-import { wallName } from '../../../src/core/trim/wall.ts';
-import { drawElevations, type TrimShown } from '../../../src/draw/elevation.ts';
-import { drawSticks } from '../../../src/draw/stick.ts';
-import { sayLength } from '../../../src/measure/say-length.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { drawElevations, type TrimShown } from '../../../src/drawing/elevation.ts';
+import { drawSticks } from '../../../src/drawing/stick.ts';
+import { TRIM_FIGURES } from '../../../src/figures/trim.ts';
+import { sayLength } from '../../../src/input/say-length.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
-import { TRIM_FIGURES } from '../../../src/trade/trim.ts';
-import { NEEDS } from '../../../src/words/needs.ts';
-import { TRIM, TRIM_ACTIONS } from '../../../src/words/trim.ts';
+import { NEEDS } from '../../../src/text/needs.ts';
+import { TRIM, TRIM_ACTIONS } from '../../../src/text/trim.ts';
+import type { StickPlan } from '../../../src/trim/stick-task.ts';
+import { wallName } from '../../../src/trim/wall.ts';
+import { ticks } from '../../../src/units/length.ts';
 import type { ListAsk } from './ask.ts';
 import { boughtFacts, boughtHeadline, cuttingTable } from './bought.ts';
 import { cautionsOf } from './cautions.ts';

@@ -1,10 +1,10 @@
 /** What trim commands read: exact values by option. */
 
-import type { Length } from '../../../src/core/length.ts';
-import type { Door } from '../../../src/core/trim/opening.ts';
-import type { Bay, MeasuredCorner } from '../../../src/core/trim/wall.ts';
-import type { ToldStock } from '../../../src/measure/stock.ts';
-import type { ToldRooms } from '../../../src/measure/told.ts';
+import type { ToldStock } from '../../../src/input/stock.ts';
+import type { ToldRooms } from '../../../src/input/told.ts';
+import type { Door } from '../../../src/trim/opening.ts';
+import type { Bay, MeasuredCorner } from '../../../src/trim/wall.ts';
+import type { Length } from '../../../src/units/length.ts';
 
 export interface WallsAsk {
   readonly room: ToldRooms;

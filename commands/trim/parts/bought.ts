@@ -1,14 +1,14 @@
 /** What a plan of sticks comes to in words: the headline, what to buy, how sure it is, and the cutting list. */
 
-import { ticks } from '../../../src/core/length.ts';
-import { type Cents, cents } from '../../../src/core/money.ts';
-import { sawMarks } from '../../../src/core/trim/saw-mark.ts';
-import type { StickPlan, StickTask } from '../../../src/core/trim/stick-task.ts';
-import { sayMoney } from '../../../src/measure/say.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
-import type { ToldStock } from '../../../src/measure/stock.ts';
+import { sayMoney } from '../../../src/input/say.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { TRIM, trimHeadline } from '../../../src/words/trim.ts';
+import { TRIM, trimHeadline } from '../../../src/text/trim.ts';
+import { sawMarks } from '../../../src/trim/saw-mark.ts';
+import type { StickPlan, StickTask } from '../../../src/trim/stick-task.ts';
+import { ticks } from '../../../src/units/length.ts';
+import { type Cents, cents } from '../../../src/units/money.ts';
 import { lengthUnit } from './pieces.ts';
 
 /** How often each stock is used, by its place in the list. */

@@ -1,8 +1,8 @@
 /** The cautions of a trim answer: those of its tasks, each once. */
 
+import { cautionsFor, type Task } from '../../../src/figures/safety.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
-import { cautionsFor, type Task } from '../../../src/trade/safety.ts';
-import { worded } from '../../../src/words/cautions.ts';
+import { worded } from '../../../src/text/cautions.ts';
 
 export function cautionsOf(...tasks: readonly Task[]): readonly Caution[] {
   const all = worded(tasks.flatMap((task) => cautionsFor(task)));

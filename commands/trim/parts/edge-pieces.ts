@@ -1,9 +1,9 @@
 /** Edges of a floor as pieces, profile by profile: each profile is cut from sticks of its own. */
 
-import type { Length } from '../../../src/core/length.ts';
-import { type Beyond, type Doorway, type Profile, profileFor } from '../../../src/core/trim/edge.ts';
-import type { StickPlan, StickTask } from '../../../src/core/trim/stick-task.ts';
-import type { ToldStairs } from '../../../src/measure/edge-stairs.ts';
+import type { ToldStairs } from '../../../src/input/rooms/edge-stairs.ts';
+import { type Beyond, type Doorway, type Profile, profileFor } from '../../../src/trim/edge.ts';
+import type { StickPlan, StickTask } from '../../../src/trim/stick-task.ts';
+import type { Length } from '../../../src/units/length.ts';
 import type { SticksAsk } from './ask.ts';
 import { stockOf } from './pieces.ts';
 import { stickPlans } from './plans.ts';

@@ -1,17 +1,17 @@
 /** From the options of `trim edges` to its answers. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { SQUARE } from '../../../src/core/trim/corner.ts';
-import { stepOf, undercut } from '../../../src/core/trim/edge.ts';
-import { unitIn, unitsOf } from '../../../src/measure/length.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { ALIKE_RISERS, EDGE_FIGURES, TRIP } from '../../../src/figures/edges.ts';
+import { unitIn, unitsOf } from '../../../src/input/length.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Caution } from '../../../src/reply/caution.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
-import { ALIKE_RISERS, EDGE_FIGURES, TRIP } from '../../../src/trade/edges.ts';
-import { EDGES, riserText, sayProfile } from '../../../src/words/edges.ts';
-import { edgeTooLong, floorTaken, noEdges } from '../../../src/words/edges-problems.ts';
-import { NEEDS } from '../../../src/words/needs.ts';
+import { EDGES, riserText, sayProfile } from '../../../src/text/edges.ts';
+import { edgeTooLong, floorTaken, noEdges } from '../../../src/text/edges-problems.ts';
+import { NEEDS } from '../../../src/text/needs.ts';
+import { SQUARE } from '../../../src/trim/corner.ts';
+import { stepOf, undercut } from '../../../src/trim/edge.ts';
+import { ticks } from '../../../src/units/length.ts';
 import { cuttingTable, sayBought, sayCost } from './bought.ts';
 import { cautionsOf } from './cautions.ts';
 import { type Edge, type EdgesAsk, edgesOf, type ProfilePlan, profilePlans } from './edge-pieces.ts';

@@ -1,12 +1,12 @@
 /** What finishing trim takes: nails, caulk, filler, primer and paint, none of them rounded up. */
 
-import type { Length } from '../../../src/core/length.ts';
-import { beadLength } from '../../../src/core/trim/coating.ts';
-import { sayNumber } from '../../../src/measure/say.ts';
-import { type Saying, sayCut } from '../../../src/measure/say-length.ts';
+import { sayNumber } from '../../../src/input/say.ts';
+import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import type { Need, Package } from '../../../src/reply/need.ts';
 import type { Stage } from '../../../src/reply/stage.ts';
-import { NEEDS } from '../../../src/words/needs.ts';
+import { NEEDS } from '../../../src/text/needs.ts';
+import { beadLength } from '../../../src/trim/coating.ts';
+import type { Length } from '../../../src/units/length.ts';
 
 /** US fluid ounces in a litre: 231 in³ a gallon of 128 (NIST Handbook 44, appendix C). */
 const OUNCES_PER_LITRE = 128 / 3.785411784;

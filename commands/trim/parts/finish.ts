@@ -1,14 +1,7 @@
 /** From the options of `trim finish` to its answer. */
 
-import type { Context, Outcome } from '../../../src/bot/command.ts';
-import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../../src/core/length.ts';
-import { roundUp } from '../../../src/core/round-up.ts';
-import { beadLength, coatLitres, fillerLitres, tubesFor } from '../../../src/core/trim/coating.ts';
-import { intoStud, nailCount, nailLength } from '../../../src/core/trim/nailing.ts';
-import { sayArea, sayNumber } from '../../../src/measure/say.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
-import type { Caution } from '../../../src/reply/caution.ts';
-import { CAULK_FIGURES, NAIL_HOLE } from '../../../src/trade/caulk.ts';
+import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { CAULK_FIGURES, NAIL_HOLE } from '../../../src/figures/caulk.ts';
 import {
   DEEPEST_NAIL,
   LEAST_IN_STUD,
@@ -16,11 +9,18 @@ import {
   NAIL_GAUGE,
   NAIL_STEPS,
   SAME_STUD,
-} from '../../../src/trade/nails.ts';
-import { PAINT_FIGURES } from '../../../src/trade/paint.ts';
-import { GLUE_UP, STUD_SPACING } from '../../../src/trade/trim.ts';
-import { deepNailText, FINISH } from '../../../src/words/finish.ts';
-import { nailTooShort } from '../../../src/words/finish-problems.ts';
+} from '../../../src/figures/nails.ts';
+import { PAINT_FIGURES } from '../../../src/figures/paint.ts';
+import { GLUE_UP, STUD_SPACING } from '../../../src/figures/trim.ts';
+import { sayArea, sayNumber } from '../../../src/input/say.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import type { Caution } from '../../../src/reply/caution.ts';
+import { deepNailText, FINISH } from '../../../src/text/finish.ts';
+import { nailTooShort } from '../../../src/text/finish-problems.ts';
+import { beadLength, coatLitres, fillerLitres, tubesFor } from '../../../src/trim/coating.ts';
+import { intoStud, nailCount, nailLength } from '../../../src/trim/nailing.ts';
+import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../../src/units/length.ts';
+import { roundUp } from '../../../src/units/round-up.ts';
 import type { StudsAsk, WallsAsk } from './ask.ts';
 import { cautionsOf } from './cautions.ts';
 import { finishNeeds } from './finish-needs.ts';

@@ -1,12 +1,12 @@
 /** Areas joined to a room with `+`: where they open into it is not told, so trim cannot tell wall from opening. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { wallLength } from '../../../src/core/geometry.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import { readInTime } from '../../../src/queue/reading-time.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { laidByItself } from '../../../src/words/room-problems.ts';
-import { joinedOpen } from '../../../src/words/trim-problems.ts';
+import { laidByItself } from '../../../src/text/room-problems.ts';
+import { joinedOpen } from '../../../src/text/trim-problems.ts';
+import { wallLength } from '../../../src/units/geometry.ts';
+import { readInTime } from '../../../src/workers/reading-time.ts';
 import type { WallsAsk } from './ask.ts';
 import { retoldBay } from './retold.ts';
 

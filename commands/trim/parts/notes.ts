@@ -1,15 +1,15 @@
 /** What goes with a list of trim: how doubtful things were taken, and the steps that its cuts ask for. */
 
-import type { Context } from '../../../src/bot/command.ts';
-import { turning } from '../../../src/core/trim/corner.ts';
-import type { TrimPiece } from '../../../src/core/trim/piece.ts';
-import type { Stick } from '../../../src/core/trim/stick-task.ts';
-import { wallName } from '../../../src/core/trim/wall.ts';
-import { sayDegrees } from '../../../src/draw/elevation.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import type { Context } from '../../../src/chat/command.ts';
+import { sayDegrees } from '../../../src/drawing/elevation.ts';
+import { NO_SLACK, OFF_TURN } from '../../../src/figures/trim.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { NO_SLACK, OFF_TURN } from '../../../src/trade/trim.ts';
-import { TRIM_NOTES, TRIM_STEPS } from '../../../src/words/trim.ts';
+import { TRIM_NOTES, TRIM_STEPS } from '../../../src/text/trim.ts';
+import { turning } from '../../../src/trim/corner.ts';
+import type { TrimPiece } from '../../../src/trim/piece.ts';
+import type { Stick } from '../../../src/trim/stick-task.ts';
+import { wallName } from '../../../src/trim/wall.ts';
 import type { ListAsk } from './ask.ts';
 import { type AskedWalls, sayingOf } from './walls.ts';
 

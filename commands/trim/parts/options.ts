@@ -1,12 +1,5 @@
 /** The options that trim commands share: rooms, doors, bays, corners, and how boards are cut. */
 
-import { inches, millimetres, ticks } from '../../../src/core/length.ts';
-import { readCorners } from '../../../src/measure/corners.ts';
-import { readAngle } from '../../../src/measure/corners-angle.ts';
-import { readDoors } from '../../../src/measure/doors.ts';
-import { readBays } from '../../../src/measure/opening-bay.ts';
-import { choice, length, room, text } from '../../../src/measure/options.ts';
-import { readStock } from '../../../src/measure/stock.ts';
 import {
   CASING_WIDTH,
   END_TRIM,
@@ -18,7 +11,14 @@ import {
   STICKS,
   STUD_SPACING,
   TRIM_THICKNESS,
-} from '../../../src/trade/trim.ts';
+} from '../../../src/figures/trim.ts';
+import { choice, length, room, text } from '../../../src/input/options.ts';
+import { readCorners } from '../../../src/input/rooms/corners.ts';
+import { readAngle } from '../../../src/input/rooms/corners-angle.ts';
+import { readDoors } from '../../../src/input/rooms/doors.ts';
+import { readBays } from '../../../src/input/rooms/opening-bay.ts';
+import { readStock } from '../../../src/input/stock.ts';
+import { inches, millimetres, ticks } from '../../../src/units/length.ts';
 
 const nothing = ticks(0);
 

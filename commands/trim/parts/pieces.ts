@@ -1,15 +1,15 @@
 /** From walls to pieces of trim and the sticks to cut them from; Problems where saw or sticks do not reach. */
 
-import type { Context, Problems } from '../../../src/bot/command.ts';
-import { type Length, millimetres, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../../src/core/length.ts';
-import { type PieceTrouble, stickPiece, type TrimPiece, trimPieces } from '../../../src/core/trim/piece.ts';
-import type { StickTask, Stock } from '../../../src/core/trim/stick-task.ts';
-import { wallName } from '../../../src/core/trim/wall.ts';
-import { sayDegrees } from '../../../src/draw/elevation.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import type { ToldStock } from '../../../src/measure/stock.ts';
+import type { Context, Problems } from '../../../src/chat/command.ts';
+import { sayDegrees } from '../../../src/drawing/elevation.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { noStudInReach, pastReach, tooManyPieces } from '../../../src/words/trim-problems.ts';
+import { noStudInReach, pastReach, tooManyPieces } from '../../../src/text/trim-problems.ts';
+import { type PieceTrouble, stickPiece, type TrimPiece, trimPieces } from '../../../src/trim/piece.ts';
+import type { StickTask, Stock } from '../../../src/trim/stick-task.ts';
+import { wallName } from '../../../src/trim/wall.ts';
+import { type Length, millimetres, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../../src/units/length.ts';
 import type { ListAsk, SticksAsk } from './ask.ts';
 import { type AskedWalls, sayingOf } from './walls.ts';
 

@@ -1,17 +1,17 @@
 /** From the options of `trim reset` to its answer. */
 
-import type { Context, Outcome, Problems } from '../../../src/bot/command.ts';
-import { type Length, TICKS_PER_INCH, ticks } from '../../../src/core/length.ts';
-import { type Board, brokenBoards, labelledBoards } from '../../../src/core/trim/board.ts';
-import { firstSticks } from '../../../src/core/trim/stick-first.ts';
-import type { StickPlan, StickTask } from '../../../src/core/trim/stick-task.ts';
-import { wallName } from '../../../src/core/trim/wall.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import type { ToldStock } from '../../../src/measure/stock.ts';
+import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
+import { BREAKS, TRIM_FIGURES } from '../../../src/figures/trim.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { BREAKS, TRIM_FIGURES } from '../../../src/trade/trim.ts';
-import { NEEDS } from '../../../src/words/needs.ts';
-import { RESET } from '../../../src/words/trim-reset.ts';
+import { NEEDS } from '../../../src/text/needs.ts';
+import { RESET } from '../../../src/text/trim-reset.ts';
+import { type Board, brokenBoards, labelledBoards } from '../../../src/trim/board.ts';
+import { firstSticks } from '../../../src/trim/stick-first.ts';
+import type { StickPlan, StickTask } from '../../../src/trim/stick-task.ts';
+import { wallName } from '../../../src/trim/wall.ts';
+import { type Length, TICKS_PER_INCH, ticks } from '../../../src/units/length.ts';
 import type { ListAsk } from './ask.ts';
 import { sayBought, sayCost } from './bought.ts';
 import { cautionsOf } from './cautions.ts';

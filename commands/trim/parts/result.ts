@@ -1,11 +1,11 @@
 /** Trim as result data: plain numbers that outside checkers read. */
 
-import { type Length, TICKS_PER_INCH } from '../../../src/core/length.ts';
-import type { Cut } from '../../../src/core/trim/corner.ts';
-import type { Stick, StickPlan } from '../../../src/core/trim/stick-task.ts';
-import type { Units } from '../../../src/measure/reading.ts';
-import type { ToldStock } from '../../../src/measure/stock.ts';
+import type { Units } from '../../../src/input/reading.ts';
+import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Result } from '../../../src/reply/reply.ts';
+import type { Cut } from '../../../src/trim/corner.ts';
+import type { Stick, StickPlan } from '../../../src/trim/stick-task.ts';
+import { type Length, TICKS_PER_INCH } from '../../../src/units/length.ts';
 
 /**
  * Result data of kind `trim`; lengths in ticks, money in cents, 0 where no price was told. `corners` are the interior

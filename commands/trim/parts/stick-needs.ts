@@ -1,12 +1,12 @@
 /** Sticks of a plan as something to buy; what is at hand is not. */
 
-import { ticks } from '../../../src/core/length.ts';
-import type { StickPlan } from '../../../src/core/trim/stick-task.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
-import type { ToldStock } from '../../../src/measure/stock.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import type { Stage } from '../../../src/reply/stage.ts';
-import { NEEDS } from '../../../src/words/needs.ts';
+import { NEEDS } from '../../../src/text/needs.ts';
+import type { StickPlan } from '../../../src/trim/stick-task.ts';
+import { ticks } from '../../../src/units/length.ts';
 
 /** What the sticks are of. */
 export interface SticksOf {

@@ -1,13 +1,13 @@
 /** The tables of a trim answer: each piece with its cuts, each wall with its corners. */
 
-import { ticks } from '../../../src/core/length.ts';
-import { sawSetting } from '../../../src/core/trim/corner.ts';
-import type { StickPlan } from '../../../src/core/trim/stick-task.ts';
-import { type TrimWall, wallName } from '../../../src/core/trim/wall.ts';
-import { sayDegrees, sayEnd, type TrimShown } from '../../../src/draw/elevation.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/measure/say-length.ts';
+import { sayDegrees, sayEnd, type TrimShown } from '../../../src/drawing/elevation.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { TRIM } from '../../../src/words/trim.ts';
+import { TRIM } from '../../../src/text/trim.ts';
+import { sawSetting } from '../../../src/trim/corner.ts';
+import type { StickPlan } from '../../../src/trim/stick-task.ts';
+import { type TrimWall, wallName } from '../../../src/trim/wall.ts';
+import { ticks } from '../../../src/units/length.ts';
 
 /** Pieces in the order of the walls, with the stick that each comes from. */
 export function pieceTable({ walls, pieces }: TrimShown, { sticks }: StickPlan, saying: Saying): Block {

@@ -1,12 +1,9 @@
 /** From rooms, doors, bays and corners to walls with their stretches of trim; Problems where they do not go together. */
 
-import type { Context, Problems } from '../../../src/bot/command.ts';
-import { ticks } from '../../../src/core/length.ts';
-import { type Opening, placeDoors, type Stretch, stretchesOf } from '../../../src/core/trim/opening.ts';
-import { type TrimWall, trimWalls, type WallTrouble, wallName } from '../../../src/core/trim/wall.ts';
-import { type Saying, sayLength } from '../../../src/measure/say-length.ts';
+import type { Context, Problems } from '../../../src/chat/command.ts';
+import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
-import { TRIM_NOTES } from '../../../src/words/trim.ts';
+import { TRIM_NOTES } from '../../../src/text/trim.ts';
 import {
   bayTooWide,
   cornerInsideOut,
@@ -15,7 +12,10 @@ import {
   noRoomForDoor,
   noTrimLeft,
   noWallFor,
-} from '../../../src/words/trim-problems.ts';
+} from '../../../src/text/trim-problems.ts';
+import { type Opening, placeDoors, type Stretch, stretchesOf } from '../../../src/trim/opening.ts';
+import { type TrimWall, trimWalls, type WallTrouble, wallName } from '../../../src/trim/wall.ts';
+import { ticks } from '../../../src/units/length.ts';
 import type { WallsAsk } from './ask.ts';
 import { joinedProblems } from './joined.ts';
 import { retold, retoldBay, retoldCorner, retoldDoor } from './retold.ts';

@@ -1,0 +1,72 @@
+/** A change of a project by somebody: every right is checked on the record itself, within the change. */
+
+import { underNewNames } from '../project/hazards.ts';
+import type { Stamp } from '../project/history.ts';
+import type { Deed } from '../project/may.ts';
+import type { Project } from '../project/project.ts';
+import { markOf, mayDo, type Share, standingOf, type Who } from '../project/share.ts';
+import { mayTouch } from '../project/share-scope.ts';
+import type { Shelf } from '../storage/types.ts';
+
+/** `gone`: there is no such project for this asker; `not-allowed`: they may see it, and not do this. */
+export type Done<R> =
+  | { readonly ok: true; readonly result: R; readonly project: Project }
+  | { readonly ok: false; readonly why: 'gone' | 'not-allowed' };
+
+export interface Next<R> {
+  readonly project: Project;
+  readonly result: R;
+}
+
+/** Who changes a project, from which account, and when. */
+export interface Changer {
+  readonly who: Who;
+  readonly via: string;
+  readonly at: number;
+}
+
+/** Changes a project as one of its owner or helpers; a helper's change is put only where it stays within their share. Throws Outage. */
+export async function putChange<R>(
+  shelf: Shelf<Project>,
+  id: string,
+  deed: Deed,
+  { who, via, at }: Changer,
+  change: (project: Project, stamp: Stamp, share: Share | undefined) => Next<R>,
+): Promise<Done<R>> {
+  const done = await shelf.change<Done<R>>(id, (project) => {
+    const standing = standingOf(project, who, at);
+    if (!standing) return { result: { ok: false, why: 'gone' } };
+    if (!mayDo(standing, deed)) return { result: { ok: false, why: 'not-allowed' } };
+    const { share } = standing;
+    const by = share ? markOf(who, share) : project.owner;
+    const next = change(project, { by, via: 'link' in who ? by : via, at }, share);
+    if (next.project === project) return { result: { ok: true, ...next } };
+    if (share && !mayTouch(project, next.project, share)) return { result: { ok: false, why: 'not-allowed' } };
+    const after = withHazardsNamed(project, withSharesKept(project, next.project));
+    const put = share ? withLast(after, share, at) : after;
+    return { put, result: { ok: true, result: next.result, project: put } };
+  });
+  return done ?? { ok: false, why: 'gone' };
+}
+
+/** The project with what a helper did last told at their share. */
+function withLast(project: Project, { id }: Share, at: number): Project {
+  const said = project.history.at(-1)?.said ?? '';
+  return { ...project, shares: project.shares.map((one) => (one.id === id ? { ...one, last: { at, said } } : one)) };
+}
+
+/** The project with its hazards under the names that its rooms have now. */
+function withHazardsNamed(before: Project, after: Project): Project {
+  return { ...after, hazards: underNewNames(after.hazards, before.rooms, after.rooms) };
+}
+
+/** The project with its shares as a change leaves them, whoever made it: none of one deleted, and a room's under its new name. */
+function withSharesKept(before: Project, after: Project): Project {
+  if (after.state.kind === 'deleted') return { ...after, shares: [] };
+  if (before.rooms.length !== after.rooms.length) return after;
+  const renamed = new Map(before.rooms.map(({ name }, i) => [name, after.rooms[i]?.name ?? name]));
+  const shares = after.shares.map((one) =>
+    one.room === undefined ? one : { ...one, room: renamed.get(one.room) ?? one.room },
+  );
+  return { ...after, shares };
+}

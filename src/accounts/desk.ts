@@ -1,0 +1,248 @@
+/** What an asker may do with their projects: every right is checked in here, and a stranger's project is no project at all. */
+
+import { bornWith } from '../project/create.ts';
+import type { KeptHazards } from '../project/hazards.ts';
+import { changed, type Stamp } from '../project/history.ts';
+import { DAY, LIMITS } from '../project/limits.ts';
+import type { Deed } from '../project/may.ts';
+import type { Person, Settings } from '../project/person.ts';
+import type { Content, Project } from '../project/project.ts';
+import { markOf, type Share, standingOf } from '../project/share.ts';
+import { type Covering, signedBy, viewOf } from '../project/share-scope.ts';
+import { toldApart } from '../project/told-apart.ts';
+import { RecordDamaged, RecordTooNew, type Store } from '../storage/types.ts';
+import { type Asker, accountKey } from './asker.ts';
+import { type Done, type Next, putChange } from './desk-change.ts';
+import type { Desk, Made } from './desk-deeds.ts';
+import { GuestDesk } from './desk-guest.ts';
+import { ensurePerson } from './desk-person.ts';
+import { Sharing } from './desk-share.ts';
+import { type Forgetter, forgetPerson } from './forgetting.ts';
+import { personOf } from './joining.ts';
+import { type Links, linksOf } from './links.ts';
+import { type Recent, recentOf } from './recent.ts';
+import { type Shelves, shelvesOf } from './shelves.ts';
+import { mintLongId } from './unguessable.ts';
+
+export type { Desk, Made } from './desk-deeds.ts';
+
+/** The desk of an asker; undefined where nothing is kept. */
+export function openDesk(asker: Asker, ports: { readonly store?: Store; now?(): number }): Desk | undefined {
+  if (!ports.store) return undefined;
+  const [via, shelves, now] = [accountKey(asker), shelvesOf(ports.store), () => ports.now?.() ?? Date.now()];
+  return asker.platform === 'web' ? new GuestDesk(via, asker.id, shelves, now) : new AskersDesk(via, shelves, now);
+}
+
+/** Loads each record once an ask. */
+class AskersDesk implements Desk {
+  readonly guest = false;
+  readonly via: string;
+  readonly now: () => number;
+  readonly sharing: Sharing;
+  readonly #shelves: Shelves;
+  #me: Promise<Person | undefined> | undefined;
+  #projects = new Map<string, Promise<Project | undefined>>();
+  #covering: Covering = 'not';
+
+  constructor(via: string, shelves: Shelves, now: () => number) {
+    this.via = via;
+    this.now = now;
+    this.#shelves = shelves;
+    this.sharing = new Sharing({
+      shelves,
+      now,
+      me: () => this.person(),
+      id: async () => (await this.inUse())?.id,
+      put: (id, change) => this.#put('own', id, change),
+      changed: (project) => void this.#projects.set(project.id, Promise.resolve(project)),
+    });
+  }
+
+  person(): Promise<Person | undefined> {
+    this.#me ??= personOf(this.#shelves, this.via);
+    return this.#me;
+  }
+
+  async inUse(covering = this.#covering): Promise<Project | undefined> {
+    const { inUse } = (await this.person()) ?? {};
+    const project = inUse === undefined ? undefined : await this.#project(inUse, covering);
+    return project?.state.kind === 'deleted' ? undefined : project;
+  }
+
+  async share(): Promise<Share | undefined> {
+    const [me, project] = [await this.person(), await this.inUse()];
+    return project && me && project.owner !== me.id ? project.shares[0] : undefined;
+  }
+
+  async ownersSettings(): Promise<Settings | undefined> {
+    const [me, project] = [await this.person(), await this.inUse()];
+    if (!project || project.owner === me?.id) return me?.settings;
+    return (await this.#shelves.person.load(project.owner))?.settings;
+  }
+
+  cover(whole = false): void {
+    this.#covering = whole ? 'whole' : 'shared';
+  }
+
+  async mine(): Promise<readonly Project[]> {
+    const { projects = [] } = (await this.person()) ?? {};
+    const found = await Promise.all(projects.map(({ id, role }) => this.#readable(id, role === 'owner')));
+    const over = found.filter((one) => typeof one === 'string');
+    if (over.length > 0)
+      await this.#changeMe((me) => ({ ...me, projects: me.projects.filter(({ id }) => !over.includes(id)) }));
+    const there = found.filter((one) => one !== undefined && typeof one !== 'string');
+    return toldApart(there, (await this.person())?.id);
+  }
+
+  async own(): Promise<readonly Project[]> {
+    const me = await this.person();
+    return (await this.mine()).filter(({ owner }) => owner === me?.id);
+  }
+
+  async create(content: Content, hazards: KeptHazards = []): Promise<Project> {
+    const { id: owner } = await this.#ensured();
+    const project = bornWith(content, { id: mintLongId(), owner }, hazards);
+    await this.#shelves.project.create(project.id, project);
+    this.#projects.set(project.id, Promise.resolve(project));
+    const { id } = await this.#changeMe((me) => ({
+      ...me,
+      inUse: project.id,
+      projects: [...me.projects, { id: project.id, role: 'owner' }],
+    }));
+    if (id === owner) return project;
+    // This account was linked to somebody's meanwhile, whose the project is then.
+    await this.#shelves.project.change(project.id, (one) => ({ put: { ...one, owner: id }, result: undefined }));
+    return { ...project, owner: id };
+  }
+
+  async use(id: string | undefined): Promise<boolean> {
+    const { projects = [] } = (await this.person()) ?? {};
+    if (id !== undefined && !projects.some((one) => one.id === id)) return false;
+    await this.#changeMe(({ inUse: _before, ...me }) => (id === undefined ? me : { ...me, inUse: id }));
+    return true;
+  }
+
+  async change<R>(deed: Deed, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>> {
+    return this.#put(deed, id ?? (await this.inUse())?.id, (project, stamp, share) => {
+      const { parts, said = '', result } = make(project);
+      const own = parts && share ? signedBy(project, parts, share) : parts;
+      return { project: own ? changed(project, own, said, stamp) : project, result };
+    });
+  }
+
+  async turn<R>(
+    deed: Deed,
+    turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
+  ): Promise<Done<R | undefined>> {
+    return this.#put<R | undefined>(
+      deed,
+      (await this.inUse())?.id,
+      (project, stamp) => turn(project, stamp) ?? { project, result: undefined },
+    );
+  }
+
+  async warn(change: (hazards: KeptHazards) => KeptHazards): Promise<boolean> {
+    const done = await this.#put('note', (await this.inUse())?.id, (project) => ({
+      project: { ...project, hazards: change(project.hazards) },
+      result: undefined,
+    }));
+    return done.ok;
+  }
+
+  async settle(change: (settings: Person['settings']) => Person['settings']): Promise<Person> {
+    await this.#ensured();
+    return this.#changeMe((me) => ({ ...me, settings: change(me.settings) }));
+  }
+
+  recent(): Promise<Recent> {
+    return recentOf(this.#shelves.kept, this.via);
+  }
+
+  async last(): Promise<Recent['last']> {
+    return (await this.recent()).last;
+  }
+
+  links(): Links {
+    return linksOf(
+      { shelves: this.#shelves, via: this.via, now: this.now, me: () => this.person(), ensured: () => this.#ensured() },
+      () => {
+        this.#me = undefined;
+        this.#projects.clear();
+      },
+    );
+  }
+
+  async forget(others: readonly Forgetter[]): Promise<void> {
+    await forgetPerson(this.#shelves, await this.person(), this.via, others);
+    this.#me = Promise.resolve(undefined);
+    this.#projects.clear();
+  }
+
+  async #put<R>(
+    deed: Deed,
+    id: string | undefined,
+    change: (project: Project, stamp: Stamp, share: Share | undefined) => Next<R>,
+  ): Promise<Done<R>> {
+    const me = await this.person();
+    const known = me?.projects.some((one) => one.id === id);
+    if (!me || !known || id === undefined) return { ok: false, why: 'gone' };
+    const changer = { who: { person: me.id }, via: this.via, at: this.now() };
+    const done = await putChange(this.#shelves.project, id, deed, changer, change);
+    if (!done.ok && done.why === 'gone' && (await this.#isSomebodyElse(me.id))) return this.#put(deed, id, change);
+    if (!done.ok) return done;
+    this.#projects.set(id, Promise.resolve(done.project));
+    return { ...done, project: (await this.#project(id, this.#covering)) ?? done.project };
+  }
+
+  /** Whether this account was linked to somebody's since it was looked at. */
+  async #isSomebodyElse(before: string): Promise<boolean> {
+    this.#me = undefined;
+    const me = await this.person();
+    return me !== undefined && me.id !== before;
+  }
+
+  /** A project as far as the asker sees it; `covering` where it is the one in use, for a command that was shared. */
+  async #project(id: string, covering: Covering): Promise<Project | undefined> {
+    const me = await this.person();
+    const loading = this.#projects.get(id) ?? this.#shelves.project.load(id);
+    this.#projects.set(id, loading);
+    const project = await loading;
+    const standing = project && me && standingOf(project, { person: me.id }, this.now());
+    if (!project || !me || !standing?.share) return standing && project;
+    const mark = markOf({ person: me.id }, standing.share);
+    return viewOf(project, standing.share, mark, covering);
+  }
+
+  /** A project among others, none of which it may hinder; its id where it is over for the asker. */
+  async #readable(id: string, own: boolean): Promise<Project | string | undefined> {
+    try {
+      const project = await this.#project(id, 'not');
+      if (!project) return own ? undefined : id;
+      if (project.state.kind !== 'deleted' || this.now() - project.state.at <= LIMITS.restore * DAY) return project;
+      await this.#shelves.project.remove(id);
+      return id;
+    } catch (cause) {
+      if (cause instanceof RecordDamaged || cause instanceof RecordTooNew) return undefined;
+      throw cause;
+    }
+  }
+
+  async #ensured(): Promise<Person> {
+    const me = await ensurePerson(this.#shelves, this.via);
+    this.#me = Promise.resolve(me);
+    return me;
+  }
+
+  async #changeMe(change: (me: Person) => Person, tries = 3): Promise<Person> {
+    const { id } = await this.#ensured();
+    const me = await this.#shelves.person.change<Person | undefined>(id, (before) => {
+      // Another person is taking this one's place: what is changed here would be lost.
+      if (before.joins !== undefined) return { result: undefined };
+      const after = change(before);
+      return { put: after, result: after };
+    });
+    if (!me && tries === 0) throw new Error('a person vanished again and again while being changed');
+    this.#me = me && Promise.resolve(me);
+    return me ?? this.#changeMe(change, tries - 1);
+  }
+}

@@ -1,0 +1,35 @@
+/** Everything kept of a person, taken out of the store. */
+
+import type { Person } from '../project/person.ts';
+import type { Kept } from '../storage/types.ts';
+import { leaveProject } from './desk-share.ts';
+import { forgetRecent } from './recent.ts';
+import type { Shelves } from './shelves.ts';
+
+/** Takes what another room keeps of an account out of the store. */
+export type Forgetter = (kept: Kept, account: string) => Promise<void>;
+
+/** Removes the person, their accounts, their own projects, their part in others' and what is remembered of their asks. Throws Outage; asking again goes on. */
+export async function forgetPerson(
+  shelves: Shelves,
+  me: Person | undefined,
+  via: string,
+  others: readonly Forgetter[],
+): Promise<void> {
+  const { account, person, project, kept } = shelves;
+  for (const key of new Set([via, ...(me?.accounts ?? [])])) {
+    await forgetRecent(kept, key);
+    for (const forget of others) await forget(kept, key);
+    const code = await kept.get(`code-of:${key}`);
+    if (typeof code === 'string') await kept.delete(code);
+    await kept.delete(`code-of:${key}`);
+  }
+  if (!me) return;
+  // The accounts go last: as long as one is left, the rest is found and can be removed by asking again.
+  for (const { id, role } of me.projects) {
+    if (role === 'owner') await project.remove(id);
+    else await leaveProject(shelves, id, me.id);
+  }
+  await person.remove(me.id);
+  for (const key of me.accounts) await account.remove(key);
+}

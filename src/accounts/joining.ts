@@ -1,0 +1,154 @@
+/** One person made of two, so that a crash at any point leaves nothing lost: whoever of them asks next goes on with it. */
+
+import { freeName } from '../project/create.ts';
+import { changed } from '../project/history.ts';
+import type { Person } from '../project/person.ts';
+import type { Project } from '../project/project.ts';
+import { RecordDamaged, RecordTooNew } from '../storage/types.ts';
+import { CHANGED } from '../text/project.ts';
+import { inPlaceOf, withJoined } from './join.ts';
+import type { Shelves } from './shelves.ts';
+
+/** How often another may change the people between looking and doing before it is a fault. */
+const TRIES = 20;
+
+/** The person that an account's record leads to, as they are written. Throws Outage. */
+export async function writtenPerson({ account, person }: Shelves, key: string): Promise<Person | undefined> {
+  const found = await account.load(key);
+  const one = found && (await person.load(found.person));
+  return one?.accounts.includes(key) ? one : undefined;
+}
+
+/** Whether a person is in the middle of being joined, from either side. */
+export function isJoining({ joins, joining = [] }: Person): boolean {
+  return joins !== undefined || joining.length > 0;
+}
+
+/** Says that the person of `account` takes this one's place; false where either is being joined already. Throws Outage. */
+export async function beginJoin(shelves: Shelves, { id }: Person, account: string, at: number): Promise<boolean> {
+  const begun = await shelves.person.change(id, (before) => {
+    if (isJoining(before)) return { result: false };
+    const linked = before.accounts.map((key) => ({ account: key, at }));
+    return { put: { ...before, joins: account, linked }, result: true };
+  });
+  return begun ?? false;
+}
+
+/** Finishes what was begun with the person of an account; the person it comes to. Throws Outage. */
+export async function personOf(shelves: Shelves, key: string): Promise<Person | undefined> {
+  for (let tries = 0; tries < TRIES; tries++) {
+    const written = await writtenPerson(shelves, key);
+    if (!written || !isJoining(written)) return written;
+    const people = await chainOf(shelves, written);
+    const stays = people.at(-1);
+    const [next] = people.slice(-2, -1);
+    const waiting = stays?.joining?.[0];
+    if (stays && next) await join(shelves, next, stays);
+    else if (stays && waiting !== undefined) await joinWaiting(shelves, waiting, stays);
+  }
+  throw new Error('two people were changed again and again while being joined');
+}
+
+/** From a person to the one who stays, each joining the next. */
+async function chainOf(shelves: Shelves, from: Person): Promise<readonly Person[]> {
+  const chain = [from];
+  for (let last = from; last.joins !== undefined; ) {
+    const next = await writtenPerson(shelves, last.joins);
+    const ring = next ? chain.findIndex(({ id }) => id === next.id) : -1;
+    if (next && ring < 0) {
+      chain.push(next);
+      last = next;
+      continue;
+    }
+    // Nobody is left to join; or two took each other's codes at once, and everybody has to see the same one stay.
+    const round = ring < 0 ? [last] : chain.slice(ring);
+    const stays = round.reduce((least, one) => (one.id < least.id ? one : least));
+    await release(shelves, stays);
+    return [];
+  }
+  return chain;
+}
+
+async function release(shelves: Shelves, { id, joins }: Person): Promise<void> {
+  await shelves.person.change(id, (before) => {
+    if (before.joins !== joins) return { result: undefined };
+    const { joins: _joins, linked: _linked, ...same } = before;
+    return { put: same, result: undefined };
+  });
+}
+
+/** Goes on with one who was being joined when it was left. */
+async function joinWaiting(shelves: Shelves, id: string, stays: Person): Promise<void> {
+  const other = await shelves.person.load(id);
+  if (other) await join(shelves, other, stays);
+  else await settle(shelves, id, stays.id);
+}
+
+/** Each step can be done again. The one who stays comes first, and does not join anybody until the last is done. */
+async function join(shelves: Shelves, other: Person, stays: Person): Promise<void> {
+  const taken = await shelves.person.change(stays.id, (before) => {
+    if (before.joins !== undefined) return { result: false };
+    const joining = before.joining ?? [];
+    const begun = joining.includes(other.id);
+    // Another has done all of it since.
+    if (!begun && other.accounts.every((key) => before.accounts.includes(key))) return { result: false };
+    const after = withJoined(before, other);
+    return { put: begun ? after : { ...after, joining: [...joining, other.id] }, result: true };
+  });
+  if (taken !== true) return;
+  const others = await othersThan(shelves, stays, other);
+  for (const { id } of other.projects) {
+    const name = await readable(() =>
+      shelves.project.change(id, (project) => {
+        const put = madeTheirs(project, other, stays.id, others);
+        return put === project ? { result: put.name } : { put, result: put.name };
+      }),
+    );
+    if (name !== undefined) others.push({ name });
+  }
+  for (const key of other.accounts) {
+    await shelves.account.change(key, (account) =>
+      account.person === other.id
+        ? { put: { ...account, person: stays.id }, result: undefined }
+        : { result: undefined },
+    );
+  }
+  await settle(shelves, other.id, stays.id);
+}
+
+/** A project of one who is joined, under a name that tells it from those of the one who stays. */
+function madeTheirs(project: Project, other: Person, stays: string, others: readonly Named[]): Project {
+  const [{ account, at } = { account: '', at: 0 }] = other.linked ?? [];
+  const put = inPlaceOf(project, other.id, stays, at);
+  const name = freeName(put.name, others);
+  if (project.owner !== other.id || name === put.name) return put;
+  return changed(put, { name }, CHANGED.renamed(put.name, name), { by: stays, via: account, at });
+}
+
+/** The projects that the one who stays has without the other. */
+async function othersThan({ project }: Shelves, stays: Person, other: Person): Promise<Named[]> {
+  const own = stays.projects.filter(({ id }) => !other.projects.some((one) => one.id === id));
+  const loaded = await Promise.all(own.map(({ id }) => readable(() => project.load(id))));
+  return loaded.filter((one) => one !== undefined);
+}
+
+type Named = Pick<Project, 'name'>;
+
+/** A project that cannot be read hinders nobody's being joined. */
+async function readable<T>(work: () => Promise<T>): Promise<T | undefined> {
+  try {
+    return await work();
+  } catch (cause) {
+    if (cause instanceof RecordDamaged || cause instanceof RecordTooNew) return undefined;
+    throw cause;
+  }
+}
+
+/** Takes the one whose all has come over out of the store. */
+async function settle(shelves: Shelves, other: string, stays: string): Promise<void> {
+  await shelves.person.remove(other);
+  await shelves.person.change(stays, ({ joining = [], ...before }) => {
+    const left = joining.filter((id) => id !== other);
+    return { put: left.length > 0 ? { ...before, joining: left } : before, result: undefined };
+  });
+}

@@ -1,0 +1,61 @@
+/** What an account asked lately: the last answer, so that “keep that” has a meaning, values told before, and what was seen of its projects. */
+
+import { z } from 'zod';
+import { isExamplePlank } from '../input/plank.ts';
+import { DAY } from '../project/limits.ts';
+import type { Kept } from '../storage/types.ts';
+
+/** Half a year after the last ask nothing of this is kept. */
+const KEPT_FOR = 182 * DAY;
+const MOST_OPTIONS = 40;
+const MOST_VALUES = 12;
+const LONGEST_VALUE = 500;
+
+export const recentSchema = z.object({
+  last: z.object({ line: z.string(), headline: z.string(), at: z.number() }).readonly().optional(),
+  /** By option: texts told for it, the latest first. */
+  past: z.record(
+    z.string(),
+    z.array(z.object({ text: z.string(), times: z.number(), at: z.number() }).readonly()).readonly(),
+  ),
+  /** By project: the number of the last change that was seen. */
+  seen: z.record(z.string(), z.number()),
+});
+
+export type Recent = Readonly<z.infer<typeof recentSchema>>;
+export type PastValue = Recent['past'][string][number];
+
+/** What is remembered of nobody. */
+export const NOTHING_RECENT: Recent = { past: {}, seen: {} };
+
+/** What an account asked lately. Throws Outage. */
+export async function recentOf(kept: Kept, via: string): Promise<Recent> {
+  const read = recentSchema.safeParse(await kept.get(key(via)));
+  return read.success ? read.data : NOTHING_RECENT;
+}
+
+export function keepRecent(kept: Kept, via: string, recent: Recent): Promise<void> {
+  return kept.set(key(via), recent, KEPT_FOR);
+}
+
+export async function forgetRecent(kept: Kept, via: string): Promise<void> {
+  await kept.delete(key(via));
+}
+
+/** With the texts told for options counted among the past ones. */
+export function withTold(recent: Recent, told: ReadonlyMap<string, string>, at: number): Recent {
+  const past = new Map(Object.entries(recent.past));
+  for (const [option, text] of told) {
+    if (text === '' || text.length > LONGEST_VALUE || isExamplePlank(text)) continue;
+    const before = past.get(option) ?? [];
+    const times = (before.find((one) => one.text === text)?.times ?? 0) + 1;
+    const others = before.filter((one) => one.text !== text);
+    past.delete(option);
+    past.set(option, [{ text, times, at }, ...others].slice(0, MOST_VALUES));
+  }
+  return { ...recent, past: Object.fromEntries([...past].slice(-MOST_OPTIONS)) };
+}
+
+function key(via: string): string {
+  return `recent:${via}`;
+}

@@ -1,0 +1,502 @@
+/** The one pipeline from an ask to its answers, and the one place where faults are caught. */
+
+import { accountKey } from '../accounts/asker.ts';
+import { type Desk, openDesk } from '../accounts/desk.ts';
+import type { Screened, Sighting } from '../hazards/hazard.ts';
+import { screen, screenHere } from '../hazards/screen.ts';
+import { askLine, fullName, isCalculating } from '../input/command-shape.ts';
+import { examplePlank, isExamplePlank } from '../input/plank.ts';
+import type { Habits } from '../input/reading.ts';
+import { type Partly, parseSentence } from '../language/old/plain.ts';
+import { jobWithout, projectSaid } from '../language/old/project-said.ts';
+import { contentOf, type Project } from '../project/project.ts';
+import type { Problem, Refusal } from '../reply/problem.ts';
+import type { Block } from '../reply/reply.ts';
+import { Outage, type Store } from '../storage/types.ts';
+import { askTooLong } from '../text/asks.ts';
+import { readingStopped } from '../text/busy.ts';
+import { exampleTaken, nothingAsked } from '../text/plain.ts';
+import { readAsNote } from '../text/project-fill.ts';
+import { notForKeeping } from '../text/project-problems.ts';
+import { readInTime } from '../workers/reading-time.ts';
+import { Unworked } from '../workers/unworked.ts';
+import { eachOnBehalfOf } from '../workers/whose.ts';
+import { allowedToAsk } from './allowed.ts';
+import { asFarAsWorked } from './as-far.ts';
+import { AskSeen } from './ask-seen.ts';
+import type { Asked, Command, Context, Outcome, Problems } from './command.ts';
+import { filled } from './fill.ts';
+import { commandTyped, IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, parseLine } from './grammar.ts';
+import { asSighting, bearingOn, cleared, type HazardsBefore, hazardsBefore, rememberHazards } from './hazard-memory.ts';
+import {
+  answeredInstead,
+  type Bearer,
+  clearedNotes,
+  emergencyAnswer,
+  hazardReply,
+  keepingAll,
+  refusedBy,
+  screenedLine,
+  withHazardsSaid,
+} from './hazards.ts';
+import { type Held, holdingsOf } from './holdings.ts';
+import type { Invocation } from './invocation.ts';
+import { offering, remembered } from './offering.ts';
+import type { Ports } from './ports.ts';
+import { type OptionsRead, readOptions } from './read-options.ts';
+import { Reached, readOnce, unwritten } from './rehearsal.ts';
+import { faultReference, requested } from './request.ts';
+import { nowhere, scopeOf } from './shared-ask.ts';
+import { Suggestions, type Tried } from './suggestions.ts';
+import { tidings } from './tidings.ts';
+
+/** A fault of ours, as the asker learns of it. */
+export interface Fault {
+  readonly reference: string;
+  /** The store did not answer: nothing was saved, and asking again may do. */
+  readonly outage: boolean;
+}
+
+export type Answer = Outcome | Fault;
+
+/** Answers an ask: each answer replaces the one before. Never throws; a fault is told to the port and to the asker. */
+export function answer(invocation: Invocation, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
+  return requested(answered(invocation, commands, ports));
+}
+
+async function* answered(invocation: Invocation, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
+  const seen = new AskSeen(invocation.asker.platform, ports);
+  try {
+    const stream = outcomes(invocation, commands, ports, seen);
+    yield* seen.each(eachOnBehalfOf(accountKey(invocation.asker), stream, (ms) => seen.waited(ms)));
+  } catch (cause) {
+    if (cause instanceof Unworked && cause.why === 'unread') {
+      yield seen.gave({ problems: [readingStopped(invocation.text)] });
+      return;
+    }
+    const reference = faultReference();
+    ports.fault(reference, cause);
+    yield seen.gave({ reference, outage: cause instanceof Outage });
+  } finally {
+    seen.end();
+  }
+}
+
+async function* outcomes(
+  invocation: Invocation,
+  commands: readonly Command[],
+  ports: Ports,
+  seen: AskSeen,
+): AsyncGenerator<Outcome> {
+  // Before anything else is looked at: it needs nobody's account, no store and no form.
+  const said = screenedLine(invocation.text);
+  const [gravest] = said.sightings;
+  const desk = openDesk(invocation.asker, ports);
+  if (gravest?.level === 'emergency') {
+    yield emergencyAnswer(gravest);
+    await keepsHazards(invocation, said, desk, ports);
+    return;
+  }
+  const most = IMPORT.test(invocation.text) ? LONGEST_IMPORT : LONGEST_ASK;
+  if (invocation.text.length > most) {
+    yield gravest ? hazardReply(gravest) : { problems: [askTooLong(invocation.text.length, most)] };
+    return;
+  }
+  const holdings = await holdingsOf(desk, invocation, ports);
+  const lost = nowhere(desk, holdings);
+  if (lost) {
+    yield { problems: [lost] };
+    return;
+  }
+  const told = await hazardsBefore(invocation, holdings.project, ports);
+  const hazards = cleared(told, said.cleared);
+  const here: Here = { invocation, commands, ports, desk, holdings, hazards, answers: new Map(), rehearsed: false };
+  try {
+    yield* judgedOutcomes(here, said, seen);
+  } finally {
+    await later(ports, () => rememberHazards(invocation, { ...said, before: told }, holdings.project, desk, ports));
+  }
+}
+
+async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): AsyncGenerator<Outcome> {
+  const { invocation, ports, desk, holdings } = here;
+  const whole = await wholeAsk(here, invocation.text, invocation.written);
+  const command = 'problems' in whole ? undefined : whole.command;
+  const typed = typedHazards(whole, said);
+  const bearers = [...typed, ...bearersBefore(whole, here)];
+  const named = commandOf(whole, here);
+  const instead = answeredInstead({
+    text: invocation.text,
+    said,
+    bearers,
+    command: named,
+    lacks: named === undefined || 'problems' in whole,
+  });
+  if (instead) {
+    yield instead;
+    return;
+  }
+  const refused = await allowedToAsk(invocation, holdings.person, command, ports);
+  if (refused || 'problems' in whole) {
+    const nothing = { typed: new Map<string, string>(), held: holdings };
+    const problems = withHazardsSaid(whole as Problems, bearers, named, typed);
+    yield refused ? againOnly(refused, whole) : await suggestionsFor(nothing, here).passed(problems);
+    return;
+  }
+  seen.read(whole.command);
+  const asked = { ...whole, assumed: [...whole.assumed, ...clearedNotes(said.cleared)] };
+  let untold: readonly Block[] | undefined;
+  const suggestions = suggestionsFor(whole, here);
+  for await (const worked of outcomesOf(asked, { ...here, holdings: whole.held })) {
+    const outcome = withHazardsSaid(worked, bearers, named, typed);
+    if (!desk || desk.guest || !('headline' in outcome)) yield await suggestions.passed(outcome);
+    else {
+      untold ??= await tidings(whole.command, holdings, desk, ports);
+      const offered = keepingAll(offering(outcome, whole, holdings, desk.now()), typed);
+      yield await suggestions.passed({ ...offered, blocks: [...untold, ...offered.blocks] });
+    }
+  }
+}
+
+/** What an ask happens among. */
+interface Here {
+  readonly invocation: Invocation;
+  readonly commands: readonly Command[];
+  readonly ports: Ports;
+  readonly desk: Desk | undefined;
+  readonly holdings: Held;
+  /** What was told of hazards before, and not cleared since. */
+  readonly hazards: HazardsBefore;
+  /** Answers to lines that this request asked for in its turn, by `answerKey`. */
+  readonly answers: Map<string, Asked>;
+  /** Run for its problems alone: nothing is kept, and it ends where what takes long would begin. */
+  readonly rehearsed: boolean;
+}
+
+/** Options that tell what lies there: a pipe’s mere mention counts in them. */
+const LAYERS = ['floor', 'below', 'found'];
+
+/** What was typed of hazards, in the line itself and in what a project fills in. */
+function typedHazards(whole: Whole | Problems, said: Screened): readonly Sighting[] {
+  if ('problems' in whole) return said.sightings;
+  const known = new Set([...said.sightings, ...said.cleared].map(({ hazard }) => hazard));
+  const layers = LAYERS.flatMap((option) => {
+    const told = whole.told.get(option);
+    // Whether a layer may hold asbestos hangs on its year, which the command judges itself.
+    return told === undefined ? [] : screenHere(told).sightings.filter(({ hazard }) => hazard !== 'asbestos');
+  });
+  const filled = [...screen(whole.line).sightings, ...layers].filter(({ hazard }) => !known.has(hazard));
+  return [...said.sightings, ...filled];
+}
+
+/** What was told before and bears on an ask: of the rooms that it is about. */
+function bearersBefore(whole: Whole | Problems, { hazards, holdings, invocation }: Here): readonly Bearer[] {
+  const rooms = holdings.project?.rooms.map(({ name }) => name) ?? [];
+  const text = 'problems' in whole ? invocation.text : whole.line;
+  return bearingOn(hazards, text, rooms).map((one) => ({ ...asSighting(one), before: true }));
+}
+
+const GENERAL = ['safety', 'sources', 'help'];
+
+/** Two sides. */
+const SIZE = /\d ?['″"]? ?(?:ft|feet|in|m)? ?(?:x|×|by) ?\d/i;
+
+/** The command that an ask is worked out by: where it cannot be as it is, the one it begins with, or the sum that its sentence tells of. */
+function commandOf(whole: Whole | Problems, { invocation, commands }: Here): string | undefined {
+  const typed = invocation.written === 'message' ? undefined : commandTyped(invocation.text, commands);
+  // A question in words that is read as one for cautions in general is answered as it was asked.
+  if (!('problems' in whole))
+    return typed || !GENERAL.includes(whole.command.name) ? fullName(whole.command) : undefined;
+  if (typed) return fullName(typed);
+  const sum = whole.form?.command;
+  // A question that tells no size asks for no sum.
+  const sized = sum !== undefined && /^(?:floor|trim) /.test(sum) ? /\d/ : SIZE;
+  return sized.test(invocation.text) ? sum : undefined;
+}
+
+/** Keeps what an emergency told, once it is answered. */
+async function keepsHazards(
+  invocation: Invocation,
+  said: Screened,
+  desk: Desk | undefined,
+  ports: Ports,
+): Promise<void> {
+  if (!desk) return;
+  await later(ports, async () => {
+    try {
+      const { project } = await holdingsOf(desk, invocation, ports);
+      const before = await hazardsBefore(invocation, project, ports);
+      await rememberHazards(invocation, { ...said, before }, project, desk, ports);
+    } catch (cause) {
+      if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
+    }
+  });
+}
+
+/** Work that the answer need not wait for. */
+async function later({ later: does }: Ports, work: () => Promise<unknown>): Promise<void> {
+  if (does) does(work);
+  else await work();
+}
+
+/** An ask with everything told: by its asker, and from what they keep. */
+export interface Whole {
+  readonly command: Command;
+  readonly told: ReadonlyMap<string, string>;
+  /** What the asker told themselves. */
+  readonly typed: ReadonlyMap<string, string>;
+  /** Its options, where they were read in the time that filling them left. */
+  readonly options: OptionsRead | undefined;
+  readonly assumed: readonly string[];
+  readonly line: string;
+  /** What it is answered from: of what the asker keeps, as much as its command was shared. */
+  readonly held: Held;
+}
+
+/** The line that a text says, where it is said of a project, and that line taken apart. */
+interface LineSaid {
+  readonly said: string | undefined;
+  readonly parsed: Parsed;
+}
+
+function lineSaid({ commands, holdings, desk }: Here, text: string, written: Invocation['written']): LineSaid {
+  const { habits, project, named = project } = holdings;
+  // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
+  const said = desk && written !== 'message' ? projectSaid(text, commands, habits, named) : undefined;
+  const first = parse(said ?? text, written, habits, commands);
+  const news = desk && !project && written !== 'message' && !first.ok && !first.partly ? jobWithout(text) : undefined;
+  return { said, parsed: news === undefined ? first : parse(news, written, habits, commands) };
+}
+
+async function wholeAsk(here: Here, text: string, written: Invocation['written']): Promise<Whole | Problems> {
+  const { commands, holdings, desk } = here;
+  const { said, parsed } = readInTime<LineSaid>(
+    () => lineSaid(here, text, written),
+    () => ({ said: undefined, parsed: { ok: false, problems: [readingStopped(text)] } }),
+  );
+  const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
+  if (!known) return unread(parsed, commands);
+  const { command } = known;
+  const scope = await scopeOf(command, text, holdings, desk);
+  if ('problem' in scope) return { problems: [scope.problem] };
+  const fill = () => filled(command, known.told, scope.held, commands, holdings.habits);
+  // Each limit of time costs a thread: both are read within one where they can be.
+  const { told, notes, problem, options } = readInTime<ReturnType<typeof fill> & Pick<Whole, 'options'>>(
+    () => {
+      const filling = fill();
+      return { ...filling, options: readOptions(command, filling.told, scope.held.habits) };
+    },
+    () => ({ ...readInTime(fill), options: undefined }),
+  );
+  // A sentence that lacks something is still an ask where the project tells it; told a part, what is left is asked for.
+  if (known.missing.length > 0 && !known.missing.some((option) => told.has(option))) return unread(parsed, commands);
+  if (problem) return { problems: [problem] };
+  // Where nothing but the group was left out, what was read is what was typed.
+  const read = said === undefined || said === `project ${text.trim()}` ? [] : [readAsNote(said)];
+  const unreadable = isCalculating(command) ? holdings.notes : [];
+  const assumed = [...read, ...(known.assumed ?? []), ...notes, ...unreadable];
+  return { command, told, typed: known.told, options, assumed, line: askLine(command, told), held: scope.held };
+}
+
+async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
+  const { command, told } = whole;
+  const { invocation, commands, ports, desk, holdings } = here;
+  const options = whole.options ?? readOptions(command, told, holdings.habits);
+  if (!options.ok) {
+    yield mendable(options, whole);
+    return;
+  }
+  const context: Context = {
+    asker: invocation.asker,
+    habits: holdings.habits,
+    commands,
+    assumed: [...whole.assumed, ...options.assumed],
+    told,
+    desk,
+    now: () => ports.now?.() ?? Date.now(),
+    address: ports.address?.(),
+    ask: (line, project) => askedFor(line, project, here),
+    begin: () => {
+      if (here.rehearsed) throw new Reached('all that was typed goes together');
+    },
+    again: (changes) => askLine(command, new Map([...told, ...Object.entries(changes)])),
+    alike: (name) => {
+      const other = commands.find((one) => one.name === name);
+      if (!other) throw new Error(`no command “${name}”`);
+      return askLine(other, new Map([...told].filter(([option]) => option in other.options.shape)));
+    },
+  };
+  let last: Outcome | undefined;
+  for await (const one of asFarAsWorked(() => command.run(options.values, context), whole.line)) {
+    last = withExample(mendable(one, whole), told, holdings.habits);
+    yield last;
+  }
+  if (!desk || desk.guest || !last || !('headline' in last)) return;
+  const shown = last;
+  await later(ports, () => remembered(whole, shown, desk, ports));
+}
+
+/** The last answer to a line that a command asks for; where it is only tried, one that is known already, or the problems of a new one. */
+async function askedFor(line: string, project: Project | undefined, here: Here): Promise<Asked> {
+  if (project) return asked(line, { ...here, holdings: { ...here.holdings, project } });
+  const key = answerKey(line, here.holdings);
+  const known = here.rehearsed ? here.answers.get(key) : undefined;
+  const answer = known ?? (await asked(line, here));
+  here.answers.set(key, answer);
+  return answer;
+}
+
+function answerKey(line: string, { project }: Held): string {
+  return [project?.id, project?.count, line].join(' ');
+}
+
+/** The gate for what a request is answered with. */
+function suggestionsFor(
+  { typed, held }: { readonly typed: ReadonlyMap<string, string>; readonly held: Held },
+  here: Here,
+): Suggestions {
+  let reads: Store | undefined;
+  const { invocation, ports } = here;
+  return new Suggestions({
+    text: invocation.text,
+    typed,
+    own: () => ownTexts(held, here),
+    tries: (line) => {
+      reads ??= ports.store && readOnce(ports.store);
+      return tried(line, reads, here);
+    },
+  });
+}
+
+/** A line as it is read, where it would be answered; a refusal; undefined where it has problems. Never rejects. */
+async function tried(line: string, reads: Store | undefined, here: Here): Promise<Tried | Refusal | undefined> {
+  const { invocation } = here;
+  const { store: _store, later: _later, asked: _asked, allowed: _allowed, ...rest } = here.ports;
+  const ports: Ports = { ...rest, ...(reads ? { store: unwritten(reads) } : {}), fault: () => undefined };
+  let whole: Whole | Problems | undefined;
+  try {
+    const desk = openDesk(invocation.asker, ports);
+    const holdings = await holdingsOf(desk, invocation, ports);
+    const there: Here = { ...here, ports, desk, holdings, rehearsed: true };
+    whole = await wholeAsk(there, line, 'line');
+    if ('problems' in whole) return undefined;
+    const refused = refusedBy([...screen(line).sightings, ...bearersBefore(whole, there)], fullName(whole.command));
+    if (refused) return refused;
+    for await (const outcome of outcomesOf(whole, { ...there, holdings: whole.held })) {
+      if ('problems' in outcome) return undefined;
+      return 'why' in outcome ? outcome : whole;
+    }
+  } catch (cause) {
+    if (cause instanceof Reached && whole && 'command' in whole) return whole;
+    // The store tells of its own outages.
+    if (!(cause instanceof Outage)) here.ports.fault(faultReference(), cause);
+  }
+  return undefined;
+}
+
+/** What stands in the asker's project and settings, as they typed it, and what their projects are called. Never rejects. */
+async function ownTexts({ project, settings }: Held, { desk }: Here): Promise<readonly string[]> {
+  const mine = (await desk?.mine().catch(() => [])) ?? [];
+  const names = mine.map(({ name }) => name);
+  return [...textsIn(project && contentOf(project)), ...textsIn(settings?.standards), ...names];
+}
+
+/** Every text in something kept, but for ids. */
+function textsIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, one]) => (['id', 'by', 'via'].includes(key) ? [] : textsIn(one)));
+}
+
+/** A request to be made again later: the line itself, where it can be read. */
+function againOnly({ problems: [problem, ...more], ...rest }: Problems, whole: Whole | Problems): Problems {
+  return 'problems' in whole
+    ? { ...rest, problems: [{ ...problem, fix: undefined }, ...more] }
+    : { ...rest, problems: [problem, ...more] };
+}
+
+/** The last answer to a line asked on the asker's behalf: never a command that changes what they keep. */
+async function asked(line: string, here: Here): Promise<Asked> {
+  const whole = await wholeAsk(here, line, 'line');
+  if ('problems' in whole) return { outcome: whole, line };
+  if (whole.command.group === 'project') return { outcome: { problems: [notForKeeping(line)] }, line };
+  const refused = refusedBy(bearersBefore(whole, here), fullName(whole.command));
+  if (refused) return { outcome: refused, line: whole.line };
+  let outcome: Outcome | undefined;
+  for await (const one of outcomesOf(whole, { ...here, desk: undefined })) outcome = one;
+  if (!outcome) throw new Error(`no answer to “${line}”`);
+  return { outcome, line: whole.line };
+}
+
+interface Told {
+  readonly command: Command;
+  readonly told: ReadonlyMap<string, string>;
+}
+
+function mendable(outcome: Outcome, told: Told): Outcome {
+  if (!('problems' in outcome)) return outcome;
+  const { problems } = outcome;
+  const form = { command: fullName(told.command), told: Object.fromEntries(told.told) };
+  const missing = problems.every(({ got }) => got === '') ? problems.map(({ option }) => option) : [];
+  return { ...outcome, problems: typeable(problems, told), form, example: exampleLine(told, missing) };
+}
+
+/** A line typed for us by the grammar; somebody's message as a sentence. */
+function parse(text: string, written: Invocation['written'], habits: Habits, commands: readonly Command[]): Parsed {
+  if (written !== 'message') return parseLine(text, commands, habits);
+  return parseSentence(text, commands, habits) ?? { ok: false, problems: [nothingAsked(text)] };
+}
+
+type Lacking = Pick<Partly<Command>, 'command' | 'told' | 'missing'> & Partial<Partly<Command>>;
+
+/** An answer with a plank of ours says so first, and is no shopping list. */
+function withExample(outcome: Outcome, told: ReadonlyMap<string, string>, habits: Habits): Outcome {
+  if (!('headline' in outcome) || !isExamplePlank(told.get('plank') ?? '')) return outcome;
+  const { needs: _needs, ...reply } = outcome;
+  const example = exampleTaken(examplePlank(habits));
+  // What follows on it would be worked out with it too, and its buttons would not say so.
+  return { ...reply, example, assumed: [example, ...reply.assumed], actions: [] };
+}
+
+/** The same request with a plank of ours, for somebody who has told all but the plank. */
+function exampleLine({ command, told }: Told, missing: readonly string[]): string | undefined {
+  const [only, ...more] = missing;
+  if (only !== 'plank' || more.length > 0 || !isCalculating(command)) return undefined;
+  return askLine(command, inOrder(command, told, { option: 'plank', fix: 'example' }));
+}
+
+/** Problems of a line, with the form of the request as far as it was read. */
+function unread(parsed: Parsed, commands: readonly Command[]): Problems {
+  if (parsed.ok) throw new Error('a line that was read lacks nothing');
+  const { problems, about } = parsed;
+  const [{ fix }] = problems;
+  const mended = about || fix === undefined ? undefined : parseLine(fix, commands);
+  const read = about ?? (mended?.ok ? mended : undefined);
+  if (!read) return { problems };
+  const example = parsed.partly && exampleLine(parsed.partly, parsed.partly.missing);
+  return { problems, form: { command: fullName(read.command), told: Object.fromEntries(read.told) }, example };
+}
+
+/** Problems whose fix is the whole request, mended in every option, so that it can be typed as it is; none where one cannot be mended. */
+function typeable([first, ...rest]: Problems['problems'], { command, told }: Told): Problems['problems'] {
+  const mended = new Map(told);
+  const ofOptions = [first, ...rest].filter(({ option }) => option !== 'ask');
+  const hopeless = ofOptions.some(({ fix }) => fix === undefined);
+  for (const { option, fix = '' } of ofOptions.toReversed()) mended.set(option, fix);
+  const whole = (problem: Problem): Problem => {
+    if (problem.option === 'ask') return problem;
+    return { ...problem, fix: hopeless ? undefined : askLine(command, inOrder(command, mended, problem)) };
+  };
+  return [whole(first), ...rest.map(whole)];
+}
+
+/** The options in the command's own order, with this problem's mend. */
+function inOrder(
+  command: Command,
+  mended: ReadonlyMap<string, string>,
+  { option, fix = '' }: Pick<Problem, 'option' | 'fix'>,
+): Map<string, string> {
+  const all = new Map([...mended, [option, fix]]);
+  const names = [...new Set([...Object.keys(command.options.shape), ...all.keys()])];
+  return new Map(names.flatMap((name) => [...all].filter(([told]) => told === name)));
+}

@@ -1,0 +1,64 @@
+/** A command as a form: its fields, what stands in them already, and the ask that a filled form comes to. */
+
+import { fullName, optionsOf } from '../input/command-shape.ts';
+import type { Command } from './command.ts';
+
+/** One field of a form. */
+export interface Field {
+  readonly option: string;
+  /** The option's name as a label. */
+  readonly label: string;
+  readonly summary: string;
+  /** Something to type for it: the placeholder. */
+  readonly example: string;
+  /** What is taken when nothing is typed; without it the field must be filled. */
+  readonly standard?: string;
+  /** The only words it takes; without them any text may be typed. */
+  readonly choices?: readonly string[];
+  /** Whether several lines help, as for several rooms. */
+  readonly long: boolean;
+  /** What was told so far, word for word. */
+  readonly told?: string;
+}
+
+/** The fields of a command: what must be told first, then what was told, then the rest, each in the command's own order. */
+export function formFields(command: Command, told: Readonly<Record<string, string>> = {}): readonly Field[] {
+  const fields = optionsOf(command).map(({ name, kind, summary, example, standard, choices }): Field => {
+    const value = Object.hasOwn(told, name) ? told[name] : undefined;
+    return {
+      option: name,
+      label: name.charAt(0).toUpperCase() + name.slice(1).replaceAll('-', ' '),
+      summary,
+      example,
+      long: kind === 'room' || kind === 'plank' || kind === 'text',
+      ...(standard === undefined ? {} : { standard }),
+      ...(kind === 'choice' && choices ? { choices } : {}),
+      ...(value === undefined || value === '' ? {} : { told: value }),
+    };
+  });
+  const rank = ({ standard, told: value }: Field): number => (standard === undefined ? 0 : value === undefined ? 2 : 1);
+  return [0, 1, 2].flatMap((wanted) => fields.filter((field) => rank(field) === wanted));
+}
+
+/** The options of a filled form, without the empty fields; several lines become one, rooms and planks parted by semicolons. */
+export function formTold(
+  command: Command,
+  typed: Readonly<Record<string, string | null | undefined>>,
+): ReadonlyMap<string, string> {
+  return new Map(
+    optionsOf(command).flatMap(({ name, kind }): [string, string][] => {
+      const between = kind === 'room' || kind === 'plank' ? '; ' : ' ';
+      const lines = ((Object.hasOwn(typed, name) ? typed[name] : undefined) ?? '').split(/[\r\n]+/);
+      const text = lines
+        .map((line) => line.trim().replace(/(?<![;,])[;,]+$/, ''))
+        .filter((line) => line !== '')
+        .join(between);
+      return text === '' ? [] : [[name, text]];
+    }),
+  );
+}
+
+/** The command of a full name, or of its own name. */
+export function commandNamed(name: string, commands: readonly Command[]): Command | undefined {
+  return commands.find((command) => fullName(command) === name) ?? commands.find((command) => command.name === name);
+}

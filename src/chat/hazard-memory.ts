@@ -1,0 +1,171 @@
+/** Hazards that stay: with a room of the project in use, else with the conversation for an hour from its last message. */
+
+import { z } from 'zod';
+import { accountKey } from '../accounts/asker.ts';
+import type { Desk } from '../accounts/desk-deeds.ts';
+import type { Cleared, Hazard, Sighting } from '../hazards/hazard.ts';
+import { roomIn } from '../language/old/finding.ts';
+import { type KeptHazard, keptHazardSchema, withHazards, withoutHazards } from '../project/hazards.ts';
+import type { Project } from '../project/project.ts';
+import { sameName } from '../project/room.ts';
+import { type Kept, Outage } from '../storage/types.ts';
+import type { Invocation } from './invocation.ts';
+import type { Ports } from './ports.ts';
+import { faultReference } from './request.ts';
+
+const AN_HOUR = 3600 * 1000;
+/** The most hazards that a conversation keeps, and the most places of one account that are known for forgetting. */
+const MOST = 20;
+const MOST_PLACES = 50;
+
+const conversationSchema = z.array(keptHazardSchema).max(MOST);
+
+/** Hazards told before, that a later ask obeys. */
+export interface HazardsBefore {
+  readonly conversation: readonly KeptHazard[];
+  readonly project: readonly KeptHazard[];
+}
+
+export const NONE_BEFORE: HazardsBefore = { conversation: [], project: [] };
+
+/** What is remembered where an ask comes from. Without a store, or where it does not answer, nothing. Never throws. */
+export async function hazardsBefore(
+  invocation: Invocation,
+  project: Project | undefined,
+  ports: Ports,
+): Promise<HazardsBefore> {
+  const { store } = ports;
+  // Somebody else's message is no part of this conversation.
+  if (!store || invocation.written === 'message') return NONE_BEFORE;
+  const conversation = await quietly(() => conversationOf(store.kept, invocation), ports);
+  return { conversation: conversation ?? [], project: project?.hazards ?? [] };
+}
+
+/** The remembered hazards that an ask about these rooms obeys: the conversation's, and those of its rooms; all where it names none. */
+export function bearingOn(
+  { conversation, project }: HazardsBefore,
+  text: string,
+  rooms: readonly string[],
+): readonly KeptHazard[] {
+  const named = rooms.filter((room) => roomIn(text, [room]) !== undefined);
+  const ofRooms = project.filter(
+    ({ room }) => room === undefined || named.length === 0 || named.some((one) => sameName(one, room)),
+  );
+  return [...conversation, ...ofRooms];
+}
+
+/** What a fact in a message ends, of what was told before. */
+export function cleared(before: HazardsBefore, facts: readonly Cleared[]): HazardsBefore {
+  const ended = endedBy(
+    facts,
+    [...before.conversation, ...before.project].map(({ hazard }) => hazard),
+  );
+  const left = (one: KeptHazard): boolean => !ended.includes(one.hazard);
+  return { conversation: before.conversation.filter(left), project: before.project.filter(left) };
+}
+
+/** A test that names no substance ends the one that is open. */
+function endedBy(facts: readonly Cleared[], open: readonly string[]): readonly string[] {
+  return facts.map(({ hazard, bare }) => (bare && !open.includes(hazard) && open.includes('lead') ? 'lead' : hazard));
+}
+
+/** Keeps what was told, and takes out what a fact cleared; the conversation lives another hour. Never throws. */
+export async function rememberHazards(
+  invocation: Invocation,
+  told: {
+    readonly sightings: readonly Sighting[];
+    readonly cleared: readonly Cleared[];
+    readonly before: HazardsBefore;
+  },
+  project: Project | undefined,
+  desk: Desk | undefined,
+  ports: Ports,
+): Promise<void> {
+  const { store } = ports;
+  if (!store || !desk || invocation.written === 'message') return;
+  const { before } = told;
+  const sightings = told.sightings.filter(({ feared }) => !feared);
+  if (sightings.length === 0 && before.conversation.length === 0 && told.cleared.length === 0) return;
+  const room = project && roomOf(invocation.text, project);
+  const at = desk.now();
+  const fresh = sightings.map(({ hazard, level, words, about }): KeptHazard => {
+    return {
+      hazard,
+      level,
+      words: words.slice(0, 200),
+      at,
+      ...(about === undefined ? {} : { about }),
+      ...(room === undefined ? {} : { room }),
+    };
+  });
+  const ended = endedBy(
+    told.cleared,
+    [...before.conversation, ...before.project].map(({ hazard }) => hazard),
+  );
+  await quietly(async () => {
+    let here = fresh;
+    if (project && (room !== undefined || project.hazards.some(({ hazard }) => ended.includes(hazard)))) {
+      const put = await desk.warn((hazards) =>
+        withHazards(withoutHazards(hazards, ended, room), room === undefined ? [] : fresh),
+      );
+      if (put && room !== undefined) here = [];
+    }
+    // What stands now: the ask itself may have had it forgotten.
+    const now = await conversationOf(store.kept, invocation);
+    await keepConversation(store.kept, invocation, withHazards(withoutHazards(now, ended, undefined), here));
+  }, ports);
+}
+
+/** The room that a text is about: the one it names, or the only one there is. */
+function roomOf(text: string, { rooms }: Project): string | undefined {
+  const names = rooms.map(({ name }) => name);
+  return roomIn(text, names) ?? (names.length === 1 ? names[0] : undefined);
+}
+
+/** Everything remembered of an account's conversations, removed. Throws Outage. */
+export async function forgetHazards(kept: Kept, account: string): Promise<void> {
+  for (const place of await placesOf(kept, account)) await kept.delete(key(account, place));
+  await kept.delete(`hazards-of:${account}`);
+}
+
+async function conversationOf(kept: Kept, invocation: Invocation): Promise<readonly KeptHazard[]> {
+  const raw = await kept.get(key(accountKey(invocation.asker), invocation.place ?? ''));
+  const read = conversationSchema.safeParse(raw);
+  return read.success ? read.data : [];
+}
+
+async function keepConversation(kept: Kept, invocation: Invocation, hazards: readonly KeptHazard[]): Promise<void> {
+  const [account, place] = [accountKey(invocation.asker), invocation.place ?? ''];
+  if (hazards.length === 0) {
+    await kept.delete(key(account, place));
+    return;
+  }
+  await kept.set(key(account, place), hazards.slice(-MOST), AN_HOUR);
+  const places = await placesOf(kept, account);
+  const others = places.filter((one) => one !== place);
+  await kept.set(`hazards-of:${account}`, JSON.stringify([...others, place].slice(-MOST_PLACES)), AN_HOUR);
+}
+
+async function placesOf(kept: Kept, account: string): Promise<readonly string[]> {
+  const raw = await kept.get(`hazards-of:${account}`);
+  const read = z.array(z.string()).safeParse(typeof raw === 'string' ? JSON.parse(raw) : []);
+  return read.success ? read.data : [];
+}
+
+function key(account: string, place: string): string {
+  return `hazards:${account}:${place}`;
+}
+
+async function quietly<T>(deed: () => Promise<T>, ports: Ports): Promise<T | undefined> {
+  try {
+    return await deed();
+  } catch (cause) {
+    if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
+    return undefined;
+  }
+}
+
+/** As hazards kept are said of again. */
+export function asSighting({ hazard, level, words, about }: KeptHazard): Sighting {
+  return { hazard: hazard as Hazard, level, words, language: 'en', ...(about === undefined ? {} : { about }) };
+}

@@ -1,0 +1,79 @@
+/** What an asker keeps, read once for an ask: a project in use, settings, and what others changed meanwhile. */
+
+import type { Desk } from '../accounts/desk.ts';
+import type { Habits } from '../input/reading.ts';
+import { type News, newsSince } from '../project/history.ts';
+import { NO_SETTINGS, type Settings } from '../project/person.ts';
+import type { Project } from '../project/project.ts';
+import type { Share } from '../project/share.ts';
+import { measures } from '../project/share-scope.ts';
+import { Outage } from '../storage/types.ts';
+import { unreadableNote } from '../text/project-fill.ts';
+import type { Holdings } from './fill.ts';
+import type { Invocation } from './invocation.ts';
+import type { Ports } from './ports.ts';
+import { faultReference } from './request.ts';
+
+export interface Held extends Holdings {
+  /** What of the project in use the asker was given; undefined where it is their own. */
+  readonly share?: Share | undefined;
+  /** The project as sentences name its rooms: a helper who measures sees those they may measure. */
+  readonly named?: Project | undefined;
+  /** What a command that was shared is answered from: the project as far as it was shared, worked out as for its owner. */
+  readonly shared?: Holdings;
+  /** The asker as a person, who may have several accounts. */
+  readonly person?: string;
+  /** The platform's habits, and the asker's own over them. */
+  readonly habits: Habits;
+  /** Said with every answer. */
+  readonly notes: readonly string[];
+  readonly news: readonly News[];
+}
+
+/** Reads what an asker keeps. Where it cannot be read, the ask is answered from what is typed, and says so; whoever holds a link types nothing of their own, and for them it throws. */
+export async function holdingsOf(desk: Desk | undefined, { habits }: Invocation, ports: Ports): Promise<Held> {
+  if (!desk || !ports.store) return { habits, notes: [], news: [] };
+  try {
+    const person = await desk.person();
+    if (!person && !desk.guest) return { habits, notes: [], news: [] };
+    const project = await desk.inUse();
+    const share = await desk.share();
+    const named = share && measures(share) ? await desk.inUse('shared') : project;
+    const owners = share && (await desk.ownersSettings());
+    const settings = person?.settings ?? owners;
+    const seen = project && (await desk.recent()).seen[project.id];
+    return {
+      ...(person && { person: person.id }),
+      project,
+      named,
+      settings,
+      habits: settings ? habitsOf(habits, settings) : habits,
+      notes: [],
+      news: project && seen !== undefined ? newsSince(project, seen, desk.via) : [],
+      ...(share && { share, shared: { settings: sharedSettings(settings, owners) } }),
+    };
+  } catch (cause) {
+    if (desk.guest) throw cause;
+    // The store tells of its own outages.
+    if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
+    return { habits, notes: [unreadableNote()], news: [] };
+  }
+}
+
+/** The asker's habits with the owner's standards: the home and its country are the owner's. */
+function sharedSettings(own: Settings | undefined, owners: Settings | undefined): Settings {
+  const { country: _country, ...habits } = own ?? NO_SETTINGS;
+  return {
+    ...habits,
+    standards: owners?.standards ?? {},
+    ...(owners?.country && { country: owners.country }),
+  };
+}
+
+function habitsOf(habits: Habits, { units, decimal, currency }: Settings): Habits {
+  return {
+    units: units ?? habits.units,
+    decimal: decimal ?? habits.decimal,
+    currency: currency ?? habits.currency,
+  };
+}

@@ -1,0 +1,73 @@
+/** What a kept project adds to an answer: the offer to keep it and what others changed; and what is remembered of the ask. */
+
+import type { Desk } from '../accounts/desk.ts';
+import { keepRecent, recentOf, withTold } from '../accounts/recent.ts';
+import { isCalculating } from '../input/command-shape.ts';
+import { LIMITS } from '../project/limits.ts';
+import type { Block, Reply } from '../reply/reply.ts';
+import { Outage } from '../storage/types.ts';
+import { KEEP_LABEL, NEWS_TITLE, sayAgo, takenBack } from '../text/project-fill.ts';
+import type { Command } from './command.ts';
+import { LONGEST_ASK } from './grammar.ts';
+import type { Held } from './holdings.ts';
+import type { Ports } from './ports.ts';
+import { faultReference } from './request.ts';
+
+/** An ask as it was answered. */
+interface AnsweredAsk {
+  readonly command: Command;
+  readonly told: ReadonlyMap<string, string>;
+  readonly typed: ReadonlyMap<string, string>;
+  readonly line: string;
+}
+
+const MOST_NEWS = 5;
+
+/** The answer with the offer to keep it, and with what others changed in the project it is of. */
+export function offering(reply: Reply, ask: AnsweredAsk, { news }: Held, now: number): Reply {
+  const keep = `project keep ${ask.line}`;
+  const actions =
+    isCalculating(ask.command) && reply.example === undefined && keep.length <= LONGEST_ASK
+      ? [...reply.actions, { label: KEEP_LABEL, ask: keep }]
+      : reply.actions;
+  const facts = news.slice(-MOST_NEWS).map(({ said, at, takenBack: back }) => ({
+    label: sayAgo(now - at),
+    value: back ? takenBack(said) : said,
+  }));
+  const block: readonly Block[] =
+    touchesProject(ask) && facts.length > 0 ? [{ kind: 'facts', title: NEWS_TITLE, facts }] : [];
+  return { ...reply, blocks: [...block, ...reply.blocks], actions };
+}
+
+/** Remembers an ask and what was seen of the project. Never throws: nothing that was asked for is lost without it. */
+export async function remembered(ask: AnsweredAsk, { headline }: Reply, desk: Desk, ports: Ports): Promise<void> {
+  const { store } = ports;
+  const project = touchesProject(ask) ? await quietly(() => desk.inUse(), ports) : undefined;
+  if (!store || (!isCalculating(ask.command) && !project)) return;
+  await quietly(async () => {
+    const before = await recentOf(store.kept, desk.via);
+    const at = desk.now();
+    const asked = isCalculating(ask.command)
+      ? {
+          ...withTold(before, ask.typed, at),
+          last: { line: ask.line, headline: headline.slice(0, LIMITS.headline), at },
+        }
+      : before;
+    const seen = project ? { ...asked.seen, [project.id]: project.count } : asked.seen;
+    await keepRecent(store.kept, desk.via, { ...asked, seen });
+  }, ports);
+}
+
+/** Whether an answer is of the project in use: a command of projects, or an ask that was filled. */
+function touchesProject({ command, told, typed }: AnsweredAsk): boolean {
+  return command.group === 'project' || [...told].some(([option, text]) => typed.get(option) !== text);
+}
+
+async function quietly<T>(deed: () => Promise<T>, ports: Ports): Promise<T | undefined> {
+  try {
+    return await deed();
+  } catch (cause) {
+    if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
+    return undefined;
+  }
+}

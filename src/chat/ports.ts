@@ -1,0 +1,46 @@
+/** What the pipeline and the platforms need from outside, handed in by main. */
+
+import type { Store } from '../storage/types.ts';
+
+export interface Ports {
+  /** Tells whoever runs the bot of a fault: the short reference the asker was given, and the cause. */
+  fault(reference: string, cause: unknown): void;
+  /** Where projects and answers are kept; without it every ask stands alone. */
+  readonly store?: Store;
+  /** Milliseconds since 1970; the machine's clock without it. */
+  now?(): number;
+  /** The address that share pages are reached by, without a slash at its end; none where they are not. */
+  address?(): string | undefined;
+  /** Does work that an answer need not wait for once the answer is on its way, and before the end; without it the answer waits. */
+  later?(work: () => Promise<unknown>): void;
+  /** Told of every ask once it has ended. */
+  asked?(ended: AskEnded): void;
+  /** Whether somebody may ask as much as `weight` more just now; without it everybody may. Never rejects, and waits for no store that does not answer. */
+  allowed?(who: Asking, weight: number): Promise<Allowed>;
+}
+
+/** Whose asks are counted together: one person's, and everybody's on a server. */
+export interface Asking {
+  readonly person: string;
+  readonly server?: string;
+}
+
+/** `again`: milliseconds until they may; 0 when they may now. `everybody`: it is the server's asks that are too many. */
+export interface Allowed {
+  readonly again: number;
+  readonly everybody: boolean;
+}
+
+/** An ask that has ended, with nothing in it that anybody typed or is called. */
+export interface AskEnded {
+  readonly platform: 'terminal' | 'discord' | 'slack' | 'web';
+  /** The command's full name; none where the ask could not be read. */
+  readonly command?: string;
+  /** What the last answer was; `limited` where it is to be asked again later, `none` where nobody waited for one. */
+  readonly outcome: 'reply' | 'problem' | 'limited' | 'refusal' | 'fault' | 'outage' | 'none';
+  /** Milliseconds to the first and to the last answer. */
+  readonly first: number;
+  readonly last: number;
+  /** Milliseconds that its work waited for worker threads, in all. */
+  readonly wait: number;
+}

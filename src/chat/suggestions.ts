@@ -1,0 +1,113 @@
+/** The last gate before an answer is shown: every line to type or press has been tried, is answered, holds what was typed and no figure that was not; one that fails is left out. */
+
+import { drops, invents, type Typing } from '../input/faithful.ts';
+import { factsOf } from '../input/option.ts';
+import type { Problem, Refusal } from '../reply/problem.ts';
+import type { Action, Reply } from '../reply/reply.ts';
+import type { Command, Outcome, Problems } from './command.ts';
+
+/** A line as it was read when it was tried. */
+export interface Tried {
+  readonly command: Command;
+  readonly told: ReadonlyMap<string, string>;
+}
+
+/** What lines are held against. */
+export interface Request {
+  /** What was typed, word for word. */
+  readonly text: string;
+  /** What was typed, by option, once it was read. */
+  readonly typed: ReadonlyMap<string, string>;
+  /** Texts of the asker's own, from which a line may be filled. Never rejects. */
+  own(): Promise<readonly string[]>;
+  /** The line as it is read, where it is answered; why it is unsafe, where it is; undefined where it has problems. Never rejects. */
+  tries(line: string): Promise<Tried | Refusal | undefined>;
+}
+
+/** More lines than any answer offers; those beyond are not tried, and not shown. */
+const MOST_TRIED = 60;
+
+/** Sizes, names and amounts: what a line about the same option must hold. A choice, a pattern or a way is what a line may change. */
+const KEPT_KINDS = ['room', 'plank', 'length', 'count', 'percent', 'text'];
+
+/** What is to be done with a project, before whatever it is about. */
+const PROJECT_DEED = /^\W*project\s+[a-z]+/i;
+
+/** A number in a list that the answer shows. */
+const ORDINAL = /(?<= (?:remove|note|undo) )\d{1,3}$/;
+
+/** Tries lines, each once however often an answer is bettered. */
+export class Suggestions {
+  readonly #request: Request;
+  readonly #known = new Map<string, Promise<boolean>>();
+  #unsafe: Refusal | undefined;
+
+  constructor(request: Request) {
+    this.#request = request;
+  }
+
+  /** The outcome with the lines that passed; a refusal where what was typed, its slips mended, is unsafe to work out. */
+  async passed(outcome: Outcome): Promise<Outcome> {
+    if ('problems' in outcome) return outcome.again ? outcome : this.#problems(outcome);
+    return 'headline' in outcome ? this.#reply(outcome) : outcome;
+  }
+
+  async #problems({ problems: [first, ...rest], example, ...others }: Problems): Promise<Outcome> {
+    const passed = async <P extends Problem>({ fix, ...problem }: P) =>
+      fix !== undefined && (await this.#once(fix, () => this.#mends(fix))) ? { ...problem, fix } : problem;
+    const problems = [await passed(first), ...(await Promise.all(rest.map(passed)))] as const;
+    if (this.#unsafe) return this.#unsafe;
+    const tried = example !== undefined && (await this.#once(example, () => this.#mends(example)));
+    return { ...others, problems, ...(tried ? { example } : {}) };
+  }
+
+  async #mends(fix: string): Promise<boolean> {
+    const { text, tries } = this.#request;
+    if (drops(fix, text.replace(PROJECT_DEED, ''), typingOf(text)) || (await this.#invents(fix, [text]))) return false;
+    const tried = await tries(fix);
+    if (tried && 'why' in tried) this.#unsafe = tried;
+    return tried !== undefined && 'command' in tried;
+  }
+
+  async #reply(reply: Reply): Promise<Reply> {
+    const passed: Action[] = [];
+    for (const action of reply.actions) {
+      if (await this.#once(action.ask, () => this.#follows(action.ask, reply))) passed.push(action);
+    }
+    return passed.length === reply.actions.length ? reply : { ...reply, actions: passed };
+  }
+
+  async #follows(line: string, reply: Reply): Promise<boolean> {
+    const { text, typed, tries } = this.#request;
+    const tried = await tries(line);
+    if (!tried || 'why' in tried) return false;
+    // A list of what somebody keeps names it: its lines are about nothing else.
+    const shown = tried.command.group === 'project' ? [reply.headline, JSON.stringify(reply.blocks)] : [];
+    if (await this.#invents(line.replace(ORDINAL, ''), [text, ...shown])) return false;
+    // What is next for a project is no other telling of what was typed.
+    if (tried.command.group === 'project') return true;
+    return ![...typed].some(([option, value]) => {
+      const schema = tried.command.options.shape[option];
+      const now = tried.told.get(option);
+      if (!schema || now === value || !KEPT_KINDS.includes(factsOf(schema).kind)) return false;
+      return drops(now ?? '', value, 'line');
+    });
+  }
+
+  async #invents(line: string, texts: readonly string[]): Promise<boolean> {
+    return invents(line, texts) && invents(line, [...texts, ...(await this.#request.own())]);
+  }
+
+  #once(line: string, passes: () => Promise<boolean>): Promise<boolean> {
+    const known = this.#known.get(line);
+    if (known) return known;
+    const passing = this.#known.size < MOST_TRIED ? passes() : Promise.resolve(false);
+    this.#known.set(line, passing);
+    return passing;
+  }
+}
+
+/** A text with options, or that tells something to a project, is a line: every word of it counts. */
+function typingOf(text: string): Typing {
+  return /(?<![\p{L}\d])\p{L}[\p{L}-]+\s*:|^\W*project /iu.test(text) ? 'line' : 'sentence';
+}

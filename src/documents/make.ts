@@ -1,0 +1,75 @@
+/** Files of a project's sheets, made in a worker thread: a long one never holds the event loop. */
+
+import { fileURLToPath } from 'node:url';
+import { Piscina } from 'piscina';
+import type { FileForm } from '../reply/file.ts';
+import { isSheets, type Sheets } from '../reply/job-sheet.ts';
+import type { Result } from '../reply/reply.ts';
+import { endWhenBroken } from '../workers/broken-threads.ts';
+import { whoAsks } from '../workers/whose.ts';
+import { WorkQueue } from '../workers/work-queue.ts';
+import type { MakeTask } from './worker.ts';
+
+/** Workers load the built JavaScript, also when this file runs as TypeScript in a test. */
+const WORKER = fileURLToPath(
+  new URL(import.meta.url.endsWith('.ts') ? '../../dist/src/documents/worker.js' : './worker.js', import.meta.url),
+);
+const THREADS = 2;
+
+/** Milliseconds for one file, and megabytes of a worker's heap: fifty rooms take a tenth of either. */
+const LONGEST = 60_000;
+const HEAP = 512;
+
+const queue = new WorkQueue({ atOnce: THREADS, forFirst: 0, inAll: 200, ofOne: 20 });
+
+let pool: Piscina<MakeTask, Uint8Array> | undefined;
+
+function workers(): Piscina<MakeTask, Uint8Array> {
+  if (pool) return pool;
+  const own: Piscina<MakeTask, Uint8Array> = new Piscina({
+    filename: WORKER,
+    minThreads: 0,
+    maxThreads: THREADS,
+    idleTimeout: 30_000,
+    resourceLimits: { maxOldGenerationSizeMb: HEAP },
+  });
+  endWhenBroken(own, () => {
+    if (pool === own) pool = undefined;
+  });
+  pool = own;
+  return own;
+}
+
+/** A file of an answer's data. Throws a TypeError for data that are no sheets, what the maker throws, and Unworked where too many wait. */
+export async function makeFile(data: Result, as: FileForm): Promise<Buffer> {
+  if (!isSheets(data)) throw new TypeError(`no files are made of ${data.kind}`);
+  const bytes = await queue.run({ who: whoAsks(), better: false }, () =>
+    workers().run(
+      { sheets: as.form === 'pdf' ? printed(data) : data, as },
+      { name: 'make', signal: AbortSignal.timeout(LONGEST) },
+    ),
+  );
+  return Buffer.from(bytes);
+}
+
+/** What is printed: the result data behind the words is not, and would only be copied to the worker. */
+function printed(sheets: Sheets): Sheets {
+  const lean = sheets.sheets.map(({ pieces: _pieces, reply, ...sheet }) => ({
+    ...sheet,
+    reply: { ...reply, data: { kind: reply.data.kind } },
+  }));
+  return { ...sheets, sheets: lean };
+}
+
+/** Files worked on and waiting. */
+export function fileFigures(): { readonly working: number; readonly waiting: number } {
+  return { working: queue.working, waiting: queue.waiting };
+}
+
+/** Ends the worker threads; a later file starts them again. */
+export async function closeFiles(): Promise<void> {
+  queue.refuseAll();
+  const closing = pool;
+  pool = undefined;
+  await closing?.destroy();
+}

@@ -1,0 +1,96 @@
+/** Paragraphs, headings and lists, broken into lines and over pages. */
+
+import { drawable } from '../drawing/font.ts';
+import { wrapped } from '../drawing/text.ts';
+import type { Flow } from './flow.ts';
+import { type Tag, tagOf } from './page.ts';
+import { BOX, INK, RULE, TYPE } from './paper.ts';
+
+export interface Style {
+  readonly type?: keyof typeof TYPE;
+  readonly bold?: boolean;
+  readonly colour?: string;
+  /** From the left margin. */
+  readonly indent?: number;
+  /** Taken off the width at the right. */
+  readonly short?: number;
+}
+
+/** Text as lines of a width; at least one, so that what is empty takes its place. */
+export function linesOf(text: string, size: number, bold: boolean, width: number): readonly string[] {
+  const lines = wrapped(text.replace(/\s+/g, ' ').trim(), size, bold, width);
+  return lines.length === 0 ? [''] : lines;
+}
+
+/** A paragraph under a tag of its own. */
+export function paragraph(flow: Flow, text: string, parent: Tag, style: Style = {}, tag: Tag['type'] = 'P'): void {
+  inked(flow, text, tagOf(tag, parent), style);
+}
+
+function inked(
+  flow: Flow,
+  text: string,
+  tag: Tag,
+  { type = 'body', bold = false, colour = INK, indent = 0, short = 0 }: Style,
+): void {
+  const { size, line } = TYPE[type];
+  for (const one of linesOf(text, size, bold, flow.width - indent - short)) {
+    flow.need(line);
+    const y = flow.y + line * 0.5 + size * 0.36;
+    if (one !== '') flow.ink(tag, { kind: 'text', x: flow.left + indent, y, text: `${one} `, size, bold, colour });
+    flow.y += line;
+  }
+}
+
+/** A heading that stays with what follows it, of which so much must fit. */
+export function heading(flow: Flow, text: string, parent: Tag, follows: number): void {
+  flow.gap(9);
+  const { size, line } = TYPE.heading;
+  const height = linesOf(text, size, true, flow.width).length * line;
+  flow.need(height + follows);
+  paragraph(flow, text, parent, { type: 'heading', bold: true }, 'H2');
+  flow.y += 1;
+}
+
+/** What stands before an item: a number, a dash, or a box to tick, crossed where it is ticked. */
+export type Mark =
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'box'; readonly ticked: boolean };
+
+/** One item of a list, its lines under one another behind its mark. */
+export function item(flow: Flow, mark: Mark, text: string, list: Tag, style: Style = {}): void {
+  const { type = 'body', indent = 0 } = style;
+  const { size, line } = TYPE[type];
+  const hang = mark.kind === 'box' ? BOX + 6 : size * 1.9;
+  const lines = linesOf(text, size, style.bold ?? false, flow.width - indent - hang - (style.short ?? 0));
+  flow.need(Math.min(lines.length, 3) * line);
+  const entry = tagOf('LI', list);
+  marked(flow, mark, entry, style);
+  inked(flow, text, tagOf('LBody', entry), { ...style, indent: indent + hang });
+  flow.y += 1.5;
+}
+
+function marked(flow: Flow, mark: Mark, entry: Tag, { type = 'body', colour = INK, indent = 0 }: Style): void {
+  const { size, line } = TYPE[type];
+  const x = flow.left + indent;
+  const middle = flow.y + line * 0.5;
+  const label = tagOf('Lbl', entry);
+  if (mark.kind === 'text') {
+    flow.ink(label, {
+      kind: 'text',
+      x,
+      y: middle + size * 0.36,
+      text: `${drawable(mark.text)} `,
+      size,
+      bold: false,
+      colour,
+    });
+  } else box(flow, x, middle, mark.ticked, label);
+}
+
+/** A box to tick, its middle at a height; a tick is read out as one. */
+export function box(flow: Flow, x: number, middle: number, ticked: boolean, tag: Tag | undefined): void {
+  flow.ink(undefined, { kind: 'rect', x, y: middle - BOX / 2, width: BOX, height: BOX, stroke: RULE });
+  if (ticked)
+    flow.ink(tag, { kind: 'text', x: x + 0.8, y: middle + 3.2, text: '✓ ', size: 9, bold: true, colour: INK });
+}

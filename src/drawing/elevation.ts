@@ -1,0 +1,134 @@
+/** Walls one under the other with their trim: pieces, joints, doors and studs, as one faces each wall. */
+
+import { sayNumber } from '../input/say.ts';
+import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
+import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
+import { sayTrimCut } from '../text/trim.ts';
+import { ELEVATION } from '../text/trim-drawing.ts';
+import { type Cut, isOutside } from '../trim/corner.ts';
+import { type Opening, stretchesOf } from '../trim/opening.ts';
+import type { TrimPiece } from '../trim/piece.ts';
+import { type Studs, studsBetween } from '../trim/stud.ts';
+import { type TrimWall, wallName } from '../trim/wall.ts';
+import type { Length } from '../units/length.ts';
+import { ticks } from '../units/length.ts';
+import { boardShapes, STRIP_HEIGHT } from './elevation-board.ts';
+import { MARGIN } from './fit.ts';
+import { textWidth } from './font.ts';
+import { type Block, lines, stacked } from './stick-stack.ts';
+import { baseline, SMALL, write } from './text.ts';
+
+/** Everything a picture of trim needs. Lengths in ticks, along each wall from its left end. */
+export interface TrimShown {
+  readonly walls: readonly TrimWall[];
+  readonly openings: readonly Opening[];
+  readonly pieces: readonly TrimPiece[];
+  readonly glueUp: ReadonlySet<string>;
+  readonly studs: Studs;
+}
+
+/** Room at both ends for a mitre that stands out. */
+const FLARE = 6;
+const ACROSS = SHEET_WIDTH - 2 * MARGIN - 2 * FLARE;
+const STUD = 4;
+
+/** Sheets of one room. */
+export function drawElevations(room: string, shown: TrimShown, saying: Saying): readonly Drawing[] {
+  const walls = shown.walls.filter((wall) => wall.room === room);
+  const scale = ACROSS / Math.max(...walls.map(({ length }) => length));
+  const pieces = shown.pieces.filter((piece) => walls.some((wall) => wallName(wall) === piece.wall));
+  const length = stretchesOf(walls, shown.openings).reduce((sum, { from, to }) => sum + to - from, 0);
+  return stacked(
+    walls.map((wall) => wallBlock(wall, shown, scale, saying)),
+    {
+      title: (page) => ELEVATION.title(room, page),
+      facts: [ELEVATION.facts(pieces.length, sayLength(ticks(length), saying))],
+      notes: ELEVATION.notes,
+      alt: (blocks) => ELEVATION.alt(room, blocks),
+    },
+  );
+}
+
+/** What one end of a piece is, in words. */
+export function sayEnd(wall: TrimWall, side: 'left' | 'right', cut: Cut, saying: Saying): string {
+  return sayTrimCut(cut.cut, sayDegrees(cut.setting, saying), isOutside(wall[side].interior));
+}
+
+/** An angle in words: 22.5°. */
+export function sayDegrees(degrees: number, saying: Saying): string {
+  return `${sayNumber(degrees, saying)}°`;
+}
+
+function wallBlock(wall: TrimWall, shown: TrimShown, scale: number, saying: Saying): Block {
+  const name = wallName(wall);
+  const pieces = shown.pieces.filter((piece) => piece.wall === name);
+  const left = MARGIN + FLARE;
+  const top = 12 + STUD + 3;
+  const at = (length: number): number => left + length * scale;
+  const title = ELEVATION.wall(wall.label, sayLength(wall.length, saying));
+  const corners = ELEVATION.corners(sayDegrees(wall.left.interior, saying), sayDegrees(wall.right.interior, saying));
+  const below = lines(pieceLines(wall, pieces, saying), top + STRIP_HEIGHT + 3);
+  const shapes: Shape[] = [
+    write('dimension', title, MARGIN, baseline(6), { bold: true }),
+    write('note', corners, SHEET_WIDTH - MARGIN, baseline(6), { anchor: 'end' }),
+    { kind: 'rect', role: 'wall', x: left, y: top - 3, width: wall.length * scale, height: 3 },
+    studStrokes(wall, shown.studs, at, top - 3),
+    ...pieces.flatMap((piece) => boardShapes(piece, wall, shown.glueUp.has(piece.id), at, top)),
+    ...pieces.filter(({ id }) => !shown.glueUp.has(id)).flatMap((piece) => pieceName(piece, name, at, top, saying)),
+    ...shown.openings
+      .filter((opening) => opening.wall === name)
+      .flatMap((opening) => doorName(opening, at, top, saying)),
+    ...below.shapes,
+  ];
+  const said = pieces.map((piece) => sayPieceLine(wall, piece, saying));
+  const alt = ELEVATION.altWall(wall.label, sayLength(wall.length, saying), said);
+  return { shapes, height: top + STRIP_HEIGHT + 3 + below.height + 9, alt };
+}
+
+function studStrokes(wall: TrimWall, studs: Studs, at: (length: number) => number, y: number): Shape {
+  const places = studsBetween(studs, 0, wall.length);
+  return {
+    kind: 'lines',
+    role: 'leader',
+    lines: places.map((stud) => [
+      [at(stud), y - STUD],
+      [at(stud), y],
+    ]),
+  };
+}
+
+/** A piece's letter, with its length where the board is long enough; the lines below have all of it in the same order. */
+function pieceName(
+  { id, wall, length, from, to }: TrimPiece,
+  name: string,
+  at: (length: number) => number,
+  top: number,
+  saying: Saying,
+): Shape[] {
+  const letter = id.slice(wall.length);
+  const room = at(to) - at(from) - 16;
+  const text = [`${letter}  ${sayCut(length, saying)}`, letter].find((one) => textWidth(one, SMALL, false) <= room);
+  if (text === undefined || wall !== name) return [];
+  return [write('cut', text, (at(from) + at(to)) / 2, baseline(top + STRIP_HEIGHT / 2), { anchor: 'middle' })];
+}
+
+function doorName({ from, to }: Opening, at: (length: number) => number, top: number, saying: Saying): Shape[] {
+  const text = ELEVATION.door(sayLength(ticks(to - from), saying));
+  if (textWidth(text, SMALL, false) > at(to) - at(from) - 4) return [];
+  return [write('note', text, (at(from) + at(to)) / 2, baseline(top + STRIP_HEIGHT / 2), { anchor: 'middle' })];
+}
+
+function pieceLines(wall: TrimWall, pieces: readonly TrimPiece[], saying: Saying): readonly string[] {
+  return pieces.length === 0 ? [ELEVATION.bare] : pieces.map((piece) => sayPieceLine(wall, piece, saying));
+}
+
+function sayPieceLine(wall: TrimWall, piece: TrimPiece, saying: Saying): string {
+  const { id, length, left, right } = piece;
+  const said = (size: Length): string => sayCut(size, saying);
+  return ELEVATION.piece(
+    id.slice(piece.wall.length),
+    said(length),
+    sayEnd(wall, 'left', left, saying),
+    sayEnd(wall, 'right', right, saying),
+  );
+}

@@ -1,0 +1,183 @@
+/** The floor itself as shapes: walls, gap, rows, joints and cut pieces, each to scale in its place. */
+
+import type { Piece, Plan, Row } from '../layout/floor.ts';
+import { inset } from '../layout/inset.ts';
+import { runsIn } from '../layout/run-pieces.ts';
+import { type Slab, type Span, subtract, union } from '../layout/slab.ts';
+import { coverable } from '../layout/sliced.ts';
+import type { Place, Shape, ShapeRole } from '../reply/drawing.ts';
+import type { Outline } from '../units/geometry.ts';
+import { clippedLines, clippedRings, sidesOf } from './clip.ts';
+import type { CutSource } from './cut-source.ts';
+import { isShaped, ringsOfPiece, seamsOf } from './piece-rings.ts';
+import type { Box } from './text.ts';
+import { place, type View } from './view.ts';
+import type { RowRange } from './window.ts';
+
+/** The gap is seen at least this wide on the sheet. */
+export const LEAST_GAP = 1.6;
+
+/** Where a place of the view falls on the figure. */
+export interface Seen {
+  readonly scale: number;
+  readonly at: (point: Place) => Place;
+}
+
+/** True when the gap is drawn wider than it is. */
+export function gapWidened(plan: Plan, scale: number): boolean {
+  return plan.rules.gap > 0 && plan.rules.gap * scale < LEAST_GAP;
+}
+
+/** Walls of a thickness (sheet units) around the room, and the gap inside them, cut off at `box`. */
+export function wallShapes(
+  view: View,
+  plan: Plan,
+  seen: Seen,
+  thickness: number,
+  box: Box,
+): { band: Shape; gap: readonly Shape[] } {
+  const grown = (by: number): readonly (readonly Place[])[] =>
+    ringsOf(inset(view.outline, view.holes, -Math.max(1, Math.round(by / seen.scale))), seen);
+  const faces = grown(gapWidened(plan, seen.scale) ? LEAST_GAP - plan.rules.gap * seen.scale : 0);
+  return {
+    band: { kind: 'polygon', role: 'wall', rings: clippedRings(grown(thickness), box) },
+    gap: [
+      { kind: 'polygon', role: 'gap', rings: clippedRings(faces, box) },
+      { kind: 'lines', role: 'wall-face', lines: clippedLines(sidesOf(faces), box) },
+    ],
+  };
+}
+
+/** Rows of a range (and what `box` shows of their neighbours), cut to what planks cover. */
+export function plankShapes(
+  view: View,
+  plan: Plan,
+  { first, last }: RowRange,
+  sources: ReadonlyMap<Piece, CutSource>,
+  seen: Seen,
+  box: Box,
+): readonly Shape[] {
+  const covered = ringsOf(inset(view.outline, view.holes, plan.rules.gap), seen);
+  const edge: Shape = { kind: 'lines', role: 'floor-edge', lines: clippedLines(sidesOf(covered), box) };
+  if (isShaped(view.region)) return [...shapedPieces(view, { first, last }, sources, seen, box), edge];
+  const slabs = coverable(view.region, view.region.frame, plan.rules.gap);
+  const rects: Shape[] = [];
+  const lines: [Place, Place][] = [];
+  const line = (u0: number, v0: number, u1: number, v1: number): void => {
+    lines.push([seen.at(place(view, u0, v0)), seen.at(place(view, u1, v1))]);
+  };
+  for (const row of view.region.rows.slice(Math.max(0, first - 1), last + 2)) {
+    const within = slabsIn(slabs, row);
+    const rect = (role: ShapeRole, from: number, to: number): void => {
+      for (const { bottom, top, spans } of within) {
+        for (const span of overlap(spans, from, to)) {
+          const corners = [seen.at(place(view, span.from, bottom)), seen.at(place(view, span.to, top))] as const;
+          rects.push(...rectBetween(role, corners[0], corners[1], box));
+        }
+      }
+    };
+    for (const pieces of runsIn(row)) {
+      for (const [i, piece] of pieces.entries()) {
+        rect(roleOf(piece, sources), piece.u, piece.u + piece.length);
+        if (i === 0) continue;
+        for (const { bottom, top, spans } of within) {
+          if (spans.some(({ from, to }) => from < piece.u && to > piece.u)) line(piece.u, bottom, piece.u, top);
+        }
+      }
+    }
+    for (const { from, to } of openAt(slabs, row.v)) line(from, row.v, to, row.v);
+  }
+  return [...rects, { kind: 'lines', role: 'joint', lines: clippedLines(lines, box) }, edge];
+}
+
+/** Pieces with the shapes that slanted walls leave them, and the lines between them. */
+function shapedPieces(
+  view: View,
+  { first, last }: RowRange,
+  sources: ReadonlyMap<Piece, CutSource>,
+  seen: Seen,
+  box: Box,
+): readonly Shape[] {
+  const pieces: Shape[] = [];
+  const lines: [Place, Place][] = [];
+  const at = ([u, v]: Place): Place => seen.at(place(view, u, v));
+  view.region.rows.forEach((row, r) => {
+    if (r < first - 1 || r > last + 1) return;
+    row.pieces.forEach((piece, i) => {
+      const rings = clippedRings(
+        ringsOfPiece(piece, row).map((ring) => ring.map(at)),
+        box,
+      );
+      if (rings.length > 0) pieces.push({ kind: 'polygon', role: roleOf(piece, sources), rings });
+      const before = row.pieces[i - 1];
+      const joined = before !== undefined && before.u + before.length === piece.u;
+      for (const [from, to] of seamsOf(piece, row, joined, r === 0)) lines.push([at(from), at(to)]);
+    });
+  });
+  return [...pieces, { kind: 'lines', role: 'joint', lines: clippedLines(lines, box) }];
+}
+
+/** The lines between rows alone. */
+export function rowLines(view: View, plan: Plan, seen: Seen, box: Box): readonly Shape[] {
+  if (isShaped(view.region)) {
+    const at = ([u, v]: Place): Place => seen.at(place(view, u, v));
+    const seams = view.region.rows.flatMap((row, r) =>
+      row.pieces.flatMap((piece) => seamsOf(piece, row, false, r === 0)),
+    );
+    return [
+      {
+        kind: 'lines',
+        role: 'joint',
+        lines: clippedLines(
+          seams.map(([from, to]) => [at(from), at(to)]),
+          box,
+        ),
+      },
+    ];
+  }
+  const slabs = coverable(view.region, view.region.frame, plan.rules.gap);
+  const lines = view.region.rows.flatMap(({ v }) =>
+    openAt(slabs, v).map(({ from, to }) => [seen.at(place(view, from, v)), seen.at(place(view, to, v))] as const),
+  );
+  return [{ kind: 'lines', role: 'joint', lines: clippedLines(lines, box) }];
+}
+
+/** What a piece is drawn as. */
+export function roleOf(piece: Piece, sources: ReadonlyMap<Piece, CutSource>): ShapeRole {
+  const source = sources.get(piece)?.kind ?? 'whole';
+  if (source === 'kept') return 'offcut-kept';
+  if (source === 'reused') return 'offcut-reused';
+  return source === 'whole' || piece.part === 'whole' ? 'plank-whole' : piece.part;
+}
+
+/** Outlines as rings on the figure. */
+export function ringsOf(outlines: readonly Outline[], seen: Seen): readonly (readonly Place[])[] {
+  return outlines.map((outline) => outline.map(seen.at));
+}
+
+/** The slabs as far as a row reaches into them. */
+function slabsIn(slabs: readonly Slab[], row: Row): readonly Slab[] {
+  const end = row.v + row.height;
+  return slabs
+    .filter(({ bottom, top }) => bottom < end && top > row.v)
+    .map(({ bottom, top, spans }) => ({ bottom: Math.max(bottom, row.v), top: Math.min(top, end), spans }));
+}
+
+function overlap(spans: readonly Span[], from: number, to: number): readonly Span[] {
+  return spans
+    .map((span) => ({ from: Math.max(span.from, from), to: Math.min(span.to, to) }))
+    .filter((span) => span.to > span.from);
+}
+
+/** Where the floor goes on across the level v: covered just below it and just above. */
+function openAt(slabs: readonly Slab[], v: number): readonly Span[] {
+  const below = union(slabs.filter(({ bottom, top }) => bottom < v && top >= v).flatMap(({ spans }) => spans));
+  const above = union(slabs.filter(({ bottom, top }) => bottom <= v && top > v).flatMap(({ spans }) => spans));
+  return subtract(below, subtract(below, above));
+}
+
+function rectBetween(role: ShapeRole, [ax, ay]: Place, [bx, by]: Place, box: Box): readonly Shape[] {
+  const [x, right] = [Math.max(Math.min(ax, bx), box.left), Math.min(Math.max(ax, bx), box.right)];
+  const [y, bottom] = [Math.max(Math.min(ay, by), box.top), Math.min(Math.max(ay, by), box.bottom)];
+  return right > x && bottom > y ? [{ kind: 'rect', role, x, y, width: right - x, height: bottom - y }] : [];
+}

@@ -1,0 +1,181 @@
+/** The first sheet of several rooms: all of them at one scale, side by side by name. */
+
+import type { Saying } from '../input/say-length.ts';
+import type { LaidRegion, Plan } from '../layout/floor.ts';
+import { isQuarter } from '../layout/frame.ts';
+import { runsIn } from '../layout/run-pieces.ts';
+import type { Drawing, Shape } from '../reply/drawing.ts';
+import { SHEET_WIDTH } from '../reply/drawing.ts';
+import { DRAWING, sayHome } from '../text/drawing.ts';
+import { boxOf } from '../units/geometry.ts';
+import { MARGIN } from './fit.ts';
+import { rowLines, type Seen, wallShapes } from './floor-shapes.ts';
+import { textWidth } from './font.ts';
+import type { Part } from './footer.ts';
+import { notes, scaleBar } from './footer.ts';
+import { onFloor } from './piece-rings.ts';
+import { saySize } from './room-size.ts';
+import { sheetOf } from './sheet.ts';
+import { baseline, SMALL, wrapped, write } from './text.ts';
+import { toldPicture } from './told-picture.ts';
+import { placed } from './turn.ts';
+import { asTold, place, type View } from './view.ts';
+
+const WALL = 3;
+const ARROW = 18;
+const SPACE = 14;
+/** A cell's words may be this wide, however narrow its room. */
+const NARROWEST = 110;
+const LINE = 11;
+/** The widest room takes this much of the sheet, the deepest as much and a half. */
+const WIDEST = 150;
+const DEEPEST = 260;
+
+/** One cell: a room's picture above its words. */
+interface Cell {
+  readonly width: number;
+  readonly height: number;
+  readonly shapes: readonly Shape[];
+}
+
+/** The overview sheet; `planks` are those begun in each region, `undrawn` the rooms that get no page. */
+export function* homeSheet(
+  plan: Plan,
+  planks: readonly number[],
+  undrawn: readonly string[],
+  saying: Saying,
+): Generator<undefined, Drawing> {
+  const views = plan.regions.map(asTold);
+  const scale = Math.min(
+    ...views.map((view) => Math.min(WIDEST / sideOf(view, 'across'), DEEPEST / sideOf(view, 'down'))),
+  );
+  const cells: Cell[] = [];
+  for (const [i, view] of views.entries()) {
+    cells.push(cellOf(view, plan, scale, planks[i] ?? 0, saying));
+    yield;
+  }
+  const { shapes, height } = shelves(cells);
+  const rooms = plan.regions.map((region) => ({
+    name: region.name,
+    size: saySize(region, saying),
+    rows: region.rows.length,
+  }));
+  return sheetOf({
+    title: DRAWING.homeTitle,
+    alt: sayHome(rooms, plan.planks),
+    facts: [],
+    figure: { shapes, upright: false, width: SHEET_WIDTH, height, listed: [] },
+    below: [
+      scaleBar(scale, saying),
+      notes([
+        ...(plan.regions.some(({ rooms }) => rooms && rooms.length > 1)
+          ? [DRAWING.scale, DRAWING.joined]
+          : [DRAWING.placed]),
+        ...(undrawn.length > 0 ? [DRAWING.noRoomPages(undrawn)] : []),
+      ]),
+    ],
+  });
+}
+
+function sideOf({ region, width, height, upright }: View, side: 'across' | 'down'): number {
+  if (!isQuarter(region.frame.angle)) {
+    const { minX, minY, maxX, maxY } = boxOf(region.outline);
+    return side === 'across' ? maxX - minX : maxY - minY;
+  }
+  return upright === (side === 'across') ? height : width;
+}
+
+function cellOf(view: View, plan: Plan, scale: number, planks: number, saying: Saying): Cell {
+  const { region } = view;
+  const picture = pictureOf(view, plan, scale);
+  const most = SHEET_WIDTH - 2 * MARGIN;
+  const room = Math.min(most, Math.max(NARROWEST, picture.width));
+  const names = wrapped(region.name, SMALL, true, room);
+  const facts = [saySize(region, saying), DRAWING.cell(region.rows.length, planks)];
+  const lines = [...names, ...facts.flatMap((fact) => wrapped(fact, SMALL, false, room))];
+  const isName = (line: number): boolean => line < names.length;
+  const width = Math.max(picture.width, ...lines.map((line, i) => textWidth(line, SMALL, isName(i))));
+  const texts = lines.map((line, i) =>
+    write('room-label', line, width / 2, baseline(picture.height + 6 + LINE * (i + 0.5)), {
+      bold: isName(i),
+      anchor: 'middle',
+    }),
+  );
+  return {
+    width,
+    height: picture.height + 6 + LINE * lines.length,
+    shapes: [...placed(picture.shapes, { dx: (width - picture.width) / 2, dy: 0 }), ...texts],
+  };
+}
+
+/** Walls and rows of a room, and an arrow the way its rows are laid. */
+function pictureOf(view: View, plan: Plan, scale: number): Cell {
+  if (!isQuarter(view.region.frame.angle)) {
+    const told = toldPicture(
+      view.region,
+      onFloor(view.region, () => 'plank-whole'),
+      scale,
+      WALL,
+      plan.rules.gap,
+    );
+    return { width: told.width, height: told.height, shapes: told.shapes };
+  }
+  const [wide, deep] = [view.width * scale, view.height * scale];
+  const seen: Seen = { scale, at: ([x, y]) => [WALL + x * scale, WALL + deep - y * scale] };
+  const all = { left: 0, right: wide + 2 * WALL, top: 0, bottom: deep + 2 * WALL };
+  const { band, gap } = wallShapes(view, plan, seen, WALL, all);
+  const shapes: readonly Shape[] = [band, ...gap, ...rowLines(view, plan, seen, all), arrowIn(view.region, view, seen)];
+  const [width, height] = [wide + 2 * WALL, deep + 2 * WALL];
+  return view.upright
+    ? { width: height, height: width, shapes: placed(shapes, { dx: 0, dy: 0, turnedWidth: width }) }
+    : { width, height, shapes };
+}
+
+/** An arrow along the longest row. */
+function arrowIn(region: LaidRegion, view: View, seen: Seen): Shape {
+  const longest = region.rows
+    .flatMap((row) => runsIn(row).map((pieces) => ({ row, first: pieces[0], last: pieces.at(-1) })))
+    .map(({ row, first, last }) => ({ row, from: first?.u ?? 0, to: (last?.u ?? 0) + (last?.length ?? 0) }))
+    .reduce((best, run) => (run.to - run.from > best.to - best.from ? run : best), {
+      row: { v: 0, height: 0 },
+      from: 0,
+      to: 0,
+    });
+  const level = longest.row.v + longest.row.height / 2;
+  const [middle, half] = [
+    (longest.from + longest.to) / 2,
+    Math.min(ARROW / seen.scale, (longest.to - longest.from) * 0.8) / 2,
+  ];
+  return {
+    kind: 'arrow',
+    role: 'direction',
+    from: seen.at(place(view, middle - half, level)),
+    to: seen.at(place(view, middle + half, level)),
+  };
+}
+
+/** Cells on shelves as wide as the sheet, in their order. */
+function shelves(cells: readonly Cell[]): Part {
+  const shapes: Shape[] = [];
+  let y = 0;
+  let rest = [...cells];
+  while (rest.length > 0) {
+    const shelf: Cell[] = [];
+    let wide = 0;
+    for (const cell of rest) {
+      const next = wide + (shelf.length > 0 ? SPACE : 0) + cell.width;
+      if (shelf.length > 0 && next > SHEET_WIDTH - 2 * MARGIN) break;
+      shelf.push(cell);
+      wide = next;
+    }
+    const tall = Math.max(...shelf.map(({ height }) => height));
+    let x = (SHEET_WIDTH - wide) / 2;
+    for (const cell of shelf) {
+      shapes.push(...placed(cell.shapes, { dx: x, dy: y + tall - cell.height }));
+      x += cell.width + SPACE;
+    }
+    y += tall + SPACE;
+    rest = rest.slice(shelf.length);
+  }
+  return { shapes, height: y };
+}

@@ -1,0 +1,44 @@
+/** The pictures of a laid floor: rooms side by side where there are several, then each room with its cuts. */
+
+import type { Saying } from '../input/say-length.ts';
+import type { LaidRegion, Plan } from '../layout/floor.ts';
+import type { Drawing } from '../reply/drawing.ts';
+import { cutSources, planksBegun } from './cut-source.ts';
+import { homeSheet } from './home-sheet.ts';
+import { roomSheets } from './room-sheet.ts';
+import type { Labelled } from './row-label.ts';
+
+/** An answer carries no more pictures than this: what is left out is said on the sheet before. */
+export const MOST_SHEETS = 24;
+
+/** What all pictures of a plan are drawn from, made once. */
+export interface ToldPlan extends Labelled {
+  /** Planks begun in each region. */
+  readonly planks: readonly number[];
+}
+
+/** A plan to be drawn; lengths are said as the asker says them. */
+export function toldPlan(plan: Plan, saying: Saying): ToldPlan {
+  return { plan, saying, sources: cutSources(plan), planks: planksBegun(plan) };
+}
+
+/** Pictures of one region of a plan, drawn in steps: its pieces keep the numbers they have in the whole plan. */
+export function drawRoom(told: ToldPlan, region: LaidRegion): Generator<undefined, readonly Drawing[]> {
+  return roomSheets(region, told.planks[told.plan.regions.indexOf(region)] ?? 0, told, MOST_SHEETS);
+}
+
+/** Pictures of a plan in the order they are looked at, drawn in steps. */
+export function* drawPlan(told: ToldPlan): Generator<undefined, readonly Drawing[]> {
+  const { plan, planks, saying } = told;
+  const several = plan.regions.length > 1;
+  const sheets: Drawing[] = [];
+  const undrawn: string[] = [];
+  for (const [i, region] of plan.regions.entries()) {
+    const left = MOST_SHEETS - sheets.length - (several ? 1 : 0);
+    const drawn = yield* roomSheets(region, planks[i] ?? 0, told, left);
+    if (drawn.length === 0) undrawn.push(region.name);
+    sheets.push(...drawn);
+    yield;
+  }
+  return several ? [yield* homeSheet(plan, planks, undrawn, saying), ...sheets] : sheets;
+}

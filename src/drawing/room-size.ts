@@ -1,0 +1,13 @@
+/** How large a room is, in words. */
+
+import { type Saying, sayLength } from '../input/say-length.ts';
+import type { Region } from '../layout/floor.ts';
+import { DRAWING } from '../text/drawing.ts';
+import { boxOf } from '../units/geometry.ts';
+import { ticks } from '../units/length.ts';
+
+/** A region's bounding sides in words, as it was told. */
+export function saySize(region: Region, saying: Saying): string {
+  const { minX, minY, maxX, maxY } = boxOf(region.outline);
+  return DRAWING.size(sayLength(ticks(maxX - minX), saying), sayLength(ticks(maxY - minY), saying));
+}

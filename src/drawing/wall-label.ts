@@ -1,0 +1,180 @@
+/** Each wall's number and length, written into the drawn thickness of the wall where they fit. */
+
+import { type Saying, sayLength } from '../input/say-length.ts';
+import type { Place, Text } from '../reply/drawing.ts';
+import { DRAWING } from '../text/drawing.ts';
+import { at, type Outline, wallLength } from '../units/geometry.ts';
+import { clippedLines } from './clip.ts';
+import { textWidth } from './font.ts';
+import { type Box, boxOf, meet, SMALL, write } from './text.ts';
+
+/** A wall as drawn: its visible stretch on the figure, and the way out of the room. */
+export interface DrawnWall {
+  readonly number: number;
+  /** Told where walls of several rooms are drawn in one figure. */
+  readonly room?: string;
+  readonly length: string;
+  readonly starting: boolean;
+  readonly from: Place;
+  readonly to: Place;
+  readonly out: Place;
+  readonly slanted?: boolean;
+}
+
+/** Walls of the outline inside the bounds; `seen` maps ticks to the figure. */
+export function drawnWalls(
+  outline: Outline,
+  starting: number | undefined,
+  saying: Saying,
+  seen: (point: Place) => Place,
+  bounds: Box,
+): readonly DrawnWall[] {
+  return outline.flatMap((corner, i) => {
+    const next = at(outline, i + 1);
+    const [ax, ay] = seen(corner);
+    const [bx, by] = seen(next);
+    const clamp = (x: number, y: number): Place => [
+      Math.min(Math.max(x, bounds.left), bounds.right),
+      Math.min(Math.max(y, bounds.top), bounds.bottom),
+    ];
+    const [from, to] = [clamp(ax, ay), clamp(bx, by)];
+    const slanted = Math.abs(ax - bx) > 0.05 && Math.abs(ay - by) > 0.05;
+    const level = Math.abs(ay - by) <= 0.05;
+    if (slanted)
+      return slantedWall(i + 1, [ax, ay], [bx, by], i === starting, sayLength(wallLength(outline, i), saying), bounds);
+    const inside = level
+      ? ay >= bounds.top - 1 && ay <= bounds.bottom + 1
+      : ax >= bounds.left - 1 && ax <= bounds.right + 1;
+    const stretch = Math.abs(to[0] - from[0]) + Math.abs(to[1] - from[1]);
+    if (!inside || stretch === 0) return [];
+    // The room lies to the left of an outline that runs counter-clockwise: out is to the right (y down here).
+    const out: Place = level ? [0, Math.sign(bx - ax)] : [Math.sign(ay - by), 0];
+    const length = sayLength(wallLength(outline, i), saying);
+    return [{ number: i + 1, length, starting: i === starting, from, to, out }];
+  });
+}
+
+/** A slanted wall: nothing is written along it, its number stands beside its visible middle. */
+function slantedWall(
+  number: number,
+  from: Place,
+  to: Place,
+  starting: boolean,
+  length: string,
+  bounds: Box,
+): readonly DrawnWall[] {
+  const [line] = clippedLines([[from, to]], bounds);
+  if (!line) return [];
+  const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const out: Place = [(from[1] - to[1]) / long, (to[0] - from[0]) / long];
+  return [{ number, length, starting, from: line[0], to: line[1], out, slanted: true }];
+}
+
+/** Texts placed so that none meets another or the room; what found no room is listed in words. */
+export function wallTexts(
+  walls: readonly DrawnWall[],
+  rings: readonly (readonly Place[])[],
+  taken: readonly Box[],
+  thickness: number,
+  upright: boolean,
+): { texts: readonly Text[]; listed: readonly string[] } {
+  const boxes = [...taken];
+  const texts: Text[] = [];
+  const unwritten: DrawnWall[] = [];
+  const isFree = (text: Text): boolean => {
+    const box = boxOf(text);
+    return !boxes.some((other) => meet(box, other, 0.5)) && !meetsRoom(box, rings);
+  };
+  const take = (text: Text): void => {
+    texts.push(text);
+    boxes.push(boxOf(text));
+  };
+  // The long walls first: the short ones find their place around them.
+  for (const wall of [...walls].sort((a, b) => stretchOf(b) - stretchOf(a))) {
+    const full = DRAWING.wall(wall.number, wall.length, wall.room);
+    const wordings = wall.starting ? [DRAWING.startWall(wall.number, wall.length, wall.room), full] : [full];
+    const best = wordings.flatMap((wording) => within(wall, wording, thickness, upright)).find(isFree);
+    if (best) {
+      take(best);
+      continue;
+    }
+    unwritten.push(wall);
+    const mark = [...within(wall, String(wall.number), thickness, upright), ...beyond(wall, thickness)].find(isFree);
+    if (mark) take(mark);
+  }
+  const listed = walls.filter((wall) => unwritten.includes(wall));
+  return { texts, listed: listed.map(({ number, length, room }) => DRAWING.wall(number, length, room)) };
+}
+
+function stretchOf({ from, to }: DrawnWall): number {
+  return Math.abs(to[0] - from[0]) + Math.abs(to[1] - from[1]);
+}
+
+/** The wording along the wall, in its thickness: in the middle, or to either side of it. */
+function within(wall: DrawnWall, wording: string, thickness: number, upright: boolean): readonly Text[] {
+  const room = stretchOf(wall) - textWidth(wording, SMALL, wall.starting) - 3;
+  if (room < 0 || wall.slanted) return [];
+  return [0, -0.5, 0.5].map((share) => {
+    const middle = 0.5 + (share * room) / Math.max(stretchOf(wall), 1);
+    const x = wall.from[0] + (wall.to[0] - wall.from[0]) * middle + (wall.out[0] * thickness) / 2;
+    const y = wall.from[1] + (wall.to[1] - wall.from[1]) * middle + (wall.out[1] * thickness) / 2;
+    return centred(wall, wording, x, y, wall.out[0] === 0 ? 0 : upright ? 90 : -90);
+  });
+}
+
+/** The number alone, just outside the wall. */
+function beyond(wall: DrawnWall, thickness: number): readonly Text[] {
+  const [x, y] = [(wall.from[0] + wall.to[0]) / 2, (wall.from[1] + wall.to[1]) / 2];
+  return [0.5, 1, 1.5, 2, 2.5].map((far) => {
+    const away = thickness * far;
+    return centred(
+      { ...wall, starting: false },
+      String(wall.number),
+      x + wall.out[0] * away,
+      y + wall.out[1] * away,
+      0,
+    );
+  });
+}
+
+function centred(wall: DrawnWall, wording: string, x: number, y: number, turn: Text['turn']): Text {
+  const rise = SMALL * 0.365;
+  const [dx, dy] = turn === 0 ? [0, rise] : [turn === -90 ? rise : -rise, 0];
+  const style = { bold: wall.starting, anchor: 'middle', turn } as const;
+  return write(wall.starting ? 'dimension-start' : 'dimension', wording, x + dx, y + dy, style);
+}
+
+/** True when the box reaches into the room (rings even–odd), or, conservatively, near a slanted side. */
+function meetsRoom(box: Box, rings: readonly (readonly Place[])[]): boolean {
+  const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+  let inside = false;
+  for (const ring of rings) {
+    for (const [i, [ax, ay]] of ring.entries()) {
+      const [bx, by] = ring[(i + 1) % ring.length] ?? [ax, ay];
+      const side = { left: Math.min(ax, bx), right: Math.max(ax, bx), top: Math.min(ay, by), bottom: Math.max(ay, by) };
+      const slanted = side.right - side.left > 0.05 && side.bottom - side.top > 0.05;
+      if (slanted) {
+        if (
+          clippedLines(
+            [
+              [
+                [ax, ay],
+                [bx, by],
+              ],
+            ],
+            box,
+          ).length > 0
+        )
+          return true;
+      } else if (
+        side.left < box.right &&
+        box.left < side.right + 0.01 &&
+        side.top < box.bottom &&
+        box.top < side.bottom + 0.01
+      )
+        return true;
+      if (ay > y !== by > y && ax + ((bx - ax) * (y - ay)) / (by - ay) > x) inside = !inside;
+    }
+  }
+  return inside;
+}

@@ -1,0 +1,191 @@
+/** Figures for tearing a floor out: strips and rolls, tack strip, staples, tools, and how long it takes. */
+
+import type { Covering } from '../prep/covering.ts';
+import { KILOGRAMS_PER_POUND } from '../prep/mass.ts';
+import type { Stapling } from '../prep/staples.ts';
+import { feet, inches, type Length } from '../units/length.ts';
+import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
+
+const CRI = {
+  title: 'CRI 104/105, Standard for Installation of Carpet',
+  publisher: 'Carpet and Rug Institute',
+  section: '§11.1',
+  standing: 'published',
+} as const;
+const COLLECTION = { title: 'Bulky waste: collection rules of a US city', standing: 'published' } as const;
+
+export const BUNDLE: Cited<{ readonly length: Length; readonly kilograms: number; readonly aWeek: number }> = {
+  name: 'Bundle at the kerb',
+  said: 'at most 4 ft long and 50 lb, at most 10 rolls a week; cans of at most 32 gallons; ask your own hauler',
+  value: { length: feet(4), kilograms: 50 * KILOGRAMS_PER_POUND, aWeek: 10 },
+  source: COLLECTION,
+};
+
+/** A carpet’s weight without its pad, of a floor whose weight with pad is told: this share, but no less than the usual. */
+export const CARPET_SHARE: Cited<number> = {
+  name: 'Carpet in the weight of carpet with pad',
+  said: '45 %, and no less than carpet alone usually weighs',
+  value: 0.45,
+  source: CAUTIOUS_DEFAULT,
+};
+
+export const ONE_PERSON: Cited<number> = {
+  name: 'What one person lifts',
+  said: '35 lb: a cautious standard, tell your own as carry',
+  value: 35 * KILOGRAMS_PER_POUND,
+  source: TRADE_CUSTOM,
+};
+
+export const STRIP_WIDTH: Cited<Length> = {
+  name: 'Width of a strip of old floor',
+  said: '3 ft, rolled and tied with a slit strip',
+  value: feet(3),
+  source: COMMON_PRACTICE,
+};
+
+export const GULLY: Cited<Length> = {
+  name: 'Gully between tack strip and wall',
+  said: 'at most 3/8 in',
+  value: inches(0.375),
+  source: CRI,
+};
+
+export const TACK_STRIP: Cited<Length> = {
+  name: 'Tack strip',
+  said: 'at least 1 in wide and 1/4 in thick, two nails or more a piece',
+  value: inches(1),
+  source: CRI,
+};
+
+/** From a room longer than `beyond` on, strip is wider, or two strips lie side by side: they reach `reach` from their gully. */
+export const WIDE_TACK_STRIP: Cited<{ readonly beyond: Length; readonly reach: Length }> = {
+  name: 'Tack strip in rooms over 30 ft',
+  said: '1 3/4 in wide, or two strips side by side',
+  value: { beyond: feet(30), reach: inches(2) },
+  source: CRI,
+};
+
+export const TACK_STRIP_PIECE: Cited<Length> = {
+  name: 'Length of a piece of tack strip',
+  said: '4 ft',
+  value: feet(4),
+  source: TRADE_CUSTOM,
+};
+
+export const DOORWAY: Cited<Length> = {
+  name: 'Doorway',
+  said: '32 in wide, one a room',
+  value: inches(32),
+  source: TRADE_CUSTOM,
+};
+
+/** Breadth of pad, and its staples at the least and at the most. */
+export const PAD_STAPLES: Cited<{ readonly breadth: Length; readonly least: Stapling; readonly most: Stapling }> = {
+  name: 'Staples in a pad',
+  said: 'breadths of 6 ft: both edges every 12 in at the least, three rows every 6 in at the most',
+  value: {
+    breadth: feet(6),
+    least: { rows: 2, spacing: inches(12) },
+    most: { rows: 3, spacing: inches(6) },
+  },
+  source: TRADE_CUSTOM,
+};
+
+/** Ticks of cutting that a knife blade lasts. */
+export const BLADE_LASTS: Cited<Length> = {
+  name: 'Fresh blade in old carpet',
+  said: 'every 30 ft of cut',
+  value: feet(30),
+  source: TRADE_CUSTOM,
+};
+
+/** Hours that a dust mask lasts. */
+export const MASK_LASTS: Cited<number> = {
+  name: 'N95 mask in a dusty room',
+  said: 'a new one every 4 hours, sooner when breathing gets hard',
+  value: 4,
+  source: TRADE_CUSTOM,
+};
+
+/** Slow and fast, an hour for one person: square feet, feet of tack strip, staples. */
+export interface Pace {
+  readonly slow: number;
+  readonly fast: number;
+}
+
+function pace(name: string, slow: number, fast: number, unit: string): Cited<Pace> {
+  return {
+    name: `Pace: ${name}`,
+    said: `${slow}–${fast} ${unit} an hour`,
+    value: { slow, fast },
+    source: TRADE_CUSTOM,
+  };
+}
+
+export const LIFTING_PACE: Readonly<Record<Covering, Cited<Pace>>> = {
+  carpet: pace('carpet and pad cut, rolled and carried', 100, 250, 'sq ft'),
+  'sheet vinyl': pace('sheet vinyl scored, pulled and scraped', 20, 80, 'sq ft'),
+  'plank vinyl': pace('plank lifted and stacked', 60, 200, 'sq ft'),
+  laminate: pace('laminate unlocked and stacked', 80, 200, 'sq ft'),
+  tile: pace('tile carried out', 10, 25, 'sq ft'),
+};
+export const TACK_STRIP_PACE = pace('tack strip pried up', 40, 100, 'ft');
+export const STAPLE_PACE = pace('staples pulled', 200, 600, 'staples');
+
+/** Years, straight line. */
+export const CARPET_LIFE: Cited<{ readonly least: number; readonly most: number }> = {
+  name: 'Carpet’s useful life where a deposit is in dispute',
+  said: '5 to 10 years, written off in equal parts; local law decides',
+  value: { least: 5, most: 10 },
+  source: { title: 'Guides for landlords and tenants', standing: 'reported' },
+};
+
+export const COVERING_UNTOLD: Cited<string> = {
+  name: 'Floor that comes up, untold',
+  said: 'carpet with its pad',
+  value: 'carpet',
+  source: TRADE_CUSTOM,
+};
+
+export const TEAROUT_FIGURES: readonly Cited<unknown>[] = [
+  BUNDLE,
+  CARPET_SHARE,
+  ONE_PERSON,
+  STRIP_WIDTH,
+  GULLY,
+  TACK_STRIP,
+  WIDE_TACK_STRIP,
+  TACK_STRIP_PIECE,
+  DOORWAY,
+  PAD_STAPLES,
+  BLADE_LASTS,
+  MASK_LASTS,
+  ...Object.values(LIFTING_PACE),
+  TACK_STRIP_PACE,
+  STAPLE_PACE,
+  CARPET_LIFE,
+  COVERING_UNTOLD,
+];
+
+/** The figures that an answer about one covering leans on. */
+export function tearoutFigures(covering: Covering): readonly Cited<unknown>[] {
+  const carpet = [
+    GULLY,
+    TACK_STRIP,
+    WIDE_TACK_STRIP,
+    TACK_STRIP_PIECE,
+    DOORWAY,
+    PAD_STAPLES,
+    TACK_STRIP_PACE,
+    STAPLE_PACE,
+  ];
+  return [
+    BUNDLE,
+    ONE_PERSON,
+    STRIP_WIDTH,
+    ...(covering === 'carpet' ? carpet : []),
+    BLADE_LASTS,
+    MASK_LASTS,
+    LIFTING_PACE[covering],
+  ];
+}

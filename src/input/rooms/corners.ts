@@ -1,0 +1,46 @@
+/** Corners measured out of square: `corner 3: 88.5`, `corner 2 of hall 91°`; corner 3 lies between walls 3 and 4. */
+
+import type { Problem } from '../../reply/problem.ts';
+import { notACorner } from '../../text/trim-problems.ts';
+import type { MeasuredCorner } from '../../trim/wall.ts';
+import type { Read, Reading } from '../reading.ts';
+import { read, unread } from '../reading.ts';
+import { ANGLE, degreesOf } from './corners-angle.ts';
+
+/** Beyond these no saw is set and no wall stands. */
+const LEAST_ANGLE = 20;
+const MOST_ANGLE = 340;
+export const MOST_CORNERS = 100;
+
+const ITEM = new RegExp(
+  `^(?:corners? ?)?#?(\\d{1,3}(?:\\.\\d)?)(?: ?(?:-|–|/|and) ?\\d{1,3})?(?: (?:of|in) (?:the )?([\\p{L}][\\p{L}\\d -]{0,60}?))? ?(?:[:=]| |\\bis\\b|\\bat\\b) ?(${ANGLE})$`,
+  'iu',
+);
+
+/** Corners apart by `;`, a new line or a comma and a space; none for `square`. All problems at once. */
+export function readCorners(text: string, reading: Reading): Read<readonly MeasuredCorner[]> {
+  if (/^\s*(?:none|no|square|all square)\s*$/i.test(text)) return read([]);
+  const parts = text
+    .split(/[;\n]|,\s+/)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+  const corners: MeasuredCorner[] = [];
+  const wrong: string[] = [];
+  const mended = parts.map((part) => {
+    const match = ITEM.exec(part.replace(/\s+/g, ' '));
+    const interior = match ? degreesOf(match[3] ?? '') : undefined;
+    if (!match || interior === undefined || interior < LEAST_ANGLE || interior > MOST_ANGLE) {
+      wrong.push(part);
+      return `corner ${match?.[1] ?? '1'}: 88.5`;
+    }
+    corners.push({ wall: match[1] ?? '', room: match[2]?.trim(), interior });
+    return part;
+  });
+  if (parts.length === 0 || parts.length > MOST_CORNERS) {
+    return unread(notACorner({ option: reading.option, got: text }, LEAST_ANGLE, MOST_ANGLE, 'corner 3: 88.5'));
+  }
+  const [first, ...more] = wrong.map(
+    (got): Problem => notACorner({ option: reading.option, got }, LEAST_ANGLE, MOST_ANGLE, mended.join('; ')),
+  );
+  return first ? unread(first, ...more) : read(corners);
+}

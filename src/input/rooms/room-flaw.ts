@@ -1,0 +1,72 @@
+/** What is wrong at one place of a typed text and how it could be mended, made into problems whose fix is known to be read. */
+
+import type { Problem } from '../../reply/problem.ts';
+import { drops, invents } from '../faithful.ts';
+import { withoutHidden } from './room-plain.ts';
+
+/** A flaw at [from, to) of the text. `mends` are texts for that place, the likeliest first; none is trusted until it is read. */
+export interface Flaw {
+  readonly from: number;
+  readonly to: number;
+  readonly expected: string;
+  /** Shown as what was read, when the place alone says too little. */
+  readonly shown?: { readonly from: number; readonly to: number };
+  mends(): readonly string[];
+}
+
+/** How many mended texts are tried, so that a hopeless text costs little. */
+const TRIES = 8;
+const LONGEST_GOT = 120;
+
+/**
+ * A problem for each flaw, in the order of the text. Their fix is the whole text with every flaw mended, if `reads` reads it and
+ * it holds all that was typed; without one where no mend does.
+ */
+export function problemsOf(
+  flaws: readonly [Flaw, ...Flaw[]],
+  text: string,
+  option: string,
+  reads: (text: string) => boolean,
+): [Problem, ...Problem[]] {
+  const fix = mended(flaws, text, reads);
+  const [first, ...others] = [...flaws].sort((a, b) => a.from - b.from).map((flaw) => problem(flaw, text, option, fix));
+  return first ? [first, ...others] : [problem(flaws[0], text, option, fix)];
+}
+
+function problem(flaw: Flaw, text: string, option: string, fix: string | undefined): Problem {
+  const got = withoutHidden(text.slice((flaw.shown ?? flaw).from, (flaw.shown ?? flaw).to).trim(), '\ufffd');
+  const signs = [...got];
+  const shown = signs.length > LONGEST_GOT ? `${signs.slice(0, LONGEST_GOT).join('')}…` : got;
+  return { option, got: shown, expected: flaw.expected, fix };
+}
+
+function mended(flaws: readonly Flaw[], text: string, reads: (text: string) => boolean): string | undefined {
+  const mends = flaws.map((flaw) => flaw.mends());
+  const rounds = Math.min(TRIES - 1, Math.max(...mends.map((of) => of.length)));
+  const seen = new Set<string>();
+  for (let round = 0; round <= rounds; round++) {
+    const whole = withMends(flaws, mends, round === rounds ? Number.MAX_SAFE_INTEGER : round, text);
+    if (seen.has(whole)) continue;
+    seen.add(whole);
+    if (whole !== '' && !drops(whole, text, 'line') && !invents(whole, [text]) && reads(whole)) return whole;
+  }
+  return undefined;
+}
+
+/** The text with the mend numbered `round` (or its last one) put in the place of every flaw. */
+function withMends(flaws: readonly Flaw[], mends: readonly (readonly string[])[], round: number, text: string): string {
+  const places = flaws
+    .map((flaw, i) => ({ flaw, mend: mends[i]?.[Math.min(round, (mends[i]?.length ?? 1) - 1)] }))
+    .sort((a, b) => a.flaw.from - b.flaw.from);
+  let whole = '';
+  let done = 0;
+  for (const { flaw, mend } of places) {
+    if (flaw.from < done || mend === undefined) continue;
+    whole += `${text.slice(done, flaw.from)}${mend}${/\s$/.test(text.slice(flaw.from, flaw.to)) ? ' ' : ''}`;
+    done = flaw.to;
+  }
+  return (whole + text.slice(done))
+    .replace(/(?<! ) *,(?: *,)+/g, ',')
+    .replace(/^[\s,;]+|(?<![\s,;])[\s,;]+$/g, '')
+    .replace(/ +(?=[,; ])/g, '');
+}

@@ -1,0 +1,171 @@
+/** What is told of a purchase: bought 10 cartons at $32.50 lot B7, returned 2 tubes, opened 3 cartons. */
+
+import { withFigures } from '../../input/number-words.ts';
+import { FIGURE, figureOf, MARK, readPrice } from '../../input/price.ts';
+import type { Reading } from '../../input/reading.ts';
+import { plainSigns, withoutHidden } from '../../input/rooms/room-plain.ts';
+import type { Price } from '../../input/told.ts';
+import { readInTime } from '../../workers/reading-time.ts';
+
+/** `untick` takes back the last tick, `unbuy` everything bought of a thing. */
+export type Deed = 'buy' | 'return' | 'open' | 'unbuy' | 'untick';
+
+/** How much: all that is left, a number of something, or nothing told. `unit` where a measure was named. */
+export interface ToldAmount {
+  readonly all: boolean;
+  readonly figure?: number;
+  readonly unit?: 'area' | 'length' | 'volume';
+  /** What one of the unit comes to in square ticks, ticks or litres. */
+  readonly each?: number;
+}
+
+export interface ToldPurchase {
+  readonly deed: Deed;
+  readonly amount: ToldAmount;
+  /** What was bought, word by word, in lower case. */
+  readonly words: readonly string[];
+  readonly price?: Price;
+  readonly priceOf?: 'each' | 'total';
+  readonly lot?: string;
+  readonly payer?: 'self' | 'insurer' | 'landlord';
+  /** As typed. */
+  readonly text: string;
+}
+
+const LONGEST_TEXT = 600;
+const DEEDS: readonly (readonly [RegExp, Deed])[] = [
+  [/^(?:un-?tick(?:ed)?)(?![a-z])/, 'untick'],
+  [/^(?:un-?buy|un-?bought|not bought|didn'?t buy|did not buy|remove)(?![a-z])/, 'unbuy'],
+  [/^(?:returned|return|returning|took back|take back|gave back|brought back|sent back)(?![a-z])/, 'return'],
+  [/^(?:opened|open)(?![a-z])/, 'open'],
+  [
+    /^(?:i |we |i'?ve |we'?ve |have |just |also |already )*(?:bought|buy|got|picked up|purchased|ordered|have|tick|ticked|paid for)(?![a-z])/,
+    'buy',
+  ],
+];
+
+const TICKS_PER_INCH = 8128;
+const TICKS_PER_METRE = 320_000;
+const MEASURES: readonly (readonly [RegExp, NonNullable<ToldAmount['unit']>, number])[] = [
+  [/^(?:sq(?:uare|\.)? ?(?:ft|feet|foot)\.?|sqft|ft ?(?:²|2)|sf)(?![a-z])/, 'area', (12 * TICKS_PER_INCH) ** 2],
+  [/^(?:sq(?:uare|\.)? ?m(?:et(?:re|er)s?)?\.?|m ?(?:²|2))(?![a-z])/, 'area', TICKS_PER_METRE ** 2],
+  [/^(?:gallons?|gal\.?)(?![a-z])/, 'volume', 3.785411784],
+  [/^(?:quarts?|qts?\.?)(?![a-z])/, 'volume', 3.785411784 / 4],
+  [/^(?:fl\.? ?oz\.?|fluid ounces?)(?![a-z])/, 'volume', 3.785411784 / 128],
+  [/^(?:lit(?:re|er)s?|l)(?![a-z])/, 'volume', 1],
+  [/^(?:millilit(?:re|er)s?|ml)(?![a-z])/, 'volume', 0.001],
+];
+
+const PRICE = new RegExp(
+  `(?:(?<of>at|@|for|each|paying|paid|cost(?:ing|s)?|total(?: of)?|=) ?)?(?<money>${MARK} ?${FIGURE}|${FIGURE} ?${MARK})(?: ?(?<each>each|apiece|a piece|a pc|(?:a|per|/) ?(?:carton|box|case|tube|bag|stick|pack|sheet|piece|quart|unit|each))| ?(?<total>in all|in total|total|all in|altogether|together))?`,
+);
+const AMOUNT = new RegExp(`^(${FIGURE}|\\d+ ?\\d*/\\d+)(?: ?(?:x|×|\\*)(?= ))?(?!x\\d)`);
+const BARE_PRICE = new RegExp(
+  `(?<of>at|@) ?(?<money>${FIGURE})(?: ?(?<each>each|apiece))?(?![\\d'"/])(?! ?(?:in|ft|mm|cm|m)(?![a-z]))`,
+);
+const LOT =
+  /(?:(?<![a-z])(?:dye )?lot(?: ?(?:no\.?|number|nr\.?|#|code))?|(?<![a-z])batch(?: ?(?:no\.?|number|#))?)(?:\s*[:=#])?\s*(?<lot>[a-z0-9][a-z0-9._/-]{0,39})/i;
+const PAYERS: readonly (readonly [RegExp, NonNullable<ToldPurchase['payer']>])[] = [
+  [
+    /(?:paid by|for|from|on) (?:the |my |our )?insur(?:er|ance)|(?<![a-z])insur(?:er|ance)(?: pays| paid)?(?![a-z])/,
+    'insurer',
+  ],
+  [/(?:paid by|for|from|on) (?:the |my |our )?landlord|(?<![a-z])landlord(?: pays| paid)?(?![a-z])/, 'landlord'],
+  [/(?:paid by) (?:me|myself|us)|(?<![a-z])(?:self|myself)(?: pays| paid)?(?![a-z])/, 'self'],
+];
+const STOP = new Set(
+  'of the a an and my our more some for at with to in it them those these all each this that pcs'.split(' '),
+);
+
+/** Each purchase that a text tells, in order; undefined where it tells of none. Never throws. */
+export function readPurchases(text: string, reading: Reading): readonly ToldPurchase[] | undefined {
+  return readInTime(() => purchasesIn(text, reading));
+}
+
+function purchasesIn(text: string, reading: Reading): readonly ToldPurchase[] | undefined {
+  const typed = withoutHidden(text, ' ').trim();
+  if (typed === '' || typed.length > LONGEST_TEXT) return undefined;
+  const plain = plainSigns(typed).replace(/[ \t]+/g, ' ');
+  // A bare number of something was bought.
+  const first = deedOf(plain) ?? (/^(?:\d|an? |all )/.test(plain) ? ({ deed: 'buy', length: 0 } as const) : undefined);
+  if (!first) return undefined;
+  let deed = first.deed;
+  const parts = typed
+    .slice(first.length)
+    .split(
+      /(?<!\s)\s*[;\n]\s*|,\s+(?=(?:\d|all\b|an?\b|the\b|one\b|two\b|three\b|four\b|five\b|six\b|ten\b|bought\b|opened\b|returned\b))|(?<!\s)\s+(?:and|&)\s+(?=(?:\d|all\b|an?\b|bought\b|opened\b|returned\b))/i,
+    );
+  return parts
+    .filter((part) => part.trim() !== '')
+    .map((part) => {
+      const own = deedOf(plainSigns(part.trim()));
+      if (own) deed = own.deed;
+      return purchaseOf(own ? part.trim().slice(own.length) : part, deed, reading);
+    });
+}
+
+/** Whether a text begins as one that tells of a purchase. */
+export function deedOf(plain: string): { readonly deed: Deed; readonly length: number } | undefined {
+  for (const [pattern, deed] of DEEDS) {
+    const match = pattern.exec(plain);
+    if (match) return { deed, length: match[0].length };
+  }
+  return undefined;
+}
+
+function purchaseOf(typed: string, deed: Deed, reading: Reading): ToldPurchase {
+  const lot = LOT.exec(typed);
+  let plain = plainSigns(lot ? typed.replace(lot[0], ' ') : typed)
+    .replace(/\s+/g, ' ')
+    .trim();
+  const priced = PRICE.exec(plain) ?? BARE_PRICE.exec(plain);
+  const price = priced && readPrice(priced.groups?.money ?? '', reading);
+  if (priced && price?.ok) plain = cut(plain, priced);
+  const payer = PAYERS.find(([pattern]) => pattern.test(plain));
+  if (payer) plain = plain.replace(payer[0], ' ');
+  const { amount, rest } = amountOf(withFigures(plain.trim()), reading);
+  const words = rest.split(/[^\p{L}\p{N}/"'.]+/u).map((word) => word.replace(/^[.'"]+|(?<![.'])[.']+$/g, ''));
+  return {
+    deed,
+    amount,
+    words: words.filter((word) => word !== '' && !STOP.has(word)),
+    ...(priced && price?.ok && { price: price.value, ...priceOf(priced.groups ?? {}) }),
+    ...(lot?.groups?.lot !== undefined && { lot: lot.groups.lot }),
+    ...(payer && { payer: payer[1] }),
+    text: typed.trim(),
+  };
+}
+
+function priceOf(groups: Readonly<Record<string, string | undefined>>): { readonly priceOf?: 'each' | 'total' } {
+  const { of, each, total } = groups;
+  if (each !== undefined || of === 'at' || of === '@' || of === 'each') return { priceOf: 'each' };
+  if (total !== undefined || of === 'for' || of?.startsWith('total') || of === 'paying' || of === 'paid') {
+    return { priceOf: 'total' };
+  }
+  return {};
+}
+
+function amountOf(plain: string, { habits }: Reading): { amount: ToldAmount; rest: string } {
+  const all = /^(?:all|everything|the rest|the lot|both)(?: (?:of )?(?:the|it|them))?(?![a-z])/.exec(plain);
+  if (all) return { amount: { all: true }, rest: plain.slice(all[0].length) };
+  const one = /^(?:an?|one|another) /.exec(plain);
+  const figure = AMOUNT.exec(plain);
+  if (!figure && !one) return { amount: { all: false }, rest: plain };
+  const value = figure ? numberOf(figure[1] ?? '', habits) : 1;
+  if (value === undefined || !(value > 0)) return { amount: { all: false }, rest: plain };
+  const rest = plain.slice((figure ?? one)?.[0].length ?? 0).trimStart();
+  for (const [pattern, unit, each] of MEASURES) {
+    const match = pattern.exec(rest);
+    if (match) return { amount: { all: false, figure: value, unit, each }, rest: rest.slice(match[0].length) };
+  }
+  return { amount: { all: false, figure: value }, rest };
+}
+
+function numberOf(typed: string, habits: Reading['habits']): number | undefined {
+  const ratio = figureOf(typed, habits);
+  return ratio && Number(ratio.top) / Number(ratio.bottom);
+}
+
+function cut(plain: string, match: RegExpExecArray): string {
+  return `${plain.slice(0, match.index)} ${plain.slice(match.index + match[0].length)}`.replace(/\s+/g, ' ');
+}

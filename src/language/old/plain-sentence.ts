@@ -1,0 +1,73 @@
+/** A sentence as people type it in a chat, made into an ask in the grammar's own words, or the one fact to ask back. */
+
+import { FIGURE_WORDS, TALK, TASKS } from '../../input/lexicon.ts';
+import type { Habits } from '../../input/reading.ts';
+import { readRooms } from '../../input/rooms/room.ts';
+import { aboutNote, sentenceTooLong, speltNote } from '../../text/plain.ts';
+import { cleaned } from './clean.ts';
+import { floorSaid } from './floor-said.ts';
+import { type Measures, measuresOf } from './measures.ts';
+import type { Plain, Told, Topic } from './said.ts';
+import { tapeSaid } from './tape-said.ts';
+import { topicOf } from './topic.ts';
+
+export type { Plain, Topic } from './said.ts';
+
+const LONGEST_TEXT = 1500;
+
+/**
+ * Reads a sentence by grammar and lexicon, without computing anything: every figure in it is told to an option, noted as
+ * not used, or asked about. `hint` is the topic of a command typed before it. Never throws.
+ */
+export function readPlain(text: string, habits: Habits, hint?: Topic): Plain {
+  if (text.length > LONGEST_TEXT) {
+    const why = sentenceTooLong(LONGEST_TEXT);
+    return {
+      kind: 'ask-back',
+      topic: hint ?? 'help',
+      told: new Map(),
+      assumed: [],
+      missing: 'ask',
+      got: text,
+      why,
+    };
+  }
+  const clean = cleaned(text, aboutNote(), speltNote);
+  const tape = hint === 'planks' ? undefined : tapeSaid(clean.plain, habits);
+  if (tape) return sumSaid(tape);
+  const measures = measuresOf(clean, { option: 'room', habits, note: () => undefined });
+  const topic = topicOf(clean.plain, measures, hint);
+  if (!topic) return { kind: 'nothing' };
+  if (topic === 'planks') return floorSaid(clean.plain, measures, habits, clean.notes);
+  const told = otherTold(topic, clean.plain, measures, habits);
+  // Another task must not pass for the usual one behind the command’s own name.
+  if (topic === 'safety' && hint === topic && told.size === 0) return { kind: 'nothing' };
+  return { kind: 'ask', topic, told, assumed: clean.notes };
+}
+
+function sumSaid({ sum, problem }: NonNullable<ReturnType<typeof tapeSaid>>): Plain {
+  if (!problem) return { kind: 'ask', topic: 'tape', told: new Map([['sum', sum]]), assumed: [] };
+  const { got, expected, fix } = problem;
+  const mends = fix === undefined ? undefined : new Map([['sum', fix]]);
+  return { kind: 'ask-back', topic: 'tape', told: new Map(), assumed: [], missing: 'sum', got, why: expected, mends };
+}
+
+/** What is told of a topic other than planks. */
+function otherTold(topic: Topic, plain: string, measures: Measures, habits: Habits): Told {
+  const told = new Map<string, string>();
+  const tell = (option: string, value: string | undefined): void => void (value && told.set(option, value));
+  if (topic === 'safety') tell('task', TASKS.find(([, words]) => words.test(plain))?.[0]);
+  else if (topic === 'sources') tell('about', FIGURE_WORDS.exec(plain)?.[0]);
+  else if (topic !== 'help') {
+    const { rooms, leftover } = measures;
+    const read = rooms.told !== '' && readRooms(rooms.told, { option: 'room', habits, note: () => undefined }).ok;
+    tell('room', read ? rooms.told : undefined);
+    tell('doors', leftover.doors.join(', '));
+  }
+  return told;
+}
+
+/** Whether a word is only talk: a greeting, thanks, a filler. */
+export function isTalk(word: string): boolean {
+  return TALK.test(word);
+}

@@ -1,0 +1,195 @@
+/** A plain sentence to the command of its topic, told in the grammar's own words; or the problem that asks one fact back. */
+
+import { askLine, type CommandShape, optionsOf } from '../../input/command-shape.ts';
+import type { Habits } from '../../input/reading.ts';
+import type { Problem } from '../../reply/problem.ts';
+import { readingStopped } from '../../text/busy.ts';
+import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../../text/plain.ts';
+import { readInTime } from '../../workers/reading-time.ts';
+import { hazardSaid, layerSaid } from './hazard-said.ts';
+import { readPlain, type Topic } from './plain-sentence.ts';
+import { readSoFar } from './so-far.ts';
+
+/** A sentence understood. `read` tells whether any of it was told to an option of the command typed, if one was. */
+export type Sentence<C extends CommandShape> =
+  | {
+      readonly ok: true;
+      readonly command: C;
+      readonly told: ReadonlyMap<string, string>;
+      readonly assumed: readonly string[];
+    }
+  | {
+      readonly ok: false;
+      readonly problems: readonly [Problem];
+      readonly read: boolean;
+      readonly partly?: Partly<C> | undefined;
+      /** The command that is meant, with what was read for its options: for a form. */
+      readonly about?: Pick<Partly<C>, 'command' | 'told'>;
+    };
+
+/** A sentence that lacks facts and leaves none in doubt. */
+export interface Partly<C extends CommandShape> {
+  readonly command: C;
+  readonly told: ReadonlyMap<string, string>;
+  readonly assumed: readonly string[];
+  readonly missing: readonly string[];
+}
+
+/** The command of each topic, by its full name. */
+const COMMANDS: Readonly<Record<Topic, string>> = {
+  planks: 'floor planks',
+  tape: 'tape',
+  safety: 'safety',
+  sources: 'sources',
+  help: 'help',
+  trim: 'trim list',
+  'tear-out': 'prep tearout',
+  squeaks: 'prep squeaks',
+  level: 'prep level',
+  moisture: 'prep moisture',
+  patch: 'prep patch',
+  finish: 'trim finish',
+};
+
+/**
+ * Commands that a sentence never sets off: on what lies under a carpet or in a joist hangs somebody's health, so the asker is
+ * given the ask to complete. The options named decide the answer and are asked even though they have a standard.
+ */
+const BY_OPTIONS: ReadonlyMap<string, readonly string[]> = new Map([
+  ['tearout', []],
+  ['squeaks', []],
+  ['level', []],
+  ['moisture', []],
+  ['patch', ['found']],
+  ['finish', []],
+]);
+
+/** Reads a sentence for the commands there are; `typed` is the command before it. Undefined when nothing is asked. */
+export function parseSentence<C extends CommandShape>(
+  text: string,
+  commands: readonly C[],
+  habits: Habits,
+  typed?: C,
+): Sentence<C> | undefined {
+  const late = (): Sentence<C> => ({ ok: false, problems: [readingStopped(text)], read: false });
+  return readInTime(() => sentenceParsed(text, commands, habits, typed), late);
+}
+
+function sentenceParsed<C extends CommandShape>(
+  text: string,
+  commands: readonly C[],
+  habits: Habits,
+  typed: C | undefined,
+): Sentence<C> | undefined {
+  const begun = typed ? undefined : (begunFloor(text, commands, habits) ?? boardsReused(text, commands, habits));
+  if (begun) return begun;
+  const plain = readPlain(text, habits, typed && topicNamed(typed.name));
+  if (plain.kind === 'nothing') return undefined;
+  const { topic, told } = plain;
+  const command = commandOf(topic, commands);
+  const read = told.size > 0 && (typed === undefined || command === typed);
+  if (!command) return { ok: false, problems: [notYet(text, topic, told)], read };
+  if (command.group !== undefined && BY_OPTIONS.has(command.name)) {
+    const all = new Map([...told, ...oldFloor(command, text), ...hazards(command, text)]);
+    const { line, missing } = completed(command, all);
+    return {
+      ok: false,
+      problems: [byOptions(text, topic, told, missing, line)],
+      read,
+      about: { command, told: all },
+    };
+  }
+  if (plain.kind === 'ask') {
+    const known = [...told].filter(([option]) => option in command.options.shape);
+    const others = [...told].filter(([option]) => !(option in command.options.shape)).map((pair) => pair.join(' '));
+    const assumed = others.length > 0 ? [...plain.assumed, unusedNote(others)] : plain.assumed;
+    return { ok: true, command, told: new Map(known), assumed };
+  }
+  const { missing, got, why, mends, said = told } = plain;
+  // The options in the order of the command, so that the fix reads like any other line.
+  const options = Object.keys(command.options.shape).flatMap((option): [string, string][] => {
+    const value = mends?.get(option) ?? told.get(option);
+    return value === undefined ? [] : [[option, value]];
+  });
+  const whole = mends && options.length > 0 ? askLine(command, new Map(options)) : undefined;
+  const partly = plain.untold && { command, told, assumed: plain.assumed, missing: plain.untold };
+  const problems = [askedBack(missing, got || text, why, whole)] as const;
+  return { ok: false, problems, read, partly, about: { command, told: said } };
+}
+
+/** Words that tell of rows in place: what else is said is then how far a floor is laid. */
+const ROWS_LAID =
+  /(?<![a-z])(?:row \d+[a-z]? (?:of (?:the )?[a-z ]+ )?(?:ended|ends|started|starts|finished|is (?:done|laid|down))|\d+ rows? (?:are )?(?:done|laid|down|finished)|laid \d+ rows?)(?![a-z])/i;
+
+/** A sentence of how far a floor is laid and what is left, told to the command that goes on with it. */
+function begunFloor<C extends CommandShape>(
+  text: string,
+  commands: readonly C[],
+  habits: Habits,
+): Sentence<C> | undefined {
+  const command = commands.find(({ group, name }) => group === 'floor' && name === 'resume');
+  if (!command || !ROWS_LAID.test(text)) return undefined;
+  const read = readSoFar(text, { option: 'so-far', habits, note: () => undefined });
+  return read.ok ? { ok: true, command, told: new Map([['so-far', text]]), assumed: [] } : undefined;
+}
+
+const REUSED =
+  /(?<![a-z])(?:re-?us(?:e|ed|ing)|keep(?:ing)? (?:the|our|my|all|old|existing)|put(?:ting)?(?: \w+){0,4} back|re-?install(?:ed|ing)?|go(?:ing|es)? back on)(?![a-z])/i;
+const BOARDS = /(?<![a-z])(?:base ?boards?|base trim|skirtings?(?: boards?)?)(?![a-z])/i;
+const IN_QUESTION = /\?|^(?:should|can|could|may|is|are|do|does|how|what|which|when|why|where|would)(?![a-z])/i;
+
+/** Old boards that go back on their walls: new ones are not bought. */
+function boardsReused<C extends CommandShape>(
+  text: string,
+  commands: readonly C[],
+  habits: Habits,
+): Sentence<C> | undefined {
+  const command = commands.find(({ group, name }) => group === 'trim' && name === 'reset');
+  if (!command || text.length > 400 || !REUSED.test(text) || !BOARDS.test(text) || IN_QUESTION.test(text.trim()))
+    return undefined;
+  const plain = readPlain(text, habits);
+  const room = plain.kind === 'nothing' ? undefined : plain.told.get('room');
+  const told = new Map(room === undefined ? [] : [['room', room]]);
+  return { ok: true, command, told, assumed: [readAsCommand(command.name, 'the old baseboards go back')] };
+}
+
+/** The line of such a command where the sentence told all that decides the answer; else what it did not tell, in words. */
+function completed(
+  command: CommandShape,
+  told: ReadonlyMap<string, string>,
+): { readonly line?: string; readonly missing: readonly string[] } {
+  const decides = BY_OPTIONS.get(command.name) ?? [];
+  const missing = optionsOf(command)
+    .filter(({ name, standard }) => !told.has(name) && (standard === undefined || decides.includes(name)))
+    .map(({ name, summary }) => `${name} (${summary.charAt(0).toLowerCase()}${summary.slice(1)})`);
+  return missing.length > 0 ? { missing } : { missing, line: askLine(command, told) };
+}
+
+/** The old floor and the house's year in the asker's own words: never a floor that is safer than what was said. */
+function oldFloor(command: CommandShape, text: string): readonly (readonly [string, string])[] {
+  if (command.name !== 'tearout') return [];
+  const floor =
+    /(?:carpet|lino(?:leum)?|laminate|(?:sheet |asphalt |floor |ceramic )?(?:vinyl|tiles?)(?: (?:sheet|tiles?|plank))?)(?!\p{L})/iu;
+  const told = floor.exec(text)?.[0] ?? '';
+  const below = layerSaid(text, told);
+  return [
+    ...(told === '' ? [] : [['floor', told] as const]),
+    ...(below === undefined ? [] : [['below', below] as const]),
+    ['built', /(?<!\d)(?:1[89]|20)\d\d(?!\d)/.exec(text)?.[0] ?? 'unknown'],
+  ];
+}
+
+/** What is unsafe in the sentence, where the command asks what was found. */
+function hazards(command: CommandShape, text: string): readonly (readonly [string, string])[] {
+  const found = 'found' in command.options.shape ? hazardSaid(text) : undefined;
+  return found === undefined ? [] : [['found', found]];
+}
+
+/** The command that works a topic out: the one of its name, alone or in its group. */
+function commandOf<C extends CommandShape>(topic: Topic, commands: readonly C[]): C | undefined {
+  return commands.find(({ name, group }) => COMMANDS[topic] === (group === undefined ? name : `${group} ${name}`));
+}
+
+function topicNamed(name: string): Topic | undefined {
+  return (['planks', 'tape', 'safety', 'sources', 'help'] as const).find((topic) => topic === name);
+}

@@ -1,0 +1,37 @@
+/** Cartons and their cost: what is bought for a count of planks. */
+
+import { type Cents, cents, portion } from '../units/money.ts';
+import { roundUpRatio } from '../units/round-up.ts';
+
+/** Parts of a percent are exact to a hundredth of a percent: 12.5 % is 1250. */
+export type BasisPoints = number;
+
+/** What to buy: all in planks, but `cartons`. */
+export interface Purchase {
+  readonly planks: number;
+  readonly mistakes: number;
+  readonly spares: number;
+  readonly cartons: number;
+  /** Planks in the last carton beyond planks, mistakes and spares. */
+  readonly left: number;
+}
+
+/** Cartons for the planks of a plan: ⌈(planks + mistakes + spares) / perCarton⌉, mistakes being ⌈planks × share⌉. */
+export function purchaseOf(planks: number, mistakes: BasisPoints, spares: number, perCarton: number): Purchase {
+  const extra = roundUpRatio(BigInt(planks) * BigInt(mistakes), 10_000n);
+  const need = planks + extra + spares;
+  const cartons = roundUpRatio(BigInt(need), BigInt(perCarton));
+  return { planks, mistakes: extra, spares, cartons, left: cartons * perCarton - need };
+}
+
+/** Planks by area alone: ⌈area × (1 + Σ allowances) / plank area⌉. Allowances are added, not compounded. Areas in square ticks. */
+export function planksByArea(area: bigint, plankArea: bigint, allowances: readonly BasisPoints[]): number {
+  const share = 10_000 + allowances.reduce((sum, allowance) => sum + allowance, 0);
+  return roundUpRatio(area * BigInt(share), plankArea * 10_000n);
+}
+
+/** Price before tax, and the tax on it, each rounded once to a cent. */
+export function costOf(cartons: number, price: Cents, tax: BasisPoints): { cents: Cents; tax: Cents } {
+  const net = cents(cartons * price);
+  return { cents: net, tax: portion(BigInt(net), BigInt(tax), 10_000n) };
+}

@@ -1,0 +1,92 @@
+/** Which way the rows run: the same way in every region of an ask, as the eye follows them through the doors, or each its own. */
+
+import { doubleArea, type Outline } from '../units/geometry.ts';
+import type { Region } from './floor.ts';
+import { type Angle, angleAlong, angleBySide } from './frame.ts';
+import type { Area } from './sliced.ts';
+
+/** Along the longer or shorter side of the largest region, turned from the longer side by whole degrees against the clock, or along wall `wall` (from 1, in outline order) of a room. */
+export type Heading =
+  | { readonly kind: 'side'; readonly side: 'long' | 'short' }
+  | { readonly kind: 'turned'; readonly degrees: number }
+  | { readonly kind: 'wall'; readonly wall: number; readonly region?: string };
+
+/** One heading for all, or headings of rooms by name; `others` is that of the rooms not named. */
+export type Direction =
+  | Heading
+  | {
+      readonly kind: 'each';
+      readonly rooms: readonly { readonly room: string; readonly heading: Heading }[];
+      readonly others: Heading;
+    };
+
+/** Every region with its angle; undefined when a wall or a room does not exist. Throws a RangeError without regions. */
+export function directed(regions: readonly Region[], direction: Direction): readonly Area[] | undefined {
+  if (direction.kind !== 'each') return along(regions, regions, direction);
+  const own = regions.map((region) => direction.rooms.find(({ room }) => outlineOf([region], room) !== undefined));
+  if (direction.rooms.some(({ room }) => outlineOf(regions, room) === undefined)) return undefined;
+  const angles = regions.map((region, i): Area | undefined => {
+    const told = own[i];
+    if (!told) return along([region], regions, direction.others)?.[0];
+    const outline = outlineOf([region], told.room) ?? region.outline;
+    const named = { ...region, outline };
+    const heading = told.heading.kind === 'wall' ? { ...told.heading, region: region.name } : told.heading;
+    const [angle] = along([region], [{ ...named, rooms: [] }], heading) ?? [];
+    return angle;
+  });
+  const found = angles.flatMap((area) => area ?? []);
+  return found.length === regions.length ? found : undefined;
+}
+
+/** The rooms of one region that are told to run different ways: rows go on from one to the other, so they cannot. */
+export function divided(regions: readonly Region[], direction: Direction): readonly string[] {
+  if (direction.kind !== 'each') return [];
+  for (const region of regions) {
+    const told = direction.rooms.filter(({ room }) => outlineOf([region], room) !== undefined);
+    const angles = told.map(({ room, heading }) =>
+      directed([region], { kind: 'each', rooms: [{ room, heading }], others: heading })?.at(0),
+    );
+    if (new Set(angles.map((area) => area && area.angle % 180)).size > 1) return told.map(({ room }) => room);
+  }
+  return [];
+}
+
+/** `laid` at the angle that a heading has among `regions`. */
+function along(laid: readonly Region[], regions: readonly Region[], heading: Heading): readonly Area[] | undefined {
+  const angle = angleOf(regions, heading);
+  return angle === undefined ? undefined : laid.map((region) => ({ region, angle }));
+}
+
+function angleOf(regions: readonly Region[], heading: Heading): Angle | undefined {
+  const largest = largestOf(regions);
+  if (heading.kind === 'side') return angleBySide(largest.outline, heading.side);
+  if (heading.kind === 'turned') return (angleBySide(largest.outline, 'long') + heading.degrees) % 360;
+  const owner = heading.region === undefined ? largestRoom(largest) : outlineOf(regions, heading.region);
+  if (!owner || heading.wall < 1 || heading.wall > owner.length) return undefined;
+  return angleAlong(owner, heading.wall - 1);
+}
+
+/** The outline of a region or a room of one, by its name; its walls are numbered as told. */
+export function outlineOf(regions: readonly Region[], name: string): Outline | undefined {
+  const wanted = name.toLowerCase();
+  for (const region of regions) {
+    const room = region.rooms?.find((one) => one.name.toLowerCase() === wanted);
+    if (room) return room.outline;
+    if (region.name.toLowerCase() === wanted) return largestRoom(region);
+  }
+  return undefined;
+}
+
+/** The outline of the largest room of a region. */
+export function largestRoom(region: Region): Outline {
+  const [first, ...others] = (region.rooms ?? []).map(({ outline }) => outline);
+  if (!first) return region.outline;
+  return others.reduce((best, outline) => (doubleArea(outline) > doubleArea(best) ? outline : best), first);
+}
+
+/** The region with the largest outline. */
+export function largestOf(regions: readonly Region[]): Region {
+  const [first, ...rest] = regions;
+  if (!first) throw new RangeError('a floor without regions');
+  return rest.reduce((best, region) => (doubleArea(region.outline) > doubleArea(best.outline) ? region : best), first);
+}

@@ -1,0 +1,171 @@
+/** Laying a herringbone floor: boards placed, cut at the walls, and what is cut off used again where it fits. */
+
+import { doubleArea, type Outline, type Point } from '../units/geometry.ts';
+import { type BoardCut, cutOf, onBoard } from './board-cut.ts';
+import { borderOf } from './border.ts';
+import { type NestPiece, nestPlanks } from './cut-nest.ts';
+import type { Frame, Plank, Region } from './floor.ts';
+import { frameOf } from './frame.ts';
+import { groundArea, groundOf } from './ground.ts';
+import type { HerringBoard, HerringPlan, HerringRules, NoBorder } from './herringbone.ts';
+import { anchorsFor, boxAgainst, boxAt, spotsOver } from './lattice.ts';
+
+/** A region and the angle at which its zigzags run. */
+export interface ZigzagArea {
+  readonly region: Region;
+  readonly angle: number;
+}
+
+type Placed = Omit<HerringBoard, 'plank'>;
+
+/**
+ * The plan of a herringbone floor. Boards lie at 45° to either side of the zigzags; of a few anchors that look the same from
+ * both sides the one with the fewest boards is taken. Cut pieces share a board only where both fit it with a kerf between:
+ * A with A and B with B, and each end where it was; boards without locks any way round. The one bound is the area's.
+ * Returns what is wrong when a border does not fit.
+ */
+export function layHerringbone(
+  areas: readonly ZigzagArea[],
+  plank: Plank,
+  rules: HerringRules,
+): HerringPlan | NoBorder {
+  const made: { region: Region; frame: Frame; boards: readonly Placed[] }[] = [];
+  let area = 0n;
+  for (const { region, angle } of areas) {
+    const frame = frameOf(region, (angle + 315) % 360);
+    const ground = groundOf(region, frame, rules.gap);
+    area += groundArea(ground);
+    const bordered = withBorder(region.name, ground, plank, rules);
+    if ('why' in bordered) return bordered;
+    const fields = anchorsFor(bordered.field, plank.length, plank.width).map((anchor) =>
+      fieldOf(bordered.field, anchor, plank, rules),
+    );
+    const counts = fields.map((field) => countOf(field, plank, rules));
+    const best = fields[counts.indexOf(Math.min(...counts))] ?? [];
+    made.push({ region, frame, boards: [...bordered.boards, ...best] });
+  }
+  const all = made.flatMap(({ boards }) => boards);
+  const sources = sourcesOf(all, plank, rules);
+  const numbers = new Map<number, number>();
+  let index = 0;
+  const regions = made.map(({ region, frame, boards }) => ({
+    ...region,
+    frame,
+    boards: boards.map((board): HerringBoard => {
+      const source = sources[index++] ?? 0;
+      const number = numbers.get(source) ?? numbers.size + 1;
+      numbers.set(source, number);
+      return { ...board, plank: number };
+    }),
+  }));
+  const uses = new Map<number, number>();
+  for (const source of sources) uses.set(source, (uses.get(source) ?? 0) + 1);
+  const square = BigInt(plank.length) * BigInt(plank.width);
+  const least = Number((area + square - 1n) / square);
+  const handOf = (hand: 'A' | 'B'): number =>
+    new Set(regions.flatMap(({ boards }) => boards.filter((board) => board.hand === hand).map((board) => board.plank)))
+      .size;
+  return {
+    plank,
+    rules,
+    regions,
+    planks: numbers.size,
+    reused: [...uses.values()].filter((count) => count > 1).length,
+    whole: all.filter(({ part, shape }) => part === 'whole' && !shape).length,
+    pieces: all.filter(({ part, shape }) => part !== 'whole' || shape).length,
+    ...(rules.handed && { hands: { A: handOf('A'), B: handOf('B') } }),
+    bound: { area: least, row: least, best: least, proven: numbers.size === least },
+    aligned: plank.length % plank.width === 0,
+  };
+}
+
+/** The border of every part of the ground, and the field inside it. */
+function withBorder(
+  name: string,
+  ground: readonly Outline[],
+  plank: Plank,
+  rules: HerringRules,
+): { boards: readonly Placed[]; field: readonly Outline[] } | NoBorder {
+  if (rules.border === 0) return { boards: [], field: ground };
+  const outers = ground.filter((path) => doubleArea(path) > 0n);
+  const holes = ground.filter((path) => doubleArea(path) < 0n);
+  const boards: Placed[] = [];
+  const field: Outline[] = [];
+  for (const outer of outers) {
+    const border = borderOf(outer, rules.border, plank, rules.minEnd);
+    if (!border) return { region: name, why: 'too wide' };
+    for (const { corner, along, course, cut } of border.boards)
+      boards.push({ at: corner, along, course, ...cut, part: partOf(cut, rules) });
+    field.push(border.inner);
+  }
+  const clear = holes.every((hole) => {
+    const us = hole.map(([u]) => u);
+    const vs = hole.map(([, v]) => v);
+    const box = [[Math.min(...us), Math.min(...vs)] as Point, [Math.max(...us), Math.max(...vs)] as Point] as const;
+    return boxAgainst(field, box) === 'in';
+  });
+  return clear ? { boards, field: [...field, ...holes] } : { region: name, why: 'meets a hole' };
+}
+
+function fieldOf(
+  ground: readonly Outline[],
+  anchor: Point,
+  { length, width }: Plank,
+  rules: HerringRules,
+): readonly Placed[] {
+  return spotsOver(ground, anchor, length, width).flatMap((spot): Placed[] => {
+    const { along } = spot;
+    const where = boxAgainst(ground, boxAt(spot, length, width));
+    if (where === 'out') return [];
+    // A board along v is turned a quarter about its lower right corner, so that its width lies to the left of its way.
+    const corner: Point = along === 0 ? spot.corner : [spot.corner[0] + width, spot.corner[1]];
+    const hand = rules.handed && ({ hand: along === 0 ? 'A' : 'B' } as const);
+    const cut: BoardCut | undefined =
+      where === 'in'
+        ? { from: 0, length, part: 'whole' }
+        : cutOf(
+            ground.map((path) => path.map((point) => onBoard(point, { corner, along }))),
+            { corner, along },
+            { low: 0, high: length, length, width },
+          );
+    return cut ? [{ at: corner, along, ...cut, part: partOf(cut, rules), ...hand }] : [];
+  });
+}
+
+/** Boards without locks have no ends of their own. */
+function partOf({ part }: BoardCut, rules: HerringRules): Placed['part'] {
+  return rules.handed || part === 'whole' ? part : 'any';
+}
+
+/** A number for the board that each placed board is cut from. */
+function sourcesOf(boards: readonly Placed[], plank: Plank, rules: HerringRules): readonly number[] {
+  const sources: number[] = boards.map(() => -1);
+  let last = 0;
+  const loose = boards.map((board, index) => ({ board, index }));
+  for (const { board, index } of loose) if (board.part === 'whole') sources[index] = last++;
+  for (const hand of ['A', 'B', undefined] as const) {
+    const pieces = loose
+      .filter(({ board }) => board.part !== 'whole' && board.hand === hand)
+      .map(({ board, index }) => nestOf(board, index));
+    const lock = rules.handed ? 'click' : 'none';
+    for (const shared of nestPlanks(pieces, { length: plank.length, width: plank.width, kerf: rules.kerf, lock })) {
+      for (const piece of shared) sources[piece.index] = last;
+      last++;
+    }
+  }
+  return sources;
+}
+
+function countOf(boards: readonly Placed[], plank: Plank, rules: HerringRules): number {
+  return new Set(sourcesOf(boards, plank, rules)).size;
+}
+
+function nestOf({ length, part, left, right }: Placed, index: number): NestPiece {
+  return {
+    index,
+    length,
+    part: part === 'whole' ? 'any' : part,
+    near: [left?.near ?? 0, length - (right?.near ?? 0)],
+    far: [left?.far ?? 0, length - (right?.far ?? 0)],
+  };
+}

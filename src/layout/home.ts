@@ -1,0 +1,165 @@
+/** A home made into regions: rooms joined where the floor runs on, ended in doorways where it stops, cut out round what stands in them. */
+
+import { doubleArea } from '../units/geometry.ts';
+import type { Doorway, DoorwayTrouble, HomeDoorway, Taken } from './doorway.ts';
+import type { Opening, Region, RoomPart, Standing } from './floor.ts';
+import { covered, doubleShared } from './home-ground.ts';
+import { passage } from './mouth.ts';
+import { type Opened, openDoorways } from './open-doorways.ts';
+import { type Link, type Placing, placeRooms } from './place-rooms.ts';
+import { AS_TOLD, posed } from './pose.ts';
+import { type Box, boxesOf, type StandingTrouble, type ToldStanding } from './standing.ts';
+
+/** Regions to lay, doorways in the order told, and what was taken because it was not told. */
+export interface Home {
+  readonly regions: readonly Region[];
+  readonly doorways: readonly HomeDoorway[];
+  readonly taken: readonly Taken[];
+}
+
+export type HomeTrouble = DoorwayTrouble | StandingTrouble;
+
+/** Names of more rooms than this are not all put into a region's name. */
+const MOST_NAMES = 3;
+
+/**
+ * The regions of a home, each in the coordinates of its first room as told; a room that no doorway and no thing touches stays
+ * as it is. Where the floor runs on, the box between the jambs, as deep as the wall is thick, joins two rooms; where it stops,
+ * each room reaches half-way into the wall, less a tick, and an opening is told there. Troubles instead when something does
+ * not go together. Never throws on what can be told.
+ */
+export function homeOf(
+  rooms: readonly Region[],
+  doorways: readonly Doorway[],
+  standing: readonly ToldStanding[],
+): Home | { readonly troubles: readonly HomeTrouble[] } {
+  const troubles: HomeTrouble[] = [];
+  const wrong: DoorwayTrouble[] = [];
+  const taken: Taken[] = [];
+  const links = linksOf(rooms, doorways, wrong);
+  const placing = placeRooms(
+    rooms,
+    links.filter(({ told }) => told.runsOn),
+    wrong,
+    taken,
+  );
+  const opened = wrong.length > 0 ? [] : openDoorways(rooms, links, placing, wrong, taken);
+  if (wrong.length === 0) wrong.push(...crowded(rooms, placing, opened));
+  troubles.push(...wrong);
+  const boxes = boxesOf(rooms, standing, troubles);
+  if (troubles.length > 0) return { troubles };
+  const regions: Region[] = [];
+  for (const group of new Set(placing.groups)) {
+    const members = rooms.map((_, i) => i).filter((i) => placing.groups[i] === group);
+    const region = regionOf(rooms, members, placing, opened, boxes);
+    if (region) regions.push(region);
+    else {
+      const parted = boxes.find(({ room }) => members.includes(room));
+      troubles.push({ about: 'standing', standing: parted?.index ?? 0, why: 'parts' });
+    }
+  }
+  if (troubles.length > 0) return { troubles };
+  return {
+    regions,
+    taken,
+    doorways: links.map(({ index, rooms: [a, b], told: { width, depth, runsOn } }): HomeDoorway => {
+      const own = opened.find((one) => one.index === index && one.runsOn);
+      const region = regions.find((one) => one.rooms?.some(({ name }) => name === rooms[a]?.name));
+      const names = [rooms[a]?.name ?? '', rooms[b]?.name ?? ''] as const;
+      return {
+        rooms: names,
+        width,
+        depth,
+        runsOn,
+        ...(own && region ? { region: region.name, outline: own.outline } : {}),
+      };
+    }),
+  };
+}
+
+function linksOf(rooms: readonly Region[], doorways: readonly Doorway[], troubles: DoorwayTrouble[]): readonly Link[] {
+  return doorways.flatMap((told, index): Link[] => {
+    const [a, b] = told.sides.map(({ room }) =>
+      rooms.findIndex(({ name }) => name.toLowerCase() === room.toLowerCase()),
+    );
+    if (a === undefined || b === undefined) return [];
+    const before = troubles.length;
+    const tell = (why: DoorwayTrouble['why'], side: 0 | 1): void => {
+      troubles.push({ about: 'doorway', doorway: index, why, side });
+    };
+    if (a < 0) tell('no room', 0);
+    if (b < 0) tell('no room', 1);
+    if (a === b && a >= 0) tell('one room', 1);
+    told.sides.forEach(({ wall }, side) => {
+      const outline = rooms[side === 0 ? a : b]?.outline;
+      if (outline && wall !== undefined && (wall < 1 || wall > outline.length)) tell('no wall', side === 0 ? 0 : 1);
+    });
+    return troubles.length > before ? [] : [{ index, rooms: [a, b], told }];
+  });
+}
+
+/** Doorways that break into a room other than their own two, or into one another. */
+function crowded(
+  rooms: readonly Region[],
+  { groups, poses }: Placing,
+  opened: readonly Opened[],
+): readonly DoorwayTrouble[] {
+  return opened.flatMap((one): DoorwayTrouble[] => {
+    const mates = [
+      ...rooms.flatMap(({ outline, name }, i) =>
+        groups[i] === one.group ? [{ outline: posed(outline, poses[i] ?? AS_TOLD), name }] : [],
+      ),
+      ...opened.filter((other) => other.index < one.index && other.group === one.group),
+    ];
+    const hit = mates.find(({ outline }) => doubleShared(outline, one.outline) > 0n);
+    if (!hit) return [];
+    return [{ about: 'doorway', doorway: one.index, why: 'overlap', side: one.side, rooms: [one.name, hit.name] }];
+  });
+}
+
+/** The region of a group of rooms; undefined when what stands in it takes it apart. */
+function regionOf(
+  rooms: readonly Region[],
+  members: readonly number[],
+  { groups, poses }: Placing,
+  opened: readonly Opened[],
+  boxes: readonly Box[],
+): Region | undefined {
+  const own = opened.filter(({ group }) => group === groups[members[0] ?? 0]);
+  const things = boxes
+    .filter(({ room }) => members.includes(room))
+    .map(({ name, room, outline }): Standing => ({ name, outline: posed(outline, poses[room] ?? AS_TOLD) }));
+  const [first] = members.flatMap((i) => rooms[i] ?? []);
+  if (!first) return undefined;
+  if (members.length === 1 && own.length === 0 && things.length === 0) return first;
+  const parts = members.flatMap((i): RoomPart[] => {
+    const room = rooms[i];
+    return room ? [{ name: room.name, outline: posed(room.outline, poses[i] ?? AS_TOLD) }] : [];
+  });
+  const solid = members.flatMap((i) => (rooms[i]?.holes ?? []).map((hole) => posed(hole, poses[i] ?? AS_TOLD)));
+  const found = covered(
+    [...parts, ...own].map(({ outline }) => outline),
+    [...things.map(({ outline }) => outline), ...solid.map((hole) => [...hole].reverse())],
+  );
+  const outers = found.filter((outline) => doubleArea(outline) > 0n);
+  const [outline] = outers;
+  if (!outline || outers.length > 1) return undefined;
+  return {
+    name: joinedName(parts.map(({ name }) => name)),
+    outline,
+    holes: found.filter((path) => path !== outline),
+    openings: own.flatMap(({ runsOn, mouth, depth }): Opening[] => {
+      if (runsOn) return [];
+      const [, from, to] = passage(mouth, depth);
+      return from && to ? [{ from, to }] : [];
+    }),
+    rooms: parts,
+    ...(things.length > 0 ? { standing: things } : {}),
+  };
+}
+
+/** What joined rooms are called together. */
+function joinedName(names: readonly string[]): string {
+  const [first = ''] = names;
+  return names.length <= MOST_NAMES ? names.join(' + ') : `${first} + ${names.length - 1} more`;
+}

@@ -1,0 +1,96 @@
+/** What a scattered layout must not show: joints two rows apart in line, and rows that step alike like a stair. */
+
+import { inches } from '../units/length.ts';
+import { isJointed, jointsOf, type Run } from './run.ts';
+
+/** A joint that breaks the rule, in the upper of its three rows; `at` is its place along u. */
+export interface ScatterBreach {
+  readonly row: number;
+  readonly at: number;
+  readonly kind: 'in line' | 'stair';
+}
+
+/** Three runs on one another: indices of the lower, the middle and the upper one. */
+export type Triple = readonly [lower: number, middle: number, upper: number];
+
+/** Joints nearer than this look as though in line: 1 in, for short planks a 24th of their length (our own figure). */
+export function inLine(plank: number): number {
+  return Math.min(inches(1), Math.floor(plank / 24));
+}
+
+/** Every three runs of which the middle one touches both others from between. */
+export function triplesOf(runs: readonly Run[]): readonly Triple[] {
+  return runs.flatMap(({ touching }, upper) =>
+    touching.flatMap((middle) => (runs[middle]?.touching ?? []).map((lower): Triple => [lower, middle, upper])),
+  );
+}
+
+/**
+ * Joints of the upper of three runs that are in line with one of the lower run across the middle one, or that end a stair:
+ * two steps, each at most half a plank, that differ by less than `inLine`. Places in ticks along u.
+ */
+export function breachesOf(
+  runs: readonly Run[],
+  starts: readonly number[],
+  [lower, middle, upper]: Triple,
+  plank: number,
+): readonly ScatterBreach[] {
+  const [below, between, above] = [runs[lower], runs[middle], runs[upper]];
+  if (!below || !between || !above || !isJointed(below, plank) || !isJointed(above, plank)) return [];
+  const apart = inLine(plank);
+  const under = jointsOf(below, starts[lower] ?? 0, plank);
+  const amid = jointsOf(between, starts[middle] ?? 0, plank);
+  const covers = (u: number): boolean => u > between.from && u < between.from + between.length;
+  return jointsOf(above, starts[upper] ?? 0, plank).flatMap((at): ScatterBreach[] => {
+    const lined = covers(at) && under.some((u) => Math.abs(at - u) < apart && covers(u));
+    if (lined) return [{ row: above.row, at, kind: 'in line' }];
+    const stepped = amid.some(
+      (v) =>
+        2 * Math.abs(at - v) <= plank &&
+        under.some((u) => 2 * Math.abs(v - u) <= plank && Math.abs(at - v - (v - u)) < apart),
+    );
+    return stepped ? [{ row: above.row, at, kind: 'stair' }] : [];
+  });
+}
+
+/** Every breach of a region, each joint once. */
+export function scatterBreaches(
+  runs: readonly Run[],
+  starts: readonly number[],
+  plank: number,
+): readonly ScatterBreach[] {
+  const found = new Map<string, ScatterBreach>();
+  for (const triple of triplesOf(runs)) {
+    for (const breach of breachesOf(runs, starts, triple, plank)) found.set(`${breach.row} ${breach.at}`, breach);
+  }
+  return [...found.values()];
+}
+
+/**
+ * Joints that crowd: in the upper of five rows, with one joint in the middle row and one in the lowest of them all within
+ * less than `stagger`. A measure of looks, not a rule: the search keeps it low, and no layout is refused for it.
+ */
+export function crowdedJoints(
+  runs: readonly Run[],
+  starts: readonly number[],
+  plank: number,
+  stagger: number,
+): readonly number[] {
+  const alternate = new Map<number, Set<number>>();
+  for (const [lower, , upper] of triplesOf(runs)) alternate.set(upper, (alternate.get(upper) ?? new Set()).add(lower));
+  const jointsAt = (i: number): readonly number[] => {
+    const run = runs[i];
+    return run ? jointsOf(run, starts[i] ?? 0, plank) : [];
+  };
+  return [...alternate].flatMap(([upper, middles]) =>
+    jointsAt(upper).filter((u) =>
+      [...middles].some((middle) =>
+        jointsAt(middle).some((v) =>
+          [...(alternate.get(middle) ?? [])].some((lower) =>
+            jointsAt(lower).some((w) => Math.max(u, v, w) - Math.min(u, v, w) < stagger),
+          ),
+        ),
+      ),
+    ),
+  );
+}

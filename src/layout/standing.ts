@@ -1,0 +1,103 @@
+/** What stands in a room: islands, hearths, posts, vents, each a box placed from the room's sides. Lengths in ticks. */
+
+import { boxOf, doubleArea, type Outline } from '../units/geometry.ts';
+import type { Length } from '../units/length.ts';
+import type { Region } from './floor.ts';
+import { doubleShared } from './home-ground.ts';
+import { faceOf } from './mouth.ts';
+
+/** Distance of the nearer side of a thing from an outermost side of its room, or from a wall (from 1), or in the middle. */
+export type StandingPlace =
+  | { readonly from: 'left' | 'right' | 'bottom' | 'top' | number; readonly distance: Length }
+  | { readonly from: 'middle' };
+
+/** A thing as told: `across` along the first side of its room, `up` along the second. Without a room it stands in the only one. */
+export interface ToldStanding {
+  readonly name: string;
+  readonly room: string | undefined;
+  readonly across: Length;
+  readonly up: Length;
+  readonly places: readonly StandingPlace[];
+}
+
+export interface StandingTrouble {
+  readonly about: 'standing';
+  readonly standing: number;
+  readonly why: 'no room' | 'which room' | 'no wall' | 'placed twice' | 'unplaced' | 'outside' | 'overlap' | 'parts';
+  /** Index of the thing it lies on. */
+  readonly other?: number;
+}
+
+/** A thing in its room, by the room's index, in the coordinates of the room as told. */
+export interface Box {
+  readonly index: number;
+  readonly room: number;
+  readonly name: string;
+  readonly outline: Outline;
+}
+
+/** The boxes of all things; what has no place is added to `troubles`. */
+export function boxesOf(
+  rooms: readonly Region[],
+  standing: readonly ToldStanding[],
+  troubles: { push(trouble: StandingTrouble): unknown },
+): readonly Box[] {
+  const boxes: Box[] = [];
+  for (const [index, told] of standing.entries()) {
+    const room =
+      told.room === undefined ? 0 : rooms.findIndex(({ name }) => name.toLowerCase() === told.room?.toLowerCase());
+    const outline = rooms[room]?.outline;
+    const box = outline && boxIn(outline, told);
+    const why = whyNot(rooms, told, outline, box);
+    if (why || !box || typeof box === 'string') {
+      troubles.push({ about: 'standing', standing: index, why: why ?? 'no room' });
+      continue;
+    }
+    const other = boxes.find((one) => one.room === room && doubleShared(one.outline, box) > 0n);
+    if (other) troubles.push({ about: 'standing', standing: index, why: 'overlap', other: other.index });
+    else boxes.push({ index, room, name: told.name, outline: box });
+  }
+  return boxes;
+}
+
+function whyNot(
+  rooms: readonly Region[],
+  told: ToldStanding,
+  outline: Outline | undefined,
+  box: Outline | StandingTrouble['why'] | undefined,
+): StandingTrouble['why'] | undefined {
+  if (told.room === undefined && rooms.length > 1) return 'which room';
+  if (!outline || !box) return 'no room';
+  if (typeof box === 'string') return box;
+  return doubleShared(box, outline) === doubleArea(box) ? undefined : 'outside';
+}
+
+/** The box of a thing in the coordinates of its room as told, or why it has none. */
+function boxIn(outline: Outline, { across, up, places }: ToldStanding): Outline | StandingTrouble['why'] {
+  const { minX, maxX, minY, maxY } = boxOf(outline);
+  const lows: number[][] = [[], []];
+  for (const place of places) {
+    if (place.from === 'middle') continue;
+    const { from, distance } = place;
+    if (typeof from === 'number') {
+      const face = from >= 1 && from <= outline.length ? faceOf(outline, from - 1) : undefined;
+      if (!face) return 'no wall';
+      const [ox, oy] = face.out;
+      if (ox !== 0) lows[0]?.push(ox > 0 ? face.from[0] - distance - across : face.from[0] + distance);
+      else lows[1]?.push(oy > 0 ? face.from[1] - distance - up : face.from[1] + distance);
+    } else if (from === 'left' || from === 'right')
+      lows[0]?.push(from === 'left' ? minX + distance : maxX - distance - across);
+    else lows[1]?.push(from === 'bottom' ? minY + distance : maxY - distance - up);
+  }
+  if (lows.some(({ length }) => length > 1)) return 'placed twice';
+  const middle = places.some(({ from }) => from === 'middle');
+  const x = lows[0]?.[0] ?? (middle ? Math.floor((minX + maxX - across) / 2) : undefined);
+  const y = lows[1]?.[0] ?? (middle ? Math.floor((minY + maxY - up) / 2) : undefined);
+  if (x === undefined || y === undefined) return 'unplaced';
+  return [
+    [x, y],
+    [x + across, y],
+    [x + across, y + up],
+    [x, y + up],
+  ];
+}

@@ -1,0 +1,129 @@
+/** The buttons and selects under an answer, and under an ask that could not be read. */
+
+import {
+  type APIActionRowComponent,
+  type APIButtonComponentWithCustomId,
+  type APIComponentInMessageActionRow,
+  type APISelectMenuOption,
+  ButtonStyle,
+  ComponentType,
+} from 'discord-api-types/v10';
+import { comparedPlanks } from '../../chat/compared.ts';
+import type { Field } from '../../chat/form.ts';
+import { type Offers, offersOf } from '../../chat/offers.ts';
+import type { Reply } from '../../reply/reply.ts';
+import { CHAT } from '../../text/chat.ts';
+import { customId, type Verb } from './custom-id.ts';
+import { label } from './escape.ts';
+import {
+  BUTTON_LABEL,
+  BUTTON_ROWS,
+  MODAL_FIELDS,
+  ROW_BUTTONS,
+  SELECT_OPTIONS,
+  SELECT_PLACEHOLDER,
+  SELECT_TEXT,
+} from './limits.ts';
+import { hasLongSheets } from './render.ts';
+
+export type Row = APIActionRowComponent<APIComponentInMessageActionRow>;
+
+/** What is known of an answer besides the reply. */
+export interface Offering {
+  /** Short id of the kept answer. */
+  readonly id: string;
+  /** Whether others can be shown it yet. */
+  readonly showable: boolean;
+  /** The fields of its command, with what was told. */
+  readonly fields: readonly Field[];
+}
+
+/** More asks than this are a list. */
+const ASK_BUTTONS = 6;
+
+/** The rows under an answer. */
+export function answerRows(reply: Reply, { id, showable, fields }: Offering): readonly Row[] {
+  const offers = offersOf(reply);
+  const few = offers.asks.length <= ASK_BUTTONS;
+  const buttons = [
+    ...(hasLongSheets(reply) ? [button('parts', id, CHAT.sheets[reply.data.kind] ?? CHAT.otherSheets)] : []),
+    ...(few ? offers.asks.map(({ place, action }) => button('ask', id, action.label, String(place))) : []),
+    ...(comparedPlanks(reply) ? [button('poll', id, CHAT.poll)] : []),
+    ...(offers.sources ? [button('sources', id, CHAT.sources)] : []),
+    ...(showable && reply.data.kind !== 'mydata' ? [button('show', id, CHAT.show)] : []),
+  ];
+  return [...buttonRows(buttons), ...listRows(offers, few, id), ...detailRow(fields, id)];
+}
+
+/** The rows under an ask that could not be read: the form with everything typed, and the mended ask where there is one. */
+export function problemRows(
+  id: string,
+  form: boolean,
+  { fix, again, example = false }: { fix: string | undefined; again: boolean; example?: boolean },
+): readonly Row[] {
+  const buttons = [
+    ...(form ? [button('mend', id, CHAT.form)] : []),
+    ...(fix === undefined ? [] : [button('fix', id, again ? CHAT.again : CHAT.suggested)]),
+    ...(example ? [button('try', id, CHAT.example)] : []),
+  ];
+  return buttonRows(buttons);
+}
+
+function buttonRows(buttons: readonly APIButtonComponentWithCustomId[]): readonly Row[] {
+  const rows = Math.min(BUTTON_ROWS, Math.ceil(buttons.length / ROW_BUTTONS));
+  return Array.from({ length: rows }, (_, row) => ({
+    type: ComponentType.ActionRow,
+    components: buttons.slice(row * ROW_BUTTONS, (row + 1) * ROW_BUTTONS),
+  }));
+}
+
+function button(verb: Verb, id: string, said: string, rest = ''): APIButtonComponentWithCustomId {
+  const style = verb === 'mend' || verb === 'parts' ? ButtonStyle.Primary : ButtonStyle.Secondary;
+  return {
+    type: ComponentType.Button,
+    style,
+    label: label(said, BUTTON_LABEL) || '…',
+    custom_id: customId(verb, id, rest),
+  };
+}
+
+function listRows({ asks, choices }: Offers, few: boolean, id: string): readonly Row[] {
+  const lists = [...choices, ...(few ? [] : [{ name: CHAT.ask, offered: asks }])].slice(0, 2);
+  return lists.map(({ name, offered }, at) =>
+    selectRow(
+      customId('pick', id, String(at)),
+      name,
+      offered.slice(0, SELECT_OPTIONS).map(({ place, action }) => ({
+        label: label(action.label, SELECT_TEXT) || '…',
+        value: String(place),
+      })),
+      1,
+    ),
+  );
+}
+
+/** Any detail told otherwise: those chosen open as a form. */
+function detailRow(fields: readonly Field[], id: string): readonly Row[] {
+  if (fields.length < 2) return [];
+  const options = fields.slice(0, SELECT_OPTIONS).map(({ option, label: name, told, standard }) => {
+    const now = label(told ?? standard ?? '', SELECT_TEXT);
+    return { label: label(name, SELECT_TEXT), value: option, ...(now === '' ? {} : { description: now }) };
+  });
+  return [selectRow(customId('change', id), CHAT.change, options, Math.min(MODAL_FIELDS, options.length))];
+}
+
+function selectRow(id: string, said: string, options: APISelectMenuOption[], most: number): Row {
+  return {
+    type: ComponentType.ActionRow,
+    components: [
+      {
+        type: ComponentType.StringSelect,
+        custom_id: id,
+        placeholder: label(said, SELECT_PLACEHOLDER),
+        min_values: 1,
+        max_values: most,
+        options,
+      },
+    ],
+  };
+}

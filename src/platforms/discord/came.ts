@@ -1,0 +1,100 @@
+/** What came in: one interaction, whoever sent it and where its answer may go, without any cache. */
+
+import {
+  type APIApplicationCommandInteractionDataOption,
+  type APIInteraction,
+  ApplicationCommandOptionType,
+  InteractionContextType,
+} from 'discord-api-types/v10';
+import { type Asker, accountKey } from '../../accounts/asker.ts';
+import type { Command } from '../../chat/command.ts';
+import { fullName } from '../../input/command-shape.ts';
+import { FILE_BYTES } from './limits.ts';
+
+/** Discord's ids count from the first moment of 2015, in milliseconds above 22 bits of other things. */
+const EPOCH = 1_420_070_400_000;
+
+/** An interaction that somebody set off. */
+export interface Came {
+  readonly id: string;
+  /** Milliseconds since 1970 at which it was set off. */
+  readonly at: number;
+  readonly token: string;
+  readonly application: string;
+  readonly asker: Asker;
+  /** The server that it was set off on; undefined in direct messages. */
+  readonly server?: string;
+  /** The channel or thread that it was set off in. */
+  readonly channel?: string;
+  /** The asker's key (`accountKey`). */
+  readonly account: string;
+  /** Whether only the asker should see the answer: everywhere but where they are alone with the bot. */
+  readonly ephemeral: boolean;
+  /** Bytes of one file that may be sent here. */
+  readonly fileBytes: number;
+}
+
+/** Undefined for what no person set off, and for what has not what every interaction has. */
+export function cameOf(interaction: APIInteraction): Came | undefined {
+  const user = interaction.user ?? interaction.member?.user;
+  const { id, token, application_id: application, guild_id: server, data } = interaction;
+  const named = [id, user?.id, application].every(isSnowflake) && (server === undefined || isSnowflake(server));
+  if (!user || !named || typeof token !== 'string' || typeof data !== 'object' || data === null) return undefined;
+  const asker: Asker = { platform: 'discord', id: user.id };
+  const channel = isSnowflake(interaction.channel?.id) ? interaction.channel?.id : undefined;
+  const alone =
+    interaction.context === undefined
+      ? interaction.guild_id === undefined
+      : interaction.context === InteractionContextType.BotDM;
+  return {
+    id,
+    at: Number(BigInt(id) >> 22n) + EPOCH,
+    token,
+    application,
+    asker,
+    account: accountKey(asker),
+    ...(server === undefined ? {} : { server }),
+    ...(channel === undefined ? {} : { channel }),
+    ephemeral: !alone,
+    fileBytes: interaction.attachment_size_limit ?? FILE_BYTES,
+  };
+}
+
+/** Whether something is an id as Discord writes them: a whole number of 64 bits, as text. */
+function isSnowflake(id: unknown): boolean {
+  return typeof id === 'string' && /^\d{1,20}$/.test(id);
+}
+
+/** A slash command with what was typed for its options; `focused` is the option being typed. */
+export interface Slash {
+  readonly command: Command;
+  readonly told: Readonly<Record<string, string>>;
+  readonly focused?: string;
+}
+
+type Options = readonly APIApplicationCommandInteractionDataOption[] | undefined;
+
+/** What was typed for options, whatever they are called. */
+export function textsOf(options: Options): readonly string[] {
+  return (options ?? []).flatMap((option) => {
+    if (option.type === ApplicationCommandOptionType.String) return [option.value];
+    return option.type === ApplicationCommandOptionType.Subcommand ? textsOf(option.options) : [];
+  });
+}
+
+/** The command of our list that was chosen; undefined for one that is no longer there. */
+export function slashOf(name: string, options: Options, commands: readonly Command[]): Slash | undefined {
+  const [first] = options ?? [];
+  const sub = first?.type === ApplicationCommandOptionType.Subcommand ? first : undefined;
+  const wanted = sub ? `${name} ${sub.name}` : name;
+  const command = commands.find((known) => fullName(known) === wanted);
+  if (!command) return undefined;
+  const typed = (sub ? sub.options : options) ?? [];
+  const texts = typed.flatMap((option) => (option.type === ApplicationCommandOptionType.String ? [option] : []));
+  const focused = texts.find((option) => option.focused === true)?.name;
+  return {
+    command,
+    told: Object.fromEntries(texts.map((option) => [option.name, option.value])),
+    ...(focused === undefined ? {} : { focused }),
+  };
+}

@@ -1,0 +1,110 @@
+/** Forms: an ask's options as the fields of a modal, and what came back in them. */
+
+import {
+  type APIComponentInLabel,
+  type APILabelComponent,
+  type APIModalInteractionResponseCallbackData,
+  type APIModalSubmission,
+  ComponentType,
+  TextInputStyle,
+} from 'discord-api-types/v10';
+import type { Command, Form } from '../../chat/command.ts';
+import { type Field, formFields, formTold } from '../../chat/form.ts';
+import { fullName } from '../../input/command-shape.ts';
+import { customId } from './custom-id.ts';
+import { label } from './escape.ts';
+import {
+  CUSTOM_ID,
+  FIELD_DESCRIPTION,
+  FIELD_LABEL,
+  FIELD_PLACEHOLDER,
+  FIELD_VALUE,
+  MODAL_FIELDS,
+  MODAL_TITLE,
+  SELECT_OPTIONS,
+  SELECT_TEXT,
+} from './limits.ts';
+
+/** A form of a command. `first`: the options wanted, before any other; `only` leaves out the rest. `id` is that of the kept draft. */
+export function modalOf(
+  command: Command,
+  told: Form['told'],
+  id: string,
+  { first = [], only = false }: { readonly first?: readonly string[]; readonly only?: boolean } = {},
+): APIModalInteractionResponseCallbackData {
+  const fields = formFields(command, told);
+  const wanted = fields.filter(({ option }) => first.includes(option));
+  const rest = only ? [] : fields.filter((field) => !wanted.includes(field));
+  return {
+    custom_id: customId('form', id, fullName(command)).slice(0, CUSTOM_ID),
+    title: titleOf(command.summary),
+    components: [...wanted, ...rest].slice(0, MODAL_FIELDS).map(fieldOf),
+  };
+}
+
+/** A summary where there is little room: its first part, where that is enough. */
+function titleOf(summary: string): string {
+  const [first = summary] = summary.split(/[,:]/);
+  return label(summary.length <= MODAL_TITLE ? summary : first, MODAL_TITLE);
+}
+
+/** What a submitted form tells: its fields over what was told before; a field left empty is no longer told. */
+export function submitted(command: Command, before: Form['told'], submission: APIModalSubmission): Form['told'] {
+  const typed = Object.fromEntries(
+    submission.components.flatMap((row): [string, string][] => {
+      if (row.type !== ComponentType.Label) return [];
+      const { component } = row;
+      if (component.type === ComponentType.TextInput) return [[component.custom_id, component.value]];
+      if (component.type === ComponentType.StringSelect) return [[component.custom_id, component.values[0] ?? '']];
+      return [];
+    }),
+  );
+  return Object.fromEntries(formTold(command, { ...before, ...typed }));
+}
+
+/** What was typed into the fields of a form, one a line. */
+export function typedIn(submission: APIModalSubmission): string {
+  const texts = submission.components.flatMap((row) =>
+    row.type === ComponentType.Label && row.component.type === ComponentType.TextInput ? [row.component.value] : [],
+  );
+  return texts.join('\n');
+}
+
+function fieldOf(field: Field): APILabelComponent {
+  return {
+    type: ComponentType.Label,
+    label: label(field.label, FIELD_LABEL),
+    description: label(field.summary, FIELD_DESCRIPTION),
+    component: inputOf(field),
+  };
+}
+
+function inputOf({ option, example, standard, choices, long, told }: Field): APIComponentInLabel {
+  const chosen = told?.trim().toLowerCase();
+  // A word that is not among the choices must stay in sight to be mended.
+  const among = choices !== undefined && (chosen === undefined || choices.includes(chosen));
+  if (among && choices.length <= SELECT_OPTIONS) {
+    return {
+      type: ComponentType.StringSelect,
+      custom_id: option,
+      placeholder: label(standard ?? example, FIELD_PLACEHOLDER),
+      required: standard === undefined,
+      min_values: standard === undefined ? 1 : 0,
+      max_values: 1,
+      options: choices.map((choice) => ({
+        label: label(choice, SELECT_TEXT),
+        value: choice,
+        ...(choice === chosen ? { default: true } : {}),
+      })),
+    };
+  }
+  return {
+    type: ComponentType.TextInput,
+    custom_id: option,
+    style: long ? TextInputStyle.Paragraph : TextInputStyle.Short,
+    placeholder: label(example, FIELD_PLACEHOLDER),
+    required: standard === undefined,
+    max_length: FIELD_VALUE,
+    ...(told === undefined ? {} : { value: told.slice(0, FIELD_VALUE) }),
+  };
+}

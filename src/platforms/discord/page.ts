@@ -1,0 +1,148 @@
+/** Messages as they are built: texts, pictures and files packed into as few messages as Discord's limits let. */
+
+import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
+import type { Drawing } from '../../reply/drawing.ts';
+import type { FileForm } from '../../reply/file.ts';
+import type { Result } from '../../reply/reply.ts';
+import { label } from './escape.ts';
+import { ALT_TEXT, MESSAGE_BYTES, MESSAGE_FILES, MESSAGE_TEXT } from './limits.ts';
+
+/** A file of a message: a drawing, rasterised when it is sent, or one made of the answer's data then, or text. */
+export type OutFile =
+  | {
+      readonly name: string;
+      readonly title: string;
+      readonly alt: string;
+      readonly of: { readonly data: Result; readonly as: FileForm };
+    }
+  | { readonly name: string; readonly title: string; readonly alt: string; readonly drawing: Drawing }
+  | { readonly name: string; readonly text: string };
+
+/** One message. */
+export interface Message {
+  readonly components: readonly APIMessageTopLevelComponent[];
+  readonly files: readonly OutFile[];
+}
+
+/** A section of an answer: lines of Markdown, lines of a code block, or pictures. */
+export type Section =
+  | { readonly kind: 'lines'; readonly lines: readonly string[] }
+  | { readonly kind: 'code'; readonly lines: readonly string[] }
+  | { readonly kind: 'pictures'; readonly drawings: readonly Drawing[] };
+
+const FENCE = '```';
+const FENCED = 2 * FENCE.length + 2;
+
+/** Sections in order, packed into messages; none is left out, and a line too long for a message goes on in the next. */
+export function packed(sections: readonly Section[]): readonly Message[] {
+  const pages: Page[] = [newPage()];
+  for (const section of sections) {
+    if (section.kind === 'pictures') addPictures(pages, section.drawings);
+    else addLines(pages, section);
+  }
+  return pages
+    .filter(({ components }) => components.length > 0)
+    .map(({ components, files }) => ({ components, files }));
+}
+
+interface Page {
+  readonly components: APIMessageTopLevelComponent[];
+  readonly files: OutFile[];
+  characters: number;
+  bytes: number;
+}
+
+function newPage(): Page {
+  return { components: [], files: [], characters: 0, bytes: 0 };
+}
+
+function addLines(pages: Page[], { kind, lines }: Extract<Section, { lines: readonly string[] }>): void {
+  const around = kind === 'code' ? FENCED : 0;
+  let open: string[] = [];
+  let [characters, bytes] = [around, around];
+  const close = (): void => {
+    if (open.length === 0) return;
+    const text = open.join('\n');
+    pushText(pages, kind === 'code' ? `${FENCE}\n${text}\n${FENCE}` : text);
+    open = [];
+    [characters, bytes] = [around, around];
+  };
+  for (const line of lines.flatMap(pieces)) {
+    const page = last(pages);
+    const size = Buffer.byteLength(line) + 1;
+    const full =
+      page.characters + characters + line.length + 1 > MESSAGE_TEXT || page.bytes + bytes + size > MESSAGE_BYTES;
+    if (full) {
+      close();
+      if (last(pages).components.length > 0) pages.push(newPage());
+    }
+    open.push(line);
+    characters += line.length + 1;
+    bytes += size;
+  }
+  close();
+}
+
+/** Text that follows text goes into the same component: a message has forty at most, and buttons need most of them. */
+function pushText(pages: Page[], content: string): void {
+  const page = last(pages);
+  const before = page.components.at(-1);
+  const text = before?.type === ComponentType.TextDisplay ? `${before.content}\n${content}` : content;
+  if (before?.type === ComponentType.TextDisplay) page.components.pop();
+  page.components.push({ type: ComponentType.TextDisplay, content: text });
+  page.characters += content.length + 1;
+  page.bytes += Buffer.byteLength(content) + 1;
+}
+
+function addPictures(pages: Page[], drawings: readonly Drawing[]): void {
+  let left = drawings;
+  while (left.length > 0) {
+    if (last(pages).files.length >= MESSAGE_FILES) pages.push(newPage());
+    const page = last(pages);
+    const here = left.slice(0, MESSAGE_FILES - page.files.length);
+    left = left.slice(here.length);
+    const files = here.map((drawing, i) => ({
+      name: `plan-${page.files.length + i + 1}.png`,
+      title: drawing.title,
+      alt: label(describes(drawing), ALT_TEXT),
+      drawing,
+    }));
+    page.files.push(...files);
+    page.components.push({
+      type: ComponentType.MediaGallery,
+      items: files.map(({ name, alt }) => ({
+        media: { url: `attachment://${name}` },
+        ...(alt === '' ? {} : { description: alt }),
+      })),
+    });
+  }
+}
+
+/** A picture in words, for whoever cannot see it. */
+export function describes({ title, alt }: Drawing): string {
+  return [title, alt].filter((text) => text !== '').join(': ');
+}
+
+/** A line in pieces that fit a message by themselves, never cut within an escape or a surrogate pair. */
+function pieces(line: string): readonly string[] {
+  const most = Math.floor(Math.min(MESSAGE_TEXT, MESSAGE_BYTES / 3)) - FENCED - 2;
+  if (line.length <= most) return [line];
+  const found: string[] = [];
+  let rest = line;
+  while (rest.length > most) {
+    const space = rest.lastIndexOf(' ', most);
+    let at = space > most / 2 ? space + 1 : most;
+    if (/[\ud800-\udbff]/.test(rest.charAt(at - 1))) at -= 1;
+    const slashes = /(?<!\\)\\*$/.exec(rest.slice(0, at))?.[0].length ?? 0;
+    if (slashes % 2 === 1) at -= 1;
+    found.push(rest.slice(0, at));
+    rest = rest.slice(at);
+  }
+  return [...found, rest];
+}
+
+function last(pages: Page[]): Page {
+  const page = pages.at(-1);
+  if (!page) throw new Error('no page was begun');
+  return page;
+}

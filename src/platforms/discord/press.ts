@@ -1,0 +1,129 @@
+/** Buttons and selects pressed: what is kept under their short id is looked up, and only what that account may see. */
+
+import { type APIMessageComponentInteraction, ComponentType } from 'discord-api-types/v10';
+import { comparedPlanks } from '../../chat/compared.ts';
+import { commandNamed } from '../../chat/form.ts';
+import { parseLine } from '../../chat/grammar.ts';
+import { type KeptAnswer, keptAnswer, mintId, showAnswer } from '../../chat/kept-answer.ts';
+import { keepDraft, keptDraft } from '../../chat/kept-draft.ts';
+import { fullName } from '../../input/command-shape.ts';
+import { CHAT } from '../../text/chat.ts';
+import { answerRowsOf } from './answer-rows.ts';
+import type { Row } from './buttons.ts';
+import type { Came } from './came.ts';
+import { type Pressed, readCustomId } from './custom-id.ts';
+import type { Desk } from './desk.ts';
+import { label } from './escape.ts';
+import { drawnFor } from './fault.ts';
+import { inTime } from './in-time.ts';
+import { CLAIM_TIME, LOOK_UP_TIME, POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
+import { modalOf } from './modal.ts';
+import { outgoing } from './outgoing.ts';
+import type { Message } from './page.ts';
+import { render, renderSheets, renderSources } from './render.ts';
+import { sayGone } from './say.ts';
+import { sendAnswers } from './send.ts';
+
+/** Acts on a press. Rejects with what the wire or the store rejects with. */
+export async function press(interaction: APIMessageComponentInteraction, came: Came, desk: Desk): Promise<void> {
+  const { data, message } = interaction;
+  const pressed = readCustomId(data.custom_id);
+  const values = data.component_type === ComponentType.StringSelect ? data.values : [];
+  if (!pressed) return sayGone(came, desk);
+  if (pressed.verb === 'mend' || pressed.verb === 'fix' || pressed.verb === 'try')
+    return mend(pressed, message.id, came, desk);
+  const answer = await lookedUp(pressed.id, () => keptAnswer(desk.kept, pressed.id, came.account), desk);
+  if (!answer) return sayGone(came, desk);
+  switch (pressed.verb) {
+    case 'ask':
+      return askAgain(answer, Number(pressed.rest), came, desk);
+    case 'pick':
+      return askAgain(answer, Number(values[0]), came, desk);
+    case 'change':
+      return change(answer, values, came, desk);
+    case 'parts':
+      return sendMessages(renderSheets(answer.reply), [], came, came.ephemeral, desk);
+    case 'sources':
+      return sendMessages(renderSources(answer.reply), [], came, came.ephemeral, desk);
+    case 'show':
+      return show(pressed.id, came, desk);
+    case 'poll':
+      return poll(answer, came, desk);
+    default:
+      return sayGone(came, desk);
+  }
+}
+
+/** What is kept under an id, once it is. */
+function lookedUp<T>(id: string, look: () => Promise<T>, desk: Desk): Promise<T> {
+  return inTime(desk.keeping.settled(id).then(look), LOOK_UP_TIME, desk);
+}
+
+/** One of the next asks, as the one who pressed asks it. */
+async function askAgain({ reply }: KeptAnswer, place: number, came: Came, desk: Desk): Promise<void> {
+  const action = reply.actions[place];
+  if (!action) return sayGone(came, desk);
+  return sendAnswers({ text: action.ask }, came, { ephemeral: came.ephemeral, update: false }, desk);
+}
+
+/** The details chosen, as a form with everything told before. */
+async function change({ text }: KeptAnswer, options: readonly string[], came: Came, desk: Desk): Promise<void> {
+  const parsed = parseLine(text, desk.commands, desk.habits);
+  if (!parsed.ok) return sayGone(came, desk);
+  const told = Object.fromEntries(parsed.told);
+  const id = mintId();
+  const form = { command: fullName(parsed.command), told };
+  await inTime(keepDraft(desk.kept, id, { by: came.account, form }), CLAIM_TIME, desk);
+  await desk.wire.modal(came, modalOf(parsed.command, told, id, { first: options, only: true }));
+}
+
+/** The form of an ask that could not be read, or the ask as it was mended for them. */
+async function mend({ verb, id }: Pressed, message: string, came: Came, desk: Desk): Promise<void> {
+  const draft = await lookedUp(id, () => keptDraft(desk.kept, id, came.account), desk);
+  const line = verb === 'fix' ? draft?.fix : verb === 'try' ? draft?.example : undefined;
+  if (line !== undefined) {
+    return sendAnswers({ text: line }, came, { ephemeral: came.ephemeral, update: true }, desk);
+  }
+  const command = draft?.form && commandNamed(draft.form.command, desk.commands);
+  if (!draft?.form || !command) return sayGone(came, desk);
+  await inTime(keepDraft(desk.kept, id, { ...draft, mends: message }), CLAIM_TIME, desk);
+  await desk.wire.modal(came, modalOf(command, draft.form.told, id, { first: draft.wrong ?? [] }));
+}
+
+/** The answer as everybody sees it, posted by the one who asked. */
+async function show(id: string, came: Came, desk: Desk): Promise<void> {
+  const shown = await inTime(showAnswer(desk.kept, id, came.account), CLAIM_TIME, desk);
+  if (!shown) return sayGone(came, desk);
+  const rows = answerRowsOf(shown, shown.reply, id, false, desk);
+  return sendMessages(render(shown.reply), rows, came, false, desk);
+}
+
+/** Discord's own poll among the planks of a comparison. */
+async function poll({ reply }: KeptAnswer, came: Came, desk: Desk): Promise<void> {
+  const names = [...new Set(comparedPlanks(reply)?.map((name) => label(name, POLL_ANSWER)))];
+  if (names.length < 2) return sayGone(came, desk);
+  await desk.wire.poll(came, {
+    question: { text: label(CHAT.pollQuestion, POLL_QUESTION) },
+    answers: names.slice(0, POLL_ANSWERS).map((text) => ({ poll_media: { text } })),
+    duration: POLL_HOURS,
+    allow_multiselect: false,
+  });
+}
+
+/** Messages that are ready at once: the first as the response, the rest behind it. */
+async function sendMessages(
+  messages: readonly Message[],
+  rows: readonly Row[],
+  came: Came,
+  ephemeral: boolean,
+  desk: Desk,
+): Promise<void> {
+  const drawn = messages.some(({ files }) => files.some((file) => 'drawing' in file));
+  // Pictures take a while to draw under load, and a response only has three seconds.
+  const way = { ephemeral, update: false };
+  if (drawn) await desk.wire.defer(came, way);
+  const [first, ...rest] = await outgoing(messages, rows, drawnFor(desk, came));
+  if (drawn) await desk.wire.edit(came, first);
+  else await desk.wire.respond(came, first, way, false);
+  for (const message of rest) await desk.wire.followUp(came, message, ephemeral);
+}

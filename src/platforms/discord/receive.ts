@@ -1,0 +1,106 @@
+/** Interactions from Discord, however they came: each acts once, and nothing that goes wrong reaches anybody but as a word. */
+
+import {
+  type APIApplicationCommandAutocompleteInteraction,
+  type APIApplicationCommandInteraction,
+  type APIInteraction,
+  type APIModalSubmitInteraction,
+  ApplicationCommandType,
+  InteractionType,
+} from 'discord-api-types/v10';
+import { formLine } from '../../chat/ask-line.ts';
+import { commandNamed, formTold } from '../../chat/form.ts';
+import { isEmergency } from '../../chat/hazards.ts';
+import { keptDraft } from '../../chat/kept-draft.ts';
+import { onBehalfOf } from '../../workers/whose.ts';
+import { type Came, cameOf, slashOf, textsOf } from './came.ts';
+import { claimed } from './claim.ts';
+import { readCustomId } from './custom-id.ts';
+import type { Desk } from './desk.ts';
+import { tellFault, tellUnlessOutage } from './fault.ts';
+import { inTime } from './in-time.ts';
+import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, LOOK_UP_TIME } from './limits.ts';
+import { bringMissed, Undelivered } from './missed.ts';
+import { submitted, typedIn } from './modal.ts';
+import { press } from './press.ts';
+import { refused } from './refused.ts';
+import { sayFaultTo, sayGone } from './say.ts';
+import { sendAnswers } from './send.ts';
+
+/** Handles one interaction. Never rejects. */
+export async function receive(interaction: APIInteraction, desk: Desk): Promise<void> {
+  const came = cameOf(interaction);
+  if (came) await onBehalfOf(came.account, () => received(interaction, came, desk));
+}
+
+async function received(interaction: APIInteraction, came: Came, desk: Desk): Promise<void> {
+  try {
+    // Autocomplete changes nothing, and must not wait for the store.
+    if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
+      return await complete(interaction, came, desk);
+    if (!desk.isFresh(came.id) || (desk.shared && !(await claimed(came, desk)))) return;
+    await handle(interaction, came, desk);
+  } catch (cause) {
+    if (cause instanceof Undelivered || refused(cause) === 'answered') return;
+    const reference = tellFault(desk, cause);
+    return await sayFaultTo(came, desk, reference, cause);
+  }
+  // What was asked is answered: an earlier answer that cannot be brought now is only for the log.
+  await bringMissed(desk, came).catch((cause) => tellUnlessOutage(desk, cause));
+}
+
+async function handle(interaction: APIInteraction, came: Came, desk: Desk): Promise<void> {
+  switch (interaction.type) {
+    case InteractionType.ApplicationCommand:
+      return asked(interaction, came, desk);
+    case InteractionType.MessageComponent:
+      return press(interaction, came, desk);
+    case InteractionType.ModalSubmit:
+      return filled(interaction, came, desk);
+    default:
+      return;
+  }
+}
+
+async function asked({ data }: APIApplicationCommandInteraction, came: Came, desk: Desk): Promise<void> {
+  const way = { ephemeral: came.ephemeral, update: false };
+  if (data.type === ApplicationCommandType.Message) {
+    const text = data.resolved.messages[data.target_id]?.content ?? '';
+    return sendAnswers({ text, written: 'message' }, came, way, desk);
+  }
+  if (data.type !== ApplicationCommandType.ChatInput) return;
+  const slash = slashOf(data.name, data.options, desk.commands);
+  // A menu may be older than this bot: what was typed is answered as any other text would be.
+  if (!slash) return sendAnswers({ text: [data.name, ...textsOf(data.options)].join(' ') }, came, way, desk);
+  const told = formTold(slash.command, slash.told);
+  const text = formLine(slash.command, told);
+  const { command } = slash;
+  const form = { command, told: Object.fromEntries(told) };
+  return sendAnswers(told.size === 0 ? { text, form, bare: command } : { text, form }, came, way, desk);
+}
+
+/** A submitted form: over what was told before, if that is still kept, and by itself if not. */
+async function filled({ data, message }: APIModalSubmitInteraction, came: Came, desk: Desk): Promise<void> {
+  const read = readCustomId(data.custom_id);
+  // An emergency in a field waits for no draft, and for no command that is still there.
+  const typed = typedIn(data);
+  if (isEmergency(typed)) return sendAnswers({ text: typed }, came, { ephemeral: came.ephemeral, update: false }, desk);
+  const command = read?.verb === 'form' ? commandNamed(read.rest, desk.commands) : undefined;
+  if (!read || !command) return sayGone(came, desk);
+  const draft =
+    read.id === '' ? undefined : await inTime(keptDraft(desk.kept, read.id, came.account), LOOK_UP_TIME, desk);
+  const told = submitted(command, draft?.form?.told ?? {}, data);
+  // The form of an ask that could not be read mends it where it stands; any other form gives an answer of its own.
+  const update = message !== undefined && draft?.mends === message.id;
+  const text = formLine(command, new Map(Object.entries(told)));
+  return sendAnswers({ text, form: { command, told } }, came, { ephemeral: came.ephemeral, update }, desk);
+}
+
+async function complete({ data }: APIApplicationCommandAutocompleteInteraction, came: Came, desk: Desk): Promise<void> {
+  const slash = slashOf(data.name, data.options, desk.commands);
+  const typed = slash?.focused === undefined ? '' : (slash.told[slash.focused] ?? '');
+  const found = slash?.focused === undefined ? [] : await desk.suggest(came.asker, slash.command, slash.focused, typed);
+  const fitting = [...new Set(found)].filter((text) => text !== '' && text.length <= CHOICE_TEXT);
+  const choices = fitting.slice(0, AUTOCOMPLETE_CHOICES).map((text) => ({ name: text, value: text }));
+  await desk.wire.choices(came, choices);
+}

@@ -1,0 +1,92 @@
+/** Asks in Slack put through the pipeline, and forms opened for those that lack something. */
+
+import type { Answer } from '../../chat/answer.ts';
+import type { Form } from '../../chat/command.ts';
+import { commandNamed } from '../../chat/form.ts';
+import { parseLine } from '../../chat/grammar.ts';
+import type { Invocation } from '../../chat/invocation.ts';
+import { fullName, optionsOf } from '../../input/command-shape.ts';
+import { formView } from './modal.ts';
+import type { Party, SlackPorts, Where } from './ports.ts';
+import { postTo } from './post.ts';
+import { sendAnswers } from './send.ts';
+
+/** Answers an ask where its party is. */
+export async function answerAsk(
+  text: string,
+  party: Party,
+  ports: SlackPorts,
+  written: Invocation['written'] = 'line',
+): Promise<void> {
+  const answers = ports.answer({ ...invocationOf(text, party, ports), written });
+  await sendAnswers(
+    { text, answers, changeable: written === 'line' && formOf(text, ports) !== undefined },
+    party,
+    ports,
+  );
+}
+
+/** A line as its party typed it: a channel, or a thread in it, is one conversation. */
+function invocationOf(text: string, { asker, where }: Party, { habits }: SlackPorts): Invocation {
+  const place = [where.channel, where.thread].filter((one) => one !== undefined).join(':');
+  return { asker, habits, text, written: 'line', ...(place === '' ? {} : { place }) };
+}
+
+/** The form of an ask with everything told in it; undefined where it has no details to change. */
+export function formOf(text: string, { commands, habits }: Pick<SlackPorts, 'commands' | 'habits'>): Form | undefined {
+  const parsed = parseLine(text, commands, habits);
+  if (!parsed.ok || optionsOf(parsed.command).length < 2) return undefined;
+  return { command: fullName(parsed.command), told: Object.fromEntries(parsed.told) };
+}
+
+/** Answers an ask; where it only lacks what must be told, its form opens instead, as long as Slack lets it. */
+export async function answerOrForm(text: string, trigger: string, party: Party, ports: SlackPorts): Promise<void> {
+  const answers = ports.answer(invocationOf(text, party, ports))[Symbol.asyncIterator]();
+  const first = await answers.next();
+  if (first.done !== true && lacksOnly(first.value) && (await openForm(first.value.form, trigger, party, ports))) {
+    // Nobody takes what else there is: it ends here.
+    await answers.return?.();
+    return;
+  }
+  const changeable = formOf(text, ports) !== undefined;
+  await sendAnswers({ text, answers: after(first, answers), changeable }, party, ports);
+}
+
+/** Opens a command's form; false when there is no such command or Slack opens no form any more. */
+export async function openForm(form: Form, trigger: string, party: Party, ports: SlackPorts): Promise<boolean> {
+  const command = commandNamed(form.command, ports.commands);
+  if (!command) return false;
+  try {
+    const view = formView(command, form.told, carriedWhere(party, ports), await mayLack(party, ports));
+    await party.client.views.open({ trigger_id: trigger, view });
+    return true;
+  } catch (cause) {
+    ports.fault('slack', cause);
+    return false;
+  }
+}
+
+/** Whether fields may stay empty because a project may fill them; when it cannot be known, they may. */
+async function mayLack({ asker }: Party, ports: SlackPorts): Promise<boolean> {
+  try {
+    return await ports.holds(asker);
+  } catch {
+    return true;
+  }
+}
+
+/** Where the form's answer goes: what a form's answer replaces is not there yet. */
+function carriedWhere({ client, where }: Party, ports: SlackPorts): Where {
+  const response = postTo(client, where, ports.now).response();
+  return { ...where, ...(response ? { response } : {}) };
+}
+
+type Lacking = Extract<Answer, { readonly problems: unknown }> & { readonly form: Form };
+
+function lacksOnly(answer: Answer): answer is Lacking {
+  return 'problems' in answer && answer.form !== undefined && answer.problems.every(({ got }) => got === '');
+}
+
+async function* after(first: IteratorResult<Answer, unknown>, rest: AsyncIterator<Answer>): AsyncGenerator<Answer> {
+  for (let one = first; one.done !== true; one = await rest.next()) yield one.value;
+}

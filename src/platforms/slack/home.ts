@@ -1,0 +1,122 @@
+/** The Home tab: how to ask, forms to start with, and the project in use. */
+
+import type { types } from '@slack/bolt';
+import type { Command } from '../../chat/command.ts';
+import { commandNamed } from '../../chat/form.ts';
+import { type Offers, offersOf } from '../../chat/offers.ts';
+import { fullName, listed } from '../../input/command-shape.ts';
+import type { Block, Reply } from '../../reply/reply.ts';
+import { CHAT } from '../../text/chat.ts';
+import { SLACK } from '../../text/slack.ts';
+import { blockBlocks } from './blocks.ts';
+import { answerRows, openButton, optionOf, rowsOf } from './buttons.ts';
+import { HOME_CHARACTERS, SELECT, VIEW } from './limits.ts';
+import { cut, plainText, type SlackBlock, said, saidLines, sizeOf } from './rich.ts';
+
+/** Commands with a button of their own. */
+const FIRST = ['floor planks', 'trim list', 'prep tearout'];
+/** What somebody without a project is offered besides. */
+const BEGIN = 'project new';
+/** What is told of the project in use, where such commands are there. */
+const PROJECT = ['project show', 'project progress', 'project shopping'];
+
+/** Of an answer on the tab only its asks are offered. */
+const ASKS_ALONE = { parts: [], pictures: 0, changeable: false, shown: true } as const;
+
+/** The asks whose answers stand on the Home tab. */
+export function homeAsks(commands: readonly Command[]): readonly string[] {
+  return PROJECT.filter((name) => commandNamed(name, commands) !== undefined);
+}
+
+/** An answer about the project, and the id it is kept under for its buttons. */
+export interface HomeReply {
+  readonly reply: Reply;
+  readonly id: string | undefined;
+}
+
+/** The Home tab; `project`: the replies to `homeAsks`, in order. */
+export function homeView(commands: readonly Command[], project: readonly HomeReply[]): types.HomeView {
+  const start: readonly SlackBlock[] = [
+    { type: 'header', text: plainText(SLACK.homeTitle, 150) },
+    ...said(SLACK.homeIntro),
+    ...said(SLACK.homeStart, true),
+    ...rowsOf([...firstButtons(commands, project.length === 0), ...otherList(commands)]),
+  ];
+  return { type: 'home', blocks: [...start, ...projectBlocks(project, VIEW.blocks - start.length)] };
+}
+
+function firstButtons(commands: readonly Command[], begins: boolean): readonly types.Button[] {
+  return [...FIRST, ...(begins ? [BEGIN] : [])].flatMap((name) => {
+    const command = commandNamed(name, commands);
+    return command ? [openButton(fullName(command), SLACK.homeButtons[name] ?? name)] : [];
+  });
+}
+
+/** Every command that takes options, by group: its form opens. */
+function otherList(commands: readonly Command[]): readonly types.StaticSelect[] {
+  const asked = listed(commands).filter(({ options }) => Object.keys(options.shape).length > 0);
+  const groups = [...new Set(asked.map(({ group }) => group ?? ''))];
+  const option_groups = groups.slice(0, SELECT.options).map((group) => ({
+    label: plainText(group === '' ? SLACK.more : group, SELECT.text),
+    options: asked
+      .filter((command) => (command.group ?? '') === group)
+      .slice(0, SELECT.options)
+      .map((command) => optionOf(`${command.name}: ${command.summary}`, cut(fullName(command), SELECT.value))),
+  }));
+  if (option_groups.length === 0) return [];
+  return [
+    {
+      type: 'static_select',
+      action_id: 'open.list',
+      placeholder: plainText(SLACK.homeOther, SELECT.placeholder),
+      option_groups,
+    },
+  ];
+}
+
+/** What the answers about the project tell, with their buttons, as far as the tab has room; every caution once, below. */
+function projectBlocks(project: readonly HomeReply[], room: number): readonly SlackBlock[] {
+  if (project.length === 0) return [];
+  const texts = new Set(project.flatMap(({ reply }) => reply.cautions.map(({ text }) => text)));
+  const cautions =
+    texts.size === 0
+      ? []
+      : saidLines(
+          CHAT.cautions,
+          [...texts].map((text) => ({ label: '•', text })),
+        );
+  const blocks: SlackBlock[] = [{ type: 'divider' }, ...said(SLACK.homeProject, true)];
+  for (const { reply, id } of project) {
+    const next = [...glance(reply), ...(id === undefined ? [] : answerRows(id, asksOnly(reply), ASKS_ALONE))];
+    const size = sizeOf([...blocks, ...next, ...cautions]);
+    if (blocks.length + next.length + cautions.length > room || size > HOME_CHARACTERS) break;
+    blocks.push(...next);
+  }
+  return [...blocks, ...cautions];
+}
+
+function asksOnly(reply: Reply): Offers {
+  return { ...offersOf(reply), parts: [], sources: false };
+}
+
+/** A reply in lines: a Home tab takes no tables. */
+function glance({ headline, blocks }: Reply): readonly SlackBlock[] {
+  return [...said(headline, true), ...blocks.flatMap(glanceAt)];
+}
+
+function glanceAt(block: Block): readonly SlackBlock[] {
+  switch (block.kind) {
+    case 'table':
+      return saidLines(
+        block.title,
+        block.rows.map(([first = '', ...rest]) => ({
+          label: `${first}:`,
+          text: rest.flatMap((cell, i) => (cell === '' ? [] : [`${block.columns[i + 1] ?? ''} ${cell}`])).join(', '),
+        })),
+      );
+    case 'picture':
+      return [];
+    default:
+      return blockBlocks(block);
+  }
+}

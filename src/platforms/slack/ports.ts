@@ -1,0 +1,70 @@
+/** What Slack is handed by main, and what a listener knows of who asked where. */
+
+import type { webApi } from '@slack/bolt';
+import type { Asker } from '../../accounts/asker.ts';
+import type { Answer } from '../../chat/answer.ts';
+import type { Command } from '../../chat/command.ts';
+import type { Invocation } from '../../chat/invocation.ts';
+import type { Drawing } from '../../reply/drawing.ts';
+import type { FileForm } from '../../reply/file.ts';
+import type { Result } from '../../reply/reply.ts';
+import type { Kept } from '../../storage/types.ts';
+
+export interface SlackPorts {
+  readonly answer: (invocation: Invocation) => AsyncIterable<Answer>;
+  readonly commands: readonly Command[];
+  readonly habits: Invocation['habits'];
+  readonly kept: Kept;
+  /** Whether other processes share the store, and so may be sent the same deed. */
+  readonly shared: boolean;
+  /** Whether an id has not been seen by this process. */
+  isFresh(id: string): boolean;
+  /** Takes work that nobody waits for, and sees that it is done before the end. */
+  later(work: Promise<unknown>): void;
+  /** Those whose deeds are acted on at this moment. */
+  readonly acting: Set<Party>;
+  /** What is being kept under an id at this moment: a button may be pressed before the store is done. */
+  readonly keeping: Map<string, Promise<void>>;
+  /** Whether the asker has a project in use, whose rooms and picks fill what is not told. */
+  holds(asker: Asker): Promise<boolean>;
+  fault(reference: string, cause: unknown): void;
+  toPng(drawing: Drawing): Promise<Buffer>;
+  /** Makes a file of an answer's data; without it the answer says that there is none. */
+  makeFile?(data: Result, as: FileForm): Promise<Buffer>;
+  /** Resolves when a better answer has been waited for long enough, and the first one is to be shown. */
+  patience(): Promise<void>;
+  /** Lets time go by: Slack needs a moment before a file just uploaded can be shown. */
+  wait(milliseconds: number): Promise<void>;
+  /** Milliseconds since 1970. */
+  now(): number;
+}
+
+/** What main hands in; the rest is made at the start. */
+export type SlackParts = Omit<SlackPorts, 'isFresh' | 'later' | 'keeping' | 'acting'>;
+
+/** Whoever did something in Slack, with what is needed to answer. */
+export interface Party {
+  readonly asker: Asker;
+  readonly client: webApi.WebClient;
+  /** Our own user id there. */
+  readonly bot?: string | undefined;
+  readonly where: Where;
+}
+
+/** Where an answer goes: to the asker alone, or to the channel where it is shown. */
+export interface Where {
+  readonly user: string;
+  readonly channel?: string | undefined;
+  readonly thread?: string | undefined;
+  readonly response?: ResponseUrl | undefined;
+}
+
+/** Slack's way to answer one interaction: a few times, for half an hour. */
+export interface ResponseUrl {
+  readonly url: string;
+  readonly since: number;
+  /** How often it was used. */
+  readonly used: number;
+  /** Whether an answer there replaces the one before, as a slash command's does; a button's would replace its message. */
+  readonly replaces: boolean;
+}

@@ -1,0 +1,163 @@
+/** What people do in Slack, out of Bolt's events: commands, buttons, forms, shortcuts, mentions, direct messages, the Home tab. */
+
+import type { App, BlockAction, Context, webApi } from '@slack/bolt';
+import { SLACK } from '../../text/slack.ts';
+import { act, nextTurn } from './act.ts';
+import { answerAsk, answerOrForm, openForm } from './ask.ts';
+
+import { FORM } from './modal.ts';
+import type { Party, ResponseUrl, SlackPorts, Where } from './ports.ts';
+import { press } from './press.ts';
+import { publishHome } from './publish-home.ts';
+import { GLOBAL_SHORTCUT, MESSAGE_SHORTCUT } from './register.ts';
+import { tell } from './send.ts';
+import { submitted } from './submit.ts';
+import { typedText } from './typed.ts';
+
+/** The command whose form a shortcut from anywhere opens. */
+const START = 'floor planks';
+
+/** Puts our listeners on a Bolt app. Each tells Slack at once that it has heard, and only then begins to work. */
+export function receive(app: App, ports: SlackPorts): void {
+  app.command(/./, async ({ ack, command, context, client, body }) => {
+    await ack();
+    await nextTurn();
+    const response = responseOf(command.response_url, true, ports);
+    const party = partyOf(context, client, { user: command.user_id, channel: command.channel_id, response });
+    await act({ id: body.trigger_id, ...repeated(context) }, party, ports, () => {
+      const text = typedText(command.text, context.botUserId);
+      return answerOrForm(text === '' ? 'help' : text, command.trigger_id, party, ports);
+    });
+  });
+
+  app.action<BlockAction>(/./, async ({ ack, action, body, context, client }) => {
+    await ack();
+    await nextTurn();
+    const thread = threadOf(body);
+    const where = {
+      user: body.user.id,
+      channel: body.channel?.id,
+      thread,
+      response: responseOf(body.response_url, false, ports),
+    };
+    const party = partyOf(context, client, where);
+    const value =
+      action.type === 'static_select' ? action.selected_option?.value : 'value' in action ? action.value : '';
+    const pressed = {
+      action: action.action_id,
+      value: typeof value === 'string' ? value : '',
+      trigger: body.trigger_id,
+    };
+    await act({ id: body.trigger_id, ...repeated(context) }, party, ports, async () => {
+      await press(pressed, party, ports);
+      // What was ticked off on the Home tab stands there at once.
+      if (body.view?.type === 'home') await publishHome(party, ports);
+    });
+  });
+
+  app.view(FORM, async ({ ack, view, body, context, client }) => {
+    const form = submitted(view, ports);
+    if ('errors' in form) return ack({ response_action: 'errors', errors: form.errors });
+    await ack();
+    await nextTurn();
+    const party = partyOf(context, client, { ...form.where, user: body.user.id });
+    await act({ id: `${view.id}:${view.hash}`, ...repeated(context) }, party, ports, () =>
+      form.ask === undefined ? tell(SLACK.formStale, party, ports) : answerAsk(form.ask, party, ports),
+    );
+  });
+
+  app.shortcut(
+    { type: 'message_action', callback_id: MESSAGE_SHORTCUT },
+    async ({ ack, shortcut, context, client }) => {
+      await ack();
+      await nextTurn();
+      if (shortcut.type !== 'message_action') return;
+      const { thread_ts } = shortcut.message as { readonly thread_ts?: unknown };
+      const where = {
+        user: shortcut.user.id,
+        channel: shortcut.channel.id,
+        thread: typeof thread_ts === 'string' ? thread_ts : undefined,
+        response: responseOf(shortcut.response_url, false, ports),
+      };
+      const party = partyOf(context, client, where);
+      await act({ id: shortcut.trigger_id, ...repeated(context) }, party, ports, () => {
+        const text = typedText(shortcut.message.text ?? '', context.botUserId);
+        return text === '' ? tell(SLACK.noAsk, party, ports) : answerAsk(text, party, ports, 'message');
+      });
+    },
+  );
+
+  app.shortcut({ type: 'shortcut', callback_id: GLOBAL_SHORTCUT }, async ({ ack, shortcut, context, client }) => {
+    await ack();
+    await nextTurn();
+    const party = partyOf(context, client, { user: shortcut.user.id });
+    await act({ id: shortcut.trigger_id, ...repeated(context) }, party, ports, () =>
+      openForm({ command: START, told: {} }, shortcut.trigger_id, party, ports),
+    );
+  });
+
+  app.event('app_mention', async ({ event, body, context, client }) => {
+    await nextTurn();
+    if (event.user === undefined || event.bot_id !== undefined) return;
+    await message({ ...event, user: event.user }, body.event_id, context, client, ports);
+  });
+
+  app.event('message', async ({ event, body, context, client }) => {
+    await nextTurn();
+    // A picture is sent with its caption as a text.
+    const captioned = event.subtype === 'file_share' && (event.text ?? '') !== '';
+    if ((event.subtype !== undefined && !captioned) || event.channel_type !== 'im') return;
+    if ('bot_id' in event && event.bot_id !== undefined) return;
+    await message({ ...event, text: event.text ?? '' }, body.event_id, context, client, ports);
+  });
+
+  app.event('app_home_opened', async ({ event, body, context, client }) => {
+    await nextTurn();
+    if (event.tab !== 'home') return;
+    const party = partyOf(context, client, { user: event.user });
+    await act({ id: body.event_id, ...repeated(context) }, party, ports, () => publishHome(party, ports));
+  });
+}
+
+interface Said {
+  readonly user: string;
+  readonly text: string;
+  readonly channel: string;
+  readonly thread_ts?: string;
+}
+
+/** A direct message, or a mention: read like a command, answered where it stands. */
+async function message(
+  { user, text, channel, thread_ts }: Said,
+  id: string,
+  context: Context,
+  client: webApi.WebClient,
+  ports: SlackPorts,
+): Promise<void> {
+  const party = partyOf(context, client, { user, channel, thread: thread_ts });
+  await act({ id, ...repeated(context) }, party, ports, () => {
+    const ask = typedText(text, context.botUserId);
+    return answerAsk(ask === '' ? 'help' : ask, party, ports);
+  });
+}
+
+/** Who acts: their account is the workspace's and their id, never a name. */
+function partyOf(context: Context, client: webApi.WebClient, where: Where): Party {
+  const workspace = context.teamId ?? context.enterpriseId;
+  const asker = { platform: 'slack', id: where.user, ...(workspace === undefined ? {} : { workspace }) } as const;
+  return { asker, client, where, bot: context.botUserId };
+}
+
+function responseOf(url: string | undefined, replaces: boolean, { now }: SlackPorts): ResponseUrl | undefined {
+  return url === undefined || url === '' ? undefined : { url, since: now(), used: 0, replaces };
+}
+
+/** The thread that a pressed button stands in. */
+function threadOf({ container, message: pressed }: BlockAction): string | undefined {
+  const thread: unknown = container.thread_ts ?? pressed?.thread_ts;
+  return typeof thread === 'string' ? thread : undefined;
+}
+
+function repeated({ retryNum }: Context): { readonly repeated?: boolean } {
+  return retryNum === undefined ? {} : { repeated: retryNum > 0 };
+}

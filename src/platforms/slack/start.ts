@@ -1,0 +1,142 @@
+/** Starts the Slack app: one workspace by its token or many by OAuth, over HTTP or Socket Mode. */
+
+import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@slack/bolt';
+import { InstallProvider } from '@slack/oauth';
+import { freshIds } from '../../chat/fresh-ids.ts';
+import { asRequest } from '../../chat/request.ts';
+import { CHAT } from '../../text/chat.ts';
+import { type Installations, installationsIn } from './installations.ts';
+import { installPages, type Page } from './oauth.ts';
+import type { SlackParts, SlackPorts } from './ports.ts';
+import { receive } from './receive.ts';
+import { FetchReceiver } from './receiver.ts';
+import { EVENTS_PATH } from './register.ts';
+import { sealOf } from './seal.ts';
+import { tell } from './send.ts';
+import { type SlackSettings, slackLacks } from './told.ts';
+
+/** A Slack app that runs. */
+export interface RunningSlack {
+  /** What the HTTP server answers for it; nothing in Socket Mode without OAuth. */
+  readonly pages: readonly Page[];
+  /** Whether events reach it: by HTTP they do while the server listens. */
+  connected(): boolean;
+  /** Takes nothing more, and resolves when what was begun is answered. */
+  stop(): Promise<void>;
+}
+
+/** Milliseconds that what was begun has to be answered once no more is taken. */
+const LONGEST_END = 6_000;
+
+/** Starts. Rejects when something is missing, a key is none, or Slack refuses the token. */
+export async function startSlack(settings: SlackSettings, parts: SlackParts): Promise<RunningSlack> {
+  const lacks = slackLacks(settings);
+  if (lacks.length > 0) throw new Error(`Slack cannot start without:\n${lacks.join('\n')}`);
+  const begun = new Set<Promise<unknown>>();
+  const later = (work: Promise<unknown>): void => {
+    begun.add(work);
+    void work.finally(() => begun.delete(work)).catch(() => undefined);
+  };
+  const ports: SlackPorts = { ...parts, isFresh: freshIds(), later, keeping: new Map(), acting: new Set() };
+  const logger = loggerOf(ports);
+  const clientOptions: webApi.WebClientOptions = {
+    logger,
+    retryConfig: { retries: 3, factor: 2, minTimeout: 500 },
+    ...(settings.api === undefined ? {} : { slackApiUrl: settings.api }),
+  };
+  const many = settings.botToken === '';
+  const installations = many ? installationsIn(ports.kept, sealOf(settings.key), ports.now) : undefined;
+  const installer = installations && installerOf(settings, installations, clientOptions, logger);
+  const http =
+    settings.signingSecret !== '' ? new FetchReceiver({ ...ports, signingSecret: settings.signingSecret }) : undefined;
+  const socket = () =>
+    new SocketModeReceiver({ appToken: settings.appToken, logger, installerOptions: { clientOptions } });
+  const receiver = http ?? socket();
+  let live = false;
+  if (receiver instanceof SocketModeReceiver) {
+    receiver.client.on('connected', () => {
+      live = true;
+    });
+    for (const lost of ['reconnecting', 'disconnected', 'close'])
+      receiver.client.on(lost, () => {
+        live = false;
+      });
+  }
+  const app = new App({
+    receiver,
+    logger,
+    logLevel: LogLevel.WARN,
+    clientOptions,
+    // Bolt would keep a state of every conversation for good.
+    convoStore: false,
+    attachFunctionToken: false,
+    deferInitialization: true,
+    ...(installer ? { authorize: installer.authorize } : { token: settings.botToken }),
+  });
+  app.use(async ({ next }) => {
+    const done = asRequest(next);
+    later(done);
+    await done;
+  });
+  app.error(async (cause) => ports.fault('slack', cause));
+  receive(app, ports);
+  if (installations) forgetEnded(app, installations);
+  await app.init();
+  await app.start();
+  return {
+    pages: [
+      ...(http ? [{ method: 'POST' as const, path: EVENTS_PATH, handle: http.handle }] : []),
+      ...(installer ? installPages(installer) : []),
+    ],
+    connected: () => http !== undefined || live,
+    stop: async () => {
+      await app.stop();
+      await Promise.race([Promise.allSettled(begun), ports.wait(LONGEST_END)]);
+      // What Slack was told of as heard it does not send again.
+      await Promise.allSettled([...ports.acting].map((party) => tell(CHAT.restarting, party, ports)));
+    },
+  };
+}
+
+function installerOf(
+  { clientId, clientSecret, stateSecret }: SlackSettings,
+  installationStore: Installations,
+  clientOptions: webApi.WebClientOptions,
+  logger: Logger,
+): InstallProvider {
+  const told = { clientId, clientSecret, stateSecret, installationStore, clientOptions, logger };
+  // Straight to Slack's own page: ours would have nothing to add.
+  return new InstallProvider({ ...told, directInstall: true });
+}
+
+/** Deletes the tokens of a workspace that takes the app off or revokes them. */
+function forgetEnded(app: App, installations: Installations): void {
+  const forget = async (
+    context: { readonly teamId?: string; readonly enterpriseId?: string; readonly isEnterpriseInstall: boolean },
+    seconds: number,
+  ): Promise<void> => {
+    const { teamId, enterpriseId, isEnterpriseInstall } = context;
+    await installations.forget({ teamId, enterpriseId, isEnterpriseInstall }, seconds * 1000);
+  };
+  app.event('app_uninstalled', ({ context, body }) => forget(context, body.event_time));
+  app.event('tokens_revoked', async ({ event, context, body }) => {
+    if ((event.tokens.bot ?? []).length > 0) await forget(context, body.event_time);
+  });
+}
+
+/** What Bolt has to tell goes to whoever runs the bot, from warnings up: less is about every request. */
+function loggerOf({ fault }: SlackPorts): Logger {
+  const told = (...words: unknown[]): void => {
+    const cause = words.find((word) => word instanceof Error);
+    fault('slack', cause ?? new Error(words.map(String).join(' ')));
+  };
+  return {
+    debug: () => undefined,
+    info: () => undefined,
+    warn: told,
+    error: told,
+    setLevel: () => undefined,
+    getLevel: () => LogLevel.WARN,
+    setName: () => undefined,
+  };
+}

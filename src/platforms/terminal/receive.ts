@@ -1,0 +1,122 @@
+/** Asks from a terminal: typed at a prompt, piped in line by line, or given on the command line. */
+
+import { randomUUID } from 'node:crypto';
+import { createInterface } from 'node:readline/promises';
+import type { Readable, Writable } from 'node:stream';
+import type { Asker } from '../../accounts/asker.ts';
+import type { Answer } from '../../chat/answer.ts';
+import type { Command } from '../../chat/command.ts';
+import type { Invocation } from '../../chat/invocation.ts';
+import { TERMINAL } from '../../text/terminal.ts';
+import type { FilesTo } from './files.ts';
+import { keepHistory, readHistory } from './history.ts';
+import { type ExitCode, worst } from './json.ts';
+import { HISTORY } from './limits.ts';
+import { completions, valueTyped } from './register.ts';
+import { type Screen, send } from './send.ts';
+
+/** Whoever sits at this machine. */
+const ASKER: Asker = { platform: 'terminal', id: 'local' };
+
+/** The conversation at the prompt, and of single lines given on the command line. */
+const PROMPT = 'prompt';
+
+type Suggest = (asker: Asker, command: Command, option: string, typed: string) => Promise<readonly string[]>;
+
+/** What a terminal session is given by main. */
+export interface Session {
+  readonly answer: (invocation: Invocation) => AsyncIterable<Answer>;
+  readonly commands: readonly Command[];
+  readonly habits: Invocation['habits'];
+  readonly input: Readable & { readonly isTTY?: boolean };
+  readonly output: Screen['output'];
+  /** What could be typed for an option; only its own words without it. */
+  readonly suggest?: Suggest;
+  /** File for the history; empty for none. */
+  readonly history: string;
+  /** Folder for the pictures of answers; none are saved without one. */
+  readonly pictures?: string | undefined;
+  /** Where the files of answers go. */
+  readonly files?: FilesTo;
+}
+
+/** Answers one line; `place` names the conversation that it is part of. */
+export function ask(text: string, session: Session, json: boolean, place = PROMPT): Promise<ExitCode> {
+  const { answer, habits, output, pictures, files } = session;
+  return send(answer({ asker: ASKER, habits, text, place }), { output, json, pictures, files });
+}
+
+/**
+ * Answers every line of the input that is not empty, in order; the exit code is the worst. Undefined when there was none.
+ * The lines are one conversation, and an empty line begins a new one.
+ */
+export async function askLines(session: Session, json: boolean): Promise<ExitCode | undefined> {
+  const codes: ExitCode[] = [];
+  let place = randomUUID();
+  for await (const line of createInterface({ input: session.input, crlfDelay: Number.POSITIVE_INFINITY })) {
+    if (line.trim() === '') {
+      place = randomUUID();
+      continue;
+    }
+    if (!json && codes.length > 0) session.output.write('\n');
+    codes.push(await ask(line, session, json, place));
+  }
+  return codes.length === 0 ? undefined : worst(codes);
+}
+
+/** One worked answer, then a prompt with history and completion until the input ends or `quit`. */
+export async function converse(worked: string, session: Session): Promise<void> {
+  await showWorked(worked, session);
+  session.output.write(`\n${TERMINAL.prompt}\n`);
+  const prompt = createInterface({
+    input: session.input,
+    output: session.output as Writable,
+    history: readHistory(session.history),
+    historySize: HISTORY,
+    removeHistoryDuplicates: true,
+    completer: (line: string) => completed(line, session),
+    prompt: '> ',
+  });
+  let open = true;
+  prompt.once('close', () => {
+    open = false;
+  });
+  prompt.prompt();
+  for await (const line of prompt) {
+    const text = line.trim();
+    if (['quit', 'exit', 'bye'].includes(text.toLowerCase())) break;
+    if (text !== '') {
+      keepHistory(session.history, text);
+      await ask(text, session, false);
+    }
+    // The input may end while an ask is answered: a closed prompt cannot ask again.
+    if (open) prompt.prompt();
+  }
+  prompt.close();
+  session.output.write(`${TERMINAL.bye}\n`);
+}
+
+/** Completions of a line: names, or what this asker is likely to tell for the option that is being typed. */
+async function completed(line: string, { commands, suggest }: Session): Promise<[string[], string]> {
+  const value = suggest && valueTyped(line, commands);
+  if (!value) return completions(line, commands);
+  const { command, option, typed } = value;
+  const likely = await suggest(ASKER, command, option, typed);
+  return [likely.filter((text) => text.toLowerCase().startsWith(typed.toLowerCase())), typed];
+}
+
+/** The worked answer that greets: the ask, then what it gives. */
+export async function showWorked(worked: string, session: Session): Promise<void> {
+  session.output.write(`${TERMINAL.greeting}\n\n> ${worked}\n`);
+  await ask(worked, session, false);
+}
+
+/** A whole conversation, each ask shown before its answer. */
+export async function demonstrate(asks: readonly string[], session: Session): Promise<ExitCode> {
+  const codes: ExitCode[] = [];
+  for (const text of asks) {
+    session.output.write(`${codes.length > 0 ? '\n' : ''}> ${text}\n`);
+    codes.push(await ask(text, session, false));
+  }
+  return worst(codes);
+}

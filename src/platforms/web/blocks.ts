@@ -1,0 +1,59 @@
+/** The blocks of a reply as HTML: every kind is shown, whole; a table is cards on a phone. */
+
+import { html, raw } from 'hono/html';
+import { toSvg } from '../../drawing/svg.ts';
+import type { Drawing } from '../../reply/drawing.ts';
+import type { Block } from '../../reply/reply.ts';
+import { each, type Html, NOTHING, oneLine, plain } from './markup.ts';
+
+/** Takes the place of a checklist's item that can be ticked here; undefined for one that cannot. */
+export type ItemAt = (item: string) => Html | undefined;
+
+/** A block. `id` begins the ids of what is in it, and is its own on the page. */
+export function blockHtml(block: Block, id: string, itemAt: ItemAt = () => undefined): Html {
+  switch (block.kind) {
+    case 'text':
+      return html`<p class="told">${plain(block.text)}</p>`;
+    case 'facts':
+      return html`<div class="facts">${titled(block.title)}<dl class="pairs">${each(
+        block.facts,
+        ({ label, value }) => html`<div><dt>${plain(label)}</dt><dd>${plain(value)}</dd></div>`,
+      )}</dl></div>`;
+    case 'table':
+      return tableHtml(block);
+    case 'steps':
+      return html`<div class="steps">${titled(block.title)}<ol>${each(block.steps, (step) => html`<li>${plain(step)}</li>`)}</ol></div>`;
+    case 'checklist':
+      return html`<div class="checklist">${titled(block.title)}<ul>${each(
+        block.items,
+        (item) =>
+          itemAt(item) ??
+          html`<li class="item still"><span class="box" aria-hidden="true"></span><span>${plain(item)}</span></li>`,
+      )}</ul></div>`;
+    case 'picture':
+      return pictureHtml(block.drawing, id);
+  }
+}
+
+/** A picture with its title above it; what it shows is said within it, for whoever cannot see it. */
+export function pictureHtml(drawing: Drawing, id: string): Html {
+  const shapes = drawing.shapes.map((shape) =>
+    shape.kind === 'text' ? { ...shape, text: oneLine(shape.text) } : shape,
+  );
+  const clean = { ...drawing, title: oneLine(drawing.title), alt: oneLine(drawing.alt), shapes };
+  return html`<figure class="picture"><figcaption>${clean.title}</figcaption>${raw(toSvg(clean, { within: `${id}-` }))}</figure>`;
+}
+
+function titled(title: string | undefined): Html {
+  return title === undefined ? NOTHING : html`<h4>${plain(title)}</h4>`;
+}
+
+/** Roles are told as well, for a table that is laid out as cards is none to a reader of screens. */
+function tableHtml({ title, columns, rows }: Extract<Block, { readonly kind: 'table' }>): Html {
+  const cell = (text: string, place: number): Html =>
+    html`<td role="cell"${text === '' ? raw(' class="empty"') : ''} data-column="${plain(columns[place] ?? '')}">${plain(text)}</td>`;
+  return html`<div class="table"><h4>${plain(title)}</h4><table role="table"><thead role="rowgroup"><tr role="row">${each(
+    columns,
+    (column) => html`<th role="columnheader" scope="col">${plain(column)}</th>`,
+  )}</tr></thead><tbody role="rowgroup">${each(rows, (row) => html`<tr role="row">${each(row, cell)}</tr>`)}</tbody></table></div>`;
+}

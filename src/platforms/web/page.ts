@@ -1,0 +1,110 @@
+/** The share page: what somebody was given of a project, sheet by sheet, whole without a script. */
+
+import { html, raw } from 'hono/html';
+import type { JobSheet, SheetKey, Sheets } from '../../reply/job-sheet.ts';
+import { SHEETS } from '../../text/job-sheet.ts';
+import { PAGE, PAGE_ROLES, PAGE_SECTIONS } from '../../text/page.ts';
+import { blockHtml, type ItemAt } from './blocks.ts';
+import { fileLinks, type TableFile } from './downloads.ts';
+import { listsOf } from './lists.ts';
+import { each, type Html, NOTHING, oneLine } from './markup.ts';
+import { noteForm, type Question, questionCards } from './notes.ts';
+import { replyHtml, sourcesHtml } from './render.ts';
+import { sawCard } from './saw-card.ts';
+import { shell } from './shell.ts';
+import { ticksOf } from './ticks.ts';
+import { whenInYear } from './when.ts';
+
+/** What a page is made of. */
+export interface View {
+  readonly sheets: Sheets;
+  readonly role: 'look' | 'tick' | 'measure';
+  /** Milliseconds since 1970; open until it is stopped without it. */
+  readonly until?: number;
+  /** Names the page where a browser keeps what is not sent yet; says nothing of the link. */
+  readonly name: string;
+  /** What its forms carry, so that they are known as its own. */
+  readonly key: string;
+  /** What can be measured for the owner. */
+  readonly questions: readonly Question[];
+  /** Names what is noted on this page, so that a note sent twice is kept once. */
+  readonly once: string;
+  /** What can be taken along; nothing without it. */
+  readonly files?: { readonly tables: readonly TableFile[] };
+}
+
+/** Stands in the page as it is kept, where what came of a form is told: no text that was typed can hold a bare `<`. */
+export const NOTICE = '<!--notice-->';
+
+/** The whole page. */
+export function pageHtml(view: View): Html {
+  const { sheets, role, until, name, questions, once, files } = view;
+  const { project, made, zone } = sheets;
+  const title = oneLine(project);
+  const shown = sheets.sheets.map((sheet, place) => ({ sheet, id: `${sheet.key}-${place + 1}` }));
+  const key = role === 'look' ? undefined : view.key;
+  const body = html`<header id="top"><h1>${title}</h1><p class="facts-of-page">${PAGE_ROLES[role]} ${until === undefined ? '' : PAGE.until(whenInYear(until, zone))}</p></header>
+<div id="live" role="status"></div>${raw(NOTICE)}
+<main>${questions.length === 0 || role !== 'measure' ? NOTHING : questionCards(questions, view.key)}
+${shown.length < 2 ? NOTHING : navHtml(shown)}
+${shown.length === 0 ? html`<p class="told">${PAGE.nothingHere}</p>` : NOTHING}
+${each(shown, ({ sheet, id }) => sectionHtml(sheet, id, { zone, ...(key !== undefined && { key }), alone: shown.length < 2 }))}
+${missingHtml(sheets.missing)}
+${key === undefined ? NOTHING : noteForm(once, key)}
+${files ? fileLinks(sheets, files.tables) : NOTHING}
+</main>
+<footer>${sourcesHtml(sheets.sheets.flatMap(({ reply }) => reply.sources))}<p>${PAGE.made(whenInYear(made, zone))} ${PAGE.first}</p></footer>`;
+  return shell(title, body, { lists: listsOf(sheets), name });
+}
+
+function navHtml(shown: readonly { readonly sheet: JobSheet; readonly id: string }[]): Html {
+  const way = ({ sheet, id }: { readonly sheet: JobSheet; readonly id: string }): Html =>
+    html`<li><a class="button" href="#${id}">${sectionTitle(sheet)}</a></li>`;
+  return html`<nav aria-label="${PAGE.sections}"><ul class="ways">${each(shown, way)}</ul></nav>`;
+}
+
+/** What a section is, and of which room. */
+function sectionTitle({ key, room, title }: Pick<JobSheet, 'key' | 'room' | 'title'>): string {
+  const called: Readonly<Record<SheetKey, string>> = PAGE_SECTIONS;
+  // There may be several of these, of several rooms: their own titles tell them apart.
+  if (key === 'tearout') return oneLine(title);
+  if (key === 'repairs') return `${called[key]}: ${oneLine(title)}`;
+  return room === undefined ? called[key] : `${called[key]}: ${oneLine(room)}`;
+}
+
+/** What could not be put on the page, so that nobody takes it for all there is. */
+function missingHtml(missing: readonly string[] = []): Html {
+  if (missing.length === 0) return NOTHING;
+  const items = each(missing, (text) => html`<li class="told-item">${oneLine(text)}</li>`);
+  return html`<section class="sheet" aria-labelledby="missing-title"><h2 id="missing-title">${SHEETS.missing}</h2><div class="checklist"><ul>${items}</ul></div></section>`;
+}
+
+function sectionHtml(
+  sheet: JobSheet,
+  id: string,
+  { zone, key, alone }: { readonly zone: string; readonly key?: string; readonly alone: boolean },
+): Html {
+  const { list, itemAt } = ticksOf(sheet, zone, key);
+  const up = alone ? NOTHING : html`<p class="up"><a class="button" href="#top">${PAGE.top}</a></p>`;
+  return html`<section class="sheet ${raw(sheet.key)}" id="${id}" aria-labelledby="${id}-title"><h2 id="${id}-title">${sectionTitle(sheet)}</h2>
+${contentHtml(sheet, id, list, itemAt)}${up}</section>`;
+}
+
+function contentHtml(sheet: JobSheet, id: string, list: Html, itemAt: ItemAt): Html {
+  const { key, reply, pieces = [] } = sheet;
+  // Nobody is hurt by a list: whoever stands in the shop sees it first.
+  if (key === 'shopping') return replyHtml(reply, id, { itemAt, between: list, first: 'between' });
+  if (pieces.length === 0) return replyHtml(reply, id, { itemAt, between: list });
+  // The cards tell what the tables do: those are for paper.
+  const tables = reply.blocks.filter(({ kind }) => kind === 'table');
+  const others = { ...reply, blocks: reply.blocks.filter(({ kind }) => kind !== 'table') };
+  const onPaper = html`<div class="on-paper">${each(tables, (table, place) => blockHtml(table, `${id}-t${place}`))}</div>`;
+  // Whoever comes back to the saw need not pass by all that can hurt again to see the next length.
+  const straight = html`<p class="straight"><a class="button" href="#${id}-saw">${PAGE.pieces}</a></p>`;
+  return replyHtml(others, id, {
+    itemAt,
+    before: straight,
+    between: list,
+    after: html`${sawCard(pieces, id)}${onPaper}`,
+  });
+}

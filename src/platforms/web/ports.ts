@@ -1,0 +1,33 @@
+/** What the page needs from outside. */
+
+import type { Asker } from '../../accounts/asker.ts';
+import type { Answer } from '../../chat/answer.ts';
+import type { Invocation } from '../../chat/invocation.ts';
+import type { Ports } from '../../chat/ports.ts';
+import type { FileMaker } from './downloads.ts';
+import type { Question } from './notes.ts';
+
+/** What a link leads to while it is good. */
+export interface Opened {
+  /** The project's id, for what must not happen at once to one project. */
+  readonly project: string;
+  readonly role: 'look' | 'tick' | 'measure';
+  /** Milliseconds since 1970. */
+  readonly until?: number;
+  /** Different whenever the project or the share is. */
+  readonly state: string;
+  readonly questions: readonly Question[];
+}
+
+export interface WebPorts extends Ports {
+  answer(invocation: Invocation): AsyncIterable<Answer>;
+  readonly habits: Invocation['habits'];
+  /** What this link leads to; undefined for one that was never given, has ended or was stopped. */
+  opened(asker: Asker): Promise<Opened | undefined>;
+  /** Without it, nothing can be taken along as a file. */
+  readonly files?: FileMaker;
+  /** Whether one more request is let in now, of a link or an address, or one more thing that is sent by a link. */
+  allow(of: 'link' | 'address' | 'deed', key: string): Promise<boolean>;
+  /** The address that people reach the page by, where it may not be the one that requests name. */
+  address?(): string | undefined;
+}

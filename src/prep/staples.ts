@@ -1,0 +1,17 @@
+/** Staples that hold a pad, as a range: by its breadth, the rows along it and the staples along a row. */
+
+import type { Area } from '../units/area.ts';
+import { areaOf } from '../units/area.ts';
+import type { Length } from '../units/length.ts';
+import { roundUpRatio } from '../units/round-up.ts';
+
+/** Rows of staples along every breadth of pad, and how far apart the staples of a row are. */
+export interface Stapling {
+  readonly rows: number;
+  readonly spacing: Length;
+}
+
+/** ⌈area × rows ÷ (breadth × spacing)⌉: area in square ticks, breadth of the pad and spacing in ticks. */
+export function staplesIn(area: Area, breadth: Length, { rows, spacing }: Stapling): number {
+  return roundUpRatio(area * BigInt(rows), areaOf(breadth, spacing));
+}

@@ -1,0 +1,92 @@
+/** The one HTTP server: platforms hand it fetch handlers by path. */
+
+import type { Server } from 'node:http';
+import { type HttpBindings, serve } from '@hono/node-server';
+import { type Context, Hono } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { matchedRoutes } from 'hono/route';
+import { asRequest } from '../chat/request.ts';
+
+/** What a platform answers at a path; `*` at its end takes everything below. */
+export interface Route {
+  readonly method: 'GET' | 'POST' | 'ALL';
+  readonly path: string;
+  /** `from` is the address at the other end of the connection, where it is known. */
+  handle(request: Request, from?: string): Promise<Response> | Response;
+}
+
+/** A sender that dribbles must not hold a connection for good; Node looks every half minute if it is not told to look more often. */
+const DRIBBLING = { headersTimeout: 10_000, requestTimeout: 20_000, connectionsCheckingInterval: 2_000 } as const;
+
+/** What `routed` gives and `listen` serves. */
+type Served = Hono<{ Bindings: Partial<HttpBindings> }>;
+
+/** Bytes of a body that any route reads; platforms send far less. */
+const LARGEST_BODY = 1024 * 1024;
+
+/** Told of each request that was answered: by its route's pattern, never by its path. */
+export type Answered = (route: string, method: string, status: number, milliseconds: number) => void;
+
+/** The server's answers, without a port: a fault in a route is told to `fault` and answered with 500. */
+export function routed(routes: readonly Route[], fault: (cause: unknown) => void, answered?: Answered): Served {
+  const app = new Hono<{ Bindings: Partial<HttpBindings> }>();
+  app.use((_, next) => asRequest(next));
+  if (answered)
+    app.use(async (context, next) => {
+      const began = performance.now();
+      await next();
+      const { method } = context.req;
+      const known = ['GET', 'HEAD', 'POST'].includes(method) ? method : 'OTHER';
+      answered(patternOf(routes, context), known, context.res.status, performance.now() - began);
+    });
+  app.use(bodyLimit({ maxSize: LARGEST_BODY, onError: (context) => context.text('Too large.', 413) }));
+  for (const { method, path, handle } of routes) {
+    app.on(method, path, ({ req, env }) => handle(req.raw, env?.incoming?.socket.remoteAddress));
+  }
+  app.notFound((context) => context.text('Not found.', 404));
+  app.onError((cause, context) => {
+    // Whoever went away before all was sent hears nothing more, and it is no fault of ours.
+    if (!(context.env?.incoming?.destroyed && 'code' in cause && cause.code === 'ECONNRESET')) fault(cause);
+    return context.text('Something went wrong on our side.', 500);
+  });
+  return app;
+}
+
+/** The pattern that the request was routed by; `/*` for none of ours. */
+function patternOf(routes: readonly Route[], context: Context): string {
+  const matched = new Set(matchedRoutes(context).map(({ path }) => path));
+  return routes.find(({ path }) => matched.has(path))?.path ?? '/*';
+}
+
+/** A server that listens; `port` is the one taken where 0 was asked. */
+export interface Listening {
+  readonly port: number;
+  /** Takes no more, lets what runs finish, and resolves when all is done. */
+  close(): Promise<void>;
+  /** Ends what runs as well. */
+  cut(): void;
+}
+
+/** Listens. Rejects when the port is taken or not allowed. */
+export function listen(app: Served, where: { readonly host: string; readonly port: number }): Promise<Listening> {
+  return new Promise((resolve, reject) => {
+    const told = { fetch: app.fetch, hostname: where.host, port: where.port, serverOptions: DRIBBLING };
+    const server = serve(told, ({ port }) =>
+      resolve({ port, close: () => closed(server), cut: () => server.closeAllConnections() }),
+    ) as Server;
+    server.once('error', reject);
+  });
+}
+
+function closed(server: Server): Promise<void> {
+  return new Promise((resolve, reject) => {
+    // A connection that is kept open is idle only once its last answer is out.
+    const sweep = setInterval(() => server.closeIdleConnections(), 50);
+    server.close((cause) => {
+      clearInterval(sweep);
+      if (cause) reject(cause);
+      else resolve();
+    });
+    server.closeIdleConnections();
+  });
+}

@@ -1,0 +1,22 @@
+/** What is loaded with the first answer, loaded before anybody asks. */
+
+import { commands } from '../../commands/index.ts';
+import { answer } from '../chat/answer.ts';
+import type { Ports } from '../chat/ports.ts';
+import { toPng } from '../drawing/png.ts';
+import { WORKED_ASK } from '../platforms/terminal/demo.ts';
+import { limitReading } from '../workers/reading-time.ts';
+import type { Config } from './config.ts';
+
+/** Answers once with nobody asking, so that the first who asks does not wait, and holds reading to its limit from then on. */
+export async function warm({ units, decimal, currency }: Config, { fault }: Pick<Ports, 'fault'>): Promise<void> {
+  const asker = { platform: 'terminal', id: 'nobody' } as const;
+  const habits = { units, decimal, currency };
+  for (const text of [WORKED_ASK, 'tape 1 + 2']) {
+    for await (const one of answer({ asker, habits, text }, commands, { fault })) {
+      if (!('blocks' in one)) continue;
+      for (const block of one.blocks) if (block.kind === 'picture') await toPng(block.drawing);
+    }
+  }
+  limitReading();
+}

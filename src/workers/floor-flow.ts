@@ -1,0 +1,228 @@
+/** The flow of offcuts as a linear and an integer program: a bound on the planks, and the places of the joints that reach it. */
+
+import type { Highs } from 'highs';
+import type { FlowArc } from '../layout/flow-arc.ts';
+import type { Worth } from '../layout/flow-bound.ts';
+import type { FlowTable } from '../layout/flow-table.ts';
+import type { Lane } from '../layout/rip-share.ts';
+import { seeded } from '../layout/seeded.ts';
+
+/** Steps of rounding, and how many of them may be taken back. */
+const MOST_STEPS = 120;
+const MOST_FAILURES = 6;
+/** HiGHS's model status for a program solved to its optimum. */
+const OPTIMAL = 7;
+
+type Model = ReturnType<Highs['createModel']>;
+
+export interface Flow {
+  /** The objective, or what the integer program proved so far. */
+  readonly bound: number;
+  /** Rows by block and option; whole only after `integer`. */
+  readonly used: readonly (readonly number[])[];
+  /** What an offcut is worth: the duals of the linear program. */
+  readonly worth: Worth;
+  /** The arcs that hold, each with its price. */
+  readonly arcs: readonly (FlowArc & { readonly price: number })[];
+}
+
+type Entry = readonly [row: number, value: number];
+
+/**
+ * Rows of the program: one a node of each line, one a block, one a kind of short piece. Columns: options, steps down a line,
+ * fresh planks, shorts. Where ripped rows may share planks there are two lines, for either edge of an offcut, and full rows use both.
+ */
+export class FlowModel {
+  readonly #model: Model;
+  readonly #table: FlowTable;
+  readonly #arcs: FlowArc[] = [];
+  /** Steps of the simplex method that rounding has taken. */
+  taken = 0;
+  readonly #firstColumns: number[] = [];
+  readonly #arcRows: number;
+  /** First rows of the lines. */
+  readonly #lines: readonly number[];
+
+  constructor(solver: Highs, table: FlowTable) {
+    this.#table = table;
+    this.#model = solver.createModel();
+    this.#model.options.set({ output_flag: false });
+    const { nodes, blocks, shorts, wholes } = table;
+    const isShared = [...blocks, ...shorts, ...wholes].some(({ lane }) => lane !== 'full');
+    this.#lines = isShared ? [0, nodes + 1] : [0];
+    const linesOf = (lane: Lane): readonly number[] =>
+      lane === 'full' ? this.#lines : lane === 'none' ? [] : [lane === 'near' ? 0 : nodes + 1];
+    const blockRows = this.#lines.length * (nodes + 1);
+    const shortRows = blockRows + blocks.length;
+    const free = Number.POSITIVE_INFINITY;
+    const cost: number[] = [];
+    const upper: number[] = [];
+    const starts = [0];
+    const indices: number[] = [];
+    const values: number[] = [];
+    const column = (price: number, most: number, entries: readonly Entry[]): void => {
+      cost.push(price);
+      upper.push(most);
+      for (const [row, value] of entries) {
+        indices.push(row);
+        values.push(value);
+      }
+      starts.push(indices.length);
+    };
+    blocks.forEach(({ runs, lane, options }, b) => {
+      this.#firstColumns.push(cost.length);
+      for (const { need, give, cost: planks } of options) {
+        // Planks of a full row are paid; a ripped row takes strips as long as a plank from its line.
+        const strips = lane === 'full' ? 0 : planks;
+        const flow = linesOf(lane).flatMap((line) =>
+          summed([
+            [line + nodes, -strips],
+            [line + need, need < 0 ? 0 : -1],
+            [line + give, give < 0 ? 0 : 1],
+          ]),
+        );
+        column(planks - strips, runs.length, [...flow, [blockRows + b, 1]]);
+      }
+    });
+    for (const line of this.#lines) {
+      for (let node = 1; node <= nodes; node++)
+        column(0, free, [
+          [line + node, -1],
+          [line + node - 1, 1],
+        ]);
+    }
+    column(
+      1,
+      free,
+      this.#lines.map((line): Entry => [line + nodes, 1]),
+    );
+    shorts.forEach(({ lane, least, size, count }, s) => {
+      for (let node = least; node <= nodes; node++) {
+        const flow = linesOf(lane).flatMap((line): Entry[] => [
+          [line + node, -1],
+          ...(node >= size ? [[line + node - size, 1] as const] : []),
+        ]);
+        column(0, count, [...flow, [shortRows + s, 1]]);
+      }
+    });
+    const taken = new Array<number>(blockRows).fill(0);
+    for (const { lane, count } of wholes)
+      if (lane !== 'full') for (const line of linesOf(lane)) taken[line + nodes] = (taken[line + nodes] ?? 0) + count;
+    const rows = [...taken, ...blocks.map(({ runs }) => runs.length), ...shorts.map(({ count }) => count)];
+    this.#arcRows = rows.length;
+    this.#model.passModel({
+      numCols: cost.length,
+      numRows: rows.length,
+      offset: wholes.reduce((sum, { lane, count }) => sum + (lane === 'full' ? count : 0), 0),
+      colCost: cost,
+      colLower: cost.map(() => 0),
+      colUpper: upper,
+      rowLower: rows,
+      rowUpper: rows.map((value, i) => (i < blockRows ? free : value)),
+      matrix: { format: 'csc', numRows: rows.length, numCols: cost.length, starts, indices, values },
+    });
+  }
+
+  /** Rules of the rows that the program is to keep from now on. */
+  hold(arcs: readonly FlowArc[]): void {
+    for (const arc of arcs) {
+      const indices = arc.blocks.flatMap((block) => arc.options.map((i) => (this.#firstColumns[block] ?? 0) + i));
+      this.#model.addRow(Number.NEGATIVE_INFINITY, arc.most, { indices, values: indices.map(() => 1) });
+      this.#arcs.push(arc);
+    }
+  }
+
+  /** The linear program; undefined when the rules held leave no way. */
+  relaxed(): Flow | undefined {
+    this.#model.run();
+    if (this.#model.getModelStatus() !== OPTIMAL) return undefined;
+    const { colValue, rowDual } = this.#model.getSolution();
+    return {
+      bound: this.#model.getObjectiveValue(),
+      used: this.#used(colValue),
+      worth: { near: this.#worth(rowDual, this.#lines[0]), far: this.#worth(rowDual, this.#lines[1]) },
+      arcs: this.#arcs.map((arc, i) => ({ ...arc, price: -(rowDual[this.#arcRows + i] ?? 0) })),
+    };
+  }
+
+  /**
+   * Whole rows, the linear program's solution rounded up a little at a time; undefined when that leads to over `most` planks.
+   * At most `caps` rows of a block begin alike. Each seed rounds in another order.
+   */
+  rounded(caps: readonly number[], most: number, seed: number): Flow | undefined {
+    const random = seeded(seed);
+    const columns = this.#table.blocks.flatMap(({ options }, b) =>
+      options.map((_, i) => ({ at: (this.#firstColumns[b] ?? 0) + i, low: 0, high: caps[b] ?? 0 })),
+    );
+    const bind = (column: { readonly at: number; readonly low: number; readonly high: number }): void => {
+      this.#model.changeColBounds(column.at, column.low, column.high);
+    };
+    columns.forEach(bind);
+    let failures = 0;
+    let last: { readonly column: (typeof columns)[number]; readonly low: number } | undefined;
+    for (let step = 0; step < MOST_STEPS; step++) {
+      this.#model.run();
+      this.taken += Number(this.#model.info.get('simplex_iteration_count'));
+      const fails = this.#model.getModelStatus() !== OPTIMAL || this.#model.getObjectiveValue() > most + 1e-6;
+      if (fails) {
+        if (!last || ++failures > MOST_FAILURES) return undefined;
+        last.column.high = last.column.low - 1;
+        last.column.low = last.low;
+        bind(last.column);
+        last = undefined;
+        continue;
+      }
+      const { colValue } = this.#model.getSolution();
+      let next: (typeof columns)[number] | undefined;
+      let greatest = 0;
+      for (const column of columns) {
+        const value = colValue[column.at] ?? 0;
+        const whole = Math.floor(value + 1e-6);
+        if (whole > column.low) {
+          column.low = whole;
+          bind(column);
+        }
+        const part = value - whole;
+        if (part < 1e-6) continue;
+        const score = part * (0.5 + random());
+        if (score > greatest) [next, greatest] = [column, score];
+      }
+      if (!next) {
+        return {
+          bound: this.#model.getObjectiveValue(),
+          used: this.#used(colValue).map((row) => row.map(Math.round)),
+          worth: { near: [], far: [] },
+          arcs: [],
+        };
+      }
+      last = { column: next, low: next.low };
+      next.low = Math.ceil((colValue[next.at] ?? 0) - 1e-6);
+      bind(next);
+    }
+    return undefined;
+  }
+
+  dispose(): void {
+    this.#model.dispose();
+  }
+
+  #worth(duals: Float64Array, line: number | undefined): readonly number[] {
+    return line === undefined ? [] : [...duals.subarray(line, line + this.#table.nodes + 1)];
+  }
+
+  #used(values: ArrayLike<number>): number[][] {
+    let first = 0;
+    return this.#table.blocks.map(({ options }) => {
+      const own = options.map((_, i) => values[first + i] ?? 0);
+      first += options.length;
+      return own;
+    });
+  }
+}
+
+/** Entries of one row added up, those that cancel left out. */
+function summed(entries: readonly Entry[]): readonly Entry[] {
+  const sums = new Map<number, number>();
+  for (const [row, value] of entries) if (value !== 0) sums.set(row, (sums.get(row) ?? 0) + value);
+  return [...sums].filter(([, value]) => value !== 0);
+}

@@ -1,0 +1,171 @@
+/** The worker threads: started with the first task, few, replaced when one dies or overruns; tasks wait in a queue fair a person. */
+
+import { availableParallelism } from 'node:os';
+import { fileURLToPath } from 'node:url';
+import { MessageChannel, type Worker } from 'node:worker_threads';
+import { Piscina } from 'piscina';
+import { endWhenBroken } from './broken-threads.ts';
+import type { Task } from './job.ts';
+import { Unworked } from './unworked.ts';
+import { whoAsks } from './whose.ts';
+import { WorkQueue } from './work-queue.ts';
+
+/** What tasks may take. */
+export interface TaskBounds {
+  /** Threads that search; 0 for the machine's cores but the one that answers, four at most. */
+  readonly workers: number;
+  /** Tasks that may wait, of all and of one person. */
+  readonly queue: number;
+  readonly queuePerPerson: number;
+  /** Seconds and megabytes of one task; what was found by then stands. */
+  readonly askSeconds: number;
+  readonly askMegabytes: number;
+}
+
+/** A thread that searches never take, so that a first answer waits for no search of somebody else's. */
+const FOR_FIRST = 1;
+
+/** Seconds for a first answer, which nobody sees anything before. */
+const FIRST_SECONDS = 10;
+
+/** Seconds that better answers wait for their turn; then the first one stands. */
+const WAIT_SECONDS = 60;
+
+/** Workers load the built JavaScript, also when this file runs as TypeScript in a test. */
+const WORKER = fileURLToPath(
+  new URL(import.meta.url.endsWith('.ts') ? '../../dist/src/workers/worker.js' : './worker.js', import.meta.url),
+);
+
+let bounds: TaskBounds = { workers: 0, queue: 200, queuePerPerson: 10, askSeconds: 20, askMegabytes: 512 };
+let queue = queueWithin(bounds);
+let pool: Piscina | undefined;
+let replaced = 0;
+
+/** Bounds the tasks to come; those not told stay. For the start: threads that run already are as they were begun. */
+export function boundTasks(told: Partial<TaskBounds>): void {
+  bounds = { ...bounds, ...told };
+  queue = queueWithin(bounds);
+}
+
+function queueWithin({ queue: inAll, queuePerPerson: ofOne, workers }: TaskBounds): WorkQueue {
+  return new WorkQueue({ atOnce: threadsFor(workers), forFirst: FOR_FIRST, inAll, ofOne });
+}
+
+function threadsFor(workers: number): number {
+  return (workers > 0 ? workers : Math.max(1, Math.min(4, availableParallelism() - 1))) + FOR_FIRST;
+}
+
+function workers(): Piscina {
+  if (pool) return pool;
+  const own: Piscina = new Piscina({
+    filename: WORKER,
+    minThreads: 0,
+    maxThreads: threadsFor(bounds.workers),
+    idleTimeout: 30_000,
+    // A program gone wrong must not take the bot's memory with it.
+    resourceLimits: { maxOldGenerationSizeMb: bounds.askMegabytes },
+  });
+  endWhenBroken(own, () => {
+    if (pool === own) pool = undefined;
+  });
+  pool = own;
+  return own;
+}
+
+/** Whether a task betters an answer that is there already. */
+function isBetter({ kind }: Task): boolean {
+  return kind === 'sticks' || kind === 'floor-search';
+}
+
+/**
+ * Answers to a task as its worker finds them. A task that betters an answer ends without an error when its worker dies or
+ * overruns: what came, stands. Throws Unworked where too many wait, or a first answer takes more than it may; an Error when
+ * the worker of a first answer dies.
+ */
+export async function* answersFrom<T>(task: Task): AsyncGenerator<T> {
+  const { port1, port2 } = new MessageChannel();
+  const found: T[] = [];
+  let wake: () => void = () => {};
+  port1.on('message', (answer: T) => {
+    found.push(answer);
+    wake();
+  });
+  let ended: { readonly cause?: unknown } | undefined;
+  const end = (how: { readonly cause?: unknown }): void => {
+    ended = how;
+    wake();
+  };
+  const left = new AbortController();
+  worked<T>(task, port2, left.signal).then(
+    (last) => {
+      if (last !== undefined) found.push(last);
+      end({});
+    },
+    (cause: unknown) => end({ cause }),
+  );
+  try {
+    for (;;) {
+      const next = found.shift();
+      if (next !== undefined) yield next;
+      else if (!ended) {
+        await new Promise<void>((resolve) => {
+          wake = resolve;
+        });
+      } else if (ended.cause === undefined) return;
+      else throw ended.cause;
+    }
+  } finally {
+    left.abort();
+    port1.close();
+  }
+}
+
+/** The task's last answer, once its turn came; undefined where what came must do. */
+async function worked<T>(task: Task, port: MessageChannel['port2'], left: AbortSignal): Promise<T | undefined> {
+  const better = isBetter(task);
+  const patience = better ? AbortSignal.any([left, AbortSignal.timeout(WAIT_SECONDS * 1000)]) : left;
+  return queue.run({ who: whoAsks(), better, patience }, async () => {
+    const { askSeconds } = bounds;
+    const signal = AbortSignal.timeout(1000 * (better ? askSeconds : Math.min(askSeconds, FIRST_SECONDS)));
+    try {
+      const run: Promise<T> = workers().run({ task, port }, { name: 'solve', transferList: [port], signal });
+      return await run;
+    } catch (cause) {
+      replaced += 1;
+      if (better) return undefined;
+      throw isEnd(cause) ? new Unworked('large', { cause }) : cause;
+    }
+  });
+}
+
+/** Whether a worker was ended for its time or its memory. */
+function isEnd(cause: unknown): boolean {
+  if (!(cause instanceof Error)) return false;
+  return cause.name === 'AbortError' || ('code' in cause && cause.code === 'ERR_WORKER_OUT_OF_MEMORY');
+}
+
+/** What a task comes to. Throws as `answersFrom`, and an Error when there is no answer at all. */
+export async function lastAnswerFrom<T>(task: Task): Promise<T> {
+  let last: T | undefined;
+  for await (const answer of answersFrom<T>(task)) last = answer;
+  if (last === undefined) throw new Error(`a worker ended without an answer to a task of kind ${task.kind}`);
+  return last;
+}
+
+/** The threads that run now. */
+export function workerThreads(): readonly Worker[] {
+  return pool?.threads ?? [];
+}
+
+/** Tasks worked on and waiting, and how many had their workers ended or failed so far. */
+export function taskFigures(): { readonly working: number; readonly waiting: number; readonly replaced: number } {
+  return { working: queue.working, waiting: queue.waiting, replaced };
+}
+
+/** Ends all workers; a later task starts them again. */
+export async function closeWorkers(): Promise<void> {
+  queue.refuseAll();
+  const closing = pool;
+  pool = undefined;
+  await closing?.destroy();
+}

@@ -1,0 +1,133 @@
+/** The cheapest way to cut sticks, with a proof: a first answer at once, then better ones and higher bounds. */
+
+import type { Highs } from 'highs';
+import { bestFit, cheapestFor, type Filling, lengthBound, planOf } from '../trim/stick-first.ts';
+import { numbersOf, type StickNumbers } from '../trim/stick-kind.ts';
+import type { StickPlan, StickTask } from '../trim/stick-task.ts';
+import { dive } from './stick-dive.ts';
+import { type Chosen, chooseWays, everyWay } from './stick-exact.ts';
+import { mixesBelow } from './stick-mixes.ts';
+import { StickModel, type Way } from './stick-model.ts';
+import { generateWays, type MixCut, mixCut, violates } from './stick-pricing.ts';
+
+/** Mixes that may be tried by linear programs before the proof is given up. */
+const MOST_TRIED = 60;
+/** Dives into one mix, each taking another way first. */
+const DIVES = 12;
+
+/** Plans in rising quality; the last stands. Throws a RangeError when a piece fits no stock. */
+export function* searchSticks(task: StickTask, solver: Highs): Generator<StickPlan> {
+  const numbers = numbersOf(task);
+  let fillings = bestFit(numbers);
+  let bound = lengthBound(numbers);
+  const now = (): StickPlan => planOf(task, numbers, fillings, bound);
+  yield now();
+  if (now().proven || numbers.kinds.length === 0) return;
+  const cost = new StickModel(solver, numbers, 'cost');
+  const mix = new StickModel(solver, numbers, 'mix');
+  try {
+    for (const way of [...single(numbers), ...fillings]) cost.add(way);
+    const relaxed = generateWays(
+      cost,
+      numbers,
+      numbers.supplies.map(({ cents }) => cents),
+    );
+    if (!relaxed) return;
+    for (const way of cost.ways) mix.add(way);
+    const first = mixCut(relaxed, numbers);
+    const cuts = first ? [first] : [];
+    for (const step of proof(solver, numbers, mix, cuts, () => now().cents)) {
+      if ('ways' in step) fillings = trimmed(numbers, step.ways);
+      bound = Math.max(bound, step.bound);
+      yield now();
+    }
+  } finally {
+    cost.dispose();
+    mix.dispose();
+  }
+}
+
+/** A bound that rose, or ways that meet it. */
+type Step = { readonly bound: number } | { readonly bound: number; readonly ways: readonly Way[] };
+
+/** Walks the mixes in rising cost: the first that can be cut is the cheapest. Each is excluded by a cut, or cut, or leaves the proof open. */
+function* proof(
+  solver: Highs,
+  numbers: StickNumbers,
+  model: StickModel,
+  cuts: MixCut[],
+  best: () => number,
+): Generator<Step> {
+  const mixes = mixesBelow(numbers, best());
+  if (!mixes) return;
+  const impossible: (readonly number[])[] = [];
+  let tried = 0;
+  let open = false;
+  for (const { sticks, cents } of mixes) {
+    if (cents >= best()) break;
+    if (cuts.some((cut) => violates(sticks, cut)) || impossible.some((less) => isWithin(sticks, less))) continue;
+    if (tried++ > MOST_TRIED) return;
+    model.limit(sticks);
+    const solved = generateWays(
+      model,
+      numbers,
+      numbers.supplies.map(() => 0),
+    );
+    if (!solved) return;
+    if (solved.objective > 1e-6) {
+      const cut = mixCut(solved, numbers);
+      if (cut && violates(sticks, cut)) {
+        cuts.push(cut);
+        continue;
+      }
+    }
+    if (!open) yield { bound: cents };
+    const found = cutMix(solver, numbers, model.ways, sticks);
+    if (typeof found === 'object') {
+      yield { bound: open ? 0 : cents, ways: found.ways };
+      return;
+    }
+    if (found === 'none') impossible.push(sticks);
+    else open = true;
+  }
+  if (!open) yield { bound: best() };
+}
+
+/** Ways that cut all pieces from just these sticks: by diving, then by integer programs over known and over all ways. */
+function cutMix(solver: Highs, numbers: StickNumbers, ways: readonly Way[], sticks: readonly number[]): Chosen {
+  for (let turn = 0; turn < DIVES; turn++) {
+    const found = dive(solver, numbers, ways, sticks, turn);
+    if (found) return { ways: found };
+  }
+  const every = everyWay(numbers, sticks);
+  return chooseWays(solver, numbers, every ?? ways, sticks, every !== undefined);
+}
+
+function isWithin(sticks: readonly number[], most: readonly number[]): boolean {
+  return sticks.every((count, supply) => count <= (most[supply] ?? 0));
+}
+
+/** One kind alone on the cheapest stock to buy that holds it, as often as it fits. */
+function single({ kinds, supplies }: StickNumbers): readonly Way[] {
+  return kinds.flatMap(({ size, ids }, kind) => {
+    if (!supplies.some(({ limit, capacity }) => limit === undefined && capacity >= size)) return [];
+    const supply = cheapestFor(supplies, size);
+    const times = Math.min(ids.length, Math.floor((supplies[supply]?.capacity ?? 0) / size));
+    return [{ supply, counts: kinds.map((_, i) => (i === kind ? times : 0)) }];
+  });
+}
+
+/** Ways less the pieces given twice, each bought stick as cheap as its pieces allow, empty sticks left out. */
+function trimmed({ kinds, supplies }: StickNumbers, ways: readonly Way[]): readonly Filling[] {
+  const left = kinds.map(({ ids }) => ids.length);
+  return ways.flatMap(({ supply, counts }) => {
+    const given = counts.map((count, kind) => {
+      const take = Math.min(count, left[kind] ?? 0);
+      left[kind] = (left[kind] ?? 0) - take;
+      return take;
+    });
+    const filled = given.reduce((sum, count, kind) => sum + count * (kinds[kind]?.size ?? 0), 0);
+    if (filled === 0) return [];
+    return [{ supply: supplies[supply]?.limit === undefined ? cheapestFor(supplies, filled) : supply, counts: given }];
+  });
+}

@@ -1,0 +1,33 @@
+/** What runs in a worker thread: one task at a time, each better answer posted as it is found. */
+
+import type { MessagePort } from 'node:worker_threads';
+import { layHerringbone } from '../layout/herringbone-lay.ts';
+import { layFloor } from '../layout/lay.ts';
+import { planRest } from '../layout/rest-plan.ts';
+import { searchFloor } from './floor-search.ts';
+import { highs } from './highs.ts';
+import type { Task } from './job.ts';
+import { searchSticks } from './stick-search.ts';
+
+/** A task and where to post its answers. */
+export interface Job {
+  readonly task: Task;
+  readonly port: MessagePort;
+}
+
+/** Solves a task: answers are posted as they are found, and the last one is also what the task comes to. */
+export async function solve({ task, port }: Job): Promise<unknown> {
+  if (task.kind === 'herringbone') return layHerringbone(task.areas, task.plank, task.rules);
+  if (task.kind === 'rest') return planRest(task.plan, task.progress, task.stock);
+  if (task.kind === 'floor') return layFloor(task.areas, task.plank, task.rules);
+  const solver = await highs();
+  let last: unknown;
+  const plans =
+    task.kind === 'sticks' ? searchSticks(task.task, solver) : searchFloor(task.areas, task.plank, task.rules, solver);
+  for (const plan of plans) {
+    port.postMessage(plan);
+    last = plan;
+  }
+  port.close();
+  return last;
+}
