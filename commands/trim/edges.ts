@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { FLOOR_HEIGHT, LEVEL_FLOORS, PROFILE_STICKS, UNDERCUT_CLEARANCE } from '../../src/figures/edges.ts';
 import { length, text } from '../../src/input/options.ts';
-import { readDoorways } from '../../src/input/rooms/edge-doorways.ts';
+import { readEdgeDoorways } from '../../src/input/rooms/edge-doorways.ts';
 import { readStairs } from '../../src/input/rooms/edge-stairs.ts';
 import { readStockOnSale } from '../../src/input/stock.ts';
 import { inches, millimetres, ticks } from '../../src/units/length.ts';
@@ -23,7 +23,7 @@ export default defineCommand({
         colons: 'any',
         standard: 'none',
       },
-      readDoorways,
+      readEdgeDoorways,
     ),
     floor: length({
       summary: 'Height of your floor with its pad',

@@ -6,7 +6,7 @@ import { TYPE } from './paper.ts';
 /** Space between the text of two columns. */
 export const GUTTER = 9;
 
-const { size } = TYPE.cell;
+const CELL_SIZE = TYPE.cell.size;
 /** A word wider than this is broken. */
 const WIDEST_WORD = 110;
 
@@ -18,7 +18,7 @@ export function columnWidths(
 ): readonly number[] {
   const all = columns.map((head, i) => [head, ...rows.map((row) => row[i] ?? '')]);
   const room = width - GUTTER * (columns.length - 1);
-  const natural = all.map((cells) => Math.max(...cells.map((cell, i) => textWidth(cell, size, i === 0))) + 1);
+  const natural = all.map((cells) => Math.max(...cells.map((cell, i) => textWidth(cell, CELL_SIZE, i === 0))) + 1);
   const sum = (list: readonly number[]): number => list.reduce((total, one) => total + one, 0);
   if (sum(natural) <= room) return natural;
   const least = all.map((cells, i) => Math.min(natural[i] ?? 0, widestWord(cells)));
@@ -45,6 +45,6 @@ function shared(wishes: readonly number[], spare: number): readonly number[] {
 }
 
 function widestWord(cells: readonly string[]): number {
-  const words = cells.flatMap((cell, i) => cell.split(/\s+/).map((word) => textWidth(word, size, i === 0)));
+  const words = cells.flatMap((cell, i) => cell.split(/\s+/).map((word) => textWidth(word, CELL_SIZE, i === 0)));
   return Math.min(WIDEST_WORD, Math.max(12, ...words)) + 1;
 }

@@ -12,7 +12,7 @@ import { textWidth } from './font.ts';
 import { type Column, columnTexts, LINE, levelsOf } from './label-column.ts';
 import { roomMarks } from './room-mark.ts';
 import type { RowLabel } from './row-label.ts';
-import { type Box, baseline, boxOf, SMALL, write } from './text.ts';
+import { type Box, baseline, SMALL, textBox, write } from './text.ts';
 import { place, type View } from './view.ts';
 import { type DrawnWall, drawnWalls, wallTexts } from './wall-label.ts';
 import type { Window } from './window.ts';
@@ -55,7 +55,7 @@ export function drawFigure(fit: Fit, plan: Plan, sources: ReadonlyMap<Piece, Cut
   const { band, gap } = wallShapes(view, plan, seen, WALL, withWalls(floor, window));
   const isText = (shape: Shape): shape is Text => shape.kind === 'text';
   const rings = ringsOf([view.outline, ...view.holes], seen);
-  const taken = [...labels, ...strip].filter(isText).map(boxOf);
+  const taken = [...labels, ...strip].filter(isText).map(textBox);
   const { texts, listed } = wallTexts(walls, rings, taken, WALL, view.upright);
   const shapes: readonly Shape[] = [
     ...labels.filter((shape) => !isText(shape)),

@@ -5,7 +5,7 @@ import type { Place, Shape, Text } from '../reply/drawing.ts';
 import type { Outline } from '../units/geometry.ts';
 import { clippedLines, clippedRings } from './clip.ts';
 import { ringsOf, type Seen } from './floor-shapes.ts';
-import { type Box, boxOf, meet, SMALL, write } from './text.ts';
+import { type Box, meet, SMALL, textBox, write } from './text.ts';
 import type { View } from './view.ts';
 
 /** Places for a name: so many steps across and down what is seen of a room, the middle first. */
@@ -42,7 +42,7 @@ export function roomMarks(
   const listed: string[] = [];
   const taken: Box[] = [...kept];
   const take = (text: Text): void => {
-    const box = padded(boxOf(text));
+    const box = padded(textBox(text));
     taken.push(box);
     const { left, right, top, bottom } = box;
     shapes.push(
@@ -79,7 +79,7 @@ function nameIn(name: string, ring: readonly Place[], upright: boolean, taken: r
       const rise = SMALL * 0.365;
       const [dx, dy] = turn === 0 ? [0, rise] : [turn === -90 ? rise : -rise, 0];
       const text = write('room-label', name, px + dx, py + dy, { bold: true, anchor: 'middle', turn });
-      const box = padded(boxOf(text));
+      const box = padded(textBox(text));
       const corners: readonly Place[] = [
         [box.left, box.top],
         [box.right, box.top],

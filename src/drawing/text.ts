@@ -34,7 +34,7 @@ export function baseline(y: number, size = SMALL): number {
 }
 
 /** The box that a text takes by the font's own metrics. */
-export function boxOf({ x, y, text, size, bold, anchor, turn }: Text): Box {
+export function textBox({ x, y, text, size, bold, anchor, turn }: Text): Box {
   const width = textWidth(text, size, bold);
   const before = anchor === 'start' ? 0 : anchor === 'end' ? width : width / 2;
   const [left, right, up, down] = [-before, width - before, ASCENT * size, DESCENT * size];

@@ -6,7 +6,7 @@ import { DRAWING } from '../text/drawing.ts';
 import { at, type Outline, wallLength } from '../units/geometry.ts';
 import { clippedLines } from './clip.ts';
 import { textWidth } from './font.ts';
-import { type Box, boxOf, meet, SMALL, write } from './text.ts';
+import { type Box, meet, SMALL, textBox, write } from './text.ts';
 
 /** A wall as drawn: its visible stretch on the figure, and the way out of the room. */
 export interface DrawnWall {
@@ -82,12 +82,12 @@ export function wallTexts(
   const texts: Text[] = [];
   const unwritten: DrawnWall[] = [];
   const isFree = (text: Text): boolean => {
-    const box = boxOf(text);
+    const box = textBox(text);
     return !boxes.some((other) => meet(box, other, 0.5)) && !meetsRoom(box, rings);
   };
   const take = (text: Text): void => {
     texts.push(text);
-    boxes.push(boxOf(text));
+    boxes.push(textBox(text));
   };
   // The long walls first: the short ones find their place around them.
   for (const wall of [...walls].sort((a, b) => stretchOf(b) - stretchOf(a))) {

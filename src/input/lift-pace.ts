@@ -5,11 +5,13 @@ import { notAPace, notAStretch, notATwist } from '../text/lift-problems.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { figureOf } from './weight.ts';
 
-const FIGURE = '(\\d{1,3}(?:[.,]\\d{1,2})?)';
-const EACH = new RegExp(`^${FIGURE}(?: ?(?:lifts?|times|x|cartons?))? ?(?:(?:a|per|each|every|/) ?min(?:utes?)?)?$`);
-const EVERY = new RegExp(`^every ${FIGURE}? ?(min(?:utes?)?|s|sec(?:onds?)?)$`);
+const PACE_FIGURE = '(\\d{1,3}(?:[.,]\\d{1,2})?)';
+const EACH = new RegExp(
+  `^${PACE_FIGURE}(?: ?(?:lifts?|times|x|cartons?))? ?(?:(?:a|per|each|every|/) ?min(?:utes?)?)?$`,
+);
+const EVERY = new RegExp(`^every ${PACE_FIGURE}? ?(min(?:utes?)?|s|sec(?:onds?)?)$`);
 const HOURS = new RegExp(
-  `^(?:(?:${FIGURE}|(\\d{1,2} )?(1/2|1/4|3/4)) ?(?:h|hrs?|hours?))? ?(?:and )?(?:(\\d{1,3}) ?(?:m|mins?|minutes?))?$`,
+  `^(?:(?:${PACE_FIGURE}|(\\d{1,2} )?(1/2|1/4|3/4)) ?(?:h|hrs?|hours?))? ?(?:and )?(?:(\\d{1,3}) ?(?:m|mins?|minutes?))?$`,
 );
 
 /** Lifts a minute: `1 a minute`, `3/min`, `every 5 minutes`, `every 20 seconds`, or a bare number of them. */

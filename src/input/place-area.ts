@@ -27,7 +27,7 @@ const SQUARE =
   /(?<figure>(?<!\d|\d[.,])\d+(?:[.,]\d+)*) ?(?:(?<feet>sq(?:uare|\.)? ?(?:ft|feet|foot|')\.?|(?:ft|feet) ?(?:²|\^?2)|sf(?![a-z]))|(?<metres>sq(?:uare|\.)? ?m(?:et(?:re|er)s?)?(?![a-z])|m ?(?:²|\^?2)|qm))/;
 const PAIR = new RegExp(pairPattern().source);
 const LINE = new RegExp(`(?<![\\d./])(?<line>${SIDE})`);
-const LONGEST_TEXT = 200;
+const LONGEST_AREA = 200;
 /** 5,000 m². */
 const MOST: Area = 5000n * SQUARE_TICKS_PER_SQUARE_METRE;
 
@@ -37,10 +37,10 @@ const MOST: Area = 5000n * SQUARE_TICKS_PER_SQUARE_METRE;
  */
 export function readPart(text: string, reading: Reading, takes: { readonly line: boolean }): Read<ToldPart> {
   const typed = withoutHidden(text.trim(), ' ');
-  const got = { option: reading.option, got: typed.slice(0, LONGEST_TEXT) };
+  const got = { option: reading.option, got: typed.slice(0, LONGEST_AREA) };
   const metric = reading.habits.units === 'metric';
   if (/^(?:none|no)$/i.test(typed)) return read(NO_PART);
-  if (typed.length > LONGEST_TEXT) return unread(notAPart(got, takes.line));
+  if (typed.length > LONGEST_AREA) return unread(notAPart(got, takes.line));
   const plain = plainSigns(typed).replace(/\s+/g, ' ');
   const match = SQUARE.exec(plain) ?? PAIR.exec(plain) ?? lineIn(plain, takes.line);
   const rest = match ? `${plain.slice(0, match.index)} ${plain.slice(match.index + match[0].length)}` : plain;

@@ -18,10 +18,10 @@ const RULE = new RegExp(`^(?<gap>${SIDE}) (?:in|over|per|under) (?:a |an |any )?
 const RAMP = new RegExp(
   `^${pairPattern().source}(?: ?[,;] ?| )(?:height |rise |by |at )?(?<height>${SIDE})(?: high| deep| rise)?$`,
 );
-const LONGEST_TEXT = 120;
+const LONGEST_RULE = 120;
 
 function plainOf(text: string): string {
-  return plainSigns(withoutHidden(text.trim(), ' ')).slice(0, LONGEST_TEXT).replace(/\s+/g, ' ');
+  return plainSigns(withoutHidden(text.trim(), ' ')).slice(0, LONGEST_RULE).replace(/\s+/g, ' ');
 }
 
 /** `floating`, `nail-down`, or `1/8 in in 6 ft`. Never throws. */

@@ -8,6 +8,6 @@ export const accountSchema = z.object({ version: z.literal(1), person: z.string(
 export type Account = z.infer<typeof accountSchema>;
 
 /** The draft kept the person's id as `owner`. */
-const fromDraft: Migration = ({ owner }) => ({ version: 1, person: owner });
+const accountFromDraft: Migration = ({ owner }) => ({ version: 1, person: owner });
 
-export const accountCodec = codecOf<Account>('account', accountSchema, [fromDraft]);
+export const accountCodec = codecOf<Account>('account', accountSchema, [accountFromDraft]);

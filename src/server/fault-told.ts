@@ -12,7 +12,7 @@ const MOST_CAUSES = 5;
 export function faultFields(cause: unknown): Line {
   const code = codeOf(cause);
   const status = field(cause, 'status') ?? field(cause, 'statusCode');
-  const because = becauseOf(cause);
+  const because = causesOf(cause);
   return {
     error: classOf(cause),
     ...(code === undefined ? {} : { code }),
@@ -50,7 +50,7 @@ function placeOf(line: string): string | undefined {
 }
 
 /** What is behind it, a class and a code each. */
-function becauseOf(cause: unknown): readonly string[] {
+function causesOf(cause: unknown): readonly string[] {
   const told: string[] = [];
   const seen = new Set<unknown>([cause]);
   for (let one = field(cause, 'cause'); one instanceof Error && !seen.has(one); one = one.cause) {

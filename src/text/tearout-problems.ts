@@ -4,12 +4,12 @@ import type { Problem } from '../reply/problem.ts';
 import { quoted } from './asks.ts';
 import type { Got } from './got.ts';
 
-function problem({ option, got }: Got, expected: string, fix?: string): Problem {
+function tearoutProblem({ option, got }: Got, expected: string, fix?: string): Problem {
   return { option, got: quoted(got), expected, fix };
 }
 
 export function notACovering(got: Got): Problem {
-  return problem(
+  return tearoutProblem(
     got,
     'Tear-out is worked out for carpet, sheet vinyl, vinyl plank, laminate and ceramic tile.',
     'carpet',
@@ -17,7 +17,7 @@ export function notACovering(got: Got): Problem {
 }
 
 export function notTested(got: Got): Problem {
-  return problem(
+  return tearoutProblem(
     got,
     'Type “clear” only where a laboratory’s report says so for the floor, its backing and its glue; “asbestos” where it found some; else “no”.',
     'no',
@@ -25,7 +25,7 @@ export function notTested(got: Got): Problem {
 }
 
 export function notDoorways(got: Got): Problem {
-  return problem(
+  return tearoutProblem(
     got,
     'Doorways are “one a room”, how many and how wide (“2 x 30 in”), their widths (“30 in, 36 in”), or none.',
     'one a room',
@@ -33,11 +33,11 @@ export function notDoorways(got: Got): Problem {
 }
 
 export function doorwaysTooWide(got: Got): Problem {
-  return problem(got, 'These doorways are wider than all the walls together.', 'one a room');
+  return tearoutProblem(got, 'These doorways are wider than all the walls together.', 'one a room');
 }
 
 export function notTrim(got: Got): Problem {
-  return problem(
+  return tearoutProblem(
     got,
     'Trim to take off is its length and height, such as “40 ft x 3 in; 36 in x 1 in”, or none.',
     'none',
@@ -45,7 +45,7 @@ export function notTrim(got: Got): Problem {
 }
 
 export function notAHaul(got: Got): Problem {
-  return problem(
+  return tearoutProblem(
     got,
     'Debris leaves by pickup, by container, or by a trailer with its size: “trailer 3 cu yd” or “trailer 5 x 8 x 2 ft”.',
     'pickup',
@@ -53,11 +53,11 @@ export function notAHaul(got: Got): Problem {
 }
 
 export function notAWeight(got: Got, least: string, most: string): Problem {
-  return problem(got, `A weight from ${least} to ${most}.`);
+  return tearoutProblem(got, `A weight from ${least} to ${most}.`);
 }
 
 export function notALaidWeight(got: Got): Problem {
-  return problem(
+  return tearoutProblem(
     got,
     'What the floor weighs is “usual”, or a weight an area: “8 lb/sq yd”, “1.5 lb/sq ft” or “4 kg/m²”.',
     'usual',
@@ -65,7 +65,7 @@ export function notALaidWeight(got: Got): Problem {
 }
 
 export function tooHeavy(got: Got): Problem {
-  return problem(
+  return tearoutProblem(
     got,
     'A floor as heavy as that is not cut into rolls that one person lifts: is the unit right?',
     'usual',

@@ -7,7 +7,7 @@ export type Beyond = 'hard' | 'carpet' | 'track';
 export type Profile = 't-moulding' | 'reducer' | 'end cap' | 'nosing';
 
 /** A doorway between its jambs. `height` of the floor beyond; undefined where it was not told. */
-export interface Doorway {
+export interface EdgeDoorway {
   readonly name: string;
   readonly width: Length;
   readonly beyond: Beyond;
@@ -18,7 +18,7 @@ export interface Doorway {
  * The profile for a doorway. Hard floors within `level` of each other take a T-moulding; a lower one a reducer; a higher
  * one an end cap set against its edge; so do carpet, tucked against it, and a sliding door's track. Common practice.
  */
-export function profileFor({ beyond, height }: Doorway, floor: Length, level: Length): Profile {
+export function profileFor({ beyond, height }: EdgeDoorway, floor: Length, level: Length): Profile {
   if (beyond !== 'hard') return 'end cap';
   const step = (height ?? floor) - floor;
   if (Math.abs(step) <= level) return 't-moulding';
@@ -26,7 +26,7 @@ export function profileFor({ beyond, height }: Doorway, floor: Length, level: Le
 }
 
 /** The step from this floor up to the one beyond; below zero where that lies lower. */
-export function stepOf({ height }: Doorway, floor: Length): Length {
+export function stepOf({ height }: EdgeDoorway, floor: Length): Length {
   return ticks((height ?? floor) - floor);
 }
 

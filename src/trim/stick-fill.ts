@@ -23,7 +23,7 @@ const MOST_STATES = 200_000;
  * The worth of the most valuable stick for each capacity: max Σ valueᵢ·aᵢ with Σ sizeᵢ·aᵢ ≤ capacity and aᵢ ≤ mostᵢ; whole
  * numbers in and out, exact. Undefined when the task is too large to do so. Values must not be negative.
  */
-export function mostValuable(
+export function mostValuableByValue(
   sizes: readonly number[],
   values: readonly number[],
   most: readonly number[],

@@ -1,12 +1,12 @@
 /** The most valuable stick by a table over lengths: exact and fast where sizes share a coarse unit, such as 1/16 in. */
 
-import { mostValuable as byStates, type Filled } from './stick-fill.ts';
+import { type Filled, mostValuableByValue } from './stick-fill.ts';
 
 /** A table longer than this costs more than lists of states. */
 const LONGEST_TABLE = 40_000;
 
 /** As mostValuable in stick-fill, by whichever way is quicker; undefined when neither can do it. */
-export function mostValuable(
+export function mostValuableByTable(
   sizes: readonly number[],
   values: readonly number[],
   most: readonly number[],
@@ -14,7 +14,7 @@ export function mostValuable(
 ): readonly Filled[] | undefined {
   const unit = sizes.reduce(greatestCommonDivisor, 0) || 1;
   const units = capacities.map((capacity) => Math.floor(capacity / unit));
-  if (Math.max(0, ...units) > LONGEST_TABLE) return byStates(sizes, values, most, capacities);
+  if (Math.max(0, ...units) > LONGEST_TABLE) return mostValuableByValue(sizes, values, most, capacities);
   return byTable(
     sizes.map((size) => size / unit),
     values,

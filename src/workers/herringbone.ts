@@ -6,7 +6,7 @@ import { layHerringbone, type ZigzagArea } from '../layout/herringbone-lay.ts';
 import { lastAnswerFrom } from './pool.ts';
 
 /** More boards than this take over 20 ms: every board at a wall is clipped. */
-const LARGE = 40;
+const LARGE_HERRINGBONE = 40;
 
 /** The plan of a floor of about so many boards, or why its border does not fit. Throws an Error when the worker dies or overruns. */
 export async function layHerringboneAway(
@@ -15,6 +15,6 @@ export async function layHerringboneAway(
   rules: HerringRules,
   about: number,
 ): Promise<HerringPlan | NoBorder> {
-  if (about <= LARGE) return layHerringbone(areas, plank, rules);
+  if (about <= LARGE_HERRINGBONE) return layHerringbone(areas, plank, rules);
   return lastAnswerFrom<HerringPlan | NoBorder>({ kind: 'herringbone', areas, plank, rules });
 }

@@ -1,7 +1,7 @@
 /** Column generation over ways to fill a stick, and exact whole-number cuts read off its duals. */
 
 import type { StickNumbers } from '../trim/stick-kind.ts';
-import { mostValuable } from '../trim/stick-table.ts';
+import { mostValuableByTable } from '../trim/stick-table.ts';
 import type { Solved, StickModel } from './stick-model.ts';
 
 /** Σⱼ worthⱼ·sticksⱼ ≥ need holds for every mix of sticks that can give all pieces: whole numbers, so exact. */
@@ -27,7 +27,7 @@ export function generateWays(model: StickModel, numbers: StickNumbers, costs: re
     const worth = [...solved.kindDuals];
     let improved = false;
     for (let pass = 0; pass < PASSES; pass++) {
-      const filled = mostValuable(sizes, worth, most, capacities);
+      const filled = mostValuableByTable(sizes, worth, most, capacities);
       if (!filled) return undefined;
       let added = false;
       filled.forEach(({ value, counts }, supply) => {
@@ -50,7 +50,7 @@ export function generateWays(model: StickModel, numbers: StickNumbers, costs: re
 /** The cut of a solution's duals, priced again in whole numbers: no trust in floating point. */
 export function mixCut(solved: Solved, numbers: StickNumbers): MixCut | undefined {
   const worths = solved.kindDuals.map((dual) => Math.floor(dual * SCALE));
-  const filled = mostValuable(
+  const filled = mostValuableByTable(
     numbers.kinds.map(({ size }) => size),
     worths,
     numbers.kinds.map(({ ids }) => ids.length),

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mostValuable as byStates } from '../../src/trim/stick-fill.ts';
-import { mostValuable } from '../../src/trim/stick-table.ts';
+import { mostValuableByValue as byStates } from '../../src/trim/stick-fill.ts';
+import { mostValuableByTable } from '../../src/trim/stick-table.ts';
 
 /** The worth of the best stick, by counting every kind from none to all. */
 function byEveryWay(
@@ -34,8 +34,10 @@ describe('the most valuable stick', () => {
   it('is exactly full too where lengths share no coarse unit, and the table gives way', () => {
     // Ticks of 3.125 µm: 8 ft of two lengths without a common unit, more than 40,000 of them.
     const [one, other] = [312_127, 780_192 - 312_127];
-    expect(mostValuable([one, other], [one, other], [2, 2], [780_192])).toEqual([{ value: 780_192, counts: [1, 1] }]);
-    expect(mostValuable([one, other], [one, other], [2, 2], [780_191])?.[0]?.value).toBeLessThan(780_191);
+    expect(mostValuableByTable([one, other], [one, other], [2, 2], [780_192])).toEqual([
+      { value: 780_192, counts: [1, 1] },
+    ]);
+    expect(mostValuableByTable([one, other], [one, other], [2, 2], [780_191])?.[0]?.value).toBeLessThan(780_191);
   });
 
   it('is worth as much as the best of every way', () => {

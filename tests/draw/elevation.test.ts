@@ -3,7 +3,7 @@
 import { afterAll, describe, expect, test } from 'vitest';
 import type { TrimResult } from '../../commands/trim/parts/result.ts';
 import { toSvg } from '../../src/drawing/svg.ts';
-import { boxOf, meet } from '../../src/drawing/text.ts';
+import { meet, textBox } from '../../src/drawing/text.ts';
 import { sayCut } from '../../src/input/say-length.ts';
 import { type Drawing, SHEET_WIDTH, type Text } from '../../src/reply/drawing.ts';
 import { ticks } from '../../src/units/length.ts';
@@ -40,7 +40,7 @@ describe.each(Object.entries(ASKS))('%s', (name, ask) => {
     expect(drawings.length).toBeGreaterThanOrEqual(2);
     for (const drawing of drawings) {
       const texts = textsOf(drawing);
-      const boxes = texts.map(boxOf);
+      const boxes = texts.map(textBox);
       expect(texts.length).toBeGreaterThan(3);
       expect(Math.min(...texts.map(({ size }) => size))).toBeGreaterThanOrEqual(9);
       boxes.forEach((box, i) => {

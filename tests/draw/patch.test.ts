@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { LOOKS } from '../../src/drawing/palette.ts';
 import { drawPatch } from '../../src/drawing/patch.ts';
-import { boxOf, meet } from '../../src/drawing/text.ts';
+import { meet, textBox } from '../../src/drawing/text.ts';
 import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/figures/subfloor.ts';
 import { type Patch, planPatch } from '../../src/prep/patch.ts';
 import type { Drawing, Shape } from '../../src/reply/drawing.ts';
@@ -53,7 +53,7 @@ describe('the picture of a patch', () => {
           { run, joistWidth: WIDTH },
           { units, decimal: '.' },
         );
-        const boxes = texts(drawing).map(boxOf);
+        const boxes = texts(drawing).map(textBox);
         boxes.forEach((box, i) => {
           expect(Math.min(box.left, box.top)).toBeGreaterThanOrEqual(0);
           expect(box.right).toBeLessThanOrEqual(drawing.width);

@@ -24,7 +24,7 @@ export interface Known {
   readonly flaws: readonly MoistureFlaw[];
 }
 
-const UNITS: Readonly<Record<MoistureKind, string>> = {
+const UNIT_NAMES: Readonly<Record<MoistureKind, string>> = {
   wood: '%',
   chloride: 'lb',
   rh: '% RH',
@@ -33,7 +33,7 @@ const UNITS: Readonly<Record<MoistureKind, string>> = {
 };
 
 function sayMoisture(value: number, kind: MoistureKind, saying: Saying): string {
-  return `${sayNumber(value, saying)} ${UNITS[kind]}`;
+  return `${sayNumber(value, saying)} ${UNIT_NAMES[kind]}`;
 }
 
 /** The verdict and its first reason. */

@@ -4,9 +4,9 @@ import type { Asked, Context } from '../../../src/chat/command.ts';
 import type { Project } from '../../../src/project/project.ts';
 
 /** Answers with their pictures are large: those of a few projects at a time. */
-const MOST_KNOWN = 24;
+const MOST_ANSWERS = 24;
 
-const known = new Map<string, Promise<Asked>>();
+const knownAnswers = new Map<string, Promise<Asked>>();
 
 /** What answers are filled from: another project, or the same changed, gives others. */
 export async function filledFrom(project: Project, context: Context): Promise<string> {
@@ -19,13 +19,13 @@ export async function asksOnce(project: Project, context: Context): Promise<Cont
   const from = await filledFrom(project, context);
   return (line) => {
     const key = `${from}\n${line}`;
-    const asked = known.get(key) ?? context.ask(line, project);
+    const asked = knownAnswers.get(key) ?? context.ask(line, project);
     // What was looked at last goes last.
-    known.delete(key);
-    known.set(key, asked);
-    asked.catch(() => known.delete(key));
-    const [oldest] = known.keys();
-    if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);
+    knownAnswers.delete(key);
+    knownAnswers.set(key, asked);
+    asked.catch(() => knownAnswers.delete(key));
+    const [oldest] = knownAnswers.keys();
+    if (knownAnswers.size > MOST_ANSWERS && oldest !== undefined) knownAnswers.delete(oldest);
     return asked;
   };
 }

@@ -32,7 +32,7 @@ type Offered = { readonly offer: CodeOffer; readonly notes: readonly string[] } 
 /** An offer of what is told, or what is wrong with it. */
 export function offerOf(told: ToldShare, line: string, rooms: readonly string[], context: Context): Offered {
   const { what, room, rest } = told;
-  if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line, lineOf('shopping', told)) };
+  if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line, offerLine('shopping', told)) };
   if (rest !== '') return { problem: restProblem(what, told, line, rooms) };
   const name = told.label === undefined ? undefined : oneLine(told.label);
   if (name?.startsWith('@')) return { problem: memberProblem(name, what, context) };
@@ -44,7 +44,7 @@ export function offerOf(told: ToldShare, line: string, rooms: readonly string[],
   const until = told.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : (told.until ?? usual);
   const role = told.role ?? USUAL[what];
   const share = { what, role, ...(room !== undefined && { room }), ...(until !== undefined && { until }) };
-  const plain = lineOf(what, told.to === undefined ? {} : { to: told.to });
+  const plain = offerLine(what, told.to === undefined ? {} : { to: told.to });
   const named = name === undefined ? {} : { label: name };
   const wrong = flawOf({ ...share, ...named }, { link, line, plain, part: plain, now });
   if (wrong) return { problem: wrong };
@@ -83,18 +83,18 @@ export function changeOf(
 
 function restProblem(what: Shared, told: ToldShare, line: string, rooms: readonly string[]): Problem {
   const { rest } = told;
-  if (what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.unread(line, rest, lineOf(what, told));
+  if (what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.unread(line, rest, offerLine(what, told));
   const [first] = rooms;
   return SHARE_PROBLEMS.room(
     line,
     rest,
     rooms,
-    first === undefined ? 'project room bedroom 12 x 14 ft' : lineOf(what, told, first),
+    first === undefined ? 'project room bedroom 12 x 14 ft' : offerLine(what, told, first),
   );
 }
 
 /** The line that shares a part as told, as far as it was read. */
-function lineOf(what: Shared, { to, role, label }: Partial<ToldShare>, room?: string): string {
+function offerLine(what: Shared, { to, role, label }: Partial<ToldShare>, room?: string): string {
   return [
     `project share ${PLAIN[what]}${room === undefined ? '' : ` of ${room}`}`,
     ...(to === undefined ? [] : [`with: ${typeof to === 'string' ? to : to.member}`]),

@@ -1,7 +1,7 @@
 /** Edges of a floor as pieces, profile by profile: each profile is cut from sticks of its own. */
 
 import type { ToldStairs } from '../../../src/input/rooms/edge-stairs.ts';
-import { type Beyond, type Doorway, type Profile, profileFor } from '../../../src/trim/edge.ts';
+import { type Beyond, type EdgeDoorway, type Profile, profileFor } from '../../../src/trim/edge.ts';
 import type { StickPlan, StickTask } from '../../../src/trim/stick-task.ts';
 import type { Length } from '../../../src/units/length.ts';
 import type { SticksAsk } from './ask.ts';
@@ -10,7 +10,7 @@ import { stickPlans } from './plans.ts';
 
 /** What `trim edges` reads. */
 export interface EdgesAsk extends SticksAsk {
-  readonly doorways: readonly Doorway[];
+  readonly doorways: readonly EdgeDoorway[];
   readonly floor: Length;
   readonly level: Length;
   readonly clearance: Length;
@@ -22,7 +22,7 @@ export interface Edge {
   readonly profile: Profile;
   readonly length: Length;
   readonly why: Exclude<Profile, 'end cap'> | Beyond;
-  readonly doorway: Doorway | undefined;
+  readonly doorway: EdgeDoorway | undefined;
 }
 
 /** A profile's sticks. */

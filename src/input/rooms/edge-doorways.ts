@@ -2,7 +2,7 @@
 
 import type { Problem } from '../../reply/problem.ts';
 import { beyondTaken, doorwayUnread } from '../../text/edges-problems.ts';
-import type { Beyond, Doorway } from '../../trim/edge.ts';
+import type { Beyond, EdgeDoorway } from '../../trim/edge.ts';
 import { inches, type Length, millimetres } from '../../units/length.ts';
 import { readLength } from '../length.ts';
 import type { Read, Reading } from '../reading.ts';
@@ -15,28 +15,28 @@ const KINDS: readonly (readonly [RegExp, Beyond])[] = [
 ];
 const BEYOND =
   /(?:[,:]\s*|(?<!\s)\s+)?\b(?:(?:to|against|meets?|and|next to|beside)\s+(?:an?\s+|the\s+)?)?(carpet(?:ing)?|rug|tiles?|tiled floor|stone|vinyl|laminate|hardwood|wood|timber|concrete|plank|same floor|sliding(?:[ -]door)?(?:\s+track)?|slider|patio(?:[ -]door)?(?:\s+track)?|track)\b/i;
-const NAME = /^([\p{L}][\p{L}\d'’ -]*?)(?<!\s)(?:\s*:)?\s+(?=\d|[½¼¾])/u;
+const NAME_IN_FRONT = /^([\p{L}][\p{L}\d'’ -]*?)(?<!\s)(?:\s*:)?\s+(?=\d|[½¼¾])/u;
 /** The name may stand behind the width: `30" bath`. */
 const NAME_BEHIND = /^(\D*\d.*?)(?<!\s)\s+(?!(?:in|inch|inches|ft|feet|foot|mm|cm|m)\b)(\p{L}[\p{L}'’ -]*)$/iu;
 const COUNT = /^(\d{1,2})\s*(?:x|×|\*)\s*(?=\d)/i;
 
-const LEAST_WIDTH = inches(6);
-const MOST_WIDTH = millimetres(10_000);
+const LEAST_EDGE_WIDTH = inches(6);
+const MOST_EDGE_WIDTH = millimetres(10_000);
 const MOST_HEIGHT = inches(4);
 export const MOST_DOORWAYS = 60;
 
 /** Doorways apart by `;` or a new line, none for `none`; each its width, what lies beyond and that floor's height over the subfloor. All problems at once. */
-export function readDoorways(text: string, reading: Reading): Read<readonly Doorway[]> {
+export function readEdgeDoorways(text: string, reading: Reading): Read<readonly EdgeDoorway[]> {
   if (/^\s*(?:none|no|no doorways?)\s*$/i.test(text)) return read([]);
   const parts = text
     .split(/[;\n]/)
     .map((part) => part.trim())
     .filter((part) => part !== '');
-  const doorways: Doorway[] = [];
+  const doorways: EdgeDoorway[] = [];
   const wrong: string[] = [];
   const standard = reading.habits.units === 'metric' ? '800 mm to tile 10 mm' : '32 in to tile 1/2 in';
   const mended = parts.map((part) => {
-    const found = doorwaysOf(part, doorways.length, reading);
+    const found = edgeDoorwaysOf(part, doorways.length, reading);
     if (found) doorways.push(...found);
     else wrong.push(part);
     return found ? part : standard;
@@ -53,7 +53,7 @@ export function readDoorways(text: string, reading: Reading): Read<readonly Door
   return read(doorways);
 }
 
-function doorwaysOf(part: string, before: number, reading: Reading): readonly Doorway[] | undefined {
+function edgeDoorwaysOf(part: string, before: number, reading: Reading): readonly EdgeDoorway[] | undefined {
   const kind = BEYOND.exec(part);
   if (!kind) return undefined;
   const front = part.slice(0, kind.index).trim();
@@ -61,7 +61,7 @@ function doorwaysOf(part: string, before: number, reading: Reading): readonly Do
     .slice(kind.index + kind[0].length)
     .replace(/\b(?:high|thick|tall|at)\b/gi, ' ')
     .replace(/^[\s,:]+|(?<![\s,])[\s,]+$/g, '');
-  const named = NAME.exec(front);
+  const named = NAME_IN_FRONT.exec(front);
   const counted = COUNT.exec(named ? front.slice(named[0].length) : front);
   const size = front
     .slice((named?.[0].length ?? 0) + (counted?.[0].length ?? 0))
@@ -71,7 +71,7 @@ function doorwaysOf(part: string, before: number, reading: Reading): readonly Do
   const name = named?.[1] ?? (sizeOf(size, reading) === undefined ? behindSize?.[2]?.trim() : undefined);
   const height = behind === '' ? undefined : sizeOf(behind, reading);
   const beyond = KINDS.find(([pattern]) => pattern.test(kind[1] ?? ''))?.[1] ?? 'hard';
-  if (width === undefined || width < LEAST_WIDTH || width > MOST_WIDTH) return undefined;
+  if (width === undefined || width < LEAST_EDGE_WIDTH || width > MOST_EDGE_WIDTH) return undefined;
   if (behind !== '' && (height === undefined || height > MOST_HEIGHT)) return undefined;
   const count = Number(counted?.[1] ?? 1);
   if (count < 1) return undefined;

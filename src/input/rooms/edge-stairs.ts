@@ -13,8 +13,8 @@ export interface ToldStairs {
 }
 
 const STEPS = /^(\d{1,2})\s*(?:x|×|\*|(?:steps?|stairs?|treads?|nosings?)(?:\s+of)?)\s*(.+)$/i;
-const LEAST_WIDTH = inches(12);
-const MOST_WIDTH = millimetres(5000);
+const LEAST_STEP_WIDTH = inches(12);
+const MOST_STEP_WIDTH = millimetres(5000);
 const MOST_STEPS = 60;
 
 /** Steps and their width; a bare number is in inches or millimetres. */
@@ -26,7 +26,13 @@ export function readStairs(text: string, reading: Reading): Read<ToldStairs> {
     ? readLength((match[2] ?? '').replace(/\b(?:wide|each)\b/gi, ''), reading, metric ? 'mm' : 'in')
     : undefined;
   const count = Number(match?.[1] ?? 0);
-  if (width?.ok && width.value >= LEAST_WIDTH && width.value <= MOST_WIDTH && count >= 1 && count <= MOST_STEPS)
+  if (
+    width?.ok &&
+    width.value >= LEAST_STEP_WIDTH &&
+    width.value <= MOST_STEP_WIDTH &&
+    count >= 1 &&
+    count <= MOST_STEPS
+  )
     return read({ count, width: width.value });
   return unread(stairsUnread({ option: reading.option, got: text }, MOST_STEPS, metric ? '12 x 900 mm' : '12 x 36 in'));
 }

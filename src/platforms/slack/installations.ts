@@ -25,13 +25,17 @@ export function installationsIn(kept: Kept, seal: Seal, now: () => number): Inst
     async storeInstallation(installation) {
       const { isEnterpriseInstall, enterprise, team } = installation;
       await put(
-        keyOf({ isEnterpriseInstall: isEnterpriseInstall === true, enterpriseId: enterprise?.id, teamId: team?.id }),
+        installationKey({
+          isEnterpriseInstall: isEnterpriseInstall === true,
+          enterpriseId: enterprise?.id,
+          teamId: team?.id,
+        }),
         installation,
         now(),
       );
     },
     async fetchInstallation(query) {
-      const key = keyOf(query);
+      const key = installationKey(query);
       const found = await kept.get(key);
       if (found === undefined) throw new Error('the app is not installed there');
       const { sealed, at } = record.parse(found);
@@ -42,19 +46,19 @@ export function installationsIn(kept: Kept, seal: Seal, now: () => number): Inst
       return installation;
     },
     async deleteInstallation(query) {
-      await kept.delete(keyOf(query));
+      await kept.delete(installationKey(query));
     },
     async forget(query, ended) {
-      const found = await kept.get(keyOf(query));
+      const found = await kept.get(installationKey(query));
       // Slack tells the second in which it ended, and may tell it late.
       const again = found !== undefined && record.parse(found).at > ended + 999;
-      if (!again) await kept.delete(keyOf(query));
+      if (!again) await kept.delete(installationKey(query));
     },
   };
 }
 
 /** An organisation's own installation is kept under it, every other under its workspace. */
-function keyOf(query: {
+function installationKey(query: {
   readonly isEnterpriseInstall: boolean;
   readonly enterpriseId?: string | undefined;
   readonly teamId?: string | undefined;

@@ -16,7 +16,7 @@ export interface Seal {
 
 /** Keys of 32 bytes in base64, the one in use first and older ones behind it with commas. Throws when one is no such key. */
 export function sealOf(keys: string): Seal {
-  const all = keys.split(',').map((key) => keyOf(key.trim()));
+  const all = keys.split(',').map((key) => sealKey(key.trim()));
   const [first] = all;
   if (!first) throw new Error('no key');
   return {
@@ -41,7 +41,7 @@ export function sealOf(keys: string): Seal {
 }
 
 /** A key with a name that tells nothing of it. */
-function keyOf(text: string): { readonly name: string; readonly bytes: Buffer } {
+function sealKey(text: string): { readonly name: string; readonly bytes: Buffer } {
   const bytes = Buffer.from(text, 'base64');
   if (
     bytes.length !== KEY_BYTES ||
