@@ -24,8 +24,6 @@ import { type Recent, recentOf } from './recent.ts';
 import { type Shelves, shelvesOf } from './shelves.ts';
 import { mintLongId } from './unguessable.ts';
 
-export type { Desk, Made } from './desk-deeds.ts';
-
 /** The desk of an asker; undefined where nothing is kept. */
 export function openDesk(asker: Asker, ports: { readonly store?: Store; now?(): number }): Desk | undefined {
   if (!ports.store) return undefined;

@@ -2,7 +2,7 @@
 
 import type { z } from 'zod';
 import type { Asker } from '../accounts/asker.ts';
-import type { Desk } from '../accounts/desk.ts';
+import type { Desk } from '../accounts/desk-deeds.ts';
 import type { CommandShape, Options } from '../input/command-shape.ts';
 import type { Habits } from '../input/reading.ts';
 import type { Project } from '../project/project.ts';

@@ -21,8 +21,6 @@ import type { Habits, Read, Reading, Units } from './reading.ts';
 import { read, unread } from './reading.ts';
 import { sayLength } from './say-length.ts';
 
-export type { LengthUnit } from './length-units.ts';
-
 const LONGEST_TEXT = 100;
 const NAMED = new RegExp(`(?<![a-z])${UNIT_PATTERN}`, 'g');
 /** Words and marks that stand for a unit only behind a figure: "12 in the hall" has inches, "laid in the hall" none. */

@@ -2,7 +2,8 @@
 
 import { lengthFalse, partReadIn, placeMissing, placeRead, placeSide, sizeMissing } from '../text/patch-problems.ts';
 import type { Length } from '../units/length.ts';
-import { type LengthUnit, unitIn, unitsOf } from './length.ts';
+import { unitIn, unitsOf } from './length.ts';
+import type { LengthUnit } from './length-units.ts';
 import { UNITS } from './length-units.ts';
 import { type Found, screened } from './place-found.ts';
 import type { Read, Reading, Units } from './reading.ts';

@@ -3,8 +3,8 @@
 import { sizeMissing, sizeOutOfRange, sizeReadIn, sizeTurned } from '../text/plank-problems.ts';
 import type { Length } from '../units/length.ts';
 import { TICKS_PER_INCH, TICKS_PER_METRE } from '../units/length.ts';
-import type { LengthUnit } from './length.ts';
 import { unitIn, unitsOf } from './length.ts';
+import type { LengthUnit } from './length-units.ts';
 import { UNITS } from './length-units.ts';
 import type { Unclaimed } from './plank-claim.ts';
 import type { Reading, Units } from './reading.ts';

@@ -3,7 +3,8 @@
 import { notARamp, notARule, notAYield } from '../text/level-problems.ts';
 import { type Area, areaOf } from '../units/area.ts';
 import type { Length } from '../units/length.ts';
-import { type LengthUnit, unitIn, unitsOf } from './length.ts';
+import { unitIn, unitsOf } from './length.ts';
+import type { LengthUnit } from './length-units.ts';
 import { figureOf } from './price.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-plain.ts';

@@ -3,7 +3,8 @@
 import { gapInFeet, gapTooWide, notReadings, readingLow } from '../text/level-problems.ts';
 import type { Length } from '../units/length.ts';
 import { readGrid, type ToldGrid } from './grid.ts';
-import { type LengthUnit, unitIn, unitsOf } from './length.ts';
+import { unitIn, unitsOf } from './length.ts';
+import type { LengthUnit } from './length-units.ts';
 import { type Found, screened, together } from './place-found.ts';
 import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-plain.ts';

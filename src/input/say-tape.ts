@@ -3,7 +3,8 @@
 import type { Fact, Result } from '../reply/reply.ts';
 import { TAPE } from '../text/tape.ts';
 import { type Length, TICKS_PER_INCH } from '../units/length.ts';
-import { type LengthUnit, unitsOf } from './length.ts';
+import { unitsOf } from './length.ts';
+import type { LengthUnit } from './length-units.ts';
 import { UNITS } from './length-units.ts';
 import type { Habits } from './reading.ts';
 import { sayArea, sayNumber } from './say.ts';

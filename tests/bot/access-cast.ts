@@ -2,7 +2,8 @@
 
 import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { type Desk, openDesk } from '../../src/accounts/desk.ts';
+import { openDesk } from '../../src/accounts/desk.ts';
+import type { Desk } from '../../src/accounts/desk-deeds.ts';
 import { hashOf } from '../../src/accounts/link-token.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import { DAY } from '../../src/project/limits.ts';

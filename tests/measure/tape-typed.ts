@@ -1,6 +1,6 @@
 /** One sum read for a test: as two kinds of asker would type it, with the notes it makes. */
 
-import type { LengthUnit } from '../../src/input/length.ts';
+import type { LengthUnit } from '../../src/input/length-units.ts';
 import type { Habits } from '../../src/input/reading.ts';
 import { readTape } from '../../src/input/tape.ts';
 

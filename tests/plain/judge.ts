@@ -6,7 +6,8 @@ import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
 import { readRooms } from '../../src/input/rooms/room.ts';
 import { readTape } from '../../src/input/tape.ts';
 import type { ToldPlank, ToldRooms } from '../../src/input/told.ts';
-import { type Plain, readPlain } from '../../src/language/old/plain-sentence.ts';
+import { readPlain } from '../../src/language/old/plain-sentence.ts';
+import type { Plain } from '../../src/language/old/said.ts';
 import type { Message, Wanted } from './message.ts';
 
 export const METRIC: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };

@@ -9,7 +9,8 @@ import { readOptions } from '../../src/chat/read-options.ts';
 import { askLine } from '../../src/input/command-shape.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { cleaned } from '../../src/language/old/clean.ts';
-import { type Plain, readPlain } from '../../src/language/old/plain-sentence.ts';
+import { readPlain } from '../../src/language/old/plain-sentence.ts';
+import type { Plain } from '../../src/language/old/said.ts';
 import { CORPUS } from './corpus.ts';
 import { habitsOf, METRIC } from './judge.ts';
 

@@ -1,7 +1,7 @@
 /** How a project command comes to its project and changes it, and what is said where it cannot. */
 
-import type { Desk, Made } from '../../../src/accounts/desk.ts';
 import type { Done } from '../../../src/accounts/desk-change.ts';
+import type { Desk, Made } from '../../../src/accounts/desk-deeds.ts';
 import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
 import { DAY } from '../../../src/project/limits.ts';
 import type { Deed } from '../../../src/project/may.ts';

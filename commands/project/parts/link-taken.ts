@@ -1,6 +1,6 @@
 /** A code taken: first what it would do, then, for accounts once confirmed, what it did. */
 
-import type { Desk } from '../../../src/accounts/desk.ts';
+import type { Desk } from '../../../src/accounts/desk-deeds.ts';
 import type { Refused } from '../../../src/accounts/links.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { LIMITS } from '../../../src/project/limits.ts';

@@ -1,7 +1,8 @@
 /** A length told: put into its room, noted with it, or kept until it fits; and what it changes in the lists. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { type LengthUnit, readLength } from '../../../src/input/length.ts';
+import { readLength } from '../../../src/input/length.ts';
+import type { LengthUnit } from '../../../src/input/length-units.ts';
 import type { Read } from '../../../src/input/reading.ts';
 import { outlineOf, readWallLength, unitsTold, wallsOf } from '../../../src/input/rooms/wall-told.ts';
 import { sayLength } from '../../../src/input/say-length.ts';

@@ -1,6 +1,6 @@
 /** A code by which somebody on any platform comes to what is shared. */
 
-import type { Desk } from '../../../src/accounts/desk.ts';
+import type { Desk } from '../../../src/accounts/desk-deeds.ts';
 import type { Offer } from '../../../src/accounts/desk-share.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { LINK } from '../../../src/text/link.ts';

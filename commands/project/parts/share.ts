@@ -1,6 +1,6 @@
 /** From what is told of sharing to what is shared: given, listed, changed, stopped, left. */
 
-import type { Desk } from '../../../src/accounts/desk.ts';
+import type { Desk } from '../../../src/accounts/desk-deeds.ts';
 import type { Sharing } from '../../../src/accounts/desk-share.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { hostZone } from '../../../src/input/zone.ts';

@@ -3,7 +3,8 @@
 import { bayRead, bayTooWide, oneBay } from '../../text/walk-problems.ts';
 import { at, type Outline, type Point } from '../../units/geometry.ts';
 import { TICKS_PER_INCH, ticks } from '../../units/length.ts';
-import { type LengthUnit, unitsOf } from '../length.ts';
+import { unitsOf } from '../length.ts';
+import type { LengthUnit } from '../length-units.ts';
 import type { Reading } from '../reading.ts';
 import { sayLength } from '../say-length.ts';
 import { degreesOf } from './corners-angle.ts';

@@ -13,8 +13,8 @@ import {
 } from '../../text/room-problems.ts';
 import { bayOfWalk, cornerCutOff, slantedWalkEased } from '../../text/walk-problems.ts';
 import type { Outline } from '../../units/geometry.ts';
-import type { LengthUnit } from '../length.ts';
 import { unitsOf } from '../length.ts';
+import type { LengthUnit } from '../length-units.ts';
 import { UNITS } from '../length-units.ts';
 import type { Reading } from '../reading.ts';
 import { sayLength } from '../say-length.ts';

@@ -2,7 +2,8 @@
 
 import { sideTooShort } from '../../text/room-problems.ts';
 import { TICKS_PER_INCH } from '../../units/length.ts';
-import { type LengthUnit, unitIn } from '../length.ts';
+import { unitIn } from '../length.ts';
+import type { LengthUnit } from '../length-units.ts';
 import type { Reading } from '../reading.ts';
 import type { Flaw } from './room-flaw.ts';
 import type { Sides } from './room-notch.ts';

@@ -1,8 +1,8 @@
 /** How one side, and two sides with a times sign between them, are typed: the patterns rooms and planks are found by. */
 
 import type { Length } from '../../units/length.ts';
-import type { LengthUnit } from '../length.ts';
 import { readLengthIn } from '../length.ts';
+import type { LengthUnit } from '../length-units.ts';
 import type { Reading } from '../reading.ts';
 import { LETTER } from './room-plain.ts';
 

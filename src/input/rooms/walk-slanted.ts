@@ -13,7 +13,8 @@ import {
 } from '../../text/room-problems.ts';
 import { angleOutOfRange, angleWithoutSide, diagonalWithoutSide } from '../../text/walk-problems.ts';
 import { TICKS_PER_INCH, ticks } from '../../units/length.ts';
-import { type LengthUnit, unitsOf } from '../length.ts';
+import { unitsOf } from '../length.ts';
+import type { LengthUnit } from '../length-units.ts';
 import type { Reading } from '../reading.ts';
 import type { Saying } from '../say-length.ts';
 import { degreesOf } from './corners-angle.ts';

@@ -13,8 +13,8 @@ import {
 } from '../../text/room-problems.ts';
 import type { Length } from '../../units/length.ts';
 import { TICKS_PER_INCH } from '../../units/length.ts';
-import type { LengthUnit } from '../length.ts';
 import { unitIn, unitsOf } from '../length.ts';
+import type { LengthUnit } from '../length-units.ts';
 import type { Reading } from '../reading.ts';
 import type { Saying } from '../say-length.ts';
 import { sayLength } from '../say-length.ts';

@@ -11,8 +11,6 @@ import type { Plain, Told, Topic } from './said.ts';
 import { tapeSaid } from './tape-said.ts';
 import { topicOf } from './topic.ts';
 
-export type { Plain, Topic } from './said.ts';
-
 const LONGEST_TEXT = 1500;
 
 /**

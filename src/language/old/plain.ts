@@ -7,7 +7,8 @@ import { readingStopped } from '../../text/busy.ts';
 import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../../text/plain.ts';
 import { readInTime } from '../../workers/reading-time.ts';
 import { hazardSaid, layerSaid } from './hazard-said.ts';
-import { readPlain, type Topic } from './plain-sentence.ts';
+import { readPlain } from './plain-sentence.ts';
+import type { Topic } from './said.ts';
 import { readSoFar } from './so-far.ts';
 
 /** A sentence understood. `read` tells whether any of it was told to an option of the command typed, if one was. */
