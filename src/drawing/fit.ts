@@ -4,8 +4,7 @@ import type { Plan } from '../layout/floor.ts';
 import { SHEET_WIDTH } from '../reply/drawing.ts';
 import { TICKS_PER_INCH } from '../units/length.ts';
 import { type Column, LINE, levelsOf } from './label-column.ts';
-import type { View } from './view.ts';
-import { place } from './view.ts';
+import { place, type View } from './view.ts';
 import type { Window } from './window.ts';
 
 /** Margin at the sheet's edges. */

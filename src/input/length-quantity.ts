@@ -3,10 +3,18 @@
 import type { Problem } from '../reply/problem.ts';
 import { doubtfulCentimetres, doubtfulMark, partTooLarge, typedExample } from '../text/problems.ts';
 import { ticks } from '../units/length.ts';
-import type { Doubt, Numeral, Ratio } from './length-number.ts';
-import { feetAndInchesIn, isWhole, matchAt, numeralAt, roundedRatio, valued } from './length-number.ts';
-import type { LengthUnit } from './length-units.ts';
-import { MOST_TICKS, UNIT_NAMES, UNIT_PATTERN, UNITS, unitMatched } from './length-units.ts';
+import {
+  type Doubt,
+  feetAndInchesIn,
+  isWhole,
+  matchAt,
+  type Numeral,
+  numeralAt,
+  type Ratio,
+  roundedRatio,
+  valued,
+} from './length-number.ts';
+import { type LengthUnit, MOST_TICKS, UNIT_NAMES, UNIT_PATTERN, UNITS, unitMatched } from './length-units.ts';
 import type { Reading } from './reading.ts';
 import { sayLength } from './say-length.ts';
 

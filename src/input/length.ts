@@ -9,16 +9,12 @@ import {
   tooLong,
   typedExample,
 } from '../text/problems.ts';
-import type { Length } from '../units/length.ts';
-import { ticks } from '../units/length.ts';
+import { type Length, ticks } from '../units/length.ts';
 import { roundedRatio } from './length-number.ts';
-import type { Quantity } from './length-quantity.ts';
-import { quantityAt } from './length-quantity.ts';
+import { type Quantity, quantityAt } from './length-quantity.ts';
 import { plainText } from './length-text.ts';
-import type { LengthUnit } from './length-units.ts';
-import { MOST_TICKS, UNIT_NAMES, UNIT_PATTERN, UNITS, unitMatched } from './length-units.ts';
-import type { Habits, Read, Reading, Units } from './reading.ts';
-import { read, unread } from './reading.ts';
+import { type LengthUnit, MOST_TICKS, UNIT_NAMES, UNIT_PATTERN, UNITS, unitMatched } from './length-units.ts';
+import { type Habits, type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { sayLength } from './say-length.ts';
 
 const LONGEST_TEXT = 100;

@@ -1,12 +1,16 @@
 /** A part of a floor by its two sides, by one length or by its area alone. */
 
 import { lengthFalse, notAPart, partReadIn } from '../text/patch-problems.ts';
-import { type Area, areaOf, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/area.ts';
-import type { Length } from '../units/length.ts';
+import {
+  type Area,
+  areaOf,
+  type Length,
+  SQUARE_TICKS_PER_SQUARE_FOOT,
+  SQUARE_TICKS_PER_SQUARE_METRE,
+} from '../units/length.ts';
 import { unitIn, unitsOf } from './length.ts';
 import { numeralAt, valued } from './length-number.ts';
-import type { LengthUnit } from './length-units.ts';
-import { UNITS } from './length-units.ts';
+import { type LengthUnit, UNITS } from './length-units.ts';
 import { type Found, NOTHING_FOUND, screened } from './place-found.ts';
 import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-plain.ts';

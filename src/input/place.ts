@@ -3,11 +3,9 @@
 import { lengthFalse, partReadIn, placeMissing, placeRead, placeSide, sizeMissing } from '../text/patch-problems.ts';
 import type { Length } from '../units/length.ts';
 import { unitIn, unitsOf } from './length.ts';
-import type { LengthUnit } from './length-units.ts';
-import { UNITS } from './length-units.ts';
+import { type LengthUnit, UNITS } from './length-units.ts';
 import { type Found, screened } from './place-found.ts';
-import type { Read, Reading, Units } from './reading.ts';
-import { read, unread } from './reading.ts';
+import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-plain.ts';
 import { pairPattern, readSide, SIDE } from './rooms/room-side.ts';
 

@@ -9,8 +9,7 @@ import {
   countOutOfRange,
   planksNotWhole,
 } from '../text/plank-problems.ts';
-import type { Area } from '../units/area.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/area.ts';
+import { type Area, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 import { roundedRatio } from './length-number.ts';
 import type { Unclaimed } from './plank-claim.ts';
 import { FIGURE, FIGURE_START, figureOf } from './price.ts';

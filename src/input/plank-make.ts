@@ -1,8 +1,7 @@
 /** What else is told of a plank: its thickness, its pad, its lock. */
 
 import { thicknessRead, thickOutOfRange } from '../text/plank-problems.ts';
-import type { Length } from '../units/length.ts';
-import { TICKS_PER_INCH } from '../units/length.ts';
+import { type Length, TICKS_PER_INCH } from '../units/length.ts';
 import { unitIn } from './length.ts';
 import type { Unclaimed } from './plank-claim.ts';
 import type { Reading } from './reading.ts';

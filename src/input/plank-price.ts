@@ -1,12 +1,9 @@
 /** A plank's price, whatever it is a price of, as the price of a carton. */
 
 import { footPriceRead, notAPrice, priceMark, priceOfWhat, priceTooHigh, priceTwice } from '../text/plank-problems.ts';
-import type { Area } from '../units/area.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/area.ts';
-import { portion } from '../units/money.ts';
+import { type Area, portion, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 import type { Ratio } from './length-number.ts';
-import type { Carton } from './plank-carton.ts';
-import { CARTON, PER, PLANK, SQUARE_FOOT, SQUARE_METRE } from './plank-carton.ts';
+import { CARTON, type Carton, PER, PLANK, SQUARE_FOOT, SQUARE_METRE } from './plank-carton.ts';
 import type { Unclaimed } from './plank-claim.ts';
 import { currencyOf, FIGURE, FIGURE_START, figureOf, HIGHEST_PRICE, MARK, markOf } from './price.ts';
 import type { Reading } from './reading.ts';

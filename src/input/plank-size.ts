@@ -1,11 +1,9 @@
 /** A plank's size: two sides in either order, and a third when the thickness is typed with them. */
 
 import { sizeMissing, sizeOutOfRange, sizeReadIn, sizeTurned } from '../text/plank-problems.ts';
-import type { Length } from '../units/length.ts';
-import { TICKS_PER_INCH, TICKS_PER_METRE } from '../units/length.ts';
+import { type Length, TICKS_PER_INCH, TICKS_PER_METRE } from '../units/length.ts';
 import { unitIn, unitsOf } from './length.ts';
-import type { LengthUnit } from './length-units.ts';
-import { UNITS } from './length-units.ts';
+import { type LengthUnit, UNITS } from './length-units.ts';
 import type { Unclaimed } from './plank-claim.ts';
 import type { Reading, Units } from './reading.ts';
 import type { Flaw } from './rooms/room-flaw.ts';

@@ -8,17 +8,14 @@ import {
   plankTooLong,
 } from '../text/plank-problems.ts';
 import { hiddenSignTyped } from '../text/room-problems.ts';
-import { areaOf } from '../units/area.ts';
+import { areaOf } from '../units/length.ts';
 import { cartonOf, claimCarton } from './plank-carton.ts';
-import type { Unclaimed } from './plank-claim.ts';
-import { unclaimed } from './plank-claim.ts';
+import { type Unclaimed, unclaimed } from './plank-claim.ts';
 import { claimLoneThickness, claimMake, claimThickness } from './plank-make.ts';
 import { cartonPrice, claimPrice } from './plank-price.ts';
 import { claimSize } from './plank-size.ts';
-import type { Habits, Read, Reading } from './reading.ts';
-import { read, unread } from './reading.ts';
-import type { Flaw } from './rooms/room-flaw.ts';
-import { problemsOf } from './rooms/room-flaw.ts';
+import { type Habits, type Read, type Reading, read, unread } from './reading.ts';
+import { type Flaw, problemsOf } from './rooms/room-flaw.ts';
 import { hiddenSign, LETTER, plainSigns, withoutHidden } from './rooms/room-plain.ts';
 import type { ToldPlank } from './told.ts';
 

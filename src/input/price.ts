@@ -1,11 +1,9 @@
 /** An amount of money, read exactly: a mark or a code before or after the figure, with either decimal mark. */
 
 import { notAPrice, priceExample, priceMark, priceRead, priceTooHigh } from '../text/plank-problems.ts';
-import { portion } from '../units/money.ts';
-import type { Ratio } from './length-number.ts';
-import { numeralAt, valued } from './length-number.ts';
-import type { Habits, Read, Reading } from './reading.ts';
-import { read, unread } from './reading.ts';
+import { portion } from '../units/length.ts';
+import { numeralAt, type Ratio, valued } from './length-number.ts';
+import { type Habits, type Read, type Reading, read, unread } from './reading.ts';
 import { LETTER, plainSigns, withoutHidden } from './rooms/room-plain.ts';
 import { sayMoney, sayNumber } from './say.ts';
 import type { Price } from './told.ts';

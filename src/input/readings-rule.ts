@@ -1,8 +1,7 @@
 /** How flat a floor must be, a ramp to fill, and what a bag of levelling compound fills. */
 
 import { notARamp, notARule, notAYield } from '../text/level-problems.ts';
-import { type Area, areaOf } from '../units/area.ts';
-import type { Length } from '../units/length.ts';
+import { type Area, areaOf, type Length } from '../units/length.ts';
 import { unitIn, unitsOf } from './length.ts';
 import type { LengthUnit } from './length-units.ts';
 import { figureOf } from './price.ts';

@@ -1,7 +1,6 @@
 /** How a length is said: to 1/16 in or to 1 mm, in a form that is read back as the same length. */
 
-import type { Length } from '../units/length.ts';
-import { TICKS_PER_INCH, TICKS_PER_MM } from '../units/length.ts';
+import { type Length, TICKS_PER_INCH, TICKS_PER_MM } from '../units/length.ts';
 import type { Units } from './reading.ts';
 
 /** How this asker reads figures. */

@@ -1,8 +1,6 @@
 /** How areas, money, plain numbers and weights are said, each with the asker's decimal mark. */
 
-import type { Area } from '../units/area.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/area.ts';
-import type { Cents } from '../units/money.ts';
+import { type Area, type Cents, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 import type { Saying } from './say-length.ts';
 
 /** 1 lb = 0.45359237 kg exactly (international yard and pound, 1959; NIST SP 811 app. B.8, from memory). */

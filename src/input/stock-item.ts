@@ -1,7 +1,6 @@
 /** One stock length: how many where they are at hand, how long, and what one costs, by the stick or by its length. */
 
-import { type Length, TICKS_PER_FOOT, TICKS_PER_METRE } from '../units/length.ts';
-import { portion } from '../units/money.ts';
+import { type Length, portion, TICKS_PER_FOOT, TICKS_PER_METRE } from '../units/length.ts';
 import { readLength } from './length.ts';
 import { FIGURE, MARK, readPrice } from './price.ts';
 import type { Reading } from './reading.ts';

@@ -3,8 +3,7 @@
 import { nailUnread, pennyRead } from '../text/finish-problems.ts';
 import { inches, type Length } from '../units/length.ts';
 import { readLength } from './length.ts';
-import type { Read, Reading } from './reading.ts';
-import { read, unread } from './reading.ts';
+import { type Read, type Reading, read, unread } from './reading.ts';
 import { sayLength } from './say-length.ts';
 
 /** Lengths in inches by penny size: 2d is 1 in, each penny up to 10d adds 1/4 in. From memory: ASTM F1667. */

@@ -1,7 +1,7 @@
 /** Prices for stock lengths told without one, where others have theirs: by the foot of the dearest told. */
 
 import { stockPriceRead } from '../text/trim-problems.ts';
-import { portion } from '../units/money.ts';
+import { portion } from '../units/length.ts';
 import type { Reading } from './reading.ts';
 import { sayMoney } from './say.ts';
 import { sayLength } from './say-length.ts';

@@ -3,8 +3,7 @@
 import type { Problem } from '../reply/problem.ts';
 import { noStockToBuy, onSaleOnly, stockUnread, tooMuchStock, twoCurrencies } from '../text/trim-problems.ts';
 import { inches } from '../units/length.ts';
-import type { Read, Reading } from './reading.ts';
-import { read, unread } from './reading.ts';
+import { type Read, type Reading, read, unread } from './reading.ts';
 import { type StockItem, stockItem } from './stock-item.ts';
 import { filledPrices } from './stock-price.ts';
 

@@ -10,23 +10,17 @@ import {
   typedSumExample,
   wrongTarget,
 } from '../text/problems.ts';
-import type { Area } from '../units/area.ts';
-import type { Length } from '../units/length.ts';
-import { ticks } from '../units/length.ts';
+import { type Area, type Length, ticks } from '../units/length.ts';
 import { noteDecimalFeet, unitsOf } from './length.ts';
 import { roundedRatio } from './length-number.ts';
 import type { Quantity } from './length-quantity.ts';
 import { plainText } from './length-text.ts';
-import type { LengthUnit } from './length-units.ts';
-import { MOST_TICKS, UNIT_PATTERN, unitMatched } from './length-units.ts';
-import type { Read, Reading, Units } from './reading.ts';
-import { read, unread } from './reading.ts';
+import { type LengthUnit, MOST_TICKS, UNIT_PATTERN, unitMatched } from './length-units.ts';
+import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { sayArea, sayNumber } from './say.ts';
-import type { Saying } from './say-length.ts';
-import { sayLength } from './say-length.ts';
+import { type Saying, sayLength } from './say-length.ts';
 import { type Terms, termsOf } from './tape-terms.ts';
-import type { Sum, Value } from './tape-tree.ts';
-import { asLength, totalOf } from './tape-tree.ts';
+import { asLength, type Sum, totalOf, type Value } from './tape-tree.ts';
 
 /** What a sum comes to; `exact` is false when it was rounded to a tick, `to` is the unit asked for, `units` its system, else the first typed one's. */
 export type Tape =

@@ -1,9 +1,7 @@
 /** What the readers make of a room and a plank: exact values with the units they were typed in. */
 
 import type { Plank, Region } from '../layout/floor.ts';
-import type { Area } from '../units/area.ts';
-import type { Length } from '../units/length.ts';
-import type { Cents } from '../units/money.ts';
+import type { Area, Cents, Length } from '../units/length.ts';
 import type { Units } from './reading.ts';
 
 /** Rooms in the order typed; each is one region laid by itself. */

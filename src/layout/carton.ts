@@ -1,7 +1,6 @@
 /** Cartons and their cost: what is bought for a count of planks. */
 
-import { type Cents, cents, portion } from '../units/money.ts';
-import { roundUpRatio } from '../units/round-up.ts';
+import { type Cents, cents, portion, roundUpRatio } from '../units/length.ts';
 
 /** Parts of a percent are exact to a hundredth of a percent: 12.5 % is 1250. */
 export type BasisPoints = number;

@@ -1,7 +1,7 @@
 /** What each room of a region comes to, wall to wall. */
 
-import type { Area } from '../units/area.ts';
 import { doubleArea } from '../units/geometry.ts';
+import type { Area } from '../units/length.ts';
 import type { Region } from './floor.ts';
 import { doubleShared } from './home-ground.ts';
 

@@ -1,7 +1,6 @@
 /** Where a doorway breaks through a wall: the wall's face, and the stretch of it between the jambs. */
 
-import type { Point } from '../units/geometry.ts';
-import { at, type Outline } from '../units/geometry.ts';
+import { at, type Outline, type Point } from '../units/geometry.ts';
 import type { Length } from '../units/length.ts';
 
 /** From an end of the wall, as one sees it who stands in the room and faces it, to the near jamb. */

@@ -1,7 +1,6 @@
 /** Subfloor adhesive: how far a tube reaches, the bead a patch takes, and the tubes for it. */
 
-import { type Length, TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../units/length.ts';
-import { roundUp } from '../units/round-up.ts';
+import { type Length, roundUp, TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../units/length.ts';
 import type { PatchCut } from './patch-cut.ts';
 import type { PanelGrid } from './patch-panel.ts';
 

@@ -1,8 +1,7 @@
 /** Where the fasteners of a panel go: close along its supported ends and edges, wider on the joists between. */
 
 import type { Point } from '../units/geometry.ts';
-import { type Length, ticks } from '../units/length.ts';
-import { roundUpRatio } from '../units/round-up.ts';
+import { type Length, roundUpRatio, ticks } from '../units/length.ts';
 import type { Panel } from './patch-panel.ts';
 
 export interface FastenerRule {

@@ -1,8 +1,6 @@
 /** What fills a low floor: the volume by mean depth, by ramp or by a grid of depths, and the bags for it. */
 
-import type { Area } from '../units/area.ts';
-import { type Length, TICKS_PER_MM } from '../units/length.ts';
-import { roundUp, roundUpRatio } from '../units/round-up.ts';
+import { type Area, type Length, roundUp, roundUpRatio, TICKS_PER_MM } from '../units/length.ts';
 import type { DepthGrid } from './flatness.ts';
 
 /** A litre is a cube of 100 mm. */

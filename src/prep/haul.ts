@@ -1,6 +1,6 @@
 /** Trips that debris takes, by volume and by weight, and the smallest container that holds it. */
 
-import { roundUp } from '../units/round-up.ts';
+import { roundUp } from '../units/length.ts';
 
 /** What carries the debris: litres a load, and kilograms where it has a limit. */
 export interface Carrier {

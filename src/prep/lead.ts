@@ -1,7 +1,6 @@
 /** Painted surface disturbed by removing trim, against the rule for minor work. */
 
-import { type Area, areaOf } from '../units/area.ts';
-import type { Length } from '../units/length.ts';
+import { type Area, areaOf, type Length } from '../units/length.ts';
 
 /** Alike parts that are removed whole. */
 export interface TrimPart {

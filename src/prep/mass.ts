@@ -1,7 +1,6 @@
 /** Weights and loose volumes of what is torn out, and the sizes of the pound and the cubic yard. */
 
-import type { Area } from '../units/area.ts';
-import { SQUARE_TICKS_PER_SQUARE_METRE } from '../units/area.ts';
+import { type Area, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 
 /** 1 lb = 0.45359237 kg exactly (NIST SP 811 app. B.8, from memory). */
 export const KILOGRAMS_PER_POUND = 0.45359237;

@@ -1,7 +1,6 @@
 /** Dry enough, wait or stop: moisture readings against a limit, and how many an area wants. */
 
-import { type Area, SQUARE_TICKS_PER_SQUARE_FOOT } from '../units/area.ts';
-import { roundUpRatio } from '../units/round-up.ts';
+import { type Area, roundUpRatio, SQUARE_TICKS_PER_SQUARE_FOOT } from '../units/length.ts';
 
 export type Verdict = 'accept' | 'wait' | 'stop';
 

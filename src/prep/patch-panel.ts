@@ -1,7 +1,6 @@
 /** The panels of a patch: the hole divided into pieces that come from sheets and land on joists, gaps between. */
 
-import type { Length } from '../units/length.ts';
-import { roundUpRatio } from '../units/round-up.ts';
+import { type Length, roundUpRatio } from '../units/length.ts';
 import type { PatchCut, Rect } from './patch-cut.ts';
 
 /** A sheet: `length` is its strength axis. */

@@ -1,7 +1,6 @@
 /** Screws against a squeak: how many, how far apart, how long. */
 
-import { type Length, ticks } from '../units/length.ts';
-import { roundUpRatio } from '../units/round-up.ts';
+import { type Length, roundUpRatio, ticks } from '../units/length.ts';
 import { fastenersOn } from './fastener.ts';
 
 /** The noisy stretch: `along` the joists, `across` them (0 for one joist), in ticks. */

@@ -1,9 +1,6 @@
 /** Staples that hold a pad, as a range: by its breadth, the rows along it and the staples along a row. */
 
-import type { Area } from '../units/area.ts';
-import { areaOf } from '../units/area.ts';
-import type { Length } from '../units/length.ts';
-import { roundUpRatio } from '../units/round-up.ts';
+import { type Area, areaOf, type Length, roundUpRatio } from '../units/length.ts';
 
 /** Rows of staples along every breadth of pad, and how far apart the staples of a row are. */
 export interface Stapling {

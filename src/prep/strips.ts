@@ -2,10 +2,8 @@
 
 import { sliceRows } from '../layout/row-slice.ts';
 import { type Span, slabsOf } from '../layout/slab.ts';
-import { areaOf } from '../units/area.ts';
 import { boxOf, isRectilinear, type Outline } from '../units/geometry.ts';
-import { type Length, ticks } from '../units/length.ts';
-import { roundUpRatio } from '../units/round-up.ts';
+import { areaOf, type Length, roundUpRatio, ticks } from '../units/length.ts';
 import { kilogramsOf } from './mass.ts';
 
 /** One strip where it lies: its lower left corner and its sides along x and y, in ticks. */

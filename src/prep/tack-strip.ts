@@ -1,8 +1,7 @@
 /** Tack strip along the walls: its length less the doorways, the pieces it was nailed down in, and how far out it reaches. */
 
 import { type Outline, wallLength } from '../units/geometry.ts';
-import { type Length, ticks } from '../units/length.ts';
-import { roundUpRatio } from '../units/round-up.ts';
+import { type Length, roundUpRatio, ticks } from '../units/length.ts';
 
 /** Ticks round a room: every wall of the outline and its holes. */
 export function perimeterOf(outline: Outline, holes: readonly Outline[]): Length {

@@ -2,8 +2,7 @@
 
 import type { Need, Package, PackagePrice } from '../reply/need.ts';
 import { STAGES } from '../reply/stage.ts';
-import { type Cents, cents, portion } from '../units/money.ts';
-import { roundUp } from '../units/round-up.ts';
+import { type Cents, cents, portion, roundUp } from '../units/length.ts';
 
 /** One item of the list: `amount` exact, `count` whole packages where it is sold in packages. */
 export interface Line extends Pick<Need, 'item' | 'label' | 'stage'> {

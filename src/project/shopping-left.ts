@@ -1,6 +1,6 @@
 /** A list of needs beside what is bought: what is left to buy, and what may go back. */
 
-import { roundUp } from '../units/round-up.ts';
+import { roundUp } from '../units/length.ts';
 import type { Line } from './needs-merged.ts';
 import { type Bought, boughtOf, lotsOf, type Shopping } from './shopping.ts';
 

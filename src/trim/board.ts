@@ -1,6 +1,6 @@
 /** Boards that are taken off to be set again: one for each stretch of wall, numbered round each room from its door. */
 
-import { roundUp } from '../units/round-up.ts';
+import { roundUp } from '../units/length.ts';
 import type { Opening, Stretch } from './opening.ts';
 import { wallName } from './wall.ts';
 

@@ -1,7 +1,6 @@
 /** What finishing trim takes: caulk, filler, primer and paint. Lengths in ticks, volumes in litres. */
 
-import { type Length, TICKS_PER_METRE } from '../units/length.ts';
-import { roundUp } from '../units/round-up.ts';
+import { type Length, roundUp, TICKS_PER_METRE } from '../units/length.ts';
 
 const LITRES_PER_CUBIC_METRE = 1000;
 

@@ -1,7 +1,6 @@
 /** Nails for trim: how many by the studs behind it, and how long they must be. Lengths in ticks. */
 
-import { type Length, ticks } from '../units/length.ts';
-import { roundUpRatio } from '../units/round-up.ts';
+import { type Length, roundUpRatio, ticks } from '../units/length.ts';
 import type { Stretch } from './opening.ts';
 import { type Studs, studsBetween } from './stud.ts';
 

@@ -3,8 +3,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { TASKS } from '../../src/figures/safety.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/area.ts';
-import { feet, inches } from '../../src/units/length.ts';
+import { feet, inches, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/length.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 
 const POUND = 0.453_592_37;

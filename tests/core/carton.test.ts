@@ -3,8 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { costOf, planksByArea, purchaseOf } from '../../src/layout/carton.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/units/area.ts';
-import { cents } from '../../src/units/money.ts';
+import { cents, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/units/length.ts';
 
 // CEMC, University of Waterloo, Problem of the Week B 2023-24, no. 15 (published): 66 m² with planks of 0.2 m² in boxes of 8
 // at $74.50, a tenth more for waste and 15 % tax.

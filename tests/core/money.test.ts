@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cents, portion } from '../../src/units/money.ts';
+import { cents, portion } from '../../src/units/length.ts';
 
 describe('cents', () => {
   it('are whole', () => {

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { roundUp, roundUpRatio } from '../../src/units/round-up.ts';
+import { roundUp, roundUpRatio } from '../../src/units/length.ts';
 
 describe('roundUp', () => {
   it('does not count floating noise as a whole thing', () => {

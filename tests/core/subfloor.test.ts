@@ -6,8 +6,7 @@ import { moistureVerdict, readingsByArea, testsByArea } from '../../src/prep/moi
 import { patchCut } from '../../src/prep/patch-cut.ts';
 import { dividePatch } from '../../src/prep/patch-panel.ts';
 import { planSheets } from '../../src/prep/sheet-plan.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/area.ts';
-import { feet, inches, ticks } from '../../src/units/length.ts';
+import { feet, inches, SQUARE_TICKS_PER_SQUARE_FOOT, ticks } from '../../src/units/length.ts';
 
 const joists = { spacing: inches(16), first: inches(16), width: inches(1.5) };
 const rules = { margin: inches(2), bays: 2, least: inches(24) };

@@ -9,9 +9,8 @@ import { hoursOf, toHalfHours } from '../../src/prep/hours.ts';
 import { kilogramsOf, looseLitres } from '../../src/prep/mass.ts';
 import { staplesIn } from '../../src/prep/staples.ts';
 import { gatherStrips, type PlacedStrip, placeStrips, runsAlongY } from '../../src/prep/strips.ts';
-import { areaOf } from '../../src/units/area.ts';
 import { doubleArea, type Outline } from '../../src/units/geometry.ts';
-import { inches, ticks } from '../../src/units/length.ts';
+import { areaOf, inches, ticks } from '../../src/units/length.ts';
 import { areaByClipper, polygonOf } from '../outside/polygon-oracle.ts';
 
 const rooms = randomRooms(23, 60);

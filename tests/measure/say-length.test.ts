@@ -3,10 +3,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readLength } from '../../src/input/length.ts';
-import type { Saying } from '../../src/input/say-length.ts';
-import { sayCut, sayLength } from '../../src/input/say-length.ts';
-import type { Length } from '../../src/units/length.ts';
-import { ticks } from '../../src/units/length.ts';
+import { type Saying, sayCut, sayLength } from '../../src/input/say-length.ts';
+import { type Length, ticks } from '../../src/units/length.ts';
 
 const IMPERIAL: Saying = { units: 'imperial', decimal: '.' };
 const METRIC: Saying = { units: 'metric', decimal: '.' };

@@ -4,9 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sayArea, sayAreasOfSum, sayMoney, sayNumber, sayWeight } from '../../src/input/say.ts';
 import type { Saying } from '../../src/input/say-length.ts';
-import { areaOf } from '../../src/units/area.ts';
-import { feet, inches, millimetres } from '../../src/units/length.ts';
-import { cents } from '../../src/units/money.ts';
+import { areaOf, cents, feet, inches, millimetres } from '../../src/units/length.ts';
 
 const IMPERIAL: Saying = { units: 'imperial', decimal: '.' };
 const METRIC: Saying = { units: 'metric', decimal: '.' };

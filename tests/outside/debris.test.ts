@@ -5,8 +5,7 @@ import { CARPET_ALONE, LAID_WEIGHT, LOOSE_PAD, LOOSE_WEIGHT, PAD_SHARE, PICKUP_B
 import { BUNDLE, GULLY, TACK_STRIP, WIDE_TACK_STRIP } from '../../src/figures/tearout.ts';
 import { kilogramsOf } from '../../src/prep/mass.ts';
 import { tackStripReach } from '../../src/prep/tack-strip.ts';
-import { areaOf } from '../../src/units/area.ts';
-import { feet, inches } from '../../src/units/length.ts';
+import { areaOf, feet, inches } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
 /** 1 lb in kilograms and 1 yd³ in litres: NIST Handbook 44 app. C, from memory. */

@@ -13,8 +13,7 @@ import {
 } from '../../src/figures/flatness.ts';
 import { bagsFor, gridFill, meanFill, rampFill } from '../../src/prep/fill.ts';
 import { allowedGap, gapUnder, isFlat, isGridStraight } from '../../src/prep/flatness.ts';
-import { SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/units/area.ts';
-import { inches, millimetres, TICKS_PER_MM, ticks } from '../../src/units/length.ts';
+import { inches, millimetres, SQUARE_TICKS_PER_SQUARE_METRE, TICKS_PER_MM, ticks } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
 async function levelled(ask: string): Promise<LevelResult> {

@@ -4,11 +4,13 @@ import { describe, expect, it } from 'vitest';
 import { readLength } from '../../src/input/length.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { readTape } from '../../src/input/tape.ts';
-import { areaOf, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/units/area.ts';
 import {
+  areaOf,
   feet,
   inches,
   millimetres,
+  SQUARE_TICKS_PER_SQUARE_FOOT,
+  SQUARE_TICKS_PER_SQUARE_METRE,
   TICKS_PER_FOOT,
   TICKS_PER_INCH,
   TICKS_PER_METRE,

@@ -2,8 +2,13 @@
 
 import { describe, expect, it } from 'vitest';
 import type { FloorResult } from '../../commands/floor/parts/result.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/units/area.ts';
-import { feet, inches, millimetres } from '../../src/units/length.ts';
+import {
+  feet,
+  inches,
+  millimetres,
+  SQUARE_TICKS_PER_SQUARE_FOOT,
+  SQUARE_TICKS_PER_SQUARE_METRE,
+} from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 import { areaByClipper } from './polygon-oracle.ts';
 

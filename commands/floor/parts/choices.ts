@@ -6,7 +6,7 @@ import type { AreaPrice } from '../../../src/input/pad-price.ts';
 import { countCuts } from '../../../src/layout/cuts.ts';
 import { tooManyTogether } from '../../../src/text/compare.ts';
 import { handedInRows } from '../../../src/text/herringbone-problems.ts';
-import { portion } from '../../../src/units/money.ts';
+import { portion } from '../../../src/units/length.ts';
 import { wallToWall } from './facts.ts';
 import { askedAreas, type LaidFloor, layAsk, settled } from './laid.ts';
 import type { PlanksAsk } from './rules.ts';

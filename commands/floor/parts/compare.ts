@@ -11,7 +11,7 @@ import type { Block, Fact, Reply, Result } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { COMPARE } from '../../../src/text/compare.ts';
 import { counted } from '../../../src/text/floor.ts';
-import { cents } from '../../../src/units/money.ts';
+import { cents } from '../../../src/units/length.ts';
 import { type CompareAsk, firstBy, type Weighed, weigh, weighSettled } from './choices.ts';
 
 /** Lays every plank in the same rooms and sets them side by side: first answers, then what the searches of scattered joints end with. */

@@ -9,8 +9,7 @@ import { startWall } from '../../../src/layout/told-wall.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { BUY, counted, LAY } from '../../../src/text/floor.ts';
 import { doubleArea } from '../../../src/units/geometry.ts';
-import { ticks } from '../../../src/units/length.ts';
-import { roundUpRatio } from '../../../src/units/round-up.ts';
+import { roundUpRatio, ticks } from '../../../src/units/length.ts';
 import { homeFacts } from './home-blocks.ts';
 import type { LaidFloor } from './laid.ts';
 

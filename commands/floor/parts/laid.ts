@@ -22,8 +22,7 @@ import {
 } from '../../../src/text/floor-problems.ts';
 import { handedInRows } from '../../../src/text/herringbone-problems.ts';
 import { boxOf, doubleArea, type Outline } from '../../../src/units/geometry.ts';
-import type { Length } from '../../../src/units/length.ts';
-import { cents } from '../../../src/units/money.ts';
+import { cents, type Length } from '../../../src/units/length.ts';
 import { betterFloors, isSearched, layAway } from '../../../src/workers/floor.ts';
 import { askedHome } from './home.ts';
 import type { Cost } from './result.ts';

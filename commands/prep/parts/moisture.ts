@@ -19,7 +19,7 @@ import type { Result } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { MOISTURE } from '../../../src/text/moisture.ts';
 import { referral } from '../../../src/text/patch-found.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/units/area.ts';
+import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/units/length.ts';
 import type { MoistureAsk } from './moisture-ask.ts';
 import { methodOf } from './moisture-method.ts';
 import { leakBlocks, moistureFacts, moistureHeadline, moistureSteps } from './moisture-say.ts';

@@ -21,9 +21,8 @@ import type { Rect } from '../../../src/prep/patch-cut.ts';
 import { baysPerSheet, type SheetSize } from '../../../src/prep/patch-panel.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { damageBeyond, damageTooLarge, sheetTooSmall } from '../../../src/text/patch-problems.ts';
-import { areaOf, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/units/area.ts';
 import { boxOf } from '../../../src/units/geometry.ts';
-import { type Length, ticks } from '../../../src/units/length.ts';
+import { areaOf, type Length, SQUARE_TICKS_PER_SQUARE_FOOT, ticks } from '../../../src/units/length.ts';
 
 export interface PatchAsk {
   readonly damage: ToldDamage;

@@ -8,8 +8,7 @@ import { cornersOf, type Patch } from '../../../src/prep/patch.ts';
 import { squeakScrews } from '../../../src/prep/screw.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { PATCH } from '../../../src/text/patch.ts';
-import { type Length, ticks } from '../../../src/units/length.ts';
-import { roundUpRatio } from '../../../src/units/round-up.ts';
+import { type Length, roundUpRatio, ticks } from '../../../src/units/length.ts';
 import { type PatchAsk, roomSides } from './patch-ask.ts';
 
 /** Tubes of adhesive for the bead of a patch. */

@@ -11,8 +11,7 @@ import type { Result } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { SQUEAKS } from '../../../src/text/squeaks.ts';
 import { areaWithoutSides } from '../../../src/text/squeaks-problems.ts';
-import { type Length, ticks } from '../../../src/units/length.ts';
-import { roundUpRatio } from '../../../src/units/round-up.ts';
+import { type Length, roundUpRatio, ticks } from '../../../src/units/length.ts';
 import { refusalOnPanel } from './patch-screen.ts';
 import { screwNeed } from './squeaks-needs.ts';
 

@@ -28,10 +28,8 @@ import { kilogramsOf, LITRES_PER_CUBIC_YARD } from '../../../src/prep/mass.ts';
 import { staplesIn } from '../../../src/prep/staples.ts';
 import { gatherStrips, placeStrips, runsAlongY, type Strips } from '../../../src/prep/strips.ts';
 import { perimeterOf, tackStripLength } from '../../../src/prep/tack-strip.ts';
-import type { Area } from '../../../src/units/area.ts';
 import { doubleArea } from '../../../src/units/geometry.ts';
-import { type Length, TICKS_PER_FOOT, ticks } from '../../../src/units/length.ts';
-import { roundUp } from '../../../src/units/round-up.ts';
+import { type Area, type Length, roundUp, TICKS_PER_FOOT, ticks } from '../../../src/units/length.ts';
 import type { tearoutOptions } from './tearout-options.ts';
 
 export type TearoutAsk = { readonly [O in keyof typeof tearoutOptions]: z.output<(typeof tearoutOptions)[O]> };

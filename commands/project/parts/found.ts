@@ -17,7 +17,7 @@ import { worded } from '../../../src/text/cautions.ts';
 import { FOUND, FOUND_PROBLEMS } from '../../../src/text/found.ts';
 import { referral } from '../../../src/text/patch-found.ts';
 import { noSuchPlace, tooMany } from '../../../src/text/project-lists.ts';
-import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/units/area.ts';
+import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../../src/units/length.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { keptFindings, type Place, type Told } from './found-kept.ts';
 import { removeActions, TAKE_BACK } from './reply.ts';

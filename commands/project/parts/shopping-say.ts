@@ -12,8 +12,7 @@ import type { Action, Block, Fact } from '../../../src/reply/reply.ts';
 import { STAGES } from '../../../src/reply/stage.ts';
 import { withSigned } from '../../../src/text/share.ts';
 import { AISLES, aisleOf, SHOPPING, STAGE_NAMES } from '../../../src/text/shopping.ts';
-import { ticks } from '../../../src/units/length.ts';
-import { cents } from '../../../src/units/money.ts';
+import { cents, ticks } from '../../../src/units/length.ts';
 import type { Listed } from './shopping-lines.ts';
 
 export type Grouping = 'stage' | 'aisle';

@@ -17,7 +17,7 @@ import {
 import type { Tally } from '../../../src/project/shopping-left.ts';
 import type { Problem } from '../../../src/reply/problem.ts';
 import { SHOPPING, SHOPPING_PROBLEMS } from '../../../src/text/shopping.ts';
-import { roundUp } from '../../../src/units/round-up.ts';
+import { roundUp } from '../../../src/units/length.ts';
 import { sayAmount, typeable } from './shopping-say.ts';
 
 /** One change of what is bought, pure, and how it is said. */

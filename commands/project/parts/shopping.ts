@@ -11,7 +11,7 @@ import type { Problem } from '../../../src/reply/problem.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { tooMany } from '../../../src/text/project-lists.ts';
 import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../../src/text/shopping.ts';
-import { cents } from '../../../src/units/money.ts';
+import { cents } from '../../../src/units/length.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { TAKE_BACK } from './reply.ts';
 import { type SavedElse, savedElse, savedToday } from './saved-today.ts';

@@ -10,7 +10,7 @@ import type { SpendSummary } from '../../../src/project/spend-summary.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { STAGE_NAMES } from '../../../src/text/shopping.ts';
 import { SPEND } from '../../../src/text/spend.ts';
-import { cents } from '../../../src/units/money.ts';
+import { cents } from '../../../src/units/length.ts';
 
 export function sayStage(stage: SpendStage): string {
   return stage === 'tools' ? SPEND.tools : stage === 'other' ? SPEND.other : STAGE_NAMES[stage];

@@ -26,7 +26,7 @@ import type { Result } from '../../../src/reply/reply.ts';
 import { NEXT } from '../../../src/text/project.ts';
 import { noSuchPlace, tooMany } from '../../../src/text/project-lists.ts';
 import { SPEND, SPEND_PROBLEMS } from '../../../src/text/spend.ts';
-import { cents } from '../../../src/units/money.ts';
+import { cents } from '../../../src/units/length.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { removeActions, TAKE_BACK } from './reply.ts';
 import { listOf, talliesOf } from './shopping-lines.ts';

@@ -7,8 +7,7 @@ import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { TRIM, trimHeadline } from '../../../src/text/trim.ts';
 import { sawMarks } from '../../../src/trim/saw-mark.ts';
 import type { StickPlan, StickTask } from '../../../src/trim/stick-task.ts';
-import { ticks } from '../../../src/units/length.ts';
-import { type Cents, cents } from '../../../src/units/money.ts';
+import { type Cents, cents, ticks } from '../../../src/units/length.ts';
 import { lengthUnit } from './pieces.ts';
 
 /** How often each stock is used, by its place in the list. */

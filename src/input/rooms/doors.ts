@@ -5,8 +5,7 @@ import { doorUnread } from '../../text/trim-problems.ts';
 import type { Door } from '../../trim/opening.ts';
 import { inches, millimetres } from '../../units/length.ts';
 import { readLength } from '../length.ts';
-import type { Read, Reading } from '../reading.ts';
-import { read, unread } from '../reading.ts';
+import { type Read, type Reading, read, unread } from '../reading.ts';
 import { placeIn } from './opening-place.ts';
 
 const LEAST_WIDTH = inches(6);

@@ -5,8 +5,7 @@ import { beyondTaken, doorwayUnread } from '../../text/edges-problems.ts';
 import type { Beyond, EdgeDoorway } from '../../trim/edge.ts';
 import { inches, type Length, millimetres } from '../../units/length.ts';
 import { readLength } from '../length.ts';
-import type { Read, Reading } from '../reading.ts';
-import { read, unread } from '../reading.ts';
+import { type Read, type Reading, read, unread } from '../reading.ts';
 
 const KINDS: readonly (readonly [RegExp, Beyond])[] = [
   [/^(?:carpet|rug)/i, 'carpet'],

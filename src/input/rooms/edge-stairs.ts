@@ -3,8 +3,7 @@
 import { stairsUnread } from '../../text/edges-problems.ts';
 import { inches, type Length, millimetres } from '../../units/length.ts';
 import { readLength } from '../length.ts';
-import type { Read, Reading } from '../reading.ts';
-import { read, unread } from '../reading.ts';
+import { type Read, type Reading, read, unread } from '../reading.ts';
 
 /** Steps with a nosing each. */
 export interface ToldStairs {

@@ -5,8 +5,7 @@ import { bayUnread } from '../../text/trim-problems.ts';
 import type { Bay } from '../../trim/wall.ts';
 import { inches, type Length } from '../../units/length.ts';
 import { readLength } from '../length.ts';
-import type { Read, Reading } from '../reading.ts';
-import { read, unread } from '../reading.ts';
+import { type Read, type Reading, read, unread } from '../reading.ts';
 import { degreesOf } from './corners-angle.ts';
 import { placeIn } from './opening-place.ts';
 

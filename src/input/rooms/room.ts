@@ -11,22 +11,18 @@ import {
   textTooLong,
   tooManyRooms,
 } from '../../text/room-problems.ts';
-import { SQUARE_TICKS_PER_SQUARE_METRE } from '../../units/area.ts';
 import { boxOf, doubleArea } from '../../units/geometry.ts';
-import { TICKS_PER_METRE } from '../../units/length.ts';
+import { SQUARE_TICKS_PER_SQUARE_METRE, TICKS_PER_METRE } from '../../units/length.ts';
 import { readInTime } from '../../workers/reading-time.ts';
 import { unitIn, unitsOf } from '../length.ts';
-import type { Read, Reading } from '../reading.ts';
-import { read, unread } from '../reading.ts';
+import { type Read, type Reading, read, unread } from '../reading.ts';
 import type { ToldRooms } from '../told.ts';
-import type { Flaw } from './room-flaw.ts';
-import { problemsOf } from './room-flaw.ts';
+import { type Flaw, problemsOf } from './room-flaw.ts';
 import { readName } from './room-name.ts';
 import { readOutline } from './room-outline.ts';
 import { piecesOf } from './room-piece.ts';
 import { hiddenSign, plainSigns, withoutHidden } from './room-plain.ts';
-import type { Gathered, NamedPiece } from './room-region.ts';
-import { gathered } from './room-region.ts';
+import { type Gathered, gathered, type NamedPiece } from './room-region.ts';
 import { shapelessFlaw } from './room-shapeless.ts';
 import { cornersLess, withoutAngles } from './room-slant.ts';
 

@@ -1,11 +1,19 @@
 /** A walk closed into an outline: one wall may have been left out, and the walls may neither cross nor touch. */
 
-import type { Outline, Point } from '../../units/geometry.ts';
-import { at, boxOf, doubleArea } from '../../units/geometry.ts';
-import type { Length } from '../../units/length.ts';
-import { TICKS_PER_INCH, ticks } from '../../units/length.ts';
-import type { Heading, Walk } from './walk-path.ts';
-import { gapOf, headingsOf, headingTowards, lengthened, pathOf, SLACK, turnBetween, wallsAlong } from './walk-path.ts';
+import { at, boxOf, doubleArea, type Outline, type Point } from '../../units/geometry.ts';
+import { type Length, TICKS_PER_INCH, ticks } from '../../units/length.ts';
+import {
+  gapOf,
+  type Heading,
+  headingsOf,
+  headingTowards,
+  lengthened,
+  pathOf,
+  SLACK,
+  turnBetween,
+  type Walk,
+  wallsAlong,
+} from './walk-path.ts';
 
 type Box = ReturnType<typeof boxOf>;
 

@@ -1,8 +1,7 @@
 /** The path of a walk round the walls, from (0,0) with +y ahead, and where it ends. */
 
 import type { Point } from '../../units/geometry.ts';
-import type { Length } from '../../units/length.ts';
-import { TICKS_PER_INCH, ticks } from '../../units/length.ts';
+import { type Length, TICKS_PER_INCH, ticks } from '../../units/length.ts';
 
 export type Turn = 'right' | 'left';
 

@@ -11,24 +11,19 @@ import {
   walkTooShort,
   wallTooShort,
 } from '../../text/room-problems.ts';
-import type { Length } from '../../units/length.ts';
-import { TICKS_PER_INCH } from '../../units/length.ts';
+import { type Length, TICKS_PER_INCH } from '../../units/length.ts';
 import { unitIn, unitsOf } from '../length.ts';
 import type { LengthUnit } from '../length-units.ts';
 import type { Reading } from '../reading.ts';
-import type { Saying } from '../say-length.ts';
-import { sayLength } from '../say-length.ts';
+import { type Saying, sayLength } from '../say-length.ts';
 import type { Flaw } from './room-flaw.ts';
 import { readSide } from './room-side.ts';
 import { mendedWalks } from './walk-mend.ts';
-import type { Closed } from './walk-outline.ts';
-import { closeWalk } from './walk-outline.ts';
-import type { Turn, Walk } from './walk-path.ts';
-import { SLACK } from './walk-path.ts';
+import { type Closed, closeWalk } from './walk-outline.ts';
+import { SLACK, type Turn, type Walk } from './walk-path.ts';
 import { FEWEST_WALLS, MOST_WALLS, type ReadWalk, way } from './walk-read.ts';
 import { isSlantedWalk, readSlantedWalk } from './walk-slanted.ts';
-import type { Step } from './walk-steps.ts';
-import { stepsOf } from './walk-steps.ts';
+import { type Step, stepsOf } from './walk-steps.ts';
 
 /** Reads the walk at [from, to) of `plain`; a wall without a unit is taken in `unit`. Flaws mend the walk in place. */
 export function readWalk(

@@ -5,7 +5,7 @@ import { type Found, foundAside } from '../../input/place-found.ts';
 import type { Reading } from '../../input/reading.ts';
 import { plainSigns } from '../../input/rooms/room-plain.ts';
 import { pairPattern } from '../../input/rooms/room-side.ts';
-import type { Area } from '../../units/area.ts';
+import type { Area } from '../../units/length.ts';
 import { readInTime } from '../../workers/reading-time.ts';
 
 export interface ToldFinding {
