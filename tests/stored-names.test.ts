@@ -22,7 +22,7 @@ import { DEEDS, ROLES } from '../src/project/may.ts';
 import { personSchema } from '../src/project/person.ts';
 import { projectSchema } from '../src/project/project.ts';
 import { HELPING, SHARED } from '../src/project/share.ts';
-import { STAGES } from '../src/reply/stage.ts';
+import { STAGES } from '../src/reply/need.ts';
 import { FIELDS } from '../src/server/log-fields.ts';
 import { openMetrics } from '../src/server/metrics.ts';
 import { settings } from '../src/server/settings.ts';

@@ -8,7 +8,7 @@ import { answer } from '../../src/chat/answer.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import type { Project } from '../../src/project/project.ts';
-import { STAGES } from '../../src/reply/stage.ts';
+import { STAGES } from '../../src/reply/need.ts';
 import type { Store } from '../../src/storage/types.ts';
 import type { Outcome } from './tally.ts';
 

@@ -6,8 +6,7 @@ import type { Desk } from '../accounts/desk-deeds.ts';
 import type { CommandShape, Options } from '../input/command-shape.ts';
 import type { Habits } from '../input/reading.ts';
 import type { Project } from '../project/project.ts';
-import type { Problem, Refusal } from '../reply/problem.ts';
-import type { Reply } from '../reply/reply.ts';
+import type { Problem, Refusal, Reply } from '../reply/reply.ts';
 
 /** Several things the asker can mend, all at once. */
 export interface Problems {

@@ -8,7 +8,7 @@ import type { Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import { inScope, type Rooms, roomsText } from '../project/room.ts';
 import { pickWithout } from '../project/rooms-follow.ts';
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import {
   filledNote,
   floorsDiffer,

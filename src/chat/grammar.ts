@@ -6,7 +6,7 @@ import { type Colons, factsOf } from '../input/option.ts';
 import { DEFAULT_HABITS, type Habits } from '../input/reading.ts';
 import { type Partly, parseSentence, type Sentence } from '../language/old/plain.ts';
 import { isTalk } from '../language/old/plain-sentence.ts';
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import {
   commandMissing,
   emptyAsk,

@@ -1,8 +1,7 @@
 /** The files that a project's sheets are handed on as. */
 
-import { FILE_LISTS, type FileForm, type FileList, type FileMade } from '../reply/file.ts';
 import type { Sheets } from '../reply/job-sheet.ts';
-import type { Result } from '../reply/reply.ts';
+import { FILE_LISTS, type FileForm, type FileList, type FileMade, type Result } from '../reply/reply.ts';
 import { FILES } from '../text/job-sheet.ts';
 import { fileStem } from './file-name.ts';
 

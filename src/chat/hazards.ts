@@ -4,8 +4,7 @@ import { hazardSources } from '../figures/hazards.ts';
 import { bearing, PLAINEST } from '../hazards/bearing.ts';
 import { byGravity, type Cleared, type Screened, type Sighting } from '../hazards/hazard.ts';
 import { screen, tells } from '../hazards/screen.ts';
-import type { HazardResult, Problem, Refusal } from '../reply/problem.ts';
-import type { Reply } from '../reply/reply.ts';
+import type { HazardResult, Problem, Refusal, Reply } from '../reply/reply.ts';
 import { emergencyLine, emergencyText } from '../text/emergencies.ts';
 import {
   clearedNote,

@@ -4,7 +4,7 @@ import type { z } from 'zod';
 import { drops, invents } from '../input/faithful.ts';
 import { factsOf, problemsIn } from '../input/option.ts';
 import type { Habits, Typed, Units } from '../input/reading.ts';
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { missingOption } from '../text/asks.ts';
 import { readingStopped } from '../text/busy.ts';
 import { readInTime } from '../workers/reading-time.ts';

@@ -2,8 +2,7 @@
 
 import { drops, invents, type Typing } from '../input/faithful.ts';
 import { factsOf } from '../input/option.ts';
-import type { Problem, Refusal } from '../reply/problem.ts';
-import type { Action, Reply } from '../reply/reply.ts';
+import type { Action, Problem, Refusal, Reply } from '../reply/reply.ts';
 import type { Command, Outcome, Problems } from './command.ts';
 
 /** A line as it was read when it was tried. */

@@ -2,8 +2,8 @@
 
 import { stringify } from 'csv-stringify/sync';
 import { oneLine } from '../chat/sheet.ts';
-import { FILE_LISTS, type FileList } from '../reply/file.ts';
 import type { JobSheet, SawPiece, Sheets } from '../reply/job-sheet.ts';
+import { FILE_LISTS, type FileList } from '../reply/reply.ts';
 import { CSV } from '../text/csv.ts';
 import { inUnits, type Measured } from './figure.ts';
 import { isFloor, isShopping } from './result.ts';

@@ -1,8 +1,8 @@
 /** Files of sheets for whoever hands them out by themselves: each with its name and its media type. */
 
 import { filesOf } from '../chat/handed-files.ts';
-import { type FileMade, MEDIA_TYPES } from '../reply/file.ts';
 import type { Sheets } from '../reply/job-sheet.ts';
+import { type FileMade, MEDIA_TYPES } from '../reply/reply.ts';
 import { FILES } from '../text/job-sheet.ts';
 import { makeFile } from './make.ts';
 import type { Paper } from './paper.ts';

@@ -2,9 +2,8 @@
 
 import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
-import type { FileForm } from '../reply/file.ts';
 import { isSheets, type Sheets } from '../reply/job-sheet.ts';
-import type { Result } from '../reply/reply.ts';
+import type { FileForm, Result } from '../reply/reply.ts';
 import { endWhenBroken } from '../workers/broken-threads.ts';
 import { whoAsks } from '../workers/whose.ts';
 import { WorkQueue } from '../workers/work-queue.ts';

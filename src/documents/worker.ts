@@ -1,7 +1,7 @@
 /** What runs in a worker thread: sheets made into files. */
 
-import type { FileForm } from '../reply/file.ts';
 import type { Sheets } from '../reply/job-sheet.ts';
+import type { FileForm } from '../reply/reply.ts';
 import { csvFiles } from './csv.ts';
 import { pagesOf } from './document.ts';
 import { sheetsJson } from './json.ts';

@@ -1,6 +1,6 @@
 /** A figure of the trade with where it comes from: every constant the answers lean on is one of these. */
 
-import type { Source } from '../reply/source.ts';
+import type { Source } from '../reply/reply.ts';
 
 /** `said` is the figure in words, `name` what it is a figure of. */
 export interface Cited<T> {

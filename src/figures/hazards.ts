@@ -1,6 +1,6 @@
 /** Where it comes from what is said of each hazard. */
 
-import type { Source } from '../reply/source.ts';
+import type { Source } from '../reply/reply.ts';
 import { COMMON_PRACTICE } from './cited.ts';
 
 const SOURCES: Readonly<Record<string, readonly Source[]>> = {

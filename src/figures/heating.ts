@@ -1,6 +1,6 @@
 /** Figures for plank over a heated floor. The maker of the plank has the last word, and may forbid it. */
 
-import type { Source } from '../reply/source.ts';
+import type { Source } from '../reply/reply.ts';
 import { inches, type Length } from '../units/length.ts';
 import type { Cited } from './cited.ts';
 

@@ -1,6 +1,6 @@
 /** Figures for floor joists: what may be cut out of one before it is work for a licensed person. */
 
-import type { Source } from '../reply/source.ts';
+import type { Source } from '../reply/reply.ts';
 import { inches, type Length } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE } from './cited.ts';
 

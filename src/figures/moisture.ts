@@ -1,6 +1,6 @@
 /** Figures for dry enough: limits by method, how many readings, and what a leak allows. */
 
-import type { Source } from '../reply/source.ts';
+import type { Source } from '../reply/reply.ts';
 import { CAUTIOUS_DEFAULT, type Cited } from './cited.ts';
 
 /** How moisture is measured: a wood meter, calcium chloride, humidity in the slab, or carbide. */

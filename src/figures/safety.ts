@@ -1,6 +1,6 @@
 /** What can hurt someone, by task, with its source. The words are in words/cautions. */
 
-import type { Source } from '../reply/source.ts';
+import type { Source } from '../reply/reply.ts';
 import { COMMON_PRACTICE } from './cited.ts';
 
 export const TASKS = [

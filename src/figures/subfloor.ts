@@ -1,6 +1,6 @@
 /** Figures for panel subfloors: fasteners, gaps, beads, sheets, patches and squeaks. */
 
-import type { Source } from '../reply/source.ts';
+import type { Source } from '../reply/reply.ts';
 import { feet, inches, type Length, millimetres } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
 

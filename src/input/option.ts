@@ -1,7 +1,7 @@
 /** Options of a command: zod schemas that read typed text into exact values, with what a form or a help text needs to know. */
 
 import { z } from 'zod';
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import type { Read, Reading, Typed } from './reading.ts';
 
 export type OptionKind =

@@ -1,6 +1,6 @@
 /** What a reader is given and what it gives back: typed text, the asker's habits, and a value or problems. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 
 export type Units = 'imperial' | 'metric';
 

@@ -1,11 +1,10 @@
 /** The terms of a sum of lengths: each quantity becomes a symbol, so that only the structure is left to parse. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import type { Got } from '../text/got.ts';
 import { notASum, nothingBetween, sumTooLarge } from '../text/problems.ts';
 import { matchAt } from './length-number.ts';
-import type { Quantity } from './length-quantity.ts';
-import { quantityAt } from './length-quantity.ts';
+import { type Quantity, quantityAt } from './length-quantity.ts';
 import type { Reading } from './reading.ts';
 
 /** `structure` holds only symbols (q0, q1 …), the four signs and brackets; symbol qN stands for quantities[N]. */

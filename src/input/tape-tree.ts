@@ -3,12 +3,11 @@
 import { createRequire } from 'node:module';
 import type * as MathModule from 'mathjs';
 import type { Fraction, MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import type { Got } from '../text/got.ts';
 import { dividedByZero, noSuchThing, unlikeThings } from '../text/problems.ts';
 import { noteBare } from './length.ts';
-import type { LengthUnit } from './length-units.ts';
-import { UNITS } from './length-units.ts';
+import { type LengthUnit, UNITS } from './length-units.ts';
 import type { Reading } from './reading.ts';
 import type { Terms } from './tape-terms.ts';
 

@@ -1,6 +1,6 @@
 /** Arithmetic in lengths as it is done with a tape in hand: 12'6" + 2 x 3'4 1/2" - 5/8", half of 3.8 m, 12'6" to mm. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import {
   hyphenRead,
   notASum,

@@ -1,7 +1,6 @@
 /** Needs of a whole job added up: one line an item, rounded up once to what is sold. */
 
-import type { Need, Package, PackagePrice } from '../reply/need.ts';
-import { STAGES } from '../reply/stage.ts';
+import { type Need, type Package, type PackagePrice, STAGES } from '../reply/need.ts';
 import { type Cents, cents, portion, roundUp } from '../units/length.ts';
 
 /** One item of the list: `amount` exact, `count` whole packages where it is sold in packages. */

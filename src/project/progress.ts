@@ -1,6 +1,6 @@
 /** What comes next in a room, and what it waits for. */
 
-import { STAGES, type Stage } from '../reply/stage.ts';
+import { STAGES, type Stage } from '../reply/need.ts';
 import { type Mark, markOf, type Stages } from './stages.ts';
 
 /** `over`: the wait has ended and nobody ticked the stage off. */

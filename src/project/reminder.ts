@@ -1,6 +1,6 @@
 /** Waits that are over: what a person wants to be told of, whatever platform tells it. */
 
-import { STAGES, type Stage } from '../reply/stage.ts';
+import { STAGES, type Stage } from '../reply/need.ts';
 import type { Stages } from './stages.ts';
 
 /** A wait of a room that has ended. `key` stays the same for the same wait, so that it is told once. */

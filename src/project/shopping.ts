@@ -1,7 +1,7 @@
 /** What of a project is bought, at what price and of which lot, and what of it is opened. */
 
 import { z } from 'zod';
-import { STAGES } from '../reply/stage.ts';
+import { STAGES } from '../reply/need.ts';
 import { payerSchema } from './payer.ts';
 import { signedSchema } from './signed.ts';
 

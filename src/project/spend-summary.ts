@@ -1,6 +1,6 @@
 /** What a project costs, stage by stage: the estimate, what is spent, what is left to buy, and how that stands to the budget. */
 
-import { STAGES } from '../reply/stage.ts';
+import { STAGES } from '../reply/need.ts';
 import { lineCost } from './needs-merged.ts';
 import { PAYERS, type Payer } from './payer.ts';
 import type { Shopping } from './shopping.ts';

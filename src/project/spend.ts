@@ -1,7 +1,7 @@
 /** What a project has cost so far besides what its shopping list tells, and what it may cost. */
 
 import { z } from 'zod';
-import { STAGES } from '../reply/stage.ts';
+import { STAGES } from '../reply/need.ts';
 import { type OtherPayer, otherPayerSchema, payerSchema } from './payer.ts';
 
 /** The most entries that a project keeps. */

@@ -1,7 +1,7 @@
 /** How far each room of a project is, stage by stage. */
 
 import { z } from 'zod';
-import { STAGES, type Stage } from '../reply/stage.ts';
+import { STAGES, type Stage } from '../reply/need.ts';
 import { signedSchema } from './signed.ts';
 
 /** The most marks that a project keeps: every stage of more rooms than a home has. */

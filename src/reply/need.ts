@@ -1,6 +1,22 @@
 /** What an answer takes of one thing: the exact amount, not yet rounded up to what is sold. */
 
-import type { Stage } from './stage.ts';
+// The stages of a job in the order in which they come up.
+
+export const STAGES = [
+  'clear',
+  'tear-out',
+  'subfloor',
+  'flat',
+  'dry',
+  'acclimate',
+  'lay',
+  'transitions',
+  'baseboards',
+  'caulk',
+  'paint',
+] as const;
+
+export type Stage = (typeof STAGES)[number];
 
 /** Things, ticks, square ticks, litres, kilograms. */
 export type NeedUnit = 'count' | 'length' | 'area' | 'volume' | 'weight';

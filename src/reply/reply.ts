@@ -1,10 +1,55 @@
 /** The neutral answer that every platform renders: plain data, no platform's words in it. */
 
-import type { Caution } from './caution.ts';
 import type { Drawing } from './drawing.ts';
-import type { FileMade } from './file.ts';
 import type { Need } from './need.ts';
-import type { Source } from './source.ts';
+
+// Where a figure comes from, and how far it was checked.
+
+export type Standing = 'published' | 'reported' | 'common practice' | 'from memory';
+
+export interface Source {
+  readonly title: string;
+  readonly standing: Standing;
+  readonly publisher?: string;
+  readonly year?: number;
+  readonly section?: string;
+}
+
+// What can hurt someone, or ruin the floor, said with an answer.
+
+export interface Caution {
+  /** A stable name, for tests and for saying each caution once. */
+  readonly topic: string;
+  readonly text: string;
+  readonly source?: Source;
+}
+
+// A file that comes with an answer: told as plain data, and made of the answer's own data when it is sent.
+
+export interface FileMade {
+  /** Small letters, figures and hyphens, with its ending. */
+  readonly name: string;
+  readonly title: string;
+  /** What is in it, for whoever cannot open it. */
+  readonly alt: string;
+  readonly as: FileForm;
+}
+
+/** What it is made as. `paper`: that of the asker's units where none is told; `list`: which of the lists of a project. */
+export type FileForm =
+  | { readonly form: 'pdf'; readonly paper?: 'letter' | 'a4' }
+  | { readonly form: 'csv'; readonly list: FileList }
+  | { readonly form: 'json' };
+
+export const FILE_LISTS = ['shopping', 'cuts', 'rows', 'pieces', 'checklist'] as const;
+export type FileList = (typeof FILE_LISTS)[number];
+
+/** Media types by form, as registered with IANA. */
+export const MEDIA_TYPES: Readonly<Record<FileForm['form'], string>> = {
+  pdf: 'application/pdf',
+  csv: 'text/csv; charset=utf-8',
+  json: 'application/json',
+};
 
 export type Block =
   | { readonly kind: 'text'; readonly text: string }
@@ -62,4 +107,37 @@ export interface Reply {
   readonly needs?: readonly Need[];
   /** Texts in it that are told this once and kept nowhere: tokens, codes. */
   readonly once?: readonly string[];
+}
+
+// What an asker can mend (Problem), and what is not safe to compute (Refusal): plain data.
+
+export interface Problem {
+  /** The option it is about, or 'ask' for the line as a whole. */
+  readonly option: string;
+  /** What was read, word for word. */
+  readonly got: string;
+  /** What is expected instead, as a sentence. */
+  readonly expected: string;
+  /** A line that can be typed as it is: it holds all that was typed, no figure that was not, and is answered. Left out where none can be made. */
+  readonly fix?: string | undefined;
+}
+
+/** Result data of whatever is about a hazard: an answer, or a refusal. */
+export interface HazardResult extends Result {
+  readonly kind: 'hazard';
+  readonly hazard: string;
+  /** Somebody may be hurt this minute: it is answered first and alone. */
+  readonly emergency: boolean;
+}
+
+export interface Refusal {
+  readonly why: string;
+  readonly call: string;
+  readonly cautions: readonly Caution[];
+  readonly data: HazardResult;
+}
+
+/** The data of a refusal that is no emergency. */
+export function unsafe(hazard: string): HazardResult {
+  return { kind: 'hazard', hazard, emergency: false };
 }

@@ -1,6 +1,6 @@
 /** The texts about an ask as a whole: an unknown command, a misspelt or missing option, a line too long. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 
 const GOT_MOST = 120;
 

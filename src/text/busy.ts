@@ -1,6 +1,6 @@
 /** The texts about asks that wait, are too many, or take too much: nothing of them is lost. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 
 type Why = 'crowded' | 'own' | 'large' | 'unread';

@@ -1,7 +1,6 @@
 /** The words of each caution. They inform; local code, makers' instructions and licensed trades come first. */
 
-import type { Caution } from '../reply/caution.ts';
-import type { Source } from '../reply/source.ts';
+import type { Caution, Source } from '../reply/reply.ts';
 
 const TEXTS: Readonly<Record<string, string>> = {
   asbestos:

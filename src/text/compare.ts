@@ -1,6 +1,6 @@
 /** The words of comparing planks. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 
 const TWO = '6 x 48 in, 10 per carton, $45 a carton; 7 x 48 in, 8 per carton, $52 a carton';

@@ -1,6 +1,6 @@
 /** The texts about the country of a home. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { type Got, problem } from './got.ts';
 
 export function notACountry(got: Got): Problem {

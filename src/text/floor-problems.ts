@@ -1,6 +1,6 @@
 /** The texts about a floor that cannot be laid as asked. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 
 export function gapLeavesNothing(room: string, gap: string): Problem {
   return {

@@ -1,6 +1,6 @@
 /** The words of what was found in a project's rooms and what it takes, for an insurer or a hired trade. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 import { counted } from './floor.ts';
 

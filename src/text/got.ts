@@ -1,6 +1,6 @@
 /** What was typed for an option, and a problem with it. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 
 /** What was typed, and for which option. */

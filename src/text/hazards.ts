@@ -1,6 +1,6 @@
 /** What is said of each hazard that is no emergency: why work stops, the line beside an answer, the answer to a question, and what clears it. */
 
-import type { Caution } from '../reply/caution.ts';
+import type { Caution } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 
 interface HazardWords {

@@ -1,6 +1,6 @@
 /** The texts about herringbone floors that cannot be laid as asked. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 
 /** `plank` as typed. */
 export function clickInHerringbone(plank: string): Problem {

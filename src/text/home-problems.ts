@@ -1,6 +1,6 @@
 /** The texts about doorways and things in a room that cannot be read, or do not go together with the rooms. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { type Got, problem } from './got.ts';
 
 export function doorwayRunsOn(one: string, other: string): string {

@@ -1,6 +1,6 @@
 /** The problems of names and notes. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { type Got, problem } from './got.ts';
 
 export function labelEmpty(got: Got): Problem {

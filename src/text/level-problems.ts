@@ -1,6 +1,6 @@
 /** The texts about straightedge readings, grids, rules, ramps and bags that cannot be read, and how doubtful ones were. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 import { type Got, problem } from './got.ts';
 

@@ -1,6 +1,6 @@
 /** The words of linked accounts: codes, who is linked, what linking does. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 import { counted } from './floor.ts';
 

@@ -1,6 +1,6 @@
 /** The words of measuring back: what is asked, what was told, and what it changes. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { capital, quoted } from './asks.ts';
 import { counted } from './floor.ts';
 

@@ -1,6 +1,6 @@
 /** The texts about moisture readings, water and time that cannot be read, and how doubtful ones were. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { type Got, problem } from './got.ts';
 
 export function notMoisture(got: Got, fix?: string): Problem {

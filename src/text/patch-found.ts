@@ -1,6 +1,6 @@
 /** The words about what is found under a floor: what must be asked back, and what is referred to whom. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 import type { Got } from './got.ts';
 import { stopText } from './hazards.ts';

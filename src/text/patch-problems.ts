@@ -1,6 +1,6 @@
 /** The texts about a damage, a part of a floor, a sheet or a tube that cannot be read, and how doubtful ones were. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 import { type Got, problem } from './got.ts';
 

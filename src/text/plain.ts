@@ -1,6 +1,6 @@
 /** The texts about plain sentences: how words in one were taken, what is asked back, and what is not worked out yet. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 
 export function sentenceTooLong(most: number): string {

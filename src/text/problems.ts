@@ -1,6 +1,6 @@
 /** The texts about lengths: what is wrong with one that was typed, and how a doubtful one was read. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import type { Got } from './got.ts';
 
 /** A length as this asker would type one. */

@@ -1,6 +1,6 @@
 /** What is said of an ask that was filled from a project, and of what became of the project meanwhile. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 
 /** The label of the action that every quick answer offers. */

@@ -1,6 +1,6 @@
 /** The words where a list of a project is full, or has no such place. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 
 /** Something that is full. */

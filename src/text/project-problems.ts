@@ -1,6 +1,6 @@
 /** The problems of projects: what is not there, what is full, what cannot be read, and what to type instead. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 
 /** An ask that starts a project. */

@@ -1,6 +1,6 @@
 /** The texts about a floor begun that cannot be read, or cannot lie as told. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { type Got, problem } from './got.ts';
 
 export const SO_FAR_NOTES = {

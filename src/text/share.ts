@@ -1,6 +1,6 @@
 /** What is said of sharing: what was given, to whom, until when, and what goes beyond it. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { capital, quoted } from './asks.ts';
 
 type What = 'project' | 'shopping' | 'guide' | 'cuts' | 'tearout' | 'checklist';

@@ -1,7 +1,7 @@
 /** The words of a project's shopping list. */
 
-import type { Problem } from '../reply/problem.ts';
-import type { Stage } from '../reply/stage.ts';
+import type { Stage } from '../reply/need.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 import { counted } from './floor.ts';
 

@@ -1,6 +1,6 @@
 /** The words of the sources answer. */
 
-import type { Source } from '../reply/source.ts';
+import type { Source } from '../reply/reply.ts';
 
 export const SOURCES = {
   headline: (figures: number, about: string | undefined) =>

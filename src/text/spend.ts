@@ -1,6 +1,6 @@
 /** The words of what a project costs: estimate, actual, budget, who pays. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 import { counted } from './floor.ts';
 

@@ -1,6 +1,6 @@
 /** The texts about a noisy stretch that cannot be worked out. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 
 export function areaWithoutSides(got: string): Problem {

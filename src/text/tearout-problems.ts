@@ -1,6 +1,6 @@
 /** The texts about tear-out options that cannot be read, and how doubtful ones were read. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 import type { Got } from './got.ts';
 

@@ -1,6 +1,6 @@
 /** The texts about doors, corners, bays and stock that cannot be read, or that a room or a saw cannot have. */
 
-import type { Problem } from '../reply/problem.ts';
+import type { Problem } from '../reply/reply.ts';
 import { quoted } from './asks.ts';
 import type { Got } from './got.ts';
 

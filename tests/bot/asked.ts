@@ -7,8 +7,7 @@ import { type Answer, answer } from '../../src/chat/answer.ts';
 import type { Command, Problems } from '../../src/chat/command.ts';
 import type { Ports } from '../../src/chat/ports.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
-import type { Problem } from '../../src/reply/problem.ts';
-import type { Reply, Result } from '../../src/reply/reply.ts';
+import type { Problem, Reply, Result } from '../../src/reply/reply.ts';
 
 /** Who asks, and of which commands, where it is not the usual. */
 export interface Asked {

@@ -9,7 +9,7 @@ import { parseLine } from '../../src/chat/grammar.ts';
 import { askLine, fullName, optionsOf } from '../../src/input/command-shape.ts';
 import { count, text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
-import { type Problem, unsafe } from '../../src/reply/problem.ts';
+import { type Problem, unsafe } from '../../src/reply/reply.ts';
 
 function told(line: string): Record<string, string> {
   const parsed = parseLine(line, commands);

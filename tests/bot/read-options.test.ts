@@ -6,7 +6,7 @@ import { defineCommand } from '../../src/chat/command.ts';
 import { readOptions } from '../../src/chat/read-options.ts';
 import { count, length, percent, text } from '../../src/input/options.ts';
 import { DEFAULT_HABITS, type Habits, unread } from '../../src/input/reading.ts';
-import { unsafe } from '../../src/reply/problem.ts';
+import { unsafe } from '../../src/reply/reply.ts';
 import { inches, millimetres, ticks } from '../../src/units/length.ts';
 
 const METRIC: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };

@@ -8,8 +8,7 @@ import { type Command, defineCommand } from '../../src/chat/command.ts';
 import { type Example, fullName, typedName } from '../../src/input/command-shape.ts';
 import { choice, count } from '../../src/input/options.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
-import { unsafe } from '../../src/reply/problem.ts';
-import type { Reply } from '../../src/reply/reply.ts';
+import { type Reply, unsafe } from '../../src/reply/reply.ts';
 import { commandFlaws } from '../architecture/command-flaws.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 

@@ -10,8 +10,7 @@ import { replyTo } from '../bot/asked.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { OTHER, press, slash } from './interactions.ts';
 import { buttonsOf, field, list, textOf } from './json-field.ts';
-import type { Captured } from './loopback-rest.ts';
-import { refusalOf } from './loopback-rest.ts';
+import { type Captured, refusalOf } from './loopback-rest.ts';
 import { type Stage, type Staged, stage } from './stage.ts';
 
 const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;

@@ -3,7 +3,7 @@
 import { expect } from 'vitest';
 import type { Habits, Read, Reading } from '../../src/input/reading.ts';
 import { readRooms } from '../../src/input/rooms/room.ts';
-import type { Problem } from '../../src/reply/problem.ts';
+import type { Problem } from '../../src/reply/reply.ts';
 
 export const FEET: Habits = { units: 'imperial', decimal: '.', currency: 'USD' };
 export const METRES: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };

@@ -17,7 +17,7 @@ import {
   spendSchema,
 } from '../../src/project/spend.ts';
 import { summarise } from '../../src/project/spend-summary.ts';
-import { STAGES } from '../../src/reply/stage.ts';
+import { STAGES } from '../../src/reply/need.ts';
 
 const sold = { size: 10, label: 'carton', labels: 'cartons' };
 const planks = {

@@ -14,7 +14,7 @@ import {
   stagesSchema,
   unmark,
 } from '../../src/project/stages.ts';
-import { STAGES, type Stage } from '../../src/reply/stage.ts';
+import { STAGES, type Stage } from '../../src/reply/need.ts';
 
 const HOUR = 3_600_000;
 const done = (stage: Stage, room = 'bedroom', at = 0): Mark => ({ room, stage, state: 'done', at });

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
-import { STAGES } from '../../src/reply/stage.ts';
+import { STAGES } from '../../src/reply/need.ts';
 import { answerTo, replyTo } from '../bot/asked.ts';
 
 const said = z.string().refine((text) => text.trim() !== '', 'says nothing');

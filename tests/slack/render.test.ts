@@ -3,8 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Message, render, renderPart, renderSources } from '../../src/platforms/slack/render.ts';
-import { unsafe } from '../../src/reply/problem.ts';
-import type { Reply } from '../../src/reply/reply.ts';
+import { type Reply, unsafe } from '../../src/reply/reply.ts';
 import { answerTo, replyTo } from '../bot/asked.ts';
 import { anyReply, anyText, HOSTILE_BITS } from '../contracts/arbitrary-reply.ts';
 import { bare } from '../contracts/renderer-contract.ts';

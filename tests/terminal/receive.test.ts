@@ -12,7 +12,7 @@ import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { WORKED_ASK } from '../../src/platforms/terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session } from '../../src/platforms/terminal/receive.ts';
 import { send } from '../../src/platforms/terminal/send.ts';
-import { unsafe } from '../../src/reply/problem.ts';
+import { unsafe } from '../../src/reply/reply.ts';
 import { TERMINAL } from '../../src/text/terminal.ts';
 
 /** A screen that remembers. */

@@ -5,8 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/chat/answer.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import { render, type Sheet } from '../../src/platforms/terminal/render.ts';
-import { unsafe } from '../../src/reply/problem.ts';
-import type { Block, Reply } from '../../src/reply/reply.ts';
+import { type Block, type Reply, unsafe } from '../../src/reply/reply.ts';
 import { answerTo, replyTo } from '../bot/asked.ts';
 
 const PAPER: Sheet = { width: 60, colour: false };

@@ -6,7 +6,7 @@ import type { DoorwayTrouble, Taken } from '../../../src/layout/doorway.ts';
 import type { Region } from '../../../src/layout/floor.ts';
 import { type Home, type HomeTrouble, homeOf } from '../../../src/layout/home.ts';
 import type { StandingTrouble } from '../../../src/layout/standing.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { HOME_TAKEN } from '../../../src/text/home.ts';
 import { DOORWAY_WRONG, STANDING_WRONG, wrong } from '../../../src/text/home-problems.ts';
 import { wallLength } from '../../../src/units/geometry.ts';

@@ -5,7 +5,7 @@ import type { SoFar, ToldRow } from '../../../src/language/old/so-far.ts';
 import type { LaidRegion, Plan } from '../../../src/layout/floor.ts';
 import type { Stock } from '../../../src/layout/rest-plan.ts';
 import type { Progress } from '../../../src/layout/rest-runs.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { RESUME_NOTES } from '../../../src/text/resume.ts';
 import { noSuchRoomSoFar, noSuchRow, oneFloor } from '../../../src/text/resume-problems.ts';
 import type { LaidFloor } from './laid.ts';

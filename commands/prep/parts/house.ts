@@ -13,7 +13,7 @@ import { choice, text } from '../../../src/input/options.ts';
 import type { ToldRooms } from '../../../src/input/told.ts';
 import { type Country, countryFor } from '../../../src/prep/country.ts';
 import { judge, type Tested } from '../../../src/prep/suspect.ts';
-import { type Refusal, unsafe } from '../../../src/reply/problem.ts';
+import { type Refusal, unsafe } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { ASBESTOS_CALL, asbestosWhy, LAID_OVER } from '../../../src/text/refusals.ts';
 

@@ -8,7 +8,7 @@ import {
   type MoistureMethod,
 } from '../../../src/figures/moisture.ts';
 import { type Mineral, mineralIn } from '../../../src/input/mineral.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import {
   limitTooWet,
   METHOD_TAKEN,

@@ -19,7 +19,7 @@ import type { ToldRooms } from '../../../src/input/told.ts';
 import type { PatchRules } from '../../../src/prep/patch.ts';
 import type { Rect } from '../../../src/prep/patch-cut.ts';
 import { baysPerSheet, type SheetSize } from '../../../src/prep/patch-panel.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { damageBeyond, damageTooLarge, sheetTooSmall } from '../../../src/text/patch-problems.ts';
 import { boxOf } from '../../../src/units/geometry.ts';
 import { areaOf, type Length, SQUARE_TICKS_PER_SQUARE_FOOT, ticks } from '../../../src/units/length.ts';

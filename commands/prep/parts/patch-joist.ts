@@ -4,7 +4,7 @@ import type { Context } from '../../../src/chat/command.ts';
 import { JOIST_LIMITS } from '../../../src/figures/joists.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import { type JoistFlaw, joistFlaws, joistLimits } from '../../../src/prep/joist-cut.ts';
-import type { Problem, Refusal } from '../../../src/reply/problem.ts';
+import type { Problem, Refusal } from '../../../src/reply/reply.ts';
 import { cutJoist, ENGINEERED_CUT } from '../../../src/text/patch-found.ts';
 import { holeApartUntold } from '../../../src/text/patch-problems.ts';
 import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../../src/units/length.ts';

@@ -2,7 +2,7 @@
 
 import { cautionsFor } from '../../../src/figures/safety.ts';
 import { type Found, together } from '../../../src/input/place-found.ts';
-import { type Refusal, unsafe } from '../../../src/reply/problem.ts';
+import { type Refusal, unsafe } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { referral } from '../../../src/text/patch-found.ts';
 

@@ -6,7 +6,7 @@ import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
 import { DAY } from '../../../src/project/limits.ts';
 import type { Deed } from '../../../src/project/may.ts';
 import type { Project } from '../../../src/project/project.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { noProject, notAllowed, nothingKeptHere } from '../../../src/text/project-problems.ts';
 
 /** Runs a command at the asker's desk; a problem where nothing is kept. */

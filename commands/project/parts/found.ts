@@ -11,8 +11,7 @@ import { addFinding, LONGEST_FINDING, MOST_FOUND, removeFinding } from '../../..
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
-import type { Caution } from '../../../src/reply/caution.ts';
-import type { Block } from '../../../src/reply/reply.ts';
+import type { Block, Caution } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { FOUND, FOUND_PROBLEMS } from '../../../src/text/found.ts';
 import { referral } from '../../../src/text/patch-found.ts';

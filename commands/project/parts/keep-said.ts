@@ -12,7 +12,7 @@ import type { Settings } from '../../../src/project/person.ts';
 import type { Content, KeptAsk, Project } from '../../../src/project/project.ts';
 import { changedRoom, inScope, type Rooms, roomNamed, roomsText, withRoom } from '../../../src/project/room.ts';
 import { roomsNamedIn } from '../../../src/project/rooms-follow.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { CHANGED, PROJECT } from '../../../src/text/project.ts';
 import { tooManyKept } from '../../../src/text/project-problems.ts';
 import { OF_PLACES } from './saved-work.ts';

@@ -9,8 +9,7 @@ import { emptyContent, freeName } from '../../../src/project/create.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk } from '../../../src/project/project.ts';
 import { roomNamed } from '../../../src/project/room.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
-import type { Block } from '../../../src/reply/reply.ts';
+import type { Block, Problem } from '../../../src/reply/reply.ts';
 import { CHANGED, NEXT, PROJECT } from '../../../src/text/project.ts';
 import {
   exampleKept,

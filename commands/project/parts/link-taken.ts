@@ -5,7 +5,7 @@ import type { Refused } from '../../../src/accounts/links.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { NO_SETTINGS, type Settings } from '../../../src/project/person.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { accountName, LINK, LINK_CONFIRM, LINK_PROBLEMS } from '../../../src/text/link.ts';
 import { NEXT } from '../../../src/text/project.ts';
 import { problem } from './at-desk.ts';

@@ -1,8 +1,7 @@
 /** What a room measured anew changes: the list of what to buy before and after. Saved answers stay as they were. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import type { Line } from '../../../src/project/needs-merged.ts';
-import { mergeNeeds } from '../../../src/project/needs-merged.ts';
+import { type Line, mergeNeeds } from '../../../src/project/needs-merged.ts';
 import type { Content, Project } from '../../../src/project/project.ts';
 import type { Room } from '../../../src/project/room.ts';
 import { covers, isPart } from '../../../src/project/share-scope.ts';

@@ -14,7 +14,7 @@ import {
 } from '../../../src/project/measure.ts';
 import type { Content, Project } from '../../../src/project/project.ts';
 import { type Room, sameName } from '../../../src/project/room.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { type Length, ticks } from '../../../src/units/length.ts';
 import { roomSteps } from './room-deeds.ts';
 

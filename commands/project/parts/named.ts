@@ -7,7 +7,7 @@ import { read } from '../../../src/input/reading.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { folded, sameName } from '../../../src/project/room.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import {
   nameDeleted,
   nameTaken,

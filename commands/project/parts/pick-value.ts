@@ -6,7 +6,7 @@ import { factsOf, problemsIn } from '../../../src/input/option.ts';
 import { isExamplePlank } from '../../../src/input/plank.ts';
 import type { Habits } from '../../../src/input/reading.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { exampleKept, pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/text/project-problems.ts';
 import { plainly } from './pick-plain.ts';
 

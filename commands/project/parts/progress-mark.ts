@@ -4,8 +4,8 @@ import { LONGEST_ACCLIMATION } from '../../../src/figures/planks.ts';
 import type { ToldProgress } from '../../../src/language/old/progress-said.ts';
 import { progressOf } from '../../../src/project/progress.ts';
 import { type Mark, mark, markOf, type Stages, unmark } from '../../../src/project/stages.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
-import type { Stage } from '../../../src/reply/stage.ts';
+import type { Stage } from '../../../src/reply/need.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { PROGRESS, PROGRESS_PROBLEMS } from '../../../src/text/progress.ts';
 
 /** What is marked, and how doubtful parts were taken. */

@@ -5,7 +5,7 @@ import { type RoomDeed, roomSaid } from '../../../src/language/old/room-said.ts'
 import { measuresIn, withoutTold } from '../../../src/project/measure.ts';
 import { type Rooms, roomNamed } from '../../../src/project/room.ts';
 import { afterRooms, type Following } from '../../../src/project/rooms-follow.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { roomUnknown } from '../../../src/text/project-problems.ts';
 import { readInTime } from '../../../src/workers/reading-time.ts';
 import { NOT_TOLD, type RoomAsk } from './room-options.ts';

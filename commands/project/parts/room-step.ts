@@ -16,7 +16,7 @@ import {
   withoutRoom,
   withRoom,
 } from '../../../src/project/room.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { CHANGED } from '../../../src/text/project.ts';
 import {
   noteTooLong,

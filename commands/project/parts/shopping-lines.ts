@@ -4,10 +4,9 @@ import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { type Line, mergeNeeds } from '../../../src/project/needs-merged.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { type Tally, tally } from '../../../src/project/shopping-left.ts';
-import type { Caution } from '../../../src/reply/caution.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import type { Untold } from '../../../src/text/shopping.ts';
-import { SHOPPING } from '../../../src/text/shopping.ts';
+import type { Caution } from '../../../src/reply/reply.ts';
+import { SHOPPING, type Untold } from '../../../src/text/shopping.ts';
 import { asksOnce, filledFrom } from './asked-once.ts';
 import { type JobAsk, listAsks } from './shopping-asks.ts';
 

@@ -15,7 +15,7 @@ import {
   untick,
 } from '../../../src/project/shopping.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { SHOPPING, SHOPPING_PROBLEMS } from '../../../src/text/shopping.ts';
 import { roundUp } from '../../../src/units/length.ts';
 import { sayAmount, typeable } from './shopping-say.ts';

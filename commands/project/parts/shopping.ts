@@ -6,9 +6,7 @@ import { readPurchases, type ToldPurchase } from '../../../src/language/old/boug
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { lotsOf, MOST_BOUGHT } from '../../../src/project/shopping.ts';
-import type { Caution } from '../../../src/reply/caution.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
-import type { Result } from '../../../src/reply/reply.ts';
+import type { Caution, Problem, Result } from '../../../src/reply/reply.ts';
 import { tooMany } from '../../../src/text/project-lists.ts';
 import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../../src/text/shopping.ts';
 import { cents } from '../../../src/units/length.ts';

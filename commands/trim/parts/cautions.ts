@@ -1,7 +1,7 @@
 /** The cautions of a trim answer: those of its tasks, each once. */
 
 import { cautionsFor, type Task } from '../../../src/figures/safety.ts';
-import type { Caution } from '../../../src/reply/caution.ts';
+import type { Caution } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 
 export function cautionsOf(...tasks: readonly Task[]): readonly Caution[] {

@@ -2,8 +2,7 @@
 
 import { sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
-import type { Need, Package } from '../../../src/reply/need.ts';
-import type { Stage } from '../../../src/reply/stage.ts';
+import type { Need, Package, Stage } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/text/needs.ts';
 import { beadLength } from '../../../src/trim/coating.ts';
 import type { Length } from '../../../src/units/length.ts';

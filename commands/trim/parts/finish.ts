@@ -14,7 +14,7 @@ import { PAINT_FIGURES } from '../../../src/figures/paint.ts';
 import { GLUE_UP, STUD_SPACING } from '../../../src/figures/trim.ts';
 import { sayArea, sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
-import type { Caution } from '../../../src/reply/caution.ts';
+import type { Caution } from '../../../src/reply/reply.ts';
 import { deepNailText, FINISH } from '../../../src/text/finish.ts';
 import { nailTooShort } from '../../../src/text/finish-problems.ts';
 import { beadLength, coatLitres, fillerLitres, tubesFor } from '../../../src/trim/coating.ts';

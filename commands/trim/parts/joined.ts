@@ -2,7 +2,7 @@
 
 import type { Context } from '../../../src/chat/command.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { laidByItself } from '../../../src/text/room-problems.ts';
 import { joinedOpen } from '../../../src/text/trim-problems.ts';
 import { wallLength } from '../../../src/units/geometry.ts';

@@ -4,7 +4,7 @@ import type { Context, Problems } from '../../../src/chat/command.ts';
 import { sayDegrees } from '../../../src/drawing/elevation.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import type { ToldStock } from '../../../src/input/stock.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { noStudInReach, pastReach, tooManyPieces } from '../../../src/text/trim-problems.ts';
 import { type PieceTrouble, stickPiece, type TrimPiece, trimPieces } from '../../../src/trim/piece.ts';
 import type { StickTask, Stock } from '../../../src/trim/stick-task.ts';

@@ -2,8 +2,7 @@
 
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import type { ToldStock } from '../../../src/input/stock.ts';
-import type { Need } from '../../../src/reply/need.ts';
-import type { Stage } from '../../../src/reply/stage.ts';
+import type { Need, Stage } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/text/needs.ts';
 import type { StickPlan } from '../../../src/trim/stick-task.ts';
 import { ticks } from '../../../src/units/length.ts';

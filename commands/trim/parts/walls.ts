@@ -2,7 +2,7 @@
 
 import type { Context, Problems } from '../../../src/chat/command.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import type { Problem } from '../../../src/reply/problem.ts';
+import type { Problem } from '../../../src/reply/reply.ts';
 import { TRIM_NOTES } from '../../../src/text/trim.ts';
 import {
   bayTooWide,

@@ -1,10 +1,9 @@
 /** Corners measured out of square: `corner 3: 88.5`, `corner 2 of hall 91°`; corner 3 lies between walls 3 and 4. */
 
-import type { Problem } from '../../reply/problem.ts';
+import type { Problem } from '../../reply/reply.ts';
 import { notACorner } from '../../text/trim-problems.ts';
 import type { MeasuredCorner } from '../../trim/wall.ts';
-import type { Read, Reading } from '../reading.ts';
-import { read, unread } from '../reading.ts';
+import { type Read, type Reading, read, unread } from '../reading.ts';
 import { ANGLE, degreesOf } from './corners-angle.ts';
 
 /** Beyond these no saw is set and no wall stands. */

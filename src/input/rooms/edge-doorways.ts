@@ -1,6 +1,6 @@
 /** Doorways where the new floor ends: `bath 30 in to tile 1/2 in; bedroom 32 in to carpet; balcony 6 ft to track`. */
 
-import type { Problem } from '../../reply/problem.ts';
+import type { Problem } from '../../reply/reply.ts';
 import { beyondTaken, doorwayUnread } from '../../text/edges-problems.ts';
 import type { Beyond, EdgeDoorway } from '../../trim/edge.ts';
 import { inches, type Length, millimetres } from '../../units/length.ts';

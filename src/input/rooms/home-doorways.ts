@@ -2,7 +2,7 @@
 
 import { type Doorway, type DoorwaySide, USUAL_WALL } from '../../layout/doorway.ts';
 import type { JambPlace } from '../../layout/mouth.ts';
-import type { Problem } from '../../reply/problem.ts';
+import type { Problem } from '../../reply/reply.ts';
 import { doorwayRunsOn, homeDoorwayUnread, wallTaken } from '../../text/home-problems.ts';
 import { inches, type Length, millimetres, ticks } from '../../units/length.ts';
 import { readLength } from '../length.ts';

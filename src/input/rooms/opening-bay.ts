@@ -1,6 +1,6 @@
 /** Bays that stand out of a wall: `wall 2: front 5', sides 3', 135°`, centred or `2' from the left`. */
 
-import type { Problem } from '../../reply/problem.ts';
+import type { Problem } from '../../reply/reply.ts';
 import { bayUnread } from '../../text/trim-problems.ts';
 import type { Bay } from '../../trim/wall.ts';
 import { inches, type Length } from '../../units/length.ts';

@@ -1,6 +1,6 @@
 /** What is wrong at one place of a typed text and how it could be mended, made into problems whose fix is known to be read. */
 
-import type { Problem } from '../../reply/problem.ts';
+import type { Problem } from '../../reply/reply.ts';
 import { drops, invents } from '../faithful.ts';
 import { withoutHidden } from './room-plain.ts';
 

@@ -2,7 +2,7 @@
 
 import { askLine, type CommandShape, optionsOf } from '../../input/command-shape.ts';
 import type { Habits } from '../../input/reading.ts';
-import type { Problem } from '../../reply/problem.ts';
+import type { Problem } from '../../reply/reply.ts';
 import { readingStopped } from '../../text/busy.ts';
 import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../../text/plain.ts';
 import { readInTime } from '../../workers/reading-time.ts';

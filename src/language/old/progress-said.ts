@@ -2,7 +2,7 @@
 
 import { readLasting, readMoment } from '../../input/moment.ts';
 import { plainSigns, withoutHidden } from '../../input/rooms/room-plain.ts';
-import { STAGES, type Stage } from '../../reply/stage.ts';
+import { STAGES, type Stage } from '../../reply/need.ts';
 import { readInTime } from '../../workers/reading-time.ts';
 
 export interface ToldProgress {

@@ -4,7 +4,7 @@ import { FIGURE, MARK, readPrice } from '../../input/price.ts';
 import type { Reading } from '../../input/reading.ts';
 import { plainSigns, withoutHidden } from '../../input/rooms/room-plain.ts';
 import type { Price } from '../../input/told.ts';
-import type { Stage } from '../../reply/stage.ts';
+import type { Stage } from '../../reply/need.ts';
 import { readInTime } from '../../workers/reading-time.ts';
 import { stageNamed } from './progress-said.ts';
 

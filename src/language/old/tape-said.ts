@@ -5,7 +5,7 @@ import { UNIT_PATTERN, UNIT_WORDS } from '../../input/length-units.ts';
 import type { Habits, Reading } from '../../input/reading.ts';
 import { pairPattern } from '../../input/rooms/room-side.ts';
 import { readTape } from '../../input/tape.ts';
-import type { Problem } from '../../reply/problem.ts';
+import type { Problem } from '../../reply/reply.ts';
 
 export interface TapeSaid {
   readonly sum: string;

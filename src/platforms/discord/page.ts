@@ -2,8 +2,7 @@
 
 import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
 import type { Drawing } from '../../reply/drawing.ts';
-import type { FileForm } from '../../reply/file.ts';
-import type { Result } from '../../reply/reply.ts';
+import type { FileForm, Result } from '../../reply/reply.ts';
 import { label } from './escape.ts';
 import { ALT_TEXT, MESSAGE_BYTES, MESSAGE_FILES, MESSAGE_TEXT } from './limits.ts';
 

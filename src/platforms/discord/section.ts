@@ -1,9 +1,7 @@
 /** The blocks of an answer as sections of messages: Markdown for a phone, a code block where a table is narrow enough. */
 
 import { tableLines } from '../../chat/sheet.ts';
-import type { Caution } from '../../reply/caution.ts';
-import { ADDRESS, type Block } from '../../reply/reply.ts';
-import type { Source } from '../../reply/source.ts';
+import { ADDRESS, type Block, type Caution, type Source } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat.ts';
 import { saySource } from '../../text/sources.ts';
 import { escaped, verbatim } from './escape.ts';

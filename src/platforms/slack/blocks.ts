@@ -1,10 +1,8 @@
 /** The parts of an answer as Slack blocks: every kind of block, problems, cautions. */
 
 import { oneLine } from '../../chat/sheet.ts';
-import type { Caution } from '../../reply/caution.ts';
 import type { Drawing } from '../../reply/drawing.ts';
-import type { Problem } from '../../reply/problem.ts';
-import { ADDRESS, type Block } from '../../reply/reply.ts';
+import { ADDRESS, type Block, type Caution, type Problem } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat.ts';
 import { IMAGE } from './limits.ts';
 import { cut, EMPTY, plainText, type SlackBlock, said, saidCode, saidLines } from './rich.ts';

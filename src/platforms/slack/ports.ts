@@ -6,8 +6,7 @@ import type { Answer } from '../../chat/answer.ts';
 import type { Command } from '../../chat/command.ts';
 import type { Invocation } from '../../chat/invocation.ts';
 import type { Drawing } from '../../reply/drawing.ts';
-import type { FileForm } from '../../reply/file.ts';
-import type { Result } from '../../reply/reply.ts';
+import type { FileForm, Result } from '../../reply/reply.ts';
 import type { Kept } from '../../storage/types.ts';
 
 export interface SlackPorts {

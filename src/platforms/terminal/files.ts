@@ -2,8 +2,7 @@
 
 import { mkdir } from 'node:fs/promises';
 import type { Answer } from '../../chat/answer.ts';
-import type { FileForm } from '../../reply/file.ts';
-import type { Result } from '../../reply/reply.ts';
+import type { FileForm, Result } from '../../reply/reply.ts';
 import { FILES } from '../../text/job-sheet.ts';
 import { save } from './pictures.ts';
 

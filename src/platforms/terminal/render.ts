@@ -3,8 +3,7 @@
 import type { Answer } from '../../chat/answer.ts';
 import type { Problems } from '../../chat/command.ts';
 import { assumedOf } from '../../chat/offers.ts';
-import type { Caution } from '../../reply/caution.ts';
-import type { Block, Reply } from '../../reply/reply.ts';
+import type { Block, Caution, Reply } from '../../reply/reply.ts';
 import { sayFault } from '../../text/asks.ts';
 import { saySource } from '../../text/sources.ts';
 import { TERMINAL } from '../../text/terminal.ts';

@@ -3,10 +3,7 @@
 import { html } from 'hono/html';
 import type { Answer } from '../../chat/answer.ts';
 import { assumedOf } from '../../chat/offers.ts';
-import type { Caution } from '../../reply/caution.ts';
-import type { Problem } from '../../reply/problem.ts';
-import type { Reply } from '../../reply/reply.ts';
-import type { Source } from '../../reply/source.ts';
+import type { Caution, Problem, Reply, Source } from '../../reply/reply.ts';
 import { sayFault } from '../../text/asks.ts';
 import { PAGE } from '../../text/page.ts';
 import { saySource } from '../../text/sources.ts';
