@@ -1,9 +1,8 @@
 /** English words that a word of the hazards' lexicons is one slip away from: they are never mended into it. */
 
 import { readFileSync } from 'node:fs';
-import { HOUSE_WORDS } from '../src/hazards/house-words.ts';
-import { TABLES } from '../src/hazards/lexicon/all.ts';
-import { nearest } from '../src/hazards/spelling.ts';
+import { HOUSE_WORDS, nearest } from '../src/hazards/hazard-spelling.ts';
+import { TABLES } from '../src/hazards/lexicon/all-hazards.ts';
 
 /** A list of 78,000 English words with their endings, made of SCOWL's 12Dicts (public domain). */
 const DICTIONARY = 'node_modules/categorized-words/2of12id.json';

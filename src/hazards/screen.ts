@@ -1,12 +1,10 @@
 /** The one screen: which hazards a text tells of, in time that grows with its length alone. */
 
-import type { CompiledRule } from './compile.ts';
-import { figureClasses } from './figures.ts';
 import { byGravity, type Cleared, type Hazard, type Screened, type Sighting } from './hazard.ts';
-import { TABLES } from './lexicon/all.ts';
-import type { ClearRule, Rule } from './rules.ts';
-import { type Mended, mended } from './spelling.ts';
-import { type Token, tokensOf } from './tokens.ts';
+import { type Mended, mended } from './hazard-spelling.ts';
+import { TABLES } from './lexicon/all-hazards.ts';
+import type { ClearRule, CompiledRule, Rule } from './tables.ts';
+import { figureClasses, type Token, tokensOf } from './tokens.ts';
 
 /** What is looked at of a text: its beginning, and of a longer one its end as well. */
 export const MOST = 12_000;

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { PLAINEST } from '../../src/hazards/bearing.ts';
 import { HAZARDS, type Hazard } from '../../src/hazards/hazard.ts';
-import { LEXICONS } from '../../src/hazards/lexicon/all.ts';
+import { LEXICONS } from '../../src/hazards/lexicon/all-hazards.ts';
 import { screen, screenHere } from '../../src/hazards/screen.ts';
 import { sentencesIn } from './sentences.ts';
 

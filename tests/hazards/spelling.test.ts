@@ -2,9 +2,9 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { TABLES } from '../../src/hazards/lexicon/all.ts';
+import { mended, slips } from '../../src/hazards/hazard-spelling.ts';
+import { TABLES } from '../../src/hazards/lexicon/all-hazards.ts';
 import { screen } from '../../src/hazards/screen.ts';
-import { mended, slips } from '../../src/hazards/spelling.ts';
 import { tokensOf } from '../../src/hazards/tokens.ts';
 
 const read = (word: string): readonly string[] => mended(tokensOf(word)).map((token) => token.word);

@@ -1,6 +1,6 @@
 /** What is breathed: carbon monoxide, fumes of solvents and glues, and cleaners that must not meet. */
 
-import type { Lexicon } from '../rules.ts';
+import type { Lexicon } from '../tables.ts';
 
 export const CARBON_MONOXIDE: Lexicon = {
   hazard: 'carbon-monoxide',

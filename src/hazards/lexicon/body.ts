@@ -1,6 +1,6 @@
 /** Wounds, eyes, falls and whoever is not well. */
 
-import type { Lexicon } from '../rules.ts';
+import type { Lexicon } from '../tables.ts';
 
 export const WOUND: Lexicon = {
   hazard: 'wound',

@@ -1,6 +1,6 @@
 /** Gas: its smell, a line hit or leaking, and lines in the way. */
 
-import type { Lexicon } from '../rules.ts';
+import type { Lexicon } from '../tables.ts';
 
 export const GAS: Lexicon = {
   hazard: 'gas',

@@ -1,6 +1,6 @@
 /** Mold, and what animals leave. */
 
-import type { Lexicon } from '../rules.ts';
+import type { Lexicon } from '../tables.ts';
 
 export const MOLD: Lexicon = {
   hazard: 'mold',

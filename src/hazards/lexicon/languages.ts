@@ -1,7 +1,7 @@
 /** Emergencies in Spanish, German, French and Portuguese. Words are without accents, as they are folded. */
 
 import type { Hazard, Language } from '../hazard.ts';
-import type { Lexicon, Rule } from '../rules.ts';
+import type { Lexicon, Rule } from '../tables.ts';
 
 /** The words of one language for what each emergency is told by. */
 interface Tongue {

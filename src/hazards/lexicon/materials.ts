@@ -1,6 +1,6 @@
 /** Old materials whose dust hurts: asbestos, lead paint, silica. */
 
-import type { Lexicon } from '../rules.ts';
+import type { Lexicon } from '../tables.ts';
 
 export const ASBESTOS: Lexicon = {
   hazard: 'asbestos',

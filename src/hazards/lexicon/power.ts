@@ -1,6 +1,6 @@
 /** Electricity, and fire with its smoke. */
 
-import type { Lexicon } from '../rules.ts';
+import type { Lexicon } from '../tables.ts';
 
 export const ELECTRIC: Lexicon = {
   hazard: 'electric',

@@ -1,6 +1,6 @@
 /** What carries the floor, holes that somebody may fall through, cables under tension in a slab, and heat in a floor. */
 
-import type { Lexicon } from '../rules.ts';
+import type { Lexicon } from '../tables.ts';
 
 const PANELS = [
   'panel',

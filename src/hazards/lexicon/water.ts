@@ -1,6 +1,6 @@
 /** Water that runs now, pipes in the way, and sewage. */
 
-import type { Lexicon } from '../rules.ts';
+import type { Lexicon } from '../tables.ts';
 
 export const WATER: Lexicon = {
   hazard: 'water',

@@ -1,17 +1,16 @@
 /** Every lexicon, compiled once. */
 
-import { compiled, type Tables } from '../compile.ts';
-import type { Lexicon } from '../rules.ts';
+import { compiled, type Lexicon, type Tables } from '../tables.ts';
 import { CARBON_MONOXIDE, CLEANERS, FUMES } from './air.ts';
 import { WOUND } from './body.ts';
 import { GAS } from './gas.ts';
 import { DROPPINGS, MOISTURE, MOLD } from './growth.ts';
+import { COMMON, COMMON_LOOKALIKES } from './hazard-words.ts';
 import { LANGUAGES } from './languages.ts';
 import { ASBESTOS, LEAD, SILICA } from './materials.ts';
 import { ELECTRIC, FIRE } from './power.ts';
 import { HEATED_FLOOR, OPENING, SLAB, STRUCTURE } from './structure.ts';
 import { PLUMBING, SEWAGE, WATER } from './water.ts';
-import { COMMON, COMMON_LOOKALIKES } from './words.ts';
 
 export const LEXICONS: readonly Lexicon[] = [
   GAS,

@@ -1,6 +1,6 @@
 /** Word classes that several hazards share: deeds of tools, places, times, what denies and what is only feared. */
 
-import type { Classes } from '../rules.ts';
+import type { Classes } from '../tables.ts';
 
 export const COMMON: Classes = {
   /** Deeds by which a line is hit. */
