@@ -2,11 +2,11 @@
 
 import { herringResult } from '../commands/floor/parts/herringbone-result.ts';
 import { floorResult } from '../commands/floor/parts/result.ts';
-import { purchaseOf } from '../src/layout/carton.ts';
+import { purchaseOf } from '../src/layout/cartons.ts';
 import type { Pattern, Plank, Region } from '../src/layout/floor.ts';
 import { layHerringbone } from '../src/layout/herringbone-lay.ts';
-import { layFloor } from '../src/layout/lay.ts';
-import { stairStep } from '../src/layout/pattern.ts';
+import { layFloor } from '../src/layout/lay-floor.ts';
+import { stairStep } from '../src/layout/runs.ts';
 import type { Outline } from '../src/units/geometry.ts';
 import { inches } from '../src/units/length.ts';
 import { checkFloor } from '../tests/outside/floor-checker.ts';

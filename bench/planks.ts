@@ -3,11 +3,11 @@
 import { answerPlanks, answerSurely } from '../commands/floor/parts/answer.ts';
 import { layAsk } from '../commands/floor/parts/laid.ts';
 import { floorResult } from '../commands/floor/parts/result.ts';
-import { planksByArea, purchaseOf } from '../src/layout/carton.ts';
+import { planksByArea, purchaseOf } from '../src/layout/cartons.ts';
 import type { Pattern, Plan, Plank, Region, Rules } from '../src/layout/floor.ts';
 import { angleBySide } from '../src/layout/frame.ts';
-import { layFloor } from '../src/layout/lay.ts';
-import { stairStep } from '../src/layout/pattern.ts';
+import { layFloor } from '../src/layout/lay-floor.ts';
+import { stairStep } from '../src/layout/runs.ts';
 import { doubleArea, type Outline } from '../src/units/geometry.ts';
 import { feet, inches } from '../src/units/length.ts';
 import { checkFloor } from '../tests/outside/floor-checker.ts';

@@ -1,11 +1,10 @@
 /** Looks of a scattered floor, counted: joints in line, stairs, clusters. */
 
 import { floorResult } from '../commands/floor/parts/result.ts';
-import { purchaseOf } from '../src/layout/carton.ts';
+import { purchaseOf } from '../src/layout/cartons.ts';
 import type { Plan } from '../src/layout/floor.ts';
-import { runsOf } from '../src/layout/run.ts';
-import { runsIn } from '../src/layout/run-pieces.ts';
-import { crowdedJoints } from '../src/layout/scatter-rule.ts';
+import { runsIn, runsOf } from '../src/layout/runs.ts';
+import { crowdedJoints } from '../src/layout/scatter-rules.ts';
 import { checkFloor } from '../tests/outside/floor-checker.ts';
 
 /** Joints that the checker finds in line or on a stair, when nothing is told of them. */
@@ -15,7 +14,7 @@ export function misplaced(plan: Plan): number {
   return checkFloor(JSON.parse(JSON.stringify(data))).filter((fault) => fault.includes('pattern is broken')).length;
 }
 
-/** Joints in one place with two more in the alternate rows before (src/layout/scatter-rule.ts). */
+/** Joints in one place with two more in the alternate rows before (src/layout/scatter-rules.ts). */
 export function crowded({ regions, plank, rules }: Plan): number {
   return regions.reduce((sum, { rows }) => {
     const slices = rows.map((row) => ({

@@ -2,8 +2,8 @@
 
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 import { setImmediate } from 'node:timers/promises';
+import type { Area } from '../src/layout/covered-area.ts';
 import type { Plan, Plank, Rules } from '../src/layout/floor.ts';
-import type { Area } from '../src/layout/sliced.ts';
 import { layAway } from '../src/workers/floor.ts';
 import { type Metric, metric } from './metric.ts';
 

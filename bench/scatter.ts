@@ -1,12 +1,11 @@
 /** Scattered floors on seeded rooms: legality, planks against what is proved, usual practice and the rule of thumb, looks, time. */
 
 import { floorResult } from '../commands/floor/parts/result.ts';
-import { isFewer } from '../src/layout/better.ts';
-import { planksByArea, purchaseOf } from '../src/layout/carton.ts';
-import type { Pattern, Plan, Plank, Region, Rules } from '../src/layout/floor.ts';
+import { planksByArea, purchaseOf } from '../src/layout/cartons.ts';
+import type { Area } from '../src/layout/covered-area.ts';
+import { isFewer, type Pattern, type Plan, type Plank, type Region, type Rules } from '../src/layout/floor.ts';
 import { angleBySide } from '../src/layout/frame.ts';
-import { layFloor } from '../src/layout/lay.ts';
-import type { Area } from '../src/layout/sliced.ts';
+import { layFloor } from '../src/layout/lay-floor.ts';
 import { doubleArea } from '../src/units/geometry.ts';
 import { inches } from '../src/units/length.ts';
 import { searchFloor } from '../src/workers/floor-search.ts';

@@ -3,7 +3,7 @@
 import { commands } from '../../commands/index.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { fullName } from '../../src/input/command-shape.ts';
-import { seeded } from '../../src/layout/seeded.ts';
+import { seeded } from '../../src/layout/scatter.ts';
 import type { Said } from './said.ts';
 
 /** How often each group is asked, and the commands that are asked more than others. */

@@ -2,7 +2,7 @@
 
 import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
 import type { LaidRegion, Plan } from '../layout/floor.ts';
-import { startWall } from '../layout/told-wall.ts';
+import { startWall } from '../layout/home-regions.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
 import { CHOICES } from '../text/drawing.ts';
 import { LAY } from '../text/floor.ts';

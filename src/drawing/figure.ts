@@ -2,7 +2,7 @@
 
 import type { Saying } from '../input/say-length.ts';
 import type { Piece, Plan } from '../layout/floor.ts';
-import { startWall } from '../layout/told-wall.ts';
+import { startWall } from '../layout/home-regions.ts';
 import type { Place, Shape, Text } from '../reply/drawing.ts';
 import { DRAWING } from '../text/drawing.ts';
 import type { CutSource } from './cut-source.ts';

@@ -1,10 +1,9 @@
 /** The floor itself as shapes: walls, gap, rows, joints and cut pieces, each to scale in its place. */
 
+import { coverable, inset } from '../layout/covered-area.ts';
 import type { Piece, Plan, Row } from '../layout/floor.ts';
-import { inset } from '../layout/inset.ts';
-import { runsIn } from '../layout/run-pieces.ts';
+import { runsIn } from '../layout/runs.ts';
 import { type Slab, type Span, subtract, union } from '../layout/slab.ts';
-import { coverable } from '../layout/sliced.ts';
 import type { Place, Shape, ShapeRole } from '../reply/drawing.ts';
 import type { Outline } from '../units/geometry.ts';
 import { clippedLines, clippedRings, sidesOf } from './clip.ts';

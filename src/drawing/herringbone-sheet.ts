@@ -1,8 +1,7 @@
 /** The sheets of a herringbone floor: each room as it was told, every board in its place. */
 
 import { type Saying, sayLength } from '../input/say-length.ts';
-import { inFrame } from '../layout/board-cut.ts';
-import type { HerringBoard, HerringPlan, HerringRegion } from '../layout/herringbone.ts';
+import { type HerringBoard, type HerringPlan, type HerringRegion, inFrame } from '../layout/herringbone.ts';
 import { type Drawing, SHEET_WIDTH, type ShapeRole } from '../reply/drawing.ts';
 import { DRAWING } from '../text/drawing.ts';
 import { HERRING_DRAWING } from '../text/herringbone.ts';

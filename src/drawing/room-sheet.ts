@@ -3,8 +3,8 @@
 import { sayCut } from '../input/say-length.ts';
 import type { LaidRegion, Row } from '../layout/floor.ts';
 import { isQuarter } from '../layout/frame.ts';
-import { runsIn } from '../layout/run-pieces.ts';
-import { startWall } from '../layout/told-wall.ts';
+import { startWall } from '../layout/home-regions.ts';
+import { runsIn } from '../layout/runs.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import { DRAWING, type RowShown, sayOverview, sayShown } from '../text/drawing.ts';
 import { LAY } from '../text/floor.ts';

@@ -1,8 +1,8 @@
 /** A room as it was told, its pieces lying at whatever angle they are laid. */
 
+import { inset } from '../layout/covered-area.ts';
 import type { Frame, Region } from '../layout/floor.ts';
 import { toRoom } from '../layout/frame.ts';
-import { inset } from '../layout/inset.ts';
 import type { Place, Shape } from '../reply/drawing.ts';
 import { boxOf, type Outline, type Point } from '../units/geometry.ts';
 import { sidesOf } from './clip.ts';

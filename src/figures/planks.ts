@@ -1,6 +1,6 @@
 /** Figures for laying floating click plank: the rules a layout keeps unless its maker or the asker says otherwise. */
 
-import { USUAL_WALL } from '../layout/doorway.ts';
+import { USUAL_WALL } from '../layout/doorways.ts';
 import { inches, type Length, millimetres } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
 

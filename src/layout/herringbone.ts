@@ -1,8 +1,10 @@
 /** The words of a herringbone floor: boards in two directions, their shapes, and what they come to. Lengths in ticks. */
 
-import type { Outline, Point } from '../units/geometry.ts';
+import { at, boxOf, type Outline, type Point } from '../units/geometry.ts';
 import type { Length } from '../units/length.ts';
+import { within } from './covered-area.ts';
 import type { Bound, Frame, Part, Plank, Region, Slant } from './floor.ts';
+import { describe } from './piece-shape.ts';
 
 /** Which of two mirrored makes a board is: those that lie along u are `A`, those along v `B`. */
 export type Hand = 'A' | 'B';
@@ -61,4 +63,159 @@ export interface HerringPlan {
 export interface NoBorder {
   readonly region: string;
   readonly why: 'too wide' | 'meets a hole';
+}
+
+// A board cut by the walls, seen along its own length: which stretch is left, its shape and its ends.
+
+/** Turns between a frame and the board's own coordinates: x along it, y across it to the left. */
+export interface BoardWay {
+  readonly corner: Point;
+  /** Degrees against the clock from u. */
+  readonly along: number;
+}
+
+/** What is left of a board: `shape` in the frame. */
+export interface BoardCut {
+  readonly from: number;
+  readonly length: number;
+  readonly part: Part;
+  readonly shape?: readonly Outline[];
+  readonly left?: Slant;
+  readonly right?: Slant;
+}
+
+/** A point of the frame along and across a board; rounded to a tick for boards at other angles than 0° and 90°. */
+export function onBoard([u, v]: Point, { corner, along }: BoardWay): Point {
+  const [du, dv] = [u - corner[0], v - corner[1]];
+  if (along === 0) return [du, dv];
+  if (along === 90) return [dv, 0 - du];
+  const turn = (along * Math.PI) / 180;
+  return [
+    Math.round(du * Math.cos(turn) + dv * Math.sin(turn)) + 0,
+    Math.round(dv * Math.cos(turn) - du * Math.sin(turn)) + 0,
+  ];
+}
+
+/** A point along and across a board in the frame. */
+export function inFrame([x, y]: Point, { corner, along }: BoardWay): Point {
+  if (along === 0) return [corner[0] + x, corner[1] + y];
+  if (along === 90) return [corner[0] - y, corner[1] + x];
+  const turn = (along * Math.PI) / 180;
+  return [
+    Math.round(corner[0] + x * Math.cos(turn) - y * Math.sin(turn)) + 0,
+    Math.round(corner[1] + x * Math.sin(turn) + y * Math.cos(turn)) + 0,
+  ];
+}
+
+/**
+ * What rings (in the board's coordinates) leave of its box from x = `low` to `high`; undefined when nothing. `length` is a whole
+ * board's. A piece that keeps both ends takes a whole board.
+ */
+export function cutOf(
+  rings: readonly Outline[],
+  way: BoardWay,
+  { low, high, length, width }: { low: number; high: number; length: number; width: number },
+): BoardCut | undefined {
+  const left = within(rings, { left: low, right: high, bottom: 0, top: width });
+  if (left.length === 0) return undefined;
+  const { minX, maxX } = boxOf(left.flat());
+  const box = { u: minX, length: maxX - minX, v: 0, height: width };
+  const { shape, ...ends } = describe(box, left);
+  const whole = maxX - minX === length;
+  const part = whole ? 'whole' : minX === low ? 'end' : maxX === high ? 'start' : 'any';
+  return {
+    from: minX,
+    length: maxX - minX,
+    part,
+    ...(shape && { shape: shape.map((ring) => ring.map((point) => inFrame(point, way))) }),
+    ...ends,
+  };
+}
+
+// Where the boards of a herringbone lie: two boards repeated along (W, W) and (L, −L), which leaves no gap at
+// any length and width.
+
+/** A board of the pattern: along u it covers L × W from its corner up, along v W × L. */
+export interface Spot {
+  readonly corner: Point;
+  readonly along: 0 | 90;
+}
+
+/**
+ * Every spot that may touch the ground, in laying order along the zigzags. One board along u at the anchor, its partner along v
+ * at its right end; the pair covers 2LW, as much as (W, W) and (L, −L) span, so the boards fill the plane without overlap.
+ */
+export function spotsOver(ground: readonly Outline[], anchor: Point, length: number, width: number): readonly Spot[] {
+  const all = ground.flat();
+  if (all.length === 0) return [];
+  const { minX, minY, maxX, maxY } = boxOf(all);
+  const [au, av] = anchor;
+  const reach = 2 * (length + width);
+  const steps = (low: number, high: number, pitch: number): readonly number[] => {
+    const first = Math.floor((low - reach) / pitch);
+    return Array.from({ length: Math.ceil((high + reach) / pitch) - first + 1 }, (_, i) => first + i);
+  };
+  return steps(minX + minY - au - av, maxX + maxY - au - av, 2 * width).flatMap((i) =>
+    steps(minX - maxY - au + av, maxX - minY - au + av, 2 * length).flatMap((j): Spot[] => {
+      const [u, v] = [au + i * width + j * length, av + i * width - j * length];
+      const spots: Spot[] = [
+        { corner: [u, v], along: 0 },
+        { corner: [u + length, v + width - length], along: 90 },
+      ];
+      return spots.filter((spot) => {
+        const [low, high] = boxAt(spot, length, width);
+        return low[0] < maxX && high[0] > minX && low[1] < maxY && high[1] > minY;
+      });
+    }),
+  );
+}
+
+/** The least and the greatest corner of a spot. */
+export function boxAt({ corner: [u, v], along }: Spot, length: number, width: number): readonly [Point, Point] {
+  return along === 0
+    ? [
+        [u, v],
+        [u + length, v + width],
+      ]
+    : [
+        [u, v],
+        [u + width, v + length],
+      ];
+}
+
+/** Anchors that put a point of the zigzags, a notch, or the middle between them in the middle of the ground. */
+export function anchorsFor(ground: readonly Outline[], length: number, width: number): readonly Point[] {
+  const all = ground.flat();
+  if (all.length === 0) return [];
+  const { minX, minY, maxX, maxY } = boxOf(all);
+  const [u, v] = [Math.floor((minX + maxX) / 2), Math.floor((minY + maxY) / 2)];
+  const [half, wide] = [Math.floor(length / 2), Math.floor(width / 2)];
+  return [
+    [u - length - width, v - width],
+    [u, v],
+    [u - half, v - wide],
+  ];
+}
+
+/** Whether a box lies inside outlines (even–odd), outside, or is met by one of their sides. */
+export function boxAgainst(ground: readonly Outline[], [low, high]: readonly [Point, Point]): 'in' | 'out' | 'met' {
+  const [x, y] = [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2];
+  let inside = false;
+  for (const path of ground) {
+    for (const [i, a] of path.entries()) {
+      const b = at(path, i + 1);
+      if (meets(a, b, low, high)) return 'met';
+      if (a[1] > y !== b[1] > y && x < a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1])) inside = !inside;
+    }
+  }
+  return inside ? 'in' : 'out';
+}
+
+/** True when a side passes through the inside of a box. */
+function meets(a: Point, b: Point, low: Point, high: Point): boolean {
+  if (Math.max(a[0], b[0]) <= low[0] || Math.min(a[0], b[0]) >= high[0]) return false;
+  if (Math.max(a[1], b[1]) <= low[1] || Math.min(a[1], b[1]) >= high[1]) return false;
+  const side = (x: number, y: number): number => Math.sign((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0]));
+  const sides = [side(low[0], low[1]), side(high[0], low[1]), side(high[0], high[1]), side(low[0], high[1])];
+  return sides.some((one) => one > 0) && sides.some((one) => one < 0);
 }

@@ -1,8 +1,8 @@
 /** What walls leave of a piece's rectangle: its shape where that is less, and its cut at each end. */
 
 import { at, type Outline } from '../units/geometry.ts';
+import { within } from './covered-area.ts';
 import type { Slant } from './floor.ts';
-import { within } from './ground.ts';
 
 /** The rectangle of a piece in its row. */
 export interface PieceBox {

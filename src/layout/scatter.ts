@@ -1,14 +1,119 @@
 /** Scattered joints: row lines and start pieces searched together for the fewest planks, the same ask giving the same answer. */
 
+import { rowChoices, type Sliced } from './covered-area.ts';
+import { ripPairs } from './cutting.ts';
 import type { Bound, Plank, Rules } from './floor.ts';
-import { ripPairs } from './rip-share.ts';
-import { rowChoices } from './row-choice.ts';
-import { anneal } from './scatter-anneal.ts';
-import { bestChain } from './scatter-chain.ts';
-import { type ScatterFloor, scatterFloor } from './scatter-floor.ts';
-import type { ScatterState } from './scatter-state.ts';
-import type { Sliced } from './sliced.ts';
+import { endOf, isJointed, withinPlank } from './runs.ts';
+import { endsKept, type ScatterFloor, scatterFloor } from './scatter-rules.ts';
+import { change, MENDING, ScatterState, WEIGHTS } from './scatter-state.ts';
 import type { Starts } from './starts.ts';
+
+// Numbers that look random and are the same for the same seed, everywhere.
+
+/** The mulberry32 generator (public domain, from memory): numbers in [0, 1) from a 32-bit state. */
+export function seeded(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
+
+// A layout improved by small random moves that get stricter: the same seed and steps give the same layout.
+
+export interface Annealing {
+  readonly seed: number;
+  readonly steps: number;
+  /** The search ends when it has this many planks and breaks no rule. */
+  readonly target: number;
+  /** What a move may cost at first and at last. */
+  readonly warm: number;
+  readonly cool: number;
+}
+
+/** The best layout found on the way from `from`; its cost is never higher. */
+export function anneal(from: ScatterState, { seed, steps, target, warm, cool }: Annealing): ScatterState {
+  const { floor } = from;
+  if (floor.jointed.length === 0) return from;
+  const random = seeded(seed);
+  const state = new ScatterState(floor, from.starts, from.asStart, from.weights);
+  let best: Pick<ScatterState, 'starts' | 'asStart'> = from;
+  let least = from.cost;
+  const isDone = (): boolean => state.planks <= target && state.faults < state.weights.near;
+  const chill = (cool / warm) ** (1 / steps);
+  let heat = warm;
+  for (let step = 0; step < steps && !isDone(); step++, heat *= chill) {
+    const before = state.cost;
+    const undo = change(state, random);
+    const worse = state.cost - before;
+    if (worse > 0 && random() >= Math.exp(-worse / heat)) undo();
+    else if (state.cost < least) {
+      least = state.cost;
+      best = { starts: [...state.starts], asStart: [...state.asStart] };
+    }
+  }
+  return new ScatterState(floor, best.starts, best.asStart, from.weights);
+}
+
+// Rows laid in order, each beginning with the offcut of an earlier one: where a search for scattered joints
+// sets out from.
+
+/** Offcuts serve one to three rows on, so that neighbours come from other chains; each chain sets out from so many places. */
+const CHAINS = [1, 2, 3];
+const SET_OUTS = 16;
+/** Chains begun in all: a large floor sets out from fewer places. */
+const MOST_RUNS = 640;
+
+/** The chained layout that costs least. */
+export function bestChain(floor: ScatterFloor): ScatterState {
+  let best: ScatterState | undefined;
+  const outs = Math.max(2, Math.min(SET_OUTS, Math.floor(MOST_RUNS / Math.max(1, floor.runs.length))));
+  for (const chains of CHAINS) {
+    for (let k = 0; k < outs; k++) {
+      const state = new ScatterState(floor, chained(floor, chains, Math.round(((k + 1) * floor.plank) / outs)));
+      if (!best || state.cost < best.cost) best = state;
+    }
+  }
+  return best ?? new ScatterState(floor, []);
+}
+
+/** Each run begins with the offcut of the run `chains` before it, trimmed to the nearest place that keeps the rules. */
+function chained(floor: ScatterFloor, chains: number, first: number): readonly number[] {
+  const { runs, plank, kerf, stagger, minEnd, inLine } = floor;
+  const starts: number[] = [];
+  const circle = (difference: number): number => {
+    const rest = ((difference % plank) + plank) % plank;
+    return Math.min(rest, plank - rest);
+  };
+  const left: number[] = [];
+  runs.forEach((run, i) => {
+    if (!isJointed(run, plank)) {
+      starts.push(run.length);
+      return;
+    }
+    const offcut = left.length >= chains ? (left.shift() ?? 0) : withinPlank(first + i * Math.floor(plank / 3), plank);
+    const phase = (j: number): number => (runs[j]?.from ?? 0) + (starts[j] ?? 0);
+    const keeps = (start: number): boolean =>
+      endsKept(run.length, start, plank, minEnd) &&
+      run.touching.every(
+        (j) =>
+          circle(run.from + start - phase(j)) >= stagger &&
+          (runs[j]?.touching ?? []).every(
+            (k) =>
+              circle(run.from + start - phase(k)) >= inLine &&
+              circle(run.from + start - 2 * phase(j) + phase(k)) >= inLine,
+          ),
+      );
+    const fitting = (floor.places[i] ?? []).filter((start) => start <= offcut && keeps(start));
+    const trimmed = keeps(offcut) ? offcut : Math.max(...fitting, 0);
+    const start = trimmed > 0 ? trimmed : ((floor.places[i] ?? []).find(keeps) ?? floor.places[i]?.[0] ?? plank);
+    starts.push(start);
+    left.push(plank - kerf - endOf(run.length, start, plank));
+  });
+  return starts;
+}
 
 /** Regions with their row lines chosen, and the start pieces of their runs. */
 export interface Scattered {
@@ -65,4 +170,46 @@ export function startsBy(
     first += runs.length;
     return { starts: own, patterned: undefined };
   });
+}
+
+// Start pieces by length that reach a bound, put in an order that keeps the rules.
+
+/** Start pieces for the runs of a block, any way round. */
+export interface Dealt {
+  readonly runs: readonly number[];
+  readonly starts: readonly number[];
+}
+
+/** How often, and how long, an order is looked for; each time with a seed of its own, from `first` on. */
+export interface Effort {
+  readonly first: number;
+  readonly seeds: number;
+  readonly steps: number;
+}
+
+/** Layouts that begin with the dealt start pieces, the other runs as in `base`, and lose their broken rules; each with another seed. */
+export function* mended(
+  base: ScatterState,
+  dealt: readonly Dealt[],
+  target: number,
+  { first, seeds, steps }: Effort,
+): Generator<ScatterState> {
+  const { floor } = base;
+  const starts = [...base.starts];
+  for (const { runs, starts: given } of dealt) {
+    const third = Math.ceil(given.length / 3);
+    // Ascending start pieces dealt in thirds: neighbours lie about a third of all apart.
+    const order = Array.from({ length: third }, (_, i) =>
+      [i, i + third, i + 2 * third].filter((k) => k < given.length),
+    ).flat();
+    const sorted = [...given].sort((a, b) => a - b);
+    runs.forEach((run, i) => {
+      starts[run] = sorted[order[i] ?? 0] ?? starts[run] ?? 0;
+    });
+  }
+  const from = new ScatterState(floor, starts, base.asStart, MENDING);
+  for (let seed = first; seed < first + seeds; seed++) {
+    const { starts: found, asStart } = anneal(from, { seed, steps, target, warm: 60, cool: 4 });
+    yield new ScatterState(floor, found, asStart, WEIGHTS);
+  }
 }

@@ -82,3 +82,134 @@ export function slabArea(slabs: readonly Slab[]): bigint {
     0n,
   );
 }
+
+// Walls parallel to the rows, jogs and holes included: the levels beside which a strip can get too narrow.
+
+/** `floor`: the area lies above the wall; `ceiling`: below it. `spans` says where along u. */
+export interface WallLevel {
+  readonly v: number;
+  readonly side: 'floor' | 'ceiling';
+  readonly spans: readonly Span[];
+}
+
+/** Every wall parallel to the rows, from bottom to top. */
+export function wallLevels(slabs: readonly Slab[]): readonly WallLevel[] {
+  const levels: WallLevel[] = [];
+  const boundaries = [...new Set(slabs.flatMap((slab) => [slab.bottom, slab.top]))].sort((a, b) => a - b);
+  for (const v of boundaries) {
+    const above = union(slabs.filter((slab) => slab.bottom === v).flatMap((slab) => slab.spans));
+    const below = union(slabs.filter((slab) => slab.top === v).flatMap((slab) => slab.spans));
+    const floor = subtract(above, below);
+    const ceiling = subtract(below, above);
+    if (floor.length > 0) levels.push({ v, side: 'floor', spans: floor });
+    if (ceiling.length > 0) levels.push({ v, side: 'ceiling', spans: ceiling });
+  }
+  return levels;
+}
+
+/**
+ * The shortest wall (ticks) that a strip lies along: a plank's width or the shortest end piece, whichever is more. Beside a
+ * shorter one, such as a post or the jamb of a doorway, a plank has a notch cut out and its narrow part is held by the rest
+ * (common practice: planks are scribed and notched round jambs and posts).
+ */
+export function leastWall(plank: { readonly width: number }, rules: { readonly minEnd: number }): number {
+  return Math.max(plank.width, rules.minEnd);
+}
+
+/** The walls of `least` and more, each level with those of its stretches alone. */
+export function longWalls(levels: readonly WallLevel[], least: number): readonly WallLevel[] {
+  return levels.flatMap((level) => {
+    const spans = level.spans.filter(({ from, to }) => to - from >= least);
+    return spans.length > 0 ? [{ ...level, spans }] : [];
+  });
+}
+
+/** Height of the strip beside a wall when row lines lie at `line` + k × `width`: a wall on a row line has a whole row beside it. */
+export function stripBeside(level: Pick<WallLevel, 'v' | 'side'>, line: number, width: number): number {
+  const distance = level.side === 'floor' ? line - level.v : level.v - line;
+  const rest = ((distance % width) + width) % width;
+  return rest === 0 ? width : rest;
+}
+
+// An area sliced into rows of plank width: in each row the runs that planks must span.
+
+/** One row: a strip of the area and its runs, each the strip's outer extent (a jog inside a row is notched out of its planks). */
+export interface SlicedRow {
+  readonly v: number;
+  readonly height: number;
+  readonly runs: readonly Span[];
+}
+
+/** Rows from bottom to top; row lines lie at `line` + k × `width`. First and last rows end at the area's own extent; a row the area skips is left out. */
+export function sliceRows(slabs: readonly Slab[], line: number, width: number): readonly SlicedRow[] {
+  const first = slabs[0];
+  const last = slabs.at(-1);
+  if (!first || !last) return [];
+  const rows: SlicedRow[] = [];
+  let slabIndex = 0;
+  let v = first.bottom;
+  while (v < last.top) {
+    const offset = (((v - line) % width) + width) % width;
+    const top = Math.min(v + width - offset, last.top);
+    while ((slabs[slabIndex]?.top ?? Number.POSITIVE_INFINITY) <= v) slabIndex++;
+    const spans: Span[] = [];
+    for (let i = slabIndex; i < slabs.length; i++) {
+      const slab = slabs[i];
+      if (!slab || slab.bottom >= top) break;
+      spans.push(...slab.spans);
+    }
+    if (spans.length > 0) rows.push({ v, height: top - v, runs: union(spans) });
+    v = top;
+  }
+  return rows;
+}
+
+// Stretches of a row where the area is lower than a whole plank: the planks there are ripped.
+
+/** `keeps`: the plank edge that stays (see Edge), or `none` where walls lie on both sides. */
+export interface Strip {
+  readonly length: number;
+  readonly height: number;
+  readonly keeps: 'near' | 'far' | 'none';
+}
+
+/** All ripped stretches of the rows, `width` being a whole plank's. */
+export function stripsOf(slabs: readonly Slab[], rows: readonly SlicedRow[], width: number): readonly Strip[] {
+  const strips: Strip[] = [];
+  let first = 0;
+  for (const row of rows) {
+    const top = row.v + row.height;
+    while ((slabs[first]?.top ?? Number.POSITIVE_INFINITY) <= row.v) first++;
+    const inRow: Slab[] = [];
+    for (let i = first; i < slabs.length; i++) {
+      const slab = slabs[i];
+      if (!slab || slab.bottom >= top) break;
+      inRow.push(slab);
+    }
+    // Most rows lie within one slab and are whole: nothing to look for.
+    if (row.height === width && inRow.length === 1) continue;
+    const edges = [...new Set(inRow.flatMap((slab) => slab.spans.flatMap((span) => [span.from, span.to])))].sort(
+      (a, b) => a - b,
+    );
+    edges.forEach((from, i) => {
+      const to = edges[i + 1];
+      if (to === undefined) return;
+      const covering = inRow.filter((slab) => slab.spans.some((span) => span.from <= from && span.to >= to));
+      if (covering.length === 0) return;
+      const height = covering.reduce((sum, slab) => sum + Math.min(slab.top, top) - Math.max(slab.bottom, row.v), 0);
+      if (height >= width) return;
+      strips.push({ length: to - from, height, keeps: edgeKept(covering, row, slabs) });
+    });
+  }
+  return strips;
+}
+
+function edgeKept(covering: readonly Slab[], row: SlicedRow, slabs: readonly Slab[]): Strip['keeps'] {
+  const top = row.v + row.height;
+  const meetsNext = top < (slabs.at(-1)?.top ?? top) && covering.some((slab) => slab.top >= top);
+  const meetsPrevious = row.v > (slabs[0]?.bottom ?? row.v) && covering.some((slab) => slab.bottom <= row.v);
+  if (meetsNext && !meetsPrevious) return 'near';
+  if (meetsPrevious && !meetsNext) return 'far';
+  // Walls on both sides leave no edge to keep; a notch in the middle keeps both, and none else shares its plank for certain.
+  return 'none';
+}

@@ -1,13 +1,253 @@
 /** Start pieces for every region of a floor, chosen so that offcuts serve from room to room. */
 
-import { countPairs } from './cut-pool.ts';
+import { countPairs } from './cutting.ts';
 import type { Plank, Rules } from './floor.ts';
-import { jointLine, lineStagger } from './pattern.ts';
-import { type Cuts, cutsOf, type Run } from './run.ts';
-import { offcutStarts } from './start-offcut.ts';
-import { faultsAt } from './start-place.ts';
-import { laid, repairStarts } from './start-repair.ts';
-import { placeLine } from './start-search.ts';
+import {
+  type Cuts,
+  cutsOf,
+  endOf,
+  isJointed,
+  type JointLine,
+  jointLine,
+  lineStagger,
+  type Run,
+  tooNear,
+  withinPlank,
+} from './runs.ts';
+
+// What a start piece does to the rules: faults beside the runs it touches, and the places where a rule is
+// just kept.
+
+/** Places are tried half an inch apart: finer than anyone lays, and the same whether the ask was in inches or millimetres. */
+export const GRID = 4064;
+
+/** Rules a start piece must keep, in ticks. */
+export interface StartRules {
+  readonly stagger: number;
+  readonly minEnd: number;
+}
+
+/** A touching run that already has its start piece. */
+export interface Laid {
+  readonly run: Run;
+  readonly start: number;
+}
+
+/** How many rules a start piece breaks: too short at either end, and each joint too near one of a touching run. */
+export function faultsAt(run: Run, start: number, beside: readonly Laid[], plank: number, rules: StartRules): number {
+  if (!isJointed(run, plank)) return 0;
+  let faults = start < rules.minEnd ? 1 : 0;
+  if (endOf(run.length, start, plank) < rules.minEnd) faults++;
+  for (const other of beside) faults += tooNear(run, start, other.run, other.start, plank, rules.stagger).length;
+  return faults;
+}
+
+/** Start pieces worth trying in a run longer than a plank: a grid, and every place where a rule is just kept. */
+export function placesFor(run: Run, beside: readonly Laid[], plank: number, rules: StartRules): readonly number[] {
+  const places = new Set<number>([
+    plank,
+    rules.minEnd,
+    withinPlank(run.length - rules.minEnd, plank),
+    withinPlank(run.length, plank),
+  ]);
+  for (let start = GRID; start < plank; start += GRID) places.add(start);
+  for (const { run: other, start } of beside) {
+    if (!isJointed(other, plank)) continue;
+    const joint = other.from + start - run.from;
+    places.add(withinPlank(joint + rules.stagger, plank)).add(withinPlank(joint - rules.stagger, plank));
+  }
+  return [...places].filter((start) => start > 0 && start <= plank && start < run.length);
+}
+
+// Runs whose pattern place breaks a rule, moved off the pattern by as little as keeps the rules.
+
+const PASSES = 8;
+
+/**
+ * Start pieces with as few broken rules as moving runs one at a time can reach; unbroken runs keep their place.
+ * A stagger that the asked pattern itself cannot keep is passed as 0: it is told, not mended.
+ */
+export function repairStarts(
+  runs: readonly Run[],
+  placed: readonly number[],
+  plank: number,
+  rules: StartRules,
+): readonly number[] {
+  const starts = [...placed];
+  const neighbours = neighboursOf(runs);
+  for (let pass = 0; pass < PASSES; pass++) {
+    let moved = false;
+    runs.forEach((run, i) => {
+      const beside = laid(runs, starts, neighbours[i] ?? []);
+      let least = faultsAt(run, starts[i] ?? 0, beside, plank, rules);
+      if (least === 0) return;
+      const place = placed[i] ?? 0;
+      const away = (start: number): number => apart(start, place, plank);
+      for (const option of [...placesFor(run, beside, plank, rules)].sort((a, b) => away(a) - away(b))) {
+        const faults = faultsAt(run, option, beside, plank, rules);
+        if (faults >= least) continue;
+        least = faults;
+        starts[i] = option;
+        moved = true;
+        if (faults === 0) return;
+      }
+    });
+    if (!moved) break;
+  }
+  return starts;
+}
+
+/** Runs that lie against each run, before and after it. */
+function neighboursOf(runs: readonly Run[]): readonly (readonly number[])[] {
+  const neighbours: number[][] = runs.map((run) => [...run.touching]);
+  runs.forEach((run, i) => {
+    for (const other of run.touching) neighbours[other]?.push(i);
+  });
+  return neighbours;
+}
+
+/** The runs at `indices` with their start pieces. */
+export function laid(runs: readonly Run[], starts: readonly number[], indices: readonly number[]): readonly Laid[] {
+  return indices.flatMap((i) => {
+    const run = runs[i];
+    const start = starts[i];
+    return run && start !== undefined ? [{ run, start }] : [];
+  });
+}
+
+/** How far two phases of a plank-long repeat lie apart. */
+function apart(a: number, b: number, plank: number): number {
+  const rest = (((a - b) % plank) + plank) % plank;
+  return Math.min(rest, plank - rest);
+}
+
+// The usual way, done right: each row starts with the best kept offcut that keeps the rules, else with a new
+// plank.
+
+type OffcutRules = Pick<Rules, 'stagger' | 'minEnd' | 'kerf'>;
+
+/** Start pieces by run, laid in order; `kept` are the offcuts (right parts of planks) at hand, in ascending order, changed as they are used. */
+export function offcutStarts(
+  runs: readonly Run[],
+  plank: Plank,
+  rules: OffcutRules,
+  kept: number[],
+): readonly number[] {
+  const starts: number[] = [];
+  for (const run of runs) {
+    if (!isJointed(run, plank.length)) {
+      starts.push(run.length);
+      continue;
+    }
+    const start = choose(run, runs, starts, plank, rules, kept);
+    starts.push(start);
+    const used = start < plank.length ? firstNotBelow(kept, start) : kept.length;
+    if (used < kept.length) kept.splice(used, 1);
+    const left = plank.length - endOf(run.length, start, plank.length) - rules.kerf;
+    if (left > 0 && left >= rules.minEnd) kept.splice(firstNotBelow(kept, left), 0, left);
+  }
+  return starts;
+}
+
+/** Fewest broken rules, then an offcut before a new plank, then the least trimmed off, then the longest. */
+function choose(
+  run: Run,
+  runs: readonly Run[],
+  starts: readonly number[],
+  plank: Plank,
+  rules: OffcutRules,
+  kept: readonly number[],
+): number {
+  const beside = laid(runs, starts, run.touching);
+  let best = plank.length as number;
+  let bestScore: readonly number[] | undefined;
+  const offer = (start: number): void => {
+    const offcut = start < plank.length ? kept[firstNotBelow(kept, start)] : undefined;
+    const score = [
+      faultsAt(run, start, beside, plank.length, rules),
+      offcut === undefined ? 1 : 0,
+      (offcut ?? plank.length) - start,
+      -start,
+    ];
+    if (bestScore && !isLess(score, bestScore)) return;
+    best = start;
+    bestScore = score;
+  };
+  for (const start of placesFor(run, beside, plank.length, rules)) offer(start);
+  for (const start of new Set(kept)) if (start < run.length) offer(start);
+  return best;
+}
+
+/** Index of the first length not below `start` in ascending lengths. */
+function firstNotBelow(lengths: readonly number[], start: number): number {
+  let low = 0;
+  let high = lengths.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((lengths[middle] ?? 0) < start) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+function isLess(a: readonly number[], b: readonly number[]): boolean {
+  for (let i = 0; i < a.length; i++) {
+    const difference = (a[i] ?? 0) - (b[i] ?? 0);
+    if (difference !== 0) return difference < 0;
+  }
+  return false;
+}
+
+// The start pieces of a patterned region: the joint line placed for the fewest rows off it and the fewest
+// planks.
+
+/** A placing of the line: start pieces by run, and how it does. */
+export interface Placing {
+  readonly starts: readonly number[];
+  readonly short: number;
+  readonly planks: number;
+}
+
+/** The start piece a joint line at `base` gives each run; a run no longer than a plank is one piece. */
+function startsOn(runs: readonly Run[], line: JointLine, base: number, direction: 1 | -1, plank: number): number[] {
+  return runs.map((run) =>
+    isJointed(run, plank)
+      ? withinPlank(base + direction * (run.row % line.rows) * line.step - run.from, plank)
+      : run.length,
+  );
+}
+
+/** Placings of the line worth keeping, best first: fewest too short pieces, then fewest planks, then the longest first piece. */
+export function placeLine(
+  runs: readonly Run[],
+  line: JointLine,
+  plank: Plank,
+  rules: Pick<Rules, 'minEnd' | 'kerf'>,
+  keep: number,
+): readonly Placing[] {
+  const origin = runs.find((run) => isJointed(run, plank.length))?.from ?? 0;
+  const placings: Placing[] = [];
+  for (const direction of [-1, 1] as const) {
+    for (let back = 0; back < plank.length; back += GRID) {
+      const starts = startsOn(runs, line, origin + plank.length - back, direction, plank.length);
+      placings.push(judge(runs, starts, plank, rules));
+    }
+  }
+  return placings.sort((a, b) => a.short - b.short || a.planks - b.planks).slice(0, keep);
+}
+
+function judge(
+  runs: readonly Run[],
+  starts: readonly number[],
+  plank: Plank,
+  rules: Pick<Rules, 'minEnd' | 'kerf'>,
+): Placing {
+  const ends = { stagger: 0, minEnd: rules.minEnd };
+  const short = runs.filter((run, i) => faultsAt(run, starts[i] ?? 0, [], plank.length, ends) > 0).length;
+  const cuts = cutsOf(runs, starts, plank.length);
+  const pairs = countPairs(cuts.starts, cuts.ends, plank.length, rules.kerf);
+  return { starts, short, planks: cuts.whole + cuts.starts.length + cuts.ends.length - pairs };
+}
 
 /** Placings of the joint line that are repaired and compared, a region. */
 const KEPT = 6;
@@ -60,9 +300,4 @@ function faultsOf(
     (sum, run, i) => sum + faultsAt(run, starts[i] ?? 0, laid(runs, starts, run.touching), plank, rules),
     0,
   );
-}
-
-function isLess(a: readonly number[], b: readonly number[]): boolean {
-  const i = a.findIndex((value, index) => value !== b[index]);
-  return i >= 0 && (a[i] ?? 0) < (b[i] ?? 0);
 }

@@ -1,7 +1,6 @@
 /** A covering cut into strips that one person can carry as rolls. */
 
-import { sliceRows } from '../layout/row-slice.ts';
-import { type Span, slabsOf } from '../layout/slab.ts';
+import { type Span, slabsOf, sliceRows } from '../layout/slab.ts';
 import { boxOf, isRectilinear, type Outline } from '../units/geometry.ts';
 import { areaOf, type Length, roundUpRatio, ticks } from '../units/length.ts';
 import { kilogramsOf } from './mass.ts';

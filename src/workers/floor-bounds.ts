@@ -1,10 +1,8 @@
 /** What is proved of a floor: bounds of its flow of offcuts, and which of them hold for a plan. */
 
 import type { Bound, Plan } from '../layout/floor.ts';
-import { brokenArcs } from '../layout/flow-arc.ts';
-import { flowBound } from '../layout/flow-bound.ts';
-import type { FlowTable } from '../layout/flow-table.ts';
-import type { ScatterFloor } from '../layout/scatter-floor.ts';
+import { brokenArcs, type FlowTable, flowBound } from '../layout/offcut-flow.ts';
+import type { ScatterFloor } from '../layout/scatter-rules.ts';
 import type { FlowModel } from './floor-flow.ts';
 
 /** Rounds of rules added to a linear program. */

@@ -1,11 +1,9 @@
 /** The flow of offcuts as a linear and an integer program: a bound on the planks, and the places of the joints that reach it. */
 
 import type { Highs } from 'highs';
-import type { FlowArc } from '../layout/flow-arc.ts';
-import type { Worth } from '../layout/flow-bound.ts';
-import type { FlowTable } from '../layout/flow-table.ts';
-import type { Lane } from '../layout/rip-share.ts';
-import { seeded } from '../layout/seeded.ts';
+import type { Lane } from '../layout/cutting.ts';
+import type { FlowArc, FlowTable, Worth } from '../layout/offcut-flow.ts';
+import { seeded } from '../layout/scatter.ts';
 
 /** Steps of rounding, and how many of them may be taken back. */
 const MOST_STEPS = 120;

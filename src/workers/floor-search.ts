@@ -1,19 +1,15 @@
 /** Scattered floors with few planks and a proof: row lines and joints searched together, each better plan or bound told. */
 
 import type { Highs } from 'highs';
-import { isFewer } from '../layout/better.ts';
-import { boundOf } from '../layout/bound.ts';
-import type { Plan, Plank, Rules } from '../layout/floor.ts';
-import { type FlowTable, flowTable } from '../layout/flow-table.ts';
-import { planOf } from '../layout/lay.ts';
-import { lanesOf, ripPairs } from '../layout/rip-share.ts';
-import { rowChoices } from '../layout/row-choice.ts';
-import { quickScatter, startsBy } from '../layout/scatter.ts';
-import { anneal } from '../layout/scatter-anneal.ts';
-import { scatterFloor } from '../layout/scatter-floor.ts';
-import { type Dealt, type Effort, mended } from '../layout/scatter-mend.ts';
+import { boundOf } from '../layout/bounds.ts';
+import { type Area, rowChoices, type Sliced, sliceArea } from '../layout/covered-area.ts';
+import { lanesOf, ripPairs } from '../layout/cutting.ts';
+import { isFewer, type Plan, type Plank, type Rules } from '../layout/floor.ts';
+import { planOf } from '../layout/lay-floor.ts';
+import { type FlowTable, flowTable } from '../layout/offcut-flow.ts';
+import { anneal, type Dealt, type Effort, mended, quickScatter, startsBy } from '../layout/scatter.ts';
+import { scatterFloor } from '../layout/scatter-rules.ts';
 import type { ScatterState } from '../layout/scatter-state.ts';
-import { type Area, type Sliced, sliceArea } from '../layout/sliced.ts';
 import { bounded, breaksNone, type FlowBounds, leastOf, proved } from './floor-bounds.ts';
 import { type Flow, FlowModel } from './floor-flow.ts';
 

@@ -1,10 +1,8 @@
 /** Floors laid off the event loop when they are large: an ask must not hold up everybody else's. */
 
-import { isFewer } from '../layout/better.ts';
-import type { Plan, Plank, Rules } from '../layout/floor.ts';
-import { isSlanted } from '../layout/ground.ts';
-import { layFloor } from '../layout/lay.ts';
-import type { Area } from '../layout/sliced.ts';
+import { type Area, isSlanted } from '../layout/covered-area.ts';
+import { isFewer, type Plan, type Plank, type Rules } from '../layout/floor.ts';
+import { layFloor } from '../layout/lay-floor.ts';
 import { answersFrom, lastAnswerFrom } from './pool.ts';
 
 /** A floor of more planks than this takes over 20 ms, joined rooms and corners counted. */

@@ -1,11 +1,10 @@
 /** What worker threads are asked to do: plain data. */
 
+import type { Area } from '../layout/covered-area.ts';
 import type { Plan, Plank, Rules } from '../layout/floor.ts';
 import type { HerringRules } from '../layout/herringbone.ts';
 import type { ZigzagArea } from '../layout/herringbone-lay.ts';
-import type { Stock } from '../layout/rest-plan.ts';
-import type { Progress } from '../layout/rest-runs.ts';
-import type { Area } from '../layout/sliced.ts';
+import type { Progress, Stock } from '../layout/resume-floor.ts';
 import type { StickTask } from '../trim/stick-task.ts';
 
 export type Task =

@@ -1,8 +1,7 @@
 /** The rest of a floor begun, planned off the event loop when it is long. */
 
 import type { Plan } from '../layout/floor.ts';
-import { planRest, type Stock } from '../layout/rest-plan.ts';
-import type { Progress } from '../layout/rest-runs.ts';
+import { type Progress, planRest, type Stock } from '../layout/resume-floor.ts';
 import { lastAnswerFrom } from './pool.ts';
 
 /** More rows than this, laid ones among them, may take over 20 ms. */

@@ -2,8 +2,8 @@
 
 import type { MessagePort } from 'node:worker_threads';
 import { layHerringbone } from '../layout/herringbone-lay.ts';
-import { layFloor } from '../layout/lay.ts';
-import { planRest } from '../layout/rest-plan.ts';
+import { layFloor } from '../layout/lay-floor.ts';
+import { planRest } from '../layout/resume-floor.ts';
 import { searchFloor } from './floor-search.ts';
 import { highs } from './highs.ts';
 import type { Task } from './job.ts';

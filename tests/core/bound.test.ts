@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundOf } from '../../src/layout/bound.ts';
+import { boundOf } from '../../src/layout/bounds.ts';
 import type { Plank } from '../../src/layout/floor.ts';
 import { slabsOf } from '../../src/layout/slab.ts';
 import { ticks } from '../../src/units/length.ts';

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type NestPiece, type NestPlank, nestPlanks, pairUp } from '../../src/layout/cut-nest.ts';
+import { type NestPiece, type NestPlank, nestPlanks, pairUp } from '../../src/layout/cutting.ts';
 
 const board: NestPlank = { length: 480, width: 70, kerf: 0, lock: 'click' };
 

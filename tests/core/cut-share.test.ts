@@ -2,8 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CutPiece, countPairs } from '../../src/layout/cut-pool.ts';
-import { sharePlanks } from '../../src/layout/cut-share.ts';
+import { type CutPiece, countPairs, sharePlanks } from '../../src/layout/cutting.ts';
 import { fewestLockingPlanks, fewestPlainPlanks } from '../outside/matching-oracle.ts';
 
 const PLANK = 48;

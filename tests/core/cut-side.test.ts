@@ -2,8 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CutPiece } from '../../src/layout/cut-pool.ts';
-import { pairSided } from '../../src/layout/cut-side.ts';
+import { type CutPiece, pairSided } from '../../src/layout/cutting.ts';
 import { fewestLockingPlanks } from '../outside/matching-oracle.ts';
 
 const PLANK = 60;

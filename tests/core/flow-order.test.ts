@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { orderRules, rowsInTurn } from '../../src/layout/flow-order.ts';
+import { orderRules, rowsInTurn } from '../../src/layout/offcut-flow.ts';
 import { fewestOf } from '../outside/layout-oracle.ts';
 
 /** A plank of 12 units, each of 4 steps. */

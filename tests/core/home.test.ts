@@ -1,12 +1,10 @@
 /** Rooms joined through doorways and cut out round what stands in them, figured by hand in inches. */
 
 import { describe, expect, it } from 'vitest';
-import type { Doorway, DoorwaySide } from '../../src/layout/doorway.ts';
+import type { Doorway, DoorwaySide } from '../../src/layout/doorways.ts';
 import type { Region } from '../../src/layout/floor.ts';
-import { homeOf } from '../../src/layout/home.ts';
-import { roomAreas } from '../../src/layout/home-area.ts';
-import type { StandingPlace, ToldStanding } from '../../src/layout/standing.ts';
-import { startWall } from '../../src/layout/told-wall.ts';
+import { homeOf, roomAreas, startWall } from '../../src/layout/home-regions.ts';
+import type { StandingPlace, ToldStanding } from '../../src/layout/obstacles.ts';
 import { inches } from '../../src/units/length.ts';
 import { region } from '../outside/laid.ts';
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { randomRooms } from '../../bench/random-rooms.ts';
-import { inset } from '../../src/layout/inset.ts';
+import { inset } from '../../src/layout/covered-area.ts';
 import { slabArea, slabsOf } from '../../src/layout/slab.ts';
 import type { Outline } from '../../src/units/geometry.ts';
 import { inches } from '../../src/units/length.ts';

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CutPiece } from '../../src/layout/cut-pool.ts';
-import { sourced } from '../../src/layout/rest-stock.ts';
+import type { CutPiece } from '../../src/layout/cutting.ts';
+import { sourced } from '../../src/layout/resume-floor.ts';
 import { inches } from '../../src/units/length.ts';
 import { plank } from '../outside/laid.ts';
 import { fewestLockingPlanks } from '../outside/matching-oracle.ts';

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chooseRowLine } from '../../src/layout/row-line.ts';
-import { stripBeside } from '../../src/layout/wall-level.ts';
+import { chooseRowLine } from '../../src/layout/row-lines.ts';
+import { stripBeside } from '../../src/layout/slab.ts';
 
 const WIDTH = 24;
 const level = fc.record({

@@ -1,9 +1,9 @@
 /** The better way for the rows, and what speaks for it. */
 
 import { describe, expect, it } from 'vitest';
+import { betterWay, quarterTurned } from '../../src/layout/direction.ts';
 import type { Plan, Rules } from '../../src/layout/floor.ts';
-import { layFloor } from '../../src/layout/lay.ts';
-import { betterWay, quarterTurned } from '../../src/layout/way.ts';
+import { layFloor } from '../../src/layout/lay-floor.ts';
 import { feet, inches } from '../../src/units/length.ts';
 import { benchRules, plank, region } from '../outside/laid.ts';
 

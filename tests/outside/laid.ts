@@ -1,11 +1,11 @@
 /** Floors laid for a test and handed over as the result data that outside checkers read. */
 
 import { floorResult } from '../../commands/floor/parts/result.ts';
-import { purchaseOf } from '../../src/layout/carton.ts';
+import { purchaseOf } from '../../src/layout/cartons.ts';
 import type { Pattern, Plan, Plank, Region, Rules } from '../../src/layout/floor.ts';
 import type { Angle } from '../../src/layout/frame.ts';
-import { layFloor } from '../../src/layout/lay.ts';
-import { stairStep } from '../../src/layout/pattern.ts';
+import { layFloor } from '../../src/layout/lay-floor.ts';
+import { stairStep } from '../../src/layout/runs.ts';
 import type { Outline } from '../../src/units/geometry.ts';
 import { inches } from '../../src/units/length.ts';
 

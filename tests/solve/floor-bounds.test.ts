@@ -2,10 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { flowTable } from '../../src/layout/flow-table.ts';
-import type { Lane } from '../../src/layout/rip-share.ts';
-import type { Run } from '../../src/layout/run.ts';
-import { scatterFloor } from '../../src/layout/scatter-floor.ts';
+import type { Lane } from '../../src/layout/cutting.ts';
+import { flowTable } from '../../src/layout/offcut-flow.ts';
+import type { Run } from '../../src/layout/runs.ts';
+import { scatterFloor } from '../../src/layout/scatter-rules.ts';
 import { inches } from '../../src/units/length.ts';
 import { bounded } from '../../src/workers/floor-bounds.ts';
 import { FlowModel } from '../../src/workers/floor-flow.ts';

@@ -3,9 +3,8 @@
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
 import { randomRooms } from '../../bench/random-rooms.ts';
-import { isFewer } from '../../src/layout/better.ts';
-import type { Plan, Plank, Rules } from '../../src/layout/floor.ts';
-import { layFloor } from '../../src/layout/lay.ts';
+import { isFewer, type Plan, type Plank, type Rules } from '../../src/layout/floor.ts';
+import { layFloor } from '../../src/layout/lay-floor.ts';
 import { inches } from '../../src/units/length.ts';
 import { betterFloors } from '../../src/workers/floor.ts';
 import { searchFloor } from '../../src/workers/floor-search.ts';

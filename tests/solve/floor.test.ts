@@ -1,7 +1,7 @@
 /** Large floors are laid in a worker, to the same plan as here. */
 
 import { afterAll, describe, expect, it } from 'vitest';
-import { layFloor } from '../../src/layout/lay.ts';
+import { layFloor } from '../../src/layout/lay-floor.ts';
 import { feet } from '../../src/units/length.ts';
 import { layAway } from '../../src/workers/floor.ts';
 import { closeWorkers, lastAnswerFrom } from '../../src/workers/pool.ts';

@@ -3,7 +3,7 @@
 import type { Context, Problems } from '../../../src/chat/command.ts';
 import { choicesIn, type ToldChoice } from '../../../src/input/choices.ts';
 import type { AreaPrice } from '../../../src/input/pad-price.ts';
-import { countCuts } from '../../../src/layout/cuts.ts';
+import { countCuts } from '../../../src/layout/cutting.ts';
 import { tooManyTogether } from '../../../src/text/compare.ts';
 import { handedInRows } from '../../../src/text/herringbone-problems.ts';
 import { portion } from '../../../src/units/length.ts';

@@ -3,9 +3,9 @@
 import { RULE_OF_THUMB_PERCENT } from '../../../src/figures/planks.ts';
 import { sayArea, sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
-import { planksByArea } from '../../../src/layout/carton.ts';
+import { planksByArea } from '../../../src/layout/cartons.ts';
 import type { Plan, Region } from '../../../src/layout/floor.ts';
-import { startWall } from '../../../src/layout/told-wall.ts';
+import { startWall } from '../../../src/layout/home-regions.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { BUY, counted, LAY } from '../../../src/text/floor.ts';
 import { doubleArea } from '../../../src/units/geometry.ts';

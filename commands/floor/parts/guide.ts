@@ -2,12 +2,11 @@
 
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import { sayPieceMarked, sayPieceShort, sidesOfPiece } from '../../../src/input/say-piece.ts';
+import { coverable, isSlanted } from '../../../src/layout/covered-area.ts';
 import type { LaidRegion, Piece, Plan, Row } from '../../../src/layout/floor.ts';
-import { isSlanted } from '../../../src/layout/ground.ts';
-import { placesIn } from '../../../src/layout/row-place.ts';
-import { runsIn } from '../../../src/layout/run-pieces.ts';
-import { coverable } from '../../../src/layout/sliced.ts';
-import { type WallLevel, wallLevels } from '../../../src/layout/wall-level.ts';
+import { placesIn } from '../../../src/layout/home-regions.ts';
+import { runsIn } from '../../../src/layout/runs.ts';
+import { type WallLevel, wallLevels } from '../../../src/layout/slab.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { GUIDE, STEPS } from '../../../src/text/floor.ts';
 import { SLANTED_STEP } from '../../../src/text/piece.ts';

@@ -1,7 +1,7 @@
 /** A herringbone plan as result data of kind `floor`: boards as polygons, for rows do not describe it. */
 
 import type { HerringPlan, HerringRegion } from '../../../src/layout/herringbone.ts';
-import type { Home } from '../../../src/layout/home.ts';
+import type { Home } from '../../../src/layout/home-regions.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { TICKS_PER_INCH } from '../../../src/units/length.ts';
 import type { BoughtBoardCount } from './herringbone-facts.ts';

@@ -3,9 +3,8 @@
 import { sayArea } from '../../../src/input/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Region } from '../../../src/layout/floor.ts';
-import { roomAreas } from '../../../src/layout/home-area.ts';
-import { keptOffcuts } from '../../../src/layout/kept-offcut.ts';
-import { type Leftover, leftoverOf } from '../../../src/layout/leftover.ts';
+import { roomAreas } from '../../../src/layout/home-regions.ts';
+import { keptOffcuts, type Leftover, leftoverOf } from '../../../src/layout/offcuts.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { HOME } from '../../../src/text/home.ts';
 import { inches, type Length, millimetres, ticks } from '../../../src/units/length.ts';

@@ -1,10 +1,10 @@
 /** Doorways and things of an ask mended in the words they were typed in: slips in rooms' names are put right, what can stop instead stops. */
 
 import { closest, distance } from 'fastest-levenshtein';
-import type { Doorway } from '../../../src/layout/doorway.ts';
+import type { Doorway } from '../../../src/layout/doorways.ts';
 import type { Region } from '../../../src/layout/floor.ts';
-import type { HomeTrouble } from '../../../src/layout/home.ts';
-import type { ToldStanding } from '../../../src/layout/standing.ts';
+import type { HomeTrouble } from '../../../src/layout/home-regions.ts';
+import type { ToldStanding } from '../../../src/layout/obstacles.ts';
 
 /** What to type for either option, where it can be mended without leaving anything out. */
 export interface Fixes {

@@ -1,8 +1,8 @@
 /** Doorways and things as one would type them: for fixes, which tell the sound ones again. */
 
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import type { Doorway } from '../../../src/layout/doorway.ts';
-import type { ToldStanding } from '../../../src/layout/standing.ts';
+import type { Doorway } from '../../../src/layout/doorways.ts';
+import type { ToldStanding } from '../../../src/layout/obstacles.ts';
 
 /** A doorway with its places. */
 export function retoldDoorway({ sides, width, depth, runsOn }: Doorway, saying: Saying): string {

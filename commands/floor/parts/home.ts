@@ -2,10 +2,10 @@
 
 import type { Problems } from '../../../src/chat/command.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import type { DoorwayTrouble, Taken } from '../../../src/layout/doorway.ts';
+import type { DoorwayTrouble, Taken } from '../../../src/layout/doorways.ts';
 import type { Region } from '../../../src/layout/floor.ts';
-import { type Home, type HomeTrouble, homeOf } from '../../../src/layout/home.ts';
-import type { StandingTrouble } from '../../../src/layout/standing.ts';
+import { type Home, type HomeTrouble, homeOf } from '../../../src/layout/home-regions.ts';
+import type { StandingTrouble } from '../../../src/layout/obstacles.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { HOME_TAKEN } from '../../../src/text/home.ts';
 import { DOORWAY_WRONG, STANDING_WRONG, wrong } from '../../../src/text/home-problems.ts';

@@ -4,14 +4,13 @@ import type { Context, Problems } from '../../../src/chat/command.ts';
 import { LONG_RUN, LONG_RUN_GAP } from '../../../src/figures/planks.ts';
 import { sayMoney } from '../../../src/input/say.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import { costOf, type Purchase, purchaseOf } from '../../../src/layout/carton.ts';
+import { costOf, type Purchase, purchaseOf } from '../../../src/layout/cartons.ts';
+import { type Area, groundOf, isSlanted } from '../../../src/layout/covered-area.ts';
 import { directed, divided, largestOf, largestRoom } from '../../../src/layout/direction.ts';
 import type { Plan, Region } from '../../../src/layout/floor.ts';
 import { frameOf } from '../../../src/layout/frame.ts';
-import { groundOf, isSlanted } from '../../../src/layout/ground.ts';
-import type { Home } from '../../../src/layout/home.ts';
-import { inOrder, layingOrder } from '../../../src/layout/laying-order.ts';
-import type { Area } from '../../../src/layout/sliced.ts';
+import type { Home } from '../../../src/layout/home-regions.ts';
+import { inOrder, layingOrder } from '../../../src/layout/lay-floor.ts';
 import { BUY } from '../../../src/text/floor.ts';
 import {
   directionDivided,

@@ -2,7 +2,7 @@
 
 import { sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Plank, Region } from '../../../src/layout/floor.ts';
-import type { Home } from '../../../src/layout/home.ts';
+import type { Home } from '../../../src/layout/home-regions.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/text/needs.ts';
 import { wallToWall } from './facts.ts';

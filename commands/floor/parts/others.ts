@@ -1,9 +1,9 @@
 /** What the same floor needs in the other patterns, in a phrase each. */
 
 import { PATTERN_NAMES } from '../../../src/input/layout.ts';
-import { purchaseOf } from '../../../src/layout/carton.ts';
+import { purchaseOf } from '../../../src/layout/cartons.ts';
+import type { Area } from '../../../src/layout/covered-area.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
-import type { Area } from '../../../src/layout/sliced.ts';
 import { LAY } from '../../../src/text/floor.ts';
 import { layAway } from '../../../src/workers/floor.ts';
 import { otherWork } from './other-work.ts';

@@ -1,11 +1,10 @@
 /** A plan as result data: plain numbers that outside checkers read. */
 
-import type { Purchase } from '../../../src/layout/carton.ts';
-import type { HomeDoorway } from '../../../src/layout/doorway.ts';
+import type { Purchase } from '../../../src/layout/cartons.ts';
+import type { HomeDoorway } from '../../../src/layout/doorways.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
-import type { Home } from '../../../src/layout/home.ts';
-import { type KeptOffcut, keptOffcuts } from '../../../src/layout/kept-offcut.ts';
-import { type Leftover, leftoverOf } from '../../../src/layout/leftover.ts';
+import type { Home } from '../../../src/layout/home-regions.ts';
+import { type KeptOffcut, keptOffcuts, type Leftover, leftoverOf } from '../../../src/layout/offcuts.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { TICKS_PER_INCH } from '../../../src/units/length.ts';
 

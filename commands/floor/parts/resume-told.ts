@@ -3,8 +3,7 @@
 import type { Context, Problems } from '../../../src/chat/command.ts';
 import type { SoFar, ToldRow } from '../../../src/language/old/so-far.ts';
 import type { LaidRegion, Plan } from '../../../src/layout/floor.ts';
-import type { Stock } from '../../../src/layout/rest-plan.ts';
-import type { Progress } from '../../../src/layout/rest-runs.ts';
+import type { Progress, Stock } from '../../../src/layout/resume-floor.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { RESUME_NOTES } from '../../../src/text/resume.ts';
 import { noSuchRoomSoFar, noSuchRow, oneFloor } from '../../../src/text/resume-problems.ts';

@@ -5,7 +5,7 @@ import { cautionsFor } from '../../../src/figures/safety.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import type { SoFar } from '../../../src/language/old/so-far.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
-import type { RestPlan } from '../../../src/layout/rest-plan.ts';
+import type { RestPlan } from '../../../src/layout/resume-floor.ts';
 import type { Fact, Problem, Reply } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { RESUME } from '../../../src/text/resume.ts';

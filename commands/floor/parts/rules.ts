@@ -5,10 +5,10 @@ import type { ToldRows } from '../../../src/input/layout.ts';
 import type { Units } from '../../../src/input/reading.ts';
 import type { ToldPlank, ToldRooms } from '../../../src/input/told.ts';
 import type { Direction } from '../../../src/layout/direction.ts';
-import type { Doorway } from '../../../src/layout/doorway.ts';
+import type { Doorway } from '../../../src/layout/doorways.ts';
 import type { Pattern, Plank, Rules } from '../../../src/layout/floor.ts';
-import { stairStep } from '../../../src/layout/pattern.ts';
-import type { ToldStanding } from '../../../src/layout/standing.ts';
+import type { ToldStanding } from '../../../src/layout/obstacles.ts';
+import { stairStep } from '../../../src/layout/runs.ts';
 import type { Length } from '../../../src/units/length.ts';
 
 /** What `floor planks` reads. */

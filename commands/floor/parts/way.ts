@@ -1,9 +1,9 @@
 /** Which way the rows had better run, as a fact: both ways laid by the quick answer. */
 
-import { purchaseOf } from '../../../src/layout/carton.ts';
+import { purchaseOf } from '../../../src/layout/cartons.ts';
+import type { Area } from '../../../src/layout/covered-area.ts';
+import { betterWay, quarterTurned } from '../../../src/layout/direction.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
-import type { Area } from '../../../src/layout/sliced.ts';
-import { betterWay, quarterTurned } from '../../../src/layout/way.ts';
 import type { Fact } from '../../../src/reply/reply.ts';
 import { WAY } from '../../../src/text/floor-way.ts';
 import { layAway } from '../../../src/workers/floor.ts';

@@ -1,7 +1,6 @@
 /** Doorways between rooms as people tell them: `hall to bedroom 32 in, 18 in from the left corner of wall 2; hall to living 5 ft, wall 3, stops`. */
 
-import { type Doorway, type DoorwaySide, USUAL_WALL } from '../../layout/doorway.ts';
-import type { JambPlace } from '../../layout/mouth.ts';
+import { type Doorway, type DoorwaySide, type JambPlace, USUAL_WALL } from '../../layout/doorways.ts';
 import type { Problem } from '../../reply/reply.ts';
 import { doorwayRunsOn, homeDoorwayUnread, wallTaken } from '../../text/home-problems.ts';
 import { inches, type Length, millimetres, ticks } from '../../units/length.ts';

@@ -1,6 +1,6 @@
 /** What stands in a room as people tell it: `island 3x6 at 4' from left, 5' from bottom of living; post 4x4 in, 30 in from wall 2, 6 ft from wall 1`. */
 
-import type { StandingPlace, ToldStanding } from '../../layout/standing.ts';
+import type { StandingPlace, ToldStanding } from '../../layout/obstacles.ts';
 import type { Problem } from '../../reply/reply.ts';
 import { standingUnread } from '../../text/home-problems.ts';
 import { inches, type Length, ticks } from '../../units/length.ts';

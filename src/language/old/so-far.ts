@@ -5,7 +5,7 @@ import { type Read, type Reading, read, unread } from '../../input/reading.ts';
 import { Rest } from '../../input/rest.ts';
 import { plainSigns } from '../../input/rooms/room-plain.ts';
 import { SIDE } from '../../input/rooms/room-side.ts';
-import type { Offcut } from '../../layout/rest-stock.ts';
+import type { Offcut } from '../../layout/resume-floor.ts';
 import { SO_FAR_NOTES, soFarUnread } from '../../text/resume-problems.ts';
 import type { Length } from '../../units/length.ts';
 

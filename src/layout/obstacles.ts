@@ -2,9 +2,9 @@
 
 import { boxOf, doubleArea, type Outline } from '../units/geometry.ts';
 import type { Length } from '../units/length.ts';
+import { doubleShared } from './combine-areas.ts';
+import { faceOf } from './doorways.ts';
 import type { Region } from './floor.ts';
-import { doubleShared } from './home-ground.ts';
-import { faceOf } from './mouth.ts';
 
 /** Distance of the nearer side of a thing from an outermost side of its room, or from a wall (from 1), or in the middle. */
 export type StandingPlace =

@@ -1,6 +1,6 @@
 /** Where the row lines lie: a whole first row where that leaves no sliver, else the widest narrowest strip. */
 
-import { longWalls, stripBeside, type WallLevel } from './wall-level.ts';
+import { longWalls, stripBeside, type WallLevel } from './slab.ts';
 
 /**
  * The place of one row line (rows repeat every `width`). A whole row lies against the starting wall unless a strip along some

@@ -1,14 +1,23 @@
 /** A home made into regions: rooms joined where the floor runs on, ended in doorways where it stops, cut out round what stands in them. */
 
-import { doubleArea } from '../units/geometry.ts';
-import type { Doorway, DoorwayTrouble, HomeDoorway, Taken } from './doorway.ts';
-import type { Opening, Region, RoomPart, Standing } from './floor.ts';
-import { covered, doubleShared } from './home-ground.ts';
-import { passage } from './mouth.ts';
-import { type Opened, openDoorways } from './open-doorways.ts';
-import { type Link, type Placing, placeRooms } from './place-rooms.ts';
-import { AS_TOLD, posed } from './pose.ts';
-import { type Box, boxesOf, type StandingTrouble, type ToldStanding } from './standing.ts';
+import { at, boxOf, doubleArea, type Outline, type Point, wallLength } from '../units/geometry.ts';
+import type { Area, Length } from '../units/length.ts';
+import { AS_TOLD, covered, doubleShared, posed } from './combine-areas.ts';
+import {
+  type Doorway,
+  type DoorwayTrouble,
+  type HomeDoorway,
+  type Link,
+  type Opened,
+  openDoorways,
+  type Placing,
+  passage,
+  placeRooms,
+  type Taken,
+} from './doorways.ts';
+import type { LaidRegion, Opening, Piece, Region, RoomPart, Row, Standing } from './floor.ts';
+import { type Angle, startingWall, toFrame } from './frame.ts';
+import { type Box, boxesOf, type StandingTrouble, type ToldStanding } from './obstacles.ts';
 
 /** Regions to lay, doorways in the order told, and what was taken because it was not told. */
 export interface Home {
@@ -162,4 +171,100 @@ function regionOf(
 function joinedName(names: readonly string[]): string {
   const [first = ''] = names;
   return names.length <= MOST_NAMES ? names.join(' + ') : `${first} + ${names.length - 1} more`;
+}
+
+// What each room of a region comes to, wall to wall.
+
+/** Rooms by name with their square ticks, and what the doorways beside them come to. */
+export interface RoomAreas {
+  readonly rooms: readonly { readonly name: string; readonly area: Area }[];
+  readonly doorways: Area;
+}
+
+/** Square ticks of each room of a region, what stands in it left out; together with the doorways they are the region's. */
+export function roomAreas(region: Region): RoomAreas {
+  const whole = [region.outline, ...region.holes].reduce((sum, path) => sum + doubleArea(path), 0n);
+  if (!region.rooms) return { rooms: [{ name: region.name, area: whole / 2n }], doorways: 0n };
+  const doubled = region.rooms.map(({ name, outline }) => {
+    const things = (region.standing ?? []).reduce((sum, thing) => sum + doubleShared(thing.outline, outline), 0n);
+    return { name, area: doubleArea(outline) - things };
+  });
+  return {
+    rooms: doubled.map(({ name, area }) => ({ name, area: area / 2n })),
+    doorways: (whole - doubled.reduce((sum, { area }) => sum + area, 0n)) / 2n,
+  };
+}
+
+// Where a run of a row lies in its region: in which rooms, and round what.
+
+/** Names of the rooms a run lies in, from its left end on, and of the things it goes round; no rooms where there is only one. */
+export interface RunPlace {
+  readonly rooms: readonly string[];
+  readonly round: readonly string[];
+}
+
+/** The rooms and things of a region in its laying frame, to ask of run after run. */
+export function placesIn(region: LaidRegion, gap: number): (row: Row, run: readonly Piece[]) => RunPlace {
+  const named = region.rooms && region.rooms.length > 1 ? region.rooms : [];
+  const seen = ({ name, outline }: { name: string; outline: Outline }) => {
+    const own = toFrame(outline, region.frame);
+    return { name, own, ...boxOf(own) };
+  };
+  const rooms = named.map(seen).sort((a, b) => a.minX - b.minX);
+  const things = (region.standing ?? []).map(seen);
+  return ({ v, height }, run) => {
+    const [left, right] = [run[0]?.u ?? 0, Math.max(0, ...run.map(({ u, length }) => u + length))];
+    const box: Outline = [
+      [left, v],
+      [right, v],
+      [right, v + height],
+      [left, v + height],
+    ];
+    const near = (other: (typeof rooms)[number], by: number): boolean =>
+      other.minX - by <= right && other.maxX + by >= left && other.minY - by < v + height && other.maxY + by > v;
+    return {
+      rooms: rooms.filter((room) => near(room, 0) && doubleShared(room.own, box) > 0n).map(({ name }) => name),
+      round: things.filter((thing) => near(thing, gap)).map(({ name }) => name),
+    };
+  };
+}
+
+// Walls of a region by the numbers they were told with, whatever doorways and things made of its outline.
+
+/** A wall from corner to corner in the coordinates of its region; `number` counts from 1 within its room. */
+export interface ToldWall {
+  readonly room: string;
+  readonly number: number;
+  readonly length: Length;
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** All walls of the rooms of a region, room by room. */
+export function toldWalls(region: Pick<Region, 'name' | 'outline' | 'rooms'>): readonly ToldWall[] {
+  const rooms = region.rooms ?? [{ name: region.name, outline: region.outline }];
+  return rooms.flatMap(({ name, outline }) =>
+    outline.map((from, i) => ({
+      room: name,
+      number: i + 1,
+      length: wallLength(outline, i),
+      from,
+      to: at(outline, i + 1),
+    })),
+  );
+}
+
+/** The wall that the first row lies against at `angle`: of several equally far out the longest, where rooms were joined or changed. Undefined where only a corner is outermost. */
+export function startWall(region: Pick<Region, 'name' | 'outline' | 'rooms'>, angle: Angle): ToldWall | undefined {
+  const walls = toldWalls(region);
+  if (!region.rooms) {
+    const index = startingWall(region.outline, angle);
+    return index === undefined ? undefined : walls[index];
+  }
+  return walls
+    .map((wall) => ({ wall, seen: toFrame([wall.from, wall.to], { origin: [0, 0], angle }) }))
+    .flatMap(({ wall, seen: [from, to] }) =>
+      from && to && from[1] === to[1] && to[0] > from[0] ? [{ wall, v: from[1] }] : [],
+    )
+    .sort((a, b) => a.v - b.v || b.wall.length - a.wall.length)[0]?.wall;
 }

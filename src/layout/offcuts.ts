@@ -1,11 +1,9 @@
 /** Pieces of all rows, each with the number of the plank it comes from: planks shared by exact matching. */
 
-import type { Layout } from './broken.ts';
-import type { CutPiece } from './cut-pool.ts';
-import { sharePlanks } from './cut-share.ts';
-import type { Frame, LaidRegion, Part, Piece, Plank, Region, Row, Rules } from './floor.ts';
-import { type RipPair, ripPairs } from './rip-share.ts';
-import { isJointed, pieceLengths } from './run.ts';
+import type { Layout } from './bounds.ts';
+import { type CutPiece, type RipPair, ripPairs, sharePlanks } from './cutting.ts';
+import type { Frame, LaidRegion, Part, Piece, Plan, Plank, Region, Row, Rules } from './floor.ts';
+import { isJointed, pieceLengths } from './runs.ts';
 
 interface Placed {
   readonly u: number;
@@ -128,4 +126,91 @@ function partOf(length: number, index: number, count: number, jointed: boolean, 
   if (length === plank.length) return 'whole';
   if (!jointed || plank.lock === 'none') return 'any';
   return index === 0 ? 'start' : index === count - 1 ? 'end' : 'whole';
+}
+
+// Offcuts that one region leaves and another uses: which end of which plank, how long, and for which row.
+
+/** `length` is what is left of the plank then, in ticks; `end` which end of the plank it is. Rows count from 0. */
+export interface KeptOffcut {
+  readonly plank: number;
+  readonly length: number;
+  readonly end: 'left' | 'right' | 'any';
+  readonly from: { readonly region: string; readonly row: number };
+  readonly to: { readonly region: string; readonly row: number };
+}
+
+interface Use {
+  readonly piece: Piece;
+  readonly region: string;
+  readonly row: number;
+}
+
+/** Every offcut kept for a later region, in the order in which they come up; once for each region it serves. */
+export function keptOffcuts(plan: Plan): readonly KeptOffcut[] {
+  const uses = new Map<number, Use[]>();
+  for (const { name, rows } of plan.regions) {
+    rows.forEach(({ pieces }, row) => {
+      for (const piece of pieces) {
+        const known = uses.get(piece.plank) ?? [];
+        known.push({ piece, region: name, row });
+        uses.set(piece.plank, known);
+      }
+    });
+  }
+  return [...uses].flatMap(([plank, all]) => keptOf(plank, all, plan));
+}
+
+function keptOf(plank: number, uses: readonly Use[], plan: Plan): readonly KeptOffcut[] {
+  const kept: KeptOffcut[] = [];
+  let rest: number = plan.plank.length;
+  uses.forEach(({ piece, region, row }, i) => {
+    const before = uses[i - 1];
+    if (before && before.region !== region) {
+      const end = piece.part === 'start' ? 'right' : piece.part === 'end' ? 'left' : 'any';
+      kept.push({
+        plank,
+        // Strips from one plank's width lie beside one another: then the whole of its length is kept.
+        length: rest >= piece.length ? rest : plan.plank.length,
+        end,
+        from: { region: before.region, row: before.row },
+        to: { region, row },
+      });
+    }
+    rest -= piece.length + plan.rules.kerf;
+  });
+  return kept;
+}
+
+// What is left of the planks that a plan cuts: offcuts across, and strips along.
+
+/** Ticks. `offcuts` longest first, of full width; `strips` as cut off, each with its width and length. */
+export interface Leftover {
+  readonly offcuts: readonly number[];
+  readonly strips: readonly { readonly width: number; readonly length: number }[];
+}
+
+/** Offcuts no shorter than `least`, and strips no narrower than a quarter of a plank. Every cut takes a kerf. */
+export function leftoverOf(plan: Plan, least: number): Leftover {
+  const planks = new Map<number, { piece: Piece; row: Row }[]>();
+  for (const { rows } of plan.regions) {
+    for (const row of rows) {
+      for (const piece of row.pieces) planks.set(piece.plank, [...(planks.get(piece.plank) ?? []), { piece, row }]);
+    }
+  }
+  const { width, length } = plan.plank;
+  const { kerf } = plan.rules;
+  const offcuts: number[] = [];
+  const strips: { width: number; length: number }[] = [];
+  for (const cuts of planks.values()) {
+    const rest = cuts.reduce((sum, { piece }) => sum - piece.length - kerf, length as number);
+    const ripped = cuts.filter(({ piece }) => piece.edge !== 'full');
+    // Pieces longer together than the plank share its width: nothing whole is left beside them.
+    if (rest < -kerf) continue;
+    if (rest >= least) offcuts.push(rest);
+    for (const { piece, row } of ripped) {
+      const wide = width - row.height - kerf;
+      if (wide * 4 >= width) strips.push({ width: wide, length: piece.length });
+    }
+  }
+  return { offcuts: offcuts.sort((a, b) => b - a), strips };
 }

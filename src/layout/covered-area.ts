@@ -1,0 +1,178 @@
+/** What planks may cover of a region, as outlines in its laying frame, and the part of it in a box. */
+
+import { EndType, FillRule, inflatePaths, intersect, JoinType } from 'clipper2-ts';
+import { doubleArea, isRectilinear, type Outline, type Point } from '../units/geometry.ts';
+import type { Frame, Plank, Region, Rules } from './floor.ts';
+import { type Angle, frameOf, toFrame } from './frame.ts';
+import { chooseRowLine, lineClasses } from './row-lines.ts';
+import { type Run, runsOf } from './runs.ts';
+import { leastWall, type Slab, type SlicedRow, slabsOf, sliceRows, type WallLevel, wallLevels } from './slab.ts';
+
+// The part of a region that planks may cover: every wall moved in by the gap.
+
+/** A square corner's miter is √2 gaps long; 2 keeps it square. */
+const MITER_LIMIT = 2;
+
+/**
+ * Outlines (ticks) of a rectilinear region inset by `gap` ticks: none when nothing is left, several when a neck closes.
+ * Outer outlines counter-clockwise, holes clockwise, as given.
+ */
+export function inset(outline: Outline, holes: readonly Outline[], gap: number): readonly Outline[] {
+  const paths = [outline, ...holes].map((path) => path.map(([x, y]) => ({ x, y })));
+  if (gap === 0) return [outline, ...holes];
+  const moved = inflatePaths(paths, -gap, JoinType.Miter, EndType.Polygon, MITER_LIMIT);
+  return moved.map((path) => path.map(({ x, y }) => [x, y] as const));
+}
+
+/** Outlines in the frame, in ticks, of a region less the gap at every wall: outer ones counter-clockwise, holes clockwise; none when the gap leaves nothing. */
+export function groundOf(region: Region, frame: Frame, gap: number): readonly Outline[] {
+  const holes = region.holes.map((hole) => toFrame(hole, frame));
+  return inset(toFrame(region.outline, frame), holes, gap).filter((path) => path.length > 2 && doubleArea(path) !== 0n);
+}
+
+/** True when some wall of a region runs neither along nor across rows at `angle`. */
+export function isSlanted(region: Region, angle: number): boolean {
+  const frame = frameOf(region, angle);
+  return [region.outline, ...region.holes].some((path) => !isRectilinear(toFrame(path, frame)));
+}
+
+/** The area inside outlines in square ticks, holes taken off; half a tick is dropped. */
+export function groundArea(ground: readonly Outline[]): bigint {
+  return ground.reduce((sum, path) => sum + doubleArea(path), 0n) / 2n;
+}
+
+/** A box along u and v. */
+export interface GroundBox {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+/** The part of outlines within a box; crossings are rounded to a tick. Slivers without area are left out. */
+export function within(ground: readonly Outline[], { left, right, bottom, top }: GroundBox): readonly Outline[] {
+  const box = [
+    { x: left, y: bottom },
+    { x: right, y: bottom },
+    { x: right, y: top },
+    { x: left, y: top },
+  ];
+  const paths = ground.map((path) => path.map(([x, y]) => ({ x, y })));
+  return (
+    intersect(paths, [box], FillRule.EvenOdd)
+      // The clipper rounds a crossing out of the box now and then, and gives −0, which JSON does not keep.
+      .map((path) => path.map(({ x, y }): Point => [clamped(x, left, right), clamped(y, bottom, top)]))
+      .filter((path) => doubleArea(path) !== 0n)
+  );
+}
+
+function clamped(value: number, low: number, high: number): number {
+  return Math.min(Math.max(value, low), high) + 0;
+}
+
+// A region cut into rows: what planks may cover of it, its walls along the rows, its runs.
+
+/** A region and the angle its rows run at. */
+export interface Area {
+  readonly region: Region;
+  readonly angle: Angle;
+}
+
+/** A region cut into rows: `slabs` are what planks may cover, `line` where a row line lies (laying frame, ticks). */
+export interface Sliced {
+  readonly region: Region;
+  readonly frame: Frame;
+  readonly slabs: readonly Slab[];
+  readonly levels: readonly WallLevel[];
+  readonly line: number;
+  readonly rows: readonly SlicedRow[];
+  readonly runs: readonly Run[];
+}
+
+/** Slabs (laying frame, ticks) of what planks may cover in a region: none when the gap leaves nothing. */
+export function coverable(region: Region, frame: Frame, gap: number): readonly Slab[] {
+  return slabsOf(
+    inset(
+      toFrame(region.outline, frame),
+      region.holes.map((hole) => toFrame(hole, frame)),
+      gap,
+    ),
+  );
+}
+
+/** A region in rows: a whole row at the starting wall where that leaves no sliver. */
+export function sliceArea(
+  { region, angle }: Area,
+  plank: Plank,
+  rules: Pick<Rules, 'gap' | 'minEnd' | 'minRip'>,
+): Sliced {
+  const frame = frameOf(region, angle);
+  const slabs = coverable(region, frame, rules.gap);
+  const levels = wallLevels(slabs);
+  const line = chooseRowLine(levels, plank.width, rules.minRip, leastWall(plank, rules));
+  return slicedAt({ region, frame, slabs, levels }, line, plank);
+}
+
+/** The same region with its row lines elsewhere. */
+export function slicedAt(
+  { region, frame, slabs, levels }: Pick<Sliced, 'region' | 'frame' | 'slabs' | 'levels'>,
+  line: number,
+  plank: Plank,
+): Sliced {
+  const rows = sliceRows(slabs, line, plank.width);
+  return { region, frame, slabs, levels, line, rows, runs: runsOf(rows) };
+}
+
+// Where the row lines of a floor may lie: one choice for every way of cutting it that no other makes
+// needless.
+
+/** Choices over all regions are tried up to this many. */
+const MOST_CHOICES = 8;
+
+/** All regions sliced, one choice after another. `all` says whether every way worth a thought is among them. */
+export interface RowChoices {
+  readonly choices: readonly (readonly Sliced[])[];
+  readonly all: boolean;
+}
+
+/** The choices, the standing one first. */
+export function rowChoices(
+  sliced: readonly Sliced[],
+  plank: Plank,
+  rules: Pick<Rules, 'minEnd' | 'minRip'>,
+): RowChoices {
+  const ways = sliced.map((region) => waysOf(region, plank, rules));
+  const count = ways.reduce((product, list) => product * list.length, 1);
+  if (count > MOST_CHOICES) return { choices: [sliced], all: false };
+  return {
+    choices: ways.reduce<readonly (readonly Sliced[])[]>(
+      (found, list) => found.flatMap((before) => list.map((way) => [...before, way])),
+      [[]],
+    ),
+    all: true,
+  };
+}
+
+/** Ways to slice a region, those left out whose runs are another's and more: that other never needs more planks. */
+function waysOf(region: Sliced, plank: Plank, rules: Pick<Rules, 'minEnd' | 'minRip'>): readonly Sliced[] {
+  const kept: Sliced[] = [region];
+  for (const { line } of lineClasses(region.levels, plank.width, rules.minRip, leastWall(plank, rules))) {
+    const way = slicedAt(region, line, plank);
+    if (!kept.some((other) => isWithin(other, way))) {
+      for (let i = kept.length - 1; i > 0; i--) if (isWithin(way, kept[i] ?? way)) kept.splice(i, 1);
+      kept.push(way);
+    }
+  }
+  return kept;
+}
+
+/** True when every run of `one` is matched by an own run of `other` of the same length. */
+function isWithin(one: Sliced, other: Sliced): boolean {
+  const left = new Map<number, number>();
+  for (const { length } of other.runs) left.set(length, (left.get(length) ?? 0) + 1);
+  return one.runs.every(({ length }) => {
+    const count = left.get(length) ?? 0;
+    left.set(length, count - 1);
+    return count > 0;
+  });
+}

@@ -1,0 +1,463 @@
+/** Sharing planks between cut pieces whose ends may be slanted: parallel cuts nest, so outer lengths alone would count too much. */
+
+import type { Sliced } from './covered-area.ts';
+import type { Plan, Plank, Rules } from './floor.ts';
+
+// Sharing planks between cut pieces: which start, end and short pieces come from one plank.
+
+/** A piece to be cut: where it goes is its index in the caller's list. */
+export interface CutPiece {
+  readonly length: number;
+  readonly part: 'start' | 'end' | 'any';
+  readonly index: number;
+}
+
+/** Pieces that one plank yields. */
+export interface Shared {
+  readonly pieces: CutPiece[];
+  /** Length not yet cut, kerfs between the pieces taken off; what a further piece and its kerf must fit into. */
+  rest: number;
+}
+
+/**
+ * The largest number of pairs (end + start + kerf ≤ plank): ends and starts in one plank, at most one of each.
+ * Fitting is a threshold, so neighbourhoods are nested and taking the longest end first is a maximum matching; O(n log n).
+ */
+export function countPairs(starts: readonly number[], ends: readonly number[], plank: number, kerf: number): number {
+  const up = new Float64Array(starts).sort();
+  const down = new Float64Array(ends).sort();
+  let pairs = 0;
+  let fitting = 0;
+  for (let i = down.length - 1; i >= 0; i--) {
+    const room = plank - kerf - (down[i] as number);
+    while (fitting < up.length && (up[fitting] as number) <= room) fitting++;
+    if (fitting > pairs) pairs++;
+  }
+  return pairs;
+}
+
+/** Start and end pieces paired as often as can be; each pair as tight as can be, so that what is left over is in few planks. */
+export function pair(starts: readonly CutPiece[], ends: readonly CutPiece[], plank: number, kerf: number): Shared[] {
+  const up = [...starts].sort(byLength);
+  const down = [...ends].sort(byLength).reverse();
+  const planks: Shared[] = [];
+  const fitting: CutPiece[] = [];
+  let next = 0;
+  for (const end of down) {
+    const room = plank - kerf - end.length;
+    for (let start = up[next]; start && start.length <= room; start = up[++next]) fitting.push(start);
+    const start = fitting.pop();
+    if (start) planks.push({ pieces: [end, start], rest: room - start.length });
+    else planks.push({ pieces: [end], rest: plank - end.length });
+  }
+  for (const start of [...fitting, ...up.slice(next)]) planks.push({ pieces: [start], rest: plank - start.length });
+  return planks;
+}
+
+/** Pieces of any part put where they fit best, the longest first; a new plank where none fits. Changes `planks`. */
+export function pack(shorts: readonly CutPiece[], planks: Shared[], plank: number, kerf: number): Shared[] {
+  for (const piece of [...shorts].sort(byLength).reverse()) {
+    let best: Shared | undefined;
+    for (const candidate of planks) {
+      if (candidate.rest >= piece.length + kerf && (!best || candidate.rest < best.rest)) best = candidate;
+    }
+    if (best) {
+      best.pieces.push(piece);
+      best.rest -= piece.length + kerf;
+    } else {
+      planks.push({ pieces: [piece], rest: plank - piece.length });
+    }
+  }
+  return planks;
+}
+
+function byLength(a: CutPiece, b: CutPiece): number {
+  return a.length - b.length || b.index - a.index;
+}
+
+/** How far along the plank a piece reaches at the edge that faces the row before (near) and at the other (far), from its outer left end. */
+export interface NestPiece extends CutPiece {
+  readonly near: readonly [left: number, right: number];
+  readonly far: readonly [left: number, right: number];
+}
+
+/** The board that pieces are cut from, and what a cut takes, in ticks. */
+export interface NestPlank {
+  readonly length: number;
+  readonly width: number;
+  readonly kerf: number;
+  readonly lock: 'click' | 'none';
+}
+
+/** A cut across a plank: where it crosses either edge. */
+interface Cut {
+  readonly near: number;
+  readonly far: number;
+}
+
+interface Open {
+  readonly pieces: NestPiece[];
+  left: Cut | undefined;
+  right: Cut | undefined;
+}
+
+/** Above this many starts or ends the pairs are the first found, longest ends first, and not improved. */
+const MATCHED = 700;
+
+/**
+ * Planks with the pieces each yields. Every piece is taken as the straight-ended board it is cut from, so what is given fits;
+ * ends and starts are paired by maximum matching (Kuhn's augmenting paths), which is the fewest planks for them at these
+ * shapes; pieces of any part go where they leave least. A slanted cut takes kerf ÷ cos of its slant along the plank.
+ */
+export function nestPlanks(pieces: readonly NestPiece[], plank: NestPlank): readonly (readonly NestPiece[])[] {
+  const loose = plank.lock === 'none';
+  const starts = loose ? [] : pieces.filter(({ part }) => part === 'start').sort(byLength);
+  const ends = loose
+    ? []
+    : pieces
+        .filter(({ part }) => part === 'end')
+        .sort(byLength)
+        .reverse();
+  const anys = loose ? pieces : pieces.filter(({ part }) => part === 'any');
+  const partner = pairUp(ends, starts, plank);
+  const planks: Open[] = ends.map((end, i) => {
+    const start = starts[partner[i] ?? -1];
+    return { pieces: start ? [end, start] : [end], left: rightCut(end, 0), right: start && startCut(start, plank) };
+  });
+  const paired = new Set(partner);
+  starts.forEach((start, i) => {
+    if (!paired.has(i)) planks.push({ pieces: [start], left: undefined, right: startCut(start, plank) });
+  });
+  for (const piece of [...anys].sort(byLength).reverse()) put(piece, planks, plank, loose);
+  return planks.map((open) => open.pieces);
+}
+
+/** How many ends find a start. */
+export function pairUp(ends: readonly NestPiece[], starts: readonly NestPiece[], plank: NestPlank): readonly number[] {
+  const fits = ends.map((end) => {
+    const cut = rightCut(end, 0);
+    return starts.flatMap((start, j) => (apart(cut, startCut(start, plank), plank) ? [j] : []));
+  });
+  const partner: number[] = ends.map(() => -1);
+  const taken: number[] = starts.map(() => -1);
+  const give = (i: number, j: number): boolean => {
+    partner[i] = j;
+    taken[j] = i;
+    return true;
+  };
+  // The longest start that fits leaves the short ones to the ends after it, which are shorter and leave more.
+  ends.forEach((_, i) => {
+    const free = fits[i]?.findLast((j) => taken[j] === -1);
+    if (free !== undefined) give(i, free);
+  });
+  if (Math.max(ends.length, starts.length) > MATCHED) return partner;
+  const seek = (i: number, seen: Set<number>): boolean =>
+    (fits[i] ?? []).some((j) => {
+      if (seen.has(j)) return false;
+      seen.add(j);
+      const holder = taken[j] ?? -1;
+      return (holder === -1 || seek(holder, seen)) && give(i, j);
+    });
+  ends.forEach((_, i) => {
+    if (partner[i] === -1) seek(i, new Set());
+  });
+  return partner;
+}
+
+/** Where the left end of a start piece lies, its right end at the plank's. */
+function startCut(start: NestPiece, plank: NestPlank): Cut {
+  const at = plank.length - start.length;
+  return { near: at + start.near[0], far: at + start.far[0] };
+}
+
+function rightCut(piece: NestPiece, at: number): Cut {
+  return { near: at + piece.near[1], far: at + piece.far[1] };
+}
+
+/** True when a kerf fits between two cuts: measured square to the more slanted of them, which is never too little. */
+function apart(left: Cut, right: Cut, plank: NestPlank): boolean {
+  return Math.min(right.near - left.near, right.far - left.far) >= kerfAlong(left, right, plank);
+}
+
+function kerfAlong(a: Cut, b: Cut, { kerf, width }: NestPlank): number {
+  if (kerf === 0) return 0;
+  const rise = Math.max(Math.abs(a.near - a.far), Math.abs(b.near - b.far)) / width;
+  return Math.ceil(kerf * Math.hypot(1, rise));
+}
+
+/** A piece put into the plank where it leaves least, or into a new one; boards without locks may be turned round. */
+function put(piece: NestPiece, planks: Open[], plank: NestPlank, loose: boolean): void {
+  const ways = loose ? [piece, turnedRound(piece)] : [piece];
+  let best: { open: Open; cut: Cut; rest: number } | undefined;
+  for (const open of planks) {
+    // The first piece of a plank may still be turned, so that its slanted end comes to lie inside.
+    const [first] = open.pieces;
+    const lefts =
+      loose && first && open.pieces.length === 1
+        ? [first, turnedRound(first)].map((one) => rightCut(one, 0))
+        : [open.left];
+    for (const way of ways) {
+      for (const left of lefts) {
+        const cut = placed(way, { ...open, left }, plank);
+        if (!cut) continue;
+        const right = open.right ?? { near: plank.length, far: plank.length };
+        const rest = right.near - cut.near + right.far - cut.far;
+        if (!best || rest < best.rest) best = { open, cut, rest };
+      }
+    }
+  }
+  if (best) {
+    best.open.pieces.push(piece);
+    best.open.left = best.cut;
+  } else planks.push({ pieces: [piece], left: rightCut(piece, 0), right: undefined });
+}
+
+/** The right end of a piece laid against what a plank already gives from its left; undefined when it does not fit. */
+function placed(piece: NestPiece, open: Open, plank: NestPlank): Cut | undefined {
+  const own: Cut = { near: piece.near[0], far: piece.far[0] };
+  const clear = open.left ? kerfAlong(open.left, own, plank) : 0;
+  const at = open.left ? Math.max(open.left.near - own.near, open.left.far - own.far, -clear) + clear : 0;
+  const cut = rightCut(piece, at);
+  if (!open.right) return at + piece.length <= plank.length ? cut : undefined;
+  return apart(cut, open.right, plank) ? cut : undefined;
+}
+
+function turnedRound(piece: NestPiece): NestPiece {
+  const { length, near, far } = piece;
+  return { ...piece, near: [length - far[1], length - far[0]], far: [length - near[1], length - near[0]] };
+}
+
+// Short pieces paired too: those that take much of a plank are cut from its right part or its left one,
+// whichever saves planks.
+
+/** Passes over all lengths, each choosing the sides of one length anew. */
+const PASSES = 3;
+
+/**
+ * Planks for start, end and short pieces: shorts longer than `over` stand as starts or as ends, so that they are matched with the
+ * rest; the others are packed into what is left. How many of a length stand on either side is improved length by length.
+ */
+export function pairSided(
+  starts: readonly CutPiece[],
+  ends: readonly CutPiece[],
+  shorts: readonly CutPiece[],
+  plank: number,
+  kerf: number,
+  over: number,
+): readonly Shared[] {
+  const groups = new Map<number, CutPiece[]>();
+  for (const piece of shorts) {
+    if (piece.length <= over) continue;
+    const group = groups.get(piece.length) ?? [];
+    groups.set(piece.length, [...group, piece]);
+  }
+  const large = [...groups.values()];
+  /** By length, how many stand as starts. */
+  const asStart = large.map(({ length }) => length >> 1);
+  const sides = (): readonly [readonly CutPiece[], readonly CutPiece[]] => [
+    [...starts, ...large.flatMap((group, g) => group.slice(0, asStart[g]))],
+    [...ends, ...large.flatMap((group, g) => group.slice(asStart[g]))],
+  ];
+  const pairs = (): number => {
+    const [up, down] = sides().map((pieces) => pieces.map(({ length }) => length));
+    return countPairs(up ?? [], down ?? [], plank, kerf);
+  };
+  let most = pairs();
+  for (let pass = 0; pass < PASSES; pass++) {
+    const before = most;
+    large.forEach((group, g) => {
+      let kept = asStart[g] ?? 0;
+      for (let count = 0; count <= group.length; count++) {
+        asStart[g] = count;
+        const found = pairs();
+        if (found > most) [most, kept] = [found, count];
+      }
+      asStart[g] = kept;
+    });
+    if (most === before) break;
+  }
+  const small = shorts.filter(({ length }) => length <= over);
+  const [up, down] = sides();
+  return pack(small, pair(up, down, plank, kerf), plank, kerf);
+}
+
+// The fewest planks found for a set of cut pieces: pairs first, short pieces packed, small cases searched to
+// the end.
+
+/** Above this many pieces, or steps, the packing found so far stands. */
+const SEARCH_PIECES = 24;
+const SEARCH_STEPS = 20_000;
+/** Above this many short pieces their sides are not looked for. */
+const SIDED_SHORTS = 40;
+
+/** Planks with the pieces each yields. Locking boards give at most one start and one end each; others any pieces that fit. */
+export function sharePlanks(
+  pieces: readonly CutPiece[],
+  plank: number,
+  kerf: number,
+  lock: 'click' | 'none',
+): readonly Shared[] {
+  const loose = lock === 'none' ? pieces.map((piece) => ({ ...piece, part: 'any' as const })) : pieces;
+  const starts = loose.filter((piece) => piece.part === 'start');
+  const ends = loose.filter((piece) => piece.part === 'end');
+  const shorts = loose.filter((piece) => piece.part === 'any');
+  const found = pack(shorts, pair(starts, ends, plank, kerf), plank, kerf);
+  if (shorts.length === 0) return found;
+  const needed = leastByLength(loose, plank, kerf);
+  let best: readonly Shared[] = found;
+  for (const part of lock === 'click' && shorts.length <= SIDED_SHORTS ? [2, 3, plank] : []) {
+    if (best.length <= needed) break;
+    const sided = pairSided(starts, ends, shorts, plank, kerf, Math.floor(plank / part));
+    if (sided.length < best.length) best = sided;
+  }
+  if (best.length <= needed || loose.length > SEARCH_PIECES) return best;
+  return searchFewer(loose, plank, kerf, best, needed);
+}
+
+/** ⌈Σ(length + kerf) / (plank + kerf)⌉: all pieces of a plank but one cost a kerf. */
+export function leastByLength(pieces: readonly CutPiece[], plank: number, kerf: number): number {
+  return Math.ceil(pieces.reduce((sum, piece) => sum + piece.length + kerf, 0) / (plank + kerf));
+}
+
+/** Depth-first search for a packing into fewer planks, longest pieces first, cut off by the length still to place. */
+function searchFewer(
+  pieces: readonly CutPiece[],
+  plank: number,
+  kerf: number,
+  found: readonly Shared[],
+  needed: number,
+): readonly Shared[] {
+  const order = [...pieces].sort((a, b) => b.length - a.length);
+  const remaining = order.map((_, i) => order.slice(i).reduce((sum, piece) => sum + piece.length + kerf, 0));
+  let best = found;
+  let steps = 0;
+  const open: Shared[] = [];
+
+  const place = (depth: number): void => {
+    if (open.length >= best.length || best.length <= needed || steps++ > SEARCH_STEPS) return;
+    const piece = order[depth];
+    if (!piece) {
+      best = open.map((shared) => ({ pieces: [...shared.pieces], rest: shared.rest }));
+      return;
+    }
+    // A rest already lost a kerf for each piece in its plank, so a piece and its kerf must fit within it.
+    const room = open.reduce((sum, shared) => sum + shared.rest, 0);
+    const more = Math.ceil(((remaining[depth] ?? 0) - room) / (plank + kerf));
+    if (open.length + Math.max(0, more) >= best.length) return;
+    const tried = new Set<string>();
+    for (const shared of open) {
+      if (shared.rest < piece.length + kerf || hasPart(shared, piece)) continue;
+      const state = `${shared.rest} ${partsOf(shared)}`;
+      if (tried.has(state)) continue;
+      tried.add(state);
+      shared.pieces.push(piece);
+      shared.rest -= piece.length + kerf;
+      place(depth + 1);
+      shared.pieces.pop();
+      shared.rest += piece.length + kerf;
+    }
+    open.push({ pieces: [piece], rest: plank - piece.length });
+    place(depth + 1);
+    open.pop();
+  };
+  place(0);
+  return best;
+}
+
+function hasPart(shared: Shared, piece: CutPiece): boolean {
+  return piece.part !== 'any' && shared.pieces.some((other) => other.part === piece.part);
+}
+
+function partsOf(shared: Shared): string {
+  return `${shared.pieces.some((p) => p.part === 'start')}${shared.pieces.some((p) => p.part === 'end')}`;
+}
+
+// How much cutting a plan is.
+
+/** Cuts across planks (one a cut piece; the last piece of a plank used up needs none) and rips along them (one a ripped piece). */
+export function countCuts(plan: Plan): number {
+  const used = new Map<number, { pieces: number; length: number }>();
+  let rips = 0;
+  for (const { rows } of plan.regions) {
+    for (const { pieces } of rows) {
+      for (const { plank, length, edge } of pieces) {
+        const before = used.get(plank) ?? { pieces: 0, length: 0 };
+        used.set(plank, { pieces: before.pieces + 1, length: before.length + length });
+        if (edge !== 'full') rips++;
+      }
+    }
+  }
+  let across = 0;
+  for (const { pieces, length } of used.values()) {
+    const usedUp = length + plan.rules.kerf * (pieces - 1) === plan.plank.length;
+    across += usedUp ? pieces - 1 : pieces;
+  }
+  return across + rips;
+}
+
+// Ripped rows that share planks: one keeps the plank's near edge, the other its far edge, a kerf between
+// them.
+
+/** Runs of two ripped rows, by their indices among all runs of all regions: each piece of `far` may lie beside one of `near`. */
+export interface RipPair {
+  readonly near: number;
+  readonly far: number;
+}
+
+interface RippedRun {
+  readonly index: number;
+  readonly length: number;
+  readonly height: number;
+  readonly edge: 'near' | 'far';
+  /** True in a region of one row, where no other row locks to it. */
+  readonly alone: boolean;
+}
+
+type Cutting = Pick<Sliced, 'rows' | 'runs'>;
+
+/** Pairs of runs that fit beside one another in a plank's width, longest first, each run in one pair at most. */
+export function ripPairs(regions: readonly Cutting[], plank: Plank, rules: Pick<Rules, 'kerf'>): readonly RipPair[] {
+  const ripped = [...rippedRuns(regions, plank)].sort((a, b) => b.length - a.length);
+  const left = ripped.filter(({ edge }) => edge === 'far');
+  const pairs: RipPair[] = [];
+  for (const near of ripped) {
+    if (near.edge !== 'near') continue;
+    const at = left.findIndex((far) => fits(near, far, plank, rules));
+    const [far] = at < 0 ? [] : left.splice(at, 1);
+    if (far) pairs.push({ near: near.index, far: far.index });
+  }
+  return pairs;
+}
+
+/** What a lower bound takes of a run's planks: the whole width, the strip along one edge, or nothing where it may lie beside any. */
+export type Lane = 'full' | 'near' | 'far' | 'none';
+
+/** Lanes of all runs: near and far ones only where some run across fits beside them, none where neither edge must be kept. */
+export function lanesOf(regions: readonly Cutting[], plank: Plank, rules: Pick<Rules, 'kerf'>): readonly Lane[] {
+  const lanes = regions.flatMap(({ runs }) => runs.map((): Lane => 'full'));
+  const ripped = rippedRuns(regions, plank);
+  for (const run of ripped) {
+    const beside = ripped.filter((other) => other !== run && fits(other, run, plank, rules));
+    if (run.alone) lanes[run.index] = beside.length > 0 ? 'none' : 'full';
+    else if (beside.some((other) => !other.alone && other.edge !== run.edge)) lanes[run.index] = run.edge;
+  }
+  return lanes;
+}
+
+function fits(one: RippedRun, other: RippedRun, plank: Plank, { kerf }: Pick<Rules, 'kerf'>): boolean {
+  return one.height + other.height + kerf <= plank.width;
+}
+
+function rippedRuns(regions: readonly Cutting[], plank: Plank): readonly RippedRun[] {
+  const ripped: RippedRun[] = [];
+  let first = 0;
+  for (const { rows, runs } of regions) {
+    runs.forEach(({ row, length }, i) => {
+      const height = rows[row]?.height ?? plank.width;
+      if (height < plank.width)
+        ripped.push({ index: first + i, length, height, edge: row === 0 ? 'near' : 'far', alone: rows.length === 1 });
+    });
+    first += runs.length;
+  }
+  return ripped;
+}

@@ -1,0 +1,381 @@
+/** Doorways between rooms, as told and as they come to lie. Lengths in ticks. */
+
+import { at, type Outline, type Point } from '../units/geometry.ts';
+import { inches, type Length } from '../units/length.ts';
+import { AS_TOLD, type Pose, posed, type QuarterTurn, touches } from './combine-areas.ts';
+import type { Region } from './floor.ts';
+import { turned } from './frame.ts';
+
+// Where a doorway breaks through a wall: the wall's face, and the stretch of it between the jambs.
+
+/** From an end of the wall, as one sees it who stands in the room and faces it, to the near jamb. */
+export interface JambPlace {
+  readonly from: 'left' | 'right';
+  readonly distance: Length;
+}
+
+/** A wall along x or y from corner to corner, and the way out of the room: one of (±1, 0), (0, ±1). */
+export interface Face {
+  readonly from: Point;
+  readonly to: Point;
+  readonly length: number;
+  readonly out: Point;
+}
+
+/** A stretch of a wall in the direction the outline runs, and the way out. */
+export interface Mouth {
+  readonly from: Point;
+  readonly to: Point;
+  readonly out: Point;
+}
+
+/** The face of the wall from corner `wall` (from 0) of a counter-clockwise outline; undefined for a slanted wall. */
+export function faceOf(outline: Outline, wall: number): Face | undefined {
+  const [from, to] = [at(outline, wall), at(outline, wall + 1)];
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  if (dx !== 0 && dy !== 0) return undefined;
+  return { from, to, length: Math.abs(dx + dy), out: [Math.sign(dy), 0 - Math.sign(dx)] };
+}
+
+/**
+ * The stretch `width` ticks wide of a face, its near jamb where told, else in the middle; undefined where it does not fit.
+ * Walls run against the clock, so who faces one has its last corner at the left.
+ */
+export function mouthOn(
+  { from, to, length, out }: Face,
+  width: number,
+  place: JambPlace | undefined,
+): Mouth | undefined {
+  const rest = length - width;
+  const near = place?.distance ?? Math.floor(rest / 2);
+  const beyond = place?.from === 'right' ? near : rest - near;
+  if (rest < 0 || near > rest) return undefined;
+  const [ux, uy] = [Math.sign(to[0] - from[0]), Math.sign(to[1] - from[1])];
+  const along = (distance: number): Point => [from[0] + ux * distance, from[1] + uy * distance];
+  return { from: along(beyond), to: along(beyond + width), out };
+}
+
+/** The walls of an outline that look `way`, by index, the longest first. */
+export function facesLooking(outline: Outline, way: Point): readonly number[] {
+  return outline
+    .map((_, wall) => ({ wall, face: faceOf(outline, wall) }))
+    .filter(({ face }) => face?.out[0] === way[0] && face.out[1] === way[1])
+    .sort((a, b) => (b.face?.length ?? 0) - (a.face?.length ?? 0))
+    .map(({ wall }) => wall);
+}
+
+/** The box from a mouth outwards, `depth` ticks deep, counter-clockwise; its far side runs from its third corner back to its second. */
+export function passage({ from, to, out }: Mouth, depth: number): Outline {
+  const far = ([x, y]: Point): Point => [x + out[0] * depth, y + out[1] * depth];
+  return [from, far(from), far(to), to];
+}
+
+/** A stud wall: 3 1/2 in of stud and 1/2 in of board on both sides (common practice). */
+export const USUAL_WALL = inches(4.5);
+
+/** One side of a doorway: its room, and as far as told the wall (from 1) and where in it. */
+export interface DoorwaySide {
+  readonly room: string;
+  readonly wall?: number;
+  readonly at?: JambPlace;
+}
+
+/** `depth` is the thickness of the wall. The floor runs on through it, or stops in its middle at a transition. */
+export interface Doorway {
+  readonly sides: readonly [DoorwaySide, DoorwaySide];
+  readonly width: Length;
+  readonly depth: Length;
+  readonly runsOn: boolean;
+}
+
+/** A doorway in its place: where floor runs on, the box between the jambs and the region it lies in. */
+export interface HomeDoorway {
+  readonly rooms: readonly [string, string];
+  readonly width: Length;
+  readonly depth: Length;
+  readonly runsOn: boolean;
+  readonly region?: string;
+  readonly outline?: Outline;
+}
+
+/** What was taken because it was not told. `wall` counts from 1; `from` is where the room's sides as told point then. */
+export type Taken =
+  | { readonly kind: 'wall'; readonly doorway: number; readonly room: string; readonly wall: number }
+  | { readonly kind: 'middle'; readonly doorway: number; readonly room: string; readonly wall: number }
+  | { readonly kind: 'turned'; readonly room: string; readonly angle: 90 | 180 | 270 }
+  | { readonly kind: 'unplaced'; readonly doorway: number; readonly room: string };
+
+/** Why a doorway cannot be where it was told. */
+export interface DoorwayTrouble {
+  readonly about: 'doorway';
+  readonly doorway: number;
+  readonly why: 'no room' | 'one room' | 'no wall' | 'untold' | 'slanted' | 'too wide' | 'turned' | 'apart' | 'overlap';
+  /** The side it is about, else the first. */
+  readonly side: 0 | 1;
+  /** apart: ticks by which the two sides miss each other. overlap: the rooms that would lie on one another. */
+  readonly by?: number;
+  readonly rooms?: readonly [string, string];
+}
+
+// Rooms placed to one another through the doorways where the floor runs on.
+
+/** A doorway between two rooms by index, its told walls there and as they were told. */
+export interface Link {
+  readonly index: number;
+  readonly rooms: readonly [number, number];
+  readonly told: Doorway;
+}
+
+/** `poses` and `group` by room; rooms of one group lie in one region, in the coordinates of the group's first room. `placedBy`: the doorway that placed a room. */
+export interface Placing {
+  readonly poses: readonly Pose[];
+  readonly groups: readonly number[];
+  readonly placedBy: readonly (number | undefined)[];
+}
+
+const QUARTERS: readonly QuarterTurn[] = [0, 90, 180, 270];
+
+/** Every room with its pose. What cannot be placed is added to `troubles`, what was taken because it was not told to `taken`. */
+export function placeRooms(
+  rooms: readonly Region[],
+  links: readonly Link[],
+  troubles: DoorwayTrouble[],
+  taken: Taken[],
+): Placing {
+  const poses: (Pose | undefined)[] = rooms.map(() => undefined);
+  const groups = rooms.map((_, i) => i);
+  const placedBy: (number | undefined)[] = rooms.map(() => undefined);
+  rooms.forEach((_, first) => {
+    if (poses[first]) return;
+    poses[first] = AS_TOLD;
+    for (;;) {
+      const link = links.find(({ rooms: [a, b] }) => (poses[a] === undefined) !== (poses[b] === undefined) && a !== b);
+      if (!link) return;
+      const known: 0 | 1 = poses[link.rooms[0]] ? 0 : 1;
+      const [from, to] = [link.rooms[known], link.rooms[known === 0 ? 1 : 0]];
+      const pose = poseThrough(rooms, link, known, poses[from] ?? AS_TOLD, troubles, taken);
+      poses[to] = pose ?? AS_TOLD;
+      placedBy[to] = link.index;
+      // A room that could not be placed is left by itself; its trouble is told.
+      groups[to] = pose ? (groups[from] ?? from) : to;
+      if (pose && pose.angle !== 0) taken.push({ kind: 'turned', room: rooms[to]?.name ?? '', angle: pose.angle });
+    }
+  });
+  const placing = { poses: poses.map((pose) => pose ?? AS_TOLD), groups, placedBy };
+  if (troubles.length === 0) troubles.push(...overlaps(rooms, placing));
+  return placing;
+}
+
+/** The pose of the room beyond a doorway, whose room on the side `known` has the pose `pose`. */
+function poseThrough(
+  rooms: readonly Region[],
+  { index, rooms: ends, told }: Link,
+  known: 0 | 1,
+  pose: Pose,
+  troubles: DoorwayTrouble[],
+  taken: Taken[],
+): Pose | undefined {
+  const beyond = known === 0 ? 1 : 0;
+  const [here, there] = [told.sides[known], told.sides[beyond]];
+  const [room, next] = [rooms[ends[known]], rooms[ends[beyond]]];
+  if (!room || !next) return undefined;
+  const fail = (why: DoorwayTrouble['why'], side: 0 | 1): undefined => {
+    troubles.push({ about: 'doorway', doorway: index, why, side });
+    return undefined;
+  };
+  const own = posed(room.outline, pose);
+  const far = there.wall === undefined ? undefined : faceOf(next.outline, there.wall - 1);
+  const wall = here.wall !== undefined ? here.wall - 1 : far && facesLooking(own, opposite(far.out))[0];
+  if (wall === undefined) return fail('untold', known);
+  const face = faceOf(own, wall);
+  if (!face) return fail('slanted', known);
+  if (here.wall === undefined) taken.push({ kind: 'wall', doorway: index, room: room.name, wall: wall + 1 });
+  const mouth = mouthOn(face, told.width, here.at);
+  if (!mouth) return fail('too wide', known);
+  if (!here.at) taken.push({ kind: 'middle', doorway: index, room: room.name, wall: wall + 1 });
+  const wallThere = there.wall !== undefined ? there.wall - 1 : facesLooking(next.outline, opposite(mouth.out))[0];
+  const faceThere = wallThere === undefined ? undefined : faceOf(next.outline, wallThere);
+  if (wallThere === undefined || !faceThere) return fail('slanted', beyond);
+  if (there.wall === undefined) taken.push({ kind: 'wall', doorway: index, room: next.name, wall: wallThere + 1 });
+  const mouthThere = mouthOn(faceThere, told.width, there.at);
+  if (!mouthThere) return fail('too wide', beyond);
+  if (!there.at) taken.push({ kind: 'middle', doorway: index, room: next.name, wall: wallThere + 1 });
+  return meeting(mouth, mouthThere, told.depth);
+}
+
+/** The pose that brings a mouth of a room opposite another one, `depth` ticks away. */
+function meeting(mouth: Mouth, own: Mouth, depth: number): Pose | undefined {
+  const angle = QUARTERS.find((turn) => same(turned(own.out, turn), opposite(mouth.out)));
+  if (angle === undefined) return undefined;
+  const [x, y] = turned(own.from, angle);
+  const [tx, ty] = [mouth.to[0] + mouth.out[0] * depth, mouth.to[1] + mouth.out[1] * depth];
+  return { angle, move: [tx - x, ty - y] };
+}
+
+/** Rooms of one group that lie on one another or touch without a wall between. */
+function overlaps(rooms: readonly Region[], { poses, groups, placedBy }: Placing): readonly DoorwayTrouble[] {
+  const outlines = rooms.map(({ outline }, i) => posed(outline, poses[i] ?? AS_TOLD));
+  const found: DoorwayTrouble[] = [];
+  outlines.forEach((outline, i) => {
+    outlines.slice(0, i).forEach((other, j) => {
+      if (groups[i] !== groups[j] || !touches(outline, other)) return;
+      const doorway = placedBy[i] ?? placedBy[j];
+      if (doorway === undefined) return;
+      const names = [rooms[j]?.name ?? '', rooms[i]?.name ?? ''] as const;
+      found.push({ about: 'doorway', doorway, why: 'overlap', side: 0, rooms: names });
+    });
+  });
+  return found;
+}
+
+export function opposite([x, y]: Point): Point {
+  return [0 - x, 0 - y];
+}
+
+function same(a: Point, b: Point): boolean {
+  return a[0] === b[0] && a[1] === b[1];
+}
+
+/** How far a mouth in one room lies in front of a wall of another that looks at it; undefined where none does within `most` ticks. */
+export function facing(
+  mouth: Mouth,
+  outline: Region['outline'],
+  most: number,
+): { readonly wall: number; readonly distance: number } | undefined {
+  const [ox, oy] = mouth.out;
+  let best: { wall: number; distance: number } | undefined;
+  for (const wall of facesLooking(outline, opposite(mouth.out))) {
+    const [from, to] = [at(outline, wall), at(outline, wall + 1)];
+    const distance = (from[0] - mouth.from[0]) * ox + (from[1] - mouth.from[1]) * oy;
+    const along = ([x, y]: Point): number => x * Math.abs(oy) + y * Math.abs(ox);
+    const [low, high] = [Math.min(along(from), along(to)), Math.max(along(from), along(to))];
+    const holds = [mouth.from, mouth.to].every((point) => along(point) >= low && along(point) <= high);
+    if (holds && distance > 0 && distance <= most && (!best || distance < best.distance)) best = { wall, distance };
+  }
+  return best;
+}
+
+// Doorways opened in rooms that have their place: the boxes by which floor runs on, and the half boxes where
+// it stops.
+
+/** A box of floor in a wall, in the coordinates of its region: `depth` ticks out from a mouth. */
+export interface Opened {
+  readonly index: number;
+  readonly group: number;
+  readonly side: 0 | 1;
+  readonly name: string;
+  readonly runsOn: boolean;
+  readonly mouth: Mouth;
+  readonly depth: number;
+  readonly outline: Outline;
+}
+
+/** Two told sides of a doorway may miss each other by as much: tapes do. */
+const SLACK = inches(1);
+/** No wall is thicker than this where rooms meet through several doorways. */
+const THICKEST = inches(36);
+
+/** Every doorway opened; what does not fit is added to `troubles`, what was taken because it was not told to `taken`. */
+export function openDoorways(
+  rooms: readonly Region[],
+  links: readonly Link[],
+  placing: Placing,
+  troubles: DoorwayTrouble[],
+  taken: Taken[],
+): readonly Opened[] {
+  return links.flatMap((link) =>
+    link.told.runsOn ? through(rooms, link, placing, troubles) : halves(rooms, link, placing, troubles, taken),
+  );
+}
+
+/** The wall of a side, the mouth in it, and why there is none. */
+function sideMouth(rooms: readonly Region[], { rooms: ends, told }: Link, { poses }: Placing, side: 0 | 1) {
+  const { wall, at } = told.sides[side];
+  const room = rooms[ends[side]];
+  if (wall === undefined || !room) return undefined;
+  const face = faceOf(posed(room.outline, poses[ends[side]] ?? AS_TOLD), wall - 1);
+  if (!face) return { why: 'slanted' } as const;
+  const mouth = mouthOn(face, told.width, at);
+  return mouth ? { mouth } : ({ why: 'too wide' } as const);
+}
+
+/** The box that joins two rooms: as deep as they really lie apart, which a doorway that did not place them may show. */
+function through(
+  rooms: readonly Region[],
+  link: Link,
+  placing: Placing,
+  troubles: DoorwayTrouble[],
+): readonly Opened[] {
+  const { index, rooms: ends, told } = link;
+  const tell = (why: DoorwayTrouble['why'], side: 0 | 1, by?: number): readonly Opened[] => {
+    troubles.push({ about: 'doorway', doorway: index, why, side, ...(by === undefined ? {} : { by }) });
+    return [];
+  };
+  const placed = placing.placedBy.includes(index);
+  // The side that was told best decides where the doorway is: the other one follows from how the rooms lie.
+  const side: 0 | 1 = told.sides[0].wall === undefined || (!told.sides[0].at && told.sides[1].at) ? 1 : 0;
+  const beyond = side === 0 ? 1 : 0;
+  const found = sideMouth(rooms, link, placing, side);
+  if (!found) return tell('untold', 0);
+  if ('why' in found) return tell(found.why, side);
+  const next = rooms[ends[beyond]];
+  if (!next) return [];
+  const other = posed(next.outline, placing.poses[ends[beyond]] ?? AS_TOLD);
+  const wall = told.sides[beyond].wall;
+  const met = facing(found.mouth, other, placed ? told.depth : THICKEST);
+  const opposite = sideMouth(rooms, link, placing, beyond);
+  if (opposite && 'why' in opposite) return tell(opposite.why, beyond);
+  if (opposite && told.sides[beyond].at) {
+    const missed = missing(found.mouth, opposite.mouth);
+    if (missed > SLACK) return tell('apart', beyond, missed);
+  }
+  if (!met || (wall !== undefined && met.wall !== wall - 1)) return tell(met ? 'turned' : 'apart', beyond);
+  return [
+    {
+      index,
+      group: placing.groups[ends[side]] ?? 0,
+      side,
+      name: rooms[ends[side]]?.name ?? '',
+      runsOn: true,
+      mouth: found.mouth,
+      depth: met.distance,
+      outline: passage(found.mouth, met.distance),
+    },
+  ];
+}
+
+/** How far two mouths that face each other miss along their walls. */
+function missing(one: Mouth, other: Mouth): number {
+  const along = ([x, y]: readonly [number, number]): number => x * Math.abs(one.out[1]) + y * Math.abs(one.out[0]);
+  return Math.abs(along(one.from) - along(other.to));
+}
+
+/** Half the doorway for each side whose wall is known. */
+function halves(
+  rooms: readonly Region[],
+  link: Link,
+  placing: Placing,
+  troubles: DoorwayTrouble[],
+  taken: Taken[],
+): readonly Opened[] {
+  const { index, rooms: ends, told } = link;
+  return ([0, 1] as const).flatMap((side): Opened[] => {
+    const name = rooms[ends[side]]?.name ?? '';
+    const found = sideMouth(rooms, link, placing, side);
+    if (!found) {
+      taken.push({ kind: 'unplaced', doorway: index, room: name });
+      return [];
+    }
+    if ('why' in found) {
+      troubles.push({ about: 'doorway', doorway: index, why: found.why, side });
+      return [];
+    }
+    const { wall, at } = told.sides[side];
+    if (!at && wall !== undefined) taken.push({ kind: 'middle', doorway: index, room: name, wall });
+    // A tick less, so that two halves that meet in one region stay two.
+    const depth = Math.max(1, Math.floor(told.depth / 2) - 1);
+    const group = placing.groups[ends[side]] ?? 0;
+    const outline = passage(found.mouth, depth);
+    return [{ index, group, side, name, runsOn: false, mouth: found.mouth, depth, outline }];
+  });
+}
