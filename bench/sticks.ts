@@ -1,8 +1,6 @@
 /** Baseboard lists cut from sticks of several lengths and prices: how many proven cheapest, how fast, and what best-fit decreasing costs more. */
 
-import { bestFit, planOf } from '../src/trim/stick-first.ts';
-import { numbersOf } from '../src/trim/stick-kind.ts';
-import type { StickPlan, StickTask } from '../src/trim/stick-task.ts';
+import { bestFit, numbersOf, planOf, type StickPlan, type StickTask } from '../src/trim/sticks.ts';
 import { highs } from '../src/workers/highs.ts';
 import { searchSticks } from '../src/workers/stick-search.ts';
 import { average, type Bench, type Metric, metric, percentile, type Size } from './metric.ts';

@@ -1,9 +1,8 @@
 /** A board of trim seen from above, the wall behind it: its ends slant as they are cut. */
 
 import type { Place, Shape } from '../reply/drawing.ts';
-import { type Cut, isOutside } from '../trim/corner.ts';
-import type { TrimPiece } from '../trim/piece.ts';
-import type { TrimWall } from '../trim/wall.ts';
+import type { TrimPiece } from '../trim/pieces.ts';
+import { type Cut, isOutside, type TrimWall } from '../trim/walls.ts';
 
 /** Height of a board on the sheet: room for its letter and length. */
 export const STRIP_HEIGHT = 14;

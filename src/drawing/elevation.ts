@@ -5,11 +5,17 @@ import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
 import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
 import { sayTrimCut } from '../text/trim.ts';
 import { ELEVATION } from '../text/trim-drawing.ts';
-import { type Cut, isOutside } from '../trim/corner.ts';
-import { type Opening, stretchesOf } from '../trim/opening.ts';
-import type { TrimPiece } from '../trim/piece.ts';
-import { type Studs, studsBetween } from '../trim/stud.ts';
-import { type TrimWall, wallName } from '../trim/wall.ts';
+import type { TrimPiece } from '../trim/pieces.ts';
+import {
+  type Cut,
+  isOutside,
+  type Opening,
+  type Studs,
+  stretchesOf,
+  studsBetween,
+  type TrimWall,
+  wallName,
+} from '../trim/walls.ts';
 import { type Length, ticks } from '../units/length.ts';
 import { boardShapes, STRIP_HEIGHT } from './elevation-board.ts';
 import { MARGIN } from './fit.ts';

@@ -1,6 +1,6 @@
 /** Figures for trim: how boards are cut, joined and what they are taken to measure until told otherwise. */
 
-import { WIDEST_COPE } from '../trim/piece.ts';
+import { WIDEST_COPE } from '../trim/pieces.ts';
 import { feet, inches, type Length } from '../units/length.ts';
 import { type Cited, COMMON_PRACTICE } from './cited.ts';
 

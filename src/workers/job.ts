@@ -5,7 +5,7 @@ import type { Plan, Plank, Rules } from '../layout/floor.ts';
 import type { HerringRules } from '../layout/herringbone.ts';
 import type { ZigzagArea } from '../layout/herringbone-lay.ts';
 import type { Progress, Stock } from '../layout/resume-floor.ts';
-import type { StickTask } from '../trim/stick-task.ts';
+import type { StickTask } from '../trim/sticks.ts';
 
 export type Task =
   | { readonly kind: 'sticks'; readonly task: StickTask }

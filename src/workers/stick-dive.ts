@@ -1,7 +1,7 @@
 /** Whole sticks by diving: the most used way of the relaxed program is taken, the rest priced again, until nothing is left. */
 
 import type { Highs } from 'highs';
-import type { StickNumbers } from '../trim/stick-kind.ts';
+import type { StickNumbers } from '../trim/sticks.ts';
 import { StickModel, type Way } from './stick-model.ts';
 import { generateWays } from './stick-pricing.ts';
 

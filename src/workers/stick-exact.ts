@@ -1,8 +1,7 @@
 /** Whole sticks: integer programs over known ways, or over every fullest way where those are few. */
 
 import type { Highs } from 'highs';
-import type { Counts } from '../trim/stick-fill.ts';
-import type { StickNumbers } from '../trim/stick-kind.ts';
+import type { Counts, StickNumbers } from '../trim/sticks.ts';
 import type { Way } from './stick-model.ts';
 
 /** Nodes an integer program may take: steps, not seconds, so that the same task gives the same answer. */

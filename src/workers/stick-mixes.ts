@@ -1,6 +1,6 @@
 /** Mixes of bought sticks in rising cost: what a proof walks through. */
 
-import type { StickNumbers } from '../trim/stick-kind.ts';
+import type { StickNumbers } from '../trim/sticks.ts';
 
 /** Sticks of each supply, and their cost; sticks at hand are always all there. */
 export interface Mix {

@@ -1,8 +1,7 @@
 /** The linear programs over ways to fill a stick: kinds covered, sticks of each supply limited. */
 
 import type { Highs } from 'highs';
-import type { Counts } from '../trim/stick-fill.ts';
-import type { StickNumbers } from '../trim/stick-kind.ts';
+import type { Counts, StickNumbers } from '../trim/sticks.ts';
 
 /** A way to fill one stick of a supply. */
 export interface Way {

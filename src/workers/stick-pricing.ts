@@ -1,7 +1,6 @@
 /** Column generation over ways to fill a stick, and exact whole-number cuts read off its duals. */
 
-import type { StickNumbers } from '../trim/stick-kind.ts';
-import { mostValuableByTable } from '../trim/stick-table.ts';
+import { mostValuableByTable, type StickNumbers } from '../trim/sticks.ts';
 import type { Solved, StickModel } from './stick-model.ts';
 
 /** Σⱼ worthⱼ·sticksⱼ ≥ need holds for every mix of sticks that can give all pieces: whole numbers, so exact. */

@@ -1,9 +1,17 @@
 /** The cheapest way to cut sticks, with a proof: a first answer at once, then better ones and higher bounds. */
 
 import type { Highs } from 'highs';
-import { bestFit, cheapestFor, type Filling, lengthBound, planOf } from '../trim/stick-first.ts';
-import { numbersOf, type StickNumbers } from '../trim/stick-kind.ts';
-import type { StickPlan, StickTask } from '../trim/stick-task.ts';
+import {
+  bestFit,
+  cheapestFor,
+  type Filling,
+  lengthBound,
+  numbersOf,
+  planOf,
+  type StickNumbers,
+  type StickPlan,
+  type StickTask,
+} from '../trim/sticks.ts';
 import { dive } from './stick-dive.ts';
 import { type Chosen, chooseWays, everyWay } from './stick-exact.ts';
 import { mixesBelow } from './stick-mixes.ts';

@@ -1,7 +1,6 @@
 /** Sticks cut for least money, off the event loop: a first answer at once, then better ones, proven where it can be. */
 
-import { firstSticks } from '../trim/stick-first.ts';
-import type { StickPlan, StickTask } from '../trim/stick-task.ts';
+import { firstSticks, type StickPlan, type StickTask } from '../trim/sticks.ts';
 import { answersFrom } from './pool.ts';
 
 /** Plans in rising quality, each replacing the one before. Throws a RangeError when a piece fits no stock. */

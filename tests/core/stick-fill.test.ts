@@ -2,8 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mostValuableByValue as byStates } from '../../src/trim/stick-fill.ts';
-import { mostValuableByTable } from '../../src/trim/stick-table.ts';
+import { mostValuableByValue as byStates, mostValuableByTable } from '../../src/trim/sticks.ts';
 
 /** The worth of the best stick, by counting every kind from none to all. */
 function byEveryWay(

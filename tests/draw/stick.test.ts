@@ -2,7 +2,7 @@
 
 import { expect, test } from 'vitest';
 import { drawSticks } from '../../src/drawing/stick.ts';
-import { sawMarks } from '../../src/trim/saw-mark.ts';
+import { sawMarks } from '../../src/trim/sticks.ts';
 import { inches } from '../../src/units/length.ts';
 import { IMPERIAL } from './drawn-rooms.ts';
 

@@ -3,8 +3,7 @@
 import { expect, it, test } from 'vitest';
 import { CAULK_TUBE } from '../../src/figures/caulk.ts';
 import { NAIL_STEPS, SAME_STUD } from '../../src/figures/nails.ts';
-import { beadLength, fillerLitres, tubesFor } from '../../src/trim/coating.ts';
-import { nailCount, nailLength } from '../../src/trim/nailing.ts';
+import { beadLength, fillerLitres, nailCount, nailLength, tubesFor } from '../../src/trim/finishing.ts';
 import { feet, inches, TICKS_PER_FOOT } from '../../src/units/length.ts';
 
 // Reported by trade pages: a 10.1 fl oz tube gives 24.3 ft at 1/4 × 1/4 in. NIST Handbook 44 app. C: 231 in³ a gallon.

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { interiorAngle, kerfAlong, sawSetting, slant, turning } from '../../src/trim/corner.ts';
+import { interiorAngle, kerfAlong, sawSetting, slant, turning } from '../../src/trim/walls.ts';
 import { inches } from '../../src/units/length.ts';
 import { feetOutline } from '../draw/drawn-rooms.ts';
 

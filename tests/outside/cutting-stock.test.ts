@@ -1,8 +1,7 @@
 /** Published cutting-stock and bin-packing instances with known optimum. */
 
 import { describe, expect, it } from 'vitest';
-import { firstSticks } from '../../src/trim/stick-first.ts';
-import type { StickPlan, StickTask } from '../../src/trim/stick-task.ts';
+import { firstSticks, type StickPlan, type StickTask } from '../../src/trim/sticks.ts';
 import { highs } from '../../src/workers/highs.ts';
 import { searchSticks } from '../../src/workers/stick-search.ts';
 

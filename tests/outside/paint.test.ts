@@ -2,7 +2,7 @@
 
 import { expect, it, test } from 'vitest';
 import { PAINT_COVERAGE } from '../../src/figures/paint.ts';
-import { coatLitres } from '../../src/trim/coating.ts';
+import { coatLitres } from '../../src/trim/finishing.ts';
 import { feet, inches } from '../../src/units/length.ts';
 
 const LITRES_PER_GALLON = 3.785411784;

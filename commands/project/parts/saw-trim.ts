@@ -5,8 +5,8 @@ import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts
 import type { SawEnd, SawPiece } from '../../../src/reply/job-sheet.ts';
 import { SAW } from '../../../src/text/saw.ts';
 import { sayTrimCut } from '../../../src/text/trim.ts';
-import { type Cut, isOutside, kerfAlong } from '../../../src/trim/corner.ts';
-import { sawMarks } from '../../../src/trim/saw-mark.ts';
+import { sawMarks } from '../../../src/trim/sticks.ts';
+import { type Cut, isOutside, kerfAlong } from '../../../src/trim/walls.ts';
 import { ticks } from '../../../src/units/length.ts';
 import type { TrimResult } from '../../trim/parts/result.ts';
 

@@ -2,8 +2,7 @@
 
 import type { ToldStock } from '../../../src/input/stock.ts';
 import type { ToldRooms } from '../../../src/input/told.ts';
-import type { Door } from '../../../src/trim/opening.ts';
-import type { Bay, MeasuredCorner } from '../../../src/trim/wall.ts';
+import type { Bay, Door, MeasuredCorner } from '../../../src/trim/walls.ts';
 import type { Length } from '../../../src/units/length.ts';
 
 export interface WallsAsk {

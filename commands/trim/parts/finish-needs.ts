@@ -4,7 +4,7 @@ import { sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import type { Need, Package, Stage } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/text/needs.ts';
-import { beadLength } from '../../../src/trim/coating.ts';
+import { beadLength } from '../../../src/trim/finishing.ts';
 import type { Length } from '../../../src/units/length.ts';
 
 /** US fluid ounces in a litre: 231 in³ a gallon of 128 (NIST Handbook 44, appendix C). */

@@ -17,8 +17,15 @@ import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts
 import type { Caution } from '../../../src/reply/reply.ts';
 import { deepNailText, FINISH } from '../../../src/text/finish.ts';
 import { nailTooShort } from '../../../src/text/finish-problems.ts';
-import { beadLength, coatLitres, fillerLitres, tubesFor } from '../../../src/trim/coating.ts';
-import { intoStud, nailCount, nailLength } from '../../../src/trim/nailing.ts';
+import {
+  beadLength,
+  coatLitres,
+  fillerLitres,
+  intoStud,
+  nailCount,
+  nailLength,
+  tubesFor,
+} from '../../../src/trim/finishing.ts';
 import { type Length, roundUp, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../../src/units/length.ts';
 import type { StudsAsk, WallsAsk } from './ask.ts';
 import { cautionsOf } from './cautions.ts';

@@ -6,10 +6,9 @@ import { NO_SLACK, OFF_TURN } from '../../../src/figures/trim.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { TRIM_NOTES, TRIM_STEPS } from '../../../src/text/trim.ts';
-import { turning } from '../../../src/trim/corner.ts';
-import type { TrimPiece } from '../../../src/trim/piece.ts';
-import type { Stick } from '../../../src/trim/stick-task.ts';
-import { wallName } from '../../../src/trim/wall.ts';
+import type { TrimPiece } from '../../../src/trim/pieces.ts';
+import type { Stick } from '../../../src/trim/sticks.ts';
+import { turning, wallName } from '../../../src/trim/walls.ts';
 import type { ListAsk } from './ask.ts';
 import { type AskedWalls, sayingOf } from './walls.ts';
 

@@ -1,6 +1,6 @@
 /** How sticks are cut, better and better: the one place that says by what. */
 
-import type { StickPlan, StickTask } from '../../../src/trim/stick-task.ts';
+import type { StickPlan, StickTask } from '../../../src/trim/sticks.ts';
 import { cutSticks } from '../../../src/workers/sticks.ts';
 
 /** A first plan at once, then better or proved ones; the last stands. */

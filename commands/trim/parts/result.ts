@@ -3,8 +3,8 @@
 import type { Units } from '../../../src/input/reading.ts';
 import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Result } from '../../../src/reply/reply.ts';
-import type { Cut } from '../../../src/trim/corner.ts';
-import type { Stick, StickPlan } from '../../../src/trim/stick-task.ts';
+import type { Stick, StickPlan } from '../../../src/trim/sticks.ts';
+import type { Cut } from '../../../src/trim/walls.ts';
 import { type Length, TICKS_PER_INCH } from '../../../src/units/length.ts';
 
 /**

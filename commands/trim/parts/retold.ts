@@ -1,8 +1,7 @@
 /** Doors, bays and corners as one would type them: for fixes, which tell the sound ones again. */
 
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import type { Door } from '../../../src/trim/opening.ts';
-import type { Bay, MeasuredCorner } from '../../../src/trim/wall.ts';
+import type { Bay, Door, MeasuredCorner } from '../../../src/trim/walls.ts';
 
 /** A door, or the width alone where `place` is left out. */
 export function retoldDoor({ width, room, wall, at }: Door, saying: Saying, place = true): string {

@@ -4,9 +4,8 @@ import { sayDegrees, sayEnd, type TrimShown } from '../../../src/drawing/elevati
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { TRIM } from '../../../src/text/trim.ts';
-import { sawSetting } from '../../../src/trim/corner.ts';
-import type { StickPlan } from '../../../src/trim/stick-task.ts';
-import { type TrimWall, wallName } from '../../../src/trim/wall.ts';
+import type { StickPlan } from '../../../src/trim/sticks.ts';
+import { sawSetting, type TrimWall, wallName } from '../../../src/trim/walls.ts';
 import { ticks } from '../../../src/units/length.ts';
 
 /** Pieces in the order of the walls, with the stick that each comes from. */

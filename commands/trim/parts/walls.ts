@@ -13,8 +13,16 @@ import {
   noTrimLeft,
   noWallFor,
 } from '../../../src/text/trim-problems.ts';
-import { type Opening, placeDoors, type Stretch, stretchesOf } from '../../../src/trim/opening.ts';
-import { type TrimWall, trimWalls, type WallTrouble, wallName } from '../../../src/trim/wall.ts';
+import {
+  type Opening,
+  placeDoors,
+  type Stretch,
+  stretchesOf,
+  type TrimWall,
+  trimWalls,
+  type WallTrouble,
+  wallName,
+} from '../../../src/trim/walls.ts';
 import { ticks } from '../../../src/units/length.ts';
 import type { WallsAsk } from './ask.ts';
 import { joinedProblems } from './joined.ts';

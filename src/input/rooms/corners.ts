@@ -2,7 +2,7 @@
 
 import type { Problem } from '../../reply/reply.ts';
 import { notACorner } from '../../text/trim-problems.ts';
-import type { MeasuredCorner } from '../../trim/wall.ts';
+import type { MeasuredCorner } from '../../trim/walls.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';
 import { ANGLE, degreesOf } from './corners-angle.ts';
 

@@ -2,7 +2,7 @@
 
 import type { Problem } from '../../reply/reply.ts';
 import { doorUnread } from '../../text/trim-problems.ts';
-import type { Door } from '../../trim/opening.ts';
+import type { Door } from '../../trim/walls.ts';
 import { inches, millimetres } from '../../units/length.ts';
 import { readLength } from '../length.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';

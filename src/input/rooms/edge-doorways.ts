@@ -2,7 +2,7 @@
 
 import type { Problem } from '../../reply/reply.ts';
 import { beyondTaken, doorwayUnread } from '../../text/edges-problems.ts';
-import type { Beyond, EdgeDoorway } from '../../trim/edge.ts';
+import type { Beyond, EdgeDoorway } from '../../trim/pieces.ts';
 import { inches, type Length, millimetres } from '../../units/length.ts';
 import { readLength } from '../length.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';

@@ -2,7 +2,7 @@
 
 import type { Problem } from '../../reply/reply.ts';
 import { bayUnread } from '../../text/trim-problems.ts';
-import type { Bay } from '../../trim/wall.ts';
+import type { Bay } from '../../trim/walls.ts';
 import { inches, type Length } from '../../units/length.ts';
 import { readLength } from '../length.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';

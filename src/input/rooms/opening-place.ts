@@ -1,6 +1,6 @@
 /** Where something stands along a wall, taken out of a typed line: `on wall 2 of living, 3' from the left`. */
 
-import type { Door } from '../../trim/opening.ts';
+import type { Door } from '../../trim/walls.ts';
 import { ticks } from '../../units/length.ts';
 import { readLength } from '../length.ts';
 import { plainText } from '../length-text.ts';

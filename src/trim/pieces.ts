@@ -1,0 +1,259 @@
+/** The pieces of trim that stretches of wall take, each with its length long point to long point and both its cuts. Lengths in ticks. */
+
+import { type Length, roundUp, ticks } from '../units/length.ts';
+import type { StickPiece } from './sticks.ts';
+import {
+  type Cut,
+  isOutside,
+  kerfAlong,
+  type Opening,
+  SQUARE,
+  type Stretch,
+  type Studs,
+  sawSetting,
+  slant,
+  studsBetween,
+  type TrimWall,
+  type WallEnd,
+  wallName,
+} from './walls.ts';
+
+// A stretch longer than any stick, parted by scarf joints on studs: the longest length that lands on a stud
+// comes first.
+
+/** 30° off square (reported: Fine Homebuilding); each joint costs thickness × tan 30° of stick. */
+export const SCARF: Cut = { cut: 'scarf', setting: 30 };
+
+/** What a stretch adds at its ends, what a stick gives, and the least length worth a piece of its own. */
+export interface ScarfTask {
+  readonly from: Length;
+  readonly to: Length;
+  readonly growLeft: Length;
+  readonly growRight: Length;
+  readonly thickness: Length;
+  readonly longest: Length;
+  readonly shortest: Length;
+}
+
+/** A part of a stretch: where it lies, its length long point to long point, and which of its ends are joints. */
+export interface Part {
+  readonly from: Length;
+  readonly to: Length;
+  readonly length: Length;
+  readonly joinsLeft: boolean;
+  readonly joinsRight: boolean;
+}
+
+/** Parts from left to right, one where a stick is long enough; undefined where no stud lies within a stick's reach. Lengths in ticks. */
+export function scarfed(task: ScarfTask, studs: Studs): readonly Part[] | undefined {
+  const { to, growRight, longest, shortest, thickness } = task;
+  const joint = slant(thickness, SCARF.setting);
+  const [before, behind] = [Math.floor(joint / 2), joint - Math.floor(joint / 2)];
+  const parts: Part[] = [];
+  let from = task.from;
+  let grown: number = task.growLeft;
+  while (to - from + grown + growRight > longest) {
+    const reach = from + longest - grown - before;
+    const on = studsBetween(studs, from, Math.min(reach + 1, to)).filter((stud) => to - stud >= shortest);
+    const stud = on.at(-1);
+    if (stud === undefined) return undefined;
+    parts.push({
+      from,
+      to: stud,
+      length: ticks(stud - from + grown + before),
+      joinsLeft: parts.length > 0,
+      joinsRight: true,
+    });
+    from = stud;
+    grown = behind;
+  }
+  const length = ticks(to - from + grown + growRight);
+  return [...parts, { from, to, length, joinsLeft: parts.length > 0, joinsRight: false }];
+}
+
+/** A piece in place: `from` to `to` along its wall, `left` and `right` as one faces the wall. */
+export interface TrimPiece {
+  readonly id: string;
+  readonly wall: string;
+  readonly from: Length;
+  readonly to: Length;
+  readonly length: Length;
+  readonly left: Cut;
+  readonly right: Cut;
+}
+
+/** How pieces are cut. `inside`: mitre, cope, or cope only where a corner was measured out of square. */
+export interface TrimRules {
+  readonly thickness: Length;
+  /** The longest piece that a stick to buy gives. */
+  readonly longest: Length;
+  readonly glueUp: Length;
+  readonly reach: number;
+  readonly inside: 'miter' | 'cope' | 'as measured';
+  readonly studs: Studs;
+}
+
+/** A corner past the saw's reach, or a stretch too long for its sticks with no stud within their reach. */
+export type PieceTrouble =
+  | { readonly why: 'past reach'; readonly wall: TrimWall; readonly side: 'left' | 'right'; readonly setting: number }
+  | { readonly why: 'no stud'; readonly wall: TrimWall; readonly length: number };
+
+/** Corners nearer to straight than this are mitred even where coping is asked: the profile runs out along the cut. Common practice. */
+export const WIDEST_COPE = 120;
+const LETTERS = 26;
+
+/**
+ * Pieces in the order of the stretches. A piece is its stretch + thickness × tan(setting) at each mitred outside end + 0 at
+ * inside ends; a coped end keeps the full wall length and has the inside bevel; door ends are square; joints are scarfs.
+ * At a coped corner the left end of a board is coped over the square right end of its neighbour.
+ */
+export function trimPieces(
+  stretches: readonly Stretch[],
+  rules: TrimRules,
+): { pieces: readonly TrimPiece[]; troubles: readonly PieceTrouble[] } {
+  const pieces: TrimPiece[] = [];
+  const troubles: PieceTrouble[] = [];
+  const counts = new Map<string, number>();
+  for (const stretch of stretches) {
+    const { wall } = stretch;
+    const name = wallName(wall);
+    const cuts = { left: cutAt(stretch, 'left', rules), right: cutAt(stretch, 'right', rules) };
+    for (const side of ['left', 'right'] as const) {
+      const { setting } = cuts[side];
+      if (setting > rules.reach) troubles.push({ why: 'past reach', wall, side, setting });
+    }
+    if (Math.max(cuts.left.setting, cuts.right.setting) > rules.reach) continue;
+    const grow = (side: 'left' | 'right'): Length =>
+      cuts[side].cut === 'miter' && isOutside(wall[side].interior)
+        ? slant(rules.thickness, cuts[side].setting)
+        : slant(0, 0);
+    const task = { ...stretch, growLeft: grow('left'), growRight: grow('right') };
+    const parts = scarfed(
+      { ...task, thickness: rules.thickness, longest: rules.longest, shortest: rules.glueUp },
+      rules.studs,
+    );
+    if (!parts) {
+      troubles.push({ why: 'no stud', wall, length: stretch.to - stretch.from });
+      continue;
+    }
+    for (const { from, to, length, joinsLeft, joinsRight } of parts) {
+      const count = counts.get(name) ?? 0;
+      counts.set(name, count + 1);
+      pieces.push({
+        id: `${name}${letters(count)}`,
+        wall: name,
+        from,
+        to,
+        length,
+        left: joinsLeft ? SCARF : cuts.left,
+        right: joinsRight ? SCARF : cuts.right,
+      });
+    }
+  }
+  return { pieces, troubles };
+}
+
+/** A piece as sticks are cut into: the kerf is that of its more slanted end, kerf ÷ cos(setting). */
+export function stickPiece({ id, length, left, right }: TrimPiece, kerf: Length): StickPiece {
+  return { id, length, kerf: kerfAlong(kerf, Math.max(left.setting, right.setting)) };
+}
+
+function cutAt(stretch: Stretch, side: 'left' | 'right', { inside }: TrimRules): Cut {
+  if (stretch[side] === 'door') return SQUARE;
+  const end = stretch.wall[side];
+  const setting = sawSetting(end.interior);
+  if (setting === 0) return SQUARE;
+  if (!isCoped(end, inside)) return { cut: 'miter', setting };
+  return side === 'left' ? { cut: 'cope', setting } : SQUARE;
+}
+
+function isCoped({ interior, measured }: WallEnd, inside: TrimRules['inside']): boolean {
+  if (interior >= WIDEST_COPE || inside === 'miter') return false;
+  return inside === 'cope' || measured;
+}
+
+/** a … z, aa … */
+function letters(index: number): string {
+  const last = String.fromCodePoint(97 + (index % LETTERS));
+  return index < LETTERS ? last : `${letters(Math.floor(index / LETTERS) - 1)}${last}`;
+}
+
+// Boards that are taken off to be set again: one for each stretch of wall, numbered round each room from its
+// door.
+
+/** A board in place. `letter` is its room's, `order` counts round the room to the right of its door, from 1. */
+export interface Board {
+  readonly letter: string;
+  readonly order: number;
+  readonly label: string;
+  readonly stretch: Stretch;
+}
+
+/** Labels such as `B 2-5`: room B, wall 2, fifth board from the door. Stretches come room by room, as one goes round to the right. */
+export function labelledBoards(stretches: readonly Stretch[], openings: readonly Opening[]): readonly Board[] {
+  const rooms = [...new Set(stretches.map(({ wall }) => wall.room))];
+  return rooms.flatMap((room, index) => {
+    const letter = roomLetter(index);
+    const own = stretches.filter(({ wall }) => wall.room === room);
+    const first = Math.max(
+      0,
+      own.findIndex((stretch) => isBesideDoor(stretch, openings)),
+    );
+    return [...own.slice(first), ...own.slice(0, first)].map((stretch, i) => ({
+      letter,
+      order: i + 1,
+      label: `${letter} ${stretch.wall.label}-${i + 1}`,
+      stretch,
+    }));
+  });
+}
+
+/** How many of `boards` break at a share in hundredths of a percent, rounded up. */
+export function brokenBoards(boards: number, share: number): number {
+  return Math.min(boards, roundUp((boards * share) / 10_000));
+}
+
+function isBesideDoor({ wall, from, left }: Stretch, openings: readonly Opening[]): boolean {
+  return left === 'door' && openings.some((one) => one.wall === wallName(wall) && one.to === from);
+}
+
+function roomLetter(index: number): string {
+  const last = String.fromCodePoint(65 + (index % LETTERS));
+  return index < LETTERS ? last : `${roomLetter(Math.floor(index / LETTERS) - 1)}${last}`;
+}
+
+// Floor edges at doorways: which profile bridges two floors, by their heights above the subfloor. Lengths in
+// ticks.
+
+/** What a doorway meets: a hard floor, carpet, or the track of a sliding door. */
+export type Beyond = 'hard' | 'carpet' | 'track';
+export type Profile = 't-moulding' | 'reducer' | 'end cap' | 'nosing';
+
+/** A doorway between its jambs. `height` of the floor beyond; undefined where it was not told. */
+export interface EdgeDoorway {
+  readonly name: string;
+  readonly width: Length;
+  readonly beyond: Beyond;
+  readonly height: Length | undefined;
+}
+
+/**
+ * The profile for a doorway. Hard floors within `level` of each other take a T-moulding; a lower one a reducer; a higher
+ * one an end cap set against its edge; so do carpet, tucked against it, and a sliding door's track. Common practice.
+ */
+export function profileFor({ beyond, height }: EdgeDoorway, floor: Length, level: Length): Profile {
+  if (beyond !== 'hard') return 'end cap';
+  const step = (height ?? floor) - floor;
+  if (Math.abs(step) <= level) return 't-moulding';
+  return step < 0 ? 'reducer' : 'end cap';
+}
+
+/** The step from this floor up to the one beyond; below zero where that lies lower. */
+export function stepOf({ height }: EdgeDoorway, floor: Length): Length {
+  return ticks((height ?? floor) - floor);
+}
+
+/** Height at which jambs and casings are cut so that the floor slips under: floor + clearance. */
+export function undercut(floor: Length, clearance: Length): Length {
+  return ticks(floor + clearance);
+}
