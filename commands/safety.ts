@@ -6,7 +6,7 @@ import { NOISE_FIGURES } from '../src/figures/noise.ts';
 import { cautionsFor, TASKS } from '../src/figures/safety.ts';
 import { readDay } from '../src/input/noise-day.ts';
 import { choice, text } from '../src/input/options.ts';
-import { noiseDose, recommendedDose } from '../src/prep/noise.ts';
+import { noiseDose, recommendedDose } from '../src/prep/noise-dose.ts';
 import { worded } from '../src/text/cautions.ts';
 import { SAFETY } from '../src/text/safety.ts';
 import { noiseBlocks } from './prep/parts/noise.ts';

@@ -1,8 +1,7 @@
 /** What is written beside a patch: each joist's number and place, and the sides of the cut. */
 
 import { type Saying, sayCut } from '../input/say-length.ts';
-import { toRoom } from '../prep/patch.ts';
-import type { Rect } from '../prep/patch-cut.ts';
+import { type Rect, toRoom } from '../prep/subfloor-patch.ts';
 import type { Place, Shape } from '../reply/drawing.ts';
 import { ticks } from '../units/length.ts';
 import { baseline, SMALL, write } from './text.ts';

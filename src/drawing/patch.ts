@@ -1,8 +1,7 @@
 /** The picture of a subfloor patch, to scale: joists, the cut on them, blocks between them, panels, screws and the damage. */
 
 import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
-import { type Patch, toRoom } from '../prep/patch.ts';
-import type { Rect } from '../prep/patch-cut.ts';
+import { type Patch, type Rect, toRoom } from '../prep/subfloor-patch.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape, type ShapeRole } from '../reply/drawing.ts';
 import { PATCH_DRAWING } from '../text/patch-drawing.ts';
 import { ticks } from '../units/length.ts';

@@ -1,6 +1,6 @@
 /** Figures for asbestos in old floors. */
 
-import type { Country } from '../prep/country.ts';
+import type { Country } from '../prep/old-materials.ts';
 import { CAUTIOUS_DEFAULT, type Cited } from './cited.ts';
 
 export const ASBESTOS_YEAR: Cited<number> = {

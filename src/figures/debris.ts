@@ -1,7 +1,6 @@
 /** Figures for debris: what floor coverings weigh laid and thrown loosely, and what carries them away. */
 
-import type { Covering } from '../prep/covering.ts';
-import { KILOGRAMS_PER_POUND, LITRES_PER_CUBIC_YARD, looseLitres } from '../prep/mass.ts';
+import { type Covering, KILOGRAMS_PER_POUND, LITRES_PER_CUBIC_YARD, looseLitres } from '../prep/tearout-amounts.ts';
 import { CAUTIOUS_DEFAULT, type Cited, TRADE_CUSTOM } from './cited.ts';
 
 const EPA = {

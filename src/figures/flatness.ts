@@ -1,6 +1,6 @@
 /** Figures for flat floors: how flat is flat enough, and how far levelling compound goes. */
 
-import type { DeepestDip, DipShape } from '../prep/dip.ts';
+import type { DeepestDip, DipShape } from '../prep/flatness.ts';
 import type { Source } from '../reply/reply.ts';
 import { feet, inches, type Length, millimetres } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited, TRADE_CUSTOM } from './cited.ts';

@@ -1,6 +1,6 @@
 /** Figures for lead paint on trim. */
 
-import type { Country } from '../prep/country.ts';
+import type { Country } from '../prep/old-materials.ts';
 import { type Area, SQUARE_TICKS_PER_SQUARE_FOOT } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited } from './cited.ts';
 

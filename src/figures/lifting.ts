@@ -1,6 +1,6 @@
 /** Figures for lifting by two hands: the equation's constant and where it holds. */
 
-import { KILOGRAMS_PER_POUND } from '../prep/mass.ts';
+import { KILOGRAMS_PER_POUND } from '../prep/tearout-amounts.ts';
 import { inches, type Length } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE } from './cited.ts';
 

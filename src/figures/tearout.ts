@@ -1,8 +1,6 @@
 /** Figures for tearing a floor out: strips and rolls, tack strip, staples, tools, and how long it takes. */
 
-import type { Covering } from '../prep/covering.ts';
-import { KILOGRAMS_PER_POUND } from '../prep/mass.ts';
-import type { Stapling } from '../prep/staples.ts';
+import { type Covering, KILOGRAMS_PER_POUND, type Stapling } from '../prep/tearout-amounts.ts';
 import { feet, inches, type Length } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
 

@@ -1,6 +1,6 @@
 /** Whether the floor was tested for asbestos: only the one plain word says that it is clear. */
 
-import type { Tested } from '../prep/suspect.ts';
+import type { Tested } from '../prep/old-materials.ts';
 import { notTested } from '../text/tearout-problems.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 

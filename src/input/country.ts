@@ -1,6 +1,6 @@
 /** The country a home is in, as people type it; those without years of their own are `elsewhere`. */
 
-import type { Country } from '../prep/country.ts';
+import type { Country } from '../prep/old-materials.ts';
 import { countryElsewhere, notACountry } from '../text/country-problems.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 

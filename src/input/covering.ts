@@ -1,8 +1,8 @@
 /** What floor comes up and what lies below it, read from people's words; what is not known for sure is told as such. */
 
 import { distance } from 'fastest-levenshtein';
-import type { Covering } from '../prep/covering.ts';
-import type { Suspicion } from '../prep/suspect.ts';
+import type { Suspicion } from '../prep/old-materials.ts';
+import type { Covering } from '../prep/tearout-amounts.ts';
 import { COVERING_NAMES } from '../text/tearout.ts';
 import { beneathDoubtful, coveringRead } from '../text/tearout-problems.ts';
 import { groundIn, hidesLayer, onlyWords, plainWords, suspicionIn } from './layer-words.ts';

@@ -1,6 +1,6 @@
 /** What carries debris away, and the size of a trailer. */
 
-import { LITRES_PER_CUBIC_YARD } from '../prep/mass.ts';
+import { LITRES_PER_CUBIC_YARD } from '../prep/tearout-amounts.ts';
 import { notAHaul } from '../text/tearout-problems.ts';
 import { TICKS_PER_METRE } from '../units/length.ts';
 import { readLengthIn, unitIn } from './length.ts';

@@ -1,7 +1,7 @@
 /** Words by which a layer of an old floor is known: what may hold asbestos is looked for first, and nothing is taken as safe that is not known. */
 
 import { mentioned } from '../hazards/screen.ts';
-import type { Suspicion } from '../prep/suspect.ts';
+import type { Suspicion } from '../prep/old-materials.ts';
 import { readInTime } from '../workers/reading-time.ts';
 
 /** Marks of asbestos whatever the year: the word itself, tar and asphalt, black glue, tiles of nine inches. */

@@ -1,6 +1,6 @@
 /** How a loose volume and a span of hours are said. */
 
-import { LITRES_PER_CUBIC_YARD } from '../prep/mass.ts';
+import { LITRES_PER_CUBIC_YARD } from '../prep/tearout-amounts.ts';
 import { sayNumber } from './say.ts';
 import type { Saying } from './say-length.ts';
 

@@ -1,6 +1,6 @@
 /** Weights as people type them: of a load, and of a floor by its area. */
 
-import { KILOGRAMS_PER_POUND } from '../prep/mass.ts';
+import { KILOGRAMS_PER_POUND } from '../prep/tearout-amounts.ts';
 import { notALaidWeight, notAWeight, weightReadIn } from '../text/tearout-problems.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { sayWeight } from './say.ts';

@@ -1,11 +1,9 @@
 /** Patches near walls, sheets and moisture verdicts, case by case. */
 
 import { describe, expect, it } from 'vitest';
-import { poursFor } from '../../src/prep/fill.ts';
-import { moistureVerdict, readingsByArea, testsByArea } from '../../src/prep/moisture.ts';
-import { patchCut } from '../../src/prep/patch-cut.ts';
-import { dividePatch } from '../../src/prep/patch-panel.ts';
-import { planSheets } from '../../src/prep/sheet-plan.ts';
+import { moistureVerdict, readingsByArea, testsByArea } from '../../src/prep/dryness.ts';
+import { poursFor } from '../../src/prep/flatness.ts';
+import { dividePatch, patchCut, planSheets } from '../../src/prep/subfloor-patch.ts';
 import { feet, inches, SQUARE_TICKS_PER_SQUARE_FOOT, ticks } from '../../src/units/length.ts';
 
 const joists = { spacing: inches(16), first: inches(16), width: inches(1.5) };

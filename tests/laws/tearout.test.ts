@@ -4,11 +4,18 @@ import fc from 'fast-check';
 import clipper, { type Polygon } from 'polygon-clipping';
 import { describe, expect, it } from 'vitest';
 import { randomRooms } from '../../bench/random-rooms.ts';
-import { tripsOf } from '../../src/prep/haul.ts';
-import { hoursOf, toHalfHours } from '../../src/prep/hours.ts';
-import { kilogramsOf, looseLitres } from '../../src/prep/mass.ts';
-import { staplesIn } from '../../src/prep/staples.ts';
-import { gatherStrips, type PlacedStrip, placeStrips, runsAlongY } from '../../src/prep/strips.ts';
+import {
+  gatherStrips,
+  hoursOf,
+  kilogramsOf,
+  looseLitres,
+  type PlacedStrip,
+  placeStrips,
+  runsAlongY,
+  staplesIn,
+  toHalfHours,
+  tripsOf,
+} from '../../src/prep/tearout-amounts.ts';
 import { doubleArea, type Outline } from '../../src/units/geometry.ts';
 import { areaOf, inches, ticks } from '../../src/units/length.ts';
 import { areaByClipper, polygonOf } from '../outside/polygon-oracle.ts';

@@ -3,8 +3,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { CARPET_ALONE, LAID_WEIGHT, LOOSE_PAD, LOOSE_WEIGHT, PAD_SHARE, PICKUP_BED } from '../../src/figures/debris.ts';
 import { BUNDLE, GULLY, TACK_STRIP, WIDE_TACK_STRIP } from '../../src/figures/tearout.ts';
-import { kilogramsOf } from '../../src/prep/mass.ts';
-import { tackStripReach } from '../../src/prep/tack-strip.ts';
+import { kilogramsOf, tackStripReach } from '../../src/prep/tearout-amounts.ts';
 import { areaOf, feet, inches } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, it, test } from 'vitest';
 import { LEAD_YEARS, MINOR_WORK } from '../../src/figures/lead.ts';
-import { disturbedArea, isMinor } from '../../src/prep/lead.ts';
+import { disturbedArea, isMinor } from '../../src/prep/old-materials.ts';
 import { feet, inches, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 

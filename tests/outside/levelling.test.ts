@@ -11,8 +11,16 @@ import {
   NAILED_FLATNESS,
   NAILED_FLATNESS_METRIC,
 } from '../../src/figures/flatness.ts';
-import { bagsFor, gridFill, meanFill, rampFill } from '../../src/prep/fill.ts';
-import { allowedGap, gapUnder, isFlat, isGridStraight } from '../../src/prep/flatness.ts';
+import {
+  allowedGap,
+  bagsFor,
+  gapUnder,
+  gridFill,
+  isFlat,
+  isGridStraight,
+  meanFill,
+  rampFill,
+} from '../../src/prep/flatness.ts';
 import { inches, millimetres, SQUARE_TICKS_PER_SQUARE_METRE, TICKS_PER_MM, ticks } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 

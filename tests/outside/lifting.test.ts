@@ -1,8 +1,13 @@
 /** The lifting equation against the example printed in its manual and against its limits. */
 
 import { describe, expect, it, test } from 'vitest';
-import { type Lift, liftingIndex, weightLimits } from '../../src/prep/lift.ts';
-import { couplingMultiplier, frequencyMultiplier } from '../../src/prep/lift-frequency.ts';
+import {
+  couplingMultiplier,
+  frequencyMultiplier,
+  type Lift,
+  liftingIndex,
+  weightLimits,
+} from '../../src/prep/lifting.ts';
 import { inches, millimetres } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 

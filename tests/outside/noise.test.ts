@@ -1,7 +1,13 @@
 /** Noise doses against what NIOSH recommends, and against 29 CFR 1910.95: Table G-16, its formula, and the conversion of Appendix A. */
 
 import { describe, expect, it, test } from 'vitest';
-import { allowedHours, noiseDose, recommendedDose, recommendedHours, timeWeightedLevel } from '../../src/prep/noise.ts';
+import {
+  allowedHours,
+  noiseDose,
+  recommendedDose,
+  recommendedHours,
+  timeWeightedLevel,
+} from '../../src/prep/noise-dose.ts';
 import { replyTo } from '../bot/asked.ts';
 
 // NIOSH 98-126, table 1-1 (published): 85 dBA for 8 h, 3 dB more halve the time; 100 dBA for 15 min.

@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../src/figures/subfloor.ts';
-import { fastenerPlaces } from '../../src/prep/fastener.ts';
-import { squeakScrews } from '../../src/prep/screw.ts';
+import { squeakScrews } from '../../src/prep/joist-cut.ts';
+import { fastenerPlaces } from '../../src/prep/subfloor-patch.ts';
 import { inches } from '../../src/units/length.ts';
 
 /** A whole 4×8 sheet across joists. */

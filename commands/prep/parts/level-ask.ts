@@ -4,8 +4,7 @@ import type { ToldPart } from '../../../src/input/place-area.ts';
 import type { Found } from '../../../src/input/place-found.ts';
 import type { ToldReadings } from '../../../src/input/readings.ts';
 import type { ToldRamp, ToldRule } from '../../../src/input/readings-rule.ts';
-import type { DipShape } from '../../../src/prep/dip.ts';
-import type { Bag } from '../../../src/prep/fill.ts';
+import type { Bag, DipShape } from '../../../src/prep/flatness.ts';
 import type { Length } from '../../../src/units/length.ts';
 
 export interface LevelAsk {

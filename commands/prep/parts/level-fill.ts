@@ -3,9 +3,20 @@
 import { DIP_FILL, HEAVIEST_FILL, LEVELLER_WEIGHT } from '../../../src/figures/flatness.ts';
 import { sayArea, sayNumber, sayWeight } from '../../../src/input/say.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
-import { DIP_SHAPES, type DipShape, type DipVerdict, poundsPerSquareFoot } from '../../../src/prep/dip.ts';
-import { bagsFor, filledArea, gridFill, meanDepth, meanFill, poursFor, rampFill } from '../../../src/prep/fill.ts';
-import { KILOGRAMS_PER_POUND } from '../../../src/prep/mass.ts';
+import {
+  bagsFor,
+  DIP_SHAPES,
+  type DipShape,
+  type DipVerdict,
+  filledArea,
+  gridFill,
+  meanDepth,
+  meanFill,
+  poundsPerSquareFoot,
+  poursFor,
+  rampFill,
+} from '../../../src/prep/flatness.ts';
+import { KILOGRAMS_PER_POUND } from '../../../src/prep/tearout-amounts.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { LEVEL } from '../../../src/text/level.ts';
 import { type Length, ticks } from '../../../src/units/length.ts';

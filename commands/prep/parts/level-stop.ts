@@ -2,7 +2,7 @@
 
 import { DEEPEST_DIP, HEAVIEST_FILL } from '../../../src/figures/flatness.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
-import { type DipVerdict, dipVerdict, isDeeper, isGridDeeper } from '../../../src/prep/dip.ts';
+import { type DipVerdict, dipVerdict, isDeeper, isGridDeeper } from '../../../src/prep/flatness.ts';
 import type { Refusal } from '../../../src/reply/reply.ts';
 import { capital } from '../../../src/text/asks.ts';
 import { LEVEL } from '../../../src/text/level.ts';

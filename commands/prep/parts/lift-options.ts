@@ -4,7 +4,7 @@ import { LIFT_HEIGHTS, LIFT_REACH, LIFT_WAY } from '../../../src/figures/lifting
 import { readLiftPace, readStretch, readTwist } from '../../../src/input/lift-pace.ts';
 import { readLiftWay, readLoad } from '../../../src/input/lift-way.ts';
 import { choice, length, text } from '../../../src/input/options.ts';
-import { KILOGRAMS_PER_POUND } from '../../../src/prep/mass.ts';
+import { KILOGRAMS_PER_POUND } from '../../../src/prep/tearout-amounts.ts';
 import { inches, ticks } from '../../../src/units/length.ts';
 
 const reach = (summary: string) =>

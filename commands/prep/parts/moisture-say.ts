@@ -9,7 +9,7 @@ import {
 } from '../../../src/figures/moisture.ts';
 import { sayNumber } from '../../../src/input/say.ts';
 import type { Saying } from '../../../src/input/say-length.ts';
-import type { MoistureFlaw, Verdict } from '../../../src/prep/moisture.ts';
+import type { MoistureFlaw, Verdict } from '../../../src/prep/dryness.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { MOISTURE } from '../../../src/text/moisture.ts';
 import { saySource } from '../../../src/text/sources.ts';

@@ -14,7 +14,7 @@ import {
 } from '../../../src/figures/moisture.ts';
 import { cautionsFor } from '../../../src/figures/safety.ts';
 import type { Saying } from '../../../src/input/say-length.ts';
-import { moistureVerdict, readingsByArea, testsByArea } from '../../../src/prep/moisture.ts';
+import { moistureVerdict, readingsByArea, testsByArea } from '../../../src/prep/dryness.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { MOISTURE } from '../../../src/text/moisture.ts';

@@ -12,7 +12,7 @@ import {
   recommendedDose,
   recommendedHours,
   timeWeightedLevel,
-} from '../../../src/prep/noise.ts';
+} from '../../../src/prep/noise-dose.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { SAFETY } from '../../../src/text/safety.ts';
 

@@ -3,9 +3,8 @@
 import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../../src/figures/adhesive.ts';
 import { BLOCK_SCREWS, FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../../src/figures/subfloor.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
-import { feetPerTube, tubesFor } from '../../../src/prep/adhesive.ts';
-import { cornersOf, type Patch } from '../../../src/prep/patch.ts';
-import { squeakScrews } from '../../../src/prep/screw.ts';
+import { squeakScrews } from '../../../src/prep/joist-cut.ts';
+import { cornersOf, feetPerTube, type Patch, tubesFor } from '../../../src/prep/subfloor-patch.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { PATCH } from '../../../src/text/patch.ts';
 import { type Length, roundUpRatio, ticks } from '../../../src/units/length.ts';

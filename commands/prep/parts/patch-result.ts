@@ -1,6 +1,6 @@
 /** A patch as result data. */
 
-import { cornersOf, type Patch } from '../../../src/prep/patch.ts';
+import { cornersOf, type Patch } from '../../../src/prep/subfloor-patch.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import type { PatchAsk } from './patch-ask.ts';
 import { tubesOf } from './patch-facts.ts';

@@ -9,7 +9,7 @@ import { cautionsFor } from '../../../src/figures/safety.ts';
 import { PANEL_AT_24, PANEL_GAP, PATCH_FIGURES } from '../../../src/figures/subfloor.ts';
 import { foundAside, together } from '../../../src/input/place-found.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
-import { type Patch, planPatch } from '../../../src/prep/patch.ts';
+import { type Patch, planPatch } from '../../../src/prep/subfloor-patch.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { NO_CUT, PATCH } from '../../../src/text/patch.ts';

@@ -6,7 +6,7 @@ import { FASTENER_BITE, SCREW_STEPS, SQUEAK_FIGURES } from '../../../src/figures
 import type { ToldPart } from '../../../src/input/place-area.ts';
 import type { Found } from '../../../src/input/place-found.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
-import { squeakScrews } from '../../../src/prep/screw.ts';
+import { squeakScrews } from '../../../src/prep/joist-cut.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { SQUEAKS } from '../../../src/text/squeaks.ts';

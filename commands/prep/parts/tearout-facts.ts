@@ -13,11 +13,15 @@ import {
 import { sayArea, sayNumber, sayWeight } from '../../../src/input/say.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import { sayHours, sayLoose } from '../../../src/input/say-loose.ts';
-import { isRolled } from '../../../src/prep/covering.ts';
-import { handLoads } from '../../../src/prep/haul.ts';
-import { kilogramsOf, LITRES_PER_CUBIC_YARD } from '../../../src/prep/mass.ts';
-import type { Strips } from '../../../src/prep/strips.ts';
-import { tackStripPieces, tackStripReach } from '../../../src/prep/tack-strip.ts';
+import {
+  handLoads,
+  isRolled,
+  kilogramsOf,
+  LITRES_PER_CUBIC_YARD,
+  type Strips,
+  tackStripPieces,
+  tackStripReach,
+} from '../../../src/prep/tearout-amounts.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { COVERING_NAMES, TEAROUT } from '../../../src/text/tearout.ts';
 import { boxOf, type Outline } from '../../../src/units/geometry.ts';

@@ -3,7 +3,7 @@
 import type { Context } from '../../../src/chat/command.ts';
 import { LEAD_YEARS, MINOR_WORK } from '../../../src/figures/lead.ts';
 import { sayArea } from '../../../src/input/say.ts';
-import { disturbedArea, isMinor } from '../../../src/prep/lead.ts';
+import { disturbedArea, isMinor } from '../../../src/prep/old-materials.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { TEAROUT } from '../../../src/text/tearout.ts';
 import { countryOf } from './house.ts';

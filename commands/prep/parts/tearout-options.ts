@@ -9,7 +9,7 @@ import type { Reading } from '../../../src/input/reading.ts';
 import { readDoorways } from '../../../src/input/rooms/doorways.ts';
 import { readTrim } from '../../../src/input/trim-parts.ts';
 import { readLaidWeight, readWeight } from '../../../src/input/weight.ts';
-import { KILOGRAMS_PER_POUND } from '../../../src/prep/mass.ts';
+import { KILOGRAMS_PER_POUND } from '../../../src/prep/tearout-amounts.ts';
 import { feet, inches } from '../../../src/units/length.ts';
 import { houseOptions } from './house.ts';
 

@@ -21,13 +21,25 @@ import {
   TACK_STRIP_PACE,
 } from '../../../src/figures/tearout.ts';
 import { doorwaysOf } from '../../../src/input/rooms/doorways.ts';
-import { type Covering, isRolled } from '../../../src/prep/covering.ts';
-import { type Carrier, handLoads, smallestContainer, tripsOf } from '../../../src/prep/haul.ts';
-import { hoursOf, toHalfHours } from '../../../src/prep/hours.ts';
-import { kilogramsOf, LITRES_PER_CUBIC_YARD } from '../../../src/prep/mass.ts';
-import { staplesIn } from '../../../src/prep/staples.ts';
-import { gatherStrips, placeStrips, runsAlongY, type Strips } from '../../../src/prep/strips.ts';
-import { perimeterOf, tackStripLength } from '../../../src/prep/tack-strip.ts';
+import {
+  type Carrier,
+  type Covering,
+  gatherStrips,
+  handLoads,
+  hoursOf,
+  isRolled,
+  kilogramsOf,
+  LITRES_PER_CUBIC_YARD,
+  perimeterOf,
+  placeStrips,
+  runsAlongY,
+  type Strips,
+  smallestContainer,
+  staplesIn,
+  tackStripLength,
+  toHalfHours,
+  tripsOf,
+} from '../../../src/prep/tearout-amounts.ts';
 import { doubleArea } from '../../../src/units/geometry.ts';
 import { type Area, type Length, roundUp, TICKS_PER_FOOT, ticks } from '../../../src/units/length.ts';
 import type { tearoutOptions } from './tearout-options.ts';

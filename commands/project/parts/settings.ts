@@ -3,7 +3,7 @@
 import type { Context } from '../../../src/chat/command.ts';
 import { COUNTRY_NAMES } from '../../../src/input/country.ts';
 import type { Habits } from '../../../src/input/reading.ts';
-import type { Country } from '../../../src/prep/country.ts';
+import type { Country } from '../../../src/prep/old-materials.ts';
 import type { Settings } from '../../../src/project/person.ts';
 import type { Fact, Problem } from '../../../src/reply/reply.ts';
 import { SETTINGS } from '../../../src/text/project.ts';

@@ -1,4 +1,35 @@
-/** Whether a floor must be taken to hold asbestos: by the year of the house, what is known of its layers, and a test. */
+/** Countries whose years for old materials are told apart; `elsewhere` is any other. */
+
+import { type Area, areaOf, type Length } from '../units/length.ts';
+
+export type Country = 'us' | 'canada' | 'uk' | 'australia' | 'elsewhere';
+
+/** The country that counts: the one told, else by the units of the sizes, for nobody measures floors of the US in meters. */
+export function countryFor(told: Country | undefined, metric: boolean): Country {
+  return told ?? (metric ? 'elsewhere' : 'us');
+}
+
+// Painted surface disturbed by removing trim, against the rule for minor work.
+
+/** Alike parts that are removed whole. */
+export interface TrimPart {
+  readonly length: Length;
+  readonly height: Length;
+  readonly count: number;
+}
+
+/** Square ticks disturbed: every removed part counts whole, length × height (US EPA RRP FAQ: a 1 in strip off a 36 in door is 36 in²). */
+export function disturbedArea(parts: readonly TrimPart[]): Area {
+  return parts.reduce((sum, { length, height, count }) => sum + areaOf(length, height) * BigInt(count), 0n);
+}
+
+/** Minor work is up to the limit, that itself included (US EPA RRP: six square feet or less a room). */
+export function isMinor(area: Area, limit: Area): boolean {
+  return area <= limit;
+}
+
+// Whether a floor must be taken to hold asbestos: by the year of the house, what is known of its layers, and
+// a test.
 
 /** What words about one layer tell: nothing doubtful, a resilient floor or glue, a sign of asbestos, or nothing known. */
 export type Suspicion = 'none' | 'resilient' | 'sign' | 'unknown';

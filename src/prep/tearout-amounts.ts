@@ -1,0 +1,209 @@
+/** The floor coverings whose tear-out is worked out. */
+
+import { type Span, slabsOf, sliceRows } from '../layout/slab.ts';
+import { boxOf, isRectilinear, type Outline, wallLength } from '../units/geometry.ts';
+import {
+  type Area,
+  areaOf,
+  type Length,
+  roundUp,
+  roundUpRatio,
+  SQUARE_TICKS_PER_SQUARE_METRE,
+  ticks,
+} from '../units/length.ts';
+
+export type Covering = 'carpet' | 'sheet vinyl' | 'plank vinyl' | 'laminate' | 'tile';
+
+/** Coverings cut into strips and rolled; the others come up in pieces. */
+export function isRolled(covering: Covering): boolean {
+  return covering === 'carpet' || covering === 'sheet vinyl';
+}
+
+// Trips that debris takes, by volume and by weight, and the smallest container that holds it.
+
+/** What carries the debris: litres a load, and kilograms where it has a limit. */
+export interface Carrier {
+  readonly litres: number;
+  readonly kilograms?: number;
+}
+
+/** Loads: the more of ⌈volume ÷ bed⌉ and ⌈weight ÷ payload⌉; none for nothing. */
+export function tripsOf(kilograms: number, litres: number, carrier: Carrier): number {
+  const byVolume = roundUp(litres / carrier.litres);
+  return carrier.kilograms === undefined ? byVolume : Math.max(byVolume, roundUp(kilograms / carrier.kilograms));
+}
+
+/** The smallest of `sizes` (litres, ascending) that holds the volume; the largest where none does, then several are needed. */
+export function smallestContainer(litres: number, sizes: readonly [number, ...number[]]): number {
+  return sizes.find((size) => litres <= size) ?? sizes[sizes.length - 1] ?? sizes[0];
+}
+
+/** Loads that one person carries: ⌈weight ÷ limit⌉, both in kilograms. */
+export function handLoads(kilograms: number, limit: number): number {
+  return roundUp(kilograms / limit);
+}
+
+// Person-hours as a range, from amounts of work and slow and fast paces.
+
+/** An amount, and how much of it one person does in an hour: slow and fast, in the same unit. */
+export interface Work {
+  readonly amount: number;
+  readonly slow: number;
+  readonly fast: number;
+}
+
+/** Σ amount ÷ pace, fast and slow: [least, most] hours for one person. */
+export function hoursOf(works: readonly Work[]): readonly [number, number] {
+  return works.reduce<readonly [number, number]>(
+    ([least, most], { amount, slow, fast }) => [least + amount / fast, most + amount / slow],
+    [0, 0],
+  );
+}
+
+/** Hours to the half, outwards, and never none: [1.26, 3.75] is [1, 4]. */
+export function toHalfHours([least, most]: readonly [number, number]): readonly [number, number] {
+  return [Math.max(0.5, Math.floor(least * 2) / 2), Math.max(0.5, Math.ceil(most * 2) / 2)];
+}
+
+// Weights and loose volumes of what is torn out, and the sizes of the pound and the cubic yard.
+
+/** 1 lb = 0.45359237 kg exactly (NIST SP 811 app. B.8, from memory). */
+export const KILOGRAMS_PER_POUND = 0.45359237;
+/** 1 yd³ = 0.9144³ m³ exactly: follows from the yard of 0.9144 m. */
+export const LITRES_PER_CUBIC_YARD = 764.554857984;
+
+/** Kilograms of a floor covering: area in square ticks × kilograms per square metre. */
+export function kilogramsOf(area: Area, perSquareMetre: number): number {
+  return (Number(area) / Number(SQUARE_TICKS_PER_SQUARE_METRE)) * perSquareMetre;
+}
+
+/** Litres that debris fills when thrown loosely: kilograms ÷ its bulk density in kilograms a litre (US EPA, 2016: volume = weight ÷ factor). */
+export function looseLitres(kilograms: number, perLitre: number): number {
+  return kilograms / perLitre;
+}
+
+// Staples that hold a pad, as a range: by its breadth, the rows along it and the staples along a row.
+
+/** Rows of staples along every breadth of pad, and how far apart the staples of a row are. */
+export interface Stapling {
+  readonly rows: number;
+  readonly spacing: Length;
+}
+
+/** ⌈area × rows ÷ (breadth × spacing)⌉: area in square ticks, breadth of the pad and spacing in ticks. */
+export function staplesIn(area: Area, breadth: Length, { rows, spacing }: Stapling): number {
+  return roundUpRatio(area * BigInt(rows), areaOf(breadth, spacing));
+}
+
+// A covering cut into strips that one person can carry as rolls.
+
+/** One strip where it lies: its lower left corner and its sides along x and y, in ticks. */
+export interface PlacedStrip {
+  readonly x: number;
+  readonly y: number;
+  readonly alongX: Length;
+  readonly alongY: Length;
+}
+
+/** Strips of one size; `kilograms` is what one of them weighs. */
+export interface Strips {
+  readonly width: Length;
+  readonly length: Length;
+  readonly count: number;
+  readonly kilograms: number;
+}
+
+/** How to cut: the widest strip, the heaviest roll in kilograms, and the covering's kilograms per square metre. */
+export interface StripRule {
+  readonly width: Length;
+  readonly limit: number;
+  readonly perSquareMetre: number;
+}
+
+/**
+ * Strips along the room's longer side, all of one width not above the rule's, each run cut into equal lengths so that no
+ * roll weighs more than the limit. Together they cover the room; where a wall steps inside a strip it is weighed as a full
+ * rectangle, so a roll is never heavier than told. Walls not along x or y: the box around the room is covered.
+ * Throws a RangeError when not even one tick of a strip keeps to the limit.
+ */
+export function placeStrips(outline: Outline, holes: readonly Outline[], rule: StripRule): readonly PlacedStrip[] {
+  const { minX, minY, maxX, maxY } = boxOf(outline);
+  const turned = maxY - minY > maxX - minX;
+  const across = turned ? maxX - minX : maxY - minY;
+  const bands = roundUpRatio(BigInt(across), BigInt(rule.width));
+  const width = ticks(roundUpRatio(BigInt(across), BigInt(bands)));
+  const longest = Math.floor(rule.limit / kilogramsOf(areaOf(width, ticks(1)), rule.perSquareMetre));
+  if (!(longest >= 1)) throw new RangeError(`no strip weighs less than ${rule.limit} kg`);
+  return rowsOf(turned, outline, holes, width).flatMap(({ v, runs }) =>
+    runs.flatMap((run) => cutRun(run, longest).map((piece) => placed(turned, piece, v, width))),
+  );
+}
+
+/** Strips of a placed covering gathered by size, the longest first. */
+export function gatherStrips(
+  strips: readonly PlacedStrip[],
+  perSquareMetre: number,
+  turned: boolean,
+): readonly Strips[] {
+  const counts = new Map<string, Strips>();
+  for (const { alongX, alongY } of strips) {
+    const [length, width] = turned ? [alongY, alongX] : [alongX, alongY];
+    const before = counts.get(`${width} ${length}`);
+    const kilograms = kilogramsOf(areaOf(width, length), perSquareMetre);
+    counts.set(`${width} ${length}`, { width, length, kilograms, count: (before?.count ?? 0) + 1 });
+  }
+  return [...counts.values()].sort((a, b) => b.length - a.length || b.width - a.width);
+}
+
+/** True when strips run along y, the longer side. */
+export function runsAlongY(outline: Outline): boolean {
+  const { minX, minY, maxX, maxY } = boxOf(outline);
+  return maxY - minY > maxX - minX;
+}
+
+function rowsOf(turned: boolean, outline: Outline, holes: readonly Outline[], width: Length) {
+  const loops = [outline, ...holes].map((loop) => (turned ? loop.map(([x, y]) => [y, x] as const) : loop));
+  const [first] = loops;
+  if (!first) return [];
+  const box = boxOf(first);
+  if (loops.every(isRectilinear)) return sliceRows(slabsOf(loops), box.minY, width);
+  const runs: readonly Span[] = [{ from: box.minX, to: box.maxX }];
+  const count = roundUpRatio(BigInt(box.maxY - box.minY), BigInt(width));
+  return Array.from({ length: count }, (_, i) => ({ v: box.minY + i * width, height: width, runs }));
+}
+
+function cutRun({ from, to }: Span, longest: number): readonly Span[] {
+  const pieces = roundUpRatio(BigInt(to - from), BigInt(longest));
+  const length = roundUpRatio(BigInt(to - from), BigInt(pieces));
+  return Array.from({ length: pieces }, (_, i) => ({ from: from + i * length, to: from + (i + 1) * length }));
+}
+
+function placed(turned: boolean, { from, to }: Span, v: number, width: Length): PlacedStrip {
+  const length = ticks(to - from);
+  return turned ? { x: v, y: from, alongX: width, alongY: length } : { x: from, y: v, alongX: length, alongY: width };
+}
+
+// Tack strip along the walls: its length less the doorways, the pieces it was nailed down in, and how far out
+// it reaches.
+
+/** Ticks round a room: every wall of the outline and its holes. */
+export function perimeterOf(outline: Outline, holes: readonly Outline[]): Length {
+  const walls = [outline, ...holes].flatMap((loop) => loop.map((_, i) => wallLength(loop, i)));
+  return ticks(walls.reduce<number>((sum, wall) => sum + wall, 0));
+}
+
+/** Perimeter − doorways, in ticks; undefined when the doorways are wider than the walls. */
+export function tackStripLength(perimeter: Length, doorways: readonly Length[]): Length | undefined {
+  const left = doorways.reduce<number>((rest, doorway) => rest - doorway, perimeter);
+  return left < 0 ? undefined : ticks(left);
+}
+
+/** Pieces of tack strip: ⌈length ÷ piece⌉. */
+export function tackStripPieces(length: Length, piece: Length): number {
+  return roundUpRatio(BigInt(length), BigInt(piece));
+}
+
+/** How far from the wall tack strip may reach: the gully beside it and its own width (CRI 104/105 §11.1). */
+export function tackStripReach(gully: Length, width: Length): Length {
+  return ticks(gully + width);
+}
