@@ -2,8 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../src/chat/command.ts';
-import { NOISE_FIGURES } from '../src/figures/noise.ts';
-import { cautionsFor, TASKS } from '../src/figures/safety.ts';
+import { cautionsFor, NOISE_FIGURES, TASKS } from '../src/figures/safety-figures.ts';
 import { readDay } from '../src/input/noise-day.ts';
 import { choice, text } from '../src/input/options.ts';
 import { noiseDose, recommendedDose } from '../src/prep/noise-dose.ts';

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../src/chat/command.ts';
-import { FIGURES } from '../src/figures/figures.ts';
+import { FIGURES } from '../src/figures/all-figures.ts';
 import { text } from '../src/input/options.ts';
 import { read } from '../src/input/reading.ts';
 import { SOURCES, saySource } from '../src/text/sources.ts';

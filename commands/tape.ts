@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../src/chat/command.ts';
-import { INCH, SQUARE_FOOT } from '../src/figures/units.ts';
+import { INCH, SQUARE_FOOT } from '../src/figures/cited.ts';
 import { text } from '../src/input/options.ts';
 import { sayTape } from '../src/input/say-tape.ts';
 import { readTape } from '../src/input/tape.ts';

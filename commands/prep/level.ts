@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { FLOATING_FLATNESS, LEVEL_TAKEN, LEVELLER_YIELD, POUR_DEPTH } from '../../src/figures/flatness.ts';
+import { FLOATING_FLATNESS, LEVEL_TAKEN, LEVELLER_YIELD, POUR_DEPTH } from '../../src/figures/subfloor-figures.ts';
 import { choice, length, text } from '../../src/input/options.ts';
 import { readPart } from '../../src/input/place-area.ts';
 import { readReadings } from '../../src/input/readings.ts';

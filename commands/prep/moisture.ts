@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { METHOD_UNTOLD, MOISTURE_LIMITS, MOISTURE_SPREAD } from '../../src/figures/moisture.ts';
+import { METHOD_UNTOLD, MOISTURE_LIMITS, MOISTURE_SPREAD } from '../../src/figures/moisture-figures.ts';
 import { readBase } from '../../src/input/mineral.ts';
 import { choice, text } from '../../src/input/options.ts';
 import { readPart } from '../../src/input/place-area.ts';

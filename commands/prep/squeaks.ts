@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { JOIST_RUN, SCREW_PACK, SQUEAK_SPACING } from '../../src/figures/subfloor.ts';
+import { JOIST_RUN, SCREW_PACK, SQUEAK_SPACING } from '../../src/figures/subfloor-figures.ts';
 import { choice, count, length, text } from '../../src/input/options.ts';
 import { readPart } from '../../src/input/place-area.ts';
 import { inches } from '../../src/units/length.ts';

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { FLOOR_HEIGHT, LEVEL_FLOORS, PROFILE_STICKS, UNDERCUT_CLEARANCE } from '../../src/figures/edges.ts';
+import { FLOOR_HEIGHT, LEVEL_FLOORS, PROFILE_STICKS, UNDERCUT_CLEARANCE } from '../../src/figures/trim-figures.ts';
 import { length, text } from '../../src/input/options.ts';
 import { readEdgeDoorways } from '../../src/input/rooms/edge-doorways.ts';
 import { readStairs } from '../../src/input/rooms/edge-stairs.ts';

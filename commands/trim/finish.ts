@@ -2,9 +2,16 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { CAULK_BEAD, CAULK_TUBE } from '../../src/figures/caulk.ts';
-import { NAIL_GRIP, NAILS_PER_STUD, WALLBOARD } from '../../src/figures/nails.ts';
-import { PAINT_COATS, PAINT_COVERAGE, TRIM_HEIGHT } from '../../src/figures/paint.ts';
+import {
+  CAULK_BEAD,
+  CAULK_TUBE,
+  NAIL_GRIP,
+  NAILS_PER_STUD,
+  PAINT_COATS,
+  PAINT_COVERAGE,
+  TRIM_HEIGHT,
+  WALLBOARD,
+} from '../../src/figures/trim-figures.ts';
 import { count, length, text } from '../../src/input/options.ts';
 import { readNail } from '../../src/input/stock-nail.ts';
 import { readCoverage, readVolume } from '../../src/input/stock-volume.ts';

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { BREAKS, SHOE, STICKS } from '../../src/figures/trim.ts';
+import { BREAKS, SHOE, STICKS } from '../../src/figures/trim-figures.ts';
 import { length, percent, text } from '../../src/input/options.ts';
 import { readStock } from '../../src/input/stock.ts';
 import { inches, millimetres } from '../../src/units/length.ts';

@@ -1,6 +1,6 @@
 /** What hazards make of an ask: an emergency answered alone, work refused, a line beside an answer, and lines that lose nothing that was typed. */
 
-import { hazardSources } from '../figures/hazards.ts';
+import { hazardSources } from '../figures/safety-figures.ts';
 import { bearing, PLAINEST } from '../hazards/bearing.ts';
 import { byGravity, type Cleared, type Screened, type Sighting } from '../hazards/hazard.ts';
 import { screen, tells } from '../hazards/screen.ts';

@@ -1,7 +1,7 @@
 /** `prep tearout`, `prep lift`, `prep plan` and `safety` as they are asked, against sums done by hand. */
 
 import { describe, expect, it, test } from 'vitest';
-import { TASKS } from '../../src/figures/safety.ts';
+import { TASKS } from '../../src/figures/safety-figures.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { feet, inches, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/length.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';

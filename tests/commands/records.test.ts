@@ -3,8 +3,8 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
+import { FIGURES } from '../../src/figures/all-figures.ts';
 import type { Cited } from '../../src/figures/cited.ts';
-import { FIGURES } from '../../src/figures/figures.ts';
 import { fullName, isCalculating, optionsOf } from '../../src/input/command-shape.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/units/length.ts';

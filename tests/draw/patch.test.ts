@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { LOOKS } from '../../src/drawing/palette.ts';
 import { drawPatch } from '../../src/drawing/patch.ts';
 import { meet, textBox } from '../../src/drawing/text.ts';
-import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/figures/subfloor.ts';
+import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/figures/subfloor-figures.ts';
 import { type Patch, planPatch } from '../../src/prep/subfloor-patch.ts';
 import type { Drawing, Shape } from '../../src/reply/drawing.ts';
 import { feet, inches, ticks } from '../../src/units/length.ts';

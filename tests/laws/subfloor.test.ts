@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LevelResult } from '../../commands/prep/parts/level.ts';
 import type { PatchResult } from '../../commands/prep/parts/patch-result.ts';
-import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/figures/subfloor.ts';
+import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/figures/subfloor-figures.ts';
 import { type Patch, type PatchRules, planPatch } from '../../src/prep/subfloor-patch.ts';
 import { feet, inches, type Length, millimetres, ticks } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { PatchResult } from '../../commands/prep/parts/patch-result.ts';
-import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../src/figures/adhesive.ts';
+import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../src/figures/subfloor-figures.ts';
 import { feetPerTube, tubesFor } from '../../src/prep/subfloor-patch.ts';
 import { inches } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';

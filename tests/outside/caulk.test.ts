@@ -1,8 +1,7 @@
 /** Caulk and nails as the trade has them, each beside its source. */
 
 import { expect, it, test } from 'vitest';
-import { CAULK_TUBE } from '../../src/figures/caulk.ts';
-import { NAIL_STEPS, SAME_STUD } from '../../src/figures/nails.ts';
+import { CAULK_TUBE, NAIL_STEPS, SAME_STUD } from '../../src/figures/trim-figures.ts';
 import { beadLength, fillerLitres, nailCount, nailLength, tubesFor } from '../../src/trim/finishing.ts';
 import { feet, inches, TICKS_PER_FOOT } from '../../src/units/length.ts';
 

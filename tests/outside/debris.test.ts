@@ -1,8 +1,18 @@
 /** Debris weights and volumes against published factors and an example worked in print. */
 
 import { describe, expect, it, test } from 'vitest';
-import { CARPET_ALONE, LAID_WEIGHT, LOOSE_PAD, LOOSE_WEIGHT, PAD_SHARE, PICKUP_BED } from '../../src/figures/debris.ts';
-import { BUNDLE, GULLY, TACK_STRIP, WIDE_TACK_STRIP } from '../../src/figures/tearout.ts';
+import {
+  BUNDLE,
+  CARPET_ALONE,
+  GULLY,
+  LAID_WEIGHT,
+  LOOSE_PAD,
+  LOOSE_WEIGHT,
+  PAD_SHARE,
+  PICKUP_BED,
+  TACK_STRIP,
+  WIDE_TACK_STRIP,
+} from '../../src/figures/tearout-figures.ts';
 import { kilogramsOf, tackStripReach } from '../../src/prep/tearout-amounts.ts';
 import { areaOf, feet, inches } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';

@@ -1,7 +1,7 @@
 /** Notches and holes in a joist against the limits printed for a 2×10. */
 
 import { describe, expect, it } from 'vitest';
-import { JOIST_LIMITS } from '../../src/figures/joists.ts';
+import { JOIST_LIMITS } from '../../src/figures/subfloor-figures.ts';
 import { joistFlaws, joistLimits } from '../../src/prep/joist-cut.ts';
 import { inches, TICKS_PER_INCH } from '../../src/units/length.ts';
 import { answerTo, problemsOf } from '../bot/asked.ts';

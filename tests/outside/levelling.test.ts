@@ -10,7 +10,7 @@ import {
   FLOATING_FLATNESS_METRIC,
   NAILED_FLATNESS,
   NAILED_FLATNESS_METRIC,
-} from '../../src/figures/flatness.ts';
+} from '../../src/figures/subfloor-figures.ts';
 import {
   allowedGap,
   bagsFor,

@@ -1,7 +1,7 @@
 /** Paint on trim by what a gallon covers, beside its source. */
 
 import { expect, it, test } from 'vitest';
-import { PAINT_COVERAGE } from '../../src/figures/paint.ts';
+import { PAINT_COVERAGE } from '../../src/figures/trim-figures.ts';
 import { coatLitres } from '../../src/trim/finishing.ts';
 import { feet, inches } from '../../src/units/length.ts';
 

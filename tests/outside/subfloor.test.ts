@@ -1,7 +1,7 @@
 /** Fasteners, sheets and screws of a panel subfloor against what the trade prints. */
 
 import { describe, expect, it } from 'vitest';
-import { FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../src/figures/subfloor.ts';
+import { FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../src/figures/subfloor-figures.ts';
 import { squeakScrews } from '../../src/prep/joist-cut.ts';
 import { fastenerPlaces } from '../../src/prep/subfloor-patch.ts';
 import { inches } from '../../src/units/length.ts';

@@ -2,8 +2,8 @@
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { drawChoices } from '../../../src/drawing/choices-sheet.ts';
-import { PLANK_FIGURES } from '../../../src/figures/planks.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
+import { PLANK_FIGURES } from '../../../src/figures/floor-figures.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import { sayMoney, sayNumber } from '../../../src/input/say.ts';
 import type { Saying } from '../../../src/input/say-length.ts';
 import { largestOf } from '../../../src/layout/direction.ts';

@@ -1,6 +1,6 @@
 /** The facts of a plank answer: what to buy, and how the floor is laid. */
 
-import { RULE_OF_THUMB_PERCENT } from '../../../src/figures/planks.ts';
+import { RULE_OF_THUMB_PERCENT } from '../../../src/figures/floor-figures.ts';
 import { sayArea, sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import { planksByArea } from '../../../src/layout/cartons.ts';

@@ -1,6 +1,6 @@
 /** The facts of a herringbone answer: what to buy, how the field lies, and the pieces to cut. */
 
-import { HERRINGBONE_THUMB_PERCENT } from '../../../src/figures/planks.ts';
+import { HERRINGBONE_THUMB_PERCENT } from '../../../src/figures/floor-figures.ts';
 import { sayArea, sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import { sayPieceMarked } from '../../../src/input/say-piece.ts';

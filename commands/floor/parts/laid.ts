@@ -1,7 +1,7 @@
 /** From what was told to a laid floor and its price: the part that every floor command shares. */
 
 import type { Context, Problems } from '../../../src/chat/command.ts';
-import { LONG_RUN, LONG_RUN_GAP } from '../../../src/figures/planks.ts';
+import { LONG_RUN, LONG_RUN_GAP } from '../../../src/figures/floor-figures.ts';
 import { sayMoney } from '../../../src/input/say.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import { costOf, type Purchase, purchaseOf } from '../../../src/layout/cartons.ts';

@@ -11,7 +11,7 @@ import {
   STAGGER,
   STAIR_STEP,
   WALL_DOUBT,
-} from '../../../src/figures/planks.ts';
+} from '../../../src/figures/floor-figures.ts';
 import { count, direction, length, pattern, percent, plank, room, text } from '../../../src/input/options.ts';
 import { readHomeDoorways } from '../../../src/input/rooms/home-doorways.ts';
 import { readStanding } from '../../../src/input/rooms/standing.ts';

@@ -1,7 +1,7 @@
 /** The answer for a floor begun: whether what is left lays the rest, and how. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import type { SoFar } from '../../../src/language/old/so-far.ts';
 import type { Plan } from '../../../src/layout/floor.ts';

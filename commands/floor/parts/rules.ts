@@ -1,6 +1,6 @@
 /** The rules of an ask, from what was told. */
 
-import { STAIR_STEP } from '../../../src/figures/planks.ts';
+import { STAIR_STEP } from '../../../src/figures/floor-figures.ts';
 import type { ToldRows } from '../../../src/input/layout.ts';
 import type { Units } from '../../../src/input/reading.ts';
 import type { ToldPlank, ToldRooms } from '../../../src/input/told.ts';

@@ -1,9 +1,9 @@
 /** The house a tear-out happens in: its options, and the Refusal where its floor may hold asbestos. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { ASBESTOS_MARGIN } from '../../../src/figures/asbestos.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
-import { COVERING_UNTOLD } from '../../../src/figures/tearout.ts';
+import { ASBESTOS_MARGIN } from '../../../src/figures/old-materials-figures.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
+import { COVERING_UNTOLD } from '../../../src/figures/tearout-figures.ts';
 import { readTested } from '../../../src/input/asbestos-test.ts';
 import { readCountry } from '../../../src/input/country.ts';
 import { readBeneath, readCovering, type ToldBeneath, type ToldCovering } from '../../../src/input/covering.ts';

@@ -1,6 +1,7 @@
 /** From the options of `prep level` to its answer. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import {
   FLATNESS_FIGURES,
   FLOATING_FLATNESS,
@@ -8,8 +9,7 @@ import {
   HEAVIEST_FILL,
   NAILED_FLATNESS,
   NAILED_FLATNESS_METRIC,
-} from '../../../src/figures/flatness.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
+} from '../../../src/figures/subfloor-figures.ts';
 import { mineralIn } from '../../../src/input/mineral.ts';
 import type { Units } from '../../../src/input/reading.ts';
 import type { ToldRule } from '../../../src/input/readings-rule.ts';

@@ -2,8 +2,7 @@
 
 import type { z } from 'zod';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { LIFTING_FIGURES } from '../../../src/figures/lifting.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
+import { cautionsFor, LIFTING_FIGURES } from '../../../src/figures/safety-figures.ts';
 import { sayNumber } from '../../../src/input/say.ts';
 import type { Saying } from '../../../src/input/say-length.ts';
 import { liftingIndex, weightLimits } from '../../../src/prep/lifting.ts';

@@ -1,6 +1,6 @@
 /** What `prep moisture` reads. */
 
-import type { MoistureMethod } from '../../../src/figures/moisture.ts';
+import type { MoistureMethod } from '../../../src/figures/moisture-figures.ts';
 import type { Base } from '../../../src/input/mineral.ts';
 import type { ToldPart } from '../../../src/input/place-area.ts';
 import type { Found } from '../../../src/input/place-found.ts';

@@ -6,7 +6,7 @@ import {
   MOISTURE_STOPS,
   type MoistureKind,
   type MoistureMethod,
-} from '../../../src/figures/moisture.ts';
+} from '../../../src/figures/moisture-figures.ts';
 import { type Mineral, mineralIn } from '../../../src/input/mineral.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import {

@@ -6,7 +6,7 @@ import {
   MOISTURE_SPREAD,
   MOISTURE_STOPS,
   type MoistureKind,
-} from '../../../src/figures/moisture.ts';
+} from '../../../src/figures/moisture-figures.ts';
 import { sayNumber } from '../../../src/input/say.ts';
 import type { Saying } from '../../../src/input/say-length.ts';
 import type { MoistureFlaw, Verdict } from '../../../src/prep/dryness.ts';

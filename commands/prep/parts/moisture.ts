@@ -11,8 +11,8 @@ import {
   type MoistureKind,
   moistureFigures,
   WOOD_READINGS,
-} from '../../../src/figures/moisture.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
+} from '../../../src/figures/moisture-figures.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import type { Saying } from '../../../src/input/say-length.ts';
 import { moistureVerdict, readingsByArea, testsByArea } from '../../../src/prep/dryness.ts';
 import type { Result } from '../../../src/reply/reply.ts';

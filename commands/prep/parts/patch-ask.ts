@@ -11,7 +11,7 @@ import {
   PATCH_BAYS,
   PATCH_RIM,
   SHEET_BAYS,
-} from '../../../src/figures/subfloor.ts';
+} from '../../../src/figures/subfloor-figures.ts';
 import type { ToldDamage } from '../../../src/input/place.ts';
 import type { Found } from '../../../src/input/place-found.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';

@@ -1,7 +1,13 @@
 /** The facts of a patch: where to cut, what to buy, and what comes from which sheet. */
 
-import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../../src/figures/adhesive.ts';
-import { BLOCK_SCREWS, FASTENER_BITE, FASTENER_SPACING, SCREW_STEPS } from '../../../src/figures/subfloor.ts';
+import {
+  BEAD_WASTE,
+  BLOCK_SCREWS,
+  CUBIC_INCHES_PER_FLUID_OUNCE,
+  FASTENER_BITE,
+  FASTENER_SPACING,
+  SCREW_STEPS,
+} from '../../../src/figures/subfloor-figures.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import { squeakScrews } from '../../../src/prep/joist-cut.ts';
 import { cornersOf, feetPerTube, type Patch, tubesFor } from '../../../src/prep/subfloor-patch.ts';

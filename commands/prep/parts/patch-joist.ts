@@ -1,7 +1,7 @@
 /** Notches and holes told of a joist, against the limits of its depth. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { JOIST_LIMITS } from '../../../src/figures/joists.ts';
+import { JOIST_LIMITS } from '../../../src/figures/subfloor-figures.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import { type JoistFlaw, joistFlaws, joistLimits } from '../../../src/prep/joist-cut.ts';
 import type { Problem, Refusal } from '../../../src/reply/reply.ts';

@@ -1,7 +1,6 @@
 /** What a patch takes: sheets, blocks, screws and adhesive. */
 
-import { BEAD_WASTE } from '../../../src/figures/adhesive.ts';
-import { BLOCK_SCREWS } from '../../../src/figures/subfloor.ts';
+import { BEAD_WASTE, BLOCK_SCREWS } from '../../../src/figures/subfloor-figures.ts';
 import { sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import { beadLitres, type Patch } from '../../../src/prep/subfloor-patch.ts';

@@ -1,8 +1,17 @@
 /** The options that subfloor commands share. */
 
-import { BEAD, TUBE } from '../../../src/figures/adhesive.ts';
-import { ENGINEERED_JOIST, JOIST_DEPTH, JOIST_SPACING, JOIST_WIDTH } from '../../../src/figures/joists.ts';
-import { JOIST_RUN, PANEL_THICKNESS, PATCH_MARGIN, SHEET } from '../../../src/figures/subfloor.ts';
+import {
+  BEAD,
+  ENGINEERED_JOIST,
+  JOIST_DEPTH,
+  JOIST_RUN,
+  JOIST_SPACING,
+  JOIST_WIDTH,
+  PANEL_THICKNESS,
+  PATCH_MARGIN,
+  SHEET,
+  TUBE,
+} from '../../../src/figures/subfloor-figures.ts';
 import { choice, length, text } from '../../../src/input/options.ts';
 import { readFound } from '../../../src/input/place-found.ts';
 import { readSheet, readTube } from '../../../src/input/place-sheet.ts';

@@ -2,11 +2,15 @@
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { drawPatch } from '../../../src/drawing/patch.ts';
-import { ADHESIVE_FIGURES } from '../../../src/figures/adhesive.ts';
-import { JOIST_FIGURES } from '../../../src/figures/joists.ts';
-import { MOULD_AREA } from '../../../src/figures/moisture.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
-import { PANEL_AT_24, PANEL_GAP, PATCH_FIGURES } from '../../../src/figures/subfloor.ts';
+import { MOULD_AREA } from '../../../src/figures/moisture-figures.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
+import {
+  ADHESIVE_FIGURES,
+  JOIST_FIGURES,
+  PANEL_AT_24,
+  PANEL_GAP,
+  PATCH_FIGURES,
+} from '../../../src/figures/subfloor-figures.ts';
 import { foundAside, together } from '../../../src/input/place-found.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import { type Patch, planPatch } from '../../../src/prep/subfloor-patch.ts';

@@ -1,8 +1,8 @@
 /** The options of `prep plan`. */
 
 import type { z } from 'zod';
-import { LEVELLER_DRIES } from '../../../src/figures/flatness.ts';
-import { LONGEST_ACCLIMATION } from '../../../src/figures/planks.ts';
+import { LONGEST_ACCLIMATION } from '../../../src/figures/floor-figures.ts';
+import { LEVELLER_DRIES } from '../../../src/figures/subfloor-figures.ts';
 import { choice, count, room } from '../../../src/input/options.ts';
 import { houseOptions } from './house.ts';
 import { doorsOption } from './tearout-options.ts';

@@ -1,8 +1,7 @@
 /** The stages and tools of a plan, as this house and floor need them. */
 
-import { ASBESTOS_MARGIN } from '../../../src/figures/asbestos.ts';
-import { FLOATING_FLATNESS, FLOATING_FLATNESS_METRIC } from '../../../src/figures/flatness.ts';
-import { LEAD_YEARS } from '../../../src/figures/lead.ts';
+import { ASBESTOS_MARGIN, LEAD_YEARS } from '../../../src/figures/old-materials-figures.ts';
+import { FLOATING_FLATNESS, FLOATING_FLATNESS_METRIC } from '../../../src/figures/subfloor-figures.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import { type Country, mayHoldAsbestos } from '../../../src/prep/old-materials.ts';
 import type { Covering } from '../../../src/prep/tearout-amounts.ts';

@@ -1,11 +1,10 @@
 /** From the options of `prep plan` to its answer, or the Refusal that its floor asks for. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { asbestosFigures } from '../../../src/figures/asbestos.ts';
-import { HEATING_FIGURES } from '../../../src/figures/heating.ts';
-import { leadFigures } from '../../../src/figures/lead.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
-import { LIFTING_PACE } from '../../../src/figures/tearout.ts';
+import { HEATING_FIGURES } from '../../../src/figures/floor-figures.ts';
+import { asbestosFigures, leadFigures } from '../../../src/figures/old-materials-figures.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
+import { LIFTING_PACE } from '../../../src/figures/tearout-figures.ts';
 import { sayArea } from '../../../src/input/say.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import { sayHours } from '../../../src/input/say-loose.ts';

@@ -1,8 +1,8 @@
 /** From the options of `prep squeaks` to its answer. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
-import { FASTENER_BITE, SCREW_STEPS, SQUEAK_FIGURES } from '../../../src/figures/subfloor.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
+import { FASTENER_BITE, SCREW_STEPS, SQUEAK_FIGURES } from '../../../src/figures/subfloor-figures.ts';
 import type { ToldPart } from '../../../src/input/place-area.ts';
 import type { Found } from '../../../src/input/place-found.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';

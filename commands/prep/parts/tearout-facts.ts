@@ -1,15 +1,16 @@
 /** The headline, the strips and the facts of a tear-out, in words. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { BAG, LAID_WEIGHT } from '../../../src/figures/debris.ts';
 import {
+  BAG,
   BUNDLE,
   GULLY,
+  LAID_WEIGHT,
   PAD_STAPLES,
   TACK_STRIP,
   TACK_STRIP_PIECE,
   WIDE_TACK_STRIP,
-} from '../../../src/figures/tearout.ts';
+} from '../../../src/figures/tearout-figures.ts';
 import { sayArea, sayNumber, sayWeight } from '../../../src/input/say.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import { sayHours, sayLoose } from '../../../src/input/say-loose.ts';

@@ -1,7 +1,7 @@
 /** Painted trim of a tear-out against the rule for minor work on old paint. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { LEAD_YEARS, MINOR_WORK } from '../../../src/figures/lead.ts';
+import { LEAD_YEARS, MINOR_WORK } from '../../../src/figures/old-materials-figures.ts';
 import { sayArea } from '../../../src/input/say.ts';
 import { disturbedArea, isMinor } from '../../../src/prep/old-materials.ts';
 import type { Block } from '../../../src/reply/reply.ts';

@@ -1,6 +1,6 @@
 /** What a tear-out takes: bags, blades, masks, and a container where one is told. */
 
-import { BAG } from '../../../src/figures/debris.ts';
+import { BAG } from '../../../src/figures/tearout-figures.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/text/needs.ts';
 import type { Tearout } from './tearout-sums.ts';

@@ -1,8 +1,16 @@
 /** The options of `prep tearout`. */
 
 import type { Cited } from '../../../src/figures/cited.ts';
-import { CARPET_ALONE, LAID_WEIGHT, PICKUP_BED, PICKUP_PAYLOAD } from '../../../src/figures/debris.ts';
-import { BUNDLE, DOORWAY, ONE_PERSON, STRIP_WIDTH } from '../../../src/figures/tearout.ts';
+import {
+  BUNDLE,
+  CARPET_ALONE,
+  DOORWAY,
+  LAID_WEIGHT,
+  ONE_PERSON,
+  PICKUP_BED,
+  PICKUP_PAYLOAD,
+  STRIP_WIDTH,
+} from '../../../src/figures/tearout-figures.ts';
 import { readHaul } from '../../../src/input/haul.ts';
 import { length, room, text } from '../../../src/input/options.ts';
 import type { Reading } from '../../../src/input/reading.ts';

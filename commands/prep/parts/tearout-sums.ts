@@ -3,23 +3,21 @@
 import type { z } from 'zod';
 import {
   BAG,
+  BLADE_LASTS,
   CARPET_ALONE,
+  CARPET_SHARE,
   CONTAINERS,
   LAID_WEIGHT,
+  LIFTING_PACE,
   LOOSE_PAD,
   looseVolume,
-  PAD_SHARE,
-  PICKUP_BED,
-} from '../../../src/figures/debris.ts';
-import {
-  BLADE_LASTS,
-  CARPET_SHARE,
-  LIFTING_PACE,
   MASK_LASTS,
+  PAD_SHARE,
   PAD_STAPLES,
+  PICKUP_BED,
   STAPLE_PACE,
   TACK_STRIP_PACE,
-} from '../../../src/figures/tearout.ts';
+} from '../../../src/figures/tearout-figures.ts';
 import { doorwaysOf } from '../../../src/input/rooms/doorways.ts';
 import {
   type Carrier,

@@ -1,11 +1,9 @@
 /** From the options of `prep tearout` to its answer, its Problems, or the Refusal that its floor asks for. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { asbestosFigures } from '../../../src/figures/asbestos.ts';
-import { debrisFigures } from '../../../src/figures/debris.ts';
-import { leadFigures } from '../../../src/figures/lead.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
-import { tearoutFigures } from '../../../src/figures/tearout.ts';
+import { asbestosFigures, leadFigures } from '../../../src/figures/old-materials-figures.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
+import { debrisFigures, tearoutFigures } from '../../../src/figures/tearout-figures.ts';
 import type { Country } from '../../../src/prep/old-materials.ts';
 import { type Covering, isRolled, kilogramsOf } from '../../../src/prep/tearout-amounts.ts';
 import type { Action, Block, Result, Source } from '../../../src/reply/reply.ts';

@@ -1,8 +1,8 @@
 /** From findings told and kept to a report room by room, with who to call where it is not the asker's to do. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { MOULD_AREA } from '../../../src/figures/moisture.ts';
-import { cautionsFor } from '../../../src/figures/safety.ts';
+import { MOULD_AREA } from '../../../src/figures/moisture-figures.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import { readListDeed } from '../../../src/input/listed.ts';
 import { sayArea } from '../../../src/input/say.ts';
 import { hostZone, sayDay } from '../../../src/input/zone.ts';

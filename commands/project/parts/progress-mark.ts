@@ -1,6 +1,6 @@
 /** Progress told, as marks of rooms and stages; or the Problems where room, stage or time is not plain. */
 
-import { LONGEST_ACCLIMATION } from '../../../src/figures/planks.ts';
+import { LONGEST_ACCLIMATION } from '../../../src/figures/floor-figures.ts';
 import type { ToldProgress } from '../../../src/language/old/progress-said.ts';
 import { progressOf } from '../../../src/project/progress.ts';
 import { type Mark, mark, markOf, type Stages, unmark } from '../../../src/project/stages.ts';

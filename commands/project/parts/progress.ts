@@ -1,7 +1,7 @@
 /** From what is told of progress to where every room stands and what it waits for. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { cautionsFor, type Task } from '../../../src/figures/safety.ts';
+import { cautionsFor, type Task } from '../../../src/figures/safety-figures.ts';
 import { hostZone, sayMoment } from '../../../src/input/zone.ts';
 import { readProgress } from '../../../src/language/old/progress-said.ts';
 import { LIMITS } from '../../../src/project/limits.ts';

@@ -1,6 +1,6 @@
 /** Cut lists as sheets: the pieces of one room, or of the doorways, as tables and one by one. */
 
-import { cautionsFor } from '../../../src/figures/safety.ts';
+import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import type { JobSheet, SawPiece } from '../../../src/reply/job-sheet.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';

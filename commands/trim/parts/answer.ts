@@ -3,7 +3,7 @@
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { drawElevations, type TrimShown } from '../../../src/drawing/elevation.ts';
 import { drawSticks } from '../../../src/drawing/stick.ts';
-import { TRIM_FIGURES } from '../../../src/figures/trim.ts';
+import { TRIM_FIGURES } from '../../../src/figures/trim-figures.ts';
 import { sayLength } from '../../../src/input/say-length.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
 import { NEEDS } from '../../../src/text/needs.ts';

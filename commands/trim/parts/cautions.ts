@@ -1,6 +1,6 @@
 /** The cautions of a trim answer: those of its tasks, each once. */
 
-import { cautionsFor, type Task } from '../../../src/figures/safety.ts';
+import { cautionsFor, type Task } from '../../../src/figures/safety-figures.ts';
 import type { Caution } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 

@@ -1,7 +1,7 @@
 /** From the options of `trim edges` to its answers. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { ALIKE_RISERS, EDGE_FIGURES, TRIP } from '../../../src/figures/edges.ts';
+import { ALIKE_RISERS, EDGE_FIGURES, TRIP } from '../../../src/figures/trim-figures.ts';
 import { unitIn, unitsOf } from '../../../src/input/length.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Block, Caution, Reply } from '../../../src/reply/reply.ts';

@@ -1,17 +1,19 @@
 /** From the options of `trim finish` to its answer. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { CAULK_FIGURES, NAIL_HOLE } from '../../../src/figures/caulk.ts';
 import {
+  CAULK_FIGURES,
   DEEPEST_NAIL,
+  GLUE_UP,
   LEAST_IN_STUD,
   NAIL_FIGURES,
   NAIL_GAUGE,
+  NAIL_HOLE,
   NAIL_STEPS,
+  PAINT_FIGURES,
   SAME_STUD,
-} from '../../../src/figures/nails.ts';
-import { PAINT_FIGURES } from '../../../src/figures/paint.ts';
-import { GLUE_UP, STUD_SPACING } from '../../../src/figures/trim.ts';
+  STUD_SPACING,
+} from '../../../src/figures/trim-figures.ts';
 import { sayArea, sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Caution } from '../../../src/reply/reply.ts';

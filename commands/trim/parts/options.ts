@@ -11,7 +11,7 @@ import {
   STICKS,
   STUD_SPACING,
   TRIM_THICKNESS,
-} from '../../../src/figures/trim.ts';
+} from '../../../src/figures/trim-figures.ts';
 import { choice, length, room, text } from '../../../src/input/options.ts';
 import { readCorners } from '../../../src/input/rooms/corners.ts';
 import { readAngle } from '../../../src/input/rooms/corners-angle.ts';

@@ -1,7 +1,7 @@
 /** From the options of `trim reset` to its answer. */
 
 import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
-import { BREAKS, TRIM_FIGURES } from '../../../src/figures/trim.ts';
+import { BREAKS, TRIM_FIGURES } from '../../../src/figures/trim-figures.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Block } from '../../../src/reply/reply.ts';

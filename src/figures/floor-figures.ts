@@ -1,6 +1,7 @@
 /** Figures for laying floating click plank: the rules a layout keeps unless its maker or the asker says otherwise. */
 
 import { USUAL_WALL } from '../layout/doorways.ts';
+import type { Source } from '../reply/reply.ts';
 import { inches, type Length, millimetres } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
 
@@ -150,3 +151,82 @@ export const PLANK_FIGURES = [
   WALL_THICKNESS,
   LONGEST_ACCLIMATION,
 ] as const;
+
+// Rules of a floating floor that are not sums: which of them touch an ask.
+
+/** What the ask says about the floor. */
+export interface FloorTraits {
+  readonly lock: 'click' | 'none';
+  readonly attachedPad: boolean | undefined;
+  readonly cartons: number;
+  readonly longRun: boolean;
+  /** The gap told is less than the standard one. */
+  readonly smallGap: boolean;
+}
+
+export type FloorRule =
+  | 'one-lot'
+  | 'mix-cartons'
+  | 'measure-ten'
+  | 'end-in-place'
+  | 'gap-under-trim'
+  | 'small-gap'
+  | 'nothing-through'
+  | 'tracks-to-subfloor'
+  | 'one-pad'
+  | 'pad-choice'
+  | 'long-run'
+  | 'dishwasher'
+  | 'stairs'
+  | 'keep-some';
+
+/** The rules to show, in the order in which they come up on the job. All are common practice. */
+export function floorRules({ lock, attachedPad, cartons, longRun, smallGap }: FloorTraits): readonly FloorRule[] {
+  const floating = lock === 'click';
+  const rules: [FloorRule, boolean][] = [
+    ['one-lot', cartons > 1],
+    ['mix-cartons', cartons > 1],
+    ['measure-ten', true],
+    ['end-in-place', true],
+    ['gap-under-trim', true],
+    ['small-gap', floating && smallGap],
+    ['nothing-through', floating],
+    ['tracks-to-subfloor', floating],
+    ['one-pad', attachedPad === true],
+    ['pad-choice', attachedPad === undefined && floating],
+    ['long-run', longRun],
+    ['dishwasher', true],
+    ['stairs', true],
+    ['keep-some', true],
+  ];
+  return rules.filter(([, touches]) => touches).map(([rule]) => rule);
+}
+
+// Figures for plank over a heated floor. The maker of the plank has the last word, and may forbid it.
+
+const MAKERS: Source = { title: 'Makers’ guides for floating plank over heated floors', standing: 'reported' };
+
+/** Degrees Fahrenheit. */
+export const HEATED_SURFACE: Cited<{ readonly least: number; readonly most: number }> = {
+  name: 'Surface of a heated floor',
+  said: 'at most 80–85 °F (27–29 °C)',
+  value: { least: 80, most: 85 },
+  source: MAKERS,
+};
+
+export const HEATED_DEPTH: Cited<Length> = {
+  name: 'Pipes or cables of a heated floor',
+  said: 'at least 1/2 in (13 mm) below the plank',
+  value: inches(0.5),
+  source: MAKERS,
+};
+
+/** Degrees Fahrenheit a day. */
+export const HEATED_STEP: Cited<number> = {
+  name: 'Heating up a heated floor after laying',
+  said: 'by 5 °F (3 °C) a day',
+  value: 5,
+  source: MAKERS,
+};
+
+export const HEATING_FIGURES = [HEATED_SURFACE, HEATED_DEPTH, HEATED_STEP] as const;
