@@ -8,7 +8,7 @@ import { layFloor } from '../src/layout/lay-floor.ts';
 import { stairStep } from '../src/layout/runs.ts';
 import type { Outline } from '../src/units/geometry.ts';
 import { feet, inches } from '../src/units/length.ts';
-import { inSteps } from '../src/workers/in-steps.ts';
+import { inSteps } from '../src/workers/time-limits.ts';
 import { type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 
 /** Milliseconds between looks at the event loop. */

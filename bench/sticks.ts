@@ -1,7 +1,7 @@
 /** Baseboard lists cut from sticks of several lengths and prices: how many proven cheapest, how fast, and what best-fit decreasing costs more. */
 
 import { bestFit, numbersOf, planOf, type StickPlan, type StickTask } from '../src/trim/sticks.ts';
-import { highs } from '../src/workers/highs.ts';
+import { highs } from '../src/workers/floor-flow.ts';
 import { searchSticks } from '../src/workers/stick-search.ts';
 import { average, type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 import { mulberry32 } from './random-rooms.ts';

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { roomNamed, sameName } from '../../src/project/room.ts';
 import { CHANGED, PROJECT } from '../../src/text/project.ts';
-import { readInTime } from '../../src/workers/reading-time.ts';
+import { readInTime } from '../../src/workers/time-limits.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';
 import { nameProblem, newNameOption } from './parts/named.ts';
 import { projectReply, TAKE_BACK } from './parts/reply.ts';

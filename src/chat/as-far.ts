@@ -1,7 +1,7 @@
 /** A command's answers as far as they could be worked out: what came, stands, and says why no more came. */
 
 import { notSearchedFurther, notWorkedOut, readingStopped } from '../text/busy.ts';
-import { Unworked } from '../workers/unworked.ts';
+import { Unworked } from '../workers/queue.ts';
 import type { Outcome } from './command.ts';
 
 type Run = Outcome | Promise<Outcome> | AsyncIterable<Outcome>;

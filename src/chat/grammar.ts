@@ -18,7 +18,7 @@ import {
 } from '../text/asks.ts';
 import { readingStopped } from '../text/busy.ts';
 import { nothingAsked } from '../text/plain.ts';
-import { readInTime } from '../workers/reading-time.ts';
+import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
 
 /** Longer lines are refused before anything looks at them. */

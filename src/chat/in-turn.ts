@@ -1,7 +1,7 @@
 /** Sums worked on a few at a time, fair a person: between them there is time to tell a platform that what came meanwhile was heard. */
 
 import { type Asker, accountKey } from '../accounts/asker.ts';
-import { RoundRobin } from '../workers/round-robin.ts';
+import { RoundRobin } from '../workers/queue.ts';
 
 /** A sum holds the whole process while it lasts; a second one may begin while the first waits for the store. */
 const AT_ONCE = 2;

@@ -3,7 +3,7 @@
 import { isCalculating } from '../input/command-shape.ts';
 import { factsOf } from '../input/option.ts';
 import type { Habits } from '../input/reading.ts';
-import { readInTime } from '../workers/reading-time.ts';
+import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
 
 /** Whether an option of a command reads a text. */

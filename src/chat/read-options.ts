@@ -7,7 +7,7 @@ import type { Habits, Typed, Units } from '../input/reading.ts';
 import type { Problem } from '../reply/reply.ts';
 import { missingOption } from '../text/asks.ts';
 import { readingStopped } from '../text/busy.ts';
-import { readInTime } from '../workers/reading-time.ts';
+import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
 
 /** Values by option, and how doubtful ones were read. */

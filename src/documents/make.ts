@@ -4,9 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
 import { isSheets, type Sheets } from '../reply/job-sheet.ts';
 import type { FileForm, Result } from '../reply/reply.ts';
-import { endWhenBroken } from '../workers/broken-threads.ts';
-import { whoAsks } from '../workers/whose.ts';
-import { WorkQueue } from '../workers/work-queue.ts';
+import { endWhenBroken, WorkQueue, whoAsks } from '../workers/queue.ts';
 import type { MakeTask } from './worker.ts';
 
 /** Workers load the built JavaScript, also when this file runs as TypeScript in a test. */

@@ -3,9 +3,7 @@
 import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
 import type { Drawing } from '../reply/drawing.ts';
-import { endWhenBroken } from '../workers/broken-threads.ts';
-import { whoAsks } from '../workers/whose.ts';
-import { WorkQueue } from '../workers/work-queue.ts';
+import { endWhenBroken, WorkQueue, whoAsks } from '../workers/queue.ts';
 import type { PictureTask } from './png-worker.ts';
 
 /** Width of a picture in pixels when none is asked for: two and a half for each unit of the sheet, sharp on a phone. */

@@ -2,7 +2,7 @@
 
 import { mentioned } from '../hazards/screen.ts';
 import type { Suspicion } from '../prep/old-materials.ts';
-import { readInTime } from '../workers/reading-time.ts';
+import { readInTime } from '../workers/time-limits.ts';
 
 /** Marks of asbestos whatever the year: the word itself, tar and asphalt, black glue, tiles of nine inches. */
 const SIGNS = ['LAYER_SIGN', 'LAYER_DARK_GLUE', 'LAYER_GLUE_DARK'];

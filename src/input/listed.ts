@@ -1,6 +1,6 @@
 /** What is done with a list of lines of one's own: shown, searched, one added or removed. */
 
-import { readInTime } from '../workers/reading-time.ts';
+import { readInTime } from '../workers/time-limits.ts';
 import { plainSigns, withoutHidden } from './rooms/room-plain.ts';
 
 export type ListDeed =

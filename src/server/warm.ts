@@ -5,7 +5,7 @@ import { answer } from '../chat/answer.ts';
 import type { Ports } from '../chat/ports.ts';
 import { toPng } from '../drawing/png.ts';
 import { WORKED_ASK } from '../platforms/terminal/demo.ts';
-import { limitReading } from '../workers/reading-time.ts';
+import { limitReading } from '../workers/time-limits.ts';
 import type { Config } from './config.ts';
 
 /** Answers once with nobody asking, so that the first who asks does not wait, and holds reading to its limit from then on. */

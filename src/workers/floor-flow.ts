@@ -1,9 +1,11 @@
 /** The flow of offcuts as a linear and an integer program: a bound on the planks, and the places of the joints that reach it. */
 
-import type { Highs } from 'highs';
+import highsModule, { type Highs } from 'highs';
 import type { Lane } from '../layout/cutting.ts';
-import type { FlowArc, FlowTable, Worth } from '../layout/offcut-flow.ts';
+import type { Bound, Plan } from '../layout/floor.ts';
+import { brokenArcs, type FlowArc, type FlowTable, flowBound, type Worth } from '../layout/offcut-flow.ts';
 import { seeded } from '../layout/scatter.ts';
+import type { ScatterFloor } from '../layout/scatter-rules.ts';
 
 /** Steps of rounding, and how many of them may be taken back. */
 const MOST_STEPS = 120;
@@ -223,4 +225,65 @@ function summed(entries: readonly Entry[]): readonly Entry[] {
   const sums = new Map<number, number>();
   for (const [row, value] of entries) if (value !== 0) sums.set(row, (sums.get(row) ?? 0) + value);
   return [...sums].filter(([, value]) => value !== 0);
+}
+
+// What is proved of a floor: bounds of its flow of offcuts, and which of them hold for a plan.
+
+/** Rounds of rules added to a linear program. */
+const ROUNDS = 8;
+
+/** `loose` holds for layouts that keep the shortest end; `tight` for those that keep the stagger and their looks too. */
+export interface FlowBounds {
+  readonly loose: number;
+  readonly tight: number;
+}
+
+/** The bounds of one way to cut the rows, rules of rows on one another added as the program breaks them. */
+export function bounded(model: FlowModel, table: FlowTable, floor: ScatterFloor): FlowBounds {
+  let loose: number | undefined;
+  let tight = 0;
+  for (let round = 0; round < ROUNDS; round++) {
+    const flow = model.relaxed();
+    if (!flow) break;
+    tight = Math.max(tight, flowBound(table, flow.worth, flow.arcs));
+    loose ??= tight;
+    const broken = table.exact ? brokenArcs(table, floor, flow.used) : [];
+    if (broken.length === 0) break;
+    model.hold(broken);
+  }
+  return { loose: loose ?? 0, tight };
+}
+
+/** What holds for every way to cut the rows. */
+export function leastOf(all: readonly FlowBounds[]): FlowBounds {
+  return {
+    loose: Math.min(...all.map(({ loose }) => loose)),
+    tight: Math.min(...all.map(({ tight }) => tight)),
+  };
+}
+
+/** True when a plan keeps every rule that its joints decide; a narrow strip hangs on the rows alone. */
+export function breaksNone({ broken }: Plan): boolean {
+  return broken.every(({ rule }) => rule === 'minRip');
+}
+
+/** The plan with the best bound that holds for it: one that breaks a rule may do with fewer planks than those that keep it. */
+export function proved(plan: Plan, plain: Omit<Bound, 'proven'>, flow: FlowBounds | undefined): Plan {
+  const endsKept = plan.broken.every(({ rule }) => rule !== 'minEnd');
+  if (!flow || !endsKept) return { ...plan, bound: { ...plain, proven: plan.planks === plain.best } };
+  const least = breaksNone(plan) ? flow.tight : flow.loose;
+  const best = Math.max(plain.best, least);
+  return { ...plan, bound: { area: plain.area, row: plain.row, flow: least, best, proven: plan.planks === best } };
+}
+
+// HiGHS, loaded once a thread (MIT, WebAssembly).
+
+let loading: Promise<Highs> | undefined;
+
+/** The solver of this thread. */
+export function highs(): Promise<Highs> {
+  // The package is CommonJS with a default of its own: Node gives the function, its types the namespace around it.
+  const load = highsModule as unknown as () => Promise<Highs>;
+  loading ??= load();
+  return loading;
 }

@@ -10,8 +10,7 @@ import { type FlowTable, flowTable } from '../layout/offcut-flow.ts';
 import { anneal, type Dealt, type Effort, mended, quickScatter, startsBy } from '../layout/scatter.ts';
 import { scatterFloor } from '../layout/scatter-rules.ts';
 import type { ScatterState } from '../layout/scatter-state.ts';
-import { bounded, breaksNone, type FlowBounds, leastOf, proved } from './floor-bounds.ts';
-import { type Flow, FlowModel } from './floor-flow.ts';
+import { bounded, breaksNone, type Flow, type FlowBounds, FlowModel, leastOf, proved } from './floor-flow.ts';
 
 /** Columns beyond which the program is not rounded: steps, not seconds, so that an answer repeats. */
 const MOST_COLUMNS = 6000;

@@ -4,11 +4,31 @@ import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { MessageChannel, type Worker } from 'node:worker_threads';
 import { Piscina } from 'piscina';
-import { endWhenBroken } from './broken-threads.ts';
-import type { Task } from './job.ts';
-import { Unworked } from './unworked.ts';
-import { whoAsks } from './whose.ts';
-import { WorkQueue } from './work-queue.ts';
+import type { Area } from '../layout/covered-area.ts';
+import type { Plan, Plank, Rules } from '../layout/floor.ts';
+import type { HerringRules } from '../layout/herringbone.ts';
+import type { ZigzagArea } from '../layout/herringbone-lay.ts';
+import type { Progress, Stock } from '../layout/resume-floor.ts';
+import type { StickTask } from '../trim/sticks.ts';
+import { endWhenBroken, Unworked, WorkQueue, whoAsks } from './queue.ts';
+
+// What worker threads are asked to do: plain data.
+
+export type Task =
+  | { readonly kind: 'sticks'; readonly task: StickTask }
+  | {
+      readonly kind: 'floor' | 'floor-search';
+      readonly areas: readonly Area[];
+      readonly plank: Plank;
+      readonly rules: Rules;
+    }
+  | { readonly kind: 'rest'; readonly plan: Plan; readonly progress: readonly Progress[]; readonly stock: Stock }
+  | {
+      readonly kind: 'herringbone';
+      readonly areas: readonly ZigzagArea[];
+      readonly plank: Plank;
+      readonly rules: HerringRules;
+    };
 
 /** What tasks may take. */
 export interface TaskBounds {
@@ -33,7 +53,10 @@ const WAIT_SECONDS = 60;
 
 /** Workers load the built JavaScript, also when this file runs as TypeScript in a test. */
 const WORKER = fileURLToPath(
-  new URL(import.meta.url.endsWith('.ts') ? '../../dist/src/workers/worker.js' : './worker.js', import.meta.url),
+  new URL(
+    import.meta.url.endsWith('.ts') ? '../../dist/src/workers/solve-worker.js' : './solve-worker.js',
+    import.meta.url,
+  ),
 );
 
 let bounds: TaskBounds = { workers: 0, queue: 200, queuePerPerson: 10, askSeconds: 20, askMegabytes: 512 };

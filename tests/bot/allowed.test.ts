@@ -8,7 +8,7 @@ import { weightOf } from '../../src/chat/allowed.ts';
 import { defineCommand } from '../../src/chat/command.ts';
 import type { Allowed, Asking } from '../../src/chat/ports.ts';
 import { fullName } from '../../src/input/command-shape.ts';
-import { Unworked, type Why } from '../../src/workers/unworked.ts';
+import { Unworked, type Why } from '../../src/workers/queue.ts';
 import { answersTo } from './asked.ts';
 import { demoPorts } from './demo-flat.ts';
 

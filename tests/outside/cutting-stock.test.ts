@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { firstSticks, type StickPlan, type StickTask } from '../../src/trim/sticks.ts';
-import { highs } from '../../src/workers/highs.ts';
+import { highs } from '../../src/workers/floor-flow.ts';
 import { searchSticks } from '../../src/workers/stick-search.ts';
 
 async function best(task: StickTask): Promise<StickPlan> {

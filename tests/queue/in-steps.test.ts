@@ -1,7 +1,7 @@
 /** Work in steps comes to what it returns, and others have the event loop between long stretches of it. */
 
 import { describe, expect, it } from 'vitest';
-import { inSteps } from '../../src/workers/in-steps.ts';
+import { inSteps } from '../../src/workers/time-limits.ts';
 
 function* counted(steps: number, each: number): Generator<undefined, number> {
   for (let i = 0; i < steps; i++) {

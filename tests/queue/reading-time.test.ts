@@ -8,7 +8,7 @@ import { defineCommand } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { reader } from '../../src/input/option.ts';
 import { DEFAULT_HABITS, read } from '../../src/input/reading.ts';
-import { limitReading, readInTime, readWithin } from '../../src/workers/reading-time.ts';
+import { limitReading, readInTime, readWithin } from '../../src/workers/time-limits.ts';
 import { problemsOf } from '../bot/asked.ts';
 
 /** Tries two ways for every letter: with these 40 it would take hours. */

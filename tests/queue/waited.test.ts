@@ -1,8 +1,7 @@
 /** How long somebody's work waited is told to whoever counts it, and nobody else's. */
 
 import { expect, it } from 'vitest';
-import { eachOnBehalfOf } from '../../src/workers/whose.ts';
-import { WorkQueue } from '../../src/workers/work-queue.ts';
+import { eachOnBehalfOf, WorkQueue } from '../../src/workers/queue.ts';
 
 it('counts the waits of one’s own work, and none where there was a place', async () => {
   const queue = new WorkQueue({ atOnce: 1, forFirst: 0, inAll: 10, ofOne: 10 });

@@ -2,10 +2,15 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { RoundRobin } from '../../src/workers/round-robin.ts';
-import { Unworked } from '../../src/workers/unworked.ts';
-import { eachOnBehalfOf, onBehalfOf, whoAsks } from '../../src/workers/whose.ts';
-import { type QueueTerms, WorkQueue } from '../../src/workers/work-queue.ts';
+import {
+  eachOnBehalfOf,
+  onBehalfOf,
+  type QueueTerms,
+  RoundRobin,
+  Unworked,
+  WorkQueue,
+  whoAsks,
+} from '../../src/workers/queue.ts';
 
 describe('things that wait', () => {
   it('are taken in rounds: between two of one person’s comes one of each who waits, and a person’s own in order', () => {

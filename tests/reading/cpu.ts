@@ -1,6 +1,6 @@
 /** Processor time of this process, so that a loaded machine makes nothing slow. */
 
-import { readWithin } from '../../src/workers/reading-time.ts';
+import { readWithin } from '../../src/workers/time-limits.ts';
 
 /** Milliseconds of processor time that some work takes: the least of a few runs, for the first one compiles it and garbage is collected when it suits. */
 export function cpuOf(work: () => unknown, enough = 50, runs = 4): number {

@@ -7,9 +7,7 @@ import { flowTable } from '../../src/layout/offcut-flow.ts';
 import type { Run } from '../../src/layout/runs.ts';
 import { scatterFloor } from '../../src/layout/scatter-rules.ts';
 import { inches } from '../../src/units/length.ts';
-import { bounded } from '../../src/workers/floor-bounds.ts';
-import { FlowModel } from '../../src/workers/floor-flow.ts';
-import { highs } from '../../src/workers/highs.ts';
+import { bounded, FlowModel, highs } from '../../src/workers/floor-flow.ts';
 import { fewestOf } from '../outside/layout-oracle.ts';
 
 const solver = await highs();

@@ -3,8 +3,8 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { layFloor } from '../../src/layout/lay-floor.ts';
 import { feet } from '../../src/units/length.ts';
-import { layAway } from '../../src/workers/floor.ts';
 import { closeWorkers, lastAnswerFrom } from '../../src/workers/pool.ts';
+import { layAway } from '../../src/workers/solve.ts';
 import { benchRules, plank, region } from '../outside/laid.ts';
 
 afterAll(closeWorkers);

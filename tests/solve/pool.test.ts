@@ -2,10 +2,15 @@
 
 import { afterEach, describe, expect, it } from 'vitest';
 import { feet } from '../../src/units/length.ts';
-import type { Task } from '../../src/workers/job.ts';
-import { answersFrom, boundTasks, closeWorkers, lastAnswerFrom, taskFigures } from '../../src/workers/pool.ts';
-import { Unworked } from '../../src/workers/unworked.ts';
-import { onBehalfOf } from '../../src/workers/whose.ts';
+import {
+  answersFrom,
+  boundTasks,
+  closeWorkers,
+  lastAnswerFrom,
+  type Task,
+  taskFigures,
+} from '../../src/workers/pool.ts';
+import { onBehalfOf, Unworked } from '../../src/workers/queue.ts';
 import { benchRules, plank, region } from '../outside/laid.ts';
 
 const USUAL = { workers: 0, queue: 200, queuePerPerson: 10, askSeconds: 20, askMegabytes: 512 };

@@ -11,7 +11,7 @@ import { worded } from '../../../src/text/cautions.ts';
 import { ACTIONS, planksHeadline, RULES_TITLE, STEPS } from '../../../src/text/floor.ts';
 import { sayFloorRule } from '../../../src/text/floor-rules.ts';
 import { type Length, TICKS_PER_MM } from '../../../src/units/length.ts';
-import { inSteps } from '../../../src/workers/in-steps.ts';
+import { inSteps } from '../../../src/workers/time-limits.ts';
 import { brokenBlocks } from './broken.ts';
 import { buyFacts, layFacts } from './facts.ts';
 import { guideTables, stepsFor } from './guide.ts';

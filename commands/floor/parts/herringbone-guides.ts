@@ -10,7 +10,7 @@ import { HERRING_DRAWING, HERRING_STEPS } from '../../../src/text/herringbone.ts
 import { SHAPE } from '../../../src/text/piece.ts';
 import { SAW } from '../../../src/text/saw.ts';
 import { ticks } from '../../../src/units/length.ts';
-import { inSteps } from '../../../src/workers/in-steps.ts';
+import { inSteps } from '../../../src/workers/time-limits.ts';
 import { type Guide, guidesReply } from './guides.ts';
 import { type HerringAsk, herringReply, layHerringAsk } from './herringbone.ts';
 import { type BoughtHerring, boardKinds, cutTables, fieldFacts } from './herringbone-facts.ts';

@@ -22,7 +22,7 @@ import {
 import { handedInRows } from '../../../src/text/herringbone-problems.ts';
 import { boxOf, doubleArea, type Outline } from '../../../src/units/geometry.ts';
 import { cents, type Length } from '../../../src/units/length.ts';
-import { betterFloors, isSearched, layAway } from '../../../src/workers/floor.ts';
+import { betterFloors, isSearched, layAway } from '../../../src/workers/solve.ts';
 import { askedHome } from './home.ts';
 import type { Cost } from './result.ts';
 import { type AreasAsk, type PlanksAsk, rulesOf } from './rules.ts';

@@ -10,7 +10,7 @@ import type { Block, Reply } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/cautions.ts';
 import { counted, largestTaken, oneRoomHeadline, STEPS } from '../../../src/text/floor.ts';
 import { noSuchRoom } from '../../../src/text/floor-problems.ts';
-import { inSteps } from '../../../src/workers/in-steps.ts';
+import { inSteps } from '../../../src/workers/time-limits.ts';
 import { nextAsks } from './answer.ts';
 import { brokenBlocks } from './broken.ts';
 import { layFacts } from './facts.ts';

@@ -5,7 +5,7 @@ import { purchaseOf } from '../../../src/layout/cartons.ts';
 import type { Area } from '../../../src/layout/covered-area.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
 import { LAY } from '../../../src/text/floor.ts';
-import { layAway } from '../../../src/workers/floor.ts';
+import { layAway } from '../../../src/workers/solve.ts';
 import { otherWork } from './other-work.ts';
 import { type PlanksAsk, patternOf } from './rules.ts';
 

@@ -12,7 +12,7 @@ import { RESUME } from '../../../src/text/resume.ts';
 import { allLaid, rowMisfits, slantedNotResumed } from '../../../src/text/resume-problems.ts';
 import { isRectilinear } from '../../../src/units/geometry.ts';
 import { roundUpRatio, TICKS_PER_INCH, ticks } from '../../../src/units/length.ts';
-import { restAway } from '../../../src/workers/rest.ts';
+import { restAway } from '../../../src/workers/solve.ts';
 import { brokenBlocks } from './broken.ts';
 import { type LaidFloor, layAsk, sayingOf, settled } from './laid.ts';
 import { restTables } from './resume-guide.ts';

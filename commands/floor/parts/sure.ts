@@ -7,7 +7,7 @@ import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { SURE } from '../../../src/text/sure.ts';
 import { wallLength } from '../../../src/units/geometry.ts';
 import { type Length, ticks } from '../../../src/units/length.ts';
-import { layAway } from '../../../src/workers/floor.ts';
+import { layAway } from '../../../src/workers/solve.ts';
 import type { LaidFloor } from './laid.ts';
 import { otherWork } from './other-work.ts';
 import type { PlanksAsk } from './rules.ts';

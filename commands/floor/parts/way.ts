@@ -6,7 +6,7 @@ import { betterWay, quarterTurned } from '../../../src/layout/direction.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
 import type { Fact } from '../../../src/reply/reply.ts';
 import { WAY } from '../../../src/text/floor-way.ts';
-import { layAway } from '../../../src/workers/floor.ts';
+import { layAway } from '../../../src/workers/solve.ts';
 import type { PlanksAsk } from './rules.ts';
 
 /**

@@ -5,7 +5,7 @@ import type { Command, Context } from '../../../src/chat/command.ts';
 import { isCalculating } from '../../../src/input/command-shape.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { pickUnknown } from '../../../src/text/project-problems.ts';
-import { readInTime } from '../../../src/workers/reading-time.ts';
+import { readInTime } from '../../../src/workers/time-limits.ts';
 import { valueRead } from './pick-value.ts';
 
 /** Picks to set and to clear, by their keys, and how doubtful ones were read. */

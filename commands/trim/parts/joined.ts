@@ -6,7 +6,7 @@ import type { Problem } from '../../../src/reply/reply.ts';
 import { laidByItself } from '../../../src/text/room-problems.ts';
 import { joinedOpen } from '../../../src/text/trim-problems.ts';
 import { wallLength } from '../../../src/units/geometry.ts';
-import { readInTime } from '../../../src/workers/reading-time.ts';
+import { readInTime } from '../../../src/workers/time-limits.ts';
 import type { WallsAsk } from './ask.ts';
 import { retoldBay } from './retold.ts';
 

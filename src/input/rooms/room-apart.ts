@@ -1,10 +1,9 @@
 /** Rooms told together, taken apart: each as a name and a text that reads the same by itself, whoever reads it. */
 
 import { roomExample, roomOnlyAmongOthers } from '../../text/room-problems.ts';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 import { unitIn } from '../length.ts';
-import type { Read, Reading, Units } from '../reading.ts';
-import { read, unread } from '../reading.ts';
+import { type Read, type Reading, read, type Units, unread } from '../reading.ts';
 import { namedPieces, readRooms } from './room.ts';
 import { plainSigns } from './room-plain.ts';
 import { gathered } from './room-region.ts';

@@ -13,7 +13,7 @@ import {
 } from '../../text/room-problems.ts';
 import { boxOf, doubleArea } from '../../units/geometry.ts';
 import { SQUARE_TICKS_PER_SQUARE_METRE, TICKS_PER_METRE } from '../../units/length.ts';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 import { unitIn, unitsOf } from '../length.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';
 import type { ToldRooms } from '../told.ts';

@@ -2,7 +2,7 @@
 
 import { isRectilinear, type Outline, wallLength } from '../../units/geometry.ts';
 import { type Length, ticks } from '../../units/length.ts';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 import { readLength, unitIn, unitsOf } from '../length.ts';
 import { plainText } from '../length-text.ts';
 import type { LengthUnit } from '../length-units.ts';

@@ -5,7 +5,7 @@ import { FIGURE, figureOf, MARK, readPrice } from '../../input/price.ts';
 import type { Reading } from '../../input/reading.ts';
 import { plainSigns, withoutHidden } from '../../input/rooms/room-plain.ts';
 import type { Price } from '../../input/told.ts';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 
 /** `untick` takes back the last tick, `unbuy` everything bought of a thing. */
 export type Deed = 'buy' | 'return' | 'open' | 'unbuy' | 'untick';

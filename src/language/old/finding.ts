@@ -6,7 +6,7 @@ import type { Reading } from '../../input/reading.ts';
 import { plainSigns } from '../../input/rooms/room-plain.ts';
 import { pairPattern } from '../../input/rooms/room-side.ts';
 import type { Area } from '../../units/length.ts';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 
 export interface ToldFinding {
   /** One of the names, where one is told. */

@@ -1,7 +1,7 @@
 /** What is said of a length to be measured: asked for, told, or no longer wanted. */
 
 import { distance } from 'fastest-levenshtein';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 
 /** What it is a length of; the room as the project calls it, where one is named. */
 export interface SaidPlace {

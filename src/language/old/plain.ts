@@ -5,7 +5,7 @@ import type { Habits } from '../../input/reading.ts';
 import type { Problem } from '../../reply/reply.ts';
 import { readingStopped } from '../../text/busy.ts';
 import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../../text/plain.ts';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 import { hazardSaid, layerSaid } from './hazard-said.ts';
 import { readPlain } from './plain-sentence.ts';
 import type { Topic } from './said.ts';

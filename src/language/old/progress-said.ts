@@ -3,7 +3,7 @@
 import { readLasting, readMoment } from '../../input/moment.ts';
 import { plainSigns, withoutHidden } from '../../input/rooms/room-plain.ts';
 import { STAGES, type Stage } from '../../reply/need.ts';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 
 export interface ToldProgress {
   readonly state: 'done' | 'waiting' | 'blocked' | 'skipped' | 'open' | 'show';

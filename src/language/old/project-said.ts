@@ -3,7 +3,7 @@
 import { type CommandShape, fullName, isCalculating, typedName } from '../../input/command-shape.ts';
 import type { Habits } from '../../input/reading.ts';
 import type { Project } from '../../project/project.ts';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 import { measureSaid } from './bot-measure-said.ts';
 import { roomsSaid } from './bot-rooms-said.ts';
 import { sharingSaid } from './bot-sharing-said.ts';

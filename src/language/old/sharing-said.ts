@@ -4,7 +4,7 @@ import { oneLine } from '../../input/label.ts';
 import { readLasting, readMoment } from '../../input/moment.ts';
 import { LETTER, plainSigns } from '../../input/rooms/room-plain.ts';
 import { clockOf, momentOf } from '../../input/zone.ts';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 
 export type SharedPart = 'project' | 'shopping' | 'guide' | 'cuts' | 'tearout' | 'checklist';
 

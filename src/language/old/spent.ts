@@ -5,7 +5,7 @@ import type { Reading } from '../../input/reading.ts';
 import { plainSigns, withoutHidden } from '../../input/rooms/room-plain.ts';
 import type { Price } from '../../input/told.ts';
 import type { Stage } from '../../reply/need.ts';
-import { readInTime } from '../../workers/reading-time.ts';
+import { readInTime } from '../../workers/time-limits.ts';
 import { stageNamed } from './progress-said.ts';
 
 export type ToldMoney =

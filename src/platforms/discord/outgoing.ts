@@ -8,7 +8,7 @@ import type { Drawing } from '../../reply/drawing.ts';
 import { type FileForm, MEDIA_TYPES, type Result } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat.ts';
 import { FILES } from '../../text/job-sheet.ts';
-import { Unworked } from '../../workers/unworked.ts';
+import { Unworked } from '../../workers/queue.ts';
 import type { Row } from './buttons.ts';
 import { escaped } from './escape.ts';
 import { REQUEST_BYTES } from './limits.ts';

@@ -12,7 +12,7 @@ import { formLine } from '../../chat/ask-line.ts';
 import { commandNamed, formTold } from '../../chat/form.ts';
 import { isEmergency } from '../../chat/hazards.ts';
 import { keptDraft } from '../../chat/kept-draft.ts';
-import { onBehalfOf } from '../../workers/whose.ts';
+import { onBehalfOf } from '../../workers/queue.ts';
 import { type Came, cameOf, slashOf, textsOf } from './came.ts';
 import { claimed } from './claim.ts';
 import { readCustomId } from './custom-id.ts';

@@ -4,7 +4,7 @@ import { oneLine } from '../../chat/sheet.ts';
 import type { Reply } from '../../reply/reply.ts';
 import { FILES } from '../../text/job-sheet.ts';
 import { SLACK } from '../../text/slack.ts';
-import { Unworked } from '../../workers/unworked.ts';
+import { Unworked } from '../../workers/queue.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import type { Post } from './post.ts';
 import { note } from './render.ts';

@@ -3,7 +3,7 @@
 import type { webApi } from '@slack/bolt';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { Reply } from '../../reply/reply.ts';
-import { Unworked } from '../../workers/unworked.ts';
+import { Unworked } from '../../workers/queue.ts';
 import { MOST_PICTURES } from './limits.ts';
 import type { SlackPorts } from './ports.ts';
 import { pictureFile, type Shared, upload } from './upload.ts';

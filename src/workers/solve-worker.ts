@@ -4,9 +4,9 @@ import type { MessagePort } from 'node:worker_threads';
 import { layHerringbone } from '../layout/herringbone-lay.ts';
 import { layFloor } from '../layout/lay-floor.ts';
 import { planRest } from '../layout/resume-floor.ts';
+import { highs } from './floor-flow.ts';
 import { searchFloor } from './floor-search.ts';
-import { highs } from './highs.ts';
-import type { Task } from './job.ts';
+import type { Task } from './pool.ts';
 import { searchSticks } from './stick-search.ts';
 
 /** A task and where to post its answers. */
