@@ -7,7 +7,7 @@ import { fullName, listed, optionsOf, typedName } from '../src/input/command-sha
 import { text } from '../src/input/options.ts';
 import { read, type Units } from '../src/input/reading.ts';
 import type { Block } from '../src/reply/reply.ts';
-import { HELP } from '../src/text/help.ts';
+import { HELP } from '../src/text/help-text.ts';
 
 export default defineCommand({
   name: 'help',

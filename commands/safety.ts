@@ -6,8 +6,7 @@ import { cautionsFor, NOISE_FIGURES, TASKS } from '../src/figures/safety-figures
 import { readDay } from '../src/input/noise-day.ts';
 import { choice, text } from '../src/input/options.ts';
 import { noiseDose, recommendedDose } from '../src/prep/noise-dose.ts';
-import { worded } from '../src/text/cautions.ts';
-import { SAFETY } from '../src/text/safety.ts';
+import { SAFETY, worded } from '../src/text/caution-text.ts';
 import { noiseBlocks } from './prep/parts/noise.ts';
 
 export default defineCommand({

@@ -5,7 +5,7 @@ import { defineCommand } from '../src/chat/command.ts';
 import { FIGURES } from '../src/figures/all-figures.ts';
 import { text } from '../src/input/options.ts';
 import { read } from '../src/input/reading.ts';
-import { SOURCES, saySource } from '../src/text/sources.ts';
+import { SOURCES, saySource } from '../src/text/help-text.ts';
 
 export default defineCommand({
   name: 'sources',

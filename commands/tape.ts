@@ -6,7 +6,7 @@ import { INCH, SQUARE_FOOT } from '../src/figures/cited.ts';
 import { text } from '../src/input/options.ts';
 import { sayTape } from '../src/input/say-tape.ts';
 import { readTape } from '../src/input/tape.ts';
-import { NOT_A_TICK } from '../src/text/tape.ts';
+import { NOT_A_TICK } from '../src/text/help-text.ts';
 
 export default defineCommand({
   name: 'tape',

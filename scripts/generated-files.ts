@@ -13,7 +13,7 @@ export interface GeneratedFile {
 }
 
 const MARK =
-  'Written by npm run generate from the commands: change src/platforms/slack/register.ts and src/text/slack.ts instead.';
+  'Written by npm run generate from the commands: change src/platforms/slack/register.ts and src/text/chat-text.ts instead.';
 
 /** Every such file, as it would be written now. */
 export function generatedFiles(): readonly GeneratedFile[] {

@@ -4,7 +4,7 @@ import { generateKeyPairSync, sign } from 'node:crypto';
 import { commands } from '../../commands/index.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { fullName } from '../../src/input/command-shape.ts';
-import { SLACK } from '../../src/text/slack.ts';
+import { SLACK } from '../../src/text/chat-text.ts';
 import { slash } from '../../tests/discord/interactions.ts';
 import { field } from '../../tests/discord/json-field.ts';
 import { type Loopback as Discord, discordLoopback } from '../../tests/discord/loopback.ts';

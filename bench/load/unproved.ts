@@ -1,6 +1,6 @@
 /** What an answer that stands before its search has ended says of itself, and whether that is so. */
 
-import { CHAT } from '../../src/text/chat.ts';
+import { CHAT } from '../../src/text/chat-text.ts';
 
 /** What an answer says that is replaced when it is whole. */
 export const WORKING = CHAT.working.slice(0, 20);

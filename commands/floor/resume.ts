@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { readSoFar } from '../../src/language/old/so-far.ts';
-import { notResumed } from '../../src/text/herringbone-problems.ts';
+import { notResumed } from '../../src/text/floor-problems-text.ts';
 import { floorOptions, layingOptions } from './parts/options.ts';
 import { resumed } from './parts/resume.ts';
 

@@ -7,10 +7,9 @@ import type { Habits } from '../../src/input/reading.ts';
 import type { Project } from '../../src/project/project.ts';
 import { isPart } from '../../src/project/share-scope.ts';
 import type { Block } from '../../src/reply/reply.ts';
-import { MEASURE } from '../../src/text/measure.ts';
-import { NEXT, PROJECT } from '../../src/text/project.ts';
-import { START_ASK } from '../../src/text/project-problems.ts';
-import { SHARE, sayShared } from '../../src/text/share.ts';
+import { START_ASK } from '../../src/text/project-problems-text.ts';
+import { MEASURE, NEXT, PROJECT } from '../../src/text/project-text.ts';
+import { SHARE, sayShared } from '../../src/text/sharing-text.ts';
 import { atDesk } from './parts/at-desk.ts';
 import { projectReply } from './parts/reply.ts';
 

@@ -5,7 +5,7 @@ import { defineCommand } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { emptyContent, freeName } from '../../src/project/create.ts';
-import { PROJECT } from '../../src/text/project.ts';
+import { PROJECT } from '../../src/text/project-text.ts';
 import { atDesk, problem } from './parts/at-desk.ts';
 import { nameProblem, newNameOption } from './parts/named.ts';
 import { picksSaid } from './parts/pick-said.ts';

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { SETTINGS } from '../../src/text/project.ts';
+import { SETTINGS } from '../../src/text/project-text.ts';
 import { atDesk, problem } from './parts/at-desk.ts';
 import { projectReply } from './parts/reply.ts';
 import { settingFacts, settled } from './parts/settings.ts';

@@ -4,8 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { choice } from '../../src/input/options.ts';
 import { redone, undone } from '../../src/project/history.ts';
-import { NEXT, PROJECT } from '../../src/text/project.ts';
-import { sayAgo } from '../../src/text/project-fill.ts';
+import { NEXT, PROJECT, sayAgo } from '../../src/text/project-text.ts';
 import { doneOr, inProject } from './parts/at-desk.ts';
 import { projectReply } from './parts/reply.ts';
 

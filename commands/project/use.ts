@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
-import { CHANGED, NEXT, PROJECT } from '../../src/text/project.ts';
+import { CHANGED, NEXT, PROJECT } from '../../src/text/project-text.ts';
 import { atDesk, problem } from './parts/at-desk.ts';
 import { projectNamed } from './parts/named.ts';
 import { projectReply } from './parts/reply.ts';

@@ -5,7 +5,7 @@ import { changed } from '../project/history.ts';
 import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import { RecordDamaged, RecordTooNew } from '../storage/types.ts';
-import { CHANGED } from '../text/project.ts';
+import { CHANGED } from '../text/project-text.ts';
 import { inPlaceOf, withJoined } from './join.ts';
 import type { Shelves } from './shelves.ts';
 

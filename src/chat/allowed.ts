@@ -2,7 +2,7 @@
 
 import { accountKey } from '../accounts/asker.ts';
 import { fullName } from '../input/command-shape.ts';
-import { askedTooMuch } from '../text/busy.ts';
+import { askedTooMuch } from '../text/chat-text.ts';
 import type { Command, Problems } from './command.ts';
 import type { Invocation } from './invocation.ts';
 import type { Ports } from './ports.ts';

@@ -1,6 +1,6 @@
 /** A command's answers as far as they could be worked out: what came, stands, and says why no more came. */
 
-import { notSearchedFurther, notWorkedOut, readingStopped } from '../text/busy.ts';
+import { notSearchedFurther, notWorkedOut, readingStopped } from '../text/chat-text.ts';
 import { Unworked } from '../workers/queue.ts';
 import type { Outcome } from './command.ts';
 

@@ -18,7 +18,7 @@ import {
   roomByName,
   roomsPart,
   standardsNote,
-} from '../text/project-fill.ts';
+} from '../text/project-text.ts';
 import type { Command } from './command.ts';
 import { namedRooms } from './fill-rooms.ts';
 import { isRead, pickFor } from './pick.ts';

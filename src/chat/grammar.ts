@@ -12,12 +12,12 @@ import {
   emptyAsk,
   misspeltOption,
   quoted,
+  readingStopped,
   strangeOption,
   toldTwice,
   unknownCommand,
-} from '../text/asks.ts';
-import { readingStopped } from '../text/busy.ts';
-import { nothingAsked } from '../text/plain.ts';
+} from '../text/chat-text.ts';
+import { nothingAsked } from '../text/language-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
 

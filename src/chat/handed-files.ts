@@ -2,7 +2,7 @@
 
 import type { Sheets } from '../reply/job-sheet.ts';
 import { FILE_LISTS, type FileForm, type FileList, type FileMade, type Result } from '../reply/reply.ts';
-import { FILES } from '../text/job-sheet.ts';
+import { FILES } from '../text/sheets-text.ts';
 import { fileStem } from './file-name.ts';
 
 /** Every file of a form: one PDF, one JSON document, or a spreadsheet for each list that has lines. None where there are no sheets. */

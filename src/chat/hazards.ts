@@ -5,7 +5,7 @@ import { bearing, PLAINEST } from '../hazards/bearing.ts';
 import { byGravity, type Cleared, type Screened, type Sighting } from '../hazards/hazard.ts';
 import { screen, tells } from '../hazards/screen.ts';
 import type { HazardResult, Problem, Refusal, Reply } from '../reply/reply.ts';
-import { emergencyLine, emergencyText } from '../text/emergencies.ts';
+import { emergencyLine, emergencyText } from '../text/emergency-text.ts';
 import {
   clearedNote,
   clearsLine,
@@ -16,7 +16,7 @@ import {
   rememberedLine,
   stopText,
   wroteText,
-} from '../text/hazards.ts';
+} from '../text/hazard-text.ts';
 import type { Outcome, Problems } from './command.ts';
 import { HAZARD_OPTION, IMPORT } from './grammar.ts';
 

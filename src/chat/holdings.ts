@@ -8,7 +8,7 @@ import type { Project } from '../project/project.ts';
 import type { Share } from '../project/share.ts';
 import { measures } from '../project/share-scope.ts';
 import { Outage } from '../storage/types.ts';
-import { unreadableNote } from '../text/project-fill.ts';
+import { unreadableNote } from '../text/project-text.ts';
 import type { Holdings } from './fill.ts';
 import type { Invocation } from './invocation.ts';
 import type { Ports } from './ports.ts';

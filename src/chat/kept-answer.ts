@@ -5,7 +5,7 @@ import { promisify } from 'node:util';
 import { gunzip, gzip } from 'node:zlib';
 import type { Reply } from '../reply/reply.ts';
 import type { Kept } from '../storage/types.ts';
-import { FILES } from '../text/job-sheet.ts';
+import { FILES } from '../text/sheets-text.ts';
 import { AtHand } from './at-hand.ts';
 
 /** A week: long enough to come back to on the next weekend. */

@@ -6,7 +6,7 @@ import { isCalculating } from '../input/command-shape.ts';
 import { LIMITS } from '../project/limits.ts';
 import type { Block, Reply } from '../reply/reply.ts';
 import { Outage } from '../storage/types.ts';
-import { KEEP_LABEL, NEWS_TITLE, sayAgo, takenBack } from '../text/project-fill.ts';
+import { KEEP_LABEL, NEWS_TITLE, sayAgo, takenBack } from '../text/project-text.ts';
 import type { Command } from './command.ts';
 import { LONGEST_ASK } from './grammar.ts';
 import type { Held } from './holdings.ts';

@@ -7,7 +7,7 @@ import { sayLength } from '../input/say-length.ts';
 import type { Question } from '../project/measure.ts';
 import type { Project } from '../project/project.ts';
 import { roomNamed } from '../project/room.ts';
-import { MEASURE } from '../text/measure.ts';
+import { MEASURE } from '../text/project-text.ts';
 
 /** An open question: its words, what the wall is kept as, a length as one might type it, and the line that answers it. */
 export interface OpenQuestion {

@@ -5,8 +5,7 @@ import { drops, invents } from '../input/faithful.ts';
 import { factsOf, problemsIn } from '../input/option.ts';
 import type { Habits, Typed, Units } from '../input/reading.ts';
 import type { Problem } from '../reply/reply.ts';
-import { missingOption } from '../text/asks.ts';
-import { readingStopped } from '../text/busy.ts';
+import { missingOption, readingStopped } from '../text/chat-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
 

@@ -7,7 +7,7 @@ import { dueReminders, type Reminder } from '../project/reminder.ts';
 import { inScope, roomNamed } from '../project/room.ts';
 import type { Block } from '../reply/reply.ts';
 import type { Kept } from '../storage/types.ts';
-import { PROGRESS } from '../text/progress.ts';
+import { PROGRESS } from '../text/progress-text.ts';
 
 /** A reminder as it is told: rooms whose wait for one stage ended at one time share it. */
 export interface Due {

@@ -4,7 +4,7 @@ import type { Desk } from '../accounts/desk-deeds.ts';
 import { fullName } from '../input/command-shape.ts';
 import { covers, gathers, isPart, shownBy } from '../project/share-scope.ts';
 import type { Problem } from '../reply/reply.ts';
-import { linkLeadsNowhere, notShared, ownersOnly } from '../text/share.ts';
+import { linkLeadsNowhere, notShared, ownersOnly } from '../text/sharing-text.ts';
 import type { Command } from './command.ts';
 import type { Held } from './holdings.ts';
 

@@ -1,8 +1,8 @@
 /** An answer as files to attach where it is too long for a chat: its whole text, and each table as CSV. */
 
 import type { Block, Reply } from '../reply/reply.ts';
-import { SHEET } from '../text/sheet.ts';
-import { saySource } from '../text/sources.ts';
+import { saySource } from '../text/help-text.ts';
+import { SHEET } from '../text/sheets-text.ts';
 import { assumedOf } from './offers.ts';
 
 const GAP = '  ';

@@ -1,8 +1,7 @@
 /** The list of a document's sheets on pages before them, and what could not be put on any. */
 
 import type { Sheets } from '../reply/job-sheet.ts';
-import { SHEETS } from '../text/job-sheet.ts';
-import { PAPER } from '../text/paper.ts';
+import { PAPER, SHEETS } from '../text/sheets-text.ts';
 import { Flow } from './flow.ts';
 import { type Page, type Tag, tagOf } from './page.ts';
 import type { Paper } from './paper.ts';

@@ -4,7 +4,7 @@ import { stringify } from 'csv-stringify/sync';
 import { oneLine } from '../chat/sheet.ts';
 import type { JobSheet, SawPiece, Sheets } from '../reply/job-sheet.ts';
 import { FILE_LISTS, type FileList } from '../reply/reply.ts';
-import { CSV } from '../text/csv.ts';
+import { CSV } from '../text/sheets-text.ts';
 import { inUnits, type Measured } from './figure.ts';
 import { isFloor, isShopping } from './result.ts';
 

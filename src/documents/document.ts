@@ -3,7 +3,7 @@
 import { drawable, textWidth } from '../drawing/font.ts';
 import { sayDate } from '../input/zone.ts';
 import type { Sheets } from '../reply/job-sheet.ts';
-import { PAPER } from '../text/paper.ts';
+import { PAPER } from '../text/sheets-text.ts';
 import { contentsOf } from './contents.ts';
 import { Flow } from './flow.ts';
 import { type Page, type Pages, sizeOf } from './page.ts';

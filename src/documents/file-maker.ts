@@ -3,7 +3,7 @@
 import { filesOf } from '../chat/handed-files.ts';
 import type { Sheets } from '../reply/job-sheet.ts';
 import { type FileMade, MEDIA_TYPES } from '../reply/reply.ts';
-import { FILES } from '../text/job-sheet.ts';
+import { FILES } from '../text/sheets-text.ts';
 import { makeFile } from './make.ts';
 import type { Paper } from './paper.ts';
 

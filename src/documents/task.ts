@@ -3,8 +3,8 @@
 import { textWidth } from '../drawing/font.ts';
 import type { JobSheet, Tick } from '../reply/job-sheet.ts';
 import type { Block, Fact, Reply } from '../reply/reply.ts';
-import { SHEET } from '../text/sheet.ts';
-import { saySource } from '../text/sources.ts';
+import { saySource } from '../text/help-text.ts';
+import { SHEET } from '../text/sheets-text.ts';
 import type { Flow } from './flow.ts';
 import { type Tag, tagOf } from './page.ts';
 import { INK, QUIET, TYPE } from './paper.ts';

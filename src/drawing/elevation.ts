@@ -3,8 +3,8 @@
 import { sayNumber } from '../input/say.ts';
 import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
 import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
-import { sayTrimCut } from '../text/trim.ts';
-import { ELEVATION } from '../text/trim-drawing.ts';
+import { ELEVATION } from '../text/drawing-text.ts';
+import { sayTrimCut } from '../text/trim-text.ts';
 import type { TrimPiece } from '../trim/pieces.ts';
 import {
   type Cut,

@@ -4,7 +4,7 @@ import type { Saying } from '../input/say-length.ts';
 import type { Piece, Plan } from '../layout/floor.ts';
 import { startWall } from '../layout/home-regions.ts';
 import type { Place, Shape, Text } from '../reply/drawing.ts';
-import { DRAWING } from '../text/drawing.ts';
+import { DRAWING } from '../text/drawing-text.ts';
 import type { CutSource } from './cut-source.ts';
 import { type Fit, levelIn, STRIP, WALL } from './fit.ts';
 import { plankShapes, ringsOf, type Seen, wallShapes } from './floor-shapes.ts';

@@ -3,8 +3,8 @@
 import { type Saying, sayLength } from '../input/say-length.ts';
 import { type HerringBoard, type HerringPlan, type HerringRegion, inFrame } from '../layout/herringbone.ts';
 import { type Drawing, SHEET_WIDTH, type ShapeRole } from '../reply/drawing.ts';
-import { DRAWING } from '../text/drawing.ts';
-import { HERRING_DRAWING } from '../text/herringbone.ts';
+import { DRAWING } from '../text/drawing-text.ts';
+import { HERRING_DRAWING } from '../text/home-text.ts';
 import { boxOf, type Outline } from '../units/geometry.ts';
 import { LARGEST_SCALE, MARGIN, WALL } from './fit.ts';
 import { LEAST_GAP, ringsOf } from './floor-shapes.ts';

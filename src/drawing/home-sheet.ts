@@ -5,7 +5,7 @@ import type { LaidRegion, Plan } from '../layout/floor.ts';
 import { isQuarter } from '../layout/frame.ts';
 import { runsIn } from '../layout/runs.ts';
 import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
-import { DRAWING, sayHome } from '../text/drawing.ts';
+import { DRAWING, sayHome } from '../text/drawing-text.ts';
 import { boxOf } from '../units/geometry.ts';
 import { MARGIN } from './fit.ts';
 import { rowLines, type Seen, wallShapes } from './floor-shapes.ts';

@@ -1,7 +1,7 @@
 /** What each surface and line of a patch's picture means. */
 
 import type { Shape } from '../reply/drawing.ts';
-import { PATCH_DRAWING } from '../text/patch-drawing.ts';
+import { PATCH_DRAWING } from '../text/drawing-text.ts';
 import { MARGIN } from './fit.ts';
 import { legend, type Part } from './footer.ts';
 import { cross } from './patch-screw.ts';

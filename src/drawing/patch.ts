@@ -3,7 +3,7 @@
 import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
 import { type Patch, type Rect, toRoom } from '../prep/subfloor-patch.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape, type ShapeRole } from '../reply/drawing.ts';
-import { PATCH_DRAWING } from '../text/patch-drawing.ts';
+import { PATCH_DRAWING } from '../text/drawing-text.ts';
 import { ticks } from '../units/length.ts';
 import { MARGIN } from './fit.ts';
 import { textWidth } from './font.ts';

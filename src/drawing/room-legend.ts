@@ -3,7 +3,7 @@
 import { sayLength } from '../input/say-length.ts';
 import type { Row } from '../layout/floor.ts';
 import type { ShapeRole } from '../reply/drawing.ts';
-import { DRAWING } from '../text/drawing.ts';
+import { DRAWING } from '../text/drawing-text.ts';
 import { roleOf } from './floor-shapes.ts';
 import type { Meaning } from './footer.ts';
 import type { Labelled } from './row-label.ts';

@@ -2,7 +2,7 @@
 
 import { type Saying, sayLength } from '../input/say-length.ts';
 import type { Region } from '../layout/floor.ts';
-import { DRAWING } from '../text/drawing.ts';
+import { DRAWING } from '../text/drawing-text.ts';
 import { boxOf } from '../units/geometry.ts';
 import { ticks } from '../units/length.ts';
 

@@ -4,7 +4,7 @@ import { type Saying, sayCut } from '../input/say-length.ts';
 import { sayPieceShort } from '../input/say-piece.ts';
 import type { LaidRegion, Piece, Plan } from '../layout/floor.ts';
 import { runsIn } from '../layout/runs.ts';
-import { DRAWING } from '../text/drawing.ts';
+import { DRAWING } from '../text/drawing-text.ts';
 import { ticks } from '../units/length.ts';
 import type { CutSource } from './cut-source.ts';
 

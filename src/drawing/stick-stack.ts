@@ -1,7 +1,7 @@
 /** Blocks stacked below each other on as many sheets as they need, and labels set beside each other on one line. */
 
 import { type Drawing, SHEET_WIDTH } from '../reply/drawing.ts';
-import { TAPES } from '../text/trim-drawing.ts';
+import { TAPES } from '../text/drawing-text.ts';
 import { MARGIN } from './fit.ts';
 import { notes, type Part } from './footer.ts';
 import { sheetOf } from './sheet.ts';

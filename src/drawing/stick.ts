@@ -2,7 +2,7 @@
 
 import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
 import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
-import { TAPES } from '../text/trim-drawing.ts';
+import { TAPES } from '../text/drawing-text.ts';
 import { type Stick, type StickPiece, type Stock, sawMarks } from '../trim/sticks.ts';
 import { type Length, ticks } from '../units/length.ts';
 import { MARGIN } from './fit.ts';

@@ -3,7 +3,7 @@
 import type { LaidRegion } from '../layout/floor.ts';
 import { toRoom } from '../layout/frame.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
-import { DRAWING, saySlanted } from '../text/drawing.ts';
+import { DRAWING, saySlanted } from '../text/drawing-text.ts';
 import { boxOf, type Point } from '../units/geometry.ts';
 import { LARGEST_SCALE, MARGIN, WALL } from './fit.ts';
 import { gapWidened, ringsOf, roleOf } from './floor-shapes.ts';

@@ -2,7 +2,7 @@
 
 import { type Saying, sayLength } from '../input/say-length.ts';
 import type { Place, Text } from '../reply/drawing.ts';
-import { DRAWING } from '../text/drawing.ts';
+import { DRAWING } from '../text/drawing-text.ts';
 import { at, type Outline, wallLength } from '../units/geometry.ts';
 import { clippedLines } from './clip.ts';
 import { textWidth } from './font.ts';

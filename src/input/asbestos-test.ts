@@ -1,7 +1,7 @@
 /** Whether the floor was tested for asbestos: only the one plain word says that it is clear. */
 
 import type { Tested } from '../prep/old-materials.ts';
-import { notTested } from '../text/tearout-problems.ts';
+import { notTested } from '../text/prep-problems-text.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 
 /** `clear`, `asbestos` (also `positive`), or `no` (also `not tested`). Anything else is asked back, never taken as clear. */

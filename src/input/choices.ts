@@ -1,7 +1,7 @@
 /** Up to five planks to compare, each with a name, and what else is told of it: light reflectance, price tier. */
 
 import type { Problem } from '../reply/reply.ts';
-import { choicesMissing, tooManyChoices } from '../text/compare.ts';
+import { choicesMissing, tooManyChoices } from '../text/floor-text.ts';
 import { readPlank } from './plank.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import type { ToldPlank } from './told.ts';

@@ -1,7 +1,7 @@
 /** The country a home is in, as people type it; those without years of their own are `elsewhere`. */
 
 import type { Country } from '../prep/old-materials.ts';
-import { countryElsewhere, notACountry } from '../text/country-problems.ts';
+import { countryElsewhere, notACountry } from '../text/prep-problems-text.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 
 const NAMES: readonly (readonly [Country, RegExp])[] = [

@@ -3,8 +3,8 @@
 import { distance } from 'fastest-levenshtein';
 import type { Suspicion } from '../prep/old-materials.ts';
 import type { Covering } from '../prep/tearout-amounts.ts';
-import { COVERING_NAMES } from '../text/tearout.ts';
-import { beneathDoubtful, coveringRead } from '../text/tearout-problems.ts';
+import { beneathDoubtful, coveringRead } from '../text/prep-problems-text.ts';
+import { COVERING_NAMES } from '../text/tearout-text.ts';
 import { groundIn, hidesLayer, onlyWords, plainWords, suspicionIn } from './layer-words.ts';
 import { type Read, type Reading, read } from './reading.ts';
 

@@ -1,9 +1,8 @@
 /** Counts, percentages and choices as people type them. */
 
 import { closest } from 'fastest-levenshtein';
-import { notACount, notAmong, notAPercent } from '../text/figure-problems.ts';
-import type { Reading } from './reading.ts';
-import { type Read, read, unread } from './reading.ts';
+import { notACount, notAmong, notAPercent } from '../text/length-problems-text.ts';
+import { type Read, type Reading, read, unread } from './reading.ts';
 
 /** A whole number from `least` to `most`; `none` is 0. */
 export function readCount(text: string, reading: Reading, least: number, most: number): Read<number> {

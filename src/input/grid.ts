@@ -8,7 +8,7 @@ import {
   gridSpacing,
   gridTooDeep,
   gridUneven,
-} from '../text/level-problems.ts';
+} from '../text/prep-problems-text.ts';
 import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../units/length.ts';
 import { unitIn, unitsOf } from './length.ts';
 import { numeralAt, roundedRatio, valued } from './length-number.ts';

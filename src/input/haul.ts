@@ -1,7 +1,7 @@
 /** What carries debris away, and the size of a trailer. */
 
 import { LITRES_PER_CUBIC_YARD } from '../prep/tearout-amounts.ts';
-import { notAHaul } from '../text/tearout-problems.ts';
+import { notAHaul } from '../text/prep-problems-text.ts';
 import { TICKS_PER_METRE } from '../units/length.ts';
 import { readLengthIn, unitIn } from './length.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';

@@ -1,6 +1,6 @@
 /** The year a house was built, read from what people type; a year is given only where the words leave no earlier one open. */
 
-import { yearRead, yearUnknown } from '../text/tearout-problems.ts';
+import { yearRead, yearUnknown } from '../text/prep-problems-text.ts';
 import { type Read, type Reading, read } from './reading.ts';
 
 const FILLER = /\b(?:built|build|was|is|it|its|the|in|year|house|home|flat|from|dated|dates|constructed|completed)\b/g;

@@ -1,6 +1,6 @@
 /** Names and notes of people's own: any text in one line, without what cannot be seen. */
 
-import { labelEmpty, labelTooLong } from '../text/label-problems.ts';
+import { labelEmpty, labelTooLong } from '../text/length-problems-text.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 
 /** Signs that cannot be seen, or that turn the direction of what follows them. */

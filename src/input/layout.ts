@@ -2,7 +2,7 @@
 
 import { closest, distance } from 'fastest-levenshtein';
 import type { Direction, Heading } from '../layout/direction.ts';
-import { notADirection, notAPattern, patternTaken } from '../text/figure-problems.ts';
+import { notADirection, notAPattern, patternTaken } from '../text/length-problems-text.ts';
 import type { Length } from '../units/length.ts';
 import { HERRINGBONE, readHerringbone, type ToldHerringbone } from './herringbone.ts';
 import { readLength } from './length.ts';

@@ -1,7 +1,7 @@
 /** One quantity in a plain text: a length of one or several parts, an area, or a number without a unit. */
 
 import type { Problem } from '../reply/reply.ts';
-import { doubtfulCentimetres, doubtfulMark, partTooLarge, typedExample } from '../text/problems.ts';
+import { doubtfulCentimetres, doubtfulMark, partTooLarge, typedExample } from '../text/length-problems-text.ts';
 import { ticks } from '../units/length.ts';
 import {
   type Doubt,

@@ -8,7 +8,7 @@ import {
   rounded,
   tooLong,
   typedExample,
-} from '../text/problems.ts';
+} from '../text/length-problems-text.ts';
 import { type Length, ticks } from '../units/length.ts';
 import { roundedRatio } from './length-number.ts';
 import { type Quantity, quantityAt } from './length-quantity.ts';

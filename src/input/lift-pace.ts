@@ -1,7 +1,7 @@
 /** How often and for how long something is lifted, and how far the body twists. */
 
 import type { LiftDuration } from '../prep/lifting.ts';
-import { notAPace, notAStretch, notATwist } from '../text/lift-problems.ts';
+import { notAPace, notAStretch, notATwist } from '../text/prep-problems-text.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { figureOf } from './weight.ts';
 

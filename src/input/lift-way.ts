@@ -1,6 +1,6 @@
 /** How something is lifted, in people's words: cartons by two hands, standing, or a way for which the lifting equation does not hold. */
 
-import { notALiftWay } from '../text/lift-problems.ts';
+import { notALiftWay } from '../text/prep-problems-text.ts';
 import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { readWeight } from './weight.ts';
 

@@ -1,6 +1,6 @@
 /** What moisture was measured on, in people's words: wood, or concrete and what is laid on it. */
 
-import { notABase } from '../text/moisture-problems.ts';
+import { notABase } from '../text/prep-problems-text.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-plain.ts';
 

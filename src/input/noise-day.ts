@@ -1,7 +1,7 @@
 /** The noises of a day, read from a list of tools, hours and levels. */
 
 import type { Noise } from '../prep/noise-dose.ts';
-import { dayTooLong, notADay } from '../text/safety-problems.ts';
+import { dayTooLong, notADay } from '../text/prep-problems-text.ts';
 import { readHours } from './lift-pace.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { figureOf } from './weight.ts';

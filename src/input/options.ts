@@ -1,6 +1,6 @@
 /** The options that commands are made of. */
 
-import { outOfRange } from '../text/figure-problems.ts';
+import { outOfRange } from '../text/length-problems-text.ts';
 import { type Length, ticks } from '../units/length.ts';
 import { readChoice, readCount, readPercent } from './figure.ts';
 import { HERRINGBONE } from './herringbone.ts';

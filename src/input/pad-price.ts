@@ -1,6 +1,6 @@
 /** What a separate pad costs: an amount of money for an area. */
 
-import { padPrice } from '../text/compare.ts';
+import { padPrice } from '../text/floor-text.ts';
 import { SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 import { readPrice } from './price.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';

@@ -1,6 +1,6 @@
 /** A part of a floor by its two sides, by one length or by its area alone. */
 
-import { lengthFalse, notAPart, partReadIn } from '../text/patch-problems.ts';
+import { lengthFalse, notAPart, partReadIn } from '../text/prep-problems-text.ts';
 import {
   type Area,
   areaOf,

@@ -2,7 +2,7 @@
 
 import type { Hazard } from '../hazards/hazard.ts';
 import { screenHere, tells } from '../hazards/screen.ts';
-import { notPlain, rotWhere } from '../text/patch-found.ts';
+import { notPlain, rotWhere } from '../text/found-text.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-plain.ts';
 

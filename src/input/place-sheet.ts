@@ -1,6 +1,6 @@
 /** A sheet of subfloor panel and a tube of adhesive, as printed on them. */
 
-import { notASheet, notATube, tubeRead } from '../text/patch-problems.ts';
+import { notASheet, notATube, tubeRead } from '../text/prep-problems-text.ts';
 import { inches, type Length, millimetres } from '../units/length.ts';
 import { unitIn } from './length.ts';
 import { figureOf } from './price.ts';

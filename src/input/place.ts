@@ -1,6 +1,13 @@
 /** Where a damage lies and how large it is: two sides, and its distances from the left and the bottom wall. */
 
-import { lengthFalse, partReadIn, placeMissing, placeRead, placeSide, sizeMissing } from '../text/patch-problems.ts';
+import {
+  lengthFalse,
+  partReadIn,
+  placeMissing,
+  placeRead,
+  placeSide,
+  sizeMissing,
+} from '../text/prep-problems-text.ts';
 import type { Length } from '../units/length.ts';
 import { unitIn, unitsOf } from './length.ts';
 import { type LengthUnit, UNITS } from './length-units.ts';

@@ -8,7 +8,7 @@ import {
   countFromArea,
   countOutOfRange,
   planksNotWhole,
-} from '../text/plank-problems.ts';
+} from '../text/plank-problems-text.ts';
 import { type Area, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 import { roundedRatio } from './length-number.ts';
 import type { Unclaimed } from './plank-claim.ts';

@@ -1,6 +1,6 @@
 /** What else is told of a plank: its thickness, its pad, its lock. */
 
-import { thicknessRead, thickOutOfRange } from '../text/plank-problems.ts';
+import { thicknessRead, thickOutOfRange } from '../text/plank-problems-text.ts';
 import { type Length, TICKS_PER_INCH } from '../units/length.ts';
 import { unitIn } from './length.ts';
 import type { Unclaimed } from './plank-claim.ts';

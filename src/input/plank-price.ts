@@ -1,6 +1,13 @@
 /** A plank's price, whatever it is a price of, as the price of a carton. */
 
-import { footPriceRead, notAPrice, priceMark, priceOfWhat, priceTooHigh, priceTwice } from '../text/plank-problems.ts';
+import {
+  footPriceRead,
+  notAPrice,
+  priceMark,
+  priceOfWhat,
+  priceTooHigh,
+  priceTwice,
+} from '../text/plank-problems-text.ts';
 import { type Area, portion, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 import type { Ratio } from './length-number.ts';
 import { CARTON, type Carton, PER, PLANK, SQUARE_FOOT, SQUARE_METRE } from './plank-carton.ts';

@@ -1,6 +1,6 @@
 /** A plank's size: two sides in either order, and a third when the thickness is typed with them. */
 
-import { sizeMissing, sizeOutOfRange, sizeReadIn, sizeTurned } from '../text/plank-problems.ts';
+import { sizeMissing, sizeOutOfRange, sizeReadIn, sizeTurned } from '../text/plank-problems-text.ts';
 import { type Length, TICKS_PER_INCH, TICKS_PER_METRE } from '../units/length.ts';
 import { unitIn, unitsOf } from './length.ts';
 import { type LengthUnit, UNITS } from './length-units.ts';

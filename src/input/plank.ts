@@ -6,8 +6,8 @@ import {
   plankCountExample,
   plankSizeExample,
   plankTooLong,
-} from '../text/plank-problems.ts';
-import { hiddenSignTyped } from '../text/room-problems.ts';
+} from '../text/plank-problems-text.ts';
+import { hiddenSignTyped } from '../text/room-problems-text.ts';
 import { areaOf } from '../units/length.ts';
 import { cartonOf, claimCarton } from './plank-carton.ts';
 import { type Unclaimed, unclaimed } from './plank-claim.ts';

@@ -1,6 +1,6 @@
 /** An amount of money, read exactly: a mark or a code before or after the figure, with either decimal mark. */
 
-import { notAPrice, priceExample, priceMark, priceRead, priceTooHigh } from '../text/plank-problems.ts';
+import { notAPrice, priceExample, priceMark, priceRead, priceTooHigh } from '../text/plank-problems-text.ts';
 import { portion } from '../units/length.ts';
 import { numeralAt, type Ratio, valued } from './length-number.ts';
 import { type Habits, type Read, type Reading, read, unread } from './reading.ts';

@@ -1,7 +1,7 @@
 /** Moisture readings, a maker's limit, the water of a leak and how long ago it came. */
 
 import { screenHere, tells } from '../hazards/screen.ts';
-import { notALimit, notAMoistureShare, notAnAge, notMoisture, notWater } from '../text/moisture-problems.ts';
+import { notALimit, notAMoistureShare, notAnAge, notMoisture, notWater } from '../text/prep-problems-text.ts';
 import { withoutMineral } from './mineral.ts';
 import { type Found, screened } from './place-found.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';

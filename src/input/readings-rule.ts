@@ -1,6 +1,6 @@
 /** How flat a floor must be, a ramp to fill, and what a bag of levelling compound fills. */
 
-import { notARamp, notARule, notAYield } from '../text/level-problems.ts';
+import { notARamp, notARule, notAYield } from '../text/prep-problems-text.ts';
 import { type Area, areaOf, type Length } from '../units/length.ts';
 import { unitIn, unitsOf } from './length.ts';
 import type { LengthUnit } from './length-units.ts';

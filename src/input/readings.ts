@@ -1,6 +1,6 @@
 /** Straightedge readings: gaps over a length, high or low, one after the other. */
 
-import { gapInFeet, gapTooWide, notReadings, readingLow } from '../text/level-problems.ts';
+import { gapInFeet, gapTooWide, notReadings, readingLow } from '../text/prep-problems-text.ts';
 import type { Length } from '../units/length.ts';
 import { readGrid, type ToldGrid } from './grid.ts';
 import { unitIn, unitsOf } from './length.ts';

@@ -2,7 +2,7 @@
 
 import type { Piece, Row } from '../layout/floor.ts';
 import { describe } from '../layout/piece-shape.ts';
-import { SHAPE } from '../text/piece.ts';
+import { SHAPE } from '../text/floor-text.ts';
 import { at, boxOf, doubleArea, type Outline, type Point } from '../units/geometry.ts';
 import { TICKS_PER_INCH, ticks } from '../units/length.ts';
 import { type Saying, sayCut } from './say-length.ts';

@@ -1,7 +1,7 @@
 /** What a sum of lengths comes to, said in both systems, and as result data. */
 
 import type { Fact, Result } from '../reply/reply.ts';
-import { TAPE } from '../text/tape.ts';
+import { TAPE } from '../text/help-text.ts';
 import { type Length, TICKS_PER_INCH } from '../units/length.ts';
 import { unitsOf } from './length.ts';
 import { type LengthUnit, UNITS } from './length-units.ts';

@@ -1,6 +1,6 @@
 /** Nails as their boxes tell them: 2 in, 50 mm, or a penny size such as 8d. */
 
-import { nailUnread, pennyRead } from '../text/finish-problems.ts';
+import { nailUnread, pennyRead } from '../text/trim-problems-text.ts';
 import { inches, type Length } from '../units/length.ts';
 import { readLength } from './length.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';

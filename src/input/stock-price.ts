@@ -1,6 +1,6 @@
 /** Prices for stock lengths told without one, where others have theirs: by the foot of the dearest told. */
 
-import { stockPriceRead } from '../text/trim-problems.ts';
+import { stockPriceRead } from '../text/trim-problems-text.ts';
 import { portion } from '../units/length.ts';
 import type { Reading } from './reading.ts';
 import { sayMoney } from './say.ts';

@@ -1,8 +1,7 @@
 /** Volumes of tubes and what paint covers, as their labels tell them: 10.1 fl oz, 300 ml, 350 sq ft a gallon, 10 m² per litre. */
 
-import { coverageUnread, volumeUnread } from '../text/finish-problems.ts';
-import type { Read, Reading } from './reading.ts';
-import { read, unread } from './reading.ts';
+import { coverageUnread, volumeUnread } from '../text/trim-problems-text.ts';
+import { type Read, type Reading, read, unread } from './reading.ts';
 
 /** 231 in³ a US gallon, 128 fl oz: NIST Handbook 44, appendix C. */
 const LITRES_PER_GALLON = 3.785411784;

@@ -1,7 +1,7 @@
 /** Sticks to buy and sticks at hand: `8 ft $7.98; 12 ft $12.48; 16 ft`, `have 3 x 8 ft, 5'2"`. */
 
 import type { Problem } from '../reply/reply.ts';
-import { noStockToBuy, onSaleOnly, stockUnread, tooMuchStock, twoCurrencies } from '../text/trim-problems.ts';
+import { noStockToBuy, onSaleOnly, stockUnread, tooMuchStock, twoCurrencies } from '../text/trim-problems-text.ts';
 import { inches } from '../units/length.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { type StockItem, stockItem } from './stock-item.ts';

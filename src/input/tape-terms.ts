@@ -1,8 +1,7 @@
 /** The terms of a sum of lengths: each quantity becomes a symbol, so that only the structure is left to parse. */
 
 import type { Problem } from '../reply/reply.ts';
-import type { Got } from '../text/got.ts';
-import { notASum, nothingBetween, sumTooLarge } from '../text/problems.ts';
+import { type Got, notASum, nothingBetween, sumTooLarge } from '../text/length-problems-text.ts';
 import { matchAt } from './length-number.ts';
 import { type Quantity, quantityAt } from './length-quantity.ts';
 import type { Reading } from './reading.ts';

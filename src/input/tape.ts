@@ -9,7 +9,7 @@ import {
   sumTooLong,
   typedSumExample,
   wrongTarget,
-} from '../text/problems.ts';
+} from '../text/length-problems-text.ts';
 import { type Area, type Length, ticks } from '../units/length.ts';
 import { noteDecimalFeet, unitsOf } from './length.ts';
 import { roundedRatio } from './length-number.ts';

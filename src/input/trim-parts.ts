@@ -1,7 +1,7 @@
 /** Trim to be taken off: lengths and heights of its parts. */
 
 import type { TrimPart } from '../prep/old-materials.ts';
-import { notTrim } from '../text/tearout-problems.ts';
+import { notTrim } from '../text/prep-problems-text.ts';
 import { readLength } from './length.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 

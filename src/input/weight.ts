@@ -1,7 +1,7 @@
 /** Weights as people type them: of a load, and of a floor by its area. */
 
 import { KILOGRAMS_PER_POUND } from '../prep/tearout-amounts.ts';
-import { notALaidWeight, notAWeight, weightReadIn } from '../text/tearout-problems.ts';
+import { notALaidWeight, notAWeight, weightReadIn } from '../text/prep-problems-text.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { sayWeight } from './say.ts';
 

@@ -9,7 +9,7 @@ import { closePictures } from '../drawing/png.ts';
 import { DEMO_ASKS, WORKED_ASK } from '../platforms/terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session, showWorked } from '../platforms/terminal/receive.ts';
 import { openStore } from '../storage/store.ts';
-import { TERMINAL } from '../text/terminal.ts';
+import { TERMINAL } from '../text/chat-text.ts';
 import { boundTasks, closeWorkers } from '../workers/pool.ts';
 import { type Config, configDoubts, secretsOf } from './config.ts';
 import { dataFolder } from './data-folder.ts';

@@ -7,7 +7,7 @@ import { LONGEST_ASK } from '../../src/chat/grammar.ts';
 import { count } from '../../src/input/options.ts';
 import { type Reply, unsafe } from '../../src/reply/reply.ts';
 import { Outage } from '../../src/storage/types.ts';
-import { sayFault } from '../../src/text/asks.ts';
+import { sayFault } from '../../src/text/chat-text.ts';
 import { answersTo, answerTo, problemsOf, replyTo } from './asked.ts';
 
 function reply(headline: string): Reply {

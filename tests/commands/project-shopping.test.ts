@@ -1,7 +1,7 @@
 /** The shopping list of the demo flat: over all stages, rounded once, ticked off in everyday words. */
 
 import { describe, expect, it } from 'vitest';
-import { untoldIn } from '../../src/text/shopping.ts';
+import { untoldIn } from '../../src/text/shopping-text.ts';
 import { type Conversation, conversation, textOf } from '../project/conversation.ts';
 import { flatContent } from '../project/projects.ts';
 

@@ -5,11 +5,9 @@ import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/chat/answer.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import type { Block, Reply } from '../../src/reply/reply.ts';
-import { sayFault } from '../../src/text/asks.ts';
-import { CHAT } from '../../src/text/chat.ts';
-import { PAGE } from '../../src/text/page.ts';
-import { saySource } from '../../src/text/sources.ts';
-import { TERMINAL } from '../../src/text/terminal.ts';
+import { CHAT, sayFault, TERMINAL } from '../../src/text/chat-text.ts';
+import { saySource } from '../../src/text/help-text.ts';
+import { PAGE } from '../../src/text/page-text.ts';
 import { answerTo } from '../bot/asked.ts';
 import { anyReply } from './arbitrary-reply.ts';
 

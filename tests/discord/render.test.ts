@@ -9,7 +9,7 @@ import type { Message } from '../../src/platforms/discord/page.ts';
 import { render, renderSheets, renderSources } from '../../src/platforms/discord/render.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { type Block, type Reply, unsafe } from '../../src/reply/reply.ts';
-import { CHAT } from '../../src/text/chat.ts';
+import { CHAT } from '../../src/text/chat-text.ts';
 import { replyTo } from '../bot/asked.ts';
 import { HOSTILE } from './hostile-texts.ts';
 import { textOf } from './json-field.ts';

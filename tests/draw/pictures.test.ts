@@ -10,7 +10,7 @@ import { fileStem } from '../../src/chat/file-name.ts';
 import { savePictures } from '../../src/platforms/terminal/pictures.ts';
 import { send } from '../../src/platforms/terminal/send.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { DRAWING } from '../../src/text/drawing.ts';
+import { DRAWING } from '../../src/text/drawing-text.ts';
 import { region } from '../outside/laid.ts';
 import { drawPlan } from './drawn.ts';
 import { box, IMPERIAL, planOf } from './drawn-rooms.ts';

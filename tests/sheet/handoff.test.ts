@@ -7,7 +7,7 @@ import type { TrimResult } from '../../commands/trim/parts/result.ts';
 import { openDesk } from '../../src/accounts/desk.ts';
 import { emptyContent } from '../../src/project/create.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
-import { HANDOFF } from '../../src/text/handoff.ts';
+import { HANDOFF } from '../../src/text/sheets-text.ts';
 import { ASKER, replyTo } from '../bot/asked.ts';
 import { demoPorts, portsInMemory } from '../bot/demo-flat.ts';
 import { flatSheets } from './gathered.ts';

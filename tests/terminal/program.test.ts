@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { TERMINAL } from '../../src/text/terminal.ts';
+import { TERMINAL } from '../../src/text/chat-text.ts';
 
 const PROGRAM = fileURLToPath(new URL('../../dist/src/main.js', import.meta.url));
 /** A program that hangs is ended; on a machine with much else to do, one that works takes long too. */

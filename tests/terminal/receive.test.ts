@@ -13,7 +13,7 @@ import { WORKED_ASK } from '../../src/platforms/terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session } from '../../src/platforms/terminal/receive.ts';
 import { send } from '../../src/platforms/terminal/send.ts';
 import { unsafe } from '../../src/reply/reply.ts';
-import { TERMINAL } from '../../src/text/terminal.ts';
+import { TERMINAL } from '../../src/text/chat-text.ts';
 
 /** A screen that remembers. */
 class Paper extends Writable {

@@ -7,7 +7,7 @@ import { extractText, getDocumentProxy } from 'unpdf';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
 import { type Listening, listen, routed } from '../../src/server/server.ts';
-import { PAGE_SECTIONS, PAGE_TICKS } from '../../src/text/page.ts';
+import { PAGE_SECTIONS, PAGE_TICKS } from '../../src/text/page-text.ts';
 import { HOSTILE_NAMES } from '../outside/hostile.ts';
 import { hasChromium, openChromium } from './chromium.ts';
 import { bareReply, flatSheets, PIECES, tick } from './fixture-sheets.ts';

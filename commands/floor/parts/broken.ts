@@ -10,7 +10,7 @@ import {
   OFF_PATTERN_TITLE,
   offPattern,
   sayBroken,
-} from '../../../src/text/floor.ts';
+} from '../../../src/text/floor-text.ts';
 import { ticks } from '../../../src/units/length.ts';
 
 /** Broken rules one step a place; rows off the pattern one step a room. Nothing when all are kept. */

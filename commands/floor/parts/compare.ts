@@ -8,9 +8,8 @@ import { sayMoney, sayNumber } from '../../../src/input/say.ts';
 import type { Saying } from '../../../src/input/say-length.ts';
 import { largestOf } from '../../../src/layout/direction.ts';
 import type { Block, Fact, Reply, Result } from '../../../src/reply/reply.ts';
-import { worded } from '../../../src/text/cautions.ts';
-import { COMPARE } from '../../../src/text/compare.ts';
-import { counted } from '../../../src/text/floor.ts';
+import { worded } from '../../../src/text/caution-text.ts';
+import { COMPARE, counted } from '../../../src/text/floor-text.ts';
 import { cents } from '../../../src/units/length.ts';
 import { type CompareAsk, firstBy, type Weighed, weigh, weighSettled } from './choices.ts';
 

@@ -7,7 +7,7 @@ import { planksByArea } from '../../../src/layout/cartons.ts';
 import type { Plan, Region } from '../../../src/layout/floor.ts';
 import { startWall } from '../../../src/layout/home-regions.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { BUY, counted, LAY } from '../../../src/text/floor.ts';
+import { BUY, counted, LAY } from '../../../src/text/floor-text.ts';
 import { doubleArea } from '../../../src/units/geometry.ts';
 import { roundUpRatio, ticks } from '../../../src/units/length.ts';
 import { homeFacts } from './home-blocks.ts';

@@ -8,8 +8,7 @@ import { placesIn } from '../../../src/layout/home-regions.ts';
 import { runsIn } from '../../../src/layout/runs.ts';
 import { type WallLevel, wallLevels } from '../../../src/layout/slab.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { GUIDE, STEPS } from '../../../src/text/floor.ts';
-import { SLANTED_STEP } from '../../../src/text/piece.ts';
+import { GUIDE, SLANTED_STEP, STEPS } from '../../../src/text/floor-text.ts';
 import { type Length, ticks } from '../../../src/units/length.ts';
 
 /** How to lay it, with a step on slanted pieces where there are any. */

@@ -6,7 +6,7 @@ import type { Region } from '../../../src/layout/floor.ts';
 import { roomAreas } from '../../../src/layout/home-regions.ts';
 import { keptOffcuts, type Leftover, leftoverOf } from '../../../src/layout/offcuts.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { HOME } from '../../../src/text/home.ts';
+import { HOME } from '../../../src/text/home-text.ts';
 import { inches, type Length, millimetres, ticks } from '../../../src/units/length.ts';
 import type { LaidFloor } from './laid.ts';
 

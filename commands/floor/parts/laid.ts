@@ -11,15 +11,15 @@ import type { Plan, Region } from '../../../src/layout/floor.ts';
 import { frameOf } from '../../../src/layout/frame.ts';
 import type { Home } from '../../../src/layout/home-regions.ts';
 import { inOrder, layingOrder } from '../../../src/layout/lay-floor.ts';
-import { BUY } from '../../../src/text/floor.ts';
 import {
   directionDivided,
   gapLeavesNothing,
+  handedInRows,
   noSuchDirection,
   noSuchWall,
   tooManyPlanks,
-} from '../../../src/text/floor-problems.ts';
-import { handedInRows } from '../../../src/text/herringbone-problems.ts';
+} from '../../../src/text/floor-problems-text.ts';
+import { BUY } from '../../../src/text/floor-text.ts';
 import { boxOf, doubleArea, type Outline } from '../../../src/units/geometry.ts';
 import { cents, type Length } from '../../../src/units/length.ts';
 import { betterFloors, isSearched, layAway } from '../../../src/workers/solve.ts';

@@ -4,7 +4,7 @@ import { sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Plank, Region } from '../../../src/layout/floor.ts';
 import type { Home } from '../../../src/layout/home-regions.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import { NEEDS } from '../../../src/text/needs.ts';
+import { NEEDS } from '../../../src/text/shopping-text.ts';
 import { wallToWall } from './facts.ts';
 import type { AreasAsk } from './rules.ts';
 

@@ -4,7 +4,7 @@ import { PATTERN_NAMES } from '../../../src/input/layout.ts';
 import { purchaseOf } from '../../../src/layout/cartons.ts';
 import type { Area } from '../../../src/layout/covered-area.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
-import { LAY } from '../../../src/text/floor.ts';
+import { LAY } from '../../../src/text/floor-text.ts';
 import { layAway } from '../../../src/workers/solve.ts';
 import { otherWork } from './other-work.ts';
 import { type PlanksAsk, patternOf } from './rules.ts';

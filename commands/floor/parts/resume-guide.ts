@@ -4,8 +4,8 @@ import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
 import type { RestPiece, RestPlan } from '../../../src/layout/resume-floor.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { GUIDE } from '../../../src/text/floor.ts';
-import { RESUME } from '../../../src/text/resume.ts';
+import { GUIDE } from '../../../src/text/floor-text.ts';
+import { RESUME } from '../../../src/text/home-text.ts';
 import { ticks } from '../../../src/units/length.ts';
 
 /** One table a region, in laying order. */

@@ -5,8 +5,8 @@ import type { SoFar, ToldRow } from '../../../src/language/old/so-far.ts';
 import type { LaidRegion, Plan } from '../../../src/layout/floor.ts';
 import type { Progress, Stock } from '../../../src/layout/resume-floor.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { RESUME_NOTES } from '../../../src/text/resume.ts';
-import { noSuchRoomSoFar, noSuchRow, oneFloor } from '../../../src/text/resume-problems.ts';
+import { noSuchRoomSoFar, noSuchRow, oneFloor } from '../../../src/text/floor-problems-text.ts';
+import { RESUME_NOTES } from '../../../src/text/home-text.ts';
 import type { LaidFloor } from './laid.ts';
 
 /** Rows laid by region and what is left, with notes on what was taken because it was not told. */

@@ -8,7 +8,7 @@ import { placesIn } from '../../../src/layout/home-regions.ts';
 import { runsIn } from '../../../src/layout/runs.ts';
 import type { WallLevel } from '../../../src/layout/slab.ts';
 import type { SawEnd, SawPiece } from '../../../src/reply/job-sheet.ts';
-import { SAW } from '../../../src/text/saw.ts';
+import { SAW } from '../../../src/text/drawing-text.ts';
 import { TICKS_PER_INCH, ticks } from '../../../src/units/length.ts';
 import { CutLedger, levelsIn, notchesIn, runName } from './guide.ts';
 

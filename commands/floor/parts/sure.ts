@@ -4,7 +4,7 @@ import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import { purchaseOf } from '../../../src/layout/cartons.ts';
 import { type Variant, variants } from '../../../src/layout/doubt.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { SURE } from '../../../src/text/sure.ts';
+import { SURE } from '../../../src/text/floor-text.ts';
 import { wallLength } from '../../../src/units/geometry.ts';
 import { type Length, ticks } from '../../../src/units/length.ts';
 import { layAway } from '../../../src/workers/solve.ts';

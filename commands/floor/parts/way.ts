@@ -5,7 +5,7 @@ import type { Area } from '../../../src/layout/covered-area.ts';
 import { betterWay, quarterTurned } from '../../../src/layout/direction.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
 import type { Fact } from '../../../src/reply/reply.ts';
-import { WAY } from '../../../src/text/floor-way.ts';
+import { WAY } from '../../../src/text/floor-text.ts';
 import { layAway } from '../../../src/workers/solve.ts';
 import type { PlanksAsk } from './rules.ts';
 

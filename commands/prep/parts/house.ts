@@ -13,8 +13,8 @@ import { choice, text } from '../../../src/input/options.ts';
 import type { ToldRooms } from '../../../src/input/told.ts';
 import { type Country, countryFor, judge, type Tested } from '../../../src/prep/old-materials.ts';
 import { type Refusal, unsafe } from '../../../src/reply/reply.ts';
-import { worded } from '../../../src/text/cautions.ts';
-import { ASBESTOS_CALL, asbestosWhy, LAID_OVER } from '../../../src/text/refusals.ts';
+import { worded } from '../../../src/text/caution-text.ts';
+import { ASBESTOS_CALL, asbestosWhy, LAID_OVER } from '../../../src/text/found-text.ts';
 
 export const houseOptions = {
   floor: text(

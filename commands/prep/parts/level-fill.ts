@@ -18,7 +18,7 @@ import {
 } from '../../../src/prep/flatness.ts';
 import { KILOGRAMS_PER_POUND } from '../../../src/prep/tearout-amounts.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { LEVEL } from '../../../src/text/level.ts';
+import { LEVEL } from '../../../src/text/prep-text.ts';
 import { type Length, ticks } from '../../../src/units/length.ts';
 import type { LevelAsk } from './level-ask.ts';
 

@@ -11,7 +11,7 @@ import {
   limitFor,
 } from '../../../src/prep/flatness.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { LEVEL } from '../../../src/text/level.ts';
+import { LEVEL } from '../../../src/text/prep-text.ts';
 import { type Length, ticks } from '../../../src/units/length.ts';
 import type { LevelAsk } from './level-ask.ts';
 

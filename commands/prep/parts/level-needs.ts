@@ -3,7 +3,7 @@
 import { sayNumber, sayWeight } from '../../../src/input/say.ts';
 import type { Saying } from '../../../src/input/say-length.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import { NEEDS } from '../../../src/text/needs.ts';
+import { NEEDS } from '../../../src/text/shopping-text.ts';
 import type { LevelAsk } from './level-ask.ts';
 import type { Fill } from './level-fill.ts';
 

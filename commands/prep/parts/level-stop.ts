@@ -4,8 +4,8 @@ import { DEEPEST_DIP, HEAVIEST_FILL } from '../../../src/figures/subfloor-figure
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import { type DipVerdict, dipVerdict, isDeeper, isGridDeeper } from '../../../src/prep/flatness.ts';
 import type { Refusal } from '../../../src/reply/reply.ts';
-import { capital } from '../../../src/text/asks.ts';
-import { LEVEL } from '../../../src/text/level.ts';
+import { capital } from '../../../src/text/chat-text.ts';
+import { LEVEL } from '../../../src/text/prep-text.ts';
 import type { LevelAsk } from './level-ask.ts';
 import { type Fill, sayLoad } from './level-fill.ts';
 import { refusal } from './patch-screen.ts';

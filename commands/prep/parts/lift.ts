@@ -8,9 +8,9 @@ import type { Saying } from '../../../src/input/say-length.ts';
 import { liftingIndex, weightLimits } from '../../../src/prep/lifting.ts';
 import { KILOGRAMS_PER_POUND } from '../../../src/prep/tearout-amounts.ts';
 import { type Fact, type Result, unsafe } from '../../../src/reply/reply.ts';
-import { worded } from '../../../src/text/cautions.ts';
-import { LIFT } from '../../../src/text/lift.ts';
-import { LIFT_CALL, LIFT_REACH, liftWhy } from '../../../src/text/refusals.ts';
+import { worded } from '../../../src/text/caution-text.ts';
+import { LIFT_CALL, LIFT_REACH, liftWhy } from '../../../src/text/found-text.ts';
+import { LIFT } from '../../../src/text/prep-text.ts';
 import type { liftOptions } from './lift-options.ts';
 
 type LiftAsk = { readonly [O in keyof typeof liftOptions]: z.output<(typeof liftOptions)[O]> };

@@ -18,7 +18,7 @@ import {
   notLikely,
   whichScreed,
   whichTest,
-} from '../../../src/text/moisture-problems.ts';
+} from '../../../src/text/prep-problems-text.ts';
 import type { MoistureAsk } from './moisture-ask.ts';
 
 const UNITS = {

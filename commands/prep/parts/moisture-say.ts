@@ -11,8 +11,8 @@ import { sayNumber } from '../../../src/input/say.ts';
 import type { Saying } from '../../../src/input/say-length.ts';
 import type { MoistureFlaw, Verdict } from '../../../src/prep/dryness.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { MOISTURE } from '../../../src/text/moisture.ts';
-import { saySource } from '../../../src/text/sources.ts';
+import { saySource } from '../../../src/text/help-text.ts';
+import { MOISTURE } from '../../../src/text/prep-text.ts';
 import type { MoistureAsk } from './moisture-ask.ts';
 
 /** What was worked out. */

@@ -14,7 +14,7 @@ import {
   timeWeightedLevel,
 } from '../../../src/prep/noise-dose.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { SAFETY } from '../../../src/text/safety.ts';
+import { SAFETY } from '../../../src/text/caution-text.ts';
 
 /** Nothing where no day is told. */
 export function noiseBlocks(day: readonly NamedNoise[], saying: Saying): readonly Block[] {

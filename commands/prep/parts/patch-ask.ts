@@ -18,7 +18,7 @@ import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import type { ToldRooms } from '../../../src/input/told.ts';
 import { baysPerSheet, type PatchRules, type Rect, type SheetSize } from '../../../src/prep/subfloor-patch.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { damageBeyond, damageTooLarge, sheetTooSmall } from '../../../src/text/patch-problems.ts';
+import { damageBeyond, damageTooLarge, sheetTooSmall } from '../../../src/text/prep-problems-text.ts';
 import { boxOf } from '../../../src/units/geometry.ts';
 import { areaOf, type Length, SQUARE_TICKS_PER_SQUARE_FOOT, ticks } from '../../../src/units/length.ts';
 

@@ -12,7 +12,7 @@ import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts
 import { squeakScrews } from '../../../src/prep/joist-cut.ts';
 import { cornersOf, feetPerTube, type Patch, tubesFor } from '../../../src/prep/subfloor-patch.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { PATCH } from '../../../src/text/patch.ts';
+import { PATCH } from '../../../src/text/prep-text.ts';
 import { type Length, roundUpRatio, ticks } from '../../../src/units/length.ts';
 import { type PatchAsk, roomSides } from './patch-ask.ts';
 

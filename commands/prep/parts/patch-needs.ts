@@ -5,7 +5,7 @@ import { sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import { beadLitres, type Patch } from '../../../src/prep/subfloor-patch.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import { NEEDS } from '../../../src/text/needs.ts';
+import { NEEDS } from '../../../src/text/shopping-text.ts';
 import { ticks } from '../../../src/units/length.ts';
 import type { PatchAsk } from './patch-ask.ts';
 import { panelScrew } from './patch-facts.ts';

@@ -18,7 +18,7 @@ import { readSheet, readTube } from '../../../src/input/place-sheet.ts';
 import { type Read, type Reading, read, unread } from '../../../src/input/reading.ts';
 import { readRooms } from '../../../src/input/rooms/room.ts';
 import type { ToldRooms } from '../../../src/input/told.ts';
-import { severalRooms } from '../../../src/text/patch-problems.ts';
+import { severalRooms } from '../../../src/text/prep-problems-text.ts';
 import { feet, inches, ticks } from '../../../src/units/length.ts';
 
 export const foundOption = text(

@@ -3,8 +3,8 @@
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import { type Found, together } from '../../../src/input/place-found.ts';
 import { type Refusal, unsafe } from '../../../src/reply/reply.ts';
-import { worded } from '../../../src/text/cautions.ts';
-import { referral } from '../../../src/text/patch-found.ts';
+import { worded } from '../../../src/text/caution-text.ts';
+import { referral } from '../../../src/text/found-text.ts';
 
 /** A refusal for any hazard in what was told, wherever it was told; undefined without one. */
 export function refusalFor(...told: readonly Found[]): Refusal | undefined {

@@ -5,8 +5,8 @@ import { FLOATING_FLATNESS, FLOATING_FLATNESS_METRIC } from '../../../src/figure
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import { type Country, mayHoldAsbestos } from '../../../src/prep/old-materials.ts';
 import type { Covering } from '../../../src/prep/tearout-amounts.ts';
-import { STAGE_NOTES, STAGES, type StageWords, TOOLS } from '../../../src/text/plan.ts';
-import { tearoutSteps } from '../../../src/text/tearout.ts';
+import { STAGE_NOTES, STAGES, type StageWords, TOOLS } from '../../../src/text/plan-text.ts';
+import { tearoutSteps } from '../../../src/text/tearout-text.ts';
 import type { PlanAsk } from './plan-options.ts';
 
 /** Stages in order; what only some houses need is left out of the others. */

@@ -2,7 +2,7 @@
 
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import { NEEDS } from '../../../src/text/needs.ts';
+import { NEEDS } from '../../../src/text/shopping-text.ts';
 import type { Length } from '../../../src/units/length.ts';
 
 /** Screws of a length; `pack` is how many a pack holds, where it is told. */

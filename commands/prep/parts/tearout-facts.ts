@@ -24,7 +24,7 @@ import {
   tackStripReach,
 } from '../../../src/prep/tearout-amounts.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { COVERING_NAMES, TEAROUT } from '../../../src/text/tearout.ts';
+import { COVERING_NAMES, TEAROUT } from '../../../src/text/tearout-text.ts';
 import { boxOf, type Outline } from '../../../src/units/geometry.ts';
 import { rolledWeight, type Tearout, type TearoutAsk } from './tearout-sums.ts';
 

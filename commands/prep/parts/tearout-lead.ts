@@ -5,7 +5,7 @@ import { LEAD_YEARS, MINOR_WORK } from '../../../src/figures/old-materials-figur
 import { sayArea } from '../../../src/input/say.ts';
 import { disturbedArea, isMinor } from '../../../src/prep/old-materials.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { TEAROUT } from '../../../src/text/tearout.ts';
+import { TEAROUT } from '../../../src/text/tearout-text.ts';
 import { countryOf } from './house.ts';
 import type { TearoutAsk } from './tearout-sums.ts';
 

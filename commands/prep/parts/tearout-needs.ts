@@ -2,7 +2,7 @@
 
 import { BAG } from '../../../src/figures/tearout-figures.ts';
 import type { Need } from '../../../src/reply/need.ts';
-import { NEEDS } from '../../../src/text/needs.ts';
+import { NEEDS } from '../../../src/text/shopping-text.ts';
 import type { Tearout } from './tearout-sums.ts';
 
 /** Parts of a bag, a blade and a mask, not yet whole ones. */

@@ -7,9 +7,9 @@ import { debrisFigures, tearoutFigures } from '../../../src/figures/tearout-figu
 import type { Country } from '../../../src/prep/old-materials.ts';
 import { type Covering, isRolled, kilogramsOf } from '../../../src/prep/tearout-amounts.ts';
 import type { Action, Block, Result, Source } from '../../../src/reply/reply.ts';
-import { worded } from '../../../src/text/cautions.ts';
-import { TEAROUT, TEAROUT_FIRST, tearoutSteps } from '../../../src/text/tearout.ts';
-import { doorwaysTooWide, notACovering, tooHeavy } from '../../../src/text/tearout-problems.ts';
+import { worded } from '../../../src/text/caution-text.ts';
+import { doorwaysTooWide, notACovering, tooHeavy } from '../../../src/text/prep-problems-text.ts';
+import { TEAROUT, TEAROUT_FIRST, tearoutSteps } from '../../../src/text/tearout-text.ts';
 import { areaOf, inches } from '../../../src/units/length.ts';
 import { countryOf, houseVerdict, sharedAsk, toProve } from './house.ts';
 import { assumedWith } from './not-told.ts';

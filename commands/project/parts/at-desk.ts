@@ -7,7 +7,7 @@ import { DAY } from '../../../src/project/limits.ts';
 import type { Deed } from '../../../src/project/may.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { noProject, notAllowed, nothingKeptHere } from '../../../src/text/project-problems.ts';
+import { noProject, notAllowed, nothingKeptHere } from '../../../src/text/project-problems-text.ts';
 
 /** Runs a command at the asker's desk; a problem where nothing is kept. */
 export async function atDesk(context: Context, run: (desk: Desk) => Promise<Outcome>): Promise<Outcome> {

@@ -10,7 +10,7 @@ import { mergeNeeds } from '../../../src/project/needs-merged.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { Caution, Reply } from '../../../src/reply/reply.ts';
-import { FOUND } from '../../../src/text/found.ts';
+import { FOUND } from '../../../src/text/found-text.ts';
 import { type Area, ticks } from '../../../src/units/length.ts';
 import type { LevelResult } from '../../prep/parts/level.ts';
 import type { MoistureResult } from '../../prep/parts/moisture.ts';

@@ -1,6 +1,6 @@
 /** A summary cut to the length of one message: whole lines go, the least important first, and it says which. */
 
-import { HANDOFF } from '../../../src/text/handoff.ts';
+import { HANDOFF } from '../../../src/text/sheets-text.ts';
 import type { HandoffLine } from './handoff-lines.ts';
 
 /** Characters that one message takes on the strictest of the platforms: a plain Discord message. */

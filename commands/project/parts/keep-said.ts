@@ -13,8 +13,8 @@ import type { Content, KeptAsk, Project } from '../../../src/project/project.ts'
 import { changedRoom, inScope, type Rooms, roomNamed, roomsText, withRoom } from '../../../src/project/room.ts';
 import { roomsNamedIn } from '../../../src/project/rooms-follow.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { CHANGED, PROJECT } from '../../../src/text/project.ts';
-import { tooManyKept } from '../../../src/text/project-problems.ts';
+import { tooManyKept } from '../../../src/text/project-problems-text.ts';
+import { CHANGED, PROJECT } from '../../../src/text/project-text.ts';
 import { OF_PLACES } from './saved-work.ts';
 
 /** Options given for one piece of work: measured or found on the spot, and picked for no other. */

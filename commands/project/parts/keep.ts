@@ -10,15 +10,14 @@ import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk } from '../../../src/project/project.ts';
 import { roomNamed } from '../../../src/project/room.ts';
 import type { Block, Problem } from '../../../src/reply/reply.ts';
-import { CHANGED, NEXT, PROJECT } from '../../../src/text/project.ts';
 import {
   exampleKept,
   keptUnknown,
   nothingToKeep,
   refusedAsk,
   roomUnknown,
-} from '../../../src/text/project-problems.ts';
-import { SAVED } from '../../../src/text/saved.ts';
+} from '../../../src/text/project-problems-text.ts';
+import { CHANGED, NEXT, PROJECT, SAVED } from '../../../src/text/project-text.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { type Answered, type KeepStep, keepStep } from './keep-said.ts';
 import { nameProblem } from './named.ts';

@@ -5,7 +5,7 @@ import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { hostZone, sayMoment } from '../../../src/input/zone.ts';
 import type { Person } from '../../../src/project/person.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
-import { accountName, LINK, LINK_PROBLEMS } from '../../../src/text/link.ts';
+import { accountName, LINK, LINK_PROBLEMS } from '../../../src/text/sharing-text.ts';
 import { problem } from './at-desk.ts';
 import { projectReply } from './reply.ts';
 

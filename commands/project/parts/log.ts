@@ -6,10 +6,8 @@ import { hostZone, sayMoment } from '../../../src/input/zone.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { addNote, LONGEST_NOTE, type Log, MOST_NOTES, removeNote, searchLog } from '../../../src/project/log.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { LOG, LOG_PROBLEMS } from '../../../src/text/log.ts';
-import { NEXT } from '../../../src/text/project.ts';
-import { noSuchPlace, tooMany } from '../../../src/text/project-lists.ts';
-import { withSigned } from '../../../src/text/share.ts';
+import { LOG, LOG_PROBLEMS, NEXT, noSuchPlace, tooMany } from '../../../src/text/project-text.ts';
+import { withSigned } from '../../../src/text/sharing-text.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { TAKE_BACK } from './reply.ts';
 

@@ -6,8 +6,7 @@ import type { Content, Project } from '../../../src/project/project.ts';
 import type { Room } from '../../../src/project/room.ts';
 import { covers, isPart } from '../../../src/project/share-scope.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { MEASURE } from '../../../src/text/measure.ts';
-import { SAVED } from '../../../src/text/saved.ts';
+import { MEASURE, SAVED } from '../../../src/text/project-text.ts';
 import { listOf } from './shopping-lines.ts';
 import { sayAmount } from './shopping-say.ts';
 

@@ -11,8 +11,8 @@ import { sameQuestion, withNoted, withoutQuestions } from '../../../src/project/
 import type { Project } from '../../../src/project/project.ts';
 import { type Room, roomNamed } from '../../../src/project/room.ts';
 import type { Reply, Result } from '../../../src/reply/reply.ts';
-import { MEASURE, MEASURE_PROBLEMS } from '../../../src/text/measure.ts';
-import { tooManyNotes } from '../../../src/text/project-problems.ts';
+import { tooManyNotes } from '../../../src/text/project-problems-text.ts';
+import { MEASURE, MEASURE_PROBLEMS } from '../../../src/text/project-text.ts';
 import type { Length } from '../../../src/units/length.ts';
 import { changeHere, problem, projectHere } from './at-desk.ts';
 import { figuresOf } from './measure-figures.ts';

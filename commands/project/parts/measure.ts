@@ -16,7 +16,7 @@ import {
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, type Room, roomNamed } from '../../../src/project/room.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
-import { MEASURE, MEASURE_PROBLEMS } from '../../../src/text/measure.ts';
+import { MEASURE, MEASURE_PROBLEMS } from '../../../src/text/project-text.ts';
 import { changeHere, problem, projectHere } from './at-desk.ts';
 import { type ToTell, tellLength } from './measure-told.ts';
 import { projectReply, TAKE_BACK } from './reply.ts';

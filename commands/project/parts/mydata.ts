@@ -12,8 +12,8 @@ import { LIMITS } from '../../../src/project/limits.ts';
 import { contentOf, contentSchema, type Project } from '../../../src/project/project.ts';
 import { isRecord, savedWorkIn } from '../../../src/project/project-saved.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { MYDATA, NEXT } from '../../../src/text/project.ts';
-import { importTooMany, importUnread } from '../../../src/text/project-problems.ts';
+import { importTooMany, importUnread } from '../../../src/text/project-problems-text.ts';
+import { MYDATA, NEXT } from '../../../src/text/project-text.ts';
 import { problem } from './at-desk.ts';
 import { projectReply } from './reply.ts';
 

@@ -14,7 +14,7 @@ import {
   projectUnknown,
   tooManyDeleted,
   tooManyProjects,
-} from '../../../src/text/project-problems.ts';
+} from '../../../src/text/project-problems-text.ts';
 
 /** The name of a project to be. */
 export const newNameOption = (summary: string, standard?: string) =>

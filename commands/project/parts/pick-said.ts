@@ -4,7 +4,7 @@ import { closest, distance } from 'fastest-levenshtein';
 import type { Command, Context } from '../../../src/chat/command.ts';
 import { isCalculating } from '../../../src/input/command-shape.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { pickUnknown } from '../../../src/text/project-problems.ts';
+import { pickUnknown } from '../../../src/text/project-problems-text.ts';
 import { readInTime } from '../../../src/workers/time-limits.ts';
 import { valueRead } from './pick-value.ts';
 

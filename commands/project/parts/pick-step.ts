@@ -3,8 +3,8 @@
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { CHANGED } from '../../../src/text/project.ts';
-import { pickUnknown, tooManyPicks } from '../../../src/text/project-problems.ts';
+import { pickUnknown, tooManyPicks } from '../../../src/text/project-problems-text.ts';
+import { CHANGED } from '../../../src/text/project-text.ts';
 import type { PicksSaid } from './pick-said.ts';
 
 export type PickStep =

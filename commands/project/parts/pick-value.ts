@@ -7,7 +7,7 @@ import { isExamplePlank } from '../../../src/input/plank.ts';
 import type { Habits } from '../../../src/input/reading.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { exampleKept, pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/text/project-problems.ts';
+import { exampleKept, pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/text/project-problems-text.ts';
 import { plainly } from './pick-plain.ts';
 
 /** The key that a value is kept under, and the value as it is kept; a problem where no option of its name reads it, or where several things are meant. */

@@ -6,7 +6,7 @@ import { progressOf } from '../../../src/project/progress.ts';
 import { type Mark, mark, markOf, type Stages, unmark } from '../../../src/project/stages.ts';
 import type { Stage } from '../../../src/reply/need.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { PROGRESS, PROGRESS_PROBLEMS } from '../../../src/text/progress.ts';
+import { PROGRESS, PROGRESS_PROBLEMS } from '../../../src/text/progress-text.ts';
 
 /** What is marked, and how doubtful parts were taken. */
 export interface Marking {

@@ -12,8 +12,8 @@ import {
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, sameName } from '../../../src/project/room.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
-import { PROGRESS, STAGE_ITEMS } from '../../../src/text/progress.ts';
-import { SHARE, saySigned } from '../../../src/text/share.ts';
+import { PROGRESS, STAGE_ITEMS } from '../../../src/text/progress-text.ts';
+import { SHARE, saySigned } from '../../../src/text/sharing-text.ts';
 
 const HOUR = 3_600_000;
 const MOST_LISTS = 6;

@@ -3,7 +3,7 @@
 import type { Context } from '../../../src/chat/command.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
-import { NEXT } from '../../../src/text/project.ts';
+import { NEXT } from '../../../src/text/project-text.ts';
 
 /** Offered with every change. */
 export const TAKE_BACK: Action = { label: NEXT.undo, ask: 'project undo' };

@@ -1,8 +1,7 @@
 /** Rooms of a project changed as they are told, and what is said of it. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { PROJECT } from '../../../src/text/project.ts';
-import { SAVED } from '../../../src/text/saved.ts';
+import { PROJECT, SAVED } from '../../../src/text/project-text.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { projectReply, TAKE_BACK } from './reply.ts';
 import { roomDeeds, roomSteps, type Steps } from './room-deeds.ts';

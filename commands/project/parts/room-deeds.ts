@@ -6,7 +6,7 @@ import { measuresIn, withoutTold } from '../../../src/project/measure.ts';
 import { type Rooms, roomNamed } from '../../../src/project/room.ts';
 import { afterRooms, type Following } from '../../../src/project/rooms-follow.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { roomUnknown } from '../../../src/text/project-problems.ts';
+import { roomUnknown } from '../../../src/text/project-problems-text.ts';
 import { readInTime } from '../../../src/workers/time-limits.ts';
 import { NOT_TOLD, type RoomAsk } from './room-options.ts';
 import { roomStep } from './room-step.ts';

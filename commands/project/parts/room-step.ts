@@ -17,7 +17,6 @@ import {
   withRoom,
 } from '../../../src/project/room.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { CHANGED } from '../../../src/text/project.ts';
 import {
   noteTooLong,
   noteUnknown,
@@ -28,7 +27,8 @@ import {
   roomUnknown,
   tooManyNotes,
   tooManyRoomsKept,
-} from '../../../src/text/project-problems.ts';
+} from '../../../src/text/project-problems-text.ts';
+import { CHANGED } from '../../../src/text/project-text.ts';
 
 export type RoomStep = { readonly rooms: Rooms; readonly said: readonly string[] } | { readonly problem: Problem };
 

@@ -5,7 +5,7 @@ import { hostZone, sayDay } from '../../../src/input/zone.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk, Project } from '../../../src/project/project.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
-import { SAVED } from '../../../src/text/saved.ts';
+import { SAVED } from '../../../src/text/project-text.ts';
 import type { GuidesResult } from '../../floor/parts/guides.ts';
 import { asksOnce, filledFrom } from './asked-once.ts';
 import { todaysLine, type Work, workOf } from './saved-work.ts';

@@ -3,8 +3,8 @@
 import { sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { SawEnd, SawPiece } from '../../../src/reply/job-sheet.ts';
-import { SAW } from '../../../src/text/saw.ts';
-import { sayTrimCut } from '../../../src/text/trim.ts';
+import { SAW } from '../../../src/text/drawing-text.ts';
+import { sayTrimCut } from '../../../src/text/trim-text.ts';
 import { sawMarks } from '../../../src/trim/sticks.ts';
 import { type Cut, isOutside, kerfAlong } from '../../../src/trim/walls.ts';
 import { ticks } from '../../../src/units/length.ts';

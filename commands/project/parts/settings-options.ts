@@ -4,8 +4,8 @@ import { readCountry } from '../../../src/input/country.ts';
 import type { Colons } from '../../../src/input/option.ts';
 import { text } from '../../../src/input/options.ts';
 import { type Read, read, unread } from '../../../src/input/reading.ts';
-import { SETTING_EXPECTED } from '../../../src/text/project.ts';
-import { settingUnread } from '../../../src/text/project-problems.ts';
+import { settingUnread } from '../../../src/text/project-problems-text.ts';
+import { SETTING_EXPECTED } from '../../../src/text/project-text.ts';
 
 export const AS_IT_IS = 'as it is';
 export const CLEAR = 'clear';

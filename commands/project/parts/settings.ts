@@ -6,7 +6,7 @@ import type { Habits } from '../../../src/input/reading.ts';
 import type { Country } from '../../../src/prep/old-materials.ts';
 import type { Settings } from '../../../src/project/person.ts';
 import type { Fact, Problem } from '../../../src/reply/reply.ts';
-import { SETTINGS } from '../../../src/text/project.ts';
+import { SETTINGS } from '../../../src/text/project-text.ts';
 import { picksSaid } from './pick-said.ts';
 import { AS_IT_IS, CLEAR, type SettingsAsk } from './settings-options.ts';
 

@@ -3,8 +3,7 @@
 import type { Desk } from '../../../src/accounts/desk-deeds.ts';
 import type { Offer } from '../../../src/accounts/desk-share.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { LINK } from '../../../src/text/link.ts';
-import { SHARE, sayShared } from '../../../src/text/share.ts';
+import { LINK, SHARE, sayShared } from '../../../src/text/sharing-text.ts';
 import { noneInUse, problem } from './at-desk.ts';
 import { projectReply } from './reply.ts';
 import { sayEnd } from './share-say.ts';

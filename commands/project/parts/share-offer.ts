@@ -8,7 +8,7 @@ import type { ToldShare } from '../../../src/language/old/sharing-said.ts';
 import { DAY, LIMITS } from '../../../src/project/limits.ts';
 import type { Helping, Share, Shared } from '../../../src/project/share.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { SHARE, SHARE_PROBLEMS } from '../../../src/text/share.ts';
+import { SHARE, SHARE_PROBLEMS } from '../../../src/text/sharing-text.ts';
 
 /** Days that a link lasts where nothing is told, and at most. */
 const LINK_DAYS = 14;

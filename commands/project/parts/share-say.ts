@@ -7,9 +7,8 @@ import type { Project } from '../../../src/project/project.ts';
 import { isOver, type Share } from '../../../src/project/share.ts';
 import { shownBy } from '../../../src/project/share-scope.ts';
 import type { Action, Fact, Reply, Result } from '../../../src/reply/reply.ts';
-import { NEXT } from '../../../src/text/project.ts';
-import { sayAgo } from '../../../src/text/project-fill.ts';
-import { SHARE, sayHelper, sayShared } from '../../../src/text/share.ts';
+import { NEXT, sayAgo } from '../../../src/text/project-text.ts';
+import { SHARE, sayHelper, sayShared } from '../../../src/text/sharing-text.ts';
 import { projectReply } from './reply.ts';
 
 /** Result data of kind `share`: no ids of people, no hashes; the address of a link where one was made. */

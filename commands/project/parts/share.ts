@@ -7,7 +7,7 @@ import { hostZone } from '../../../src/input/zone.ts';
 import { readSharing } from '../../../src/language/old/sharing-said.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { isOver, type Share } from '../../../src/project/share.ts';
-import { SHARE, SHARE_PROBLEMS, sayHelper, sayShared } from '../../../src/text/share.ts';
+import { SHARE, SHARE_PROBLEMS, sayHelper, sayShared } from '../../../src/text/sharing-text.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { projectReply } from './reply.ts';
 import { codeGiven } from './share-code.ts';

@@ -4,8 +4,8 @@ import type { Context, Outcome } from '../../../src/chat/command.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { SheetKey } from '../../../src/reply/job-sheet.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
-import { SHEETS } from '../../../src/text/job-sheet.ts';
-import { SHOPPING } from '../../../src/text/shopping.ts';
+import { SHEETS } from '../../../src/text/sheets-text.ts';
+import { SHOPPING } from '../../../src/text/shopping-text.ts';
 import { type JobAsk, listAsks } from './shopping-asks.ts';
 
 /** Which sheets, and of which room; all without. */

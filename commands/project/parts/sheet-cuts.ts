@@ -3,8 +3,8 @@
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import type { JobSheet, SawPiece } from '../../../src/reply/job-sheet.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
-import { worded } from '../../../src/text/cautions.ts';
-import { SAW } from '../../../src/text/saw.ts';
+import { worded } from '../../../src/text/caution-text.ts';
+import { SAW } from '../../../src/text/drawing-text.ts';
 
 /** The cuts of a room; those of doorways and stairs without one. Pieces are numbered anew. */
 export function cutsSheet(room: string | undefined, told: readonly SawPiece[]): JobSheet {

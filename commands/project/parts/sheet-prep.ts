@@ -2,7 +2,7 @@
 
 import { sameName } from '../../../src/project/room.ts';
 import type { JobSheet } from '../../../src/reply/job-sheet.ts';
-import { REPAIR_TITLES, SHEETS } from '../../../src/text/job-sheet.ts';
+import { REPAIR_TITLES, SHEETS } from '../../../src/text/sheets-text.ts';
 import { asksOf, type Here, replyOr } from './sheet-asks.ts';
 
 /** A sheet for each floor that comes out. */

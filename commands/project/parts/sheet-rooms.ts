@@ -5,7 +5,7 @@ import { parseLine } from '../../../src/chat/grammar.ts';
 import { roomOfArea } from '../../../src/input/rooms/room-apart.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { JobSheet, SawPiece } from '../../../src/reply/job-sheet.ts';
-import { SHEETS } from '../../../src/text/job-sheet.ts';
+import { SHEETS } from '../../../src/text/sheets-text.ts';
 import type { Guide, GuidesResult } from '../../floor/parts/guides.ts';
 import type { TrimResult } from '../../trim/parts/result.ts';
 import { sticksPieces } from './saw-trim.ts';

@@ -6,9 +6,9 @@ import type { Shopping } from '../../../src/project/shopping.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
 import type { Signed } from '../../../src/project/signed.ts';
 import type { Tick } from '../../../src/reply/job-sheet.ts';
-import { SHEETS } from '../../../src/text/job-sheet.ts';
-import { STAGE_IN } from '../../../src/text/progress.ts';
-import { STAGE_NAMES } from '../../../src/text/shopping.ts';
+import { STAGE_IN } from '../../../src/text/progress-text.ts';
+import { SHEETS } from '../../../src/text/sheets-text.ts';
+import { STAGE_NAMES } from '../../../src/text/shopping-text.ts';
 import { sayAmount, sayLeft, typeable } from './shopping-say.ts';
 
 /** Everything on the list: what is left to buy, and what is bought. */

@@ -3,7 +3,7 @@
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import type { Sheets } from '../../../src/reply/job-sheet.ts';
 import type { Block, Reply } from '../../../src/reply/reply.ts';
-import { SHEETS } from '../../../src/text/job-sheet.ts';
+import { SHEETS } from '../../../src/text/sheets-text.ts';
 import { projectHere } from './at-desk.ts';
 import type { Wanted } from './sheet-asks.ts';
 import { gatherSheets } from './sheets.ts';

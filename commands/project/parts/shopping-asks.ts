@@ -5,7 +5,7 @@ import { pickFor } from '../../../src/chat/pick.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, type Room, type Rooms } from '../../../src/project/room.ts';
-import { type Untold, untoldIn } from '../../../src/text/shopping.ts';
+import { type Untold, untoldIn } from '../../../src/text/shopping-text.ts';
 import { namesOf, OF_PLACES, requestLine, savedWork, todaysLine, type Work } from './saved-work.ts';
 
 /** One request that gives a part of the lists. */

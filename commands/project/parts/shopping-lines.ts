@@ -6,7 +6,7 @@ import type { Project } from '../../../src/project/project.ts';
 import { type Tally, tally } from '../../../src/project/shopping-left.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import type { Caution } from '../../../src/reply/reply.ts';
-import { SHOPPING, type Untold } from '../../../src/text/shopping.ts';
+import { SHOPPING, type Untold } from '../../../src/text/shopping-text.ts';
 import { asksOnce, filledFrom } from './asked-once.ts';
 import { type JobAsk, listAsks } from './shopping-asks.ts';
 

@@ -9,8 +9,8 @@ import type { Shopping } from '../../../src/project/shopping.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
 import { type Need, STAGES } from '../../../src/reply/need.ts';
 import type { Action, Block, Fact } from '../../../src/reply/reply.ts';
-import { withSigned } from '../../../src/text/share.ts';
-import { AISLES, aisleOf, SHOPPING, STAGE_NAMES } from '../../../src/text/shopping.ts';
+import { withSigned } from '../../../src/text/sharing-text.ts';
+import { AISLES, aisleOf, SHOPPING, STAGE_NAMES } from '../../../src/text/shopping-text.ts';
 import { cents, ticks } from '../../../src/units/length.ts';
 import type { Listed } from './shopping-lines.ts';
 

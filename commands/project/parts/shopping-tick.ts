@@ -16,7 +16,7 @@ import {
 } from '../../../src/project/shopping.ts';
 import type { Tally } from '../../../src/project/shopping-left.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { SHOPPING, SHOPPING_PROBLEMS } from '../../../src/text/shopping.ts';
+import { SHOPPING, SHOPPING_PROBLEMS } from '../../../src/text/shopping-text.ts';
 import { roundUp } from '../../../src/units/length.ts';
 import { sayAmount, typeable } from './shopping-say.ts';
 

@@ -3,7 +3,7 @@
 import type { Project } from '../../../src/project/project.ts';
 import { inScope } from '../../../src/project/room.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
-import { NEXT, PROJECT } from '../../../src/text/project.ts';
+import { NEXT, PROJECT } from '../../../src/text/project-text.ts';
 import { savedTable } from './saved-today.ts';
 
 export function headlineOf({ name, rooms }: Project): string {

@@ -8,8 +8,7 @@ import type { Project } from '../../../src/project/project.ts';
 import type { SpendStage } from '../../../src/project/spend.ts';
 import type { SpendSummary } from '../../../src/project/spend-summary.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { STAGE_NAMES } from '../../../src/text/shopping.ts';
-import { SPEND } from '../../../src/text/spend.ts';
+import { SPEND, STAGE_NAMES } from '../../../src/text/shopping-text.ts';
 import { cents } from '../../../src/units/length.ts';
 
 export function sayStage(stage: SpendStage): string {

@@ -23,9 +23,8 @@ import {
 } from '../../../src/project/spend.ts';
 import { type SpendSummary, summarise } from '../../../src/project/spend-summary.ts';
 import type { Result } from '../../../src/reply/reply.ts';
-import { NEXT } from '../../../src/text/project.ts';
-import { noSuchPlace, tooMany } from '../../../src/text/project-lists.ts';
-import { SPEND, SPEND_PROBLEMS } from '../../../src/text/spend.ts';
+import { NEXT, noSuchPlace, tooMany } from '../../../src/text/project-text.ts';
+import { SPEND, SPEND_PROBLEMS } from '../../../src/text/shopping-text.ts';
 import { cents } from '../../../src/units/length.ts';
 import { changeHere, projectHere } from './at-desk.ts';
 import { removeActions, TAKE_BACK } from './reply.ts';

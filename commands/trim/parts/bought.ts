@@ -4,7 +4,7 @@ import { sayMoney } from '../../../src/input/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { TRIM, trimHeadline } from '../../../src/text/trim.ts';
+import { TRIM, trimHeadline } from '../../../src/text/trim-text.ts';
 import { type StickPlan, type StickTask, sawMarks } from '../../../src/trim/sticks.ts';
 import { type Cents, cents, ticks } from '../../../src/units/length.ts';
 import { lengthUnit } from './pieces.ts';

@@ -5,9 +5,9 @@ import { ALIKE_RISERS, EDGE_FIGURES, TRIP } from '../../../src/figures/trim-figu
 import { unitIn, unitsOf } from '../../../src/input/length.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Block, Caution, Reply } from '../../../src/reply/reply.ts';
-import { EDGES, riserText, sayProfile } from '../../../src/text/edges.ts';
-import { edgeTooLong, floorTaken, noEdges } from '../../../src/text/edges-problems.ts';
-import { NEEDS } from '../../../src/text/needs.ts';
+import { NEEDS } from '../../../src/text/shopping-text.ts';
+import { edgeTooLong, floorTaken, noEdges } from '../../../src/text/trim-problems-text.ts';
+import { EDGES, riserText, sayProfile } from '../../../src/text/trim-text.ts';
 import { stepOf, undercut } from '../../../src/trim/pieces.ts';
 import { SQUARE } from '../../../src/trim/walls.ts';
 import { ticks } from '../../../src/units/length.ts';

@@ -3,7 +3,7 @@
 import { sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut } from '../../../src/input/say-length.ts';
 import type { Need, Package, Stage } from '../../../src/reply/need.ts';
-import { NEEDS } from '../../../src/text/needs.ts';
+import { NEEDS } from '../../../src/text/shopping-text.ts';
 import { beadLength } from '../../../src/trim/finishing.ts';
 import type { Length } from '../../../src/units/length.ts';
 

@@ -17,8 +17,8 @@ import {
 import { sayArea, sayNumber } from '../../../src/input/say.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Caution } from '../../../src/reply/reply.ts';
-import { deepNailText, FINISH } from '../../../src/text/finish.ts';
-import { nailTooShort } from '../../../src/text/finish-problems.ts';
+import { nailTooShort } from '../../../src/text/trim-problems-text.ts';
+import { deepNailText, FINISH } from '../../../src/text/trim-text.ts';
 import {
   beadLength,
   coatLitres,

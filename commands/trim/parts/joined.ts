@@ -3,8 +3,8 @@
 import type { Context } from '../../../src/chat/command.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { laidByItself } from '../../../src/text/room-problems.ts';
-import { joinedOpen } from '../../../src/text/trim-problems.ts';
+import { laidByItself } from '../../../src/text/room-problems-text.ts';
+import { joinedOpen } from '../../../src/text/trim-problems-text.ts';
 import { wallLength } from '../../../src/units/geometry.ts';
 import { readInTime } from '../../../src/workers/time-limits.ts';
 import type { WallsAsk } from './ask.ts';

@@ -5,7 +5,7 @@ import { sayDegrees } from '../../../src/drawing/elevation.ts';
 import { NO_SLACK, OFF_TURN } from '../../../src/figures/trim-figures.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { TRIM_NOTES, TRIM_STEPS } from '../../../src/text/trim.ts';
+import { TRIM_NOTES, TRIM_STEPS } from '../../../src/text/trim-text.ts';
 import type { TrimPiece } from '../../../src/trim/pieces.ts';
 import type { Stick } from '../../../src/trim/sticks.ts';
 import { turning, wallName } from '../../../src/trim/walls.ts';

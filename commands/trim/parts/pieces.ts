@@ -5,7 +5,7 @@ import { sayDegrees } from '../../../src/drawing/elevation.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { noStudInReach, pastReach, tooManyPieces } from '../../../src/text/trim-problems.ts';
+import { noStudInReach, pastReach, tooManyPieces } from '../../../src/text/trim-problems-text.ts';
 import { type PieceTrouble, stickPiece, type TrimPiece, trimPieces } from '../../../src/trim/pieces.ts';
 import type { StickTask, Stock } from '../../../src/trim/sticks.ts';
 import { wallName } from '../../../src/trim/walls.ts';

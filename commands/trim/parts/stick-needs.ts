@@ -3,7 +3,7 @@
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Need, Stage } from '../../../src/reply/need.ts';
-import { NEEDS } from '../../../src/text/needs.ts';
+import { NEEDS } from '../../../src/text/shopping-text.ts';
 import type { StickPlan } from '../../../src/trim/sticks.ts';
 import { ticks } from '../../../src/units/length.ts';
 

@@ -3,7 +3,7 @@
 import { sayDegrees, sayEnd, type TrimShown } from '../../../src/drawing/elevation.ts';
 import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
 import type { Block } from '../../../src/reply/reply.ts';
-import { TRIM } from '../../../src/text/trim.ts';
+import { TRIM } from '../../../src/text/trim-text.ts';
 import type { StickPlan } from '../../../src/trim/sticks.ts';
 import { sawSetting, type TrimWall, wallName } from '../../../src/trim/walls.ts';
 import { ticks } from '../../../src/units/length.ts';

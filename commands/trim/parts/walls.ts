@@ -3,7 +3,6 @@
 import type { Context, Problems } from '../../../src/chat/command.ts';
 import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
-import { TRIM_NOTES } from '../../../src/text/trim.ts';
 import {
   bayTooWide,
   cornerInsideOut,
@@ -12,7 +11,8 @@ import {
   noRoomForDoor,
   noTrimLeft,
   noWallFor,
-} from '../../../src/text/trim-problems.ts';
+} from '../../../src/text/trim-problems-text.ts';
+import { TRIM_NOTES } from '../../../src/text/trim-text.ts';
 import {
   type Opening,
   placeDoors,

@@ -1,8 +1,7 @@
 /** An angle in degrees, as people type one: 88.5, 88,5°, 22 1/2 degrees. */
 
-import { notAnAngle } from '../../text/trim-problems.ts';
-import type { Read, Reading } from '../reading.ts';
-import { read, unread } from '../reading.ts';
+import { notAnAngle } from '../../text/trim-problems-text.ts';
+import { type Read, type Reading, read, unread } from '../reading.ts';
 
 /** The pattern of an angle's figure, with one group for the whole and one for its part. */
 export const ANGLE = '(\\d{1,3})(?:[.,](\\d{1,2})|\\s+1/2|½)?\\s*(?:°|º|deg(?:rees?)?)?';

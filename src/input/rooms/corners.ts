@@ -1,7 +1,7 @@
 /** Corners measured out of square: `corner 3: 88.5`, `corner 2 of hall 91°`; corner 3 lies between walls 3 and 4. */
 
 import type { Problem } from '../../reply/reply.ts';
-import { notACorner } from '../../text/trim-problems.ts';
+import { notACorner } from '../../text/trim-problems-text.ts';
 import type { MeasuredCorner } from '../../trim/walls.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';
 import { ANGLE, degreesOf } from './corners-angle.ts';

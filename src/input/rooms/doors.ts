@@ -1,7 +1,7 @@
 /** Doors as people tell them: `2 doors 32 in`, `32 in on wall 2, 30 in on wall 4 of hall, 3' from the left`. */
 
 import type { Problem } from '../../reply/reply.ts';
-import { doorUnread } from '../../text/trim-problems.ts';
+import { doorUnread } from '../../text/trim-problems-text.ts';
 import type { Door } from '../../trim/walls.ts';
 import { inches, millimetres } from '../../units/length.ts';
 import { readLength } from '../length.ts';

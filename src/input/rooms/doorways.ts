@@ -1,6 +1,6 @@
 /** Doorways in the walls: how many and how wide, where no tack strip or trim runs. */
 
-import { notDoorways } from '../../text/tearout-problems.ts';
+import { notDoorways } from '../../text/prep-problems-text.ts';
 import { inches, type Length } from '../../units/length.ts';
 import { readLength } from '../length.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';

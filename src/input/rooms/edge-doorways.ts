@@ -1,7 +1,7 @@
 /** Doorways where the new floor ends: `bath 30 in to tile 1/2 in; bedroom 32 in to carpet; balcony 6 ft to track`. */
 
 import type { Problem } from '../../reply/reply.ts';
-import { beyondTaken, doorwayUnread } from '../../text/edges-problems.ts';
+import { beyondTaken, doorwayUnread } from '../../text/trim-problems-text.ts';
 import type { Beyond, EdgeDoorway } from '../../trim/pieces.ts';
 import { inches, type Length, millimetres } from '../../units/length.ts';
 import { readLength } from '../length.ts';

@@ -1,6 +1,6 @@
 /** Stairs that get nosing: `12 x 36 in`, so many steps of such a width; `none`. */
 
-import { stairsUnread } from '../../text/edges-problems.ts';
+import { stairsUnread } from '../../text/trim-problems-text.ts';
 import { inches, type Length, millimetres } from '../../units/length.ts';
 import { readLength } from '../length.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';

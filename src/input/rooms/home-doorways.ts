@@ -2,7 +2,7 @@
 
 import { type Doorway, type DoorwaySide, type JambPlace, USUAL_WALL } from '../../layout/doorways.ts';
 import type { Problem } from '../../reply/reply.ts';
-import { doorwayRunsOn, homeDoorwayUnread, wallTaken } from '../../text/home-problems.ts';
+import { doorwayRunsOn, homeDoorwayUnread, wallTaken } from '../../text/floor-problems-text.ts';
 import { inches, type Length, millimetres, ticks } from '../../units/length.ts';
 import { readLength } from '../length.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';

@@ -1,7 +1,7 @@
 /** Bays that stand out of a wall: `wall 2: front 5', sides 3', 135°`, centred or `2' from the left`. */
 
 import type { Problem } from '../../reply/reply.ts';
-import { bayUnread } from '../../text/trim-problems.ts';
+import { bayUnread } from '../../text/trim-problems-text.ts';
 import type { Bay } from '../../trim/walls.ts';
 import { inches, type Length } from '../../units/length.ts';
 import { readLength } from '../length.ts';

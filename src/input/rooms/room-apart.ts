@@ -1,6 +1,6 @@
 /** Rooms told together, taken apart: each as a name and a text that reads the same by itself, whoever reads it. */
 
-import { roomExample, roomOnlyAmongOthers } from '../../text/room-problems.ts';
+import { roomExample, roomOnlyAmongOthers } from '../../text/room-problems-text.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 import { unitIn } from '../length.ts';
 import { type Read, type Reading, read, type Units, unread } from '../reading.ts';

@@ -1,6 +1,6 @@
 /** Bays told with a room: `with a bay 8' x 2'` stands out in the middle of the far wall, its sides at 45°. */
 
-import { bayRead, bayTooWide, oneBay } from '../../text/walk-problems.ts';
+import { bayRead, bayTooWide, oneBay } from '../../text/room-problems-text.ts';
 import { at, type Outline, type Point } from '../../units/geometry.ts';
 import { TICKS_PER_INCH, ticks } from '../../units/length.ts';
 import { unitsOf } from '../length.ts';

@@ -1,6 +1,6 @@
 /** A room's name: what stands before or after its figures, with its capitals kept and its spaces collapsed. */
 
-import { nameNeedsColon, nameOddSign, nameTooLong, negativeSide, threeSides } from '../../text/room-problems.ts';
+import { nameNeedsColon, nameOddSign, nameTooLong, negativeSide, threeSides } from '../../text/room-problems-text.ts';
 import type { Flaw } from './room-flaw.ts';
 import type { Piece } from './room-piece.ts';
 import { AREA } from './room-shapeless.ts';

@@ -1,6 +1,8 @@
 /** One region's outline, from its sides or its walk, with its corners left out, and the notes on how it was read. */
 
 import {
+  bayOfWalk,
+  cornerCutOff,
   cornerLeftOut,
   laidByItself,
   notchesMeet,
@@ -8,14 +10,13 @@ import {
   notchOfWalk,
   notchTooLarge,
   roomReadIn,
+  slantedWalkEased,
   walkEased,
   wallLeftOut,
-} from '../../text/room-problems.ts';
-import { bayOfWalk, cornerCutOff, slantedWalkEased } from '../../text/walk-problems.ts';
+} from '../../text/room-problems-text.ts';
 import type { Outline } from '../../units/geometry.ts';
 import { unitsOf } from '../length.ts';
-import type { LengthUnit } from '../length-units.ts';
-import { UNITS } from '../length-units.ts';
+import { type LengthUnit, UNITS } from '../length-units.ts';
 import type { Reading } from '../reading.ts';
 import { sayLength } from '../say-length.ts';
 import { withBays } from './room-bay.ts';

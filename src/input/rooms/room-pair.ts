@@ -1,6 +1,6 @@
 /** Two sides typed together, read in one unit. */
 
-import { sideTooShort } from '../../text/room-problems.ts';
+import { sideTooShort } from '../../text/room-problems-text.ts';
 import { TICKS_PER_INCH } from '../../units/length.ts';
 import { unitIn } from '../length.ts';
 import type { LengthUnit } from '../length-units.ts';

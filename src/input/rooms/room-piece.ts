@@ -1,6 +1,6 @@
 /** One line of rooms cut into pieces: each has one shape, the name round it, and the sign that joins it to the piece before. */
 
-import { roomsRunTogether, signsRunTogether } from '../../text/room-problems.ts';
+import { roomsRunTogether, signsRunTogether } from '../../text/room-problems-text.ts';
 import type { Flaw } from './room-flaw.ts';
 import { LETTER } from './room-plain.ts';
 import { pairPattern, SIDE, TIMES } from './room-side.ts';

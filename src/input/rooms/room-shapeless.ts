@@ -1,6 +1,13 @@
 /** A line of rooms in which no shape was found: what the asker probably meant, and what is missing. */
 
-import { areaAlone, negativeSide, noRoom, oneSide, threeSides, walkWordMissing } from '../../text/room-problems.ts';
+import {
+  areaAlone,
+  negativeSide,
+  noRoom,
+  oneSide,
+  threeSides,
+  walkWordMissing,
+} from '../../text/room-problems-text.ts';
 import type { Flaw } from './room-flaw.ts';
 import { LETTER } from './room-plain.ts';
 import { SIDE, SIDE_WORD, TIMES } from './room-side.ts';

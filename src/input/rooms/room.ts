@@ -10,7 +10,7 @@ import {
   sideTooLong,
   textTooLong,
   tooManyRooms,
-} from '../../text/room-problems.ts';
+} from '../../text/room-problems-text.ts';
 import { boxOf, doubleArea } from '../../units/geometry.ts';
 import { SQUARE_TICKS_PER_SQUARE_METRE, TICKS_PER_METRE } from '../../units/length.ts';
 import { readInTime } from '../../workers/time-limits.ts';

@@ -2,7 +2,7 @@
 
 import type { StandingPlace, ToldStanding } from '../../layout/obstacles.ts';
 import type { Problem } from '../../reply/reply.ts';
-import { standingUnread } from '../../text/home-problems.ts';
+import { standingUnread } from '../../text/floor-problems-text.ts';
 import { inches, type Length, ticks } from '../../units/length.ts';
 import { readLength, readLengthIn, unitIn } from '../length.ts';
 import type { LengthUnit } from '../length-units.ts';

@@ -1,6 +1,9 @@
 /** A walk round walls at any angle, read: `right 45°`, and `right diagonal 2' x 3'` for a slanted wall by its offsets. */
 
 import {
+  angleOutOfRange,
+  angleWithoutSide,
+  diagonalWithoutSide,
   lastTurnWrong,
   notInWalk,
   turnMissing,
@@ -10,8 +13,7 @@ import {
   walkTooLong,
   walkTooShort,
   wallTooShort,
-} from '../../text/room-problems.ts';
-import { angleOutOfRange, angleWithoutSide, diagonalWithoutSide } from '../../text/walk-problems.ts';
+} from '../../text/room-problems-text.ts';
 import { TICKS_PER_INCH, ticks } from '../../units/length.ts';
 import { unitsOf } from '../length.ts';
 import type { LengthUnit } from '../length-units.ts';

@@ -10,7 +10,7 @@ import {
   walkTooLong,
   walkTooShort,
   wallTooShort,
-} from '../../text/room-problems.ts';
+} from '../../text/room-problems-text.ts';
 import { type Length, TICKS_PER_INCH } from '../../units/length.ts';
 import { unitIn, unitsOf } from '../length.ts';
 import type { LengthUnit } from '../length-units.ts';

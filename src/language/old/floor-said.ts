@@ -25,9 +25,9 @@ import {
   unplacedFigure,
   unusedNote,
   wasteNote,
-} from '../../text/plain.ts';
-import { priceMark } from '../../text/plank-problems.ts';
-import { areaAlone, oneSide } from '../../text/room-problems.ts';
+} from '../../text/language-text.ts';
+import { priceMark } from '../../text/plank-problems-text.ts';
+import { areaAlone, oneSide } from '../../text/room-problems-text.ts';
 import { TICKS_PER_INCH } from '../../units/length.ts';
 import { figureIn, turnIn } from './leftover.ts';
 import type { Measures } from './measures.ts';

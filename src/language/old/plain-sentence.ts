@@ -3,7 +3,7 @@
 import { FIGURE_WORDS, TALK, TASKS } from '../../input/lexicon.ts';
 import type { Habits } from '../../input/reading.ts';
 import { readRooms } from '../../input/rooms/room.ts';
-import { aboutNote, sentenceTooLong, speltNote } from '../../text/plain.ts';
+import { aboutNote, sentenceTooLong, speltNote } from '../../text/language-text.ts';
 import { cleaned } from './clean.ts';
 import { floorSaid } from './floor-said.ts';
 import { type Measures, measuresOf } from './measures.ts';

@@ -3,8 +3,8 @@
 import { askLine, type CommandShape, optionsOf } from '../../input/command-shape.ts';
 import type { Habits } from '../../input/reading.ts';
 import type { Problem } from '../../reply/reply.ts';
-import { readingStopped } from '../../text/busy.ts';
-import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../../text/plain.ts';
+import { readingStopped } from '../../text/chat-text.ts';
+import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../../text/language-text.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 import { hazardSaid, layerSaid } from './hazard-said.ts';
 import { readPlain } from './plain-sentence.ts';

@@ -6,7 +6,7 @@ import { Rest } from '../../input/rest.ts';
 import { plainSigns } from '../../input/rooms/room-plain.ts';
 import { SIDE } from '../../input/rooms/room-side.ts';
 import type { Offcut } from '../../layout/resume-floor.ts';
-import { SO_FAR_NOTES, soFarUnread } from '../../text/resume-problems.ts';
+import { SO_FAR_NOTES, soFarUnread } from '../../text/floor-problems-text.ts';
 import type { Length } from '../../units/length.ts';
 
 /** A row told: all of it and those before lie. `run` counts from 0: row 7b is run 1. Without a room it is the one being laid. */

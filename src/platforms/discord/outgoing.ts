@@ -6,8 +6,8 @@ import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-typ
 import type { Answer } from '../../chat/answer.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { type FileForm, MEDIA_TYPES, type Result } from '../../reply/reply.ts';
-import { CHAT } from '../../text/chat.ts';
-import { FILES } from '../../text/job-sheet.ts';
+import { CHAT } from '../../text/chat-text.ts';
+import { FILES } from '../../text/sheets-text.ts';
 import { Unworked } from '../../workers/queue.ts';
 import type { Row } from './buttons.ts';
 import { escaped } from './escape.ts';

@@ -4,7 +4,7 @@ import { Buffer } from 'node:buffer';
 import { ComponentType } from 'discord-api-types/v10';
 import type { Answer } from '../../chat/answer.ts';
 import { sheetText } from '../../chat/sheet.ts';
-import { CHAT } from '../../text/chat.ts';
+import { CHAT } from '../../text/chat-text.ts';
 import { escaped, label } from './escape.ts';
 import { render } from './render.ts';
 import type { Outgoing } from './wire.ts';

@@ -7,7 +7,7 @@ import { parseLine } from '../../chat/grammar.ts';
 import { type KeptAnswer, keptAnswer, mintId, showAnswer } from '../../chat/kept-answer.ts';
 import { keepDraft, keptDraft } from '../../chat/kept-draft.ts';
 import { fullName } from '../../input/command-shape.ts';
-import { CHAT } from '../../text/chat.ts';
+import { CHAT } from '../../text/chat-text.ts';
 import { answerRowsOf } from './answer-rows.ts';
 import type { Row } from './buttons.ts';
 import type { Came } from './came.ts';

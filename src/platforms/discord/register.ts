@@ -12,7 +12,7 @@ import {
 } from 'discord-api-types/v10';
 import type { Command } from '../../chat/command.ts';
 import { listed, optionsOf } from '../../input/command-shape.ts';
-import { CHAT } from '../../text/chat.ts';
+import { CHAT } from '../../text/chat-text.ts';
 import { label } from './escape.ts';
 import { CHOICE_TEXT, COMMAND_CHOICES, COMMAND_DESCRIPTION, COMMAND_OPTIONS } from './limits.ts';
 

@@ -3,8 +3,7 @@
 import { ComponentType } from 'discord-api-types/v10';
 import { fullName } from '../../input/command-shape.ts';
 import { Outage } from '../../storage/types.ts';
-import { sayFault } from '../../text/asks.ts';
-import { CHAT } from '../../text/chat.ts';
+import { CHAT, sayFault } from '../../text/chat-text.ts';
 import type { Came } from './came.ts';
 import type { Desk } from './desk.ts';
 import { escaped } from './escape.ts';

@@ -2,8 +2,8 @@
 
 import { tableLines } from '../../chat/sheet.ts';
 import { ADDRESS, type Block, type Caution, type Source } from '../../reply/reply.ts';
-import { CHAT } from '../../text/chat.ts';
-import { saySource } from '../../text/sources.ts';
+import { CHAT } from '../../text/chat-text.ts';
+import { saySource } from '../../text/help-text.ts';
 import { escaped, verbatim } from './escape.ts';
 import type { Section } from './page.ts';
 

@@ -7,7 +7,7 @@ import type { Invocation } from '../../chat/invocation.ts';
 import { keepAnswer, mintId } from '../../chat/kept-answer.ts';
 import { keepDraft } from '../../chat/kept-draft.ts';
 import { fullName } from '../../input/command-shape.ts';
-import { CHAT } from '../../text/chat.ts';
+import { CHAT } from '../../text/chat-text.ts';
 import { answerRowsOf } from './answer-rows.ts';
 import type { Ask } from './ask.ts';
 import { problemRows, type Row } from './buttons.ts';

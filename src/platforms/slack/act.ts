@@ -3,7 +3,7 @@
 import { accountKey } from '../../accounts/asker.ts';
 import { faultReference } from '../../chat/request.ts';
 import { Outage } from '../../storage/types.ts';
-import { sayFault } from '../../text/asks.ts';
+import { sayFault } from '../../text/chat-text.ts';
 import { onBehalfOf } from '../../workers/queue.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import { tell } from './send.ts';

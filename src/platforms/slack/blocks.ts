@@ -3,7 +3,7 @@
 import { oneLine } from '../../chat/sheet.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { ADDRESS, type Block, type Caution, type Problem } from '../../reply/reply.ts';
-import { CHAT } from '../../text/chat.ts';
+import { CHAT } from '../../text/chat-text.ts';
 import { IMAGE } from './limits.ts';
 import { cut, EMPTY, plainText, type SlackBlock, said, saidCode, saidLines } from './rich.ts';
 import { saidTable } from './table.ts';

@@ -2,8 +2,7 @@
 
 import type { types } from '@slack/bolt';
 import type { Choices, Offered, Offers, Part } from '../../chat/offers.ts';
-import { CHAT } from '../../text/chat.ts';
-import { SLACK } from '../../text/slack.ts';
+import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { BUTTON, MOST_BUTTONS, SELECT } from './limits.ts';
 import { plainText, type SlackBlock } from './rich.ts';
 

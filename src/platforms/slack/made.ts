@@ -2,8 +2,8 @@
 
 import { oneLine } from '../../chat/sheet.ts';
 import type { Reply } from '../../reply/reply.ts';
-import { FILES } from '../../text/job-sheet.ts';
-import { SLACK } from '../../text/slack.ts';
+import { SLACK } from '../../text/chat-text.ts';
+import { FILES } from '../../text/sheets-text.ts';
 import { Unworked } from '../../workers/queue.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import type { Post } from './post.ts';

@@ -4,7 +4,7 @@ import type { types } from '@slack/bolt';
 import type { Command } from '../../chat/command.ts';
 import { type Field, formFields } from '../../chat/form.ts';
 import { fullName } from '../../input/command-shape.ts';
-import { SLACK } from '../../text/slack.ts';
+import { SLACK } from '../../text/chat-text.ts';
 import { optionOf } from './buttons.ts';
 import { SELECT, VIEW } from './limits.ts';
 import type { Where } from './ports.ts';

@@ -4,7 +4,7 @@ import { fileStem } from '../../chat/file-name.ts';
 import { isPart } from '../../chat/offers.ts';
 import { oneLine, sheetCsv, sheetText } from '../../chat/sheet.ts';
 import type { Block, Reply } from '../../reply/reply.ts';
-import { SLACK } from '../../text/slack.ts';
+import { SLACK } from '../../text/chat-text.ts';
 import { MOST_MESSAGES } from './limits.ts';
 import { drawingsOf } from './pictures.ts';
 import type { Party, SlackPorts } from './ports.ts';

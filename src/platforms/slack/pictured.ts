@@ -1,6 +1,6 @@
 /** Sends an answer with its pictures so that whoever sees it sees them: Slack gives a file to those who see a message that stays, and to nobody by one for the asker alone. */
 
-import { SLACK } from '../../text/slack.ts';
+import { SLACK } from '../../text/chat-text.ts';
 import { type Pictures, sharePictures } from './pictures.ts';
 import type { Party, SlackPorts } from './ports.ts';
 import { isDirect, type Post, type Posted, replaceable } from './post.ts';

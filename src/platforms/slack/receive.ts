@@ -1,10 +1,9 @@
 /** What people do in Slack, out of Bolt's events: commands, buttons, forms, shortcuts, mentions, direct messages, the Home tab. */
 
 import type { App, BlockAction, Context, webApi } from '@slack/bolt';
-import { SLACK } from '../../text/slack.ts';
+import { SLACK } from '../../text/chat-text.ts';
 import { act, nextTurn } from './act.ts';
 import { answerAsk, answerOrForm, openForm } from './ask.ts';
-
 import { FORM } from './modal.ts';
 import type { Party, ResponseUrl, SlackPorts, Where } from './ports.ts';
 import { press } from './press.ts';

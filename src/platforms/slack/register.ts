@@ -2,7 +2,7 @@
 
 import type { Command } from '../../chat/command.ts';
 import { fullName, listed } from '../../input/command-shape.ts';
-import { MANIFEST } from '../../text/slack.ts';
+import { MANIFEST } from '../../text/chat-text.ts';
 import { cut } from './rich.ts';
 
 export const MESSAGE_SHORTCUT = 'work-out';

@@ -4,7 +4,7 @@ import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@sl
 import { InstallProvider } from '@slack/oauth';
 import { freshIds } from '../../chat/fresh-ids.ts';
 import { asRequest } from '../../chat/request.ts';
-import { CHAT } from '../../text/chat.ts';
+import { CHAT } from '../../text/chat-text.ts';
 import { type Installations, installationsIn } from './installations.ts';
 import { installPages, type Page } from './oauth.ts';
 import type { SlackParts, SlackPorts } from './ports.ts';

@@ -4,7 +4,7 @@ import { formLine } from '../../chat/ask-line.ts';
 import { commandNamed, formTold } from '../../chat/form.ts';
 import { isHazard } from '../../chat/hazards.ts';
 import { readOptions } from '../../chat/read-options.ts';
-import { CHAT } from '../../text/chat.ts';
+import { CHAT } from '../../text/chat-text.ts';
 import { VIEW } from './limits.ts';
 import { carriedIn, type FormState, typedIn } from './modal.ts';
 import type { SlackPorts, Where } from './ports.ts';

@@ -3,7 +3,7 @@
 import { mkdir } from 'node:fs/promises';
 import type { Answer } from '../../chat/answer.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
-import { FILES } from '../../text/job-sheet.ts';
+import { FILES } from '../../text/sheets-text.ts';
 import { save } from './pictures.ts';
 
 /** Where files go, and who makes them of an answer's data. */

@@ -1,7 +1,7 @@
 /** Answers as JSON objects for programs, with the exit code each stands for. */
 
 import type { Answer } from '../../chat/answer.ts';
-import { TERMINAL } from '../../text/terminal.ts';
+import { TERMINAL } from '../../text/chat-text.ts';
 
 /** What a program is told: the object to print, and the exit code. */
 export interface Told {

@@ -6,7 +6,7 @@ import type { Answer } from '../../chat/answer.ts';
 import { fileStem } from '../../chat/file-name.ts';
 import { toPng } from '../../drawing/png.ts';
 import type { Drawing } from '../../reply/drawing.ts';
-import { DRAWING } from '../../text/drawing.ts';
+import { DRAWING } from '../../text/drawing-text.ts';
 
 /** The drawings of an answer in order; none of a Problem, a Refusal or a fault. */
 export function drawingsOf(answer: Answer): readonly Drawing[] {

@@ -7,7 +7,7 @@ import type { Asker } from '../../accounts/asker.ts';
 import type { Answer } from '../../chat/answer.ts';
 import type { Command } from '../../chat/command.ts';
 import type { Invocation } from '../../chat/invocation.ts';
-import { TERMINAL } from '../../text/terminal.ts';
+import { TERMINAL } from '../../text/chat-text.ts';
 import type { FilesTo } from './files.ts';
 import { keepHistory, readHistory } from './history.ts';
 import { type ExitCode, worst } from './json.ts';

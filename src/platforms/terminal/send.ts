@@ -2,7 +2,7 @@
 
 import type { Writable } from 'node:stream';
 import type { Answer } from '../../chat/answer.ts';
-import { DRAWING } from '../../text/drawing.ts';
+import { DRAWING } from '../../text/drawing-text.ts';
 import { type FilesTo, savedFiles } from './files.ts';
 import { type ExitCode, toJson } from './json.ts';
 import { COLUMNS } from './limits.ts';

@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import type { Asker } from '../../accounts/asker.ts';
 import type { Answer } from '../../chat/answer.ts';
 import type { Problem } from '../../reply/reply.ts';
-import { PAGE_NOTES } from '../../text/page.ts';
+import { PAGE_NOTES } from '../../text/page-text.ts';
 import { LONGEST_MEASURE, LONGEST_NOTE, NOTE_KNOWN } from './limits.ts';
 import { oneLine } from './markup.ts';
 import type { Pages } from './pages.ts';

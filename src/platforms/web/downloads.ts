@@ -2,7 +2,7 @@
 
 import { html } from 'hono/html';
 import type { Sheets } from '../../reply/job-sheet.ts';
-import { PAGE } from '../../text/page.ts';
+import { PAGE } from '../../text/page-text.ts';
 import { each, type Html } from './markup.ts';
 
 /** A file to hand out. */

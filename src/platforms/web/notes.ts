@@ -1,7 +1,7 @@
 /** What can be told on the page: a note, and what the tape says where the owner asks. */
 
 import { html } from 'hono/html';
-import { PAGE_NOTES } from '../../text/page.ts';
+import { PAGE_NOTES } from '../../text/page-text.ts';
 import { LONGEST_MEASURE, LONGEST_NOTE } from './limits.ts';
 import { each, type Html, NOTHING, oneLine } from './markup.ts';
 

@@ -2,8 +2,8 @@
 
 import { html, raw } from 'hono/html';
 import type { JobSheet, SheetKey, Sheets } from '../../reply/job-sheet.ts';
-import { SHEETS } from '../../text/job-sheet.ts';
-import { PAGE, PAGE_ROLES, PAGE_SECTIONS } from '../../text/page.ts';
+import { PAGE, PAGE_ROLES, PAGE_SECTIONS } from '../../text/page-text.ts';
+import { SHEETS } from '../../text/sheets-text.ts';
 import { blockHtml, type ItemAt } from './blocks.ts';
 import { fileLinks, type TableFile } from './downloads.ts';
 import { listsOf } from './lists.ts';

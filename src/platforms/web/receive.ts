@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import { emergencyIn } from '../../chat/hazards.ts';
 import { Outage } from '../../storage/types.ts';
-import { NO_PAGE } from '../../text/page.ts';
+import { NO_PAGE } from '../../text/page-text.ts';
 import { isCounted } from './allowance.ts';
 import { deed } from './deeds.ts';
 import { fileFor } from './downloads.ts';

@@ -4,9 +4,9 @@ import { html } from 'hono/html';
 import type { Answer } from '../../chat/answer.ts';
 import { assumedOf } from '../../chat/offers.ts';
 import type { Caution, Problem, Reply, Source } from '../../reply/reply.ts';
-import { sayFault } from '../../text/asks.ts';
-import { PAGE } from '../../text/page.ts';
-import { saySource } from '../../text/sources.ts';
+import { sayFault } from '../../text/chat-text.ts';
+import { saySource } from '../../text/help-text.ts';
+import { PAGE } from '../../text/page-text.ts';
 import { blockHtml, type ItemAt } from './blocks.ts';
 import { each, type Html, NOTHING, oneLine, plain, titledList } from './markup.ts';
 

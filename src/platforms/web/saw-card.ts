@@ -2,7 +2,7 @@
 
 import { html, raw } from 'hono/html';
 import type { SawPiece } from '../../reply/job-sheet.ts';
-import { PAGE_SAW } from '../../text/page.ts';
+import { PAGE_SAW } from '../../text/page-text.ts';
 import { each, type Html, NOTHING, oneLine } from './markup.ts';
 import { sawDrawing, sayEnd } from './saw-drawing.ts';
 

@@ -2,7 +2,7 @@
 
 import { html } from 'hono/html';
 import type { SawEnd, SawPiece } from '../../reply/job-sheet.ts';
-import { PAGE_SAW } from '../../text/page.ts';
+import { PAGE_SAW } from '../../text/page-text.ts';
 import { type Html, NOTHING, oneLine } from './markup.ts';
 
 /** The sheet, in its own units. */

@@ -1,7 +1,7 @@
 /** The frame of every page: its head, its one style sheet and one script, both from here. */
 
 import { html } from 'hono/html';
-import { PAGE_NOTES, PAGE_TICKS } from '../../text/page.ts';
+import { PAGE_NOTES, PAGE_TICKS } from '../../text/page-text.ts';
 import { assetPath } from './assets.ts';
 import { type Html, NOTHING } from './markup.ts';
 

@@ -1,6 +1,6 @@
 /** The share page as routes of the one server. */
 
-import { NO_PAGE } from '../../text/page.ts';
+import { NO_PAGE } from '../../text/page-text.ts';
 import { assetAt } from './assets.ts';
 import { OPEN } from './gate.ts';
 import type { WebPorts } from './ports.ts';

@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import { html, raw } from 'hono/html';
 import type { JobSheet, Tick } from '../../reply/job-sheet.ts';
-import { PAGE_TICKS } from '../../text/page.ts';
+import { PAGE_TICKS } from '../../text/page-text.ts';
 import type { ItemAt } from './blocks.ts';
 import { each, type Html, NOTHING, oneLine } from './markup.ts';
 import { when } from './when.ts';

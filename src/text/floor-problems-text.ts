@@ -1,0 +1,243 @@
+/** The texts about a floor that cannot be laid as asked. */
+
+import type { Problem } from '../reply/reply.ts';
+import { type Got, problem } from './length-problems-text.ts';
+
+export function gapLeavesNothing(room: string, gap: string): Problem {
+  return {
+    option: 'gap',
+    got: gap,
+    expected: `A gap of ${gap} at every wall leaves nothing of ${room}: type a smaller gap, or larger sides.`,
+  };
+}
+
+export function noSuchWall(got: string, room: string, walls: number): Problem {
+  return {
+    option: 'direction',
+    got,
+    expected: `${room} has walls 1 to ${walls}, numbered round from its lower left corner; other rooms are named: “wall 2 of ${room}”.`,
+  };
+}
+
+export function tooManyPlanks(planks: number, most: number): Problem {
+  return {
+    option: 'plank',
+    got: `${planks} planks`,
+    expected: `An ask is at most ${most} planks: ask room by room, or check the plank’s size and its unit.`,
+  };
+}
+
+/** `near`: the name that is the likeliest meant. */
+export function noSuchRoom(got: string, names: readonly string[], near: string): Problem {
+  return {
+    option: 'only',
+    got,
+    expected: `There is no room of that name; told were: ${names.join(', ')}.`,
+    fix: near,
+  };
+}
+
+/** A room of a direction that is none of the rooms told, or has no such wall. */
+export function noSuchDirection(got: string, names: readonly string[]): Problem {
+  return {
+    option: 'direction',
+    got,
+    expected: `Each room told its own way is one of ${names.join(', ')}, and a wall one of its walls: “${names[0] ?? 'hall'} long”.`,
+    fix: 'long',
+  };
+}
+
+/** Rooms of one floor told to run different ways. */
+export function directionDivided(got: string, rooms: readonly string[]): Problem {
+  return {
+    option: 'direction',
+    got,
+    expected: `The floor runs on between ${rooms.join(' and ')}, so its rows run one way there: tell one of them, or let the floor stop in a doorway between.`,
+    fix: 'long',
+  };
+}
+
+// The texts about herringbone floors that cannot be laid as asked.
+
+/** `plank` as typed. */
+export function clickInHerringbone(plank: string): Problem {
+  return {
+    option: 'plank',
+    got: plank,
+    expected:
+      'Planks that click end to end lie in rows only: in a herringbone each end meets the long side of the next board, and their locks do not fit there. Boards made for it come as A and B (add “A/B boards”); boards to glue down have no locks (add “no lock”).',
+    fix: `${plank}, A/B boards`,
+  };
+}
+
+export function handedInRows(pattern: string): Problem {
+  return {
+    option: 'pattern',
+    got: pattern,
+    expected: 'A and B boards lock to each other in a herringbone, not end to end in rows.',
+    fix: 'herringbone',
+  };
+}
+
+export function borderOfHanded(pattern: string): Problem {
+  return {
+    option: 'pattern',
+    got: pattern,
+    expected:
+      'A border runs end to end and round corners, where the locks of A and B boards do not fit: it takes boards without locks.',
+    fix: 'herringbone',
+  };
+}
+
+export function noBorder(pattern: string, room: string, hole: boolean, courses: number): Problem {
+  return {
+    option: 'pattern',
+    got: pattern,
+    expected: hole
+      ? `In ${room} the border would run into what stands there: ask for fewer courses.`
+      : `${room} has a wall too short for a border of ${courses}: ask for fewer courses, or for none.`,
+    fix: courses > 1 ? `herringbone, border ${courses - 1}` : 'herringbone',
+  };
+}
+
+export function notCompared(pattern: string): Problem {
+  return {
+    option: 'pattern',
+    got: pattern,
+    expected: 'Planks are compared in rows; a herringbone is worked out plank by plank with “floor planks”.',
+    fix: 'half',
+  };
+}
+
+export function notResumed(pattern: string): Problem {
+  return {
+    option: 'pattern',
+    got: pattern,
+    expected:
+      'A floor is gone on with row by row; a herringbone has no rows: count the boards you still need by laying out the part that is left as a room of its own.',
+    fix: 'half',
+  };
+}
+
+// The texts about doorways and things in a room that cannot be read, or do not go together with the rooms.
+
+export function doorwayRunsOn(one: string, other: string): string {
+  return `doorway ${one} to ${other}: the floor runs on through it; add “stops” for a transition strip`;
+}
+
+export function wallTaken(thickness: string): string {
+  return `walls with a doorway taken as ${thickness} thick (a stud with board on both sides, common practice); add “5 in thick” to a doorway that differs`;
+}
+
+export function homeDoorwayUnread(read: Got, most: number, fix: string): Problem {
+  return problem(
+    read,
+    `A doorway is its two rooms, its width, and where it is: “hall to bedroom 32 in, 18 in from the left corner of wall 2”; then “runs on” or “stops”, and the wall if you like: “5 in thick”. At most ${most}, with ; between. Or “none”.`,
+    fix,
+  );
+}
+
+export function standingUnread(read: Got, most: number, fix: string): Problem {
+  return problem(
+    read,
+    `What planks go round is its name, its two sides and its place: “island 3 x 6 ft at 4' from left, 5' from bottom of living”, or “30 in from wall 2”, or “at wall 3”, or “centred”. At most ${most}, with ; between. Or “none”.`,
+    fix,
+  );
+}
+
+/** A doorway whose room, wall or place is none of the rooms told. */
+export const DOORWAY_WRONG = {
+  'no room': (names: readonly string[]) => `A doorway lies between two of the rooms told: ${names.join(', ')}.`,
+  'one room': () => 'A doorway lies between two different rooms.',
+  'no wall': (room: string, walls: number) =>
+    `${room} has walls 1 to ${walls}, numbered round against the clock from the first side told.`,
+  untold: () =>
+    'For the floor to run on, tell in which wall the doorway is: “wall 2 of hall, 18 in from the left”. Or let it stop there.',
+  slanted: (room: string, wall: number | undefined) =>
+    `Doorways are worked out in walls along the sides of a room; ${wall === undefined ? 'that wall' : `wall ${wall}`} of ${room} is slanted.`,
+  'too wide': (width: string, room: string, wall: number | undefined, length: string) =>
+    `${width} and its distance do not fit ${wall === undefined ? 'the wall' : `wall ${wall}`} of ${room}${length === '' ? '' : `, ${length} long`}.`,
+  turned: (room: string) =>
+    `As the other doorways place the rooms, this one would meet another wall of ${room}: check its wall, or let it stop there.`,
+  apart: (by: string | undefined) =>
+    `As the other doorways place the rooms, the two sides of this one ${by === undefined ? 'do not meet' : `miss each other by ${by}`}: check where it is, or let it stop there.`,
+  overlap: (one: string, other: string) =>
+    `Placed by this doorway, ${one} and ${other} would lie on one another: tell where it is in both rooms (“12 in from the left of wall 4 of ${other}”), or let it stop there.`,
+} as const;
+
+/** A thing that has no place in the rooms told. */
+export const STANDING_WRONG = {
+  'no room': (names: readonly string[]) => `There is no room of that name; told were: ${names.join(', ')}.`,
+  'which room': (names: readonly string[]) =>
+    `Tell in which room it is, “of ${names[0] ?? 'hall'}”: ${names.join(', ')}.`,
+  'no wall': (room: string, walls: number) =>
+    `${room} has walls 1 to ${walls}; a thing is placed from a wall along a side of the room.`,
+  'placed twice': () => 'One distance tells how far right it is, another how far up: two told the same.',
+  unplaced: () => "Tell how far it is from two sides: “4' from left, 5' from bottom”, or “centred” for the other one.",
+  outside: (room: string) => `It does not lie within ${room}: check its sides and its distances.`,
+  overlap: (other: string) => `It lies on ${other}: check where both are.`,
+  parts: () => 'It would take the room apart into two: tell the parts as rooms of their own.',
+} as const;
+
+export function wrong(option: string, got: string, expected: string, fix: string | undefined): Problem {
+  return problem({ option, got }, expected, fix);
+}
+
+// The texts about a floor begun that cannot be read, or cannot lie as told.
+
+export const SO_FAR_NOTES = {
+  unused: (words: string) => `not used of what was told so far: “${words}”`,
+  noEnd: (length: string) =>
+    `offcut ${length}: which end of its plank was not told, so it is used between two walls only; add “left” or “right”`,
+} as const;
+
+export function soFarUnread(read: Got, metric: boolean): Problem {
+  const example = metric
+    ? 'row 7 ended at 800 mm, broke one, 22 planks left, offcuts: 450 mm left, 780 mm right'
+    : 'row 7 ended at 31 1/4 in, broke one, 22 planks left, offcuts: 18 in left, 31 in right';
+  return problem(
+    read,
+    `Tell how far it is laid and what is left: “${example}”. An offcut is told with the end of its plank that it has, left or right as you look along the row.`,
+    example,
+  );
+}
+
+export function noSuchRow(got: string, room: string, rows: number, fix: string): Problem {
+  return problem(
+    { option: 'so-far', got },
+    `${room} has rows 1 to ${rows} in this plan, numbered from the starting wall.`,
+    fix,
+  );
+}
+
+export function noSuchRoomSoFar(got: string, names: readonly string[], fix: string): Problem {
+  return problem({ option: 'so-far', got }, `Rows are told of one of the rooms: ${names.join(', ')}.`, fix);
+}
+
+export function rowMisfits(got: string, run: string, planned: string, fix: string): Problem {
+  return problem(
+    { option: 'so-far', got },
+    `That row runs ${run} from wall to wall; with pieces as told it would not come out. The plan ends it with ${planned}. Measure its last piece again, or check the sides of the room.`,
+    fix,
+  );
+}
+
+export function allLaid(got: string, fix: string): Problem {
+  return problem({ option: 'so-far', got }, 'Then every row is laid: nothing is left to plan.', fix);
+}
+
+export function slantedNotResumed(option: 'room' | 'direction', got: string, fix: string): Problem {
+  return problem(
+    { option, got },
+    `The rest of a floor is worked out for rooms of right angles with rows along a wall; here ${option === 'room' ? 'walls' : 'rows'} lie at a slant. Measure the part that is left and ask for it as a room of its own with “floor planks”.`,
+    fix,
+  );
+}
+
+export function oneFloor(got: string, floor: string, fix: string): Problem {
+  return problem(
+    { option: 'so-far', got },
+    `${got} lies in one floor with other rooms (${floor}), whose rows go on: tell the last row that is laid, “${got} row 7 is laid”.`,
+    fix,
+  );
+}

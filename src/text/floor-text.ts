@@ -1,0 +1,379 @@
+/** The words of a plank answer: headline, labels, steps. Figures come in already said. */
+
+import type { Problem } from '../reply/reply.ts';
+import { quoted } from './chat-text.ts';
+
+/** Counts that a headline tells. */
+export interface Bought {
+  readonly cartons: number;
+  readonly perCarton: number;
+  readonly planks: number;
+  readonly mistakes: number;
+  readonly spares: number;
+  readonly left: number;
+}
+
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+export function planksHeadline(bought: Bought, cost: string | undefined): string {
+  const { cartons, perCarton, planks, mistakes, spares, left } = bought;
+  const parts = [`${planks} to lay`];
+  if (mistakes > 0) parts.push(`${mistakes} for mistakes`);
+  if (spares > 0) parts.push(`${spares} spare`);
+  if (left > 0) parts.push(`${left} left over`);
+  const price = cost === undefined ? '' : ` ${cost}.`;
+  return `Buy ${counted(cartons, 'carton')} (${counted(cartons * perCarton, 'plank')}): ${parts.join(', ')}.${price}`;
+}
+
+export const BUY = {
+  title: 'What to buy',
+  wideGap: (gap: string, run: string) => `gap not told: ${gap} taken, for a run of ${run} or more`,
+  cartons: 'Cartons',
+  planks: 'Planks to lay',
+  mistakes: 'For mistakes',
+  spares: 'Spares',
+  left: 'Left over in the last carton',
+  cost: 'Cost',
+  area: 'Area, wall to wall',
+  waste: 'Waste, computed',
+  byArea: 'By area + 10 % (rule of thumb)',
+  proof: 'Fewer planks?',
+  used: (planks: number, reused: number) =>
+    `${planks}${reused > 0 ? `; ${counted(reused, 'plank')} cut to serve twice or more` : ''}`,
+  /** How sure a searched count is: `still` while the search goes on, `spare` planks between it and its bound, `jogs` where planks are cut round walls. */
+  proved: (planks: number, spare: number, still: boolean, jogs: boolean) => {
+    if (spare === 0)
+      return `No, proven: no scattered layout of these rows needs fewer than ${planks}${jogs ? ', a plank cut round a jog counted whole' : ''}.`;
+    const gap = `none of these rows needs fewer than ${planks - spare}`;
+    return still
+      ? `First answer, a better one may follow: ${gap}.`
+      : `At most ${counted(spare, 'plank')} fewer: ${gap}.`;
+  },
+  taxed: (total: string, tax: string) => `${total} with ${tax} tax`,
+  of: (cartons: number, perCarton: number, price: string | undefined) =>
+    `${counted(cartons, 'carton')} of ${perCarton}${price === undefined ? '' : ` at ${price}`}`,
+  /** `bound` is undefined when the count is proven least. */
+  counted: (planks: number, reused: number, bound: number | undefined) => {
+    const least = `no layout with rows this way needs fewer${bound === undefined ? '' : ` than ${bound}`}`;
+    return `${planks} (${least})${reused > 0 ? `; ${counted(reused, 'plank')} cut to serve twice or more` : ''}`;
+  },
+} as const;
+
+export const LAY = {
+  title: 'How it is laid',
+  rows: 'Rows',
+  pattern: 'Pattern',
+  strips: 'First and last row',
+  rules: 'Rules to keep',
+  others: 'Other patterns',
+  wallOf: (wall: number, room: string) => `${wall} of ${room}`,
+  region: (
+    rows: number,
+    wall: { readonly number: string; readonly length: string } | undefined,
+    first: string | undefined,
+    last: string | undefined,
+  ) => {
+    const strips = rows === 1 ? strip('only', first) : `${strip('first', first)}, ${strip('last', last)}`;
+    if (!wall) return `${counted(rows, 'row')}, starting in a corner; ${strips}`;
+    return `${counted(rows, 'row')} along wall ${wall.number} (${wall.length}), starting there; ${strips}`;
+  },
+  stair: (step: string, rows: number) => `stair-step, ${step} a row, ${rows} rows, then start over`,
+  kept: (rules: readonly (readonly [string, string])[]) => rules.map((rule) => rule.join(' ')).join(', '),
+  /** Another pattern: what it needs, cartons it saves (below zero: takes), rules it breaks. */
+  other: (name: string, planks: number, cartons: number, saved: number, broken: number, betterKept: boolean) => {
+    const notes = [
+      ...(saved > 0 ? [`saves ${counted(saved, 'carton')}`] : []),
+      ...(broken > 0 ? [`breaks a rule in ${counted(broken, 'place')}`] : []),
+      ...(betterKept ? ['keeps every rule'] : []),
+    ];
+    return `${name} ${counted(planks, 'plank')}, ${counted(cartons, 'carton')}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}`;
+  },
+} as const;
+
+export const GUIDE = {
+  title: (room: string) => `Laying guide: ${room}`,
+  columns: ['Row', 'Start', 'Whole', 'End', 'Cut from'],
+  round: (thing: string) => `round ${thing}`,
+  ripped: (height: string) => `rip ${height}`,
+  /** Part of a row that a wall leaves lower than a plank, measured from the row's left end. */
+  notch: (from: string, to: string, height: string) => `${from} to ${to} only ${height} wide`,
+  wallToWall: (length: string) => `${length} wall to wall`,
+  whole: 'whole',
+  start: 'start',
+  end: 'end',
+  only: 'piece',
+  /** A piece cut from a new plank; `rest` is what to keep of it, under the plank's number. */
+  fresh: (piece: string, plank: number, rest: string | undefined) =>
+    rest === undefined ? `${piece} new` : `${piece} new, keep ${rest} (no. ${plank})`,
+  rest: (piece: string, plank: number) => `${piece} no. ${plank}`,
+} as const;
+
+const WALL =
+  'Wall 1 is the lowest on the plan, drawn as you told it: the first side across, a walk setting off upwards. The others follow against the clock. Stand with your back to the starting wall and lay each row from left to right.';
+
+const KEEP =
+  '“Whole” counts every whole plank of the row, a first or last one too. “new” is cut from a new plank. “keep” is the rest of it: write its number on it, such as no. 12; where “no. 12” stands later, cut that piece from this rest.';
+
+const SHAPES =
+  '“rip” is the width to keep; the ripped edge faces the wall. “24" to 60" only 3" wide” is where a wall steps into the row, from its left end: cut the planks there to that width. Rows 5a, 5b are parts of row 5 with a wall between.';
+
+const MEASURE = 'Measure each end piece in place before you cut it; the lengths here are what the told walls give.';
+
+export const STEPS = {
+  title: 'How to lay it',
+  click: [
+    WALL,
+    'A start piece is the right part of a plank, an end piece the left part: the cut end always faces a wall, the locks meet in between.',
+    KEEP,
+    SHAPES,
+    MEASURE,
+  ],
+  none: [WALL, 'These boards have no locks: any cut piece may face any way.', KEEP, SHAPES, MEASURE],
+} as const;
+
+function strip(which: string, height: string | undefined): string {
+  return height === undefined ? `${which} row whole` : `${which} row ripped to ${height}`;
+}
+
+export const RULES_TITLE = 'Floor rules for this ask';
+export const BROKEN_TITLE = 'Rules that cannot be kept here';
+export const NOT_SCATTERED_TITLE = 'Joints that do not look scattered';
+export const OFF_PATTERN_TITLE = 'Rows off the pattern';
+
+/** A rule not kept, in words. */
+export function sayBroken(rule: string, room: string, row: number, place: string, asked: string): string {
+  switch (rule) {
+    case 'stagger':
+      return `${room}, row ${row}: a joint ${place} from the left is nearer than ${asked} to one in the row before.`;
+    case 'minEnd':
+      return `${room}, row ${row}: the piece at ${place} from the left is shorter than ${asked}.`;
+    case 'minRip':
+      return `${room}, row ${row}: the strip along the wall at ${place} from the starting wall is narrower than ${asked}.`;
+    default:
+      return offPattern(room, [row]);
+  }
+}
+
+/** Rows that left the pattern for the rules' sake: a note, for every rule is kept there. */
+export function offPattern(room: string, rows: readonly number[]): string {
+  const which = rows.length === 1 ? `row ${rows[0]} is` : `rows ${rows.join(', ')} are`;
+  return `${room}: ${which} moved off the pattern, so that no piece is too short and no joint too near.`;
+}
+
+/** Joints of a scattered floor that could not be kept from lining up or stepping like a stair. */
+export function notScattered(room: string, rows: readonly number[]): string {
+  const which = rows.length === 1 ? `row ${rows[0]}` : `rows ${rows.join(', ')}`;
+  return `${room}: joints in ${which} line up with those two rows before, or step like a stair: no layout without that was found that keeps the other rules.`;
+}
+
+export const ACTIONS = {
+  pattern: (name: string) => `Lay it ${name}`,
+  patterns: 'Other pattern',
+  direction: 'Turn the rows',
+} as const;
+
+/** The headline of one room's laying guide. */
+export function oneRoomHeadline(room: string, rows: string, planks: string, cuts: number): string {
+  return `${room}: ${rows}, from ${planks}, ${counted(cuts, 'piece')} to cut.`;
+}
+
+/** Which of several rooms was taken when none was named, and how to have another. */
+export function largestTaken(room: string, others: readonly string[]): string {
+  return `${room} is the largest room and is shown; for another tell “only: ${others.join('” or “only: ')}”`;
+}
+
+// The words of each rule of a floating floor.
+
+const TEXTS: Readonly<Record<string, string>> = {
+  'one-lot': 'Buy every carton from one lot: read the lot number on each before you pay.',
+  'mix-cartons': 'Take boards from several cartons at a time, so that shades mix.',
+  'measure-ten': 'Printed sizes are nominal: lock ten boards together, measure them, and ask again if they differ.',
+  'end-in-place': 'Measure each end piece in place before you cut it: walls wander.',
+  'gap-under-trim':
+    'Keep the gap at every wall, pipe and frame; the trim must cover it, and never be fixed to the floor.',
+  'small-gap':
+    'The gap you told is less than 1/4 in (6 mm): a floating floor that touches a wall can buckle. Lay it so only if its maker says so.',
+  'nothing-through':
+    'Nothing goes through a floating floor: no screws, cabinets, islands or door stops fixed through the planks.',
+  'tracks-to-subfloor': 'Transition tracks are fixed to the subfloor, not to the planks.',
+  'one-pad': 'The pad is attached: lay no second pad under it.',
+  'pad-choice': 'If the plank has a pad attached, lay no second one; if not, lay the one its maker names.',
+  'long-run':
+    'The floor goes on for 50 ft (15 m) or more: ask the maker for the longest run before a break, and for the wider gap (often 1/2 in, 13 mm).',
+  dishwasher: 'Kitchen: check that the dishwasher can still come out once the floor is higher.',
+  stairs:
+    'Stairs: risers must stay alike (within 3/8 in, 10 mm) once the coverings change; check the top and bottom ones.',
+  'keep-some': 'Keep a few planks of the lot for repairs.',
+};
+
+/** A rule in words. Throws when it has none. */
+export function sayFloorRule(rule: string): string {
+  const text = TEXTS[rule];
+  if (text === undefined) throw new Error(`no words for the floor rule ${rule}`);
+  return text;
+}
+
+// The words for the way rows run: which is the better, and why.
+
+/** What the other way takes. */
+interface Takes {
+  readonly planks: number;
+  readonly cartons: number;
+}
+
+type Reason =
+  | { readonly kind: 'strip' | 'rules' | 'wall' }
+  | { readonly kind: 'planks' | 'rows'; readonly fewer: number };
+
+export const WAY = {
+  label: 'Way the rows run',
+  reason: (reason: Reason): string => {
+    switch (reason.kind) {
+      case 'strip':
+        return 'avoids a strip that is too narrow';
+      case 'rules':
+        return 'breaks fewer rules';
+      case 'planks':
+        return `${counted(reason.fewer, 'plank')} fewer`;
+      case 'wall':
+        return 'along the longer side';
+      case 'rows':
+        return `${counted(reason.fewer, 'row')} fewer to cut`;
+    }
+  },
+  stay: (told: boolean, other: Takes, why: readonly string[]): string => {
+    const kept = told ? 'as you asked' : 'as laid here';
+    const good = why.length > 0 ? `, the better way: ${why.join(', ')}` : '; the other way is as good';
+    return `${kept}${good}. Turned a quarter: ${takes(other)}.`;
+  },
+  turn: (told: boolean, other: Takes, why: readonly string[]): string => {
+    const [start, how] = told ? ['as you asked', ''] : ['along the longer side', ' (direction: short)'];
+    return `${start}. Turned a quarter${how} is better: ${why.join(', ')}; ${takes(other)}.`;
+  },
+} as const;
+
+function takes({ planks, cartons }: Takes): string {
+  return `${counted(planks, 'plank')}, ${counted(cartons, 'carton')} at the quick count`;
+}
+
+// The words of “how sure?”.
+
+export const SURE = {
+  title: 'How sure',
+  holds: 'Holds',
+  all: 'If every wall is off',
+  again: 'Worth measuring again',
+  still: (cartons: number, doubt: string) =>
+    `still ${counted(cartons, 'carton')} with walls up to ${doubt} longer or shorter`,
+  untried: 'not worked out: the doorways and things told fit no other walls',
+  cartons: (cartons: number, by: string) => `${counted(cartons, 'carton')} if ${by}`,
+  by: (length: string, longer: boolean) => `${length} ${longer ? 'longer' : 'shorter'}`,
+  wall: (wall: number, room: string, length: string) => `wall ${wall} of ${room} (${length})`,
+} as const;
+
+// The words of comparing planks.
+
+const TWO = '6 x 48 in, 10 per carton, $45 a carton; 7 x 48 in, 8 per carton, $52 a carton';
+
+export function choicesMissing(option: string, got: string): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected: 'Tell two to five planks with ; between them.',
+    fix: got.trim() === '' ? TWO : `${got.trim()}; 7 x 48 in, 8 per carton`,
+  };
+}
+
+export function tooManyChoices(option: string, got: string, most: number, fix: string): Problem {
+  return { option, got: quoted(got), expected: `At most ${most} planks are compared at a time.`, fix };
+}
+
+/** `fewer`: the first of the planks told, as many as can be compared; empty where not even two of them can. */
+export function tooManyTogether(planks: number, most: number, fewer: readonly string[]): Problem {
+  const got = `${planks} planks over all choices`;
+  const few = fewer.length > 0;
+  return {
+    option: few ? 'planks' : 'room',
+    got,
+    expected: `All choices together are at most ${most} planks: compare ${few ? 'fewer of them, or in fewer rooms' : 'them in fewer rooms'}.`,
+    fix: few ? fewer.join('; ') : '40 x 50 ft',
+  };
+}
+
+export function padPrice(option: string, got: string): Problem {
+  return {
+    option,
+    got: quoted(got),
+    expected: 'A pad’s price is for an area, such as $0.45/sq ft.',
+    fix: '$0.45/sq ft',
+  };
+}
+
+export const COMPARE = {
+  headline: (winner: string, measure: string, value: string) => `${winner} ${measure}: ${value}.`,
+  cheapest: 'costs least',
+  leanest: 'wastes least',
+  even: (names: readonly string[]) => `${names.join(' and ')} come out even.`,
+  lay: (name: string) => `Lay ${name}`,
+  ask: (room: string, plank: string, others: readonly (readonly [option: string, text: string])[]) =>
+    [`planks room: ${room}`, `plank: ${plank}`, ...others.map((pair) => pair.join(': '))].join(', '),
+  title: 'Side by side',
+  winners: 'First by each measure',
+  measure: 'Measure',
+  pad: (cost: string) => `pad ${cost} on top`,
+  padAttached: 'attached',
+  padSeparate: 'needs one',
+  padUnknown: 'not told',
+  untold: '–',
+  measures: {
+    planks: 'Planks to lay',
+    cartons: 'Cartons',
+    waste: 'Waste, computed',
+    cost: 'Cost, pad included',
+    rows: 'Rows',
+    cuts: 'Cuts to make',
+    light: 'Light reflectance',
+    tier: 'Price tier',
+    pad: 'Pad',
+    broken: 'Rules broken',
+  },
+  best: {
+    planks: 'Fewest planks to lay',
+    waste: 'Least waste',
+    cost: 'Least cost, pad included',
+    rows: 'Fewest rows',
+    cuts: 'Fewest cuts',
+    light: 'Reflects most light',
+  },
+} as const;
+
+// The words of cut pieces with slanted ends or odd shapes.
+
+export const SHAPE = {
+  nothing: '0',
+  /** Along the edge towards the row before, and towards the next. */
+  sides: (near: string, far: string) => `${near} / ${far}`,
+  /** `edge`: which edge of the board the long side is on. */
+  slanted: (long: string, short: string, angles: string, edge: string) =>
+    `${long} long side (${edge}), ${short} short side, ${angles}`,
+  /** The edges of a board in a row, and of one that lies any way. */
+  inRow: { near: 'row before', far: 'next row' },
+  alone: { near: 'edge towards you', far: 'edge away' },
+  leaning: (length: string, angles: string) => `${length} both sides, ends leaning ${angles}`,
+  corners: (length: string, corners: readonly string[]) =>
+    `${length}, cut to a shape with corners at ${corners.join(', ')}`,
+  degrees: (degrees: number) => `${degrees}°`,
+  /** `end` and `edge` name the corner. */
+  cornerOff: (length: string, end: string, edge: string, along: string, across: string) =>
+    `${length}, the corner at its ${end}, ${edge}, cut off: ${along} along, ${across} across`,
+  ripped: (length: string, width: string, edge: string) => `${length}, ripped to ${width} (kept: ${edge})`,
+  ends: { left: 'left end', right: 'right end' },
+  nicked: (length: string) => `${length}, less than 1/16" off a corner`,
+  corner: (along: string, across: string) => `${along} × ${across}`,
+} as const;
+
+/** How slanted pieces are told in the guide; stands among the steps where there are any. */
+export const SLANTED_STEP =
+  '“12" long side (next row), 5" short side, 45°” is a slanted end: mark both lengths along the two edges of the board from its uncut end, and cut from mark to mark; the angle is from a square cut. “corners at 3" × 2"” are places along the board from its left end × across it from the edge towards the row before. A plank’s number stands on what is kept of it, slanted end and all.';

@@ -1,0 +1,153 @@
+/** The words of a tear-out answer. Figures come in already said. */
+
+import { counted } from './floor-text.ts';
+
+/** What each covering is called to the asker. */
+export const COVERING_NAMES = {
+  carpet: 'carpet',
+  'sheet vinyl': 'sheet vinyl',
+  'plank vinyl': 'vinyl plank',
+  laminate: 'laminate',
+  tile: 'ceramic tile',
+} as const;
+
+export const TEAROUT = {
+  strips: (count: number, size: string | undefined, heaviest: string, total: string, haul: string) =>
+    size === undefined
+      ? `Cut ${counted(count, 'strip')}, no roll over ${heaviest}: ${total}, ${haul}.`
+      : `Cut ${counted(count, 'strip')} of ${size}, ${heaviest} a roll: ${total}, ${haul}.`,
+  stacks: (covering: string, loads: number, limit: string, total: string, haul: string) =>
+    `Carry the ${covering} out in ${counted(loads, 'load')} of at most ${limit}: ${total} in all, ${haul}.`,
+  size: (width: string, length: string) => `${width} x ${length}`,
+  pickup: (trips: number) => counted(trips, 'pickup load'),
+  trailer: (trips: number) => counted(trips, 'trailer load'),
+  container: (trips: number, size: string) =>
+    `${trips === 1 ? 'a' : `${trips}`} ${size} container${trips === 1 ? '' : 's'}`,
+  tileOnly: 'Weight and disposal only: how tile and its mortar come off is not worked out here.',
+  stripsTitle: 'Strips to cut and roll',
+  stripsColumns: ['Room', 'Strips', 'Width', 'Length', 'A roll weighs'],
+  carryTitle: 'To carry out',
+  area: 'Area',
+  weight: 'Weight, planned for',
+  usual: (low: string, high: string, rate: string) => `${high} (${low} if it is light: ${rate}; tell yours as weight)`,
+  inAll: (total: string) => `${total} in all`,
+  withPad: (total: string) => `${total} in all with its pad`,
+  carpetAlone: 'Of that',
+  carpetAloneOf: (carpet: string, pad: string) => `carpet ${carpet} in rolls, pad ${pad} in bags`,
+  told: (weight: string) => `${weight}, by the weight you told`,
+  volume: 'Thrown loosely',
+  haul: 'Haul',
+  kerb: 'For the hauler at the kerb',
+  kerbFits: (length: string, weight: string, rolls: number, aWeek: number, weeks: number) =>
+    `every roll keeps to ${length} long and ${weight}${weeks > 1 ? `; ${rolls} rolls are ${counted(weeks, 'week')} where ${aWeek} a week are taken` : ''}; bags may have to go into cans of at most 32 gallons (121 L): ask`,
+  kerbNot: (length: string, weight: string) =>
+    `rolls do not keep to ${length} long and ${weight}: cut narrower or shorter, or ask the hauler`,
+  kerbStack: (length: string, weight: string, bundles: number) =>
+    `${counted(bundles, 'bundle')} of at most ${length} and ${weight}`,
+  fixTitle: 'Along the walls and on the floor',
+  tackStrip: 'Tack strip',
+  tackPieces: (length: string, pieces: number, piece: string) =>
+    `${length}, about ${counted(pieces, 'piece')} of ${piece}; doorways left out`,
+  tackDoubled: (long: string, pieces: number) => `; in rooms over ${long} it may lie doubled, then up to ${pieces}`,
+  tackReach: 'Where to look',
+  reach: (reach: string, gully: string) =>
+    `its nails stand up to ${reach} from the wall (it is set at most ${gully} off it)`,
+  staples: 'Staples',
+  staplesRange: (least: number, most: number, breadth: string, wide: string, close: string) =>
+    `${least}–${most}, an estimate: two rows along a pad ${breadth} broad every ${wide}, up to three every ${close}`,
+  noStaples: 'none counted: on concrete a pad is glued, and tack strip is held by masonry nails',
+  needTitle: 'To have ready',
+  bags: 'Contractor bags',
+  bagsValue: (bags: number, volume: string, what: string) =>
+    `${bags} of ${volume} for ${what}; none of them for blades or tack strip`,
+  bagged: { pad: 'pad, dust and scraps', rubble: 'rubble, none filled beyond what you lift', dust: 'dust and scraps' },
+  blades: 'Knife blades',
+  masks: 'N95 masks',
+  masksValue: (masks: number) => `${masks}, a new one every 4 hours a head`,
+  hours: 'Time for one',
+  hoursValue: (least: string, most: string) => `${least}–${most} hours, breaks and driving left out`,
+  leadTitle: 'Painted trim to take off',
+  leadArea: 'Painted surface',
+  leadVerdict: 'By the 6 sq ft rule',
+  minor:
+    'up to 6 sq ft in a room, every removed part counted whole: minor repair, if each part comes off whole and goes back (tearing it off and throwing it away is demolition, which is not), and if no more is done in that room within 30 days; still wet it and keep the dust in',
+  beyond: 'more than 6 sq ft: test the paint first; paid work here needs a lead-safe certified firm',
+  severalRooms: 'counted as if all of it were in one room',
+  young: (year: number) => `house built in ${year} or later: the rule does not ask for it`,
+  leadElsewhere: 'Lead in the paint',
+  testFirst: (year: number) =>
+    `a home of before ${year}, or of a year not known: test the paint before it is pried, sanded or cut, and ask for the local rule`,
+  youngElsewhere: (year: number) => `a home of ${year} or later: lead is not expected; the local rule wins`,
+  proofFirst: (what: string, headline: string) =>
+    `Proof first: a laboratory’s report that the “${what.slice(0, 40)}”, its backing and its glue hold no asbestos. Then: ${headline.charAt(0).toLowerCase()}${headline.slice(1)}`,
+  stepsTitle: 'Order of work',
+  actions: {
+    container: 'With a container',
+    pickup: 'With a pickup',
+    plan: 'Plan the whole job',
+  },
+} as const;
+
+/** Steps of a tear-out by covering, without the photographs and the look below, as long as nothing was tested. */
+export const TEAROUT_STEPS: Readonly<
+  Record<'carpet' | 'sheet vinyl' | 'plank vinyl' | 'laminate' | 'tile', readonly string[]>
+> = {
+  carpet: [
+    'Empty the room, take doors off, tape sheeting over its doorway, open a window.',
+    'Section by section, from the far end to the door: slit the carpet from behind into strips, pull each off the tack strip, roll it face in and tie it with a slit strip.',
+    'Carry the rolls out before the next section, so that nobody walks over them.',
+    'Pull the pad of the section, bag it apart from the rolls, then pull or flatten every staple.',
+    'Pry up the tack strip with a flat bar, points into a box; leave sound strip only where carpet comes again.',
+    'Vacuum the section; only then start the next.',
+    'At the end run a magnet and a gloved hand over the floor: a staple that catches is still there.',
+  ],
+  'sheet vinyl': [
+    'Empty the room, take doors off, tape sheeting over its doorway, open a window.',
+    'Section by section: wet the sheet, score it into strips, pull and roll each from the far end, tie it.',
+    'What does not come up with it stays where it is: no blade, no sander, no heat on backing or glue that was not tested. Ask the new floor’s maker whether it may be covered.',
+    'Vacuum the section with a HEPA filter; only then start the next.',
+  ],
+  'plank vinyl': [
+    'Empty the room and take off shoe or quarter-round; baseboards may stay.',
+    'Begin at the wall that was laid last: unlock or lift row by row and stack boards that are whole.',
+    'Section by section: roll up the underlay, then vacuum.',
+  ],
+  laminate: [
+    'Empty the room and take off shoe or quarter-round; baseboards may stay.',
+    'Begin at the wall that was laid last: tilt each row up out of its lock and stack the boards face to face.',
+    'Section by section: roll up the underlay, then vacuum.',
+  ],
+  tile: [
+    'Tile carries silica: how it comes off is not worked out here; wet methods, a respirator and a closed room come first.',
+    'Carry small loads in buckets, and spread the weight over the floor and in the truck.',
+    'A container for tile has a weight limit far below its volume: tell the hauler what goes in.',
+  ],
+};
+
+/** The same for a sheet whose floor, backing and glue a laboratory cleared. */
+const CLEARED_SHEET: readonly string[] = [
+  'Empty the room, take doors off, tape sheeting over its doorway, open a window.',
+  'Section by section: score the sheet into strips, pull and roll each from the far end, tie it.',
+  'Wet what stays, leave it to soften as the maker of the remover says, and scrape it off with the blade flat.',
+  'Vacuum the section; only then start the next.',
+];
+
+/** The steps for a covering; glue is scraped only where a test cleared it. */
+export function tearoutSteps(covering: keyof typeof TEAROUT_STEPS, cleared: boolean): readonly string[] {
+  return covering === 'sheet vinyl' && cleared ? CLEARED_SHEET : TEAROUT_STEPS[covering];
+}
+
+export const TEAROUT_FIRST = {
+  proof:
+    'No step before the proof: samples of the floor, its backing and its glue go to an accredited laboratory, one for each layer, cut out wet by whoever the laboratory sends or tells how. A house of a late year is no proof.',
+  photos:
+    'Photograph every room, the stains and the layers before anything moves, and keep a piece of carpet and pad: the insurer asks for them.',
+  look: 'Lift one corner first. Tile, sheet, paper or black glue below: stop, leave it whole and have it tested.',
+} as const;
+
+/** What is taken when an option is not told: nothing is taken silently. */
+export const NOT_TOLD: Readonly<Record<'floor' | 'built' | 'doors', string>> = {
+  floor: 'floor not told: carpet with its pad is taken',
+  built: 'built not told: the house is taken as old, of a year not known',
+  doors: 'doors not told: one doorway of 32 in (813 mm) in each room is taken',
+};
