@@ -30,7 +30,7 @@ export const NO_PART: ToldPart = { area: 0n, found: NOTHING_FOUND };
 
 const SQUARE =
   /(?<figure>(?<!\d|\d[.,])\d+(?:[.,]\d+)*) ?(?:(?<feet>sq(?:uare|\.)? ?(?:ft|feet|foot|')\.?|(?:ft|feet) ?(?:²|\^?2)|sf(?![a-z]))|(?<metres>sq(?:uare|\.)? ?m(?:et(?:re|er)s?)?(?![a-z])|m ?(?:²|\^?2)|qm))/;
-const PAIR = new RegExp(pairPattern().source);
+const AREA_PAIR = new RegExp(pairPattern().source);
 const LINE = new RegExp(`(?<![\\d./])(?<line>${SIDE})`);
 const LONGEST_AREA = 200;
 /** 5,000 m². */
@@ -47,7 +47,7 @@ export function readPart(text: string, reading: Reading, takes: { readonly line:
   if (/^(?:none|no)$/i.test(typed)) return read(NO_PART);
   if (typed.length > LONGEST_AREA) return unread(notAPart(got, takes.line));
   const plain = plainSigns(typed).replace(/\s+/g, ' ');
-  const match = SQUARE.exec(plain) ?? PAIR.exec(plain) ?? lineIn(plain, takes.line);
+  const match = SQUARE.exec(plain) ?? AREA_PAIR.exec(plain) ?? lineIn(plain, takes.line);
   const rest = match ? `${plain.slice(0, match.index)} ${plain.slice(match.index + match[0].length)}` : plain;
   const found = screened(rest, reading, match ? `${match[0]}, unsure` : undefined);
   if (!found.ok) return match || /unsure/.test(rest) ? found : unread(notAPart(got, takes.line));

@@ -14,7 +14,7 @@ const USUAL_ANGLE = 135;
 const LEAST_ANGLE = 90;
 const MOST_ANGLE = 170;
 /** A bay takes fewer characters. */
-const LONGEST_PART = 400;
+const LONGEST_BAY_PART = 400;
 
 const ANGLE = /(?:,\s*|(?<!\s)\s+)?\b(?:at\s+|angle\s+)?(\d{2,3}(?:[.,]\d{1,2})?)\s*(?:°|º|deg(?:rees?)?\b)/i;
 const FRONT = /\bfront\s+(?:of\s+)?([^\s,;][^,;]*?)(?<!\s)(?=\s*(?:,|$|\band\b|\bsides?\b))/i;
@@ -31,7 +31,7 @@ export function readBays(text: string, reading: Reading): Read<readonly Bay[]> {
   const wrong: string[] = [];
   const metric = reading.habits.units === 'metric';
   const mended = parts.map((part) => {
-    const bay = part.length > LONGEST_PART ? undefined : bayOf(part, reading);
+    const bay = part.length > LONGEST_BAY_PART ? undefined : bayOf(part, reading);
     if (bay) bays.push(bay);
     else wrong.push(part);
     const wall = /wall\s+(\d{1,3})/i.exec(part)?.[1] ?? '1';
