@@ -3,8 +3,8 @@
 import { z } from 'zod';
 import { defineCommand } from '../src/chat/command.ts';
 import { cautionsFor, NOISE_FIGURES, TASKS } from '../src/figures/safety-figures.ts';
-import { readDay } from '../src/input/noise-day.ts';
 import { choice, text } from '../src/input/options.ts';
+import { readDay } from '../src/input/parse-noise.ts';
 import { noiseDose, recommendedDose } from '../src/prep/noise-dose.ts';
 import { SAFETY, worded } from '../src/text/caution-text.ts';
 import { noiseBlocks } from './prep/parts/noise.ts';

@@ -4,8 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../src/chat/command.ts';
 import { INCH, SQUARE_FOOT } from '../src/figures/cited.ts';
 import { text } from '../src/input/options.ts';
-import { sayTape } from '../src/input/say-tape.ts';
-import { readTape } from '../src/input/tape.ts';
+import { readTape, sayTape } from '../src/input/parse-tape.ts';
 import { NOT_A_TICK } from '../src/text/help-text.ts';
 
 export default defineCommand({

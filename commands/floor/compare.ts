@@ -2,9 +2,9 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { readChoices } from '../../src/input/choices.ts';
 import { text } from '../../src/input/options.ts';
-import { readPadPrice } from '../../src/input/pad-price.ts';
+import { readChoices } from '../../src/input/parse-choices.ts';
+import { readPadPrice } from '../../src/input/parse-price.ts';
 import { notCompared } from '../../src/text/floor-problems-text.ts';
 import { answerCompare } from './parts/compare.ts';
 import { layingOptions, roomOption } from './parts/options.ts';

@@ -3,10 +3,9 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { METHOD_UNTOLD, MOISTURE_LIMITS, MOISTURE_SPREAD } from '../../src/figures/moisture-figures.ts';
-import { readBase } from '../../src/input/mineral.ts';
 import { choice, text } from '../../src/input/options.ts';
-import { readPart } from '../../src/input/place-area.ts';
-import { readAge, readFlooring, readLimit, readMoisture, readWater } from '../../src/input/readings-moisture.ts';
+import { readAge, readBase, readFlooring, readLimit, readMoisture, readWater } from '../../src/input/parse-moisture.ts';
+import { readPart } from '../../src/input/parse-place.ts';
 import { answerMoisture } from './parts/moisture.ts';
 import { foundOption } from './parts/patch-options.ts';
 

@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
-import { readDamage } from '../../src/input/place.ts';
+import { readDamage } from '../../src/input/parse-place.ts';
 import { answerPatch } from './parts/patch.ts';
 import { firstJoist, foundOption, patchOptions, spacingOption, thicknessOption } from './parts/patch-options.ts';
 

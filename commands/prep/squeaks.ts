@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { JOIST_RUN, SCREW_PACK, SQUEAK_SPACING } from '../../src/figures/subfloor-figures.ts';
 import { choice, count, length, text } from '../../src/input/options.ts';
-import { readPart } from '../../src/input/place-area.ts';
+import { readPart } from '../../src/input/parse-place.ts';
 import { inches } from '../../src/units/length.ts';
 import { foundOption, spacingOption, thicknessOption } from './parts/patch-options.ts';
 import { answerSqueaks } from './parts/squeaks.ts';

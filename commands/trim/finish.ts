@@ -13,8 +13,7 @@ import {
   WALLBOARD,
 } from '../../src/figures/trim-figures.ts';
 import { count, length, text } from '../../src/input/options.ts';
-import { readNail } from '../../src/input/stock-nail.ts';
-import { readCoverage, readVolume } from '../../src/input/stock-volume.ts';
+import { readCoverage, readNail, readVolume } from '../../src/input/parse-supplies.ts';
 import { inches, millimetres, ticks } from '../../src/units/length.ts';
 import { answerFinish } from './parts/finish.ts';
 import { studOptions, thicknessOption, wallOptions } from './parts/options.ts';

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { BREAKS, SHOE, STICKS } from '../../src/figures/trim-figures.ts';
 import { length, percent, text } from '../../src/input/options.ts';
-import { readStock } from '../../src/input/stock.ts';
+import { readStock } from '../../src/input/parse-stock.ts';
 import { inches, millimetres } from '../../src/units/length.ts';
 import { listOptions } from './parts/options.ts';
 import { answerReset } from './parts/reset.ts';

@@ -1,7 +1,7 @@
 /** What an account asked lately: the last answer, so that “keep that” has a meaning, values told before, and what was seen of its projects. */
 
 import { z } from 'zod';
-import { isExamplePlank } from '../input/plank.ts';
+import { isExamplePlank } from '../input/parse-plank.ts';
 import { DAY } from '../project/limits.ts';
 import type { Kept } from '../storage/types.ts';
 

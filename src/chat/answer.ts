@@ -6,7 +6,7 @@ import type { Desk } from '../accounts/desk-deeds.ts';
 import type { Screened, Sighting } from '../hazards/hazard.ts';
 import { screen, screenHere } from '../hazards/screen.ts';
 import { askLine, fullName, isCalculating } from '../input/command-shape.ts';
-import { examplePlank, isExamplePlank } from '../input/plank.ts';
+import { examplePlank, isExamplePlank } from '../input/parse-plank.ts';
 import type { Habits } from '../input/reading.ts';
 import { type Partly, parseSentence } from '../language/old/plain.ts';
 import { jobWithout, projectSaid } from '../language/old/project-said.ts';

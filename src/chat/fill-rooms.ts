@@ -1,7 +1,7 @@
 /** Rooms of a project in an ask: by name, or all of them where none is told. */
 
 import { distance } from 'fastest-levenshtein';
-import { roomTold } from '../input/rooms/room-apart.ts';
+import { roomTold } from '../input/rooms/rooms-apart.ts';
 import { folded, inScope, type Room, type Rooms, roomNamed, sameName } from '../project/room.ts';
 import { readInTime } from '../workers/time-limits.ts';
 

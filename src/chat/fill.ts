@@ -1,9 +1,8 @@
 /** An ask filled from what its asker keeps: rooms, picks and standards where nothing is told; what is told always wins. */
 
 import { askLine, isCalculating } from '../input/command-shape.ts';
-import { COUNTRY_NAMES } from '../input/country.ts';
-import { factsOf } from '../input/option.ts';
-import type { Habits } from '../input/reading.ts';
+import { COUNTRY_NAMES } from '../input/parse-house.ts';
+import { factsOf, type Habits } from '../input/reading.ts';
 import type { Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import { inScope, type Rooms, roomsText } from '../project/room.ts';

@@ -2,8 +2,7 @@
 
 import { closest, distance } from 'fastest-levenshtein';
 import { askLine, fullName, listed, typedName } from '../input/command-shape.ts';
-import { type Colons, factsOf } from '../input/option.ts';
-import { DEFAULT_HABITS, type Habits } from '../input/reading.ts';
+import { type Colons, DEFAULT_HABITS, factsOf, type Habits } from '../input/reading.ts';
 import { type Partly, parseSentence, type Sentence } from '../language/old/plain.ts';
 import { isTalk } from '../language/old/plain-sentence.ts';
 import type { Problem } from '../reply/reply.ts';

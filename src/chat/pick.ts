@@ -1,8 +1,7 @@
 /** Picks by option: which of what was told once serves an option of a command. */
 
 import { isCalculating } from '../input/command-shape.ts';
-import { factsOf } from '../input/option.ts';
-import type { Habits } from '../input/reading.ts';
+import { factsOf, type Habits } from '../input/reading.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
 

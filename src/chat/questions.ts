@@ -1,9 +1,9 @@
 /** What a project's owner wants measured, as it is shown and answered. */
 
 import type { Desk } from '../accounts/desk-deeds.ts';
+import { sayLength } from '../input/format.ts';
 import { DEFAULT_HABITS, type Habits, type Units } from '../input/reading.ts';
-import { outlineOf, unitsTold, wallsOf } from '../input/rooms/wall-told.ts';
-import { sayLength } from '../input/say-length.ts';
+import { outlineOf, unitsTold, wallsOf } from '../input/rooms/measure-wall.ts';
 import type { Question } from '../project/measure.ts';
 import type { Project } from '../project/project.ts';
 import { roomNamed } from '../project/room.ts';

@@ -2,8 +2,7 @@
 
 import type { z } from 'zod';
 import { drops, invents } from '../input/faithful.ts';
-import { factsOf, problemsIn } from '../input/option.ts';
-import type { Habits, Typed, Units } from '../input/reading.ts';
+import { factsOf, type Habits, problemsIn, type Typed, type Units } from '../input/reading.ts';
 import type { Problem } from '../reply/reply.ts';
 import { missingOption, readingStopped } from '../text/chat-text.ts';
 import { readInTime } from '../workers/time-limits.ts';

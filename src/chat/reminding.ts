@@ -1,6 +1,6 @@
 /** Reminders of waits that are over, in words, and each told once: with the next answer here, or by a platform that calls on people. */
 
-import { hostZone, sayMoment } from '../input/zone.ts';
+import { hostZone, sayMoment } from '../input/moment.ts';
 import { DAY } from '../project/limits.ts';
 import type { Project } from '../project/project.ts';
 import { dueReminders, type Reminder } from '../project/reminder.ts';

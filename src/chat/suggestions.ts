@@ -1,7 +1,7 @@
 /** The last gate before an answer is shown: every line to type or press has been tried, is answered, holds what was typed and no figure that was not; one that fails is left out. */
 
 import { drops, invents, type Typing } from '../input/faithful.ts';
-import { factsOf } from '../input/option.ts';
+import { factsOf } from '../input/reading.ts';
 import type { Action, Problem, Refusal, Reply } from '../reply/reply.ts';
 import type { Command, Outcome, Problems } from './command.ts';
 

@@ -2,7 +2,7 @@
 
 import type { Desk } from '../accounts/desk-deeds.ts';
 import { fullName } from '../input/command-shape.ts';
-import { hostZone, sayMoment } from '../input/zone.ts';
+import { hostZone, sayMoment } from '../input/moment.ts';
 import { DAY } from '../project/limits.ts';
 import { may } from '../project/may.ts';
 import type { Person } from '../project/person.ts';

@@ -1,7 +1,7 @@
 /** Sheets of a project as pages: a list of them where there are several, then each on pages of its own, numbered all through. */
 
 import { drawable, textWidth } from '../drawing/font.ts';
-import { sayDate } from '../input/zone.ts';
+import { sayDate } from '../input/moment.ts';
 import type { Sheets } from '../reply/job-sheet.ts';
 import { PAPER } from '../text/sheets-text.ts';
 import { contentsOf } from './contents.ts';

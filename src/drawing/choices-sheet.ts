@@ -1,6 +1,6 @@
 /** Planks to choose from, laid along the same wall at the same scale, one strip of floor a plank. */
 
-import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../input/format.ts';
 import type { LaidRegion, Plan } from '../layout/floor.ts';
 import { startWall } from '../layout/home-regions.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';

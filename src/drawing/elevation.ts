@@ -1,7 +1,6 @@
 /** Walls one under the other with their trim: pieces, joints, doors and studs, as one faces each wall. */
 
-import { sayNumber } from '../input/say.ts';
-import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
+import { type Saying, sayCut, sayLength, sayNumber } from '../input/format.ts';
 import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
 import { ELEVATION } from '../text/drawing-text.ts';
 import { sayTrimCut } from '../text/trim-text.ts';

@@ -1,6 +1,6 @@
 /** One room's figure: floor, walls with their lengths, and the labels beside its rows, on a ground of its own. */
 
-import type { Saying } from '../input/say-length.ts';
+import type { Saying } from '../input/format.ts';
 import type { Piece, Plan } from '../layout/floor.ts';
 import { startWall } from '../layout/home-regions.ts';
 import type { Place, Shape, Text } from '../reply/drawing.ts';

@@ -1,6 +1,6 @@
 /** Below a figure: the scale, what each surface means, and notes. */
 
-import { type Saying, sayLength } from '../input/say-length.ts';
+import { type Saying, sayLength } from '../input/format.ts';
 import { SHEET_WIDTH, type Shape, type ShapeRole } from '../reply/drawing.ts';
 import { feet, inches, type Length, millimetres, ticks } from '../units/length.ts';
 import { MARGIN } from './fit.ts';

@@ -1,6 +1,6 @@
 /** The sheets of a herringbone floor: each room as it was told, every board in its place. */
 
-import { type Saying, sayLength } from '../input/say-length.ts';
+import { type Saying, sayLength } from '../input/format.ts';
 import { type HerringBoard, type HerringPlan, type HerringRegion, inFrame } from '../layout/herringbone.ts';
 import { type Drawing, SHEET_WIDTH, type ShapeRole } from '../reply/drawing.ts';
 import { DRAWING } from '../text/drawing-text.ts';

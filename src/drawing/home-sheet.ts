@@ -1,6 +1,6 @@
 /** The first sheet of several rooms: all of them at one scale, side by side by name. */
 
-import type { Saying } from '../input/say-length.ts';
+import type { Saying } from '../input/format.ts';
 import type { LaidRegion, Plan } from '../layout/floor.ts';
 import { isQuarter } from '../layout/frame.ts';
 import { runsIn } from '../layout/runs.ts';

@@ -1,6 +1,6 @@
 /** What is written beside a patch: each joist's number and place, and the sides of the cut. */
 
-import { type Saying, sayCut } from '../input/say-length.ts';
+import { type Saying, sayCut } from '../input/format.ts';
 import { type Rect, toRoom } from '../prep/subfloor-patch.ts';
 import type { Place, Shape } from '../reply/drawing.ts';
 import { ticks } from '../units/length.ts';

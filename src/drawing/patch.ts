@@ -1,6 +1,6 @@
 /** The picture of a subfloor patch, to scale: joists, the cut on them, blocks between them, panels, screws and the damage. */
 
-import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../input/format.ts';
 import { type Patch, type Rect, toRoom } from '../prep/subfloor-patch.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape, type ShapeRole } from '../reply/drawing.ts';
 import { PATCH_DRAWING } from '../text/drawing-text.ts';

@@ -1,6 +1,6 @@
 /** The pictures of a laid floor: rooms side by side where there are several, then each room with its cuts. */
 
-import type { Saying } from '../input/say-length.ts';
+import type { Saying } from '../input/format.ts';
 import type { LaidRegion, Plan } from '../layout/floor.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import { cutSources, planksBegun } from './cut-source.ts';

@@ -1,6 +1,6 @@
 /** What a room's legend explains: only what is on its sheet. */
 
-import { sayLength } from '../input/say-length.ts';
+import { sayLength } from '../input/format.ts';
 import type { Row } from '../layout/floor.ts';
 import type { ShapeRole } from '../reply/drawing.ts';
 import { DRAWING } from '../text/drawing-text.ts';

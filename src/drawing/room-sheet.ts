@@ -1,6 +1,6 @@
 /** A room's sheets: one with every cut, or one without cuts and then pages of rows. */
 
-import { sayCut } from '../input/say-length.ts';
+import { sayCut } from '../input/format.ts';
 import type { LaidRegion, Row } from '../layout/floor.ts';
 import { isQuarter } from '../layout/frame.ts';
 import { startWall } from '../layout/home-regions.ts';

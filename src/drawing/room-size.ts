@@ -1,6 +1,6 @@
 /** How large a room is, in words. */
 
-import { type Saying, sayLength } from '../input/say-length.ts';
+import { type Saying, sayLength } from '../input/format.ts';
 import type { Region } from '../layout/floor.ts';
 import { DRAWING } from '../text/drawing-text.ts';
 import { boxOf } from '../units/geometry.ts';

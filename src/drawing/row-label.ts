@@ -1,7 +1,7 @@
 /** The labels beside the rows: number, start and end cuts, and the number of a plank that serves twice. */
 
-import { type Saying, sayCut } from '../input/say-length.ts';
-import { sayPieceShort } from '../input/say-piece.ts';
+import { type Saying, sayCut } from '../input/format.ts';
+import { sayPieceShort } from '../input/format-piece.ts';
 import type { LaidRegion, Piece, Plan } from '../layout/floor.ts';
 import { runsIn } from '../layout/runs.ts';
 import { DRAWING } from '../text/drawing-text.ts';

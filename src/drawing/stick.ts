@@ -1,6 +1,6 @@
 /** Sticks as tapes: pieces in cutting order with the saw's marks, one number after another from the squared end. */
 
-import { type Saying, sayCut, sayLength } from '../input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../input/format.ts';
 import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
 import { TAPES } from '../text/drawing-text.ts';
 import { type Stick, type StickPiece, type Stock, sawMarks } from '../trim/sticks.ts';

@@ -1,6 +1,6 @@
 /** Each wall's number and length, written into the drawn thickness of the wall where they fit. */
 
-import { type Saying, sayLength } from '../input/say-length.ts';
+import { type Saying, sayLength } from '../input/format.ts';
 import type { Place, Text } from '../reply/drawing.ts';
 import { DRAWING } from '../text/drawing-text.ts';
 import { at, type Outline, wallLength } from '../units/geometry.ts';

@@ -1,7 +1,7 @@
 /** What a command looks like from outside: its names, its options and its examples. */
 
 import type { z } from 'zod';
-import { factsOf, type OptionFacts } from './option.ts';
+import { factsOf, type OptionFacts } from './reading.ts';
 
 /** An ask and the headline it must produce. */
 export interface Example {

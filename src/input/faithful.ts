@@ -1,9 +1,8 @@
 /** Whether a line made out of what somebody typed holds all of it, and no figure that they did not type. */
 
 import { distance } from 'fastest-levenshtein';
-import { ROOM } from './lexicon.ts';
-import { withFigures } from './number-words.ts';
-import { plainSigns } from './rooms/room-plain.ts';
+import { plainSigns } from './rooms/room-text.ts';
+import { ROOM, withFigures } from './trade-words.ts';
 
 /** Fifty rooms have no more figures; a line of more is nobody's to mend. */
 const MOST_FIGURES = 600;

@@ -1,7 +1,7 @@
 /** Which of the things on a list a few words name: by its label, by what it is sold in, or by another name for it. */
 
 import { distance } from 'fastest-levenshtein';
-import { LETTER, plainSigns } from './rooms/room-plain.ts';
+import { LETTER, plainSigns } from './rooms/room-text.ts';
 
 /** A thing on a list: its key, its label, and what it is sold in. */
 export interface Named {

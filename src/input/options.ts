@@ -2,15 +2,13 @@
 
 import { outOfRange } from '../text/length-problems-text.ts';
 import { type Length, ticks } from '../units/length.ts';
-import { readChoice, readCount, readPercent } from './figure.ts';
-import { HERRINGBONE } from './herringbone.ts';
-import { PATTERN_NAMES, readDirection, readPattern } from './layout.ts';
-import { readLength } from './length.ts';
-import { type OptionFacts, reader } from './option.ts';
-import { readPlank } from './plank.ts';
-import { type Read, type Reading, read, unread } from './reading.ts';
-import { readRooms } from './rooms/room.ts';
-import { sayLength } from './say-length.ts';
+import { sayLength } from './format.ts';
+import { HERRINGBONE, PATTERN_NAMES, readDirection, readPattern } from './parse-layout.ts';
+import { readLength } from './parse-length.ts';
+import { readChoice, readCount, readPercent } from './parse-number.ts';
+import { readPlank } from './parse-plank.ts';
+import { type OptionFacts, type Read, type Reading, read, reader, unread } from './reading.ts';
+import { readRooms } from './rooms/parse-room.ts';
 
 type Told = Pick<OptionFacts, 'summary'> & Partial<OptionFacts>;
 

@@ -1,7 +1,7 @@
 /** The rooms of a project: kept as text that the readers read, and what else is known of them. */
 
 import { z } from 'zod';
-import { roomTold } from '../input/rooms/room-apart.ts';
+import { roomTold } from '../input/rooms/rooms-apart.ts';
 import { LIMITS } from './limits.ts';
 
 const roomSchema = z

@@ -2,8 +2,7 @@
 
 import type { Command } from '../../src/chat/command.ts';
 import { fullName } from '../../src/input/command-shape.ts';
-import { factsOf, type OptionFacts } from '../../src/input/option.ts';
-import { DEFAULT_HABITS, type Habits, type Typed } from '../../src/input/reading.ts';
+import { DEFAULT_HABITS, factsOf, type Habits, type OptionFacts, type Typed } from '../../src/input/reading.ts';
 
 /** The strictest platform of the plan: Discord's documented limits on application commands, read in Nov 2026. */
 const NAME = /^[-_\p{L}\p{N}]{1,32}$/u;

@@ -6,7 +6,7 @@ import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/desk.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
-import { readLabel } from '../../src/input/label.ts';
+import { readLabel } from '../../src/input/parse-label.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { DAY, LIMITS } from '../../src/project/limits.ts';
 import { personCodec } from '../../src/project/person.ts';

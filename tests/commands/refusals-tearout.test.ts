@@ -2,8 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { readTested } from '../../src/input/asbestos-test.ts';
-import { readHouseYear } from '../../src/input/house-year.ts';
+import { readHouseYear, readTested } from '../../src/input/parse-house.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 

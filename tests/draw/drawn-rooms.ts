@@ -1,6 +1,6 @@
 /** Rooms that pictures are tried on: the plain, the awkward and the large, and a home of twelve. */
 
-import type { Saying } from '../../src/input/say-length.ts';
+import type { Saying } from '../../src/input/format.ts';
 import type { Plan, Plank, Region } from '../../src/layout/floor.ts';
 import type { Angle } from '../../src/layout/frame.ts';
 import type { Outline, Point } from '../../src/units/geometry.ts';

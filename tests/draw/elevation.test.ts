@@ -4,7 +4,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import type { TrimResult } from '../../commands/trim/parts/result.ts';
 import { toSvg } from '../../src/drawing/svg.ts';
 import { meet, textBox } from '../../src/drawing/text.ts';
-import { sayCut } from '../../src/input/say-length.ts';
+import { sayCut } from '../../src/input/format.ts';
 import { type Drawing, SHEET_WIDTH, type Text } from '../../src/reply/drawing.ts';
 import { ticks } from '../../src/units/length.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';

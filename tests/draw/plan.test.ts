@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { randomRooms } from '../../bench/random-rooms.ts';
 import { guideTables } from '../../commands/floor/parts/guide.ts';
 import { MOST_SHEETS } from '../../src/drawing/plan.ts';
-import type { Saying } from '../../src/input/say-length.ts';
+import type { Saying } from '../../src/input/format.ts';
 import type { Plan } from '../../src/layout/floor.ts';
 import type { Angle } from '../../src/layout/frame.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';

@@ -1,9 +1,8 @@
 /** Herringbones and the boards for them as people type them. */
 
 import { describe, expect, it } from 'vitest';
-import { readHerringbone } from '../../src/input/herringbone.ts';
-import { readPattern } from '../../src/input/layout.ts';
-import { readPlank } from '../../src/input/plank.ts';
+import { readHerringbone, readPattern } from '../../src/input/parse-layout.ts';
+import { readPlank } from '../../src/input/parse-plank.ts';
 import { FEET, kept, told } from './room-typed.ts';
 
 describe('a herringbone', () => {

@@ -1,7 +1,7 @@
 /** One length read for a test: as two kinds of asker would type it, with the notes it makes. */
 
-import { readLength } from '../../src/input/length.ts';
-import type { LengthUnit } from '../../src/input/length-units.ts';
+import { readLength } from '../../src/input/parse-length.ts';
+import type { LengthUnit } from '../../src/input/parse-number.ts';
 import type { Habits } from '../../src/input/reading.ts';
 
 export const POINT: Habits = { units: 'imperial', decimal: '.', currency: 'USD' };

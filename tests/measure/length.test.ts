@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readLengthIn, unitIn, unitsOf } from '../../src/input/length.ts';
-import type { LengthUnit } from '../../src/input/length-units.ts';
+import { readLengthIn, unitIn, unitsOf } from '../../src/input/parse-length.ts';
+import type { LengthUnit } from '../../src/input/parse-number.ts';
 import { COMMA, POINT, problemIn, readIn, ticksIn } from './length-typed.ts';
 
 describe('a number without a unit', () => {

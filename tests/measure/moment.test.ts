@@ -2,8 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readLasting, readMoment } from '../../src/input/moment.ts';
-import { clockOf, momentOf, sayMoment } from '../../src/input/zone.ts';
+import { clockOf, momentOf, readLasting, readMoment, sayMoment } from '../../src/input/moment.ts';
 
 /** Wednesday, 25 November 2026, 12:00 UTC. */
 const NOW = Date.UTC(2026, 10, 25, 12);

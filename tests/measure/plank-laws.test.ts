@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readPlank } from '../../src/input/plank.ts';
-import { readPrice } from '../../src/input/price.ts';
+import { readPlank } from '../../src/input/parse-plank.ts';
+import { readPrice } from '../../src/input/parse-price.ts';
 import { FEET, IN, kept, METRES, MM, told } from './room-typed.ts';
 
 const joints = fc.constantFrom(', ', '; ', ' ', '\n', ' , ');

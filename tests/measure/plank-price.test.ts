@@ -1,8 +1,8 @@
 /** Prices: what a carton costs, whatever the price was typed for, and amounts of money by themselves. */
 
 import { describe, expect, it } from 'vitest';
-import { readPlank } from '../../src/input/plank.ts';
-import { readPrice } from '../../src/input/price.ts';
+import { readPlank } from '../../src/input/parse-plank.ts';
+import { readPrice } from '../../src/input/parse-price.ts';
 import { FEET, METRES, problemsIn, told } from './room-typed.ts';
 
 describe('the price of a carton', () => {

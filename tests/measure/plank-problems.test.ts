@@ -1,7 +1,7 @@
 /** Planks that cannot be read: what is told, and a fix that is read. */
 
 import { describe, expect, it } from 'vitest';
-import { readPlank } from '../../src/input/plank.ts';
+import { readPlank } from '../../src/input/parse-plank.ts';
 import { METRES, problemsIn, told } from './room-typed.ts';
 
 describe('the fix', () => {

@@ -1,7 +1,7 @@
 /** Planks in the forms people type them. */
 
 import { describe, expect, it } from 'vitest';
-import { readPlank } from '../../src/input/plank.ts';
+import { readPlank } from '../../src/input/parse-plank.ts';
 import { FEET, FT, IN, M, METRES, MM, told } from './room-typed.ts';
 
 /** Width, length and count of a plank, in ticks. */

@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
-import { readRooms } from '../../src/input/rooms/room.ts';
-import { readRoomsApart, roomTold } from '../../src/input/rooms/room-apart.ts';
+import { readRooms } from '../../src/input/rooms/parse-room.ts';
+import { readRoomsApart, roomTold } from '../../src/input/rooms/rooms-apart.ts';
 
 const reading = (units: 'imperial' | 'metric' = 'imperial') => ({
   option: 'room',

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readRooms } from '../../src/input/rooms/room.ts';
+import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { doubleArea, isRectilinear } from '../../src/units/geometry.ts';
 import { FEET, FT, IN, kept, METRES, told } from './room-typed.ts';
 

@@ -1,7 +1,7 @@
 /** Rooms that cannot be read: what is told, and a fix that is read. */
 
 import { describe, expect, it } from 'vitest';
-import { readRooms } from '../../src/input/rooms/room.ts';
+import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { cornersOf, FT, METRES, problemsIn } from './room-typed.ts';
 
 describe('the fix', () => {

@@ -2,7 +2,7 @@
 
 import { expect } from 'vitest';
 import type { Habits, Read, Reading } from '../../src/input/reading.ts';
-import { readRooms } from '../../src/input/rooms/room.ts';
+import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import type { Problem } from '../../src/reply/reply.ts';
 
 export const FEET: Habits = { units: 'imperial', decimal: '.', currency: 'USD' };

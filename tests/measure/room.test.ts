@@ -1,7 +1,7 @@
 /** Rooms in the forms people type them. */
 
 import { describe, expect, it } from 'vitest';
-import { readRooms } from '../../src/input/rooms/room.ts';
+import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { box, cornersOf, FT, IN, M, METRES, MM, told } from './room-typed.ts';
 
 describe('two sides', () => {

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readLength } from '../../src/input/length.ts';
-import { type Saying, sayCut, sayLength } from '../../src/input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../../src/input/format.ts';
+import { readLength } from '../../src/input/parse-length.ts';
 import { type Length, ticks } from '../../src/units/length.ts';
 
 const IMPERIAL: Saying = { units: 'imperial', decimal: '.' };

@@ -1,7 +1,7 @@
 /** How cut pieces are told to whoever saws them: by their sides, the corner cut off, or all their corners, without nicks no tape shows. */
 
 import { describe, expect, it } from 'vitest';
-import { sayPieceMarked } from '../../src/input/say-piece.ts';
+import { sayPieceMarked } from '../../src/input/format-piece.ts';
 import type { Outline } from '../../src/units/geometry.ts';
 import { ticks } from '../../src/units/length.ts';
 

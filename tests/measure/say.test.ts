@@ -2,8 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sayArea, sayAreasOfSum, sayMoney, sayNumber, sayWeight } from '../../src/input/say.ts';
-import type { Saying } from '../../src/input/say-length.ts';
+import { type Saying, sayArea, sayAreasOfSum, sayMoney, sayNumber, sayWeight } from '../../src/input/format.ts';
 import { areaOf, cents, feet, inches, millimetres } from '../../src/units/length.ts';
 
 const IMPERIAL: Saying = { units: 'imperial', decimal: '.' };

@@ -1,7 +1,7 @@
 /** Directions by room, and how far a floor is laid, in the words that people use. */
 
 import { describe, expect, it } from 'vitest';
-import { readDirection } from '../../src/input/layout.ts';
+import { readDirection } from '../../src/input/parse-layout.ts';
 import { readSoFar } from '../../src/language/old/so-far.ts';
 import { inches, millimetres } from '../../src/units/length.ts';
 import { METRIC, readBy } from './told.ts';

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { retoldStanding } from '../../commands/floor/parts/home-retold.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
-import { readStanding } from '../../src/input/rooms/standing.ts';
+import { readStanding } from '../../src/input/rooms/parse-obstacles.ts';
 import type { StandingPlace, ToldStanding } from '../../src/layout/obstacles.ts';
 import { inches, millimetres, ticks } from '../../src/units/length.ts';
 import { METRIC, readBy } from './told.ts';

@@ -1,8 +1,8 @@
 /** One sum read for a test: as two kinds of asker would type it, with the notes it makes. */
 
-import type { LengthUnit } from '../../src/input/length-units.ts';
+import type { LengthUnit } from '../../src/input/parse-number.ts';
+import { readTape } from '../../src/input/parse-tape.ts';
 import type { Habits } from '../../src/input/reading.ts';
-import { readTape } from '../../src/input/tape.ts';
 
 export const POINT: Habits = { units: 'imperial', decimal: '.', currency: 'USD' };
 export const COMMA: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };

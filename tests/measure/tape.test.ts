@@ -1,7 +1,7 @@
 /** Arithmetic in lengths: results by hand, dimensions, doubtful joints and the unit asked for. */
 
 import { describe, expect, it } from 'vitest';
-import { unitsOf } from '../../src/input/length.ts';
+import { unitsOf } from '../../src/input/parse-length.ts';
 import { COMMA, FOOT, INCH, METRE, problemIn, tapeIn, valueIn } from './tape-typed.ts';
 
 describe('lengths, by hand', () => {

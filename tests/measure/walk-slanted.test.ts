@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readDirection } from '../../src/input/layout.ts';
-import { readRooms } from '../../src/input/rooms/room.ts';
+import { readDirection } from '../../src/input/parse-layout.ts';
+import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { doubleArea } from '../../src/units/geometry.ts';
 import { cornersOf, FEET, FT, IN, kept, METRES, MM, problemsIn, told } from './room-typed.ts';
 

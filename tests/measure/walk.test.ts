@@ -1,7 +1,7 @@
 /** Walks round the walls: the outlines they make, and what is told of those that make none. */
 
 import { describe, expect, it } from 'vitest';
-import { readRooms } from '../../src/input/rooms/room.ts';
+import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { box, cornersOf, FT, IN, MM, problemsIn, told } from './room-typed.ts';
 
 // Drawn by hand: 12 up, 10 across, 5 down, 4 across, 7 down, and 14 back.

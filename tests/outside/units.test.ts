@@ -1,9 +1,9 @@
 /** The units against published conversion factors. */
 
 import { describe, expect, it } from 'vitest';
-import { readLength } from '../../src/input/length.ts';
+import { readLength } from '../../src/input/parse-length.ts';
+import { readTape } from '../../src/input/parse-tape.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
-import { readTape } from '../../src/input/tape.ts';
 import {
   areaOf,
   feet,

@@ -2,10 +2,10 @@
 
 import planks from '../../commands/floor/planks.ts';
 import { readOptions } from '../../src/chat/read-options.ts';
+import { readTape } from '../../src/input/parse-tape.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
-import { readRooms } from '../../src/input/rooms/room.ts';
-import { readTape } from '../../src/input/tape.ts';
-import type { ToldPlank, ToldRooms } from '../../src/input/told.ts';
+import type { ToldPlank, ToldRooms } from '../../src/input/readings-made.ts';
+import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { readPlain } from '../../src/language/old/plain-sentence.ts';
 import type { Plain } from '../../src/language/old/said.ts';
 import type { Message, Wanted } from './message.ts';

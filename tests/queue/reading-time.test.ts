@@ -6,8 +6,7 @@ import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/chat/answer.ts';
 import { defineCommand } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
-import { reader } from '../../src/input/option.ts';
-import { DEFAULT_HABITS, read } from '../../src/input/reading.ts';
+import { DEFAULT_HABITS, read, reader } from '../../src/input/reading.ts';
 import { limitReading, readInTime, readWithin } from '../../src/workers/time-limits.ts';
 import { problemsOf } from '../bot/asked.ts';
 

@@ -22,24 +22,24 @@ const ROOT = join(import.meta.dirname, '..', '..');
 
 /** Patterns made from names that somebody typed, as they come out for a room or an option: nothing makes them while the sources are loaded. */
 export const MADE_FROM_NAMES: readonly Placed[] = [
-  { file: 'src/input/plank-make.ts', source: '5 ?mm\\.', flags: '' },
+  { file: 'src/input/parse-plank.ts', source: '5 ?mm\\.', flags: '' },
   {
     file: 'src/language/old/progress-said.ts',
     source: '(?<![\\p{L}\\d])(?:in |of |for |the )*hall 2(?: room)?(?![\\p{L}\\d])',
     flags: 'u',
   },
   {
-    file: 'src/input/rooms/room-apart.ts',
+    file: 'src/input/rooms/rooms-apart.ts',
     source: '(?<![\\p{L}\\d])(?:the |my |our )?hall\\s+2(?![\\p{L}\\d])(?:\\s+(?:is|measures))?\\s*[:=,]?\\s*',
     flags: 'iu',
   },
   { file: 'src/language/old/measure-said.ts', source: '(?<![\\p{L}\\d])hall\\s+2(?![\\p{L}\\d])', flags: 'u' },
   {
-    file: 'src/input/rooms/room-name.ts',
+    file: 'src/input/rooms/room-pieces.ts',
     source: "(?!\\u200d)[^\\p{L}\\p{M}\\p{N}\\p{Extended_Pictographic} '’._/#&+-]",
     flags: 'gu',
   },
-  { file: 'src/input/rooms/standing.ts', source: '(?:in|of|,) (?:the )?hall 2', flags: '' },
+  { file: 'src/input/rooms/parse-obstacles.ts', source: '(?:in|of|,) (?:the )?hall 2', flags: '' },
   {
     file: 'src/project/rooms-follow.ts',
     source: '(?<![\\p{L}\\p{N}])(?:hall\\s+2|living\\s+room|hall)(?![\\p{L}\\p{N}])',

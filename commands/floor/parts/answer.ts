@@ -4,7 +4,7 @@ import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { drawPlan, toldPlan } from '../../../src/drawing/plan.ts';
 import { floorRules, LONG_RUN, PERIMETER_GAP, PLANK_FIGURES } from '../../../src/figures/floor-figures.ts';
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
-import { PATTERN_NAMES } from '../../../src/input/layout.ts';
+import { PATTERN_NAMES } from '../../../src/input/parse-layout.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/caution-text.ts';

@@ -1,6 +1,6 @@
 /** Rules a plan does not keep, in words: never silently. */
 
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut } from '../../../src/input/format.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import {

@@ -1,8 +1,8 @@
 /** Planks side by side on the same rooms: each laid, priced and weighed, and the first by each measure. */
 
 import type { Context, Problems } from '../../../src/chat/command.ts';
-import { choicesIn, type ToldChoice } from '../../../src/input/choices.ts';
-import type { AreaPrice } from '../../../src/input/pad-price.ts';
+import { choicesIn, type ToldChoice } from '../../../src/input/parse-choices.ts';
+import type { AreaPrice } from '../../../src/input/parse-price.ts';
 import { countCuts } from '../../../src/layout/cutting.ts';
 import { handedInRows } from '../../../src/text/floor-problems-text.ts';
 import { tooManyTogether } from '../../../src/text/floor-text.ts';

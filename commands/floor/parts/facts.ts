@@ -1,8 +1,7 @@
 /** The facts of a plank answer: what to buy, and how the floor is laid. */
 
 import { RULE_OF_THUMB_PERCENT } from '../../../src/figures/floor-figures.ts';
-import { sayArea, sayNumber } from '../../../src/input/say.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayArea, sayCut, sayLength, sayNumber } from '../../../src/input/format.ts';
 import { planksByArea } from '../../../src/layout/cartons.ts';
 import type { Plan, Region } from '../../../src/layout/floor.ts';
 import { startWall } from '../../../src/layout/home-regions.ts';

@@ -1,7 +1,7 @@
 /** The laying guide: row by row what to cut, from which plank, and what to keep. */
 
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
-import { sayPieceMarked, sayPieceShort, sidesOfPiece } from '../../../src/input/say-piece.ts';
+import { type Saying, sayCut } from '../../../src/input/format.ts';
+import { sayPieceMarked, sayPieceShort, sidesOfPiece } from '../../../src/input/format-piece.ts';
 import { coverable, isSlanted } from '../../../src/layout/covered-area.ts';
 import type { LaidRegion, Piece, Plan, Row } from '../../../src/layout/floor.ts';
 import { placesIn } from '../../../src/layout/home-regions.ts';

@@ -1,9 +1,8 @@
 /** The facts of a herringbone answer: what to buy, how the field lies, and the pieces to cut. */
 
 import { HERRINGBONE_THUMB_PERCENT } from '../../../src/figures/floor-figures.ts';
-import { sayArea, sayNumber } from '../../../src/input/say.ts';
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
-import { sayPieceMarked } from '../../../src/input/say-piece.ts';
+import { type Saying, sayArea, sayCut, sayNumber } from '../../../src/input/format.ts';
+import { sayPieceMarked } from '../../../src/input/format-piece.ts';
 import { planksByArea, purchaseOf } from '../../../src/layout/cartons.ts';
 import { type HerringBoard, type HerringPlan, onBoard } from '../../../src/layout/herringbone.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';

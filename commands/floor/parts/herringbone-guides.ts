@@ -2,7 +2,7 @@
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { drawHerringbone } from '../../../src/drawing/herringbone-sheet.ts';
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut } from '../../../src/input/format.ts';
 import type { HerringPlan, HerringRegion } from '../../../src/layout/herringbone.ts';
 import type { SawPiece } from '../../../src/reply/job-sheet.ts';
 import type { Reply } from '../../../src/reply/reply.ts';

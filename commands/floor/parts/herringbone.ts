@@ -4,7 +4,7 @@ import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
 import { drawHerringbone } from '../../../src/drawing/herringbone-sheet.ts';
 import { PLANK_FIGURES } from '../../../src/figures/floor-figures.ts';
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
-import type { ToldHerringbone } from '../../../src/input/herringbone.ts';
+import type { ToldHerringbone } from '../../../src/input/parse-layout.ts';
 import type { HerringPlan, HerringRules } from '../../../src/layout/herringbone.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/caution-text.ts';

@@ -1,7 +1,6 @@
 /** What an answer tells of a home as a whole: doorways, rooms, offcuts kept from room to room, what is left at the end. */
 
-import { sayArea } from '../../../src/input/say.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayArea, sayCut, sayLength } from '../../../src/input/format.ts';
 import type { Region } from '../../../src/layout/floor.ts';
 import { roomAreas } from '../../../src/layout/home-regions.ts';
 import { keptOffcuts, type Leftover, leftoverOf } from '../../../src/layout/offcuts.ts';

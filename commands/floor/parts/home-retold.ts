@@ -1,6 +1,6 @@
 /** Doorways and things as one would type them: for fixes, which tell the sound ones again. */
 
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
 import type { Doorway } from '../../../src/layout/doorways.ts';
 import type { ToldStanding } from '../../../src/layout/obstacles.ts';
 

@@ -1,7 +1,7 @@
 /** The rooms of an ask as a home: joined, ended and cut out as its doorways and things tell; Problems where they do not go together. */
 
 import type { Problems } from '../../../src/chat/command.ts';
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
 import type { DoorwayTrouble, Taken } from '../../../src/layout/doorways.ts';
 import type { Region } from '../../../src/layout/floor.ts';
 import { type Home, type HomeTrouble, homeOf } from '../../../src/layout/home-regions.ts';

@@ -2,8 +2,7 @@
 
 import type { Context, Problems } from '../../../src/chat/command.ts';
 import { LONG_RUN, LONG_RUN_GAP } from '../../../src/figures/floor-figures.ts';
-import { sayMoney } from '../../../src/input/say.ts';
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayLength, sayMoney } from '../../../src/input/format.ts';
 import { costOf, type Purchase, purchaseOf } from '../../../src/layout/cartons.ts';
 import { type Area, groundOf, isSlanted } from '../../../src/layout/covered-area.ts';
 import { directed, divided, largestOf, largestRoom } from '../../../src/layout/direction.ts';

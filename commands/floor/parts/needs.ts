@@ -1,6 +1,6 @@
 /** What a laid floor takes: planks with what goes wrong, and a pad where none is attached. */
 
-import { sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { sayCut, sayLength } from '../../../src/input/format.ts';
 import type { Plank, Region } from '../../../src/layout/floor.ts';
 import type { Home } from '../../../src/layout/home-regions.ts';
 import type { Need } from '../../../src/reply/need.ts';

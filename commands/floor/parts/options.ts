@@ -13,8 +13,8 @@ import {
   WALL_DOUBT,
 } from '../../../src/figures/floor-figures.ts';
 import { count, direction, length, pattern, percent, plank, room, text } from '../../../src/input/options.ts';
-import { readHomeDoorways } from '../../../src/input/rooms/home-doorways.ts';
-import { readStanding } from '../../../src/input/rooms/standing.ts';
+import { readHomeDoorways } from '../../../src/input/rooms/parse-doorways.ts';
+import { readStanding } from '../../../src/input/rooms/parse-obstacles.ts';
 import { inches, millimetres, ticks } from '../../../src/units/length.ts';
 
 const nothing = ticks(0);

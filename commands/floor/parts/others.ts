@@ -1,6 +1,6 @@
 /** What the same floor needs in the other patterns, in a phrase each. */
 
-import { PATTERN_NAMES } from '../../../src/input/layout.ts';
+import { PATTERN_NAMES } from '../../../src/input/parse-layout.ts';
 import { purchaseOf } from '../../../src/layout/cartons.ts';
 import type { Area } from '../../../src/layout/covered-area.ts';
 import type { Plan } from '../../../src/layout/floor.ts';

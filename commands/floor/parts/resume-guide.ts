@@ -1,6 +1,6 @@
 /** The laying guide for the rest of a floor begun: row by row, from which offcut or plank. */
 
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut } from '../../../src/input/format.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
 import type { RestPiece, RestPlan } from '../../../src/layout/resume-floor.ts';
 import type { Block } from '../../../src/reply/reply.ts';

@@ -2,7 +2,7 @@
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut } from '../../../src/input/format.ts';
 import type { SoFar } from '../../../src/language/old/so-far.ts';
 import type { Plan } from '../../../src/layout/floor.ts';
 import type { RestPlan } from '../../../src/layout/resume-floor.ts';

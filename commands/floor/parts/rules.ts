@@ -1,9 +1,9 @@
 /** The rules of an ask, from what was told. */
 
 import { STAIR_STEP } from '../../../src/figures/floor-figures.ts';
-import type { ToldRows } from '../../../src/input/layout.ts';
+import type { ToldRows } from '../../../src/input/parse-layout.ts';
 import type { Units } from '../../../src/input/reading.ts';
-import type { ToldPlank, ToldRooms } from '../../../src/input/told.ts';
+import type { ToldPlank, ToldRooms } from '../../../src/input/readings-made.ts';
 import type { Direction } from '../../../src/layout/direction.ts';
 import type { Doorway } from '../../../src/layout/doorways.ts';
 import type { Pattern, Plank, Rules } from '../../../src/layout/floor.ts';

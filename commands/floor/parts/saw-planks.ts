@@ -1,8 +1,7 @@
 /** The planks of a laid floor as a saw sees them: every piece to cut, room by room, in the order laid. */
 
-import { sayNumber } from '../../../src/input/say.ts';
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
-import { sayPieceMarked } from '../../../src/input/say-piece.ts';
+import { type Saying, sayCut, sayNumber } from '../../../src/input/format.ts';
+import { sayPieceMarked } from '../../../src/input/format-piece.ts';
 import type { LaidRegion, Piece, Plan, Row, Slant } from '../../../src/layout/floor.ts';
 import { placesIn } from '../../../src/layout/home-regions.ts';
 import { runsIn } from '../../../src/layout/runs.ts';

@@ -1,6 +1,6 @@
 /** How sure the cartons are: the floor laid again with every wall, and each wall, a little longer or shorter. */
 
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
 import { purchaseOf } from '../../../src/layout/cartons.ts';
 import { type Variant, variants } from '../../../src/layout/doubt.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';

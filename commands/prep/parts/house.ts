@@ -4,13 +4,16 @@ import type { Context } from '../../../src/chat/command.ts';
 import { ASBESTOS_MARGIN } from '../../../src/figures/old-materials-figures.ts';
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import { COVERING_UNTOLD } from '../../../src/figures/tearout-figures.ts';
-import { readTested } from '../../../src/input/asbestos-test.ts';
-import { readCountry } from '../../../src/input/country.ts';
-import { readBeneath, readCovering, type ToldBeneath, type ToldCovering } from '../../../src/input/covering.ts';
-import { readHouseYear } from '../../../src/input/house-year.ts';
-import { suspicionAnywhere } from '../../../src/input/layer-words.ts';
 import { choice, text } from '../../../src/input/options.ts';
-import type { ToldRooms } from '../../../src/input/told.ts';
+import {
+  readBeneath,
+  readCovering,
+  suspicionAnywhere,
+  type ToldBeneath,
+  type ToldCovering,
+} from '../../../src/input/parse-covering.ts';
+import { readCountry, readHouseYear, readTested } from '../../../src/input/parse-house.ts';
+import type { ToldRooms } from '../../../src/input/readings-made.ts';
 import { type Country, countryFor, judge, type Tested } from '../../../src/prep/old-materials.ts';
 import { type Refusal, unsafe } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/caution-text.ts';

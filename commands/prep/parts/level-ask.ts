@@ -1,9 +1,8 @@
 /** What `prep level` reads. */
 
-import type { ToldPart } from '../../../src/input/place-area.ts';
-import type { Found } from '../../../src/input/place-found.ts';
-import type { ToldReadings } from '../../../src/input/readings.ts';
-import type { ToldRamp, ToldRule } from '../../../src/input/readings-rule.ts';
+import type { ToldRamp, ToldReadings, ToldRule } from '../../../src/input/parse-flatness.ts';
+import type { Found } from '../../../src/input/parse-found.ts';
+import type { ToldPart } from '../../../src/input/parse-place.ts';
 import type { Bag, DipShape } from '../../../src/prep/flatness.ts';
 import type { Length } from '../../../src/units/length.ts';
 

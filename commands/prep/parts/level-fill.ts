@@ -1,8 +1,7 @@
 /** What fills the low places, by whatever was told of them: a grid, an area with its gaps, a ramp. */
 
 import { DIP_FILL, HEAVIEST_FILL, LEVELLER_WEIGHT } from '../../../src/figures/subfloor-figures.ts';
-import { sayArea, sayNumber, sayWeight } from '../../../src/input/say.ts';
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Saying, sayArea, sayCut, sayNumber, sayWeight } from '../../../src/input/format.ts';
 import {
   bagsFor,
   DIP_SHAPES,

@@ -1,7 +1,7 @@
 /** Flat enough or not, reading by reading or over a grid, and what to take down. */
 
-import type { ToldReadings } from '../../../src/input/readings.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/format.ts';
+import type { ToldReadings } from '../../../src/input/parse-flatness.ts';
 import {
   allowedGap,
   type FlatLimit,

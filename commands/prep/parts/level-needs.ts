@@ -1,7 +1,6 @@
 /** What levelling takes: compound by volume, and its primer by area. */
 
-import { sayNumber, sayWeight } from '../../../src/input/say.ts';
-import type { Saying } from '../../../src/input/say-length.ts';
+import { type Saying, sayNumber, sayWeight } from '../../../src/input/format.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/text/shopping-text.ts';
 import type { LevelAsk } from './level-ask.ts';

@@ -1,7 +1,7 @@
 /** When a dip in a wood floor is a question about its structure first: too deep, or too much filling for what carries it. */
 
 import { DEEPEST_DIP, HEAVIEST_FILL } from '../../../src/figures/subfloor-figures.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/format.ts';
 import { type DipVerdict, dipVerdict, isDeeper, isGridDeeper } from '../../../src/prep/flatness.ts';
 import type { Refusal } from '../../../src/reply/reply.ts';
 import { capital } from '../../../src/text/chat-text.ts';

@@ -10,10 +10,10 @@ import {
   NAILED_FLATNESS,
   NAILED_FLATNESS_METRIC,
 } from '../../../src/figures/subfloor-figures.ts';
-import { mineralIn } from '../../../src/input/mineral.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
+import type { ToldRule } from '../../../src/input/parse-flatness.ts';
+import { mineralIn } from '../../../src/input/parse-moisture.ts';
 import type { Units } from '../../../src/input/reading.ts';
-import type { ToldRule } from '../../../src/input/readings-rule.ts';
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
 import { bagsFor, type DipVerdict, type FlatLimit } from '../../../src/prep/flatness.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/caution-text.ts';

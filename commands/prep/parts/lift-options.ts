@@ -1,9 +1,8 @@
 /** The options of `prep lift`, with standards for a carton lifted from the floor to the waist. */
 
 import { LIFT_HEIGHTS, LIFT_REACH, LIFT_WAY } from '../../../src/figures/safety-figures.ts';
-import { readLiftPace, readStretch, readTwist } from '../../../src/input/lift-pace.ts';
-import { readLiftWay, readLoad } from '../../../src/input/lift-way.ts';
 import { choice, length, text } from '../../../src/input/options.ts';
+import { readLiftPace, readLiftWay, readLoad, readStretch, readTwist } from '../../../src/input/parse-weight.ts';
 import { KILOGRAMS_PER_POUND } from '../../../src/prep/tearout-amounts.ts';
 import { inches, ticks } from '../../../src/units/length.ts';
 

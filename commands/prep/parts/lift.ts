@@ -3,8 +3,7 @@
 import type { z } from 'zod';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { cautionsFor, LIFTING_FIGURES } from '../../../src/figures/safety-figures.ts';
-import { sayNumber } from '../../../src/input/say.ts';
-import type { Saying } from '../../../src/input/say-length.ts';
+import { type Saying, sayNumber } from '../../../src/input/format.ts';
 import { liftingIndex, weightLimits } from '../../../src/prep/lifting.ts';
 import { KILOGRAMS_PER_POUND } from '../../../src/prep/tearout-amounts.ts';
 import { type Fact, type Result, unsafe } from '../../../src/reply/reply.ts';

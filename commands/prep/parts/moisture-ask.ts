@@ -1,10 +1,9 @@
 /** What `prep moisture` reads. */
 
 import type { MoistureMethod } from '../../../src/figures/moisture-figures.ts';
-import type { Base } from '../../../src/input/mineral.ts';
-import type { ToldPart } from '../../../src/input/place-area.ts';
-import type { Found } from '../../../src/input/place-found.ts';
-import type { ToldMoisture, Water } from '../../../src/input/readings-moisture.ts';
+import type { Found } from '../../../src/input/parse-found.ts';
+import type { Base, ToldMoisture, Water } from '../../../src/input/parse-moisture.ts';
+import type { ToldPart } from '../../../src/input/parse-place.ts';
 
 export interface MoistureAsk {
   readonly readings: ToldMoisture;

@@ -7,7 +7,7 @@ import {
   type MoistureKind,
   type MoistureMethod,
 } from '../../../src/figures/moisture-figures.ts';
-import { type Mineral, mineralIn } from '../../../src/input/mineral.ts';
+import { type Mineral, mineralIn } from '../../../src/input/parse-moisture.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import {
   limitTooWet,

@@ -7,8 +7,7 @@ import {
   MOISTURE_STOPS,
   type MoistureKind,
 } from '../../../src/figures/moisture-figures.ts';
-import { sayNumber } from '../../../src/input/say.ts';
-import type { Saying } from '../../../src/input/say-length.ts';
+import { type Saying, sayNumber } from '../../../src/input/format.ts';
 import type { MoistureFlaw, Verdict } from '../../../src/prep/dryness.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { saySource } from '../../../src/text/help-text.ts';

@@ -13,7 +13,7 @@ import {
   WOOD_READINGS,
 } from '../../../src/figures/moisture-figures.ts';
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
-import type { Saying } from '../../../src/input/say-length.ts';
+import type { Saying } from '../../../src/input/format.ts';
 import { moistureVerdict, readingsByArea, testsByArea } from '../../../src/prep/dryness.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/caution-text.ts';

@@ -1,9 +1,8 @@
 /** The noise dose of a planned day, in a table and a verdict: first what is recommended, then what an employer must keep to. */
 
 import { NOISE_LIMIT } from '../../../src/figures/safety-figures.ts';
-import type { NamedNoise } from '../../../src/input/noise-day.ts';
-import { sayNumber } from '../../../src/input/say.ts';
-import type { Saying } from '../../../src/input/say-length.ts';
+import { type Saying, sayNumber } from '../../../src/input/format.ts';
+import type { NamedNoise } from '../../../src/input/parse-noise.ts';
 import {
   allowedHours,
   LEAST_COUNTED,

@@ -12,10 +12,10 @@ import {
   PATCH_RIM,
   SHEET_BAYS,
 } from '../../../src/figures/subfloor-figures.ts';
-import type { ToldDamage } from '../../../src/input/place.ts';
-import type { Found } from '../../../src/input/place-found.ts';
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import type { ToldRooms } from '../../../src/input/told.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
+import type { Found } from '../../../src/input/parse-found.ts';
+import type { ToldDamage } from '../../../src/input/parse-place.ts';
+import type { ToldRooms } from '../../../src/input/readings-made.ts';
 import { baysPerSheet, type PatchRules, type Rect, type SheetSize } from '../../../src/prep/subfloor-patch.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { damageBeyond, damageTooLarge, sheetTooSmall } from '../../../src/text/prep-problems-text.ts';

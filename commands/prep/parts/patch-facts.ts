@@ -8,7 +8,7 @@ import {
   FASTENER_SPACING,
   SCREW_STEPS,
 } from '../../../src/figures/subfloor-figures.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/format.ts';
 import { squeakScrews } from '../../../src/prep/joist-cut.ts';
 import { cornersOf, feetPerTube, type Patch, tubesFor } from '../../../src/prep/subfloor-patch.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';

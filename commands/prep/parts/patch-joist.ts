@@ -2,7 +2,7 @@
 
 import type { Context } from '../../../src/chat/command.ts';
 import { JOIST_LIMITS } from '../../../src/figures/subfloor-figures.ts';
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut } from '../../../src/input/format.ts';
 import { type JoistFlaw, joistFlaws, joistLimits } from '../../../src/prep/joist-cut.ts';
 import type { Problem, Refusal } from '../../../src/reply/reply.ts';
 import { cutJoist, ENGINEERED_CUT } from '../../../src/text/found-text.ts';

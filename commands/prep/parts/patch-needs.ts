@@ -1,8 +1,7 @@
 /** What a patch takes: sheets, blocks, screws and adhesive. */
 
 import { BEAD_WASTE, BLOCK_SCREWS } from '../../../src/figures/subfloor-figures.ts';
-import { sayNumber } from '../../../src/input/say.ts';
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut, sayNumber } from '../../../src/input/format.ts';
 import { beadLitres, type Patch } from '../../../src/prep/subfloor-patch.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/text/shopping-text.ts';

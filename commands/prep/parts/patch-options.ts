@@ -13,11 +13,11 @@ import {
   TUBE,
 } from '../../../src/figures/subfloor-figures.ts';
 import { choice, length, text } from '../../../src/input/options.ts';
-import { readFound } from '../../../src/input/place-found.ts';
-import { readSheet, readTube } from '../../../src/input/place-sheet.ts';
+import { readFound } from '../../../src/input/parse-found.ts';
+import { readSheet, readTube } from '../../../src/input/parse-place.ts';
 import { type Read, type Reading, read, unread } from '../../../src/input/reading.ts';
-import { readRooms } from '../../../src/input/rooms/room.ts';
-import type { ToldRooms } from '../../../src/input/told.ts';
+import type { ToldRooms } from '../../../src/input/readings-made.ts';
+import { readRooms } from '../../../src/input/rooms/parse-room.ts';
 import { severalRooms } from '../../../src/text/prep-problems-text.ts';
 import { feet, inches, ticks } from '../../../src/units/length.ts';
 

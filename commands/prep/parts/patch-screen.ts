@@ -1,7 +1,7 @@
 /** What ends an answer before any figure: hazards that were told, as a refusal that says who to call. */
 
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
-import { type Found, together } from '../../../src/input/place-found.ts';
+import { type Found, together } from '../../../src/input/parse-found.ts';
 import { type Refusal, unsafe } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/caution-text.ts';
 import { referral } from '../../../src/text/found-text.ts';

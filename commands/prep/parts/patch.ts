@@ -11,8 +11,8 @@ import {
   PANEL_GAP,
   PATCH_FIGURES,
 } from '../../../src/figures/subfloor-figures.ts';
-import { foundAside, together } from '../../../src/input/place-found.ts';
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut } from '../../../src/input/format.ts';
+import { foundAside, together } from '../../../src/input/parse-found.ts';
 import { type Patch, planPatch } from '../../../src/prep/subfloor-patch.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/caution-text.ts';

@@ -2,7 +2,7 @@
 
 import { ASBESTOS_MARGIN, LEAD_YEARS } from '../../../src/figures/old-materials-figures.ts';
 import { FLOATING_FLATNESS, FLOATING_FLATNESS_METRIC } from '../../../src/figures/subfloor-figures.ts';
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
 import { type Country, mayHoldAsbestos } from '../../../src/prep/old-materials.ts';
 import type { Covering } from '../../../src/prep/tearout-amounts.ts';
 import { STAGE_NOTES, STAGES, type StageWords, TOOLS } from '../../../src/text/plan-text.ts';

@@ -1,6 +1,6 @@
 /** Screws for a subfloor as something to buy. */
 
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut } from '../../../src/input/format.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/text/shopping-text.ts';
 import type { Length } from '../../../src/units/length.ts';

@@ -3,9 +3,9 @@
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import { FASTENER_BITE, SCREW_STEPS, SQUEAK_FIGURES } from '../../../src/figures/subfloor-figures.ts';
-import type { ToldPart } from '../../../src/input/place-area.ts';
-import type { Found } from '../../../src/input/place-found.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/format.ts';
+import type { Found } from '../../../src/input/parse-found.ts';
+import type { ToldPart } from '../../../src/input/parse-place.ts';
 import { squeakScrews } from '../../../src/prep/joist-cut.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { worded } from '../../../src/text/caution-text.ts';

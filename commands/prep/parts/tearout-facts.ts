@@ -11,9 +11,15 @@ import {
   TACK_STRIP_PIECE,
   WIDE_TACK_STRIP,
 } from '../../../src/figures/tearout-figures.ts';
-import { sayArea, sayNumber, sayWeight } from '../../../src/input/say.ts';
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import { sayHours, sayLoose } from '../../../src/input/say-loose.ts';
+import {
+  type Saying,
+  sayArea,
+  sayHours,
+  sayLength,
+  sayLoose,
+  sayNumber,
+  sayWeight,
+} from '../../../src/input/format.ts';
 import {
   handLoads,
   isRolled,

@@ -2,7 +2,7 @@
 
 import type { Context } from '../../../src/chat/command.ts';
 import { LEAD_YEARS, MINOR_WORK } from '../../../src/figures/old-materials-figures.ts';
-import { sayArea } from '../../../src/input/say.ts';
+import { sayArea } from '../../../src/input/format.ts';
 import { disturbedArea, isMinor } from '../../../src/prep/old-materials.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { TEAROUT } from '../../../src/text/tearout-text.ts';

@@ -11,12 +11,11 @@ import {
   PICKUP_PAYLOAD,
   STRIP_WIDTH,
 } from '../../../src/figures/tearout-figures.ts';
-import { readHaul } from '../../../src/input/haul.ts';
 import { length, room, text } from '../../../src/input/options.ts';
+import { readHaul, readTrim } from '../../../src/input/parse-house.ts';
+import { readLaidWeight, readWeight } from '../../../src/input/parse-weight.ts';
 import type { Reading } from '../../../src/input/reading.ts';
-import { readDoorways } from '../../../src/input/rooms/doorways.ts';
-import { readTrim } from '../../../src/input/trim-parts.ts';
-import { readLaidWeight, readWeight } from '../../../src/input/weight.ts';
+import { readDoorways } from '../../../src/input/rooms/parse-doorways.ts';
 import { KILOGRAMS_PER_POUND } from '../../../src/prep/tearout-amounts.ts';
 import { feet, inches } from '../../../src/units/length.ts';
 import { houseOptions } from './house.ts';

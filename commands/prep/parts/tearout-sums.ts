@@ -18,7 +18,7 @@ import {
   STAPLE_PACE,
   TACK_STRIP_PACE,
 } from '../../../src/figures/tearout-figures.ts';
-import { doorwaysOf } from '../../../src/input/rooms/doorways.ts';
+import { doorwaysOf } from '../../../src/input/rooms/parse-doorways.ts';
 import {
   type Carrier,
   type Covering,

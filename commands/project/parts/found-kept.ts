@@ -2,10 +2,9 @@
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
+import { sayArea, sayAreasOfSum, sayCut, sayWeight } from '../../../src/input/format.ts';
 import type { Habits } from '../../../src/input/reading.ts';
-import { roomOfArea } from '../../../src/input/rooms/room-apart.ts';
-import { sayArea, sayAreasOfSum, sayWeight } from '../../../src/input/say.ts';
-import { sayCut } from '../../../src/input/say-length.ts';
+import { roomOfArea } from '../../../src/input/rooms/rooms-apart.ts';
 import { mergeNeeds } from '../../../src/project/needs-merged.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';

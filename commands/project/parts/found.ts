@@ -3,9 +3,9 @@
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { MOULD_AREA } from '../../../src/figures/moisture-figures.ts';
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
-import { readListDeed } from '../../../src/input/listed.ts';
-import { sayArea } from '../../../src/input/say.ts';
-import { hostZone, sayDay } from '../../../src/input/zone.ts';
+import { sayArea } from '../../../src/input/format.ts';
+import { hostZone, sayDay } from '../../../src/input/moment.ts';
+import { readListDeed } from '../../../src/input/parse-label.ts';
 import { findingsApart, readFinding } from '../../../src/language/old/finding.ts';
 import { addFinding, LONGEST_FINDING, MOST_FOUND, removeFinding } from '../../../src/project/found.ts';
 import { LIMITS } from '../../../src/project/limits.ts';

@@ -1,11 +1,10 @@
 /** What a summary tells of a project: lines of a label and its items, the gravest and the plainest first. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { readRooms } from '../../../src/input/rooms/room.ts';
-import { roomTold } from '../../../src/input/rooms/room-apart.ts';
-import { sayArea, sayAreasOfSum } from '../../../src/input/say.ts';
-import { sayCut, sayLength } from '../../../src/input/say-length.ts';
-import { hostZone, sayMoment } from '../../../src/input/zone.ts';
+import { sayArea, sayAreasOfSum, sayCut, sayLength } from '../../../src/input/format.ts';
+import { hostZone, sayMoment } from '../../../src/input/moment.ts';
+import { readRooms } from '../../../src/input/rooms/parse-room.ts';
+import { roomTold } from '../../../src/input/rooms/rooms-apart.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope } from '../../../src/project/room.ts';
 import type { Caution, Reply } from '../../../src/reply/reply.ts';

@@ -4,7 +4,7 @@ import { closest } from 'fastest-levenshtein';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { filesOf } from '../../../src/chat/handed-files.ts';
 import { drawable } from '../../../src/drawing/font.ts';
-import { hostZone, sayDate } from '../../../src/input/zone.ts';
+import { hostZone, sayDate } from '../../../src/input/moment.ts';
 import { sameName } from '../../../src/project/room.ts';
 import { isPart } from '../../../src/project/share-scope.ts';
 import type { Action, FileForm, Reply, Result } from '../../../src/reply/reply.ts';

@@ -5,7 +5,7 @@ import { filled } from '../../../src/chat/fill.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
 import { meaningsOf, pickFor } from '../../../src/chat/pick.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
-import { readRoomsApart } from '../../../src/input/rooms/room-apart.ts';
+import { readRoomsApart } from '../../../src/input/rooms/rooms-apart.ts';
 import { doorwaysTogether } from '../../../src/project/doorways-together.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Settings } from '../../../src/project/person.ts';

@@ -4,7 +4,7 @@ import type { Desk } from '../../../src/accounts/desk-deeds.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
 import { mintId } from '../../../src/chat/kept-answer.ts';
-import { isExamplePlank } from '../../../src/input/plank.ts';
+import { isExamplePlank } from '../../../src/input/parse-plank.ts';
 import { emptyContent, freeName } from '../../../src/project/create.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk } from '../../../src/project/project.ts';

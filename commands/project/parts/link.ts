@@ -2,7 +2,7 @@
 
 import type { Desk } from '../../../src/accounts/desk-deeds.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { hostZone, sayMoment } from '../../../src/input/zone.ts';
+import { hostZone, sayMoment } from '../../../src/input/moment.ts';
 import type { Person } from '../../../src/project/person.ts';
 import type { Reply } from '../../../src/reply/reply.ts';
 import { accountName, LINK, LINK_PROBLEMS } from '../../../src/text/sharing-text.ts';

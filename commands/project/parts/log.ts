@@ -1,8 +1,8 @@
 /** From what is told of notes to the notes: one added or removed, those with a word, or the last ones. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { readListDeed } from '../../../src/input/listed.ts';
-import { hostZone, sayMoment } from '../../../src/input/zone.ts';
+import { hostZone, sayMoment } from '../../../src/input/moment.ts';
+import { readListDeed } from '../../../src/input/parse-label.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { addNote, LONGEST_NOTE, type Log, MOST_NOTES, removeNote, searchLog } from '../../../src/project/log.ts';
 import type { Block } from '../../../src/reply/reply.ts';

@@ -1,8 +1,14 @@
 /** A wall's length put into the rooms of a project, purely: what it makes of them, or what is to be measured again. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { FINEST } from '../../../src/input/rooms/wall-figures.ts';
-import { outlineOf, remeasured, type ToldWall, unitsTold, wallsOf } from '../../../src/input/rooms/wall-told.ts';
+import {
+  FINEST,
+  outlineOf,
+  remeasured,
+  type ToldWall,
+  unitsTold,
+  wallsOf,
+} from '../../../src/input/rooms/measure-wall.ts';
 import {
   type Measures,
   MOST_QUESTIONS,

@@ -1,11 +1,11 @@
 /** A length told: put into its room, noted with it, or kept until it fits; and what it changes in the lists. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { readLength } from '../../../src/input/length.ts';
-import type { LengthUnit } from '../../../src/input/length-units.ts';
+import { sayLength } from '../../../src/input/format.ts';
+import { readLength } from '../../../src/input/parse-length.ts';
+import type { LengthUnit } from '../../../src/input/parse-number.ts';
 import type { Read } from '../../../src/input/reading.ts';
-import { outlineOf, readWallLength, unitsTold, wallsOf } from '../../../src/input/rooms/wall-told.ts';
-import { sayLength } from '../../../src/input/say-length.ts';
+import { outlineOf, readWallLength, unitsTold, wallsOf } from '../../../src/input/rooms/measure-wall.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { sameQuestion, withNoted, withoutQuestions } from '../../../src/project/measure.ts';
 import type { Project } from '../../../src/project/project.ts';

@@ -3,8 +3,8 @@
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { mintId } from '../../../src/chat/kept-answer.ts';
 import { openQuestions } from '../../../src/chat/questions.ts';
-import { outlineOf, unitsTold, wallsOf } from '../../../src/input/rooms/wall-told.ts';
-import { sayLength } from '../../../src/input/say-length.ts';
+import { sayLength } from '../../../src/input/format.ts';
+import { outlineOf, unitsTold, wallsOf } from '../../../src/input/rooms/measure-wall.ts';
 import { readMeasureSaid, type SaidPlace } from '../../../src/language/old/measure-said.ts';
 import {
   LONGEST_WHAT,

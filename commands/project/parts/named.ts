@@ -1,8 +1,8 @@
 /** Projects by their names. */
 
 import { closest, distance } from 'fastest-levenshtein';
-import { readLabel } from '../../../src/input/label.ts';
 import { text } from '../../../src/input/options.ts';
+import { readLabel } from '../../../src/input/parse-label.ts';
 import { read } from '../../../src/input/reading.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';

@@ -1,7 +1,7 @@
 /** Where rooms stand, in words: a table of rooms, what to do next in each, what was left behind, waits that are over. */
 
 import { dueBlocks, dueIn } from '../../../src/chat/reminding.ts';
-import { sayMoment } from '../../../src/input/zone.ts';
+import { sayMoment } from '../../../src/input/moment.ts';
 import {
   beforeLaying,
   isPast,

@@ -2,7 +2,7 @@
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { cautionsFor, type Task } from '../../../src/figures/safety-figures.ts';
-import { hostZone, sayMoment } from '../../../src/input/zone.ts';
+import { hostZone, sayMoment } from '../../../src/input/moment.ts';
 import { readProgress } from '../../../src/language/old/progress-said.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import { isPast, type RoomProgress } from '../../../src/project/progress.ts';

@@ -1,8 +1,7 @@
 /** The options of `project room`. */
 
-import type { Colons } from '../../../src/input/option.ts';
 import { choice, text } from '../../../src/input/options.ts';
-import { read } from '../../../src/input/reading.ts';
+import { type Colons, read } from '../../../src/input/reading.ts';
 
 /** What stands where an option is not told. */
 export const NOT_TOLD = 'as it is' as const;

@@ -1,8 +1,8 @@
 /** A deed done to the rooms of a project: the rooms after it and what changed in words, or why it cannot be done. */
 
-import { oneLine } from '../../../src/input/label.ts';
+import { oneLine } from '../../../src/input/parse-label.ts';
 import type { Reading } from '../../../src/input/reading.ts';
-import { readRoomsApart } from '../../../src/input/rooms/room-apart.ts';
+import { readRoomsApart } from '../../../src/input/rooms/rooms-apart.ts';
 import type { RoomDeed, RoomFact } from '../../../src/language/old/room-said.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import {

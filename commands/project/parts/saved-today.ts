@@ -1,7 +1,7 @@
 /** Saved answers beside the answers of today: each is shown as it was, and where it differs now one line says so. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { hostZone, sayDay } from '../../../src/input/zone.ts';
+import { hostZone, sayDay } from '../../../src/input/moment.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk, Project } from '../../../src/project/project.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';

@@ -1,7 +1,6 @@
 /** Trim as a saw sees it: every piece by stick, its ends as they lie on the saw, and where its mark is. */
 
-import { sayNumber } from '../../../src/input/say.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut, sayLength, sayNumber } from '../../../src/input/format.ts';
 import type { SawEnd, SawPiece } from '../../../src/reply/job-sheet.ts';
 import { SAW } from '../../../src/text/drawing-text.ts';
 import { sayTrimCut } from '../../../src/text/trim-text.ts';

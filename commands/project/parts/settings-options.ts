@@ -1,9 +1,8 @@
 /** The options of `project settings`; “clear” unsets any of them. */
 
-import { readCountry } from '../../../src/input/country.ts';
-import type { Colons } from '../../../src/input/option.ts';
 import { text } from '../../../src/input/options.ts';
-import { type Read, read, unread } from '../../../src/input/reading.ts';
+import { readCountry } from '../../../src/input/parse-house.ts';
+import { type Colons, type Read, read, unread } from '../../../src/input/reading.ts';
 import { settingUnread } from '../../../src/text/project-problems-text.ts';
 import { SETTING_EXPECTED } from '../../../src/text/project-text.ts';
 

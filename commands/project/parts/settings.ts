@@ -1,7 +1,7 @@
 /** Settings told: what they make of those before, and how they are shown. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { COUNTRY_NAMES } from '../../../src/input/country.ts';
+import { COUNTRY_NAMES } from '../../../src/input/parse-house.ts';
 import type { Habits } from '../../../src/input/reading.ts';
 import type { Country } from '../../../src/prep/old-materials.ts';
 import type { Settings } from '../../../src/project/person.ts';

@@ -3,7 +3,7 @@
 import { accountKey } from '../../../src/accounts/asker.ts';
 import type { Offer, ShareChange } from '../../../src/accounts/desk-share.ts';
 import type { Context } from '../../../src/chat/command.ts';
-import { oneLine } from '../../../src/input/label.ts';
+import { oneLine } from '../../../src/input/parse-label.ts';
 import type { ToldShare } from '../../../src/language/old/sharing-said.ts';
 import { DAY, LIMITS } from '../../../src/project/limits.ts';
 import type { Helping, Share, Shared } from '../../../src/project/share.ts';

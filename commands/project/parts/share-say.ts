@@ -2,7 +2,7 @@
 
 import type { Given } from '../../../src/accounts/desk-share.ts';
 import type { Context } from '../../../src/chat/command.ts';
-import { hostZone, sayMoment } from '../../../src/input/zone.ts';
+import { hostZone, sayMoment } from '../../../src/input/moment.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { isOver, type Share } from '../../../src/project/share.ts';
 import { shownBy } from '../../../src/project/share-scope.ts';

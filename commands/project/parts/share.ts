@@ -3,7 +3,7 @@
 import type { Desk } from '../../../src/accounts/desk-deeds.ts';
 import type { Sharing } from '../../../src/accounts/desk-share.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { hostZone } from '../../../src/input/zone.ts';
+import { hostZone } from '../../../src/input/moment.ts';
 import { readSharing } from '../../../src/language/old/sharing-said.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { isOver, type Share } from '../../../src/project/share.ts';

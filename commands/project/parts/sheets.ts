@@ -1,7 +1,7 @@
 /** A project's answers gathered as sheets: shopping, tear-out, repairs, checklist, and for each room its laying guide and its cuts. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { hostZone } from '../../../src/input/zone.ts';
+import { hostZone } from '../../../src/input/moment.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/room.ts';
 import type { Share } from '../../../src/project/share.ts';

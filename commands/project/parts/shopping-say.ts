@@ -1,8 +1,7 @@
 /** A shopping list in words: what is left, grouped as the job or the shop goes, what is bought, what may go back. */
 
+import { sayArea, sayLength, sayMoney, sayNumber, sayWeight } from '../../../src/input/format.ts';
 import type { Habits } from '../../../src/input/reading.ts';
-import { sayArea, sayMoney, sayNumber, sayWeight } from '../../../src/input/say.ts';
-import { sayLength } from '../../../src/input/say-length.ts';
 import { currencyOf } from '../../../src/project/currency.ts';
 import { lineCost } from '../../../src/project/needs-merged.ts';
 import type { Shopping } from '../../../src/project/shopping.ts';

@@ -1,8 +1,8 @@
 /** Purchases told, matched to the list: what changes, in words, or the Problems where it is not plain: their fix stands for the purchase alone. */
 
+import { sayMoney } from '../../../src/input/format.ts';
 import { thingsNamed } from '../../../src/input/item-named.ts';
 import type { Habits } from '../../../src/input/reading.ts';
-import { sayMoney } from '../../../src/input/say.ts';
 import type { ToldPurchase } from '../../../src/language/old/bought.ts';
 import {
   type Bought,

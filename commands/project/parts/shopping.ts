@@ -1,7 +1,7 @@
 /** From what is told of shopping to the list: shown, or ticked off first. */
 
 import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
-import { sayMoney } from '../../../src/input/say.ts';
+import { sayMoney } from '../../../src/input/format.ts';
 import { readPurchases, type ToldPurchase } from '../../../src/language/old/bought.ts';
 import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';

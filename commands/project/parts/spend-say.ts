@@ -1,8 +1,8 @@
 /** What a project costs, in words: a table by stage, the budget, who pays, and every entry. */
 
+import { sayMoney, sayNumber } from '../../../src/input/format.ts';
+import { hostZone, sayDay } from '../../../src/input/moment.ts';
 import type { Habits } from '../../../src/input/reading.ts';
-import { sayMoney, sayNumber } from '../../../src/input/say.ts';
-import { hostZone, sayDay } from '../../../src/input/zone.ts';
 import { PAYERS } from '../../../src/project/payer.ts';
 import type { Project } from '../../../src/project/project.ts';
 import type { SpendStage } from '../../../src/project/spend.ts';

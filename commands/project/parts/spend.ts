@@ -1,9 +1,9 @@
 /** From what is told of money to what the project costs: estimate against actual, budget, who pays. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
+import { sayMoney, sayNumber } from '../../../src/input/format.ts';
 import { thingsNamed } from '../../../src/input/item-named.ts';
 import type { Habits } from '../../../src/input/reading.ts';
-import { sayMoney, sayNumber } from '../../../src/input/say.ts';
 import { stageNamed } from '../../../src/language/old/progress-said.ts';
 import { readMoney, type ToldMoney } from '../../../src/language/old/spent.ts';
 import { currencyOf } from '../../../src/project/currency.ts';

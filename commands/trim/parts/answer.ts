@@ -4,7 +4,7 @@ import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { drawElevations, type TrimShown } from '../../../src/drawing/elevation.ts';
 import { drawSticks } from '../../../src/drawing/stick.ts';
 import { TRIM_FIGURES } from '../../../src/figures/trim-figures.ts';
-import { sayLength } from '../../../src/input/say-length.ts';
+import { sayLength } from '../../../src/input/format.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';
 import { NEEDS } from '../../../src/text/shopping-text.ts';
 import { TRIM, TRIM_ACTIONS } from '../../../src/text/trim-text.ts';

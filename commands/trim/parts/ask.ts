@@ -1,7 +1,7 @@
 /** What trim commands read: exact values by option. */
 
-import type { ToldStock } from '../../../src/input/stock.ts';
-import type { ToldRooms } from '../../../src/input/told.ts';
+import type { ToldStock } from '../../../src/input/parse-stock.ts';
+import type { ToldRooms } from '../../../src/input/readings-made.ts';
 import type { Bay, Door, MeasuredCorner } from '../../../src/trim/walls.ts';
 import type { Length } from '../../../src/units/length.ts';
 

@@ -1,8 +1,7 @@
 /** What a plan of sticks comes to in words: the headline, what to buy, how sure it is, and the cutting list. */
 
-import { sayMoney } from '../../../src/input/say.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
-import type { ToldStock } from '../../../src/input/stock.ts';
+import { type Saying, sayCut, sayLength, sayMoney } from '../../../src/input/format.ts';
+import type { ToldStock } from '../../../src/input/parse-stock.ts';
 import type { Block, Fact } from '../../../src/reply/reply.ts';
 import { TRIM, trimHeadline } from '../../../src/text/trim-text.ts';
 import { type StickPlan, type StickTask, sawMarks } from '../../../src/trim/sticks.ts';

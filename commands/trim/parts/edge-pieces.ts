@@ -1,6 +1,6 @@
 /** Edges of a floor as pieces, profile by profile: each profile is cut from sticks of its own. */
 
-import type { ToldStairs } from '../../../src/input/rooms/edge-stairs.ts';
+import type { ToldStairs } from '../../../src/input/rooms/parse-doorways.ts';
 import { type Beyond, type EdgeDoorway, type Profile, profileFor } from '../../../src/trim/pieces.ts';
 import type { StickPlan, StickTask } from '../../../src/trim/sticks.ts';
 import type { Length } from '../../../src/units/length.ts';

@@ -2,8 +2,8 @@
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { ALIKE_RISERS, EDGE_FIGURES, TRIP } from '../../../src/figures/trim-figures.ts';
-import { unitIn, unitsOf } from '../../../src/input/length.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/format.ts';
+import { unitIn, unitsOf } from '../../../src/input/parse-length.ts';
 import type { Block, Caution, Reply } from '../../../src/reply/reply.ts';
 import { NEEDS } from '../../../src/text/shopping-text.ts';
 import { edgeTooLong, floorTaken, noEdges } from '../../../src/text/trim-problems-text.ts';

@@ -1,7 +1,6 @@
 /** What finishing trim takes: nails, caulk, filler, primer and paint, none of them rounded up. */
 
-import { sayNumber } from '../../../src/input/say.ts';
-import { type Saying, sayCut } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut, sayNumber } from '../../../src/input/format.ts';
 import type { Need, Package, Stage } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/text/shopping-text.ts';
 import { beadLength } from '../../../src/trim/finishing.ts';

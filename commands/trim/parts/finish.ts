@@ -14,8 +14,7 @@ import {
   SAME_STUD,
   STUD_SPACING,
 } from '../../../src/figures/trim-figures.ts';
-import { sayArea, sayNumber } from '../../../src/input/say.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayArea, sayCut, sayLength, sayNumber } from '../../../src/input/format.ts';
 import type { Caution } from '../../../src/reply/reply.ts';
 import { nailTooShort } from '../../../src/text/trim-problems-text.ts';
 import { deepNailText, FINISH } from '../../../src/text/trim-text.ts';

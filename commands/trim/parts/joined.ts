@@ -1,7 +1,7 @@
 /** Areas joined to a room with `+`: where they open into it is not told, so trim cannot tell wall from opening. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { laidByItself } from '../../../src/text/room-problems-text.ts';
 import { joinedOpen } from '../../../src/text/trim-problems-text.ts';

@@ -3,7 +3,7 @@
 import type { Context } from '../../../src/chat/command.ts';
 import { sayDegrees } from '../../../src/drawing/elevation.ts';
 import { NO_SLACK, OFF_TURN } from '../../../src/figures/trim-figures.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/format.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { TRIM_NOTES, TRIM_STEPS } from '../../../src/text/trim-text.ts';
 import type { TrimPiece } from '../../../src/trim/pieces.ts';

@@ -13,11 +13,9 @@ import {
   TRIM_THICKNESS,
 } from '../../../src/figures/trim-figures.ts';
 import { choice, length, room, text } from '../../../src/input/options.ts';
-import { readCorners } from '../../../src/input/rooms/corners.ts';
-import { readAngle } from '../../../src/input/rooms/corners-angle.ts';
-import { readDoors } from '../../../src/input/rooms/doors.ts';
-import { readBays } from '../../../src/input/rooms/opening-bay.ts';
-import { readStock } from '../../../src/input/stock.ts';
+import { readStock } from '../../../src/input/parse-stock.ts';
+import { readAngle, readCorners } from '../../../src/input/rooms/parse-corners.ts';
+import { readBays, readDoors } from '../../../src/input/rooms/parse-openings.ts';
 import { inches, millimetres, ticks } from '../../../src/units/length.ts';
 
 const nothing = ticks(0);

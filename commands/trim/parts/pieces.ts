@@ -2,8 +2,8 @@
 
 import type { Context, Problems } from '../../../src/chat/command.ts';
 import { sayDegrees } from '../../../src/drawing/elevation.ts';
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import type { ToldStock } from '../../../src/input/stock.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
+import type { ToldStock } from '../../../src/input/parse-stock.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { noStudInReach, pastReach, tooManyPieces } from '../../../src/text/trim-problems-text.ts';
 import { type PieceTrouble, stickPiece, type TrimPiece, trimPieces } from '../../../src/trim/pieces.ts';

@@ -2,8 +2,8 @@
 
 import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
 import { BREAKS, TRIM_FIGURES } from '../../../src/figures/trim-figures.ts';
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import type { ToldStock } from '../../../src/input/stock.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
+import type { ToldStock } from '../../../src/input/parse-stock.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { NEEDS } from '../../../src/text/shopping-text.ts';
 import { RESET } from '../../../src/text/trim-text.ts';

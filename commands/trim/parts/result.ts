@@ -1,7 +1,7 @@
 /** Trim as result data: plain numbers that outside checkers read. */
 
+import type { ToldStock } from '../../../src/input/parse-stock.ts';
 import type { Units } from '../../../src/input/reading.ts';
-import type { ToldStock } from '../../../src/input/stock.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import type { Stick, StickPlan } from '../../../src/trim/sticks.ts';
 import type { Cut } from '../../../src/trim/walls.ts';

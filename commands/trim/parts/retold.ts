@@ -1,6 +1,6 @@
 /** Doors, bays and corners as one would type them: for fixes, which tell the sound ones again. */
 
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
 import type { Bay, Door, MeasuredCorner } from '../../../src/trim/walls.ts';
 
 /** A door, or the width alone where `place` is left out. */

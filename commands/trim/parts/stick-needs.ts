@@ -1,7 +1,7 @@
 /** Sticks of a plan as something to buy; what is at hand is not. */
 
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
-import type { ToldStock } from '../../../src/input/stock.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
+import type { ToldStock } from '../../../src/input/parse-stock.ts';
 import type { Need, Stage } from '../../../src/reply/need.ts';
 import { NEEDS } from '../../../src/text/shopping-text.ts';
 import type { StickPlan } from '../../../src/trim/sticks.ts';

@@ -1,7 +1,7 @@
 /** The tables of a trim answer: each piece with its cuts, each wall with its corners. */
 
 import { sayDegrees, sayEnd, type TrimShown } from '../../../src/drawing/elevation.ts';
-import { type Saying, sayCut, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayCut, sayLength } from '../../../src/input/format.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { TRIM } from '../../../src/text/trim-text.ts';
 import type { StickPlan } from '../../../src/trim/sticks.ts';

@@ -1,7 +1,7 @@
 /** From rooms, doors, bays and corners to walls with their stretches of trim; Problems where they do not go together. */
 
 import type { Context, Problems } from '../../../src/chat/command.ts';
-import { type Saying, sayLength } from '../../../src/input/say-length.ts';
+import { type Saying, sayLength } from '../../../src/input/format.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import {
   bayTooWide,

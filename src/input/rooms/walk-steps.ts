@@ -1,8 +1,100 @@
 /** A walk's text cut into steps: walls, turns, and words that are neither. */
 
-import { LETTER } from './room-plain.ts';
-import { SIDE, TIMES } from './room-side.ts';
-import type { Turn } from './walk-path.ts';
+import { at, boxOf, doubleArea, type Outline, type Point } from '../../units/geometry.ts';
+import { type Length, TICKS_PER_INCH, ticks } from '../../units/length.ts';
+import { type Saying, sayLength } from '../format.ts';
+import type { Flaw } from './room-flaw.ts';
+import { LETTER, SIDE, TIMES } from './room-text.ts';
+
+// The path of a walk round the walls, from (0,0) with +y ahead, and where it ends.
+
+export type Turn = 'right' | 'left';
+
+/** Walls in the order walked: `turns[i]` is made after wall i; the last one may be untold. `first` is made before any wall. */
+export interface Walk {
+  readonly walls: readonly Length[];
+  readonly turns: readonly Turn[];
+  readonly first?: Turn;
+}
+
+/** Quarter turns to the right from +y: 0 is +y, 1 is +x, 2 is -y, 3 is -x. */
+export type Heading = 0 | 1 | 2 | 3;
+
+/** Ends of a walk this near to each other are the same corner: half of the finest mark on a tape, 1/32 in. */
+export const SLACK = TICKS_PER_INCH / 32;
+
+const STEPS: readonly Point[] = [
+  [0, 1],
+  [1, 0],
+  [0, -1],
+  [-1, 0],
+];
+
+/** The heading of each wall, and at the end that after the last turn, if it is told. */
+export function headingsOf({ walls, turns, first }: Walk): { walls: Heading[]; after?: Heading } {
+  let heading = first ? turned(0, first) : (0 as Heading);
+  const headings = walls.map((_, i) => {
+    const turn = turns[i - 1];
+    if (turn) heading = turned(heading, turn);
+    return heading;
+  });
+  const last = turns[walls.length - 1];
+  return last ? { walls: headings, after: turned(heading, last) } : { walls: headings };
+}
+
+function turned(heading: Heading, turn: Turn): Heading {
+  return ((heading + (turn === 'right' ? 1 : 3)) % 4) as Heading;
+}
+
+/** The turn that leads from one heading to the next, undefined when they are the same or opposite. */
+export function turnBetween(from: Heading, to: Heading): Turn | undefined {
+  const quarters = (to - from + 4) % 4;
+  return quarters === 1 ? 'right' : quarters === 3 ? 'left' : undefined;
+}
+
+/** The heading that leads along `axis` towards `way`. */
+export function headingTowards(axis: 0 | 1, way: number): Heading {
+  if (axis === 0) return way > 0 ? 0 : 2;
+  return way > 0 ? 1 : 3;
+}
+
+/** The corners walked through, the start first and the end last. */
+export function pathOf(walls: readonly Length[], headings: readonly Heading[]): Point[] {
+  const path: Point[] = [[0, 0]];
+  let [x, y] = [0, 0];
+  walls.forEach((wall, i) => {
+    const [dx, dy] = STEPS[headings[i] ?? 0] ?? [0, 0];
+    x += dx * wall;
+    y += dy * wall;
+    path.push([x, y]);
+  });
+  return path;
+}
+
+/** How far the end lies from the start along y (axis 0) and x (axis 1): what is still to be walked. */
+export function gapOf(walls: readonly Length[], headings: readonly Heading[]): readonly [y: number, x: number] {
+  const [x, y] = pathOf(walls, headings).at(-1) ?? [0, 0];
+  return [0 - y, 0 - x];
+}
+
+/** The walls with wall `index` made longer or shorter so that the walk goes `more` further along its axis. */
+export function lengthened(
+  walls: readonly Length[],
+  headings: readonly Heading[],
+  index: number,
+  more: number,
+): Length[] {
+  const way = (headings[index] ?? 0) < 2 ? 1 : -1;
+  return walls.map((wall, i) => (i === index ? ticks(wall + way * more) : wall));
+}
+
+/** The walls along `axis`, the longest first. */
+export function wallsAlong(axis: 0 | 1, walls: readonly Length[], headings: readonly Heading[]): number[] {
+  return walls
+    .map((_, i) => i)
+    .filter((i) => (headings[i] ?? 0) % 2 === axis)
+    .sort((i, j) => (walls[j] ?? 0) - (walls[i] ?? 0));
+}
 
 interface Placed {
   readonly from: number;
@@ -48,4 +140,140 @@ export function stepsOf(plain: string, from: number, to: number): Step[] {
     else if (groups?.word !== undefined) steps.push({ kind: 'word', ...placed });
   }
   return steps;
+}
+
+// A walk closed into an outline: one wall may have been left out, and the walls may neither cross nor touch.
+
+type Box = ReturnType<typeof boxOf>;
+
+/** What a walk makes: an outline (`closing`: the wall left out; `eased`: closed by less than the slack), or why it makes none. */
+export type Closed =
+  | { readonly kind: 'outline'; readonly outline: Outline; readonly closing?: Length; readonly eased: boolean }
+  | { readonly kind: 'open'; readonly gap: readonly [y: number, x: number] }
+  | { readonly kind: 'last turn' }
+  | { readonly kind: 'crossing'; readonly walls: readonly [one: number, other: number] };
+
+/** Closes a walk. Walls are numbered from 0 in a crossing; the wall left out comes after the last one told. */
+export function closeWalk(walk: Walk): Closed {
+  const headings = headingsOf(walk);
+  const closing = closingWall(walk, headings.walls);
+  const gap = gapOf(walk.walls, headings.walls);
+  if (closing === 'open') return { kind: 'open', gap };
+  let walls = walk.walls;
+  for (const axis of [0, 1] as const) {
+    const [longest] = wallsAlong(axis, walls, headings.walls);
+    const eases = gap[axis] !== 0 && !(closing && axis === closing.heading % 2);
+    if (eases && longest !== undefined) walls = lengthened(walls, headings.walls, longest, gap[axis]);
+  }
+  const next = closing ? closing.heading : (headings.walls[0] ?? 0);
+  if (headings.after !== undefined && headings.after !== next) return { kind: 'last turn' };
+  const path = pathOf(walls, headings.walls);
+  const corners = closing ? path : path.slice(0, -1);
+  const crossing = crossingOf(corners);
+  if (crossing) return { kind: 'crossing', walls: crossing };
+  const eased = walls.some((wall, i) => wall !== walk.walls[i]);
+  return { kind: 'outline', outline: settled(corners), eased, ...(closing && { closing: closing.length }) };
+}
+
+/** The one wall left out, undefined when none is, `open` when one wall does not close the walk. */
+function closingWall(
+  walk: Walk,
+  headings: readonly Heading[],
+): { heading: Heading; length: Length } | undefined | 'open' {
+  const gap = gapOf(walk.walls, headings);
+  const first = headings[0] ?? 0;
+  const last = headings.at(-1) ?? 0;
+  const across = first % 2 === 0 ? 1 : 0;
+  const along = first % 2 === 0 ? 0 : 1;
+  if (Math.abs(gap[along]) > SLACK) return 'open';
+  if (Math.abs(gap[across]) <= SLACK) return undefined;
+  if (last % 2 === across || Math.abs(gap[across]) < TICKS_PER_INCH) return 'open';
+  const heading = headingTowards(across, gap[across]);
+  return turnBetween(last, heading) ? { heading, length: ticks(Math.abs(gap[across])) } : 'open';
+}
+
+/** Two walls that cross or touch elsewhere than at the corner they share, or that double back on each other. */
+function crossingOf(corners: readonly Point[]): readonly [number, number] | undefined {
+  const n = corners.length;
+  const boxes = corners.map((corner, i) => boxOf([corner, at(corners, i + 1)]));
+  for (let i = 0; i < n; i++) {
+    for (let j = i + 1; j < n; j++) {
+      const next = j === i + 1 || (i === 0 && j === n - 1);
+      const shared = j === i + 1 ? at(corners, j) : at(corners, 0);
+      const touch = common(boxes[i], boxes[j]);
+      if (touch && !(next && touch.every(([x, y]) => x === shared[0] && y === shared[1]))) return [i, j];
+    }
+  }
+  return undefined;
+}
+
+/** The least and greatest points that two axis-parallel walls have in common, undefined when they have none. */
+function common(a: Box | undefined, b: Box | undefined): readonly [Point, Point] | undefined {
+  if (!a || !b) return undefined;
+  const [minX, maxX] = [Math.max(a.minX, b.minX), Math.min(a.maxX, b.maxX)];
+  const [minY, maxY] = [Math.max(a.minY, b.minY), Math.min(a.maxY, b.maxY)];
+  if (minX > maxX || minY > maxY) return undefined;
+  return [
+    [minX, minY],
+    [maxX, maxY],
+  ];
+}
+
+/** The outline counter-clockwise, without corners on a straight wall, its box at (0,0), its lowest and leftmost corner first. */
+export function settled(corners: readonly Point[]): Outline {
+  const { minX, minY } = boxOf(corners);
+  const turned = doubleArea(corners) < 0n ? [...corners].reverse() : [...corners];
+  const real = turned.filter(([x, y], i) => {
+    const [bx, by] = at(turned, i - 1);
+    const [ax, ay] = at(turned, i + 1);
+    return !((bx === x && x === ax) || (by === y && y === ay));
+  });
+  const moved = real.map(([x, y]): Point => [x - minX, y - minY]);
+  const first = moved.reduce((least, [x, y], i) => {
+    const [lx, ly] = at(moved, least);
+    return y < ly || (y === ly && x < lx) ? i : least;
+  }, 0);
+  return [...moved.slice(first), ...moved.slice(0, first)];
+}
+
+// What reading a walk comes to, whatever its angles.
+
+export const MOST_WALLS = 200;
+export const FEWEST_WALLS = 3;
+
+/** A closed walk: its outline, the wall left out if one was, and by how much it was closed: `true` for less than a tape shows. */
+export type ReadWalk =
+  | { readonly ok: true; readonly outline: Outline; readonly closing?: Length; readonly eased: boolean | Length }
+  | { readonly ok: false; readonly flaws: readonly Flaw[] };
+
+/** How far the end lies from the start one way, in words; undefined within `slack`. */
+export function way(
+  by: number | undefined,
+  over: string,
+  under: string,
+  slack: number,
+  saying: Saying,
+): string | undefined {
+  if (by === undefined || Math.abs(by) <= slack) return undefined;
+  return `${sayLength(ticks(Math.round(Math.abs(by))), saying)} ${by > 0 ? over : under}`;
+}
+
+// A walk that makes no outline, mended by its turns alone: no wall is measured anew or made up.
+
+/** How many turns are tried: the mend is one of them or the asker measures again. */
+const MOST_TURNS = 40;
+
+/** Walks that close, made from one that does not: its last turn left out, or one turn the other way. The last turn is left untold. */
+export function mendedWalks(told: Walk, closed: Closed): Walk[] {
+  const walk = { ...told, turns: told.turns.slice(0, told.walls.length - 1) };
+  const closes = (mend: Walk) => closeWalk(mend).kind === 'outline';
+  return (closed.kind === 'last turn' ? [walk] : turnedWalks(walk)).filter(closes);
+}
+
+function turnedWalks(walk: Walk): Walk[] {
+  if (walk.turns.length > MOST_TURNS) return [];
+  return walk.turns.map((turn, i) => ({
+    ...walk,
+    turns: walk.turns.map((kept, j) => (i === j ? (turn === 'right' ? 'left' : 'right') : kept)),
+  }));
 }

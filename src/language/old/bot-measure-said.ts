@@ -1,6 +1,6 @@
 /** Everyday sentences about a length to be measured in a project in use, as the line of the command. */
 
-import { readLength } from '../../input/length.ts';
+import { readLength } from '../../input/parse-length.ts';
 import type { Habits } from '../../input/reading.ts';
 import { EMPTY_MEASURES } from '../../project/measure.ts';
 import type { Project } from '../../project/project.ts';

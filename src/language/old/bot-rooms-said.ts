@@ -1,9 +1,9 @@
 /** Everyday sentences about the rooms and the plank of a project in use, as the line of the command that keeps it. */
 
-import { readPlank } from '../../input/plank.ts';
+import { readPlank } from '../../input/parse-plank.ts';
 import type { Habits } from '../../input/reading.ts';
-import { readRooms } from '../../input/rooms/room.ts';
-import { readRoomsApart } from '../../input/rooms/room-apart.ts';
+import { readRooms } from '../../input/rooms/parse-room.ts';
+import { readRoomsApart } from '../../input/rooms/rooms-apart.ts';
 import type { Project } from '../../project/project.ts';
 import { folded, roomNamed } from '../../project/room.ts';
 import { readPlain } from './plain-sentence.ts';

@@ -1,10 +1,10 @@
 /** What is told of a purchase: bought 10 cartons at $32.50 lot B7, returned 2 tubes, opened 3 cartons. */
 
-import { withFigures } from '../../input/number-words.ts';
-import { FIGURE, figureOf, MARK, readPrice } from '../../input/price.ts';
+import { FIGURE, figureOf, MARK, readPrice } from '../../input/parse-price.ts';
 import type { Reading } from '../../input/reading.ts';
-import { plainSigns, withoutHidden } from '../../input/rooms/room-plain.ts';
-import type { Price } from '../../input/told.ts';
+import type { Price } from '../../input/readings-made.ts';
+import { plainSigns, withoutHidden } from '../../input/rooms/room-text.ts';
+import { withFigures } from '../../input/trade-words.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 
 /** `untick` takes back the last tick, `unbuy` everything bought of a thing. */

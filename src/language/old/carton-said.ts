@@ -1,9 +1,9 @@
 /** What a sentence tells of the carton and its price, put into the words that the plank's reader knows. */
 
-import { word } from '../../input/lexicon.ts';
-import { SQUARE_FOOT, SQUARE_METRE } from '../../input/plank-carton.ts';
-import { FIGURE, FIGURE_START, MARK } from '../../input/price.ts';
-import { SIDE } from '../../input/rooms/room-side.ts';
+import { SQUARE_FOOT, SQUARE_METRE } from '../../input/parse-plank-price.ts';
+import { FIGURE, FIGURE_START, MARK } from '../../input/parse-price.ts';
+import { SIDE } from '../../input/rooms/room-text.ts';
+import { word } from '../../input/trade-words.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface CartonSaid {

@@ -1,8 +1,7 @@
 /** A sentence made plain before it is looked at: one sign for each mark, no pictures, figures for number words, words spelt right. */
 
-import { withFigures } from '../../input/number-words.ts';
-import { plainSigns } from '../../input/rooms/room-plain.ts';
-import { SIDE } from '../../input/rooms/room-side.ts';
+import { plainSigns, SIDE } from '../../input/rooms/room-text.ts';
+import { withFigures } from '../../input/trade-words.ts';
 import { spelt } from './spelling.ts';
 
 /** The sentence, and how words in it were taken. */

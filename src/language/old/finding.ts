@@ -1,10 +1,9 @@
 /** A finding as told: the room it is in, how large it is, and what is unsafe about it. */
 
-import { readPart } from '../../input/place-area.ts';
-import { type Found, foundAside } from '../../input/place-found.ts';
+import { type Found, foundAside } from '../../input/parse-found.ts';
+import { readPart } from '../../input/parse-place.ts';
 import type { Reading } from '../../input/reading.ts';
-import { plainSigns } from '../../input/rooms/room-plain.ts';
-import { pairPattern } from '../../input/rooms/room-side.ts';
+import { pairPattern, plainSigns } from '../../input/rooms/room-text.ts';
 import type { Area } from '../../units/length.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 

@@ -1,11 +1,11 @@
 /** A floor as a sentence tells it, put into the options of the planks ask, or the one fact that is missing from it. */
 
-import { unitIn } from '../../input/length.ts';
-import { readPlank } from '../../input/plank.ts';
-import { SQUARE_FOOT, SQUARE_METRE } from '../../input/plank-carton.ts';
-import { FIGURE, FIGURE_START, markOf } from '../../input/price.ts';
+import { unitIn } from '../../input/parse-length.ts';
+import { readPlank } from '../../input/parse-plank.ts';
+import { SQUARE_FOOT, SQUARE_METRE } from '../../input/parse-plank-price.ts';
+import { FIGURE, FIGURE_START, markOf } from '../../input/parse-price.ts';
 import type { Habits, Read, Reading } from '../../input/reading.ts';
-import { readRooms } from '../../input/rooms/room.ts';
+import { readRooms } from '../../input/rooms/parse-room.ts';
 import {
   areaNote,
   laterNote,

@@ -1,7 +1,7 @@
 /** What a sentence tells of hazards, in the asker’s own words, so that an ask completed from it leaves none of them out. */
 
-import { suspectWords } from '../../input/layer-words.ts';
-import { type Found, foundAside } from '../../input/place-found.ts';
+import { suspectWords } from '../../input/parse-covering.ts';
+import { type Found, foundAside } from '../../input/parse-found.ts';
 
 const LONGEST = 120;
 

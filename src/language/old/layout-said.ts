@@ -1,7 +1,7 @@
 /** What a sentence tells of the laying: pattern, direction, gap, stagger and the other options, in the grammar's own words. */
 
-import { word } from '../../input/lexicon.ts';
-import { SIDE } from '../../input/rooms/room-side.ts';
+import { SIDE } from '../../input/rooms/room-text.ts';
+import { word } from '../../input/trade-words.ts';
 import type { Sheet } from './sheet.ts';
 
 /** An option as told, and what in it is in doubt. */

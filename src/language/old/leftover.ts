@@ -1,6 +1,6 @@
 /** What of a sentence nobody claimed and could matter: figures, and words that turn a meaning round. */
 
-import { SIDE, TIMES } from '../../input/rooms/room-side.ts';
+import { SIDE, TIMES } from '../../input/rooms/room-text.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface Leftover {

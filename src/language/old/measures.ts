@@ -1,7 +1,7 @@
 /** Everything measured in a sentence, each with what it is the measure of. */
 
 import type { Reading } from '../../input/reading.ts';
-import { SIDE, TIMES } from '../../input/rooms/room-side.ts';
+import { SIDE, TIMES } from '../../input/rooms/room-text.ts';
 import { type CartonSaid, claimCartonSaid } from './carton-said.ts';
 import type { Clean } from './clean.ts';
 import { claimLayout, type LayoutSaid } from './layout-said.ts';

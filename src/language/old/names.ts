@@ -1,6 +1,6 @@
 /** The rooms that a sentence names, each given to the pair of sides it belongs to. */
 
-import { NAMELESS, ROOM } from '../../input/lexicon.ts';
+import { NAMELESS, ROOM } from '../../input/trade-words.ts';
 import { CLAIMED } from './sheet.ts';
 
 export interface Place {

@@ -1,9 +1,9 @@
 /** Pairs of sides in a sentence, and what each is the size of: a room, a plank, a corner left out, or some thing. */
 
-import { unitIn } from '../../input/length.ts';
-import { PLANK_NOUN, THINGS, word } from '../../input/lexicon.ts';
+import { unitIn } from '../../input/parse-length.ts';
 import type { Reading } from '../../input/reading.ts';
-import { pairPattern, readSide, SIDE, TIMES } from '../../input/rooms/room-side.ts';
+import { pairPattern, readSide, SIDE, TIMES } from '../../input/rooms/room-text.ts';
+import { PLANK_NOUN, THINGS, word } from '../../input/trade-words.ts';
 import { TICKS_PER_INCH } from '../../units/length.ts';
 import type { Sheet } from './sheet.ts';
 

@@ -1,8 +1,8 @@
 /** A sentence as people type it in a chat, made into an ask in the grammar's own words, or the one fact to ask back. */
 
-import { FIGURE_WORDS, TALK, TASKS } from '../../input/lexicon.ts';
 import type { Habits } from '../../input/reading.ts';
-import { readRooms } from '../../input/rooms/room.ts';
+import { readRooms } from '../../input/rooms/parse-room.ts';
+import { FIGURE_WORDS, TALK, TASKS } from '../../input/trade-words.ts';
 import { aboutNote, sentenceTooLong, speltNote } from '../../text/language-text.ts';
 import { cleaned } from './clean.ts';
 import { floorSaid } from './floor-said.ts';

@@ -1,7 +1,7 @@
 /** What is told of the stages of a room: done tear-out bedroom, acclimating since Friday 18:00, not flat hall. */
 
 import { readLasting, readMoment } from '../../input/moment.ts';
-import { plainSigns, withoutHidden } from '../../input/rooms/room-plain.ts';
+import { plainSigns, withoutHidden } from '../../input/rooms/room-text.ts';
 import { STAGES, type Stage } from '../../reply/need.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 

@@ -1,8 +1,7 @@
 /** The rooms of a sentence written in the grammar's own words, and what of them is in doubt. */
 
-import { PLANK_NOUN, word } from '../../input/lexicon.ts';
-import type { Mention } from './names.ts';
-import { mentionsIn, namesOf } from './names.ts';
+import { PLANK_NOUN, word } from '../../input/trade-words.ts';
+import { type Mention, mentionsIn, namesOf } from './names.ts';
 import type { Pair } from './pairs.ts';
 import type { Sheet } from './sheet.ts';
 

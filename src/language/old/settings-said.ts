@@ -1,6 +1,6 @@
 /** Settings said in other words than the options of `project settings`, as its line. */
 
-import { isCountry } from '../../input/country.ts';
+import { isCountry } from '../../input/parse-house.ts';
 
 const NAMES = ['units', 'decimal', 'currency', 'country', 'mistakes', 'spares', 'tax'] as const;
 const OTHER_WORDS: ReadonlyMap<string, string> = new Map([

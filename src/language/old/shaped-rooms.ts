@@ -1,8 +1,8 @@
 /** Rooms of a sentence with a bay or a corner cut off straight: taken whole, so that no part of one passes for a room or for the rows' way. */
 
 import type { Reading } from '../../input/reading.ts';
-import { readRooms } from '../../input/rooms/room.ts';
-import { pairPattern } from '../../input/rooms/room-side.ts';
+import { readRooms } from '../../input/rooms/parse-room.ts';
+import { pairPattern } from '../../input/rooms/room-text.ts';
 import type { Pair } from './pairs.ts';
 import type { Sheet } from './sheet.ts';
 

@@ -1,9 +1,8 @@
 /** What is told of sharing: “shopping list with @… for 3 days”, “2 until friday”, “stop 2”, “leave”. */
 
-import { oneLine } from '../../input/label.ts';
-import { readLasting, readMoment } from '../../input/moment.ts';
-import { LETTER, plainSigns } from '../../input/rooms/room-plain.ts';
-import { clockOf, momentOf } from '../../input/zone.ts';
+import { clockOf, momentOf, readLasting, readMoment } from '../../input/moment.ts';
+import { oneLine } from '../../input/parse-label.ts';
+import { LETTER, plainSigns } from '../../input/rooms/room-text.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 
 export type SharedPart = 'project' | 'shopping' | 'guide' | 'cuts' | 'tearout' | 'checklist';

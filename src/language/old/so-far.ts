@@ -1,10 +1,9 @@
 /** How far a floor is laid and what is left, in one's own words: `row 7 ended at 31 1/4, broke one, 22 planks and these offcuts left: 18 in left, 31 in right`. */
 
-import { readLength } from '../../input/length.ts';
+import { readLength } from '../../input/parse-length.ts';
+import { Rest } from '../../input/parse-plank.ts';
 import { type Read, type Reading, read, unread } from '../../input/reading.ts';
-import { Rest } from '../../input/rest.ts';
-import { plainSigns } from '../../input/rooms/room-plain.ts';
-import { SIDE } from '../../input/rooms/room-side.ts';
+import { plainSigns, SIDE } from '../../input/rooms/room-text.ts';
 import type { Offcut } from '../../layout/resume-floor.ts';
 import { SO_FAR_NOTES, soFarUnread } from '../../text/floor-problems-text.ts';
 import type { Length } from '../../units/length.ts';

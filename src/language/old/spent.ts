@@ -1,9 +1,9 @@
 /** What is told of money: spent $84.20 on adhesive, insurer; refund $32.50 carton; budget $2,500. */
 
-import { FIGURE, MARK, readPrice } from '../../input/price.ts';
+import { FIGURE, MARK, readPrice } from '../../input/parse-price.ts';
 import type { Reading } from '../../input/reading.ts';
-import { plainSigns, withoutHidden } from '../../input/rooms/room-plain.ts';
-import type { Price } from '../../input/told.ts';
+import type { Price } from '../../input/readings-made.ts';
+import { plainSigns, withoutHidden } from '../../input/rooms/room-text.ts';
 import type { Stage } from '../../reply/need.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 import { stageNamed } from './progress-said.ts';

@@ -1,10 +1,10 @@
 /** A sum of lengths or a conversion in a sentence, put into the words that the tape's reader knows. */
 
-import { readLength } from '../../input/length.ts';
-import { UNIT_PATTERN, UNIT_WORDS } from '../../input/length-units.ts';
+import { readLength } from '../../input/parse-length.ts';
+import { UNIT_PATTERN, UNIT_WORDS } from '../../input/parse-number.ts';
+import { readTape } from '../../input/parse-tape.ts';
 import type { Habits, Reading } from '../../input/reading.ts';
-import { pairPattern } from '../../input/rooms/room-side.ts';
-import { readTape } from '../../input/tape.ts';
+import { pairPattern } from '../../input/rooms/room-text.ts';
 import type { Problem } from '../../reply/reply.ts';
 
 export interface TapeSaid {

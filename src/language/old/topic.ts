@@ -11,7 +11,7 @@ import {
   SAFETY_WORDS,
   SOURCE_WORDS,
   word,
-} from '../../input/lexicon.ts';
+} from '../../input/trade-words.ts';
 import type { Measures } from './measures.ts';
 import type { Topic } from './said.ts';
 

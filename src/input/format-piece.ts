@@ -1,0 +1,147 @@
+/** How a cut piece is said: its length, both its sides where an end is slanted, and its corners where it is cut to a shape. */
+
+import type { Piece, Row } from '../layout/floor.ts';
+import { describe } from '../layout/piece-shape.ts';
+import { SHAPE } from '../text/floor-text.ts';
+import { at, boxOf, doubleArea, type Outline, type Point } from '../units/geometry.ts';
+import { TICKS_PER_INCH, ticks } from '../units/length.ts';
+import { type Saying, sayCut } from './format.ts';
+
+/** Lengths along the edge that faces the row before (near) and the next one (far); undefined when no end is slanted. */
+export function sidesOfPiece({ length, left, right }: Omit<Piece, 'plank'>): { near: number; far: number } | undefined {
+  if (!left && !right) return undefined;
+  return {
+    near: length - (left?.near ?? 0) - (right?.near ?? 0),
+    far: length - (left?.far ?? 0) - (right?.far ?? 0),
+  };
+}
+
+/** A cut piece in short: 12 1/4", or 12 1/4" / 8 3/4" along its near and its far edge. */
+export function sayPieceShort(piece: Piece, saying: Saying): string {
+  const sides = sidesOfPiece(piece);
+  if (!sides) return sayCut(ticks(piece.length), saying);
+  return SHAPE.sides(said(sides.near, saying), said(sides.far, saying));
+}
+
+/** A cut piece as it is marked: its long and its short side with the angle, the corner that is cut off, or its corners. */
+export function sayPieceMarked(
+  told: Omit<Piece, 'plank'>,
+  row: Pick<Row, 'v' | 'height'>,
+  saying: Saying,
+  edges: { readonly near: string; readonly far: string } = SHAPE.inRow,
+): string {
+  const piece = plainly(told, row);
+  const length = sayCut(ticks(piece.length), saying);
+  if (!piece.shape) return told.shape ? SHAPE.nicked(length) : length;
+  const sides = sidesOfPiece(piece);
+  if (sides && isStraight(piece)) {
+    const [long, short] = [Math.max(sides.near, sides.far), Math.min(sides.near, sides.far)];
+    const angles = [
+      ...new Set([piece.left, piece.right].flatMap((cut) => (cut ? [SHAPE.degrees(wholeIfNear(cut.degrees))] : []))),
+    ];
+    if (long === short) return SHAPE.leaning(said(long, saying), angles.join(' and '));
+    return SHAPE.slanted(
+      said(long, saying),
+      said(short, saying),
+      angles.join(' and '),
+      sides.far > sides.near ? edges.far : edges.near,
+    );
+  }
+  const rip = ripped(piece, row);
+  if (rip) return SHAPE.ripped(length, said(rip.width, saying), rip.far ? edges.far : edges.near);
+  const off = cornerOff(piece, row);
+  if (off) {
+    const edge = off.far ? edges.far : edges.near;
+    return SHAPE.cornerOff(length, SHAPE.ends[off.end], edge, said(off.along, saying), said(off.across, saying));
+  }
+  return SHAPE.corners(
+    length,
+    cornersOf(piece, row).map(([along, across]) => SHAPE.corner(said(along, saying), said(across, saying))),
+  );
+}
+
+/** True when the cuts at its ends are all that is cut of a piece: four corners, or three where one cut takes a whole end. */
+function isStraight({ shape = [] }: Omit<Piece, 'plank'>): boolean {
+  const [ring, ...more] = shape;
+  return ring !== undefined && more.length === 0 && ring.length <= 4;
+}
+
+/** Nearer than this to an edge of the board, half of what is printed, a corner is on it. */
+const NICK = TICKS_PER_INCH / 32;
+
+/** The piece without nicks that no tape shows: its shape, and its ends where they are straight cuts. */
+function plainly(piece: Omit<Piece, 'plank'>, { v, height }: Pick<Row, 'v' | 'height'>): Omit<Piece, 'plank'> {
+  const { shape, left, right, ...board } = piece;
+  if (!shape) return board;
+  const box = { u: piece.u, length: piece.length, v, height };
+  const rings = shape
+    .map((ring): Outline => {
+      const placed = ring.map(
+        ([x, y]): Point => [onEdge(x, piece.u, piece.u + piece.length), onEdge(y, v, v + height)],
+      );
+      return placed.filter(([x, y], i) => {
+        const [beforeX, beforeY] = at(placed, i + placed.length - 1);
+        return x !== beforeX || y !== beforeY;
+      });
+    })
+    .filter((ring) => doubleArea(ring) !== 0n);
+  return { ...board, ...describe(box, rings) };
+}
+
+/** An angle that a nick has turned by less than a saw shows. */
+function wholeIfNear(degrees: number): number {
+  return Math.abs(degrees - Math.round(degrees)) <= 0.2 ? Math.round(degrees) : degrees;
+}
+
+function onEdge(place: number, low: number, high: number): number {
+  return Math.abs(place - low) <= NICK ? low : Math.abs(place - high) <= NICK ? high : place;
+}
+
+/** What is left where a board is ripped from end to end, and whether it keeps its far edge. */
+function ripped(
+  { u, length, shape = [] }: Omit<Piece, 'plank'>,
+  { v, height }: Pick<Row, 'v' | 'height'>,
+): { width: number; far: boolean } | undefined {
+  const [ring, ...more] = shape;
+  if (!ring || more.length > 0 || ring.length !== 4 || ring.some(([x]) => x !== u && x !== u + length))
+    return undefined;
+  const { minY, maxY } = boxOf(ring);
+  if (ring.some(([, y]) => y !== minY && y !== maxY) || (minY !== v && maxY !== v + height)) return undefined;
+  return { width: maxY - minY, far: maxY === v + height };
+}
+
+/** The one corner that a straight cut takes off a board, how far along and across it. */
+function cornerOff(
+  { u, length, shape = [] }: Omit<Piece, 'plank'>,
+  { v, height }: Pick<Row, 'v' | 'height'>,
+): { end: 'left' | 'right'; far: boolean; along: number; across: number } | undefined {
+  const [ring, ...more] = shape;
+  if (!ring || more.length > 0 || ring.length !== 5) return undefined;
+  const cut = ring.filter(([x, y]) => !((x === u || x === u + length) && (y === v || y === v + height)));
+  const onEnd = cut.find(([x]) => x === u || x === u + length);
+  const onSide = cut.find(([, y]) => y === v || y === v + height);
+  if (cut.length !== 2 || !onEnd || !onSide) return undefined;
+  const [right, far] = [onEnd[0] !== u, onSide[1] !== v];
+  return {
+    end: right ? 'right' : 'left',
+    far,
+    along: right ? u + length - onSide[0] : onSide[0] - u,
+    across: far ? v + height - onEnd[1] : onEnd[1] - v,
+  };
+}
+
+/** Corners from the board's left end and from the edge that faces the row before: those that are none of its own, or all where it loses some of its own. */
+function cornersOf(
+  { u, length, shape = [] }: Omit<Piece, 'plank'>,
+  { v, height }: Pick<Row, 'v' | 'height'>,
+): readonly (readonly [along: number, across: number])[] {
+  const all = shape.flat().map(([x, y]) => [x - u, y - v] as const);
+  const others = all.filter(
+    ([along, across]) => !((along === 0 || along === length) && (across === 0 || across === height)),
+  );
+  return all.length - others.length >= 4 ? others : all;
+}
+
+function said(length: number, saying: Saying): string {
+  return length <= 0 ? SHAPE.nothing : sayCut(ticks(length), saying);
+}

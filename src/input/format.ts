@@ -1,0 +1,168 @@
+/** How areas, money, plain numbers and weights are said, each with the asker's decimal mark. */
+
+import { LITRES_PER_CUBIC_YARD } from '../prep/tearout-amounts.ts';
+import {
+  type Area,
+  type Cents,
+  type Length,
+  SQUARE_TICKS_PER_SQUARE_FOOT,
+  SQUARE_TICKS_PER_SQUARE_METRE,
+  TICKS_PER_INCH,
+  TICKS_PER_MM,
+} from '../units/length.ts';
+import type { Units } from './reading.ts';
+
+// How a length is said: to 1/16 in or to 1 mm, in a form that is read back as the same length.
+
+/** How this asker reads figures. */
+export interface Saying {
+  readonly units: Units;
+  readonly decimal: '.' | ',';
+}
+
+/** The finest mark on a tape in common use. */
+const SIXTEENTHS = 16;
+const TICKS_PER_SIXTEENTH = TICKS_PER_INCH / SIXTEENTHS;
+
+/**
+ * A length as it is spoken of: 12' 6 1/2", 7 1/2", 0" to the nearest 1/16 in, or 805 mm, 3.8 m, 3.805 m to the nearest
+ * millimetre; a half is rounded away from zero, and what is below zero opens with a minus.
+ */
+export function sayLength(length: Length, saying: Saying): string {
+  if (saying.units === 'metric') return sayMetric(length, saying.decimal);
+  const { minus, sixteenths } = sixteenthsOf(length);
+  const inFeet = 12 * SIXTEENTHS;
+  const feet = Math.floor(sixteenths / inFeet);
+  const rest = sixteenths % inFeet;
+  if (feet === 0) return `${minus}${sayInches(rest)}`;
+  return rest === 0 ? `${minus}${feet}'` : `${minus}${feet}' ${sayInches(rest)}`;
+}
+
+/**
+ * A length as it is marked for a cut, in one unit so that nothing is added up at the saw: 43 1/2" or 1105 mm, rounded as
+ * sayLength rounds.
+ */
+export function sayCut(length: Length, saying: Saying): string {
+  if (saying.units === 'metric') return `${millimetresOf(length)} mm`;
+  const { minus, sixteenths } = sixteenthsOf(length);
+  return `${minus}${sayInches(sixteenths)}`;
+}
+
+function sayMetric(length: Length, decimal: '.' | ','): string {
+  const mm = millimetresOf(length);
+  if (Math.abs(mm) < 1000) return `${mm} mm`;
+  const metres = Math.trunc(mm / 1000);
+  const part = String(Math.abs(mm) % 1000)
+    .padStart(3, '0')
+    .replace(/(?<!0)0+$/, '');
+  return part === '' ? `${metres} m` : `${metres}${decimal}${part} m`;
+}
+
+/** Whole sixteenths of an inch as inches with the fraction in its lowest terms. */
+function sayInches(sixteenths: number): string {
+  const whole = Math.floor(sixteenths / SIXTEENTHS);
+  let [top, bottom] = [sixteenths % SIXTEENTHS, SIXTEENTHS];
+  if (top === 0) return `${whole}"`;
+  while (top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
+  return whole === 0 ? `${top}/${bottom}"` : `${whole} ${top}/${bottom}"`;
+}
+
+function sixteenthsOf(length: Length): { minus: string; sixteenths: number } {
+  const sixteenths = Math.round(Math.abs(length) / TICKS_PER_SIXTEENTH);
+  return { minus: length < 0 && sixteenths > 0 ? '-' : '', sixteenths };
+}
+
+function millimetresOf(length: Length): number {
+  const mm = Math.round(Math.abs(length) / TICKS_PER_MM);
+  return length < 0 && mm > 0 ? -mm : mm;
+}
+
+/** 1 lb = 0.45359237 kg exactly (international yard and pound, 1959; NIST SP 811 app. B.8, from memory). */
+const KILOGRAMS_PER_POUND = 0.45359237;
+
+/** An area: 168 sq ft, 168.5 sq ft to a tenth, or 15.61 m² to a hundredth; rounded once and exactly, a half away from zero. */
+export function sayArea(area: Area, saying: Saying): string {
+  return saying.units === 'imperial'
+    ? `${sayRatio(area, SQUARE_TICKS_PER_SQUARE_FOOT, 1, saying)} sq ft`
+    : `${sayRatio(area, SQUARE_TICKS_PER_SQUARE_METRE, 2, saying)} m²`;
+}
+
+/**
+ * Areas that are said beside their sum: each as `sayArea` says it or one step of its last figure beside it, so that the
+ * figures as they are read come to the sum as it is read. The largest remainders are rounded up.
+ */
+export function sayAreasOfSum(areas: readonly Area[], saying: Saying): readonly string[] {
+  const imperial = saying.units === 'imperial';
+  const step = imperial ? SQUARE_TICKS_PER_SQUARE_FOOT / 10n : SQUARE_TICKS_PER_SQUARE_METRE / 100n;
+  const sum = areas.reduce((all, area) => all + area, 0n);
+  const whole = areas.map((area) => area / step);
+  const missing = (2n * sum + step) / (2n * step) - whole.reduce((all, steps) => all + steps, 0n);
+  const upwards = areas
+    .map((area, i) => ({ i, rest: area % step }))
+    .sort((one, other) => (one.rest === other.rest ? one.i - other.i : one.rest > other.rest ? -1 : 1))
+    .slice(0, Number(missing))
+    .map(({ i }) => i);
+  return whole.map((steps, i) => sayArea((upwards.includes(i) ? steps + 1n : steps) * step, saying));
+}
+
+/**
+ * Money in its own currency (ISO 4217) with the asker's marks: $1,234.50 or 1.234,50 €.
+ * Throws a RangeError when `currency` is not three letters.
+ */
+export function sayMoney(amount: Cents, currency: string, saying: Saying): string {
+  const format = new Intl.NumberFormat(localeOf(saying), { style: 'currency', currency });
+  return plainSpaces(format.format(amount / 100));
+}
+
+/** A number with groups of three and at most `decimals` decimals, those at the end that are zero left out: 1,234.5. */
+export function sayNumber(value: number, saying: Saying, decimals = 2): string {
+  const format = new Intl.NumberFormat(localeOf(saying), { maximumFractionDigits: decimals, signDisplay: 'negative' });
+  return plainSpaces(format.format(value));
+}
+
+/** A weight given in kilograms: whole pounds or kilograms from ten up, to a tenth below. */
+export function sayWeight(kilograms: number, saying: Saying): string {
+  const imperial = saying.units === 'imperial';
+  const value = imperial ? kilograms / KILOGRAMS_PER_POUND : kilograms;
+  return `${sayNumber(value, saying, Math.abs(value) < 10 ? 1 : 0)} ${imperial ? 'lb' : 'kg'}`;
+}
+
+/** `amount` / `size` to `decimals` decimals, by whole numbers all the way. */
+function sayRatio(amount: bigint, size: bigint, decimals: number, saying: Saying): string {
+  const scale = 10n ** BigInt(decimals);
+  const least = amount < 0n ? -amount : amount;
+  const scaled = (2n * least * scale + size) / (2n * size);
+  const whole = new Intl.NumberFormat(localeOf(saying)).format(scaled / scale);
+  const part = String(scaled % scale)
+    .padStart(decimals, '0')
+    .replace(/(?<!0)0+$/, '');
+  const minus = amount < 0n && scaled > 0n ? '-' : '';
+  return `${minus}${whole}${part === '' ? '' : `${saying.decimal}${part}`}`;
+}
+
+/** A locale that writes figures with this decimal mark and groups of three. */
+function localeOf(saying: Saying): string {
+  return saying.decimal === ',' ? 'de-DE' : 'en-US';
+}
+
+/** Intl parts figures and signs with spaces that a chat and a terminal show in ways of their own. */
+function plainSpaces(text: string): string {
+  return text.replace(/\s/g, ' ');
+}
+
+// How a loose volume and a span of hours are said.
+
+/** Litres as cubic yards or cubic metres, to a tenth: 1.8 cu yd, 1.4 m³. */
+export function sayLoose(litres: number, saying: Saying): string {
+  return saying.units === 'imperial'
+    ? `${sayNumber(litres / LITRES_PER_CUBIC_YARD, saying, 1)} cu yd`
+    : `${sayNumber(litres / 1000, saying, 1)} m³`;
+}
+
+/** Hours with a half as a fraction or a decimal: 1 1/2, or 1,5 in metric. */
+export function sayHours(hours: number, saying: Saying): string {
+  if (saying.units === 'metric' || hours * 2 !== Math.round(hours * 2)) return sayNumber(hours, saying, 1);
+  const whole = Math.floor(hours);
+  if (hours === whole) return String(whole);
+  return whole === 0 ? '1/2' : `${whole} 1/2`;
+}

@@ -1,0 +1,236 @@
+/** Where a damage lies and how large it is: two sides, and its distances from the left and the bottom wall. */
+
+import {
+  lengthFalse,
+  notAPart,
+  notASheet,
+  notATube,
+  partReadIn,
+  placeMissing,
+  placeRead,
+  placeSide,
+  sizeMissing,
+  tubeRead,
+} from '../text/prep-problems-text.ts';
+import {
+  type Area,
+  areaOf,
+  inches,
+  type Length,
+  millimetres,
+  SQUARE_TICKS_PER_SQUARE_FOOT,
+  SQUARE_TICKS_PER_SQUARE_METRE,
+} from '../units/length.ts';
+import { type Found, NOTHING_FOUND, screened } from './parse-found.ts';
+import { unitIn, unitsOf } from './parse-length.ts';
+import { type LengthUnit, numeralAt, UNITS, valued } from './parse-number.ts';
+import { figureOf } from './parse-price.ts';
+import { type Read, type Reading, read, type Units, unread } from './reading.ts';
+import { pairPattern, plainSigns, readSide, SIDE, withoutHidden } from './rooms/room-text.ts';
+
+/** A damage: its near left corner's distances from the walls, its sides, and what else was said of it. */
+export interface ToldDamage {
+  readonly left: Length;
+  readonly bottom: Length;
+  readonly across: Length;
+  readonly up: Length;
+  readonly units: Units;
+  readonly found: Found;
+}
+
+const FROM = '(?: ?(?:in|out|away|up|over|off))? ?(?:from|off|to) (?:the )?';
+const WALL = '(?: ?-?(?:hand )?(?: ?(?:wall|side|edge))?)';
+const left = new RegExp(`(?<side>${SIDE})${FROM}left${WALL}(?![a-z])`);
+const bottom = new RegExp(`(?<side>${SIDE})${FROM}(?:bottom|lower|near|front)${WALL}(?![a-z])`);
+const OTHER_WALL = new RegExp(`${SIDE}${FROM}(?:right|top|upper|far|back)${WALL}(?![a-z])`);
+const NOUGHT = '(?<![\\d./])0(?: ?(?:\'|"|ft|in|mm|cm|m))?';
+const AT_LEFT = new RegExp(`(?<side>${NOUGHT})${FROM}left${WALL}`);
+const AT_BOTTOM = new RegExp(`(?<side>${NOUGHT})${FROM}(?:bottom|lower|near|front)${WALL}`);
+const NO_DISTANCE = new RegExp(`^${NOUGHT}$`);
+const PAIR = new RegExp(pairPattern().source);
+const AT = new RegExp(`(?:at|@) ?(?<a>${SIDE})(?: ?,? ?(?:and|,) ?| )(?<b>${SIDE})`);
+const FILLER =
+  /(?<![a-z])(?:damage[ds]?|at|and|size|about|approx(?:imately)?|roughly|it|is|it's|wide|long|deep|across|up|tall|high|by)(?![a-z])|[@~,;.]/g;
+const LONGEST_TEXT = 300;
+
+/**
+ * `20 x 30 in at 3' from left, 5' from bottom`: the first side runs across, the second up. A damage at a wall is 0 from it.
+ * Other words are screened for what is unsafe. Never throws.
+ */
+export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
+  const typed = withoutHidden(text.trim(), ' ').slice(0, LONGEST_TEXT);
+  const got = { option: reading.option, got: typed };
+  const plain = plainSigns(typed).replace(/\s+/g, ' ');
+  const metric = reading.habits.units === 'metric';
+  const rest = new Rest(plain);
+  const fromLeft = rest.claim(left) ?? rest.claim(AT_LEFT);
+  const fromBottom = rest.claim(bottom) ?? rest.claim(AT_BOTTOM);
+  const other = rest.claim(OTHER_WALL);
+  const size = rest.claim(PAIR);
+  const pair = fromLeft || fromBottom ? undefined : rest.claim(AT);
+  const [a, b] = [size?.groups?.a, size?.groups?.b];
+  // What is unsafe comes before what is missing: an ask must not be mended round it.
+  const unit: LengthUnit = unitIn(a ?? '') ?? unitIn(b ?? '') ?? (metric ? 'mm' : 'in');
+  const [x, y] = [fromLeft?.groups?.side ?? pair?.groups?.a, fromBottom?.groups?.side ?? pair?.groups?.b];
+  const whole = [a, b, x, y].every((side) => side !== undefined);
+  const mended = whole ? `${a} x ${b} at ${x} from left, ${y} from bottom, unsure` : undefined;
+  const found = screened(rest.text.replace(FILLER, ' '), reading, mended);
+  if (!found.ok) return found;
+  const nothing = { left: zero, bottom: zero, across: zero, up: zero, units: unitsOf(unit), found: found.value };
+  if (found.value.hazards.length > 0) return read(nothing);
+  if (other) return unread(placeSide(got));
+  if (a === undefined || b === undefined) return unread(sizeMissing(got));
+  if (x === undefined || y === undefined) return unread(placeMissing(got));
+  if (pair) reading.note(placeRead(x, y));
+  const lengths: Length[] = [];
+  for (const [side, bare] of [
+    [a, unitIn(b) ?? unit],
+    [b, unitIn(a) ?? unit],
+    [x, metric ? 'mm' : 'in'],
+    [y, metric ? 'mm' : 'in'],
+  ] as const) {
+    const stated = unitIn(side) ?? (side === a || side === b ? (unitIn(a) ?? unitIn(b)) : undefined);
+    if (stated === undefined && !/^0$/.test(side)) reading.note(partReadIn(side, UNITS[bare].word));
+    const length = lengths.length < 2 ? readSide(side, bare, reading) : distanceAt(side, bare, reading);
+    if (!length.ok) return unread(lengthFalse(got, length.expected));
+    lengths.push(length.length);
+  }
+  const [across = zero, up = zero, fromX = zero, fromY = zero] = lengths;
+  return read({ ...nothing, left: fromX, bottom: fromY, across, up });
+}
+
+const zero = 0 as Length;
+
+/** How far from a wall: nothing at the wall itself, which no side of a damage is. */
+function distanceAt(side: string, unit: LengthUnit, reading: Reading) {
+  if (NO_DISTANCE.test(side)) return { ok: true, length: zero } as const;
+  return readSide(side, unit, reading);
+}
+
+/** A text from which what was understood is taken out. */
+class Rest {
+  text: string;
+  constructor(text: string) {
+    this.text = text;
+  }
+  claim(pattern: RegExp): RegExpExecArray | undefined {
+    const match = pattern.exec(this.text);
+    if (match) this.text = `${this.text.slice(0, match.index)} ; ${this.text.slice(match.index + match[0].length)}`;
+    return match ?? undefined;
+  }
+}
+
+// A part of a floor by its two sides, by one length or by its area alone.
+
+/** A part of a floor. `sides` where two were told, the longer first; `line` where one was. */
+export interface ToldPart {
+  readonly area: Area;
+  readonly sides?: readonly [longer: Length, shorter: Length];
+  readonly line?: Length;
+  /** In which it was typed. */
+  readonly units?: Units;
+  readonly found: Found;
+}
+
+export const NO_PART: ToldPart = { area: 0n, found: NOTHING_FOUND };
+
+const SQUARE =
+  /(?<figure>(?<!\d|\d[.,])\d+(?:[.,]\d+)*) ?(?:(?<feet>sq(?:uare|\.)? ?(?:ft|feet|foot|')\.?|(?:ft|feet) ?(?:²|\^?2)|sf(?![a-z]))|(?<metres>sq(?:uare|\.)? ?m(?:et(?:re|er)s?)?(?![a-z])|m ?(?:²|\^?2)|qm))/;
+const AREA_PAIR = new RegExp(pairPattern().source);
+const LINE = new RegExp(`(?<![\\d./])(?<line>${SIDE})`);
+const LONGEST_AREA = 200;
+/** 5,000 m². */
+const MOST: Area = 5000n * SQUARE_TICKS_PER_SQUARE_METRE;
+
+/**
+ * `4 x 6 ft`, `8 ft`, `20 m²`, or `none`. Sides without a unit are in `bare`, and noted. Two sides that name only one unit
+ * share it. Words besides are screened for what is unsafe. Never throws.
+ */
+export function readPart(text: string, reading: Reading, takes: { readonly line: boolean }): Read<ToldPart> {
+  const typed = withoutHidden(text.trim(), ' ');
+  const got = { option: reading.option, got: typed.slice(0, LONGEST_AREA) };
+  const metric = reading.habits.units === 'metric';
+  if (/^(?:none|no)$/i.test(typed)) return read(NO_PART);
+  if (typed.length > LONGEST_AREA) return unread(notAPart(got, takes.line));
+  const plain = plainSigns(typed).replace(/\s+/g, ' ');
+  const match = SQUARE.exec(plain) ?? AREA_PAIR.exec(plain) ?? lineIn(plain, takes.line);
+  const rest = match ? `${plain.slice(0, match.index)} ${plain.slice(match.index + match[0].length)}` : plain;
+  const found = screened(rest, reading, match ? `${match[0]}, unsure` : undefined);
+  if (!found.ok) return match || /unsure/.test(rest) ? found : unread(notAPart(got, takes.line));
+  if (found.value.hazards.length > 0) return read({ ...NO_PART, found: found.value });
+  if (!match) return unread(notAPart(got, takes.line));
+  const { figure, a, b, line } = match.groups ?? {};
+  if (figure !== undefined) {
+    const area = squareOf(figure, match.groups?.metres !== undefined, reading);
+    if (area === undefined || area <= 0n || area > MOST) return unread(notAPart(got, takes.line));
+    return read({ area, units: match.groups?.metres === undefined ? 'imperial' : 'metric', found: found.value });
+  }
+  const sides = [a ?? line, b].filter((side) => side !== undefined);
+  const stated = sides.map(unitIn);
+  const bare: LengthUnit = metric ? 'm' : 'ft';
+  const lengths: Length[] = [];
+  for (const [i, side] of sides.entries()) {
+    const length = readSide(side, stated[1 - i] ?? bare, reading);
+    if (!length.ok) return unread(lengthFalse(got, length.expected));
+    lengths.push(length.length);
+  }
+  if (stated.every((unit) => unit === undefined)) reading.note(partReadIn(match[0].trim(), UNITS[bare].word));
+  const units = unitsOf(stated.find((unit) => unit !== undefined) ?? bare);
+  const [one, other] = lengths;
+  if (one === undefined) return unread(notAPart(got, takes.line));
+  if (other === undefined) return read({ area: 0n, line: one, units, found: found.value });
+  const sorted = one >= other ? ([one, other] as const) : ([other, one] as const);
+  return read({ area: areaOf(one, other), sides: sorted, units, found: found.value });
+}
+
+function lineIn(plain: string, line: boolean): RegExpExecArray | undefined {
+  return (line ? LINE.exec(plain) : null) ?? undefined;
+}
+
+function squareOf(figure: string, metres: boolean, reading: Reading): Area | undefined {
+  const numeral = numeralAt(figure, 0, false);
+  const value = numeral && valued(numeral, undefined, reading.habits.decimal);
+  if (!value || !('top' in value)) return undefined;
+  return (value.top * (metres ? SQUARE_TICKS_PER_SQUARE_METRE : SQUARE_TICKS_PER_SQUARE_FOOT)) / value.bottom;
+}
+
+// A sheet of subfloor panel and a tube of adhesive, as printed on them.
+
+/** Exactly 231/128 in³ of 16.387064 ml each. */
+const WHOLE_PAIR = new RegExp(`^${pairPattern().source}$`);
+const ML_PER_FLUID_OUNCE = 29.5735295625;
+
+/** `4 x 8 ft`, `1220 x 2440 mm`: the longer side is the strength axis. Never throws. */
+export function readSheet(text: string, reading: Reading): Read<{ readonly width: Length; readonly length: Length }> {
+  const metric = reading.habits.units === 'metric';
+  const typed = withoutHidden(text.trim(), ' ').slice(0, 60);
+  const bad = unread(notASheet({ option: reading.option, got: typed }));
+  const match = WHOLE_PAIR.exec(plainSigns(typed));
+  const { a, b } = match?.groups ?? {};
+  if (a === undefined || b === undefined) return bad;
+  const [one, other] = [
+    readSide(a, unitIn(b) ?? (metric ? 'mm' : 'ft'), reading),
+    readSide(b, unitIn(a) ?? (metric ? 'mm' : 'ft'), reading),
+  ];
+  if (!one.ok || !other.ok) return bad;
+  const [width, length] = one.length <= other.length ? [one.length, other.length] : [other.length, one.length];
+  return width < millimetres(300) || length > inches(192) ? bad : read({ width, length });
+}
+
+/** `28 fl oz`, `10.1 oz`, `825 ml`: fluid ounces. A figure alone is fluid ounces, and noted. Never throws. */
+export function readTube(text: string, reading: Reading): Read<number> {
+  const typed = withoutHidden(text.trim(), ' ').slice(0, 60);
+  const match =
+    /^(?<figure>\d+(?:[.,]\d+)*) ?(?<unit>(?:us )?(?:fl\.? ?)?oz\.?|fluid ounces?|ounces?|ml|cc|l(?:it(?:re|er)s?)?)?$/.exec(
+      plainSigns(typed),
+    );
+  const ratio = match?.groups?.figure ? figureOf(match.groups.figure, reading.habits) : undefined;
+  const figure = ratio ? Number(ratio.top) / Number(ratio.bottom) : Number.NaN;
+  const unit = match?.groups?.unit;
+  const size =
+    unit === undefined || /o/.test(unit) ? 1 : /^l/.test(unit) ? 1000 / ML_PER_FLUID_OUNCE : 1 / ML_PER_FLUID_OUNCE;
+  const ounces = figure * size;
+  if (!(ounces >= 1 && ounces <= 100)) return unread(notATube({ option: reading.option, got: typed }));
+  if (unit === undefined) reading.note(tubeRead(typed));
+  return read(ounces);
+}

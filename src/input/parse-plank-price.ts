@@ -1,0 +1,276 @@
+/** What a carton holds: a count of planks, an area, or both, and the missing one worked out from the size. */
+
+import {
+  areaAgainstCount,
+  areaStands,
+  cartonAreaRead,
+  cartonMissing,
+  countFromArea,
+  countOutOfRange,
+  footPriceRead,
+  notAPrice,
+  planksNotWhole,
+  priceMark,
+  priceOfWhat,
+  priceTooHigh,
+  priceTwice,
+} from '../text/plank-problems-text.ts';
+import { type Area, portion, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
+import { sayArea, sayNumber } from './format.ts';
+import { type Ratio, roundedRatio } from './parse-number.ts';
+import { currencyOf, FIGURE, FIGURE_START, figureOf, HIGHEST_PRICE, MARK, markOf } from './parse-price.ts';
+import type { Reading, Units } from './reading.ts';
+import type { Price } from './readings-made.ts';
+import type { Flaw } from './rooms/room-flaw.ts';
+import { LETTER } from './rooms/room-text.ts';
+
+// The text of a plank, of which each reader claims what it understands; what nobody claims is told back to
+// the asker.
+
+/** Stands in the place of what is claimed; no pattern matches it. */
+const CLAIMED = '\u2588';
+
+/** Plain text with what is claimed blanked out; every place stays where it was. */
+export interface Unclaimed {
+  /** The first match of a pattern in what is left, which is then claimed. */
+  claim(pattern: RegExp): RegExpExecArray | undefined;
+  /** As claim, with the first of the patterns that matches at all. */
+  claimFirst(patterns: readonly RegExp[]): RegExpExecArray | undefined;
+  /** Runs of what is left, with their places. */
+  left(): readonly { readonly from: number; readonly to: number; readonly words: string }[];
+}
+
+/** A text of which nothing is claimed yet. */
+export function unclaimed(plain: string): Unclaimed {
+  let rest = plain.replaceAll(CLAIMED, '?');
+  return {
+    claim(pattern) {
+      pattern.lastIndex = 0;
+      const found = pattern.exec(rest) ?? undefined;
+      if (found) {
+        const to = found.index + found[0].length;
+        rest = rest.slice(0, found.index) + CLAIMED.repeat(found[0].length) + rest.slice(to);
+      }
+      return found;
+    },
+    claimFirst(patterns) {
+      for (const pattern of patterns) {
+        const found = this.claim(pattern);
+        if (found) return found;
+      }
+      return undefined;
+    },
+    left() {
+      return [...rest.matchAll(/[^\u2588,;\r\n]+/g)].map(({ index, 0: run }) => {
+        const from = index + (run.length - run.trimStart().length);
+        return { from, to: from + run.trim().length, words: run.trim() };
+      });
+    },
+  };
+}
+
+const END = `(?![${LETTER}])`;
+export const CARTON = `(?:cartons?|box(?:es)?|packs?|packets?|packages?|cases?|bx|ctn|pkg)\\.?${END}`;
+export const PLANK = `(?:planks?|boards?|pieces?|pcs?|tiles?)\\.?${END}`;
+export const SQUARE_FOOT = `(?:(?:sq(?:uare)?\\.? ?-?(?:ft|feet|foot)|sqft|sf|(?:ft|feet|foot) ?\\^?[2²])\\.?${END})`;
+export const SQUARE_METRE = `(?:(?:sq(?:uare)?\\.? ?-?(?:met(?:er|re)s?|m)|sqm|qm|m ?\\^?[2²])\\.?${END})`;
+export const PER = `(?:(?:per|an?|each|every|in|to|for|the)${END}|/)`;
+
+const AREA = new RegExp(
+  `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:(?<foot>${SQUARE_FOOT})|(?<metre>${SQUARE_METRE}))(?! ?${PER} ?(?:${PER} ?)?${PLANK})(?: ?(?:${PER} ?){1,2}${CARTON})?`,
+);
+const COUNTS = [
+  `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:(?:${PLANK}|ct${END}|count${END}) ?)?(?:${PER} ?){1,2}${CARTON}`,
+  `${CARTON} ?(?:(?:of|has|holds|contains|with|is)${END}|[:=])? ?(?<figure>${FIGURE})(?![\\d.,]*\\d)(?! ?-?(?:x|${PER} ?)) ?(?:${PLANK})?`,
+  `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:${PLANK}|ct${END}|count${END})(?: ?(?:${PER} ?)*${CARTON})?`,
+  `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:carton|box|packs?|case)${END}`,
+].map((source) => new RegExp(source));
+
+/** The most planks in a carton. */
+const MOST = 1000;
+/** Printed areas are nominal: this near to a whole number of planks they are taken at their word. */
+const TOLERANCE = 50n;
+
+interface Place {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What is told of a carton, each with its place in the text. */
+export interface ToldCarton {
+  readonly area?: { readonly area: Area; readonly typed: string } & Place;
+  readonly count?: { readonly count: number } & Place;
+}
+
+/** Claims the count and the area of a carton. A number a carton that is not whole is an area, and that is noted. */
+export function claimCarton(
+  text: string,
+  rest: Unclaimed,
+  units: Units,
+  reading: Reading,
+): { told: ToldCarton; flaws: Flaw[] } {
+  const flaws: Flaw[] = [];
+  let told: ToldCarton = {};
+  const found = rest.claim(AREA);
+  if (found) {
+    const foot = found.groups?.foot !== undefined;
+    told = areaTold(found, foot ? 'imperial' : 'metric', reading) ?? {};
+    if (!told.area) flaws.push(cartonFlaw(found));
+  }
+  const counted = rest.claimFirst(COUNTS);
+  if (!counted) return { told, flaws };
+  const place = placeOf(counted);
+  const value = figureOf(counted.groups?.figure ?? '', reading.habits);
+  if (!value) return { told, flaws: [...flaws, cartonFlaw(counted)] };
+  if (value.top % value.bottom === 0n) {
+    const count = value.top / value.bottom;
+    if (count >= 1n && count <= BigInt(MOST))
+      return { told: { ...told, count: { count: Number(count), ...place } }, flaws };
+    const few = { ...place, expected: countOutOfRange(MOST), mends: () => [] };
+    return { told, flaws: [...flaws, few] };
+  }
+  const area = told.area ? undefined : areaTold(counted, units, reading);
+  if (!area?.area) return { told, flaws: [...flaws, cartonFlaw(counted)] };
+  const typed = text.slice(place.from, place.to).trim();
+  reading.note(cartonAreaRead(typed, area.area.typed));
+  return { told: area, flaws };
+}
+
+function cartonFlaw(found: RegExpExecArray): Flaw {
+  return { ...placeOf(found), expected: cartonMissing(), mends: () => [] };
+}
+
+function placeOf(found: RegExpExecArray): Place {
+  return { from: found.index, to: found.index + found[0].length };
+}
+
+function areaTold(found: RegExpExecArray, units: Units, { habits }: Reading): ToldCarton | undefined {
+  const figure = found.groups?.figure ?? '';
+  const value = figureOf(figure, habits);
+  if (!value || value.top <= 0n) return undefined;
+  const unit = units === 'imperial' ? SQUARE_TICKS_PER_SQUARE_FOOT : SQUARE_TICKS_PER_SQUARE_METRE;
+  const area = roundedRatio({ top: value.top * unit, bottom: value.bottom });
+  return { area: { area, typed: `${figure} ${units === 'imperial' ? 'sq ft' : 'm²'}`, ...placeOf(found) } };
+}
+
+export interface Carton {
+  readonly count: number;
+  readonly area: Area;
+}
+
+/** Count and area together: the missing one worked out from one plank's area, both checked to within 2 %. */
+export function cartonOf(told: ToldCarton, plank: Area, units: Units, reading: Reading): Carton | Flaw {
+  const saying = { units, decimal: reading.habits.decimal };
+  const { area, count } = told;
+  if (!area) return { count: count?.count ?? 1, area: plank * BigInt(count?.count ?? 1) };
+  const planks = count?.count ?? Number(roundedRatio({ top: area.area, bottom: plank }));
+  const product = plank * BigInt(planks);
+  const apart = area.area > product ? area.area - product : product - area.area;
+  const place = { from: area.from, to: area.to };
+  if (planks < 1 || apart * TOLERANCE > product) {
+    const exact = sayNumber(Number((area.area * 1000n) / plank) / 1000, saying, 3);
+    const expected = count
+      ? areaAgainstCount(area.typed, planks, sayArea(product, saying))
+      : planksNotWhole(area.typed, exact);
+    return { ...place, expected, mends: () => [] };
+  }
+  if (planks > MOST) return { ...place, expected: countOutOfRange(MOST), mends: () => [] };
+  if (!count) reading.note(countFromArea(area.typed, planks));
+  if (apart > 0n && sayArea(area.area, saying) !== sayArea(product, saying)) {
+    reading.note(areaStands(area.typed, planks, sayArea(product, saying)));
+  }
+  return { count: planks, area: area.area };
+}
+
+// A plank's price, whatever it is a price of, as the price of a carton.
+
+const START = FIGURE_START;
+const NAMED = `(?:price|priced|costs?|pay(?:ing)?)(?: ?(?:at|is|of|to be)(?![${LETTER}])| ?[:=])?`;
+const WHAT = [
+  `(?<foot>${SQUARE_FOOT})`,
+  `(?<metre>${SQUARE_METRE})`,
+  `(?<carton>${CARTON})`,
+  `(?<plank>${PLANK}|each(?![${LETTER}])|apiece(?![${LETTER}]))`,
+  `(?<line>(?:lin(?:ear)?\\.? ?)?(?:foot|feet|ft)(?![${LETTER}]))`,
+].join('|');
+const OF = `(?: ?-?(?:${PER} ?){0,2}(?:${WHAT}))?`;
+const AMOUNTS = [
+  `(?<before>${MARK}) ?(?<figure>${FIGURE})(?: ?(?<after>${MARK}))?`,
+  `(?<figure>${FIGURE}) ?(?<after>${MARK})`,
+];
+/** "per carton: $58": what it buys may come first, when no count stands before it. */
+const AHEAD = `(?:${START}${NAMED} ?|(?<!(?:\\d|[${LETTER}²]) ?))(?:per|an?|each|the)(?![${LETTER}]) ?(?:${WHAT}) ?[:=]? ?`;
+const PRICES = [
+  ...AMOUNTS.map((amount) => `${AHEAD}${amount}(?! ?${PER})`),
+  ...AMOUNTS.map((amount) => `(?:${START}${NAMED} ?)?${START}${amount}${OF}`),
+  `${START}${NAMED} ?(?<figure>${FIGURE})${OF}`,
+].map((source) => new RegExp(source));
+/** A figure for an area with no mark: 2.89/sq ft is probably a price. */
+const UNMARKED = new RegExp(
+  `${START}(?<figure>${FIGURE}) ?(?:per|/|an?(?![${LETTER}])) ?(?:${SQUARE_FOOT}|${SQUARE_METRE})`,
+);
+
+/** A price as told: the exact amount in whole units of its currency, and what it buys. */
+export interface ToldPrice {
+  readonly amount: Ratio;
+  readonly currency: string;
+  readonly of: 'carton' | 'plank' | 'foot' | 'metre';
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Claims the price of a plank, if one is told. */
+export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { told?: ToldPrice; flaws: Flaw[] } {
+  const found = rest.claimFirst(PRICES);
+  const unmarked = rest.claim(UNMARKED);
+  const flaws: Flaw[] = [];
+  if (unmarked) {
+    const place = placeOf(unmarked);
+    const typed = text.slice(place.from, place.to);
+    flaws.push({
+      ...place,
+      expected: found ? priceTwice() : priceMark(),
+      mends: () => (found ? [] : [`${markOf(reading.habits.currency)}${typed}`]),
+    });
+  }
+  if (!found) return { flaws };
+  for (let second = rest.claimFirst(PRICES); second; second = rest.claimFirst(PRICES)) {
+    flaws.push({ ...placeOf(second), expected: priceTwice(), mends: () => [] });
+  }
+  const place = placeOf(found);
+  const typed = text.slice(place.from, place.to).trim();
+  const groups = found.groups ?? {};
+  const amount = figureOf(groups.figure ?? '', reading.habits);
+  const flaw = (expected: string, ...mends: string[]) => ({
+    flaws: [...flaws, { ...place, expected, mends: () => mends }],
+  });
+  const { before, after } = groups;
+  if (!amount || (before !== undefined && after !== undefined && before !== after)) return flaw(notAPrice());
+  if (amount.top > HIGHEST_PRICE * amount.bottom) return flaw(tooHigh(reading));
+  const of = (['carton', 'plank', 'foot', 'metre'] as const).find((what) => groups[what] !== undefined);
+  if (!of && groups.line === undefined) return flaw(priceOfWhat());
+  if (!of) reading.note(footPriceRead(typed));
+  const currency = currencyOf(before ?? after, reading.habits);
+  return { told: { amount, currency, of: of ?? 'foot', ...place }, flaws };
+}
+
+/** The price of a carton in whole cents, rounded half up once. */
+export function cartonPrice(told: ToldPrice, carton: Carton, reading: Reading): Price | Flaw {
+  const [times, parts] = perCarton(told.of, carton);
+  const { top, bottom } = told.amount;
+  if (top * times > HIGHEST_PRICE * bottom * parts) {
+    return { from: told.from, to: told.to, expected: tooHigh(reading), mends: () => [] };
+  }
+  return { cents: portion(100n * top, times, bottom * parts), currency: told.currency };
+}
+
+/** How many of what the price buys are in a carton, as a ratio. */
+function perCarton(of: ToldPrice['of'], { count, area }: Carton): readonly [times: Area, parts: Area] {
+  if (of === 'foot') return [area, SQUARE_TICKS_PER_SQUARE_FOOT];
+  if (of === 'metre') return [area, SQUARE_TICKS_PER_SQUARE_METRE];
+  return of === 'plank' ? [BigInt(count), 1n] : [1n, 1n];
+}
+
+function tooHigh({ habits }: Reading): string {
+  return priceTooHigh(sayNumber(Number(HIGHEST_PRICE), { units: habits.units, decimal: habits.decimal }));
+}

@@ -1,0 +1,113 @@
+/** An amount of money, read exactly: a mark or a code before or after the figure, with either decimal mark. */
+
+import { padPrice } from '../text/floor-text.ts';
+import { notAPrice, priceExample, priceMark, priceRead, priceTooHigh } from '../text/plank-problems-text.ts';
+import { portion, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
+import { sayMoney, sayNumber } from './format.ts';
+import { numeralAt, type Ratio, valued } from './parse-number.ts';
+import { type Habits, type Read, type Reading, read, unread } from './reading.ts';
+import type { Price } from './readings-made.ts';
+import { LETTER, plainSigns, withoutHidden } from './rooms/room-text.ts';
+
+/** The most that one price may be, in whole units of its currency. */
+export const HIGHEST_PRICE = 1_000_000n;
+const LONGEST_TEXT = 60;
+
+/** ISO 4217 codes by what people type for them; a bare $ is the asker's own dollar. */
+const CURRENCIES: Readonly<Record<string, string>> = {
+  us$: 'USD',
+  usd: 'USD',
+  ca$: 'CAD',
+  c$: 'CAD',
+  cad: 'CAD',
+  au$: 'AUD',
+  a$: 'AUD',
+  aud: 'AUD',
+  '€': 'EUR',
+  eur: 'EUR',
+  euro: 'EUR',
+  euros: 'EUR',
+  '£': 'GBP',
+  gbp: 'GBP',
+  chf: 'CHF',
+};
+
+/** A figure of money or of an area as typed, as the source of a pattern for plain text. */
+export const FIGURE = '(?:(?<!\\d|\\d[.,])\\d+(?:[.,]\\d+)*|(?<!\\d)\\.\\d+)';
+
+/** A figure begins where no letter, digit or decimal mark stands right before it. */
+export const FIGURE_START = `(?<![${LETTER}\\d.]|\\d,)`;
+
+/** A currency's mark or code as typed, as the source of a pattern for plain text. */
+export const MARK = '(?:us\\$|ca\\$|au\\$|c\\$|a\\$|[$€£]|(?:usd|cad|aud|euros?|eur|gbp|chf|dollars?)(?![a-z]))';
+
+const MONEY = new RegExp(`^(?:(?<before>${MARK}) ?)?(?<figure>${FIGURE})(?: ?(?<after>${MARK}))?$`);
+
+/** The currency of a mark; of none, the asker's own. */
+export function currencyOf(mark: string | undefined, habits: Habits): string {
+  const code = CURRENCIES[mark ?? ''];
+  if (code) return code;
+  if (mark === undefined) return habits.currency;
+  return ['USD', 'CAD', 'AUD'].includes(habits.currency) ? habits.currency : 'USD';
+}
+
+/** The mark of a currency as it stands before a figure. */
+export function markOf(currency: string): string {
+  return { USD: '$', EUR: '€', GBP: '£' }[currency] ?? `${currency} `;
+}
+
+/** The exact value of a typed figure, undefined when its marks make no number. */
+export function figureOf(typed: string, habits: Habits): Ratio | undefined {
+  const numeral = numeralAt(typed, 0, false);
+  if (!numeral || numeral.end !== typed.length) return undefined;
+  const value = valued(numeral, undefined, habits.decimal);
+  return value && 'top' in value ? value : undefined;
+}
+
+/**
+ * An amount of money in whole cents, at most 1,000,000: $58, 31,90 €, CAD 12.50. Finer than a cent is rounded half up, once,
+ * and noted; so is the currency when none is typed. Never throws: what is no price is a Problem with one to type instead.
+ */
+export function readPrice(text: string, reading: Reading): Read<Price> {
+  const { option, habits } = reading;
+  const typed = withoutHidden(text.trim(), '\ufffd');
+  const got = typed.length > LONGEST_TEXT ? `${[...typed].slice(0, LONGEST_TEXT).join('')}…` : typed;
+  const problem = (expected: string) => unread({ option, got, expected, fix: priceExample(habits.currency) });
+  if (typed.length > LONGEST_TEXT) return problem(notAPrice());
+  const { before, figure, after } = MONEY.exec(plainSigns(typed))?.groups ?? {};
+  if (figure === undefined) return problem(/\d/.test(typed) ? priceMark() : notAPrice());
+  const value = figureOf(figure, habits);
+  if (!value || (before !== undefined && after !== undefined && before !== after)) return problem(notAPrice());
+  if (value.top > HIGHEST_PRICE * value.bottom) {
+    return problem(priceTooHigh(sayNumber(Number(HIGHEST_PRICE), { units: habits.units, decimal: habits.decimal })));
+  }
+  const mark = before ?? after;
+  const price = { cents: portion(100n, value.top, value.bottom), currency: currencyOf(mark, habits) };
+  const exact = (100n * value.top) % value.bottom === 0n;
+  if (mark === undefined || !exact) {
+    const saying = { units: habits.units, decimal: habits.decimal };
+    reading.note(priceRead(typed, sayMoney(price.cents, price.currency, saying)));
+  }
+  return read(price);
+}
+
+// What a separate pad costs: an amount of money for an area.
+
+/** A price for `per` square ticks. */
+export interface AreaPrice {
+  readonly price: Price;
+  readonly per: bigint;
+}
+
+/** `$0.45/sq ft`, `0,90 € per m²`; `none` is undefined. */
+export function readPadPrice(text: string, reading: Reading): Read<AreaPrice | undefined> {
+  if (/^(?:none|no|0)$/i.test(text.trim())) return read(undefined);
+  const typed =
+    /^(.+?)(?<!\s)\s*(?:\/|per|a|pro)\s*(sq\.?\s*(?:ft|feet|foot)|square (?:foot|feet)|sqft|ft²|m²|m2|sq\.?\s*m|square met(?:er|re)s?)\.?$/i.exec(
+      text.trim(),
+    );
+  const price = typed?.[1] ? readPrice(typed[1], reading) : undefined;
+  if (!typed || !price?.ok) return unread(padPrice(reading.option, text));
+  const per = /f/i.test(typed[2] ?? '') ? SQUARE_TICKS_PER_SQUARE_FOOT : SQUARE_TICKS_PER_SQUARE_METRE;
+  return read({ price: price.value, per });
+}

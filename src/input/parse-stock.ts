@@ -1,0 +1,141 @@
+/** Sticks to buy and sticks at hand: `8 ft $7.98; 12 ft $12.48; 16 ft`, `have 3 x 8 ft, 5'2"`. */
+
+import type { Problem } from '../reply/reply.ts';
+import {
+  noStockToBuy,
+  onSaleOnly,
+  stockPriceRead,
+  stockUnread,
+  tooMuchStock,
+  twoCurrencies,
+} from '../text/trim-problems-text.ts';
+import { inches, type Length, portion, TICKS_PER_FOOT, TICKS_PER_METRE } from '../units/length.ts';
+import { sayLength, sayMoney } from './format.ts';
+import { readLength } from './parse-length.ts';
+import { FIGURE, MARK, readPrice } from './parse-price.ts';
+import { type Read, type Reading, read, unread } from './reading.ts';
+import type { Price } from './readings-made.ts';
+import { plainSigns } from './rooms/room-text.ts';
+
+// One stock length: how many where they are at hand, how long, and what one costs, by the stick or by its
+// length.
+
+/** `have` sticks are at hand; undefined where it is bought. */
+export interface StockItem {
+  readonly length: Length;
+  readonly have?: number;
+  readonly price?: Price;
+}
+
+const MOST_HAVE = 200;
+const COUNT = /^(\d{1,3})\s*(?:x|\*|(?:sticks?|pieces?|boards?|lengths?)(?:\s*(?:of|at))?)\s*(?=\d)/;
+const AMOUNT = `(?:\\b(?:at|for)\\s+|@\\s*)?((?:${MARK} ?${FIGURE})|(?:${FIGURE} ?${MARK}))`;
+const UNMARKED = `(?:\\b(?:at|for)\\s+|@\\s*)(${FIGURE})`;
+const PER = `\\s*(?:each|apiece|a piece|a stick|per stick|/ ?stick)|\\s*(?:/|per|a)\\s*(ft|foot|m|met(?:re|er)|lf|linear foot)\\b`;
+const PRICE = new RegExp(`(?:(?<![\\s,])[\\s,]+)?(?:${AMOUNT}|${UNMARKED})(?:${PER})?\\s*$`);
+
+/** An item of stock; undefined when it cannot be read. A bare number is in feet or metres. */
+export function stockItem(typed: string, atHand: boolean, reading: Reading): StockItem | undefined {
+  const plain = plainSigns(typed).trim();
+  const priced = PRICE.exec(plain);
+  const before = priced ? plain.slice(0, priced.index).trim() : plain;
+  const count = COUNT.exec(before);
+  const size = count ? before.slice(count[0].length) : before;
+  const length = readLength(
+    size.replace(/(?:(?<!\s)\s+)?\b(?:sticks?|boards?|long|each)\b/g, ''),
+    reading,
+    reading.habits.units === 'metric' ? 'm' : 'ft',
+  );
+  if (!length.ok || (count && !atHand)) return undefined;
+  if (atHand) {
+    const have = Number(count?.[1] ?? 1);
+    return have < 1 || have > MOST_HAVE ? undefined : { length: length.value, have };
+  }
+  if (!priced) return { length: length.value };
+  const price = readPrice(priced[1] ?? priced[2] ?? '', reading);
+  if (!price.ok) return undefined;
+  const per = priced[3] === undefined ? undefined : priced[3].startsWith('m') ? TICKS_PER_METRE : TICKS_PER_FOOT;
+  const { cents, currency } = price.value;
+  const each = per === undefined ? cents : portion(BigInt(cents), BigInt(length.value), BigInt(per));
+  return { length: length.value, price: { cents: each, currency } };
+}
+
+// Prices for stock lengths told without one, where others have theirs: by the foot of the dearest told.
+
+/** Items to buy, each with a price where any has one; what was filled in is noted. */
+export function filledPrices(
+  items: readonly StockItem[],
+  currency: string | undefined,
+  reading: Reading,
+): readonly StockItem[] {
+  if (currency === undefined) return items;
+  const priced = items.flatMap(({ length, price }) => (price ? [{ length, cents: price.cents }] : []));
+  const [dearest] = priced.sort((a, b) => b.cents * a.length - a.cents * b.length);
+  if (!dearest) return items;
+  return items.map((item) => {
+    if (item.price || item.have !== undefined) return item;
+    const cents = portion(BigInt(dearest.cents), BigInt(item.length), BigInt(dearest.length));
+    const saying = { units: reading.habits.units, decimal: reading.habits.decimal };
+    reading.note(stockPriceRead(sayLength(item.length, saying), sayMoney(cents, currency, saying)));
+    return { ...item, price: { cents, currency } };
+  });
+}
+
+/** Stock lengths with what each costs; `currency` undefined where no price was told. */
+export interface ToldStock {
+  readonly items: readonly StockItem[];
+  readonly currency: string | undefined;
+}
+
+const MOST_ITEMS = 24;
+const SHORTEST = inches(6);
+
+/** Items apart by `;`, a new line, `and`, or a comma and a space; what follows `have` up to the `;` is at hand. All problems at once. */
+export function readStock(text: string, reading: Reading): Read<ToldStock> {
+  const items: StockItem[] = [];
+  const wrong: string[] = [];
+  const metric = reading.habits.units === 'metric';
+  const standard = metric ? '2.4 m' : '8 ft';
+  const mended = text
+    .split(/[;\n]/)
+    .filter((section) => section.trim() !== '')
+    .map((section) => {
+      let atHand = false;
+      return section
+        .split(/,\s+|(?<!\s)\s+(?:and|&)\s+/)
+        .filter((part) => part.trim() !== '')
+        .map((part) => {
+          const have = /^\s*(?:i\s+|we\s+)?(?:have|got|leftovers?|left over)\b\s*:?/i.exec(part);
+          atHand ||= have !== null;
+          const typed = part.slice(have?.[0].length ?? 0).trim();
+          const item = stockItem(typed, atHand, reading);
+          if (item && item.length >= SHORTEST) {
+            items.push(item);
+            return part.trim();
+          }
+          wrong.push(part.trim());
+          return `${have ? 'have ' : ''}${standard}`;
+        })
+        .join(', ');
+    })
+    .join('; ');
+  const got = { option: reading.option, got: text };
+  const [first, ...more] = wrong.map((part): Problem => stockUnread({ ...got, got: part }, mended));
+  if (first) return unread(first, ...more);
+  if (items.length === 0) return unread(stockUnread(got, standard));
+  if (items.length > MOST_ITEMS) return unread(tooMuchStock(got, MOST_ITEMS, standard));
+  if (items.every(({ have }) => have !== undefined)) return unread(noStockToBuy(got, `${mended}; ${standard}`));
+  const currencies = [...new Set(items.flatMap(({ price }) => (price ? [price.currency] : [])))];
+  const [currency, other] = currencies;
+  if (other !== undefined) return unread(twoCurrencies(got, standard));
+  return read({ items: filledPrices(items, currency, reading), currency });
+}
+
+/** As readStock, for profiles of several kinds: what is at hand would fit one of them only, and is a Problem. */
+export function readStockOnSale(text: string, reading: Reading): Read<ToldStock> {
+  const stock = readStock(text, reading);
+  if (!stock.ok || stock.value.items.every(({ have }) => have === undefined)) return stock;
+  const sections = text.split(/[;\n]/).filter((section) => !/\b(?:have|got|left)/i.test(section));
+  const fix = sections.map((section) => section.trim()).join('; ');
+  return unread(onSaleOnly({ option: reading.option, got: text }, fix));
+}

@@ -1,0 +1,385 @@
+/** Arithmetic in lengths as it is done with a tape in hand: 12'6" + 2 x 3'4 1/2" - 5/8", half of 3.8 m, 12'6" to mm. */
+
+import { createRequire } from 'node:module';
+import type * as MathModule from 'mathjs';
+import type { Fraction, MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
+import type { Fact, Problem, Result } from '../reply/reply.ts';
+import { TAPE } from '../text/help-text.ts';
+import {
+  dividedByZero,
+  type Got,
+  hyphenRead,
+  noSuchThing,
+  notASum,
+  nothingBetween,
+  sumNotAboveZero,
+  sumTooLarge,
+  sumTooLong,
+  typedSumExample,
+  unlikeThings,
+  wrongTarget,
+} from '../text/length-problems-text.ts';
+import { type Area, type Length, TICKS_PER_INCH, ticks } from '../units/length.ts';
+import { type Saying, sayArea, sayCut, sayLength, sayNumber } from './format.ts';
+import { noteBare, noteDecimalFeet, plainText, type Quantity, quantityAt, unitsOf } from './parse-length.ts';
+import {
+  type LengthUnit,
+  MOST_TICKS,
+  matchAt,
+  roundedRatio,
+  UNIT_PATTERN,
+  UNITS,
+  unitMatched,
+} from './parse-number.ts';
+import { type Habits, type Read, type Reading, read, type Units, unread } from './reading.ts';
+
+// The terms of a sum of lengths: each quantity becomes a symbol, so that only the structure is left to parse.
+
+/** `structure` holds only symbols (q0, q1 …), the four signs and brackets; symbol qN stands for quantities[N]. */
+export interface Terms {
+  readonly structure: string;
+  readonly quantities: readonly Quantity[];
+}
+
+const DEEPEST = 30;
+const SIGN = /[+\-*/×·∙⋅÷]|(?:plus|minus|times|multiplied by|divided by|by|x)(?![a-z])/y;
+const SHARE = /(?:(?:a|one) +)?(?<share>half|third|quarter)(?![a-z])(?: +of(?![a-z]))?|(?:twice|double)(?![a-z])/y;
+
+const MULTIPLY = new Set(['*', '×', '·', '∙', '⋅', 'x', 'times', 'multiplied by', 'by']);
+const DIVIDE = new Set(['/', '÷', 'divided by']);
+const PARTS: Readonly<Record<string, bigint>> = { half: 2n, third: 3n, quarter: 4n };
+
+/** The terms of a plain text, or a Problem that shows where it cannot be followed. */
+export function termsOf(text: string, reading: Reading, got: Got, example: string): Terms | Problem {
+  const quantities: Quantity[] = [];
+  /** For each open bracket, the shares ("half of") that end where it closes. */
+  const open: number[] = [];
+  let [structure, shares, signs, at, afterValue] = ['', 0, 0, 0, false];
+  const close = (count: number): void => {
+    structure += ')'.repeat(count);
+    [shares, signs, afterValue] = [0, 0, true];
+  };
+
+  for (;;) {
+    while (text[at] === ' ') at++;
+    if (at >= text.length) break;
+    if (open.length + signs + shares > DEEPEST)
+      return sumTooLarge(got, `${DEEPEST} brackets inside each other`, example);
+    const stuck = notASum(got, text.slice(at, at + 20), example);
+
+    const quantity = quantityAt(text, at, { reading, sum: true });
+    if (quantity && 'expected' in quantity) return quantity;
+    const share = quantity ? undefined : matchAt(SHARE, text, at);
+    const opens = text[at] === '(';
+    if (afterValue && (quantity || share || opens)) return nothingBetween(got, example);
+
+    if (quantity) {
+      structure += `q${quantities.push(quantity) - 1}`;
+      close(shares);
+      at = quantity.end;
+    } else if (share) {
+      structure += `(q${quantities.push(shareOf(share, at)) - 1}*`;
+      shares++;
+      at += share[0].length;
+    } else if (opens) {
+      structure += '(';
+      open.push(shares);
+      [shares, at] = [0, at + 1];
+    } else if (text[at] === ')') {
+      const ending = open.pop();
+      if (ending === undefined || !afterValue) return stuck;
+      close(ending + 1);
+      at++;
+    } else {
+      const sign = matchAt(SIGN, text, at)?.[0];
+      if (sign === undefined) return stuck;
+      const plain = MULTIPLY.has(sign) ? '*' : DIVIDE.has(sign) ? '/' : sign === 'plus' || sign === '+' ? '+' : '-';
+      if (!afterValue && (plain === '*' || plain === '/')) return stuck;
+      signs = afterValue ? 0 : signs + 1;
+      structure += plain;
+      [afterValue, at] = [false, at + sign.length];
+    }
+  }
+  return afterValue && open.length === 0 ? { structure, quantities } : notASum(got, '', example);
+}
+
+/** "half of" as the number it multiplies by. */
+function shareOf(match: RegExpExecArray, at: number): Quantity {
+  const share = match.groups?.share;
+  const bottom = share === undefined ? 1n : (PARTS[share] ?? 1n);
+  return { power: 0, top: share === undefined ? 2n : 1n, bottom, typed: match[0], end: at + match[0].length };
+}
+
+// The value of a parsed sum of lengths, exactly, with its dimension checked at every step.
+
+/** An exact amount in ticks to the `power`: 0 a number, 1 a length, 2 an area. */
+export interface Value {
+  readonly amount: Fraction;
+  readonly power: number;
+  /** What was typed, when it is only numbers without units added up: next to a length they are lengths. */
+  readonly bare?: string;
+}
+
+/** The surroundings of one sum. */
+export interface Sum {
+  readonly reading: Reading;
+  readonly bare: LengthUnit;
+  readonly got: Got;
+  readonly example: string;
+}
+
+/** What of mathjs a sum needs: the parse tree and exact fractions, nothing that computes. */
+type Arithmetic = Pick<MathModule.MathJsInstance, 'parse' | 'fraction'>;
+
+let loaded: Arithmetic | undefined;
+
+/** Loaded with the first sum, which most asks never are, and from mathjs's one file: its thousand files take four times as long. */
+function arithmetic(): Arithmetic {
+  if (loaded) return loaded;
+  const { create, parseDependencies, fractionDependencies } = createRequire(import.meta.url)(
+    'mathjs/lib/browser/math.js',
+  ) as typeof MathModule;
+  loaded = create({ ...parseDependencies, ...fractionDependencies } as MathModule.FactoryFunctionMap);
+  return loaded;
+}
+
+/** What the terms come to, or the Problem that stops them. Throws an Error for a structure that is more than arithmetic. */
+export function totalOf(terms: Terms, sum: Sum): Value | Problem {
+  return valueAt(arithmetic().parse(terms.structure), terms, sum);
+}
+
+/** `value` as a length when it is numbers without units, which is noted; anything else stays what it is. */
+export function asLength(value: Value, { bare, reading }: Sum): Value {
+  if (value.bare === undefined) return value;
+  noteBare(value.bare, bare, value.amount.abs().lte(1), reading);
+  return { amount: value.amount.mul(UNITS[bare].ticks), power: 1 };
+}
+
+function valueAt(node: MathNode, terms: Terms, sum: Sum): Value | Problem {
+  if (isParenthesis(node)) return valueAt(node.content, terms, sum);
+  if (isSymbol(node)) {
+    const quantity = terms.quantities[Number(node.name.slice(1))];
+    if (!quantity) throw new Error(`no quantity for the symbol ${node.name}`);
+    const { top, bottom, power, typed } = quantity;
+    return { amount: arithmetic().fraction(top, bottom), power, ...(power === 0 && { bare: typed }) };
+  }
+  if (!isOperator(node)) throw new Error(`more than arithmetic: ${node.type}`);
+  const [first, second] = node.args;
+  const left = first && valueAt(first, terms, sum);
+  if (!left || 'expected' in left) return left ?? missing(node.type);
+  const sign: string = node.fn;
+  if (sign === 'unaryPlus') return left;
+  if (sign === 'unaryMinus') {
+    return { ...left, amount: left.amount.neg(), ...(left.bare !== undefined && { bare: `-${left.bare}` }) };
+  }
+  const right = second && valueAt(second, terms, sum);
+  if (!right || 'expected' in right) return right ?? missing(node.type);
+  if (sign === 'add' || sign === 'subtract') return added(left, right, sign, sum);
+  if (sign === 'multiply') return multiplied(left, right, sum);
+  if (sign === 'divide') return divided(left, right, sum);
+  throw new Error(`more than arithmetic: ${sign}`);
+}
+
+function added(left: Value, right: Value, sign: 'add' | 'subtract', sum: Sum): Value | Problem {
+  const [from, by] = [right.power === 1 ? asLength(left, sum) : left, left.power === 1 ? asLength(right, sum) : right];
+  if (from.power !== by.power) {
+    const deed = sign === 'add' ? `adds ${kind(by)} to ${kind(from)}` : `takes ${kind(by)} from ${kind(from)}`;
+    return unlikeThings(sum.got, deed, sum.example);
+  }
+  const amount = sign === 'add' ? from.amount.add(by.amount) : from.amount.sub(by.amount);
+  if (from.bare === undefined || by.bare === undefined) return { amount, power: from.power };
+  return { amount, power: 0, bare: `${from.bare} ${sign === 'add' ? '+' : '-'} ${by.bare}` };
+}
+
+function multiplied(left: Value, right: Value, sum: Sum): Value | Problem {
+  const power = left.power + right.power;
+  if (power > 2) return noSuchThing(sum.got, `multiplies ${kind(left)} by ${kind(right)}`, sum.example);
+  return { amount: left.amount.mul(right.amount), power };
+}
+
+function divided(left: Value, right: Value, sum: Sum): Value | Problem {
+  if (right.amount.equals(0)) return dividedByZero(sum.got, sum.example);
+  const power = left.power - right.power;
+  if (power < 0) return noSuchThing(sum.got, `divides ${kind(left)} by ${kind(right)}`, sum.example);
+  return { amount: left.amount.div(right.amount), power };
+}
+
+function kind({ power }: Value): string {
+  return power === 0 ? 'a number' : power === 1 ? 'a length' : 'an area';
+}
+
+function missing(type: string): never {
+  throw new Error(`a sign without its values: ${type}`);
+}
+
+const isParenthesis = (node: MathNode): node is ParenthesisNode => node.type === 'ParenthesisNode';
+const isSymbol = (node: MathNode): node is SymbolNode => node.type === 'SymbolNode';
+const isOperator = (node: MathNode): node is OperatorNode => node.type === 'OperatorNode';
+
+/** What a sum comes to; `exact` is false when it was rounded to a tick, `to` is the unit asked for, `units` its system, else the first typed one's. */
+export type Tape =
+  | {
+      readonly kind: 'length';
+      readonly length: Length;
+      readonly exact: boolean;
+      readonly units: Units;
+      readonly to?: LengthUnit;
+    }
+  | {
+      readonly kind: 'area';
+      readonly area: Area;
+      readonly exact: boolean;
+      readonly units: Units;
+      readonly to?: LengthUnit;
+    }
+  | { readonly kind: 'number'; readonly value: number };
+
+const LONGEST_TEXT = 300;
+const MOST_SUM = MOST_TICKS * 100n;
+const MOST_NUMBER = 1e15;
+const TARGET = new RegExp(
+  `(?<! ) +(?:in|to|into|as) +(?<square>(?:sq\\.?|square) *)?${UNIT_PATTERN}(?<two>²|2|\\^2)?\\.?(?<rest> and inches)?$`,
+);
+
+/**
+ * The value of a sum, rounded once to a tick and above zero. Numbers without a unit multiply and divide; added to a length,
+ * or added up by themselves, they are lengths in `bare`, which is noted. Length × length is an area, area ÷ length a length,
+ * length ÷ length a number; anything else, and what comes to zero or below, is a Problem. Never throws on any text.
+ */
+export function readTape(text: string, reading: Reading, bare: LengthUnit): Read<Tape> {
+  const got = { option: reading.option, got: text.trim() };
+  const example = typedSumExample(reading.habits.units === 'metric', reading.habits.decimal);
+  if (text.length > LONGEST_TEXT) return unread(sumTooLarge(got, `${LONGEST_TEXT} characters`, example));
+  const plain = plainText(text)
+    .replace(/(?<![ =?])[ =?]+$/, '')
+    .trim();
+  if (plain === '') return unread(notASum(got, '', example));
+  const target = targetOf(plain);
+  const terms = termsOf(target ? plain.slice(0, target.start) : plain, reading, got, example);
+  if ('expected' in terms) return unread({ ...terms, got: got.got });
+  for (const quantity of terms.quantities) noteDoubts(quantity, reading);
+
+  const sum: Sum = { reading, bare: unitAtEnd(terms) ?? bare, got, example };
+  const value = totalOf(terms, sum);
+  if ('expected' in value) return unread(value);
+  const units = unitsOf(target?.unit ?? terms.quantities.find(({ unit }) => unit)?.unit ?? bare);
+  const tape = tapeOf(asLength(value, sum), { units, decimal: reading.habits.decimal }, sum, target);
+  return 'expected' in tape ? unread(tape) : read(tape);
+}
+
+/** The unit of lengths that are only added up, where nothing but the last of them names one, in letters: 5 + 3 + 9 ft are feet. */
+function unitAtEnd({ structure, quantities }: Terms): LengthUnit | undefined {
+  const last = quantities.at(-1);
+  const others = quantities.slice(0, -1);
+  // Beside feet with a mark, and below one, a number is what is read off a tape: inches.
+  const alike = others.every(({ unit, power, top, bottom }) => unit === undefined && power === 0 && top >= bottom);
+  const named = last?.power === 1 && /[a-z]\.?$/i.test(last.typed.trim());
+  return alike && named && /^q0(?:[+-]q\d+)+$/.test(structure) ? last.unit : undefined;
+}
+
+interface Target {
+  readonly unit: LengthUnit;
+  readonly square: boolean;
+  readonly start: number;
+}
+
+/** The unit a sum is asked for in ("… to mm"), and where that begins. */
+function targetOf(plain: string): Target | undefined {
+  const match = TARGET.exec(plain);
+  const unit = match && unitMatched(match);
+  if (!match || !unit || (match.groups?.rest !== undefined && unit !== 'ft')) return undefined;
+  const square = match.groups?.square !== undefined || match.groups?.two !== undefined;
+  return { unit, square, start: match.index };
+}
+
+function noteDoubts(quantity: Quantity, reading: Reading): void {
+  if (quantity.hyphen) reading.note(hyphenRead(quantity.typed, quantity.typed.replaceAll('-', ' ')));
+  if (quantity.unit && quantity.power === 1 && quantity.top <= MOST_SUM * quantity.bottom) {
+    noteDecimalFeet(quantity, quantity.unit, ticks(Number(roundedRatio(quantity))), reading);
+  }
+}
+
+function tapeOf({ amount, power }: Value, saying: Saying, { got, example }: Sum, target?: Target): Tape | Problem {
+  const whole = roundedRatio({ top: amount.n, bottom: amount.d });
+  const figures = whole * amount.s;
+  const exact = amount.d === 1n;
+  const also = { units: saying.units, ...(target && { to: target.unit }) };
+  if (power === 0) {
+    const value = amount.valueOf();
+    if (!(Math.abs(value) <= MOST_NUMBER)) return sumTooLong(got, sayNumber(MOST_NUMBER, saying), example);
+    if (amount.s <= 0n || amount.n === 0n) return sumNotAboveZero(got, sayNumber(value, saying), example);
+    return target ? wrongTarget(got, 'a number', example) : { kind: 'number', value };
+  }
+  if (power === 2) {
+    if (whole > MOST_SUM * MOST_SUM) return sumTooLong(got, '100 km²', example);
+    return figures <= 0n
+      ? sumNotAboveZero(got, sayArea(figures, saying), example)
+      : { kind: 'area', area: figures, exact, ...also };
+  }
+  if (whole > MOST_SUM) return sumTooLong(got, '10 km', example);
+  const length = ticks(Number(figures));
+  if (figures <= 0n) return sumNotAboveZero(got, sayLength(length, saying), example);
+  return target?.square ? wrongTarget(got, 'a length', example) : { kind: 'length', length, exact, ...also };
+}
+
+// What a sum of lengths comes to, said in both systems, and as result data.
+
+const TICKS_PER_SIXTEENTH = TICKS_PER_INCH / 16;
+
+/** Result data of kind tape: a length in ticks, an area in square ticks, or a plain number. */
+export type TapeResult = Result & { readonly kind: 'tape' } & (
+    | { readonly length: number }
+    | { readonly area: number }
+    | { readonly number: number }
+  );
+
+/** Headline, facts and data of a sum; `typed` is the sum as typed, whose own units come first unless it names others. */
+export function sayTape(
+  tape: Tape,
+  typed: string,
+  habits: Habits,
+): { headline: string; facts: readonly Fact[]; data: TapeResult } {
+  const { decimal } = habits;
+  const imperial = { units: 'imperial', decimal } as const;
+  const metric = { units: 'metric', decimal } as const;
+  if (tape.kind === 'number') {
+    const value = sayNumber(tape.value, imperial, 6);
+    return { headline: `${typed} = ${value}`, facts: [], data: { kind: 'tape', number: tape.value } };
+  }
+  const { units } = tape;
+  if (tape.kind === 'area') {
+    const said = units === 'metric' ? sayArea(tape.area, metric) : sayArea(tape.area, imperial);
+    return {
+      headline: `${typed} = ${said}`,
+      facts: [
+        { label: TAPE.squareFeet, value: sayArea(tape.area, imperial) },
+        { label: TAPE.squareMetres, value: sayArea(tape.area, metric) },
+      ],
+      data: { kind: 'tape', area: Number(tape.area) },
+    };
+  }
+  return {
+    headline: `${typed} = ${tape.to ? sayIn(tape.length, tape.to, decimal) : sayLength(tape.length, { units, decimal })}`,
+    facts: [
+      { label: TAPE.imperial, value: sayLength(tape.length, imperial) },
+      { label: TAPE.inches, value: sayCut(tape.length, imperial) },
+      { label: TAPE.metric, value: sayLength(tape.length, metric) },
+      { label: TAPE.millimetres, value: sayIn(tape.length, 'mm', decimal) },
+    ],
+    data: { kind: 'tape', length: tape.length },
+  };
+}
+
+/** Decimals worth showing: a tenth of a millimetre, or finer where that is exact. */
+const DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 2, m: 4, in: 4, ft: 4, yd: 4 };
+
+/** A length in the one unit asked for; feet and inches as on a tape, and where that is not exact, both. */
+function sayIn(length: Length, unit: LengthUnit, decimal: Habits['decimal']): string {
+  const saying = { units: unitsOf(unit), decimal };
+  const value = Number((length / Number(UNITS[unit].ticks)).toFixed(DECIMALS[unit]));
+  // No thousands mark: 3,810 mm could be read as a decimal.
+  const figure = `${String(value).replace('.', decimal)} ${unit}`;
+  if (unit !== 'ft' && unit !== 'in') return figure;
+  const onTape = unit === 'ft' ? sayLength(length, saying) : sayCut(length, saying);
+  return length % TICKS_PER_SIXTEENTH === 0 ? onTape : TAPE.about(figure, onTape);
+}

@@ -1,0 +1,215 @@
+/** Weights as people type them: of a load, and of a floor by its area. */
+
+import type { LiftDuration } from '../prep/lifting.ts';
+import { KILOGRAMS_PER_POUND } from '../prep/tearout-amounts.ts';
+import {
+  notALaidWeight,
+  notALiftWay,
+  notAPace,
+  notAStretch,
+  notATwist,
+  notAWeight,
+  weightReadIn,
+} from '../text/prep-problems-text.ts';
+import { sayWeight } from './format.ts';
+import { type Read, type Reading, read, type Units, unread } from './reading.ts';
+
+const FIGURE = '(\\d{1,6}(?:[.,]\\d{1,3})?)';
+const WEIGHT = new RegExp(`^${FIGURE} ?([a-z#]*\\.?)$`);
+const LAID = new RegExp(`^${FIGURE} ?([a-z]+)\\.? ?(?:/|per|an?) ?(.+)$`);
+const POUNDS = /^(?:lbs?|pounds?|#)\.?$/;
+const KILOGRAMS = /^(?:kgs?|kilos?|kilograms?|kilogrammes?)\.?$/;
+const SQUARE_METRES: readonly (readonly [RegExp, number])[] = [
+  [/^(?:sq\.? ?yds?|sq\.? ?yards?|square yards?|yd2|yd²)\.?$/, 0.83612736],
+  [/^(?:sq\.? ?ft|sq\.? ?feet|square (?:foot|feet)|sf|ft2|ft²)\.?$/, 0.09290304],
+  [/^(?:sq\.? ?m|square met(?:re|er)s?|m2|m²)\.?$/, 1],
+];
+
+/** A figure with a decimal point or comma. */
+export function figureOf(typed: string): number {
+  return Number(typed.replace(',', '.'));
+}
+
+/** Kilograms from `least` to `most`; a bare number is pounds or kilograms by habit, and that is noted. */
+export function readWeight(text: string, reading: Reading, least: number, most: number): Read<number> {
+  const match = WEIGHT.exec(plain(text));
+  const unit = match?.[2] ?? '';
+  const { units } = reading.habits;
+  const bare = units === 'metric' ? 'kg' : 'lb';
+  const inPounds = POUNDS.test(unit) || (unit === '' && bare === 'lb');
+  const known = unit === '' || inPounds || KILOGRAMS.test(unit);
+  const value = match?.[1] && known ? figureOf(match[1]) * (inPounds ? KILOGRAMS_PER_POUND : 1) : Number.NaN;
+  if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
+    const say = (kilograms: number) => sayWeight(kilograms, reading.habits);
+    return unread(notAWeight({ option: reading.option, got: text }, say(least), say(most)));
+  }
+  if (unit === '' && match?.[1]) reading.note(weightReadIn(match[1], bare === 'kg' ? 'kilograms' : 'pounds'));
+  return read(value);
+}
+
+/** Kilograms a square metre; undefined for `usual`. From 0.1 to 200. */
+export function readLaidWeight(text: string, reading: Reading): Read<number | undefined> {
+  const typed = plain(text);
+  if (/^(?:usual|standard|typical|unknown)$/.test(typed)) return read(undefined);
+  const match = LAID.exec(typed);
+  const [unit, per] = [match?.[2] ?? '', match?.[3] ?? ''];
+  const area = SQUARE_METRES.find(([word]) => word.test(per))?.[1];
+  const kilograms = POUNDS.test(unit)
+    ? KILOGRAMS_PER_POUND
+    : KILOGRAMS.test(unit)
+      ? 1
+      : unit === 'g'
+        ? 0.001
+        : Number.NaN;
+  const value = match?.[1] && area !== undefined ? (figureOf(match[1]) * kilograms) / area : Number.NaN;
+  if (!(value >= 0.1 && value <= 200)) return unread(notALaidWeight({ option: reading.option, got: text }));
+  return read(value);
+}
+
+function plain(text: string): string {
+  return text.normalize('NFC').trim().toLowerCase().replace(/\s+/g, ' ');
+}
+
+// How often and for how long something is lifted, and how far the body twists.
+
+const PACE_FIGURE = '(\\d{1,3}(?:[.,]\\d{1,2})?)';
+const EACH = new RegExp(
+  `^${PACE_FIGURE}(?: ?(?:lifts?|times|x|cartons?))? ?(?:(?:a|per|each|every|/) ?min(?:utes?)?)?$`,
+);
+const EVERY = new RegExp(`^every ${PACE_FIGURE}? ?(min(?:utes?)?|s|sec(?:onds?)?)$`);
+const HOURS = new RegExp(
+  `^(?:(?:${PACE_FIGURE}|(\\d{1,2} )?(1/2|1/4|3/4)) ?(?:h|hrs?|hours?))? ?(?:and )?(?:(\\d{1,3}) ?(?:m|mins?|minutes?))?$`,
+);
+
+/** Lifts a minute: `1 a minute`, `3/min`, `every 5 minutes`, `every 20 seconds`, or a bare number of them. */
+export function readLiftPace(text: string, reading: Reading): Read<number> {
+  const plain = text
+    .trim()
+    .toLowerCase()
+    .replace(/\s+/g, ' ')
+    .replace(/^once /, '');
+  const each = EACH.exec(plain);
+  const every = EVERY.exec(plain);
+  const seconds = figureOf(every?.[1] ?? '1') * (every?.[2]?.startsWith('s') ? 1 : 60);
+  const pace = each?.[1] ? figureOf(each[1]) : every ? 60 / seconds : Number.NaN;
+  if (!(pace > 0 && pace <= 30)) return unread(notAPace({ option: reading.option, got: text }));
+  return read(pace);
+}
+
+/** Hours of lifting in a stretch, as the table's class: up to 1, up to 2, up to 8. */
+export function readStretch(text: string, reading: Reading): Read<LiftDuration> {
+  const hours = readHours(text);
+  if (hours === undefined || hours <= 0 || hours > 8) return unread(notAStretch({ option: reading.option, got: text }));
+  return read(hours <= 1 ? 1 : hours <= 2 ? 2 : 8);
+}
+
+/** Hours in `2 h`, `45 min`, `1 h 30 min`, `1.5 hours`, `1 1/2 h`; undefined for anything else. */
+export function readHours(text: string): number | undefined {
+  const plain = text.trim().toLowerCase().replace(/½/g, ' 1/2').replace(/\s+/g, ' ').trim();
+  const match = HOURS.exec(plain);
+  if (!match || plain === '') return undefined;
+  const [, figure, whole, fraction, minutes] = match;
+  const [top, bottom] = (fraction ?? '0/1').split('/').map(Number);
+  const hours = figure === undefined ? Number(whole ?? 0) + (top ?? 0) / (bottom ?? 1) : figureOf(figure);
+  return hours + Number(minutes ?? 0) / 60;
+}
+
+/** Degrees of twist from straight ahead, 0 to 180. */
+export function readTwist(text: string, reading: Reading): Read<number> {
+  const match = /^(\d{1,3})(?: ?(?:°|deg(?:rees)?))?$/.exec(
+    text
+      .trim()
+      .toLowerCase()
+      .replace(/^none$/, '0'),
+  );
+  const twist = match ? Number(match[1]) : Number.NaN;
+  if (!(twist <= 180)) return unread(notATwist({ option: reading.option, got: text }));
+  return read(twist);
+}
+
+// How something is lifted, in people's words: cartons by two hands, standing, or a way for which the lifting
+// equation does not hold.
+
+/** Why the equation does not hold, as a name for the words of the refusal. */
+const WRONG_WAYS = [
+  'one hand',
+  'kneeling',
+  'sitting',
+  'cramped',
+  'carrying',
+  'pushing',
+  'rolls',
+  'unstable',
+  'two people',
+  'footing',
+  'climate',
+  'sudden',
+] as const;
+
+export type WrongWay = (typeof WRONG_WAYS)[number];
+
+const WAYS: readonly (readonly [WrongWay, RegExp])[] = [
+  ['one hand', /\b(?:one|1|single|left|right)[ -]?(?:hand|arm)(?:ed)?\b|\bby the handle\b/],
+  ['kneeling', /\bkne(?:el\w*|es?|lt)\b|\bcrawl\w*|\bsquat\w*|\bcrouch\w*/],
+  ['sitting', /\bsit\w*|\bseat\w*|\bsat\b|\bwheel ?chair\b|\bchair\b/],
+  [
+    'cramped',
+    /\bcramped\b|\btight\b|\bcrawl ?space\b|\bclosets?\b|\blow ceiling\b|\brestricted\b|\battic\b|\bnarrow\b/,
+  ],
+  ['carrying', /\bcarr(?:y|ies|ied|ying)\b|\bstairs?\b|\bstairway\b|\bladders?\b|\bsteps\b|\bupstairs\b|\bwalk\w*/],
+  ['pushing', /\bpush\w*|\bpull\w*|\bdrag\w*|\bslid\w*|\bbarrow\b|\bwheel ?barrow\b|\bshovel\w*|\bdoll(?:y|ies)\b/],
+  ['rolls', /\brolls?\b|\brolled\b|\bcarpets?\b/],
+  [
+    'unstable',
+    /\bunstable\b|\bunsteady\b|\bbuckets?\b|\bpails?\b|\bliquids?\b|\bwater\b|\bloose\b|\bsacks?\b|\bbags?\b|\bshift\w*|\bslosh\w*|\bhalf[ -]?(?:full|empty)\b|\bpeople\b|\bperson\b|\bdogs?\b|\bpets?\b/,
+  ],
+  ['two people', /\b(?:two|2|three|3) (?:people|persons|men|of us)\b|\bteam\b|\btogether\b|\bhelper\b|\bpartner\b/],
+  ['footing', /\bslip\w*|\bwet\b|\bic[ey]\b|\bmud\w*|\boily\b|\bsocks\b/],
+  ['climate', /\bhot\b|\bheat\w*|\bcold\b|\bfreez\w*|\bwinter\b|\bsummer\b|\bhumid\b/],
+  ['sudden', /\bfast\b|\bquick\w*|\bthrow\w*|\btoss\w*|\bjerk\w*|\bcatch\w*/],
+];
+
+const ALLOWED = new Set(
+  'a an the of one by at with in on my some from to and carton cartons box boxes pack packs package packages plank planks flooring tile tiles both two 2 hand hands handed standing stand upright floor stack table truck level dry steady full closed'.split(
+    ' ',
+  ),
+);
+
+/** `cartons, two hands, standing` and its like give undefined; a way the equation does not hold for gives its name. Words that are not known are asked back. */
+export function readLiftWay(text: string, reading: Reading): Read<WrongWay | undefined> {
+  const plain = text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+  if (/\b(?:two|2|three|3) (?:people|persons|men|of us)\b/.test(plain)) return read<WrongWay>('two people');
+  const wrong = WAYS.find(([, words]) => words.test(plain));
+  if (wrong) return read(wrong[0]);
+  // A hand that is not one of two may be the only one.
+  const lone = /(?<!(?:two|both|2) )\bhand\b/.test(plain);
+  if (plain !== '' && !lone && plain.split(' ').every((word) => ALLOWED.has(word))) return read(undefined);
+  return unread(notALiftWay({ option: reading.option, got: text }));
+}
+
+/** A load: its kilograms and units, and a way of lifting it that is told with it and for which the equation does not hold. */
+export interface Load {
+  readonly kilograms: number;
+  /** In which it was typed, the asker's habit where no unit was. */
+  readonly units: Units;
+  readonly wrong: WrongWay | undefined;
+}
+
+/** `45 lb`, `20 kg carton`, `a 45 lb roll`: a weight from `least` to `most` kilograms, and what it is read as readLiftWay reads it. */
+export function readLoad(text: string, reading: Reading, least: number, most: number): Read<Load> {
+  const weight = /\d[\d.,]*\s*(?:[a-z]{1,9}\b\.?|#)?/i.exec(text)?.[0] ?? text;
+  const unit = /[a-z#]/i.test(weight) && !/(?:lbs?|pounds?|#|kgs?|kilos?|kilogram\w{0,9})\.?\s*$/i.test(weight);
+  const figure = unit ? (/^[\d.,]+/.exec(weight)?.[0] ?? weight) : weight;
+  const kilograms = readWeight(figure.trim(), reading, least, most);
+  if (!kilograms.ok) return kilograms;
+  const units = /kg|kilo/i.test(figure) ? 'metric' : /lb|pound|#/i.test(figure) ? 'imperial' : reading.habits.units;
+  const rest = text.replace(figure, ' ').trim();
+  if (rest === '') return read({ kilograms: kilograms.value, units, wrong: undefined });
+  const way = readLiftWay(rest, reading);
+  if (!way.ok) return way;
+  return read({ kilograms: kilograms.value, units, wrong: way.value });
+}

@@ -1,0 +1,300 @@
+/** A wall of a room measured again: what becomes of the room's text, as far as its walls still meet. */
+
+import { at, isRectilinear, type Outline, type Point, wallLength } from '../../units/geometry.ts';
+import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../units/length.ts';
+import { readInTime } from '../../workers/time-limits.ts';
+import { plainText, type Quantity, quantityAt, readLength, unitIn, unitsOf } from '../parse-length.ts';
+import { type LengthUnit, UNITS } from '../parse-number.ts';
+import type { Habits, Read, Reading, Units } from '../reading.ts';
+import { readRooms } from './parse-room.ts';
+import { roomTold } from './rooms-apart.ts';
+import { settled } from './walk-steps.ts';
+
+// Whether the walls of a room of right angles still meet when some are told anew, and by how much they miss.
+
+/** What a tape in two people's hands may differ by round a room: common practice. */
+const TAPE = TICKS_PER_INCH / 4;
+
+/** How far the walls miss one another, and the walls to measure again, by their numbers from 1; the outline where they meet. */
+export interface Closing {
+  readonly miss: Length;
+  readonly again: readonly number[];
+  readonly outline?: Outline;
+}
+
+/** Puts walls told anew into an outline of right angles. What a tape may miss by is taken out of the longest wall not told. */
+export function closedBy(
+  outline: Outline,
+  told: readonly { readonly wall: number; readonly length: Length }[],
+  sure: readonly number[] = [],
+): Closing {
+  const anew = new Map(told.map(({ wall, length }) => [wall - 1, length]));
+  const ways = outline.map((_, i) => wayOf(outline, i));
+  const lengths = outline.map((_, i) => anew.get(i) ?? wallLength(outline, i));
+  const misses = [0, 1].map((axis) =>
+    lengths.reduce<number>((sum, length, i) => sum + (ways[i]?.[axis] ?? 0) * length, 0),
+  );
+  const worst = Math.abs(misses[0] ?? 0) >= Math.abs(misses[1] ?? 0) ? 0 : 1;
+  const along = outline.map((_, i) => i).filter((i) => ways[i]?.[worst] !== 0);
+  const untold = along.filter((i) => !anew.has(i));
+  const unsure = untold.filter((i) => !sure.includes(i + 1));
+  const again = (unsure.length > 0 ? unsure : untold.length > 0 ? untold : along).map((i) => i + 1);
+  const miss = ticks(Math.abs(misses[worst] ?? 0));
+  if (miss > TAPE) return { miss, again };
+  for (const axis of [0, 1] as const) {
+    const [longest] = outline
+      .map((_, i) => i)
+      .filter((i) => ways[i]?.[axis] !== 0)
+      .sort(
+        (one, other) => Number(anew.has(one)) - Number(anew.has(other)) || (lengths[other] ?? 0) - (lengths[one] ?? 0),
+      );
+    if (longest === undefined) continue;
+    lengths[longest] = ticks((lengths[longest] ?? 0) - (ways[longest]?.[axis] ?? 0) * (misses[axis] ?? 0));
+  }
+  return lengths.every((length) => length >= TICKS_PER_INCH)
+    ? { miss, again, outline: settled(path(lengths, ways)) }
+    : { miss, again };
+}
+
+/** The way a wall of right angles runs: one step along x or y. */
+function wayOf(outline: Outline, index: number): Point {
+  const [[ax, ay], [bx, by]] = [at(outline, index), at(outline, index + 1)];
+  return [Math.sign(bx - ax), Math.sign(by - ay)];
+}
+
+function path(lengths: readonly Length[], ways: readonly Point[]): readonly Point[] {
+  let [x, y] = [0, 0];
+  return lengths.map((length, i): Point => {
+    const corner: Point = [x, y];
+    const [dx, dy] = ways[i] ?? [0, 0];
+    [x, y] = [x + dx * length, y + dy * length];
+    return corner;
+  });
+}
+
+// The lengths within the text of a room, and how one is written in the place of another.
+
+/** A sixty-fourth of an inch, in ticks. */
+export const FINEST = TICKS_PER_INCH / 64;
+
+/** A length in a plain text, in ticks, and where it stands. */
+export interface Figure {
+  readonly from: number;
+  readonly to: number;
+  readonly ticks: number;
+}
+
+/** Every length in a text, angles left out. */
+export function figuresIn(text: string, habits: Habits): readonly Figure[] {
+  const plain = plainText(text);
+  const bare = unitIn(text) ?? (habits.units === 'metric' ? 'm' : 'ft');
+  const reading = { option: 'room', habits, note: () => undefined };
+  const figures: Figure[] = [];
+  for (let at = 0; at < plain.length; at++) {
+    if (!/[\d.]/.test(plain[at] ?? '')) continue;
+    // A minus leaves out a corner here, and joins no two parts of one length.
+    const part = plain.slice(0, at) + (/^.*?(?= [-+] )/.exec(plain.slice(at))?.[0] ?? plain.slice(at));
+    const quantity = quantityAt(part, at, { reading, bare, sum: false });
+    if (!quantity || 'expected' in quantity) continue;
+    if (!/^ ?(?:°|deg)/.test(plain.slice(quantity.end)))
+      figures.push({ from: at, to: quantity.end, ticks: ticksOf(quantity, bare) });
+    at = quantity.end - 1;
+  }
+  return figures;
+}
+
+function ticksOf({ power, top, bottom }: Quantity, bare: LengthUnit): number {
+  return Number(power === 0 ? top * UNITS[bare].ticks : top) / Number(bottom);
+}
+
+/** A length to 1/64 in or to 1 mm, whichever it is exactly, else in its own system. */
+export function fine(length: Length, units: Units): string {
+  const metric = length % TICKS_PER_MM === 0 && (units === 'metric' || length % FINEST !== 0);
+  if (metric || (units === 'metric' && length % FINEST !== 0)) return `${Math.round(length / TICKS_PER_MM)} mm`;
+  const all = Math.round(length / FINEST);
+  const [feet, inches] = [Math.floor(all / (64 * 12)), Math.floor(all / 64) % 12];
+  let [top, bottom] = [all % 64, 64];
+  while (top > 0 && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
+  const part = top === 0 ? '' : `${top}/${bottom}`;
+  const inch = inches === 0 && part !== '' ? part : [inches, part].filter((one) => one !== '').join(' ');
+  if (feet === 0) return `${inch}"`;
+  return inch === '0' ? `${feet}'` : `${feet}' ${inch}"`;
+}
+
+/** A room as it is kept: its name, and its shape as told. */
+export interface ToldRoom {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** A wall by its number, counted from 1 against the clock from the lower left corner, and how long it was found. */
+export interface ToldWall {
+  readonly wall: number;
+  readonly length: Length;
+}
+
+/** `open`: the walls would not meet; `unsure`: several things told of the room could make the wall so long. */
+export type Remeasured =
+  | { readonly ok: true; readonly text: string }
+  | ({ readonly ok: false; readonly why: 'open' } & Closing)
+  | { readonly ok: false; readonly why: 'unsure'; readonly again: readonly number[] };
+
+/** The outline that walls are numbered on; undefined for a text that is no room. */
+export function outlineOf(room: ToldRoom, habits: Habits): Outline | undefined {
+  return readInTime(() => outlineIn(room, habits));
+}
+
+function outlineIn(room: ToldRoom, habits: Habits): Outline | undefined {
+  return outlinesOf(room, habits)?.[0];
+}
+
+/** How long each wall is as told, in their order. */
+export function wallsOf(outline: Outline): readonly Length[] {
+  return outline.map((_, i) => wallLength(outline, i));
+}
+
+/** A length of a wall that is about `near` long; a number without a unit is taken in the one that comes nearest to it, and noted. */
+export function readWallLength(text: string, near: Length, told: Units, reading: Reading): Read<Length> {
+  return readInTime(() => wallLengthIn(text, near, told, reading));
+}
+
+function wallLengthIn(text: string, near: Length, told: Units, reading: Reading): Read<Length> {
+  const bare = nearestUnit(text, near, told, reading.habits);
+  return readLength(text, reading, bare);
+}
+
+/**
+ * The room with a wall told anew: the one figure of its text that makes the wall so long is changed, such as the side of a
+ * rectangle. Where no one figure does, `earlier` walls told of the same room are taken with it. Never throws.
+ */
+export function remeasured(
+  room: ToldRoom,
+  told: ToldWall,
+  earlier: readonly ToldWall[],
+  units: Units,
+  habits: Habits,
+): Remeasured {
+  return readInTime(() => remeasuredIn(room, told, earlier, units, habits));
+}
+
+function remeasuredIn(
+  room: ToldRoom,
+  told: ToldWall,
+  earlier: readonly ToldWall[],
+  units: Units,
+  habits: Habits,
+): Remeasured {
+  const outlines = outlinesOf(room, habits);
+  const outline = outlines?.[0];
+  if (!outline || !outlines) return { ok: false, why: 'unsure', again: [] };
+  const walls = wallsOf(outline);
+  const found = oneFigure(room, told, told.length - (walls[told.wall - 1] ?? 0), outlines, units, habits);
+  const [only, ...more] = likeliest(found, earlier);
+  if (only && more.length === 0) return { ok: true, text: only.text };
+  if (more.length > 0 || !isRectilinear(outline)) return { ok: false, why: 'unsure', again: differing(found, walls) };
+  // The wall across from it is as long in any room of four corners.
+  const across = outline.length === 4 ? [[{ wall: ((told.wall + 1) % 4) + 1, length: told.length }]] : [];
+  for (const others of [...across, [], ...earlier.map((one) => [one]), earlier]) {
+    const closed = closedBy(outline, [...others.filter(({ wall }) => wall !== told.wall), told]);
+    const text = closed.outline && walked(closed.outline, units);
+    if (text !== undefined && reads({ ...room, text }, closed.outline, habits)) return { ok: true, text };
+  }
+  const sure = earlier.map(({ wall }) => wall);
+  return { ok: false, why: 'open', ...closedBy(outline, [told], sure) };
+}
+
+interface Way {
+  readonly text: string;
+  readonly walls: readonly Length[];
+}
+
+/** Of several ways to make a wall so long, those that most of the walls told earlier speak for. */
+function likeliest(ways: readonly Way[], earlier: readonly ToldWall[]): readonly Way[] {
+  const fitting = ({ walls }: Way): number =>
+    earlier.filter(({ wall, length }) => near(walls[wall - 1] ?? 0, length)).length;
+  const most = Math.max(0, ...ways.map(fitting));
+  return ways.filter((one) => fitting(one) === most);
+}
+
+/** The walls that tell the ways apart, by their numbers. */
+function differing(ways: readonly Way[], now: readonly Length[]): readonly number[] {
+  const changed = now.map((length, i) => ways.filter(({ walls }) => !near(walls[i] ?? 0, length)).length);
+  return changed.flatMap((count, i) => (count > 0 && count < ways.length ? [i + 1] : []));
+}
+
+/** Texts with one figure longer or shorter by so much in which the wall is as told. */
+function oneFigure(
+  room: ToldRoom,
+  { wall, length }: ToldWall,
+  by: number,
+  outlines: readonly Outline[],
+  units: Units,
+  habits: Habits,
+): readonly Way[] {
+  const found = new Map<string, Way>();
+  for (const { from, to, ticks: size } of figuresIn(room.text, habits)) {
+    for (const way of [1, -1]) {
+      const changed = size + way * by;
+      if (changed <= 0) continue;
+      const plain = plainText(room.text);
+      const text = `${plain.slice(0, from).trimEnd()} ${fine(ticks(changed), units)} ${plain.slice(to).trimStart()}`
+        .replace(/ x(?=\d)/g, ' x ')
+        .trim();
+      const after = outlinesOf({ ...room, text }, habits);
+      const [first] = after ?? [];
+      const same = first && first.length === outlines[0]?.length && after?.length === outlines.length;
+      if (same && near(wallsOf(first)[wall - 1] ?? 0, length))
+        found.set(JSON.stringify(after), { text, walls: wallsOf(first) });
+    }
+  }
+  return [...found.values()];
+}
+
+/** A walk round an outline of right angles from its first corner. */
+function walked(outline: Outline, units: Units): string {
+  const walls = wallsOf(outline).map((length) => fine(length, units));
+  const turns = outline.map((_, i) => (i === 0 ? 'right' : isLeft(outline, i) ? 'left' : 'right'));
+  return `walk ${walls.map((wall, i) => `${turns[i]} ${wall}`).join(' ')}`;
+}
+
+function isLeft(outline: Outline, corner: number): boolean {
+  const [a, b, c] = [corner - 1, corner, corner + 1].map((i) => outline[i % outline.length] ?? [0, 0]);
+  const [[ax, ay], [bx, by], [cx, cy]] = [a ?? [0, 0], b ?? [0, 0], c ?? [0, 0]];
+  return Math.sign(bx - ax) * Math.sign(cy - by) - Math.sign(by - ay) * Math.sign(cx - bx) > 0;
+}
+
+function reads(room: ToldRoom, wanted: Outline | undefined, habits: Habits): boolean {
+  const [found, ...more] = outlinesOf(room, habits) ?? [];
+  return (
+    found !== undefined &&
+    more.length === 0 &&
+    found.length === wanted?.length &&
+    found.every(([x, y], i) => near(x, wanted[i]?.[0] ?? 0) && near(y, wanted[i]?.[1] ?? 0))
+  );
+}
+
+function near(one: number, other: number): boolean {
+  return Math.abs(one - other) <= FINEST;
+}
+
+function outlinesOf(room: ToldRoom, habits: Habits): readonly Outline[] | undefined {
+  const read = readRooms(roomTold(room), { option: 'room', habits, note: () => undefined });
+  return read.ok ? read.value.rooms.map(({ outline }) => outline) : undefined;
+}
+
+/** The unit of a bare number in which it is nearest to a length; for a text with a unit, any. */
+function nearestUnit(text: string, length: Length, told: Units, habits: Habits): LengthUnit {
+  const [first, ...others]: LengthUnit[] = told === 'metric' ? ['m', 'mm', 'cm'] : ['ft', 'in'];
+  const reading = { option: 'length', habits, note: () => undefined };
+  const off = (unit: LengthUnit): number => {
+    const read = readLength(text, reading, unit);
+    return read.ok ? Math.abs(Math.log(read.value / length)) : Number.POSITIVE_INFINITY;
+  };
+  return others.reduce((best, unit) => (off(unit) < off(best) ? unit : best), first ?? 'ft');
+}
+
+/** The system of measures in which a text is told; that of the habits where it names none. */
+export function unitsTold(text: string, habits: Habits): Units {
+  const unit = unitIn(text);
+  return unit ? unitsOf(unit) : habits.units;
+}
