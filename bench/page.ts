@@ -12,7 +12,7 @@ import { openDesk } from '../src/accounts/desk.ts';
 import { answer } from '../src/chat/answer.ts';
 import { openedBy } from '../src/platforms/web/opened.ts';
 import { startWeb } from '../src/platforms/web/start.ts';
-import { emptyContent } from '../src/project/create.ts';
+import { emptyContent } from '../src/project/create-project.ts';
 import { listen, type Route, routed } from '../src/server/server.ts';
 import { openStore } from '../src/storage/store.ts';
 import { closeWorkers } from '../src/workers/pool.ts';

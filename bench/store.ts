@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { bornWith, emptyContent } from '../src/project/create.ts';
+import { bornWith, emptyContent } from '../src/project/create-project.ts';
 import { type Project, projectCodec } from '../src/project/project.ts';
 import { opener, openStore, type Place } from '../src/storage/store.ts';
 import type { Codec } from '../src/storage/types.ts';

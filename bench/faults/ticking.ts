@@ -6,7 +6,7 @@ import { openDesk } from '../../src/accounts/desk.ts';
 import { hashOf } from '../../src/accounts/link-token.ts';
 import { answer } from '../../src/chat/answer.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
-import { emptyContent } from '../../src/project/create.ts';
+import { emptyContent } from '../../src/project/create-project.ts';
 import type { Project } from '../../src/project/project.ts';
 import { STAGES } from '../../src/reply/need.ts';
 import type { Store } from '../../src/storage/types.ts';

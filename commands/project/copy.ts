@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { copyOf, freeName } from '../../src/project/create.ts';
+import { copyOf, freeName } from '../../src/project/create-project.ts';
 import { PROJECT } from '../../src/text/project-text.ts';
 import { inProject, problem } from './parts/at-desk.ts';
 import { nameProblem, newNameOption } from './parts/named.ts';

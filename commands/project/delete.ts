@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { LIMITS } from '../../src/project/limits.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
 import { CHANGED, NEXT, PROJECT } from '../../src/text/project-text.ts';
 import { projectOption } from './parts/named.ts';
 import { stated } from './parts/stated.ts';

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { roomNamed, sameName } from '../../src/project/room.ts';
+import { roomNamed, sameName } from '../../src/project/project-room.ts';
 import { CHANGED, PROJECT } from '../../src/text/project-text.ts';
 import { readInTime } from '../../src/workers/time-limits.ts';
 import { doneOr, inProject, problem } from './parts/at-desk.ts';

@@ -2,7 +2,7 @@
 
 import { createHash, randomInt } from 'node:crypto';
 import { z } from 'zod';
-import { HELPING, SHARED } from '../project/share.ts';
+import { HELPING, SHARED } from '../project/shares.ts';
 import type { Kept } from '../storage/types.ts';
 
 /** Crockford's base 32 (crockford.com/base32.html): no I, L, O and U, which are taken for 1, 1, 0 and V. */

@@ -1,11 +1,11 @@
 /** A change of a project by somebody: every right is checked on the record itself, within the change. */
 
-import { underNewNames } from '../project/hazards.ts';
+import { underNewNames } from '../project/findings.ts';
 import type { Stamp } from '../project/history.ts';
-import type { Deed } from '../project/may.ts';
 import type { Project } from '../project/project.ts';
-import { markOf, mayDo, type Share, standingOf, type Who } from '../project/share.ts';
+import type { Deed } from '../project/project-limits.ts';
 import { mayTouch } from '../project/share-scope.ts';
+import { markOf, mayDo, type Share, standingOf, type Who } from '../project/shares.ts';
 import type { Shelf } from '../storage/types.ts';
 
 /** `gone`: there is no such project for this asker; `not-allowed`: they may see it, and not do this. */

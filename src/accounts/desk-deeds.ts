@@ -1,12 +1,12 @@
 /** What can be done at a desk, whoever sits at it. */
 
-import type { KeptHazards } from '../project/hazards.ts';
+import type { KeptHazards } from '../project/findings.ts';
 import type { Stamp } from '../project/history.ts';
-import type { Deed } from '../project/may.ts';
 import type { Person, Settings } from '../project/person.ts';
 import type { Content, Project } from '../project/project.ts';
-import type { Share } from '../project/share.ts';
+import type { Deed } from '../project/project-limits.ts';
 import type { Covering } from '../project/share-scope.ts';
+import type { Share } from '../project/shares.ts';
 import type { Done } from './desk-change.ts';
 import type { Sharing } from './desk-share.ts';
 import type { Forgetter } from './forgetting.ts';

@@ -1,12 +1,12 @@
 /** The desk of whoever holds a link: bound to its one share, and nothing at all where the link leads nowhere. */
 
-import type { KeptHazards } from '../project/hazards.ts';
+import type { KeptHazards } from '../project/findings.ts';
 import { changed, type Stamp } from '../project/history.ts';
-import type { Deed } from '../project/may.ts';
 import type { Person, Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
-import { markOf, type Share, standingOf } from '../project/share.ts';
+import type { Deed } from '../project/project-limits.ts';
 import { type Covering, signedBy, viewOf } from '../project/share-scope.ts';
+import { markOf, type Share, standingOf } from '../project/shares.ts';
 import { type Done, putChange } from './desk-change.ts';
 import type { Desk, Made } from './desk-deeds.ts';
 import type { Sharing } from './desk-share.ts';

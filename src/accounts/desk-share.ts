@@ -1,9 +1,9 @@
 /** Sharing of a project: given, changed and stopped by its owner, left by whoever was given it. */
 
-import { LIMITS } from '../project/limits.ts';
 import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
-import { isOver, isWith, type Share, standingOf } from '../project/share.ts';
+import { LIMITS } from '../project/project-limits.ts';
+import { isOver, isWith, type Share, standingOf } from '../project/shares.ts';
 import type { Done } from './desk-change.ts';
 import { ensurePerson } from './desk-person.ts';
 import { personOf } from './joining.ts';

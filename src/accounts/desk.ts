@@ -1,15 +1,13 @@
 /** What an asker may do with their projects: every right is checked in here, and a stranger's project is no project at all. */
 
-import { bornWith } from '../project/create.ts';
-import type { KeptHazards } from '../project/hazards.ts';
+import { bornWith, toldApart } from '../project/create-project.ts';
+import type { KeptHazards } from '../project/findings.ts';
 import { changed, type Stamp } from '../project/history.ts';
-import { DAY, LIMITS } from '../project/limits.ts';
-import type { Deed } from '../project/may.ts';
 import type { Person, Settings } from '../project/person.ts';
 import type { Content, Project } from '../project/project.ts';
-import { markOf, type Share, standingOf } from '../project/share.ts';
+import { DAY, type Deed, LIMITS } from '../project/project-limits.ts';
 import { type Covering, signedBy, viewOf } from '../project/share-scope.ts';
-import { toldApart } from '../project/told-apart.ts';
+import { markOf, type Share, standingOf } from '../project/shares.ts';
 import { RecordDamaged, RecordTooNew, type Store } from '../storage/types.ts';
 import { type Asker, accountKey } from './asker.ts';
 import { type Done, type Next, putChange } from './desk-change.ts';

@@ -1,9 +1,9 @@
 /** Two people who turn out to be one: what becomes of the one who stays, and of a project that names the other. */
 
-import { ROLES, type Role } from '../project/may.ts';
 import type { Person } from '../project/person.ts';
 import { type Project, projectCodec } from '../project/project.ts';
-import { isOver, type Share } from '../project/share.ts';
+import { ROLES, type Role } from '../project/project-limits.ts';
+import { isOver, type Share } from '../project/shares.ts';
 
 /** The one who stays, with the accounts, projects and settings of the other; where both tell a setting, theirs stands. */
 export function withJoined(stays: Person, other: Person): Person {

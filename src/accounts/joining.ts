@@ -1,6 +1,6 @@
 /** One person made of two, so that a crash at any point leaves nothing lost: whoever of them asks next goes on with it. */
 
-import { freeName } from '../project/create.ts';
+import { freeName } from '../project/create-project.ts';
 import { changed } from '../project/history.ts';
 import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';

@@ -1,8 +1,8 @@
 /** The accounts of one person: linked by a code that one of them makes and another takes, and parted again. */
 
-import { LIMITS } from '../project/limits.ts';
 import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
+import { LIMITS } from '../project/project-limits.ts';
 import { CODE_LASTS, type CodeUse, keepCode, lookUp, mintCode, readCode, takeCode } from './codes.ts';
 import { putChange } from './desk-change.ts';
 import { Sharing } from './desk-share.ts';

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { isExamplePlank } from '../input/parse-plank.ts';
-import { DAY } from '../project/limits.ts';
+import { DAY } from '../project/project-limits.ts';
 import type { Kept } from '../storage/types.ts';
 
 /** Half a year after the last ask nothing of this is kept. */

@@ -1,7 +1,6 @@
 /** The shelves of a store that projects stand on. */
 
-import { type Account, accountCodec } from '../project/account.ts';
-import { type Person, personCodec } from '../project/person.ts';
+import { type Account, accountCodec, type Person, personCodec } from '../project/person.ts';
 import { type Project, projectCodec } from '../project/project.ts';
 import type { Kept, Shelf, Store } from '../storage/types.ts';
 

@@ -2,7 +2,7 @@
 
 import { distance } from 'fastest-levenshtein';
 import { roomTold } from '../input/rooms/rooms-apart.ts';
-import { folded, inScope, type Room, type Rooms, roomNamed, sameName } from '../project/room.ts';
+import { folded, inScope, type Room, type Rooms, roomNamed, sameName } from '../project/project-room.ts';
 import { readInTime } from '../workers/time-limits.ts';
 
 /** The rooms that a text names, in its order, and the text with their shapes in place of their names. */

@@ -5,7 +5,7 @@ import { COUNTRY_NAMES } from '../input/parse-house.ts';
 import { factsOf, type Habits } from '../input/reading.ts';
 import type { Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
-import { inScope, type Rooms, roomsText } from '../project/room.ts';
+import { inScope, type Rooms, roomsText } from '../project/project-room.ts';
 import { pickWithout } from '../project/rooms-follow.ts';
 import type { Problem } from '../reply/reply.ts';
 import {

@@ -3,7 +3,7 @@
 import type { Desk } from '../accounts/desk-deeds.ts';
 import { keepRecent, recentOf, withTold } from '../accounts/recent.ts';
 import { isCalculating } from '../input/command-shape.ts';
-import { LIMITS } from '../project/limits.ts';
+import { LIMITS } from '../project/project-limits.ts';
 import type { Block, Reply } from '../reply/reply.ts';
 import { Outage } from '../storage/types.ts';
 import { KEEP_LABEL, NEWS_TITLE, sayAgo, takenBack } from '../text/project-text.ts';

@@ -4,9 +4,9 @@ import type { Desk } from '../accounts/desk-deeds.ts';
 import { sayLength } from '../input/format.ts';
 import { DEFAULT_HABITS, type Habits, type Units } from '../input/reading.ts';
 import { outlineOf, unitsTold, wallsOf } from '../input/rooms/measure-wall.ts';
-import type { Question } from '../project/measure.ts';
+import type { Question } from '../project/measurements.ts';
 import type { Project } from '../project/project.ts';
-import { roomNamed } from '../project/room.ts';
+import { roomNamed } from '../project/project-room.ts';
 import { MEASURE } from '../text/project-text.ts';
 
 /** An open question: its words, what the wall is kept as, a length as one might type it, and the line that answers it. */

@@ -1,10 +1,10 @@
 /** Reminders of waits that are over, in words, and each told once: with the next answer here, or by a platform that calls on people. */
 
 import { hostZone, sayMoment } from '../input/moment.ts';
-import { DAY } from '../project/limits.ts';
 import type { Project } from '../project/project.ts';
-import { dueReminders, type Reminder } from '../project/reminder.ts';
-import { inScope, roomNamed } from '../project/room.ts';
+import { DAY } from '../project/project-limits.ts';
+import { inScope, roomNamed } from '../project/project-room.ts';
+import { dueReminders, type Reminder } from '../project/room-progress.ts';
 import type { Block } from '../reply/reply.ts';
 import type { Kept } from '../storage/types.ts';
 import { PROGRESS } from '../text/progress-text.ts';

@@ -6,7 +6,7 @@ import type { Desk } from '../accounts/desk-deeds.ts';
 import type { PastValue } from '../accounts/recent.ts';
 import { isCalculating, optionsOf } from '../input/command-shape.ts';
 import type { Habits, OptionFacts } from '../input/reading.ts';
-import { inScope } from '../project/room.ts';
+import { inScope } from '../project/project-room.ts';
 import type { Command } from './command.ts';
 import { isRead, pickFor } from './pick.ts';
 import type { Ports } from './ports.ts';

@@ -3,9 +3,8 @@
 import type { Desk } from '../accounts/desk-deeds.ts';
 import { fullName } from '../input/command-shape.ts';
 import { hostZone, sayMoment } from '../input/moment.ts';
-import { DAY } from '../project/limits.ts';
-import { may } from '../project/may.ts';
 import type { Person } from '../project/person.ts';
+import { DAY, may } from '../project/project-limits.ts';
 import type { Block } from '../reply/reply.ts';
 import { type Kept, Outage } from '../storage/types.ts';
 import { MEASURE } from '../text/project-text.ts';

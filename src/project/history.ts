@@ -1,8 +1,8 @@
 /** The changes of a project: recorded as what takes them back, taken back, and made again. */
 
-import { LIMITS } from './limits.ts';
-import { applied, difference, type Patch } from './patch.ts';
+import { applied, difference, type Patch } from './json-patch.ts';
 import { type Change, type Content, contentOf, contentSchema, type Project } from './project.ts';
+import { LIMITS } from './project-limits.ts';
 
 /** Who made a change, from which account, and when. */
 export type Stamp = Pick<Change, 'by' | 'via' | 'at'>;

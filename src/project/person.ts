@@ -1,9 +1,8 @@
 /** A person: the accounts they ask from, their settings, and the projects they own or help with. */
 
 import { z } from 'zod';
-import { LIMITS } from './limits.ts';
-import { roleSchema } from './may.ts';
-import { codecOf, type Migration } from './version.ts';
+import { LIMITS, roleSchema } from './project-limits.ts';
+import { codecOf, type Migration } from './record-version.ts';
 
 const settingsSchema = z
   .object({
@@ -66,3 +65,14 @@ const fromOneAccount: Migration = (record) => ({ ...record, version: 2 });
 const withCountry: Migration = (record) => ({ ...record, version: 3 });
 
 export const personCodec = codecOf<Person>('person', personSchema, [fromDraft, fromOneAccount, withCountry]);
+
+// An account on a platform, and the person behind it.
+
+export const accountSchema = z.object({ version: z.literal(1), person: z.string().min(16) }).readonly();
+
+export type Account = z.infer<typeof accountSchema>;
+
+/** The draft kept the person's id as `owner`. */
+const accountFromDraft: Migration = ({ owner }) => ({ version: 1, person: owner });
+
+export const accountCodec = codecOf<Account>('account', accountSchema, [accountFromDraft]);

@@ -1,12 +1,11 @@
 /** What else of a project follows when one of its rooms gets another name, or goes: whatever names the room. */
 
-import { LONGEST_FINDING } from './found.ts';
-import { LIMITS } from './limits.ts';
-import { type Measures, renamedIn } from './measure.ts';
+import { LONGEST_FINDING } from './findings.ts';
+import { type Measures, renamedIn } from './measurements.ts';
 import type { Content } from './project.ts';
-import { folded, type Rooms, sameName } from './room.ts';
+import { LIMITS } from './project-limits.ts';
+import { folded, type Rooms, renameMarks, sameName } from './project-room.ts';
 import { NAMING, withOptionsSaid } from './saved-request.ts';
-import { renameMarks } from './stages.ts';
 
 /** The parts of a project that can name a room. */
 export type Following = Pick<Content, 'rooms' | 'picks' | 'kept' | 'found' | 'stages'> & {

@@ -1,16 +1,14 @@
 /** How far a share goes: which commands answer it, what of the project they see, and what a change by its helper may touch. */
 
-import { may } from './may.ts';
-import { EMPTY_MEASURES, type Measures } from './measure.ts';
-import { difference } from './patch.ts';
+import { difference } from './json-patch.ts';
+import { EMPTY_MEASURES, type Measures } from './measurements.ts';
 import type { Content, Project } from './project.ts';
-import { sameName } from './room.ts';
+import { may, type Signed } from './project-limits.ts';
+import { EMPTY_STAGES, sameName } from './project-room.ts';
+import { EMPTY_SHOPPING } from './purchases.ts';
 import { afterRooms } from './rooms-follow.ts';
-import { type Share, type Shared, signatureOf } from './share.ts';
-import { EMPTY_SHOPPING } from './shopping.ts';
-import type { Signed } from './signed.ts';
-import { EMPTY_SPEND } from './spend.ts';
-import { EMPTY_STAGES } from './stages.ts';
+import { type Share, type Shared, signatureOf } from './shares.ts';
+import { EMPTY_SPEND } from './spending.ts';
 
 interface Scope {
   /** Commands that answer from the project, by their full names. */

@@ -1,11 +1,10 @@
 /** What a project costs, stage by stage: the estimate, what is spent, what is left to buy, and how that stands to the budget. */
 
 import { STAGES } from '../reply/need.ts';
-import { lineCost } from './needs-merged.ts';
-import { PAYERS, type Payer } from './payer.ts';
-import type { Shopping } from './shopping.ts';
-import type { Tally } from './shopping-left.ts';
-import type { Spend, SpendStage } from './spend.ts';
+import { lineCost, type Tally } from './needs.ts';
+import { PAYERS, type Payer } from './project-limits.ts';
+import type { Shopping } from './purchases.ts';
+import type { Spend, SpendStage } from './spending.ts';
 
 /** Whole cents of one currency. */
 export interface StageCost {

@@ -5,10 +5,10 @@ import type { Asker } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/desk.ts';
 import type { Desk } from '../../src/accounts/desk-deeds.ts';
 import { hashOf } from '../../src/accounts/link-token.ts';
-import { emptyContent } from '../../src/project/create.ts';
-import { DAY } from '../../src/project/limits.ts';
+import { emptyContent } from '../../src/project/create-project.ts';
 import type { Content } from '../../src/project/project.ts';
-import type { Share, Shared } from '../../src/project/share.ts';
+import { DAY } from '../../src/project/project-limits.ts';
+import type { Share, Shared } from '../../src/project/shares.ts';
 import { type DemoPorts, NOON, portsInMemory } from './demo-flat.ts';
 
 export const OWNER: Asker = { platform: 'discord', id: '100000000000000001' };

@@ -1,9 +1,9 @@
 /** Who sees and changes what of a shared project: every role, every scope, a member and a link, put through every command. */
 
 import { describe, expect, it } from 'vitest';
-import { DEEDS } from '../../src/project/may.ts';
 import type { Content } from '../../src/project/project.ts';
-import { HELPING, type Helping, SHARED, type Shared } from '../../src/project/share.ts';
+import { DEEDS } from '../../src/project/project-limits.ts';
+import { HELPING, type Helping, SHARED, type Shared } from '../../src/project/shares.ts';
 import {
   CANARY,
   type Canary,

@@ -3,7 +3,7 @@
 import type { Asker } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/desk.ts';
 import type { Ports } from '../../src/chat/ports.ts';
-import { emptyContent } from '../../src/project/create.ts';
+import { emptyContent } from '../../src/project/create-project.ts';
 import { flatContent } from '../project/projects.ts';
 import { type StoreInMemory, storeInMemory } from '../store/shelf-in-memory.ts';
 

@@ -3,8 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/desk.ts';
-import { emptyContent } from '../../src/project/create.ts';
-import { DAY } from '../../src/project/limits.ts';
+import { emptyContent } from '../../src/project/create-project.ts';
+import { DAY } from '../../src/project/project-limits.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { flatContent, shareWith } from '../project/projects.ts';
 import { storeInMemory } from '../store/shelf-in-memory.ts';

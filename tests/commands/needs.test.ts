@@ -1,7 +1,7 @@
 /** What each answer says it takes, against its own figures and against arithmetic done here. */
 
 import { describe, expect, it } from 'vitest';
-import { mergeNeeds } from '../../src/project/needs-merged.ts';
+import { mergeNeeds } from '../../src/project/needs.ts';
 import type { Need } from '../../src/reply/need.ts';
 import { replyTo } from '../bot/asked.ts';
 

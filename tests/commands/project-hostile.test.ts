@@ -8,9 +8,9 @@ import { openDesk } from '../../src/accounts/desk.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { readLabel } from '../../src/input/parse-label.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
-import { DAY, LIMITS } from '../../src/project/limits.ts';
 import { personCodec } from '../../src/project/person.ts';
 import { projectCodec } from '../../src/project/project.ts';
+import { DAY, LIMITS } from '../../src/project/project-limits.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 import { type DemoPorts, demoPorts, portsInMemory } from '../bot/demo-flat.ts';
 

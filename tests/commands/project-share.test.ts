@@ -5,7 +5,7 @@ import type { Asker } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/desk.ts';
 import { hashOf } from '../../src/accounts/link-token.ts';
 import { keepAnswer, keptAnswer } from '../../src/chat/kept-answer.ts';
-import { DAY } from '../../src/project/limits.ts';
+import { DAY } from '../../src/project/project-limits.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';

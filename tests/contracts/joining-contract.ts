@@ -4,7 +4,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { type Asker, accountKey } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/desk.ts';
 import type { Desk } from '../../src/accounts/desk-deeds.ts';
-import { emptyContent } from '../../src/project/create.ts';
+import { emptyContent } from '../../src/project/create-project.ts';
 import { Outage, type Shelf, type Store } from '../../src/storage/types.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };

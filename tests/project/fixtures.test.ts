@@ -2,8 +2,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { accountCodec } from '../../src/project/account.ts';
-import { personCodec } from '../../src/project/person.ts';
+import { accountCodec, personCodec } from '../../src/project/person.ts';
 import { projectCodec } from '../../src/project/project.ts';
 import { type Codec, RecordDamaged, RecordTooNew } from '../../src/storage/types.ts';
 

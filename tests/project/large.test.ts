@@ -1,10 +1,10 @@
 /** A project after months: fifty rooms and five hundred notes; a change of it stays small. */
 
 import { describe, expect, it } from 'vitest';
-import { bornWith, emptyContent } from '../../src/project/create.ts';
+import { bornWith, emptyContent } from '../../src/project/create-project.ts';
 import { changed, undone } from '../../src/project/history.ts';
-import { LIMITS } from '../../src/project/limits.ts';
 import { contentOf, projectCodec } from '../../src/project/project.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
 import { ID, OWNER } from './projects.ts';
 
 const stamp = { by: OWNER, via: 'terminal:one', at: 1000 };

@@ -1,7 +1,7 @@
 /** Who may do what: the whole table, and nobody else anything. */
 
 import { expect, test } from 'vitest';
-import { DEEDS, may, ROLES } from '../../src/project/may.ts';
+import { DEEDS, may, ROLES } from '../../src/project/project-limits.ts';
 
 test('the table of roles and deeds', () => {
   const table = ROLES.map((role) => `${role}: ${DEEDS.filter((deed) => may(role, deed)).join(' ')}`);

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lineCost, mergeNeeds } from '../../src/project/needs-merged.ts';
+import { lineCost, mergeNeeds } from '../../src/project/needs.ts';
 import { type Need, STAGES } from '../../src/reply/need.ts';
 
 function need(item: string, amount: number, size?: number, more: Partial<Need> = {}): Need {

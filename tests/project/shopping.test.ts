@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Line } from '../../src/project/needs-merged.ts';
+import { type Line, tally } from '../../src/project/needs.ts';
 import {
   type Bought,
   boughtOf,
@@ -16,8 +16,7 @@ import {
   shoppingSchema,
   unbuyAll,
   untick,
-} from '../../src/project/shopping.ts';
-import { tally } from '../../src/project/shopping-left.ts';
+} from '../../src/project/purchases.ts';
 
 const carton = { size: 10, label: 'carton of 10', labels: 'cartons of 10' };
 

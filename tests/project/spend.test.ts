@@ -2,9 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { PAYERS } from '../../src/project/payer.ts';
-import { buy, EMPTY_SHOPPING } from '../../src/project/shopping.ts';
-import { tally } from '../../src/project/shopping-left.ts';
+import { tally } from '../../src/project/needs.ts';
+import { PAYERS } from '../../src/project/project-limits.ts';
+import { buy, EMPTY_SHOPPING } from '../../src/project/purchases.ts';
+import { summarise } from '../../src/project/spend-summary.ts';
 import {
   addCover,
   addEntry,
@@ -15,8 +16,7 @@ import {
   type SpendEntry,
   setBudget,
   spendSchema,
-} from '../../src/project/spend.ts';
-import { summarise } from '../../src/project/spend-summary.ts';
+} from '../../src/project/spending.ts';
 import { STAGES } from '../../src/reply/need.ts';
 
 const sold = { size: 10, label: 'carton', labels: 'cartons' };

@@ -2,8 +2,6 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isPast, progressOf } from '../../src/project/progress.ts';
-import { dueReminders, nextReminder } from '../../src/project/reminder.ts';
 import {
   EMPTY_STAGES,
   type Mark,
@@ -13,7 +11,8 @@ import {
   type Stages,
   stagesSchema,
   unmark,
-} from '../../src/project/stages.ts';
+} from '../../src/project/project-room.ts';
+import { dueReminders, isPast, nextReminder, progressOf } from '../../src/project/room-progress.ts';
 import { STAGES, type Stage } from '../../src/reply/need.ts';
 
 const HOUR = 3_600_000;

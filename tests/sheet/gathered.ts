@@ -1,7 +1,7 @@
 /** Sheets of a project for tests, put through the whole pipeline. */
 
 import { openDesk } from '../../src/accounts/desk.ts';
-import { emptyContent } from '../../src/project/create.ts';
+import { emptyContent } from '../../src/project/create-project.ts';
 import { isSheets, type Sheets } from '../../src/reply/job-sheet.ts';
 import { ASKER, replyTo } from '../bot/asked.ts';
 import { demoPorts, portsInMemory } from '../bot/demo-flat.ts';

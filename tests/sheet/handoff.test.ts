@@ -5,7 +5,7 @@ import { fitted, ONE_MESSAGE, textOf } from '../../commands/project/parts/handof
 import { sticksPieces } from '../../commands/project/parts/saw-trim.ts';
 import type { TrimResult } from '../../commands/trim/parts/result.ts';
 import { openDesk } from '../../src/accounts/desk.ts';
-import { emptyContent } from '../../src/project/create.ts';
+import { emptyContent } from '../../src/project/create-project.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
 import { HANDOFF } from '../../src/text/sheets-text.ts';
 import { ASKER, replyTo } from '../bot/asked.ts';

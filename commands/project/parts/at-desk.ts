@@ -3,9 +3,8 @@
 import type { Done } from '../../../src/accounts/desk-change.ts';
 import type { Desk, Made } from '../../../src/accounts/desk-deeds.ts';
 import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
-import { DAY } from '../../../src/project/limits.ts';
-import type { Deed } from '../../../src/project/may.ts';
 import type { Project } from '../../../src/project/project.ts';
+import { DAY, type Deed } from '../../../src/project/project-limits.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { noProject, notAllowed, nothingKeptHere } from '../../../src/text/project-problems-text.ts';
 

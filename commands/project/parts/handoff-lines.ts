@@ -6,7 +6,7 @@ import { hostZone, sayMoment } from '../../../src/input/moment.ts';
 import { readRooms } from '../../../src/input/rooms/parse-room.ts';
 import { roomTold } from '../../../src/input/rooms/rooms-apart.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { inScope } from '../../../src/project/room.ts';
+import { inScope } from '../../../src/project/project-room.ts';
 import type { Caution, Reply } from '../../../src/reply/reply.ts';
 import { FOUND } from '../../../src/text/found-text.ts';
 import { STAGE_IN } from '../../../src/text/progress-text.ts';

@@ -5,7 +5,7 @@ import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { filesOf } from '../../../src/chat/handed-files.ts';
 import { drawable } from '../../../src/drawing/font.ts';
 import { hostZone, sayDate } from '../../../src/input/moment.ts';
-import { sameName } from '../../../src/project/room.ts';
+import { sameName } from '../../../src/project/project-room.ts';
 import { isPart } from '../../../src/project/share-scope.ts';
 import type { Action, FileForm, Reply, Result } from '../../../src/reply/reply.ts';
 import { noSuchRoom } from '../../../src/text/floor-problems-text.ts';

@@ -6,11 +6,18 @@ import { parseLine } from '../../../src/chat/grammar.ts';
 import { meaningsOf, pickFor } from '../../../src/chat/pick.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import { readRoomsApart } from '../../../src/input/rooms/rooms-apart.ts';
-import { doorwaysTogether } from '../../../src/project/doorways-together.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
 import type { Settings } from '../../../src/project/person.ts';
 import type { Content, KeptAsk, Project } from '../../../src/project/project.ts';
-import { changedRoom, inScope, type Rooms, roomNamed, roomsText, withRoom } from '../../../src/project/room.ts';
+import { LIMITS } from '../../../src/project/project-limits.ts';
+import {
+  changedRoom,
+  doorwaysTogether,
+  inScope,
+  type Rooms,
+  roomNamed,
+  roomsText,
+  withRoom,
+} from '../../../src/project/project-room.ts';
 import { roomsNamedIn } from '../../../src/project/rooms-follow.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { tooManyKept } from '../../../src/text/project-problems-text.ts';

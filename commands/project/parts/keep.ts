@@ -5,10 +5,10 @@ import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
 import { mintId } from '../../../src/chat/kept-answer.ts';
 import { isExamplePlank } from '../../../src/input/parse-plank.ts';
-import { emptyContent, freeName } from '../../../src/project/create.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
+import { emptyContent, freeName } from '../../../src/project/create-project.ts';
 import type { KeptAsk } from '../../../src/project/project.ts';
-import { roomNamed } from '../../../src/project/room.ts';
+import { LIMITS } from '../../../src/project/project-limits.ts';
+import { roomNamed } from '../../../src/project/project-room.ts';
 import type { Block, Problem } from '../../../src/reply/reply.ts';
 import {
   exampleKept,

@@ -3,8 +3,8 @@
 import type { Desk } from '../../../src/accounts/desk-deeds.ts';
 import type { Refused } from '../../../src/accounts/links.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
 import { NO_SETTINGS, type Settings } from '../../../src/project/person.ts';
+import { LIMITS } from '../../../src/project/project-limits.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { NEXT } from '../../../src/text/project-text.ts';
 import { accountName, LINK, LINK_CONFIRM, LINK_PROBLEMS } from '../../../src/text/sharing-text.ts';

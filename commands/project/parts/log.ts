@@ -3,8 +3,8 @@
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { hostZone, sayMoment } from '../../../src/input/moment.ts';
 import { readListDeed } from '../../../src/input/parse-label.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
-import { addNote, LONGEST_NOTE, type Log, MOST_NOTES, removeNote, searchLog } from '../../../src/project/log.ts';
+import { addNote, LONGEST_NOTE, type Log, MOST_NOTES, removeNote, searchLog } from '../../../src/project/notes.ts';
+import { LIMITS } from '../../../src/project/project-limits.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { LOG, LOG_PROBLEMS, NEXT, noSuchPlace, tooMany } from '../../../src/text/project-text.ts';
 import { withSigned } from '../../../src/text/sharing-text.ts';

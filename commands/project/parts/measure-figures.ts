@@ -1,9 +1,9 @@
 /** What a room measured anew changes: the list of what to buy before and after. Saved answers stay as they were. */
 
 import type { Context } from '../../../src/chat/command.ts';
-import { type Line, mergeNeeds } from '../../../src/project/needs-merged.ts';
+import { type Line, mergeNeeds } from '../../../src/project/needs.ts';
 import type { Content, Project } from '../../../src/project/project.ts';
-import type { Room } from '../../../src/project/room.ts';
+import type { Room } from '../../../src/project/project-room.ts';
 import { covers, isPart } from '../../../src/project/share-scope.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { MEASURE, SAVED } from '../../../src/text/project-text.ts';

@@ -17,9 +17,9 @@ import {
   withoutTold,
   withQuestion,
   withTold,
-} from '../../../src/project/measure.ts';
+} from '../../../src/project/measurements.ts';
 import type { Content, Project } from '../../../src/project/project.ts';
-import { type Room, sameName } from '../../../src/project/room.ts';
+import { type Room, sameName } from '../../../src/project/project-room.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { type Length, ticks } from '../../../src/units/length.ts';
 import { roomSteps } from './room-deeds.ts';

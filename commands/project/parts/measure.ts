@@ -12,9 +12,9 @@ import {
   sameQuestion,
   withoutQuestions,
   withQuestion,
-} from '../../../src/project/measure.ts';
+} from '../../../src/project/measurements.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { inScope, type Room, roomNamed } from '../../../src/project/room.ts';
+import { inScope, type Room, roomNamed } from '../../../src/project/project-room.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
 import { MEASURE, MEASURE_PROBLEMS } from '../../../src/text/project-text.ts';
 import { changeHere, problem, projectHere } from './at-desk.ts';

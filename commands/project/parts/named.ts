@@ -4,9 +4,9 @@ import { closest, distance } from 'fastest-levenshtein';
 import { text } from '../../../src/input/options.ts';
 import { readLabel } from '../../../src/input/parse-label.ts';
 import { read } from '../../../src/input/reading.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { folded, sameName } from '../../../src/project/room.ts';
+import { LIMITS } from '../../../src/project/project-limits.ts';
+import { folded, sameName } from '../../../src/project/project-room.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import {
   nameDeleted,

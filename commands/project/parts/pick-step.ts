@@ -1,7 +1,7 @@
 /** Picks set and cleared: the picks after it and what changed in words, or why it cannot be done. */
 
-import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
+import { LIMITS } from '../../../src/project/project-limits.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { pickUnknown, tooManyPicks } from '../../../src/text/project-problems-text.ts';
 import { CHANGED } from '../../../src/text/project-text.ts';

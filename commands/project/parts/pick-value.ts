@@ -4,7 +4,7 @@ import type { Command } from '../../../src/chat/command.ts';
 import { isRead, meaningsOf } from '../../../src/chat/pick.ts';
 import { isExamplePlank } from '../../../src/input/parse-plank.ts';
 import { factsOf, type Habits, problemsIn } from '../../../src/input/reading.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
+import { LIMITS } from '../../../src/project/project-limits.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { exampleKept, pickAmbiguous, pickTooLong, pickUnknown } from '../../../src/text/project-problems-text.ts';
 import { plainly } from './pick-plain.ts';

@@ -2,8 +2,8 @@
 
 import { LONGEST_ACCLIMATION } from '../../../src/figures/floor-figures.ts';
 import type { ToldProgress } from '../../../src/language/old/progress-said.ts';
-import { progressOf } from '../../../src/project/progress.ts';
-import { type Mark, mark, markOf, type Stages, unmark } from '../../../src/project/stages.ts';
+import { type Mark, mark, markOf, type Stages, unmark } from '../../../src/project/project-room.ts';
+import { progressOf } from '../../../src/project/room-progress.ts';
 import type { Stage } from '../../../src/reply/need.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { PROGRESS, PROGRESS_PROBLEMS } from '../../../src/text/progress-text.ts';

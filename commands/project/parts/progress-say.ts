@@ -2,15 +2,15 @@
 
 import { dueBlocks, dueIn } from '../../../src/chat/reminding.ts';
 import { sayMoment } from '../../../src/input/moment.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { inScope, sameName } from '../../../src/project/project-room.ts';
 import {
   beforeLaying,
   isPast,
   progressOf,
   type RoomProgress,
   type StageProgress,
-} from '../../../src/project/progress.ts';
-import type { Project } from '../../../src/project/project.ts';
-import { inScope, sameName } from '../../../src/project/room.ts';
+} from '../../../src/project/room-progress.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
 import { PROGRESS, STAGE_ITEMS } from '../../../src/text/progress-text.ts';
 import { SHARE, saySigned } from '../../../src/text/sharing-text.ts';

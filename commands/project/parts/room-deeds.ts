@@ -2,8 +2,8 @@
 
 import type { Habits } from '../../../src/input/reading.ts';
 import { type RoomDeed, roomSaid } from '../../../src/language/old/room-said.ts';
-import { measuresIn, withoutTold } from '../../../src/project/measure.ts';
-import { type Rooms, roomNamed } from '../../../src/project/room.ts';
+import { measuresIn, withoutTold } from '../../../src/project/measurements.ts';
+import { type Rooms, roomNamed } from '../../../src/project/project-room.ts';
 import { afterRooms, type Following } from '../../../src/project/rooms-follow.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { roomUnknown } from '../../../src/text/project-problems-text.ts';

@@ -4,7 +4,7 @@ import { oneLine } from '../../../src/input/parse-label.ts';
 import type { Reading } from '../../../src/input/reading.ts';
 import { readRoomsApart } from '../../../src/input/rooms/rooms-apart.ts';
 import type { RoomDeed, RoomFact } from '../../../src/language/old/room-said.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
+import { LIMITS } from '../../../src/project/project-limits.ts';
 import {
   changedRoom,
   inScope,
@@ -15,7 +15,7 @@ import {
   sameName,
   withoutRoom,
   withRoom,
-} from '../../../src/project/room.ts';
+} from '../../../src/project/project-room.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import {
   noteTooLong,

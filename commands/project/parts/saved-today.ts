@@ -2,8 +2,8 @@
 
 import type { Context } from '../../../src/chat/command.ts';
 import { hostZone, sayDay } from '../../../src/input/moment.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
 import type { KeptAsk, Project } from '../../../src/project/project.ts';
+import { LIMITS } from '../../../src/project/project-limits.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
 import { SAVED } from '../../../src/text/project-text.ts';
 import type { GuidesResult } from '../../floor/parts/guides.ts';

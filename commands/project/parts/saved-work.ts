@@ -4,7 +4,7 @@ import type { Command, Context } from '../../../src/chat/command.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import type { KeptAsk, Project } from '../../../src/project/project.ts';
-import { inScope, type Rooms, sameName } from '../../../src/project/room.ts';
+import { inScope, type Rooms, sameName } from '../../../src/project/project-room.ts';
 
 /** Work at places: each saved answer is a place of its own. All others are sums over the rooms of the job. */
 export const OF_PLACES: readonly string[] = ['prep squeaks', 'prep patch', 'prep level', 'prep moisture'];

@@ -5,8 +5,8 @@ import type { Offer, ShareChange } from '../../../src/accounts/desk-share.ts';
 import type { Context } from '../../../src/chat/command.ts';
 import { oneLine } from '../../../src/input/parse-label.ts';
 import type { ToldShare } from '../../../src/language/old/sharing-said.ts';
-import { DAY, LIMITS } from '../../../src/project/limits.ts';
-import type { Helping, Share, Shared } from '../../../src/project/share.ts';
+import { DAY, LIMITS } from '../../../src/project/project-limits.ts';
+import type { Helping, Share, Shared } from '../../../src/project/shares.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { SHARE, SHARE_PROBLEMS } from '../../../src/text/sharing-text.ts';
 

@@ -6,7 +6,7 @@ import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { hostZone } from '../../../src/input/moment.ts';
 import { readSharing } from '../../../src/language/old/sharing-said.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { isOver, type Share } from '../../../src/project/share.ts';
+import { isOver, type Share } from '../../../src/project/shares.ts';
 import { SHARE, SHARE_PROBLEMS, sayHelper, sayShared } from '../../../src/text/sharing-text.ts';
 import { doneOr, inProject, problem } from './at-desk.ts';
 import { projectReply } from './reply.ts';

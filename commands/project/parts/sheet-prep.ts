@@ -1,6 +1,6 @@
 /** What sheets tell of the work before and after the floor: tear-out, and answers on repairs and finishing. */
 
-import { sameName } from '../../../src/project/room.ts';
+import { sameName } from '../../../src/project/project-room.ts';
 import type { JobSheet } from '../../../src/reply/job-sheet.ts';
 import { REPAIR_TITLES, SHEETS } from '../../../src/text/sheets-text.ts';
 import { asksOf, type Here, replyOr } from './sheet-asks.ts';

@@ -3,7 +3,7 @@
 import type { Context } from '../../../src/chat/command.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
 import { roomOfArea } from '../../../src/input/rooms/rooms-apart.ts';
-import { sameName } from '../../../src/project/room.ts';
+import { sameName } from '../../../src/project/project-room.ts';
 import type { JobSheet, SawPiece } from '../../../src/reply/job-sheet.ts';
 import { SHEETS } from '../../../src/text/sheets-text.ts';
 import type { Guide, GuidesResult } from '../../floor/parts/guides.ts';

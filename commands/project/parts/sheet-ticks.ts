@@ -1,10 +1,10 @@
 /** What of a project can be ticked off, each with the line that ticks it and the one that takes it back. */
 
 import type { Habits } from '../../../src/input/reading.ts';
-import { isPast, type RoomProgress } from '../../../src/project/progress.ts';
-import type { Shopping } from '../../../src/project/shopping.ts';
-import type { Tally } from '../../../src/project/shopping-left.ts';
-import type { Signed } from '../../../src/project/signed.ts';
+import type { Tally } from '../../../src/project/needs.ts';
+import type { Signed } from '../../../src/project/project-limits.ts';
+import type { Shopping } from '../../../src/project/purchases.ts';
+import { isPast, type RoomProgress } from '../../../src/project/room-progress.ts';
 import type { Tick } from '../../../src/reply/job-sheet.ts';
 import { STAGE_IN } from '../../../src/text/progress-text.ts';
 import { SHEETS } from '../../../src/text/sheets-text.ts';

@@ -3,8 +3,8 @@
 import type { Context } from '../../../src/chat/command.ts';
 import { hostZone } from '../../../src/input/moment.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { sameName } from '../../../src/project/room.ts';
-import type { Share } from '../../../src/project/share.ts';
+import { sameName } from '../../../src/project/project-room.ts';
+import type { Share } from '../../../src/project/shares.ts';
 import type { JobSheet, SheetKey, Sheets } from '../../../src/reply/job-sheet.ts';
 import { isFillNote } from '../../../src/text/project-text.ts';
 import { SHEETS } from '../../../src/text/sheets-text.ts';

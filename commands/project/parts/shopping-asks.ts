@@ -4,7 +4,7 @@ import type { Command, Context } from '../../../src/chat/command.ts';
 import { pickFor } from '../../../src/chat/pick.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { inScope, type Room, type Rooms } from '../../../src/project/room.ts';
+import { inScope, type Room, type Rooms } from '../../../src/project/project-room.ts';
 import { type Untold, untoldIn } from '../../../src/text/shopping-text.ts';
 import { namesOf, OF_PLACES, requestLine, savedWork, todaysLine, type Work } from './saved-work.ts';
 

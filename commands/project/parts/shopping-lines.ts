@@ -1,9 +1,8 @@
 /** A project's needs, asked through the same commands as anybody asks, added up and rounded once. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { type Line, mergeNeeds } from '../../../src/project/needs-merged.ts';
+import { type Line, mergeNeeds, type Tally, tally } from '../../../src/project/needs.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { type Tally, tally } from '../../../src/project/shopping-left.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import type { Caution } from '../../../src/reply/reply.ts';
 import { SHOPPING, type Untold } from '../../../src/text/shopping-text.ts';

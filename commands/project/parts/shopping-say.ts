@@ -2,10 +2,9 @@
 
 import { sayArea, sayLength, sayMoney, sayNumber, sayWeight } from '../../../src/input/format.ts';
 import type { Habits } from '../../../src/input/reading.ts';
-import { currencyOf } from '../../../src/project/currency.ts';
-import { lineCost } from '../../../src/project/needs-merged.ts';
-import type { Shopping } from '../../../src/project/shopping.ts';
-import type { Tally } from '../../../src/project/shopping-left.ts';
+import { lineCost, type Tally } from '../../../src/project/needs.ts';
+import { currencyOf } from '../../../src/project/project-limits.ts';
+import type { Shopping } from '../../../src/project/purchases.ts';
 import { type Need, STAGES } from '../../../src/reply/need.ts';
 import type { Action, Block, Fact } from '../../../src/reply/reply.ts';
 import { withSigned } from '../../../src/text/sharing-text.ts';

@@ -4,6 +4,7 @@ import { sayMoney } from '../../../src/input/format.ts';
 import { thingsNamed } from '../../../src/input/item-named.ts';
 import type { Habits } from '../../../src/input/reading.ts';
 import type { ToldPurchase } from '../../../src/language/old/bought.ts';
+import type { Tally } from '../../../src/project/needs.ts';
 import {
   type Bought,
   buy,
@@ -13,8 +14,7 @@ import {
   type Shopping,
   unbuyAll,
   untick,
-} from '../../../src/project/shopping.ts';
-import type { Tally } from '../../../src/project/shopping-left.ts';
+} from '../../../src/project/purchases.ts';
 import type { Problem } from '../../../src/reply/reply.ts';
 import { SHOPPING, SHOPPING_PROBLEMS } from '../../../src/text/shopping-text.ts';
 import { roundUp } from '../../../src/units/length.ts';

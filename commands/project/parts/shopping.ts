@@ -3,9 +3,9 @@
 import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
 import { sayMoney } from '../../../src/input/format.ts';
 import { readPurchases, type ToldPurchase } from '../../../src/language/old/bought.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
 import type { Project } from '../../../src/project/project.ts';
-import { lotsOf, MOST_BOUGHT } from '../../../src/project/shopping.ts';
+import { LIMITS } from '../../../src/project/project-limits.ts';
+import { lotsOf, MOST_BOUGHT } from '../../../src/project/purchases.ts';
 import type { Caution, Problem, Result } from '../../../src/reply/reply.ts';
 import { tooMany } from '../../../src/text/project-text.ts';
 import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../../src/text/shopping-text.ts';

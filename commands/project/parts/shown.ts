@@ -1,7 +1,7 @@
 /** A project on one page: rooms, picks, kept answers, and what to ask next. */
 
 import type { Project } from '../../../src/project/project.ts';
-import { inScope } from '../../../src/project/room.ts';
+import { inScope } from '../../../src/project/project-room.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
 import { NEXT, PROJECT } from '../../../src/text/project-text.ts';
 import { savedTable } from './saved-today.ts';

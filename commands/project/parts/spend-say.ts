@@ -3,10 +3,10 @@
 import { sayMoney, sayNumber } from '../../../src/input/format.ts';
 import { hostZone, sayDay } from '../../../src/input/moment.ts';
 import type { Habits } from '../../../src/input/reading.ts';
-import { PAYERS } from '../../../src/project/payer.ts';
 import type { Project } from '../../../src/project/project.ts';
-import type { SpendStage } from '../../../src/project/spend.ts';
+import { PAYERS } from '../../../src/project/project-limits.ts';
 import type { SpendSummary } from '../../../src/project/spend-summary.ts';
+import type { SpendStage } from '../../../src/project/spending.ts';
 import type { Block } from '../../../src/reply/reply.ts';
 import { SPEND, STAGE_NAMES } from '../../../src/text/shopping-text.ts';
 import { cents } from '../../../src/units/length.ts';

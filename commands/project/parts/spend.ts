@@ -6,10 +6,10 @@ import { thingsNamed } from '../../../src/input/item-named.ts';
 import type { Habits } from '../../../src/input/reading.ts';
 import { stageNamed } from '../../../src/language/old/progress-said.ts';
 import { readMoney, type ToldMoney } from '../../../src/language/old/spent.ts';
-import { currencyOf } from '../../../src/project/currency.ts';
-import { LIMITS } from '../../../src/project/limits.ts';
+import type { Tally } from '../../../src/project/needs.ts';
 import type { Project } from '../../../src/project/project.ts';
-import type { Tally } from '../../../src/project/shopping-left.ts';
+import { currencyOf, LIMITS } from '../../../src/project/project-limits.ts';
+import { type SpendSummary, summarise } from '../../../src/project/spend-summary.ts';
 import {
   addCover,
   addEntry,
@@ -20,8 +20,7 @@ import {
   type Spend,
   type SpendStage,
   setBudget,
-} from '../../../src/project/spend.ts';
-import { type SpendSummary, summarise } from '../../../src/project/spend-summary.ts';
+} from '../../../src/project/spending.ts';
 import type { Result } from '../../../src/reply/reply.ts';
 import { NEXT, noSuchPlace, tooMany } from '../../../src/text/project-text.ts';
 import { SPEND, SPEND_PROBLEMS } from '../../../src/text/shopping-text.ts';

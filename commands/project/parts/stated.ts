@@ -3,7 +3,7 @@
 import type { Desk } from '../../../src/accounts/desk-deeds.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import type { Project, ProjectState } from '../../../src/project/project.ts';
-import { sameName } from '../../../src/project/room.ts';
+import { sameName } from '../../../src/project/project-room.ts';
 import type { Action } from '../../../src/reply/reply.ts';
 import { notAllowed, stateAlready } from '../../../src/text/project-problems-text.ts';
 import { SHARE } from '../../../src/text/sharing-text.ts';

@@ -2,7 +2,7 @@
 
 import { readLength } from '../../input/parse-length.ts';
 import type { Habits } from '../../input/reading.ts';
-import { EMPTY_MEASURES } from '../../project/measure.ts';
+import { EMPTY_MEASURES } from '../../project/measurements.ts';
 import type { Project } from '../../project/project.ts';
 import { readMeasureSaid } from './measure-said.ts';
 

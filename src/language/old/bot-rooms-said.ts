@@ -5,7 +5,7 @@ import type { Habits } from '../../input/reading.ts';
 import { readRooms } from '../../input/rooms/parse-room.ts';
 import { readRoomsApart } from '../../input/rooms/rooms-apart.ts';
 import type { Project } from '../../project/project.ts';
-import { folded, roomNamed } from '../../project/room.ts';
+import { folded, roomNamed } from '../../project/project-room.ts';
 import { readPlain } from './plain-sentence.ts';
 
 const ADD =

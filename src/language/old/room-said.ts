@@ -1,6 +1,6 @@
 /** What is said of a project's rooms: add one, tell its floor, leave it as it is. */
 
-import { folded, type Rooms } from '../../project/room.ts';
+import { folded, type Rooms } from '../../project/project-room.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 
 export type RoomFact = 'floor' | 'openings' | 'note';

@@ -1,7 +1,7 @@
 /** The dated notes of a project. */
 
 import { z } from 'zod';
-import { signedSchema } from './signed.ts';
+import { signedSchema } from './project-limits.ts';
 
 /** The most notes that a project keeps, and the longest. */
 export const MOST_NOTES = 500;

@@ -1,9 +1,8 @@
 /** What a project's owner wants measured, and lengths told of walls that do not fit their room yet. */
 
 import { z } from 'zod';
-import { LIMITS } from './limits.ts';
-import { changedRoom, type Room, type Rooms, roomNamed, sameName } from './room.ts';
-import { signedSchema } from './signed.ts';
+import { LIMITS, signedSchema } from './project-limits.ts';
+import { changedRoom, type Room, type Rooms, roomNamed, sameName } from './project-room.ts';
 
 /** The most open questions, and the most lengths that wait for others. */
 export const MOST_QUESTIONS = 40;

@@ -2,8 +2,7 @@
 
 import { z } from 'zod';
 import { STAGES } from '../reply/need.ts';
-import { payerSchema } from './payer.ts';
-import { signedSchema } from './signed.ts';
+import { payerSchema, signedSchema } from './project-limits.ts';
 
 /** The most purchases that a project keeps. */
 export const MOST_BOUGHT = 500;

@@ -1,9 +1,7 @@
 /** What of a project is shared, with whom, what they may do, and until when: the one authority on every helper. */
 
 import { z } from 'zod';
-import { LIMITS } from './limits.ts';
-import { type Deed, may, type Role } from './may.ts';
-import type { Signed } from './signed.ts';
+import { type Deed, LIMITS, may, type Role, type Signed } from './project-limits.ts';
 
 /** What can be shared; a guide and cuts may be of one room. */
 export const SHARED = ['project', 'shopping', 'guide', 'cuts', 'tearout', 'checklist'] as const;

@@ -1,10 +1,9 @@
 /** New projects: an empty one, and a copy of another for the same home. */
 
-import type { KeptHazards } from './hazards.ts';
-import { LIMITS } from './limits.ts';
-import { emptyParts } from './parts.ts';
-import type { Content, Project } from './project.ts';
-import { sameName } from './room.ts';
+import type { KeptHazards } from './findings.ts';
+import { type Content, emptyParts, type Project } from './project.ts';
+import { LIMITS } from './project-limits.ts';
+import { folded, sameName } from './project-room.ts';
 
 export interface Born {
   readonly id: string;
@@ -32,4 +31,18 @@ export function freeName(name: string, taken: readonly { readonly name: string }
     const next = number === 1 ? name : `${name.slice(0, LIMITS.name - 4).trim()} ${number}`;
     if (!taken.some((other) => sameName(other.name, next))) return next;
   }
+}
+
+// Names of projects that tell a person's own from those shared with them.
+
+/** Projects of others that are named as another is, under a name that tells them apart. */
+export function toldApart(projects: readonly Project[], me: string | undefined): readonly Project[] {
+  const names = new Set(projects.filter(({ owner }) => owner === me).map(({ name }) => folded(name)));
+  return projects.map((project) => {
+    if (project.owner === me) return project;
+    let name = project.name;
+    for (let i = 1; names.has(folded(name)); i++) name = `${project.name} (shared${i > 1 ? ` ${i}` : ''})`;
+    names.add(folded(name));
+    return name === project.name ? project : { ...project, name };
+  });
 }

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { STAGES } from '../reply/need.ts';
-import { type OtherPayer, otherPayerSchema, payerSchema } from './payer.ts';
+import { type OtherPayer, otherPayerSchema, payerSchema } from './project-limits.ts';
 
 /** The most entries that a project keeps. */
 export const MOST_ENTRIES = 500;
