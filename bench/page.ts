@@ -8,7 +8,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { commands } from '../commands/index.ts';
 import type { Asker } from '../src/accounts/asker.ts';
-import { openDesk } from '../src/accounts/desk.ts';
+import { openDesk } from '../src/accounts/project-access.ts';
 import { answer } from '../src/chat/answer.ts';
 import { openedBy } from '../src/platforms/web/opened.ts';
 import { startWeb } from '../src/platforms/web/start.ts';

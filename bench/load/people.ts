@@ -1,6 +1,6 @@
 /** A crowd in both chats: some keep a project, all ask, each waits for an answer before the next ask. */
 
-import { openDesk } from '../../src/accounts/desk.ts';
+import { openDesk } from '../../src/accounts/project-access.ts';
 import type { Place } from '../../src/storage/store.ts';
 import type { Asked, Person } from './asked.ts';
 import type { Chats } from './chats.ts';

@@ -2,9 +2,9 @@
 
 import type { Person } from '../project/person.ts';
 import type { Kept } from '../storage/types.ts';
-import { leaveProject } from './desk-share.ts';
 import { forgetRecent } from './recent.ts';
-import type { Shelves } from './shelves.ts';
+import type { Shelves } from './records.ts';
+import { leaveProject } from './sharing.ts';
 
 /** Takes what another room keeps of an account out of the store. */
 export type Forgetter = (kept: Kept, account: string) => Promise<void>;

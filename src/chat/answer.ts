@@ -1,8 +1,8 @@
 /** The one pipeline from an ask to its answers, and the one place where faults are caught. */
 
+import type { Desk } from '../accounts/account-access.ts';
 import { accountKey } from '../accounts/asker.ts';
-import { openDesk } from '../accounts/desk.ts';
-import type { Desk } from '../accounts/desk-deeds.ts';
+import { openDesk } from '../accounts/project-access.ts';
 import type { Screened, Sighting } from '../hazards/hazard.ts';
 import { screen, screenHere } from '../hazards/screen.ts';
 import { askLine, fullName, isCalculating } from '../input/command-shape.ts';

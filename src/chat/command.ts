@@ -1,8 +1,8 @@
 /** What a command is: its words, its options, examples that are also its tests, and what it does. */
 
 import type { z } from 'zod';
+import type { Desk } from '../accounts/account-access.ts';
 import type { Asker } from '../accounts/asker.ts';
-import type { Desk } from '../accounts/desk-deeds.ts';
 import type { CommandShape, Options } from '../input/command-shape.ts';
 import type { Habits } from '../input/reading.ts';
 import type { Project } from '../project/project.ts';

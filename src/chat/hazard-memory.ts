@@ -1,8 +1,8 @@
 /** Hazards that stay: with a room of the project in use, else with the conversation for an hour from its last message. */
 
 import { z } from 'zod';
+import type { Desk } from '../accounts/account-access.ts';
 import { accountKey } from '../accounts/asker.ts';
-import type { Desk } from '../accounts/desk-deeds.ts';
 import type { Cleared, Hazard, Sighting } from '../hazards/hazard.ts';
 import { roomIn } from '../language/old/finding.ts';
 import { type KeptHazard, keptHazardSchema, withHazards, withoutHazards } from '../project/findings.ts';

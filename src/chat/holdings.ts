@@ -1,6 +1,6 @@
 /** What an asker keeps, read once for an ask: a project in use, settings, and what others changed meanwhile. */
 
-import type { Desk } from '../accounts/desk-deeds.ts';
+import type { Desk } from '../accounts/account-access.ts';
 import type { Habits } from '../input/reading.ts';
 import { type News, newsSince } from '../project/history.ts';
 import { NO_SETTINGS, type Settings } from '../project/person.ts';

@@ -1,6 +1,6 @@
 /** What a kept project adds to an answer: the offer to keep it and what others changed; and what is remembered of the ask. */
 
-import type { Desk } from '../accounts/desk-deeds.ts';
+import type { Desk } from '../accounts/account-access.ts';
 import { keepRecent, recentOf, withTold } from '../accounts/recent.ts';
 import { isCalculating } from '../input/command-shape.ts';
 import { LIMITS } from '../project/project-limits.ts';

@@ -1,6 +1,6 @@
 /** What a project's owner wants measured, as it is shown and answered. */
 
-import type { Desk } from '../accounts/desk-deeds.ts';
+import type { Desk } from '../accounts/account-access.ts';
 import { sayLength } from '../input/format.ts';
 import { DEFAULT_HABITS, type Habits, type Units } from '../input/reading.ts';
 import { outlineOf, unitsTold, wallsOf } from '../input/rooms/measure-wall.ts';

@@ -1,6 +1,6 @@
 /** How far an ask goes where its asker was given a part of a project: what answers, from what, and what is said instead. The one place. */
 
-import type { Desk } from '../accounts/desk-deeds.ts';
+import type { Desk } from '../accounts/account-access.ts';
 import { fullName } from '../input/command-shape.ts';
 import { covers, gathers, isPart, shownBy } from '../project/share-scope.ts';
 import type { Problem } from '../reply/reply.ts';

@@ -1,8 +1,8 @@
 /** What could be typed for an option by this asker: rooms, projects, picks, values told before, and the option's own words. */
 
+import type { Desk } from '../accounts/account-access.ts';
 import type { Asker } from '../accounts/asker.ts';
-import { openDesk } from '../accounts/desk.ts';
-import type { Desk } from '../accounts/desk-deeds.ts';
+import { openDesk } from '../accounts/project-access.ts';
 import type { PastValue } from '../accounts/recent.ts';
 import { isCalculating, optionsOf } from '../input/command-shape.ts';
 import type { Habits, OptionFacts } from '../input/reading.ts';

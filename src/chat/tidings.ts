@@ -1,6 +1,6 @@
 /** What is told once, before the next answer, to whom it concerns: waits that are over, lengths to measure, accounts linked. */
 
-import type { Desk } from '../accounts/desk-deeds.ts';
+import type { Desk } from '../accounts/account-access.ts';
 import { fullName } from '../input/command-shape.ts';
 import { hostZone, sayMoment } from '../input/moment.ts';
 import type { Person } from '../project/person.ts';

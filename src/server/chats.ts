@@ -3,7 +3,7 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { commands } from '../../commands/index.ts';
 import type { Asker } from '../accounts/asker.ts';
-import { openDesk } from '../accounts/desk.ts';
+import { openDesk } from '../accounts/project-access.ts';
 import { answer } from '../chat/answer.ts';
 import { isEmergency } from '../chat/hazards.ts';
 import { inTurn } from '../chat/in-turn.ts';

@@ -1,10 +1,10 @@
 /** A project with a word of its own in every part, everybody who may or may not see it, and what each is asked. */
 
 import { commands } from '../../commands/index.ts';
+import type { Desk } from '../../src/accounts/account-access.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/desk.ts';
-import type { Desk } from '../../src/accounts/desk-deeds.ts';
-import { hashOf } from '../../src/accounts/link-token.ts';
+import { openDesk } from '../../src/accounts/project-access.ts';
+import { hashOf } from '../../src/accounts/records.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import type { Content } from '../../src/project/project.ts';
 import { DAY } from '../../src/project/project-limits.ts';

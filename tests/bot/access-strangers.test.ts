@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { hashOf } from '../../src/accounts/link-token.ts';
+import { hashOf } from '../../src/accounts/records.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { DAY, DEEDS } from '../../src/project/project-limits.ts';
 import { FEW_LINES, IN_A_WEEK, LINES, MEMBER, OWNER, type World, world } from './access-cast.ts';

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/desk.ts';
+import { openDesk } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { DAY } from '../../src/project/project-limits.ts';
 import { Outage } from '../../src/storage/types.ts';

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/desk.ts';
+import { openDesk } from '../../src/accounts/project-access.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { readLabel } from '../../src/input/parse-label.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';

@@ -1,9 +1,9 @@
 /** Accounts linked on every back end: exactly one taker of a code, nothing lost by a crash at any step, two codes taken crosswise. */
 
 import { beforeEach, describe, expect, it } from 'vitest';
+import type { Desk } from '../../src/accounts/account-access.ts';
 import { type Asker, accountKey } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/desk.ts';
-import type { Desk } from '../../src/accounts/desk-deeds.ts';
+import { openDesk } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { Outage, type Shelf, type Store } from '../../src/storage/types.ts';
 

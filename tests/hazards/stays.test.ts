@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { openDesk } from '../../src/accounts/desk.ts';
+import { openDesk } from '../../src/accounts/project-access.ts';
 import { type Answer, answer } from '../../src/chat/answer.ts';
 import type { Invocation } from '../../src/chat/invocation.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';

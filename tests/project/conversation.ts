@@ -1,7 +1,7 @@
 /** A conversation about a project, line by line, with a store in memory and a clock that stands until it is set. */
 
 import { commands } from '../../commands/index.ts';
-import { openDesk } from '../../src/accounts/desk.ts';
+import { openDesk } from '../../src/accounts/project-access.ts';
 import { type Answer, answer } from '../../src/chat/answer.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
 import type { Content, Project } from '../../src/project/project.ts';

@@ -1,6 +1,6 @@
 /** Sheets of a project for tests, put through the whole pipeline. */
 
-import { openDesk } from '../../src/accounts/desk.ts';
+import { openDesk } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { isSheets, type Sheets } from '../../src/reply/job-sheet.ts';
 import { ASKER, replyTo } from '../bot/asked.ts';

@@ -2,7 +2,7 @@
 
 import { randomBytes } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { openDesk } from '../../src/accounts/desk.ts';
+import { openDesk } from '../../src/accounts/project-access.ts';
 import { type OpenStore, openStore } from '../../src/storage/store.ts';
 import { replyTo } from '../bot/asked.ts';
 import { flatContent } from '../project/projects.ts';

@@ -2,8 +2,8 @@
 
 import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/desk.ts';
-import type { Offer } from '../../src/accounts/desk-share.ts';
+import { openDesk } from '../../src/accounts/project-access.ts';
+import type { Offer } from '../../src/accounts/sharing.ts';
 import { answer } from '../../src/chat/answer.ts';
 import type { Ports } from '../../src/chat/ports.ts';
 import { fileMaker } from '../../src/documents/file-maker.ts';

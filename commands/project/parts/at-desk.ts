@@ -1,7 +1,7 @@
 /** How a project command comes to its project and changes it, and what is said where it cannot. */
 
-import type { Done } from '../../../src/accounts/desk-change.ts';
-import type { Desk, Made } from '../../../src/accounts/desk-deeds.ts';
+import type { Desk, Made } from '../../../src/accounts/account-access.ts';
+import type { Done } from '../../../src/accounts/project-changes.ts';
 import type { Context, Outcome, Problems } from '../../../src/chat/command.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { DAY, type Deed } from '../../../src/project/project-limits.ts';

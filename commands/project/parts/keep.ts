@@ -1,6 +1,6 @@
 /** Keeping an answer: the last one, or that of an ask told with it; and letting one go. */
 
-import type { Desk } from '../../../src/accounts/desk-deeds.ts';
+import type { Desk } from '../../../src/accounts/account-access.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
 import { mintId } from '../../../src/chat/kept-answer.ts';

@@ -1,7 +1,7 @@
 /** A code taken: first what it would do, then, for accounts once confirmed, what it did. */
 
-import type { Desk } from '../../../src/accounts/desk-deeds.ts';
-import type { Refused } from '../../../src/accounts/links.ts';
+import type { Desk } from '../../../src/accounts/account-access.ts';
+import type { Refused } from '../../../src/accounts/linking.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { NO_SETTINGS, type Settings } from '../../../src/project/person.ts';
 import { LIMITS } from '../../../src/project/project-limits.ts';

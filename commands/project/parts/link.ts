@@ -1,6 +1,6 @@
 /** A person's accounts: listed, led together by a code, and parted. */
 
-import type { Desk } from '../../../src/accounts/desk-deeds.ts';
+import type { Desk } from '../../../src/accounts/account-access.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { hostZone, sayMoment } from '../../../src/input/moment.ts';
 import type { Person } from '../../../src/project/person.ts';

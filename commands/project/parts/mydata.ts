@@ -1,7 +1,7 @@
 /** Everything kept of a person, given out, brought in again, or forgotten. */
 
 import { z } from 'zod';
-import type { Desk } from '../../../src/accounts/desk-deeds.ts';
+import type { Desk } from '../../../src/accounts/account-access.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { forgetHazards } from '../../../src/chat/hazard-memory.ts';
 import { forgetAnswers } from '../../../src/chat/kept-answer.ts';

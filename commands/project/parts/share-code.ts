@@ -1,7 +1,7 @@
 /** A code by which somebody on any platform comes to what is shared. */
 
-import type { Desk } from '../../../src/accounts/desk-deeds.ts';
-import type { Offer } from '../../../src/accounts/desk-share.ts';
+import type { Desk } from '../../../src/accounts/account-access.ts';
+import type { Offer } from '../../../src/accounts/sharing.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { LINK, SHARE, sayShared } from '../../../src/text/sharing-text.ts';
 import { noneInUse, problem } from './at-desk.ts';

@@ -1,7 +1,7 @@
 /** What is told of a share, made whole: the usual where nothing is told, and what is wrong with it. */
 
 import { accountKey } from '../../../src/accounts/asker.ts';
-import type { Offer, ShareChange } from '../../../src/accounts/desk-share.ts';
+import type { Offer, ShareChange } from '../../../src/accounts/sharing.ts';
 import type { Context } from '../../../src/chat/command.ts';
 import { oneLine } from '../../../src/input/parse-label.ts';
 import type { ToldShare } from '../../../src/language/old/sharing-said.ts';

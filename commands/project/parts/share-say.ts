@@ -1,6 +1,6 @@
 /** Shares in words: one that was given, all of a project, and one's own. */
 
-import type { Given } from '../../../src/accounts/desk-share.ts';
+import type { Given } from '../../../src/accounts/sharing.ts';
 import type { Context } from '../../../src/chat/command.ts';
 import { hostZone, sayMoment } from '../../../src/input/moment.ts';
 import type { Project } from '../../../src/project/project.ts';

@@ -1,7 +1,7 @@
 /** From what is told of sharing to what is shared: given, listed, changed, stopped, left. */
 
-import type { Desk } from '../../../src/accounts/desk-deeds.ts';
-import type { Sharing } from '../../../src/accounts/desk-share.ts';
+import type { Desk } from '../../../src/accounts/account-access.ts';
+import type { Sharing } from '../../../src/accounts/sharing.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { hostZone } from '../../../src/input/moment.ts';
 import { readSharing } from '../../../src/language/old/sharing-said.ts';

@@ -1,6 +1,6 @@
 /** Commands that put a project into another state: archived, deleted, back again. */
 
-import type { Desk } from '../../../src/accounts/desk-deeds.ts';
+import type { Desk } from '../../../src/accounts/account-access.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import type { Project, ProjectState } from '../../../src/project/project.ts';
 import { sameName } from '../../../src/project/project-room.ts';

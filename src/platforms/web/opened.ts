@@ -1,7 +1,7 @@
 /** What a link leads to, from the desk of whoever holds it. */
 
 import { createHash } from 'node:crypto';
-import { openDesk } from '../../accounts/desk.ts';
+import { openDesk } from '../../accounts/project-access.ts';
 import type { Ports } from '../../chat/ports.ts';
 import { questionsAt } from '../../chat/questions.ts';
 import type { WebPorts } from './ports.ts';

@@ -1,7 +1,7 @@
 /** What goes back: the page, a file, what came of a form, or the same page for every link that leads nowhere. */
 
 import { html } from 'hono/html';
-import { mintLongId } from '../../accounts/unguessable.ts';
+import { mintLongId } from '../../accounts/records.ts';
 import type { Answer } from '../../chat/answer.ts';
 import { sheetText } from '../../chat/sheet.ts';
 import type { Sheets } from '../../reply/job-sheet.ts';

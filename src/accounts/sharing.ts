@@ -4,12 +4,9 @@ import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import { LIMITS } from '../project/project-limits.ts';
 import { isOver, isWith, type Share, standingOf } from '../project/shares.ts';
-import type { Done } from './desk-change.ts';
-import { ensurePerson } from './desk-person.ts';
-import { personOf } from './joining.ts';
-import { dropLead, hashOf, keepLead } from './link-token.ts';
-import type { Shelves } from './shelves.ts';
-import { mintLongId } from './unguessable.ts';
+import { ensurePerson, personOf } from './merging-accounts.ts';
+import type { Done } from './project-changes.ts';
+import { dropLead, hashOf, keepLead, mintLongId, type Shelves } from './records.ts';
 
 /** What is to be shared, and with whom: whoever gets the link, or the account of a key. */
 export interface Offer extends Pick<Share, 'what' | 'room' | 'role' | 'until' | 'label'> {

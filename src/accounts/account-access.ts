@@ -7,11 +7,11 @@ import type { Content, Project } from '../project/project.ts';
 import type { Deed } from '../project/project-limits.ts';
 import type { Covering } from '../project/share-scope.ts';
 import type { Share } from '../project/shares.ts';
-import type { Done } from './desk-change.ts';
-import type { Sharing } from './desk-share.ts';
 import type { Forgetter } from './forgetting.ts';
-import type { Links } from './links.ts';
+import type { Links } from './linking.ts';
+import type { Done } from './project-changes.ts';
 import type { Recent } from './recent.ts';
+import type { Sharing } from './sharing.ts';
 
 /** What a change makes of a project: the parts to put in place and the change in words, or nothing; and what to tell. */
 export interface Made<R> {

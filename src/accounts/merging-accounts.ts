@@ -2,12 +2,65 @@
 
 import { freeName } from '../project/create-project.ts';
 import { changed } from '../project/history.ts';
-import type { Person } from '../project/person.ts';
-import type { Project } from '../project/project.ts';
+import { NO_SETTINGS, type Person } from '../project/person.ts';
+import { type Project, projectCodec } from '../project/project.ts';
+import { ROLES, type Role } from '../project/project-limits.ts';
+import { isOver, type Share } from '../project/shares.ts';
 import { RecordDamaged, RecordTooNew } from '../storage/types.ts';
 import { CHANGED } from '../text/project-text.ts';
-import { inPlaceOf, withJoined } from './join.ts';
-import type { Shelves } from './shelves.ts';
+import { mintLongId, type Shelves } from './records.ts';
+
+// Two people who turn out to be one: what becomes of the one who stays, and of a project that names the
+// other.
+
+/** The one who stays, with the accounts, projects and settings of the other; where both tell a setting, theirs stands. */
+export function withJoined(stays: Person, other: Person): Person {
+  const accounts = [...new Set([...stays.accounts, ...other.accounts])];
+  const ids = [...new Set([...stays.projects, ...other.projects].map(({ id }) => id))];
+  const projects = ids.map((id) => {
+    const roles = [...stays.projects, ...other.projects].flatMap((one) => (one.id === id ? [one.role] : []));
+    return { id, role: highest(roles) };
+  });
+  const standards = { ...other.settings.standards, ...stays.settings.standards };
+  const inUse = stays.inUse ?? other.inUse;
+  return {
+    ...stays,
+    accounts,
+    projects,
+    linked: [...(stays.linked ?? []), ...(other.linked ?? [])].filter(
+      (one, i, all) => all.findIndex(({ account }) => account === one.account) === i,
+    ),
+    settings: { ...other.settings, ...stays.settings, standards },
+    ...(inUse !== undefined && { inUse }),
+  };
+}
+
+/** The project at `now` with one person in the place of another, wherever it names them; the same where it names the other nowhere. */
+export function inPlaceOf(project: Project, other: string, stays: string, now: number): Project {
+  const written = JSON.stringify(projectCodec.write(project));
+  // Ids are 22 signs drawn at random: nothing but the person's own id holds them.
+  if (!written.includes(other)) return project;
+  const read = projectCodec.read(JSON.parse(written.replaceAll(other, stays)));
+  // The owner needs no share; of two that became one person's, the wider stays, and none that is over in place of the other.
+  const shares = read.shares
+    .filter((one) => !isOver(one, now))
+    .filter(({ with: who }) => !('person' in who && who.person === read.owner))
+    .filter((one, i, all) => !all.some((rival, j) => isSame(one, rival) && j !== i && isWider(rival, one, j < i)));
+  return { ...read, shares };
+}
+
+function isSame({ with: one }: Share, { with: other }: Share): boolean {
+  return 'person' in one && 'person' in other && one.person === other.person;
+}
+
+function isWider(one: Share, other: Share, first: boolean): boolean {
+  const width = ({ what, role }: Share): number => (what === 'project' ? 10 : 0) - ROLES.indexOf(role);
+  return width(one) > width(other) || (width(one) === width(other) && first);
+}
+
+function highest(roles: readonly Role[]): Role {
+  return ROLES.find((role) => roles.includes(role)) ?? 'look';
+}
 
 /** How often another may change the people between looking and doing before it is a fault. */
 const TRIES = 20;
@@ -151,4 +204,23 @@ async function settle(shelves: Shelves, other: string, stays: string): Promise<v
     const left = joining.filter((id) => id !== other);
     return { put: left.length > 0 ? { ...before, joining: left } : before, result: undefined };
   });
+}
+
+// The person behind an account, who may be new.
+
+/** The person of an account, made where there is none yet. Throws Outage. */
+export async function ensurePerson(shelves: Shelves, key: string): Promise<Person> {
+  const there = await personOf(shelves, key);
+  if (there) return there;
+  const made: Person = { version: 3, id: mintLongId(), accounts: [key], settings: NO_SETTINGS, projects: [] };
+  await shelves.person.create(made.id, made);
+  if (await shelves.account.create(key, { version: 1, person: made.id })) return made;
+  // Another ask of the same account came first, or the person it led to is gone.
+  const other = await personOf(shelves, key);
+  if (other) {
+    await shelves.person.remove(made.id);
+    return other;
+  }
+  await shelves.account.change(key, (account) => ({ put: { ...account, person: made.id }, result: undefined }));
+  return made;
 }

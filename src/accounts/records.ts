@@ -1,0 +1,69 @@
+/** The shelves of a store that projects stand on. */
+
+import { createHash, randomBytes } from 'node:crypto';
+import { z } from 'zod';
+import { type Account, accountCodec, type Person, personCodec } from '../project/person.ts';
+import { type Project, projectCodec } from '../project/project.ts';
+import type { Kept, Shelf, Store } from '../storage/types.ts';
+
+export interface Shelves {
+  readonly account: Shelf<Account>;
+  readonly person: Shelf<Person>;
+  readonly project: Shelf<Project>;
+  readonly kept: Kept;
+}
+
+const opened = new WeakMap<Store, Shelves>();
+
+/** The shelves of a store, opened once. */
+export function shelvesOf(store: Store): Shelves {
+  const before = opened.get(store);
+  if (before) return before;
+  const shelves = {
+    account: store.shelf('account', accountCodec),
+    person: store.shelf('person', personCodec),
+    project: store.shelf('project', projectCodec),
+    kept: store.kept,
+  };
+  opened.set(store, shelves);
+  return shelves;
+}
+
+// Ids that nobody can guess.
+
+/** An id of a record: 22 characters, 132 bits. */
+export function mintLongId(): string {
+  return randomBytes(17).toString('base64url').slice(0, 22);
+}
+
+// The token in a link that shares something: shown once, and known afterwards by its hash alone.
+
+/** Where a link leads. The project itself says whether it still does. */
+export const leadSchema = z.object({ project: z.string() });
+
+export type Lead = z.infer<typeof leadSchema>;
+
+/** The SHA-256 of a token, in hexadecimal digits: the id of whoever holds the link. */
+export function hashOf(token: string): string {
+  return createHash('sha256').update(token).digest('hex');
+}
+
+/** Where the link of a hash leads; undefined where it leads nowhere. Throws Outage. */
+export async function leadOf(kept: Kept, hash: string): Promise<Lead | undefined> {
+  const read = leadSchema.safeParse(await kept.get(key(hash)));
+  return read.success ? read.data : undefined;
+}
+
+/** Keeps where a link leads, for so many milliseconds, for good without them. Throws Outage. */
+export async function keepLead(kept: Kept, hash: string, lead: Lead, milliseconds?: number): Promise<void> {
+  await kept.set(key(hash), lead, milliseconds);
+}
+
+/** Removes what was kept of a link. Throws Outage. */
+export async function dropLead(kept: Kept, hash: string): Promise<void> {
+  await kept.delete(key(hash));
+}
+
+function key(hash: string): string {
+  return `share:${hash}`;
+}
