@@ -1,7 +1,7 @@
 /** Random and mutated lines through the whole pipeline: none throws, none is slow, every Problem says what is missing. */
 
 import { commands } from '../commands/index.ts';
-import { type Answer, answer } from '../src/chat/answer.ts';
+import { type Answer, answer } from '../src/chat/pipeline.ts';
 import { DEFAULT_HABITS } from '../src/input/reading.ts';
 import { type Bench, metric } from './metric.ts';
 import { mutatedLines } from './mutate.ts';

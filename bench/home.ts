@@ -1,7 +1,7 @@
 /** A home of twelve rooms and 2,000 square feet, joined and ended by its doorways: time to the first answer and to the last, and legality. */
 
 import { commands } from '../commands/index.ts';
-import { answer } from '../src/chat/answer.ts';
+import { answer } from '../src/chat/pipeline.ts';
 import { DEFAULT_HABITS } from '../src/input/reading.ts';
 import { checkFloor } from '../tests/outside/floor-checker.ts';
 import { checkHome } from '../tests/outside/home-checker.ts';

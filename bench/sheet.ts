@@ -4,7 +4,7 @@ import { monitorEventLoopDelay } from 'node:perf_hooks';
 import type { GuidesResult } from '../commands/floor/parts/guides.ts';
 import { commands } from '../commands/index.ts';
 import { cutsSheet } from '../commands/project/parts/sheet-cuts.ts';
-import { answer } from '../src/chat/answer.ts';
+import { answer } from '../src/chat/pipeline.ts';
 import { closeFiles, makeFile } from '../src/documents/make.ts';
 import { DEFAULT_HABITS } from '../src/input/reading.ts';
 import type { Sheets } from '../src/reply/job-sheet.ts';

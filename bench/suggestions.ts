@@ -1,7 +1,7 @@
 /** Every line that is suggested, over examples, whole answers and 2,000 mutations of them: answered, nothing made up, nothing left out. */
 
 import { commands } from '../commands/index.ts';
-import { type Answer, answer } from '../src/chat/answer.ts';
+import { type Answer, answer } from '../src/chat/pipeline.ts';
 import { DEFAULT_HABITS } from '../src/input/reading.ts';
 import { GOLDEN_ASKS } from '../tests/golden/golden-asks.ts';
 import { suggestionFlaws } from '../tests/outside/suggestion-checker.ts';

@@ -4,7 +4,7 @@ import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/project-access.ts';
 import { hashOf } from '../../src/accounts/records.ts';
-import { answer } from '../../src/chat/answer.ts';
+import { answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import type { Project } from '../../src/project/project.ts';

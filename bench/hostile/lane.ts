@@ -1,9 +1,9 @@
 /** A way that asks come in by, and what every way is handed. */
 
 import type { Asker } from '../../src/accounts/asker.ts';
-import type { Answer } from '../../src/chat/answer.ts';
 import type { Command } from '../../src/chat/command.ts';
-import type { Invocation } from '../../src/chat/invocation.ts';
+import type { Answer } from '../../src/chat/pipeline.ts';
+import type { Invocation } from '../../src/chat/ports.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import type { Store } from '../../src/storage/types.ts';
 import type { Draw } from './bend.ts';

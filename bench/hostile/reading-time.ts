@@ -1,9 +1,8 @@
 /** How long reading takes by itself, in processor time: all readers of a line, and every option of the command that it names. */
 
-import type { Command } from '../../src/chat/command.ts';
+import { type Command, readOptions } from '../../src/chat/command.ts';
 import { commandTyped, parseLine } from '../../src/chat/grammar.ts';
-import { screenedLine } from '../../src/chat/hazards.ts';
-import { readOptions } from '../../src/chat/read-options.ts';
+import { screenedLine } from '../../src/chat/hazard-answers.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { readPlain } from '../../src/language/old/plain-sentence.ts';
 import { jobWithout, projectSaid } from '../../src/language/old/project-said.ts';

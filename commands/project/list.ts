@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { openQuestions } from '../../src/chat/questions.ts';
+import { openQuestions } from '../../src/chat/notifications.ts';
 import type { Habits } from '../../src/input/reading.ts';
 import type { Project } from '../../src/project/project.ts';
 import { isPart } from '../../src/project/share-scope.ts';

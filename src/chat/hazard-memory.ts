@@ -9,9 +9,8 @@ import { type KeptHazard, keptHazardSchema, withHazards, withoutHazards } from '
 import type { Project } from '../project/project.ts';
 import { sameName } from '../project/project-room.ts';
 import { type Kept, Outage } from '../storage/types.ts';
-import type { Invocation } from './invocation.ts';
-import type { Ports } from './ports.ts';
-import { faultReference } from './request.ts';
+import type { Invocation, Ports } from './ports.ts';
+import { faultReference } from './request-id.ts';
 
 const AN_HOUR = 3600 * 1000;
 /** The most hazards that a conversation keeps, and the most places of one account that are known for forgetting. */

@@ -1,5 +1,6 @@
 /** What an answer offers next, the same on every platform: further asks, choices of a kind, its long parts, its sources. */
 
+import { z } from 'zod';
 import type { Action, Block, Reply } from '../reply/reply.ts';
 
 /** A next ask, with its place in the reply's actions: a button carries the place and the answer's id, never the ask. */
@@ -51,4 +52,15 @@ export function assumedOf({ assumed, example }: Pick<Reply, 'assumed' | 'example
 /** Tables, steps and checklists: what is looked up while working, not read as the answer. */
 export function isPart(block: Block): block is Extract<Block, { readonly kind: 'table' | 'steps' | 'checklist' }> {
   return block.kind === 'table' || block.kind === 'steps' || block.kind === 'checklist';
+}
+
+// The planks of a comparison by name: what a channel can be asked to choose from.
+
+const comparison = z.object({ choices: z.array(z.object({ name: z.string() })).min(2) });
+
+/** The names in the order told; undefined for any other answer. */
+export function comparedPlanks({ data }: Pick<Reply, 'data'>): readonly string[] | undefined {
+  if (data.kind !== 'compare') return undefined;
+  const read = comparison.safeParse(data);
+  return read.success ? read.data.choices.map(({ name }) => name) : undefined;
 }

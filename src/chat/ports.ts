@@ -1,5 +1,7 @@
 /** What the pipeline and the platforms need from outside, handed in by main. */
 
+import type { Asker } from '../accounts/asker.ts';
+import type { Habits } from '../input/reading.ts';
 import type { Store } from '../storage/types.ts';
 
 export interface Ports {
@@ -43,4 +45,19 @@ export interface AskEnded {
   readonly last: number;
   /** Milliseconds that its work waited for worker threads, in all. */
   readonly wait: number;
+}
+
+// One ask on its way in, whatever platform it came from.
+
+export interface Invocation {
+  readonly asker: Asker;
+  readonly habits: Habits;
+  /** The line as typed, command and options; or somebody's message. */
+  readonly text: string;
+  /** `message`: text that was not typed for us, read as a sentence whatever it begins with. */
+  readonly written?: 'line' | 'message';
+  /** The channel or thread that it is asked in, or which run of a terminal: what is one conversation. */
+  readonly place?: string;
+  /** The server or workspace that it is asked on, where there is one. */
+  readonly server?: string;
 }

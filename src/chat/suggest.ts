@@ -7,8 +7,8 @@ import type { PastValue } from '../accounts/recent.ts';
 import { isCalculating, optionsOf } from '../input/command-shape.ts';
 import type { Habits, OptionFacts } from '../input/reading.ts';
 import { inScope } from '../project/project-room.ts';
+import { isRead, pickFor } from './autofill.ts';
 import type { Command } from './command.ts';
-import { isRead, pickFor } from './pick.ts';
 import type { Ports } from './ports.ts';
 
 /** As many as the strictest menu shows. */

@@ -1,7 +1,7 @@
 /** Sheets of a project as spreadsheets by RFC 4180: one file a list, figures as numbers, and nothing that a spreadsheet would run. */
 
 import { stringify } from 'csv-stringify/sync';
-import { oneLine } from '../chat/sheet.ts';
+import { oneLine } from '../chat/files.ts';
 import type { JobSheet, SawPiece, Sheets } from '../reply/job-sheet.ts';
 import { FILE_LISTS, type FileList } from '../reply/reply.ts';
 import { CSV } from '../text/sheets-text.ts';

@@ -1,6 +1,6 @@
 /** Files of sheets for whoever hands them out by themselves: each with its name and its media type. */
 
-import { filesOf } from '../chat/handed-files.ts';
+import { filesOf } from '../chat/files.ts';
 import type { Sheets } from '../reply/job-sheet.ts';
 import { type FileMade, MEDIA_TYPES } from '../reply/reply.ts';
 import { FILES } from '../text/sheets-text.ts';

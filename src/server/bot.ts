@@ -1,7 +1,7 @@
 /** The bot in its chats, from its start to an end that finishes what was begun. */
 
 import { setTimeout as sleep } from 'node:timers/promises';
-import { lateWork } from '../chat/late.ts';
+import { lateWork } from '../chat/background-work.ts';
 import { closeFiles, fileFigures } from '../documents/make.ts';
 import { closePictures, pictureFigures } from '../drawing/png.ts';
 import { type OpenStore, openStore } from '../storage/store.ts';

@@ -2,7 +2,7 @@
 
 import { type DestinationStream, pino } from 'pino';
 import type { AskEnded, Ports } from '../chat/ports.ts';
-import { requestId } from '../chat/request.ts';
+import { requestId } from '../chat/request-id.ts';
 import { Outage } from '../storage/types.ts';
 import { faultFields } from './fault-told.ts';
 import { allowedFields, type Line, type Part, type State } from './log-fields.ts';

@@ -1,7 +1,7 @@
 /** The share page on the one server: beside the chats, and on this machine while the terminal is open. */
 
 import { commands } from '../../commands/index.ts';
-import { answer } from '../chat/answer.ts';
+import { answer } from '../chat/pipeline.ts';
 import type { Ports } from '../chat/ports.ts';
 import type { OpenStore } from '../storage/store.ts';
 import type { Config } from './config.ts';

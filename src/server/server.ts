@@ -5,7 +5,7 @@ import { type HttpBindings, serve } from '@hono/node-server';
 import { type Context, Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { matchedRoutes } from 'hono/route';
-import { asRequest } from '../chat/request.ts';
+import { asRequest } from '../chat/request-id.ts';
 
 /** What a platform answers at a path; `*` at its end takes everything below. */
 export interface Route {

@@ -1,8 +1,8 @@
 /** The terminal: one ask, lines, a demonstration or a conversation. */
 
 import { commands } from '../../commands/index.ts';
-import { answer } from '../chat/answer.ts';
-import type { Invocation } from '../chat/invocation.ts';
+import { answer } from '../chat/pipeline.ts';
+import type { Invocation } from '../chat/ports.ts';
 import { suggest } from '../chat/suggest.ts';
 import { closeFiles, makeFile } from '../documents/make.ts';
 import { closePictures } from '../drawing/png.ts';

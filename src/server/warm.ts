@@ -1,7 +1,7 @@
 /** What is loaded with the first answer, loaded before anybody asks. */
 
 import { commands } from '../../commands/index.ts';
-import { answer } from '../chat/answer.ts';
+import { answer } from '../chat/pipeline.ts';
 import type { Ports } from '../chat/ports.ts';
 import { toPng } from '../drawing/png.ts';
 import { WORKED_ASK } from '../platforms/terminal/demo.ts';

@@ -3,8 +3,8 @@
 import type { FloorResult } from '../../commands/floor/parts/result.ts';
 import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { type Answer, answer } from '../../src/chat/answer.ts';
 import type { Command, Problems } from '../../src/chat/command.ts';
+import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import type { Ports } from '../../src/chat/ports.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
 import type { Problem, Reply, Result } from '../../src/reply/reply.ts';

@@ -1,8 +1,8 @@
 /** Sums are worked on a few at a time, and one that waits or fails holds up none for good. */
 
 import { describe, expect, it } from 'vitest';
-import { inTurn } from '../../src/chat/in-turn.ts';
-import type { Invocation } from '../../src/chat/invocation.ts';
+import type { Invocation } from '../../src/chat/ports.ts';
+import { inTurn } from '../../src/chat/rate-limit.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 
 /** Answers that come when the test says so, and the asks that were begun. */

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { accountKey } from '../../src/accounts/asker.ts';
-import { forgetAnswers, keepAnswer, keptAnswer, mintId, showAnswer } from '../../src/chat/kept-answer.ts';
+import { forgetAnswers, keepAnswer, keptAnswer, mintId, showAnswer } from '../../src/chat/saved-replies.ts';
 import { replyTo } from './asked.ts';
 import { keptInMemory } from './kept-in-memory.ts';
 

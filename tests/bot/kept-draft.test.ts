@@ -2,10 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { formLine } from '../../src/chat/ask-line.ts';
-import { comparedPlanks } from '../../src/chat/compared.ts';
-import { commandNamed } from '../../src/chat/form.ts';
-import { keepDraft, keptDraft } from '../../src/chat/kept-draft.ts';
+import { commandNamed, keepDraft, keptDraft } from '../../src/chat/form.ts';
+import { formLine } from '../../src/chat/grammar.ts';
+import { comparedPlanks } from '../../src/chat/offers.ts';
 import { replyTo } from './asked.ts';
 import { keptInMemory } from './kept-in-memory.ts';
 

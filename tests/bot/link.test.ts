@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Asker, accountKey } from '../../src/accounts/asker.ts';
 import { readCode } from '../../src/accounts/linking.ts';
-import { keepAnswer, keptAnswer } from '../../src/chat/kept-answer.ts';
+import { keepAnswer, keptAnswer } from '../../src/chat/saved-replies.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { type Asked, answerTo, problemsOf, replyTo } from './asked.ts';
 import { portsInMemory } from './demo-flat.ts';

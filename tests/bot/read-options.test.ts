@@ -2,8 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
-import { readOptions } from '../../src/chat/read-options.ts';
+import { defineCommand, readOptions } from '../../src/chat/command.ts';
 import { count, length, percent, text } from '../../src/input/options.ts';
 import { DEFAULT_HABITS, type Habits, unread } from '../../src/input/reading.ts';
 import { unsafe } from '../../src/reply/reply.ts';

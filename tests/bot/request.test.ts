@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/chat/answer.ts';
 import { defineCommand } from '../../src/chat/command.ts';
+import { answer } from '../../src/chat/pipeline.ts';
 import type { AskEnded, Ports } from '../../src/chat/ports.ts';
-import { asRequest, faultReference, requested, requestId } from '../../src/chat/request.ts';
+import { asRequest, faultReference, requested, requestId } from '../../src/chat/request-id.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { Outage } from '../../src/storage/types.ts';
 

@@ -1,7 +1,7 @@
 /** Answers as files: nothing left out, and no cell that a spreadsheet would run. */
 
 import { describe, expect, it } from 'vitest';
-import { sheetCsv, sheetText } from '../../src/chat/sheet.ts';
+import { sheetCsv, sheetText } from '../../src/chat/files.ts';
 import { replyTo } from './asked.ts';
 
 const table = (rows: readonly (readonly string[])[]) =>

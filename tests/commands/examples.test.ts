@@ -3,8 +3,8 @@
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/chat/answer.ts';
 import { type Command, defineCommand } from '../../src/chat/command.ts';
+import { answer } from '../../src/chat/pipeline.ts';
 import { type Example, fullName, typedName } from '../../src/input/command-shape.ts';
 import { choice, count } from '../../src/input/options.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/project-access.ts';
 import { hashOf } from '../../src/accounts/records.ts';
-import { keepAnswer, keptAnswer } from '../../src/chat/kept-answer.ts';
+import { keepAnswer, keptAnswer } from '../../src/chat/saved-replies.ts';
 import { DAY } from '../../src/project/project-limits.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';

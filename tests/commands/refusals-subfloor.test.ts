@@ -1,7 +1,7 @@
 /** What subfloor commands refuse, in many wordings and through every option that takes words; and what they must not refuse. */
 
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../src/chat/answer.ts';
+import type { Answer } from '../../src/chat/pipeline.ts';
 import { answerTo, problemsOf } from '../bot/asked.ts';
 
 const PATCH = `patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in`;

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../src/chat/answer.ts';
+import type { Answer } from '../../src/chat/pipeline.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import type { Block, Reply } from '../../src/reply/reply.ts';
 import { CHAT, sayFault, TERMINAL } from '../../src/text/chat-text.ts';

@@ -1,8 +1,8 @@
 /** The contract of renderers, for every platform that has one. */
 
-import type { Answer } from '../../src/chat/answer.ts';
+import { sheetText } from '../../src/chat/files.ts';
 import { offersOf } from '../../src/chat/offers.ts';
-import { sheetText } from '../../src/chat/sheet.ts';
+import type { Answer } from '../../src/chat/pipeline.ts';
 import type { Message as DiscordMessage } from '../../src/platforms/discord/page.ts';
 import {
   renderSheets as discordSheets,

@@ -3,8 +3,8 @@
 import { InteractionContextType } from 'discord-api-types/v10';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/chat/answer.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
+import { answer } from '../../src/chat/pipeline.ts';
 import { fullName } from '../../src/input/command-shape.ts';
 import { modalOf } from '../../src/platforms/discord/modal.ts';
 import { demoPorts } from '../bot/demo-flat.ts';

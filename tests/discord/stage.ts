@@ -2,10 +2,9 @@
 
 import type { APIInteraction } from 'discord-api-types/v10';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/chat/answer.ts';
 import type { Command } from '../../src/chat/command.ts';
-import type { Invocation } from '../../src/chat/invocation.ts';
-import type { Ports } from '../../src/chat/ports.ts';
+import { type Answer, answer } from '../../src/chat/pipeline.ts';
+import type { Invocation, Ports } from '../../src/chat/ports.ts';
 import { suggest } from '../../src/chat/suggest.ts';
 import { makeFile } from '../../src/documents/make.ts';
 import { toPng } from '../../src/drawing/png.ts';

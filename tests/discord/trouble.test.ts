@@ -2,7 +2,7 @@
 
 import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/chat/answer.ts';
+import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { toPng } from '../../src/drawing/png.ts';
 import { clientOf } from '../../src/platforms/discord/gateway.ts';
 import type { Reply } from '../../src/reply/reply.ts';

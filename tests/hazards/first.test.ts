@@ -2,12 +2,11 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/chat/answer.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
-import { isEmergency } from '../../src/chat/hazards.ts';
-import { inTurn } from '../../src/chat/in-turn.ts';
-import type { Invocation } from '../../src/chat/invocation.ts';
-import type { Ports } from '../../src/chat/ports.ts';
+import { isEmergency } from '../../src/chat/hazard-answers.ts';
+import { type Answer, answer } from '../../src/chat/pipeline.ts';
+import type { Invocation, Ports } from '../../src/chat/ports.ts';
+import { inTurn } from '../../src/chat/rate-limit.ts';
 import { screen } from '../../src/hazards/screen.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { Outage, type Store } from '../../src/storage/types.ts';

@@ -3,8 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { openDesk } from '../../src/accounts/project-access.ts';
-import { type Answer, answer } from '../../src/chat/answer.ts';
-import type { Invocation } from '../../src/chat/invocation.ts';
+import { type Answer, answer } from '../../src/chat/pipeline.ts';
+import type { Invocation } from '../../src/chat/ports.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { portsInMemory } from '../bot/demo-flat.ts';
 import { flatContent } from '../project/projects.ts';

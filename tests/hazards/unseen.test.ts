@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { type Answer, answer } from '../../src/chat/answer.ts';
+import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { screen } from '../../src/hazards/screen.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { answerTo } from '../bot/asked.ts';

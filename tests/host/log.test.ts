@@ -1,7 +1,7 @@
 /** The log: what a line may hold, and that nothing else gets into one, whatever goes wrong. */
 
 import { describe, expect, it } from 'vitest';
-import { asRequest, requestId } from '../../src/chat/request.ts';
+import { asRequest, requestId } from '../../src/chat/request-id.ts';
 import { logTo } from '../../src/server/log.ts';
 import { allowedFields } from '../../src/server/log-fields.ts';
 import { withoutSecrets } from '../../src/server/without-secrets.ts';

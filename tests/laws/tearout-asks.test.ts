@@ -7,8 +7,8 @@ import lift from '../../commands/prep/lift.ts';
 import plan from '../../commands/prep/plan.ts';
 import tearout from '../../commands/prep/tearout.ts';
 import safety from '../../commands/safety.ts';
+import { readOptions } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
-import { readOptions } from '../../src/chat/read-options.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { answerTo, problemsOf } from '../bot/asked.ts';
 

@@ -1,7 +1,7 @@
 /** Judges how a message was read against how a person reads it, through the readers of the planks ask and the tape. */
 
 import planks from '../../commands/floor/planks.ts';
-import { readOptions } from '../../src/chat/read-options.ts';
+import { readOptions } from '../../src/chat/command.ts';
 import { readTape } from '../../src/input/parse-tape.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
 import type { ToldPlank, ToldRooms } from '../../src/input/readings-made.ts';

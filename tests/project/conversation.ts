@@ -2,7 +2,7 @@
 
 import { commands } from '../../commands/index.ts';
 import { openDesk } from '../../src/accounts/project-access.ts';
-import { type Answer, answer } from '../../src/chat/answer.ts';
+import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
 import type { Content, Project } from '../../src/project/project.ts';
 import type { Problem, Reply } from '../../src/reply/reply.ts';

@@ -3,9 +3,9 @@
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/chat/answer.ts';
 import { defineCommand } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
+import { answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_HABITS, read, reader } from '../../src/input/reading.ts';
 import { limitReading, readInTime, readWithin } from '../../src/workers/time-limits.ts';
 import { problemsOf } from '../bot/asked.ts';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { readAll } from '../../bench/hostile/reading-time.ts';
 import { mutatedLines } from '../../bench/mutate.ts';
 import { commands } from '../../commands/index.ts';
-import { namedRooms } from '../../src/chat/fill-rooms.ts';
+import { namedRooms } from '../../src/chat/autofill.ts';
 import { LONGEST_ASK } from '../../src/chat/grammar.ts';
 import { suspicionAnywhere } from '../../src/input/parse-covering.ts';
 import { readListDeed } from '../../src/input/parse-label.ts';

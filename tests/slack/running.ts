@@ -2,7 +2,7 @@
 
 import { expect } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { answer } from '../../src/chat/answer.ts';
+import { answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import type { SlackParts } from '../../src/platforms/slack/ports.ts';
 import { startSlack } from '../../src/platforms/slack/start.ts';

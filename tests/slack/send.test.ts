@@ -1,7 +1,7 @@
 /** Ways an answer goes when Slack makes difficulties: pictures not ready, addresses used up, channels closed, better answers late. */
 
 import { afterEach, describe, expect, it } from 'vitest';
-import type { Answer } from '../../src/chat/answer.ts';
+import type { Answer } from '../../src/chat/pipeline.ts';
 import { replyTo } from '../bot/asked.ts';
 import { NOW, picturesAlone, pressables, type Running, running, shown, wordsOf } from './running.ts';
 

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../src/chat/answer.ts';
+import type { Answer } from '../../src/chat/pipeline.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import { render, type Sheet } from '../../src/platforms/terminal/render.ts';
 import { type Block, type Reply, unsafe } from '../../src/reply/reply.ts';

@@ -4,7 +4,7 @@ import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/project-access.ts';
 import type { Offer } from '../../src/accounts/sharing.ts';
-import { answer } from '../../src/chat/answer.ts';
+import { answer } from '../../src/chat/pipeline.ts';
 import type { Ports } from '../../src/chat/ports.ts';
 import { fileMaker } from '../../src/documents/file-maker.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';

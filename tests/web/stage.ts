@@ -1,8 +1,8 @@
 /** A page to be visited in tests: links with their roles, sheets whose ticks are really ticked, and what is asked of the bot. */
 
 import { createHash } from 'node:crypto';
-import type { Answer } from '../../src/chat/answer.ts';
-import type { Invocation } from '../../src/chat/invocation.ts';
+import type { Answer } from '../../src/chat/pipeline.ts';
+import type { Invocation } from '../../src/chat/ports.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { allowanceOf } from '../../src/platforms/web/allowance.ts';
 import type { Opened } from '../../src/platforms/web/ports.ts';

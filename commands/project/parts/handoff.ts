@@ -2,7 +2,7 @@
 
 import { closest } from 'fastest-levenshtein';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { filesOf } from '../../../src/chat/handed-files.ts';
+import { filesOf } from '../../../src/chat/files.ts';
 import { drawable } from '../../../src/drawing/font.ts';
 import { hostZone, sayDate } from '../../../src/input/moment.ts';
 import { sameName } from '../../../src/project/project-room.ts';

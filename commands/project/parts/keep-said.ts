@@ -1,9 +1,8 @@
 /** What of an answer a project takes up: its rooms that are new, its plank and rules where none are picked, and what work it makes part of the job. */
 
+import { filled, meaningsOf, pickFor } from '../../../src/chat/autofill.ts';
 import type { Command, Context } from '../../../src/chat/command.ts';
-import { filled } from '../../../src/chat/fill.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
-import { meaningsOf, pickFor } from '../../../src/chat/pick.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import { readRoomsApart } from '../../../src/input/rooms/rooms-apart.ts';
 import type { Settings } from '../../../src/project/person.ts';

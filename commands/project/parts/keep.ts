@@ -3,7 +3,7 @@
 import type { Desk } from '../../../src/accounts/account-access.ts';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
-import { mintId } from '../../../src/chat/kept-answer.ts';
+import { mintId } from '../../../src/chat/saved-replies.ts';
 import { isExamplePlank } from '../../../src/input/parse-plank.ts';
 import { emptyContent, freeName } from '../../../src/project/create-project.ts';
 import type { KeptAsk } from '../../../src/project/project.ts';

@@ -1,8 +1,8 @@
 /** From what is told of a measurement to a question asked, answered, withdrawn, or the list of those open. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { mintId } from '../../../src/chat/kept-answer.ts';
-import { openQuestions } from '../../../src/chat/questions.ts';
+import { openQuestions } from '../../../src/chat/notifications.ts';
+import { mintId } from '../../../src/chat/saved-replies.ts';
 import { sayLength } from '../../../src/input/format.ts';
 import { outlineOf, unitsTold, wallsOf } from '../../../src/input/rooms/measure-wall.ts';
 import { readMeasureSaid, type SaidPlace } from '../../../src/language/old/measure-said.ts';

@@ -1,7 +1,7 @@
 /** The value of a pick, read by the option that it is for: which of several that is, and what is wrong with it. */
 
+import { isRead, meaningsOf } from '../../../src/chat/autofill.ts';
 import type { Command } from '../../../src/chat/command.ts';
-import { isRead, meaningsOf } from '../../../src/chat/pick.ts';
 import { isExamplePlank } from '../../../src/input/parse-plank.ts';
 import { factsOf, type Habits, problemsIn } from '../../../src/input/reading.ts';
 import { LIMITS } from '../../../src/project/project-limits.ts';

@@ -1,6 +1,6 @@
 /** Where rooms stand, in words: a table of rooms, what to do next in each, what was left behind, waits that are over. */
 
-import { dueBlocks, dueIn } from '../../../src/chat/reminding.ts';
+import { dueBlocks, dueIn } from '../../../src/chat/notifications.ts';
 import { sayMoment } from '../../../src/input/moment.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, sameName } from '../../../src/project/project-room.ts';

@@ -1,7 +1,7 @@
 /** What to ask for a project's lists: the work of the job, each piece of it for the rooms and picks as they are now. */
 
+import { pickFor } from '../../../src/chat/autofill.ts';
 import type { Command, Context } from '../../../src/chat/command.ts';
-import { pickFor } from '../../../src/chat/pick.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { inScope, type Room, type Rooms } from '../../../src/project/project-room.ts';

@@ -1,7 +1,7 @@
 /** An ask on its way into the pipeline, with what is known of it already. */
 
 import type { Command } from '../../chat/command.ts';
-import type { Invocation } from '../../chat/invocation.ts';
+import type { Invocation } from '../../chat/ports.ts';
 
 export interface Ask extends Pick<Invocation, 'text' | 'written'> {
   /** The command that was chosen with nothing told: where it needs something, its form opens at once. */

@@ -8,9 +8,8 @@ import {
   ButtonStyle,
   ComponentType,
 } from 'discord-api-types/v10';
-import { comparedPlanks } from '../../chat/compared.ts';
 import type { Field } from '../../chat/form.ts';
-import { type Offers, offersOf } from '../../chat/offers.ts';
+import { comparedPlanks, type Offers, offersOf } from '../../chat/offers.ts';
 import type { Reply } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { customId, type Verb } from './custom-id.ts';

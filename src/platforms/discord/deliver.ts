@@ -1,7 +1,7 @@
 /** Brings what is prepared to the one who asked, whatever Discord says: in time, edited, again in plainer form, or kept for later. */
 
 import type { APIAttachment, APIModalInteractionResponseCallbackData } from 'discord-api-types/v10';
-import type { Answer } from '../../chat/answer.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import type { Came } from './came.ts';
 import type { Desk } from './desk.ts';
 import { tellFault } from './fault.ts';

@@ -1,6 +1,6 @@
 /** Text on its way into Discord's Markdown: nothing in it pings, links, formats or looks like a message of somebody else. */
 
-import { oneLine } from '../../chat/sheet.ts';
+import { oneLine } from '../../chat/files.ts';
 
 /** Holds a mention apart and is not seen. */
 const APART = '\u200b';

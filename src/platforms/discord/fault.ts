@@ -1,6 +1,6 @@
 /** A fault of ours beyond the pipeline: told to whoever runs the bot under a short reference. */
 
-import { faultReference } from '../../chat/request.ts';
+import { faultReference } from '../../chat/request-id.ts';
 import { Outage } from '../../storage/types.ts';
 import type { Came } from './came.ts';
 import type { Desk } from './desk.ts';

@@ -1,6 +1,6 @@
 /** The answers of an ask as they come: the latest, and when the first and the last have come. */
 
-import type { Answer } from '../../chat/answer.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 
 export interface Following {
   /** The latest so far. */

@@ -1,6 +1,6 @@
 /** Answers that could not be delivered: kept for the one who asked, and brought with their next ask. */
 
-import { type KeptAnswer, keptAnswer } from '../../chat/kept-answer.ts';
+import { type KeptAnswer, keptAnswer } from '../../chat/saved-replies.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { answerRowsOf } from './answer-rows.ts';
 import type { Came } from './came.ts';

@@ -3,7 +3,7 @@
 import { Buffer } from 'node:buffer';
 import type { RawFile } from '@discordjs/rest';
 import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
-import type { Answer } from '../../chat/answer.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { type FileForm, MEDIA_TYPES, type Result } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';

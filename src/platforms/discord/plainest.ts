@@ -2,8 +2,8 @@
 
 import { Buffer } from 'node:buffer';
 import { ComponentType } from 'discord-api-types/v10';
-import type { Answer } from '../../chat/answer.ts';
-import { sheetText } from '../../chat/sheet.ts';
+import { sheetText } from '../../chat/files.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { escaped, label } from './escape.ts';
 import { render } from './render.ts';

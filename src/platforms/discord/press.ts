@@ -1,11 +1,10 @@
 /** Buttons and selects pressed: what is kept under their short id is looked up, and only what that account may see. */
 
 import { type APIMessageComponentInteraction, ComponentType } from 'discord-api-types/v10';
-import { comparedPlanks } from '../../chat/compared.ts';
-import { commandNamed } from '../../chat/form.ts';
+import { commandNamed, keepDraft, keptDraft } from '../../chat/form.ts';
 import { parseLine } from '../../chat/grammar.ts';
-import { type KeptAnswer, keptAnswer, mintId, showAnswer } from '../../chat/kept-answer.ts';
-import { keepDraft, keptDraft } from '../../chat/kept-draft.ts';
+import { comparedPlanks } from '../../chat/offers.ts';
+import { type KeptAnswer, keptAnswer, mintId, showAnswer } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { answerRowsOf } from './answer-rows.ts';

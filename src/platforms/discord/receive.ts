@@ -8,10 +8,9 @@ import {
   ApplicationCommandType,
   InteractionType,
 } from 'discord-api-types/v10';
-import { formLine } from '../../chat/ask-line.ts';
-import { commandNamed, formTold } from '../../chat/form.ts';
-import { isEmergency } from '../../chat/hazards.ts';
-import { keptDraft } from '../../chat/kept-draft.ts';
+import { commandNamed, formTold, keptDraft } from '../../chat/form.ts';
+import { formLine } from '../../chat/grammar.ts';
+import { isEmergency } from '../../chat/hazard-answers.ts';
 import { onBehalfOf } from '../../workers/queue.ts';
 import { type Came, cameOf, slashOf, textsOf } from './came.ts';
 import { claimed } from './claim.ts';

@@ -1,10 +1,10 @@
 /** An answer as Discord messages: pure, total, headline and cautions whole, what is too long in further messages or a file. */
 
 import { ComponentType } from 'discord-api-types/v10';
-import type { Answer } from '../../chat/answer.ts';
 import type { Problems } from '../../chat/command.ts';
+import { sheetCsv, sheetText } from '../../chat/files.ts';
 import { assumedOf, isPart } from '../../chat/offers.ts';
-import { sheetCsv, sheetText } from '../../chat/sheet.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import type { Block, Refusal, Reply } from '../../reply/reply.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
 import { code, escaped, label } from './escape.ts';

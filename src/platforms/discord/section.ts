@@ -1,6 +1,6 @@
 /** The blocks of an answer as sections of messages: Markdown for a phone, a code block where a table is narrow enough. */
 
-import { tableLines } from '../../chat/sheet.ts';
+import { tableLines } from '../../chat/files.ts';
 import { ADDRESS, type Block, type Caution, type Source } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';

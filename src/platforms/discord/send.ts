@@ -1,11 +1,10 @@
 /** Sends an ask's answers: one message where all is ready soon, else a first word in time, and the whole in its place later. */
 
-import type { Answer } from '../../chat/answer.ts';
 import type { Form, Problems } from '../../chat/command.ts';
-import { commandNamed } from '../../chat/form.ts';
-import type { Invocation } from '../../chat/invocation.ts';
-import { keepAnswer, mintId } from '../../chat/kept-answer.ts';
-import { keepDraft } from '../../chat/kept-draft.ts';
+import { commandNamed, keepDraft } from '../../chat/form.ts';
+import type { Answer } from '../../chat/pipeline.ts';
+import type { Invocation } from '../../chat/ports.ts';
+import { keepAnswer, mintId } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { answerRowsOf } from './answer-rows.ts';

@@ -2,11 +2,10 @@
 
 import { REST } from '@discordjs/rest';
 import { type APIInteraction, InteractionType } from 'discord-api-types/v10';
-import { freshIds } from '../../chat/fresh-ids.ts';
-import { asRequest } from '../../chat/request.ts';
+import { freshIds } from '../../chat/rate-limit.ts';
+import { asRequest } from '../../chat/request-id.ts';
 import { cameOf } from './came.ts';
-import type { Desk } from './desk.ts';
-import { waitOnClock } from './desk.ts';
+import { type Desk, waitOnClock } from './desk.ts';
 import { tellFault } from './fault.ts';
 import { connect, type Shards } from './gateway.ts';
 import { handleHttp, INTERACTIONS_PATH } from './http.ts';

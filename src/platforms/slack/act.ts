@@ -1,7 +1,7 @@
 /** One thing somebody did in Slack, acted on once, whatever comes of it: nothing is left in silence. */
 
 import { accountKey } from '../../accounts/asker.ts';
-import { faultReference } from '../../chat/request.ts';
+import { faultReference } from '../../chat/request-id.ts';
 import { Outage } from '../../storage/types.ts';
 import { sayFault } from '../../text/chat-text.ts';
 import { onBehalfOf } from '../../workers/queue.ts';

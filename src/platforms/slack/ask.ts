@@ -1,10 +1,10 @@
 /** Asks in Slack put through the pipeline, and forms opened for those that lack something. */
 
-import type { Answer } from '../../chat/answer.ts';
 import type { Form } from '../../chat/command.ts';
 import { commandNamed } from '../../chat/form.ts';
 import { parseLine } from '../../chat/grammar.ts';
-import type { Invocation } from '../../chat/invocation.ts';
+import type { Answer } from '../../chat/pipeline.ts';
+import type { Invocation } from '../../chat/ports.ts';
 import { fullName, optionsOf } from '../../input/command-shape.ts';
 import { formView } from './modal.ts';
 import type { Party, SlackPorts, Where } from './ports.ts';

@@ -1,6 +1,6 @@
 /** The parts of an answer as Slack blocks: every kind of block, problems, cautions. */
 
-import { oneLine } from '../../chat/sheet.ts';
+import { oneLine } from '../../chat/files.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { ADDRESS, type Block, type Caution, type Problem } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';

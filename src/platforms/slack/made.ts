@@ -1,6 +1,6 @@
 /** The files that an answer comes with, made and put where the asker alone sees them. */
 
-import { oneLine } from '../../chat/sheet.ts';
+import { oneLine } from '../../chat/files.ts';
 import type { Reply } from '../../reply/reply.ts';
 import { SLACK } from '../../text/chat-text.ts';
 import { FILES } from '../../text/sheets-text.ts';

@@ -1,8 +1,7 @@
 /** The long parts of a kept answer, sent when asked for: in messages while they are few, else as a text file and spreadsheets. */
 
-import { fileStem } from '../../chat/file-name.ts';
+import { fileStem, oneLine, sheetCsv, sheetText } from '../../chat/files.ts';
 import { isPart } from '../../chat/offers.ts';
-import { oneLine, sheetCsv, sheetText } from '../../chat/sheet.ts';
 import type { Block, Reply } from '../../reply/reply.ts';
 import { SLACK } from '../../text/chat-text.ts';
 import { MOST_MESSAGES } from './limits.ts';

@@ -2,9 +2,9 @@
 
 import type { webApi } from '@slack/bolt';
 import type { Asker } from '../../accounts/asker.ts';
-import type { Answer } from '../../chat/answer.ts';
 import type { Command } from '../../chat/command.ts';
-import type { Invocation } from '../../chat/invocation.ts';
+import type { Answer } from '../../chat/pipeline.ts';
+import type { Invocation } from '../../chat/ports.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
 import type { Kept } from '../../storage/types.ts';

@@ -2,8 +2,8 @@
 
 import { accountKey } from '../../accounts/asker.ts';
 import type { Form } from '../../chat/command.ts';
-import { keptAnswer, showAnswer } from '../../chat/kept-answer.ts';
-import { keptDraft } from '../../chat/kept-draft.ts';
+import { keptDraft } from '../../chat/form.ts';
+import { keptAnswer, showAnswer } from '../../chat/saved-replies.ts';
 import { SLACK } from '../../text/chat-text.ts';
 import { answerAsk, formOf, openForm } from './ask.ts';
 import type { Press } from './buttons.ts';

@@ -1,8 +1,8 @@
 /** Draws the Home tab of one person from what they keep, and publishes it. */
 
 import { accountKey } from '../../accounts/asker.ts';
-import type { Answer } from '../../chat/answer.ts';
-import { keepAnswer, mintId } from '../../chat/kept-answer.ts';
+import type { Answer } from '../../chat/pipeline.ts';
+import { keepAnswer, mintId } from '../../chat/saved-replies.ts';
 import type { Reply } from '../../reply/reply.ts';
 import { type HomeReply, homeAsks, homeView } from './home.ts';
 import type { Party, SlackPorts } from './ports.ts';

@@ -1,8 +1,8 @@
 /** An answer as Slack messages: pure, total, its headline and cautions whole, nothing in it taken as markup. */
 
-import type { Answer } from '../../chat/answer.ts';
+import { oneLine } from '../../chat/files.ts';
 import { assumedOf, isPart, offersOf, type Part } from '../../chat/offers.ts';
-import { oneLine } from '../../chat/sheet.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import type { Reply } from '../../reply/reply.ts';
 import { CHAT, SLACK, sayFault } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';

@@ -1,7 +1,7 @@
 /** Texts as Slack blocks in which nothing is markup: rich text is taken literally, so no name, link or emoji comes of it. */
 
 import type { types } from '@slack/bolt';
-import { oneLine } from '../../chat/sheet.ts';
+import { oneLine } from '../../chat/files.ts';
 import { RICH } from './limits.ts';
 
 export type SlackBlock = types.KnownBlock;

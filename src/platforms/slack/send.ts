@@ -1,9 +1,9 @@
 /** Sends the answers of one ask: what stands at once, the last in its place, pictures in it, files where it is long. */
 
 import { accountKey } from '../../accounts/asker.ts';
-import type { Answer } from '../../chat/answer.ts';
-import { keepAnswer, mintId } from '../../chat/kept-answer.ts';
-import { keepDraft } from '../../chat/kept-draft.ts';
+import { keepDraft } from '../../chat/form.ts';
+import type { Answer } from '../../chat/pipeline.ts';
+import { keepAnswer, mintId } from '../../chat/saved-replies.ts';
 import type { Reply } from '../../reply/reply.ts';
 import { Outage } from '../../storage/types.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';

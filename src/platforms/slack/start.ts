@@ -2,8 +2,8 @@
 
 import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@slack/bolt';
 import { InstallProvider } from '@slack/oauth';
-import { freshIds } from '../../chat/fresh-ids.ts';
-import { asRequest } from '../../chat/request.ts';
+import { freshIds } from '../../chat/rate-limit.ts';
+import { asRequest } from '../../chat/request-id.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { type Installations, installationsIn } from './installations.ts';
 import { installPages, type Page } from './oauth.ts';

@@ -1,9 +1,9 @@
 /** A form sent: what cannot be read is told at its field, and everything typed stays; else it is an ask. */
 
-import { formLine } from '../../chat/ask-line.ts';
+import { readOptions } from '../../chat/command.ts';
 import { commandNamed, formTold } from '../../chat/form.ts';
-import { isHazard } from '../../chat/hazards.ts';
-import { readOptions } from '../../chat/read-options.ts';
+import { formLine } from '../../chat/grammar.ts';
+import { isHazard } from '../../chat/hazard-answers.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { VIEW } from './limits.ts';
 import { carriedIn, type FormState, typedIn } from './modal.ts';

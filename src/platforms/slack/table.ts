@@ -1,6 +1,6 @@
 /** A table as Slack shows it: narrow ones in fixed-width characters, wider ones as table blocks, the widest as lists. */
 
-import { oneLine, tableLines } from '../../chat/sheet.ts';
+import { oneLine, tableLines } from '../../chat/files.ts';
 import type { Block } from '../../reply/reply.ts';
 import { MONOSPACE, TABLE } from './limits.ts';
 import { EMPTY, type Line, type SlackBlock, said, saidCode, saidLines } from './rich.ts';

@@ -1,8 +1,7 @@
 /** Files put into Slack: an address asked for, the bytes sent there, the upload completed, and shared where it is to be seen. */
 
 import type { webApi } from '@slack/bolt';
-import { fileStem } from '../../chat/file-name.ts';
-import { oneLine } from '../../chat/sheet.ts';
+import { fileStem, oneLine } from '../../chat/files.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { IMAGE } from './limits.ts';
 import { cut } from './rich.ts';

@@ -1,7 +1,7 @@
 /** Saves the files that an answer comes with, each under its own name. */
 
 import { mkdir } from 'node:fs/promises';
-import type { Answer } from '../../chat/answer.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
 import { FILES } from '../../text/sheets-text.ts';
 import { save } from './pictures.ts';

@@ -1,6 +1,6 @@
 /** Answers as JSON objects for programs, with the exit code each stands for. */
 
-import type { Answer } from '../../chat/answer.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import { TERMINAL } from '../../text/chat-text.ts';
 
 /** What a program is told: the object to print, and the exit code. */

@@ -2,8 +2,8 @@
 
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Answer } from '../../chat/answer.ts';
-import { fileStem } from '../../chat/file-name.ts';
+import { fileStem } from '../../chat/files.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import { toPng } from '../../drawing/png.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { DRAWING } from '../../text/drawing-text.ts';

@@ -1,8 +1,8 @@
 /** An answer as text for a terminal: pure, total, and nothing left out. */
 
-import type { Answer } from '../../chat/answer.ts';
 import type { Problems } from '../../chat/command.ts';
 import { assumedOf } from '../../chat/offers.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import type { Block, Caution, Reply } from '../../reply/reply.ts';
 import { sayFault, TERMINAL } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';

@@ -1,7 +1,7 @@
 /** Sends answers to a terminal, or as JSON lines to a program. */
 
 import type { Writable } from 'node:stream';
-import type { Answer } from '../../chat/answer.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import { DRAWING } from '../../text/drawing-text.ts';
 import { type FilesTo, savedFiles } from './files.ts';
 import { type ExitCode, toJson } from './json.ts';

@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto';
 import type { Asker } from '../../accounts/asker.ts';
-import type { Answer } from '../../chat/answer.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import type { Problem } from '../../reply/reply.ts';
 import { PAGE_NOTES } from '../../text/page-text.ts';
 import { LONGEST_MEASURE, LONGEST_NOTE, NOTE_KNOWN } from './limits.ts';

@@ -2,8 +2,8 @@
 
 import { createHash } from 'node:crypto';
 import { openDesk } from '../../accounts/project-access.ts';
+import { questionsAt } from '../../chat/notifications.ts';
 import type { Ports } from '../../chat/ports.ts';
-import { questionsAt } from '../../chat/questions.ts';
 import type { WebPorts } from './ports.ts';
 
 /** Looks links up where projects are kept. The look is the same for a link that leads nowhere. Throws Outage. */

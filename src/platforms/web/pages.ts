@@ -3,7 +3,7 @@
 import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
 import type { Asker } from '../../accounts/asker.ts';
-import type { Answer } from '../../chat/answer.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import { isSheets, type Sheets } from '../../reply/job-sheet.ts';
 import { PAGE_GOOD, PAGES_KEPT } from './limits.ts';
 import type { Opened, WebPorts } from './ports.ts';

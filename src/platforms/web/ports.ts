@@ -1,9 +1,8 @@
 /** What the page needs from outside. */
 
 import type { Asker } from '../../accounts/asker.ts';
-import type { Answer } from '../../chat/answer.ts';
-import type { Invocation } from '../../chat/invocation.ts';
-import type { Ports } from '../../chat/ports.ts';
+import type { Answer } from '../../chat/pipeline.ts';
+import type { Invocation, Ports } from '../../chat/ports.ts';
 import type { FileMaker } from './downloads.ts';
 import type { Question } from './notes.ts';
 

@@ -1,7 +1,7 @@
 /** Requests of the share page: whose link it is, what is shown or done, and the same words for every link that leads nowhere. */
 
 import { createHash } from 'node:crypto';
-import { emergencyIn } from '../../chat/hazards.ts';
+import { emergencyIn } from '../../chat/hazard-answers.ts';
 import { Outage } from '../../storage/types.ts';
 import { NO_PAGE } from '../../text/page-text.ts';
 import { isCounted } from './allowance.ts';

@@ -1,8 +1,8 @@
 /** An answer as HTML: pure, total, and nothing left out; what can hurt stands first. */
 
 import { html } from 'hono/html';
-import type { Answer } from '../../chat/answer.ts';
 import { assumedOf } from '../../chat/offers.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import type { Caution, Problem, Reply, Source } from '../../reply/reply.ts';
 import { sayFault } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';

@@ -2,8 +2,8 @@
 
 import { html } from 'hono/html';
 import { mintLongId } from '../../accounts/records.ts';
-import type { Answer } from '../../chat/answer.ts';
-import { sheetText } from '../../chat/sheet.ts';
+import { sheetText } from '../../chat/files.ts';
+import type { Answer } from '../../chat/pipeline.ts';
 import type { Sheets } from '../../reply/job-sheet.ts';
 import { sayFault } from '../../text/chat-text.ts';
 import { NO_PAGE, PAGE, PAGE_NOTES } from '../../text/page-text.ts';

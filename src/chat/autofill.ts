@@ -1,11 +1,13 @@
 /** An ask filled from what its asker keeps: rooms, picks and standards where nothing is told; what is told always wins. */
 
+import { distance } from 'fastest-levenshtein';
 import { askLine, isCalculating } from '../input/command-shape.ts';
 import { COUNTRY_NAMES } from '../input/parse-house.ts';
 import { factsOf, type Habits } from '../input/reading.ts';
+import { roomTold } from '../input/rooms/rooms-apart.ts';
 import type { Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
-import { inScope, type Rooms, roomsText } from '../project/project-room.ts';
+import { folded, inScope, type Room, type Rooms, roomNamed, roomsText, sameName } from '../project/project-room.ts';
 import { pickWithout } from '../project/rooms-follow.ts';
 import type { Problem } from '../reply/reply.ts';
 import {
@@ -18,9 +20,120 @@ import {
   roomsPart,
   standardsNote,
 } from '../text/project-text.ts';
+import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
-import { namedRooms } from './fill-rooms.ts';
-import { isRead, pickFor } from './pick.ts';
+
+// Rooms of a project in an ask: by name, or all of them where none is told.
+
+/** The rooms that a text names, in its order, and the text with their shapes in place of their names. */
+export interface NamedRooms {
+  readonly text: string;
+  readonly named: Rooms;
+  /** Whether nothing but names was told. */
+  readonly all: boolean;
+}
+
+const EVERY =
+  /^(?:all|every|each|the whole|whole)(?: (?:of )?(?:the|my|our))?(?: (?:rooms?|flat|home|house|floor|project))?$/;
+const BUT = /^(?<every>.*?)(?<!\s)\s*(?:but|except(?: for)?|without)\s+(?:the\s+)?(?<rest>.+)$/;
+
+/** Names of the project's rooms in a text told for rooms: `bedroom`, `bedroom and hall`, `all but the bath`, `bedroom; 12 x 14`. */
+export function namedRooms(text: string, rooms: Rooms): NamedRooms | undefined {
+  return readInTime(() => roomsNamed(text, rooms));
+}
+
+function roomsNamed(text: string, rooms: Rooms): NamedRooms | undefined {
+  const plain = folded(text);
+  const every = everyRoom(plain, rooms);
+  if (every && every.length > 0) return { text: every.map(roomTold).join('; '), named: every, all: true };
+  const alone = roomsIn(text, rooms);
+  if (alone) return { text: alone.map(roomTold).join('; '), named: alone, all: true };
+  const parts = text.split(/[;\r\n]+/).map((part) => ({ part: part.trim(), found: roomsIn(part, rooms) }));
+  const named = parts.flatMap(({ found }) => found ?? []);
+  if (named.length === 0) return undefined;
+  const whole = parts
+    .filter(({ part }) => part !== '')
+    .map(({ part, found }) => found?.map(roomTold).join('; ') ?? part);
+  return { text: whole.join('; '), named, all: false };
+}
+
+function everyRoom(plain: string, rooms: Rooms): Rooms | undefined {
+  if (EVERY.test(plain)) return inScope(rooms);
+  const { every = '', rest = '' } = BUT.exec(plain)?.groups ?? {};
+  const without = EVERY.test(every) ? roomsIn(rest, rooms) : undefined;
+  return without && inScope(rooms).filter((room) => !without.includes(room));
+}
+
+/** The rooms of a text that holds nothing but their names. */
+function roomsIn(text: string, rooms: Rooms): Rooms | undefined {
+  const whole = nearest(text, rooms);
+  if (whole) return [whole];
+  const names = text.split(/(?:(?<!\s)\s+)?(?:[,;&+]|\band\b|\r?\n)\s*/iu).filter((name) => name.trim() !== '');
+  const found = names.map((name) => nearest(name, rooms));
+  const rest = found.filter((room) => room !== undefined);
+  return rest.length > 0 && rest.length === names.length ? [...new Set(rest)] : undefined;
+}
+
+/** A room by its name, one slip in a longer name forgiven where only one room is meant. */
+function nearest(text: string, rooms: Rooms): Room | undefined {
+  const name = folded(text)
+    .replace(/^(?:the|my|our) /, '')
+    .replace(/^['"“”]+/, '')
+    .replace(/(?<!['"“”.!?])['"“”.!?]+$/, '');
+  const exact = roomNamed(rooms, name) ?? rooms.find((room) => sameName(room.name, `${name} room`));
+  if (exact || name.length < 5 || /\d/.test(name)) return exact;
+  const close = rooms.filter((room) => distance(folded(room.name), name) === 1);
+  return close.length === 1 ? close[0] : undefined;
+}
+
+// Picks by option: which of what was told once serves an option of a command.
+
+/** Whether an option of a command reads a text. */
+export function isRead(command: Command, option: string, text: string, habits: Habits): boolean {
+  const schema = command.options.shape[option];
+  const reading = { option, habits, note: () => undefined };
+  return (
+    schema !== undefined &&
+    readInTime(
+      () => schema.safeParse({ text, reading }).success,
+      () => false,
+    )
+  );
+}
+
+/**
+ * The text picked for an option of a command: under the command's own name and the option's (`edges stock`), under that of
+ * another command whose option is the same, or under the option's name alone.
+ */
+export function pickFor(
+  picks: Readonly<Record<string, string>>,
+  command: Command,
+  option: string,
+  commands: readonly Command[],
+): string | undefined {
+  const own = textOf(picks, `${command.name} ${option}`);
+  if (own !== undefined) return own;
+  const alike = commands.find(
+    (other) => sameOption(command, other, option) && textOf(picks, `${other.name} ${option}`),
+  );
+  return alike ? textOf(picks, `${alike.name} ${option}`) : textOf(picks, option);
+}
+
+/** Commands that have an option of this name, one for each thing that the name stands for. */
+export function meaningsOf(option: string, commands: readonly Command[]): readonly Command[] {
+  const having = commands.filter((command) => isCalculating(command) && option in command.options.shape);
+  return having.filter((command, i) => !having.slice(0, i).some((other) => sameOption(command, other, option)));
+}
+
+function sameOption(one: Command, other: Command, option: string): boolean {
+  const [first, second] = [one.options.shape[option], other.options.shape[option]];
+  if (!first || !second || !isCalculating(other)) return false;
+  return first === second || factsOf(first).summary === factsOf(second).summary;
+}
+
+function textOf(picks: Readonly<Record<string, string>>, key: string): string | undefined {
+  return Object.hasOwn(picks, key) ? picks[key] : undefined;
+}
 
 /** What an asker keeps. */
 export interface Holdings {

@@ -2,11 +2,42 @@
 
 import { randomBytes } from 'node:crypto';
 import { promisify } from 'node:util';
-import { gunzip, gzip } from 'node:zlib';
+import { deflateRaw, gunzip, gzip, inflateRaw } from 'node:zlib';
 import type { Reply } from '../reply/reply.ts';
 import type { Kept } from '../storage/types.ts';
 import { FILES } from '../text/sheets-text.ts';
-import { AtHand } from './at-hand.ts';
+
+// What was last packed or unpacked, at hand while it is pressed upon: the store still says whether it is
+// there and what it is.
+
+/** Characters of packed text in all: a few dozen answers with their pictures. */
+const MOST = 1_000_000;
+
+export class AtHand<T> {
+  readonly #held = new Map<string, { readonly packed: string; readonly value: T }>();
+  #characters = 0;
+
+  /** The value of an id, where it was packed to this very text. */
+  get(id: string, packed: string): T | undefined {
+    const held = this.#held.get(id);
+    return held?.packed === packed ? held.value : undefined;
+  }
+
+  set(id: string, packed: string, value: T): void {
+    this.delete(id);
+    this.#held.set(id, { packed, value });
+    this.#characters += packed.length;
+    for (const [oldest] of this.#held) {
+      if (this.#characters <= MOST) return;
+      this.delete(oldest);
+    }
+  }
+
+  delete(id: string): void {
+    this.#characters -= this.#held.get(id)?.packed.length ?? 0;
+    this.#held.delete(id);
+  }
+}
 
 /** A week: long enough to come back to on the next weekend. */
 const KEPT_FOR = 7 * 24 * 3600 * 1000;
@@ -110,4 +141,28 @@ export async function showAnswer(kept: Kept, id: string, account: string): Promi
   const shown = { ...answer, shown: true };
   await keepAnswer(kept, id, shown);
   return shown;
+}
+
+// Plain data as a short text that survives being copied: wrapped, indented or quoted, it is still the same.
+
+const deflate = promisify(deflateRaw);
+const inflate = promisify(inflateRaw);
+
+/** No text unpacks to more than this. */
+const MOST_BYTES = 8_000_000;
+
+/** JSON data, packed. */
+export async function packed(data: unknown): Promise<string> {
+  return (await deflate(JSON.stringify(data))).toString('base64url');
+}
+
+/** What was packed; undefined where it is damaged, or nothing of ours. Never throws. */
+export async function unpacked(text: string): Promise<unknown> {
+  const code = text.replace(/[^\w-]/g, '');
+  try {
+    const json = await inflate(Buffer.from(code, 'base64url'), { maxOutputLength: MOST_BYTES });
+    return JSON.parse(json.toString('utf8'));
+  } catch {
+    return undefined;
+  }
 }

@@ -13,19 +13,23 @@ import { jobWithout, projectSaid } from '../language/old/project-said.ts';
 import { contentOf, type Project } from '../project/project.ts';
 import type { Block, Problem, Refusal } from '../reply/reply.ts';
 import { Outage, type Store } from '../storage/types.ts';
-import { askTooLong, readingStopped } from '../text/chat-text.ts';
+import { askTooLong, notSearchedFurther, notWorkedOut, readingStopped } from '../text/chat-text.ts';
 import { exampleTaken, nothingAsked } from '../text/language-text.ts';
 import { notForKeeping } from '../text/project-problems-text.ts';
 import { readAsNote } from '../text/project-text.ts';
 import { eachOnBehalfOf, Unworked } from '../workers/queue.ts';
 import { readInTime } from '../workers/time-limits.ts';
-import { allowedToAsk } from './allowed.ts';
-import { asFarAsWorked } from './as-far.ts';
-import { AskSeen } from './ask-seen.ts';
-import type { Asked, Command, Context, Outcome, Problems } from './command.ts';
-import { filled } from './fill.ts';
+import { filled } from './autofill.ts';
+import {
+  type Asked,
+  type Command,
+  type Context,
+  type OptionsRead,
+  type Outcome,
+  type Problems,
+  readOptions,
+} from './command.ts';
 import { commandTyped, IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, parseLine } from './grammar.ts';
-import { asSighting, bearingOn, cleared, type HazardsBefore, hazardsBefore, rememberHazards } from './hazard-memory.ts';
 import {
   answeredInstead,
   type Bearer,
@@ -36,17 +40,41 @@ import {
   refusedBy,
   screenedLine,
   withHazardsSaid,
-} from './hazards.ts';
-import { type Held, holdingsOf } from './holdings.ts';
-import type { Invocation } from './invocation.ts';
-import { offering, remembered } from './offering.ts';
-import type { Ports } from './ports.ts';
-import { type OptionsRead, readOptions } from './read-options.ts';
-import { Reached, readOnce, unwritten } from './rehearsal.ts';
-import { faultReference, requested } from './request.ts';
-import { nowhere, scopeOf } from './shared-ask.ts';
-import { Suggestions, type Tried } from './suggestions.ts';
-import { tidings } from './tidings.ts';
+} from './hazard-answers.ts';
+import { asSighting, bearingOn, cleared, type HazardsBefore, hazardsBefore, rememberHazards } from './hazard-memory.ts';
+import { offering, remembered } from './keep-offer.ts';
+import { tidings } from './notifications.ts';
+import type { Invocation, Ports } from './ports.ts';
+import { allowedToAsk } from './rate-limit.ts';
+import { faultReference, requested } from './request-id.ts';
+import { AskSeen } from './request-metrics.ts';
+import { Reached, readOnce, Suggestions, type Tried, unwritten } from './suggestions.ts';
+import { type Held, holdingsOf, nowhere, scopeOf } from './user-state.ts';
+
+// A command's answers as far as they could be worked out: what came, stands, and says why no more came.
+
+type Run = Outcome | Promise<Outcome> | AsyncIterable<Outcome>;
+
+/** Each outcome of a run; where it ends with Unworked, the last one with a word on it, or a Problem that has the line again. Throws what else the run throws. */
+export async function* asFarAsWorked(run: () => Run, line: string): AsyncGenerator<Outcome> {
+  let last: Outcome | undefined;
+  try {
+    const outcome = await run();
+    if (!(Symbol.asyncIterator in outcome)) {
+      yield outcome;
+      return;
+    }
+    for await (const one of outcome) {
+      last = one;
+      yield one;
+    }
+  } catch (cause) {
+    if (!(cause instanceof Unworked)) throw cause;
+    if (last && 'headline' in last) yield { ...last, assumed: [...last.assumed, notSearchedFurther(cause.why)] };
+    else if (cause.why === 'unread') yield { problems: [readingStopped(line)] };
+    else yield { problems: [notWorkedOut(cause.why, line)], again: true };
+  }
+}
 
 /** A fault of ours, as the asker learns of it. */
 export interface Fault {

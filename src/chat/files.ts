@@ -1,9 +1,64 @@
-/** An answer as files to attach where it is too long for a chat: its whole text, and each table as CSV. */
+/** Names of files, made from titles. */
 
-import type { Block, Reply } from '../reply/reply.ts';
+import type { Sheets } from '../reply/job-sheet.ts';
+import {
+  type Block,
+  FILE_LISTS,
+  type FileForm,
+  type FileList,
+  type FileMade,
+  type Reply,
+  type Result,
+} from '../reply/reply.ts';
 import { saySource } from '../text/help-text.ts';
-import { SHEET } from '../text/sheets-text.ts';
+import { FILES, SHEET } from '../text/sheets-text.ts';
 import { assumedOf } from './offers.ts';
+
+const LONGEST = 60;
+
+/** A title in small letters, figures and hyphens; empty where it has none. */
+export function fileStem(title: string): string {
+  const words = title
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/\p{M}/gu, '')
+    .match(/[a-z0-9]+/g);
+  return (words ?? []).join('-').slice(0, LONGEST).replace(/-$/, '');
+}
+
+// The files that a project's sheets are handed on as.
+
+/** Every file of a form: one PDF, one JSON document, or a spreadsheet for each list that has lines. None where there are no sheets. */
+export function filesOf(sheets: Sheets, form: FileForm['form'], paper?: 'letter' | 'a4'): readonly FileMade[] {
+  if (sheets.sheets.length === 0) return [];
+  if (form === 'pdf') return [fileOf(sheets, { form, ...(paper && { paper }) })];
+  if (form === 'json') return [fileOf(sheets, { form })];
+  return FILE_LISTS.filter((list) => hasLines(sheets, list)).map((list) => fileOf(sheets, { form, list }));
+}
+
+function fileOf(sheets: Sheets, as: FileForm): FileMade {
+  const { project, sheets: all } = sheets;
+  const [only, ...more] = all;
+  const what = as.form === 'csv' ? FILES.lists[as.list] : only && more.length === 0 ? only.title : FILES.all;
+  const stem = [fileStem(project) || FILES.stem, fileStem(what)].join('-');
+  const alt = as.form === 'csv' ? FILES.listAlt(what) : FILES.alt(all.map(({ title }) => title));
+  return { name: `${stem}.${as.form}`, title: FILES.title(project, what), alt, as };
+}
+
+function hasLines({ sheets }: Sheets, list: FileList): boolean {
+  const of = (key: string) => sheets.filter((sheet) => sheet.key === key);
+  if (list === 'cuts') return of('cuts').some(({ pieces = [] }) => pieces.length > 0);
+  if (list === 'checklist') return of('checklist').some(({ ticks = [] }) => ticks.length > 0);
+  if (list === 'shopping') return of('shopping').some(({ ticks = [] }) => ticks.length > 0);
+  return of('guide').some(({ reply: { data } }) => isInRows(data));
+}
+
+/** A herringbone has boards and no rows. */
+function isInRows(data: Result & { readonly regions?: readonly { readonly rows?: readonly unknown[] }[] }): boolean {
+  return data.regions?.some(({ rows = [] }) => rows.length > 0) ?? false;
+}
+
+// An answer as files to attach where it is too long for a chat: its whole text, and each table as CSV.
 
 const GAP = '  ';
 

@@ -9,9 +9,9 @@ import { Outage } from '../storage/types.ts';
 import { KEEP_LABEL, NEWS_TITLE, sayAgo, takenBack } from '../text/project-text.ts';
 import type { Command } from './command.ts';
 import { LONGEST_ASK } from './grammar.ts';
-import type { Held } from './holdings.ts';
 import type { Ports } from './ports.ts';
-import { faultReference } from './request.ts';
+import { faultReference } from './request-id.ts';
+import type { Held } from './user-state.ts';
 
 /** An ask as it was answered. */
 interface AnsweredAsk {

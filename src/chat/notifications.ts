@@ -1,0 +1,177 @@
+/** What is told once, before the next answer, to whom it concerns: waits that are over, lengths to measure, accounts linked. */
+
+import type { Desk } from '../accounts/account-access.ts';
+import { fullName } from '../input/command-shape.ts';
+import { sayLength } from '../input/format.ts';
+import { hostZone, sayMoment } from '../input/moment.ts';
+import { DEFAULT_HABITS, type Habits, type Units } from '../input/reading.ts';
+import { outlineOf, unitsTold, wallsOf } from '../input/rooms/measure-wall.ts';
+import type { Question } from '../project/measurements.ts';
+import type { Person } from '../project/person.ts';
+import type { Project } from '../project/project.ts';
+import { DAY, may } from '../project/project-limits.ts';
+import { inScope, roomNamed } from '../project/project-room.ts';
+import { dueReminders, type Reminder } from '../project/room-progress.ts';
+import type { Block } from '../reply/reply.ts';
+import { type Kept, Outage } from '../storage/types.ts';
+import { PROGRESS } from '../text/progress-text.ts';
+import { MEASURE } from '../text/project-text.ts';
+import { accountName, LINK } from '../text/sharing-text.ts';
+import type { Command } from './command.ts';
+import type { Ports } from './ports.ts';
+import type { Held } from './user-state.ts';
+
+// What a project's owner wants measured, as it is shown and answered.
+
+/** An open question: its words, what the wall is kept as, a length as one might type it, and the line that answers it. */
+export interface OpenQuestion {
+  readonly id: string;
+  readonly question: Question;
+  readonly label: string;
+  readonly kept?: string;
+  readonly example: string;
+  line(text: string): string;
+}
+
+/** The open questions of a project, as far as it is seen; none of a wall that is no more. */
+export function openQuestions({ measures, rooms }: Pick<Project, 'measures' | 'rooms'>, habits: Habits) {
+  return measures.open.flatMap((question): OpenQuestion[] => {
+    const room = roomNamed(rooms, question.room);
+    const units = room ? unitsTold(room.text, habits) : habits.units;
+    const walls = room && question.wall !== undefined ? outlineOf(room, habits) : undefined;
+    const length = walls && wallsOf(walls)[(question.wall ?? 0) - 1];
+    if (walls && length === undefined) return [];
+    const kept = length === undefined ? undefined : sayLength(length, { units, decimal: habits.decimal });
+    return [
+      {
+        id: question.id,
+        question,
+        label: MEASURE.question(question),
+        ...(kept !== undefined && { kept }),
+        example: kept ?? lengthLike(units, habits),
+        line: (text) => `project measure question: ${question.id}, do: ${text}`,
+      },
+    ];
+  });
+}
+
+function lengthLike(units: Units, { decimal }: Habits): string {
+  return units === 'metric' ? `2${decimal}44 m` : `8' 1/4"`;
+}
+
+/** The open questions of the project in use, as far as the asker sees it, in its owner's units. Throws Outage. */
+export async function questionsAt(desk: Desk): Promise<readonly OpenQuestion[]> {
+  const [project, settings] = [await desk.inUse(), await desk.ownersSettings()];
+  const units = settings?.units ?? DEFAULT_HABITS.units;
+  const decimal = settings?.decimal ?? DEFAULT_HABITS.decimal;
+  return project ? openQuestions(project, { ...DEFAULT_HABITS, units, decimal }) : [];
+}
+
+// Reminders of waits that are over, in words, and each told once: with the next answer here, or by a platform
+// that calls on people.
+
+/** A reminder as it is told: rooms whose wait for one stage ended at one time share it. */
+export interface Due {
+  /** Stays the same for the same waits. */
+  readonly key: string;
+  readonly text: string;
+  /** Milliseconds since 1970. */
+  readonly due: number;
+}
+
+/** How long a reminder that was told is remembered: longer than any wait. */
+const REMEMBERED = 60 * DAY;
+
+/** What of a project is looked at: waits count in rooms where the job is done. */
+type Waiting = Pick<Project, 'stages' | 'rooms'>;
+
+/** What is due in a project by now, told or not. */
+export function dueIn({ stages, rooms }: Waiting, now: number): readonly Due[] {
+  const all = dueReminders(stages, now).filter(({ room }) => roomNamed(inScope(rooms), room));
+  const same = (one: Reminder, other: Reminder): boolean => one.stage === other.stage && one.due === other.due;
+  const zone = hostZone();
+  return all
+    .filter((one, i) => all.findIndex((other) => same(one, other)) === i)
+    .map((one) => {
+      const group = all.filter((other) => same(one, other));
+      const rooms = group.map(({ room }) => room).join(', ');
+      const key = group.map((reminder) => reminder.key).join('|');
+      return { key, text: PROGRESS.due(rooms, one.stage, sayMoment(one.due, zone)), due: one.due };
+    });
+}
+
+/** Those that this account was not told yet: each is given to exactly one who asks for it. Throws Outage. */
+export async function untoldDue(
+  project: Pick<Project, 'id'> & Waiting,
+  via: string,
+  kept: Kept,
+  now: number,
+): Promise<readonly Due[]> {
+  const untold: Due[] = [];
+  for (const one of dueIn(project, now)) {
+    if (await kept.claim(`reminder:${project.id}:${via}:${one.key}`, REMEMBERED)) untold.push(one);
+  }
+  return untold;
+}
+
+/** What is due, before everything else. */
+export function dueBlocks(due: readonly Due[]): readonly Block[] {
+  return due.length === 0 ? [] : [{ kind: 'checklist', title: PROGRESS.dueTitle, items: due.map(({ text }) => text) }];
+}
+
+/** How long after it an account that was linked is told of. */
+const LINKED_NEWS = 7 * DAY;
+
+/** What the asker was not told yet, and is not told by this command anyway. Never throws for an outage: it is told another time. */
+export async function tidings(
+  command: Command,
+  held: Held,
+  desk: Desk,
+  { store }: Pick<Ports, 'store'>,
+): Promise<readonly Block[]> {
+  if (!store) return [];
+  try {
+    return [
+      ...(await linked(await desk.person(), desk, store.kept)),
+      ...(await toMeasure(command, held, desk, store.kept)),
+      ...(await waits(command, held, desk, store.kept)),
+    ];
+  } catch (cause) {
+    if (!(cause instanceof Outage)) throw cause;
+    return [];
+  }
+}
+
+async function waits(command: Command, { project }: Held, desk: Desk, kept: Kept): Promise<readonly Block[]> {
+  if (!project || fullName(command) === 'project progress') return [];
+  return dueBlocks(await untoldDue(project, desk.via, kept, desk.now()));
+}
+
+/** Open questions of others: the owner's for a helper who measures, a helper's for everybody else who does. */
+async function toMeasure(
+  command: Command,
+  { project, share, habits }: Held,
+  desk: Desk,
+  kept: Kept,
+): Promise<readonly Block[]> {
+  if (!project || (share && !may(share.role, 'measure')) || fullName(command) === 'project measure') return [];
+  const items: string[] = [];
+  for (const { id, question, kept: now, example } of openQuestions(project, habits)) {
+    if (question.by?.helper === share?.id) continue;
+    if (await kept.claim(`question:${project.id}:${desk.via}:${id}`, REMEMBERED))
+      items.push(MEASURE.item(question, now, MEASURE.tell(question, example)));
+  }
+  return items.length === 0 ? [] : [{ kind: 'checklist', title: MEASURE.openTitle, items }];
+}
+
+/** Accounts that were linked to the asker's lately, so that none is without their knowing. */
+async function linked(me: Person | undefined, desk: Desk, kept: Kept): Promise<readonly Block[]> {
+  const items: string[] = [];
+  for (const { account, at } of me?.linked ?? []) {
+    if (account === desk.via || desk.now() - at > LINKED_NEWS || !me?.accounts.includes(account)) continue;
+    if (!(await kept.claim(`linked:${desk.via}:${account}:${at}`, REMEMBERED))) continue;
+    const platform = accountName(account.slice(0, account.indexOf(':')));
+    items.push(LINK.news(platform, sayMoment(at, hostZone()), me.accounts.indexOf(account) + 1));
+  }
+  return items.length === 0 ? [] : [{ kind: 'checklist', title: LINK.newTitle, items }];
+}
