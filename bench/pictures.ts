@@ -1,7 +1,7 @@
 /** Pictures of laid floors: time and size of a room's and of a large floor's, and how long the event loop is held. */
 
 import { monitorEventLoopDelay } from 'node:perf_hooks';
-import { drawPlan, toldPlan } from '../src/drawing/plan.ts';
+import { drawPlan, toldPlan } from '../src/drawing/floor-plans.ts';
 import { PNG_WIDTH, toPng } from '../src/drawing/png.ts';
 import type { Plan } from '../src/layout/floor.ts';
 import { layFloor } from '../src/layout/lay-floor.ts';

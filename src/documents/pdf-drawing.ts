@@ -1,6 +1,6 @@
 /** A drawing in a PDF: the same shapes in the same colours as on a screen, as lines and letters and not as dots. */
 
-import { LETTERING, LOOKS, PATTERNS, SHEET_COLOUR } from '../drawing/palette.ts';
+import { LETTERING, LOOKS, PATTERNS, SHEET_COLOUR } from '../drawing/svg.ts';
 import type { Drawing, Place, Shape, ShapeRole } from '../reply/drawing.ts';
 
 /** The file that is drawn in, its fonts by whether they are bold. */

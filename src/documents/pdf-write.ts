@@ -1,7 +1,7 @@
 /** Pages as a PDF: text that can be read out and searched, fonts in the file, the same bytes for the same pages. */
 
 import PDFDocument from 'pdfkit';
-import { FONT_FILES } from '../drawing/font-file.ts';
+import { FONT_FILES } from '../drawing/font.ts';
 import { type Ink, type Page, type Pages, sizeOf, type Tag } from './page.ts';
 import { type Canvas, drawIn } from './pdf-drawing.ts';
 

@@ -7,10 +7,9 @@ import { type Drawing, type Place, SHEET_WIDTH, type Shape } from '../reply/draw
 import { CHOICES } from '../text/drawing-text.ts';
 import { LAY } from '../text/floor-text.ts';
 import { inches, ticks } from '../units/length.ts';
-import { clippedRings, sidesOf } from './clip.ts';
+import { legend, notes, scaleBar, sheetOf } from './drawing-sheet.ts';
 import { MARGIN } from './fit.ts';
-import { legend, notes, scaleBar } from './footer.ts';
-import { sheetOf } from './sheet.ts';
+import { clippedRings, sidesOf } from './shapes.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 
 /** How far from the wall a strip reaches, and how much of the wall is shown at the most. */

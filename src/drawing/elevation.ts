@@ -1,7 +1,7 @@
 /** Walls one under the other with their trim: pieces, joints, doors and studs, as one faces each wall. */
 
 import { type Saying, sayCut, sayLength, sayNumber } from '../input/format.ts';
-import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
+import { type Drawing, type Place, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
 import { ELEVATION } from '../text/drawing-text.ts';
 import { sayTrimCut } from '../text/trim-text.ts';
 import type { TrimPiece } from '../trim/pieces.ts';
@@ -16,11 +16,51 @@ import {
   wallName,
 } from '../trim/walls.ts';
 import { type Length, ticks } from '../units/length.ts';
-import { boardShapes, STRIP_HEIGHT } from './elevation-board.ts';
 import { MARGIN } from './fit.ts';
 import { textWidth } from './font.ts';
-import { type Block, lines, stacked } from './stick-stack.ts';
+import { type Block, lines, stacked } from './stick-drawing.ts';
 import { baseline, SMALL, write } from './text.ts';
+
+// A board of trim seen from above, the wall behind it: its ends slant as they are cut.
+
+/** Height of a board on the sheet: room for its letter and length. */
+export const STRIP_HEIGHT = 14;
+/** How far a slanted end leans: drawn alike for every setting, the words tell the angle. */
+const LEAN = 5;
+
+/** A board's surface and its edge from `top` down; short pieces are dotted. `at` maps ticks along the wall to the sheet. */
+export function boardShapes(
+  piece: TrimPiece,
+  wall: TrimWall,
+  short: boolean,
+  at: (length: number) => number,
+  top: number,
+): readonly Shape[] {
+  const { from, to, left, right } = piece;
+  const [a, b] = [at(from), at(to)];
+  const half = (b - a) / 2;
+  const [back, face] = [leanOf(left, isOutside(wall.left.interior)), leanOf(right, isOutside(wall.right.interior))];
+  const lean = (share: number): number => Math.min(Math.abs(share) * LEAN, Math.max(half - 0.5, 0)) * Math.sign(share);
+  const bottom = top + STRIP_HEIGHT;
+  const scarfRight = right.cut === 'scarf' ? LEAN / 2 : 0;
+  const scarfLeft = left.cut === 'scarf' ? LEAN / 2 : 0;
+  const ring: readonly Place[] = [
+    [a + scarfLeft, top],
+    [b + scarfRight, top],
+    [b + (right.cut === 'scarf' ? -scarfRight : lean(face)), bottom],
+    [a - (left.cut === 'scarf' ? scarfLeft : lean(back)), bottom],
+  ];
+  return [
+    { kind: 'polygon', role: short ? 'offcut-kept' : 'plank-whole', rings: [ring] },
+    { kind: 'line', role: 'wall-face', points: [...ring, ...ring.slice(0, 1)] },
+  ];
+}
+
+/** Which way the face end leans: 1 out beyond the wall's end at an outside corner, -1 back from it at an inside one, 0 square. */
+function leanOf({ cut }: Cut, outside: boolean): -1 | 0 | 1 {
+  if (cut === 'square' || cut === 'scarf') return 0;
+  return outside ? 1 : -1;
+}
 
 /** Everything a picture of trim needs. Lengths in ticks, along each wall from its left end. */
 export interface TrimShown {

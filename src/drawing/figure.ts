@@ -1,21 +1,122 @@
 /** One room's figure: floor, walls with their lengths, and the labels beside its rows, on a ground of its own. */
 
-import type { Saying } from '../input/format.ts';
-import type { Piece, Plan } from '../layout/floor.ts';
+import { type Saying, sayLength } from '../input/format.ts';
+import type { Piece, Plan, Region } from '../layout/floor.ts';
 import { startWall } from '../layout/home-regions.ts';
 import type { Place, Shape, Text } from '../reply/drawing.ts';
 import { DRAWING } from '../text/drawing-text.ts';
-import type { CutSource } from './cut-source.ts';
-import { type Fit, levelIn, STRIP, WALL } from './fit.ts';
-import { plankShapes, ringsOf, type Seen, wallShapes } from './floor-shapes.ts';
+import { boxOf, type Outline } from '../units/geometry.ts';
+import { ticks } from '../units/length.ts';
+import { type Column, columnTexts, type Fit, LINE, levelIn, levelsOf, STRIP, WALL } from './fit.ts';
+import { type CutSource, plankShapes, ringsOf, type Seen, wallShapes } from './floor-shapes.ts';
 import { textWidth } from './font.ts';
-import { type Column, columnTexts, LINE, levelsOf } from './label-column.ts';
-import { roomMarks } from './room-mark.ts';
-import type { RowLabel } from './row-label.ts';
-import { type Box, baseline, SMALL, textBox, write } from './text.ts';
-import { place, type View } from './view.ts';
-import { type DrawnWall, drawnWalls, wallTexts } from './wall-label.ts';
-import type { Window } from './window.ts';
+import { type DrawnWall, drawnWalls, type RowLabel, wallTexts } from './labels.ts';
+import { clippedLines, clippedRings, place, type View, type Window } from './shapes.ts';
+import { type Box, baseline, meet, SMALL, textBox, write } from './text.ts';
+
+// Names inside the figure: of rooms that lie in one floor, and of what stands in them.
+
+/** Places for a name: so many steps across and down what is seen of a room, the middle first. */
+const STEPS = 8;
+const PAD = 1.5;
+
+/** Shapes to draw over the planks, and names that found no room. */
+export interface Marks {
+  readonly shapes: readonly Shape[];
+  readonly listed: readonly string[];
+}
+
+/** Marks of a view within the visible floor; names keep clear of `kept`. */
+export function roomMarks(
+  view: Pick<View, 'seen' | 'upright'> & { readonly region: Region },
+  seen: Seen,
+  floor: Box,
+  kept: readonly Box[] = [],
+): Marks {
+  const { region } = view;
+  const ringOf = (outline: Outline): readonly Place[] =>
+    clippedRings(ringsOf([view.seen(outline)], seen), floor)[0] ?? [];
+  const things = (region.standing ?? [])
+    .map(({ name, outline }) => ({ name, ring: ringOf(outline) }))
+    .filter(({ ring }) => ring.length > 2);
+  const solid = things.map(({ ring }) => boxAround(ring));
+  const named = region.rooms && region.rooms.length > 1 ? region.rooms : [];
+  const shapes: Shape[] = things.map(({ ring }) => ({ kind: 'polygon', role: 'standing', rings: [ring] }));
+  const doors = region.openings.flatMap(({ from, to }) => {
+    const [a, b] = view.seen([from, to]).map((point) => seen.at(point));
+    return a && b ? [[a, b] as const] : [];
+  });
+  if (doors.length > 0) shapes.push({ kind: 'lines', role: 'transition', lines: clippedLines(doors, floor) });
+  const listed: string[] = [];
+  const taken: Box[] = [...kept];
+  const take = (text: Text): void => {
+    const box = padded(textBox(text));
+    taken.push(box);
+    const { left, right, top, bottom } = box;
+    shapes.push(
+      { kind: 'rect', role: 'label-ground', x: left, y: top, width: right - left, height: bottom - top },
+      text,
+    );
+  };
+  for (const { name, ring } of things) {
+    const text = nameIn(name, ring, view.upright, taken);
+    if (text) take(text);
+    else listed.push(name);
+  }
+  for (const { name, outline } of named) {
+    const ring = ringOf(outline);
+    if (ring.length < 3) continue;
+    const text = nameIn(name, ring, view.upright, [...taken, ...solid]);
+    if (text) take(text);
+    else listed.push(name);
+  }
+  return { shapes, listed };
+}
+
+/** The name where it lies wholly within a ring and clear of what is taken, as near to the middle as can be. */
+function nameIn(name: string, ring: readonly Place[], upright: boolean, taken: readonly Box[]): Text | undefined {
+  const { left, right, top, bottom } = boxAround(ring);
+  const [x, y] = [(left + right) / 2, (top + bottom) / 2];
+  const places = Array.from({ length: (STEPS + 1) ** 2 }, (_, i): Place => {
+    const [across, down] = [i % (STEPS + 1), Math.floor(i / (STEPS + 1))];
+    return [left + ((right - left) * across) / STEPS, top + ((bottom - top) * down) / STEPS];
+  }).sort((a, b) => Math.hypot(a[0] - x, a[1] - y) - Math.hypot(b[0] - x, b[1] - y));
+  const turns = upright ? ([90, 0] as const) : ([0, -90] as const);
+  for (const turn of turns) {
+    for (const [px, py] of places) {
+      const rise = SMALL * 0.365;
+      const [dx, dy] = turn === 0 ? [0, rise] : [turn === -90 ? rise : -rise, 0];
+      const text = write('room-label', name, px + dx, py + dy, { bold: true, anchor: 'middle', turn });
+      const box = padded(textBox(text));
+      const corners: readonly Place[] = [
+        [box.left, box.top],
+        [box.right, box.top],
+        [box.right, box.bottom],
+        [box.left, box.bottom],
+      ];
+      if (corners.every((corner) => holds(ring, corner)) && !taken.some((other) => meet(box, other, 0.5))) return text;
+    }
+  }
+  return undefined;
+}
+
+function padded({ left, right, top, bottom }: Box): Box {
+  return { left: left - PAD, right: right + PAD, top: top - PAD / 2, bottom: bottom + PAD / 2 };
+}
+
+function boxAround(ring: readonly Place[]): Box {
+  const [xs, ys] = [ring.map(([x]) => x), ring.map(([, y]) => y)];
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}
+
+function holds(ring: readonly Place[], [x, y]: Place): boolean {
+  let inside = false;
+  for (const [i, [ax, ay]] of ring.entries()) {
+    const [bx, by] = ring[(i + 1) % ring.length] ?? [ax, ay];
+    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) inside = !inside;
+  }
+  return inside;
+}
 
 const ARROW = 26;
 
@@ -186,4 +287,12 @@ function pageEdges({ left, right, top, bottom }: Box, cutLow: boolean, cutHigh: 
     ],
   });
   return [...(cutHigh ? [edge(top)] : []), ...(cutLow ? [edge(bottom)] : [])];
+}
+
+// How large a room is, in words.
+
+/** A region's bounding sides in words, as it was told. */
+export function saySize(region: Region, saying: Saying): string {
+  const { minX, minY, maxX, maxY } = boxOf(region.outline);
+  return DRAWING.size(sayLength(ticks(maxX - minX), saying), sayLength(ticks(maxY - minY), saying));
 }

@@ -1,17 +1,98 @@
 /** The floor itself as shapes: walls, gap, rows, joints and cut pieces, each to scale in its place. */
 
 import { coverable, inset } from '../layout/covered-area.ts';
-import type { Piece, Plan, Row } from '../layout/floor.ts';
+import type { LaidRegion, Piece, Plan, Row } from '../layout/floor.ts';
 import { runsIn } from '../layout/runs.ts';
 import { type Slab, type Span, subtract, union } from '../layout/slab.ts';
 import type { Place, Shape, ShapeRole } from '../reply/drawing.ts';
-import type { Outline } from '../units/geometry.ts';
-import { clippedLines, clippedRings, sidesOf } from './clip.ts';
-import type { CutSource } from './cut-source.ts';
-import { isShaped, ringsOfPiece, seamsOf } from './piece-rings.ts';
+import type { Outline, Point } from '../units/geometry.ts';
+import { clippedLines, clippedRings, type OnFloor, place, type RowRange, sidesOf, type View } from './shapes.ts';
 import type { Box } from './text.ts';
-import { place, type View } from './view.ts';
-import type { RowRange } from './window.ts';
+
+// Where each piece of a floor is cut from, in laying order: the numbers are those of the laying guide.
+
+/**
+ * `whole`: no cut. `new`: from a new plank, nothing of it is laid later. `kept`: from a new plank whose rest is laid later.
+ * `reused`: from the rest of a plank begun before. The number is told of the last two.
+ */
+export interface CutSource {
+  readonly kind: 'whole' | 'new' | 'kept' | 'reused';
+  readonly number?: number;
+}
+
+/** The source of every piece. */
+export function cutSources(plan: Plan): ReadonlyMap<Piece, CutSource> {
+  const pieces = plan.regions.flatMap(({ rows }) => rows.flatMap((row) => row.pieces));
+  const uses = new Map<number, number>();
+  for (const { plank } of pieces) uses.set(plank, (uses.get(plank) ?? 0) + 1);
+  const begun = new Set<number>();
+  return new Map(
+    pieces.map((piece): readonly [Piece, CutSource] => {
+      const { plank, part } = piece;
+      const first = !begun.has(plank);
+      begun.add(plank);
+      if (part === 'whole') return [piece, { kind: 'whole' }];
+      if ((uses.get(plank) ?? 0) < 2) return [piece, { kind: 'new' }];
+      return [piece, { kind: first ? 'kept' : 'reused', number: plank }];
+    }),
+  );
+}
+
+/** How many planks are begun in each region: they add up to the planks of the plan. */
+export function planksBegun(plan: Plan): readonly number[] {
+  const begun = new Set<number>();
+  return plan.regions.map(({ rows }) => {
+    const before = begun.size;
+    for (const row of rows) for (const { plank } of row.pieces) begun.add(plank);
+    return begun.size - before;
+  });
+}
+
+// Pieces whose shape walls cut, and their neighbours, as rings and lines in the laying frame.
+
+/** True when some piece of a region is less than a rectangle: the region is drawn piece by piece then. */
+export function isShaped(region: LaidRegion): boolean {
+  return region.rows.some((row) => row.pieces.some(({ shape }) => shape !== undefined));
+}
+
+/** What a piece covers. */
+export function ringsOfPiece({ u, length, shape }: Piece, { v, height }: Row): readonly Outline[] {
+  if (shape) return shape;
+  return [
+    [
+      [u, v],
+      [u + length, v],
+      [u + length, v + height],
+      [u, v + height],
+    ],
+  ];
+}
+
+/** Where a piece meets the one before it in its row, and the row before: stretches of its sides. */
+export function seamsOf(piece: Piece, row: Row, joined: boolean, first: boolean): readonly (readonly [Point, Point])[] {
+  return ringsOfPiece(piece, row).flatMap((ring) =>
+    ring.flatMap((from, i): (readonly [Point, Point])[] => {
+      const to = ring[(i + 1) % ring.length] ?? from;
+      const end = joined && from[0] === piece.u && to[0] === piece.u;
+      const edge = !first && from[1] === row.v && to[1] === row.v;
+      return end || edge ? [[from, to]] : [];
+    }),
+  );
+}
+
+/** All pieces of a region with their roles, and the lines between them. */
+export function onFloor(region: LaidRegion, roleOf: (piece: Piece) => ShapeRole): OnFloor {
+  const all = region.rows.flatMap((row, r) =>
+    row.pieces.map((piece, i) => {
+      const before = row.pieces[i - 1];
+      return { piece, row, joined: before !== undefined && before.u + before.length === piece.u, first: r === 0 };
+    }),
+  );
+  return {
+    pieces: all.map(({ piece, row }) => ({ role: roleOf(piece), rings: ringsOfPiece(piece, row) })),
+    lines: all.flatMap(({ piece, row, joined, first }) => seamsOf(piece, row, joined, first)),
+  };
+}
 
 /** The gap is seen at least this wide on the sheet. */
 export const LEAST_GAP = 1.6;

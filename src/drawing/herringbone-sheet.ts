@@ -6,14 +6,12 @@ import { type Drawing, SHEET_WIDTH, type ShapeRole } from '../reply/drawing.ts';
 import { DRAWING } from '../text/drawing-text.ts';
 import { HERRING_DRAWING } from '../text/home-text.ts';
 import { boxOf, type Outline } from '../units/geometry.ts';
+import { legend, type Meaning, notes, scaleBar, sheetOf } from './drawing-sheet.ts';
+import { roomMarks, saySize } from './figure.ts';
 import { LARGEST_SCALE, MARGIN, WALL } from './fit.ts';
 import { LEAST_GAP, ringsOf } from './floor-shapes.ts';
-import { legend, type Meaning, notes, scaleBar } from './footer.ts';
-import { roomMarks } from './room-mark.ts';
-import { saySize } from './room-size.ts';
-import { sheetOf } from './sheet.ts';
-import { toldPicture } from './told-picture.ts';
-import { drawnWalls, wallTexts } from './wall-label.ts';
+import { drawnWalls, wallTexts } from './labels.ts';
+import { toldPicture } from './room-sheets.ts';
 
 const LONGEST = 460;
 const BESIDE = 16;

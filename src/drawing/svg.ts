@@ -1,10 +1,127 @@
 /** A drawing as SVG 1.1 text: every role in its colour and pattern, every text escaped. */
 
-import type { Drawing, Place, Shape, ShapeRole } from '../reply/drawing.ts';
-import { textWidth } from './font.ts';
-import { FONT_FAMILY } from './font-file.ts';
-import { lettersOf } from './letters.ts';
-import { LETTERING, LOOKS, PATTERNS, SHEET_COLOUR } from './palette.ts';
+import type { Drawing, Place, Shape, ShapeRole, Text, TextRole } from '../reply/drawing.ts';
+import { type Contour, contoursOf, FONT_FAMILY, faceOf, textWidth } from './font.ts';
+
+// Texts as the outlines of their letters: the same in every viewer, and drawn far quicker than text is set.
+
+/** The path data of a text's letters on its sheet. */
+export function lettersOf(text: Text): string {
+  const { x, y, size, bold, anchor, turn } = text;
+  const face = faceOf(bold);
+  const scale = size / face.unitsPerEm;
+  const width = textWidth(text.text, size, bold);
+  let along = anchor === 'start' ? 0 : anchor === 'end' ? -width : -width / 2;
+  const parts: string[] = [];
+  for (const character of text.text) {
+    const from = along;
+    // On the sheet y is down; turned, the line of writing runs up or down.
+    const move = (px: number, py: number): string => {
+      const [right, up] = [from + px * scale, py * scale];
+      const place: Place = turn === 0 ? [x + right, y - up] : turn === -90 ? [x - up, y - right] : [x + up, y + right];
+      return `${hundredths(place[0])} ${hundredths(place[1])}`;
+    };
+    for (const contour of contoursOf(face.glyphOf(character), bold)) parts.push(curve(contour, move));
+    along += face.advance(character) * scale;
+  }
+  return parts.join('');
+}
+
+/** A contour as quadratic curves. */
+function curve(contour: Contour, move: (x: number, y: number) => string): string {
+  const [first] = contour;
+  const last = contour.at(-1);
+  if (!first || !last) return '';
+  const middle = (a: Contour[number], b: Contour[number]) => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
+  const start = first.on ? first : last.on ? last : middle(first, last);
+  let path = `M${move(start.x, start.y)}`;
+  contour.forEach((point, i) => {
+    if (point.on) {
+      if (i > 0 && contour[i - 1]?.on) path += `L${move(point.x, point.y)}`;
+      return;
+    }
+    const next = contour[i + 1] ?? (first.on ? first : start === last ? last : { ...start, on: true });
+    const end = next.on ? next : middle(point, next);
+    path += `Q${move(point.x, point.y)} ${move(end.x, end.y)}`;
+  });
+  return `${path}Z`;
+}
+
+function hundredths(value: number): number {
+  return Math.round(value * 100) / 100;
+}
+
+// Colours and patterns of each role: dark on light, and told apart in grey by pattern as well.
+
+export const SHEET_COLOUR = '#ffffff';
+const INK = '#1d2630';
+const BAND = '#dfe3e8';
+const DARK = '#24384d';
+
+/** How a surface or a line is drawn; `pattern` names one of PATTERNS. */
+export interface Look {
+  readonly fill?: string;
+  readonly pattern?: keyof typeof PATTERNS;
+  readonly stroke?: string;
+  readonly width?: number;
+  readonly dash?: string;
+}
+
+/** Tiles laid over a fill: lines leaning right, or dots. `size` is the tile's side. */
+export const PATTERNS = {
+  hatch: { fill: '#f1c9a5', ink: '#6b3d14', size: 4, turn: 45, shape: 'line' },
+  dots: { fill: '#cfe2dc', ink: '#1f5a4c', size: 4, turn: 0, shape: 'dot' },
+} as const;
+
+export const LOOKS: Readonly<Record<ShapeRole, Look>> = {
+  wall: { fill: BAND },
+  'wall-start': { fill: DARK },
+  'wall-face': { stroke: INK, width: 1 },
+  gap: { fill: SHEET_COLOUR, stroke: INK, width: 0.9 },
+  'plank-whole': { fill: '#fbf8f1' },
+  start: { fill: '#d9d0bd' },
+  end: { fill: '#d9d0bd' },
+  any: { fill: '#d9d0bd' },
+  'offcut-kept': { pattern: 'dots' },
+  'offcut-reused': { pattern: 'hatch' },
+  standing: { fill: BAND, stroke: INK, width: 0.8 },
+  transition: { stroke: '#1b5a73', width: 2.4 },
+  'label-ground': { fill: SHEET_COLOUR },
+  joint: { stroke: '#4f5a66', width: 0.5 },
+  'floor-edge': { stroke: '#4f5a66', width: 0.6 },
+  leader: { stroke: '#8a949f', width: 0.5 },
+  direction: { stroke: DARK, fill: DARK, width: 1.4 },
+  'page-edge': { stroke: INK, width: 1, dash: '4 3' },
+  'scale-bar': { stroke: INK, width: 1.2 },
+  swatch: { stroke: INK, width: 0.6 },
+};
+
+/** A text's colour, and the lightest and darkest grounds it may stand on. */
+export interface Lettering {
+  readonly fill: string;
+  readonly on: string;
+}
+
+const plain: Lettering = { fill: INK, on: SHEET_COLOUR };
+const quiet: Lettering = { fill: '#46525e', on: SHEET_COLOUR };
+
+export const LETTERING: Readonly<Record<TextRole, Lettering>> = {
+  title: plain,
+  fact: plain,
+  dimension: { fill: INK, on: BAND },
+  'dimension-start': { fill: '#ffffff', on: DARK },
+  'row-number': plain,
+  'run-name': plain,
+  cut: plain,
+  offcut: { fill: '#7a3d0c', on: SHEET_COLOUR },
+  rip: { fill: '#1b5a73', on: SHEET_COLOUR },
+  'direction-label': quiet,
+  'rows-label': plain,
+  'room-label': plain,
+  'scale-label': quiet,
+  legend: quiet,
+  note: quiet,
+};
 
 /** How a drawing is written: by itself with the font at hand, or within a page whose reader has other fonts. */
 export interface SvgWays {
@@ -125,4 +242,51 @@ function closed(rings: readonly (readonly Place[])[]): string {
 /** Two decimals: a fiftieth of a millimetre on a phone. */
 function short(value: number): string {
   return String(Math.round(value * 100) / 100);
+}
+
+// Figures put on a sheet: moved into place, those with upright rows turned a quarter to the left on the way.
+
+/** How shapes get to their place: turned first, if at all, as a whole that is `turnedWidth` wide before; then moved. */
+export interface Way {
+  readonly dx: number;
+  readonly dy: number;
+  /** What pointed right points up then; undefined for shapes that are not turned. */
+  readonly turnedWidth?: number | undefined;
+}
+
+/** The shapes in their place, to hundredths: a fiftieth of a millimetre on a phone. */
+export function placed(shapes: readonly Shape[], way: Way): readonly Shape[] {
+  const { dx, dy, turnedWidth } = way;
+  const move = (place: Place): Place =>
+    turnedWidth === undefined
+      ? [hundredths(place[0] + dx), hundredths(place[1] + dy)]
+      : [hundredths(place[1] + dx), hundredths(turnedWidth - place[0] + dy)];
+  return shapes.map((shape) => moved(shape, move, turnedWidth !== undefined));
+}
+
+function moved(shape: Shape, move: (place: Place) => Place, turned: boolean): Shape {
+  const { kind, role } = shape;
+  switch (kind) {
+    case 'line':
+      return { kind, role, points: shape.points.map(move) };
+    case 'lines':
+      return { kind, role, lines: shape.lines.map((line) => [move(line[0]), move(line[1])]) };
+    case 'rect': {
+      const a = move([shape.x, shape.y]);
+      const b = move([shape.x + shape.width, shape.y + shape.height]);
+      const width = hundredths(Math.abs(b[0] - a[0]));
+      const height = hundredths(Math.abs(b[1] - a[1]));
+      return { kind, role, x: Math.min(a[0], b[0]), y: Math.min(a[1], b[1]), width, height };
+    }
+    case 'polygon':
+      return { kind, role, rings: shape.rings.map((ring) => ring.map(move)) };
+    case 'arrow':
+      return { kind, role, from: move(shape.from), to: move(shape.to) };
+    case 'text': {
+      const at = move([shape.x, shape.y]);
+      // A text is never written downwards on the sheet: figures that get turned have theirs level or downwards before.
+      const turn = turned ? (shape.turn === 90 ? 0 : -90) : shape.turn;
+      return { ...shape, x: at[0], y: at[1], turn };
+    }
+  }
 }

@@ -3,7 +3,7 @@
 import { accessSync } from 'node:fs';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../chat/pipeline.ts';
-import { FONT_FILES } from '../drawing/font-file.ts';
+import { FONT_FILES } from '../drawing/font.ts';
 import { closePictures, toPng } from '../drawing/png.ts';
 import { DEFAULT_HABITS } from '../input/reading.ts';
 import { feet } from '../units/length.ts';

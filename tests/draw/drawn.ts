@@ -1,6 +1,6 @@
 /** The pictures of a plan, drawn in one go. */
 
-import { drawPlan as planSteps, drawRoom as roomSteps, toldPlan } from '../../src/drawing/plan.ts';
+import { drawPlan as planSteps, drawRoom as roomSteps, toldPlan } from '../../src/drawing/floor-plans.ts';
 import type { Saying } from '../../src/input/format.ts';
 import type { LaidRegion, Plan } from '../../src/layout/floor.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';

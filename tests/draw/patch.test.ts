@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { LOOKS } from '../../src/drawing/palette.ts';
-import { drawPatch } from '../../src/drawing/patch.ts';
+import { drawPatch } from '../../src/drawing/patch-drawing.ts';
+import { LOOKS } from '../../src/drawing/svg.ts';
 import { meet, textBox } from '../../src/drawing/text.ts';
 import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/figures/subfloor-figures.ts';
 import { type Patch, planPatch } from '../../src/prep/subfloor-patch.ts';

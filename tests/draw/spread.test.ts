@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clippedLines, clippedRings } from '../../src/drawing/clip.ts';
-import { spread } from '../../src/drawing/spread.ts';
+import { clippedLines, clippedRings } from '../../src/drawing/shapes.ts';
+import { spread } from '../../src/drawing/text.ts';
 
 /** The least sum of squared moves on whole levels, by trying them all in turn from the first label to the last. */
 function leastCost(wanted: readonly number[], apart: number): number {

@@ -3,8 +3,7 @@
 import { Resvg } from '@resvg/resvg-js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { LETTERING, LOOKS, PATTERNS, SHEET_COLOUR } from '../../src/drawing/palette.ts';
-import { escaped, toSvg } from '../../src/drawing/svg.ts';
+import { escaped, LETTERING, LOOKS, PATTERNS, SHEET_COLOUR, toSvg } from '../../src/drawing/svg.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { region } from '../outside/laid.ts';
 import { drawPlan } from './drawn.ts';

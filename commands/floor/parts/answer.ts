@@ -1,7 +1,7 @@
 /** From the options of `floor planks` to its answer. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { drawPlan, toldPlan } from '../../../src/drawing/plan.ts';
+import { drawPlan, toldPlan } from '../../../src/drawing/floor-plans.ts';
 import { floorRules, LONG_RUN, PERIMETER_GAP, PLANK_FIGURES } from '../../../src/figures/floor-figures.ts';
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import { PATTERN_NAMES } from '../../../src/input/parse-layout.ts';

@@ -1,7 +1,7 @@
 /** The laying guides of all rooms told, each an answer of its own, with what is cut for each. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { toldPlan } from '../../../src/drawing/plan.ts';
+import { toldPlan } from '../../../src/drawing/floor-plans.ts';
 import type { SawPiece } from '../../../src/reply/job-sheet.ts';
 import type { Need } from '../../../src/reply/need.ts';
 import type { Reply, Result } from '../../../src/reply/reply.ts';

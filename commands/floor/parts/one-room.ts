@@ -2,7 +2,7 @@
 
 import { closest } from 'fastest-levenshtein';
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { drawRoom, type ToldPlan, toldPlan } from '../../../src/drawing/plan.ts';
+import { drawRoom, type ToldPlan, toldPlan } from '../../../src/drawing/floor-plans.ts';
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import { largestOf } from '../../../src/layout/direction.ts';
 import type { LaidRegion, Plan, Region } from '../../../src/layout/floor.ts';

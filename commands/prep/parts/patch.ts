@@ -1,7 +1,7 @@
 /** From the options of `prep patch` to its answer. */
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { drawPatch } from '../../../src/drawing/patch.ts';
+import { drawPatch } from '../../../src/drawing/patch-drawing.ts';
 import { MOULD_AREA } from '../../../src/figures/moisture-figures.ts';
 import { cautionsFor } from '../../../src/figures/safety-figures.ts';
 import {

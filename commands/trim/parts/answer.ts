@@ -2,7 +2,7 @@
 
 import type { Context, Outcome } from '../../../src/chat/command.ts';
 import { drawElevations, type TrimShown } from '../../../src/drawing/elevation.ts';
-import { drawSticks } from '../../../src/drawing/stick.ts';
+import { drawSticks } from '../../../src/drawing/stick-drawing.ts';
 import { TRIM_FIGURES } from '../../../src/figures/trim-figures.ts';
 import { sayLength } from '../../../src/input/format.ts';
 import type { Action, Block, Reply } from '../../../src/reply/reply.ts';

@@ -5,14 +5,140 @@ import { type Patch, type Rect, toRoom } from '../prep/subfloor-patch.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape, type ShapeRole } from '../reply/drawing.ts';
 import { PATCH_DRAWING } from '../text/drawing-text.ts';
 import { ticks } from '../units/length.ts';
+import { legend, notes, type Part, scaleBar, sheetOf } from './drawing-sheet.ts';
 import { MARGIN } from './fit.ts';
 import { textWidth } from './font.ts';
-import { notes, scaleBar } from './footer.ts';
-import { dimensions, type Ground, joistLabels } from './patch-label.ts';
-import { patchLegend } from './patch-legend.ts';
-import { cross } from './patch-screw.ts';
-import { sheetOf } from './sheet.ts';
-import { SMALL } from './text.ts';
+import { baseline, SMALL, write } from './text.ts';
+
+// What is written beside a patch: each joist's number and place, and the sides of the cut.
+
+/** Where the floor is seen on the figure: sheet units a tick, and the figure's place of a room point. */
+export interface Ground {
+  readonly scale: number;
+  readonly at: (x: number, y: number) => Place;
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** From a text's middle line to its baseline. */
+const RISE = SMALL * 0.365;
+
+/** Numbers and places of joists: above those that run up, turned so that they find room; beside those that run across. */
+export function joistLabels(
+  names: readonly string[],
+  joists: readonly number[],
+  run: 'up' | 'across',
+  ground: Ground,
+): readonly Shape[] {
+  return joists.map((line, i) => {
+    const [x, y] = ground.at(...toRoom([line, 0], run));
+    const name = names[i] ?? '';
+    return run === 'up'
+      ? write('cut', name, x + RISE, ground.top - 3, { turn: -90 })
+      : write('cut', name, ground.right + 3, baseline(y));
+  });
+}
+
+/** The cut's sides: across below the figure, up to the left of it. */
+export function dimensions(cut: Rect, run: 'up' | 'across', ground: Ground, saying: Saying): readonly Shape[] {
+  const [x0, y0] = toRoom([cut.u0, cut.v0], run);
+  const [x1, y1] = toRoom([cut.u1, cut.v1], run);
+  const [left, low] = ground.at(x0, y0);
+  const [right, high] = ground.at(x1, y1);
+  const below = ground.bottom + 3;
+  const beside = ground.left - 3;
+  const lines: Shape = {
+    kind: 'lines',
+    role: 'leader',
+    lines: [
+      [
+        [left, below],
+        [right, below],
+      ],
+      [
+        [left, below - 2],
+        [left, below + 2],
+      ],
+      [
+        [right, below - 2],
+        [right, below + 2],
+      ],
+      [
+        [beside, low],
+        [beside, high],
+      ],
+      [
+        [beside - 2, low],
+        [beside + 2, low],
+      ],
+      [
+        [beside - 2, high],
+        [beside + 2, high],
+      ],
+    ],
+  };
+  const middle = { anchor: 'middle' } as const;
+  return [
+    lines,
+    write('cut', sayCut(ticks(x1 - x0), saying), (left + right) / 2, baseline(below + 8), middle),
+    write('cut', sayCut(ticks(y1 - y0), saying), beside - 7 + RISE, (low + high) / 2, { ...middle, turn: -90 }),
+  ];
+}
+
+// A screw on the picture of a patch.
+
+const HALF = 1.8;
+
+/** A screw's head from above: a cross. */
+export function cross([x, y]: Place): readonly (readonly [Place, Place])[] {
+  return [
+    [
+      [x - HALF, y - HALF],
+      [x + HALF, y + HALF],
+    ],
+    [
+      [x - HALF, y + HALF],
+      [x + HALF, y - HALF],
+    ],
+  ];
+}
+
+// What each surface and line of a patch's picture means.
+
+const LINE = 13;
+/** Width of the swatches of the legend that stands above, and where its texts begin. */
+const SWATCH = 16;
+const TEXT = MARGIN + SWATCH + 6;
+
+/** The legend: surfaces with their swatch, then the saw cut and the screw as they are drawn. */
+export function patchLegend(): Part {
+  const words = PATCH_DRAWING.legend;
+  const surfaces = legend([
+    { role: 'wall', text: words.joist },
+    { role: 'offcut-reused', text: words.blocking },
+    { role: 'offcut-kept', text: words.damage },
+    { role: 'start', text: words.panel },
+    { role: 'plank-whole', text: words.kept },
+  ]);
+  const first = surfaces.height + 3;
+  const middle = MARGIN + SWATCH / 2;
+  const marks: readonly Shape[] = [
+    {
+      kind: 'line',
+      role: 'direction',
+      points: [
+        [MARGIN, first],
+        [MARGIN + SWATCH, first],
+      ],
+    },
+    write('legend', words.cut, TEXT, baseline(first)),
+    { kind: 'lines', role: 'scale-bar', lines: cross([middle, first + LINE]) },
+    write('legend', words.screw, TEXT, baseline(first + LINE)),
+  ];
+  return { shapes: [...surfaces.shapes, ...marks], height: first + 2 * LINE };
+}
 
 /** Which way joists run on the plan, and how wide one is (ticks). */
 export interface PatchLook {

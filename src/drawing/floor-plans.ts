@@ -3,10 +3,10 @@
 import type { Saying } from '../input/format.ts';
 import type { LaidRegion, Plan } from '../layout/floor.ts';
 import type { Drawing } from '../reply/drawing.ts';
-import { cutSources, planksBegun } from './cut-source.ts';
+import { cutSources, planksBegun } from './floor-shapes.ts';
 import { homeSheet } from './home-sheet.ts';
-import { roomSheets } from './room-sheet.ts';
-import type { Labelled } from './row-label.ts';
+import type { Labelled } from './labels.ts';
+import { roomSheets } from './room-sheets.ts';
 
 /** An answer carries no more pictures than this: what is left out is said on the sheet before. */
 export const MOST_SHEETS = 24;

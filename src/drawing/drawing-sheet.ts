@@ -1,0 +1,216 @@
+/** A sheet: heading, figure and what stands below it, stacked to the height they need. */
+
+import { type Saying, sayLength } from '../input/format.ts';
+import type { LaidRegion } from '../layout/floor.ts';
+import { type Drawing, SHEET_WIDTH, type Shape, type ShapeRole } from '../reply/drawing.ts';
+import { feet, inches, type Length, millimetres, ticks } from '../units/length.ts';
+import type { Figure } from './figure.ts';
+import { type Column, columnOf, type Fit, MARGIN, measure } from './fit.ts';
+import { type Labelled, rowLabels } from './labels.ts';
+import { asTold, type RowRange, turnedQuarter, type View, windowOn } from './shapes.ts';
+import { placed } from './svg.ts';
+import { baseline, SMALL, wrapped, write } from './text.ts';
+
+// Below a figure: the scale, what each surface means, and notes.
+
+const LINE = 12;
+const SWATCH = { width: 16, height: 9 } as const;
+
+/** Shapes from y = 0 down, and how far they reach. */
+export interface Part {
+  readonly shapes: readonly Shape[];
+  readonly height: number;
+}
+
+/** An entry of the legend. */
+export interface Meaning {
+  readonly role: ShapeRole;
+  readonly text: string;
+}
+
+/** A bar of a round length, as long as reads well. */
+export function scaleBar(scale: number, saying: Saying): Part {
+  const length = roundLength(scale, saying);
+  const width = length * scale;
+  const x = MARGIN;
+  const y = 6;
+  const bar: Shape = {
+    kind: 'lines',
+    role: 'scale-bar',
+    lines: [
+      [
+        [x, y],
+        [x + width, y],
+      ],
+      [
+        [x, y - 3],
+        [x, y + 3],
+      ],
+      [
+        [x + width, y - 3],
+        [x + width, y + 3],
+      ],
+    ],
+  };
+  return { shapes: [bar, write('scale-label', sayLength(length, saying), x + width + 5, baseline(y))], height: 16 };
+}
+
+/** The longest of the round lengths that stays within a third of the sheet. */
+function roundLength(scale: number, saying: Saying): Length {
+  const round =
+    saying.units === 'metric'
+      ? [50_000, 20_000, 10_000, 5000, 2000, 1000, 500, 200, 100].map(millimetres)
+      : [...[100, 50, 20, 10, 5, 2, 1].map(feet), inches(6), inches(3)];
+  return round.find((length) => length * scale <= SHEET_WIDTH / 3) ?? ticks(round.at(-1) ?? 0);
+}
+
+/** Each meaning beside its swatch. */
+export function legend(meanings: readonly Meaning[]): Part {
+  const shapes: Shape[] = [];
+  let y = 0;
+  const left = MARGIN + SWATCH.width + 6;
+  for (const { role, text } of meanings) {
+    const lines = wrapped(text, SMALL, false, SHEET_WIDTH - MARGIN - left);
+    const swatch = { kind: 'rect', x: MARGIN, y: y + 1.5, ...SWATCH } as const;
+    if (role === 'page-edge' || role === 'transition') {
+      const middle = y + 6;
+      shapes.push({
+        kind: 'line',
+        role,
+        points: [
+          [MARGIN, middle],
+          [MARGIN + SWATCH.width, middle],
+        ],
+      });
+    } else shapes.push({ ...swatch, role }, { ...swatch, role: 'swatch' });
+    lines.forEach((line, i) => {
+      shapes.push(write('legend', line, left, baseline(y + 6 + i * LINE)));
+    });
+    y += lines.length * LINE + 1;
+  }
+  return { shapes, height: y + 3 };
+}
+
+/** Sentences, one under the other. */
+export function notes(sentences: readonly string[]): Part {
+  const lines = sentences.flatMap((sentence) => wrapped(sentence, SMALL, false, SHEET_WIDTH - 2 * MARGIN));
+  const shapes = lines.map((line, i) => write('note', line, MARGIN, baseline(6 + i * LINE)));
+  return { shapes, height: lines.length * LINE + 2 };
+}
+
+const TITLE = { size: 15, line: 19 } as const;
+const FACT = { size: 10, line: 13.5 } as const;
+const GAP = 7;
+
+/** What a sheet is made of. */
+export interface SheetParts {
+  readonly title: string;
+  readonly alt: string;
+  readonly facts: readonly string[];
+  readonly figure: Figure;
+  readonly below: readonly Part[];
+}
+
+/** Puts a sheet together. Heights are whole, so that a picture of any width is in proportion. */
+export function sheetOf({ title, alt, facts, figure, below }: SheetParts): Drawing {
+  const head = heading(title, facts);
+  const top = MARGIN + head.height;
+  const turnedWidth = figure.upright ? figure.height : undefined;
+  const shapes = [
+    ...placed(head.shapes, { dx: 0, dy: MARGIN }),
+    ...placed(figure.shapes, { dx: (SHEET_WIDTH - figure.width) / 2, dy: top, turnedWidth }),
+  ];
+  let y = top + figure.height + GAP;
+  for (const part of below.filter(({ height }) => height > 3)) {
+    shapes.push(...placed(part.shapes, { dx: 0, dy: y }));
+    y += part.height;
+  }
+  return { width: SHEET_WIDTH, height: Math.ceil(y + MARGIN / 2), title, alt, shapes };
+}
+
+function heading(title: string, facts: readonly string[]): Part {
+  const width = SHEET_WIDTH - 2 * MARGIN;
+  const titles = wrapped(title, TITLE.size, true, width).map((line, i) =>
+    write('title', line, MARGIN, baseline(TITLE.line * (i + 0.5), TITLE.size), { size: TITLE.size, bold: true }),
+  );
+  const from = titles.length * TITLE.line + 2;
+  const lines = facts.flatMap((fact) => wrapped(fact, FACT.size, false, width));
+  const texts = lines.map((line, i) =>
+    write('fact', line, MARGIN, baseline(from + FACT.line * (i + 0.5), FACT.size), { size: FACT.size }),
+  );
+  return { shapes: [...titles, ...texts], height: from + FACT.line * lines.length + GAP };
+}
+
+// Which way a room is seen and on how many sheets: as told where its labels can be read, else turned, else in
+// pages of rows.
+
+/** From this many rows up a room is drawn in pages. */
+export const PAGED_ROWS = 60;
+const MOST_ROWS = 30;
+/** Rows higher than this on the sheet need no better view. */
+const READABLE_PITCH = 6.5;
+/** What a turned view must gain before the room is not drawn as it was told. */
+const WORTH_TURNING = 1.25;
+
+/** The measured figures of a room, in laying order: one where it fits a sheet. */
+export function* pagesOf(region: LaidRegion, told: Labelled): Generator<undefined, readonly Fit[]> {
+  const all = { first: 0, last: region.rows.length - 1 };
+  const straight = asTold(region);
+  const turned = turnedQuarter(region);
+  if (region.rows.length < PAGED_ROWS) {
+    const columns = columnsOf(region, all, told);
+    const single = measured(straight, all, told, columns);
+    // Most rooms are drawn as they were told: the other view is not looked at then.
+    const best = single.fits && isReadable(single) ? single : better(single, measured(turned, all, told, columns));
+    if (best.fits) return [best];
+  }
+  const [a, b] = [yield* inPages(straight, told), yield* inPages(turned, told)];
+  const [worstA, worstB] = [worst(a), worst(b)];
+  return worstA && worstB && better(worstA, worstB) === worstB ? b : a;
+}
+
+function isReadable({ pitch }: Fit): boolean {
+  return pitch >= READABLE_PITCH;
+}
+
+/** The first of two, unless the second makes a figure that is worth turning the room for. */
+function better(a: Fit, b: Fit): Fit {
+  if (!b.fits) return a;
+  if (!a.fits) return b;
+  return isReadable(a) || b.pitch < a.pitch * WORTH_TURNING ? a : b;
+}
+
+interface Columns {
+  readonly starts: Column;
+  readonly ends: Column;
+}
+
+/** Every label of some rows. */
+function columnsOf(region: LaidRegion, { first, last }: RowRange, told: Labelled): Columns {
+  const { starts, ends } = rowLabels(region, first, last, told);
+  return { starts: columnOf(starts, 'row-number'), ends: columnOf(ends, 'run-name') };
+}
+
+function measured(view: View, range: RowRange, { plan }: Labelled, { starts, ends }: Columns): Fit {
+  return measure(view, windowOn(view, plan, range), plan, starts, ends);
+}
+
+/** Pages of nearly equal numbers of rows, as few as fit. */
+function* inPages(view: View, told: Labelled): Generator<undefined, readonly Fit[]> {
+  const { length } = view.region.rows;
+  for (let count = Math.ceil(length / MOST_ROWS); ; count++) {
+    const size = Math.ceil(length / count);
+    const pages: Fit[] = [];
+    for (let first = 0; first < length; first += size) {
+      const range = { first, last: Math.min(length, first + size) - 1 };
+      pages.push(measured(view, range, told, columnsOf(view.region, range, told)));
+      yield;
+    }
+    if (size === 1 || pages.every(({ fits }) => fits)) return pages;
+  }
+}
+
+/** The page that reads worst. */
+function worst(pages: readonly Fit[]): Fit | undefined {
+  return pages.find(({ fits }) => !fits) ?? [...pages].sort((a, b) => a.pitch - b.pitch)[0];
+}

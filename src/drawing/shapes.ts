@@ -1,0 +1,203 @@
+/** Shapes cut off at the edges of a box: nothing on a sheet reaches beyond what the sheet shows. */
+
+import type { LaidRegion, Plan } from '../layout/floor.ts';
+import { isQuarter, toFrame } from '../layout/frame.ts';
+import type { Place, ShapeRole } from '../reply/drawing.ts';
+import { boxOf, type Outline, type Point } from '../units/geometry.ts';
+import type { Box } from './text.ts';
+
+type Line = readonly [Place, Place];
+
+/**
+ * Rings cut off at a box (Sutherland and Hodgman, 1974, from memory); what falls apart stays joined along the box's edge,
+ * which an even–odd fill does not show. Rings wholly outside are left out.
+ */
+export function clippedRings(rings: readonly (readonly Place[])[], box: Box): readonly (readonly Place[])[] {
+  const sides = [
+    { axis: 0, limit: box.left, above: true },
+    { axis: 0, limit: box.right, above: false },
+    { axis: 1, limit: box.top, above: true },
+    { axis: 1, limit: box.bottom, above: false },
+  ] as const;
+  return rings
+    .map((ring) => sides.reduce<readonly Place[]>((cut, side) => clippedAt(cut, side), ring))
+    .filter(({ length }) => length > 2);
+}
+
+function clippedAt(
+  ring: readonly Place[],
+  { axis, limit, above }: { axis: 0 | 1; limit: number; above: boolean },
+): readonly Place[] {
+  const inside = (place: Place): boolean => (above ? place[axis] >= limit : place[axis] <= limit);
+  return ring.flatMap((to, i) => {
+    const from = ring[(i + ring.length - 1) % ring.length] ?? to;
+    const kept: Place[] = [];
+    if (inside(from) !== inside(to)) {
+      const share = (limit - from[axis]) / (to[axis] - from[axis]);
+      const other = axis === 0 ? 1 : 0;
+      const crossing = from[other] + (to[other] - from[other]) * share;
+      kept.push(axis === 0 ? [limit, crossing] : [crossing, limit]);
+    }
+    if (inside(to)) kept.push(to);
+    return kept;
+  });
+}
+
+/** Lines cut off at a box; those outside are left out, level and upright ones along its edge are kept. */
+export function clippedLines(lines: readonly Line[], box: Box): readonly Line[] {
+  return lines.flatMap(([[ax, ay], [bx, by]]): Line[] => {
+    if (ax !== bx && ay !== by) return clippedSlant([ax, ay], [bx, by], box);
+    const inX = (x: number): number => Math.min(Math.max(x, box.left), box.right);
+    const inY = (y: number): number => Math.min(Math.max(y, box.top), box.bottom);
+    const kept: Line = [
+      [inX(ax), inY(ay)],
+      [inX(bx), inY(by)],
+    ];
+    const within = ax === bx ? ax >= box.left && ax <= box.right : ay >= box.top && ay <= box.bottom;
+    const length = Math.abs(kept[0][0] - kept[1][0]) + Math.abs(kept[0][1] - kept[1][1]);
+    return within && length > 0 ? [kept] : [];
+  });
+}
+
+/** A slanted line between the first and the last place where it is in the box (Liang and Barsky, 1984, from memory). */
+function clippedSlant([ax, ay]: Place, [bx, by]: Place, box: Box): Line[] {
+  let [first, last] = [0, 1];
+  for (const [from, way, low, high] of [
+    [ax, bx - ax, box.left, box.right],
+    [ay, by - ay, box.top, box.bottom],
+  ] as const) {
+    const [one, other] = [(low - from) / way, (high - from) / way];
+    first = Math.max(first, Math.min(one, other));
+    last = Math.min(last, Math.max(one, other));
+  }
+  const point = (share: number): Place => [ax + (bx - ax) * share, ay + (by - ay) * share];
+  return first < last ? [[point(first), point(last)]] : [];
+}
+
+/** The sides of rings as lines. */
+export function sidesOf(rings: readonly (readonly Place[])[]): readonly Line[] {
+  return rings.flatMap((ring) => ring.map((from, i): Line => [from, ring[(i + 1) % ring.length] ?? from]));
+}
+
+// What lies on a floor, whatever the pattern: surfaces and the lines between them.
+
+/** What lies on the floor, in its laying frame: surfaces with their roles, and the lines between them. */
+export interface OnFloor {
+  readonly pieces: readonly { readonly role: ShapeRole; readonly rings: readonly Outline[] }[];
+  readonly lines: readonly (readonly [Point, Point])[];
+}
+
+// How a room is seen on its sheet: as told or turned a quarter, its rows lying across the sheet or standing
+// upright.
+
+/**
+ * Figures are composed with rows lying and y up, in ticks from (0, 0): the outline, the holes and `place` are in these
+ * coordinates. Upright rows are turned a quarter to the left when the figure goes onto the sheet.
+ */
+export interface View {
+  readonly region: LaidRegion;
+  readonly outline: Outline;
+  readonly holes: readonly Outline[];
+  /** An outline of the region as the view has it. */
+  readonly seen: (outline: Outline) => Outline;
+  readonly width: number;
+  readonly height: number;
+  /** Rows run from right to left and stack downwards. */
+  readonly reversed: boolean;
+  readonly upright: boolean;
+  /** How the room is turned against the way it was told. */
+  readonly turn: 'none' | 'left' | 'right';
+}
+
+/** The room as it was told, y up. */
+export function asTold(region: LaidRegion): View {
+  const { angle } = region.frame;
+  if (!isQuarter(angle)) return viewOf(region, false, false, 'none');
+  return viewOf(region, angle === 180 || angle === 270, angle === 90 || angle === 270, 'none');
+}
+
+/** The room turned a quarter, to the side on which rows run from left to right, or upwards. */
+export function turnedQuarter(region: LaidRegion): View {
+  const { angle } = region.frame;
+  if (!isQuarter(angle)) return viewOf(region, false, true, 'none');
+  return viewOf(region, false, angle === 0 || angle === 180, angle === 0 || angle === 270 ? 'left' : 'right');
+}
+
+function viewOf(region: LaidRegion, reversed: boolean, upright: boolean, turn: View['turn']): View {
+  const { maxX, maxY } = boxOf(toFrame(region.outline, region.frame));
+  const seen = (outline: Outline): Outline =>
+    toFrame(outline, region.frame).map(([u, v]): Point => (reversed ? [maxX - u, maxY - v] : [u, v]));
+  return {
+    region,
+    outline: seen(region.outline),
+    holes: region.holes.map(seen),
+    seen,
+    width: maxX,
+    height: maxY,
+    reversed,
+    upright,
+    turn,
+  };
+}
+
+/** A place in the laying frame as the view has it. */
+export function place(view: View, u: number, v: number): Point {
+  return view.reversed ? [view.width - u, view.height - v] : [u, v];
+}
+
+/** How far a room at a slant is turned against the way it was told, in degrees against the clock, −180 to 180, to a tenth. */
+export function turnOf({ region, upright }: View): number {
+  const turn = (((((upright ? 90 : 0) - region.frame.angle) % 360) + 540) % 360) - 180;
+  return Math.round(turn * 10) / 10;
+}
+
+// The part of a room that a sheet shows: some of its rows, with a little of the floor that goes on.
+
+/** Rows by index, both included. */
+export interface RowRange {
+  readonly first: number;
+  readonly last: number;
+}
+
+/** A window in the view's ticks; `cutLow` and `cutHigh` tell where the floor goes on beyond its lower or upper edge. */
+export interface Window extends RowRange {
+  readonly minX: number;
+  readonly maxX: number;
+  readonly minY: number;
+  readonly maxY: number;
+  readonly cutLow: boolean;
+  readonly cutHigh: boolean;
+}
+
+/** How much of the neighbouring row is seen beyond a cut edge, as a share of a plank's width. */
+const BEYOND = 0.4;
+
+/** The window on rows `first` to `last` of a view. */
+export function windowOn(view: View, plan: Plan, { first, last }: RowRange): Window {
+  const { rows } = view.region;
+  const shown = rows.slice(first, last + 1);
+  const [low, high] = [shown[0], shown.at(-1)];
+  const whole = { minX: 0, maxX: view.width, minY: 0, maxY: view.height };
+  if (!low || !high) return { ...whole, first, last, cutLow: false, cutHigh: false };
+  const before = first > 0;
+  const after = last < rows.length - 1;
+  if (!before && !after) return { ...whole, first, last, cutLow: false, cutHigh: false };
+  const beyond = plan.plank.width * BEYOND;
+  const v0 = before ? low.v - beyond : 0;
+  const v1 = after ? high.v + high.height + beyond : view.height;
+  const { gap } = plan.rules;
+  const u0 = Math.min(...shown.map(({ pieces }) => pieces[0]?.u ?? 0)) - gap;
+  const u1 = Math.max(...shown.map(({ pieces }) => (pieces.at(-1)?.u ?? 0) + (pieces.at(-1)?.length ?? 0))) + gap;
+  const [ax, ay] = place(view, u0, v0);
+  const [bx, by] = place(view, u1, v1);
+  return {
+    first,
+    last,
+    minX: Math.min(ax, bx),
+    maxX: Math.max(ax, bx),
+    minY: Math.min(ay, by),
+    maxY: Math.max(ay, by),
+    cutLow: view.reversed ? after : before,
+    cutHigh: view.reversed ? before : after,
+  };
+}
