@@ -3,10 +3,93 @@
 import { stringify } from 'csv-stringify/sync';
 import { oneLine } from '../chat/files.ts';
 import type { JobSheet, SawPiece, Sheets } from '../reply/job-sheet.ts';
-import { FILE_LISTS, type FileList } from '../reply/reply.ts';
+import type { NeedUnit } from '../reply/need.ts';
+import { FILE_LISTS, type FileList, type Reply, type Result } from '../reply/reply.ts';
 import { CSV } from '../text/sheets-text.ts';
-import { inUnits, type Measured } from './figure.ts';
-import { isFloor, isShopping } from './result.ts';
+
+// Exact amounts as figures of the asker's units, for lists that are reckoned with.
+
+/** A unit's sign, and how many of it an exact amount is: ticks, square ticks, litres or kilograms. */
+interface Unit {
+  readonly unit: string;
+  readonly of: (exact: number) => number;
+}
+
+export type Measured = Readonly<Record<NeedUnit, Unit>>;
+
+/** An inch is 8128 ticks, a millimetre 320. */
+const INCH = 8128;
+const MILLIMETRE = 320;
+/** Exact by definition: the U.S. liquid quart and the avoirdupois pound (NIST Handbook 44, appendix C). */
+const QUART = 0.946352946;
+const POUND = 0.45359237;
+
+/** Parts of a bag or a tube are kept to a thousandth. */
+const COUNT = unit('', 1, 3);
+
+const IMPERIAL: Measured = {
+  count: COUNT,
+  length: unit('in', INCH, 4),
+  area: unit('sq ft', (12 * INCH) ** 2, 2),
+  volume: unit('qt', QUART, 3),
+  weight: unit('lb', POUND, 2),
+};
+
+const METRIC: Measured = {
+  count: COUNT,
+  length: unit('mm', MILLIMETRE, 1),
+  area: unit('m²', (1000 * MILLIMETRE) ** 2, 3),
+  volume: unit('L', 1, 3),
+  weight: unit('kg', 1, 2),
+};
+
+export function inUnits(units: 'imperial' | 'metric'): Measured {
+  return units === 'metric' ? METRIC : IMPERIAL;
+}
+
+/** Rounded to so many places: 1/16 in is 0.0625, so that no mark of a tape is lost. */
+function unit(sign: string, each: number, places: number): Unit {
+  return { unit: sign, of: (exact) => Math.round((exact / each) * 10 ** places) / 10 ** places };
+}
+
+// The result data that lists are made from, as far as lists read it.
+
+export interface ShoppingData extends Result {
+  readonly lines: readonly {
+    readonly label: string;
+    readonly stage: string;
+    readonly unit: NeedUnit;
+    readonly amount: number;
+    readonly count?: number;
+    readonly bought: number;
+    readonly left: number;
+    readonly back: number;
+  }[];
+}
+
+export interface FloorData extends Result {
+  readonly regions: readonly {
+    readonly rows: readonly {
+      readonly v: number;
+      readonly height: number;
+      readonly pieces: readonly {
+        readonly u: number;
+        readonly length: number;
+        readonly plank: number;
+        readonly part: string;
+        readonly edge: string;
+      }[];
+    }[];
+  }[];
+}
+
+export function isShopping(data: Result): data is ShoppingData {
+  return data.kind === 'shopping' && 'lines' in data;
+}
+
+export function isFloor(data: Result): data is FloorData {
+  return data.kind === 'floor' && 'regions' in data;
+}
 
 export interface CsvFile {
   readonly list: FileList;
@@ -84,4 +167,23 @@ function pieceRows({ room, reply }: JobSheet, { length }: Measured): readonly (r
 /** A day as every spreadsheet reads it. */
 function dayOf(at: number): string {
   return new Date(at).toISOString().slice(0, 10);
+}
+
+// Sheets of a project as one JSON document: what they tell in words, and the result data behind it, whose
+// figures are exact.
+
+/** Indented, so that a person can read it too. */
+const INDENT = 1;
+
+/** The document as text. Pictures are told in words: their shapes are for drawing. */
+export function sheetsJson({ sheets, ...rest }: Sheets): string {
+  const told = sheets.map(({ reply, ...sheet }) => ({ ...sheet, ...replyTold(reply) }));
+  return `${JSON.stringify({ ...rest, ticksPerInch: 8128, sheets: told }, undefined, INDENT)}\n`;
+}
+
+function replyTold({ headline, blocks, assumed, cautions, sources, data }: Reply) {
+  const told = blocks.map((block) =>
+    block.kind === 'picture' ? { kind: block.kind, title: block.drawing.title, alt: block.drawing.alt } : block,
+  );
+  return { headline, blocks: told, assumed, cautions, sources, data };
 }

@@ -2,14 +2,205 @@
 
 import { drawable, textWidth } from '../drawing/font.ts';
 import { sayDate } from '../input/moment.ts';
-import type { Sheets } from '../reply/job-sheet.ts';
-import { PAPER } from '../text/sheets-text.ts';
-import { contentsOf } from './contents.ts';
-import { Flow } from './flow.ts';
-import { type Page, type Pages, sizeOf } from './page.ts';
-import { FOOTER, MARGIN, type Paper, QUIET, TYPE } from './paper.ts';
-import { task } from './task.ts';
-import { linesOf, paragraph } from './writing.ts';
+import type { JobSheet, Sheets, Tick } from '../reply/job-sheet.ts';
+import type { Block, Fact, Reply } from '../reply/reply.ts';
+import { saySource } from '../text/help-text.ts';
+import { PAPER, SHEET, SHEETS } from '../text/sheets-text.ts';
+import {
+  Flow,
+  FOOTER,
+  INK,
+  MARGIN,
+  type Page,
+  type Pages,
+  type Paper,
+  QUIET,
+  sizeOf,
+  type Tag,
+  TYPE,
+  tagOf,
+} from './document-page.ts';
+import { table, tableHeight } from './table.ts';
+import { heading, item, linesOf, paragraph, picture } from './writing.ts';
+
+// The list of a document's sheets on pages before them, and what could not be put on any.
+
+/** What stands before the sheets: nothing where one sheet tells all. */
+export interface Contents {
+  readonly pages: readonly Page[];
+  readonly tags: readonly Tag[];
+}
+
+/** `starts`: the page of each sheet, counted from 1 without the contents. */
+export function contentsOf(sheets: Sheets, starts: readonly number[], paper: Paper, title: string): Contents {
+  if (sheets.sheets.length < 2 && !sheets.missing?.length) return { pages: [], tags: [] };
+  // Its own length moves the pages it tells of, and no figure in it is so long that another page would follow.
+  const before = listed(sheets, starts, paper, title).pages.length;
+  const flow = listed(
+    sheets,
+    starts.map((start) => start + before),
+    paper,
+    title,
+  );
+  return { pages: flow.pages, tags: flow.root.parts };
+}
+
+function listed({ sheets, missing = [] }: Sheets, starts: readonly number[], paper: Paper, title: string): Flow {
+  const flow = new Flow(paper);
+  const section = tagOf('Sect', flow.root);
+  flow.turn();
+  paragraph(flow, title, section, { type: 'title', bold: true }, 'H1');
+  const rows = sheets.map((sheet, i) => [sheet.title, sheet.reply.headline, String(starts[i] ?? '')]);
+  const columns = [...SHEETS.columns, PAPER.pageHead];
+  if (rows.length > 0) table(flow, { title: SHEETS.title, columns, rows, boxes: false }, section);
+  if (missing.length === 0) return flow;
+  heading(flow, SHEETS.missing, section, 40);
+  const list = tagOf('L', section);
+  for (const text of missing) item(flow, { kind: 'text', text: '–' }, text, list);
+  return flow;
+}
+
+// One sheet of a project on paper: what can hurt on top, then the answer, what can be ticked, and the
+// sources.
+
+/** Cautions stand beside a bar of this width. */
+const BAR = 3;
+const ASIDE = 10;
+/** Columns of boxes under a room of the checklist. */
+const COLUMNS = 3;
+/** The most of the width that labels take. */
+const LABELS = 0.32;
+
+/** The sheet, beginning on a page of its own. */
+export function task(flow: Flow, sheet: JobSheet): void {
+  const { title, reply, ticks = [], key } = sheet;
+  const section = tagOf('Sect', flow.root);
+  flow.turn();
+  paragraph(flow, title, section, { type: 'title', bold: true }, 'H1');
+  paragraph(flow, reply.headline, section, { type: 'headline' });
+  cautions(flow, reply, section);
+  const worked = key === 'cuts' || key === 'guide';
+  if (worked) workedBlocks(flow, reply.blocks, section);
+  else for (const one of reply.blocks) block(flow, one, section, false);
+  if (key === 'checklist') tickBoxes(flow, ticks, section);
+  small(flow, SHEET.assumed, reply.assumed, section);
+  const sources = [...new Set(reply.sources.map((source) => `${saySource(source)} (${source.standing})`))];
+  small(flow, SHEET.sources, sources, section);
+}
+
+/** What is read before work begins, then the pictures, then the tables to work from: before the pictures where they still fit. */
+function workedBlocks(flow: Flow, blocks: readonly Block[], section: Tag): void {
+  const tables = blocks.filter((one) => one.kind === 'table');
+  const pictures = blocks.filter((one) => one.kind === 'picture');
+  for (const one of blocks) if (one.kind !== 'table' && one.kind !== 'picture') block(flow, one, section, true);
+  const height = tables.reduce((sum, one) => sum + tableHeight(flow, { ...one, boxes: true }), 0);
+  const order = height <= flow.rest ? [...tables, ...pictures] : [...pictures, ...tables];
+  for (const one of order) block(flow, one, section, true);
+}
+
+/** On the first page of a task, before anything that is done. */
+function cautions(flow: Flow, reply: Reply, section: Tag): void {
+  if (reply.cautions.length === 0) return;
+  flow.gap(6);
+  const style = { type: 'small', indent: ASIDE } as const;
+  const from = { y: flow.y };
+  const bar = (top: number, bottom: number): void =>
+    flow.ink(undefined, { kind: 'rect', x: flow.left, y: top, width: BAR, height: bottom - top, fill: INK });
+  paragraph(flow, SHEET.cautions, section, { ...style, type: 'body', bold: true }, 'H2');
+  const list = tagOf('L', section);
+  for (const { text } of reply.cautions) {
+    const lines = linesOf(text, TYPE.small.size, false, flow.width - ASIDE - TYPE.small.size * 1.9);
+    if (lines.length * TYPE.small.line > flow.rest) {
+      bar(from.y, flow.y);
+      flow.turn();
+      from.y = flow.top;
+    }
+    item(flow, { kind: 'text', text: '!' }, text, list, style);
+  }
+  bar(from.y, flow.y);
+  flow.y += 4;
+}
+
+function block(flow: Flow, one: Block, section: Tag, worked: boolean): void {
+  switch (one.kind) {
+    case 'text':
+      flow.gap(6);
+      paragraph(flow, one.text, section);
+      break;
+    case 'facts':
+      if (one.title === undefined) flow.gap(6);
+      else heading(flow, one.title, section, 2 * TYPE.body.line);
+      facts(flow, one.facts, section);
+      break;
+    case 'table':
+      if (one.rows.length > 0) table(flow, { ...one, boxes: worked }, section);
+      break;
+    case 'steps': {
+      heading(flow, one.title, section, 2 * TYPE.body.line);
+      const list = tagOf('L', section);
+      for (const [i, step] of one.steps.entries()) item(flow, { kind: 'text', text: `${i + 1}.` }, step, list);
+      break;
+    }
+    case 'checklist': {
+      heading(flow, one.title, section, 2 * TYPE.body.line);
+      const list = tagOf('L', section);
+      for (const text of one.items) item(flow, { kind: 'box', ticked: false }, text, list);
+      break;
+    }
+    case 'picture':
+      picture(flow, one.drawing, section);
+      break;
+  }
+}
+
+/** Labels in a column of their own where they are short, values beside them. */
+function facts(flow: Flow, all: readonly Fact[], section: Tag): void {
+  const { size, line } = TYPE.body;
+  const widest = Math.max(...all.map(({ label }) => textWidth(label, size, true)));
+  const indent = Math.min(widest + 10, flow.width * LABELS);
+  for (const { label, value } of all) {
+    const labels = linesOf(label, size, true, indent - 8).length;
+    flow.need(Math.max(labels, 1) * line);
+    const { y } = flow;
+    const page = flow.pages.length;
+    paragraph(flow, label, section, { bold: true, short: flow.width - indent + 8 });
+    const below = flow.y;
+    flow.y = y;
+    paragraph(flow, value, section, { indent });
+    if (flow.pages.length === page) flow.y = Math.max(flow.y, below);
+    flow.y += 1;
+  }
+}
+
+/** Every stage of every room, in columns, ticked where it is done. */
+function tickBoxes(flow: Flow, ticks: readonly Tick[], section: Tag): void {
+  const width = flow.width / COLUMNS;
+  for (const group of new Set(ticks.map((one) => one.group))) {
+    const own = ticks.filter((one) => one.group === group);
+    const rows = Math.ceil(own.length / COLUMNS);
+    heading(flow, group, section, rows * (TYPE.body.line + 1.5));
+    const list = tagOf('L', section);
+    const top = flow.y;
+    let lowest = top;
+    own.forEach(({ label, ticked }, i) => {
+      const column = Math.floor(i / rows);
+      if (i % rows === 0) flow.y = top;
+      item(flow, { kind: 'box', ticked }, label, list, {
+        indent: column * width,
+        short: flow.width - (column + 1) * width + 8,
+      });
+      lowest = Math.max(lowest, flow.y);
+    });
+    flow.y = lowest;
+  }
+}
+
+function small(flow: Flow, title: string, items: readonly string[], section: Tag): void {
+  if (items.length === 0) return;
+  heading(flow, title, section, 2 * TYPE.small.line);
+  const list = tagOf('L', section);
+  for (const text of items) item(flow, { kind: 'text', text: '–' }, text, list, { type: 'small', colour: QUIET });
+}
 
 /** The pages of all sheets; one that says so where there are none. Pure: the same sheets give the same pages. */
 export function pagesOf(sheets: Sheets, paper: Paper): Pages {

@@ -2,14 +2,20 @@
 
 import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
+import { filesOf } from '../chat/files.ts';
 import { isSheets, type Sheets } from '../reply/job-sheet.ts';
-import type { FileForm, Result } from '../reply/reply.ts';
+import { type FileForm, type FileMade, MEDIA_TYPES, type Result } from '../reply/reply.ts';
+import { FILES } from '../text/sheets-text.ts';
 import { endWhenBroken, WorkQueue, whoAsks } from '../workers/queue.ts';
-import type { MakeTask } from './worker.ts';
+import type { Paper } from './document-page.ts';
+import type { MakeTask } from './documents-worker.ts';
 
 /** Workers load the built JavaScript, also when this file runs as TypeScript in a test. */
 const WORKER = fileURLToPath(
-  new URL(import.meta.url.endsWith('.ts') ? '../../dist/src/documents/worker.js' : './worker.js', import.meta.url),
+  new URL(
+    import.meta.url.endsWith('.ts') ? '../../dist/src/documents/documents-worker.js' : './documents-worker.js',
+    import.meta.url,
+  ),
 );
 const THREADS = 2;
 
@@ -69,4 +75,34 @@ export async function closeFiles(): Promise<void> {
   const closing = pool;
   pool = undefined;
   await closing?.destroy();
+}
+
+// Files of sheets for whoever hands them out by themselves: each with its name and its media type.
+
+export interface Handed {
+  readonly name: string;
+  readonly type: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** Makes each in a worker thread. */
+export const fileMaker = {
+  pdf: (sheets: Sheets, paper: Paper): Promise<Handed> => handed(sheets, filesOf(sheets, 'pdf', paper)[0]),
+  json: (sheets: Sheets): Promise<Handed> => handed(sheets, filesOf(sheets, 'json')[0]),
+  /** The lists that have lines, by key and in words. */
+  tables: (sheets: Sheets): readonly { readonly key: string; readonly label: string }[] =>
+    filesOf(sheets, 'csv').flatMap(({ as }) =>
+      as.form === 'csv' ? [{ key: as.list, label: FILES.lists[as.list] }] : [],
+    ),
+  /** One list by its key; undefined where there is none of it. */
+  table: async (sheets: Sheets, key: string): Promise<Handed | undefined> => {
+    const file = filesOf(sheets, 'csv').find(({ as }) => as.form === 'csv' && as.list === key);
+    return file && handed(sheets, file);
+  },
+} as const;
+
+async function handed(sheets: Sheets, file: FileMade | undefined): Promise<Handed> {
+  if (!file) throw new RangeError('no file is made of no sheets');
+  const bytes = new Uint8Array(await makeFile(sheets, file.as));
+  return { name: file.name, type: MEDIA_TYPES[file.as.form], bytes };
 }

@@ -17,7 +17,7 @@ export async function pageRoutes({ units, decimal, currency }: Config, ports: Pa
     import('../platforms/web/opened.ts'),
     import('../platforms/web/allowance.ts'),
     import('../platforms/web/limits.ts'),
-    import('../documents/file-maker.ts'),
+    import('../documents/make.ts'),
   ]);
   return startWeb({
     ...ports,

@@ -6,7 +6,7 @@ import { openDesk } from '../../src/accounts/project-access.ts';
 import type { Offer } from '../../src/accounts/sharing.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import type { Ports } from '../../src/chat/ports.ts';
-import { fileMaker } from '../../src/documents/file-maker.ts';
+import { fileMaker } from '../../src/documents/make.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { allowanceOf } from '../../src/platforms/web/allowance.ts';
 import { openedBy } from '../../src/platforms/web/opened.ts';

@@ -2,10 +2,9 @@
 
 import type { Sheets } from '../reply/job-sheet.ts';
 import type { FileForm } from '../reply/reply.ts';
-import { csvFiles } from './csv.ts';
+import { csvFiles, sheetsJson } from './csv.ts';
 import { pagesOf } from './document.ts';
-import { sheetsJson } from './json.ts';
-import { pdfOf } from './pdf-write.ts';
+import { pdfOf } from './pdf.ts';
 
 export interface MakeTask {
   readonly sheets: Sheets;

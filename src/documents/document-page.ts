@@ -1,0 +1,170 @@
+/** Pages as plain data: what is inked where, and what it is for whoever has it read out. */
+
+import type { Drawing } from '../reply/drawing.ts';
+
+// Papers, and the sizes that everything on them is set in: points, 72 to the inch.
+
+export const PAPERS = {
+  letter: { width: 612, height: 792 },
+  a4: { width: 595.28, height: 841.89 },
+} as const;
+
+export type Paper = keyof typeof PAPERS;
+
+/** Printers leave a quarter of an inch blank; a hole punch takes more. */
+export const MARGIN = 45;
+/** From the edge to the baseline of the footer. */
+export const FOOTER = 26;
+
+/** Text sizes and the distance from one baseline to the next. */
+export const TYPE = {
+  title: { size: 18, line: 23 },
+  headline: { size: 11, line: 15 },
+  heading: { size: 11.5, line: 15 },
+  body: { size: 10, line: 13.5 },
+  cell: { size: 9, line: 11.5 },
+  small: { size: 8.5, line: 11 },
+  footer: { size: 8, line: 10 },
+} as const;
+
+export const INK = '#1d2630';
+export const QUIET = '#46525e';
+export const RULE = '#8a949f';
+export const BAND = '#eceff2';
+
+/** Side of a box to tick by hand. */
+export const BOX = 8.5;
+
+/** A mark on paper; x to the right, y down from the top left corner, in points. */
+export type Ink =
+  /** From the left end of its baseline. */
+  | {
+      readonly kind: 'text';
+      readonly x: number;
+      readonly y: number;
+      readonly text: string;
+      readonly size: number;
+      readonly bold: boolean;
+      readonly colour: string;
+      readonly anchor?: 'start' | 'end';
+    }
+  | {
+      readonly kind: 'rect';
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      readonly fill?: string;
+      readonly stroke?: string;
+    }
+  | {
+      readonly kind: 'drawing';
+      readonly x: number;
+      readonly y: number;
+      readonly scale: number;
+      readonly drawing: Drawing;
+    };
+
+/** A part of the document's structure, by the names of ISO 32000. */
+export interface Tag {
+  readonly type:
+    | 'Document'
+    | 'Sect'
+    | 'H1'
+    | 'H2'
+    | 'P'
+    | 'L'
+    | 'LI'
+    | 'Lbl'
+    | 'LBody'
+    | 'Table'
+    | 'TR'
+    | 'TH'
+    | 'TD'
+    | 'Figure';
+  readonly parts: Tag[];
+  readonly alt?: string;
+}
+
+/** Ink of one part; without a tag it is decoration, which is not read out. */
+export interface Marked {
+  readonly tag: Tag | undefined;
+  readonly inks: readonly Ink[];
+}
+
+export interface Page {
+  readonly marked: Marked[];
+}
+
+/** A whole document. */
+export interface Pages {
+  readonly paper: Paper;
+  readonly title: string;
+  /** Milliseconds since 1970. */
+  readonly made: number;
+  readonly root: Tag;
+  readonly pages: readonly Page[];
+}
+
+export function tagOf(type: Tag['type'], parent: Tag | undefined, alt?: string): Tag {
+  const tag: Tag = { type, parts: [], ...(alt !== undefined && { alt }) };
+  parent?.parts.push(tag);
+  return tag;
+}
+
+/** Width and height of a paper in points. */
+export function sizeOf(paper: Paper): { readonly width: number; readonly height: number } {
+  return PAPERS[paper];
+}
+
+// Where writing goes on: down a page, then on to the next.
+
+/** Room kept free at the bottom for the footer. */
+const FOOT = 14;
+
+export class Flow {
+  readonly paper: Paper;
+  readonly pages: Page[] = [];
+  readonly root: Tag = tagOf('Document', undefined);
+  readonly left = MARGIN;
+  readonly width: number;
+  readonly top = MARGIN;
+  readonly bottom: number;
+  /** Where the next thing begins. */
+  y = MARGIN;
+
+  constructor(paper: Paper) {
+    this.paper = paper;
+    this.width = PAPERS[paper].width - 2 * MARGIN;
+    this.bottom = PAPERS[paper].height - MARGIN - FOOT;
+  }
+
+  /** Height that a whole page offers. */
+  get full(): number {
+    return this.bottom - this.top;
+  }
+
+  /** Height left on this page. */
+  get rest(): number {
+    return this.pages.length === 0 ? 0 : this.bottom - this.y;
+  }
+
+  turn(): void {
+    this.pages.push({ marked: [] });
+    this.y = this.top;
+  }
+
+  /** A new page where less than this is left, and a whole page offers it. */
+  need(height: number): void {
+    if (this.rest < Math.min(height, this.full)) this.turn();
+  }
+
+  /** Space between things; none at the top of a page. */
+  gap(height: number): void {
+    if (this.pages.length > 0 && this.y > this.top) this.y += height;
+  }
+
+  ink(tag: Tag | undefined, ...inks: readonly Ink[]): void {
+    this.pages.at(-1)?.marked.push({ tag, inks });
+  }
+}
