@@ -25,8 +25,8 @@ import { STAGES } from '../src/reply/need.ts';
 import { FIELDS } from '../src/server/log-fields.ts';
 import { openMetrics } from '../src/server/metrics.ts';
 import { settings } from '../src/server/settings.ts';
-import { statementsFor } from '../src/storage/postgres-tables.ts';
-import { CREATE, FILL, PUT, REMOVE } from '../src/storage/redis-scripts.ts';
+import { statementsFor } from '../src/storage/postgres.ts';
+import { CREATE, FILL, PUT, REMOVE } from '../src/storage/redis.ts';
 import { keptInMemory } from './bot/kept-in-memory.ts';
 
 it('are what they were: change a line of the golden file only together with a migration', async () => {

@@ -3,7 +3,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { PATIENCE } from '../../src/storage/patience.ts';
+import { PATIENCE } from '../../src/storage/engine.ts';
 import { openStore } from '../../src/storage/store.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { type OwnServer, ownServer, type ServerName } from './own-server.ts';

@@ -1,10 +1,8 @@
 /** A store read beside a bot that may have it. */
 
-import { openedOnce } from '../../src/storage/engine.ts';
-import { keptOn } from '../../src/storage/kept.ts';
-import { MACHINE_CLOCK, PATIENCE } from '../../src/storage/patience.ts';
+import { MACHINE_CLOCK, openedOnce, PATIENCE } from '../../src/storage/engine.ts';
 import { shelfOn } from '../../src/storage/shelf.ts';
-import { type Place, reader } from '../../src/storage/store.ts';
+import { keptOn, type Place, reader } from '../../src/storage/store.ts';
 import type { Store } from '../../src/storage/types.ts';
 
 /** The store at a place, to be read only. What cannot be read throws. */

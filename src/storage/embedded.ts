@@ -1,16 +1,266 @@
 /** The embedded back end: lmdb in one data folder, every write in a transaction that is flushed before it is answered. */
 
-import { existsSync, mkdirSync, statfsSync } from 'node:fs';
+import { randomInt } from 'node:crypto';
+import { EventEmitter } from 'node:events';
+import { existsSync, mkdirSync, readFileSync, statfsSync } from 'node:fs';
+import { hostname } from 'node:os';
 import { join } from 'node:path';
-import { type Database, open, type RootDatabase } from 'lmdb';
-import { FolderTaken, Ownership, SEEN_EVERY } from './embedded-owner.ts';
-import { EmbeddedValues } from './embedded-values.ts';
-import { heard } from './embedded-write.ts';
-import type { Engine, Held, Row, Values } from './engine.ts';
-import { type Clock, within } from './patience.ts';
+import { pid } from 'node:process';
+import type { KeyvEntry, KeyvStoreAdapter } from 'keyv';
+import { type Database, open, type RootDatabase, type Transaction } from 'lmdb';
+import { type Clock, type Engine, type Held, type HeldValue, type Row, type Values, within } from './engine.ts';
 import { Outage } from './types.ts';
 
+// Writes of lmdb that a disk does not take: none of what they reject with is left for nobody to hear, which
+// would end the process.
+
+/** The write itself. lmdb rejects it and tells the reason by another promise, which is rejected later. */
+export function heard<T>(write: Promise<T>): Promise<T> {
+  write.catch((cause: unknown) => {
+    const reason =
+      typeof cause === 'object' && cause !== null && 'commitError' in cause ? cause.commitError : undefined;
+    if (reason instanceof Promise) reason.catch(() => {});
+  });
+  return write;
+}
+
+// Who has the data folder: one process at a time, written in the store itself, whose write lock makes the
+// check exact.
+
+/** A process on some machine, and when it last said that it is there. */
+export interface Owner {
+  readonly pid: number;
+  /** When the process was started, as its machine counts; tells it from a later one with the same number. */
+  readonly started: string;
+  readonly host: string;
+  readonly seen: number;
+}
+
+/** How often an owner says so, and after how long without it one on another machine counts as gone, in milliseconds. */
+export const SEEN_EVERY = 10_000;
+export const GONE_AFTER = 60_000;
+
+const KEY = 'owner';
+
+/** The data folder is another process's. */
+export class FolderTaken extends Outage {}
+
+/** Owns the folder until `release`. Throws FolderTaken when another process that is alive has it. */
+export class Ownership {
+  /** Tells this owner's row from any other's: its version in lmdb, on which what is written here depends. */
+  readonly #version = randomInt(1, 2 ** 40);
+  readonly #rows: Database<Owner, string>;
+  readonly #clock: Pick<Clock, 'now'>;
+
+  constructor(root: RootDatabase, folder: string, clock: Pick<Clock, 'now'>) {
+    this.#rows = root.openDB({ name: 'owned', encoding: 'json', useVersions: true });
+    this.#clock = clock;
+    const other = this.#rows.transactionSync(() => {
+      const owner = this.#rows.get(KEY);
+      if (owner && isThere(owner, clock.now())) return owner;
+      this.#rows.putSync(KEY, this.#row(), this.#version);
+      return undefined;
+    });
+    if (!other) return;
+    const where = other.host === hostname() ? '' : ` on ${other.host}`;
+    const told = `The data folder ${folder} is in use by process ${other.pid}${where}. Stop it, or set FLOORHAND_DATA to another folder.`;
+    throw new FolderTaken(told);
+  }
+
+  /** Says that this process is there still, unless another has taken the folder over meanwhile. */
+  async say(): Promise<void> {
+    await heard(this.#rows.put(KEY, this.#row(), this.#version, this.#version));
+  }
+
+  async release(): Promise<void> {
+    await heard(this.#rows.remove(KEY, this.#version));
+  }
+
+  #row(): Owner {
+    return { pid, started: startOf(pid) ?? '', host: hostname(), seen: this.#clock.now() };
+  }
+}
+
+function isThere(owner: Owner, now: number): boolean {
+  if (owner.host !== hostname()) return now - owner.seen < GONE_AFTER;
+  try {
+    process.kill(owner.pid, 0);
+  } catch (cause) {
+    // EPERM: it is there, and somebody else's.
+    if ((cause as NodeJS.ErrnoException).code !== 'EPERM') return false;
+  }
+  const started = startOf(owner.pid);
+  return started === undefined || owner.started === '' || started === owner.started;
+}
+
+/** Field 22 of /proc/PID/stat (proc(5)): the start in clock ticks since boot; undefined where there is no such file. */
+function startOf(process: number): string | undefined {
+  try {
+    const stat = readFileSync(`/proc/${process}/stat`, 'utf8');
+    // The name in parentheses may hold spaces, so fields are counted from behind it: the third follows.
+    return stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19];
+  } catch {
+    return undefined;
+  }
+}
+
+// Plain values in the embedded store: a storage adapter for Keyv on lmdb, with times to live, namespaces and
+// an iterator.
+
+/** The version of a value that lives for good; that of any other is the millisecond at which its time is over. */
+const FOR_GOOD = 1;
 const PAGE = 256;
+/** Values whose time is over that each value with a time removes: more than come in, so that none pile up. */
+const SWEPT = 4;
+
+type Answer = <T>(work: () => Promise<T>) => Promise<T>;
+
+/** The adapter. Keyv puts the namespace before its keys; here it only bounds `clear` and `iterator`. */
+export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
+  namespace?: string | undefined;
+  readonly opts = { dialect: 'lmdb', url: '' };
+  readonly #values: Database<string, string>;
+  /** What is over when: [millisecond, key]. */
+  readonly #due: Database<string, [number, string]>;
+  readonly #clock: Pick<Clock, 'now'>;
+  readonly #answer: Answer;
+
+  /** `answer` bounds a write, and says in the store's own way that it failed. */
+  constructor(root: RootDatabase, clock: Pick<Clock, 'now'>, answer: Answer) {
+    super();
+    this.#answer = answer;
+    this.#values = root.openDB({ name: 'values', encoding: 'string', useVersions: true });
+    this.#due = root.openDB({ name: 'due', encoding: 'string' });
+    this.#clock = clock;
+  }
+
+  get<Value>(key: string): Promise<Value | undefined> {
+    // Keyv hands in text and asks for what it handed in.
+    return Promise.resolve(this.#live(key)?.value as Value | undefined);
+  }
+
+  async getMany<Value>(keys: string[]): Promise<(Value | undefined)[]> {
+    return Promise.all(keys.map((key) => this.get<Value>(key)));
+  }
+
+  async set(key: string, value: string, ttl?: number): Promise<void> {
+    await this.#put(key, value, ttl);
+  }
+
+  async setMany(entries: KeyvEntry[]): Promise<void> {
+    await Promise.all(entries.map(({ key, value, ttl }) => this.#put(key, String(value), ttl)));
+  }
+
+  async delete(key: string): Promise<boolean> {
+    for (;;) {
+      const found = this.#values.getEntry(key);
+      if (!found) return false;
+      const live = this.#isLive(found.version);
+      const version = found.version ?? FOR_GOOD;
+      if (await this.#answer(() => this.#values.remove(key, version))) return live;
+    }
+  }
+
+  async deleteMany(keys: string[]): Promise<boolean> {
+    return (await Promise.all(keys.map((key) => this.delete(key)))).some(Boolean);
+  }
+
+  has(key: string): Promise<boolean> {
+    return Promise.resolve(this.#live(key) !== undefined);
+  }
+
+  hasMany(keys: string[]): Promise<boolean[]> {
+    return Promise.all(keys.map((key) => this.has(key)));
+  }
+
+  async clear(): Promise<void> {
+    for await (const page of this.#pages(this.namespace)) {
+      await this.#answer(() => Promise.all(page.map(({ key }) => heard(this.#values.remove(key)))));
+    }
+  }
+
+  async *iterator<Value>(namespace?: string): AsyncGenerator<[string, Value], void> {
+    for await (const page of this.#pages(namespace)) {
+      for (const { key, value, version } of page) if (this.#isLive(version)) yield [key, value as Value];
+    }
+  }
+
+  /** Every live value as a backup holds it, as of the transaction. */
+  *entries(transaction: Transaction): Generator<HeldValue> {
+    for (const { key, value, version } of this.#values.getRange({ transaction, versions: true })) {
+      if (!this.#isLive(version)) continue;
+      yield version === undefined || version === FOR_GOOD
+        ? { key, text: value }
+        : { key, text: value, expires: version };
+    }
+  }
+
+  async restore({ key, text, expires }: HeldValue): Promise<void> {
+    await (expires === undefined ? this.#put(key, text, undefined) : this.#putUntil(key, text, expires));
+  }
+
+  /** Keeps the value where no live one is: exact, as lmdb checks and puts in one step. */
+  async claim(key: string, value: string, milliseconds: number): Promise<boolean> {
+    const found = this.#values.getEntry(key);
+    if (found && this.#isLive(found.version)) return false;
+    const expires = this.#expiry(milliseconds);
+    const put = () => {
+      heard(this.#values.put(key, value, expires));
+      heard(this.#due.put([expires, key], ''));
+    };
+    return this.#answer(() =>
+      found ? this.#values.ifVersion(key, found.version ?? FOR_GOOD, put) : this.#values.ifNoExists(key, put),
+    );
+  }
+
+  /** Keyv closes through this; the folder is closed by the engine it belongs to. */
+  async disconnect(): Promise<void> {
+    await this.#values.flushed;
+  }
+
+  async #put(key: string, value: string, ttl: number | undefined): Promise<void> {
+    if (ttl !== undefined) await this.#putUntil(key, value, this.#expiry(ttl));
+    else await this.#answer(() => this.#values.put(key, value, FOR_GOOD));
+  }
+
+  async #putUntil(key: string, value: string, expires: number): Promise<void> {
+    const put = () => [this.#values.put(key, value, expires), this.#due.put([expires, key], ''), ...this.#sweep()];
+    await this.#answer(() => Promise.all(put().map(heard)));
+  }
+
+  #sweep(): Promise<boolean>[] {
+    const over = [...this.#due.getKeys({ end: [this.#clock.now()] as never, limit: SWEPT })];
+    return over.flatMap((due) => [this.#values.remove(due[1], due[0]), this.#due.remove(due)]);
+  }
+
+  #live(key: string): { readonly value: string } | undefined {
+    const found = this.#values.getEntry(key);
+    return found && this.#isLive(found.version) ? found : undefined;
+  }
+
+  #isLive(version: number | undefined): boolean {
+    return version === undefined || version === FOR_GOOD || version > this.#clock.now();
+  }
+
+  #expiry(milliseconds: number): number {
+    return Math.max(FOR_GOOD + 1, this.#clock.now() + Math.ceil(milliseconds));
+  }
+
+  async *#pages(namespace: string | undefined): AsyncGenerator<{ key: string; value: string; version?: number }[]> {
+    const prefix = namespace === undefined ? '' : `${namespace}:`;
+    let after: string | undefined;
+    for (;;) {
+      const from =
+        after === undefined ? (prefix === '' ? {} : { start: prefix }) : { start: after, exclusiveStart: true };
+      const page = [...this.#values.getRange({ ...from, limit: PAGE, versions: true })];
+      const own = page.filter(({ key }) => key.startsWith(prefix));
+      if (own.length > 0) yield own;
+      after = page.at(-1)?.key;
+      if (page.length < PAGE || own.length < page.length) return;
+    }
+  }
+}
+
 /** How often, and after how many milliseconds, a folder that is in use is tried again before giving up. */
 const TRIES = 10;
 const BETWEEN_TRIES = 100;

@@ -3,8 +3,8 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { readEmbedded } from './embedded.ts';
-import { MACHINE_CLOCK, within } from './patience.ts';
-import { redisDoubts } from './redis-doubts.ts';
+import { MACHINE_CLOCK, within } from './engine.ts';
+import { redisDoubts } from './redis.ts';
 import type { Place } from './store.ts';
 
 /** Milliseconds for one answer. */

@@ -3,10 +3,86 @@
 import { once } from 'node:events';
 import { createClient, default as KeyvRedis } from '@keyv/redis';
 import { type RateLimiterAbstract, RateLimiterRedis } from 'rate-limiter-flexible';
-import type { CountTerms, Engine, Held, HeldRecord, HeldValue, Row, Values } from './engine.ts';
-import { Lost, within } from './patience.ts';
-import { redisDoubts } from './redis-doubts.ts';
-import { CREATE, FILL, PUT, REMEMBERED, REMOVE } from './redis-scripts.ts';
+import {
+  type CountTerms,
+  type Engine,
+  type Held,
+  type HeldRecord,
+  type HeldValue,
+  Lost,
+  type Row,
+  type Values,
+  within,
+} from './engine.ts';
+
+// Whether a Redis keeps what it acknowledged: on disk before it answers, and never thrown out for want of
+// memory.
+
+/** Sentences on what stands in the way; `ask` gives a setting by its name. Throws what `ask` throws for want of an answer. */
+export async function redisDoubts(
+  ask: (name: string) => Promise<Readonly<Record<string, string>>>,
+): Promise<readonly string[]> {
+  const settings: Record<string, string> = {};
+  try {
+    for (const name of ['appendonly', 'appendfsync', 'maxmemory', 'maxmemory-policy'])
+      Object.assign(settings, await ask(name));
+  } catch (cause) {
+    // A server that somebody else keeps may not tell its settings.
+    if (cause instanceof Error && /^(ERR|NOPERM)\b/.test(cause.message))
+      return [
+        'This Redis does not tell its settings. It must run with appendonly yes, appendfsync always, noeviction.',
+      ];
+    throw cause;
+  }
+  const doubts: string[] = [];
+  // Redis documentation, “Redis persistence”: only an append-only file that is flushed at every write keeps each.
+  if (settings.appendonly !== 'yes')
+    doubts.push('This Redis keeps no append-only file: a restart loses what was acknowledged. Set appendonly yes.');
+  else if (settings.appendfsync !== 'always')
+    doubts.push(
+      `This Redis flushes its file ${settings.appendfsync}: a power cut loses what came last. Set appendfsync always.`,
+    );
+  if (settings.maxmemory !== '0' && settings['maxmemory-policy'] !== 'noeviction')
+    doubts.push('This Redis throws records out when its memory is full. Set maxmemory-policy noeviction.');
+  return doubts;
+}
+
+// The writes that Redis does in one step, as scripts: the condition, the record, the list of ids, and the
+// write's name.
+
+/** Milliseconds for which a write's name is remembered: longer than anybody asks whether it landed. */
+export const REMEMBERED = 3_600_000;
+
+// KEYS: record, write's name, ids of the kind, kinds. ARGV: time to remember, kind, id, then what each needs.
+
+/** ARGV 4: revision, 5: text. */
+export const CREATE = `
+if redis.call('EXISTS', KEYS[1]) == 1 then return 0 end
+redis.call('HSET', KEYS[1], 'rev', ARGV[4], 'text', ARGV[5])
+redis.call('SADD', KEYS[3], ARGV[3])
+redis.call('SADD', KEYS[4], ARGV[2])
+redis.call('SET', KEYS[2], '1', 'PX', ARGV[1])
+return 1`;
+
+/** ARGV 4: revision, 5: text, 6: the revision that it must have. */
+export const PUT = `
+if redis.call('HGET', KEYS[1], 'rev') ~= ARGV[6] then return 0 end
+redis.call('HSET', KEYS[1], 'rev', ARGV[4], 'text', ARGV[5])
+redis.call('SET', KEYS[2], '1', 'PX', ARGV[1])
+return 1`;
+
+export const REMOVE = `
+if redis.call('DEL', KEYS[1]) == 0 then return 0 end
+redis.call('SREM', KEYS[3], ARGV[3])
+redis.call('SET', KEYS[2], '1', 'PX', ARGV[1])
+return 1`;
+
+/** Whatever is there. ARGV 4: revision, 5: text. */
+export const FILL = `
+redis.call('HSET', KEYS[1], 'rev', ARGV[4], 'text', ARGV[5])
+redis.call('SADD', KEYS[3], ARGV[3])
+redis.call('SADD', KEYS[4], ARGV[2])
+return 1`;
 
 const LONGEST_WAIT = 1_000;
 const PAGE = 500;

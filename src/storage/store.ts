@@ -1,12 +1,171 @@
 /** The store: saved records and plain values on the back end that the address names, opened by the first who needs it. */
 
-import type { Ports } from '../chat/ports.ts';
-import { type Engine, openedOnce } from './engine.ts';
-import { keptOn } from './kept.ts';
-import { type AskLimits, limitsOn } from './limits.ts';
-import { type Clock, MACHINE_CLOCK, PATIENCE, type Patience, patiently } from './patience.ts';
-import { shelfOn } from './shelf.ts';
-import type { Store } from './types.ts';
+import { createHash } from 'node:crypto';
+import { Keyv } from 'keyv';
+import { type RateLimiterAbstract, RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible';
+import type { Allowed, Asking, Ports } from '../chat/ports.ts';
+import {
+  type Clock,
+  type CountTerms,
+  type Engine,
+  Lost,
+  MACHINE_CLOCK,
+  type Opened,
+  openedOnce,
+  PATIENCE,
+  type Patience,
+  patiently,
+  settled,
+} from './engine.ts';
+import { nameWrite, type ShelfTerms, shelfOn } from './shelf.ts';
+import { type Kept, Outage, type Store } from './types.ts';
+
+// Plain values through Keyv: what cannot be read counts as not there, and is told.
+
+/** Kept values. Every method throws Outage when the engine does not answer. */
+export function keptOn(open: Opened, { clock, patience, fault }: ShelfTerms): Kept {
+  const keyvs = new WeakMap<Engine, Keyv>();
+  async function run<T>(work: (keyv: Keyv) => Promise<T>): Promise<T> {
+    const engine = await open();
+    const keyv = keyvs.get(engine) ?? keyvOn(engine);
+    keyvs.set(engine, keyv);
+    return engine.values.run(() => work(keyv));
+  }
+
+  async function get(key: string): Promise<unknown> {
+    try {
+      return await run((keyv) => keyv.get(key));
+    } catch (cause) {
+      if (!(cause instanceof SyntaxError)) throw cause;
+      fault(new Error(`The value kept as ${key} cannot be read.`, { cause }));
+      await run((keyv) => keyv.delete(key));
+      return undefined;
+    }
+  }
+
+  return {
+    get: (key) => patiently(clock, patience, () => get(nameOf(key))),
+    async set(key, value, milliseconds) {
+      const name = nameOf(key);
+      const ttl = milliseconds === undefined ? undefined : Math.ceil(milliseconds);
+      // Keyv takes 0 for “for good”.
+      const put = (keyv: Keyv) => (ttl !== undefined && ttl <= 0 ? keyv.delete(name) : keyv.set(name, value, ttl));
+      await patiently(clock, patience, () => run(put));
+    },
+    delete: (key) => patiently(clock, patience, () => run((keyv) => keyv.delete(nameOf(key)))),
+    async claim(key, milliseconds) {
+      if (milliseconds <= 0) return false;
+      const name = nameOf(key);
+      const mine = nameWrite();
+      return settled(
+        clock,
+        patience,
+        async () => (await open()).values.claim(name, mine, Math.ceil(milliseconds)),
+        async () => (await get(name)) === mine,
+      );
+    },
+  };
+}
+
+function keyvOn({ values }: Engine): Keyv {
+  // Without a namespace of Keyv's, which takes “a:b” and, in the namespace a, “b” for one key.
+  const keyv = new Keyv({ store: values.adapter(), useKeyPrefix: false, throwOnErrors: true });
+  keyv.namespace = values.namespace;
+  // Errors are thrown as well; nobody needs to be told twice.
+  keyv.on('error', () => {});
+  return keyv;
+}
+
+/** The key as every engine takes it: printable ASCII of at most 200 characters as it is, anything else by its hash. */
+function nameOf(key: string): string {
+  if (/^[!-~]{1,200}$/.test(key) && !key.startsWith('sha256-')) return key;
+  return `sha256-${createHash('sha256').update(key).digest('base64url')}`;
+}
+
+// Asks counted by the minute on the store's own connection, so that all processes count together; in memory
+// where it does not answer.
+
+const SECONDS = 60;
+
+/** Milliseconds that a count may take: nobody waits for it longer. */
+const LONGEST = 250;
+
+/** Milliseconds for which a store that did not answer is not asked again. */
+const LEFT_ALONE = 5_000;
+
+type Told = Pick<ShelfTerms, 'clock' | 'fault'>;
+
+/** Asks in a minute. */
+export interface AskLimits {
+  readonly person: number;
+  readonly server: number;
+}
+
+/** Counts asks; `open` is left out where one process alone has the store, whose memory knows all. */
+export function limitsOn(
+  open: Opened | undefined,
+  { person, server }: AskLimits,
+  terms: Told,
+): (who: Asking, weight: number) => Promise<Allowed> {
+  const people = counterOn(open, { keyPrefix: 'person', points: person, duration: SECONDS }, terms);
+  const servers = counterOn(open, { keyPrefix: 'server', points: server, duration: SECONDS }, terms);
+  return async (who, weight) => {
+    const again = await people(who.person, weight);
+    if (again > 0 || who.server === undefined) return { again, everybody: false };
+    const all = await servers(who.server, weight);
+    return { again: all, everybody: all > 0 };
+  };
+}
+
+/** Milliseconds until so much more may be asked under a key; 0 when it may. Never rejects. */
+function counterOn(
+  open: Opened | undefined,
+  terms: CountTerms,
+  { clock, fault }: Told,
+): (key: string, weight: number) => Promise<number> {
+  const near = new RateLimiterMemory(terms);
+  let far: Promise<RateLimiterAbstract | undefined> | undefined;
+  let askedFrom = Number.NEGATIVE_INFINITY;
+  const inStore = async (key: string, points: number): Promise<number> => {
+    far ??= open?.().then((engine) => engine.counter?.(terms));
+    const counter = await far;
+    return counter ? refusal(counter.consume(key, points)) : 0;
+  };
+  return async (key, weight) => {
+    // Whose asks they are is nobody's business in the store.
+    const name = createHash('sha256').update(key).digest('base64url').slice(0, 22);
+    // An ask that weighs more than a whole minute's must still be possible.
+    const points = Math.min(weight, terms.points);
+    const here = await refusal(near.consume(name, points));
+    if (here > 0 || !open || clock.passed() < askedFrom) return here;
+    try {
+      return await Promise.race([inStore(name, points), late(clock)]);
+    } catch (cause) {
+      // A count is no reason to refuse anybody; the store tells of its outages where something is kept.
+      if (!(cause instanceof Lost || cause instanceof Outage)) fault(cause);
+      far = undefined;
+      askedFrom = clock.passed() + LEFT_ALONE;
+      return 0;
+    }
+  };
+}
+
+/** Rejects once a count took too long by the clock. */
+async function late(clock: Clock): Promise<never> {
+  await clock.wait(LONGEST);
+  throw new Lost(`no count in ${LONGEST} ms`);
+}
+
+/** 0 where points were there; the milliseconds until they are again where not. Rejects as the store does. */
+async function refusal(consumed: Promise<RateLimiterRes>): Promise<number> {
+  try {
+    await consumed;
+    return 0;
+  } catch (cause) {
+    if (cause instanceof RateLimiterRes) return Math.max(1, cause.msBeforeNext);
+    throw cause;
+  }
+}
 
 /** Where things are kept. */
 export interface Place {

@@ -1,7 +1,7 @@
 /** Limits on a store that several processes share: what one counted, the other knows. */
 
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { type Clock, MACHINE_CLOCK } from '../../src/storage/patience.ts';
+import { type Clock, MACHINE_CLOCK } from '../../src/storage/engine.ts';
 import type { OpenStore } from '../../src/storage/store.ts';
 
 const LIMITS = { person: 3, server: 5 };

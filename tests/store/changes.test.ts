@@ -2,8 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Engine } from '../../src/storage/engine.ts';
-import { PATIENCE } from '../../src/storage/patience.ts';
+import { type Engine, PATIENCE } from '../../src/storage/engine.ts';
 import { shelfOn } from '../../src/storage/shelf.ts';
 import { type Codec, Outage } from '../../src/storage/types.ts';
 import { type Fate, scriptedEngine, steppedClock } from './scripted-engine.ts';

@@ -1,9 +1,8 @@
 /** Asks counted by the minute while the store does not answer, or is there for one process alone. */
 
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { limitsOn } from '../../src/storage/limits.ts';
-import { type Clock, Lost, MACHINE_CLOCK } from '../../src/storage/patience.ts';
-import { openStore } from '../../src/storage/store.ts';
+import { type Clock, Lost, MACHINE_CLOCK } from '../../src/storage/engine.ts';
+import { limitsOn, openStore } from '../../src/storage/store.ts';
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());

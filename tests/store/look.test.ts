@@ -5,8 +5,8 @@ import { createServer, type Server, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { PATIENCE } from '../../src/storage/engine.ts';
 import { lookAtStore } from '../../src/storage/look.ts';
-import { PATIENCE } from '../../src/storage/patience.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'floorhand-look-'));
 const held: Socket[] = [];

@@ -1,7 +1,7 @@
 /** What a Redis must be set to, so that it keeps what it acknowledged. */
 
 import { expect, it } from 'vitest';
-import { redisDoubts } from '../../src/storage/redis-doubts.ts';
+import { redisDoubts } from '../../src/storage/redis.ts';
 
 const SOUND = { appendonly: 'yes', appendfsync: 'always', maxmemory: '0', 'maxmemory-policy': 'noeviction' };
 const asked = (settings: Readonly<Record<string, string>>) => async (name: string) => ({

@@ -1,7 +1,6 @@
 /** An engine in memory whose answers get lost as a test says, and a clock that goes forward only when somebody waits. */
 
-import type { Engine, Row } from '../../src/storage/engine.ts';
-import { type Clock, Lost } from '../../src/storage/patience.ts';
+import { type Clock, type Engine, Lost, type Row } from '../../src/storage/engine.ts';
 
 /** What becomes of one operation: as it should; lost on its way; done, and the answer lost; another comes first. */
 export type Fate = 'well' | 'lost' | 'deaf' | 'overtaken';
