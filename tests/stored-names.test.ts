@@ -13,7 +13,7 @@ import { leadSchema } from '../src/accounts/records.ts';
 import { keepDraft, keptDraft } from '../src/chat/form.ts';
 import { keepAnswer, keptAnswer, showAnswer } from '../src/chat/saved-replies.ts';
 import { fullName } from '../src/input/command-shape.ts';
-import { customId, VERBS } from '../src/platforms/discord/custom-id.ts';
+import { customId, VERBS } from '../src/platforms/discord/interaction.ts';
 import { FIELD, FORM } from '../src/platforms/slack/modal.ts';
 import { PRESSES } from '../src/platforms/slack/press.ts';
 import { GLOBAL_SHORTCUT, MESSAGE_SHORTCUT } from '../src/platforms/slack/register.ts';

@@ -5,8 +5,14 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { fullName, listed, optionsOf } from '../../src/input/command-shape.ts';
 import { COMMAND_CHARACTERS } from '../../src/platforms/discord/limits.ts';
-import { charactersOf, registered } from '../../src/platforms/discord/register.ts';
-import { differenceOf, register, registeredThere, wantedIn } from '../../src/platforms/discord/registration.ts';
+import {
+  charactersOf,
+  differenceOf,
+  register,
+  registered,
+  registeredThere,
+  wantedIn,
+} from '../../src/platforms/discord/register.ts';
 import { restOf } from '../../src/platforms/discord/start.ts';
 import { APPLICATION } from './interactions.ts';
 import { field, list } from './json-field.ts';

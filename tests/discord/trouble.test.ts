@@ -4,7 +4,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { toPng } from '../../src/drawing/png.ts';
-import { clientOf } from '../../src/platforms/discord/gateway.ts';
+import { clientOf } from '../../src/platforms/discord/start.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { replyTo } from '../bot/asked.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';

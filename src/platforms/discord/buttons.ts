@@ -8,12 +8,15 @@ import {
   ButtonStyle,
   ComponentType,
 } from 'discord-api-types/v10';
-import type { Field } from '../../chat/form.ts';
+import type { Command } from '../../chat/command.ts';
+import { type Field, formFields } from '../../chat/form.ts';
+import { parseLine } from '../../chat/grammar.ts';
 import { comparedPlanks, type Offers, offersOf } from '../../chat/offers.ts';
+import type { Habits } from '../../input/reading.ts';
 import type { Reply } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
-import { customId, type Verb } from './custom-id.ts';
 import { label } from './escape.ts';
+import { customId, type Verb } from './interaction.ts';
 import {
   BUTTON_LABEL,
   BUTTON_ROWS,
@@ -24,6 +27,7 @@ import {
   SELECT_TEXT,
 } from './limits.ts';
 import { hasLongSheets } from './render.ts';
+import type { Ask } from './types.ts';
 
 export type Row = APIActionRowComponent<APIComponentInMessageActionRow>;
 
@@ -125,4 +129,20 @@ function selectRow(id: string, said: string, options: APISelectMenuOption[], mos
       },
     ],
   };
+}
+
+// The rows of an answer from the ask that it answers.
+
+/** Everything that may be done with the answer of `id`; `showable` while nobody else sees it. */
+export function answerRowsOf(
+  { text, form }: Pick<Ask, 'text' | 'form'>,
+  reply: Reply,
+  id: string,
+  showable: boolean,
+  { commands, habits }: { readonly commands: readonly Command[]; readonly habits: Habits },
+): readonly Row[] {
+  const parsed = form ? undefined : parseLine(text, commands, habits);
+  const known = form ?? (parsed?.ok ? { command: parsed.command, told: Object.fromEntries(parsed.told) } : undefined);
+  const fields = known ? formFields(known.command, known.told) : [];
+  return answerRows(reply, { id, showable, fields });
 }

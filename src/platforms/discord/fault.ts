@@ -1,10 +1,11 @@
 /** A fault of ours beyond the pipeline: told to whoever runs the bot under a short reference. */
 
+import { RESTJSONErrorCodes } from 'discord-api-types/v10';
 import { faultReference } from '../../chat/request-id.ts';
 import { Outage } from '../../storage/types.ts';
-import type { Came } from './came.ts';
-import type { Desk } from './desk.ts';
+import type { Came } from './interaction.ts';
 import type { Drawn } from './outgoing.ts';
+import type { Desk } from './types.ts';
 
 /** Tells of a fault and gives the reference for the one who asked. */
 export function tellFault(desk: Pick<Desk, 'fault'>, cause: unknown): string {
@@ -27,4 +28,50 @@ export function drawnFor(desk: Desk, { fileBytes }: Came): Drawn {
     fault: (cause) => tellFault(desk, cause),
     fileBytes,
   };
+}
+
+// What must not be waited for longer than a response may take.
+
+/** What the store gives, or an Outage when it has not by then; what comes later is let go. */
+export async function inTime<T>(work: Promise<T>, milliseconds: number, desk: Pick<Desk, 'wait'>): Promise<T> {
+  const wait = desk.wait(milliseconds);
+  try {
+    return await Promise.race([
+      work,
+      wait.over.then(() => {
+        throw new Outage('the store did not answer while there was time to respond');
+      }),
+    ]);
+  } finally {
+    wait.cancel();
+    work.catch(() => undefined);
+  }
+}
+
+// What Discord refuses, sorted by what can still be done for the one who asked.
+
+/** `gone`: nothing more reaches this interaction. `message`: only the message is gone. `answered`: another delivery did it. `content`: what was sent was refused. */
+export type Refused = 'gone' | 'message' | 'answered' | 'content' | 'unknown';
+
+const GONE: readonly (number | string)[] = [
+  RESTJSONErrorCodes.UnknownInteraction,
+  RESTJSONErrorCodes.UnknownWebhook,
+  RESTJSONErrorCodes.InvalidWebhookToken,
+  RESTJSONErrorCodes.UnknownChannel,
+  RESTJSONErrorCodes.MissingAccess,
+];
+
+/**
+ * Codes as Discord lists them under JSON error codes. Errors are told by their fields, not by their class: the client brings a
+ * copy of the REST package of its own, whose classes are not ours.
+ */
+export function refused(cause: unknown): Refused {
+  if (!(cause instanceof Error) || !('status' in cause) || typeof cause.status !== 'number') return 'unknown';
+  const { status } = cause;
+  if (!('code' in cause)) return status >= 500 ? 'content' : 'unknown';
+  const { code } = cause;
+  if (code === RESTJSONErrorCodes.UnknownMessage) return 'message';
+  if (code === RESTJSONErrorCodes.InteractionHasAlreadyBeenAcknowledged) return 'answered';
+  if (GONE.some((known) => known === code) || status === 401) return 'gone';
+  return status === 400 ? 'content' : 'unknown';
 }

@@ -2,7 +2,7 @@
 
 import { Buffer } from 'node:buffer';
 import type { RawFile } from '@discordjs/rest';
-import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
+import { type APIAttachment, type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { type FileForm, MEDIA_TYPES, type Result } from '../../reply/reply.ts';
@@ -13,7 +13,7 @@ import type { Row } from './buttons.ts';
 import { escaped } from './escape.ts';
 import { REQUEST_BYTES } from './limits.ts';
 import type { Message, OutFile } from './page.ts';
-import type { Outgoing } from './wire.ts';
+import type { Outgoing } from './types.ts';
 
 /** What making pictures needs. */
 export interface Drawn {
@@ -149,4 +149,28 @@ function typeOf(name: string): string {
   if (name.endsWith('.pdf')) return MEDIA_TYPES.pdf;
   if (name.endsWith('.json')) return MEDIA_TYPES.json;
   return name.endsWith('.csv') ? 'text/csv; charset=utf-8' : 'text/plain; charset=utf-8';
+}
+
+// An edit that keeps the pictures already there: Discord drops what an edit does not list again.
+
+/**
+ * The edit with the attachments of `before` listed in place of files that are the same, byte for byte; else as it is, its files
+ * sent anew. `there` is what Discord says the message holds.
+ */
+export function relisted(edit: Outgoing, before: Outgoing, there: readonly APIAttachment[]): Outgoing {
+  const same =
+    edit.files.length > 0 &&
+    edit.files.length === before.files.length &&
+    edit.files.length === there.length &&
+    edit.files.every(({ name, data }, i) => {
+      const old = before.files[i];
+      return name === old?.name && bytesOf(data).equals(bytesOf(old.data)) && name === there[i]?.filename;
+    });
+  if (!same) return edit;
+  return { ...edit, files: [], attachments: there.map(({ id }) => ({ id })) };
+}
+
+function bytesOf(data: unknown): Buffer {
+  if (Buffer.isBuffer(data)) return data;
+  return Buffer.from(data instanceof Uint8Array ? data : String(data));
 }

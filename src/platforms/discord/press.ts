@@ -7,21 +7,17 @@ import { comparedPlanks } from '../../chat/offers.ts';
 import { type KeptAnswer, keptAnswer, mintId, showAnswer } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';
-import { answerRowsOf } from './answer-rows.ts';
-import type { Row } from './buttons.ts';
-import type { Came } from './came.ts';
-import { type Pressed, readCustomId } from './custom-id.ts';
-import type { Desk } from './desk.ts';
+import { answerRowsOf, type Row } from './buttons.ts';
 import { label } from './escape.ts';
-import { drawnFor } from './fault.ts';
-import { inTime } from './in-time.ts';
+import { drawnFor, inTime } from './fault.ts';
+import { modalOf, sayGone } from './forms.ts';
+import { type Came, type Pressed, readCustomId } from './interaction.ts';
 import { CLAIM_TIME, LOOK_UP_TIME, POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
-import { modalOf } from './modal.ts';
 import { outgoing } from './outgoing.ts';
 import type { Message } from './page.ts';
 import { render, renderSheets, renderSources } from './render.ts';
-import { sayGone } from './say.ts';
 import { sendAnswers } from './send.ts';
+import type { Desk } from './types.ts';
 
 /** Acts on a press. Rejects with what the wire or the store rejects with. */
 export async function press(interaction: APIMessageComponentInteraction, came: Came, desk: Desk): Promise<void> {

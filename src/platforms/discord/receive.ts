@@ -12,19 +12,13 @@ import { commandNamed, formTold, keptDraft } from '../../chat/form.ts';
 import { formLine } from '../../chat/grammar.ts';
 import { isEmergency } from '../../chat/hazard-answers.ts';
 import { onBehalfOf } from '../../workers/queue.ts';
-import { type Came, cameOf, slashOf, textsOf } from './came.ts';
-import { claimed } from './claim.ts';
-import { readCustomId } from './custom-id.ts';
-import type { Desk } from './desk.ts';
-import { tellFault, tellUnlessOutage } from './fault.ts';
-import { inTime } from './in-time.ts';
+import { inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
+import { sayFaultTo, sayGone, submitted, typedIn } from './forms.ts';
+import { type Came, cameOf, readCustomId, slashOf, textsOf } from './interaction.ts';
 import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, LOOK_UP_TIME } from './limits.ts';
-import { bringMissed, Undelivered } from './missed.ts';
-import { submitted, typedIn } from './modal.ts';
 import { press } from './press.ts';
-import { refused } from './refused.ts';
-import { sayFaultTo, sayGone } from './say.ts';
-import { sendAnswers } from './send.ts';
+import { bringMissed, claimed, sendAnswers, Undelivered } from './send.ts';
+import type { Desk } from './types.ts';
 
 /** Handles one interaction. Never rejects. */
 export async function receive(interaction: APIInteraction, desk: Desk): Promise<void> {

@@ -1,5 +1,6 @@
 /** An answer as Discord messages: pure, total, headline and cautions whole, what is too long in further messages or a file. */
 
+import { Buffer } from 'node:buffer';
 import { ComponentType } from 'discord-api-types/v10';
 import type { Problems } from '../../chat/command.ts';
 import { sheetCsv, sheetText } from '../../chat/files.ts';
@@ -9,8 +10,19 @@ import type { Block, Refusal, Reply } from '../../reply/reply.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
 import { code, escaped, label } from './escape.ts';
 import { ALT_TEXT, ANSWER_MESSAGES, MESSAGE_COMPONENTS, MESSAGE_FILES } from './limits.ts';
-import { describes, type Message, type OutFile, packed, type Section } from './page.ts';
-import { assumedSection, blockSections, cautionSection, lines, sourceSection } from './section.ts';
+import {
+  assumedSection,
+  blockSections,
+  cautionSection,
+  describes,
+  lines,
+  type Message,
+  type OutFile,
+  packed,
+  type Section,
+  sourceSection,
+} from './page.ts';
+import type { Outgoing } from './types.ts';
 
 /** Sheets up to this many characters stand in the answer itself; longer ones behind a button. */
 const SHORT_SHEETS = 1000;
@@ -161,4 +173,26 @@ function exampleSection({ example }: Reply): readonly Section[] {
 
 function lengthOf(section: Section): number {
   return 'lines' in section ? section.lines.reduce((sum, line) => sum + line.length + 1, 0) : 0;
+}
+
+// An answer in the plainest form that Discord takes: its headline, and the whole as a text file.
+
+const HEADLINE = 1000;
+
+/** One message with one file at most, no buttons, no pictures. */
+export function plainest(answer: Answer): Outgoing {
+  if (!('headline' in answer)) {
+    const [first] = render(answer);
+    const components = (first?.components ?? []).filter(({ type }) => type === ComponentType.TextDisplay);
+    return { components, attachments: [], files: [] };
+  }
+  const name = 'answer.txt';
+  return {
+    components: [
+      { type: ComponentType.TextDisplay, content: `${escaped(label(answer.headline, HEADLINE))}\n${CHAT.whole}` },
+      { type: ComponentType.File, file: { url: `attachment://${name}` } },
+    ],
+    attachments: [{ id: '0', filename: name }],
+    files: [{ name, data: Buffer.from(sheetText(answer)), contentType: 'text/plain; charset=utf-8' }],
+  };
 }

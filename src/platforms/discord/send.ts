@@ -1,29 +1,241 @@
 /** Sends an ask's answers: one message where all is ready soon, else a first word in time, and the whole in its place later. */
 
+import type { APIAttachment, APIModalInteractionResponseCallbackData } from 'discord-api-types/v10';
 import type { Form, Problems } from '../../chat/command.ts';
 import { commandNamed, keepDraft } from '../../chat/form.ts';
+import { parseLine } from '../../chat/grammar.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Invocation } from '../../chat/ports.ts';
-import { keepAnswer, mintId } from '../../chat/saved-replies.ts';
+import { type KeptAnswer, keepAnswer, keptAnswer, mintId } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';
-import { answerRowsOf } from './answer-rows.ts';
-import type { Ask } from './ask.ts';
-import { problemRows, type Row } from './buttons.ts';
-import type { Came } from './came.ts';
-import { changesSomething, claimed } from './claim.ts';
-import { deliver, type Prepared } from './deliver.ts';
-import type { Desk } from './desk.ts';
-import { drawnFor, tellUnlessOutage } from './fault.ts';
-import { type Following, following } from './following.ts';
-import { inTime } from './in-time.ts';
-import { KEEP_TIME } from './limits.ts';
-import { modalOf } from './modal.ts';
-import { type Drawn, drawnAhead, drawnBy, outgoing } from './outgoing.ts';
-import { packed } from './page.ts';
-import { render } from './render.ts';
-import { lines } from './section.ts';
-import type { Way } from './wire.ts';
+import { answerRowsOf, problemRows, type Row } from './buttons.ts';
+import { drawnFor, inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
+import { modalOf } from './forms.ts';
+import type { Came } from './interaction.ts';
+import { CLAIM_TIME, KEEP_TIME, TOKEN_TIME } from './limits.ts';
+import { type Drawn, drawnAhead, drawnBy, outgoing, relisted } from './outgoing.ts';
+import { lines, packed } from './page.ts';
+import { plainest, render } from './render.ts';
+import type { Ask, Desk, Outgoing, Way } from './types.ts';
+
+// Each interaction acts once: by what this process has seen, and by the store where another process could
+// have it too.
+
+/**
+ * Whether no other process took the interaction. Where the store does not answer it is taken all the same: Discord accepts one
+ * response only, and nothing that is kept can be changed without the store.
+ */
+export async function claimed({ id }: Came, desk: Desk): Promise<boolean> {
+  try {
+    return await inTime(desk.kept.claim(`discord:${id}`, TOKEN_TIME), CLAIM_TIME, desk);
+  } catch (cause) {
+    tellUnlessOutage(desk, cause);
+    return true;
+  }
+}
+
+/** Whether an ask may change what somebody keeps, so that it must not run in two processes; a sum twice over does no harm. */
+export function changesSomething(
+  { form, text }: Ask,
+  { commands, habits }: Pick<Desk, 'commands' | 'habits'>,
+): boolean {
+  if (form) return form.command.group === 'project';
+  const parsed = parseLine(text, commands, habits);
+  return parsed.ok && parsed.command.group === 'project';
+}
+
+// Answers that could not be delivered: kept for the one who asked, and brought with their next ask.
+
+/** As long as answers are kept. */
+const KEPT_FOR = 7 * 24 * 3600 * 1000;
+
+/** Nothing more reaches this interaction; what could be kept of its answer is. */
+export class Undelivered extends Error {
+  override readonly name = 'Undelivered';
+}
+
+const keyOf = (account: string): string => `missed:${account}`;
+
+/** Notes the kept answer of an id as not delivered. Throws Outage. */
+export async function noteMissed(desk: Desk, account: string, id: string): Promise<void> {
+  desk.looks.again(account);
+  await inTime(desk.kept.set(keyOf(account), id, KEPT_FOR), KEEP_TIME, desk);
+}
+
+/** Brings the answer that was missed, if there is one, behind whatever was just answered. Rejects as the wire does. */
+export async function bringMissed(desk: Desk, came: Came): Promise<void> {
+  if (!desk.looks.due(came.account, came.at)) return;
+  const id = await look(desk, came);
+  if (typeof id !== 'string' || !(await desk.kept.delete(keyOf(came.account)))) return;
+  const answer = await keptAnswer(desk.kept, id, came.account);
+  if (!answer) return;
+  try {
+    await bring(answer, id, desk, came);
+  } catch (cause) {
+    await noteMissed(desk, came.account, id);
+    throw cause;
+  }
+}
+
+async function look(desk: Desk, came: Came): Promise<unknown> {
+  try {
+    return await inTime(desk.kept.get(keyOf(came.account)), KEEP_TIME, desk);
+  } catch (cause) {
+    desk.looks.again(came.account);
+    throw cause;
+  }
+}
+
+async function bring(answer: KeptAnswer, id: string, desk: Desk, came: Came): Promise<void> {
+  const messages = [...packed([lines([CHAT.missed])]), ...render(answer.reply)];
+  const [note, ...rest] = await outgoing(messages, [], drawnFor(desk, came));
+  const rows = answerRowsOf(answer, answer.reply, id, came.ephemeral, desk);
+  await desk.wire.followUp(came, note, came.ephemeral);
+  for (const [i, message] of rest.entries()) {
+    const whole = i === 0 ? { ...message, components: [...message.components, ...rows] } : message;
+    await desk.wire.followUp(came, whole, came.ephemeral);
+  }
+}
+
+// Brings what is prepared to the one who asked, whatever Discord says: in time, edited, again in plainer
+// form, or kept for later.
+
+/** An answer ready to be sent, or the form that asks for what is missing. */
+export type Prepared =
+  | { readonly answer: Answer; readonly last: boolean; readonly modal: APIModalInteractionResponseCallbackData }
+  | {
+      readonly answer: Answer;
+      readonly last: boolean;
+      readonly messages: readonly [Outgoing, ...Outgoing[]];
+      readonly ephemeral: boolean;
+    };
+
+export interface Coming {
+  readonly ready: Promise<Prepared>;
+  /** The last answer, ready to be sent. */
+  again(): Promise<Prepared>;
+  /** Keeps the last answer under its id, without sending it; gives it. */
+  keepLast(): Promise<Answer | undefined>;
+  /** Short id that the answer is kept under. */
+  readonly id: string;
+}
+
+/** Delivers. What cannot reach anybody any more is kept for the next time, and rejects with Undelivered. */
+export async function deliver(coming: Coming, came: Came, way: Way, desk: Desk, patience: number): Promise<void> {
+  try {
+    await delivered(coming, came, way, desk, patience);
+  } catch (cause) {
+    const why = refused(cause);
+    if (why === 'answered') return;
+    if (why !== 'gone') tellFault(desk, cause);
+    const answer = await coming.keepLast();
+    if (answer && 'headline' in answer) await noteMissed(desk, came.account, coming.id);
+    throw new Undelivered('an answer that reached nobody', { cause });
+  }
+}
+
+async function delivered(coming: Coming, came: Came, way: Way, desk: Desk, patience: number): Promise<void> {
+  const wait = desk.wait(patience);
+  const early = await Promise.race([coming.ready, wait.over.then(() => undefined)]);
+  wait.cancel();
+  let shown: readonly APIAttachment[] = [];
+  let pages: Outgoing | undefined;
+  let now: Prepared;
+  let seen = way.ephemeral;
+  if (early === undefined) {
+    await desk.wire.defer(came, way);
+    now = await coming.ready;
+    if ('modal' in now) now = await coming.again();
+    if ('modal' in now) return;
+    const [first] = now.messages;
+    await edited(first, now.answer, came, desk);
+  } else if ('modal' in early) {
+    await desk.wire.modal(came, early.modal);
+    return;
+  } else {
+    now = early;
+    seen = early.ephemeral;
+    const [first] = early.messages;
+    const respond = (message: Outgoing) =>
+      desk.wire.respond(came, message, { ...way, ephemeral: early.ephemeral }, !early.last && first.files.length > 0);
+    shown = await inPlainerForm(first, early.answer, desk, respond);
+    pages = first;
+  }
+  if (!now.last) {
+    const before = now.answer;
+    now = await coming.again();
+    if ('modal' in now) return;
+    // The same answer again only loses the word that it is being worked on.
+    const [first] = now.messages;
+    const same = before !== now.answer && pages ? relisted(first, pages, shown) : first;
+    await edited(same, now.answer, came, desk);
+  }
+  const { messages, answer } = now;
+  for (const message of messages.slice(1)) {
+    await inPlainerForm(message, answer, desk, (one) => desk.wire.followUp(came, one, seen));
+  }
+}
+
+/** Edits the first response; where its message was deleted, the answer comes as a message of its own. */
+async function edited(message: Outgoing, answer: Answer, came: Came, desk: Desk): Promise<void> {
+  try {
+    await inPlainerForm(message, answer, desk, (one) => desk.wire.edit(came, one));
+  } catch (cause) {
+    if (refused(cause) !== 'message') throw cause;
+    await inPlainerForm(message, answer, desk, (one) => desk.wire.followUp(came, one, came.ephemeral));
+  }
+}
+
+/** Sends; what Discord refuses to take goes out again as text and a file, and the refusal is told as a fault of ours. */
+async function inPlainerForm<T>(
+  message: Outgoing,
+  answer: Answer,
+  desk: Desk,
+  send: (message: Outgoing) => Promise<T>,
+): Promise<T> {
+  try {
+    return await send(message);
+  } catch (cause) {
+    if (refused(cause) !== 'content') throw cause;
+    tellFault(desk, cause);
+    return send(plainest(answer));
+  }
+}
+
+// The answers of an ask as they come: the latest, and when the first and the last have come.
+
+export interface Following {
+  /** The latest so far. */
+  latest(): Answer | undefined;
+  ended(): boolean;
+  /** Resolves with the first answer, or the end. */
+  readonly first: Promise<void>;
+  readonly end: Promise<void>;
+}
+
+/** Follows a stream that never throws (bot/answer catches every fault); `onAnswer` is told of each as it comes. */
+export function following(answers: AsyncIterable<Answer>, onAnswer: (answer: Answer) => void = () => {}): Following {
+  let latest: Answer | undefined;
+  let ended = false;
+  let came: () => void = () => {};
+  const first = new Promise<void>((resolve) => {
+    came = resolve;
+  });
+  const end = (async () => {
+    try {
+      for await (const one of answers) {
+        latest = one;
+        came();
+        onAnswer(one);
+      }
+    } finally {
+      ended = true;
+      came();
+    }
+  })();
+  return { latest: () => latest, ended: () => ended, first, end };
+}
 
 /** How long the last answer is waited for before an earlier one is shown, ms. */
 const SETTLE = 700;

@@ -1,19 +1,135 @@
 /** Starts the Discord bot: by the gateway, or by HTTP where the application's public key is set. */
 
 import { REST } from '@discordjs/rest';
+import { Client, type ClientOptions, Events, GatewayDispatchEvents, Options } from 'discord.js';
 import { type APIInteraction, InteractionType } from 'discord-api-types/v10';
+import { InteractionResponseType, verifyKey } from 'discord-interactions';
 import { freshIds } from '../../chat/rate-limit.ts';
 import { asRequest } from '../../chat/request-id.ts';
-import { cameOf } from './came.ts';
-import { type Desk, waitOnClock } from './desk.ts';
 import { tellFault } from './fault.ts';
-import { connect, type Shards } from './gateway.ts';
-import { handleHttp, INTERACTIONS_PATH } from './http.ts';
-import { keepings } from './keeping.ts';
-import { looksFor } from './looks.ts';
+import { sayRestarting } from './forms.ts';
+import { cameOf } from './interaction.ts';
+import { REPLAY_WINDOW } from './limits.ts';
 import { receive } from './receive.ts';
-import { sayRestarting } from './say.ts';
-import { wireOf } from './wire.ts';
+import { type Desk, keepings, looksFor, waitOnClock, wireOf } from './types.ts';
+
+// The gateway: Discord's own connection, which reconnects, resumes and keeps to its rate limits by itself.
+
+/** Which shards this process runs, of how many there are in all. */
+export interface Shards {
+  readonly first: number;
+  readonly last: number;
+  readonly of: number;
+}
+
+export interface GatewaySettings {
+  readonly token: string;
+  readonly shards?: Shards;
+  /** Where Discord's REST interface is; its own address without one. */
+  readonly api?: string;
+  /** Told of every interaction as it came, whether or not its server or person is known. */
+  onInteraction(interaction: APIInteraction, client: Client): void;
+  /** Told of what goes wrong with the connection; it is mended by itself. */
+  onTrouble(cause: unknown): void;
+}
+
+/** A connection. */
+export interface Gateway {
+  readonly client: Client;
+  close(): Promise<void>;
+}
+
+/** A client that asks for no intent: interactions come without any, and nobody's messages or names are seen. */
+export function clientOf({ shards, api }: Pick<GatewaySettings, 'shards' | 'api'>): Client {
+  const options: ClientOptions = {
+    intents: [],
+    allowedMentions: { parse: [] },
+    // Interactions bring all that is needed: what they mention is not remembered.
+    makeCache: Options.cacheWithLimits({
+      ...Options.DefaultMakeCacheSettings,
+      GuildMemberManager: 0,
+      MessageManager: 0,
+      UserManager: 0,
+    }),
+    ...(shards
+      ? {
+          shards: Array.from({ length: shards.last - shards.first + 1 }, (_, i) => shards.first + i),
+          shardCount: shards.of,
+        }
+      : {}),
+    ...(api === undefined ? {} : { rest: { api } }),
+  };
+  return new Client(options);
+}
+
+/** Connects. Rejects when the token is refused or no shard comes up. */
+export async function connect(settings: GatewaySettings): Promise<Gateway> {
+  const client = clientOf(settings);
+  client.on(Events.Error, settings.onTrouble);
+  client.on(Events.ShardError, settings.onTrouble);
+  client.ws.on(GatewayDispatchEvents.InteractionCreate, (interaction: APIInteraction) =>
+    settings.onInteraction(interaction, client),
+  );
+  await client.login(settings.token);
+  return { client, close: () => client.destroy() };
+}
+
+// Interactions by HTTP: signed by Discord, recent, and answered by its REST interface, by any number of
+// processes.
+
+export interface HttpSettings {
+  /** The application's public key, in hexadecimal. */
+  readonly publicKey: string;
+  /** Milliseconds since 1970. */
+  now(): number;
+  /** Told of every interaction that is truly Discord's. */
+  onInteraction(interaction: APIInteraction): void;
+}
+
+/** Where Discord sends interactions. */
+export const INTERACTIONS_PATH = '/discord/interactions';
+
+/**
+ * Answers one request: 401 where it is not signed for this application or not recent, a pong for a ping, else 202 at once.
+ * The answer itself goes by the callback address, for a file in the body of this response is refused by Discord from about
+ * 150 kB on (github.com/discord/discord-api-docs issues 5250 and 5933).
+ */
+export async function handleHttp(request: Request, settings: HttpSettings): Promise<Response> {
+  const signature = request.headers.get('x-signature-ed25519') ?? '';
+  const timestamp = request.headers.get('x-signature-timestamp') ?? '';
+  const body = new Uint8Array(await request.arrayBuffer());
+  if (!isRecent(timestamp, settings.now()) || !(await isSigned(body, signature, timestamp, settings.publicKey))) {
+    return new Response('Not signed for this application.', { status: 401 });
+  }
+  const interaction = parsed(body);
+  if (!interaction) return new Response('No interaction.', { status: 400 });
+  if (interaction.type === InteractionType.Ping) return Response.json({ type: InteractionResponseType.PONG });
+  settings.onInteraction(interaction);
+  return new Response(null, { status: 202 });
+}
+
+/** A signature proves who wrote, not when: an old one may be somebody's copy. */
+function isRecent(timestamp: string, now: number): boolean {
+  return /^\d{1,12}$/.test(timestamp) && Math.abs(now - Number(timestamp) * 1000) <= REPLAY_WINDOW;
+}
+
+async function isSigned(body: Uint8Array, signature: string, timestamp: string, publicKey: string): Promise<boolean> {
+  if (!/^[0-9a-f]{128}$/i.test(signature)) return false;
+  try {
+    return await verifyKey(body, signature, timestamp, publicKey);
+  } catch {
+    return false;
+  }
+}
+
+function parsed(body: Uint8Array): APIInteraction | undefined {
+  try {
+    const read: unknown = JSON.parse(new TextDecoder().decode(body));
+    return typeof read === 'object' && read !== null && 'type' in read ? (read as APIInteraction) : undefined;
+  } catch {
+    return undefined;
+  }
+}
 
 /** What whoever runs the bot has set. */
 export interface DiscordSettings {

@@ -1,0 +1,204 @@
+/** What the Discord room is handed: the pipeline, the commands, what keeps answers, the wire, the clock, the pictures. */
+
+import type { Buffer } from 'node:buffer';
+import { API } from '@discordjs/core/http-only';
+import type { RawFile, REST } from '@discordjs/rest';
+import {
+  type APIApplicationCommandOptionChoice,
+  type APIAttachment,
+  type APIMessageTopLevelComponent,
+  type APIModalInteractionResponseCallbackData,
+  MessageFlags,
+  type RESTAPIAttachment,
+  type RESTAPIPoll,
+} from 'discord-api-types/v10';
+import type { Asker } from '../../accounts/asker.ts';
+import type { Command } from '../../chat/command.ts';
+import type { Answer } from '../../chat/pipeline.ts';
+import type { Invocation, Ports } from '../../chat/ports.ts';
+import type { Drawing } from '../../reply/drawing.ts';
+import type { FileForm, Result } from '../../reply/reply.ts';
+import type { Kept } from '../../storage/types.ts';
+import type { Came } from './interaction.ts';
+
+// Answers on their way into the store: nobody waits for it to be answered, and a press that is quicker waits
+// for them.
+
+export interface Keeping {
+  /** Whether the last answer could be kept: while none can, buttons would lead nowhere. */
+  works(): boolean;
+  /** Keeps something under an id, after what was to be kept under it before; `keep` resolves false when it could not. */
+  keep(id: string, keep: () => Promise<boolean>): Promise<boolean>;
+  /** Resolves when nothing is on its way any more under the id. */
+  settled(id: string): Promise<void>;
+}
+
+export function keepings(): Keeping {
+  const under = new Map<string, Promise<boolean>>();
+  let works = true;
+  return {
+    works: () => works,
+    async keep(id, keep) {
+      // Not before the answer itself is on its way.
+      const before: Promise<unknown> = under.get(id) ?? new Promise<void>((resolve) => setImmediate(resolve));
+      const done = before.then(keep);
+      under.set(id, done);
+      works = await done;
+      if (under.get(id) === done) under.delete(id);
+      return works;
+    },
+    settled: async (id) => void (await under.get(id)),
+  };
+}
+
+// Whose missed answers were looked for lately, so that not every ask of a person looks again.
+
+export interface Looks {
+  /** Whether it is time to look, at the moment of an interaction; then it counts as looked. */
+  due(account: string, at: number): boolean;
+  /** There is something to be found. */
+  again(account: string): void;
+}
+
+/** Another process may have noted something since. */
+const LOOK_EVERY = 10 * 60 * 1000;
+const REMEMBERED = 20_000;
+
+export function looksFor(): Looks {
+  const looked = new Map<string, number>();
+  return {
+    due(account, at) {
+      const before = looked.get(account);
+      if (before !== undefined && Math.abs(at - before) < LOOK_EVERY) return false;
+      looked.delete(account);
+      looked.set(account, at);
+      const [oldest] = looked.keys();
+      if (looked.size > REMEMBERED && oldest !== undefined) looked.delete(oldest);
+      return true;
+    },
+    again: (account) => void looked.delete(account),
+  };
+}
+
+// The way out: first responses, edits and further messages, by Discord's REST interface.
+
+/** A message as it is sent. Files are new; `attachments` lists them, and those of before that stay. */
+export interface Outgoing {
+  readonly components: readonly APIMessageTopLevelComponent[];
+  readonly attachments: readonly RESTAPIAttachment[];
+  readonly files: readonly RawFile[];
+}
+
+/** How a first response goes: a message of its own, or in place of the one whose button was pressed. */
+export interface Way {
+  readonly ephemeral: boolean;
+  readonly update: boolean;
+}
+
+/** Every call rejects with what Discord refused it with. */
+export interface Wire {
+  /** The first response; gives the attachments of the message where they are asked for. */
+  respond(to: Came, message: Outgoing, way: Way, attachments: boolean): Promise<readonly APIAttachment[]>;
+  /** Says that an answer is on its way. */
+  defer(to: Came, way: Way): Promise<void>;
+  modal(to: Came, modal: APIModalInteractionResponseCallbackData): Promise<void>;
+  choices(to: Came, choices: readonly APIApplicationCommandOptionChoice<string>[]): Promise<void>;
+  poll(to: Came, poll: RESTAPIPoll): Promise<void>;
+  /** Puts a message in place of the first response. */
+  edit(to: Came, message: Outgoing): Promise<void>;
+  followUp(to: Came, message: Outgoing, ephemeral: boolean): Promise<void>;
+}
+
+/** Nobody is ever pinged by an answer. */
+const NOBODY = { parse: [] };
+
+/** The wire over a REST client: the gateway's own, or one that only has the HTTP interface. */
+export function wireOf(rest: REST): Wire {
+  const { interactions } = new API(rest);
+  return {
+    async respond(to, message, { ephemeral, update }, attachments) {
+      const body = { ...bodyOf(message), flags: flagsOf(update ? false : ephemeral) };
+      const response = update
+        ? await interactions.updateMessage(to.id, to.token, { ...body, with_response: attachments })
+        : await interactions.reply(to.id, to.token, { ...body, with_response: attachments });
+      return response?.resource?.message?.attachments ?? [];
+    },
+    async defer(to, { ephemeral, update }) {
+      if (update) await interactions.deferMessageUpdate(to.id, to.token);
+      else await interactions.defer(to.id, to.token, ephemeral ? { flags: MessageFlags.Ephemeral } : undefined);
+    },
+    async modal(to, modal) {
+      await interactions.createModal(to.id, to.token, modal);
+    },
+    async choices(to, choices) {
+      await interactions.createAutocompleteResponse(to.id, to.token, { choices: [...choices] });
+    },
+    async poll(to, poll) {
+      await interactions.reply(to.id, to.token, { poll, allowed_mentions: NOBODY });
+    },
+    async edit(to, message) {
+      await interactions.editReply(to.application, to.token, { ...bodyOf(message), flags: flagsOf(false) });
+    },
+    async followUp(to, message, ephemeral) {
+      await interactions.followUp(to.application, to.token, { ...bodyOf(message), flags: flagsOf(ephemeral) });
+    },
+  };
+}
+
+function bodyOf({ components, attachments, files }: Outgoing) {
+  return {
+    components: [...components],
+    attachments: [...attachments],
+    files: [...files],
+    allowed_mentions: NOBODY,
+  };
+}
+
+function flagsOf(ephemeral: boolean): number {
+  return ephemeral ? MessageFlags.IsComponentsV2 | MessageFlags.Ephemeral : MessageFlags.IsComponentsV2;
+}
+
+/** A wait that can be given up. */
+export interface Wait {
+  readonly over: Promise<void>;
+  cancel(): void;
+}
+
+export interface Desk {
+  answer(invocation: Invocation): AsyncIterable<Answer>;
+  readonly commands: readonly Command[];
+  readonly habits: Invocation['habits'];
+  readonly kept: Kept;
+  /** Whether other processes are sent the same interactions. */
+  readonly shared: boolean;
+  /** Whether an id has not been seen by this process. */
+  isFresh(id: string): boolean;
+  readonly keeping: Keeping;
+  readonly looks: Looks;
+  readonly fault: Ports['fault'];
+  readonly wire: Wire;
+  toPng(drawing: Drawing): Promise<Buffer>;
+  /** Makes a file of an answer's data; without it answers say that there is none. */
+  makeFile?(data: Result, as: FileForm): Promise<Buffer>;
+  wait(milliseconds: number): Wait;
+  /** What may be typed for an option, the likeliest first. */
+  suggest(asker: Asker, command: Command, option: string, typed: string): Promise<readonly string[]>;
+}
+
+/** A wait on the machine's clock. */
+export function waitOnClock(milliseconds: number): Wait {
+  let timer: NodeJS.Timeout | undefined;
+  const over = new Promise<void>((resolve) => {
+    timer = setTimeout(resolve, milliseconds);
+  });
+  return { over, cancel: () => clearTimeout(timer) };
+}
+
+// An ask on its way into the pipeline, with what is known of it already.
+
+export interface Ask extends Pick<Invocation, 'text' | 'written'> {
+  /** The command that was chosen with nothing told: where it needs something, its form opens at once. */
+  readonly bare?: Command;
+  /** The command and what was told, where they are known without reading the text again. */
+  readonly form?: { readonly command: Command; readonly told: Readonly<Record<string, string>> };
+}
