@@ -14,7 +14,7 @@ import { keepDraft, keptDraft } from '../src/chat/form.ts';
 import { keepAnswer, keptAnswer, showAnswer } from '../src/chat/saved-replies.ts';
 import { fullName } from '../src/input/command-shape.ts';
 import { customId, VERBS } from '../src/platforms/discord/interaction.ts';
-import { FIELD, FORM } from '../src/platforms/slack/modal.ts';
+import { FIELD, FORM } from '../src/platforms/slack/forms.ts';
 import { PRESSES } from '../src/platforms/slack/press.ts';
 import { GLOBAL_SHORTCUT, MESSAGE_SHORTCUT } from '../src/platforms/slack/register.ts';
 import { accountSchema, personSchema } from '../src/project/person.ts';

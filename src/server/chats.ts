@@ -11,7 +11,7 @@ import { inTurn } from '../chat/rate-limit.ts';
 import { suggest } from '../chat/suggest.ts';
 import { makeFile } from '../documents/make.ts';
 import { toPng } from '../drawing/png.ts';
-import { slackIsTold } from '../platforms/slack/told.ts';
+import { slackIsTold } from '../platforms/slack/start.ts';
 import type { OpenStore } from '../storage/store.ts';
 import type { Config } from './config.ts';
 import type { Ending } from './ending.ts';

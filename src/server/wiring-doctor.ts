@@ -1,7 +1,7 @@
 /** Looks at everything that the bot needs before it is started, and changes nothing. */
 
 import { dirname } from 'node:path';
-import { slackIsTold, slackLacks } from '../platforms/slack/told.ts';
+import { slackIsTold, slackLacks } from '../platforms/slack/start.ts';
 import { type Config, configDoubts, readConfig } from './config.ts';
 import { doubt, type Finding, fault, ok } from './doctor.ts';
 import { folderFinding, nodeFinding, portFinding } from './doctor-machine.ts';

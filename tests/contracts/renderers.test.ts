@@ -9,8 +9,13 @@ import {
   renderSources as discordSources,
   render as renderDiscord,
 } from '../../src/platforms/discord/render.ts';
-import { drawingsOf } from '../../src/platforms/slack/pictures.ts';
-import { type Message, renderPart, render as renderSlack, renderSources } from '../../src/platforms/slack/render.ts';
+import {
+  drawingsOf,
+  type Message,
+  renderPart,
+  render as renderSlack,
+  renderSources,
+} from '../../src/platforms/slack/render.ts';
 import { pictureFile } from '../../src/platforms/slack/upload.ts';
 import { render as renderTerminal } from '../../src/platforms/terminal/render.ts';
 import { render as renderPage } from '../../src/platforms/web/render.ts';

@@ -1,7 +1,7 @@
 /** What a person typed, out of what Slack sends. */
 
 import { expect, it } from 'vitest';
-import { typedText } from '../../src/platforms/slack/typed.ts';
+import { typedText } from '../../src/platforms/slack/ask.ts';
 
 it.each([
   ['planks 12&lt;14 &amp; 3&gt;2', 'planks 12<14 & 3>2'],

@@ -2,8 +2,8 @@
 
 import { type types, webApi } from '@slack/bolt';
 import { RESPONSE } from './limits.ts';
-import type { ResponseUrl, Where } from './ports.ts';
 import type { Message } from './render.ts';
+import type { ResponseUrl, Where } from './types.ts';
 import type { Shared } from './upload.ts';
 
 /** What became of a message: posted, and how it can be replaced; `refused` where Slack does not take its blocks. */

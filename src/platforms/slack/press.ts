@@ -7,10 +7,9 @@ import { keptAnswer, showAnswer } from '../../chat/saved-replies.ts';
 import { SLACK } from '../../text/chat-text.ts';
 import { answerAsk, formOf, openForm } from './ask.ts';
 import type { Press } from './buttons.ts';
-import { sendFiles, sendMessages, sendPart, sendPictures } from './part.ts';
-import type { Party, SlackPorts } from './ports.ts';
 import { renderSources } from './render.ts';
-import { showInChannel, tell, tellGone } from './send.ts';
+import { sendFiles, sendMessages, sendPart, sendPictures, showInChannel, tell, tellGone } from './send.ts';
+import type { Party, SlackPorts } from './types.ts';
 
 /** What was pressed: the action's id, and the value that it carries. */
 export interface Pressed {

@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import { type App, type Receiver, type ReceiverEvent, ReceiverMultipleAckError, verifySlackRequest } from '@slack/bolt';
 import { CLOCK_MILLISECONDS } from './limits.ts';
-import type { SlackPorts } from './ports.ts';
+import type { SlackPorts } from './types.ts';
 
 export interface Gate extends Pick<SlackPorts, 'now' | 'isFresh' | 'fault'> {
   readonly signingSecret: string;

@@ -1,17 +1,162 @@
 /** An answer as Slack messages: pure, total, its headline and cautions whole, nothing in it taken as markup. */
 
+import type { webApi } from '@slack/bolt';
 import { oneLine } from '../../chat/files.ts';
 import { assumedOf, isPart, offersOf, type Part } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
-import type { Reply } from '../../reply/reply.ts';
+import type { Drawing } from '../../reply/drawing.ts';
+import { ADDRESS, type Block, type Caution, type Problem, type Reply } from '../../reply/reply.ts';
 import { CHAT, SLACK, sayFault } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';
-import { blockBlocks, cautionBlocks, pictureBlocks, problemBlocks } from './blocks.ts';
+import { Unworked } from '../../workers/queue.ts';
 import { answerRows, problemRows } from './buttons.ts';
-import { INLINE, MESSAGE, MOST_PICTURES } from './limits.ts';
-import { pagesOf } from './pages.ts';
-import { drawingsOf } from './pictures.ts';
-import { cut, EMPTY, escaped, type SlackBlock, said, saidLines, sizeOf } from './rich.ts';
+import { IMAGE, INLINE, MESSAGE, MOST_PICTURES } from './limits.ts';
+import {
+  cut,
+  EMPTY,
+  escaped,
+  plainText,
+  type SlackBlock,
+  said,
+  saidCode,
+  saidLines,
+  saidTable,
+  sizeOf,
+} from './rich.ts';
+import type { SlackPorts } from './types.ts';
+import { pictureFile, type Shared, upload } from './upload.ts';
+
+// The parts of an answer as Slack blocks: every kind of block, problems, cautions.
+
+/** A block of a reply; `file`: its uploaded picture, where it is one. */
+export function blockBlocks(block: Block, file?: string): readonly SlackBlock[] {
+  switch (block.kind) {
+    case 'text':
+      return said(block.text);
+    case 'facts':
+      return saidLines(
+        block.title,
+        block.facts.map(({ label, value, opens }) => ({
+          label: `${label}:`,
+          text: value,
+          opens: opens === true && ADDRESS.test(value),
+        })),
+      );
+    case 'table':
+      return saidTable(block);
+    case 'steps':
+      return saidLines(
+        block.title,
+        block.steps.map((text, i) => ({ label: `${i + 1}.`, text })),
+      );
+    case 'checklist':
+      return saidLines(
+        block.title,
+        block.items.map((text) => ({ label: '☐', text })),
+      );
+    case 'picture':
+      return pictureBlocks(block.drawing, file);
+  }
+}
+
+/** A picture by its uploaded file; without one by what it shows. */
+export function pictureBlocks({ title, alt }: Drawing, file: string | undefined): readonly SlackBlock[] {
+  if (file === undefined) return saidLines(title, [{ text: alt }]);
+  const alt_text = cut(oneLine(alt) || EMPTY, IMAGE.alt);
+  return [{ type: 'image', slack_file: { id: file }, alt_text, title: plainText(title, IMAGE.title) }];
+}
+
+/** Each problem with what was read, and what to type: behind each, or once below when one ask mends all. */
+export function problemBlocks(problems: readonly Problem[]): readonly SlackBlock[] {
+  const shared = problems.length > 1 && new Set(problems.map(({ fix }) => fix)).size === 1;
+  const typed = (fix: string | undefined): readonly SlackBlock[] =>
+    fix === undefined
+      ? []
+      : [...saidLines(undefined, [{ label: `${CHAT.type}:`, text: '' }]), ...saidCode(`/floorhand ${oneLine(fix)}`)];
+  return [
+    ...said(CHAT.problem, true),
+    ...problems.flatMap(({ option, got, expected, fix }) => [
+      ...saidLines(undefined, [
+        { label: `${option}:`, text: expected },
+        { label: `${CHAT.read}:`, text: got === '' ? CHAT.nothing : got },
+      ]),
+      ...(shared ? [] : typed(fix)),
+    ]),
+    ...(shared ? typed(problems[0]?.fix) : []),
+  ];
+}
+
+/** Every caution whole. */
+export function cautionBlocks(cautions: readonly Caution[]): readonly SlackBlock[] {
+  return cautions.length === 0
+    ? []
+    : saidLines(
+        CHAT.cautions,
+        cautions.map(({ text }) => ({ label: '•', text })),
+      );
+}
+
+// Blocks packed into messages that Slack takes: so many blocks, so many characters, one table each.
+
+/** The blocks of each message, in order; none is empty. */
+export function pagesOf(blocks: readonly SlackBlock[]): readonly (readonly SlackBlock[])[] {
+  const pages: SlackBlock[][] = [];
+  let [size, tables] = [0, 0];
+  for (const block of blocks) {
+    const [length, table] = [sizeOf(block), block.type === 'table' ? 1 : 0];
+    const page = pages.at(-1);
+    const full =
+      !page || page.length >= MESSAGE.body || size + length > MESSAGE.characters || tables + table > MESSAGE.tables;
+    if (full) {
+      pages.push([block]);
+      [size, tables] = [length, table];
+      continue;
+    }
+    page.push(block);
+    size += length;
+    tables += table;
+  }
+  return pages;
+}
+
+// The pictures of an answer: drawn, uploaded for its messages, and shared as files where no message takes
+// them.
+
+export interface Pictures {
+  readonly drawn: readonly { readonly drawing: Drawing; readonly png: Buffer }[];
+  /** Ids of the uploaded files by the place of their block. */
+  readonly files: ReadonlyMap<number, string>;
+}
+
+/** Draws and uploads the first pictures of a reply; one that fails is told to whoever runs the bot, and the answer stands without it. */
+export async function picturesOf(reply: Reply, client: webApi.WebClient, ports: SlackPorts): Promise<Pictures> {
+  const made = await Promise.all(
+    drawingsOf(reply)
+      .slice(0, MOST_PICTURES)
+      .map(async ({ place, drawing }) => {
+        try {
+          const png = await ports.toPng(drawing);
+          return { place, drawing, png, file: await upload(client, pictureFile(drawing, png)) };
+        } catch (cause) {
+          // Too many pictures at once are no fault: the figures stand, and pressing once more draws them.
+          if (!(cause instanceof Unworked)) ports.fault('slack', cause);
+          return undefined;
+        }
+      }),
+  );
+  const drawn = made.filter((one) => one !== undefined);
+  return { drawn, files: new Map(drawn.map(({ place, file }) => [place, file])) };
+}
+
+/** The drawings of a reply by the place of their block. */
+export function drawingsOf({ blocks }: Reply): readonly { readonly place: number; readonly drawing: Drawing }[] {
+  return blocks.flatMap((block, place) => (block.kind === 'picture' ? [{ place, drawing: block.drawing }] : []));
+}
+
+/** Shares drawn pictures as files of their own. Rejects when Slack takes one of them nowhere. */
+export async function sharePictures(drawn: Pictures['drawn'], client: webApi.WebClient, place: Shared): Promise<void> {
+  for (const { drawing, png } of drawn) await upload(client, pictureFile(drawing, png), place);
+}
 
 /** What is sent: `text` is the notification, and what a client without blocks shows. */
 export interface Message {

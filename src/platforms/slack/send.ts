@@ -1,19 +1,236 @@
 /** Sends the answers of one ask: what stands at once, the last in its place, pictures in it, files where it is long. */
 
 import { accountKey } from '../../accounts/asker.ts';
+import { fileStem, oneLine, sheetCsv, sheetText } from '../../chat/files.ts';
 import { keepDraft } from '../../chat/form.ts';
+import { isPart } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import { keepAnswer, mintId } from '../../chat/saved-replies.ts';
-import type { Reply } from '../../reply/reply.ts';
+import type { Block, Reply } from '../../reply/reply.ts';
 import { Outage } from '../../storage/types.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
-import { sendMade } from './made.ts';
-import { type Send, sendEach, toAskerPictured, toChannelPictured, type Way } from './pictured.ts';
-import { type Pictures, picturesOf } from './pictures.ts';
-import type { Party, SlackPorts } from './ports.ts';
-import { type Posted, postTo } from './post.ts';
-import { note, render, renderPictures, type Showing } from './render.ts';
-import { settled } from './settle.ts';
+import { FILES } from '../../text/sheets-text.ts';
+import { Unworked } from '../../workers/queue.ts';
+import { MOST_MESSAGES } from './limits.ts';
+import { isDirect, type Post, type Posted, postTo, replaceable } from './post.ts';
+import {
+  drawingsOf,
+  type Message,
+  note,
+  type Pictures,
+  picturesOf,
+  render,
+  renderPart,
+  renderPictures,
+  type Showing,
+  sharePictures,
+} from './render.ts';
+import { said } from './rich.ts';
+import type { Party, SlackPorts } from './types.ts';
+import { pictureFile, type Upload, upload } from './upload.ts';
+
+// The files that an answer comes with, made and put where the asker alone sees them.
+
+/** Sends them to the asker's direct messages with the app; one that fails is told, and the others come. */
+export async function sendMade(
+  { files = [], data }: Reply,
+  post: Post,
+  { client, where }: Party,
+  { makeFile, fault }: SlackPorts,
+): Promise<void> {
+  if (files.length === 0) return;
+  const place = await post.directPlace(note(SLACK.fileIntro));
+  let sent = 0;
+  for (const { name, title, as } of files) {
+    try {
+      const bytes = await makeFile?.(data, as);
+      if (!bytes) throw new Error('nobody makes files');
+      await upload(client, { name, title: oneLine(title), bytes }, place);
+      sent += 1;
+    } catch (cause) {
+      if (!(cause instanceof Unworked)) fault('slack', cause);
+      await post.toAsker(note(FILES.notMade(title)));
+    }
+  }
+  if (sent > 0 && place.channel !== where.channel) await post.toAsker(note(SLACK.sent(sent)));
+}
+
+// Sends an answer with its pictures so that whoever sees it sees them: Slack gives a file to those who see a
+// message that stays, and to nobody by one for the asker alone.
+
+/** Waits before a picture just uploaded is tried again: Slack takes about a second to have it ready. */
+const PICTURE_WAITS = [1000, 2500];
+
+/** An answer to send, with uploaded pictures. */
+export interface Pictured {
+  readonly pictures: Pictures;
+  /** The pictures by themselves. */
+  readonly alone: Message;
+  /** Its messages, pictures in them or told by what they show; `direct`: told to be in the direct messages too. */
+  messages(drawn: boolean, direct: boolean): readonly Message[];
+}
+
+/** What an answer is sent with. */
+export interface Way {
+  readonly post: Post;
+  readonly party: Party;
+  readonly ports: SlackPorts;
+}
+
+/** One message on its way; undefined where there is none. */
+export type Send = (message: Message, before?: Posted) => Promise<Posted | undefined>;
+
+/** Sends messages one after the other, the first in place of an earlier one; gives what became of the first, undefined where the way is closed. */
+export async function sendEach(
+  messages: readonly Message[],
+  send: Send,
+  before: Posted | undefined,
+  { fault }: SlackPorts,
+): Promise<Posted | undefined> {
+  let first: Posted | undefined;
+  for (const [i, message] of messages.entries()) {
+    const replaced = i === 0 ? before : undefined;
+    let posted = await send(message, replaced);
+    if (posted?.by === 'refused') {
+      fault('slack', new Error(`blocks that Slack refuses: ${JSON.stringify(message.blocks).slice(0, 2000)}`));
+      posted = await send({ text: message.text, blocks: said(message.text) }, replaced);
+    }
+    if (!posted) return undefined;
+    first ??= posted;
+  }
+  return first;
+}
+
+/** To the asker alone. Rejects when no way is left. */
+export async function toAskerPictured(
+  out: Pictured,
+  before: Posted | undefined,
+  way: Way,
+): Promise<Posted | undefined> {
+  const { post, party, ports } = way;
+  const send: Send = (message, replaced) => post.toAsker(message, replaced);
+  if (party.where.channel === undefined || isDirect(party.where.channel)) return sendLasting(out, send, before, way);
+  const placed = await inDirect(out, way);
+  if (placed === undefined) return sendEach(out.messages(false, false), send, before, ports);
+  if (placed) {
+    const posted = await sendDrawn(out, true, send, before, ports);
+    return posted === 'refused' ? sendEach(out.messages(false, true), send, before, ports) : posted;
+  }
+  const plain = out.messages(false, true);
+  const stands = await sendEach(plain, send, before, ports);
+  if (!(await soon(async () => (await post.toDirect(out.alone)).by === 'message', ports))) {
+    await shareIn(await post.directPlace(note(SLACK.pictureIntro)), out, way);
+  } else if (plain.length === 1 && replaceable(stands, party.where)) await sendDrawn(out, true, send, stands, ports);
+  return stands;
+}
+
+/** To everybody in the channel; undefined where the app may not post there. */
+export async function toChannelPictured(out: Pictured, way: Way): Promise<Posted | undefined> {
+  const { post, ports } = way;
+  const lasting = await sendLasting(out, (message) => post.toChannel(message, 'lasting'), undefined, way);
+  if (lasting) return lasting;
+  const posted = await sendEach(out.messages(false, false), (message) => post.toChannel(message), undefined, ports);
+  if (posted) await post.toAsker(note(SLACK.noPictureThere));
+  return posted;
+}
+
+/** Where messages stay: the pictures stand in the answer, or come behind it as soon as Slack has them ready. */
+async function sendLasting(
+  out: Pictured,
+  send: Send,
+  before: Posted | undefined,
+  way: Way,
+): Promise<Posted | undefined> {
+  const { post, party, ports } = way;
+  // What is replaced was posted without files, and nothing says that a change gives them to its readers.
+  const posted = before ? 'refused' : await sendDrawn(out, false, send, undefined, ports);
+  if (posted === undefined) return undefined;
+  if (posted !== 'refused') {
+    // The direct messages of two people: it went by the response address, for the asker alone.
+    if (posted.by !== 'message' && (await inDirect(out, way))) await post.toAsker(note(SLACK.picturesSent));
+    return posted;
+  }
+  const stands = await sendEach(out.messages(false, false), send, before, ports);
+  if (!stands || (await soon(async () => isThere(await send(out.alone)), ports))) return stands;
+  const { channel, thread } = party.where;
+  const place =
+    channel === undefined || isDirect(channel)
+      ? await post.directPlace(note(SLACK.pictureIntro))
+      : { channel, ...(thread === undefined ? {} : { thread }) };
+  await shareIn(place, out, way);
+  return stands;
+}
+
+/** The answer with its pictures; `refused` where Slack does not have them ready. */
+async function sendDrawn(
+  out: Pictured,
+  direct: boolean,
+  send: Send,
+  before: Posted | undefined,
+  ports: SlackPorts,
+): Promise<Posted | 'refused' | undefined> {
+  const [first, ...rest] = out.messages(true, direct);
+  const posted = first && (await send(first, before));
+  if (!posted) return undefined;
+  if (posted.by === 'refused') return 'refused';
+  await sendEach(rest, send, undefined, ports);
+  return posted;
+}
+
+/** Whether the pictures could be put into the asker's direct messages at once; undefined where there is no way to them. */
+async function inDirect({ alone }: Pictured, { post, ports }: Way): Promise<boolean | undefined> {
+  try {
+    return (await post.toDirect(alone)).by === 'message';
+  } catch (cause) {
+    ports.fault('slack', cause);
+    return undefined;
+  }
+}
+
+/** Tries until it is done, a few times. */
+async function soon(done: () => Promise<boolean>, { wait }: SlackPorts): Promise<boolean> {
+  for (const pause of PICTURE_WAITS) {
+    await wait(pause);
+    if (await done()) return true;
+  }
+  return false;
+}
+
+function isThere(posted: Posted | undefined): boolean {
+  return posted !== undefined && posted.by !== 'refused';
+}
+
+function shareIn(place: Parameters<typeof sharePictures>[2], out: Pictured, { party }: Way): Promise<void> {
+  return sharePictures(out.pictures.drawn, party.client, place);
+}
+
+// Better answers waited for a moment: what stands then is shown at once, and the last one in its place.
+
+/** An answer to show; `final` when no other follows. */
+export interface Settled<T> {
+  readonly value: T;
+  readonly final: boolean;
+}
+
+/** The last value alone where it comes within the patience; else the one that stands then, and the last. None of none. */
+export async function* settled<T>(values: AsyncIterable<T>, patience: () => Promise<void>): AsyncGenerator<Settled<T>> {
+  const coming = values[Symbol.asyncIterator]();
+  const late = patience().then(() => 'late' as const);
+  let standing: { readonly value: T } | undefined;
+  let shown = false;
+  for (;;) {
+    const next = coming.next();
+    let came = standing && !shown ? await Promise.race([next, late]) : await next;
+    if (came === 'late') {
+      if (standing) yield { value: standing.value, final: false };
+      shown = true;
+      came = await next;
+    }
+    if (came.done === true) break;
+    standing = { value: came.value };
+  }
+  if (standing) yield { value: standing.value, final: true };
+}
 
 /** What was asked, and the answers as they come. */
 export interface Asked {
@@ -135,4 +352,67 @@ export async function tell(text: string, party: Party, ports: SlackPorts): Promi
 /** That a kept answer is not to be had. */
 export function tellGone(party: Party, ports: SlackPorts): Promise<void> {
   return tell(CHAT.gone('/floorhand'), party, ports);
+}
+
+// The long parts of a kept answer, sent when asked for: in messages while they are few, else as a text file
+// and spreadsheets.
+
+/** Spreadsheets attached at once. */
+const MOST_TABLES = 10;
+
+/** Sends one part; false when the answer has none there. */
+export async function sendPart(reply: Reply, place: number, party: Party, ports: SlackPorts): Promise<boolean> {
+  const block = reply.blocks[place];
+  const messages = renderPart(reply, place);
+  if (!block || !messages) return false;
+  if (messages.length <= MOST_MESSAGES) await sendMessages(messages, party, ports);
+  else await sendFiles(reply, [block], party, ports);
+  return true;
+}
+
+/** Messages of our own making, one after the other, to the asker. */
+export async function sendMessages(messages: readonly Message[], party: Party, ports: SlackPorts): Promise<void> {
+  const post = postTo(party.client, party.where, ports.now);
+  for (const message of messages) await post.toAsker(message);
+}
+
+/** Sends the whole answer, or some blocks of it, as files to the asker's direct messages with the app. */
+export async function sendFiles(
+  reply: Reply,
+  blocks: readonly Block[],
+  party: Party,
+  ports: SlackPorts,
+): Promise<void> {
+  const post = postTo(party.client, party.where, ports.now);
+  const files = filesOf(reply, blocks);
+  const place = await post.directPlace(note(SLACK.fileIntro));
+  for (const file of files) await upload(party.client, file, place);
+  if (place.channel !== party.where.channel) await post.toAsker(note(SLACK.sent(files.length)));
+}
+
+/** Sends every picture as a file to the asker's direct messages with the app. */
+export async function sendPictures(reply: Reply, party: Party, ports: SlackPorts): Promise<void> {
+  const post = postTo(party.client, party.where, ports.now);
+  const place = await post.directPlace(note(SLACK.pictureIntro));
+  for (const { drawing } of drawingsOf(reply)) {
+    await upload(party.client, pictureFile(drawing, await ports.toPng(drawing)), place);
+  }
+  if (place.channel !== party.where.channel) await post.toAsker(note(SLACK.picturesSent));
+}
+
+/** A text file of everything, and a CSV for each table. */
+export function filesOf(reply: Reply, blocks: readonly Block[]): readonly Upload[] {
+  const [first] = blocks;
+  const one = blocks.length === 1 && first && isPart(first) ? first.title : undefined;
+  const name = (title: string, end: string): string => `${fileStem(title) || 'floorhand'}.${end}`;
+  const title = oneLine(one ?? reply.headline);
+  const tables = blocks.flatMap((block) => (block.kind === 'table' ? [block] : [])).slice(0, MOST_TABLES);
+  return [
+    { name: name(one ?? reply.data.kind, 'txt'), title, bytes: Buffer.from(sheetText(reply, blocks)) },
+    ...tables.map((table) => ({
+      name: name(table.title, 'csv'),
+      title: oneLine(table.title) || 'csv',
+      bytes: Buffer.from(`\ufeff${sheetCsv(table)}`),
+    })),
+  ];
 }

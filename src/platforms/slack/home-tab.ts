@@ -1,16 +1,20 @@
 /** The Home tab: how to ask, forms to start with, and the project in use. */
 
 import type { types } from '@slack/bolt';
+import { accountKey } from '../../accounts/asker.ts';
 import type { Command } from '../../chat/command.ts';
 import { commandNamed } from '../../chat/form.ts';
 import { type Offers, offersOf } from '../../chat/offers.ts';
+import type { Answer } from '../../chat/pipeline.ts';
+import { keepAnswer, mintId } from '../../chat/saved-replies.ts';
 import { fullName, listed } from '../../input/command-shape.ts';
 import type { Block, Reply } from '../../reply/reply.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
-import { blockBlocks } from './blocks.ts';
 import { answerRows, openButton, optionOf, rowsOf } from './buttons.ts';
 import { HOME_CHARACTERS, SELECT, VIEW } from './limits.ts';
+import { blockBlocks } from './render.ts';
 import { cut, plainText, type SlackBlock, said, saidLines, sizeOf } from './rich.ts';
+import type { Party, SlackPorts } from './types.ts';
 
 /** Commands with a button of their own. */
 const FIRST = ['floor planks', 'trim list', 'prep tearout'];
@@ -117,5 +121,30 @@ function glanceAt(block: Block): readonly SlackBlock[] {
       return [];
     default:
       return blockBlocks(block);
+  }
+}
+
+// Draws the Home tab of one person from what they keep, and publishes it.
+
+/** Publishes it. Rejects when Slack does not take it. */
+export async function publishHome(party: Party, ports: SlackPorts): Promise<void> {
+  const project: HomeReply[] = [];
+  const asks = (await ports.holds(party.asker).catch(() => false)) ? homeAsks(ports.commands) : [];
+  for (const text of asks) {
+    let last: Answer | undefined;
+    for await (const one of ports.answer({ asker: party.asker, habits: ports.habits, text })) last = one;
+    if (last && 'headline' in last) project.push(await kept(text, last, party, ports));
+  }
+  await party.client.views.publish({ user_id: party.where.user, view: homeView(ports.commands, project) });
+}
+
+async function kept(text: string, reply: Reply, { asker }: Party, ports: SlackPorts): Promise<HomeReply> {
+  const id = mintId();
+  try {
+    await keepAnswer(ports.kept, id, { by: accountKey(asker), text, reply, shown: false });
+    return { reply, id };
+  } catch (cause) {
+    ports.fault(id, cause);
+    return { reply, id: undefined };
   }
 }
