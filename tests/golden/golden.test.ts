@@ -2,8 +2,8 @@
 
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { toJson } from '../../src/platforms/terminal/json.ts';
 import { render } from '../../src/platforms/terminal/render.ts';
+import { toJson } from '../../src/platforms/terminal/send.ts';
 import { answerTo } from '../bot/asked.ts';
 import { checkFloor } from '../outside/floor-checker.ts';
 import { GOLDEN_ASKS } from './golden-asks.ts';

@@ -4,8 +4,8 @@ import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { keepHistory, readHistory } from '../../src/platforms/terminal/history.ts';
-import { HISTORY } from '../../src/platforms/terminal/limits.ts';
+import { keepHistory, readHistory } from '../../src/platforms/terminal/receive.ts';
+import { HISTORY } from '../../src/platforms/terminal/render.ts';
 
 let folder: string;
 beforeEach(() => {

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { type ExitCode, toJson, worst } from '../../src/platforms/terminal/json.ts';
+import { type ExitCode, toJson, worst } from '../../src/platforms/terminal/send.ts';
 import { unsafe } from '../../src/reply/reply.ts';
 import { ASKER, answerTo } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';

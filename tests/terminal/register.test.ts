@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { completions, valueTyped } from '../../src/platforms/terminal/register.ts';
+import { completions, valueTyped } from '../../src/platforms/terminal/receive.ts';
 
 describe('completions', () => {
   it('of nothing are all commands, with and without their group', () => {

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { narrowestTable, tableLines } from '../../src/platforms/terminal/table.ts';
+import { narrowestTable, tableLines } from '../../src/platforms/terminal/render.ts';
 
 describe('a table', () => {
   it('is as wide as its text', () => {

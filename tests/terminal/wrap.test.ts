@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { wrap } from '../../src/platforms/terminal/wrap.ts';
+import { wrap } from '../../src/platforms/terminal/render.ts';
 
 const width = fc.integer({ min: 1, max: 60 });
 const anyText = fc.oneof(fc.string({ unit: 'binary', maxLength: 200 }), fc.lorem({ maxCount: 40 }));

@@ -6,9 +6,122 @@ import type { Answer } from '../../chat/pipeline.ts';
 import type { Block, Caution, Reply } from '../../reply/reply.ts';
 import { sayFault, TERMINAL } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';
-import { NARROWEST_TABLE } from './limits.ts';
-import { narrowestTable, tableLines } from './table.ts';
-import { wrap } from './wrap.ts';
+
+// What a terminal can show.
+
+/** Columns when the terminal does not tell its own. */
+export const COLUMNS = 80;
+/** Narrower than this, tables are written as lists. */
+export const NARROWEST_TABLE = 48;
+/** Lines of history kept. */
+export const HISTORY = 500;
+
+// What a terminal must not be sent: control characters that an asker's own words could hold.
+
+/** The text with a space in place of every control character and every mark that turns the writing direction. */
+export function plain(text: string): string {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+  return text.replace(/[\u0000-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g, ' ');
+}
+
+// Text wrapped to a width, at spaces where there are any, and never inside a measure.
+
+/** Spaces that hold together what is read together: `24 3/4"`, `604 mm`, `no. 12`, `6 x 48`. */
+const HELD =
+  /(?<=\d) (?=\d+\/\d)|(?<=[\d"'/]) (?=(?:mm|cm|m|m²|in|ft|sq ft|yd|kg|lb|%|€)(?![\p{L}\d]))|(?<=\bno\.) (?=\d)|(?<=\d['′]) (?=\d)|(?<=\bsq) (?=ft\b)|(?<=\d["']?) (?=[x×] \d)|(?<=\d["']? [x×]) (?=\d)/gu;
+const HOLD = '\u00a0';
+
+/** Lines no longer than `width` characters, without control characters; a longer word is broken. Empty text is one empty line. */
+export function wrap(text: string, width: number): readonly string[] {
+  const room = Math.max(1, width);
+  const lines: string[] = [];
+  let line = '';
+  for (const word of words(text, room)) {
+    let rest = word;
+    if (line !== '' && length(line) + 1 + length(rest) <= room) {
+      line += ` ${rest}`;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    while (length(rest) > room) {
+      lines.push([...rest].slice(0, room).join(''));
+      rest = [...rest].slice(room).join('');
+    }
+    line = rest;
+  }
+  lines.push(line);
+  return lines;
+}
+
+/** What is kept on one line, if it fits on one. */
+function words(text: string, room: number): readonly string[] {
+  const held = plain(text).replace(/\s+/g, ' ').replace(HELD, HOLD);
+  return held.split(' ').flatMap((word) => {
+    const loose = word.replaceAll(HOLD, ' ');
+    return length(loose) > room ? loose.split(' ') : [loose];
+  });
+}
+
+function length(text: string): number {
+  return [...text].length;
+}
+
+// A table in characters: columns as wide as their text, the last ones wrapped to fit.
+
+const GAP = 2;
+const NARROWEST_COLUMN = 8;
+
+/** The width below which so many columns do not fit. */
+export function narrowestTable(columns: number): number {
+  return columns * (NARROWEST_COLUMN + GAP) - GAP;
+}
+
+/** Lines of a table no wider than `width`; every cell is kept whole, wrapped where it must be. */
+export function tableLines(
+  columns: readonly string[],
+  rows: readonly (readonly string[])[],
+  width: number,
+): readonly string[] {
+  const room = width - GAP * (columns.length - 1);
+  const widest = (heads: readonly (readonly string[])[]): readonly number[] =>
+    heads.map((head, i) => Math.max(...[...head, ...rows.map((row) => row[i] ?? '')].map((cell) => [...cell].length)));
+  const natural = widest(columns.map((column) => [column]));
+  // Long heads give way before cells do.
+  const tight = widest(columns.map((column) => column.split(/\s+/)));
+  const widths = squeezed(sum(natural) <= room ? natural : tight, room);
+  const line = (cells: readonly string[]): readonly string[] => {
+    const wrapped = widths.map((wide, i) => wrap(cells[i] ?? '', wide));
+    const height = Math.max(...wrapped.map((lines) => lines.length));
+    return Array.from({ length: height }, (_, k) =>
+      wrapped
+        .map((lines, i) => pad(lines[k] ?? '', widths[i] ?? 0))
+        .join(' '.repeat(GAP))
+        .trimEnd(),
+    );
+  };
+  const rule = widths.map((wide) => '-'.repeat(wide)).join(' '.repeat(GAP));
+  return [...line(columns), rule, ...rows.flatMap(line)];
+}
+
+/** Widths that fit: the widest columns give way first, none below the narrowest. */
+function squeezed(natural: readonly number[], room: number): readonly number[] {
+  const widths = [...natural];
+  for (let total = sum(widths); total > room; total--) {
+    const widest = widths.indexOf(Math.max(...widths));
+    const now = widths[widest] ?? 0;
+    if (now <= NARROWEST_COLUMN) break;
+    widths[widest] = now - 1;
+  }
+  return widths;
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
+
+function pad(text: string, width: number): string {
+  return text + ' '.repeat(Math.max(0, width - [...text].length));
+}
 
 /** Columns to write in, and whether the terminal shows colour. */
 export interface Sheet {

@@ -1,13 +1,113 @@
 /** Sends answers to a terminal, or as JSON lines to a program. */
 
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { Writable } from 'node:stream';
+import { fileStem } from '../../chat/files.ts';
 import type { Answer } from '../../chat/pipeline.ts';
+import { toPng } from '../../drawing/png.ts';
+import type { Drawing } from '../../reply/drawing.ts';
+import type { FileForm, Result } from '../../reply/reply.ts';
+import { TERMINAL } from '../../text/chat-text.ts';
 import { DRAWING } from '../../text/drawing-text.ts';
-import { type FilesTo, savedFiles } from './files.ts';
-import { type ExitCode, toJson } from './json.ts';
-import { COLUMNS } from './limits.ts';
-import { drawingsOf, savePictures } from './pictures.ts';
-import { render } from './render.ts';
+import { FILES } from '../../text/sheets-text.ts';
+import { COLUMNS, render } from './render.ts';
+
+// Saves an answer's pictures as PNG files in a folder, each under a name made from its title.
+
+/** The drawings of an answer in order; none of a Problem, a Refusal or a fault. */
+export function drawingsOf(answer: Answer): readonly Drawing[] {
+  if (!('blocks' in answer)) return [];
+  return answer.blocks.flatMap((block) => (block.kind === 'picture' ? [block.drawing] : []));
+}
+
+/**
+ * Saves drawings and gives their paths in order. The same drawing gets the same name again; another of that title gets a
+ * number after it, so that no file is ever written over. Rejects when the folder cannot be written to.
+ */
+export async function savePictures(drawings: readonly Drawing[], folder: string): Promise<readonly string[]> {
+  if (drawings.length > 0) await mkdir(folder, { recursive: true });
+  const paths: string[] = [];
+  // One after the other: each is large, and two of one title must not meet.
+  for (const drawing of drawings)
+    paths.push(await save(await toPng(drawing), fileStem(drawing.title) || DRAWING.file, 'png', folder));
+  return paths;
+}
+
+/** Saves bytes under a name that no other file has. */
+export async function save(bytes: Buffer, stem: string, ending: string, folder: string): Promise<string> {
+  for (let number = 1; ; number++) {
+    const path = join(folder, `${stem}${number === 1 ? '' : `-${number}`}.${ending}`);
+    try {
+      await writeFile(path, bytes, { flag: 'wx' });
+      return path;
+    } catch (cause) {
+      if (!(cause instanceof Error && 'code' in cause && cause.code === 'EEXIST')) throw cause;
+    }
+    if (bytes.equals(await readFile(path))) return path;
+  }
+}
+
+// Saves the files that an answer comes with, each under its own name.
+
+/** Where files go, and who makes them of an answer's data. */
+export interface FilesTo {
+  readonly folder: string;
+  makeFile(data: Result, as: FileForm): Promise<Buffer>;
+}
+
+/** A line for each file: where it is, or why it is not there. Rejects with what the maker throws. */
+export async function savedFiles(answer: Answer, { folder, makeFile }: FilesTo): Promise<readonly string[]> {
+  if (!('headline' in answer) || !answer.files || answer.files.length === 0) return [];
+  const lines: string[] = [];
+  try {
+    await mkdir(folder, { recursive: true });
+    // One after the other: each is large, and two of one name must not meet.
+    for (const { name, as } of answer.files) {
+      const [stem, ending] = [name.slice(0, name.lastIndexOf('.')), name.slice(name.lastIndexOf('.') + 1)];
+      lines.push(FILES.saved(await save(await makeFile(answer.data, as), stem, ending, folder)));
+    }
+  } catch (cause) {
+    if (!(cause instanceof Error && 'code' in cause && 'syscall' in cause)) throw cause;
+    lines.push(FILES.notSaved(folder, cause.message));
+  }
+  return lines;
+}
+
+// Answers as JSON objects for programs, with the exit code each stands for.
+
+/** What a program is told: the object to print, and the exit code. */
+export interface Told {
+  readonly object: unknown;
+  readonly code: ExitCode;
+}
+
+/** 0 answered, 1 a fault of ours, 3 a refusal, 2 problems to mend. */
+export type ExitCode = 0 | 1 | 2 | 3;
+
+/** From worst to least: a fault of ours, a refusal, problems to mend. */
+const WORST: readonly ExitCode[] = [1, 3, 2, 0];
+
+/** The object for an answer; no answer at all is a fault. */
+export function toJson(answer: Answer): Told {
+  if ('reference' in answer) return { object: { fault: { reference: answer.reference } }, code: 1 };
+  if ('problems' in answer) {
+    const { problems, example } = answer;
+    const next = example === undefined ? {} : { next: [{ label: TERMINAL.example, request: example }] };
+    return { object: { problems, ...next }, code: 2 };
+  }
+  if ('why' in answer) {
+    const { why, call, cautions, data } = answer;
+    return { object: { refusal: { why, call }, cautions, data }, code: 3 };
+  }
+  const { headline, assumed, blocks, cautions, sources, data } = answer;
+  return { object: { headline, assumed, blocks, cautions, sources, data }, code: 0 };
+}
+
+/** The exit code for several answers: the worst of them. */
+export function worst(codes: readonly ExitCode[]): ExitCode {
+  return WORST.find((code) => codes.includes(code)) ?? 0;
+}
 
 /** Somewhere to write, and what is known of it. */
 export interface Screen {
