@@ -10,7 +10,7 @@ import { commands } from '../commands/index.ts';
 import type { Asker } from '../src/accounts/asker.ts';
 import { openDesk } from '../src/accounts/project-access.ts';
 import { answer } from '../src/chat/pipeline.ts';
-import { openedBy } from '../src/platforms/web/opened.ts';
+import { openedBy } from '../src/platforms/web/share-page.ts';
 import { startWeb } from '../src/platforms/web/start.ts';
 import { emptyContent } from '../src/project/create-project.ts';
 import { listen, type Route, routed } from '../src/server/server.ts';

@@ -14,8 +14,8 @@ type PageParts = Ports & { readonly store: OpenStore; address?(): string | undef
 export async function pageRoutes({ units, decimal, currency }: Config, ports: PageParts): Promise<readonly Route[]> {
   const [{ startWeb }, { openedBy }, { allowanceOf }, { A_MINUTE }, { fileMaker }] = await Promise.all([
     import('../platforms/web/start.ts'),
-    import('../platforms/web/opened.ts'),
-    import('../platforms/web/allowance.ts'),
+    import('../platforms/web/share-page.ts'),
+    import('../platforms/web/receive.ts'),
     import('../platforms/web/limits.ts'),
     import('../documents/make.ts'),
   ]);

@@ -5,11 +5,11 @@ import type { Asker } from '../../accounts/asker.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Problem } from '../../reply/reply.ts';
 import { PAGE_NOTES } from '../../text/page-text.ts';
+import { oneLine } from './blocks.ts';
 import { LONGEST_MEASURE, LONGEST_NOTE, NOTE_KNOWN } from './limits.ts';
-import { oneLine } from './markup.ts';
-import type { Pages } from './pages.ts';
-import type { Opened, WebPorts } from './ports.ts';
+import type { Pages } from './share-page.ts';
 import { tickName } from './ticks.ts';
+import type { Opened, WebPorts } from './types.ts';
 
 /** What came of it: done, or done already, and then with nothing to say; or the answer that says why not. */
 export type Deed =

@@ -1,17 +1,40 @@
 /** Requests of the share page: whose link it is, what is shown or done, and the same words for every link that leads nowhere. */
 
 import { createHash } from 'node:crypto';
+import { RateLimiterMemory } from 'rate-limiter-flexible';
 import { emergencyIn } from '../../chat/hazard-answers.ts';
+import type { Ports } from '../../chat/ports.ts';
 import { Outage } from '../../storage/types.ts';
 import { NO_PAGE } from '../../text/page-text.ts';
-import { isCounted } from './allowance.ts';
 import { deed } from './deeds.ts';
-import { fileFor } from './downloads.ts';
-import { cameFrom, hasKey } from './gate.ts';
-import { COME_AGAIN, LARGEST_FORM, MOST_SCREENED } from './limits.ts';
-import { Pages } from './pages.ts';
-import type { WebPorts } from './ports.ts';
+import { A_MINUTE, COME_AGAIN, LARGEST_FORM, MOST_SCREENED } from './limits.ts';
+import { fileFor } from './render.ts';
 import { type Asked, answered, file, first, nowhere, page, standing } from './send.ts';
+import { Pages } from './share-page.ts';
+import { cameFrom, hasKey } from './shell.ts';
+import type { WebPorts } from './types.ts';
+
+// How often one link is opened and sent by, and anything from one address: counted in memory, and what is
+// sent by all processes together.
+
+/** Allowances of this process; what is sent is counted by the store too, where it counts. */
+export function allowanceOf(counted?: Ports['allowed']): WebPorts['allow'] {
+  const of = (points: number): RateLimiterMemory => new RateLimiterMemory({ points, duration: 60 });
+  const each = { link: of(A_MINUTE.link), address: of(A_MINUTE.address), deed: of(A_MINUTE.deed) } as const;
+  return async (what, key) => {
+    // It rejects with what is left where none is, and never otherwise.
+    const left = await each[what].consume(key).catch(() => undefined);
+    if (left === undefined || what !== 'deed' || !counted) return left !== undefined;
+    return (await counted({ person: `page:${key}` }, 1)).again === 0;
+  };
+}
+
+/** Whether requests from an address are counted: behind a proxy on this machine or its network stand many people. */
+export function isCounted(address: string | undefined): address is string {
+  if (address === undefined) return false;
+  const plain = address.replace(/^::ffff:/i, '');
+  return !/^(?:127\.|10\.|192\.168\.|172\.(?:1[6-9]|2\d|3[01])\.|169\.254\.|::1$|f[cd][0-9a-f]{2}:|fe80:)/i.test(plain);
+}
 
 /** Answers what comes to a link. Never throws: a store that does not answer is told as such, any other fault to the port. */
 export function receive(ports: WebPorts): (request: Request, from?: string) => Promise<Response> {

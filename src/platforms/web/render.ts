@@ -3,12 +3,12 @@
 import { html } from 'hono/html';
 import { assumedOf } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
+import type { Sheets } from '../../reply/job-sheet.ts';
 import type { Caution, Problem, Reply, Source } from '../../reply/reply.ts';
 import { sayFault } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';
 import { PAGE } from '../../text/page-text.ts';
-import { blockHtml, type ItemAt } from './blocks.ts';
-import { each, type Html, NOTHING, oneLine, plain, titledList } from './markup.ts';
+import { blockHtml, each, type Html, type ItemAt, NOTHING, oneLine, plain, titledList } from './blocks.ts';
 
 /** The whole answer. `id` begins the ids of what is in it. */
 export function render(answer: Answer, id = 'answer'): Html {
@@ -59,4 +59,49 @@ export function problemsHtml(problems: readonly Problem[]): Html {
   const one = ({ option, got, expected, fix }: Problem): Html =>
     html`<li><p>${option === 'ask' ? '' : `${option}: `}${plain(expected)}</p><p>${PAGE.read}: ${got === '' ? PAGE.nothing : plain(got)}</p>${fix === undefined ? NOTHING : html`<p>${PAGE.type}: <kbd>${oneLine(fix)}</kbd></p>`}</li>`;
   return html`<div class="problems"><h4>${PAGE.problem}</h4><ul>${each(problems, one)}</ul></div>`;
+}
+
+// What can be taken along: the sheets as files, made by whoever makes them.
+
+/** A file to hand out. */
+export interface FileMade {
+  readonly name: string;
+  readonly type: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** A table of the sheets as a file, by the name it is asked for. */
+export interface TableFile {
+  readonly key: string;
+  readonly label: string;
+}
+
+/** Makes files of sheets; main hands it in. */
+export interface FileMaker {
+  pdf(sheets: Sheets, paper: 'letter' | 'a4'): Promise<FileMade>;
+  /** The lists there are, and one of them by its key. */
+  tables(sheets: Sheets): readonly TableFile[];
+  table(sheets: Sheets, key: string): Promise<FileMade | undefined>;
+  json(sheets: Sheets): Promise<FileMade>;
+}
+
+/** Links to the files; the paper of the project's own units first. */
+export function fileLinks({ units }: Sheets, tables: readonly TableFile[]): Html {
+  const papers = units === 'metric' ? (['a4', 'letter'] as const) : (['letter', 'a4'] as const);
+  const links = [
+    ...papers.map((paper) => ({ get: paper, label: PAGE[paper] })),
+    ...tables.map(({ key, label }) => ({ get: `csv-${key}`, label: PAGE.csv(label) })),
+    { get: 'json', label: PAGE.json },
+  ];
+  return html`<section class="take" aria-labelledby="take-title"><h2 id="take-title">${PAGE.take}</h2><ul class="ways">${each(
+    links,
+    ({ get, label }) => html`<li><a class="button" href="?get=${encodeURIComponent(get)}" download>${label}</a></li>`,
+  )}</ul><p>${PAGE.print}</p></section>`;
+}
+
+/** The file that a link asks for; undefined where there is none of that name. */
+export async function fileFor(get: string, sheets: Sheets, files: FileMaker): Promise<FileMade | undefined> {
+  if (get === 'letter' || get === 'a4') return files.pdf(sheets, get);
+  if (get === 'json') return files.json(sheets);
+  return get.startsWith('csv-') ? files.table(sheets, get.slice(4)) : undefined;
 }

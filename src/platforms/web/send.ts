@@ -7,18 +7,14 @@ import type { Answer } from '../../chat/pipeline.ts';
 import type { Sheets } from '../../reply/job-sheet.ts';
 import { sayFault } from '../../text/chat-text.ts';
 import { NO_PAGE, PAGE, PAGE_NOTES } from '../../text/page-text.ts';
+import { type Html, NOTHING, oneLine, plain } from './blocks.ts';
 import type { Deed, Guest } from './deeds.ts';
-import type { FileMade } from './downloads.ts';
-import { formKey, SEALED } from './gate.ts';
 import { TOLD_KEPT } from './limits.ts';
-import { listsOf } from './lists.ts';
-import { type Html, NOTHING, oneLine, plain } from './markup.ts';
-import { NOTICE, pageHtml } from './page.ts';
-import type { Pages } from './pages.ts';
-import type { WebPorts } from './ports.ts';
-import { render } from './render.ts';
-import { shell } from './shell.ts';
-import { sayTicked, tickId, tickName } from './ticks.ts';
+import { type FileMade, render } from './render.ts';
+import { NOTICE, type Pages, pageHtml } from './share-page.ts';
+import { formKey, SEALED, shell } from './shell.ts';
+import { listsOf, sayTicked, tickId, tickName } from './ticks.ts';
+import type { WebPorts } from './types.ts';
 
 /** A request that was let in. */
 export interface Asked {

@@ -2,10 +2,10 @@
 
 import { NO_PAGE } from '../../text/page-text.ts';
 import { assetAt } from './assets.ts';
-import { OPEN } from './gate.ts';
-import type { WebPorts } from './ports.ts';
 import { receive } from './receive.ts';
 import { nowhere } from './send.ts';
+import { OPEN } from './shell.ts';
+import type { WebPorts } from './types.ts';
 
 /** What the server is handed for a path. */
 export interface PageRoute {

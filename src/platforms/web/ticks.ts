@@ -2,11 +2,43 @@
 
 import { createHash } from 'node:crypto';
 import { html, raw } from 'hono/html';
-import type { JobSheet, Tick } from '../../reply/job-sheet.ts';
-import { PAGE_TICKS } from '../../text/page-text.ts';
-import type { ItemAt } from './blocks.ts';
-import { each, type Html, NOTHING, oneLine } from './markup.ts';
-import { when } from './when.ts';
+import type { JobSheet, Sheets, Tick } from '../../reply/job-sheet.ts';
+import { PAGE_NOTES, PAGE_TICKS } from '../../text/page-text.ts';
+import { each, type Html, type ItemAt, NOTHING, oneLine } from './blocks.ts';
+import { LONGEST_MEASURE, LONGEST_NOTE } from './limits.ts';
+
+// A moment in words, in the zone in which the project's times are told.
+
+/** Such as `Wed, Nov 25, 14:05`. A zone that the machine does not know is told as UTC. */
+export function when(at: number, zone: string): string {
+  return format(at, zone, { weekday: 'short', month: 'short', day: 'numeric', hour: '2-digit', minute: '2-digit' });
+}
+
+/** Such as `Wed, Nov 25, 2026, 14:05`, for what lies further away. */
+export function whenInYear(at: number, zone: string): string {
+  return format(at, zone, {
+    weekday: 'short',
+    year: 'numeric',
+    month: 'short',
+    day: 'numeric',
+    hour: '2-digit',
+    minute: '2-digit',
+  });
+}
+
+function format(at: number, zone: string, parts: Intl.DateTimeFormatOptions): string {
+  const timeZone = isZone(zone) ? zone : 'UTC';
+  return new Intl.DateTimeFormat('en-US', { ...parts, hourCycle: 'h23', timeZone }).format(at);
+}
+
+function isZone(zone: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en-US', { timeZone: zone });
+    return true;
+  } catch {
+    return false;
+  }
+}
 
 /** A tick's name on the page, among those of all sheets. */
 export function tickName(sheet: Pick<JobSheet, 'key'>, tick: Pick<Tick, 'key'>): string {
@@ -55,4 +87,46 @@ function tickHtml(sheet: JobSheet, tick: Tick, zone: string, key: string | undef
   if (key === undefined)
     return html`<li class="item tick still" id="${tickId(name)}" data-tick="${name}" data-ticked="${checked}">${words}</li>`;
   return html`<li class="item tick" id="${tickId(name)}" data-tick="${name}" data-ticked="${checked}"><form method="post"><input type="hidden" name="do" value="tick"><input type="hidden" name="key" value="${key}"><input type="hidden" name="tick" value="${name}"><input type="hidden" name="wanted" value="${tick.ticked ? 'no' : 'yes'}"><button role="checkbox" aria-checked="${checked}">${words}</button></form></li>`;
+}
+
+// What can be told on the page: a note, and what the tape says where the owner asks.
+
+/** Something that the owner asks to be measured. */
+export interface Question {
+  readonly id: string;
+  readonly label: string;
+  /** What it is kept as. */
+  readonly kept?: string;
+  /** How a length is told, in the project's own units. */
+  readonly example: string;
+  /** The line that answers it with a text. */
+  line(text: string): string;
+}
+
+/** A form for a note; `once` names it, so that it is kept once however often it is sent. */
+export function noteForm(once: string, key: string): Html {
+  return html`<section class="note-form" aria-labelledby="note-title"><h2 id="note-title">${PAGE_NOTES.title}</h2><form method="post" data-send="note"><input type="hidden" name="do" value="note"><input type="hidden" name="key" value="${key}"><input type="hidden" name="once" value="${once}"><label for="note-text">${PAGE_NOTES.label}</label><textarea id="note-text" name="text" rows="3" maxlength="${LONGEST_NOTE}" required></textarea><button class="button">${PAGE_NOTES.send}</button> <span class="state" role="status"></span></form></section>`;
+}
+
+/** A card for each question. */
+export function questionCards(questions: readonly Question[], key: string): Html {
+  const card = ({ id, label, kept, example }: Question): Html =>
+    html`<form method="post" class="question" data-send="measure"><input type="hidden" name="do" value="measure"><input type="hidden" name="key" value="${key}"><input type="hidden" name="question" value="${id}"><p class="asked" id="q-${id}">${oneLine(label)}${kept === undefined ? NOTHING : html` <span class="kept">${PAGE_NOTES.measureKept(oneLine(kept))}</span>`}</p><label for="m-${id}">${PAGE_NOTES.measureLabel}</label><input id="m-${id}" name="text" type="text" autocomplete="off" autocapitalize="off" spellcheck="false" maxlength="${LONGEST_MEASURE}" aria-describedby="q-${id} h-${id}" required><p class="hint" id="h-${id}">${PAGE_NOTES.measureHint(oneLine(example))}</p><button class="button">${PAGE_NOTES.measureSend}</button> <span class="state" role="status"></span></form>`;
+  return html`<section class="questions" aria-labelledby="measure-title"><h2 id="measure-title">${PAGE_NOTES.measureTitle}</h2>${each(questions, card)}</section>`;
+}
+
+// What stands in the lists of a page, told apart from what is ticked in them: a page with other lists is
+// stale.
+
+/** A short name of what stands in the lists. */
+export function listsOf({ sheets }: Sheets): string {
+  const listed = sheets.map(({ key, room, reply, ticks = [], pieces = [] }: JobSheet) => [
+    key,
+    room,
+    // What is left is told in these headlines, and changes with every tick.
+    key === 'shopping' || key === 'checklist' ? '' : reply.headline,
+    ticks.map((tick) => tick.key).sort(),
+    pieces.map((piece) => [piece.place, piece.ticks]),
+  ]);
+  return createHash('sha256').update(JSON.stringify(listed)).digest('base64url').slice(0, 12);
 }

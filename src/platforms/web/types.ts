@@ -3,8 +3,8 @@
 import type { Asker } from '../../accounts/asker.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Invocation, Ports } from '../../chat/ports.ts';
-import type { FileMaker } from './downloads.ts';
-import type { Question } from './notes.ts';
+import type { FileMaker } from './render.ts';
+import type { Question } from './ticks.ts';
 
 /** What a link leads to while it is good. */
 export interface Opened {

@@ -1,19 +1,24 @@
 /** The share page: what somebody was given of a project, sheet by sheet, whole without a script. */
 
+import { createHash } from 'node:crypto';
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
 import { html, raw } from 'hono/html';
-import type { JobSheet, SheetKey, Sheets } from '../../reply/job-sheet.ts';
+import type { Asker } from '../../accounts/asker.ts';
+import { openDesk } from '../../accounts/project-access.ts';
+import { questionsAt } from '../../chat/notifications.ts';
+import type { Answer } from '../../chat/pipeline.ts';
+import type { Ports } from '../../chat/ports.ts';
+import { isSheets, type JobSheet, type SheetKey, type Sheets } from '../../reply/job-sheet.ts';
 import { PAGE, PAGE_ROLES, PAGE_SECTIONS } from '../../text/page-text.ts';
 import { SHEETS } from '../../text/sheets-text.ts';
-import { blockHtml, type ItemAt } from './blocks.ts';
-import { fileLinks, type TableFile } from './downloads.ts';
-import { listsOf } from './lists.ts';
-import { each, type Html, NOTHING, oneLine } from './markup.ts';
-import { noteForm, type Question, questionCards } from './notes.ts';
-import { replyHtml, sourcesHtml } from './render.ts';
+import { blockHtml, each, type Html, type ItemAt, NOTHING, oneLine } from './blocks.ts';
+import { PAGE_GOOD, PAGES_KEPT } from './limits.ts';
+import { fileLinks, replyHtml, sourcesHtml, type TableFile } from './render.ts';
 import { sawCard } from './saw-card.ts';
 import { shell } from './shell.ts';
-import { ticksOf } from './ticks.ts';
-import { whenInYear } from './when.ts';
+import { listsOf, noteForm, type Question, questionCards, ticksOf, whenInYear } from './ticks.ts';
+import type { Opened, WebPorts } from './types.ts';
 
 /** What a page is made of. */
 export interface View {
@@ -107,4 +112,110 @@ function contentHtml(sheet: JobSheet, id: string, list: Html, itemAt: ItemAt): H
     between: list,
     after: html`${sawCard(pieces, id)}${onPaper}`,
   });
+}
+
+// Pages as they were worked out: kept by link and by all that they show, so that a visit lays no floor anew.
+
+/** Packs off the event loop. No secret stands in a page beside what others wrote, which packing could give away. */
+const packed = promisify(gzip);
+
+/** The line that gathers what a link shows. */
+const GATHER = 'project sheets';
+
+/** The sheets, or what came instead of them. */
+export type Gathered = { readonly sheets: Sheets } | { readonly instead: Answer };
+
+/** A page as it is sent, and packed for those who take it so. */
+export interface Written {
+  readonly text: string;
+  readonly packed: Uint8Array<ArrayBuffer>;
+}
+
+interface Kept {
+  readonly at: number;
+  readonly gathered: Promise<Gathered>;
+  /** The page as it was written, where it was. */
+  page?: Promise<Written>;
+}
+
+/** Pages of this process. The link's hash is a part of every key: nothing of one link is ever shown for another. */
+export class Pages {
+  readonly #ports: Pick<WebPorts, 'answer' | 'habits' | 'now'>;
+  readonly #kept = new Map<string, Kept>();
+
+  constructor(ports: Pick<WebPorts, 'answer' | 'habits' | 'now'>) {
+    this.#ports = ports;
+  }
+
+  /** What a link shows now. */
+  gathered(asker: Asker, opened: Opened): Promise<Gathered> {
+    return this.#entry(asker, opened).gathered;
+  }
+
+  /** What `write` makes of a link's page, once for each state of it. */
+  written(asker: Asker, opened: Opened, write: () => Promise<string>): Promise<Written> {
+    const entry = this.#entry(asker, opened);
+    if (!entry.page) {
+      const page = write().then(async (text) => ({ text, packed: new Uint8Array(await packed(text)) }));
+      entry.page = page;
+      // What could not be written is tried anew by the next who comes.
+      page.catch(() => delete entry.page);
+    }
+    return entry.page;
+  }
+
+  #entry(asker: Asker, opened: Opened): Kept {
+    const key = `${asker.id} ${opened.state}`;
+    const now = this.#ports.now?.() ?? Date.now();
+    const found = this.#kept.get(key);
+    this.#kept.delete(key);
+    const entry = found && now - found.at < PAGE_GOOD ? found : { at: now, gathered: this.#gather(asker) };
+    // Kept anew, it is the last to go.
+    this.#kept.set(key, entry);
+    for (const oldest of this.#kept.keys()) {
+      if (this.#kept.size <= PAGES_KEPT) break;
+      this.#kept.delete(oldest);
+    }
+    const forget = (): void => {
+      if (this.#kept.get(key) === entry) this.#kept.delete(key);
+    };
+    if (entry !== found) {
+      void entry.gathered.then((gathered) => ('sheets' in gathered ? undefined : forget()), forget);
+    }
+    return entry;
+  }
+
+  async #gather(asker: Asker): Promise<Gathered> {
+    const { answer, habits } = this.#ports;
+    let last: Answer | undefined;
+    for await (const one of answer({ asker, habits, text: GATHER })) last = one;
+    if (!last) throw new Error('an ask without an answer');
+    return 'data' in last && isSheets(last.data) ? { sheets: last.data } : { instead: last };
+  }
+}
+
+// What a link leads to, from the desk of whoever holds it.
+
+/** Looks links up where projects are kept. The look is the same for a link that leads nowhere. Throws Outage. */
+export function openedBy(ports: Ports): WebPorts['opened'] {
+  return async (asker) => {
+    const desk = openDesk(asker, ports);
+    const share = await desk?.share();
+    if (!desk || !share) return undefined;
+    desk.cover();
+    const project = await desk.inUse();
+    if (!project) return undefined;
+    // A room's guide is that of the whole floor: it is another when other rooms change.
+    const whole = (await desk.inUse('whole')) ?? project;
+    const { id, shares: _shares, history: _history, undone: _undone, ...shown } = whole;
+    const { what, room, role, until, label } = share;
+    const standing = [shown, what, room, role, until, label, await desk.ownersSettings()];
+    return {
+      project: id,
+      role,
+      ...(until !== undefined && { until }),
+      state: createHash('sha256').update(JSON.stringify(standing)).digest('base64url'),
+      questions: role === 'measure' ? await questionsAt(desk) : [],
+    };
+  };
 }
