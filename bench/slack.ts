@@ -19,7 +19,7 @@ import { closePictures, toPng } from '../src/drawing/png.ts';
 import { DEFAULT_HABITS } from '../src/input/reading.ts';
 import { startSlack } from '../src/platforms/slack/start.ts';
 import type { SlackParts } from '../src/platforms/slack/types.ts';
-import { listen, routed } from '../src/server/server.ts';
+import { listen, routed } from '../src/server/http.ts';
 import { openStore } from '../src/storage/store.ts';
 import { closeWorkers } from '../src/workers/pool.ts';
 import { type Bench, type Metric, metric, percentile, type Size } from './metric.ts';

@@ -3,8 +3,7 @@
 import { once } from 'node:events';
 import { createWriteStream } from 'node:fs';
 import { link, rm } from 'node:fs/promises';
-import { readConfig } from '../src/server/config.ts';
-import { dataFolder } from '../src/server/data-folder.ts';
+import { dataFolder, readConfig } from '../src/server/config.ts';
 import { backupLines } from '../src/storage/backup.ts';
 import { reader } from '../src/storage/store.ts';
 import { sayFailure } from './failure.ts';

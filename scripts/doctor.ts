@@ -1,9 +1,9 @@
 /** Looks at everything that the bot needs: `npm run doctor`; --online asks Discord and Slack too, --json is for programs. */
 
 import { secretsOf } from '../src/server/config.ts';
-import { exitCodeOf, findingsText } from '../src/server/doctor.ts';
-import { findings } from '../src/server/wiring-doctor.ts';
-import { withoutSecrets } from '../src/server/without-secrets.ts';
+import { findings } from '../src/server/doctor.ts';
+import { exitCodeOf, findingsText } from '../src/server/doctor-report.ts';
+import { withoutSecrets } from '../src/server/logger.ts';
 
 const words = process.argv.slice(2);
 const unknown = words.filter((word) => word !== '--online' && word !== '--json');

@@ -20,7 +20,7 @@ export function generatedFiles(): readonly GeneratedFile[] {
   return [
     {
       path: '.env.example',
-      text: exampleFile('Written by npm run generate from the settings: change src/server/settings.ts instead.'),
+      text: exampleFile('Written by npm run generate from the settings: change src/server/environment.ts instead.'),
     },
     {
       path: 'src/hazards/near-words.ts',

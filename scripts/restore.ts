@@ -1,8 +1,7 @@
 /** Puts a backup back: `npm run restore -- FILE`. A store that holds something is refused unless told `--over`, which replaces what has the same name. */
 
 import { open } from 'node:fs/promises';
-import { readConfig } from '../src/server/config.ts';
-import { dataFolder } from '../src/server/data-folder.ts';
+import { dataFolder, readConfig } from '../src/server/config.ts';
 import { checkBackup, restoreLines } from '../src/storage/backup.ts';
 import { opener } from '../src/storage/store.ts';
 import { sayFailure } from './failure.ts';

@@ -1,6 +1,6 @@
 /** The settings as a table for README.md and as the file .env.example. */
 
-import { type SettingFacts, settingFacts } from '../src/server/settings.ts';
+import { type SettingFacts, settingFacts } from '../src/server/environment.ts';
 import { tableOf } from './markdown-table.ts';
 
 const WIDTH = 120;

@@ -1,8 +1,8 @@
 /** Where it starts: the bot where a chat is told of, else the terminal. */
 
+import { chatsAreTold, chatsLack } from './server/chat-settings.ts';
 import { readConfig, secretsOf } from './server/config.ts';
-import { chatsAreTold, chatsLack } from './server/told-chats.ts';
-import { withoutSecrets } from './server/without-secrets.ts';
+import { withoutSecrets } from './server/logger.ts';
 
 /** Milliseconds for which what is still open may hold the process once all is done. */
 const LINGER = 300;
@@ -13,12 +13,12 @@ async function main(words: readonly string[]): Promise<number> {
   if (mode !== 'ask' && mode !== 'demo' && chatsAreTold(config)) {
     const lacks = chatsLack(config);
     if (lacks.length > 0) throw new Error(`The bot cannot start.\n${lacks.join('\n')}`);
-    const { runBot } = await import('./server/bot.ts');
+    const { runBot } = await import('./server/start-bot.ts');
     const code = await runBot(config, process.env);
     setTimeout(() => process.exit(code), LINGER).unref();
     return code;
   }
-  const { runTerminal } = await import('./server/terminal.ts');
+  const { runTerminal } = await import('./server/start-terminal.ts');
   return runTerminal(config, process.env, words);
 }
 

@@ -2,7 +2,7 @@
 
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { settingFacts } from '../src/server/settings.ts';
+import { settingFacts } from '../src/server/environment.ts';
 
 function text(path: string): string {
   return readFileSync(new URL(`../${path}`, import.meta.url), 'utf8');

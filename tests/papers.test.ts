@@ -103,7 +103,7 @@ describe('settings', () => {
     [...new Set([...text.matchAll(pattern)].map((match) => match[1] ?? ''))].sort();
 
   test('.env.example names each variable that the configuration reads, and no other', () => {
-    const read = variables(paper('src/server/settings.ts'), /^ {2}(FLOORHAND_[A-Z_]+):/gm);
+    const read = variables(paper('src/server/environment.ts'), /^ {2}(FLOORHAND_[A-Z_]+):/gm);
     expect(read.length).toBeGreaterThanOrEqual(4);
     expect(variables(paper('.env.example'), /^#? ?([A-Z][A-Z0-9]*(?:_[A-Z0-9]+)+)=/gm)).toEqual(read);
   });

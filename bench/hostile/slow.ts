@@ -2,7 +2,7 @@
 
 import { request } from 'node:http';
 import { connect } from 'node:net';
-import { type Listening, listen, type Route, routed } from '../../src/server/server.ts';
+import { type Listening, listen, type Route, routed } from '../../src/server/http.ts';
 import { type Metric, metric } from '../metric.ts';
 
 /** Milliseconds within which a connection that dribbles must be closed. */

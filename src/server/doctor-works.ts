@@ -8,7 +8,7 @@ import { closePictures, toPng } from '../drawing/png.ts';
 import { DEFAULT_HABITS } from '../input/reading.ts';
 import { feet } from '../units/length.ts';
 import { closeWorkers, lastAnswerFrom } from '../workers/pool.ts';
-import { type Finding, fault, ok } from './doctor.ts';
+import { type Finding, fault, ok } from './doctor-report.ts';
 
 /** A task that needs a worker with its solver. */
 const STICK = {

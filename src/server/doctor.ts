@@ -1,51 +1,243 @@
-/** What the doctor tells: each thing looked at, how it is, and what to do about it. */
+/** Looks at everything that the bot needs before it is started, and changes nothing. */
 
-/** `ok`; `doubt`: it runs, and may not do as it should; `fault`: it does not run so. */
-export type Health = 'ok' | 'doubt' | 'fault';
+import { dirname } from 'node:path';
+import { slackIsTold, slackLacks } from '../platforms/slack/start.ts';
+import { lookAtStore, type StoreLook } from '../storage/look.ts';
+import { chatsAreTold, keyFlaw } from './chat-settings.ts';
+import { type Config, configDoubts, dataFolder, type Environment, readConfig } from './config.ts';
+import {
+  applicationOf,
+  clockFinding,
+  discordFindings,
+  folderFinding,
+  inviteLink,
+  nodeFinding,
+  portFinding,
+  slackFindings,
+} from './doctor-machine.ts';
+import { doubt, type Finding, fault, ok } from './doctor-report.ts';
 
-export interface Finding {
-  readonly about: string;
-  readonly health: Health;
-  readonly said: string;
-  /** What to do, where something is to be done. */
-  readonly todo?: string;
+// Asks Discord and Slack whether they know the tokens; nothing there is changed.
+
+const DISCORD = 'https://discord.com/api';
+const SLACK = 'https://slack.com/api';
+/** Milliseconds for one answer. */
+const PATIENCE = 10_000;
+
+/** What they say of each token that was told, and the clock beside theirs. */
+export async function onlineFindings({ discord, slack }: Config, now: () => number): Promise<readonly Finding[]> {
+  const found: Finding[] = [];
+  if (discord.token !== '') found.push(...(await askDiscord(discord, now)));
+  const tokens = [
+    ['auth.test', slack.botToken, 'bot token'],
+    ['apps.connections.open', slack.appToken, 'app-level token'],
+  ] as const;
+  for (const [method, token, what] of tokens)
+    if (token !== '') found.push(await askSlack(`${slack.api ?? SLACK}/${method}`, token, what));
+  return found;
 }
 
-const MARKS: Readonly<Record<Health, string>> = { ok: 'ok   ', doubt: 'look ', fault: 'FAULT' };
-
-/** Findings as lines for a terminal, and a last one that sums up. */
-export function findingsText(findings: readonly Finding[]): string {
-  const width = Math.max(...findings.map(({ about }) => about.length));
-  const indent = ' '.repeat(MARKS.ok.length + width + 4);
-  const lines = findings.flatMap(({ about, health, said, todo }) => [
-    `${MARKS[health]}  ${about.padEnd(width)}  ${said}`,
-    ...(todo === undefined ? [] : [`${indent}${todo}`]),
-  ]);
-  return `${[...lines, '', summary(findings)].join('\n')}\n`;
+async function askDiscord(
+  { token, publicKey, api = DISCORD }: Config['discord'],
+  now: () => number,
+): Promise<readonly Finding[]> {
+  const about = 'Discord says';
+  const asked = await got(`${api}/v10/applications/@me`, { headers: { authorization: `Bot ${token}` } });
+  if (!asked)
+    return [doubt(about, 'nothing: it cannot be reached', 'Look at the network, or at FLOORHAND_DISCORD_API.')];
+  const { status, body, date } = asked;
+  if (status === 401)
+    return [fault(about, 'it does not know the bot token', 'Reset the token in the developer portal.')];
+  if (status !== 200) return [doubt(about, `status ${status}`, 'Try again in a while.')];
+  const clock = Number.isNaN(date) ? [] : [clockFinding(now(), { of: 'Discord', clock: date })];
+  const other = publicKey !== '' && body.verify_key !== publicKey.toLowerCase();
+  if (other) return [fault(about, 'the public key is another', 'Copy FLOORHAND_DISCORD_PUBLIC_KEY again.'), ...clock];
+  return [ok(about, 'the token is known'), ...clock];
 }
 
-function summary(findings: readonly Finding[]): string {
-  const count = (health: Health): number => findings.filter((one) => one.health === health).length;
-  const [faults, doubts] = [count('fault'), count('doubt')];
-  if (faults > 0)
-    return `${faults} ${faults === 1 ? 'thing keeps' : 'things keep'} it from running. Nothing was changed.`;
-  const looks = doubts === 0 ? '' : ` ${doubts} ${doubts === 1 ? 'thing wants' : 'things want'} a look.`;
-  return `It can run.${looks} Nothing was changed.`;
+async function askSlack(url: string, token: string, what: string): Promise<Finding> {
+  const about = 'Slack says';
+  const asked = await got(url, { method: 'POST', headers: { authorization: `Bearer ${token}` } });
+  if (!asked) return doubt(about, 'nothing: it cannot be reached', 'Look at the network, or at FLOORHAND_SLACK_API.');
+  if (asked.body.ok === true) return ok(about, `the ${what} is known`);
+  const why = typeof asked.body.error === 'string' ? asked.body.error : `status ${asked.status}`;
+  return fault(about, `the ${what} is refused: ${why}`, 'Install the app again, and copy the token it gives.');
 }
 
-/** 1 where something keeps it from running. */
-export function exitCodeOf(findings: readonly Finding[]): 0 | 1 {
-  return findings.some(({ health }) => health === 'fault') ? 1 : 0;
+interface Got {
+  readonly status: number;
+  readonly body: Readonly<Record<string, unknown>>;
+  /** Milliseconds since 1970 by the clock of whoever answered; NaN where it did not say. */
+  readonly date: number;
 }
 
-export function ok(about: string, said: string): Finding {
-  return { about, health: 'ok', said };
+async function got(url: string, init: RequestInit): Promise<Got | undefined> {
+  try {
+    const response = await fetch(url, { ...init, signal: AbortSignal.timeout(PATIENCE) });
+    const body: unknown = await response.json().catch(() => ({}));
+    const date = Date.parse(response.headers.get('date') ?? '');
+    return { status: response.status, body: isFields(body) ? body : {}, date };
+  } catch {
+    return undefined;
+  }
 }
 
-export function doubt(about: string, said: string, todo: string): Finding {
-  return { about, health: 'doubt', said, todo };
+function isFields(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null;
 }
 
-export function fault(about: string, said: string, todo: string): Finding {
-  return { about, health: 'fault', said, todo };
+// What the doctor finds where projects are kept: whether it answers, in words where it does not, and the
+// clock beside its own.
+
+/** Why it cannot be looked into, by Node's code, SQLSTATE (PostgreSQL, appendix A) or the first word of Redis' refusal. */
+const WHY: Readonly<Record<string, string>> = {
+  ECONNREFUSED: 'nothing listens at that host and port',
+  ENOTFOUND: 'no such host is known',
+  EAI_AGAIN: 'the name of the host cannot be looked up just now',
+  ETIMEDOUT: 'the host does not answer',
+  ECONNRESET: 'the connection was cut',
+  Lost: 'it takes the connection and does not answer',
+  '28P01': 'it refuses the user or the password',
+  '28000': 'it refuses the user or the password',
+  '3D000': 'it has no such database',
+  '53300': 'it has too many connections already',
+  '57P03': 'it is just starting',
+  WRONGPASS: 'it refuses the user or the password',
+  NOAUTH: 'it wants a password',
+  ERR: 'it refuses what it was told, such as a password where it has none',
+  NOPERM: 'the user may not do what is needed',
+  EACCES: 'this user may not read it',
+};
+
+/** Where projects are kept, and the clock beside the store's. */
+export async function storeFindings(
+  { store: url, data }: { readonly store: string; readonly data: string },
+  environment: Environment,
+  now: () => number,
+): Promise<readonly Finding[]> {
+  const folder = dataFolder(data, environment);
+  const about = 'Store';
+  const place = url === '' ? [await folderFinding('Data folder', folder, 'FLOORHAND_DATA')] : [];
+  const of = url === '' ? 'the data folder' : url.startsWith('postgres') ? 'Postgres' : 'Redis';
+  let look: StoreLook;
+  try {
+    look = await lookAtStore({ url, folder });
+  } catch (cause) {
+    const code = codeOf(cause);
+    const todo =
+      url === ''
+        ? 'Let this user read it, or set FLOORHAND_DATA to another folder.'
+        : 'Start it, or mend FLOORHAND_STORE: host, port, user, password, database.';
+    const why = WHY[code] === undefined ? code : `${code}: ${WHY[code]}`;
+    return [...place, fault(about, `${of} cannot be looked into (${why})`, todo), clockFinding(now())];
+  }
+  const { doubts, made, clock } = look;
+  return [
+    ...place,
+    ok(about, `${of} answers; ${made ? 'projects are kept there' : 'nothing is kept there yet'}`),
+    ...doubts.map((said) => doubt(about, said, 'DEVELOPERS.md says why, under “How saved things stay saved”.')),
+    clockFinding(now(), clock === undefined ? undefined : { of, clock }),
+  ];
+}
+
+/** The code of a failure, Redis' word for it, or its class: its message may hold the address, and so the password. */
+function codeOf(cause: unknown): string {
+  if (!(cause instanceof Error)) return 'unknown';
+  if ('code' in cause && cause.code !== undefined) return String(cause.code);
+  // Several addresses of one name were tried.
+  if (cause instanceof AggregateError && cause.errors.length > 0) return codeOf(cause.errors[0]);
+  const [, word] = /^(WRONGPASS|NOAUTH|NOPERM|ERR)\b/.exec(cause.message) ?? [];
+  return word ?? cause.name;
+}
+
+export interface DoctorTerms {
+  /** Node's version. */
+  readonly node: string;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  /** Whether to ask Discord and Slack whether they know the tokens. */
+  readonly online: boolean;
+  /** What looks at the font, pictures and workers. */
+  readonly works?: () => Promise<readonly Finding[]>;
+}
+
+/** What is found, in the order in which it is best mended. Never rejects. */
+export async function findings(
+  environment: Environment,
+  { node, now, online, works = worksOrWhyNot }: DoctorTerms,
+): Promise<readonly Finding[]> {
+  const first = [nodeFinding(node), ...settingsFindings(environment)];
+  const config = configOf(environment);
+  if (!config) return [...first, ...(await works())];
+  const { slack, discord } = config;
+  const chats = chatsAreTold(config);
+  const told = {
+    told: slackIsTold(slack),
+    lacks: slackIsTold(slack) ? slackLacks(slack) : [],
+    key: keyFlaw(slack.key),
+  };
+  return [
+    ...first,
+    ok('Runs as', chats ? 'the bot, without the terminal' : 'the terminal: no chat is told of'),
+    ...discordFindings(discord),
+    ...slackFindings(slack, told),
+    ...(await storeFindings(config, environment, now)),
+    ...(await placeFindings(config, chats)),
+    ...(await works()),
+    ...(online ? await onlineFindings(config, now) : []),
+    ...inviteFindings(config),
+  ];
+}
+
+/** What works, loaded only now: what is missing of what was installed must not keep the rest from being looked at. */
+async function worksOrWhyNot(): Promise<readonly Finding[]> {
+  try {
+    const { worksFindings } = await import('./doctor-works.ts');
+    return await worksFindings();
+  } catch (cause) {
+    const code = cause instanceof Error && 'code' in cause ? String(cause.code) : 'unknown';
+    return [fault('Installed', `something is missing (${code})`, 'Install again from nothing: npm ci.')];
+  }
+}
+
+function settingsFindings(environment: Environment): readonly Finding[] {
+  const about = 'Settings';
+  try {
+    readConfig(environment);
+  } catch (cause) {
+    const lines = cause instanceof Error ? cause.message.split('\n').slice(1) : [String(cause)];
+    return lines.map((line) => fault(about, line, 'README.md has all settings in a table.'));
+  }
+  const doubts = configDoubts(environment);
+  if (doubts.length > 0)
+    return doubts.map((said) => doubt(about, said, 'Unset it, or look for its new name in README.md.'));
+  return [ok(about, 'all can be read')];
+}
+
+function configOf(environment: Environment): Config | undefined {
+  try {
+    return readConfig(environment);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Folders of the terminal, or the places of the bot. */
+async function placeFindings(config: Config, chats: boolean): Promise<readonly Finding[]> {
+  const { history, pictures, http, metrics, address } = config;
+  if (!chats) {
+    const kept = history === '' ? [] : [await folderFinding('History', dirname(history), 'FLOORHAND_HISTORY')];
+    return [await folderFinding('Pictures', pictures, 'FLOORHAND_PICTURES'), ...kept];
+  }
+  const link = 'Set FLOORHAND_ADDRESS to the https address that people reach it by.';
+  return [
+    await portFinding('HTTP', http, 'FLOORHAND_PORT'),
+    ...(metrics.at ? [await portFinding('Metrics', metrics.at, 'FLOORHAND_METRICS')] : []),
+    address === '' ? doubt('Address', 'links of share pages lead to this machine only', link) : ok('Address', address),
+  ];
+}
+
+function inviteFindings({ discord }: Config): readonly Finding[] {
+  const application = applicationOf(discord);
+  return discord.token === '' || application === '' ? [] : [ok('Invite link', inviteLink(application))];
 }

@@ -4,7 +4,7 @@ import { generateKeyPairSync, sign } from 'node:crypto';
 import type { APIInteraction } from 'discord-api-types/v10';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { INTERACTIONS_PATH } from '../../src/platforms/discord/start.ts';
-import { type Listening, listen, routed } from '../../src/server/server.ts';
+import { type Listening, listen, routed } from '../../src/server/http.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { slash, typing } from './interactions.ts';

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { configDoubts, readConfig, secretsOf } from '../../src/server/config.ts';
-import { settingFacts } from '../../src/server/settings.ts';
+import { settingFacts } from '../../src/server/environment.ts';
 
 const SECRETS = settingFacts().flatMap(({ name, secret }) => (secret ? [name] : []));
 

@@ -3,7 +3,7 @@
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { dataFolder } from '../../src/server/data-folder.ts';
+import { dataFolder } from '../../src/server/config.ts';
 
 const HOME = join(homedir(), '.local', 'share', 'floorhand');
 

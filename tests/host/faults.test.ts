@@ -2,7 +2,7 @@
 
 import { Writable } from 'node:stream';
 import { expect, it } from 'vitest';
-import { faultsTo } from '../../src/server/faults.ts';
+import { faultsTo } from '../../src/server/logger.ts';
 
 function written(cause: unknown): string {
   let text = '';

@@ -2,9 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { asRequest, requestId } from '../../src/chat/request-id.ts';
-import { logTo } from '../../src/server/log.ts';
-import { allowedFields } from '../../src/server/log-fields.ts';
-import { withoutSecrets } from '../../src/server/without-secrets.ts';
+import { allowedFields, logTo, withoutSecrets } from '../../src/server/logger.ts';
 import { Outage, RecordDamaged } from '../../src/storage/types.ts';
 
 const CANARY = 'kanari my bedroom is 12 x 14';

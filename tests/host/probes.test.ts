@@ -1,11 +1,9 @@
 /** What an orchestrator and Prometheus are told: alive, ready or why not, and figures for whoever may read them. */
 
 import { describe, expect, it } from 'vitest';
-import { openMetrics } from '../../src/server/metrics.ts';
-import { metricsRoute, probes, type Readiness } from '../../src/server/probes.ts';
-import { readiness } from '../../src/server/readiness.ts';
-import { routed } from '../../src/server/server.ts';
-import { watchedStore } from '../../src/server/watched-store.ts';
+import { metricsRoute, probes, type Readiness, routed } from '../../src/server/http.ts';
+import { openMetrics, watchedStore } from '../../src/server/metrics.ts';
+import { readiness } from '../../src/server/start-bot.ts';
 import { Outage, type Store } from '../../src/storage/types.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { flawsOf } from './prometheus-text.ts';

@@ -1,7 +1,7 @@
 /** The one HTTP server: routes, what is not there, too large, and faults. */
 
 import { afterEach, describe, expect, it } from 'vitest';
-import { type Listening, listen, type Route, routed } from '../../src/server/server.ts';
+import { type Listening, listen, type Route, routed } from '../../src/server/http.ts';
 
 const open: Listening[] = [];
 afterEach(async () => {

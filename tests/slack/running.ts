@@ -6,7 +6,7 @@ import { answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { type SlackSettings, startSlack } from '../../src/platforms/slack/start.ts';
 import type { SlackParts } from '../../src/platforms/slack/types.ts';
-import { type Listening, listen, routed } from '../../src/server/server.ts';
+import { type Listening, listen, routed } from '../../src/server/http.ts';
 import type { Kept } from '../../src/storage/types.ts';
 import { replyTo } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';

@@ -6,7 +6,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { extractText, getDocumentProxy } from 'unpdf';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
-import { type Listening, listen, routed } from '../../src/server/server.ts';
+import { type Listening, listen, routed } from '../../src/server/http.ts';
 import { PAGE_SECTIONS, PAGE_TICKS } from '../../src/text/page-text.ts';
 import { HOSTILE_NAMES } from '../outside/hostile.ts';
 import { hasChromium, openChromium } from './chromium.ts';

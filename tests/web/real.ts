@@ -11,7 +11,7 @@ import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { allowanceOf } from '../../src/platforms/web/receive.ts';
 import { openedBy } from '../../src/platforms/web/share-page.ts';
 import { startWeb } from '../../src/platforms/web/start.ts';
-import { type Route, routed } from '../../src/server/server.ts';
+import { type Route, routed } from '../../src/server/http.ts';
 import type { Store } from '../../src/storage/types.ts';
 import { type DemoPorts, demoPorts } from '../bot/demo-flat.ts';
 

@@ -8,7 +8,7 @@ import { allowanceOf } from '../../src/platforms/web/receive.ts';
 import { startWeb } from '../../src/platforms/web/start.ts';
 import type { Opened } from '../../src/platforms/web/types.ts';
 import type { Sheets, Tick } from '../../src/reply/job-sheet.ts';
-import { type Route, routed } from '../../src/server/server.ts';
+import { type Route, routed } from '../../src/server/http.ts';
 import { NOON } from '../bot/demo-flat.ts';
 import { storeInMemory } from '../store/shelf-in-memory.ts';
 import { bareReply } from './fixture-sheets.ts';

@@ -7,11 +7,18 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/server/config.ts';
-import { exitCodeOf, type Finding, findingsText } from '../../src/server/doctor.ts';
-import { clockFinding, folderFinding, nodeFinding, portFinding } from '../../src/server/doctor-machine.ts';
-import { onlineFindings } from '../../src/server/doctor-online.ts';
-import { applicationOf, discordFindings, inviteLink, slackFindings } from '../../src/server/doctor-tokens.ts';
-import { type DoctorTerms, findings } from '../../src/server/wiring-doctor.ts';
+import { type DoctorTerms, findings, onlineFindings } from '../../src/server/doctor.ts';
+import {
+  applicationOf,
+  clockFinding,
+  discordFindings,
+  folderFinding,
+  inviteLink,
+  nodeFinding,
+  portFinding,
+  slackFindings,
+} from '../../src/server/doctor-machine.ts';
+import { exitCodeOf, type Finding, findingsText } from '../../src/server/doctor-report.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'floorhand-doctor-'));
 const servers: Server[] = [];

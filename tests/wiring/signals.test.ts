@@ -4,7 +4,7 @@ import { spawn } from 'node:child_process';
 import { createInterface } from 'node:readline';
 import { describe, expect, it } from 'vitest';
 
-const SIGNALS = new URL('../../dist/src/server/signals.js', import.meta.url).href;
+const SIGNALS = new URL('../../dist/src/server/ending.js', import.meta.url).href;
 
 /** Runs a process that waits to be asked to end, and `then` does no more for a minute; what it wrote and how it ended. */
 async function ended(

@@ -11,12 +11,9 @@ import { ask, askLines, converse, demonstrate, type Session, showWorked } from '
 import { openStore } from '../storage/store.ts';
 import { TERMINAL } from '../text/chat-text.ts';
 import { boundTasks, closeWorkers } from '../workers/pool.ts';
-import { type Config, configDoubts, secretsOf } from './config.ts';
-import { dataFolder } from './data-folder.ts';
-import { faultsTo } from './faults.ts';
-import { servePage } from './page.ts';
-import type { Environment } from './told-settings.ts';
-import { withoutSecrets } from './without-secrets.ts';
+import { type Config, configDoubts, dataFolder, type Environment, secretsOf } from './config.ts';
+import { faultsTo, withoutSecrets } from './logger.ts';
+import { servePage } from './start-bot.ts';
 
 /** Answers in the terminal; the exit code. */
 export async function runTerminal(

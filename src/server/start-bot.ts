@@ -1,0 +1,286 @@
+/** The bot in its chats, from its start to an end that finishes what was begun. */
+
+import { setTimeout as sleep } from 'node:timers/promises';
+import { commands } from '../../commands/index.ts';
+import type { Asker } from '../accounts/asker.ts';
+import { openDesk } from '../accounts/project-access.ts';
+import { lateWork } from '../chat/background-work.ts';
+import { isEmergency } from '../chat/hazard-answers.ts';
+import { answer } from '../chat/pipeline.ts';
+import type { Invocation, Ports } from '../chat/ports.ts';
+import { inTurn } from '../chat/rate-limit.ts';
+import { suggest } from '../chat/suggest.ts';
+import { closeFiles, fileFigures, makeFile } from '../documents/make.ts';
+import { closePictures, pictureFigures, toPng } from '../drawing/png.ts';
+import { slackIsTold } from '../platforms/slack/start.ts';
+import { type OpenStore, openStore } from '../storage/store.ts';
+import { boundTasks, closeWorkers, taskFigures } from '../workers/pool.ts';
+import { type Config, configDoubts, dataFolder, type Environment, secretsOf } from './config.ts';
+import { type Ending, endingWith, firstSignal } from './ending.ts';
+import { type Listening, listen, type Route, routed } from './http.ts';
+import { type Log, logTo } from './logger.ts';
+import { type Metrics, watchedStore } from './metrics.ts';
+import { warm } from './warm-up.ts';
+
+// The chats that were told of, each with what it needs of the pipeline.
+
+/** Milliseconds for which a better answer is waited for before the first one is shown. */
+const PATIENCE = 1500;
+/** Milliseconds for which the bot still hears what came as its end began. */
+const GOODBYE = 300;
+
+export interface Chats {
+  /** What the HTTP server answers for them. */
+  readonly routes: readonly Route[];
+  /** The chats that events do not reach just now. */
+  connected(): readonly string[];
+}
+
+/** Starts them. Rejects when one cannot start. */
+export async function startChats(
+  config: Config,
+  ports: Ports & { readonly store: OpenStore },
+  ending: Ending,
+): Promise<Chats> {
+  const { slack, discord, limits, units, decimal, currency, store: url } = config;
+  const habits = { units, decimal, currency };
+  const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
+  const allowed = ports.store.allowed({ person: limits.asksPerMinute, server: limits.serverAsksPerMinute });
+  const parts = {
+    answer: inTurn(
+      (invocation: Invocation) => answer(invocation, commands, { ...ports, allowed }),
+      wait,
+      ({ text }) => isEmergency(text),
+    ),
+    commands,
+    habits,
+    kept: ports.store.kept,
+    fault: ports.fault,
+    toPng,
+    makeFile,
+  };
+  const routes: Route[] = [];
+  const connected: (readonly [string, () => boolean])[] = [];
+  if (slackIsTold(slack)) {
+    const { startSlack } = await import('../platforms/slack/start.ts');
+    const holds = async (asker: Asker): Promise<boolean> => (await openDesk(asker, ports)?.inUse()) !== undefined;
+    const clock = { wait, patience: () => wait(PATIENCE), now: Date.now };
+    const running = await began('Slack', startSlack(slack, { ...parts, ...clock, holds, shared: url !== '' }));
+    ending.add('takes', 'slack', () => running.stop());
+    routes.push(...running.pages);
+    connected.push(['slack', running.connected]);
+  }
+  if (discord.token !== '') {
+    const { startDiscord } = await import('../platforms/discord/start.ts');
+    const { token, publicKey, shards, api } = discord;
+    const settings = {
+      token,
+      ...(publicKey === '' ? {} : { publicKey }),
+      ...(shards ? { shards } : {}),
+      ...(api ? { api } : {}),
+    };
+    const starting = startDiscord(settings, {
+      ...parts,
+      suggest: (asker, command, option, typed) => suggest(asker, { command, option, commands, habits }, typed, ports),
+    });
+    const running = await began('Discord', starting);
+    ending.add('takes', 'discord', async () => {
+      running.refuse();
+      // What is on its way from Discord already is still told something.
+      await wait(GOODBYE);
+      await running.close();
+    });
+    routes.push(...running.routes);
+    connected.push(['discord', running.connected]);
+  }
+  return { routes, connected: () => connected.flatMap(([name, is]) => (is() ? [] : [name])) };
+}
+
+/** What was started. Rejects with which chat did not start, and what tells more. */
+async function began<T>(chat: string, starting: Promise<T>): Promise<T> {
+  try {
+    return await starting;
+  } catch (cause) {
+    const said = cause instanceof Error ? cause.message : String(cause);
+    const more = 'Whether it can be reached and knows the token: npm run doctor -- --online';
+    throw new Error(`${chat} did not start: ${said}\n${more}`, { cause });
+  }
+}
+
+// The share page on the one server: beside the chats, and on this machine while the terminal is open.
+
+/** What the page is made of; its address, where it has one that people reach it by. */
+type PageParts = Ports & { readonly store: OpenStore; address?(): string | undefined };
+
+/** The routes of the page. */
+export async function pageRoutes({ units, decimal, currency }: Config, ports: PageParts): Promise<readonly Route[]> {
+  const [{ startWeb }, { openedBy }, { allowanceOf }, { A_MINUTE }, { fileMaker }] = await Promise.all([
+    import('../platforms/web/start.ts'),
+    import('../platforms/web/share-page.ts'),
+    import('../platforms/web/receive.ts'),
+    import('../platforms/web/limits.ts'),
+    import('../documents/make.ts'),
+  ]);
+  return startWeb({
+    ...ports,
+    habits: { units, decimal, currency },
+    answer: (invocation) => answer(invocation, commands, ports),
+    opened: openedBy(ports),
+    // A link is nobody's server.
+    allow: allowanceOf(ports.store.allowed({ person: A_MINUTE.deed, server: A_MINUTE.deed })),
+    files: fileMaker,
+  });
+}
+
+/** The page served by itself. Where its port is taken it takes another; undefined where it cannot be served, and why. */
+export async function servePage(
+  config: Config,
+  ports: PageParts,
+): Promise<{ readonly server?: Listening; readonly trouble?: unknown }> {
+  const app = routed(await pageRoutes(config, ports), (cause) => ports.fault('http', cause));
+  try {
+    return { server: await listen(app, config.http) };
+  } catch (trouble) {
+    try {
+      return { server: await listen(app, { ...config.http, port: 0 }), trouble };
+    } catch {
+      return { trouble };
+    }
+  }
+}
+
+// Whether the bot can take asks just now, and what is amiss when it cannot.
+
+interface Looked {
+  readonly store: Pick<OpenStore, 'ping'>;
+  /** The chats that events do not reach. */
+  connected(): readonly string[];
+  ending(): boolean;
+}
+
+/** Asks the store once at a time, however many want to know. */
+export function readiness({ store, connected, ending }: Looked): () => Promise<readonly string[]> {
+  let looking: Promise<readonly string[]> | undefined;
+  return async () => {
+    if (ending()) return ['stopping'];
+    looking ??= store
+      .ping()
+      .then(
+        () => [],
+        () => ['store'],
+      )
+      .finally(() => {
+        looking = undefined;
+      });
+    return [...(await looking), ...connected()];
+  };
+}
+
+/** Runs until it is asked to end; the exit code. Rejects when it cannot start. */
+export async function runBot(config: Config, environment: Environment): Promise<number> {
+  const log = logTo({ level: config.log, secrets: secretsOf(environment), output: process.stderr });
+  for (const doubt of configDoubts(environment)) log.doubt(doubt);
+  log.state('starting');
+  const began = performance.now();
+  const ending = endingWith({
+    passed: () => performance.now(),
+    wait: (milliseconds) => sleep(milliseconds, undefined, { ref: false }),
+    told: (part, how, ms) => log.state(how === 'ended' ? 'closing' : 'late', { part, ms: Math.round(ms) }),
+    fault: (cause) => log.fault('process', cause),
+  });
+  const { asked, code } = firstSignal((cause) => log.fault('process', cause));
+  try {
+    await Promise.race([start(config, environment, { log, ending }), asked]);
+    if (!ending.begun()) log.state('connected', { ms: Math.round(performance.now() - began) });
+    await asked;
+  } catch (cause) {
+    log.fault('start', cause);
+    throw cause;
+  } finally {
+    log.state('stopping');
+    const stopping = performance.now();
+    const whole = await ending.end();
+    log.state(whole ? 'stopped' : 'late', { part: 'all', ms: Math.round(performance.now() - stopping) });
+  }
+  return code();
+}
+
+interface Run {
+  readonly log: Log;
+  readonly ending: Ending;
+}
+
+async function start(config: Config, environment: Environment, { log, ending }: Run): Promise<void> {
+  boundTasks(config.limits);
+  const metrics = await metricsOf(config);
+  const bare = openStore({
+    url: config.store,
+    folder: dataFolder(config.data, environment),
+    fault: (cause) => log.fault('store', cause),
+  });
+  const store: OpenStore = metrics ? watchedStore(bare, metrics.stored) : bare;
+  ending.add('keeps', 'store', () => store.close());
+  ending.add('keeps', 'workers', closeWorkers);
+  ending.add('keeps', 'pictures', closePictures);
+  ending.add('keeps', 'files', closeFiles);
+  await lookAt(store, config.store === '', log);
+  await warm(config, log);
+  const { later, done } = lateWork();
+  ending.add('works', 'later', done);
+  const asked: Log['asked'] = (ended) => {
+    log.asked(ended);
+    metrics?.asked(ended);
+  };
+  const address = (): string | undefined => (config.address === '' ? undefined : config.address);
+  const ports = { fault: log.fault, asked, store, later, address };
+  const chats = await startChats(config, ports, ending);
+  const ready = readiness({ store, connected: chats.connected, ending: ending.begun });
+  const routes = [...chats.routes, ...(await pageRoutes(config, ports))];
+  await serve(config, { metrics, routes, ready }, { log, ending });
+}
+
+type Served = {
+  readonly metrics: Metrics | undefined;
+  readonly routes: readonly Route[];
+  readonly ready: ReturnType<typeof readiness>;
+};
+
+async function serve({ http, metrics: told }: Config, { metrics, routes, ready }: Served, run: Run): Promise<void> {
+  const { metricsRoute, probes } = await import('./http.ts');
+  const { log, ending } = run;
+  const fault = (cause: unknown): void => log.fault('http', cause);
+  const figures = metrics && told.token !== '' ? [metricsRoute(metrics, told.token)] : [];
+  const server = await listen(routed([...probes(ready), ...figures, ...routes], fault, metrics?.page), http);
+  log.state('listening', { port: server.port });
+  const close = async (): Promise<void> => {
+    await sleep(GOODBYE);
+    await server.close();
+  };
+  ending.add('takes', 'http', close, () => {
+    server.cut();
+    // What is still searched for ends with what was found so far.
+    return closeWorkers();
+  });
+  if (!metrics || !told.at) return;
+  const own = await listen(routed([metricsRoute(metrics, '')], fault), told.at);
+  log.state('metrics', { port: own.port });
+  ending.add('keeps', 'metrics', () => own.close(), own.cut);
+}
+
+/** Figures are only gathered where somebody reads them. */
+async function metricsOf({ metrics: { at, token } }: Config): Promise<Metrics | undefined> {
+  if (!at && token === '') return undefined;
+  const { openMetrics } = await import('./metrics.ts');
+  return openMetrics({ searches: taskFigures, pictures: pictureFigures, files: fileFigures });
+}
+
+/** Tells what stands in the way of keeping what is acknowledged. Throws when there is a data folder and it cannot be had. */
+async function lookAt(store: OpenStore, embedded: boolean, log: Log): Promise<void> {
+  try {
+    for (const doubt of await store.doubts()) log.doubt(doubt);
+  } catch (cause) {
+    // A server may come up later; a folder that another bot has is not let go by waiting.
+    if (embedded) throw cause;
+    log.fault('store', cause);
+  }
+}
