@@ -1,7 +1,7 @@
 /** Slanted rooms, diagonal rows and herringbones on seeded rooms: legality, planks against the area's bound, and time. */
 
-import { herringResult } from '../commands/floor/parts/herringbone-result.ts';
-import { floorResult } from '../commands/floor/parts/result.ts';
+import { herringResult } from '../commands/floor/floor-herringbone.ts';
+import { floorResult } from '../commands/floor/lay.ts';
 import { purchaseOf } from '../src/layout/cartons.ts';
 import type { Pattern, Plank, Region } from '../src/layout/floor.ts';
 import { layHerringbone } from '../src/layout/herringbone-lay.ts';

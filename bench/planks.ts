@@ -1,8 +1,7 @@
 /** Plank layouts on seeded random rooms: legality, planks against the bound and the rule of thumb, time and its growth. */
 
-import { answerPlanks, answerSurely } from '../commands/floor/parts/answer.ts';
-import { layAsk } from '../commands/floor/parts/laid.ts';
-import { floorResult } from '../commands/floor/parts/result.ts';
+import { floorResult, layAsk } from '../commands/floor/lay.ts';
+import { answerPlanks, answerSurely } from '../commands/floor/planks.ts';
 import { planksByArea, purchaseOf } from '../src/layout/cartons.ts';
 import type { Pattern, Plan, Plank, Region, Rules } from '../src/layout/floor.ts';
 import { angleBySide } from '../src/layout/frame.ts';

@@ -1,6 +1,6 @@
 /** Looks of a scattered floor, counted: joints in line, stairs, clusters. */
 
-import { floorResult } from '../commands/floor/parts/result.ts';
+import { floorResult } from '../commands/floor/lay.ts';
 import { purchaseOf } from '../src/layout/cartons.ts';
 import type { Plan } from '../src/layout/floor.ts';
 import { runsIn, runsOf } from '../src/layout/runs.ts';

@@ -1,6 +1,6 @@
 /** Scattered floors on seeded rooms: legality, planks against what is proved, usual practice and the rule of thumb, looks, time. */
 
-import { floorResult } from '../commands/floor/parts/result.ts';
+import { floorResult } from '../commands/floor/lay.ts';
 import { planksByArea, purchaseOf } from '../src/layout/cartons.ts';
 import type { Area } from '../src/layout/covered-area.ts';
 import { isFewer, type Pattern, type Plan, type Plank, type Region, type Rules } from '../src/layout/floor.ts';

@@ -1,7 +1,7 @@
 /** How long the printed sheets of a home take, and what that holds up: laying guides and cuts of every room as one PDF. */
 
 import { monitorEventLoopDelay } from 'node:perf_hooks';
-import type { GuidesResult } from '../commands/floor/parts/guides.ts';
+import type { GuidesResult } from '../commands/floor/floor-guides.ts';
 import { commands } from '../commands/index.ts';
 import { cutsSheet } from '../commands/project/parts/sheet-cuts.ts';
 import { answer } from '../src/chat/pipeline.ts';

@@ -1,13 +1,272 @@
 /** `floor compare`: up to five planks for the same rooms, side by side. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import { type Context, defineCommand, type Outcome, type Problems } from '../../src/chat/command.ts';
+import { drawChoices } from '../../src/drawing/choices-sheet.ts';
+import { PLANK_FIGURES } from '../../src/figures/floor-figures.ts';
+import { cautionsFor } from '../../src/figures/safety-figures.ts';
+import { type Saying, sayMoney, sayNumber } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
-import { readChoices } from '../../src/input/parse-choices.ts';
-import { readPadPrice } from '../../src/input/parse-price.ts';
-import { notCompared } from '../../src/text/floor-problems-text.ts';
-import { answerCompare } from './parts/compare.ts';
-import { layingOptions, roomOption } from './parts/options.ts';
+import { choicesIn, readChoices, type ToldChoice } from '../../src/input/parse-choices.ts';
+import { type AreaPrice, readPadPrice } from '../../src/input/parse-price.ts';
+import { countCuts } from '../../src/layout/cutting.ts';
+import { largestOf } from '../../src/layout/direction.ts';
+import type { Block, Fact, Reply, Result } from '../../src/reply/reply.ts';
+import { worded } from '../../src/text/caution-text.ts';
+import { handedInRows, notCompared } from '../../src/text/floor-problems-text.ts';
+import { COMPARE, counted, tooManyTogether } from '../../src/text/floor-text.ts';
+import { cents, portion } from '../../src/units/length.ts';
+import { wallToWall } from './floor-facts.ts';
+import { layingOptions, type PlanksAsk, roomOption } from './floor-options.ts';
+import { askedAreas, type LaidFloor, layAsk, settled } from './lay.ts';
+
+// Planks side by side on the same rooms: each laid, priced and weighed, and the first by each measure.
+
+/** What `floor compare` reads. */
+export interface CompareAsk extends Omit<PlanksAsk, 'plank'> {
+  readonly planks: readonly ToldChoice[];
+  readonly pad: AreaPrice | undefined;
+}
+
+/** One plank laid and weighed; money in cents, waste in percent of the area wall to wall. */
+export interface Weighed {
+  readonly choice: ToldChoice;
+  readonly laid: LaidFloor;
+  readonly area: bigint;
+  readonly wastePercent: number;
+  readonly rows: number;
+  readonly cuts: number;
+  /** The pad that it needs and that has a price; 0 where one is attached. */
+  readonly padCents: number | undefined;
+  /** Cartons with tax, and the pad where its price was told. */
+  readonly total: number | undefined;
+}
+
+/** Planks of all choices together: they are laid one after the other before there is an answer. */
+const MOST_TOGETHER = 12_000;
+
+/** Every plank laid in the same rooms; the Problems of the first that cannot be, or that all together are too many. */
+export async function weigh(ask: CompareAsk, context: Context): Promise<readonly Weighed[] | Problems> {
+  const abouts: number[] = [];
+  for (const choice of ask.planks) {
+    if (choice.plank.handed) return { problems: [handedInRows(context.told.get('pattern') ?? 'stair-step')] };
+    const asked = askedAreas({ ...ask, plank: choice.plank }, context);
+    if ('problems' in asked) return asked;
+    abouts.push(asked.about);
+  }
+  const upTo = (count: number): number => abouts.slice(0, count).reduce((sum, about) => sum + about, 0);
+  if (upTo(abouts.length) > MOST_TOGETHER) {
+    const few = [4, 3, 2].find((count) => upTo(count) <= MOST_TOGETHER) ?? 0;
+    const fewer = choicesIn(context.told.get('planks') ?? '').slice(0, few);
+    return { problems: [tooManyTogether(upTo(abouts.length), MOST_TOGETHER, fewer)] };
+  }
+  context.begin();
+  const weighed: Weighed[] = [];
+  for (const choice of ask.planks) {
+    const laid = await layAsk({ ...ask, plank: choice.plank }, context);
+    if ('problems' in laid) return laid;
+    weighed.push(weighedOf(choice, laid, ask));
+  }
+  return weighed;
+}
+
+/** The same planks with the layouts that stand when every search has ended. */
+export async function weighSettled(
+  weighed: readonly Weighed[],
+  ask: CompareAsk,
+  context: Context,
+): Promise<readonly Weighed[]> {
+  const found: Weighed[] = [];
+  for (const { choice, laid } of weighed)
+    found.push(weighedOf(choice, await settled(laid, { ...ask, plank: choice.plank }, context), ask));
+  return found;
+}
+
+function weighedOf(choice: ToldChoice, laid: LaidFloor, { pad }: CompareAsk): Weighed {
+  const { plan, cost } = laid;
+  const area = wallToWall(plan);
+  const bought = BigInt(plan.planks) * BigInt(plan.plank.length) * BigInt(plan.plank.width);
+  const padCents = choice.plank.attachedPad === true ? 0 : pad && portion(BigInt(pad.price.cents), area, pad.per);
+  return {
+    choice,
+    laid,
+    area,
+    wastePercent: Number(((bought - area) * 1000n) / area) / 10,
+    rows: plan.regions.reduce((sum, { rows }) => sum + rows.length, 0),
+    cuts: countCuts(plan),
+    padCents,
+    total: cost && cost.cents + cost.tax + (padCents ?? 0),
+  };
+}
+
+/** Those with the least figure among the ones that have it; none when fewer than two have it or all tie. */
+export function firstBy(weighed: readonly Weighed[], figure: (one: Weighed) => number | undefined): readonly Weighed[] {
+  const told = weighed.filter((one) => figure(one) !== undefined);
+  const least = Math.min(...told.map((one) => figure(one) ?? Number.POSITIVE_INFINITY));
+  const first = told.filter((one) => figure(one) === least);
+  return told.length < 2 || first.length === told.length ? [] : first;
+}
+
+// The answer of `floor compare`.
+
+/** Lays every plank in the same rooms and sets them side by side: first answers, then what the searches of scattered joints end with. */
+export async function* answerCompare(ask: CompareAsk, context: Context): AsyncGenerator<Outcome> {
+  const weighed = await weigh(ask, context);
+  if ('problems' in weighed) {
+    yield weighed;
+    return;
+  }
+  yield replyOf(weighed, ask, context);
+  if (weighed.some(({ laid }) => laid.searching))
+    yield replyOf(await weighSettled(weighed, ask, context), ask, context);
+}
+
+function replyOf(weighed: readonly Weighed[], ask: CompareAsk, context: Context): Reply {
+  const saying: Saying = { units: ask.room.units, decimal: context.habits.decimal };
+  const others = [...context.told].filter(([option]) => !['room', 'planks', 'pad'].includes(option));
+  return {
+    headline: headline(weighed, saying),
+    blocks: [table(weighed, saying), winners(weighed, saying), picture(weighed, saying)],
+    assumed: weighed[0]?.laid.assumed ?? context.assumed,
+    cautions: worded(cautionsFor('laying')),
+    sources: PLANK_FIGURES.map(({ source }) => source),
+    actions: ask.planks.map(({ name, typed }) => ({
+      label: COMPARE.lay(name),
+      ask: COMPARE.ask(context.told.get('room') ?? '', typed, others),
+    })),
+    audience: 'asker',
+    data: resultOf(weighed),
+  };
+}
+
+function total(one: Weighed, saying: Saying): string | undefined {
+  const price = one.choice.plank.cartonPrice;
+  return price && one.total !== undefined ? sayMoney(cents(one.total), price.currency, saying) : undefined;
+}
+
+/** The cheapest where prices are told in one currency, else the one that wastes least. */
+function headline(weighed: readonly Weighed[], saying: Saying): string {
+  const [cheapest, ...tied] = firstBy(weighed, comparableTotal(weighed));
+  if (cheapest && tied.length === 0) {
+    return COMPARE.headline(
+      cheapest.choice.name,
+      COMPARE.cheapest,
+      `${counted(cheapest.laid.purchase.cartons, 'carton')}, ${total(cheapest, saying)}`,
+    );
+  }
+  const [leanest, ...others] = firstBy(weighed, (one) => one.wastePercent);
+  if (leanest && others.length === 0) {
+    return COMPARE.headline(leanest.choice.name, COMPARE.leanest, `${sayNumber(leanest.wastePercent, saying, 1)} %`);
+  }
+  return COMPARE.even(weighed.map(({ choice }) => choice.name));
+}
+
+/** Totals compare only when each was told, in one currency. */
+function comparableTotal(weighed: readonly Weighed[]): (one: Weighed) => number | undefined {
+  const currencies = new Set(weighed.map(({ choice }) => choice.plank.cartonPrice?.currency));
+  return currencies.size === 1 ? ({ total: sum }) => sum : () => undefined;
+}
+
+function table(weighed: readonly Weighed[], saying: Saying): Block {
+  const { measures } = COMPARE;
+  const line = (label: string, value: (one: Weighed) => string | undefined): readonly string[] => [
+    label,
+    ...weighed.map((one) => value(one) ?? COMPARE.untold),
+  ];
+  const rows = [
+    line(measures.planks, ({ laid }) => String(laid.plan.planks)),
+    line(measures.cartons, ({ laid }) => String(laid.purchase.cartons)),
+    line(measures.waste, ({ wastePercent }) => `${sayNumber(wastePercent, saying, 1)} %`),
+    line(measures.cost, (one) => total(one, saying)),
+    line(measures.pad, (one) => sayPad(one, saying)),
+    line(measures.rows, ({ rows: count }) => String(count)),
+    line(measures.cuts, ({ cuts }) => String(cuts)),
+    line(measures.broken, ({ laid }) => String(laid.plan.broken.filter(({ rule }) => rule !== 'pattern').length)),
+    line(measures.light, ({ choice }) => (choice.reflectance === undefined ? undefined : `${choice.reflectance} %`)),
+    line(measures.tier, ({ choice }) => choice.tier),
+  ].filter(([, ...values]) => values.some((value) => value !== COMPARE.untold));
+  return {
+    kind: 'table',
+    title: COMPARE.title,
+    columns: [COMPARE.measure, ...weighed.map(({ choice }) => choice.name)],
+    rows,
+  };
+}
+
+function sayPad({ choice, padCents }: Weighed, saying: Saying): string {
+  if (choice.plank.attachedPad === true) return COMPARE.padAttached;
+  if (padCents === undefined) return choice.plank.attachedPad === false ? COMPARE.padSeparate : COMPARE.padUnknown;
+  return COMPARE.pad(sayMoney(cents(padCents), choice.plank.cartonPrice?.currency ?? 'USD', saying));
+}
+
+/** The same wall laid in each plank. */
+function picture(weighed: readonly Weighed[], saying: Saying): Block {
+  const choices = weighed.map(({ choice, laid }) => ({ name: choice.name, plan: laid.plan }));
+  const room = largestOf(weighed.flatMap(({ laid }) => laid.plan.regions)).name;
+  return { kind: 'picture', drawing: drawChoices(choices, room, saying) };
+}
+
+function winners(weighed: readonly Weighed[], saying: Saying): Block {
+  const { best } = COMPARE;
+  const facts: Fact[] = [];
+  const first = (label: string, figure: (one: Weighed) => number | undefined, say: (one: Weighed) => string): void => {
+    const won = firstBy(weighed, figure);
+    const [one] = won;
+    if (one) facts.push({ label, value: `${won.map(({ choice }) => choice.name).join(', ')} (${say(one)})` });
+  };
+  first(best.cost, comparableTotal(weighed), (one) => total(one, saying) ?? '');
+  first(
+    best.waste,
+    (one) => one.wastePercent,
+    (one) => `${sayNumber(one.wastePercent, saying, 1)} %`,
+  );
+  first(
+    best.planks,
+    ({ laid }) => laid.plan.planks,
+    ({ laid }) => String(laid.plan.planks),
+  );
+  first(
+    best.rows,
+    ({ rows }) => rows,
+    ({ rows }) => String(rows),
+  );
+  first(
+    best.cuts,
+    ({ cuts }) => cuts,
+    ({ cuts }) => String(cuts),
+  );
+  first(
+    best.light,
+    ({ choice }) => choice.reflectance && -choice.reflectance,
+    ({ choice }) => `${choice.reflectance} %`,
+  );
+  return { kind: 'facts', title: COMPARE.winners, facts };
+}
+
+/** Result data of kind compare: money in cents before tax, the area wall to wall in square ticks. */
+export interface CompareResult extends Result {
+  readonly kind: 'compare';
+  readonly choices: readonly {
+    readonly name: string;
+    readonly planks: number;
+    readonly cartons: number;
+    readonly cents?: number;
+    readonly laid: number;
+    readonly wastePercent: number;
+  }[];
+}
+
+function resultOf(weighed: readonly Weighed[]): CompareResult {
+  const choices = weighed.map(({ choice, laid: { plan, purchase, cost }, area, wastePercent }) => ({
+    name: choice.name,
+    planks: plan.planks,
+    cartons: purchase.cartons,
+    ...(cost && { cents: cost.cents }),
+    laid: Number(area),
+    wastePercent,
+  }));
+  return { kind: 'compare', choices };
+}
 
 const PAD = {
   summary: 'What a separate pad costs, for planks without one attached',

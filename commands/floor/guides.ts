@@ -2,9 +2,9 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { answerGuides } from './parts/guides.ts';
-import { answerHerringGuides } from './parts/herringbone-guides.ts';
-import { floorOptions } from './parts/options.ts';
+import { answerGuides } from './floor-guides.ts';
+import { floorOptions } from './floor-options.ts';
+import { answerHerringGuides } from './herringbone-guides.ts';
 
 export default defineCommand({
   group: 'floor',

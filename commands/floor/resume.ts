@@ -1,12 +1,375 @@
 /** `floor resume`: the rest of a floor begun, from the planks and offcuts that are really there. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import { type Context, defineCommand, type Outcome, type Problems } from '../../src/chat/command.ts';
+import { cautionsFor } from '../../src/figures/safety-figures.ts';
+import { type Saying, sayCut } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
-import { readSoFar } from '../../src/language/old/so-far.ts';
-import { notResumed } from '../../src/text/floor-problems-text.ts';
-import { floorOptions, layingOptions } from './parts/options.ts';
-import { resumed } from './parts/resume.ts';
+import { readSoFar, type SoFar, type ToldRow } from '../../src/language/old/so-far.ts';
+import type { LaidRegion, Plan } from '../../src/layout/floor.ts';
+import type { Progress, RestPiece, RestPlan, Stock } from '../../src/layout/resume-floor.ts';
+import type { Block, Fact, Problem, Reply } from '../../src/reply/reply.ts';
+import { worded } from '../../src/text/caution-text.ts';
+import {
+  allLaid,
+  noSuchRoomSoFar,
+  noSuchRow,
+  notResumed,
+  oneFloor,
+  rowMisfits,
+  slantedNotResumed,
+} from '../../src/text/floor-problems-text.ts';
+import { GUIDE } from '../../src/text/floor-text.ts';
+import { RESUME, RESUME_NOTES } from '../../src/text/home-text.ts';
+import { isRectilinear } from '../../src/units/geometry.ts';
+import { roundUpRatio, TICKS_PER_INCH, ticks } from '../../src/units/length.ts';
+import { restAway } from '../../src/workers/solve.ts';
+import { brokenBlocks, floorOptions, layingOptions, type PlanksAsk } from './floor-options.ts';
+import { type LaidFloor, layAsk, sayingOf, settled } from './lay.ts';
+
+// The laying guide for the rest of a floor begun: row by row, from which offcut or plank.
+
+/** One table a region, in laying order. */
+export function restTables(plan: Plan, rest: RestPlan, saying: Saying): readonly Block[] {
+  const say = (length: number): string => sayCut(ticks(length), saying);
+  const uses = new Map<number, number>();
+  for (const { pieces } of rest.rows) {
+    for (const { from } of pieces) if ('plank' in from) uses.set(from.plank, (uses.get(from.plank) ?? 0) + 1);
+  }
+  const begun = new Set<number>();
+  const source = ({ length, from }: RestPiece): string => {
+    if ('offcut' in from) return RESUME.fromOffcut(say(length), from.offcut + 1);
+    if (begun.has(from.plank)) return GUIDE.rest(say(length), from.plank);
+    begun.add(from.plank);
+    const keeps = (uses.get(from.plank) ?? 0) > 1;
+    return GUIDE.fresh(say(length), from.plank, keeps ? say(plan.plank.length - length - plan.rules.kerf) : undefined);
+  };
+  return plan.regions.flatMap(({ name, rows }): Block[] => {
+    const own = rest.rows.filter(({ region }) => region === name);
+    if (own.length === 0) return [];
+    const cells = own.flatMap(({ row, pieces }) => {
+      const height = rows[row]?.height ?? plan.plank.width;
+      const runs = runsIn(pieces);
+      return runs.map((run, i) => {
+        const label = `${row + 1}${runs.length > 1 ? String.fromCodePoint(97 + (i % 26)) : ''}`;
+        const ripped = height < plan.plank.width ? [GUIDE.ripped(say(height))] : [];
+        return [[label, ...ripped].join(', '), ...runCells(run, say, source)];
+      });
+    });
+    return [{ kind: 'table', title: RESUME.guide(name), columns: GUIDE.columns, rows: cells }];
+  });
+}
+
+function runCells(
+  run: readonly RestPiece[],
+  say: (length: number) => string,
+  source: (piece: RestPiece) => string,
+): readonly string[] {
+  const [first, last] = [run[0], run.at(-1)];
+  if (!first || !last) return ['', '', '', ''];
+  const whole = run.filter(({ part }) => part === 'whole').length;
+  const cuts = run.filter(({ part }) => part !== 'whole').map(source);
+  const side = (piece: RestPiece): string => (piece.part === 'whole' ? GUIDE.whole : say(piece.length));
+  if (run.length === 1) {
+    const only = first.part === 'whole' ? GUIDE.whole : GUIDE.wallToWall(say(first.length));
+    return [only, first.part === 'whole' ? '1' : '', '', cuts.join('; ')];
+  }
+  return [side(first), String(whole), side(last), cuts.join('; ')];
+}
+
+/** A row's pieces by run: a run ends where the next piece does not follow on. */
+function runsIn(pieces: readonly RestPiece[]): readonly (readonly RestPiece[])[] {
+  const runs: RestPiece[][] = [];
+  let end: number | undefined;
+  for (const piece of pieces) {
+    if (piece.u === end) runs.at(-1)?.push(piece);
+    else runs.push([piece]);
+    end = piece.u + piece.length;
+  }
+  return runs;
+}
+
+// What was told of a floor begun, set against its plan: rows laid by region, planks and offcuts left;
+// Problems where it cannot be.
+
+/** Rows laid by region and what is left, with notes on what was taken because it was not told. */
+export interface Begun {
+  readonly progress: readonly Progress[];
+  readonly stock: Stock;
+  readonly notes: readonly string[];
+}
+
+export function begunFloor({ plan, purchase }: LaidFloor, soFar: SoFar, context: Context): Begun | Problems {
+  const notes: string[] = [];
+  const typed = context.told.get('so-far') ?? '';
+  const found = progressOf(plan, soFar, typed, notes);
+  if ('problems' in found) return found;
+  const { progress } = found;
+  const { perCarton } = plan.plank;
+  const planned = purchase.cartons * perCarton - begunPlanks(plan, progress) - soFar.broken;
+  const counted = soFar.planks === undefined ? undefined : soFar.planks + soFar.cartons * perCarton;
+  const planks = counted ?? Math.max(0, planned);
+  if (counted === undefined) notes.push(RESUME_NOTES.leftPlanned(planks));
+  else if (soFar.broken > 0) notes.push(RESUME_NOTES.brokenTold);
+  if (soFar.offcuts === undefined) notes.push(RESUME_NOTES.noOffcuts);
+  return { progress, stock: { planks, offcuts: soFar.offcuts ?? [] }, notes };
+}
+
+function progressOf(
+  plan: Plan,
+  { rows, done }: SoFar,
+  typed: string,
+  notes: string[],
+): { readonly progress: readonly Progress[] } | Problems {
+  const problems: Problem[] = [];
+  const names = plan.regions.flatMap(({ name, rooms }) => rooms?.map((room) => room.name) ?? [name]);
+  const whole = new Map<LaidRegion, Progress>();
+  for (const room of done) {
+    const region = regionOf(plan, room);
+    if (!region) problems.push(noSuchRoomSoFar(room, names, typed.replace(room, names[0] ?? '')));
+    else if (region.rooms && region.rooms.length > 1 && room.toLowerCase() !== region.name.toLowerCase())
+      problems.push(
+        oneFloor(
+          room,
+          region.name,
+          typed.replace(
+            new RegExp(
+              `${room.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')} (?:is |are |all )*(?:done|finished|complete|laid)`,
+              'i',
+            ),
+            `${room} row 1 is laid`,
+          ),
+        ),
+      );
+    else whole.set(region, { region: region.name, rows: region.rows.length, last: [] });
+  }
+  const open = plan.regions.find((region) => !whole.has(region));
+  const own = new Map<LaidRegion, ToldRow[]>();
+  for (const told of rows) {
+    const region = told.room === undefined ? open : regionOf(plan, told.room);
+    if (!region) {
+      problems.push(noSuchRoomSoFar(told.room ?? '', names, typed.replace(told.room ?? ' ', names[0] ?? '')));
+      continue;
+    }
+    if (told.room === undefined && plan.regions.length > 1) notes.push(RESUME_NOTES.taken(region.name));
+    if (told.row > region.rows.length)
+      problems.push(
+        noSuchRow(
+          `row ${told.row}`,
+          region.name,
+          region.rows.length,
+          typed.replace(String(told.row), String(Math.max(1, region.rows.length - 1))),
+        ),
+      );
+    own.set(region, [...(own.get(region) ?? []), told]);
+  }
+  for (const [region, told] of own) {
+    const last = Math.max(...told.map(({ row }) => row));
+    const lies = told.filter(({ row, start, end }) => row === last && (start ?? end) !== undefined);
+    if (lies.length === 0) notes.push(RESUME_NOTES.asPlanned(region.name, last));
+    if (lies.some(({ end }) => end !== undefined)) notes.push(RESUME_NOTES.endMeant(region.name, last));
+    whole.set(region, {
+      region: region.name,
+      rows: last,
+      last: lies.map(({ run = 0, start, end }) => ({
+        run,
+        ...(start === undefined ? {} : { start }),
+        ...(end === undefined ? {} : { end }),
+      })),
+    });
+  }
+  const [first, ...more] = problems;
+  return first ? { problems: [first, ...more] } : { progress: [...whole.values()] };
+}
+
+/** The region of a name, or the one that a room of that name lies in. */
+function regionOf({ regions }: Plan, name: string): LaidRegion | undefined {
+  const wanted = name.toLowerCase();
+  return regions.find(
+    (region) =>
+      region.name.toLowerCase() === wanted || region.rooms?.some((room) => room.name.toLowerCase() === wanted),
+  );
+}
+
+/** Planks begun in the rows that lie, as the plan has them. */
+function begunPlanks(plan: Plan, progress: readonly Progress[]): number {
+  const begun = new Set<number>();
+  for (const { name, rows } of plan.regions) {
+    const laid = progress.find(({ region }) => region === name)?.rows ?? 0;
+    for (const { pieces } of rows.slice(0, laid)) for (const { plank } of pieces) begun.add(plank);
+  }
+  return begun.size;
+}
+
+// The answer for a floor begun: whether what is left lays the rest, and how.
+
+/** What `floor resume` reads. */
+export interface ResumeAsk extends PlanksAsk {
+  readonly 'so-far': SoFar;
+}
+
+/** The rest of a floor laid as far as told. */
+export async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcome> {
+  // What was told so far is held against the floor as it is laid: nothing is known of it before.
+  const first = await layAsk(ask, { ...context, begin: () => undefined });
+  if ('problems' in first) {
+    yield first;
+    return;
+  }
+  // The rows that lie follow the plan that stood in the end.
+  const laid = await settled(first, ask, context);
+  const typed = context.told.get('so-far') ?? '';
+  const [slanted, ...more] = slantProblems(laid.plan, context);
+  if (slanted) {
+    yield { problems: [slanted, ...more] };
+    return;
+  }
+  const begun = begunFloor(laid, ask['so-far'], context);
+  if ('problems' in begun) {
+    yield begun;
+    return;
+  }
+  const saying = sayingOf(ask, context);
+  const rest = await restAway(laid.plan, begun.progress, begun.stock);
+  if ('misfits' in rest) {
+    const [first, ...more] = rest.misfits.map(({ length, planned }) =>
+      rowMisfits(
+        typed,
+        sayCut(ticks(length), saying),
+        sayCut(ticks(planned), saying),
+        mendedRow(typed, sayCut(ticks(planned), saying)),
+      ),
+    );
+    if (first) yield { problems: [first, ...more] };
+    return;
+  }
+  if (rest.rows.length === 0) {
+    yield { problems: [allLaid(typed, 'row 1 is laid')] };
+    return;
+  }
+  yield replyOf(laid, begun, rest, ask, context);
+}
+
+/** What is at a slant, by the option that told it: rows by their direction, walls by their room. */
+function slantProblems({ regions }: Plan, { told }: Context): readonly Problem[] {
+  const walls = regions.find(({ outline, holes }) => ![outline, ...holes].every(isRectilinear));
+  const rows = regions.some(({ frame }) => frame.angle % 90 !== 0);
+  return [
+    ...(walls ? [slantedNotResumed('room', walls.name, '12 x 14 ft')] : []),
+    ...(rows ? [slantedNotResumed('direction', told.get('direction') ?? 'long', 'long')] : []),
+  ];
+}
+
+/** The row told with the end that the plan gives it, and no start. */
+function mendedRow(typed: string, end: string): string {
+  return typed
+    .replace(/(?:started|starts|began|begins)\b[^,;]*?\band\s+(?=ended|ends)/i, '')
+    .replace(/((?:ended|ends|finished) (?:at|with) )[^,;.]+/i, `$1${end}`)
+    .replace(/(?:started|starts|began|begins) (?:at|with) [^,;.]+/i, `ended at ${end}`);
+}
+
+function replyOf(laid: LaidFloor, begun: Begun, rest: RestPlan, ask: ResumeAsk, context: Context): Reply {
+  const { plan } = laid;
+  const saying = sayingOf(ask, context);
+  const short = Math.max(0, rest.planks - begun.stock.planks);
+  const cartons = roundUpRatio(BigInt(short), BigInt(plan.plank.perCarton));
+  const data: ResumeResult = {
+    kind: 'resume',
+    ticksPerInch: TICKS_PER_INCH,
+    plank: plan.plank,
+    rules: plan.rules,
+    laid: begun.progress.map(({ region, rows }) => ({ region, rows })),
+    before: rest.before,
+    stock: begun.stock,
+    broke: ask['so-far'].broken,
+    need: rest.planks,
+    bound: rest.bound,
+    suffices: short === 0,
+    short,
+    cartons,
+    rows: rest.rows,
+    broken: rest.broken,
+  };
+  return {
+    headline:
+      short > 0
+        ? RESUME.short(short, cartons)
+        : RESUME.enough(
+            RESUME.planks(begun.stock.planks),
+            RESUME.offcuts(begun.stock.offcuts.length),
+            begun.stock.planks - rest.planks,
+          ),
+    blocks: [
+      { kind: 'facts', title: RESUME.title, facts: factsOf(plan, begun, rest, ask['so-far'].broken, cartons, saying) },
+      ...brokenBlocks({ ...plan, broken: rest.broken }, saying),
+      { kind: 'steps', title: RESUME.read, steps: RESUME.steps },
+      ...restTables(plan, rest, saying),
+    ],
+    assumed: [...laid.assumed, ...begun.notes],
+    cautions: worded(cautionsFor('laying')),
+    sources: [],
+    actions: [],
+    audience: 'asker',
+    data,
+  };
+}
+
+/** Result data of kind `resume`; lengths in ticks. `need` whole planks lay `rows`; `short` of them are missing. */
+export interface ResumeResult {
+  readonly kind: 'resume';
+  readonly ticksPerInch: number;
+  readonly plank: Plan['plank'];
+  readonly rules: Plan['rules'];
+  readonly laid: readonly { readonly region: string; readonly rows: number }[];
+  readonly before: RestPlan['before'];
+  readonly stock: Begun['stock'];
+  readonly broke: number;
+  readonly need: number;
+  readonly bound: number;
+  readonly suffices: boolean;
+  readonly short: number;
+  readonly cartons: number;
+  readonly rows: RestPlan['rows'];
+  readonly broken: RestPlan['broken'];
+}
+
+function factsOf(
+  plan: Plan,
+  { progress, stock }: Begun,
+  rest: RestPlan,
+  broke: number,
+  cartons: number,
+  saying: Saying,
+): readonly Fact[] {
+  const say = (length: number): string => sayCut(ticks(length), saying);
+  const used = new Set(
+    rest.rows.flatMap(({ pieces }) => pieces.flatMap(({ from }) => ('offcut' in from ? [from.offcut] : []))),
+  );
+  const rowsOf = (name: string): number => plan.regions.find((region) => region.name === name)?.rows.length ?? 0;
+  const short = rest.planks - stock.planks;
+  return [
+    {
+      label: RESUME.laid,
+      value: progress.map(({ region, rows }) => RESUME.laidRows(region, rows, rowsOf(region))).join('; '),
+    },
+    ...rest.before.map(({ region, row, runs }) => ({
+      label: RESUME.last,
+      value: RESUME.lastRow(region, row + 1, runs.map(({ lengths }) => lengths.map(say).join(', ')).join(' | ')),
+    })),
+    { label: RESUME.left, value: String(stock.planks) },
+    ...(broke > 0 ? [{ label: RESUME.broken, value: String(broke) }] : []),
+    {
+      label: RESUME.kept,
+      value:
+        stock.offcuts.map(({ length, end }, i) => RESUME.offcut(i + 1, say(length), end)).join('; ') || RESUME.none,
+    },
+    { label: RESUME.takes, value: RESUME.takesOf(rest.planks, used.size, rest.bound) },
+    {
+      label: RESUME.verdict,
+      value: short > 0 ? RESUME.no(short, cartons, plan.plank.perCarton) : RESUME.yes(-short),
+    },
+  ];
+}
 
 const { room, plank } = floorOptions;
 

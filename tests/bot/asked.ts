@@ -1,6 +1,6 @@
 /** Asks put through the whole pipeline for a test, with what comes back. */
 
-import type { FloorResult } from '../../commands/floor/parts/result.ts';
+import type { FloorResult } from '../../commands/floor/lay.ts';
 import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import type { Command, Problems } from '../../src/chat/command.ts';

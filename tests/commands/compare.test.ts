@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { lastAnswer } from '../../bench/fuzz.ts';
-import type { CompareResult } from '../../commands/floor/parts/compare.ts';
-import type { FloorResult } from '../../commands/floor/parts/result.ts';
+import type { CompareResult } from '../../commands/floor/compare.ts';
+import type { FloorResult } from '../../commands/floor/lay.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 
 const ROOM = `bedroom 11' x 12'6" + 2' x 5' closet`;

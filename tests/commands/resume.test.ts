@@ -1,7 +1,7 @@
 /** A floor begun, asked as one asks in the middle of it: sentences, joined rooms, and what cannot be. */
 
 import { describe, expect, it } from 'vitest';
-import type { ResumeResult } from '../../commands/floor/parts/resume.ts';
+import type { ResumeResult } from '../../commands/floor/resume.ts';
 import { answerTo, firstFloorTo, problemsOf, replyTo } from '../bot/asked.ts';
 import { readFloor } from '../outside/floor-checker-data.ts';
 import { checkResume } from '../outside/resume-checker.ts';

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { lastAnswer } from '../../bench/fuzz.ts';
-import type { FloorResult } from '../../commands/floor/parts/result.ts';
+import type { FloorResult } from '../../commands/floor/lay.ts';
 import type { Fact, Reply } from '../../src/reply/reply.ts';
 
 const PLANK = 'plank: 6 x 48 in, 10 per carton';

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { randomRooms } from '../../bench/random-rooms.ts';
-import { guideTables } from '../../commands/floor/parts/guide.ts';
+import { guideTables } from '../../commands/floor/guide.ts';
 import { MOST_SHEETS } from '../../src/drawing/floor-plans.ts';
 import type { Saying } from '../../src/input/format.ts';
 import type { Plan } from '../../src/layout/floor.ts';

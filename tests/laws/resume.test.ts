@@ -2,10 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { ResumeResult } from '../../commands/floor/parts/resume.ts';
+import type { ResumeResult } from '../../commands/floor/resume.ts';
 import { answerTo, firstFloorTo, floorTo, problemsOf } from '../bot/asked.ts';
-import type { FloorData } from '../outside/floor-checker-data.ts';
-import { readFloor } from '../outside/floor-checker-data.ts';
+import { type FloorData, readFloor } from '../outside/floor-checker-data.ts';
 import { checkResume } from '../outside/resume-checker.ts';
 
 const begun = fc.record({

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { retoldDoorway } from '../../commands/floor/parts/home-retold.ts';
+import { retoldDoorway } from '../../commands/floor/floor-home.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
 import { readHomeDoorways } from '../../src/input/rooms/parse-doorways.ts';
 import type { Doorway } from '../../src/layout/doorways.ts';

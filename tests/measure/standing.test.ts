@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { retoldStanding } from '../../commands/floor/parts/home-retold.ts';
+import { retoldStanding } from '../../commands/floor/floor-home.ts';
 import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
 import { readStanding } from '../../src/input/rooms/parse-obstacles.ts';
 import type { StandingPlace, ToldStanding } from '../../src/layout/obstacles.ts';

@@ -1,7 +1,7 @@
 /** The checker of homes takes a sound one and catches every planted wrong. */
 
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { FloorResult } from '../../commands/floor/parts/result.ts';
+import type { FloorResult } from '../../commands/floor/lay.ts';
 import { firstFloorTo } from '../bot/asked.ts';
 import { checkFloor } from './floor-checker.ts';
 import { checkHome } from './home-checker.ts';

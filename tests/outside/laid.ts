@@ -1,6 +1,6 @@
 /** Floors laid for a test and handed over as the result data that outside checkers read. */
 
-import { floorResult } from '../../commands/floor/parts/result.ts';
+import { floorResult } from '../../commands/floor/lay.ts';
 import { purchaseOf } from '../../src/layout/cartons.ts';
 import type { Pattern, Plan, Plank, Region, Rules } from '../../src/layout/floor.ts';
 import type { Angle } from '../../src/layout/frame.ts';

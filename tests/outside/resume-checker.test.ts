@@ -1,7 +1,7 @@
 /** The checker of rests takes a sound one and catches every planted wrong. */
 
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { ResumeResult } from '../../commands/floor/parts/resume.ts';
+import type { ResumeResult } from '../../commands/floor/resume.ts';
 import { firstFloorTo, replyTo } from '../bot/asked.ts';
 import { type FloorData, readFloor } from './floor-checker-data.ts';
 import { checkResume, type ResumeData } from './resume-checker.ts';

@@ -1,7 +1,7 @@
 /** Examples worked in print by others, each beside its source, put to the product as it is asked. */
 
 import { describe, expect, it } from 'vitest';
-import type { FloorResult } from '../../commands/floor/parts/result.ts';
+import type { FloorResult } from '../../commands/floor/lay.ts';
 import {
   feet,
   inches,

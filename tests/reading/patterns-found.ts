@@ -45,9 +45,9 @@ export const MADE_FROM_NAMES: readonly Placed[] = [
     source: '(?<![\\p{L}\\p{N}])(?:hall\\s+2|living\\s+room|hall)(?![\\p{L}\\p{N}])',
     flags: 'giu',
   },
-  { file: 'commands/floor/parts/home-mend.ts', source: '(?<![\\p{L}\\p{N}])hall 2(?![\\p{L}\\p{N}])', flags: 'giu' },
+  { file: 'commands/floor/floor-home.ts', source: '(?<![\\p{L}\\p{N}])hall 2(?![\\p{L}\\p{N}])', flags: 'giu' },
   {
-    file: 'commands/floor/parts/resume-told.ts',
+    file: 'commands/floor/resume.ts',
     source: 'hall 2 (?:is |are |all )*(?:done|finished|complete|laid)',
     flags: 'i',
   },

@@ -14,7 +14,7 @@ import { HANDOFF, SHORT_CAUTIONS } from '../../../src/text/sheets-text.ts';
 import { trimHeadline } from '../../../src/text/trim-text.ts';
 import { doubleArea } from '../../../src/units/geometry.ts';
 import { ticks } from '../../../src/units/length.ts';
-import type { GuidesResult } from '../../floor/parts/guides.ts';
+import type { GuidesResult } from '../../floor/floor-guides.ts';
 import type { TrimResult } from '../../trim/parts/result.ts';
 import { findingsOf } from './found.ts';
 import { progressReply } from './progress.ts';

@@ -6,7 +6,7 @@ import type { KeptAsk, Project } from '../../../src/project/project.ts';
 import { LIMITS } from '../../../src/project/project-limits.ts';
 import type { Action, Block } from '../../../src/reply/reply.ts';
 import { SAVED } from '../../../src/text/project-text.ts';
-import type { GuidesResult } from '../../floor/parts/guides.ts';
+import type { GuidesResult } from '../../floor/floor-guides.ts';
 import { asksOnce, filledFrom } from './asked-once.ts';
 import { todaysLine, type Work, workOf } from './saved-work.ts';
 import { guidesOfFloor } from './shopping-lines.ts';

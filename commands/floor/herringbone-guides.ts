@@ -1,24 +1,30 @@
 /** The guides of a herringbone floor, room by room, with the boards to cut, alike ones together. */
 
-import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { drawHerringbone } from '../../../src/drawing/herringbone-sheet.ts';
-import { type Saying, sayCut } from '../../../src/input/format.ts';
-import type { HerringPlan, HerringRegion } from '../../../src/layout/herringbone.ts';
-import type { SawPiece } from '../../../src/reply/job-sheet.ts';
-import type { Reply } from '../../../src/reply/reply.ts';
-import { SAW } from '../../../src/text/drawing-text.ts';
-import { SHAPE } from '../../../src/text/floor-text.ts';
-import { HERRING_DRAWING, HERRING_STEPS } from '../../../src/text/home-text.ts';
-import { ticks } from '../../../src/units/length.ts';
-import { inSteps } from '../../../src/workers/time-limits.ts';
-import { type Guide, guidesReply } from './guides.ts';
-import { type HerringAsk, herringReply, layHerringAsk } from './herringbone.ts';
-import { type BoughtHerring, boardKinds, cutTables, fieldFacts } from './herringbone-facts.ts';
-import { herringResult } from './herringbone-result.ts';
-import { sayingOf } from './laid.ts';
-import { floorNeeds } from './needs.ts';
-import { otherWork } from './other-work.ts';
-import { sawEnd } from './saw-planks.ts';
+import type { Context, Outcome } from '../../src/chat/command.ts';
+import { drawHerringbone } from '../../src/drawing/herringbone-sheet.ts';
+import { type Saying, sayCut } from '../../src/input/format.ts';
+import type { HerringPlan, HerringRegion } from '../../src/layout/herringbone.ts';
+import type { SawPiece } from '../../src/reply/job-sheet.ts';
+import type { Reply } from '../../src/reply/reply.ts';
+import { SAW } from '../../src/text/drawing-text.ts';
+import { SHAPE } from '../../src/text/floor-text.ts';
+import { HERRING_DRAWING, HERRING_STEPS } from '../../src/text/home-text.ts';
+import { ticks } from '../../src/units/length.ts';
+import { inSteps } from '../../src/workers/time-limits.ts';
+import { floorNeeds } from './floor-facts.ts';
+import { type Guide, guidesReply } from './floor-guides.ts';
+import {
+  type BoughtHerring,
+  boardKinds,
+  cutTables,
+  fieldFacts,
+  type HerringAsk,
+  herringReply,
+  herringResult,
+  layHerringAsk,
+} from './floor-herringbone.ts';
+import { sawEnd } from './guide.ts';
+import { otherWork, sayingOf } from './lay.ts';
 
 export async function answerHerringGuides(ask: HerringAsk, context: Context): Promise<Outcome> {
   const laid = await layHerringAsk(ask, context);

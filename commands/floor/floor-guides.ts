@@ -1,21 +1,18 @@
 /** The laying guides of all rooms told, each an answer of its own, with what is cut for each. */
 
-import type { Context, Outcome } from '../../../src/chat/command.ts';
-import { toldPlan } from '../../../src/drawing/floor-plans.ts';
-import type { SawPiece } from '../../../src/reply/job-sheet.ts';
-import type { Need } from '../../../src/reply/need.ts';
-import type { Reply, Result } from '../../../src/reply/reply.ts';
-import { planksHeadline } from '../../../src/text/floor-text.ts';
-import { GUIDES } from '../../../src/text/sheets-text.ts';
-import { guideTables } from './guide.ts';
-import type { HerringResult } from './herringbone-result.ts';
-import { layAsk, sayingOf, settled } from './laid.ts';
-import { floorNeeds } from './needs.ts';
-import { roomReply } from './one-room.ts';
-import { otherWork } from './other-work.ts';
-import { type FloorResult, floorResult } from './result.ts';
-import type { PlanksAsk } from './rules.ts';
-import { plankPieces } from './saw-planks.ts';
+import type { Context, Outcome } from '../../src/chat/command.ts';
+import { toldPlan } from '../../src/drawing/floor-plans.ts';
+import type { SawPiece } from '../../src/reply/job-sheet.ts';
+import type { Need } from '../../src/reply/need.ts';
+import type { Reply, Result } from '../../src/reply/reply.ts';
+import { planksHeadline } from '../../src/text/floor-text.ts';
+import { GUIDES } from '../../src/text/sheets-text.ts';
+import { floorNeeds } from './floor-facts.ts';
+import type { HerringResult } from './floor-herringbone.ts';
+import type { PlanksAsk } from './floor-options.ts';
+import { guideTables, plankPieces } from './guide.ts';
+import { type FloorResult, floorResult, layAsk, otherWork, sayingOf, settled } from './lay.ts';
+import { roomReply } from './layout.ts';
 
 /** The guide of one region: the rooms that it is made of, and what is cut for it. */
 export interface Guide {

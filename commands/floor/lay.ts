@@ -1,15 +1,18 @@
 /** From what was told to a laid floor and its price: the part that every floor command shares. */
 
-import type { Context, Problems } from '../../../src/chat/command.ts';
-import { LONG_RUN, LONG_RUN_GAP } from '../../../src/figures/floor-figures.ts';
-import { type Saying, sayLength, sayMoney } from '../../../src/input/format.ts';
-import { costOf, type Purchase, purchaseOf } from '../../../src/layout/cartons.ts';
-import { type Area, groundOf, isSlanted } from '../../../src/layout/covered-area.ts';
-import { directed, divided, largestOf, largestRoom } from '../../../src/layout/direction.ts';
-import type { Plan, Region } from '../../../src/layout/floor.ts';
-import { frameOf } from '../../../src/layout/frame.ts';
-import type { Home } from '../../../src/layout/home-regions.ts';
-import { inOrder, layingOrder } from '../../../src/layout/lay-floor.ts';
+import type { Context, Problems } from '../../src/chat/command.ts';
+import { LONG_RUN, LONG_RUN_GAP } from '../../src/figures/floor-figures.ts';
+import { type Saying, sayLength, sayMoney } from '../../src/input/format.ts';
+import { costOf, type Purchase, purchaseOf } from '../../src/layout/cartons.ts';
+import { type Area, groundOf, isSlanted } from '../../src/layout/covered-area.ts';
+import { directed, divided, largestOf, largestRoom } from '../../src/layout/direction.ts';
+import type { HomeDoorway } from '../../src/layout/doorways.ts';
+import type { Plan, Region } from '../../src/layout/floor.ts';
+import { frameOf } from '../../src/layout/frame.ts';
+import type { Home } from '../../src/layout/home-regions.ts';
+import { inOrder, layingOrder } from '../../src/layout/lay-floor.ts';
+import { type KeptOffcut, keptOffcuts, type Leftover, leftoverOf } from '../../src/layout/offcuts.ts';
+import type { Result } from '../../src/reply/reply.ts';
 import {
   directionDivided,
   gapLeavesNothing,
@@ -17,14 +20,70 @@ import {
   noSuchDirection,
   noSuchWall,
   tooManyPlanks,
-} from '../../../src/text/floor-problems-text.ts';
-import { BUY } from '../../../src/text/floor-text.ts';
-import { boxOf, doubleArea, type Outline } from '../../../src/units/geometry.ts';
-import { cents, type Length } from '../../../src/units/length.ts';
-import { betterFloors, isSearched, layAway } from '../../../src/workers/solve.ts';
-import { askedHome } from './home.ts';
-import type { Cost } from './result.ts';
-import { type AreasAsk, type PlanksAsk, rulesOf } from './rules.ts';
+} from '../../src/text/floor-problems-text.ts';
+import { BUY } from '../../src/text/floor-text.ts';
+import { boxOf, doubleArea, type Outline } from '../../src/units/geometry.ts';
+import { cents, type Length, TICKS_PER_INCH } from '../../src/units/length.ts';
+import { betterFloors, isSearched, layAway } from '../../src/workers/solve.ts';
+import { askedHome } from './floor-home.ts';
+import { type AreasAsk, type PlanksAsk, rulesOf } from './floor-options.ts';
+
+// A plan as result data: plain numbers that outside checkers read.
+
+/** Cost in whole cents, tax apart. */
+export interface Cost {
+  readonly cents: number;
+  readonly tax: number;
+}
+
+/** Result data of kind `floor`; lengths in ticks, money in cents, cost only if a price was told. */
+export interface FloorResult extends Result, Pick<Plan, 'plank' | 'rules' | 'regions' | 'bound' | 'broken'> {
+  readonly kind: 'floor';
+  readonly ticksPerInch: number;
+  readonly count: {
+    readonly planks: number;
+    readonly reused: number;
+    readonly mistakes: number;
+    readonly spares: number;
+    readonly cartons: number;
+  };
+  readonly cost?: Cost;
+  readonly doorways?: readonly HomeDoorway[];
+  /** Offcuts that one region leaves and a later one uses. */
+  readonly kept?: readonly KeptOffcut[];
+  readonly leftover?: Leftover & { readonly planks: number };
+}
+
+/** Plan, purchase and cost as result data. */
+export function floorResult(plan: Plan, purchase: Purchase, cost: Cost | undefined, home?: Home): FloorResult {
+  const { plank, rules, regions, bound, broken, planks, reused } = plan;
+  const { mistakes, spares, cartons } = purchase;
+  return {
+    kind: 'floor',
+    ticksPerInch: TICKS_PER_INCH,
+    plank,
+    rules,
+    regions,
+    count: { planks, reused, mistakes, spares, cartons },
+    bound,
+    broken,
+    ...(cost ? { cost } : {}),
+    ...(home
+      ? {
+          doorways: home.doorways,
+          kept: keptOffcuts(plan),
+          leftover: { planks: purchase.left + mistakes + spares, ...leftoverOf(plan, 1) },
+        }
+      : {}),
+  };
+}
+
+/** Result data of kind `floor` of some regions alone: how they are laid, and nothing of what the whole floor takes or costs. */
+export type RegionResult = Pick<FloorResult, 'kind' | 'ticksPerInch' | 'plank' | 'rules' | 'regions' | 'broken'>;
+
+export function regionResult({ plank, rules, regions, broken }: Plan): RegionResult {
+  return { kind: 'floor', ticksPerInch: TICKS_PER_INCH, plank, rules, regions, broken };
+}
 
 /**
  * Beyond this many planks an ask is refused: no home has them, and a slip of a unit has. 5,000 m² of usual planks come to about
@@ -170,4 +229,13 @@ export function priceOf(cartons: number, ask: AreasAsk, context: Context): Pick<
   const money = (amount: number): string => sayMoney(cents(amount), price.currency, sayingOf(ask, context));
   const said = ask.tax === 0 ? money(cost.cents) : BUY.taxed(money(cost.cents + cost.tax), money(cost.tax));
   return { cost, said, carton: money(price.cents) };
+}
+
+// Giving way: a long answer is worked out in short turns.
+
+/** Lets whatever waits for the event loop go first. */
+export function otherWork(): Promise<void> {
+  return new Promise((resolve) => {
+    setImmediate(resolve);
+  });
 }

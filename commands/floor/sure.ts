@@ -1,16 +1,15 @@
 /** How sure the cartons are: the floor laid again with every wall, and each wall, a little longer or shorter. */
 
-import { type Saying, sayLength } from '../../../src/input/format.ts';
-import { purchaseOf } from '../../../src/layout/cartons.ts';
-import { type Variant, variants } from '../../../src/layout/doubt.ts';
-import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { SURE } from '../../../src/text/floor-text.ts';
-import { wallLength } from '../../../src/units/geometry.ts';
-import { type Length, ticks } from '../../../src/units/length.ts';
-import { layAway } from '../../../src/workers/solve.ts';
-import type { LaidFloor } from './laid.ts';
-import { otherWork } from './other-work.ts';
-import type { PlanksAsk } from './rules.ts';
+import { type Saying, sayLength } from '../../src/input/format.ts';
+import { purchaseOf } from '../../src/layout/cartons.ts';
+import { type Variant, variants } from '../../src/layout/doubt.ts';
+import type { Block, Fact } from '../../src/reply/reply.ts';
+import { SURE } from '../../src/text/floor-text.ts';
+import { wallLength } from '../../src/units/geometry.ts';
+import { type Length, ticks } from '../../src/units/length.ts';
+import { layAway } from '../../src/workers/solve.ts';
+import type { PlanksAsk } from './floor-options.ts';
+import { type LaidFloor, otherWork } from './lay.ts';
 
 /** Doubts tried, as multiples of the asker's own, until one changes the cartons. */
 const STEPS = [1, 2, 4];

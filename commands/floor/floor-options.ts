@@ -1,0 +1,204 @@
+/** The options that every floor command takes. */
+
+import {
+  KERF,
+  LAYING_DIRECTION,
+  MISTAKES_PERCENT,
+  NARROWEST_STRIP,
+  PERIMETER_GAP,
+  SHORTEST_END,
+  SPARES,
+  STAGGER,
+  STAIR_STEP,
+  WALL_DOUBT,
+} from '../../src/figures/floor-figures.ts';
+import { type Saying, sayCut } from '../../src/input/format.ts';
+import { count, direction, length, pattern, percent, plank, room, text } from '../../src/input/options.ts';
+import type { ToldRows } from '../../src/input/parse-layout.ts';
+import type { Units } from '../../src/input/reading.ts';
+import type { ToldPlank, ToldRooms } from '../../src/input/readings-made.ts';
+import { readHomeDoorways } from '../../src/input/rooms/parse-doorways.ts';
+import { readStanding } from '../../src/input/rooms/parse-obstacles.ts';
+import type { Direction } from '../../src/layout/direction.ts';
+import type { Doorway } from '../../src/layout/doorways.ts';
+import type { Pattern, Plan, Plank, Rules } from '../../src/layout/floor.ts';
+import type { ToldStanding } from '../../src/layout/obstacles.ts';
+import { stairStep } from '../../src/layout/runs.ts';
+import type { Block } from '../../src/reply/reply.ts';
+import {
+  BROKEN_TITLE,
+  NOT_SCATTERED_TITLE,
+  notScattered,
+  OFF_PATTERN_TITLE,
+  offPattern,
+  sayBroken,
+} from '../../src/text/floor-text.ts';
+import { inches, type Length, millimetres, ticks } from '../../src/units/length.ts';
+
+const nothing = ticks(0);
+
+export const roomOption = room({
+  summary: 'Rooms by their sides, a bay or clipped corner, or a walk round the walls; several with ;',
+});
+
+/** How to lay, and what to buy on top: everything but rooms and plank. */
+export const layingOptions = {
+  pattern: pattern({
+    summary: 'stair-step (step x rows), half, thirds, offcut-first, scattered, or herringbone (border 1)',
+    standard: 'stair-step',
+    record: STAIR_STEP,
+  }),
+  direction: direction({
+    summary: 'Rows run long, short, diagonal, at 30°, or along a wall; or each room its own way',
+    standard: 'long',
+    record: LAYING_DIRECTION,
+  }),
+  doorways: text(
+    {
+      summary: 'Doorways between the rooms: where, how wide, and whether the floor runs on or stops',
+      example: 'hall to bedroom 32 in, 18 in from the left corner of wall 2',
+      colons: 'any',
+      standard: 'none',
+    },
+    readHomeDoorways,
+  ),
+  holes: text(
+    {
+      summary: 'What planks go round: islands, hearths, posts, vents, and where',
+      example: "island 3 x 6 ft at 4' from left, 5' from bottom",
+      colons: 'any',
+      standard: 'none',
+    },
+    readStanding,
+  ),
+  stagger: length({
+    summary: 'Least distance between joints of touching rows',
+    standard: '6 in',
+    record: STAGGER,
+    metric: '150 mm',
+    example: '8 in',
+    least: nothing,
+    most: millimetres(2000),
+  }),
+  'shortest-end': length({
+    summary: 'Shortest start or end piece',
+    standard: '8 in',
+    record: SHORTEST_END,
+    metric: '200 mm',
+    example: '10 in',
+    least: nothing,
+    most: millimetres(2000),
+  }),
+  'narrowest-strip': length({
+    summary: 'Narrowest strip along a wall that runs with the rows; round posts and jambs planks are notched',
+    standard: '2 in',
+    record: NARROWEST_STRIP,
+    metric: '50 mm',
+    example: '3 in',
+    least: nothing,
+    most: millimetres(500),
+  }),
+  gap: length({
+    summary: 'Gap at every wall',
+    standard: '1/4 in',
+    record: PERIMETER_GAP,
+    metric: '6 mm',
+    example: '3/8 in',
+    least: nothing,
+    most: inches(4),
+  }),
+  kerf: length({
+    summary: 'What a cut takes: 0 for score and snap, 1/8 in for a saw',
+    standard: '0',
+    record: KERF,
+    example: '1/8 in',
+    least: nothing,
+    most: inches(0.5),
+  }),
+  mistakes: percent({ summary: 'Planks on top for mistakes', standard: '3 %', record: MISTAKES_PERCENT }),
+  spares: count({ summary: 'Planks on top to keep for repairs', standard: '0', record: SPARES, least: 0, most: 1000 }),
+  doubt: length({
+    summary: 'How far off a wall may be, for “how sure?”',
+    standard: '1/2 in',
+    record: WALL_DOUBT,
+    metric: '12 mm',
+    example: '1 in',
+    least: inches(0.125),
+    most: inches(12),
+  }),
+  tax: percent({ summary: 'Sales tax on the cartons', standard: '0 %', example: '8.25 %' }),
+};
+
+/** Rooms, one plank, and how to lay it. */
+export const floorOptions = {
+  room: roomOption,
+  plank: plank({ summary: 'Plank size, how many or what area a carton holds, price if you like' }),
+  ...layingOptions,
+};
+
+// The rules of an ask, from what was told.
+
+/** What `floor planks` reads. */
+export interface PlanksAsk {
+  readonly room: ToldRooms;
+  readonly plank: ToldPlank;
+  readonly pattern: ToldRows;
+  readonly direction: Direction;
+  readonly doorways: readonly Doorway[];
+  /** What stands in the rooms and planks go round. */
+  readonly holes: readonly ToldStanding[];
+  readonly stagger: Length;
+  readonly 'shortest-end': Length;
+  readonly 'narrowest-strip': Length;
+  readonly gap: Length;
+  readonly kerf: Length;
+  readonly mistakes: number;
+  readonly spares: number;
+  readonly tax: number;
+  /** How far off a wall may be. */
+  readonly doubt: Length;
+}
+
+/** What an ask tells whatever the pattern. */
+export type AreasAsk = Omit<PlanksAsk, 'pattern'>;
+
+/** The rules to lay by. */
+export function rulesOf(ask: PlanksAsk): Rules {
+  return {
+    gap: ask.gap,
+    kerf: ask.kerf,
+    stagger: ask.stagger,
+    minEnd: ask['shortest-end'],
+    minRip: ask['narrowest-strip'],
+    pattern: patternOf(ask.pattern, ask.plank.plank, ask.stagger, ask.room.units),
+  };
+}
+
+/** A pattern with its defaults: a step never below the stagger, and rows whose restart keeps it. */
+export function patternOf(told: ToldRows, plank: Plank, stagger: Length, units: Units): Pattern {
+  if (told.name !== 'stair-step') return { name: told.name };
+  const step = told.step ?? Math.max(STAIR_STEP.value[units], stagger);
+  const stair = stairStep(plank, step, stagger);
+  return told.rows === undefined ? stair : { ...stair, rows: told.rows };
+}
+
+// Rules a plan does not keep, in words: never silently.
+
+/** Broken rules one step a place; rows off the pattern one step a room. Nothing when all are kept. */
+export function brokenBlocks(plan: Plan, saying: Saying): readonly Block[] {
+  const asked = { stagger: plan.rules.stagger, minEnd: plan.rules.minEnd, minRip: plan.rules.minRip };
+  const hard: string[] = [];
+  const off = new Map<string, Set<number>>();
+  for (const { rule, region, row, at } of plan.broken) {
+    if (rule === 'pattern') off.set(region, (off.get(region) ?? new Set()).add(row + 1));
+    else hard.push(sayBroken(rule, region, row + 1, sayCut(ticks(at), saying), sayCut(asked[rule], saying)));
+  }
+  const scattered = plan.rules.pattern.name === 'scattered';
+  const moved = [...off].map(([room, rows]) => (scattered ? notScattered : offPattern)(room, [...rows]));
+  return [
+    ...(hard.length > 0 ? [{ kind: 'steps' as const, title: BROKEN_TITLE, steps: [...new Set(hard)] }] : []),
+    ...(moved.length > 0
+      ? [{ kind: 'steps' as const, title: scattered ? NOT_SCATTERED_TITLE : OFF_PATTERN_TITLE, steps: moved }]
+      : []),
+  ];
+}
