@@ -7,7 +7,7 @@ import { choice, text } from '../src/input/options.ts';
 import { readDay } from '../src/input/parse-noise.ts';
 import { noiseDose, recommendedDose } from '../src/prep/noise-dose.ts';
 import { SAFETY, worded } from '../src/text/caution-text.ts';
-import { noiseBlocks } from './prep/parts/noise.ts';
+import { noiseBlocks } from './prep/noise-day.ts';
 
 export default defineCommand({
   name: 'safety',

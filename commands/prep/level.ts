@@ -1,14 +1,256 @@
 /** `prep level`: flat enough or not, what to take down, and what fills the rest. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
-import { FLOATING_FLATNESS, LEVEL_TAKEN, LEVELLER_YIELD, POUR_DEPTH } from '../../src/figures/subfloor-figures.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { cautionsFor } from '../../src/figures/safety-figures.ts';
+import {
+  FLATNESS_FIGURES,
+  FLOATING_FLATNESS,
+  FLOATING_FLATNESS_METRIC,
+  HEAVIEST_FILL,
+  LEVEL_TAKEN,
+  LEVELLER_YIELD,
+  NAILED_FLATNESS,
+  NAILED_FLATNESS_METRIC,
+  POUR_DEPTH,
+} from '../../src/figures/subfloor-figures.ts';
+import { type Saying, sayCut, sayLength } from '../../src/input/format.ts';
 import { choice, length, text } from '../../src/input/options.ts';
-import { readRamp, readReadings, readRule, readYield } from '../../src/input/parse-flatness.ts';
+import {
+  readRamp,
+  readReadings,
+  readRule,
+  readYield,
+  type ToldReadings,
+  type ToldRule,
+} from '../../src/input/parse-flatness.ts';
+import { mineralIn } from '../../src/input/parse-moisture.ts';
 import { readPart } from '../../src/input/parse-place.ts';
-import { inches } from '../../src/units/length.ts';
-import { answerLevel } from './parts/level.ts';
-import { foundOption } from './parts/patch-options.ts';
+import type { Units } from '../../src/input/reading.ts';
+import {
+  allowedGap,
+  bagsFor,
+  type DipVerdict,
+  type FlatLimit,
+  isFlat,
+  isGridFlat,
+  isGridStraight,
+  limitFor,
+} from '../../src/prep/flatness.ts';
+import type { Block, Fact, Result } from '../../src/reply/reply.ts';
+import { worded } from '../../src/text/caution-text.ts';
+import { LEVEL } from '../../src/text/prep-text.ts';
+import { inches, type Length, ticks } from '../../src/units/length.ts';
+import {
+  fillFacts,
+  fillOf,
+  type LevelAsk,
+  levelNeeds,
+  loadRange,
+  sayLitres,
+  sayLoad,
+  sayRange,
+  stopRefusal,
+  verdictOf,
+} from './level-fill.ts';
+import { foundOption, refusal, refusalOnPanel } from './prep-options.ts';
+
+// Flat enough or not, reading by reading or over a grid, and what to take down.
+
+type Limits = readonly [FlatLimit, ...FlatLimit[]];
+
+/** The verdict, the worst reading and what was read in a doubtful way, the last two once it is known how to say them. */
+export interface Flatness {
+  readonly flat: boolean;
+  readonly facts: (saying: Saying) => readonly Fact[];
+  readonly worst: (saying: Saying) => string;
+  readonly assumed: (saying: Saying) => readonly string[];
+}
+
+/** Judges what was told by the rule. */
+export function flatOf({ readings, line }: LevelAsk, limits: Limits): Flatness {
+  return readings.kind === 'gaps' ? gapsFlat(readings.gaps, limits) : gridFlat(readings.grid, line, limits);
+}
+
+function gapsFlat(gaps: Extract<ToldReadings, { kind: 'gaps' }>['gaps'], limits: Limits): Flatness {
+  const judged = gaps.map((told) => {
+    const allowed = ticks(Math.floor(allowedGap(told.over, limits)));
+    return { ...told, allowed, flat: isFlat(told.gap, told.over, limits) };
+  });
+  // The worst is the one that takes most of what is allowed.
+  const [worst] = [...judged].sort((a, b) => b.gap * a.allowed - a.gap * b.allowed);
+  const say = (gap: Length, over: Length, saying: Saying): string =>
+    LEVEL.gap(sayCut(gap, saying), sayLength(over, saying));
+  const short = judged.filter(({ over }) => over < limitFor(over, limits).over);
+  return {
+    flat: judged.every(({ flat }) => flat),
+    worst: (saying) => (worst ? say(worst.gap, worst.over, saying) : ''),
+    facts: (saying) =>
+      judged.map(({ gap, over, spot, allowed, flat }) => ({
+        label: spot === 'high' ? LEVEL.high : LEVEL.low,
+        value: `${say(gap, over, saying)}: ${LEVEL.verdict(flat, sayCut(allowed, saying))}`,
+      })),
+    assumed: (saying) =>
+      short.map(({ over, allowed }) => LEVEL.short(sayLength(over, saying), sayCut(allowed, saying))),
+  };
+}
+
+function gridFlat(
+  grid: Extract<ToldReadings, { kind: 'grid' }>['grid'],
+  line: LevelAsk['line'],
+  limits: Limits,
+): Flatness {
+  const depths = grid.rows.flat();
+  const spread = ticks(Math.max(...depths) - Math.min(...depths));
+  const straight = isGridStraight(grid, limits);
+  return {
+    flat: line === 'level' ? straight : straight && isGridFlat(grid, limits),
+    worst: (saying) => sayCut(spread, saying),
+    facts: (saying) => [
+      {
+        label: LEVEL.grid,
+        value: LEVEL.gridOf(
+          grid.rows.length,
+          grid.rows[0]?.length ?? 0,
+          sayLength(grid.dx, saying),
+          sayLength(grid.dy, saying),
+        ),
+      },
+      { label: LEVEL.spread, value: sayCut(spread, saying) },
+      { label: LEVEL.straight, value: LEVEL.straightOf(straight) },
+    ],
+    assumed: () => [],
+  };
+}
+
+/** The flatness block. */
+export function flatFacts(flatness: Flatness, rule: string, saying: Saying): Block {
+  return { kind: 'facts', title: LEVEL.title, facts: [{ label: LEVEL.rule, value: rule }, ...flatness.facts(saying)] };
+}
+
+/** Whether anything is to be taken down. */
+export function hasHigh(readings: ToldReadings): boolean {
+  return readings.kind === 'gaps'
+    ? readings.gaps.some(({ spot }) => spot === 'high')
+    : readings.grid.rows.flat().some((depth) => depth < 0);
+}
+
+/** High spots past the rule and how they are taken down; nothing where there are none. */
+export function highSteps({ readings }: LevelAsk, limits: Limits, saying: Saying): readonly Block[] {
+  const steps: string[] = [];
+  if (readings.kind === 'gaps') {
+    for (const { gap, over, spot } of readings.gaps) {
+      if (spot === 'low' || isFlat(gap, over, limits)) continue;
+      const take = ticks(gap - Math.floor(allowedGap(over, limits)));
+      steps.push(LEVEL.highOf(sayCut(gap, saying), sayLength(over, saying), sayCut(take, saying)));
+    }
+  } else {
+    const high = readings.grid.rows.flat().filter((depth) => depth < 0);
+    if (high.length > 0) steps.push(LEVEL.highGrid(high.length, sayCut(ticks(-Math.min(...high)), saying)));
+  }
+  return steps.length === 0 ? [] : [{ kind: 'steps', title: LEVEL.highTitle, steps: [...steps, LEVEL.highHow] }];
+}
+
+// From the options of `prep level` to its answer.
+
+/** Litres of filling, bags and kilograms of powder. */
+interface Amount {
+  readonly litres: number;
+  readonly bags: number;
+  readonly kilograms: number;
+}
+
+/** Result data of kind `level`: for the fullest shape a dip may have, and for the emptiest. */
+export interface LevelResult extends Result, Amount {
+  readonly kind: 'level';
+  readonly flat: boolean;
+  readonly least: Amount;
+  /** Whether it may be filled, or its shape is measured first. */
+  readonly verdict: DipVerdict;
+}
+
+/** Flat enough or not, and what fills it; a refusal where something unsafe was told. */
+export function answerLevel(told: LevelAsk, context: Context): Outcome {
+  const slab = !context.told.has('floor') && isSlab(context.told.get('readings') ?? '');
+  const ask: LevelAsk = slab ? { ...told, floor: 'concrete' } : told;
+  const refused = refusalOnPanel(ask.readings.found, ask.area.found, ask.found);
+  if (refused) return refused;
+  if (ask.floor === 'old' && hasHigh(ask.readings)) return refusal(LEVEL.oldFloor, 'asbestos');
+  const saying: Saying = { units: ask.readings.units, decimal: context.habits.decimal };
+  const limits = limitsOf(ask.rule, saying.units);
+  const flatness = flatOf(ask, limits);
+  const fill = fillOf(ask);
+  const verdict = verdictOf(ask, fill, flatness.flat);
+  const floorTold = slab || context.told.has('floor');
+  if (verdict === 'stop') return stopRefusal(ask, fill, flatness.worst(saying), floorTold, saying);
+  const [least, most] = [bagsFor(fill.least, ask.bag), bagsFor(fill.litres, ask.bag)];
+  const rule = limits.map(({ gap, over }) => LEVEL.ruleOf(sayLength(gap, saying), sayLength(over, saying)));
+  const floor = ask.floor === 'concrete' ? 'concrete' : 'wood';
+  const needs = verdict === 'fill' ? levelNeeds(ask, fill, saying) : [];
+  const bags = sayRange(String(least.bags), String(most.bags));
+  const amount = { bags, one: bags === '1', litres: sayLitres(fill, saying) };
+  const measure = LEVEL.measureFirst(loadRange(fill, saying) ?? '', sayLoad(HEAVIEST_FILL.value, saying));
+  const toFill = fill.litres > 0 ? (flatness.flat ? LEVEL.noFill : LEVEL.fill)(amount) : undefined;
+  const data: LevelResult = {
+    kind: 'level',
+    flat: flatness.flat,
+    litres: fill.litres,
+    ...most,
+    least: { litres: fill.least, ...least },
+    verdict,
+  };
+  return {
+    headline: LEVEL.headline(
+      flatness.flat,
+      flatness.worst(saying),
+      rule.join(LEVEL.or),
+      verdict === 'measure' ? measure : toFill,
+    ),
+    blocks: [
+      flatFacts(flatness, rule.join(LEVEL.or), saying),
+      ...(verdict === 'measure' ? [{ kind: 'text' as const, text: LEVEL.measureHow }] : []),
+      fillFacts(ask, fill, verdict, saying),
+      ...highSteps(ask, limits, saying),
+      ...(verdict === 'measure'
+        ? []
+        : [{ kind: 'steps' as const, title: LEVEL.stepsTitle, steps: LEVEL.steps[floor] }]),
+    ],
+    assumed: [
+      ...context.assumed,
+      ...(slab ? [LEVEL.slabRead] : []),
+      ...(floorTold ? [] : [LEVEL.floorTaken]),
+      ...flatness.assumed(saying),
+    ],
+    cautions: worded([
+      ...cautionsFor('subfloor'),
+      ...cautionsFor('sanding').filter(({ topic }) => topic === 'silica' || topic === 'lead'),
+    ]),
+    sources: FLATNESS_FIGURES.map(({ source }) => source),
+    actions: [],
+    audience: 'asker',
+    data,
+    ...(needs.length > 0 && { needs }),
+  };
+}
+
+/** Whether the readings say that they are of a slab; a board of cement lies on wood. */
+function isSlab(readings: string): boolean {
+  const mineral = mineralIn(readings);
+  return (
+    (mineral === 'concrete' || mineral === 'screed') &&
+    !/board|backer|over (?:wood|ply)|on (?:wood|ply)|joist/i.test(readings)
+  );
+}
+
+function limitsOf(rule: ToldRule, units: Units): readonly [FlatLimit, ...FlatLimit[]] {
+  if (rule.name === 'own') return [{ gap: rule.gap, over: rule.over }];
+  const metric = units === 'metric';
+  const floating = metric ? FLOATING_FLATNESS_METRIC : FLOATING_FLATNESS;
+  const nailed = metric ? NAILED_FLATNESS_METRIC : NAILED_FLATNESS;
+  const [first, ...rest] = (rule.name === 'floating' ? floating : nailed).value;
+  if (!first) throw new RangeError('a rule without limits');
+  return [first, ...rest];
+}
 
 export default defineCommand({
   group: 'prep',

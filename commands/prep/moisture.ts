@@ -1,13 +1,294 @@
 /** `prep moisture`: dry enough to lay, wait, or stop; after a leak too. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
-import { METHOD_UNTOLD, MOISTURE_LIMITS, MOISTURE_SPREAD } from '../../src/figures/moisture-figures.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import {
+  CONCRETE_TESTS,
+  DRY_WITHIN,
+  METHOD_UNTOLD,
+  MOISTURE_LIMITS,
+  MOISTURE_RANGES,
+  MOISTURE_SPREAD,
+  MOISTURE_STOPS,
+  MOULD_AREA,
+  type MoistureKind,
+  type MoistureMethod,
+  moistureFigures,
+  WOOD_READINGS,
+} from '../../src/figures/moisture-figures.ts';
+import { cautionsFor } from '../../src/figures/safety-figures.ts';
+import { type Saying, sayNumber } from '../../src/input/format.ts';
 import { choice, text } from '../../src/input/options.ts';
-import { readAge, readBase, readFlooring, readLimit, readMoisture, readWater } from '../../src/input/parse-moisture.ts';
-import { readPart } from '../../src/input/parse-place.ts';
-import { answerMoisture } from './parts/moisture.ts';
-import { foundOption } from './parts/patch-options.ts';
+import type { Found } from '../../src/input/parse-found.ts';
+import {
+  type Base,
+  type Mineral,
+  mineralIn,
+  readAge,
+  readBase,
+  readFlooring,
+  readLimit,
+  readMoisture,
+  readWater,
+  type ToldMoisture,
+  type Water,
+} from '../../src/input/parse-moisture.ts';
+import { readPart, type ToldPart } from '../../src/input/parse-place.ts';
+import {
+  type MoistureFlaw,
+  moistureVerdict,
+  readingsByArea,
+  testsByArea,
+  type Verdict,
+} from '../../src/prep/dryness.ts';
+import type { Block, Fact, Problem, Result } from '../../src/reply/reply.ts';
+import { worded } from '../../src/text/caution-text.ts';
+import { referral } from '../../src/text/found-text.ts';
+import { saySource } from '../../src/text/help-text.ts';
+import {
+  limitTooWet,
+  METHOD_TAKEN,
+  methodForWood,
+  methodRead,
+  methodUnit,
+  notLikely,
+  whichScreed,
+  whichTest,
+} from '../../src/text/prep-problems-text.ts';
+import { MOISTURE } from '../../src/text/prep-text.ts';
+import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/length.ts';
+import { foundOption, refusal, refusalFor } from './prep-options.ts';
+
+// What `prep moisture` reads.
+
+export interface MoistureAsk {
+  readonly readings: ToldMoisture;
+  readonly method: MoistureMethod;
+  readonly floor: Base | 'untold';
+  readonly limit: number | 'usual';
+  readonly area: ToldPart;
+  readonly flooring: number | 'none';
+  readonly boards: 'strip' | 'wide';
+  readonly leak: number | 'none';
+  readonly water: Water;
+  readonly mould: ToldPart;
+  readonly found: Found;
+}
+
+// How moisture was measured and which limit is for it: as told, or as the readings' own unit says; never
+// guessed on concrete.
+
+const UNITS = {
+  lb: { method: 'chloride', said: 'lb' },
+  rh: { method: 'rh', said: '% RH' },
+  cm: { method: 'cm', said: '% CM' },
+} as const;
+
+export type MethodRead =
+  | { readonly kind: MoistureKind; readonly method: MoistureMethod; readonly assumed: readonly string[] }
+  | { readonly problem: Problem };
+
+/**
+ * The method and the kind of limit. A Problem where the readings are on concrete and no test for it is named, where what was
+ * told does not go together, where a reading is none of that method, or where the limit is one that wood must stay below.
+ */
+export function methodOf(ask: MoistureAsk, context: Context): MethodRead {
+  const { readings, method: told, limit } = ask;
+  const unit = readings.unit && UNITS[readings.unit];
+  if (unit && context.told.has('method') && unit.method !== told)
+    return { problem: methodUnit(told, unit.said, unit.method) };
+  const method = unit?.method ?? told;
+  const mineral = mineralOf(ask, context);
+  const got = { option: 'readings', got: context.told.get('readings') ?? '' };
+  if (mineral && method === 'wood') return { problem: whichTest({ ...got, option: 'method' }, mineral) };
+  if (ask.floor === 'wood' && method !== 'wood')
+    return { problem: methodForWood({ option: 'method', got: context.told.get('method') ?? got.got }) };
+  const { least, most } = MOISTURE_RANGES[method].value;
+  const odd = readings.values.find((value) => value < least || value > most);
+  if (odd !== undefined) return { problem: notLikely({ option: 'readings', got: String(odd) }, least, most) };
+  const kind = method === 'cm' ? screedOf(mineral, limit) : method;
+  if (!kind) return { problem: whichScreed({ option: 'floor', got: context.told.get('floor') ?? got.got }) };
+  const keepBelow = MOISTURE_STOPS.wood.value;
+  if (kind === 'wood' && limit !== 'usual' && limit >= keepBelow)
+    return { problem: limitTooWet({ option: 'limit', got: context.told.get('limit') ?? String(limit) }, keepBelow) };
+  const taken = kind === 'wood' && ask.floor === 'untold' && !context.told.has('method') ? [METHOD_TAKEN] : [];
+  const read = unit && !context.told.has('method') ? [methodRead(unit.said, method)] : taken;
+  return { kind, method, assumed: read };
+}
+
+/** The mineral base that any option names. */
+function mineralOf({ floor }: MoistureAsk, { told }: Context): Mineral | undefined {
+  if (floor !== 'untold' && floor !== 'wood') return floor;
+  const texts = [...told].flatMap(([option, text]) => (['method', 'limit', 'floor'].includes(option) ? [] : [text]));
+  return mineralIn(texts.join(' ; '));
+}
+
+/** What binds a screed decides its limit; undefined where that is not told and no limit of the maker's is. */
+function screedOf(mineral: Mineral | undefined, limit: number | 'usual'): 'cement' | 'gypsum' | undefined {
+  if (mineral === 'gypsum') return 'gypsum';
+  return mineral === 'concrete' || limit !== 'usual' ? 'cement' : undefined;
+}
+
+// A moisture answer in words: the headline, the facts, and what a leak asks for.
+
+/** What was worked out. */
+export interface Known {
+  readonly kind: MoistureKind;
+  readonly limit: number;
+  readonly required: number;
+  readonly verdict: Verdict;
+  readonly flaws: readonly MoistureFlaw[];
+}
+
+const UNIT_NAMES: Readonly<Record<MoistureKind, string>> = {
+  wood: '%',
+  chloride: 'lb',
+  rh: '% RH',
+  cement: '% CM',
+  gypsum: '% CM',
+};
+
+function sayMoisture(value: number, kind: MoistureKind, saying: Saying): string {
+  return `${sayNumber(value, saying)} ${UNIT_NAMES[kind]}`;
+}
+
+/** The verdict and its first reason. */
+export function moistureHeadline({ readings }: MoistureAsk, known: Known, saying: Saying): string {
+  const { kind, limit, required, verdict, flaws } = known;
+  const worst = sayMoisture(Math.max(...readings.values), kind, saying);
+  const said = sayMoisture(limit, kind, saying);
+  const [flaw] = flaws;
+  if (verdict === 'accept' || flaw === undefined) return MOISTURE.headline.accept(worst, said);
+  const why =
+    flaw === 'too-few'
+      ? MOISTURE.flaw['too-few'](required - readings.values.length, kind !== 'wood')
+      : MOISTURE.flaw[flaw](worst, said);
+  return MOISTURE.headline[verdict](why);
+}
+
+/** Readings, limit and its source, and the flooring's own moisture. */
+export function moistureFacts(ask: MoistureAsk, known: Known, saying: Saying): Block {
+  const { kind, limit, required, flaws } = known;
+  const { values } = ask.readings;
+  const say = (value: number): string => sayMoisture(value, kind, saying);
+  const source = ask.limit === 'usual' ? saySource(MOISTURE_LIMITS[kind].source) : MOISTURE.own;
+  const plank =
+    ask.limit === 'usual' && flaws.includes('over') && (kind === 'rh' || kind === 'chloride')
+      ? [{ label: MOISTURE.plank, value: MOISTURE.plankOf[kind] }]
+      : [];
+  const others = flaws.slice(1).filter((flaw) => flaw === 'apart' || flaw === 'too-few');
+  const facts: readonly Fact[] = [
+    { label: MOISTURE.method, value: MOISTURE.methods[kind] },
+    { label: MOISTURE.count, value: MOISTURE.countOf(values.length, required) },
+    { label: MOISTURE.range, value: `${say(Math.min(...values))}, ${say(Math.max(...values))}` },
+    { label: MOISTURE.limit, value: `${say(limit)} (${source})` },
+    ...plank,
+    ...(flaws.includes('over') ? [{ label: MOISTURE.stop, value: MOISTURE_STOPS[kind].said }] : []),
+    ...(ask.flooring === 'none' || kind !== 'wood'
+      ? []
+      : [
+          {
+            label: MOISTURE.flooring,
+            value: MOISTURE.flooringOf(say(ask.flooring), String(MOISTURE_SPREAD.value[ask.boards])),
+          },
+        ]),
+    ...others.map((flaw) => ({
+      label: MOISTURE.also,
+      value:
+        flaw === 'apart' ? MOISTURE.flaw.apart() : MOISTURE.flaw['too-few'](required - values.length, kind !== 'wood'),
+    })),
+  ];
+  return { kind: 'facts', title: MOISTURE.title, facts };
+}
+
+/** What to do, by what stands against laying; too few readings alone call for no drying. */
+export function moistureSteps({ readings }: MoistureAsk, { kind, required, verdict, flaws }: Known): Block {
+  const base = kind === 'wood' ? 'wood' : 'concrete';
+  const { steps } = MOISTURE;
+  const over = flaws.includes('over') ? steps.over[base] : [];
+  const all = [
+    ...(verdict === 'stop' ? steps.stop[base] : over),
+    ...(flaws.includes('apart') ? [steps.apart] : []),
+    ...(flaws.includes('too-few') ? [steps.more(required - readings.values.length, base === 'concrete')] : []),
+  ];
+  return { kind: 'steps', title: MOISTURE.stepsTitle[verdict], steps: verdict === 'accept' ? steps.lay[base] : all };
+}
+
+/** The checklist after a leak, and what grey water asks for. */
+export function leakBlocks({ leak, water }: MoistureAsk): readonly Block[] {
+  if (leak === 'none' && water === 'none') return [];
+  const left = leak === 'none' ? DRY_WITHIN.value.to : Math.floor(DRY_WITHIN.value.to - leak);
+  const items = MOISTURE.leak(left > 0 ? MOISTURE.hours(left) : undefined);
+  return [
+    { kind: 'checklist', title: MOISTURE.leakTitle, items: water === 'grey' ? [MOISTURE.grey, ...items] : items },
+  ];
+}
+
+// From the options of `prep moisture` to its answer.
+
+/** Result data of kind `moisture`: the limit in the method's own unit. */
+export interface MoistureResult extends Result {
+  readonly kind: 'moisture';
+  readonly verdict: 'accept' | 'wait' | 'stop';
+  readonly limit: number;
+  readonly readings: number;
+  readonly required: number;
+}
+
+/** Accept, wait or stop, and why; a refusal for sewage, for much mould and for whatever else is unsafe. */
+export function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
+  const { readings, area, found, water, mould } = ask;
+  const refused = refusalFor(readings.found, area.found, mould.found, found);
+  if (refused) return refused;
+  if (water === 'sewage' || water === 'unsure')
+    return refusal(referral([water]), water === 'sewage' ? 'sewage' : 'water');
+  // A stretch of mould told by its length alone is taken as wide as it is long.
+  const spread = mould.line === undefined ? mould.area : BigInt(mould.line) ** 2n;
+  if (spread >= BigInt(MOULD_AREA.value) * SQUARE_TICKS_PER_SQUARE_FOOT) return refusal(referral(['mould']), 'mold');
+  const method = methodOf(ask, context);
+  if ('problem' in method) return { problems: [method.problem] };
+  const { kind } = method;
+  const limit = ask.limit === 'usual' ? MOISTURE_LIMITS[kind].value : ask.limit;
+  const required = requiredFor(kind, area.area);
+  const most = MOISTURE_SPREAD.value[ask.boards];
+  const { verdict, flaws } = moistureVerdict({
+    readings: readings.values,
+    limit,
+    // A maker who allows more than usual moves the stop with the limit.
+    stop: Math.max(MOISTURE_STOPS[kind].value, limit),
+    required,
+    ...(ask.flooring !== 'none' && kind === 'wood' && { flooring: { moisture: ask.flooring, most } }),
+    ...(ask.leak !== 'none' && { leak: { hours: ask.leak, dryWithin: DRY_WITHIN.value.to } }),
+  });
+  const saying: Saying = context.habits;
+  const known = { kind, limit, required, verdict, flaws };
+  const data: MoistureResult = { kind: 'moisture', verdict, limit, readings: readings.values.length, required };
+  const areaUntold = MOISTURE.areaUntold[kind === 'wood' ? 'wood' : 'concrete'];
+  return {
+    headline: moistureHeadline(ask, known, saying),
+    blocks: [moistureFacts(ask, known, saying), moistureSteps(ask, known), ...leakBlocks(ask)],
+    assumed: [...context.assumed, ...method.assumed, ...(area.area === 0n ? [areaUntold] : [])],
+    cautions: worded(cautionsOf(kind)),
+    sources: moistureFigures(kind).map(({ source }) => source),
+    actions: [],
+    audience: 'asker',
+    data,
+  };
+}
+
+/** What can hurt who measures: water and mould; on concrete also the dust of the holes that probes go into, and what lies in it. */
+function cautionsOf(kind: MoistureKind) {
+  const topics = ['leak-water', 'mould', ...(kind === 'wood' ? [] : ['asbestos', 'hidden-lines'])];
+  const silica = kind === 'wood' ? [] : cautionsFor('levelling').filter(({ topic }) => topic === 'silica');
+  return [...cautionsFor('leak').filter(({ topic }) => topics.includes(topic)), ...silica];
+}
+
+function requiredFor(kind: MoistureKind, area: bigint): number {
+  if (kind === 'wood' && area === 0n) return 1;
+  if (kind === 'wood') return readingsByArea(area, WOOD_READINGS.value.count, WOOD_READINGS.value.squareFeet);
+  const { first, more, squareFeet } = CONCRETE_TESTS.value;
+  return testsByArea(area, first, more, squareFeet);
+}
 
 export default defineCommand({
   group: 'prep',

@@ -1,11 +1,454 @@
 /** `prep patch`: a piece of subfloor cut out and replaced, landing on joists. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { drawPatch } from '../../src/drawing/patch-drawing.ts';
+import { MOULD_AREA } from '../../src/figures/moisture-figures.ts';
+import { cautionsFor } from '../../src/figures/safety-figures.ts';
+import {
+  ADHESIVE_FIGURES,
+  BEAD_WASTE,
+  BLOCK_FACE,
+  BLOCK_SCREWS,
+  CUBIC_INCHES_PER_FLUID_OUNCE,
+  FASTENER_BITE,
+  FASTENER_SPACING,
+  JOIST_FIGURES,
+  JOIST_LIMITS,
+  LARGEST_PATCH,
+  LEAST_PANEL_WIDTH,
+  PANEL_AT_24,
+  PANEL_GAP,
+  PANEL_KERF,
+  PATCH_BAYS,
+  PATCH_FIGURES,
+  PATCH_RIM,
+  SCREW_STEPS,
+  SHEET_BAYS,
+} from '../../src/figures/subfloor-figures.ts';
+import { type Saying, sayCut, sayLength, sayNumber } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
-import { readDamage } from '../../src/input/parse-place.ts';
-import { answerPatch } from './parts/patch.ts';
-import { firstJoist, foundOption, patchOptions, spacingOption, thicknessOption } from './parts/patch-options.ts';
+import { type Found, foundAside, together } from '../../src/input/parse-found.ts';
+import { readDamage, type ToldDamage } from '../../src/input/parse-place.ts';
+import type { ToldRooms } from '../../src/input/readings-made.ts';
+import { type JoistFlaw, joistFlaws, joistLimits, squeakScrews } from '../../src/prep/joist-cut.ts';
+import {
+  baysPerSheet,
+  beadLitres,
+  cornersOf,
+  feetPerTube,
+  type Patch,
+  type PatchRules,
+  planPatch,
+  type Rect,
+  type SheetSize,
+  tubesFor,
+} from '../../src/prep/subfloor-patch.ts';
+import type { Need } from '../../src/reply/need.ts';
+import type { Block, Fact, Problem, Refusal, Result } from '../../src/reply/reply.ts';
+import { worded } from '../../src/text/caution-text.ts';
+import { cutJoist, ENGINEERED_CUT, referral } from '../../src/text/found-text.ts';
+import { damageBeyond, damageTooLarge, holeApartUntold, sheetTooSmall } from '../../src/text/prep-problems-text.ts';
+import { NO_CUT, PATCH } from '../../src/text/prep-text.ts';
+import { NEEDS } from '../../src/text/shopping-text.ts';
+import { boxOf } from '../../src/units/geometry.ts';
+import {
+  areaOf,
+  type Length,
+  roundUpRatio,
+  SQUARE_TICKS_PER_SQUARE_FOOT,
+  TICKS_PER_INCH,
+  TICKS_PER_MM,
+  ticks,
+} from '../../src/units/length.ts';
+import {
+  firstJoist,
+  foundOption,
+  patchOptions,
+  refusal,
+  refusalFor,
+  spacingOption,
+  thicknessOption,
+} from './prep-options.ts';
+import { screwNeed } from './squeaks.ts';
+
+// What `prep patch` reads, as the patch is worked out: across and along the joists.
+
+export interface PatchAsk {
+  readonly damage: ToldDamage;
+  readonly 'first-joist': Length;
+  readonly spacing: Length;
+  readonly joists: 'up' | 'across';
+  readonly thickness: Length;
+  readonly room: ToldRooms | 'none';
+  readonly margin: Length;
+  readonly 'joist-width': Length;
+  readonly 'joist-depth': Length;
+  readonly notch: Length;
+  readonly 'notch-length': Length;
+  readonly 'notch-place': 'untold' | 'end' | 'outer' | 'middle';
+  readonly hole: Length;
+  readonly 'hole-edge': Length;
+  readonly 'hole-apart': Length;
+  readonly 'joist-kind': 'solid' | 'i-joist' | 'truss' | 'glued';
+  readonly sheet: SheetSize;
+  readonly bead: Length;
+  /** US fluid ounces. */
+  readonly tube: number;
+  readonly found: Found;
+}
+
+/** The damage across (u) and along (v) the joists. */
+export function uvOf({ damage, joists }: PatchAsk): Rect {
+  const [x0, y0, x1, y1] = [damage.left, damage.bottom, damage.left + damage.across, damage.bottom + damage.up];
+  return joists === 'up' ? { u0: x0, v0: y0, u1: x1, v1: y1 } : { u0: y0, v0: x0, u1: y1, v1: x1 };
+}
+
+/** A rectangle's sides as the room has them: across, then up. */
+export function roomSides({ u0, v0, u1, v1 }: Rect, run: 'up' | 'across'): readonly [number, number] {
+  return run === 'up' ? [u1 - u0, v1 - v0] : [v1 - v0, u1 - u0];
+}
+
+/** The rules of the trade for this ask, with the walls where the room was told. */
+export function patchRules(ask: PatchAsk): PatchRules {
+  const walls = wallsOf(ask);
+  return {
+    margin: ask.margin,
+    bays: PATCH_BAYS.value,
+    // The panel itself is as wide, its gaps beside it.
+    least: ticks(LEAST_PANEL_WIDTH.value + 2 * PANEL_GAP.value),
+    gap: PANEL_GAP.value,
+    kerf: PANEL_KERF.value,
+    sheet: ask.sheet,
+    fasteners: FASTENER_SPACING.value,
+    rim: PATCH_RIM.value,
+    block: BLOCK_FACE.value,
+    ...(walls && (ask.joists === 'up' ? { across: walls[0], along: walls[1] } : { across: walls[1], along: walls[0] })),
+  };
+}
+
+/** A damage too large for a patch, or beyond the room. */
+export function patchProblem(ask: PatchAsk, context: Context, saying: Saying): Problem | undefined {
+  const { damage } = ask;
+  const got = context.told.get('damage') ?? '';
+  if (Math.max(damage.across, damage.up) > LARGEST_PATCH.value)
+    return damageTooLarge(got, sayLength(LARGEST_PATCH.value, saying));
+  const few = baysPerSheet(ask.spacing, ask.sheet, PANEL_GAP.value) < SHEET_BAYS.value;
+  if (few || ask.sheet.width < LEAST_PANEL_WIDTH.value) return sheetTooSmall(context.told.get('sheet') ?? '');
+  const walls = wallsOf(ask);
+  if (!walls) return undefined;
+  const [wide, deep] = walls;
+  if (damage.left + damage.across <= wide && damage.bottom + damage.up <= deep) return undefined;
+  return damageBeyond(got, `${sayLength(wide, saying)} x ${sayLength(deep, saying)}`);
+}
+
+/** The damage in square feet. */
+export function squareFeet({ damage }: PatchAsk): number {
+  return Number(areaOf(damage.across, damage.up)) / Number(SQUARE_TICKS_PER_SQUARE_FOOT);
+}
+
+function wallsOf({ room }: PatchAsk): readonly [Length, Length] | undefined {
+  const first = room === 'none' ? undefined : room.rooms[0];
+  if (!first) return undefined;
+  const { minX, minY, maxX, maxY } = boxOf(first.outline);
+  return [ticks(maxX - minX), ticks(maxY - minY)];
+}
+
+// The facts of a patch: where to cut, what to buy, and what comes from which sheet.
+
+/** Tubes of adhesive for the bead of a patch. */
+export function tubesOf(patch: Patch, { tube, bead }: PatchAsk): number {
+  return tubesFor(patch.bead, feetPerTube(tube * CUBIC_INCHES_PER_FLUID_OUNCE.value, bead), BEAD_WASTE.value);
+}
+
+/** The least screw through the panel into the joist. */
+export function panelScrew({ spacing, thickness, damage }: PatchAsk): Length {
+  const step = SCREW_STEPS.value[damage.units];
+  const screwed = { panel: thickness, bite: FASTENER_BITE.value, step };
+  return squeakScrews({ along: spacing, across: ticks(0) }, spacing, spacing, screwed).length;
+}
+
+/** Where and how deep to cut. */
+export function cutFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
+  const [corner] = cornersOf(patch.cut, ask.joists);
+  const [across, up] = roomSides(patch.cut, ask.joists);
+  const say = (length: number): string => sayLength(ticks(length), saying);
+  const cut = (length: number): string => sayCut(ticks(length), saying);
+  const facts: readonly Fact[] = [
+    { label: PATCH.size, value: PATCH.sizeOf(cut(across), cut(up)) },
+    { label: PATCH.from, value: PATCH.fromWalls(say(corner?.[0] ?? 0), say(corner?.[1] ?? 0)) },
+    { label: PATCH.lands, value: PATCH.joists(patch.cut.joists.map(say), ask.joists === 'up' ? 'left' : 'bottom') },
+    { label: PATCH.depth, value: PATCH.depthOf(cut(ask.thickness)) },
+  ];
+  return { kind: 'facts', title: PATCH.cutTitle, facts };
+}
+
+/** Panels, sheets, blocks, screws and adhesive. */
+export function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
+  const cut = (length: number): string => sayCut(ticks(length), saying);
+  const sizes = new Map<string, number>();
+  for (const { u0, u1, v0, v1 } of patch.panels) {
+    const size = `${cut(u1 - u0)}|${cut(v1 - v0)}`;
+    sizes.set(size, (sizes.get(size) ?? 0) + 1);
+  }
+  const area = patch.panels.reduce((sum, { u0, u1, v0, v1 }) => sum + BigInt(u1 - u0) * BigInt(v1 - v0), 0n);
+  const least = roundUpRatio(area, BigInt(ask.sheet.width) * BigInt(ask.sheet.length));
+  const { edge, field } = FASTENER_SPACING.value;
+  const panels = [...sizes].map(([size, count]) => {
+    const [long = '', wide = ''] = size.split('|');
+    return PATCH.panel(count, long, wide, cut(ask.thickness));
+  });
+  const facts: readonly Fact[] = [
+    ...panels.map((value) => ({ label: PATCH.panels, value })),
+    {
+      label: PATCH.sheets,
+      value: PATCH.sheetsOf(patch.sheets.length, `${cut(ask.sheet.width)} × ${cut(ask.sheet.length)}`, least),
+    },
+    {
+      label: PATCH.blocking,
+      value: patch.blocking.map((block) => PATCH.block(block.count, cut(block.length))).join(', '),
+    },
+    { label: PATCH.screws, value: PATCH.screwsOf(patch.fasteners.length, cut(edge), cut(field), cut(panelScrew(ask))) },
+    { label: PATCH.keptScrews, value: PATCH.keptScrewsOf(patch.kept) },
+    { label: PATCH.blockScrews, value: PATCH.blockScrewsOf(patch.blocks.length * BLOCK_SCREWS.value) },
+    {
+      label: PATCH.adhesive,
+      value: PATCH.adhesiveOf(
+        PATCH.tubes(tubesOf(patch, ask)),
+        sayLength(ticks(Math.round(patch.bead)), saying),
+        cut(ask.bead),
+      ),
+    },
+  ];
+  return { kind: 'facts', title: PATCH.buyTitle, facts };
+}
+
+/** Each piece on its sheet. */
+export function sheetTable(patch: Patch, saying: Saying): Block {
+  const cut = (length: number): string => sayCut(ticks(length), saying);
+  const rows = patch.sheets.flatMap((pieces, sheet) =>
+    pieces.map(({ piece, x, y, length, width }) => [
+      String(sheet + 1),
+      String(piece + 1),
+      `${cut(length)} × ${cut(width)}`,
+      cut(x),
+      cut(y),
+    ]),
+  );
+  return { kind: 'table', title: PATCH.planTitle, columns: PATCH.planColumns, rows };
+}
+
+// Notches and holes told of a joist, against the limits of its depth.
+
+/** A refusal where a notch or hole passes its limit, stands in a joist that no rule lets be cut, or cannot be judged; undefined where it may stay. */
+export function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefined {
+  const cut = ask.notch > 0 || ask.hole > 0;
+  if (cut && ask['joist-kind'] !== 'solid') return refusal(ENGINEERED_CUT);
+  const flaws = flawsOf(ask, context);
+  if (flaws.length === 0 || isOnlyApart(flaws)) return undefined;
+  const depth = ask['joist-depth'];
+  const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
+  const limits = joistLimits(depth, JOIST_LIMITS.value);
+  const say = (length: number): string => sayLimit(length, saying);
+  return refusal(
+    cutJoist(flaws, {
+      depth: sayCut(depth, saying),
+      notch: say(limits.notch),
+      endNotch: say(limits.endNotch),
+      hole: say(limits.hole),
+    }),
+  );
+}
+
+/** Asks how far a hole and a notch stand apart, where both are told and nothing else is wrong with them. */
+export function joistQuestion(ask: PatchAsk, context: Context): Problem | undefined {
+  if (!isOnlyApart(flawsOf(ask, context))) return undefined;
+  const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
+  return holeApartUntold(sayCut(JOIST_LIMITS.value.holeApart, saying));
+}
+
+function isOnlyApart(flaws: readonly JoistFlaw[]): boolean {
+  return flaws.length === 1 && flaws[0] === 'hole-apart-untold';
+}
+
+function flawsOf(ask: PatchAsk, { told }: Context): readonly JoistFlaw[] {
+  const place = ask['notch-place'];
+  return joistFlaws(
+    {
+      depth: ask['joist-depth'],
+      notch: {
+        depth: ask.notch,
+        ...(told.has('notch-length') && { length: ask['notch-length'] }),
+        ...(place !== 'untold' && { place }),
+      },
+      hole: {
+        diameter: ask.hole,
+        ...(told.has('hole-edge') && { edge: ask['hole-edge'] }),
+        ...(told.has('hole-apart') && { apart: ask['hole-apart'] }),
+      },
+    },
+    JOIST_LIMITS.value,
+  );
+}
+
+/** A joist’s depth, its deepest notch, its widest hole and how far that stands from other cuts, said. */
+export function limitsSaid(
+  depth: Length,
+  saying: Saying,
+): readonly [depth: string, notch: string, hole: string, apart: string] {
+  const { notch, hole } = joistLimits(depth, JOIST_LIMITS.value);
+  const apart = sayCut(JOIST_LIMITS.value.holeApart, saying);
+  return [sayCut(depth, saying), sayLimit(notch, saying), sayLimit(hole, saying), apart];
+}
+
+/** A limit down to the mark on the tape below it: said to the nearest, it could allow more than it does. */
+function sayLimit(length: number, saying: Saying): string {
+  const mark = saying.units === 'metric' ? TICKS_PER_MM : TICKS_PER_INCH / 16;
+  return sayCut(ticks(Math.floor(length / mark) * mark), saying);
+}
+
+// What a patch takes: sheets, blocks, screws and adhesive.
+
+/** US fluid ounces in a litre: 231 in³ a gallon of 128 (NIST Handbook 44, appendix C). */
+const OUNCES_PER_LITRE = 128 / 3.785411784;
+
+/** Whole sheets as they are shared out, blocks by their length, adhesive by volume. */
+export function patchNeeds(patch: Patch, ask: PatchAsk, saying: Saying): readonly Need[] {
+  const cut = (length: number): string => sayCut(ticks(length), saying);
+  const { sheet, thickness, tube, bead } = ask;
+  const size = `${cut(sheet.width)} × ${cut(sheet.length)}`;
+  const stage = 'subfloor' as const;
+  const blocks = patch.blocking.reduce((sum, { length, count }) => sum + length * count, 0);
+  const litres = tube / OUNCES_PER_LITRE;
+  const said =
+    saying.units === 'metric' ? `${sayNumber(litres * 1000, saying, 0)} ml` : `${sayNumber(tube, saying)} fl oz`;
+  return [
+    {
+      item: `panel ${thickness} ${sheet.width}x${sheet.length}`,
+      label: NEEDS.panels(cut(thickness), size),
+      stage,
+      quantity: { unit: 'count', amount: patch.sheets.length },
+      package: { size: 1, ...NEEDS.sheet },
+    },
+    ...(blocks > 0
+      ? [
+          {
+            item: 'block 2x4',
+            label: NEEDS.blocks,
+            stage,
+            quantity: { unit: 'length', amount: blocks } as const,
+            note: NEEDS.blocksNote(patch.blocking.map(({ length }) => cut(length))),
+          },
+          {
+            item: 'block screw',
+            label: NEEDS.blockScrews,
+            stage,
+            quantity: { unit: 'count', amount: patch.blocks.length * BLOCK_SCREWS.value } as const,
+          },
+        ]
+      : []),
+    screwNeed(patch.fasteners.length + patch.kept, panelScrew(ask), undefined, saying),
+    {
+      item: 'subfloor adhesive',
+      label: NEEDS.adhesive,
+      stage,
+      quantity: { unit: 'volume', amount: beadLitres(patch.bead, bead) * BEAD_WASTE.value },
+      package: { size: litres, ...NEEDS.tube(said) },
+    },
+  ];
+}
+
+// A patch as result data.
+
+/** Result data of kind `patch`: room coordinates and lengths in ticks; a panel's `length` lies across the joists. */
+export interface PatchResult extends Result {
+  readonly kind: 'patch';
+  readonly cut: readonly (readonly [number, number])[];
+  readonly joists: readonly number[];
+  readonly blocking: readonly { readonly length: number; readonly count: number }[];
+  readonly panels: readonly { readonly width: number; readonly length: number }[];
+  readonly sheets: number;
+  readonly fasteners: number;
+  readonly adhesiveTubes: number;
+}
+
+/** The patch as plain numbers that outside checkers read. */
+export function patchResult(patch: Patch, ask: PatchAsk): PatchResult {
+  return {
+    kind: 'patch',
+    cut: cornersOf(patch.cut, ask.joists),
+    joists: patch.cut.joists,
+    blocking: patch.blocking,
+    panels: patch.panels.map(({ u0, u1, v0, v1 }) => ({ width: v1 - v0, length: u1 - u0 })),
+    sheets: patch.sheets.length,
+    fasteners: patch.fasteners.length,
+    adhesiveTubes: tubesOf(patch, ask),
+  };
+}
+
+// From the options of `prep patch` to its answer.
+
+/** The cut, its panels and blocks, with a picture; a refusal where a patch is not a homeowner's job. */
+export function answerPatch(ask: PatchAsk, context: Context): Outcome {
+  const aside = foundAside(context.told.get('room') ?? '');
+  const refused = refusalFor(ask.damage.found, ask.found, aside) ?? joistRefusal(ask, context);
+  if (refused) return refused;
+  const { mould } = together(ask.damage.found, ask.found);
+  if (mould && squareFeet(ask) >= MOULD_AREA.value) return refusal(referral(['mould']), 'mold');
+  const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
+  const problem = joistQuestion(ask, context) ?? patchProblem(ask, context, saying);
+  if (problem) return { problems: [problem] };
+  const damage = uvOf(ask);
+  const rules = patchRules(ask);
+  const joists = { spacing: ask.spacing, first: ask['first-joist'], width: ask['joist-width'] };
+  const patch = planPatch(damage, joists, rules);
+  if (typeof patch === 'string') return refusal(NO_CUT[patch]);
+  const [across, up] = roomSides(patch.cut, ask.joists).map((side) => sayCut(ticks(side), saying));
+  const blocks = patch.blocks.length;
+  return {
+    headline: PATCH.headline(across ?? '', up ?? '', patch.sheets.length, blocks, patch.fasteners.length),
+    blocks: [
+      cutFacts(patch, ask, saying),
+      buyFacts(patch, ask, saying),
+      { kind: 'picture', drawing: drawPatch(patch, { run: ask.joists, joistWidth: ask['joist-width'] }, saying) },
+      ...notes(patch, ask, mould, saying),
+      {
+        kind: 'steps',
+        title: PATCH.stepsTitle,
+        steps: PATCH.steps(
+          sayCut(ticks(Math.floor(ask['joist-width'] / 2) - PANEL_GAP.value), saying),
+          sayCut(ask['joist-width'], saying),
+          sayCut(PANEL_GAP.value, saying),
+        ),
+      },
+      sheetTable(patch, saying),
+      { kind: 'checklist', title: PATCH.checkTitle, items: PATCH.check(...limitsSaid(ask['joist-depth'], saying)) },
+    ],
+    assumed: context.told.has('joists') ? context.assumed : [...context.assumed, PATCH.assumedRun],
+    cautions: worded(cautionsFor('subfloor')),
+    sources: [...PATCH_FIGURES, ...JOIST_FIGURES, ...ADHESIVE_FIGURES].map(({ source }) => source),
+    actions: [],
+    audience: 'asker',
+    data: patchResult(patch, ask),
+    needs: patchNeeds(patch, ask, saying),
+  };
+}
+
+/** What to mind in this patch, if anything. */
+function notes(patch: Patch, ask: PatchAsk, mould: boolean, saying: Saying): readonly Block[] {
+  const { beyond, thickness } = PANEL_AT_24.value;
+  const say = (length: number): string => sayCut(ticks(length), saying);
+  const { cut, damage } = patch;
+  const bare = [damage.u0 - cut.u0, cut.u1 - damage.u1, damage.v0 - cut.v0, cut.v1 - damage.v1];
+  const items = [
+    ...(ask.spacing > beyond && ask.thickness < thickness
+      ? [PATCH.thin(say(ask.thickness), say(ask.spacing), say(thickness))]
+      : []),
+    ...(bare.some((side) => side < ask.margin) ? [PATCH.marginLess(say(ask.margin))] : []),
+    ...(mould ? [PATCH.mould] : []),
+  ];
+  return items.length === 0 ? [] : [{ kind: 'checklist', title: PATCH.notesTitle, items }];
+}
 
 export default defineCommand({
   group: 'prep',

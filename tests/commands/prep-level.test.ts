@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { LevelResult } from '../../commands/prep/parts/level.ts';
+import type { LevelResult } from '../../commands/prep/level.ts';
 import { answerTo, replyTo } from '../bot/asked.ts';
 
 const data = async (ask: string): Promise<LevelResult> => (await replyTo(ask)).data as LevelResult;

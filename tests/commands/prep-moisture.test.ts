@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { MoistureResult } from '../../commands/prep/parts/moisture.ts';
+import type { MoistureResult } from '../../commands/prep/moisture.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { LevelResult } from '../../commands/prep/parts/level.ts';
-import type { PatchResult } from '../../commands/prep/parts/patch-result.ts';
+import type { LevelResult } from '../../commands/prep/level.ts';
+import type { PatchResult } from '../../commands/prep/patch.ts';
 import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/figures/subfloor-figures.ts';
 import { type Patch, type PatchRules, planPatch } from '../../src/prep/subfloor-patch.ts';
 import { feet, inches, type Length, millimetres, ticks } from '../../src/units/length.ts';

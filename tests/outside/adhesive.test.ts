@@ -1,7 +1,7 @@
 /** How far a tube of adhesive reaches, and how many a patch takes. */
 
 import { describe, expect, it } from 'vitest';
-import type { PatchResult } from '../../commands/prep/parts/patch-result.ts';
+import type { PatchResult } from '../../commands/prep/patch.ts';
 import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../src/figures/subfloor-figures.ts';
 import { feetPerTube, tubesFor } from '../../src/prep/subfloor-patch.ts';
 import { inches } from '../../src/units/length.ts';

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { add, type Fraction, fraction, type MathType, multiply, number, subtract } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import type { LevelResult } from '../../commands/prep/parts/level.ts';
+import type { LevelResult } from '../../commands/prep/level.ts';
 import {
   DIP_FILL,
   FLOATING_FLATNESS,

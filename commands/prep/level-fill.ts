@@ -1,25 +1,50 @@
 /** What fills the low places, by whatever was told of them: a grid, an area with its gaps, a ramp. */
 
-import { DIP_FILL, HEAVIEST_FILL, LEVELLER_WEIGHT } from '../../../src/figures/subfloor-figures.ts';
-import { type Saying, sayArea, sayCut, sayNumber, sayWeight } from '../../../src/input/format.ts';
+import { DEEPEST_DIP, DIP_FILL, HEAVIEST_FILL, LEVELLER_WEIGHT } from '../../src/figures/subfloor-figures.ts';
+import { type Saying, sayArea, sayCut, sayLength, sayNumber, sayWeight } from '../../src/input/format.ts';
+import type { ToldRamp, ToldReadings, ToldRule } from '../../src/input/parse-flatness.ts';
+import type { Found } from '../../src/input/parse-found.ts';
+import type { ToldPart } from '../../src/input/parse-place.ts';
 import {
+  type Bag,
   bagsFor,
   DIP_SHAPES,
   type DipShape,
   type DipVerdict,
+  dipVerdict,
   filledArea,
   gridFill,
+  isDeeper,
+  isGridDeeper,
   meanDepth,
   meanFill,
   poundsPerSquareFoot,
   poursFor,
   rampFill,
-} from '../../../src/prep/flatness.ts';
-import { KILOGRAMS_PER_POUND } from '../../../src/prep/tearout-amounts.ts';
-import type { Block, Fact } from '../../../src/reply/reply.ts';
-import { LEVEL } from '../../../src/text/prep-text.ts';
-import { type Length, ticks } from '../../../src/units/length.ts';
-import type { LevelAsk } from './level-ask.ts';
+} from '../../src/prep/flatness.ts';
+import { KILOGRAMS_PER_POUND } from '../../src/prep/tearout-amounts.ts';
+import type { Need } from '../../src/reply/need.ts';
+import type { Block, Fact, Refusal } from '../../src/reply/reply.ts';
+import { capital } from '../../src/text/chat-text.ts';
+import { LEVEL } from '../../src/text/prep-text.ts';
+import { NEEDS } from '../../src/text/shopping-text.ts';
+import { type Length, ticks } from '../../src/units/length.ts';
+import { refusal } from './prep-options.ts';
+
+// What `prep level` reads.
+
+export interface LevelAsk {
+  readonly readings: ToldReadings;
+  readonly rule: ToldRule;
+  readonly line: 'straightedge' | 'level';
+  readonly shape: 'untold' | DipShape;
+  readonly floor: 'wood' | 'concrete' | 'old';
+  readonly area: ToldPart;
+  readonly ramp: ToldRamp;
+  readonly bag: Bag;
+  readonly pour: Length;
+  readonly found: Found;
+}
 
 const LITRES_PER_CUBIC_FOOT = 28.316846592;
 const SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
@@ -152,4 +177,79 @@ function volume(fill: Fill, saying: Saying): string {
   const feet = (litres: number): string => sayNumber(litres / LITRES_PER_CUBIC_FOOT, saying, 2);
   const litres = sayLitres(fill, saying);
   return saying.units === 'metric' ? litres : LEVEL.volumeOf(litres, sayRange(feet(fill.least), feet(fill.litres)));
+}
+
+// What levelling takes: compound by volume, and its primer by area.
+
+/** Nothing where nothing is filled. */
+export function levelNeeds({ bag }: LevelAsk, fill: Fill, saying: Saying): readonly Need[] {
+  if (fill.litres === 0) return [];
+  const sold = NEEDS.sack(sayWeight(bag.kilograms, saying), sayNumber(bag.litres, saying, 1));
+  return [
+    {
+      item: 'levelling compound',
+      label: NEEDS.leveller,
+      stage: 'flat',
+      quantity: { unit: 'volume', amount: fill.litres },
+      package: { size: bag.litres, ...sold },
+    },
+    ...(fill.area > 0n
+      ? [
+          {
+            item: 'levelling primer',
+            label: NEEDS.primer,
+            stage: 'flat',
+            quantity: { unit: 'area', amount: Number(fill.area) },
+          } as const,
+        ]
+      : []),
+  ];
+}
+
+// When a dip in a wood floor is a question about its structure first: too deep, or too much filling for what
+// carries it.
+
+/** What a wood floor's dips are; concrete carries what is poured on it. Nothing is filled on a floor that is flat enough. */
+export function verdictOf(ask: LevelAsk, fill: Fill, flat: boolean): DipVerdict {
+  if (ask.floor === 'concrete') return 'fill';
+  if (isTooDeep(ask)) return 'stop';
+  if (flat) return 'fill';
+  const limit = HEAVIEST_FILL.value;
+  const verdicts = [
+    dipVerdict(
+      fill.dips.map(({ pounds }) => pounds),
+      limit,
+    ),
+    dipVerdict([fill.pounds.ramp], limit),
+    dipVerdict([fill.pounds.cells], limit),
+  ];
+  return verdicts.find((verdict) => verdict === 'stop') ?? verdicts.find((verdict) => verdict === 'measure') ?? 'fill';
+}
+
+function isTooDeep({ readings, line }: LevelAsk): boolean {
+  const limit = DEEPEST_DIP.value;
+  if (readings.kind === 'gaps') return readings.gaps.some(({ gap, over }) => isDeeper(gap, over, limit));
+  const { grid } = readings;
+  const [across, along] = [(grid.rows[0]?.length ?? 1) - 1, grid.rows.length - 1];
+  const longest = Math.max(across * grid.dx, along * grid.dy);
+  // Depths below a straightedge are gaps themselves; below a level line a slope is no dip.
+  const below = line === 'straightedge' && isDeeper(Math.max(...grid.rows.flat()), longest, limit);
+  return below || isGridDeeper(grid, limit);
+}
+
+/** Why it stops there, and who to call. */
+export function stopRefusal(ask: LevelAsk, fill: Fill, worst: string, floorTold: boolean, saying: Saying): Refusal {
+  const { gap, over } = DEEPEST_DIP.value;
+  const why = isTooDeep(ask)
+    ? LEVEL.tooDeep(worst, sayCut(gap, saying), sayLength(over, saying), loadRange(fill, saying))
+    : LEVEL.tooHeavy(worst, loadRange(fill, saying) ?? '', sayLoad(HEAVIEST_FILL.value, saying));
+  return refusal({ why: floorTold ? why : `${why} ${capital(LEVEL.floorTaken)}.`, call: LEVEL.stopCall });
+}
+
+/** What the filling weighs a square foot, from the emptiest shape to the fullest, or of its heaviest part; undefined for a hump. */
+export function loadRange({ dips, pounds }: Fill, saying: Saying): string | undefined {
+  const [first, last] = [dips[0], dips.at(-1)];
+  const part = Math.max(pounds.ramp, pounds.cells);
+  if (first && last && last.pounds >= part) return sayLoad([first.pounds, last.pounds], saying);
+  return part > 0 ? sayLoad(part, saying) : undefined;
 }

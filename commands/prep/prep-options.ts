@@ -1,0 +1,320 @@
+/** The options that subfloor commands share. */
+
+import type { Context } from '../../src/chat/command.ts';
+import { ASBESTOS_MARGIN } from '../../src/figures/old-materials-figures.ts';
+import { cautionsFor } from '../../src/figures/safety-figures.ts';
+import {
+  BEAD,
+  ENGINEERED_JOIST,
+  JOIST_DEPTH,
+  JOIST_RUN,
+  JOIST_SPACING,
+  JOIST_WIDTH,
+  PANEL_THICKNESS,
+  PATCH_MARGIN,
+  SHEET,
+  TUBE,
+} from '../../src/figures/subfloor-figures.ts';
+import { COVERING_UNTOLD } from '../../src/figures/tearout-figures.ts';
+import { choice, length, text } from '../../src/input/options.ts';
+import {
+  readBeneath,
+  readCovering,
+  suspicionAnywhere,
+  type ToldBeneath,
+  type ToldCovering,
+} from '../../src/input/parse-covering.ts';
+import { type Found, readFound, together } from '../../src/input/parse-found.ts';
+import { readCountry, readHouseYear, readTested } from '../../src/input/parse-house.ts';
+import { readSheet, readTube } from '../../src/input/parse-place.ts';
+import { type Read, type Reading, read, unread } from '../../src/input/reading.ts';
+import type { ToldRooms } from '../../src/input/readings-made.ts';
+import { readRooms } from '../../src/input/rooms/parse-room.ts';
+import { type Country, countryFor, judge, type Tested } from '../../src/prep/old-materials.ts';
+import { type Refusal, unsafe } from '../../src/reply/reply.ts';
+import { worded } from '../../src/text/caution-text.ts';
+import { ASBESTOS_CALL, asbestosWhy, LAID_OVER, referral } from '../../src/text/found-text.ts';
+import { COUNTRY_TAKEN, severalRooms } from '../../src/text/prep-problems-text.ts';
+import { NOT_TOLD } from '../../src/text/tearout-text.ts';
+import { feet, inches, ticks } from '../../src/units/length.ts';
+
+export const foundOption = text(
+  {
+    summary: 'What you found there, in your words: stain, rot in a joist, sagging, cable, pipe, sewage',
+    example: 'water stain',
+    standard: 'none',
+  },
+  readFound,
+);
+
+export const spacingOption = length({
+  summary: 'Joists, centre to centre',
+  standard: '16 in',
+  metric: '400 mm',
+  record: JOIST_SPACING,
+  example: '24 in',
+  least: inches(8),
+  most: inches(24.1),
+});
+
+export const thicknessOption = length({
+  summary: 'Thickness of the subfloor panel',
+  standard: '3/4 in',
+  metric: '18 mm',
+  record: PANEL_THICKNESS,
+  example: '5/8 in',
+  least: inches(0.25),
+  most: inches(2),
+});
+
+const nothing = ticks(0);
+
+export const firstJoist = length({
+  summary: 'Centre of the first joist from the left wall (from the bottom wall where joists run across)',
+  example: '16 in',
+  least: nothing,
+  most: feet(40),
+});
+
+/** Everything else that a patch depends on, each with its usual value. */
+export const patchOptions = {
+  joists: choice(['up', 'across'], {
+    summary: 'Joists run up the plan or across it',
+    standard: 'up',
+    record: JOIST_RUN,
+  }),
+  room: text(
+    {
+      summary: 'The room’s sides, if the damage is near a far wall',
+      example: `12' x 14'`,
+      standard: 'none',
+      colons: 'rooms',
+    },
+    readRoom,
+  ),
+  margin: length({
+    summary: 'Sound wood round the damage',
+    standard: '2 in',
+    record: PATCH_MARGIN,
+    metric: '50 mm',
+    example: '3 in',
+    least: nothing,
+    most: inches(12),
+  }),
+  'joist-width': length({
+    summary: 'How wide a joist is',
+    standard: '1 1/2 in',
+    record: JOIST_WIDTH,
+    metric: '38 mm',
+    example: '2 1/2 in',
+    least: inches(1),
+    most: inches(6),
+  }),
+  'joist-depth': length({
+    summary: 'How deep a joist is; the shallowest usual one unless told',
+    standard: '5 1/2 in',
+    record: JOIST_DEPTH,
+    metric: '140 mm',
+    example: '9 1/4 in',
+    least: inches(3),
+    most: inches(24),
+  }),
+  notch: length({
+    summary: 'Depth of a notch in a joist there',
+    standard: '0',
+    example: '1 in',
+    least: nothing,
+    most: inches(24),
+  }),
+  'notch-length': length({
+    summary: 'Its length along the joist',
+    standard: '0',
+    example: '2 in',
+    least: nothing,
+    most: feet(10),
+  }),
+  'notch-place': choice(['untold', 'end', 'outer', 'middle'], {
+    summary: 'Where the notch is: at an end, in the outer or the middle third of the span',
+    standard: 'untold',
+  }),
+  hole: length({
+    summary: 'Width of a hole through a joist there',
+    standard: '0',
+    example: '1 in',
+    least: nothing,
+    most: inches(24),
+  }),
+  'hole-edge': length({
+    summary: 'From the hole to the joist’s nearer edge',
+    standard: '0',
+    example: '2 in',
+    least: nothing,
+    most: inches(24),
+  }),
+  'hole-apart': length({
+    summary: 'From the hole to the nearest other hole or notch',
+    standard: '0',
+    example: '4 in',
+    least: nothing,
+    most: feet(40),
+  }),
+  'joist-kind': choice(['solid', 'i-joist', 'truss', 'glued'], {
+    summary: 'Solid lumber, or an I-joist, truss or glued beam, which no rule allows to be cut',
+    standard: 'solid',
+    record: ENGINEERED_JOIST,
+    example: 'i-joist',
+  }),
+  sheet: text(
+    { summary: 'A sheet of panel', example: '4 x 8 ft', standard: '4 x 8 ft', record: SHEET, metric: '1220 x 2440 mm' },
+    readSheet,
+  ),
+  bead: length({
+    summary: 'Bead of adhesive',
+    standard: '3/8 in',
+    record: BEAD,
+    metric: '10 mm',
+    example: '1/4 in',
+    least: inches(0.125),
+    most: inches(0.75),
+  }),
+  tube: text(
+    {
+      summary: 'What a tube of adhesive holds',
+      example: '10.1 fl oz',
+      standard: '28 fl oz',
+      record: TUBE,
+      metric: '825 ml',
+    },
+    readTube,
+  ),
+};
+
+function readRoom(typed: string, reading: Reading): Read<ToldRooms | 'none'> {
+  if (/^(?:none|no)$/i.test(typed.trim())) return read('none');
+  const rooms = readRooms(typed, reading);
+  return rooms.ok && rooms.value.rooms.length > 1 ? unread(severalRooms(reading.option, typed)) : rooms;
+}
+
+// What ends an answer before any figure: hazards that were told, as a refusal that says who to call.
+
+/** A refusal for any hazard in what was told, wherever it was told; undefined without one. */
+export function refusalFor(...told: readonly Found[]): Refusal | undefined {
+  const { hazards } = together(...told);
+  return hazards.length > 0 ? refusal(referral(hazards), hazards[0] ?? 'unsure') : undefined;
+}
+
+/** As refusalFor, and where the panel is told to be rotten: it holds neither a screw nor a levelling compound. */
+export function refusalOnPanel(...told: readonly Found[]): Refusal | undefined {
+  return refusalFor(...told) ?? (together(...told).rot ? refusal(referral(['panel']), 'structure') : undefined);
+}
+
+/** A refusal with the cautions of subfloor work. */
+export function refusal({ why, call }: { readonly why: string; readonly call: string }, hazard = 'structure'): Refusal {
+  return { why, call, cautions: worded(cautionsFor('subfloor')), data: unsafe(hazard) };
+}
+
+// The house a tear-out happens in: its options, and the Refusal where its floor may hold asbestos.
+
+export const houseOptions = {
+  floor: text(
+    {
+      summary: 'What comes up: carpet, sheet vinyl, vinyl plank, laminate, tile',
+      example: 'laminate',
+      standard: 'carpet',
+      record: COVERING_UNTOLD,
+      names: 'covering',
+    },
+    readCovering,
+  ),
+  built: text(
+    { summary: 'The year the house was built, or unknown', example: '1995', standard: 'unknown' },
+    readHouseYear,
+  ),
+  tested: text(
+    {
+      summary: 'Floor, backing and glue tested for asbestos: clear (by report), asbestos or no',
+      example: 'clear',
+      standard: 'no',
+    },
+    readTested,
+  ),
+  below: text(
+    {
+      summary: 'What lies under it, if you looked: plywood, concrete, old tile …',
+      example: 'plywood',
+      standard: 'not looked',
+    },
+    readBeneath,
+  ),
+  country: text(
+    {
+      summary: 'Country of the home: US, Canada, UK, Australia or another; its years for old floors and paint',
+      example: 'UK',
+      standard: 'not told',
+    },
+    readCountry,
+  ),
+  insurer: choice(['no', 'yes'], { summary: 'Does an insurer pay?', standard: 'no' }),
+};
+
+export interface HouseAsk {
+  readonly floor: ToldCovering;
+  readonly built: number | undefined;
+  readonly tested: Tested;
+  readonly below: ToldBeneath;
+  readonly country: Country | undefined;
+  readonly room: Pick<ToldRooms, 'units'>;
+  readonly insurer: 'yes' | 'no';
+}
+
+/** The country whose years count: the one told, else by the units that the rooms are told in or that the asker writes. */
+export function countryOf({ country, room }: HouseAsk, { habits }: Context): Country {
+  return countryFor(country, room.units === 'metric' || habits.units === 'metric');
+}
+
+/** What the house allows: a refusal, or work that may go on, with proof first or without. What is told of the floor counts wherever it stands. */
+export function houseVerdict(ask: HouseAsk, context: Context): Refusal | 'proof' | 'go' {
+  const aside = [...context.told].filter(([option]) => !['floor', 'tested', 'below'].includes(option));
+  const margin = ASBESTOS_MARGIN[countryOf(ask, context)].value;
+  const verdict = judge({
+    year: ask.built,
+    tested: ask.tested,
+    layers: [ask.floor.suspicion, ask.below.suspicion],
+    aside: aside.map(([, told]) => suspicionAnywhere(told)),
+    margin,
+  });
+  if (verdict === 'go' || verdict === 'proof') return verdict;
+  const facts = ['floor', 'below', 'built'].flatMap((option) => {
+    const told = context.told.get(option);
+    return told ? [`${option} “${told.slice(0, 60)}”`] : [];
+  });
+  return {
+    why: asbestosWhy(verdict, margin, facts.length > 0 ? facts.join(', ') : undefined),
+    call: verdict === 'found' ? `${ASBESTOS_CALL} ${LAID_OVER}` : ASBESTOS_CALL,
+    cautions: worded(cautionsFor('tear-out').filter(({ topic }) => topic === 'asbestos' || topic === 'lead')),
+    data: unsafe('asbestos'),
+  };
+}
+
+/** What must be proved first: the floor itself where it is doubtful, else what was told to lie under it. */
+export function toProve(ask: HouseAsk, context: Context): string {
+  const option = ask.floor.suspicion === 'none' ? 'below' : 'floor';
+  return context.told.get(option) ?? option;
+}
+
+/** An ask of another prep command about the same rooms and house. */
+export function sharedAsk(command: string, { told }: Context): string {
+  const shared = ['room', ...Object.keys(houseOptions), 'doors'].filter((option) => told.has(option));
+  return `${command} ${shared.map((option) => `${option}: ${told.get(option)}`).join(', ')}`;
+}
+
+// How an ask was read, with what was taken for the options that decide most when they are not told.
+
+/** The context's own lines, one for each of floor, built and doors that was not told, and whose years were taken. */
+export function assumedWith(ask: HouseAsk, context: Context): readonly string[] {
+  const { assumed, told } = context;
+  const taken = (['floor', 'built', 'doors'] as const).filter((option) => !told.get(option));
+  const country =
+    ask.country === undefined ? [COUNTRY_TAKEN[countryOf(ask, context) === 'us' ? 'us' : 'elsewhere']] : [];
+  return [...assumed, ...taken.map((option) => NOT_TOLD[option]), ...country];
+}
