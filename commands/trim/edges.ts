@@ -1,14 +1,246 @@
 /** `trim edges`: the profile for each doorway where the floor ends, undercuts, and stair nosing. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
-import { FLOOR_HEIGHT, LEVEL_FLOORS, PROFILE_STICKS, UNDERCUT_CLEARANCE } from '../../src/figures/trim-figures.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import {
+  ALIKE_RISERS,
+  EDGE_FIGURES,
+  FLOOR_HEIGHT,
+  LEVEL_FLOORS,
+  PROFILE_STICKS,
+  TRIP,
+  UNDERCUT_CLEARANCE,
+} from '../../src/figures/trim-figures.ts';
+import { type Saying, sayCut, sayLength } from '../../src/input/format.ts';
 import { length, text } from '../../src/input/options.ts';
+import { unitIn, unitsOf } from '../../src/input/parse-length.ts';
 import { readStockOnSale } from '../../src/input/parse-stock.ts';
-import { readEdgeDoorways, readStairs } from '../../src/input/rooms/parse-doorways.ts';
-import { inches, millimetres, ticks } from '../../src/units/length.ts';
-import { answerEdges } from './parts/edges.ts';
-import { stickOptions } from './parts/options.ts';
+import { readEdgeDoorways, readStairs, type ToldStairs } from '../../src/input/rooms/parse-doorways.ts';
+import type { Block, Caution, Reply } from '../../src/reply/reply.ts';
+import { NEEDS } from '../../src/text/shopping-text.ts';
+import { edgeTooLong, floorTaken, noEdges } from '../../src/text/trim-problems-text.ts';
+import { EDGES, riserText, sayProfile } from '../../src/text/trim-text.ts';
+import { type Beyond, type EdgeDoorway, type Profile, profileFor, stepOf, undercut } from '../../src/trim/pieces.ts';
+import type { StickPlan, StickTask } from '../../src/trim/sticks.ts';
+import { SQUARE } from '../../src/trim/walls.ts';
+import { inches, type Length, millimetres, ticks } from '../../src/units/length.ts';
+import { stickPlans } from './list.ts';
+import { cautionsOf, type SticksAsk, stickOptions } from './trim-options.ts';
+import { cuttingTable, longerStick, longestPiece, sayBought, sayCost, stockOf } from './trim-pieces.ts';
+import { stickNeeds, toBuy, trimResult } from './trim-results.ts';
+
+// Edges of a floor as pieces, profile by profile: each profile is cut from sticks of its own.
+
+/** What `trim edges` reads. */
+export interface EdgesAsk extends SticksAsk {
+  readonly doorways: readonly EdgeDoorway[];
+  readonly floor: Length;
+  readonly level: Length;
+  readonly clearance: Length;
+  readonly stairs: ToldStairs;
+}
+
+export interface Edge {
+  readonly name: string;
+  readonly profile: Profile;
+  readonly length: Length;
+  readonly why: Exclude<Profile, 'end cap'> | Beyond;
+  readonly doorway: EdgeDoorway | undefined;
+}
+
+/** A profile's sticks. */
+export interface ProfilePlan {
+  readonly profile: Profile;
+  readonly task: StickTask;
+  readonly plan: StickPlan;
+}
+
+export function edgesOf({ doorways, stairs, floor, level }: EdgesAsk): readonly Edge[] {
+  const names = doorways.map(({ name }, i) => {
+    const before = doorways.slice(0, i).filter((one) => one.name === name).length;
+    return before === 0 ? name : `${name} (${before + 1})`;
+  });
+  return [
+    ...doorways.map((doorway, i): Edge => {
+      const profile = profileFor(doorway, floor, level);
+      const why = profile === 'end cap' ? doorway.beyond : profile;
+      return { name: names[i] ?? '', profile, length: doorway.width, why, doorway };
+    }),
+    ...Array.from(
+      { length: stairs.count },
+      (_, i): Edge => ({
+        name: `step ${i + 1}`,
+        profile: 'nosing',
+        length: stairs.width,
+        why: 'nosing',
+        doorway: undefined,
+      }),
+    ),
+  ];
+}
+
+/** The plans of all profiles, better and better: each yield has every profile. */
+export async function* profilePlans(edges: readonly Edge[], ask: EdgesAsk): AsyncGenerator<readonly ProfilePlan[]> {
+  const profiles = [...new Set(edges.map(({ profile }) => profile))];
+  const plans = new Map<Profile, ProfilePlan>();
+  const streams = profiles.map((profile) => {
+    const pieces = edges
+      .filter((edge) => edge.profile === profile)
+      .map(({ name, length }) => ({ id: name, length, kerf: ask.kerf }));
+    const task: StickTask = { pieces, stock: stockOf(ask), endTrim: ask['end-trim'] };
+    return { profile, task, plans: stickPlans(task)[Symbol.asyncIterator]() };
+  });
+  for (const { profile, task, plans: stream } of streams) {
+    const first = await stream.next();
+    if (!first.done) plans.set(profile, { profile, task, plan: first.value });
+  }
+  yield [...plans.values()];
+  for (const { profile, task, plans: stream } of streams) {
+    for (let next = await stream.next(); !next.done; next = await stream.next()) {
+      plans.set(profile, { profile, task, plan: next.value });
+      yield [...plans.values()];
+    }
+  }
+}
+
+// From the options of `trim edges` to its answers.
+
+export async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenerator<Outcome> {
+  const saying = sayingOf(context);
+  const edges = edgesOf(ask);
+  if (edges.length === 0) {
+    yield { problems: [noEdges(saying.units === 'metric' ? '800 mm to tile 10 mm' : 'bath 30 in to tile 1/2 in')] };
+    return;
+  }
+  const long = edges.filter(({ length }) => length > longestPiece(ask)).sort((a, b) => b.length - a.length)[0];
+  if (long) {
+    const longer = sayLength(longerStick(long.length, saying), saying);
+    const told = context.told.get('stock');
+    yield { problems: [edgeTooLong(long.name, sayLength(long.length, saying), told ? `${told}; ${longer}` : longer)] };
+    return;
+  }
+  context.begin();
+  for await (const plans of profilePlans(edges, ask)) yield replyOf(ask, edges, plans, saying, context);
+}
+
+/** How lengths are said: in the units that the doorways or the stairs were typed in, else by habit. */
+function sayingOf({ told, habits }: Context): Saying {
+  const unit = unitIn(told.get('doorways') ?? '') ?? unitIn(told.get('stairs') ?? '');
+  return { units: unit === undefined ? habits.units : unitsOf(unit), decimal: habits.decimal };
+}
+
+function replyOf(
+  ask: EdgesAsk,
+  edges: readonly Edge[],
+  plans: readonly ProfilePlan[],
+  saying: Saying,
+  context: Context,
+): Reply {
+  const sum = (of: (plan: ProfilePlan['plan']) => number): number =>
+    plans.reduce((total, { plan }) => total + of(plan), 0);
+  const bought = sum(({ sticks }) => sticks.filter(({ stock }) => ask.stock.items[stock]?.have === undefined).length);
+  const counts = plans.map(({ profile, task }) => [profile, task.pieces.length] as const);
+  return {
+    headline: EDGES.headline(
+      counts,
+      bought,
+      sayCost(
+        sum(({ cents }) => cents),
+        ask.stock,
+        saying,
+      ),
+    ),
+    blocks: [
+      doorwayTable(ask, edges, saying),
+      {
+        kind: 'facts',
+        title: EDGES.buyTitle,
+        facts: [
+          ...plans.map(({ profile, plan, task }) => ({
+            label: sayProfile(profile),
+            value: EDGES.buy(sayBought(plan, task, ask.stock, saying), sayCost(plan.cents, ask.stock, saying)),
+          })),
+          {
+            label: EDGES.undercut,
+            value: EDGES.undercutValue(
+              sayCut(undercut(ask.floor, ask.clearance), saying),
+              sayCut(ask.floor, saying),
+              sayCut(ask.clearance, saying),
+            ),
+          },
+        ],
+      },
+      ...plans.map(({ profile, plan, task }) => cuttingTable(plan, task, saying, EDGES.cutTitle(profile))),
+      {
+        kind: 'steps',
+        title: EDGES.stepsTitle,
+        steps: [...EDGES.steps(sayCut(TRIP.value, saying)), ...(ask.stairs.count > 0 ? EDGES.nosingSteps : [])],
+      },
+    ],
+    assumed: [...context.assumed, ...(context.told.has('floor') ? [] : [floorTaken(sayLength(ask.floor, saying))])],
+    cautions: [...riserCaution(ask, saying), ...cautionsOf('laying', 'subfloor')],
+    sources: EDGE_FIGURES.map(({ source }) => source),
+    actions: [],
+    audience: 'asker',
+    data: trimResult(
+      {
+        stock: ask.stock,
+        kerf: ask.kerf,
+        endTrim: ask['end-trim'],
+        thickness: 0,
+        walls: edges.map(({ name, length }) => ({ name, length, corners: [90, 90] })),
+        pieces: edges.map(({ name, length, profile }) => ({
+          id: name,
+          wall: name,
+          length,
+          left: SQUARE,
+          right: SQUARE,
+          profile: sayProfile(profile),
+        })),
+        glueUp: [],
+        units: saying.units,
+      },
+      {
+        sticks: plans.flatMap(({ plan }) => plan.sticks),
+        cents: sum(({ cents }) => cents),
+        bound: sum(({ bound }) => bound),
+        proven: plans.every(({ plan }) => plan.proven),
+      },
+    ),
+    ...toBuy(
+      plans.flatMap(({ profile, plan }) =>
+        stickNeeds(
+          plan,
+          ask.stock,
+          { item: profile, label: NEEDS.profile(sayProfile(profile)), stage: 'transitions' },
+          saying,
+        ),
+      ),
+    ),
+  };
+}
+
+function doorwayTable(ask: EdgesAsk, edges: readonly Edge[], saying: Saying): Block {
+  const rows = edges.map(({ name, profile, length, why, doorway }) => {
+    const step = doorway ? stepOf(doorway, ask.floor) : 0;
+    const size = sayCut(ticks(Math.abs(step)), saying);
+    const said = !doorway?.height ? '' : step === 0 ? EDGES.level : step > 0 ? EDGES.up(size) : EDGES.down(size);
+    const trip = doorway?.height && Math.abs(step) > TRIP.value ? EDGES.trip(sayCut(TRIP.value, saying)) : '';
+    return [name, sayProfile(profile), sayCut(length, saying), said, `${EDGES.why[why]}${trip}`];
+  });
+  return {
+    kind: 'table',
+    title: ask.doorways.length > 0 ? EDGES.title : EDGES.stairsTitle,
+    columns: EDGES.columns,
+    rows,
+  };
+}
+
+function riserCaution({ floor, stairs }: EdgesAsk, saying: Saying): readonly Caution[] {
+  if (stairs.count === 0) return [];
+  const text = riserText(sayCut(floor, saying), sayCut(ALIKE_RISERS.value, saying), floor > ALIKE_RISERS.value);
+  return [{ topic: 'riser', text, source: ALIKE_RISERS.source }];
+}
 
 export default defineCommand({
   group: 'trim',

@@ -1,7 +1,7 @@
 /** Edges and finishing end to end: profiles by heights, stairs, units as typed, nails by length and penny size. */
 
 import { afterAll, describe, expect, test } from 'vitest';
-import type { FinishResult, TrimResult } from '../../commands/trim/parts/result.ts';
+import type { FinishResult, TrimResult } from '../../commands/trim/trim-results.ts';
 import { inches } from '../../src/units/length.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';

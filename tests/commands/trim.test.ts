@@ -1,7 +1,7 @@
 /** Trim commands end to end: data of the agreed shape, doors and corners as told, problems and refusals with their fixes. */
 
 import { afterAll, describe, expect, test } from 'vitest';
-import type { ResetResult, TrimResult } from '../../commands/trim/parts/result.ts';
+import type { ResetResult, TrimResult } from '../../commands/trim/trim-results.ts';
 import { inches } from '../../src/units/length.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';
 import { answersTo, answerTo, problemsOf, replyTo } from '../bot/asked.ts';

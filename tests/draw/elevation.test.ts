@@ -1,7 +1,7 @@
 /** Pictures of trim: nothing overlaps or leaves the sheet, every number is on it, and nothing is told by colour alone. */
 
 import { afterAll, describe, expect, test } from 'vitest';
-import type { TrimResult } from '../../commands/trim/parts/result.ts';
+import type { TrimResult } from '../../commands/trim/trim-results.ts';
 import { toSvg } from '../../src/drawing/svg.ts';
 import { meet, textBox } from '../../src/drawing/text.ts';
 import { sayCut } from '../../src/input/format.ts';

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import { randomRooms } from '../../bench/random-rooms.ts';
-import type { TrimResult } from '../../commands/trim/parts/result.ts';
+import type { TrimResult } from '../../commands/trim/trim-results.ts';
 import { stickPiece, type TrimRules, trimPieces } from '../../src/trim/pieces.ts';
 import { firstSticks } from '../../src/trim/sticks.ts';
 import { type Bay, placeDoors, stretchesOf, trimWalls, turning, wallName } from '../../src/trim/walls.ts';

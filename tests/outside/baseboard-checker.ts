@@ -1,6 +1,6 @@
 /** Looks at the result data of trim alone, and knows nothing of what made it: pieces fit their walls, sticks hold their pieces. */
 
-import type { TrimResult } from '../../commands/trim/parts/result.ts';
+import type { TrimResult } from '../../commands/trim/trim-results.ts';
 
 const TANGENT_SLACK = 2;
 

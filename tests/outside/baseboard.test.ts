@@ -1,7 +1,7 @@
 /** Baseboard worked out by others, each beside its source. */
 
 import { expect, it, test } from 'vitest';
-import type { TrimResult } from '../../commands/trim/parts/result.ts';
+import type { TrimResult } from '../../commands/trim/trim-results.ts';
 import { feet, inches } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 

@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { fitted, ONE_MESSAGE, textOf } from '../../commands/project/parts/handoff-fit.ts';
 import { sticksPieces } from '../../commands/project/parts/saw-trim.ts';
-import type { TrimResult } from '../../commands/trim/parts/result.ts';
+import type { TrimResult } from '../../commands/trim/trim-results.ts';
 import { openDesk } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';

@@ -15,7 +15,7 @@ import { trimHeadline } from '../../../src/text/trim-text.ts';
 import { doubleArea } from '../../../src/units/geometry.ts';
 import { ticks } from '../../../src/units/length.ts';
 import type { GuidesResult } from '../../floor/floor-guides.ts';
-import type { TrimResult } from '../../trim/parts/result.ts';
+import type { TrimResult } from '../../trim/trim-results.ts';
 import { findingsOf } from './found.ts';
 import { progressReply } from './progress.ts';
 import { roomsProgress } from './progress-say.ts';

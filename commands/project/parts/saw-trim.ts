@@ -7,7 +7,7 @@ import { sayTrimCut } from '../../../src/text/trim-text.ts';
 import { sawMarks } from '../../../src/trim/sticks.ts';
 import { type Cut, isOutside, kerfAlong } from '../../../src/trim/walls.ts';
 import { ticks } from '../../../src/units/length.ts';
-import type { TrimResult } from '../../trim/parts/result.ts';
+import type { TrimResult } from '../../trim/trim-results.ts';
 
 type TrimPiece = TrimResult['pieces'][number];
 

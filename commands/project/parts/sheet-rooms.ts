@@ -7,7 +7,7 @@ import { sameName } from '../../../src/project/project-room.ts';
 import type { JobSheet, SawPiece } from '../../../src/reply/job-sheet.ts';
 import { SHEETS } from '../../../src/text/sheets-text.ts';
 import type { Guide, GuidesResult } from '../../floor/floor-guides.ts';
-import type { TrimResult } from '../../trim/parts/result.ts';
+import type { TrimResult } from '../../trim/trim-results.ts';
 import { sticksPieces } from './saw-trim.ts';
 import { asksOf, type Here, replyOr } from './sheet-asks.ts';
 import { cutsSheet } from './sheet-cuts.ts';

@@ -1,5 +1,6 @@
 /** The options that trim commands share: rooms, doors, bays, corners, and how boards are cut. */
 
+import { cautionsFor, type Task } from '../../src/figures/safety-figures.ts';
 import {
   CASING_WIDTH,
   END_TRIM,
@@ -11,12 +12,16 @@ import {
   STICKS,
   STUD_SPACING,
   TRIM_THICKNESS,
-} from '../../../src/figures/trim-figures.ts';
-import { choice, length, room, text } from '../../../src/input/options.ts';
-import { readStock } from '../../../src/input/parse-stock.ts';
-import { readAngle, readCorners } from '../../../src/input/rooms/parse-corners.ts';
-import { readBays, readDoors } from '../../../src/input/rooms/parse-openings.ts';
-import { inches, millimetres, ticks } from '../../../src/units/length.ts';
+} from '../../src/figures/trim-figures.ts';
+import { choice, length, room, text } from '../../src/input/options.ts';
+import { readStock, type ToldStock } from '../../src/input/parse-stock.ts';
+import type { ToldRooms } from '../../src/input/readings-made.ts';
+import { readAngle, readCorners } from '../../src/input/rooms/parse-corners.ts';
+import { readBays, readDoors } from '../../src/input/rooms/parse-openings.ts';
+import type { Caution } from '../../src/reply/reply.ts';
+import { worded } from '../../src/text/caution-text.ts';
+import type { Bay, Door, MeasuredCorner } from '../../src/trim/walls.ts';
+import { inches, type Length, millimetres, ticks } from '../../src/units/length.ts';
 
 const nothing = ticks(0);
 
@@ -154,3 +159,38 @@ export const cuttingOptions = {
 
 /** Everything that `trim list` takes. */
 export const listOptions = { ...wallOptions, ...stickOptions, ...cuttingOptions, ...studOptions };
+
+// What trim commands read: exact values by option.
+
+export interface WallsAsk {
+  readonly room: ToldRooms;
+  readonly doors: readonly Door[];
+  readonly casing: Length;
+  readonly bay: readonly Bay[];
+  readonly corners: readonly MeasuredCorner[];
+}
+
+export interface StudsAsk {
+  readonly 'stud-spacing': Length;
+  readonly 'first-stud': Length;
+}
+
+export interface SticksAsk {
+  readonly stock: ToldStock;
+  readonly kerf: Length;
+  readonly 'end-trim': Length;
+}
+
+export interface ListAsk extends WallsAsk, StudsAsk, SticksAsk {
+  readonly thickness: Length;
+  readonly 'inside-joint': 'miter' | 'cope' | 'mitre';
+  readonly 'glue-up': Length;
+  readonly 'saw-reach': number;
+}
+
+// The cautions of a trim answer: those of its tasks, each once.
+
+export function cautionsOf(...tasks: readonly Task[]): readonly Caution[] {
+  const all = worded(tasks.flatMap((task) => cautionsFor(task)));
+  return all.filter(({ topic }, i) => all.findIndex((one) => one.topic === topic) === i);
+}

@@ -1,0 +1,269 @@
+/** From walls to pieces of trim and the sticks to cut them from; Problems where saw or sticks do not reach. */
+
+import type { Context, Problems } from '../../src/chat/command.ts';
+import { sayDegrees } from '../../src/drawing/elevation.ts';
+import { NO_SLACK, OFF_TURN } from '../../src/figures/trim-figures.ts';
+import { type Saying, sayCut, sayLength, sayMoney } from '../../src/input/format.ts';
+import type { ToldStock } from '../../src/input/parse-stock.ts';
+import type { Block, Fact, Problem } from '../../src/reply/reply.ts';
+import { noStudInReach, pastReach, tooManyPieces } from '../../src/text/trim-problems-text.ts';
+import { TRIM, TRIM_NOTES, TRIM_STEPS, trimHeadline } from '../../src/text/trim-text.ts';
+import { type PieceTrouble, stickPiece, type TrimPiece, trimPieces } from '../../src/trim/pieces.ts';
+import { type Stick, type StickPlan, type StickTask, type Stock, sawMarks } from '../../src/trim/sticks.ts';
+import { turning, wallName } from '../../src/trim/walls.ts';
+import {
+  type Cents,
+  cents,
+  type Length,
+  millimetres,
+  TICKS_PER_FOOT,
+  TICKS_PER_INCH,
+  ticks,
+} from '../../src/units/length.ts';
+import type { ListAsk, SticksAsk } from './trim-options.ts';
+import { type AskedWalls, sayingOf } from './trim-walls.ts';
+
+/** More pieces than a home has: a slip of a unit has them. */
+const MOST_PIECES = 400;
+
+/** Pieces with what they are cut from. */
+export interface AskedPieces {
+  readonly pieces: readonly TrimPiece[];
+  readonly task: StickTask;
+}
+
+/** Stock as it is bought; without prices the least length is, so that a length in its unit stands for its price. */
+export function stockOf({ stock }: Pick<SticksAsk, 'stock'>): readonly Stock[] {
+  const priced = stock.currency !== undefined;
+  const unit = lengthUnit(stock);
+  return stock.items.map(({ length, have, price }) => ({
+    length,
+    cents: have !== undefined ? 0 : priced ? (price?.cents ?? 0) : Math.round(length / unit),
+    ...(have !== undefined && { have }),
+  }));
+}
+
+/** The ticks that stand for a cent where no prices are told: the longest length that all sticks on sale are whole times of, at least 1/16 in. */
+export function lengthUnit({ items }: ToldStock): number {
+  const lengths = items.flatMap(({ length, have }) => (have === undefined ? [length] : []));
+  return Math.max(TICKS_PER_INCH / 16, lengths.reduce<number>(greatestCommonDivisor, 0));
+}
+
+function greatestCommonDivisor(a: number, b: number): number {
+  return b === 0 ? a : greatestCommonDivisor(b, a % b);
+}
+
+/** The longest piece that a bought stick gives: all of it but the end trim. */
+export function longestPiece({ stock, 'end-trim': endTrim }: SticksAsk): Length {
+  const bought = stock.items.filter(({ have }) => have === undefined);
+  return ticks(Math.max(...bought.map(({ length }) => length)) - endTrim);
+}
+
+export function askedPieces(ask: ListAsk, { stretches }: AskedWalls, context: Context): AskedPieces | Problems {
+  const saying = sayingOf(ask, context);
+  const joint = ask['inside-joint'] === 'cope' ? 'cope' : context.told.get('inside-joint') ? 'miter' : 'as measured';
+  const { pieces, troubles } = trimPieces(stretches, {
+    thickness: ask.thickness,
+    longest: longestPiece(ask),
+    glueUp: ask['glue-up'],
+    reach: ask['saw-reach'],
+    inside: joint,
+    studs: { first: ask['first-stud'], spacing: ask['stud-spacing'] },
+  });
+  const [first, ...more] = problemsOf(troubles, ask, context, saying);
+  if (first) return { problems: [first, ...more] };
+  if (pieces.length > MOST_PIECES) return { problems: [tooManyPieces(pieces.length, MOST_PIECES, `12' x 14'`)] };
+  const task = {
+    pieces: pieces.map((piece) => stickPiece(piece, ask.kerf)),
+    stock: stockOf(ask),
+    endTrim: ask['end-trim'],
+  };
+  return { pieces, task };
+}
+
+function problemsOf(
+  troubles: readonly PieceTrouble[],
+  ask: ListAsk,
+  context: Context,
+  saying: Saying,
+): readonly Problem[] {
+  const steepest = Math.max(0, ...troubles.map((trouble) => ('setting' in trouble ? trouble.setting : 0)));
+  const longest = Math.max(0, ...troubles.map((trouble) => ('length' in trouble ? trouble.length : 0)));
+  const problems = troubles.map((trouble): Problem => {
+    const { wall } = trouble;
+    if (trouble.why === 'no stud') {
+      const told = context.told.get('stock');
+      const longer = sayLength(longerStick(longest, saying), saying);
+      return noStudInReach(
+        wallName(wall),
+        sayLength(ticks(trouble.length), saying),
+        told ? `${told}; ${longer}` : longer,
+      );
+    }
+    const { interior } = wall[trouble.side];
+    return pastReach(
+      `at the ${trouble.side} of ${wallName(wall)}`,
+      sayDegrees(interior, saying),
+      sayDegrees(trouble.setting, saying),
+      sayDegrees(ask['saw-reach'], saying),
+      String(steepest),
+    );
+  });
+  return problems;
+}
+
+/** A whole foot or half a metre that holds the length and what its ends add. */
+export function longerStick(length: number, { units }: Saying): Length {
+  const step = units === 'metric' ? millimetres(500) : TICKS_PER_FOOT;
+  return ticks((Math.floor(length / step) + 2) * step);
+}
+
+// What a plan of sticks comes to in words: the headline, what to buy, how sure it is, and the cutting list.
+
+/** How often each stock is used, by its place in the list. */
+function uses({ sticks }: StickPlan, task: StickTask): readonly { readonly stock: number; readonly count: number }[] {
+  return task.stock
+    .map((_, stock) => ({ stock, count: sticks.filter((stick) => stick.stock === stock).length }))
+    .filter(({ count }) => count > 0)
+    .sort((a, b) => (task.stock[b.stock]?.length ?? 0) - (task.stock[a.stock]?.length ?? 0));
+}
+
+/** Money in words where prices were told. */
+export function sayCost(amount: number, { currency }: ToldStock, saying: Saying): string | undefined {
+  return currency === undefined ? undefined : sayMoney(cents(amount), currency, saying);
+}
+
+export function boughtHeadline(plan: StickPlan, task: StickTask, told: ToldStock, saying: Saying): string {
+  const bought = uses(plan, task).filter(({ stock }) => task.stock[stock]?.have === undefined);
+  return trimHeadline(
+    bought.map(({ stock, count }) => [count, sayLength(ticks(task.stock[stock]?.length ?? 0), saying)] as const),
+    task.pieces.length,
+    sayCost(plan.cents, told, saying),
+  );
+}
+
+/** The sticks of a plan in words: how many of which length. */
+export function sayBought(plan: StickPlan, task: StickTask, told: ToldStock, saying: Saying): string {
+  return uses(plan, task)
+    .map(({ stock, count }) => {
+      const { length = 0, cents: price = 0, have } = task.stock[stock] ?? {};
+      const each = have === undefined ? sayCost(price, told, saying) : undefined;
+      return TRIM.each(count, sayLength(ticks(length), saying), each);
+    })
+    .join('; ');
+}
+
+/** Sticks, cost, leftovers and how sure; `facts` come between. */
+export function boughtFacts(
+  plan: StickPlan,
+  task: StickTask,
+  told: ToldStock,
+  facts: readonly Fact[],
+  saying: Saying,
+): Block {
+  const all = uses(plan, task);
+  const price = (stock: number): string | undefined => sayCost(task.stock[stock]?.cents ?? 0, told, saying);
+  const say = ({ stock, count }: (typeof all)[number], priced: boolean): string =>
+    TRIM.each(count, sayLength(ticks(task.stock[stock]?.length ?? 0), saying), priced ? price(stock) : undefined);
+  const bought = all.filter(({ stock }) => task.stock[stock]?.have === undefined);
+  const had = all.filter(({ stock }) => task.stock[stock]?.have !== undefined);
+  const cost = sayCost(plan.cents, told, saying);
+  const over: Cents = cents(plan.cents - plan.bound);
+  const priced = told.currency !== undefined;
+  const alike = new Set(task.pieces.map(({ kerf }) => kerf)).size <= 1;
+  const sure = plan.proven
+    ? `${TRIM.proved(priced)}${alike ? '' : TRIM.widest}`
+    : TRIM.atMost(sayCost(over, told, saying) ?? sayLength(ticks(over * lengthUnit(told)), saying));
+  const left = plan.sticks.reduce((sum, { leftover }) => sum + leftover, 0);
+  return {
+    kind: 'facts',
+    title: TRIM.title,
+    facts: [
+      ...(bought.length > 0 ? [{ label: TRIM.sticks, value: bought.map((one) => say(one, true)).join('; ') }] : []),
+      ...(had.length > 0 ? [{ label: TRIM.had, value: had.map((one) => say(one, false)).join('; ') }] : []),
+      ...(cost === undefined ? [] : [{ label: TRIM.cost, value: cost }]),
+      ...facts,
+      { label: TRIM.left, value: sayLength(ticks(left), saying) },
+      { label: TRIM.sure, value: sure },
+    ],
+  };
+}
+
+/** Each stick with its saw marks, one number after another. */
+export function cuttingTable(
+  { sticks }: StickPlan,
+  task: StickTask,
+  saying: Saying,
+  title: string = TRIM.cutTitle,
+): Block {
+  const byId = new Map(task.pieces.map((piece) => [piece.id, piece]));
+  const rows = sticks.map((stick, i) => [
+    `${i + 1} · ${sayLength(ticks(task.stock[stick.stock]?.length ?? 0), saying)}`,
+    sawMarks(stick, byId, task.endTrim)
+      .map(({ id, to }) => TRIM.mark(sayCut(to, saying), id))
+      .join(', '),
+    sayCut(ticks(stick.leftover), saying),
+  ]);
+  return { kind: 'table', title, columns: TRIM.cutColumns, rows };
+}
+
+// What goes with a list of trim: how doubtful things were taken, and the steps that its cuts ask for.
+
+export function stepsBlock(pieces: readonly TrimPiece[], sticks: readonly Stick[], glue: boolean): Block {
+  return {
+    kind: 'steps',
+    title: TRIM_STEPS.title,
+    steps: [
+      ...TRIM_STEPS.base,
+      ...(sticks.some(({ leftover }) => leftover < NO_SLACK.value) ? [TRIM_STEPS.full] : []),
+      ...(has(pieces, 'cope') ? [TRIM_STEPS.cope] : []),
+      ...(has(pieces, 'scarf') ? [TRIM_STEPS.scarf] : []),
+      ...(glue ? [TRIM_STEPS.glue] : []),
+      TRIM_STEPS.nail,
+    ],
+  };
+}
+
+/** Studs where joints lean on them, corners coped for being out of square, and rooms whose corners do not make a full turn. */
+export function notesOf(
+  ask: ListAsk,
+  { walls }: AskedWalls,
+  pieces: readonly TrimPiece[],
+  context: Context,
+): readonly string[] {
+  const saying = sayingOf(ask, context);
+  const byName = new Map(walls.map((wall) => [wallName(wall), wall]));
+  const coped = pieces.filter(({ wall, left }) => left.cut === 'cope' && byName.get(wall)?.left.measured === true);
+  const turned = ask.room.rooms.map(({ name }) => ({
+    name,
+    degrees: turning(walls.filter(({ room }) => room === name).map(({ left }) => left.interior)),
+  }));
+  return [
+    ...takenNote(ask, context, saying),
+    ...(has(pieces, 'scarf')
+      ? [TRIM_NOTES.studs(sayCut(ask['stud-spacing'], saying), sayCut(ask['first-stud'], saying))]
+      : []),
+    ...coped.map(({ wall }) => TRIM_NOTES.coped(`the left corner of ${wall}`)),
+    ...turned
+      .filter(({ degrees }) => Math.abs(degrees - 360) > OFF_TURN.value)
+      .map(({ name, degrees }) => TRIM_NOTES.turning(name, sayDegrees(degrees, saying))),
+  ];
+}
+
+/** What was not told and bears on lengths or on what to buy. */
+function takenNote(ask: ListAsk, { told }: Context, saying: Saying): readonly string[] {
+  const { takenValues } = TRIM_NOTES;
+  const values = [
+    ...(told.has('stock')
+      ? []
+      : [takenValues.stock(ask.stock.items.map(({ length }) => sayLength(length, saying)).join(', '))]),
+    ...(told.has('casing') || ask.doors.length === 0 ? [] : [takenValues.casing(sayCut(ask.casing, saying))]),
+    ...(told.has('thickness') ? [] : [takenValues.thickness(sayCut(ask.thickness, saying))]),
+    ...(told.has('kerf') ? [] : [takenValues.kerf(sayCut(ask.kerf, saying))]),
+  ];
+  return values.length === 0 ? [] : [TRIM_NOTES.taken(values)];
+}
+
+function has(pieces: readonly TrimPiece[], cut: 'cope' | 'scarf'): boolean {
+  return pieces.some(({ left, right }) => left.cut === cut || right.cut === cut);
+}

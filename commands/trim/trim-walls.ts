@@ -1,0 +1,160 @@
+/** From rooms, doors, bays and corners to walls with their stretches of trim; Problems where they do not go together. */
+
+import type { Context, Problems } from '../../src/chat/command.ts';
+import { type Saying, sayLength } from '../../src/input/format.ts';
+import type { Problem } from '../../src/reply/reply.ts';
+import { laidByItself } from '../../src/text/room-problems-text.ts';
+import {
+  bayTooWide,
+  cornerInsideOut,
+  doorsMeet,
+  doorTooWide,
+  joinedOpen,
+  noRoomForDoor,
+  noTrimLeft,
+  noWallFor,
+} from '../../src/text/trim-problems-text.ts';
+import { TRIM_NOTES } from '../../src/text/trim-text.ts';
+import {
+  type Bay,
+  type Door,
+  type MeasuredCorner,
+  type Opening,
+  placeDoors,
+  type Stretch,
+  stretchesOf,
+  type TrimWall,
+  trimWalls,
+  type WallTrouble,
+  wallName,
+} from '../../src/trim/walls.ts';
+import { wallLength } from '../../src/units/geometry.ts';
+import { ticks } from '../../src/units/length.ts';
+import { readInTime } from '../../src/workers/time-limits.ts';
+import type { WallsAsk } from './trim-options.ts';
+
+// Doors, bays and corners as one would type them: for fixes, which tell the sound ones again.
+
+/** A door, or the width alone where `place` is left out. */
+export function retoldDoor({ width, room, wall, at }: Door, saying: Saying, place = true): string {
+  const size = sayLength(width, saying);
+  if (!place || wall === undefined) return size;
+  const where = `${size} on wall ${wall}${room === undefined ? '' : ` of ${room}`}`;
+  return at === undefined ? where : `${where}, ${sayLength(at.distance, saying)} from the ${at.from}`;
+}
+
+export function retoldBay({ room, wall, front, side, angle, at }: Bay, saying: Saying): string {
+  const where = `wall ${wall}${room === undefined ? '' : ` of ${room}`}`;
+  const place = at === undefined ? '' : `, ${sayLength(at.distance, saying)} from the ${at.from}`;
+  return `${where}: front ${sayLength(front, saying)}, sides ${sayLength(side, saying)}, ${angle}°${place}`;
+}
+
+export function retoldCorner({ room, wall, interior }: MeasuredCorner): string {
+  return `corner ${wall}${room === undefined ? '' : ` of ${room}`}: ${interior}`;
+}
+
+/** All told but those left out, some in other words; the word for none where nothing stays. */
+export function retold<T>(
+  told: readonly T[],
+  say: (one: T, index: number) => string | undefined,
+  none: string,
+): string {
+  const parts = told.flatMap((one, i) => say(one, i) ?? []);
+  return parts.length === 0 ? none : parts.join('; ');
+}
+
+// Areas joined to a room with `+`: where they open into it is not told, so trim cannot tell wall from
+// opening.
+
+/** From the sign to the next area, the next corner left out, or the next room. */
+const JOINED =
+  /[\s,]{0,40}(?:\+|\bplus\b)[^;\n+]*?(?<!\s)(?=\s+(?:-|–|minus|less|without)\s*\d|\s*(?:[;\n+]|\bplus\b|$))/gi;
+
+/** A Problem for each joined area; the fix tells all of them as bays with square sides, each on a wall that is longer. */
+export function joinedProblems({ room: { rooms }, bay }: WallsAsk, context: Context, saying: Saying): Problem[] {
+  const joined = rooms.filter(({ name }) => context.assumed.includes(laidByItself(name)));
+  const bays = joined.flatMap((area) => {
+    const before = rooms.slice(0, rooms.indexOf(area)).filter((one) => !joined.includes(one));
+    const host = before.at(-1);
+    const [front, side] = [wallLength(area.outline, 0), wallLength(area.outline, 1)];
+    const wall = host?.outline.findIndex((_, i) => wallLength(host.outline, i) > front) ?? -1;
+    return host && wall >= 0 ? [{ room: host.name, wall: String(wall + 1), front, side, angle: 90 }] : [];
+  });
+  const told = [...bay, ...bays].map((one) => retoldBay(one, saying)).join('; ');
+  const alone = readInTime(() => (context.told.get('room') ?? '').replace(JOINED, '').trim());
+  const fix = told === '' ? alone : `${alone}, bay: ${told}`;
+  return joined.map(({ name, outline }) =>
+    joinedOpen(name, sayLength(wallLength(outline, 0), saying), sayLength(wallLength(outline, 1), saying), fix),
+  );
+}
+
+/** Walls of an ask with what interrupts them, and how doubtful things were taken. */
+export interface AskedWalls {
+  readonly walls: readonly TrimWall[];
+  readonly openings: readonly Opening[];
+  readonly stretches: readonly Stretch[];
+  readonly assumed: readonly string[];
+}
+
+/** How this ask's lengths are said: in the units its rooms were typed in. */
+export function sayingOf(ask: Pick<WallsAsk, 'room'>, context: Context): Saying {
+  return { units: ask.room.units, decimal: context.habits.decimal };
+}
+
+export function askedWalls(ask: WallsAsk, context: Context): AskedWalls | Problems {
+  const saying = sayingOf(ask, context);
+  const [open, ...others] = joinedProblems(ask, context, saying);
+  if (open) return { problems: [open, ...others] };
+  const { walls, troubles } = trimWalls(ask.room.rooms, ask.bay, ask.corners);
+  const names = walls.map(wallName);
+  const doors = placeDoors(walls, ask.doors, ask.casing);
+  const [first, ...more] = [
+    ...troubles.map((trouble) => wallProblem(trouble, ask, names, saying)),
+    ...doors.troubles.map(({ why, door }): Problem => {
+      const told = ask.doors[door];
+      const typed = told ? retoldDoor(told, saying) : '';
+      const fix = (place: boolean): string =>
+        retold(
+          ask.doors,
+          (one, i) => (i !== door ? retoldDoor(one, saying) : place ? retoldDoor(one, saying, false) : undefined),
+          'none',
+        );
+      if (why === 'no wall') return noWallFor('doors', typed, names, fix(true));
+      if (why === 'too wide') return doorTooWide(typed, fix(true));
+      if (why === 'meets another') return doorsMeet(typed, fix(true));
+      return noRoomForDoor(typed, fix(false));
+    }),
+  ];
+  if (first) return { problems: [first, ...more] };
+  const stretches = stretchesOf(walls, doors.openings);
+  if (stretches.length === 0) return { problems: [noTrimLeft('none')] };
+  const assumed = doors.openings
+    .filter(({ placed }) => !placed)
+    .map(({ door, wall }) => TRIM_NOTES.doorTaken(sayLength(ask.doors[door]?.width ?? ticks(0), saying), wall));
+  return { walls, openings: doors.openings, stretches, assumed };
+}
+
+function wallProblem(
+  { why, about, index }: WallTrouble,
+  ask: WallsAsk,
+  names: readonly string[],
+  saying: Saying,
+): Problem {
+  const others = <T>(told: readonly T[], say: (one: T) => string, none: string): string =>
+    retold(told, (one, i) => (i === index ? undefined : say(one)), none);
+  if (about === 'bay') {
+    const bay = ask.bay[index];
+    const typed = bay ? retoldBay(bay, saying) : '';
+    const fix = others(ask.bay, (one) => retoldBay(one, saying), 'none');
+    return why === 'bay too wide' ? bayTooWide(typed, fix) : noWallFor('bay', typed, names, fix);
+  }
+  const corner = ask.corners[index];
+  const typed = corner ? retoldCorner(corner) : '';
+  if (why === 'no wall') return noWallFor('corners', typed, names, others(ask.corners, retoldCorner, 'square'));
+  const turned = retold(
+    ask.corners,
+    (one, i) => retoldCorner(i === index ? { ...one, interior: Math.round((360 - one.interior) * 100) / 100 } : one),
+    'square',
+  );
+  return cornerInsideOut(typed, (corner?.interior ?? 0) < 180, turned);
+}
