@@ -3,7 +3,7 @@
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 import type { GuidesResult } from '../commands/floor/floor-guides.ts';
 import { commands } from '../commands/index.ts';
-import { cutsSheet } from '../commands/project/parts/sheet-cuts.ts';
+import { cutsSheet } from '../commands/project/job-sheets.ts';
 import { answer } from '../src/chat/pipeline.ts';
 import { closeFiles, makeFile } from '../src/documents/make.ts';
 import { DEFAULT_HABITS } from '../src/input/reading.ts';

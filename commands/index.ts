@@ -21,7 +21,7 @@ import found from './project/found.ts';
 import handoff from './project/handoff.ts';
 import keepAnswer from './project/keep.ts';
 import link from './project/link.ts';
-import listProjects from './project/list.ts';
+import listProjects from './project/list-projects.ts';
 import log from './project/log.ts';
 import measure from './project/measure.ts';
 import mydata from './project/mydata.ts';

@@ -3,8 +3,8 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { CHANGED, NEXT, PROJECT } from '../../src/text/project-text.ts';
-import { projectOption } from './parts/named.ts';
-import { stated } from './parts/stated.ts';
+import { projectOption } from './project-command.ts';
+import { stated } from './project-state.ts';
 
 export default defineCommand({
   group: 'project',

@@ -4,10 +4,8 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { copyOf, freeName } from '../../src/project/create-project.ts';
 import { PROJECT } from '../../src/text/project-text.ts';
-import { inProject, problem } from './parts/at-desk.ts';
-import { nameProblem, newNameOption } from './parts/named.ts';
-import { projectReply } from './parts/reply.ts';
-import { nextAsks, pageOf } from './parts/shown.ts';
+import { inProject, nameProblem, newNameOption, problem, projectReply } from './project-command.ts';
+import { nextAsks, pageOf } from './project-shown.ts';
 
 export default defineCommand({
   group: 'project',

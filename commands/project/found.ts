@@ -1,10 +1,313 @@
 /** `project found`: what was found, room by room, and what it takes, for an insurer or a hired trade. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { MOULD_AREA } from '../../src/figures/moisture-figures.ts';
+import { cautionsFor } from '../../src/figures/safety-figures.ts';
+import { sayArea, sayAreasOfSum, sayCut, sayWeight } from '../../src/input/format.ts';
+import { hostZone, sayDay } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
-import { read } from '../../src/input/reading.ts';
-import { answerFound } from './parts/found.ts';
+import { readListDeed } from '../../src/input/parse-label.ts';
+import { type Habits, read } from '../../src/input/reading.ts';
+import { roomOfArea } from '../../src/input/rooms/rooms-apart.ts';
+import { findingsApart, readFinding } from '../../src/language/old/finding.ts';
+import { addFinding, LONGEST_FINDING, MOST_FOUND, removeFinding } from '../../src/project/findings.ts';
+import { mergeNeeds } from '../../src/project/needs.ts';
+import type { Project } from '../../src/project/project.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
+import { sameName } from '../../src/project/project-room.ts';
+import type { Block, Caution, Reply } from '../../src/reply/reply.ts';
+import { worded } from '../../src/text/caution-text.ts';
+import { FOUND, FOUND_PROBLEMS, referral } from '../../src/text/found-text.ts';
+import { noSuchPlace, tooMany } from '../../src/text/project-text.ts';
+import { type Area, SQUARE_TICKS_PER_SQUARE_FOOT, ticks } from '../../src/units/length.ts';
+import type { LevelResult } from '../prep/level.ts';
+import type { MoistureResult } from '../prep/moisture.ts';
+import type { PatchResult } from '../prep/patch.ts';
+import type { SqueaksResult } from '../prep/squeaks.ts';
+import type { TearoutResult } from '../prep/tearout.ts';
+import { changeHere, projectHere, removeActions, TAKE_BACK } from './project-command.ts';
+import { sayAmount } from './shopping-list.ts';
+import { asksOnce, type JobAsk, listAsks, OF_PLACES, savedTearouts } from './shopping-needs.ts';
+
+// What saved answers tell of what was found: worked out today, room by room, in plain sentences with areas
+// and quantities.
+
+/** Where something is: a room, several together, or not given. */
+export type Place = { readonly room: string } | 'together' | 'not given';
+
+/** A sentence about a place; `call` where it is not for the asker to do. */
+export interface Told {
+  readonly place: Place;
+  readonly text: string;
+  /** Square ticks, where the sentence is about an area. */
+  readonly area?: number;
+  readonly call?: { readonly why: string; readonly who: string };
+  readonly cautions: readonly Caution[];
+  /** The number of the saved answer whose room is not given. */
+  readonly unplaced?: number;
+}
+
+/** Every saved answer of that kind as it is today, tear-outs first. */
+export async function keptFindings(project: Project, context: Context): Promise<readonly Told[]> {
+  const ask = await asksOnce(project, context);
+  const told: Told[] = [];
+  for (const one of savedTearouts(project, context)) {
+    const { outcome, line } = await ask(one.line);
+    told.push(...('headline' in outcome ? comesOut(outcome, line, one, project, context) : [unsaid(outcome, one)]));
+  }
+  for (const one of listAsks(project, context).asks.filter(({ name }) => OF_PLACES.includes(name))) {
+    const { outcome } = await ask(one.line);
+    const [room, ...more] = one.rooms;
+    const no = project.kept.findIndex(({ id }) => id === one.saved) + 1;
+    const placed = room !== undefined && more.length === 0;
+    told.push({
+      ...('headline' in outcome ? sentenceOf(outcome, foundIn(one, context), context.habits) : unsaid(outcome, one)),
+      place: placed ? { room } : 'not given',
+      ...(!placed && { unplaced: no }),
+    });
+  }
+  return told;
+}
+
+/** What comes out of each room, and of all together. */
+function comesOut(
+  reply: Reply,
+  line: string,
+  { rooms }: JobAsk,
+  { rooms: all }: Project,
+  context: Context,
+): readonly Told[] {
+  const { habits } = context;
+  const { area, kilograms, rooms: areas } = reply.data as TearoutResult;
+  const parsed = parseLine(line, context.commands, habits);
+  const shapes = parsed.ok ? (parsed.told.get('room') ?? '') : '';
+  const roomOf = roomOfArea(shapes, { option: 'room', habits, note: () => undefined });
+  const byRoom = all
+    .filter(({ name }) => rooms.includes(name))
+    .map(({ name }) => ({
+      name,
+      area: areas
+        .filter((one) => sameName(roomOf.get(one.name) ?? one.name, name))
+        .reduce((sum, one) => sum + one.area, 0),
+    }));
+  const whole = FOUND.tearout(sayArea(square(area), habits), sayWeight(kilograms, habits));
+  const takes = takenBy(reply, habits);
+  const { cautions } = reply;
+  const [only, ...more] = byRoom;
+  if (only && more.length === 0) return [{ place: { room: only.name }, text: `${whole}${takes}`, area, cautions }];
+  const said = sayAreasOfSum(
+    byRoom.map((one) => square(one.area)),
+    habits,
+  );
+  return [
+    ...byRoom.map((one, i) => ({
+      place: { room: one.name },
+      text: FOUND.tearoutHere(said[i] ?? ''),
+      area: one.area,
+      cautions: [],
+    })),
+    { place: 'together', text: `${FOUND.tearoutOf(rooms)}${whole}${takes}`, area, cautions },
+  ];
+}
+
+function square(area: number): Area {
+  return BigInt(Math.round(area));
+}
+
+/** A refusal, or what cannot be worked out: no figure of the saved answer stands in for it. */
+function unsaid(outcome: Exclude<Outcome, Reply>, { name, rooms }: JobAsk): Told {
+  const [room, ...more] = rooms;
+  const place: Place = room === undefined ? 'not given' : more.length > 0 ? 'together' : { room };
+  if (!('why' in outcome)) return { place, text: FOUND.unanswered(name, outcome.problems[0].expected), cautions: [] };
+  return {
+    place,
+    text: FOUND.refused(name),
+    call: { why: outcome.why, who: outcome.call },
+    cautions: outcome.cautions,
+  };
+}
+
+function foundIn({ line }: JobAsk, { commands, habits }: Context): string | undefined {
+  const parsed = parseLine(line, commands, habits);
+  return parsed.ok ? parsed.told.get('found') : undefined;
+}
+
+function sentenceOf(reply: Reply, found: string | undefined, habits: Habits): Omit<Told, 'place'> {
+  const beside = found === undefined || found === 'none' ? '' : FOUND.beside(found);
+  return { text: `${dataSentence(reply, habits)}${beside}${takenBy(reply, habits)}`, cautions: reply.cautions };
+}
+
+function takenBy({ needs = [] }: Reply, habits: Habits): string {
+  const things = mergeNeeds(needs).map((line) => `${line.label} ${sayAmount(line, line.count ?? line.amount, habits)}`);
+  return things.length > 0 ? FOUND.takes(things) : '';
+}
+
+type Known = PatchResult | LevelResult | SqueaksResult | MoistureResult;
+
+function dataSentence({ data, headline }: Reply, habits: Habits): string {
+  const known = data as Known;
+  if (known.kind === 'patch') {
+    const [[x0 = 0, y0 = 0] = [], , [x1 = 0, y1 = 0] = []] = known.cut;
+    const area = BigInt(x1 - x0) * BigInt(y1 - y0);
+    return FOUND.patch(sayCut(ticks(x1 - x0), habits), sayCut(ticks(y1 - y0), habits), sayArea(area, habits));
+  }
+  if (known.kind === 'level') return known.flat ? FOUND.flat : FOUND.notFlat(headline);
+  if (known.kind === 'squeaks') return FOUND.squeaks(known.screws, sayCut(ticks(known.length), habits));
+  return FOUND.moisture(headline);
+}
+
+// From findings told and kept to a report room by room, with who to call where it is not the asker's to do.
+
+export interface FoundAsk {
+  readonly do: string;
+}
+
+const ADDING =
+  /^(?:add )?(?:a |i |we |also |just )*(?:found|find|finding|discovered|add|there(?:'s|’s| is| are))(?![\p{L}\d])/iu;
+
+export async function answerFound(ask: FoundAsk, context: Context): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  const deed = readListDeed(ask.do, ADDING);
+  const { found } = project;
+  if (deed.do === 'show') return replyOf('', project, context);
+  if (deed.do === 'remove') {
+    const finding = found[deed.place - 1];
+    if (!finding) {
+      return { problems: [noSuchPlace(ask.do, found.length, found.length > 0 ? `remove ${found.length}` : 'list')] };
+    }
+    const done = await changeHere(context, 'note', (now) => {
+      const at = now.found.findIndex((one) => one.text === finding.text && one.at === finding.at);
+      if (at < 0) return { result: undefined };
+      const said = FOUND.saidRemoved(finding.text).slice(0, LIMITS.note);
+      return { parts: { found: removeFinding(now.found, at) }, said, result: undefined };
+    });
+    return 'problems' in done ? done : replyOf(FOUND.removed(finding.text), done.project, context);
+  }
+  // To search is to find: whatever is found is told.
+  const text = deed.do === 'search' ? deed.words : deed.text;
+  if (text === '') return { problems: [FOUND_PROBLEMS.empty()] };
+  if (text.length > LONGEST_FINDING) {
+    const fix = text.slice(0, LONGEST_FINDING / 2).replace(/[\uD800-\uDBFF]$/, '');
+    return { problems: [FOUND_PROBLEMS.long(text, LONGEST_FINDING, `found ${fix}`)] };
+  }
+  if (found.length >= MOST_FOUND) return { problems: [tooMany('findings', MOST_FOUND, 'remove 1')] };
+  const names = project.rooms.map(({ name }) => name);
+  const findings = findingsApart(text, names).map((one) => {
+    const { room } = readFinding(one, names, readingOf(context));
+    return { text: one, ...(room !== undefined && { room }), at: context.now() };
+  });
+  const done = await changeHere(context, 'note', (now) =>
+    now.found.length + findings.length > MOST_FOUND
+      ? { result: undefined }
+      : {
+          parts: { found: findings.reduce(addFinding, now.found) },
+          said: FOUND.said(text).slice(0, LIMITS.note),
+          result: undefined,
+        },
+  );
+  return 'problems' in done ? done : replyOf(FOUND.added(text), done.project, context);
+}
+
+function readingOf({ habits }: Context) {
+  return { option: 'do', habits, note: () => undefined };
+}
+
+async function replyOf(said: string, project: Project, context: Context): Promise<Outcome> {
+  const all: readonly Told[] = [...toldFindings(project, context), ...(await keptFindings(project, context))];
+  const rooms = project.rooms.map(({ name }) => name);
+  const places = [...rooms, FOUND.together, FOUND.gone, FOUND.elsewhere];
+  const at = (place: string) => all.filter((one) => titleOf(one.place, rooms) === place);
+  const known = places.filter((place) => at(place).length > 0);
+  const calls = callsOf(all, rooms);
+  const unplaced = all.flatMap((one) => one.unplaced ?? []);
+  const blocks: Block[] = [
+    ...(calls.length > 0 ? [{ kind: 'checklist', title: FOUND.callTitle, items: calls } as const] : []),
+    ...known.map((place): Block => ({ kind: 'steps', title: place, steps: at(place).map(({ text }) => text) })),
+    ...unplaced.map((no): Block => ({ kind: 'text', text: FOUND.whichRoom(no, rooms[0] ?? 'bedroom') })),
+    ...(all.length > 0 ? [{ kind: 'checklist', title: FOUND.proofTitle, items: FOUND.proof } as const] : []),
+  ];
+  return {
+    headline: [said, FOUND.headline(all.length, known.length, calls.length)].filter((line) => line !== '').join(' '),
+    blocks,
+    assumed: context.assumed,
+    cautions: cautionsOf(all),
+    sources: [],
+    actions: [...(said === '' ? [] : [TAKE_BACK]), ...removeActions(project.found.length, 'found', FOUND.remove)],
+    audience: 'asker',
+    data: {
+      kind: 'found',
+      findings: all.map(({ place, text, area, call }) => ({
+        ...(typeof place === 'object' ? { room: place.room } : { place }),
+        text,
+        ...(area !== undefined && { area }),
+        ...(call && { call }),
+      })),
+    } as { readonly kind: 'found' },
+  };
+}
+
+/** The title that a place stands under: a room that was removed since is named no more, and what was found there stays. */
+function titleOf(place: Place, rooms: readonly string[]): string {
+  if (place === 'together') return FOUND.together;
+  if (place === 'not given') return FOUND.elsewhere;
+  return rooms.find((name) => sameName(name, place.room)) ?? FOUND.gone;
+}
+
+function callsOf(all: readonly Told[], rooms: readonly string[]): readonly string[] {
+  return [
+    ...new Set(all.flatMap(({ call, place }) => (call ? [FOUND.call(titleOf(place, rooms), call.why, call.who)] : []))),
+  ];
+}
+
+/** What was found, place by place, and who to call where it is not for the asker to do; of a room that is gone, who to call alone. */
+export async function findingsOf(
+  project: Project,
+  context: Context,
+): Promise<{
+  readonly told: readonly string[];
+  readonly calls: readonly string[];
+  readonly cautions: readonly Caution[];
+}> {
+  const all: readonly Told[] = [...toldFindings(project, context), ...(await keptFindings(project, context))];
+  const rooms = project.rooms.map(({ name }) => name);
+  const told = all.flatMap(({ place, text }) => {
+    const title = titleOf(place, rooms);
+    if (title === FOUND.gone) return [];
+    return [(typeof place === 'object' ? `${title}: ${text}` : text).replace(/\.$/, '')];
+  });
+  return { told, calls: callsOf(all, rooms), cautions: cautionsOf(all) };
+}
+
+/** What was told, each with its area, and who to call where it is not safe or too much mould. */
+function toldFindings({ found, rooms }: Project, context: Context): readonly Told[] {
+  const zone = hostZone();
+  const names = rooms.map(({ name }) => name);
+  return found.map(({ text, room, at }, i) => {
+    const { area, found: unsafe } = readFinding(text, names, readingOf(context));
+    // Mould of a size that is not told may be any size.
+    const muchMould =
+      unsafe.mould && (area === undefined || area >= BigInt(MOULD_AREA.value) * SQUARE_TICKS_PER_SQUARE_FOOT);
+    const hazards = [...unsafe.hazards, ...(muchMould ? ['mould'] : []), ...(unsafe.rot ? ['panel'] : [])];
+    const { why, call } = hazards.length > 0 ? referral(hazards) : { why: '', call: '' };
+    const said = area === undefined ? undefined : sayArea(area, context.habits);
+    return {
+      place: room === undefined ? 'not given' : { room },
+      text: FOUND.told(i + 1, sayDay(at, zone), text.replace(/(?<![.\s])[.\s]+$/, ''), said),
+      ...(area !== undefined && { area: Number(area) }),
+      ...(hazards.length > 0 && { call: { why, who: call } }),
+      cautions: [],
+    };
+  });
+}
+
+/** Those of the answers asked again, and what can hurt where something is opened up; each once. */
+function cautionsOf(all: readonly Told[]): readonly Caution[] {
+  const own = all.length > 0 ? worded([...cautionsFor('subfloor'), ...cautionsFor('leak')]) : [];
+  return [...new Map([...all.flatMap(({ cautions }) => cautions), ...own].map((one) => [one.topic, one])).values()];
+}
 
 export default defineCommand({
   group: 'project',

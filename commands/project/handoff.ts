@@ -1,11 +1,301 @@
 /** `project handoff`: the job for whoever does it next, in one message, or as files to print and to reckon with. */
 
+import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { filesOf } from '../../src/chat/files.ts';
+import { drawable } from '../../src/drawing/font.ts';
+import { sayArea, sayAreasOfSum, sayCut, sayLength } from '../../src/input/format.ts';
+import { hostZone, sayDate, sayMoment } from '../../src/input/moment.ts';
 import { choice, text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
+import { readRooms } from '../../src/input/rooms/parse-room.ts';
+import { roomTold } from '../../src/input/rooms/rooms-apart.ts';
+import type { Project } from '../../src/project/project.ts';
+import { inScope, sameName } from '../../src/project/project-room.ts';
+import { isPart } from '../../src/project/share-scope.ts';
 import { SHEET_KEYS } from '../../src/reply/job-sheet.ts';
-import { answerHandoff } from './parts/handoff.ts';
+import type { Action, Caution, FileForm, Reply, Result } from '../../src/reply/reply.ts';
+import { noSuchRoom } from '../../src/text/floor-problems-text.ts';
+import { FOUND } from '../../src/text/found-text.ts';
+import { STAGE_IN } from '../../src/text/progress-text.ts';
+import { HANDOFF, SHORT_CAUTIONS } from '../../src/text/sheets-text.ts';
+import { trimHeadline } from '../../src/text/trim-text.ts';
+import { doubleArea } from '../../src/units/geometry.ts';
+import { ticks } from '../../src/units/length.ts';
+import type { GuidesResult } from '../floor/floor-guides.ts';
+import type { TrimResult } from '../trim/trim-results.ts';
+import { findingsOf } from './found.ts';
+import { asksOf, gatherSheets, type Here, replyOr, type Wanted } from './job-sheets.ts';
+import { progressReply } from './progress.ts';
+import { roomsProgress } from './progress-table.ts';
+import { projectHere } from './project-command.ts';
+import { sheetsReply } from './sheets.ts';
+import { asksOnce, guidesOfFloor, type JobAsk, listAsks } from './shopping-needs.ts';
+
+// What a summary tells of a project: lines of a label and its items, the gravest and the plainest first.
+
+/** A line of the summary. `never`: it is not left out, whatever the length; the others go from the last on. */
+export interface HandoffLine {
+  readonly label: string;
+  readonly items: readonly string[];
+  readonly never?: true;
+  /** Of cautions: what each is about. */
+  readonly topics?: readonly string[];
+}
+
+/** Every line that has something to tell, in the order read. */
+export async function handoffLines(here: Here): Promise<readonly HandoffLine[]> {
+  const { labels } = HANDOFF;
+  const { project, context } = here;
+  const found = await findingsOf(project, context);
+  const refused: string[] = [];
+  const replies = async (name: string): Promise<readonly Answered[]> => {
+    const all = await answersTo(here, name);
+    const [not, done] = [all.filter(isRefused), all.filter((one) => !isRefused(one))];
+    refused.push(...not.map(refusal));
+    return done;
+  };
+  const tearout = await replies('prep tearout');
+  const floors = (await replies('floor planks')).map(({ reply }) => reply);
+  const trims = [...(await replies('trim list')), ...(await replies('trim edges'))].map(({ reply }) => reply);
+  const cautions = [
+    ...found.cautions,
+    ...[...tearout.map(({ reply }) => reply), ...floors, ...trims].flatMap((reply) => reply.cautions),
+  ];
+  // Short ones of several topics may say the same.
+  const care = new Map(cautions.map((one) => [sayShort(one), one.topic]));
+  const lines: readonly HandoffLine[] = [
+    { label: labels.call, items: [...new Set([...refused, ...found.calls])], never: true },
+    { label: labels.care, items: [...care.keys()], topics: [...care.values()], never: true },
+    { label: labels.rooms, items: roomItems(project, context), never: true },
+    { label: labels.floor, items: floors.map((reply) => floorItem(reply, context)) },
+    { label: labels.found, items: found.told },
+    { label: labels.stage, items: [progressReply(project, [], undefined, context).headline.replace(/\.$/, '')] },
+    { label: labels.waits, items: waitItems(project, context) },
+    { label: labels.tearout, items: tearout.map((one) => tearoutItem(one, tearout.length)) },
+    { label: labels.trim, items: trims.map((reply) => trimItem(reply, context)) },
+    { label: labels.open, items: listAsks(project, context).untold.map(({ what }) => what) },
+    { label: labels.missing, items: [...new Set(here.missing)].map((text) => text.split(':', 1)[0] ?? text) },
+    { label: labels.rows, items: floors.flatMap(rowItems) },
+  ];
+  return lines.filter(({ items }) => items.length > 0);
+}
+
+/** The gravest are told of first by the answers that they come from; a refusal is told as what it is. */
+function sayShort({ topic, text }: Caution): string {
+  return SHORT_CAUTIONS[topic] ?? text;
+}
+
+interface Answered {
+  readonly ask: JobAsk;
+  readonly reply: Reply;
+  /** What is refused for safety, and who does it. */
+  readonly refused?: { readonly why: string; readonly call: string };
+}
+
+async function answersTo(here: Here, name: string): Promise<readonly Answered[]> {
+  const answers: Answered[] = [];
+  for (const ask of asksOf(here, name)) {
+    const { outcome } = await here.ask(guidesOfFloor(ask.line));
+    const reply = replyOr(outcome, name, here.missing);
+    if (reply) answers.push({ ask, reply, ...('why' in outcome && { refused: outcome }) });
+  }
+  return answers;
+}
+
+function isRefused({ refused }: Answered): boolean {
+  return refused !== undefined;
+}
+
+/** Which rooms it is about, why nobody here does it, and who does. */
+function refusal({ ask: { name, rooms }, refused }: Answered): string {
+  return FOUND.call(rooms.length === 0 ? name : rooms.join(', '), refused?.why ?? '', refused?.call ?? '').replace(
+    /\.$/,
+    '',
+  );
+}
+
+function tearoutItem({ ask, reply }: Answered, of: number): string {
+  const rooms = of > 1 ? ask.rooms : [];
+  const said = reply.headline.replace(/\.$/, '');
+  return rooms.length > 0 ? `${rooms.join(', ')}: ${said}` : said;
+}
+
+function roomItems({ rooms }: Project, { habits }: Context): readonly string[] {
+  const reading = { option: 'room', habits, note: () => undefined };
+  const areas = inScope(rooms).map((room) => {
+    const read = readRooms(roomTold(room), reading);
+    const told = read.ok ? read.value.rooms : [];
+    return { name: room.name, square: told.reduce((sum, { outline }) => sum + doubleArea(outline), 0n) / 2n };
+  });
+  const sum = areas.reduce((total, { square }) => total + square, 0n);
+  const said = sayAreasOfSum(
+    areas.map(({ square }) => square),
+    habits,
+  );
+  return [
+    ...(areas.length > 1 ? [HANDOFF.all(sayArea(sum, habits))] : []),
+    ...areas.map(({ name }, i) => HANDOFF.room(name, said[i] ?? '')),
+  ];
+}
+
+function floorItem({ data }: Reply, { habits }: Context): string {
+  const { plank, rules, count } = (data as GuidesResult).floor;
+  const size = `${sayCut(ticks(plank.width), habits)} × ${sayCut(ticks(plank.length), habits)}`;
+  return HANDOFF.floor(size, rules.pattern.name, count.cartons ?? 0, plank.perCarton, count.planks ?? 0);
+}
+
+function rowItems({ data }: Reply): readonly string[] {
+  const { regions } = (data as GuidesResult).floor;
+  return regions.flatMap(({ name, rows }) => (rows.length > 0 ? [HANDOFF.rows(name, rows.length)] : []));
+}
+
+/** Sticks and pieces; what they cost is between the asker and the shop. */
+function trimItem({ data }: Reply, { habits }: Context): string {
+  const { stock, sticks, pieces } = data as TrimResult;
+  const bought = stock.flatMap(({ length, have }, i) => {
+    const count = sticks.filter((stick) => stick.stock === i).length;
+    return have === undefined && count > 0 ? [[count, sayLength(ticks(length), habits)] as const] : [];
+  });
+  return trimHeadline(bought, pieces.length, undefined).replace(/\.$/, '');
+}
+
+function waitItems(project: Project, context: Context): readonly string[] {
+  const zone = hostZone();
+  return roomsProgress(project, context.now()).flatMap(({ room, stages }) =>
+    stages.flatMap(({ stage, state, mark }) =>
+      state === 'waiting' && mark?.until !== undefined
+        ? [HANDOFF.wait(room, STAGE_IN[stage], sayMoment(mark.until, zone))]
+        : [],
+    ),
+  );
+}
+
+// A summary cut to the length of one message: whole lines go, the least important first, and it says which.
+
+/** Characters that one message takes on the strictest of the platforms: a plain Discord message. */
+export const ONE_MESSAGE = 2000;
+
+/** The lines that fit with their title, as facts, the most important first; figures are never cut. */
+export function fitted(title: string, lines: readonly HandoffLine[]): readonly HandoffLine[] {
+  let all = lines;
+  let kept = chosen(title, all);
+  while (textOf(title, kept).length > ONE_MESSAGE) {
+    const shorter = shortened(all);
+    if (!shorter) break;
+    all = shorter;
+    kept = chosen(title, all);
+  }
+  return kept;
+}
+
+/** The lines that are never left out, and of the others each that there is room for beside what is more important. */
+function chosen(title: string, lines: readonly HandoffLine[]): readonly HandoffLine[] {
+  const kept = new Set(lines.filter(({ never }) => never));
+  const withLeft = (): readonly HandoffLine[] => {
+    const left = lines.filter((line) => !kept.has(line)).map(({ label }) => label);
+    const told = lines.filter((line) => kept.has(line));
+    return left.length === 0 ? told : [...told, { label: HANDOFF.labels.left, items: left }];
+  };
+  for (const line of lines) {
+    if (kept.has(line)) continue;
+    kept.add(line);
+    // The labels of what is still to come take room as well, for any of it may have to go.
+    if (textOf(title, withLeft()).length > ONE_MESSAGE) kept.delete(line);
+  }
+  return withLeft();
+}
+
+/** The summary as plain text, to be sent on as it is. */
+export function textOf(title: string, lines: readonly HandoffLine[]): string {
+  return [title, ...lines.map((line) => `${line.label}: ${itemsOf(line)}`)].join('\n');
+}
+
+export function itemsOf({ items }: HandoffLine): string {
+  return items.join('; ');
+}
+
+/** With the last room left out and counted, then the last of whom to call: of the lines that stay, rooms hurt nobody. */
+function shortened(lines: readonly HandoffLine[]): readonly HandoffLine[] | undefined {
+  const labels: readonly string[] = [HANDOFF.labels.rooms, HANDOFF.labels.call];
+  const long = labels.flatMap((label) => lines.filter((line) => line.label === label && line.items.length > 2))[0];
+  if (!long) return undefined;
+  const [last = ''] = long.items.slice(-1);
+  const before = /^and (\d+) more/.exec(last);
+  const count = before ? Number(before[1]) + 1 : 2;
+  const more = long.label === HANDOFF.labels.call ? HANDOFF.moreCalls(count) : HANDOFF.more(count);
+  return lines.map((line) => (line === long ? { ...long, items: [...long.items.slice(0, -2), more] } : line));
+}
+
+// A project handed on: a summary for one message, or its sheets as files.
+
+export interface HandoffAsk {
+  readonly as: 'text' | FileForm['form'];
+  readonly wanted: Wanted;
+  readonly paper?: 'letter' | 'a4';
+}
+
+/** Result data of kind `handoff`: the summary as plain text. */
+interface HandoffResult extends Result {
+  readonly kind: 'handoff';
+  readonly text: string;
+}
+
+const ACTIONS: readonly Action[] = [
+  { label: HANDOFF.actions.pdf, ask: 'project handoff as: pdf' },
+  { label: HANDOFF.actions.csv, ask: 'project handoff as: csv' },
+  { label: HANDOFF.actions.share, ask: 'project share' },
+];
+
+export async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  // Whoever was given a part gets that part, and no summary of the rest.
+  const part = isPart(await context.desk?.share());
+  const names = project.rooms.map(({ name }) => name);
+  const { room } = wanted;
+  if (!part && room !== undefined && names.length > 0 && !names.some((name) => sameName(name, room))) {
+    return { problems: [{ ...noSuchRoom(room, names, closest(room, names)), option: 'room' }] };
+  }
+  const all = wanted.key === undefined && wanted.room === undefined;
+  if (as === 'text' && all && !part) {
+    const here = { project, wanted, context, missing: [], ask: await asksOnce(project, context) };
+    const title = HANDOFF.title(project.name, sayDate(context.now(), hostZone()));
+    const lines = fitted(title, await handoffLines(here));
+    const told = lines.filter(({ topics }) => topics === undefined);
+    const cautions = lines.flatMap(({ items, topics = [] }) =>
+      topics.map((topic, i) => ({ topic, text: items[i] ?? topic })),
+    );
+    const data: HandoffResult = { kind: 'handoff', text: textOf(title, lines) };
+    return {
+      headline: title,
+      blocks: [{ kind: 'facts', facts: told.map((line) => ({ label: line.label, value: itemsOf(line) })) }],
+      assumed: context.assumed,
+      cautions,
+      sources: [],
+      actions: ACTIONS,
+      audience: 'asker',
+      data,
+    };
+  }
+  const gathered = await gatherSheets(project, wanted, context);
+  const reply = sheetsReply(gathered, context);
+  if (as === 'text') return reply;
+  const boxed = as === 'pdf' && [project.name, ...project.rooms.map(({ name }) => name)].some(isBoxed);
+  const told = boxed ? { ...reply, assumed: [...reply.assumed, HANDOFF.boxed] } : reply;
+  return withFiles(told, filesOf(gathered, as, paper), project.name);
+}
+
+/** Whether a name has letters that the font of the PDF lacks. */
+function isBoxed(name: string): boolean {
+  return !name.includes('□') && drawable(name).includes('□');
+}
+
+function withFiles(reply: Reply, files: NonNullable<Reply['files']>, project: string): Reply {
+  const headline = files.length > 0 ? HANDOFF.files(project, files.length) : HANDOFF.noFiles(project);
+  return { ...reply, headline, files };
+}
 
 export default defineCommand({
   group: 'project',

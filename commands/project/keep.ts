@@ -1,11 +1,160 @@
 /** `project keep`: keeps an answer in the project, with its rooms and its plank. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import type { Desk } from '../../src/accounts/account-access.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { mintId } from '../../src/chat/saved-replies.ts';
 import { text } from '../../src/input/options.ts';
+import { isExamplePlank } from '../../src/input/parse-plank.ts';
 import { read } from '../../src/input/reading.ts';
-import { atDesk } from './parts/at-desk.ts';
-import { aboutRoom, keep, unkeep } from './parts/keep.ts';
+import { emptyContent, freeName } from '../../src/project/create-project.ts';
+import type { KeptAsk } from '../../src/project/project.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
+import { roomNamed } from '../../src/project/project-room.ts';
+import type { Block, Problem } from '../../src/reply/reply.ts';
+import {
+  exampleKept,
+  keptUnknown,
+  nothingToKeep,
+  refusedAsk,
+  roomUnknown,
+} from '../../src/text/project-problems-text.ts';
+import { CHANGED, NEXT, PROJECT, SAVED } from '../../src/text/project-text.ts';
+import { type Answered, type KeepStep, keepStep } from './keep-rooms.ts';
+import { atDesk, doneOr, inProject, nameProblem, problem, projectReply, TAKE_BACK } from './project-command.ts';
+import { nextAsks, pageOf } from './project-shown.ts';
+import { savedActions, savedLines, savedTable, savedToday } from './saved-today.ts';
+
+// Keeping an answer: the last one, or that of an ask told with it; and letting one go.
+
+const UNNAMED = 'My floor';
+
+/** Keeps the answer to a line, or the last answer; begins a project where none is in use. */
+export async function keep(line: string, desk: Desk, context: Context): Promise<Outcome> {
+  const found = /^(?:last|that|this|it|the last (?:answer|one))?[.!]?$/i.test(line)
+    ? lastAsk(await desk.last())
+    : await answered(line, context);
+  if ('problem' in found) return problem(found.problem);
+  const parsed = parseLine(found.ask, context.commands, context.habits);
+  if (parsed.ok && isExamplePlank(parsed.told.get('plank') ?? '')) return problem(exampleKept(line));
+  const ask: Answered = { ...found, id: mintId(), at: desk.now() };
+  const begun = await begin(desk);
+  if (begun && 'problem' in begun) return problem(begun.problem);
+  const settings = await desk.ownersSettings();
+  const done = await desk.change<KeepStep>('keep', (project) => {
+    const step = keepStep(project, ask, context, settings);
+    return 'problem' in step ? { result: step } : { parts: step.parts, said: step.said.join('; '), result: step };
+  });
+  return doneOr(context, done, async (step, project) => {
+    if ('problem' in step) return problem(step.problem);
+    const saved = await savedToday(project, context);
+    const outside = step.outside === undefined ? [] : [SAVED.outside];
+    return projectReply(context, {
+      headline: PROJECT.keptIn(ask.headline),
+      blocks: [...alsoKept(step.said.slice(1)), ...pageOf(project), ...textBlocks(savedLines(saved))],
+      assumed: [...(begun ? [PROJECT.started(begun.name)] : []), ...outside, ...step.stays],
+      actions: [
+        TAKE_BACK,
+        ...step.others.map(([key, text]) => ({ label: SAVED.use(key), ask: `project pick ${key}: ${text}` })),
+        ...(step.outside === undefined ? [] : [{ label: SAVED.addRoom, ask: `project room add ${step.outside}` }]),
+        ...savedActions(saved),
+        { label: NEXT.show, ask: 'project show' },
+        ...nextAsks(project),
+      ],
+      project,
+    });
+  });
+}
+
+/** Says which room a saved answer is about, for work at a place that was saved without one. */
+export function aboutRoom(number: number, name: string, context: Context): Promise<Outcome> {
+  return inProject(context, async (project, desk) => {
+    const saved = project.kept[number - 1];
+    if (!saved) return problem(keptUnknown(String(number), project.kept.length));
+    const room = roomNamed(project.rooms, name.replace(/^(?:the|my|our) /i, ''));
+    if (!room) {
+      const [first] = project.rooms;
+      const fix = first && `project keep ${number} in ${first.name}`;
+      return problem(
+        roomUnknown(
+          name,
+          project.rooms.map((one) => one.name),
+          fix,
+        ),
+      );
+    }
+    const done = await desk.change('keep', ({ kept }) => ({
+      parts: { kept: kept.map((one) => (one.id === saved.id ? { ...one, rooms: [room.name] } : one)) },
+      said: SAVED.inRoom(saved.headline, room.name),
+      result: undefined,
+    }));
+    return doneOr(context, done, (_result, after) =>
+      projectReply(context, {
+        headline: PROJECT.done([SAVED.inRoom(saved.headline, room.name)]),
+        blocks: savedTable(after),
+        actions: [TAKE_BACK],
+        project: after,
+      }),
+    );
+  });
+}
+
+/** Lets the kept answer of a number go. */
+export function unkeep(number: number, context: Context): Promise<Outcome> {
+  return inProject(context, async (project, desk) => {
+    const gone = project.kept[number - 1];
+    if (!gone) return problem(keptUnknown(String(number), project.kept.length));
+    const done = await desk.change('keep', ({ kept }) => ({
+      parts: { kept: kept.filter(({ id }) => id !== gone.id) },
+      said: CHANGED.unkept(gone.headline),
+      result: undefined,
+    }));
+    return doneOr(context, done, (_result, after) =>
+      projectReply(context, {
+        headline: PROJECT.done([CHANGED.unkept(gone.headline)]),
+        blocks: pageOf(after),
+        actions: [TAKE_BACK],
+        project: after,
+      }),
+    );
+  });
+}
+
+function textBlocks(lines: readonly string[]): readonly Block[] {
+  return lines.map((text) => ({ kind: 'text', text }));
+}
+
+function alsoKept(items: readonly string[]): readonly Block[] {
+  return items.length > 0 ? [{ kind: 'text', text: `${PROJECT.alsoKept}: ${items.join('; ')}.` }] : [];
+}
+
+type Found = Pick<KeptAsk, 'ask' | 'headline'> | { readonly problem: Problem };
+
+function lastAsk(last: { readonly line: string; readonly headline: string } | undefined): Found {
+  return last ? { ask: last.line, headline: last.headline } : { problem: nothingToKeep() };
+}
+
+/** The ask with all that it needs, and its headline; its own problem where it is not answered. */
+async function answered(line: string, context: Context): Promise<Found> {
+  const { outcome, line: whole } = await context.ask(line);
+  if ('problems' in outcome) {
+    const [{ option, fix, ...first }] = outcome.problems;
+    const own = fix === undefined || (option === 'ask' && fix.startsWith('project '));
+    return { problem: { ...first, option: 'ask', fix: own ? fix : `project keep ${fix}` } };
+  }
+  if ('why' in outcome) return { problem: refusedAsk(outcome.why) };
+  return { ask: whole, headline: outcome.headline.slice(0, LIMITS.headline) };
+}
+
+/** A project for somebody who has none in use; undefined where there is one. */
+async function begin(desk: Desk): Promise<{ readonly name: string } | { readonly problem: Problem } | undefined> {
+  if (await desk.inUse()) return undefined;
+  const mine = await desk.own();
+  const name = freeName(UNNAMED, mine);
+  const wrong = nameProblem(name, mine);
+  return wrong ? { problem: wrong } : desk.create(emptyContent(name));
+}
 
 export default defineCommand({
   group: 'project',

@@ -1,12 +1,170 @@
 /** `project link`: a code that leads another account of yours to the same projects, taking one, and parting an account. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import type { Desk } from '../../src/accounts/account-access.ts';
+import type { Refused } from '../../src/accounts/linking.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { hostZone, sayMoment } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
-import { atDesk } from './parts/at-desk.ts';
-import { linkedAccounts, newCode, parted } from './parts/link.ts';
-import { codeTaken } from './parts/link-taken.ts';
+import { NO_SETTINGS, type Person, type Settings } from '../../src/project/person.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
+import type { Problem, Reply } from '../../src/reply/reply.ts';
+import { NEXT } from '../../src/text/project-text.ts';
+import { accountName, LINK, LINK_CONFIRM, LINK_PROBLEMS } from '../../src/text/sharing-text.ts';
+import { atDesk, problem, projectReply } from './project-command.ts';
+import { ownShareReply } from './share-list.ts';
+
+// A person's accounts: listed, led together by a code, and parted.
+
+/** A new code, and how it is used. */
+export async function newCode(desk: Desk, context: Context): Promise<Outcome> {
+  const { code } = await desk.links().make();
+  const reply = projectReply(context, {
+    headline: LINK.made,
+    blocks: [
+      {
+        kind: 'facts',
+        title: LINK.codeTitle,
+        facts: [
+          { label: LINK.code, value: code },
+          { label: LINK.typeIt, value: `project link ${code}` },
+        ],
+      },
+      { kind: 'text', text: LINK.keepIt },
+    ],
+  });
+  return { ...reply, once: [code] };
+}
+
+export async function linkedAccounts(desk: Desk, context: Context): Promise<Reply> {
+  const accounts = accountsOf(await desk.person(), desk.via);
+  return listed(LINK.list(accounts.length), desk, context);
+}
+
+/** Parts an account by its number in the list, or by its platform where only one is there. */
+export async function parted(which: string, desk: Desk, context: Context): Promise<Outcome> {
+  const accounts = accountsOf(await desk.person(), desk.via);
+  if (accounts.length < 2) return problem(LINK_PROBLEMS.onlyOne());
+  const found = accountsNamed(which, accounts, desk.via);
+  const [only, ...more] = found;
+  if (only === undefined) return problem(LINK_PROBLEMS.notLinked(which, 'project link list'));
+  if (more.length > 0) return problem(LINK_PROBLEMS.several(which, accounts.indexOf(more[0] ?? only) + 1));
+  if (!(await desk.links().part(only))) return problem(LINK_PROBLEMS.notLinked(which, 'project link list'));
+  if (only === desk.via) return projectReply(context, { headline: LINK.partedHere });
+  return listed(LINK.parted(accountName(platformOf(only))), desk, context);
+}
+
+function accountsNamed(which: string, accounts: readonly string[], via: string): readonly string[] {
+  const word = which.toLowerCase().replace(/^(?:no\.? ?|number |#)|^(?:my|the) /, '');
+  if (/^\d+$/.test(word)) return accounts.filter((_, i) => i + 1 === Number(word));
+  if (/^(?:this(?: one| account)?|here)$/.test(word)) return accounts.filter((key) => key === via);
+  return accounts.filter(
+    (key) => platformOf(key) === word || accountName(platformOf(key)).toLowerCase().endsWith(word),
+  );
+}
+
+async function listed(headline: string, desk: Desk, context: Context): Promise<Reply> {
+  const person = await desk.person();
+  const accounts = accountsOf(person, desk.via);
+  const zone = hostZone();
+  const since = (key: string): string => {
+    const at = person?.linked?.find(({ account }) => account === key)?.at;
+    return at === undefined ? '' : sayMoment(at, zone);
+  };
+  const name = (key: string): string => accountName(platformOf(key)) + (key === desk.via ? ` (${LINK.here})` : '');
+  const rows = accounts.map((key, i) => [String(i + 1), name(key), since(key)]);
+  return projectReply(context, {
+    headline,
+    blocks: [{ kind: 'table', title: LINK.accounts, columns: LINK.columns, rows }],
+    actions:
+      accounts.length < 2
+        ? []
+        : accounts
+            .map((key, i) => ({ label: LINK.remove(name(key)), ask: `project link remove ${i + 1}` }))
+            .slice(0, 5),
+  });
+}
+
+function accountsOf(person: Person | undefined, via: string): readonly string[] {
+  return person?.accounts ?? [via];
+}
+
+/** The platform of an account's key. */
+export function platformOf(account: string): string {
+  return account.slice(0, account.indexOf(':'));
+}
+
+// A code taken: first what it would do, then, for accounts once confirmed, what it did.
+
+/** What a code would do, or what it did. */
+export async function codeTaken(code: string, confirm: string, desk: Desk, context: Context): Promise<Outcome> {
+  const links = desk.links();
+  const offer = await links.look(code);
+  if (!offer.ok) return problem(refused(offer, code));
+  if (offer.kind === 'accounts' && confirm !== LINK_CONFIRM) {
+    const ask = `project link ${code}, confirm: ${LINK_CONFIRM}`;
+    return projectReply(context, {
+      headline: LINK.sure(accountName(platformOf(offer.account)), offer.theirs, offer.own),
+      blocks: [
+        { kind: 'text', text: LINK.warning },
+        { kind: 'facts', facts: [{ label: LINK.confirm, value: ask }] },
+      ],
+      actions: [{ label: LINK.go, ask }],
+    });
+  }
+  const before = { own: await desk.own(), settings: (await desk.person())?.settings ?? NO_SETTINGS };
+  const taken = await links.take(code);
+  if (!taken.ok) return problem(refused(taken, code));
+  const mine = await desk.mine();
+  const renamed = before.own.flatMap(({ id, name }) => {
+    const now = mine.find((project) => project.id === id)?.name ?? name;
+    return now === name ? [] : [LINK.renamed(name, now)];
+  });
+  const actions = [{ label: NEXT.list, ask: 'project list' }];
+  if (taken.offer.kind === 'project') {
+    const [project, share] = [await desk.inUse(), await desk.share()];
+    if (!project || !share) return problem(LINK_PROBLEMS.none());
+    return ownShareReply(project, share, context);
+  }
+  return projectReply(context, {
+    headline: LINK.linked(accountName(platformOf(taken.offer.account)), mine.length),
+    assumed: [...renamed, ...settingsChanged(before.settings, taken.person.settings)],
+    actions: [...actions, { label: LINK.accounts, ask: 'project link list' }],
+  });
+}
+
+/** Settings of this account that gave way, in words. */
+function settingsChanged(before: Settings, after: Settings): readonly string[] {
+  const plain = ({ standards, units, decimal, currency }: Settings) =>
+    Object.entries({ ...standards, units, decimal, currency }).filter(([, value]) => value !== undefined);
+  const now = new Map(plain(after));
+  return plain(before).flatMap(([name, value]) => {
+    const to = now.get(name);
+    return to === undefined || value === undefined || to === value ? [] : [LINK.settings(name, value, to)];
+  });
+}
+
+function refused({ why }: Refused, code: string): Problem {
+  switch (why) {
+    case 'unlike':
+      return LINK_PROBLEMS.unlike(code);
+    case 'wait':
+      return LINK_PROBLEMS.wait();
+    case 'same':
+      return LINK_PROBLEMS.same();
+    case 'full':
+      return LINK_PROBLEMS.full(LIMITS.projects);
+    case 'too-many-accounts':
+      return LINK_PROBLEMS.tooMany(LIMITS.accounts);
+    case 'own':
+      return LINK_PROBLEMS.ownProject();
+    case 'crowded':
+      return LINK_PROBLEMS.crowded(LIMITS.sharedWith);
+    case 'none':
+      return LINK_PROBLEMS.none();
+  }
+}
 
 const NEW = 'new';
 const NONE = 'none';

@@ -1,10 +1,101 @@
 /** `project log`: dated notes of the job. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { hostZone, sayMoment } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
+import { readListDeed } from '../../src/input/parse-label.ts';
 import { read } from '../../src/input/reading.ts';
-import { answerLog } from './parts/log.ts';
+import { addNote, LONGEST_NOTE, type Log, MOST_NOTES, removeNote, searchLog } from '../../src/project/notes.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
+import type { Block } from '../../src/reply/reply.ts';
+import { LOG, LOG_PROBLEMS, NEXT, noSuchPlace, tooMany } from '../../src/text/project-text.ts';
+import { withSigned } from '../../src/text/sharing-text.ts';
+import { changeHere, projectHere, TAKE_BACK } from './project-command.ts';
+
+// From what is told of notes to the notes: one added or removed, those with a word, or the last ones.
+
+export interface LogAsk {
+  readonly do: string;
+}
+
+/** As many as are shown where none are searched for. */
+const SHOWN = 20;
+const ADDING = /^(?:add |write |make )?(?:a )?(?:note(?: that)?|add|log)(?![\p{L}\d])/iu;
+
+export async function answerLog(ask: LogAsk, context: Context): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  const deed = readListDeed(ask.do, ADDING);
+  const { log } = project;
+  if (deed.do === 'show') return replyOf(LOG.headline(log.length, Math.min(SHOWN, log.length)), lastOf(log), context);
+  if (deed.do === 'search') {
+    const hits = searchLog(log, deed.words);
+    return replyOf(LOG.hits(hits.length, deed.words), hits.slice(-SHOWN), context);
+  }
+  if (deed.do === 'remove') {
+    const note = log[deed.place - 1];
+    if (!note) return { problems: [noSuchPlace(ask.do, log.length, log.length > 0 ? `remove ${log.length}` : 'list')] };
+    const done = await changeHere(context, 'note', (now) => {
+      // Another may have removed one meanwhile: the same note is meant, wherever it stands now.
+      const at = now.log.findIndex(({ text, at: when }) => text === note.text && when === note.at);
+      if (at < 0) return { result: undefined };
+      return {
+        parts: { log: removeNote(now.log, at) },
+        said: LOG.saidRemoved(note.text).slice(0, LIMITS.note),
+        result: undefined,
+      };
+    });
+    return 'problems' in done ? done : replyOf(LOG.removed(note.text), lastOf(done.project.log), context, true);
+  }
+  const { text } = deed;
+  if (text === '') return { problems: [LOG_PROBLEMS.empty()] };
+  if (text.length > LONGEST_NOTE) {
+    const fix = text.slice(0, LONGEST_NOTE / 2).replace(/[\uD800-\uDBFF]$/, '');
+    return { problems: [LOG_PROBLEMS.long(text, LONGEST_NOTE, `note ${fix}`)] };
+  }
+  if (log.length >= MOST_NOTES) return { problems: [tooMany('notes', MOST_NOTES, 'remove 1')] };
+  const note = { text, at: context.now() };
+  const done = await changeHere(context, 'note', (now) =>
+    now.log.length >= MOST_NOTES
+      ? { result: undefined }
+      : { parts: { log: addNote(now.log, note) }, said: LOG.said(text).slice(0, LIMITS.note), result: undefined },
+  );
+  if ('problems' in done) return done;
+  return replyOf(LOG.added(done.project.log.length), lastOf(done.project.log), context, true);
+}
+
+type Placed = ReturnType<typeof searchLog>;
+
+function lastOf(log: Log): Placed {
+  return searchLog(log, '').slice(-SHOWN);
+}
+
+function replyOf(headline: string, notes: Placed, context: Context, changed = false): Outcome {
+  const zone = hostZone();
+  const rows = notes.map(({ text, at, place, by }) => [String(place + 1), sayMoment(at, zone), withSigned(text, by)]);
+  const blocks: readonly Block[] =
+    rows.length > 0 ? [{ kind: 'table', title: LOG.title, columns: LOG.columns, rows }] : [];
+  return {
+    headline,
+    blocks,
+    assumed: context.assumed,
+    cautions: [],
+    sources: [],
+    actions: [
+      ...(changed ? [TAKE_BACK] : []),
+      ...notes.map(({ place }) => ({
+        label: LOG.remove(place + 1),
+        ask: `project log remove ${place + 1}`,
+        among: NEXT.remove,
+      })),
+    ],
+    audience: 'asker',
+    data: { kind: 'log', notes: notes.map(({ text, at, place }) => ({ no: place + 1, text, at })) } as {
+      readonly kind: 'log';
+    },
+  };
+}
 
 export default defineCommand({
   group: 'project',

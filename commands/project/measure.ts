@@ -1,10 +1,208 @@
 /** `project measure`: asks for a length, takes what the tape says, and puts it into the room. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { openQuestions } from '../../src/chat/notifications.ts';
+import { mintId } from '../../src/chat/saved-replies.ts';
+import { sayLength } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
-import { answerMeasure } from './parts/measure.ts';
+import { outlineOf, unitsTold, wallsOf } from '../../src/input/rooms/measure-wall.ts';
+import { readMeasureSaid, type SaidPlace } from '../../src/language/old/measure-said.ts';
+import {
+  LONGEST_WHAT,
+  MOST_QUESTIONS,
+  sameQuestion,
+  withoutQuestions,
+  withQuestion,
+} from '../../src/project/measurements.ts';
+import type { Project } from '../../src/project/project.ts';
+import { inScope, type Room, roomNamed } from '../../src/project/project-room.ts';
+import type { Action, Block } from '../../src/reply/reply.ts';
+import { MEASURE, MEASURE_PROBLEMS } from '../../src/text/project-text.ts';
+import { type ToTell, tellLength } from './measure-room.ts';
+import { changeHere, problem, projectHere, projectReply, TAKE_BACK } from './project-command.ts';
+
+// From what is told of a measurement to a question asked, answered, withdrawn, or the list of those open.
+
+export interface MeasureAsk {
+  readonly do: string;
+  /** The number or the id of an open question. */
+  readonly question?: string;
+}
+
+export async function answerMeasure(ask: MeasureAsk, context: Context): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  const [first] = inScope(project.rooms).length > 0 ? inScope(project.rooms) : project.rooms;
+  if (!first) return problem(MEASURE_PROBLEMS.noRooms(ask.do));
+  if (ask.question !== undefined) return answered(ask.question, ask.do, project, context);
+  const said = readMeasureSaid(
+    ask.do,
+    project.rooms.map(({ name }) => name),
+  );
+  switch (said.do) {
+    case 'list':
+      return listed(project, context);
+    case 'withdraw':
+      return withdrawn(said.place, said.no, project, context);
+    case 'ask':
+    case 'tell': {
+      if (said.do === 'tell' && !said.place) return toldAlone(said.length, project, first, context);
+      const found = placeOf(said.place ?? {}, ask.do, said.do === 'tell' ? ` is ${said.length}` : '', project, context);
+      if ('problem' in found) return problem(found.problem);
+      return said.do === 'tell'
+        ? tellLength({ ...found, length: said.length }, context)
+        : asked(found, project, context);
+    }
+    case 'unread':
+      return problem(MEASURE_PROBLEMS.unread(ask.do, first.name));
+  }
+}
+
+type Found = Omit<ToTell, 'length'> | { readonly problem: ReturnType<typeof MEASURE_PROBLEMS.noRooms> };
+
+/** The room and the wall that are meant: those named, or the only ones that can be. */
+function placeOf(
+  { room, wall, what }: SaidPlace,
+  got: string,
+  rest: string,
+  project: Project,
+  context: Context,
+): Found {
+  const named = room === undefined ? roomMeant(wall, project) : roomNamed(project.rooms, room);
+  if (!named) {
+    const names = project.rooms.map(({ name }) => name);
+    return { problem: MEASURE_PROBLEMS.whichRoom(got, wall ?? 1, names, rest) };
+  }
+  if (wall === undefined) {
+    if (what !== undefined && what.length > LONGEST_WHAT)
+      return { problem: MEASURE_PROBLEMS.tooLong(what, LONGEST_WHAT) };
+    return { room: named.name, ...(what !== undefined && { what }) };
+  }
+  const outline = outlineOf(named, context.habits);
+  if (!outline) return { problem: MEASURE_PROBLEMS.unreadable(named.name) };
+  if (wall < 1 || wall > outline.length) return { problem: MEASURE_PROBLEMS.noWall(wall, named.name, outline.length) };
+  return { room: named.name, wall };
+}
+
+function roomMeant(wall: number | undefined, { rooms, measures }: Project): Room | undefined {
+  const open = measures.open.filter((one) => one.wall === wall);
+  const asked = new Set(open.map(({ room }) => room));
+  const [only, ...more] = asked.size > 0 ? rooms.filter(({ name }) => asked.has(name)) : inScope(rooms);
+  return more.length === 0 ? only : undefined;
+}
+
+async function asked(place: Omit<ToTell, 'length'>, project: Project, context: Context): Promise<Outcome> {
+  if (project.measures.open.some((one) => sameQuestion(one, place)))
+    return listed(project, context, MEASURE.already(place));
+  if (project.measures.open.length >= MOST_QUESTIONS) return problem(MEASURE_PROBLEMS.tooMany(MOST_QUESTIONS));
+  const question = { ...place, id: mintId(), at: context.now() };
+  const done = await changeHere(context, 'measure', ({ measures }) =>
+    measures.open.length >= MOST_QUESTIONS
+      ? { result: undefined }
+      : { parts: { measures: withQuestion(measures, question) }, said: MEASURE.saidAsked(place), result: undefined },
+  );
+  if ('problems' in done) return done;
+  const alone = (await context.desk?.share()) === undefined && done.project.shares.length === 0;
+  return projectReply(context, {
+    headline: MEASURE.asked(place, keptLength(place, project, context)),
+    blocks: questionBlocks(done.project, context),
+    assumed: [...(place.wall === undefined ? [] : [MEASURE.numbered]), ...(alone ? [MEASURE.nobody] : [])],
+    actions: [TAKE_BACK, ...planAction(place.room, project)],
+  });
+}
+
+/** What a wall is kept as, in the units of its room. */
+function keptLength(
+  { room, wall }: Omit<ToTell, 'length'>,
+  { rooms }: Project,
+  { habits }: Context,
+): string | undefined {
+  const named = roomNamed(rooms, room);
+  const outline = named && wall !== undefined ? outlineOf(named, habits) : undefined;
+  const length = outline && wallsOf(outline)[(wall ?? 0) - 1];
+  return length === undefined || !named
+    ? undefined
+    : sayLength(length, { units: unitsTold(named.text, habits), decimal: habits.decimal });
+}
+
+function planAction(room: string, { picks }: Project): readonly Action[] {
+  return picks.plank === undefined ? [] : [{ label: MEASURE.walls, ask: `layout room: ${room}` }];
+}
+
+function listed(project: Project, context: Context, headline?: string): Outcome {
+  const open = openQuestions(project, context.habits);
+  return projectReply(context, {
+    headline: headline ?? (open.length === 0 ? MEASURE.none : MEASURE.open(open.length)),
+    blocks: questionBlocks(project, context),
+  });
+}
+
+/** The open questions with what to type, for whoever may measure. */
+export function questionBlocks(project: Pick<Project, 'measures' | 'rooms'>, { habits }: Context): readonly Block[] {
+  const rows = openQuestions(project, habits).map(({ label, kept = '', question, example }, i) => [
+    String(i + 1),
+    label,
+    kept,
+    MEASURE.tell(question, example),
+  ]);
+  return rows.length === 0 ? [] : [{ kind: 'table', title: MEASURE.openTitle, columns: MEASURE.columns, rows }];
+}
+
+async function withdrawn(
+  place: SaidPlace | undefined,
+  no: number | undefined,
+  project: Project,
+  context: Context,
+): Promise<Outcome> {
+  const open = openQuestions(project, context.habits).map(({ question }) => question);
+  const gone = open.filter((one, i) => {
+    if (no !== undefined) return i + 1 === no;
+    if (!place) return true;
+    return sameQuestion(one, { ...place, room: place.room ?? one.room });
+  });
+  if (gone.length === 0) return problem(MEASURE_PROBLEMS.unknownQuestion(context.told.get('do') ?? ''));
+  const done = await changeHere(context, 'measure', ({ measures }) => ({
+    parts: { measures: withoutQuestions(measures, ({ id }) => gone.some((one) => one.id === id)) },
+    said: gone.map(MEASURE.saidWithdrawn).join('; '),
+    result: undefined,
+  }));
+  if ('problems' in done) return done;
+  return projectReply(context, {
+    headline: MEASURE.withdrawn(gone),
+    blocks: questionBlocks(done.project, context),
+    actions: [TAKE_BACK],
+  });
+}
+
+/** A length for an open question, by its number or its id. */
+function answered(which: string, text: string, project: Project, context: Context): Promise<Outcome> | Outcome {
+  const open = openQuestions(project, context.habits);
+  const found = open.find(({ id }, i) => id === which || String(i + 1) === which.replace(/^#|^no\.? ?/i, ''));
+  if (!found) return problem(MEASURE_PROBLEMS.unknownQuestion(which));
+  const { id: _id, at: _at, by: _by, ...place } = found.question;
+  const said = readMeasureSaid(
+    text,
+    project.rooms.map(({ name }) => name),
+  );
+  return tellLength({ ...place, length: said.do === 'tell' ? said.length : text }, context);
+}
+
+/** A length with nothing said of what it is: the one thing asked. */
+function toldAlone(length: string, project: Project, first: Room, context: Context): Promise<Outcome> | Outcome {
+  const open = openQuestions(project, context.habits);
+  const [only, ...more] = open;
+  if (!only) return problem(MEASURE_PROBLEMS.noQuestion(length, first.name));
+  if (more.length > 0)
+    return problem(
+      MEASURE_PROBLEMS.whichQuestion(
+        length,
+        open.map(({ question }) => MEASURE.tell(question, length)),
+      ),
+    );
+  return answered(only.id, length, project, context);
+}
 
 const NONE = 'none';
 

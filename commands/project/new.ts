@@ -6,12 +6,10 @@ import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { emptyContent, freeName } from '../../src/project/create-project.ts';
 import { PROJECT } from '../../src/text/project-text.ts';
-import { atDesk, problem } from './parts/at-desk.ts';
-import { nameProblem, newNameOption } from './parts/named.ts';
-import { picksSaid } from './parts/pick-said.ts';
-import { projectReply } from './parts/reply.ts';
-import { roomSteps } from './parts/room-deeds.ts';
-import { nextAsks, pageOf } from './parts/shown.ts';
+import { picksSaid } from './pick-values.ts';
+import { atDesk, nameProblem, newNameOption, problem, projectReply } from './project-command.ts';
+import { nextAsks, pageOf } from './project-shown.ts';
+import { roomSteps } from './room-change.ts';
 
 const UNNAMED = 'My floor';
 const NONE = 'none yet';

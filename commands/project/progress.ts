@@ -1,10 +1,225 @@
 /** `project progress`: how far each room is, what blocks the next stage, and waits with their times. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { LONGEST_ACCLIMATION } from '../../src/figures/floor-figures.ts';
+import { cautionsFor, type Task } from '../../src/figures/safety-figures.ts';
+import { hostZone, sayMoment } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
-import { answerProgress } from './parts/progress.ts';
+import { readProgress, type ToldProgress } from '../../src/language/old/progress-said.ts';
+import type { Project } from '../../src/project/project.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
+import { inScope, type Mark, mark, markOf, type Stages, unmark } from '../../src/project/project-room.ts';
+import { isPast, progressOf, type RoomProgress } from '../../src/project/room-progress.ts';
+import type { Stage } from '../../src/reply/need.ts';
+import type { Problem, Reply, Result } from '../../src/reply/reply.ts';
+import { worded } from '../../src/text/caution-text.ts';
+import { PROGRESS, PROGRESS_PROBLEMS } from '../../src/text/progress-text.ts';
+import { progressBlocks, roomsProgress, tickActions } from './progress-table.ts';
+import { changeHere, projectHere, TAKE_BACK } from './project-command.ts';
+
+// Progress told, as marks of rooms and stages; or the Problems where room, stage or time is not plain.
+
+/** What is marked, and how doubtful parts were taken. */
+export interface Marking {
+  readonly rooms: readonly string[];
+  readonly stages: readonly Stage[];
+  readonly state: Mark['state'] | 'open';
+  readonly since: number;
+  readonly until?: number;
+  readonly assumed: readonly string[];
+  change(stages: Stages): Stages;
+}
+
+const HOUR = 3_600_000;
+
+/** `rooms` are those in scope; `hours` of acclimation as picked. */
+export function markingOf(
+  told: ToldProgress,
+  text: string,
+  rooms: readonly string[],
+  stages: Stages,
+  now: number,
+  hours: number | undefined,
+): Marking | { readonly problem: Problem } {
+  const [only] = rooms;
+  if (only === undefined) return { problem: PROGRESS_PROBLEMS.noRooms() };
+  const assumed: string[] = [];
+  const named = told.rooms.length > 0 ? told.rooms : told.everywhere || rooms.length === 1 ? rooms : undefined;
+  if (!named) return { problem: PROGRESS_PROBLEMS.whichRoom(text, rooms, `${text} ${only}`) };
+  let meant = told.stages;
+  if (meant.length === 0) {
+    const [room = only] = named;
+    const next = progressOf(room, stages, now).next?.stage;
+    if (next === undefined) return { problem: PROGRESS_PROBLEMS.finished(text, room) };
+    meant = [next];
+    assumed.push(PROGRESS.nextTaken(next));
+  }
+  const state = told.state === 'show' ? 'done' : told.state;
+  const since = told.since ?? now;
+  const until = state === 'waiting' ? endOf(told, meant[0], since, hours, assumed) : undefined;
+  if (state === 'waiting' && until === undefined) {
+    return { problem: PROGRESS_PROBLEMS.howLong(text, `${text} for 24 h`) };
+  }
+  if (until !== undefined && until <= since)
+    return {
+      problem: PROGRESS_PROBLEMS.backwards(text, `${told.stages[0] ?? 'flat'} ${named[0] ?? ''} waiting for 24 h`),
+    };
+  const marks = named.flatMap((room) =>
+    meant.map((stage) => ({ room, stage, at: since, ...(until !== undefined && { until }) })),
+  );
+  return {
+    rooms: named,
+    stages: meant,
+    state,
+    since,
+    ...(until !== undefined && { until }),
+    assumed,
+    change: (before) =>
+      marks.reduce((after, one) => {
+        if (state === 'open') return unmark(after, one.room, one.stage);
+        // Whoever told it first did it, and then.
+        const known =
+          told.since === undefined && until === undefined && markOf(after, one.room, one.stage)?.state === state;
+        return known ? after : mark(after, { ...one, state });
+      }, before),
+  };
+}
+
+/** When a wait ends; cartons wait as long as the longest maker asks where nothing is told. */
+function endOf(
+  { until, lasts }: ToldProgress,
+  stage: Stage | undefined,
+  since: number,
+  hours: number | undefined,
+  assumed: string[],
+): number | undefined {
+  if (until !== undefined) return until;
+  if (lasts !== undefined) return since + lasts;
+  if (stage !== 'acclimate') return undefined;
+  if (hours === undefined) assumed.push(PROGRESS.taken(LONGEST_ACCLIMATION.value));
+  return since + (hours ?? LONGEST_ACCLIMATION.value) * HOUR;
+}
+
+// From what is told of progress to where every room stands and what it waits for.
+
+export interface ProgressAsk {
+  readonly do: string;
+}
+
+/** Result data of kind `progress`: per room the stages done, the next one and its state, milliseconds where it waits. */
+interface ProgressResult extends Result {
+  readonly kind: 'progress';
+  readonly rooms: readonly {
+    readonly room: string;
+    readonly done: readonly Stage[];
+    readonly next?: Stage;
+    readonly state?: string;
+    readonly until?: number;
+  }[];
+}
+
+export async function answerProgress(ask: ProgressAsk, context: Context): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  const rooms = inScope(project.rooms).map(({ name }) => name);
+  if (rooms.length === 0) return { problems: [PROGRESS_PROBLEMS.noRooms()] };
+  const zone = hostZone();
+  const now = context.now();
+  const told = readProgress(
+    ask.do,
+    project.rooms.map(({ name }) => name),
+    now,
+    zone,
+  );
+  if (!told) return { problems: [PROGRESS_PROBLEMS.unread(ask.do, `done tear-out ${rooms[0] ?? ''}`)] };
+  if (told.state === 'show') return progressReply(project, told.rooms, undefined, context);
+  const made = markingOf(told, ask.do, rooms, project.stages, now, acclimation(project));
+  if ('problem' in made) return { problems: [made.problem] };
+  const done = await changeHere(context, 'tick', ({ stages }) => {
+    const after = made.change(stages);
+    if (after === stages) return { result: false };
+    return { parts: { stages: after }, said: sayMarking(made, zone).slice(0, LIMITS.note), result: true };
+  });
+  if ('problems' in done) return done;
+  const reply = progressReply(done.project, [], made, context);
+  // What was so already is not what was done last, and that would be taken back.
+  return done.result ? reply : { ...reply, actions: reply.actions.filter((one) => one !== TAKE_BACK) };
+}
+
+/** Hours of acclimation, where they are picked. */
+function acclimation({ picks }: Project): number | undefined {
+  const told = Number.parseFloat(picks['plan acclimate'] ?? picks.acclimate ?? '');
+  return Number.isFinite(told) && told > 0 ? told : undefined;
+}
+
+function sayMarking({ rooms, stages, state, since, until }: Marking, zone: string): string {
+  const from = sayMoment(since, zone);
+  const when = until === undefined ? '' : PROGRESS.until(from, sayMoment(until, zone));
+  return PROGRESS.change(rooms, stages, PROGRESS.states[state], when);
+}
+
+/** Where rooms stand, some of them where only those are meant, behind what was marked. */
+export function progressReply(
+  project: Project,
+  only: readonly string[],
+  made: Marking | undefined,
+  context: Context,
+): Reply {
+  const zone = hostZone();
+  const now = context.now();
+  const all = roomsProgress(project, now);
+  const shown = only.length > 0 ? all.filter(({ room }) => only.includes(room)) : all;
+  const stages = shown.flatMap((room) => room.stages);
+  const next = shown.find((room) => room.next && room.next.state !== 'waiting') ?? shown.find((room) => room.next);
+  const line = PROGRESS.headline(
+    stages.filter(isPast).length,
+    stages.length,
+    next?.next && PROGRESS.next(next.room, next.next.stage),
+  );
+  const timed = made?.until !== undefined || project.stages.marks.some(({ until }) => until !== undefined);
+  const data: ProgressResult = { kind: 'progress', rooms: all.map(resultOf) };
+  return {
+    headline: made ? `${sayMarking(made, zone)} ${line}` : line,
+    blocks: progressBlocks(shown, project, now, zone),
+    assumed: [...context.assumed, ...(made?.assumed ?? []), ...(timed ? [PROGRESS.zone(zone)] : [])],
+    cautions: worded(hazardsOf(shown)),
+    sources: [],
+    actions: [...(made ? [TAKE_BACK] : []), ...tickActions(shown)],
+    audience: 'asker',
+    data,
+  };
+}
+
+function resultOf({ room, stages, next }: RoomProgress): ProgressResult['rooms'][number] {
+  const until = next?.mark?.until;
+  return {
+    room,
+    done: stages.flatMap(({ stage, state }) => (state === 'done' ? [stage] : [])),
+    ...(next && { next: next.stage, state: next.state }),
+    ...(until !== undefined && { until }),
+  };
+}
+
+const TASK_OF: Partial<Record<Stage, Task>> = {
+  'tear-out': 'tear-out',
+  subfloor: 'subfloor',
+  flat: 'levelling',
+  lay: 'laying',
+  transitions: 'cutting',
+  baseboards: 'nailing',
+  caulk: 'sanding',
+  paint: 'painting',
+  acclimate: 'lifting',
+};
+
+/** What can hurt in the stages that come next, each told once. */
+function hazardsOf(rooms: readonly RoomProgress[]) {
+  const tasks = new Set(rooms.flatMap(({ next }) => (next && TASK_OF[next.stage]) ?? []));
+  const hazards = [...tasks].flatMap(cautionsFor);
+  return hazards.filter(({ topic }, i) => hazards.findIndex((one) => one.topic === topic) === i);
+}
 
 export default defineCommand({
   group: 'project',

@@ -5,10 +5,8 @@ import { defineCommand } from '../../src/chat/command.ts';
 import { roomNamed, sameName } from '../../src/project/project-room.ts';
 import { CHANGED, PROJECT } from '../../src/text/project-text.ts';
 import { readInTime } from '../../src/workers/time-limits.ts';
-import { doneOr, inProject, problem } from './parts/at-desk.ts';
-import { nameProblem, newNameOption } from './parts/named.ts';
-import { projectReply, TAKE_BACK } from './parts/reply.ts';
-import { renameRoom } from './parts/room-answer.ts';
+import { doneOr, inProject, nameProblem, newNameOption, problem, projectReply, TAKE_BACK } from './project-command.ts';
+import { renameRoom } from './room.ts';
 
 export default defineCommand({
   group: 'project',

@@ -1,9 +1,52 @@
 /** `project room`: adds, changes and removes the rooms of a project, and what is known of each. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
-import { answerRoom } from './parts/room-answer.ts';
-import { roomOptions } from './parts/room-options.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { PROJECT, SAVED } from '../../src/text/project-text.ts';
+import { doneOr, inProject, problem, projectReply, TAKE_BACK } from './project-command.ts';
+import { nextAsks, roomTable } from './project-shown.ts';
+import { NOT_TOLD, type RoomAsk, roomDeeds, roomOptions, roomSteps, type Steps } from './room-change.ts';
+
+// Rooms of a project changed as they are told, and what is said of it.
+
+/** A room of the project in use under another name. */
+export function renameRoom(from: string, to: string, context: Context): Promise<Outcome> {
+  const others = { size: NOT_TOLD, floor: NOT_TOLD, doors: NOT_TOLD, note: NOT_TOLD, name: NOT_TOLD } as const;
+  return answerRoom({ room: `rename ${from} to ${to}`, ...others, scope: NOT_TOLD }, context);
+}
+
+export function answerRoom(told: RoomAsk, context: Context): Promise<Outcome> {
+  return inProject(context, async (project, desk) => {
+    const deeds = roomDeeds(told, project.rooms);
+    if ('problem' in deeds) return problem(deeds.problem);
+    const done = await desk.change<Steps>('measure', (before) => {
+      const after = roomSteps(before, deeds.deeds, context.habits);
+      if ('problem' in after) return { result: after };
+      return after.said.length === 0
+        ? { result: after }
+        : { parts: after.parts, said: after.said.join('; '), result: after };
+    });
+    return doneOr(context, done, (result, after) => {
+      if ('problem' in result) return problem(result.problem);
+      const changed = result.said.length > 0;
+      const shapes = changed && deeds.deeds.some((deed) => deed.do !== 'fact');
+      const [only, ...more] = deeds.deeds;
+      const shown =
+        only?.do === 'show' && more.length === 0 ? after.rooms.filter(({ name }) => name === only.name) : after.rooms;
+      return projectReply(context, {
+        headline: changed
+          ? PROJECT.done(result.said)
+          : deeds.asked
+            ? PROJECT.shown(after.name, after.rooms.length, after.rooms.filter((room) => !room.inScope).length)
+            : PROJECT.nothingChanged,
+        blocks: roomTable(shown),
+        assumed: [...result.notes, ...(shapes && after.kept.length > 0 ? [SAVED.stay(after.kept.length)] : [])],
+        actions: [...(changed ? [TAKE_BACK] : []), ...nextAsks(after)],
+        project: after,
+      });
+    });
+  });
+}
 
 export default defineCommand({
   group: 'project',

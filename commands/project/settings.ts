@@ -1,12 +1,178 @@
 /** `project settings`: how you write and what is taken where you tell nothing, for you alone. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
-import { SETTINGS } from '../../src/text/project-text.ts';
-import { atDesk, problem } from './parts/at-desk.ts';
-import { projectReply } from './parts/reply.ts';
-import { settingFacts, settled } from './parts/settings.ts';
-import { AS_IT_IS, settingsOptions } from './parts/settings-options.ts';
+import { type Context, defineCommand } from '../../src/chat/command.ts';
+import { text } from '../../src/input/options.ts';
+import { COUNTRY_NAMES, readCountry } from '../../src/input/parse-house.ts';
+import { type Colons, type Habits, type Read, read, unread } from '../../src/input/reading.ts';
+import type { Country } from '../../src/prep/old-materials.ts';
+import type { Settings } from '../../src/project/person.ts';
+import type { Fact, Problem } from '../../src/reply/reply.ts';
+import { settingUnread } from '../../src/text/project-problems-text.ts';
+import { SETTING_EXPECTED, SETTINGS } from '../../src/text/project-text.ts';
+import { picksSaid } from './pick-values.ts';
+import { atDesk, problem, projectReply } from './project-command.ts';
+
+// The options of `project settings`; “clear” unsets any of them.
+
+export const AS_IT_IS = 'as it is';
+export const CLEAR = 'clear';
+
+const SIGNS: ReadonlyMap<string, string> = new Map([
+  ['$', 'USD'],
+  ['€', 'EUR'],
+  ['£', 'GBP'],
+]);
+
+/** One of some words, each with what it is kept as. */
+function words(summary: string, example: string, expected: string, known: Readonly<Record<string, string>>) {
+  return text({ summary, example, standard: AS_IT_IS }, (typed, { option }): Read<string> => {
+    const word = typed.trim().toLowerCase();
+    if (word === AS_IT_IS || isClear(word)) return read(isClear(word) ? CLEAR : word);
+    const value = Object.hasOwn(known, word) ? known[word] : undefined;
+    return value === undefined ? unread(settingUnread(option, typed, expected, example)) : read(value);
+  });
+}
+
+function isClear(word: string): boolean {
+  return /^(?:clear|unset|none|default|standard)$/.test(word);
+}
+
+/** The text of a standard, read later by the option that it is for. */
+const standard = (summary: string, example: string, colons?: Colons) =>
+  text({ summary, example, standard: AS_IT_IS, ...(colons && { colons }) }, (typed) =>
+    read(isClear(typed.trim().toLowerCase()) ? CLEAR : typed.trim()),
+  );
+
+export const settingsOptions = {
+  units: words('imperial or metric', 'metric', SETTING_EXPECTED.units, {
+    imperial: 'imperial',
+    feet: 'imperial',
+    inches: 'imperial',
+    us: 'imperial',
+    metric: 'metric',
+    metres: 'metric',
+    meters: 'metric',
+    mm: 'metric',
+  }),
+  decimal: words('The decimal mark: point or comma', 'comma', SETTING_EXPECTED.decimal, {
+    '.': '.',
+    point: '.',
+    dot: '.',
+    ',': ',',
+    comma: ',',
+  }),
+  currency: text(
+    { summary: 'The currency of a price without a sign: a code such as EUR', example: 'EUR', standard: AS_IT_IS },
+    (typed, { option }): Read<string> => {
+      const word = typed.trim();
+      if (word === AS_IT_IS || isClear(word.toLowerCase())) return read(word === AS_IT_IS ? word : CLEAR);
+      const code = SIGNS.get(word) ?? word.toUpperCase();
+      return /^[A-Z]{3}$/.test(code)
+        ? read(code)
+        : unread(settingUnread(option, typed, SETTING_EXPECTED.currency, 'EUR'));
+    },
+  ),
+  country: text(
+    {
+      summary: 'Where the home is: US, Canada, UK, Australia or another; its years for old floors and paint',
+      example: 'UK',
+      standard: AS_IT_IS,
+    },
+    (typed, reading): Read<string> => {
+      const word = typed.trim().toLowerCase();
+      if (word === AS_IT_IS || isClear(word)) return read(isClear(word) ? CLEAR : word);
+      const country = readCountry(typed, reading);
+      return country.ok && country.value === undefined
+        ? unread(settingUnread(reading.option, typed, SETTING_EXPECTED.country, 'UK'))
+        : (country as Read<string>);
+    },
+  ),
+  mistakes: standard('Planks on top for mistakes', '5 %'),
+  spares: standard('Planks on top to keep for repairs', '3'),
+  tax: standard('Sales tax', '8.25 %'),
+  rules: standard('Other standards, told as picks are: “gap: 3/8 in; stagger: 8 in”', 'gap: 3/8 in', 'any'),
+};
+
+export type SettingsAsk = { readonly [O in keyof typeof settingsOptions]: string };
+
+// Settings told: what they make of those before, and how they are shown.
+
+interface Settled {
+  readonly apply: (before: Settings) => Settings;
+  readonly said: readonly string[];
+  readonly notes: readonly string[];
+}
+
+const HABITS = ['units', 'decimal', 'currency'] as const;
+/** What is set by a word of its own. */
+const WORDS = [...HABITS, 'country'] as const;
+const STANDARDS = ['mistakes', 'spares', 'tax'] as const;
+
+/** What an ask makes of the settings. */
+export function settled(ask: SettingsAsk, context: Context): Settled | { readonly problem: Problem } {
+  const said: string[] = [];
+  const words = WORDS.filter((name) => ask[name] !== AS_IT_IS);
+  for (const name of words)
+    said.push(ask[name] === CLEAR ? SETTINGS.cleared(name) : SETTINGS.set(name, shown(name, ask[name])));
+  const cleared = STANDARDS.filter((name) => ask[name] === CLEAR);
+  const named = STANDARDS.filter((name) => ![AS_IT_IS, CLEAR].includes(ask[name])).map(
+    (name) => `${name}: ${ask[name]}`,
+  );
+  const rules = [AS_IT_IS, CLEAR].includes(ask.rules) ? [] : [ask.rules];
+  const told = [...named, ...rules].join(', ');
+  const picks = told === '' ? { set: [], clear: [], notes: [] } : picksSaid(told, context);
+  if ('problem' in picks) return { problem: { ...picks.problem, fix: fixFor(picks.problem.fix) } };
+  said.push(...[...cleared, ...picks.clear].map(SETTINGS.cleared));
+  said.push(...picks.set.map(([name, text]) => SETTINGS.set(name, text)));
+  if (ask.rules === CLEAR) said.push(SETTINGS.cleared('rules'));
+  const apply = (before: Settings): Settings => {
+    const { standards, ...others } = before;
+    const gone: readonly string[] = [...cleared, ...picks.clear];
+    const kept = Object.entries(standards).filter(
+      ([name]) => !gone.includes(name) && (ask.rules !== CLEAR || STANDARDS.some((one) => one === name)),
+    );
+    const set = words.filter((name) => ask[name] !== CLEAR).map((name) => [name, ask[name]]);
+    const same = Object.entries(others).filter(([name]) => !words.some((one) => one === name));
+    return { ...Object.fromEntries([...same, ...set]), standards: Object.fromEntries([...kept, ...picks.set]) };
+  };
+  return { apply, said, notes: picks.notes };
+}
+
+/** The mended pick as a setting. */
+function fixFor(fix: string | undefined): string | undefined {
+  const pick = /^project pick (?<pick>(?<name>[\w-]+): .+)$/.exec(fix ?? '')?.groups;
+  if (!pick) return undefined;
+  const standard = STANDARDS.some((name) => name === pick.name);
+  return `project settings ${standard ? '' : 'rules: '}${pick.pick}`;
+}
+
+/** The settings as facts, with what the platform gives where none are told; `habits` hold those of `before`. */
+export function settingFacts(
+  settings: Settings | undefined,
+  before: Settings | undefined,
+  habits: Habits,
+): readonly Fact[] {
+  const standards = Object.entries(settings?.standards ?? {});
+  return [
+    ...HABITS.map((name) => {
+      const own = settings?.[name];
+      if (own !== undefined) return { label: name, value: shown(name, own) };
+      const untold = before?.[name] === undefined ? SETTINGS.ofPlatform(shown(name, habits[name])) : SETTINGS.notSet;
+      return { label: name, value: untold };
+    }),
+    {
+      label: 'country',
+      value: settings?.country === undefined ? SETTINGS.noCountry : shown('country', settings.country),
+    },
+    ...standards.map(([label, value]) => ({ label, value })),
+  ];
+}
+
+function shown(name: (typeof WORDS)[number], value: string): string {
+  if (name === 'country') return Object.hasOwn(COUNTRY_NAMES, value) ? COUNTRY_NAMES[value as Country] : value;
+  return name === 'decimal' ? SETTINGS.names[value === ',' ? ',' : '.'] : value;
+}
 
 export default defineCommand({
   group: 'project',

@@ -1,10 +1,341 @@
 /** `project share`: gives somebody what they need of a project and nothing else; what is shared; changing and stopping it. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import type { Desk } from '../../src/accounts/account-access.ts';
+import { accountKey } from '../../src/accounts/asker.ts';
+import type { Offer, ShareChange, Sharing } from '../../src/accounts/sharing.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { hostZone } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
+import { oneLine } from '../../src/input/parse-label.ts';
 import { read } from '../../src/input/reading.ts';
-import { answerShare } from './parts/share.ts';
+import { readSharing, type ToldShare } from '../../src/language/old/sharing-said.ts';
+import type { Project } from '../../src/project/project.ts';
+import { DAY, LIMITS } from '../../src/project/project-limits.ts';
+import { type Helping, isOver, type Share, type Shared } from '../../src/project/shares.ts';
+import type { Problem } from '../../src/reply/reply.ts';
+import { LINK, SHARE, SHARE_PROBLEMS, sayHelper, sayShared } from '../../src/text/sharing-text.ts';
+import { doneOr, inProject, noneInUse, problem, projectReply } from './project-command.ts';
+import { givenReply, listReply, ownShareReply, sayEnd } from './share-list.ts';
+
+// A code by which somebody on any platform comes to what is shared.
+
+/** Makes the code; nothing is shared until somebody types it. */
+export async function codeGiven(
+  offer: Omit<Offer, 'to'>,
+  notes: readonly string[],
+  desk: Desk,
+  context: Context,
+): Promise<Outcome> {
+  const project = await desk.inUse();
+  if (!project) return problem(await noneInUse(context, desk));
+  const { code } = await desk.links().makeFor(project.id, offer);
+  const what = sayShared(offer);
+  const reply = projectReply(context, {
+    headline: LINK.helperCode(what, project.name),
+    blocks: [
+      {
+        kind: 'facts',
+        facts: [
+          { label: LINK.code, value: code },
+          { label: LINK.helperTypes, value: `project link ${code}` },
+          { label: SHARE.sees, value: SHARE.shows(what, SHARE.partShows[offer.what]) },
+          { label: SHARE.may, value: SHARE.mays[offer.role] },
+          { label: SHARE.ends, value: sayEnd(offer) },
+        ],
+      },
+      { kind: 'text', text: LINK.helperHow },
+    ],
+    assumed: notes,
+    actions: [{ label: SHARE.show, ask: 'project share' }],
+  });
+  return { ...reply, once: [code] };
+}
+
+// What is told of a share, made whole: the usual where nothing is told, and what is wrong with it.
+
+/** Days that a link lasts where nothing is told, and at most. */
+const LINK_DAYS = 14;
+const MOST_LINK_DAYS = 180;
+
+/** What helpers of a part do with it, where nothing is told. */
+const USUAL: Readonly<Record<Shared, Helping>> = {
+  project: 'look',
+  shopping: 'tick',
+  guide: 'look',
+  cuts: 'look',
+  tearout: 'look',
+  checklist: 'tick',
+};
+
+/** To whom: a link, a member, or whoever types a code. */
+export type CodeOffer = Omit<Offer, 'to'> & { readonly to: Offer['to'] | 'code' };
+
+type Offered = { readonly offer: CodeOffer; readonly notes: readonly string[] } | { readonly problem: Problem };
+
+/** An offer of what is told, or what is wrong with it. */
+export function offerOf(told: ToldShare, line: string, rooms: readonly string[], context: Context): Offered {
+  const { what, room, rest } = told;
+  if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line, offerLine('shopping', told)) };
+  if (rest !== '') return { problem: restProblem(what, told, line, rooms) };
+  const name = told.label === undefined ? undefined : oneLine(told.label);
+  if (name?.startsWith('@')) return { problem: memberProblem(name, what, context) };
+  const account = typeof told.to === 'object' ? accountOf(told.to.member, context) : undefined;
+  if (typeof told.to === 'object' && account === undefined) return { problem: memberProblem(line, what, context) };
+  const now = context.now();
+  const link = account === undefined && told.to !== 'code';
+  const usual = link ? now + LINK_DAYS * DAY : undefined;
+  const until = told.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : (told.until ?? usual);
+  const role = told.role ?? USUAL[what];
+  const share = { what, role, ...(room !== undefined && { room }), ...(until !== undefined && { until }) };
+  const plain = offerLine(what, told.to === undefined ? {} : { to: told.to });
+  const named = name === undefined ? {} : { label: name };
+  const wrong = flawOf({ ...share, ...named }, { link, line, plain, part: plain, now });
+  if (wrong) return { problem: wrong };
+  const to = account !== undefined ? { account } : told.to === 'code' ? 'code' : 'link';
+  return {
+    offer: { ...share, ...(name !== undefined && { label: name }), to },
+    notes:
+      to === 'link' && name !== undefined && told.to === undefined && inChat(context) ? [SHARE.labelled(name)] : [],
+  };
+}
+
+/** What changes of a share, or what is wrong with it. */
+export function changeOf(
+  share: Share,
+  told: ToldShare,
+  line: string,
+  context: Context,
+): { readonly change: ShareChange } | { readonly problem: Problem } {
+  const link = 'link' in share.with;
+  const now = context.now();
+  const label = told.label === undefined ? undefined : oneLine(told.label);
+  const plain = `project share ${share.id}`;
+  if (told.rest !== '') return { problem: SHARE_PROBLEMS.unread(line, told.rest, 'project share') };
+  const until = told.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : told.until;
+  const change = {
+    ...((told.what ?? told.room) !== undefined && { what: told.what ?? share.what, room: told.room }),
+    ...(told.role && { role: told.role }),
+    ...(told.until !== undefined && { until }),
+    ...(label !== undefined && { label }),
+  };
+  if (Object.keys(change).length === 0) return { problem: SHARE_PROBLEMS.nothing(line) };
+  const after = { ...share, ...change };
+  const wrong = flawOf(after, { link, line, plain, part: `${plain} ${PLAIN[after.what]}`, now });
+  return wrong ? { problem: wrong } : { change };
+}
+
+function restProblem(what: Shared, told: ToldShare, line: string, rooms: readonly string[]): Problem {
+  const { rest } = told;
+  if (what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.unread(line, rest, offerLine(what, told));
+  const [first] = rooms;
+  return SHARE_PROBLEMS.room(
+    line,
+    rest,
+    rooms,
+    first === undefined ? 'project room bedroom 12 x 14 ft' : offerLine(what, told, first),
+  );
+}
+
+/** The line that shares a part as told, as far as it was read. */
+function offerLine(what: Shared, { to, role, label }: Partial<ToldShare>, room?: string): string {
+  return [
+    `project share ${PLAIN[what]}${room === undefined ? '' : ` of ${room}`}`,
+    ...(to === undefined ? [] : [`with: ${typeof to === 'string' ? to : to.member}`]),
+    ...(role === undefined ? [] : [`may: ${role}`]),
+    ...(label === undefined || /[,;:]/.test(label) ? [] : [`name: ${label}`]),
+  ].join(', ');
+}
+
+type Flawed = Pick<Share, 'what' | 'role'> & {
+  readonly room?: string | undefined;
+  readonly until?: number | undefined;
+  readonly label?: string | undefined;
+};
+
+/** Each part as it is typed. */
+const PLAIN: Readonly<Record<Shared, string>> = {
+  project: 'whole project',
+  shopping: 'shopping list',
+  guide: 'laying guide',
+  cuts: 'cut list',
+  tearout: 'tear-out',
+  checklist: 'checklist',
+};
+
+/** What was told, and how it begins when it is told again: the share alone, and with its part. */
+interface Telling {
+  readonly link: boolean;
+  readonly line: string;
+  readonly plain: string;
+  readonly part: string;
+  readonly now: number;
+}
+
+function flawOf(
+  { what, role, room, until, label }: Flawed,
+  { link, line, plain, part, now }: Telling,
+): Problem | undefined {
+  const fits = label === undefined || (label !== '' && label.length <= LIMITS.label);
+  const named = label === undefined || !fits || /[,;:]/.test(label) ? '' : `, name: ${label}`;
+  if (room !== undefined && what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.ofRoom(line, `${part}${named}`);
+  if (what === 'shopping' && role === 'measure') return SHARE_PROBLEMS.measure(line, `${plain}, may: tick${named}`);
+  if (until !== undefined && until <= now)
+    return SHARE_PROBLEMS.past(line, `${plain}, may: ${role}, for: 3 days${named}`);
+  if (link && until !== undefined && until > now + (MOST_LINK_DAYS + 1) * DAY)
+    return SHARE_PROBLEMS.tooLong(line, MOST_LINK_DAYS, `${plain}, may: ${role}, for: ${MOST_LINK_DAYS} days${named}`);
+  return fits ? undefined : SHARE_PROBLEMS.label(line, LIMITS.label, `${plain}, name: Sam`);
+}
+
+/** The key of a member's account in the asker's own workspace; undefined where there are no members, or it is none. */
+export function accountOf(text: string, { asker }: Context): string | undefined {
+  const id = /^(?:<@!?)?([A-Z0-9]{5,24})(?:\|[^<>]*)?>?$/.exec(text.trim())?.[1];
+  if (id === undefined) return undefined;
+  const fits =
+    asker.platform === 'discord' ? /^\d{17,20}$/ : asker.platform === 'slack' ? /^[UW][A-Z0-9]{7,}$/ : undefined;
+  return fits?.test(id) ? accountKey({ ...asker, id }) : undefined;
+}
+
+/** Whether there are members to share with. */
+function inChat({ asker }: Pick<Context, 'asker'>): boolean {
+  return asker.platform === 'discord' || asker.platform === 'slack';
+}
+
+function memberProblem(got: string, what: Shared, { asker }: Context): Problem {
+  const fix = `project share ${PLAIN[what]}`;
+  return (inChat({ asker }) ? SHARE_PROBLEMS.member : SHARE_PROBLEMS.noMembers)(got, fix);
+}
+
+// From what is told of sharing to what is shared: given, listed, changed, stopped, left.
+
+/** What a line of sharing comes to, for the owner of the project in use or for whoever it is shared with. */
+export function answerShare(line: string, context: Context): Promise<Outcome> {
+  return inProject(context, async (project, desk) => {
+    const { sharing } = desk;
+    const mine = await desk.share();
+    const rooms = project.rooms.map(({ name }) => name);
+    const told = readSharing(line, rooms, context.now(), hostZone());
+    if (!sharing || (mine && told.do === 'list'))
+      return mine ? ownShareReply(project, mine, context) : problem(SHARE_PROBLEMS.notYours(line));
+    if (mine)
+      return told.do === 'leave' || told.do === 'stop'
+        ? left(project, sharing, context)
+        : problem(SHARE_PROBLEMS.notYours(line));
+    if (told.do === 'leave') return problem(SHARE_PROBLEMS.own(line));
+    if (told.do === 'list') return listReply(project, context);
+    if (told.do === 'stop') return stopped(told.which, project, sharing, context);
+    if (told.do === 'change') return changed(told.id, told.told, line, project, sharing, context);
+    const offer = offerOf(told.told, line, rooms, context);
+    if ('problem' in offer) return problem(offer.problem);
+    return given(offer.offer, offer.notes, line, desk, sharing, context);
+  });
+}
+
+async function given(
+  { to, ...offer }: CodeOffer,
+  notes: readonly string[],
+  line: string,
+  desk: Desk,
+  sharing: Sharing,
+  context: Context,
+): Promise<Outcome> {
+  if (to === 'code') return codeGiven(offer, notes, desk, context);
+  if (to === 'link' && context.address === undefined) return problem(SHARE_PROBLEMS.noAddress(line));
+  const done = await sharing.give({ ...offer, to });
+  if (done.ok) return givenReply(done, notes, context);
+  switch (done.why) {
+    case 'self':
+      return problem(SHARE_PROBLEMS.self(line));
+    case 'crowded':
+      return problem(SHARE_PROBLEMS.crowded(line));
+    case 'full':
+      return problem(SHARE_PROBLEMS.full(line, (await desk.inUse())?.shares.length ?? 0));
+    default:
+      return doneOr(context, { ok: false, why: done.why }, () => problem(SHARE_PROBLEMS.notYours(line)));
+  }
+}
+
+async function changed(
+  id: string,
+  told: Parameters<typeof changeOf>[1],
+  line: string,
+  project: Project,
+  sharing: Sharing,
+  context: Context,
+): Promise<Outcome> {
+  const share = live(project, context).find((one) => one.id === id);
+  if (!share) return problem(SHARE_PROBLEMS.unknown(line, live(project, context).map(named)));
+  const change = changeOf(share, told, line, context);
+  if ('problem' in change) return problem(change.problem);
+  const done = await sharing.change([id], change.change);
+  return doneOr(context, done, ([after], now) =>
+    after
+      ? { ...listReply(now, context), headline: SHARE.changed(sayHelper(after), sayShared(after), sayEnd(after)) }
+      : problem(SHARE_PROBLEMS.unknown(line, live(now, context).map(named))),
+  );
+}
+
+async function stopped(which: string, project: Project, sharing: Sharing, context: Context): Promise<Outcome> {
+  const shares = live(project, context);
+  const meant = await sharesMeant(which, shares, sharing, context);
+  if (meant.length === 0) return problem(SHARE_PROBLEMS.unknown(which, shares.map(named)));
+  const done = await sharing.stop(meant.map(({ id }) => id));
+  return doneOr(context, done, (gone, now) => ({
+    ...listReply(now, context),
+    headline: SHARE.stopped((gone.length > 0 ? gone : meant).map(named)),
+  }));
+}
+
+/** Shares by number, by name, by what was shared, by whom, by their link, or all of them. */
+async function sharesMeant(
+  which: string,
+  shares: readonly Share[],
+  sharing: Sharing,
+  context: Context,
+): Promise<readonly Share[]> {
+  const text = which
+    .replace(/^(?:sharing )?(?:with |of |to |for |the |my |share |no\.? |number |#)*/i, '')
+    .replace(/(?<![.!])[.!]+$/, '')
+    .trim();
+  if (text === '' || /^(?:all|everything|everyone|everybody|it|it all|that|this|project|sharing)$/i.test(text))
+    return shares;
+  if (/^\d+(?:\s*(?:[,;&]|and)\s*\d+|\s+\d+)*$/i.test(text)) {
+    const ids = text.match(/\d+/g) ?? [];
+    return shares.filter(({ id }) => ids.some((one) => String(Number(one)) === id));
+  }
+  const account = accountOf(text, context);
+  const person = account === undefined ? undefined : await sharing.personAt(account);
+  if (account !== undefined) return shares.filter(({ with: who }) => 'person' in who && who.person === person);
+  const same = (one: string): boolean => one.toLowerCase() === text.toLowerCase();
+  const called = shares.filter((one) => same(sayHelper(one)));
+  if (called.length > 0) return called;
+  const links = shares.filter(({ with: who }) => 'link' in who);
+  // Of several, “the link” is none in particular.
+  if (/^link$/i.test(text)) return links.length === 1 ? links : [];
+  if (/^(?:all )?links$/i.test(text)) return links;
+  const told = readSharing(
+    text,
+    shares.flatMap(({ room }) => room ?? []),
+    context.now(),
+    hostZone(),
+  );
+  if (told.do !== 'give' || told.told.what === undefined || told.told.rest !== '') return [];
+  const { what, room } = told.told;
+  return shares.filter((one) => one.what === what && (room === undefined || one.room === room));
+}
+
+async function left(project: Project, sharing: Sharing, context: Context): Promise<Outcome> {
+  await sharing.leave(project.id);
+  return projectReply(context, { headline: SHARE.left(project.name) });
+}
+
+function live({ shares }: Project, context: Context): readonly Share[] {
+  return shares.filter((one) => !isOver(one, context.now()));
+}
+
+function named(share: Share): string {
+  return `${share.id} (${sayHelper(share)}: ${sayShared(share)})`;
+}
 
 const NONE = 'none';
 

@@ -1,10 +1,380 @@
 /** `project shopping`: everything to buy for the whole job, what of it is bought, and what can go back. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import { type Context, defineCommand, type Outcome, type Problems } from '../../src/chat/command.ts';
+import { sayMoney } from '../../src/input/format.ts';
+import { thingsNamed } from '../../src/input/item-named.ts';
 import { choice, text } from '../../src/input/options.ts';
-import { read } from '../../src/input/reading.ts';
-import { answerShopping } from './parts/shopping.ts';
+import { type Habits, read } from '../../src/input/reading.ts';
+import { readPurchases, type ToldPurchase } from '../../src/language/old/bought.ts';
+import type { Tally } from '../../src/project/needs.ts';
+import type { Project } from '../../src/project/project.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
+import {
+  type Bought,
+  buy,
+  giveBack,
+  lastTick,
+  lotsOf,
+  MOST_BOUGHT,
+  open,
+  type Shopping,
+  unbuyAll,
+  untick,
+} from '../../src/project/purchases.ts';
+import type { Caution, Problem, Result } from '../../src/reply/reply.ts';
+import { tooMany } from '../../src/text/project-text.ts';
+import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../src/text/shopping-text.ts';
+import { cents, roundUp } from '../../src/units/length.ts';
+import { changeHere, projectHere, TAKE_BACK } from './project-command.ts';
+import { type SavedElse, savedElse, savedToday } from './saved-today.ts';
+import { costsOf, type Grouping, listActions, listBlocks, openBlocks, sayAmount, typeable } from './shopping-list.ts';
+import { type Listed, listOf, talliesOf } from './shopping-needs.ts';
+
+// Purchases told, matched to the list: what changes, in words, or the Problems where it is not plain: their
+// fix stands for the purchase alone.
+
+/** One change of what is bought, pure, and how it is said. */
+export interface Tick {
+  readonly said: string;
+  readonly assumed?: string;
+  change(shopping: Shopping): Shopping;
+}
+
+type Ticks = { readonly ticks: readonly Tick[] } | { readonly problem: Problem };
+
+/** What is bought by now, and when and how the telling is told. */
+interface TickedList {
+  readonly shopping: Shopping;
+  readonly habits: Habits;
+  /** Milliseconds since 1970. */
+  readonly at: number;
+}
+
+/** All that one purchase told comes to: for “all paint” everything of that name that is left. */
+export function ticksOf(told: ToldPurchase, tallies: readonly Tally[], list: TickedList): Ticks {
+  const { shopping, habits, at } = list;
+  const things = thingsMeant(told, tallies);
+  if ('problem' in things) return things;
+  const ticks: Tick[] = [];
+  for (const thing of things.things) {
+    const made = told.deed === 'untick' ? untickOf(told, thing, shopping) : tickOf(told, thing, habits, at);
+    if ('problem' in made) return made;
+    ticks.push(made);
+  }
+  return { ticks };
+}
+
+/** Everything but the paint. */
+const EXCEPT = /^(?:but|except|besides|without|excluding)$/;
+
+function thingsMeant(
+  { deed, amount, words, text }: ToldPurchase,
+  tallies: readonly Tally[],
+): { readonly things: readonly Tally[] } | { readonly problem: Problem } {
+  const listed = deed === 'buy' ? tallies : tallies.filter(({ bought }) => bought > 0);
+  if (deed !== 'buy' && listed.length === 0) return { problem: SHOPPING_PROBLEMS.noneBought(text) };
+  const left = listed.filter((one) => one.left > 0);
+  if (words.length === 0 && amount.all && deed === 'buy' && left.length > 0) return { things: left };
+  const [besides, ...others] = words;
+  if (amount.all && deed === 'buy' && besides !== undefined && EXCEPT.test(besides)) {
+    const without = thingsNamed(others, left);
+    const rest = left.filter((one) => !without.includes(one));
+    if (others.length > 0 && without.length > 0 && rest.length > 0) return { things: rest };
+  }
+  const named = words.length === 0 ? listed : thingsNamed(words, listed);
+  const labels = (named.length > 0 ? named : listed).map(({ label }) => label);
+  const [first] = named.length > 0 ? named : left.length > 0 ? left : listed;
+  const figure = amount.figure === undefined ? 'all' : String(amount.figure);
+  const fix = first ? `${figure} ${typeable(first.label)}` : 'everything';
+  if (named.length === 0) return { problem: SHOPPING_PROBLEMS.notListed(text, labels, fix) };
+  const wanted = deed === 'buy' ? named.filter((one) => one.left > 0) : named;
+  if (named.length === 1) return { things: named };
+  if (amount.all && words.length > 0) return { things: wanted.length > 0 ? wanted : named };
+  if (wanted.length === 1) return { things: wanted };
+  return { problem: SHOPPING_PROBLEMS.which(text, labels, first ? `${text} ${typeable(first.label)}` : fix) };
+}
+
+/** A tick is taken back alone: what was bought with its price or its lot is no tick, and stays. */
+function untickOf(
+  { text }: ToldPurchase,
+  { item, label, bought }: Tally,
+  shopping: Shopping,
+): Tick | { readonly problem: Problem } {
+  if (bought === 0) return { problem: SHOPPING_PROBLEMS.notBought(text, label) };
+  const last = lastTick(shopping, item);
+  if (!last) return { problem: SHOPPING_PROBLEMS.noTick(text, label, `not bought ${typeable(label)}`) };
+  return { said: SHOPPING.unticked(label), change: (now) => untick(now, last) };
+}
+
+function tickOf(told: ToldPurchase, thing: Tally, habits: Habits, at: number): Tick | { readonly problem: Problem } {
+  const { item, label } = thing;
+  if (told.deed === 'unbuy') return { said: SHOPPING.unbought(label), change: (shopping) => unbuyAll(shopping, item) };
+  if (told.deed !== 'buy' && thing.bought === 0) return { problem: SHOPPING_PROBLEMS.notBought(told.text, label) };
+  const much = muchOf(told, thing);
+  if ('problem' in much) return much;
+  const said = sayAmount(thing, much.packages ?? much.amount, habits);
+  if (told.deed === 'open') {
+    return { said: SHOPPING.opened(said, label), change: (shopping) => open(shopping, item, much.packages ?? 0) };
+  }
+  if (told.deed === 'return') {
+    // More than was bought cannot go back.
+    const all = thing.package ? Math.floor(thing.bought / thing.package.size) : thing.bought;
+    const back = much.amount > thing.bought ? sayAmount(thing, all, habits) : said;
+    return { said: SHOPPING.returned(back, label), change: (shopping) => giveBack(shopping, item, much.amount) };
+  }
+  const paid = paidOf(told, thing, much, habits);
+  const bought: Bought = {
+    item,
+    label,
+    stage: thing.stage,
+    unit: thing.unit,
+    amount: much.amount,
+    ...(thing.package && much.packages && { packages: { count: much.packages, ...thing.package } }),
+    ...(paid.cost && { cost: paid.cost }),
+    ...(told.lot !== undefined && { lot: told.lot }),
+    ...(told.payer && { payer: told.payer }),
+    at,
+  };
+  return {
+    said: SHOPPING.bought(said, label),
+    ...(paid.assumed !== undefined && { assumed: paid.assumed }),
+    change: (shopping) => buy(shopping, bought),
+  };
+}
+
+interface Much {
+  /** In the unit of the need. */
+  readonly amount: number;
+  readonly packages?: number;
+}
+
+/** More packages, or square feet, than a home takes: a slip has them. */
+const MOST_AT_ONCE = 100_000;
+
+/** Words for one of the things in a package, where a package holds several. */
+const PIECES = /^(?:planks?|boards?|screws?|nails?|pieces?)$/;
+
+function muchOf({ deed, amount, words, text }: ToldPurchase, thing: Tally): Much | { readonly problem: Problem } {
+  const { package: sold, unit, left, bought, label } = thing;
+  const all = `all ${typeable(label)}`;
+  if (amount.figure === undefined) {
+    if (deed !== 'buy') return { amount: bought, ...(sold && { packages: roundUp(bought / sold.size) }) };
+    if (left === 0) return { problem: SHOPPING_PROBLEMS.bought(text, label, `1 ${typeable(label)}`) };
+    if (!sold) return { amount: left };
+    return { amount: left * sold.size, packages: left };
+  }
+  if (amount.figure > MOST_AT_ONCE) return { problem: SHOPPING_PROBLEMS.tooMuch(text, MOST_AT_ONCE, all) };
+  if (amount.unit !== undefined) {
+    if (amount.unit !== unit) return { problem: SHOPPING_PROBLEMS.measure(text, label, all) };
+    return whole(amount.figure * (amount.each ?? 1), sold?.size);
+  }
+  if (!sold) {
+    return unit === 'count' ? { amount: amount.figure } : { problem: SHOPPING_PROBLEMS.measure(text, label, all) };
+  }
+  if (
+    sold.size !== 1 &&
+    unit === 'count' &&
+    words.some((word) => PIECES.test(word)) &&
+    !namesPackage(words, sold.label)
+  ) {
+    return whole(amount.figure, sold.size);
+  }
+  if (!Number.isInteger(amount.figure)) return { problem: SHOPPING_PROBLEMS.whole(text, all) };
+  return { amount: amount.figure * sold.size, packages: amount.figure };
+}
+
+function whole(amount: number, size: number | undefined): Much {
+  const packages = size === undefined ? 0 : Math.round(amount / size);
+  const even = size !== undefined && packages > 0 && Math.abs(packages * size - amount) < 1e-6 * amount;
+  return { amount, ...(even && { packages }) };
+}
+
+function namesPackage(words: readonly string[], label: string): boolean {
+  return words.some(
+    (word) => /^(?:cartons?|box|boxes|cases?|packs?)$/.test(word) || label.startsWith(word.replace(/s$/, '')),
+  );
+}
+
+interface Paid {
+  readonly cost?: { readonly cents: number; readonly currency: string };
+  readonly assumed?: string;
+}
+
+/** What was paid for all of it: a price told neither for one nor for all is the nearer to the price known. */
+function paidOf({ price, priceOf }: ToldPurchase, thing: Tally, much: Much, habits: Habits): Paid {
+  if (!price) return {};
+  const count = much.packages ?? (thing.unit === 'count' && !thing.package ? much.amount : 1);
+  const said = sayMoney(price.cents, price.currency, habits);
+  const known = thing.price?.cents;
+  const near = (of: number): number => Math.abs(Math.log(of / (known ?? of)));
+  const each =
+    priceOf === undefined ? known === undefined || near(price.cents) <= near(price.cents / count) : priceOf === 'each';
+  const told = priceOf !== undefined || count === 1;
+  const cost = { cents: Math.round(each ? price.cents * count : price.cents), currency: price.currency };
+  return { cost, ...(!told && { assumed: (each ? SHOPPING.each : SHOPPING.total)(said, thing.label) }) };
+}
+
+// From what is told of shopping to the list: shown, or ticked off first.
+
+export interface ShoppingAsk {
+  readonly do: string;
+  readonly by: Grouping;
+}
+
+/** Result data of kind `shopping`: amounts in the unit of the need, money in cents, tax included. */
+interface ShoppingResult extends Result {
+  readonly kind: 'shopping';
+  readonly lines: readonly {
+    readonly item: string;
+    readonly label: string;
+    readonly stage: string;
+    readonly unit: string;
+    readonly amount: number;
+    readonly count?: number;
+    readonly bought: number;
+    readonly left: number;
+    readonly back: number;
+  }[];
+  readonly leftCents: number;
+  readonly paidCents: number;
+}
+
+/** Commands whose answers are bought. */
+const ON_LISTS = [
+  'floor planks',
+  'prep tearout',
+  'prep squeaks',
+  'prep patch',
+  'prep level',
+  'trim list',
+  'trim reset',
+  'trim edges',
+  'trim finish',
+];
+
+/** Ways to ask for the list itself. */
+const LIST =
+  /^(?:the )?(?:list|show(?: list)?|what(?:'s|’s| is) left(?: to buy)?|left(?: to buy)?|all|everything)?(?: ?by (?:aisles?|stages?))?$/i;
+
+/** `handedOn`: to be read by others than the asker, who saved none of the answers. */
+export async function answerShopping(
+  ask: ShoppingAsk,
+  context: Context,
+  { handedOn = false }: { readonly handedOn?: boolean } = {},
+): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  const byAisle = /(?<![a-z])aisles?(?![a-z])/i.test(ask.do);
+  const by = byAisle ? 'aisle' : ask.by;
+  const listed = await listOf(project, context);
+  if (LIST.test(ask.do)) {
+    const saved = handedOn || (await context.desk?.share()) ? [] : await savedToday(project, context, ON_LISTS);
+    return replyOf(project, listed, by, context, [], savedElse(saved));
+  }
+  const told = readPurchases(ask.do, { option: 'do', habits: context.habits, note: () => undefined });
+  if (!told || told.length === 0) return { problems: [SHOPPING_PROBLEMS.unread(ask.do)] };
+  if (talliesOf(listed, project).length === 0)
+    return { problems: [SHOPPING_PROBLEMS.nothingListed(ask.do, (await context.desk?.last()) !== undefined)] };
+  const made = ticked(told, project, listed, ask.do, context);
+  if ('problems' in made) return made;
+  // Another may have bought some of it meanwhile: what is left is judged by the project as it is then.
+  const done = await changeHere<Ticked>(context, 'tick', (now) => {
+    const result = ticked(told, now, listed, ask.do, context);
+    if ('problems' in result) return { result };
+    const said = result.ticks.map((tick) => tick.said).join(' ');
+    return {
+      parts: { shopping: result.ticks.reduce((before, tick) => tick.change(before), now.shopping) },
+      said: SHOPPING.said(said).slice(0, LIMITS.note),
+      result,
+    };
+  });
+  if ('problems' in done) return done;
+  if ('problems' in done.result) return done.result;
+  return replyOf(done.project, listed, by, context, done.result.ticks);
+}
+
+type Ticked = { readonly ticks: readonly Tick[] } | Problems;
+
+/** What all that is told comes to, by what of the list is left. */
+function ticked(
+  told: readonly ToldPurchase[],
+  project: Project,
+  listed: Listed,
+  line: string,
+  { habits, now }: Context,
+): Ticked {
+  const tallies = talliesOf(listed, project);
+  const ticks: Tick[] = [];
+  for (const one of told) {
+    const made = ticksOf(one, tallies, { shopping: project.shopping, habits, at: now() });
+    if ('problem' in made) return { problems: [mended(made.problem, one.text, line)] };
+    ticks.push(...made.ticks);
+  }
+  if (project.shopping.bought.length + ticks.length > MOST_BOUGHT) {
+    return { problems: [tooMany('purchases', MOST_BOUGHT, 'project shopping')] };
+  }
+  return { ticks };
+}
+
+function replyOf(
+  project: Project,
+  listed: Listed,
+  by: Grouping,
+  context: Context,
+  ticks: readonly Tick[],
+  saved: SavedElse | undefined = undefined,
+): Outcome {
+  const { habits } = context;
+  const tallies = talliesOf(listed, project);
+  const { currency, left, unpriced, paid, things } = costsOf(tallies, project.shopping, habits);
+  const cost = left > 0 ? sayMoney(cents(left), currency, habits) : undefined;
+  const list = tallies.length === 0 ? SHOPPING.nothing : SHOPPING.headline(things, cost, unpriced);
+  const data: ShoppingResult = {
+    kind: 'shopping',
+    lines: tallies.map(({ item, label, stage, unit, amount, count, bought, left: more, back }) => ({
+      item,
+      label,
+      stage,
+      unit,
+      amount,
+      ...(count !== undefined && { count }),
+      bought,
+      left: more,
+      back,
+    })),
+    leftCents: left,
+    paidCents: paid,
+  };
+  return {
+    headline: [...ticks.map(({ said }) => said), list].join(' '),
+    blocks: [...listBlocks(tallies, project.shopping, by, habits), ...openBlocks(listed)],
+    assumed: [
+      ...(saved ? [saved.line] : []),
+      ...context.assumed,
+      ...ticks.flatMap(({ assumed }) => (assumed === undefined ? [] : [assumed])),
+    ],
+    cautions: [...lotCautions(project), ...listed.cautions],
+    sources: [],
+    actions: [...(ticks.length > 0 ? [TAKE_BACK] : []), ...listActions(tallies, by), ...(saved?.actions ?? [])],
+    audience: 'asker',
+    data,
+  };
+}
+
+/** A problem of one purchase, its fix the whole line with that purchase mended. */
+function mended(problem: Problem, purchase: string, line: string): Problem {
+  const { fix } = problem;
+  return fix === undefined || fix === WHOLE_LIST ? problem : { ...problem, fix: line.replace(purchase, () => fix) };
+}
+
+function lotCautions({ shopping }: Project): readonly Caution[] {
+  const items = new Map(shopping.bought.map(({ item, label }) => [item, label]));
+  return [...items].flatMap(([item, label]) => {
+    const lots = lotsOf(shopping, item);
+    return lots.length > 1 ? [{ topic: `mixed-lots ${item}`, text: mixedLots(label, lots) }] : [];
+  });
+}
 
 export default defineCommand({
   group: 'project',

@@ -3,12 +3,18 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { isPart } from '../../src/project/share-scope.ts';
-import { atDesk, noneInUse, problem } from './parts/at-desk.ts';
-import { ONE_IN_USE, projectNamed, projectOption } from './parts/named.ts';
-import { projectReply } from './parts/reply.ts';
-import { savedActions, savedLines, savedToday } from './parts/saved-today.ts';
-import { ownShareReply } from './parts/share-say.ts';
-import { headlineOf, nextAsks, pageOf } from './parts/shown.ts';
+import {
+  atDesk,
+  noneInUse,
+  ONE_IN_USE,
+  problem,
+  projectNamed,
+  projectOption,
+  projectReply,
+} from './project-command.ts';
+import { headlineOf, nextAsks, pageOf } from './project-shown.ts';
+import { savedActions, savedLines, savedToday } from './saved-today.ts';
+import { ownShareReply } from './share-list.ts';
 
 export default defineCommand({
   group: 'project',

@@ -1,10 +1,321 @@
 /** `project spend`: what the job has cost and will cost, stage by stage, against its budget, and who pays. */
 
 import { z } from 'zod';
-import { defineCommand } from '../../src/chat/command.ts';
+import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { sayMoney, sayNumber } from '../../src/input/format.ts';
+import { thingsNamed } from '../../src/input/item-named.ts';
+import { hostZone, sayDay } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
-import { read } from '../../src/input/reading.ts';
-import { answerSpend } from './parts/spend.ts';
+import { type Habits, read } from '../../src/input/reading.ts';
+import { stageNamed } from '../../src/language/old/progress-said.ts';
+import { readMoney, type ToldMoney } from '../../src/language/old/spent.ts';
+import type { Tally } from '../../src/project/needs.ts';
+import type { Project } from '../../src/project/project.ts';
+import { currencyOf, LIMITS, PAYERS } from '../../src/project/project-limits.ts';
+import { type SpendSummary, summarise } from '../../src/project/spend-summary.ts';
+import {
+  addCover,
+  addEntry,
+  type Cover,
+  dropCovers,
+  MOST_ENTRIES,
+  removeEntry,
+  type Spend,
+  type SpendStage,
+  setBudget,
+} from '../../src/project/spending.ts';
+import type { Block, Result } from '../../src/reply/reply.ts';
+import { NEXT, noSuchPlace, tooMany } from '../../src/text/project-text.ts';
+import { SPEND, SPEND_PROBLEMS, STAGE_NAMES } from '../../src/text/shopping-text.ts';
+import { cents } from '../../src/units/length.ts';
+import { changeHere, projectHere, removeActions, TAKE_BACK } from './project-command.ts';
+import { listOf, talliesOf } from './shopping-needs.ts';
+
+// What a project costs, in words: a table by stage, the budget, who pays, and every entry.
+
+export function sayStage(stage: SpendStage): string {
+  return stage === 'tools' ? SPEND.tools : stage === 'other' ? SPEND.other : STAGE_NAMES[stage];
+}
+
+export function spendBlocks(
+  project: Project,
+  summary: SpendSummary,
+  currency: string,
+  habits: Habits,
+): readonly Block[] {
+  const money = (amount: number): string => sayMoney(cents(amount), currency, habits);
+  return [
+    ...budgetBlocks(summary, money, habits),
+    ...(summary.stages.length > 0
+      ? [
+          {
+            kind: 'table',
+            title: SPEND.stageTitle,
+            columns: SPEND.stageColumns,
+            rows: summary.stages.map(({ stage, estimate, spent, left }) => [
+              sayStage(stage),
+              estimate === 0 ? '' : money(estimate),
+              spent === 0 ? '' : money(spent),
+              left === 0 ? '' : money(left),
+            ]),
+          } as const,
+        ]
+      : []),
+    ...shareBlock(summary, money),
+    ...payerBlock(summary, money),
+    ...entryBlocks(project, habits),
+    ...otherBlock(project, currency, habits),
+    ...(summary.unpriced > 0 ? [{ kind: 'text', text: SPEND.unpriced(summary.unpriced) } as const] : []),
+  ];
+}
+
+function budgetBlocks(summary: SpendSummary, money: (amount: number) => string, habits: Habits): readonly Block[] {
+  const { budget, expected, spent, left, verdict } = summary;
+  if (budget === undefined) return [];
+  const over = expected - budget;
+  const facts: Block = {
+    kind: 'facts',
+    title: SPEND.budgetTitle,
+    facts: [
+      { label: SPEND.budget, value: money(budget) },
+      { label: SPEND.spent, value: money(spent) },
+      { label: SPEND.left, value: money(left) },
+      { label: SPEND.expected, value: money(expected) },
+      over > 0 ? { label: SPEND.over, value: money(over) } : { label: SPEND.room, value: money(-over) },
+    ],
+  };
+  const warning =
+    verdict === 'past'
+      ? SPEND.past(money(over))
+      : verdict === 'near'
+        ? SPEND.near(sayNumber(Math.floor((expected * 100) / budget), habits))
+        : undefined;
+  return [...(warning === undefined ? [] : [{ kind: 'text', text: warning } as const]), facts];
+}
+
+/** Who pays what of all that is expected: “you $250.00, insurer $1,500.00”. */
+export function sharesSaid(shares: NonNullable<SpendSummary['shares']>, money: (amount: number) => string): string {
+  return PAYERS.filter((payer) => payer === 'self' || shares[payer] !== 0)
+    .map((payer) => `${SPEND.payers[payer]} ${money(shares[payer])}`)
+    .join(', ');
+}
+
+function shareBlock({ shares }: SpendSummary, money: (amount: number) => string): readonly Block[] {
+  if (!shares) return [];
+  const facts = PAYERS.filter((payer) => payer === 'self' || shares[payer] !== 0).map((payer) => ({
+    label: SPEND.payers[payer],
+    value: money(shares[payer]),
+  }));
+  return [{ kind: 'facts', title: SPEND.sharesTitle, facts }];
+}
+
+/** Only where somebody else pays as well. */
+function payerBlock({ payers }: SpendSummary, money: (amount: number) => string): readonly Block[] {
+  if (PAYERS.every((payer) => payer === 'self' || payers[payer] === 0)) return [];
+  const facts = PAYERS.filter((payer) => payers[payer] !== 0).map((payer) => ({
+    label: SPEND.payers[payer],
+    value: money(payers[payer]),
+  }));
+  return [{ kind: 'facts', title: SPEND.payerTitle, facts }];
+}
+
+function entryBlocks({ spend, shopping }: Project, habits: Habits): readonly Block[] {
+  const zone = hostZone();
+  const say = (amount: number, of: string): string => sayMoney(cents(amount), of, habits);
+  const entries = spend.entries.map(({ what, cents: amount, currency, stage, payer, at }, i) => [
+    String(i + 1),
+    sayDay(at, zone),
+    what,
+    sayStage(stage),
+    say(amount, currency),
+    SPEND.payers[payer],
+  ]);
+  const bought = shopping.bought.flatMap(({ label, cost, payer = 'self', at }) =>
+    cost ? [[sayDay(at, zone), label, say(cost.cents, cost.currency), SPEND.payers[payer]]] : [],
+  );
+  return [
+    ...(entries.length > 0
+      ? [{ kind: 'table', title: SPEND.listTitle, columns: SPEND.listColumns, rows: entries } as const]
+      : []),
+    ...(bought.length > 0
+      ? [{ kind: 'table', title: SPEND.purchasesTitle, columns: SPEND.purchasesColumns, rows: bought } as const]
+      : []),
+  ];
+}
+
+/** Money in other currencies, currency by currency. */
+function otherBlock({ spend, shopping }: Project, currency: string, habits: Habits): readonly Block[] {
+  const all = [...spend.entries, ...shopping.bought.flatMap(({ cost }) => (cost ? [cost] : []))];
+  const sums = new Map<string, number>();
+  for (const one of all)
+    if (one.currency !== currency) sums.set(one.currency, (sums.get(one.currency) ?? 0) + one.cents);
+  const said = [...sums].map(([of, amount]) => sayMoney(cents(amount), of, habits));
+  return said.length > 0 ? [{ kind: 'text', text: SPEND.others(said) }] : [];
+}
+
+// From what is told of money to what the project costs: estimate against actual, budget, who pays.
+
+export interface SpendAsk {
+  readonly do: string;
+}
+
+/** Result data of kind `spend`: whole cents of the asker's currency. */
+interface SpendResult extends Result, SpendSummary {
+  readonly kind: 'spend';
+}
+
+const TOOLS =
+  /(?<![a-z])(?:saws?|drills?|nailers?|knives|knife|hammer|tools?|rent(?:al|ed)?|hire[d]?|vacuum|meter|pads|gloves|bar|scraper|mixer)(?![a-z])/i;
+/** What the old floor goes away in. */
+const HAULED =
+  /(?<![a-z])(?:dumpsters?|skips?|roll-?offs?|containers?|junk|haul(?:ing|er|age)?|dump fees?|landfill|disposal)(?![a-z])/i;
+const LONGEST_WHAT = 200;
+
+export async function answerSpend(ask: SpendAsk, context: Context): Promise<Outcome> {
+  const project = await projectHere(context);
+  if ('problems' in project) return project;
+  const notes: string[] = [];
+  const told = readMoney(ask.do, { option: 'do', habits: context.habits, note: (line) => notes.push(line) });
+  if (!told) return { problems: [SPEND_PROBLEMS.unread(ask.do)] };
+  const listed = await listOf(project, context);
+  const tallies = talliesOf(listed, project);
+  if (told.kind === 'show') return replyOf(project, tallies, '', notes, context);
+  const { entries } = project.spend;
+  if (told.kind === 'remove' && entries[told.place - 1] === undefined) {
+    return {
+      problems: [noSuchPlace(ask.do, entries.length, entries.length > 0 ? `remove ${entries.length}` : 'list')],
+    };
+  }
+  if ((told.kind === 'spent' || told.kind === 'refund') && entries.length >= MOST_ENTRIES) {
+    return { problems: [tooMany('entries', MOST_ENTRIES, 'project spend remove 1')] };
+  }
+  const made = madeOf(told, tallies, context);
+  const done = await changeHere(context, 'spend', ({ spend }) => {
+    const said = made.said(spend);
+    return { parts: { spend: made.change(spend) }, said: SPEND.said(said).slice(0, LIMITS.note), result: said };
+  });
+  if ('problems' in done) return done;
+  return replyOf(done.project, talliesOf(listed, done.project), done.result, [...notes, ...made.assumed], context);
+}
+
+interface MadeSpend {
+  said(spend: Spend): string;
+  change(spend: Spend): Spend;
+  readonly assumed: readonly string[];
+}
+
+function madeOf(told: Exclude<ToldMoney, { kind: 'show' }>, tallies: readonly Tally[], context: Context): MadeSpend {
+  const { habits } = context;
+  if (told.kind === 'budget') {
+    const { price } = told;
+    return {
+      said: () => (price ? SPEND.budgetSet(sayMoney(price.cents, price.currency, habits)) : SPEND.budgetGone),
+      change: (spend) => setBudget(spend, price && { cents: price.cents, currency: price.currency }),
+      assumed: [],
+    };
+  }
+  if (told.kind === 'remove') {
+    return {
+      said: ({ entries }) => SPEND.removed(entries[told.place - 1]?.what ?? String(told.place)),
+      change: (spend) => removeEntry(spend, told.place - 1),
+      assumed: [],
+    };
+  }
+  if (told.kind === 'cover') return coverOf(told, habits);
+  const { price, payer = 'self' } = told;
+  const stage = stageOf(told.what, tallies);
+  const what = told.what.slice(0, LONGEST_WHAT);
+  const amount = sayMoney(price.cents, price.currency, habits);
+  const say = told.kind === 'refund' ? SPEND.refunded : SPEND.added;
+  const entry = {
+    what: what === '' ? SPEND.untold : what,
+    cents: told.kind === 'refund' ? -price.cents : price.cents,
+    currency: price.currency,
+    stage,
+    payer,
+    at: context.now(),
+  };
+  return {
+    said: () => say(amount, what, SPEND.payers[payer]),
+    change: (spend) => addEntry(spend, entry),
+    assumed: [SPEND.stageTaken(sayStage(stage))],
+  };
+}
+
+function coverOf({ payer, of }: ToldMoney & { readonly kind: 'cover' }, habits: Habits): MadeSpend {
+  const who = SPEND.payers[payer];
+  if (of === 'nothing')
+    return { said: () => SPEND.coverGone(who), change: (spend) => dropCovers(spend, payer), assumed: [] };
+  const covers: readonly Cover[] =
+    'price' in of
+      ? [{ kind: 'amount', payer, cents: of.price.cents, currency: of.price.currency }]
+      : 'part' in of
+        ? [{ kind: 'part', payer, part: of.part }]
+        : of.stages.map((stage) => ({ kind: 'stage', payer, stage }));
+  const what =
+    'price' in of
+      ? sayMoney(of.price.cents, of.price.currency, habits)
+      : 'part' in of
+        ? `${sayNumber(of.part / 100, habits)} %`
+        : of.stages.map((stage) => sayStage(stage).toLowerCase()).join(', ');
+  return { said: () => SPEND.cover(who, what), change: (spend) => covers.reduce(addCover, spend), assumed: [] };
+}
+
+/** The stage that something is for: named, or that of the thing of the list it names; tools and the rest apart. */
+function stageOf(what: string, tallies: readonly Tally[]): SpendStage {
+  const words = what
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}-]+/u)
+    .filter((word) => word.length > 2);
+  const things = words.length === 0 ? [] : thingsNamed(words, tallies);
+  if (HAULED.test(what)) return 'tear-out';
+  if (TOOLS.test(what) && !/(?<![a-z])blades?(?![a-z])/i.test(what)) return 'tools';
+  const stages = new Set(things.map(({ stage }) => stage));
+  const [stage] = stages;
+  if (stage !== undefined && stages.size === 1) return stage;
+  if (/(?<![a-z])(?:adhesive|glue)(?![a-z])/i.test(what)) return 'subfloor';
+  return stageNamed(what) ?? 'other';
+}
+
+function replyOf(
+  project: Project,
+  tallies: readonly Tally[],
+  said: string,
+  notes: readonly string[],
+  context: Context,
+): Outcome {
+  const { habits } = context;
+  const { budget, entries } = project.spend;
+  const amounts = [
+    ...entries,
+    ...project.shopping.bought.flatMap(({ cost }) => cost ?? []),
+    ...tallies.flatMap(({ price }) => price ?? []),
+  ];
+  const currency = budget?.currency ?? currencyOf(amounts, habits.currency);
+  const summary = summarise(tallies, project.shopping, project.spend, currency);
+  const money = (amount: number): string => sayMoney(cents(amount), currency, habits);
+  const line = SPEND.headline(
+    money(summary.spent),
+    summary.left > 0 ? money(summary.expected) : undefined,
+    summary.budget === undefined ? undefined : money(summary.budget),
+    summary.shares && sharesSaid(summary.shares, money),
+  );
+  const data: SpendResult = { kind: 'spend', ...summary };
+  return {
+    headline: [said, line].filter((one) => one !== '').join(' '),
+    blocks: spendBlocks(project, summary, currency, habits),
+    assumed: [...context.assumed, ...notes],
+    cautions: [],
+    sources: [],
+    actions: [
+      ...(said === '' ? [] : [TAKE_BACK]),
+      ...(summary.left > 0 ? [{ label: NEXT.shopping, ask: 'project shopping' }] : []),
+      ...removeActions(entries.length, 'spend', SPEND.remove),
+    ],
+    audience: 'asker',
+    data,
+  };
+}
 
 export default defineCommand({
   group: 'project',

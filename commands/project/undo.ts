@@ -5,8 +5,7 @@ import { defineCommand } from '../../src/chat/command.ts';
 import { choice } from '../../src/input/options.ts';
 import { redone, undone } from '../../src/project/history.ts';
 import { NEXT, PROJECT, sayAgo } from '../../src/text/project-text.ts';
-import { doneOr, inProject } from './parts/at-desk.ts';
-import { projectReply } from './parts/reply.ts';
+import { doneOr, inProject, projectReply } from './project-command.ts';
 
 export default defineCommand({
   group: 'project',

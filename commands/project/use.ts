@@ -5,11 +5,9 @@ import { defineCommand } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { CHANGED, NEXT, PROJECT } from '../../src/text/project-text.ts';
-import { atDesk, problem } from './parts/at-desk.ts';
-import { projectNamed } from './parts/named.ts';
-import { projectReply } from './parts/reply.ts';
-import { ownShareReply } from './parts/share-say.ts';
-import { nextAsks } from './parts/shown.ts';
+import { atDesk, problem, projectNamed, projectReply } from './project-command.ts';
+import { nextAsks } from './project-shown.ts';
+import { ownShareReply } from './share-list.ts';
 
 export default defineCommand({
   group: 'project',

@@ -52,12 +52,12 @@ export const MADE_FROM_NAMES: readonly Placed[] = [
     flags: 'i',
   },
   {
-    file: 'commands/project/parts/pick-said.ts',
+    file: 'commands/project/pick-values.ts',
     source: '(?<=^|[\\s,;])(plank|under[- ]layment)\\s*[:=]',
     flags: 'giu',
   },
   {
-    file: 'commands/project/parts/pick-said.ts',
+    file: 'commands/project/pick-values.ts',
     source: '^(?:my |the )?(plank|under[- ]layment)(?: is| are)?\\s+(.+)$',
     flags: 'isu',
   },

@@ -1,8 +1,8 @@
 /** A job handed on in one message, and the pieces of the saw card against the trim that they are cut for. */
 
 import { describe, expect, test } from 'vitest';
-import { fitted, ONE_MESSAGE, textOf } from '../../commands/project/parts/handoff-fit.ts';
-import { sticksPieces } from '../../commands/project/parts/saw-trim.ts';
+import { fitted, ONE_MESSAGE, textOf } from '../../commands/project/handoff.ts';
+import { sticksPieces } from '../../commands/project/job-sheets.ts';
 import type { TrimResult } from '../../commands/trim/trim-results.ts';
 import { openDesk } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';

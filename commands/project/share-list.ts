@@ -1,15 +1,15 @@
 /** Shares in words: one that was given, all of a project, and one's own. */
 
-import type { Given } from '../../../src/accounts/sharing.ts';
-import type { Context } from '../../../src/chat/command.ts';
-import { hostZone, sayMoment } from '../../../src/input/moment.ts';
-import type { Project } from '../../../src/project/project.ts';
-import { shownBy } from '../../../src/project/share-scope.ts';
-import { isOver, type Share } from '../../../src/project/shares.ts';
-import type { Action, Fact, Reply, Result } from '../../../src/reply/reply.ts';
-import { NEXT, sayAgo } from '../../../src/text/project-text.ts';
-import { SHARE, sayHelper, sayShared } from '../../../src/text/sharing-text.ts';
-import { projectReply } from './reply.ts';
+import type { Given } from '../../src/accounts/sharing.ts';
+import type { Context } from '../../src/chat/command.ts';
+import { hostZone, sayMoment } from '../../src/input/moment.ts';
+import type { Project } from '../../src/project/project.ts';
+import { shownBy } from '../../src/project/share-scope.ts';
+import { isOver, type Share } from '../../src/project/shares.ts';
+import type { Action, Fact, Reply, Result } from '../../src/reply/reply.ts';
+import { NEXT, sayAgo } from '../../src/text/project-text.ts';
+import { SHARE, sayHelper, sayShared } from '../../src/text/sharing-text.ts';
+import { projectReply } from './project-command.ts';
 
 /** Result data of kind `share`: no ids of people, no hashes; the address of a link where one was made. */
 interface ShareResult extends Result {

@@ -1,19 +1,19 @@
 /** Where rooms stand, in words: a table of rooms, what to do next in each, what was left behind, waits that are over. */
 
-import { dueBlocks, dueIn } from '../../../src/chat/notifications.ts';
-import { sayMoment } from '../../../src/input/moment.ts';
-import type { Project } from '../../../src/project/project.ts';
-import { inScope, sameName } from '../../../src/project/project-room.ts';
+import { dueBlocks, dueIn } from '../../src/chat/notifications.ts';
+import { sayMoment } from '../../src/input/moment.ts';
+import type { Project } from '../../src/project/project.ts';
+import { inScope, sameName } from '../../src/project/project-room.ts';
 import {
   beforeLaying,
   isPast,
   progressOf,
   type RoomProgress,
   type StageProgress,
-} from '../../../src/project/room-progress.ts';
-import type { Action, Block } from '../../../src/reply/reply.ts';
-import { PROGRESS, STAGE_ITEMS } from '../../../src/text/progress-text.ts';
-import { SHARE, saySigned } from '../../../src/text/sharing-text.ts';
+} from '../../src/project/room-progress.ts';
+import type { Action, Block } from '../../src/reply/reply.ts';
+import { PROGRESS, STAGE_ITEMS } from '../../src/text/progress-text.ts';
+import { SHARE, saySigned } from '../../src/text/sharing-text.ts';
 
 const HOUR = 3_600_000;
 const MOST_LISTS = 6;

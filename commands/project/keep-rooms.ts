@@ -1,13 +1,13 @@
 /** What of an answer a project takes up: its rooms that are new, its plank and rules where none are picked, and what work it makes part of the job. */
 
-import { filled, meaningsOf, pickFor } from '../../../src/chat/autofill.ts';
-import type { Command, Context } from '../../../src/chat/command.ts';
-import { parseLine } from '../../../src/chat/grammar.ts';
-import { fullName } from '../../../src/input/command-shape.ts';
-import { readRoomsApart } from '../../../src/input/rooms/rooms-apart.ts';
-import type { Settings } from '../../../src/project/person.ts';
-import type { Content, KeptAsk, Project } from '../../../src/project/project.ts';
-import { LIMITS } from '../../../src/project/project-limits.ts';
+import { filled, meaningsOf, pickFor } from '../../src/chat/autofill.ts';
+import type { Command, Context } from '../../src/chat/command.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { fullName } from '../../src/input/command-shape.ts';
+import { readRoomsApart } from '../../src/input/rooms/rooms-apart.ts';
+import type { Settings } from '../../src/project/person.ts';
+import type { Content, KeptAsk, Project } from '../../src/project/project.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
 import {
   changedRoom,
   doorwaysTogether,
@@ -16,12 +16,12 @@ import {
   roomNamed,
   roomsText,
   withRoom,
-} from '../../../src/project/project-room.ts';
-import { roomsNamedIn } from '../../../src/project/rooms-follow.ts';
-import type { Problem } from '../../../src/reply/reply.ts';
-import { tooManyKept } from '../../../src/text/project-problems-text.ts';
-import { CHANGED, PROJECT } from '../../../src/text/project-text.ts';
-import { OF_PLACES } from './saved-work.ts';
+} from '../../src/project/project-room.ts';
+import { roomsNamedIn } from '../../src/project/rooms-follow.ts';
+import type { Problem } from '../../src/reply/reply.ts';
+import { tooManyKept } from '../../src/text/project-problems-text.ts';
+import { CHANGED, PROJECT } from '../../src/text/project-text.ts';
+import { OF_PLACES } from './shopping-needs.ts';
 
 /** Options given for one piece of work: measured or found on the spot, and picked for no other. */
 const OF_ONE_WORK = [

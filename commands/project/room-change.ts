@@ -1,10 +1,12 @@
 /** A deed done to the rooms of a project: the rooms after it and what changed in words, or why it cannot be done. */
 
-import { oneLine } from '../../../src/input/parse-label.ts';
-import type { Reading } from '../../../src/input/reading.ts';
-import { readRoomsApart } from '../../../src/input/rooms/rooms-apart.ts';
-import type { RoomDeed, RoomFact } from '../../../src/language/old/room-said.ts';
-import { LIMITS } from '../../../src/project/project-limits.ts';
+import { choice, text } from '../../src/input/options.ts';
+import { oneLine } from '../../src/input/parse-label.ts';
+import { type Colons, type Habits, type Reading, read } from '../../src/input/reading.ts';
+import { readRoomsApart } from '../../src/input/rooms/rooms-apart.ts';
+import { type RoomDeed, type RoomFact, roomSaid } from '../../src/language/old/room-said.ts';
+import { measuresIn, withoutTold } from '../../src/project/measurements.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
 import {
   changedRoom,
   inScope,
@@ -15,8 +17,9 @@ import {
   sameName,
   withoutRoom,
   withRoom,
-} from '../../../src/project/project-room.ts';
-import type { Problem } from '../../../src/reply/reply.ts';
+} from '../../src/project/project-room.ts';
+import { afterRooms, type Following } from '../../src/project/rooms-follow.ts';
+import type { Problem } from '../../src/reply/reply.ts';
 import {
   noteTooLong,
   noteUnknown,
@@ -27,8 +30,9 @@ import {
   roomUnknown,
   tooManyNotes,
   tooManyRoomsKept,
-} from '../../../src/text/project-problems-text.ts';
-import { CHANGED } from '../../../src/text/project-text.ts';
+} from '../../src/text/project-problems-text.ts';
+import { CHANGED } from '../../src/text/project-text.ts';
+import { readInTime } from '../../src/workers/time-limits.ts';
 
 export type RoomStep = { readonly rooms: Rooms; readonly said: readonly string[] } | { readonly problem: Problem };
 
@@ -145,4 +149,129 @@ function fits(rooms: Rooms, said: readonly string[]): RoomStep {
 /** What to type for a room that is not there: one that is. */
 function fixFor(first: string | undefined): string | undefined {
   return first === undefined ? undefined : `project room ${first}`;
+}
+
+// The options of `project room`.
+
+/** What stands where an option is not told. */
+export const NOT_TOLD = 'as it is' as const;
+
+const told = (summary: string, example: string, colons?: Colons) =>
+  text({ summary, example, standard: NOT_TOLD, ...(colons && { colons }) }, (typed) => read(typed.trim()));
+
+export const roomOptions = {
+  room: text(
+    {
+      summary: 'A room: “bedroom 12x14”, “add bath 5x8”, “remove bath”, “bath out of scope”',
+      example: 'bedroom 12 x 14 ft',
+      standard: 'list',
+      names: 'room',
+      colons: 'rooms',
+    },
+    (typed) => read(typed.trim()),
+  ),
+  size: told('Its sides, or a walk round its walls', '12 x 14 ft', 'rooms'),
+  floor: told('The floor that is on it now', 'carpet'),
+  doors: told('Its doors, and where they stand', '32 in on wall 2', 'any'),
+  note: told('Something to remember of it', 'squeaks by the window', 'any'),
+  scope: choice(['as it is', 'in', 'out'], {
+    summary: 'Whether the job is done here: in, or out',
+    standard: NOT_TOLD,
+    example: 'out',
+  }),
+  name: told('Its new name', 'study'),
+};
+
+export interface RoomAsk {
+  readonly room: string;
+  readonly size: string;
+  readonly floor: string;
+  readonly doors: string;
+  readonly note: string;
+  readonly scope: 'as it is' | 'in' | 'out';
+  readonly name: string;
+}
+
+// From the options of `project room` to deeds, and the deeds done one after the other, all or none.
+
+/** The deeds of an ask; `asked`: it only asks to see. */
+export type Deeds = { readonly deeds: readonly RoomDeed[]; readonly asked: boolean } | { readonly problem: Problem };
+
+/** What an ask wants done: first what its text says, then what its other options tell of the same room. */
+export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
+  const [said, ...more] = readInTime(() => deedsSaid(ask.room, rooms));
+  const facts = [
+    ['floor', ask.floor],
+    ['openings', ask.doors],
+    ['note', ask.note],
+  ] as const;
+  const others = [ask.size, ask.floor, ask.doors, ask.note, ask.scope, ask.name].some((text) => text !== NOT_TOLD);
+  if (!others)
+    return { deeds: [said, ...more], asked: more.length === 0 && (said.do === 'list' || said.do === 'show') };
+  const alone = said.do === 'shape' && !/\d/.test(said.text) && ask.size !== NOT_TOLD ? said.text : undefined;
+  const name = alone ?? ('name' in said && said.name !== undefined ? said.name : nameIn(ask.room));
+  if (name === '' || (said.do === 'list' && alone === undefined))
+    return {
+      problem: roomUnknown(
+        ask.room,
+        rooms.map((room) => room.name),
+        'project room bedroom, floor: carpet',
+      ),
+    };
+  return {
+    asked: false,
+    deeds: [
+      ...(alone !== undefined || said.do === 'show' ? [] : [said]),
+      ...more,
+      ...(ask.size === NOT_TOLD ? [] : [{ do: 'shape' as const, name, text: ask.size }]),
+      ...facts.flatMap(([fact, text]) => (text === NOT_TOLD ? [] : [{ do: 'fact' as const, name, fact, text }])),
+      ...(ask.scope === NOT_TOLD ? [] : [{ do: 'scope' as const, name, within: ask.scope === 'in' }]),
+      ...(ask.name === NOT_TOLD ? [] : [{ do: 'rename' as const, name, to: ask.name }]),
+    ],
+  };
+}
+
+/** What a text says of a room, and each further fact behind a comma: `hall floor carpet, doors 30 in on wall 2`. */
+function deedsSaid(text: string, rooms: Rooms): readonly [RoomDeed, ...RoomDeed[]] {
+  const [first = '', ...facts] = text.split(
+    /(?:(?<!\s)\s+)?[,;]\s*(?:and )?(?=(?:floor|doors?|openings?|notes?) [^:])/i,
+  );
+  const said = roomSaid(first, rooms);
+  if (said.do !== 'fact' && said.do !== 'show' && said.do !== 'scope') return [roomSaid(text, rooms)];
+  return [said, ...facts.map((fact) => roomSaid(`${said.name} ${fact}`, rooms))];
+}
+
+/** The name in a text of a room and its sides. */
+function nameIn(text: string): string {
+  return text
+    .replace(/^(?:add|new) (?:room )?/i, '')
+    .replace(/(?:(?<!\s)\s+)?(?:[=:]\s*)?\d.*$/s, '')
+    .replace(/(?<!\s)\s+walk$/i, '')
+    .trim();
+}
+
+export type Steps =
+  | { readonly parts: Following; readonly said: readonly string[]; readonly notes: readonly string[] }
+  | { readonly problem: Problem };
+
+/** Does all deeds, or none where one cannot be done. What else names a room follows it. */
+export function roomSteps(before: Following, deeds: readonly RoomDeed[], habits: Habits): Steps {
+  const { rooms, picks, kept, found, stages, measures } = before;
+  let parts: Following = { rooms, picks, kept, found, stages, measures };
+  const said: string[] = [];
+  const notes: string[] = [];
+  for (const deed of deeds) {
+    const reading = { option: 'room', habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) };
+    const step = roomStep(parts.rooms, deed, reading);
+    if ('problem' in step) return step;
+    // Told anew, a room is as it is told.
+    const anew = parts.rooms.filter(({ name, text }) => roomNamed(step.rooms, name)?.text !== text);
+    const after = afterRooms(
+      { ...parts, measures: anew.reduce((all, { name }) => withoutTold(all, name), parts.measures) },
+      step.rooms,
+    );
+    parts = { ...after, measures: measuresIn(after.measures, after.rooms) };
+    said.push(...step.said);
+  }
+  return { parts, said, notes };
 }

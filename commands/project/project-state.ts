@@ -1,15 +1,22 @@
 /** Commands that put a project into another state: archived, deleted, back again. */
 
-import type { Desk } from '../../../src/accounts/account-access.ts';
-import type { Context, Outcome } from '../../../src/chat/command.ts';
-import type { Project, ProjectState } from '../../../src/project/project.ts';
-import { sameName } from '../../../src/project/project-room.ts';
-import type { Action } from '../../../src/reply/reply.ts';
-import { notAllowed, stateAlready } from '../../../src/text/project-problems-text.ts';
-import { SHARE } from '../../../src/text/sharing-text.ts';
-import { atDesk, doneOr, noneInUse, problem } from './at-desk.ts';
-import { countProblem, ONE_IN_USE, projectNamed } from './named.ts';
-import { projectReply } from './reply.ts';
+import type { Desk } from '../../src/accounts/account-access.ts';
+import type { Context, Outcome } from '../../src/chat/command.ts';
+import type { Project, ProjectState } from '../../src/project/project.ts';
+import { sameName } from '../../src/project/project-room.ts';
+import type { Action } from '../../src/reply/reply.ts';
+import { notAllowed, stateAlready } from '../../src/text/project-problems-text.ts';
+import { SHARE } from '../../src/text/sharing-text.ts';
+import {
+  atDesk,
+  countProblem,
+  doneOr,
+  noneInUse,
+  ONE_IN_USE,
+  problem,
+  projectNamed,
+  projectReply,
+} from './project-command.ts';
 
 interface Stating {
   readonly command: string;

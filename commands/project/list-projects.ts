@@ -10,8 +10,7 @@ import type { Block } from '../../src/reply/reply.ts';
 import { START_ASK } from '../../src/text/project-problems-text.ts';
 import { MEASURE, NEXT, PROJECT } from '../../src/text/project-text.ts';
 import { SHARE, sayShared } from '../../src/text/sharing-text.ts';
-import { atDesk } from './parts/at-desk.ts';
-import { projectReply } from './parts/reply.ts';
+import { atDesk, projectReply } from './project-command.ts';
 
 /** Lengths asked of whoever may measure, project by project. */
 function toMeasure(mine: readonly Project[], habits: Habits): readonly Block[] {

@@ -1,15 +1,13 @@
 /** Saved answers beside the answers of today: each is shown as it was, and where it differs now one line says so. */
 
-import type { Context } from '../../../src/chat/command.ts';
-import { hostZone, sayDay } from '../../../src/input/moment.ts';
-import type { KeptAsk, Project } from '../../../src/project/project.ts';
-import { LIMITS } from '../../../src/project/project-limits.ts';
-import type { Action, Block } from '../../../src/reply/reply.ts';
-import { SAVED } from '../../../src/text/project-text.ts';
-import type { GuidesResult } from '../../floor/floor-guides.ts';
-import { asksOnce, filledFrom } from './asked-once.ts';
-import { todaysLine, type Work, workOf } from './saved-work.ts';
-import { guidesOfFloor } from './shopping-lines.ts';
+import type { Context } from '../../src/chat/command.ts';
+import { hostZone, sayDay } from '../../src/input/moment.ts';
+import type { KeptAsk, Project } from '../../src/project/project.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
+import type { Action, Block } from '../../src/reply/reply.ts';
+import { SAVED } from '../../src/text/project-text.ts';
+import type { GuidesResult } from '../floor/floor-guides.ts';
+import { asksOnce, filledFrom, guidesOfFloor, todaysLine, type Work, workOf } from './shopping-needs.ts';
 
 /** How a saved answer stands to the project as it is now. */
 export interface SavedToday {

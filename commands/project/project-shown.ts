@@ -1,9 +1,9 @@
 /** A project on one page: rooms, picks, kept answers, and what to ask next. */
 
-import type { Project } from '../../../src/project/project.ts';
-import { inScope } from '../../../src/project/project-room.ts';
-import type { Action, Block } from '../../../src/reply/reply.ts';
-import { NEXT, PROJECT } from '../../../src/text/project-text.ts';
+import type { Project } from '../../src/project/project.ts';
+import { inScope } from '../../src/project/project-room.ts';
+import type { Action, Block } from '../../src/reply/reply.ts';
+import { NEXT, PROJECT } from '../../src/text/project-text.ts';
 import { savedTable } from './saved-today.ts';
 
 export function headlineOf({ name, rooms }: Project): string {

@@ -1,16 +1,16 @@
 /** A shopping list in words: what is left, grouped as the job or the shop goes, what is bought, what may go back. */
 
-import { sayArea, sayLength, sayMoney, sayNumber, sayWeight } from '../../../src/input/format.ts';
-import type { Habits } from '../../../src/input/reading.ts';
-import { lineCost, type Tally } from '../../../src/project/needs.ts';
-import { currencyOf } from '../../../src/project/project-limits.ts';
-import type { Shopping } from '../../../src/project/purchases.ts';
-import { type Need, STAGES } from '../../../src/reply/need.ts';
-import type { Action, Block, Fact } from '../../../src/reply/reply.ts';
-import { withSigned } from '../../../src/text/sharing-text.ts';
-import { AISLES, aisleOf, SHOPPING, STAGE_NAMES } from '../../../src/text/shopping-text.ts';
-import { cents, ticks } from '../../../src/units/length.ts';
-import type { Listed } from './shopping-lines.ts';
+import { sayArea, sayLength, sayMoney, sayNumber, sayWeight } from '../../src/input/format.ts';
+import type { Habits } from '../../src/input/reading.ts';
+import { lineCost, type Tally } from '../../src/project/needs.ts';
+import { currencyOf } from '../../src/project/project-limits.ts';
+import type { Shopping } from '../../src/project/purchases.ts';
+import { type Need, STAGES } from '../../src/reply/need.ts';
+import type { Action, Block, Fact } from '../../src/reply/reply.ts';
+import { withSigned } from '../../src/text/sharing-text.ts';
+import { AISLES, aisleOf, SHOPPING, STAGE_NAMES } from '../../src/text/shopping-text.ts';
+import { cents, ticks } from '../../src/units/length.ts';
+import type { Listed } from './shopping-needs.ts';
 
 export type Grouping = 'stage' | 'aisle';
 

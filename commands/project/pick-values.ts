@@ -1,12 +1,87 @@
-/** What is picked, in words: `plank: 6 x 48 in, 10 per carton, gap: 3/8 in`, `clear gap`. */
+/** The value of a pick, read by the option that it is for: which of several that is, and what is wrong with it. */
 
 import { closest, distance } from 'fastest-levenshtein';
-import type { Command, Context } from '../../../src/chat/command.ts';
-import { isCalculating } from '../../../src/input/command-shape.ts';
-import type { Problem } from '../../../src/reply/reply.ts';
-import { pickUnknown } from '../../../src/text/project-problems-text.ts';
-import { readInTime } from '../../../src/workers/time-limits.ts';
-import { valueRead } from './pick-value.ts';
+import { isRead, meaningsOf } from '../../src/chat/autofill.ts';
+import type { Command, Context } from '../../src/chat/command.ts';
+import { isCalculating } from '../../src/input/command-shape.ts';
+import { isExamplePlank } from '../../src/input/parse-plank.ts';
+import { factsOf, type Habits, problemsIn, type Units } from '../../src/input/reading.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
+import type { Problem } from '../../src/reply/reply.ts';
+import { exampleKept, pickAmbiguous, pickTooLong, pickUnknown } from '../../src/text/project-problems-text.ts';
+import { readInTime } from '../../src/workers/time-limits.ts';
+
+// A pick made to read the same whoever reads it: what a habit of units decided is written out.
+
+const PAIR =
+  /((?<!\d)\d(?:[\d.,/ ]*\d)?)\s*(x|×|by)\s*(\d+(?:[.,]\d+)?)(?![\d/]|[.,]\d|\s*(?:x|×|by|in|ft|mm|cm|m\b|["'″′]))/i;
+
+/** The text as it is kept: itself, or with the unit that it was read in where that leaves less to be said of how it was read. */
+export function plainly(text: string, command: Command, option: string, habits: Habits): string {
+  const meant = readBy(text, command, option, habits);
+  if (meant === undefined) return text;
+  const units: readonly Units[] = ['imperial', 'metric'];
+  const everywhere = (candidate: string): boolean =>
+    units.every((one) => readBy(candidate, command, option, { ...habits, units: one })?.value === meant.value);
+  if (meant.notes === 0 && everywhere(text)) return text;
+  const unit = habits.units === 'metric' ? 'mm' : 'in';
+  const plainer = [text.replace(PAIR, `$1 $2 $3 ${unit}`), `${text} ${unit}`].find(
+    (candidate) => everywhere(candidate) && (readBy(candidate, command, option, habits)?.notes ?? 0) < meant.notes,
+  );
+  return plainer ?? text;
+}
+
+/** What an option reads in a text, and how much it says of how it read it; undefined where it does not. */
+function readBy(text: string, { options }: Command, option: string, habits: Habits) {
+  let notes = 0;
+  const reading = { option, habits, note: () => void notes++ };
+  const read = options.shape[option]?.safeParse({ text, reading });
+  if (!read?.success) return undefined;
+  const value = JSON.stringify(read.data, (_key, one) => (typeof one === 'bigint' ? String(one) : one));
+  return { value, notes };
+}
+
+/** The key that a value is kept under, and the value as it is kept; a problem where no option of its name reads it, or where several things are meant. */
+export function valueRead(
+  key: string,
+  value: string,
+  commands: readonly Command[],
+  habits: Habits,
+  notes: string[],
+): readonly [key: string, text: string] | { readonly problem: Problem } {
+  const [name, own] = key.includes(' ') ? key.split(' ') : [undefined, key];
+  const option = own ?? key;
+  if (option === 'plank' && isExamplePlank(value)) return { problem: exampleKept(`${key}: ${value}`) };
+  if (value.length > LIMITS.pick) return { problem: pickTooLong(option, LIMITS.pick) };
+  const meanings = meaningsOf(option, commands);
+  const meant =
+    name === undefined ? meanings : commands.filter((one) => one.name === name && option in one.options.shape);
+  const readers = meant.filter((one) => isRead(one, option, value, habits));
+  // Where only one of several meanings reads the value, that one is meant.
+  const [first, ...others] = meant.length > 1 && readers.length === 1 ? readers : meant;
+  if (!first) return { problem: pickUnknown(key, undefined, ['plank', 'gap', 'tax']) };
+  if (others.length > 0) {
+    const all = meant.map((one) => ({ command: one.name, summary: summaryOf(one, option) }));
+    return { problem: pickAmbiguous(option, value, all) };
+  }
+  const read = first.options.shape[option]?.safeParse({
+    text: value,
+    reading: { option, habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) },
+  });
+  if (read?.success !== false)
+    return [meant.length > 1 ? `${first.name} ${option}` : key, plainly(value, first, option, habits)];
+  const [wrong] = problemsIn(read.error);
+  const { expected = '', fix } = wrong ?? {};
+  const line = fix === undefined ? undefined : `project pick ${key}: ${fix}`;
+  return { problem: { option: 'ask', got: `${key}: ${value}`, expected, fix: line } };
+}
+
+function summaryOf({ options }: Command, option: string): string {
+  const schema = options.shape[option];
+  return schema ? factsOf(schema).summary : '';
+}
+
+// What is picked, in words: `plank: 6 x 48 in, 10 per carton, gap: 3/8 in`, `clear gap`.
 
 /** Picks to set and to clear, by their keys, and how doubtful ones were read. */
 export interface PicksSaid {

@@ -1,0 +1,424 @@
+/** A project's answers gathered as sheets: shopping, tear-out, repairs, checklist, and for each room its laying guide and its cuts. */
+
+import type { Context, Outcome } from '../../src/chat/command.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { cautionsFor } from '../../src/figures/safety-figures.ts';
+import { type Saying, sayCut, sayLength, sayNumber } from '../../src/input/format.ts';
+import { hostZone } from '../../src/input/moment.ts';
+import type { Habits } from '../../src/input/reading.ts';
+import { roomOfArea } from '../../src/input/rooms/rooms-apart.ts';
+import type { Tally } from '../../src/project/needs.ts';
+import type { Project } from '../../src/project/project.ts';
+import type { Signed } from '../../src/project/project-limits.ts';
+import { sameName } from '../../src/project/project-room.ts';
+import type { Shopping } from '../../src/project/purchases.ts';
+import { isPast, type RoomProgress } from '../../src/project/room-progress.ts';
+import type { Share } from '../../src/project/shares.ts';
+import type { JobSheet, SawEnd, SawPiece, SheetKey, Sheets, Tick } from '../../src/reply/job-sheet.ts';
+import type { Block, Reply } from '../../src/reply/reply.ts';
+import { worded } from '../../src/text/caution-text.ts';
+import { SAW } from '../../src/text/drawing-text.ts';
+import { STAGE_IN } from '../../src/text/progress-text.ts';
+import { isFillNote } from '../../src/text/project-text.ts';
+import { REPAIR_TITLES, SHEETS } from '../../src/text/sheets-text.ts';
+import { SHOPPING, STAGE_NAMES } from '../../src/text/shopping-text.ts';
+import { sayTrimCut } from '../../src/text/trim-text.ts';
+import { sawMarks } from '../../src/trim/sticks.ts';
+import { type Cut, isOutside, kerfAlong } from '../../src/trim/walls.ts';
+import { ticks } from '../../src/units/length.ts';
+import type { Guide, GuidesResult } from '../floor/floor-guides.ts';
+import type { TrimResult } from '../trim/trim-results.ts';
+import { progressReply } from './progress.ts';
+import { roomsProgress } from './progress-table.ts';
+import { answerShopping } from './shopping.ts';
+import { sayAmount, sayLeft, typeable } from './shopping-list.ts';
+import { asksOnce, guidesOfFloor, type JobAsk, listAsks, listOf, talliesOf } from './shopping-needs.ts';
+
+// What sheets are gathered with: the asks of a project's list, and answers taken as replies.
+
+/** Which sheets, and of which room; all without. */
+export interface Wanted {
+  readonly key?: SheetKey;
+  readonly room?: string;
+}
+
+/** What is gathered from, and where what cannot be answered is noted. */
+export interface Here {
+  readonly project: Project;
+  readonly wanted: Wanted;
+  readonly context: Context;
+  readonly missing: string[];
+  readonly ask: Context['ask'];
+}
+
+/** The requests that give a project's lists, of one command. */
+export function asksOf({ project, context }: Here, name: string): readonly JobAsk[] {
+  return listAsks(project, context).asks.filter((one) => one.name === name);
+}
+
+/** The reply, or a refusal as one, for it must be read; what cannot be answered is told. */
+export function replyOr(outcome: Outcome, name: string, missing: string[]): Reply | undefined {
+  if ('problems' in outcome) {
+    const [{ expected }] = outcome.problems;
+    missing.push(SHOPPING.unread(name, expected));
+    return undefined;
+  }
+  if (!('why' in outcome)) return outcome;
+  return {
+    headline: SHEETS.refusal,
+    blocks: [
+      { kind: 'text', text: outcome.why },
+      { kind: 'text', text: SHEETS.call(outcome.call) },
+    ],
+    assumed: [],
+    cautions: outcome.cautions,
+    sources: [],
+    actions: [],
+    audience: 'asker',
+    data: { kind: 'refusal' },
+  };
+}
+
+// What sheets tell of the work before and after the floor: tear-out, and answers on repairs and finishing.
+
+/** A sheet for each floor that comes out. */
+export async function tearoutSheets(here: Here): Promise<readonly JobSheet[]> {
+  const asks = asksOf(here, 'prep tearout');
+  const sheets: JobSheet[] = [];
+  for (const { name, line, rooms } of asks) {
+    const reply = replyOr((await here.ask(line)).outcome, name, here.missing);
+    const title =
+      asks.length > 1 && rooms.length > 0 ? SHEETS.of(SHEETS.titles.tearout, rooms.join(', ')) : SHEETS.titles.tearout;
+    if (reply) sheets.push({ key: 'tearout', title, reply });
+  }
+  return sheets;
+}
+
+/** A sheet for each answer on what is mended, measured or finished: of one room those that are about it alone. */
+export async function repairSheets(here: Here): Promise<readonly JobSheet[]> {
+  const sheets: JobSheet[] = [];
+  for (const [name, called] of Object.entries(REPAIR_TITLES)) {
+    for (const { line, rooms } of asksOf(here, name)) {
+      const [room, ...more] = rooms;
+      const only = more.length > 0 ? undefined : room;
+      if (here.wanted.room !== undefined && (only === undefined || !sameName(only, here.wanted.room))) continue;
+      const reply = replyOr((await here.ask(line)).outcome, name, here.missing);
+      const title = only === undefined ? called : SHEETS.of(called, only);
+      if (reply) sheets.push({ key: 'repairs', ...(only !== undefined && { room: only }), title, reply });
+    }
+  }
+  return sheets;
+}
+
+// Trim as a saw sees it: every piece by stick, its ends as they lie on the saw, and where its mark is.
+
+type TrimPiece = TrimResult['pieces'][number];
+
+/** The pieces in the order in which the sticks are cut. The room is that of the wall; pieces of doorways have none. */
+export function sticksPieces(trim: TrimResult, decimal: Saying['decimal']): readonly SawPiece[] {
+  const saying = { units: trim.units, decimal };
+  const byId = new Map(trim.pieces.map((piece) => [piece.id, piece]));
+  const marked = new Map(
+    trim.pieces.map(({ id, length, left, right }) => {
+      const kerf = kerfAlong(trim.kerf, Math.max(left.setting, right.setting));
+      return [id, { id, length, kerf }] as const;
+    }),
+  );
+  const glued = new Set(trim.glueUp);
+  const counts = new Map<string, number>();
+  return trim.sticks
+    .flatMap((stick) => {
+      // Each profile has sticks of its own, counted from 1.
+      const profile = byId.get(stick.pieces[0] ?? '')?.profile ?? '';
+      const no = (counts.get(profile) ?? 0) + 1;
+      counts.set(profile, no);
+      const from = SAW.stick(no, sayLength(ticks(trim.stock[stick.stock]?.length ?? 0), saying));
+      return sawMarks(stick, marked, trim.endTrim).flatMap(({ id, to }): Omit<SawPiece, 'no'>[] => {
+        const piece = byId.get(id);
+        if (!piece) return [];
+        const notes = [SAW.mark(sayCut(to, saying)), ...(glued.has(id) ? [SAW.glue] : [])];
+        return [{ ...pieceOf(piece, trim, saying), from, note: notes.join('; ') }];
+      });
+    })
+    .map((piece, i) => ({ no: i + 1, ...piece }));
+}
+
+function pieceOf(piece: TrimPiece, trim: TrimResult, saying: Saying): Omit<SawPiece, 'no' | 'from'> {
+  const { id, wall, length, profile } = piece;
+  const corners = trim.walls.find(({ name }) => name === wall)?.corners ?? [90, 90];
+  const space = profile === undefined ? wall.lastIndexOf(' ') : -1;
+  return {
+    of: 'trim',
+    ...(space > 0 && { room: wall.slice(0, space) }),
+    place: space > 0 ? SAW.wall(wall.slice(space + 1)) : wall,
+    what: profile ?? `${SAW.baseboard} ${id}`,
+    length: sayCut(ticks(length), saying),
+    ticks: length,
+    left: endOf(piece.left, 'left', corners[0], saying),
+    right: endOf(piece.right, 'right', corners[1], saying),
+  };
+}
+
+/** At an inside corner the back is the longer side, at an outside one the face. */
+function endOf({ cut, setting }: Cut, side: 'left' | 'right', interior: number, saying: Saying): SawEnd {
+  const outside = isOutside(interior);
+  const said = sayTrimCut(cut, `${sayNumber(setting, saying)}°`, outside);
+  if (cut === 'square') return { cut, degrees: 0, said };
+  // Of two boards at a scarf the one at the left is the longer at its back, the other at its face, which lies over it: common practice.
+  if (cut === 'scarf') return { cut, degrees: setting, long: side === 'right' ? 'back' : 'face', said };
+  const corner = outside ? 'outside' : 'inside';
+  return { cut: cut === 'miter' ? 'mitre' : cut, degrees: setting, corner, long: outside ? 'face' : 'back', said };
+}
+
+// Cut lists as sheets: the pieces of one room, or of the doorways, as tables and one by one.
+
+/** The cuts of a room; those of doorways and stairs without one. Pieces are numbered anew. */
+export function cutsSheet(room: string | undefined, told: readonly SawPiece[]): JobSheet {
+  const pieces = told.map((piece, i) => ({ ...piece, no: i + 1 }));
+  const title = room === undefined ? SAW.edgesTitle : SAW.title(room);
+  return { key: 'cuts', ...(room !== undefined && { room }), title, reply: cutsReply(title, room, pieces), pieces };
+}
+
+function cutsReply(title: string, room: string | undefined, pieces: readonly SawPiece[]): Reply {
+  const planks = pieces.filter(({ of }) => of === 'plank');
+  const trim = pieces.filter(({ of }) => of === 'trim');
+  const several = (list: readonly SawPiece[]): number => list.reduce((sum, { count = 1 }) => sum + count, 0);
+  return {
+    headline: SAW.headline(room ?? title, several(planks), several(trim)),
+    blocks: [
+      { kind: 'steps', title: SAW.steps.title, steps: SAW.steps.items },
+      ...(planks.length > 0 ? [plankTable(planks)] : []),
+      ...(trim.length > 0 ? [trimTable(trim)] : []),
+    ],
+    assumed: [],
+    cautions: worded(cautionsFor('cutting')),
+    sources: [],
+    actions: [],
+    audience: 'asker',
+    data: { kind: 'cuts', pieces } as Reply['data'],
+  };
+}
+
+function plankTable(pieces: readonly SawPiece[]): Block {
+  return {
+    kind: 'table',
+    title: SAW.planks,
+    columns: SAW.plankColumns,
+    rows: pieces.map(({ no, place, what, count = 1, length, width = '', from, note = '' }) => [
+      String(no),
+      place,
+      count > 1 ? SAW.times(count, what) : what,
+      length,
+      width,
+      from,
+      note,
+    ]),
+  };
+}
+
+function trimTable(pieces: readonly SawPiece[]): Block {
+  return {
+    kind: 'table',
+    title: SAW.trim,
+    columns: SAW.trimColumns,
+    rows: pieces.map(({ no, place, what, length, left, right, from, note = '' }) => [
+      String(no),
+      place,
+      what,
+      length,
+      left.said,
+      right.said,
+      from,
+      note,
+    ]),
+  };
+}
+
+// What sheets tell of rooms: laying guides, and cuts with the trim of each room.
+
+/** Guides with the project's rooms that they are of: an area joined to a room is laid by itself, and of that room. */
+export async function guidesOf(here: Here): Promise<readonly Guide[]> {
+  const guides: Guide[] = [];
+  for (const { name, line } of asksOf(here, 'floor planks')) {
+    const { outcome, line: whole } = await here.ask(guidesOfFloor(line));
+    const reply = replyOr(outcome, name, here.missing);
+    if (!reply) continue;
+    const roomOf = areasOf(whole, here.context);
+    for (const guide of (reply.data as GuidesResult).guides) {
+      guides.push({ ...guide, rooms: [...new Set(guide.rooms.map((name) => roomOf.get(name) ?? name))] });
+    }
+  }
+  const { room } = here.wanted;
+  return room === undefined ? guides : guides.filter(({ rooms }) => rooms.some((name) => sameName(name, room)));
+}
+
+/** How other rooms were read is for their own guides. */
+export function guideSheet({ room, rooms, reply }: Guide, names: readonly string[]): JobSheet {
+  const others = names.filter((name) => !rooms.some((own) => sameName(own, name)));
+  const assumed = reply.assumed.filter((line) => !others.some((name) => line.startsWith(`${name}:`)));
+  return { key: 'guide', room, title: SHEETS.of(SHEETS.titles.guide, room), reply: { ...reply, assumed } };
+}
+
+/** Every piece of trim, each with the project's room that it is for; those of doorways have none. */
+export async function trimPieces(here: Here): Promise<readonly SawPiece[]> {
+  const pieces: SawPiece[] = [];
+  for (const { name, line } of [...asksOf(here, 'trim list'), ...asksOf(here, 'trim edges')]) {
+    const { outcome, line: whole } = await here.ask(line);
+    const reply = replyOr(outcome, name, here.missing);
+    if (!reply) continue;
+    const roomOf = areasOf(whole, here.context);
+    for (const { room, ...piece } of sticksPieces(reply.data as TrimResult, here.context.habits.decimal)) {
+      pieces.push(room === undefined ? piece : { ...piece, room: roomOf.get(room) ?? room });
+    }
+  }
+  return pieces;
+}
+
+/** The rooms that the areas of an ask are of. */
+function areasOf(line: string, { commands, habits }: Context): ReadonlyMap<string, string> {
+  const parsed = parseLine(line, commands, habits);
+  const told = parsed.ok ? (parsed.told.get('room') ?? '') : '';
+  return roomOfArea(told, { option: 'room', habits, note: () => undefined });
+}
+
+/** A sheet for each guide with the trim of its rooms, for each other room with trim, and one for the doorways. */
+export function cutsSheets(
+  guides: readonly Guide[],
+  trim: readonly SawPiece[],
+  only: string | undefined,
+): readonly JobSheet[] {
+  const left = new Set(trim);
+  // Of several areas of one room the first has its trim.
+  const take = (rooms: readonly string[]): readonly SawPiece[] => {
+    const own = [...left].filter(({ room }) => room !== undefined && rooms.some((name) => sameName(name, room)));
+    for (const piece of own) left.delete(piece);
+    return own;
+  };
+  const laid = guides.map(({ room, rooms, pieces }) => cutsSheet(room, [...pieces, ...take(rooms)]));
+  const rooms = [...new Set([...left].flatMap(({ room }) => room ?? []))];
+  const others = rooms.filter((room) => only === undefined || sameName(only, room));
+  const trimmed = others.map((room) => cutsSheet(room, take([room])));
+  const doorways = trim.filter(({ room }) => room === undefined);
+  const sheets = [...laid, ...trimmed, ...(only === undefined ? [cutsSheet(undefined, doorways)] : [])];
+  return sheets.filter(({ pieces = [] }) => pieces.length > 0);
+}
+
+// What of a project can be ticked off, each with the line that ticks it and the one that takes it back.
+
+/** Everything on the list: what is left to buy, and what is bought. */
+export function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, habits: Habits): readonly Tick[] {
+  return tallies
+    .filter(({ left, bought }) => left > 0 || bought > 0)
+    .map((one) => {
+      const ticked = one.left === 0;
+      const last = shopping.bought.filter(({ item }) => item === one.item).at(-1);
+      const name = typeable(one.label);
+      return {
+        key: one.item,
+        label: ticked ? `${one.label}: ${sayAmount(one, boughtPackages(one), habits)}` : sayLeft(one, habits),
+        group: STAGE_NAMES[one.stage],
+        ticked,
+        ...(ticked && last && { at: last.at, ...byOf(last.by) }),
+        ask: `project shopping bought all ${name}`,
+        undo: `project shopping untick ${name}`,
+      };
+    });
+}
+
+function boughtPackages({ bought, package: sold }: Tally): number {
+  return sold ? Math.round(bought / sold.size) : bought;
+}
+
+/** The helper who ticked, by name or by number; nothing where the owner did. */
+function byOf(by: Signed | undefined): Pick<Tick, 'by'> {
+  return by ? { by: by.name ?? SHEETS.helper(by.helper) } : {};
+}
+
+/** Every stage of every room. */
+export function stageTicks(rooms: readonly RoomProgress[]): readonly Tick[] {
+  return rooms.flatMap(({ room, stages }) =>
+    stages.map((one) => {
+      const ticked = isPast(one);
+      return {
+        key: `${room}/${one.stage}`,
+        label: STAGE_IN[one.stage],
+        group: room,
+        ticked,
+        ...(ticked && one.mark && { at: one.mark.at, ...byOf(one.mark.by) }),
+        ask: `project progress done ${one.stage} ${room}`,
+        undo: `project progress undo ${one.stage} ${room}`,
+      };
+    }),
+  );
+}
+
+/** Asks what is wanted, as the asker would; of what a helper was given, no more than that. */
+export async function gatherSheets(project: Project, asked: Wanted, context: Context): Promise<Sheets> {
+  const wanted = wantedWithin(asked, await context.desk?.share());
+  const missing: string[] = [];
+  const here = { project, context, missing, ask: await asksOnce(project, context) };
+  const sheets = wanted ? await sheetsOf({ ...here, wanted }) : [];
+  const data: Sheets = {
+    kind: 'sheets',
+    project: project.name,
+    made: context.now(),
+    units: context.habits.units,
+    zone: hostZone(),
+    sheets: sheets.map(handedOn),
+    // What could not be worked out may be of other rooms than the one that was shared.
+    ...(missing.length > 0 && wanted?.room === undefined && { missing: [...new Set(missing)] }),
+  };
+  return data;
+}
+
+/** What is wanted of what was shared; undefined where that is nothing. */
+function wantedWithin({ key, room }: Wanted, share: Share | undefined): Wanted | undefined {
+  if (!share) return { ...(key && { key }), ...(room !== undefined && { room }) };
+  const given = share.what === 'project' ? key : share.what;
+  const where = share.room ?? room;
+  if (key !== undefined && key !== given) return undefined;
+  if (room !== undefined && where !== undefined && !sameName(room, where)) return undefined;
+  return { ...(given && { key: given }), ...(where !== undefined && { room: where }) };
+}
+
+async function sheetsOf(here: Here): Promise<readonly JobSheet[]> {
+  const { key, room } = here.wanted;
+  const wants = (one: SheetKey): boolean => key === undefined || key === one;
+  const whole = room === undefined;
+  const guides = wants('guide') || wants('cuts') ? await guidesOf(here) : [];
+  const names = here.project.rooms.map(({ name }) => name);
+  return [
+    ...(wants('shopping') && whole ? await shoppingSheet(here) : []),
+    ...(wants('tearout') && whole ? await tearoutSheets(here) : []),
+    ...(wants('repairs') ? await repairSheets(here) : []),
+    ...(wants('checklist') ? checklistSheet(here) : []),
+    ...(wants('guide') ? guides.map((guide) => guideSheet(guide, names)) : []),
+    ...(wants('cuts') ? cutsSheets(guides, await trimPieces(here), room) : []),
+  ];
+}
+
+async function shoppingSheet({ project, context, missing }: Here): Promise<readonly JobSheet[]> {
+  const outcome = await answerShopping({ do: 'list', by: 'stage' }, context, { handedOn: true });
+  const reply = replyOr(outcome, 'project shopping', missing);
+  if (!reply) return [];
+  const tallies = talliesOf(await listOf(project, context), project);
+  const ticks = shoppingTicks(tallies, project.shopping, context.habits);
+  return [{ key: 'shopping', title: SHEETS.titles.shopping, reply, ticks }];
+}
+
+function checklistSheet({ project, wanted, context }: Here): readonly JobSheet[] {
+  const { room } = wanted;
+  const rooms = roomsProgress(project, context.now()).filter((one) => room === undefined || sameName(one.room, room));
+  if (rooms.length === 0) return [];
+  const names = rooms.map((one) => one.room);
+  const reply = progressReply(project, names, undefined, context);
+  const title = room === undefined ? SHEETS.titles.checklist : SHEETS.of(SHEETS.titles.checklist, room);
+  return [{ key: 'checklist', ...(room !== undefined && { room }), title, reply, ticks: stageTicks(rooms) }];
+}
+
+/** A sheet as others read it: without what is offered to the asker, and without where the ask was filled from. */
+function handedOn(sheet: JobSheet): JobSheet {
+  const { needs: _needs, ...reply } = sheet.reply;
+  const assumed = reply.assumed.filter((line) => !isFillNote(line));
+  return { ...sheet, reply: { ...reply, assumed, actions: [] } };
+}

@@ -1,0 +1,321 @@
+/** A wall's length put into the rooms of a project, purely: what it makes of them, or what is to be measured again. */
+
+import type { Context, Outcome } from '../../src/chat/command.ts';
+import { sayLength } from '../../src/input/format.ts';
+import { readLength } from '../../src/input/parse-length.ts';
+import type { LengthUnit } from '../../src/input/parse-number.ts';
+import type { Read } from '../../src/input/reading.ts';
+import {
+  FINEST,
+  outlineOf,
+  readWallLength,
+  remeasured,
+  type ToldWall,
+  unitsTold,
+  wallsOf,
+} from '../../src/input/rooms/measure-wall.ts';
+import {
+  type Measures,
+  MOST_QUESTIONS,
+  sameQuestion,
+  toldOf,
+  withNoted,
+  withoutQuestions,
+  withoutTold,
+  withQuestion,
+  withTold,
+} from '../../src/project/measurements.ts';
+import { type Line, mergeNeeds } from '../../src/project/needs.ts';
+import type { Content, Project } from '../../src/project/project.ts';
+import { LIMITS } from '../../src/project/project-limits.ts';
+import { type Room, roomNamed, sameName } from '../../src/project/project-room.ts';
+import { covers, isPart } from '../../src/project/share-scope.ts';
+import type { Block, Problem, Reply, Result } from '../../src/reply/reply.ts';
+import { tooManyNotes } from '../../src/text/project-problems-text.ts';
+import { MEASURE, MEASURE_PROBLEMS, SAVED } from '../../src/text/project-text.ts';
+import { type Length, ticks } from '../../src/units/length.ts';
+import { changeHere, problem, projectHere, projectReply, TAKE_BACK } from './project-command.ts';
+import { roomSteps } from './room-change.ts';
+import { sayAmount } from './shopping-list.ts';
+import { listOf } from './shopping-needs.ts';
+
+/** `same`: it is kept so; `changed`: the room has it now; `kept`: it waits for other walls. */
+export interface WallStep {
+  readonly kind: 'same' | 'changed' | 'kept';
+  readonly parts: Partial<Content>;
+  /** The room's new text. */
+  readonly text?: string;
+  /** By how much the walls miss one another, where that is known. */
+  readonly miss?: Length;
+  /** Walls to measure again. */
+  readonly again: readonly number[];
+}
+
+interface Told extends ToldWall {
+  readonly at: number;
+}
+
+/** What a wall told makes of a project. What was told earlier and did not fit is tried with it. */
+export function wallStep(
+  project: Project,
+  room: Room,
+  told: Told,
+  { habits }: Context,
+): WallStep | { readonly problem: Problem } {
+  const measures = withoutQuestions(
+    project.measures,
+    ({ room: of, wall }) => sameName(of, room.name) && wall === told.wall,
+  );
+  const units = unitsTold(room.text, habits);
+  const walls = wallsOf(outlineOf(room, habits) ?? []);
+  const fits = ({ wall, length }: ToldWall): boolean => Math.abs((walls[wall - 1] ?? 0) - length) <= FINEST;
+  const earlier = toldOf(measures, room.name)
+    .filter(({ wall }) => wall !== told.wall)
+    .map(({ wall, length }) => ({ wall, length: ticks(length) }));
+  const heard = withTold(measures, { room: room.name, wall: told.wall, length: told.length, at: told.at });
+  // A wall that is as it was kept may be what another, told before, waited for.
+  const waiting = fits(told) ? earlier.filter((one) => !fits(one)) : [told];
+  for (const one of waiting) {
+    const others = [...earlier.filter(({ wall }) => wall !== one.wall), ...(one === told ? [] : [told])];
+    const found = remeasured(room, one, others, units, habits);
+    if (found.ok) return put(project, room, found.text, heard, habits);
+    if (one === told)
+      return {
+        kind: 'kept',
+        parts: { measures: askedAgain(heard, room, found.again, told.at) },
+        again: found.again,
+        ...(found.why === 'open' && { miss: found.miss }),
+      };
+  }
+  return { kind: 'same', parts: { measures: heard }, again: [] };
+}
+
+function put(
+  project: Project,
+  room: Room,
+  text: string,
+  measures: Measures,
+  habits: Context['habits'],
+): WallStep | { readonly problem: Problem } {
+  const steps = roomSteps({ ...project, measures }, [{ do: 'shape', name: room.name, text }], habits);
+  if ('problem' in steps) return steps;
+  const { rooms } = steps.parts;
+  const after = rooms.find(({ name }) => sameName(name, room.name))?.text ?? text;
+  return { kind: 'changed', parts: { rooms, measures: withoutTold(measures, room.name) }, text: after, again: [] };
+}
+
+/** The walls to measure again are asked of whoever has the tape in hand. */
+function askedAgain(measures: Measures, { name }: Room, again: readonly number[], at: number): Measures {
+  return again.slice(0, Math.max(0, MOST_QUESTIONS - measures.open.length)).reduce(
+    // A number of its own, and the same whenever the change is made again.
+    (all, wall) => withQuestion(all, { id: `again-${at}-${wall}`, room: name, wall, at }),
+    measures,
+  );
+}
+
+// What a room measured anew changes: the list of what to buy before and after. Saved answers stay as they
+// were.
+
+export interface Figures {
+  /** In a few words each: “23 → 24 planks”. */
+  readonly brief: readonly string[];
+  readonly blocks: readonly Block[];
+  readonly notes: readonly string[];
+}
+
+const MOST_BRIEF = 4;
+
+/** The figures of a project before and after these parts are put in place. Throws Outage. */
+export async function figuresOf(
+  project: Project,
+  parts: Partial<Content>,
+  room: Room,
+  context: Context,
+): Promise<Figures> {
+  const after = { ...project, ...parts };
+  const [was, now] = [await linesOf(project, room, context), await linesOf(after, room, context)];
+  const changes = [...new Set([...was, ...now].map(({ item }) => item))].flatMap((item) =>
+    changesOf(item, was, now, context),
+  );
+  const saved = isPart(await context.desk?.share()) ? 0 : project.kept.length;
+  const rows = changes.map(({ label, from, to }) => [label, from, to]);
+  return {
+    brief: changes.slice(0, MOST_BRIEF).map(({ brief }) => brief),
+    blocks:
+      rows.length === 0 ? [] : [{ kind: 'table', title: MEASURE.figuresTitle, columns: MEASURE.figureColumns, rows }],
+    notes: [
+      ...(rows.length === 0 && now.length > 0 ? [MEASURE.sameLists] : []),
+      ...(saved > 0 ? [SAVED.stay(saved)] : []),
+    ],
+  };
+}
+
+/** What is to be bought for a project as it would be; for a helper with a part of it, the planks of the room. */
+async function linesOf(project: Project, room: Room, context: Context): Promise<readonly Line[]> {
+  const share = await context.desk?.share();
+  if (!share || !isPart(share)) return (await listOf(project, context)).lines;
+  if (!covers(share, 'floor planks')) return [];
+  const { outcome } = await context.ask(`floor planks room: ${room.name}`, project);
+  return 'headline' in outcome ? mergeNeeds(outcome.needs ?? []) : [];
+}
+
+interface Change {
+  readonly label: string;
+  readonly from: string;
+  readonly to: string;
+  readonly brief: string;
+}
+
+function changesOf(item: string, was: readonly Line[], now: readonly Line[], { habits }: Context): readonly Change[] {
+  const [before, after] = [was.find((one) => one.item === item), now.find((one) => one.item === item)];
+  const some = after ?? before;
+  if (!some) return [];
+  const amount = (line: Line | undefined): string => sayAmount(some, line ? (line.count ?? line.amount) : 0, habits);
+  const [from, to] = [amount(before), amount(after)];
+  const ofPlanks = item.startsWith('plank') && some.unit === 'count' && some.package !== undefined;
+  const planks = ofPlanks ? planksOf(before, after) : undefined;
+  const brief = ofPlanks ? MEASURE.cartons(String(before?.count ?? 0), to) : MEASURE.figure(some.label, from, to);
+  const sold = from === to ? [] : [{ label: some.label, from, to, brief }];
+  return [...(planks ? [planks] : []), ...sold];
+}
+
+/** Planks by the piece, before they are rounded up to cartons. */
+function planksOf(before: Line | undefined, after: Line | undefined): Change | undefined {
+  const [from, to] = [before, after].map((line) => String(Math.ceil((line?.amount ?? 0) - 1e-9)));
+  if (from === undefined || to === undefined || from === to) return undefined;
+  return { label: MEASURE.planksLabel, from, to, brief: MEASURE.planks(from, to) };
+}
+
+// A length told: put into its room, noted with it, or kept until it fits; and what it changes in the lists.
+
+/** What was measured, as it was typed. */
+export interface ToTell {
+  readonly room: string;
+  readonly wall?: number | undefined;
+  readonly what?: string | undefined;
+  readonly length: string;
+}
+
+/** How often others may change the room between looking and doing. */
+const TRIES = 3;
+
+/** Takes a length. The figures are worked out before, for the room as it would be, and again where others changed it meanwhile. */
+export async function tellLength(told: ToTell, context: Context): Promise<Outcome> {
+  for (let tries = 0; tries < TRIES; tries++) {
+    const project = await projectHere(context);
+    if ('problems' in project) return project;
+    const room = roomNamed(project.rooms, told.room);
+    if (!room) return problem(MEASURE_PROBLEMS.unknownQuestion(told.room));
+    const outcome =
+      told.wall === undefined
+        ? await noted(told, room, project, context)
+        : await putInPlace({ ...told, wall: told.wall }, room, project, context);
+    if (outcome) return outcome;
+  }
+  return problem(MEASURE_PROBLEMS.moved());
+}
+
+type WallTold = ToTell & { readonly wall: number };
+
+async function putInPlace(
+  told: WallTold,
+  room: Room,
+  project: Project,
+  context: Context,
+): Promise<Outcome | undefined> {
+  const { habits } = context;
+  const units = unitsTold(room.text, habits);
+  const outline = outlineOf(room, habits);
+  const now = outline && wallsOf(outline)[told.wall - 1];
+  if (now === undefined) return problem(MEASURE_PROBLEMS.noWall(told.wall, room.name, outline?.length ?? 0));
+  const notes: string[] = [];
+  const reading = { option: 'do', habits, note: (line: string) => void notes.push(line) };
+  const length = readWallLength(told.length, now, units, reading);
+  if (!length.ok) return unreadLength(length, told);
+  const say = (one: Length): string =>
+    sayLength(one, { units: unitsTold(told.length, { ...habits, units }), decimal: habits.decimal });
+  const at = context.now();
+  const step = wallStep(project, room, { wall: told.wall, length: length.value, at }, context);
+  if ('problem' in step) return problem(step.problem);
+  const figures = step.text === undefined ? undefined : await figuresOf(project, step.parts, room, context);
+  const place = { room: room.name, wall: told.wall };
+  const said =
+    step.kind === 'same'
+      ? MEASURE.saidSame(place, say(length.value))
+      : step.kind === 'kept'
+        ? MEASURE.saidKept(place, say(length.value))
+        : MEASURE.saidChanged(place, say(now), say(length.value), figures?.brief ?? []);
+  const done = await changeHere<boolean>(context, 'measure', (before) => {
+    const there = roomNamed(before.rooms, room.name);
+    if (there?.text !== room.text) return { result: false };
+    const again = wallStep(before, there, { wall: told.wall, length: length.value, at }, context);
+    if ('problem' in again || again.text !== step.text) return { result: false };
+    return { parts: again.parts, said: said.slice(0, LIMITS.note), result: true };
+  });
+  if ('problems' in done) return done;
+  if (!done.result) return undefined;
+  const headline =
+    step.kind === 'same'
+      ? MEASURE.same(place, say(length.value))
+      : step.kind === 'changed'
+        ? MEASURE.changed(place, say(now), say(length.value), figures?.brief ?? [])
+        : step.miss === undefined
+          ? MEASURE.unsure(place, say(length.value), step.again)
+          : MEASURE.misses(place, say(length.value), say(step.miss), step.again);
+  return replyOf(context, roomNamed(done.project.rooms, room.name), {
+    headline,
+    blocks: figures?.blocks ?? [],
+    assumed: [...notes, ...(figures?.notes ?? []), ...(step.kind === 'kept' ? [MEASURE.numbered] : [])],
+    actions: [TAKE_BACK],
+  });
+}
+
+/** Something else of a room: noted with it, and no longer asked. */
+async function noted(told: ToTell, room: Room, project: Project, context: Context): Promise<Outcome | undefined> {
+  const { habits } = context;
+  const units = unitsTold(room.text, habits);
+  const bare: LengthUnit = units === 'metric' ? 'm' : 'ft';
+  const notes: string[] = [];
+  const length = readLength(told.length, { option: 'do', habits, note: (line) => void notes.push(line) }, bare);
+  if (!length.ok) return unreadLength(length, told);
+  const said = sayLength(length.value, {
+    units: unitsTold(told.length, { ...habits, units }),
+    decimal: habits.decimal,
+  });
+  const what = told.what ?? '';
+  const rooms = withNoted(project.rooms, room, what, said);
+  if ((roomNamed(rooms, room.name)?.notes.length ?? 0) > LIMITS.notes)
+    return problem(tooManyNotes(room.name, LIMITS.notes));
+  const done = await changeHere<boolean>(context, 'measure', (before) => {
+    const there = roomNamed(before.rooms, room.name);
+    const after = there && withNoted(before.rooms, there, what, said);
+    if (!after || (roomNamed(after, room.name)?.notes.length ?? 0) > LIMITS.notes) return { result: false };
+    const measures = withoutQuestions(before.measures, (one) => sameQuestion(one, told));
+    return { parts: { rooms: after, measures }, said: MEASURE.saidNoted(told, said), result: true };
+  });
+  if ('problems' in done) return done;
+  if (!done.result) return undefined;
+  return replyOf(context, roomNamed(done.project.rooms, room.name), {
+    headline: MEASURE.noted(told, said),
+    assumed: notes,
+    actions: [TAKE_BACK],
+  });
+}
+
+/** Result data of kind `measure`: the room as it is now, and nothing else of a project that may be shared in part. */
+interface MeasureResult extends Result {
+  readonly kind: 'measure';
+  readonly rooms: readonly Pick<Room, 'name' | 'text' | 'notes'>[];
+}
+
+function replyOf(context: Context, room: Room | undefined, told: Parameters<typeof projectReply>[1]): Reply {
+  const rooms = room ? [{ name: room.name, text: room.text, notes: room.notes }] : [];
+  const data: MeasureResult = { kind: 'measure', rooms };
+  return { ...projectReply(context, told), data };
+}
+
+/** The problem with a length, its fix the whole line. */
+function unreadLength(read: Extract<Read<Length>, { ok: false }>, told: ToTell): Outcome {
+  const [first] = read.problems;
+  return problem({ ...first, option: 'ask', fix: first.fix && MEASURE.tell(told, first.fix) });
+}

@@ -1,0 +1,333 @@
+/** A project's needs, asked through the same commands as anybody asks, added up and rounded once. */
+
+import { pickFor } from '../../src/chat/autofill.ts';
+import type { Asked, Command, Context, Outcome } from '../../src/chat/command.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import { fullName } from '../../src/input/command-shape.ts';
+import { type Line, mergeNeeds, type Tally, tally } from '../../src/project/needs.ts';
+import type { KeptAsk, Project } from '../../src/project/project.ts';
+import { inScope, type Room, type Rooms, sameName } from '../../src/project/project-room.ts';
+import type { Need } from '../../src/reply/need.ts';
+import type { Caution } from '../../src/reply/reply.ts';
+import { SHOPPING, type Untold, untoldIn } from '../../src/text/shopping-text.ts';
+
+// Whole answers to the asks of a project as it is, worked out once however often its sheets are looked at.
+
+/** Answers with their pictures are large: those of a few projects at a time. */
+const MOST_ANSWERS = 24;
+
+const knownAnswers = new Map<string, Promise<Asked>>();
+
+/** What answers are filled from: another project, or the same changed, gives others. */
+export async function filledFrom(project: Project, context: Context): Promise<string> {
+  const standards = (await context.desk?.ownersSettings())?.standards;
+  return JSON.stringify([project.name, project.rooms, project.picks, standards, context.habits]);
+}
+
+/** Asks as `context.ask` does of this project, which may have changed since the message came; what was asked of the same project lately is not worked out again. */
+export async function asksOnce(project: Project, context: Context): Promise<Context['ask']> {
+  const from = await filledFrom(project, context);
+  return (line) => {
+    const key = `${from}\n${line}`;
+    const asked = knownAnswers.get(key) ?? context.ask(line, project);
+    // What was looked at last goes last.
+    knownAnswers.delete(key);
+    knownAnswers.set(key, asked);
+    asked.catch(() => knownAnswers.delete(key));
+    const [oldest] = knownAnswers.keys();
+    if (knownAnswers.size > MOST_ANSWERS && oldest !== undefined) knownAnswers.delete(oldest);
+    return asked;
+  };
+}
+
+// The work that saved answers make part of the job: which command, in which rooms as they are now, with which
+// options of its own.
+
+/** Work at places: each saved answer is a place of its own. All others are sums over the rooms of the job. */
+export const OF_PLACES: readonly string[] = ['prep squeaks', 'prep patch', 'prep level', 'prep moisture'];
+
+export interface Work {
+  readonly saved: KeptAsk;
+  /** The command's full name. */
+  readonly name: string;
+  /** Options of its own, as they were given. */
+  readonly own: ReadonlyMap<string, string>;
+  /** The rooms of the job that it is about, as they are now; undefined for all, or where none is given. */
+  readonly rooms: Rooms | undefined;
+  /** Whether its command is asked by room. */
+  readonly byRoom: boolean;
+}
+
+/** The work of each saved answer that can still be read and is part of the job: one whose rooms are gone, or stay as they are, is none. */
+export function savedWork(
+  project: Project,
+  { commands, habits }: Pick<Context, 'commands' | 'habits'>,
+): readonly Work[] {
+  return project.kept.flatMap((saved) => {
+    const work = workOf(saved, project, commands, habits);
+    return typeof work === 'string' ? [] : [work];
+  });
+}
+
+/** `gone`: none of its rooms is part of the job; `unread`: its request can't be read any more. */
+export function workOf(
+  saved: KeptAsk,
+  { rooms }: Project,
+  commands: readonly Command[],
+  habits: Context['habits'],
+): Work | 'gone' | 'unread' {
+  const parsed = parseLine(saved.ask, commands, habits);
+  if (!parsed.ok) return 'unread';
+  const about = saved.rooms && inScope(rooms).filter(({ name }) => saved.rooms?.some((one) => sameName(one, name)));
+  if (about?.length === 0) return 'gone';
+  const name = fullName(parsed.command);
+  const byRoom = 'room' in parsed.command.options.shape && (!OF_PLACES.includes(name) || parsed.told.has('room'));
+  const own = new Map([...parsed.told].filter(([option]) => saved.own.includes(option)));
+  return { saved, name, own, rooms: about, byRoom };
+}
+
+/** A line that begins with its command's whole name, whatever was typed. */
+export function requestLine(name: string, options: ReadonlyMap<string, string>): string {
+  return `${name} ${[...options].map(([option, text]) => `${option}: ${text}`).join(', ')}`.trimEnd();
+}
+
+/** The work as it is asked for today: its own options, everything else from the project. */
+export function todaysLine({ name, own, rooms, byRoom }: Work): string {
+  return requestLine(name, new Map([...(rooms && byRoom ? [['room', namesOf(rooms)] as const] : []), ...own]));
+}
+
+export function namesOf(rooms: Rooms): string {
+  return rooms.map(({ name }) => name).join('; ');
+}
+
+// What to ask for a project's lists: the work of the job, each piece of it for the rooms and picks as they
+// are now.
+
+/** One request that gives a part of the lists. */
+export interface JobAsk {
+  /** The command's full name. */
+  readonly name: string;
+  readonly line: string;
+  /** Names of the rooms that it is about; none where it is about no rooms. */
+  readonly rooms: readonly string[];
+  /** Of work at a place: the saved answer that it comes from, by its id. */
+  readonly saved?: string;
+}
+
+export interface ListAsks {
+  readonly asks: readonly JobAsk[];
+  /** What cannot be asked yet. */
+  readonly untold: readonly Untold[];
+}
+
+/**
+ * The work of a job: the floor of all its rooms, what comes out of them, the trim; and what saved answers add to it. Figures
+ * of a saved answer are in none of it: each request is worked out from the project as it is.
+ */
+export function listAsks(project: Project, { commands, habits }: Pick<Context, 'commands' | 'habits'>): ListAsks {
+  const hints = untoldIn(habits.units);
+  const rooms = inScope(project.rooms);
+  const work = savedWork(project, { commands, habits });
+  if (rooms.length === 0 && work.length === 0) return { asks: [], untold: [hints.rooms] };
+  const job: Job = { project, rooms, work, commands };
+  const asks: JobAsk[] = [];
+  const untold: Untold[] = [];
+  const take = (name: string, of: Rooms): void => void asks.push(...(of.length > 0 ? [overRooms(job, name, of)] : []));
+
+  const tearout = tearoutAsks(job);
+  asks.push(...tearout.asks);
+  if (tearout.bare.length > 0) untold.push(hints.floor(tearout.bare.map(({ name }) => name)));
+
+  const places = work.filter(({ name }) => OF_PLACES.includes(name));
+  asks.push(...placeAsks(places));
+  if (!places.some(({ name }) => name !== 'prep moisture')) untold.push(hints.subfloor);
+
+  if (has(job, 'floor planks', 'plank')) take('floor planks', rooms);
+  else if (rooms.length > 0) untold.push(hints.plank);
+
+  if (has(job, 'trim edges', 'doorways') || has(job, 'trim edges', 'stairs'))
+    asks.push({ name: 'trim edges', line: requestLine('trim edges', ownOf(job, 'trim edges')), rooms: [] });
+  else untold.push(hints.doorways);
+
+  const reset = roomsOf(job, 'trim reset');
+  take('trim reset', reset);
+  // Where the old boards go back, new ones are bought only for rooms that an answer was saved for.
+  const picked = has(job, 'trim list', 'stock') && reset.length === 0;
+  const list = picked ? rooms : roomsOf(job, 'trim list').filter((room) => !reset.includes(room));
+  take('trim list', list);
+  if (list.length === 0 && reset.length === 0 && rooms.length > 0) untold.push(hints.trim);
+  const finish = roomsOf(job, 'trim finish');
+  take(
+    'trim finish',
+    rooms.filter((room) => [...reset, ...list, ...finish].includes(room)),
+  );
+  return { asks, untold };
+}
+
+/** What comes out of the rooms that a tear-out was saved for. */
+export function savedTearouts(
+  project: Project,
+  { commands, habits }: Pick<Context, 'commands' | 'habits'>,
+): readonly JobAsk[] {
+  const work = savedWork(project, { commands, habits });
+  const job: Job = { project, rooms: inScope(project.rooms), work, commands };
+  return tearoutAsks({ ...job, rooms: roomsOf(job, 'prep tearout') }).asks;
+}
+
+interface Job {
+  readonly project: Project;
+  readonly rooms: Rooms;
+  readonly work: readonly Work[];
+  readonly commands: readonly Command[];
+}
+
+function of({ work }: Job, name: string): readonly Work[] {
+  return work.filter((one) => one.name === name);
+}
+
+/** Whether the project, or an answer saved for this work, says what an option is. */
+function has(job: Job, name: string, option: string): boolean {
+  return picked(job, name, option) || of(job, name).some(({ own }) => own.has(option));
+}
+
+function picked({ project, commands }: Job, name: string, option: string): boolean {
+  const command = commands.find((one) => fullName(one) === name);
+  return command !== undefined && pickFor(project.picks, command, option, commands) !== undefined;
+}
+
+/** The rooms of the job that answers were saved for. */
+function roomsOf(job: Job, name: string): Rooms {
+  const saved = of(job, name);
+  return job.rooms.filter((room) => saved.some(({ rooms }) => rooms === undefined || rooms.includes(room)));
+}
+
+/** Options that the project has no pick for, as the latest answer saved for this work has them. */
+function ownOf(job: Job, name: string): ReadonlyMap<string, string> {
+  const own = new Map(of(job, name).flatMap((one) => [...one.own]));
+  return new Map([...own].filter(([option]) => !picked(job, name, option)));
+}
+
+/** One sum over some rooms of the job, so that offcuts and sticks of one serve another. */
+function overRooms(job: Job, name: string, rooms: Rooms): JobAsk {
+  const options = new Map([...roomOption(job, rooms), ...ownOf(job, name)]);
+  return { name, line: requestLine(name, options), rooms: rooms.map((room) => room.name) };
+}
+
+/** No room is named where all of the job are meant: the project fills them in. */
+function roomOption({ project }: Job, rooms: Rooms): readonly (readonly [string, string])[] {
+  return rooms.length === inScope(project.rooms).length ? [] : [['room', namesOf(rooms)]];
+}
+
+/** Places, each once however often it was saved. */
+function placeAsks(places: readonly Work[]): readonly JobAsk[] {
+  const asks = places.map((one) => ({
+    name: one.name,
+    line: todaysLine(one),
+    rooms: (one.rooms ?? []).map((room) => room.name),
+    saved: one.saved.id,
+  }));
+  return asks.filter(({ line }, i) => asks.findIndex((one) => one.line === line) === i);
+}
+
+/** Rooms with one floor on them come out together; those whose floor was looked at apart, with what was said of it. */
+function tearoutAsks(job: Job): { readonly asks: readonly JobAsk[]; readonly bare: Rooms } {
+  const ownIn = (room: Room): ReadonlyMap<string, string> => {
+    const saved = of(job, 'prep tearout').filter(({ rooms }) => rooms === undefined || rooms.includes(room));
+    const own = new Map(saved.flatMap((one) => [...one.own]));
+    if (room.floor !== undefined) own.delete('floor');
+    return own;
+  };
+  const groups = new Map<string, { readonly own: ReadonlyMap<string, string>; readonly rooms: Room[] }>();
+  for (const room of job.rooms) {
+    const own = ownIn(room);
+    const key = JSON.stringify([room.floor ?? null, ...own]);
+    const group = groups.get(key);
+    if (group) group.rooms.push(room);
+    else groups.set(key, { own, rooms: [room] });
+  }
+  const known = [...groups.values()].filter(
+    ({ own, rooms: [first] }) => first?.floor !== undefined || own.has('floor') || picked(job, 'prep tearout', 'floor'),
+  );
+  const asks = known.map(({ own, rooms }): JobAsk => {
+    const options = new Map([...roomOption(job, rooms), ...own]);
+    return { name: 'prep tearout', line: requestLine('prep tearout', options), rooms: rooms.map(({ name }) => name) };
+  });
+  return { asks, bare: job.rooms.filter((room) => !known.some(({ rooms }) => rooms.includes(room))) };
+}
+
+/** What a list is made of. */
+export interface Listed {
+  readonly lines: readonly Line[];
+  readonly untold: readonly Untold[];
+  /** Asks that could not be answered, in words. */
+  readonly unread: readonly string[];
+  /** Asks that are refused for safety, in words. */
+  readonly refused: readonly string[];
+  readonly cautions: readonly Caution[];
+}
+
+/** What one ask gives to a list. */
+type Given = Pick<Listed, 'unread' | 'refused' | 'cautions'> & { readonly needs: readonly Need[] };
+
+/** Answers are worked out once for the same ask of the same project as it is: ticking off does not lay floors again. */
+const known = new Map<string, Promise<Given>>();
+const MOST_KNOWN = 500;
+
+/** The list of a project, whatever is bought of it. */
+export async function listOf(project: Project, context: Context): Promise<Listed> {
+  const { asks, untold } = listAsks(project, context);
+  const from = await filledFrom(project, context);
+  const askAs = await asksOnce(project, context);
+  const given: Given[] = [];
+  // A reading of moisture needs nothing from the shop.
+  const bought = asks.filter(({ name }) => name !== 'prep moisture');
+  for (const ask of bought) given.push(await once(`${from}\n${ask.line}`, () => askFor(ask, askAs)));
+  const topics = new Map(given.flatMap(({ cautions }) => cautions).map((caution) => [caution.topic, caution]));
+  return {
+    lines: mergeNeeds(given.flatMap(({ needs }) => needs)),
+    untold,
+    unread: given.flatMap(({ unread }) => unread),
+    refused: given.flatMap(({ refused }) => refused),
+    cautions: [...topics.values()],
+  };
+}
+
+/** The list beside what is bought. */
+export function talliesOf({ lines }: Listed, project: Project): readonly Tally[] {
+  return tally(lines, project.shopping);
+}
+
+async function askFor({ name, line }: JobAsk, askAs: Context['ask']): Promise<Given> {
+  const { outcome } = await askAs(guidesOfFloor(line));
+  return givenBy(name, outcome);
+}
+
+function givenBy(name: string, outcome: Outcome): Given {
+  const nothing = { needs: [], unread: [], refused: [], cautions: [] };
+  if ('problems' in outcome) {
+    const [{ expected }] = outcome.problems;
+    return { ...nothing, unread: [SHOPPING.unread(name, expected)] };
+  }
+  if ('why' in outcome) {
+    const { why, call, cautions } = outcome;
+    return { ...nothing, refused: [SHOPPING.refused(name, why, call)], cautions };
+  }
+  return { ...nothing, needs: outcome.needs ?? [], cautions: outcome.cautions };
+}
+
+/** The guides of a floor need what its planks do, and compare it with no other pattern, which takes several times as long. */
+export function guidesOfFloor(ask: string): string {
+  return ask.replace(/^floor planks/, 'floor guides');
+}
+
+function once(key: string, work: () => Promise<Given>): Promise<Given> {
+  const before = known.get(key);
+  if (before) return before;
+  const given = work();
+  known.set(key, given);
+  // What failed is not remembered.
+  given.catch(() => known.delete(key));
+  const [oldest] = known.keys();
+  if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);
+  return given;
+}
