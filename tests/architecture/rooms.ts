@@ -116,6 +116,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
       'tests/outside/',
       'tests/golden/',
       'tests/plain/',
+      'tests/reading/cpu.ts',
       'tests/discord/',
       'tests/slack/',
       'tests/web/',
