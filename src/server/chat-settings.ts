@@ -1,7 +1,7 @@
 /** Which chats were told of, and what is lacking for them, known before anything is opened. */
 
 import { sealOf } from '../platforms/slack/install.ts';
-import { slackIsTold, slackLacks } from '../platforms/slack/start.ts';
+import { slackIsTold, slackLacks } from '../platforms/slack/settings.ts';
 import type { Config } from './config.ts';
 
 type Told = Pick<Config, 'slack' | 'discord'>;

@@ -1,7 +1,7 @@
 /** Looks at everything that the bot needs before it is started, and changes nothing. */
 
 import { dirname } from 'node:path';
-import { slackIsTold, slackLacks } from '../platforms/slack/start.ts';
+import { slackIsTold, slackLacks } from '../platforms/slack/settings.ts';
 import { lookAtStore, type StoreLook } from '../storage/look.ts';
 import { chatsAreTold, keyFlaw } from './chat-settings.ts';
 import { type Config, configDoubts, dataFolder, type Environment, readConfig } from './config.ts';

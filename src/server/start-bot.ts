@@ -12,7 +12,7 @@ import { inTurn } from '../chat/rate-limit.ts';
 import { suggest } from '../chat/suggest.ts';
 import { closeFiles, fileFigures, makeFile } from '../documents/make.ts';
 import { closePictures, pictureFigures, toPng } from '../drawing/png.ts';
-import { slackIsTold } from '../platforms/slack/start.ts';
+import { slackIsTold } from '../platforms/slack/settings.ts';
 import { type OpenStore, openStore } from '../storage/store.ts';
 import { boundTasks, closeWorkers, taskFigures } from '../workers/pool.ts';
 import { type Config, configDoubts, dataFolder, type Environment, secretsOf } from './config.ts';

@@ -4,7 +4,8 @@ import { randomBytes } from 'node:crypto';
 import type { Installation } from '@slack/oauth';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type Installations, installationsIn, sealOf } from '../../src/platforms/slack/install.ts';
-import { slackLacks, startSlack } from '../../src/platforms/slack/start.ts';
+import { slackLacks } from '../../src/platforms/slack/settings.ts';
+import { startSlack } from '../../src/platforms/slack/start.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { NOW, type Running, running, shown } from './running.ts';
 

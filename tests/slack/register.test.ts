@@ -86,7 +86,7 @@ describe('the manifest', () => {
   });
 
   it('asks for the rights of the methods that are called, and no others', () => {
-    const sources = readdirSync('src/slack')
+    const sources = readdirSync('src/platforms/slack')
       .map((file) => readFileSync(`src/platforms/slack/${file}`, 'utf8'))
       .join('\n');
     const methods = new Set(
