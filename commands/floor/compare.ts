@@ -23,13 +23,13 @@ import { askedAreas, type LaidFloor, layAsk, settled } from './lay.ts';
 // Planks side by side on the same rooms: each laid, priced and weighed, and the first by each measure.
 
 /** What `floor compare` reads. */
-export interface CompareAsk extends Omit<PlanksAsk, 'plank'> {
+interface CompareAsk extends Omit<PlanksAsk, 'plank'> {
   readonly planks: readonly ToldChoice[];
   readonly pad: AreaPrice | undefined;
 }
 
 /** One plank laid and weighed; money in cents, waste in percent of the area wall to wall. */
-export interface Weighed {
+interface Weighed {
   readonly choice: ToldChoice;
   readonly laid: LaidFloor;
   readonly area: bigint;
@@ -46,7 +46,7 @@ export interface Weighed {
 const MOST_TOGETHER = 12_000;
 
 /** Every plank laid in the same rooms; the Problems of the first that cannot be, or that all together are too many. */
-export async function weigh(ask: CompareAsk, context: Context): Promise<readonly Weighed[] | Problems> {
+async function weigh(ask: CompareAsk, context: Context): Promise<readonly Weighed[] | Problems> {
   const abouts: number[] = [];
   for (const choice of ask.planks) {
     if (choice.plank.handed) return { problems: [handedInRows(context.told.get('pattern') ?? 'stair-step')] };
@@ -71,7 +71,7 @@ export async function weigh(ask: CompareAsk, context: Context): Promise<readonly
 }
 
 /** The same planks with the layouts that stand when every search has ended. */
-export async function weighSettled(
+async function weighSettled(
   weighed: readonly Weighed[],
   ask: CompareAsk,
   context: Context,
@@ -100,7 +100,7 @@ function weighedOf(choice: ToldChoice, laid: LaidFloor, { pad }: CompareAsk): We
 }
 
 /** Those with the least figure among the ones that have it; none when fewer than two have it or all tie. */
-export function firstBy(weighed: readonly Weighed[], figure: (one: Weighed) => number | undefined): readonly Weighed[] {
+function firstBy(weighed: readonly Weighed[], figure: (one: Weighed) => number | undefined): readonly Weighed[] {
   const told = weighed.filter((one) => figure(one) !== undefined);
   const least = Math.min(...told.map((one) => figure(one) ?? Number.POSITIVE_INFINITY));
   const first = told.filter((one) => figure(one) === least);
@@ -110,7 +110,7 @@ export function firstBy(weighed: readonly Weighed[], figure: (one: Weighed) => n
 // The answer of `floor compare`.
 
 /** Lays every plank in the same rooms and sets them side by side: first answers, then what the searches of scattered joints end with. */
-export async function* answerCompare(ask: CompareAsk, context: Context): AsyncGenerator<Outcome> {
+async function* answerCompare(ask: CompareAsk, context: Context): AsyncGenerator<Outcome> {
   const weighed = await weigh(ask, context);
   if ('problems' in weighed) {
     yield weighed;

@@ -161,7 +161,7 @@ function hasJogs({ regions }: Plan): boolean {
 }
 
 /** A plan's pattern in words. */
-export function sayPattern(plan: Plan, saying: Saying): string {
+function sayPattern(plan: Plan, saying: Saying): string {
   const { pattern } = plan.rules;
   return pattern.name === 'stair-step' ? LAY.stair(sayCut(pattern.step, saying), pattern.rows) : pattern.name;
 }

@@ -33,7 +33,7 @@ import { askedAreas, type Cost, type LaidFloor, priceOf, sayingOf } from './lay.
 /** Kinds of piece told one by one, the most frequent first. */
 const MOST_KINDS = 40;
 
-export type BoughtBoardCount = Omit<BoughtBoards, 'perCarton'>;
+type BoughtBoardCount = Omit<BoughtBoards, 'perCarton'>;
 
 /** A laid herringbone with what it takes to buy it. */
 export interface BoughtHerring extends Pick<LaidFloor, 'cost' | 'said' | 'carton' | 'home' | 'assumed'> {
@@ -42,7 +42,7 @@ export interface BoughtHerring extends Pick<LaidFloor, 'cost' | 'said' | 'carton
 }
 
 /** Boards with mistakes and spares in whole cartons; A and B in cartons of their own, sharing mistakes and spares. */
-export function boughtBoards({ planks, hands, plank }: HerringPlan, { mistakes, spares }: AreasAsk): BoughtBoardCount {
+function boughtBoards({ planks, hands, plank }: HerringPlan, { mistakes, spares }: AreasAsk): BoughtBoardCount {
   const buys = (hands ? [hands.A, hands.B] : [planks]).map((count, i, all) =>
     purchaseOf(count, mistakes, Math.floor((spares + i) / all.length), plank.perCarton),
   );
@@ -59,7 +59,7 @@ export function boughtBoards({ planks, hands, plank }: HerringPlan, { mistakes, 
 }
 
 /** What to buy, with the rule of thumb beside the computed figure. */
-export function herringFacts({ plan, purchase, said, carton }: BoughtHerring, saying: Saying): Block {
+function herringFacts({ plan, purchase, said, carton }: BoughtHerring, saying: Saying): Block {
   const { plank, planks, bound, hands } = plan;
   const area = wallToWall(plan);
   const square = BigInt(plank.length) * BigInt(plank.width);
@@ -114,7 +114,7 @@ function wayOf(frame: number, outline: readonly (readonly [number, number])[]): 
 }
 
 /** Boards cut alike: one of them, and how it is said. */
-export interface BoardKind {
+interface BoardKind {
   readonly row: readonly [piece: string, make: string];
   readonly board: HerringBoard;
   readonly count: number;

@@ -18,7 +18,7 @@ import type { PlanksAsk } from './floor-options.ts';
 // what can stop instead stops.
 
 /** What to type for either option, where it can be mended without leaving anything out. */
-export interface Fixes {
+interface Fixes {
   readonly doorways: string | undefined;
   readonly holes: string | undefined;
 }
@@ -33,7 +33,7 @@ interface Told {
 const PLACING = ['untold', 'turned', 'apart', 'overlap'];
 
 /** Both options mended; `typed` is what was typed for them. */
-export function mended(
+function mended(
   { room: { rooms }, doorways, holes }: Told,
   troubles: readonly HomeTrouble[],
   typed: ReadonlyMap<string, string>,

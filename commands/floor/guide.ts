@@ -48,17 +48,17 @@ function regionRows(region: LaidRegion, plan: Plan, ledger: CutLedger, saying: S
 }
 
 /** The walls along the rows; none where walls are slanted, for each piece tells its own shape there. */
-export function levelsIn(region: LaidRegion, { rules }: Plan): readonly WallLevel[] {
+function levelsIn(region: LaidRegion, { rules }: Plan): readonly WallLevel[] {
   return isSlanted(region, region.frame.angle) ? [] : wallLevels(coverable(region, region.frame, rules.gap));
 }
 
 /** The name of a run: its row from 1, with a letter where the row is parted. */
-export function runName(row: number, run: number, runs: number): string {
+function runName(row: number, run: number, runs: number): string {
   return `${row + 1}${runs > 1 ? String.fromCodePoint(97 + (run % 26)) : ''}`;
 }
 
 /** Where a wall inside the row leaves its planks lower, from the left end of the run. */
-export function notchesIn(pieces: readonly Piece[], level: WallLevel, row: Row, saying: Saying): readonly string[] {
+function notchesIn(pieces: readonly Piece[], level: WallLevel, row: Row, saying: Saying): readonly string[] {
   const left = pieces[0]?.u ?? 0;
   const right = Math.max(...pieces.map((piece) => piece.u + piece.length));
   const height = level.side === 'ceiling' ? level.v - row.v : row.v + row.height - level.v;
@@ -96,13 +96,13 @@ function runCells(
 }
 
 /** Where a piece comes from: `keeps` is what is left of a plank begun for it, where more is to come from that. */
-export interface CutSource {
+interface CutSource {
   readonly fresh: boolean;
   readonly keeps?: Length;
 }
 
 /** Which planks are begun, and which give more than one piece, in laying order. */
-export class CutLedger {
+class CutLedger {
   readonly #uses = new Map<number, number>();
   readonly #begun = new Set<number>();
 

@@ -79,7 +79,7 @@ export function floorResult(plan: Plan, purchase: Purchase, cost: Cost | undefin
 }
 
 /** Result data of kind `floor` of some regions alone: how they are laid, and nothing of what the whole floor takes or costs. */
-export type RegionResult = Pick<FloorResult, 'kind' | 'ticksPerInch' | 'plank' | 'rules' | 'regions' | 'broken'>;
+type RegionResult = Pick<FloorResult, 'kind' | 'ticksPerInch' | 'plank' | 'rules' | 'regions' | 'broken'>;
 
 export function regionResult({ plank, rules, regions, broken }: Plan): RegionResult {
   return { kind: 'floor', ticksPerInch: TICKS_PER_INCH, plank, rules, regions, broken };
@@ -118,7 +118,7 @@ export function sayingOf(ask: Pick<PlanksAsk, 'room'>, context: Context): Saying
 }
 
 /** The rooms of an ask with the way their rows run, and about how many planks they take. */
-export interface AskedAreas {
+interface AskedAreas {
   readonly areas: readonly Area[];
   readonly home: Home & { readonly assumed: readonly string[] };
   readonly about: number;

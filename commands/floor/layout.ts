@@ -24,12 +24,12 @@ import { nextAsks } from './planks.ts';
 // The laying guide of one room among those told: all are laid, so that offcuts serve from room to room.
 
 /** What `floor layout` reads: `only` names a room; `largest` is the largest. */
-export interface LayoutAsk extends PlanksAsk {
+interface LayoutAsk extends PlanksAsk {
   readonly only: string;
 }
 
 /** The guide of one room, its picture first. */
-export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outcome> {
+async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outcome> {
   const asked = askedAreas(ask, context);
   if ('problems' in asked) {
     yield asked;
@@ -67,7 +67,7 @@ export async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerato
 }
 
 /** What is made once for all rooms of a floor: the plan as it is drawn, and the guide of each region. */
-export interface WholeFloor {
+interface WholeFloor {
   readonly told: ToldPlan;
   readonly tables: readonly Block[];
 }

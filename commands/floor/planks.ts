@@ -26,7 +26,7 @@ import { sureBlock } from './sure.ts';
 // What the same floor needs in the other patterns, in a phrase each.
 
 /** One phrase a pattern other than the plan's, with planks, cartons and broken rules. */
-export async function otherPatterns(areas: readonly Area[], ask: PlanksAsk, plan: Plan): Promise<readonly string[]> {
+async function otherPatterns(areas: readonly Area[], ask: PlanksAsk, plan: Plan): Promise<readonly string[]> {
   const { plank, rules } = plan;
   const hard = hardBreaks(plan);
   const cartonsOf = (planks: number): number => purchaseOf(planks, ask.mistakes, ask.spares, plank.perCarton).cartons;
@@ -54,12 +54,7 @@ function hardBreaks(plan: Plan): number {
  * The fact, for a floor's first plan; none where rooms run each their own way. A way that was `told` is kept, and the other
  * one only mentioned.
  */
-export async function wayFact(
-  areas: readonly Area[],
-  first: Plan,
-  ask: PlanksAsk,
-  told: boolean,
-): Promise<Fact | undefined> {
+async function wayFact(areas: readonly Area[], first: Plan, ask: PlanksAsk, told: boolean): Promise<Fact | undefined> {
   if (ask.direction.kind === 'each') return undefined;
   const { plank, rules } = first;
   const other = await layAway(quarterTurned(areas), plank, rules, first.planks);

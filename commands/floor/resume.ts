@@ -30,7 +30,7 @@ import { type LaidFloor, layAsk, sayingOf, settled } from './lay.ts';
 // The laying guide for the rest of a floor begun: row by row, from which offcut or plank.
 
 /** One table a region, in laying order. */
-export function restTables(plan: Plan, rest: RestPlan, saying: Saying): readonly Block[] {
+function restTables(plan: Plan, rest: RestPlan, saying: Saying): readonly Block[] {
   const say = (length: number): string => sayCut(ticks(length), saying);
   const uses = new Map<number, number>();
   for (const { pieces } of rest.rows) {
@@ -93,13 +93,13 @@ function runsIn(pieces: readonly RestPiece[]): readonly (readonly RestPiece[])[]
 // Problems where it cannot be.
 
 /** Rows laid by region and what is left, with notes on what was taken because it was not told. */
-export interface Begun {
+interface Begun {
   readonly progress: readonly Progress[];
   readonly stock: Stock;
   readonly notes: readonly string[];
 }
 
-export function begunFloor({ plan, purchase }: LaidFloor, soFar: SoFar, context: Context): Begun | Problems {
+function begunFloor({ plan, purchase }: LaidFloor, soFar: SoFar, context: Context): Begun | Problems {
   const notes: string[] = [];
   const typed = context.told.get('so-far') ?? '';
   const found = progressOf(plan, soFar, typed, notes);
@@ -204,12 +204,12 @@ function begunPlanks(plan: Plan, progress: readonly Progress[]): number {
 // The answer for a floor begun: whether what is left lays the rest, and how.
 
 /** What `floor resume` reads. */
-export interface ResumeAsk extends PlanksAsk {
+interface ResumeAsk extends PlanksAsk {
   readonly 'so-far': SoFar;
 }
 
 /** The rest of a floor laid as far as told. */
-export async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcome> {
+async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcome> {
   // What was told so far is held against the floor as it is laid: nothing is known of it before.
   const first = await layAsk(ask, { ...context, begin: () => undefined });
   if ('problems' in first) {

@@ -50,14 +50,14 @@ const LITRES_PER_CUBIC_FOOT = 28.316846592;
 const SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
 
 /** A dip of one shape: litres that fill it, where its area is told, and pounds a square foot at its deepest gap. */
-export interface Dip {
+interface Dip {
   readonly shape: DipShape;
   readonly litres: number;
   readonly pounds: number;
 }
 
 /** Litres at the least and the most, and by part; the area in square ticks, the deepest place in ticks. */
-export interface Fill {
+interface Fill {
   readonly least: number;
   readonly litres: number;
   /** By shape, the emptiest first; none without a low gap. */
@@ -101,7 +101,7 @@ export function fillOf(ask: LevelAsk): Fill {
 }
 
 /** Every low gap under a straightedge, in ticks. */
-export function lowGaps({ readings }: LevelAsk): readonly Length[] {
+function lowGaps({ readings }: LevelAsk): readonly Length[] {
   return readings.kind === 'gaps' ? readings.gaps.filter(({ spot }) => spot === 'low').map(({ gap }) => gap) : [];
 }
 

@@ -60,7 +60,7 @@ import { foundOption, refusal, refusalOnPanel } from './prep-options.ts';
 type Limits = readonly [FlatLimit, ...FlatLimit[]];
 
 /** The verdict, the worst reading and what was read in a doubtful way, the last two once it is known how to say them. */
-export interface Flatness {
+interface Flatness {
   readonly flat: boolean;
   readonly facts: (saying: Saying) => readonly Fact[];
   readonly worst: (saying: Saying) => string;
@@ -68,7 +68,7 @@ export interface Flatness {
 }
 
 /** Judges what was told by the rule. */
-export function flatOf({ readings, line }: LevelAsk, limits: Limits): Flatness {
+function flatOf({ readings, line }: LevelAsk, limits: Limits): Flatness {
   return readings.kind === 'gaps' ? gapsFlat(readings.gaps, limits) : gridFlat(readings.grid, line, limits);
 }
 
@@ -124,19 +124,19 @@ function gridFlat(
 }
 
 /** The flatness block. */
-export function flatFacts(flatness: Flatness, rule: string, saying: Saying): Block {
+function flatFacts(flatness: Flatness, rule: string, saying: Saying): Block {
   return { kind: 'facts', title: LEVEL.title, facts: [{ label: LEVEL.rule, value: rule }, ...flatness.facts(saying)] };
 }
 
 /** Whether anything is to be taken down. */
-export function hasHigh(readings: ToldReadings): boolean {
+function hasHigh(readings: ToldReadings): boolean {
   return readings.kind === 'gaps'
     ? readings.gaps.some(({ spot }) => spot === 'high')
     : readings.grid.rows.flat().some((depth) => depth < 0);
 }
 
 /** High spots past the rule and how they are taken down; nothing where there are none. */
-export function highSteps({ readings }: LevelAsk, limits: Limits, saying: Saying): readonly Block[] {
+function highSteps({ readings }: LevelAsk, limits: Limits, saying: Saying): readonly Block[] {
   const steps: string[] = [];
   if (readings.kind === 'gaps') {
     for (const { gap, over, spot } of readings.gaps) {
@@ -170,7 +170,7 @@ export interface LevelResult extends Result, Amount {
 }
 
 /** Flat enough or not, and what fills it; a refusal where something unsafe was told. */
-export function answerLevel(told: LevelAsk, context: Context): Outcome {
+function answerLevel(told: LevelAsk, context: Context): Outcome {
   const slab = !context.told.has('floor') && isSlab(context.told.get('readings') ?? '');
   const ask: LevelAsk = slab ? { ...told, floor: 'concrete' } : told;
   const refused = refusalOnPanel(ask.readings.found, ask.area.found, ask.found);

@@ -24,7 +24,7 @@ interface LiftResult extends Result {
 }
 
 /** The limits of both ends, and the weight against the lower one that counts. */
-export function answerLift(ask: LiftAsk, context: Context): Outcome {
+function answerLift(ask: LiftAsk, context: Context): Outcome {
   const cautions = worded(cautionsFor('lifting'));
   const wrong = ask.way ?? ask.weight.wrong;
   if (wrong) return { why: liftWhy(LIFT.ways[wrong]), call: LIFT_CALL, cautions, data: unsafe('lifting') };

@@ -61,7 +61,7 @@ import { foundOption, refusal, refusalFor } from './prep-options.ts';
 
 // What `prep moisture` reads.
 
-export interface MoistureAsk {
+interface MoistureAsk {
   readonly readings: ToldMoisture;
   readonly method: MoistureMethod;
   readonly floor: Base | 'untold';
@@ -84,7 +84,7 @@ const UNITS = {
   cm: { method: 'cm', said: '% CM' },
 } as const;
 
-export type MethodRead =
+type MethodRead =
   | { readonly kind: MoistureKind; readonly method: MoistureMethod; readonly assumed: readonly string[] }
   | { readonly problem: Problem };
 
@@ -92,7 +92,7 @@ export type MethodRead =
  * The method and the kind of limit. A Problem where the readings are on concrete and no test for it is named, where what was
  * told does not go together, where a reading is none of that method, or where the limit is one that wood must stay below.
  */
-export function methodOf(ask: MoistureAsk, context: Context): MethodRead {
+function methodOf(ask: MoistureAsk, context: Context): MethodRead {
   const { readings, method: told, limit } = ask;
   const unit = readings.unit && UNITS[readings.unit];
   if (unit && context.told.has('method') && unit.method !== told)
@@ -132,7 +132,7 @@ function screedOf(mineral: Mineral | undefined, limit: number | 'usual'): 'cemen
 // A moisture answer in words: the headline, the facts, and what a leak asks for.
 
 /** What was worked out. */
-export interface Known {
+interface Known {
   readonly kind: MoistureKind;
   readonly limit: number;
   readonly required: number;
@@ -153,7 +153,7 @@ function sayMoisture(value: number, kind: MoistureKind, saying: Saying): string 
 }
 
 /** The verdict and its first reason. */
-export function moistureHeadline({ readings }: MoistureAsk, known: Known, saying: Saying): string {
+function moistureHeadline({ readings }: MoistureAsk, known: Known, saying: Saying): string {
   const { kind, limit, required, verdict, flaws } = known;
   const worst = sayMoisture(Math.max(...readings.values), kind, saying);
   const said = sayMoisture(limit, kind, saying);
@@ -167,7 +167,7 @@ export function moistureHeadline({ readings }: MoistureAsk, known: Known, saying
 }
 
 /** Readings, limit and its source, and the flooring's own moisture. */
-export function moistureFacts(ask: MoistureAsk, known: Known, saying: Saying): Block {
+function moistureFacts(ask: MoistureAsk, known: Known, saying: Saying): Block {
   const { kind, limit, required, flaws } = known;
   const { values } = ask.readings;
   const say = (value: number): string => sayMoisture(value, kind, saying);
@@ -202,7 +202,7 @@ export function moistureFacts(ask: MoistureAsk, known: Known, saying: Saying): B
 }
 
 /** What to do, by what stands against laying; too few readings alone call for no drying. */
-export function moistureSteps({ readings }: MoistureAsk, { kind, required, verdict, flaws }: Known): Block {
+function moistureSteps({ readings }: MoistureAsk, { kind, required, verdict, flaws }: Known): Block {
   const base = kind === 'wood' ? 'wood' : 'concrete';
   const { steps } = MOISTURE;
   const over = flaws.includes('over') ? steps.over[base] : [];
@@ -215,7 +215,7 @@ export function moistureSteps({ readings }: MoistureAsk, { kind, required, verdi
 }
 
 /** The checklist after a leak, and what grey water asks for. */
-export function leakBlocks({ leak, water }: MoistureAsk): readonly Block[] {
+function leakBlocks({ leak, water }: MoistureAsk): readonly Block[] {
   if (leak === 'none' && water === 'none') return [];
   const left = leak === 'none' ? DRY_WITHIN.value.to : Math.floor(DRY_WITHIN.value.to - leak);
   const items = MOISTURE.leak(left > 0 ? MOISTURE.hours(left) : undefined);
@@ -236,7 +236,7 @@ export interface MoistureResult extends Result {
 }
 
 /** Accept, wait or stop, and why; a refusal for sewage, for much mould and for whatever else is unsafe. */
-export function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
+function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
   const { readings, area, found, water, mould } = ask;
   const refused = refusalFor(readings.found, area.found, mould.found, found);
   if (refused) return refused;

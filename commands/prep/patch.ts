@@ -74,7 +74,7 @@ import { screwNeed } from './squeaks.ts';
 
 // What `prep patch` reads, as the patch is worked out: across and along the joists.
 
-export interface PatchAsk {
+interface PatchAsk {
   readonly damage: ToldDamage;
   readonly 'first-joist': Length;
   readonly spacing: Length;
@@ -99,18 +99,18 @@ export interface PatchAsk {
 }
 
 /** The damage across (u) and along (v) the joists. */
-export function uvOf({ damage, joists }: PatchAsk): Rect {
+function uvOf({ damage, joists }: PatchAsk): Rect {
   const [x0, y0, x1, y1] = [damage.left, damage.bottom, damage.left + damage.across, damage.bottom + damage.up];
   return joists === 'up' ? { u0: x0, v0: y0, u1: x1, v1: y1 } : { u0: y0, v0: x0, u1: y1, v1: x1 };
 }
 
 /** A rectangle's sides as the room has them: across, then up. */
-export function roomSides({ u0, v0, u1, v1 }: Rect, run: 'up' | 'across'): readonly [number, number] {
+function roomSides({ u0, v0, u1, v1 }: Rect, run: 'up' | 'across'): readonly [number, number] {
   return run === 'up' ? [u1 - u0, v1 - v0] : [v1 - v0, u1 - u0];
 }
 
 /** The rules of the trade for this ask, with the walls where the room was told. */
-export function patchRules(ask: PatchAsk): PatchRules {
+function patchRules(ask: PatchAsk): PatchRules {
   const walls = wallsOf(ask);
   return {
     margin: ask.margin,
@@ -128,7 +128,7 @@ export function patchRules(ask: PatchAsk): PatchRules {
 }
 
 /** A damage too large for a patch, or beyond the room. */
-export function patchProblem(ask: PatchAsk, context: Context, saying: Saying): Problem | undefined {
+function patchProblem(ask: PatchAsk, context: Context, saying: Saying): Problem | undefined {
   const { damage } = ask;
   const got = context.told.get('damage') ?? '';
   if (Math.max(damage.across, damage.up) > LARGEST_PATCH.value)
@@ -143,7 +143,7 @@ export function patchProblem(ask: PatchAsk, context: Context, saying: Saying): P
 }
 
 /** The damage in square feet. */
-export function squareFeet({ damage }: PatchAsk): number {
+function squareFeet({ damage }: PatchAsk): number {
   return Number(areaOf(damage.across, damage.up)) / Number(SQUARE_TICKS_PER_SQUARE_FOOT);
 }
 
@@ -157,19 +157,19 @@ function wallsOf({ room }: PatchAsk): readonly [Length, Length] | undefined {
 // The facts of a patch: where to cut, what to buy, and what comes from which sheet.
 
 /** Tubes of adhesive for the bead of a patch. */
-export function tubesOf(patch: Patch, { tube, bead }: PatchAsk): number {
+function tubesOf(patch: Patch, { tube, bead }: PatchAsk): number {
   return tubesFor(patch.bead, feetPerTube(tube * CUBIC_INCHES_PER_FLUID_OUNCE.value, bead), BEAD_WASTE.value);
 }
 
 /** The least screw through the panel into the joist. */
-export function panelScrew({ spacing, thickness, damage }: PatchAsk): Length {
+function panelScrew({ spacing, thickness, damage }: PatchAsk): Length {
   const step = SCREW_STEPS.value[damage.units];
   const screwed = { panel: thickness, bite: FASTENER_BITE.value, step };
   return squeakScrews({ along: spacing, across: ticks(0) }, spacing, spacing, screwed).length;
 }
 
 /** Where and how deep to cut. */
-export function cutFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
+function cutFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
   const [corner] = cornersOf(patch.cut, ask.joists);
   const [across, up] = roomSides(patch.cut, ask.joists);
   const say = (length: number): string => sayLength(ticks(length), saying);
@@ -184,7 +184,7 @@ export function cutFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
 }
 
 /** Panels, sheets, blocks, screws and adhesive. */
-export function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
+function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
   const cut = (length: number): string => sayCut(ticks(length), saying);
   const sizes = new Map<string, number>();
   for (const { u0, u1, v0, v1 } of patch.panels) {
@@ -224,7 +224,7 @@ export function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
 }
 
 /** Each piece on its sheet. */
-export function sheetTable(patch: Patch, saying: Saying): Block {
+function sheetTable(patch: Patch, saying: Saying): Block {
   const cut = (length: number): string => sayCut(ticks(length), saying);
   const rows = patch.sheets.flatMap((pieces, sheet) =>
     pieces.map(({ piece, x, y, length, width }) => [
@@ -241,7 +241,7 @@ export function sheetTable(patch: Patch, saying: Saying): Block {
 // Notches and holes told of a joist, against the limits of its depth.
 
 /** A refusal where a notch or hole passes its limit, stands in a joist that no rule lets be cut, or cannot be judged; undefined where it may stay. */
-export function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefined {
+function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefined {
   const cut = ask.notch > 0 || ask.hole > 0;
   if (cut && ask['joist-kind'] !== 'solid') return refusal(ENGINEERED_CUT);
   const flaws = flawsOf(ask, context);
@@ -261,7 +261,7 @@ export function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefin
 }
 
 /** Asks how far a hole and a notch stand apart, where both are told and nothing else is wrong with them. */
-export function joistQuestion(ask: PatchAsk, context: Context): Problem | undefined {
+function joistQuestion(ask: PatchAsk, context: Context): Problem | undefined {
   if (!isOnlyApart(flawsOf(ask, context))) return undefined;
   const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
   return holeApartUntold(sayCut(JOIST_LIMITS.value.holeApart, saying));
@@ -292,7 +292,7 @@ function flawsOf(ask: PatchAsk, { told }: Context): readonly JoistFlaw[] {
 }
 
 /** A joist’s depth, its deepest notch, its widest hole and how far that stands from other cuts, said. */
-export function limitsSaid(
+function limitsSaid(
   depth: Length,
   saying: Saying,
 ): readonly [depth: string, notch: string, hole: string, apart: string] {
@@ -313,7 +313,7 @@ function sayLimit(length: number, saying: Saying): string {
 const OUNCES_PER_LITRE = 128 / 3.785411784;
 
 /** Whole sheets as they are shared out, blocks by their length, adhesive by volume. */
-export function patchNeeds(patch: Patch, ask: PatchAsk, saying: Saying): readonly Need[] {
+function patchNeeds(patch: Patch, ask: PatchAsk, saying: Saying): readonly Need[] {
   const cut = (length: number): string => sayCut(ticks(length), saying);
   const { sheet, thickness, tube, bead } = ask;
   const size = `${cut(sheet.width)} × ${cut(sheet.length)}`;
@@ -373,7 +373,7 @@ export interface PatchResult extends Result {
 }
 
 /** The patch as plain numbers that outside checkers read. */
-export function patchResult(patch: Patch, ask: PatchAsk): PatchResult {
+function patchResult(patch: Patch, ask: PatchAsk): PatchResult {
   return {
     kind: 'patch',
     cut: cornersOf(patch.cut, ask.joists),
@@ -389,7 +389,7 @@ export function patchResult(patch: Patch, ask: PatchAsk): PatchResult {
 // From the options of `prep patch` to its answer.
 
 /** The cut, its panels and blocks, with a picture; a refusal where a patch is not a homeowner's job. */
-export function answerPatch(ask: PatchAsk, context: Context): Outcome {
+function answerPatch(ask: PatchAsk, context: Context): Outcome {
   const aside = foundAside(context.told.get('room') ?? '');
   const refused = refusalFor(ask.damage.found, ask.found, aside) ?? joistRefusal(ask, context);
   if (refused) return refused;

@@ -22,7 +22,7 @@ import { areaOfRooms, doorsOption, staplesOf, tackStripOf, tearoutHours } from '
 
 // The options of `prep plan`.
 
-export const planOptions = {
+const planOptions = {
   room: room({ summary: 'Rooms by their sides, or a walk round the walls; several with ;' }),
   ...houseOptions,
   doors: doorsOption,
@@ -44,12 +44,12 @@ export const planOptions = {
   }),
 };
 
-export type PlanAsk = { readonly [O in keyof typeof planOptions]: z.output<(typeof planOptions)[O]> };
+type PlanAsk = { readonly [O in keyof typeof planOptions]: z.output<(typeof planOptions)[O]> };
 
 // The stages and tools of a plan, as this house and floor need them.
 
 /** Stages in order; what only some houses need is left out of the others. */
-export function stagesOf(ask: PlanAsk, covering: Covering, country: Country, saying: Saying): readonly StageWords[] {
+function stagesOf(ask: PlanAsk, covering: Covering, country: Country, saying: Saying): readonly StageWords[] {
   const { built, insurer, tested, level, acclimate, heated } = ask;
   const margin = ASBESTOS_MARGIN[country].value;
   const old = mayHoldAsbestos(built, margin) && tested !== 'clear';
@@ -90,7 +90,7 @@ function flatWork(saying: Saying): readonly string[] {
 }
 
 /** Tools with where to get them and why: only what this floor needs. */
-export function toolRows({ level, below, tested }: PlanAsk, covering: Covering): readonly (readonly string[])[] {
+function toolRows({ level, below, tested }: PlanAsk, covering: Covering): readonly (readonly string[])[] {
   const carpet = covering === 'carpet';
   const rows: readonly (readonly [boolean, readonly string[]])[] = [
     [true, TOOLS.knife],
@@ -123,7 +123,7 @@ interface PlanResult extends Result {
 }
 
 /** Stages in order, each with what must be true before it. */
-export function answerPlan(ask: PlanAsk, context: Context): Outcome {
+function answerPlan(ask: PlanAsk, context: Context): Outcome {
   const house = houseVerdict(ask, context);
   if (typeof house === 'object') return house;
   const got = (option: string) => ({ option, got: context.told.get(option) ?? '' });

@@ -257,7 +257,7 @@ export const houseOptions = {
   insurer: choice(['no', 'yes'], { summary: 'Does an insurer pay?', standard: 'no' }),
 };
 
-export interface HouseAsk {
+interface HouseAsk {
   readonly floor: ToldCovering;
   readonly built: number | undefined;
   readonly tested: Tested;

@@ -40,7 +40,7 @@ export function screwNeed(screws: number, length: Length, pack: number | undefin
 
 // From the options of `prep squeaks` to its answer.
 
-export interface SqueaksAsk {
+interface SqueaksAsk {
   readonly area: ToldPart;
   readonly spacing: Length;
   readonly thickness: Length;
@@ -51,7 +51,7 @@ export interface SqueaksAsk {
 }
 
 /** Screws, packs, pattern and steps; a refusal where a screw is not the answer. */
-export function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
+function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
   const refused = refusalOnPanel(ask.area.found, ask.found);
   if (refused) return refused;
   const saying: Saying = { units: ask.area.units ?? context.habits.units, decimal: context.habits.decimal };

@@ -148,7 +148,7 @@ export const tearoutOptions = {
 export type TearoutAsk = { readonly [O in keyof typeof tearoutOptions]: z.output<(typeof tearoutOptions)[O]> };
 
 /** Strips of one room. */
-export interface RoomStrips {
+interface RoomStrips {
   readonly name: string;
   readonly strips: readonly Strips[];
 }

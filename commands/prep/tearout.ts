@@ -60,7 +60,7 @@ function sayHaul({ trips, container }: Tearout, { vehicle }: TearoutAsk, saying:
 }
 
 /** The answer in one line. */
-export function tearoutHeadline(tearout: Tearout, ask: TearoutAsk, context: Context): string {
+function tearoutHeadline(tearout: Tearout, ask: TearoutAsk, context: Context): string {
   const saying = sayingOf(ask, context);
   const [total, haul] = [sayWeight(tearout.kilograms, saying), sayHaul(tearout, ask, saying)];
   const strips = tearout.rooms.flatMap((room) => room.strips);
@@ -75,7 +75,7 @@ export function tearoutHeadline(tearout: Tearout, ask: TearoutAsk, context: Cont
 }
 
 /** Everything but lead and the steps. */
-export function tearoutBlocks(tearout: Tearout, ask: TearoutAsk, context: Context): readonly Block[] {
+function tearoutBlocks(tearout: Tearout, ask: TearoutAsk, context: Context): readonly Block[] {
   const saying = sayingOf(ask, context);
   return [
     ...(tearout.covering === 'tile' ? [{ kind: 'text' as const, text: TEAROUT.tileOnly }] : []),
@@ -191,7 +191,7 @@ function heaviest(strips: readonly Strips[]): number {
 // Painted trim of a tear-out against the rule for minor work on old paint.
 
 /** What the told trim comes to and what that means; nothing where no trim is told. */
-export function leadBlock(ask: TearoutAsk, context: Context): readonly Block[] {
+function leadBlock(ask: TearoutAsk, context: Context): readonly Block[] {
   const { trim, built, room } = ask;
   if (trim.length === 0) return [];
   const area = disturbedArea(trim);
@@ -218,7 +218,7 @@ export function leadBlock(ask: TearoutAsk, context: Context): readonly Block[] {
 // What a tear-out takes: bags, blades, masks, and a container where one is told.
 
 /** Parts of a bag, a blade and a mask, not yet whole ones. */
-export function tearoutNeeds({ exact, container, trips, blades, rooms }: Tearout): readonly Need[] {
+function tearoutNeeds({ exact, container, trips, blades, rooms }: Tearout): readonly Need[] {
   const only = rooms.length === 1 ? rooms[0]?.name : undefined;
   const need = (item: string, label: string, amount: number, sold: { label: string; labels: string }): Need => ({
     item,
@@ -242,7 +242,7 @@ export function tearoutNeeds({ exact, container, trips, blades, rooms }: Tearout
 const MOST_ROLLS = 20_000;
 
 /** Strips, weights and the order of work. */
-export function answerTearout(ask: TearoutAsk, context: Context): Outcome {
+function answerTearout(ask: TearoutAsk, context: Context): Outcome {
   const house = houseVerdict(ask, context);
   if (typeof house === 'object') return house;
   const got = (option: string) => ({ option, got: context.told.get(option) ?? '' });

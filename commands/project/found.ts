@@ -35,10 +35,10 @@ import { asksOnce, type JobAsk, listAsks, OF_PLACES, savedTearouts } from './sho
 // and quantities.
 
 /** Where something is: a room, several together, or not given. */
-export type Place = { readonly room: string } | 'together' | 'not given';
+type Place = { readonly room: string } | 'together' | 'not given';
 
 /** A sentence about a place; `call` where it is not for the asker to do. */
-export interface Told {
+interface Told {
   readonly place: Place;
   readonly text: string;
   /** Square ticks, where the sentence is about an area. */
@@ -50,7 +50,7 @@ export interface Told {
 }
 
 /** Every saved answer of that kind as it is today, tear-outs first. */
-export async function keptFindings(project: Project, context: Context): Promise<readonly Told[]> {
+async function keptFindings(project: Project, context: Context): Promise<readonly Told[]> {
   const ask = await asksOnce(project, context);
   const told: Told[] = [];
   for (const one of savedTearouts(project, context)) {
@@ -160,14 +160,14 @@ function dataSentence({ data, headline }: Reply, habits: Habits): string {
 
 // From findings told and kept to a report room by room, with who to call where it is not the asker's to do.
 
-export interface FoundAsk {
+interface FoundAsk {
   readonly do: string;
 }
 
 const ADDING =
   /^(?:add )?(?:a |i |we |also |just )*(?:found|find|finding|discovered|add|there(?:'s|’s| is| are))(?![\p{L}\d])/iu;
 
-export async function answerFound(ask: FoundAsk, context: Context): Promise<Outcome> {
+async function answerFound(ask: FoundAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   const deed = readListDeed(ask.do, ADDING);

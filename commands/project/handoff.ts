@@ -36,7 +36,7 @@ import { asksOnce, guidesOfFloor, type JobAsk, listAsks } from './shopping-needs
 // What a summary tells of a project: lines of a label and its items, the gravest and the plainest first.
 
 /** A line of the summary. `never`: it is not left out, whatever the length; the others go from the last on. */
-export interface HandoffLine {
+interface HandoffLine {
   readonly label: string;
   readonly items: readonly string[];
   readonly never?: true;
@@ -45,7 +45,7 @@ export interface HandoffLine {
 }
 
 /** Every line that has something to tell, in the order read. */
-export async function handoffLines(here: Here): Promise<readonly HandoffLine[]> {
+async function handoffLines(here: Here): Promise<readonly HandoffLine[]> {
   const { labels } = HANDOFF;
   const { project, context } = here;
   const found = await findingsOf(project, context);
@@ -212,7 +212,7 @@ export function textOf(title: string, lines: readonly HandoffLine[]): string {
   return [title, ...lines.map((line) => `${line.label}: ${itemsOf(line)}`)].join('\n');
 }
 
-export function itemsOf({ items }: HandoffLine): string {
+function itemsOf({ items }: HandoffLine): string {
   return items.join('; ');
 }
 
@@ -230,7 +230,7 @@ function shortened(lines: readonly HandoffLine[]): readonly HandoffLine[] | unde
 
 // A project handed on: a summary for one message, or its sheets as files.
 
-export interface HandoffAsk {
+interface HandoffAsk {
   readonly as: 'text' | FileForm['form'];
   readonly wanted: Wanted;
   readonly paper?: 'letter' | 'a4';
@@ -248,7 +248,7 @@ const ACTIONS: readonly Action[] = [
   { label: HANDOFF.actions.share, ask: 'project share' },
 ];
 
-export async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context): Promise<Outcome> {
+async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   // Whoever was given a part gets that part, and no summary of the rest.

@@ -82,7 +82,7 @@ export function replyOr(outcome: Outcome, name: string, missing: string[]): Repl
 // What sheets tell of the work before and after the floor: tear-out, and answers on repairs and finishing.
 
 /** A sheet for each floor that comes out. */
-export async function tearoutSheets(here: Here): Promise<readonly JobSheet[]> {
+async function tearoutSheets(here: Here): Promise<readonly JobSheet[]> {
   const asks = asksOf(here, 'prep tearout');
   const sheets: JobSheet[] = [];
   for (const { name, line, rooms } of asks) {
@@ -95,7 +95,7 @@ export async function tearoutSheets(here: Here): Promise<readonly JobSheet[]> {
 }
 
 /** A sheet for each answer on what is mended, measured or finished: of one room those that are about it alone. */
-export async function repairSheets(here: Here): Promise<readonly JobSheet[]> {
+async function repairSheets(here: Here): Promise<readonly JobSheet[]> {
   const sheets: JobSheet[] = [];
   for (const [name, called] of Object.entries(REPAIR_TITLES)) {
     for (const { line, rooms } of asksOf(here, name)) {
@@ -237,7 +237,7 @@ function trimTable(pieces: readonly SawPiece[]): Block {
 // What sheets tell of rooms: laying guides, and cuts with the trim of each room.
 
 /** Guides with the project's rooms that they are of: an area joined to a room is laid by itself, and of that room. */
-export async function guidesOf(here: Here): Promise<readonly Guide[]> {
+async function guidesOf(here: Here): Promise<readonly Guide[]> {
   const guides: Guide[] = [];
   for (const { name, line } of asksOf(here, 'floor planks')) {
     const { outcome, line: whole } = await here.ask(guidesOfFloor(line));
@@ -253,14 +253,14 @@ export async function guidesOf(here: Here): Promise<readonly Guide[]> {
 }
 
 /** How other rooms were read is for their own guides. */
-export function guideSheet({ room, rooms, reply }: Guide, names: readonly string[]): JobSheet {
+function guideSheet({ room, rooms, reply }: Guide, names: readonly string[]): JobSheet {
   const others = names.filter((name) => !rooms.some((own) => sameName(own, name)));
   const assumed = reply.assumed.filter((line) => !others.some((name) => line.startsWith(`${name}:`)));
   return { key: 'guide', room, title: SHEETS.of(SHEETS.titles.guide, room), reply: { ...reply, assumed } };
 }
 
 /** Every piece of trim, each with the project's room that it is for; those of doorways have none. */
-export async function trimPieces(here: Here): Promise<readonly SawPiece[]> {
+async function trimPieces(here: Here): Promise<readonly SawPiece[]> {
   const pieces: SawPiece[] = [];
   for (const { name, line } of [...asksOf(here, 'trim list'), ...asksOf(here, 'trim edges')]) {
     const { outcome, line: whole } = await here.ask(line);
@@ -282,7 +282,7 @@ function areasOf(line: string, { commands, habits }: Context): ReadonlyMap<strin
 }
 
 /** A sheet for each guide with the trim of its rooms, for each other room with trim, and one for the doorways. */
-export function cutsSheets(
+function cutsSheets(
   guides: readonly Guide[],
   trim: readonly SawPiece[],
   only: string | undefined,
@@ -306,7 +306,7 @@ export function cutsSheets(
 // What of a project can be ticked off, each with the line that ticks it and the one that takes it back.
 
 /** Everything on the list: what is left to buy, and what is bought. */
-export function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, habits: Habits): readonly Tick[] {
+function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, habits: Habits): readonly Tick[] {
   return tallies
     .filter(({ left, bought }) => left > 0 || bought > 0)
     .map((one) => {
@@ -335,7 +335,7 @@ function byOf(by: Signed | undefined): Pick<Tick, 'by'> {
 }
 
 /** Every stage of every room. */
-export function stageTicks(rooms: readonly RoomProgress[]): readonly Tick[] {
+function stageTicks(rooms: readonly RoomProgress[]): readonly Tick[] {
   return rooms.flatMap(({ room, stages }) =>
     stages.map((one) => {
       const ticked = isPast(one);

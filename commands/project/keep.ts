@@ -31,7 +31,7 @@ import { savedActions, savedLines, savedTable, savedToday } from './saved-today.
 const UNNAMED = 'My floor';
 
 /** Keeps the answer to a line, or the last answer; begins a project where none is in use. */
-export async function keep(line: string, desk: Desk, context: Context): Promise<Outcome> {
+async function keep(line: string, desk: Desk, context: Context): Promise<Outcome> {
   const found = /^(?:last|that|this|it|the last (?:answer|one))?[.!]?$/i.test(line)
     ? lastAsk(await desk.last())
     : await answered(line, context);
@@ -68,7 +68,7 @@ export async function keep(line: string, desk: Desk, context: Context): Promise<
 }
 
 /** Says which room a saved answer is about, for work at a place that was saved without one. */
-export function aboutRoom(number: number, name: string, context: Context): Promise<Outcome> {
+function aboutRoom(number: number, name: string, context: Context): Promise<Outcome> {
   return inProject(context, async (project, desk) => {
     const saved = project.kept[number - 1];
     if (!saved) return problem(keptUnknown(String(number), project.kept.length));
@@ -101,7 +101,7 @@ export function aboutRoom(number: number, name: string, context: Context): Promi
 }
 
 /** Lets the kept answer of a number go. */
-export function unkeep(number: number, context: Context): Promise<Outcome> {
+function unkeep(number: number, context: Context): Promise<Outcome> {
   return inProject(context, async (project, desk) => {
     const gone = project.kept[number - 1];
     if (!gone) return problem(keptUnknown(String(number), project.kept.length));

@@ -18,7 +18,7 @@ import { ownShareReply } from './share-list.ts';
 // A person's accounts: listed, led together by a code, and parted.
 
 /** A new code, and how it is used. */
-export async function newCode(desk: Desk, context: Context): Promise<Outcome> {
+async function newCode(desk: Desk, context: Context): Promise<Outcome> {
   const { code } = await desk.links().make();
   const reply = projectReply(context, {
     headline: LINK.made,
@@ -37,13 +37,13 @@ export async function newCode(desk: Desk, context: Context): Promise<Outcome> {
   return { ...reply, once: [code] };
 }
 
-export async function linkedAccounts(desk: Desk, context: Context): Promise<Reply> {
+async function linkedAccounts(desk: Desk, context: Context): Promise<Reply> {
   const accounts = accountsOf(await desk.person(), desk.via);
   return listed(LINK.list(accounts.length), desk, context);
 }
 
 /** Parts an account by its number in the list, or by its platform where only one is there. */
-export async function parted(which: string, desk: Desk, context: Context): Promise<Outcome> {
+async function parted(which: string, desk: Desk, context: Context): Promise<Outcome> {
   const accounts = accountsOf(await desk.person(), desk.via);
   if (accounts.length < 2) return problem(LINK_PROBLEMS.onlyOne());
   const found = accountsNamed(which, accounts, desk.via);
@@ -91,14 +91,14 @@ function accountsOf(person: Person | undefined, via: string): readonly string[] 
 }
 
 /** The platform of an account's key. */
-export function platformOf(account: string): string {
+function platformOf(account: string): string {
   return account.slice(0, account.indexOf(':'));
 }
 
 // A code taken: first what it would do, then, for accounts once confirmed, what it did.
 
 /** What a code would do, or what it did. */
-export async function codeTaken(code: string, confirm: string, desk: Desk, context: Context): Promise<Outcome> {
+async function codeTaken(code: string, confirm: string, desk: Desk, context: Context): Promise<Outcome> {
   const links = desk.links();
   const offer = await links.look(code);
   if (!offer.ok) return problem(refused(offer, code));

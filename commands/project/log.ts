@@ -15,7 +15,7 @@ import { changeHere, projectHere, TAKE_BACK } from './project-command.ts';
 
 // From what is told of notes to the notes: one added or removed, those with a word, or the last ones.
 
-export interface LogAsk {
+interface LogAsk {
   readonly do: string;
 }
 
@@ -23,7 +23,7 @@ export interface LogAsk {
 const SHOWN = 20;
 const ADDING = /^(?:add |write |make )?(?:a )?(?:note(?: that)?|add|log)(?![\p{L}\d])/iu;
 
-export async function answerLog(ask: LogAsk, context: Context): Promise<Outcome> {
+async function answerLog(ask: LogAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   const deed = readListDeed(ask.do, ADDING);

@@ -40,7 +40,7 @@ import { sayAmount } from './shopping-list.ts';
 import { listOf } from './shopping-needs.ts';
 
 /** `same`: it is kept so; `changed`: the room has it now; `kept`: it waits for other walls. */
-export interface WallStep {
+interface WallStep {
   readonly kind: 'same' | 'changed' | 'kept';
   readonly parts: Partial<Content>;
   /** The room's new text. */
@@ -56,7 +56,7 @@ interface Told extends ToldWall {
 }
 
 /** What a wall told makes of a project. What was told earlier and did not fit is tried with it. */
-export function wallStep(
+function wallStep(
   project: Project,
   room: Room,
   told: Told,
@@ -116,7 +116,7 @@ function askedAgain(measures: Measures, { name }: Room, again: readonly number[]
 // What a room measured anew changes: the list of what to buy before and after. Saved answers stay as they
 // were.
 
-export interface Figures {
+interface Figures {
   /** In a few words each: “23 → 24 planks”. */
   readonly brief: readonly string[];
   readonly blocks: readonly Block[];
@@ -126,12 +126,7 @@ export interface Figures {
 const MOST_BRIEF = 4;
 
 /** The figures of a project before and after these parts are put in place. Throws Outage. */
-export async function figuresOf(
-  project: Project,
-  parts: Partial<Content>,
-  room: Room,
-  context: Context,
-): Promise<Figures> {
+async function figuresOf(project: Project, parts: Partial<Content>, room: Room, context: Context): Promise<Figures> {
   const after = { ...project, ...parts };
   const [was, now] = [await linesOf(project, room, context), await linesOf(after, room, context)];
   const changes = [...new Set([...was, ...now].map(({ item }) => item))].flatMap((item) =>

@@ -25,13 +25,13 @@ import { changeHere, problem, projectHere, projectReply, TAKE_BACK } from './pro
 
 // From what is told of a measurement to a question asked, answered, withdrawn, or the list of those open.
 
-export interface MeasureAsk {
+interface MeasureAsk {
   readonly do: string;
   /** The number or the id of an open question. */
   readonly question?: string;
 }
 
-export async function answerMeasure(ask: MeasureAsk, context: Context): Promise<Outcome> {
+async function answerMeasure(ask: MeasureAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   const [first] = inScope(project.rooms).length > 0 ? inScope(project.rooms) : project.rooms;
@@ -140,7 +140,7 @@ function listed(project: Project, context: Context, headline?: string): Outcome 
 }
 
 /** The open questions with what to type, for whoever may measure. */
-export function questionBlocks(project: Pick<Project, 'measures' | 'rooms'>, { habits }: Context): readonly Block[] {
+function questionBlocks(project: Pick<Project, 'measures' | 'rooms'>, { habits }: Context): readonly Block[] {
   const rows = openQuestions(project, habits).map(({ label, kept = '', question, example }, i) => [
     String(i + 1),
     label,

@@ -18,7 +18,7 @@ import { atDesk, problem, projectReply } from './project-command.ts';
 
 // Everything kept of a person, given out, brought in again, or forgotten.
 
-export const CONFIRM = 'forget everything';
+const CONFIRM = 'forget everything';
 
 /** What was taken out of an earlier version is brought in as well; before hazards were kept there are none. */
 const exportedSchema = contentSchema.unwrap().extend({ hazards: hazardsSchema.optional() });
@@ -26,7 +26,7 @@ const broughtSchema = z.preprocess((one) => (isRecord(one) ? savedWorkIn(one) : 
 const exportSchema = z.object({ projects: z.array(broughtSchema).min(1) });
 
 /** All of it as JSON: what the person typed, without ids or accounts of anybody. */
-export async function everything(desk: Desk, context: Context): Promise<Outcome> {
+async function everything(desk: Desk, context: Context): Promise<Outcome> {
   const [person, mine] = [await desk.person(), await desk.own()];
   const shared = (await desk.mine()).filter((one) => !mine.includes(one));
   const { seen: _seen, ...recent } = await desk.recent();
@@ -60,7 +60,7 @@ export async function everything(desk: Desk, context: Context): Promise<Outcome>
 }
 
 /** The projects of an export, as new projects of the asker. */
-export async function broughtIn(text: string, desk: Desk, context: Context): Promise<Outcome> {
+async function broughtIn(text: string, desk: Desk, context: Context): Promise<Outcome> {
   const read = exportSchema.safeParse(parsed(text) ?? (await unpacked(text)));
   if (!read.success) return problem(importUnread(text));
   const mine = await desk.own();
@@ -78,7 +78,7 @@ export async function broughtIn(text: string, desk: Desk, context: Context): Pro
 }
 
 /** Forgets the asker once they have typed the words for it. */
-export async function forgotten(confirm: string, desk: Desk, context: Context): Promise<Outcome> {
+async function forgotten(confirm: string, desk: Desk, context: Context): Promise<Outcome> {
   const mine = await desk.own();
   if (confirm !== CONFIRM) {
     const ask = `project mydata do: forget, confirm: ${CONFIRM}`;

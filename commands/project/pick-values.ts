@@ -17,7 +17,7 @@ const PAIR =
   /((?<!\d)\d(?:[\d.,/ ]*\d)?)\s*(x|×|by)\s*(\d+(?:[.,]\d+)?)(?![\d/]|[.,]\d|\s*(?:x|×|by|in|ft|mm|cm|m\b|["'″′]))/i;
 
 /** The text as it is kept: itself, or with the unit that it was read in where that leaves less to be said of how it was read. */
-export function plainly(text: string, command: Command, option: string, habits: Habits): string {
+function plainly(text: string, command: Command, option: string, habits: Habits): string {
   const meant = readBy(text, command, option, habits);
   if (meant === undefined) return text;
   const units: readonly Units[] = ['imperial', 'metric'];
@@ -42,7 +42,7 @@ function readBy(text: string, { options }: Command, option: string, habits: Habi
 }
 
 /** The key that a value is kept under, and the value as it is kept; a problem where no option of its name reads it, or where several things are meant. */
-export function valueRead(
+function valueRead(
   key: string,
   value: string,
   commands: readonly Command[],
@@ -138,7 +138,7 @@ function picksIn(text: string, { commands, habits }: Context): PicksSaid | { rea
 }
 
 /** The names that picks go by: options, `command option`, and other words. */
-export function pickNames(commands: readonly Command[]): readonly string[] {
+function pickNames(commands: readonly Command[]): readonly string[] {
   const options = commands.filter(isCalculating).flatMap(({ name, options: { shape } }) =>
     Object.keys(shape)
       .filter((option) => !NEVER.includes(option))

@@ -15,12 +15,10 @@ import { nextAsks, pickFacts } from './project-shown.ts';
 
 // Picks set and cleared: the picks after it and what changed in words, or why it cannot be done.
 
-export type PickStep =
-  | { readonly picks: Project['picks']; readonly said: readonly string[] }
-  | { readonly problem: Problem };
+type PickStep = { readonly picks: Project['picks']; readonly said: readonly string[] } | { readonly problem: Problem };
 
 /** Sets and clears picks. Pure. */
-export function pickStep(before: Project['picks'], { set, clear }: Pick<PicksSaid, 'set' | 'clear'>): PickStep {
+function pickStep(before: Project['picks'], { set, clear }: Pick<PicksSaid, 'set' | 'clear'>): PickStep {
   const picks = new Map(Object.entries(before));
   const said: string[] = [];
   for (const name of clear) {

@@ -22,7 +22,7 @@ import { changeHere, projectHere, TAKE_BACK } from './project-command.ts';
 // Progress told, as marks of rooms and stages; or the Problems where room, stage or time is not plain.
 
 /** What is marked, and how doubtful parts were taken. */
-export interface Marking {
+interface Marking {
   readonly rooms: readonly string[];
   readonly stages: readonly Stage[];
   readonly state: Mark['state'] | 'open';
@@ -35,7 +35,7 @@ export interface Marking {
 const HOUR = 3_600_000;
 
 /** `rooms` are those in scope; `hours` of acclimation as picked. */
-export function markingOf(
+function markingOf(
   told: ToldProgress,
   text: string,
   rooms: readonly string[],
@@ -104,7 +104,7 @@ function endOf(
 
 // From what is told of progress to where every room stands and what it waits for.
 
-export interface ProgressAsk {
+interface ProgressAsk {
   readonly do: string;
 }
 
@@ -120,7 +120,7 @@ interface ProgressResult extends Result {
   }[];
 }
 
-export async function answerProgress(ask: ProgressAsk, context: Context): Promise<Outcome> {
+async function answerProgress(ask: ProgressAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   const rooms = inScope(project.rooms).map(({ name }) => name);

@@ -34,10 +34,10 @@ import {
 import { CHANGED } from '../../src/text/project-text.ts';
 import { readInTime } from '../../src/workers/time-limits.ts';
 
-export type RoomStep = { readonly rooms: Rooms; readonly said: readonly string[] } | { readonly problem: Problem };
+type RoomStep = { readonly rooms: Rooms; readonly said: readonly string[] } | { readonly problem: Problem };
 
 /** Does a deed to some rooms. Pure but for what `reading` notes. */
-export function roomStep(rooms: Rooms, deed: RoomDeed, reading: Reading): RoomStep {
+function roomStep(rooms: Rooms, deed: RoomDeed, reading: Reading): RoomStep {
   if (deed.do === 'list') return { rooms, said: [] };
   if (deed.do === 'shape') return shaped(rooms, deed, reading);
   const room = roomNamed(rooms, deed.name);
@@ -195,7 +195,7 @@ export interface RoomAsk {
 // From the options of `project room` to deeds, and the deeds done one after the other, all or none.
 
 /** The deeds of an ask; `asked`: it only asks to see. */
-export type Deeds = { readonly deeds: readonly RoomDeed[]; readonly asked: boolean } | { readonly problem: Problem };
+type Deeds = { readonly deeds: readonly RoomDeed[]; readonly asked: boolean } | { readonly problem: Problem };
 
 /** What an ask wants done: first what its text says, then what its other options tell of the same room. */
 export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {

@@ -15,7 +15,7 @@ export function renameRoom(from: string, to: string, context: Context): Promise<
   return answerRoom({ room: `rename ${from} to ${to}`, ...others, scope: NOT_TOLD }, context);
 }
 
-export function answerRoom(told: RoomAsk, context: Context): Promise<Outcome> {
+function answerRoom(told: RoomAsk, context: Context): Promise<Outcome> {
   return inProject(context, async (project, desk) => {
     const deeds = roomDeeds(told, project.rooms);
     if ('problem' in deeds) return problem(deeds.problem);

@@ -10,7 +10,7 @@ import type { GuidesResult } from '../floor/floor-guides.ts';
 import { asksOnce, filledFrom, guidesOfFloor, todaysLine, type Work, workOf } from './shopping-needs.ts';
 
 /** How a saved answer stands to the project as it is now. */
-export interface SavedToday {
+interface SavedToday {
   /** Its place in the list, counted from 1. */
   readonly no: number;
   readonly saved: KeptAsk;

@@ -15,8 +15,8 @@ import { atDesk, problem, projectReply } from './project-command.ts';
 
 // The options of `project settings`; “clear” unsets any of them.
 
-export const AS_IT_IS = 'as it is';
-export const CLEAR = 'clear';
+const AS_IT_IS = 'as it is';
+const CLEAR = 'clear';
 
 const SIGNS: ReadonlyMap<string, string> = new Map([
   ['$', 'USD'],
@@ -44,7 +44,7 @@ const standard = (summary: string, example: string, colons?: Colons) =>
     read(isClear(typed.trim().toLowerCase()) ? CLEAR : typed.trim()),
   );
 
-export const settingsOptions = {
+const settingsOptions = {
   units: words('imperial or metric', 'metric', SETTING_EXPECTED.units, {
     imperial: 'imperial',
     feet: 'imperial',
@@ -94,7 +94,7 @@ export const settingsOptions = {
   rules: standard('Other standards, told as picks are: “gap: 3/8 in; stagger: 8 in”', 'gap: 3/8 in', 'any'),
 };
 
-export type SettingsAsk = { readonly [O in keyof typeof settingsOptions]: string };
+type SettingsAsk = { readonly [O in keyof typeof settingsOptions]: string };
 
 // Settings told: what they make of those before, and how they are shown.
 
@@ -110,7 +110,7 @@ const WORDS = [...HABITS, 'country'] as const;
 const STANDARDS = ['mistakes', 'spares', 'tax'] as const;
 
 /** What an ask makes of the settings. */
-export function settled(ask: SettingsAsk, context: Context): Settled | { readonly problem: Problem } {
+function settled(ask: SettingsAsk, context: Context): Settled | { readonly problem: Problem } {
   const said: string[] = [];
   const words = WORDS.filter((name) => ask[name] !== AS_IT_IS);
   for (const name of words)
@@ -148,11 +148,7 @@ function fixFor(fix: string | undefined): string | undefined {
 }
 
 /** The settings as facts, with what the platform gives where none are told; `habits` hold those of `before`. */
-export function settingFacts(
-  settings: Settings | undefined,
-  before: Settings | undefined,
-  habits: Habits,
-): readonly Fact[] {
+function settingFacts(settings: Settings | undefined, before: Settings | undefined, habits: Habits): readonly Fact[] {
   const standards = Object.entries(settings?.standards ?? {});
   return [
     ...HABITS.map((name) => {

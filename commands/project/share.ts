@@ -21,7 +21,7 @@ import { givenReply, listReply, ownShareReply, sayEnd } from './share-list.ts';
 // A code by which somebody on any platform comes to what is shared.
 
 /** Makes the code; nothing is shared until somebody types it. */
-export async function codeGiven(
+async function codeGiven(
   offer: Omit<Offer, 'to'>,
   notes: readonly string[],
   desk: Desk,
@@ -69,12 +69,12 @@ const USUAL: Readonly<Record<Shared, Helping>> = {
 };
 
 /** To whom: a link, a member, or whoever types a code. */
-export type CodeOffer = Omit<Offer, 'to'> & { readonly to: Offer['to'] | 'code' };
+type CodeOffer = Omit<Offer, 'to'> & { readonly to: Offer['to'] | 'code' };
 
 type Offered = { readonly offer: CodeOffer; readonly notes: readonly string[] } | { readonly problem: Problem };
 
 /** An offer of what is told, or what is wrong with it. */
-export function offerOf(told: ToldShare, line: string, rooms: readonly string[], context: Context): Offered {
+function offerOf(told: ToldShare, line: string, rooms: readonly string[], context: Context): Offered {
   const { what, room, rest } = told;
   if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line, offerLine('shopping', told)) };
   if (rest !== '') return { problem: restProblem(what, told, line, rooms) };
@@ -101,7 +101,7 @@ export function offerOf(told: ToldShare, line: string, rooms: readonly string[],
 }
 
 /** What changes of a share, or what is wrong with it. */
-export function changeOf(
+function changeOf(
   share: Share,
   told: ToldShare,
   line: string,
@@ -188,7 +188,7 @@ function flawOf(
 }
 
 /** The key of a member's account in the asker's own workspace; undefined where there are no members, or it is none. */
-export function accountOf(text: string, { asker }: Context): string | undefined {
+function accountOf(text: string, { asker }: Context): string | undefined {
   const id = /^(?:<@!?)?([A-Z0-9]{5,24})(?:\|[^<>]*)?>?$/.exec(text.trim())?.[1];
   if (id === undefined) return undefined;
   const fits =
@@ -209,7 +209,7 @@ function memberProblem(got: string, what: Shared, { asker }: Context): Problem {
 // From what is told of sharing to what is shared: given, listed, changed, stopped, left.
 
 /** What a line of sharing comes to, for the owner of the project in use or for whoever it is shared with. */
-export function answerShare(line: string, context: Context): Promise<Outcome> {
+function answerShare(line: string, context: Context): Promise<Outcome> {
   return inProject(context, async (project, desk) => {
     const { sharing } = desk;
     const mine = await desk.share();

@@ -12,7 +12,7 @@ import { projectHere } from './project-command.ts';
 
 // The answer that holds a project's sheets: a table of them in words, the sheets themselves in its data.
 
-export async function answerSheets(wanted: Wanted, context: Context): Promise<Outcome> {
+async function answerSheets(wanted: Wanted, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   return sheetsReply(await gatherSheets(project, wanted, context), context);

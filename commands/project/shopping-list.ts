@@ -69,7 +69,7 @@ export function sayLeft(one: Tally, habits: Habits): string {
 }
 
 /** What is left of a thing costs, in cents with tax. */
-export function costOf({ left, price, package: sold }: Tally): number | undefined {
+function costOf({ left, price, package: sold }: Tally): number | undefined {
   return sold && price ? lineCost({ count: left, price }) : undefined;
 }
 

@@ -59,10 +59,7 @@ export interface Work {
 }
 
 /** The work of each saved answer that can still be read and is part of the job: one whose rooms are gone, or stay as they are, is none. */
-export function savedWork(
-  project: Project,
-  { commands, habits }: Pick<Context, 'commands' | 'habits'>,
-): readonly Work[] {
+function savedWork(project: Project, { commands, habits }: Pick<Context, 'commands' | 'habits'>): readonly Work[] {
   return project.kept.flatMap((saved) => {
     const work = workOf(saved, project, commands, habits);
     return typeof work === 'string' ? [] : [work];
@@ -87,7 +84,7 @@ export function workOf(
 }
 
 /** A line that begins with its command's whole name, whatever was typed. */
-export function requestLine(name: string, options: ReadonlyMap<string, string>): string {
+function requestLine(name: string, options: ReadonlyMap<string, string>): string {
   return `${name} ${[...options].map(([option, text]) => `${option}: ${text}`).join(', ')}`.trimEnd();
 }
 
@@ -96,7 +93,7 @@ export function todaysLine({ name, own, rooms, byRoom }: Work): string {
   return requestLine(name, new Map([...(rooms && byRoom ? [['room', namesOf(rooms)] as const] : []), ...own]));
 }
 
-export function namesOf(rooms: Rooms): string {
+function namesOf(rooms: Rooms): string {
   return rooms.map(({ name }) => name).join('; ');
 }
 
@@ -114,7 +111,7 @@ export interface JobAsk {
   readonly saved?: string;
 }
 
-export interface ListAsks {
+interface ListAsks {
   readonly asks: readonly JobAsk[];
   /** What cannot be asked yet. */
   readonly untold: readonly Untold[];

@@ -35,7 +35,7 @@ import { type Listed, listOf, talliesOf } from './shopping-needs.ts';
 // fix stands for the purchase alone.
 
 /** One change of what is bought, pure, and how it is said. */
-export interface Tick {
+interface Tick {
   readonly said: string;
   readonly assumed?: string;
   change(shopping: Shopping): Shopping;
@@ -52,7 +52,7 @@ interface TickedList {
 }
 
 /** All that one purchase told comes to: for “all paint” everything of that name that is left. */
-export function ticksOf(told: ToldPurchase, tallies: readonly Tally[], list: TickedList): Ticks {
+function ticksOf(told: ToldPurchase, tallies: readonly Tally[], list: TickedList): Ticks {
   const { shopping, habits, at } = list;
   const things = thingsMeant(told, tallies);
   if ('problem' in things) return things;
@@ -217,7 +217,7 @@ function paidOf({ price, priceOf }: ToldPurchase, thing: Tally, much: Much, habi
 
 // From what is told of shopping to the list: shown, or ticked off first.
 
-export interface ShoppingAsk {
+interface ShoppingAsk {
   readonly do: string;
   readonly by: Grouping;
 }

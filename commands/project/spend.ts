@@ -33,16 +33,11 @@ import { listOf, talliesOf } from './shopping-needs.ts';
 
 // What a project costs, in words: a table by stage, the budget, who pays, and every entry.
 
-export function sayStage(stage: SpendStage): string {
+function sayStage(stage: SpendStage): string {
   return stage === 'tools' ? SPEND.tools : stage === 'other' ? SPEND.other : STAGE_NAMES[stage];
 }
 
-export function spendBlocks(
-  project: Project,
-  summary: SpendSummary,
-  currency: string,
-  habits: Habits,
-): readonly Block[] {
+function spendBlocks(project: Project, summary: SpendSummary, currency: string, habits: Habits): readonly Block[] {
   const money = (amount: number): string => sayMoney(cents(amount), currency, habits);
   return [
     ...budgetBlocks(summary, money, habits),
@@ -94,7 +89,7 @@ function budgetBlocks(summary: SpendSummary, money: (amount: number) => string, 
 }
 
 /** Who pays what of all that is expected: “you $250.00, insurer $1,500.00”. */
-export function sharesSaid(shares: NonNullable<SpendSummary['shares']>, money: (amount: number) => string): string {
+function sharesSaid(shares: NonNullable<SpendSummary['shares']>, money: (amount: number) => string): string {
   return PAYERS.filter((payer) => payer === 'self' || shares[payer] !== 0)
     .map((payer) => `${SPEND.payers[payer]} ${money(shares[payer])}`)
     .join(', ');
@@ -155,7 +150,7 @@ function otherBlock({ spend, shopping }: Project, currency: string, habits: Habi
 
 // From what is told of money to what the project costs: estimate against actual, budget, who pays.
 
-export interface SpendAsk {
+interface SpendAsk {
   readonly do: string;
 }
 
@@ -171,7 +166,7 @@ const HAULED =
   /(?<![a-z])(?:dumpsters?|skips?|roll-?offs?|containers?|junk|haul(?:ing|er|age)?|dump fees?|landfill|disposal)(?![a-z])/i;
 const LONGEST_WHAT = 200;
 
-export async function answerSpend(ask: SpendAsk, context: Context): Promise<Outcome> {
+async function answerSpend(ask: SpendAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   const notes: string[] = [];

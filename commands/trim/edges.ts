@@ -32,7 +32,7 @@ import { stickNeeds, toBuy, trimResult } from './trim-results.ts';
 // Edges of a floor as pieces, profile by profile: each profile is cut from sticks of its own.
 
 /** What `trim edges` reads. */
-export interface EdgesAsk extends SticksAsk {
+interface EdgesAsk extends SticksAsk {
   readonly doorways: readonly EdgeDoorway[];
   readonly floor: Length;
   readonly level: Length;
@@ -40,7 +40,7 @@ export interface EdgesAsk extends SticksAsk {
   readonly stairs: ToldStairs;
 }
 
-export interface Edge {
+interface Edge {
   readonly name: string;
   readonly profile: Profile;
   readonly length: Length;
@@ -49,13 +49,13 @@ export interface Edge {
 }
 
 /** A profile's sticks. */
-export interface ProfilePlan {
+interface ProfilePlan {
   readonly profile: Profile;
   readonly task: StickTask;
   readonly plan: StickPlan;
 }
 
-export function edgesOf({ doorways, stairs, floor, level }: EdgesAsk): readonly Edge[] {
+function edgesOf({ doorways, stairs, floor, level }: EdgesAsk): readonly Edge[] {
   const names = doorways.map(({ name }, i) => {
     const before = doorways.slice(0, i).filter((one) => one.name === name).length;
     return before === 0 ? name : `${name} (${before + 1})`;
@@ -80,7 +80,7 @@ export function edgesOf({ doorways, stairs, floor, level }: EdgesAsk): readonly 
 }
 
 /** The plans of all profiles, better and better: each yield has every profile. */
-export async function* profilePlans(edges: readonly Edge[], ask: EdgesAsk): AsyncGenerator<readonly ProfilePlan[]> {
+async function* profilePlans(edges: readonly Edge[], ask: EdgesAsk): AsyncGenerator<readonly ProfilePlan[]> {
   const profiles = [...new Set(edges.map(({ profile }) => profile))];
   const plans = new Map<Profile, ProfilePlan>();
   const streams = profiles.map((profile) => {
@@ -105,7 +105,7 @@ export async function* profilePlans(edges: readonly Edge[], ask: EdgesAsk): Asyn
 
 // From the options of `trim edges` to its answers.
 
-export async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenerator<Outcome> {
+async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenerator<Outcome> {
   const saying = sayingOf(context);
   const edges = edgesOf(ask);
   if (edges.length === 0) {

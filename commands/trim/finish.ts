@@ -61,7 +61,7 @@ const OUNCES_PER_LITRE = 128 / 3.785411784;
 const LITRES_PER_QUART = 32 / OUNCES_PER_LITRE;
 
 /** Exact amounts: nails by number, the bead's length and diameter in ticks, the rest in litres. */
-export interface Finishing {
+interface Finishing {
   readonly nails: number;
   readonly nail: Length;
   readonly length: number;
@@ -72,7 +72,7 @@ export interface Finishing {
   readonly paint: number;
 }
 
-export function finishNeeds(finishing: Finishing, saying: Saying): readonly Need[] {
+function finishNeeds(finishing: Finishing, saying: Saying): readonly Need[] {
   const { nails, nail, length, bead, tube, filler, primer, paint } = finishing;
   const can: Package | undefined = saying.units === 'imperial' ? { size: LITRES_PER_QUART, ...NEEDS.quart } : undefined;
   const liquid = (item: string, label: string, stage: Stage, amount: number, sold?: Package): readonly Need[] =>
@@ -101,7 +101,7 @@ export function finishNeeds(finishing: Finishing, saying: Saying): readonly Need
 // From the options of `trim finish` to its answer.
 
 /** What `trim finish` reads. `nail` undefined: worked out. Coverage in m² a litre, the tube in litres. */
-export interface FinishAsk extends WallsAsk, StudsAsk {
+interface FinishAsk extends WallsAsk, StudsAsk {
   readonly thickness: Length;
   readonly height: Length;
   readonly wallboard: Length;
@@ -115,7 +115,7 @@ export interface FinishAsk extends WallsAsk, StudsAsk {
   readonly coverage: number;
 }
 
-export function answerFinish(ask: FinishAsk, context: Context): Outcome {
+function answerFinish(ask: FinishAsk, context: Context): Outcome {
   const asked = askedWalls(ask, context);
   if ('problems' in asked) return asked;
   const saying = sayingOf(ask, context);

@@ -38,7 +38,7 @@ export function stickPlans(task: StickTask): AsyncIterable<StickPlan> {
 /** An answer carries no more pictures than this; the tables have everything. */
 const MOST_SHEETS = 16;
 
-export async function* answerList(ask: ListAsk, context: Context): AsyncGenerator<Outcome> {
+async function* answerList(ask: ListAsk, context: Context): AsyncGenerator<Outcome> {
   const walls = askedWalls(ask, context);
   if ('problems' in walls) {
     yield walls;

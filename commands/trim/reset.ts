@@ -22,7 +22,7 @@ import { type AskedWalls, askedWalls, sayingOf } from './trim-walls.ts';
 // From the options of `trim reset` to its answer.
 
 /** What `trim reset` reads. */
-export interface ResetAsk extends ListAsk {
+interface ResetAsk extends ListAsk {
   readonly shoe: ToldStock;
   readonly 'shoe-thickness': Length;
   /** In hundredths of a percent. */
@@ -30,7 +30,7 @@ export interface ResetAsk extends ListAsk {
 }
 
 /** A first answer at once, then the one with the cheapest sticks. */
-export async function* answerReset(ask: ResetAsk, context: Context): AsyncGenerator<Outcome> {
+async function* answerReset(ask: ResetAsk, context: Context): AsyncGenerator<Outcome> {
   const ways = askedWays(ask, context);
   if ('problems' in ways) {
     yield ways;

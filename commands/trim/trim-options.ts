@@ -134,7 +134,7 @@ export const stickOptions = {
 };
 
 /** How corners and ends are cut. */
-export const cuttingOptions = {
+const cuttingOptions = {
   thickness: thicknessOption,
   'inside-joint': choice(['miter', 'cope', 'mitre'], {
     summary: 'Inside corners: miter or cope; out of square ones are coped',

@@ -44,7 +44,7 @@ export function stockOf({ stock }: Pick<SticksAsk, 'stock'>): readonly Stock[] {
 }
 
 /** The ticks that stand for a cent where no prices are told: the longest length that all sticks on sale are whole times of, at least 1/16 in. */
-export function lengthUnit({ items }: ToldStock): number {
+function lengthUnit({ items }: ToldStock): number {
   const lengths = items.flatMap(({ length, have }) => (have === undefined ? [length] : []));
   return Math.max(TICKS_PER_INCH / 16, lengths.reduce<number>(greatestCommonDivisor, 0));
 }

@@ -47,7 +47,7 @@ export interface TrimResult extends Result {
 }
 
 /** What a result is made of besides its plan. */
-export interface TrimParts extends Pick<TrimResult, 'walls' | 'pieces' | 'glueUp'> {
+interface TrimParts extends Pick<TrimResult, 'walls' | 'pieces' | 'glueUp'> {
   readonly stock: ToldStock;
   readonly kerf: Length;
   readonly endTrim: Length;
@@ -109,7 +109,7 @@ export interface ResetResult extends Result {
 // Sticks of a plan as something to buy; what is at hand is not.
 
 /** What the sticks are of. */
-export interface SticksOf {
+interface SticksOf {
   readonly item: string;
   readonly label: string;
   readonly stage: Stage;

@@ -36,29 +36,25 @@ import type { WallsAsk } from './trim-options.ts';
 // Doors, bays and corners as one would type them: for fixes, which tell the sound ones again.
 
 /** A door, or the width alone where `place` is left out. */
-export function retoldDoor({ width, room, wall, at }: Door, saying: Saying, place = true): string {
+function retoldDoor({ width, room, wall, at }: Door, saying: Saying, place = true): string {
   const size = sayLength(width, saying);
   if (!place || wall === undefined) return size;
   const where = `${size} on wall ${wall}${room === undefined ? '' : ` of ${room}`}`;
   return at === undefined ? where : `${where}, ${sayLength(at.distance, saying)} from the ${at.from}`;
 }
 
-export function retoldBay({ room, wall, front, side, angle, at }: Bay, saying: Saying): string {
+function retoldBay({ room, wall, front, side, angle, at }: Bay, saying: Saying): string {
   const where = `wall ${wall}${room === undefined ? '' : ` of ${room}`}`;
   const place = at === undefined ? '' : `, ${sayLength(at.distance, saying)} from the ${at.from}`;
   return `${where}: front ${sayLength(front, saying)}, sides ${sayLength(side, saying)}, ${angle}°${place}`;
 }
 
-export function retoldCorner({ room, wall, interior }: MeasuredCorner): string {
+function retoldCorner({ room, wall, interior }: MeasuredCorner): string {
   return `corner ${wall}${room === undefined ? '' : ` of ${room}`}: ${interior}`;
 }
 
 /** All told but those left out, some in other words; the word for none where nothing stays. */
-export function retold<T>(
-  told: readonly T[],
-  say: (one: T, index: number) => string | undefined,
-  none: string,
-): string {
+function retold<T>(told: readonly T[], say: (one: T, index: number) => string | undefined, none: string): string {
   const parts = told.flatMap((one, i) => say(one, i) ?? []);
   return parts.length === 0 ? none : parts.join('; ');
 }
@@ -71,7 +67,7 @@ const JOINED =
   /[\s,]{0,40}(?:\+|\bplus\b)[^;\n+]*?(?<!\s)(?=\s+(?:-|–|minus|less|without)\s*\d|\s*(?:[;\n+]|\bplus\b|$))/gi;
 
 /** A Problem for each joined area; the fix tells all of them as bays with square sides, each on a wall that is longer. */
-export function joinedProblems({ room: { rooms }, bay }: WallsAsk, context: Context, saying: Saying): Problem[] {
+function joinedProblems({ room: { rooms }, bay }: WallsAsk, context: Context, saying: Saying): Problem[] {
   const joined = rooms.filter(({ name }) => context.assumed.includes(laidByItself(name)));
   const bays = joined.flatMap((area) => {
     const before = rooms.slice(0, rooms.indexOf(area)).filter((one) => !joined.includes(one));

@@ -20,7 +20,7 @@ const SIGNS = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 const LENGTH = 8;
 
 /** How long a code is good for, and how long a wrong guess counts. */
-export const CODE_LASTS = 10 * 60_000;
+const CODE_LASTS = 10 * 60_000;
 
 /** Wrong guesses of one account, and of all accounts of one workspace or platform, within that time. */
 const GUESSES = 5;
@@ -57,11 +57,11 @@ export const codeSchema = z
   })
   .readonly();
 
-export type Code = z.infer<typeof codeSchema>;
-export type CodeUse = Code['use'];
+type Code = z.infer<typeof codeSchema>;
+type CodeUse = Code['use'];
 
 /** A code as it is shown: two groups of four, 40 bits. */
-export function mintCode(): string {
+function mintCode(): string {
   const signs = Array.from({ length: LENGTH }, () => SIGNS[randomInt(SIGNS.length)]).join('');
   return `${signs.slice(0, 4)}-${signs.slice(4)}`;
 }
@@ -79,17 +79,17 @@ export function readCode(text: string): string | undefined {
 }
 
 /** Keeps a code of some use until `until`; gives the name it is kept under. Throws Outage. */
-export async function keepCode(kept: Kept, code: string, use: CodeUse, now: number): Promise<string> {
+async function keepCode(kept: Kept, code: string, use: CodeUse, now: number): Promise<string> {
   const name = nameOf(readCode(code) ?? code);
   await kept.set(name, { use, until: now + CODE_LASTS } satisfies Code, CODE_LASTS);
   return name;
 }
 
 /** What came of looking a code up: wrong, used and over are the same. */
-export type Looked = { readonly ok: true; readonly code: Code } | { readonly ok: false; readonly why: 'none' | 'wait' };
+type Looked = { readonly ok: true; readonly code: Code } | { readonly ok: false; readonly why: 'none' | 'wait' };
 
 /** Looks a code up for an asker. Each look counts as a wrong guess until it turns out to be right. Throws Outage. */
-export async function lookUp(kept: Kept, signs: string, asker: string, now: number): Promise<Looked> {
+async function lookUp(kept: Kept, signs: string, asker: string, now: number): Promise<Looked> {
   const places = await guessPlaces(kept, asker);
   if (!places) return { ok: false, why: 'wait' };
   const read = codeSchema.safeParse(await kept.get(nameOf(signs)));
@@ -99,7 +99,7 @@ export async function lookUp(kept: Kept, signs: string, asker: string, now: numb
 }
 
 /** Takes a code: true for exactly one of all who try, in whatever process. Throws Outage. */
-export async function takeCode(kept: Kept, signs: string): Promise<boolean> {
+async function takeCode(kept: Kept, signs: string): Promise<boolean> {
   const name = nameOf(signs);
   if (!(await kept.claim(`${name}:taken`, 2 * CODE_LASTS))) return false;
   return kept.delete(name);
@@ -133,7 +133,7 @@ function nameOf(signs: string): string {
 }
 
 /** Whose accounts they are. */
-export interface Linking {
+interface Linking {
   readonly shelves: Shelves;
   /** The asker's account. */
   readonly via: string;
@@ -149,10 +149,10 @@ export type Refused = {
 };
 
 /** What a code for a project holds. */
-export type ProjectUse = Extract<CodeUse, { kind: 'project' }>;
+type ProjectUse = Extract<CodeUse, { kind: 'project' }>;
 
 /** What a code would do: join the two, whose projects are counted; or let the taker help. */
-export type Offer =
+type Offer =
   | {
       readonly ok: true;
       readonly kind: 'accounts';

@@ -14,7 +14,7 @@ import { mintLongId, type Shelves } from './records.ts';
 // other.
 
 /** The one who stays, with the accounts, projects and settings of the other; where both tell a setting, theirs stands. */
-export function withJoined(stays: Person, other: Person): Person {
+function withJoined(stays: Person, other: Person): Person {
   const accounts = [...new Set([...stays.accounts, ...other.accounts])];
   const ids = [...new Set([...stays.projects, ...other.projects].map(({ id }) => id))];
   const projects = ids.map((id) => {
@@ -36,7 +36,7 @@ export function withJoined(stays: Person, other: Person): Person {
 }
 
 /** The project at `now` with one person in the place of another, wherever it names them; the same where it names the other nowhere. */
-export function inPlaceOf(project: Project, other: string, stays: string, now: number): Project {
+function inPlaceOf(project: Project, other: string, stays: string, now: number): Project {
   const written = JSON.stringify(projectCodec.write(project));
   // Ids are 22 signs drawn at random: nothing but the person's own id holds them.
   if (!written.includes(other)) return project;
@@ -66,14 +66,14 @@ function highest(roles: readonly Role[]): Role {
 const TRIES = 20;
 
 /** The person that an account's record leads to, as they are written. Throws Outage. */
-export async function writtenPerson({ account, person }: Shelves, key: string): Promise<Person | undefined> {
+async function writtenPerson({ account, person }: Shelves, key: string): Promise<Person | undefined> {
   const found = await account.load(key);
   const one = found && (await person.load(found.person));
   return one?.accounts.includes(key) ? one : undefined;
 }
 
 /** Whether a person is in the middle of being joined, from either side. */
-export function isJoining({ joins, joining = [] }: Person): boolean {
+function isJoining({ joins, joining = [] }: Person): boolean {
   return joins !== undefined || joining.length > 0;
 }
 

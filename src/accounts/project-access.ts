@@ -25,7 +25,7 @@ import { Sharing } from './sharing.ts';
 const NOWHERE = 'nowhere-nowhere-nowhere';
 
 /** Reads the same whatever a link is: one value, then one project. */
-export class GuestDesk implements Desk {
+class GuestDesk implements Desk {
   readonly guest = true;
   readonly sharing: Sharing | undefined = undefined;
   readonly via: string;

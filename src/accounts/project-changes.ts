@@ -19,7 +19,7 @@ export interface Next<R> {
 }
 
 /** Who changes a project, from which account, and when. */
-export interface Changer {
+interface Changer {
   readonly who: Who;
   readonly via: string;
   readonly at: number;

@@ -41,7 +41,7 @@ export function mintLongId(): string {
 /** Where a link leads. The project itself says whether it still does. */
 export const leadSchema = z.object({ project: z.string() });
 
-export type Lead = z.infer<typeof leadSchema>;
+type Lead = z.infer<typeof leadSchema>;
 
 /** The SHA-256 of a token, in hexadecimal digits: the id of whoever holds the link. */
 export function hashOf(token: string): string {

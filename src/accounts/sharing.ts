@@ -35,7 +35,7 @@ export type ShareChange = Partial<Pick<Share, 'what' | 'role' | 'label'>> & {
 type Invited = { readonly person: string } | 'self' | 'crowded';
 
 /** What of the desk this needs. */
-export interface SharingDesk {
+interface SharingDesk {
   readonly shelves: Shelves;
   readonly now: () => number;
   me(): Promise<Person | undefined>;

@@ -26,7 +26,7 @@ import type { Command } from './command.ts';
 // Rooms of a project in an ask: by name, or all of them where none is told.
 
 /** The rooms that a text names, in its order, and the text with their shapes in place of their names. */
-export interface NamedRooms {
+interface NamedRooms {
   readonly text: string;
   readonly named: Rooms;
   /** Whether nothing but names was told. */
@@ -141,7 +141,7 @@ export interface Holdings {
   readonly settings?: Settings | undefined;
 }
 
-export interface Filled {
+interface Filled {
   /** The options in the command's own order. */
   readonly told: ReadonlyMap<string, string>;
   readonly notes: readonly string[];

@@ -1,6 +1,6 @@
 /** Work that no answer waits for: begun once the answer is on its way, and done before the end. */
 
-export interface Late {
+interface Late {
   later(work: () => Promise<unknown>): void;
   /** Resolves when all that was begun is done. */
   done(): Promise<void>;

@@ -115,7 +115,7 @@ const IMPERIAL =
   /\d\s*(?:['"′″’”]|(?:ft|feet|foot|in|inch|inches|yd|yds|yards?|lbs?|pounds?|sq|fl oz|gal|gallons?)(?![\p{L}\d]))/iu;
 
 /** The units that a request is told in, by all of its texts; the asker's own where it is told in none or in both. */
-export function unitsOfRequest(told: ReadonlyMap<string, string>, habits: Habits): Units {
+function unitsOfRequest(told: ReadonlyMap<string, string>, habits: Habits): Units {
   const text = [...told.values()].join(' ; ');
   const [metric, imperial] = [METRIC.test(text), IMPERIAL.test(text)];
   if (metric === imperial) return habits.units;

@@ -143,7 +143,7 @@ function behindName(text: string, length: number): string {
 }
 
 /** Takes the options of a known command apart. */
-export function parseOptions(command: Command, text: string): Parsed {
+function parseOptions(command: Command, text: string): Parsed {
   const own = Object.keys(command.options.shape);
   const names = own.length > 0 ? [...own, HAZARD_OPTION] : own;
   const { told, twice, pairs } = pairsIn(text, names);

@@ -112,7 +112,7 @@ export function hazardReply({ hazard, about, words, before }: Bearer): Reply {
 }
 
 /** That a fact was taken note of, where nothing else was asked. */
-export function clearedReply({ words }: Cleared): Reply {
+function clearedReply({ words }: Cleared): Reply {
   return {
     headline: HAZARD_WORDS.cleared(words),
     blocks: [{ kind: 'text', text: HAZARD_WORDS.clearedMore }],
@@ -126,7 +126,7 @@ export function clearedReply({ words }: Cleared): Reply {
 }
 
 /** The one question back, where a misspelled word may be a hazard or something else. */
-export function doubtProblem(text: string, { typed, hazard, other }: NonNullable<Sighting['or']>): Problems {
+function doubtProblem(text: string, { typed, hazard, other }: NonNullable<Sighting['or']>): Problems {
   const expected = HAZARD_WORDS.either(typed, hazard, other);
   const problem: Problem = { option: 'ask', got: typed, expected, fix: text.replace(typed, hazard).slice(0, 1000) };
   return { problems: [problem] };
@@ -171,7 +171,7 @@ export function keepingAll(reply: Reply, typed: readonly Sighting[]): Reply {
 }
 
 /** A line to type that tells of every hazard that was typed: what it lacks is told by an option of its own. */
-export function keeping(line: string, typed: readonly Sighting[]): string {
+function keeping(line: string, typed: readonly Sighting[]): string {
   const lacks = (told: string): readonly Sighting[] => {
     const known = new Set(screen(told).sightings.map(({ hazard }) => hazard));
     return typed.filter(({ hazard }) => !known.has(hazard));
@@ -193,7 +193,7 @@ function inWords({ hazard, words }: Sighting): string {
 }
 
 /** What an ask is judged by. */
-export interface Judged {
+interface Judged {
   readonly text: string;
   readonly said: Screened;
   /** Everything that bears on it: what was typed, and what was told before. */

@@ -25,7 +25,7 @@ export interface HazardsBefore {
   readonly project: readonly KeptHazard[];
 }
 
-export const NONE_BEFORE: HazardsBefore = { conversation: [], project: [] };
+const NONE_BEFORE: HazardsBefore = { conversation: [], project: [] };
 
 /** What is remembered where an ask comes from. Without a store, or where it does not answer, nothing. Never throws. */
 export async function hazardsBefore(

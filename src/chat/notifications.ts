@@ -24,7 +24,7 @@ import type { Held } from './user-state.ts';
 // What a project's owner wants measured, as it is shown and answered.
 
 /** An open question: its words, what the wall is kept as, a length as one might type it, and the line that answers it. */
-export interface OpenQuestion {
+interface OpenQuestion {
   readonly id: string;
   readonly question: Question;
   readonly label: string;
@@ -71,7 +71,7 @@ export async function questionsAt(desk: Desk): Promise<readonly OpenQuestion[]> 
 // that calls on people.
 
 /** A reminder as it is told: rooms whose wait for one stage ended at one time share it. */
-export interface Due {
+interface Due {
   /** Stays the same for the same waits. */
   readonly key: string;
   readonly text: string;
@@ -101,7 +101,7 @@ export function dueIn({ stages, rooms }: Waiting, now: number): readonly Due[] {
 }
 
 /** Those that this account was not told yet: each is given to exactly one who asks for it. Throws Outage. */
-export async function untoldDue(
+async function untoldDue(
   project: Pick<Project, 'id'> & Waiting,
   via: string,
   kept: Kept,

@@ -56,7 +56,7 @@ import { type Held, holdingsOf, nowhere, scopeOf } from './user-state.ts';
 type Run = Outcome | Promise<Outcome> | AsyncIterable<Outcome>;
 
 /** Each outcome of a run; where it ends with Unworked, the last one with a word on it, or a Problem that has the line again. Throws what else the run throws. */
-export async function* asFarAsWorked(run: () => Run, line: string): AsyncGenerator<Outcome> {
+async function* asFarAsWorked(run: () => Run, line: string): AsyncGenerator<Outcome> {
   let last: Outcome | undefined;
   try {
     const outcome = await run();
@@ -77,7 +77,7 @@ export async function* asFarAsWorked(run: () => Run, line: string): AsyncGenerat
 }
 
 /** A fault of ours, as the asker learns of it. */
-export interface Fault {
+interface Fault {
   readonly reference: string;
   /** The store did not answer: nothing was saved, and asking again may do. */
   readonly outage: boolean;
@@ -266,7 +266,7 @@ async function later({ later: does }: Ports, work: () => Promise<unknown>): Prom
 }
 
 /** An ask with everything told: by its asker, and from what they keep. */
-export interface Whole {
+interface Whole {
   readonly command: Command;
   readonly told: ReadonlyMap<string, string>;
   /** What the asker told themselves. */

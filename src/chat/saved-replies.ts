@@ -13,7 +13,7 @@ import { FILES } from '../text/sheets-text.ts';
 /** Characters of packed text in all: a few dozen answers with their pictures. */
 const MOST = 1_000_000;
 
-export class AtHand<T> {
+class AtHand<T> {
   readonly #held = new Map<string, { readonly packed: string; readonly value: T }>();
   #characters = 0;
 

@@ -13,7 +13,7 @@ export interface Tried {
 }
 
 /** What lines are held against. */
-export interface Request {
+interface Request {
   /** What was typed, word for word. */
   readonly text: string;
   /** What was typed, by option, once it was read. */

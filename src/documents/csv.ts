@@ -15,7 +15,7 @@ interface Unit {
   readonly of: (exact: number) => number;
 }
 
-export type Measured = Readonly<Record<NeedUnit, Unit>>;
+type Measured = Readonly<Record<NeedUnit, Unit>>;
 
 /** An inch is 8128 ticks, a millimetre 320. */
 const INCH = 8128;
@@ -43,7 +43,7 @@ const METRIC: Measured = {
   weight: unit('kg', 1, 2),
 };
 
-export function inUnits(units: 'imperial' | 'metric'): Measured {
+function inUnits(units: 'imperial' | 'metric'): Measured {
   return units === 'metric' ? METRIC : IMPERIAL;
 }
 
@@ -54,7 +54,7 @@ function unit(sign: string, each: number, places: number): Unit {
 
 // The result data that lists are made from, as far as lists read it.
 
-export interface ShoppingData extends Result {
+interface ShoppingData extends Result {
   readonly lines: readonly {
     readonly label: string;
     readonly stage: string;
@@ -67,7 +67,7 @@ export interface ShoppingData extends Result {
   }[];
 }
 
-export interface FloorData extends Result {
+interface FloorData extends Result {
   readonly regions: readonly {
     readonly rows: readonly {
       readonly v: number;
@@ -83,15 +83,15 @@ export interface FloorData extends Result {
   }[];
 }
 
-export function isShopping(data: Result): data is ShoppingData {
+function isShopping(data: Result): data is ShoppingData {
   return data.kind === 'shopping' && 'lines' in data;
 }
 
-export function isFloor(data: Result): data is FloorData {
+function isFloor(data: Result): data is FloorData {
   return data.kind === 'floor' && 'regions' in data;
 }
 
-export interface CsvFile {
+interface CsvFile {
   readonly list: FileList;
   readonly text: string;
 }

@@ -4,7 +4,7 @@ import type { Drawing } from '../reply/drawing.ts';
 
 // Papers, and the sizes that everything on them is set in: points, 72 to the inch.
 
-export const PAPERS = {
+const PAPERS = {
   letter: { width: 612, height: 792 },
   a4: { width: 595.28, height: 841.89 },
 } as const;
@@ -87,7 +87,7 @@ export interface Tag {
 }
 
 /** Ink of one part; without a tag it is decoration, which is not read out. */
-export interface Marked {
+interface Marked {
   readonly tag: Tag | undefined;
   readonly inks: readonly Ink[];
 }

@@ -26,13 +26,13 @@ import { heading, item, linesOf, paragraph, picture } from './writing.ts';
 // The list of a document's sheets on pages before them, and what could not be put on any.
 
 /** What stands before the sheets: nothing where one sheet tells all. */
-export interface Contents {
+interface Contents {
   readonly pages: readonly Page[];
   readonly tags: readonly Tag[];
 }
 
 /** `starts`: the page of each sheet, counted from 1 without the contents. */
-export function contentsOf(sheets: Sheets, starts: readonly number[], paper: Paper, title: string): Contents {
+function contentsOf(sheets: Sheets, starts: readonly number[], paper: Paper, title: string): Contents {
   if (sheets.sheets.length < 2 && !sheets.missing?.length) return { pages: [], tags: [] };
   // Its own length moves the pages it tells of, and no figure in it is so long that another page would follow.
   const before = listed(sheets, starts, paper, title).pages.length;
@@ -72,7 +72,7 @@ const COLUMNS = 3;
 const LABELS = 0.32;
 
 /** The sheet, beginning on a page of its own. */
-export function task(flow: Flow, sheet: JobSheet): void {
+function task(flow: Flow, sheet: JobSheet): void {
   const { title, reply, ticks = [], key } = sheet;
   const section = tagOf('Sect', flow.root);
   flow.turn();

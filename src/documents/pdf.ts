@@ -10,13 +10,13 @@ import { type Ink, type Page, type Pages, sizeOf, type Tag } from './document-pa
 // dots.
 
 /** The file that is drawn in, its fonts by whether they are bold. */
-export interface Canvas {
+interface Canvas {
   readonly doc: PDFKit.PDFDocument;
   readonly fonts: { readonly regular: string; readonly bold: string };
 }
 
 /** Draws at a place of the page, so many points to a unit. */
-export function drawIn(canvas: Canvas, { width, height, shapes }: Drawing, x: number, y: number, scale: number): void {
+function drawIn(canvas: Canvas, { width, height, shapes }: Drawing, x: number, y: number, scale: number): void {
   const { doc } = canvas;
   doc.save();
   doc.translate(x, y).scale(scale);

@@ -8,14 +8,14 @@ import { box, heading, linesOf } from './writing.ts';
 // what is left shared among the long.
 
 /** Space between the text of two columns. */
-export const GUTTER = 9;
+const GUTTER = 9;
 
 const CELL_SIZE = TYPE.cell.size;
 /** A word wider than this is broken. */
 const WIDEST_WORD = 110;
 
 /** Widths of the columns' text, which with the gutters between come to no more than `width`. */
-export function columnWidths(
+function columnWidths(
   rows: readonly (readonly string[])[],
   columns: readonly string[],
   width: number,
@@ -53,7 +53,7 @@ function widestWord(cells: readonly string[]): number {
   return Math.min(WIDEST_WORD, Math.max(12, ...words)) + 1;
 }
 
-export interface Table {
+interface Table {
   readonly title: string;
   readonly columns: readonly string[];
   readonly rows: readonly (readonly string[])[];

@@ -5,7 +5,7 @@ import { wrapped } from '../drawing/text.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import { BOX, type Flow, INK, RULE, type Tag, TYPE, tagOf } from './document-page.ts';
 
-export interface Style {
+interface Style {
   readonly type?: keyof typeof TYPE;
   readonly bold?: boolean;
   readonly colour?: string;
@@ -52,9 +52,7 @@ export function heading(flow: Flow, text: string, parent: Tag, follows: number):
 }
 
 /** What stands before an item: a number, a dash, or a box to tick, crossed where it is ticked. */
-export type Mark =
-  | { readonly kind: 'text'; readonly text: string }
-  | { readonly kind: 'box'; readonly ticked: boolean };
+type Mark = { readonly kind: 'text'; readonly text: string } | { readonly kind: 'box'; readonly ticked: boolean };
 
 /** One item of a list, its lines under one another behind its mark. */
 export function item(flow: Flow, mark: Mark, text: string, list: Tag, style: Style = {}): void {

@@ -20,7 +20,7 @@ const SPACE = 12;
 const LINE = 12;
 
 /** A plank laid in the rooms that all choices share. */
-export interface Choice {
+interface Choice {
   readonly name: string;
   readonly plan: Plan;
 }

@@ -103,7 +103,7 @@ const FACT = { size: 10, line: 13.5 } as const;
 const GAP = 7;
 
 /** What a sheet is made of. */
-export interface SheetParts {
+interface SheetParts {
   readonly title: string;
   readonly alt: string;
   readonly facts: readonly string[];
@@ -145,7 +145,7 @@ function heading(title: string, facts: readonly string[]): Part {
 // pages of rows.
 
 /** From this many rows up a room is drawn in pages. */
-export const PAGED_ROWS = 60;
+const PAGED_ROWS = 60;
 const MOST_ROWS = 30;
 /** Rows higher than this on the sheet need no better view. */
 const READABLE_PITCH = 6.5;

@@ -24,12 +24,12 @@ import { baseline, SMALL, write } from './text.ts';
 // A board of trim seen from above, the wall behind it: its ends slant as they are cut.
 
 /** Height of a board on the sheet: room for its letter and length. */
-export const STRIP_HEIGHT = 14;
+const STRIP_HEIGHT = 14;
 /** How far a slanted end leans: drawn alike for every setting, the words tell the angle. */
 const LEAN = 5;
 
 /** A board's surface and its edge from `top` down; short pieces are dotted. `at` maps ticks along the wall to the sheet. */
-export function boardShapes(
+function boardShapes(
   piece: TrimPiece,
   wall: TrimWall,
   short: boolean,

@@ -21,7 +21,7 @@ const STEPS = 8;
 const PAD = 1.5;
 
 /** Shapes to draw over the planks, and names that found no room. */
-export interface Marks {
+interface Marks {
   readonly shapes: readonly Shape[];
   readonly listed: readonly string[];
 }

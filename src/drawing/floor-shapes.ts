@@ -51,12 +51,12 @@ export function planksBegun(plan: Plan): readonly number[] {
 // Pieces whose shape walls cut, and their neighbours, as rings and lines in the laying frame.
 
 /** True when some piece of a region is less than a rectangle: the region is drawn piece by piece then. */
-export function isShaped(region: LaidRegion): boolean {
+function isShaped(region: LaidRegion): boolean {
   return region.rows.some((row) => row.pieces.some(({ shape }) => shape !== undefined));
 }
 
 /** What a piece covers. */
-export function ringsOfPiece({ u, length, shape }: Piece, { v, height }: Row): readonly Outline[] {
+function ringsOfPiece({ u, length, shape }: Piece, { v, height }: Row): readonly Outline[] {
   if (shape) return shape;
   return [
     [
@@ -69,7 +69,7 @@ export function ringsOfPiece({ u, length, shape }: Piece, { v, height }: Row): r
 }
 
 /** Where a piece meets the one before it in its row, and the row before: stretches of its sides. */
-export function seamsOf(piece: Piece, row: Row, joined: boolean, first: boolean): readonly (readonly [Point, Point])[] {
+function seamsOf(piece: Piece, row: Row, joined: boolean, first: boolean): readonly (readonly [Point, Point])[] {
   return ringsOfPiece(piece, row).flatMap((ring) =>
     ring.flatMap((from, i): (readonly [Point, Point])[] => {
       const to = ring[(i + 1) % ring.length] ?? from;

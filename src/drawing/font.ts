@@ -16,7 +16,7 @@ export const FONT_FILES = {
 } as const;
 
 /** One face. Lengths are in units of the em. */
-export interface Face {
+interface Face {
   readonly unitsPerEm: number;
   /** The glyph of a character, 0 for one that the font lacks. */
   readonly glyphOf: (character: string) => number;
@@ -120,7 +120,7 @@ export function drawable(text: string): string {
 // Outlines of the font's glyphs: the table glyf (ISO/IEC 14496-22) read into curves.
 
 /** A point of a contour in units of the em, y up; between two points off the curve lies one on it, half-way. */
-export interface ContourPoint {
+interface ContourPoint {
   readonly x: number;
   readonly y: number;
   readonly on: boolean;

@@ -32,7 +32,7 @@ export function* drawHerringbone(plan: HerringPlan, saying: Saying): Generator<u
 }
 
 /** What a board covers in its frame. */
-export function ringsOfBoard(board: HerringBoard, width: number): readonly Outline[] {
+function ringsOfBoard(board: HerringBoard, width: number): readonly Outline[] {
   if (board.shape) return board.shape;
   const way = { corner: board.at, along: board.along };
   const [low, high] = [board.from, board.from + board.length];

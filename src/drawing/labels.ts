@@ -26,7 +26,7 @@ export interface RowLabel {
 }
 
 /** Labels at the starts and at the ends of rows, in laying order. */
-export interface RowLabels {
+interface RowLabels {
   readonly starts: readonly RowLabel[];
   readonly ends: readonly RowLabel[];
 }

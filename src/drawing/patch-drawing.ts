@@ -13,7 +13,7 @@ import { baseline, SMALL, write } from './text.ts';
 // What is written beside a patch: each joist's number and place, and the sides of the cut.
 
 /** Where the floor is seen on the figure: sheet units a tick, and the figure's place of a room point. */
-export interface Ground {
+interface Ground {
   readonly scale: number;
   readonly at: (x: number, y: number) => Place;
   readonly left: number;
@@ -26,7 +26,7 @@ export interface Ground {
 const RISE = SMALL * 0.365;
 
 /** Numbers and places of joists: above those that run up, turned so that they find room; beside those that run across. */
-export function joistLabels(
+function joistLabels(
   names: readonly string[],
   joists: readonly number[],
   run: 'up' | 'across',
@@ -42,7 +42,7 @@ export function joistLabels(
 }
 
 /** The cut's sides: across below the figure, up to the left of it. */
-export function dimensions(cut: Rect, run: 'up' | 'across', ground: Ground, saying: Saying): readonly Shape[] {
+function dimensions(cut: Rect, run: 'up' | 'across', ground: Ground, saying: Saying): readonly Shape[] {
   const [x0, y0] = toRoom([cut.u0, cut.v0], run);
   const [x1, y1] = toRoom([cut.u1, cut.v1], run);
   const [left, low] = ground.at(x0, y0);
@@ -92,7 +92,7 @@ export function dimensions(cut: Rect, run: 'up' | 'across', ground: Ground, sayi
 const HALF = 1.8;
 
 /** A screw's head from above: a cross. */
-export function cross([x, y]: Place): readonly (readonly [Place, Place])[] {
+function cross([x, y]: Place): readonly (readonly [Place, Place])[] {
   return [
     [
       [x - HALF, y - HALF],
@@ -113,7 +113,7 @@ const SWATCH = 16;
 const TEXT = MARGIN + SWATCH + 6;
 
 /** The legend: surfaces with their swatch, then the saw cut and the screw as they are drawn. */
-export function patchLegend(): Part {
+function patchLegend(): Part {
   const words = PATCH_DRAWING.legend;
   const surfaces = legend([
     { role: 'wall', text: words.joist },
@@ -141,7 +141,7 @@ export function patchLegend(): Part {
 }
 
 /** Which way joists run on the plan, and how wide one is (ticks). */
-export interface PatchLook {
+interface PatchLook {
   readonly run: 'up' | 'across';
   readonly joistWidth: number;
 }

@@ -22,7 +22,7 @@ import type { Box } from './text.ts';
 // What a room's legend explains: only what is on its sheet.
 
 /** Whether the starting wall, a gap drawn wider than it is, and a page's edge are on the sheet. */
-export interface OnSheet {
+interface OnSheet {
   readonly start: boolean;
   readonly widened: boolean;
   readonly cut: boolean;
@@ -30,11 +30,7 @@ export interface OnSheet {
   readonly transition: boolean;
 }
 
-export function meanings(
-  rows: readonly Row[],
-  { plan, sources, saying }: Labelled,
-  shown: OnSheet,
-): readonly Meaning[] {
+function meanings(rows: readonly Row[], { plan, sources, saying }: Labelled, shown: OnSheet): readonly Meaning[] {
   const roles = new Set(rows.flatMap((row) => row.pieces.map((piece) => roleOf(piece, sources))));
   const cut = (['start', 'end', 'any'] as const).find((role) => roles.has(role));
   const { legend: words } = DRAWING;
@@ -54,7 +50,7 @@ export function meanings(
 // A room as it was told, its pieces lying at whatever angle they are laid.
 
 /** A picture from (0, 0), walls included. */
-export interface ToldPicture {
+interface ToldPicture {
   readonly shapes: readonly Shape[];
   readonly seen: Seen;
   readonly width: number;
@@ -108,7 +104,7 @@ const ARROW = 30;
 const HEAD = 5;
 
 /** The room as told, every piece in its place; `facts` and `size` in words. */
-export function toldSheet(region: LaidRegion, facts: readonly string[], size: string, told: Labelled): Drawing {
+function toldSheet(region: LaidRegion, facts: readonly string[], size: string, told: Labelled): Drawing {
   const { plan, sources, saying } = told;
   const { minX, minY, maxX, maxY } = boxOf(region.outline);
   const scale = Math.min(

@@ -24,7 +24,7 @@ export interface Block extends Part {
 }
 
 /** What stands round the blocks of each sheet; `page` is undefined where there is one sheet. */
-export interface Frame {
+interface Frame {
   readonly title: (page: string | undefined) => string;
   readonly facts: readonly string[];
   readonly notes: readonly string[];
@@ -73,7 +73,7 @@ export function lines(texts: readonly string[], y: number): Part {
 const SECOND = 66;
 
 /** Lines in two columns, the first bold: a number, and what it is for. */
-export function rows(pairs: readonly (readonly [mark: string, text: string])[], y: number): Part {
+function rows(pairs: readonly (readonly [mark: string, text: string])[], y: number): Part {
   let height = 0;
   const shapes = pairs.flatMap(([mark, text]) => {
     const level = y + height + LINE / 2;
@@ -88,7 +88,7 @@ export function rows(pairs: readonly (readonly [mark: string, text: string])[], 
 }
 
 /** A plan's sticks with what they are cut from. Lengths in ticks. */
-export interface SticksShown {
+interface SticksShown {
   readonly sticks: readonly Stick[];
   readonly stock: readonly Stock[];
   readonly pieces: readonly StickPiece[];

@@ -6,7 +6,7 @@ import { type Contour, contoursOf, FONT_FAMILY, faceOf, textWidth } from './font
 // Texts as the outlines of their letters: the same in every viewer, and drawn far quicker than text is set.
 
 /** The path data of a text's letters on its sheet. */
-export function lettersOf(text: Text): string {
+function lettersOf(text: Text): string {
   const { x, y, size, bold, anchor, turn } = text;
   const face = faceOf(bold);
   const scale = size / face.unitsPerEm;
@@ -59,7 +59,7 @@ const BAND = '#dfe3e8';
 const DARK = '#24384d';
 
 /** How a surface or a line is drawn; `pattern` names one of PATTERNS. */
-export interface Look {
+interface Look {
   readonly fill?: string;
   readonly pattern?: keyof typeof PATTERNS;
   readonly stroke?: string;
@@ -97,7 +97,7 @@ export const LOOKS: Readonly<Record<ShapeRole, Look>> = {
 };
 
 /** A text's colour, and the lightest and darkest grounds it may stand on. */
-export interface Lettering {
+interface Lettering {
   readonly fill: string;
   readonly on: string;
 }
@@ -124,7 +124,7 @@ export const LETTERING: Readonly<Record<TextRole, Lettering>> = {
 };
 
 /** How a drawing is written: by itself with the font at hand, or within a page whose reader has other fonts. */
-export interface SvgWays {
+interface SvgWays {
   /** Texts as the outlines of their letters: no font is needed. */
   readonly outlined?: boolean;
   /** Within a page: what its ids begin with, so that no two drawings share one. Every text is set as wide as it was measured, in whatever font. */
@@ -247,7 +247,7 @@ function short(value: number): string {
 // Figures put on a sheet: moved into place, those with upright rows turned a quarter to the left on the way.
 
 /** How shapes get to their place: turned first, if at all, as a whole that is `turnedWidth` wide before; then moved. */
-export interface Way {
+interface Way {
   readonly dx: number;
   readonly dy: number;
   /** What pointed right points up then; undefined for shapes that are not turned. */

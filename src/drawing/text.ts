@@ -15,7 +15,7 @@ export interface Box {
 export const SMALL = 9;
 
 /** How a text is made, besides its words and its place. */
-export interface Style {
+interface Style {
   readonly size?: number;
   readonly bold?: boolean;
   readonly anchor?: Text['anchor'];

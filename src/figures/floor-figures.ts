@@ -87,7 +87,7 @@ export const HERRINGBONE_THUMB_PERCENT: Cited<number> = {
 };
 
 /** How far a printed carton area may lie from size × count: printed sizes are nominal. */
-export const NOMINAL_PERCENT: Cited<number> = {
+const NOMINAL_PERCENT: Cited<number> = {
   name: 'Printed carton area against size × count',
   said: 'within 2 %',
   value: 2,
@@ -124,7 +124,7 @@ export const WALL_DOUBT: Cited<Length> = {
   source: CAUTIOUS_DEFAULT,
 };
 
-export const WALL_THICKNESS: Cited<Length> = {
+const WALL_THICKNESS: Cited<Length> = {
   name: 'Wall that a doorway goes through',
   said: '4 1/2 in thick: a stud of 3 1/2 in and wallboard of 1/2 in on each side',
   value: USUAL_WALL,
@@ -155,7 +155,7 @@ export const PLANK_FIGURES = [
 // Rules of a floating floor that are not sums: which of them touch an ask.
 
 /** What the ask says about the floor. */
-export interface FloorTraits {
+interface FloorTraits {
   readonly lock: 'click' | 'none';
   readonly attachedPad: boolean | undefined;
   readonly cartons: number;
@@ -164,7 +164,7 @@ export interface FloorTraits {
   readonly smallGap: boolean;
 }
 
-export type FloorRule =
+type FloorRule =
   | 'one-lot'
   | 'mix-cartons'
   | 'measure-ten'
@@ -207,14 +207,14 @@ export function floorRules({ lock, attachedPad, cartons, longRun, smallGap }: Fl
 const MAKERS: Source = { title: 'Makers’ guides for floating plank over heated floors', standing: 'reported' };
 
 /** Degrees Fahrenheit. */
-export const HEATED_SURFACE: Cited<{ readonly least: number; readonly most: number }> = {
+const HEATED_SURFACE: Cited<{ readonly least: number; readonly most: number }> = {
   name: 'Surface of a heated floor',
   said: 'at most 80–85 °F (27–29 °C)',
   value: { least: 80, most: 85 },
   source: MAKERS,
 };
 
-export const HEATED_DEPTH: Cited<Length> = {
+const HEATED_DEPTH: Cited<Length> = {
   name: 'Pipes or cables of a heated floor',
   said: 'at least 1/2 in (13 mm) below the plank',
   value: inches(0.5),
@@ -222,7 +222,7 @@ export const HEATED_DEPTH: Cited<Length> = {
 };
 
 /** Degrees Fahrenheit a day. */
-export const HEATED_STEP: Cited<number> = {
+const HEATED_STEP: Cited<number> = {
   name: 'Heating up a heated floor after laying',
   said: 'by 5 °F (3 °C) a day',
   value: 5,

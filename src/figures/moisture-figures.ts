@@ -135,7 +135,7 @@ export const METHOD_UNTOLD: Cited<string> = {
   source: CAUTIOUS_DEFAULT,
 };
 
-export const FILM: Cited<string> = {
+const FILM: Cited<string> = {
   name: 'Film on concrete under a floating plank',
   said: '6 mil polyethylene where the plank has no barrier of its own and its maker asks for one',
   value: '6 mil',

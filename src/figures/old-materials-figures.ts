@@ -4,7 +4,7 @@ import type { Country } from '../prep/old-materials.ts';
 import { type Area, SQUARE_TICKS_PER_SQUARE_FOOT } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited } from './cited.ts';
 
-export const ASBESTOS_YEAR: Cited<number> = {
+const ASBESTOS_YEAR: Cited<number> = {
   name: 'Resilient floor and its glue that OSHA presumes to hold asbestos',
   said: 'laid up to 1980, unless tested; later is not presumed free of it',
   value: 1980,
@@ -15,7 +15,7 @@ export const ASBESTOS_YEAR: Cited<number> = {
   },
 };
 
-export const ASBESTOS_PRESUMED: Cited<string> = {
+const ASBESTOS_PRESUMED: Cited<string> = {
   name: 'Resilient floor, backing or glue that was not tested',
   said: 'presumed to hold asbestos, whatever its year, unless positively certain',
   value: 'presume',
@@ -45,7 +45,7 @@ export const ASBESTOS_MARGIN: Readonly<Record<Country, Cited<number>>> = {
   elsewhere: MARGIN_ELSEWHERE,
 };
 
-export const ASBESTOS_DEEDS: Cited<string> = {
+const ASBESTOS_DEEDS: Cited<string> = {
   name: 'What is never done to such a floor',
   said: 'sand, dry sweep, dry scrape, drill, saw, or chip it by machine',
   value: 'recommended work practices',

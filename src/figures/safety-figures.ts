@@ -20,7 +20,7 @@ export const TASKS = [
 
 export type Task = (typeof TASKS)[number];
 
-export type Topic =
+type Topic =
   | 'asbestos'
   | 'lead'
   | 'leak-water'
@@ -189,14 +189,14 @@ const MANUAL = {
   standing: 'published',
 } as const;
 
-export const LOAD_CONSTANT: Cited<number> = {
+const LOAD_CONSTANT: Cited<number> = {
   name: 'Load constant of the lifting equation',
   said: '51 lb (23 kg): the most, under the best conditions',
   value: 51 * KILOGRAMS_PER_POUND,
   source: MANUAL,
 };
 
-export const LIFT_LIMITS: Cited<string> = {
+const LIFT_LIMITS: Cited<string> = {
   name: 'Where the lifting equation does not hold',
   said: 'one hand, kneeling, seated, cramped, carrying, pushing, an unstable load, heat, cold, slippery floors',
   value: 'limitations',
@@ -249,7 +249,7 @@ const NIOSH = {
 const OSHA = { title: '29 CFR 1910.95', publisher: 'OSHA', standing: 'published' } as const;
 
 /** The level for 8 h, and the decibels that halve the time. */
-export const NOISE_RECOMMENDED: Cited<{ readonly level: number; readonly exchange: number }> = {
+const NOISE_RECOMMENDED: Cited<{ readonly level: number; readonly exchange: number }> = {
   name: 'Noise in a day, recommended',
   said: '85 dBA for 8 h, 88 for 4, 91 for 2, 94 for 1, 100 for 15 min: 3 dB more halve the time',
   value: { level: 85, exchange: 3 },
@@ -263,7 +263,7 @@ export const NOISE_LIMIT: Cited<number> = {
   source: OSHA,
 };
 
-export const HEARING_PROGRAMME: Cited<number> = {
+const HEARING_PROGRAMME: Cited<number> = {
   name: 'Noise from which an employer looks after hearing',
   said: '85 dBA over 8 h: half of the allowed dose',
   value: 0.5,

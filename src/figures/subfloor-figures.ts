@@ -77,7 +77,7 @@ export const PATCH_MARGIN: Cited<Length> = {
   source: COMMON_PRACTICE,
 };
 
-export const CUT_OUT: Cited<string> = {
+const CUT_OUT: Cited<string> = {
   name: 'Cutting out a patch',
   said: 'two sides on joist centrelines, saw as deep as the panel is thick, larger rather than tiny',
   value: 'panel thickness',
@@ -285,7 +285,7 @@ export const JOIST_FIGURES = [JOIST_SPACING, JOIST_WIDTH, JOIST_DEPTH, JOIST_LIM
 // Figures for flat floors: how flat is flat enough, and how far levelling compound goes.
 
 /** A gap under a straightedge of a length. */
-export interface FlatnessLimit {
+interface FlatnessLimit {
   readonly gap: Length;
   readonly over: Length;
 }
@@ -345,7 +345,7 @@ export const LEVELLER_YIELD: Cited<{ readonly cubicFeet: number; readonly pounds
   source: { title: 'Makers’ coverage tables for levelling compound', standing: 'reported' },
 };
 
-export const FILL_VOLUME: Cited<string> = {
+const FILL_VOLUME: Cited<string> = {
   name: 'Levelling compound',
   said: 'area × mean depth; a feathered ramp ½ × area × height',
   value: 'area × mean depth',

@@ -112,7 +112,7 @@ export const MASK_LASTS: Cited<number> = {
 };
 
 /** Slow and fast, an hour for one person: square feet, feet of tack strip, staples. */
-export interface Pace {
+interface Pace {
   readonly slow: number;
   readonly fast: number;
 }
@@ -137,7 +137,7 @@ export const TACK_STRIP_PACE = pace('tack strip pried up', 40, 100, 'ft');
 export const STAPLE_PACE = pace('staples pulled', 200, 600, 'staples');
 
 /** Years, straight line. */
-export const CARPET_LIFE: Cited<{ readonly least: number; readonly most: number }> = {
+const CARPET_LIFE: Cited<{ readonly least: number; readonly most: number }> = {
   name: 'Carpet’s useful life where a deposit is in dispute',
   said: '5 to 10 years, written off in equal parts; local law decides',
   value: { least: 5, most: 10 },
@@ -229,7 +229,7 @@ const SQUARE_FOOT = 0.09290304;
 const SQUARE_YARD = 0.83612736;
 
 /** Litres that a square metre of vinyl floor fills, rolled or thrown loosely. */
-export const LOOSE_VINYL: Cited<number> = {
+const LOOSE_VINYL: Cited<number> = {
   name: 'Vinyl floor thrown loosely',
   said: '0.7 cubic yards from 100 sq ft; no published factor was found',
   value: (0.7 * LITRES_PER_CUBIC_YARD) / (100 * SQUARE_FOOT),
@@ -251,7 +251,7 @@ export const PAD_SHARE: Cited<number> = {
 };
 
 /** Kilograms a square metre, light and heavy. */
-export interface LaidWeight {
+interface LaidWeight {
   readonly light: number;
   readonly heavy: number;
 }

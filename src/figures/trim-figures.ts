@@ -25,7 +25,7 @@ export const SAW_KERF: Cited<Length> = {
   source: COMMON_PRACTICE,
 };
 
-export const SAW_SETTING: Cited<number> = {
+const SAW_SETTING: Cited<number> = {
   name: 'Saw setting for a miter',
   said: '|180° − interior angle| ÷ 2: 90° → 45°, 135° → 22.5°, 270° → 45°',
   value: 45,
@@ -46,7 +46,7 @@ export const JOINTS: Cited<string> = {
   source: { title: 'NAVEDTRA 14044', publisher: 'US Navy', section: 'p. 208', standing: 'published' },
 };
 
-export const SCARF_JOINT: Cited<number> = {
+const SCARF_JOINT: Cited<number> = {
   name: 'Scarf joint',
   said: '30°, centred on a stud; costs thickness × tan 30° of stick',
   value: 30,
@@ -103,7 +103,7 @@ export const END_TRIM: Cited<Length> = {
 };
 
 /** Degrees, interior. */
-export const WIDEST_COPE_ANGLE: Cited<number> = {
+const WIDEST_COPE_ANGLE: Cited<number> = {
   name: 'Inside corner that is coped',
   said: 'less than 120°; wider ones are mitered',
   value: WIDEST_COPE,
@@ -276,7 +276,7 @@ export const TRIM_HEIGHT: Cited<Length> = {
   source: COMMON_PRACTICE,
 };
 
-export const SANDING: Cited<string> = {
+const SANDING: Cited<string> = {
   name: 'Sanding trim',
   said: '120 grit for filler, 180 grit before paint, 220 grit between coats',
   value: '120, 180, 220',
@@ -294,7 +294,7 @@ export const LEVEL_FLOORS: Cited<Length> = {
   source: COMMON_PRACTICE,
 };
 
-export const TRACK: Cited<string> = {
+const TRACK: Cited<string> = {
   name: 'Track of a transition',
   said: 'fixed to the subfloor, never through a floating floor',
   value: 'subfloor',

@@ -3,7 +3,7 @@
 import type { Hazard, Level } from './hazard.ts';
 
 /** `refuse`: it is not worked out. `line`: it is, with a line on the hazard. `none`: it is what was asked about, or has its own words. */
-export type Bearing = 'refuse' | 'line' | 'none';
+type Bearing = 'refuse' | 'line' | 'none';
 
 const WORK = ['prep', 'floor', 'trim'];
 

@@ -7,7 +7,7 @@ import type { ClearRule, CompiledRule, Rule } from './tables.ts';
 import { figureClasses, type Token, tokensOf } from './tokens.ts';
 
 /** What is looked at of a text: its beginning, and of a longer one its end as well. */
-export const MOST = 12_000;
+const MOST = 12_000;
 const TAIL = 8000;
 
 const WITHIN = 6;

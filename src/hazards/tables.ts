@@ -53,7 +53,7 @@ export interface ClearRule {
 }
 
 /** The usual endings of an English word. More than there are, and none that makes another word. */
-export function inflected(word: string): readonly string[] {
+function inflected(word: string): readonly string[] {
   const stem = word.replace(/e$/, '');
   const last = word.at(-1) ?? '';
   const forms = [word, `${word}s`, `${stem}ed`, `${stem}ing`];
@@ -64,7 +64,7 @@ export function inflected(word: string): readonly string[] {
 }
 
 /** A word on the way through a run of words, and what the run up to it is. */
-export interface Node {
+interface Node {
   readonly next: ReadonlyMap<string, Node>;
   readonly classes: readonly number[];
   /** Whether words inside the run count for nothing. */
@@ -86,7 +86,7 @@ export interface CompiledRule<R> {
 }
 
 /** A class that a word of one class and one behind it of another make together. */
-export interface Join {
+interface Join {
   readonly id: number;
   readonly first: number;
   readonly within: number;

@@ -4,7 +4,7 @@ import { distance } from 'fastest-levenshtein';
 import { LETTER, plainSigns } from './rooms/room-text.ts';
 
 /** A thing on a list: its key, its label, and what it is sold in. */
-export interface Named {
+interface Named {
   readonly item: string;
   readonly label: string;
   readonly package?: { readonly label: string; readonly labels: string } | undefined;

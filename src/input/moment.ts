@@ -5,13 +5,13 @@ import { plainSigns, withoutHidden } from './rooms/room-text.ts';
 // Clock and calendar of a time zone.
 
 /** A day of the calendar; months count from 1. */
-export interface ZonedDay {
+interface ZonedDay {
   readonly year: number;
   readonly month: number;
   readonly day: number;
 }
 
-export interface ZonedTime extends ZonedDay {
+interface ZonedTime extends ZonedDay {
   readonly hour: number;
   readonly minute: number;
 }
@@ -71,7 +71,7 @@ function utcOf({ year, month, day, hour, minute }: ZonedTime): number {
 }
 
 /** Which of the days of a name is meant. */
-export type Way = 'past' | 'future';
+type Way = 'past' | 'future';
 
 const DAY = 86_400_000;
 const HOUR = 3_600_000;
@@ -91,7 +91,7 @@ const FOR =
   /(?<![a-z])for (\d{1,3}(?:[.,]\d)?|an?) ?(hours?|hrs?|h|minutes?|mins?|days?|weeks?)(?![a-z])|(?<![\d.,])(\d{1,3}) ?(hours?|hrs?|h|days?)(?![a-z])(?! ago)/;
 
 /** A moment read, and the text without it. */
-export interface MomentSaid {
+interface MomentSaid {
   readonly at: number;
   readonly rest: string;
 }

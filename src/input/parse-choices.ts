@@ -16,7 +16,7 @@ export interface ToldChoice {
   readonly tier?: string;
 }
 
-export const MOST_CHOICES = 5;
+const MOST_CHOICES = 5;
 
 const NAME = /^\s*([\p{L}][\p{L}\d -]{0,23}?)\s*[:=]\s*(.+)$/su;
 const REFLECTANCE =

@@ -43,7 +43,7 @@ const ALL = {
 } as const;
 
 /** Lower case, signs of one shape, everything but letters, figures and inch marks a space. */
-export function plainWords(text: string): string {
+function plainWords(text: string): string {
   return text
     .normalize('NFKC')
     .toLowerCase()
@@ -55,7 +55,7 @@ export function plainWords(text: string): string {
 }
 
 /** Whether every word is one of a kind of layer's own. */
-export function onlyWords(plain: string, kind: keyof typeof ALL): boolean {
+function onlyWords(plain: string, kind: keyof typeof ALL): boolean {
   return plain !== '' && plain.split(' ').every((word) => ALL[kind].has(word));
 }
 
@@ -69,7 +69,7 @@ const TILE_KIN = /\btil(?:es?|ed)\b/;
 const FIRED = /ceramic|porcelain|\bstone\b|slate|marble|travertine|terracotta|quarry/;
 
 /** Whether a second layer stands beside a known one without a kind of its own: “click plank over old vinyl”, “over the old floor”. */
-export function hidesLayer(plain: string): boolean {
+function hidesLayer(plain: string): boolean {
   const parts = plain.split(LAYERS);
   const lone = (kin: RegExp, own: RegExp): boolean =>
     parts.some((part) => own.test(part)) && parts.some((part) => kin.test(part) && !own.test(part));
@@ -82,13 +82,13 @@ const GROUND = {
 } as const;
 
 /** What lies below, where every word is of it and one names it; “the old floor” and “strip” name nothing. */
-export function groundIn(plain: string): 'wood' | 'concrete' | 'unknown' {
+function groundIn(plain: string): 'wood' | 'concrete' | 'unknown' {
   const named = (['wood', 'concrete'] as const).find((kind) => onlyWords(plain, kind) && GROUND[kind].test(plain));
   return named ?? 'unknown';
 }
 
 /** The worst that words tell, `none` where nothing in them is of a resilient floor. */
-export function suspicionIn(plain: string): Exclude<Suspicion, 'unknown'> {
+function suspicionIn(plain: string): Exclude<Suspicion, 'unknown'> {
   if (mentioned(plain, SIGNS) !== undefined) return 'sign';
   return mentioned(plain, RESILIENT) === undefined ? 'none' : 'resilient';
 }

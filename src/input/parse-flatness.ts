@@ -25,7 +25,7 @@ import { type Read, type Reading, read, type Units, unread } from './reading.ts'
 import { pairPattern, plainSigns, readSide, SIDE, TIMES, withoutHidden } from './rooms/room-text.ts';
 
 /** Depths in ticks, row by row, `dx` apart in a row and `dy` from row to row; below zero is above the line. */
-export interface ToldGrid {
+interface ToldGrid {
   readonly dx: Length;
   readonly dy: Length;
   readonly rows: readonly (readonly number[])[];
@@ -45,7 +45,7 @@ const MOST = 60;
 const DEEPEST = TICKS_PER_MM * 300;
 
 /** `grid 2 ft: 0 1/8 1/4; 0 1/4 3/8`; a comma between figures allows `1 1/4`. Takes plain text. Never throws. */
-export function readGrid(plain: string, reading: Reading): Read<GridRead> {
+function readGrid(plain: string, reading: Reading): Read<GridRead> {
   const metric = reading.habits.units === 'metric';
   const got = { option: reading.option, got: plain };
   const head = HEAD.exec(plain);
@@ -132,7 +132,7 @@ function hazardOr(words: string, reading: Reading, problem: Parameters<typeof un
 // Straightedge readings: gaps over a length, high or low, one after the other.
 
 /** A gap under a straightedge of a length, at a dip or beside a hump. */
-export interface ToldGap {
+interface ToldGap {
   readonly gap: Length;
   readonly over: Length;
   readonly spot: 'low' | 'high';
@@ -266,7 +266,7 @@ export function readRamp(text: string, reading: Reading): Read<ToldRamp> {
 }
 
 /** One bag: litres it fills, kilograms it weighs. */
-export interface ToldBag {
+interface ToldBag {
   readonly litres: number;
   readonly kilograms: number;
 }

@@ -7,7 +7,7 @@ import { type Read, type Reading, read, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-text.ts';
 
 /** A hazard of the screen, or what nobody could tell. */
-export type FoundHazard = Hazard | 'unsure';
+type FoundHazard = Hazard | 'unsure';
 
 /** Hazards named, the gravest first, and whether mould was, or rot in the panel. */
 export interface Found {

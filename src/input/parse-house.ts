@@ -104,7 +104,7 @@ export function readCountry(text: string, reading: Reading): Read<Country | unde
 // What carries debris away, and the size of a trailer.
 
 /** How debris leaves; a trailer with the litres it holds. */
-export type Haul = { readonly kind: 'pickup' | 'container' } | { readonly kind: 'trailer'; readonly litres: number };
+type Haul = { readonly kind: 'pickup' | 'container' } | { readonly kind: 'trailer'; readonly litres: number };
 
 const LITRES: readonly (readonly [RegExp, number])[] = [
   [/^(?:cu\.? ?yds?|cubic yards?|yd3|yd³|yds?|yards?)$/, LITRES_PER_CUBIC_YARD],

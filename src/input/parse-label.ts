@@ -39,7 +39,7 @@ function shortened(text: string, most: number): string {
 
 // What is done with a list of lines of one's own: shown, searched, one added or removed.
 
-export type ListDeed =
+type ListDeed =
   | { readonly do: 'show' }
   | { readonly do: 'search'; readonly words: string }
   /** Counted from 1, as it is shown. */

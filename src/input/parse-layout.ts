@@ -37,7 +37,7 @@ export type ToldRows =
   | { readonly name: 'half' | 'thirds' | 'offcut-first' | 'scattered' };
 
 /** A pattern as told: rows, or a herringbone with so many courses of boards along the walls. */
-export type ToldPattern = ToldRows | ToldHerringbone;
+type ToldPattern = ToldRows | ToldHerringbone;
 
 export const PATTERN_NAMES = ['stair-step', 'half', 'thirds', 'offcut-first', 'scattered'] as const;
 

@@ -49,7 +49,7 @@ export interface Quantity extends Ratio {
   readonly hyphen?: boolean;
 }
 
-export interface Scan {
+interface Scan {
   readonly reading: Reading;
   /** The unit that the marks of a number without one are read for. */
   readonly bare?: LengthUnit;
@@ -258,7 +258,7 @@ export function unitsOf(unit: LengthUnit): Units {
 }
 
 /** A length this asker could type, for a Problem's fix. */
-export function lengthExample(habits: Habits): string {
+function lengthExample(habits: Habits): string {
   return typedExample(habits.units === 'metric', habits.decimal);
 }
 

@@ -41,7 +41,7 @@ export function mineralIn(text: string): Mineral | undefined {
 }
 
 /** A text without the words that name a mineral base; hazards in it are looked for before. */
-export function withoutMineral(plain: string): string {
+function withoutMineral(plain: string): string {
   return MINERALS.reduce((rest, [, words]) => rest.replace(new RegExp(words.source, 'gu'), ' '), plain);
 }
 

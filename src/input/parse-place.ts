@@ -132,7 +132,7 @@ export interface ToldPart {
   readonly found: Found;
 }
 
-export const NO_PART: ToldPart = { area: 0n, found: NOTHING_FOUND };
+const NO_PART: ToldPart = { area: 0n, found: NOTHING_FOUND };
 
 const SQUARE =
   /(?<figure>(?<!\d|\d[.,])\d+(?:[.,]\d+)*) ?(?:(?<feet>sq(?:uare|\.)? ?(?:ft|feet|foot|')\.?|(?:ft|feet) ?(?:²|\^?2)|sf(?![a-z]))|(?<metres>sq(?:uare|\.)? ?m(?:et(?:re|er)s?)?(?![a-z])|m ?(?:²|\^?2)|qm))/;

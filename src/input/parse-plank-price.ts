@@ -70,11 +70,11 @@ export function unclaimed(plain: string): Unclaimed {
 }
 
 const END = `(?![${LETTER}])`;
-export const CARTON = `(?:cartons?|box(?:es)?|packs?|packets?|packages?|cases?|bx|ctn|pkg)\\.?${END}`;
-export const PLANK = `(?:planks?|boards?|pieces?|pcs?|tiles?)\\.?${END}`;
+const CARTON = `(?:cartons?|box(?:es)?|packs?|packets?|packages?|cases?|bx|ctn|pkg)\\.?${END}`;
+const PLANK = `(?:planks?|boards?|pieces?|pcs?|tiles?)\\.?${END}`;
 export const SQUARE_FOOT = `(?:(?:sq(?:uare)?\\.? ?-?(?:ft|feet|foot)|sqft|sf|(?:ft|feet|foot) ?\\^?[2²])\\.?${END})`;
 export const SQUARE_METRE = `(?:(?:sq(?:uare)?\\.? ?-?(?:met(?:er|re)s?|m)|sqm|qm|m ?\\^?[2²])\\.?${END})`;
-export const PER = `(?:(?:per|an?|each|every|in|to|for|the)${END}|/)`;
+const PER = `(?:(?:per|an?|each|every|in|to|for|the)${END}|/)`;
 
 const AREA = new RegExp(
   `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:(?<foot>${SQUARE_FOOT})|(?<metre>${SQUARE_METRE}))(?! ?${PER} ?(?:${PER} ?)?${PLANK})(?: ?(?:${PER} ?){1,2}${CARTON})?`,
@@ -97,7 +97,7 @@ interface Place {
 }
 
 /** What is told of a carton, each with its place in the text. */
-export interface ToldCarton {
+interface ToldCarton {
   readonly area?: { readonly area: Area; readonly typed: string } & Place;
   readonly count?: { readonly count: number } & Place;
 }
@@ -153,7 +153,7 @@ function areaTold(found: RegExpExecArray, units: Units, { habits }: Reading): To
   return { area: { area, typed: `${figure} ${units === 'imperial' ? 'sq ft' : 'm²'}`, ...placeOf(found) } };
 }
 
-export interface Carton {
+interface Carton {
   readonly count: number;
   readonly area: Area;
 }
@@ -211,7 +211,7 @@ const UNMARKED = new RegExp(
 );
 
 /** A price as told: the exact amount in whole units of its currency, and what it buys. */
-export interface ToldPrice {
+interface ToldPrice {
   readonly amount: Ratio;
   readonly currency: string;
   readonly of: 'carton' | 'plank' | 'foot' | 'metre';

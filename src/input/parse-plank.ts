@@ -58,7 +58,7 @@ const WEAR = new RegExp(`(?<!\\d)\\d+(?:[.,]\\d+)? ?-?mils?${END}(?: wear ?-?lay
 const THICK = new RegExp(`(?<before>${SIDE}) ?-?thick(?:ness)?${END}|thick(?:ness)? ?[:=]? ?(?<after>${SIDE})`);
 const LONE = new RegExp(`(?<![${LETTER}\\d.,/])(?<before>${SIDE})(?![${LETTER}\\d])`);
 
-export interface Make {
+interface Make {
   readonly attachedPad?: boolean;
   readonly lock: 'click' | 'none';
   /** True for boards that come as two mirrored makes, A and B. */
@@ -66,7 +66,7 @@ export interface Make {
 }
 
 /** Claims the pad and the lock; without a word about the lock, planks click together. */
-export function claimMake(rest: Unclaimed): Make {
+function claimMake(rest: Unclaimed): Make {
   rest.claim(WEAR);
   const pad = rest.claim(NO_PAD) ? false : rest.claim(WITH_PAD) ? true : undefined;
   const handed = rest.claim(HANDED) !== undefined;
@@ -76,12 +76,12 @@ export function claimMake(rest: Unclaimed): Make {
 }
 
 /** Claims a thickness that is named as one. */
-export function claimThickness(rest: Unclaimed, reading: Reading): Length | Flaw | undefined {
+function claimThickness(rest: Unclaimed, reading: Reading): Length | Flaw | undefined {
   return thicknessOf(rest.claim(THICK), reading);
 }
 
 /** Claims a lone length with a unit, once the size has been claimed, and notes that it was taken for the thickness. */
-export function claimLoneThickness(text: string, rest: Unclaimed, reading: Reading): Length | Flaw | undefined {
+function claimLoneThickness(text: string, rest: Unclaimed, reading: Reading): Length | Flaw | undefined {
   const lone = rest.left().find(({ words }) => {
     const typed = LONE.exec(words)?.groups?.before;
     return typed === words && unitIn(typed) !== undefined;
@@ -103,7 +103,7 @@ function thicknessOf(found: RegExpExecArray | undefined, reading: Reading): Leng
 
 // A plank's size: two sides in either order, and a third when the thickness is typed with them.
 
-export interface Size {
+interface Size {
   readonly width: Length;
   readonly length: Length;
   readonly thickness?: Length;
@@ -121,7 +121,7 @@ const WIDEST = TICKS_PER_METRE;
 const LONGEST = 4 * TICKS_PER_METRE;
 
 /** Claims the size of a plank. A side without a unit takes the other's, else inches or millimetres by habit, which is noted. */
-export function claimSize(text: string, rest: Unclaimed, reading: Reading): Size | Flaw {
+function claimSize(text: string, rest: Unclaimed, reading: Reading): Size | Flaw {
   const metric = reading.habits.units === 'metric';
   const triple = rest.claim(TRIPLE);
   const found = triple ?? rest.claimFirst(PAIRS);
@@ -278,7 +278,7 @@ function unplaced(text: string): Flaw {
 // A text from which what was understood is taken out, so that nothing typed is lost unseen.
 
 /** A match with where it stood. */
-export type Claimed = RegExpExecArray;
+type Claimed = RegExpExecArray;
 
 export class Rest {
   text: string;

@@ -21,7 +21,7 @@ import { plainSigns } from './rooms/room-text.ts';
 // length.
 
 /** `have` sticks are at hand; undefined where it is bought. */
-export interface StockItem {
+interface StockItem {
   readonly length: Length;
   readonly have?: number;
   readonly price?: Price;
@@ -35,7 +35,7 @@ const PER = `\\s*(?:each|apiece|a piece|a stick|per stick|/ ?stick)|\\s*(?:/|per
 const PRICE = new RegExp(`(?:(?<![\\s,])[\\s,]+)?(?:${AMOUNT}|${UNMARKED})(?:${PER})?\\s*$`);
 
 /** An item of stock; undefined when it cannot be read. A bare number is in feet or metres. */
-export function stockItem(typed: string, atHand: boolean, reading: Reading): StockItem | undefined {
+function stockItem(typed: string, atHand: boolean, reading: Reading): StockItem | undefined {
   const plain = plainSigns(typed).trim();
   const priced = PRICE.exec(plain);
   const before = priced ? plain.slice(0, priced.index).trim() : plain;
@@ -63,7 +63,7 @@ export function stockItem(typed: string, atHand: boolean, reading: Reading): Sto
 // Prices for stock lengths told without one, where others have theirs: by the foot of the dearest told.
 
 /** Items to buy, each with a price where any has one; what was filled in is noted. */
-export function filledPrices(
+function filledPrices(
   items: readonly StockItem[],
   currency: string | undefined,
   reading: Reading,

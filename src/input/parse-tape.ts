@@ -36,7 +36,7 @@ import { type Habits, type Read, type Reading, read, type Units, unread } from '
 // The terms of a sum of lengths: each quantity becomes a symbol, so that only the structure is left to parse.
 
 /** `structure` holds only symbols (q0, q1 …), the four signs and brackets; symbol qN stands for quantities[N]. */
-export interface Terms {
+interface Terms {
   readonly structure: string;
   readonly quantities: readonly Quantity[];
 }
@@ -50,7 +50,7 @@ const DIVIDE = new Set(['/', '÷', 'divided by']);
 const PARTS: Readonly<Record<string, bigint>> = { half: 2n, third: 3n, quarter: 4n };
 
 /** The terms of a plain text, or a Problem that shows where it cannot be followed. */
-export function termsOf(text: string, reading: Reading, got: Got, example: string): Terms | Problem {
+function termsOf(text: string, reading: Reading, got: Got, example: string): Terms | Problem {
   const quantities: Quantity[] = [];
   /** For each open bracket, the shares ("half of") that end where it closes. */
   const open: number[] = [];
@@ -113,7 +113,7 @@ function shareOf(match: RegExpExecArray, at: number): Quantity {
 // The value of a parsed sum of lengths, exactly, with its dimension checked at every step.
 
 /** An exact amount in ticks to the `power`: 0 a number, 1 a length, 2 an area. */
-export interface Value {
+interface Value {
   readonly amount: Fraction;
   readonly power: number;
   /** What was typed, when it is only numbers without units added up: next to a length they are lengths. */
@@ -121,7 +121,7 @@ export interface Value {
 }
 
 /** The surroundings of one sum. */
-export interface Sum {
+interface Sum {
   readonly reading: Reading;
   readonly bare: LengthUnit;
   readonly got: Got;
@@ -144,12 +144,12 @@ function arithmetic(): Arithmetic {
 }
 
 /** What the terms come to, or the Problem that stops them. Throws an Error for a structure that is more than arithmetic. */
-export function totalOf(terms: Terms, sum: Sum): Value | Problem {
+function totalOf(terms: Terms, sum: Sum): Value | Problem {
   return valueAt(arithmetic().parse(terms.structure), terms, sum);
 }
 
 /** `value` as a length when it is numbers without units, which is noted; anything else stays what it is. */
-export function asLength(value: Value, { bare, reading }: Sum): Value {
+function asLength(value: Value, { bare, reading }: Sum): Value {
   if (value.bare === undefined) return value;
   noteBare(value.bare, bare, value.amount.abs().lte(1), reading);
   return { amount: value.amount.mul(UNITS[bare].ticks), power: 1 };
@@ -217,7 +217,7 @@ const isSymbol = (node: MathNode): node is SymbolNode => node.type === 'SymbolNo
 const isOperator = (node: MathNode): node is OperatorNode => node.type === 'OperatorNode';
 
 /** What a sum comes to; `exact` is false when it was rounded to a tick, `to` is the unit asked for, `units` its system, else the first typed one's. */
-export type Tape =
+type Tape =
   | {
       readonly kind: 'length';
       readonly length: Length;
@@ -327,7 +327,7 @@ function tapeOf({ amount, power }: Value, saying: Saying, { got, example }: Sum,
 const TICKS_PER_SIXTEENTH = TICKS_PER_INCH / 16;
 
 /** Result data of kind tape: a length in ticks, an area in square ticks, or a plain number. */
-export type TapeResult = Result & { readonly kind: 'tape' } & (
+type TapeResult = Result & { readonly kind: 'tape' } & (
     | { readonly length: number }
     | { readonly area: number }
     | { readonly number: number }

@@ -146,7 +146,7 @@ const WRONG_WAYS = [
   'sudden',
 ] as const;
 
-export type WrongWay = (typeof WRONG_WAYS)[number];
+type WrongWay = (typeof WRONG_WAYS)[number];
 
 const WAYS: readonly (readonly [WrongWay, RegExp])[] = [
   ['one hand', /\b(?:one|1|single|left|right)[ -]?(?:hand|arm)(?:ed)?\b|\bby the handle\b/],
@@ -192,7 +192,7 @@ export function readLiftWay(text: string, reading: Reading): Read<WrongWay | und
 }
 
 /** A load: its kilograms and units, and a way of lifting it that is told with it and for which the equation does not hold. */
-export interface Load {
+interface Load {
   readonly kilograms: number;
   /** In which it was typed, the asker's habit where no unit was. */
   readonly units: Units;

@@ -48,16 +48,7 @@ export function unread(...problems: readonly [Problem, ...Problem[]]): {
 // Options of a command: zod schemas that read typed text into exact values, with what a form or a help text
 // needs to know.
 
-export type OptionKind =
-  | 'room'
-  | 'plank'
-  | 'length'
-  | 'choice'
-  | 'count'
-  | 'percent'
-  | 'pattern'
-  | 'direction'
-  | 'text';
+type OptionKind = 'room' | 'plank' | 'length' | 'choice' | 'count' | 'percent' | 'pattern' | 'direction' | 'text';
 
 /** What is known of an option besides its reader. */
 export interface OptionFacts {

@@ -3,7 +3,7 @@
 import { type Cents, cents, portion, roundUpRatio } from '../units/length.ts';
 
 /** Parts of a percent are exact to a hundredth of a percent: 12.5 % is 1250. */
-export type BasisPoints = number;
+type BasisPoints = number;
 
 /** What to buy: all in planks, but `cartons`. */
 export interface Purchase {

@@ -50,7 +50,7 @@ export interface Pose {
 export const AS_TOLD: Pose = { angle: 0, move: [0, 0] };
 
 /** A room point in its region. */
-export function posedPoint(point: Point, { angle, move }: Pose): Point {
+function posedPoint(point: Point, { angle, move }: Pose): Point {
   const [x, y] = turned(point, angle);
   return [x + move[0], y + move[1]];
 }

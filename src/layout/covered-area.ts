@@ -42,7 +42,7 @@ export function groundArea(ground: readonly Outline[]): bigint {
 }
 
 /** A box along u and v. */
-export interface GroundBox {
+interface GroundBox {
   readonly left: number;
   readonly right: number;
   readonly bottom: number;
@@ -114,7 +114,7 @@ export function sliceArea(
 }
 
 /** The same region with its row lines elsewhere. */
-export function slicedAt(
+function slicedAt(
   { region, frame, slabs, levels }: Pick<Sliced, 'region' | 'frame' | 'slabs' | 'levels'>,
   line: number,
   plank: Plank,
@@ -130,7 +130,7 @@ export function slicedAt(
 const MOST_CHOICES = 8;
 
 /** All regions sliced, one choice after another. `all` says whether every way worth a thought is among them. */
-export interface RowChoices {
+interface RowChoices {
   readonly choices: readonly (readonly Sliced[])[];
   readonly all: boolean;
 }

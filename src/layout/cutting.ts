@@ -315,7 +315,7 @@ export function sharePlanks(
 }
 
 /** ⌈Σ(length + kerf) / (plank + kerf)⌉: all pieces of a plank but one cost a kerf. */
-export function leastByLength(pieces: readonly CutPiece[], plank: number, kerf: number): number {
+function leastByLength(pieces: readonly CutPiece[], plank: number, kerf: number): number {
   return Math.ceil(pieces.reduce((sum, piece) => sum + piece.length + kerf, 0) / (plank + kerf));
 }
 

@@ -67,7 +67,7 @@ function angleOf(regions: readonly Region[], heading: Heading): Angle | undefine
 }
 
 /** The outline of a region or a room of one, by its name; its walls are numbered as told. */
-export function outlineOf(regions: readonly Region[], name: string): Outline | undefined {
+function outlineOf(regions: readonly Region[], name: string): Outline | undefined {
   const wanted = name.toLowerCase();
   for (const region of regions) {
     const room = region.rooms?.find((one) => one.name.toLowerCase() === wanted);
@@ -94,18 +94,18 @@ export function largestOf(regions: readonly Region[]): Region {
 // Which of two ways to run the rows is the better, and why: a floor laid as it is, and turned by a quarter.
 
 /** A floor laid one way. `cartons` are what must be bought for it. */
-export interface Way {
+interface Way {
   readonly plan: Plan;
   readonly cartons: number;
 }
 
 /** In what a way is better than the other: no strip too narrow, other rules kept, fewer planks, along the longest walls, fewer rows. */
-export type WayReason =
+type WayReason =
   | { readonly kind: 'strip' | 'rules' | 'wall' }
   | { readonly kind: 'planks' | 'rows'; readonly fewer: number };
 
 /** `turned` is whether the rows had better run the other way; `reasons` is all that speaks for the better way. */
-export interface WayChoice {
+interface WayChoice {
   readonly turned: boolean;
   readonly reasons: readonly WayReason[];
 }

@@ -15,7 +15,7 @@ export interface JambPlace {
 }
 
 /** A wall along x or y from corner to corner, and the way out of the room: one of (±1, 0), (0, ±1). */
-export interface Face {
+interface Face {
   readonly from: Point;
   readonly to: Point;
   readonly length: number;
@@ -23,7 +23,7 @@ export interface Face {
 }
 
 /** A stretch of a wall in the direction the outline runs, and the way out. */
-export interface Mouth {
+interface Mouth {
   readonly from: Point;
   readonly to: Point;
   readonly out: Point;
@@ -41,11 +41,7 @@ export function faceOf(outline: Outline, wall: number): Face | undefined {
  * The stretch `width` ticks wide of a face, its near jamb where told, else in the middle; undefined where it does not fit.
  * Walls run against the clock, so who faces one has its last corner at the left.
  */
-export function mouthOn(
-  { from, to, length, out }: Face,
-  width: number,
-  place: JambPlace | undefined,
-): Mouth | undefined {
+function mouthOn({ from, to, length, out }: Face, width: number, place: JambPlace | undefined): Mouth | undefined {
   const rest = length - width;
   const near = place?.distance ?? Math.floor(rest / 2);
   const beyond = place?.from === 'right' ? near : rest - near;
@@ -56,7 +52,7 @@ export function mouthOn(
 }
 
 /** The walls of an outline that look `way`, by index, the longest first. */
-export function facesLooking(outline: Outline, way: Point): readonly number[] {
+function facesLooking(outline: Outline, way: Point): readonly number[] {
   return outline
     .map((_, wall) => ({ wall, face: faceOf(outline, wall) }))
     .filter(({ face }) => face?.out[0] === way[0] && face.out[1] === way[1])
@@ -228,7 +224,7 @@ function overlaps(rooms: readonly Region[], { poses, groups, placedBy }: Placing
   return found;
 }
 
-export function opposite([x, y]: Point): Point {
+function opposite([x, y]: Point): Point {
   return [0 - x, 0 - y];
 }
 
@@ -237,7 +233,7 @@ function same(a: Point, b: Point): boolean {
 }
 
 /** How far a mouth in one room lies in front of a wall of another that looks at it; undefined where none does within `most` ticks. */
-export function facing(
+function facing(
   mouth: Mouth,
   outline: Region['outline'],
   most: number,

@@ -68,7 +68,7 @@ export interface Frame {
 export type Part = 'whole' | 'start' | 'end' | 'any';
 
 /** full, or ripped: `near` keeps the plank edge that faces the next row, `far` the one that faces the row before. */
-export type Edge = 'full' | 'near' | 'far';
+type Edge = 'full' | 'near' | 'far';
 
 /** A straight slanted cut: `near` and `far` are how far from the piece's outer end it meets the edge that faces the row before and the next; `degrees` from square. */
 export interface Slant {

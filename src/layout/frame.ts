@@ -24,7 +24,7 @@ export function turned([x, y]: Point, angle: Angle): Point {
 }
 
 /** Cosine and sine of an angle in degrees; the same to the last bit for 45° and 135°, so that a diagonal stays one. */
-export function directionOf(angle: Angle): readonly [cos: number, sin: number] {
+function directionOf(angle: Angle): readonly [cos: number, sin: number] {
   if (angle % 90 === 45)
     return [
       Math.sign(Math.cos((angle * Math.PI) / 180)) * Math.SQRT1_2,

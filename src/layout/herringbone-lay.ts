@@ -23,13 +23,13 @@ import {
 // A border of boards along the walls, mitred at the corners, courses offset by half a board.
 
 /** One board of a border and the way it lies. */
-export interface BorderBoard extends BoardWay {
+interface BorderBoard extends BoardWay {
   readonly course: number;
   readonly cut: BoardCut;
 }
 
 /** The border and the outline that it leaves to the field; undefined where some wall is too short for it. */
-export function borderOf(
+function borderOf(
   outline: Outline,
   courses: number,
   board: { readonly length: number; readonly width: number },

@@ -7,7 +7,7 @@ import type { Bound, Frame, Part, Plank, Region, Slant } from './floor.ts';
 import { describe } from './piece-shape.ts';
 
 /** Which of two mirrored makes a board is: those that lie along u are `A`, those along v `B`. */
-export type Hand = 'A' | 'B';
+type Hand = 'A' | 'B';
 
 /**
  * One board in its frame. `at` is the corner from which the board it is cut from runs `along` degrees against the clock from u,
@@ -136,7 +136,7 @@ export function cutOf(
 // any length and width.
 
 /** A board of the pattern: along u it covers L × W from its corner up, along v W × L. */
-export interface Spot {
+interface Spot {
   readonly corner: Point;
   readonly along: 0 | 90;
 }

@@ -176,7 +176,7 @@ function joinedName(names: readonly string[]): string {
 // What each room of a region comes to, wall to wall.
 
 /** Rooms by name with their square ticks, and what the doorways beside them come to. */
-export interface RoomAreas {
+interface RoomAreas {
   readonly rooms: readonly { readonly name: string; readonly area: Area }[];
   readonly doorways: Area;
 }
@@ -198,7 +198,7 @@ export function roomAreas(region: Region): RoomAreas {
 // Where a run of a row lies in its region: in which rooms, and round what.
 
 /** Names of the rooms a run lies in, from its left end on, and of the things it goes round; no rooms where there is only one. */
-export interface RunPlace {
+interface RunPlace {
   readonly rooms: readonly string[];
   readonly round: readonly string[];
 }
@@ -232,7 +232,7 @@ export function placesIn(region: LaidRegion, gap: number): (row: Row, run: reado
 // Walls of a region by the numbers they were told with, whatever doorways and things made of its outline.
 
 /** A wall from corner to corner in the coordinates of its region; `number` counts from 1 within its room. */
-export interface ToldWall {
+interface ToldWall {
   readonly room: string;
   readonly number: number;
   readonly length: Length;
@@ -241,7 +241,7 @@ export interface ToldWall {
 }
 
 /** All walls of the rooms of a region, room by room. */
-export function toldWalls(region: Pick<Region, 'name' | 'outline' | 'rooms'>): readonly ToldWall[] {
+function toldWalls(region: Pick<Region, 'name' | 'outline' | 'rooms'>): readonly ToldWall[] {
   const rooms = region.rooms ?? [{ name: region.name, outline: region.outline }];
   return rooms.flatMap(({ name, outline }) =>
     outline.map((from, i) => ({

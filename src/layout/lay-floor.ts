@@ -64,7 +64,7 @@ export function planOf(
 const TRIED = 6;
 
 /** An order as indices of a plan's regions; `waiting` is the most offcuts that wait for a later region at one time. */
-export interface LayingOrder {
+interface LayingOrder {
   readonly order: readonly number[];
   readonly waiting: number;
 }

@@ -8,7 +8,7 @@ import { endsKept, type ScatterFloor } from './scatter-rules.ts';
 // the rules at most.
 
 /** What the rules ask of rows with equal runs, in whole units of a grid; see `orderRules`. */
-export interface OrderRules {
+interface OrderRules {
   readonly plank: number;
   readonly stagger: number;
   readonly inLine: number;
@@ -85,7 +85,7 @@ function circle(difference: number, plank: number): number {
 // The planks of a floor as a flow of offcuts: what every place of a start piece needs, leaves over and costs.
 
 /** One place of a start piece. `need` and `give` are lengths in units, rounded so that nothing possible is lost; −1 is none. */
-export interface FlowOption {
+interface FlowOption {
   readonly start: number;
   readonly need: number;
   readonly give: number;
@@ -94,7 +94,7 @@ export interface FlowOption {
 }
 
 /** Rows on one another with equal runs, all of one lane; those of a stack have the same options, whatever their lanes. */
-export interface FlowBlock {
+interface FlowBlock {
   readonly runs: readonly number[];
   readonly lane: Lane;
   readonly stack: number;
@@ -102,7 +102,7 @@ export interface FlowBlock {
 }
 
 /** Pieces with walls at both ends: each takes `size` units, its kerf with it, from a rest of at least `least`. */
-export interface FlowShort {
+interface FlowShort {
   readonly lane: Lane;
   readonly count: number;
   readonly least: number;

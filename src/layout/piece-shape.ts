@@ -5,14 +5,14 @@ import { within } from './covered-area.ts';
 import type { Slant } from './floor.ts';
 
 /** The rectangle of a piece in its row. */
-export interface PieceBox {
+interface PieceBox {
   readonly u: number;
   readonly length: number;
   readonly v: number;
   readonly height: number;
 }
 
-export interface PieceShape {
+interface PieceShape {
   readonly shape?: readonly Outline[];
   readonly left?: Slant;
   readonly right?: Slant;

@@ -20,7 +20,7 @@ import { faultsAt, GRID, laid, placesFor } from './starts.ts';
 // laid.
 
 /** A run as it lies: its first or its last piece in ticks, if told. `run` counts from 0 within its row. */
-export interface LaidRun {
+interface LaidRun {
   readonly run: number;
   readonly start?: number;
   readonly end?: number;
@@ -34,7 +34,7 @@ export interface Progress {
 }
 
 /** Runs to lay in laying order; the first `fixed` of them lie already. `start` is the planned start piece, or the real one. */
-export interface RestRegion {
+interface RestRegion {
   readonly region: string;
   readonly runs: readonly Run[];
   readonly fixed: number;
@@ -44,7 +44,7 @@ export interface RestRegion {
 }
 
 /** A told row that cannot be as told: its pieces miss the run by `by` ticks; `length` is the run's. */
-export interface MisfitRow {
+interface MisfitRow {
   readonly region: string;
   readonly run: number;
   readonly length: number;
@@ -55,7 +55,7 @@ export interface MisfitRow {
 const SLACK = 8128;
 
 /** What is left to lay of every region; regions without progress are not begun. Misfits instead where a told row cannot be. */
-export function restOf(
+function restOf(
   plan: Plan,
   progress: readonly Progress[],
 ): { readonly rest: readonly RestRegion[] } | { readonly misfits: readonly MisfitRow[] } {
@@ -127,7 +127,7 @@ export interface Offcut {
 }
 
 /** Where each piece comes from, by its index: the offcut of that index, or the whole plank of that number from 0. */
-export interface Sourced {
+interface Sourced {
   readonly sources: ReadonlyMap<number, { readonly offcut: number } | { readonly plank: number }>;
   /** Whole planks cut up. */
   readonly planks: number;
@@ -198,14 +198,14 @@ function longestFirst(a: CutPiece, b: CutPiece): number {
 // offcuts there are.
 
 /** Start pieces by region and run. */
-export type RestStarts = readonly (readonly number[])[];
+type RestStarts = readonly (readonly number[])[];
 
 /** Places of the pattern's line that are tried, apart; fewer where many runs are left, so that the answer is not kept waiting. */
 const STEP = GRID * 2;
 const MOST_RUNS_TRIED = 4000;
 
 /** Start pieces worth comparing, each keeping every rule against the row before it where a place does. */
-export function restChoices(
+function restChoices(
   rest: readonly RestRegion[],
   offcuts: readonly Offcut[],
   plank: Plank,
@@ -343,7 +343,7 @@ export interface RestPiece {
 }
 
 /** A row to lay; `row` counts from 0 in its region. */
-export interface RestRow {
+interface RestRow {
   readonly region: string;
   readonly row: number;
   readonly pieces: readonly RestPiece[];

@@ -72,7 +72,7 @@ export function distinctLines(levels: readonly WallLevel[], width: number): read
 }
 
 /** Row lines that cut an area alike, by the one of them whose narrowest strip is widest. */
-export interface LineClass {
+interface LineClass {
   readonly line: number;
   readonly narrowest: number;
 }

@@ -7,7 +7,7 @@ import { endOf, isJointed, jointsOf, type Run } from './runs.ts';
 import { GRID } from './starts.ts';
 
 /** A joint that breaks the rule, in the upper of its three rows; `at` is its place along u. */
-export interface ScatterBreach {
+interface ScatterBreach {
   readonly row: number;
   readonly at: number;
   readonly kind: 'in line' | 'stair';
@@ -22,7 +22,7 @@ export function inLine(plank: number): number {
 }
 
 /** Every three runs of which the middle one touches both others from between. */
-export function triplesOf(runs: readonly Run[]): readonly Triple[] {
+function triplesOf(runs: readonly Run[]): readonly Triple[] {
   return runs.flatMap(({ touching }, upper) =>
     touching.flatMap((middle) => (runs[middle]?.touching ?? []).map((lower): Triple => [lower, middle, upper])),
   );

@@ -83,7 +83,7 @@ export const WEIGHTS = { rule: 1000, pattern: 400, plank: 100, near: 3 } as cons
 /** For a layout whose planks are few enough already and whose rules are to be mended: a plank more must not pay. */
 export const MENDING = { rule: 200, pattern: 100, plank: 400, near: 2 } as const;
 
-export type Weights = Record<keyof typeof WEIGHTS, number>;
+type Weights = Record<keyof typeof WEIGHTS, number>;
 
 export class ScatterState {
   readonly floor: ScatterFloor;

@@ -23,7 +23,7 @@ export function seeded(seed: number): () => number {
 
 // A layout improved by small random moves that get stricter: the same seed and steps give the same layout.
 
-export interface Annealing {
+interface Annealing {
   readonly seed: number;
   readonly steps: number;
   /** The search ends when it has this many planks and breaks no rule. */
@@ -67,7 +67,7 @@ const SET_OUTS = 16;
 const MOST_RUNS = 640;
 
 /** The chained layout that costs least. */
-export function bestChain(floor: ScatterFloor): ScatterState {
+function bestChain(floor: ScatterFloor): ScatterState {
   let best: ScatterState | undefined;
   const outs = Math.max(2, Math.min(SET_OUTS, Math.floor(MOST_RUNS / Math.max(1, floor.runs.length))));
   for (const chains of CHAINS) {
@@ -116,7 +116,7 @@ function chained(floor: ScatterFloor, chains: number, first: number): readonly n
 }
 
 /** Regions with their row lines chosen, and the start pieces of their runs. */
-export interface Scattered {
+interface Scattered {
   readonly sliced: readonly Sliced[];
   readonly starts: readonly Starts[];
 }

@@ -18,12 +18,12 @@ import { faultsAt, GRID, laid, placesFor, repairStarts } from './starts.ts';
 // own outlines are kept.
 
 /** A row with the outlines (frame, even–odd) of what lies in it. */
-export interface SlantRow extends SlicedRow {
+interface SlantRow extends SlicedRow {
   readonly rings: readonly Outline[];
 }
 
 /** Rows from bottom to top; row lines lie at `line` + k × `width`. Rows that hold nothing are left out. */
-export function sliceSlanted(ground: readonly Outline[], line: number, width: number): readonly SlantRow[] {
+function sliceSlanted(ground: readonly Outline[], line: number, width: number): readonly SlantRow[] {
   if (ground.length === 0) return [];
   const boxes = ground.map(boxOf);
   const [left, right] = [Math.min(...boxes.map(({ minX }) => minX)), Math.max(...boxes.map(({ maxX }) => maxX))];
@@ -46,7 +46,7 @@ export function sliceSlanted(ground: readonly Outline[], line: number, width: nu
 }
 
 /** The walls of the ground that run along the rows, from bottom to top. */
-export function levelsOf(ground: readonly Outline[]): readonly WallLevel[] {
+function levelsOf(ground: readonly Outline[]): readonly WallLevel[] {
   const found = new Map<number, { floor: Span[]; ceiling: Span[] }>();
   for (const path of ground) {
     path.forEach(([u, v], i) => {
@@ -74,7 +74,7 @@ export function levelsOf(ground: readonly Outline[]): readonly WallLevel[] {
 // nest.
 
 /** A run and how far from its outer ends the walls cut either edge of its first and last board. */
-export interface SlantRun extends Run {
+interface SlantRun extends Run {
   readonly leftNear: number;
   readonly leftFar: number;
   readonly rightNear: number;
@@ -82,18 +82,13 @@ export interface SlantRun extends Run {
 }
 
 /** Start pieces by run, and those the pattern asks for where it asks for any. */
-export interface SlantStarts {
+interface SlantStarts {
   readonly starts: readonly number[];
   readonly patterned: readonly number[] | undefined;
 }
 
 /** Ways to start one region that are worth cutting out to count: the best few placings of the joint line, or the one chain of offcuts. */
-export function slantStarts(
-  runs: readonly SlantRun[],
-  plank: Plank,
-  rules: Rules,
-  keep: number,
-): readonly SlantStarts[] {
+function slantStarts(runs: readonly SlantRun[], plank: Plank, rules: Rules, keep: number): readonly SlantStarts[] {
   const line = jointLine(rules.pattern, plank);
   if (!line) return [{ starts: offcutChain(runs, plank, rules), patterned: undefined }];
   const mend = { stagger: lineStagger(line, plank.length) < rules.stagger ? 0 : rules.stagger, minEnd: rules.minEnd };

@@ -22,13 +22,13 @@ import {
 export const GRID = 4064;
 
 /** Rules a start piece must keep, in ticks. */
-export interface StartRules {
+interface StartRules {
   readonly stagger: number;
   readonly minEnd: number;
 }
 
 /** A touching run that already has its start piece. */
-export interface Laid {
+interface Laid {
   readonly run: Run;
   readonly start: number;
 }
@@ -127,12 +127,7 @@ function apart(a: number, b: number, plank: number): number {
 type OffcutRules = Pick<Rules, 'stagger' | 'minEnd' | 'kerf'>;
 
 /** Start pieces by run, laid in order; `kept` are the offcuts (right parts of planks) at hand, in ascending order, changed as they are used. */
-export function offcutStarts(
-  runs: readonly Run[],
-  plank: Plank,
-  rules: OffcutRules,
-  kept: number[],
-): readonly number[] {
+function offcutStarts(runs: readonly Run[], plank: Plank, rules: OffcutRules, kept: number[]): readonly number[] {
   const starts: number[] = [];
   for (const run of runs) {
     if (!isJointed(run, plank.length)) {
@@ -202,7 +197,7 @@ function isLess(a: readonly number[], b: readonly number[]): boolean {
 // planks.
 
 /** A placing of the line: start pieces by run, and how it does. */
-export interface Placing {
+interface Placing {
   readonly starts: readonly number[];
   readonly short: number;
   readonly planks: number;
@@ -218,7 +213,7 @@ function startsOn(runs: readonly Run[], line: JointLine, base: number, direction
 }
 
 /** Placings of the line worth keeping, best first: fewest too short pieces, then fewest planks, then the longest first piece. */
-export function placeLine(
+function placeLine(
   runs: readonly Run[],
   line: JointLine,
   plank: Plank,

@@ -8,7 +8,7 @@ export type Verdict = 'accept' | 'wait' | 'stop';
 export type MoistureFlaw = 'far-over' | 'over-after-leak' | 'over' | 'apart' | 'too-few';
 
 /** Readings, limit and `stop` in the method's own unit; `flooring` in points of moisture; `leak` in hours since the water came. */
-export interface MoistureCheck {
+interface MoistureCheck {
   readonly readings: readonly number[];
   readonly limit: number;
   readonly stop: number;

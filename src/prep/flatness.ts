@@ -9,7 +9,7 @@ export interface FlatLimit {
 }
 
 /** Depths below a straight line in ticks, row by row; below zero is above the line. */
-export interface DepthGrid {
+interface DepthGrid {
   readonly dx: Length;
   readonly dy: Length;
   readonly rows: readonly (readonly number[])[];

@@ -4,7 +4,7 @@ import { type Length, roundUpRatio, ticks } from '../units/length.ts';
 import { fastenersOn } from './subfloor-patch.ts';
 
 /** Limits as divisors of the depth; a hole's distances from an edge and from another hole or notch as lengths. */
-export interface JoistLimits {
+interface JoistLimits {
   readonly notch: number;
   readonly notchLength: number;
   readonly endNotch: number;
@@ -14,7 +14,7 @@ export interface JoistLimits {
 }
 
 /** Cuts in a joist, lengths in ticks; what was not told counts as past its limit. */
-export interface JoistCuts {
+interface JoistCuts {
   readonly depth: Length;
   readonly notch?: { readonly depth: Length; readonly length?: Length; readonly place?: 'end' | 'outer' | 'middle' };
   readonly hole?: { readonly diameter: Length; readonly edge?: Length; readonly apart?: Length };
@@ -73,20 +73,20 @@ export function joistFlaws({ depth, notch, hole }: JoistCuts, limits: JoistLimit
 // Screws against a squeak: how many, how far apart, how long.
 
 /** The noisy stretch: `along` the joists, `across` them (0 for one joist), in ticks. */
-export interface Noisy {
+interface Noisy {
   readonly along: Length;
   readonly across: Length;
 }
 
 /** What a screw goes through, how far into the joist, and the steps it is sold in; ticks. */
-export interface Screwed {
+interface Screwed {
   readonly panel: Length;
   readonly bite: Length;
   readonly step: Length;
 }
 
 /** `spacing` is that of the screws as they come out, evenly from end to end; `length` the least screw, in the steps it is sold in. */
-export interface Screws {
+interface Screws {
   readonly joists: number;
   readonly perJoist: number;
   readonly screws: number;

@@ -7,7 +7,7 @@ import { KILOGRAMS_PER_POUND } from './tearout-amounts.ts';
 
 /** Hours of lifting in a stretch, in the table's three classes. */
 export type LiftDuration = 1 | 2 | 8;
-export type Grip = 'good' | 'fair' | 'poor';
+type Grip = 'good' | 'fair' | 'poor';
 
 /** Lifts a minute, in the table's steps; between two the next is taken. */
 const STEPS = [0.2, 0.5, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15];
@@ -38,7 +38,7 @@ export function couplingMultiplier(grip: Grip, low: boolean): number {
 }
 
 /** One end of a lift: hands to ankles and hands to floor in ticks, the twist in degrees. */
-export interface LiftEnd {
+interface LiftEnd {
   readonly horizontal: number;
   readonly vertical: number;
   readonly twist: number;

@@ -37,7 +37,7 @@ export type Suspicion = 'none' | 'resilient' | 'sign' | 'unknown';
 export type Tested = 'no' | 'clear' | 'asbestos';
 
 /** What is known: `year` is the earliest the house may date from, undefined when that is not known. */
-export interface Suspect {
+interface Suspect {
   readonly year: number | undefined;
   readonly tested: Tested;
   /** What is said of the floor itself and of what lies under it. */
@@ -49,7 +49,7 @@ export interface Suspect {
 }
 
 /** Why work must stop; that it may go on once there is proof; or that it may go on. */
-export type Verdict = 'go' | 'proof' | 'found' | Exclude<Suspicion, 'none'>;
+type Verdict = 'go' | 'proof' | 'found' | Exclude<Suspicion, 'none'>;
 
 /** True for a house built up to the margin year, and for one whose year is not known. */
 export function mayHoldAsbestos(year: number | undefined, margin: number): boolean {

@@ -15,7 +15,7 @@ import {
 // inside.
 
 /** Joists run along v; u is measured across them from the wall, v along them. `first` is the centreline nearest to the wall. */
-export interface Joists {
+interface Joists {
   readonly spacing: Length;
   readonly first: Length;
   readonly width: Length;
@@ -29,7 +29,7 @@ export interface Rect {
   readonly v1: number;
 }
 
-export interface CutRules {
+interface CutRules {
   /** Sound wood round the damage. */
   readonly margin: Length;
   /** Bays spanned at least. */
@@ -42,13 +42,13 @@ export interface CutRules {
 }
 
 /** `joists` are centrelines from the first to the last the hole reaches, ascending. */
-export interface PatchCut extends Rect {
+interface PatchCut extends Rect {
   readonly joists: readonly number[];
   readonly bays: number;
 }
 
 /** Why no hole can be cut that lands on joists: nothing to land on towards a wall, or too few joists between the walls. */
-export type NoCut = 'no-joist-before' | 'no-joist-after' | 'too-few-bays';
+type NoCut = 'no-joist-before' | 'no-joist-after' | 'too-few-bays';
 
 /**
  * The least hole that covers the damage with the margin (as far as the walls leave room), lands on joist centrelines at both
@@ -101,12 +101,12 @@ export interface SheetSize {
 }
 
 /** A piece in its place, and the joists (centrelines) under it from end to end. */
-export interface Panel extends Rect {
+interface Panel extends Rect {
   readonly joists: readonly number[];
 }
 
 /** How a hole is divided: lines between panels at joist centrelines (`ends`), and along v between joists (`edges`). */
-export interface PanelGrid {
+interface PanelGrid {
   readonly panels: readonly Panel[];
   /** Joist centrelines on which two panels of the patch butt. */
   readonly ends: readonly number[];
@@ -115,13 +115,13 @@ export interface PanelGrid {
 }
 
 /** How lengths are shared out: alike, or whole sheets first and the rest last. */
-export interface Split {
+interface Split {
   readonly bays: 'even' | 'full';
   readonly rows: 'even' | 'full';
 }
 
 /** Every way to share out, the even ones first. */
-export const SPLITS: readonly Split[] = [
+const SPLITS: readonly Split[] = [
   { bays: 'even', rows: 'even' },
   { bays: 'full', rows: 'even' },
   { bays: 'even', rows: 'full' },
@@ -207,7 +207,7 @@ export function feetPerTube(cubicInches: number, bead: Length): number {
  * Ticks of bead for a patch: one on each joist under a panel, two where panels butt (Modern Carpentry, 2016, p. 258), which is
  * along all four sides of the hole and along every gap between its panels.
  */
-export function beadOf(cut: PatchCut, grid: PanelGrid): number {
+function beadOf(cut: PatchCut, grid: PanelGrid): number {
   const [wide, deep] = [cut.u1 - cut.u0, cut.v1 - cut.v0];
   const butts = (2 + grid.ends.length) * deep + (2 + grid.edges.length) * wide;
   const between = (cut.joists.length - 2 - grid.ends.length) * deep;
@@ -228,13 +228,13 @@ export function tubesFor(bead: number, perTube: number, waste: number): number {
 // Blocking under the edges of a patch that run between joists.
 
 /** A length cut so many times; ticks. */
-export interface BlockingCut {
+interface BlockingCut {
   readonly length: Length;
   readonly count: number;
 }
 
 /** Blocks in their places: each fills a bay between two joists, its middle under an edge as far as the hole's walls allow. */
-export function blockPlaces(cut: PatchCut, joists: Joists, edges: readonly number[], depth: Length): readonly Rect[] {
+function blockPlaces(cut: PatchCut, joists: Joists, edges: readonly number[], depth: Length): readonly Rect[] {
   const half = Math.floor(depth / 2);
   return [cut.v0, ...edges, cut.v1].flatMap((v) =>
     cut.joists.slice(0, -1).map((line, bay) => {
@@ -247,7 +247,7 @@ export function blockPlaces(cut: PatchCut, joists: Joists, edges: readonly numbe
 }
 
 /** The blocks by length, the longest first. */
-export function blockingCuts(places: readonly Rect[]): readonly BlockingCut[] {
+function blockingCuts(places: readonly Rect[]): readonly BlockingCut[] {
   const counts = new Map<number, number>();
   for (const { u0, u1 } of places) counts.set(u1 - u0, (counts.get(u1 - u0) ?? 0) + 1);
   return [...counts].sort(([a], [b]) => b - a).map(([length, count]) => ({ length: ticks(length), count }));
@@ -255,7 +255,7 @@ export function blockingCuts(places: readonly Rect[]): readonly BlockingCut[] {
 
 // Where the fasteners of a panel go: close along its supported ends and edges, wider on the joists between.
 
-export interface FastenerRule {
+interface FastenerRule {
   /** Most ticks apart along supported ends and edges. */
   readonly edge: Length;
   /** Most ticks apart on joists between. */
@@ -303,7 +303,7 @@ function along(from: number, to: number, count: number): readonly number[] {
 // Which pieces are cut from which sheet: strips across the sheet, pieces end to end in each.
 
 /** A piece on a sheet: `length` along the strength axis, its corner (`x` along the sheet, `y` across), in ticks. */
-export interface PlacedPiece {
+interface PlacedPiece {
   /** The piece's index in what was asked. */
   readonly piece: number;
   readonly x: number;

@@ -46,7 +46,7 @@ export function handLoads(kilograms: number, limit: number): number {
 // Person-hours as a range, from amounts of work and slow and fast paces.
 
 /** An amount, and how much of it one person does in an hour: slow and fast, in the same unit. */
-export interface Work {
+interface Work {
   readonly amount: number;
   readonly slow: number;
   readonly fast: number;
@@ -114,7 +114,7 @@ export interface Strips {
 }
 
 /** How to cut: the widest strip, the heaviest roll in kilograms, and the covering's kilograms per square metre. */
-export interface StripRule {
+interface StripRule {
   readonly width: Length;
   readonly limit: number;
   readonly perSquareMetre: number;

@@ -5,7 +5,7 @@ import { type Content, emptyParts, type Project } from './project.ts';
 import { LIMITS } from './project-limits.ts';
 import { folded, sameName } from './project-room.ts';
 
-export interface Born {
+interface Born {
   readonly id: string;
   readonly owner: string;
 }

@@ -20,8 +20,8 @@ const findingSchema = z.object({
 
 export const foundSchema = z.array(findingSchema).max(MOST_FOUND).readonly();
 
-export type Finding = z.infer<typeof findingSchema>;
-export type Found = z.infer<typeof foundSchema>;
+type Finding = z.infer<typeof findingSchema>;
+type Found = z.infer<typeof foundSchema>;
 
 export const EMPTY_FOUND: Found = [];
 
@@ -39,7 +39,7 @@ export function removeFinding(found: Found, at: number): Found {
 // Hazards told of a project's rooms: they stay until a named fact clears them, and no undo takes one back.
 
 /** The most that a project keeps; the gravest stay. */
-export const MOST_HAZARDS = 60;
+const MOST_HAZARDS = 60;
 
 export const keptHazardSchema = z
   .object({

@@ -6,7 +6,7 @@ import { changedRoom, type Room, type Rooms, roomNamed, sameName } from './proje
 
 /** The most open questions, and the most lengths that wait for others. */
 export const MOST_QUESTIONS = 40;
-export const MOST_TOLD = 100;
+const MOST_TOLD = 100;
 export const LONGEST_WHAT = 60;
 
 const questionSchema = z
@@ -41,7 +41,7 @@ export const measuresSchema = z
   .readonly();
 
 export type Question = z.infer<typeof questionSchema>;
-export type ToldLength = z.infer<typeof toldSchema>;
+type ToldLength = z.infer<typeof toldSchema>;
 export type Measures = z.infer<typeof measuresSchema>;
 
 export const EMPTY_MEASURES: Measures = { open: [], told: [] };

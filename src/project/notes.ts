@@ -16,7 +16,7 @@ const noteSchema = z.object({
 
 export const logSchema = z.array(noteSchema).max(MOST_NOTES).readonly();
 
-export type Note = z.infer<typeof noteSchema>;
+type Note = z.infer<typeof noteSchema>;
 export type Log = z.infer<typeof logSchema>;
 
 export const EMPTY_LOG: Log = [];

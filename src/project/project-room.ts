@@ -67,7 +67,7 @@ export function roomsText(rooms: Rooms): string {
 // How far each room of a project is, stage by stage.
 
 /** The most marks that a project keeps: every stage of more rooms than a home has. */
-export const MOST_MARKS = STAGES.length * 60;
+const MOST_MARKS = STAGES.length * 60;
 
 const markSchema = z.object({
   room: z.string().min(1).max(200),

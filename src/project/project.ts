@@ -17,7 +17,7 @@ import { EMPTY_SPEND, spendSchema } from './spending.ts';
 // in it.
 
 /** The schema of each part, by its name. */
-export const partsSchema = {
+const partsSchema = {
   shopping: shoppingSchema,
   stages: stagesSchema,
   spend: spendSchema,
@@ -51,7 +51,7 @@ const draftSchema = z.object({
 });
 
 /** Version 1 of the draft. Throws where it is none. */
-export const projectFromDraft: Migration = (record) => {
+const projectFromDraft: Migration = (record) => {
   const { id, owner, name, archived, rooms, plank } = draftSchema.parse(record);
   return {
     version: 1,
@@ -103,7 +103,7 @@ interface Before {
 }
 
 /** Saved answers of version 3, those in changes that can be taken back too. Throws where the record can't be read. */
-export const withSavedWork: Migration = (record) => ({ ...savedWorkIn(record), version: 4 });
+const withSavedWork: Migration = (record) => ({ ...savedWorkIn(record), version: 4 });
 
 /** Content of a project whose saved answers may be of version 3, as they were taken out then; those of today stay. */
 export function savedWorkIn(record: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
@@ -192,7 +192,7 @@ export function isRecord(value: unknown): value is Readonly<Record<string, unkno
 const helpersSchema = z.array(z.object({ person: z.string().min(16), role: z.enum(ROLES) }));
 
 /** Each helper becomes the share of the same number. Throws where they cannot be read. */
-export const withShares: Migration = ({ helpers, ...same }) => {
+const withShares: Migration = ({ helpers, ...same }) => {
   const told = helpersSchema.parse(helpers).slice(0, LIMITS.shares);
   const shares = told.map(({ person, role }, i) => ({
     id: String(i + 1),

@@ -4,7 +4,7 @@ import { STAGES, type Stage } from '../reply/need.ts';
 import { type Mark, markOf, type Stages } from './project-room.ts';
 
 /** `over`: the wait has ended and nobody ticked the stage off. */
-export type StageState = 'open' | Mark['state'] | 'over';
+type StageState = 'open' | Mark['state'] | 'over';
 
 export interface StageProgress {
   readonly stage: Stage;

@@ -16,7 +16,7 @@ export type Following = Pick<Content, 'rooms' | 'picks' | 'kept' | 'found' | 'st
 const PLACES = /^(?!edges )(?:\S+ )?(?:doorways|holes|doors|corners|bay)$/;
 
 /** A text with a room's new name in place of its old one, as a word of its own; other rooms whose names hold it stay. */
-export function renamedText(text: string, from: string, to: string, rooms: Rooms): string {
+function renamedText(text: string, from: string, to: string, rooms: Rooms): string {
   return text.replace(namesPattern([...rooms.map(({ name }) => name), from]), (found, at: number) => {
     if (folded(found) !== folded(from)) return found;
     // A name with a figure is set apart from the sides behind it.

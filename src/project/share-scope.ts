@@ -66,7 +66,7 @@ export function isPart(share: Share | undefined): boolean {
  * The project as a helper sees it beside what was shared: of a part, its name and their own notes and changes. Nobody but
  * the owner sees what was spent, who pays, and who else helps.
  */
-export function seenBy(project: Project, share: Share, mark: string): Project {
+function seenBy(project: Project, share: Share, mark: string): Project {
   const unspent = withoutMoney(project, share);
   if (share.what === 'project') return { ...unspent, measures: measuresSeen(project, share) };
   return {
@@ -89,7 +89,7 @@ export function seenBy(project: Project, share: Share, mark: string): Project {
  * The project as the commands see it that answer from what was shared; `whole` where every room is laid, for a room's guide
  * and cuts are those of the whole floor, and the command shows what was shared of it.
  */
-export function workedBy(project: Project, share: Share, mark: string, whole = false): Project {
+function workedBy(project: Project, share: Share, mark: string, whole = false): Project {
   if (share.what === 'project') return { ...withoutMoney(project, share), measures: measuresSeen(project, share) };
   const { what } = share;
   const room = whole ? undefined : share.room;

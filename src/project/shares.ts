@@ -47,7 +47,7 @@ export type Share = z.infer<typeof shareSchema>;
 export type Who = { readonly person: string } | { readonly link: string };
 
 /** As what somebody stands to a project; a helper by their share. */
-export interface Standing {
+interface Standing {
   readonly role: Role;
   readonly share?: Share;
 }

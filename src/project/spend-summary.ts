@@ -7,7 +7,7 @@ import type { Shopping } from './purchases.ts';
 import type { Spend, SpendStage } from './spending.ts';
 
 /** Whole cents of one currency. */
-export interface StageCost {
+interface StageCost {
   readonly stage: SpendStage;
   /** All that the list needs, at the prices known. */
   readonly estimate: number;

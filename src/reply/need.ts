@@ -22,7 +22,7 @@ export type Stage = (typeof STAGES)[number];
 export type NeedUnit = 'count' | 'length' | 'area' | 'volume' | 'weight';
 
 /** `amount` is exact: parts of a tube, planks that are not whole cartons. */
-export interface Quantity {
+interface Quantity {
   readonly unit: NeedUnit;
   readonly amount: number;
 }

@@ -5,7 +5,7 @@ import type { Need } from './need.ts';
 
 // Where a figure comes from, and how far it was checked.
 
-export type Standing = 'published' | 'reported' | 'common practice' | 'from memory';
+type Standing = 'published' | 'reported' | 'common practice' | 'from memory';
 
 export interface Source {
   readonly title: string;

@@ -12,7 +12,7 @@ import { settingFacts, settings } from './environment.ts';
 export type Environment = Readonly<Record<string, string | undefined>>;
 
 /** Settings as texts, and what cannot be read, each in a line that begins with its variable. */
-export interface Told {
+interface Told {
   readonly told: Readonly<Record<string, string>>;
   readonly faults: readonly string[];
   /** What was told and has no use, which hinders nothing. */
@@ -25,7 +25,7 @@ const NOT_OURS = /^FLOORHAND_(TEST_\w+|REQUIRE_SERVICES)$/;
 const SLIP = 2;
 
 /** Reads variables and the files of secrets; an empty variable counts as not set. */
-export function toldSettings(environment: Environment): Told {
+function toldSettings(environment: Environment): Told {
   const facts = settingFacts();
   const told: Record<string, string> = {};
   const faults: string[] = [];
@@ -123,7 +123,7 @@ export interface Config {
 }
 
 /** What one person, one server and one ask may take. */
-export interface Limits {
+interface Limits {
   readonly asksPerMinute: number;
   readonly serverAsksPerMinute: number;
   /** Worker threads; 0 for as many as the machine bears. */

@@ -1,7 +1,7 @@
 /** What the doctor tells: each thing looked at, how it is, and what to do about it. */
 
 /** `ok`; `doubt`: it runs, and may not do as it should; `fault`: it does not run so. */
-export type Health = 'ok' | 'doubt' | 'fault';
+type Health = 'ok' | 'doubt' | 'fault';
 
 export interface Finding {
   readonly about: string;

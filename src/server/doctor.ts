@@ -110,7 +110,7 @@ const WHY: Readonly<Record<string, string>> = {
 };
 
 /** Where projects are kept, and the clock beside the store's. */
-export async function storeFindings(
+async function storeFindings(
   { store: url, data }: { readonly store: string; readonly data: string },
   environment: Environment,
   now: () => number,

@@ -11,7 +11,7 @@ export interface Ending {
   end(): Promise<boolean>;
 }
 
-export type Stage = 'takes' | 'works' | 'keeps';
+type Stage = 'takes' | 'works' | 'keeps';
 
 /** Milliseconds from the begin by which a stage is hurried, and given up. All fit in the ten seconds that supervisors wait. */
 const TIMES: Readonly<Record<Stage, { readonly hurry: number; readonly over: number }>> = {
@@ -21,7 +21,7 @@ const TIMES: Readonly<Record<Stage, { readonly hurry: number; readonly over: num
 };
 const STAGES = ['takes', 'works', 'keeps'] as const;
 
-export interface EndingTerms {
+interface EndingTerms {
   /** Milliseconds that only go forward. */
   passed(): number;
   wait(milliseconds: number): Promise<void>;

@@ -5,7 +5,7 @@ import { z } from 'zod';
 // The forms that settings come in: a port, a whole number, an address, a list of choices.
 
 /** A port. Kubernetes sets a variable of the same name for a Service called floorhand, which is none of ours. */
-export function port(standard: string) {
+function port(standard: string) {
   return z
     .string()
     .default(standard)
@@ -20,7 +20,7 @@ export function port(standard: string) {
 }
 
 /** A whole number from `least` to `most`. */
-export function whole(standard: number, { least, most }: { readonly least: number; readonly most: number }) {
+function whole(standard: number, { least, most }: { readonly least: number; readonly most: number }) {
   const said = `a whole number from ${least} to ${most}, such as ${standard}`;
   return z
     .string()
@@ -30,7 +30,7 @@ export function whole(standard: number, { least, most }: { readonly least: numbe
 }
 
 /** A text of a form, or empty. */
-export function text(form: RegExp, said: string) {
+function text(form: RegExp, said: string) {
   return z
     .string()
     .default('')
@@ -38,14 +38,14 @@ export function text(form: RegExp, said: string) {
 }
 
 /** The address of a server that keeps projects, or empty. A password with marks in it is easily taken for other parts of the address. */
-export const storeAddress = text(/^(?:postgres(?:ql)?|rediss?):\/\/.+$/, 'empty, postgres://… or redis://…').refine(
+const storeAddress = text(/^(?:postgres(?:ql)?|rediss?):\/\/.+$/, 'empty, postgres://… or redis://…').refine(
   // No host at all is Postgres' own way to say: the socket of this machine.
   (told) => !told.includes('://') || URL.canParse(told.replace('@/', '@localhost/')),
   'no whole address; in a user or password, write # as %23, / as %2F, ? as %3F, @ as %40, : as %3A and % as %25',
 );
 
 /** An address that tokens are told to or that links begin with: by https, or on this machine. No slash at its end. */
-export function safeAddress(said: string) {
+function safeAddress(said: string) {
   return z
     .string()
     .default('')
@@ -62,7 +62,7 @@ function isSafe(told: string): boolean {
 }
 
 /** `first-last/of`, or `one/of`: the shards of this process, and how many there are. */
-export const shards = z
+const shards = z
   .string()
   .default('')
   .transform((told, context) => {
@@ -75,7 +75,7 @@ export const shards = z
   });
 
 /** `port`, or `host:port`; undefined for none. */
-export const listenAt = z
+const listenAt = z
   .string()
   .default('')
   .transform((told, context) => {

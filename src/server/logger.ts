@@ -27,7 +27,7 @@ const METHODS = ['GET', 'HEAD', 'POST', 'OTHER'];
 /** What is closed at the end. */
 const PARTS = ['http', 'metrics', 'discord', 'slack', 'later', 'store', 'workers', 'pictures', 'files', 'all'] as const;
 
-export type State = (typeof STATES)[number];
+type State = (typeof STATES)[number];
 export type Part = (typeof PARTS)[number];
 
 type Check = (value: unknown) => boolean;
@@ -72,7 +72,7 @@ export const FIELDS = {
 } as const satisfies Readonly<Record<string, Check>>;
 
 /** A line's fields. */
-export type Line = { readonly [Name in keyof typeof FIELDS]?: string | number | readonly string[] };
+type Line = { readonly [Name in keyof typeof FIELDS]?: string | number | readonly string[] };
 
 /** The fields that are as they may be; the rest are left out, and `left` tells that something was. */
 export function allowedFields(line: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
@@ -97,7 +97,7 @@ const MOST_FRAMES = 12;
 const MOST_CAUSES = 5;
 
 /** A fault as fields of a line. */
-export function faultFields(cause: unknown): Line {
+function faultFields(cause: unknown): Line {
   const code = codeOf(cause);
   const status = field(cause, 'status') ?? field(cause, 'statusCode');
   const because = causesOf(cause);
@@ -170,7 +170,7 @@ export interface Log extends Ports {
   doubt(sentence: string): void;
 }
 
-export interface LogTerms {
+interface LogTerms {
   readonly level: 'silent' | 'error' | 'warn' | 'info' | 'debug';
   /** What is taken out wherever it would stand. */
   readonly secrets: readonly string[];

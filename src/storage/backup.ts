@@ -9,7 +9,7 @@ const VERSION = 1;
 const BATCH = 200;
 
 /** What a backup holds. */
-export interface Counts {
+interface Counts {
   readonly records: number;
   readonly kept: number;
 }

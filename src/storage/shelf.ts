@@ -8,7 +8,7 @@ import { type Changed, type Codec, Outage, RecordDamaged, RecordTooNew, type She
 // together.
 
 /** How a kind of record becomes text and is read again. */
-export interface Texts<T> {
+interface Texts<T> {
   read(id: string, row: Row): Promise<T>;
   write(value: T): string;
 }
@@ -25,7 +25,7 @@ export function nameWrite(): string {
 }
 
 /** The changes to records of one kind. */
-export class Changes<T> {
+class Changes<T> {
   readonly #waiting = new Map<string, Asked<T>[]>();
   readonly #open: Opened;
   readonly #kind: string;
@@ -126,7 +126,7 @@ export interface ShelfTerms {
 }
 
 /** The kind under which damaged records are copied. */
-export const ASIDE = 'aside';
+const ASIDE = 'aside';
 
 /** What every engine takes as a name: printable ASCII without a space, 1 to 200 of them. */
 const NAME = /^[!-~]{1,200}$/;

@@ -3,7 +3,7 @@
 import { counted } from './floor-text.ts';
 
 /** What the alt text tells of one room. */
-export interface Shown {
+interface Shown {
   readonly room: string;
   readonly size: string;
   readonly rows: number;

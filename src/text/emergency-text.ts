@@ -1,6 +1,6 @@
 /** What is said first in an emergency: what to do this minute, whom to call, and what ends it; in English, and a line in four other languages. */
 
-export interface Emergency {
+interface Emergency {
   /** What to do now, the most urgent first. */
   readonly act: string;
   readonly call: string;

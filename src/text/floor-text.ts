@@ -4,7 +4,7 @@ import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';
 
 /** Counts that a headline tells. */
-export interface Bought {
+interface Bought {
   readonly cartons: number;
   readonly perCarton: number;
   readonly planks: number;

@@ -309,7 +309,7 @@ export function hazardAnswer(
 }
 
 /** What ends it: the fact to type. */
-export function clearsText(hazard: string): string {
+function clearsText(hazard: string): string {
   return wordsOf(hazard).clears;
 }
 

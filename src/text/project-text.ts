@@ -299,7 +299,7 @@ export const LOG_PROBLEMS = {
 type Place = { readonly room: string; readonly wall?: number | undefined; readonly what?: string | undefined };
 
 /** What is asked about: “wall 3 of bedroom”, “ceiling height of bedroom”. */
-export function sayPlace({ room, wall, what }: Place): string {
+function sayPlace({ room, wall, what }: Place): string {
   return wall === undefined ? `${what ?? 'a length'} of ${room}` : `wall ${wall} of ${room}`;
 }
 

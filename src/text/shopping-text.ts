@@ -64,7 +64,7 @@ export const AISLES = [
   'Paint',
   'Cleaning and safety',
 ] as const;
-export type Aisle = (typeof AISLES)[number];
+type Aisle = (typeof AISLES)[number];
 
 const AISLE_OF: readonly (readonly [start: string, aisle: Aisle])[] = [
   ['plank', 'Flooring'],

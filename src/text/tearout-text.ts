@@ -89,7 +89,7 @@ export const TEAROUT = {
 } as const;
 
 /** Steps of a tear-out by covering, without the photographs and the look below, as long as nothing was tested. */
-export const TEAROUT_STEPS: Readonly<
+const TEAROUT_STEPS: Readonly<
   Record<'carpet' | 'sheet vinyl' | 'plank vinyl' | 'laminate' | 'tile', readonly string[]>
 > = {
   carpet: [

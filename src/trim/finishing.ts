@@ -4,13 +4,13 @@ import { type Length, roundUp, roundUpRatio, TICKS_PER_METRE, ticks } from '../u
 import { type Stretch, type Studs, studsBetween } from './walls.ts';
 
 /** Lengths that decide where nails go: below `single` a stretch has one place, and within `sameStud` of an end no other. */
-export interface NailRule {
+interface NailRule {
   readonly single: Length;
   readonly sameStud: Length;
 }
 
 /** Where a stretch is nailed: its ends, where corners and doors have framing, and every stud between. */
-export function nailPlaces(
+function nailPlaces(
   { from, to }: Pick<Stretch, 'from' | 'to'>,
   studs: Studs,
   { single, sameStud }: NailRule,

@@ -22,10 +22,10 @@ import {
 // comes first.
 
 /** 30° off square (reported: Fine Homebuilding); each joint costs thickness × tan 30° of stick. */
-export const SCARF: Cut = { cut: 'scarf', setting: 30 };
+const SCARF: Cut = { cut: 'scarf', setting: 30 };
 
 /** What a stretch adds at its ends, what a stick gives, and the least length worth a piece of its own. */
-export interface ScarfTask {
+interface ScarfTask {
   readonly from: Length;
   readonly to: Length;
   readonly growLeft: Length;
@@ -36,7 +36,7 @@ export interface ScarfTask {
 }
 
 /** A part of a stretch: where it lies, its length long point to long point, and which of its ends are joints. */
-export interface Part {
+interface Part {
   readonly from: Length;
   readonly to: Length;
   readonly length: Length;
@@ -45,7 +45,7 @@ export interface Part {
 }
 
 /** Parts from left to right, one where a stick is long enough; undefined where no stud lies within a stick's reach. Lengths in ticks. */
-export function scarfed(task: ScarfTask, studs: Studs): readonly Part[] | undefined {
+function scarfed(task: ScarfTask, studs: Studs): readonly Part[] | undefined {
   const { to, growRight, longest, shortest, thickness } = task;
   const joint = slant(thickness, SCARF.setting);
   const [before, behind] = [Math.floor(joint / 2), joint - Math.floor(joint / 2)];

@@ -43,13 +43,13 @@ export interface StickPlan {
 // their kerf.
 
 /** Pieces alike: `size` is length + the widest kerf, `ids` the pieces, longest pieces first among the kinds. */
-export interface Kind {
+interface Kind {
   readonly size: number;
   readonly ids: readonly string[];
 }
 
 /** Stock alike. `capacity` = length − end trim + the one kerf that the last piece does not need; `limit` undefined: any number. */
-export interface Supply {
+interface Supply {
   readonly stock: number;
   readonly capacity: number;
   readonly cents: number;
@@ -99,7 +99,7 @@ export function numbersOf({ pieces, stock, endTrim }: StickTask): StickNumbers {
 export type Counts = readonly number[];
 
 /** A filled stick: its counts and their worth. */
-export interface Filled {
+interface Filled {
   readonly value: number;
   readonly counts: Counts;
 }
@@ -370,7 +370,7 @@ function greatestCommonDivisor(a: number, b: number): number {
 // A stick as a tape: where the saw cuts, one number after another from the stick's squared end. Ticks.
 
 /** A piece on its stick: it begins at `from` and its far long point is at `to`, where the saw's near side cuts. */
-export interface SawMark {
+interface SawMark {
   readonly id: string;
   readonly from: Length;
   readonly to: Length;

@@ -19,7 +19,7 @@ export const SQUARE: Cut = { cut: 'square', setting: 0 };
 const HUNDREDTHS = 100;
 
 /** An angle rounded to a hundredth of a degree. */
-export function toHundredth(angle: number): number {
+function toHundredth(angle: number): number {
   return Math.round(angle * HUNDREDTHS) / HUNDREDTHS;
 }
 
@@ -101,7 +101,7 @@ export interface WallTrouble {
   readonly index: number;
 }
 
-export interface Walls {
+interface Walls {
   readonly walls: readonly TrimWall[];
   readonly troubles: readonly WallTrouble[];
 }
@@ -120,7 +120,7 @@ export function wallName({ room, label }: Pick<TrimWall, 'room' | 'label'>): str
 }
 
 /** How far a bay reaches along its wall in ticks: front + 2 · side · cos(180° − angle), rounded once. */
-export function bayMouth({ front, side, angle }: Pick<Bay, 'front' | 'side' | 'angle'>): Length {
+function bayMouth({ front, side, angle }: Pick<Bay, 'front' | 'side' | 'angle'>): Length {
   return ticks(front + Math.round(2 * side * Math.cos(((180 - angle) * Math.PI) / 180)));
 }
 
@@ -240,12 +240,12 @@ export interface Opening {
   readonly placed: boolean;
 }
 
-export interface DoorTrouble {
+interface DoorTrouble {
   readonly why: 'no wall' | 'too wide' | 'meets another' | 'no room left';
   readonly door: number;
 }
 
-export interface Openings {
+interface Openings {
   readonly openings: readonly Opening[];
   readonly troubles: readonly DoorTrouble[];
 }

@@ -31,7 +31,7 @@ export type Task =
     };
 
 /** What tasks may take. */
-export interface TaskBounds {
+interface TaskBounds {
   /** Threads that search; 0 for the machine's cores but the one that answers, four at most. */
   readonly workers: number;
   /** Tasks that may wait, of all and of one person. */

@@ -67,7 +67,7 @@ export function whoAsks(): string {
 }
 
 /** Tells whoever counts it that work of the one who asks waited. */
-export function tellWait(milliseconds: number): void {
+function tellWait(milliseconds: number): void {
   askers.getStore()?.waited?.(milliseconds);
 }
 
@@ -122,7 +122,7 @@ export interface QueueTerms {
 }
 
 /** Whose work it is, and whether it is a first answer or a better one. */
-export interface Turn {
+interface Turn {
   /** Empty where nobody asks: bound by `inAll` alone. */
   readonly who: string;
   readonly better: boolean;

@@ -10,7 +10,7 @@ import type { Task } from './pool.ts';
 import { searchSticks } from './stick-search.ts';
 
 /** A task and where to post its answers. */
-export interface Job {
+interface Job {
   readonly task: Task;
   readonly port: MessagePort;
 }

@@ -10,7 +10,7 @@ export interface Way {
 }
 
 /** Duals (kinds ≥ 0, supplies ≤ 0), the objective and how much of each way is used. */
-export interface Solved {
+interface Solved {
   readonly objective: number;
   readonly kindDuals: readonly number[];
   readonly supplyDuals: readonly number[];

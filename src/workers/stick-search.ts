@@ -28,7 +28,7 @@ import {
 // Mixes of bought sticks in rising cost: what a proof walks through.
 
 /** Sticks of each supply, and their cost; sticks at hand are always all there. */
-export interface Mix {
+interface Mix {
   readonly sticks: readonly number[];
   readonly cents: number;
 }
@@ -37,7 +37,7 @@ export interface Mix {
 const MOST_MIXES = 400_000;
 
 /** Every mix that costs less than `below` and is long enough for all pieces, the cheapest first; undefined when too many. */
-export function mixesBelow(numbers: StickNumbers, below: number): readonly Mix[] | undefined {
+function mixesBelow(numbers: StickNumbers, below: number): readonly Mix[] | undefined {
   const { kinds, supplies } = numbers;
   const need = kinds.reduce((sum, { size, ids }) => sum + size * ids.length, 0);
   const bought = supplies

@@ -5,7 +5,7 @@ import { createContext, Script } from 'node:vm';
 import { Unworked } from './queue.ts';
 
 /** How long reading may hold the event loop before it is looked at, in milliseconds. */
-export interface ReadingTime {
+interface ReadingTime {
   readonly hold: number;
   /** Milliseconds of processor time that this thread has used. */
   used(): number;

@@ -36,7 +36,7 @@ export const LEXICONS: readonly Lexicon[] = [
 ];
 
 /** Classes that are known by figures and not by words. */
-export const YEARS = {
+const YEARS = {
   OLD_YEAR: '',
   LEAD_YEAR: '',
   NEW_YEAR: '',

@@ -16,14 +16,14 @@ import { settled } from './walk-steps.ts';
 const TAPE = TICKS_PER_INCH / 4;
 
 /** How far the walls miss one another, and the walls to measure again, by their numbers from 1; the outline where they meet. */
-export interface Closing {
+interface Closing {
   readonly miss: Length;
   readonly again: readonly number[];
   readonly outline?: Outline;
 }
 
 /** Puts walls told anew into an outline of right angles. What a tape may miss by is taken out of the longest wall not told. */
-export function closedBy(
+function closedBy(
   outline: Outline,
   told: readonly { readonly wall: number; readonly length: Length }[],
   sure: readonly number[] = [],
@@ -78,14 +78,14 @@ function path(lengths: readonly Length[], ways: readonly Point[]): readonly Poin
 export const FINEST = TICKS_PER_INCH / 64;
 
 /** A length in a plain text, in ticks, and where it stands. */
-export interface Figure {
+interface Figure {
   readonly from: number;
   readonly to: number;
   readonly ticks: number;
 }
 
 /** Every length in a text, angles left out. */
-export function figuresIn(text: string, habits: Habits): readonly Figure[] {
+function figuresIn(text: string, habits: Habits): readonly Figure[] {
   const plain = plainText(text);
   const bare = unitIn(text) ?? (habits.units === 'metric' ? 'm' : 'ft');
   const reading = { option: 'room', habits, note: () => undefined };
@@ -108,7 +108,7 @@ function ticksOf({ power, top, bottom }: Quantity, bare: LengthUnit): number {
 }
 
 /** A length to 1/64 in or to 1 mm, whichever it is exactly, else in its own system. */
-export function fine(length: Length, units: Units): string {
+function fine(length: Length, units: Units): string {
   const metric = length % TICKS_PER_MM === 0 && (units === 'metric' || length % FINEST !== 0);
   if (metric || (units === 'metric' && length % FINEST !== 0)) return `${Math.round(length / TICKS_PER_MM)} mm`;
   const all = Math.round(length / FINEST);
@@ -122,7 +122,7 @@ export function fine(length: Length, units: Units): string {
 }
 
 /** A room as it is kept: its name, and its shape as told. */
-export interface ToldRoom {
+interface ToldRoom {
   readonly name: string;
   readonly text: string;
 }
@@ -134,7 +134,7 @@ export interface ToldWall {
 }
 
 /** `open`: the walls would not meet; `unsure`: several things told of the room could make the wall so long. */
-export type Remeasured =
+type Remeasured =
   | { readonly ok: true; readonly text: string }
   | ({ readonly ok: false; readonly why: 'open' } & Closing)
   | { readonly ok: false; readonly why: 'unsure'; readonly again: readonly number[] };

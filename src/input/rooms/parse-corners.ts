@@ -8,7 +8,7 @@ import { type Read, type Reading, read, unread } from '../reading.ts';
 // An angle in degrees, as people type one: 88.5, 88,5°, 22 1/2 degrees.
 
 /** The pattern of an angle's figure, with one group for the whole and one for its part. */
-export const ANGLE = '(\\d{1,3})(?:[.,](\\d{1,2})|\\s+1/2|½)?\\s*(?:°|º|deg(?:rees?)?)?';
+const ANGLE = '(\\d{1,3})(?:[.,](\\d{1,2})|\\s+1/2|½)?\\s*(?:°|º|deg(?:rees?)?)?';
 
 const WHOLE = new RegExp(`^${ANGLE}$`, 'i');
 
@@ -31,7 +31,7 @@ export function readAngle(text: string, reading: Reading, least: number, most: n
 /** Beyond these no saw is set and no wall stands. */
 const LEAST_ANGLE = 20;
 const MOST_ANGLE = 340;
-export const MOST_CORNERS = 100;
+const MOST_CORNERS = 100;
 
 const ITEM = new RegExp(
   `^(?:corners? ?)?#?(\\d{1,3}(?:\\.\\d)?)(?: ?(?:-|–|/|and) ?\\d{1,3})?(?: (?:of|in) (?:the )?([\\p{L}][\\p{L}\\d -]{0,60}?))? ?(?:[:=]| |\\bis\\b|\\bat\\b) ?(${ANGLE})$`,

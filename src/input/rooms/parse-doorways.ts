@@ -13,7 +13,7 @@ import { Rest } from '../parse-plank.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';
 import { plainSigns, SIDE } from './room-text.ts';
 
-export const MOST_DOORWAYS = 60;
+const MOST_DOORWAYS = 60;
 const LEAST_WIDTH = inches(6);
 const MOST_WIDTH = millimetres(10_000);
 const LEAST_DEPTH = inches(1);
@@ -169,7 +169,7 @@ function lengthOf(text: string, reading: Reading): Length | undefined {
 // Doorways in the walls: how many and how wide, where no tack strip or trim runs.
 
 /** The widths of all doorways, or one of a width for every room. */
-export type Doorways =
+type Doorways =
   | { readonly kind: 'listed'; readonly widths: readonly Length[] }
   | { readonly kind: 'one a room'; readonly width: Length };
 

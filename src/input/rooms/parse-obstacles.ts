@@ -10,7 +10,7 @@ import { Rest } from '../parse-plank.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';
 import { pairPattern, plainSigns, SIDE } from './room-text.ts';
 
-export const MOST_THINGS = 60;
+const MOST_THINGS = 60;
 const LEAST_SIDE = inches(0.5);
 
 const SIDES: Readonly<Record<string, 'left' | 'right' | 'bottom' | 'top'>> = {

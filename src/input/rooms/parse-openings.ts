@@ -10,7 +10,7 @@ import { degreesOf } from './parse-corners.ts';
 
 // Where something stands along a wall, taken out of a typed line: `on wall 2 of living, 3' from the left`.
 
-export interface Placed {
+interface Placed {
   readonly room?: string;
   readonly wall?: string;
   readonly at?: NonNullable<Door['at']>;
@@ -24,7 +24,7 @@ const AT_END = /(?:,\s*|(?<!\s)\s+)?\b(?:at|in)\s+the\s+(left|right)(?:\s+(?:end
 const MIDDLE = /(?:,\s*|(?<!\s)\s+)?\b(?:in the middle|centred|centered)\b/i;
 
 /** The line without its place, and the place; undefined where a distance cannot be read. */
-export function placeIn(line: string, reading: Reading): { readonly rest: string; readonly place: Placed } | undefined {
+function placeIn(line: string, reading: Reading): { readonly rest: string; readonly place: Placed } | undefined {
   const wall = WALL.exec(line);
   const without = wall ? line.replace(wall[0], ' ') : line;
   const from = FROM.exec(without);
@@ -50,7 +50,7 @@ function tidy(text: string): string {
 
 const LEAST_WIDTH = inches(6);
 const MOST_WIDTH = millimetres(10_000);
-export const MOST_DOORS = 60;
+const MOST_DOORS = 60;
 /** A door takes fewer characters. */
 const LONGEST_PART = 400;
 

@@ -29,27 +29,27 @@ import { FEWEST_WALLS, MOST_WALLS, type ReadWalk, type Step, settled, type Turn,
 // make.
 
 /** One wall: its length in ticks and its bearing, degrees to the right of the way ahead; `told` walls may be remeasured, offsets are not. */
-export interface Leg {
+interface Leg {
   readonly length: number;
   readonly bearing: number;
   readonly told: boolean;
 }
 
 /** Ends this near are one corner: diagonals measured to a sixteenth never quite close. */
-export const EASE = TICKS_PER_INCH / 4;
+const EASE = TICKS_PER_INCH / 4;
 /** A wall left out may run at whole steps of this much. */
 const STEP = 15;
 const SURE = 0.3;
 
 /** What legs make: an outline with the wall left out, if one was, and by how much the end was moved; or why they make none. */
-export type ClosedLegs =
+type ClosedLegs =
   | { readonly kind: 'outline'; readonly outline: Outline; readonly closing?: number; readonly eased: number }
   | { readonly kind: 'open'; readonly ahead: number; readonly right: number }
   | { readonly kind: 'last turn' }
   | { readonly kind: 'crossing'; readonly walls: readonly [one: number, other: number] };
 
 /** East and north of a bearing; exact for quarter turns, and alike for the diagonals between them. */
-export function unitOf(bearing: number): readonly [x: number, y: number] {
+function unitOf(bearing: number): readonly [x: number, y: number] {
   const turn = ((bearing % 360) + 360) % 360;
   if (turn % 90 === 0)
     return (
@@ -68,7 +68,7 @@ export function unitOf(bearing: number): readonly [x: number, y: number] {
 }
 
 /** Closes legs into an outline; `after` is the bearing that a turn after the last wall leads to. Corners are rounded once to a tick. */
-export function closeLegs(legs: readonly Leg[], after: number | undefined): ClosedLegs {
+function closeLegs(legs: readonly Leg[], after: number | undefined): ClosedLegs {
   const [x, y] = endOf(legs);
   const away = Math.hypot(x, y);
   const open = { kind: 'open', ahead: y, right: x } as const;
@@ -203,7 +203,7 @@ function side(a: Point, b: Point, c: Point): number {
 // The elements of a walk at any angle, the legs they come to, and walks mended from them.
 
 /** A wall; a turn by so many degrees; or a wall that goes `ahead` and `aside`, after which one faces the side. */
-export type Element =
+type Element =
   | { readonly kind: 'wall'; readonly typed: string; readonly length: number }
   | { readonly kind: 'turn'; readonly typed: string; readonly turn: Turn; readonly degrees: number }
   | {
@@ -217,7 +217,7 @@ export type Element =
 const MOST_TURNS = 40;
 
 /** The legs of a walk, and the bearing after its last turn where it ends with one. */
-export function legsOf(elements: readonly Element[]): { legs: readonly Leg[]; after: number | undefined } {
+function legsOf(elements: readonly Element[]): { legs: readonly Leg[]; after: number | undefined } {
   const legs: Leg[] = [];
   let bearing = 0;
   for (const element of elements) {
@@ -234,7 +234,7 @@ export function legsOf(elements: readonly Element[]): { legs: readonly Leg[]; af
 }
 
 /** Texts of walks that close, made from one that does not: one turn the other way, its walls as they were typed. */
-export function mendedTexts(elements: readonly Element[]): readonly string[] {
+function mendedTexts(elements: readonly Element[]): readonly string[] {
   if (elements.filter(({ kind }) => kind !== 'wall').length > MOST_TURNS) return [];
   return elements.flatMap((element, i) => {
     if (element.kind === 'wall') return [];

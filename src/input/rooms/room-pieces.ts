@@ -19,7 +19,7 @@ export type Shape =
   | { readonly kind: 'walk'; readonly from: number; readonly to: number };
 
 /** `room` begins a room, `and` one that may belong to the room before, `plus` joins an area to it, `minus` leaves a corner out, `bay` puts a bay on a wall. */
-export type Sign = 'room' | 'and' | 'plus' | 'minus' | 'bay';
+type Sign = 'room' | 'and' | 'plus' | 'minus' | 'bay';
 
 export interface Piece {
   /** Where the sign before it begins. */
@@ -131,7 +131,7 @@ function signOf(found: RegExpExecArray): Sign {
 
 // A room's name: what stands before or after its figures, with its capitals kept and its spaces collapsed.
 
-export const LONGEST_NAME = 40;
+const LONGEST_NAME = 40;
 
 const EDGES = /^[\s,:=()[\].~*•\p{Pd}]+|(?<![\s,:=()[\].~*•\p{Pd}])[\s,:=()[\].~*•\p{Pd}]+$/gu;
 const FILLER = 'the|my|our|an?|about|approx(?:imately)?|roughly|circa|for|in|is|are|of|measures';
@@ -140,7 +140,7 @@ const FILLER_ALONE = new RegExp(`^(?:${FILLER})$`, 'iu');
 const ODD = /(?!\u200d)[^\p{L}\p{M}\p{N}\p{Extended_Pictographic} '’._/#&+-]/u;
 const AREAS = new RegExp(`\\(?~?${AREA}\\)?`, 'gi');
 
-export interface ReadName {
+interface ReadName {
   /** Empty when none was typed. */
   readonly name: string;
   readonly flaws: readonly Flaw[];
@@ -196,7 +196,7 @@ function tidy(text: string): string {
 }
 
 /** The names with every repeated one numbered; two that differ only in case are the same. */
-export function distinctNames(names: readonly string[]): string[] {
+function distinctNames(names: readonly string[]): string[] {
   const taken = new Set<string>();
   return names.map((name) => {
     let own = name;

@@ -34,27 +34,27 @@ import { ANGLE, settled } from './walk-steps.ts';
 // A rectangle with corners left out of it: the far right one first, then far left, near left and near right.
 
 /** A rectangle: `x` along the first side typed, `y` along the second. */
-export interface Sides {
+interface Sides {
   readonly x: Length;
   readonly y: Length;
 }
 
 /** A corner to leave out: square, or cut off straight from wall to wall. */
-export interface Notch extends Sides {
+interface Notch extends Sides {
   readonly slanted: boolean;
 }
 
-export const CORNERS = ['far right', 'far left', 'near left', 'near right'] as const;
+const CORNERS = ['far right', 'far left', 'near left', 'near right'] as const;
 export type Corner = (typeof CORNERS)[number];
 
 /** Why the notch numbered `notch` cannot be left out. */
-export interface BadNotch {
+interface BadNotch {
   readonly notch: number;
   readonly why: 'too many' | 'too large' | 'meets another';
 }
 
 /** The outline in ticks with its least corner at (0,0), counter-clockwise; or the first notch that cannot be left out. */
-export function withoutCorners(room: Sides, notches: readonly Notch[]): Outline | BadNotch {
+function withoutCorners(room: Sides, notches: readonly Notch[]): Outline | BadNotch {
   for (const [i, notch] of notches.entries()) {
     if (i >= CORNERS.length) return { notch: i, why: 'too many' };
     if (notch.x >= room.x || notch.y >= room.y) return { notch: i, why: 'too large' };
@@ -104,7 +104,7 @@ function meet(room: Sides, notch: Sides, other: Sides, i: number, j: number): bo
 // Two sides typed together, read in one unit.
 
 /** Two sides in one unit: that of the side which names one, else `unit`. */
-export function readSides(
+function readSides(
   shape: Extract<Shape, { kind: 'sides' }>,
   unit: LengthUnit,
   reading: Reading,
@@ -136,12 +136,12 @@ export function withoutAngles(text: string): string {
 }
 
 /** The angles told in a piece of plain text, as typed. */
-export function anglesIn({ from, to, shape }: Piece, plain: string): readonly string[] {
+function anglesIn({ from, to, shape }: Piece, plain: string): readonly string[] {
   return `${plain.slice(from, shape.from)} ${plain.slice(shape.to, to)}`.match(DEGREES) ?? [];
 }
 
 /** True when the words round a corner left out say that it is cut off straight. */
-export function isSlantedCorner(piece: Piece | undefined, plain: string): boolean {
+function isSlantedCorner(piece: Piece | undefined, plain: string): boolean {
   if (!piece) return false;
   const { from, to, shape } = piece;
   const words = `${plain.slice(from, shape.from)} ${plain.slice(shape.to, to)}`;
@@ -170,7 +170,7 @@ type WithBays =
   | { readonly ok: false; readonly flaws: readonly Flaw[] };
 
 /** The outline of a rectangle `room` with its bays; its box at (0,0) again. */
-export function withBays(
+function withBays(
   outline: Outline,
   room: Sides,
   { name, bays }: { readonly name: string; readonly bays: readonly NamedPiece[] },

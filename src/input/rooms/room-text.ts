@@ -88,7 +88,7 @@ export function pairPattern(unless = '(?!)'): RegExp {
 }
 
 /** One side read, or what is wrong with it: `expected` in words and `mends` for the side itself. */
-export type ReadSide =
+type ReadSide =
   | { readonly ok: true; readonly length: Length }
   | { readonly ok: false; readonly expected: string; readonly mends: readonly string[] };
 

@@ -10,7 +10,7 @@ import { cornersLess } from './room-shape.ts';
 import { plainSigns } from './room-text.ts';
 
 /** One room: its name, and its shape without the name. `named` is whether the name was typed. */
-export interface RoomApart {
+interface RoomApart {
   readonly name: string;
   readonly text: string;
   readonly named: boolean;

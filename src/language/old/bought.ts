@@ -8,10 +8,10 @@ import { withFigures } from '../../input/trade-words.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 
 /** `untick` takes back the last tick, `unbuy` everything bought of a thing. */
-export type Deed = 'buy' | 'return' | 'open' | 'unbuy' | 'untick';
+type Deed = 'buy' | 'return' | 'open' | 'unbuy' | 'untick';
 
 /** How much: all that is left, a number of something, or nothing told. `unit` where a measure was named. */
-export interface ToldAmount {
+interface ToldAmount {
   readonly all: boolean;
   readonly figure?: number;
   readonly unit?: 'area' | 'length' | 'volume';
@@ -105,7 +105,7 @@ function purchasesIn(text: string, reading: Reading): readonly ToldPurchase[] | 
 }
 
 /** Whether a text begins as one that tells of a purchase. */
-export function deedOf(plain: string): { readonly deed: Deed; readonly length: number } | undefined {
+function deedOf(plain: string): { readonly deed: Deed; readonly length: number } | undefined {
   for (const [pattern, deed] of DEEDS) {
     const match = pattern.exec(plain);
     if (match) return { deed, length: match[0].length };

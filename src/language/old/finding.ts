@@ -7,7 +7,7 @@ import { pairPattern, plainSigns } from '../../input/rooms/room-text.ts';
 import type { Area } from '../../units/length.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 
-export interface ToldFinding {
+interface ToldFinding {
   /** One of the names, where one is told. */
   readonly room: string | undefined;
   /** Square ticks, where a size is told. */

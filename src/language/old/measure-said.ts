@@ -11,7 +11,7 @@ export interface SaidPlace {
   readonly what?: string;
 }
 
-export type MeasureSaid =
+type MeasureSaid =
   | { readonly do: 'list' }
   | { readonly do: 'ask'; readonly place: SaidPlace }
   | { readonly do: 'tell'; readonly place?: SaidPlace; readonly length: string }

@@ -3,7 +3,7 @@
 import { NAMELESS, ROOM } from '../../input/trade-words.ts';
 import { CLAIMED } from './sheet.ts';
 
-export interface Place {
+interface Place {
   readonly from: number;
   readonly to: number;
 }

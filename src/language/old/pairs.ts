@@ -9,7 +9,7 @@ import type { Sheet } from './sheet.ts';
 
 export type Role = 'room' | 'plank' | 'thing' | 'doubt';
 /** What its size alone could be. */
-export type Kind = 'room' | 'plank' | 'either' | 'neither';
+type Kind = 'room' | 'plank' | 'either' | 'neither';
 
 export interface Pair {
   readonly from: number;
@@ -86,7 +86,7 @@ const LINKED_BEFORE = new RegExp(
 );
 
 /** What stands right before and behind a pair, up to what divides it from others. */
-export interface Around {
+interface Around {
   readonly before: string;
   readonly after: string;
 }

@@ -5,7 +5,7 @@ import { oneLine } from '../../input/parse-label.ts';
 import { LETTER, plainSigns } from '../../input/rooms/room-text.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 
-export type SharedPart = 'project' | 'shopping' | 'guide' | 'cuts' | 'tearout' | 'checklist';
+type SharedPart = 'project' | 'shopping' | 'guide' | 'cuts' | 'tearout' | 'checklist';
 
 /** What is told of one share, new or there already. */
 export interface ToldShare {
@@ -22,7 +22,7 @@ export interface ToldShare {
 }
 
 /** `which`: a number, a name, what was shared, a member, or all. */
-export type ToldSharing =
+type ToldSharing =
   | { readonly do: 'list' }
   | { readonly do: 'leave' }
   | { readonly do: 'stop'; readonly which: string }

@@ -3,7 +3,7 @@
 /** Stands in the place of what is claimed; no word or figure matches it, and names do not reach across it. */
 export const CLAIMED = '\u2588';
 
-export interface Found extends RegExpExecArray {
+interface Found extends RegExpExecArray {
   readonly to: number;
 }
 

@@ -22,7 +22,7 @@ export type ToldMoney =
     };
 
 /** What somebody else pays: an amount, hundredths of a percent of the whole, whole stages, or nothing any more. */
-export type ToldCover =
+type ToldCover =
   | { readonly price: Price }
   | { readonly part: number }
   | { readonly stages: readonly Stage[] }

@@ -7,7 +7,7 @@ import type { Habits, Reading } from '../../input/reading.ts';
 import { pairPattern } from '../../input/rooms/room-text.ts';
 import type { Problem } from '../../reply/reply.ts';
 
-export interface TapeSaid {
+interface TapeSaid {
   readonly sum: string;
   /** Set when it is a sum by its words, and cannot be followed. */
   readonly problem?: Problem;

@@ -32,7 +32,7 @@ import type { Ask } from './types.ts';
 export type Row = APIActionRowComponent<APIComponentInMessageActionRow>;
 
 /** What is known of an answer besides the reply. */
-export interface Offering {
+interface Offering {
   /** Short id of the kept answer. */
   readonly id: string;
   /** Whether others can be shown it yet. */

@@ -51,7 +51,7 @@ export async function inTime<T>(work: Promise<T>, milliseconds: number, desk: Pi
 // What Discord refuses, sorted by what can still be done for the one who asked.
 
 /** `gone`: nothing more reaches this interaction. `message`: only the message is gone. `answered`: another delivery did it. `content`: what was sent was refused. */
-export type Refused = 'gone' | 'message' | 'answered' | 'content' | 'unknown';
+type Refused = 'gone' | 'message' | 'answered' | 'content' | 'unknown';
 
 const GONE: readonly (number | string)[] = [
   RESTJSONErrorCodes.UnknownInteraction,

@@ -66,7 +66,7 @@ function isSnowflake(id: unknown): boolean {
 }
 
 /** A slash command with what was typed for its options; `focused` is the option being typed. */
-export interface Slash {
+interface Slash {
   readonly command: Command;
   readonly told: Readonly<Record<string, string>>;
   readonly focused?: string;

@@ -99,14 +99,14 @@ function charactersIn(option: APIApplicationCommandOption): number {
 // ours is taken away.
 
 /** What is to be done, by the names of commands. */
-export interface Difference {
+interface Difference {
   readonly write: readonly RESTPostAPIApplicationCommandsJSONBody[];
   readonly remove: readonly { readonly id: string; readonly name: string }[];
   readonly same: readonly string[];
 }
 
 /** Where commands are registered: for everybody, or in one server while trying things out. */
-export interface Place {
+interface Place {
   readonly application: string;
   readonly guild?: string;
 }

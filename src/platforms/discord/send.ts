@@ -36,10 +36,7 @@ export async function claimed({ id }: Came, desk: Desk): Promise<boolean> {
 }
 
 /** Whether an ask may change what somebody keeps, so that it must not run in two processes; a sum twice over does no harm. */
-export function changesSomething(
-  { form, text }: Ask,
-  { commands, habits }: Pick<Desk, 'commands' | 'habits'>,
-): boolean {
+function changesSomething({ form, text }: Ask, { commands, habits }: Pick<Desk, 'commands' | 'habits'>): boolean {
   if (form) return form.command.group === 'project';
   const parsed = parseLine(text, commands, habits);
   return parsed.ok && parsed.command.group === 'project';
@@ -58,7 +55,7 @@ export class Undelivered extends Error {
 const keyOf = (account: string): string => `missed:${account}`;
 
 /** Notes the kept answer of an id as not delivered. Throws Outage. */
-export async function noteMissed(desk: Desk, account: string, id: string): Promise<void> {
+async function noteMissed(desk: Desk, account: string, id: string): Promise<void> {
   desk.looks.again(account);
   await inTime(desk.kept.set(keyOf(account), id, KEPT_FOR), KEEP_TIME, desk);
 }
@@ -102,7 +99,7 @@ async function bring(answer: KeptAnswer, id: string, desk: Desk, came: Came): Pr
 // form, or kept for later.
 
 /** An answer ready to be sent, or the form that asks for what is missing. */
-export type Prepared =
+type Prepared =
   | { readonly answer: Answer; readonly last: boolean; readonly modal: APIModalInteractionResponseCallbackData }
   | {
       readonly answer: Answer;
@@ -111,7 +108,7 @@ export type Prepared =
       readonly ephemeral: boolean;
     };
 
-export interface Coming {
+interface Coming {
   readonly ready: Promise<Prepared>;
   /** The last answer, ready to be sent. */
   again(): Promise<Prepared>;
@@ -122,7 +119,7 @@ export interface Coming {
 }
 
 /** Delivers. What cannot reach anybody any more is kept for the next time, and rejects with Undelivered. */
-export async function deliver(coming: Coming, came: Came, way: Way, desk: Desk, patience: number): Promise<void> {
+async function deliver(coming: Coming, came: Came, way: Way, desk: Desk, patience: number): Promise<void> {
   try {
     await delivered(coming, came, way, desk, patience);
   } catch (cause) {
@@ -205,7 +202,7 @@ async function inPlainerForm<T>(
 
 // The answers of an ask as they come: the latest, and when the first and the last have come.
 
-export interface Following {
+interface Following {
   /** The latest so far. */
   latest(): Answer | undefined;
   ended(): boolean;
@@ -215,7 +212,7 @@ export interface Following {
 }
 
 /** Follows a stream that never throws (bot/answer catches every fault); `onAnswer` is told of each as it comes. */
-export function following(answers: AsyncIterable<Answer>, onAnswer: (answer: Answer) => void = () => {}): Following {
+function following(answers: AsyncIterable<Answer>, onAnswer: (answer: Answer) => void = () => {}): Following {
   let latest: Answer | undefined;
   let ended = false;
   let came: () => void = () => {};

@@ -24,7 +24,7 @@ import type { Came } from './interaction.ts';
 // Answers on their way into the store: nobody waits for it to be answered, and a press that is quicker waits
 // for them.
 
-export interface Keeping {
+interface Keeping {
   /** Whether the last answer could be kept: while none can, buttons would lead nowhere. */
   works(): boolean;
   /** Keeps something under an id, after what was to be kept under it before; `keep` resolves false when it could not. */
@@ -53,7 +53,7 @@ export function keepings(): Keeping {
 
 // Whose missed answers were looked for lately, so that not every ask of a person looks again.
 
-export interface Looks {
+interface Looks {
   /** Whether it is time to look, at the moment of an interaction; then it counts as looked. */
   due(account: string, at: number): boolean;
   /** There is something to be found. */
@@ -96,7 +96,7 @@ export interface Way {
 }
 
 /** Every call rejects with what Discord refused it with. */
-export interface Wire {
+interface Wire {
   /** The first response; gives the attachments of the message where they are asked for. */
   respond(to: Came, message: Outgoing, way: Way, attachments: boolean): Promise<readonly APIAttachment[]>;
   /** Says that an answer is on its way. */
@@ -159,7 +159,7 @@ function flagsOf(ephemeral: boolean): number {
 }
 
 /** A wait that can be given up. */
-export interface Wait {
+interface Wait {
   readonly over: Promise<void>;
   cancel(): void;
 }

@@ -24,7 +24,7 @@ export type Press =
 const MOST_LISTS = 6;
 
 /** What is behind the buttons of an answer besides its asks. */
-export interface Behind {
+interface Behind {
   /** Its blocks that do not stand in it. */
   readonly parts: readonly Part[];
   /** How many pictures there are where not all of them stand in it. */

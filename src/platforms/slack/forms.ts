@@ -18,7 +18,7 @@ export const FORM = 'ask-form';
 export const FIELD = 'told';
 
 /** What a form carries: its command, and where its answer goes. */
-export interface Carried {
+interface Carried {
   readonly command: string;
   readonly where: Where;
 }
@@ -47,7 +47,7 @@ export function formView(
 }
 
 /** What a form carried; undefined where it is none of ours or too old to be read. */
-export function carriedIn(metadata: string): Carried | undefined {
+function carriedIn(metadata: string): Carried | undefined {
   try {
     const carried = JSON.parse(metadata) as Partial<Carried>;
     return typeof carried.command === 'string' && typeof carried.where?.user === 'string'
@@ -59,7 +59,7 @@ export function carriedIn(metadata: string): Carried | undefined {
 }
 
 /** The values of a form's inputs, as Slack sends them. */
-export interface FormState {
+interface FormState {
   readonly values: Readonly<
     Record<
       string,
@@ -74,7 +74,7 @@ export interface FormState {
 }
 
 /** The text typed or chosen for each option. */
-export function typedIn({ values }: FormState): Readonly<Record<string, string | null | undefined>> {
+function typedIn({ values }: FormState): Readonly<Record<string, string | null | undefined>> {
   return Object.fromEntries(
     Object.entries(values).map(([option, inputs]) => {
       const told = Object.hasOwn(inputs, FIELD) ? inputs[FIELD] : undefined;
@@ -122,7 +122,7 @@ function element({ choices, told, example, long }: Field): types.InputBlock['ele
 // A form sent: what cannot be read is told at its field, and everything typed stays; else it is an ask.
 
 /** What became of a form: problems by the block of their field, or the ask and where its answer goes. */
-export type Submitted =
+type Submitted =
   | { readonly errors: Record<string, string> }
   | { readonly ask: string | undefined; readonly where: Partial<Where> };
 

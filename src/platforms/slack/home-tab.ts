@@ -27,18 +27,18 @@ const PROJECT = ['project show', 'project progress', 'project shopping'];
 const ASKS_ALONE = { parts: [], pictures: 0, changeable: false, shown: true } as const;
 
 /** The asks whose answers stand on the Home tab. */
-export function homeAsks(commands: readonly Command[]): readonly string[] {
+function homeAsks(commands: readonly Command[]): readonly string[] {
   return PROJECT.filter((name) => commandNamed(name, commands) !== undefined);
 }
 
 /** An answer about the project, and the id it is kept under for its buttons. */
-export interface HomeReply {
+interface HomeReply {
   readonly reply: Reply;
   readonly id: string | undefined;
 }
 
 /** The Home tab; `project`: the replies to `homeAsks`, in order. */
-export function homeView(commands: readonly Command[], project: readonly HomeReply[]): types.HomeView {
+function homeView(commands: readonly Command[], project: readonly HomeReply[]): types.HomeView {
   const start: readonly SlackBlock[] = [
     { type: 'header', text: plainText(SLACK.homeTitle, 150) },
     ...said(SLACK.homeIntro),

@@ -15,7 +15,7 @@ const NONCE_BYTES = 12;
 const TAG_BYTES = 16;
 
 /** Seals with the first key; opens what any of its keys sealed. */
-export interface Seal {
+interface Seal {
   /** `about` is bound in: a sealed value opens for nothing else. */
   seal(text: string, about: string): string;
   /** The text, and whether an older key sealed it. Throws when it was changed, is about something else, or its key is gone. */
@@ -126,8 +126,8 @@ function installationKey(query: {
 // The pages by which a workspace installs the app, served by the one HTTP server through Slack's own install
 // provider.
 
-export const INSTALL_PATH = '/slack/install';
-export const REDIRECT_PATH = '/slack/oauth_redirect';
+const INSTALL_PATH = '/slack/install';
+const REDIRECT_PATH = '/slack/oauth_redirect';
 
 /** What is answered at a path of ours. */
 export interface Page {

@@ -10,7 +10,7 @@ import type { Shared } from './upload.ts';
 export type Posted = { readonly by: 'response' | 'ephemeral' } | Lasting | Refused;
 
 /** A message of the app's own, which stays where it is. */
-export interface Lasting {
+interface Lasting {
   readonly by: 'message';
   readonly channel: string;
   readonly ts: string;
@@ -165,6 +165,6 @@ async function refusable<T extends Posted>(post: () => Promise<T>): Promise<T | 
 }
 
 /** What Slack's API said is wrong; undefined for any other error. */
-export function slackError(cause: unknown): string | undefined {
+function slackError(cause: unknown): string | undefined {
   return cause instanceof webApi.WebAPIPlatformError ? cause.data.error : undefined;
 }

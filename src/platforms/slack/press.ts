@@ -12,7 +12,7 @@ import { sendFiles, sendMessages, sendPart, sendPictures, showInChannel, tell, t
 import type { Party, SlackPorts } from './types.ts';
 
 /** What was pressed: the action's id, and the value that it carries. */
-export interface Pressed {
+interface Pressed {
   readonly action: string;
   readonly value: string;
   readonly trigger: string;

@@ -20,13 +20,13 @@ import type { Party, ResponseUrl, SlackPorts, Where } from './types.ts';
 const SEEN_MILLISECONDS = 2 * 3_600_000;
 
 /** What was done: its own id in Slack, and whether Slack says that it is a repetition. */
-export interface Deed {
+interface Deed {
   readonly id: string;
   readonly repeated?: boolean;
 }
 
 /** Lets the answer to Slack go out first: no sum begins before it. */
-export function nextTurn(): Promise<void> {
+function nextTurn(): Promise<void> {
   return new Promise((resolve) => setImmediate(resolve));
 }
 
@@ -34,7 +34,7 @@ export function nextTurn(): Promise<void> {
  * Whether a deed is to be acted on: true for one delivery of it, in whatever process. The store is waited for only where it can
  * know better than this process: another one shares it, or Slack says that this is a repetition, from before a restart perhaps.
  */
-export async function firstTime({ id, repeated }: Deed, ports: SlackPorts): Promise<boolean> {
+async function firstTime({ id, repeated }: Deed, ports: SlackPorts): Promise<boolean> {
   if (!ports.isFresh(id)) return false;
   const claim = async (): Promise<boolean> => {
     try {
@@ -51,7 +51,7 @@ export async function firstTime({ id, repeated }: Deed, ports: SlackPorts): Prom
 }
 
 /** Acts once; what goes wrong is told to whoever runs the bot and, by its reference, to the asker. Never rejects. */
-export async function act(deed: Deed, party: Party, ports: SlackPorts, work: () => Promise<unknown>): Promise<void> {
+async function act(deed: Deed, party: Party, ports: SlackPorts, work: () => Promise<unknown>): Promise<void> {
   if (!(await firstTime(deed, ports))) return;
   ports.acting.add(party);
   try {

@@ -5,7 +5,7 @@ import { type App, type Receiver, type ReceiverEvent, ReceiverMultipleAckError, 
 import { CLOCK_MILLISECONDS } from './limits.ts';
 import type { SlackPorts } from './types.ts';
 
-export interface Gate extends Pick<SlackPorts, 'now' | 'isFresh' | 'fault'> {
+interface Gate extends Pick<SlackPorts, 'now' | 'isFresh' | 'fault'> {
   readonly signingSecret: string;
 }
 

@@ -60,14 +60,14 @@ export function blockBlocks(block: Block, file?: string): readonly SlackBlock[] 
 }
 
 /** A picture by its uploaded file; without one by what it shows. */
-export function pictureBlocks({ title, alt }: Drawing, file: string | undefined): readonly SlackBlock[] {
+function pictureBlocks({ title, alt }: Drawing, file: string | undefined): readonly SlackBlock[] {
   if (file === undefined) return saidLines(title, [{ text: alt }]);
   const alt_text = cut(oneLine(alt) || EMPTY, IMAGE.alt);
   return [{ type: 'image', slack_file: { id: file }, alt_text, title: plainText(title, IMAGE.title) }];
 }
 
 /** Each problem with what was read, and what to type: behind each, or once below when one ask mends all. */
-export function problemBlocks(problems: readonly Problem[]): readonly SlackBlock[] {
+function problemBlocks(problems: readonly Problem[]): readonly SlackBlock[] {
   const shared = problems.length > 1 && new Set(problems.map(({ fix }) => fix)).size === 1;
   const typed = (fix: string | undefined): readonly SlackBlock[] =>
     fix === undefined
@@ -87,7 +87,7 @@ export function problemBlocks(problems: readonly Problem[]): readonly SlackBlock
 }
 
 /** Every caution whole. */
-export function cautionBlocks(cautions: readonly Caution[]): readonly SlackBlock[] {
+function cautionBlocks(cautions: readonly Caution[]): readonly SlackBlock[] {
   return cautions.length === 0
     ? []
     : saidLines(
@@ -99,7 +99,7 @@ export function cautionBlocks(cautions: readonly Caution[]): readonly SlackBlock
 // Blocks packed into messages that Slack takes: so many blocks, so many characters, one table each.
 
 /** The blocks of each message, in order; none is empty. */
-export function pagesOf(blocks: readonly SlackBlock[]): readonly (readonly SlackBlock[])[] {
+function pagesOf(blocks: readonly SlackBlock[]): readonly (readonly SlackBlock[])[] {
   const pages: SlackBlock[][] = [];
   let [size, tables] = [0, 0];
   for (const block of blocks) {

@@ -8,7 +8,7 @@ import { MONOSPACE, RICH, TABLE } from './limits.ts';
 export type SlackBlock = types.KnownBlock;
 
 /** One line: a label in bold before its text. */
-export interface Line {
+interface Line {
   readonly label?: string;
   readonly text: string;
   /** The text is an address, to be opened. */
@@ -106,7 +106,7 @@ function run(text: string, bold: boolean): types.RichTextElement {
 }
 
 /** Parts of at most `most` characters, broken at spaces where there are any; none of an empty text. */
-export function split(text: string, most: number): readonly string[] {
+function split(text: string, most: number): readonly string[] {
   const parts: string[] = [];
   let rest = text;
   while (rest.length > most) {

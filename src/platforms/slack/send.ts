@@ -32,7 +32,7 @@ import { pictureFile, type Upload, upload } from './upload.ts';
 // The files that an answer comes with, made and put where the asker alone sees them.
 
 /** Sends them to the asker's direct messages with the app; one that fails is told, and the others come. */
-export async function sendMade(
+async function sendMade(
   { files = [], data }: Reply,
   post: Post,
   { client, where }: Party,
@@ -62,7 +62,7 @@ export async function sendMade(
 const PICTURE_WAITS = [1000, 2500];
 
 /** An answer to send, with uploaded pictures. */
-export interface Pictured {
+interface Pictured {
   readonly pictures: Pictures;
   /** The pictures by themselves. */
   readonly alone: Message;
@@ -71,17 +71,17 @@ export interface Pictured {
 }
 
 /** What an answer is sent with. */
-export interface Way {
+interface Way {
   readonly post: Post;
   readonly party: Party;
   readonly ports: SlackPorts;
 }
 
 /** One message on its way; undefined where there is none. */
-export type Send = (message: Message, before?: Posted) => Promise<Posted | undefined>;
+type Send = (message: Message, before?: Posted) => Promise<Posted | undefined>;
 
 /** Sends messages one after the other, the first in place of an earlier one; gives what became of the first, undefined where the way is closed. */
-export async function sendEach(
+async function sendEach(
   messages: readonly Message[],
   send: Send,
   before: Posted | undefined,
@@ -102,11 +102,7 @@ export async function sendEach(
 }
 
 /** To the asker alone. Rejects when no way is left. */
-export async function toAskerPictured(
-  out: Pictured,
-  before: Posted | undefined,
-  way: Way,
-): Promise<Posted | undefined> {
+async function toAskerPictured(out: Pictured, before: Posted | undefined, way: Way): Promise<Posted | undefined> {
   const { post, party, ports } = way;
   const send: Send = (message, replaced) => post.toAsker(message, replaced);
   if (party.where.channel === undefined || isDirect(party.where.channel)) return sendLasting(out, send, before, way);
@@ -125,7 +121,7 @@ export async function toAskerPictured(
 }
 
 /** To everybody in the channel; undefined where the app may not post there. */
-export async function toChannelPictured(out: Pictured, way: Way): Promise<Posted | undefined> {
+async function toChannelPictured(out: Pictured, way: Way): Promise<Posted | undefined> {
   const { post, ports } = way;
   const lasting = await sendLasting(out, (message) => post.toChannel(message, 'lasting'), undefined, way);
   if (lasting) return lasting;
@@ -207,13 +203,13 @@ function shareIn(place: Parameters<typeof sharePictures>[2], out: Pictured, { pa
 // Better answers waited for a moment: what stands then is shown at once, and the last one in its place.
 
 /** An answer to show; `final` when no other follows. */
-export interface Settled<T> {
+interface Settled<T> {
   readonly value: T;
   readonly final: boolean;
 }
 
 /** The last value alone where it comes within the patience; else the one that stands then, and the last. None of none. */
-export async function* settled<T>(values: AsyncIterable<T>, patience: () => Promise<void>): AsyncGenerator<Settled<T>> {
+async function* settled<T>(values: AsyncIterable<T>, patience: () => Promise<void>): AsyncGenerator<Settled<T>> {
   const coming = values[Symbol.asyncIterator]();
   const late = patience().then(() => 'late' as const);
   let standing: { readonly value: T } | undefined;
@@ -233,7 +229,7 @@ export async function* settled<T>(values: AsyncIterable<T>, patience: () => Prom
 }
 
 /** What was asked, and the answers as they come. */
-export interface Asked {
+interface Asked {
   readonly text: string;
   readonly answers: AsyncIterable<Answer>;
   /** Whether the ask can be opened as a form. */
@@ -401,7 +397,7 @@ export async function sendPictures(reply: Reply, party: Party, ports: SlackPorts
 }
 
 /** A text file of everything, and a CSV for each table. */
-export function filesOf(reply: Reply, blocks: readonly Block[]): readonly Upload[] {
+function filesOf(reply: Reply, blocks: readonly Block[]): readonly Upload[] {
   const [first] = blocks;
   const one = blocks.length === 1 && first && isPart(first) ? first.title : undefined;
   const name = (title: string, end: string): string => `${fileStem(title) || 'floorhand'}.${end}`;

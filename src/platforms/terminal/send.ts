@@ -16,7 +16,7 @@ import { COLUMNS, render } from './render.ts';
 // Saves an answer's pictures as PNG files in a folder, each under a name made from its title.
 
 /** The drawings of an answer in order; none of a Problem, a Refusal or a fault. */
-export function drawingsOf(answer: Answer): readonly Drawing[] {
+function drawingsOf(answer: Answer): readonly Drawing[] {
   if (!('blocks' in answer)) return [];
   return answer.blocks.flatMap((block) => (block.kind === 'picture' ? [block.drawing] : []));
 }
@@ -35,7 +35,7 @@ export async function savePictures(drawings: readonly Drawing[], folder: string)
 }
 
 /** Saves bytes under a name that no other file has. */
-export async function save(bytes: Buffer, stem: string, ending: string, folder: string): Promise<string> {
+async function save(bytes: Buffer, stem: string, ending: string, folder: string): Promise<string> {
   for (let number = 1; ; number++) {
     const path = join(folder, `${stem}${number === 1 ? '' : `-${number}`}.${ending}`);
     try {
@@ -57,7 +57,7 @@ export interface FilesTo {
 }
 
 /** A line for each file: where it is, or why it is not there. Rejects with what the maker throws. */
-export async function savedFiles(answer: Answer, { folder, makeFile }: FilesTo): Promise<readonly string[]> {
+async function savedFiles(answer: Answer, { folder, makeFile }: FilesTo): Promise<readonly string[]> {
   if (!('headline' in answer) || !answer.files || answer.files.length === 0) return [];
   const lines: string[] = [];
   try {
@@ -77,7 +77,7 @@ export async function savedFiles(answer: Answer, { folder, makeFile }: FilesTo):
 // Answers as JSON objects for programs, with the exit code each stands for.
 
 /** What a program is told: the object to print, and the exit code. */
-export interface Told {
+interface Told {
   readonly object: unknown;
   readonly code: ExitCode;
 }

@@ -66,7 +66,7 @@ export function blockHtml(block: Block, id: string, itemAt: ItemAt = () => undef
 }
 
 /** A picture with its title above it; what it shows is said within it, for whoever cannot see it. */
-export function pictureHtml(drawing: Drawing, id: string): Html {
+function pictureHtml(drawing: Drawing, id: string): Html {
   const shapes = drawing.shapes.map((shape) =>
     shape.kind === 'text' ? { ...shape, text: oneLine(shape.text) } : shape,
   );

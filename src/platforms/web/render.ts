@@ -21,7 +21,7 @@ export function render(answer: Answer, id = 'answer'): Html {
 }
 
 /** What a page puts into a reply. */
-export interface Within {
+interface Within {
   /** In place of items that can be ticked. */
   readonly itemAt?: ItemAt;
   /** Right below the headline. */
@@ -43,7 +43,7 @@ export function replyHtml(reply: Reply, id: string, within: Within = {}): Html {
 }
 
 /** What can hurt, each thing once. */
-export function cautionsHtml(cautions: readonly Caution[]): Html {
+function cautionsHtml(cautions: readonly Caution[]): Html {
   return titledList(PAGE.cautions, [...new Set(cautions.map(({ text }) => text))], 'cautions');
 }
 
@@ -54,7 +54,7 @@ export function sourcesHtml(sources: readonly Source[]): Html {
 }
 
 /** What was read, what is expected, and what to tell instead. */
-export function problemsHtml(problems: readonly Problem[]): Html {
+function problemsHtml(problems: readonly Problem[]): Html {
   if (problems.length === 0) return NOTHING;
   const one = ({ option, got, expected, fix }: Problem): Html =>
     html`<li><p>${option === 'ask' ? '' : `${option}: `}${plain(expected)}</p><p>${PAGE.read}: ${got === '' ? PAGE.nothing : plain(got)}</p>${fix === undefined ? NOTHING : html`<p>${PAGE.type}: <kbd>${oneLine(fix)}</kbd></p>`}</li>`;

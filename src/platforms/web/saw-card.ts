@@ -20,7 +20,7 @@ const MOST = 66;
 type Corner = readonly [x: number, y: number];
 
 /** Corners of the piece, the far edge (fence, or next row) first: left far, right far, right close, left close. */
-export function sawCorners({ of, left, right }: Pick<SawPiece, 'of' | 'left' | 'right'>): readonly Corner[] {
+function sawCorners({ of, left, right }: Pick<SawPiece, 'of' | 'left' | 'right'>): readonly Corner[] {
   const deep = DEEP[of];
   const inset = (end: SawEnd): { readonly far: number; readonly close: number } => {
     const run = Math.min(MOST, deep * Math.tan((end.degrees * Math.PI) / 180));
@@ -38,7 +38,7 @@ export function sawCorners({ of, left, right }: Pick<SawPiece, 'of' | 'left' | '
 }
 
 /** The drawing. An end that goes on as bought is drawn with its lock, a coped one with a wavy line. */
-export function sawDrawing(piece: SawPiece, id: string): Html {
+function sawDrawing(piece: SawPiece, id: string): Html {
   const corners = sawCorners(piece);
   const [farLeft, farRight, closeRight, closeLeft] = corners;
   if (!farLeft || !farRight || !closeRight || !closeLeft) return NOTHING;
@@ -59,7 +59,7 @@ ${note(below, trim ? PAGE_SAW.you : PAGE_SAW.near)}</svg>`;
 }
 
 /** An end in words: the cut, and which side is the longer. */
-export function sayEnd({ said, long }: SawEnd): string {
+function sayEnd({ said, long }: SawEnd): string {
   return long === undefined ? oneLine(said) : `${oneLine(said)}, ${PAGE_SAW.longSide[long]}`;
 }
 

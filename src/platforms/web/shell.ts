@@ -7,7 +7,7 @@ import { assetPath } from './assets.ts';
 import { type Html, NOTHING } from './blocks.ts';
 
 /** What the script is told of a page. */
-export interface ForScript {
+interface ForScript {
   /** Changes with what stands in the lists, and not with what is ticked. */
   readonly lists: string;
   readonly name: string;

@@ -10,7 +10,7 @@ import { LONGEST_MEASURE, LONGEST_NOTE } from './limits.ts';
 // A moment in words, in the zone in which the project's times are told.
 
 /** Such as `Wed, Nov 25, 14:05`. A zone that the machine does not know is told as UTC. */
-export function when(at: number, zone: string): string {
+function when(at: number, zone: string): string {
   return format(at, zone, { weekday: 'short', month: 'short', day: 'numeric', hour: '2-digit', minute: '2-digit' });
 }
 
