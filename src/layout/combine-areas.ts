@@ -10,11 +10,6 @@ export function covered(parts: readonly Outline[], without: readonly Outline[] =
   return outlines(without.length === 0 ? whole : difference(whole, paths(without), FillRule.NonZero));
 }
 
-/** Twice what `parts` cover together, in square ticks. */
-export function doubleCovered(parts: readonly Outline[]): bigint {
-  return covered(parts).reduce((sum, outline) => sum + doubleArea(outline), 0n);
-}
-
 /** Twice what two outlines share, in square ticks. */
 export function doubleShared(one: Outline, other: Outline): bigint {
   const shared = outlines(intersect(paths([one]), paths([other]), FillRule.NonZero));

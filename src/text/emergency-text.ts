@@ -154,6 +154,3 @@ export function emergencyLine(language: string, hazard: string, about: string | 
   const lines = LINES[language];
   return (about === undefined ? undefined : lines?.[`${hazard} ${about}`]) ?? lines?.[hazard];
 }
-
-/** The languages in which there is a line, for tests. */
-export const EMERGENCY_LANGUAGES: readonly string[] = Object.keys(LINES);

@@ -279,9 +279,6 @@ function wordsOf(hazard: string): HazardWords {
   return words;
 }
 
-/** The hazards that have words, for tests. */
-export const HAZARDS_WORDED: readonly string[] = Object.keys(WORDS);
-
 /** Why a hazard stops work, and whom to call. Throws for one without words: a refusal is never silent. */
 export function stopText(hazard: string): { readonly why: string; readonly call: string } {
   const { why, call } = wordsOf(hazard);

@@ -45,8 +45,6 @@ interface Notch extends Sides {
 }
 
 const CORNERS = ['far right', 'far left', 'near left', 'near right'] as const;
-export type Corner = (typeof CORNERS)[number];
-
 /** Why the notch numbered `notch` cannot be left out. */
 interface BadNotch {
   readonly notch: number;
