@@ -2,14 +2,14 @@
 
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 import { setImmediate } from 'node:timers/promises';
-import type { Area } from '../src/layout/covered-area.ts';
+import type { CoveredArea } from '../src/layout/covered-area.ts';
 import type { Plan, Plank, Rules } from '../src/layout/floor.ts';
 import { layAway } from '../src/workers/solve.ts';
 import { type Metric, metric } from './metric.ts';
 
 /** Floors as the planks bench has laid them. */
 interface Laid {
-  readonly areas: readonly Area[];
+  readonly areas: readonly CoveredArea[];
   readonly board: Plank;
   readonly first: Plan;
 }

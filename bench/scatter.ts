@@ -2,7 +2,7 @@
 
 import { floorResult } from '../commands/floor/lay.ts';
 import { planksByArea, purchaseOf } from '../src/layout/cartons.ts';
-import type { Area } from '../src/layout/covered-area.ts';
+import type { CoveredArea } from '../src/layout/covered-area.ts';
 import { isFewer, type Pattern, type Plan, type Plank, type Region, type Rules } from '../src/layout/floor.ts';
 import { angleBySide } from '../src/layout/frame.ts';
 import { layFloor } from '../src/layout/lay-floor.ts';
@@ -41,7 +41,7 @@ export async function scatterFigures(size: Size): Promise<readonly Metric[]> {
 
 interface Case {
   readonly shape: RandomRoom['shape'];
-  readonly areas: readonly Area[];
+  readonly areas: readonly CoveredArea[];
   readonly board: Plank;
 }
 

@@ -1,6 +1,6 @@
 /** Baseboard lists cut from sticks of several lengths and prices: how many proven cheapest, how fast, and what best-fit decreasing costs more. */
 
-import { bestFit, numbersOf, planOf, type StickPlan, type StickTask } from '../src/trim/sticks.ts';
+import { bestFit, numbersOf, type StickPlan, type StickTask, stickPlan } from '../src/trim/sticks.ts';
 import { highs } from '../src/workers/floor-flow.ts';
 import { searchSticks } from '../src/workers/stick-search.ts';
 import { average, type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
@@ -42,7 +42,7 @@ export const sticks: Bench = {
       let last: StickPlan | undefined;
       for (const plan of searchSticks(task, solver)) last = plan;
       const numbers = numbersOf(task);
-      return { last, time: performance.now() - start, greedy: planOf(task, numbers, bestFit(numbers), 0).cents };
+      return { last, time: performance.now() - start, greedy: stickPlan(task, numbers, bestFit(numbers), 0).cents };
     });
     const proven = runs.filter(({ last }) => last?.proven);
     const open = runs.filter(({ last }) => !last?.proven);

@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { bornWith, emptyContent } from '../src/project/create-project.ts';
 import { type Project, projectCodec } from '../src/project/project.ts';
-import { opener, openStore, type Place } from '../src/storage/store.ts';
+import { opener, openStore, type StorePlace } from '../src/storage/store.ts';
 import type { Codec } from '../src/storage/types.ts';
 import { type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 import { type BarePut, bareEmbedded, barePostgres, bareRedis } from './store-bare.ts';
@@ -51,7 +51,7 @@ async function onServers(size: Size): Promise<readonly Metric[]> {
 /** A change reads and puts; so one after the other half of the bare puts is the most on a server. Together they share a put. */
 async function changes(
   name: string,
-  place: Place,
+  place: StorePlace,
   bare: () => Promise<BarePut>,
   size: Size,
 ): Promise<readonly Metric[]> {

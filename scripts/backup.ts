@@ -5,7 +5,7 @@ import { createWriteStream } from 'node:fs';
 import { link, rm } from 'node:fs/promises';
 import { dataFolder, readConfig } from '../src/server/config.ts';
 import { backupLines } from '../src/storage/backup.ts';
-import { reader } from '../src/storage/store.ts';
+import { recordReader } from '../src/storage/store.ts';
 import { sayFailure } from './failure.ts';
 
 const [file, ...more] = process.argv.slice(2);
@@ -16,7 +16,7 @@ if (file === undefined || more.length > 0) {
 
 try {
   const { store, data } = readConfig(process.env);
-  const engine = await reader({ url: store, folder: dataFolder(data, process.env) })();
+  const engine = await recordReader({ url: store, folder: dataFolder(data, process.env) })();
   try {
     console.log(await write(backupLines(engine, new Date()), file));
   } finally {

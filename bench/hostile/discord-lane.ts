@@ -9,7 +9,7 @@ import { freshIds } from '../../src/chat/rate-limit.ts';
 import { fullName } from '../../src/input/command-shape.ts';
 import { receive } from '../../src/platforms/discord/receive.ts';
 import { handleHttp } from '../../src/platforms/discord/start.ts';
-import { type Desk, keepings, looksFor, waitOnClock, wireOf } from '../../src/platforms/discord/types.ts';
+import { type DiscordContext, keepings, looksFor, waitOnClock, wireOf } from '../../src/platforms/discord/types.ts';
 import { fill, menu, pick, press, slash, typing } from '../../tests/discord/interactions.ts';
 import { bent, type Draw, damaged } from './bend.ts';
 import type { Lane, LaneParts } from './lane.ts';
@@ -29,7 +29,7 @@ export function discordLane(parts: LaneParts): Lane {
       return Response.json({ id: '1', resource: { message: { id: '1', attachments: [] } } });
     },
   }).setToken('token');
-  const desk: Desk = {
+  const desk: DiscordContext = {
     ...parts,
     kept: parts.store.kept,
     shared: true,

@@ -1,6 +1,6 @@
 /** A store in memory that forgets its oldest plain values, so that a long run measures the bot's memory and not the store's. */
 
-import type { Codec, Kept, Shelf, Store } from '../../src/storage/types.ts';
+import type { Codec, KeyValueStore, RecordStore, Store } from '../../src/storage/types.ts';
 
 /** Plain values, kept answers above all, that are remembered. */
 const MOST_KEPT = 3_000;
@@ -10,7 +10,7 @@ export function memoryStore(): Store {
   return { kept: kept(), shelf: (kind, codec) => shelf(records, kind, codec) };
 }
 
-function kept(): Kept {
+function kept(): KeyValueStore {
   const values = new Map<string, string>();
   const set = (key: string, value: unknown): void => {
     values.delete(key);
@@ -33,7 +33,7 @@ function kept(): Kept {
   };
 }
 
-function shelf<T>(records: Map<string, string>, kind: string, codec: Codec<T>): Shelf<T> {
+function shelf<T>(records: Map<string, string>, kind: string, codec: Codec<T>): RecordStore<T> {
   const name = (id: string): string => `${kind}/${id}`;
   const load = (id: string): T | undefined => {
     const json = records.get(name(id));

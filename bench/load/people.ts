@@ -1,7 +1,7 @@
 /** A crowd in both chats: some keep a project, all ask, each waits for an answer before the next ask. */
 
 import { openDesk } from '../../src/accounts/project-access.ts';
-import type { Place } from '../../src/storage/store.ts';
+import type { StorePlace } from '../../src/storage/store.ts';
 import type { Asked, Person } from './asked.ts';
 import type { Chats } from './chats.ts';
 import { BEGIN, drawn, isNoted, marksIn, note } from './lines.ts';
@@ -81,7 +81,7 @@ export interface Ledger {
 }
 
 /** Sets the notes that were acknowledged against those that the store holds. */
-export async function ledger(all: readonly Asker[], asked: readonly Asked[], place: Place): Promise<Ledger> {
+export async function ledger(all: readonly Asker[], asked: readonly Asked[], place: StorePlace): Promise<Ledger> {
   const store = readStore(place);
   try {
     let [acknowledged, lost, doubled] = [0, 0, 0];

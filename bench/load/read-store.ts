@@ -2,12 +2,12 @@
 
 import { MACHINE_CLOCK, openedOnce, PATIENCE } from '../../src/storage/engine.ts';
 import { shelfOn } from '../../src/storage/shelf.ts';
-import { keptOn, type Place, reader } from '../../src/storage/store.ts';
+import { keptOn, recordReader, type StorePlace } from '../../src/storage/store.ts';
 import type { Store } from '../../src/storage/types.ts';
 
 /** The store at a place, to be read only. What cannot be read throws. */
-export function readStore(place: Place): Store & { close(): Promise<void> } {
-  const { open, close } = openedOnce(reader(place));
+export function readStore(place: StorePlace): Store & { close(): Promise<void> } {
+  const { open, close } = openedOnce(recordReader(place));
   const fault = (cause: unknown): never => {
     throw cause;
   };

@@ -18,7 +18,7 @@ import { COMPARE, counted, tooManyTogether } from '../../src/text/floor-text.ts'
 import { cents, portion } from '../../src/units/length.ts';
 import { wallToWall } from './floor-facts.ts';
 import { layingOptions, type PlanksAsk, roomOption } from './floor-options.ts';
-import { askedAreas, type LaidFloor, layAsk, settled } from './lay.ts';
+import { askedAreas, type LaidFloor, layAsk, settledLayout } from './lay.ts';
 
 // Planks side by side on the same rooms: each laid, priced and weighed, and the first by each measure.
 
@@ -78,7 +78,7 @@ async function weighSettled(
 ): Promise<readonly Weighed[]> {
   const found: Weighed[] = [];
   for (const { choice, laid } of weighed)
-    found.push(weighedOf(choice, await settled(laid, { ...ask, plank: choice.plank }, context), ask));
+    found.push(weighedOf(choice, await settledLayout(laid, { ...ask, plank: choice.plank }, context), ask));
   return found;
 }
 

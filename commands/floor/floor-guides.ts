@@ -11,7 +11,7 @@ import { floorNeeds } from './floor-facts.ts';
 import type { HerringResult } from './floor-herringbone.ts';
 import type { PlanksAsk } from './floor-options.ts';
 import { guideTables, plankPieces } from './guide.ts';
-import { type FloorResult, floorResult, layAsk, otherWork, sayingOf, settled } from './lay.ts';
+import { type FloorResult, floorFormat, floorResult, layAsk, otherWork, settledLayout } from './lay.ts';
 import { roomReply } from './layout.ts';
 
 /** The guide of one region: the rooms that it is made of, and what is cut for it. */
@@ -35,9 +35,9 @@ export interface GuidesResult extends Result {
 export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Outcome> {
   const first = await layAsk(ask, context);
   if ('problems' in first) return first;
-  const laid = await settled(first, ask, context);
+  const laid = await settledLayout(first, ask, context);
   const { plan, purchase, cost, said, home } = laid;
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   await otherWork();
   const floor = { told: toldPlan(plan, saying), tables: guideTables(plan, saying) };
   await otherWork();

@@ -26,7 +26,7 @@ import { layHerringboneAway } from '../../src/workers/solve.ts';
 import { inSteps } from '../../src/workers/time-limits.ts';
 import { floorNeeds, homeFacts, wallToWall } from './floor-facts.ts';
 import type { AreasAsk } from './floor-options.ts';
-import { askedAreas, type Cost, type LaidFloor, priceOf, sayingOf } from './lay.ts';
+import { askedAreas, type Cost, floorFormat, type LaidFloor, priceOf } from './lay.ts';
 
 // The facts of a herringbone answer: what to buy, how the field lies, and the pieces to cut.
 
@@ -231,7 +231,7 @@ export async function* answerHerringbone(ask: HerringAsk, context: Context): Asy
   }
   const reply = herringReply(laid, ask, context);
   yield reply;
-  const drawings = await inSteps(drawHerringbone(laid.plan, sayingOf(ask, context)));
+  const drawings = await inSteps(drawHerringbone(laid.plan, floorFormat(ask, context)));
   const pictures = drawings.map((drawing) => ({ kind: 'picture' as const, drawing }));
   const [buy, lay, ...blocks] = reply.blocks;
   yield { ...reply, blocks: [...(buy && lay ? [buy, lay] : []), ...pictures, ...blocks] };
@@ -265,7 +265,7 @@ export async function layHerringAsk(ask: HerringAsk, context: Context): Promise<
 /** The answer for a laid herringbone, without its pictures. */
 export function herringReply(laid: BoughtHerring, ask: HerringAsk, context: Context): Reply {
   const { plan, purchase, cost, said } = laid;
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   return {
     headline: boardsHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said),
     blocks: [

@@ -24,13 +24,13 @@ import {
   layHerringAsk,
 } from './floor-herringbone.ts';
 import { sawEnd } from './guide.ts';
-import { otherWork, sayingOf } from './lay.ts';
+import { floorFormat, otherWork } from './lay.ts';
 
 export async function answerHerringGuides(ask: HerringAsk, context: Context): Promise<Outcome> {
   const laid = await layHerringAsk(ask, context);
   if ('problems' in laid) return laid;
   const { plan, purchase, cost, home } = laid;
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   const whole = herringReply(laid, ask, context);
   const drawings = await inSteps(drawHerringbone(plan, saying));
   const guides: Guide[] = [];

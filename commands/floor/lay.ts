@@ -4,7 +4,7 @@ import type { Context, Problems } from '../../src/chat/command.ts';
 import { LONG_RUN, LONG_RUN_GAP } from '../../src/figures/floor-figures.ts';
 import { type Saying, sayLength, sayMoney } from '../../src/input/format.ts';
 import { costOf, type Purchase, purchaseOf } from '../../src/layout/cartons.ts';
-import { type Area, groundOf, isSlanted } from '../../src/layout/covered-area.ts';
+import { type CoveredArea, groundOf, isSlanted } from '../../src/layout/covered-area.ts';
 import { directed, divided, largestOf, largestRoom } from '../../src/layout/direction.ts';
 import type { HomeDoorway } from '../../src/layout/doorways.ts';
 import type { Plan, Region } from '../../src/layout/floor.ts';
@@ -94,7 +94,7 @@ const MOST_SLANTED = 6_000;
 
 /** A laid floor with what it takes to buy it. `said` is the cost in words. */
 export interface LaidFloor {
-  readonly areas: readonly Area[];
+  readonly areas: readonly CoveredArea[];
   readonly plan: Plan;
   readonly purchase: Purchase;
   readonly cost: Cost | undefined;
@@ -109,17 +109,17 @@ export interface LaidFloor {
   /** The most offcuts that wait for a later room at one time, rooms laid in the order of the plan. */
   readonly waiting: number;
   /** The same rooms with walls moved, as they would be laid; undefined where they do not go together then. */
-  areasOf(rooms: readonly Region[]): readonly Area[] | undefined;
+  areasOf(rooms: readonly Region[]): readonly CoveredArea[] | undefined;
 }
 
 /** How this ask's lengths are said: in the units its rooms were typed in. */
-export function sayingOf(ask: Pick<PlanksAsk, 'room'>, context: Context): Saying {
+export function floorFormat(ask: Pick<PlanksAsk, 'room'>, context: Context): Saying {
   return { units: ask.room.units, decimal: context.habits.decimal };
 }
 
 /** The rooms of an ask with the way their rows run, and about how many planks they take. */
 interface AskedAreas {
-  readonly areas: readonly Area[];
+  readonly areas: readonly CoveredArea[];
   readonly home: Home & { readonly assumed: readonly string[] };
   readonly about: number;
   /** The gap to keep: the one told, or the one that the longest run wants. */
@@ -129,7 +129,7 @@ interface AskedAreas {
 /** What is to be laid; Problems where there is no such wall, no floor within the gap, or far too many planks. */
 export function askedAreas(ask: AreasAsk, context: Context): AskedAreas | Problems {
   const { plank } = ask.plank;
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   const home = askedHome(ask, saying, context.told);
   if ('problems' in home) return home;
   const areas = directed(home.regions, ask.direction);
@@ -174,7 +174,7 @@ export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloo
   if ('problems' in asked) return asked;
   const { areas, home, about, gap } = asked;
   const { plank } = ask.plank;
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   context.begin();
   const laid = await layAway(areas, plank, rulesOf({ ...ask, gap }), about);
   const { order, waiting } = layingOrder(laid);
@@ -208,7 +208,7 @@ export async function* better(laid: LaidFloor, ask: PlanksAsk, context: Context)
 }
 
 /** The floor with the best plan that is found. */
-export async function settled(laid: LaidFloor, ask: PlanksAsk, context: Context): Promise<LaidFloor> {
+export async function settledLayout(laid: LaidFloor, ask: PlanksAsk, context: Context): Promise<LaidFloor> {
   let best = laid;
   for await (const next of better(laid, ask, context)) best = next;
   return best;
@@ -226,7 +226,7 @@ export function priceOf(cartons: number, ask: AreasAsk, context: Context): Pick<
   const price = ask.plank.cartonPrice;
   if (!price) return { cost: undefined, said: undefined, carton: undefined };
   const cost = costOf(cartons, price.cents, ask.tax);
-  const money = (amount: number): string => sayMoney(cents(amount), price.currency, sayingOf(ask, context));
+  const money = (amount: number): string => sayMoney(cents(amount), price.currency, floorFormat(ask, context));
   const said = ask.tax === 0 ? money(cost.cents) : BUY.taxed(money(cost.cents + cost.tax), money(cost.tax));
   return { cost, said, carton: money(price.cents) };
 }

@@ -18,8 +18,8 @@ import { layFacts } from './floor-facts.ts';
 import { answerHerringbone } from './floor-herringbone.ts';
 import { brokenBlocks, floorOptions, type PlanksAsk } from './floor-options.ts';
 import { guideTables, stepsFor } from './guide.ts';
-import { askedAreas, floorResult, type LaidFloor, layAsk, regionResult, sayingOf, settled } from './lay.ts';
-import { nextAsks } from './planks.ts';
+import { askedAreas, floorFormat, floorResult, type LaidFloor, layAsk, regionResult, settledLayout } from './lay.ts';
+import { nextFloorRequests } from './planks.ts';
 
 // The laying guide of one room among those told: all are laid, so that offcuts serve from room to room.
 
@@ -49,11 +49,11 @@ async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outco
     yield first;
     return;
   }
-  const laid = await settled(first, ask, context);
+  const laid = await settledLayout(first, ask, context);
   const { plan, purchase, cost } = laid;
   const region = plan.regions.find(isWanted);
   if (!region) throw new Error(`a floor was laid without “${wanted}”`);
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   const drawn = { told: toldPlan(plan, saying), tables: guideTables(plan, saying) };
   const reply = await roomReply(laid, region, ask, context, drawn);
   const told = context.told.get('only') !== undefined || names.length === 1;
@@ -61,7 +61,7 @@ async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outco
   yield {
     ...reply,
     assumed: told ? laid.assumed : [...laid.assumed, largestTaken(region.name, others)],
-    actions: nextAsks(laid.plan, context),
+    actions: nextFloorRequests(laid.plan, context),
     data: floorResult(plan, purchase, cost, laid.home),
   };
 }
@@ -84,7 +84,7 @@ export async function roomReply(
   { told, tables }: WholeFloor,
 ): Promise<Reply> {
   const { plan } = laid;
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   const alone: Plan = { ...plan, regions: [region], broken: plan.broken.filter((one) => one.region === region.name) };
   const own = region.rooms?.map(({ name }) => name) ?? [region.name];
   const doorways = laid.home.doorways.filter(({ rooms }) => rooms.some((room) => own.includes(room)));

@@ -7,7 +7,7 @@ import { floorRules, LONG_RUN, PERIMETER_GAP, PLANK_FIGURES } from '../../src/fi
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { PATTERN_NAMES } from '../../src/input/parse-layout.ts';
 import { purchaseOf } from '../../src/layout/cartons.ts';
-import type { Area } from '../../src/layout/covered-area.ts';
+import type { CoveredArea } from '../../src/layout/covered-area.ts';
 import { betterWay, quarterTurned } from '../../src/layout/direction.ts';
 import type { Plan } from '../../src/layout/floor.ts';
 import type { Action, Block, Fact, Reply } from '../../src/reply/reply.ts';
@@ -20,13 +20,13 @@ import { buyFacts, floorNeeds, keepBlocks, layFacts, leftoverBlock } from './flo
 import { answerHerringbone } from './floor-herringbone.ts';
 import { brokenBlocks, floorOptions, type PlanksAsk, patternOf } from './floor-options.ts';
 import { guideTables, stepsFor } from './guide.ts';
-import { better, floorResult, type LaidFloor, layAsk, otherWork, sayingOf } from './lay.ts';
+import { better, floorFormat, floorResult, type LaidFloor, layAsk, otherWork } from './lay.ts';
 import { sureBlock } from './sure.ts';
 
 // What the same floor needs in the other patterns, in a phrase each.
 
 /** One phrase a pattern other than the plan's, with planks, cartons and broken rules. */
-async function otherPatterns(areas: readonly Area[], ask: PlanksAsk, plan: Plan): Promise<readonly string[]> {
+async function otherPatterns(areas: readonly CoveredArea[], ask: PlanksAsk, plan: Plan): Promise<readonly string[]> {
   const { plank, rules } = plan;
   const hard = hardBreaks(plan);
   const cartonsOf = (planks: number): number => purchaseOf(planks, ask.mistakes, ask.spares, plank.perCarton).cartons;
@@ -54,7 +54,12 @@ function hardBreaks(plan: Plan): number {
  * The fact, for a floor's first plan; none where rooms run each their own way. A way that was `told` is kept, and the other
  * one only mentioned.
  */
-async function wayFact(areas: readonly Area[], first: Plan, ask: PlanksAsk, told: boolean): Promise<Fact | undefined> {
+async function wayFact(
+  areas: readonly CoveredArea[],
+  first: Plan,
+  ask: PlanksAsk,
+  told: boolean,
+): Promise<Fact | undefined> {
   if (ask.direction.kind === 'each') return undefined;
   const { plank, rules } = first;
   const other = await layAway(quarterTurned(areas), plank, rules, first.planks);
@@ -87,7 +92,7 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   }
   await otherWork();
   const reply = answerPlanks(laid, ask, context);
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   await otherWork();
   const drawings = await inSteps(drawPlan(toldPlan(laid.plan, saying)));
   const pictures = drawings.map((drawing) => ({ kind: 'picture' as const, drawing }));
@@ -105,7 +110,7 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
 /** What to buy and how to lay it, for a laid floor. */
 export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context): Reply {
   const { plan, purchase, cost, said } = laid;
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   return {
     headline: planksHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said),
     blocks: [
@@ -121,7 +126,7 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
     assumed: laid.assumed,
     cautions: worded(cautionsFor('laying')),
     sources: PLANK_FIGURES.map(({ source }) => source),
-    actions: nextAsks(plan, context),
+    actions: nextFloorRequests(plan, context),
     audience: 'asker',
     data: floorResult(plan, purchase, cost, laid.home),
     needs: floorNeeds(laid, ask),
@@ -152,7 +157,7 @@ function longestSpan(rows: Plan['regions'][number]['rows']): number {
 }
 
 /** The same floor in the other patterns, and with its rows turned. */
-export function nextAsks(plan: Plan, context: Context): readonly Action[] {
+export function nextFloorRequests(plan: Plan, context: Context): readonly Action[] {
   const patterns = PATTERN_NAMES.filter((name) => name !== plan.rules.pattern.name);
   return [
     ...patterns.map((name) => ({

@@ -7,7 +7,7 @@ import { type Saying, sayCut } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
 import { readSoFar, type SoFar, type ToldRow } from '../../src/language/old/so-far.ts';
 import type { LaidRegion, Plan } from '../../src/layout/floor.ts';
-import type { Progress, RestPiece, RestPlan, Stock } from '../../src/layout/resume-floor.ts';
+import type { Progress, RestPiece, RestPlan, RestStock } from '../../src/layout/resume-floor.ts';
 import type { Block, Fact, Problem, Reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import {
@@ -25,7 +25,7 @@ import { isRectilinear } from '../../src/units/geometry.ts';
 import { roundUpRatio, TICKS_PER_INCH, ticks } from '../../src/units/length.ts';
 import { restAway } from '../../src/workers/solve.ts';
 import { brokenBlocks, floorOptions, layingOptions, type PlanksAsk } from './floor-options.ts';
-import { type LaidFloor, layAsk, sayingOf, settled } from './lay.ts';
+import { floorFormat, type LaidFloor, layAsk, settledLayout } from './lay.ts';
 
 // The laying guide for the rest of a floor begun: row by row, from which offcut or plank.
 
@@ -95,7 +95,7 @@ function runsIn(pieces: readonly RestPiece[]): readonly (readonly RestPiece[])[]
 /** Rows laid by region and what is left, with notes on what was taken because it was not told. */
 interface Begun {
   readonly progress: readonly Progress[];
-  readonly stock: Stock;
+  readonly stock: RestStock;
   readonly notes: readonly string[];
 }
 
@@ -217,7 +217,7 @@ async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcom
     return;
   }
   // The rows that lie follow the plan that stood in the end.
-  const laid = await settled(first, ask, context);
+  const laid = await settledLayout(first, ask, context);
   const typed = context.told.get('so-far') ?? '';
   const [slanted, ...more] = slantProblems(laid.plan, context);
   if (slanted) {
@@ -229,7 +229,7 @@ async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcom
     yield begun;
     return;
   }
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   const rest = await restAway(laid.plan, begun.progress, begun.stock);
   if ('misfits' in rest) {
     const [first, ...more] = rest.misfits.map(({ length, planned }) =>
@@ -270,7 +270,7 @@ function mendedRow(typed: string, end: string): string {
 
 function replyOf(laid: LaidFloor, begun: Begun, rest: RestPlan, ask: ResumeAsk, context: Context): Reply {
   const { plan } = laid;
-  const saying = sayingOf(ask, context);
+  const saying = floorFormat(ask, context);
   const short = Math.max(0, rest.planks - begun.stock.planks);
   const cartons = roundUpRatio(BigInt(short), BigInt(plan.plank.perCarton));
   const data: ResumeResult = {

@@ -1,6 +1,6 @@
 /** The noise dose of a planned day, in a table and a verdict: first what is recommended, then what an employer must keep to. */
 
-import { LIFT_HEIGHTS, LIFT_REACH, LIFT_WAY, NOISE_LIMIT } from '../../src/figures/safety-figures.ts';
+import { LIFT_HEIGHTS, LIFT_REACHES, LIFT_WAY, NOISE_LIMIT } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayNumber } from '../../src/input/format.ts';
 import { choice, length, text } from '../../src/input/options.ts';
 import type { NamedNoise } from '../../src/input/parse-noise.ts';
@@ -64,7 +64,7 @@ const reach = (summary: string) =>
     summary,
     standard: '10 in',
     metric: '250 mm',
-    record: LIFT_REACH,
+    record: LIFT_REACHES,
     example: '16 in',
     least: ticks(0),
     most: inches(60),

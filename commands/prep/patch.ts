@@ -33,6 +33,7 @@ import { readDamage, type ToldDamage } from '../../src/input/parse-place.ts';
 import type { ToldRooms } from '../../src/input/readings-made.ts';
 import { type JoistFlaw, joistFlaws, joistLimits, squeakScrews } from '../../src/prep/joist-cut.ts';
 import {
+  adhesiveTubes,
   baysPerSheet,
   beadLitres,
   cornersOf,
@@ -42,7 +43,6 @@ import {
   planPatch,
   type Rect,
   type SheetSize,
-  tubesFor,
 } from '../../src/prep/subfloor-patch.ts';
 import type { Need } from '../../src/reply/need.ts';
 import type { Block, Fact, Problem, Refusal, Result } from '../../src/reply/reply.ts';
@@ -158,7 +158,7 @@ function wallsOf({ room }: PatchAsk): readonly [Length, Length] | undefined {
 
 /** Tubes of adhesive for the bead of a patch. */
 function tubesOf(patch: Patch, { tube, bead }: PatchAsk): number {
-  return tubesFor(patch.bead, feetPerTube(tube * CUBIC_INCHES_PER_FLUID_OUNCE.value, bead), BEAD_WASTE.value);
+  return adhesiveTubes(patch.bead, feetPerTube(tube * CUBIC_INCHES_PER_FLUID_OUNCE.value, bead), BEAD_WASTE.value);
 }
 
 /** The least screw through the panel into the joist. */

@@ -13,7 +13,7 @@ import { type Country, mayHoldAsbestos } from '../../src/prep/old-materials.ts';
 import type { Covering } from '../../src/prep/tearout-amounts.ts';
 import type { Block, Result } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
-import { PLAN, STAGE_NOTES, STAGES, type StageWords, TOOLS, TRADES } from '../../src/text/plan-text.ts';
+import { PLAN, PLAN_STAGES, STAGE_NOTES, type StageWords, TOOLS, TRADES } from '../../src/text/plan-text.ts';
 import { doorwaysTooWide, notACovering } from '../../src/text/prep-problems-text.ts';
 import { TEAROUT, tearoutSteps } from '../../src/text/tearout-text.ts';
 import { ticks } from '../../src/units/length.ts';
@@ -55,7 +55,7 @@ function stagesOf(ask: PlanAsk, covering: Covering, country: Country, saying: Sa
   const old = mayHoldAsbestos(built, margin) && tested !== 'clear';
   const leadYear = LEAD_YEARS[country].value;
   const oldPaint = built === undefined || built < leadYear;
-  const { prepare, tearOut, subfloor, dryFlat, acclimate: cartons, floor, trim, finish } = STAGES;
+  const { prepare, tearOut, subfloor, dryFlat, acclimate: cartons, floor, trim, finish } = PLAN_STAGES;
   const wet = [
     ...(ask.below.ground === 'concrete' ? [STAGE_NOTES.concrete] : []),
     ...(level === 'yes' ? [STAGE_NOTES.level(ask['leveller-dry'])] : []),

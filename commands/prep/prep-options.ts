@@ -10,9 +10,9 @@ import {
   JOIST_RUN,
   JOIST_SPACING,
   JOIST_WIDTH,
+  PANEL_SHEET,
   PANEL_THICKNESS,
   PATCH_MARGIN,
-  SHEET,
   TUBE,
 } from '../../src/figures/subfloor-figures.ts';
 import { COVERING_UNTOLD } from '../../src/figures/tearout-figures.ts';
@@ -165,7 +165,13 @@ export const patchOptions = {
     example: 'i-joist',
   }),
   sheet: text(
-    { summary: 'A sheet of panel', example: '4 x 8 ft', standard: '4 x 8 ft', record: SHEET, metric: '1220 x 2440 mm' },
+    {
+      summary: 'A sheet of panel',
+      example: '4 x 8 ft',
+      standard: '4 x 8 ft',
+      record: PANEL_SHEET,
+      metric: '1220 x 2440 mm',
+    },
     readSheet,
   ),
   bead: length({

@@ -4,8 +4,8 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { copyOf, freeName } from '../../src/project/create-project.ts';
 import { PROJECT } from '../../src/text/project-text.ts';
-import { inProject, nameProblem, newNameOption, problem, projectReply } from './project-command.ts';
-import { nextAsks, pageOf } from './project-shown.ts';
+import { inProject, nameProblem, newNameOption, projectProblem, projectReply } from './project-command.ts';
+import { nextProjectRequests, pageOf } from './project-shown.ts';
 
 export default defineCommand({
   group: 'project',
@@ -23,12 +23,12 @@ export default defineCommand({
       const mine = await desk.own();
       const name = context.told.has('name') ? told : freeName(project.name, mine);
       const wrong = nameProblem(name, mine);
-      if (wrong) return problem(wrong);
+      if (wrong) return projectProblem(wrong);
       const made = await desk.create(copyOf(project, name), project.hazards);
       return projectReply(context, {
         headline: PROJECT.copied(made.name, project.name),
         blocks: pageOf(made),
-        actions: nextAsks(made),
+        actions: nextProjectRequests(made),
         project: made,
       });
     }),

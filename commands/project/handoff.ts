@@ -13,7 +13,7 @@ import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { roomTold } from '../../src/input/rooms/rooms-apart.ts';
 import type { Project } from '../../src/project/project.ts';
 import { inScope, sameName } from '../../src/project/project-room.ts';
-import { isPart } from '../../src/project/share-scope.ts';
+import { isSharedPart } from '../../src/project/share-scope.ts';
 import { SHEET_KEYS } from '../../src/reply/job-sheet.ts';
 import type { Action, Caution, FileForm, Reply, Result } from '../../src/reply/reply.ts';
 import { noSuchRoom } from '../../src/text/floor-problems-text.ts';
@@ -252,7 +252,7 @@ async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context
   const project = await projectHere(context);
   if ('problems' in project) return project;
   // Whoever was given a part gets that part, and no summary of the rest.
-  const part = isPart(await context.desk?.share());
+  const part = isSharedPart(await context.desk?.share());
   const names = project.rooms.map(({ name }) => name);
   const { room } = wanted;
   if (!part && room !== undefined && names.length > 0 && !names.some((name) => sameName(name, room))) {

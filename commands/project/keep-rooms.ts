@@ -48,7 +48,7 @@ const OF_ONE_WORK = [
 ];
 
 /** An answer to save. */
-export type Answered = Pick<KeptAsk, 'id' | 'ask' | 'headline' | 'at'>;
+export type AnsweredRooms = Pick<KeptAsk, 'id' | 'ask' | 'headline' | 'at'>;
 
 export type KeepStep =
   | {
@@ -63,7 +63,12 @@ export type KeepStep =
   | { readonly problem: Problem };
 
 /** Saves an answer in a project. Pure. */
-export function keepStep(before: Project, ask: Answered, context: Context, settings: Settings | undefined): KeepStep {
+export function keepStep(
+  before: Project,
+  ask: AnsweredRooms,
+  context: Context,
+  settings: Settings | undefined,
+): KeepStep {
   const others = before.kept.filter((one) => one.ask !== ask.ask);
   if (others.length >= LIMITS.kept) return { problem: tooManyKept(LIMITS.kept) };
   const parsed = parseLine(ask.ask, context.commands, context.habits);

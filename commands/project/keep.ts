@@ -1,7 +1,7 @@
 /** `project keep`: keeps an answer in the project, with its rooms and its plank. */
 
 import { z } from 'zod';
-import type { Desk } from '../../src/accounts/account-access.ts';
+import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { mintId } from '../../src/chat/saved-replies.ts';
@@ -21,9 +21,9 @@ import {
   roomUnknown,
 } from '../../src/text/project-problems-text.ts';
 import { CHANGED, NEXT, PROJECT, SAVED } from '../../src/text/project-text.ts';
-import { type Answered, type KeepStep, keepStep } from './keep-rooms.ts';
-import { atDesk, doneOr, inProject, nameProblem, problem, projectReply, TAKE_BACK } from './project-command.ts';
-import { nextAsks, pageOf } from './project-shown.ts';
+import { type AnsweredRooms, type KeepStep, keepStep } from './keep-rooms.ts';
+import { atDesk, doneOr, inProject, nameProblem, projectProblem, projectReply, TAKE_BACK } from './project-command.ts';
+import { nextProjectRequests, pageOf } from './project-shown.ts';
 import { savedActions, savedLines, savedTable, savedToday } from './saved-today.ts';
 
 // Keeping an answer: the last one, or that of an ask told with it; and letting one go.
@@ -31,23 +31,23 @@ import { savedActions, savedLines, savedTable, savedToday } from './saved-today.
 const UNNAMED = 'My floor';
 
 /** Keeps the answer to a line, or the last answer; begins a project where none is in use. */
-async function keep(line: string, desk: Desk, context: Context): Promise<Outcome> {
+async function keep(line: string, desk: ProjectAccess, context: Context): Promise<Outcome> {
   const found = /^(?:last|that|this|it|the last (?:answer|one))?[.!]?$/i.test(line)
     ? lastAsk(await desk.last())
     : await answered(line, context);
-  if ('problem' in found) return problem(found.problem);
+  if ('problem' in found) return projectProblem(found.problem);
   const parsed = parseLine(found.ask, context.commands, context.habits);
-  if (parsed.ok && isExamplePlank(parsed.told.get('plank') ?? '')) return problem(exampleKept(line));
-  const ask: Answered = { ...found, id: mintId(), at: desk.now() };
+  if (parsed.ok && isExamplePlank(parsed.told.get('plank') ?? '')) return projectProblem(exampleKept(line));
+  const ask: AnsweredRooms = { ...found, id: mintId(), at: desk.now() };
   const begun = await begin(desk);
-  if (begun && 'problem' in begun) return problem(begun.problem);
+  if (begun && 'problem' in begun) return projectProblem(begun.problem);
   const settings = await desk.ownersSettings();
   const done = await desk.change<KeepStep>('keep', (project) => {
     const step = keepStep(project, ask, context, settings);
     return 'problem' in step ? { result: step } : { parts: step.parts, said: step.said.join('; '), result: step };
   });
   return doneOr(context, done, async (step, project) => {
-    if ('problem' in step) return problem(step.problem);
+    if ('problem' in step) return projectProblem(step.problem);
     const saved = await savedToday(project, context);
     const outside = step.outside === undefined ? [] : [SAVED.outside];
     return projectReply(context, {
@@ -60,7 +60,7 @@ async function keep(line: string, desk: Desk, context: Context): Promise<Outcome
         ...(step.outside === undefined ? [] : [{ label: SAVED.addRoom, ask: `project room add ${step.outside}` }]),
         ...savedActions(saved),
         { label: NEXT.show, ask: 'project show' },
-        ...nextAsks(project),
+        ...nextProjectRequests(project),
       ],
       project,
     });
@@ -71,12 +71,12 @@ async function keep(line: string, desk: Desk, context: Context): Promise<Outcome
 function aboutRoom(number: number, name: string, context: Context): Promise<Outcome> {
   return inProject(context, async (project, desk) => {
     const saved = project.kept[number - 1];
-    if (!saved) return problem(keptUnknown(String(number), project.kept.length));
+    if (!saved) return projectProblem(keptUnknown(String(number), project.kept.length));
     const room = roomNamed(project.rooms, name.replace(/^(?:the|my|our) /i, ''));
     if (!room) {
       const [first] = project.rooms;
       const fix = first && `project keep ${number} in ${first.name}`;
-      return problem(
+      return projectProblem(
         roomUnknown(
           name,
           project.rooms.map((one) => one.name),
@@ -104,7 +104,7 @@ function aboutRoom(number: number, name: string, context: Context): Promise<Outc
 function unkeep(number: number, context: Context): Promise<Outcome> {
   return inProject(context, async (project, desk) => {
     const gone = project.kept[number - 1];
-    if (!gone) return problem(keptUnknown(String(number), project.kept.length));
+    if (!gone) return projectProblem(keptUnknown(String(number), project.kept.length));
     const done = await desk.change('keep', ({ kept }) => ({
       parts: { kept: kept.filter(({ id }) => id !== gone.id) },
       said: CHANGED.unkept(gone.headline),
@@ -148,7 +148,9 @@ async function answered(line: string, context: Context): Promise<Found> {
 }
 
 /** A project for somebody who has none in use; undefined where there is one. */
-async function begin(desk: Desk): Promise<{ readonly name: string } | { readonly problem: Problem } | undefined> {
+async function begin(
+  desk: ProjectAccess,
+): Promise<{ readonly name: string } | { readonly problem: Problem } | undefined> {
   if (await desk.inUse()) return undefined;
   const mine = await desk.own();
   const name = freeName(UNNAMED, mine);

@@ -1,7 +1,7 @@
 /** `project link`: a code that leads another account of yours to the same projects, taking one, and parting an account. */
 
 import { z } from 'zod';
-import type { Desk } from '../../src/accounts/account-access.ts';
+import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import type { Refused } from '../../src/accounts/linking.ts';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { hostZone, sayMoment } from '../../src/input/moment.ts';
@@ -12,13 +12,13 @@ import { LIMITS } from '../../src/project/project-limits.ts';
 import type { Problem, Reply } from '../../src/reply/reply.ts';
 import { NEXT } from '../../src/text/project-text.ts';
 import { accountName, LINK, LINK_CONFIRM, LINK_PROBLEMS } from '../../src/text/sharing-text.ts';
-import { atDesk, problem, projectReply } from './project-command.ts';
+import { atDesk, projectProblem, projectReply } from './project-command.ts';
 import { ownShareReply } from './share-list.ts';
 
 // A person's accounts: listed, led together by a code, and parted.
 
 /** A new code, and how it is used. */
-async function newCode(desk: Desk, context: Context): Promise<Outcome> {
+async function newCode(desk: ProjectAccess, context: Context): Promise<Outcome> {
   const { code } = await desk.links().make();
   const reply = projectReply(context, {
     headline: LINK.made,
@@ -37,20 +37,20 @@ async function newCode(desk: Desk, context: Context): Promise<Outcome> {
   return { ...reply, once: [code] };
 }
 
-async function linkedAccounts(desk: Desk, context: Context): Promise<Reply> {
+async function linkedAccounts(desk: ProjectAccess, context: Context): Promise<Reply> {
   const accounts = accountsOf(await desk.person(), desk.via);
   return listed(LINK.list(accounts.length), desk, context);
 }
 
 /** Parts an account by its number in the list, or by its platform where only one is there. */
-async function parted(which: string, desk: Desk, context: Context): Promise<Outcome> {
+async function parted(which: string, desk: ProjectAccess, context: Context): Promise<Outcome> {
   const accounts = accountsOf(await desk.person(), desk.via);
-  if (accounts.length < 2) return problem(LINK_PROBLEMS.onlyOne());
+  if (accounts.length < 2) return projectProblem(LINK_PROBLEMS.onlyOne());
   const found = accountsNamed(which, accounts, desk.via);
   const [only, ...more] = found;
-  if (only === undefined) return problem(LINK_PROBLEMS.notLinked(which, 'project link list'));
-  if (more.length > 0) return problem(LINK_PROBLEMS.several(which, accounts.indexOf(more[0] ?? only) + 1));
-  if (!(await desk.links().part(only))) return problem(LINK_PROBLEMS.notLinked(which, 'project link list'));
+  if (only === undefined) return projectProblem(LINK_PROBLEMS.notLinked(which, 'project link list'));
+  if (more.length > 0) return projectProblem(LINK_PROBLEMS.several(which, accounts.indexOf(more[0] ?? only) + 1));
+  if (!(await desk.links().part(only))) return projectProblem(LINK_PROBLEMS.notLinked(which, 'project link list'));
   if (only === desk.via) return projectReply(context, { headline: LINK.partedHere });
   return listed(LINK.parted(accountName(platformOf(only))), desk, context);
 }
@@ -64,7 +64,7 @@ function accountsNamed(which: string, accounts: readonly string[], via: string):
   );
 }
 
-async function listed(headline: string, desk: Desk, context: Context): Promise<Reply> {
+async function listed(headline: string, desk: ProjectAccess, context: Context): Promise<Reply> {
   const person = await desk.person();
   const accounts = accountsOf(person, desk.via);
   const zone = hostZone();
@@ -98,10 +98,10 @@ function platformOf(account: string): string {
 // A code taken: first what it would do, then, for accounts once confirmed, what it did.
 
 /** What a code would do, or what it did. */
-async function codeTaken(code: string, confirm: string, desk: Desk, context: Context): Promise<Outcome> {
+async function codeTaken(code: string, confirm: string, desk: ProjectAccess, context: Context): Promise<Outcome> {
   const links = desk.links();
   const offer = await links.look(code);
-  if (!offer.ok) return problem(refused(offer, code));
+  if (!offer.ok) return projectProblem(refused(offer, code));
   if (offer.kind === 'accounts' && confirm !== LINK_CONFIRM) {
     const ask = `project link ${code}, confirm: ${LINK_CONFIRM}`;
     return projectReply(context, {
@@ -115,7 +115,7 @@ async function codeTaken(code: string, confirm: string, desk: Desk, context: Con
   }
   const before = { own: await desk.own(), settings: (await desk.person())?.settings ?? NO_SETTINGS };
   const taken = await links.take(code);
-  if (!taken.ok) return problem(refused(taken, code));
+  if (!taken.ok) return projectProblem(refused(taken, code));
   const mine = await desk.mine();
   const renamed = before.own.flatMap(({ id, name }) => {
     const now = mine.find((project) => project.id === id)?.name ?? name;
@@ -124,7 +124,7 @@ async function codeTaken(code: string, confirm: string, desk: Desk, context: Con
   const actions = [{ label: NEXT.list, ask: 'project list' }];
   if (taken.offer.kind === 'project') {
     const [project, share] = [await desk.inUse(), await desk.share()];
-    if (!project || !share) return problem(LINK_PROBLEMS.none());
+    if (!project || !share) return projectProblem(LINK_PROBLEMS.none());
     return ownShareReply(project, share, context);
   }
   return projectReply(context, {

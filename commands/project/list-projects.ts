@@ -5,7 +5,7 @@ import { defineCommand } from '../../src/chat/command.ts';
 import { openQuestions } from '../../src/chat/notifications.ts';
 import type { Habits } from '../../src/input/reading.ts';
 import type { Project } from '../../src/project/project.ts';
-import { isPart } from '../../src/project/share-scope.ts';
+import { isSharedPart } from '../../src/project/share-scope.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import { START_ASK } from '../../src/text/project-problems-text.ts';
 import { MEASURE, NEXT, PROJECT } from '../../src/text/project-text.ts';
@@ -38,7 +38,7 @@ export default defineCommand({
         const now = id === inUse?.id ? PROJECT.use : PROJECT.states[state.kind];
         if (owner === me || !share) return [name, String(rooms.length), String(kept.length), now];
         const given = SHARE.inList(sayShared(share), SHARE.mays[share.role], share.label, now);
-        return isPart(share) ? [name, '', '', given] : [name, String(rooms.length), String(kept.length), given];
+        return isSharedPart(share) ? [name, '', '', given] : [name, String(rooms.length), String(kept.length), given];
       });
       const others = mine.filter(({ id, state }) => id !== inUse?.id && state.kind !== 'deleted');
       return projectReply(context, {

@@ -6,7 +6,7 @@ import { hostZone, sayMoment } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
 import { readListDeed } from '../../src/input/parse-label.ts';
 import { read } from '../../src/input/reading.ts';
-import { addNote, LONGEST_NOTE, type Log, MOST_NOTES, removeNote, searchLog } from '../../src/project/notes.ts';
+import { addNote, LONGEST_NOTE, MOST_NOTES, type ProjectLog, removeNote, searchLog } from '../../src/project/notes.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import { LOG, LOG_PROBLEMS, NEXT, noSuchPlace, tooMany } from '../../src/text/project-text.ts';
@@ -67,7 +67,7 @@ async function answerLog(ask: LogAsk, context: Context): Promise<Outcome> {
 
 type Placed = ReturnType<typeof searchLog>;
 
-function lastOf(log: Log): Placed {
+function lastOf(log: ProjectLog): Placed {
   return searchLog(log, '').slice(-SHOWN);
 }
 

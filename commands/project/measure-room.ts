@@ -29,12 +29,12 @@ import { type Line, mergeNeeds } from '../../src/project/needs.ts';
 import type { Content, Project } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import { type Room, roomNamed, sameName } from '../../src/project/project-room.ts';
-import { covers, isPart } from '../../src/project/share-scope.ts';
+import { covers, isSharedPart } from '../../src/project/share-scope.ts';
 import type { Block, Problem, Reply, Result } from '../../src/reply/reply.ts';
 import { tooManyNotes } from '../../src/text/project-problems-text.ts';
 import { MEASURE, MEASURE_PROBLEMS, SAVED } from '../../src/text/project-text.ts';
 import { type Length, ticks } from '../../src/units/length.ts';
-import { changeHere, problem, projectHere, projectReply, TAKE_BACK } from './project-command.ts';
+import { changeHere, projectHere, projectProblem, projectReply, TAKE_BACK } from './project-command.ts';
 import { roomSteps } from './room-change.ts';
 import { sayAmount } from './shopping-list.ts';
 import { listOf } from './shopping-needs.ts';
@@ -132,7 +132,7 @@ async function figuresOf(project: Project, parts: Partial<Content>, room: Room, 
   const changes = [...new Set([...was, ...now].map(({ item }) => item))].flatMap((item) =>
     changesOf(item, was, now, context),
   );
-  const saved = isPart(await context.desk?.share()) ? 0 : project.kept.length;
+  const saved = isSharedPart(await context.desk?.share()) ? 0 : project.kept.length;
   const rows = changes.map(({ label, from, to }) => [label, from, to]);
   return {
     brief: changes.slice(0, MOST_BRIEF).map(({ brief }) => brief),
@@ -148,7 +148,7 @@ async function figuresOf(project: Project, parts: Partial<Content>, room: Room, 
 /** What is to be bought for a project as it would be; for a helper with a part of it, the planks of the room. */
 async function linesOf(project: Project, room: Room, context: Context): Promise<readonly Line[]> {
   const share = await context.desk?.share();
-  if (!share || !isPart(share)) return (await listOf(project, context)).lines;
+  if (!share || !isSharedPart(share)) return (await listOf(project, context)).lines;
   if (!covers(share, 'floor planks')) return [];
   const { outcome } = await context.ask(`floor planks room: ${room.name}`, project);
   return 'headline' in outcome ? mergeNeeds(outcome.needs ?? []) : [];
@@ -200,14 +200,14 @@ export async function tellLength(told: ToTell, context: Context): Promise<Outcom
     const project = await projectHere(context);
     if ('problems' in project) return project;
     const room = roomNamed(project.rooms, told.room);
-    if (!room) return problem(MEASURE_PROBLEMS.unknownQuestion(told.room));
+    if (!room) return projectProblem(MEASURE_PROBLEMS.unknownQuestion(told.room));
     const outcome =
       told.wall === undefined
         ? await noted(told, room, project, context)
         : await putInPlace({ ...told, wall: told.wall }, room, project, context);
     if (outcome) return outcome;
   }
-  return problem(MEASURE_PROBLEMS.moved());
+  return projectProblem(MEASURE_PROBLEMS.moved());
 }
 
 type WallTold = ToTell & { readonly wall: number };
@@ -222,7 +222,7 @@ async function putInPlace(
   const units = unitsTold(room.text, habits);
   const outline = outlineOf(room, habits);
   const now = outline && wallsOf(outline)[told.wall - 1];
-  if (now === undefined) return problem(MEASURE_PROBLEMS.noWall(told.wall, room.name, outline?.length ?? 0));
+  if (now === undefined) return projectProblem(MEASURE_PROBLEMS.noWall(told.wall, room.name, outline?.length ?? 0));
   const notes: string[] = [];
   const reading = { option: 'do', habits, note: (line: string) => void notes.push(line) };
   const length = readWallLength(told.length, now, units, reading);
@@ -231,7 +231,7 @@ async function putInPlace(
     sayLength(one, { units: unitsTold(told.length, { ...habits, units }), decimal: habits.decimal });
   const at = context.now();
   const step = wallStep(project, room, { wall: told.wall, length: length.value, at }, context);
-  if ('problem' in step) return problem(step.problem);
+  if ('problem' in step) return projectProblem(step.problem);
   const figures = step.text === undefined ? undefined : await figuresOf(project, step.parts, room, context);
   const place = { room: room.name, wall: told.wall };
   const said =
@@ -280,7 +280,7 @@ async function noted(told: ToTell, room: Room, project: Project, context: Contex
   const what = told.what ?? '';
   const rooms = withNoted(project.rooms, room, what, said);
   if ((roomNamed(rooms, room.name)?.notes.length ?? 0) > LIMITS.notes)
-    return problem(tooManyNotes(room.name, LIMITS.notes));
+    return projectProblem(tooManyNotes(room.name, LIMITS.notes));
   const done = await changeHere<boolean>(context, 'measure', (before) => {
     const there = roomNamed(before.rooms, room.name);
     const after = there && withNoted(before.rooms, there, what, said);
@@ -312,5 +312,5 @@ function replyOf(context: Context, room: Room | undefined, told: Parameters<type
 /** The problem with a length, its fix the whole line. */
 function unreadLength(read: Extract<Read<Length>, { ok: false }>, told: ToTell): Outcome {
   const [first] = read.problems;
-  return problem({ ...first, option: 'ask', fix: first.fix && MEASURE.tell(told, first.fix) });
+  return projectProblem({ ...first, option: 'ask', fix: first.fix && MEASURE.tell(told, first.fix) });
 }

@@ -21,7 +21,7 @@ import { inScope, type Room, roomNamed } from '../../src/project/project-room.ts
 import type { Action, Block } from '../../src/reply/reply.ts';
 import { MEASURE, MEASURE_PROBLEMS } from '../../src/text/project-text.ts';
 import { type ToTell, tellLength } from './measure-room.ts';
-import { changeHere, problem, projectHere, projectReply, TAKE_BACK } from './project-command.ts';
+import { changeHere, projectHere, projectProblem, projectReply, TAKE_BACK } from './project-command.ts';
 
 // From what is told of a measurement to a question asked, answered, withdrawn, or the list of those open.
 
@@ -35,7 +35,7 @@ async function answerMeasure(ask: MeasureAsk, context: Context): Promise<Outcome
   const project = await projectHere(context);
   if ('problems' in project) return project;
   const [first] = inScope(project.rooms).length > 0 ? inScope(project.rooms) : project.rooms;
-  if (!first) return problem(MEASURE_PROBLEMS.noRooms(ask.do));
+  if (!first) return projectProblem(MEASURE_PROBLEMS.noRooms(ask.do));
   if (ask.question !== undefined) return answered(ask.question, ask.do, project, context);
   const said = readMeasureSaid(
     ask.do,
@@ -50,13 +50,13 @@ async function answerMeasure(ask: MeasureAsk, context: Context): Promise<Outcome
     case 'tell': {
       if (said.do === 'tell' && !said.place) return toldAlone(said.length, project, first, context);
       const found = placeOf(said.place ?? {}, ask.do, said.do === 'tell' ? ` is ${said.length}` : '', project, context);
-      if ('problem' in found) return problem(found.problem);
+      if ('problem' in found) return projectProblem(found.problem);
       return said.do === 'tell'
         ? tellLength({ ...found, length: said.length }, context)
         : asked(found, project, context);
     }
     case 'unread':
-      return problem(MEASURE_PROBLEMS.unread(ask.do, first.name));
+      return projectProblem(MEASURE_PROBLEMS.unread(ask.do, first.name));
   }
 }
 
@@ -96,7 +96,7 @@ function roomMeant(wall: number | undefined, { rooms, measures }: Project): Room
 async function asked(place: Omit<ToTell, 'length'>, project: Project, context: Context): Promise<Outcome> {
   if (project.measures.open.some((one) => sameQuestion(one, place)))
     return listed(project, context, MEASURE.already(place));
-  if (project.measures.open.length >= MOST_QUESTIONS) return problem(MEASURE_PROBLEMS.tooMany(MOST_QUESTIONS));
+  if (project.measures.open.length >= MOST_QUESTIONS) return projectProblem(MEASURE_PROBLEMS.tooMany(MOST_QUESTIONS));
   const question = { ...place, id: mintId(), at: context.now() };
   const done = await changeHere(context, 'measure', ({ measures }) =>
     measures.open.length >= MOST_QUESTIONS
@@ -162,7 +162,7 @@ async function withdrawn(
     if (!place) return true;
     return sameQuestion(one, { ...place, room: place.room ?? one.room });
   });
-  if (gone.length === 0) return problem(MEASURE_PROBLEMS.unknownQuestion(context.told.get('do') ?? ''));
+  if (gone.length === 0) return projectProblem(MEASURE_PROBLEMS.unknownQuestion(context.told.get('do') ?? ''));
   const done = await changeHere(context, 'measure', ({ measures }) => ({
     parts: { measures: withoutQuestions(measures, ({ id }) => gone.some((one) => one.id === id)) },
     said: gone.map(MEASURE.saidWithdrawn).join('; '),
@@ -180,7 +180,7 @@ async function withdrawn(
 function answered(which: string, text: string, project: Project, context: Context): Promise<Outcome> | Outcome {
   const open = openQuestions(project, context.habits);
   const found = open.find(({ id }, i) => id === which || String(i + 1) === which.replace(/^#|^no\.? ?/i, ''));
-  if (!found) return problem(MEASURE_PROBLEMS.unknownQuestion(which));
+  if (!found) return projectProblem(MEASURE_PROBLEMS.unknownQuestion(which));
   const { id: _id, at: _at, by: _by, ...place } = found.question;
   const said = readMeasureSaid(
     text,
@@ -193,9 +193,9 @@ function answered(which: string, text: string, project: Project, context: Contex
 function toldAlone(length: string, project: Project, first: Room, context: Context): Promise<Outcome> | Outcome {
   const open = openQuestions(project, context.habits);
   const [only, ...more] = open;
-  if (!only) return problem(MEASURE_PROBLEMS.noQuestion(length, first.name));
+  if (!only) return projectProblem(MEASURE_PROBLEMS.noQuestion(length, first.name));
   if (more.length > 0)
-    return problem(
+    return projectProblem(
       MEASURE_PROBLEMS.whichQuestion(
         length,
         open.map(({ question }) => MEASURE.tell(question, length)),

@@ -1,10 +1,10 @@
 /** `project mydata`: everything kept of you, to take with you, to bring back, or to have forgotten. */
 
 import { z } from 'zod';
-import type { Desk } from '../../src/accounts/account-access.ts';
+import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { forgetHazards } from '../../src/chat/hazard-memory.ts';
-import { forgetAnswers, packed, unpacked } from '../../src/chat/saved-replies.ts';
+import { forgetAnswers, packedData, unpacked } from '../../src/chat/saved-replies.ts';
 import { choice, text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { freeName } from '../../src/project/create-project.ts';
@@ -14,7 +14,7 @@ import { LIMITS } from '../../src/project/project-limits.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import { importTooMany, importUnread } from '../../src/text/project-problems-text.ts';
 import { MYDATA, NEXT } from '../../src/text/project-text.ts';
-import { atDesk, problem, projectReply } from './project-command.ts';
+import { atDesk, projectProblem, projectReply } from './project-command.ts';
 
 // Everything kept of a person, given out, brought in again, or forgotten.
 
@@ -26,7 +26,7 @@ const broughtSchema = z.preprocess((one) => (isRecord(one) ? savedWorkIn(one) : 
 const exportSchema = z.object({ projects: z.array(broughtSchema).min(1) });
 
 /** All of it as JSON: what the person typed, without ids or accounts of anybody. */
-async function everything(desk: Desk, context: Context): Promise<Outcome> {
+async function everything(desk: ProjectAccess, context: Context): Promise<Outcome> {
   const [person, mine] = [await desk.person(), await desk.own()];
   const shared = (await desk.mine()).filter((one) => !mine.includes(one));
   const { seen: _seen, ...recent } = await desk.recent();
@@ -45,7 +45,7 @@ async function everything(desk: Desk, context: Context): Promise<Outcome> {
     mine.length > 0
       ? [
           { kind: 'text', text: MYDATA.how },
-          { kind: 'text', text: await packed({ projects: given.projects }) },
+          { kind: 'text', text: await packedData({ projects: given.projects }) },
         ]
       : [];
   return {
@@ -60,14 +60,14 @@ async function everything(desk: Desk, context: Context): Promise<Outcome> {
 }
 
 /** The projects of an export, as new projects of the asker. */
-async function broughtIn(text: string, desk: Desk, context: Context): Promise<Outcome> {
+async function broughtIn(text: string, desk: ProjectAccess, context: Context): Promise<Outcome> {
   const read = exportSchema.safeParse(parsed(text) ?? (await unpacked(text)));
-  if (!read.success) return problem(importUnread(text));
+  if (!read.success) return projectProblem(importUnread(text));
   const mine = await desk.own();
   const live = mine.filter(({ state }) => state.kind !== 'deleted');
   const fits = (kept: number, most: number): boolean => kept + read.data.projects.length <= most;
   if (!fits(live.length, LIMITS.projects) || !fits(mine.length, LIMITS.projectsDeleted))
-    return problem(importTooMany(LIMITS.projects));
+    return projectProblem(importTooMany(LIMITS.projects));
   const names: string[] = [];
   for (const { hazards = [], ...content } of read.data.projects) {
     const name = freeName(content.name, await desk.own());
@@ -78,7 +78,7 @@ async function broughtIn(text: string, desk: Desk, context: Context): Promise<Ou
 }
 
 /** Forgets the asker once they have typed the words for it. */
-async function forgotten(confirm: string, desk: Desk, context: Context): Promise<Outcome> {
+async function forgotten(confirm: string, desk: ProjectAccess, context: Context): Promise<Outcome> {
   const mine = await desk.own();
   if (confirm !== CONFIRM) {
     const ask = `project mydata do: forget, confirm: ${CONFIRM}`;

@@ -7,8 +7,8 @@ import { read } from '../../src/input/reading.ts';
 import { emptyContent, freeName } from '../../src/project/create-project.ts';
 import { PROJECT } from '../../src/text/project-text.ts';
 import { picksSaid } from './pick-values.ts';
-import { atDesk, nameProblem, newNameOption, problem, projectReply } from './project-command.ts';
-import { nextAsks, pageOf } from './project-shown.ts';
+import { atDesk, nameProblem, newNameOption, projectProblem, projectReply } from './project-command.ts';
+import { nextProjectRequests, pageOf } from './project-shown.ts';
 import { roomSteps } from './room-change.ts';
 
 const UNNAMED = 'My floor';
@@ -51,18 +51,18 @@ export default defineCommand({
       const mine = await desk.own();
       const name = context.told.has('name') ? told : freeName(UNNAMED, mine);
       const wrong = nameProblem(name, mine);
-      if (wrong) return problem(wrong);
+      if (wrong) return projectProblem(wrong);
       let content = emptyContent(name);
       const notes: string[] = [];
       if (rooms !== NONE) {
         const steps = roomSteps(content, [{ do: 'shape', text: rooms }], context.habits);
-        if ('problem' in steps) return problem({ ...steps.problem, fix: undefined });
+        if ('problem' in steps) return projectProblem({ ...steps.problem, fix: undefined });
         content = { ...content, ...steps.parts };
         notes.push(...steps.notes);
       }
       if (plank !== NONE) {
         const picks = picksSaid(`plank: ${plank}`, context);
-        if ('problem' in picks) return problem({ ...picks.problem, fix: undefined });
+        if ('problem' in picks) return projectProblem({ ...picks.problem, fix: undefined });
         content = { ...content, picks: Object.fromEntries(picks.set) };
         notes.push(...picks.notes);
       }
@@ -70,7 +70,7 @@ export default defineCommand({
       return projectReply(context, {
         headline: PROJECT.started(name),
         blocks: pageOf(project),
-        actions: nextAsks(project),
+        actions: nextProjectRequests(project),
         assumed: notes,
         project,
       });

@@ -10,8 +10,8 @@ import type { Problem } from '../../src/reply/reply.ts';
 import { pickUnknown, tooManyPicks } from '../../src/text/project-problems-text.ts';
 import { CHANGED, PROJECT, SAVED } from '../../src/text/project-text.ts';
 import { type PicksSaid, picksSaid } from './pick-values.ts';
-import { doneOr, inProject, problem, projectReply, TAKE_BACK } from './project-command.ts';
-import { nextAsks, pickFacts } from './project-shown.ts';
+import { doneOr, inProject, projectProblem, projectReply, TAKE_BACK } from './project-command.ts';
+import { nextProjectRequests, pickFacts } from './project-shown.ts';
 
 // Picks set and cleared: the picks after it and what changed in words, or why it cannot be done.
 
@@ -68,12 +68,12 @@ export default defineCommand({
         return projectReply(context, {
           headline: count === 0 ? PROJECT.noPicks : PROJECT.picked(count),
           blocks: pickFacts(project.picks),
-          actions: nextAsks(project),
+          actions: nextProjectRequests(project),
           project,
         });
       }
       const said = picksSaid(pick, context);
-      if ('problem' in said) return problem(said.problem);
+      if ('problem' in said) return projectProblem(said.problem);
       const done = await desk.change<PickStep>('measure', ({ picks }) => {
         const step = pickStep(picks, said);
         return 'problem' in step || step.said.length === 0
@@ -82,7 +82,7 @@ export default defineCommand({
       });
       return doneOr(context, done, (step, after) =>
         'problem' in step
-          ? problem(step.problem)
+          ? projectProblem(step.problem)
           : projectReply(context, {
               headline: step.said.length > 0 ? PROJECT.done(step.said) : PROJECT.nothingChanged,
               blocks: pickFacts(after.picks),
@@ -90,7 +90,7 @@ export default defineCommand({
                 ...said.notes,
                 ...(step.said.length > 0 && after.kept.length > 0 ? [SAVED.stay(after.kept.length)] : []),
               ],
-              actions: [...(step.said.length > 0 ? [TAKE_BACK] : []), ...nextAsks(after)],
+              actions: [...(step.said.length > 0 ? [TAKE_BACK] : []), ...nextProjectRequests(after)],
               project: after,
             }),
       );

@@ -3,14 +3,14 @@
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { LONGEST_ACCLIMATION } from '../../src/figures/floor-figures.ts';
-import { cautionsFor, type Task } from '../../src/figures/safety-figures.ts';
+import { type CautionTask, cautionsFor } from '../../src/figures/safety-figures.ts';
 import { hostZone, sayMoment } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { readProgress, type ToldProgress } from '../../src/language/old/progress-said.ts';
 import type { Project } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
-import { inScope, type Mark, mark, markOf, type Stages, unmark } from '../../src/project/project-room.ts';
+import { inScope, type Mark, mark, roomMark, type Stages, unmark } from '../../src/project/project-room.ts';
 import { isPast, progressOf, type RoomProgress } from '../../src/project/room-progress.ts';
 import type { Stage } from '../../src/reply/need.ts';
 import type { Problem, Reply, Result } from '../../src/reply/reply.ts';
@@ -81,7 +81,7 @@ function markingOf(
         if (state === 'open') return unmark(after, one.room, one.stage);
         // Whoever told it first did it, and then.
         const known =
-          told.since === undefined && until === undefined && markOf(after, one.room, one.stage)?.state === state;
+          told.since === undefined && until === undefined && roomMark(after, one.room, one.stage)?.state === state;
         return known ? after : mark(after, { ...one, state });
       }, before),
   };
@@ -202,7 +202,7 @@ function resultOf({ room, stages, next }: RoomProgress): ProgressResult['rooms']
   };
 }
 
-const TASK_OF: Partial<Record<Stage, Task>> = {
+const TASK_OF: Partial<Record<Stage, CautionTask>> = {
   'tear-out': 'tear-out',
   subfloor: 'subfloor',
   flat: 'levelling',

@@ -1,14 +1,14 @@
 /** How a project command comes to its project and changes it, and what is said where it cannot. */
 
 import { closest, distance } from 'fastest-levenshtein';
-import type { Desk, Made } from '../../src/accounts/account-access.ts';
+import type { Made, ProjectAccess } from '../../src/accounts/account-access.ts';
 import type { Done } from '../../src/accounts/project-changes.ts';
 import type { Context, Outcome, Problems } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { readLabel } from '../../src/input/parse-label.ts';
 import { read } from '../../src/input/reading.ts';
 import type { Project } from '../../src/project/project.ts';
-import { DAY, type Deed, LIMITS } from '../../src/project/project-limits.ts';
+import { DAY, LIMITS, type Permission } from '../../src/project/project-limits.ts';
 import { folded, sameName } from '../../src/project/project-room.ts';
 import type { Action, Block, Problem, Reply } from '../../src/reply/reply.ts';
 import {
@@ -24,31 +24,31 @@ import {
 import { NEXT } from '../../src/text/project-text.ts';
 
 /** Runs a command at the asker's desk; a problem where nothing is kept. */
-export async function atDesk(context: Context, run: (desk: Desk) => Promise<Outcome>): Promise<Outcome> {
+export async function atDesk(context: Context, run: (desk: ProjectAccess) => Promise<Outcome>): Promise<Outcome> {
   return context.desk ? run(context.desk) : keptNowhere(context);
 }
 
 /** Runs a command on the project in use; a problem where there is none. */
 export function inProject(
   context: Context,
-  run: (project: Project, desk: Desk) => Promise<Outcome> | Outcome,
+  run: (project: Project, desk: ProjectAccess) => Promise<Outcome> | Outcome,
 ): Promise<Outcome> {
   return atDesk(context, async (desk) => {
     const project = await desk.inUse();
-    return project ? run(project, desk) : problem(await noneInUse(context, desk));
+    return project ? run(project, desk) : projectProblem(await noneInUse(context, desk));
   });
 }
 
 /** The project in use, or the problem where there is none. */
 export async function projectHere(context: Context): Promise<Project | Problems> {
   if (!context.desk) return keptNowhere(context);
-  return (await context.desk.inUse()) ?? problem(await noneInUse(context, context.desk));
+  return (await context.desk.inUse()) ?? projectProblem(await noneInUse(context, context.desk));
 }
 
 /** The project in use after a change of it, with what the change gives. */
 export async function changeHere<R>(
   context: Context,
-  deed: Deed,
+  deed: Permission,
   make: (project: Project) => Made<R>,
 ): Promise<{ readonly project: Project; readonly result: R } | Problems> {
   if (!context.desk) return keptNowhere(context);
@@ -57,7 +57,7 @@ export async function changeHere<R>(
 }
 
 /** What to do first where no project is in use: the one deleted within a day is meant, or the last begun. */
-export async function noneInUse(context: Context, desk: Desk): Promise<Problem> {
+export async function noneInUse(context: Context, desk: ProjectAccess): Promise<Problem> {
   const mine = await desk.mine();
   const deleted = mine
     .flatMap(({ name, state }) => (state.kind === 'deleted' ? [{ name, at: state.at, deleted: true }] : []))
@@ -76,16 +76,16 @@ export async function doneOr<R>(
   return done.ok ? run(done.result, done.project) : refused(context, done.why);
 }
 
-export function problem(one: Problems['problems'][0]): Problems {
+export function projectProblem(one: Problems['problems'][0]): Problems {
   return { problems: [one] };
 }
 
 function keptNowhere(context: Context): Problems {
-  return problem(nothingKeptHere(saidIn(context)));
+  return projectProblem(nothingKeptHere(saidIn(context)));
 }
 
 function refused(context: Context, why: 'gone' | 'not-allowed'): Problems {
-  return problem((why === 'gone' ? noProject : notAllowed)(saidIn(context)));
+  return projectProblem((why === 'gone' ? noProject : notAllowed)(saidIn(context)));
 }
 
 /** What was typed, as it is said back. */

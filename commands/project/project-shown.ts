@@ -35,7 +35,7 @@ export function pickFacts(picks: Project['picks']): readonly Block[] {
 }
 
 /** What can be asked of a project as it stands. */
-export function nextAsks({ rooms, picks }: Project): readonly Action[] {
+export function nextProjectRequests({ rooms, picks }: Project): readonly Action[] {
   const ready = inScope(rooms).length > 0;
   return [
     ...(ready ? [] : [{ label: NEXT.addRoom, ask: 'project room' }]),

@@ -1,6 +1,6 @@
 /** Commands that put a project into another state: archived, deleted, back again. */
 
-import type { Desk } from '../../src/accounts/account-access.ts';
+import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import type { Context, Outcome } from '../../src/chat/command.ts';
 import type { Project, ProjectState } from '../../src/project/project.ts';
 import { sameName } from '../../src/project/project-room.ts';
@@ -13,8 +13,8 @@ import {
   doneOr,
   noneInUse,
   ONE_IN_USE,
-  problem,
   projectNamed,
+  projectProblem,
   projectReply,
 } from './project-command.ts';
 
@@ -39,10 +39,10 @@ export function stated(name: string, context: Context, stating: Stating): Promis
     const unnamed = stating.from.includes('deleted') ? (more.length === 0 ? only : undefined) : await desk.inUse();
     const found = name === ONE_IN_USE ? unnamed : projectNamed(name, among, stating.command);
     const other = mine.find((one) => sameName(one.name, name) && !among.includes(one));
-    if (other) return problem(stateAlready(other.name, other.state.kind));
-    if (await isShared(name, mine, desk)) return problem(notAllowed(name));
-    if (!found) return problem(await noneInUse(context, desk));
-    if ('problem' in found) return problem(found.problem);
+    if (other) return projectProblem(stateAlready(other.name, other.state.kind));
+    if (await isShared(name, mine, desk)) return projectProblem(notAllowed(name));
+    if (!found) return projectProblem(await noneInUse(context, desk));
+    if ('problem' in found) return projectProblem(found.problem);
     const full =
       found.state.kind === 'deleted'
         ? countProblem(
@@ -50,7 +50,7 @@ export function stated(name: string, context: Context, stating: Stating): Promis
             mine.filter((one) => one !== found),
           )
         : undefined;
-    if (full) return problem(full);
+    if (full) return projectProblem(full);
     const parts = { state: stating.to(desk.now()) };
     const done = await desk.change('own', () => ({ parts, said: stating.said, result: undefined }), found.id);
     return doneOr(context, done, async (_result, project: Project) => {
@@ -66,6 +66,6 @@ export function stated(name: string, context: Context, stating: Stating): Promis
 }
 
 /** Whether it is a project of somebody else's that has this name. */
-async function isShared(name: string, own: readonly Project[], desk: Desk): Promise<boolean> {
+async function isShared(name: string, own: readonly Project[], desk: ProjectAccess): Promise<boolean> {
   return (await desk.mine()).some((one) => sameName(one.name, name) && !own.some(({ id }) => id === one.id));
 }

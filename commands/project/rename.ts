@@ -5,7 +5,15 @@ import { defineCommand } from '../../src/chat/command.ts';
 import { roomNamed, sameName } from '../../src/project/project-room.ts';
 import { CHANGED, PROJECT } from '../../src/text/project-text.ts';
 import { readInTime } from '../../src/workers/time-limits.ts';
-import { doneOr, inProject, nameProblem, newNameOption, problem, projectReply, TAKE_BACK } from './project-command.ts';
+import {
+  doneOr,
+  inProject,
+  nameProblem,
+  newNameOption,
+  projectProblem,
+  projectReply,
+  TAKE_BACK,
+} from './project-command.ts';
 import { renameRoom } from './room.ts';
 
 export default defineCommand({
@@ -22,7 +30,7 @@ export default defineCommand({
       if (room) return renameRoom(room.name, to, context);
       const others = (await desk.own()).filter(({ id }) => id !== project.id);
       const same = others.some((other) => sameName(other.name, name)) ? nameProblem(name, others) : undefined;
-      if (same) return problem(same);
+      if (same) return projectProblem(same);
       const done = await desk.change('own', ({ name: before }) => ({
         parts: { name },
         said: CHANGED.renamed(before, name),

@@ -1,7 +1,7 @@
 /** A deed done to the rooms of a project: the rooms after it and what changed in words, or why it cannot be done. */
 
 import { choice, text } from '../../src/input/options.ts';
-import { oneLine } from '../../src/input/parse-label.ts';
+import { singleLine } from '../../src/input/parse-label.ts';
 import { type Colons, type Habits, type Reading, read } from '../../src/input/reading.ts';
 import { readRoomsApart } from '../../src/input/rooms/rooms-apart.ts';
 import { type RoomDeed, type RoomFact, roomSaid } from '../../src/language/old/room-said.ts';
@@ -58,7 +58,7 @@ function roomStep(rooms: Rooms, deed: RoomDeed, reading: Reading): RoomStep {
     case 'unnote':
       return withoutNote(rooms, room, deed.note);
     case 'fact':
-      return withFact(rooms, room, deed.fact, oneLine(deed.text));
+      return withFact(rooms, room, deed.fact, singleLine(deed.text));
   }
 }
 
@@ -154,10 +154,10 @@ function fixFor(first: string | undefined): string | undefined {
 // The options of `project room`.
 
 /** What stands where an option is not told. */
-export const NOT_TOLD = 'as it is' as const;
+export const NOT_GIVEN = 'as it is' as const;
 
 const told = (summary: string, example: string, colons?: Colons) =>
-  text({ summary, example, standard: NOT_TOLD, ...(colons && { colons }) }, (typed) => read(typed.trim()));
+  text({ summary, example, standard: NOT_GIVEN, ...(colons && { colons }) }, (typed) => read(typed.trim()));
 
 export const roomOptions = {
   room: text(
@@ -176,7 +176,7 @@ export const roomOptions = {
   note: told('Something to remember of it', 'squeaks by the window', 'any'),
   scope: choice(['as it is', 'in', 'out'], {
     summary: 'Whether the job is done here: in, or out',
-    standard: NOT_TOLD,
+    standard: NOT_GIVEN,
     example: 'out',
   }),
   name: told('Its new name', 'study'),
@@ -205,10 +205,10 @@ export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
     ['openings', ask.doors],
     ['note', ask.note],
   ] as const;
-  const others = [ask.size, ask.floor, ask.doors, ask.note, ask.scope, ask.name].some((text) => text !== NOT_TOLD);
+  const others = [ask.size, ask.floor, ask.doors, ask.note, ask.scope, ask.name].some((text) => text !== NOT_GIVEN);
   if (!others)
     return { deeds: [said, ...more], asked: more.length === 0 && (said.do === 'list' || said.do === 'show') };
-  const alone = said.do === 'shape' && !/\d/.test(said.text) && ask.size !== NOT_TOLD ? said.text : undefined;
+  const alone = said.do === 'shape' && !/\d/.test(said.text) && ask.size !== NOT_GIVEN ? said.text : undefined;
   const name = alone ?? ('name' in said && said.name !== undefined ? said.name : nameIn(ask.room));
   if (name === '' || (said.do === 'list' && alone === undefined))
     return {
@@ -223,10 +223,10 @@ export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
     deeds: [
       ...(alone !== undefined || said.do === 'show' ? [] : [said]),
       ...more,
-      ...(ask.size === NOT_TOLD ? [] : [{ do: 'shape' as const, name, text: ask.size }]),
-      ...facts.flatMap(([fact, text]) => (text === NOT_TOLD ? [] : [{ do: 'fact' as const, name, fact, text }])),
-      ...(ask.scope === NOT_TOLD ? [] : [{ do: 'scope' as const, name, within: ask.scope === 'in' }]),
-      ...(ask.name === NOT_TOLD ? [] : [{ do: 'rename' as const, name, to: ask.name }]),
+      ...(ask.size === NOT_GIVEN ? [] : [{ do: 'shape' as const, name, text: ask.size }]),
+      ...facts.flatMap(([fact, text]) => (text === NOT_GIVEN ? [] : [{ do: 'fact' as const, name, fact, text }])),
+      ...(ask.scope === NOT_GIVEN ? [] : [{ do: 'scope' as const, name, within: ask.scope === 'in' }]),
+      ...(ask.name === NOT_GIVEN ? [] : [{ do: 'rename' as const, name, to: ask.name }]),
     ],
   };
 }

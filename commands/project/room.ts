@@ -3,22 +3,22 @@
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { PROJECT, SAVED } from '../../src/text/project-text.ts';
-import { doneOr, inProject, problem, projectReply, TAKE_BACK } from './project-command.ts';
-import { nextAsks, roomTable } from './project-shown.ts';
-import { NOT_TOLD, type RoomAsk, roomDeeds, roomOptions, roomSteps, type Steps } from './room-change.ts';
+import { doneOr, inProject, projectProblem, projectReply, TAKE_BACK } from './project-command.ts';
+import { nextProjectRequests, roomTable } from './project-shown.ts';
+import { NOT_GIVEN, type RoomAsk, roomDeeds, roomOptions, roomSteps, type Steps } from './room-change.ts';
 
 // Rooms of a project changed as they are told, and what is said of it.
 
 /** A room of the project in use under another name. */
 export function renameRoom(from: string, to: string, context: Context): Promise<Outcome> {
-  const others = { size: NOT_TOLD, floor: NOT_TOLD, doors: NOT_TOLD, note: NOT_TOLD, name: NOT_TOLD } as const;
-  return answerRoom({ room: `rename ${from} to ${to}`, ...others, scope: NOT_TOLD }, context);
+  const others = { size: NOT_GIVEN, floor: NOT_GIVEN, doors: NOT_GIVEN, note: NOT_GIVEN, name: NOT_GIVEN } as const;
+  return answerRoom({ room: `rename ${from} to ${to}`, ...others, scope: NOT_GIVEN }, context);
 }
 
 function answerRoom(told: RoomAsk, context: Context): Promise<Outcome> {
   return inProject(context, async (project, desk) => {
     const deeds = roomDeeds(told, project.rooms);
-    if ('problem' in deeds) return problem(deeds.problem);
+    if ('problem' in deeds) return projectProblem(deeds.problem);
     const done = await desk.change<Steps>('measure', (before) => {
       const after = roomSteps(before, deeds.deeds, context.habits);
       if ('problem' in after) return { result: after };
@@ -27,7 +27,7 @@ function answerRoom(told: RoomAsk, context: Context): Promise<Outcome> {
         : { parts: after.parts, said: after.said.join('; '), result: after };
     });
     return doneOr(context, done, (result, after) => {
-      if ('problem' in result) return problem(result.problem);
+      if ('problem' in result) return projectProblem(result.problem);
       const changed = result.said.length > 0;
       const shapes = changed && deeds.deeds.some((deed) => deed.do !== 'fact');
       const [only, ...more] = deeds.deeds;
@@ -41,7 +41,7 @@ function answerRoom(told: RoomAsk, context: Context): Promise<Outcome> {
             : PROJECT.nothingChanged,
         blocks: roomTable(shown),
         assumed: [...result.notes, ...(shapes && after.kept.length > 0 ? [SAVED.stay(after.kept.length)] : [])],
-        actions: [...(changed ? [TAKE_BACK] : []), ...nextAsks(after)],
+        actions: [...(changed ? [TAKE_BACK] : []), ...nextProjectRequests(after)],
         project: after,
       });
     });

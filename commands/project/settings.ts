@@ -11,7 +11,7 @@ import type { Fact, Problem } from '../../src/reply/reply.ts';
 import { settingUnread } from '../../src/text/project-problems-text.ts';
 import { SETTING_EXPECTED, SETTINGS } from '../../src/text/project-text.ts';
 import { picksSaid } from './pick-values.ts';
-import { atDesk, problem, projectReply } from './project-command.ts';
+import { atDesk, projectProblem, projectReply } from './project-command.ts';
 
 // The options of `project settings`; “clear” unsets any of them.
 
@@ -190,7 +190,7 @@ export default defineCommand({
   run: (told, context) =>
     atDesk(context, async (desk) => {
       const change = settled(told, context);
-      if ('problem' in change) return problem(change.problem);
+      if ('problem' in change) return projectProblem(change.problem);
       const before = (await desk.person())?.settings;
       const settings = change.said.length === 0 ? before : (await desk.settle(change.apply)).settings;
       return projectReply(context, {

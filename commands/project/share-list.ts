@@ -29,7 +29,7 @@ interface ShareResult extends Result {
 }
 
 /** “until Fri 27 Nov, 18:00”, or until it is stopped. */
-export function sayEnd({ until }: Pick<Share, 'until'>): string {
+export function sayShareEnd({ until }: Pick<Share, 'until'>): string {
   return until === undefined ? SHARE.untilStopped : SHARE.until(sayMoment(until, hostZone()));
 }
 
@@ -46,7 +46,7 @@ export function givenReply(
     ...(link === undefined ? [] : [{ label: SHARE.link, value: link, opens: true as const }]),
     { label: SHARE.sees, value: SHARE.shows(what, SHARE.partShows[share.what]) },
     { label: SHARE.may, value: SHARE.mays[share.role] },
-    { label: SHARE.ends, value: sayEnd(share) },
+    { label: SHARE.ends, value: sayShareEnd(share) },
     { label: SHARE.stop, value: SHARE.stopAsk(share.id) },
   ];
   const texts = [
@@ -58,8 +58,8 @@ export function givenReply(
     ...projectReply(context, {
       headline:
         link === undefined
-          ? SHARE.sharedWith(sayHelper(share), what, project.name, sayEnd(share))
-          : SHARE.linkTo(what, project.name, sayEnd(share)),
+          ? SHARE.sharedWith(sayHelper(share), what, project.name, sayShareEnd(share))
+          : SHARE.linkTo(what, project.name, sayShareEnd(share)),
       blocks: [{ kind: 'facts', facts }, ...texts.map((text) => ({ kind: 'text' as const, text }))],
       assumed: notes,
       actions: [stopAction(share), { label: SHARE.show, ask: 'project share' }],
@@ -99,7 +99,11 @@ export function ownShareReply(project: Project, share: Share, context: Context):
   const shows = shownBy(share).map((name) => ({ label: NEXT.show, ask: name }));
   return {
     ...projectReply(context, {
-      headline: SHARE.given(project.name, sayShared(share), share.until === undefined ? SHARE.open : sayEnd(share)),
+      headline: SHARE.given(
+        project.name,
+        sayShared(share),
+        share.until === undefined ? SHARE.open : sayShareEnd(share),
+      ),
       blocks: [
         {
           kind: 'facts',

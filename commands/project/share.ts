@@ -1,13 +1,13 @@
 /** `project share`: gives somebody what they need of a project and nothing else; what is shared; changing and stopping it. */
 
 import { z } from 'zod';
-import type { Desk } from '../../src/accounts/account-access.ts';
+import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import { accountKey } from '../../src/accounts/asker.ts';
 import type { Offer, ShareChange, Sharing } from '../../src/accounts/sharing.ts';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { hostZone } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
-import { oneLine } from '../../src/input/parse-label.ts';
+import { singleLine } from '../../src/input/parse-label.ts';
 import { read } from '../../src/input/reading.ts';
 import { readSharing, type ToldShare } from '../../src/language/old/sharing-said.ts';
 import type { Project } from '../../src/project/project.ts';
@@ -15,8 +15,8 @@ import { DAY, LIMITS } from '../../src/project/project-limits.ts';
 import { type Helping, isOver, type Share, type Shared } from '../../src/project/shares.ts';
 import type { Problem } from '../../src/reply/reply.ts';
 import { LINK, SHARE, SHARE_PROBLEMS, sayHelper, sayShared } from '../../src/text/sharing-text.ts';
-import { doneOr, inProject, noneInUse, problem, projectReply } from './project-command.ts';
-import { givenReply, listReply, ownShareReply, sayEnd } from './share-list.ts';
+import { doneOr, inProject, noneInUse, projectProblem, projectReply } from './project-command.ts';
+import { givenReply, listReply, ownShareReply, sayShareEnd } from './share-list.ts';
 
 // A code by which somebody on any platform comes to what is shared.
 
@@ -24,11 +24,11 @@ import { givenReply, listReply, ownShareReply, sayEnd } from './share-list.ts';
 async function codeGiven(
   offer: Omit<Offer, 'to'>,
   notes: readonly string[],
-  desk: Desk,
+  desk: ProjectAccess,
   context: Context,
 ): Promise<Outcome> {
   const project = await desk.inUse();
-  if (!project) return problem(await noneInUse(context, desk));
+  if (!project) return projectProblem(await noneInUse(context, desk));
   const { code } = await desk.links().makeFor(project.id, offer);
   const what = sayShared(offer);
   const reply = projectReply(context, {
@@ -41,7 +41,7 @@ async function codeGiven(
           { label: LINK.helperTypes, value: `project link ${code}` },
           { label: SHARE.sees, value: SHARE.shows(what, SHARE.partShows[offer.what]) },
           { label: SHARE.may, value: SHARE.mays[offer.role] },
-          { label: SHARE.ends, value: sayEnd(offer) },
+          { label: SHARE.ends, value: sayShareEnd(offer) },
         ],
       },
       { kind: 'text', text: LINK.helperHow },
@@ -78,7 +78,7 @@ function offerOf(told: ToldShare, line: string, rooms: readonly string[], contex
   const { what, room, rest } = told;
   if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line, offerLine('shopping', told)) };
   if (rest !== '') return { problem: restProblem(what, told, line, rooms) };
-  const name = told.label === undefined ? undefined : oneLine(told.label);
+  const name = told.label === undefined ? undefined : singleLine(told.label);
   if (name?.startsWith('@')) return { problem: memberProblem(name, what, context) };
   const account = typeof told.to === 'object' ? accountOf(told.to.member, context) : undefined;
   if (typeof told.to === 'object' && account === undefined) return { problem: memberProblem(line, what, context) };
@@ -109,7 +109,7 @@ function changeOf(
 ): { readonly change: ShareChange } | { readonly problem: Problem } {
   const link = 'link' in share.with;
   const now = context.now();
-  const label = told.label === undefined ? undefined : oneLine(told.label);
+  const label = told.label === undefined ? undefined : singleLine(told.label);
   const plain = `project share ${share.id}`;
   if (told.rest !== '') return { problem: SHARE_PROBLEMS.unread(line, told.rest, 'project share') };
   const until = told.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : told.until;
@@ -216,17 +216,17 @@ function answerShare(line: string, context: Context): Promise<Outcome> {
     const rooms = project.rooms.map(({ name }) => name);
     const told = readSharing(line, rooms, context.now(), hostZone());
     if (!sharing || (mine && told.do === 'list'))
-      return mine ? ownShareReply(project, mine, context) : problem(SHARE_PROBLEMS.notYours(line));
+      return mine ? ownShareReply(project, mine, context) : projectProblem(SHARE_PROBLEMS.notYours(line));
     if (mine)
       return told.do === 'leave' || told.do === 'stop'
         ? left(project, sharing, context)
-        : problem(SHARE_PROBLEMS.notYours(line));
-    if (told.do === 'leave') return problem(SHARE_PROBLEMS.own(line));
+        : projectProblem(SHARE_PROBLEMS.notYours(line));
+    if (told.do === 'leave') return projectProblem(SHARE_PROBLEMS.own(line));
     if (told.do === 'list') return listReply(project, context);
     if (told.do === 'stop') return stopped(told.which, project, sharing, context);
     if (told.do === 'change') return changed(told.id, told.told, line, project, sharing, context);
     const offer = offerOf(told.told, line, rooms, context);
-    if ('problem' in offer) return problem(offer.problem);
+    if ('problem' in offer) return projectProblem(offer.problem);
     return given(offer.offer, offer.notes, line, desk, sharing, context);
   });
 }
@@ -235,23 +235,23 @@ async function given(
   { to, ...offer }: CodeOffer,
   notes: readonly string[],
   line: string,
-  desk: Desk,
+  desk: ProjectAccess,
   sharing: Sharing,
   context: Context,
 ): Promise<Outcome> {
   if (to === 'code') return codeGiven(offer, notes, desk, context);
-  if (to === 'link' && context.address === undefined) return problem(SHARE_PROBLEMS.noAddress(line));
+  if (to === 'link' && context.address === undefined) return projectProblem(SHARE_PROBLEMS.noAddress(line));
   const done = await sharing.give({ ...offer, to });
   if (done.ok) return givenReply(done, notes, context);
   switch (done.why) {
     case 'self':
-      return problem(SHARE_PROBLEMS.self(line));
+      return projectProblem(SHARE_PROBLEMS.self(line));
     case 'crowded':
-      return problem(SHARE_PROBLEMS.crowded(line));
+      return projectProblem(SHARE_PROBLEMS.crowded(line));
     case 'full':
-      return problem(SHARE_PROBLEMS.full(line, (await desk.inUse())?.shares.length ?? 0));
+      return projectProblem(SHARE_PROBLEMS.full(line, (await desk.inUse())?.shares.length ?? 0));
     default:
-      return doneOr(context, { ok: false, why: done.why }, () => problem(SHARE_PROBLEMS.notYours(line)));
+      return doneOr(context, { ok: false, why: done.why }, () => projectProblem(SHARE_PROBLEMS.notYours(line)));
   }
 }
 
@@ -264,21 +264,21 @@ async function changed(
   context: Context,
 ): Promise<Outcome> {
   const share = live(project, context).find((one) => one.id === id);
-  if (!share) return problem(SHARE_PROBLEMS.unknown(line, live(project, context).map(named)));
+  if (!share) return projectProblem(SHARE_PROBLEMS.unknown(line, live(project, context).map(named)));
   const change = changeOf(share, told, line, context);
-  if ('problem' in change) return problem(change.problem);
+  if ('problem' in change) return projectProblem(change.problem);
   const done = await sharing.change([id], change.change);
   return doneOr(context, done, ([after], now) =>
     after
-      ? { ...listReply(now, context), headline: SHARE.changed(sayHelper(after), sayShared(after), sayEnd(after)) }
-      : problem(SHARE_PROBLEMS.unknown(line, live(now, context).map(named))),
+      ? { ...listReply(now, context), headline: SHARE.changed(sayHelper(after), sayShared(after), sayShareEnd(after)) }
+      : projectProblem(SHARE_PROBLEMS.unknown(line, live(now, context).map(named))),
   );
 }
 
 async function stopped(which: string, project: Project, sharing: Sharing, context: Context): Promise<Outcome> {
   const shares = live(project, context);
   const meant = await sharesMeant(which, shares, sharing, context);
-  if (meant.length === 0) return problem(SHARE_PROBLEMS.unknown(which, shares.map(named)));
+  if (meant.length === 0) return projectProblem(SHARE_PROBLEMS.unknown(which, shares.map(named)));
   const done = await sharing.stop(meant.map(({ id }) => id));
   return doneOr(context, done, (gone, now) => ({
     ...listReply(now, context),

@@ -3,7 +3,7 @@
 import { sayArea, sayLength, sayMoney, sayNumber, sayWeight } from '../../src/input/format.ts';
 import type { Habits } from '../../src/input/reading.ts';
 import { lineCost, type Tally } from '../../src/project/needs.ts';
-import { currencyOf } from '../../src/project/project-limits.ts';
+import { projectCurrency } from '../../src/project/project-limits.ts';
 import type { Shopping } from '../../src/project/purchases.ts';
 import { type Need, STAGES } from '../../src/reply/need.ts';
 import type { Action, Block, Fact } from '../../src/reply/reply.ts';
@@ -77,7 +77,7 @@ function costOf({ left, price, package: sold }: Tally): number | undefined {
 export function costsOf(tallies: readonly Tally[], shopping: Shopping, habits: Habits) {
   const left = tallies.filter((one) => one.left > 0);
   const bought = shopping.bought.flatMap(({ cost }) => cost ?? []);
-  const currency = currencyOf([...bought, ...left.flatMap(({ price }) => price ?? [])], habits.currency);
+  const currency = projectCurrency([...bought, ...left.flatMap(({ price }) => price ?? [])], habits.currency);
   const priced = left.filter((one) => one.price?.currency === currency && costOf(one) !== undefined);
   const paid = bought.filter((one) => one.currency === currency).map((one) => one.cents);
   return {

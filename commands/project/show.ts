@@ -2,17 +2,17 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { isPart } from '../../src/project/share-scope.ts';
+import { isSharedPart } from '../../src/project/share-scope.ts';
 import {
   atDesk,
   noneInUse,
   ONE_IN_USE,
-  problem,
   projectNamed,
   projectOption,
+  projectProblem,
   projectReply,
 } from './project-command.ts';
-import { headlineOf, nextAsks, pageOf } from './project-shown.ts';
+import { headlineOf, nextProjectRequests, pageOf } from './project-shown.ts';
 import { savedActions, savedLines, savedToday } from './saved-today.ts';
 import { ownShareReply } from './share-list.ts';
 
@@ -25,13 +25,13 @@ export default defineCommand({
   run: ({ project: name }, context) =>
     atDesk(context, async (desk) => {
       const found = name === ONE_IN_USE ? await desk.inUse() : projectNamed(name, await desk.mine(), 'show');
-      if (!found) return problem(await noneInUse(context, desk));
-      if ('problem' in found) return problem(found.problem);
+      if (!found) return projectProblem(await noneInUse(context, desk));
+      if ('problem' in found) return projectProblem(found.problem);
       const [share] = found.shares;
       const others = found.owner !== (await desk.person())?.id;
-      if (others && share && isPart(share)) return ownShareReply(found, share, context);
+      if (others && share && isSharedPart(share)) return ownShareReply(found, share, context);
       const saved = await savedToday(found, context);
-      const actions = [...savedActions(saved), ...nextAsks(found)];
+      const actions = [...savedActions(saved), ...nextProjectRequests(found)];
       const blocks = [...pageOf(found), ...savedLines(saved).map((text) => ({ kind: 'text', text }) as const)];
       return projectReply(context, { headline: headlineOf(found), blocks, actions, project: found });
     }),

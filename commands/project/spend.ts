@@ -11,7 +11,7 @@ import { stageNamed } from '../../src/language/old/progress-said.ts';
 import { readMoney, type ToldMoney } from '../../src/language/old/spent.ts';
 import type { Tally } from '../../src/project/needs.ts';
 import type { Project } from '../../src/project/project.ts';
-import { currencyOf, LIMITS, PAYERS } from '../../src/project/project-limits.ts';
+import { LIMITS, PAYERS, projectCurrency } from '../../src/project/project-limits.ts';
 import { type SpendSummary, summarise } from '../../src/project/spend-summary.ts';
 import {
   addCover,
@@ -286,7 +286,7 @@ function replyOf(
     ...project.shopping.bought.flatMap(({ cost }) => cost ?? []),
     ...tallies.flatMap(({ price }) => price ?? []),
   ];
-  const currency = budget?.currency ?? currencyOf(amounts, habits.currency);
+  const currency = budget?.currency ?? projectCurrency(amounts, habits.currency);
   const summary = summarise(tallies, project.shopping, project.spend, currency);
   const money = (amount: number): string => sayMoney(cents(amount), currency, habits);
   const line = SPEND.headline(

@@ -5,8 +5,8 @@ import { defineCommand } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { CHANGED, NEXT, PROJECT } from '../../src/text/project-text.ts';
-import { atDesk, problem, projectNamed, projectReply } from './project-command.ts';
-import { nextAsks } from './project-shown.ts';
+import { atDesk, projectNamed, projectProblem, projectReply } from './project-command.ts';
+import { nextProjectRequests } from './project-shown.ts';
 import { ownShareReply } from './share-list.ts';
 
 export default defineCommand({
@@ -25,7 +25,7 @@ export default defineCommand({
       const mine = (await desk.mine()).filter(({ state }) => state.kind !== 'deleted');
       const found = projectNamed(name, mine, 'use');
       if ('problem' in found) {
-        if (!/^(?:none|no project|nothing)$/i.test(name)) return problem(found.problem);
+        if (!/^(?:none|no project|nothing)$/i.test(name)) return projectProblem(found.problem);
         await desk.use(undefined);
         return projectReply(context, { headline: PROJECT.notInUse });
       }
@@ -36,7 +36,7 @@ export default defineCommand({
       }
       const [share] = found.shares;
       if (found.owner !== (await desk.person())?.id && share) return ownShareReply(found, share, context);
-      const actions = [{ label: NEXT.show, ask: 'project show' }, ...nextAsks(found)];
+      const actions = [{ label: NEXT.show, ask: 'project show' }, ...nextProjectRequests(found)];
       return projectReply(context, { headline: PROJECT.inUse(found.name), actions, project: found });
     }),
 });

@@ -49,9 +49,9 @@ import {
   TICKS_PER_MM,
   ticks,
 } from '../../src/units/length.ts';
-import { cautionsOf, type StudsAsk, studOptions, thicknessOption, type WallsAsk, wallOptions } from './trim-options.ts';
+import { cautionsOf, type StudsAsk, studOptions, trimThickness, type WallsAsk, wallOptions } from './trim-options.ts';
 import type { FinishResult } from './trim-results.ts';
-import { askedWalls, sayingOf } from './trim-walls.ts';
+import { askedWalls, trimFormat } from './trim-walls.ts';
 
 // What finishing trim takes: nails, caulk, filler, primer and paint, none of them rounded up.
 
@@ -118,7 +118,7 @@ interface FinishAsk extends WallsAsk, StudsAsk {
 function answerFinish(ask: FinishAsk, context: Context): Outcome {
   const asked = askedWalls(ask, context);
   if ('problems' in asked) return asked;
-  const saying = sayingOf(ask, context);
+  const saying = trimFormat(ask, context);
   const { thickness, wallboard, height, bead, tube, coverage } = ask;
   const least = nailLength(thickness, wallboard, ask.grip, NAIL_STEPS.value[saying.units]);
   const nail = ask.nail ?? least;
@@ -222,7 +222,7 @@ export default defineCommand({
   summary: 'Nails, caulk, filler, primer and paint for your baseboard',
   options: z.object({
     ...wallOptions,
-    thickness: thicknessOption,
+    thickness: trimThickness,
     height: length({
       summary: 'Height of the trim',
       standard: '3 1/4 in',

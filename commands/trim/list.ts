@@ -24,7 +24,7 @@ import {
   stepsBlock,
 } from './trim-pieces.ts';
 import { cornerTable, pieceTable, stickNeeds, toBuy, trimResult } from './trim-results.ts';
-import { type AskedWalls, askedWalls, sayingOf } from './trim-walls.ts';
+import { type AskedWalls, askedWalls, trimFormat } from './trim-walls.ts';
 
 // How sticks are cut, better and better: the one place that says by what.
 
@@ -60,7 +60,7 @@ function replyOf(
   plan: StickPlan,
   context: Context,
 ): Reply {
-  const saying = sayingOf(ask, context);
+  const saying = trimFormat(ask, context);
   const { walls, openings, stretches } = asked;
   const glueUp = pieces.filter(({ length }) => length <= ask['glue-up']).map(({ id }) => id);
   const shown: TrimShown = {

@@ -17,7 +17,7 @@ import { stickPlans } from './list.ts';
 import { cautionsOf, type ListAsk, listOptions } from './trim-options.ts';
 import { askedPieces, sayBought, sayCost } from './trim-pieces.ts';
 import { type ResetResult, stickNeeds, toBuy } from './trim-results.ts';
-import { type AskedWalls, askedWalls, sayingOf } from './trim-walls.ts';
+import { type AskedWalls, askedWalls, trimFormat } from './trim-walls.ts';
 
 // From the options of `trim reset` to its answer.
 
@@ -84,7 +84,7 @@ function replyOf(
   plans: Each<StickPlan>,
   context: Context,
 ): Outcome {
-  const saying = sayingOf(ask, context);
+  const saying = trimFormat(ask, context);
   const range = [
     Math.min(broken, brokenBoards(boards.length, BREAKS.value.least)),
     Math.max(broken, brokenBoards(boards.length, BREAKS.value.most)),

@@ -1,6 +1,6 @@
 /** The options that trim commands share: rooms, doors, bays, corners, and how boards are cut. */
 
-import { cautionsFor, type Task } from '../../src/figures/safety-figures.ts';
+import { type CautionTask, cautionsFor } from '../../src/figures/safety-figures.ts';
 import {
   CASING_WIDTH,
   END_TRIM,
@@ -92,7 +92,7 @@ export const studOptions = {
   }),
 };
 
-export const thicknessOption = length({
+export const trimThickness = length({
   summary: 'Thickness of the trim',
   standard: '9/16 in',
   record: TRIM_THICKNESS,
@@ -135,7 +135,7 @@ export const stickOptions = {
 
 /** How corners and ends are cut. */
 const cuttingOptions = {
-  thickness: thicknessOption,
+  thickness: trimThickness,
   'inside-joint': choice(['miter', 'cope', 'mitre'], {
     summary: 'Inside corners: miter or cope; out of square ones are coped',
     standard: 'miter',
@@ -190,7 +190,7 @@ export interface ListAsk extends WallsAsk, StudsAsk, SticksAsk {
 
 // The cautions of a trim answer: those of its tasks, each once.
 
-export function cautionsOf(...tasks: readonly Task[]): readonly Caution[] {
+export function cautionsOf(...tasks: readonly CautionTask[]): readonly Caution[] {
   const all = worded(tasks.flatMap((task) => cautionsFor(task)));
   return all.filter(({ topic }, i) => all.findIndex((one) => one.topic === topic) === i);
 }

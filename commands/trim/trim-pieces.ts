@@ -21,7 +21,7 @@ import {
   ticks,
 } from '../../src/units/length.ts';
 import type { ListAsk, SticksAsk } from './trim-options.ts';
-import { type AskedWalls, sayingOf } from './trim-walls.ts';
+import { type AskedWalls, trimFormat } from './trim-walls.ts';
 
 /** More pieces than a home has: a slip of a unit has them. */
 const MOST_PIECES = 400;
@@ -60,7 +60,7 @@ export function longestPiece({ stock, 'end-trim': endTrim }: SticksAsk): Length 
 }
 
 export function askedPieces(ask: ListAsk, { stretches }: AskedWalls, context: Context): AskedPieces | Problems {
-  const saying = sayingOf(ask, context);
+  const saying = trimFormat(ask, context);
   const joint = ask['inside-joint'] === 'cope' ? 'cope' : context.told.get('inside-joint') ? 'miter' : 'as measured';
   const { pieces, troubles } = trimPieces(stretches, {
     thickness: ask.thickness,
@@ -231,7 +231,7 @@ export function notesOf(
   pieces: readonly TrimPiece[],
   context: Context,
 ): readonly string[] {
-  const saying = sayingOf(ask, context);
+  const saying = trimFormat(ask, context);
   const byName = new Map(walls.map((wall) => [wallName(wall), wall]));
   const coped = pieces.filter(({ wall, left }) => left.cut === 'cope' && byName.get(wall)?.left.measured === true);
   const turned = ask.room.rooms.map(({ name }) => ({

@@ -5,7 +5,6 @@ import { type Saying, sayLength } from '../../src/input/format.ts';
 import type { Problem } from '../../src/reply/reply.ts';
 import { laidByItself } from '../../src/text/room-problems-text.ts';
 import {
-  bayTooWide,
   cornerInsideOut,
   doorsMeet,
   doorTooWide,
@@ -13,18 +12,19 @@ import {
   noRoomForDoor,
   noTrimLeft,
   noWallFor,
+  trimBayTooWide,
 } from '../../src/text/trim-problems-text.ts';
 import { TRIM_NOTES } from '../../src/text/trim-text.ts';
 import {
   type Bay,
   type Door,
   type MeasuredCorner,
-  type Opening,
   placeDoors,
   type Stretch,
   stretchesOf,
   type TrimWall,
   trimWalls,
+  type WallOpening,
   type WallTrouble,
   wallName,
 } from '../../src/trim/walls.ts';
@@ -87,18 +87,18 @@ function joinedProblems({ room: { rooms }, bay }: WallsAsk, context: Context, sa
 /** Walls of an ask with what interrupts them, and how doubtful things were taken. */
 export interface AskedWalls {
   readonly walls: readonly TrimWall[];
-  readonly openings: readonly Opening[];
+  readonly openings: readonly WallOpening[];
   readonly stretches: readonly Stretch[];
   readonly assumed: readonly string[];
 }
 
 /** How this ask's lengths are said: in the units its rooms were typed in. */
-export function sayingOf(ask: Pick<WallsAsk, 'room'>, context: Context): Saying {
+export function trimFormat(ask: Pick<WallsAsk, 'room'>, context: Context): Saying {
   return { units: ask.room.units, decimal: context.habits.decimal };
 }
 
 export function askedWalls(ask: WallsAsk, context: Context): AskedWalls | Problems {
-  const saying = sayingOf(ask, context);
+  const saying = trimFormat(ask, context);
   const [open, ...others] = joinedProblems(ask, context, saying);
   if (open) return { problems: [open, ...others] };
   const { walls, troubles } = trimWalls(ask.room.rooms, ask.bay, ask.corners);
@@ -142,7 +142,7 @@ function wallProblem(
     const bay = ask.bay[index];
     const typed = bay ? retoldBay(bay, saying) : '';
     const fix = others(ask.bay, (one) => retoldBay(one, saying), 'none');
-    return why === 'bay too wide' ? bayTooWide(typed, fix) : noWallFor('bay', typed, names, fix);
+    return why === 'bay too wide' ? trimBayTooWide(typed, fix) : noWallFor('bay', typed, names, fix);
   }
   const corner = ask.corners[index];
   const typed = corner ? retoldCorner(corner) : '';

@@ -4,8 +4,8 @@ import type { KeptHazards } from '../project/findings.ts';
 import type { Stamp } from '../project/history.ts';
 import type { Person, Settings } from '../project/person.ts';
 import type { Content, Project } from '../project/project.ts';
-import type { Deed } from '../project/project-limits.ts';
-import type { Covering } from '../project/share-scope.ts';
+import type { Permission } from '../project/project-limits.ts';
+import type { Visibility } from '../project/share-scope.ts';
 import type { Share } from '../project/shares.ts';
 import type { Forgetter } from './forgetting.ts';
 import type { Links } from './linking.ts';
@@ -21,7 +21,7 @@ export interface Made<R> {
 }
 
 /** Everything throws Outage when the store does not answer. */
-export interface Desk {
+export interface ProjectAccess {
   /** Milliseconds since 1970. */
   now(): number;
   /** The asker's account, as changes are marked with it. */
@@ -29,7 +29,7 @@ export interface Desk {
   /** The asker as a person; undefined for somebody who never kept anything. */
   person(): Promise<Person | undefined>;
   /** The project that asks are filled from, as far as it is covered, or as told. */
-  inUse(covering?: Covering): Promise<Project | undefined>;
+  inUse(covering?: Visibility): Promise<Project | undefined>;
   /** What the asker was given of the project in use; undefined where it is their own. */
   share(): Promise<Share | undefined>;
   /** The settings that the project in use is worked out by: its owner's. */
@@ -52,10 +52,10 @@ export interface Desk {
   /** Takes one of the asker's projects into use, or none. False where it is not theirs. */
   use(id: string | undefined): Promise<boolean>;
   /** Changes the project in use, or another of the asker's. `make` is pure: it may run again when another change came first. */
-  change<R>(deed: Deed, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>>;
+  change<R>(deed: Permission, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>>;
   /** As `change`, for a change of the whole record: undo and redo. */
   turn<R>(
-    deed: Deed,
+    deed: Permission,
     turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
   ): Promise<Done<R | undefined>>;
   /** Changes what the project in use tells of hazards. False where there is none, or the asker may not. */

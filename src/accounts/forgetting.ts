@@ -1,13 +1,13 @@
 /** Everything kept of a person, taken out of the store. */
 
 import type { Person } from '../project/person.ts';
-import type { Kept } from '../storage/types.ts';
+import type { KeyValueStore } from '../storage/types.ts';
 import { forgetRecent } from './recent.ts';
 import type { Shelves } from './records.ts';
 import { leaveProject } from './sharing.ts';
 
 /** Takes what another room keeps of an account out of the store. */
-export type Forgetter = (kept: Kept, account: string) => Promise<void>;
+export type Forgetter = (kept: KeyValueStore, account: string) => Promise<void>;
 
 /** Removes the person, their accounts, their own projects, their part in others' and what is remembered of their asks. Throws Outage; asking again goes on. */
 export async function forgetPerson(

@@ -6,7 +6,7 @@ import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import { LIMITS } from '../project/project-limits.ts';
 import { HELPING, SHARED } from '../project/shares.ts';
-import type { Kept } from '../storage/types.ts';
+import type { KeyValueStore } from '../storage/types.ts';
 import { beginJoin, personOf } from './merging-accounts.ts';
 import { putChange } from './project-changes.ts';
 import type { Shelves } from './records.ts';
@@ -79,7 +79,7 @@ export function readCode(text: string): string | undefined {
 }
 
 /** Keeps a code of some use until `until`; gives the name it is kept under. Throws Outage. */
-async function keepCode(kept: Kept, code: string, use: CodeUse, now: number): Promise<string> {
+async function keepCode(kept: KeyValueStore, code: string, use: CodeUse, now: number): Promise<string> {
   const name = nameOf(readCode(code) ?? code);
   await kept.set(name, { use, until: now + CODE_LASTS } satisfies Code, CODE_LASTS);
   return name;
@@ -89,7 +89,7 @@ async function keepCode(kept: Kept, code: string, use: CodeUse, now: number): Pr
 type Looked = { readonly ok: true; readonly code: Code } | { readonly ok: false; readonly why: 'none' | 'wait' };
 
 /** Looks a code up for an asker. Each look counts as a wrong guess until it turns out to be right. Throws Outage. */
-async function lookUp(kept: Kept, signs: string, asker: string, now: number): Promise<Looked> {
+async function lookUp(kept: KeyValueStore, signs: string, asker: string, now: number): Promise<Looked> {
   const places = await guessPlaces(kept, asker);
   if (!places) return { ok: false, why: 'wait' };
   const read = codeSchema.safeParse(await kept.get(nameOf(signs)));
@@ -99,14 +99,14 @@ async function lookUp(kept: Kept, signs: string, asker: string, now: number): Pr
 }
 
 /** Takes a code: true for exactly one of all who try, in whatever process. Throws Outage. */
-async function takeCode(kept: Kept, signs: string): Promise<boolean> {
+async function takeCode(kept: KeyValueStore, signs: string): Promise<boolean> {
   const name = nameOf(signs);
   if (!(await kept.claim(`${name}:taken`, 2 * CODE_LASTS))) return false;
   return kept.delete(name);
 }
 
 /** One place among the account's wrong guesses and one among everybody's; undefined where either is full. */
-async function guessPlaces(kept: Kept, account: string): Promise<readonly string[] | undefined> {
+async function guessPlaces(kept: KeyValueStore, account: string): Promise<readonly string[] | undefined> {
   const own = await placeOf(
     kept,
     `code-guess:${account}`,
@@ -118,7 +118,7 @@ async function guessPlaces(kept: Kept, account: string): Promise<readonly string
   return together === undefined ? undefined : [own, together];
 }
 
-async function placeOf(kept: Kept, name: string, places: readonly number[]): Promise<string | undefined> {
+async function placeOf(kept: KeyValueStore, name: string, places: readonly number[]): Promise<string | undefined> {
   for (const place of places) if (await kept.claim(`${name}:${place}`, CODE_LASTS)) return `${name}:${place}`;
   return undefined;
 }

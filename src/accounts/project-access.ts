@@ -5,11 +5,11 @@ import type { KeptHazards } from '../project/findings.ts';
 import { changed, type Stamp } from '../project/history.ts';
 import type { Person, Settings } from '../project/person.ts';
 import type { Content, Project } from '../project/project.ts';
-import { DAY, type Deed, LIMITS } from '../project/project-limits.ts';
-import { type Covering, signedBy, viewOf } from '../project/share-scope.ts';
-import { markOf, type Share, standingOf } from '../project/shares.ts';
+import { DAY, LIMITS, type Permission } from '../project/project-limits.ts';
+import { signedBy, type Visibility, viewOf } from '../project/share-scope.ts';
+import { type Share, shareMark, standingOf } from '../project/shares.ts';
 import { RecordDamaged, RecordTooNew, type Store } from '../storage/types.ts';
-import type { Desk, Made } from './account-access.ts';
+import type { Made, ProjectAccess } from './account-access.ts';
 import { type Asker, accountKey } from './asker.ts';
 import { type Forgetter, forgetPerson } from './forgetting.ts';
 import { type Links, linksOf } from './linking.ts';
@@ -25,7 +25,7 @@ import { Sharing } from './sharing.ts';
 const NOWHERE = 'nowhere-nowhere-nowhere';
 
 /** Reads the same whatever a link is: one value, then one project. */
-class GuestDesk implements Desk {
+class GuestDesk implements ProjectAccess {
   readonly guest = true;
   readonly sharing: Sharing | undefined = undefined;
   readonly via: string;
@@ -33,7 +33,7 @@ class GuestDesk implements Desk {
   readonly #hash: string;
   readonly #shelves: Shelves;
   #found: Promise<Project | undefined> | undefined;
-  #covering: Covering = 'not';
+  #covering: Visibility = 'not';
 
   constructor(via: string, hash: string, shelves: Shelves, now: () => number) {
     this.via = via;
@@ -49,7 +49,7 @@ class GuestDesk implements Desk {
 
   async inUse(covering = this.#covering): Promise<Project | undefined> {
     const [project, share] = [await this.#project(), await this.share()];
-    return project && share && viewOf(project, share, markOf({ link: this.#hash }, share), covering);
+    return project && share && viewOf(project, share, shareMark({ link: this.#hash }, share), covering);
   }
 
   async mine(): Promise<readonly Project[]> {
@@ -66,7 +66,7 @@ class GuestDesk implements Desk {
     this.#covering = whole ? 'whole' : 'shared';
   }
 
-  change<R>(deed: Deed, make: (project: Project) => Made<R>): Promise<Done<R>> {
+  change<R>(deed: Permission, make: (project: Project) => Made<R>): Promise<Done<R>> {
     return this.#put(deed, (project, stamp, share) => {
       const { parts, said = '', result } = make(project);
       const own = parts && share ? signedBy(project, parts, share) : undefined;
@@ -75,7 +75,7 @@ class GuestDesk implements Desk {
   }
 
   turn<R>(
-    deed: Deed,
+    deed: Permission,
     turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
   ): Promise<Done<R | undefined>> {
     return this.#put<R | undefined>(deed, (project, stamp) => turn(project, stamp) ?? { project, result: undefined });
@@ -126,7 +126,7 @@ class GuestDesk implements Desk {
   }
 
   async #put<R>(
-    deed: Deed,
+    deed: Permission,
     change: (project: Project, stamp: Stamp, share: Share | undefined) => { project: Project; result: R },
   ): Promise<Done<R>> {
     const id = (await this.#project())?.id ?? NOWHERE;
@@ -149,14 +149,14 @@ class GuestDesk implements Desk {
 }
 
 /** The desk of an asker; undefined where nothing is kept. */
-export function openDesk(asker: Asker, ports: { readonly store?: Store; now?(): number }): Desk | undefined {
+export function openDesk(asker: Asker, ports: { readonly store?: Store; now?(): number }): ProjectAccess | undefined {
   if (!ports.store) return undefined;
   const [via, shelves, now] = [accountKey(asker), shelvesOf(ports.store), () => ports.now?.() ?? Date.now()];
   return asker.platform === 'web' ? new GuestDesk(via, asker.id, shelves, now) : new AskersDesk(via, shelves, now);
 }
 
 /** Loads each record once an ask. */
-class AskersDesk implements Desk {
+class AskersDesk implements ProjectAccess {
   readonly guest = false;
   readonly via: string;
   readonly now: () => number;
@@ -164,7 +164,7 @@ class AskersDesk implements Desk {
   readonly #shelves: Shelves;
   #me: Promise<Person | undefined> | undefined;
   #projects = new Map<string, Promise<Project | undefined>>();
-  #covering: Covering = 'not';
+  #covering: Visibility = 'not';
 
   constructor(via: string, shelves: Shelves, now: () => number) {
     this.via = via;
@@ -244,7 +244,7 @@ class AskersDesk implements Desk {
     return true;
   }
 
-  async change<R>(deed: Deed, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>> {
+  async change<R>(deed: Permission, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>> {
     return this.#put(deed, id ?? (await this.inUse())?.id, (project, stamp, share) => {
       const { parts, said = '', result } = make(project);
       const own = parts && share ? signedBy(project, parts, share) : parts;
@@ -253,7 +253,7 @@ class AskersDesk implements Desk {
   }
 
   async turn<R>(
-    deed: Deed,
+    deed: Permission,
     turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
   ): Promise<Done<R | undefined>> {
     return this.#put<R | undefined>(
@@ -301,7 +301,7 @@ class AskersDesk implements Desk {
   }
 
   async #put<R>(
-    deed: Deed,
+    deed: Permission,
     id: string | undefined,
     change: (project: Project, stamp: Stamp, share: Share | undefined) => Next<R>,
   ): Promise<Done<R>> {
@@ -324,14 +324,14 @@ class AskersDesk implements Desk {
   }
 
   /** A project as far as the asker sees it; `covering` where it is the one in use, for a command that was shared. */
-  async #project(id: string, covering: Covering): Promise<Project | undefined> {
+  async #project(id: string, covering: Visibility): Promise<Project | undefined> {
     const me = await this.person();
     const loading = this.#projects.get(id) ?? this.#shelves.project.load(id);
     this.#projects.set(id, loading);
     const project = await loading;
     const standing = project && me && standingOf(project, { person: me.id }, this.now());
     if (!project || !me || !standing?.share) return standing && project;
-    const mark = markOf({ person: me.id }, standing.share);
+    const mark = shareMark({ person: me.id }, standing.share);
     return viewOf(project, standing.share, mark, covering);
   }
 

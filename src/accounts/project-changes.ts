@@ -3,10 +3,10 @@
 import { underNewNames } from '../project/findings.ts';
 import type { Stamp } from '../project/history.ts';
 import type { Project } from '../project/project.ts';
-import type { Deed } from '../project/project-limits.ts';
+import type { Permission } from '../project/project-limits.ts';
 import { mayTouch } from '../project/share-scope.ts';
-import { markOf, mayDo, type Share, standingOf, type Who } from '../project/shares.ts';
-import type { Shelf } from '../storage/types.ts';
+import { mayDo, type Share, shareMark, standingOf, type Who } from '../project/shares.ts';
+import type { RecordStore } from '../storage/types.ts';
 
 /** `gone`: there is no such project for this asker; `not-allowed`: they may see it, and not do this. */
 export type Done<R> =
@@ -27,9 +27,9 @@ interface Changer {
 
 /** Changes a project as one of its owner or helpers; a helper's change is put only where it stays within their share. Throws Outage. */
 export async function putChange<R>(
-  shelf: Shelf<Project>,
+  shelf: RecordStore<Project>,
   id: string,
-  deed: Deed,
+  deed: Permission,
   { who, via, at }: Changer,
   change: (project: Project, stamp: Stamp, share: Share | undefined) => Next<R>,
 ): Promise<Done<R>> {
@@ -38,7 +38,7 @@ export async function putChange<R>(
     if (!standing) return { result: { ok: false, why: 'gone' } };
     if (!mayDo(standing, deed)) return { result: { ok: false, why: 'not-allowed' } };
     const { share } = standing;
-    const by = share ? markOf(who, share) : project.owner;
+    const by = share ? shareMark(who, share) : project.owner;
     const next = change(project, { by, via: 'link' in who ? by : via, at }, share);
     if (next.project === project) return { result: { ok: true, ...next } };
     if (share && !mayTouch(project, next.project, share)) return { result: { ok: false, why: 'not-allowed' } };

@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { isExamplePlank } from '../input/parse-plank.ts';
 import { DAY } from '../project/project-limits.ts';
-import type { Kept } from '../storage/types.ts';
+import type { KeyValueStore } from '../storage/types.ts';
 
 /** Half a year after the last ask nothing of this is kept. */
 const KEPT_FOR = 182 * DAY;
@@ -29,21 +29,21 @@ export type PastValue = Recent['past'][string][number];
 export const NOTHING_RECENT: Recent = { past: {}, seen: {} };
 
 /** What an account asked lately. Throws Outage. */
-export async function recentOf(kept: Kept, via: string): Promise<Recent> {
+export async function recentOf(kept: KeyValueStore, via: string): Promise<Recent> {
   const read = recentSchema.safeParse(await kept.get(key(via)));
   return read.success ? read.data : NOTHING_RECENT;
 }
 
-export function keepRecent(kept: Kept, via: string, recent: Recent): Promise<void> {
+export function keepRecent(kept: KeyValueStore, via: string, recent: Recent): Promise<void> {
   return kept.set(key(via), recent, KEPT_FOR);
 }
 
-export async function forgetRecent(kept: Kept, via: string): Promise<void> {
+export async function forgetRecent(kept: KeyValueStore, via: string): Promise<void> {
   await kept.delete(key(via));
 }
 
 /** With the texts told for options counted among the past ones. */
-export function withTold(recent: Recent, told: ReadonlyMap<string, string>, at: number): Recent {
+export function withAnswered(recent: Recent, told: ReadonlyMap<string, string>, at: number): Recent {
   const past = new Map(Object.entries(recent.past));
   for (const [option, text] of told) {
     if (text === '' || text.length > LONGEST_VALUE || isExamplePlank(text)) continue;

@@ -4,13 +4,13 @@ import { createHash, randomBytes } from 'node:crypto';
 import { z } from 'zod';
 import { type Account, accountCodec, type Person, personCodec } from '../project/person.ts';
 import { type Project, projectCodec } from '../project/project.ts';
-import type { Kept, Shelf, Store } from '../storage/types.ts';
+import type { KeyValueStore, RecordStore, Store } from '../storage/types.ts';
 
 export interface Shelves {
-  readonly account: Shelf<Account>;
-  readonly person: Shelf<Person>;
-  readonly project: Shelf<Project>;
-  readonly kept: Kept;
+  readonly account: RecordStore<Account>;
+  readonly person: RecordStore<Person>;
+  readonly project: RecordStore<Project>;
+  readonly kept: KeyValueStore;
 }
 
 const opened = new WeakMap<Store, Shelves>();
@@ -49,18 +49,18 @@ export function hashOf(token: string): string {
 }
 
 /** Where the link of a hash leads; undefined where it leads nowhere. Throws Outage. */
-export async function leadOf(kept: Kept, hash: string): Promise<Lead | undefined> {
+export async function leadOf(kept: KeyValueStore, hash: string): Promise<Lead | undefined> {
   const read = leadSchema.safeParse(await kept.get(key(hash)));
   return read.success ? read.data : undefined;
 }
 
 /** Keeps where a link leads, for so many milliseconds, for good without them. Throws Outage. */
-export async function keepLead(kept: Kept, hash: string, lead: Lead, milliseconds?: number): Promise<void> {
+export async function keepLead(kept: KeyValueStore, hash: string, lead: Lead, milliseconds?: number): Promise<void> {
   await kept.set(key(hash), lead, milliseconds);
 }
 
 /** Removes what was kept of a link. Throws Outage. */
-export async function dropLead(kept: Kept, hash: string): Promise<void> {
+export async function dropLead(kept: KeyValueStore, hash: string): Promise<void> {
   await kept.delete(key(hash));
 }
 

@@ -1,7 +1,7 @@
 /** What a command is: its words, its options, examples that are also its tests, and what it does. */
 
 import type { z } from 'zod';
-import type { Desk } from '../accounts/account-access.ts';
+import type { ProjectAccess } from '../accounts/account-access.ts';
 import type { Asker } from '../accounts/asker.ts';
 import type { CommandShape, Options } from '../input/command-shape.ts';
 import { drops, invents } from '../input/faithful.ts';
@@ -41,7 +41,7 @@ export interface Context {
   /** What was typed, by option. */
   readonly told: ReadonlyMap<string, string>;
   /** The asker's projects; undefined where nothing is kept. */
-  readonly desk: Desk | undefined;
+  readonly desk: ProjectAccess | undefined;
   /** Milliseconds since 1970. */
   now(): number;
   /** The address that share pages are reached by; undefined where they are not. */

@@ -1,7 +1,7 @@
 /** A command as a form: its fields, what stands in them already, and the ask that a filled form comes to. */
 
 import { fullName, optionsOf } from '../input/command-shape.ts';
-import type { Kept } from '../storage/types.ts';
+import type { KeyValueStore } from '../storage/types.ts';
 import type { Command, Form } from './command.ts';
 
 /** One field of a form. */
@@ -86,12 +86,12 @@ interface KeptDraft {
 }
 
 /** Keeps a draft, in place of an earlier one of the id. Throws Outage. */
-export async function keepDraft(kept: Kept, id: string, draft: KeptDraft): Promise<void> {
+export async function keepDraft(kept: KeyValueStore, id: string, draft: KeptDraft): Promise<void> {
   await kept.set(`draft:${id}`, draft, KEPT_FOR);
 }
 
 /** The draft of an id; undefined when it is gone, was never there, or is another account's. Throws Outage. */
-export async function keptDraft(kept: Kept, id: string, account: string): Promise<KeptDraft | undefined> {
+export async function keptDraft(kept: KeyValueStore, id: string, account: string): Promise<KeptDraft | undefined> {
   const draft = (await kept.get(`draft:${id}`)) as KeptDraft | undefined;
   return draft?.by === account ? draft : undefined;
 }

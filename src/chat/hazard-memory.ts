@@ -1,14 +1,14 @@
 /** Hazards that stay: with a room of the project in use, else with the conversation for an hour from its last message. */
 
 import { z } from 'zod';
-import type { Desk } from '../accounts/account-access.ts';
+import type { ProjectAccess } from '../accounts/account-access.ts';
 import { accountKey } from '../accounts/asker.ts';
 import type { Cleared, Hazard, Sighting } from '../hazards/hazard.ts';
 import { roomIn } from '../language/old/finding.ts';
 import { type KeptHazard, keptHazardSchema, withHazards, withoutHazards } from '../project/findings.ts';
 import type { Project } from '../project/project.ts';
 import { sameName } from '../project/project-room.ts';
-import { type Kept, Outage } from '../storage/types.ts';
+import { type KeyValueStore, Outage } from '../storage/types.ts';
 import type { Invocation, Ports } from './ports.ts';
 import { faultReference } from './request-id.ts';
 
@@ -77,7 +77,7 @@ export async function rememberHazards(
     readonly before: HazardsBefore;
   },
   project: Project | undefined,
-  desk: Desk | undefined,
+  desk: ProjectAccess | undefined,
   ports: Ports,
 ): Promise<void> {
   const { store } = ports;
@@ -122,18 +122,22 @@ function roomOf(text: string, { rooms }: Project): string | undefined {
 }
 
 /** Everything remembered of an account's conversations, removed. Throws Outage. */
-export async function forgetHazards(kept: Kept, account: string): Promise<void> {
+export async function forgetHazards(kept: KeyValueStore, account: string): Promise<void> {
   for (const place of await placesOf(kept, account)) await kept.delete(key(account, place));
   await kept.delete(`hazards-of:${account}`);
 }
 
-async function conversationOf(kept: Kept, invocation: Invocation): Promise<readonly KeptHazard[]> {
+async function conversationOf(kept: KeyValueStore, invocation: Invocation): Promise<readonly KeptHazard[]> {
   const raw = await kept.get(key(accountKey(invocation.asker), invocation.place ?? ''));
   const read = conversationSchema.safeParse(raw);
   return read.success ? read.data : [];
 }
 
-async function keepConversation(kept: Kept, invocation: Invocation, hazards: readonly KeptHazard[]): Promise<void> {
+async function keepConversation(
+  kept: KeyValueStore,
+  invocation: Invocation,
+  hazards: readonly KeptHazard[],
+): Promise<void> {
   const [account, place] = [accountKey(invocation.asker), invocation.place ?? ''];
   if (hazards.length === 0) {
     await kept.delete(key(account, place));
@@ -145,7 +149,7 @@ async function keepConversation(kept: Kept, invocation: Invocation, hazards: rea
   await kept.set(`hazards-of:${account}`, JSON.stringify([...others, place].slice(-MOST_PLACES)), AN_HOUR);
 }
 
-async function placesOf(kept: Kept, account: string): Promise<readonly string[]> {
+async function placesOf(kept: KeyValueStore, account: string): Promise<readonly string[]> {
   const raw = await kept.get(`hazards-of:${account}`);
   const read = z.array(z.string()).safeParse(typeof raw === 'string' ? JSON.parse(raw) : []);
   return read.success ? read.data : [];

@@ -1,7 +1,7 @@
 /** What a kept project adds to an answer: the offer to keep it and what others changed; and what is remembered of the ask. */
 
-import type { Desk } from '../accounts/account-access.ts';
-import { keepRecent, recentOf, withTold } from '../accounts/recent.ts';
+import type { ProjectAccess } from '../accounts/account-access.ts';
+import { keepRecent, recentOf, withAnswered } from '../accounts/recent.ts';
 import { isCalculating } from '../input/command-shape.ts';
 import { LIMITS } from '../project/project-limits.ts';
 import type { Block, Reply } from '../reply/reply.ts';
@@ -11,7 +11,7 @@ import type { Command } from './command.ts';
 import { LONGEST_ASK } from './grammar.ts';
 import type { Ports } from './ports.ts';
 import { faultReference } from './request-id.ts';
-import type { Held } from './user-state.ts';
+import type { UserState } from './user-state.ts';
 
 /** An ask as it was answered. */
 interface AnsweredAsk {
@@ -24,7 +24,7 @@ interface AnsweredAsk {
 const MOST_NEWS = 5;
 
 /** The answer with the offer to keep it, and with what others changed in the project it is of. */
-export function offering(reply: Reply, ask: AnsweredAsk, { news }: Held, now: number): Reply {
+export function offering(reply: Reply, ask: AnsweredAsk, { news }: UserState, now: number): Reply {
   const keep = `project keep ${ask.line}`;
   const actions =
     isCalculating(ask.command) && reply.example === undefined && keep.length <= LONGEST_ASK
@@ -40,7 +40,12 @@ export function offering(reply: Reply, ask: AnsweredAsk, { news }: Held, now: nu
 }
 
 /** Remembers an ask and what was seen of the project. Never throws: nothing that was asked for is lost without it. */
-export async function remembered(ask: AnsweredAsk, { headline }: Reply, desk: Desk, ports: Ports): Promise<void> {
+export async function remembered(
+  ask: AnsweredAsk,
+  { headline }: Reply,
+  desk: ProjectAccess,
+  ports: Ports,
+): Promise<void> {
   const { store } = ports;
   const project = touchesProject(ask) ? await quietly(() => desk.inUse(), ports) : undefined;
   if (!store || (!isCalculating(ask.command) && !project)) return;
@@ -49,7 +54,7 @@ export async function remembered(ask: AnsweredAsk, { headline }: Reply, desk: De
     const at = desk.now();
     const asked = isCalculating(ask.command)
       ? {
-          ...withTold(before, ask.typed, at),
+          ...withAnswered(before, ask.typed, at),
           last: { line: ask.line, headline: headline.slice(0, LIMITS.headline), at },
         }
       : before;

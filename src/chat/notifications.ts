@@ -1,6 +1,6 @@
 /** What is told once, before the next answer, to whom it concerns: waits that are over, lengths to measure, accounts linked. */
 
-import type { Desk } from '../accounts/account-access.ts';
+import type { ProjectAccess } from '../accounts/account-access.ts';
 import { fullName } from '../input/command-shape.ts';
 import { sayLength } from '../input/format.ts';
 import { hostZone, sayMoment } from '../input/moment.ts';
@@ -13,13 +13,13 @@ import { DAY, may } from '../project/project-limits.ts';
 import { inScope, roomNamed } from '../project/project-room.ts';
 import { dueReminders, type Reminder } from '../project/room-progress.ts';
 import type { Block } from '../reply/reply.ts';
-import { type Kept, Outage } from '../storage/types.ts';
+import { type KeyValueStore, Outage } from '../storage/types.ts';
 import { PROGRESS } from '../text/progress-text.ts';
 import { MEASURE } from '../text/project-text.ts';
 import { accountName, LINK } from '../text/sharing-text.ts';
 import type { Command } from './command.ts';
 import type { Ports } from './ports.ts';
-import type { Held } from './user-state.ts';
+import type { UserState } from './user-state.ts';
 
 // What a project's owner wants measured, as it is shown and answered.
 
@@ -60,7 +60,7 @@ function lengthLike(units: Units, { decimal }: Habits): string {
 }
 
 /** The open questions of the project in use, as far as the asker sees it, in its owner's units. Throws Outage. */
-export async function questionsAt(desk: Desk): Promise<readonly OpenQuestion[]> {
+export async function questionsAt(desk: ProjectAccess): Promise<readonly OpenQuestion[]> {
   const [project, settings] = [await desk.inUse(), await desk.ownersSettings()];
   const units = settings?.units ?? DEFAULT_HABITS.units;
   const decimal = settings?.decimal ?? DEFAULT_HABITS.decimal;
@@ -104,7 +104,7 @@ export function dueIn({ stages, rooms }: Waiting, now: number): readonly Due[] {
 async function untoldDue(
   project: Pick<Project, 'id'> & Waiting,
   via: string,
-  kept: Kept,
+  kept: KeyValueStore,
   now: number,
 ): Promise<readonly Due[]> {
   const untold: Due[] = [];
@@ -125,8 +125,8 @@ const LINKED_NEWS = 7 * DAY;
 /** What the asker was not told yet, and is not told by this command anyway. Never throws for an outage: it is told another time. */
 export async function tidings(
   command: Command,
-  held: Held,
-  desk: Desk,
+  held: UserState,
+  desk: ProjectAccess,
   { store }: Pick<Ports, 'store'>,
 ): Promise<readonly Block[]> {
   if (!store) return [];
@@ -142,7 +142,12 @@ export async function tidings(
   }
 }
 
-async function waits(command: Command, { project }: Held, desk: Desk, kept: Kept): Promise<readonly Block[]> {
+async function waits(
+  command: Command,
+  { project }: UserState,
+  desk: ProjectAccess,
+  kept: KeyValueStore,
+): Promise<readonly Block[]> {
   if (!project || fullName(command) === 'project progress') return [];
   return dueBlocks(await untoldDue(project, desk.via, kept, desk.now()));
 }
@@ -150,9 +155,9 @@ async function waits(command: Command, { project }: Held, desk: Desk, kept: Kept
 /** Open questions of others: the owner's for a helper who measures, a helper's for everybody else who does. */
 async function toMeasure(
   command: Command,
-  { project, share, habits }: Held,
-  desk: Desk,
-  kept: Kept,
+  { project, share, habits }: UserState,
+  desk: ProjectAccess,
+  kept: KeyValueStore,
 ): Promise<readonly Block[]> {
   if (!project || (share && !may(share.role, 'measure')) || fullName(command) === 'project measure') return [];
   const items: string[] = [];
@@ -165,7 +170,7 @@ async function toMeasure(
 }
 
 /** Accounts that were linked to the asker's lately, so that none is without their knowing. */
-async function linked(me: Person | undefined, desk: Desk, kept: Kept): Promise<readonly Block[]> {
+async function linked(me: Person | undefined, desk: ProjectAccess, kept: KeyValueStore): Promise<readonly Block[]> {
   const items: string[] = [];
   for (const { account, at } of me?.linked ?? []) {
     if (account === desk.via || desk.now() - at > LINKED_NEWS || !me?.accounts.includes(account)) continue;

@@ -16,7 +16,7 @@ export interface Choices {
 }
 
 /** A block with a title, which may stand behind a button where the answer is long: `place` is its place in the blocks. */
-export interface Part {
+export interface ReplyPart {
   readonly place: number;
   readonly title: string;
 }
@@ -24,7 +24,7 @@ export interface Part {
 export interface Offers {
   readonly asks: readonly Offered[];
   readonly choices: readonly Choices[];
-  readonly parts: readonly Part[];
+  readonly parts: readonly ReplyPart[];
   readonly sources: boolean;
 }
 

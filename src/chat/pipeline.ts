@@ -1,6 +1,6 @@
 /** The one pipeline from an ask to its answers, and the one place where faults are caught. */
 
-import type { Desk } from '../accounts/account-access.ts';
+import type { ProjectAccess } from '../accounts/account-access.ts';
 import { accountKey } from '../accounts/asker.ts';
 import { openDesk } from '../accounts/project-access.ts';
 import type { Screened, Sighting } from '../hazards/hazard.ts';
@@ -49,7 +49,7 @@ import { allowedToAsk } from './rate-limit.ts';
 import { faultReference, requested } from './request-id.ts';
 import { AskSeen } from './request-metrics.ts';
 import { Reached, readOnce, Suggestions, type Tried, unwritten } from './suggestions.ts';
-import { type Held, holdingsOf, nowhere, scopeOf } from './user-state.ts';
+import { holdingsOf, noState, scopeOf, type UserState } from './user-state.ts';
 
 // A command's answers as far as they could be worked out: what came, stands, and says why no more came.
 
@@ -129,7 +129,7 @@ async function* outcomes(
     return;
   }
   const holdings = await holdingsOf(desk, invocation, ports);
-  const lost = nowhere(desk, holdings);
+  const lost = noState(desk, holdings);
   if (lost) {
     yield { problems: [lost] };
     return;
@@ -189,8 +189,8 @@ interface Here {
   readonly invocation: Invocation;
   readonly commands: readonly Command[];
   readonly ports: Ports;
-  readonly desk: Desk | undefined;
-  readonly holdings: Held;
+  readonly desk: ProjectAccess | undefined;
+  readonly holdings: UserState;
   /** What was told of hazards before, and not cleared since. */
   readonly hazards: HazardsBefore;
   /** Answers to lines that this request asked for in its turn, by `answerKey`. */
@@ -244,7 +244,7 @@ function commandOf(whole: Whole | Problems, { invocation, commands }: Here): str
 async function keepsHazards(
   invocation: Invocation,
   said: Screened,
-  desk: Desk | undefined,
+  desk: ProjectAccess | undefined,
   ports: Ports,
 ): Promise<void> {
   if (!desk) return;
@@ -276,7 +276,7 @@ interface Whole {
   readonly assumed: readonly string[];
   readonly line: string;
   /** What it is answered from: of what the asker keeps, as much as its command was shared. */
-  readonly held: Held;
+  readonly held: UserState;
 }
 
 /** The line that a text says, where it is said of a project, and that line taken apart. */
@@ -372,13 +372,13 @@ async function askedFor(line: string, project: Project | undefined, here: Here):
   return answer;
 }
 
-function answerKey(line: string, { project }: Held): string {
+function answerKey(line: string, { project }: UserState): string {
   return [project?.id, project?.count, line].join(' ');
 }
 
 /** The gate for what a request is answered with. */
 function suggestionsFor(
-  { typed, held }: { readonly typed: ReadonlyMap<string, string>; readonly held: Held },
+  { typed, held }: { readonly typed: ReadonlyMap<string, string>; readonly held: UserState },
   here: Here,
 ): Suggestions {
   let reads: Store | undefined;
@@ -421,7 +421,7 @@ async function tried(line: string, reads: Store | undefined, here: Here): Promis
 }
 
 /** What stands in the asker's project and settings, as they typed it, and what their projects are called. Never rejects. */
-async function ownTexts({ project, settings }: Held, { desk }: Here): Promise<readonly string[]> {
+async function ownTexts({ project, settings }: UserState, { desk }: Here): Promise<readonly string[]> {
   const mine = (await desk?.mine().catch(() => [])) ?? [];
   const names = mine.map(({ name }) => name);
   return [...textsIn(project && contentOf(project)), ...textsIn(settings?.standards), ...names];

@@ -4,7 +4,7 @@ import { randomBytes } from 'node:crypto';
 import { promisify } from 'node:util';
 import { deflateRaw, gunzip, gzip, inflateRaw } from 'node:zlib';
 import type { Reply } from '../reply/reply.ts';
-import type { Kept } from '../storage/types.ts';
+import type { KeyValueStore } from '../storage/types.ts';
 import { FILES } from '../text/sheets-text.ts';
 
 // What was last packed or unpacked, at hand while it is pressed upon: the store still says whether it is
@@ -73,7 +73,7 @@ export function mintId(): string {
 }
 
 /** Keeps an answer, in place of an earlier one of the same ask. Throws Outage. */
-export async function keepAnswer(kept: Kept, id: string, told: KeptAnswer): Promise<void> {
+export async function keepAnswer(kept: KeyValueStore, id: string, told: KeptAnswer): Promise<void> {
   const answer = withoutFiles(withoutOnce(told));
   const json = JSON.stringify(answer);
   const value = json.length < WORTH_PACKING ? json : (await pack(json)).toString('base64');
@@ -100,13 +100,13 @@ function withoutOnce(answer: KeptAnswer): KeptAnswer {
   return { ...answer, reply: JSON.parse(blanked) };
 }
 
-async function list(kept: Kept, id: string, account: string): Promise<void> {
+async function list(kept: KeyValueStore, id: string, account: string): Promise<void> {
   const ids = await answersOf(kept, account);
   if (!ids.includes(id)) await kept.set(`answers:${account}`, [...ids, id].slice(-MOST_ANSWERS).join(' '), KEPT_FOR);
 }
 
 /** Removes the answers of an account. Throws Outage. */
-export async function forgetAnswers(kept: Kept, account: string): Promise<void> {
+export async function forgetAnswers(kept: KeyValueStore, account: string): Promise<void> {
   for (const id of await answersOf(kept, account)) {
     atHand.delete(id);
     await kept.delete(`answer:${id}`);
@@ -115,13 +115,13 @@ export async function forgetAnswers(kept: Kept, account: string): Promise<void> 
 }
 
 /** The ids of an account's answers, the latest last: what is to be removed when the account is forgotten. */
-async function answersOf(kept: Kept, account: string): Promise<readonly string[]> {
+async function answersOf(kept: KeyValueStore, account: string): Promise<readonly string[]> {
   const ids = await kept.get(`answers:${account}`);
   return typeof ids === 'string' && ids !== '' ? ids.split(' ') : [];
 }
 
 /** The answer of an id for an account: undefined when it is gone, was never there, or is not theirs to see. Throws Outage. */
-export async function keptAnswer(kept: Kept, id: string, account: string): Promise<KeptAnswer | undefined> {
+export async function keptAnswer(kept: KeyValueStore, id: string, account: string): Promise<KeptAnswer | undefined> {
   const packed = await kept.get(`answer:${id}`);
   if (typeof packed !== 'string') return undefined;
   const answer = atHand.get(id, packed) ?? (await unpackedAnswer(packed));
@@ -135,7 +135,7 @@ async function unpackedAnswer(packed: string): Promise<KeptAnswer> {
 }
 
 /** Marks an answer as shown to others, by the one who asked; undefined when it is gone or not theirs. Throws Outage. */
-export async function showAnswer(kept: Kept, id: string, account: string): Promise<KeptAnswer | undefined> {
+export async function showAnswer(kept: KeyValueStore, id: string, account: string): Promise<KeptAnswer | undefined> {
   const answer = await keptAnswer(kept, id, account);
   if (!answer) return undefined;
   const shown = { ...answer, shown: true };
@@ -152,7 +152,7 @@ const inflate = promisify(inflateRaw);
 const MOST_BYTES = 8_000_000;
 
 /** JSON data, packed. */
-export async function packed(data: unknown): Promise<string> {
+export async function packedData(data: unknown): Promise<string> {
   return (await deflate(JSON.stringify(data))).toString('base64url');
 }
 

@@ -1,6 +1,6 @@
 /** What could be typed for an option by this asker: rooms, projects, picks, values told before, and the option's own words. */
 
-import type { Desk } from '../accounts/account-access.ts';
+import type { ProjectAccess } from '../accounts/account-access.ts';
 import type { Asker } from '../accounts/asker.ts';
 import { openDesk } from '../accounts/project-access.ts';
 import type { PastValue } from '../accounts/recent.ts';
@@ -48,7 +48,7 @@ export async function suggest(
 }
 
 async function keptTexts(
-  desk: Desk | undefined,
+  desk: ProjectAccess | undefined,
   { command, option, commands, habits }: Sought,
   names: OptionFacts['names'],
 ): Promise<readonly string[]> {
@@ -68,7 +68,7 @@ async function keptTexts(
 }
 
 /** Names of the asker's projects that the command can be about. */
-async function projectNames(desk: Desk, command: Command): Promise<readonly string[]> {
+async function projectNames(desk: ProjectAccess, command: Command): Promise<readonly string[]> {
   const deleted = command.name === 'restore';
   const names = ['use', 'show'].includes(command.name) ? await desk.mine() : await desk.own();
   return names.filter(({ state }) => (state.kind === 'deleted') === deleted).map(({ name }) => name);

@@ -3,7 +3,7 @@
 import { drops, invents, type Typing } from '../input/faithful.ts';
 import { factsOf } from '../input/reading.ts';
 import type { Action, Problem, Refusal, Reply } from '../reply/reply.ts';
-import type { Changed, Codec, Kept, Shelf, Store } from '../storage/types.ts';
+import type { Changed, Codec, KeyValueStore, RecordStore, Store } from '../storage/types.ts';
 import type { Command, Outcome, Problems } from './command.ts';
 
 /** A line as it was read when it was tried. */
@@ -127,7 +127,7 @@ export function unwritten(store: Store): Store {
 
 const GONE = Symbol('gone');
 
-function keptOver(kept: Kept): Kept {
+function keptOver(kept: KeyValueStore): KeyValueStore {
   const own = new Map<string, unknown>();
   const get = async (key: string): Promise<unknown> => {
     if (!own.has(key)) return kept.get(key);
@@ -150,7 +150,7 @@ function keptOver(kept: Kept): Kept {
   };
 }
 
-function shelfOver<T>(shelf: Shelf<T>, codec: Codec<T>): Shelf<T> {
+function shelfOver<T>(shelf: RecordStore<T>, codec: Codec<T>): RecordStore<T> {
   const own = new Map<string, unknown>();
   const load = async (id: string): Promise<T | undefined> => {
     if (!own.has(id)) return shelf.load(id);
@@ -183,7 +183,7 @@ function shelfOver<T>(shelf: Shelf<T>, codec: Codec<T>): Shelf<T> {
 /** The same store, each thing read from it once: for several who read the same, one after the other. */
 export function readOnce(store: Store): Store {
   const { kept } = store;
-  const shelves = new Map<string, Shelf<unknown>>();
+  const shelves = new Map<string, RecordStore<unknown>>();
   return {
     kept: {
       get: once((key) => kept.get(key)),
@@ -191,18 +191,18 @@ export function readOnce(store: Store): Store {
       delete: (key) => kept.delete(key),
       claim: (key, milliseconds) => kept.claim(key, milliseconds),
     },
-    shelf<T>(kind: string, codec: Codec<T>): Shelf<T> {
+    shelf<T>(kind: string, codec: Codec<T>): RecordStore<T> {
       const before = shelves.get(kind);
-      if (before) return before as Shelf<T>;
+      if (before) return before as RecordStore<T>;
       const shelf = store.shelf(kind, codec);
-      const reads: Shelf<T> = {
+      const reads: RecordStore<T> = {
         load: once((id) => shelf.load(id)),
         create: (id, value) => shelf.create(id, value),
         change: (id, change) => shelf.change(id, change),
         remove: (id) => shelf.remove(id),
         ids: () => shelf.ids(),
       };
-      shelves.set(kind, reads as Shelf<unknown>);
+      shelves.set(kind, reads as RecordStore<unknown>);
       return reads;
     },
   };

@@ -1,12 +1,12 @@
 /** What an asker keeps, read once for an ask: a project in use, settings, and what others changed meanwhile. */
 
-import type { Desk } from '../accounts/account-access.ts';
+import type { ProjectAccess } from '../accounts/account-access.ts';
 import { fullName } from '../input/command-shape.ts';
 import type { Habits } from '../input/reading.ts';
 import { type News, newsSince } from '../project/history.ts';
 import { NO_SETTINGS, type Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
-import { covers, gathers, isPart, measures, shownBy } from '../project/share-scope.ts';
+import { covers, gathers, isSharedPart, measures, shownBy } from '../project/share-scope.ts';
 import type { Share } from '../project/shares.ts';
 import type { Problem } from '../reply/reply.ts';
 import { Outage } from '../storage/types.ts';
@@ -17,7 +17,7 @@ import type { Command } from './command.ts';
 import type { Invocation, Ports } from './ports.ts';
 import { faultReference } from './request-id.ts';
 
-export interface Held extends Holdings {
+export interface UserState extends Holdings {
   /** What of the project in use the asker was given; undefined where it is their own. */
   readonly share?: Share | undefined;
   /** The project as sentences name its rooms: a helper who measures sees those they may measure. */
@@ -34,7 +34,11 @@ export interface Held extends Holdings {
 }
 
 /** Reads what an asker keeps. Where it cannot be read, the ask is answered from what is typed, and says so; whoever holds a link types nothing of their own, and for them it throws. */
-export async function holdingsOf(desk: Desk | undefined, { habits }: Invocation, ports: Ports): Promise<Held> {
+export async function holdingsOf(
+  desk: ProjectAccess | undefined,
+  { habits }: Invocation,
+  ports: Ports,
+): Promise<UserState> {
   if (!desk || !ports.store) return { habits, notes: [], news: [] };
   try {
     const person = await desk.person();
@@ -97,15 +101,15 @@ const GUESTS = ['project sheets', 'project shopping', 'project progress', 'proje
 export async function scopeOf(
   command: Command,
   line: string,
-  held: Held,
-  desk: Desk | undefined,
-): Promise<{ readonly held: Held } | { readonly problem: Problem }> {
+  held: UserState,
+  desk: ProjectAccess | undefined,
+): Promise<{ readonly held: UserState } | { readonly problem: Problem }> {
   const { share, shared, project } = held;
   if (!desk || !share || !shared || !project) return { held };
   const name = fullName(command);
   const covered = covers(share, name);
   const beyond = (): Problem =>
-    isPart(share) ? notShared(line, project.name, share, shownBy(share)) : ownersOnly(line, shownBy(share));
+    isSharedPart(share) ? notShared(line, project.name, share, shownBy(share)) : ownersOnly(line, shownBy(share));
   if (desk.guest && !(GUESTS.includes(name) && (covered || BESIDE.includes(name)))) return { problem: beyond() };
   if (covered) {
     desk.cover(gathers(name));
@@ -117,6 +121,6 @@ export async function scopeOf(
 }
 
 /** The one thing that is said to whoever holds a link that leads nowhere, whatever it was; undefined for everybody else. */
-export function nowhere(desk: Desk | undefined, { share }: Held): Problem | undefined {
+export function noState(desk: ProjectAccess | undefined, { share }: UserState): Problem | undefined {
   return desk?.guest && !share ? linkLeadsNowhere() : undefined;
 }

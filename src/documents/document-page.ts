@@ -12,7 +12,7 @@ const PAPERS = {
 export type Paper = keyof typeof PAPERS;
 
 /** Printers leave a quarter of an inch blank; a hole punch takes more. */
-export const MARGIN = 45;
+export const PAPER_MARGIN = 45;
 /** From the edge to the baseline of the footer. */
 export const FOOTER = 26;
 
@@ -126,17 +126,17 @@ export class Flow {
   readonly paper: Paper;
   readonly pages: Page[] = [];
   readonly root: Tag = tagOf('Document', undefined);
-  readonly left = MARGIN;
+  readonly left = PAPER_MARGIN;
   readonly width: number;
-  readonly top = MARGIN;
+  readonly top = PAPER_MARGIN;
   readonly bottom: number;
   /** Where the next thing begins. */
-  y = MARGIN;
+  y = PAPER_MARGIN;
 
   constructor(paper: Paper) {
     this.paper = paper;
-    this.width = PAPERS[paper].width - 2 * MARGIN;
-    this.bottom = PAPERS[paper].height - MARGIN - FOOT;
+    this.width = PAPERS[paper].width - 2 * PAPER_MARGIN;
+    this.bottom = PAPERS[paper].height - PAPER_MARGIN - FOOT;
   }
 
   /** Height that a whole page offers. */

@@ -10,7 +10,7 @@ import {
   Flow,
   FOOTER,
   INK,
-  MARGIN,
+  PAPER_MARGIN,
   type Page,
   type Pages,
   type Paper,
@@ -203,7 +203,7 @@ function small(flow: Flow, title: string, items: readonly string[], section: Tag
 }
 
 /** The pages of all sheets; one that says so where there are none. Pure: the same sheets give the same pages. */
-export function pagesOf(sheets: Sheets, paper: Paper): Pages {
+export function documentPages(sheets: Sheets, paper: Paper): Pages {
   const flow = new Flow(paper);
   const title = titleOf(sheets);
   const starts = sheets.sheets.map((sheet) => {
@@ -240,15 +240,15 @@ function footer(
   const { size } = TYPE.footer;
   const y = height - FOOTER;
   const pageNo = PAPER.page(no, all);
-  const room = width - 2 * MARGIN - textWidth(day, size, false) - textWidth(pageNo, size, false) - 20;
+  const room = width - 2 * PAPER_MARGIN - textWidth(day, size, false) - textWidth(pageNo, size, false) - 20;
   const [name = '', ...more] = linesOf(project, size, false, room - 8);
   const said = `${name}${more.length > 0 ? '…' : ''}${day} `;
   const common = { kind: 'text', y, size, bold: false, colour: QUIET } as const;
   page.marked.push({
     tag: undefined,
     inks: [
-      { ...common, x: MARGIN, text: said },
-      { ...common, x: width - MARGIN, text: pageNo, anchor: 'end' },
+      { ...common, x: PAPER_MARGIN, text: said },
+      { ...common, x: width - PAPER_MARGIN, text: pageNo, anchor: 'end' },
     ],
   });
 }

@@ -3,7 +3,7 @@
 import type { Sheets } from '../reply/job-sheet.ts';
 import type { FileForm } from '../reply/reply.ts';
 import { csvFiles, sheetsJson } from './csv.ts';
-import { pagesOf } from './document.ts';
+import { documentPages } from './document.ts';
 import { pdfOf } from './pdf.ts';
 
 export interface MakeTask {
@@ -15,7 +15,7 @@ export interface MakeTask {
 export async function make({ sheets, as }: MakeTask): Promise<Uint8Array> {
   switch (as.form) {
     case 'pdf':
-      return pdfOf(pagesOf(sheets, as.paper ?? (sheets.units === 'metric' ? 'a4' : 'letter')));
+      return pdfOf(documentPages(sheets, as.paper ?? (sheets.units === 'metric' ? 'a4' : 'letter')));
     case 'csv':
       return Buffer.from(csvFiles(sheets).find(({ list }) => list === as.list)?.text ?? '');
     case 'json':

@@ -7,7 +7,7 @@ import { feet, inches, type Length, millimetres, ticks } from '../units/length.t
 import type { Figure } from './figure.ts';
 import { type Column, columnOf, type Fit, MARGIN, measure } from './fit.ts';
 import { type Labelled, rowLabels } from './labels.ts';
-import { asTold, type RowRange, turnedQuarter, type View, windowOn } from './shapes.ts';
+import { asTold, type RoomView, type RowRange, turnedQuarter, windowOn } from './shapes.ts';
 import { placed } from './svg.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 
@@ -17,7 +17,7 @@ const LINE = 12;
 const SWATCH = { width: 16, height: 9 } as const;
 
 /** Shapes from y = 0 down, and how far they reach. */
-export interface Part {
+export interface SheetPart {
   readonly shapes: readonly Shape[];
   readonly height: number;
 }
@@ -29,7 +29,7 @@ export interface Meaning {
 }
 
 /** A bar of a round length, as long as reads well. */
-export function scaleBar(scale: number, saying: Saying): Part {
+export function scaleBar(scale: number, saying: Saying): SheetPart {
   const length = roundLength(scale, saying);
   const width = length * scale;
   const x = MARGIN;
@@ -65,7 +65,7 @@ function roundLength(scale: number, saying: Saying): Length {
 }
 
 /** Each meaning beside its swatch. */
-export function legend(meanings: readonly Meaning[]): Part {
+export function legend(meanings: readonly Meaning[]): SheetPart {
   const shapes: Shape[] = [];
   let y = 0;
   const left = MARGIN + SWATCH.width + 6;
@@ -92,7 +92,7 @@ export function legend(meanings: readonly Meaning[]): Part {
 }
 
 /** Sentences, one under the other. */
-export function notes(sentences: readonly string[]): Part {
+export function notes(sentences: readonly string[]): SheetPart {
   const lines = sentences.flatMap((sentence) => wrapped(sentence, SMALL, false, SHEET_WIDTH - 2 * MARGIN));
   const shapes = lines.map((line, i) => write('note', line, MARGIN, baseline(6 + i * LINE)));
   return { shapes, height: lines.length * LINE + 2 };
@@ -108,7 +108,7 @@ interface SheetParts {
   readonly alt: string;
   readonly facts: readonly string[];
   readonly figure: Figure;
-  readonly below: readonly Part[];
+  readonly below: readonly SheetPart[];
 }
 
 /** Puts a sheet together. Heights are whole, so that a picture of any width is in proportion. */
@@ -128,7 +128,7 @@ export function sheetOf({ title, alt, facts, figure, below }: SheetParts): Drawi
   return { width: SHEET_WIDTH, height: Math.ceil(y + MARGIN / 2), title, alt, shapes };
 }
 
-function heading(title: string, facts: readonly string[]): Part {
+function heading(title: string, facts: readonly string[]): SheetPart {
   const width = SHEET_WIDTH - 2 * MARGIN;
   const titles = wrapped(title, TITLE.size, true, width).map((line, i) =>
     write('title', line, MARGIN, baseline(TITLE.line * (i + 0.5), TITLE.size), { size: TITLE.size, bold: true }),
@@ -191,12 +191,12 @@ function columnsOf(region: LaidRegion, { first, last }: RowRange, told: Labelled
   return { starts: columnOf(starts, 'row-number'), ends: columnOf(ends, 'run-name') };
 }
 
-function measured(view: View, range: RowRange, { plan }: Labelled, { starts, ends }: Columns): Fit {
+function measured(view: RoomView, range: RowRange, { plan }: Labelled, { starts, ends }: Columns): Fit {
   return measure(view, windowOn(view, plan, range), plan, starts, ends);
 }
 
 /** Pages of nearly equal numbers of rows, as few as fit. */
-function* inPages(view: View, told: Labelled): Generator<undefined, readonly Fit[]> {
+function* inPages(view: RoomView, told: Labelled): Generator<undefined, readonly Fit[]> {
   const { length } = view.region.rows;
   for (let count = Math.ceil(length / MOST_ROWS); ; count++) {
     const size = Math.ceil(length / count);

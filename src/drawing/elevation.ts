@@ -8,17 +8,17 @@ import type { TrimPiece } from '../trim/pieces.ts';
 import {
   type Cut,
   isOutside,
-  type Opening,
   type Studs,
   stretchesOf,
   studsBetween,
   type TrimWall,
+  type WallOpening,
   wallName,
 } from '../trim/walls.ts';
 import { type Length, ticks } from '../units/length.ts';
 import { MARGIN } from './fit.ts';
 import { textWidth } from './font.ts';
-import { type Block, lines, stacked } from './stick-drawing.ts';
+import { type StickBlock, stacked, stickLines } from './stick-drawing.ts';
 import { baseline, SMALL, write } from './text.ts';
 
 // A board of trim seen from above, the wall behind it: its ends slant as they are cut.
@@ -65,7 +65,7 @@ function leanOf({ cut }: Cut, outside: boolean): -1 | 0 | 1 {
 /** Everything a picture of trim needs. Lengths in ticks, along each wall from its left end. */
 export interface TrimShown {
   readonly walls: readonly TrimWall[];
-  readonly openings: readonly Opening[];
+  readonly openings: readonly WallOpening[];
   readonly pieces: readonly TrimPiece[];
   readonly glueUp: ReadonlySet<string>;
   readonly studs: Studs;
@@ -103,7 +103,7 @@ export function sayDegrees(degrees: number, saying: Saying): string {
   return `${sayNumber(degrees, saying)}°`;
 }
 
-function wallBlock(wall: TrimWall, shown: TrimShown, scale: number, saying: Saying): Block {
+function wallBlock(wall: TrimWall, shown: TrimShown, scale: number, saying: Saying): StickBlock {
   const name = wallName(wall);
   const pieces = shown.pieces.filter((piece) => piece.wall === name);
   const left = MARGIN + FLARE;
@@ -111,7 +111,7 @@ function wallBlock(wall: TrimWall, shown: TrimShown, scale: number, saying: Sayi
   const at = (length: number): number => left + length * scale;
   const title = ELEVATION.wall(wall.label, sayLength(wall.length, saying));
   const corners = ELEVATION.corners(sayDegrees(wall.left.interior, saying), sayDegrees(wall.right.interior, saying));
-  const below = lines(pieceLines(wall, pieces, saying), top + STRIP_HEIGHT + 3);
+  const below = stickLines(pieceLines(wall, pieces, saying), top + STRIP_HEIGHT + 3);
   const shapes: Shape[] = [
     write('dimension', title, MARGIN, baseline(6), { bold: true }),
     write('note', corners, SHEET_WIDTH - MARGIN, baseline(6), { anchor: 'end' }),
@@ -156,7 +156,7 @@ function pieceName(
   return [write('cut', text, (at(from) + at(to)) / 2, baseline(top + STRIP_HEIGHT / 2), { anchor: 'middle' })];
 }
 
-function doorName({ from, to }: Opening, at: (length: number) => number, top: number, saying: Saying): Shape[] {
+function doorName({ from, to }: WallOpening, at: (length: number) => number, top: number, saying: Saying): Shape[] {
   const text = ELEVATION.door(sayLength(ticks(to - from), saying));
   if (textWidth(text, SMALL, false) > at(to) - at(from) - 4) return [];
   return [write('note', text, (at(from) + at(to)) / 2, baseline(top + STRIP_HEIGHT / 2), { anchor: 'middle' })];

@@ -11,7 +11,7 @@ import { type Column, columnTexts, type Fit, LINE, levelIn, levelsOf, STRIP, WAL
 import { type CutSource, plankShapes, ringsOf, type Seen, wallShapes } from './floor-shapes.ts';
 import { textWidth } from './font.ts';
 import { type DrawnWall, drawnWalls, type RowLabel, wallTexts } from './labels.ts';
-import { clippedLines, clippedRings, place, type View, type Window } from './shapes.ts';
+import { clippedLines, clippedRings, place, type RoomView, type Window } from './shapes.ts';
 import { type Box, baseline, meet, SMALL, textBox, write } from './text.ts';
 
 // Names inside the figure: of rooms that lie in one floor, and of what stands in them.
@@ -28,7 +28,7 @@ interface Marks {
 
 /** Marks of a view within the visible floor; names keep clear of `kept`. */
 export function roomMarks(
-  view: Pick<View, 'seen' | 'upright'> & { readonly region: Region },
+  view: Pick<RoomView, 'seen' | 'upright'> & { readonly region: Region },
   seen: Seen,
   floor: Box,
   kept: readonly Box[] = [],
@@ -175,7 +175,7 @@ export function drawFigure(fit: Fit, plan: Plan, sources: ReadonlyMap<Piece, Cut
 }
 
 /** Walls by the numbers they were told with, room by room. */
-function wallsOf(view: View, saying: Saying, seen: Seen, floor: Box): readonly DrawnWall[] {
+function wallsOf(view: RoomView, saying: Saying, seen: Seen, floor: Box): readonly DrawnWall[] {
   const { region } = view;
   const start = startWall(region, region.frame.angle);
   const rooms = region.rooms ?? [{ name: region.name, outline: region.outline }];

@@ -5,7 +5,7 @@ import { SHEET_WIDTH, type Shape, type TextRole } from '../reply/drawing.ts';
 import { TICKS_PER_INCH } from '../units/length.ts';
 import { textWidth } from './font.ts';
 import type { RowLabel } from './labels.ts';
-import { place, type View, type Window } from './shapes.ts';
+import { place, type RoomView, type Window } from './shapes.ts';
 import { baseline, SMALL, spread, write } from './text.ts';
 
 // A column of row labels: how wide it is, where each line stands, and the lines that lead from labels to
@@ -105,7 +105,7 @@ const FREE_SPREAD = 80;
 
 /** A figure measured: sheet units a tick, both columns with the levels of their lines, and the widths of the leader zones. */
 export interface Fit {
-  readonly view: View;
+  readonly view: RoomView;
   readonly window: Window;
   readonly scale: number;
   readonly left: Column;
@@ -118,7 +118,7 @@ export interface Fit {
 }
 
 /** Measures a figure; `starts` and `ends` are its label columns. */
-export function measure(view: View, window: Window, plan: Plan, starts: Column, ends: Column): Fit {
+export function measure(view: RoomView, window: Window, plan: Plan, starts: Column, ends: Column): Fit {
   const [left, right] = view.reversed ? [ends, starts] : [starts, ends];
   const wide = window.maxX - window.minX;
   const deep = window.maxY - window.minY;
@@ -140,12 +140,12 @@ export function measure(view: View, window: Window, plan: Plan, starts: Column, 
 }
 
 /** Level of a frame's v on the sheet, y down from the window's top. */
-export function levelIn(view: View, window: Pick<Window, 'maxY'>, scale: number, v: number): number {
+export function levelIn(view: RoomView, window: Pick<Window, 'maxY'>, scale: number, v: number): number {
   return (window.maxY - place(view, 0, v)[1]) * scale;
 }
 
 /** Width of the zone in which lines lead from rows to labels: the more they slant, the wider. */
-function zoneOf(column: Column, view: View, scale: number): number {
+function zoneOf(column: Column, view: RoomView, scale: number): number {
   if (column.labels.length === 0) return 0;
   const window = { maxY: view.height };
   const levelOf = ({ v }: { v: number }): number => levelIn(view, window, scale, v);

@@ -6,7 +6,7 @@ import { runsIn } from '../layout/runs.ts';
 import { type Slab, type Span, subtract, union } from '../layout/slab.ts';
 import type { Place, Shape, ShapeRole } from '../reply/drawing.ts';
 import type { Outline, Point } from '../units/geometry.ts';
-import { clippedLines, clippedRings, type OnFloor, place, type RowRange, sidesOf, type View } from './shapes.ts';
+import { clippedLines, clippedRings, type OnFloor, place, type RoomView, type RowRange, sidesOf } from './shapes.ts';
 import type { Box } from './text.ts';
 
 // Where each piece of a floor is cut from, in laying order: the numbers are those of the laying guide.
@@ -110,7 +110,7 @@ export function gapWidened(plan: Plan, scale: number): boolean {
 
 /** Walls of a thickness (sheet units) around the room, and the gap inside them, cut off at `box`. */
 export function wallShapes(
-  view: View,
+  view: RoomView,
   plan: Plan,
   seen: Seen,
   thickness: number,
@@ -130,7 +130,7 @@ export function wallShapes(
 
 /** Rows of a range (and what `box` shows of their neighbours), cut to what planks cover. */
 export function plankShapes(
-  view: View,
+  view: RoomView,
   plan: Plan,
   { first, last }: RowRange,
   sources: ReadonlyMap<Piece, CutSource>,
@@ -172,7 +172,7 @@ export function plankShapes(
 
 /** Pieces with the shapes that slanted walls leave them, and the lines between them. */
 function shapedPieces(
-  view: View,
+  view: RoomView,
   { first, last }: RowRange,
   sources: ReadonlyMap<Piece, CutSource>,
   seen: Seen,
@@ -198,7 +198,7 @@ function shapedPieces(
 }
 
 /** The lines between rows alone. */
-export function rowLines(view: View, plan: Plan, seen: Seen, box: Box): readonly Shape[] {
+export function rowLines(view: RoomView, plan: Plan, seen: Seen, box: Box): readonly Shape[] {
   if (isShaped(view.region)) {
     const at = ([u, v]: Place): Place => seen.at(place(view, u, v));
     const seams = view.region.rows.flatMap((row, r) =>

@@ -28,7 +28,7 @@ interface Face {
 const faces = new Map<string, Face>();
 
 /** The regular or the bold face, read once. Throws a RangeError when the file lacks a table. */
-export function faceOf(bold: boolean): Face {
+export function fontFace(bold: boolean): Face {
   const path = bold ? FONT_FILES.bold : FONT_FILES.regular;
   const known = faces.get(path);
   if (known) return known;
@@ -101,7 +101,7 @@ const MISSING = '□';
 
 /** Width of a text in the unit of `size`, set without kerning or ligatures. */
 export function textWidth(text: string, size: number, bold: boolean): number {
-  const face = faceOf(bold);
+  const face = fontFace(bold);
   let width = 0;
   for (const character of text) width += face.advance(character);
   return (width / face.unitsPerEm) * size;
@@ -110,7 +110,7 @@ export function textWidth(text: string, size: number, bold: boolean): number {
 /** The text in characters that the font has: marks that join or vary others are left out, any other stranger is a box. */
 export function drawable(text: string): string {
   if (/^[ -~]*$/.test(text)) return text;
-  const { glyphOf } = faceOf(false);
+  const { glyphOf } = fontFace(false);
   return [...text.normalize('NFC')]
     .filter((character) => !/\p{M}|\p{Cf}|\p{Cc}|\p{Cs}/u.test(character))
     .map((character) => (glyphOf(character) === 0 ? MISSING : character))
@@ -135,7 +135,7 @@ export function contoursOf(glyph: number, bold: boolean): readonly Contour[] {
   const cache = bold ? known.bold : known.regular;
   const before = cache.get(glyph);
   if (before) return before;
-  const data = faceOf(bold).outline(glyph);
+  const data = fontFace(bold).outline(glyph);
   const contours = data.length === 0 ? [] : data.readInt16BE(0) < 0 ? composed(data, bold) : simple(data);
   cache.set(glyph, contours);
   return contours;

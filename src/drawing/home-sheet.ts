@@ -7,13 +7,13 @@ import { runsIn } from '../layout/runs.ts';
 import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
 import { DRAWING, sayHome } from '../text/drawing-text.ts';
 import { boxOf } from '../units/geometry.ts';
-import { notes, type Part, scaleBar, sheetOf } from './drawing-sheet.ts';
+import { notes, type SheetPart, scaleBar, sheetOf } from './drawing-sheet.ts';
 import { saySize } from './figure.ts';
 import { MARGIN } from './fit.ts';
 import { onFloor, rowLines, type Seen, wallShapes } from './floor-shapes.ts';
 import { textWidth } from './font.ts';
 import { toldPicture } from './room-sheets.ts';
-import { asTold, place, type View } from './shapes.ts';
+import { asTold, place, type RoomView } from './shapes.ts';
 import { placed } from './svg.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 
@@ -73,7 +73,7 @@ export function* homeSheet(
   });
 }
 
-function sideOf({ region, width, height, upright }: View, side: 'across' | 'down'): number {
+function sideOf({ region, width, height, upright }: RoomView, side: 'across' | 'down'): number {
   if (!isQuarter(region.frame.angle)) {
     const { minX, minY, maxX, maxY } = boxOf(region.outline);
     return side === 'across' ? maxX - minX : maxY - minY;
@@ -81,7 +81,7 @@ function sideOf({ region, width, height, upright }: View, side: 'across' | 'down
   return upright === (side === 'across') ? height : width;
 }
 
-function cellOf(view: View, plan: Plan, scale: number, planks: number, saying: Saying): Cell {
+function cellOf(view: RoomView, plan: Plan, scale: number, planks: number, saying: Saying): Cell {
   const { region } = view;
   const picture = pictureOf(view, plan, scale);
   const most = SHEET_WIDTH - 2 * MARGIN;
@@ -105,7 +105,7 @@ function cellOf(view: View, plan: Plan, scale: number, planks: number, saying: S
 }
 
 /** Walls and rows of a room, and an arrow the way its rows are laid. */
-function pictureOf(view: View, plan: Plan, scale: number): Cell {
+function pictureOf(view: RoomView, plan: Plan, scale: number): Cell {
   if (!isQuarter(view.region.frame.angle)) {
     const told = toldPicture(
       view.region,
@@ -128,7 +128,7 @@ function pictureOf(view: View, plan: Plan, scale: number): Cell {
 }
 
 /** An arrow along the longest row. */
-function arrowIn(region: LaidRegion, view: View, seen: Seen): Shape {
+function arrowIn(region: LaidRegion, view: RoomView, seen: Seen): Shape {
   const longest = region.rows
     .flatMap((row) => runsIn(row).map((pieces) => ({ row, first: pieces[0], last: pieces.at(-1) })))
     .map(({ row, first, last }) => ({ row, from: first?.u ?? 0, to: (last?.u ?? 0) + (last?.length ?? 0) }))
@@ -151,7 +151,7 @@ function arrowIn(region: LaidRegion, view: View, seen: Seen): Shape {
 }
 
 /** Cells on shelves as wide as the sheet, in their order. */
-function shelves(cells: readonly Cell[]): Part {
+function shelves(cells: readonly Cell[]): SheetPart {
   const shapes: Shape[] = [];
   let y = 0;
   let rest = [...cells];

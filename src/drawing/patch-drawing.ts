@@ -1,11 +1,11 @@
 /** The picture of a subfloor patch, to scale: joists, the cut on them, blocks between them, panels, screws and the damage. */
 
 import { type Saying, sayCut, sayLength } from '../input/format.ts';
-import { type Patch, type Rect, toRoom } from '../prep/subfloor-patch.ts';
+import { type Patch, patchToRoom, type Rect } from '../prep/subfloor-patch.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape, type ShapeRole } from '../reply/drawing.ts';
 import { PATCH_DRAWING } from '../text/drawing-text.ts';
 import { ticks } from '../units/length.ts';
-import { legend, notes, type Part, scaleBar, sheetOf } from './drawing-sheet.ts';
+import { legend, notes, type SheetPart, scaleBar, sheetOf } from './drawing-sheet.ts';
 import { MARGIN } from './fit.ts';
 import { textWidth } from './font.ts';
 import { baseline, SMALL, write } from './text.ts';
@@ -33,7 +33,7 @@ function joistLabels(
   ground: Ground,
 ): readonly Shape[] {
   return joists.map((line, i) => {
-    const [x, y] = ground.at(...toRoom([line, 0], run));
+    const [x, y] = ground.at(...patchToRoom([line, 0], run));
     const name = names[i] ?? '';
     return run === 'up'
       ? write('cut', name, x + RISE, ground.top - 3, { turn: -90 })
@@ -43,8 +43,8 @@ function joistLabels(
 
 /** The cut's sides: across below the figure, up to the left of it. */
 function dimensions(cut: Rect, run: 'up' | 'across', ground: Ground, saying: Saying): readonly Shape[] {
-  const [x0, y0] = toRoom([cut.u0, cut.v0], run);
-  const [x1, y1] = toRoom([cut.u1, cut.v1], run);
+  const [x0, y0] = patchToRoom([cut.u0, cut.v0], run);
+  const [x1, y1] = patchToRoom([cut.u1, cut.v1], run);
   const [left, low] = ground.at(x0, y0);
   const [right, high] = ground.at(x1, y1);
   const below = ground.bottom + 3;
@@ -113,7 +113,7 @@ const SWATCH = 16;
 const TEXT = MARGIN + SWATCH + 6;
 
 /** The legend: surfaces with their swatch, then the saw cut and the screw as they are drawn. */
-function patchLegend(): Part {
+function patchLegend(): SheetPart {
   const words = PATCH_DRAWING.legend;
   const surfaces = legend([
     { role: 'wall', text: words.joist },
@@ -159,8 +159,8 @@ export function drawPatch(patch: Patch, look: PatchLook, saying: Saying): Drawin
   const labelled = Math.max(...names.map((name) => textWidth(name, SMALL, false))) + 6;
   const { ground, window } = groundFor(patch, look, labelled);
   const rect = (role: ShapeRole, { u0, v0, u1, v1 }: Rect): Shape => {
-    const [ax, ay] = ground.at(...toRoom([u0, v0], look.run));
-    const [bx, by] = ground.at(...toRoom([u1, v1], look.run));
+    const [ax, ay] = ground.at(...patchToRoom([u0, v0], look.run));
+    const [bx, by] = ground.at(...patchToRoom([u1, v1], look.run));
     return {
       kind: 'rect',
       role,
@@ -172,7 +172,7 @@ export function drawPatch(patch: Patch, look: PatchLook, saying: Saying): Drawin
   };
   const half = look.joistWidth / 2;
   const joists = cut.joists.map((at): Rect => ({ u0: at - half, u1: at + half, v0: window.v0, v1: window.v1 }));
-  const screws = fasteners.map((point) => cross(ground.at(...toRoom(point, look.run))));
+  const screws = fasteners.map((point) => cross(ground.at(...patchToRoom(point, look.run))));
   const shapes: readonly Shape[] = [
     rect('plank-whole', window),
     ...panels.map((panel) => rect('start', panel)),
@@ -199,7 +199,7 @@ function groundFor({ cut }: Patch, { run, joistWidth }: PatchLook, labelled: num
     v0: Math.max(0, cut.v0 - beyond),
     v1: cut.v1 + beyond,
   };
-  const [[x0, y0], [x1, y1]] = [toRoom([window.u0, window.v0], run), toRoom([window.u1, window.v1], run)];
+  const [[x0, y0], [x1, y1]] = [patchToRoom([window.u0, window.v0], run), patchToRoom([window.u1, window.v1], run)];
   const [right, top] = run === 'up' ? [0, labelled] : [labelled, 0];
   const room = SHEET_WIDTH - 2 * MARGIN - DIMENSION - right;
   const scale = Math.min(room / (x1 - x0), TALLEST / (y1 - y0));
@@ -217,7 +217,7 @@ function sheetFor(
 ): Drawing {
   const sides = run === 'up' ? [cut.u1 - cut.u0, cut.v1 - cut.v0] : [cut.v1 - cut.v0, cut.u1 - cut.u0];
   const [across = '', up = ''] = sides.map((side) => sayCut(ticks(side), saying));
-  const [left, bottom] = toRoom([cut.u0, cut.v0], run).map((away) => sayLength(ticks(away), saying));
+  const [left, bottom] = patchToRoom([cut.u0, cut.v0], run).map((away) => sayLength(ticks(away), saying));
   return sheetOf({
     title: PATCH_DRAWING.title,
     alt: PATCH_DRAWING.alt(across, up, cut.joists.length, blocks.length, fasteners.length, panels.length),

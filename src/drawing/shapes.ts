@@ -94,7 +94,7 @@ export interface OnFloor {
  * Figures are composed with rows lying and y up, in ticks from (0, 0): the outline, the holes and `place` are in these
  * coordinates. Upright rows are turned a quarter to the left when the figure goes onto the sheet.
  */
-export interface View {
+export interface RoomView {
   readonly region: LaidRegion;
   readonly outline: Outline;
   readonly holes: readonly Outline[];
@@ -110,20 +110,20 @@ export interface View {
 }
 
 /** The room as it was told, y up. */
-export function asTold(region: LaidRegion): View {
+export function asTold(region: LaidRegion): RoomView {
   const { angle } = region.frame;
   if (!isQuarter(angle)) return viewOf(region, false, false, 'none');
   return viewOf(region, angle === 180 || angle === 270, angle === 90 || angle === 270, 'none');
 }
 
 /** The room turned a quarter, to the side on which rows run from left to right, or upwards. */
-export function turnedQuarter(region: LaidRegion): View {
+export function turnedQuarter(region: LaidRegion): RoomView {
   const { angle } = region.frame;
   if (!isQuarter(angle)) return viewOf(region, false, true, 'none');
   return viewOf(region, false, angle === 0 || angle === 180, angle === 0 || angle === 270 ? 'left' : 'right');
 }
 
-function viewOf(region: LaidRegion, reversed: boolean, upright: boolean, turn: View['turn']): View {
+function viewOf(region: LaidRegion, reversed: boolean, upright: boolean, turn: RoomView['turn']): RoomView {
   const { maxX, maxY } = boxOf(toFrame(region.outline, region.frame));
   const seen = (outline: Outline): Outline =>
     toFrame(outline, region.frame).map(([u, v]): Point => (reversed ? [maxX - u, maxY - v] : [u, v]));
@@ -141,12 +141,12 @@ function viewOf(region: LaidRegion, reversed: boolean, upright: boolean, turn: V
 }
 
 /** A place in the laying frame as the view has it. */
-export function place(view: View, u: number, v: number): Point {
+export function place(view: RoomView, u: number, v: number): Point {
   return view.reversed ? [view.width - u, view.height - v] : [u, v];
 }
 
 /** How far a room at a slant is turned against the way it was told, in degrees against the clock, −180 to 180, to a tenth. */
-export function turnOf({ region, upright }: View): number {
+export function turnOf({ region, upright }: RoomView): number {
   const turn = (((((upright ? 90 : 0) - region.frame.angle) % 360) + 540) % 360) - 180;
   return Math.round(turn * 10) / 10;
 }
@@ -173,7 +173,7 @@ export interface Window extends RowRange {
 const BEYOND = 0.4;
 
 /** The window on rows `first` to `last` of a view. */
-export function windowOn(view: View, plan: Plan, { first, last }: RowRange): Window {
+export function windowOn(view: RoomView, plan: Plan, { first, last }: RowRange): Window {
   const { rows } = view.region;
   const shown = rows.slice(first, last + 1);
   const [low, high] = [shown[0], shown.at(-1)];

@@ -5,7 +5,7 @@ import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
 import { TAPES } from '../text/drawing-text.ts';
 import { type Stick, type StickPiece, type Stock, sawMarks } from '../trim/sticks.ts';
 import { type Length, ticks } from '../units/length.ts';
-import { notes, type Part, sheetOf } from './drawing-sheet.ts';
+import { notes, type SheetPart, sheetOf } from './drawing-sheet.ts';
 import { MARGIN } from './fit.ts';
 import { textWidth } from './font.ts';
 import { placed } from './svg.ts';
@@ -19,7 +19,7 @@ const LONGEST = 1150;
 const LINE = 12;
 
 /** A block with its words for whoever cannot see it. */
-export interface Block extends Part {
+export interface StickBlock extends SheetPart {
   readonly alt: string;
 }
 
@@ -32,8 +32,8 @@ interface Frame {
 }
 
 /** Sheets with the blocks in order. */
-export function stacked(blocks: readonly Block[], frame: Frame): readonly Drawing[] {
-  const pages: Block[][] = [];
+export function stacked(blocks: readonly StickBlock[], frame: Frame): readonly Drawing[] {
+  const pages: StickBlock[][] = [];
   let height = Number.POSITIVE_INFINITY;
   for (const block of blocks) {
     if (height + block.height > LONGEST) {
@@ -61,7 +61,7 @@ export function stacked(blocks: readonly Block[], frame: Frame): readonly Drawin
 }
 
 /** Lines of text from (MARGIN, y) down, each broken where the sheet ends. */
-export function lines(texts: readonly string[], y: number): Part {
+export function stickLines(texts: readonly string[], y: number): SheetPart {
   const all = texts.flatMap((text) => wrapped(text, SMALL, false, SHEET_WIDTH - 2 * MARGIN));
   return {
     shapes: all.map((line, i) => write('cut', line, MARGIN, baseline(y + LINE * (i + 0.5)))),
@@ -73,7 +73,7 @@ export function lines(texts: readonly string[], y: number): Part {
 const SECOND = 66;
 
 /** Lines in two columns, the first bold: a number, and what it is for. */
-function rows(pairs: readonly (readonly [mark: string, text: string])[], y: number): Part {
+function rows(pairs: readonly (readonly [mark: string, text: string])[], y: number): SheetPart {
   let height = 0;
   const shapes = pairs.flatMap(([mark, text]) => {
     const level = y + height + LINE / 2;
@@ -108,7 +108,7 @@ export function drawSticks(shown: SticksShown, saying: Saying): readonly Drawing
   );
 }
 
-function stickBlock(stick: Stick, number: number, shown: SticksShown, scale: number, saying: Saying): Block {
+function stickBlock(stick: Stick, number: number, shown: SticksShown, scale: number, saying: Saying): StickBlock {
   const stock = shown.stock[stick.stock];
   const length = ticks(stock?.length ?? 0);
   const byId = new Map(shown.pieces.map((piece) => [piece.id, piece]));

@@ -1,14 +1,14 @@
 /** A drawing as SVG 1.1 text: every role in its colour and pattern, every text escaped. */
 
 import type { Drawing, Place, Shape, ShapeRole, Text, TextRole } from '../reply/drawing.ts';
-import { type Contour, contoursOf, FONT_FAMILY, faceOf, textWidth } from './font.ts';
+import { type Contour, contoursOf, FONT_FAMILY, fontFace, textWidth } from './font.ts';
 
 // Texts as the outlines of their letters: the same in every viewer, and drawn far quicker than text is set.
 
 /** The path data of a text's letters on its sheet. */
 function lettersOf(text: Text): string {
   const { x, y, size, bold, anchor, turn } = text;
-  const face = faceOf(bold);
+  const face = fontFace(bold);
   const scale = size / face.unitsPerEm;
   const width = textWidth(text.text, size, bold);
   let along = anchor === 'start' ? 0 : anchor === 'end' ? -width : -width / 2;

@@ -18,7 +18,7 @@ export const TASKS = [
   'leak',
 ] as const;
 
-export type Task = (typeof TASKS)[number];
+export type CautionTask = (typeof TASKS)[number];
 
 type Topic =
   | 'asbestos'
@@ -40,7 +40,7 @@ type Topic =
 
 interface Hazard {
   readonly topic: Topic;
-  readonly tasks: readonly Task[];
+  readonly tasks: readonly CautionTask[];
   readonly source: Source;
 }
 
@@ -132,7 +132,7 @@ const HAZARDS: readonly Hazard[] = [
 ];
 
 /** The hazards of a task, the gravest first, each with its source. */
-export function cautionsFor(task: Task): readonly { readonly topic: Topic; readonly source: Source }[] {
+export function cautionsFor(task: CautionTask): readonly { readonly topic: Topic; readonly source: Source }[] {
   return HAZARDS.filter((hazard) => hazard.tasks.includes(task)).map(({ topic, source: cited }) => ({
     topic,
     source: cited,
@@ -210,7 +210,7 @@ export const LIFT_HEIGHTS: Cited<{ readonly from: Length; readonly to: Length }>
   source: COMMON_PRACTICE,
 };
 
-export const LIFT_REACH: Cited<Length> = {
+export const LIFT_REACHES: Cited<Length> = {
   name: 'Reach of a lift, untold',
   said: '10 in or 25 cm from the ankles: the nearest that the equation counts',
   value: inches(10),
@@ -234,7 +234,7 @@ export const LIFTING_FIGURES: readonly Cited<unknown>[] = [
   LOAD_CONSTANT,
   LIFT_LIMITS,
   LIFT_HEIGHTS,
-  LIFT_REACH,
+  LIFT_REACHES,
   LIFT_WAY,
 ];
 

@@ -34,7 +34,7 @@ export const PANEL_GAP: Cited<Length> = {
   source: { title: 'E30V', publisher: 'APA', year: 2011, section: 'pp. 32, 37', standing: 'published' },
 };
 
-export const SHEET: Cited<{ readonly width: Length; readonly length: Length }> = {
+export const PANEL_SHEET: Cited<{ readonly width: Length; readonly length: Length }> = {
   name: 'Sheet of subfloor panel',
   said: '4 x 8 ft, its strength axis along the 8 ft; whole sheets are bought',
   value: { width: inches(48), length: inches(96) },
@@ -169,7 +169,7 @@ export const PATCH_FIGURES = [
   PATCH_MARGIN,
   LEAST_PANEL_WIDTH,
   PANEL_GAP,
-  SHEET,
+  PANEL_SHEET,
   PANEL_AT_24,
   FASTENER_SPACING,
   LARGEST_PATCH,

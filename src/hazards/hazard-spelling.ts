@@ -71,7 +71,7 @@ function without(word: string, letters: number): ReadonlySet<string> {
 }
 
 /** The words of a text, each that is misspelled as the hazard's word that it is a slip of, words run together taken apart. */
-export function mended(tokens: readonly Token[]): readonly Mended[] {
+export function spellingMended(tokens: readonly Token[]): readonly Mended[] {
   return tokens.flatMap((token): readonly Mended[] => {
     const { word } = token;
     if (TABLES.words.has(word) || NEAR_WORDS.has(word) || HOUSE_WORDS.has(word) || !isSpelling(word)) return [token];

@@ -1,7 +1,7 @@
 /** The one screen: which hazards a text tells of, in time that grows with its length alone. */
 
 import { byGravity, type Cleared, type Hazard, type Screened, type Sighting } from './hazard.ts';
-import { type Mended, mended } from './hazard-spelling.ts';
+import { type Mended, spellingMended } from './hazard-spelling.ts';
 import { TABLES } from './lexicon/all-hazards.ts';
 import type { ClearRule, CompiledRule, Rule } from './tables.ts';
 import { figureClasses, type Token, tokensOf } from './tokens.ts';
@@ -81,7 +81,7 @@ export function tells(raw: string, name: string): boolean {
 
 /** The first words of any of some classes in a text, as they were typed, whatever expression they stand in; undefined where none do. */
 export function mentioned(raw: string, names: readonly string[]): string | undefined {
-  const tokens = mended(tokensOf(raw.slice(0, MOST)));
+  const tokens = spellingMended(tokensOf(raw.slice(0, MOST)));
   const wanted = new Set(names.map(classNamed));
   const all = hitsIn(tokens).flatMap(({ ids, from, to }) => ids.map((id) => ({ id, from, to })));
   const hit = joined(all, tokens).find(({ id }) => wanted.has(id));
@@ -108,7 +108,7 @@ function withoutLesser(all: readonly Sighting[]): readonly Sighting[] {
 }
 
 function looked(raw: string): Text {
-  const tokens = mended(tokensOf(raw));
+  const tokens = spellingMended(tokensOf(raw));
   const hits = joined(shown(hitsIn(tokens), tokens.length), tokens);
   const places = new Map<number, number[]>();
   for (const { id, from } of hits) {

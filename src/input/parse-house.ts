@@ -13,7 +13,7 @@ import {
 } from '../text/prep-problems-text.ts';
 import { TICKS_PER_METRE } from '../units/length.ts';
 import { readLength, readLengthIn, unitIn } from './parse-length.ts';
-import { figureOf } from './parse-weight.ts';
+import { weightFigure } from './parse-weight.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 
 const FILLER = /\b(?:built|build|was|is|it|its|the|in|year|house|home|flat|from|dated|dates|constructed|completed)\b/g;
@@ -127,7 +127,7 @@ export function readHaul(text: string, reading: Reading): Read<Haul> {
 function volumeOf(size: string): number | undefined {
   const match = /^(\d{1,5}(?:[.,]\d{1,3})?) ?(.+)$/.exec(size);
   const litres = LITRES.find(([word]) => word.test(match?.[2] ?? ''))?.[1];
-  return match?.[1] && litres !== undefined ? figureOf(match[1]) * litres : undefined;
+  return match?.[1] && litres !== undefined ? weightFigure(match[1]) * litres : undefined;
 }
 
 function boxOf(size: string, reading: Reading): number | undefined {

@@ -12,7 +12,7 @@ const JOINER = /\p{Extended_Pictographic}\uFE0F?\u200D(?=\p{Extended_Pictographi
 
 /** A text in one line with single spaces and without hidden signs, at most `most` characters; quotes round it are dropped. */
 export function readLabel(text: string, reading: Reading, most: number): Read<string> {
-  const label = oneLine(text);
+  const label = singleLine(text);
   const bare = /^(["'“”‘’«»])(.+)(["'“”‘’«»])$/u.exec(label)?.[2]?.trim() ?? label;
   const got = { option: reading.option, got: text };
   if (!/[\p{L}\p{N}\p{Extended_Pictographic}]/u.test(bare)) return unread(labelEmpty(got));
@@ -21,7 +21,7 @@ export function readLabel(text: string, reading: Reading, most: number): Read<st
 }
 
 /** A text in one line, as `readLabel` keeps it. */
-export function oneLine(text: string): string {
+export function singleLine(text: string): string {
   const joined = text.normalize('NFC').replace(JOINER, (emoji) => `${emoji.slice(0, -1)}\u{F0000}`);
   return joined
     .replace(/\s+/gu, ' ')

@@ -2,7 +2,7 @@
 
 import type { Noise } from '../prep/noise-dose.ts';
 import { dayTooLong, notADay } from '../text/prep-problems-text.ts';
-import { figureOf, readHours } from './parse-weight.ts';
+import { readHours, weightFigure } from './parse-weight.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 
 /** A noise with what makes it. */
@@ -25,7 +25,7 @@ export function readDay(text: string, reading: Reading): Read<readonly NamedNois
   const noises = parts.flatMap((part): NamedNoise[] => {
     const groups = PART.exec(part)?.groups;
     const hours = readHours(groups?.hours ?? '');
-    const level = figureOf(groups?.level ?? '');
+    const level = weightFigure(groups?.level ?? '');
     const sound = hours !== undefined && hours > 0 && level > 0 && level <= LOUDEST;
     return sound && hours !== undefined
       ? [{ name: groups?.name?.replace(/(?<![ :,])[ :,]+$/, '') || 'noise', hours, level }]

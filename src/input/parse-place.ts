@@ -1,6 +1,7 @@
 /** Where a damage lies and how large it is: two sides, and its distances from the left and the bottom wall. */
 
 import {
+  damageSizeMissing,
   lengthFalse,
   notAPart,
   notASheet,
@@ -9,7 +10,6 @@ import {
   placeMissing,
   placeRead,
   placeSide,
-  sizeMissing,
   tubeRead,
 } from '../text/prep-problems-text.ts';
 import {
@@ -79,7 +79,7 @@ export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
   const nothing = { left: zero, bottom: zero, across: zero, up: zero, units: unitsOf(unit), found: found.value };
   if (found.value.hazards.length > 0) return read(nothing);
   if (other) return unread(placeSide(got));
-  if (a === undefined || b === undefined) return unread(sizeMissing(got));
+  if (a === undefined || b === undefined) return unread(damageSizeMissing(got));
   if (x === undefined || y === undefined) return unread(placeMissing(got));
   if (pair) reading.note(placeRead(x, y));
   const lengths: Length[] = [];

@@ -72,12 +72,12 @@ export function unclaimed(plain: string): Unclaimed {
 const END = `(?![${LETTER}])`;
 const CARTON = `(?:cartons?|box(?:es)?|packs?|packets?|packages?|cases?|bx|ctn|pkg)\\.?${END}`;
 const PLANK = `(?:planks?|boards?|pieces?|pcs?|tiles?)\\.?${END}`;
-export const SQUARE_FOOT = `(?:(?:sq(?:uare)?\\.? ?-?(?:ft|feet|foot)|sqft|sf|(?:ft|feet|foot) ?\\^?[2²])\\.?${END})`;
+export const PRICE_SQUARE_FOOT = `(?:(?:sq(?:uare)?\\.? ?-?(?:ft|feet|foot)|sqft|sf|(?:ft|feet|foot) ?\\^?[2²])\\.?${END})`;
 export const SQUARE_METRE = `(?:(?:sq(?:uare)?\\.? ?-?(?:met(?:er|re)s?|m)|sqm|qm|m ?\\^?[2²])\\.?${END})`;
 const PER = `(?:(?:per|an?|each|every|in|to|for|the)${END}|/)`;
 
 const AREA = new RegExp(
-  `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:(?<foot>${SQUARE_FOOT})|(?<metre>${SQUARE_METRE}))(?! ?${PER} ?(?:${PER} ?)?${PLANK})(?: ?(?:${PER} ?){1,2}${CARTON})?`,
+  `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:(?<foot>${PRICE_SQUARE_FOOT})|(?<metre>${SQUARE_METRE}))(?! ?${PER} ?(?:${PER} ?)?${PLANK})(?: ?(?:${PER} ?){1,2}${CARTON})?`,
 );
 const COUNTS = [
   `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:(?:${PLANK}|ct${END}|count${END}) ?)?(?:${PER} ?){1,2}${CARTON}`,
@@ -187,7 +187,7 @@ export function cartonOf(told: ToldCarton, plank: Area, units: Units, reading: R
 const START = FIGURE_START;
 const NAMED = `(?:price|priced|costs?|pay(?:ing)?)(?: ?(?:at|is|of|to be)(?![${LETTER}])| ?[:=])?`;
 const WHAT = [
-  `(?<foot>${SQUARE_FOOT})`,
+  `(?<foot>${PRICE_SQUARE_FOOT})`,
   `(?<metre>${SQUARE_METRE})`,
   `(?<carton>${CARTON})`,
   `(?<plank>${PLANK}|each(?![${LETTER}])|apiece(?![${LETTER}]))`,
@@ -207,7 +207,7 @@ const PRICES = [
 ].map((source) => new RegExp(source));
 /** A figure for an area with no mark: 2.89/sq ft is probably a price. */
 const UNMARKED = new RegExp(
-  `${START}(?<figure>${FIGURE}) ?(?:per|/|an?(?![${LETTER}])) ?(?:${SQUARE_FOOT}|${SQUARE_METRE})`,
+  `${START}(?<figure>${FIGURE}) ?(?:per|/|an?(?![${LETTER}])) ?(?:${PRICE_SQUARE_FOOT}|${SQUARE_METRE})`,
 );
 
 /** A price as told: the exact amount in whole units of its currency, and what it buys. */

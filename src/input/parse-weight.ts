@@ -26,7 +26,7 @@ const SQUARE_METRES: readonly (readonly [RegExp, number])[] = [
 ];
 
 /** A figure with a decimal point or comma. */
-export function figureOf(typed: string): number {
+export function weightFigure(typed: string): number {
   return Number(typed.replace(',', '.'));
 }
 
@@ -38,7 +38,7 @@ export function readWeight(text: string, reading: Reading, least: number, most: 
   const bare = units === 'metric' ? 'kg' : 'lb';
   const inPounds = POUNDS.test(unit) || (unit === '' && bare === 'lb');
   const known = unit === '' || inPounds || KILOGRAMS.test(unit);
-  const value = match?.[1] && known ? figureOf(match[1]) * (inPounds ? KILOGRAMS_PER_POUND : 1) : Number.NaN;
+  const value = match?.[1] && known ? weightFigure(match[1]) * (inPounds ? KILOGRAMS_PER_POUND : 1) : Number.NaN;
   if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
     const say = (kilograms: number) => sayWeight(kilograms, reading.habits);
     return unread(notAWeight({ option: reading.option, got: text }, say(least), say(most)));
@@ -61,7 +61,7 @@ export function readLaidWeight(text: string, reading: Reading): Read<number | un
       : unit === 'g'
         ? 0.001
         : Number.NaN;
-  const value = match?.[1] && area !== undefined ? (figureOf(match[1]) * kilograms) / area : Number.NaN;
+  const value = match?.[1] && area !== undefined ? (weightFigure(match[1]) * kilograms) / area : Number.NaN;
   if (!(value >= 0.1 && value <= 200)) return unread(notALaidWeight({ option: reading.option, got: text }));
   return read(value);
 }
@@ -90,8 +90,8 @@ export function readLiftPace(text: string, reading: Reading): Read<number> {
     .replace(/^once /, '');
   const each = EACH.exec(plain);
   const every = EVERY.exec(plain);
-  const seconds = figureOf(every?.[1] ?? '1') * (every?.[2]?.startsWith('s') ? 1 : 60);
-  const pace = each?.[1] ? figureOf(each[1]) : every ? 60 / seconds : Number.NaN;
+  const seconds = weightFigure(every?.[1] ?? '1') * (every?.[2]?.startsWith('s') ? 1 : 60);
+  const pace = each?.[1] ? weightFigure(each[1]) : every ? 60 / seconds : Number.NaN;
   if (!(pace > 0 && pace <= 30)) return unread(notAPace({ option: reading.option, got: text }));
   return read(pace);
 }
@@ -110,7 +110,7 @@ export function readHours(text: string): number | undefined {
   if (!match || plain === '') return undefined;
   const [, figure, whole, fraction, minutes] = match;
   const [top, bottom] = (fraction ?? '0/1').split('/').map(Number);
-  const hours = figure === undefined ? Number(whole ?? 0) + (top ?? 0) / (bottom ?? 1) : figureOf(figure);
+  const hours = figure === undefined ? Number(whole ?? 0) + (top ?? 0) / (bottom ?? 1) : weightFigure(figure);
   return hours + Number(minutes ?? 0) / 60;
 }
 

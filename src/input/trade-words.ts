@@ -74,7 +74,7 @@ export const SAFETY_IDIOMS = word(
 export const QUESTION = /\?|(?:^|[.,!\s])(?:is|are|can|could|should|what|how|do i|does|will|would|any|need)(?![a-z])/;
 
 /** Tasks of the safety ask, the most telling first. */
-export const TASKS = [
+export const TASK_WORDS = [
   ['leak', word('(?<!gas )leak(?:s|ed|ing|age)?|flood(?:s|ed|ing)?|sewage|burst pipes?|mou?ld|mildew')],
   ['sanding', word('sand(?:ing|er|ed)?')],
   ['nailing', word('nail(?:ing|er|ers|s|ed)?|nail ?guns?|bradd?(?:er)?s?|stapler')],

@@ -73,7 +73,7 @@ function clamped(value: number, low: number, high: number): number {
 // A region cut into rows: what planks may cover of it, its walls along the rows, its runs.
 
 /** A region and the angle its rows run at. */
-export interface Area {
+export interface CoveredArea {
   readonly region: Region;
   readonly angle: Angle;
 }
@@ -102,7 +102,7 @@ export function coverable(region: Region, frame: Frame, gap: number): readonly S
 
 /** A region in rows: a whole row at the starting wall where that leaves no sliver. */
 export function sliceArea(
-  { region, angle }: Area,
+  { region, angle }: CoveredArea,
   plank: Plank,
   rules: Pick<Rules, 'gap' | 'minEnd' | 'minRip'>,
 ): Sliced {

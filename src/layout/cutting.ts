@@ -13,7 +13,7 @@ export interface CutPiece {
 }
 
 /** Pieces that one plank yields. */
-export interface Shared {
+export interface SharedPlanks {
   readonly pieces: CutPiece[];
   /** Length not yet cut, kerfs between the pieces taken off; what a further piece and its kerf must fit into. */
   rest: number;
@@ -37,10 +37,15 @@ export function countPairs(starts: readonly number[], ends: readonly number[], p
 }
 
 /** Start and end pieces paired as often as can be; each pair as tight as can be, so that what is left over is in few planks. */
-export function pair(starts: readonly CutPiece[], ends: readonly CutPiece[], plank: number, kerf: number): Shared[] {
+export function pair(
+  starts: readonly CutPiece[],
+  ends: readonly CutPiece[],
+  plank: number,
+  kerf: number,
+): SharedPlanks[] {
   const up = [...starts].sort(byLength);
   const down = [...ends].sort(byLength).reverse();
-  const planks: Shared[] = [];
+  const planks: SharedPlanks[] = [];
   const fitting: CutPiece[] = [];
   let next = 0;
   for (const end of down) {
@@ -55,9 +60,9 @@ export function pair(starts: readonly CutPiece[], ends: readonly CutPiece[], pla
 }
 
 /** Pieces of any part put where they fit best, the longest first; a new plank where none fits. Changes `planks`. */
-export function pack(shorts: readonly CutPiece[], planks: Shared[], plank: number, kerf: number): Shared[] {
+export function pack(shorts: readonly CutPiece[], planks: SharedPlanks[], plank: number, kerf: number): SharedPlanks[] {
   for (const piece of [...shorts].sort(byLength).reverse()) {
-    let best: Shared | undefined;
+    let best: SharedPlanks | undefined;
     for (const candidate of planks) {
       if (candidate.rest >= piece.length + kerf && (!best || candidate.rest < best.rest)) best = candidate;
     }
@@ -244,7 +249,7 @@ export function pairSided(
   plank: number,
   kerf: number,
   over: number,
-): readonly Shared[] {
+): readonly SharedPlanks[] {
   const groups = new Map<number, CutPiece[]>();
   for (const piece of shorts) {
     if (piece.length <= over) continue;
@@ -296,7 +301,7 @@ export function sharePlanks(
   plank: number,
   kerf: number,
   lock: 'click' | 'none',
-): readonly Shared[] {
+): readonly SharedPlanks[] {
   const loose = lock === 'none' ? pieces.map((piece) => ({ ...piece, part: 'any' as const })) : pieces;
   const starts = loose.filter((piece) => piece.part === 'start');
   const ends = loose.filter((piece) => piece.part === 'end');
@@ -304,7 +309,7 @@ export function sharePlanks(
   const found = pack(shorts, pair(starts, ends, plank, kerf), plank, kerf);
   if (shorts.length === 0) return found;
   const needed = leastByLength(loose, plank, kerf);
-  let best: readonly Shared[] = found;
+  let best: readonly SharedPlanks[] = found;
   for (const part of lock === 'click' && shorts.length <= SIDED_SHORTS ? [2, 3, plank] : []) {
     if (best.length <= needed) break;
     const sided = pairSided(starts, ends, shorts, plank, kerf, Math.floor(plank / part));
@@ -324,14 +329,14 @@ function searchFewer(
   pieces: readonly CutPiece[],
   plank: number,
   kerf: number,
-  found: readonly Shared[],
+  found: readonly SharedPlanks[],
   needed: number,
-): readonly Shared[] {
+): readonly SharedPlanks[] {
   const order = [...pieces].sort((a, b) => b.length - a.length);
   const remaining = order.map((_, i) => order.slice(i).reduce((sum, piece) => sum + piece.length + kerf, 0));
   let best = found;
   let steps = 0;
-  const open: Shared[] = [];
+  const open: SharedPlanks[] = [];
 
   const place = (depth: number): void => {
     if (open.length >= best.length || best.length <= needed || steps++ > SEARCH_STEPS) return;
@@ -364,11 +369,11 @@ function searchFewer(
   return best;
 }
 
-function hasPart(shared: Shared, piece: CutPiece): boolean {
+function hasPart(shared: SharedPlanks, piece: CutPiece): boolean {
   return piece.part !== 'any' && shared.pieces.some((other) => other.part === piece.part);
 }
 
-function partsOf(shared: Shared): string {
+function partsOf(shared: SharedPlanks): string {
   return `${shared.pieces.some((p) => p.part === 'start')}${shared.pieces.some((p) => p.part === 'end')}`;
 }
 

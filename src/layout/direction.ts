@@ -1,7 +1,7 @@
 /** Which way the rows run: the same way in every region of an ask, as the eye follows them through the doors, or each its own. */
 
 import { doubleArea, type Outline } from '../units/geometry.ts';
-import type { Area } from './covered-area.ts';
+import type { CoveredArea } from './covered-area.ts';
 import type { BrokenRule, Plan, Region } from './floor.ts';
 import { type Angle, angleAlong, angleBySide } from './frame.ts';
 
@@ -21,11 +21,11 @@ export type Direction =
     };
 
 /** Every region with its angle; undefined when a wall or a room does not exist. Throws a RangeError without regions. */
-export function directed(regions: readonly Region[], direction: Direction): readonly Area[] | undefined {
+export function directed(regions: readonly Region[], direction: Direction): readonly CoveredArea[] | undefined {
   if (direction.kind !== 'each') return along(regions, regions, direction);
   const own = regions.map((region) => direction.rooms.find(({ room }) => outlineOf([region], room) !== undefined));
   if (direction.rooms.some(({ room }) => outlineOf(regions, room) === undefined)) return undefined;
-  const angles = regions.map((region, i): Area | undefined => {
+  const angles = regions.map((region, i): CoveredArea | undefined => {
     const told = own[i];
     if (!told) return along([region], regions, direction.others)?.[0];
     const outline = outlineOf([region], told.room) ?? region.outline;
@@ -52,7 +52,11 @@ export function divided(regions: readonly Region[], direction: Direction): reado
 }
 
 /** `laid` at the angle that a heading has among `regions`. */
-function along(laid: readonly Region[], regions: readonly Region[], heading: Heading): readonly Area[] | undefined {
+function along(
+  laid: readonly Region[],
+  regions: readonly Region[],
+  heading: Heading,
+): readonly CoveredArea[] | undefined {
   const angle = angleOf(regions, heading);
   return angle === undefined ? undefined : laid.map((region) => ({ region, angle }));
 }
@@ -111,7 +115,7 @@ interface WayChoice {
 }
 
 /** The same regions with their rows turned by a quarter. */
-export function quarterTurned(areas: readonly Area[]): readonly Area[] {
+export function quarterTurned(areas: readonly CoveredArea[]): readonly CoveredArea[] {
   return areas.map(({ region, angle }) => ({ region, angle: (angle + 90) % 360 }));
 }
 

@@ -255,7 +255,7 @@ function facing(
 // it stops.
 
 /** A box of floor in a wall, in the coordinates of its region: `depth` ticks out from a mouth. */
-export interface Opened {
+export interface OpenedDoorway {
   readonly index: number;
   readonly group: number;
   readonly side: 0 | 1;
@@ -278,7 +278,7 @@ export function openDoorways(
   placing: Placing,
   troubles: DoorwayTrouble[],
   taken: Taken[],
-): readonly Opened[] {
+): readonly OpenedDoorway[] {
   return links.flatMap((link) =>
     link.told.runsOn ? through(rooms, link, placing, troubles) : halves(rooms, link, placing, troubles, taken),
   );
@@ -301,9 +301,9 @@ function through(
   link: Link,
   placing: Placing,
   troubles: DoorwayTrouble[],
-): readonly Opened[] {
+): readonly OpenedDoorway[] {
   const { index, rooms: ends, told } = link;
-  const tell = (why: DoorwayTrouble['why'], side: 0 | 1, by?: number): readonly Opened[] => {
+  const tell = (why: DoorwayTrouble['why'], side: 0 | 1, by?: number): readonly OpenedDoorway[] => {
     troubles.push({ about: 'doorway', doorway: index, why, side, ...(by === undefined ? {} : { by }) });
     return [];
   };
@@ -353,9 +353,9 @@ function halves(
   placing: Placing,
   troubles: DoorwayTrouble[],
   taken: Taken[],
-): readonly Opened[] {
+): readonly OpenedDoorway[] {
   const { index, rooms: ends, told } = link;
-  return ([0, 1] as const).flatMap((side): Opened[] => {
+  return ([0, 1] as const).flatMap((side): OpenedDoorway[] => {
     const name = rooms[ends[side]]?.name ?? '';
     const found = sideMouth(rooms, link, placing, side);
     if (!found) {

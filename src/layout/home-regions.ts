@@ -8,7 +8,7 @@ import {
   type DoorwayTrouble,
   type HomeDoorway,
   type Link,
-  type Opened,
+  type OpenedDoorway,
   openDoorways,
   type Placing,
   passage,
@@ -17,7 +17,7 @@ import {
 } from './doorways.ts';
 import type { LaidRegion, Opening, Piece, Region, RoomPart, Row, Standing } from './floor.ts';
 import { type Angle, startingWall, toFrame } from './frame.ts';
-import { type Box, boxesOf, type StandingTrouble, type ToldStanding } from './obstacles.ts';
+import { boxesOf, type ObstacleBox, type StandingTrouble, type ToldStanding } from './obstacles.ts';
 
 /** Regions to lay, doorways in the order told, and what was taken because it was not told. */
 export interface Home {
@@ -111,7 +111,7 @@ function linksOf(rooms: readonly Region[], doorways: readonly Doorway[], trouble
 function crowded(
   rooms: readonly Region[],
   { groups, poses }: Placing,
-  opened: readonly Opened[],
+  opened: readonly OpenedDoorway[],
 ): readonly DoorwayTrouble[] {
   return opened.flatMap((one): DoorwayTrouble[] => {
     const mates = [
@@ -131,8 +131,8 @@ function regionOf(
   rooms: readonly Region[],
   members: readonly number[],
   { groups, poses }: Placing,
-  opened: readonly Opened[],
-  boxes: readonly Box[],
+  opened: readonly OpenedDoorway[],
+  boxes: readonly ObstacleBox[],
 ): Region | undefined {
   const own = opened.filter(({ group }) => group === groups[members[0] ?? 0]);
   const things = boxes

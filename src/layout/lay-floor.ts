@@ -1,7 +1,7 @@
 /** Laying a floor: regions sliced into rows, start pieces chosen, pieces cut from the fewest planks, planks numbered. */
 
 import { boundOf, brokenRules } from './bounds.ts';
-import { type Area, isSlanted, type Sliced, sliceArea } from './covered-area.ts';
+import { type CoveredArea, isSlanted, type Sliced, sliceArea } from './covered-area.ts';
 import type { Bound, Plan, Plank, Rules } from './floor.ts';
 import { cutAndNumber } from './offcuts.ts';
 import { scatterFirst } from './scatter.ts';
@@ -12,7 +12,7 @@ import { chooseStarts, type Starts } from './starts.ts';
  * The plan of a floor: every region laid, planks counted by exact matching and numbered from 1 in laying order.
  * Where a wall or the rows are at a slant, every region is laid as `laySlanted` does; a region in which the gap leaves nothing gets no rows.
  */
-export function layFloor(areas: readonly Area[], plank: Plank, rules: Rules): Plan {
+export function layFloor(areas: readonly CoveredArea[], plank: Plank, rules: Rules): Plan {
   if (areas.some(({ region, angle }) => isSlanted(region, angle))) return laySlanted(areas, plank, rules);
   const sliced = areas.map((area) => sliceArea(area, plank, rules));
   const bound = boundOf(

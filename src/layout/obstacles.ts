@@ -29,7 +29,7 @@ export interface StandingTrouble {
 }
 
 /** A thing in its room, by the room's index, in the coordinates of the room as told. */
-export interface Box {
+export interface ObstacleBox {
   readonly index: number;
   readonly room: number;
   readonly name: string;
@@ -41,8 +41,8 @@ export function boxesOf(
   rooms: readonly Region[],
   standing: readonly ToldStanding[],
   troubles: { push(trouble: StandingTrouble): unknown },
-): readonly Box[] {
-  const boxes: Box[] = [];
+): readonly ObstacleBox[] {
+  const boxes: ObstacleBox[] = [];
   for (const [index, told] of standing.entries()) {
     const room =
       told.room === undefined ? 0 : rooms.findIndex(({ name }) => name.toLowerCase() === told.room?.toLowerCase());

@@ -1,6 +1,6 @@
 /** The rest of a floor from what is really there: every piece with its source, how many whole planks that takes, what is broken. */
 
-import { type CutPiece, pack, pair, type Shared, sharePlanks } from './cutting.ts';
+import { type CutPiece, pack, pair, type SharedPlanks, sharePlanks } from './cutting.ts';
 import type { BrokenRule, LaidRegion, Part, Plan, Plank, Rules } from './floor.ts';
 import {
   endOf,
@@ -133,7 +133,7 @@ interface Sourced {
   readonly planks: number;
 }
 
-interface Opened extends Shared {
+interface Opened extends SharedPlanks {
   readonly offcut: number;
 }
 
@@ -329,7 +329,7 @@ function worse(one: readonly number[], other: readonly number[]): boolean {
 }
 
 /** Whole planks and offcuts at hand, in ticks. */
-export interface Stock {
+export interface RestStock {
   readonly planks: number;
   readonly offcuts: readonly Offcut[];
 }
@@ -370,7 +370,7 @@ export interface RestPlan {
 export function planRest(
   plan: Plan,
   progress: readonly Progress[],
-  stock: Stock,
+  stock: RestStock,
 ): RestPlan | { readonly misfits: readonly MisfitRow[] } {
   const found = restOf(plan, progress);
   if ('misfits' in found) return found;
@@ -445,7 +445,7 @@ function rowsOf(
   rest: readonly RestRegion[],
   starts: RestStarts,
   plan: Plan,
-  stock: Stock,
+  stock: RestStock,
 ): Pick<RestPlan, 'rows' | 'planks'> {
   const { all, cut } = cutsOf(rest, starts, plan);
   const { sources } = sourced(cut, stock.offcuts, plan.plank, plan.rules.kerf);
@@ -472,7 +472,7 @@ function rowsOf(
 }
 
 /** ⌈(Σ(run + kerf·⌈run / plank⌉) − Σ(offcut + kerf)) / (plank + kerf)⌉: every piece of a plank or an offcut but one costs a kerf. */
-function boundOf(rest: readonly RestRegion[], { plank, rules }: Plan, { offcuts }: Stock): number {
+function boundOf(rest: readonly RestRegion[], { plank, rules }: Plan, { offcuts }: RestStock): number {
   const runs = rest.flatMap(({ runs: own, fixed }) => own.slice(fixed));
   const needed = runs.reduce((sum, { length }) => sum + length + rules.kerf * Math.ceil(length / plank.length), 0);
   const there = offcuts.reduce((sum, { length }) => sum + length + rules.kerf, 0);

@@ -188,7 +188,7 @@ export interface Effort {
 }
 
 /** Layouts that begin with the dealt start pieces, the other runs as in `base`, and lose their broken rules; each with another seed. */
-export function* mended(
+export function* scatterMended(
   base: ScatterState,
   dealt: readonly Dealt[],
   target: number,

@@ -221,7 +221,7 @@ export function beadLitres(bead: number, diameter: Length): number {
 }
 
 /** Tubes for a bead in ticks: ⌈feet × waste ÷ feet a tube⌉. */
-export function tubesFor(bead: number, perTube: number, waste: number): number {
+export function adhesiveTubes(bead: number, perTube: number, waste: number): number {
   return roundUp(((bead / TICKS_PER_FOOT) * waste) / perTube);
 }
 
@@ -429,14 +429,14 @@ function fewestSheets(cut: PatchCut, { sheet, gap, kerf, least }: PatchRules) {
 }
 
 /** (u, v) as room coordinates (x, y): the same where joists run up, turned over where they run across. */
-export function toRoom([u, v]: Point, run: 'up' | 'across'): Point {
+export function patchToRoom([u, v]: Point, run: 'up' | 'across'): Point {
   return run === 'up' ? [u, v] : [v, u];
 }
 
 /** A rectangle's corners in the room, counter-clockwise from the lower left. */
 export function cornersOf({ u0, v0, u1, v1 }: Rect, run: 'up' | 'across'): readonly Point[] {
-  const [x0, y0] = toRoom([u0, v0], run);
-  const [x1, y1] = toRoom([u1, v1], run);
+  const [x0, y0] = patchToRoom([u0, v0], run);
+  const [x1, y1] = patchToRoom([u1, v1], run);
   return [
     [x0, y0],
     [x1, y0],

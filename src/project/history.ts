@@ -1,6 +1,6 @@
 /** The changes of a project: recorded as what takes them back, taken back, and made again. */
 
-import { applied, difference, type Patch } from './json-patch.ts';
+import { applied, difference, type JsonPatch } from './json-patch.ts';
 import { type Change, type Content, contentOf, contentSchema, type Project } from './project.ts';
 import { LIMITS } from './project-limits.ts';
 
@@ -54,7 +54,7 @@ export function newsSince({ history, undone: back }: Project, seen: number, via:
     .map(({ said, at, takenBack }) => ({ said, at, takenBack }));
 }
 
-function turn(project: Project, patch: Patch): { project: Project; back: Patch } {
+function turn(project: Project, patch: JsonPatch): { project: Project; back: JsonPatch } {
   const before = contentOf(project);
   const after = contentSchema.parse(applied(before, patch));
   const { version, id, owner, shares, given, hazards, count, history, undone: back } = project;

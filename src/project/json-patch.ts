@@ -3,15 +3,15 @@
 import { z } from 'zod';
 
 /** `set` puts a value, `keys` changes some of an object (null drops one), `items` some of a list, `cut` and `put` a stretch of it. */
-export type Patch =
+export type JsonPatch =
   | { readonly set: unknown }
-  | { readonly keys: Readonly<Record<string, Patch | null>> }
-  | { readonly items: Readonly<Record<string, Patch>> }
+  | { readonly keys: Readonly<Record<string, JsonPatch | null>> }
+  | { readonly items: Readonly<Record<string, JsonPatch>> }
   | { readonly at: number; readonly cut: number; readonly put: readonly unknown[] };
 
 const place = z.int().nonnegative();
 
-export const patchSchema: z.ZodType<Patch> = z.lazy(() =>
+export const patchSchema: z.ZodType<JsonPatch> = z.lazy(() =>
   z.union([
     z.strictObject({ keys: z.record(z.string(), patchSchema.nullable()) }),
     z.strictObject({ items: z.record(z.string(), patchSchema) }),
@@ -23,7 +23,7 @@ export const patchSchema: z.ZodType<Patch> = z.lazy(() =>
 type Plain = Readonly<Record<string, unknown>>;
 
 /** What makes `after` of `before`; undefined where they are alike. Both are JSON: a key that is undefined counts as absent. */
-export function difference(before: unknown, after: unknown): Patch | undefined {
+export function difference(before: unknown, after: unknown): JsonPatch | undefined {
   if (Object.is(before, after)) return undefined;
   if (Array.isArray(before) && Array.isArray(after)) return ofLists(before, after);
   if (isPlain(before) && isPlain(after)) return ofObjects(before, after);
@@ -31,7 +31,7 @@ export function difference(before: unknown, after: unknown): Patch | undefined {
 }
 
 /** The data with a difference applied: `applied(before, difference(before, after))` is `after`. */
-export function applied(value: unknown, patch: Patch): unknown {
+export function applied(value: unknown, patch: JsonPatch): unknown {
   if ('set' in patch) return patch.set;
   if ('keys' in patch) {
     const old = isPlain(value) ? value : {};
@@ -50,8 +50,8 @@ export function applied(value: unknown, patch: Patch): unknown {
   return [...list.slice(0, patch.at), ...patch.put, ...list.slice(patch.at + patch.cut)];
 }
 
-function ofObjects(before: Plain, after: Plain): Patch | undefined {
-  const keys: [string, Patch | null][] = [];
+function ofObjects(before: Plain, after: Plain): JsonPatch | undefined {
+  const keys: [string, JsonPatch | null][] = [];
   for (const key of new Set([...Object.keys(before), ...Object.keys(after)])) {
     const [old, now] = [own(before, key), own(after, key)];
     if (now === undefined && old !== undefined) keys.push([key, null]);
@@ -64,9 +64,9 @@ function ofObjects(before: Plain, after: Plain): Patch | undefined {
   return keys.length > 0 ? { keys: Object.fromEntries(keys) } : undefined;
 }
 
-function ofLists(before: readonly unknown[], after: readonly unknown[]): Patch | undefined {
+function ofLists(before: readonly unknown[], after: readonly unknown[]): JsonPatch | undefined {
   if (before.length === after.length) {
-    const items = before.flatMap((item, i): [string, Patch][] => {
+    const items = before.flatMap((item, i): [string, JsonPatch][] => {
       const change = difference(item, after[i]);
       return change ? [[String(i), change]] : [];
     });

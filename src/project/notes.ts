@@ -17,23 +17,23 @@ const noteSchema = z.object({
 export const logSchema = z.array(noteSchema).max(MOST_NOTES).readonly();
 
 type Note = z.infer<typeof noteSchema>;
-export type Log = z.infer<typeof logSchema>;
+export type ProjectLog = z.infer<typeof logSchema>;
 
-export const EMPTY_LOG: Log = [];
+export const EMPTY_LOG: ProjectLog = [];
 
 /** With one note more, the latest last. Throws a RangeError past the most that are kept. */
-export function addNote(log: Log, note: Note): Log {
+export function addNote(log: ProjectLog, note: Note): ProjectLog {
   if (log.length >= MOST_NOTES) throw new RangeError('too many notes');
   return [...log, note];
 }
 
 /** Without the note at a place, counted from 0; the same where there is none. */
-export function removeNote(log: Log, at: number): Log {
+export function removeNote(log: ProjectLog, at: number): ProjectLog {
   return log.filter((_, i) => i !== at);
 }
 
 /** Notes that hold every word, whatever its capitals, each with its place counted from 0; all for no words. */
-export function searchLog(log: Log, words: string): readonly (Note & { readonly place: number })[] {
+export function searchLog(log: ProjectLog, words: string): readonly (Note & { readonly place: number })[] {
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
   return log
     .map((note, place) => ({ ...note, place }))

@@ -63,14 +63,14 @@ export type Payer = z.infer<typeof payerSchema>;
 
 /** What can be done: read it; tick off shopping and stages; write notes; tell rooms and picks; keep answers; tell what was spent; rename, archive, delete, share. */
 export const DEEDS = ['look', 'tick', 'note', 'measure', 'keep', 'spend', 'own'] as const;
-export type Deed = (typeof DEEDS)[number];
+export type Permission = (typeof DEEDS)[number];
 
 export const ROLES = ['owner', 'measure', 'tick', 'look'] as const;
 export type Role = (typeof ROLES)[number];
 
 export const roleSchema = z.enum(ROLES);
 
-const ALLOWED: Readonly<Record<Role, readonly Deed[]>> = {
+const ALLOWED: Readonly<Record<Role, readonly Permission[]>> = {
   owner: DEEDS,
   measure: ['look', 'tick', 'note', 'measure', 'keep'],
   tick: ['look', 'tick', 'note'],
@@ -78,14 +78,14 @@ const ALLOWED: Readonly<Record<Role, readonly Deed[]>> = {
 };
 
 /** Whether somebody of this role may do this; nobody without a role may do anything. */
-export function may(role: Role | undefined, deed: Deed): boolean {
+export function may(role: Role | undefined, deed: Permission): boolean {
   return role !== undefined && ALLOWED[role].includes(deed);
 }
 
 // The currency that a project is summed up in.
 
 /** The asker's own where any amount is in it, or there is none; else the one that most amounts are in, the first of several. */
-export function currencyOf(amounts: readonly { readonly currency: string }[], own: string): string {
+export function projectCurrency(amounts: readonly { readonly currency: string }[], own: string): string {
   const counts = new Map<string, number>();
   for (const { currency } of amounts) counts.set(currency, (counts.get(currency) ?? 0) + 1);
   if (counts.size === 0 || counts.has(own)) return own;

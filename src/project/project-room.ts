@@ -104,7 +104,7 @@ export function unmark(stages: Stages, room: string, stage: Stage): Stages {
 }
 
 /** The mark of a room's stage; rooms are the same whatever their capitals. */
-export function markOf({ marks }: Stages, room: string, stage: Stage): Mark | undefined {
+export function roomMark({ marks }: Stages, room: string, stage: Stage): Mark | undefined {
   return marks.find((one) => same(one, { room, stage }));
 }
 

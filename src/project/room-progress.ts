@@ -1,7 +1,7 @@
 /** What comes next in a room, and what it waits for. */
 
 import { STAGES, type Stage } from '../reply/need.ts';
-import { type Mark, markOf, type Stages } from './project-room.ts';
+import { type Mark, roomMark, type Stages } from './project-room.ts';
 
 /** `over`: the wait has ended and nobody ticked the stage off. */
 type StageState = 'open' | Mark['state'] | 'over';
@@ -27,7 +27,7 @@ const OVER_IS_DONE: readonly Stage[] = ['acclimate'];
 /** How far a room is by now. */
 export function progressOf(room: string, stages: Stages, now: number): RoomProgress {
   const all = STAGES.map((stage): StageProgress => {
-    const mark = markOf(stages, room, stage);
+    const mark = roomMark(stages, room, stage);
     return mark ? { stage, state: stateOf(mark, now), mark } : { stage, state: 'open' };
   });
   const last = all.reduce((at, { state }, i) => (state === 'done' ? i : at), -1);

@@ -58,7 +58,7 @@ export function shownBy({ what }: Share): readonly string[] {
 }
 
 /** Whether a project is seen through a share of a part of it. */
-export function isPart(share: Share | undefined): boolean {
+export function isSharedPart(share: Share | undefined): boolean {
   return share !== undefined && share.what !== 'project';
 }
 
@@ -112,10 +112,10 @@ function workedBy(project: Project, share: Share, mark: string, whole = false): 
 }
 
 /** What a command may see: nothing but the helper's own, what was shared, or all rooms of it. */
-export type Covering = 'not' | 'shared' | 'whole';
+export type Visibility = 'not' | 'shared' | 'whole';
 
 /** The project as a helper's command sees it. */
-export function viewOf(project: Project, share: Share, mark: string, covering: Covering): Project {
+export function viewOf(project: Project, share: Share, mark: string, covering: Visibility): Project {
   return covering === 'not' ? seenBy(project, share, mark) : workedBy(project, share, mark, covering === 'whole');
 }
 

@@ -1,7 +1,7 @@
 /** What of a project is shared, with whom, what they may do, and until when: the one authority on every helper. */
 
 import { z } from 'zod';
-import { type Deed, LIMITS, may, type Role, type Signed } from './project-limits.ts';
+import { LIMITS, may, type Permission, type Role, type Signed } from './project-limits.ts';
 
 /** What can be shared; a guide and cuts may be of one room. */
 export const SHARED = ['project', 'shopping', 'guide', 'cuts', 'tearout', 'checklist'] as const;
@@ -78,7 +78,7 @@ export function standingOf({ owner, shares, state }: Owned, who: Who, now: numbe
 }
 
 /** Whether somebody who stands so may do this. */
-export function mayDo(standing: Standing | undefined, deed: Deed): boolean {
+export function mayDo(standing: Standing | undefined, deed: Permission): boolean {
   return may(standing?.role, deed);
 }
 
@@ -88,6 +88,6 @@ export function signatureOf({ id, label }: Share): Signed {
 }
 
 /** How a helper's changes are marked in the history of a project. */
-export function markOf(who: Who, share: Share): string {
+export function shareMark(who: Who, share: Share): string {
   return 'person' in who ? who.person : `link:${share.id}`;
 }

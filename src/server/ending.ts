@@ -1,10 +1,10 @@
 /** The end in order and in time: what comes in ends before what it needs, and nothing holds up the end for good. */
 
-import type { Part } from './logger.ts';
+import type { LogPart } from './logger.ts';
 
 export interface Ending {
   /** Closed in the order of the stages; within a stage all at once. `hurry` is called when a stage takes long. */
-  add(stage: Stage, part: Part, close: () => Promise<unknown>, hurry?: () => unknown): void;
+  add(stage: Stage, part: LogPart, close: () => Promise<unknown>, hurry?: () => unknown): void;
   /** Whether the end has begun. */
   begun(): boolean;
   /** Closes all; whether all of it ended in time. The second call gives the first one's end. */
@@ -26,13 +26,13 @@ interface EndingTerms {
   passed(): number;
   wait(milliseconds: number): Promise<void>;
   /** Told of each part that ended, did not end in time, or failed. */
-  told(part: Part, how: 'ended' | 'late', milliseconds: number): void;
+  told(part: LogPart, how: 'ended' | 'late', milliseconds: number): void;
   fault(cause: unknown): void;
 }
 
 /** An end that has not begun. */
 export function endingWith({ passed, wait, told, fault }: EndingTerms): Ending {
-  const closing: { stage: Stage; part: Part; close: () => Promise<unknown>; hurry?: () => unknown }[] = [];
+  const closing: { stage: Stage; part: LogPart; close: () => Promise<unknown>; hurry?: () => unknown }[] = [];
   let ended: Promise<boolean> | undefined;
 
   async function endStage(stage: Stage, began: number): Promise<boolean> {

@@ -27,10 +27,10 @@ type Served = Hono<{ Bindings: Partial<HttpBindings> }>;
 const LARGEST_BODY = 1024 * 1024;
 
 /** Told of each request that was answered: by its route's pattern, never by its path. */
-export type Answered = (route: string, method: string, status: number, milliseconds: number) => void;
+export type HttpAnswer = (route: string, method: string, status: number, milliseconds: number) => void;
 
 /** The server's answers, without a port: a fault in a route is told to `fault` and answered with 500. */
-export function routed(routes: readonly Route[], fault: (cause: unknown) => void, answered?: Answered): Served {
+export function routed(routes: readonly Route[], fault: (cause: unknown) => void, answered?: HttpAnswer): Served {
   const app = new Hono<{ Bindings: Partial<HttpBindings> }>();
   app.use((_, next) => asRequest(next));
   if (answered)

@@ -28,7 +28,7 @@ const METHODS = ['GET', 'HEAD', 'POST', 'OTHER'];
 const PARTS = ['http', 'metrics', 'discord', 'slack', 'later', 'store', 'workers', 'pictures', 'files', 'all'] as const;
 
 type State = (typeof STATES)[number];
-export type Part = (typeof PARTS)[number];
+export type LogPart = (typeof PARTS)[number];
 
 type Check = (value: unknown) => boolean;
 
@@ -165,7 +165,7 @@ export function withoutSecrets(text: string, secrets: readonly string[]): string
 export interface Log extends Ports {
   asked(ended: AskEnded): void;
   /** What happens to the bot as a whole. */
-  state(state: State, more?: { readonly part?: Part; readonly port?: number; readonly ms?: number }): void;
+  state(state: State, more?: { readonly part?: LogPart; readonly port?: number; readonly ms?: number }): void;
   /** A sentence of our own about what stands in the way, in which no secret is left. */
   doubt(sentence: string): void;
 }

@@ -2,7 +2,7 @@
 
 import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client';
 import type { AskEnded } from '../chat/ports.ts';
-import { type Kept, Outage, type Shelf, type Store } from '../storage/types.ts';
+import { type KeyValueStore, Outage, type RecordStore, type Store } from '../storage/types.ts';
 
 /** What worker threads have to do. */
 export interface TaskFigures {
@@ -124,13 +124,13 @@ export function watchedStore<S extends Store>(store: S, stored: Stored): S {
     }
   }
   const { kept } = store;
-  const watchedKept: Kept = {
+  const watchedKept: KeyValueStore = {
     get: (key) => timed('get', () => kept.get(key)),
     set: (key, value, milliseconds) => timed('set', () => kept.set(key, value, milliseconds)),
     delete: (key) => timed('delete', () => kept.delete(key)),
     claim: (key, milliseconds) => timed('claim', () => kept.claim(key, milliseconds)),
   };
-  const shelf: Store['shelf'] = <T>(...named: Parameters<typeof store.shelf<T>>): Shelf<T> => {
+  const shelf: Store['shelf'] = <T>(...named: Parameters<typeof store.shelf<T>>): RecordStore<T> => {
     const one = store.shelf<T>(...named);
     return {
       load: (id) => timed('load', () => one.load(id)),

@@ -1,7 +1,7 @@
 /** A backup: everything a store holds, a line each, between a heading and a last line that proves it whole. */
 
 import { createHash } from 'node:crypto';
-import type { Engine, Held } from './engine.ts';
+import type { Engine, StoredRecord } from './engine.ts';
 
 const FORMAT = 'floorhand backup';
 const VERSION = 1;
@@ -63,7 +63,7 @@ export async function checkBackup(lines: AsyncIterable<string>): Promise<Counts>
 
 /** Puts a backup that was checked into the engine, in place of whatever stands under the same names. */
 export async function restoreLines(engine: Pick<Engine, 'fill'>, lines: AsyncIterable<string>): Promise<void> {
-  let batch: Held[] = [];
+  let batch: StoredRecord[] = [];
   let number = 0;
   for await (const line of lines) {
     const value = parse(line, ++number);
@@ -93,7 +93,7 @@ function checkHeading({ format, version }: Fields): void {
   if (version !== VERSION) throw new BackupUnusable(`It is of version ${version}; this floorhand reads ${VERSION}.`);
 }
 
-function heldOf({ record, kept }: Fields, number: number): Held {
+function heldOf({ record, kept }: Fields, number: number): StoredRecord {
   if (isFields(record)) {
     const { kind, id, rev, text } = record;
     if (isText(kind) && isText(id) && Number.isSafeInteger(rev) && isText(text))

@@ -8,7 +8,15 @@ import { join } from 'node:path';
 import { pid } from 'node:process';
 import type { KeyvEntry, KeyvStoreAdapter } from 'keyv';
 import { type Database, open, type RootDatabase, type Transaction } from 'lmdb';
-import { type Clock, type Engine, type Held, type HeldValue, type Row, type Values, within } from './engine.ts';
+import {
+  type Clock,
+  type Engine,
+  type HeldValue,
+  type StoredRecord,
+  type StoredRow,
+  type Values,
+  withinTime,
+} from './engine.ts';
 import { Outage } from './types.ts';
 
 // Writes of lmdb that a disk does not take: none of what they reject with is left for nobody to hear, which
@@ -347,19 +355,19 @@ class Embedded implements Engine {
     this.#said.unref();
   }
 
-  read(kind: string, id: string): Promise<Row | undefined> {
+  read(kind: string, id: string): Promise<StoredRow | undefined> {
     return this.#answer(async () => {
       const found = this.#records.getEntry([kind, id]);
       return found && { rev: found.version ?? 0, text: found.value };
     });
   }
 
-  create(kind: string, id: string, { rev, text }: Row): Promise<boolean> {
+  create(kind: string, id: string, { rev, text }: StoredRow): Promise<boolean> {
     const key: Key = [kind, id];
     return this.#write(() => this.#records.ifNoExists(key, () => heard(this.#records.put(key, text, rev))));
   }
 
-  put(kind: string, id: string, { rev, text }: Row, after: number): Promise<boolean> {
+  put(kind: string, id: string, { rev, text }: StoredRow, after: number): Promise<boolean> {
     return this.#write(() => this.#records.put([kind, id], text, rev, after));
   }
 
@@ -395,7 +403,7 @@ class Embedded implements Engine {
   }
 
   /** As of one moment: a read transaction that stays open to the end. */
-  async *all(): AsyncGenerator<Held> {
+  async *all(): AsyncGenerator<StoredRecord> {
     const transaction = this.#root.useReadTransaction();
     try {
       for (const { key, value, version } of this.#records.getRange({ transaction, versions: true })) {
@@ -412,7 +420,7 @@ class Embedded implements Engine {
     return true;
   }
 
-  async fill(held: readonly Held[]): Promise<void> {
+  async fill(held: readonly StoredRecord[]): Promise<void> {
     await this.#write(() =>
       Promise.all(
         held.map((one) =>
@@ -449,7 +457,7 @@ class Embedded implements Engine {
   /** A write that a disk does not take is not done; one that hangs may be, and then nobody was told that it is. */
   async #answer<T>(work: () => Promise<T>): Promise<T> {
     try {
-      return await within(this.#operation, work());
+      return await withinTime(this.#operation, work());
     } catch (cause) {
       throw new Outage('The data folder does not take it.', { cause });
     }

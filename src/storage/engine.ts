@@ -5,12 +5,12 @@ import type { RateLimiterAbstract } from 'rate-limiter-flexible';
 import { Outage } from './types.ts';
 
 /** A record as it is kept: its revision, and the text of its value. */
-export interface Row {
+export interface StoredRow {
   readonly rev: number;
   readonly text: string;
 }
 
-export interface HeldRecord extends Row {
+export interface HeldRecord extends StoredRow {
   readonly kind: string;
   readonly id: string;
 }
@@ -23,7 +23,7 @@ export interface HeldValue {
 }
 
 /** One thing that a store holds, as a backup writes it. */
-export type Held = { readonly record: HeldRecord } | { readonly kept: HeldValue };
+export type StoredRecord = { readonly record: HeldRecord } | { readonly kept: HeldValue };
 
 /** Plain values for Keyv, and the one write that Keyv has no word for. */
 export interface Values {
@@ -50,11 +50,11 @@ export interface CountTerms {
  */
 export interface Engine {
   readonly values: Values;
-  read(kind: string, id: string): Promise<Row | undefined>;
+  read(kind: string, id: string): Promise<StoredRow | undefined>;
   /** Where there is no such record; whether it was put. */
-  create(kind: string, id: string, row: Row, write: string): Promise<boolean>;
+  create(kind: string, id: string, row: StoredRow, write: string): Promise<boolean>;
   /** Where the record's revision is `after`; whether it was put. */
-  put(kind: string, id: string, row: Row, after: number, write: string): Promise<boolean>;
+  put(kind: string, id: string, row: StoredRow, after: number, write: string): Promise<boolean>;
   /** Whether there was such a record. */
   remove(kind: string, id: string, write: string): Promise<boolean>;
   /** Whether this write was done, within the last hour. */
@@ -65,20 +65,20 @@ export interface Engine {
   /** What stands in the way of keeping what was acknowledged, in sentences for whoever runs the bot; none when nothing does. */
   doubts(): Promise<readonly string[]>;
   /** All records and values, as of one moment where the engine can. */
-  all(): AsyncIterable<Held>;
+  all(): AsyncIterable<StoredRecord>;
   /** Counts for all processes together; absent where one process alone has the engine. Rejects with whatever it likes. */
   counter?(terms: CountTerms): RateLimiterAbstract;
   empty(): Promise<boolean>;
   /** Puts things in place of whatever is there. */
-  fill(held: readonly Held[]): Promise<void>;
+  fill(held: readonly StoredRecord[]): Promise<void>;
   close(): Promise<void>;
 }
 
 /** The back end, opened by the first who asks for it. Rejects with Lost or Outage when it cannot be, and tries anew the next time. */
-export type Opened = () => Promise<Engine>;
+export type OpenedEngine = () => Promise<Engine>;
 
 /** One opening for all who ask. */
-export function openedOnce(open: () => Promise<Engine>): { readonly open: Opened; close(): Promise<void> } {
+export function openedOnce(open: () => Promise<Engine>): { readonly open: OpenedEngine; close(): Promise<void> } {
   let engine: Promise<Engine> | undefined;
   return {
     open() {
@@ -162,7 +162,7 @@ export async function patiently<T>(clock: Clock, patience: Patience, attempt: ()
  * Tries a conditional write until it is known whether it was done. A try after a loss that is refused may have been
  * refused by the very write it repeats: `landed` then tells, and by that time the answer can no longer change.
  */
-export function settled(
+export function settledWrite(
   clock: Clock,
   patience: Patience,
   attempt: () => Promise<boolean>,
@@ -180,7 +180,7 @@ export function settled(
 }
 
 /** The promise's outcome, or Lost after so many milliseconds. What the promise does later is nobody's concern. */
-export async function within<T>(milliseconds: number, promise: Promise<T>): Promise<T> {
+export async function withinTime<T>(milliseconds: number, promise: Promise<T>): Promise<T> {
   let timer: NodeJS.Timeout | undefined;
   const late = new Promise<never>((_, reject) => {
     timer = setTimeout(() => reject(new Lost(`no answer in ${milliseconds} ms`)), milliseconds);

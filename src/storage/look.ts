@@ -3,9 +3,9 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { readEmbedded } from './embedded.ts';
-import { MACHINE_CLOCK, within } from './engine.ts';
+import { MACHINE_CLOCK, withinTime } from './engine.ts';
 import { redisDoubts } from './redis.ts';
-import type { Place } from './store.ts';
+import type { StorePlace } from './store.ts';
 
 /** Milliseconds for one answer. */
 const OPERATION = 5_000;
@@ -19,7 +19,7 @@ export interface StoreLook {
 }
 
 /** Looks. Rejects with what the server, or the folder, refuses with; with Lost where no answer comes. */
-export async function lookAtStore({ url, folder, space = 'floorhand', patience }: Place): Promise<StoreLook> {
+export async function lookAtStore({ url, folder, space = 'floorhand', patience }: StorePlace): Promise<StoreLook> {
   const { operation = OPERATION } = patience ?? {};
   if (url === '') return lookAtFolder(folder, operation);
   return /^postgres/.test(url) ? lookAtPostgres(url, space, operation) : lookAtRedis(url, space, operation);
@@ -78,7 +78,7 @@ async function lookAtRedis(url: string, space: string, operation: number): Promi
   };
   try {
     // A connection that is taken and never answered is no failure to the client.
-    return await within(operation, look());
+    return await withinTime(operation, look());
   } finally {
     // One that was refused is closed already, and would throw another reason in place of the refusal.
     if (client.isOpen) client.destroy();

@@ -6,11 +6,11 @@ import { type RateLimiterAbstract, RateLimiterPostgres } from 'rate-limiter-flex
 import {
   type CountTerms,
   type Engine,
-  type Held,
   type HeldRecord,
   type HeldValue,
   Lost,
-  type Row,
+  type StoredRecord,
+  type StoredRow,
   type Values,
 } from './engine.ts';
 
@@ -123,16 +123,16 @@ class Postgres implements Engine {
     };
   }
 
-  async read(kind: string, id: string): Promise<Row | undefined> {
+  async read(kind: string, id: string): Promise<StoredRow | undefined> {
     const [row] = await this.#query(this.#sql.read, [kind, id]);
     return row && { rev: Number(row.rev), text: String(row.body) };
   }
 
-  create(kind: string, id: string, { rev, text }: Row, write: string): Promise<boolean> {
+  create(kind: string, id: string, { rev, text }: StoredRow, write: string): Promise<boolean> {
     return this.#done(this.#sql.create, [write, kind, id, rev, text]);
   }
 
-  put(kind: string, id: string, { rev, text }: Row, after: number, write: string): Promise<boolean> {
+  put(kind: string, id: string, { rev, text }: StoredRow, after: number, write: string): Promise<boolean> {
     return this.#done(this.#sql.put, [write, kind, id, rev, text, after]);
   }
 
@@ -178,7 +178,7 @@ class Postgres implements Engine {
   }
 
   /** As of one moment: a transaction that sees what was committed when it began. */
-  async *all(): AsyncGenerator<Held> {
+  async *all(): AsyncGenerator<StoredRecord> {
     await this.#tables();
     const client = await passing(() => this.#pool.connect());
     const query: Query = async (text, values = []) => (await passing(() => client.query(text, [...values]))).rows;
@@ -212,7 +212,7 @@ class Postgres implements Engine {
     return (await this.#query(this.#sql.empty))[0]?.empty === true;
   }
 
-  async fill(held: readonly Held[]): Promise<void> {
+  async fill(held: readonly StoredRecord[]): Promise<void> {
     const records = held.flatMap((one): HeldRecord[] => ('record' in one ? [one.record] : []));
     const kept = held.flatMap((one): HeldValue[] => ('kept' in one ? [one.kept] : []));
     const columns = [records.map((one) => one.kind), records.map((one) => one.id), records.map((one) => one.rev)];

@@ -6,13 +6,13 @@ import { type RateLimiterAbstract, RateLimiterRedis } from 'rate-limiter-flexibl
 import {
   type CountTerms,
   type Engine,
-  type Held,
   type HeldRecord,
   type HeldValue,
   Lost,
-  type Row,
+  type StoredRecord,
+  type StoredRow,
   type Values,
-  within,
+  withinTime,
 } from './engine.ts';
 
 // Whether a Redis keeps what it acknowledged: on disk before it answers, and never thrown out for want of
@@ -142,18 +142,18 @@ class Redis implements Engine {
     };
   }
 
-  read(kind: string, id: string): Promise<Row | undefined> {
+  read(kind: string, id: string): Promise<StoredRow | undefined> {
     return this.#answer(async () => {
       const [rev, text] = await this.#client.hmGet(this.#key('record', kind, id), ['rev', 'text']);
       return rev == null || text == null ? undefined : { rev: Number(rev), text };
     });
   }
 
-  create(kind: string, id: string, { rev, text }: Row, write: string): Promise<boolean> {
+  create(kind: string, id: string, { rev, text }: StoredRow, write: string): Promise<boolean> {
     return this.#script(CREATE, kind, id, write, [String(rev), text]);
   }
 
-  put(kind: string, id: string, { rev, text }: Row, after: number, write: string): Promise<boolean> {
+  put(kind: string, id: string, { rev, text }: StoredRow, after: number, write: string): Promise<boolean> {
     return this.#script(PUT, kind, id, write, [String(rev), text, String(after)]);
   }
 
@@ -203,7 +203,7 @@ class Redis implements Engine {
   }
 
   /** Each thing whole; what is changed meanwhile may be there as it was or as it is. */
-  async *all(): AsyncGenerator<Held> {
+  async *all(): AsyncGenerator<StoredRecord> {
     const kinds = await this.#answer(() => this.#client.sMembers(this.#key('kinds')));
     for (const kind of kinds) {
       for await (const id of this.ids(kind)) {
@@ -233,7 +233,7 @@ class Redis implements Engine {
     return true;
   }
 
-  async fill(held: readonly Held[]): Promise<void> {
+  async fill(held: readonly StoredRecord[]): Promise<void> {
     await this.#answer(() =>
       Promise.all(held.map((one) => ('record' in one ? this.#fill(one.record) : this.#keep(one.kept)))),
     );
@@ -271,7 +271,7 @@ class Redis implements Engine {
   async #answer<T>(ask: () => Promise<T>): Promise<T> {
     const client = this.#client;
     try {
-      return await within(this.#terms.operation, this.#ready().then(ask));
+      return await withinTime(this.#terms.operation, this.#ready().then(ask));
     } catch (cause) {
       const message = cause instanceof Error ? cause.message : String(cause);
       if (cause instanceof SyntaxError || OURS.test(message)) throw cause;

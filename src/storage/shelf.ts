@@ -1,15 +1,24 @@
 /** Records of one kind in the store: what cannot be read is copied aside and told, and hinders no other. */
 
 import { randomBytes, randomInt } from 'node:crypto';
-import { backoff, type Clock, Lost, type Opened, type Patience, patiently, type Row, settled } from './engine.ts';
-import { type Changed, type Codec, Outage, RecordDamaged, RecordTooNew, type Shelf } from './types.ts';
+import {
+  backoff,
+  type Clock,
+  Lost,
+  type OpenedEngine,
+  type Patience,
+  patiently,
+  type StoredRow,
+  settledWrite,
+} from './engine.ts';
+import { type Changed, type Codec, Outage, RecordDamaged, type RecordStore, RecordTooNew } from './types.ts';
 
 // Changes to records: those that come while another is under way are made one after the other and put
 // together.
 
 /** How a kind of record becomes text and is read again. */
 interface Texts<T> {
-  read(id: string, row: Row): Promise<T>;
+  read(id: string, row: StoredRow): Promise<T>;
   write(value: T): string;
 }
 
@@ -27,13 +36,13 @@ export function nameWrite(): string {
 /** The changes to records of one kind. */
 class Changes<T> {
   readonly #waiting = new Map<string, Asked<T>[]>();
-  readonly #open: Opened;
+  readonly #open: OpenedEngine;
   readonly #kind: string;
   readonly #texts: Texts<T>;
   readonly #clock: Clock;
   readonly #patience: Patience;
 
-  constructor(open: Opened, kind: string, texts: Texts<T>, clock: Clock, patience: Patience) {
+  constructor(open: OpenedEngine, kind: string, texts: Texts<T>, clock: Clock, patience: Patience) {
     this.#open = open;
     this.#kind = kind;
     this.#texts = texts;
@@ -108,7 +117,7 @@ class Changes<T> {
   #put(id: string, after: number, text: string): Promise<boolean> {
     const write = nameWrite();
     const row = { rev: after + 1, text };
-    return settled(
+    return settledWrite(
       this.#clock,
       this.#patience,
       async () => (await this.#open()).put(this.#kind, id, row, after, write),
@@ -133,13 +142,13 @@ const NAME = /^[!-~]{1,200}$/;
 const HIGHEST_FIRST_REV = 2 ** 40;
 
 /** A shelf. Throws a RangeError for a kind that is not small letters, or an id to create that no engine takes. */
-export function shelfOn<T>(open: Opened, kind: string, codec: Codec<T>, terms: ShelfTerms): Shelf<T> {
+export function shelfOn<T>(open: OpenedEngine, kind: string, codec: Codec<T>, terms: ShelfTerms): RecordStore<T> {
   if (!/^[a-z]{1,20}$/.test(kind)) throw new RangeError(`“${kind}” is no name for a kind of record`);
   const { clock, patience } = terms;
-  const texts = { read: (id: string, row: Row) => readRow(id, row), write: (value: T) => written(codec, value) };
+  const texts = { read: (id: string, row: StoredRow) => readRow(id, row), write: (value: T) => written(codec, value) };
   const changes = new Changes<T>(open, kind, texts, clock, patience);
 
-  async function readRow(id: string, row: Row): Promise<T> {
+  async function readRow(id: string, row: StoredRow): Promise<T> {
     try {
       return codec.read(JSON.parse(row.text));
     } catch (cause) {
@@ -151,7 +160,7 @@ export function shelfOn<T>(open: Opened, kind: string, codec: Codec<T>, terms: S
   }
 
   /** Whether it was the first time that this revision was copied. An engine that is away must not hide the damage. */
-  async function copyAside(id: string, row: Row, cause: unknown): Promise<boolean> {
+  async function copyAside(id: string, row: StoredRow, cause: unknown): Promise<boolean> {
     const copy = {
       kind,
       id,
@@ -173,7 +182,7 @@ export function shelfOn<T>(open: Opened, kind: string, codec: Codec<T>, terms: S
     // Records made anew under an old id begin elsewhere, so that a late put to the old one finds another revision.
     const row = { rev: randomInt(1, HIGHEST_FIRST_REV), text };
     const create = async () => (await open()).create(under, id, row, write);
-    return settled(clock, patience, create, async () => (await open()).landed(write));
+    return settledWrite(clock, patience, create, async () => (await open()).landed(write));
   }
 
   return {
@@ -191,7 +200,7 @@ export function shelfOn<T>(open: Opened, kind: string, codec: Codec<T>, terms: S
       if (!NAME.test(id)) return false;
       const write = nameWrite();
       const remove = async () => (await open()).remove(kind, id, write);
-      return settled(clock, patience, remove, async () => (await open()).landed(write));
+      return settledWrite(clock, patience, remove, async () => (await open()).landed(write));
     },
     ids: () => idsOf(open, kind),
   };
@@ -201,7 +210,7 @@ function written<T>(codec: Codec<T>, value: T): string {
   return JSON.stringify(codec.write(value));
 }
 
-async function* idsOf(open: Opened, kind: string): AsyncGenerator<string> {
+async function* idsOf(open: OpenedEngine, kind: string): AsyncGenerator<string> {
   try {
     yield* (await open()).ids(kind);
   } catch (cause) {

@@ -10,20 +10,20 @@ import {
   type Engine,
   Lost,
   MACHINE_CLOCK,
-  type Opened,
+  type OpenedEngine,
   openedOnce,
   PATIENCE,
   type Patience,
   patiently,
-  settled,
+  settledWrite,
 } from './engine.ts';
 import { nameWrite, type ShelfTerms, shelfOn } from './shelf.ts';
-import { type Kept, Outage, type Store } from './types.ts';
+import { type KeyValueStore, Outage, type Store } from './types.ts';
 
 // Plain values through Keyv: what cannot be read counts as not there, and is told.
 
 /** Kept values. Every method throws Outage when the engine does not answer. */
-export function keptOn(open: Opened, { clock, patience, fault }: ShelfTerms): Kept {
+export function keptOn(open: OpenedEngine, { clock, patience, fault }: ShelfTerms): KeyValueStore {
   const keyvs = new WeakMap<Engine, Keyv>();
   async function run<T>(work: (keyv: Keyv) => Promise<T>): Promise<T> {
     const engine = await open();
@@ -57,7 +57,7 @@ export function keptOn(open: Opened, { clock, patience, fault }: ShelfTerms): Ke
       if (milliseconds <= 0) return false;
       const name = nameOf(key);
       const mine = nameWrite();
-      return settled(
+      return settledWrite(
         clock,
         patience,
         async () => (await open()).values.claim(name, mine, Math.ceil(milliseconds)),
@@ -103,7 +103,7 @@ export interface AskLimits {
 
 /** Counts asks; `open` is left out where one process alone has the store, whose memory knows all. */
 export function limitsOn(
-  open: Opened | undefined,
+  open: OpenedEngine | undefined,
   { person, server }: AskLimits,
   terms: Told,
 ): (who: Asking, weight: number) => Promise<Allowed> {
@@ -119,7 +119,7 @@ export function limitsOn(
 
 /** Milliseconds until so much more may be asked under a key; 0 when it may. Never rejects. */
 function counterOn(
-  open: Opened | undefined,
+  open: OpenedEngine | undefined,
   terms: CountTerms,
   { clock, fault }: Told,
 ): (key: string, weight: number) => Promise<number> {
@@ -168,7 +168,7 @@ async function refusal(consumed: Promise<RateLimiterRes>): Promise<number> {
 }
 
 /** Where things are kept. */
-export interface Place {
+export interface StorePlace {
   /** `postgres://…`, `redis://…`, or empty for the data folder. */
   readonly url: string;
   readonly folder: string;
@@ -178,7 +178,7 @@ export interface Place {
   readonly space?: string;
 }
 
-export interface StoreTerms extends Place {
+export interface StoreTerms extends StorePlace {
   /** Tells whoever runs the bot of what went wrong. */
   fault(cause: unknown): void;
 }
@@ -211,7 +211,7 @@ export function openStore(terms: StoreTerms): OpenStore {
 }
 
 /** How a back end is opened to be read only, for a backup: a data folder that a bot has can be read meanwhile. Throws as openStore does. */
-export function reader(place: Place): () => Promise<Engine> {
+export function recordReader(place: StorePlace): () => Promise<Engine> {
   const { url, folder, clock = MACHINE_CLOCK, patience = PATIENCE } = place;
   if (url !== '') return opener(place);
   return async () => (await import('./embedded.ts')).readEmbedded({ folder, clock, operation: patience.operation });
@@ -224,7 +224,7 @@ export function opener({
   space = 'floorhand',
   clock = MACHINE_CLOCK,
   patience = PATIENCE,
-}: Place): () => Promise<Engine> {
+}: StorePlace): () => Promise<Engine> {
   // Imported when opened: an ask that keeps nothing need not wait for what it does not use.
   if (url === '') {
     const terms = { folder, clock, operation: patience.operation };

@@ -2,8 +2,8 @@
 
 /** What is kept: plain values, and shelves of records. */
 export interface Store {
-  readonly kept: Kept;
-  shelf<T>(kind: string, codec: Codec<T>): Shelf<T>;
+  readonly kept: KeyValueStore;
+  shelf<T>(kind: string, codec: Codec<T>): RecordStore<T>;
 }
 
 /** A record as it is written and read. */
@@ -14,7 +14,7 @@ export interface Codec<T> {
 }
 
 /** Plain values by key, each for as long as it is told to live: kept answers, drafts, what was seen already. */
-export interface Kept {
+export interface KeyValueStore {
   /** The value, or undefined when there is none or its time is over. */
   get(key: string): Promise<unknown>;
   /** Keeps a JSON value, in place of the one before; `milliseconds` is how long, for good without it. */
@@ -32,7 +32,7 @@ export interface Changed<T, R> {
 }
 
 /** Records of one kind, each with a revision: a change is put only on the revision it was made of, and else made again. */
-export interface Shelf<T> {
+export interface RecordStore<T> {
   load(id: string): Promise<T | undefined>;
   /** False when the id is taken, and then nothing is changed. */
   create(id: string, value: T): Promise<boolean>;

@@ -31,7 +31,7 @@ export const PLAN = {
   tearout: 'The tear-out in figures',
 } as const;
 
-export const STAGES = {
+export const PLAN_STAGES = {
   prepare: {
     name: 'Before anything moves',
     before: ['the cartons are ordered or the date is sure'],

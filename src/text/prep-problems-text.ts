@@ -190,7 +190,7 @@ export function notAnAge(got: Got): Problem {
 // The texts about a damage, a part of a floor, a sheet or a tube that cannot be read, and how doubtful ones
 // were.
 
-export function sizeMissing(got: Got): Problem {
+export function damageSizeMissing(got: Got): Problem {
   return problem(got, 'How large is the damage? Two sides, across and up, with x between them.');
 }
 

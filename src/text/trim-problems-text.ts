@@ -113,7 +113,7 @@ export function noRoomForDoor(told: string, fix: string): Problem {
   return { ...got({ option: 'doors', got: told }), expected: 'No wall is long enough for it.', fix };
 }
 
-export function bayTooWide(told: string, fix: string): Problem {
+export function trimBayTooWide(told: string, fix: string): Problem {
   return {
     ...got({ option: 'bay', got: told }),
     expected: 'It is wider than its wall, which must go on at both sides of it.',

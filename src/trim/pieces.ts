@@ -6,7 +6,6 @@ import {
   type Cut,
   isOutside,
   kerfAlong,
-  type Opening,
   SQUARE,
   type Stretch,
   type Studs,
@@ -15,6 +14,7 @@ import {
   studsBetween,
   type TrimWall,
   type WallEnd,
+  type WallOpening,
   wallName,
 } from './walls.ts';
 
@@ -190,7 +190,7 @@ export interface Board {
 }
 
 /** Labels such as `B 2-5`: room B, wall 2, fifth board from the door. Stretches come room by room, as one goes round to the right. */
-export function labelledBoards(stretches: readonly Stretch[], openings: readonly Opening[]): readonly Board[] {
+export function labelledBoards(stretches: readonly Stretch[], openings: readonly WallOpening[]): readonly Board[] {
   const rooms = [...new Set(stretches.map(({ wall }) => wall.room))];
   return rooms.flatMap((room, index) => {
     const letter = roomLetter(index);
@@ -213,7 +213,7 @@ export function brokenBoards(boards: number, share: number): number {
   return Math.min(boards, roundUp((boards * share) / 10_000));
 }
 
-function isBesideDoor({ wall, from, left }: Stretch, openings: readonly Opening[]): boolean {
+function isBesideDoor({ wall, from, left }: Stretch, openings: readonly WallOpening[]): boolean {
   return left === 'door' && openings.some((one) => one.wall === wallName(wall) && one.to === from);
 }
 

@@ -203,7 +203,7 @@ export interface Filling {
 export function firstSticks(task: StickTask): StickPlan {
   const numbers = numbersOf(task);
   const fillings = bestFit(numbers);
-  return planOf(task, numbers, fillings, lengthBound(numbers));
+  return stickPlan(task, numbers, fillings, lengthBound(numbers));
 }
 
 /** Best-fit decreasing into leftovers first, then the stock with the least cost a tick; sticks bought shrink to the cheapest that holds them. */
@@ -275,7 +275,7 @@ export function lengthBound({ kinds, supplies }: StickNumbers): number {
  * Fillings as a plan: longest pieces first on each stick, and the sticks in the order of their longest pieces, so that a board
  * cut wrong can still give a shorter one.
  */
-export function planOf(
+export function stickPlan(
   task: StickTask,
   { kinds, supplies }: StickNumbers,
   fillings: readonly Filling[],

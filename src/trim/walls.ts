@@ -231,7 +231,7 @@ export interface Door {
 }
 
 /** An opening from `from` to `to` along its wall as faced, casing included. `door` tells which, counted from 0. */
-export interface Opening {
+export interface WallOpening {
   readonly wall: string;
   readonly from: Length;
   readonly to: Length;
@@ -246,7 +246,7 @@ interface DoorTrouble {
 }
 
 interface Openings {
-  readonly openings: readonly Opening[];
+  readonly openings: readonly WallOpening[];
   readonly troubles: readonly DoorTrouble[];
 }
 
@@ -265,7 +265,7 @@ export interface Stretch {
  * longest stretch, which `placed` tells. A door without a room is in the first room that has such a wall.
  */
 export function placeDoors(walls: readonly TrimWall[], doors: readonly Door[], casing: Length): Openings {
-  const openings: Opening[] = [];
+  const openings: WallOpening[] = [];
   const troubles: DoorTrouble[] = [];
   const inOrder = doors
     .map((door, index) => ({ door, index }))
@@ -281,7 +281,7 @@ export function placeDoors(walls: readonly TrimWall[], doors: readonly Door[], c
   return { openings, troubles };
 }
 
-type Spot = Pick<Opening, 'wall' | 'from' | 'to'> | Pick<DoorTrouble, 'why'>;
+type Spot = Pick<WallOpening, 'wall' | 'from' | 'to'> | Pick<DoorTrouble, 'why'>;
 
 function onWall(walls: readonly TrimWall[], { width, room, wall: label, at }: Door, casing: Length): Spot {
   const wall = walls.find(
@@ -299,7 +299,7 @@ function onWall(walls: readonly TrimWall[], { width, room, wall: label, at }: Do
   };
 }
 
-function anywhere(walls: readonly TrimWall[], openings: readonly Opening[], width: number): Spot {
+function anywhere(walls: readonly TrimWall[], openings: readonly WallOpening[], width: number): Spot {
   const [longest] = stretchesOf(walls, openings).sort((a, b) => b.to - b.from - (a.to - a.from));
   if (!longest || longest.to - longest.from < width) return { why: 'no room left' };
   const from = longest.from + Math.floor((longest.to - longest.from - width) / 2);
@@ -307,7 +307,7 @@ function anywhere(walls: readonly TrimWall[], openings: readonly Opening[], widt
 }
 
 /** What is left of the walls between openings, wall by wall and from left to right. */
-export function stretchesOf(walls: readonly TrimWall[], openings: readonly Opening[]): Stretch[] {
+export function stretchesOf(walls: readonly TrimWall[], openings: readonly WallOpening[]): Stretch[] {
   return walls.flatMap((wall) => {
     const here = openings.filter((one) => one.wall === wallName(wall)).sort((a, b) => a.from - b.from);
     const edges = [0, ...here.flatMap(({ from, to }) => [from, to]), wall.length];

@@ -15,7 +15,7 @@ const OPTIMAL = 7;
 
 type Model = ReturnType<Highs['createModel']>;
 
-export interface Flow {
+export interface OffcutFlow {
   /** The objective, or what the integer program proved so far. */
   readonly bound: number;
   /** Rows by block and option; whole only after `integer`. */
@@ -133,7 +133,7 @@ export class FlowModel {
   }
 
   /** The linear program; undefined when the rules held leave no way. */
-  relaxed(): Flow | undefined {
+  relaxed(): OffcutFlow | undefined {
     this.#model.run();
     if (this.#model.getModelStatus() !== OPTIMAL) return undefined;
     const { colValue, rowDual } = this.#model.getSolution();
@@ -149,7 +149,7 @@ export class FlowModel {
    * Whole rows, the linear program's solution rounded up a little at a time; undefined when that leads to over `most` planks.
    * At most `caps` rows of a block begin alike. Each seed rounds in another order.
    */
-  rounded(caps: readonly number[], most: number, seed: number): Flow | undefined {
+  rounded(caps: readonly number[], most: number, seed: number): OffcutFlow | undefined {
     const random = seeded(seed);
     const columns = this.#table.blocks.flatMap(({ options }, b) =>
       options.map((_, i) => ({ at: (this.#firstColumns[b] ?? 0) + i, low: 0, high: caps[b] ?? 0 })),

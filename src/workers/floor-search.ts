@@ -2,15 +2,15 @@
 
 import type { Highs } from 'highs';
 import { boundOf } from '../layout/bounds.ts';
-import { type Area, rowChoices, type Sliced, sliceArea } from '../layout/covered-area.ts';
+import { type CoveredArea, rowChoices, type Sliced, sliceArea } from '../layout/covered-area.ts';
 import { lanesOf, ripPairs } from '../layout/cutting.ts';
 import { isFewer, type Plan, type Plank, type Rules } from '../layout/floor.ts';
 import { planOf } from '../layout/lay-floor.ts';
 import { type FlowTable, flowTable } from '../layout/offcut-flow.ts';
-import { anneal, type Dealt, type Effort, mended, quickScatter, startsBy } from '../layout/scatter.ts';
+import { anneal, type Dealt, type Effort, quickScatter, scatterMended, startsBy } from '../layout/scatter.ts';
 import { scatterFloor } from '../layout/scatter-rules.ts';
 import type { ScatterState } from '../layout/scatter-state.ts';
-import { bounded, breaksNone, type Flow, type FlowBounds, FlowModel, leastOf, proved } from './floor-flow.ts';
+import { bounded, breaksNone, type FlowBounds, FlowModel, leastOf, type OffcutFlow, proved } from './floor-flow.ts';
 
 /** Columns beyond which the program is not rounded: steps, not seconds, so that an answer repeats. */
 const MOST_COLUMNS = 6000;
@@ -39,7 +39,12 @@ interface Candidate {
 }
 
 /** Plans in rising quality, the last with the best bound; boards that lock, walls along and across the rows. */
-export function* searchFloor(areas: readonly Area[], plank: Plank, rules: Rules, solver: Highs): Generator<Plan> {
+export function* searchFloor(
+  areas: readonly CoveredArea[],
+  plank: Plank,
+  rules: Rules,
+  solver: Highs,
+): Generator<Plan> {
   const sliced = areas.map((area) => sliceArea(area, plank, rules));
   const plain = boundOf(
     sliced.map(({ slabs }) => slabs),
@@ -88,7 +93,8 @@ export function* searchFloor(areas: readonly Area[], plank: Plank, rules: Rules,
       const steps = Math.min(LONG.steps, ROW_STEPS * state.floor.jointed.length);
       for (const dealt of candidate.dealt.slice(0, MOST_LONG)) {
         if (reaches(bounds.tight)) break;
-        for (const better of mended(state, dealt, bounds.tight, { ...LONG, steps })) yield* offer(candidate, better);
+        for (const better of scatterMended(state, dealt, bounds.tight, { ...LONG, steps }))
+          yield* offer(candidate, better);
       }
       if (reaches(goal)) return;
     }
@@ -114,13 +120,13 @@ function* improved(
     const dealt = flow && dealtBy(table, flow);
     if (!dealt) continue;
     all.push(dealt);
-    yield* mended(state, dealt, tight, { ...SHORT, first: seed });
+    yield* scatterMended(state, dealt, tight, { ...SHORT, first: seed });
   }
   yield anneal(state, { seed: 2, steps: LAST_STEPS, target: tight, warm: 60, cool: 4 });
 }
 
 /** The start pieces of every block; undefined when they are not as many as its rows. */
-function dealtBy({ blocks }: FlowTable, { used }: Flow): readonly Dealt[] | undefined {
+function dealtBy({ blocks }: FlowTable, { used }: OffcutFlow): readonly Dealt[] | undefined {
   const dealt = blocks.map(({ runs, options }, b) => ({
     runs,
     starts: options.flatMap(({ start }, i) => new Array<number>(used[b]?.[i] ?? 0).fill(start)),

@@ -4,11 +4,11 @@ import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { MessageChannel, type Worker } from 'node:worker_threads';
 import { Piscina } from 'piscina';
-import type { Area } from '../layout/covered-area.ts';
+import type { CoveredArea } from '../layout/covered-area.ts';
 import type { Plan, Plank, Rules } from '../layout/floor.ts';
 import type { HerringRules } from '../layout/herringbone.ts';
 import type { ZigzagArea } from '../layout/herringbone-lay.ts';
-import type { Progress, Stock } from '../layout/resume-floor.ts';
+import type { Progress, RestStock } from '../layout/resume-floor.ts';
 import type { StickTask } from '../trim/sticks.ts';
 import { endWhenBroken, Unworked, WorkQueue, whoAsks } from './queue.ts';
 
@@ -18,11 +18,11 @@ export type Task =
   | { readonly kind: 'sticks'; readonly task: StickTask }
   | {
       readonly kind: 'floor' | 'floor-search';
-      readonly areas: readonly Area[];
+      readonly areas: readonly CoveredArea[];
       readonly plank: Plank;
       readonly rules: Rules;
     }
-  | { readonly kind: 'rest'; readonly plan: Plan; readonly progress: readonly Progress[]; readonly stock: Stock }
+  | { readonly kind: 'rest'; readonly plan: Plan; readonly progress: readonly Progress[]; readonly stock: RestStock }
   | {
       readonly kind: 'herringbone';
       readonly areas: readonly ZigzagArea[];

@@ -1,11 +1,11 @@
 /** Floors laid off the event loop when they are large: an ask must not hold up everybody else's. */
 
-import { type Area, isSlanted } from '../layout/covered-area.ts';
+import { type CoveredArea, isSlanted } from '../layout/covered-area.ts';
 import { isFewer, type Plan, type Plank, type Rules } from '../layout/floor.ts';
 import type { HerringPlan, HerringRules, NoBorder } from '../layout/herringbone.ts';
 import { layHerringbone, type ZigzagArea } from '../layout/herringbone-lay.ts';
 import { layFloor } from '../layout/lay-floor.ts';
-import { type Progress, planRest, type Stock } from '../layout/resume-floor.ts';
+import { type Progress, planRest, type RestStock } from '../layout/resume-floor.ts';
 import { firstSticks, type StickPlan, type StickTask } from '../trim/sticks.ts';
 import { answersFrom, lastAnswerFrom } from './pool.ts';
 
@@ -17,7 +17,7 @@ const LARGE_SCATTERED = 60;
 const LARGE_SLANTED = 60;
 
 /** The plan of a floor of about so many planks. Throws an Error when the worker that lays a large one dies or overruns. */
-export async function layAway(areas: readonly Area[], plank: Plank, rules: Rules, about: number): Promise<Plan> {
+export async function layAway(areas: readonly CoveredArea[], plank: Plank, rules: Rules, about: number): Promise<Plan> {
   const slanted = areas.some(({ region, angle }) => isSlanted(region, angle));
   const large = slanted ? LARGE_SLANTED : rules.pattern.name === 'scattered' ? LARGE_SCATTERED : LARGE;
   if (about <= large) return layFloor(areas, plank, rules);
@@ -28,7 +28,7 @@ export async function layAway(areas: readonly Area[], plank: Plank, rules: Rules
  * Plans better than the first, or with a higher bound, as a worker finds them; none for floors that are not searched: other
  * patterns, boards without locks, walls or rows at a slant. Ends when the worker dies or overruns: what came, stands.
  */
-export async function* betterFloors(areas: readonly Area[], first: Plan): AsyncGenerator<Plan> {
+export async function* betterFloors(areas: readonly CoveredArea[], first: Plan): AsyncGenerator<Plan> {
   const { plank, rules } = first;
   if (!isSearched(areas, first)) return;
   let best = first;
@@ -41,7 +41,7 @@ export async function* betterFloors(areas: readonly Area[], first: Plan): AsyncG
 }
 
 /** True for floors that may get a better plan, or a proof, than their first. */
-export function isSearched(areas: readonly Area[], { plank, rules, bound, broken }: Plan): boolean {
+export function isSearched(areas: readonly CoveredArea[], { plank, rules, bound, broken }: Plan): boolean {
   return (
     rules.pattern.name === 'scattered' &&
     plank.lock === 'click' &&
@@ -75,7 +75,7 @@ const LONG = 25;
 export async function restAway(
   plan: Plan,
   progress: readonly Progress[],
-  stock: Stock,
+  stock: RestStock,
 ): Promise<ReturnType<typeof planRest>> {
   const rows = plan.regions.reduce((sum, region) => sum + region.rows.length, 0);
   if (rows <= LONG) return planRest(plan, progress, stock);

@@ -4,7 +4,7 @@ import type { Highs } from 'highs';
 import { type Counts, mostValuableByTable, type StickNumbers } from '../trim/sticks.ts';
 
 /** A way to fill one stick of a supply. */
-export interface Way {
+export interface StickWay {
   readonly supply: number;
   readonly counts: Counts;
 }
@@ -28,7 +28,7 @@ export class StickModel {
   readonly #numbers: StickNumbers;
   readonly #mode: 'cost' | 'mix';
   readonly #slacks: number;
-  readonly ways: Way[] = [];
+  readonly ways: StickWay[] = [];
 
   constructor(solver: Highs, numbers: StickNumbers, mode: 'cost' | 'mix') {
     this.#model = solver.createModel();
@@ -45,7 +45,7 @@ export class StickModel {
     }
   }
 
-  add(way: Way): void {
+  add(way: StickWay): void {
     const { kinds, supplies } = this.#numbers;
     const indices: number[] = [];
     const values: number[] = [];
@@ -158,13 +158,13 @@ const INFEASIBLE = 8;
 const MOST_WAYS = 4000;
 
 /** How an integer program ended: a choice of ways, none for certain, or not known. */
-export type Chosen = { readonly ways: readonly Way[] } | 'none' | 'unknown';
+export type Chosen = { readonly ways: readonly StickWay[] } | 'none' | 'unknown';
 
 /** Ways that cover every kind with the sticks of a mix; `none` for certain only when `ways` are all there are. */
 export function chooseWays(
   solver: Highs,
   numbers: StickNumbers,
-  ways: readonly Way[],
+  ways: readonly StickWay[],
   mix: readonly number[],
   areAll: boolean,
 ): Chosen {
@@ -187,7 +187,7 @@ export function chooseWays(
     if (model.getModelStatus() === INFEASIBLE) return areAll ? 'none' : 'unknown';
     const used = [...model.getSolution().colValue].map(Math.round);
     if (!covers(usable, used, numbers, mix)) return 'unknown';
-    return { ways: usable.flatMap((way, i) => new Array<Way>(used[i] ?? 0).fill(way)) };
+    return { ways: usable.flatMap((way, i) => new Array<StickWay>(used[i] ?? 0).fill(way)) };
   } finally {
     model.dispose();
   }
@@ -195,7 +195,7 @@ export function chooseWays(
 
 /** The rounded choice, checked in whole numbers. */
 function covers(
-  ways: readonly Way[],
+  ways: readonly StickWay[],
   used: readonly number[],
   { kinds }: StickNumbers,
   mix: readonly number[],
@@ -217,8 +217,8 @@ function covers(
 }
 
 /** Every way to fill a stick that takes no further piece, for each supply of a mix; undefined when they are too many. */
-export function everyWay({ kinds, supplies }: StickNumbers, mix: readonly number[]): readonly Way[] | undefined {
-  const ways: Way[] = [];
+export function everyWay({ kinds, supplies }: StickNumbers, mix: readonly number[]): readonly StickWay[] | undefined {
+  const ways: StickWay[] = [];
   for (let supply = 0; supply < supplies.length; supply++) {
     if ((mix[supply] ?? 0) === 0) continue;
     const found = fullest(kinds, supplies[supply]?.capacity ?? 0, MOST_WAYS - ways.length);
@@ -263,12 +263,12 @@ interface Rest {
 export function dive(
   solver: Highs,
   numbers: StickNumbers,
-  ways: readonly Way[],
+  ways: readonly StickWay[],
   mix: readonly number[],
   turn: number,
-): readonly Way[] | undefined {
+): readonly StickWay[] | undefined {
   let rest: Rest = { pieces: numbers.kinds.map(({ ids }) => ids.length), sticks: mix };
-  const taken: Way[] = [];
+  const taken: StickWay[] = [];
   for (let depth = 0; rest.pieces.some((count) => count > 0); depth++) {
     const next = mostUsed(solver, numbers, ways, rest, depth === 0 ? turn : 0);
     if (!next) return undefined;
@@ -289,10 +289,10 @@ export function dive(
 function mostUsed(
   solver: Highs,
   numbers: StickNumbers,
-  ways: readonly Way[],
+  ways: readonly StickWay[],
   rest: Rest,
   turn: number,
-): readonly Way[] | undefined {
+): readonly StickWay[] | undefined {
   const kept = rest.pieces.flatMap((count, kind) => (count > 0 ? [kind] : []));
   const residual: StickNumbers = {
     kinds: kept.map((kind) => ({
@@ -318,7 +318,7 @@ function mostUsed(
       residual.supplies.map(() => 0),
     );
     if (!solved || solved.objective > 1e-6) return undefined;
-    const whole = (way: Way): Way => {
+    const whole = (way: StickWay): StickWay => {
       const counts = numbers.kinds.map(() => 0);
       kept.forEach((kind, i) => {
         counts[kind] = way.counts[i] ?? 0;

@@ -7,10 +7,10 @@ import {
   type Filling,
   lengthBound,
   numbersOf,
-  planOf,
   type StickNumbers,
   type StickPlan,
   type StickTask,
+  stickPlan,
 } from '../trim/sticks.ts';
 import {
   type Chosen,
@@ -21,8 +21,8 @@ import {
   type MixCut,
   mixCut,
   StickModel,
+  type StickWay,
   violates,
-  type Way,
 } from './stick-programs.ts';
 
 // Mixes of bought sticks in rising cost: what a proof walks through.
@@ -95,7 +95,7 @@ export function* searchSticks(task: StickTask, solver: Highs): Generator<StickPl
   const numbers = numbersOf(task);
   let fillings = bestFit(numbers);
   let bound = lengthBound(numbers);
-  const now = (): StickPlan => planOf(task, numbers, fillings, bound);
+  const now = (): StickPlan => stickPlan(task, numbers, fillings, bound);
   yield now();
   if (now().proven || numbers.kinds.length === 0) return;
   const cost = new StickModel(solver, numbers, 'cost');
@@ -123,7 +123,7 @@ export function* searchSticks(task: StickTask, solver: Highs): Generator<StickPl
 }
 
 /** A bound that rose, or ways that meet it. */
-type Step = { readonly bound: number } | { readonly bound: number; readonly ways: readonly Way[] };
+type Step = { readonly bound: number } | { readonly bound: number; readonly ways: readonly StickWay[] };
 
 /** Walks the mixes in rising cost: the first that can be cut is the cheapest. Each is excluded by a cut, or cut, or leaves the proof open. */
 function* proof(
@@ -169,7 +169,7 @@ function* proof(
 }
 
 /** Ways that cut all pieces from just these sticks: by diving, then by integer programs over known and over all ways. */
-function cutMix(solver: Highs, numbers: StickNumbers, ways: readonly Way[], sticks: readonly number[]): Chosen {
+function cutMix(solver: Highs, numbers: StickNumbers, ways: readonly StickWay[], sticks: readonly number[]): Chosen {
   for (let turn = 0; turn < DIVES; turn++) {
     const found = dive(solver, numbers, ways, sticks, turn);
     if (found) return { ways: found };
@@ -183,7 +183,7 @@ function isWithin(sticks: readonly number[], most: readonly number[]): boolean {
 }
 
 /** One kind alone on the cheapest stock to buy that holds it, as often as it fits. */
-function single({ kinds, supplies }: StickNumbers): readonly Way[] {
+function single({ kinds, supplies }: StickNumbers): readonly StickWay[] {
   return kinds.flatMap(({ size, ids }, kind) => {
     if (!supplies.some(({ limit, capacity }) => limit === undefined && capacity >= size)) return [];
     const supply = cheapestFor(supplies, size);
@@ -193,7 +193,7 @@ function single({ kinds, supplies }: StickNumbers): readonly Way[] {
 }
 
 /** Ways less the pieces given twice, each bought stick as cheap as its pieces allow, empty sticks left out. */
-function trimmed({ kinds, supplies }: StickNumbers, ways: readonly Way[]): readonly Filling[] {
+function trimmed({ kinds, supplies }: StickNumbers, ways: readonly StickWay[]): readonly Filling[] {
   const left = kinds.map(({ ids }) => ids.length);
   return ways.flatMap(({ supply, counts }) => {
     const given = counts.map((count, kind) => {

@@ -1,7 +1,7 @@
 /** A project with a word of its own in every part, everybody who may or may not see it, and what each is asked. */
 
 import { commands } from '../../commands/index.ts';
-import type { Desk } from '../../src/accounts/account-access.ts';
+import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/project-access.ts';
 import { hashOf } from '../../src/accounts/records.ts';
@@ -81,7 +81,7 @@ export function content(): Content {
 export interface World {
   readonly ports: DemoPorts;
   readonly id: string;
-  desk(asker: Asker): Desk;
+  desk(asker: Asker): ProjectAccess;
   /** Gives a share, and who has it. */
   give(share: Given): Promise<Asker>;
   /** Reads of records and values since the last call. */
@@ -103,7 +103,7 @@ export async function world(without = false): Promise<World> {
   let gets = 0;
   const { get } = ports.store.kept;
   Object.assign(ports.store.kept, { get: (key: string) => get(key).finally(() => void gets++) });
-  const desk = (asker: Asker): Desk => {
+  const desk = (asker: Asker): ProjectAccess => {
     const opened = openDesk(asker, ports);
     if (!opened) throw new Error('no desk');
     return opened;

@@ -1,9 +1,9 @@
 /** Kept values in memory, on a clock that the test moves. */
 
-import type { Kept } from '../../src/storage/types.ts';
+import type { KeyValueStore } from '../../src/storage/types.ts';
 
 /** Kept values; `pass` lets time go by. */
-export function keptInMemory(): Kept & { pass(milliseconds: number): void } {
+export function keptInMemory(): KeyValueStore & { pass(milliseconds: number): void } {
   const values = new Map<string, { json: string; until: number }>();
   let now = 0;
   const live = (key: string) => {

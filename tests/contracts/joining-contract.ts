@@ -1,17 +1,17 @@
 /** Accounts linked on every back end: exactly one taker of a code, nothing lost by a crash at any step, two codes taken crosswise. */
 
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { Desk } from '../../src/accounts/account-access.ts';
+import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import { type Asker, accountKey } from '../../src/accounts/asker.ts';
 import { openDesk } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
-import { Outage, type Shelf, type Store } from '../../src/storage/types.ts';
+import { Outage, type RecordStore, type Store } from '../../src/storage/types.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };
 const ANN_AT_WORK: Asker = { platform: 'slack', workspace: 'T1', id: 'U1' };
 const BOB: Asker = { platform: 'slack', workspace: 'T2', id: 'U1' };
 
-function deskAt(store: Store, asker: Asker): Desk {
+function deskAt(store: Store, asker: Asker): ProjectAccess {
   const desk = openDesk(asker, { store });
   if (!desk) throw new Error('no desk');
   return desk;
@@ -115,7 +115,7 @@ function dyingAfter(store: Store, writes: number): { readonly store: Store } {
   const write = (): void => {
     if (left-- <= 0) throw new Outage('the process died');
   };
-  const dying = <T>(shelf: Shelf<T>): Shelf<T> => ({
+  const dying = <T>(shelf: RecordStore<T>): RecordStore<T> => ({
     load: (id) => shelf.load(id),
     ids: () => shelf.ids(),
     create: async (id, value) => {

@@ -3,7 +3,7 @@
 import { sheetText } from '../../src/chat/files.ts';
 import { offersOf } from '../../src/chat/offers.ts';
 import type { Answer } from '../../src/chat/pipeline.ts';
-import type { Message as DiscordMessage } from '../../src/platforms/discord/page.ts';
+import type { DiscordMessage } from '../../src/platforms/discord/page.ts';
 import {
   renderSheets as discordSheets,
   renderSources as discordSources,
@@ -11,10 +11,10 @@ import {
 } from '../../src/platforms/discord/render.ts';
 import {
   drawingsOf,
-  type Message,
   renderPart,
   render as renderSlack,
   renderSources,
+  type SlackMessage,
 } from '../../src/platforms/slack/render.ts';
 import { pictureFile } from '../../src/platforms/slack/upload.ts';
 import { render as renderTerminal } from '../../src/platforms/terminal/render.ts';
@@ -35,7 +35,8 @@ rendererContract({
   name: 'Slack',
   allShown: false,
   tell: (answer) => {
-    const words = (messages: readonly Message[]): string => messages.map(({ blocks }) => slackWords(blocks)).join(' ');
+    const words = (messages: readonly SlackMessage[]): string =>
+      messages.map(({ blocks }) => slackWords(blocks)).join(' ');
     return {
       shown: words(renderSlack(answer, { id: 'abcdefghijk' })),
       reachable: 'headline' in answer ? parts(answer, words) : '',
@@ -66,7 +67,7 @@ rendererContract({
 
 function parts(
   reply: Extract<Answer, { readonly headline: string }>,
-  words: (messages: readonly Message[]) => string,
+  words: (messages: readonly SlackMessage[]) => string,
 ): string {
   const each = offersOf(reply).parts.map(({ place }) => words(renderPart(reply, place) ?? []));
   const pictures = drawingsOf(reply).map(({ drawing }) => pictureFile(drawing, Buffer.alloc(0)));

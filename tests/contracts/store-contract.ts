@@ -1,9 +1,9 @@
 /** What every back end of the store must do, whichever it is. */
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Held } from '../../src/storage/engine.ts';
+import type { StoredRecord } from '../../src/storage/engine.ts';
 import type { OpenStore } from '../../src/storage/store.ts';
-import { type Codec, RecordDamaged, RecordTooNew, type Shelf } from '../../src/storage/types.ts';
+import { type Codec, RecordDamaged, type RecordStore, RecordTooNew } from '../../src/storage/types.ts';
 import { joiningContract } from './joining-contract.ts';
 
 /** A back end under test: an empty place of its own. */
@@ -11,9 +11,9 @@ export interface Backend {
   /** A store on the place; `faults` takes what whoever runs the bot is told. */
   open(faults: unknown[]): OpenStore;
   /** Puts things there behind the store's back, while no store is open. */
-  plant(held: readonly Held[]): Promise<void>;
+  plant(held: readonly StoredRecord[]): Promise<void>;
   /** All that is there, read as a backup reads it. */
-  held(): Promise<readonly Held[]>;
+  held(): Promise<readonly StoredRecord[]>;
   /** Lets so many milliseconds go by. */
   pass(milliseconds: number): Promise<void>;
   /** Leaves nothing behind. */
@@ -165,7 +165,7 @@ export function storeContract(name: string, make: () => Promise<Backend>): void 
     });
 
     describe('records', () => {
-      const shelf = (): Shelf<Count> => store().shelf('count', COUNTS);
+      const shelf = (): RecordStore<Count> => store().shelf('count', COUNTS);
 
       it('are created once, loaded, and removed once', async () => {
         const counts = shelf();
@@ -325,7 +325,7 @@ export function storeContract(name: string, make: () => Promise<Backend>): void 
   });
 }
 
-function record(id: string, value: unknown): Held {
+function record(id: string, value: unknown): StoredRecord {
   return { record: { kind: 'count', id, rev: 1, text: JSON.stringify(value) } };
 }
 

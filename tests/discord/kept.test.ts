@@ -1,7 +1,7 @@
 /** The store behind the buttons: down, hanging or slow, every ask and press is answered. */
 
 import { afterEach, describe, expect, it } from 'vitest';
-import { type Kept, Outage } from '../../src/storage/types.ts';
+import { type KeyValueStore, Outage } from '../../src/storage/types.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { ASKER, fill, OTHER, pick, press, slash, typing } from './interactions.ts';
@@ -45,7 +45,7 @@ describe('what keeps answers', () => {
     const down = async (): Promise<never> => {
       throw new Outage('down');
     };
-    const kept: Kept = { get: down, set: down, delete: down, claim: async () => true };
+    const kept: KeyValueStore = { get: down, set: down, delete: down, claim: async () => true };
     const bot = await started({ kept });
     await bot.ask(tape());
     const answered = await bot.ask(asked());
@@ -84,7 +84,7 @@ describe('what keeps answers', () => {
   it('may be slow: a press that is quicker is answered once it has what was to be kept', async () => {
     const memory = keptInMemory();
     const { opened, open: go } = gate();
-    const set: Kept['set'] = (...told) => opened.then(() => memory.set(...told));
+    const set: KeyValueStore['set'] = (...told) => opened.then(() => memory.set(...told));
     const bot = await started({ kept: { ...memory, set } });
     const [sources] = buttonsOf(data(await bot.ask(tape())));
     const pressed = press(sources?.id ?? '');
@@ -98,7 +98,7 @@ describe('what keeps answers', () => {
   it('is asked for an answer that was missed once for each person, not at every ask', async () => {
     const memory = keptInMemory();
     const asked: string[] = [];
-    const get: Kept['get'] = (key) => {
+    const get: KeyValueStore['get'] = (key) => {
       asked.push(key);
       return memory.get(key);
     };

@@ -3,9 +3,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { answerRows } from '../../src/platforms/discord/buttons.ts';
-import { code, escaped, label } from '../../src/platforms/discord/escape.ts';
+import { code, escapedMarkdown, label } from '../../src/platforms/discord/escape.ts';
 import { outgoing } from '../../src/platforms/discord/outgoing.ts';
-import type { Message } from '../../src/platforms/discord/page.ts';
+import type { DiscordMessage } from '../../src/platforms/discord/page.ts';
 import { render, renderSheets, renderSources } from '../../src/platforms/discord/render.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { type Block, type Reply, unsafe } from '../../src/reply/reply.ts';
@@ -31,7 +31,7 @@ const plain: Reply = {
 };
 
 /** What a message says, read as a person would: escapes undone. */
-function read(messages: readonly Message[]): string {
+function read(messages: readonly DiscordMessage[]): string {
   return messages
     .map(textOf)
     .join('\n')
@@ -45,12 +45,12 @@ function bare(text: string): string {
 }
 
 /** Everything that comes with the messages, files too. */
-function whole(messages: readonly Message[]): string {
+function whole(messages: readonly DiscordMessage[]): string {
   const files = messages.flatMap(({ files: all }) => all.map((file) => ('text' in file ? file.text : '')));
   return bare([read(messages), ...files].join('\n'));
 }
 
-async function flawsOf(messages: readonly Message[], reply: Reply): Promise<readonly string[]> {
+async function flawsOf(messages: readonly DiscordMessage[], reply: Reply): Promise<readonly string[]> {
   const fields = Array.from({ length: 30 }, (_, i) => ({
     option: `option-${i}`,
     label: `Option ${i}`,
@@ -200,8 +200,8 @@ describe('hostile texts', () => {
       expect(await flawsOf(messages, all)).toEqual([]);
       for (const message of messages) expect(acts(textOf(message))).toEqual([]);
     }
-    expect(acts(`x ${escaped(evil)}`)).toEqual([]);
-    expect(escaped(evil)).not.toMatch(/[\r\n]/);
+    expect(acts(`x ${escapedMarkdown(evil)}`)).toEqual([]);
+    expect(escapedMarkdown(evil)).not.toMatch(/[\r\n]/);
   });
 
   it('are caught when they are not escaped', () => {
@@ -211,7 +211,9 @@ describe('hostile texts', () => {
 
   it('stay what they say', () => {
     expect(
-      read([{ components: [{ type: 10, content: escaped('*a* [b](https://c.d) `e` <@1> @here #1') }], files: [] }]),
+      read([
+        { components: [{ type: 10, content: escapedMarkdown('*a* [b](https://c.d) `e` <@1> @here #1') }], files: [] },
+      ]),
     ).toBe('*a* [b](https://c.d) `e` <@1> @here #1');
     expect(code('a`b')).toBe('`aˋb`');
     expect(label(`${'x'.repeat(79)}😀`, 80)).toBe(`${'x'.repeat(79)}…`);

@@ -10,7 +10,7 @@ import { makeFile } from '../../src/documents/make.ts';
 import { toPng } from '../../src/drawing/png.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { type DiscordSettings, type Running, startDiscord } from '../../src/platforms/discord/start.ts';
-import type { Kept } from '../../src/storage/types.ts';
+import type { KeyValueStore } from '../../src/storage/types.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 import { discordLoopback, type Loopback } from './loopback.ts';
 import type { Captured } from './loopback-rest.ts';
@@ -29,7 +29,7 @@ export interface Stage {
 
 export interface Staged {
   readonly commands?: readonly Command[];
-  readonly kept?: Kept;
+  readonly kept?: KeyValueStore;
   /** What the pipeline has besides the port of faults. */
   readonly ports?: Partial<Ports>;
   /** Whether a wait of so many milliseconds is over at once; else it never is. */

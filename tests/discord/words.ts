@@ -1,10 +1,10 @@
 /** What a person reads in Discord messages: escapes undone, pictures by their descriptions, attached texts. */
 
-import type { Message } from '../../src/platforms/discord/page.ts';
+import type { DiscordMessage } from '../../src/platforms/discord/page.ts';
 import { field, list } from './json-field.ts';
 
 /** All of it in order. */
-export function discordWords(messages: readonly Message[]): string {
+export function discordWords(messages: readonly DiscordMessage[]): string {
   return messages
     .flatMap(({ components, files }) => [
       ...components.map(wordsOf),

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { drawPatch } from '../../src/drawing/patch-drawing.ts';
 import { LOOKS } from '../../src/drawing/svg.ts';
 import { meet, textBox } from '../../src/drawing/text.ts';
-import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/figures/subfloor-figures.ts';
+import { FASTENER_SPACING, PANEL_GAP, PANEL_SHEET } from '../../src/figures/subfloor-figures.ts';
 import { type Patch, planPatch } from '../../src/prep/subfloor-patch.ts';
 import type { Drawing, Shape } from '../../src/reply/drawing.ts';
 import { feet, inches, ticks } from '../../src/units/length.ts';
@@ -16,7 +16,7 @@ const RULES = {
   least: inches(24.25),
   gap: PANEL_GAP.value,
   kerf: inches(0.125),
-  sheet: SHEET.value,
+  sheet: PANEL_SHEET.value,
   fasteners: FASTENER_SPACING.value,
   rim: inches(0.375),
   block: inches(3.5),

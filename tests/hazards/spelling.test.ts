@@ -2,12 +2,12 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { mended, slips } from '../../src/hazards/hazard-spelling.ts';
+import { slips, spellingMended } from '../../src/hazards/hazard-spelling.ts';
 import { TABLES } from '../../src/hazards/lexicon/all-hazards.ts';
 import { screen } from '../../src/hazards/screen.ts';
 import { tokensOf } from '../../src/hazards/tokens.ts';
 
-const read = (word: string): readonly string[] => mended(tokensOf(word)).map((token) => token.word);
+const read = (word: string): readonly string[] => spellingMended(tokensOf(word)).map((token) => token.word);
 
 describe('a word of English', () => {
   const lists = JSON.parse(readFileSync('node_modules/categorized-words/2of12id.json', 'utf8')) as Record<

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LevelResult } from '../../commands/prep/level.ts';
 import type { PatchResult } from '../../commands/prep/patch.ts';
-import { FASTENER_SPACING, PANEL_GAP, SHEET } from '../../src/figures/subfloor-figures.ts';
+import { FASTENER_SPACING, PANEL_GAP, PANEL_SHEET } from '../../src/figures/subfloor-figures.ts';
 import { type Patch, type PatchRules, planPatch } from '../../src/prep/subfloor-patch.ts';
 import { feet, inches, type Length, millimetres, ticks } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
@@ -15,7 +15,7 @@ const RULES: PatchRules = {
   least: inches(24.25),
   gap: PANEL_GAP.value,
   kerf: inches(0.125),
-  sheet: SHEET.value,
+  sheet: PANEL_SHEET.value,
   fasteners: FASTENER_SPACING.value,
   rim: inches(0.375),
   block: inches(3.5),

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PatchResult } from '../../commands/prep/patch.ts';
 import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../src/figures/subfloor-figures.ts';
-import { feetPerTube, tubesFor } from '../../src/prep/subfloor-patch.ts';
+import { adhesiveTubes, feetPerTube } from '../../src/prep/subfloor-patch.ts';
 import { inches } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
@@ -49,6 +49,6 @@ describe('tubes of a patch', () => {
 
   it('are whole, and noise does not add one', () => {
     expect((3 * 1.1) / 0.3).toBeGreaterThan(11);
-    expect(tubesFor(inches(36), 0.3, 1.1)).toBe(11);
+    expect(adhesiveTubes(inches(36), 0.3, 1.1)).toBe(11);
   });
 });

@@ -6,8 +6,8 @@ import {
   EMPTY_STAGES,
   type Mark,
   mark,
-  markOf,
   renameMarks,
+  roomMark,
   type Stages,
   stagesSchema,
   unmark,
@@ -35,7 +35,7 @@ describe('marks', () => {
         const before = all(...marks);
         const once = mark(before, one);
         expect(mark(once, one)).toEqual(once);
-        expect(markOf(once, one.room, one.stage)).toEqual(one);
+        expect(roomMark(once, one.room, one.stage)).toEqual(one);
         expect(unmark(once, one.room, one.stage)).toEqual(unmark(before, one.room, one.stage));
         expect(stagesSchema.parse(once)).toEqual(once);
       }),
@@ -43,7 +43,7 @@ describe('marks', () => {
   });
 
   it('go with a room to its new name', () => {
-    expect(markOf(renameMarks(all(done('lay')), 'Bedroom', 'study'), 'study', 'lay')?.state).toBe('done');
+    expect(roomMark(renameMarks(all(done('lay')), 'Bedroom', 'study'), 'study', 'lay')?.state).toBe('done');
   });
 });
 

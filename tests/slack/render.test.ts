@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Message, render, renderPart, renderSources } from '../../src/platforms/slack/render.ts';
+import { render, renderPart, renderSources, type SlackMessage } from '../../src/platforms/slack/render.ts';
 import { type Reply, unsafe } from '../../src/reply/reply.ts';
 import { answerTo, replyTo } from '../bot/asked.ts';
 import { anyReply, anyText, HOSTILE_BITS } from '../contracts/arbitrary-reply.ts';
@@ -23,7 +23,7 @@ const PLAIN: Reply = {
 };
 
 /** Everything that Slack may be sent of a reply. */
-function allOf(reply: Reply): readonly Message[] {
+function allOf(reply: Reply): readonly SlackMessage[] {
   const pictures = new Map(reply.blocks.map((_, place) => [place, `F${String(place).padStart(9, '0')}`]));
   return [
     ...render(reply, { id: 'abcdefghijk' }),

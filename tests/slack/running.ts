@@ -8,7 +8,7 @@ import type { SlackSettings } from '../../src/platforms/slack/settings.ts';
 import { startSlack } from '../../src/platforms/slack/start.ts';
 import type { SlackParts } from '../../src/platforms/slack/types.ts';
 import { type Listening, listen, routed } from '../../src/server/http.ts';
-import type { Kept } from '../../src/storage/types.ts';
+import type { KeyValueStore } from '../../src/storage/types.ts';
 import { replyTo } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
@@ -25,7 +25,7 @@ const PNG = Buffer.from('89504e470d0a1a0a', 'hex');
 
 export interface Running {
   readonly slack: Loopback;
-  readonly kept: Kept & { pass(milliseconds: number): void };
+  readonly kept: KeyValueStore & { pass(milliseconds: number): void };
   readonly faults: readonly { readonly reference: string; readonly cause: unknown }[];
   /** Sends a request as Slack signs it, and gives our answer. */
   post(body: string, how?: Posting): Promise<Response>;

@@ -7,12 +7,12 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { BackupUnusable, backupLines, checkBackup, restoreLines } from '../../src/storage/backup.ts';
-import type { Held } from '../../src/storage/engine.ts';
-import { opener, openStore, reader } from '../../src/storage/store.ts';
+import type { StoredRecord } from '../../src/storage/engine.ts';
+import { opener, openStore, recordReader } from '../../src/storage/store.ts';
 import { listHeld } from './held.ts';
 
 const SOON = Date.now() + 3_600_000;
-const HELD: readonly Held[] = [
+const HELD: readonly StoredRecord[] = [
   { record: { kind: 'project', id: 'flat', rev: 3, text: '{"rooms":["hall","bay\u2028window","é “🪚”"]}' } },
   { record: { kind: 'project', id: 'torn', rev: 1, text: '{"rooms":' } },
   { record: { kind: 'person', id: 'slack:T1:U1', rev: 2 ** 40, text: '{}' } },
@@ -20,7 +20,7 @@ const HELD: readonly Held[] = [
   { kept: { key: 'setting', text: '{"value":1}' } },
 ];
 
-async function* all(held: readonly Held[]) {
+async function* all(held: readonly StoredRecord[]) {
   yield* held;
 }
 
@@ -28,7 +28,7 @@ async function* each(lines: readonly string[]) {
   yield* lines;
 }
 
-async function linesOf(held: readonly Held[]): Promise<string[]> {
+async function linesOf(held: readonly StoredRecord[]): Promise<string[]> {
   const lines: string[] = [];
   for await (const line of backupLines({ all: () => all(held) }, new Date(0))) lines.push(line);
   return lines;
@@ -39,7 +39,7 @@ describe('a backup', () => {
     const lines = await linesOf(HELD);
     expect(lines.join('')).not.toMatch(/[\n\r\u2028\u2029]/);
     expect(await checkBackup(each(lines))).toEqual({ records: 3, kept: 2 });
-    const filled: Held[] = [];
+    const filled: StoredRecord[] = [];
     await restoreLines({ fill: async (held) => void filled.push(...held) }, each(lines));
     expect(filled).toEqual(HELD);
   });
@@ -78,7 +78,7 @@ describe('the programs', () => {
   const place = (name: string) => ({ url: '', folder: join(folder, name) });
   const file = () => join(folder, 'all.jsonl');
 
-  async function fill(name: string, held: readonly Held[]): Promise<void> {
+  async function fill(name: string, held: readonly StoredRecord[]): Promise<void> {
     const engine = await opener(place(name))();
     await engine.fill(held);
     await engine.close();
@@ -97,7 +97,7 @@ describe('the programs', () => {
       code: 0,
       out: expect.stringMatching(/3 records, 2 values/),
     });
-    const sorted = (held: readonly Held[]) => held.map((one) => JSON.stringify(one)).sort();
+    const sorted = (held: readonly StoredRecord[]) => held.map((one) => JSON.stringify(one)).sort();
     expect(sorted(await listHeld(opener(place('two'))()))).toEqual(sorted(HELD));
   });
 
@@ -105,8 +105,8 @@ describe('the programs', () => {
     await fill('one', HELD);
     const bot = openStore({ ...place('one'), fault: () => {} });
     await bot.ping();
-    const engine = await reader(place('one'))();
-    const seen: Held[] = [];
+    const engine = await recordReader(place('one'))();
+    const seen: StoredRecord[] = [];
     for await (const one of engine.all()) {
       seen.push(one);
       await bot.kept.set(`zz ${seen.length}`, 'late');

@@ -1,22 +1,22 @@
 /** An engine in memory whose answers get lost as a test says, and a clock that goes forward only when somebody waits. */
 
-import { type Clock, type Engine, Lost, type Row } from '../../src/storage/engine.ts';
+import { type Clock, type Engine, Lost, type StoredRow } from '../../src/storage/engine.ts';
 
 /** What becomes of one operation: as it should; lost on its way; done, and the answer lost; another comes first. */
 export type Fate = 'well' | 'lost' | 'deaf' | 'overtaken';
 
 export interface ScriptedEngine extends Pick<Engine, 'read' | 'create' | 'put' | 'remove' | 'landed' | 'ids'> {
-  readonly rows: Map<string, Row>;
+  readonly rows: Map<string, StoredRow>;
   /** The fates of the next operations; all goes well after. */
   readonly fates: Fate[];
   /** How many operations were asked for. */
   asked: number;
   /** What another does to a record when it comes first. */
-  overtake: (row: Row) => Row;
+  overtake: (row: StoredRow) => StoredRow;
 }
 
 export function scriptedEngine(): ScriptedEngine {
-  const rows = new Map<string, Row>();
+  const rows = new Map<string, StoredRow>();
   const done = new Set<string>();
   async function fated<T>(key: string, work: () => T): Promise<T> {
     engine.asked++;

@@ -1,11 +1,11 @@
 /** A store in memory: records as JSON with a revision, read through their codec as any store reads them. */
 
-import { type Codec, type Kept, Outage, type Shelf, type Store } from '../../src/storage/types.ts';
+import { type Codec, type KeyValueStore, Outage, type RecordStore, type Store } from '../../src/storage/types.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
 
 /** A store in memory; `down` makes it answer nothing, `reads` counts what was loaded, `records` is what it holds as written. */
 export interface StoreInMemory extends Store {
-  readonly kept: Kept & { pass(milliseconds: number): void };
+  readonly kept: KeyValueStore & { pass(milliseconds: number): void };
   /** By kind and id. */
   readonly records: Map<string, string>;
   down: boolean;
@@ -34,7 +34,7 @@ export function storeInMemory(): StoreInMemory {
   const up = async (): Promise<void> => {
     if (store.down) throw new Outage('the store is down');
   };
-  function shelf<T>(kind: string, codec: Codec<T>): Shelf<T> {
+  function shelf<T>(kind: string, codec: Codec<T>): RecordStore<T> {
     const key = (id: string): string => `${kind}/${id}`;
     const load = async (id: string): Promise<T | undefined> => {
       await up();

@@ -4,11 +4,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/chat/pipeline.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
-import { render, type Sheet } from '../../src/platforms/terminal/render.ts';
+import { render, type TerminalPage } from '../../src/platforms/terminal/render.ts';
 import { type Block, type Reply, unsafe } from '../../src/reply/reply.ts';
 import { answerTo, replyTo } from '../bot/asked.ts';
 
-const PAPER: Sheet = { width: 60, colour: false };
+const PAPER: TerminalPage = { width: 60, colour: false };
 
 function replyOf(part: Partial<Reply>): Reply {
   return {

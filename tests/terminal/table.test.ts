@@ -2,12 +2,12 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { narrowestTable, tableLines } from '../../src/platforms/terminal/render.ts';
+import { narrowestTable, terminalTable } from '../../src/platforms/terminal/render.ts';
 
 describe('a table', () => {
   it('is as wide as its text', () => {
     expect(
-      tableLines(
+      terminalTable(
         ['Row', 'Start'],
         [
           ['1', 'whole'],
@@ -19,7 +19,7 @@ describe('a table', () => {
   });
 
   it('wraps the widest column first', () => {
-    expect(tableLines(['Row', 'Cut from'], [['1', '18" new, keep 30" (no. 37)']], 22)).toEqual([
+    expect(terminalTable(['Row', 'Cut from'], [['1', '18" new, keep 30" (no. 37)']], 22)).toEqual([
       'Row  Cut from',
       '---  -----------------',
       '1    18" new, keep 30"',
@@ -28,7 +28,7 @@ describe('a table', () => {
   });
 
   it('wraps a long head before any cell', () => {
-    expect(tableLines(['Whole in all', 'Cut from'], [['3', '18" new, keep 30"']], 24)).toEqual([
+    expect(terminalTable(['Whole in all', 'Cut from'], [['3', '18" new, keep 30"']], 24)).toEqual([
       'Whole  Cut from',
       'in',
       'all',
@@ -38,7 +38,7 @@ describe('a table', () => {
   });
 
   it('keeps the place of an empty or a missing cell', () => {
-    expect(tableLines(['A', 'B', 'C'], [['1', '', '3'], ['4']], 80)).toEqual(['A  B  C', '-  -  -', '1     3', '4']);
+    expect(terminalTable(['A', 'B', 'C'], [['1', '', '3'], ['4']], 80)).toEqual(['A  B  C', '-  -  -', '1     3', '4']);
   });
 
   it('is never wider than asked where its columns fit, and every word is in it', () => {
@@ -52,7 +52,7 @@ describe('a table', () => {
     );
     fc.assert(
       fc.property(table, ({ columns, rows, width }) => {
-        const lines = tableLines(columns, rows, width);
+        const lines = terminalTable(columns, rows, width);
         for (const line of lines) expect(line.length).toBeLessThanOrEqual(width);
         const letters = (texts: readonly string[]) => [...texts.join('').replace(/[\s-]/g, '')].sort().join('');
         expect(letters(lines)).toBe(letters([...columns, ...rows.flat()]));

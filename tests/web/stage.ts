@@ -6,7 +6,7 @@ import type { Invocation } from '../../src/chat/ports.ts';
 import { DEFAULT_HABITS } from '../../src/input/reading.ts';
 import { allowanceOf } from '../../src/platforms/web/receive.ts';
 import { startWeb } from '../../src/platforms/web/start.ts';
-import type { Opened } from '../../src/platforms/web/types.ts';
+import type { OpenedLink } from '../../src/platforms/web/types.ts';
 import type { Sheets, Tick } from '../../src/reply/job-sheet.ts';
 import { type Route, routed } from '../../src/server/http.ts';
 import { NOON } from '../bot/demo-flat.ts';
@@ -19,7 +19,7 @@ export interface Stage {
   readonly asked: string[];
   readonly faults: unknown[];
   /** Links by token: what is not here was never given, or ended. */
-  readonly links: Map<string, Pick<Opened, 'role' | 'until' | 'questions'>>;
+  readonly links: Map<string, Pick<OpenedLink, 'role' | 'until' | 'questions'>>;
   readonly clock: { now: number };
   /** Whether files cannot be told. */
   broken: boolean;

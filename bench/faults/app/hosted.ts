@@ -3,7 +3,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Place } from '../../../src/storage/store.ts';
+import type { StorePlace } from '../../../src/storage/store.ts';
 import { type BotProcess, type Environment, startBot } from '../../load/bot-process.ts';
 import { bothChats, type Chats } from '../../load/chats.ts';
 import { HANGING } from '../../load/probe.ts';
@@ -17,7 +17,7 @@ export interface Hosted {
   readonly bots: BotProcess[];
   readonly known: Known;
   /** Where the store is read when all is over. */
-  readonly place: Place;
+  readonly place: StorePlace;
   /** While this file is there, worker threads hang. */
   readonly hanging: string;
   /** Starts a process anew, where the one before was. */
@@ -71,7 +71,7 @@ async function host(
   connected: boolean,
   known: Known,
   more: Environment,
-  place: Place,
+  place: StorePlace,
 ): Promise<Hosted> {
   const own = mkdtempSync(join(tmpdir(), 'floorhand-faults-'));
   const hanging = join(own, 'hanging');

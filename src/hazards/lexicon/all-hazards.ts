@@ -4,7 +4,7 @@ import { compiled, type Lexicon, type Tables } from '../tables.ts';
 import { CARBON_MONOXIDE, CLEANERS, FUMES } from './air.ts';
 import { WOUND } from './body.ts';
 import { GAS } from './gas.ts';
-import { DROPPINGS, MOISTURE, MOLD } from './growth.ts';
+import { DROPPINGS, MOISTURE_WORDS, MOLD } from './growth.ts';
 import { COMMON, COMMON_LOOKALIKES } from './hazard-words.ts';
 import { LANGUAGES } from './languages.ts';
 import { ASBESTOS, LEAD, SILICA } from './materials.ts';
@@ -29,7 +29,7 @@ export const LEXICONS: readonly Lexicon[] = [
   HEATED_FLOOR,
   SLAB,
   OPENING,
-  MOISTURE,
+  MOISTURE_WORDS,
   MOLD,
   DROPPINGS,
   SILICA,

@@ -52,7 +52,7 @@ export const MOLD: Lexicon = {
   ],
 };
 
-export const MOISTURE: Lexicon = {
+export const MOISTURE_WORDS: Lexicon = {
   hazard: 'moisture',
   classes: {
     AGAIN: 'again retested re_tested retest remeasured re_measured second_test new_readings new_reading new_test',

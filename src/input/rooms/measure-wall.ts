@@ -8,7 +8,7 @@ import { type LengthUnit, UNITS } from '../parse-number.ts';
 import type { Habits, Read, Reading, Units } from '../reading.ts';
 import { readRooms } from './parse-room.ts';
 import { roomTold } from './rooms-apart.ts';
-import { settled } from './walk-steps.ts';
+import { settledWalk } from './walk-steps.ts';
 
 // Whether the walls of a room of right angles still meet when some are told anew, and by how much they miss.
 
@@ -52,7 +52,7 @@ function closedBy(
     lengths[longest] = ticks((lengths[longest] ?? 0) - (ways[longest]?.[axis] ?? 0) * (misses[axis] ?? 0));
   }
   return lengths.every((length) => length >= TICKS_PER_INCH)
-    ? { miss, again, outline: settled(path(lengths, ways)) }
+    ? { miss, again, outline: settledWalk(path(lengths, ways)) }
     : { miss, again };
 }
 

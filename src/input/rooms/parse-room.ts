@@ -18,7 +18,7 @@ import { unitIn, unitsOf } from '../parse-length.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';
 import type { ToldRooms } from '../readings-made.ts';
 import { type Flaw, problemsOf, shapelessFlaw } from './room-flaw.ts';
-import { type Gathered, gathered, type NamedPiece, piecesOf, readName } from './room-pieces.ts';
+import { type GatheredRooms, gathered, type NamedPiece, piecesOf, readName } from './room-pieces.ts';
 import { cornersLess, readOutline, withoutAngles } from './room-shape.ts';
 import { hiddenSign, plainSigns, withoutHidden } from './room-text.ts';
 
@@ -121,7 +121,7 @@ function partsInWords(plain: string): Flaw[] {
 }
 
 /** The largest unit that the shapes of some regions name. */
-function statedIn(plain: string, regions: readonly Gathered[]) {
+function statedIn(plain: string, regions: readonly GatheredRooms[]) {
   const shapes = regions.flatMap(({ piece, notches, bays }) => [piece, ...notches, ...bays].map(({ shape }) => shape));
   return unitIn(shapes.map(({ from, to }) => plain.slice(from, to)).join(' ; '));
 }

@@ -23,7 +23,7 @@ import type { Reading } from '../reading.ts';
 import { degreesOf } from './parse-corners.ts';
 import type { Flaw } from './room-flaw.ts';
 import { readSide } from './room-text.ts';
-import { FEWEST_WALLS, MOST_WALLS, type ReadWalk, type Step, settled, type Turn, way } from './walk-steps.ts';
+import { FEWEST_WALLS, MOST_WALLS, type ReadWalk, type Step, settledWalk, type Turn, way } from './walk-steps.ts';
 
 // Walks with walls at any angle, as legs with a bearing: where they end, how they close, and the outline they
 // make.
@@ -96,7 +96,7 @@ function outlineOf(legs: readonly Leg[], eased: number, closing: number | undefi
   const left = closing === undefined ? undefined : whole[closing]?.length;
   return {
     kind: 'outline',
-    outline: settled(corners),
+    outline: settledWalk(corners),
     eased: Math.round(eased),
     ...(left !== undefined && { closing: Math.round(left) }),
   };

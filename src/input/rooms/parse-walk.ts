@@ -20,13 +20,13 @@ import { isSlantedWalk, readSlantedWalk } from './parse-walk-slanted.ts';
 import type { Flaw } from './room-flaw.ts';
 import { readSide } from './room-text.ts';
 import {
+  CLOSING_SLACK,
   type Closed,
   closeWalk,
   FEWEST_WALLS,
   MOST_WALLS,
   mendedWalks,
   type ReadWalk,
-  SLACK,
   type Step,
   stepsOf,
   type Turn,
@@ -113,8 +113,8 @@ function expectedOf(
   }
   const [ahead, right] = closed.gap.map((gap) => -gap);
   return walkEndsAway(
-    way(ahead, 'ahead of', 'behind', SLACK, saying),
-    way(right, 'right of', 'left of', SLACK, saying),
+    way(ahead, 'ahead of', 'behind', CLOSING_SLACK, saying),
+    way(right, 'right of', 'left of', CLOSING_SLACK, saying),
     walk.walls.length,
   );
 }

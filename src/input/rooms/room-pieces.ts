@@ -14,20 +14,20 @@ import { LETTER, pairPattern, SIDE, TIMES } from './room-text.ts';
 import { ANGLE } from './walk-steps.ts';
 
 /** Where a shape stands: two sides as typed (a square's are the same), or a walk round the walls. */
-export type Shape =
+export type RoomShape =
   | { readonly kind: 'sides'; readonly from: number; readonly to: number; readonly a: string; readonly b: string }
   | { readonly kind: 'walk'; readonly from: number; readonly to: number };
 
 /** `room` begins a room, `and` one that may belong to the room before, `plus` joins an area to it, `minus` leaves a corner out, `bay` puts a bay on a wall. */
 type Sign = 'room' | 'and' | 'plus' | 'minus' | 'bay';
 
-export interface Piece {
+export interface RoomPiece {
   /** Where the sign before it begins. */
   readonly joint: number;
   readonly from: number;
   readonly to: number;
   readonly sign: Sign;
-  readonly shape: Shape;
+  readonly shape: RoomShape;
 }
 
 const SQUARE = new RegExp(
@@ -46,11 +46,11 @@ const SIGN = new RegExp(
 );
 
 /** The shapes of `plain` between two places, in order. A walk runs to the end, or to the sign before the next sides. */
-function shapesIn(plain: string, from: number, to: number): Shape[] {
+function shapesIn(plain: string, from: number, to: number): RoomShape[] {
   const line = plain.slice(from, to);
   const walk = WALK.exec(line);
   const end = walk ? walkEnd(line, walk.index) : 0;
-  const shapes: Shape[] = walk ? [{ kind: 'walk', from: from + walk.index, to: from + end }] : [];
+  const shapes: RoomShape[] = walk ? [{ kind: 'walk', from: from + walk.index, to: from + end }] : [];
   for (const pattern of [pairPattern(), SQUARE]) {
     for (const found of line.matchAll(pattern)) {
       if (walk && found.index >= walk.index && found.index < end) continue;
@@ -72,9 +72,9 @@ function walkEnd(line: string, start: number): number {
 }
 
 /** The pieces of `plain` between two places; none when no shape is found there. */
-export function piecesOf(plain: string, from: number, to: number): { pieces: Piece[]; flaws: Flaw[] } {
+export function piecesOf(plain: string, from: number, to: number): { pieces: RoomPiece[]; flaws: Flaw[] } {
   const shapes = shapesIn(plain, from, to);
-  const pieces: Piece[] = [];
+  const pieces: RoomPiece[] = [];
   const flaws: Flaw[] = [];
   let [start, joint] = [from, from];
   let sign: Sign = 'room';
@@ -95,7 +95,7 @@ export function piecesOf(plain: string, from: number, to: number): { pieces: Pie
 const LEADING_ANGLE = new RegExp(`^ *(?:(?:at|of) )?${ANGLE}`, 'i');
 
 /** The one sign that divides two shapes, or a flaw. */
-function signIn(plain: string, shape: Shape, next: Shape): { from: number; to: number; sign: Sign } | Flaw {
+function signIn(plain: string, shape: RoomShape, next: RoomShape): { from: number; to: number; sign: Sign } | Flaw {
   const between = plain.slice(shape.to, next.from);
   const signs = [...between.matchAll(SIGN)];
   const of = (kind: 'strong' | 'comma' | 'dash' | 'and') => signs.filter(({ groups }) => groups?.[kind] !== undefined);
@@ -147,7 +147,7 @@ interface ReadName {
 }
 
 /** The name in a piece of `text`. A figure may stand in it only where a colon or an equals sign divides it from the sides. */
-export function readName(piece: Piece, text: string): ReadName {
+export function readName(piece: RoomPiece, text: string): ReadName {
   const { from, to, shape } = piece;
   const before = text.slice(from, shape.from);
   const after = text.slice(shape.to, to);
@@ -226,12 +226,12 @@ function withoutFillers(text: string): string {
 // The pieces of an ask gathered into regions: each a shape with the corners left out of it, and its name.
 
 /** A piece with the name typed round it, empty when there is none. */
-export interface NamedPiece extends Piece {
+export interface NamedPiece extends RoomPiece {
   readonly name: string;
 }
 
 /** One region to be: `group` numbers the room it was joined to, counted from 0. */
-export interface Gathered {
+export interface GatheredRooms {
   readonly name: string;
   readonly piece: NamedPiece;
   readonly notches: readonly NamedPiece[];
@@ -240,7 +240,7 @@ export interface Gathered {
 }
 
 /** The regions in the order typed, every one with a name of its own. */
-export function gathered(pieces: readonly NamedPiece[]): Gathered[] {
+export function gathered(pieces: readonly NamedPiece[]): GatheredRooms[] {
   const regions: { piece: NamedPiece; notches: NamedPiece[]; bays: NamedPiece[]; group: number }[] = [];
   let group = -1;
   for (const piece of pieces) {

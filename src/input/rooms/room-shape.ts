@@ -27,9 +27,9 @@ import type { Reading } from '../reading.ts';
 import { degreesOf } from './parse-corners.ts';
 import { readWalk } from './parse-walk.ts';
 import type { Flaw } from './room-flaw.ts';
-import type { Gathered, NamedPiece, Piece, Shape } from './room-pieces.ts';
+import type { GatheredRooms, NamedPiece, RoomPiece, RoomShape } from './room-pieces.ts';
 import { readSide } from './room-text.ts';
-import { ANGLE, settled } from './walk-steps.ts';
+import { ANGLE, settledWalk } from './walk-steps.ts';
 
 // A rectangle with corners left out of it: the far right one first, then far left, near left and near right.
 
@@ -103,7 +103,7 @@ function meet(room: Sides, notch: Sides, other: Sides, i: number, j: number): bo
 
 /** Two sides in one unit: that of the side which names one, else `unit`. */
 function readSides(
-  shape: Extract<Shape, { kind: 'sides' }>,
+  shape: Extract<RoomShape, { kind: 'sides' }>,
   unit: LengthUnit,
   reading: Reading,
 ): { ok: true; sides: Sides } | { ok: false; flaws: readonly Flaw[] } {
@@ -134,12 +134,12 @@ export function withoutAngles(text: string): string {
 }
 
 /** The angles told in a piece of plain text, as typed. */
-function anglesIn({ from, to, shape }: Piece, plain: string): readonly string[] {
+function anglesIn({ from, to, shape }: RoomPiece, plain: string): readonly string[] {
   return `${plain.slice(from, shape.from)} ${plain.slice(shape.to, to)}`.match(DEGREES) ?? [];
 }
 
 /** True when the words round a corner left out say that it is cut off straight. */
-function isSlantedCorner(piece: Piece | undefined, plain: string): boolean {
+function isSlantedCorner(piece: RoomPiece | undefined, plain: string): boolean {
   if (!piece) return false;
   const { from, to, shape } = piece;
   const words = `${plain.slice(from, shape.from)} ${plain.slice(shape.to, to)}`;
@@ -213,7 +213,7 @@ function withBays(
       sayLength(ticks(length), { units: unitsOf(unit), decimal: reading.habits.decimal });
     reading.note(bayRead(name, say(width), say(depth), degrees, wall, say(front)));
   }
-  return flaws.length > 0 ? { ok: false, flaws } : { ok: true, outline: bays.length > 0 ? settled(made) : made };
+  return flaws.length > 0 ? { ok: false, flaws } : { ok: true, outline: bays.length > 0 ? settledWalk(made) : made };
 }
 
 /** How far a side of the bay runs back along the wall; rounded once to a tick. */
@@ -254,7 +254,7 @@ type ReadOutline =
 export function readOutline(
   text: string,
   plain: string,
-  region: Gathered,
+  region: GatheredRooms,
   stated: LengthUnit | undefined,
   unit: LengthUnit,
   reading: Reading,
@@ -308,6 +308,6 @@ export function readOutline(
 }
 
 /** A flaw of a corner left out. */
-function whole({ joint, from, to }: Piece, expected: string): Flaw {
+function whole({ joint, from, to }: RoomPiece, expected: string): Flaw {
   return { from: joint, to, shown: { from, to }, expected, mends: () => [] };
 }

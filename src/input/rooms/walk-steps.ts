@@ -21,7 +21,7 @@ export interface Walk {
 type Heading = 0 | 1 | 2 | 3;
 
 /** Ends of a walk this near to each other are the same corner: half of the finest mark on a tape, 1/32 in. */
-export const SLACK = TICKS_PER_INCH / 32;
+export const CLOSING_SLACK = TICKS_PER_INCH / 32;
 
 const STEPS: readonly Point[] = [
   [0, 1],
@@ -167,7 +167,7 @@ export function closeWalk(walk: Walk): Closed {
   const crossing = crossingOf(corners);
   if (crossing) return { kind: 'crossing', walls: crossing };
   const eased = walls.some((wall, i) => wall !== walk.walls[i]);
-  return { kind: 'outline', outline: settled(corners), eased, ...(closing && { closing: closing.length }) };
+  return { kind: 'outline', outline: settledWalk(corners), eased, ...(closing && { closing: closing.length }) };
 }
 
 /** The one wall left out, undefined when none is, `open` when one wall does not close the walk. */
@@ -180,8 +180,8 @@ function closingWall(
   const last = headings.at(-1) ?? 0;
   const across = first % 2 === 0 ? 1 : 0;
   const along = first % 2 === 0 ? 0 : 1;
-  if (Math.abs(gap[along]) > SLACK) return 'open';
-  if (Math.abs(gap[across]) <= SLACK) return undefined;
+  if (Math.abs(gap[along]) > CLOSING_SLACK) return 'open';
+  if (Math.abs(gap[across]) <= CLOSING_SLACK) return undefined;
   if (last % 2 === across || Math.abs(gap[across]) < TICKS_PER_INCH) return 'open';
   const heading = headingTowards(across, gap[across]);
   return turnBetween(last, heading) ? { heading, length: ticks(Math.abs(gap[across])) } : 'open';
@@ -215,7 +215,7 @@ function common(a: Box | undefined, b: Box | undefined): readonly [Point, Point]
 }
 
 /** The outline counter-clockwise, without corners on a straight wall, its box at (0,0), its lowest and leftmost corner first. */
-export function settled(corners: readonly Point[]): Outline {
+export function settledWalk(corners: readonly Point[]): Outline {
   const { minX, minY } = boxOf(corners);
   const turned = doubleArea(corners) < 0n ? [...corners].reverse() : [...corners];
   const real = turned.filter(([x, y], i) => {

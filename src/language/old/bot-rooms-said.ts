@@ -38,7 +38,7 @@ const ASKING =
 type InUse = Pick<Project, 'rooms' | 'picks'>;
 
 /** The line of `project room` or `project pick` that does what a sentence says; undefined for any other text. */
-export function roomsSaid(said: string, project: InUse, habits: Habits): string | undefined {
+export function projectRoomsSaid(said: string, project: InUse, habits: Habits): string | undefined {
   const { except, left, out } = SCOPE.exec(said)?.groups ?? {};
   const name = except ?? left ?? out;
   if (name !== undefined) return `project room ${name} out of scope`;

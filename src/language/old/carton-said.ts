@@ -1,10 +1,10 @@
 /** What a sentence tells of the carton and its price, put into the words that the plank's reader knows. */
 
-import { SQUARE_FOOT, SQUARE_METRE } from '../../input/parse-plank-price.ts';
+import { PRICE_SQUARE_FOOT, SQUARE_METRE } from '../../input/parse-plank-price.ts';
 import { FIGURE, FIGURE_START, MARK } from '../../input/parse-price.ts';
 import { SIDE } from '../../input/rooms/room-text.ts';
 import { word } from '../../input/trade-words.ts';
-import type { Sheet } from './sheet.ts';
+import type { SentenceSheet } from './sheet.ts';
 
 export interface CartonSaid {
   /** Counts and areas of a carton, prices, and what else the plank's reader knows, each as it is told to it. */
@@ -20,7 +20,7 @@ export interface CartonSaid {
 const END = '(?![a-z])';
 const CARTON = `(?:cartons?|box(?:es)?|packs?|packets?|packages?|cases?|bx|ctn|pkg)${END}(?! ?room)`;
 const PLANK = `(?:planks?|boards?|pieces?|pcs|tiles?|stk)${END}`;
-const SQUARE = `(?:${SQUARE_FOOT}|${SQUARE_METRE})`;
+const SQUARE = `(?:${PRICE_SQUARE_FOOT}|${SQUARE_METRE})`;
 const PER = `(?:(?:per|an?|each|every|in an?|to an?|in each|in every|in the|to the|in)${END}|/)`;
 
 const AREAS = [
@@ -75,7 +75,7 @@ const MAKE = [
 ] as const;
 
 /** Claims what is told of the carton, the price, the thickness, the pad and the lock. */
-export function claimCartonSaid(sheet: Sheet): CartonSaid {
+export function claimCartonSaid(sheet: SentenceSheet): CartonSaid {
   const parts: string[] = [];
   const unused: string[] = [];
   for (const found of sheet.claimAll(BUDGET)) unused.push(found[0]);

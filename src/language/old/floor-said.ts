@@ -2,7 +2,7 @@
 
 import { unitIn } from '../../input/parse-length.ts';
 import { readPlank } from '../../input/parse-plank.ts';
-import { SQUARE_FOOT, SQUARE_METRE } from '../../input/parse-plank-price.ts';
+import { PRICE_SQUARE_FOOT, SQUARE_METRE } from '../../input/parse-plank-price.ts';
 import { FIGURE, FIGURE_START, markOf } from '../../input/parse-price.ts';
 import type { Habits, Read, Reading } from '../../input/reading.ts';
 import { readRooms } from '../../input/rooms/parse-room.ts';
@@ -30,7 +30,7 @@ import { priceMark } from '../../text/plank-problems-text.ts';
 import { areaAlone, oneSide } from '../../text/room-problems-text.ts';
 import { TICKS_PER_INCH } from '../../units/length.ts';
 import { figureIn, turnIn } from './leftover.ts';
-import type { Measures } from './measures.ts';
+import type { MeasuresInText } from './measures.ts';
 import type { Plain } from './said.ts';
 import { laterTopic } from './topic.ts';
 
@@ -43,7 +43,7 @@ interface Missing {
 }
 
 /** The ask for planks that a sentence makes, or its missing fact. */
-export function floorSaid(plain: string, measures: Measures, habits: Habits, notes: readonly string[]): Plain {
+export function floorSaid(plain: string, measures: MeasuresInText, habits: Habits, notes: readonly string[]): Plain {
   const told = new Map<string, string>();
   const silent = (option: string): Reading => ({ option, habits, note: () => undefined });
   const assumed = [...notes, ...notesOf(plain, measures)];
@@ -79,7 +79,7 @@ export function floorSaid(plain: string, measures: Measures, habits: Habits, not
   };
 }
 
-function missingRoom(measures: Measures, read: Read<unknown> | undefined): Missing | undefined {
+function missingRoom(measures: MeasuresInText, read: Read<unknown> | undefined): Missing | undefined {
   const { rooms, doubtful, carton, rest } = measures;
   const missing = (why: string, got = '', mend?: string): Missing => ({ option: 'room', got, why, mend });
   if (rooms.told === '') {
@@ -101,7 +101,7 @@ function missingRoom(measures: Measures, read: Read<unknown> | undefined): Missi
 }
 
 /** What is told of the plank, in the words of its reader. An area behind the size is what a carton covers, and that is noted. */
-function plankOf({ planks, carton, roomPairs }: Measures, assumed: string[]): string {
+function plankOf({ planks, carton, roomPairs }: MeasuresInText, assumed: string[]): string {
   const [plank] = planks;
   const behind =
     plank && !carton.carton
@@ -113,7 +113,7 @@ function plankOf({ planks, carton, roomPairs }: Measures, assumed: string[]): st
     .join(', ');
 }
 
-function missingPlank(measures: Measures, text: string, reading: Reading): Missing | undefined {
+function missingPlank(measures: MeasuresInText, text: string, reading: Reading): Missing | undefined {
   const { planks, doubtful, roomPairs } = measures;
   const missing = (why: string, got: string, mend?: string): Missing => ({ option: 'plank', got, why, mend });
   const [plank, other] = planks;
@@ -132,29 +132,31 @@ function missingPlank(measures: Measures, text: string, reading: Reading): Missi
   return plank ? missing(problem.expected, text, problem.fix) : missing(plankUntold(), text);
 }
 
-function missingLayout({ layout }: Measures): Missing | undefined {
+function missingLayout({ layout }: MeasuresInText): Missing | undefined {
   const [doubt] = layout.doubts;
   if (!doubt) return undefined;
   return { option: doubt.option, got: doubt.got, why: layoutUnknown(doubt.option, doubt.got) };
 }
 
 /** A figure for an area that nobody claimed is probably a price without its mark. */
-const UNMARKED = new RegExp(`${FIGURE_START}${FIGURE} ?(?:per|/|an?(?![a-z])) ?(?:${SQUARE_FOOT}|${SQUARE_METRE})`);
+const UNMARKED = new RegExp(
+  `${FIGURE_START}${FIGURE} ?(?:per|/|an?(?![a-z])) ?(?:${PRICE_SQUARE_FOOT}|${SQUARE_METRE})`,
+);
 
-function unmarkedPrice({ rest, carton }: Measures, plankText: string, { currency }: Habits): Missing | undefined {
+function unmarkedPrice({ rest, carton }: MeasuresInText, plankText: string, { currency }: Habits): Missing | undefined {
   const got = carton.price ? undefined : UNMARKED.exec(rest)?.[0];
   if (got === undefined) return undefined;
   return { option: 'plank', got, why: priceMark(), mend: `${plankText}, ${markOf(currency)}${got}` };
 }
 
 /** A figure or a pair that nobody claimed: it may change the answer, so it is asked about. */
-function unplaced({ rest, doubtful }: Measures): Missing | undefined {
+function unplaced({ rest, doubtful }: MeasuresInText): Missing | undefined {
   const [pair] = doubtful;
   const figure = pair ? pair.typed : figureIn(rest)?.got;
   return figure === undefined ? undefined : { option: 'ask', got: figure, why: unplacedFigure(figure) };
 }
 
-function notesOf(plain: string, measures: Measures): string[] {
+function notesOf(plain: string, measures: MeasuresInText): string[] {
   const { layout, leftover, carton, rooms, things, planks } = measures;
   const areas =
     measures.roomPairs.length > 0 && (carton.carton || planks.length === 0) ? carton.areas.map(({ got }) => got) : [];

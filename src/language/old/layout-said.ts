@@ -2,7 +2,7 @@
 
 import { SIDE } from '../../input/rooms/room-text.ts';
 import { word } from '../../input/trade-words.ts';
-import type { Sheet } from './sheet.ts';
+import type { SentenceSheet } from './sheet.ts';
 
 /** An option as told, and what in it is in doubt. */
 export interface LayoutSaid {
@@ -88,7 +88,7 @@ const NAMED = [
 ] as const;
 
 /** Claims what is told of the laying. */
-export function claimLayout(sheet: Sheet): LayoutSaid {
+export function claimLayout(sheet: SentenceSheet): LayoutSaid {
   const options = new Map<string, string>();
   const doubts: { option: string; got: string }[] = [];
   const waste: string[] = [];

@@ -1,9 +1,9 @@
 /** What of a sentence nobody claimed and could matter: figures, and words that turn a meaning round. */
 
 import { SIDE, TIMES } from '../../input/rooms/room-text.ts';
-import type { Sheet } from './sheet.ts';
+import type { SentenceSheet } from './sheet.ts';
 
-export interface Leftover {
+export interface LeftoverWords {
   /** Figures that tell nothing of a floor by what stands beside them: years, times, heights, doors. */
   readonly unused: readonly string[];
   readonly doors: readonly string[];
@@ -33,7 +33,7 @@ const DOORS = [
 ];
 
 /** Claims what has figures and tells nothing of a floor. */
-export function claimUnused(sheet: Sheet): Leftover {
+export function claimUnused(sheet: SentenceSheet): LeftoverWords {
   const doors = DOORS.flatMap((pattern) => sheet.claimAll(pattern)).map(({ groups, 0: got }) => {
     const n = Number(groups?.n) || 1;
     return groups?.size === undefined ? got.trim() : `${n} x ${groups.size.trim()}`;

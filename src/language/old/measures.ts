@@ -5,16 +5,16 @@ import { SIDE, TIMES } from '../../input/rooms/room-text.ts';
 import { type CartonSaid, claimCartonSaid } from './carton-said.ts';
 import type { Clean } from './clean.ts';
 import { claimLayout, type LayoutSaid } from './layout-said.ts';
-import { claimUnused, type Leftover } from './leftover.ts';
-import { claimPairs, type Pair, type Role, rolesOf, saidRole } from './pairs.ts';
+import { claimUnused, type LeftoverWords } from './leftover.ts';
+import { claimPairs, type Pair, type PairRole, rolesOf, saidRole } from './pairs.ts';
 import { claimCounts, givenNames, type RoomsSaid, roomsSaid } from './rooms-said.ts';
 import { claimShapedRooms } from './shaped-rooms.ts';
-import { CLAIMED, type Sheet, sheetOf } from './sheet.ts';
+import { CLAIMED, type SentenceSheet, sentenceSheet } from './sheet.ts';
 
-export interface Measures {
+export interface MeasuresInText {
   readonly layout: LayoutSaid;
   readonly carton: CartonSaid;
-  readonly leftover: Leftover;
+  readonly leftover: LeftoverWords;
   readonly rooms: RoomsSaid;
   readonly roomPairs: readonly Pair[];
   readonly planks: readonly (Pair & { readonly bySize: boolean })[];
@@ -37,8 +37,8 @@ const WALK = new RegExp(
 );
 
 /** The measures of a sentence. Never throws. */
-export function measuresOf({ text, plain }: Clean, silent: Reading): Measures {
-  const sheet = sheetOf(plain);
+export function measuresOf({ text, plain }: Clean, silent: Reading): MeasuresInText {
+  const sheet = sentenceSheet(plain);
   const shaped = claimShapedRooms(sheet, text, silent);
   const layout = claimLayout(sheet);
   const leftover = claimUnused(sheet);
@@ -55,7 +55,7 @@ export function measuresOf({ text, plain }: Clean, silent: Reading): Measures {
   const { mentions, given } = givenNames(nameable, sheet, text);
   const named = pairs.map((pair) => given[nameable.indexOf(pair)] !== undefined);
   const roles = rolesOf(pairs, said, named, carton.carton);
-  const of = (role: Role) => pairs.filter((_, i) => roles[i] === role);
+  const of = (role: PairRole) => pairs.filter((_, i) => roles[i] === role);
   const roomPairs = of('room');
   const rest = sheet.rest();
   const names = roomPairs.map((pair) => given[nameable.indexOf(pair)]);
@@ -78,7 +78,7 @@ export function measuresOf({ text, plain }: Clean, silent: Reading): Measures {
 }
 
 /** What the words beside each pair say that it is, none reaching across another measure. */
-function saidRoles(pairs: readonly Pair[], sheet: Sheet, plain: string): (Role | undefined)[] {
+function saidRoles(pairs: readonly Pair[], sheet: SentenceSheet, plain: string): (PairRole | undefined)[] {
   const rest = sheet.rest();
   return pairs.map((pair, i) => {
     const before =

@@ -5,9 +5,9 @@ import type { Reading } from '../../input/reading.ts';
 import { pairPattern, readSide, SIDE, TIMES } from '../../input/rooms/room-text.ts';
 import { PLANK_NOUN, THINGS, word } from '../../input/trade-words.ts';
 import { TICKS_PER_INCH } from '../../units/length.ts';
-import type { Sheet } from './sheet.ts';
+import type { SentenceSheet } from './sheet.ts';
 
-export type Role = 'room' | 'plank' | 'thing' | 'doubt';
+export type PairRole = 'room' | 'plank' | 'thing' | 'doubt';
 /** What its size alone could be. */
 type Kind = 'room' | 'plank' | 'either' | 'neither';
 
@@ -28,7 +28,7 @@ const TRIPLE = new RegExp(
 const SQUARE = /(?<![\w./])(?<a>\d+(?:[.,]\d+)?(?:'| ?(?:ft|foot|feet|m|met(?:er|re)s?)))[ -]square(?![a-z])/;
 
 /** Claims every pair of sides. Readings are silent: a pair is read again, aloud, by the reader of its option. */
-export function claimPairs(sheet: Sheet, text: string, reading: Reading): Pair[] {
+export function claimPairs(sheet: SentenceSheet, text: string, reading: Reading): Pair[] {
   const found = [TRIPLE, PAIR, SQUARE].flatMap((pattern) => sheet.claimAll(pattern));
   return found
     .sort((one, other) => one.index - other.index)
@@ -92,7 +92,7 @@ interface Around {
 }
 
 /** The role that words beside a pair give it; undefined where they say nothing. */
-export function saidRole(pair: Pair, { before, after }: Around): Role | undefined {
+export function saidRole(pair: Pair, { before, after }: Around): PairRole | undefined {
   const near = before.split(' ').slice(-6).join(' ');
   const noun =
     NOUN_AFTER.test(after) || (NOUN_BEFORE.test(near) && (LINKED_BEFORE.test(near) || pair.kind === 'plank'));
@@ -104,17 +104,17 @@ export function saidRole(pair: Pair, { before, after }: Around): Role | undefine
 /** The role of each pair from what is said of it, the room that is named by it and, where both are silent, its size. */
 export function rolesOf(
   pairs: readonly Pair[],
-  said: readonly (Role | undefined)[],
+  said: readonly (PairRole | undefined)[],
   named: readonly boolean[],
   carton: boolean,
-): Role[] {
-  const sized = pairs.map(({ kind }, i): Role | undefined => {
+): PairRole[] {
+  const sized = pairs.map(({ kind }, i): PairRole | undefined => {
     if (said[i] && said[i] !== 'doubt') return said[i];
     if (named[i]) return 'room';
     return kind === 'plank' || kind === 'room' ? kind : undefined;
   });
   const plank = sized.includes('plank');
-  return pairs.map(({ kind }, i): Role => {
+  return pairs.map(({ kind }, i): PairRole => {
     if (said[i] === 'doubt' && !(kind === 'room' && plank)) return 'doubt';
     const role = sized[i];
     if (role) return role;

@@ -2,11 +2,11 @@
 
 import type { Habits } from '../../input/reading.ts';
 import { readRooms } from '../../input/rooms/parse-room.ts';
-import { FIGURE_WORDS, TALK, TASKS } from '../../input/trade-words.ts';
+import { FIGURE_WORDS, TALK, TASK_WORDS } from '../../input/trade-words.ts';
 import { aboutNote, sentenceTooLong, speltNote } from '../../text/language-text.ts';
 import { cleaned } from './clean.ts';
 import { floorSaid } from './floor-said.ts';
-import { type Measures, measuresOf } from './measures.ts';
+import { type MeasuresInText, measuresOf } from './measures.ts';
 import type { Plain, Told, Topic } from './said.ts';
 import { tapeSaid } from './tape-said.ts';
 import { topicOf } from './topic.ts';
@@ -51,10 +51,10 @@ function sumSaid({ sum, problem }: NonNullable<ReturnType<typeof tapeSaid>>): Pl
 }
 
 /** What is told of a topic other than planks. */
-function otherTold(topic: Topic, plain: string, measures: Measures, habits: Habits): Told {
+function otherTold(topic: Topic, plain: string, measures: MeasuresInText, habits: Habits): Told {
   const told = new Map<string, string>();
   const tell = (option: string, value: string | undefined): void => void (value && told.set(option, value));
-  if (topic === 'safety') tell('task', TASKS.find(([, words]) => words.test(plain))?.[0]);
+  if (topic === 'safety') tell('task', TASK_WORDS.find(([, words]) => words.test(plain))?.[0]);
   else if (topic === 'sources') tell('about', FIGURE_WORDS.exec(plain)?.[0]);
   else if (topic !== 'help') {
     const { rooms, leftover } = measures;

@@ -5,7 +5,7 @@ import type { Habits } from '../../input/reading.ts';
 import type { Project } from '../../project/project.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 import { measureSaid } from './bot-measure-said.ts';
-import { roomsSaid } from './bot-rooms-said.ts';
+import { projectRoomsSaid } from './bot-rooms-said.ts';
 import { sharingSaid } from './bot-sharing-said.ts';
 import { jobSaid } from './job-said.ts';
 import { linkSaid } from './link-said.ts';
@@ -164,7 +164,7 @@ function lineOf(
   if (measured !== undefined) return measured;
   const job = jobSaid(said) ?? (BARE.test(said) ? `project ${said}` : undefined);
   const asks = isAsk(said, commands);
-  return job ?? (asks ? undefined : roomsSaid(said, project, habits));
+  return job ?? (asks ? undefined : projectRoomsSaid(said, project, habits));
 }
 
 /** Whether a text begins with the name of one of some commands. */

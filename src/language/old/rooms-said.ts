@@ -3,7 +3,7 @@
 import { PLANK_NOUN, word } from '../../input/trade-words.ts';
 import { type Mention, mentionsIn, namesOf } from './names.ts';
 import type { Pair } from './pairs.ts';
-import type { Sheet } from './sheet.ts';
+import type { SentenceSheet } from './sheet.ts';
 
 export interface RoomsSaid {
   /** The room option's text; empty when no room is told. */
@@ -33,7 +33,7 @@ const NO_ROOM = word(
 const LIST = /^(?:[\s,&+\u2588]|and|plus|the|my|a|an|our)*$/;
 
 /** Claims the counts of rooms; must come before anybody asks what figures are left over. */
-export function claimCounts(sheet: Sheet): readonly Count[] {
+export function claimCounts(sheet: SentenceSheet): readonly Count[] {
   return sheet
     .claimAll(COUNT)
     .map(({ groups, to, 0: got }) => ({ n: groups?.n ? Number(groups.n) : 2, to, got: got.trim() }));
@@ -107,7 +107,7 @@ function named(name: string, typed: string): string {
 }
 
 /** The words for rooms and whose they are, of pairs that may be rooms. */
-export function givenNames(pairs: readonly Pair[], sheet: Sheet, text: string) {
+export function givenNames(pairs: readonly Pair[], sheet: SentenceSheet, text: string) {
   const rest = sheet.rest();
   const mentions = mentionsIn(rest, text);
   return { mentions, given: namesOf(pairs, mentions, rest) };

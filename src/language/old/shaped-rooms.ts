@@ -4,7 +4,7 @@ import type { Reading } from '../../input/reading.ts';
 import { readRooms } from '../../input/rooms/parse-room.ts';
 import { pairPattern } from '../../input/rooms/room-text.ts';
 import type { Pair } from './pairs.ts';
-import type { Sheet } from './sheet.ts';
+import type { SentenceSheet } from './sheet.ts';
 
 const SIDES = pairPattern().source.replace(/\(\?<[a-z]+>/g, '(?:');
 const ANGLE = '\\d{1,2}(?:\\.\\d+)? ?(?:°|deg(?:rees?)?)';
@@ -17,7 +17,7 @@ const SHAPED = new RegExp(
 );
 
 /** Claims such rooms where the room reader reads them. */
-export function claimShapedRooms(sheet: Sheet, text: string, silent: Reading): readonly Pair[] {
+export function claimShapedRooms(sheet: SentenceSheet, text: string, silent: Reading): readonly Pair[] {
   const found = [...sheet.rest().matchAll(SHAPED)].map(({ 0: all, index }) => ({ all, index }));
   return found.flatMap(({ all, index }): Pair[] => {
     const typed = text.slice(index, index + all.length).trim();

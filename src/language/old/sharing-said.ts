@@ -1,7 +1,7 @@
 /** What is told of sharing: “shopping list with @… for 3 days”, “2 until friday”, “stop 2”, “leave”. */
 
 import { clockOf, momentOf, readLasting, readMoment } from '../../input/moment.ts';
-import { oneLine } from '../../input/parse-label.ts';
+import { singleLine } from '../../input/parse-label.ts';
 import { LETTER, plainSigns } from '../../input/rooms/room-text.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 
@@ -85,7 +85,7 @@ export function readSharing(text: string, rooms: readonly string[], now: number,
 }
 
 function sharingIn(text: string, rooms: readonly string[], now: number, zone: string): ToldSharing {
-  const line = oneLine(text);
+  const line = singleLine(text);
   const plain = plainSigns(line);
   if (/^(?:list|show|shares?|all shares|who(?: .*)?)?\??$/.test(plain)) return { do: 'list' };
   if (/^(?:leave|quit)(?: (?:it|this|the project))?[.!]?$/.test(plain)) return { do: 'leave' };

@@ -7,7 +7,7 @@ interface Found extends RegExpExecArray {
   readonly to: number;
 }
 
-export interface Sheet {
+export interface SentenceSheet {
   /** What is not claimed, every place where it was. */
   rest(): string;
   /** The first match of a pattern, which is then claimed. */
@@ -17,7 +17,7 @@ export interface Sheet {
 }
 
 /** A sheet with nothing claimed. */
-export function sheetOf(plain: string): Sheet {
+export function sentenceSheet(plain: string): SentenceSheet {
   let rest = plain;
   const claim = (pattern: RegExp): Found | undefined => {
     pattern.lastIndex = 0;

@@ -12,13 +12,13 @@ import {
   SOURCE_WORDS,
   word,
 } from '../../input/trade-words.ts';
-import type { Measures } from './measures.ts';
+import type { MeasuresInText } from './measures.ts';
 import type { Topic } from './said.ts';
 
 const CHEAP_TALK = word('thanks|thank you|thx|cheers|danke|lol|haha');
 
 /** The topic, undefined when nothing is asked of us. `hint` is that of the command typed before the sentence. */
-export function topicOf(plain: string, measures: Measures, hint: Topic | undefined): Topic | undefined {
+export function topicOf(plain: string, measures: MeasuresInText, hint: Topic | undefined): Topic | undefined {
   const { planks, roomPairs, carton, layout, doubtful } = measures;
   const asks = REQUEST.test(plain) || hint === 'planks';
   const bought = planks.length > 0 || carton.carton;

@@ -29,7 +29,7 @@ import {
 import { hasLongSheets } from './render.ts';
 import type { Ask } from './types.ts';
 
-export type Row = APIActionRowComponent<APIComponentInMessageActionRow>;
+export type ButtonRow = APIActionRowComponent<APIComponentInMessageActionRow>;
 
 /** What is known of an answer besides the reply. */
 interface Offering {
@@ -45,7 +45,7 @@ interface Offering {
 const ASK_BUTTONS = 6;
 
 /** The rows under an answer. */
-export function answerRows(reply: Reply, { id, showable, fields }: Offering): readonly Row[] {
+export function answerRows(reply: Reply, { id, showable, fields }: Offering): readonly ButtonRow[] {
   const offers = offersOf(reply);
   const few = offers.asks.length <= ASK_BUTTONS;
   const buttons = [
@@ -63,7 +63,7 @@ export function problemRows(
   id: string,
   form: boolean,
   { fix, again, example = false }: { fix: string | undefined; again: boolean; example?: boolean },
-): readonly Row[] {
+): readonly ButtonRow[] {
   const buttons = [
     ...(form ? [button('mend', id, CHAT.form)] : []),
     ...(fix === undefined ? [] : [button('fix', id, again ? CHAT.again : CHAT.suggested)]),
@@ -72,7 +72,7 @@ export function problemRows(
   return buttonRows(buttons);
 }
 
-function buttonRows(buttons: readonly APIButtonComponentWithCustomId[]): readonly Row[] {
+function buttonRows(buttons: readonly APIButtonComponentWithCustomId[]): readonly ButtonRow[] {
   const rows = Math.min(BUTTON_ROWS, Math.ceil(buttons.length / ROW_BUTTONS));
   return Array.from({ length: rows }, (_, row) => ({
     type: ComponentType.ActionRow,
@@ -90,7 +90,7 @@ function button(verb: Verb, id: string, said: string, rest = ''): APIButtonCompo
   };
 }
 
-function listRows({ asks, choices }: Offers, few: boolean, id: string): readonly Row[] {
+function listRows({ asks, choices }: Offers, few: boolean, id: string): readonly ButtonRow[] {
   const lists = [...choices, ...(few ? [] : [{ name: CHAT.ask, offered: asks }])].slice(0, 2);
   return lists.map(({ name, offered }, at) =>
     selectRow(
@@ -106,7 +106,7 @@ function listRows({ asks, choices }: Offers, few: boolean, id: string): readonly
 }
 
 /** Any detail told otherwise: those chosen open as a form. */
-function detailRow(fields: readonly Field[], id: string): readonly Row[] {
+function detailRow(fields: readonly Field[], id: string): readonly ButtonRow[] {
   if (fields.length < 2) return [];
   const options = fields.slice(0, SELECT_OPTIONS).map(({ option, label: name, told, standard }) => {
     const now = label(told ?? standard ?? '', SELECT_TEXT);
@@ -115,7 +115,7 @@ function detailRow(fields: readonly Field[], id: string): readonly Row[] {
   return [selectRow(customId('change', id), CHAT.change, options, Math.min(MODAL_FIELDS, options.length))];
 }
 
-function selectRow(id: string, said: string, options: APISelectMenuOption[], most: number): Row {
+function selectRow(id: string, said: string, options: APISelectMenuOption[], most: number): ButtonRow {
   return {
     type: ComponentType.ActionRow,
     components: [
@@ -140,7 +140,7 @@ export function answerRowsOf(
   id: string,
   showable: boolean,
   { commands, habits }: { readonly commands: readonly Command[]; readonly habits: Habits },
-): readonly Row[] {
+): readonly ButtonRow[] {
   const parsed = form ? undefined : parseLine(text, commands, habits);
   const known = form ?? (parsed?.ok ? { command: parsed.command, told: Object.fromEntries(parsed.told) } : undefined);
   const fields = known ? formFields(known.command, known.told) : [];

@@ -6,7 +6,7 @@ import { oneLine } from '../../chat/files.ts';
 const APART = '\u200b';
 
 /** One line of plain text in Markdown. */
-export function escaped(text: string): string {
+export function escapedMarkdown(text: string): string {
   return oneLine(text)
     .replace(/[\\*_~`|<[\]]/g, '\\$&')
     .replace(/^[#>+-]/, '\\$&')

@@ -5,22 +5,22 @@ import { faultReference } from '../../chat/request-id.ts';
 import { Outage } from '../../storage/types.ts';
 import type { Came } from './interaction.ts';
 import type { Drawn } from './outgoing.ts';
-import type { Desk } from './types.ts';
+import type { DiscordContext } from './types.ts';
 
 /** Tells of a fault and gives the reference for the one who asked. */
-export function tellFault(desk: Pick<Desk, 'fault'>, cause: unknown): string {
+export function tellFault(desk: Pick<DiscordContext, 'fault'>, cause: unknown): string {
   const reference = faultReference();
   desk.fault(reference, cause);
   return reference;
 }
 
 /** Tells of a fault, unless it is an outage of the store, which tells of those itself, once and not for every ask. */
-export function tellUnlessOutage(desk: Pick<Desk, 'fault'>, cause: unknown): void {
+export function tellUnlessOutage(desk: Pick<DiscordContext, 'fault'>, cause: unknown): void {
   if (!(cause instanceof Outage)) tellFault(desk, cause);
 }
 
 /** What making the pictures of an answer needs. */
-export function drawnFor(desk: Desk, { fileBytes }: Came): Drawn {
+export function drawnFor(desk: DiscordContext, { fileBytes }: Came): Drawn {
   const { makeFile } = desk;
   return {
     toPng: (drawing) => desk.toPng(drawing),
@@ -33,7 +33,11 @@ export function drawnFor(desk: Desk, { fileBytes }: Came): Drawn {
 // What must not be waited for longer than a response may take.
 
 /** What the store gives, or an Outage when it has not by then; what comes later is let go. */
-export async function inTime<T>(work: Promise<T>, milliseconds: number, desk: Pick<Desk, 'wait'>): Promise<T> {
+export async function inTime<T>(
+  work: Promise<T>,
+  milliseconds: number,
+  desk: Pick<DiscordContext, 'wait'>,
+): Promise<T> {
   const wait = desk.wait(milliseconds);
   try {
     return await Promise.race([

@@ -13,7 +13,7 @@ import { type Field, formFields, formTold } from '../../chat/form.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { Outage } from '../../storage/types.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
-import { escaped, label } from './escape.ts';
+import { escapedMarkdown, label } from './escape.ts';
 import { type Came, customId } from './interaction.ts';
 import {
   CUSTOM_ID,
@@ -26,7 +26,7 @@ import {
   SELECT_OPTIONS,
   SELECT_TEXT,
 } from './limits.ts';
-import type { Desk, Outgoing } from './types.ts';
+import type { DiscordContext, Outgoing } from './types.ts';
 
 /** A form of a command. `first`: the options wanted, before any other; `only` leaves out the rest. `id` is that of the kept draft. */
 export function modalOf(
@@ -115,23 +115,23 @@ function inputOf({ option, example, standard, choices, long, told }: Field): API
 // A word of ours where there is no answer: what is gone, and faults.
 
 /** Says that what was pressed is no longer kept, and what to type instead. */
-export async function sayGone(came: Came, desk: Desk): Promise<void> {
+export async function sayGone(came: Came, desk: DiscordContext): Promise<void> {
   const [sample] = desk.commands;
   const how = sample ? `/${fullName(sample)}` : '';
   await desk.wire.respond(came, wordOf(CHAT.gone(how)), { ephemeral: came.ephemeral, update: false }, false);
 }
 
 /** Says that nothing is taken up just now, or that what was begun is not finished. Never rejects. */
-export function sayRestarting(came: Came, desk: Desk): Promise<void> {
+export function sayRestarting(came: Came, desk: DiscordContext): Promise<void> {
   return sayTo(came, desk, CHAT.restarting);
 }
 
 /** Tells the asker of a fault by whichever way is still open; where none is, the log has it. Never rejects. */
-export function sayFaultTo(came: Came, desk: Desk, reference: string, cause: unknown): Promise<void> {
+export function sayFaultTo(came: Came, desk: DiscordContext, reference: string, cause: unknown): Promise<void> {
   return sayTo(came, desk, sayFault(reference, cause instanceof Outage));
 }
 
-async function sayTo(came: Came, desk: Desk, text: string): Promise<void> {
+async function sayTo(came: Came, desk: DiscordContext, text: string): Promise<void> {
   const word = wordOf(text);
   try {
     await desk.wire.respond(came, word, { ephemeral: came.ephemeral, update: false }, false);
@@ -142,5 +142,9 @@ async function sayTo(came: Came, desk: Desk, text: string): Promise<void> {
 }
 
 function wordOf(text: string): Outgoing {
-  return { components: [{ type: ComponentType.TextDisplay, content: escaped(text) }], attachments: [], files: [] };
+  return {
+    components: [{ type: ComponentType.TextDisplay, content: escapedMarkdown(text) }],
+    attachments: [],
+    files: [],
+  };
 }

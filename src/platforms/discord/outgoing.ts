@@ -9,10 +9,10 @@ import { type FileForm, MEDIA_TYPES, type Result } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { FILES } from '../../text/sheets-text.ts';
 import { Unworked } from '../../workers/queue.ts';
-import type { Row } from './buttons.ts';
-import { escaped } from './escape.ts';
+import type { ButtonRow } from './buttons.ts';
+import { escapedMarkdown } from './escape.ts';
 import { REQUEST_BYTES } from './limits.ts';
-import type { Message, OutFile } from './page.ts';
+import type { DiscordMessage, OutFile } from './page.ts';
 import type { Outgoing } from './types.ts';
 
 /** What making pictures needs. */
@@ -63,8 +63,8 @@ export function drawnBy(over: Promise<void>, drawn: Drawn): { readonly drawn: Dr
 
 /** The messages in order, the rows under the first. */
 export async function outgoing(
-  messages: readonly Message[],
-  rows: readonly Row[],
+  messages: readonly DiscordMessage[],
+  rows: readonly ButtonRow[],
   drawn: Drawn,
 ): Promise<readonly [Outgoing, ...Outgoing[]]> {
   const [first, ...rest] = await Promise.all(
@@ -81,7 +81,11 @@ interface Made {
   readonly lost?: string;
 }
 
-async function outgoingOne({ components, files }: Message, rows: readonly Row[], drawn: Drawn): Promise<Outgoing> {
+async function outgoingOne(
+  { components, files }: DiscordMessage,
+  rows: readonly ButtonRow[],
+  drawn: Drawn,
+): Promise<Outgoing> {
   const made = await Promise.all(files.map((file) => madeOf(file, drawn)));
   let bytes = 0;
   const kept: { file: OutFile; data: Buffer }[] = [];
@@ -94,7 +98,7 @@ async function outgoingOne({ components, files }: Message, rows: readonly Row[],
   }
   const names = new Set(kept.map(({ file }) => file.name));
   const shown = lost.length === 0 ? components : withoutLost(components, names);
-  const words = lost.filter((why) => why !== '').map((why) => `-# ${escaped(why)}`);
+  const words = lost.filter((why) => why !== '').map((why) => `-# ${escapedMarkdown(why)}`);
   const told: readonly APIMessageTopLevelComponent[] =
     words.length === 0 ? [] : [{ type: ComponentType.TextDisplay, content: words.join('\n') }];
   return {

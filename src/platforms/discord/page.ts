@@ -6,7 +6,7 @@ import type { Drawing } from '../../reply/drawing.ts';
 import { ADDRESS, type Block, type Caution, type FileForm, type Result, type Source } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';
-import { escaped, label, verbatim } from './escape.ts';
+import { escapedMarkdown, label, verbatim } from './escape.ts';
 import { ALT_TEXT, MESSAGE_BYTES, MESSAGE_FILES, MESSAGE_TEXT } from './limits.ts';
 
 /** A file of a message: a drawing, rasterised when it is sent, or one made of the answer's data then, or text. */
@@ -21,7 +21,7 @@ export type OutFile =
   | { readonly name: string; readonly text: string };
 
 /** One message. */
-export interface Message {
+export interface DiscordMessage {
   readonly components: readonly APIMessageTopLevelComponent[];
   readonly files: readonly OutFile[];
 }
@@ -36,7 +36,7 @@ const FENCE = '```';
 const FENCED = 2 * FENCE.length + 2;
 
 /** Sections in order, packed into messages; none is left out, and a line too long for a message goes on in the next. */
-export function packed(sections: readonly Section[]): readonly Message[] {
+export function packedMessages(sections: readonly Section[]): readonly DiscordMessage[] {
   const pages: Page[] = [newPage()];
   for (const section of sections) {
     if (section.kind === 'pictures') addPictures(pages, section.drawings);
@@ -159,21 +159,23 @@ const PHONE_WIDTH = 38;
 export function blockSections(block: Block): readonly Section[] {
   switch (block.kind) {
     case 'text':
-      return [lines(['', escaped(block.text)])];
+      return [textLines(['', escapedMarkdown(block.text)])];
     case 'facts': {
       const facts = block.facts.map(
         // In these marks an address opens, and is not looked at by Discord itself.
         ({ label, value, opens }) =>
-          `**${escaped(label)}:** ${opens && ADDRESS.test(value) ? `<${value}>` : escaped(value)}`,
+          `**${escapedMarkdown(label)}:** ${opens && ADDRESS.test(value) ? `<${value}>` : escapedMarkdown(value)}`,
       );
-      return [lines([...(block.title === undefined ? [''] : titled(block.title)), ...facts])];
+      return [textLines([...(block.title === undefined ? [''] : titled(block.title)), ...facts])];
     }
     case 'table':
-      return [lines(titled(block.title)), tableSection(block.columns, block.rows)];
+      return [textLines(titled(block.title)), tableSection(block.columns, block.rows)];
     case 'steps':
-      return [lines([...titled(block.title), ...block.steps.map((step, i) => `${i + 1}. ${escaped(step)}`)])];
+      return [
+        textLines([...titled(block.title), ...block.steps.map((step, i) => `${i + 1}. ${escapedMarkdown(step)}`)]),
+      ];
     case 'checklist':
-      return [lines([...titled(block.title), ...block.items.map((item) => `☐ ${escaped(item)}`)])];
+      return [textLines([...titled(block.title), ...block.items.map((item) => `☐ ${escapedMarkdown(item)}`)])];
     case 'picture':
       return [];
   }
@@ -200,27 +202,31 @@ export function sourceSection(sources: readonly Source[]): readonly Section[] {
 }
 
 /** Lines of Markdown. */
-export function lines(all: readonly string[]): Section {
+export function textLines(all: readonly string[]): Section {
   return { kind: 'lines', lines: all };
 }
 
 function list(title: string, items: readonly string[], mark: string): readonly Section[] {
-  return items.length === 0 ? [] : [lines([...titled(title), ...items.map((item) => `${mark}${escaped(item)}`)])];
+  return items.length === 0
+    ? []
+    : [textLines([...titled(title), ...items.map((item) => `${mark}${escapedMarkdown(item)}`)])];
 }
 
 function titled(title: string): readonly string[] {
-  return ['', `**${escaped(title)}**`];
+  return ['', `**${escapedMarkdown(title)}**`];
 }
 
 /** Columns lined up where a phone has room for them, else a line for each row with its columns named. */
 function tableSection(columns: readonly string[], rows: readonly (readonly string[])[]): Section {
   const lined = tableLines([columns, ...rows]);
   if (lined.every((line) => [...line].length <= PHONE_WIDTH)) return { kind: 'code', lines: lined.map(spaced) };
-  return lines(
+  return textLines(
     rows.map(([first = '', ...cells]) =>
       [
-        `**${escaped([columns[0] ?? '', first].join(' '))}**`,
-        ...cells.flatMap((cell, i) => (cell === '' ? [] : [`${escaped(columns[i + 1] ?? '')}: ${escaped(cell)}`])),
+        `**${escapedMarkdown([columns[0] ?? '', first].join(' '))}**`,
+        ...cells.flatMap((cell, i) =>
+          cell === '' ? [] : [`${escapedMarkdown(columns[i + 1] ?? '')}: ${escapedMarkdown(cell)}`],
+        ),
       ].join(' · '),
     ),
   );

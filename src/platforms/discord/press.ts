@@ -7,20 +7,24 @@ import { comparedPlanks } from '../../chat/offers.ts';
 import { type KeptAnswer, keptAnswer, mintId, showAnswer } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';
-import { answerRowsOf, type Row } from './buttons.ts';
+import { answerRowsOf, type ButtonRow } from './buttons.ts';
 import { label } from './escape.ts';
 import { drawnFor, inTime } from './fault.ts';
 import { modalOf, sayGone } from './forms.ts';
 import { type Came, type Pressed, readCustomId } from './interaction.ts';
 import { CLAIM_TIME, LOOK_UP_TIME, POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
 import { outgoing } from './outgoing.ts';
-import type { Message } from './page.ts';
+import type { DiscordMessage } from './page.ts';
 import { render, renderSheets, renderSources } from './render.ts';
 import { sendAnswers } from './send.ts';
-import type { Desk } from './types.ts';
+import type { DiscordContext } from './types.ts';
 
 /** Acts on a press. Rejects with what the wire or the store rejects with. */
-export async function press(interaction: APIMessageComponentInteraction, came: Came, desk: Desk): Promise<void> {
+export async function press(
+  interaction: APIMessageComponentInteraction,
+  came: Came,
+  desk: DiscordContext,
+): Promise<void> {
   const { data, message } = interaction;
   const pressed = readCustomId(data.custom_id);
   const values = data.component_type === ComponentType.StringSelect ? data.values : [];
@@ -50,19 +54,24 @@ export async function press(interaction: APIMessageComponentInteraction, came: C
 }
 
 /** What is kept under an id, once it is. */
-function lookedUp<T>(id: string, look: () => Promise<T>, desk: Desk): Promise<T> {
+function lookedUp<T>(id: string, look: () => Promise<T>, desk: DiscordContext): Promise<T> {
   return inTime(desk.keeping.settled(id).then(look), LOOK_UP_TIME, desk);
 }
 
 /** One of the next asks, as the one who pressed asks it. */
-async function askAgain({ reply }: KeptAnswer, place: number, came: Came, desk: Desk): Promise<void> {
+async function askAgain({ reply }: KeptAnswer, place: number, came: Came, desk: DiscordContext): Promise<void> {
   const action = reply.actions[place];
   if (!action) return sayGone(came, desk);
   return sendAnswers({ text: action.ask }, came, { ephemeral: came.ephemeral, update: false }, desk);
 }
 
 /** The details chosen, as a form with everything told before. */
-async function change({ text }: KeptAnswer, options: readonly string[], came: Came, desk: Desk): Promise<void> {
+async function change(
+  { text }: KeptAnswer,
+  options: readonly string[],
+  came: Came,
+  desk: DiscordContext,
+): Promise<void> {
   const parsed = parseLine(text, desk.commands, desk.habits);
   if (!parsed.ok) return sayGone(came, desk);
   const told = Object.fromEntries(parsed.told);
@@ -73,7 +82,7 @@ async function change({ text }: KeptAnswer, options: readonly string[], came: Ca
 }
 
 /** The form of an ask that could not be read, or the ask as it was mended for them. */
-async function mend({ verb, id }: Pressed, message: string, came: Came, desk: Desk): Promise<void> {
+async function mend({ verb, id }: Pressed, message: string, came: Came, desk: DiscordContext): Promise<void> {
   const draft = await lookedUp(id, () => keptDraft(desk.kept, id, came.account), desk);
   const line = verb === 'fix' ? draft?.fix : verb === 'try' ? draft?.example : undefined;
   if (line !== undefined) {
@@ -86,7 +95,7 @@ async function mend({ verb, id }: Pressed, message: string, came: Came, desk: De
 }
 
 /** The answer as everybody sees it, posted by the one who asked. */
-async function show(id: string, came: Came, desk: Desk): Promise<void> {
+async function show(id: string, came: Came, desk: DiscordContext): Promise<void> {
   const shown = await inTime(showAnswer(desk.kept, id, came.account), CLAIM_TIME, desk);
   if (!shown) return sayGone(came, desk);
   const rows = answerRowsOf(shown, shown.reply, id, false, desk);
@@ -94,7 +103,7 @@ async function show(id: string, came: Came, desk: Desk): Promise<void> {
 }
 
 /** Discord's own poll among the planks of a comparison. */
-async function poll({ reply }: KeptAnswer, came: Came, desk: Desk): Promise<void> {
+async function poll({ reply }: KeptAnswer, came: Came, desk: DiscordContext): Promise<void> {
   const names = [...new Set(comparedPlanks(reply)?.map((name) => label(name, POLL_ANSWER)))];
   if (names.length < 2) return sayGone(came, desk);
   await desk.wire.poll(came, {
@@ -107,11 +116,11 @@ async function poll({ reply }: KeptAnswer, came: Came, desk: Desk): Promise<void
 
 /** Messages that are ready at once: the first as the response, the rest behind it. */
 async function sendMessages(
-  messages: readonly Message[],
-  rows: readonly Row[],
+  messages: readonly DiscordMessage[],
+  rows: readonly ButtonRow[],
   came: Came,
   ephemeral: boolean,
-  desk: Desk,
+  desk: DiscordContext,
 ): Promise<void> {
   const drawn = messages.some(({ files }) => files.some((file) => 'drawing' in file));
   // Pictures take a while to draw under load, and a response only has three seconds.

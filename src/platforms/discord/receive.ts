@@ -18,15 +18,15 @@ import { type Came, cameOf, readCustomId, slashOf, textsOf } from './interaction
 import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, LOOK_UP_TIME } from './limits.ts';
 import { press } from './press.ts';
 import { bringMissed, claimed, sendAnswers, Undelivered } from './send.ts';
-import type { Desk } from './types.ts';
+import type { DiscordContext } from './types.ts';
 
 /** Handles one interaction. Never rejects. */
-export async function receive(interaction: APIInteraction, desk: Desk): Promise<void> {
+export async function receive(interaction: APIInteraction, desk: DiscordContext): Promise<void> {
   const came = cameOf(interaction);
   if (came) await onBehalfOf(came.account, () => received(interaction, came, desk));
 }
 
-async function received(interaction: APIInteraction, came: Came, desk: Desk): Promise<void> {
+async function received(interaction: APIInteraction, came: Came, desk: DiscordContext): Promise<void> {
   try {
     // Autocomplete changes nothing, and must not wait for the store.
     if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
@@ -42,7 +42,7 @@ async function received(interaction: APIInteraction, came: Came, desk: Desk): Pr
   await bringMissed(desk, came).catch((cause) => tellUnlessOutage(desk, cause));
 }
 
-async function handle(interaction: APIInteraction, came: Came, desk: Desk): Promise<void> {
+async function handle(interaction: APIInteraction, came: Came, desk: DiscordContext): Promise<void> {
   switch (interaction.type) {
     case InteractionType.ApplicationCommand:
       return asked(interaction, came, desk);
@@ -55,7 +55,7 @@ async function handle(interaction: APIInteraction, came: Came, desk: Desk): Prom
   }
 }
 
-async function asked({ data }: APIApplicationCommandInteraction, came: Came, desk: Desk): Promise<void> {
+async function asked({ data }: APIApplicationCommandInteraction, came: Came, desk: DiscordContext): Promise<void> {
   const way = { ephemeral: came.ephemeral, update: false };
   if (data.type === ApplicationCommandType.Message) {
     const text = data.resolved.messages[data.target_id]?.content ?? '';
@@ -73,7 +73,7 @@ async function asked({ data }: APIApplicationCommandInteraction, came: Came, des
 }
 
 /** A submitted form: over what was told before, if that is still kept, and by itself if not. */
-async function filled({ data, message }: APIModalSubmitInteraction, came: Came, desk: Desk): Promise<void> {
+async function filled({ data, message }: APIModalSubmitInteraction, came: Came, desk: DiscordContext): Promise<void> {
   const read = readCustomId(data.custom_id);
   // An emergency in a field waits for no draft, and for no command that is still there.
   const typed = typedIn(data);
@@ -89,7 +89,11 @@ async function filled({ data, message }: APIModalSubmitInteraction, came: Came, 
   return sendAnswers({ text, form: { command, told } }, came, { ephemeral: came.ephemeral, update }, desk);
 }
 
-async function complete({ data }: APIApplicationCommandAutocompleteInteraction, came: Came, desk: Desk): Promise<void> {
+async function complete(
+  { data }: APIApplicationCommandAutocompleteInteraction,
+  came: Came,
+  desk: DiscordContext,
+): Promise<void> {
   const slash = slashOf(data.name, data.options, desk.commands);
   const typed = slash?.focused === undefined ? '' : (slash.told[slash.focused] ?? '');
   const found = slash?.focused === undefined ? [] : await desk.suggest(came.asker, slash.command, slash.focused, typed);

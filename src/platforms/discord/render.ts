@@ -8,19 +8,19 @@ import { assumedOf, isPart } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Block, Refusal, Reply } from '../../reply/reply.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
-import { code, escaped, label } from './escape.ts';
+import { code, escapedMarkdown, label } from './escape.ts';
 import { ALT_TEXT, ANSWER_MESSAGES, MESSAGE_COMPONENTS, MESSAGE_FILES } from './limits.ts';
 import {
   assumedSection,
   blockSections,
   cautionSection,
+  type DiscordMessage,
   describes,
-  lines,
-  type Message,
   type OutFile,
-  packed,
+  packedMessages,
   type Section,
   sourceSection,
+  textLines,
 } from './page.ts';
 import type { Outgoing } from './types.ts';
 
@@ -28,8 +28,9 @@ import type { Outgoing } from './types.ts';
 const SHORT_SHEETS = 1000;
 
 /** The messages of an answer, without its buttons. At least one. */
-export function render(answer: Answer): readonly Message[] {
-  if ('reference' in answer) return packed([lines([escaped(sayFault(answer.reference, answer.outage))])]);
+export function render(answer: Answer): readonly DiscordMessage[] {
+  if ('reference' in answer)
+    return packedMessages([textLines([escapedMarkdown(sayFault(answer.reference, answer.outage))])]);
   if ('problems' in answer) return withFile(problemSections(answer), () => []);
   if ('why' in answer) return withFile(refusalSections(answer), () => []);
   return renderReply(answer);
@@ -42,7 +43,7 @@ export function hasLongSheets(reply: Reply): boolean {
 }
 
 /** The sheets of an answer to work from: messages, and files of the same where they are long. */
-export function renderSheets(reply: Reply): readonly Message[] {
+export function renderSheets(reply: Reply): readonly DiscordMessage[] {
   const sheets = reply.blocks.filter(isPart);
   const sections = [
     headline(reply.headline),
@@ -50,25 +51,25 @@ export function renderSheets(reply: Reply): readonly Message[] {
     ...sheets.flatMap(blockSections),
     ...cautionSection(reply.cautions),
   ];
-  const pages = packed(sections);
+  const pages = packedMessages(sections);
   const files = filesOf(reply, sheets);
   if (pages.length <= ANSWER_MESSAGES) return attached(pages, files, CHAT.tables);
   return essential(reply, files);
 }
 
 /** The sources of an answer. */
-export function renderSources(reply: Reply): readonly Message[] {
+export function renderSources(reply: Reply): readonly DiscordMessage[] {
   const sections = sourceSection(reply.sources);
-  return withFile(sections.length > 0 ? sections : [lines([CHAT.noSources])], () => filesOf(reply, []));
+  return withFile(sections.length > 0 ? sections : [textLines([CHAT.noSources])], () => filesOf(reply, []));
 }
 
-function renderReply(reply: Reply): readonly Message[] {
+function renderReply(reply: Reply): readonly DiscordMessage[] {
   const shown = hasLongSheets(reply) ? reply.blocks.filter((block) => !isPart(block)) : reply.blocks;
   const drawings = reply.blocks.flatMap((block) => (block.kind === 'picture' ? [block.drawing] : []));
   // The picture comes early on a phone: behind what is asked for most, which is the first block, unless it is first itself.
   const [first, ...others] = shown;
   const pictures: readonly Section[] = drawings.length > 0 ? [{ kind: 'pictures', drawings }] : [];
-  const pages = packed([
+  const pages = packedMessages([
     headline(reply.headline),
     ...exampleSection(reply),
     ...(first ? blockSections(first) : []),
@@ -78,7 +79,7 @@ function renderReply(reply: Reply): readonly Message[] {
     ...drawings
       .map(describes)
       .filter(({ length }) => length > ALT_TEXT)
-      .map((said) => lines([escaped(said)])),
+      .map((said) => textLines([escapedMarkdown(said)])),
     ...cautionSection(reply.cautions),
   ]);
   const made = madeFiles(reply);
@@ -92,7 +93,7 @@ function madeFiles({ files = [], data }: Reply): readonly OutFile[] {
 }
 
 /** What must be read, and the whole in a file: headline and cautions, and the first pictures. */
-function essential(reply: Reply, files: readonly OutFile[]): readonly Message[] {
+function essential(reply: Reply, files: readonly OutFile[]): readonly DiscordMessage[] {
   const room = MESSAGE_FILES - files.length;
   const drawings = reply.blocks.flatMap((block) => (block.kind === 'picture' ? [block.drawing] : []));
   const shown: readonly Section[] =
@@ -100,14 +101,20 @@ function essential(reply: Reply, files: readonly OutFile[]): readonly Message[] 
   const more = drawings.length - room;
   const notes = [CHAT.whole, ...(more > 0 ? [CHAT.morePictures(more)] : [])];
   const cautions = cautionSection(reply.cautions);
-  const pages = packed([headline(reply.headline), ...exampleSection(reply), lines(notes), ...shown, ...cautions]);
+  const pages = packedMessages([
+    headline(reply.headline),
+    ...exampleSection(reply),
+    textLines(notes),
+    ...shown,
+    ...cautions,
+  ]);
   if (pages.length <= ANSWER_MESSAGES) return attached(pages, files);
   // A headline or cautions beyond three messages: the file holds every word of them.
-  return attached(packed([lines([CHAT.whole])]), files);
+  return attached(packedMessages([textLines([CHAT.whole])]), files);
 }
 
-function withFile(sections: readonly Section[], files: () => readonly OutFile[]): readonly Message[] {
-  const pages = packed(sections);
+function withFile(sections: readonly Section[], files: () => readonly OutFile[]): readonly DiscordMessage[] {
+  const pages = packedMessages(sections);
   if (pages.length <= ANSWER_MESSAGES) return pages;
   const text = sections.flatMap((section) => ('lines' in section ? section.lines : [])).join('\n');
   const whole = files();
@@ -119,7 +126,11 @@ function withFile(sections: readonly Section[], files: () => readonly OutFile[])
 }
 
 /** Files under the first message, each with a component that shows it. */
-function attached([first, ...rest]: readonly Message[], files: readonly OutFile[], note?: string): readonly Message[] {
+function attached(
+  [first, ...rest]: readonly DiscordMessage[],
+  files: readonly OutFile[],
+  note?: string,
+): readonly DiscordMessage[] {
   if (!first || files.length === 0) return first ? [first, ...rest] : rest;
   const said = note === undefined ? [] : [{ type: ComponentType.TextDisplay, content: note } as const];
   const shown = files.map(({ name }) => ({ type: ComponentType.File, file: { url: `attachment://${name}` } }) as const);
@@ -148,27 +159,27 @@ function problemSections({ problems }: Problems): readonly Section[] {
   const typed = (fix: string | undefined): readonly string[] =>
     fix === undefined ? [] : [`-# ${CHAT.type}: ${code(fix)}`];
   const one = problems.flatMap(({ option, got, expected, fix }) => [
-    `**${escaped(option)}:** ${escaped(expected)}`,
+    `**${escapedMarkdown(option)}:** ${escapedMarkdown(expected)}`,
     `-# ${CHAT.read}: ${code(got) || CHAT.nothing}`,
     ...(shared ? [] : typed(fix)),
   ]);
   const all = shared ? typed(problems[0].fix) : [];
-  return [lines([`**${CHAT.problem}**`, ...one, ...all])];
+  return [textLines([`**${CHAT.problem}**`, ...one, ...all])];
 }
 
 function refusalSections({ why, call, cautions, data }: Refusal): readonly Section[] {
   const heading = `### ${data.emergency ? CHAT.emergency : CHAT.refusal}`;
-  const said = [heading, ...why.split('\n').map(escaped), `**${CHAT.call}:** ${escaped(call)}`];
-  return [lines(said), ...cautionSection(cautions)];
+  const said = [heading, ...why.split('\n').map(escapedMarkdown), `**${CHAT.call}:** ${escapedMarkdown(call)}`];
+  return [textLines(said), ...cautionSection(cautions)];
 }
 
 /** A long headline is bold by itself in no message: marks around it would be cut apart. */
 function headline(text: string): Section {
-  return lines([text.length > 300 ? escaped(text) : `### ${escaped(text)}`]);
+  return textLines([text.length > 300 ? escapedMarkdown(text) : `### ${escapedMarkdown(text)}`]);
 }
 
 function exampleSection({ example }: Reply): readonly Section[] {
-  return example === undefined ? [] : [lines([escaped(example)])];
+  return example === undefined ? [] : [textLines([escapedMarkdown(example)])];
 }
 
 function lengthOf(section: Section): number {
@@ -189,7 +200,10 @@ export function plainest(answer: Answer): Outgoing {
   const name = 'answer.txt';
   return {
     components: [
-      { type: ComponentType.TextDisplay, content: `${escaped(label(answer.headline, HEADLINE))}\n${CHAT.whole}` },
+      {
+        type: ComponentType.TextDisplay,
+        content: `${escapedMarkdown(label(answer.headline, HEADLINE))}\n${CHAT.whole}`,
+      },
       { type: ComponentType.File, file: { url: `attachment://${name}` } },
     ],
     attachments: [{ id: '0', filename: name }],

@@ -9,15 +9,15 @@ import type { Invocation } from '../../chat/ports.ts';
 import { type KeptAnswer, keepAnswer, keptAnswer, mintId } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';
-import { answerRowsOf, problemRows, type Row } from './buttons.ts';
+import { answerRowsOf, type ButtonRow, problemRows } from './buttons.ts';
 import { drawnFor, inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
 import { modalOf } from './forms.ts';
 import type { Came } from './interaction.ts';
 import { CLAIM_TIME, KEEP_TIME, TOKEN_TIME } from './limits.ts';
 import { type Drawn, drawnAhead, drawnBy, outgoing, relisted } from './outgoing.ts';
-import { lines, packed } from './page.ts';
+import { packedMessages, textLines } from './page.ts';
 import { plainest, render } from './render.ts';
-import type { Ask, Desk, Outgoing, Way } from './types.ts';
+import type { Ask, DiscordContext, Outgoing, ResponseChannel } from './types.ts';
 
 // Each interaction acts once: by what this process has seen, and by the store where another process could
 // have it too.
@@ -26,7 +26,7 @@ import type { Ask, Desk, Outgoing, Way } from './types.ts';
  * Whether no other process took the interaction. Where the store does not answer it is taken all the same: Discord accepts one
  * response only, and nothing that is kept can be changed without the store.
  */
-export async function claimed({ id }: Came, desk: Desk): Promise<boolean> {
+export async function claimed({ id }: Came, desk: DiscordContext): Promise<boolean> {
   try {
     return await inTime(desk.kept.claim(`discord:${id}`, TOKEN_TIME), CLAIM_TIME, desk);
   } catch (cause) {
@@ -36,7 +36,10 @@ export async function claimed({ id }: Came, desk: Desk): Promise<boolean> {
 }
 
 /** Whether an ask may change what somebody keeps, so that it must not run in two processes; a sum twice over does no harm. */
-function changesSomething({ form, text }: Ask, { commands, habits }: Pick<Desk, 'commands' | 'habits'>): boolean {
+function changesSomething(
+  { form, text }: Ask,
+  { commands, habits }: Pick<DiscordContext, 'commands' | 'habits'>,
+): boolean {
   if (form) return form.command.group === 'project';
   const parsed = parseLine(text, commands, habits);
   return parsed.ok && parsed.command.group === 'project';
@@ -55,13 +58,13 @@ export class Undelivered extends Error {
 const keyOf = (account: string): string => `missed:${account}`;
 
 /** Notes the kept answer of an id as not delivered. Throws Outage. */
-async function noteMissed(desk: Desk, account: string, id: string): Promise<void> {
+async function noteMissed(desk: DiscordContext, account: string, id: string): Promise<void> {
   desk.looks.again(account);
   await inTime(desk.kept.set(keyOf(account), id, KEPT_FOR), KEEP_TIME, desk);
 }
 
 /** Brings the answer that was missed, if there is one, behind whatever was just answered. Rejects as the wire does. */
-export async function bringMissed(desk: Desk, came: Came): Promise<void> {
+export async function bringMissed(desk: DiscordContext, came: Came): Promise<void> {
   if (!desk.looks.due(came.account, came.at)) return;
   const id = await look(desk, came);
   if (typeof id !== 'string' || !(await desk.kept.delete(keyOf(came.account)))) return;
@@ -75,7 +78,7 @@ export async function bringMissed(desk: Desk, came: Came): Promise<void> {
   }
 }
 
-async function look(desk: Desk, came: Came): Promise<unknown> {
+async function look(desk: DiscordContext, came: Came): Promise<unknown> {
   try {
     return await inTime(desk.kept.get(keyOf(came.account)), KEEP_TIME, desk);
   } catch (cause) {
@@ -84,8 +87,8 @@ async function look(desk: Desk, came: Came): Promise<unknown> {
   }
 }
 
-async function bring(answer: KeptAnswer, id: string, desk: Desk, came: Came): Promise<void> {
-  const messages = [...packed([lines([CHAT.missed])]), ...render(answer.reply)];
+async function bring(answer: KeptAnswer, id: string, desk: DiscordContext, came: Came): Promise<void> {
+  const messages = [...packedMessages([textLines([CHAT.missed])]), ...render(answer.reply)];
   const [note, ...rest] = await outgoing(messages, [], drawnFor(desk, came));
   const rows = answerRowsOf(answer, answer.reply, id, came.ephemeral, desk);
   await desk.wire.followUp(came, note, came.ephemeral);
@@ -119,7 +122,13 @@ interface Coming {
 }
 
 /** Delivers. What cannot reach anybody any more is kept for the next time, and rejects with Undelivered. */
-async function deliver(coming: Coming, came: Came, way: Way, desk: Desk, patience: number): Promise<void> {
+async function deliver(
+  coming: Coming,
+  came: Came,
+  way: ResponseChannel,
+  desk: DiscordContext,
+  patience: number,
+): Promise<void> {
   try {
     await delivered(coming, came, way, desk, patience);
   } catch (cause) {
@@ -132,7 +141,13 @@ async function deliver(coming: Coming, came: Came, way: Way, desk: Desk, patienc
   }
 }
 
-async function delivered(coming: Coming, came: Came, way: Way, desk: Desk, patience: number): Promise<void> {
+async function delivered(
+  coming: Coming,
+  came: Came,
+  way: ResponseChannel,
+  desk: DiscordContext,
+  patience: number,
+): Promise<void> {
   const wait = desk.wait(patience);
   const early = await Promise.race([coming.ready, wait.over.then(() => undefined)]);
   wait.cancel();
@@ -175,7 +190,7 @@ async function delivered(coming: Coming, came: Came, way: Way, desk: Desk, patie
 }
 
 /** Edits the first response; where its message was deleted, the answer comes as a message of its own. */
-async function edited(message: Outgoing, answer: Answer, came: Came, desk: Desk): Promise<void> {
+async function edited(message: Outgoing, answer: Answer, came: Came, desk: DiscordContext): Promise<void> {
   try {
     await inPlainerForm(message, answer, desk, (one) => desk.wire.edit(came, one));
   } catch (cause) {
@@ -188,7 +203,7 @@ async function edited(message: Outgoing, answer: Answer, came: Came, desk: Desk)
 async function inPlainerForm<T>(
   message: Outgoing,
   answer: Answer,
-  desk: Desk,
+  desk: DiscordContext,
   send: (message: Outgoing) => Promise<T>,
 ): Promise<T> {
   try {
@@ -242,7 +257,7 @@ const DEFER = 1500;
 const PICTURES = 3000;
 
 /** Answers an ask. Rejects with Undelivered where the answer reaches nobody. */
-export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): Promise<void> {
+export async function sendAnswers(ask: Ask, came: Came, way: ResponseChannel, desk: DiscordContext): Promise<void> {
   // Two processes may be connected for a moment, while one takes over from the other.
   if (!desk.shared && changesSomething(ask, desk) && !(await claimed(came, desk))) return;
   const invocation: Invocation = {
@@ -278,7 +293,7 @@ export async function sendAnswers(ask: Ask, came: Came, way: Way, desk: Desk): P
 }
 
 /** When there is something to show: the last answer, or what came by the time it should have. */
-async function settled(stream: Following, desk: Desk): Promise<void> {
+async function settled(stream: Following, desk: DiscordContext): Promise<void> {
   const wait = desk.wait(SETTLE);
   await Promise.race([stream.end, wait.over]);
   wait.cancel();
@@ -287,8 +302,8 @@ async function settled(stream: Following, desk: Desk): Promise<void> {
 
 interface Surroundings {
   readonly ask: Ask;
-  readonly way: Way;
-  readonly desk: Desk;
+  readonly way: ResponseChannel;
+  readonly desk: DiscordContext;
   readonly id: string;
   readonly drawn: Drawn;
   /** Keeps the answer for its buttons. */
@@ -307,18 +322,18 @@ async function prepared(answer: Answer, ended: boolean, early: boolean, around: 
   const [first, ...rest] = await outgoing(render(answer), [], hasty?.drawn ?? drawn);
   wait?.cancel();
   const last = ended && hasty?.late() !== true;
-  const working = last ? [] : (packed([lines(['', `-# ${CHAT.working}`])])[0]?.components ?? []);
+  const working = last ? [] : (packedMessages([textLines(['', `-# ${CHAT.working}`])])[0]?.components ?? []);
   const rows = desk.keeping.works() ? rowsOf(answer, around) : [];
   const whole = { ...first, components: [...first.components, ...working, ...rows] };
   return { answer, last, messages: [whole, ...(last ? rest : [])], ephemeral: isPrivate(answer, way) };
 }
 
 /** An answer meant for the channel is seen there; every other goes the way the ask came. */
-function isPrivate(answer: Answer, way: Way): boolean {
+function isPrivate(answer: Answer, way: ResponseChannel): boolean {
   return 'audience' in answer && answer.audience === 'channel' ? false : way.ephemeral;
 }
 
-function rowsOf(answer: Answer, { ask, way, desk, id }: Surroundings): readonly Row[] {
+function rowsOf(answer: Answer, { ask, way, desk, id }: Surroundings): readonly ButtonRow[] {
   if ('headline' in answer) return answerRowsOf(ask, answer, id, isPrivate(answer, way), desk);
   if (!('problems' in answer)) return [];
   const { problems, again = false, example } = answer;
@@ -327,13 +342,20 @@ function rowsOf(answer: Answer, { ask, way, desk, id }: Surroundings): readonly 
 }
 
 /** The form that mends an ask; where nothing was read in somebody's message, that of planks, with nothing in it. */
-function formOf({ form, again }: Problems, { written }: Ask, { commands }: Desk): Form | undefined {
+function formOf({ form, again }: Problems, { written }: Ask, { commands }: DiscordContext): Form | undefined {
   if (form || again || written !== 'message') return form;
   return commandNamed('floor planks', commands) && { command: 'floor planks', told: {} };
 }
 
 /** Keeps what the buttons of an answer need. Never rejects: false where it could not be kept. */
-async function isKept(answer: Answer, ask: Ask, came: Came, way: Way, desk: Desk, id: string): Promise<boolean> {
+async function isKept(
+  answer: Answer,
+  ask: Ask,
+  came: Came,
+  way: ResponseChannel,
+  desk: DiscordContext,
+  id: string,
+): Promise<boolean> {
   try {
     if ('headline' in answer) {
       const shown = came.ephemeral && !isPrivate(answer, way);

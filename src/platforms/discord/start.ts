@@ -11,7 +11,7 @@ import { sayRestarting } from './forms.ts';
 import { cameOf } from './interaction.ts';
 import { REPLAY_WINDOW } from './limits.ts';
 import { receive } from './receive.ts';
-import { type Desk, keepings, looksFor, waitOnClock, wireOf } from './types.ts';
+import { type DiscordContext, keepings, looksFor, waitOnClock, wireOf } from './types.ts';
 
 // The gateway: Discord's own connection, which reconnects, resumes and keeps to its rate limits by itself.
 
@@ -142,8 +142,8 @@ export interface DiscordSettings {
 }
 
 /** What the bot is made of, besides the way out and the clock. */
-export type Parts = Omit<Desk, 'wire' | 'wait' | 'shared' | 'isFresh' | 'keeping' | 'looks'> &
-  Partial<Pick<Desk, 'wait'>>;
+export type Parts = Omit<DiscordContext, 'wire' | 'wait' | 'shared' | 'isFresh' | 'keeping' | 'looks'> &
+  Partial<Pick<DiscordContext, 'wait'>>;
 
 /** A path for the one HTTP server, as it wants it. */
 export interface DiscordRoute {
@@ -169,7 +169,7 @@ const LONGEST_END = 6_000;
 /** Starts. By the gateway it rejects when the token is refused. */
 export async function startDiscord(settings: DiscordSettings, parts: Parts): Promise<Running> {
   const begun = new Map<Promise<void>, APIInteraction>();
-  let desk: Desk | undefined;
+  let desk: DiscordContext | undefined;
   const shared = settings.publicKey !== undefined;
   const state = { shared, isFresh: freshIds(), keeping: keepings(), looks: looksFor() };
   let open = true;
@@ -216,7 +216,7 @@ export function restOf({ token, api }: Pick<DiscordSettings, 'token' | 'api'>): 
 }
 
 /** Tells whoever set it off that it is not answered now; not for what is typed ahead, which nobody waits for. */
-async function tellRestarting(interaction: APIInteraction, desk: Desk): Promise<void> {
+async function tellRestarting(interaction: APIInteraction, desk: DiscordContext): Promise<void> {
   const came = interaction.type === InteractionType.ApplicationCommandAutocomplete ? undefined : cameOf(interaction);
   if (came) await sayRestarting(came, desk);
 }

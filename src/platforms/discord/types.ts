@@ -18,7 +18,7 @@ import type { Answer } from '../../chat/pipeline.ts';
 import type { Invocation, Ports } from '../../chat/ports.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
-import type { Kept } from '../../storage/types.ts';
+import type { KeyValueStore } from '../../storage/types.ts';
 import type { Came } from './interaction.ts';
 
 // Answers on their way into the store: nobody waits for it to be answered, and a press that is quicker waits
@@ -90,7 +90,7 @@ export interface Outgoing {
 }
 
 /** How a first response goes: a message of its own, or in place of the one whose button was pressed. */
-export interface Way {
+export interface ResponseChannel {
   readonly ephemeral: boolean;
   readonly update: boolean;
 }
@@ -98,9 +98,9 @@ export interface Way {
 /** Every call rejects with what Discord refused it with. */
 interface Wire {
   /** The first response; gives the attachments of the message where they are asked for. */
-  respond(to: Came, message: Outgoing, way: Way, attachments: boolean): Promise<readonly APIAttachment[]>;
+  respond(to: Came, message: Outgoing, way: ResponseChannel, attachments: boolean): Promise<readonly APIAttachment[]>;
   /** Says that an answer is on its way. */
-  defer(to: Came, way: Way): Promise<void>;
+  defer(to: Came, way: ResponseChannel): Promise<void>;
   modal(to: Came, modal: APIModalInteractionResponseCallbackData): Promise<void>;
   choices(to: Came, choices: readonly APIApplicationCommandOptionChoice<string>[]): Promise<void>;
   poll(to: Came, poll: RESTAPIPoll): Promise<void>;
@@ -164,11 +164,11 @@ interface Wait {
   cancel(): void;
 }
 
-export interface Desk {
+export interface DiscordContext {
   answer(invocation: Invocation): AsyncIterable<Answer>;
   readonly commands: readonly Command[];
   readonly habits: Invocation['habits'];
-  readonly kept: Kept;
+  readonly kept: KeyValueStore;
   /** Whether other processes are sent the same interactions. */
   readonly shared: boolean;
   /** Whether an id has not been seen by this process. */

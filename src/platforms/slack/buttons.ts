@@ -1,10 +1,10 @@
 /** The rows of buttons and lists under an answer: each carries the short id of the kept answer, never the ask. */
 
 import type { types } from '@slack/bolt';
-import type { Choices, Offered, Offers, Part } from '../../chat/offers.ts';
+import type { Choices, Offered, Offers, ReplyPart } from '../../chat/offers.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { BUTTON, MOST_BUTTONS, SELECT } from './limits.ts';
-import { plainText, type SlackBlock } from './rich.ts';
+import { type SlackBlock, slackPlainText } from './rich.ts';
 
 /** What a press is about; the first word of an action's id. */
 export type Press =
@@ -26,7 +26,7 @@ const MOST_LISTS = 6;
 /** What is behind the buttons of an answer besides its asks. */
 interface Behind {
   /** Its blocks that do not stand in it. */
-  readonly parts: readonly Part[];
+  readonly parts: readonly ReplyPart[];
   /** How many pictures there are where not all of them stand in it. */
   readonly pictures: number;
   /** Whether its ask can be opened as a form. */
@@ -85,7 +85,7 @@ export function rowsOf(elements: readonly types.ActionsBlockElement[]): readonly
 
 function button(press: Press, place: string, label: string, value: string): types.Button {
   const id = place === '' ? press : `${press}.${place}`;
-  return { type: 'button', action_id: id, text: plainText(label, BUTTON.text), value };
+  return { type: 'button', action_id: id, text: slackPlainText(label, BUTTON.text), value };
 }
 
 function askList(id: string, { name, offered }: Choices, number: number): types.StaticSelect {
@@ -93,20 +93,20 @@ function askList(id: string, { name, offered }: Choices, number: number): types.
   return list(`ask.list${number}`, name, offered.map(option));
 }
 
-function partList(id: string, parts: readonly Part[]): types.StaticSelect {
+function partList(id: string, parts: readonly ReplyPart[]): types.StaticSelect {
   const options = parts.map(({ place, title }) => optionOf(title, `${id}.${place}`));
   return list('part.list', SLACK.lookUp, options);
 }
 
 export function optionOf(label: string, value: string): types.PlainTextOption {
-  return { text: plainText(label, SELECT.text), value };
+  return { text: slackPlainText(label, SELECT.text), value };
 }
 
 function list(id: string, name: string, options: readonly types.PlainTextOption[]): types.StaticSelect {
   return {
     type: 'static_select',
     action_id: id,
-    placeholder: plainText(name, SELECT.placeholder),
+    placeholder: slackPlainText(name, SELECT.placeholder),
     options: options.slice(0, SELECT.options),
   };
 }

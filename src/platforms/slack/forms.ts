@@ -9,7 +9,7 @@ import { fullName } from '../../input/command-shape.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { optionOf } from './buttons.ts';
 import { SELECT, VIEW } from './limits.ts';
-import { cut, plainText, said } from './rich.ts';
+import { cut, said, slackPlainText } from './rich.ts';
 import type { SlackPorts, Where } from './types.ts';
 
 /** The one form; which command it is for stands in what it carries. */
@@ -36,9 +36,9 @@ export function formView(
     type: 'modal',
     callback_id: FORM,
     private_metadata: JSON.stringify(carried).slice(0, VIEW.metadata),
-    title: plainText(name.charAt(0).toUpperCase() + name.slice(1), VIEW.title),
-    submit: plainText(SLACK.formSubmit, VIEW.title),
-    close: plainText(SLACK.formClose, VIEW.title),
+    title: slackPlainText(name.charAt(0).toUpperCase() + name.slice(1), VIEW.title),
+    submit: slackPlainText(SLACK.formSubmit, VIEW.title),
+    close: slackPlainText(SLACK.formClose, VIEW.title),
     blocks: [...said(command.summary), ...formFields(command, told).map((field) => input(field, mayLack))].slice(
       0,
       VIEW.blocks,
@@ -90,8 +90,8 @@ function input(field: Field, mayLack: boolean): types.InputBlock {
   return {
     type: 'input',
     block_id: option,
-    label: plainText(label, VIEW.label),
-    hint: plainText(hint, VIEW.hint),
+    label: slackPlainText(label, VIEW.label),
+    hint: slackPlainText(hint, VIEW.hint),
     optional: mayLack || standard !== undefined,
     element: element(field),
   };
@@ -99,7 +99,7 @@ function input(field: Field, mayLack: boolean): types.InputBlock {
 
 /** A list where only its words are taken; a told text that is none of them stays to be mended as it was typed. */
 function element({ choices, told, example, long }: Field): types.InputBlock['element'] {
-  const placeholder = plainText(SLACK.formExample(example), VIEW.placeholder);
+  const placeholder = slackPlainText(SLACK.formExample(example), VIEW.placeholder);
   if (choices && choices.length <= SELECT.options && (told === undefined || choices.includes(told))) {
     return {
       type: 'static_select',

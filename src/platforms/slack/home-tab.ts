@@ -13,7 +13,7 @@ import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { answerRows, openButton, optionOf, rowsOf } from './buttons.ts';
 import { HOME_CHARACTERS, SELECT, VIEW } from './limits.ts';
 import { blockBlocks } from './render.ts';
-import { cut, plainText, type SlackBlock, said, saidLines, sizeOf } from './rich.ts';
+import { cut, type SlackBlock, said, saidLines, slackPlainText, slackSize } from './rich.ts';
 import type { Party, SlackPorts } from './types.ts';
 
 /** Commands with a button of their own. */
@@ -40,7 +40,7 @@ interface HomeReply {
 /** The Home tab; `project`: the replies to `homeAsks`, in order. */
 function homeView(commands: readonly Command[], project: readonly HomeReply[]): types.HomeView {
   const start: readonly SlackBlock[] = [
-    { type: 'header', text: plainText(SLACK.homeTitle, 150) },
+    { type: 'header', text: slackPlainText(SLACK.homeTitle, 150) },
     ...said(SLACK.homeIntro),
     ...said(SLACK.homeStart, true),
     ...rowsOf([...firstButtons(commands, project.length === 0), ...otherList(commands)]),
@@ -60,7 +60,7 @@ function otherList(commands: readonly Command[]): readonly types.StaticSelect[] 
   const asked = listed(commands).filter(({ options }) => Object.keys(options.shape).length > 0);
   const groups = [...new Set(asked.map(({ group }) => group ?? ''))];
   const option_groups = groups.slice(0, SELECT.options).map((group) => ({
-    label: plainText(group === '' ? SLACK.more : group, SELECT.text),
+    label: slackPlainText(group === '' ? SLACK.more : group, SELECT.text),
     options: asked
       .filter((command) => (command.group ?? '') === group)
       .slice(0, SELECT.options)
@@ -71,7 +71,7 @@ function otherList(commands: readonly Command[]): readonly types.StaticSelect[] 
     {
       type: 'static_select',
       action_id: 'open.list',
-      placeholder: plainText(SLACK.homeOther, SELECT.placeholder),
+      placeholder: slackPlainText(SLACK.homeOther, SELECT.placeholder),
       option_groups,
     },
   ];
@@ -91,7 +91,7 @@ function projectBlocks(project: readonly HomeReply[], room: number): readonly Sl
   const blocks: SlackBlock[] = [{ type: 'divider' }, ...said(SLACK.homeProject, true)];
   for (const { reply, id } of project) {
     const next = [...glance(reply), ...(id === undefined ? [] : answerRows(id, asksOnly(reply), ASKS_ALONE))];
-    const size = sizeOf([...blocks, ...next, ...cautions]);
+    const size = slackSize([...blocks, ...next, ...cautions]);
     if (blocks.length + next.length + cautions.length > room || size > HOME_CHARACTERS) break;
     blocks.push(...next);
   }

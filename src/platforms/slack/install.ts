@@ -4,7 +4,7 @@ import { createCipheriv, createDecipheriv, createHash, randomBytes } from 'node:
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { Installation, InstallationQuery, InstallationStore, InstallProvider } from '@slack/oauth';
 import { z } from 'zod';
-import type { Kept } from '../../storage/types.ts';
+import type { KeyValueStore } from '../../storage/types.ts';
 import { SCOPES } from './register.ts';
 
 // Values sealed for the store by AES-256-GCM: unreadable without the key, and refused where a bit of them was
@@ -71,7 +71,7 @@ export interface Installations extends InstallationStore {
   forget(query: InstallationQuery<boolean>, ended: number): Promise<void>;
 }
 
-export function installationsIn(kept: Kept, seal: Seal, now: () => number): Installations {
+export function installationsIn(kept: KeyValueStore, seal: Seal, now: () => number): Installations {
   const put = async (key: string, installation: Installation<'v1' | 'v2', boolean>, at: number): Promise<void> => {
     const sealed = seal.seal(JSON.stringify(installation), key);
     await kept.set(key, { version: 1, at, sealed } satisfies z.infer<typeof record>);
@@ -130,14 +130,14 @@ const INSTALL_PATH = '/slack/install';
 const REDIRECT_PATH = '/slack/oauth_redirect';
 
 /** What is answered at a path of ours. */
-export interface Page {
+export interface InstallPage {
   readonly method: 'GET' | 'POST';
   readonly path: string;
   handle(request: Request): Promise<Response>;
 }
 
 /** The page that leads to Slack's own, and the one that Slack sends people back to. */
-export function installPages(installer: InstallProvider): readonly Page[] {
+export function installPages(installer: InstallProvider): readonly InstallPage[] {
   const options = { scopes: SCOPES.map(({ scope }) => scope) };
   return [
     {

@@ -2,9 +2,9 @@
 
 import { type types, webApi } from '@slack/bolt';
 import { RESPONSE } from './limits.ts';
-import type { Message } from './render.ts';
+import type { SlackMessage } from './render.ts';
 import type { ResponseUrl, Where } from './types.ts';
-import type { Shared } from './upload.ts';
+import type { UploadedPictures } from './upload.ts';
 
 /** What became of a message: posted, and how it can be replaced; `refused` where Slack does not take its blocks. */
 export type Posted = { readonly by: 'response' | 'ephemeral' } | Lasting | Refused;
@@ -33,13 +33,13 @@ export function isDirect(channel: string | undefined): channel is string {
 /** One answer's way out. Nothing else counts the uses of its response_url. */
 export interface Post {
   /** To the asker alone. Rejects when no way is left. */
-  toAsker(message: Message, before?: Posted): Promise<Posted>;
+  toAsker(message: SlackMessage, before?: Posted): Promise<Posted>;
   /** To everybody in the channel; undefined when the app may not post there. With `lasting` only as a message of the app's own. */
-  toChannel(message: Message, lasting?: 'lasting'): Promise<Posted | undefined>;
+  toChannel(message: SlackMessage, lasting?: 'lasting'): Promise<Posted | undefined>;
   /** To the asker's direct messages with the app, where it stays. Rejects when it cannot be. */
-  toDirect(message: Message): Promise<Lasting | Refused>;
+  toDirect(message: SlackMessage): Promise<Lasting | Refused>;
   /** A place for files that the asker alone sees, after some words on them. Rejects when there is none. */
-  directPlace(intro: Message): Promise<Shared>;
+  directPlace(intro: SlackMessage): Promise<UploadedPictures>;
   /** The response_url as it is used by now. */
   response(): ResponseUrl | undefined;
 }
@@ -60,7 +60,10 @@ export function postTo(client: webApi.WebClient, where: Where, now: () => number
   let spent = false;
 
   /** Posts to the response_url; undefined when it takes no more. */
-  const respond = async (message: Message, how: Readonly<Record<string, unknown>>): Promise<Posted | undefined> => {
+  const respond = async (
+    message: SlackMessage,
+    how: Readonly<Record<string, unknown>>,
+  ): Promise<Posted | undefined> => {
     const { response } = where;
     if (!response || spent || used >= RESPONSE.uses || now() - response.since >= RESPONSE.milliseconds)
       return undefined;
@@ -78,7 +81,7 @@ export function postTo(client: webApi.WebClient, where: Where, now: () => number
     return answered.ok ? { by: 'response' } : undefined;
   };
 
-  const inChannel = async (channel: string, message: Message, thread?: string): Promise<Lasting> => {
+  const inChannel = async (channel: string, message: SlackMessage, thread?: string): Promise<Lasting> => {
     const { ts, channel: posted } = await client.chat.postMessage({
       channel,
       ...payload(message),
@@ -141,7 +144,7 @@ export function postTo(client: webApi.WebClient, where: Where, now: () => number
   };
 }
 
-function payload({ text, blocks }: Message): { text: string; blocks: types.KnownBlock[] } {
+function payload({ text, blocks }: SlackMessage): { text: string; blocks: types.KnownBlock[] } {
   return { text, blocks: [...blocks] };
 }
 

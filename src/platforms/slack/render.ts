@@ -2,7 +2,7 @@
 
 import type { webApi } from '@slack/bolt';
 import { oneLine } from '../../chat/files.ts';
-import { assumedOf, isPart, offersOf, type Part } from '../../chat/offers.ts';
+import { assumedOf, isPart, offersOf, type ReplyPart } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { ADDRESS, type Block, type Caution, type Problem, type Reply } from '../../reply/reply.ts';
@@ -14,17 +14,17 @@ import { IMAGE, INLINE, MESSAGE, MOST_PICTURES } from './limits.ts';
 import {
   cut,
   EMPTY,
-  escaped,
-  plainText,
+  escapedRich,
   type SlackBlock,
   said,
   saidCode,
   saidLines,
   saidTable,
-  sizeOf,
+  slackPlainText,
+  slackSize,
 } from './rich.ts';
 import type { SlackPorts } from './types.ts';
-import { pictureFile, type Shared, upload } from './upload.ts';
+import { pictureFile, type UploadedPictures, upload } from './upload.ts';
 
 // The parts of an answer as Slack blocks: every kind of block, problems, cautions.
 
@@ -63,7 +63,7 @@ export function blockBlocks(block: Block, file?: string): readonly SlackBlock[] 
 function pictureBlocks({ title, alt }: Drawing, file: string | undefined): readonly SlackBlock[] {
   if (file === undefined) return saidLines(title, [{ text: alt }]);
   const alt_text = cut(oneLine(alt) || EMPTY, IMAGE.alt);
-  return [{ type: 'image', slack_file: { id: file }, alt_text, title: plainText(title, IMAGE.title) }];
+  return [{ type: 'image', slack_file: { id: file }, alt_text, title: slackPlainText(title, IMAGE.title) }];
 }
 
 /** Each problem with what was read, and what to type: behind each, or once below when one ask mends all. */
@@ -103,7 +103,7 @@ function pagesOf(blocks: readonly SlackBlock[]): readonly (readonly SlackBlock[]
   const pages: SlackBlock[][] = [];
   let [size, tables] = [0, 0];
   for (const block of blocks) {
-    const [length, table] = [sizeOf(block), block.type === 'table' ? 1 : 0];
+    const [length, table] = [slackSize(block), block.type === 'table' ? 1 : 0];
     const page = pages.at(-1);
     const full =
       !page || page.length >= MESSAGE.body || size + length > MESSAGE.characters || tables + table > MESSAGE.tables;
@@ -154,12 +154,16 @@ export function drawingsOf({ blocks }: Reply): readonly { readonly place: number
 }
 
 /** Shares drawn pictures as files of their own. Rejects when Slack takes one of them nowhere. */
-export async function sharePictures(drawn: Pictures['drawn'], client: webApi.WebClient, place: Shared): Promise<void> {
+export async function sharePictures(
+  drawn: Pictures['drawn'],
+  client: webApi.WebClient,
+  place: UploadedPictures,
+): Promise<void> {
   for (const { drawing, png } of drawn) await upload(client, pictureFile(drawing, png), place);
 }
 
 /** What is sent: `text` is the notification, and what a client without blocks shows. */
-export interface Message {
+export interface SlackMessage {
   readonly text: string;
   readonly blocks: readonly SlackBlock[];
 }
@@ -181,7 +185,7 @@ export interface Showing {
 }
 
 /** The messages of an answer, in order. */
-export function render(answer: Answer, showing: Showing = {}): readonly Message[] {
+export function render(answer: Answer, showing: Showing = {}): readonly SlackMessage[] {
   if ('reference' in answer) {
     const text = sayFault(answer.reference, answer.outage);
     return messagesOf(text, said(text), []);
@@ -211,13 +215,13 @@ export function render(answer: Answer, showing: Showing = {}): readonly Message[
 }
 
 /** One block of a reply that stands behind a button, as messages; undefined when there is no such block. */
-export function renderPart(reply: Reply, place: number): readonly Message[] | undefined {
+export function renderPart(reply: Reply, place: number): readonly SlackMessage[] | undefined {
   const block = reply.blocks[place];
   return block && isPart(block) ? messagesOf(block.title, blockBlocks(block), []) : undefined;
 }
 
 /** The sources of a reply, each once. */
-export function renderSources(reply: Reply): readonly Message[] {
+export function renderSources(reply: Reply): readonly SlackMessage[] {
   const lines = [...new Set(reply.sources.map((source) => `${saySource(source)} (${source.standing})`))];
   if (lines.length === 0) return messagesOf(CHAT.noSources, said(CHAT.noSources), []);
   return messagesOf(
@@ -231,11 +235,11 @@ export function renderSources(reply: Reply): readonly Message[] {
 }
 
 /** A sentence of our own as a message. */
-export function note(text: string): Message {
-  return { text: escaped(text), blocks: said(text) };
+export function note(text: string): SlackMessage {
+  return { text: escapedRich(text), blocks: said(text) };
 }
 
-function replyMessages(reply: Reply, showing: Showing): readonly Message[] {
+function replyMessages(reply: Reply, showing: Showing): readonly SlackMessage[] {
   const { id, asked, shown = false, direct = false, changeable = false } = showing;
   const pictures = drawingsOf(reply);
   const assumed = assumedOf(reply);
@@ -263,15 +267,15 @@ function replyMessages(reply: Reply, showing: Showing): readonly Message[] {
   if (id === undefined) return messagesOf(reply.headline, whole, []);
   const offers = offersOf(reply);
   const more = pictures.length > first.length ? pictures.length : 0;
-  const rows = (parts: readonly Part[]): readonly SlackBlock[] =>
+  const rows = (parts: readonly ReplyPart[]): readonly SlackBlock[] =>
     answerRows(id, offers, { parts, pictures: more, changeable, shown });
-  if (sizeOf(whole) <= INLINE && pagesOf(whole).length === 1) return messagesOf(reply.headline, whole, rows([]));
+  if (slackSize(whole) <= INLINE && pagesOf(whole).length === 1) return messagesOf(reply.headline, whole, rows([]));
   const read = all.flatMap(({ part, blocks }) => (part ? [] : blocks));
   return messagesOf(reply.headline, [...before, ...read, ...after], rows(offers.parts));
 }
 
 /** Pictures alone, as a message of their own; undefined where none of them was uploaded. */
-export function renderPictures(reply: Reply, pictures: ReadonlyMap<number, string>): Message | undefined {
+export function renderPictures(reply: Reply, pictures: ReadonlyMap<number, string>): SlackMessage | undefined {
   const blocks = drawingsOf(reply)
     .filter(({ place }) => pictures.has(place))
     .flatMap(({ place, drawing }) => pictureBlocks(drawing, pictures.get(place)));
@@ -280,8 +284,12 @@ export function renderPictures(reply: Reply, pictures: ReadonlyMap<number, strin
   return message;
 }
 
-function messagesOf(headline: string, blocks: readonly SlackBlock[], rows: readonly SlackBlock[]): readonly Message[] {
-  const text = escaped(cut(oneLine(headline) || EMPTY, MESSAGE.text));
+function messagesOf(
+  headline: string,
+  blocks: readonly SlackBlock[],
+  rows: readonly SlackBlock[],
+): readonly SlackMessage[] {
+  const text = escapedRich(cut(oneLine(headline) || EMPTY, MESSAGE.text));
   const pages = pagesOf(blocks);
   // The buttons belong to the end of the answer, where the thumb is.
   return pages.map((page, i) => ({ text, blocks: i === pages.length - 1 ? [...page, ...rows] : page }));

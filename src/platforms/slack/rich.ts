@@ -22,12 +22,12 @@ const LONGEST_LABEL = 300;
 export const EMPTY = '\u2013';
 
 /** The text for a `text` field of Slack's own markup: only these three characters begin anything there. */
-export function escaped(text: string): string {
+export function escapedRich(text: string): string {
   return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 }
 
 /** A plain text object, cut to `most` characters. */
-export function plainText(text: string, most: number): types.PlainTextElement {
+export function slackPlainText(text: string, most: number): types.PlainTextElement {
   return { type: 'plain_text', text: cut(oneLine(text) || EMPTY, most), emoji: false };
 }
 
@@ -77,11 +77,11 @@ export function saidCode(text: string): readonly SlackBlock[] {
 }
 
 /** Characters of all texts in a block. */
-export function sizeOf(value: unknown): number {
-  if (Array.isArray(value)) return value.reduce((sum: number, one) => sum + sizeOf(one), 0);
+export function slackSize(value: unknown): number {
+  if (Array.isArray(value)) return value.reduce((sum: number, one) => sum + slackSize(one), 0);
   if (typeof value !== 'object' || value === null) return 0;
   return Object.entries(value).reduce((sum, [key, one]) => {
-    if (typeof one !== 'string') return sum + sizeOf(one);
+    if (typeof one !== 'string') return sum + slackSize(one);
     return key === 'text' || key === 'alt_text' ? sum + one.length : sum;
   }, 0);
 }

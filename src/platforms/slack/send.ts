@@ -15,7 +15,6 @@ import { MOST_MESSAGES } from './limits.ts';
 import { isDirect, type Post, type Posted, postTo, replaceable } from './post.ts';
 import {
   drawingsOf,
-  type Message,
   note,
   type Pictures,
   picturesOf,
@@ -23,6 +22,7 @@ import {
   renderPart,
   renderPictures,
   type Showing,
+  type SlackMessage,
   sharePictures,
 } from './render.ts';
 import { said } from './rich.ts';
@@ -65,9 +65,9 @@ const PICTURE_WAITS = [1000, 2500];
 interface Pictured {
   readonly pictures: Pictures;
   /** The pictures by themselves. */
-  readonly alone: Message;
+  readonly alone: SlackMessage;
   /** Its messages, pictures in them or told by what they show; `direct`: told to be in the direct messages too. */
-  messages(drawn: boolean, direct: boolean): readonly Message[];
+  messages(drawn: boolean, direct: boolean): readonly SlackMessage[];
 }
 
 /** What an answer is sent with. */
@@ -78,11 +78,11 @@ interface Way {
 }
 
 /** One message on its way; undefined where there is none. */
-type Send = (message: Message, before?: Posted) => Promise<Posted | undefined>;
+type Send = (message: SlackMessage, before?: Posted) => Promise<Posted | undefined>;
 
 /** Sends messages one after the other, the first in place of an earlier one; gives what became of the first, undefined where the way is closed. */
 async function sendEach(
-  messages: readonly Message[],
+  messages: readonly SlackMessage[],
   send: Send,
   before: Posted | undefined,
   { fault }: SlackPorts,
@@ -367,7 +367,7 @@ export async function sendPart(reply: Reply, place: number, party: Party, ports:
 }
 
 /** Messages of our own making, one after the other, to the asker. */
-export async function sendMessages(messages: readonly Message[], party: Party, ports: SlackPorts): Promise<void> {
+export async function sendMessages(messages: readonly SlackMessage[], party: Party, ports: SlackPorts): Promise<void> {
   const post = postTo(party.client, party.where, ports.now);
   for (const message of messages) await post.toAsker(message);
 }

@@ -5,7 +5,7 @@ import { InstallProvider } from '@slack/oauth';
 import { freshIds } from '../../chat/rate-limit.ts';
 import { asRequest } from '../../chat/request-id.ts';
 import { CHAT } from '../../text/chat-text.ts';
-import { type Installations, installationsIn, installPages, type Page, sealOf } from './install.ts';
+import { type Installations, type InstallPage, installationsIn, installPages, sealOf } from './install.ts';
 import { receive } from './receive.ts';
 import { FetchReceiver } from './receiver.ts';
 import { EVENTS_PATH } from './register.ts';
@@ -16,7 +16,7 @@ import type { SlackParts, SlackPorts } from './types.ts';
 /** A Slack app that runs. */
 export interface RunningSlack {
   /** What the HTTP server answers for it; nothing in Socket Mode without OAuth. */
-  readonly pages: readonly Page[];
+  readonly pages: readonly InstallPage[];
   /** Whether events reach it: by HTTP they do while the server listens. */
   connected(): boolean;
   /** Takes nothing more, and resolves when what was begun is answered. */

@@ -7,13 +7,13 @@ import type { Answer } from '../../chat/pipeline.ts';
 import type { Invocation } from '../../chat/ports.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
-import type { Kept } from '../../storage/types.ts';
+import type { KeyValueStore } from '../../storage/types.ts';
 
 export interface SlackPorts {
   readonly answer: (invocation: Invocation) => AsyncIterable<Answer>;
   readonly commands: readonly Command[];
   readonly habits: Invocation['habits'];
-  readonly kept: Kept;
+  readonly kept: KeyValueStore;
   /** Whether other processes share the store, and so may be sent the same deed. */
   readonly shared: boolean;
   /** Whether an id has not been seen by this process. */

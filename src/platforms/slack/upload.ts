@@ -15,13 +15,13 @@ export interface Upload {
 }
 
 /** Where a file is shared; without it only the app has it, until it stands in a message. */
-export interface Shared {
+export interface UploadedPictures {
   readonly channel: string;
   readonly thread?: string;
 }
 
 /** Uploads a file and gives its id. Rejects when Slack does not take it. */
-export async function upload(client: webApi.WebClient, file: Upload, shared?: Shared): Promise<string> {
+export async function upload(client: webApi.WebClient, file: Upload, shared?: UploadedPictures): Promise<string> {
   const { name, title, alt, bytes } = file;
   const { file_id, upload_url } = await client.files.getUploadURLExternal({
     filename: name,

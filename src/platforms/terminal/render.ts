@@ -77,7 +77,7 @@ export function narrowestTable(columns: number): number {
 }
 
 /** Lines of a table no wider than `width`; every cell is kept whole, wrapped where it must be. */
-export function tableLines(
+export function terminalTable(
   columns: readonly string[],
   rows: readonly (readonly string[])[],
   width: number,
@@ -124,19 +124,19 @@ function pad(text: string, width: number): string {
 }
 
 /** Columns to write in, and whether the terminal shows colour. */
-export interface Sheet {
+export interface TerminalPage {
   readonly width: number;
   readonly colour: boolean;
 }
 
 /** The whole answer as lines of text. */
-export function render(answer: Answer, sheet: Sheet): string {
+export function render(answer: Answer, sheet: TerminalPage): string {
   const lines =
     'reference' in answer ? wrap(sayFault(answer.reference, answer.outage), sheet.width) : outcomeLines(answer, sheet);
   return lines.map((line) => line.trimEnd()).join('\n');
 }
 
-function outcomeLines(answer: Exclude<Answer, { reference: string }>, sheet: Sheet): readonly string[] {
+function outcomeLines(answer: Exclude<Answer, { reference: string }>, sheet: TerminalPage): readonly string[] {
   if ('problems' in answer) return problemLines(answer, sheet);
   if ('why' in answer) {
     return [
@@ -149,7 +149,7 @@ function outcomeLines(answer: Exclude<Answer, { reference: string }>, sheet: She
   return replyLines(answer, sheet);
 }
 
-function replyLines(reply: Reply, sheet: Sheet): readonly string[] {
+function replyLines(reply: Reply, sheet: TerminalPage): readonly string[] {
   const sources = [...new Set([...reply.sources.map((source) => `${saySource(source)} (${source.standing})`)])];
   return [
     ...title(reply.headline, sheet),
@@ -166,7 +166,7 @@ function replyLines(reply: Reply, sheet: Sheet): readonly string[] {
   ];
 }
 
-function blockLines(block: Block, sheet: Sheet): readonly string[] {
+function blockLines(block: Block, sheet: TerminalPage): readonly string[] {
   switch (block.kind) {
     case 'text':
       return wrap(block.text, sheet.width);
@@ -188,10 +188,10 @@ function blockLines(block: Block, sheet: Sheet): readonly string[] {
 function tableOrList(
   columns: readonly string[],
   rows: readonly (readonly string[])[],
-  sheet: Sheet,
+  sheet: TerminalPage,
 ): readonly string[] {
   if (sheet.width >= Math.max(NARROWEST_TABLE, narrowestTable(columns.length)))
-    return tableLines(columns, rows, sheet.width);
+    return terminalTable(columns, rows, sheet.width);
   return rows.flatMap((row) => [
     ...columns.flatMap((column, i) => (row[i] ? hanging(`${column}: `, row[i] ?? '', sheet) : [])),
     '',
@@ -199,7 +199,7 @@ function tableOrList(
 }
 
 /** Each problem with what was read; the fix behind each that has one, or once below when one line mends all. */
-function problemLines({ problems, example }: Problems, sheet: Sheet): readonly string[] {
+function problemLines({ problems, example }: Problems, sheet: TerminalPage): readonly string[] {
   const fixes = new Set(problems.map(({ fix }) => fix));
   const shared = problems.length > 1 && fixes.size === 1;
   const type = (fix: string | undefined, mark: string): readonly string[] =>
@@ -216,7 +216,7 @@ function problemLines({ problems, example }: Problems, sheet: Sheet): readonly s
   ];
 }
 
-function cautionLines(cautions: readonly Caution[], sheet: Sheet): readonly string[] {
+function cautionLines(cautions: readonly Caution[], sheet: TerminalPage): readonly string[] {
   return section(
     TERMINAL.cautions,
     cautions.map(({ text }) => text),
@@ -224,12 +224,12 @@ function cautionLines(cautions: readonly Caution[], sheet: Sheet): readonly stri
   );
 }
 
-function section(name: string, items: readonly string[], sheet: Sheet): readonly string[] {
+function section(name: string, items: readonly string[], sheet: TerminalPage): readonly string[] {
   return items.length === 0 ? [] : ['', ...title(name, sheet), ...items.flatMap((item) => hanging('- ', item, sheet))];
 }
 
 /** Text behind a mark, its further lines indented under its own first letter. */
-function hanging(mark: string, text: string, sheet: Sheet): readonly string[] {
+function hanging(mark: string, text: string, sheet: TerminalPage): readonly string[] {
   const indent = Math.min(mark.length, 4);
   const [first = '', ...rest] = wrap(`${mark.trimStart()}${text}`, sheet.width - indent);
   const lead = mark.length - mark.trimStart().length;
@@ -237,6 +237,6 @@ function hanging(mark: string, text: string, sheet: Sheet): readonly string[] {
 }
 
 /** A line of its own that stands out, wrapped. */
-function title(text: string, sheet: Sheet): readonly string[] {
+function title(text: string, sheet: TerminalPage): readonly string[] {
   return wrap(text, sheet.width).map((line) => (sheet.colour ? `\u001b[1m${line}\u001b[22m` : line));
 }

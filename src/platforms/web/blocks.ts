@@ -21,7 +21,7 @@ export function plain(text: string): string {
 }
 
 /** A text on one line. */
-export function oneLine(text: string): string {
+export function htmlLine(text: string): string {
   return plain(text).replace(/\s+/g, ' ').trim();
 }
 
@@ -68,9 +68,9 @@ export function blockHtml(block: Block, id: string, itemAt: ItemAt = () => undef
 /** A picture with its title above it; what it shows is said within it, for whoever cannot see it. */
 function pictureHtml(drawing: Drawing, id: string): Html {
   const shapes = drawing.shapes.map((shape) =>
-    shape.kind === 'text' ? { ...shape, text: oneLine(shape.text) } : shape,
+    shape.kind === 'text' ? { ...shape, text: htmlLine(shape.text) } : shape,
   );
-  const clean = { ...drawing, title: oneLine(drawing.title), alt: oneLine(drawing.alt), shapes };
+  const clean = { ...drawing, title: htmlLine(drawing.title), alt: htmlLine(drawing.alt), shapes };
   return html`<figure class="picture"><figcaption>${clean.title}</figcaption>${raw(toSvg(clean, { within: `${id}-` }))}</figure>`;
 }
 

@@ -5,25 +5,30 @@ import type { Asker } from '../../accounts/asker.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Problem } from '../../reply/reply.ts';
 import { PAGE_NOTES } from '../../text/page-text.ts';
-import { oneLine } from './blocks.ts';
-import { LONGEST_MEASURE, LONGEST_NOTE, NOTE_KNOWN } from './limits.ts';
-import type { Pages } from './share-page.ts';
+import { htmlLine } from './blocks.ts';
+import { LONGEST_MEASURE, LONGEST_PAGE_NOTE, NOTE_KNOWN } from './limits.ts';
+import type { PageCache } from './share-page.ts';
 import { tickName } from './ticks.ts';
-import type { Opened, WebPorts } from './types.ts';
+import type { OpenedLink, WebPorts } from './types.ts';
 
 /** What came of it: done, or done already, and then with nothing to say; or the answer that says why not. */
-export type Deed =
+export type PageAction =
   | { readonly done: true; readonly answer?: Answer; readonly tick?: string }
   | { readonly done: false; readonly answer: Answer };
 
 /** Whoever has a link, while it is good. */
 export interface Guest {
   readonly asker: Asker;
-  readonly opened: Opened;
+  readonly opened: OpenedLink;
 }
 
 /** Does what a form asks for. A form that is none of the page's does nothing. */
-export async function deed(form: URLSearchParams, guest: Guest, pages: Pages, ports: WebPorts): Promise<Deed> {
+export async function deed(
+  form: URLSearchParams,
+  guest: Guest,
+  pages: PageCache,
+  ports: WebPorts,
+): Promise<PageAction> {
   switch (form.get('do')) {
     case 'tick':
       return tick(form, guest, pages, ports);
@@ -36,10 +41,15 @@ export async function deed(form: URLSearchParams, guest: Guest, pages: Pages, po
   }
 }
 
-async function tick(form: URLSearchParams, { asker, opened }: Guest, pages: Pages, ports: WebPorts): Promise<Deed> {
+async function tick(
+  form: URLSearchParams,
+  { asker, opened }: Guest,
+  pages: PageCache,
+  ports: WebPorts,
+): Promise<PageAction> {
   const [name, wanted] = [form.get('tick') ?? '', form.get('wanted')];
   if (wanted !== 'yes' && wanted !== 'no') return refused(PAGE_NOTES.unknown);
-  const stands = async (now: Opened) => {
+  const stands = async (now: OpenedLink) => {
     const gathered = await pages.gathered(asker, now);
     if (!('sheets' in gathered)) return { instead: gathered.instead };
     const all = gathered.sheets.sheets.flatMap((sheet) => (sheet.ticks ?? []).map((one) => ({ sheet, one })));
@@ -57,8 +67,8 @@ async function tick(form: URLSearchParams, { asker, opened }: Guest, pages: Page
   return after?.tick?.ticked === (wanted === 'yes') ? { done: true, tick: name } : { done: false, answer };
 }
 
-async function note(form: URLSearchParams, asker: Asker, ports: WebPorts): Promise<Deed> {
-  const text = oneLine(form.get('text') ?? '').slice(0, LONGEST_NOTE);
+async function note(form: URLSearchParams, asker: Asker, ports: WebPorts): Promise<PageAction> {
+  const text = htmlLine(form.get('text') ?? '').slice(0, LONGEST_PAGE_NOTE);
   const once = form.get('once') ?? '';
   if (text === '') return refused(PAGE_NOTES.empty);
   if (!/^[\w-]{8,40}$/.test(once)) return refused(PAGE_NOTES.unknown);
@@ -72,9 +82,9 @@ async function note(form: URLSearchParams, asker: Asker, ports: WebPorts): Promi
   return { done: false, answer };
 }
 
-async function measure(form: URLSearchParams, { asker, opened }: Guest, ports: WebPorts): Promise<Deed> {
+async function measure(form: URLSearchParams, { asker, opened }: Guest, ports: WebPorts): Promise<PageAction> {
   const question = opened.questions.find(({ id }) => id === form.get('question'));
-  const text = oneLine(form.get('text') ?? '').slice(0, LONGEST_MEASURE);
+  const text = htmlLine(form.get('text') ?? '').slice(0, LONGEST_MEASURE);
   if (!question) return refused(PAGE_NOTES.noQuestion);
   if (text === '') return refused(PAGE_NOTES.empty);
   const answer = await lastAnswer(ports, asker, question.line(unlabelled(text)));
@@ -94,6 +104,6 @@ async function lastAnswer({ answer, habits }: WebPorts, asker: Asker, text: stri
   return last;
 }
 
-function refused(problem: Problem): Deed {
+function refused(problem: Problem): PageAction {
   return { done: false, answer: { problems: [problem] } };
 }

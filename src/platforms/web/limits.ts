@@ -10,7 +10,7 @@ export const LARGEST_FORM = 16 * 1024;
 export const MOST_SCREENED = 128 * 1024;
 
 /** Characters of a note, and of what the tape says. */
-export const LONGEST_NOTE = 1000;
+export const LONGEST_PAGE_NOTE = 1000;
 export const LONGEST_MEASURE = 60;
 
 /** Milliseconds for which a note is known by its name, so that one sent again is kept once. */

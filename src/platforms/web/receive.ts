@@ -9,8 +9,8 @@ import { NO_PAGE } from '../../text/page-text.ts';
 import { deed } from './deeds.ts';
 import { A_MINUTE, COME_AGAIN, LARGEST_FORM, MOST_SCREENED } from './limits.ts';
 import { fileFor } from './render.ts';
-import { type Asked, answered, file, first, nowhere, page, standing } from './send.ts';
-import { Pages } from './share-page.ts';
+import { answered, file, first, notFoundPage, type PageRequest, page, standing } from './send.ts';
+import { PageCache } from './share-page.ts';
 import { cameFrom, hasKey } from './shell.ts';
 import type { WebPorts } from './types.ts';
 
@@ -38,20 +38,20 @@ export function isCounted(address: string | undefined): address is string {
 
 /** Answers what comes to a link. Never throws: a store that does not answer is told as such, any other fault to the port. */
 export function receive(ports: WebPorts): (request: Request, from?: string) => Promise<Response> {
-  const pages = new Pages(ports);
+  const pages = new PageCache(ports);
   const turn = turns();
   return async (request, from) => {
     try {
       return await handled(request, from, { pages, turn }, ports);
     } catch (cause) {
       ports.fault('page', cause);
-      return nowhere(cause instanceof Outage ? NO_PAGE.outage : NO_PAGE.fault, 503);
+      return notFoundPage(cause instanceof Outage ? NO_PAGE.outage : NO_PAGE.fault, 503);
     }
   };
 }
 
 interface Own {
-  readonly pages: Pages;
+  readonly pages: PageCache;
   readonly turn: ReturnType<typeof turns>;
 }
 
@@ -66,7 +66,7 @@ async function handled(
   // A slash behind the link is a slip of whoever copied it.
   if (/^[^/]+\/$/.test(token)) return moved(`${url.pathname.slice(0, -1)}${url.search}`);
   if (!['GET', 'HEAD', 'POST'].includes(request.method))
-    return nowhere(NO_PAGE.method, 405, { Allow: 'GET, HEAD, POST' });
+    return notFoundPage(NO_PAGE.method, 405, { Allow: 'GET, HEAD, POST' });
   const id = createHash('sha256').update(token).digest('hex');
   const form = request.method === 'POST' ? await formIn(request) : undefined;
   const urgent = form && emergencyIn(typedIn(form));
@@ -74,14 +74,14 @@ async function handled(
     void told(typedIn(form), id, from, ports);
     return first(urgent, request.headers.get('accept') === 'application/json');
   }
-  if (!(await isLetIn(id, from, request.method === 'POST', ports))) return nowhere(NO_PAGE.often, 429, LATER);
+  if (!(await isLetIn(id, from, request.method === 'POST', ports))) return notFoundPage(NO_PAGE.often, 429, LATER);
   const posted = form && formOf(request, form, id, ports.address?.());
-  if (posted === 'elsewhere') return nowhere(NO_PAGE.elsewhere, 403);
-  if (posted === 'large') return nowhere(NO_PAGE.large, 413);
+  if (posted === 'elsewhere') return notFoundPage(NO_PAGE.elsewhere, 403);
+  if (posted === 'large') return notFoundPage(NO_PAGE.large, 413);
   const asker = { platform: 'web', id } as const;
   const opened = await ports.opened(asker);
-  if (!opened) return nowhere(NO_PAGE.missing, 404);
-  const asked: Asked = {
+  if (!opened) return notFoundPage(NO_PAGE.missing, 404);
+  const asked: PageRequest = {
     guest: { asker, opened },
     url,
     script: request.headers.get('accept') === 'application/json',
@@ -93,7 +93,7 @@ async function handled(
       const now = await ports.opened(asker);
       return now && deed(posted, { asker, opened: now }, pages, ports);
     });
-    return came ? answered(came, asked, pages, ports) : nowhere(NO_PAGE.missing, 404);
+    return came ? answered(came, asked, pages, ports) : notFoundPage(NO_PAGE.missing, 404);
   }
   const get = url.searchParams.get('get');
   if (get === null) return page(asked, pages, ports);
@@ -101,13 +101,13 @@ async function handled(
   if (!('sheets' in gathered)) return page(asked, pages, ports);
   if (get === 'state') return standing(gathered.sheets);
   const made = ports.files && (await fileFor(get, gathered.sheets, ports.files));
-  return made ? file(made) : nowhere(NO_PAGE.missing, 404);
+  return made ? file(made) : notFoundPage(NO_PAGE.missing, 404);
 }
 
 const LATER = { 'Retry-After': String(COME_AGAIN) };
 
 function moved(to: string): Promise<Response> {
-  return nowhere(NO_PAGE.moved, 308, { Location: to });
+  return notFoundPage(NO_PAGE.moved, 308, { Location: to });
 }
 
 async function isLetIn(id: string, from: string | undefined, posted: boolean, { allow }: WebPorts): Promise<boolean> {

@@ -8,7 +8,7 @@ import type { Caution, Problem, Reply, Source } from '../../reply/reply.ts';
 import { sayFault } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';
 import { PAGE } from '../../text/page-text.ts';
-import { blockHtml, each, type Html, type ItemAt, NOTHING, oneLine, plain, titledList } from './blocks.ts';
+import { blockHtml, each, type Html, htmlLine, type ItemAt, NOTHING, plain, titledList } from './blocks.ts';
 
 /** The whole answer. `id` begins the ids of what is in it. */
 export function render(answer: Answer, id = 'answer'): Html {
@@ -57,14 +57,14 @@ export function sourcesHtml(sources: readonly Source[]): Html {
 function problemsHtml(problems: readonly Problem[]): Html {
   if (problems.length === 0) return NOTHING;
   const one = ({ option, got, expected, fix }: Problem): Html =>
-    html`<li><p>${option === 'ask' ? '' : `${option}: `}${plain(expected)}</p><p>${PAGE.read}: ${got === '' ? PAGE.nothing : plain(got)}</p>${fix === undefined ? NOTHING : html`<p>${PAGE.type}: <kbd>${oneLine(fix)}</kbd></p>`}</li>`;
+    html`<li><p>${option === 'ask' ? '' : `${option}: `}${plain(expected)}</p><p>${PAGE.read}: ${got === '' ? PAGE.nothing : plain(got)}</p>${fix === undefined ? NOTHING : html`<p>${PAGE.type}: <kbd>${htmlLine(fix)}</kbd></p>`}</li>`;
   return html`<div class="problems"><h4>${PAGE.problem}</h4><ul>${each(problems, one)}</ul></div>`;
 }
 
 // What can be taken along: the sheets as files, made by whoever makes them.
 
 /** A file to hand out. */
-export interface FileMade {
+export interface WebFile {
   readonly name: string;
   readonly type: string;
   readonly bytes: Uint8Array<ArrayBuffer>;
@@ -78,11 +78,11 @@ export interface TableFile {
 
 /** Makes files of sheets; main hands it in. */
 export interface FileMaker {
-  pdf(sheets: Sheets, paper: 'letter' | 'a4'): Promise<FileMade>;
+  pdf(sheets: Sheets, paper: 'letter' | 'a4'): Promise<WebFile>;
   /** The lists there are, and one of them by its key. */
   tables(sheets: Sheets): readonly TableFile[];
-  table(sheets: Sheets, key: string): Promise<FileMade | undefined>;
-  json(sheets: Sheets): Promise<FileMade>;
+  table(sheets: Sheets, key: string): Promise<WebFile | undefined>;
+  json(sheets: Sheets): Promise<WebFile>;
 }
 
 /** Links to the files; the paper of the project's own units first. */
@@ -100,7 +100,7 @@ export function fileLinks({ units }: Sheets, tables: readonly TableFile[]): Html
 }
 
 /** The file that a link asks for; undefined where there is none of that name. */
-export async function fileFor(get: string, sheets: Sheets, files: FileMaker): Promise<FileMade | undefined> {
+export async function fileFor(get: string, sheets: Sheets, files: FileMaker): Promise<WebFile | undefined> {
   if (get === 'letter' || get === 'a4') return files.pdf(sheets, get);
   if (get === 'json') return files.json(sheets);
   return get.startsWith('csv-') ? files.table(sheets, get.slice(4)) : undefined;

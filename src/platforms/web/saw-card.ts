@@ -3,7 +3,7 @@
 import { html, raw } from 'hono/html';
 import type { SawEnd, SawPiece } from '../../reply/job-sheet.ts';
 import { PAGE_SAW } from '../../text/page-text.ts';
-import { each, type Html, NOTHING, oneLine } from './blocks.ts';
+import { each, type Html, htmlLine, NOTHING } from './blocks.ts';
 
 // A piece as it lies on the saw, seen from above: its ends to their angle, its length not to scale.
 
@@ -45,7 +45,7 @@ function sawDrawing(piece: SawPiece, id: string): Html {
   const deep = DEEP[piece.of];
   const bottom = TOP + deep;
   const { left, right } = piece;
-  const alt = PAGE_SAW.alt(oneLine(piece.what), sayEnd(left), sayEnd(right));
+  const alt = PAGE_SAW.alt(htmlLine(piece.what), sayEnd(left), sayEnd(right));
   const trim = piece.of === 'trim';
   const below = bottom + (left.degrees + right.degrees > 0 ? 32 : 18);
   const fence = html`<path class="fence" d="M4 ${TOP - 3}H${WIDTH - 4}"/>${note(TOP - 9, PAGE_SAW.fence)}`;
@@ -60,7 +60,7 @@ ${note(below, trim ? PAGE_SAW.you : PAGE_SAW.near)}</svg>`;
 
 /** An end in words: the cut, and which side is the longer. */
 function sayEnd({ said, long }: SawEnd): string {
-  return long === undefined ? oneLine(said) : `${oneLine(said)}, ${PAGE_SAW.longSide[long]}`;
+  return long === undefined ? htmlLine(said) : `${htmlLine(said)}, ${PAGE_SAW.longSide[long]}`;
 }
 
 function note(y: number, text: string): Html {
@@ -114,18 +114,18 @@ function pieceHtml(piece: SawPiece, id: string, place: number, all: number): Htm
   const own = `${id}-p${place + 1}`;
   const to = (other: number): string => `#${id}-p${other + 1}`;
   const width =
-    piece.width === undefined ? NOTHING : html`<p class="width">${PAGE_SAW.width(oneLine(piece.width))}</p>`;
-  const remark = piece.note === undefined ? NOTHING : html`<p class="remark">${oneLine(piece.note)}</p>`;
+    piece.width === undefined ? NOTHING : html`<p class="width">${PAGE_SAW.width(htmlLine(piece.width))}</p>`;
+  const remark = piece.note === undefined ? NOTHING : html`<p class="remark">${htmlLine(piece.note)}</p>`;
   const head = `${own}-what`;
   const alike =
     piece.count === undefined || piece.count < 2
       ? NOTHING
       : html`<strong class="alike">${PAGE_SAW.alike(piece.count)}</strong>`;
   return html`<li class="piece${raw(isPlain(piece) ? ' simple' : '')}" id="${own}" tabindex="-1" aria-labelledby="${head}">
-<p class="place" id="${head}"><span class="count">${PAGE_SAW.piece(place + 1, all)}</span> <strong>${oneLine(piece.place)}</strong> <span>${oneLine(piece.what)}</span> ${alike}</p>
-<p class="length ${sizeOf(piece.length)}"><span class="what">${PAGE_SAW.longest[piece.of]}</span> <b>${oneLine(piece.length)}</b></p>${width}
+<p class="place" id="${head}"><span class="count">${PAGE_SAW.piece(place + 1, all)}</span> <strong>${htmlLine(piece.place)}</strong> <span>${htmlLine(piece.what)}</span> ${alike}</p>
+<p class="length ${sizeOf(piece.length)}"><span class="what">${PAGE_SAW.longest[piece.of]}</span> <b>${htmlLine(piece.length)}</b></p>${width}
 ${sawDrawing(piece, own)}
-<dl class="ends pairs"><div><dt>${PAGE_SAW.left}</dt><dd>${sayEnd(piece.left)}</dd></div><div><dt>${PAGE_SAW.right}</dt><dd>${sayEnd(piece.right)}</dd></div><div><dt>${PAGE_SAW.from}</dt><dd>${oneLine(piece.from)}</dd></div></dl>${remark}
+<dl class="ends pairs"><div><dt>${PAGE_SAW.left}</dt><dd>${sayEnd(piece.left)}</dd></div><div><dt>${PAGE_SAW.right}</dt><dd>${sayEnd(piece.right)}</dd></div><div><dt>${PAGE_SAW.from}</dt><dd>${htmlLine(piece.from)}</dd></div></dl>${remark}
 <p class="lies">${PAGE_SAW.intro[piece.of]} ${PAGE_SAW.scale}</p>
 <p class="steps-through">${step(PAGE_SAW.back, place > 0 ? to(place - 1) : undefined)}${step(PAGE_SAW.next, place + 1 < all ? to(place + 1) : undefined)}</p></li>`;
 }

@@ -7,17 +7,17 @@ import type { Answer } from '../../chat/pipeline.ts';
 import type { Sheets } from '../../reply/job-sheet.ts';
 import { sayFault } from '../../text/chat-text.ts';
 import { NO_PAGE, PAGE, PAGE_NOTES } from '../../text/page-text.ts';
-import { type Html, NOTHING, oneLine, plain } from './blocks.ts';
-import type { Deed, Guest } from './deeds.ts';
+import { type Html, htmlLine, NOTHING, plain } from './blocks.ts';
+import type { Guest, PageAction } from './deeds.ts';
 import { TOLD_KEPT } from './limits.ts';
-import { type FileMade, render } from './render.ts';
-import { NOTICE, type Pages, pageHtml } from './share-page.ts';
+import { render, type WebFile } from './render.ts';
+import { NOTICE, type PageCache, pageHtml } from './share-page.ts';
 import { formKey, SEALED, shell } from './shell.ts';
 import { listsOf, sayTicked, tickId, tickName } from './ticks.ts';
 import type { WebPorts } from './types.ts';
 
 /** A request that was let in. */
-export interface Asked {
+export interface PageRequest {
   readonly guest: Guest;
   readonly url: URL;
   /** Whether the page's script asks, which wants data. */
@@ -29,7 +29,7 @@ export interface Asked {
 const PAGE_TYPE = 'text/html; charset=utf-8';
 
 /** A page that says no more than why there is none. */
-export async function nowhere(
+export async function notFoundPage(
   { title, text }: { readonly title: string; readonly text: string },
   status: number,
   headers: Readonly<Record<string, string>> = {},
@@ -49,8 +49,8 @@ export async function first(answer: Answer, script: boolean): Promise<Response> 
 
 /** The page of a link; with what came of a form, told once. */
 export async function page(
-  { guest, url, packed }: Asked,
-  pages: Pages,
+  { guest, url, packed }: PageRequest,
+  pages: PageCache,
   ports: WebPorts,
   notice?: Html,
   status = 200,
@@ -97,7 +97,7 @@ async function instead(answer: Answer): Promise<Response> {
 }
 
 /** A file to keep, under its own name. */
-export function file({ name, type, bytes }: FileMade): Response {
+export function file({ name, type, bytes }: WebFile): Response {
   const simple = name.replace(/[^\w.-]+/g, '-');
   const disposition = `attachment; filename="${simple}"; filename*=UTF-8''${encodeURIComponent(name)}`;
   return new Response(bytes, { headers: { ...SEALED, 'Content-Type': type, 'Content-Disposition': disposition } });
@@ -109,7 +109,12 @@ export function standing(sheets: Sheets): Response {
 }
 
 /** What came of a form: the page again, or data for the script. */
-export async function answered(came: Deed, asked: Asked, pages: Pages, ports: WebPorts): Promise<Response> {
+export async function answered(
+  came: PageAction,
+  asked: PageRequest,
+  pages: PageCache,
+  ports: WebPorts,
+): Promise<Response> {
   const { guest, url } = asked;
   const said = came.answer && saidOf(came.answer);
   if (!asked.script) {
@@ -132,7 +137,7 @@ function statusOf(answer: Answer): 429 | 503 | 422 {
 }
 
 /** Back to the page, at what was ticked; the address names no link. */
-function seeOther(url: URL, { tick }: Extract<Deed, { done: true }>, told: string | undefined): Response {
+function seeOther(url: URL, { tick }: Extract<PageAction, { done: true }>, told: string | undefined): Response {
   const query = told === undefined ? '' : `?told=${told}`;
   const at = tick === undefined ? '' : `#${tickId(tick)}`;
   return new Response(null, { status: 303, headers: { ...SEALED, Location: `${url.pathname}${query}${at}` } });
@@ -171,7 +176,7 @@ function saidOf(answer: Answer): string {
 function ticksIn({ sheets, zone }: Sheets): Readonly<Record<string, readonly [boolean, string, string]>> {
   const all = sheets.flatMap((sheet) =>
     (sheet.ticks ?? []).map(
-      (tick) => [tickName(sheet, tick), [tick.ticked, sayTicked(tick, zone), oneLine(tick.label)]] as const,
+      (tick) => [tickName(sheet, tick), [tick.ticked, sayTicked(tick, zone), htmlLine(tick.label)]] as const,
     ),
   );
   return Object.fromEntries(all);

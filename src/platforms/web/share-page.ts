@@ -12,16 +12,16 @@ import type { Ports } from '../../chat/ports.ts';
 import { isSheets, type JobSheet, type SheetKey, type Sheets } from '../../reply/job-sheet.ts';
 import { PAGE, PAGE_ROLES, PAGE_SECTIONS } from '../../text/page-text.ts';
 import { SHEETS } from '../../text/sheets-text.ts';
-import { blockHtml, each, type Html, type ItemAt, NOTHING, oneLine } from './blocks.ts';
+import { blockHtml, each, type Html, htmlLine, type ItemAt, NOTHING } from './blocks.ts';
 import { PAGE_GOOD, PAGES_KEPT } from './limits.ts';
 import { fileLinks, replyHtml, sourcesHtml, type TableFile } from './render.ts';
 import { sawCard } from './saw-card.ts';
 import { shell } from './shell.ts';
-import { listsOf, noteForm, type Question, questionCards, ticksOf, whenInYear } from './ticks.ts';
-import type { Opened, WebPorts } from './types.ts';
+import { listsOf, noteForm, type PageQuestion, questionCards, ticksOf, whenInYear } from './ticks.ts';
+import type { OpenedLink, WebPorts } from './types.ts';
 
 /** What a page is made of. */
-export interface View {
+export interface PageView {
   readonly sheets: Sheets;
   readonly role: 'look' | 'tick' | 'measure';
   /** Milliseconds since 1970; open until it is stopped without it. */
@@ -31,7 +31,7 @@ export interface View {
   /** What its forms carry, so that they are known as its own. */
   readonly key: string;
   /** What can be measured for the owner. */
-  readonly questions: readonly Question[];
+  readonly questions: readonly PageQuestion[];
   /** Names what is noted on this page, so that a note sent twice is kept once. */
   readonly once: string;
   /** What can be taken along; nothing without it. */
@@ -42,10 +42,10 @@ export interface View {
 export const NOTICE = '<!--notice-->';
 
 /** The whole page. */
-export function pageHtml(view: View): Html {
+export function pageHtml(view: PageView): Html {
   const { sheets, role, until, name, questions, once, files } = view;
   const { project, made, zone } = sheets;
-  const title = oneLine(project);
+  const title = htmlLine(project);
   const shown = sheets.sheets.map((sheet, place) => ({ sheet, id: `${sheet.key}-${place + 1}` }));
   const key = role === 'look' ? undefined : view.key;
   const body = html`<header id="top"><h1>${title}</h1><p class="facts-of-page">${PAGE_ROLES[role]} ${until === undefined ? '' : PAGE.until(whenInYear(until, zone))}</p></header>
@@ -72,15 +72,15 @@ function navHtml(shown: readonly { readonly sheet: JobSheet; readonly id: string
 function sectionTitle({ key, room, title }: Pick<JobSheet, 'key' | 'room' | 'title'>): string {
   const called: Readonly<Record<SheetKey, string>> = PAGE_SECTIONS;
   // There may be several of these, of several rooms: their own titles tell them apart.
-  if (key === 'tearout') return oneLine(title);
-  if (key === 'repairs') return `${called[key]}: ${oneLine(title)}`;
-  return room === undefined ? called[key] : `${called[key]}: ${oneLine(room)}`;
+  if (key === 'tearout') return htmlLine(title);
+  if (key === 'repairs') return `${called[key]}: ${htmlLine(title)}`;
+  return room === undefined ? called[key] : `${called[key]}: ${htmlLine(room)}`;
 }
 
 /** What could not be put on the page, so that nobody takes it for all there is. */
 function missingHtml(missing: readonly string[] = []): Html {
   if (missing.length === 0) return NOTHING;
-  const items = each(missing, (text) => html`<li class="told-item">${oneLine(text)}</li>`);
+  const items = each(missing, (text) => html`<li class="told-item">${htmlLine(text)}</li>`);
   return html`<section class="sheet" aria-labelledby="missing-title"><h2 id="missing-title">${SHEETS.missing}</h2><div class="checklist"><ul>${items}</ul></div></section>`;
 }
 
@@ -123,7 +123,7 @@ const packed = promisify(gzip);
 const GATHER = 'project sheets';
 
 /** The sheets, or what came instead of them. */
-export type Gathered = { readonly sheets: Sheets } | { readonly instead: Answer };
+export type GatheredSheets = { readonly sheets: Sheets } | { readonly instead: Answer };
 
 /** A page as it is sent, and packed for those who take it so. */
 export interface Written {
@@ -133,13 +133,13 @@ export interface Written {
 
 interface Kept {
   readonly at: number;
-  readonly gathered: Promise<Gathered>;
+  readonly gathered: Promise<GatheredSheets>;
   /** The page as it was written, where it was. */
   page?: Promise<Written>;
 }
 
 /** Pages of this process. The link's hash is a part of every key: nothing of one link is ever shown for another. */
-export class Pages {
+export class PageCache {
   readonly #ports: Pick<WebPorts, 'answer' | 'habits' | 'now'>;
   readonly #kept = new Map<string, Kept>();
 
@@ -148,12 +148,12 @@ export class Pages {
   }
 
   /** What a link shows now. */
-  gathered(asker: Asker, opened: Opened): Promise<Gathered> {
+  gathered(asker: Asker, opened: OpenedLink): Promise<GatheredSheets> {
     return this.#entry(asker, opened).gathered;
   }
 
   /** What `write` makes of a link's page, once for each state of it. */
-  written(asker: Asker, opened: Opened, write: () => Promise<string>): Promise<Written> {
+  written(asker: Asker, opened: OpenedLink, write: () => Promise<string>): Promise<Written> {
     const entry = this.#entry(asker, opened);
     if (!entry.page) {
       const page = write().then(async (text) => ({ text, packed: new Uint8Array(await packed(text)) }));
@@ -164,7 +164,7 @@ export class Pages {
     return entry.page;
   }
 
-  #entry(asker: Asker, opened: Opened): Kept {
+  #entry(asker: Asker, opened: OpenedLink): Kept {
     const key = `${asker.id} ${opened.state}`;
     const now = this.#ports.now?.() ?? Date.now();
     const found = this.#kept.get(key);
@@ -185,7 +185,7 @@ export class Pages {
     return entry;
   }
 
-  async #gather(asker: Asker): Promise<Gathered> {
+  async #gather(asker: Asker): Promise<GatheredSheets> {
     const { answer, habits } = this.#ports;
     let last: Answer | undefined;
     for await (const one of answer({ asker, habits, text: GATHER })) last = one;

@@ -3,7 +3,7 @@
 import { NO_PAGE } from '../../text/page-text.ts';
 import { assetAt } from './assets.ts';
 import { receive } from './receive.ts';
-import { nowhere } from './send.ts';
+import { notFoundPage } from './send.ts';
 import { OPEN } from './shell.ts';
 import type { WebPorts } from './types.ts';
 
@@ -24,6 +24,6 @@ export function startWeb(ports: WebPorts): readonly PageRoute[] {
 
 function asset(request: Request): Promise<Response> | Response {
   const found = assetAt(new URL(request.url).pathname);
-  if (!found) return nowhere(NO_PAGE.missing, 404);
+  if (!found) return notFoundPage(NO_PAGE.missing, 404);
   return new Response(found.bytes, { headers: { ...OPEN, 'Content-Type': found.type } });
 }

@@ -4,8 +4,8 @@ import { createHash } from 'node:crypto';
 import { html, raw } from 'hono/html';
 import type { JobSheet, Sheets, Tick } from '../../reply/job-sheet.ts';
 import { PAGE_NOTES, PAGE_TICKS } from '../../text/page-text.ts';
-import { each, type Html, type ItemAt, NOTHING, oneLine } from './blocks.ts';
-import { LONGEST_MEASURE, LONGEST_NOTE } from './limits.ts';
+import { each, type Html, htmlLine, type ItemAt, NOTHING } from './blocks.ts';
+import { LONGEST_MEASURE, LONGEST_PAGE_NOTE } from './limits.ts';
 
 // A moment in words, in the zone in which the project's times are told.
 
@@ -53,7 +53,7 @@ export function tickId(name: string): string {
 /** Who ticked it and when, in words; empty for what is not ticked. */
 export function sayTicked({ ticked, by, at }: Tick, zone: string): string {
   if (!ticked) return '';
-  return PAGE_TICKS.by(by === undefined ? undefined : oneLine(by), at === undefined ? undefined : when(at, zone));
+  return PAGE_TICKS.by(by === undefined ? undefined : htmlLine(by), at === undefined ? undefined : when(at, zone));
 }
 
 /** A sheet's ticks by their groups, but for those that stand in a list of its reply; and what takes their place there. Without the key of its forms none can be ticked. */
@@ -67,7 +67,7 @@ export function ticksOf(sheet: JobSheet, zone: string, key?: string): { readonly
   const groups = [...new Set(rest.map(({ group }) => group))];
   const list = each(groups, (group) => {
     const own = rest.filter((tick) => tick.group === group);
-    return html`<div class="checklist"><h4>${oneLine(group)}</h4><ul>${each(own, item)}</ul></div>`;
+    return html`<div class="checklist"><h4>${htmlLine(group)}</h4><ul>${each(own, item)}</ul></div>`;
   });
   return {
     list: groups.length === 0 ? NOTHING : html`${list}`,
@@ -75,14 +75,14 @@ export function ticksOf(sheet: JobSheet, zone: string, key?: string): { readonly
       const tick = byItem.get(text);
       if (tick) return item(tick);
       // Beside what can be ticked, a box that cannot would be tried in vain.
-      return tickable ? html`<li class="told-item">${oneLine(text)}</li>` : undefined;
+      return tickable ? html`<li class="told-item">${htmlLine(text)}</li>` : undefined;
     },
   };
 }
 
 function tickHtml(sheet: JobSheet, tick: Tick, zone: string, key: string | undefined): Html {
   const name = tickName(sheet, tick);
-  const words = html`<span class="box" aria-hidden="true"></span><span class="words"><span class="label">${oneLine(tick.label)}</span> <span class="who">${sayTicked(tick, zone)}</span> <span class="state" role="status"></span></span>`;
+  const words = html`<span class="box" aria-hidden="true"></span><span class="words"><span class="label">${htmlLine(tick.label)}</span> <span class="who">${sayTicked(tick, zone)}</span> <span class="state" role="status"></span></span>`;
   const checked = raw(tick.ticked ? 'true' : 'false');
   if (key === undefined)
     return html`<li class="item tick still" id="${tickId(name)}" data-tick="${name}" data-ticked="${checked}">${words}</li>`;
@@ -92,7 +92,7 @@ function tickHtml(sheet: JobSheet, tick: Tick, zone: string, key: string | undef
 // What can be told on the page: a note, and what the tape says where the owner asks.
 
 /** Something that the owner asks to be measured. */
-export interface Question {
+export interface PageQuestion {
   readonly id: string;
   readonly label: string;
   /** What it is kept as. */
@@ -105,13 +105,13 @@ export interface Question {
 
 /** A form for a note; `once` names it, so that it is kept once however often it is sent. */
 export function noteForm(once: string, key: string): Html {
-  return html`<section class="note-form" aria-labelledby="note-title"><h2 id="note-title">${PAGE_NOTES.title}</h2><form method="post" data-send="note"><input type="hidden" name="do" value="note"><input type="hidden" name="key" value="${key}"><input type="hidden" name="once" value="${once}"><label for="note-text">${PAGE_NOTES.label}</label><textarea id="note-text" name="text" rows="3" maxlength="${LONGEST_NOTE}" required></textarea><button class="button">${PAGE_NOTES.send}</button> <span class="state" role="status"></span></form></section>`;
+  return html`<section class="note-form" aria-labelledby="note-title"><h2 id="note-title">${PAGE_NOTES.title}</h2><form method="post" data-send="note"><input type="hidden" name="do" value="note"><input type="hidden" name="key" value="${key}"><input type="hidden" name="once" value="${once}"><label for="note-text">${PAGE_NOTES.label}</label><textarea id="note-text" name="text" rows="3" maxlength="${LONGEST_PAGE_NOTE}" required></textarea><button class="button">${PAGE_NOTES.send}</button> <span class="state" role="status"></span></form></section>`;
 }
 
 /** A card for each question. */
-export function questionCards(questions: readonly Question[], key: string): Html {
-  const card = ({ id, label, kept, example }: Question): Html =>
-    html`<form method="post" class="question" data-send="measure"><input type="hidden" name="do" value="measure"><input type="hidden" name="key" value="${key}"><input type="hidden" name="question" value="${id}"><p class="asked" id="q-${id}">${oneLine(label)}${kept === undefined ? NOTHING : html` <span class="kept">${PAGE_NOTES.measureKept(oneLine(kept))}</span>`}</p><label for="m-${id}">${PAGE_NOTES.measureLabel}</label><input id="m-${id}" name="text" type="text" autocomplete="off" autocapitalize="off" spellcheck="false" maxlength="${LONGEST_MEASURE}" aria-describedby="q-${id} h-${id}" required><p class="hint" id="h-${id}">${PAGE_NOTES.measureHint(oneLine(example))}</p><button class="button">${PAGE_NOTES.measureSend}</button> <span class="state" role="status"></span></form>`;
+export function questionCards(questions: readonly PageQuestion[], key: string): Html {
+  const card = ({ id, label, kept, example }: PageQuestion): Html =>
+    html`<form method="post" class="question" data-send="measure"><input type="hidden" name="do" value="measure"><input type="hidden" name="key" value="${key}"><input type="hidden" name="question" value="${id}"><p class="asked" id="q-${id}">${htmlLine(label)}${kept === undefined ? NOTHING : html` <span class="kept">${PAGE_NOTES.measureKept(htmlLine(kept))}</span>`}</p><label for="m-${id}">${PAGE_NOTES.measureLabel}</label><input id="m-${id}" name="text" type="text" autocomplete="off" autocapitalize="off" spellcheck="false" maxlength="${LONGEST_MEASURE}" aria-describedby="q-${id} h-${id}" required><p class="hint" id="h-${id}">${PAGE_NOTES.measureHint(htmlLine(example))}</p><button class="button">${PAGE_NOTES.measureSend}</button> <span class="state" role="status"></span></form>`;
   return html`<section class="questions" aria-labelledby="measure-title"><h2 id="measure-title">${PAGE_NOTES.measureTitle}</h2>${each(questions, card)}</section>`;
 }
 

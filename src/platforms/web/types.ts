@@ -4,10 +4,10 @@ import type { Asker } from '../../accounts/asker.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Invocation, Ports } from '../../chat/ports.ts';
 import type { FileMaker } from './render.ts';
-import type { Question } from './ticks.ts';
+import type { PageQuestion } from './ticks.ts';
 
 /** What a link leads to while it is good. */
-export interface Opened {
+export interface OpenedLink {
   /** The project's id, for what must not happen at once to one project. */
   readonly project: string;
   readonly role: 'look' | 'tick' | 'measure';
@@ -15,14 +15,14 @@ export interface Opened {
   readonly until?: number;
   /** Different whenever the project or the share is. */
   readonly state: string;
-  readonly questions: readonly Question[];
+  readonly questions: readonly PageQuestion[];
 }
 
 export interface WebPorts extends Ports {
   answer(invocation: Invocation): AsyncIterable<Answer>;
   readonly habits: Invocation['habits'];
   /** What this link leads to; undefined for one that was never given, has ended or was stopped. */
-  opened(asker: Asker): Promise<Opened | undefined>;
+  opened(asker: Asker): Promise<OpenedLink | undefined>;
   /** Without it, nothing can be taken along as a file. */
   readonly files?: FileMaker;
   /** Whether one more request is let in now, of a link or an address, or one more thing that is sent by a link. */
