@@ -7,7 +7,7 @@ import { discordLoopback } from '../tests/discord/loopback.ts';
 /** What the bench asks for. */
 export interface Run {
   readonly ask:
-    | { readonly slash: string; readonly told: Readonly<Record<string, string>> }
+    | { readonly slash: string; readonly given: Readonly<Record<string, string>> }
     | { readonly press: string };
   readonly count: number;
   /** Sent so many a second, whether or not they are answered; without it each waits for the one before. */
@@ -41,20 +41,20 @@ let strangers = 0;
 function once({ ask, strangers: others }: Run) {
   strangers += others ? 1 : 0;
   const where = others ? { user: String(200_000_000_000_000_000n + BigInt(strangers)) } : {};
-  const interaction = 'slash' in ask ? slash(ask.slash, ask.told, where) : press(ask.press, where);
+  const interaction = 'slash' in ask ? slash(ask.slash, ask.given, where) : press(ask.press, where);
   return new Promise<{ time: number; body: unknown; files: number }>((done) => {
     begun.set(interaction.token, { at: performance.now(), done });
     discord.dispatch(interaction);
   });
 }
 
-async function run(told: Run): Promise<Ran> {
-  const { count, perSecond, atOnce = 1 } = told;
+async function run(given: Run): Promise<Ran> {
+  const { count, perSecond, atOnce = 1 } = given;
   const ran: Awaited<ReturnType<typeof once>>[] = [];
   if (perSecond === undefined) {
     let left = count;
     const lane = async (): Promise<void> => {
-      while (left-- > 0) ran.push(await once(told));
+      while (left-- > 0) ran.push(await once(given));
     };
     await Promise.all(Array.from({ length: atOnce }, lane));
   } else {
@@ -63,7 +63,7 @@ async function run(told: Run): Promise<Ran> {
     for (let sent = 0; sent < count; sent++) {
       const due = start + (sent * 1000) / perSecond - performance.now();
       if (due > 0) await new Promise((resolve) => setTimeout(resolve, due));
-      under.push(once(told).then((one) => ran.push(one)));
+      under.push(once(given).then((one) => ran.push(one)));
     }
     await Promise.all(under);
   }
@@ -71,6 +71,6 @@ async function run(told: Run): Promise<Ran> {
   return { times: ran.map(({ time }) => time), files: last?.files ?? 0, buttons: buttonsOf(last?.body) };
 }
 
-process.on('message', (told: Run) => void run(told).then((ran) => process.send?.({ ran })));
+process.on('message', (given: Run) => void run(given).then((ran) => process.send?.({ ran })));
 process.on('disconnect', () => process.exit(0));
 process.send?.({ api: discord.api });

@@ -12,10 +12,10 @@ import { Client, Events, MessageFlags } from 'discord.js';
 import { commands } from '../commands/index.ts';
 import { lateWork } from '../src/chat/background-work.ts';
 import { answer } from '../src/chat/pipeline.ts';
-import type { Invocation } from '../src/chat/ports.ts';
+import type { Request } from '../src/chat/ports.ts';
 import { inTurn } from '../src/chat/rate-limit.ts';
 import { closePictures, toPng } from '../src/drawing/png.ts';
-import { DEFAULT_HABITS } from '../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../src/input/reading.ts';
 import { startDiscord } from '../src/platforms/discord/start.ts';
 import { openStore } from '../src/storage/store.ts';
 import { closeWorkers } from '../src/workers/pool.ts';
@@ -23,8 +23,8 @@ import type { Ran, Run } from './discord-clock.ts';
 import { type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 
 const CLOCK = fileURLToPath(new URL('./discord-clock.js', import.meta.url));
-const TAPE = { slash: 'tape', told: { sum: `15'2 1/2" - 2 x 4'0 3/8"` } } as const;
-const PLANKS = { slash: 'floor planks', told: { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' } } as const;
+const TAPE = { slash: 'tape', given: { sum: `15'2 1/2" - 2 x 4'0 3/8"` } } as const;
+const PLANKS = { slash: 'floor planks', given: { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' } } as const;
 /** Memory may grow so much over the long run before it counts as growing, MB. */
 const FLAT = 30;
 
@@ -51,11 +51,11 @@ interface Clock {
 /** One process that is Discord. */
 async function clockProcess(): Promise<Clock> {
   const child = fork(CLOCK);
-  const next = <T>(): Promise<T> => new Promise((resolve) => child.once('message', (told) => resolve(told as T)));
+  const next = <T>(): Promise<T> => new Promise((resolve) => child.once('message', (given) => resolve(given as T)));
   const { api } = await next<{ api: string }>();
-  const run = async (told: Run): Promise<Ran> => {
+  const run = async (given: Run): Promise<Ran> => {
     const ran = next<{ ran: Ran }>();
-    child.send(told);
+    child.send(given);
     return (await ran).ran;
   };
   return { api, run, end: () => child.disconnect() };
@@ -104,9 +104,9 @@ async function measuredBot(size: Size, bare: Paces, folder: string): Promise<rea
   const running = await startDiscord(
     { token: 'secret', api: clock.api },
     {
-      answer: inTurn((asked: Invocation) => answer(asked, commands, { fault, store, later }), wait),
+      answer: inTurn((requested: Request) => answer(requested, commands, { fault, store, later }), wait),
       commands,
-      habits: DEFAULT_HABITS,
+      preferences: DEFAULT_PREFERENCES,
       kept: store.kept,
       fault,
       toPng,

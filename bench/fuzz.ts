@@ -2,7 +2,7 @@
 
 import { commands } from '../commands/index.ts';
 import { type Answer, answer } from '../src/chat/pipeline.ts';
-import { DEFAULT_HABITS } from '../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../src/input/reading.ts';
 import { type Bench, metric } from './metric.ts';
 import { mutatedLines } from './mutate.ts';
 
@@ -44,7 +44,7 @@ export async function lastAnswer(text: string): Promise<Answer> {
   };
   let last: Answer | undefined;
   for await (const one of answer(
-    { asker: { platform: 'terminal', id: 'bench' }, habits: DEFAULT_HABITS, text },
+    { asker: { platform: 'terminal', id: 'bench' }, preferences: DEFAULT_PREFERENCES, text },
     commands,
     ports,
   ))

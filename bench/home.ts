@@ -2,7 +2,7 @@
 
 import { commands } from '../commands/index.ts';
 import { answer } from '../src/chat/pipeline.ts';
-import { DEFAULT_HABITS } from '../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../src/input/reading.ts';
 import { checkFloor } from '../tests/outside/floor-checker.ts';
 import { checkHome } from '../tests/outside/home-checker.ts';
 import { type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
@@ -53,7 +53,7 @@ async function timed(text: string): Promise<{ first: number; last: number; data:
   const start = performance.now();
   let first: number | undefined;
   let data: unknown;
-  for await (const given of answer({ asker, habits: DEFAULT_HABITS, text }, commands, { fault })) {
+  for await (const given of answer({ asker, preferences: DEFAULT_PREFERENCES, text }, commands, { fault })) {
     first ??= performance.now() - start;
     if (!('data' in given)) throw new Error(`no floor: ${JSON.stringify(given)}`);
     data = given.data;

@@ -48,5 +48,5 @@ async function visit({ url, count, atOnce }: Visits): Promise<Visited> {
   return { times, took: performance.now() - began, bytes };
 }
 
-process.on('message', (told: Visits) => void visit(told).then((visited) => process.send?.(visited)));
+process.on('message', (given: Visits) => void visit(given).then((visited) => process.send?.(visited)));
 process.on('disconnect', () => process.exit(0));

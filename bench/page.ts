@@ -8,7 +8,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { commands } from '../commands/index.ts';
 import type { Asker } from '../src/accounts/asker.ts';
-import { openDesk } from '../src/accounts/project-access.ts';
+import { openAccess } from '../src/accounts/project-access.ts';
 import { answer } from '../src/chat/pipeline.ts';
 import { openedBy } from '../src/platforms/web/share-page.ts';
 import { startWeb } from '../src/platforms/web/start.ts';
@@ -21,7 +21,7 @@ import type { Visited, Visits } from './page-clock.ts';
 
 const BENCH = 'page';
 const OWNER: Asker = { platform: 'terminal', id: 'bench' };
-const HABITS = { units: 'imperial', decimal: '.', currency: 'USD' } as const;
+const PREFERENCES = { units: 'imperial', decimal: '.', currency: 'USD' } as const;
 /** The small upstairs flat. */
 const FLAT = [`hall 3'6" x 14'`, `living 14' x 16' + bay 3' x 8'`, `bedroom 11' x 12'6"`, 'closet 3 x 5 ft'] as const;
 
@@ -48,8 +48,8 @@ async function visits(folder: string, clock: ChildProcess, size: Size): Promise<
   const ports = { fault, store };
   const web = startWeb({
     ...ports,
-    habits: HABITS,
-    answer: (invocation) => answer(invocation, commands, ports),
+    preferences: PREFERENCES,
+    answer: (request) => answer(request, commands, ports),
     opened: openedBy(ports),
     // How often one may come is no part of how fast it comes.
     allow: async () => true,
@@ -62,8 +62,8 @@ async function visits(folder: string, clock: ChildProcess, size: Size): Promise<
   try {
     const url = `http://127.0.0.1:${server.port}`;
     const link = `${url}${await shared(ports)}`;
-    const run = async (told: Visits): Promise<Visited> => {
-      clock.send(told);
+    const run = async (given: Visits): Promise<Visited> => {
+      clock.send(given);
       const [visited] = (await once(clock, 'message')) as [Visited];
       return visited;
     };
@@ -137,23 +137,23 @@ type BenchPorts = Parameters<typeof answer>[2];
 
 /** The flat, all of it shared by a link; the link's path. */
 async function shared(ports: BenchPorts): Promise<string> {
-  const desk = openDesk(OWNER, ports);
-  if (!desk?.sharing) throw new Error('no desk');
-  await desk.create(emptyContent('Upstairs flat'));
-  for (const room of FLAT) await asked(`project room ${room}, floor: carpet`, ports);
-  await asked('project pick plank: 7 x 48 in, 10 per carton', ports);
-  await asked('project pick list stock: 8 ft; 12 ft', ports);
-  const given = await openDesk(OWNER, ports)?.sharing?.give({ what: 'project', role: 'tick', to: 'link' });
+  const access = openAccess(OWNER, ports);
+  if (!access?.sharing) throw new Error('no desk');
+  await access.create(emptyContent('Upstairs flat'));
+  for (const room of FLAT) await requested(`project room ${room}, floor: carpet`, ports);
+  await requested('project pick plank: 7 x 48 in, 10 per carton', ports);
+  await requested('project pick list stock: 8 ft; 12 ft', ports);
+  const given = await openAccess(OWNER, ports)?.sharing?.give({ what: 'project', role: 'tick', to: 'link' });
   if (!given?.ok || given.token === undefined) throw new Error('not shared');
   return `/s/${given.token}`;
 }
 
 function ticked(ports: BenchPorts): Promise<void> {
-  return asked('project progress done clear bedroom', ports);
+  return requested('project progress done clear bedroom', ports);
 }
 
-async function asked(text: string, ports: BenchPorts): Promise<void> {
-  for await (const one of answer({ asker: OWNER, habits: HABITS, text }, commands, ports)) {
+async function requested(text: string, ports: BenchPorts): Promise<void> {
+  for await (const one of answer({ asker: OWNER, preferences: PREFERENCES, text }, commands, ports)) {
     if (!('headline' in one)) throw new Error(`no reply to “${text}”: ${JSON.stringify(one)}`);
   }
 }

@@ -1,7 +1,7 @@
 /** Pictures of laid floors: time and size of a room's and of a large floor's, and how long the event loop is held. */
 
 import { monitorEventLoopDelay } from 'node:perf_hooks';
-import { drawPlan, toldPlan } from '../src/drawing/floor-plans.ts';
+import { drawPlan, planAsGiven } from '../src/drawing/floor-plans.ts';
 import { PNG_WIDTH, toPng } from '../src/drawing/png.ts';
 import type { Plan } from '../src/layout/floor.ts';
 import { layFloor } from '../src/layout/lay-floor.ts';
@@ -57,7 +57,7 @@ async function measured(name: string, plan: Plan, size: Size): Promise<readonly 
 /** All sheets of a plan as PNG: time a sheet, time of the drawing itself, and bytes of the largest. */
 async function pictureOf(plan: Plan): Promise<{ milliseconds: number; drawn: number; largest: number }> {
   const start = performance.now();
-  const drawings = await inSteps(drawPlan(toldPlan(plan, SAYING)));
+  const drawings = await inSteps(drawPlan(planAsGiven(plan, SAYING)));
   const drawn = performance.now() - start;
   // As in the product, where the answer's words are written first.
   await new Promise((resolve) => setImmediate(resolve));

@@ -2,7 +2,7 @@
 
 import { readPlain } from '../src/language/old/plain-sentence.ts';
 import { CORPUS } from '../tests/plain/corpus.ts';
-import { habitsOf, tally } from '../tests/plain/judge.ts';
+import { preferencesOf, tally } from '../tests/plain/judge.ts';
 import { type Bench, metric, percentile } from './metric.ts';
 
 const ROUNDS = { quick: 3, full: 20 };
@@ -15,7 +15,7 @@ export const plain: Bench = {
     for (let round = 0; round < ROUNDS[size]; round++) {
       for (const message of CORPUS) {
         const start = performance.now();
-        readPlain(message.text, habitsOf(message));
+        readPlain(message.text, preferencesOf(message));
         times.push(performance.now() - start);
       }
     }

@@ -105,17 +105,17 @@ function areaOf(plan: Plan): bigint {
 /** The first answer with its reply, and what follows it. */
 async function answerTime(size: Size): Promise<readonly Metric[]> {
   const whole: number[] = [];
-  const habits = { units: 'imperial', decimal: '.', currency: 'USD' } as const;
+  const preferences = { units: 'imperial', decimal: '.', currency: 'USD' } as const;
   const context = {
     asker: { platform: 'terminal' as const, id: 'bench' },
-    habits,
+    preferences,
     commands: [],
     assumed: [],
-    told: new Map<string, string>(),
+    optionTexts: new Map<string, string>(),
     again: () => '',
     begin: () => undefined,
     alike: () => '',
-    desk: undefined,
+    access: undefined,
     now: () => 0,
     ask: () => Promise.reject(new Error('a bench asks nothing')),
   };

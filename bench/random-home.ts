@@ -27,7 +27,7 @@ export function randomHome(seed: number, rooms: number, squareFeet: number, thro
   const length = half(150, 170) * sides[0] + WALL * (sides[0] - 1);
   // What corridor and closets leave of the area is shared by the rooms beside it.
   const deep = ((squareFeet * 144 - CORRIDOR * length) / (length * (sides[1] > 0 ? 2 : 1))) * 0.96;
-  const told = [`hall ${CORRIDOR} in x ${length} in`];
+  const given = [`hall ${CORRIDOR} in x ${length} in`];
   const doorways: string[] = [];
   let area = CORRIDOR * length;
   let number = 0;
@@ -39,7 +39,7 @@ export function randomHome(seed: number, rooms: number, squareFeet: number, thro
       const tall = i === count - 1 ? rest : Math.round((rest / (count - i)) * (0.85 + random() * 0.3) * 2) / 2;
       const wide = Math.round(deep * (0.9 + random() * 0.2) * 2) / 2;
       const name = `room ${String.fromCharCode(97 + number++)}`;
-      told.push(`${name}: ${wide} in x ${tall} in`);
+      given.push(`${name}: ${wide} in x ${tall} in`);
       area += wide * tall;
       beside.push({ name, wide, deep: tall, side });
       const width = [30, 32, 36][Math.floor(random() * 3)] ?? 32;
@@ -57,7 +57,7 @@ export function randomHome(seed: number, rooms: number, squareFeet: number, thro
     if (!owner) break;
     const [wide, tall] = [half(24, 30), half(48, 72)];
     const name = `closet ${String.fromCharCode(97 + i)}`;
-    told.push(`${name}: ${wide} in x ${tall} in`);
+    given.push(`${name}: ${wide} in x ${tall} in`);
     area += wide * tall;
     const width = 30;
     // A closet lies at the outer side of its room and within its depth, where no other room is.
@@ -68,7 +68,7 @@ export function randomHome(seed: number, rooms: number, squareFeet: number, thro
       `${owner.name} to ${name}: ${width} in, ${fromLeft(owner.deep, low, width, own)} in from the left of wall ${own} of ${owner.name}, ${fromLeft(tall, within, width, other)} in from the left of wall ${other} of ${name}, ${WALL} in thick, ${random() < through ? 'runs on' : 'stops'}`,
     );
   }
-  return { room: told.join('; '), doorways: doorways.join('; '), rooms: told.length, squareFeet: area / 144 };
+  return { room: given.join('; '), doorways: doorways.join('; '), rooms: given.length, squareFeet: area / 144 };
 }
 
 /** Who stands in a room and faces its right wall (wall 2) has the upper end at the left; at wall 4 the lower one. */

@@ -6,7 +6,7 @@ import { commands } from '../commands/index.ts';
 import { cutsSheet } from '../commands/project/job-sheets.ts';
 import { answer } from '../src/chat/pipeline.ts';
 import { closeFiles, makeFile } from '../src/documents/make.ts';
-import { DEFAULT_HABITS } from '../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../src/input/reading.ts';
 import type { Sheets } from '../src/reply/job-sheet.ts';
 import { type Bench, type Metric, metric } from './metric.ts';
 import { randomHome } from './random-home.ts';
@@ -54,12 +54,12 @@ async function sheetsOf(seed: number): Promise<Sheets> {
     throw new Error(reference, { cause });
   };
   let guides: GuidesResult['guides'] = [];
-  for await (const one of answer({ asker, habits: DEFAULT_HABITS, text }, commands, { fault })) {
+  for await (const one of answer({ asker, preferences: DEFAULT_PREFERENCES, text }, commands, { fault })) {
     if (!('data' in one)) throw new Error(`no guides but ${JSON.stringify(one)}`);
     ({ guides } = one.data as GuidesResult);
   }
-  const { units } = DEFAULT_HABITS;
-  const told = guides.map(({ room, reply }) => ({ key: 'guide', room, title: room, reply }) as const);
+  const { units } = DEFAULT_PREFERENCES;
+  const given = guides.map(({ room, reply }) => ({ key: 'guide', room, title: room, reply }) as const);
   const cuts = guides.map(({ room, pieces }) => cutsSheet(room, pieces));
-  return { kind: 'sheets', project: 'A home', made: 0, units, zone: 'UTC', sheets: [...told, ...cuts] };
+  return { kind: 'sheets', project: 'A home', made: 0, units, zone: 'UTC', sheets: [...given, ...cuts] };
 }

@@ -27,8 +27,8 @@ export interface Ran {
 
 const begun = new Map<string, (body: Readonly<Record<string, unknown>>) => void>();
 const slack = await loopback({
-  heard(told: Call | Responded) {
-    if ('path' in told) begun.get(told.path)?.(told.body);
+  heard(given: Call | Responded) {
+    if ('path' in given) begun.get(given.path)?.(given.body);
   },
 });
 
@@ -53,9 +53,9 @@ async function once({ url, secret, ask, strangers }: Run): Promise<{ time: numbe
   await response.text();
   const ack = performance.now() - start;
   if (!response.ok) throw new Error(`a request was answered with ${response.status}`);
-  const told = await answered;
+  const given = await answered;
   begun.delete(path);
-  return { time: performance.now() - start, ack, body: told };
+  return { time: performance.now() - start, ack, body: given };
 }
 
 interface Who {
@@ -89,8 +89,8 @@ function pressed(
   });
 }
 
-async function run(told: Run): Promise<Ran> {
-  const { count, perSecond, atOnce = 1 } = told;
+async function run(given: Run): Promise<Ran> {
+  const { count, perSecond, atOnce = 1 } = given;
   const times: number[] = [];
   let slowestAck = 0;
   let last: Ran['last'] = {};
@@ -102,7 +102,7 @@ async function run(told: Run): Promise<Ran> {
   if (perSecond === undefined) {
     let left = count;
     const lane = async (): Promise<void> => {
-      while (left-- > 0) note(await once(told));
+      while (left-- > 0) note(await once(given));
     };
     await Promise.all(Array.from({ length: atOnce }, lane));
   } else {
@@ -111,13 +111,13 @@ async function run(told: Run): Promise<Ran> {
     for (let one = 0; one < count; one++) {
       const due = start + (one * 1000) / perSecond - performance.now();
       if (due > 0) await new Promise((resolve) => setTimeout(resolve, due));
-      under.push(once(told).then(note));
+      under.push(once(given).then(note));
     }
     await Promise.all(under);
   }
   return { times, slowestAck, last };
 }
 
-process.on('message', (told: Run) => void run(told).then((ran) => process.send?.({ ran })));
+process.on('message', (given: Run) => void run(given).then((ran) => process.send?.({ ran })));
 process.on('disconnect', () => process.exit(0));
 process.send?.({ api: slack.api });

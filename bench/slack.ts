@@ -13,10 +13,10 @@ import { App, HTTPReceiver, LogLevel } from '@slack/bolt';
 import { commands } from '../commands/index.ts';
 import { lateWork } from '../src/chat/background-work.ts';
 import { answer } from '../src/chat/pipeline.ts';
-import type { Invocation } from '../src/chat/ports.ts';
+import type { Request } from '../src/chat/ports.ts';
 import { inTurn } from '../src/chat/rate-limit.ts';
 import { closePictures, toPng } from '../src/drawing/png.ts';
-import { DEFAULT_HABITS } from '../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../src/input/reading.ts';
 import { startSlack } from '../src/platforms/slack/start.ts';
 import type { SlackParts } from '../src/platforms/slack/types.ts';
 import { listen, routed } from '../src/server/http.ts';
@@ -57,13 +57,13 @@ interface Clock {
 /** One process that is Slack. */
 async function clockProcess(): Promise<Clock> {
   const child = fork(CLOCK);
-  const next = <T>(): Promise<T> => new Promise((resolve) => child.once('message', (told) => resolve(told as T)));
+  const next = <T>(): Promise<T> => new Promise((resolve) => child.once('message', (given) => resolve(given as T)));
   const { api } = await next<{ api: string }>();
   return {
     api,
-    run: async (told) => {
+    run: async (given) => {
       const ran = next<{ ran: Ran }>();
-      child.send(told);
+      child.send(given);
       return (await ran).ran;
     },
     end: () => child.disconnect(),
@@ -80,12 +80,12 @@ interface Paces {
 
 async function pacesOf(clock: Clock, url: string, ask: Run['ask'], size: Size): Promise<Paces> {
   const count = size === 'quick' ? 50 : 500;
-  const told = { url, secret: SECRET, ask };
-  await clock.run({ ...told, count: 30 });
+  const given = { url, secret: SECRET, ask };
+  await clock.run({ ...given, count: 30 });
   const before = process.cpuUsage();
-  const alone = await clock.run({ ...told, count });
+  const alone = await clock.run({ ...given, count });
   const { user, system } = process.cpuUsage(before);
-  const paced = await clock.run({ ...told, count, perSecond: 50 });
+  const paced = await clock.run({ ...given, count, perSecond: 50 });
   const cpu = (user + system) / 1000 / count;
   return { cpu, alone: alone.times, paced: paced.times, slowestAck: Math.max(alone.slowestAck, paced.slowestAck) };
 }
@@ -123,9 +123,9 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
   const { later, done } = lateWork();
   const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
   const ports: SlackParts = {
-    answer: inTurn((asked: Invocation) => answer(asked, commands, { fault, store, later }), wait),
+    answer: inTurn((requested: Request) => answer(requested, commands, { fault, store, later }), wait),
     commands,
-    habits: DEFAULT_HABITS,
+    preferences: DEFAULT_PREFERENCES,
     kept: store.kept,
     shared: false,
     holds: async () => false,
@@ -191,11 +191,11 @@ function figures(what: string, { cpu, alone, paced }: Paces, bare?: Paces): read
 /** What the heap grows by over many asks of many people, once everything that is loaded once is loaded. */
 async function growth(clock: Clock, url: string, size: Size): Promise<{ asks: number; megabytes: number }> {
   const asks = size === 'quick' ? 1_000 : 50_000;
-  const told = { url, secret: SECRET, ask: TAPE, atOnce: 16, strangers: true };
+  const given = { url, secret: SECRET, ask: TAPE, atOnce: 16, strangers: true };
   const sweep = collector();
-  await clock.run({ ...told, count: asks / 5 });
+  await clock.run({ ...given, count: asks / 5 });
   const before = sweep();
-  await clock.run({ ...told, count: asks });
+  await clock.run({ ...given, count: asks });
   return { asks, megabytes: (sweep() - before) / 1024 ** 2 };
 }
 

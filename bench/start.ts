@@ -58,10 +58,10 @@ async function began(data: string, idle: number): Promise<Began> {
     const cpu = cpuOf(bot.child.pid);
     await sleep(idle);
     const memory = memoryOf(bot.child.pid);
-    const told = performance.now();
+    const given = performance.now();
     bot.child.kill('SIGTERM');
     await bot.ended;
-    return { ready: bot.startTook, cpu, memory, end: performance.now() - told };
+    return { ready: bot.startTook, cpu, memory, end: performance.now() - given };
   } finally {
     await bot.close();
   }
@@ -80,13 +80,13 @@ function cpuOf(pid: number | undefined): number {
 }
 
 async function askTook(data: string): Promise<number> {
-  const told = performance.now();
+  const given = performance.now();
   const child = spawn(process.execPath, [MAIN, 'ask', 'tape 1 ft + 2 in'], {
     stdio: 'ignore',
     env: { ...process.env, FLOORHAND_DATA: data },
   });
   await new Promise((resolve) => child.once('exit', resolve));
-  return performance.now() - told;
+  return performance.now() - given;
 }
 
 function median(values: readonly number[]): number {

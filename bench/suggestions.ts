@@ -2,7 +2,7 @@
 
 import { commands } from '../commands/index.ts';
 import { type Answer, answer } from '../src/chat/pipeline.ts';
-import { DEFAULT_HABITS } from '../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../src/input/reading.ts';
 import { GOLDEN_ASKS } from '../tests/golden/golden-asks.ts';
 import { suggestionFlaws } from '../tests/outside/suggestion-checker.ts';
 import { type Bench, metric } from './metric.ts';
@@ -48,7 +48,7 @@ async function firstAnswer(text: string): Promise<Answer> {
   const fault = (_: string, cause: unknown): never => {
     throw cause;
   };
-  const invocation = { asker: { platform: 'terminal', id: 'bench' }, habits: DEFAULT_HABITS, text } as const;
-  for await (const first of answer(invocation, commands, { fault })) return first;
+  const request = { asker: { platform: 'terminal', id: 'bench' }, preferences: DEFAULT_PREFERENCES, text } as const;
+  for await (const first of answer(request, commands, { fault })) return first;
   throw new Error(`no answer to ${JSON.stringify(text)}`);
 }

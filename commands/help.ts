@@ -21,9 +21,9 @@ export default defineCommand({
     { ask: 'help', headline: '43 commands; type “help planks” for one of them.' },
     { ask: 'help planks', headline: 'floor planks: Cartons of plank for your rooms, and a laying guide row by row.' },
   ],
-  run: ({ command: asked }, { commands: all, assumed, habits }) => {
+  run: ({ command: requested }, { commands: all, assumed, preferences }) => {
     const commands = listed(all);
-    const word = asked.trim().toLowerCase();
+    const word = requested.trim().toLowerCase();
     const common = { assumed, cautions: [], sources: [], actions: [], audience: 'asker' as const };
     if (word === 'all') {
       const data = { kind: 'help', commands: commands.map(fullName) };
@@ -39,7 +39,7 @@ export default defineCommand({
       ...common,
       headline: HELP.about(fullName(command), command.summary),
       blocks: [
-        optionTable(command, habits.units),
+        optionTable(command, preferences.units),
         { kind: 'steps', title: HELP.examples, steps: command.examples.map(({ ask }) => ask) },
         grammar,
       ],

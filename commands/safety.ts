@@ -33,12 +33,12 @@ export default defineCommand({
     },
     { ask: 'safety leak', headline: 'Before you clean up a leak: 5 things that can hurt you.' },
   ],
-  run: ({ task, day }, { assumed, habits }) => {
+  run: ({ task, day }, { assumed, preferences }) => {
     const cautions = worded(cautionsFor(task));
     const cited = cautions.flatMap(({ source }) => (source ? [source] : []));
     return {
       headline: SAFETY.headline(task, cautions.length),
-      blocks: [{ kind: 'text', text: SAFETY.first }, ...noiseBlocks(day, habits)],
+      blocks: [{ kind: 'text', text: SAFETY.first }, ...noiseBlocks(day, preferences)],
       assumed,
       cautions,
       sources: [...cited, ...(day.length > 0 ? NOISE_FIGURES.map(({ source }) => source) : [])],

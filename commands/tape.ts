@@ -17,7 +17,7 @@ export default defineCommand({
         colons: 'rooms',
         example: `12'6" + 2 x 3'4 1/2" - 5/8"`,
       },
-      (typed, reading) => readTape(typed, reading, reading.habits.units === 'metric' ? 'mm' : 'in'),
+      (typed, reading) => readTape(typed, reading, reading.preferences.units === 'metric' ? 'mm' : 'in'),
     ),
   }),
   examples: [
@@ -26,8 +26,8 @@ export default defineCommand({
     { ask: 'tape (3,80 m - 2 x 15 mm) / 3', headline: '(3,80 m - 2 x 15 mm) / 3 = 1.257 m' },
     { ask: `tape 12' x 14'6"`, headline: `12' x 14'6" = 174 sq ft` },
   ],
-  run: ({ sum }, { habits, assumed, told }) => {
-    const said = sayTape(sum, told.get('sum') ?? '', habits);
+  run: ({ sum }, { preferences, assumed, optionTexts }) => {
+    const said = sayTape(sum, optionTexts.get('sum') ?? '', preferences);
     return {
       headline: said.headline,
       blocks: said.facts.length > 0 ? [{ kind: 'facts', facts: said.facts }] : [],

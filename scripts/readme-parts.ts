@@ -7,7 +7,7 @@ import { commands } from '../commands/index.ts';
 import type { Command } from '../src/chat/command.ts';
 import { type Answer, answer } from '../src/chat/pipeline.ts';
 import { fullName, listed } from '../src/input/command-shape.ts';
-import { DEFAULT_HABITS } from '../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../src/input/reading.ts';
 import { render } from '../src/platforms/terminal/render.ts';
 import { openStore } from '../src/storage/store.ts';
 import type { Store } from '../src/storage/types.ts';
@@ -93,7 +93,8 @@ export async function lastAnswer(ask: string, store?: Store): Promise<Answer> {
   const asker = { platform: 'terminal', id: 'readme' } as const;
   let last: Answer | undefined;
   const ports = { fault, ...(store && { store }) };
-  for await (const given of answer({ asker, habits: DEFAULT_HABITS, text: ask }, commands, ports)) last = given;
+  for await (const given of answer({ asker, preferences: DEFAULT_PREFERENCES, text: ask }, commands, ports))
+    last = given;
   if (!last) throw new Error(`no answer to “${ask}”`);
   return last;
 }

@@ -1,6 +1,6 @@
 /** Where it starts: the bot where a chat is told of, else the terminal. */
 
-import { chatsAreTold, chatsLack } from './server/chat-settings.ts';
+import { chatsAreConfigured, chatsLack } from './server/chat-settings.ts';
 import { readConfig, secretsOf } from './server/config.ts';
 import { withoutSecrets } from './server/logger.ts';
 
@@ -10,7 +10,7 @@ const LINGER = 300;
 async function main(words: readonly string[]): Promise<number> {
   const config = readConfig(process.env);
   const [mode] = words;
-  if (mode !== 'ask' && mode !== 'demo' && chatsAreTold(config)) {
+  if (mode !== 'ask' && mode !== 'demo' && chatsAreConfigured(config)) {
     const lacks = chatsLack(config);
     if (lacks.length > 0) throw new Error(`The bot cannot start.\n${lacks.join('\n')}`);
     const { runBot } = await import('./server/start-bot.ts');
@@ -33,7 +33,7 @@ process.stderr.on('error', () => {});
 try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (fault) {
-  const told = fault instanceof Error ? fault.message : String(fault);
-  process.stderr.write(`${withoutSecrets(told, secretsOf(process.env))}\n`);
+  const given = fault instanceof Error ? fault.message : String(fault);
+  process.stderr.write(`${withoutSecrets(given, secretsOf(process.env))}\n`);
   process.exitCode = 1;
 }

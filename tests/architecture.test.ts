@@ -226,7 +226,7 @@ describe('planted wrongs are caught', () => {
     ]);
   });
 
-  const habits: readonly (readonly [string, string, string])[] = [
+  const preferences: readonly (readonly [string, string, string])[] = [
     ['src/layout/row.ts', 'more than 600', '\n'.repeat(600)],
     ['src/layout/row-utils.ts', 'named for no thing', ''],
     ['src/helpers/row.ts', 'named for no thing', ''],
@@ -240,7 +240,7 @@ describe('planted wrongs are caught', () => {
     ],
     ['src/layout/row.ts', 'silences', ['// @ts', 'ignore'].join('-')],
   ];
-  test.each(habits)('%s %s', (path, why, text) => {
+  test.each(preferences)('%s %s', (path, why, text) => {
     expect(brokenHabits(planted({ [path]: text }))).toEqual([expect.stringContaining(why)]);
   });
 

@@ -19,15 +19,15 @@ describe('what hosts the bot', () => {
   const names = new Set(facts.flatMap(({ name, secret }) => (secret ? [name, `${name}_FILE`] : [name])));
 
   test.each(ALL)('%s names settings that there are', (path) => {
-    const told = text(path).match(/FLOORHAND_[A-Z_]*[A-Z]/g) ?? [];
-    expect(told.filter((name) => !names.has(name))).toEqual([]);
+    const given = text(path).match(/FLOORHAND_[A-Z_]*[A-Z]/g) ?? [];
+    expect(given.filter((name) => !names.has(name))).toEqual([]);
   });
 
   test('no secret stands in a file but by the name of its own file', () => {
     const secrets = facts.filter(({ secret }) => secret).map(({ name }) => name);
     for (const path of ALL.filter((one) => !one.endsWith('README.md'))) {
-      const told = secrets.filter((name) => new RegExp(`${name}(?!_)\\b`).test(text(path)));
-      expect(told, path).toEqual([]);
+      const given = secrets.filter((name) => new RegExp(`${name}(?!_)\\b`).test(text(path)));
+      expect(given, path).toEqual([]);
     }
   });
 
@@ -53,9 +53,9 @@ describe('what hosts the bot', () => {
   });
 
   test('a pod reads only secrets that the example tells', () => {
-    const told = [...text('deploy/kubernetes/secret.example.yaml').matchAll(/^ {2}([\w-]+): (?!floorhand$)/gm)];
+    const given = [...text('deploy/kubernetes/secret.example.yaml').matchAll(/^ {2}([\w-]+): (?!floorhand$)/gm)];
     const read = [...text('deploy/kubernetes/deployment.yaml').matchAll(/\/run\/secrets\/floorhand\/([\w-]+)/g)];
-    expect(new Set(read.map(([, name]) => name))).toEqual(new Set(told.map(([, name]) => name)));
+    expect(new Set(read.map(([, name]) => name))).toEqual(new Set(given.map(([, name]) => name)));
   });
 
   test.each(ALL.filter((path) => !/README|secret|service\.yaml|kustom|budget|redis|postgres/.test(path)))(

@@ -21,15 +21,15 @@ describe('licences', () => {
     for (const { name, version, licence } of all) {
       const path = `node_modules/${name}/package.json`;
       if (!existsSync(path)) continue;
-      const told = JSON.parse(readFileSync(path, 'utf8')) as { version: string; license?: string };
-      if (told.version !== version) continue;
+      const given = JSON.parse(readFileSync(path, 'utf8')) as { version: string; license?: string };
+      if (given.version !== version) continue;
       seen += 1;
       if (['png-js', 'dejavu-fonts-ttf'].includes(name)) {
         // The words of the MIT licence and of Bitstream Vera's alike (spdx.org/licenses).
         expect(readFileSync(`node_modules/${name}/LICENSE`, 'utf8')).toContain(
           'Permission is hereby granted, free of charge',
         );
-      } else expect(told.license, name).toBe(licence);
+      } else expect(given.license, name).toBe(licence);
     }
     expect(seen).toBeGreaterThan(100);
   });

@@ -19,7 +19,7 @@ import { PRESSES } from '../src/platforms/slack/press.ts';
 import { GLOBAL_SHORTCUT, MESSAGE_SHORTCUT } from '../src/platforms/slack/register.ts';
 import { accountSchema, personSchema } from '../src/project/person.ts';
 import { projectSchema } from '../src/project/project.ts';
-import { DEEDS, ROLES } from '../src/project/project-limits.ts';
+import { PERMISSIONS, ROLES } from '../src/project/project-limits.ts';
 import { HELPING, SHARED } from '../src/project/shares.ts';
 import { STAGES } from '../src/reply/need.ts';
 import { settings } from '../src/server/environment.ts';
@@ -43,7 +43,7 @@ it('are what they were: change a line of the golden file only together with a mi
       accountKey({ platform: 'terminal', id: '1' }),
       accountKey({ platform: 'slack', workspace: 'T1', id: 'U1' }),
     ],
-    permissions: DEEDS,
+    permissions: PERMISSIONS,
     roles: ROLES,
     shared: SHARED,
     helping: HELPING,
@@ -75,7 +75,7 @@ it('are read from values that an earlier build wrote', async () => {
   expect(await showAnswer(kept, 'answerAnswe', 'discord:1')).toMatchObject({ shown: true });
   expect(await keptDraft(kept, 'draftDraftD', 'discord:1')).toEqual({
     by: 'discord:1',
-    form: { command: 'tape', told: { sum: '1 ft' } },
+    form: { command: 'tape', given: { sum: '1 ft' } },
     fix: 'tape 1 ft',
     wrong: ['sum'],
     mends: '77',

@@ -5,14 +5,14 @@ import { openStore } from '../../src/storage/store.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';
 import { type Party, ticks } from './ticking.ts';
 
-interface Told {
+interface ReadLine {
   readonly url: string;
   readonly parties: readonly Party[];
   readonly numbers: readonly number[];
   readonly lanes: number;
 }
 
-const { url, parties, numbers, lanes } = JSON.parse(process.argv[2] ?? '{}') as Told;
+const { url, parties, numbers, lanes } = JSON.parse(process.argv[2] ?? '{}') as ReadLine;
 const store = openStore({
   url,
   folder: '',

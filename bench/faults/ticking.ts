@@ -2,10 +2,10 @@
 
 import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { hashOf } from '../../src/accounts/records.ts';
 import { answer } from '../../src/chat/pipeline.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import type { Project } from '../../src/project/project.ts';
 import { STAGES } from '../../src/reply/need.ts';
@@ -30,7 +30,7 @@ export interface Party {
 /** A project of twelve small rooms, its owner, a member and whoever holds a link. */
 export async function sharedProject(store: Store): Promise<readonly Party[]> {
   const desk = (asker: Asker) => {
-    const opened = openDesk(asker, { store });
+    const opened = openAccess(asker, { store });
     if (!opened) throw new Error('no desk');
     return opened;
   };
@@ -83,9 +83,9 @@ export async function ticks(
   const left = [...numbers];
   const lane = async (): Promise<void> => {
     for (let number = left.shift(); number !== undefined; number = left.shift()) {
-      const invocation = { asker: party.asker, habits: DEFAULT_HABITS, text: tickLine(party, number) };
+      const request = { asker: party.asker, preferences: DEFAULT_PREFERENCES, text: tickLine(party, number) };
       let saved = false;
-      for await (const one of answer(invocation, commands, { store, fault })) saved = 'headline' in one;
+      for await (const one of answer(request, commands, { store, fault })) saved = 'headline' in one;
       told(number, saved);
     }
   };

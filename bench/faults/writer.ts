@@ -5,7 +5,7 @@ import { openStore } from '../../src/storage/store.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { mark, TALLY } from './tally.ts';
 
-interface Told {
+interface ReadLine {
   readonly url: string;
   readonly folder: string;
   readonly writer: string;
@@ -15,7 +15,7 @@ interface Told {
   readonly lanes: number;
 }
 
-const { url, folder, writer, changes, lanes } = JSON.parse(process.argv[2] ?? '{}') as Told;
+const { url, folder, writer, changes, lanes } = JSON.parse(process.argv[2] ?? '{}') as ReadLine;
 const fault = (cause: unknown): never => {
   throw cause;
 };

@@ -29,7 +29,7 @@ export function discordLane(parts: LaneParts): Lane {
       return Response.json({ id: '1', resource: { message: { id: '1', attachments: [] } } });
     },
   }).setToken('token');
-  const desk: DiscordContext = {
+  const access: DiscordContext = {
     ...parts,
     kept: parts.store.kept,
     shared: true,
@@ -57,7 +57,7 @@ export function discordLane(parts: LaneParts): Lane {
         publicKey: hex,
         now: Date.now,
         onInteraction: (interaction) => {
-          begun = receive(interaction, desk);
+          begun = receive(interaction, access);
         },
       });
       await begun;
@@ -88,14 +88,14 @@ function interactionOf(
   const command = parsed.ok ? parsed.command : first;
   const name = command ? fullName(command) : 'tape';
   const [option = 'sum'] = Object.keys(command?.options.shape ?? {});
-  const told = parsed.ok ? Object.fromEntries(parsed.told) : { [option]: line };
+  const given = parsed.ok ? Object.fromEntries(parsed.optionTexts) : { [option]: line };
   const where = { user: String(100_000_000_000_000_000n + BigInt(Math.floor(draw.random() * 300))) };
   const id = buttons[Math.floor(draw.random() * buttons.length)] ?? 'ask:0:0';
   const way = draw.random();
-  if (way < 0.5) return slash(name, told, where);
+  if (way < 0.5) return slash(name, given, where);
   if (way < 0.65) return menu(line, where);
   if (way < 0.75) return press(id, where);
   if (way < 0.8) return pick(id, ['0', line.slice(0, 100)], where);
-  if (way < 0.9) return fill(`form::${name}`, told, where);
+  if (way < 0.9) return fill(`form::${name}`, given, where);
   return typing(name, option, line.slice(0, 100));
 }

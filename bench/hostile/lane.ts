@@ -3,7 +3,7 @@
 import type { Asker } from '../../src/accounts/asker.ts';
 import type { Command } from '../../src/chat/command.ts';
 import type { Answer } from '../../src/chat/pipeline.ts';
-import type { Invocation } from '../../src/chat/ports.ts';
+import type { Request } from '../../src/chat/ports.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import type { Store } from '../../src/storage/types.ts';
 import type { Draw } from './bend.ts';
@@ -16,9 +16,9 @@ export interface Lane {
 }
 
 export interface LaneParts {
-  answer(invocation: Invocation): AsyncIterable<Answer>;
+  answer(request: Request): AsyncIterable<Answer>;
   readonly commands: readonly Command[];
-  readonly habits: Invocation['habits'];
+  readonly preferences: Request['preferences'];
   readonly store: Store;
   fault(reference: string, cause: unknown): void;
   toPng(drawing: Drawing): Promise<Buffer>;

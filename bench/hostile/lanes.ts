@@ -5,12 +5,12 @@ import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/chat/pipeline.ts';
-import type { Invocation } from '../../src/chat/ports.ts';
+import type { Request } from '../../src/chat/ports.ts';
 import { inTurn } from '../../src/chat/rate-limit.ts';
 import { suggest } from '../../src/chat/suggest.ts';
 import { closePictures, toPng } from '../../src/drawing/png.ts';
 import { fullName } from '../../src/input/command-shape.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';
 import { mutatedLines } from '../mutate.ts';
 import { mulberry32 } from '../random-rooms.ts';
@@ -68,14 +68,14 @@ const fault = (_: string, cause: unknown): void => {
   const isBent = draw?.bent === true;
   if (isBent) bentFaults += 1;
   else faults += 1;
-  const told = isBent
+  const given = isBent
     ? `a bent body: ${words.slice(0, 300)}`
     : `whole, ${JSON.stringify(line)}: ${words.slice(0, 600)}`;
-  if (causes.size < (isBent ? CAUSES : 2 * CAUSES)) causes.add(told);
+  if (causes.size < (isBent ? CAUSES : 2 * CAUSES)) causes.add(given);
 };
 const one = Uint8Array.from([137, 80, 78, 71]);
 const turned = inTurn(
-  (invocation: Invocation) => answer(invocation, commands, { fault, store }),
+  (request: Request) => answer(request, commands, { fault, store }),
   (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds).unref()),
 );
 
@@ -86,19 +86,19 @@ function since(start: number, used: NodeJS.CpuUsage): number {
 }
 
 /** The pipeline, its answers timed. */
-async function* timed(invocation: Invocation): ReturnType<typeof answer> {
+async function* timed(request: Request): ReturnType<typeof answer> {
   underWay += 1;
   const [start, used] = [performance.now(), process.cpuUsage()];
   let earliest: number | undefined;
   try {
-    for await (const given of turned(invocation)) {
+    for await (const given of turned(request)) {
       earliest ??= since(start, used);
       if ('reference' in given) count('answer fault');
       yield given;
     }
   } finally {
     underWay -= 1;
-    const text = String(invocation.text).slice(0, 300);
+    const text = String(request.text).slice(0, 300);
     first = slower(first, { ms: earliest ?? 0, text });
     last = slower(last, { ms: since(start, used), text });
   }
@@ -107,12 +107,12 @@ async function* timed(invocation: Invocation): ReturnType<typeof answer> {
 const parts: LaneParts = {
   answer: timed,
   commands,
-  habits: DEFAULT_HABITS,
+  preferences: DEFAULT_PREFERENCES,
   store,
   fault,
   toPng: async (drawing) => (pictures++ % DRAWN === 0 ? toPng(drawing) : Buffer.from(one)),
   suggest: (asker, command, option, typed) =>
-    suggest(asker, { command, option, commands, habits: DEFAULT_HABITS }, typed, { fault, store }),
+    suggest(asker, { command, option, commands, preferences: DEFAULT_PREFERENCES }, typed, { fault, store }),
 };
 
 const lines: Lane = {
@@ -120,7 +120,7 @@ const lines: Lane = {
   async send(text) {
     const asker = { platform: 'discord', id: `p${Math.floor(random() * 300)}` } as const;
     const written = random() < 0.2 ? 'message' : 'line';
-    for await (const given of timed({ asker, habits: DEFAULT_HABITS, text, written })) void given;
+    for await (const given of timed({ asker, preferences: DEFAULT_PREFERENCES, text, written })) void given;
     return 200;
   },
   close: async () => {},
@@ -142,7 +142,11 @@ const examples = commands.flatMap((command) => {
 
 // As the bot does at its start: what is loaded with a first answer is nobody's time.
 for (const text of ['tape 1 + 2', examples[0] ?? ''])
-  for await (const given of turned({ asker: { platform: 'terminal', id: 'warm' }, habits: DEFAULT_HABITS, text }))
+  for await (const given of turned({
+    asker: { platform: 'terminal', id: 'warm' },
+    preferences: DEFAULT_PREFERENCES,
+    text,
+  }))
     void given;
 
 const began = performance.now();

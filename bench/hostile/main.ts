@@ -13,13 +13,13 @@ const QUICK = 4_000;
 const FLAT = 30;
 
 const words = process.argv.slice(2);
-const told = (name: string, standard: number): number => {
+const given = (name: string, standard: number): number => {
   const at = words.indexOf(`--${name}`);
   return at < 0 ? standard : Number(words[at + 1]);
 };
 const quick = words.includes('--quick');
-const asks = told('asks', quick ? QUICK : FULL);
-const seed = told('seed', 1);
+const asks = given('asks', quick ? QUICK : FULL);
+const seed = given('seed', 1);
 if (!Number.isSafeInteger(asks) || asks < 100 || !Number.isSafeInteger(seed)) {
   process.stderr.write('Type at least 100 asks and a whole number as a seed: npm run fuzz -- --asks 5000 --seed 7\n');
   process.exit(2);
@@ -51,8 +51,8 @@ function part(own: number, count: number): Promise<Ran> {
       latest.set(own, ran);
       if (ran.asks === count) return resolve(ran);
       const all = together([...latest.values()]);
-      const told = figures(all).map(({ metric: name, value }) => `${name} ${value}`);
-      process.stderr.write(`${new Date().toISOString()} ${told.join('; ')}\n`);
+      const given = figures(all).map(({ metric: name, value }) => `${name} ${value}`);
+      process.stderr.write(`${new Date().toISOString()} ${given.join('; ')}\n`);
       for (const cause of all.causes) if (cause.startsWith('whole')) process.stderr.write(`told: ${cause}\n`);
     });
     child.once('exit', (code) => reject(new Error(`a process ended with ${code} before its asks were through`)));

@@ -3,7 +3,7 @@
 import { type Command, readOptions } from '../../src/chat/command.ts';
 import { commandTyped, parseLine } from '../../src/chat/grammar.ts';
 import { screenedLine } from '../../src/chat/hazard-answers.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { readPlain } from '../../src/language/old/plain-sentence.ts';
 import { jobWithout, projectSaid } from '../../src/language/old/project-said.ts';
 import { cpuWithin } from '../../tests/reading/cpu.ts';
@@ -11,12 +11,12 @@ import { cpuWithin } from '../../tests/reading/cpu.ts';
 /** Reads a line as a request is read, but for what is kept of its asker. */
 export function readAll(line: string, commands: readonly Command[]): void {
   screenedLine(line);
-  projectSaid(line, commands, DEFAULT_HABITS, { rooms: [], picks: {} });
+  projectSaid(line, commands, DEFAULT_PREFERENCES, { rooms: [], picks: {} });
   jobWithout(line);
-  readPlain(line, DEFAULT_HABITS);
-  const parsed = parseLine(line, commands, DEFAULT_HABITS);
+  readPlain(line, DEFAULT_PREFERENCES);
+  const parsed = parseLine(line, commands, DEFAULT_PREFERENCES);
   const command = parsed.ok ? parsed.command : commandTyped(line, commands);
-  if (command) readOptions(command, parsed.ok ? parsed.told : new Map(), DEFAULT_HABITS);
+  if (command) readOptions(command, parsed.ok ? parsed.optionTexts : new Map(), DEFAULT_PREFERENCES);
 }
 
 /** Milliseconds of processor time; infinite where reading came to no end. */

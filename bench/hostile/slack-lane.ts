@@ -26,8 +26,8 @@ export async function slackLane(parts: LaneParts): Promise<Lane> {
     return Response.json({ ok: true, ts: '1.1', channel: { id: 'D1' }, message: {}, files: [], ...UPLOADED });
   };
   const wait = (milliseconds: number): Promise<void> => sleep(Math.min(milliseconds, 100), undefined, { ref: false });
-  const told = { appToken: '', clientId: '', clientSecret: '', stateSecret: '', key: '' };
-  const settings = { ...told, botToken: 'xoxb-fuzz', signingSecret: SECRET, api: 'http://slack.test/api/' };
+  const given = { appToken: '', clientId: '', clientSecret: '', stateSecret: '', key: '' };
+  const settings = { ...given, botToken: 'xoxb-fuzz', signingSecret: SECRET, api: 'http://slack.test/api/' };
   const running = await startSlack(settings, {
     ...parts,
     kept: parts.store.kept,
@@ -87,10 +87,10 @@ function bodyOf(
     type: FORM,
     body: new URLSearchParams({ payload: JSON.stringify(bend(payload)) }).toString(),
   });
-  const event = (told: object) => ({
+  const event = (given: object) => ({
     type: 'application/json',
     body: JSON.stringify(
-      bend({ type: 'event_callback', team_id: 'T1', event_id: `E${id}`, event_time: 1, event: told }),
+      bend({ type: 'event_callback', team_id: 'T1', event_id: `E${id}`, event_time: 1, event: given }),
     ),
   });
   const place = { team: { id: 'T1' }, channel: { id: 'C1' }, user: { id: user }, ...hook };
@@ -117,9 +117,9 @@ function bodyOf(
     return interactive({ type: 'message_action', callback_id: 'work-out', message, ...place });
   }
   const parsed = parseLine(line, commands);
-  const told = parsed.ok ? [...parsed.told] : [['room', line] as const];
+  const given = parsed.ok ? [...parsed.optionTexts] : [['room', line] as const];
   const values = Object.fromEntries(
-    told.map(([option, value]) => [option, { told: { type: 'plain_text_input', value } }]),
+    given.map(([option, value]) => [option, { given: { type: 'plain_text_input', value } }]),
   );
   const command = parsed.ok ? fullName(parsed.command) : 'floor planks';
   const view = { id: `V${id}`, hash: id, callback_id: 'ask-form', state: { values }, type: 'modal' };

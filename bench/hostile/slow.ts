@@ -15,8 +15,8 @@ export async function slow(): Promise<readonly Metric[]> {
   const read: Route = {
     method: 'POST',
     path: '/read',
-    handle: async (asked) => {
-      const text = await asked.text();
+    handle: async (requested) => {
+      const text = await requested.text();
       try {
         JSON.parse(text);
         return new Response('read');

@@ -11,7 +11,7 @@ export interface Person {
 }
 
 /** An ask under way. Times are milliseconds since it was sent. */
-export interface Asked {
+export interface AnsweredRequest {
   /** When it was sent, by performance.now(). */
   readonly since: number;
   readonly person: Person;
@@ -32,12 +32,16 @@ export interface Asked {
 
 /** Keeps asks by what their answers come with, and tells when all is quiet. */
 export class Asking {
-  readonly #open = new Map<string, { asked: Asked; wake: () => void }>();
+  readonly #open = new Map<string, { requested: AnsweredRequest; wake: () => void }>();
   #heard = performance.now();
 
   /** Begins an ask; `key` is what its answers come with. */
-  begin(key: string, person: Person, line: string): { readonly asked: Asked; readonly answered: Promise<void> } {
-    const asked: Asked = {
+  begin(
+    key: string,
+    person: Person,
+    line: string,
+  ): { readonly requested: AnsweredRequest; readonly answered: Promise<void> } {
+    const requested: AnsweredRequest = {
       since: performance.now(),
       person,
       line,
@@ -52,20 +56,20 @@ export class Asking {
     const answered = new Promise<void>((resolve) => {
       wake = resolve;
     });
-    this.#open.set(key, { asked, wake });
-    return { asked, answered };
+    this.#open.set(key, { requested, wake });
+    return { requested, answered };
   }
 
   /** The platform knows that the bot has it. */
   taken(key: string): void {
     const one = this.#open.get(key);
-    if (one) one.asked.taken ??= performance.now() - one.asked.since;
+    if (one) one.requested.taken ??= performance.now() - one.requested.since;
   }
 
   refused(key: string, why: string): void {
     const one = this.#open.get(key);
     if (!one) return;
-    one.asked.refused = why;
+    one.requested.refused = why;
     one.wake();
   }
 
@@ -74,20 +78,20 @@ export class Asking {
     const one = this.#open.get(key);
     if (!one) return;
     this.#heard = performance.now();
-    const { asked } = one;
-    const late = this.#heard - asked.since;
-    asked.taken ??= late;
-    if (asked.first !== undefined) asked.before.push(asked.said);
-    asked.first ??= late;
-    asked.last = late;
-    asked.said = saidIn(body);
+    const { requested } = one;
+    const late = this.#heard - requested.since;
+    requested.taken ??= late;
+    if (requested.first !== undefined) requested.before.push(requested.said);
+    requested.first ??= late;
+    requested.last = late;
+    requested.said = saidIn(body);
     // The answer to the bot goes out before another ask does.
     setImmediate(one.wake);
   }
 
   /** Something came that is an answer only where there is none yet. */
   heardFirst(key: string, body: unknown): void {
-    if (this.#open.get(key)?.asked.first === undefined) this.heard(key, body);
+    if (this.#open.get(key)?.requested.first === undefined) this.heard(key, body);
   }
 
   /** Resolves when nothing was heard for so many milliseconds; answers that come later are not looked at. */

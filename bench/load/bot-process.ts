@@ -23,7 +23,7 @@ export interface BotProcess {
   killWorkers(): Promise<number>;
   signal(signal: NodeJS.Signals): void;
   /** What it wrote on standard error. */
-  told(): string;
+  given(): string;
   /** How it ended: its exit code, or the signal. */
   readonly ended: Promise<number | NodeJS.Signals>;
 }
@@ -38,28 +38,28 @@ export async function startBot(environment: Environment, port?: number): Promise
     env,
     stdio: ['ignore', 'ignore', 'pipe', 'ipc'],
   });
-  let told = '';
+  let given = '';
   child.stderr?.on('data', (data) => {
-    told = `${told}${data}`.slice(-20_000);
+    given = `${given}${data}`.slice(-20_000);
   });
   const ended = once(child, 'exit').then(([code, signal]) => (code ?? signal) as number | NodeJS.Signals);
   const url = `http://127.0.0.1:${own}`;
   const early = ended.then((how) => {
-    throw new Error(`The bot ended with ${how}: ${told}`);
+    throw new Error(`The bot ended with ${how}: ${given}`);
   });
   early.catch(() => {});
   try {
     await Promise.race([early, untilReady(url)]);
   } catch (cause) {
     child.kill('SIGKILL');
-    throw new Error(`A bot did not start: ${told.slice(-2_000)}`, { cause });
+    throw new Error(`A bot did not start: ${given.slice(-2_000)}`, { cause });
   }
   const pid = child.pid ?? 0;
-  const probed = async <T>(deed: Deed): Promise<T> => {
+  const probed = async <T>(permission: Deed): Promise<T> => {
     const answered = once(child, 'message');
-    child.send(deed);
-    const [told] = await Promise.race([answered, early]);
-    return told as T;
+    child.send(permission);
+    const [given] = await Promise.race([answered, early]);
+    return given as T;
   };
   return {
     pid,
@@ -68,7 +68,7 @@ export async function startBot(environment: Environment, port?: number): Promise
     memory: () => probed<Memory>('memory'),
     killWorkers: async () => (await probed<{ killed: number }>('kill workers')).killed,
     signal: (signal) => void child.kill(signal),
-    told: () => told,
+    given: () => given,
     ended,
   };
 }

@@ -10,7 +10,7 @@ import { field } from '../../tests/discord/json-field.ts';
 import { type Loopback as Discord, discordLoopback } from '../../tests/discord/loopback.ts';
 import { type Loopback as Slack, loopback as slackLoopback } from '../../tests/slack/loopback.ts';
 import { signature } from '../../tests/slack/signature.ts';
-import { type Asked, Asking, type Person } from './asked.ts';
+import { type AnsweredRequest, Asking, type Person } from './asked.ts';
 import type { Environment } from './bot-process.ts';
 
 /** How long somebody waits for an answer before they give up, ms. */
@@ -27,7 +27,7 @@ export interface Chats {
   /** Where requests go, the next process in turn first. */
   reach(urls: readonly string[]): void;
   /** Asks, and resolves with the first answer, or when nobody takes it or answers. */
-  ask(person: Person, line: string): Promise<Asked>;
+  ask(person: Person, line: string): Promise<AnsweredRequest>;
   /** Waits until no answer came for so many milliseconds. */
   quiet(milliseconds: number): Promise<void>;
   close(): Promise<void>;
@@ -49,14 +49,14 @@ export async function bothChats({ connected }: { readonly connected: boolean }):
   const closed = new Map<string, string>();
   const addresses = new Map<string, string>();
   const slack = await slackLoopback({
-    heard(told, status) {
-      if ('path' in told) {
-        if (status < 300) asking.heard(told.path, told.body);
-        else closed.set(addresses.get(told.path) ?? '', told.path);
-      } else if (status < 300 && /^chat\.(post|update)/.test(told.method)) {
+    heard(given, status) {
+      if ('path' in given) {
+        if (status < 300) asking.heard(given.path, given.body);
+        else closed.set(addresses.get(given.path) ?? '', given.path);
+      } else if (status < 300 && /^chat\.(post|update)/.test(given.method)) {
         // The channel of somebody's direct messages is D before their id, once it is open.
-        const path = closed.get(String(told.args.user ?? told.args.channel).replace(/^D/, ''));
-        if (path !== undefined && !BESIDE.includes(String(told.args.text))) asking.heard(path, told.args);
+        const path = closed.get(String(given.args.user ?? given.args.channel).replace(/^D/, ''));
+        if (path !== undefined && !BESIDE.includes(String(given.args.text))) asking.heard(path, given.args);
       }
     },
   });
@@ -65,7 +65,7 @@ export async function bothChats({ connected }: { readonly connected: boolean }):
   const publicKey = keys.publicKey.export({ type: 'spki', format: 'der' }).subarray(-32).toString('hex');
   let urls: readonly string[] = [];
   let turn = 0;
-  let [asked, envelopes] = [0, 0];
+  let [requested, envelopes] = [0, 0];
 
   /** Sends a request as a balancer does: to the next process, and on to another one where none listens. */
   const post = async (path: string, body: string, headers: Readonly<Record<string, string>>): Promise<string> => {
@@ -92,7 +92,7 @@ export async function bothChats({ connected }: { readonly connected: boolean }):
   const discordAsk = async (person: Person, line: string) => {
     const parsed = parseLine(line, commands);
     if (!parsed.ok) throw new Error(`not a line of options: ${line}`);
-    const interaction = slash(fullName(parsed.command), Object.fromEntries(parsed.told), { user: person.id });
+    const interaction = slash(fullName(parsed.command), Object.fromEntries(parsed.optionTexts), { user: person.id });
     const begun = asking.begin(interaction.token, person, line);
     if (connected) discord.dispatch(interaction);
     else {
@@ -109,10 +109,10 @@ export async function bothChats({ connected }: { readonly connected: boolean }):
   };
 
   const slackAsk = async (person: Person, line: string) => {
-    asked += 1;
+    requested += 1;
     const response_url = slack.responseUrl();
-    const told = { command: '/floorhand', text: line, user_id: person.id, team_id: 'T1', channel_id: 'C1' };
-    const payload = { ...told, trigger_id: `TR${process.pid}.${asked}`, response_url };
+    const given = { command: '/floorhand', text: line, user_id: person.id, team_id: 'T1', channel_id: 'C1' };
+    const payload = { ...given, trigger_id: `TR${process.pid}.${requested}`, response_url };
     const { pathname } = new URL(response_url);
     const begun = asking.begin(pathname, person, line);
     addresses.set(pathname, person.id);
@@ -142,8 +142,8 @@ export async function bothChats({ connected }: { readonly connected: boolean }):
         ? { FLOORHAND_SLACK_APP_TOKEN: 'xapp-loopback' }
         : { FLOORHAND_DISCORD_PUBLIC_KEY: publicKey, FLOORHAND_SLACK_SIGNING_SECRET: SECRET }),
     },
-    reach(told) {
-      urls = told;
+    reach(given) {
+      urls = given;
     },
     async ask(person, line) {
       const begun = await (person.chat === 'discord' ? discordAsk : slackAsk)(person, line);
@@ -153,7 +153,7 @@ export async function bothChats({ connected }: { readonly connected: boolean }):
       });
       await Promise.race([begun.answered, enough]);
       clearTimeout(timer);
-      return begun.asked;
+      return begun.requested;
     },
     async quiet(milliseconds) {
       await asking.quiet(milliseconds);

@@ -11,12 +11,12 @@ const WEIGHTS: Readonly<Record<string, number>> = { tape: 8, 'floor planks': 6, 
 
 /** Lines that each give one answer, whoever asks them and when, with how often they are asked. */
 export function sums(): readonly { readonly line: string; readonly weight: number }[] {
-  const told = commands
+  const given = commands
     .filter(({ group }) => group !== 'project')
     .flatMap((command) => command.examples.map(({ ask }) => ({ line: ask, weight: WEIGHTS[fullName(command)] ?? 2 })));
   // Some are typed wrong.
   const wrong = [`floor planks room: 12' x, plank: 6 x 48 in`, 'tape sum: 12 + apples', 'trim list room: 12 x 14'];
-  return [...told, ...wrong.map((line) => ({ line, weight: 2 }))].filter(({ line }) => parseLine(line, commands).ok);
+  return [...given, ...wrong.map((line) => ({ line, weight: 2 }))].filter(({ line }) => parseLine(line, commands).ok);
 }
 
 /** Draws lines by their weight, the same ones for the same seed. */

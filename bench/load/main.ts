@@ -3,7 +3,7 @@
 import { availableParallelism, loadavg } from 'node:os';
 import { missing, ownServer } from '../faults/own-server.ts';
 import { average, percentile } from '../metric.ts';
-import type { Asked } from './asked.ts';
+import type { AnsweredRequest } from './asked.ts';
 import { type BotProcess, startBot } from './bot-process.ts';
 import { bothChats, type Chats } from './chats.ts';
 import { sums } from './lines.ts';
@@ -73,27 +73,32 @@ async function measured(bots: readonly BotProcess[], chats: Chats, known: Known,
   const warm = await run(crowd, chats, { seconds: WARM });
   const beforePaced = cpu();
   const paced = await run(crowd, chats, { seconds: LONG, perSecond: PACE });
-  const pacedCpu = (cpu() - beforePaced) / paced.asked.length;
+  const pacedCpu = (cpu() - beforePaced) / paced.requested.length;
   const early = await memory();
   const before = cpu();
   const crowded = await run(crowd, chats, { seconds: LONG });
-  const whole = (cpu() - before) / crowded.asked.length;
+  const whole = (cpu() - before) / crowded.requested.length;
   const late = await memory();
-  const all = [...warm.asked, ...paced.asked, ...crowded.asked];
-  const times = (asked: readonly Asked[]) => asked.flatMap(({ first }) => (first === undefined ? [] : [first]));
+  const all = [...warm.requested, ...paced.requested, ...crowded.requested];
+  const times = (requested: readonly AnsweredRequest[]) =>
+    requested.flatMap(({ first }) => (first === undefined ? [] : [first]));
   return {
-    throughput: crowded.asked.length / crowded.seconds,
-    p50: percentile(times(crowded.asked), 0.5),
-    p99: percentile(times(crowded.asked), 0.99),
-    paced: { p50: percentile(times(paced.asked), 0.5), p99: percentile(times(paced.asked), 0.99), cpu: pacedCpu },
+    throughput: crowded.requested.length / crowded.seconds,
+    p50: percentile(times(crowded.requested), 0.5),
+    p99: percentile(times(crowded.requested), 0.99),
+    paced: {
+      p50: percentile(times(paced.requested), 0.5),
+      p99: percentile(times(paced.requested), 0.99),
+      cpu: pacedCpu,
+    },
     cpu: whole,
     grown: Math.max(...late.map(({ heap }, i) => (heap - (early[i]?.heap ?? 0)) / 1e6)),
     held: average(late.map(({ held }) => held / 1e6)),
-    flaws: all.flatMap((asked) => {
-      const flaw = flawOf(asked, known);
-      return flaw === undefined ? [] : [`${asked.person.chat}: ${asked.line}: ${flaw}`];
+    flaws: all.flatMap((requested) => {
+      const flaw = flawOf(requested, known);
+      return flaw === undefined ? [] : [`${requested.person.chat}: ${requested.line}: ${flaw}`];
     }),
-    early: all.filter((asked) => isEarly(asked, known)).length,
+    early: all.filter((requested) => isEarly(requested, known)).length,
     notes: await ledger(crowd, all, { url, folder: '' }),
   };
 }

@@ -1,8 +1,8 @@
 /** A crowd in both chats: some keep a project, all ask, each waits for an answer before the next ask. */
 
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import type { StorePlace } from '../../src/storage/store.ts';
-import type { Asked, Person } from './asked.ts';
+import type { AnsweredRequest, Person } from './asked.ts';
 import type { Chats } from './chats.ts';
 import { BEGIN, drawn, isNoted, marksIn, note } from './lines.ts';
 import { readStore } from './read-store.ts';
@@ -50,13 +50,13 @@ export interface Pace {
 
 /** What they asked and were answered, and the seconds that it took. */
 export interface Run {
-  readonly asked: readonly Asked[];
+  readonly requested: readonly AnsweredRequest[];
   readonly seconds: number;
 }
 
 /** Lets them ask. Nobody asks twice at once. */
 export async function run(all: readonly Asker[], chats: Chats, { seconds: long, perSecond }: Pace): Promise<Run> {
-  const asked: Asked[] = [];
+  const requested: AnsweredRequest[] = [];
   const began = performance.now();
   let sent = 0;
   const lane = async (person: Asker): Promise<void> => {
@@ -64,13 +64,13 @@ export async function run(all: readonly Asker[], chats: Chats, { seconds: long, 
       const due = perSecond === undefined ? performance.now() : began + (sent++ * 1000) / perSecond;
       if (Math.max(due, performance.now()) > began + long * 1000) return;
       if (due > performance.now()) await new Promise((resolve) => setTimeout(resolve, due - performance.now()));
-      asked.push(await chats.ask(person, person.next()));
+      requested.push(await chats.ask(person, person.next()));
     }
   };
   await Promise.all(all.map(lane));
   const seconds = (performance.now() - began) / 1000;
   await chats.quiet(3_000);
-  return { asked, seconds };
+  return { requested, seconds };
 }
 
 /** What became of the notes: those acknowledged that are not in the project, and those there twice. */
@@ -81,18 +81,22 @@ export interface Ledger {
 }
 
 /** Sets the notes that were acknowledged against those that the store holds. */
-export async function ledger(all: readonly Asker[], asked: readonly Asked[], place: StorePlace): Promise<Ledger> {
+export async function ledger(
+  all: readonly Asker[],
+  requested: readonly AnsweredRequest[],
+  place: StorePlace,
+): Promise<Ledger> {
   const store = readStore(place);
   try {
     let [acknowledged, lost, doubled] = [0, 0, 0];
     for (const { chat, id, keeps } of all) {
       if (!keeps) continue;
       const asker = chat === 'slack' ? { platform: chat, id, workspace: 'T1' } : { platform: chat, id };
-      const project = await openDesk(asker, { store })?.inUse();
+      const project = await openAccess(asker, { store })?.inUse();
       const marks = marksIn(project?.log ?? []);
-      const told = asked.filter(({ person, said }) => person.id === id && isNoted(said));
-      acknowledged += told.length;
-      lost += told.filter(({ line }) => !marks.some((mark) => line === note(mark))).length;
+      const given = requested.filter(({ person, said }) => person.id === id && isNoted(said));
+      acknowledged += given.length;
+      lost += given.filter(({ line }) => !marks.some((mark) => line === note(mark))).length;
       doubled += marks.length - new Set(marks).size;
     }
     return { acknowledged, lost, doubled };

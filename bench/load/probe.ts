@@ -28,15 +28,15 @@ function watchProcess(): void {
   const collect = runInNewContext('gc') as () => void;
   const running = new Set<threads.Worker>();
   threads.Worker = class extends threads.Worker {
-    constructor(...told: ConstructorParameters<typeof threads.Worker>) {
-      super(...told);
+    constructor(...given: ConstructorParameters<typeof threads.Worker>) {
+      super(...given);
       running.add(this);
       this.once('exit', () => running.delete(this));
     }
   };
   syncBuiltinESMExports();
-  process.on('message', (deed: Deed) => {
-    if (deed === 'kill workers') {
+  process.on('message', (permission: Deed) => {
+    if (permission === 'kill workers') {
       for (const worker of running) void worker.terminate();
       process.send?.({ killed: running.size });
       return;
@@ -54,8 +54,8 @@ function watchProcess(): void {
 function hangWhileTold(file: string | undefined): void {
   if (file === undefined) return;
   const post = MessagePort.prototype.postMessage;
-  MessagePort.prototype.postMessage = function (this: MessagePort, ...told: Parameters<typeof post>) {
+  MessagePort.prototype.postMessage = function (this: MessagePort, ...given: Parameters<typeof post>) {
     if (existsSync(file)) for (;;);
-    post.apply(this, told);
+    post.apply(this, given);
   };
 }

@@ -3,7 +3,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Asked } from './asked.ts';
+import type { AnsweredRequest } from './asked.ts';
 import { startBot } from './bot-process.ts';
 import { bothChats, type Chats } from './chats.ts';
 import { isNoted } from './lines.ts';
@@ -52,19 +52,19 @@ async function heard(chats: Chats, lines: readonly string[], times: number): Pro
   for (let time = 0; time < times; time++) {
     const four = people(4, 900 + time);
     await begin(four, chats);
-    const told = await Promise.all(
+    const given = await Promise.all(
       four.map(async (person) => {
-        const asked: Asked[] = [];
+        const requested: AnsweredRequest[] = [];
         for (const line of time % 2 === 0 ? lines : [...lines].reverse()) {
           const one = await chats.ask(person, line);
           await whole(one);
-          asked.push(one);
+          requested.push(one);
         }
-        return asked;
+        return requested;
       }),
     );
     await chats.quiet(1_000);
-    for (const one of told.flat()) {
+    for (const one of given.flat()) {
       const before = answers.get(keyOf(one)) ?? [];
       answers.set(keyOf(one), [...before, ...one.before, one.said].map(bare));
     }
@@ -73,12 +73,12 @@ async function heard(chats: Chats, lines: readonly string[], times: number): Pro
 }
 
 /** Why an answer is not right; undefined where it is the settled one, or an earlier one of its search that says no more than it may. */
-export function flawOf(asked: Asked, known: Known): string | undefined {
-  const { refused, first, line, said } = asked;
+export function flawOf(requested: AnsweredRequest, known: Known): string | undefined {
+  const { refused, first, line, said } = requested;
   if (refused !== undefined) return `not taken: ${refused}`;
   if (first === undefined) return 'no answer';
   if (line.startsWith('project ')) return isNoted(said) ? undefined : said.lines[0];
-  const right = known.answers.get(keyOf(asked));
+  const right = known.answers.get(keyOf(requested));
   const settled = right?.at(-1);
   if (!right || !settled) return 'asked of nobody before';
   const lacks = lacking(said, settled);
@@ -95,21 +95,21 @@ export function flawOf(asked: Asked, known: Known): string | undefined {
 }
 
 /** Resolves when the last answer is there. */
-async function whole(asked: Asked): Promise<void> {
+async function whole(requested: AnsweredRequest): Promise<void> {
   for (let tries = 0; tries < 1_200; tries++) {
-    if (!asked.said.lines.some((line) => line.includes(WORKING))) return;
+    if (!requested.said.lines.some((line) => line.includes(WORKING))) return;
     await new Promise((resolve) => setTimeout(resolve, 100));
   }
-  throw new Error(`${asked.line} is worked on for more than two minutes.`);
+  throw new Error(`${requested.line} is worked on for more than two minutes.`);
 }
 
 /** Whether an answer is an early one, in whose place no better one came. */
-export function isEarly(asked: Asked, known: Known): boolean {
-  const last = known.answers.get(keyOf(asked))?.at(-1);
-  return last !== undefined && lacking(asked.said, last) !== undefined;
+export function isEarly(requested: AnsweredRequest, known: Known): boolean {
+  const last = known.answers.get(keyOf(requested))?.at(-1);
+  return last !== undefined && lacking(requested.said, last) !== undefined;
 }
 
-function keyOf({ person, line }: Asked): string {
+function keyOf({ person, line }: AnsweredRequest): string {
   return `${person.chat} ${person.keeps} ${line}`;
 }
 

@@ -2,7 +2,7 @@
 
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/chat/pipeline.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { boundTasks, closeWorkers } from '../../src/workers/pool.ts';
 
 /** Seconds that a search may take where nobody waits. */
@@ -25,7 +25,11 @@ async function headlines(text: string): Promise<readonly string[]> {
   const fault = (_: string, cause: unknown): void => {
     throw new Error(`no answer to ${text}`, { cause });
   };
-  const asked = { asker: { platform: 'terminal', id: 'reference' }, habits: DEFAULT_HABITS, text } as const;
-  for await (const one of answer(asked, commands, { fault })) if ('headline' in one) found.push(one.headline);
+  const requested = {
+    asker: { platform: 'terminal', id: 'reference' },
+    preferences: DEFAULT_PREFERENCES,
+    text,
+  } as const;
+  for await (const one of answer(requested, commands, { fault })) if ('headline' in one) found.push(one.headline);
   return [...new Set(found)];
 }

@@ -51,6 +51,6 @@ export function falseOf(lines: readonly string[], settled: string): string | und
 }
 
 /** Whole cents. */
-function money(told: string): number {
-  return Number(told.replace(/\D/g, ''));
+function money(given: string): number {
+  return Number(given.replace(/\D/g, ''));
 }

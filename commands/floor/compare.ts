@@ -7,7 +7,7 @@ import { PLANK_FIGURES } from '../../src/figures/floor-figures.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayMoney, sayNumber } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
-import { choicesIn, readChoices, type ToldChoice } from '../../src/input/parse-choices.ts';
+import { choicesIn, type ParsedChoice, readChoices } from '../../src/input/parse-choices.ts';
 import { type AreaPrice, readPadPrice } from '../../src/input/parse-price.ts';
 import { countCuts } from '../../src/layout/cutting.ts';
 import { largestOf } from '../../src/layout/direction.ts';
@@ -18,19 +18,19 @@ import { COMPARE, counted, tooManyTogether } from '../../src/text/floor-text.ts'
 import { cents, portion } from '../../src/units/length.ts';
 import { wallToWall } from './floor-facts.ts';
 import { layingOptions, type PlanksAsk, roomOption } from './floor-options.ts';
-import { askedAreas, type LaidFloor, layAsk, settledLayout } from './lay.ts';
+import { type LaidFloor, layAsk, requestedAreas, settledLayout } from './lay.ts';
 
 // Planks side by side on the same rooms: each laid, priced and weighed, and the first by each measure.
 
 /** What `floor compare` reads. */
 interface CompareAsk extends Omit<PlanksAsk, 'plank'> {
-  readonly planks: readonly ToldChoice[];
+  readonly planks: readonly ParsedChoice[];
   readonly pad: AreaPrice | undefined;
 }
 
 /** One plank laid and weighed; money in cents, waste in percent of the area wall to wall. */
 interface Weighed {
-  readonly choice: ToldChoice;
+  readonly choice: ParsedChoice;
   readonly laid: LaidFloor;
   readonly area: bigint;
   readonly wastePercent: number;
@@ -49,15 +49,15 @@ const MOST_TOGETHER = 12_000;
 async function weigh(ask: CompareAsk, context: Context): Promise<readonly Weighed[] | Problems> {
   const abouts: number[] = [];
   for (const choice of ask.planks) {
-    if (choice.plank.handed) return { problems: [handedInRows(context.told.get('pattern') ?? 'stair-step')] };
-    const asked = askedAreas({ ...ask, plank: choice.plank }, context);
-    if ('problems' in asked) return asked;
-    abouts.push(asked.about);
+    if (choice.plank.handed) return { problems: [handedInRows(context.optionTexts.get('pattern') ?? 'stair-step')] };
+    const requested = requestedAreas({ ...ask, plank: choice.plank }, context);
+    if ('problems' in requested) return requested;
+    abouts.push(requested.about);
   }
   const upTo = (count: number): number => abouts.slice(0, count).reduce((sum, about) => sum + about, 0);
   if (upTo(abouts.length) > MOST_TOGETHER) {
     const few = [4, 3, 2].find((count) => upTo(count) <= MOST_TOGETHER) ?? 0;
-    const fewer = choicesIn(context.told.get('planks') ?? '').slice(0, few);
+    const fewer = choicesIn(context.optionTexts.get('planks') ?? '').slice(0, few);
     return { problems: [tooManyTogether(upTo(abouts.length), MOST_TOGETHER, fewer)] };
   }
   context.begin();
@@ -82,7 +82,7 @@ async function weighSettled(
   return found;
 }
 
-function weighedOf(choice: ToldChoice, laid: LaidFloor, { pad }: CompareAsk): Weighed {
+function weighedOf(choice: ParsedChoice, laid: LaidFloor, { pad }: CompareAsk): Weighed {
   const { plan, cost } = laid;
   const area = wallToWall(plan);
   const bought = BigInt(plan.planks) * BigInt(plan.plank.length) * BigInt(plan.plank.width);
@@ -101,10 +101,10 @@ function weighedOf(choice: ToldChoice, laid: LaidFloor, { pad }: CompareAsk): We
 
 /** Those with the least figure among the ones that have it; none when fewer than two have it or all tie. */
 function firstBy(weighed: readonly Weighed[], figure: (one: Weighed) => number | undefined): readonly Weighed[] {
-  const told = weighed.filter((one) => figure(one) !== undefined);
-  const least = Math.min(...told.map((one) => figure(one) ?? Number.POSITIVE_INFINITY));
-  const first = told.filter((one) => figure(one) === least);
-  return told.length < 2 || first.length === told.length ? [] : first;
+  const given = weighed.filter((one) => figure(one) !== undefined);
+  const least = Math.min(...given.map((one) => figure(one) ?? Number.POSITIVE_INFINITY));
+  const first = given.filter((one) => figure(one) === least);
+  return given.length < 2 || first.length === given.length ? [] : first;
 }
 
 // The answer of `floor compare`.
@@ -122,8 +122,8 @@ async function* answerCompare(ask: CompareAsk, context: Context): AsyncGenerator
 }
 
 function replyOf(weighed: readonly Weighed[], ask: CompareAsk, context: Context): Reply {
-  const saying: Saying = { units: ask.room.units, decimal: context.habits.decimal };
-  const others = [...context.told].filter(([option]) => !['room', 'planks', 'pad'].includes(option));
+  const saying: Saying = { units: ask.room.units, decimal: context.preferences.decimal };
+  const others = [...context.optionTexts].filter(([option]) => !['room', 'planks', 'pad'].includes(option));
   return {
     headline: headline(weighed, saying),
     blocks: [table(weighed, saying), winners(weighed, saying), picture(weighed, saying)],
@@ -132,7 +132,7 @@ function replyOf(weighed: readonly Weighed[], ask: CompareAsk, context: Context)
     sources: PLANK_FIGURES.map(({ source }) => source),
     actions: ask.planks.map(({ name, typed }) => ({
       label: COMPARE.lay(name),
-      ask: COMPARE.ask(context.told.get('room') ?? '', typed, others),
+      ask: COMPARE.ask(context.optionTexts.get('room') ?? '', typed, others),
     })),
     audience: 'asker',
     data: resultOf(weighed),
@@ -171,7 +171,7 @@ function table(weighed: readonly Weighed[], saying: Saying): Block {
   const { measures } = COMPARE;
   const line = (label: string, value: (one: Weighed) => string | undefined): readonly string[] => [
     label,
-    ...weighed.map((one) => value(one) ?? COMPARE.untold),
+    ...weighed.map((one) => value(one) ?? COMPARE.notGiven),
   ];
   const rows = [
     line(measures.planks, ({ laid }) => String(laid.plan.planks)),
@@ -184,7 +184,7 @@ function table(weighed: readonly Weighed[], saying: Saying): Block {
     line(measures.broken, ({ laid }) => String(laid.plan.broken.filter(({ rule }) => rule !== 'pattern').length)),
     line(measures.light, ({ choice }) => (choice.reflectance === undefined ? undefined : `${choice.reflectance} %`)),
     line(measures.tier, ({ choice }) => choice.tier),
-  ].filter(([, ...values]) => values.some((value) => value !== COMPARE.untold));
+  ].filter(([, ...values]) => values.some((value) => value !== COMPARE.notGiven));
   return {
     kind: 'table',
     title: COMPARE.title,
@@ -303,6 +303,6 @@ export default defineCommand({
   ],
   run: ({ pattern, ...options }, context) =>
     pattern.name === 'herringbone'
-      ? { problems: [notCompared(context.told.get('pattern') ?? pattern.name)] }
+      ? { problems: [notCompared(context.optionTexts.get('pattern') ?? pattern.name)] }
       : answerCompare({ ...options, pattern }, context),
 });

@@ -20,7 +20,7 @@ import type { LaidFloor } from './lay.ts';
 // the end.
 
 /** Offcuts told one by one, the longest first; the rest are counted. */
-const MOST_TOLD = 12;
+const MOST_GIVEN = 12;
 
 /** What is told of a home needs no rows. */
 interface HomeOf extends Pick<LaidFloor, 'home'> {
@@ -98,9 +98,9 @@ function sayOffcuts({ offcuts }: Leftover, saying: Saying): string {
     const said = sayCut(ticks(offcut), saying);
     counts.set(said, (counts.get(said) ?? 0) + 1);
   }
-  const told = [...counts].slice(0, MOST_TOLD);
-  const rest = offcuts.length - told.reduce((sum, [, count]) => sum + count, 0);
-  const list = told.map(([said, count]) => (count > 1 ? HOME.times(count, said) : said));
+  const given = [...counts].slice(0, MOST_GIVEN);
+  const rest = offcuts.length - given.reduce((sum, [, count]) => sum + count, 0);
+  const list = given.map(([said, count]) => (count > 1 ? HOME.times(count, said) : said));
   return [...list, ...(rest > 0 ? [HOME.shorter(rest)] : [])].join(', ');
 }
 

@@ -1,7 +1,7 @@
 /** The laying guides of all rooms told, each an answer of its own, with what is cut for each. */
 
 import type { Context, Outcome } from '../../src/chat/command.ts';
-import { toldPlan } from '../../src/drawing/floor-plans.ts';
+import { planAsGiven } from '../../src/drawing/floor-plans.ts';
 import type { SawPiece } from '../../src/reply/job-sheet.ts';
 import type { Need } from '../../src/reply/need.ts';
 import type { Reply, Result } from '../../src/reply/reply.ts';
@@ -39,7 +39,7 @@ export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Ou
   const { plan, purchase, cost, said, home } = laid;
   const saying = floorFormat(ask, context);
   await otherWork();
-  const floor = { told: toldPlan(plan, saying), tables: guideTables(plan, saying) };
+  const floor = { given: planAsGiven(plan, saying), tables: guideTables(plan, saying) };
   await otherWork();
   const pieces = plankPieces(plan, saying);
   const guides: Guide[] = [];

@@ -6,7 +6,7 @@ import { HERRINGBONE_THUMB_PERCENT, PLANK_FIGURES } from '../../src/figures/floo
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayArea, sayCut, sayNumber } from '../../src/input/format.ts';
 import { sayPieceMarked } from '../../src/input/format-piece.ts';
-import type { ToldHerringbone } from '../../src/input/parse-layout.ts';
+import type { ParsedHerringbone } from '../../src/input/parse-layout.ts';
 import { planksByArea, purchaseOf } from '../../src/layout/cartons.ts';
 import {
   type HerringBoard,
@@ -26,7 +26,7 @@ import { layHerringboneAway } from '../../src/workers/solve.ts';
 import { inSteps } from '../../src/workers/time-limits.ts';
 import { floorNeeds, homeFacts, wallToWall } from './floor-facts.ts';
 import type { AreasAsk } from './floor-options.ts';
-import { askedAreas, type Cost, floorFormat, type LaidFloor, priceOf } from './lay.ts';
+import { type Cost, floorFormat, type LaidFloor, priceOf, requestedAreas } from './lay.ts';
 
 // The facts of a herringbone answer: what to buy, how the field lies, and the pieces to cut.
 
@@ -219,7 +219,7 @@ export function herringResult(
 
 /** What a herringbone reads. */
 export interface HerringAsk extends AreasAsk {
-  readonly pattern: ToldHerringbone;
+  readonly pattern: ParsedHerringbone;
 }
 
 /** A first answer, then the same with its pictures. */
@@ -240,12 +240,13 @@ export async function* answerHerringbone(ask: HerringAsk, context: Context): Asy
 /** Lays the boards; Problems where they cannot lie so. */
 export async function layHerringAsk(ask: HerringAsk, context: Context): Promise<BoughtHerring | Problems> {
   const { plank, handed = false } = ask.plank;
-  const pattern = context.told.get('pattern') ?? ask.pattern.name;
-  if (plank.lock === 'click' && !handed) return { problems: [clickInHerringbone(context.told.get('plank') ?? '')] };
+  const pattern = context.optionTexts.get('pattern') ?? ask.pattern.name;
+  if (plank.lock === 'click' && !handed)
+    return { problems: [clickInHerringbone(context.optionTexts.get('plank') ?? '')] };
   if (handed && ask.pattern.border > 0) return { problems: [borderOfHanded(pattern)] };
-  const asked = askedAreas(ask, context);
-  if ('problems' in asked) return asked;
-  const { areas, home, about, gap } = asked;
+  const requested = requestedAreas(ask, context);
+  if ('problems' in requested) return requested;
+  const { areas, home, about, gap } = requested;
   const rules: HerringRules = {
     gap,
     kerf: ask.kerf,
@@ -289,7 +290,7 @@ export function herringReply(laid: BoughtHerring, ask: HerringAsk, context: Cont
 }
 
 function actionsFor({ rules }: HerringPlan, context: Context): Reply['actions'] {
-  const diagonal = /diagonal|45/i.test(context.told.get('direction') ?? '');
+  const diagonal = /diagonal|45/i.test(context.optionTexts.get('direction') ?? '');
   const border =
     rules.border > 0
       ? { label: HERRING.actions.plain, ask: context.again({ pattern: 'herringbone' }) }

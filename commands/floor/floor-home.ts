@@ -6,7 +6,7 @@ import { type Saying, sayLength } from '../../src/input/format.ts';
 import type { Doorway, DoorwayTrouble, Taken } from '../../src/layout/doorways.ts';
 import type { Region } from '../../src/layout/floor.ts';
 import { type Home, type HomeTrouble, homeOf } from '../../src/layout/home-regions.ts';
-import type { StandingTrouble, ToldStanding } from '../../src/layout/obstacles.ts';
+import type { ParsedStanding, StandingTrouble } from '../../src/layout/obstacles.ts';
 import type { Problem } from '../../src/reply/reply.ts';
 import { DOORWAY_WRONG, STANDING_WRONG, wrong } from '../../src/text/floor-problems-text.ts';
 import { HOME_TAKEN } from '../../src/text/home-text.ts';
@@ -23,18 +23,18 @@ interface Fixes {
   readonly holes: string | undefined;
 }
 
-interface Told {
+interface ReadLine {
   readonly room: { readonly rooms: readonly Region[] };
   readonly doorways: readonly Doorway[];
-  readonly holes: readonly ToldStanding[];
+  readonly holes: readonly ParsedStanding[];
 }
 
 /** Troubles that come of where rooms lie: a doorway at which the floor stops places none. */
-const PLACING = ['untold', 'turned', 'apart', 'overlap'];
+const PLACING = ['notGiven', 'turned', 'apart', 'overlap'];
 
 /** Both options mended; `typed` is what was typed for them. */
 function mended(
-  { room: { rooms }, doorways, holes }: Told,
+  { room: { rooms }, doorways, holes }: ReadLine,
   troubles: readonly HomeTrouble[],
   typed: ReadonlyMap<string, string>,
 ): Fixes {
@@ -99,7 +99,7 @@ function nearRoom(typed: string, names: readonly string[]): string | undefined {
 // Doorways and things as one would type them: for fixes, which tell the sound ones again.
 
 /** A doorway with its places. */
-export function retoldDoorway({ sides, width, depth, runsOn }: Doorway, saying: Saying): string {
+export function doorwayAsTyped({ sides, width, depth, runsOn }: Doorway, saying: Saying): string {
   const [a, b] = sides;
   const places = sides.flatMap(({ room, wall, at }) => {
     if (wall === undefined) return [];
@@ -111,7 +111,7 @@ export function retoldDoorway({ sides, width, depth, runsOn }: Doorway, saying: 
 }
 
 /** A thing with its places; `room` where another one is meant. */
-export function retoldStanding({ name, across, up, places, room }: ToldStanding, saying: Saying): string {
+export function standingAsTyped({ name, across, up, places, room }: ParsedStanding, saying: Saying): string {
   const size = `${name.replace(/ \d+$/, '')} ${sayLength(across, saying)} x ${sayLength(up, saying)}`;
   const where = places.map((place) => {
     if (place.from === 'middle') return 'centred';
@@ -124,7 +124,7 @@ export function retoldStanding({ name, across, up, places, room }: ToldStanding,
 type HomeAsk = Pick<PlanksAsk, 'room' | 'doorways' | 'holes'>;
 
 /** The home of an ask with notes on what was taken because it was not told. `typed` is by option; `rooms`: others than the told ones, walls moved. */
-export function askedHome(
+export function requestedHome(
   ask: HomeAsk,
   saying: Saying,
   typed: ReadonlyMap<string, string>,
@@ -154,8 +154,8 @@ function problemOf(trouble: HomeTrouble, ask: HomeAsk, fixes: Fixes, saying: Say
 
 function doorwayProblem(trouble: DoorwayTrouble, ask: HomeAsk, fixes: Fixes, saying: Saying): Problem {
   const { doorway, why, side, by, rooms } = trouble;
-  const told = ask.doorways[doorway];
-  const end = told?.sides[side];
+  const given = ask.doorways[doorway];
+  const end = given?.sides[side];
   const named = ask.room.rooms.find(({ name }) => name.toLowerCase() === end?.room.toLowerCase());
   const room = named?.name ?? end?.room ?? '';
   const wall = end?.wall;
@@ -167,14 +167,14 @@ function doorwayProblem(trouble: DoorwayTrouble, ask: HomeAsk, fixes: Fixes, say
     'no room': () => DOORWAY_WRONG['no room'](ask.room.rooms.map(({ name }) => name)),
     'one room': () => DOORWAY_WRONG['one room'](),
     'no wall': () => DOORWAY_WRONG['no wall'](room, named?.outline.length ?? 0),
-    untold: () => DOORWAY_WRONG.untold(),
+    notGiven: () => DOORWAY_WRONG.notGiven(),
     slanted: () => DOORWAY_WRONG.slanted(room, wall),
-    'too wide': () => DOORWAY_WRONG['too wide'](sayLength(told?.width ?? ticks(0), saying), room, wall, length),
+    'too wide': () => DOORWAY_WRONG['too wide'](sayLength(given?.width ?? ticks(0), saying), room, wall, length),
     turned: () => DOORWAY_WRONG.turned(room),
     apart: () => DOORWAY_WRONG.apart(by === undefined ? undefined : sayLength(ticks(by), saying)),
     overlap: () => DOORWAY_WRONG.overlap(rooms?.[0] ?? '', rooms?.[1] ?? ''),
   }[why]();
-  return wrong('doorways', told ? retoldDoorway(told, saying) : '', expected, fixes.doorways);
+  return wrong('doorways', given ? doorwayAsTyped(given, saying) : '', expected, fixes.doorways);
 }
 
 function standingProblem(
@@ -183,10 +183,10 @@ function standingProblem(
   fixes: Fixes,
   saying: Saying,
 ): Problem {
-  const told = ask.holes[standing];
+  const given = ask.holes[standing];
   const names = ask.room.rooms.map(({ name }) => name);
   const named =
-    ask.room.rooms.find(({ name }) => name.toLowerCase() === told?.room?.toLowerCase()) ?? ask.room.rooms[0];
+    ask.room.rooms.find(({ name }) => name.toLowerCase() === given?.room?.toLowerCase()) ?? ask.room.rooms[0];
   const expected = {
     'no room': () => STANDING_WRONG['no room'](names),
     'which room': () => STANDING_WRONG['which room'](names),
@@ -197,5 +197,5 @@ function standingProblem(
     overlap: () => STANDING_WRONG.overlap(ask.holes[other ?? -1]?.name ?? ''),
     parts: () => STANDING_WRONG.parts(),
   }[why]();
-  return wrong('holes', told ? retoldStanding(told, saying) : '', expected, fixes.holes);
+  return wrong('holes', given ? standingAsTyped(given, saying) : '', expected, fixes.holes);
 }

@@ -14,15 +14,15 @@ import {
 } from '../../src/figures/floor-figures.ts';
 import { type Saying, sayCut } from '../../src/input/format.ts';
 import { count, direction, length, pattern, percent, plank, room, text } from '../../src/input/options.ts';
-import type { ToldRows } from '../../src/input/parse-layout.ts';
+import type { ParsedRows } from '../../src/input/parse-layout.ts';
 import type { Units } from '../../src/input/reading.ts';
-import type { ToldPlank, ToldRooms } from '../../src/input/readings-made.ts';
+import type { ParsedPlank, ParsedRooms } from '../../src/input/readings-made.ts';
 import { readHomeDoorways } from '../../src/input/rooms/parse-doorways.ts';
 import { readStanding } from '../../src/input/rooms/parse-obstacles.ts';
 import type { Direction } from '../../src/layout/direction.ts';
 import type { Doorway } from '../../src/layout/doorways.ts';
 import type { Pattern, Plan, Plank, Rules } from '../../src/layout/floor.ts';
-import type { ToldStanding } from '../../src/layout/obstacles.ts';
+import type { ParsedStanding } from '../../src/layout/obstacles.ts';
 import { stairStep } from '../../src/layout/runs.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import {
@@ -140,13 +140,13 @@ export const floorOptions = {
 
 /** What `floor planks` reads. */
 export interface PlanksAsk {
-  readonly room: ToldRooms;
-  readonly plank: ToldPlank;
-  readonly pattern: ToldRows;
+  readonly room: ParsedRooms;
+  readonly plank: ParsedPlank;
+  readonly pattern: ParsedRows;
   readonly direction: Direction;
   readonly doorways: readonly Doorway[];
   /** What stands in the rooms and planks go round. */
-  readonly holes: readonly ToldStanding[];
+  readonly holes: readonly ParsedStanding[];
   readonly stagger: Length;
   readonly 'shortest-end': Length;
   readonly 'narrowest-strip': Length;
@@ -175,23 +175,23 @@ export function rulesOf(ask: PlanksAsk): Rules {
 }
 
 /** A pattern with its defaults: a step never below the stagger, and rows whose restart keeps it. */
-export function patternOf(told: ToldRows, plank: Plank, stagger: Length, units: Units): Pattern {
-  if (told.name !== 'stair-step') return { name: told.name };
-  const step = told.step ?? Math.max(STAIR_STEP.value[units], stagger);
+export function patternOf(given: ParsedRows, plank: Plank, stagger: Length, units: Units): Pattern {
+  if (given.name !== 'stair-step') return { name: given.name };
+  const step = given.step ?? Math.max(STAIR_STEP.value[units], stagger);
   const stair = stairStep(plank, step, stagger);
-  return told.rows === undefined ? stair : { ...stair, rows: told.rows };
+  return given.rows === undefined ? stair : { ...stair, rows: given.rows };
 }
 
 // Rules a plan does not keep, in words: never silently.
 
 /** Broken rules one step a place; rows off the pattern one step a room. Nothing when all are kept. */
 export function brokenBlocks(plan: Plan, saying: Saying): readonly Block[] {
-  const asked = { stagger: plan.rules.stagger, minEnd: plan.rules.minEnd, minRip: plan.rules.minRip };
+  const requested = { stagger: plan.rules.stagger, minEnd: plan.rules.minEnd, minRip: plan.rules.minRip };
   const hard: string[] = [];
   const off = new Map<string, Set<number>>();
   for (const { rule, region, row, at } of plan.broken) {
     if (rule === 'pattern') off.set(region, (off.get(region) ?? new Set()).add(row + 1));
-    else hard.push(sayBroken(rule, region, row + 1, sayCut(ticks(at), saying), sayCut(asked[rule], saying)));
+    else hard.push(sayBroken(rule, region, row + 1, sayCut(ticks(at), saying), sayCut(requested[rule], saying)));
   }
   const scattered = plan.rules.pattern.name === 'scattered';
   const moved = [...off].map(([room, rows]) => (scattered ? notScattered : offPattern)(room, [...rows]));

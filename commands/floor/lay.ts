@@ -25,7 +25,7 @@ import { BUY } from '../../src/text/floor-text.ts';
 import { boxOf, doubleArea, type Outline } from '../../src/units/geometry.ts';
 import { cents, type Length, TICKS_PER_INCH } from '../../src/units/length.ts';
 import { betterFloors, isSearched, layAway } from '../../src/workers/solve.ts';
-import { askedHome } from './floor-home.ts';
+import { requestedHome } from './floor-home.ts';
 import { type AreasAsk, type PlanksAsk, rulesOf } from './floor-options.ts';
 
 // A plan as result data: plain numbers that outside checkers read.
@@ -114,11 +114,11 @@ export interface LaidFloor {
 
 /** How this ask's lengths are said: in the units its rooms were typed in. */
 export function floorFormat(ask: Pick<PlanksAsk, 'room'>, context: Context): Saying {
-  return { units: ask.room.units, decimal: context.habits.decimal };
+  return { units: ask.room.units, decimal: context.preferences.decimal };
 }
 
 /** The rooms of an ask with the way their rows run, and about how many planks they take. */
-interface AskedAreas {
+interface RequestedAreas {
   readonly areas: readonly CoveredArea[];
   readonly home: Home & { readonly assumed: readonly string[] };
   readonly about: number;
@@ -127,13 +127,13 @@ interface AskedAreas {
 }
 
 /** What is to be laid; Problems where there is no such wall, no floor within the gap, or far too many planks. */
-export function askedAreas(ask: AreasAsk, context: Context): AskedAreas | Problems {
+export function requestedAreas(ask: AreasAsk, context: Context): RequestedAreas | Problems {
   const { plank } = ask.plank;
   const saying = floorFormat(ask, context);
-  const home = askedHome(ask, saying, context.told);
+  const home = requestedHome(ask, saying, context.optionTexts);
   if ('problems' in home) return home;
   const areas = directed(home.regions, ask.direction);
-  const typed = context.told.get('direction') ?? '';
+  const typed = context.optionTexts.get('direction') ?? '';
   if (!areas && ask.direction.kind === 'each')
     return {
       problems: [
@@ -154,7 +154,8 @@ export function askedAreas(ask: AreasAsk, context: Context): AskedAreas | Proble
   const slanted = areas.some(({ region, angle }) => isSlanted(region, angle));
   const most = slanted ? MOST_SLANTED : MOST_PLANKS;
   if (about > most) return { problems: [tooManyPlanks(about, most)] };
-  const wide = !context.told.has('gap') && home.regions.some(({ outline }) => longestSide(outline) >= LONG_RUN.value);
+  const wide =
+    !context.optionTexts.has('gap') && home.regions.some(({ outline }) => longestSide(outline) >= LONG_RUN.value);
   const gap = wide ? LONG_RUN_GAP.value[saying.units] : ask.gap;
   const lost = areas.find(({ region, angle }) => groundOf(region, frameOf(region, angle), gap).length === 0);
   if (lost) return { problems: [gapLeavesNothing(lost.region.name, sayLength(gap, saying))] };
@@ -169,10 +170,10 @@ function longestSide(outline: Outline): number {
 
 /** Lays the rooms in rows. */
 export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloor | Problems> {
-  if (ask.plank.handed) return { problems: [handedInRows(context.told.get('pattern') ?? 'stair-step')] };
-  const asked = askedAreas(ask, context);
-  if ('problems' in asked) return asked;
-  const { areas, home, about, gap } = asked;
+  if (ask.plank.handed) return { problems: [handedInRows(context.optionTexts.get('pattern') ?? 'stair-step')] };
+  const requested = requestedAreas(ask, context);
+  if ('problems' in requested) return requested;
+  const { areas, home, about, gap } = requested;
   const { plank } = ask.plank;
   const saying = floorFormat(ask, context);
   context.begin();
@@ -186,7 +187,7 @@ export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloo
     waiting,
     searching: isSearched(areas, laid),
     areasOf: (rooms) => {
-      const moved = askedHome(ask, saying, context.told, rooms);
+      const moved = requestedHome(ask, saying, context.optionTexts, rooms);
       if ('problems' in moved) return undefined;
       // A wall a little longer must not turn the rows of a room that is nearly square.
       const angleOf = (name: string) => areas.find(({ region }) => region.name === name)?.angle ?? 0;

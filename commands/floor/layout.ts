@@ -3,7 +3,7 @@
 import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
-import { drawRoom, type ToldPlan, toldPlan } from '../../src/drawing/floor-plans.ts';
+import { drawRoom, type PlanAsGiven, planAsGiven } from '../../src/drawing/floor-plans.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
@@ -18,7 +18,15 @@ import { layFacts } from './floor-facts.ts';
 import { answerHerringbone } from './floor-herringbone.ts';
 import { brokenBlocks, floorOptions, type PlanksAsk } from './floor-options.ts';
 import { guideTables, stepsFor } from './guide.ts';
-import { askedAreas, floorFormat, floorResult, type LaidFloor, layAsk, regionResult, settledLayout } from './lay.ts';
+import {
+  floorFormat,
+  floorResult,
+  type LaidFloor,
+  layAsk,
+  regionResult,
+  requestedAreas,
+  settledLayout,
+} from './lay.ts';
 import { nextFloorRequests } from './planks.ts';
 
 // The laying guide of one room among those told: all are laid, so that offcuts serve from room to room.
@@ -30,12 +38,12 @@ interface LayoutAsk extends PlanksAsk {
 
 /** The guide of one room, its picture first. */
 async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outcome> {
-  const asked = askedAreas(ask, context);
-  if ('problems' in asked) {
-    yield asked;
+  const requested = requestedAreas(ask, context);
+  if ('problems' in requested) {
+    yield requested;
     return;
   }
-  const regions = asked.areas.map(({ region }) => region);
+  const regions = requested.areas.map(({ region }) => region);
   const names = regions.flatMap(({ name, rooms }) => rooms?.map((room) => room.name) ?? [name]);
   const wanted = ask.only.toLowerCase() === 'largest' ? largestOf(regions).name : ask.only;
   const isWanted = ({ name, rooms }: Pick<Region, 'name' | 'rooms'>): boolean =>
@@ -54,13 +62,13 @@ async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outco
   const region = plan.regions.find(isWanted);
   if (!region) throw new Error(`a floor was laid without “${wanted}”`);
   const saying = floorFormat(ask, context);
-  const drawn = { told: toldPlan(plan, saying), tables: guideTables(plan, saying) };
+  const drawn = { given: planAsGiven(plan, saying), tables: guideTables(plan, saying) };
   const reply = await roomReply(laid, region, ask, context, drawn);
-  const told = context.told.get('only') !== undefined || names.length === 1;
+  const given = context.optionTexts.get('only') !== undefined || names.length === 1;
   const others = names.filter((name) => name !== region.name);
   yield {
     ...reply,
-    assumed: told ? laid.assumed : [...laid.assumed, largestTaken(region.name, others)],
+    assumed: given ? laid.assumed : [...laid.assumed, largestTaken(region.name, others)],
     actions: nextFloorRequests(laid.plan, context),
     data: floorResult(plan, purchase, cost, laid.home),
   };
@@ -68,7 +76,7 @@ async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outco
 
 /** What is made once for all rooms of a floor: the plan as it is drawn, and the guide of each region. */
 interface WholeFloor {
-  readonly told: ToldPlan;
+  readonly given: PlanAsGiven;
   readonly tables: readonly Block[];
 }
 
@@ -81,7 +89,7 @@ export async function roomReply(
   region: LaidRegion,
   ask: PlanksAsk,
   context: Context,
-  { told, tables }: WholeFloor,
+  { given, tables }: WholeFloor,
 ): Promise<Reply> {
   const { plan } = laid;
   const saying = floorFormat(ask, context);
@@ -98,7 +106,7 @@ export async function roomReply(
       pieces.filter(({ part }) => part !== 'whole').length,
     ),
     blocks: [
-      ...(await inSteps(drawRoom(told, region))).map((drawing) => ({ kind: 'picture' as const, drawing })),
+      ...(await inSteps(drawRoom(given, region))).map((drawing) => ({ kind: 'picture' as const, drawing })),
       layFacts({ ...laid, plan: alone, home: { ...laid.home, doorways } }, [], saying),
       ...brokenBlocks(alone, saying),
       { kind: 'steps', title: STEPS.title, steps: stepsFor(alone) },

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
-import { drawPlan, toldPlan } from '../../src/drawing/floor-plans.ts';
+import { drawPlan, planAsGiven } from '../../src/drawing/floor-plans.ts';
 import { floorRules, LONG_RUN, PERIMETER_GAP, PLANK_FIGURES } from '../../src/figures/floor-figures.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { PATTERN_NAMES } from '../../src/input/parse-layout.ts';
@@ -58,7 +58,7 @@ async function wayFact(
   areas: readonly CoveredArea[],
   first: Plan,
   ask: PlanksAsk,
-  told: boolean,
+  given: boolean,
 ): Promise<Fact | undefined> {
   if (ask.direction.kind === 'each') return undefined;
   const { plank, rules } = first;
@@ -69,7 +69,7 @@ async function wayFact(
   const { turned, reasons } = betterWay(here, there);
   const why = reasons.map(WAY.reason);
   const otherTakes = { planks: other.planks, cartons: there.cartons };
-  return { label: WAY.label, value: turned ? WAY.turn(told, otherTakes, why) : WAY.stay(told, otherTakes, why) };
+  return { label: WAY.label, value: turned ? WAY.turn(given, otherTakes, why) : WAY.stay(given, otherTakes, why) };
 }
 
 // From the options of `floor planks` to its answer.
@@ -94,14 +94,14 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   const reply = answerPlanks(laid, ask, context);
   const saying = floorFormat(ask, context);
   await otherWork();
-  const drawings = await inSteps(drawPlan(toldPlan(laid.plan, saying)));
+  const drawings = await inSteps(drawPlan(planAsGiven(laid.plan, saying)));
   const pictures = drawings.map((drawing) => ({ kind: 'picture' as const, drawing }));
   const [buy, plainly, ...blocks] = reply.blocks;
   // A chat draws the pictures while the rest is worked out.
   if (buy && plainly) yield { ...reply, blocks: [buy, plainly, ...pictures, ...blocks] };
   const others = laid.plan.planks <= COMPARED_PLANKS ? await otherPatterns(laid.areas, ask, laid.plan) : [];
-  const told = context.told.has('direction');
-  const way = laid.plan.planks <= COMPARED_PLANKS ? await wayFact(first.areas, first.plan, ask, told) : undefined;
+  const given = context.optionTexts.has('direction');
+  const way = laid.plan.planks <= COMPARED_PLANKS ? await wayFact(first.areas, first.plan, ask, given) : undefined;
   const lay = layFacts(laid, others, saying, way);
   const sure = await sureBlock(ask, laid, saying, first.plan.planks - laid.plan.planks);
   yield { ...reply, blocks: [...(buy ? [buy] : []), sure, lay, ...pictures, ...blocks] };
@@ -165,7 +165,7 @@ export function nextFloorRequests(plan: Plan, context: Context): readonly Action
       ask: context.again({ pattern: name }),
       among: ACTIONS.patterns,
     })),
-    { label: ACTIONS.direction, ask: context.again({ direction: turned(context.told.get('direction')) }) },
+    { label: ACTIONS.direction, ask: context.again({ direction: turned(context.optionTexts.get('direction')) }) },
   ];
 }
 

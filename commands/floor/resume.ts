@@ -5,7 +5,7 @@ import { type Context, defineCommand, type Outcome, type Problems } from '../../
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayCut } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
-import { readSoFar, type SoFar, type ToldRow } from '../../src/language/old/so-far.ts';
+import { type ParsedRow, readSoFar, type SoFar } from '../../src/language/old/so-far.ts';
 import type { LaidRegion, Plan } from '../../src/layout/floor.ts';
 import type { Progress, RestPiece, RestPlan, RestStock } from '../../src/layout/resume-floor.ts';
 import type { Block, Fact, Problem, Reply } from '../../src/reply/reply.ts';
@@ -101,7 +101,7 @@ interface Begun {
 
 function begunFloor({ plan, purchase }: LaidFloor, soFar: SoFar, context: Context): Begun | Problems {
   const notes: string[] = [];
-  const typed = context.told.get('so-far') ?? '';
+  const typed = context.optionTexts.get('so-far') ?? '';
   const found = progressOf(plan, soFar, typed, notes);
   if ('problems' in found) return found;
   const { progress } = found;
@@ -110,7 +110,7 @@ function begunFloor({ plan, purchase }: LaidFloor, soFar: SoFar, context: Contex
   const counted = soFar.planks === undefined ? undefined : soFar.planks + soFar.cartons * perCarton;
   const planks = counted ?? Math.max(0, planned);
   if (counted === undefined) notes.push(RESUME_NOTES.leftPlanned(planks));
-  else if (soFar.broken > 0) notes.push(RESUME_NOTES.brokenTold);
+  else if (soFar.broken > 0) notes.push(RESUME_NOTES.brokenGiven);
   if (soFar.offcuts === undefined) notes.push(RESUME_NOTES.noOffcuts);
   return { progress, stock: { planks, offcuts: soFar.offcuts ?? [] }, notes };
 }
@@ -144,28 +144,28 @@ function progressOf(
     else whole.set(region, { region: region.name, rows: region.rows.length, last: [] });
   }
   const open = plan.regions.find((region) => !whole.has(region));
-  const own = new Map<LaidRegion, ToldRow[]>();
-  for (const told of rows) {
-    const region = told.room === undefined ? open : regionOf(plan, told.room);
+  const own = new Map<LaidRegion, ParsedRow[]>();
+  for (const given of rows) {
+    const region = given.room === undefined ? open : regionOf(plan, given.room);
     if (!region) {
-      problems.push(noSuchRoomSoFar(told.room ?? '', names, typed.replace(told.room ?? ' ', names[0] ?? '')));
+      problems.push(noSuchRoomSoFar(given.room ?? '', names, typed.replace(given.room ?? ' ', names[0] ?? '')));
       continue;
     }
-    if (told.room === undefined && plan.regions.length > 1) notes.push(RESUME_NOTES.taken(region.name));
-    if (told.row > region.rows.length)
+    if (given.room === undefined && plan.regions.length > 1) notes.push(RESUME_NOTES.taken(region.name));
+    if (given.row > region.rows.length)
       problems.push(
         noSuchRow(
-          `row ${told.row}`,
+          `row ${given.row}`,
           region.name,
           region.rows.length,
-          typed.replace(String(told.row), String(Math.max(1, region.rows.length - 1))),
+          typed.replace(String(given.row), String(Math.max(1, region.rows.length - 1))),
         ),
       );
-    own.set(region, [...(own.get(region) ?? []), told]);
+    own.set(region, [...(own.get(region) ?? []), given]);
   }
-  for (const [region, told] of own) {
-    const last = Math.max(...told.map(({ row }) => row));
-    const lies = told.filter(({ row, start, end }) => row === last && (start ?? end) !== undefined);
+  for (const [region, given] of own) {
+    const last = Math.max(...given.map(({ row }) => row));
+    const lies = given.filter(({ row, start, end }) => row === last && (start ?? end) !== undefined);
     if (lies.length === 0) notes.push(RESUME_NOTES.asPlanned(region.name, last));
     if (lies.some(({ end }) => end !== undefined)) notes.push(RESUME_NOTES.endMeant(region.name, last));
     whole.set(region, {
@@ -218,7 +218,7 @@ async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcom
   }
   // The rows that lie follow the plan that stood in the end.
   const laid = await settledLayout(first, ask, context);
-  const typed = context.told.get('so-far') ?? '';
+  const typed = context.optionTexts.get('so-far') ?? '';
   const [slanted, ...more] = slantProblems(laid.plan, context);
   if (slanted) {
     yield { problems: [slanted, ...more] };
@@ -251,12 +251,12 @@ async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcom
 }
 
 /** What is at a slant, by the option that told it: rows by their direction, walls by their room. */
-function slantProblems({ regions }: Plan, { told }: Context): readonly Problem[] {
+function slantProblems({ regions }: Plan, { optionTexts }: Context): readonly Problem[] {
   const walls = regions.find(({ outline, holes }) => ![outline, ...holes].every(isRectilinear));
   const rows = regions.some(({ frame }) => frame.angle % 90 !== 0);
   return [
     ...(walls ? [slantedNotResumed('room', walls.name, '12 x 14 ft')] : []),
-    ...(rows ? [slantedNotResumed('direction', told.get('direction') ?? 'long', 'long')] : []),
+    ...(rows ? [slantedNotResumed('direction', optionTexts.get('direction') ?? 'long', 'long')] : []),
   ];
 }
 
@@ -402,6 +402,6 @@ export default defineCommand({
   ],
   run: ({ pattern, ...options }, context) =>
     pattern.name === 'herringbone'
-      ? { problems: [notResumed(context.told.get('pattern') ?? pattern.name)] }
+      ? { problems: [notResumed(context.optionTexts.get('pattern') ?? pattern.name)] }
       : resumed({ ...options, pattern }, context),
 });

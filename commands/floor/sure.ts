@@ -34,7 +34,7 @@ export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying,
     const by = ticks(ask.doubt * step);
     const { changes, tried: now } = await changesAt(by, each, ask, laid, saved);
     tried += now;
-    if (changes.length > 0) return block([...held(cartons, ask.doubt, step, saying), ...told(changes, ask, saying)]);
+    if (changes.length > 0) return block([...held(cartons, ask.doubt, step, saying), ...given(changes, ask, saying)]);
   }
   // Walls that cannot be moved without a doorway or a thing falling out of place tell nothing of how sure it is.
   if (tried === 0) return block([{ label: SURE.holds, value: SURE.untried }]);
@@ -79,7 +79,7 @@ function held(cartons: number, doubt: Length, step: number, saying: Saying): rea
 }
 
 /** What changes at the least doubt that changes anything; of the single walls the one that takes most cartons more. */
-function told(changes: readonly Change[], ask: PlanksAsk, saying: Saying): readonly Fact[] {
+function given(changes: readonly Change[], ask: PlanksAsk, saying: Saying): readonly Fact[] {
   const facts: Fact[] = [];
   const by = (change: Change): string =>
     SURE.by(sayLength(ticks(Math.abs(change.variant.by)), saying), change.variant.by > 0);

@@ -2,9 +2,9 @@
 
 import { DEEPEST_DIP, DIP_FILL, HEAVIEST_FILL, LEVELLER_WEIGHT } from '../../src/figures/subfloor-figures.ts';
 import { type Saying, sayArea, sayCut, sayLength, sayNumber, sayWeight } from '../../src/input/format.ts';
-import type { ToldRamp, ToldReadings, ToldRule } from '../../src/input/parse-flatness.ts';
+import type { ParsedRamp, ParsedReadings, ParsedRule } from '../../src/input/parse-flatness.ts';
 import type { Found } from '../../src/input/parse-found.ts';
-import type { ToldPart } from '../../src/input/parse-place.ts';
+import type { ParsedPart } from '../../src/input/parse-place.ts';
 import {
   type Bag,
   bagsFor,
@@ -34,13 +34,13 @@ import { refusal } from './prep-options.ts';
 // What `prep level` reads.
 
 export interface LevelAsk {
-  readonly readings: ToldReadings;
-  readonly rule: ToldRule;
+  readonly readings: ParsedReadings;
+  readonly rule: ParsedRule;
   readonly line: 'straightedge' | 'level';
   readonly shape: 'untold' | DipShape;
   readonly floor: 'wood' | 'concrete' | 'old';
-  readonly area: ToldPart;
-  readonly ramp: ToldRamp;
+  readonly area: ParsedPart;
+  readonly ramp: ParsedRamp;
   readonly bag: Bag;
   readonly pour: Length;
   readonly found: Found;
@@ -139,7 +139,7 @@ export function fillFacts(ask: LevelAsk, fill: Fill, verdict: DipVerdict, saying
     return { label: LEVEL.shapes[shape], value: part(litres, pounds, saying) + (heavy ? LEVEL.overLine : '') };
   });
   if (fill.litres === 0)
-    return { kind: 'facts', title, facts: [...shapes, { label: LEVEL.untold, value: LEVEL.untoldOf }] };
+    return { kind: 'facts', title, facts: [...shapes, { label: LEVEL.notGiven, value: LEVEL.notGivenOf }] };
   const [least, most] = [bagsFor(fill.least, bag), bagsFor(fill.litres, bag)];
   const powder = LEVEL.weightOf(sayRange(sayWeight(least.kilograms, saying), sayWeight(most.kilograms, saying)));
   const bags: Fact = {
@@ -238,12 +238,12 @@ function isTooDeep({ readings, line }: LevelAsk): boolean {
 }
 
 /** Why it stops there, and who to call. */
-export function stopRefusal(ask: LevelAsk, fill: Fill, worst: string, floorTold: boolean, saying: Saying): Refusal {
+export function stopRefusal(ask: LevelAsk, fill: Fill, worst: string, floorGiven: boolean, saying: Saying): Refusal {
   const { gap, over } = DEEPEST_DIP.value;
   const why = isTooDeep(ask)
     ? LEVEL.tooDeep(worst, sayCut(gap, saying), sayLength(over, saying), loadRange(fill, saying))
     : LEVEL.tooHeavy(worst, loadRange(fill, saying) ?? '', sayLoad(HEAVIEST_FILL.value, saying));
-  return refusal({ why: floorTold ? why : `${why} ${capital(LEVEL.floorTaken)}.`, call: LEVEL.stopCall });
+  return refusal({ why: floorGiven ? why : `${why} ${capital(LEVEL.floorTaken)}.`, call: LEVEL.stopCall });
 }
 
 /** What the filling weighs a square foot, from the emptiest shape to the fullest, or of its heaviest part; undefined for a hump. */

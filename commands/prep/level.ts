@@ -17,12 +17,12 @@ import {
 import { type Saying, sayCut, sayLength } from '../../src/input/format.ts';
 import { choice, length, text } from '../../src/input/options.ts';
 import {
+  type ParsedReadings,
+  type ParsedRule,
   readRamp,
   readReadings,
   readRule,
   readYield,
-  type ToldReadings,
-  type ToldRule,
 } from '../../src/input/parse-flatness.ts';
 import { mineralIn } from '../../src/input/parse-moisture.ts';
 import { readPart } from '../../src/input/parse-place.ts';
@@ -72,10 +72,10 @@ function flatOf({ readings, line }: LevelAsk, limits: Limits): Flatness {
   return readings.kind === 'gaps' ? gapsFlat(readings.gaps, limits) : gridFlat(readings.grid, line, limits);
 }
 
-function gapsFlat(gaps: Extract<ToldReadings, { kind: 'gaps' }>['gaps'], limits: Limits): Flatness {
-  const judged = gaps.map((told) => {
-    const allowed = ticks(Math.floor(allowedGap(told.over, limits)));
-    return { ...told, allowed, flat: isFlat(told.gap, told.over, limits) };
+function gapsFlat(gaps: Extract<ParsedReadings, { kind: 'gaps' }>['gaps'], limits: Limits): Flatness {
+  const judged = gaps.map((given) => {
+    const allowed = ticks(Math.floor(allowedGap(given.over, limits)));
+    return { ...given, allowed, flat: isFlat(given.gap, given.over, limits) };
   });
   // The worst is the one that takes most of what is allowed.
   const [worst] = [...judged].sort((a, b) => b.gap * a.allowed - a.gap * b.allowed);
@@ -96,7 +96,7 @@ function gapsFlat(gaps: Extract<ToldReadings, { kind: 'gaps' }>['gaps'], limits:
 }
 
 function gridFlat(
-  grid: Extract<ToldReadings, { kind: 'grid' }>['grid'],
+  grid: Extract<ParsedReadings, { kind: 'grid' }>['grid'],
   line: LevelAsk['line'],
   limits: Limits,
 ): Flatness {
@@ -129,7 +129,7 @@ function flatFacts(flatness: Flatness, rule: string, saying: Saying): Block {
 }
 
 /** Whether anything is to be taken down. */
-function hasHigh(readings: ToldReadings): boolean {
+function hasHigh(readings: ParsedReadings): boolean {
   return readings.kind === 'gaps'
     ? readings.gaps.some(({ spot }) => spot === 'high')
     : readings.grid.rows.flat().some((depth) => depth < 0);
@@ -170,19 +170,19 @@ export interface LevelResult extends Result, Amount {
 }
 
 /** Flat enough or not, and what fills it; a refusal where something unsafe was told. */
-function answerLevel(told: LevelAsk, context: Context): Outcome {
-  const slab = !context.told.has('floor') && isSlab(context.told.get('readings') ?? '');
-  const ask: LevelAsk = slab ? { ...told, floor: 'concrete' } : told;
+function answerLevel(given: LevelAsk, context: Context): Outcome {
+  const slab = !context.optionTexts.has('floor') && isSlab(context.optionTexts.get('readings') ?? '');
+  const ask: LevelAsk = slab ? { ...given, floor: 'concrete' } : given;
   const refused = refusalOnPanel(ask.readings.found, ask.area.found, ask.found);
   if (refused) return refused;
   if (ask.floor === 'old' && hasHigh(ask.readings)) return refusal(LEVEL.oldFloor, 'asbestos');
-  const saying: Saying = { units: ask.readings.units, decimal: context.habits.decimal };
+  const saying: Saying = { units: ask.readings.units, decimal: context.preferences.decimal };
   const limits = limitsOf(ask.rule, saying.units);
   const flatness = flatOf(ask, limits);
   const fill = fillOf(ask);
   const verdict = verdictOf(ask, fill, flatness.flat);
-  const floorTold = slab || context.told.has('floor');
-  if (verdict === 'stop') return stopRefusal(ask, fill, flatness.worst(saying), floorTold, saying);
+  const floorGiven = slab || context.optionTexts.has('floor');
+  if (verdict === 'stop') return stopRefusal(ask, fill, flatness.worst(saying), floorGiven, saying);
   const [least, most] = [bagsFor(fill.least, ask.bag), bagsFor(fill.litres, ask.bag)];
   const rule = limits.map(({ gap, over }) => LEVEL.ruleOf(sayLength(gap, saying), sayLength(over, saying)));
   const floor = ask.floor === 'concrete' ? 'concrete' : 'wood';
@@ -218,7 +218,7 @@ function answerLevel(told: LevelAsk, context: Context): Outcome {
     assumed: [
       ...context.assumed,
       ...(slab ? [LEVEL.slabRead] : []),
-      ...(floorTold ? [] : [LEVEL.floorTaken]),
+      ...(floorGiven ? [] : [LEVEL.floorTaken]),
       ...flatness.assumed(saying),
     ],
     cautions: worded([
@@ -242,7 +242,7 @@ function isSlab(readings: string): boolean {
   );
 }
 
-function limitsOf(rule: ToldRule, units: Units): readonly [FlatLimit, ...FlatLimit[]] {
+function limitsOf(rule: ParsedRule, units: Units): readonly [FlatLimit, ...FlatLimit[]] {
   if (rule.name === 'own') return [{ gap: rule.gap, over: rule.over }];
   const metric = units === 'metric';
   const floating = metric ? FLOATING_FLATNESS_METRIC : FLOATING_FLATNESS;

@@ -29,7 +29,7 @@ function answerLift(ask: LiftAsk, context: Context): Outcome {
   const wrong = ask.way ?? ask.weight.wrong;
   if (wrong) return { why: liftWhy(LIFT.ways[wrong]), call: LIFT_CALL, cautions, data: unsafe('lifting') };
   const { kilograms, units } = ask.weight;
-  const saying: Saying = { units, decimal: context.habits.decimal };
+  const saying: Saying = { units, decimal: context.preferences.decimal };
   const metric = units === 'metric';
   const limits = weightLimits(
     {

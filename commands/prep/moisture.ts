@@ -5,7 +5,7 @@ import { type Context, defineCommand, type Outcome } from '../../src/chat/comman
 import {
   CONCRETE_TESTS,
   DRY_WITHIN,
-  METHOD_UNTOLD,
+  METHOD_NOT_GIVEN,
   MOISTURE_LIMITS,
   MOISTURE_RANGES,
   MOISTURE_SPREAD,
@@ -24,16 +24,16 @@ import {
   type Base,
   type Mineral,
   mineralIn,
+  type ParsedMoisture,
   readAge,
   readBase,
   readFlooring,
   readLimit,
   readMoisture,
   readWater,
-  type ToldMoisture,
   type Water,
 } from '../../src/input/parse-moisture.ts';
-import { readPart, type ToldPart } from '../../src/input/parse-place.ts';
+import { type ParsedPart, readPart } from '../../src/input/parse-place.ts';
 import {
   type MoistureFlaw,
   moistureVerdict,
@@ -62,16 +62,16 @@ import { foundOption, refusal, refusalFor } from './prep-options.ts';
 // What `prep moisture` reads.
 
 interface MoistureAsk {
-  readonly readings: ToldMoisture;
+  readonly readings: ParsedMoisture;
   readonly method: MoistureMethod;
   readonly floor: Base | 'untold';
   readonly limit: number | 'usual';
-  readonly area: ToldPart;
+  readonly area: ParsedPart;
   readonly flooring: number | 'none';
   readonly boards: 'strip' | 'wide';
   readonly leak: number | 'none';
   readonly water: Water;
-  readonly mould: ToldPart;
+  readonly mould: ParsedPart;
   readonly found: Found;
 }
 
@@ -93,33 +93,37 @@ type MethodRead =
  * told does not go together, where a reading is none of that method, or where the limit is one that wood must stay below.
  */
 function methodOf(ask: MoistureAsk, context: Context): MethodRead {
-  const { readings, method: told, limit } = ask;
+  const { readings, method: given, limit } = ask;
   const unit = readings.unit && UNITS[readings.unit];
-  if (unit && context.told.has('method') && unit.method !== told)
-    return { problem: methodUnit(told, unit.said, unit.method) };
-  const method = unit?.method ?? told;
+  if (unit && context.optionTexts.has('method') && unit.method !== given)
+    return { problem: methodUnit(given, unit.said, unit.method) };
+  const method = unit?.method ?? given;
   const mineral = mineralOf(ask, context);
-  const got = { option: 'readings', got: context.told.get('readings') ?? '' };
+  const got = { option: 'readings', got: context.optionTexts.get('readings') ?? '' };
   if (mineral && method === 'wood') return { problem: whichTest({ ...got, option: 'method' }, mineral) };
   if (ask.floor === 'wood' && method !== 'wood')
-    return { problem: methodForWood({ option: 'method', got: context.told.get('method') ?? got.got }) };
+    return { problem: methodForWood({ option: 'method', got: context.optionTexts.get('method') ?? got.got }) };
   const { least, most } = MOISTURE_RANGES[method].value;
   const odd = readings.values.find((value) => value < least || value > most);
   if (odd !== undefined) return { problem: notLikely({ option: 'readings', got: String(odd) }, least, most) };
   const kind = method === 'cm' ? screedOf(mineral, limit) : method;
-  if (!kind) return { problem: whichScreed({ option: 'floor', got: context.told.get('floor') ?? got.got }) };
+  if (!kind) return { problem: whichScreed({ option: 'floor', got: context.optionTexts.get('floor') ?? got.got }) };
   const keepBelow = MOISTURE_STOPS.wood.value;
   if (kind === 'wood' && limit !== 'usual' && limit >= keepBelow)
-    return { problem: limitTooWet({ option: 'limit', got: context.told.get('limit') ?? String(limit) }, keepBelow) };
-  const taken = kind === 'wood' && ask.floor === 'untold' && !context.told.has('method') ? [METHOD_TAKEN] : [];
-  const read = unit && !context.told.has('method') ? [methodRead(unit.said, method)] : taken;
+    return {
+      problem: limitTooWet({ option: 'limit', got: context.optionTexts.get('limit') ?? String(limit) }, keepBelow),
+    };
+  const taken = kind === 'wood' && ask.floor === 'untold' && !context.optionTexts.has('method') ? [METHOD_TAKEN] : [];
+  const read = unit && !context.optionTexts.has('method') ? [methodRead(unit.said, method)] : taken;
   return { kind, method, assumed: read };
 }
 
 /** The mineral base that any option names. */
-function mineralOf({ floor }: MoistureAsk, { told }: Context): Mineral | undefined {
+function mineralOf({ floor }: MoistureAsk, { optionTexts }: Context): Mineral | undefined {
   if (floor !== 'untold' && floor !== 'wood') return floor;
-  const texts = [...told].flatMap(([option, text]) => (['method', 'limit', 'floor'].includes(option) ? [] : [text]));
+  const texts = [...optionTexts].flatMap(([option, text]) =>
+    ['method', 'limit', 'floor'].includes(option) ? [] : [text],
+  );
   return mineralIn(texts.join(' ; '));
 }
 
@@ -260,14 +264,14 @@ function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
     ...(ask.flooring !== 'none' && kind === 'wood' && { flooring: { moisture: ask.flooring, most } }),
     ...(ask.leak !== 'none' && { leak: { hours: ask.leak, dryWithin: DRY_WITHIN.value.to } }),
   });
-  const saying: Saying = context.habits;
+  const saying: Saying = context.preferences;
   const known = { kind, limit, required, verdict, flaws };
   const data: MoistureResult = { kind: 'moisture', verdict, limit, readings: readings.values.length, required };
-  const areaUntold = MOISTURE.areaUntold[kind === 'wood' ? 'wood' : 'concrete'];
+  const areaNotGiven = MOISTURE.areaNotGiven[kind === 'wood' ? 'wood' : 'concrete'];
   return {
     headline: moistureHeadline(ask, known, saying),
     blocks: [moistureFacts(ask, known, saying), moistureSteps(ask, known), ...leakBlocks(ask)],
-    assumed: [...context.assumed, ...method.assumed, ...(area.area === 0n ? [areaUntold] : [])],
+    assumed: [...context.assumed, ...method.assumed, ...(area.area === 0n ? [areaNotGiven] : [])],
     cautions: worded(cautionsOf(kind)),
     sources: moistureFigures(kind).map(({ source }) => source),
     actions: [],
@@ -299,7 +303,7 @@ export default defineCommand({
     method: choice(['wood', 'chloride', 'rh', 'cm'], {
       summary: 'Wood meter in %; on concrete: calcium chloride in lb, humidity in the slab in % RH, carbide in % CM',
       standard: 'wood',
-      record: METHOD_UNTOLD,
+      record: METHOD_NOT_GIVEN,
     }),
     floor: text(
       {

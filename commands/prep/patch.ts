@@ -29,8 +29,8 @@ import {
 import { type Saying, sayCut, sayLength, sayNumber } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
 import { type Found, foundAside, together } from '../../src/input/parse-found.ts';
-import { readDamage, type ToldDamage } from '../../src/input/parse-place.ts';
-import type { ToldRooms } from '../../src/input/readings-made.ts';
+import { type ParsedDamage, readDamage } from '../../src/input/parse-place.ts';
+import type { ParsedRooms } from '../../src/input/readings-made.ts';
 import { type JoistFlaw, joistFlaws, joistLimits, squeakScrews } from '../../src/prep/joist-cut.ts';
 import {
   adhesiveTubes,
@@ -48,7 +48,7 @@ import type { Need } from '../../src/reply/need.ts';
 import type { Block, Fact, Problem, Refusal, Result } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { cutJoist, ENGINEERED_CUT, referral } from '../../src/text/found-text.ts';
-import { damageBeyond, damageTooLarge, holeApartUntold, sheetTooSmall } from '../../src/text/prep-problems-text.ts';
+import { damageBeyond, damageTooLarge, holeApartNotGiven, sheetTooSmall } from '../../src/text/prep-problems-text.ts';
 import { NO_CUT, PATCH } from '../../src/text/prep-text.ts';
 import { NEEDS } from '../../src/text/shopping-text.ts';
 import { boxOf } from '../../src/units/geometry.ts';
@@ -75,12 +75,12 @@ import { screwNeed } from './squeaks.ts';
 // What `prep patch` reads, as the patch is worked out: across and along the joists.
 
 interface PatchAsk {
-  readonly damage: ToldDamage;
+  readonly damage: ParsedDamage;
   readonly 'first-joist': Length;
   readonly spacing: Length;
   readonly joists: 'up' | 'across';
   readonly thickness: Length;
-  readonly room: ToldRooms | 'none';
+  readonly room: ParsedRooms | 'none';
   readonly margin: Length;
   readonly 'joist-width': Length;
   readonly 'joist-depth': Length;
@@ -130,11 +130,11 @@ function patchRules(ask: PatchAsk): PatchRules {
 /** A damage too large for a patch, or beyond the room. */
 function patchProblem(ask: PatchAsk, context: Context, saying: Saying): Problem | undefined {
   const { damage } = ask;
-  const got = context.told.get('damage') ?? '';
+  const got = context.optionTexts.get('damage') ?? '';
   if (Math.max(damage.across, damage.up) > LARGEST_PATCH.value)
     return damageTooLarge(got, sayLength(LARGEST_PATCH.value, saying));
   const few = baysPerSheet(ask.spacing, ask.sheet, PANEL_GAP.value) < SHEET_BAYS.value;
-  if (few || ask.sheet.width < LEAST_PANEL_WIDTH.value) return sheetTooSmall(context.told.get('sheet') ?? '');
+  if (few || ask.sheet.width < LEAST_PANEL_WIDTH.value) return sheetTooSmall(context.optionTexts.get('sheet') ?? '');
   const walls = wallsOf(ask);
   if (!walls) return undefined;
   const [wide, deep] = walls;
@@ -247,7 +247,7 @@ function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefined {
   const flaws = flawsOf(ask, context);
   if (flaws.length === 0 || isOnlyApart(flaws)) return undefined;
   const depth = ask['joist-depth'];
-  const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
+  const saying: Saying = { units: ask.damage.units, decimal: context.preferences.decimal };
   const limits = joistLimits(depth, JOIST_LIMITS.value);
   const say = (length: number): string => sayLimit(length, saying);
   return refusal(
@@ -263,28 +263,28 @@ function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefined {
 /** Asks how far a hole and a notch stand apart, where both are told and nothing else is wrong with them. */
 function joistQuestion(ask: PatchAsk, context: Context): Problem | undefined {
   if (!isOnlyApart(flawsOf(ask, context))) return undefined;
-  const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
-  return holeApartUntold(sayCut(JOIST_LIMITS.value.holeApart, saying));
+  const saying: Saying = { units: ask.damage.units, decimal: context.preferences.decimal };
+  return holeApartNotGiven(sayCut(JOIST_LIMITS.value.holeApart, saying));
 }
 
 function isOnlyApart(flaws: readonly JoistFlaw[]): boolean {
   return flaws.length === 1 && flaws[0] === 'hole-apart-untold';
 }
 
-function flawsOf(ask: PatchAsk, { told }: Context): readonly JoistFlaw[] {
+function flawsOf(ask: PatchAsk, { optionTexts }: Context): readonly JoistFlaw[] {
   const place = ask['notch-place'];
   return joistFlaws(
     {
       depth: ask['joist-depth'],
       notch: {
         depth: ask.notch,
-        ...(told.has('notch-length') && { length: ask['notch-length'] }),
+        ...(optionTexts.has('notch-length') && { length: ask['notch-length'] }),
         ...(place !== 'untold' && { place }),
       },
       hole: {
         diameter: ask.hole,
-        ...(told.has('hole-edge') && { edge: ask['hole-edge'] }),
-        ...(told.has('hole-apart') && { apart: ask['hole-apart'] }),
+        ...(optionTexts.has('hole-edge') && { edge: ask['hole-edge'] }),
+        ...(optionTexts.has('hole-apart') && { apart: ask['hole-apart'] }),
       },
     },
     JOIST_LIMITS.value,
@@ -390,12 +390,12 @@ function patchResult(patch: Patch, ask: PatchAsk): PatchResult {
 
 /** The cut, its panels and blocks, with a picture; a refusal where a patch is not a homeowner's job. */
 function answerPatch(ask: PatchAsk, context: Context): Outcome {
-  const aside = foundAside(context.told.get('room') ?? '');
+  const aside = foundAside(context.optionTexts.get('room') ?? '');
   const refused = refusalFor(ask.damage.found, ask.found, aside) ?? joistRefusal(ask, context);
   if (refused) return refused;
   const { mould } = together(ask.damage.found, ask.found);
   if (mould && squareFeet(ask) >= MOULD_AREA.value) return refusal(referral(['mould']), 'mold');
-  const saying: Saying = { units: ask.damage.units, decimal: context.habits.decimal };
+  const saying: Saying = { units: ask.damage.units, decimal: context.preferences.decimal };
   const problem = joistQuestion(ask, context) ?? patchProblem(ask, context, saying);
   if (problem) return { problems: [problem] };
   const damage = uvOf(ask);
@@ -424,7 +424,7 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
       sheetTable(patch, saying),
       { kind: 'checklist', title: PATCH.checkTitle, items: PATCH.check(...limitsSaid(ask['joist-depth'], saying)) },
     ],
-    assumed: context.told.has('joists') ? context.assumed : [...context.assumed, PATCH.assumedRun],
+    assumed: context.optionTexts.has('joists') ? context.assumed : [...context.assumed, PATCH.assumedRun],
     cautions: worded(cautionsFor('subfloor')),
     sources: [...PATCH_FIGURES, ...JOIST_FIGURES, ...ADHESIVE_FIGURES].map(({ source }) => source),
     actions: [],

@@ -126,12 +126,12 @@ interface PlanResult extends Result {
 function answerPlan(ask: PlanAsk, context: Context): Outcome {
   const house = houseVerdict(ask, context);
   if (typeof house === 'object') return house;
-  const got = (option: string) => ({ option, got: context.told.get(option) ?? '' });
+  const got = (option: string) => ({ option, got: context.optionTexts.get(option) ?? '' });
   const { covering } = ask.floor;
   if (covering === undefined) return { problems: [notACovering(got('floor'))] };
   const walls = tackStripOf(ask);
   if (walls === undefined) return { problems: [doorwaysTooWide(got('doors'))] };
-  const saying: Saying = { units: ask.room.units, decimal: context.habits.decimal };
+  const saying: Saying = { units: ask.room.units, decimal: context.preferences.decimal };
   const area = areaOfRooms(ask.room.rooms);
   const strip = covering === 'carpet' ? walls : ticks(0);
   const hours = tearoutHours(covering, area, strip, staplesOf(covering, area, ask.below.ground));

@@ -15,27 +15,27 @@ import {
   PATCH_MARGIN,
   TUBE,
 } from '../../src/figures/subfloor-figures.ts';
-import { COVERING_UNTOLD } from '../../src/figures/tearout-figures.ts';
+import { COVERING_NOT_GIVEN } from '../../src/figures/tearout-figures.ts';
 import { choice, length, text } from '../../src/input/options.ts';
 import {
+  type ParsedBeneath,
+  type ParsedCovering,
   readBeneath,
   readCovering,
   suspicionAnywhere,
-  type ToldBeneath,
-  type ToldCovering,
 } from '../../src/input/parse-covering.ts';
 import { type Found, readFound, together } from '../../src/input/parse-found.ts';
 import { readCountry, readHouseYear, readTested } from '../../src/input/parse-house.ts';
 import { readSheet, readTube } from '../../src/input/parse-place.ts';
 import { type Read, type Reading, read, unread } from '../../src/input/reading.ts';
-import type { ToldRooms } from '../../src/input/readings-made.ts';
+import type { ParsedRooms } from '../../src/input/readings-made.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { type Country, countryFor, judge, type Tested } from '../../src/prep/old-materials.ts';
 import { type Refusal, unsafe } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { ASBESTOS_CALL, asbestosWhy, LAID_OVER, referral } from '../../src/text/found-text.ts';
 import { COUNTRY_TAKEN, severalRooms } from '../../src/text/prep-problems-text.ts';
-import { NOT_TOLD } from '../../src/text/tearout-text.ts';
+import { NOT_GIVEN } from '../../src/text/tearout-text.ts';
 import { feet, inches, ticks } from '../../src/units/length.ts';
 
 export const foundOption = text(
@@ -195,7 +195,7 @@ export const patchOptions = {
   ),
 };
 
-function readRoom(typed: string, reading: Reading): Read<ToldRooms | 'none'> {
+function readRoom(typed: string, reading: Reading): Read<ParsedRooms | 'none'> {
   if (/^(?:none|no)$/i.test(typed.trim())) return read('none');
   const rooms = readRooms(typed, reading);
   return rooms.ok && rooms.value.rooms.length > 1 ? unread(severalRooms(reading.option, typed)) : rooms;
@@ -204,14 +204,14 @@ function readRoom(typed: string, reading: Reading): Read<ToldRooms | 'none'> {
 // What ends an answer before any figure: hazards that were told, as a refusal that says who to call.
 
 /** A refusal for any hazard in what was told, wherever it was told; undefined without one. */
-export function refusalFor(...told: readonly Found[]): Refusal | undefined {
-  const { hazards } = together(...told);
+export function refusalFor(...given: readonly Found[]): Refusal | undefined {
+  const { hazards } = together(...given);
   return hazards.length > 0 ? refusal(referral(hazards), hazards[0] ?? 'unsure') : undefined;
 }
 
 /** As refusalFor, and where the panel is told to be rotten: it holds neither a screw nor a levelling compound. */
-export function refusalOnPanel(...told: readonly Found[]): Refusal | undefined {
-  return refusalFor(...told) ?? (together(...told).rot ? refusal(referral(['panel']), 'structure') : undefined);
+export function refusalOnPanel(...given: readonly Found[]): Refusal | undefined {
+  return refusalFor(...given) ?? (together(...given).rot ? refusal(referral(['panel']), 'structure') : undefined);
 }
 
 /** A refusal with the cautions of subfloor work. */
@@ -227,7 +227,7 @@ export const houseOptions = {
       summary: 'What comes up: carpet, sheet vinyl, vinyl plank, laminate, tile',
       example: 'laminate',
       standard: 'carpet',
-      record: COVERING_UNTOLD,
+      record: COVERING_NOT_GIVEN,
       names: 'covering',
     },
     readCovering,
@@ -264,35 +264,35 @@ export const houseOptions = {
 };
 
 interface HouseAsk {
-  readonly floor: ToldCovering;
+  readonly floor: ParsedCovering;
   readonly built: number | undefined;
   readonly tested: Tested;
-  readonly below: ToldBeneath;
+  readonly below: ParsedBeneath;
   readonly country: Country | undefined;
-  readonly room: Pick<ToldRooms, 'units'>;
+  readonly room: Pick<ParsedRooms, 'units'>;
   readonly insurer: 'yes' | 'no';
 }
 
 /** The country whose years count: the one told, else by the units that the rooms are told in or that the asker writes. */
-export function countryOf({ country, room }: HouseAsk, { habits }: Context): Country {
-  return countryFor(country, room.units === 'metric' || habits.units === 'metric');
+export function countryOf({ country, room }: HouseAsk, { preferences }: Context): Country {
+  return countryFor(country, room.units === 'metric' || preferences.units === 'metric');
 }
 
 /** What the house allows: a refusal, or work that may go on, with proof first or without. What is told of the floor counts wherever it stands. */
 export function houseVerdict(ask: HouseAsk, context: Context): Refusal | 'proof' | 'go' {
-  const aside = [...context.told].filter(([option]) => !['floor', 'tested', 'below'].includes(option));
+  const aside = [...context.optionTexts].filter(([option]) => !['floor', 'tested', 'below'].includes(option));
   const margin = ASBESTOS_MARGIN[countryOf(ask, context)].value;
   const verdict = judge({
     year: ask.built,
     tested: ask.tested,
     layers: [ask.floor.suspicion, ask.below.suspicion],
-    aside: aside.map(([, told]) => suspicionAnywhere(told)),
+    aside: aside.map(([, given]) => suspicionAnywhere(given)),
     margin,
   });
   if (verdict === 'go' || verdict === 'proof') return verdict;
   const facts = ['floor', 'below', 'built'].flatMap((option) => {
-    const told = context.told.get(option);
-    return told ? [`${option} “${told.slice(0, 60)}”`] : [];
+    const given = context.optionTexts.get(option);
+    return given ? [`${option} “${given.slice(0, 60)}”`] : [];
   });
   return {
     why: asbestosWhy(verdict, margin, facts.length > 0 ? facts.join(', ') : undefined),
@@ -305,22 +305,22 @@ export function houseVerdict(ask: HouseAsk, context: Context): Refusal | 'proof'
 /** What must be proved first: the floor itself where it is doubtful, else what was told to lie under it. */
 export function toProve(ask: HouseAsk, context: Context): string {
   const option = ask.floor.suspicion === 'none' ? 'below' : 'floor';
-  return context.told.get(option) ?? option;
+  return context.optionTexts.get(option) ?? option;
 }
 
 /** An ask of another prep command about the same rooms and house. */
-export function sharedAsk(command: string, { told }: Context): string {
-  const shared = ['room', ...Object.keys(houseOptions), 'doors'].filter((option) => told.has(option));
-  return `${command} ${shared.map((option) => `${option}: ${told.get(option)}`).join(', ')}`;
+export function sharedAsk(command: string, { optionTexts }: Context): string {
+  const shared = ['room', ...Object.keys(houseOptions), 'doors'].filter((option) => optionTexts.has(option));
+  return `${command} ${shared.map((option) => `${option}: ${optionTexts.get(option)}`).join(', ')}`;
 }
 
 // How an ask was read, with what was taken for the options that decide most when they are not told.
 
 /** The context's own lines, one for each of floor, built and doors that was not told, and whose years were taken. */
 export function assumedWith(ask: HouseAsk, context: Context): readonly string[] {
-  const { assumed, told } = context;
-  const taken = (['floor', 'built', 'doors'] as const).filter((option) => !told.get(option));
+  const { assumed, optionTexts } = context;
+  const taken = (['floor', 'built', 'doors'] as const).filter((option) => !optionTexts.get(option));
   const country =
     ask.country === undefined ? [COUNTRY_TAKEN[countryOf(ask, context) === 'us' ? 'us' : 'elsewhere']] : [];
-  return [...assumed, ...taken.map((option) => NOT_TOLD[option]), ...country];
+  return [...assumed, ...taken.map((option) => NOT_GIVEN[option]), ...country];
 }

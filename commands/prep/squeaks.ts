@@ -14,7 +14,7 @@ import {
 import { type Saying, sayCut, sayLength } from '../../src/input/format.ts';
 import { choice, count, length, text } from '../../src/input/options.ts';
 import type { Found } from '../../src/input/parse-found.ts';
-import { readPart, type ToldPart } from '../../src/input/parse-place.ts';
+import { type ParsedPart, readPart } from '../../src/input/parse-place.ts';
 import { squeakScrews } from '../../src/prep/joist-cut.ts';
 import type { Need } from '../../src/reply/need.ts';
 import type { Result } from '../../src/reply/reply.ts';
@@ -41,7 +41,7 @@ export function screwNeed(screws: number, length: Length, pack: number | undefin
 // From the options of `prep squeaks` to its answer.
 
 interface SqueaksAsk {
-  readonly area: ToldPart;
+  readonly area: ParsedPart;
   readonly spacing: Length;
   readonly thickness: Length;
   readonly joists: 'short' | 'long';
@@ -54,10 +54,10 @@ interface SqueaksAsk {
 function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
   const refused = refusalOnPanel(ask.area.found, ask.found);
   if (refused) return refused;
-  const saying: Saying = { units: ask.area.units ?? context.habits.units, decimal: context.habits.decimal };
+  const saying: Saying = { units: ask.area.units ?? context.preferences.units, decimal: context.preferences.decimal };
   const { sides, line } = ask.area;
   const [longer, shorter] = sides ?? [line, ticks(0)];
-  if (longer === undefined) return { problems: [areaWithoutSides(context.told.get('area') ?? '')] };
+  if (longer === undefined) return { problems: [areaWithoutSides(context.optionTexts.get('area') ?? '')] };
   const [along, across] = sides && ask.joists === 'short' ? [shorter, longer] : [longer, shorter];
   const made = squeakScrews({ along, across }, ask.spacing, ask.apart, {
     panel: ask.thickness,
@@ -92,7 +92,7 @@ function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
       { kind: 'steps', title: SQUEAKS.fixTitle, steps: SQUEAKS.fix(spacing) },
       { kind: 'checklist', title: SQUEAKS.notTitle, items: SQUEAKS.not },
     ],
-    assumed: sides && !context.told.has('joists') ? [...context.assumed, SQUEAKS.assumedRun] : context.assumed,
+    assumed: sides && !context.optionTexts.has('joists') ? [...context.assumed, SQUEAKS.assumedRun] : context.assumed,
     cautions: worded(cautionsFor('subfloor')),
     sources: SQUEAK_FIGURES.map(({ source }) => source),
     actions: [],

@@ -49,8 +49,8 @@ import {
 
 // The headline, the strips and the facts of a tear-out, in words.
 
-function sayingOf({ room }: TearoutAsk, { habits }: Context): Saying {
-  return { units: room.units, decimal: habits.decimal };
+function sayingOf({ room }: TearoutAsk, { preferences }: Context): Saying {
+  return { units: room.units, decimal: preferences.decimal };
 }
 
 function sayHaul({ trips, container }: Tearout, { vehicle }: TearoutAsk, saying: Saying): string {
@@ -111,7 +111,8 @@ function carryFacts(tearout: Tearout, ask: TearoutAsk, saying: Saying): readonly
     { label: TEAROUT.area, value: sayArea(tearout.area, saying) },
     {
       label: TEAROUT.weight,
-      value: ask.weight === undefined ? TEAROUT.usual(say(light), say(kilograms), usual) : TEAROUT.told(say(kilograms)),
+      value:
+        ask.weight === undefined ? TEAROUT.usual(say(light), say(kilograms), usual) : TEAROUT.given(say(kilograms)),
     },
     ...(covering === 'carpet'
       ? [
@@ -195,7 +196,7 @@ function leadBlock(ask: TearoutAsk, context: Context): readonly Block[] {
   const { trim, built, room } = ask;
   if (trim.length === 0) return [];
   const area = disturbedArea(trim);
-  const said = sayArea(area, { units: room.units, decimal: context.habits.decimal });
+  const said = sayArea(area, { units: room.units, decimal: context.preferences.decimal });
   const country = countryOf(ask, context);
   const year = LEAD_YEARS[country].value;
   const old = built === undefined || built < year;
@@ -245,7 +246,7 @@ const MOST_ROLLS = 20_000;
 function answerTearout(ask: TearoutAsk, context: Context): Outcome {
   const house = houseVerdict(ask, context);
   if (typeof house === 'object') return house;
-  const got = (option: string) => ({ option, got: context.told.get(option) ?? '' });
+  const got = (option: string) => ({ option, got: context.optionTexts.get(option) ?? '' });
   const { covering } = ask.floor;
   if (covering === undefined) return { problems: [notACovering(got('floor'))] };
   const walls = tackStripOf(ask);

@@ -18,13 +18,13 @@ export default defineCommand({
       headline: '“Upstairs in oak” is started with the rooms and picks of “Upstairs flat”.',
     },
   ],
-  run: ({ name: told }, context) =>
-    inProject(context, async (project, desk) => {
-      const mine = await desk.own();
-      const name = context.told.has('name') ? told : freeName(project.name, mine);
+  run: ({ name: given }, context) =>
+    inProject(context, async (project, access) => {
+      const mine = await access.own();
+      const name = context.optionTexts.has('name') ? given : freeName(project.name, mine);
       const wrong = nameProblem(name, mine);
       if (wrong) return projectProblem(wrong);
-      const made = await desk.create(copyOf(project, name), project.hazards);
+      const made = await access.create(copyOf(project, name), project.hazards);
       return projectReply(context, {
         headline: PROJECT.copied(made.name, project.name),
         blocks: pageOf(made),

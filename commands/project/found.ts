@@ -8,8 +8,8 @@ import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { sayArea, sayAreasOfSum, sayCut, sayWeight } from '../../src/input/format.ts';
 import { hostZone, sayDay } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
-import { readListDeed } from '../../src/input/parse-label.ts';
-import { type Habits, read } from '../../src/input/reading.ts';
+import { readListAction } from '../../src/input/parse-label.ts';
+import { type Preferences, read } from '../../src/input/reading.ts';
 import { roomOfArea } from '../../src/input/rooms/rooms-apart.ts';
 import { findingsApart, readFinding } from '../../src/language/old/finding.ts';
 import { addFinding, LONGEST_FINDING, MOST_FOUND, removeFinding } from '../../src/project/findings.ts';
@@ -38,7 +38,7 @@ import { asksOnce, type JobAsk, listAsks, OF_PLACES, savedTearouts } from './sho
 type Place = { readonly room: string } | 'together' | 'not given';
 
 /** A sentence about a place; `call` where it is not for the asker to do. */
-interface Told {
+interface ReadLine {
   readonly place: Place;
   readonly text: string;
   /** Square ticks, where the sentence is about an area. */
@@ -50,25 +50,27 @@ interface Told {
 }
 
 /** Every saved answer of that kind as it is today, tear-outs first. */
-async function keptFindings(project: Project, context: Context): Promise<readonly Told[]> {
+async function keptFindings(project: Project, context: Context): Promise<readonly ReadLine[]> {
   const ask = await asksOnce(project, context);
-  const told: Told[] = [];
+  const given: ReadLine[] = [];
   for (const one of savedTearouts(project, context)) {
     const { outcome, line } = await ask(one.line);
-    told.push(...('headline' in outcome ? comesOut(outcome, line, one, project, context) : [unsaid(outcome, one)]));
+    given.push(...('headline' in outcome ? comesOut(outcome, line, one, project, context) : [unsaid(outcome, one)]));
   }
   for (const one of listAsks(project, context).asks.filter(({ name }) => OF_PLACES.includes(name))) {
     const { outcome } = await ask(one.line);
     const [room, ...more] = one.rooms;
     const no = project.kept.findIndex(({ id }) => id === one.saved) + 1;
     const placed = room !== undefined && more.length === 0;
-    told.push({
-      ...('headline' in outcome ? sentenceOf(outcome, foundIn(one, context), context.habits) : unsaid(outcome, one)),
+    given.push({
+      ...('headline' in outcome
+        ? sentenceOf(outcome, foundIn(one, context), context.preferences)
+        : unsaid(outcome, one)),
       place: placed ? { room } : 'not given',
       ...(!placed && { unplaced: no }),
     });
   }
-  return told;
+  return given;
 }
 
 /** What comes out of each room, and of all together. */
@@ -78,12 +80,12 @@ function comesOut(
   { rooms }: JobAsk,
   { rooms: all }: Project,
   context: Context,
-): readonly Told[] {
-  const { habits } = context;
+): readonly ReadLine[] {
+  const { preferences } = context;
   const { area, kilograms, rooms: areas } = reply.data as TearoutResult;
-  const parsed = parseLine(line, context.commands, habits);
-  const shapes = parsed.ok ? (parsed.told.get('room') ?? '') : '';
-  const roomOf = roomOfArea(shapes, { option: 'room', habits, note: () => undefined });
+  const parsed = parseLine(line, context.commands, preferences);
+  const shapes = parsed.ok ? (parsed.optionTexts.get('room') ?? '') : '';
+  const roomOf = roomOfArea(shapes, { option: 'room', preferences, note: () => undefined });
   const byRoom = all
     .filter(({ name }) => rooms.includes(name))
     .map(({ name }) => ({
@@ -92,14 +94,14 @@ function comesOut(
         .filter((one) => sameName(roomOf.get(one.name) ?? one.name, name))
         .reduce((sum, one) => sum + one.area, 0),
     }));
-  const whole = FOUND.tearout(sayArea(square(area), habits), sayWeight(kilograms, habits));
-  const takes = takenBy(reply, habits);
+  const whole = FOUND.tearout(sayArea(square(area), preferences), sayWeight(kilograms, preferences));
+  const takes = takenBy(reply, preferences);
   const { cautions } = reply;
   const [only, ...more] = byRoom;
   if (only && more.length === 0) return [{ place: { room: only.name }, text: `${whole}${takes}`, area, cautions }];
   const said = sayAreasOfSum(
     byRoom.map((one) => square(one.area)),
-    habits,
+    preferences,
   );
   return [
     ...byRoom.map((one, i) => ({
@@ -117,7 +119,7 @@ function square(area: number): Area {
 }
 
 /** A refusal, or what cannot be worked out: no figure of the saved answer stands in for it. */
-function unsaid(outcome: Exclude<Outcome, Reply>, { name, rooms }: JobAsk): Told {
+function unsaid(outcome: Exclude<Outcome, Reply>, { name, rooms }: JobAsk): ReadLine {
   const [room, ...more] = rooms;
   const place: Place = room === undefined ? 'not given' : more.length > 0 ? 'together' : { room };
   if (!('why' in outcome)) return { place, text: FOUND.unanswered(name, outcome.problems[0].expected), cautions: [] };
@@ -129,32 +131,41 @@ function unsaid(outcome: Exclude<Outcome, Reply>, { name, rooms }: JobAsk): Told
   };
 }
 
-function foundIn({ line }: JobAsk, { commands, habits }: Context): string | undefined {
-  const parsed = parseLine(line, commands, habits);
-  return parsed.ok ? parsed.told.get('found') : undefined;
+function foundIn({ line }: JobAsk, { commands, preferences }: Context): string | undefined {
+  const parsed = parseLine(line, commands, preferences);
+  return parsed.ok ? parsed.optionTexts.get('found') : undefined;
 }
 
-function sentenceOf(reply: Reply, found: string | undefined, habits: Habits): Omit<Told, 'place'> {
+function sentenceOf(reply: Reply, found: string | undefined, preferences: Preferences): Omit<ReadLine, 'place'> {
   const beside = found === undefined || found === 'none' ? '' : FOUND.beside(found);
-  return { text: `${dataSentence(reply, habits)}${beside}${takenBy(reply, habits)}`, cautions: reply.cautions };
+  return {
+    text: `${dataSentence(reply, preferences)}${beside}${takenBy(reply, preferences)}`,
+    cautions: reply.cautions,
+  };
 }
 
-function takenBy({ needs = [] }: Reply, habits: Habits): string {
-  const things = mergeNeeds(needs).map((line) => `${line.label} ${sayAmount(line, line.count ?? line.amount, habits)}`);
+function takenBy({ needs = [] }: Reply, preferences: Preferences): string {
+  const things = mergeNeeds(needs).map(
+    (line) => `${line.label} ${sayAmount(line, line.count ?? line.amount, preferences)}`,
+  );
   return things.length > 0 ? FOUND.takes(things) : '';
 }
 
 type Known = PatchResult | LevelResult | SqueaksResult | MoistureResult;
 
-function dataSentence({ data, headline }: Reply, habits: Habits): string {
+function dataSentence({ data, headline }: Reply, preferences: Preferences): string {
   const known = data as Known;
   if (known.kind === 'patch') {
     const [[x0 = 0, y0 = 0] = [], , [x1 = 0, y1 = 0] = []] = known.cut;
     const area = BigInt(x1 - x0) * BigInt(y1 - y0);
-    return FOUND.patch(sayCut(ticks(x1 - x0), habits), sayCut(ticks(y1 - y0), habits), sayArea(area, habits));
+    return FOUND.patch(
+      sayCut(ticks(x1 - x0), preferences),
+      sayCut(ticks(y1 - y0), preferences),
+      sayArea(area, preferences),
+    );
   }
   if (known.kind === 'level') return known.flat ? FOUND.flat : FOUND.notFlat(headline);
-  if (known.kind === 'squeaks') return FOUND.squeaks(known.screws, sayCut(ticks(known.length), habits));
+  if (known.kind === 'squeaks') return FOUND.squeaks(known.screws, sayCut(ticks(known.length), preferences));
   return FOUND.moisture(headline);
 }
 
@@ -170,11 +181,11 @@ const ADDING =
 async function answerFound(ask: FoundAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
-  const deed = readListDeed(ask.do, ADDING);
+  const permission = readListAction(ask.do, ADDING);
   const { found } = project;
-  if (deed.do === 'show') return replyOf('', project, context);
-  if (deed.do === 'remove') {
-    const finding = found[deed.place - 1];
+  if (permission.do === 'show') return replyOf('', project, context);
+  if (permission.do === 'remove') {
+    const finding = found[permission.place - 1];
     if (!finding) {
       return { problems: [noSuchPlace(ask.do, found.length, found.length > 0 ? `remove ${found.length}` : 'list')] };
     }
@@ -187,7 +198,7 @@ async function answerFound(ask: FoundAsk, context: Context): Promise<Outcome> {
     return 'problems' in done ? done : replyOf(FOUND.removed(finding.text), done.project, context);
   }
   // To search is to find: whatever is found is told.
-  const text = deed.do === 'search' ? deed.words : deed.text;
+  const text = permission.do === 'search' ? permission.words : permission.text;
   if (text === '') return { problems: [FOUND_PROBLEMS.empty()] };
   if (text.length > LONGEST_FINDING) {
     const fix = text.slice(0, LONGEST_FINDING / 2).replace(/[\uD800-\uDBFF]$/, '');
@@ -211,12 +222,12 @@ async function answerFound(ask: FoundAsk, context: Context): Promise<Outcome> {
   return 'problems' in done ? done : replyOf(FOUND.added(text), done.project, context);
 }
 
-function readingOf({ habits }: Context) {
-  return { option: 'do', habits, note: () => undefined };
+function readingOf({ preferences }: Context) {
+  return { option: 'do', preferences, note: () => undefined };
 }
 
 async function replyOf(said: string, project: Project, context: Context): Promise<Outcome> {
-  const all: readonly Told[] = [...toldFindings(project, context), ...(await keptFindings(project, context))];
+  const all: readonly ReadLine[] = [...parsedFindings(project, context), ...(await keptFindings(project, context))];
   const rooms = project.rooms.map(({ name }) => name);
   const places = [...rooms, FOUND.together, FOUND.gone, FOUND.elsewhere];
   const at = (place: string) => all.filter((one) => titleOf(one.place, rooms) === place);
@@ -256,7 +267,7 @@ function titleOf(place: Place, rooms: readonly string[]): string {
   return rooms.find((name) => sameName(name, place.room)) ?? FOUND.gone;
 }
 
-function callsOf(all: readonly Told[], rooms: readonly string[]): readonly string[] {
+function callsOf(all: readonly ReadLine[], rooms: readonly string[]): readonly string[] {
   return [
     ...new Set(all.flatMap(({ call, place }) => (call ? [FOUND.call(titleOf(place, rooms), call.why, call.who)] : []))),
   ];
@@ -267,22 +278,22 @@ export async function findingsOf(
   project: Project,
   context: Context,
 ): Promise<{
-  readonly told: readonly string[];
+  readonly given: readonly string[];
   readonly calls: readonly string[];
   readonly cautions: readonly Caution[];
 }> {
-  const all: readonly Told[] = [...toldFindings(project, context), ...(await keptFindings(project, context))];
+  const all: readonly ReadLine[] = [...parsedFindings(project, context), ...(await keptFindings(project, context))];
   const rooms = project.rooms.map(({ name }) => name);
-  const told = all.flatMap(({ place, text }) => {
+  const given = all.flatMap(({ place, text }) => {
     const title = titleOf(place, rooms);
     if (title === FOUND.gone) return [];
     return [(typeof place === 'object' ? `${title}: ${text}` : text).replace(/\.$/, '')];
   });
-  return { told, calls: callsOf(all, rooms), cautions: cautionsOf(all) };
+  return { given, calls: callsOf(all, rooms), cautions: cautionsOf(all) };
 }
 
 /** What was told, each with its area, and who to call where it is not safe or too much mould. */
-function toldFindings({ found, rooms }: Project, context: Context): readonly Told[] {
+function parsedFindings({ found, rooms }: Project, context: Context): readonly ReadLine[] {
   const zone = hostZone();
   const names = rooms.map(({ name }) => name);
   return found.map(({ text, room, at }, i) => {
@@ -292,10 +303,10 @@ function toldFindings({ found, rooms }: Project, context: Context): readonly Tol
       unsafe.mould && (area === undefined || area >= BigInt(MOULD_AREA.value) * SQUARE_TICKS_PER_SQUARE_FOOT);
     const hazards = [...unsafe.hazards, ...(muchMould ? ['mould'] : []), ...(unsafe.rot ? ['panel'] : [])];
     const { why, call } = hazards.length > 0 ? referral(hazards) : { why: '', call: '' };
-    const said = area === undefined ? undefined : sayArea(area, context.habits);
+    const said = area === undefined ? undefined : sayArea(area, context.preferences);
     return {
       place: room === undefined ? 'not given' : { room },
-      text: FOUND.told(i + 1, sayDay(at, zone), text.replace(/(?<![.\s])[.\s]+$/, ''), said),
+      text: FOUND.given(i + 1, sayDay(at, zone), text.replace(/(?<![.\s])[.\s]+$/, ''), said),
       ...(area !== undefined && { area: Number(area) }),
       ...(hazards.length > 0 && { call: { why, who: call } }),
       cautions: [],
@@ -304,7 +315,7 @@ function toldFindings({ found, rooms }: Project, context: Context): readonly Tol
 }
 
 /** Those of the answers asked again, and what can hurt where something is opened up; each once. */
-function cautionsOf(all: readonly Told[]): readonly Caution[] {
+function cautionsOf(all: readonly ReadLine[]): readonly Caution[] {
   const own = all.length > 0 ? worded([...cautionsFor('subfloor'), ...cautionsFor('leak')]) : [];
   return [...new Map([...all.flatMap(({ cautions }) => cautions), ...own].map((one) => [one.topic, one])).values()];
 }

@@ -10,7 +10,7 @@ import { hostZone, sayDate, sayMoment } from '../../src/input/moment.ts';
 import { choice, text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
-import { roomTold } from '../../src/input/rooms/rooms-apart.ts';
+import { roomGiven } from '../../src/input/rooms/rooms-apart.ts';
 import type { Project } from '../../src/project/project.ts';
 import { inScope, sameName } from '../../src/project/project-room.ts';
 import { isSharedPart } from '../../src/project/share-scope.ts';
@@ -70,12 +70,12 @@ async function handoffLines(here: Here): Promise<readonly HandoffLine[]> {
     { label: labels.care, items: [...care.keys()], topics: [...care.values()], never: true },
     { label: labels.rooms, items: roomItems(project, context), never: true },
     { label: labels.floor, items: floors.map((reply) => floorItem(reply, context)) },
-    { label: labels.found, items: found.told },
+    { label: labels.found, items: found.given },
     { label: labels.stage, items: [progressReply(project, [], undefined, context).headline.replace(/\.$/, '')] },
     { label: labels.waits, items: waitItems(project, context) },
     { label: labels.tearout, items: tearout.map((one) => tearoutItem(one, tearout.length)) },
     { label: labels.trim, items: trims.map((reply) => trimItem(reply, context)) },
-    { label: labels.open, items: listAsks(project, context).untold.map(({ what }) => what) },
+    { label: labels.open, items: listAsks(project, context).notGiven.map(({ what }) => what) },
     { label: labels.missing, items: [...new Set(here.missing)].map((text) => text.split(':', 1)[0] ?? text) },
     { label: labels.rows, items: floors.flatMap(rowItems) },
   ];
@@ -122,27 +122,27 @@ function tearoutItem({ ask, reply }: Answered, of: number): string {
   return rooms.length > 0 ? `${rooms.join(', ')}: ${said}` : said;
 }
 
-function roomItems({ rooms }: Project, { habits }: Context): readonly string[] {
-  const reading = { option: 'room', habits, note: () => undefined };
+function roomItems({ rooms }: Project, { preferences }: Context): readonly string[] {
+  const reading = { option: 'room', preferences, note: () => undefined };
   const areas = inScope(rooms).map((room) => {
-    const read = readRooms(roomTold(room), reading);
-    const told = read.ok ? read.value.rooms : [];
-    return { name: room.name, square: told.reduce((sum, { outline }) => sum + doubleArea(outline), 0n) / 2n };
+    const read = readRooms(roomGiven(room), reading);
+    const given = read.ok ? read.value.rooms : [];
+    return { name: room.name, square: given.reduce((sum, { outline }) => sum + doubleArea(outline), 0n) / 2n };
   });
   const sum = areas.reduce((total, { square }) => total + square, 0n);
   const said = sayAreasOfSum(
     areas.map(({ square }) => square),
-    habits,
+    preferences,
   );
   return [
-    ...(areas.length > 1 ? [HANDOFF.all(sayArea(sum, habits))] : []),
+    ...(areas.length > 1 ? [HANDOFF.all(sayArea(sum, preferences))] : []),
     ...areas.map(({ name }, i) => HANDOFF.room(name, said[i] ?? '')),
   ];
 }
 
-function floorItem({ data }: Reply, { habits }: Context): string {
+function floorItem({ data }: Reply, { preferences }: Context): string {
   const { plank, rules, count } = (data as GuidesResult).floor;
-  const size = `${sayCut(ticks(plank.width), habits)} × ${sayCut(ticks(plank.length), habits)}`;
+  const size = `${sayCut(ticks(plank.width), preferences)} × ${sayCut(ticks(plank.length), preferences)}`;
   return HANDOFF.floor(size, rules.pattern.name, count.cartons ?? 0, plank.perCarton, count.planks ?? 0);
 }
 
@@ -152,11 +152,11 @@ function rowItems({ data }: Reply): readonly string[] {
 }
 
 /** Sticks and pieces; what they cost is between the asker and the shop. */
-function trimItem({ data }: Reply, { habits }: Context): string {
+function trimItem({ data }: Reply, { preferences }: Context): string {
   const { stock, sticks, pieces } = data as TrimResult;
   const bought = stock.flatMap(({ length, have }, i) => {
     const count = sticks.filter((stick) => stick.stock === i).length;
-    return have === undefined && count > 0 ? [[count, sayLength(ticks(length), habits)] as const] : [];
+    return have === undefined && count > 0 ? [[count, sayLength(ticks(length), preferences)] as const] : [];
   });
   return trimHeadline(bought, pieces.length, undefined).replace(/\.$/, '');
 }
@@ -195,8 +195,8 @@ function chosen(title: string, lines: readonly HandoffLine[]): readonly HandoffL
   const kept = new Set(lines.filter(({ never }) => never));
   const withLeft = (): readonly HandoffLine[] => {
     const left = lines.filter((line) => !kept.has(line)).map(({ label }) => label);
-    const told = lines.filter((line) => kept.has(line));
-    return left.length === 0 ? told : [...told, { label: HANDOFF.labels.left, items: left }];
+    const given = lines.filter((line) => kept.has(line));
+    return left.length === 0 ? given : [...given, { label: HANDOFF.labels.left, items: left }];
   };
   for (const line of lines) {
     if (kept.has(line)) continue;
@@ -252,7 +252,7 @@ async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context
   const project = await projectHere(context);
   if ('problems' in project) return project;
   // Whoever was given a part gets that part, and no summary of the rest.
-  const part = isSharedPart(await context.desk?.share());
+  const part = isSharedPart(await context.access?.share());
   const names = project.rooms.map(({ name }) => name);
   const { room } = wanted;
   if (!part && room !== undefined && names.length > 0 && !names.some((name) => sameName(name, room))) {
@@ -263,14 +263,14 @@ async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context
     const here = { project, wanted, context, missing: [], ask: await asksOnce(project, context) };
     const title = HANDOFF.title(project.name, sayDate(context.now(), hostZone()));
     const lines = fitted(title, await handoffLines(here));
-    const told = lines.filter(({ topics }) => topics === undefined);
+    const given = lines.filter(({ topics }) => topics === undefined);
     const cautions = lines.flatMap(({ items, topics = [] }) =>
       topics.map((topic, i) => ({ topic, text: items[i] ?? topic })),
     );
     const data: HandoffResult = { kind: 'handoff', text: textOf(title, lines) };
     return {
       headline: title,
-      blocks: [{ kind: 'facts', facts: told.map((line) => ({ label: line.label, value: itemsOf(line) })) }],
+      blocks: [{ kind: 'facts', facts: given.map((line) => ({ label: line.label, value: itemsOf(line) })) }],
       assumed: context.assumed,
       cautions,
       sources: [],
@@ -283,8 +283,8 @@ async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context
   const reply = sheetsReply(gathered, context);
   if (as === 'text') return reply;
   const boxed = as === 'pdf' && [project.name, ...project.rooms.map(({ name }) => name)].some(isBoxed);
-  const told = boxed ? { ...reply, assumed: [...reply.assumed, HANDOFF.boxed] } : reply;
-  return withFiles(told, filesOf(gathered, as, paper), project.name);
+  const given = boxed ? { ...reply, assumed: [...reply.assumed, HANDOFF.boxed] } : reply;
+  return withFiles(given, filesOf(gathered, as, paper), project.name);
 }
 
 /** Whether a name has letters that the font of the PDF lacks. */

@@ -5,7 +5,7 @@ import { parseLine } from '../../src/chat/grammar.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayCut, sayLength, sayNumber } from '../../src/input/format.ts';
 import { hostZone } from '../../src/input/moment.ts';
-import type { Habits } from '../../src/input/reading.ts';
+import type { Preferences } from '../../src/input/reading.ts';
 import { roomOfArea } from '../../src/input/rooms/rooms-apart.ts';
 import type { Tally } from '../../src/project/needs.ts';
 import type { Project } from '../../src/project/project.ts';
@@ -173,8 +173,8 @@ function endOf({ cut, setting }: Cut, side: 'left' | 'right', interior: number, 
 // Cut lists as sheets: the pieces of one room, or of the doorways, as tables and one by one.
 
 /** The cuts of a room; those of doorways and stairs without one. Pieces are numbered anew. */
-export function cutsSheet(room: string | undefined, told: readonly SawPiece[]): JobSheet {
-  const pieces = told.map((piece, i) => ({ ...piece, no: i + 1 }));
+export function cutsSheet(room: string | undefined, given: readonly SawPiece[]): JobSheet {
+  const pieces = given.map((piece, i) => ({ ...piece, no: i + 1 }));
   const title = room === undefined ? SAW.edgesTitle : SAW.title(room);
   return { key: 'cuts', ...(room !== undefined && { room }), title, reply: cutsReply(title, room, pieces), pieces };
 }
@@ -267,7 +267,7 @@ async function trimPieces(here: Here): Promise<readonly SawPiece[]> {
     const reply = replyOr(outcome, name, here.missing);
     if (!reply) continue;
     const roomOf = areasOf(whole, here.context);
-    for (const { room, ...piece } of sticksPieces(reply.data as TrimResult, here.context.habits.decimal)) {
+    for (const { room, ...piece } of sticksPieces(reply.data as TrimResult, here.context.preferences.decimal)) {
       pieces.push(room === undefined ? piece : { ...piece, room: roomOf.get(room) ?? room });
     }
   }
@@ -275,10 +275,10 @@ async function trimPieces(here: Here): Promise<readonly SawPiece[]> {
 }
 
 /** The rooms that the areas of an ask are of. */
-function areasOf(line: string, { commands, habits }: Context): ReadonlyMap<string, string> {
-  const parsed = parseLine(line, commands, habits);
-  const told = parsed.ok ? (parsed.told.get('room') ?? '') : '';
-  return roomOfArea(told, { option: 'room', habits, note: () => undefined });
+function areasOf(line: string, { commands, preferences }: Context): ReadonlyMap<string, string> {
+  const parsed = parseLine(line, commands, preferences);
+  const given = parsed.ok ? (parsed.optionTexts.get('room') ?? '') : '';
+  return roomOfArea(given, { option: 'room', preferences, note: () => undefined });
 }
 
 /** A sheet for each guide with the trim of its rooms, for each other room with trim, and one for the doorways. */
@@ -306,7 +306,7 @@ function cutsSheets(
 // What of a project can be ticked off, each with the line that ticks it and the one that takes it back.
 
 /** Everything on the list: what is left to buy, and what is bought. */
-function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, habits: Habits): readonly Tick[] {
+function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, preferences: Preferences): readonly Tick[] {
   return tallies
     .filter(({ left, bought }) => left > 0 || bought > 0)
     .map((one) => {
@@ -315,7 +315,7 @@ function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, habits: Ha
       const name = typeable(one.label);
       return {
         key: one.item,
-        label: ticked ? `${one.label}: ${sayAmount(one, boughtPackages(one), habits)}` : sayLeft(one, habits),
+        label: ticked ? `${one.label}: ${sayAmount(one, boughtPackages(one), preferences)}` : sayLeft(one, preferences),
         group: STAGE_NAMES[one.stage],
         ticked,
         ...(ticked && last && { at: last.at, ...byOf(last.by) }),
@@ -353,8 +353,8 @@ function stageTicks(rooms: readonly RoomProgress[]): readonly Tick[] {
 }
 
 /** Asks what is wanted, as the asker would; of what a helper was given, no more than that. */
-export async function gatherSheets(project: Project, asked: Wanted, context: Context): Promise<Sheets> {
-  const wanted = wantedWithin(asked, await context.desk?.share());
+export async function gatherSheets(project: Project, requested: Wanted, context: Context): Promise<Sheets> {
+  const wanted = wantedWithin(requested, await context.access?.share());
   const missing: string[] = [];
   const here = { project, context, missing, ask: await asksOnce(project, context) };
   const sheets = wanted ? await sheetsOf({ ...here, wanted }) : [];
@@ -362,7 +362,7 @@ export async function gatherSheets(project: Project, asked: Wanted, context: Con
     kind: 'sheets',
     project: project.name,
     made: context.now(),
-    units: context.habits.units,
+    units: context.preferences.units,
     zone: hostZone(),
     sheets: sheets.map(handedOn),
     // What could not be worked out may be of other rooms than the one that was shared.
@@ -402,7 +402,7 @@ async function shoppingSheet({ project, context, missing }: Here): Promise<reado
   const reply = replyOr(outcome, 'project shopping', missing);
   if (!reply) return [];
   const tallies = talliesOf(await listOf(project, context), project);
-  const ticks = shoppingTicks(tallies, project.shopping, context.habits);
+  const ticks = shoppingTicks(tallies, project.shopping, context.preferences);
   return [{ key: 'shopping', title: SHEETS.titles.shopping, reply, ticks }];
 }
 

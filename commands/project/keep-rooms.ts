@@ -71,7 +71,7 @@ export function keepStep(
 ): KeepStep {
   const others = before.kept.filter((one) => one.ask !== ask.ask);
   if (others.length >= LIMITS.kept) return { problem: tooManyKept(LIMITS.kept) };
-  const parsed = parseLine(ask.ask, context.commands, context.habits);
+  const parsed = parseLine(ask.ask, context.commands, context.preferences);
   const said = [CHANGED.kept(ask.headline)];
   if (!parsed.ok)
     return {
@@ -80,12 +80,12 @@ export function keepStep(
       stays: [],
       others: [],
     };
-  const { command, told } = parsed;
-  const taken = takenRooms(before.rooms, told, command, context);
+  const { command, optionTexts } = parsed;
+  const taken = takenRooms(before.rooms, optionTexts, command, context);
   const withRooms = { ...before, rooms: taken.rooms };
-  const options = takenOptions(withRooms, command, told, taken.about, context, settings);
+  const options = takenOptions(withRooms, command, optionTexts, taken.about, context, settings);
   const own = options.own.slice(0, LIMITS.picks);
-  const about = taken.about ?? roomsInTexts(told, own, taken.rooms);
+  const about = taken.about ?? roomsInTexts(optionTexts, own, taken.rooms);
   const saved: KeptAsk = { ...ask, own, ...(about && { rooms: about.map(({ name }) => name) }) };
   return {
     parts: { rooms: taken.rooms, picks: options.picks, kept: [...others, saved] },
@@ -108,13 +108,13 @@ interface TakenRooms {
 /** The rooms of a project with those of an answer: one with a name is added; one without is a size tried out, unless it begins the project. */
 function takenRooms(
   before: Rooms,
-  told: ReadonlyMap<string, string>,
+  optionTexts: ReadonlyMap<string, string>,
   command: Command,
-  { habits }: Context,
+  { preferences }: Context,
 ): TakenRooms {
-  const text = told.get('room');
+  const text = optionTexts.get('room');
   const apart =
-    text === undefined ? undefined : readRoomsApart(text, { option: 'room', habits, note: () => undefined });
+    text === undefined ? undefined : readRoomsApart(text, { option: 'room', preferences, note: () => undefined });
   if (!apart?.ok) return { rooms: before, about: undefined, said: [], stays: [] };
   const said: string[] = [];
   const stays: string[] = [];
@@ -139,7 +139,7 @@ function takenRooms(
   }
   const found = rooms.filter(({ name }) => about.has(name));
   const whole = outside.length === 0 && inScope(rooms).every((room) => found.includes(room));
-  const withFloor = floorTaken(rooms, found, command, told);
+  const withFloor = floorTaken(rooms, found, command, optionTexts);
   return {
     rooms: withFloor.rooms,
     // A patch or a reading is in one room, if it is the only one or not.
@@ -153,12 +153,12 @@ function takenRooms(
 function withAnother(rooms: Rooms, room: { readonly name: string; readonly text: string }): Rooms {
   if (rooms.length >= LIMITS.rooms || room.text.length > LIMITS.room) return rooms;
   const more = withRoom(rooms, { ...room, notes: [], inScope: true });
-  return roomsText(inScope(more)).length > LIMITS.roomsTold ? rooms : more;
+  return roomsText(inScope(more)).length > LIMITS.roomsGiven ? rooms : more;
 }
 
 /** The floor that comes out lies in the rooms of the answer, and not in others. */
-function floorTaken(rooms: Rooms, found: Rooms, command: Command, told: ReadonlyMap<string, string>) {
-  const floor = told.get('floor');
+function floorTaken(rooms: Rooms, found: Rooms, command: Command, optionTexts: ReadonlyMap<string, string>) {
+  const floor = optionTexts.get('floor');
   const bare = found.filter((room) => room.floor === undefined);
   if (command.group !== 'prep' || !['tearout', 'plan'].includes(command.name)) return { rooms, said: [] };
   if (floor === undefined || floor.length > LIMITS.note) return { rooms, said: [] };
@@ -180,9 +180,9 @@ interface TakenOptions {
 function takenOptions(
   project: Project,
   command: Command,
-  told: ReadonlyMap<string, string>,
+  optionTexts: ReadonlyMap<string, string>,
   about: Rooms | undefined,
-  { commands, habits }: Context,
+  { commands, preferences }: Context,
   settings: Settings | undefined,
 ): TakenOptions {
   const picks = new Map(Object.entries(project.picks));
@@ -197,9 +197,9 @@ function takenOptions(
     new Map(room === undefined || room === '' ? [] : [['room', room]]),
     { project, settings },
     commands,
-    habits,
-  ).told;
-  for (const [option, text] of told) {
+    preferences,
+  ).optionTexts;
+  for (const [option, text] of optionTexts) {
     if (option === 'room' || given.get(option) === text) continue;
     const key = meaningsOf(option, commands).length > 1 ? `${command.name} ${option}` : option;
     const before = pickFor(Object.fromEntries(picks), command, option, commands);
@@ -226,8 +226,12 @@ function withDoorways(picked: string, more: string): string {
 }
 
 /** The only room that the texts of a work name, where it isn't given any. */
-function roomsInTexts(told: ReadonlyMap<string, string>, own: readonly string[], rooms: Rooms): Rooms | undefined {
-  if (told.has('room')) return undefined;
-  const found = roomsNamedIn(own.map((option) => told.get(option) ?? '').join(' ; '), rooms);
+function roomsInTexts(
+  optionTexts: ReadonlyMap<string, string>,
+  own: readonly string[],
+  rooms: Rooms,
+): Rooms | undefined {
+  if (optionTexts.has('room')) return undefined;
+  const found = roomsNamedIn(own.map((option) => optionTexts.get(option) ?? '').join(' ; '), rooms);
   return found.length === 1 ? found : undefined;
 }

@@ -22,7 +22,15 @@ import {
 } from '../../src/text/project-problems-text.ts';
 import { CHANGED, NEXT, PROJECT, SAVED } from '../../src/text/project-text.ts';
 import { type AnsweredRooms, type KeepStep, keepStep } from './keep-rooms.ts';
-import { atDesk, doneOr, inProject, nameProblem, projectProblem, projectReply, TAKE_BACK } from './project-command.ts';
+import {
+  doneOr,
+  inProject,
+  nameProblem,
+  projectProblem,
+  projectReply,
+  TAKE_BACK,
+  withProject,
+} from './project-command.ts';
 import { nextProjectRequests, pageOf } from './project-shown.ts';
 import { savedActions, savedLines, savedTable, savedToday } from './saved-today.ts';
 
@@ -31,18 +39,18 @@ import { savedActions, savedLines, savedTable, savedToday } from './saved-today.
 const UNNAMED = 'My floor';
 
 /** Keeps the answer to a line, or the last answer; begins a project where none is in use. */
-async function keep(line: string, desk: ProjectAccess, context: Context): Promise<Outcome> {
+async function keep(line: string, access: ProjectAccess, context: Context): Promise<Outcome> {
   const found = /^(?:last|that|this|it|the last (?:answer|one))?[.!]?$/i.test(line)
-    ? lastAsk(await desk.last())
+    ? lastAsk(await access.last())
     : await answered(line, context);
   if ('problem' in found) return projectProblem(found.problem);
-  const parsed = parseLine(found.ask, context.commands, context.habits);
-  if (parsed.ok && isExamplePlank(parsed.told.get('plank') ?? '')) return projectProblem(exampleKept(line));
-  const ask: AnsweredRooms = { ...found, id: mintId(), at: desk.now() };
-  const begun = await begin(desk);
+  const parsed = parseLine(found.ask, context.commands, context.preferences);
+  if (parsed.ok && isExamplePlank(parsed.optionTexts.get('plank') ?? '')) return projectProblem(exampleKept(line));
+  const ask: AnsweredRooms = { ...found, id: mintId(), at: access.now() };
+  const begun = await begin(access);
   if (begun && 'problem' in begun) return projectProblem(begun.problem);
-  const settings = await desk.ownersSettings();
-  const done = await desk.change<KeepStep>('keep', (project) => {
+  const settings = await access.ownersSettings();
+  const done = await access.change<KeepStep>('keep', (project) => {
     const step = keepStep(project, ask, context, settings);
     return 'problem' in step ? { result: step } : { parts: step.parts, said: step.said.join('; '), result: step };
   });
@@ -69,7 +77,7 @@ async function keep(line: string, desk: ProjectAccess, context: Context): Promis
 
 /** Says which room a saved answer is about, for work at a place that was saved without one. */
 function aboutRoom(number: number, name: string, context: Context): Promise<Outcome> {
-  return inProject(context, async (project, desk) => {
+  return inProject(context, async (project, access) => {
     const saved = project.kept[number - 1];
     if (!saved) return projectProblem(keptUnknown(String(number), project.kept.length));
     const room = roomNamed(project.rooms, name.replace(/^(?:the|my|our) /i, ''));
@@ -84,7 +92,7 @@ function aboutRoom(number: number, name: string, context: Context): Promise<Outc
         ),
       );
     }
-    const done = await desk.change('keep', ({ kept }) => ({
+    const done = await access.change('keep', ({ kept }) => ({
       parts: { kept: kept.map((one) => (one.id === saved.id ? { ...one, rooms: [room.name] } : one)) },
       said: SAVED.inRoom(saved.headline, room.name),
       result: undefined,
@@ -102,10 +110,10 @@ function aboutRoom(number: number, name: string, context: Context): Promise<Outc
 
 /** Lets the kept answer of a number go. */
 function unkeep(number: number, context: Context): Promise<Outcome> {
-  return inProject(context, async (project, desk) => {
+  return inProject(context, async (project, access) => {
     const gone = project.kept[number - 1];
     if (!gone) return projectProblem(keptUnknown(String(number), project.kept.length));
-    const done = await desk.change('keep', ({ kept }) => ({
+    const done = await access.change('keep', ({ kept }) => ({
       parts: { kept: kept.filter(({ id }) => id !== gone.id) },
       said: CHANGED.unkept(gone.headline),
       result: undefined,
@@ -149,13 +157,13 @@ async function answered(line: string, context: Context): Promise<Found> {
 
 /** A project for somebody who has none in use; undefined where there is one. */
 async function begin(
-  desk: ProjectAccess,
+  access: ProjectAccess,
 ): Promise<{ readonly name: string } | { readonly problem: Problem } | undefined> {
-  if (await desk.inUse()) return undefined;
-  const mine = await desk.own();
+  if (await access.inUse()) return undefined;
+  const mine = await access.own();
   const name = freeName(UNNAMED, mine);
   const wrong = nameProblem(name, mine);
-  return wrong ? { problem: wrong } : desk.create(emptyContent(name));
+  return wrong ? { problem: wrong } : access.create(emptyContent(name));
 }
 
 export default defineCommand({
@@ -180,11 +188,11 @@ export default defineCommand({
     },
   ],
   run: ({ ask }, context) =>
-    atDesk(context, async (desk) => {
+    withProject(context, async (access) => {
       const [, no, room] =
         /^(?:no\.? ?|number |answer )?(\d{1,3}) (?:is |was )?(?:in|about|of|for) (.{1,80})$/i.exec(ask) ?? [];
       if (no !== undefined && room !== undefined) return aboutRoom(Number(no), room, context);
       const number = /^(?:remove|drop|delete|forget|clear) (?:no\.? ?)?(\d{1,3})$/i.exec(ask)?.[1];
-      return number === undefined ? keep(ask, desk, context) : unkeep(Number(number), context);
+      return number === undefined ? keep(ask, access, context) : unkeep(Number(number), context);
     }),
 });

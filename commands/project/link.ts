@@ -12,14 +12,14 @@ import { LIMITS } from '../../src/project/project-limits.ts';
 import type { Problem, Reply } from '../../src/reply/reply.ts';
 import { NEXT } from '../../src/text/project-text.ts';
 import { accountName, LINK, LINK_CONFIRM, LINK_PROBLEMS } from '../../src/text/sharing-text.ts';
-import { atDesk, projectProblem, projectReply } from './project-command.ts';
+import { projectProblem, projectReply, withProject } from './project-command.ts';
 import { ownShareReply } from './share-list.ts';
 
 // A person's accounts: listed, led together by a code, and parted.
 
 /** A new code, and how it is used. */
-async function newCode(desk: ProjectAccess, context: Context): Promise<Outcome> {
-  const { code } = await desk.links().make();
+async function newCode(access: ProjectAccess, context: Context): Promise<Outcome> {
+  const { code } = await access.links().make();
   const reply = projectReply(context, {
     headline: LINK.made,
     blocks: [
@@ -37,22 +37,22 @@ async function newCode(desk: ProjectAccess, context: Context): Promise<Outcome> 
   return { ...reply, once: [code] };
 }
 
-async function linkedAccounts(desk: ProjectAccess, context: Context): Promise<Reply> {
-  const accounts = accountsOf(await desk.person(), desk.via);
-  return listed(LINK.list(accounts.length), desk, context);
+async function linkedAccounts(access: ProjectAccess, context: Context): Promise<Reply> {
+  const accounts = accountsOf(await access.person(), access.via);
+  return listed(LINK.list(accounts.length), access, context);
 }
 
 /** Parts an account by its number in the list, or by its platform where only one is there. */
-async function parted(which: string, desk: ProjectAccess, context: Context): Promise<Outcome> {
-  const accounts = accountsOf(await desk.person(), desk.via);
+async function parted(which: string, access: ProjectAccess, context: Context): Promise<Outcome> {
+  const accounts = accountsOf(await access.person(), access.via);
   if (accounts.length < 2) return projectProblem(LINK_PROBLEMS.onlyOne());
-  const found = accountsNamed(which, accounts, desk.via);
+  const found = accountsNamed(which, accounts, access.via);
   const [only, ...more] = found;
   if (only === undefined) return projectProblem(LINK_PROBLEMS.notLinked(which, 'project link list'));
   if (more.length > 0) return projectProblem(LINK_PROBLEMS.several(which, accounts.indexOf(more[0] ?? only) + 1));
-  if (!(await desk.links().part(only))) return projectProblem(LINK_PROBLEMS.notLinked(which, 'project link list'));
-  if (only === desk.via) return projectReply(context, { headline: LINK.partedHere });
-  return listed(LINK.parted(accountName(platformOf(only))), desk, context);
+  if (!(await access.links().part(only))) return projectProblem(LINK_PROBLEMS.notLinked(which, 'project link list'));
+  if (only === access.via) return projectReply(context, { headline: LINK.partedHere });
+  return listed(LINK.parted(accountName(platformOf(only))), access, context);
 }
 
 function accountsNamed(which: string, accounts: readonly string[], via: string): readonly string[] {
@@ -64,15 +64,15 @@ function accountsNamed(which: string, accounts: readonly string[], via: string):
   );
 }
 
-async function listed(headline: string, desk: ProjectAccess, context: Context): Promise<Reply> {
-  const person = await desk.person();
-  const accounts = accountsOf(person, desk.via);
+async function listed(headline: string, access: ProjectAccess, context: Context): Promise<Reply> {
+  const person = await access.person();
+  const accounts = accountsOf(person, access.via);
   const zone = hostZone();
   const since = (key: string): string => {
     const at = person?.linked?.find(({ account }) => account === key)?.at;
     return at === undefined ? '' : sayMoment(at, zone);
   };
-  const name = (key: string): string => accountName(platformOf(key)) + (key === desk.via ? ` (${LINK.here})` : '');
+  const name = (key: string): string => accountName(platformOf(key)) + (key === access.via ? ` (${LINK.here})` : '');
   const rows = accounts.map((key, i) => [String(i + 1), name(key), since(key)]);
   return projectReply(context, {
     headline,
@@ -98,8 +98,8 @@ function platformOf(account: string): string {
 // A code taken: first what it would do, then, for accounts once confirmed, what it did.
 
 /** What a code would do, or what it did. */
-async function codeTaken(code: string, confirm: string, desk: ProjectAccess, context: Context): Promise<Outcome> {
-  const links = desk.links();
+async function codeTaken(code: string, confirm: string, access: ProjectAccess, context: Context): Promise<Outcome> {
+  const links = access.links();
   const offer = await links.look(code);
   if (!offer.ok) return projectProblem(refused(offer, code));
   if (offer.kind === 'accounts' && confirm !== LINK_CONFIRM) {
@@ -113,17 +113,17 @@ async function codeTaken(code: string, confirm: string, desk: ProjectAccess, con
       actions: [{ label: LINK.go, ask }],
     });
   }
-  const before = { own: await desk.own(), settings: (await desk.person())?.settings ?? NO_SETTINGS };
+  const before = { own: await access.own(), settings: (await access.person())?.settings ?? NO_SETTINGS };
   const taken = await links.take(code);
   if (!taken.ok) return projectProblem(refused(taken, code));
-  const mine = await desk.mine();
+  const mine = await access.mine();
   const renamed = before.own.flatMap(({ id, name }) => {
     const now = mine.find((project) => project.id === id)?.name ?? name;
     return now === name ? [] : [LINK.renamed(name, now)];
   });
   const actions = [{ label: NEXT.list, ask: 'project list' }];
   if (taken.offer.kind === 'project') {
-    const [project, share] = [await desk.inUse(), await desk.share()];
+    const [project, share] = [await access.inUse(), await access.share()];
     if (!project || !share) return projectProblem(LINK_PROBLEMS.none());
     return ownShareReply(project, share, context);
   }
@@ -202,17 +202,17 @@ export default defineCommand({
       headline: 'Here is your code. Type it on your other account within 10 minutes; it works once.',
     },
   ],
-  run: ({ code: typed, remove, confirm: told }, context) =>
-    atDesk(context, (desk) => {
+  run: ({ code: typed, remove, confirm: given }, context) =>
+    withProject(context, (access) => {
       const both = /^(?<code>.+?)(?<![\s,;])[\s,;]+(?:and )?confirm[:\s]+(?<word>[^\s:]\S*)$/i.exec(typed)?.groups;
-      const [code, confirm] = [both?.code ?? typed, both?.word?.toLowerCase() ?? told];
+      const [code, confirm] = [both?.code ?? typed, both?.word?.toLowerCase() ?? given];
       const said = /^(?:remove|unlink|part|disconnect) (?:my |the )?(?<which>.+?)(?: account)?$/i.exec(code)?.groups
         ?.which;
       const which = remove === NONE ? said : remove;
-      if (which !== undefined) return parted(which, desk, context);
-      if (/^(?:list|show|accounts?|linked|who)$/i.test(code)) return linkedAccounts(desk, context);
+      if (which !== undefined) return parted(which, access, context);
+      if (/^(?:list|show|accounts?|linked|who)$/i.test(code)) return linkedAccounts(access, context);
       if (/^(?:new|make|code|me|(?:a )?new code|(?:my )?(?:other )?accounts?|\s*)$/i.test(code))
-        return newCode(desk, context);
-      return codeTaken(code.replace(/^(?:with |the )?(?:code )?/i, ''), confirm, desk, context);
+        return newCode(access, context);
+      return codeTaken(code.replace(/^(?:with |the )?(?:code )?/i, ''), confirm, access, context);
     }),
 });

@@ -3,20 +3,22 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { openQuestions } from '../../src/chat/notifications.ts';
-import type { Habits } from '../../src/input/reading.ts';
+import type { Preferences } from '../../src/input/reading.ts';
 import type { Project } from '../../src/project/project.ts';
 import { isSharedPart } from '../../src/project/share-scope.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import { START_ASK } from '../../src/text/project-problems-text.ts';
 import { MEASURE, NEXT, PROJECT } from '../../src/text/project-text.ts';
 import { SHARE, sayShared } from '../../src/text/sharing-text.ts';
-import { atDesk, projectReply } from './project-command.ts';
+import { projectReply, withProject } from './project-command.ts';
 
 /** Lengths asked of whoever may measure, project by project. */
-function toMeasure(mine: readonly Project[], habits: Habits): readonly Block[] {
+function toMeasure(mine: readonly Project[], preferences: Preferences): readonly Block[] {
   const items = mine
     .filter(({ state }) => state.kind === 'active')
-    .flatMap((project) => openQuestions(project, habits).map(({ label }) => MEASURE.inProject(project.name, label)));
+    .flatMap((project) =>
+      openQuestions(project, preferences).map(({ label }) => MEASURE.inProject(project.name, label)),
+    );
   return items.length === 0 ? [] : [{ kind: 'checklist', title: MEASURE.openTitle, items }];
 }
 
@@ -27,13 +29,13 @@ export default defineCommand({
   options: z.object({}),
   examples: [{ ask: 'project list', headline: '2 projects.' }],
   run: (_options, context) =>
-    atDesk(context, async (desk) => {
-      const [mine, inUse] = [await desk.mine(), await desk.inUse()];
+    withProject(context, async (access) => {
+      const [mine, inUse] = [await access.mine(), await access.inUse()];
       if (mine.length === 0) {
         const actions = [{ label: NEXT.start, ask: START_ASK }];
         return projectReply(context, { headline: PROJECT.none, actions });
       }
-      const me = (await desk.person())?.id;
+      const me = (await access.person())?.id;
       const rows = mine.map(({ id, name, owner, rooms, kept, state, shares: [share] }) => {
         const now = id === inUse?.id ? PROJECT.use : PROJECT.states[state.kind];
         if (owner === me || !share) return [name, String(rooms.length), String(kept.length), now];
@@ -45,7 +47,7 @@ export default defineCommand({
         headline: PROJECT.several(mine.length),
         blocks: [
           { kind: 'table', title: PROJECT.projects, columns: PROJECT.projectColumns, rows },
-          ...toMeasure(mine, context.habits),
+          ...toMeasure(mine, context.preferences),
         ],
         actions: [
           ...others.map(({ name }) => ({ label: NEXT.use(name), ask: `project use ${name}` })),

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { hostZone, sayMoment } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
-import { readListDeed } from '../../src/input/parse-label.ts';
+import { readListAction } from '../../src/input/parse-label.ts';
 import { read } from '../../src/input/reading.ts';
 import { addNote, LONGEST_NOTE, MOST_NOTES, type ProjectLog, removeNote, searchLog } from '../../src/project/notes.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
@@ -26,15 +26,16 @@ const ADDING = /^(?:add |write |make )?(?:a )?(?:note(?: that)?|add|log)(?![\p{L
 async function answerLog(ask: LogAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
-  const deed = readListDeed(ask.do, ADDING);
+  const permission = readListAction(ask.do, ADDING);
   const { log } = project;
-  if (deed.do === 'show') return replyOf(LOG.headline(log.length, Math.min(SHOWN, log.length)), lastOf(log), context);
-  if (deed.do === 'search') {
-    const hits = searchLog(log, deed.words);
-    return replyOf(LOG.hits(hits.length, deed.words), hits.slice(-SHOWN), context);
+  if (permission.do === 'show')
+    return replyOf(LOG.headline(log.length, Math.min(SHOWN, log.length)), lastOf(log), context);
+  if (permission.do === 'search') {
+    const hits = searchLog(log, permission.words);
+    return replyOf(LOG.hits(hits.length, permission.words), hits.slice(-SHOWN), context);
   }
-  if (deed.do === 'remove') {
-    const note = log[deed.place - 1];
+  if (permission.do === 'remove') {
+    const note = log[permission.place - 1];
     if (!note) return { problems: [noSuchPlace(ask.do, log.length, log.length > 0 ? `remove ${log.length}` : 'list')] };
     const done = await changeHere(context, 'note', (now) => {
       // Another may have removed one meanwhile: the same note is meant, wherever it stands now.
@@ -48,7 +49,7 @@ async function answerLog(ask: LogAsk, context: Context): Promise<Outcome> {
     });
     return 'problems' in done ? done : replyOf(LOG.removed(note.text), lastOf(done.project.log), context, true);
   }
-  const { text } = deed;
+  const { text } = permission;
   if (text === '') return { problems: [LOG_PROBLEMS.empty()] };
   if (text.length > LONGEST_NOTE) {
     const fix = text.slice(0, LONGEST_NOTE / 2).replace(/[\uD800-\uDBFF]$/, '');

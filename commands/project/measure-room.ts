@@ -8,22 +8,22 @@ import type { Read } from '../../src/input/reading.ts';
 import {
   FINEST,
   outlineOf,
+  type ParsedWall,
   readWallLength,
   remeasured,
-  type ToldWall,
-  unitsTold,
+  unitsGiven,
   wallsOf,
 } from '../../src/input/rooms/measure-wall.ts';
 import {
+  givenOf,
   type Measures,
   MOST_QUESTIONS,
   sameQuestion,
-  toldOf,
+  withGiven,
   withNoted,
+  withoutGiven,
   withoutQuestions,
-  withoutTold,
   withQuestion,
-  withTold,
 } from '../../src/project/measurements.ts';
 import { type Line, mergeNeeds } from '../../src/project/needs.ts';
 import type { Content, Project } from '../../src/project/project.ts';
@@ -51,7 +51,7 @@ interface WallStep {
   readonly again: readonly number[];
 }
 
-interface Told extends ToldWall {
+interface ReadLine extends ParsedWall {
   readonly at: number;
 }
 
@@ -59,30 +59,30 @@ interface Told extends ToldWall {
 function wallStep(
   project: Project,
   room: Room,
-  told: Told,
-  { habits }: Context,
+  given: ReadLine,
+  { preferences }: Context,
 ): WallStep | { readonly problem: Problem } {
   const measures = withoutQuestions(
     project.measures,
-    ({ room: of, wall }) => sameName(of, room.name) && wall === told.wall,
+    ({ room: of, wall }) => sameName(of, room.name) && wall === given.wall,
   );
-  const units = unitsTold(room.text, habits);
-  const walls = wallsOf(outlineOf(room, habits) ?? []);
-  const fits = ({ wall, length }: ToldWall): boolean => Math.abs((walls[wall - 1] ?? 0) - length) <= FINEST;
-  const earlier = toldOf(measures, room.name)
-    .filter(({ wall }) => wall !== told.wall)
+  const units = unitsGiven(room.text, preferences);
+  const walls = wallsOf(outlineOf(room, preferences) ?? []);
+  const fits = ({ wall, length }: ParsedWall): boolean => Math.abs((walls[wall - 1] ?? 0) - length) <= FINEST;
+  const earlier = givenOf(measures, room.name)
+    .filter(({ wall }) => wall !== given.wall)
     .map(({ wall, length }) => ({ wall, length: ticks(length) }));
-  const heard = withTold(measures, { room: room.name, wall: told.wall, length: told.length, at: told.at });
+  const heard = withGiven(measures, { room: room.name, wall: given.wall, length: given.length, at: given.at });
   // A wall that is as it was kept may be what another, told before, waited for.
-  const waiting = fits(told) ? earlier.filter((one) => !fits(one)) : [told];
+  const waiting = fits(given) ? earlier.filter((one) => !fits(one)) : [given];
   for (const one of waiting) {
-    const others = [...earlier.filter(({ wall }) => wall !== one.wall), ...(one === told ? [] : [told])];
-    const found = remeasured(room, one, others, units, habits);
-    if (found.ok) return put(project, room, found.text, heard, habits);
-    if (one === told)
+    const others = [...earlier.filter(({ wall }) => wall !== one.wall), ...(one === given ? [] : [given])];
+    const found = remeasured(room, one, others, units, preferences);
+    if (found.ok) return put(project, room, found.text, heard, preferences);
+    if (one === given)
       return {
         kind: 'kept',
-        parts: { measures: askedAgain(heard, room, found.again, told.at) },
+        parts: { measures: requestedAgain(heard, room, found.again, given.at) },
         again: found.again,
         ...(found.why === 'open' && { miss: found.miss }),
       };
@@ -95,17 +95,17 @@ function put(
   room: Room,
   text: string,
   measures: Measures,
-  habits: Context['habits'],
+  preferences: Context['preferences'],
 ): WallStep | { readonly problem: Problem } {
-  const steps = roomSteps({ ...project, measures }, [{ do: 'shape', name: room.name, text }], habits);
+  const steps = roomSteps({ ...project, measures }, [{ do: 'shape', name: room.name, text }], preferences);
   if ('problem' in steps) return steps;
   const { rooms } = steps.parts;
   const after = rooms.find(({ name }) => sameName(name, room.name))?.text ?? text;
-  return { kind: 'changed', parts: { rooms, measures: withoutTold(measures, room.name) }, text: after, again: [] };
+  return { kind: 'changed', parts: { rooms, measures: withoutGiven(measures, room.name) }, text: after, again: [] };
 }
 
 /** The walls to measure again are asked of whoever has the tape in hand. */
-function askedAgain(measures: Measures, { name }: Room, again: readonly number[], at: number): Measures {
+function requestedAgain(measures: Measures, { name }: Room, again: readonly number[], at: number): Measures {
   return again.slice(0, Math.max(0, MOST_QUESTIONS - measures.open.length)).reduce(
     // A number of its own, and the same whenever the change is made again.
     (all, wall) => withQuestion(all, { id: `again-${at}-${wall}`, room: name, wall, at }),
@@ -132,7 +132,7 @@ async function figuresOf(project: Project, parts: Partial<Content>, room: Room, 
   const changes = [...new Set([...was, ...now].map(({ item }) => item))].flatMap((item) =>
     changesOf(item, was, now, context),
   );
-  const saved = isSharedPart(await context.desk?.share()) ? 0 : project.kept.length;
+  const saved = isSharedPart(await context.access?.share()) ? 0 : project.kept.length;
   const rows = changes.map(({ label, from, to }) => [label, from, to]);
   return {
     brief: changes.slice(0, MOST_BRIEF).map(({ brief }) => brief),
@@ -147,7 +147,7 @@ async function figuresOf(project: Project, parts: Partial<Content>, room: Room, 
 
 /** What is to be bought for a project as it would be; for a helper with a part of it, the planks of the room. */
 async function linesOf(project: Project, room: Room, context: Context): Promise<readonly Line[]> {
-  const share = await context.desk?.share();
+  const share = await context.access?.share();
   if (!share || !isSharedPart(share)) return (await listOf(project, context)).lines;
   if (!covers(share, 'floor planks')) return [];
   const { outcome } = await context.ask(`floor planks room: ${room.name}`, project);
@@ -161,11 +161,17 @@ interface Change {
   readonly brief: string;
 }
 
-function changesOf(item: string, was: readonly Line[], now: readonly Line[], { habits }: Context): readonly Change[] {
+function changesOf(
+  item: string,
+  was: readonly Line[],
+  now: readonly Line[],
+  { preferences }: Context,
+): readonly Change[] {
   const [before, after] = [was.find((one) => one.item === item), now.find((one) => one.item === item)];
   const some = after ?? before;
   if (!some) return [];
-  const amount = (line: Line | undefined): string => sayAmount(some, line ? (line.count ?? line.amount) : 0, habits);
+  const amount = (line: Line | undefined): string =>
+    sayAmount(some, line ? (line.count ?? line.amount) : 0, preferences);
   const [from, to] = [amount(before), amount(after)];
   const ofPlanks = item.startsWith('plank') && some.unit === 'count' && some.package !== undefined;
   const planks = ofPlanks ? planksOf(before, after) : undefined;
@@ -195,45 +201,45 @@ export interface ToTell {
 const TRIES = 3;
 
 /** Takes a length. The figures are worked out before, for the room as it would be, and again where others changed it meanwhile. */
-export async function tellLength(told: ToTell, context: Context): Promise<Outcome> {
+export async function tellLength(given: ToTell, context: Context): Promise<Outcome> {
   for (let tries = 0; tries < TRIES; tries++) {
     const project = await projectHere(context);
     if ('problems' in project) return project;
-    const room = roomNamed(project.rooms, told.room);
-    if (!room) return projectProblem(MEASURE_PROBLEMS.unknownQuestion(told.room));
+    const room = roomNamed(project.rooms, given.room);
+    if (!room) return projectProblem(MEASURE_PROBLEMS.unknownQuestion(given.room));
     const outcome =
-      told.wall === undefined
-        ? await noted(told, room, project, context)
-        : await putInPlace({ ...told, wall: told.wall }, room, project, context);
+      given.wall === undefined
+        ? await noted(given, room, project, context)
+        : await putInPlace({ ...given, wall: given.wall }, room, project, context);
     if (outcome) return outcome;
   }
   return projectProblem(MEASURE_PROBLEMS.moved());
 }
 
-type WallTold = ToTell & { readonly wall: number };
+type WallMeasured = ToTell & { readonly wall: number };
 
 async function putInPlace(
-  told: WallTold,
+  given: WallMeasured,
   room: Room,
   project: Project,
   context: Context,
 ): Promise<Outcome | undefined> {
-  const { habits } = context;
-  const units = unitsTold(room.text, habits);
-  const outline = outlineOf(room, habits);
-  const now = outline && wallsOf(outline)[told.wall - 1];
-  if (now === undefined) return projectProblem(MEASURE_PROBLEMS.noWall(told.wall, room.name, outline?.length ?? 0));
+  const { preferences } = context;
+  const units = unitsGiven(room.text, preferences);
+  const outline = outlineOf(room, preferences);
+  const now = outline && wallsOf(outline)[given.wall - 1];
+  if (now === undefined) return projectProblem(MEASURE_PROBLEMS.noWall(given.wall, room.name, outline?.length ?? 0));
   const notes: string[] = [];
-  const reading = { option: 'do', habits, note: (line: string) => void notes.push(line) };
-  const length = readWallLength(told.length, now, units, reading);
-  if (!length.ok) return unreadLength(length, told);
+  const reading = { option: 'do', preferences, note: (line: string) => void notes.push(line) };
+  const length = readWallLength(given.length, now, units, reading);
+  if (!length.ok) return unreadLength(length, given);
   const say = (one: Length): string =>
-    sayLength(one, { units: unitsTold(told.length, { ...habits, units }), decimal: habits.decimal });
+    sayLength(one, { units: unitsGiven(given.length, { ...preferences, units }), decimal: preferences.decimal });
   const at = context.now();
-  const step = wallStep(project, room, { wall: told.wall, length: length.value, at }, context);
+  const step = wallStep(project, room, { wall: given.wall, length: length.value, at }, context);
   if ('problem' in step) return projectProblem(step.problem);
   const figures = step.text === undefined ? undefined : await figuresOf(project, step.parts, room, context);
-  const place = { room: room.name, wall: told.wall };
+  const place = { room: room.name, wall: given.wall };
   const said =
     step.kind === 'same'
       ? MEASURE.saidSame(place, say(length.value))
@@ -243,7 +249,7 @@ async function putInPlace(
   const done = await changeHere<boolean>(context, 'measure', (before) => {
     const there = roomNamed(before.rooms, room.name);
     if (there?.text !== room.text) return { result: false };
-    const again = wallStep(before, there, { wall: told.wall, length: length.value, at }, context);
+    const again = wallStep(before, there, { wall: given.wall, length: length.value, at }, context);
     if ('problem' in again || again.text !== step.text) return { result: false };
     return { parts: again.parts, said: said.slice(0, LIMITS.note), result: true };
   });
@@ -266,18 +272,18 @@ async function putInPlace(
 }
 
 /** Something else of a room: noted with it, and no longer asked. */
-async function noted(told: ToTell, room: Room, project: Project, context: Context): Promise<Outcome | undefined> {
-  const { habits } = context;
-  const units = unitsTold(room.text, habits);
+async function noted(given: ToTell, room: Room, project: Project, context: Context): Promise<Outcome | undefined> {
+  const { preferences } = context;
+  const units = unitsGiven(room.text, preferences);
   const bare: LengthUnit = units === 'metric' ? 'm' : 'ft';
   const notes: string[] = [];
-  const length = readLength(told.length, { option: 'do', habits, note: (line) => void notes.push(line) }, bare);
-  if (!length.ok) return unreadLength(length, told);
+  const length = readLength(given.length, { option: 'do', preferences, note: (line) => void notes.push(line) }, bare);
+  if (!length.ok) return unreadLength(length, given);
   const said = sayLength(length.value, {
-    units: unitsTold(told.length, { ...habits, units }),
-    decimal: habits.decimal,
+    units: unitsGiven(given.length, { ...preferences, units }),
+    decimal: preferences.decimal,
   });
-  const what = told.what ?? '';
+  const what = given.what ?? '';
   const rooms = withNoted(project.rooms, room, what, said);
   if ((roomNamed(rooms, room.name)?.notes.length ?? 0) > LIMITS.notes)
     return projectProblem(tooManyNotes(room.name, LIMITS.notes));
@@ -285,13 +291,13 @@ async function noted(told: ToTell, room: Room, project: Project, context: Contex
     const there = roomNamed(before.rooms, room.name);
     const after = there && withNoted(before.rooms, there, what, said);
     if (!after || (roomNamed(after, room.name)?.notes.length ?? 0) > LIMITS.notes) return { result: false };
-    const measures = withoutQuestions(before.measures, (one) => sameQuestion(one, told));
-    return { parts: { rooms: after, measures }, said: MEASURE.saidNoted(told, said), result: true };
+    const measures = withoutQuestions(before.measures, (one) => sameQuestion(one, given));
+    return { parts: { rooms: after, measures }, said: MEASURE.saidNoted(given, said), result: true };
   });
   if ('problems' in done) return done;
   if (!done.result) return undefined;
   return replyOf(context, roomNamed(done.project.rooms, room.name), {
-    headline: MEASURE.noted(told, said),
+    headline: MEASURE.noted(given, said),
     assumed: notes,
     actions: [TAKE_BACK],
   });
@@ -303,14 +309,14 @@ interface MeasureResult extends Result {
   readonly rooms: readonly Pick<Room, 'name' | 'text' | 'notes'>[];
 }
 
-function replyOf(context: Context, room: Room | undefined, told: Parameters<typeof projectReply>[1]): Reply {
+function replyOf(context: Context, room: Room | undefined, given: Parameters<typeof projectReply>[1]): Reply {
   const rooms = room ? [{ name: room.name, text: room.text, notes: room.notes }] : [];
   const data: MeasureResult = { kind: 'measure', rooms };
-  return { ...projectReply(context, told), data };
+  return { ...projectReply(context, given), data };
 }
 
 /** The problem with a length, its fix the whole line. */
-function unreadLength(read: Extract<Read<Length>, { ok: false }>, told: ToTell): Outcome {
+function unreadLength(read: Extract<Read<Length>, { ok: false }>, given: ToTell): Outcome {
   const [first] = read.problems;
-  return projectProblem({ ...first, option: 'ask', fix: first.fix && MEASURE.tell(told, first.fix) });
+  return projectProblem({ ...first, option: 'ask', fix: first.fix && MEASURE.tell(given, first.fix) });
 }

@@ -7,7 +7,7 @@ import { mintId } from '../../src/chat/saved-replies.ts';
 import { sayLength } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
-import { outlineOf, unitsTold, wallsOf } from '../../src/input/rooms/measure-wall.ts';
+import { outlineOf, unitsGiven, wallsOf } from '../../src/input/rooms/measure-wall.ts';
 import { readMeasureSaid, type SaidPlace } from '../../src/language/old/measure-said.ts';
 import {
   LONGEST_WHAT,
@@ -48,12 +48,12 @@ async function answerMeasure(ask: MeasureAsk, context: Context): Promise<Outcome
       return withdrawn(said.place, said.no, project, context);
     case 'ask':
     case 'tell': {
-      if (said.do === 'tell' && !said.place) return toldAlone(said.length, project, first, context);
+      if (said.do === 'tell' && !said.place) return givenAlone(said.length, project, first, context);
       const found = placeOf(said.place ?? {}, ask.do, said.do === 'tell' ? ` is ${said.length}` : '', project, context);
       if ('problem' in found) return projectProblem(found.problem);
       return said.do === 'tell'
         ? tellLength({ ...found, length: said.length }, context)
-        : asked(found, project, context);
+        : requested(found, project, context);
     }
     case 'unread':
       return projectProblem(MEASURE_PROBLEMS.unread(ask.do, first.name));
@@ -80,7 +80,7 @@ function placeOf(
       return { problem: MEASURE_PROBLEMS.tooLong(what, LONGEST_WHAT) };
     return { room: named.name, ...(what !== undefined && { what }) };
   }
-  const outline = outlineOf(named, context.habits);
+  const outline = outlineOf(named, context.preferences);
   if (!outline) return { problem: MEASURE_PROBLEMS.unreadable(named.name) };
   if (wall < 1 || wall > outline.length) return { problem: MEASURE_PROBLEMS.noWall(wall, named.name, outline.length) };
   return { room: named.name, wall };
@@ -88,12 +88,12 @@ function placeOf(
 
 function roomMeant(wall: number | undefined, { rooms, measures }: Project): Room | undefined {
   const open = measures.open.filter((one) => one.wall === wall);
-  const asked = new Set(open.map(({ room }) => room));
-  const [only, ...more] = asked.size > 0 ? rooms.filter(({ name }) => asked.has(name)) : inScope(rooms);
+  const requested = new Set(open.map(({ room }) => room));
+  const [only, ...more] = requested.size > 0 ? rooms.filter(({ name }) => requested.has(name)) : inScope(rooms);
   return more.length === 0 ? only : undefined;
 }
 
-async function asked(place: Omit<ToTell, 'length'>, project: Project, context: Context): Promise<Outcome> {
+async function requested(place: Omit<ToTell, 'length'>, project: Project, context: Context): Promise<Outcome> {
   if (project.measures.open.some((one) => sameQuestion(one, place)))
     return listed(project, context, MEASURE.already(place));
   if (project.measures.open.length >= MOST_QUESTIONS) return projectProblem(MEASURE_PROBLEMS.tooMany(MOST_QUESTIONS));
@@ -101,12 +101,16 @@ async function asked(place: Omit<ToTell, 'length'>, project: Project, context: C
   const done = await changeHere(context, 'measure', ({ measures }) =>
     measures.open.length >= MOST_QUESTIONS
       ? { result: undefined }
-      : { parts: { measures: withQuestion(measures, question) }, said: MEASURE.saidAsked(place), result: undefined },
+      : {
+          parts: { measures: withQuestion(measures, question) },
+          said: MEASURE.saidRequested(place),
+          result: undefined,
+        },
   );
   if ('problems' in done) return done;
-  const alone = (await context.desk?.share()) === undefined && done.project.shares.length === 0;
+  const alone = (await context.access?.share()) === undefined && done.project.shares.length === 0;
   return projectReply(context, {
-    headline: MEASURE.asked(place, keptLength(place, project, context)),
+    headline: MEASURE.requested(place, keptLength(place, project, context)),
     blocks: questionBlocks(done.project, context),
     assumed: [...(place.wall === undefined ? [] : [MEASURE.numbered]), ...(alone ? [MEASURE.nobody] : [])],
     actions: [TAKE_BACK, ...planAction(place.room, project)],
@@ -117,14 +121,14 @@ async function asked(place: Omit<ToTell, 'length'>, project: Project, context: C
 function keptLength(
   { room, wall }: Omit<ToTell, 'length'>,
   { rooms }: Project,
-  { habits }: Context,
+  { preferences }: Context,
 ): string | undefined {
   const named = roomNamed(rooms, room);
-  const outline = named && wall !== undefined ? outlineOf(named, habits) : undefined;
+  const outline = named && wall !== undefined ? outlineOf(named, preferences) : undefined;
   const length = outline && wallsOf(outline)[(wall ?? 0) - 1];
   return length === undefined || !named
     ? undefined
-    : sayLength(length, { units: unitsTold(named.text, habits), decimal: habits.decimal });
+    : sayLength(length, { units: unitsGiven(named.text, preferences), decimal: preferences.decimal });
 }
 
 function planAction(room: string, { picks }: Project): readonly Action[] {
@@ -132,7 +136,7 @@ function planAction(room: string, { picks }: Project): readonly Action[] {
 }
 
 function listed(project: Project, context: Context, headline?: string): Outcome {
-  const open = openQuestions(project, context.habits);
+  const open = openQuestions(project, context.preferences);
   return projectReply(context, {
     headline: headline ?? (open.length === 0 ? MEASURE.none : MEASURE.open(open.length)),
     blocks: questionBlocks(project, context),
@@ -140,8 +144,8 @@ function listed(project: Project, context: Context, headline?: string): Outcome 
 }
 
 /** The open questions with what to type, for whoever may measure. */
-function questionBlocks(project: Pick<Project, 'measures' | 'rooms'>, { habits }: Context): readonly Block[] {
-  const rows = openQuestions(project, habits).map(({ label, kept = '', question, example }, i) => [
+function questionBlocks(project: Pick<Project, 'measures' | 'rooms'>, { preferences }: Context): readonly Block[] {
+  const rows = openQuestions(project, preferences).map(({ label, kept = '', question, example }, i) => [
     String(i + 1),
     label,
     kept,
@@ -156,13 +160,13 @@ async function withdrawn(
   project: Project,
   context: Context,
 ): Promise<Outcome> {
-  const open = openQuestions(project, context.habits).map(({ question }) => question);
+  const open = openQuestions(project, context.preferences).map(({ question }) => question);
   const gone = open.filter((one, i) => {
     if (no !== undefined) return i + 1 === no;
     if (!place) return true;
     return sameQuestion(one, { ...place, room: place.room ?? one.room });
   });
-  if (gone.length === 0) return projectProblem(MEASURE_PROBLEMS.unknownQuestion(context.told.get('do') ?? ''));
+  if (gone.length === 0) return projectProblem(MEASURE_PROBLEMS.unknownQuestion(context.optionTexts.get('do') ?? ''));
   const done = await changeHere(context, 'measure', ({ measures }) => ({
     parts: { measures: withoutQuestions(measures, ({ id }) => gone.some((one) => one.id === id)) },
     said: gone.map(MEASURE.saidWithdrawn).join('; '),
@@ -178,7 +182,7 @@ async function withdrawn(
 
 /** A length for an open question, by its number or its id. */
 function answered(which: string, text: string, project: Project, context: Context): Promise<Outcome> | Outcome {
-  const open = openQuestions(project, context.habits);
+  const open = openQuestions(project, context.preferences);
   const found = open.find(({ id }, i) => id === which || String(i + 1) === which.replace(/^#|^no\.? ?/i, ''));
   if (!found) return projectProblem(MEASURE_PROBLEMS.unknownQuestion(which));
   const { id: _id, at: _at, by: _by, ...place } = found.question;
@@ -190,8 +194,8 @@ function answered(which: string, text: string, project: Project, context: Contex
 }
 
 /** A length with nothing said of what it is: the one thing asked. */
-function toldAlone(length: string, project: Project, first: Room, context: Context): Promise<Outcome> | Outcome {
-  const open = openQuestions(project, context.habits);
+function givenAlone(length: string, project: Project, first: Room, context: Context): Promise<Outcome> | Outcome {
+  const open = openQuestions(project, context.preferences);
   const [only, ...more] = open;
   if (!only) return projectProblem(MEASURE_PROBLEMS.noQuestion(length, first.name));
   if (more.length > 0)

@@ -14,7 +14,7 @@ import { LIMITS } from '../../src/project/project-limits.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import { importTooMany, importUnread } from '../../src/text/project-problems-text.ts';
 import { MYDATA, NEXT } from '../../src/text/project-text.ts';
-import { atDesk, projectProblem, projectReply } from './project-command.ts';
+import { projectProblem, projectReply, withProject } from './project-command.ts';
 
 // Everything kept of a person, given out, brought in again, or forgotten.
 
@@ -26,10 +26,10 @@ const broughtSchema = z.preprocess((one) => (isRecord(one) ? savedWorkIn(one) : 
 const exportSchema = z.object({ projects: z.array(broughtSchema).min(1) });
 
 /** All of it as JSON: what the person typed, without ids or accounts of anybody. */
-async function everything(desk: ProjectAccess, context: Context): Promise<Outcome> {
-  const [person, mine] = [await desk.person(), await desk.own()];
-  const shared = (await desk.mine()).filter((one) => !mine.includes(one));
-  const { seen: _seen, ...recent } = await desk.recent();
+async function everything(access: ProjectAccess, context: Context): Promise<Outcome> {
+  const [person, mine] = [await access.person(), await access.own()];
+  const shared = (await access.mine()).filter((one) => !mine.includes(one));
+  const { seen: _seen, ...recent } = await access.recent();
   const data = {
     kind: 'mydata' as const,
     accounts: person?.accounts ?? [],
@@ -60,26 +60,26 @@ async function everything(desk: ProjectAccess, context: Context): Promise<Outcom
 }
 
 /** The projects of an export, as new projects of the asker. */
-async function broughtIn(text: string, desk: ProjectAccess, context: Context): Promise<Outcome> {
+async function broughtIn(text: string, access: ProjectAccess, context: Context): Promise<Outcome> {
   const read = exportSchema.safeParse(parsed(text) ?? (await unpacked(text)));
   if (!read.success) return projectProblem(importUnread(text));
-  const mine = await desk.own();
+  const mine = await access.own();
   const live = mine.filter(({ state }) => state.kind !== 'deleted');
   const fits = (kept: number, most: number): boolean => kept + read.data.projects.length <= most;
   if (!fits(live.length, LIMITS.projects) || !fits(mine.length, LIMITS.projectsDeleted))
     return projectProblem(importTooMany(LIMITS.projects));
   const names: string[] = [];
   for (const { hazards = [], ...content } of read.data.projects) {
-    const name = freeName(content.name, await desk.own());
-    names.push((await desk.create({ ...content, name }, hazards)).name);
+    const name = freeName(content.name, await access.own());
+    names.push((await access.create({ ...content, name }, hazards)).name);
   }
   const actions = [{ label: NEXT.show, ask: 'project show' }];
   return projectReply(context, { headline: MYDATA.imported(names), actions });
 }
 
 /** Forgets the asker once they have typed the words for it. */
-async function forgotten(confirm: string, desk: ProjectAccess, context: Context): Promise<Outcome> {
-  const mine = await desk.own();
+async function forgotten(confirm: string, access: ProjectAccess, context: Context): Promise<Outcome> {
+  const mine = await access.own();
   if (confirm !== CONFIRM) {
     const ask = `project mydata do: forget, confirm: ${CONFIRM}`;
     return projectReply(context, {
@@ -88,7 +88,7 @@ async function forgotten(confirm: string, desk: ProjectAccess, context: Context)
       actions: mine.length > 0 ? [{ label: NEXT.copyOut, ask: 'project mydata' }] : [],
     });
   }
-  await desk.forget([forgetAnswers, forgetHazards]);
+  await access.forget([forgetAnswers, forgetHazards]);
   return projectReply(context, { headline: MYDATA.forgotten });
 }
 
@@ -139,9 +139,9 @@ export default defineCommand({
       headline: 'This would delete 2 projects and everything else kept of you, for good. Nothing is deleted yet.',
     },
   ],
-  run: (told, context) =>
-    atDesk(context, (desk) => {
-      if (told.import !== NOTHING) return broughtIn(told.import, desk, context);
-      return told.do === 'forget' ? forgotten(told.confirm, desk, context) : everything(desk, context);
+  run: (given, context) =>
+    withProject(context, (access) => {
+      if (given.import !== NOTHING) return broughtIn(given.import, access, context);
+      return given.do === 'forget' ? forgotten(given.confirm, access, context) : everything(access, context);
     }),
 });

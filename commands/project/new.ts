@@ -7,7 +7,7 @@ import { read } from '../../src/input/reading.ts';
 import { emptyContent, freeName } from '../../src/project/create-project.ts';
 import { PROJECT } from '../../src/text/project-text.ts';
 import { picksSaid } from './pick-values.ts';
-import { atDesk, nameProblem, newNameOption, projectProblem, projectReply } from './project-command.ts';
+import { nameProblem, newNameOption, projectProblem, projectReply, withProject } from './project-command.ts';
 import { nextProjectRequests, pageOf } from './project-shown.ts';
 import { roomSteps } from './room-change.ts';
 
@@ -46,16 +46,16 @@ export default defineCommand({
       headline: '“Garden flat” is started, and your asks are filled from it.',
     },
   ],
-  run: ({ name: told, rooms, plank }, context) =>
-    atDesk(context, async (desk) => {
-      const mine = await desk.own();
-      const name = context.told.has('name') ? told : freeName(UNNAMED, mine);
+  run: ({ name: given, rooms, plank }, context) =>
+    withProject(context, async (access) => {
+      const mine = await access.own();
+      const name = context.optionTexts.has('name') ? given : freeName(UNNAMED, mine);
       const wrong = nameProblem(name, mine);
       if (wrong) return projectProblem(wrong);
       let content = emptyContent(name);
       const notes: string[] = [];
       if (rooms !== NONE) {
-        const steps = roomSteps(content, [{ do: 'shape', text: rooms }], context.habits);
+        const steps = roomSteps(content, [{ do: 'shape', text: rooms }], context.preferences);
         if ('problem' in steps) return projectProblem({ ...steps.problem, fix: undefined });
         content = { ...content, ...steps.parts };
         notes.push(...steps.notes);
@@ -66,7 +66,7 @@ export default defineCommand({
         content = { ...content, picks: Object.fromEntries(picks.set) };
         notes.push(...picks.notes);
       }
-      const project = await desk.create(content);
+      const project = await access.create(content);
       return projectReply(context, {
         headline: PROJECT.started(name),
         blocks: pageOf(project),

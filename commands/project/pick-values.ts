@@ -5,7 +5,7 @@ import { isRead, meaningsOf } from '../../src/chat/autofill.ts';
 import type { Command, Context } from '../../src/chat/command.ts';
 import { isCalculating } from '../../src/input/command-shape.ts';
 import { isExamplePlank } from '../../src/input/parse-plank.ts';
-import { factsOf, type Habits, problemsIn, type Units } from '../../src/input/reading.ts';
+import { factsOf, type Preferences, problemsIn, type Units } from '../../src/input/reading.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import type { Problem } from '../../src/reply/reply.ts';
 import { exampleKept, pickAmbiguous, pickTooLong, pickUnknown } from '../../src/text/project-problems-text.ts';
@@ -17,24 +17,24 @@ const PAIR =
   /((?<!\d)\d(?:[\d.,/ ]*\d)?)\s*(x|×|by)\s*(\d+(?:[.,]\d+)?)(?![\d/]|[.,]\d|\s*(?:x|×|by|in|ft|mm|cm|m\b|["'″′]))/i;
 
 /** The text as it is kept: itself, or with the unit that it was read in where that leaves less to be said of how it was read. */
-function plainly(text: string, command: Command, option: string, habits: Habits): string {
-  const meant = readBy(text, command, option, habits);
+function plainly(text: string, command: Command, option: string, preferences: Preferences): string {
+  const meant = readBy(text, command, option, preferences);
   if (meant === undefined) return text;
   const units: readonly Units[] = ['imperial', 'metric'];
   const everywhere = (candidate: string): boolean =>
-    units.every((one) => readBy(candidate, command, option, { ...habits, units: one })?.value === meant.value);
+    units.every((one) => readBy(candidate, command, option, { ...preferences, units: one })?.value === meant.value);
   if (meant.notes === 0 && everywhere(text)) return text;
-  const unit = habits.units === 'metric' ? 'mm' : 'in';
+  const unit = preferences.units === 'metric' ? 'mm' : 'in';
   const plainer = [text.replace(PAIR, `$1 $2 $3 ${unit}`), `${text} ${unit}`].find(
-    (candidate) => everywhere(candidate) && (readBy(candidate, command, option, habits)?.notes ?? 0) < meant.notes,
+    (candidate) => everywhere(candidate) && (readBy(candidate, command, option, preferences)?.notes ?? 0) < meant.notes,
   );
   return plainer ?? text;
 }
 
 /** What an option reads in a text, and how much it says of how it read it; undefined where it does not. */
-function readBy(text: string, { options }: Command, option: string, habits: Habits) {
+function readBy(text: string, { options }: Command, option: string, preferences: Preferences) {
   let notes = 0;
-  const reading = { option, habits, note: () => void notes++ };
+  const reading = { option, preferences, note: () => void notes++ };
   const read = options.shape[option]?.safeParse({ text, reading });
   if (!read?.success) return undefined;
   const value = JSON.stringify(read.data, (_key, one) => (typeof one === 'bigint' ? String(one) : one));
@@ -46,7 +46,7 @@ function valueRead(
   key: string,
   value: string,
   commands: readonly Command[],
-  habits: Habits,
+  preferences: Preferences,
   notes: string[],
 ): readonly [key: string, text: string] | { readonly problem: Problem } {
   const [name, own] = key.includes(' ') ? key.split(' ') : [undefined, key];
@@ -56,7 +56,7 @@ function valueRead(
   const meanings = meaningsOf(option, commands);
   const meant =
     name === undefined ? meanings : commands.filter((one) => one.name === name && option in one.options.shape);
-  const readers = meant.filter((one) => isRead(one, option, value, habits));
+  const readers = meant.filter((one) => isRead(one, option, value, preferences));
   // Where only one of several meanings reads the value, that one is meant.
   const [first, ...others] = meant.length > 1 && readers.length === 1 ? readers : meant;
   if (!first) return { problem: pickUnknown(key, undefined, ['plank', 'gap', 'tax']) };
@@ -66,10 +66,10 @@ function valueRead(
   }
   const read = first.options.shape[option]?.safeParse({
     text: value,
-    reading: { option, habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) },
+    reading: { option, preferences, note: (line: string) => void (notes.includes(line) || notes.push(line)) },
   });
   if (read?.success !== false)
-    return [meant.length > 1 ? `${first.name} ${option}` : key, plainly(value, first, option, habits)];
+    return [meant.length > 1 ? `${first.name} ${option}` : key, plainly(value, first, option, preferences)];
   const [wrong] = problemsIn(read.error);
   const { expected = '', fix } = wrong ?? {};
   const line = fix === undefined ? undefined : `project pick ${key}: ${fix}`;
@@ -115,7 +115,7 @@ export function picksSaid(text: string, context: Context): PicksSaid | { readonl
   return readInTime(() => picksIn(text, context));
 }
 
-function picksIn(text: string, { commands, habits }: Context): PicksSaid | { readonly problem: Problem } {
+function picksIn(text: string, { commands, preferences }: Context): PicksSaid | { readonly problem: Problem } {
   const names = pickNames(commands);
   const cleared = /^(?:clear|remove|drop|forget|unset|no)\s+(.+)$/is.exec(text.trim())?.[1];
   if (cleared !== undefined) {
@@ -130,7 +130,7 @@ function picksIn(text: string, { commands, habits }: Context): PicksSaid | { rea
   const notes: string[] = [];
   const set: (readonly [string, string])[] = [];
   for (const [key, value] of pairs) {
-    const read = valueRead(key, value, commands, habits, notes);
+    const read = valueRead(key, value, commands, preferences, notes);
     if ('problem' in read) return read;
     set.push(read);
   }

@@ -62,7 +62,7 @@ export default defineCommand({
     { ask: 'project pick clear gap', headline: 'Gap no longer picked.' },
   ],
   run: ({ pick }, context) =>
-    inProject(context, async (project, desk) => {
+    inProject(context, async (project, access) => {
       if (/^(?:all|list|show)?$/i.test(pick)) {
         const count = Object.keys(project.picks).length;
         return projectReply(context, {
@@ -74,7 +74,7 @@ export default defineCommand({
       }
       const said = picksSaid(pick, context);
       if ('problem' in said) return projectProblem(said.problem);
-      const done = await desk.change<PickStep>('measure', ({ picks }) => {
+      const done = await access.change<PickStep>('measure', ({ picks }) => {
         const step = pickStep(picks, said);
         return 'problem' in step || step.said.length === 0
           ? { result: step }

@@ -7,7 +7,7 @@ import { type CautionTask, cautionsFor } from '../../src/figures/safety-figures.
 import { hostZone, sayMoment } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
-import { readProgress, type ToldProgress } from '../../src/language/old/progress-said.ts';
+import { type ParsedProgress, readProgress } from '../../src/language/old/progress-said.ts';
 import type { Project } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import { inScope, type Mark, mark, roomMark, type Stages, unmark } from '../../src/project/project-room.ts';
@@ -36,7 +36,7 @@ const HOUR = 3_600_000;
 
 /** `rooms` are those in scope; `hours` of acclimation as picked. */
 function markingOf(
-  told: ToldProgress,
+  given: ParsedProgress,
   text: string,
   rooms: readonly string[],
   stages: Stages,
@@ -46,9 +46,9 @@ function markingOf(
   const [only] = rooms;
   if (only === undefined) return { problem: PROGRESS_PROBLEMS.noRooms() };
   const assumed: string[] = [];
-  const named = told.rooms.length > 0 ? told.rooms : told.everywhere || rooms.length === 1 ? rooms : undefined;
+  const named = given.rooms.length > 0 ? given.rooms : given.everywhere || rooms.length === 1 ? rooms : undefined;
   if (!named) return { problem: PROGRESS_PROBLEMS.whichRoom(text, rooms, `${text} ${only}`) };
-  let meant = told.stages;
+  let meant = given.stages;
   if (meant.length === 0) {
     const [room = only] = named;
     const next = progressOf(room, stages, now).next?.stage;
@@ -56,15 +56,15 @@ function markingOf(
     meant = [next];
     assumed.push(PROGRESS.nextTaken(next));
   }
-  const state = told.state === 'show' ? 'done' : told.state;
-  const since = told.since ?? now;
-  const until = state === 'waiting' ? endOf(told, meant[0], since, hours, assumed) : undefined;
+  const state = given.state === 'show' ? 'done' : given.state;
+  const since = given.since ?? now;
+  const until = state === 'waiting' ? endOf(given, meant[0], since, hours, assumed) : undefined;
   if (state === 'waiting' && until === undefined) {
     return { problem: PROGRESS_PROBLEMS.howLong(text, `${text} for 24 h`) };
   }
   if (until !== undefined && until <= since)
     return {
-      problem: PROGRESS_PROBLEMS.backwards(text, `${told.stages[0] ?? 'flat'} ${named[0] ?? ''} waiting for 24 h`),
+      problem: PROGRESS_PROBLEMS.backwards(text, `${given.stages[0] ?? 'flat'} ${named[0] ?? ''} waiting for 24 h`),
     };
   const marks = named.flatMap((room) =>
     meant.map((stage) => ({ room, stage, at: since, ...(until !== undefined && { until }) })),
@@ -81,7 +81,7 @@ function markingOf(
         if (state === 'open') return unmark(after, one.room, one.stage);
         // Whoever told it first did it, and then.
         const known =
-          told.since === undefined && until === undefined && roomMark(after, one.room, one.stage)?.state === state;
+          given.since === undefined && until === undefined && roomMark(after, one.room, one.stage)?.state === state;
         return known ? after : mark(after, { ...one, state });
       }, before),
   };
@@ -89,7 +89,7 @@ function markingOf(
 
 /** When a wait ends; cartons wait as long as the longest maker asks where nothing is told. */
 function endOf(
-  { until, lasts }: ToldProgress,
+  { until, lasts }: ParsedProgress,
   stage: Stage | undefined,
   since: number,
   hours: number | undefined,
@@ -127,15 +127,15 @@ async function answerProgress(ask: ProgressAsk, context: Context): Promise<Outco
   if (rooms.length === 0) return { problems: [PROGRESS_PROBLEMS.noRooms()] };
   const zone = hostZone();
   const now = context.now();
-  const told = readProgress(
+  const given = readProgress(
     ask.do,
     project.rooms.map(({ name }) => name),
     now,
     zone,
   );
-  if (!told) return { problems: [PROGRESS_PROBLEMS.unread(ask.do, `done tear-out ${rooms[0] ?? ''}`)] };
-  if (told.state === 'show') return progressReply(project, told.rooms, undefined, context);
-  const made = markingOf(told, ask.do, rooms, project.stages, now, acclimation(project));
+  if (!given) return { problems: [PROGRESS_PROBLEMS.unread(ask.do, `done tear-out ${rooms[0] ?? ''}`)] };
+  if (given.state === 'show') return progressReply(project, given.rooms, undefined, context);
+  const made = markingOf(given, ask.do, rooms, project.stages, now, acclimation(project));
   if ('problem' in made) return { problems: [made.problem] };
   const done = await changeHere(context, 'tick', ({ stages }) => {
     const after = made.change(stages);
@@ -150,8 +150,8 @@ async function answerProgress(ask: ProgressAsk, context: Context): Promise<Outco
 
 /** Hours of acclimation, where they are picked. */
 function acclimation({ picks }: Project): number | undefined {
-  const told = Number.parseFloat(picks['plan acclimate'] ?? picks.acclimate ?? '');
-  return Number.isFinite(told) && told > 0 ? told : undefined;
+  const given = Number.parseFloat(picks['plan acclimate'] ?? picks.acclimate ?? '');
+  return Number.isFinite(given) && given > 0 ? given : undefined;
 }
 
 function sayMarking({ rooms, stages, state, since, until }: Marking, zone: string): string {

@@ -24,46 +24,49 @@ import {
 import { NEXT } from '../../src/text/project-text.ts';
 
 /** Runs a command at the asker's desk; a problem where nothing is kept. */
-export async function atDesk(context: Context, run: (desk: ProjectAccess) => Promise<Outcome>): Promise<Outcome> {
-  return context.desk ? run(context.desk) : keptNowhere(context);
+export async function withProject(
+  context: Context,
+  run: (access: ProjectAccess) => Promise<Outcome>,
+): Promise<Outcome> {
+  return context.access ? run(context.access) : keptNowhere(context);
 }
 
 /** Runs a command on the project in use; a problem where there is none. */
 export function inProject(
   context: Context,
-  run: (project: Project, desk: ProjectAccess) => Promise<Outcome> | Outcome,
+  run: (project: Project, access: ProjectAccess) => Promise<Outcome> | Outcome,
 ): Promise<Outcome> {
-  return atDesk(context, async (desk) => {
-    const project = await desk.inUse();
-    return project ? run(project, desk) : projectProblem(await noneInUse(context, desk));
+  return withProject(context, async (access) => {
+    const project = await access.inUse();
+    return project ? run(project, access) : projectProblem(await noneInUse(context, access));
   });
 }
 
 /** The project in use, or the problem where there is none. */
 export async function projectHere(context: Context): Promise<Project | Problems> {
-  if (!context.desk) return keptNowhere(context);
-  return (await context.desk.inUse()) ?? projectProblem(await noneInUse(context, context.desk));
+  if (!context.access) return keptNowhere(context);
+  return (await context.access.inUse()) ?? projectProblem(await noneInUse(context, context.access));
 }
 
 /** The project in use after a change of it, with what the change gives. */
 export async function changeHere<R>(
   context: Context,
-  deed: Permission,
+  permission: Permission,
   make: (project: Project) => Made<R>,
 ): Promise<{ readonly project: Project; readonly result: R } | Problems> {
-  if (!context.desk) return keptNowhere(context);
-  const done = await context.desk.change(deed, make);
+  if (!context.access) return keptNowhere(context);
+  const done = await context.access.change(permission, make);
   return done.ok ? { project: done.project, result: done.result } : refused(context, done.why);
 }
 
 /** What to do first where no project is in use: the one deleted within a day is meant, or the last begun. */
-export async function noneInUse(context: Context, desk: ProjectAccess): Promise<Problem> {
-  const mine = await desk.mine();
+export async function noneInUse(context: Context, access: ProjectAccess): Promise<Problem> {
+  const mine = await access.mine();
   const deleted = mine
     .flatMap(({ name, state }) => (state.kind === 'deleted' ? [{ name, at: state.at, deleted: true }] : []))
     .sort((one, other) => other.at - one.at)[0];
   const live = mine.filter(({ state }) => state.kind !== 'deleted').at(-1);
-  const justNow = deleted !== undefined && desk.now() - deleted.at < DAY;
+  const justNow = deleted !== undefined && access.now() - deleted.at < DAY;
   return noProject(saidIn(context), live && !justNow ? { name: live.name, deleted: false } : deleted);
 }
 
@@ -89,8 +92,8 @@ function refused(context: Context, why: 'gone' | 'not-allowed'): Problems {
 }
 
 /** What was typed, as it is said back. */
-function saidIn({ told }: Context): string {
-  return [...told.values()].join(', ');
+function saidIn({ optionTexts }: Context): string {
+  return [...optionTexts.values()].join(', ');
 }
 
 // The reply of a project command.
@@ -98,7 +101,7 @@ function saidIn({ told }: Context): string {
 /** Offered with every change. */
 export const TAKE_BACK: Action = { label: NEXT.undo, ask: 'project undo' };
 
-interface Told {
+interface ReadLine {
   readonly headline: string;
   readonly blocks?: readonly Block[];
   readonly actions?: readonly Action[];
@@ -109,7 +112,7 @@ interface Told {
 /** A reply about a project, or about none. */
 export function projectReply(
   context: Context,
-  { headline, blocks = [], actions = [], assumed = [], project }: Told,
+  { headline, blocks = [], actions = [], assumed = [], project }: ReadLine,
 ): Reply {
   return {
     headline,

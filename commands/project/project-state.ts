@@ -8,7 +8,6 @@ import type { Action } from '../../src/reply/reply.ts';
 import { notAllowed, stateAlready } from '../../src/text/project-problems-text.ts';
 import { SHARE } from '../../src/text/sharing-text.ts';
 import {
-  atDesk,
   countProblem,
   doneOr,
   noneInUse,
@@ -16,6 +15,7 @@ import {
   projectNamed,
   projectProblem,
   projectReply,
+  withProject,
 } from './project-command.ts';
 
 interface Stating {
@@ -32,16 +32,16 @@ interface Stating {
 
 /** Puts the project of a name, or the one in use, into a state. */
 export function stated(name: string, context: Context, stating: Stating): Promise<Outcome> {
-  return atDesk(context, async (desk) => {
-    const mine = await desk.own();
+  return withProject(context, async (access) => {
+    const mine = await access.own();
     const among = mine.filter(({ state }) => stating.from.includes(state.kind));
     const [only, ...more] = among;
-    const unnamed = stating.from.includes('deleted') ? (more.length === 0 ? only : undefined) : await desk.inUse();
+    const unnamed = stating.from.includes('deleted') ? (more.length === 0 ? only : undefined) : await access.inUse();
     const found = name === ONE_IN_USE ? unnamed : projectNamed(name, among, stating.command);
     const other = mine.find((one) => sameName(one.name, name) && !among.includes(one));
     if (other) return projectProblem(stateAlready(other.name, other.state.kind));
-    if (await isShared(name, mine, desk)) return projectProblem(notAllowed(name));
-    if (!found) return projectProblem(await noneInUse(context, desk));
+    if (await isShared(name, mine, access)) return projectProblem(notAllowed(name));
+    if (!found) return projectProblem(await noneInUse(context, access));
     if ('problem' in found) return projectProblem(found.problem);
     const full =
       found.state.kind === 'deleted'
@@ -51,12 +51,12 @@ export function stated(name: string, context: Context, stating: Stating): Promis
           )
         : undefined;
     if (full) return projectProblem(full);
-    const parts = { state: stating.to(desk.now()) };
-    const done = await desk.change('own', () => ({ parts, said: stating.said, result: undefined }), found.id);
+    const parts = { state: stating.to(access.now()) };
+    const done = await access.change('own', () => ({ parts, said: stating.said, result: undefined }), found.id);
     return doneOr(context, done, async (_result, project: Project) => {
-      const inUse = (await desk.person())?.inUse;
-      if (stating.use) await desk.use(project.id);
-      else if (inUse === project.id) await desk.use(undefined);
+      const inUse = (await access.person())?.inUse;
+      if (stating.use) await access.use(project.id);
+      else if (inUse === project.id) await access.use(undefined);
       const actions = stating.actions(project.name);
       const ended = found.shares.length - project.shares.length;
       const assumed = ended > 0 ? [SHARE.ended(ended)] : [];
@@ -66,6 +66,6 @@ export function stated(name: string, context: Context, stating: Stating): Promis
 }
 
 /** Whether it is a project of somebody else's that has this name. */
-async function isShared(name: string, own: readonly Project[], desk: ProjectAccess): Promise<boolean> {
-  return (await desk.mine()).some((one) => sameName(one.name, name) && !own.some(({ id }) => id === one.id));
+async function isShared(name: string, own: readonly Project[], access: ProjectAccess): Promise<boolean> {
+  return (await access.mine()).some((one) => sameName(one.name, name) && !own.some(({ id }) => id === one.id));
 }

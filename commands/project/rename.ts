@@ -23,15 +23,15 @@ export default defineCommand({
   options: z.object({ name: newNameOption('The new name') }),
   examples: [{ ask: 'project rename Top floor', headline: 'It is called “Top floor” now.' }],
   run: ({ name }, context) =>
-    inProject(context, async (project, desk) => {
+    inProject(context, async (project, access) => {
       const [, from = '', to = ''] =
         readInTime(() => /^(?:the )?(\S.*?) (?:to|into|as) (?:the )?(\S[\s\S]*)/i.exec(name)) ?? [];
       const room = from === '' ? undefined : roomNamed(project.rooms, from);
       if (room) return renameRoom(room.name, to, context);
-      const others = (await desk.own()).filter(({ id }) => id !== project.id);
+      const others = (await access.own()).filter(({ id }) => id !== project.id);
       const same = others.some((other) => sameName(other.name, name)) ? nameProblem(name, others) : undefined;
       if (same) return projectProblem(same);
-      const done = await desk.change('own', ({ name: before }) => ({
+      const done = await access.change('own', ({ name: before }) => ({
         parts: { name },
         said: CHANGED.renamed(before, name),
         result: undefined,

@@ -2,10 +2,10 @@
 
 import { choice, text } from '../../src/input/options.ts';
 import { singleLine } from '../../src/input/parse-label.ts';
-import { type Colons, type Habits, type Reading, read } from '../../src/input/reading.ts';
+import { type Colons, type Preferences, type Reading, read } from '../../src/input/reading.ts';
 import { readRoomsApart } from '../../src/input/rooms/rooms-apart.ts';
-import { type RoomDeed, type RoomFact, roomSaid } from '../../src/language/old/room-said.ts';
-import { measuresIn, withoutTold } from '../../src/project/measurements.ts';
+import { type RoomAction, type RoomFact, roomSaid } from '../../src/language/old/room-said.ts';
+import { measuresIn, withoutGiven } from '../../src/project/measurements.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import {
   changedRoom,
@@ -37,28 +37,28 @@ import { readInTime } from '../../src/workers/time-limits.ts';
 type RoomStep = { readonly rooms: Rooms; readonly said: readonly string[] } | { readonly problem: Problem };
 
 /** Does a deed to some rooms. Pure but for what `reading` notes. */
-function roomStep(rooms: Rooms, deed: RoomDeed, reading: Reading): RoomStep {
-  if (deed.do === 'list') return { rooms, said: [] };
-  if (deed.do === 'shape') return shaped(rooms, deed, reading);
-  const room = roomNamed(rooms, deed.name);
+function roomStep(rooms: Rooms, permission: RoomAction, reading: Reading): RoomStep {
+  if (permission.do === 'list') return { rooms, said: [] };
+  if (permission.do === 'shape') return shaped(rooms, permission, reading);
+  const room = roomNamed(rooms, permission.name);
   const names = rooms.map(({ name }) => name);
-  if (!room) return { problem: roomUnknown(deed.name, names, fixFor(names[0])) };
-  switch (deed.do) {
+  if (!room) return { problem: roomUnknown(permission.name, names, fixFor(names[0])) };
+  switch (permission.do) {
     case 'show':
       return { rooms, said: [] };
     case 'remove':
       return { rooms: withoutRoom(rooms, room.name), said: [CHANGED.roomRemoved(room.name)] };
     case 'rename':
-      return renamed(rooms, room, deed.to, reading);
+      return renamed(rooms, room, permission.to, reading);
     case 'scope': {
-      if (room.inScope === deed.within) return { rooms, said: [] };
-      const next = changedRoom(rooms, room.name, { inScope: deed.within });
-      return fits(next, [(deed.within ? CHANGED.scopeIn : CHANGED.scopeOut)(room.name)]);
+      if (room.inScope === permission.within) return { rooms, said: [] };
+      const next = changedRoom(rooms, room.name, { inScope: permission.within });
+      return fits(next, [(permission.within ? CHANGED.scopeIn : CHANGED.scopeOut)(room.name)]);
     }
     case 'unnote':
-      return withoutNote(rooms, room, deed.note);
+      return withoutNote(rooms, room, permission.note);
     case 'fact':
-      return withFact(rooms, room, deed.fact, singleLine(deed.text));
+      return withFact(rooms, room, permission.fact, singleLine(permission.text));
   }
 }
 
@@ -66,8 +66,8 @@ function named(name: string, text: string): string {
   return /\d/.test(name) ? `${name} = ${text}` : `${name} ${text}`;
 }
 
-function shaped(rooms: Rooms, deed: RoomDeed & { readonly do: 'shape' }, reading: Reading): RoomStep {
-  const text = deed.name === undefined ? deed.text : named(deed.name, deed.text);
+function shaped(rooms: Rooms, permission: RoomAction & { readonly do: 'shape' }, reading: Reading): RoomStep {
+  const text = permission.name === undefined ? permission.text : named(permission.name, permission.text);
   const apart = readRoomsApart(text, reading);
   if (!apart.ok) {
     const [{ expected, fix }] = apart.problems;
@@ -79,10 +79,10 @@ function shaped(rooms: Rooms, deed: RoomDeed & { readonly do: 'shape' }, reading
   }
   let after = rooms;
   const said: string[] = [];
-  for (const { name, text: shape, named: told } of apart.value) {
+  for (const { name, text: shape, named: given } of apart.value) {
     const other = roomNamed(rooms, name);
     // Told twice, it is the same room; told anew with another shape, one more.
-    const own = !told || (deed.more && other && other.text !== shape) ? freeRoomName(name, after) : name;
+    const own = !given || (permission.more && other && other.text !== shape) ? freeRoomName(name, after) : name;
     const before = roomNamed(after, own);
     if (!before && after.length >= LIMITS.rooms) return { problem: tooManyRoomsKept(own, LIMITS.rooms) };
     if (shape.length > LIMITS.room) return { problem: roomTooLong(own, LIMITS.room) };
@@ -141,8 +141,8 @@ function withoutNote(rooms: Rooms, room: Room, which: number | 'all'): RoomStep 
 
 /** Rooms that still fit into one ask. */
 function fits(rooms: Rooms, said: readonly string[]): RoomStep {
-  return roomsText(inScope(rooms)).length > LIMITS.roomsTold
-    ? { problem: roomsTooLong(LIMITS.roomsTold) }
+  return roomsText(inScope(rooms)).length > LIMITS.roomsGiven
+    ? { problem: roomsTooLong(LIMITS.roomsGiven) }
     : { rooms, said };
 }
 
@@ -156,7 +156,7 @@ function fixFor(first: string | undefined): string | undefined {
 /** What stands where an option is not told. */
 export const NOT_GIVEN = 'as it is' as const;
 
-const told = (summary: string, example: string, colons?: Colons) =>
+const given = (summary: string, example: string, colons?: Colons) =>
   text({ summary, example, standard: NOT_GIVEN, ...(colons && { colons }) }, (typed) => read(typed.trim()));
 
 export const roomOptions = {
@@ -170,16 +170,16 @@ export const roomOptions = {
     },
     (typed) => read(typed.trim()),
   ),
-  size: told('Its sides, or a walk round its walls', '12 x 14 ft', 'rooms'),
-  floor: told('The floor that is on it now', 'carpet'),
-  doors: told('Its doors, and where they stand', '32 in on wall 2', 'any'),
-  note: told('Something to remember of it', 'squeaks by the window', 'any'),
+  size: given('Its sides, or a walk round its walls', '12 x 14 ft', 'rooms'),
+  floor: given('The floor that is on it now', 'carpet'),
+  doors: given('Its doors, and where they stand', '32 in on wall 2', 'any'),
+  note: given('Something to remember of it', 'squeaks by the window', 'any'),
   scope: choice(['as it is', 'in', 'out'], {
     summary: 'Whether the job is done here: in, or out',
     standard: NOT_GIVEN,
     example: 'out',
   }),
-  name: told('Its new name', 'study'),
+  name: given('Its new name', 'study'),
 };
 
 export interface RoomAsk {
@@ -195,11 +195,13 @@ export interface RoomAsk {
 // From the options of `project room` to deeds, and the deeds done one after the other, all or none.
 
 /** The deeds of an ask; `asked`: it only asks to see. */
-type Deeds = { readonly deeds: readonly RoomDeed[]; readonly asked: boolean } | { readonly problem: Problem };
+type Permissions =
+  | { readonly permissions: readonly RoomAction[]; readonly requested: boolean }
+  | { readonly problem: Problem };
 
 /** What an ask wants done: first what its text says, then what its other options tell of the same room. */
-export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
-  const [said, ...more] = readInTime(() => deedsSaid(ask.room, rooms));
+export function roomActions(ask: RoomAsk, rooms: Rooms): Permissions {
+  const [said, ...more] = readInTime(() => actionsInWords(ask.room, rooms));
   const facts = [
     ['floor', ask.floor],
     ['openings', ask.doors],
@@ -207,7 +209,7 @@ export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
   ] as const;
   const others = [ask.size, ask.floor, ask.doors, ask.note, ask.scope, ask.name].some((text) => text !== NOT_GIVEN);
   if (!others)
-    return { deeds: [said, ...more], asked: more.length === 0 && (said.do === 'list' || said.do === 'show') };
+    return { permissions: [said, ...more], requested: more.length === 0 && (said.do === 'list' || said.do === 'show') };
   const alone = said.do === 'shape' && !/\d/.test(said.text) && ask.size !== NOT_GIVEN ? said.text : undefined;
   const name = alone ?? ('name' in said && said.name !== undefined ? said.name : nameIn(ask.room));
   if (name === '' || (said.do === 'list' && alone === undefined))
@@ -219,8 +221,8 @@ export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
       ),
     };
   return {
-    asked: false,
-    deeds: [
+    requested: false,
+    permissions: [
       ...(alone !== undefined || said.do === 'show' ? [] : [said]),
       ...more,
       ...(ask.size === NOT_GIVEN ? [] : [{ do: 'shape' as const, name, text: ask.size }]),
@@ -232,7 +234,7 @@ export function roomDeeds(ask: RoomAsk, rooms: Rooms): Deeds {
 }
 
 /** What a text says of a room, and each further fact behind a comma: `hall floor carpet, doors 30 in on wall 2`. */
-function deedsSaid(text: string, rooms: Rooms): readonly [RoomDeed, ...RoomDeed[]] {
+function actionsInWords(text: string, rooms: Rooms): readonly [RoomAction, ...RoomAction[]] {
   const [first = '', ...facts] = text.split(
     /(?:(?<!\s)\s+)?[,;]\s*(?:and )?(?=(?:floor|doors?|openings?|notes?) [^:])/i,
   );
@@ -255,19 +257,23 @@ export type Steps =
   | { readonly problem: Problem };
 
 /** Does all deeds, or none where one cannot be done. What else names a room follows it. */
-export function roomSteps(before: Following, deeds: readonly RoomDeed[], habits: Habits): Steps {
+export function roomSteps(before: Following, permissions: readonly RoomAction[], preferences: Preferences): Steps {
   const { rooms, picks, kept, found, stages, measures } = before;
   let parts: Following = { rooms, picks, kept, found, stages, measures };
   const said: string[] = [];
   const notes: string[] = [];
-  for (const deed of deeds) {
-    const reading = { option: 'room', habits, note: (line: string) => void (notes.includes(line) || notes.push(line)) };
-    const step = roomStep(parts.rooms, deed, reading);
+  for (const permission of permissions) {
+    const reading = {
+      option: 'room',
+      preferences,
+      note: (line: string) => void (notes.includes(line) || notes.push(line)),
+    };
+    const step = roomStep(parts.rooms, permission, reading);
     if ('problem' in step) return step;
     // Told anew, a room is as it is told.
     const anew = parts.rooms.filter(({ name, text }) => roomNamed(step.rooms, name)?.text !== text);
     const after = afterRooms(
-      { ...parts, measures: anew.reduce((all, { name }) => withoutTold(all, name), parts.measures) },
+      { ...parts, measures: anew.reduce((all, { name }) => withoutGiven(all, name), parts.measures) },
       step.rooms,
     );
     parts = { ...after, measures: measuresIn(after.measures, after.rooms) };

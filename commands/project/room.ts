@@ -5,7 +5,7 @@ import { type Context, defineCommand, type Outcome } from '../../src/chat/comman
 import { PROJECT, SAVED } from '../../src/text/project-text.ts';
 import { doneOr, inProject, projectProblem, projectReply, TAKE_BACK } from './project-command.ts';
 import { nextProjectRequests, roomTable } from './project-shown.ts';
-import { NOT_GIVEN, type RoomAsk, roomDeeds, roomOptions, roomSteps, type Steps } from './room-change.ts';
+import { NOT_GIVEN, type RoomAsk, roomActions, roomOptions, roomSteps, type Steps } from './room-change.ts';
 
 // Rooms of a project changed as they are told, and what is said of it.
 
@@ -15,12 +15,12 @@ export function renameRoom(from: string, to: string, context: Context): Promise<
   return answerRoom({ room: `rename ${from} to ${to}`, ...others, scope: NOT_GIVEN }, context);
 }
 
-function answerRoom(told: RoomAsk, context: Context): Promise<Outcome> {
-  return inProject(context, async (project, desk) => {
-    const deeds = roomDeeds(told, project.rooms);
-    if ('problem' in deeds) return projectProblem(deeds.problem);
-    const done = await desk.change<Steps>('measure', (before) => {
-      const after = roomSteps(before, deeds.deeds, context.habits);
+function answerRoom(given: RoomAsk, context: Context): Promise<Outcome> {
+  return inProject(context, async (project, access) => {
+    const permissions = roomActions(given, project.rooms);
+    if ('problem' in permissions) return projectProblem(permissions.problem);
+    const done = await access.change<Steps>('measure', (before) => {
+      const after = roomSteps(before, permissions.permissions, context.preferences);
       if ('problem' in after) return { result: after };
       return after.said.length === 0
         ? { result: after }
@@ -29,14 +29,14 @@ function answerRoom(told: RoomAsk, context: Context): Promise<Outcome> {
     return doneOr(context, done, (result, after) => {
       if ('problem' in result) return projectProblem(result.problem);
       const changed = result.said.length > 0;
-      const shapes = changed && deeds.deeds.some((deed) => deed.do !== 'fact');
-      const [only, ...more] = deeds.deeds;
+      const shapes = changed && permissions.permissions.some((permission) => permission.do !== 'fact');
+      const [only, ...more] = permissions.permissions;
       const shown =
         only?.do === 'show' && more.length === 0 ? after.rooms.filter(({ name }) => name === only.name) : after.rooms;
       return projectReply(context, {
         headline: changed
           ? PROJECT.done(result.said)
-          : deeds.asked
+          : permissions.requested
             ? PROJECT.shown(after.name, after.rooms.length, after.rooms.filter((room) => !room.inScope).length)
             : PROJECT.nothingChanged,
         blocks: roomTable(shown),
@@ -62,5 +62,5 @@ export default defineCommand({
     },
     { ask: 'project room remove closet', headline: 'Closet removed.' },
   ],
-  run: (told, context) => answerRoom(told, context),
+  run: (given, context) => answerRoom(given, context),
 });

@@ -4,14 +4,14 @@ import { z } from 'zod';
 import { type Context, defineCommand } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { COUNTRY_NAMES, readCountry } from '../../src/input/parse-house.ts';
-import { type Colons, type Habits, type Read, read, unread } from '../../src/input/reading.ts';
+import { type Colons, type Preferences, type Read, read, unread } from '../../src/input/reading.ts';
 import type { Country } from '../../src/prep/old-materials.ts';
 import type { Settings } from '../../src/project/person.ts';
 import type { Fact, Problem } from '../../src/reply/reply.ts';
 import { settingUnread } from '../../src/text/project-problems-text.ts';
 import { SETTING_EXPECTED, SETTINGS } from '../../src/text/project-text.ts';
 import { picksSaid } from './pick-values.ts';
-import { atDesk, projectProblem, projectReply } from './project-command.ts';
+import { projectProblem, projectReply, withProject } from './project-command.ts';
 
 // The options of `project settings`; “clear” unsets any of them.
 
@@ -104,9 +104,9 @@ interface Settled {
   readonly notes: readonly string[];
 }
 
-const HABITS = ['units', 'decimal', 'currency'] as const;
+const PREFERENCES = ['units', 'decimal', 'currency'] as const;
 /** What is set by a word of its own. */
-const WORDS = [...HABITS, 'country'] as const;
+const WORDS = [...PREFERENCES, 'country'] as const;
 const STANDARDS = ['mistakes', 'spares', 'tax'] as const;
 
 /** What an ask makes of the settings. */
@@ -120,8 +120,8 @@ function settled(ask: SettingsAsk, context: Context): Settled | { readonly probl
     (name) => `${name}: ${ask[name]}`,
   );
   const rules = [AS_IT_IS, CLEAR].includes(ask.rules) ? [] : [ask.rules];
-  const told = [...named, ...rules].join(', ');
-  const picks = told === '' ? { set: [], clear: [], notes: [] } : picksSaid(told, context);
+  const given = [...named, ...rules].join(', ');
+  const picks = given === '' ? { set: [], clear: [], notes: [] } : picksSaid(given, context);
   if ('problem' in picks) return { problem: { ...picks.problem, fix: fixFor(picks.problem.fix) } };
   said.push(...[...cleared, ...picks.clear].map(SETTINGS.cleared));
   said.push(...picks.set.map(([name, text]) => SETTINGS.set(name, text)));
@@ -148,14 +148,19 @@ function fixFor(fix: string | undefined): string | undefined {
 }
 
 /** The settings as facts, with what the platform gives where none are told; `habits` hold those of `before`. */
-function settingFacts(settings: Settings | undefined, before: Settings | undefined, habits: Habits): readonly Fact[] {
+function settingFacts(
+  settings: Settings | undefined,
+  before: Settings | undefined,
+  preferences: Preferences,
+): readonly Fact[] {
   const standards = Object.entries(settings?.standards ?? {});
   return [
-    ...HABITS.map((name) => {
+    ...PREFERENCES.map((name) => {
       const own = settings?.[name];
       if (own !== undefined) return { label: name, value: shown(name, own) };
-      const untold = before?.[name] === undefined ? SETTINGS.ofPlatform(shown(name, habits[name])) : SETTINGS.notSet;
-      return { label: name, value: untold };
+      const notGiven =
+        before?.[name] === undefined ? SETTINGS.ofPlatform(shown(name, preferences[name])) : SETTINGS.notSet;
+      return { label: name, value: notGiven };
     }),
     {
       label: 'country',
@@ -187,16 +192,16 @@ export default defineCommand({
       headline: 'Mistakes 5 %; spares 3; gap 3/8 in.',
     },
   ],
-  run: (told, context) =>
-    atDesk(context, async (desk) => {
-      const change = settled(told, context);
+  run: (given, context) =>
+    withProject(context, async (access) => {
+      const change = settled(given, context);
       if ('problem' in change) return projectProblem(change.problem);
-      const before = (await desk.person())?.settings;
-      const settings = change.said.length === 0 ? before : (await desk.settle(change.apply)).settings;
+      const before = (await access.person())?.settings;
+      const settings = change.said.length === 0 ? before : (await access.settle(change.apply)).settings;
       return projectReply(context, {
         headline: change.said.length === 0 ? SETTINGS.headline : SETTINGS.changed(change.said),
-        blocks: [{ kind: 'facts', title: SETTINGS.title, facts: settingFacts(settings, before, context.habits) }],
-        assumed: [...change.notes, ...(told.units === AS_IT_IS ? [] : [SETTINGS.toldUnits])],
+        blocks: [{ kind: 'facts', title: SETTINGS.title, facts: settingFacts(settings, before, context.preferences) }],
+        assumed: [...change.notes, ...(given.units === AS_IT_IS ? [] : [SETTINGS.unitsOfText])],
       });
     }),
 });

@@ -9,7 +9,7 @@ import { hostZone } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
 import { singleLine } from '../../src/input/parse-label.ts';
 import { read } from '../../src/input/reading.ts';
-import { readSharing, type ToldShare } from '../../src/language/old/sharing-said.ts';
+import { type ParsedShare, readSharing } from '../../src/language/old/sharing-said.ts';
 import type { Project } from '../../src/project/project.ts';
 import { DAY, LIMITS } from '../../src/project/project-limits.ts';
 import { type Helping, isOver, type Share, type Shared } from '../../src/project/shares.ts';
@@ -24,12 +24,12 @@ import { givenReply, listReply, ownShareReply, sayShareEnd } from './share-list.
 async function codeGiven(
   offer: Omit<Offer, 'to'>,
   notes: readonly string[],
-  desk: ProjectAccess,
+  access: ProjectAccess,
   context: Context,
 ): Promise<Outcome> {
-  const project = await desk.inUse();
-  if (!project) return projectProblem(await noneInUse(context, desk));
-  const { code } = await desk.links().makeFor(project.id, offer);
+  const project = await access.inUse();
+  if (!project) return projectProblem(await noneInUse(context, access));
+  const { code } = await access.links().makeFor(project.id, offer);
   const what = sayShared(offer);
   const reply = projectReply(context, {
     headline: LINK.helperCode(what, project.name),
@@ -74,49 +74,49 @@ type CodeOffer = Omit<Offer, 'to'> & { readonly to: Offer['to'] | 'code' };
 type Offered = { readonly offer: CodeOffer; readonly notes: readonly string[] } | { readonly problem: Problem };
 
 /** An offer of what is told, or what is wrong with it. */
-function offerOf(told: ToldShare, line: string, rooms: readonly string[], context: Context): Offered {
-  const { what, room, rest } = told;
-  if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line, offerLine('shopping', told)) };
-  if (rest !== '') return { problem: restProblem(what, told, line, rooms) };
-  const name = told.label === undefined ? undefined : singleLine(told.label);
+function offerOf(given: ParsedShare, line: string, rooms: readonly string[], context: Context): Offered {
+  const { what, room, rest } = given;
+  if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line, offerLine('shopping', given)) };
+  if (rest !== '') return { problem: restProblem(what, given, line, rooms) };
+  const name = given.label === undefined ? undefined : singleLine(given.label);
   if (name?.startsWith('@')) return { problem: memberProblem(name, what, context) };
-  const account = typeof told.to === 'object' ? accountOf(told.to.member, context) : undefined;
-  if (typeof told.to === 'object' && account === undefined) return { problem: memberProblem(line, what, context) };
+  const account = typeof given.to === 'object' ? accountOf(given.to.member, context) : undefined;
+  if (typeof given.to === 'object' && account === undefined) return { problem: memberProblem(line, what, context) };
   const now = context.now();
-  const link = account === undefined && told.to !== 'code';
+  const link = account === undefined && given.to !== 'code';
   const usual = link ? now + LINK_DAYS * DAY : undefined;
-  const until = told.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : (told.until ?? usual);
-  const role = told.role ?? USUAL[what];
+  const until = given.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : (given.until ?? usual);
+  const role = given.role ?? USUAL[what];
   const share = { what, role, ...(room !== undefined && { room }), ...(until !== undefined && { until }) };
-  const plain = offerLine(what, told.to === undefined ? {} : { to: told.to });
+  const plain = offerLine(what, given.to === undefined ? {} : { to: given.to });
   const named = name === undefined ? {} : { label: name };
   const wrong = flawOf({ ...share, ...named }, { link, line, plain, part: plain, now });
   if (wrong) return { problem: wrong };
-  const to = account !== undefined ? { account } : told.to === 'code' ? 'code' : 'link';
+  const to = account !== undefined ? { account } : given.to === 'code' ? 'code' : 'link';
   return {
     offer: { ...share, ...(name !== undefined && { label: name }), to },
     notes:
-      to === 'link' && name !== undefined && told.to === undefined && inChat(context) ? [SHARE.labelled(name)] : [],
+      to === 'link' && name !== undefined && given.to === undefined && inChat(context) ? [SHARE.labelled(name)] : [],
   };
 }
 
 /** What changes of a share, or what is wrong with it. */
 function changeOf(
   share: Share,
-  told: ToldShare,
+  given: ParsedShare,
   line: string,
   context: Context,
 ): { readonly change: ShareChange } | { readonly problem: Problem } {
   const link = 'link' in share.with;
   const now = context.now();
-  const label = told.label === undefined ? undefined : singleLine(told.label);
+  const label = given.label === undefined ? undefined : singleLine(given.label);
   const plain = `project share ${share.id}`;
-  if (told.rest !== '') return { problem: SHARE_PROBLEMS.unread(line, told.rest, 'project share') };
-  const until = told.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : told.until;
+  if (given.rest !== '') return { problem: SHARE_PROBLEMS.unread(line, given.rest, 'project share') };
+  const until = given.until === 'always' ? (link ? now + MOST_LINK_DAYS * DAY : undefined) : given.until;
   const change = {
-    ...((told.what ?? told.room) !== undefined && { what: told.what ?? share.what, room: told.room }),
-    ...(told.role && { role: told.role }),
-    ...(told.until !== undefined && { until }),
+    ...((given.what ?? given.room) !== undefined && { what: given.what ?? share.what, room: given.room }),
+    ...(given.role && { role: given.role }),
+    ...(given.until !== undefined && { until }),
     ...(label !== undefined && { label }),
   };
   if (Object.keys(change).length === 0) return { problem: SHARE_PROBLEMS.nothing(line) };
@@ -125,20 +125,20 @@ function changeOf(
   return wrong ? { problem: wrong } : { change };
 }
 
-function restProblem(what: Shared, told: ToldShare, line: string, rooms: readonly string[]): Problem {
-  const { rest } = told;
-  if (what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.unread(line, rest, offerLine(what, told));
+function restProblem(what: Shared, given: ParsedShare, line: string, rooms: readonly string[]): Problem {
+  const { rest } = given;
+  if (what !== 'guide' && what !== 'cuts') return SHARE_PROBLEMS.unread(line, rest, offerLine(what, given));
   const [first] = rooms;
   return SHARE_PROBLEMS.room(
     line,
     rest,
     rooms,
-    first === undefined ? 'project room bedroom 12 x 14 ft' : offerLine(what, told, first),
+    first === undefined ? 'project room bedroom 12 x 14 ft' : offerLine(what, given, first),
   );
 }
 
 /** The line that shares a part as told, as far as it was read. */
-function offerLine(what: Shared, { to, role, label }: Partial<ToldShare>, room?: string): string {
+function offerLine(what: Shared, { to, role, label }: Partial<ParsedShare>, room?: string): string {
   return [
     `project share ${PLAIN[what]}${room === undefined ? '' : ` of ${room}`}`,
     ...(to === undefined ? [] : [`with: ${typeof to === 'string' ? to : to.member}`]),
@@ -210,36 +210,36 @@ function memberProblem(got: string, what: Shared, { asker }: Context): Problem {
 
 /** What a line of sharing comes to, for the owner of the project in use or for whoever it is shared with. */
 function answerShare(line: string, context: Context): Promise<Outcome> {
-  return inProject(context, async (project, desk) => {
-    const { sharing } = desk;
-    const mine = await desk.share();
+  return inProject(context, async (project, access) => {
+    const { sharing } = access;
+    const mine = await access.share();
     const rooms = project.rooms.map(({ name }) => name);
-    const told = readSharing(line, rooms, context.now(), hostZone());
-    if (!sharing || (mine && told.do === 'list'))
+    const given = readSharing(line, rooms, context.now(), hostZone());
+    if (!sharing || (mine && given.do === 'list'))
       return mine ? ownShareReply(project, mine, context) : projectProblem(SHARE_PROBLEMS.notYours(line));
     if (mine)
-      return told.do === 'leave' || told.do === 'stop'
+      return given.do === 'leave' || given.do === 'stop'
         ? left(project, sharing, context)
         : projectProblem(SHARE_PROBLEMS.notYours(line));
-    if (told.do === 'leave') return projectProblem(SHARE_PROBLEMS.own(line));
-    if (told.do === 'list') return listReply(project, context);
-    if (told.do === 'stop') return stopped(told.which, project, sharing, context);
-    if (told.do === 'change') return changed(told.id, told.told, line, project, sharing, context);
-    const offer = offerOf(told.told, line, rooms, context);
+    if (given.do === 'leave') return projectProblem(SHARE_PROBLEMS.own(line));
+    if (given.do === 'list') return listReply(project, context);
+    if (given.do === 'stop') return stopped(given.which, project, sharing, context);
+    if (given.do === 'change') return changed(given.id, given.given, line, project, sharing, context);
+    const offer = offerOf(given.given, line, rooms, context);
     if ('problem' in offer) return projectProblem(offer.problem);
-    return given(offer.offer, offer.notes, line, desk, sharing, context);
+    return giveShare(offer.offer, offer.notes, line, access, sharing, context);
   });
 }
 
-async function given(
+async function giveShare(
   { to, ...offer }: CodeOffer,
   notes: readonly string[],
   line: string,
-  desk: ProjectAccess,
+  access: ProjectAccess,
   sharing: Sharing,
   context: Context,
 ): Promise<Outcome> {
-  if (to === 'code') return codeGiven(offer, notes, desk, context);
+  if (to === 'code') return codeGiven(offer, notes, access, context);
   if (to === 'link' && context.address === undefined) return projectProblem(SHARE_PROBLEMS.noAddress(line));
   const done = await sharing.give({ ...offer, to });
   if (done.ok) return givenReply(done, notes, context);
@@ -249,7 +249,7 @@ async function given(
     case 'crowded':
       return projectProblem(SHARE_PROBLEMS.crowded(line));
     case 'full':
-      return projectProblem(SHARE_PROBLEMS.full(line, (await desk.inUse())?.shares.length ?? 0));
+      return projectProblem(SHARE_PROBLEMS.full(line, (await access.inUse())?.shares.length ?? 0));
     default:
       return doneOr(context, { ok: false, why: done.why }, () => projectProblem(SHARE_PROBLEMS.notYours(line)));
   }
@@ -257,7 +257,7 @@ async function given(
 
 async function changed(
   id: string,
-  told: Parameters<typeof changeOf>[1],
+  given: Parameters<typeof changeOf>[1],
   line: string,
   project: Project,
   sharing: Sharing,
@@ -265,7 +265,7 @@ async function changed(
 ): Promise<Outcome> {
   const share = live(project, context).find((one) => one.id === id);
   if (!share) return projectProblem(SHARE_PROBLEMS.unknown(line, live(project, context).map(named)));
-  const change = changeOf(share, told, line, context);
+  const change = changeOf(share, given, line, context);
   if ('problem' in change) return projectProblem(change.problem);
   const done = await sharing.change([id], change.change);
   return doneOr(context, done, ([after], now) =>
@@ -313,14 +313,14 @@ async function sharesMeant(
   // Of several, “the link” is none in particular.
   if (/^link$/i.test(text)) return links.length === 1 ? links : [];
   if (/^(?:all )?links$/i.test(text)) return links;
-  const told = readSharing(
+  const given = readSharing(
     text,
     shares.flatMap(({ room }) => room ?? []),
     context.now(),
     hostZone(),
   );
-  if (told.do !== 'give' || told.told.what === undefined || told.told.rest !== '') return [];
-  const { what, room } = told.told;
+  if (given.do !== 'give' || given.given.what === undefined || given.given.rest !== '') return [];
+  const { what, room } = given.given;
   return shares.filter((one) => one.what === what && (room === undefined || one.room === room));
 }
 
@@ -339,7 +339,7 @@ function named(share: Share): string {
 
 const NONE = 'none';
 
-const told = (summary: string, example: string, standard: string) =>
+const given = (summary: string, example: string, standard: string) =>
   text({ summary, example, standard, colons: 'any' }, (typed) => read(typed.trim()));
 
 export default defineCommand({
@@ -347,17 +347,17 @@ export default defineCommand({
   name: 'share',
   summary: 'Shares a list, a guide or all of a project, by a link or with a member; lists, changes, stops it',
   options: z.object({
-    what: told(
+    what: given(
       'Whole project, shopping list, laying guide of a room, cut list, tear-out, checklist; or list',
       'shopping list',
       'list',
     ),
-    with: told('A link, or a member by @', 'link', 'link'),
-    may: told('look, tick (and note), or measure', 'tick', 'as fits'),
-    for: told('How long', '3 days', '14 days for a link'),
-    until: told('Or until when', 'friday', NONE),
-    name: told('What you call them', 'Sam', NONE),
-    stop: told('A share to stop: its number, its name, or all', '2', NONE),
+    with: given('A link, or a member by @', 'link', 'link'),
+    may: given('look, tick (and note), or measure', 'tick', 'as fits'),
+    for: given('How long', '3 days', '14 days for a link'),
+    until: given('Or until when', 'friday', NONE),
+    name: given('What you call them', 'Sam', NONE),
+    stop: given('A share to stop: its number, its name, or all', '2', NONE),
   }),
   examples: [
     { ask: 'project share', headline: 'Nothing of “Upstairs flat” is shared.' },
@@ -370,7 +370,7 @@ export default defineCommand({
       headline: 'A link to the laying guide of bedroom of “Upstairs flat”, until Fri 27 Nov, 18:00.',
     },
   ],
-  run: (_told, context) => answerShare(lineOf(context.told), context),
+  run: (_given, context) => answerShare(lineOf(context.optionTexts), context),
 });
 
 /** All that is told, as one sentence. */

@@ -1,7 +1,7 @@
 /** A shopping list in words: what is left, grouped as the job or the shop goes, what is bought, what may go back. */
 
 import { sayArea, sayLength, sayMoney, sayNumber, sayWeight } from '../../src/input/format.ts';
-import type { Habits } from '../../src/input/reading.ts';
+import type { Preferences } from '../../src/input/reading.ts';
 import { lineCost, type Tally } from '../../src/project/needs.ts';
 import { projectCurrency } from '../../src/project/project-limits.ts';
 import type { Shopping } from '../../src/project/purchases.ts';
@@ -19,21 +19,22 @@ const LITRES_PER_QUART = 3.785411784 / 4;
 const MOST_ACTIONS = 20;
 
 /** Whole packages of a thing, or an amount in its own measure. */
-export function sayAmount(thing: Pick<Tally, 'unit' | 'package'>, amount: number, habits: Habits): string {
-  if (thing.package) return `${sayNumber(amount, habits)} ${amount === 1 ? thing.package.label : thing.package.labels}`;
-  return sayMeasure(thing.unit, amount, habits);
+export function sayAmount(thing: Pick<Tally, 'unit' | 'package'>, amount: number, preferences: Preferences): string {
+  if (thing.package)
+    return `${sayNumber(amount, preferences)} ${amount === 1 ? thing.package.label : thing.package.labels}`;
+  return sayMeasure(thing.unit, amount, preferences);
 }
 
-function sayMeasure(unit: Need['quantity']['unit'], amount: number, habits: Habits): string {
-  if (unit === 'area') return sayArea(BigInt(Math.round(amount)), habits);
-  if (unit === 'length') return sayLength(ticks(Math.round(amount)), habits);
-  if (unit === 'weight') return sayWeight(amount, habits);
-  if (unit === 'count') return sayNumber(amount, habits);
-  if (habits.units === 'imperial') {
+function sayMeasure(unit: Need['quantity']['unit'], amount: number, preferences: Preferences): string {
+  if (unit === 'area') return sayArea(BigInt(Math.round(amount)), preferences);
+  if (unit === 'length') return sayLength(ticks(Math.round(amount)), preferences);
+  if (unit === 'weight') return sayWeight(amount, preferences);
+  if (unit === 'count') return sayNumber(amount, preferences);
+  if (preferences.units === 'imperial') {
     const quarts = amount / LITRES_PER_QUART;
-    return quarts < 0.1 ? `${sayNumber(quarts * 32, habits, 1)} fl oz` : `${sayNumber(quarts, habits)} qt`;
+    return quarts < 0.1 ? `${sayNumber(quarts * 32, preferences, 1)} fl oz` : `${sayNumber(quarts, preferences)} qt`;
   }
-  return amount < 1 ? `${sayNumber(amount * 1000, habits, 0)} ml` : `${sayNumber(amount, habits)} L`;
+  return amount < 1 ? `${sayNumber(amount * 1000, preferences, 0)} ml` : `${sayNumber(amount, preferences)} L`;
 }
 
 /** What is left, by stage or by aisle, then what is bought and what may go back. */
@@ -41,7 +42,7 @@ export function listBlocks(
   tallies: readonly Tally[],
   shopping: Shopping,
   by: Grouping,
-  habits: Habits,
+  preferences: Preferences,
 ): readonly Block[] {
   const left = tallies.filter((one) => one.left > 0);
   const groups: readonly (readonly [string, readonly Tally[]])[] =
@@ -49,21 +50,21 @@ export function listBlocks(
       ? STAGES.map((stage) => [STAGE_NAMES[stage], left.filter((one) => one.stage === stage)])
       : AISLES.map((aisle) => [aisle, left.filter((one) => aisleOf(one.item) === aisle)]);
   const lists = groups.flatMap(([title, things]): Block[] =>
-    things.length === 0 ? [] : [{ kind: 'checklist', title, items: things.map((one) => sayLeft(one, habits)) }],
+    things.length === 0 ? [] : [{ kind: 'checklist', title, items: things.map((one) => sayLeft(one, preferences)) }],
   );
   return [
     ...lists,
-    ...costBlock(tallies, shopping, habits),
-    ...boughtBlock(shopping, habits),
-    ...backBlock(tallies, habits),
+    ...costBlock(tallies, shopping, preferences),
+    ...boughtBlock(shopping, preferences),
+    ...backBlock(tallies, preferences),
   ];
 }
 
 /** What is left to buy of a thing. */
-export function sayLeft(one: Tally, habits: Habits): string {
-  const what = sayAmount(one, one.left, habits);
+export function sayLeft(one: Tally, preferences: Preferences): string {
+  const what = sayAmount(one, one.left, preferences);
   const cost = costOf(one);
-  const price = cost === undefined || !one.price ? undefined : sayMoney(cents(cost), one.price.currency, habits);
+  const price = cost === undefined || !one.price ? undefined : sayMoney(cents(cost), one.price.currency, preferences);
   const line = one.bought > 0 ? SHOPPING.more(what, one.label, one.lots, price) : SHOPPING.some(what, one.label, price);
   return SHOPPING.note(line, one.notes);
 }
@@ -74,10 +75,10 @@ function costOf({ left, price, package: sold }: Tally): number | undefined {
 }
 
 /** Left to buy and bought so far, in the asker's currency or the one that most of it is in; others stay out of the sum. */
-export function costsOf(tallies: readonly Tally[], shopping: Shopping, habits: Habits) {
+export function costsOf(tallies: readonly Tally[], shopping: Shopping, preferences: Preferences) {
   const left = tallies.filter((one) => one.left > 0);
   const bought = shopping.bought.flatMap(({ cost }) => cost ?? []);
-  const currency = projectCurrency([...bought, ...left.flatMap(({ price }) => price ?? [])], habits.currency);
+  const currency = projectCurrency([...bought, ...left.flatMap(({ price }) => price ?? [])], preferences.currency);
   const priced = left.filter((one) => one.price?.currency === currency && costOf(one) !== undefined);
   const paid = bought.filter((one) => one.currency === currency).map((one) => one.cents);
   return {
@@ -89,9 +90,9 @@ export function costsOf(tallies: readonly Tally[], shopping: Shopping, habits: H
   };
 }
 
-function costBlock(tallies: readonly Tally[], shopping: Shopping, habits: Habits): readonly Block[] {
-  const { currency, left, paid, unpriced } = costsOf(tallies, shopping, habits);
-  const money = (amount: number): string => sayMoney(cents(amount), currency, habits);
+function costBlock(tallies: readonly Tally[], shopping: Shopping, preferences: Preferences): readonly Block[] {
+  const { currency, left, paid, unpriced } = costsOf(tallies, shopping, preferences);
+  const money = (amount: number): string => sayMoney(cents(amount), currency, preferences);
   const facts: readonly Fact[] = [
     ...(left > 0 ? [{ label: SHOPPING.costLeft, value: money(left) }] : []),
     ...(paid > 0 ? [{ label: SHOPPING.costPaid, value: money(paid) }] : []),
@@ -101,34 +102,36 @@ function costBlock(tallies: readonly Tally[], shopping: Shopping, habits: Habits
   return left + paid > 0 ? [{ kind: 'facts', title: SHOPPING.costTitle, facts }] : [];
 }
 
-function boughtBlock({ bought }: Shopping, habits: Habits): readonly Block[] {
+function boughtBlock({ bought }: Shopping, preferences: Preferences): readonly Block[] {
   if (bought.length === 0) return [];
   const rows = bought.map(({ label, unit, amount, packages, cost, lot, by }) => [
     withSigned(label, by),
-    packages ? sayAmount({ unit, package: packages }, packages.count, habits) : sayMeasure(unit, amount, habits),
-    cost ? sayMoney(cents(cost.cents), cost.currency, habits) : '',
+    packages
+      ? sayAmount({ unit, package: packages }, packages.count, preferences)
+      : sayMeasure(unit, amount, preferences),
+    cost ? sayMoney(cents(cost.cents), cost.currency, preferences) : '',
     lot ?? '',
   ]);
   return [{ kind: 'table', title: SHOPPING.boughtTitle, columns: SHOPPING.boughtColumns, rows }];
 }
 
-function backBlock(tallies: readonly Tally[], habits: Habits): readonly Block[] {
+function backBlock(tallies: readonly Tally[], preferences: Preferences): readonly Block[] {
   const items = tallies.flatMap((one) => {
     const { over, back, label, item } = one;
     if (over === 0) return [];
-    if (back === 0) return [SHOPPING.overOpened(sayAmount(one, over, habits), label)];
+    if (back === 0) return [SHOPPING.overOpened(sayAmount(one, over, preferences), label)];
     const say = item.startsWith('plank') ? SHOPPING.back : SHOPPING.backPlain;
-    return [say(sayAmount(one, back, habits), label)];
+    return [say(sayAmount(one, back, preferences), label)];
   });
   return items.length === 0 ? [] : [{ kind: 'checklist', title: SHOPPING.backTitle, items }];
 }
 
 /** What is not worked out yet, and what is not for the asker to do. */
-export function openBlocks({ untold, unread, refused }: Listed): readonly Block[] {
-  const open = [...untold.map(SHOPPING.untold), ...unread];
+export function openBlocks({ notGiven, unread, refused }: Listed): readonly Block[] {
+  const open = [...notGiven.map(SHOPPING.notGiven), ...unread];
   return [
     ...(refused.length > 0 ? [{ kind: 'checklist', title: SHOPPING.refusedTitle, items: refused } as const] : []),
-    ...(open.length > 0 ? [{ kind: 'checklist', title: SHOPPING.untoldTitle, items: open } as const] : []),
+    ...(open.length > 0 ? [{ kind: 'checklist', title: SHOPPING.notGivenTitle, items: open } as const] : []),
   ];
 }
 

@@ -1,7 +1,7 @@
 /** A project's needs, asked through the same commands as anybody asks, added up and rounded once. */
 
 import { pickFor } from '../../src/chat/autofill.ts';
-import type { Asked, Command, Context, Outcome } from '../../src/chat/command.ts';
+import type { AnsweredRequest, Command, Context, Outcome } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { fullName } from '../../src/input/command-shape.ts';
 import { type Line, mergeNeeds, type Tally, tally } from '../../src/project/needs.ts';
@@ -9,19 +9,19 @@ import type { KeptAsk, Project } from '../../src/project/project.ts';
 import { inScope, type Room, type Rooms, sameName } from '../../src/project/project-room.ts';
 import type { Need } from '../../src/reply/need.ts';
 import type { Caution } from '../../src/reply/reply.ts';
-import { SHOPPING, type Untold, untoldIn } from '../../src/text/shopping-text.ts';
+import { type NotGiven, notGivenIn, SHOPPING } from '../../src/text/shopping-text.ts';
 
 // Whole answers to the asks of a project as it is, worked out once however often its sheets are looked at.
 
 /** Answers with their pictures are large: those of a few projects at a time. */
 const MOST_ANSWERS = 24;
 
-const knownAnswers = new Map<string, Promise<Asked>>();
+const knownAnswers = new Map<string, Promise<AnsweredRequest>>();
 
 /** What answers are filled from: another project, or the same changed, gives others. */
 export async function filledFrom(project: Project, context: Context): Promise<string> {
-  const standards = (await context.desk?.ownersSettings())?.standards;
-  return JSON.stringify([project.name, project.rooms, project.picks, standards, context.habits]);
+  const standards = (await context.access?.ownersSettings())?.standards;
+  return JSON.stringify([project.name, project.rooms, project.picks, standards, context.preferences]);
 }
 
 /** Asks as `context.ask` does of this project, which may have changed since the message came; what was asked of the same project lately is not worked out again. */
@@ -29,14 +29,14 @@ export async function asksOnce(project: Project, context: Context): Promise<Cont
   const from = await filledFrom(project, context);
   return (line) => {
     const key = `${from}\n${line}`;
-    const asked = knownAnswers.get(key) ?? context.ask(line, project);
+    const requested = knownAnswers.get(key) ?? context.ask(line, project);
     // What was looked at last goes last.
     knownAnswers.delete(key);
-    knownAnswers.set(key, asked);
-    asked.catch(() => knownAnswers.delete(key));
+    knownAnswers.set(key, requested);
+    requested.catch(() => knownAnswers.delete(key));
     const [oldest] = knownAnswers.keys();
     if (knownAnswers.size > MOST_ANSWERS && oldest !== undefined) knownAnswers.delete(oldest);
-    return asked;
+    return requested;
   };
 }
 
@@ -59,9 +59,12 @@ export interface Work {
 }
 
 /** The work of each saved answer that can still be read and is part of the job: one whose rooms are gone, or stay as they are, is none. */
-function savedWork(project: Project, { commands, habits }: Pick<Context, 'commands' | 'habits'>): readonly Work[] {
+function savedWork(
+  project: Project,
+  { commands, preferences }: Pick<Context, 'commands' | 'preferences'>,
+): readonly Work[] {
   return project.kept.flatMap((saved) => {
-    const work = workOf(saved, project, commands, habits);
+    const work = workOf(saved, project, commands, preferences);
     return typeof work === 'string' ? [] : [work];
   });
 }
@@ -71,15 +74,16 @@ export function workOf(
   saved: KeptAsk,
   { rooms }: Project,
   commands: readonly Command[],
-  habits: Context['habits'],
+  preferences: Context['preferences'],
 ): Work | 'gone' | 'unread' {
-  const parsed = parseLine(saved.ask, commands, habits);
+  const parsed = parseLine(saved.ask, commands, preferences);
   if (!parsed.ok) return 'unread';
   const about = saved.rooms && inScope(rooms).filter(({ name }) => saved.rooms?.some((one) => sameName(one, name)));
   if (about?.length === 0) return 'gone';
   const name = fullName(parsed.command);
-  const byRoom = 'room' in parsed.command.options.shape && (!OF_PLACES.includes(name) || parsed.told.has('room'));
-  const own = new Map([...parsed.told].filter(([option]) => saved.own.includes(option)));
+  const byRoom =
+    'room' in parsed.command.options.shape && (!OF_PLACES.includes(name) || parsed.optionTexts.has('room'));
+  const own = new Map([...parsed.optionTexts].filter(([option]) => saved.own.includes(option)));
   return { saved, name, own, rooms: about, byRoom };
 }
 
@@ -114,37 +118,40 @@ export interface JobAsk {
 interface ListAsks {
   readonly asks: readonly JobAsk[];
   /** What cannot be asked yet. */
-  readonly untold: readonly Untold[];
+  readonly notGiven: readonly NotGiven[];
 }
 
 /**
  * The work of a job: the floor of all its rooms, what comes out of them, the trim; and what saved answers add to it. Figures
  * of a saved answer are in none of it: each request is worked out from the project as it is.
  */
-export function listAsks(project: Project, { commands, habits }: Pick<Context, 'commands' | 'habits'>): ListAsks {
-  const hints = untoldIn(habits.units);
+export function listAsks(
+  project: Project,
+  { commands, preferences }: Pick<Context, 'commands' | 'preferences'>,
+): ListAsks {
+  const hints = notGivenIn(preferences.units);
   const rooms = inScope(project.rooms);
-  const work = savedWork(project, { commands, habits });
-  if (rooms.length === 0 && work.length === 0) return { asks: [], untold: [hints.rooms] };
+  const work = savedWork(project, { commands, preferences });
+  if (rooms.length === 0 && work.length === 0) return { asks: [], notGiven: [hints.rooms] };
   const job: Job = { project, rooms, work, commands };
   const asks: JobAsk[] = [];
-  const untold: Untold[] = [];
+  const notGiven: NotGiven[] = [];
   const take = (name: string, of: Rooms): void => void asks.push(...(of.length > 0 ? [overRooms(job, name, of)] : []));
 
   const tearout = tearoutAsks(job);
   asks.push(...tearout.asks);
-  if (tearout.bare.length > 0) untold.push(hints.floor(tearout.bare.map(({ name }) => name)));
+  if (tearout.bare.length > 0) notGiven.push(hints.floor(tearout.bare.map(({ name }) => name)));
 
   const places = work.filter(({ name }) => OF_PLACES.includes(name));
   asks.push(...placeAsks(places));
-  if (!places.some(({ name }) => name !== 'prep moisture')) untold.push(hints.subfloor);
+  if (!places.some(({ name }) => name !== 'prep moisture')) notGiven.push(hints.subfloor);
 
   if (has(job, 'floor planks', 'plank')) take('floor planks', rooms);
-  else if (rooms.length > 0) untold.push(hints.plank);
+  else if (rooms.length > 0) notGiven.push(hints.plank);
 
   if (has(job, 'trim edges', 'doorways') || has(job, 'trim edges', 'stairs'))
     asks.push({ name: 'trim edges', line: requestLine('trim edges', ownOf(job, 'trim edges')), rooms: [] });
-  else untold.push(hints.doorways);
+  else notGiven.push(hints.doorways);
 
   const reset = roomsOf(job, 'trim reset');
   take('trim reset', reset);
@@ -152,21 +159,21 @@ export function listAsks(project: Project, { commands, habits }: Pick<Context, '
   const picked = has(job, 'trim list', 'stock') && reset.length === 0;
   const list = picked ? rooms : roomsOf(job, 'trim list').filter((room) => !reset.includes(room));
   take('trim list', list);
-  if (list.length === 0 && reset.length === 0 && rooms.length > 0) untold.push(hints.trim);
+  if (list.length === 0 && reset.length === 0 && rooms.length > 0) notGiven.push(hints.trim);
   const finish = roomsOf(job, 'trim finish');
   take(
     'trim finish',
     rooms.filter((room) => [...reset, ...list, ...finish].includes(room)),
   );
-  return { asks, untold };
+  return { asks, notGiven };
 }
 
 /** What comes out of the rooms that a tear-out was saved for. */
 export function savedTearouts(
   project: Project,
-  { commands, habits }: Pick<Context, 'commands' | 'habits'>,
+  { commands, preferences }: Pick<Context, 'commands' | 'preferences'>,
 ): readonly JobAsk[] {
-  const work = savedWork(project, { commands, habits });
+  const work = savedWork(project, { commands, preferences });
   const job: Job = { project, rooms: inScope(project.rooms), work, commands };
   return tearoutAsks({ ...job, rooms: roomsOf(job, 'prep tearout') }).asks;
 }
@@ -255,7 +262,7 @@ function tearoutAsks(job: Job): { readonly asks: readonly JobAsk[]; readonly bar
 /** What a list is made of. */
 export interface Listed {
   readonly lines: readonly Line[];
-  readonly untold: readonly Untold[];
+  readonly notGiven: readonly NotGiven[];
   /** Asks that could not be answered, in words. */
   readonly unread: readonly string[];
   /** Asks that are refused for safety, in words. */
@@ -272,7 +279,7 @@ const MOST_KNOWN = 500;
 
 /** The list of a project, whatever is bought of it. */
 export async function listOf(project: Project, context: Context): Promise<Listed> {
-  const { asks, untold } = listAsks(project, context);
+  const { asks, notGiven } = listAsks(project, context);
   const from = await filledFrom(project, context);
   const askAs = await asksOnce(project, context);
   const given: Given[] = [];
@@ -282,7 +289,7 @@ export async function listOf(project: Project, context: Context): Promise<Listed
   const topics = new Map(given.flatMap(({ cautions }) => cautions).map((caution) => [caution.topic, caution]));
   return {
     lines: mergeNeeds(given.flatMap(({ needs }) => needs)),
-    untold,
+    notGiven,
     unread: given.flatMap(({ unread }) => unread),
     refused: given.flatMap(({ refused }) => refused),
     cautions: [...topics.values()],

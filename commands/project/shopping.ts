@@ -5,8 +5,8 @@ import { type Context, defineCommand, type Outcome, type Problems } from '../../
 import { sayMoney } from '../../src/input/format.ts';
 import { thingsNamed } from '../../src/input/item-named.ts';
 import { choice, text } from '../../src/input/options.ts';
-import { type Habits, read } from '../../src/input/reading.ts';
-import { readPurchases, type ToldPurchase } from '../../src/language/old/bought.ts';
+import { type Preferences, read } from '../../src/input/reading.ts';
+import { type ParsedPurchase, readPurchases } from '../../src/language/old/bought.ts';
 import type { Tally } from '../../src/project/needs.ts';
 import type { Project } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
@@ -46,19 +46,20 @@ type Ticks = { readonly ticks: readonly Tick[] } | { readonly problem: Problem }
 /** What is bought by now, and when and how the telling is told. */
 interface TickedList {
   readonly shopping: Shopping;
-  readonly habits: Habits;
+  readonly preferences: Preferences;
   /** Milliseconds since 1970. */
   readonly at: number;
 }
 
 /** All that one purchase told comes to: for “all paint” everything of that name that is left. */
-function ticksOf(told: ToldPurchase, tallies: readonly Tally[], list: TickedList): Ticks {
-  const { shopping, habits, at } = list;
-  const things = thingsMeant(told, tallies);
+function ticksOf(given: ParsedPurchase, tallies: readonly Tally[], list: TickedList): Ticks {
+  const { shopping, preferences, at } = list;
+  const things = thingsMeant(given, tallies);
   if ('problem' in things) return things;
   const ticks: Tick[] = [];
   for (const thing of things.things) {
-    const made = told.deed === 'untick' ? untickOf(told, thing, shopping) : tickOf(told, thing, habits, at);
+    const made =
+      given.permission === 'untick' ? untickOf(given, thing, shopping) : tickOf(given, thing, preferences, at);
     if ('problem' in made) return made;
     ticks.push(made);
   }
@@ -69,15 +70,15 @@ function ticksOf(told: ToldPurchase, tallies: readonly Tally[], list: TickedList
 const EXCEPT = /^(?:but|except|besides|without|excluding)$/;
 
 function thingsMeant(
-  { deed, amount, words, text }: ToldPurchase,
+  { permission, amount, words, text }: ParsedPurchase,
   tallies: readonly Tally[],
 ): { readonly things: readonly Tally[] } | { readonly problem: Problem } {
-  const listed = deed === 'buy' ? tallies : tallies.filter(({ bought }) => bought > 0);
-  if (deed !== 'buy' && listed.length === 0) return { problem: SHOPPING_PROBLEMS.noneBought(text) };
+  const listed = permission === 'buy' ? tallies : tallies.filter(({ bought }) => bought > 0);
+  if (permission !== 'buy' && listed.length === 0) return { problem: SHOPPING_PROBLEMS.noneBought(text) };
   const left = listed.filter((one) => one.left > 0);
-  if (words.length === 0 && amount.all && deed === 'buy' && left.length > 0) return { things: left };
+  if (words.length === 0 && amount.all && permission === 'buy' && left.length > 0) return { things: left };
   const [besides, ...others] = words;
-  if (amount.all && deed === 'buy' && besides !== undefined && EXCEPT.test(besides)) {
+  if (amount.all && permission === 'buy' && besides !== undefined && EXCEPT.test(besides)) {
     const without = thingsNamed(others, left);
     const rest = left.filter((one) => !without.includes(one));
     if (others.length > 0 && without.length > 0 && rest.length > 0) return { things: rest };
@@ -88,7 +89,7 @@ function thingsMeant(
   const figure = amount.figure === undefined ? 'all' : String(amount.figure);
   const fix = first ? `${figure} ${typeable(first.label)}` : 'everything';
   if (named.length === 0) return { problem: SHOPPING_PROBLEMS.notListed(text, labels, fix) };
-  const wanted = deed === 'buy' ? named.filter((one) => one.left > 0) : named;
+  const wanted = permission === 'buy' ? named.filter((one) => one.left > 0) : named;
   if (named.length === 1) return { things: named };
   if (amount.all && words.length > 0) return { things: wanted.length > 0 ? wanted : named };
   if (wanted.length === 1) return { things: wanted };
@@ -97,7 +98,7 @@ function thingsMeant(
 
 /** A tick is taken back alone: what was bought with its price or its lot is no tick, and stays. */
 function untickOf(
-  { text }: ToldPurchase,
+  { text }: ParsedPurchase,
   { item, label, bought }: Tally,
   shopping: Shopping,
 ): Tick | { readonly problem: Problem } {
@@ -107,23 +108,30 @@ function untickOf(
   return { said: SHOPPING.unticked(label), change: (now) => untick(now, last) };
 }
 
-function tickOf(told: ToldPurchase, thing: Tally, habits: Habits, at: number): Tick | { readonly problem: Problem } {
+function tickOf(
+  given: ParsedPurchase,
+  thing: Tally,
+  preferences: Preferences,
+  at: number,
+): Tick | { readonly problem: Problem } {
   const { item, label } = thing;
-  if (told.deed === 'unbuy') return { said: SHOPPING.unbought(label), change: (shopping) => unbuyAll(shopping, item) };
-  if (told.deed !== 'buy' && thing.bought === 0) return { problem: SHOPPING_PROBLEMS.notBought(told.text, label) };
-  const much = muchOf(told, thing);
+  if (given.permission === 'unbuy')
+    return { said: SHOPPING.unbought(label), change: (shopping) => unbuyAll(shopping, item) };
+  if (given.permission !== 'buy' && thing.bought === 0)
+    return { problem: SHOPPING_PROBLEMS.notBought(given.text, label) };
+  const much = muchOf(given, thing);
   if ('problem' in much) return much;
-  const said = sayAmount(thing, much.packages ?? much.amount, habits);
-  if (told.deed === 'open') {
+  const said = sayAmount(thing, much.packages ?? much.amount, preferences);
+  if (given.permission === 'open') {
     return { said: SHOPPING.opened(said, label), change: (shopping) => open(shopping, item, much.packages ?? 0) };
   }
-  if (told.deed === 'return') {
+  if (given.permission === 'return') {
     // More than was bought cannot go back.
     const all = thing.package ? Math.floor(thing.bought / thing.package.size) : thing.bought;
-    const back = much.amount > thing.bought ? sayAmount(thing, all, habits) : said;
+    const back = much.amount > thing.bought ? sayAmount(thing, all, preferences) : said;
     return { said: SHOPPING.returned(back, label), change: (shopping) => giveBack(shopping, item, much.amount) };
   }
-  const paid = paidOf(told, thing, much, habits);
+  const paid = paidOf(given, thing, much, preferences);
   const bought: Bought = {
     item,
     label,
@@ -132,8 +140,8 @@ function tickOf(told: ToldPurchase, thing: Tally, habits: Habits, at: number): T
     amount: much.amount,
     ...(thing.package && much.packages && { packages: { count: much.packages, ...thing.package } }),
     ...(paid.cost && { cost: paid.cost }),
-    ...(told.lot !== undefined && { lot: told.lot }),
-    ...(told.payer && { payer: told.payer }),
+    ...(given.lot !== undefined && { lot: given.lot }),
+    ...(given.payer && { payer: given.payer }),
     at,
   };
   return {
@@ -155,11 +163,14 @@ const MOST_AT_ONCE = 100_000;
 /** Words for one of the things in a package, where a package holds several. */
 const PIECES = /^(?:planks?|boards?|screws?|nails?|pieces?)$/;
 
-function muchOf({ deed, amount, words, text }: ToldPurchase, thing: Tally): Much | { readonly problem: Problem } {
+function muchOf(
+  { permission, amount, words, text }: ParsedPurchase,
+  thing: Tally,
+): Much | { readonly problem: Problem } {
   const { package: sold, unit, left, bought, label } = thing;
   const all = `all ${typeable(label)}`;
   if (amount.figure === undefined) {
-    if (deed !== 'buy') return { amount: bought, ...(sold && { packages: roundUp(bought / sold.size) }) };
+    if (permission !== 'buy') return { amount: bought, ...(sold && { packages: roundUp(bought / sold.size) }) };
     if (left === 0) return { problem: SHOPPING_PROBLEMS.bought(text, label, `1 ${typeable(label)}`) };
     if (!sold) return { amount: left };
     return { amount: left * sold.size, packages: left };
@@ -202,17 +213,17 @@ interface Paid {
 }
 
 /** What was paid for all of it: a price told neither for one nor for all is the nearer to the price known. */
-function paidOf({ price, priceOf }: ToldPurchase, thing: Tally, much: Much, habits: Habits): Paid {
+function paidOf({ price, priceOf }: ParsedPurchase, thing: Tally, much: Much, preferences: Preferences): Paid {
   if (!price) return {};
   const count = much.packages ?? (thing.unit === 'count' && !thing.package ? much.amount : 1);
-  const said = sayMoney(price.cents, price.currency, habits);
+  const said = sayMoney(price.cents, price.currency, preferences);
   const known = thing.price?.cents;
   const near = (of: number): number => Math.abs(Math.log(of / (known ?? of)));
   const each =
     priceOf === undefined ? known === undefined || near(price.cents) <= near(price.cents / count) : priceOf === 'each';
-  const told = priceOf !== undefined || count === 1;
+  const given = priceOf !== undefined || count === 1;
   const cost = { cents: Math.round(each ? price.cents * count : price.cents), currency: price.currency };
-  return { cost, ...(!told && { assumed: (each ? SHOPPING.each : SHOPPING.total)(said, thing.label) }) };
+  return { cost, ...(!given && { assumed: (each ? SHOPPING.each : SHOPPING.total)(said, thing.label) }) };
 }
 
 // From what is told of shopping to the list: shown, or ticked off first.
@@ -269,18 +280,18 @@ export async function answerShopping(
   const by = byAisle ? 'aisle' : ask.by;
   const listed = await listOf(project, context);
   if (LIST.test(ask.do)) {
-    const saved = handedOn || (await context.desk?.share()) ? [] : await savedToday(project, context, ON_LISTS);
+    const saved = handedOn || (await context.access?.share()) ? [] : await savedToday(project, context, ON_LISTS);
     return replyOf(project, listed, by, context, [], savedElse(saved));
   }
-  const told = readPurchases(ask.do, { option: 'do', habits: context.habits, note: () => undefined });
-  if (!told || told.length === 0) return { problems: [SHOPPING_PROBLEMS.unread(ask.do)] };
+  const given = readPurchases(ask.do, { option: 'do', preferences: context.preferences, note: () => undefined });
+  if (!given || given.length === 0) return { problems: [SHOPPING_PROBLEMS.unread(ask.do)] };
   if (talliesOf(listed, project).length === 0)
-    return { problems: [SHOPPING_PROBLEMS.nothingListed(ask.do, (await context.desk?.last()) !== undefined)] };
-  const made = ticked(told, project, listed, ask.do, context);
+    return { problems: [SHOPPING_PROBLEMS.nothingListed(ask.do, (await context.access?.last()) !== undefined)] };
+  const made = ticked(given, project, listed, ask.do, context);
   if ('problems' in made) return made;
   // Another may have bought some of it meanwhile: what is left is judged by the project as it is then.
   const done = await changeHere<Ticked>(context, 'tick', (now) => {
-    const result = ticked(told, now, listed, ask.do, context);
+    const result = ticked(given, now, listed, ask.do, context);
     if ('problems' in result) return { result };
     const said = result.ticks.map((tick) => tick.said).join(' ');
     return {
@@ -298,16 +309,16 @@ type Ticked = { readonly ticks: readonly Tick[] } | Problems;
 
 /** What all that is told comes to, by what of the list is left. */
 function ticked(
-  told: readonly ToldPurchase[],
+  given: readonly ParsedPurchase[],
   project: Project,
   listed: Listed,
   line: string,
-  { habits, now }: Context,
+  { preferences, now }: Context,
 ): Ticked {
   const tallies = talliesOf(listed, project);
   const ticks: Tick[] = [];
-  for (const one of told) {
-    const made = ticksOf(one, tallies, { shopping: project.shopping, habits, at: now() });
+  for (const one of given) {
+    const made = ticksOf(one, tallies, { shopping: project.shopping, preferences, at: now() });
     if ('problem' in made) return { problems: [mended(made.problem, one.text, line)] };
     ticks.push(...made.ticks);
   }
@@ -325,10 +336,10 @@ function replyOf(
   ticks: readonly Tick[],
   saved: SavedElse | undefined = undefined,
 ): Outcome {
-  const { habits } = context;
+  const { preferences } = context;
   const tallies = talliesOf(listed, project);
-  const { currency, left, unpriced, paid, things } = costsOf(tallies, project.shopping, habits);
-  const cost = left > 0 ? sayMoney(cents(left), currency, habits) : undefined;
+  const { currency, left, unpriced, paid, things } = costsOf(tallies, project.shopping, preferences);
+  const cost = left > 0 ? sayMoney(cents(left), currency, preferences) : undefined;
   const list = tallies.length === 0 ? SHOPPING.nothing : SHOPPING.headline(things, cost, unpriced);
   const data: ShoppingResult = {
     kind: 'shopping',
@@ -348,7 +359,7 @@ function replyOf(
   };
   return {
     headline: [...ticks.map(({ said }) => said), list].join(' '),
-    blocks: [...listBlocks(tallies, project.shopping, by, habits), ...openBlocks(listed)],
+    blocks: [...listBlocks(tallies, project.shopping, by, preferences), ...openBlocks(listed)],
     assumed: [
       ...(saved ? [saved.line] : []),
       ...context.assumed,

@@ -4,13 +4,13 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { isSharedPart } from '../../src/project/share-scope.ts';
 import {
-  atDesk,
   noneInUse,
   ONE_IN_USE,
   projectNamed,
   projectOption,
   projectProblem,
   projectReply,
+  withProject,
 } from './project-command.ts';
 import { headlineOf, nextProjectRequests, pageOf } from './project-shown.ts';
 import { savedActions, savedLines, savedToday } from './saved-today.ts';
@@ -23,12 +23,12 @@ export default defineCommand({
   options: z.object({ project: projectOption('Which project; the one in use without it') }),
   examples: [{ ask: 'project show', headline: 'Upstairs flat: 5 rooms, 1 left as it is.' }],
   run: ({ project: name }, context) =>
-    atDesk(context, async (desk) => {
-      const found = name === ONE_IN_USE ? await desk.inUse() : projectNamed(name, await desk.mine(), 'show');
-      if (!found) return projectProblem(await noneInUse(context, desk));
+    withProject(context, async (access) => {
+      const found = name === ONE_IN_USE ? await access.inUse() : projectNamed(name, await access.mine(), 'show');
+      if (!found) return projectProblem(await noneInUse(context, access));
       if ('problem' in found) return projectProblem(found.problem);
       const [share] = found.shares;
-      const others = found.owner !== (await desk.person())?.id;
+      const others = found.owner !== (await access.person())?.id;
       if (others && share && isSharedPart(share)) return ownShareReply(found, share, context);
       const saved = await savedToday(found, context);
       const actions = [...savedActions(saved), ...nextProjectRequests(found)];

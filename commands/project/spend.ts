@@ -6,9 +6,9 @@ import { sayMoney, sayNumber } from '../../src/input/format.ts';
 import { thingsNamed } from '../../src/input/item-named.ts';
 import { hostZone, sayDay } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
-import { type Habits, read } from '../../src/input/reading.ts';
+import { type Preferences, read } from '../../src/input/reading.ts';
 import { stageNamed } from '../../src/language/old/progress-said.ts';
-import { readMoney, type ToldMoney } from '../../src/language/old/spent.ts';
+import { type ParsedMoney, readMoney } from '../../src/language/old/spent.ts';
 import type { Tally } from '../../src/project/needs.ts';
 import type { Project } from '../../src/project/project.ts';
 import { LIMITS, PAYERS, projectCurrency } from '../../src/project/project-limits.ts';
@@ -37,10 +37,15 @@ function sayStage(stage: SpendStage): string {
   return stage === 'tools' ? SPEND.tools : stage === 'other' ? SPEND.other : STAGE_NAMES[stage];
 }
 
-function spendBlocks(project: Project, summary: SpendSummary, currency: string, habits: Habits): readonly Block[] {
-  const money = (amount: number): string => sayMoney(cents(amount), currency, habits);
+function spendBlocks(
+  project: Project,
+  summary: SpendSummary,
+  currency: string,
+  preferences: Preferences,
+): readonly Block[] {
+  const money = (amount: number): string => sayMoney(cents(amount), currency, preferences);
   return [
-    ...budgetBlocks(summary, money, habits),
+    ...budgetBlocks(summary, money, preferences),
     ...(summary.stages.length > 0
       ? [
           {
@@ -58,13 +63,17 @@ function spendBlocks(project: Project, summary: SpendSummary, currency: string, 
       : []),
     ...shareBlock(summary, money),
     ...payerBlock(summary, money),
-    ...entryBlocks(project, habits),
-    ...otherBlock(project, currency, habits),
+    ...entryBlocks(project, preferences),
+    ...otherBlock(project, currency, preferences),
     ...(summary.unpriced > 0 ? [{ kind: 'text', text: SPEND.unpriced(summary.unpriced) } as const] : []),
   ];
 }
 
-function budgetBlocks(summary: SpendSummary, money: (amount: number) => string, habits: Habits): readonly Block[] {
+function budgetBlocks(
+  summary: SpendSummary,
+  money: (amount: number) => string,
+  preferences: Preferences,
+): readonly Block[] {
   const { budget, expected, spent, left, verdict } = summary;
   if (budget === undefined) return [];
   const over = expected - budget;
@@ -83,7 +92,7 @@ function budgetBlocks(summary: SpendSummary, money: (amount: number) => string, 
     verdict === 'past'
       ? SPEND.past(money(over))
       : verdict === 'near'
-        ? SPEND.near(sayNumber(Math.floor((expected * 100) / budget), habits))
+        ? SPEND.near(sayNumber(Math.floor((expected * 100) / budget), preferences))
         : undefined;
   return [...(warning === undefined ? [] : [{ kind: 'text', text: warning } as const]), facts];
 }
@@ -114,9 +123,9 @@ function payerBlock({ payers }: SpendSummary, money: (amount: number) => string)
   return [{ kind: 'facts', title: SPEND.payerTitle, facts }];
 }
 
-function entryBlocks({ spend, shopping }: Project, habits: Habits): readonly Block[] {
+function entryBlocks({ spend, shopping }: Project, preferences: Preferences): readonly Block[] {
   const zone = hostZone();
-  const say = (amount: number, of: string): string => sayMoney(cents(amount), of, habits);
+  const say = (amount: number, of: string): string => sayMoney(cents(amount), of, preferences);
   const entries = spend.entries.map(({ what, cents: amount, currency, stage, payer, at }, i) => [
     String(i + 1),
     sayDay(at, zone),
@@ -139,12 +148,12 @@ function entryBlocks({ spend, shopping }: Project, habits: Habits): readonly Blo
 }
 
 /** Money in other currencies, currency by currency. */
-function otherBlock({ spend, shopping }: Project, currency: string, habits: Habits): readonly Block[] {
+function otherBlock({ spend, shopping }: Project, currency: string, preferences: Preferences): readonly Block[] {
   const all = [...spend.entries, ...shopping.bought.flatMap(({ cost }) => (cost ? [cost] : []))];
   const sums = new Map<string, number>();
   for (const one of all)
     if (one.currency !== currency) sums.set(one.currency, (sums.get(one.currency) ?? 0) + one.cents);
-  const said = [...sums].map(([of, amount]) => sayMoney(cents(amount), of, habits));
+  const said = [...sums].map(([of, amount]) => sayMoney(cents(amount), of, preferences));
   return said.length > 0 ? [{ kind: 'text', text: SPEND.others(said) }] : [];
 }
 
@@ -170,21 +179,21 @@ async function answerSpend(ask: SpendAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   const notes: string[] = [];
-  const told = readMoney(ask.do, { option: 'do', habits: context.habits, note: (line) => notes.push(line) });
-  if (!told) return { problems: [SPEND_PROBLEMS.unread(ask.do)] };
+  const given = readMoney(ask.do, { option: 'do', preferences: context.preferences, note: (line) => notes.push(line) });
+  if (!given) return { problems: [SPEND_PROBLEMS.unread(ask.do)] };
   const listed = await listOf(project, context);
   const tallies = talliesOf(listed, project);
-  if (told.kind === 'show') return replyOf(project, tallies, '', notes, context);
+  if (given.kind === 'show') return replyOf(project, tallies, '', notes, context);
   const { entries } = project.spend;
-  if (told.kind === 'remove' && entries[told.place - 1] === undefined) {
+  if (given.kind === 'remove' && entries[given.place - 1] === undefined) {
     return {
       problems: [noSuchPlace(ask.do, entries.length, entries.length > 0 ? `remove ${entries.length}` : 'list')],
     };
   }
-  if ((told.kind === 'spent' || told.kind === 'refund') && entries.length >= MOST_ENTRIES) {
+  if ((given.kind === 'spent' || given.kind === 'refund') && entries.length >= MOST_ENTRIES) {
     return { problems: [tooMany('entries', MOST_ENTRIES, 'project spend remove 1')] };
   }
-  const made = madeOf(told, tallies, context);
+  const made = madeOf(given, tallies, context);
   const done = await changeHere(context, 'spend', ({ spend }) => {
     const said = made.said(spend);
     return { parts: { spend: made.change(spend) }, said: SPEND.said(said).slice(0, LIMITS.note), result: said };
@@ -199,32 +208,32 @@ interface MadeSpend {
   readonly assumed: readonly string[];
 }
 
-function madeOf(told: Exclude<ToldMoney, { kind: 'show' }>, tallies: readonly Tally[], context: Context): MadeSpend {
-  const { habits } = context;
-  if (told.kind === 'budget') {
-    const { price } = told;
+function madeOf(given: Exclude<ParsedMoney, { kind: 'show' }>, tallies: readonly Tally[], context: Context): MadeSpend {
+  const { preferences } = context;
+  if (given.kind === 'budget') {
+    const { price } = given;
     return {
-      said: () => (price ? SPEND.budgetSet(sayMoney(price.cents, price.currency, habits)) : SPEND.budgetGone),
+      said: () => (price ? SPEND.budgetSet(sayMoney(price.cents, price.currency, preferences)) : SPEND.budgetGone),
       change: (spend) => setBudget(spend, price && { cents: price.cents, currency: price.currency }),
       assumed: [],
     };
   }
-  if (told.kind === 'remove') {
+  if (given.kind === 'remove') {
     return {
-      said: ({ entries }) => SPEND.removed(entries[told.place - 1]?.what ?? String(told.place)),
-      change: (spend) => removeEntry(spend, told.place - 1),
+      said: ({ entries }) => SPEND.removed(entries[given.place - 1]?.what ?? String(given.place)),
+      change: (spend) => removeEntry(spend, given.place - 1),
       assumed: [],
     };
   }
-  if (told.kind === 'cover') return coverOf(told, habits);
-  const { price, payer = 'self' } = told;
-  const stage = stageOf(told.what, tallies);
-  const what = told.what.slice(0, LONGEST_WHAT);
-  const amount = sayMoney(price.cents, price.currency, habits);
-  const say = told.kind === 'refund' ? SPEND.refunded : SPEND.added;
+  if (given.kind === 'cover') return coverOf(given, preferences);
+  const { price, payer = 'self' } = given;
+  const stage = stageOf(given.what, tallies);
+  const what = given.what.slice(0, LONGEST_WHAT);
+  const amount = sayMoney(price.cents, price.currency, preferences);
+  const say = given.kind === 'refund' ? SPEND.refunded : SPEND.added;
   const entry = {
-    what: what === '' ? SPEND.untold : what,
-    cents: told.kind === 'refund' ? -price.cents : price.cents,
+    what: what === '' ? SPEND.notGiven : what,
+    cents: given.kind === 'refund' ? -price.cents : price.cents,
     currency: price.currency,
     stage,
     payer,
@@ -237,7 +246,7 @@ function madeOf(told: Exclude<ToldMoney, { kind: 'show' }>, tallies: readonly Ta
   };
 }
 
-function coverOf({ payer, of }: ToldMoney & { readonly kind: 'cover' }, habits: Habits): MadeSpend {
+function coverOf({ payer, of }: ParsedMoney & { readonly kind: 'cover' }, preferences: Preferences): MadeSpend {
   const who = SPEND.payers[payer];
   if (of === 'nothing')
     return { said: () => SPEND.coverGone(who), change: (spend) => dropCovers(spend, payer), assumed: [] };
@@ -249,9 +258,9 @@ function coverOf({ payer, of }: ToldMoney & { readonly kind: 'cover' }, habits: 
         : of.stages.map((stage) => ({ kind: 'stage', payer, stage }));
   const what =
     'price' in of
-      ? sayMoney(of.price.cents, of.price.currency, habits)
+      ? sayMoney(of.price.cents, of.price.currency, preferences)
       : 'part' in of
-        ? `${sayNumber(of.part / 100, habits)} %`
+        ? `${sayNumber(of.part / 100, preferences)} %`
         : of.stages.map((stage) => sayStage(stage).toLowerCase()).join(', ');
   return { said: () => SPEND.cover(who, what), change: (spend) => covers.reduce(addCover, spend), assumed: [] };
 }
@@ -279,16 +288,16 @@ function replyOf(
   notes: readonly string[],
   context: Context,
 ): Outcome {
-  const { habits } = context;
+  const { preferences } = context;
   const { budget, entries } = project.spend;
   const amounts = [
     ...entries,
     ...project.shopping.bought.flatMap(({ cost }) => cost ?? []),
     ...tallies.flatMap(({ price }) => price ?? []),
   ];
-  const currency = budget?.currency ?? projectCurrency(amounts, habits.currency);
+  const currency = budget?.currency ?? projectCurrency(amounts, preferences.currency);
   const summary = summarise(tallies, project.shopping, project.spend, currency);
-  const money = (amount: number): string => sayMoney(cents(amount), currency, habits);
+  const money = (amount: number): string => sayMoney(cents(amount), currency, preferences);
   const line = SPEND.headline(
     money(summary.spent),
     summary.left > 0 ? money(summary.expected) : undefined,
@@ -298,7 +307,7 @@ function replyOf(
   const data: SpendResult = { kind: 'spend', ...summary };
   return {
     headline: [said, line].filter((one) => one !== '').join(' '),
-    blocks: spendBlocks(project, summary, currency, habits),
+    blocks: spendBlocks(project, summary, currency, preferences),
     assumed: [...context.assumed, ...notes],
     cautions: [],
     sources: [],

@@ -19,13 +19,13 @@ export default defineCommand({
     { ask: 'project undo list', headline: '2 changes can be taken back.' },
   ],
   run: ({ what }, context) =>
-    inProject(context, async (project, desk) => {
+    inProject(context, async (project, access) => {
       const undo = { label: NEXT.undo, ask: 'project undo' };
       const redo = { label: NEXT.redo, ask: 'project undo redo' };
       if (what === 'list') {
         const facts = project.history
           .toReversed()
-          .map(({ at, said }) => ({ label: sayAgo(desk.now() - at), value: said }));
+          .map(({ at, said }) => ({ label: sayAgo(access.now() - at), value: said }));
         return projectReply(context, {
           headline: facts.length === 0 ? PROJECT.nothingToUndo : PROJECT.undoCount(facts.length),
           blocks: facts.length === 0 ? [] : [{ kind: 'facts', title: PROJECT.changes, facts }],
@@ -33,7 +33,7 @@ export default defineCommand({
           project,
         });
       }
-      const done = await desk.turn('tick', (before, stamp) => {
+      const done = await access.turn('tick', (before, stamp) => {
         const turned = what === 'redo' ? redone(before, stamp) : undone(before, stamp);
         // A helper takes back their own changes only.
         if (turned && turned.change.by !== stamp.by && before.owner !== stamp.by) return undefined;

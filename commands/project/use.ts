@@ -5,7 +5,7 @@ import { defineCommand } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { CHANGED, NEXT, PROJECT } from '../../src/text/project-text.ts';
-import { atDesk, projectNamed, projectProblem, projectReply } from './project-command.ts';
+import { projectNamed, projectProblem, projectReply, withProject } from './project-command.ts';
 import { nextProjectRequests } from './project-shown.ts';
 import { ownShareReply } from './share-list.ts';
 
@@ -21,21 +21,21 @@ export default defineCommand({
   }),
   examples: [{ ask: 'project use Upstairs flat', headline: 'Your asks are filled from “Upstairs flat” now.' }],
   run: ({ project: name }, context) =>
-    atDesk(context, async (desk) => {
-      const mine = (await desk.mine()).filter(({ state }) => state.kind !== 'deleted');
+    withProject(context, async (access) => {
+      const mine = (await access.mine()).filter(({ state }) => state.kind !== 'deleted');
       const found = projectNamed(name, mine, 'use');
       if ('problem' in found) {
         if (!/^(?:none|no project|nothing)$/i.test(name)) return projectProblem(found.problem);
-        await desk.use(undefined);
+        await access.use(undefined);
         return projectReply(context, { headline: PROJECT.notInUse });
       }
-      await desk.use(found.id);
+      await access.use(found.id);
       if (found.state.kind === 'archived') {
         const parts = { state: { kind: 'active' as const } };
-        await desk.change('own', () => ({ parts, said: CHANGED.unarchived, result: undefined }), found.id);
+        await access.change('own', () => ({ parts, said: CHANGED.unarchived, result: undefined }), found.id);
       }
       const [share] = found.shares;
-      if (found.owner !== (await desk.person())?.id && share) return ownShareReply(found, share, context);
+      if (found.owner !== (await access.person())?.id && share) return ownShareReply(found, share, context);
       const actions = [{ label: NEXT.show, ask: 'project show' }, ...nextProjectRequests(found)];
       return projectReply(context, { headline: PROJECT.inUse(found.name), actions, project: found });
     }),

@@ -15,7 +15,7 @@ import { type Saying, sayCut, sayLength } from '../../src/input/format.ts';
 import { length, text } from '../../src/input/options.ts';
 import { unitIn, unitsOf } from '../../src/input/parse-length.ts';
 import { readStockOnSale } from '../../src/input/parse-stock.ts';
-import { readEdgeDoorways, readStairs, type ToldStairs } from '../../src/input/rooms/parse-doorways.ts';
+import { type ParsedStairs, readEdgeDoorways, readStairs } from '../../src/input/rooms/parse-doorways.ts';
 import type { Block, Caution, Reply } from '../../src/reply/reply.ts';
 import { NEEDS } from '../../src/text/shopping-text.ts';
 import { edgeTooLong, floorTaken, noEdges } from '../../src/text/trim-problems-text.ts';
@@ -37,7 +37,7 @@ interface EdgesAsk extends SticksAsk {
   readonly floor: Length;
   readonly level: Length;
   readonly clearance: Length;
-  readonly stairs: ToldStairs;
+  readonly stairs: ParsedStairs;
 }
 
 interface Edge {
@@ -115,8 +115,10 @@ async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenerator<Out
   const long = edges.filter(({ length }) => length > longestPiece(ask)).sort((a, b) => b.length - a.length)[0];
   if (long) {
     const longer = sayLength(longerStick(long.length, saying), saying);
-    const told = context.told.get('stock');
-    yield { problems: [edgeTooLong(long.name, sayLength(long.length, saying), told ? `${told}; ${longer}` : longer)] };
+    const given = context.optionTexts.get('stock');
+    yield {
+      problems: [edgeTooLong(long.name, sayLength(long.length, saying), given ? `${given}; ${longer}` : longer)],
+    };
     return;
   }
   context.begin();
@@ -124,9 +126,9 @@ async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenerator<Out
 }
 
 /** How lengths are said: in the units that the doorways or the stairs were typed in, else by habit. */
-function sayingOf({ told, habits }: Context): Saying {
-  const unit = unitIn(told.get('doorways') ?? '') ?? unitIn(told.get('stairs') ?? '');
-  return { units: unit === undefined ? habits.units : unitsOf(unit), decimal: habits.decimal };
+function sayingOf({ optionTexts, preferences }: Context): Saying {
+  const unit = unitIn(optionTexts.get('doorways') ?? '') ?? unitIn(optionTexts.get('stairs') ?? '');
+  return { units: unit === undefined ? preferences.units : unitsOf(unit), decimal: preferences.decimal };
 }
 
 function replyOf(
@@ -177,7 +179,10 @@ function replyOf(
         steps: [...EDGES.steps(sayCut(TRIP.value, saying)), ...(ask.stairs.count > 0 ? EDGES.nosingSteps : [])],
       },
     ],
-    assumed: [...context.assumed, ...(context.told.has('floor') ? [] : [floorTaken(sayLength(ask.floor, saying))])],
+    assumed: [
+      ...context.assumed,
+      ...(context.optionTexts.has('floor') ? [] : [floorTaken(sayLength(ask.floor, saying))]),
+    ],
     cautions: [...riserCaution(ask, saying), ...cautionsOf('laying', 'subfloor')],
     sources: EDGE_FIGURES.map(({ source }) => source),
     actions: [],

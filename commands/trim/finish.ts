@@ -51,7 +51,7 @@ import {
 } from '../../src/units/length.ts';
 import { cautionsOf, type StudsAsk, studOptions, trimThickness, type WallsAsk, wallOptions } from './trim-options.ts';
 import type { FinishResult } from './trim-results.ts';
-import { askedWalls, trimFormat } from './trim-walls.ts';
+import { requestedWalls, trimFormat } from './trim-walls.ts';
 
 // What finishing trim takes: nails, caulk, filler, primer and paint, none of them rounded up.
 
@@ -79,7 +79,7 @@ function finishNeeds(finishing: Finishing, saying: Saying): readonly Need[] {
     amount > 0 ? [{ item, label, stage, quantity: { unit: 'volume', amount }, ...(sold && { package: sold }) }] : [];
   const size = sayCut(nail, saying);
   const ounces = `${sayNumber(tube * OUNCES_PER_LITRE, saying, 1)} fl oz`;
-  const told = saying.units === 'metric' ? `${sayNumber(tube * 1000, saying, 0)} ml` : ounces;
+  const given = saying.units === 'metric' ? `${sayNumber(tube * 1000, saying, 0)} ml` : ounces;
   return [
     {
       item: `finish nail ${nail}`,
@@ -90,7 +90,7 @@ function finishNeeds(finishing: Finishing, saying: Saying): readonly Need[] {
     },
     ...liquid('caulk', NEEDS.caulk, 'caulk', (length / beadLength(tube, bead)) * tube, {
       size: tube,
-      ...NEEDS.tube(told),
+      ...NEEDS.tube(given),
     }),
     ...liquid('wood filler', NEEDS.filler, 'caulk', filler),
     ...liquid('trim primer', NEEDS.trimPrimer, 'paint', primer, can),
@@ -116,8 +116,8 @@ interface FinishAsk extends WallsAsk, StudsAsk {
 }
 
 function answerFinish(ask: FinishAsk, context: Context): Outcome {
-  const asked = askedWalls(ask, context);
-  if ('problems' in asked) return asked;
+  const requested = requestedWalls(ask, context);
+  if ('problems' in requested) return requested;
   const saying = trimFormat(ask, context);
   const { thickness, wallboard, height, bead, tube, coverage } = ask;
   const least = nailLength(thickness, wallboard, ask.grip, NAIL_STEPS.value[saying.units]);
@@ -127,8 +127,8 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
     return { problems: [nailTooShort(sayCut(nail, saying), sayCut(least, saying), typeable(least, saying))] };
   const studs = { first: ask['first-stud'], spacing: ask['stud-spacing'] };
   const per = ask['nails-per-stud'];
-  const nails = nailCount(asked.stretches, studs, { single: GLUE_UP.value, sameStud: SAME_STUD.value }, per);
-  const length = asked.stretches.reduce((sum, { from, to }) => sum + to - from, 0);
+  const nails = nailCount(requested.stretches, studs, { single: GLUE_UP.value, sameStud: SAME_STUD.value }, per);
+  const length = requested.stretches.reduce((sum, { from, to }) => sum + to - from, 0);
   const tubes = tubesFor(length, tube, bead);
   const filler = fillerLitres(nails, NAIL_HOLE.value, NAIL_HOLE.value);
   const litres = (coats: number): number => coatLitres(length, height, thickness, coats, coverage);
@@ -186,7 +186,7 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
       { kind: 'steps', title: FINISH.stepsTitle, steps: FINISH.steps },
       { kind: 'checklist', title: FINISH.formulas, items: FINISH.formulaItems },
     ],
-    assumed: [...context.assumed, ...asked.assumed],
+    assumed: [...context.assumed, ...requested.assumed],
     cautions: [...deep, ...cautionsOf('nailing', 'sanding')],
     sources: [...NAIL_FIGURES, STUD_SPACING, ...CAULK_FIGURES, ...PAINT_FIGURES].map(({ source }) => source),
     actions: [],

@@ -15,16 +15,16 @@ import { ticks } from '../../src/units/length.ts';
 import { cutSticks } from '../../src/workers/solve.ts';
 import { cautionsOf, type ListAsk, listOptions } from './trim-options.ts';
 import {
-  type AskedPieces,
-  askedPieces,
   boughtFacts,
   boughtHeadline,
   cuttingTable,
   notesOf,
+  type RequestedPieces,
+  requestedPieces,
   stepsBlock,
 } from './trim-pieces.ts';
 import { cornerTable, pieceTable, stickNeeds, toBuy, trimResult } from './trim-results.ts';
-import { type AskedWalls, askedWalls, trimFormat } from './trim-walls.ts';
+import { type RequestedWalls, requestedWalls, trimFormat } from './trim-walls.ts';
 
 // How sticks are cut, better and better: the one place that says by what.
 
@@ -39,12 +39,12 @@ export function stickPlans(task: StickTask): AsyncIterable<StickPlan> {
 const MOST_SHEETS = 16;
 
 async function* answerList(ask: ListAsk, context: Context): AsyncGenerator<Outcome> {
-  const walls = askedWalls(ask, context);
+  const walls = requestedWalls(ask, context);
   if ('problems' in walls) {
     yield walls;
     return;
   }
-  const cut = askedPieces(ask, walls, context);
+  const cut = requestedPieces(ask, walls, context);
   if ('problems' in cut) {
     yield cut;
     return;
@@ -55,13 +55,13 @@ async function* answerList(ask: ListAsk, context: Context): AsyncGenerator<Outco
 
 function replyOf(
   ask: ListAsk,
-  asked: AskedWalls,
-  { pieces, task }: AskedPieces,
+  requested: RequestedWalls,
+  { pieces, task }: RequestedPieces,
   plan: StickPlan,
   context: Context,
 ): Reply {
   const saying = trimFormat(ask, context);
-  const { walls, openings, stretches } = asked;
+  const { walls, openings, stretches } = requested;
   const glueUp = pieces.filter(({ length }) => length <= ask['glue-up']).map(({ id }) => id);
   const shown: TrimShown = {
     walls,
@@ -93,7 +93,7 @@ function replyOf(
       cornerTable(walls, saying),
       stepsBlock(pieces, plan.sticks, glueUp.length > 0),
     ],
-    assumed: [...context.assumed, ...asked.assumed, ...notesOf(ask, asked, pieces, context)],
+    assumed: [...context.assumed, ...requested.assumed, ...notesOf(ask, requested, pieces, context)],
     cautions: cautionsOf('nailing'),
     sources: TRIM_FIGURES.map(({ source }) => source),
     actions: nextAsks(ask, context),

@@ -5,7 +5,7 @@ import { type Context, defineCommand, type Outcome, type Problems } from '../../
 import { BREAKS, SHOE, STICKS, TRIM_FIGURES } from '../../src/figures/trim-figures.ts';
 import { type Saying, sayLength } from '../../src/input/format.ts';
 import { length, percent, text } from '../../src/input/options.ts';
-import { readStock, type ToldStock } from '../../src/input/parse-stock.ts';
+import { type ParsedStock, readStock } from '../../src/input/parse-stock.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import { NEEDS } from '../../src/text/shopping-text.ts';
 import { RESET } from '../../src/text/trim-text.ts';
@@ -15,15 +15,15 @@ import { wallName } from '../../src/trim/walls.ts';
 import { inches, type Length, millimetres, TICKS_PER_INCH, ticks } from '../../src/units/length.ts';
 import { stickPlans } from './list.ts';
 import { cautionsOf, type ListAsk, listOptions } from './trim-options.ts';
-import { askedPieces, sayBought, sayCost } from './trim-pieces.ts';
+import { requestedPieces, sayBought, sayCost } from './trim-pieces.ts';
 import { type ResetResult, stickNeeds, toBuy } from './trim-results.ts';
-import { type AskedWalls, askedWalls, trimFormat } from './trim-walls.ts';
+import { type RequestedWalls, requestedWalls, trimFormat } from './trim-walls.ts';
 
 // From the options of `trim reset` to its answer.
 
 /** What `trim reset` reads. */
 interface ResetAsk extends ListAsk {
-  readonly shoe: ToldStock;
+  readonly shoe: ParsedStock;
   readonly 'shoe-thickness': Length;
   /** In hundredths of a percent. */
   readonly breaks: number;
@@ -31,7 +31,7 @@ interface ResetAsk extends ListAsk {
 
 /** A first answer at once, then the one with the cheapest sticks. */
 async function* answerReset(ask: ResetAsk, context: Context): AsyncGenerator<Outcome> {
-  const ways = askedWays(ask, context);
+  const ways = requestedWays(ask, context);
   if ('problems' in ways) {
     yield ways;
     return;
@@ -47,8 +47,8 @@ async function* answerReset(ask: ResetAsk, context: Context): AsyncGenerator<Out
 const WAYS = ['reset', 'replace', 'shoe'] as const;
 type Each<T> = Readonly<Record<(typeof WAYS)[number], T>>;
 
-interface AskedWays {
-  readonly asked: AskedWalls;
+interface RequestedWays {
+  readonly requested: RequestedWalls;
   readonly boards: readonly Board[];
   readonly broken: number;
   readonly tasks: Each<StickTask>;
@@ -60,27 +60,30 @@ async function cheapest(task: StickTask): Promise<StickPlan> {
   return best;
 }
 
-function askedWays(ask: ResetAsk, context: Context): AskedWays | Problems {
-  const asked = askedWalls(ask, context);
-  if ('problems' in asked) return asked;
-  const fresh = askedPieces(ask, asked, context);
+function requestedWays(ask: ResetAsk, context: Context): RequestedWays | Problems {
+  const requested = requestedWalls(ask, context);
+  if ('problems' in requested) return requested;
+  const fresh = requestedPieces(ask, requested, context);
   if ('problems' in fresh) return fresh;
-  const told = context.told.get('shoe');
-  const shoeContext = { ...context, told: new Map([...context.told, ...(told ? [['stock', told] as const] : [])]) };
-  const shoe = askedPieces({ ...ask, stock: ask.shoe, thickness: ask['shoe-thickness'] }, asked, shoeContext);
+  const given = context.optionTexts.get('shoe');
+  const shoeContext = {
+    ...context,
+    optionTexts: new Map([...context.optionTexts, ...(given ? [['stock', given] as const] : [])]),
+  };
+  const shoe = requestedPieces({ ...ask, stock: ask.shoe, thickness: ask['shoe-thickness'] }, requested, shoeContext);
   if ('problems' in shoe) {
     const [first, ...more] = shoe.problems.map((one) => (one.option === 'stock' ? { ...one, option: 'shoe' } : one));
     return first ? { problems: [first, ...more] } : shoe;
   }
-  const boards = labelledBoards(asked.stretches, asked.openings);
+  const boards = labelledBoards(requested.stretches, requested.openings);
   const broken = brokenBoards(boards.length, ask.breaks);
   const reset = longestBoards(fresh.task, fresh.pieces, boards, broken);
-  return { asked, boards, broken, tasks: { reset, replace: fresh.task, shoe: shoe.task } };
+  return { requested, boards, broken, tasks: { reset, replace: fresh.task, shoe: shoe.task } };
 }
 
 function replyOf(
   ask: ResetAsk,
-  { asked, boards, broken, tasks }: AskedWays,
+  { requested, boards, broken, tasks }: RequestedWays,
   plans: Each<StickPlan>,
   context: Context,
 ): Outcome {
@@ -89,7 +92,7 @@ function replyOf(
     Math.min(broken, brokenBoards(boards.length, BREAKS.value.least)),
     Math.max(broken, brokenBoards(boards.length, BREAKS.value.most)),
   ] as const;
-  const priced = (plan: StickPlan, { currency }: ToldStock): number => (currency === undefined ? 0 : plan.cents);
+  const priced = (plan: StickPlan, { currency }: ParsedStock): number => (currency === undefined ? 0 : plan.cents);
   const data: ResetResult = {
     kind: 'reset',
     ticksPerInch: TICKS_PER_INCH,
@@ -106,7 +109,7 @@ function replyOf(
       shoe: priced(plans.shoe, ask.shoe),
     },
   };
-  const way = (plan: StickPlan, task: StickTask, stock: ToldStock): string =>
+  const way = (plan: StickPlan, task: StickTask, stock: ParsedStock): string =>
     RESET.sticks(sayBought(plan, task, stock, saying), sayCost(plan.cents, stock, saying));
   const resetCost =
     sayCost(plans.reset.cents, ask.stock, saying) ?? sayBought(plans.reset, tasks.reset, ask.stock, saying);
@@ -127,7 +130,7 @@ function replyOf(
       ...labelBlocks(boards, saying),
       { kind: 'steps', title: RESET.stepsTitle, steps: RESET.steps },
     ],
-    assumed: [...context.assumed, ...asked.assumed],
+    assumed: [...context.assumed, ...requested.assumed],
     cautions: cautionsOf('tear-out', 'nailing'),
     sources: TRIM_FIGURES.map(({ source }) => source),
     actions: [],

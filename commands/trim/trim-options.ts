@@ -14,8 +14,8 @@ import {
   TRIM_THICKNESS,
 } from '../../src/figures/trim-figures.ts';
 import { choice, length, room, text } from '../../src/input/options.ts';
-import { readStock, type ToldStock } from '../../src/input/parse-stock.ts';
-import type { ToldRooms } from '../../src/input/readings-made.ts';
+import { type ParsedStock, readStock } from '../../src/input/parse-stock.ts';
+import type { ParsedRooms } from '../../src/input/readings-made.ts';
 import { readAngle, readCorners } from '../../src/input/rooms/parse-corners.ts';
 import { readBays, readDoors } from '../../src/input/rooms/parse-openings.ts';
 import type { Caution } from '../../src/reply/reply.ts';
@@ -163,7 +163,7 @@ export const listOptions = { ...wallOptions, ...stickOptions, ...cuttingOptions,
 // What trim commands read: exact values by option.
 
 export interface WallsAsk {
-  readonly room: ToldRooms;
+  readonly room: ParsedRooms;
   readonly doors: readonly Door[];
   readonly casing: Length;
   readonly bay: readonly Bay[];
@@ -176,7 +176,7 @@ export interface StudsAsk {
 }
 
 export interface SticksAsk {
-  readonly stock: ToldStock;
+  readonly stock: ParsedStock;
   readonly kerf: Length;
   readonly 'end-trim': Length;
 }

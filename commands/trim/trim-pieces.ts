@@ -4,7 +4,7 @@ import type { Context, Problems } from '../../src/chat/command.ts';
 import { sayDegrees } from '../../src/drawing/elevation.ts';
 import { NO_SLACK, OFF_TURN } from '../../src/figures/trim-figures.ts';
 import { type Saying, sayCut, sayLength, sayMoney } from '../../src/input/format.ts';
-import type { ToldStock } from '../../src/input/parse-stock.ts';
+import type { ParsedStock } from '../../src/input/parse-stock.ts';
 import type { Block, Fact, Problem } from '../../src/reply/reply.ts';
 import { noStudInReach, pastReach, tooManyPieces } from '../../src/text/trim-problems-text.ts';
 import { TRIM, TRIM_NOTES, TRIM_STEPS, trimHeadline } from '../../src/text/trim-text.ts';
@@ -21,13 +21,13 @@ import {
   ticks,
 } from '../../src/units/length.ts';
 import type { ListAsk, SticksAsk } from './trim-options.ts';
-import { type AskedWalls, trimFormat } from './trim-walls.ts';
+import { type RequestedWalls, trimFormat } from './trim-walls.ts';
 
 /** More pieces than a home has: a slip of a unit has them. */
 const MOST_PIECES = 400;
 
 /** Pieces with what they are cut from. */
-export interface AskedPieces {
+export interface RequestedPieces {
   readonly pieces: readonly TrimPiece[];
   readonly task: StickTask;
 }
@@ -44,7 +44,7 @@ export function stockOf({ stock }: Pick<SticksAsk, 'stock'>): readonly Stock[] {
 }
 
 /** The ticks that stand for a cent where no prices are told: the longest length that all sticks on sale are whole times of, at least 1/16 in. */
-function lengthUnit({ items }: ToldStock): number {
+function lengthUnit({ items }: ParsedStock): number {
   const lengths = items.flatMap(({ length, have }) => (have === undefined ? [length] : []));
   return Math.max(TICKS_PER_INCH / 16, lengths.reduce<number>(greatestCommonDivisor, 0));
 }
@@ -59,9 +59,14 @@ export function longestPiece({ stock, 'end-trim': endTrim }: SticksAsk): Length 
   return ticks(Math.max(...bought.map(({ length }) => length)) - endTrim);
 }
 
-export function askedPieces(ask: ListAsk, { stretches }: AskedWalls, context: Context): AskedPieces | Problems {
+export function requestedPieces(
+  ask: ListAsk,
+  { stretches }: RequestedWalls,
+  context: Context,
+): RequestedPieces | Problems {
   const saying = trimFormat(ask, context);
-  const joint = ask['inside-joint'] === 'cope' ? 'cope' : context.told.get('inside-joint') ? 'miter' : 'as measured';
+  const joint =
+    ask['inside-joint'] === 'cope' ? 'cope' : context.optionTexts.get('inside-joint') ? 'miter' : 'as measured';
   const { pieces, troubles } = trimPieces(stretches, {
     thickness: ask.thickness,
     longest: longestPiece(ask),
@@ -92,12 +97,12 @@ function problemsOf(
   const problems = troubles.map((trouble): Problem => {
     const { wall } = trouble;
     if (trouble.why === 'no stud') {
-      const told = context.told.get('stock');
+      const given = context.optionTexts.get('stock');
       const longer = sayLength(longerStick(longest, saying), saying);
       return noStudInReach(
         wallName(wall),
         sayLength(ticks(trouble.length), saying),
-        told ? `${told}; ${longer}` : longer,
+        given ? `${given}; ${longer}` : longer,
       );
     }
     const { interior } = wall[trouble.side];
@@ -129,25 +134,25 @@ function uses({ sticks }: StickPlan, task: StickTask): readonly { readonly stock
 }
 
 /** Money in words where prices were told. */
-export function sayCost(amount: number, { currency }: ToldStock, saying: Saying): string | undefined {
+export function sayCost(amount: number, { currency }: ParsedStock, saying: Saying): string | undefined {
   return currency === undefined ? undefined : sayMoney(cents(amount), currency, saying);
 }
 
-export function boughtHeadline(plan: StickPlan, task: StickTask, told: ToldStock, saying: Saying): string {
+export function boughtHeadline(plan: StickPlan, task: StickTask, given: ParsedStock, saying: Saying): string {
   const bought = uses(plan, task).filter(({ stock }) => task.stock[stock]?.have === undefined);
   return trimHeadline(
     bought.map(({ stock, count }) => [count, sayLength(ticks(task.stock[stock]?.length ?? 0), saying)] as const),
     task.pieces.length,
-    sayCost(plan.cents, told, saying),
+    sayCost(plan.cents, given, saying),
   );
 }
 
 /** The sticks of a plan in words: how many of which length. */
-export function sayBought(plan: StickPlan, task: StickTask, told: ToldStock, saying: Saying): string {
+export function sayBought(plan: StickPlan, task: StickTask, given: ParsedStock, saying: Saying): string {
   return uses(plan, task)
     .map(({ stock, count }) => {
       const { length = 0, cents: price = 0, have } = task.stock[stock] ?? {};
-      const each = have === undefined ? sayCost(price, told, saying) : undefined;
+      const each = have === undefined ? sayCost(price, given, saying) : undefined;
       return TRIM.each(count, sayLength(ticks(length), saying), each);
     })
     .join('; ');
@@ -157,23 +162,23 @@ export function sayBought(plan: StickPlan, task: StickTask, told: ToldStock, say
 export function boughtFacts(
   plan: StickPlan,
   task: StickTask,
-  told: ToldStock,
+  given: ParsedStock,
   facts: readonly Fact[],
   saying: Saying,
 ): Block {
   const all = uses(plan, task);
-  const price = (stock: number): string | undefined => sayCost(task.stock[stock]?.cents ?? 0, told, saying);
+  const price = (stock: number): string | undefined => sayCost(task.stock[stock]?.cents ?? 0, given, saying);
   const say = ({ stock, count }: (typeof all)[number], priced: boolean): string =>
     TRIM.each(count, sayLength(ticks(task.stock[stock]?.length ?? 0), saying), priced ? price(stock) : undefined);
   const bought = all.filter(({ stock }) => task.stock[stock]?.have === undefined);
   const had = all.filter(({ stock }) => task.stock[stock]?.have !== undefined);
-  const cost = sayCost(plan.cents, told, saying);
+  const cost = sayCost(plan.cents, given, saying);
   const over: Cents = cents(plan.cents - plan.bound);
-  const priced = told.currency !== undefined;
+  const priced = given.currency !== undefined;
   const alike = new Set(task.pieces.map(({ kerf }) => kerf)).size <= 1;
   const sure = plan.proven
     ? `${TRIM.proved(priced)}${alike ? '' : TRIM.widest}`
-    : TRIM.atMost(sayCost(over, told, saying) ?? sayLength(ticks(over * lengthUnit(told)), saying));
+    : TRIM.atMost(sayCost(over, given, saying) ?? sayLength(ticks(over * lengthUnit(given)), saying));
   const left = plan.sticks.reduce((sum, { leftover }) => sum + leftover, 0);
   return {
     kind: 'facts',
@@ -227,7 +232,7 @@ export function stepsBlock(pieces: readonly TrimPiece[], sticks: readonly Stick[
 /** Studs where joints lean on them, corners coped for being out of square, and rooms whose corners do not make a full turn. */
 export function notesOf(
   ask: ListAsk,
-  { walls }: AskedWalls,
+  { walls }: RequestedWalls,
   pieces: readonly TrimPiece[],
   context: Context,
 ): readonly string[] {
@@ -251,15 +256,15 @@ export function notesOf(
 }
 
 /** What was not told and bears on lengths or on what to buy. */
-function takenNote(ask: ListAsk, { told }: Context, saying: Saying): readonly string[] {
+function takenNote(ask: ListAsk, { optionTexts }: Context, saying: Saying): readonly string[] {
   const { takenValues } = TRIM_NOTES;
   const values = [
-    ...(told.has('stock')
+    ...(optionTexts.has('stock')
       ? []
       : [takenValues.stock(ask.stock.items.map(({ length }) => sayLength(length, saying)).join(', '))]),
-    ...(told.has('casing') || ask.doors.length === 0 ? [] : [takenValues.casing(sayCut(ask.casing, saying))]),
-    ...(told.has('thickness') ? [] : [takenValues.thickness(sayCut(ask.thickness, saying))]),
-    ...(told.has('kerf') ? [] : [takenValues.kerf(sayCut(ask.kerf, saying))]),
+    ...(optionTexts.has('casing') || ask.doors.length === 0 ? [] : [takenValues.casing(sayCut(ask.casing, saying))]),
+    ...(optionTexts.has('thickness') ? [] : [takenValues.thickness(sayCut(ask.thickness, saying))]),
+    ...(optionTexts.has('kerf') ? [] : [takenValues.kerf(sayCut(ask.kerf, saying))]),
   ];
   return values.length === 0 ? [] : [TRIM_NOTES.taken(values)];
 }

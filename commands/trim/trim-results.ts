@@ -2,7 +2,7 @@
 
 import { sayDegrees, sayEnd, type TrimShown } from '../../src/drawing/elevation.ts';
 import { type Saying, sayCut, sayLength } from '../../src/input/format.ts';
-import type { ToldStock } from '../../src/input/parse-stock.ts';
+import type { ParsedStock } from '../../src/input/parse-stock.ts';
 import type { Units } from '../../src/input/reading.ts';
 import type { Need, Stage } from '../../src/reply/need.ts';
 import type { Block, Result } from '../../src/reply/reply.ts';
@@ -48,7 +48,7 @@ export interface TrimResult extends Result {
 
 /** What a result is made of besides its plan. */
 interface TrimParts extends Pick<TrimResult, 'walls' | 'pieces' | 'glueUp'> {
-  readonly stock: ToldStock;
+  readonly stock: ParsedStock;
   readonly kerf: Length;
   readonly endTrim: Length;
   readonly thickness: number;
@@ -116,7 +116,12 @@ interface SticksOf {
 }
 
 /** One need a stock length, the longest first. */
-export function stickNeeds({ sticks }: StickPlan, { items }: ToldStock, of: SticksOf, saying: Saying): readonly Need[] {
+export function stickNeeds(
+  { sticks }: StickPlan,
+  { items }: ParsedStock,
+  of: SticksOf,
+  saying: Saying,
+): readonly Need[] {
   return items
     .map((stock, at) => ({ ...stock, count: sticks.filter((stick) => stick.stock === at).length }))
     .filter(({ have, count }) => have === undefined && count > 0)

@@ -36,26 +36,26 @@ import type { WallsAsk } from './trim-options.ts';
 // Doors, bays and corners as one would type them: for fixes, which tell the sound ones again.
 
 /** A door, or the width alone where `place` is left out. */
-function retoldDoor({ width, room, wall, at }: Door, saying: Saying, place = true): string {
+function doorAsTyped({ width, room, wall, at }: Door, saying: Saying, place = true): string {
   const size = sayLength(width, saying);
   if (!place || wall === undefined) return size;
   const where = `${size} on wall ${wall}${room === undefined ? '' : ` of ${room}`}`;
   return at === undefined ? where : `${where}, ${sayLength(at.distance, saying)} from the ${at.from}`;
 }
 
-function retoldBay({ room, wall, front, side, angle, at }: Bay, saying: Saying): string {
+function bayAsTyped({ room, wall, front, side, angle, at }: Bay, saying: Saying): string {
   const where = `wall ${wall}${room === undefined ? '' : ` of ${room}`}`;
   const place = at === undefined ? '' : `, ${sayLength(at.distance, saying)} from the ${at.from}`;
   return `${where}: front ${sayLength(front, saying)}, sides ${sayLength(side, saying)}, ${angle}°${place}`;
 }
 
-function retoldCorner({ room, wall, interior }: MeasuredCorner): string {
+function cornerAsTyped({ room, wall, interior }: MeasuredCorner): string {
   return `corner ${wall}${room === undefined ? '' : ` of ${room}`}: ${interior}`;
 }
 
 /** All told but those left out, some in other words; the word for none where nothing stays. */
-function retold<T>(told: readonly T[], say: (one: T, index: number) => string | undefined, none: string): string {
-  const parts = told.flatMap((one, i) => say(one, i) ?? []);
+function asTyped<T>(given: readonly T[], say: (one: T, index: number) => string | undefined, none: string): string {
+  const parts = given.flatMap((one, i) => say(one, i) ?? []);
   return parts.length === 0 ? none : parts.join('; ');
 }
 
@@ -76,16 +76,16 @@ function joinedProblems({ room: { rooms }, bay }: WallsAsk, context: Context, sa
     const wall = host?.outline.findIndex((_, i) => wallLength(host.outline, i) > front) ?? -1;
     return host && wall >= 0 ? [{ room: host.name, wall: String(wall + 1), front, side, angle: 90 }] : [];
   });
-  const told = [...bay, ...bays].map((one) => retoldBay(one, saying)).join('; ');
-  const alone = readInTime(() => (context.told.get('room') ?? '').replace(JOINED, '').trim());
-  const fix = told === '' ? alone : `${alone}, bay: ${told}`;
+  const given = [...bay, ...bays].map((one) => bayAsTyped(one, saying)).join('; ');
+  const alone = readInTime(() => (context.optionTexts.get('room') ?? '').replace(JOINED, '').trim());
+  const fix = given === '' ? alone : `${alone}, bay: ${given}`;
   return joined.map(({ name, outline }) =>
     joinedOpen(name, sayLength(wallLength(outline, 0), saying), sayLength(wallLength(outline, 1), saying), fix),
   );
 }
 
 /** Walls of an ask with what interrupts them, and how doubtful things were taken. */
-export interface AskedWalls {
+export interface RequestedWalls {
   readonly walls: readonly TrimWall[];
   readonly openings: readonly WallOpening[];
   readonly stretches: readonly Stretch[];
@@ -94,10 +94,10 @@ export interface AskedWalls {
 
 /** How this ask's lengths are said: in the units its rooms were typed in. */
 export function trimFormat(ask: Pick<WallsAsk, 'room'>, context: Context): Saying {
-  return { units: ask.room.units, decimal: context.habits.decimal };
+  return { units: ask.room.units, decimal: context.preferences.decimal };
 }
 
-export function askedWalls(ask: WallsAsk, context: Context): AskedWalls | Problems {
+export function requestedWalls(ask: WallsAsk, context: Context): RequestedWalls | Problems {
   const saying = trimFormat(ask, context);
   const [open, ...others] = joinedProblems(ask, context, saying);
   if (open) return { problems: [open, ...others] };
@@ -107,12 +107,12 @@ export function askedWalls(ask: WallsAsk, context: Context): AskedWalls | Proble
   const [first, ...more] = [
     ...troubles.map((trouble) => wallProblem(trouble, ask, names, saying)),
     ...doors.troubles.map(({ why, door }): Problem => {
-      const told = ask.doors[door];
-      const typed = told ? retoldDoor(told, saying) : '';
+      const given = ask.doors[door];
+      const typed = given ? doorAsTyped(given, saying) : '';
       const fix = (place: boolean): string =>
-        retold(
+        asTyped(
           ask.doors,
-          (one, i) => (i !== door ? retoldDoor(one, saying) : place ? retoldDoor(one, saying, false) : undefined),
+          (one, i) => (i !== door ? doorAsTyped(one, saying) : place ? doorAsTyped(one, saying, false) : undefined),
           'none',
         );
       if (why === 'no wall') return noWallFor('doors', typed, names, fix(true));
@@ -136,20 +136,20 @@ function wallProblem(
   names: readonly string[],
   saying: Saying,
 ): Problem {
-  const others = <T>(told: readonly T[], say: (one: T) => string, none: string): string =>
-    retold(told, (one, i) => (i === index ? undefined : say(one)), none);
+  const others = <T>(given: readonly T[], say: (one: T) => string, none: string): string =>
+    asTyped(given, (one, i) => (i === index ? undefined : say(one)), none);
   if (about === 'bay') {
     const bay = ask.bay[index];
-    const typed = bay ? retoldBay(bay, saying) : '';
-    const fix = others(ask.bay, (one) => retoldBay(one, saying), 'none');
+    const typed = bay ? bayAsTyped(bay, saying) : '';
+    const fix = others(ask.bay, (one) => bayAsTyped(one, saying), 'none');
     return why === 'bay too wide' ? trimBayTooWide(typed, fix) : noWallFor('bay', typed, names, fix);
   }
   const corner = ask.corners[index];
-  const typed = corner ? retoldCorner(corner) : '';
-  if (why === 'no wall') return noWallFor('corners', typed, names, others(ask.corners, retoldCorner, 'square'));
-  const turned = retold(
+  const typed = corner ? cornerAsTyped(corner) : '';
+  if (why === 'no wall') return noWallFor('corners', typed, names, others(ask.corners, cornerAsTyped, 'square'));
+  const turned = asTyped(
     ask.corners,
-    (one, i) => retoldCorner(i === index ? { ...one, interior: Math.round((360 - one.interior) * 100) / 100 } : one),
+    (one, i) => cornerAsTyped(i === index ? { ...one, interior: Math.round((360 - one.interior) * 100) / 100 } : one),
     'square',
   );
   return cornerInsideOut(typed, (corner?.interior ?? 0) < 180, turned);

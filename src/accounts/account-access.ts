@@ -52,10 +52,10 @@ export interface ProjectAccess {
   /** Takes one of the asker's projects into use, or none. False where it is not theirs. */
   use(id: string | undefined): Promise<boolean>;
   /** Changes the project in use, or another of the asker's. `make` is pure: it may run again when another change came first. */
-  change<R>(deed: Permission, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>>;
+  change<R>(permission: Permission, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>>;
   /** As `change`, for a change of the whole record: undo and redo. */
   turn<R>(
-    deed: Permission,
+    permission: Permission,
     turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
   ): Promise<Done<R | undefined>>;
   /** Changes what the project in use tells of hazards. False where there is none, or the asker may not. */

@@ -1,6 +1,6 @@
 /** What an asker may do with their projects: every right is checked in here, and a stranger's project is no project at all. */
 
-import { bornWith, toldApart } from '../project/create-project.ts';
+import { bornWith, distinctNames } from '../project/create-project.ts';
 import type { KeptHazards } from '../project/findings.ts';
 import { changed, type Stamp } from '../project/history.ts';
 import type { Person, Settings } from '../project/person.ts';
@@ -25,7 +25,7 @@ import { Sharing } from './sharing.ts';
 const NOWHERE = 'nowhere-nowhere-nowhere';
 
 /** Reads the same whatever a link is: one value, then one project. */
-class GuestDesk implements ProjectAccess {
+class GuestAccess implements ProjectAccess {
   readonly guest = true;
   readonly sharing: Sharing | undefined = undefined;
   readonly via: string;
@@ -66,8 +66,8 @@ class GuestDesk implements ProjectAccess {
     this.#covering = whole ? 'whole' : 'shared';
   }
 
-  change<R>(deed: Permission, make: (project: Project) => Made<R>): Promise<Done<R>> {
-    return this.#put(deed, (project, stamp, share) => {
+  change<R>(permission: Permission, make: (project: Project) => Made<R>): Promise<Done<R>> {
+    return this.#put(permission, (project, stamp, share) => {
       const { parts, said = '', result } = make(project);
       const own = parts && share ? signedBy(project, parts, share) : undefined;
       return { project: own ? changed(project, own, said, stamp) : project, result };
@@ -75,10 +75,13 @@ class GuestDesk implements ProjectAccess {
   }
 
   turn<R>(
-    deed: Permission,
+    permission: Permission,
     turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
   ): Promise<Done<R | undefined>> {
-    return this.#put<R | undefined>(deed, (project, stamp) => turn(project, stamp) ?? { project, result: undefined });
+    return this.#put<R | undefined>(
+      permission,
+      (project, stamp) => turn(project, stamp) ?? { project, result: undefined },
+    );
   }
 
   async warn(change: (hazards: KeptHazards) => KeptHazards): Promise<boolean> {
@@ -126,12 +129,12 @@ class GuestDesk implements ProjectAccess {
   }
 
   async #put<R>(
-    deed: Permission,
+    permission: Permission,
     change: (project: Project, stamp: Stamp, share: Share | undefined) => { project: Project; result: R },
   ): Promise<Done<R>> {
     const id = (await this.#project())?.id ?? NOWHERE;
     const changer = { who: { link: this.#hash }, via: this.via, at: this.now() };
-    const done = await putChange(this.#shelves.project, id, deed, changer, change);
+    const done = await putChange(this.#shelves.project, id, permission, changer, change);
     if (!done.ok) return done;
     this.#found = Promise.resolve(done.project);
     return { ...done, project: (await this.inUse()) ?? done.project };
@@ -149,14 +152,14 @@ class GuestDesk implements ProjectAccess {
 }
 
 /** The desk of an asker; undefined where nothing is kept. */
-export function openDesk(asker: Asker, ports: { readonly store?: Store; now?(): number }): ProjectAccess | undefined {
+export function openAccess(asker: Asker, ports: { readonly store?: Store; now?(): number }): ProjectAccess | undefined {
   if (!ports.store) return undefined;
   const [via, shelves, now] = [accountKey(asker), shelvesOf(ports.store), () => ports.now?.() ?? Date.now()];
-  return asker.platform === 'web' ? new GuestDesk(via, asker.id, shelves, now) : new AskersDesk(via, shelves, now);
+  return asker.platform === 'web' ? new GuestAccess(via, asker.id, shelves, now) : new OwnerAccess(via, shelves, now);
 }
 
 /** Loads each record once an ask. */
-class AskersDesk implements ProjectAccess {
+class OwnerAccess implements ProjectAccess {
   readonly guest = false;
   readonly via: string;
   readonly now: () => number;
@@ -213,7 +216,7 @@ class AskersDesk implements ProjectAccess {
     if (over.length > 0)
       await this.#changeMe((me) => ({ ...me, projects: me.projects.filter(({ id }) => !over.includes(id)) }));
     const there = found.filter((one) => one !== undefined && typeof one !== 'string');
-    return toldApart(there, (await this.person())?.id);
+    return distinctNames(there, (await this.person())?.id);
   }
 
   async own(): Promise<readonly Project[]> {
@@ -244,8 +247,8 @@ class AskersDesk implements ProjectAccess {
     return true;
   }
 
-  async change<R>(deed: Permission, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>> {
-    return this.#put(deed, id ?? (await this.inUse())?.id, (project, stamp, share) => {
+  async change<R>(permission: Permission, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>> {
+    return this.#put(permission, id ?? (await this.inUse())?.id, (project, stamp, share) => {
       const { parts, said = '', result } = make(project);
       const own = parts && share ? signedBy(project, parts, share) : parts;
       return { project: own ? changed(project, own, said, stamp) : project, result };
@@ -253,11 +256,11 @@ class AskersDesk implements ProjectAccess {
   }
 
   async turn<R>(
-    deed: Permission,
+    permission: Permission,
     turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
   ): Promise<Done<R | undefined>> {
     return this.#put<R | undefined>(
-      deed,
+      permission,
       (await this.inUse())?.id,
       (project, stamp) => turn(project, stamp) ?? { project, result: undefined },
     );
@@ -301,7 +304,7 @@ class AskersDesk implements ProjectAccess {
   }
 
   async #put<R>(
-    deed: Permission,
+    permission: Permission,
     id: string | undefined,
     change: (project: Project, stamp: Stamp, share: Share | undefined) => Next<R>,
   ): Promise<Done<R>> {
@@ -309,8 +312,9 @@ class AskersDesk implements ProjectAccess {
     const known = me?.projects.some((one) => one.id === id);
     if (!me || !known || id === undefined) return { ok: false, why: 'gone' };
     const changer = { who: { person: me.id }, via: this.via, at: this.now() };
-    const done = await putChange(this.#shelves.project, id, deed, changer, change);
-    if (!done.ok && done.why === 'gone' && (await this.#isSomebodyElse(me.id))) return this.#put(deed, id, change);
+    const done = await putChange(this.#shelves.project, id, permission, changer, change);
+    if (!done.ok && done.why === 'gone' && (await this.#isSomebodyElse(me.id)))
+      return this.#put(permission, id, change);
     if (!done.ok) return done;
     this.#projects.set(id, Promise.resolve(done.project));
     return { ...done, project: (await this.#project(id, this.#covering)) ?? done.project };

@@ -29,14 +29,14 @@ interface Changer {
 export async function putChange<R>(
   shelf: RecordStore<Project>,
   id: string,
-  deed: Permission,
+  permission: Permission,
   { who, via, at }: Changer,
   change: (project: Project, stamp: Stamp, share: Share | undefined) => Next<R>,
 ): Promise<Done<R>> {
   const done = await shelf.change<Done<R>>(id, (project) => {
     const standing = standingOf(project, who, at);
     if (!standing) return { result: { ok: false, why: 'gone' } };
-    if (!mayDo(standing, deed)) return { result: { ok: false, why: 'not-allowed' } };
+    if (!mayDo(standing, permission)) return { result: { ok: false, why: 'not-allowed' } };
     const { share } = standing;
     const by = share ? shareMark(who, share) : project.owner;
     const next = change(project, { by, via: 'link' in who ? by : via, at }, share);

@@ -43,9 +43,9 @@ export async function forgetRecent(kept: KeyValueStore, via: string): Promise<vo
 }
 
 /** With the texts told for options counted among the past ones. */
-export function withAnswered(recent: Recent, told: ReadonlyMap<string, string>, at: number): Recent {
+export function withAnswered(recent: Recent, optionTexts: ReadonlyMap<string, string>, at: number): Recent {
   const past = new Map(Object.entries(recent.past));
-  for (const [option, text] of told) {
+  for (const [option, text] of optionTexts) {
     if (text === '' || text.length > LONGEST_VALUE || isExamplePlank(text)) continue;
     const before = past.get(option) ?? [];
     const times = (before.find((one) => one.text === text)?.times ?? 0) + 1;

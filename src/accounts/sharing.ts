@@ -35,7 +35,7 @@ export type ShareChange = Partial<Pick<Share, 'what' | 'role' | 'label'>> & {
 type Invited = { readonly person: string } | 'self' | 'crowded';
 
 /** What of the desk this needs. */
-interface SharingDesk {
+interface SharingAccess {
   readonly shelves: Shelves;
   readonly now: () => number;
   me(): Promise<Person | undefined>;
@@ -49,10 +49,10 @@ interface SharingDesk {
 }
 
 export class Sharing {
-  readonly #desk: SharingDesk;
+  readonly #desk: SharingAccess;
 
-  constructor(desk: SharingDesk) {
-    this.#desk = desk;
+  constructor(access: SharingAccess) {
+    this.#desk = access;
   }
 
   /** Shares something of the project in use; the link's token is given once and kept nowhere. Throws Outage. */

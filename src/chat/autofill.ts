@@ -3,8 +3,8 @@
 import { distance } from 'fastest-levenshtein';
 import { askLine, isCalculating } from '../input/command-shape.ts';
 import { COUNTRY_NAMES } from '../input/parse-house.ts';
-import { factsOf, type Habits } from '../input/reading.ts';
-import { roomTold } from '../input/rooms/rooms-apart.ts';
+import { factsOf, type Preferences } from '../input/reading.ts';
+import { roomGiven } from '../input/rooms/rooms-apart.ts';
 import type { Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
 import { folded, inScope, type Room, type Rooms, roomNamed, roomsText, sameName } from '../project/project-room.ts';
@@ -45,15 +45,15 @@ export function namedRooms(text: string, rooms: Rooms): NamedRooms | undefined {
 function roomsNamed(text: string, rooms: Rooms): NamedRooms | undefined {
   const plain = folded(text);
   const every = everyRoom(plain, rooms);
-  if (every && every.length > 0) return { text: every.map(roomTold).join('; '), named: every, all: true };
+  if (every && every.length > 0) return { text: every.map(roomGiven).join('; '), named: every, all: true };
   const alone = roomsIn(text, rooms);
-  if (alone) return { text: alone.map(roomTold).join('; '), named: alone, all: true };
+  if (alone) return { text: alone.map(roomGiven).join('; '), named: alone, all: true };
   const parts = text.split(/[;\r\n]+/).map((part) => ({ part: part.trim(), found: roomsIn(part, rooms) }));
   const named = parts.flatMap(({ found }) => found ?? []);
   if (named.length === 0) return undefined;
   const whole = parts
     .filter(({ part }) => part !== '')
-    .map(({ part, found }) => found?.map(roomTold).join('; ') ?? part);
+    .map(({ part, found }) => found?.map(roomGiven).join('; ') ?? part);
   return { text: whole.join('; '), named, all: false };
 }
 
@@ -89,9 +89,9 @@ function nearest(text: string, rooms: Rooms): Room | undefined {
 // Picks by option: which of what was told once serves an option of a command.
 
 /** Whether an option of a command reads a text. */
-export function isRead(command: Command, option: string, text: string, habits: Habits): boolean {
+export function isRead(command: Command, option: string, text: string, preferences: Preferences): boolean {
   const schema = command.options.shape[option];
-  const reading = { option, habits, note: () => undefined };
+  const reading = { option, preferences, note: () => undefined };
   return (
     schema !== undefined &&
     readInTime(
@@ -143,7 +143,7 @@ export interface Holdings {
 
 interface Filled {
   /** The options in the command's own order. */
-  readonly told: ReadonlyMap<string, string>;
+  readonly optionTexts: ReadonlyMap<string, string>;
   readonly notes: readonly string[];
   readonly problem?: Problem;
 }
@@ -151,20 +151,20 @@ interface Filled {
 /** Fills what is not told of a calculating command. Never throws. */
 export function filled(
   command: Command,
-  told: ReadonlyMap<string, string>,
+  optionTexts: ReadonlyMap<string, string>,
   { project, settings }: Holdings,
   commands: readonly Command[],
-  habits: Habits,
+  preferences: Preferences,
 ): Filled {
-  if (!isCalculating(command)) return { told, notes: [] };
-  const whole = new Map([...told].filter(([, text]) => text !== ''));
+  if (!isCalculating(command)) return { optionTexts, notes: [] };
+  const whole = new Map([...optionTexts].filter(([, text]) => text !== ''));
   const notes: string[] = [];
   const parts: string[] = [];
   const used = project ? fillRooms(command, whole, project, notes, parts) : [];
   const options = Object.keys(command.options.shape);
   if (project) {
     for (const [option, text] of ofRooms(command, used)) {
-      if (whole.has(option) || !isRead(command, option, text, habits)) continue;
+      if (whole.has(option) || !isRead(command, option, text, preferences)) continue;
       whole.set(option, text);
       parts.push(optionPart(option, text));
     }
@@ -175,7 +175,7 @@ export function filled(
       const text = picked && pickWithout(`${command.name} ${option}`, picked, others, project.rooms);
       if (picked !== text) notes.push(pickElsewhere(project.name, option));
       if (text === undefined) continue;
-      if (isRead(command, option, text, habits)) {
+      if (isRead(command, option, text, preferences)) {
         whole.set(option, text);
         parts.push(optionPart(option, text));
       } else notes.push(pickUnread(project.name, option, text));
@@ -184,7 +184,7 @@ export function filled(
   }
   const own = options.flatMap((option) => {
     const text = whole.has(option) ? undefined : pickFor(settings?.standards ?? {}, command, option, commands);
-    if (text === undefined || !isRead(command, option, text, habits)) return [];
+    if (text === undefined || !isRead(command, option, text, preferences)) return [];
     whole.set(option, text);
     return [optionPart(option, text)];
   });
@@ -195,8 +195,8 @@ export function filled(
   }
   if (own.length > 0) notes.push(standardsNote(own));
   const ordered = new Map([...options, ...whole.keys()].flatMap((name) => pair(whole, name)));
-  const problem = floorProblem(command, told, used, ordered);
-  return { told: ordered, notes, ...(problem && { problem }) };
+  const problem = floorProblem(command, optionTexts, used, ordered);
+  return { optionTexts: ordered, notes, ...(problem && { problem }) };
 }
 
 function pair(map: ReadonlyMap<string, string>, name: string): [string, string][] {
@@ -259,12 +259,12 @@ function floorsOf(rooms: Rooms): ReadonlySet<string> {
 /** Rooms with different floors on them are not all taken for carpet. */
 function floorProblem(
   command: Command,
-  told: ReadonlyMap<string, string>,
+  optionTexts: ReadonlyMap<string, string>,
   rooms: Rooms,
   ordered: ReadonlyMap<string, string>,
 ): Problem | undefined {
   const floors = floorsOf(rooms);
-  if (told.has('floor') || !takesCovering(command.options) || floors.size < 2) return undefined;
+  if (optionTexts.has('floor') || !takesCovering(command.options) || floors.size < 2) return undefined;
   const [first] = rooms.filter(({ floor }) => floor !== undefined);
   const same = rooms.filter(({ floor }) => floor === first?.floor);
   const fix = new Map([...ordered, ['room', roomsText(same)], ['floor', first?.floor ?? '']]);

@@ -5,7 +5,7 @@ import type { ProjectAccess } from '../accounts/account-access.ts';
 import type { Asker } from '../accounts/asker.ts';
 import type { CommandShape, Options } from '../input/command-shape.ts';
 import { drops, invents } from '../input/faithful.ts';
-import { factsOf, type Habits, problemsIn, type Typed, type Units } from '../input/reading.ts';
+import { factsOf, type Preferences, problemsIn, type Typed, type Units } from '../input/reading.ts';
 import type { Project } from '../project/project.ts';
 import type { Problem, Refusal, Reply } from '../reply/reply.ts';
 import { missingOption, readingStopped } from '../text/chat-text.ts';
@@ -33,21 +33,21 @@ export type Outcome = Reply | Problems | Refusal;
 /** What a command may know besides its options. */
 export interface Context {
   readonly asker: Asker;
-  readonly habits: Habits;
+  readonly preferences: Preferences;
   /** Every command, for help. */
   readonly commands: readonly Command[];
   /** How doubtful things were read, so far. */
   readonly assumed: readonly string[];
   /** What was typed, by option. */
-  readonly told: ReadonlyMap<string, string>;
+  readonly optionTexts: ReadonlyMap<string, string>;
   /** The asker's projects; undefined where nothing is kept. */
-  readonly desk: ProjectAccess | undefined;
+  readonly access: ProjectAccess | undefined;
   /** Milliseconds since 1970. */
   now(): number;
   /** The address that share pages are reached by; undefined where they are not. */
   readonly address?: string | undefined;
   /** Asks a line as this asker would, filled from the project in use, or from one as it would be. */
-  ask(line: string, project?: Project): Promise<Asked>;
+  ask(line: string, project?: Project): Promise<AnsweredRequest>;
   /** Everything typed has been read and goes together: what takes long begins. A rehearsal ends here. */
   begin(): void;
   /** The same ask with these options told otherwise, as a line to type. */
@@ -57,7 +57,7 @@ export interface Context {
 }
 
 /** The answer to a line that stands, and the line whole: with what was filled in from the project in use. */
-export interface Asked {
+export interface AnsweredRequest {
   readonly outcome: Outcome;
   readonly line: string;
 }
@@ -80,19 +80,27 @@ export type OptionsRead =
   | { readonly ok: false; readonly problems: readonly [Problem, ...Problem[]] };
 
 /** Reads all options of a command; where that takes too long, that is the Problem. Never throws on what is typed. */
-export function readOptions(command: Command, told: ReadonlyMap<string, string>, habits: Habits): OptionsRead {
-  const late = (): OptionsRead => ({ ok: false, problems: [readingStopped([...told.values()].join(' '))] });
-  return readInTime(() => optionsRead(command, told, habits), late);
+export function readOptions(
+  command: Command,
+  optionTexts: ReadonlyMap<string, string>,
+  preferences: Preferences,
+): OptionsRead {
+  const late = (): OptionsRead => ({ ok: false, problems: [readingStopped([...optionTexts.values()].join(' '))] });
+  return readInTime(() => optionsRead(command, optionTexts, preferences), late);
 }
 
-function optionsRead(command: Command, told: ReadonlyMap<string, string>, habits: Habits): OptionsRead {
+function optionsRead(
+  command: Command,
+  optionTexts: ReadonlyMap<string, string>,
+  preferences: Preferences,
+): OptionsRead {
   const values: Record<string, unknown> = {};
   const problems: Problem[] = [];
   const assumed: string[] = [];
-  const metric = unitsOfRequest(told, habits) === 'metric';
+  const metric = unitsOfRequest(optionTexts, preferences) === 'metric';
   for (const [option, schema] of Object.entries(command.options.shape)) {
     const { standard, metric: round = standard, summary } = factsOf(schema);
-    const said = told.get(option) || undefined;
+    const said = optionTexts.get(option) || undefined;
     const text = said ?? (metric ? round : standard);
     if (text === undefined) {
       problems.push(missingOption(option, summary));
@@ -101,7 +109,7 @@ function optionsRead(command: Command, told: ReadonlyMap<string, string>, habits
     const note = (line: string): void => {
       if (said !== undefined && !assumed.includes(line)) assumed.push(line);
     };
-    const typed: Typed = { text, reading: { option, habits, note } };
+    const typed: Typed = { text, reading: { option, preferences, note } };
     const value = schema.safeParse(typed);
     if (value.success) values[option] = value.data;
     else problems.push(...problemsIn(value.error).map((problem) => faithful(problem, typed, schema)));
@@ -115,10 +123,10 @@ const IMPERIAL =
   /\d\s*(?:['"′″’”]|(?:ft|feet|foot|in|inch|inches|yd|yds|yards?|lbs?|pounds?|sq|fl oz|gal|gallons?)(?![\p{L}\d]))/iu;
 
 /** The units that a request is told in, by all of its texts; the asker's own where it is told in none or in both. */
-function unitsOfRequest(told: ReadonlyMap<string, string>, habits: Habits): Units {
-  const text = [...told.values()].join(' ; ');
+function unitsOfRequest(optionTexts: ReadonlyMap<string, string>, preferences: Preferences): Units {
+  const text = [...optionTexts.values()].join(' ; ');
   const [metric, imperial] = [METRIC.test(text), IMPERIAL.test(text)];
-  if (metric === imperial) return habits.units;
+  if (metric === imperial) return preferences.units;
   return metric ? 'metric' : 'imperial';
 }
 

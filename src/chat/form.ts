@@ -19,13 +19,13 @@ export interface Field {
   /** Whether several lines help, as for several rooms. */
   readonly long: boolean;
   /** What was told so far, word for word. */
-  readonly told?: string;
+  readonly given?: string;
 }
 
 /** The fields of a command: what must be told first, then what was told, then the rest, each in the command's own order. */
-export function formFields(command: Command, told: Readonly<Record<string, string>> = {}): readonly Field[] {
+export function formFields(command: Command, given: Readonly<Record<string, string>> = {}): readonly Field[] {
   const fields = optionsOf(command).map(({ name, kind, summary, example, standard, choices }): Field => {
-    const value = Object.hasOwn(told, name) ? told[name] : undefined;
+    const value = Object.hasOwn(given, name) ? given[name] : undefined;
     return {
       option: name,
       label: name.charAt(0).toUpperCase() + name.slice(1).replaceAll('-', ' '),
@@ -34,15 +34,16 @@ export function formFields(command: Command, told: Readonly<Record<string, strin
       long: kind === 'room' || kind === 'plank' || kind === 'text',
       ...(standard === undefined ? {} : { standard }),
       ...(kind === 'choice' && choices ? { choices } : {}),
-      ...(value === undefined || value === '' ? {} : { told: value }),
+      ...(value === undefined || value === '' ? {} : { given: value }),
     };
   });
-  const rank = ({ standard, told: value }: Field): number => (standard === undefined ? 0 : value === undefined ? 2 : 1);
+  const rank = ({ standard, given: value }: Field): number =>
+    standard === undefined ? 0 : value === undefined ? 2 : 1;
   return [0, 1, 2].flatMap((wanted) => fields.filter((field) => rank(field) === wanted));
 }
 
 /** The options of a filled form, without the empty fields; several lines become one, rooms and planks parted by semicolons. */
-export function formTold(
+export function formGiven(
   command: Command,
   typed: Readonly<Record<string, string | null | undefined>>,
 ): ReadonlyMap<string, string> {

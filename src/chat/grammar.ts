@@ -2,21 +2,21 @@
 
 import { closest, distance } from 'fastest-levenshtein';
 import { askLine, fullName, listed, typedName } from '../input/command-shape.ts';
-import { type Colons, DEFAULT_HABITS, factsOf, type Habits } from '../input/reading.ts';
+import { type Colons, DEFAULT_PREFERENCES, factsOf, type Preferences } from '../input/reading.ts';
 import { type Partly, parseSentence, type Sentence } from '../language/old/plain.ts';
 import { isTalk } from '../language/old/plain-sentence.ts';
 import type { Problem } from '../reply/reply.ts';
 import {
   commandMissing,
   emptyAsk,
+  givenTwice,
   misspeltOption,
   quoted,
   readingStopped,
   strangeOption,
-  toldTwice,
   unknownCommand,
 } from '../text/chat-text.ts';
-import { nothingAsked } from '../text/language-text.ts';
+import { nothingRequested } from '../text/language-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
 
@@ -35,7 +35,7 @@ export type Parsed =
   | {
       readonly ok: true;
       readonly command: Command;
-      readonly told: ReadonlyMap<string, string>;
+      readonly optionTexts: ReadonlyMap<string, string>;
       readonly assumed?: readonly string[];
     }
   | {
@@ -43,57 +43,64 @@ export type Parsed =
       readonly problems: readonly [Problem, ...Problem[]];
       readonly partly?: Partly<Command> | undefined;
       /** The command that is meant, with what was read for its options: for a form. */
-      readonly about?: Pick<Partly<Command>, 'command' | 'told'> | undefined;
+      readonly about?: Pick<Partly<Command>, 'command' | 'optionTexts'> | undefined;
     };
 
 /**
  * Takes a line apart: by the grammar, and as a sentence where it begins with no command, or where what follows one has no
  * option's name and is not read by its first option, or tells of a plank as well. A line that takes too long is a Problem. Never throws.
  */
-export function parseLine(line: string, commands: readonly Command[], habits: Habits = DEFAULT_HABITS): Parsed {
+export function parseLine(
+  line: string,
+  commands: readonly Command[],
+  preferences: Preferences = DEFAULT_PREFERENCES,
+): Parsed {
   const late = (): Parsed => ({ ok: false, problems: [readingStopped(line)] });
-  return readInTime(() => lineParsed(line, commands, habits), late);
+  return readInTime(() => lineParsed(line, commands, preferences), late);
 }
 
-function lineParsed(line: string, commands: readonly Command[], habits: Habits): Parsed {
+function lineParsed(line: string, commands: readonly Command[], preferences: Preferences): Parsed {
   const text = line.trim().replace(/^\/+/, '');
   const found = findCommand(text, commands);
   if ('problem' in found) {
     const { problem, sentence: may, owner } = found;
-    const sentence = may ? parseSentence(text, commands, habits) : undefined;
-    const loose = !owner || looseness(owner, parseOptions(owner, text), habits);
+    const sentence = may ? parseSentence(text, commands, preferences) : undefined;
+    const loose = !owner || looseness(owner, parseOptions(owner, text), preferences);
     return sentence && understood(sentence, loose, text) ? sentence : { ok: false, problems: [problem] };
   }
   const { command, rest } = found;
   const parsed = parseOptions(command, rest);
   // What is told to a project is kept, and no other ask that it could be too.
   if (command.group === 'project') return parsed;
-  const loose = parsed.ok && [...parsed.told.values()][0] === trimmed(rest) && looseness(command, parsed, habits);
+  const loose =
+    parsed.ok && [...parsed.optionTexts.values()][0] === trimmed(rest) && looseness(command, parsed, preferences);
   if (!loose) return parsed;
   const behind = ['planks', 'tape'].includes(command.name) ? trimmed(rest) : text;
-  const sentence = parseSentence(behind, commands, habits, command);
+  const sentence = parseSentence(behind, commands, preferences, command);
   return sentence && understood(sentence, loose, behind) ? sentence : parsed;
 }
 
 /** How much a line could be a sentence: `unread` by the option it is told to, `read` by it all the same; undefined for a list of options. */
 type Looseness = 'unread' | 'read' | undefined;
 
-function looseness(command: Command, parsed: Parsed, habits: Habits): Looseness {
+function looseness(command: Command, parsed: Parsed, preferences: Preferences): Looseness {
   if (!parsed.ok) return 'unread';
-  const [only, ...more] = [...parsed.told];
+  const [only, ...more] = [...parsed.optionTexts];
   const schema = only && command.options.shape[only[0]];
   if (!schema || more.length > 0) return undefined;
   const [option, text] = only;
   const { kind, standard } = factsOf(schema);
   if (kind === 'text' && standard !== undefined) return text.split(/\s+/).length > 2 ? 'unread' : undefined;
-  return schema.safeParse({ text, reading: { option, habits, note: () => undefined } }).success ? 'read' : 'unread';
+  return schema.safeParse({ text, reading: { option, preferences, note: () => undefined } }).success
+    ? 'read'
+    : 'unread';
 }
 
 /** Whether a line is better taken as the sentence: where rooms alone would be read, only if a plank is told among them. */
 function understood(sentence: Sentence<Command>, loose: Looseness | true, text: string): boolean {
   if (loose === undefined) return false;
   if (loose !== 'read') return loose === true || sentence.ok || sentence.read;
-  if (sentence.ok) return sentence.told.has('plank');
+  if (sentence.ok) return sentence.optionTexts.has('plank');
   const [{ option, got }] = sentence.problems;
   return option === 'plank' && sentence.read && got !== quoted(text);
 }
@@ -124,7 +131,7 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
   const word = grouped ? `${first} ${second}`.trim() : first;
   const near = word === '' || isTalk(first) ? undefined : closest(word, names);
   const likely = near !== undefined && distance(word, near) <= (word.length <= 4 ? 1 : 2) ? near : undefined;
-  if (likely === undefined) return { problem: nothingAsked(text), sentence: true };
+  if (likely === undefined) return { problem: nothingRequested(text), sentence: true };
   const rest = text.slice(grouped ? words?.[0].length : first.length).trimStart();
   const short = rest.split(/\s+/).length <= 2;
   const sentence = !short && !commands.some((command) => options(command) >= 0);
@@ -146,20 +153,20 @@ function behindName(text: string, length: number): string {
 function parseOptions(command: Command, text: string): Parsed {
   const own = Object.keys(command.options.shape);
   const names = own.length > 0 ? [...own, HAZARD_OPTION] : own;
-  const { told, twice, pairs } = pairsIn(text, names);
+  const { optionTexts, twice, pairs } = pairsIn(text, names);
   const misspelt = misspeltNames(text, names);
   const strange = strangeNames(command, pairs);
   const mended = [
     ...misspelt.map(({ typed, near }) => [typed, `${near}:`] as const),
     ...strange.map(({ typed, said }) => [`${typed}${said}`, ' '] as const),
   ].reduce((line, [from, to]) => line.replace(from, to), text);
-  const fix = askLine(command, pairsIn(mended, names).told);
+  const fix = askLine(command, pairsIn(mended, names).optionTexts);
   const [problem, ...more] = [
     ...misspelt.map(({ typed, near }) => misspeltOption(typed, near, fix)),
     ...strange.map(({ typed, said }) => strangeOption(`${typed}${said}`, typed, typedName(command), own, fix)),
-    ...twice.map(({ option, before, value }) => toldTwice(option, before, value, fix)),
+    ...twice.map(({ option, before, value }) => givenTwice(option, before, value, fix)),
   ];
-  return problem ? { ok: false, problems: [problem, ...more] } : { ok: true, command, told };
+  return problem ? { ok: false, problems: [problem, ...more] } : { ok: true, command, optionTexts };
 }
 
 interface Pair {
@@ -169,7 +176,7 @@ interface Pair {
 
 interface Pairs {
   /** As told last. */
-  readonly told: ReadonlyMap<string, string>;
+  readonly optionTexts: ReadonlyMap<string, string>;
   readonly pairs: readonly Pair[];
   readonly twice: readonly { readonly option: string; readonly before: string; readonly value: string }[];
 }
@@ -178,14 +185,14 @@ function pairsIn(text: string, names: readonly string[]): Pairs {
   const labelled = [...text.matchAll(pairStart(names))];
   const bare = labelled.length > 0 ? [...text.matchAll(bareStart(names))] : [];
   const pairs = [...labelled, ...bare].sort((a, b) => a.index - b.index);
-  const told = new Map<string, string>();
+  const optionTexts = new Map<string, string>();
   const twice: Pairs['twice'][number][] = [];
   const each: Pair[] = [];
   const tell = (option: string, value: string): void => {
     each.push({ option, value });
-    const before = told.get(option);
+    const before = optionTexts.get(option);
     if (before) twice.push({ option, before, value });
-    told.set(option, value);
+    optionTexts.set(option, value);
   };
   const [first] = names;
   const unlabelled = trimmed(text.slice(0, pairs[0]?.index ?? text.length));
@@ -194,7 +201,7 @@ function pairsIn(text: string, names: readonly string[]): Pairs {
     const value = trimmed(text.slice(pair.index + pair[0].length, pairs[i + 1]?.index ?? text.length));
     tell((pair[1] ?? '').toLowerCase().replaceAll(' ', '-'), value);
   });
-  return { told, twice, pairs: each };
+  return { optionTexts, twice, pairs: each };
 }
 
 /** By the names of the options: as many as there are commands, each looked for in every line. */
@@ -275,10 +282,10 @@ function isNear(word: string, name: string): boolean {
 // A filled form or menu as the line that the grammar reads.
 
 /** The command with its options told, its group before it. Words in a first option alone stand without its name: a sentence typed there is read as one. */
-export function formLine(command: Command, told: ReadonlyMap<string, string>): string {
+export function formLine(command: Command, optionTexts: ReadonlyMap<string, string>): string {
   const name = fullName(command);
-  const [only, ...more] = told;
+  const [only, ...more] = optionTexts;
   const [first] = Object.keys(command.options.shape);
   if (only && more.length === 0 && only[0] === first && /\p{L}{4}/u.test(only[1])) return `${name} ${only[1]}`;
-  return `${name}${askLine(command, told).slice(typedName(command).length)}`;
+  return `${name}${askLine(command, optionTexts).slice(typedName(command).length)}`;
 }

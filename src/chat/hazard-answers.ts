@@ -172,8 +172,8 @@ export function keepingAll(reply: Reply, typed: readonly Sighting[]): Reply {
 
 /** A line to type that tells of every hazard that was typed: what it lacks is told by an option of its own. */
 function keeping(line: string, typed: readonly Sighting[]): string {
-  const lacks = (told: string): readonly Sighting[] => {
-    const known = new Set(screen(told).sightings.map(({ hazard }) => hazard));
+  const lacks = (given: string): readonly Sighting[] => {
+    const known = new Set(screen(given).sightings.map(({ hazard }) => hazard));
     return typed.filter(({ hazard }) => !known.has(hazard));
   };
   const missing = lacks(line);

@@ -9,7 +9,7 @@ import { type KeptHazard, keptHazardSchema, withHazards, withoutHazards } from '
 import type { Project } from '../project/project.ts';
 import { sameName } from '../project/project-room.ts';
 import { type KeyValueStore, Outage } from '../storage/types.ts';
-import type { Invocation, Ports } from './ports.ts';
+import type { Ports, Request } from './ports.ts';
 import { faultReference } from './request-id.ts';
 
 const AN_HOUR = 3600 * 1000;
@@ -29,14 +29,14 @@ const NONE_BEFORE: HazardsBefore = { conversation: [], project: [] };
 
 /** What is remembered where an ask comes from. Without a store, or where it does not answer, nothing. Never throws. */
 export async function hazardsBefore(
-  invocation: Invocation,
+  request: Request,
   project: Project | undefined,
   ports: Ports,
 ): Promise<HazardsBefore> {
   const { store } = ports;
   // Somebody else's message is no part of this conversation.
-  if (!store || invocation.written === 'message') return NONE_BEFORE;
-  const conversation = await quietly(() => conversationOf(store.kept, invocation), ports);
+  if (!store || request.written === 'message') return NONE_BEFORE;
+  const conversation = await quietly(() => conversationOf(store.kept, request), ports);
   return { conversation: conversation ?? [], project: project?.hazards ?? [] };
 }
 
@@ -70,23 +70,23 @@ function endedBy(facts: readonly Cleared[], open: readonly string[]): readonly s
 
 /** Keeps what was told, and takes out what a fact cleared; the conversation lives another hour. Never throws. */
 export async function rememberHazards(
-  invocation: Invocation,
-  told: {
+  request: Request,
+  given: {
     readonly sightings: readonly Sighting[];
     readonly cleared: readonly Cleared[];
     readonly before: HazardsBefore;
   },
   project: Project | undefined,
-  desk: ProjectAccess | undefined,
+  access: ProjectAccess | undefined,
   ports: Ports,
 ): Promise<void> {
   const { store } = ports;
-  if (!store || !desk || invocation.written === 'message') return;
-  const { before } = told;
-  const sightings = told.sightings.filter(({ feared }) => !feared);
-  if (sightings.length === 0 && before.conversation.length === 0 && told.cleared.length === 0) return;
-  const room = project && roomOf(invocation.text, project);
-  const at = desk.now();
+  if (!store || !access || request.written === 'message') return;
+  const { before } = given;
+  const sightings = given.sightings.filter(({ feared }) => !feared);
+  if (sightings.length === 0 && before.conversation.length === 0 && given.cleared.length === 0) return;
+  const room = project && roomOf(request.text, project);
+  const at = access.now();
   const fresh = sightings.map(({ hazard, level, words, about }): KeptHazard => {
     return {
       hazard,
@@ -98,20 +98,20 @@ export async function rememberHazards(
     };
   });
   const ended = endedBy(
-    told.cleared,
+    given.cleared,
     [...before.conversation, ...before.project].map(({ hazard }) => hazard),
   );
   await quietly(async () => {
     let here = fresh;
     if (project && (room !== undefined || project.hazards.some(({ hazard }) => ended.includes(hazard)))) {
-      const put = await desk.warn((hazards) =>
+      const put = await access.warn((hazards) =>
         withHazards(withoutHazards(hazards, ended, room), room === undefined ? [] : fresh),
       );
       if (put && room !== undefined) here = [];
     }
     // What stands now: the ask itself may have had it forgotten.
-    const now = await conversationOf(store.kept, invocation);
-    await keepConversation(store.kept, invocation, withHazards(withoutHazards(now, ended, undefined), here));
+    const now = await conversationOf(store.kept, request);
+    await keepConversation(store.kept, request, withHazards(withoutHazards(now, ended, undefined), here));
   }, ports);
 }
 
@@ -127,18 +127,14 @@ export async function forgetHazards(kept: KeyValueStore, account: string): Promi
   await kept.delete(`hazards-of:${account}`);
 }
 
-async function conversationOf(kept: KeyValueStore, invocation: Invocation): Promise<readonly KeptHazard[]> {
-  const raw = await kept.get(key(accountKey(invocation.asker), invocation.place ?? ''));
+async function conversationOf(kept: KeyValueStore, request: Request): Promise<readonly KeptHazard[]> {
+  const raw = await kept.get(key(accountKey(request.asker), request.place ?? ''));
   const read = conversationSchema.safeParse(raw);
   return read.success ? read.data : [];
 }
 
-async function keepConversation(
-  kept: KeyValueStore,
-  invocation: Invocation,
-  hazards: readonly KeptHazard[],
-): Promise<void> {
-  const [account, place] = [accountKey(invocation.asker), invocation.place ?? ''];
+async function keepConversation(kept: KeyValueStore, request: Request, hazards: readonly KeptHazard[]): Promise<void> {
+  const [account, place] = [accountKey(request.asker), request.place ?? ''];
   if (hazards.length === 0) {
     await kept.delete(key(account, place));
     return;
@@ -159,9 +155,9 @@ function key(account: string, place: string): string {
   return `hazards:${account}:${place}`;
 }
 
-async function quietly<T>(deed: () => Promise<T>, ports: Ports): Promise<T | undefined> {
+async function quietly<T>(permission: () => Promise<T>, ports: Ports): Promise<T | undefined> {
   try {
-    return await deed();
+    return await permission();
   } catch (cause) {
     if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
     return undefined;

@@ -16,7 +16,7 @@ import type { UserState } from './user-state.ts';
 /** An ask as it was answered. */
 interface AnsweredAsk {
   readonly command: Command;
-  readonly told: ReadonlyMap<string, string>;
+  readonly optionTexts: ReadonlyMap<string, string>;
   readonly typed: ReadonlyMap<string, string>;
   readonly line: string;
 }
@@ -43,34 +43,34 @@ export function offering(reply: Reply, ask: AnsweredAsk, { news }: UserState, no
 export async function remembered(
   ask: AnsweredAsk,
   { headline }: Reply,
-  desk: ProjectAccess,
+  access: ProjectAccess,
   ports: Ports,
 ): Promise<void> {
   const { store } = ports;
-  const project = touchesProject(ask) ? await quietly(() => desk.inUse(), ports) : undefined;
+  const project = touchesProject(ask) ? await quietly(() => access.inUse(), ports) : undefined;
   if (!store || (!isCalculating(ask.command) && !project)) return;
   await quietly(async () => {
-    const before = await recentOf(store.kept, desk.via);
-    const at = desk.now();
-    const asked = isCalculating(ask.command)
+    const before = await recentOf(store.kept, access.via);
+    const at = access.now();
+    const requested = isCalculating(ask.command)
       ? {
           ...withAnswered(before, ask.typed, at),
           last: { line: ask.line, headline: headline.slice(0, LIMITS.headline), at },
         }
       : before;
-    const seen = project ? { ...asked.seen, [project.id]: project.count } : asked.seen;
-    await keepRecent(store.kept, desk.via, { ...asked, seen });
+    const seen = project ? { ...requested.seen, [project.id]: project.count } : requested.seen;
+    await keepRecent(store.kept, access.via, { ...requested, seen });
   }, ports);
 }
 
 /** Whether an answer is of the project in use: a command of projects, or an ask that was filled. */
-function touchesProject({ command, told, typed }: AnsweredAsk): boolean {
-  return command.group === 'project' || [...told].some(([option, text]) => typed.get(option) !== text);
+function touchesProject({ command, optionTexts, typed }: AnsweredAsk): boolean {
+  return command.group === 'project' || [...optionTexts].some(([option, text]) => typed.get(option) !== text);
 }
 
-async function quietly<T>(deed: () => Promise<T>, ports: Ports): Promise<T | undefined> {
+async function quietly<T>(permission: () => Promise<T>, ports: Ports): Promise<T | undefined> {
   try {
-    return await deed();
+    return await permission();
   } catch (cause) {
     if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
     return undefined;

@@ -4,8 +4,8 @@ import type { ProjectAccess } from '../accounts/account-access.ts';
 import { fullName } from '../input/command-shape.ts';
 import { sayLength } from '../input/format.ts';
 import { hostZone, sayMoment } from '../input/moment.ts';
-import { DEFAULT_HABITS, type Habits, type Units } from '../input/reading.ts';
-import { outlineOf, unitsTold, wallsOf } from '../input/rooms/measure-wall.ts';
+import { DEFAULT_PREFERENCES, type Preferences, type Units } from '../input/reading.ts';
+import { outlineOf, unitsGiven, wallsOf } from '../input/rooms/measure-wall.ts';
 import type { Question } from '../project/measurements.ts';
 import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
@@ -34,37 +34,37 @@ interface OpenQuestion {
 }
 
 /** The open questions of a project, as far as it is seen; none of a wall that is no more. */
-export function openQuestions({ measures, rooms }: Pick<Project, 'measures' | 'rooms'>, habits: Habits) {
+export function openQuestions({ measures, rooms }: Pick<Project, 'measures' | 'rooms'>, preferences: Preferences) {
   return measures.open.flatMap((question): OpenQuestion[] => {
     const room = roomNamed(rooms, question.room);
-    const units = room ? unitsTold(room.text, habits) : habits.units;
-    const walls = room && question.wall !== undefined ? outlineOf(room, habits) : undefined;
+    const units = room ? unitsGiven(room.text, preferences) : preferences.units;
+    const walls = room && question.wall !== undefined ? outlineOf(room, preferences) : undefined;
     const length = walls && wallsOf(walls)[(question.wall ?? 0) - 1];
     if (walls && length === undefined) return [];
-    const kept = length === undefined ? undefined : sayLength(length, { units, decimal: habits.decimal });
+    const kept = length === undefined ? undefined : sayLength(length, { units, decimal: preferences.decimal });
     return [
       {
         id: question.id,
         question,
         label: MEASURE.question(question),
         ...(kept !== undefined && { kept }),
-        example: kept ?? lengthLike(units, habits),
+        example: kept ?? lengthLike(units, preferences),
         line: (text) => `project measure question: ${question.id}, do: ${text}`,
       },
     ];
   });
 }
 
-function lengthLike(units: Units, { decimal }: Habits): string {
+function lengthLike(units: Units, { decimal }: Preferences): string {
   return units === 'metric' ? `2${decimal}44 m` : `8' 1/4"`;
 }
 
 /** The open questions of the project in use, as far as the asker sees it, in its owner's units. Throws Outage. */
-export async function questionsAt(desk: ProjectAccess): Promise<readonly OpenQuestion[]> {
-  const [project, settings] = [await desk.inUse(), await desk.ownersSettings()];
-  const units = settings?.units ?? DEFAULT_HABITS.units;
-  const decimal = settings?.decimal ?? DEFAULT_HABITS.decimal;
-  return project ? openQuestions(project, { ...DEFAULT_HABITS, units, decimal }) : [];
+export async function questionsAt(access: ProjectAccess): Promise<readonly OpenQuestion[]> {
+  const [project, settings] = [await access.inUse(), await access.ownersSettings()];
+  const units = settings?.units ?? DEFAULT_PREFERENCES.units;
+  const decimal = settings?.decimal ?? DEFAULT_PREFERENCES.decimal;
+  return project ? openQuestions(project, { ...DEFAULT_PREFERENCES, units, decimal }) : [];
 }
 
 // Reminders of waits that are over, in words, and each told once: with the next answer here, or by a platform
@@ -101,17 +101,17 @@ export function dueIn({ stages, rooms }: Waiting, now: number): readonly Due[] {
 }
 
 /** Those that this account was not told yet: each is given to exactly one who asks for it. Throws Outage. */
-async function untoldDue(
+async function unsentDue(
   project: Pick<Project, 'id'> & Waiting,
   via: string,
   kept: KeyValueStore,
   now: number,
 ): Promise<readonly Due[]> {
-  const untold: Due[] = [];
+  const notGiven: Due[] = [];
   for (const one of dueIn(project, now)) {
-    if (await kept.claim(`reminder:${project.id}:${via}:${one.key}`, REMEMBERED)) untold.push(one);
+    if (await kept.claim(`reminder:${project.id}:${via}:${one.key}`, REMEMBERED)) notGiven.push(one);
   }
-  return untold;
+  return notGiven;
 }
 
 /** What is due, before everything else. */
@@ -123,18 +123,18 @@ export function dueBlocks(due: readonly Due[]): readonly Block[] {
 const LINKED_NEWS = 7 * DAY;
 
 /** What the asker was not told yet, and is not told by this command anyway. Never throws for an outage: it is told another time. */
-export async function tidings(
+export async function notifications(
   command: Command,
   held: UserState,
-  desk: ProjectAccess,
+  access: ProjectAccess,
   { store }: Pick<Ports, 'store'>,
 ): Promise<readonly Block[]> {
   if (!store) return [];
   try {
     return [
-      ...(await linked(await desk.person(), desk, store.kept)),
-      ...(await toMeasure(command, held, desk, store.kept)),
-      ...(await waits(command, held, desk, store.kept)),
+      ...(await linked(await access.person(), access, store.kept)),
+      ...(await toMeasure(command, held, access, store.kept)),
+      ...(await waits(command, held, access, store.kept)),
     ];
   } catch (cause) {
     if (!(cause instanceof Outage)) throw cause;
@@ -145,36 +145,36 @@ export async function tidings(
 async function waits(
   command: Command,
   { project }: UserState,
-  desk: ProjectAccess,
+  access: ProjectAccess,
   kept: KeyValueStore,
 ): Promise<readonly Block[]> {
   if (!project || fullName(command) === 'project progress') return [];
-  return dueBlocks(await untoldDue(project, desk.via, kept, desk.now()));
+  return dueBlocks(await unsentDue(project, access.via, kept, access.now()));
 }
 
 /** Open questions of others: the owner's for a helper who measures, a helper's for everybody else who does. */
 async function toMeasure(
   command: Command,
-  { project, share, habits }: UserState,
-  desk: ProjectAccess,
+  { project, share, preferences }: UserState,
+  access: ProjectAccess,
   kept: KeyValueStore,
 ): Promise<readonly Block[]> {
   if (!project || (share && !may(share.role, 'measure')) || fullName(command) === 'project measure') return [];
   const items: string[] = [];
-  for (const { id, question, kept: now, example } of openQuestions(project, habits)) {
+  for (const { id, question, kept: now, example } of openQuestions(project, preferences)) {
     if (question.by?.helper === share?.id) continue;
-    if (await kept.claim(`question:${project.id}:${desk.via}:${id}`, REMEMBERED))
+    if (await kept.claim(`question:${project.id}:${access.via}:${id}`, REMEMBERED))
       items.push(MEASURE.item(question, now, MEASURE.tell(question, example)));
   }
   return items.length === 0 ? [] : [{ kind: 'checklist', title: MEASURE.openTitle, items }];
 }
 
 /** Accounts that were linked to the asker's lately, so that none is without their knowing. */
-async function linked(me: Person | undefined, desk: ProjectAccess, kept: KeyValueStore): Promise<readonly Block[]> {
+async function linked(me: Person | undefined, access: ProjectAccess, kept: KeyValueStore): Promise<readonly Block[]> {
   const items: string[] = [];
   for (const { account, at } of me?.linked ?? []) {
-    if (account === desk.via || desk.now() - at > LINKED_NEWS || !me?.accounts.includes(account)) continue;
-    if (!(await kept.claim(`linked:${desk.via}:${account}:${at}`, REMEMBERED))) continue;
+    if (account === access.via || access.now() - at > LINKED_NEWS || !me?.accounts.includes(account)) continue;
+    if (!(await kept.claim(`linked:${access.via}:${account}:${at}`, REMEMBERED))) continue;
     const platform = accountName(account.slice(0, account.indexOf(':')));
     items.push(LINK.news(platform, sayMoment(at, hostZone()), me.accounts.indexOf(account) + 1));
   }

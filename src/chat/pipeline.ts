@@ -2,26 +2,26 @@
 
 import type { ProjectAccess } from '../accounts/account-access.ts';
 import { accountKey } from '../accounts/asker.ts';
-import { openDesk } from '../accounts/project-access.ts';
+import { openAccess } from '../accounts/project-access.ts';
 import type { Screened, Sighting } from '../hazards/hazard.ts';
 import { screen, screenHere } from '../hazards/screen.ts';
 import { askLine, fullName, isCalculating } from '../input/command-shape.ts';
 import { examplePlank, isExamplePlank } from '../input/parse-plank.ts';
-import type { Habits } from '../input/reading.ts';
+import type { Preferences } from '../input/reading.ts';
 import { type Partly, parseSentence } from '../language/old/plain.ts';
 import { jobWithout, projectSaid } from '../language/old/project-said.ts';
 import { contentOf, type Project } from '../project/project.ts';
 import type { Block, Problem, Refusal } from '../reply/reply.ts';
 import { Outage, type Store } from '../storage/types.ts';
 import { askTooLong, notSearchedFurther, notWorkedOut, readingStopped } from '../text/chat-text.ts';
-import { exampleTaken, nothingAsked } from '../text/language-text.ts';
+import { exampleTaken, nothingRequested } from '../text/language-text.ts';
 import { notForKeeping } from '../text/project-problems-text.ts';
 import { readAsNote } from '../text/project-text.ts';
 import { eachOnBehalfOf, Unworked } from '../workers/queue.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import { filled } from './autofill.ts';
 import {
-  type Asked,
+  type AnsweredRequest,
   type Command,
   type Context,
   type OptionsRead,
@@ -43,10 +43,10 @@ import {
 } from './hazard-answers.ts';
 import { asSighting, bearingOn, cleared, type HazardsBefore, hazardsBefore, rememberHazards } from './hazard-memory.ts';
 import { offering, remembered } from './keep-offer.ts';
-import { tidings } from './notifications.ts';
-import type { Invocation, Ports } from './ports.ts';
+import { notifications } from './notifications.ts';
+import type { Ports, Request } from './ports.ts';
 import { allowedToAsk } from './rate-limit.ts';
-import { faultReference, requested } from './request-id.ts';
+import { faultReference, withRequestId } from './request-id.ts';
 import { AskSeen } from './request-metrics.ts';
 import { Reached, readOnce, Suggestions, type Tried, unwritten } from './suggestions.ts';
 import { holdingsOf, noState, scopeOf, type UserState } from './user-state.ts';
@@ -86,18 +86,18 @@ interface Fault {
 export type Answer = Outcome | Fault;
 
 /** Answers an ask: each answer replaces the one before. Never throws; a fault is told to the port and to the asker. */
-export function answer(invocation: Invocation, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
-  return requested(answered(invocation, commands, ports));
+export function answer(request: Request, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
+  return withRequestId(answered(request, commands, ports));
 }
 
-async function* answered(invocation: Invocation, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
-  const seen = new AskSeen(invocation.asker.platform, ports);
+async function* answered(request: Request, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
+  const seen = new AskSeen(request.asker.platform, ports);
   try {
-    const stream = outcomes(invocation, commands, ports, seen);
-    yield* seen.each(eachOnBehalfOf(accountKey(invocation.asker), stream, (ms) => seen.waited(ms)));
+    const stream = outcomes(request, commands, ports, seen);
+    yield* seen.each(eachOnBehalfOf(accountKey(request.asker), stream, (ms) => seen.waited(ms)));
   } catch (cause) {
     if (cause instanceof Unworked && cause.why === 'unread') {
-      yield seen.gave({ problems: [readingStopped(invocation.text)] });
+      yield seen.gave({ problems: [readingStopped(request.text)] });
       return;
     }
     const reference = faultReference();
@@ -109,50 +109,50 @@ async function* answered(invocation: Invocation, commands: readonly Command[], p
 }
 
 async function* outcomes(
-  invocation: Invocation,
+  request: Request,
   commands: readonly Command[],
   ports: Ports,
   seen: AskSeen,
 ): AsyncGenerator<Outcome> {
   // Before anything else is looked at: it needs nobody's account, no store and no form.
-  const said = screenedLine(invocation.text);
+  const said = screenedLine(request.text);
   const [gravest] = said.sightings;
-  const desk = openDesk(invocation.asker, ports);
+  const access = openAccess(request.asker, ports);
   if (gravest?.level === 'emergency') {
     yield emergencyAnswer(gravest);
-    await keepsHazards(invocation, said, desk, ports);
+    await keepsHazards(request, said, access, ports);
     return;
   }
-  const most = IMPORT.test(invocation.text) ? LONGEST_IMPORT : LONGEST_ASK;
-  if (invocation.text.length > most) {
-    yield gravest ? hazardReply(gravest) : { problems: [askTooLong(invocation.text.length, most)] };
+  const most = IMPORT.test(request.text) ? LONGEST_IMPORT : LONGEST_ASK;
+  if (request.text.length > most) {
+    yield gravest ? hazardReply(gravest) : { problems: [askTooLong(request.text.length, most)] };
     return;
   }
-  const holdings = await holdingsOf(desk, invocation, ports);
-  const lost = noState(desk, holdings);
+  const holdings = await holdingsOf(access, request, ports);
+  const lost = noState(access, holdings);
   if (lost) {
     yield { problems: [lost] };
     return;
   }
-  const told = await hazardsBefore(invocation, holdings.project, ports);
-  const hazards = cleared(told, said.cleared);
-  const here: Here = { invocation, commands, ports, desk, holdings, hazards, answers: new Map(), rehearsed: false };
+  const given = await hazardsBefore(request, holdings.project, ports);
+  const hazards = cleared(given, said.cleared);
+  const here: Here = { request, commands, ports, access, holdings, hazards, answers: new Map(), rehearsed: false };
   try {
     yield* judgedOutcomes(here, said, seen);
   } finally {
-    await later(ports, () => rememberHazards(invocation, { ...said, before: told }, holdings.project, desk, ports));
+    await later(ports, () => rememberHazards(request, { ...said, before: given }, holdings.project, access, ports));
   }
 }
 
 async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): AsyncGenerator<Outcome> {
-  const { invocation, ports, desk, holdings } = here;
-  const whole = await wholeAsk(here, invocation.text, invocation.written);
+  const { request, ports, access, holdings } = here;
+  const whole = await wholeAsk(here, request.text, request.written);
   const command = 'problems' in whole ? undefined : whole.command;
   const typed = typedHazards(whole, said);
   const bearers = [...typed, ...bearersBefore(whole, here)];
   const named = commandOf(whole, here);
   const instead = answeredInstead({
-    text: invocation.text,
+    text: request.text,
     said,
     bearers,
     command: named,
@@ -162,7 +162,7 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
     yield instead;
     return;
   }
-  const refused = await allowedToAsk(invocation, holdings.person, command, ports);
+  const refused = await allowedToAsk(request, holdings.person, command, ports);
   if (refused || 'problems' in whole) {
     const nothing = { typed: new Map<string, string>(), held: holdings };
     const problems = withHazardsSaid(whole as Problems, bearers, named, typed);
@@ -170,31 +170,31 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
     return;
   }
   seen.read(whole.command);
-  const asked = { ...whole, assumed: [...whole.assumed, ...clearedNotes(said.cleared)] };
-  let untold: readonly Block[] | undefined;
+  const requested = { ...whole, assumed: [...whole.assumed, ...clearedNotes(said.cleared)] };
+  let notGiven: readonly Block[] | undefined;
   const suggestions = suggestionsFor(whole, here);
-  for await (const worked of outcomesOf(asked, { ...here, holdings: whole.held })) {
+  for await (const worked of outcomesOf(requested, { ...here, holdings: whole.held })) {
     const outcome = withHazardsSaid(worked, bearers, named, typed);
-    if (!desk || desk.guest || !('headline' in outcome)) yield await suggestions.passed(outcome);
+    if (!access || access.guest || !('headline' in outcome)) yield await suggestions.passed(outcome);
     else {
-      untold ??= await tidings(whole.command, holdings, desk, ports);
-      const offered = keepingAll(offering(outcome, whole, holdings, desk.now()), typed);
-      yield await suggestions.passed({ ...offered, blocks: [...untold, ...offered.blocks] });
+      notGiven ??= await notifications(whole.command, holdings, access, ports);
+      const offered = keepingAll(offering(outcome, whole, holdings, access.now()), typed);
+      yield await suggestions.passed({ ...offered, blocks: [...notGiven, ...offered.blocks] });
     }
   }
 }
 
 /** What an ask happens among. */
 interface Here {
-  readonly invocation: Invocation;
+  readonly request: Request;
   readonly commands: readonly Command[];
   readonly ports: Ports;
-  readonly desk: ProjectAccess | undefined;
+  readonly access: ProjectAccess | undefined;
   readonly holdings: UserState;
   /** What was told of hazards before, and not cleared since. */
   readonly hazards: HazardsBefore;
   /** Answers to lines that this request asked for in its turn, by `answerKey`. */
-  readonly answers: Map<string, Asked>;
+  readonly answers: Map<string, AnsweredRequest>;
   /** Run for its problems alone: nothing is kept, and it ends where what takes long would begin. */
   readonly rehearsed: boolean;
 }
@@ -207,18 +207,18 @@ function typedHazards(whole: Whole | Problems, said: Screened): readonly Sightin
   if ('problems' in whole) return said.sightings;
   const known = new Set([...said.sightings, ...said.cleared].map(({ hazard }) => hazard));
   const layers = LAYERS.flatMap((option) => {
-    const told = whole.told.get(option);
+    const given = whole.optionTexts.get(option);
     // Whether a layer may hold asbestos hangs on its year, which the command judges itself.
-    return told === undefined ? [] : screenHere(told).sightings.filter(({ hazard }) => hazard !== 'asbestos');
+    return given === undefined ? [] : screenHere(given).sightings.filter(({ hazard }) => hazard !== 'asbestos');
   });
   const filled = [...screen(whole.line).sightings, ...layers].filter(({ hazard }) => !known.has(hazard));
   return [...said.sightings, ...filled];
 }
 
 /** What was told before and bears on an ask: of the rooms that it is about. */
-function bearersBefore(whole: Whole | Problems, { hazards, holdings, invocation }: Here): readonly Bearer[] {
+function bearersBefore(whole: Whole | Problems, { hazards, holdings, request }: Here): readonly Bearer[] {
   const rooms = holdings.project?.rooms.map(({ name }) => name) ?? [];
-  const text = 'problems' in whole ? invocation.text : whole.line;
+  const text = 'problems' in whole ? request.text : whole.line;
   return bearingOn(hazards, text, rooms).map((one) => ({ ...asSighting(one), before: true }));
 }
 
@@ -228,8 +228,8 @@ const GENERAL = ['safety', 'sources', 'help'];
 const SIZE = /\d ?['″"]? ?(?:ft|feet|in|m)? ?(?:x|×|by) ?\d/i;
 
 /** The command that an ask is worked out by: where it cannot be as it is, the one it begins with, or the sum that its sentence tells of. */
-function commandOf(whole: Whole | Problems, { invocation, commands }: Here): string | undefined {
-  const typed = invocation.written === 'message' ? undefined : commandTyped(invocation.text, commands);
+function commandOf(whole: Whole | Problems, { request, commands }: Here): string | undefined {
+  const typed = request.written === 'message' ? undefined : commandTyped(request.text, commands);
   // A question in words that is read as one for cautions in general is answered as it was asked.
   if (!('problems' in whole))
     return typed || !GENERAL.includes(whole.command.name) ? fullName(whole.command) : undefined;
@@ -237,22 +237,22 @@ function commandOf(whole: Whole | Problems, { invocation, commands }: Here): str
   const sum = whole.form?.command;
   // A question that tells no size asks for no sum.
   const sized = sum !== undefined && /^(?:floor|trim) /.test(sum) ? /\d/ : SIZE;
-  return sized.test(invocation.text) ? sum : undefined;
+  return sized.test(request.text) ? sum : undefined;
 }
 
 /** Keeps what an emergency told, once it is answered. */
 async function keepsHazards(
-  invocation: Invocation,
+  request: Request,
   said: Screened,
-  desk: ProjectAccess | undefined,
+  access: ProjectAccess | undefined,
   ports: Ports,
 ): Promise<void> {
-  if (!desk) return;
+  if (!access) return;
   await later(ports, async () => {
     try {
-      const { project } = await holdingsOf(desk, invocation, ports);
-      const before = await hazardsBefore(invocation, project, ports);
-      await rememberHazards(invocation, { ...said, before }, project, desk, ports);
+      const { project } = await holdingsOf(access, request, ports);
+      const before = await hazardsBefore(request, project, ports);
+      await rememberHazards(request, { ...said, before }, project, access, ports);
     } catch (cause) {
       if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
     }
@@ -268,7 +268,7 @@ async function later({ later: does }: Ports, work: () => Promise<unknown>): Prom
 /** An ask with everything told: by its asker, and from what they keep. */
 interface Whole {
   readonly command: Command;
-  readonly told: ReadonlyMap<string, string>;
+  readonly optionTexts: ReadonlyMap<string, string>;
   /** What the asker told themselves. */
   readonly typed: ReadonlyMap<string, string>;
   /** Its options, where they were read in the time that filling them left. */
@@ -285,17 +285,17 @@ interface LineSaid {
   readonly parsed: Parsed;
 }
 
-function lineSaid({ commands, holdings, desk }: Here, text: string, written: Invocation['written']): LineSaid {
-  const { habits, project, named = project } = holdings;
+function lineSaid({ commands, holdings, access }: Here, text: string, written: Request['written']): LineSaid {
+  const { preferences, project, named = project } = holdings;
   // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
-  const said = desk && written !== 'message' ? projectSaid(text, commands, habits, named) : undefined;
-  const first = parse(said ?? text, written, habits, commands);
-  const news = desk && !project && written !== 'message' && !first.ok && !first.partly ? jobWithout(text) : undefined;
-  return { said, parsed: news === undefined ? first : parse(news, written, habits, commands) };
+  const said = access && written !== 'message' ? projectSaid(text, commands, preferences, named) : undefined;
+  const first = parse(said ?? text, written, preferences, commands);
+  const news = access && !project && written !== 'message' && !first.ok && !first.partly ? jobWithout(text) : undefined;
+  return { said, parsed: news === undefined ? first : parse(news, written, preferences, commands) };
 }
 
-async function wholeAsk(here: Here, text: string, written: Invocation['written']): Promise<Whole | Problems> {
-  const { commands, holdings, desk } = here;
+async function wholeAsk(here: Here, text: string, written: Request['written']): Promise<Whole | Problems> {
+  const { commands, holdings, access } = here;
   const { said, parsed } = readInTime<LineSaid>(
     () => lineSaid(here, text, written),
     () => ({ said: undefined, parsed: { ok: false, problems: [readingStopped(text)] } }),
@@ -303,71 +303,80 @@ async function wholeAsk(here: Here, text: string, written: Invocation['written']
   const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
   if (!known) return unread(parsed, commands);
   const { command } = known;
-  const scope = await scopeOf(command, text, holdings, desk);
+  const scope = await scopeOf(command, text, holdings, access);
   if ('problem' in scope) return { problems: [scope.problem] };
-  const fill = () => filled(command, known.told, scope.held, commands, holdings.habits);
+  const fill = () => filled(command, known.optionTexts, scope.held, commands, holdings.preferences);
   // Each limit of time costs a thread: both are read within one where they can be.
-  const { told, notes, problem, options } = readInTime<ReturnType<typeof fill> & Pick<Whole, 'options'>>(
+  const { optionTexts, notes, problem, options } = readInTime<ReturnType<typeof fill> & Pick<Whole, 'options'>>(
     () => {
       const filling = fill();
-      return { ...filling, options: readOptions(command, filling.told, scope.held.habits) };
+      return { ...filling, options: readOptions(command, filling.optionTexts, scope.held.preferences) };
     },
     () => ({ ...readInTime(fill), options: undefined }),
   );
   // A sentence that lacks something is still an ask where the project tells it; told a part, what is left is asked for.
-  if (known.missing.length > 0 && !known.missing.some((option) => told.has(option))) return unread(parsed, commands);
+  if (known.missing.length > 0 && !known.missing.some((option) => optionTexts.has(option)))
+    return unread(parsed, commands);
   if (problem) return { problems: [problem] };
   // Where nothing but the group was left out, what was read is what was typed.
   const read = said === undefined || said === `project ${text.trim()}` ? [] : [readAsNote(said)];
   const unreadable = isCalculating(command) ? holdings.notes : [];
   const assumed = [...read, ...(known.assumed ?? []), ...notes, ...unreadable];
-  return { command, told, typed: known.told, options, assumed, line: askLine(command, told), held: scope.held };
+  return {
+    command,
+    optionTexts,
+    typed: known.optionTexts,
+    options,
+    assumed,
+    line: askLine(command, optionTexts),
+    held: scope.held,
+  };
 }
 
 async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
-  const { command, told } = whole;
-  const { invocation, commands, ports, desk, holdings } = here;
-  const options = whole.options ?? readOptions(command, told, holdings.habits);
+  const { command, optionTexts } = whole;
+  const { request, commands, ports, access, holdings } = here;
+  const options = whole.options ?? readOptions(command, optionTexts, holdings.preferences);
   if (!options.ok) {
     yield mendable(options, whole);
     return;
   }
   const context: Context = {
-    asker: invocation.asker,
-    habits: holdings.habits,
+    asker: request.asker,
+    preferences: holdings.preferences,
     commands,
     assumed: [...whole.assumed, ...options.assumed],
-    told,
-    desk,
+    optionTexts,
+    access,
     now: () => ports.now?.() ?? Date.now(),
     address: ports.address?.(),
-    ask: (line, project) => askedFor(line, project, here),
+    ask: (line, project) => requestedFor(line, project, here),
     begin: () => {
       if (here.rehearsed) throw new Reached('all that was typed goes together');
     },
-    again: (changes) => askLine(command, new Map([...told, ...Object.entries(changes)])),
+    again: (changes) => askLine(command, new Map([...optionTexts, ...Object.entries(changes)])),
     alike: (name) => {
       const other = commands.find((one) => one.name === name);
       if (!other) throw new Error(`no command “${name}”`);
-      return askLine(other, new Map([...told].filter(([option]) => option in other.options.shape)));
+      return askLine(other, new Map([...optionTexts].filter(([option]) => option in other.options.shape)));
     },
   };
   let last: Outcome | undefined;
   for await (const one of asFarAsWorked(() => command.run(options.values, context), whole.line)) {
-    last = withExample(mendable(one, whole), told, holdings.habits);
+    last = withExample(mendable(one, whole), optionTexts, holdings.preferences);
     yield last;
   }
-  if (!desk || desk.guest || !last || !('headline' in last)) return;
+  if (!access || access.guest || !last || !('headline' in last)) return;
   const shown = last;
-  await later(ports, () => remembered(whole, shown, desk, ports));
+  await later(ports, () => remembered(whole, shown, access, ports));
 }
 
 /** The last answer to a line that a command asks for; where it is only tried, one that is known already, or the problems of a new one. */
-async function askedFor(line: string, project: Project | undefined, here: Here): Promise<Asked> {
-  if (project) return asked(line, { ...here, holdings: { ...here.holdings, project } });
+async function requestedFor(line: string, project: Project | undefined, here: Here): Promise<AnsweredRequest> {
+  if (project) return requested(line, { ...here, holdings: { ...here.holdings, project } });
   const key = answerKey(line, here.holdings);
   const known = here.rehearsed ? here.answers.get(key) : undefined;
-  const answer = known ?? (await asked(line, here));
+  const answer = known ?? (await requested(line, here));
   here.answers.set(key, answer);
   return answer;
 }
@@ -382,9 +391,9 @@ function suggestionsFor(
   here: Here,
 ): Suggestions {
   let reads: Store | undefined;
-  const { invocation, ports } = here;
+  const { request, ports } = here;
   return new Suggestions({
-    text: invocation.text,
+    text: request.text,
     typed,
     own: () => ownTexts(held, here),
     tries: (line) => {
@@ -396,14 +405,14 @@ function suggestionsFor(
 
 /** A line as it is read, where it would be answered; a refusal; undefined where it has problems. Never rejects. */
 async function tried(line: string, reads: Store | undefined, here: Here): Promise<Tried | Refusal | undefined> {
-  const { invocation } = here;
-  const { store: _store, later: _later, asked: _asked, allowed: _allowed, ...rest } = here.ports;
+  const { request } = here;
+  const { store: _store, later: _later, requested: _requested, allowed: _allowed, ...rest } = here.ports;
   const ports: Ports = { ...rest, ...(reads ? { store: unwritten(reads) } : {}), fault: () => undefined };
   let whole: Whole | Problems | undefined;
   try {
-    const desk = openDesk(invocation.asker, ports);
-    const holdings = await holdingsOf(desk, invocation, ports);
-    const there: Here = { ...here, ports, desk, holdings, rehearsed: true };
+    const access = openAccess(request.asker, ports);
+    const holdings = await holdingsOf(access, request, ports);
+    const there: Here = { ...here, ports, access, holdings, rehearsed: true };
     whole = await wholeAsk(there, line, 'line');
     if ('problems' in whole) return undefined;
     const refused = refusedBy([...screen(line).sightings, ...bearersBefore(whole, there)], fullName(whole.command));
@@ -421,8 +430,8 @@ async function tried(line: string, reads: Store | undefined, here: Here): Promis
 }
 
 /** What stands in the asker's project and settings, as they typed it, and what their projects are called. Never rejects. */
-async function ownTexts({ project, settings }: UserState, { desk }: Here): Promise<readonly string[]> {
-  const mine = (await desk?.mine().catch(() => [])) ?? [];
+async function ownTexts({ project, settings }: UserState, { access }: Here): Promise<readonly string[]> {
+  const mine = (await access?.mine().catch(() => [])) ?? [];
   const names = mine.map(({ name }) => name);
   return [...textsIn(project && contentOf(project)), ...textsIn(settings?.standards), ...names];
 }
@@ -442,53 +451,58 @@ function againOnly({ problems: [problem, ...more], ...rest }: Problems, whole: W
 }
 
 /** The last answer to a line asked on the asker's behalf: never a command that changes what they keep. */
-async function asked(line: string, here: Here): Promise<Asked> {
+async function requested(line: string, here: Here): Promise<AnsweredRequest> {
   const whole = await wholeAsk(here, line, 'line');
   if ('problems' in whole) return { outcome: whole, line };
   if (whole.command.group === 'project') return { outcome: { problems: [notForKeeping(line)] }, line };
   const refused = refusedBy(bearersBefore(whole, here), fullName(whole.command));
   if (refused) return { outcome: refused, line: whole.line };
   let outcome: Outcome | undefined;
-  for await (const one of outcomesOf(whole, { ...here, desk: undefined })) outcome = one;
+  for await (const one of outcomesOf(whole, { ...here, access: undefined })) outcome = one;
   if (!outcome) throw new Error(`no answer to “${line}”`);
   return { outcome, line: whole.line };
 }
 
-interface Told {
+interface ReadLine {
   readonly command: Command;
-  readonly told: ReadonlyMap<string, string>;
+  readonly optionTexts: ReadonlyMap<string, string>;
 }
 
-function mendable(outcome: Outcome, told: Told): Outcome {
+function mendable(outcome: Outcome, given: ReadLine): Outcome {
   if (!('problems' in outcome)) return outcome;
   const { problems } = outcome;
-  const form = { command: fullName(told.command), told: Object.fromEntries(told.told) };
+  const form = { command: fullName(given.command), told: Object.fromEntries(given.optionTexts) };
   const missing = problems.every(({ got }) => got === '') ? problems.map(({ option }) => option) : [];
-  return { ...outcome, problems: typeable(problems, told), form, example: exampleLine(told, missing) };
+  return { ...outcome, problems: typeable(problems, given), form, example: exampleLine(given, missing) };
 }
 
 /** A line typed for us by the grammar; somebody's message as a sentence. */
-function parse(text: string, written: Invocation['written'], habits: Habits, commands: readonly Command[]): Parsed {
-  if (written !== 'message') return parseLine(text, commands, habits);
-  return parseSentence(text, commands, habits) ?? { ok: false, problems: [nothingAsked(text)] };
+function parse(
+  text: string,
+  written: Request['written'],
+  preferences: Preferences,
+  commands: readonly Command[],
+): Parsed {
+  if (written !== 'message') return parseLine(text, commands, preferences);
+  return parseSentence(text, commands, preferences) ?? { ok: false, problems: [nothingRequested(text)] };
 }
 
-type Lacking = Pick<Partly<Command>, 'command' | 'told' | 'missing'> & Partial<Partly<Command>>;
+type Lacking = Pick<Partly<Command>, 'command' | 'optionTexts' | 'missing'> & Partial<Partly<Command>>;
 
 /** An answer with a plank of ours says so first, and is no shopping list. */
-function withExample(outcome: Outcome, told: ReadonlyMap<string, string>, habits: Habits): Outcome {
-  if (!('headline' in outcome) || !isExamplePlank(told.get('plank') ?? '')) return outcome;
+function withExample(outcome: Outcome, optionTexts: ReadonlyMap<string, string>, preferences: Preferences): Outcome {
+  if (!('headline' in outcome) || !isExamplePlank(optionTexts.get('plank') ?? '')) return outcome;
   const { needs: _needs, ...reply } = outcome;
-  const example = exampleTaken(examplePlank(habits));
+  const example = exampleTaken(examplePlank(preferences));
   // What follows on it would be worked out with it too, and its buttons would not say so.
   return { ...reply, example, assumed: [example, ...reply.assumed], actions: [] };
 }
 
 /** The same request with a plank of ours, for somebody who has told all but the plank. */
-function exampleLine({ command, told }: Told, missing: readonly string[]): string | undefined {
+function exampleLine({ command, optionTexts }: ReadLine, missing: readonly string[]): string | undefined {
   const [only, ...more] = missing;
   if (only !== 'plank' || more.length > 0 || !isCalculating(command)) return undefined;
-  return askLine(command, inOrder(command, told, { option: 'plank', fix: 'example' }));
+  return askLine(command, inOrder(command, optionTexts, { option: 'plank', fix: 'example' }));
 }
 
 /** Problems of a line, with the form of the request as far as it was read. */
@@ -500,12 +514,12 @@ function unread(parsed: Parsed, commands: readonly Command[]): Problems {
   const read = about ?? (mended?.ok ? mended : undefined);
   if (!read) return { problems };
   const example = parsed.partly && exampleLine(parsed.partly, parsed.partly.missing);
-  return { problems, form: { command: fullName(read.command), told: Object.fromEntries(read.told) }, example };
+  return { problems, form: { command: fullName(read.command), told: Object.fromEntries(read.optionTexts) }, example };
 }
 
 /** Problems whose fix is the whole request, mended in every option, so that it can be typed as it is; none where one cannot be mended. */
-function typeable([first, ...rest]: Problems['problems'], { command, told }: Told): Problems['problems'] {
-  const mended = new Map(told);
+function typeable([first, ...rest]: Problems['problems'], { command, optionTexts }: ReadLine): Problems['problems'] {
+  const mended = new Map(optionTexts);
   const ofOptions = [first, ...rest].filter(({ option }) => option !== 'ask');
   const hopeless = ofOptions.some(({ fix }) => fix === undefined);
   for (const { option, fix = '' } of ofOptions.toReversed()) mended.set(option, fix);
@@ -524,5 +538,5 @@ function inOrder(
 ): Map<string, string> {
   const all = new Map([...mended, [option, fix]]);
   const names = [...new Set([...Object.keys(command.options.shape), ...all.keys()])];
-  return new Map(names.flatMap((name) => [...all].filter(([told]) => told === name)));
+  return new Map(names.flatMap((name) => [...all].filter(([given]) => given === name)));
 }

@@ -1,7 +1,7 @@
 /** What the pipeline and the platforms need from outside, handed in by main. */
 
 import type { Asker } from '../accounts/asker.ts';
-import type { Habits } from '../input/reading.ts';
+import type { Preferences } from '../input/reading.ts';
 import type { Store } from '../storage/types.ts';
 
 export interface Ports {
@@ -16,7 +16,7 @@ export interface Ports {
   /** Does work that an answer need not wait for once the answer is on its way, and before the end; without it the answer waits. */
   later?(work: () => Promise<unknown>): void;
   /** Told of every ask once it has ended. */
-  asked?(ended: AskEnded): void;
+  requested?(ended: RequestMetrics): void;
   /** Whether somebody may ask as much as `weight` more just now; without it everybody may. Never rejects, and waits for no store that does not answer. */
   allowed?(who: Asking, weight: number): Promise<Allowed>;
 }
@@ -34,7 +34,7 @@ export interface Allowed {
 }
 
 /** An ask that has ended, with nothing in it that anybody typed or is called. */
-export interface AskEnded {
+export interface RequestMetrics {
   readonly platform: 'terminal' | 'discord' | 'slack' | 'web';
   /** The command's full name; none where the ask could not be read. */
   readonly command?: string;
@@ -49,9 +49,9 @@ export interface AskEnded {
 
 // One ask on its way in, whatever platform it came from.
 
-export interface Invocation {
+export interface Request {
   readonly asker: Asker;
-  readonly habits: Habits;
+  readonly preferences: Preferences;
   /** The line as typed, command and options; or somebody's message. */
   readonly text: string;
   /** `message`: text that was not typed for us, read as a sentence whatever it begins with. */

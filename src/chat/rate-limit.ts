@@ -2,10 +2,10 @@
 
 import { type Asker, accountKey } from '../accounts/asker.ts';
 import { fullName } from '../input/command-shape.ts';
-import { askedTooMuch } from '../text/chat-text.ts';
+import { tooManyRequests } from '../text/chat-text.ts';
 import { RoundRobin } from '../workers/queue.ts';
 import type { Command, Problems } from './command.ts';
-import type { Invocation, Ports } from './ports.ts';
+import type { Ports, Request } from './ports.ts';
 
 /** What an ask counts for: roughly, how many of a plain sum's it takes (measured by their examples, with what is worked out in threads). */
 const WEIGHTS: Readonly<Record<string, number>> = {
@@ -26,7 +26,7 @@ export function weightOf(command: Command | undefined): number {
 
 /** Undefined where the ask is allowed; else when to ask again, with the ask as it was typed. A terminal is its owner's own. */
 export async function allowedToAsk(
-  { asker, server, text }: Invocation,
+  { asker, server, text }: Request,
   person: string | undefined,
   command: Command | undefined,
   { allowed }: Ports,
@@ -38,7 +38,7 @@ export async function allowedToAsk(
     ...(place === undefined ? {} : { server: `${asker.platform}:${place}` }),
   };
   const { again, everybody } = await allowed(who, weightOf(command));
-  return again > 0 ? { problems: [askedTooMuch(again, everybody, text)], again: true } : undefined;
+  return again > 0 ? { problems: [tooManyRequests(again, everybody, text)], again: true } : undefined;
 }
 
 // Ids seen by this process, as many as could come again.
@@ -72,10 +72,10 @@ const HELD = 100;
 
 /** Works out each answer of each stream in its turn: the next one as soon as an earlier one is there, or only waits. What is `urgent` waits for no turn. */
 export function inTurn<I extends { readonly asker: Asker }, T>(
-  answer: (invocation: I) => AsyncIterable<T>,
+  answer: (request: I) => AsyncIterable<T>,
   wait: (milliseconds: number) => Promise<void>,
-  urgent: (invocation: I) => boolean = () => false,
-): (invocation: I) => AsyncIterable<T> {
+  urgent: (request: I) => boolean = () => false,
+): (request: I) => AsyncIterable<T> {
   const waiting = new RoundRobin<() => void>();
   let underWay = 0;
   const turn = (who: string): Promise<void> | undefined => {
@@ -88,13 +88,13 @@ export function inTurn<I extends { readonly asker: Asker }, T>(
     if (next) afterTurns(TURNS, next);
     else underWay -= 1;
   };
-  return async function* (invocation) {
-    if (urgent(invocation)) {
-      yield* answer(invocation);
+  return async function* (request) {
+    if (urgent(request)) {
+      yield* answer(request);
       return;
     }
-    const who = accountKey(invocation.asker);
-    const answers = answer(invocation)[Symbol.asyncIterator]();
+    const who = accountKey(request.asker);
+    const answers = answer(request)[Symbol.asyncIterator]();
     try {
       for (;;) {
         await turn(who);

@@ -21,7 +21,7 @@ export function faultReference(): string {
 }
 
 /** Steps through answers as one request, whoever takes them and when. */
-export async function* requested<T>(answers: AsyncGenerator<T>): AsyncGenerator<T> {
+export async function* withRequestId<T>(answers: AsyncGenerator<T>): AsyncGenerator<T> {
   const id = current.getStore() ?? newReference();
   try {
     for (;;) {

@@ -2,22 +2,22 @@
 
 import { fullName } from '../input/command-shape.ts';
 import type { Command, Outcome } from './command.ts';
-import type { AskEnded, Ports } from './ports.ts';
+import type { Ports, RequestMetrics } from './ports.ts';
 
 /** An answer, or a fault in place of one. */
 type Given = Outcome | { readonly reference: string; readonly outage: boolean };
 
 export class AskSeen {
-  readonly #platform: AskEnded['platform'];
+  readonly #platform: RequestMetrics['platform'];
   readonly #ports: Ports;
   readonly #began = performance.now();
   #command: string | undefined;
-  #outcome: AskEnded['outcome'] = 'none';
+  #outcome: RequestMetrics['outcome'] = 'none';
   #first: number | undefined;
   #last = 0;
   #wait = 0;
 
-  constructor(platform: AskEnded['platform'], ports: Ports) {
+  constructor(platform: RequestMetrics['platform'], ports: Ports) {
     this.#platform = platform;
     this.#ports = ports;
   }
@@ -45,7 +45,7 @@ export class AskSeen {
 
   /** Tells of it, once it has ended or nobody waits for more. */
   end(): void {
-    this.#ports.asked?.({
+    this.#ports.requested?.({
       platform: this.#platform,
       ...(this.#command === undefined ? {} : { command: this.#command }),
       outcome: this.#outcome,
@@ -56,7 +56,7 @@ export class AskSeen {
   }
 }
 
-function outcomeOf(answer: Given): AskEnded['outcome'] {
+function outcomeOf(answer: Given): RequestMetrics['outcome'] {
   if ('reference' in answer) return answer.outage ? 'outage' : 'fault';
   if ('problems' in answer) return answer.again ? 'limited' : 'problem';
   return 'headline' in answer ? 'reply' : 'refusal';

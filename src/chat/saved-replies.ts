@@ -73,8 +73,8 @@ export function mintId(): string {
 }
 
 /** Keeps an answer, in place of an earlier one of the same ask. Throws Outage. */
-export async function keepAnswer(kept: KeyValueStore, id: string, told: KeptAnswer): Promise<void> {
-  const answer = withoutFiles(withoutOnce(told));
+export async function keepAnswer(kept: KeyValueStore, id: string, given: KeptAnswer): Promise<void> {
+  const answer = withoutFiles(withoutOnce(given));
   const json = JSON.stringify(answer);
   const value = json.length < WORTH_PACKING ? json : (await pack(json)).toString('base64');
   atHand.set(id, value, answer);

@@ -2,10 +2,10 @@
 
 import type { ProjectAccess } from '../accounts/account-access.ts';
 import type { Asker } from '../accounts/asker.ts';
-import { openDesk } from '../accounts/project-access.ts';
+import { openAccess } from '../accounts/project-access.ts';
 import type { PastValue } from '../accounts/recent.ts';
 import { isCalculating, optionsOf } from '../input/command-shape.ts';
-import type { Habits, OptionFacts } from '../input/reading.ts';
+import type { OptionFacts, Preferences } from '../input/reading.ts';
 import { inScope } from '../project/project-room.ts';
 import { isRead, pickFor } from './autofill.ts';
 import type { Command } from './command.ts';
@@ -21,7 +21,7 @@ interface Sought {
   readonly command: Command;
   readonly option: string;
   readonly commands: readonly Command[];
-  readonly habits: Habits;
+  readonly preferences: Preferences;
 }
 
 /**
@@ -30,15 +30,15 @@ interface Sought {
  */
 export async function suggest(
   asker: Asker,
-  { command, option, commands, habits }: Sought,
+  { command, option, commands, preferences }: Sought,
   typed: string,
   ports: Ports,
 ): Promise<readonly string[]> {
   const facts = optionsOf(command).find(({ name }) => name === option);
   if (!facts) return [];
-  const sought = { command, option, commands, habits };
-  const kept = await keptTexts(openDesk(asker, ports), sought, facts.names).catch(() => []);
-  const standard = habits.units === 'metric' ? (facts.metric ?? facts.standard) : facts.standard;
+  const sought = { command, option, commands, preferences };
+  const kept = await keptTexts(openAccess(asker, ports), sought, facts.names).catch(() => []);
+  const standard = preferences.units === 'metric' ? (facts.metric ?? facts.standard) : facts.standard;
   const own = facts.choices ?? [standard, facts.example].filter((text) => text !== undefined);
   const all = [...new Set([...kept, ...own])].filter((text) => text !== '');
   const wanted = typed.trim().toLowerCase();
@@ -48,13 +48,13 @@ export async function suggest(
 }
 
 async function keptTexts(
-  desk: ProjectAccess | undefined,
-  { command, option, commands, habits }: Sought,
+  access: ProjectAccess | undefined,
+  { command, option, commands, preferences }: Sought,
   names: OptionFacts['names'],
 ): Promise<readonly string[]> {
-  if (!desk) return [];
-  if (names === 'project') return projectNames(desk, command);
-  const [project, { past }] = [await desk.inUse(), await desk.recent()];
+  if (!access) return [];
+  if (names === 'project') return projectNames(access, command);
+  const [project, { past }] = [await access.inUse(), await access.recent()];
   const rooms = project?.rooms.map(({ name }) => name) ?? [];
   if (names === 'room') return rooms;
   if (names === 'pick') return Object.entries(project?.picks ?? {}).map(([key, text]) => `${key}: ${text}`);
@@ -62,15 +62,17 @@ async function keptTexts(
   const named =
     option === 'room' || option === 'only' ? [...scope, ...(scope.length > 1 && option === 'room' ? ['all'] : [])] : [];
   const pick = project && isCalculating(command) ? pickFor(project.picks, command, option, commands) : undefined;
-  const told = Object.hasOwn(past, option) ? (past[option] ?? []) : [];
-  const used = ranked(told, desk.now()).filter((text) => isRead(command, option, text, habits) || scope.includes(text));
+  const given = Object.hasOwn(past, option) ? (past[option] ?? []) : [];
+  const used = ranked(given, access.now()).filter(
+    (text) => isRead(command, option, text, preferences) || scope.includes(text),
+  );
   return [...named, ...(pick === undefined ? [] : [pick]), ...used];
 }
 
 /** Names of the asker's projects that the command can be about. */
-async function projectNames(desk: ProjectAccess, command: Command): Promise<readonly string[]> {
+async function projectNames(access: ProjectAccess, command: Command): Promise<readonly string[]> {
   const deleted = command.name === 'restore';
-  const names = ['use', 'show'].includes(command.name) ? await desk.mine() : await desk.own();
+  const names = ['use', 'show'].includes(command.name) ? await access.mine() : await access.own();
   return names.filter(({ state }) => (state.kind === 'deleted') === deleted).map(({ name }) => name);
 }
 

@@ -9,7 +9,7 @@ import type { Command, Outcome, Problems } from './command.ts';
 /** A line as it was read when it was tried. */
 export interface Tried {
   readonly command: Command;
-  readonly told: ReadonlyMap<string, string>;
+  readonly optionTexts: ReadonlyMap<string, string>;
 }
 
 /** What lines are held against. */
@@ -31,7 +31,7 @@ const MOST_TRIED = 60;
 const KEPT_KINDS = ['room', 'plank', 'length', 'count', 'percent', 'text'];
 
 /** What is to be done with a project, before whatever it is about. */
-const PROJECT_DEED = /^\W*project\s+[a-z]+/i;
+const PROJECT_PERMISSION = /^\W*project\s+[a-z]+/i;
 
 /** A number in a list that the answer shows. */
 const ORDINAL = /(?<= (?:remove|note|undo) )\d{1,3}$/;
@@ -63,7 +63,8 @@ export class Suggestions {
 
   async #mends(fix: string): Promise<boolean> {
     const { text, tries } = this.#request;
-    if (drops(fix, text.replace(PROJECT_DEED, ''), typingOf(text)) || (await this.#invents(fix, [text]))) return false;
+    if (drops(fix, text.replace(PROJECT_PERMISSION, ''), typingOf(text)) || (await this.#invents(fix, [text])))
+      return false;
     const tried = await tries(fix);
     if (tried && 'why' in tried) this.#unsafe = tried;
     return tried !== undefined && 'command' in tried;
@@ -88,7 +89,7 @@ export class Suggestions {
     if (tried.command.group === 'project') return true;
     return ![...typed].some(([option, value]) => {
       const schema = tried.command.options.shape[option];
-      const now = tried.told.get(option);
+      const now = tried.optionTexts.get(option);
       if (!schema || now === value || !KEPT_KINDS.includes(factsOf(schema).kind)) return false;
       return drops(now ?? '', value, 'line');
     });

@@ -2,7 +2,7 @@
 
 import type { ProjectAccess } from '../accounts/account-access.ts';
 import { fullName } from '../input/command-shape.ts';
-import type { Habits } from '../input/reading.ts';
+import type { Preferences } from '../input/reading.ts';
 import { type News, newsSince } from '../project/history.ts';
 import { NO_SETTINGS, type Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
@@ -14,7 +14,7 @@ import { unreadableNote } from '../text/project-text.ts';
 import { linkLeadsNowhere, notShared, ownersOnly } from '../text/sharing-text.ts';
 import type { Holdings } from './autofill.ts';
 import type { Command } from './command.ts';
-import type { Invocation, Ports } from './ports.ts';
+import type { Ports, Request } from './ports.ts';
 import { faultReference } from './request-id.ts';
 
 export interface UserState extends Holdings {
@@ -27,7 +27,7 @@ export interface UserState extends Holdings {
   /** The asker as a person, who may have several accounts. */
   readonly person?: string;
   /** The platform's habits, and the asker's own over them. */
-  readonly habits: Habits;
+  readonly preferences: Preferences;
   /** Said with every answer. */
   readonly notes: readonly string[];
   readonly news: readonly News[];
@@ -35,53 +35,53 @@ export interface UserState extends Holdings {
 
 /** Reads what an asker keeps. Where it cannot be read, the ask is answered from what is typed, and says so; whoever holds a link types nothing of their own, and for them it throws. */
 export async function holdingsOf(
-  desk: ProjectAccess | undefined,
-  { habits }: Invocation,
+  access: ProjectAccess | undefined,
+  { preferences }: Request,
   ports: Ports,
 ): Promise<UserState> {
-  if (!desk || !ports.store) return { habits, notes: [], news: [] };
+  if (!access || !ports.store) return { preferences, notes: [], news: [] };
   try {
-    const person = await desk.person();
-    if (!person && !desk.guest) return { habits, notes: [], news: [] };
-    const project = await desk.inUse();
-    const share = await desk.share();
-    const named = share && measures(share) ? await desk.inUse('shared') : project;
-    const owners = share && (await desk.ownersSettings());
+    const person = await access.person();
+    if (!person && !access.guest) return { preferences, notes: [], news: [] };
+    const project = await access.inUse();
+    const share = await access.share();
+    const named = share && measures(share) ? await access.inUse('shared') : project;
+    const owners = share && (await access.ownersSettings());
     const settings = person?.settings ?? owners;
-    const seen = project && (await desk.recent()).seen[project.id];
+    const seen = project && (await access.recent()).seen[project.id];
     return {
       ...(person && { person: person.id }),
       project,
       named,
       settings,
-      habits: settings ? habitsOf(habits, settings) : habits,
+      preferences: settings ? preferencesOf(preferences, settings) : preferences,
       notes: [],
-      news: project && seen !== undefined ? newsSince(project, seen, desk.via) : [],
+      news: project && seen !== undefined ? newsSince(project, seen, access.via) : [],
       ...(share && { share, shared: { settings: sharedSettings(settings, owners) } }),
     };
   } catch (cause) {
-    if (desk.guest) throw cause;
+    if (access.guest) throw cause;
     // The store tells of its own outages.
     if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
-    return { habits, notes: [unreadableNote()], news: [] };
+    return { preferences, notes: [unreadableNote()], news: [] };
   }
 }
 
 /** The asker's habits with the owner's standards: the home and its country are the owner's. */
 function sharedSettings(own: Settings | undefined, owners: Settings | undefined): Settings {
-  const { country: _country, ...habits } = own ?? NO_SETTINGS;
+  const { country: _country, ...preferences } = own ?? NO_SETTINGS;
   return {
-    ...habits,
+    ...preferences,
     standards: owners?.standards ?? {},
     ...(owners?.country && { country: owners.country }),
   };
 }
 
-function habitsOf(habits: Habits, { units, decimal, currency }: Settings): Habits {
+function preferencesOf(preferences: Preferences, { units, decimal, currency }: Settings): Preferences {
   return {
-    units: units ?? habits.units,
-    decimal: decimal ?? habits.decimal,
-    currency: currency ?? habits.currency,
+    units: units ?? preferences.units,
+    decimal: decimal ?? preferences.decimal,
+    currency: currency ?? preferences.currency,
   };
 }
 
@@ -102,25 +102,25 @@ export async function scopeOf(
   command: Command,
   line: string,
   held: UserState,
-  desk: ProjectAccess | undefined,
+  access: ProjectAccess | undefined,
 ): Promise<{ readonly held: UserState } | { readonly problem: Problem }> {
   const { share, shared, project } = held;
-  if (!desk || !share || !shared || !project) return { held };
+  if (!access || !share || !shared || !project) return { held };
   const name = fullName(command);
   const covered = covers(share, name);
   const beyond = (): Problem =>
     isSharedPart(share) ? notShared(line, project.name, share, shownBy(share)) : ownersOnly(line, shownBy(share));
-  if (desk.guest && !(GUESTS.includes(name) && (covered || BESIDE.includes(name)))) return { problem: beyond() };
+  if (access.guest && !(GUESTS.includes(name) && (covered || BESIDE.includes(name)))) return { problem: beyond() };
   if (covered) {
-    desk.cover(gathers(name));
+    access.cover(gathers(name));
     // What the command asks for in its turn is answered from the same.
-    return { held: { ...held, ...shared, project: await desk.inUse(), share: undefined } };
+    return { held: { ...held, ...shared, project: await access.inUse(), share: undefined } };
   }
   const own = command.group !== 'project' || OWN.includes(command.name) || BESIDE.includes(name);
   return own ? { held } : { problem: beyond() };
 }
 
 /** The one thing that is said to whoever holds a link that leads nowhere, whatever it was; undefined for everybody else. */
-export function noState(desk: ProjectAccess | undefined, { share }: UserState): Problem | undefined {
-  return desk?.guest && !share ? linkLeadsNowhere() : undefined;
+export function noState(access: ProjectAccess | undefined, { share }: UserState): Problem | undefined {
+  return access?.guest && !share ? linkLeadsNowhere() : undefined;
 }

@@ -177,13 +177,13 @@ const INDENT = 1;
 
 /** The document as text. Pictures are told in words: their shapes are for drawing. */
 export function sheetsJson({ sheets, ...rest }: Sheets): string {
-  const told = sheets.map(({ reply, ...sheet }) => ({ ...sheet, ...replyTold(reply) }));
-  return `${JSON.stringify({ ...rest, ticksPerInch: 8128, sheets: told }, undefined, INDENT)}\n`;
+  const given = sheets.map(({ reply, ...sheet }) => ({ ...sheet, ...replyGiven(reply) }));
+  return `${JSON.stringify({ ...rest, ticksPerInch: 8128, sheets: given }, undefined, INDENT)}\n`;
 }
 
-function replyTold({ headline, blocks, assumed, cautions, sources, data }: Reply) {
-  const told = blocks.map((block) =>
+function replyGiven({ headline, blocks, assumed, cautions, sources, data }: Reply) {
+  const given = blocks.map((block) =>
     block.kind === 'picture' ? { kind: block.kind, title: block.drawing.title, alt: block.drawing.alt } : block,
   );
-  return { headline, blocks: told, assumed, cautions, sources, data };
+  return { headline, blocks: given, assumed, cautions, sources, data };
 }

@@ -7,7 +7,7 @@ import { feet, inches, type Length, millimetres, ticks } from '../units/length.t
 import type { Figure } from './figure.ts';
 import { type Column, columnOf, type Fit, MARGIN, measure } from './fit.ts';
 import { type Labelled, rowLabels } from './labels.ts';
-import { asTold, type RoomView, type RowRange, turnedQuarter, windowOn } from './shapes.ts';
+import { asGiven, type RoomView, type RowRange, turnedQuarter, windowOn } from './shapes.ts';
 import { placed } from './svg.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 
@@ -153,18 +153,18 @@ const READABLE_PITCH = 6.5;
 const WORTH_TURNING = 1.25;
 
 /** The measured figures of a room, in laying order: one where it fits a sheet. */
-export function* pagesOf(region: LaidRegion, told: Labelled): Generator<undefined, readonly Fit[]> {
+export function* pagesOf(region: LaidRegion, given: Labelled): Generator<undefined, readonly Fit[]> {
   const all = { first: 0, last: region.rows.length - 1 };
-  const straight = asTold(region);
+  const straight = asGiven(region);
   const turned = turnedQuarter(region);
   if (region.rows.length < PAGED_ROWS) {
-    const columns = columnsOf(region, all, told);
-    const single = measured(straight, all, told, columns);
+    const columns = columnsOf(region, all, given);
+    const single = measured(straight, all, given, columns);
     // Most rooms are drawn as they were told: the other view is not looked at then.
-    const best = single.fits && isReadable(single) ? single : better(single, measured(turned, all, told, columns));
+    const best = single.fits && isReadable(single) ? single : better(single, measured(turned, all, given, columns));
     if (best.fits) return [best];
   }
-  const [a, b] = [yield* inPages(straight, told), yield* inPages(turned, told)];
+  const [a, b] = [yield* inPages(straight, given), yield* inPages(turned, given)];
   const [worstA, worstB] = [worst(a), worst(b)];
   return worstA && worstB && better(worstA, worstB) === worstB ? b : a;
 }
@@ -186,8 +186,8 @@ interface Columns {
 }
 
 /** Every label of some rows. */
-function columnsOf(region: LaidRegion, { first, last }: RowRange, told: Labelled): Columns {
-  const { starts, ends } = rowLabels(region, first, last, told);
+function columnsOf(region: LaidRegion, { first, last }: RowRange, given: Labelled): Columns {
+  const { starts, ends } = rowLabels(region, first, last, given);
   return { starts: columnOf(starts, 'row-number'), ends: columnOf(ends, 'run-name') };
 }
 
@@ -196,14 +196,14 @@ function measured(view: RoomView, range: RowRange, { plan }: Labelled, { starts,
 }
 
 /** Pages of nearly equal numbers of rows, as few as fit. */
-function* inPages(view: RoomView, told: Labelled): Generator<undefined, readonly Fit[]> {
+function* inPages(view: RoomView, given: Labelled): Generator<undefined, readonly Fit[]> {
   const { length } = view.region.rows;
   for (let count = Math.ceil(length / MOST_ROWS); ; count++) {
     const size = Math.ceil(length / count);
     const pages: Fit[] = [];
     for (let first = 0; first < length; first += size) {
       const range = { first, last: Math.min(length, first + size) - 1 };
-      pages.push(measured(view, range, told, columnsOf(view.region, range, told)));
+      pages.push(measured(view, range, given, columnsOf(view.region, range, given)));
       yield;
     }
     if (size === 1 || pages.every(({ fits }) => fits)) return pages;

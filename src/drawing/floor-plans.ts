@@ -12,30 +12,30 @@ import { roomSheets } from './room-sheets.ts';
 export const MOST_SHEETS = 24;
 
 /** What all pictures of a plan are drawn from, made once. */
-export interface ToldPlan extends Labelled {
+export interface PlanAsGiven extends Labelled {
   /** Planks begun in each region. */
   readonly planks: readonly number[];
 }
 
 /** A plan to be drawn; lengths are said as the asker says them. */
-export function toldPlan(plan: Plan, saying: Saying): ToldPlan {
+export function planAsGiven(plan: Plan, saying: Saying): PlanAsGiven {
   return { plan, saying, sources: cutSources(plan), planks: planksBegun(plan) };
 }
 
 /** Pictures of one region of a plan, drawn in steps: its pieces keep the numbers they have in the whole plan. */
-export function drawRoom(told: ToldPlan, region: LaidRegion): Generator<undefined, readonly Drawing[]> {
-  return roomSheets(region, told.planks[told.plan.regions.indexOf(region)] ?? 0, told, MOST_SHEETS);
+export function drawRoom(given: PlanAsGiven, region: LaidRegion): Generator<undefined, readonly Drawing[]> {
+  return roomSheets(region, given.planks[given.plan.regions.indexOf(region)] ?? 0, given, MOST_SHEETS);
 }
 
 /** Pictures of a plan in the order they are looked at, drawn in steps. */
-export function* drawPlan(told: ToldPlan): Generator<undefined, readonly Drawing[]> {
-  const { plan, planks, saying } = told;
+export function* drawPlan(given: PlanAsGiven): Generator<undefined, readonly Drawing[]> {
+  const { plan, planks, saying } = given;
   const several = plan.regions.length > 1;
   const sheets: Drawing[] = [];
   const undrawn: string[] = [];
   for (const [i, region] of plan.regions.entries()) {
     const left = MOST_SHEETS - sheets.length - (several ? 1 : 0);
-    const drawn = yield* roomSheets(region, planks[i] ?? 0, told, left);
+    const drawn = yield* roomSheets(region, planks[i] ?? 0, given, left);
     if (drawn.length === 0) undrawn.push(region.name);
     sheets.push(...drawn);
     yield;

@@ -11,7 +11,7 @@ import { roomMarks, saySize } from './figure.ts';
 import { LARGEST_SCALE, MARGIN, WALL } from './fit.ts';
 import { LEAST_GAP, ringsOf } from './floor-shapes.ts';
 import { drawnWalls, wallTexts } from './labels.ts';
-import { toldPicture } from './room-sheets.ts';
+import { pictureAsGiven } from './room-sheets.ts';
 
 const LONGEST = 460;
 const BESIDE = 16;
@@ -76,7 +76,7 @@ function sheet(
   const lines = pieces.flatMap(({ rings }) =>
     rings.flatMap((ring) => ring.map((from, i) => [from, ring[(i + 1) % ring.length] ?? from] as const)),
   );
-  const picture = toldPicture(region, { pieces, lines }, scale, WALL, rules.gap);
+  const picture = pictureAsGiven(region, { pieces, lines }, scale, WALL, rules.gap);
   const all = { left: 0, right: picture.width, top: 0, bottom: picture.height };
   const rooms = region.rooms ?? [{ name: region.name, outline: region.outline }];
   const walls = rooms.flatMap(({ name, outline }) =>

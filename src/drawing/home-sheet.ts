@@ -12,8 +12,8 @@ import { saySize } from './figure.ts';
 import { MARGIN } from './fit.ts';
 import { onFloor, rowLines, type Seen, wallShapes } from './floor-shapes.ts';
 import { textWidth } from './font.ts';
-import { toldPicture } from './room-sheets.ts';
-import { asTold, place, type RoomView } from './shapes.ts';
+import { pictureAsGiven } from './room-sheets.ts';
+import { asGiven, place, type RoomView } from './shapes.ts';
 import { placed } from './svg.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 
@@ -41,7 +41,7 @@ export function* homeSheet(
   undrawn: readonly string[],
   saying: Saying,
 ): Generator<undefined, Drawing> {
-  const views = plan.regions.map(asTold);
+  const views = plan.regions.map(asGiven);
   const scale = Math.min(
     ...views.map((view) => Math.min(WIDEST / sideOf(view, 'across'), DEEPEST / sideOf(view, 'down'))),
   );
@@ -107,14 +107,14 @@ function cellOf(view: RoomView, plan: Plan, scale: number, planks: number, sayin
 /** Walls and rows of a room, and an arrow the way its rows are laid. */
 function pictureOf(view: RoomView, plan: Plan, scale: number): Cell {
   if (!isQuarter(view.region.frame.angle)) {
-    const told = toldPicture(
+    const given = pictureAsGiven(
       view.region,
       onFloor(view.region, () => 'plank-whole'),
       scale,
       WALL,
       plan.rules.gap,
     );
-    return { width: told.width, height: told.height, shapes: told.shapes };
+    return { width: given.width, height: given.height, shapes: given.shapes };
   }
   const [wide, deep] = [view.width * scale, view.height * scale];
   const seen: Seen = { scale, at: ([x, y]) => [WALL + x * scale, WALL + deep - y * scale] };

@@ -39,12 +39,12 @@ export interface Labelled {
 }
 
 /** Labels of rows `first` to `last` (indices, both included). */
-export function rowLabels(region: LaidRegion, first: number, last: number, told: Labelled): RowLabels {
+export function rowLabels(region: LaidRegion, first: number, last: number, given: Labelled): RowLabels {
   const starts: RowLabel[] = [];
   const ends: RowLabel[] = [];
   region.rows.slice(first, last + 1).forEach((row, i) => {
     const index = first + i;
-    const rip = row.height < told.plan.plank.width ? DRAWING.rip(sayCut(ticks(row.height), told.saying)) : '';
+    const rip = row.height < given.plan.plank.width ? DRAWING.rip(sayCut(ticks(row.height), given.saying)) : '';
     const blank = { v: row.v + row.height / 2, row: index, name: '', cut: '', offcut: '', leads: false };
     // The strip's own line stands on its outer side, away from the rows that are whole.
     if (rip !== '' && index === 0) starts.push({ ...blank, rip });
@@ -53,10 +53,10 @@ export function rowLabels(region: LaidRegion, first: number, last: number, told:
       const [start, end] = [pieces[0], pieces.at(-1)];
       if (!start || !end) return;
       const name = runName(index, k, runs.length);
-      starts.push({ ...blank, name, ...saidCut(start, told), rip: '', leads: k === 0 });
+      starts.push({ ...blank, name, ...saidCut(start, given), rip: '', leads: k === 0 });
       if (end === start) return;
       const own = runs.length > 1 ? name : '';
-      ends.push({ ...blank, name: own, ...saidCut(end, told), rip: '', leads: k === runs.length - 1 });
+      ends.push({ ...blank, name: own, ...saidCut(end, given), rip: '', leads: k === runs.length - 1 });
     });
     if (rip !== '' && index > 0) starts.push({ ...blank, rip });
   });

@@ -16,7 +16,7 @@ import { drawFigure, roomMarks, saySize } from './figure.ts';
 import { columnOf, type Fit, LARGEST_SCALE, MARGIN, measure, WALL } from './fit.ts';
 import { gapWidened, LEAST_GAP, onFloor, ringsOf, roleOf, type Seen } from './floor-shapes.ts';
 import { drawnWalls, type Labelled, type RowLabel, sayPiece, wallTexts } from './labels.ts';
-import { asTold, type OnFloor, sidesOf, turnOf, windowOn } from './shapes.ts';
+import { asGiven, type OnFloor, sidesOf, turnOf, windowOn } from './shapes.ts';
 import type { Box } from './text.ts';
 
 // What a room's legend explains: only what is on its sheet.
@@ -50,7 +50,7 @@ function meanings(rows: readonly Row[], { plan, sources, saying }: Labelled, sho
 // A room as it was told, its pieces lying at whatever angle they are laid.
 
 /** A picture from (0, 0), walls included. */
-interface ToldPicture {
+interface PictureAsGiven {
   readonly shapes: readonly Shape[];
   readonly seen: Seen;
   readonly width: number;
@@ -58,13 +58,13 @@ interface ToldPicture {
 }
 
 /** Draws a room at a scale (sheet units a tick) with walls of a thickness and the gap (ticks) inside them. */
-export function toldPicture(
+export function pictureAsGiven(
   region: Region & { readonly frame: Frame },
   { pieces, lines }: OnFloor,
   scale: number,
   thickness: number,
   gap: number,
-): ToldPicture {
+): PictureAsGiven {
   const { minX, minY, maxX, maxY } = boxOf(region.outline);
   const [wide, deep] = [(maxX - minX) * scale, (maxY - minY) * scale];
   const at = ([x, y]: Place): Place => [thickness + (x - minX) * scale, thickness + deep - (y - minY) * scale];
@@ -104,15 +104,15 @@ const ARROW = 30;
 const HEAD = 5;
 
 /** The room as told, every piece in its place; `facts` and `size` in words. */
-function toldSheet(region: LaidRegion, facts: readonly string[], size: string, told: Labelled): Drawing {
-  const { plan, sources, saying } = told;
+function sheetAsGiven(region: LaidRegion, facts: readonly string[], size: string, given: Labelled): Drawing {
+  const { plan, sources, saying } = given;
   const { minX, minY, maxX, maxY } = boxOf(region.outline);
   const scale = Math.min(
     (SHEET_WIDTH - 2 * MARGIN - 2 * WALL - 2 * BESIDE) / (maxX - minX),
     (LONGEST - 2 * WALL) / (maxY - minY),
     LARGEST_SCALE,
   );
-  const picture = toldPicture(
+  const picture = pictureAsGiven(
     region,
     onFloor(region, (piece) => roleOf(piece, sources)),
     scale,
@@ -143,13 +143,13 @@ function toldSheet(region: LaidRegion, facts: readonly string[], size: string, t
   const shapes: readonly Shape[] = [...picture.shapes, ...marks.shapes, ...arrow, ...texts];
   const figure = { shapes, upright: false, width: picture.width, height: picture.height + BESIDE, listed };
   return sheetOf({
-    title: DRAWING.toldTitle(region.name),
+    title: DRAWING.titleAsGiven(region.name),
     alt: saySlanted(region.name, size, region.rows.length, plan.planks),
     facts,
     figure,
     below: [
       scaleBar(scale, saying),
-      legend(meanings(region.rows, told, shown)),
+      legend(meanings(region.rows, given, shown)),
       notes([
         DRAWING.noCuts,
         ...(arrow.length > 0 ? [DRAWING.arrow] : []),
@@ -186,48 +186,48 @@ function arrowIn(region: LaidRegion, at: (point: Point) => Place): readonly Arro
 export function* roomSheets(
   region: LaidRegion,
   planks: number,
-  told: Labelled,
+  given: Labelled,
   most: number,
 ): Generator<undefined, readonly Drawing[]> {
   if (region.rows.length === 0 || most < 1) return [];
-  const pages = yield* pagesOf(region, told);
+  const pages = yield* pagesOf(region, given);
   const alone = pages.length === 1;
   const drawn: Drawing[] = [];
   const first = !isQuarter(region.frame.angle) && most > pages.length ? 'as told' : alone ? 'none' : 'overview';
   const shown = first === 'overview' ? pages.slice(0, most - 1) : pages;
   if (first === 'as told') {
-    const { size } = summary(region, planks, told);
-    drawn.push(toldSheet(region, facts(region, planks, told), size, told));
+    const { size } = summary(region, planks, given);
+    drawn.push(sheetAsGiven(region, facts(region, planks, given), size, given));
   }
-  if (first === 'overview') drawn.push(overview(region, pages, shown.length, planks, told));
+  if (first === 'overview') drawn.push(overview(region, pages, shown.length, planks, given));
   for (const one of shown) {
     yield;
-    drawn.push(page(one, alone ? undefined : [one.window.first + 1, one.window.last + 1], planks, told));
+    drawn.push(page(one, alone ? undefined : [one.window.first + 1, one.window.last + 1], planks, given));
   }
   return drawn;
 }
 
-function page(fitted: Fit, part: readonly [number, number] | undefined, planks: number, told: Labelled): Drawing {
-  const { plan, sources, saying } = told;
+function page(fitted: Fit, part: readonly [number, number] | undefined, planks: number, given: Labelled): Drawing {
+  const { plan, sources, saying } = given;
   const { view, window } = fitted;
   const { region } = view;
   const rows = region.rows.slice(window.first, window.last + 1);
   const figure = drawFigure(fitted, plan, sources, saying);
   const parted = rows.some((row) => runsIn(row).length > 1);
-  const shown = (index: number): RowShown => rowShown(region.rows[index], index, told);
+  const shown = (index: number): RowShown => rowShown(region.rows[index], index, given);
   return sheetOf({
     title: part ? DRAWING.partTitle(region.name, ...part) : DRAWING.title(region.name),
     alt: sayShown({
-      ...summary(region, planks, told),
+      ...summary(region, planks, given),
       part,
       first: shown(window.first),
       last: shown(window.last),
     }),
-    facts: facts(region, planks, told),
+    facts: facts(region, planks, given),
     figure,
     below: [
       scaleBar(fitted.scale, saying),
-      legend(meanings(rows, told, shownIn(fitted, plan))),
+      legend(meanings(rows, given, shownIn(fitted, plan))),
       notes([
         DRAWING.order,
         ...(rows.some((row) => row.pieces.some((piece) => piece.left ?? piece.right)) ? [DRAWING.slanted] : []),
@@ -242,9 +242,9 @@ function page(fitted: Fit, part: readonly [number, number] | undefined, planks: 
 }
 
 /** The whole room without its cuts; beside it, which rows are on which page. */
-function overview(region: LaidRegion, pages: readonly Fit[], drawn: number, planks: number, told: Labelled): Drawing {
-  const { plan, sources, saying } = told;
-  const view = asTold(region);
+function overview(region: LaidRegion, pages: readonly Fit[], drawn: number, planks: number, given: Labelled): Drawing {
+  const { plan, sources, saying } = given;
+  const view = asGiven(region);
   const window = windowOn(view, plan, { first: 0, last: region.rows.length - 1 });
   const labels = pages.map(({ window: { first, last } }): RowLabel => {
     const [low, high] = [region.rows[first], region.rows[last]];
@@ -254,16 +254,16 @@ function overview(region: LaidRegion, pages: readonly Fit[], drawn: number, plan
   });
   const measured = measure(view, window, plan, columnOf(labels, 'rows-label'), columnOf([], 'rows-label'));
   const figure = drawFigure(measured, plan, sources, saying);
-  const { size, wall } = summary(region, planks, told);
+  const { size, wall } = summary(region, planks, given);
   const left = pages[drawn];
   return sheetOf({
     title: DRAWING.wholeTitle(region.name),
     alt: sayOverview(region.name, size, region.rows.length, wall, drawn),
-    facts: facts(region, planks, told),
+    facts: facts(region, planks, given),
     figure,
     below: [
       scaleBar(measured.scale, saying),
-      legend(meanings(region.rows, told, shownIn(measured, plan))),
+      legend(meanings(region.rows, given, shownIn(measured, plan))),
       notes([
         DRAWING.noCuts,
         ...(left ? [DRAWING.notDrawn(left.window.first + 1, region.rows.length)] : []),
@@ -288,12 +288,12 @@ function summary(region: LaidRegion, planks: number, { plan, saying }: Labelled)
   };
 }
 
-function facts(region: LaidRegion, planks: number, told: Labelled): readonly string[] {
-  const { size, rows, wall, pattern } = summary(region, planks, told);
-  const { width, length } = told.plan.plank;
+function facts(region: LaidRegion, planks: number, given: Labelled): readonly string[] {
+  const { size, rows, wall, pattern } = summary(region, planks, given);
+  const { width, length } = given.plan.plank;
   return [
     DRAWING.facts(size, rows, wall, planks),
-    DRAWING.laying(sayCut(width, told.saying), sayCut(length, told.saying), pattern),
+    DRAWING.laying(sayCut(width, given.saying), sayCut(length, given.saying), pattern),
   ];
 }
 

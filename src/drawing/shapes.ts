@@ -110,7 +110,7 @@ export interface RoomView {
 }
 
 /** The room as it was told, y up. */
-export function asTold(region: LaidRegion): RoomView {
+export function asGiven(region: LaidRegion): RoomView {
   const { angle } = region.frame;
   if (!isQuarter(angle)) return viewOf(region, false, false, 'none');
   return viewOf(region, angle === 180 || angle === 270, angle === 90 || angle === 270, 'none');

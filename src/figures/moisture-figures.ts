@@ -128,7 +128,7 @@ export const CONCRETE_TESTS: Cited<{ readonly first: number; readonly more: numb
   source: { title: 'F1869 and F2170', publisher: 'ASTM', standing: 'reported' },
 };
 
-export const METHOD_UNTOLD: Cited<string> = {
+export const METHOD_NOT_GIVEN: Cited<string> = {
   name: 'Method of moisture readings, untold',
   said: 'a meter on wood, where no unit is told and nothing speaks of concrete; on concrete the test is asked for',
   value: 'wood',
@@ -169,7 +169,7 @@ export const MOISTURE_FIGURES: readonly Cited<unknown>[] = [
   WOOD_READINGS,
   CONCRETE_TESTS,
   FILM,
-  METHOD_UNTOLD,
+  METHOD_NOT_GIVEN,
   DRY_WITHIN,
   MOULD_AREA,
 ];

@@ -45,7 +45,7 @@ export const ASBESTOS_MARGIN: Readonly<Record<Country, Cited<number>>> = {
   elsewhere: MARGIN_ELSEWHERE,
 };
 
-const ASBESTOS_DEEDS: Cited<string> = {
+const ASBESTOS_WORK: Cited<string> = {
   name: 'What is never done to such a floor',
   said: 'sand, dry sweep, dry scrape, drill, saw, or chip it by machine',
   value: 'recommended work practices',
@@ -57,12 +57,12 @@ export const ASBESTOS_FIGURES: readonly Cited<unknown>[] = [
   ASBESTOS_PRESUMED,
   MARGIN_US,
   MARGIN_ELSEWHERE,
-  ASBESTOS_DEEDS,
+  ASBESTOS_WORK,
 ];
 
 /** The figures that an answer about a house of one country leans on. */
 export function asbestosFigures(country: Country): readonly Cited<unknown>[] {
-  return [ASBESTOS_YEAR, ASBESTOS_PRESUMED, ASBESTOS_MARGIN[country], ASBESTOS_DEEDS];
+  return [ASBESTOS_YEAR, ASBESTOS_PRESUMED, ASBESTOS_MARGIN[country], ASBESTOS_WORK];
 }
 
 // Figures for lead paint on trim.

@@ -144,7 +144,7 @@ const CARPET_LIFE: Cited<{ readonly least: number; readonly most: number }> = {
   source: { title: 'Guides for landlords and tenants', standing: 'reported' },
 };
 
-export const COVERING_UNTOLD: Cited<string> = {
+export const COVERING_NOT_GIVEN: Cited<string> = {
   name: 'Floor that comes up, untold',
   said: 'carpet with its pad',
   value: 'carpet',
@@ -168,7 +168,7 @@ export const TEAROUT_FIGURES: readonly Cited<unknown>[] = [
   TACK_STRIP_PACE,
   STAPLE_PACE,
   CARPET_LIFE,
-  COVERING_UNTOLD,
+  COVERING_NOT_GIVEN,
 ];
 
 /** The figures that an answer about one covering leans on. */

@@ -54,8 +54,10 @@ export function typedName(command: CommandShape): string {
 }
 
 /** A command with its options told, as a line that the grammar reads. */
-export function askLine(command: CommandShape, told: ReadonlyMap<string, string>): string {
-  return [typedName(command), [...told].map(([option, text]) => `${option}: ${text}`).join(', ')].join(' ').trim();
+export function askLine(command: CommandShape, optionTexts: ReadonlyMap<string, string>): string {
+  return [typedName(command), [...optionTexts].map(([option, text]) => `${option}: ${text}`).join(', ')]
+    .join(' ')
+    .trim();
 }
 
 /** Whether a command works something out from rooms, planks and sticks: its options are filled, and its answers can be kept. */

@@ -71,8 +71,8 @@ export function invents(line: string, texts: readonly string[]): boolean {
 
 /** Whether a line is without a figure, a name or, of a line of options, a word that was typed. */
 export function drops(line: string, typed: string, typing: Typing): boolean {
-  const [held, told] = [[...figuresIn(line)], figuresIn(typed)];
-  const lost = told.length > MOST_FIGURES || told.some((figure) => !isTaken(figure, held));
+  const [held, given] = [[...figuresIn(line)], figuresIn(typed)];
+  const lost = given.length > MOST_FIGURES || given.some((figure) => !isTaken(figure, held));
   return lost || (typing === 'line' ? dropsWord(line, typed) : dropsName(line, typed));
 }
 

@@ -25,14 +25,14 @@ export function sayPieceShort(piece: Piece, saying: Saying): string {
 
 /** A cut piece as it is marked: its long and its short side with the angle, the corner that is cut off, or its corners. */
 export function sayPieceMarked(
-  told: Omit<Piece, 'plank'>,
+  given: Omit<Piece, 'plank'>,
   row: Pick<Row, 'v' | 'height'>,
   saying: Saying,
   edges: { readonly near: string; readonly far: string } = SHAPE.inRow,
 ): string {
-  const piece = plainly(told, row);
+  const piece = plainly(given, row);
   const length = sayCut(ticks(piece.length), saying);
-  if (!piece.shape) return told.shape ? SHAPE.nicked(length) : length;
+  if (!piece.shape) return given.shape ? SHAPE.nicked(length) : length;
   const sides = sidesOfPiece(piece);
   if (sides && isStraight(piece)) {
     const [long, short] = [Math.max(sides.near, sides.far), Math.min(sides.near, sides.far)];

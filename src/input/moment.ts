@@ -156,9 +156,9 @@ function dayIn(plain: string, now: number, zone: string, way: Way): DaySaid | un
   const match = dayMonth ?? monthDay;
   if (match) {
     const [day, month] = dayMonth ? [match[1], match[2]] : [match[2], match[1]];
-    const told = match[3] === undefined ? undefined : Number(match[3]);
+    const given = match[3] === undefined ? undefined : Number(match[3]);
     const number = MONTHS.indexOf(month ?? '') + 1;
-    const year = told ?? yearNear(today, number, Number(day), way);
+    const year = given ?? yearNear(today, number, Number(day), way);
     return dated(plain, match, year, number, Number(day));
   }
   const weekday = WEEKDAY.exec(plain);

@@ -10,56 +10,59 @@ import { readPlank } from './parse-plank.ts';
 import { type OptionFacts, type Read, type Reading, read, reader, unread } from './reading.ts';
 import { readRooms } from './rooms/parse-room.ts';
 
-type Told = Pick<OptionFacts, 'summary'> & Partial<OptionFacts>;
+type ReadLine = Pick<OptionFacts, 'summary'> & Partial<OptionFacts>;
 
 /** One or more rooms, by their sides or by a walk round the walls. */
-export const room = (told: Told) => reader({ kind: 'room', example: `12' x 14'`, colons: 'rooms', ...told }, readRooms);
+export const room = (given: ReadLine) =>
+  reader({ kind: 'room', example: `12' x 14'`, colons: 'rooms', ...given }, readRooms);
 
 /** A plank product: size, what a carton holds, price. */
-export const plank = (told: Told) =>
-  reader({ kind: 'plank', example: '6 x 48 in, 10 per carton', colons: 'any', ...told }, readPlank);
+export const plank = (given: ReadLine) =>
+  reader({ kind: 'plank', example: '6 x 48 in, 10 per carton', colons: 'any', ...given }, readPlank);
 
 /** A length from `least` to `most` ticks; zero is read where `least` is 0. Bare numbers are inches or millimetres. */
-export const length = (told: Told & { readonly example: string; readonly least: Length; readonly most: Length }) => {
-  const { least, most, ...facts } = told;
+export const length = (
+  given: ReadLine & { readonly example: string; readonly least: Length; readonly most: Length },
+) => {
+  const { least, most, ...facts } = given;
   return reader({ kind: 'length', ...facts }, (text, reading): Read<Length> => {
     if (least === 0 && /^(?:none|no|0+(?:[.,]0+)?\s*(?:"|″|in|inch|inches|mm|cm)?)$/i.test(text.trim()))
       return read(ticks(0));
-    const value = readLength(text, reading, reading.habits.units === 'metric' ? 'mm' : 'in');
+    const value = readLength(text, reading, reading.preferences.units === 'metric' ? 'mm' : 'in');
     if (!value.ok || (value.value >= least && value.value <= most)) return value;
-    const say = (bound: Length): string => sayLength(bound, reading.habits);
+    const say = (bound: Length): string => sayLength(bound, reading.preferences);
     return unread(outOfRange({ option: reading.option, got: text }, say(least), say(most)));
   });
 };
 
 /** A whole number. */
-export const count = (told: Told & { readonly least: number; readonly most: number }) => {
-  const { least, most, ...facts } = told;
+export const count = (given: ReadLine & { readonly least: number; readonly most: number }) => {
+  const { least, most, ...facts } = given;
   return reader({ kind: 'count', example: '2', ...facts }, (text, reading) => readCount(text, reading, least, most));
 };
 
 /** A percentage, in hundredths of a percent. */
-export const percent = (told: Told) => reader({ kind: 'percent', example: '3 %', ...told }, readPercent);
+export const percent = (given: ReadLine) => reader({ kind: 'percent', example: '3 %', ...given }, readPercent);
 
 /** One of a few words. */
-export const choice = <const T extends string>(choices: readonly [T, ...T[]], told: Told) =>
-  reader({ kind: 'choice', example: choices[0], choices, ...told }, (text, reading) =>
+export const choice = <const T extends string>(choices: readonly [T, ...T[]], given: ReadLine) =>
+  reader({ kind: 'choice', example: choices[0], choices, ...given }, (text, reading) =>
     readChoice(text, reading, choices),
   );
 
 /** A pattern of joints. */
-export const pattern = (told: Told) =>
+export const pattern = (given: ReadLine) =>
   reader(
-    { kind: 'pattern', example: 'stair-step 6 in x 5', choices: [...PATTERN_NAMES, HERRINGBONE], ...told },
+    { kind: 'pattern', example: 'stair-step 6 in x 5', choices: [...PATTERN_NAMES, HERRINGBONE], ...given },
     readPattern,
   );
 
 /** Which way the rows run. */
-export const direction = (told: Told) =>
-  reader({ kind: 'direction', example: 'wall 2', colons: 'any', ...told }, readDirection);
+export const direction = (given: ReadLine) =>
+  reader({ kind: 'direction', example: 'wall 2', colons: 'any', ...given }, readDirection);
 
 /** Any text, read further by `readText`. */
 export const text = <T>(
-  told: Told & { readonly example: string },
+  given: ReadLine & { readonly example: string },
   readText: (text: string, reading: Reading) => Read<T>,
-) => reader({ kind: 'text', ...told }, readText);
+) => reader({ kind: 'text', ...given }, readText);

@@ -4,12 +4,12 @@ import type { Problem } from '../reply/reply.ts';
 import { choicesMissing, tooManyChoices } from '../text/floor-text.ts';
 import { readPlank } from './parse-plank.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
-import type { ToldPlank } from './readings-made.ts';
+import type { ParsedPlank } from './readings-made.ts';
 
 /** A plank among others. `reflectance` in percent (light reflectance value), `tier` as told. */
-export interface ToldChoice {
+export interface ParsedChoice {
   readonly name: string;
-  readonly plank: ToldPlank;
+  readonly plank: ParsedPlank;
   /** The plank as typed, to ask about it alone. */
   readonly typed: string;
   readonly reflectance?: number;
@@ -33,12 +33,12 @@ export function choicesIn(text: string): readonly string[] {
 }
 
 /** Planks apart by `;`, `|`, a new line or “vs”, named `oak: 7 x 48 in, …` or else plank A, plank B. All problems at once. */
-export function readChoices(text: string, reading: Reading): Read<readonly ToldChoice[]> {
+export function readChoices(text: string, reading: Reading): Read<readonly ParsedChoice[]> {
   const parts = choicesIn(text);
   if (parts.length < 2) return unread(choicesMissing(reading.option, text));
   if (parts.length > MOST_CHOICES)
     return unread(tooManyChoices(reading.option, text, MOST_CHOICES, parts.slice(0, MOST_CHOICES).join('; ')));
-  const choices: ToldChoice[] = [];
+  const choices: ParsedChoice[] = [];
   const problems: Problem[] = [];
   const mended: (string | undefined)[] = [];
   parts.forEach((part, i) => {
@@ -70,7 +70,7 @@ function extras(text: string): { rest: string; reflectance?: { reflectance: numb
   };
 }
 
-function unique(name: string, before: readonly ToldChoice[]): string {
+function unique(name: string, before: readonly ParsedChoice[]): string {
   const same = before.filter((choice) => choice.name.toLowerCase().startsWith(name.toLowerCase())).length;
   return before.some((choice) => choice.name.toLowerCase() === name.toLowerCase()) ? `${name} ${same + 1}` : name;
 }

@@ -114,13 +114,13 @@ function suspicionOf(text: string): Exclude<Suspicion, 'unknown'> {
 }
 
 /** A floor as told: `covering` is undefined where its words name none that is worked out. */
-export interface ToldCovering {
+export interface ParsedCovering {
   readonly covering: Covering | undefined;
   readonly suspicion: Suspicion;
 }
 
 /** What lies below a covering. */
-export interface ToldBeneath {
+export interface ParsedBeneath {
   readonly ground: 'wood' | 'concrete' | 'unknown';
   readonly suspicion: Suspicion;
 }
@@ -128,15 +128,15 @@ export interface ToldBeneath {
 const LONGEST = 200;
 
 /** A covering in any words. Never a Problem: words that are not known are a suspicion, which the command judges by the year of the house. */
-export function readCovering(text: string, reading: Reading): Read<ToldCovering> {
+export function readCovering(text: string, reading: Reading): Read<ParsedCovering> {
   const plain = plainWords(text.slice(0, LONGEST));
-  const told = text.length > LONGEST ? { covering: undefined, suspicion: 'unknown' as const } : coveringOf(plain);
-  const name = told.covering && COVERING_NAMES[told.covering];
+  const given = text.length > LONGEST ? { covering: undefined, suspicion: 'unknown' as const } : coveringOf(plain);
+  const name = given.covering && COVERING_NAMES[given.covering];
   if (name !== undefined && name !== plain) reading.note(coveringRead(text.trim(), name));
-  return read(told);
+  return read(given);
 }
 
-function coveringOf(plain: string): ToldCovering {
+function coveringOf(plain: string): ParsedCovering {
   const suspicion = suspicionIn(plain);
   if (suspicion === 'sign') return { covering: guessed(plain), suspicion };
   if (hidesLayer(plain)) return { covering: guessed(plain), suspicion: suspicion === 'none' ? 'unknown' : suspicion };
@@ -169,7 +169,7 @@ function guessed(plain: string): Covering | undefined {
 }
 
 /** What lies below: nothing known when nobody has looked; wood or concrete; anything else is a suspicion. */
-export function readBeneath(text: string, reading: Reading): Read<ToldBeneath> {
+export function readBeneath(text: string, reading: Reading): Read<ParsedBeneath> {
   const plain = plainWords(text.slice(0, LONGEST));
   if (
     /^(?:not looked|have not looked|haven t looked|unknown|not known|not sure|don t know|do not know)(?: yet)?$/.test(

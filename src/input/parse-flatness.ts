@@ -25,7 +25,7 @@ import { type Read, type Reading, read, type Units, unread } from './reading.ts'
 import { pairPattern, plainSigns, readSide, SIDE, TIMES, withoutHidden } from './rooms/room-text.ts';
 
 /** Depths in ticks, row by row, `dx` apart in a row and `dy` from row to row; below zero is above the line. */
-interface ToldGrid {
+interface ParsedGrid {
   readonly dx: Length;
   readonly dy: Length;
   readonly rows: readonly (readonly number[])[];
@@ -33,7 +33,7 @@ interface ToldGrid {
 
 /** A grid, the system its depths are in, and hazards told in its place. */
 interface GridRead {
-  readonly grid: ToldGrid;
+  readonly grid: ParsedGrid;
   readonly units: Units;
   readonly found: Found;
 }
@@ -46,7 +46,7 @@ const DEEPEST = TICKS_PER_MM * 300;
 
 /** `grid 2 ft: 0 1/8 1/4; 0 1/4 3/8`; a comma between figures allows `1 1/4`. Takes plain text. Never throws. */
 function readGrid(plain: string, reading: Reading): Read<GridRead> {
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const got = { option: reading.option, got: plain };
   const head = HEAD.exec(plain);
   const a = head?.groups?.a;
@@ -61,7 +61,7 @@ function readGrid(plain: string, reading: Reading): Read<GridRead> {
   const rows: number[][] = [];
   for (const line of plain.slice(head[0].length).split(/[;|\n]/)) {
     if (line.trim() === '') continue;
-    const tokens = tokensOf(line, reading.habits.decimal);
+    const tokens = tokensOf(line, reading.preferences.decimal);
     const row: number[] = [];
     for (const [i, token] of tokens.entries()) {
       if (!line.includes(',') && /^-?[1-9]\d*$/.test(token) && /^\d+\/\d+$/.test(tokens[i + 1] ?? '')) {
@@ -113,7 +113,7 @@ function depthOf(token: string, metric: boolean, reading: Reading): number | und
   if (!numeral || numeral.end !== figure.length) return undefined;
   const typed = match?.groups?.unit;
   const unit = UNIT_NAMES.find((name) => name === typed) ?? (typed !== undefined ? 'in' : metric ? 'mm' : 'in');
-  const value = valued(numeral, unit, reading.habits.decimal);
+  const value = valued(numeral, unit, reading.preferences.decimal);
   if (!value || 'whole' in value) return undefined;
   const size = unit === 'in' ? BigInt(TICKS_PER_INCH) : UNITS[unit].ticks;
   // A figure beyond any floor counts as too deep, however long it is.
@@ -126,22 +126,22 @@ function hazardOr(words: string, reading: Reading, problem: Parameters<typeof un
   const found = screened(words.replace(/[\d./"'-]+/g, ' '), reading, problem.fix);
   if (!found.ok || found.value.hazards.length === 0) return unread(problem);
   const one = ticks(TICKS_PER_INCH);
-  return read({ grid: { dx: one, dy: one, rows: [[0]] }, units: reading.habits.units, found: found.value });
+  return read({ grid: { dx: one, dy: one, rows: [[0]] }, units: reading.preferences.units, found: found.value });
 }
 
 // Straightedge readings: gaps over a length, high or low, one after the other.
 
 /** A gap under a straightedge of a length, at a dip or beside a hump. */
-interface ToldGap {
+interface ParsedGap {
   readonly gap: Length;
   readonly over: Length;
   readonly spot: 'low' | 'high';
 }
 
 /** Gaps one by one, or a grid of depths. */
-export type ToldReadings =
-  | { readonly kind: 'gaps'; readonly gaps: readonly ToldGap[]; readonly units: Units; readonly found: Found }
-  | { readonly kind: 'grid'; readonly grid: ToldGrid; readonly units: Units; readonly found: Found };
+export type ParsedReadings =
+  | { readonly kind: 'gaps'; readonly gaps: readonly ParsedGap[]; readonly units: Units; readonly found: Found }
+  | { readonly kind: 'grid'; readonly grid: ParsedGrid; readonly units: Units; readonly found: Found };
 
 const LONGEST_TEXT = 3000;
 const MOST_GAPS = 200;
@@ -151,7 +151,7 @@ const HIGH = /(?<![a-z])(?:high|humps?|ridges?|crowns?|crowned|bumps?|proud|peak
 const LOW = /(?<![a-z])(?:low|dips?|hollows?|valleys?|deep|down|gap|spots?|at|a|the|an)(?![a-z])/g;
 
 /** `3/16 in over 10 ft; high 1/4 in over 6 ft`, or `grid 2 ft: 0 1/8 1/4; 0 1/4 3/8`. Never throws. */
-export function readReadings(text: string, reading: Reading): Read<ToldReadings> {
+export function readReadings(text: string, reading: Reading): Read<ParsedReadings> {
   const typed = withoutHidden(text.trim(), ' ');
   const got = { option: reading.option, got: typed };
   if (typed.length > LONGEST_TEXT) return unread(notReadings(got));
@@ -165,7 +165,7 @@ export function readReadings(text: string, reading: Reading): Read<ToldReadings>
     .map((part) => part.trim())
     .filter((part) => part !== '');
   if (parts.length > MOST_GAPS) return unread(notReadings(got));
-  const gaps: ToldGap[] = [];
+  const gaps: ParsedGap[] = [];
   const found: Found[] = [];
   for (const part of parts) {
     const one = gapIn(part, reading, got);
@@ -176,12 +176,12 @@ export function readReadings(text: string, reading: Reading): Read<ToldReadings>
   const all = together(...found);
   if (gaps.length === 0 && all.hazards.length === 0) return unread(notReadings(got));
   const named = unitIn(typed);
-  const units = named === undefined ? reading.habits.units : unitsOf(named);
+  const units = named === undefined ? reading.preferences.units : unitsOf(named);
   return read({ kind: 'gaps', gaps, units, found: all });
 }
 
 interface Part {
-  readonly gap?: ToldGap;
+  readonly gap?: ParsedGap;
   readonly found: Found;
 }
 
@@ -198,7 +198,7 @@ function gapIn(part: string, reading: Reading, got: { option: string; got: strin
   if (screen.value.hazards.length > 0) return read({ found: screen.value });
   const { gap, over } = match?.groups ?? {};
   if (gap === undefined || over === undefined) return unread(notReadings(got));
-  const metric = unitsOf(unitIn(over) ?? (reading.habits.units === 'metric' ? 'm' : 'ft')) === 'metric';
+  const metric = unitsOf(unitIn(over) ?? (reading.preferences.units === 'metric' ? 'm' : 'ft')) === 'metric';
   const [small, large]: readonly [LengthUnit, LengthUnit] = metric ? ['mm', 'm'] : ['in', 'ft'];
   const [depth, span] = [readSide(gap, small, reading), readSide(over, large, reading)];
   if (!depth.ok || !span.ok) return unread(notReadings(got));
@@ -212,7 +212,7 @@ function gapIn(part: string, reading: Reading, got: { option: string; got: strin
 // How flat a floor must be, a ramp to fill, and what a bag of levelling compound fills.
 
 /** A rule by name, or the maker's own. */
-export type ToldRule =
+export type ParsedRule =
   | { readonly name: 'floating' | 'nail-down' }
   | { readonly name: 'own'; readonly gap: Length; readonly over: Length };
 
@@ -227,7 +227,7 @@ function plainOf(text: string): string {
 }
 
 /** `floating`, `nail-down`, or `1/8 in in 6 ft`. Never throws. */
-export function readRule(text: string, reading: Reading): Read<ToldRule> {
+export function readRule(text: string, reading: Reading): Read<ParsedRule> {
   const plain = plainOf(text);
   const name = /^(?:(float(?:ing)?|click|vinyl)|nail(?:ed)?[ -]?down|nailed)(?: floor| plank| wood)?$/.exec(plain);
   if (name) return read({ name: name[1] === undefined ? 'nail-down' : 'floating' });
@@ -235,22 +235,22 @@ export function readRule(text: string, reading: Reading): Read<ToldRule> {
   const { gap, over } = match?.groups ?? {};
   const bad = unread(notARule({ option: reading.option, got: text }));
   if (gap === undefined || over === undefined) return bad;
-  const metric = unitsOf(unitIn(over) ?? (reading.habits.units === 'metric' ? 'm' : 'ft')) === 'metric';
+  const metric = unitsOf(unitIn(over) ?? (reading.preferences.units === 'metric' ? 'm' : 'ft')) === 'metric';
   const [small, large] = [readSide(gap, metric ? 'mm' : 'in', reading), readSide(over, metric ? 'm' : 'ft', reading)];
   if (!small.ok || !large.ok || small.length * 10 > large.length) return bad;
   return read({ name: 'own', gap: small.length, over: large.length });
 }
 
-export interface ToldRamp {
+export interface ParsedRamp {
   readonly area: Area;
   readonly height: Length;
 }
 
 /** `3 x 4 ft, 1/2 in`: sides and height; or `none`. Never throws. */
-export function readRamp(text: string, reading: Reading): Read<ToldRamp> {
+export function readRamp(text: string, reading: Reading): Read<ParsedRamp> {
   const plain = plainOf(text);
   if (/^(?:none|no)$/.test(plain)) return read({ area: 0n, height: 0 as Length });
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const bad = unread(notARamp({ option: reading.option, got: text }));
   const match = RAMP.exec(plain);
   const { a, b, height } = match?.groups ?? {};
@@ -266,7 +266,7 @@ export function readRamp(text: string, reading: Reading): Read<ToldRamp> {
 }
 
 /** One bag: litres it fills, kilograms it weighs. */
-interface ToldBag {
+interface ParsedBag {
   readonly litres: number;
   readonly kilograms: number;
 }
@@ -285,11 +285,11 @@ const RATE = new RegExp(
 );
 
 /** `0.45 cu ft per 50 lb`, `13 L per 25 kg`, `1.7 kg/m²/mm, 25 kg` (a m² of a mm is a litre). Never throws. */
-export function readYield(text: string, reading: Reading): Read<ToldBag> {
+export function readYield(text: string, reading: Reading): Read<ParsedBag> {
   const plain = plainOf(text);
   const groups = (VOLUME.exec(plain) ?? RATE.exec(plain))?.groups;
   const figure = (typed: string | undefined): number => {
-    const ratio = typed === undefined ? undefined : figureOf(typed, reading.habits);
+    const ratio = typed === undefined ? undefined : figureOf(typed, reading.preferences);
     return ratio ? Number(ratio.top) / Number(ratio.bottom) : Number.NaN;
   };
   const kilograms = figure(groups?.weight) * (/^[lp]/.test(groups?.unit ?? '') ? KILOGRAMS_PER_POUND : 1);

@@ -132,7 +132,7 @@ function volumeOf(size: string): number | undefined {
 
 function boxOf(size: string, reading: Reading): number | undefined {
   const sides = size.split(/ ?(?:x|×|by) ?/);
-  const unit = unitIn(size) ?? (reading.habits.units === 'metric' ? 'm' : 'ft');
+  const unit = unitIn(size) ?? (reading.preferences.units === 'metric' ? 'm' : 'ft');
   const read = sides.flatMap((side) => {
     const length = readLengthIn(side, reading, unit);
     return length.ok ? [length.value / TICKS_PER_METRE] : [];
@@ -149,9 +149,9 @@ export function readTrim(text: string, reading: Reading): Read<readonly TrimPart
   const plain = text.trim().toLowerCase().replace(/\s+/g, ' ');
   if (/^(?:none|no|0)$/.test(plain)) return read([]);
   const parts = plain.split(/ ?; ?| ?,(?!\d) ?| and /).map((part) => partOf(part, reading));
-  const told = parts.flatMap((part) => (part ? [part] : []));
-  if (told.length < parts.length || parts.length > MOST) return unread(notTrim({ option: reading.option, got: text }));
-  return read(told);
+  const given = parts.flatMap((part) => (part ? [part] : []));
+  if (given.length < parts.length || parts.length > MOST) return unread(notTrim({ option: reading.option, got: text }));
+  return read(given);
 }
 
 function partOf(text: string, reading: Reading): TrimPart | undefined {
@@ -159,7 +159,7 @@ function partOf(text: string, reading: Reading): TrimPart | undefined {
   const counted = sides.length === 3 && /^\d{1,3}$/.test(sides[0] ?? '');
   const [long, high] = counted ? sides.slice(1) : sides;
   if (long === undefined || high === undefined || sides.length > (counted ? 3 : 2)) return undefined;
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const length = readLength(long, reading, metric ? 'm' : 'ft');
   const height = readLength(high, reading, metric ? 'mm' : 'in');
   const count = counted ? Number(sides[0]) : 1;

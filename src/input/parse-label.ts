@@ -39,7 +39,7 @@ function shortened(text: string, most: number): string {
 
 // What is done with a list of lines of one's own: shown, searched, one added or removed.
 
-type ListDeed =
+type ListAction =
   | { readonly do: 'show' }
   | { readonly do: 'search'; readonly words: string }
   /** Counted from 1, as it is shown. */
@@ -47,11 +47,11 @@ type ListDeed =
   | { readonly do: 'add'; readonly text: string };
 
 /** A text as a deed on a list; whatever is no other deed is a line to add, without the word that says so. */
-export function readListDeed(typed: string, adding: RegExp): ListDeed {
-  return readInTime(() => listDeedIn(typed, adding));
+export function readListAction(typed: string, adding: RegExp): ListAction {
+  return readInTime(() => listActionIn(typed, adding));
 }
 
-function listDeedIn(typed: string, adding: RegExp): ListDeed {
+function listActionIn(typed: string, adding: RegExp): ListAction {
   const text = withoutHidden(typed, ' ').replace(/\s+/g, ' ').trim();
   const plain = plainSigns(text);
   if (/^(?:list|show|all|read|notes?|log|found)?$/.test(plain)) return { do: 'show' };

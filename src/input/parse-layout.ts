@@ -10,7 +10,7 @@ import { type Read, type Reading, read, unread } from './reading.ts';
 // A herringbone as people type it, with or without a border: `herringbone`, `herringbone with a border of 2`.
 
 /** `border`: courses of boards along the walls. */
-export interface ToldHerringbone {
+export interface ParsedHerringbone {
   readonly name: 'herringbone';
   readonly border: number;
 }
@@ -22,22 +22,22 @@ const FORM =
   /^herring[- ]?bones?(?: pattern)?(?:[ ,:+]+(?:with |and |plus )?(?<no>no |without (?:a )?)?(?:an? )?(?:(?<before>one|two|three|four|[0-4])[ -]*)?(?:(?:boards?|courses?|rows?|planks?)[ -])?(?:wide )?border(?:,? (?:of |x )?(?<after>one|two|three|four|[0-4])(?: (?:boards?|courses?|rows?|planks?))?(?: wide)?)?)?$/;
 
 /** Reads plain, lower-case text; undefined when it is no herringbone. */
-export function readHerringbone(plain: string): ToldHerringbone | undefined {
+export function readHerringbone(plain: string): ParsedHerringbone | undefined {
   const found = FORM.exec(plain);
   if (!found) return undefined;
   const { no, before, after } = found.groups ?? {};
-  const told = after ?? before;
+  const given = after ?? before;
   if (no !== undefined || !plain.includes('border')) return { name: HERRINGBONE, border: 0 };
-  return { name: HERRINGBONE, border: told === undefined ? 1 : (NUMBERS[told] ?? Number(told)) };
+  return { name: HERRINGBONE, border: given === undefined ? 1 : (NUMBERS[given] ?? Number(given)) };
 }
 
 /** A pattern of rows as told: a stair-step's step and rows may be left to its defaults. */
-export type ToldRows =
+export type ParsedRows =
   | { readonly name: 'stair-step'; readonly step?: Length; readonly rows?: number }
   | { readonly name: 'half' | 'thirds' | 'offcut-first' | 'scattered' };
 
 /** A pattern as told: rows, or a herringbone with so many courses of boards along the walls. */
-type ToldPattern = ToldRows | ToldHerringbone;
+type ParsedPattern = ParsedRows | ParsedHerringbone;
 
 export const PATTERN_NAMES = ['stair-step', 'half', 'thirds', 'offcut-first', 'scattered'] as const;
 
@@ -59,7 +59,7 @@ const LONG_WORD = 7;
 const SLIPS = 2;
 
 /** `stair-step`, `stair-step 8 in x 4`, `stair-step 200 mm, 4 rows`, `half`, `thirds`, `offcut-first`, `scattered`. */
-export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
+export function readPattern(text: string, reading: Reading): Read<ParsedPattern> {
   const plain = text.trim().toLowerCase().replace(/\s+/g, ' ');
   const herringbone = readHerringbone(plain);
   if (herringbone) return read(herringbone);
@@ -78,7 +78,7 @@ export function readPattern(text: string, reading: Reading): Read<ToldPattern> {
   if (name !== 'stair-step') return rest === undefined ? read({ name }) : unread(notAPattern(got, name));
   if (rest === undefined) return read({ name });
   const steps = /^(.*?)(?:(?<!\s)\s*(?:[x×,]|by)\s*([2-9]|1[0-9]|20)(?:\s*rows?)?)?$/.exec(rest);
-  const step = readLength(steps?.[1] ?? '', reading, reading.habits.units === 'metric' ? 'mm' : 'in');
+  const step = readLength(steps?.[1] ?? '', reading, reading.preferences.units === 'metric' ? 'mm' : 'in');
   if (!step.ok) return unread(notAPattern(got, 'stair-step 6 in x 5'));
   return read({ name, step: step.value, ...(steps?.[2] ? { rows: Number(steps[2]) } : {}) });
 }

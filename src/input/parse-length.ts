@@ -32,7 +32,7 @@ import {
   unitMatched,
   valued,
 } from './parse-number.ts';
-import { type Habits, type Read, type Reading, read, type Units, unread } from './reading.ts';
+import { type Preferences, type Read, type Reading, read, type Units, unread } from './reading.ts';
 
 // One quantity in a plain text: a length of one or several parts, an area, or a number without a unit.
 
@@ -70,7 +70,7 @@ export function quantityAt(text: string, start: number, scan: Scan): Quantity | 
   const numeral = numeralAt(text, start, !scan.sum);
   if (!numeral) return undefined;
   const named = unitAt(text, numeral.end, scan.sum);
-  const value = valued(numeral, named?.unit ?? scan.bare, scan.reading.habits.decimal);
+  const value = valued(numeral, named?.unit ?? scan.bare, scan.reading.preferences.decimal);
   if (value === undefined) return undefined;
   const end = named?.end ?? numeral.end;
   const typed = text.slice(start, end).trim();
@@ -109,11 +109,11 @@ function joined(
   const typed = text.slice(start, part.end).trim();
   const got = { option: scan.reading.option, got: typed };
   if (part.doubtful && quantity.top < MOST_TICKS) {
-    const { decimal } = scan.reading.habits;
+    const { decimal } = scan.reading.preferences;
     const metres = /^\d+/.exec(quantity.typed)?.[0] ?? '';
     return doubtfulCentimetres(got, `${metres}${decimal}${numeral.typed} m`, `${metres} m ${numeral.typed} cm`);
   }
-  const lesser = valued(numeral, part.unit, scan.reading.habits.decimal);
+  const lesser = valued(numeral, part.unit, scan.reading.preferences.decimal);
   if (lesser === undefined) return undefined;
   // A thousand of a lesser unit would fill the greater one, so no mark is doubtful here.
   const value = 'whole' in lesser ? lesser.asDecimal : lesser;
@@ -183,8 +183,8 @@ function doubt(numeral: Numeral, behind: string, { whole, decimal, wholeFits }: 
 /** The sum of the parts as a length is said, each greater part filled: 12' 14" is 13' 2". */
 function carried(top: bigint, bottom: bigint, unit: LengthUnit, scan: Scan): string {
   const whole = roundedRatio({ top, bottom });
-  if (whole > MOST_TICKS) return typedExample(UNITS[unit].units === 'metric', scan.reading.habits.decimal);
-  return sayLength(ticks(Number(whole)), { units: UNITS[unit].units, decimal: scan.reading.habits.decimal });
+  if (whole > MOST_TICKS) return typedExample(UNITS[unit].units === 'metric', scan.reading.preferences.decimal);
+  return sayLength(ticks(Number(whole)), { units: UNITS[unit].units, decimal: scan.reading.preferences.decimal });
 }
 
 // Typed text made plain: one sign for each mark of feet, inches, fractions and minus, and lower case.
@@ -258,15 +258,15 @@ export function unitsOf(unit: LengthUnit): Units {
 }
 
 /** A length this asker could type, for a Problem's fix. */
-function lengthExample(habits: Habits): string {
-  return typedExample(habits.units === 'metric', habits.decimal);
+function lengthExample(preferences: Preferences): string {
+  return typedExample(preferences.units === 'metric', preferences.decimal);
 }
 
 /** Tells how 12.6 feet were read, when `unit` is feet and 12' 6" may have been meant; gives whether it did. */
 export function noteDecimalFeet(quantity: Quantity, unit: LengthUnit, length: Length, reading: Reading): boolean {
   if (unit !== 'ft' || !quantity.feetAndInches) return false;
   const [feet, inch] = quantity.feetAndInches;
-  const said = sayLength(length, { units: 'imperial', decimal: reading.habits.decimal });
+  const said = sayLength(length, { units: 'imperial', decimal: reading.preferences.decimal });
   reading.note(decimalFeetRead(quantity.typed, quantity.unit ? said : `${quantity.typed} feet, ${said}`, feet, inch));
   return true;
 }
@@ -279,7 +279,7 @@ export function noteBare(typed: string, unit: LengthUnit, atMostOne: boolean, re
 function lengthOf(text: string, reading: Reading, bare: LengthUnit, tellBare: boolean): Read<Length> {
   const typed = text.trim();
   const got = { option: reading.option, got: typed };
-  const example = lengthExample(reading.habits);
+  const example = lengthExample(reading.preferences);
   if (typed.length > LONGEST_TEXT) return unread(notALength(got, example));
   const plain = plainText(typed).replace(/(\d)\.$/, '$1');
   const minus = /^- */.exec(plain)?.[0].length ?? 0;
@@ -299,7 +299,7 @@ function lengthOf(text: string, reading: Reading, bare: LengthUnit, tellBare: bo
   if (noteDecimalFeet(quantity, unit, length, reading)) return read(length);
   if (tellBare && quantity.power === 0) noteBare(quantity.typed, bare, quantity.top <= quantity.bottom, reading);
   if (top % quantity.bottom !== 0n) {
-    reading.note(rounded(typed, sayLength(length, { units: unitsOf(unit), decimal: reading.habits.decimal })));
+    reading.note(rounded(typed, sayLength(length, { units: unitsOf(unit), decimal: reading.preferences.decimal })));
   }
   return read(length);
 }

@@ -59,7 +59,7 @@ export function readBase(text: string, reading: Reading): Read<Base | 'untold'> 
 }
 
 /** Figures in the method's own unit; `unit` where one was typed. */
-export interface ToldMoisture {
+export interface ParsedMoisture {
   readonly values: readonly number[];
   readonly unit?: 'lb' | 'rh' | 'cm';
   readonly found: Found;
@@ -69,7 +69,7 @@ const LONGEST_TEXT = 2000;
 const MOST = 500;
 
 /** `10 11 9.5 12 %`, `2.5, 3 lb`, `72 74 % RH`, `1.8 2.1 CM`; what it was measured on may stand with it. Never throws. */
-export function readMoisture(text: string, reading: Reading): Read<ToldMoisture> {
+export function readMoisture(text: string, reading: Reading): Read<ParsedMoisture> {
   const typed = withoutHidden(text.trim(), ' ');
   const bad = unread(notMoisture({ option: reading.option, got: typed }));
   if (typed.length > LONGEST_TEXT) return bad;
@@ -85,7 +85,7 @@ export function readMoisture(text: string, reading: Reading): Read<ToldMoisture>
     /(?<![a-z])(?:lbs?|pounds?|rh|mc|cm(?:-%)?|carbide|percent|humidity|moisture|relative|content|and|test(?:s|ed)?|readings?|meter|screw-?in|pin(?:less)?)(?![a-z])|[%;|]/g,
     ' ',
   );
-  const values = figuresIn(words, reading.habits.decimal);
+  const values = figuresIn(words, reading.preferences.decimal);
   const rest = words.replace(/\d+(?:[.,]\d+)?/g, ' ').replace(/,/g, ' ');
   const whole = screened(rest, reading);
   const hazardous = whole.ok && whole.value.hazards.length > 0;

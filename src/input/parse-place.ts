@@ -29,7 +29,7 @@ import { type Read, type Reading, read, type Units, unread } from './reading.ts'
 import { pairPattern, plainSigns, readSide, SIDE, withoutHidden } from './rooms/room-text.ts';
 
 /** A damage: its near left corner's distances from the walls, its sides, and what else was said of it. */
-export interface ToldDamage {
+export interface ParsedDamage {
   readonly left: Length;
   readonly bottom: Length;
   readonly across: Length;
@@ -57,11 +57,11 @@ const LONGEST_TEXT = 300;
  * `20 x 30 in at 3' from left, 5' from bottom`: the first side runs across, the second up. A damage at a wall is 0 from it.
  * Other words are screened for what is unsafe. Never throws.
  */
-export function readDamage(text: string, reading: Reading): Read<ToldDamage> {
+export function readDamage(text: string, reading: Reading): Read<ParsedDamage> {
   const typed = withoutHidden(text.trim(), ' ').slice(0, LONGEST_TEXT);
   const got = { option: reading.option, got: typed };
   const plain = plainSigns(typed).replace(/\s+/g, ' ');
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const rest = new Rest(plain);
   const fromLeft = rest.claim(left) ?? rest.claim(AT_LEFT);
   const fromBottom = rest.claim(bottom) ?? rest.claim(AT_BOTTOM);
@@ -123,7 +123,7 @@ class Rest {
 // A part of a floor by its two sides, by one length or by its area alone.
 
 /** A part of a floor. `sides` where two were told, the longer first; `line` where one was. */
-export interface ToldPart {
+export interface ParsedPart {
   readonly area: Area;
   readonly sides?: readonly [longer: Length, shorter: Length];
   readonly line?: Length;
@@ -132,7 +132,7 @@ export interface ToldPart {
   readonly found: Found;
 }
 
-const NO_PART: ToldPart = { area: 0n, found: NOTHING_FOUND };
+const NO_PART: ParsedPart = { area: 0n, found: NOTHING_FOUND };
 
 const SQUARE =
   /(?<figure>(?<!\d|\d[.,])\d+(?:[.,]\d+)*) ?(?:(?<feet>sq(?:uare|\.)? ?(?:ft|feet|foot|')\.?|(?:ft|feet) ?(?:²|\^?2)|sf(?![a-z]))|(?<metres>sq(?:uare|\.)? ?m(?:et(?:re|er)s?)?(?![a-z])|m ?(?:²|\^?2)|qm))/;
@@ -146,10 +146,10 @@ const MOST: Area = 5000n * SQUARE_TICKS_PER_SQUARE_METRE;
  * `4 x 6 ft`, `8 ft`, `20 m²`, or `none`. Sides without a unit are in `bare`, and noted. Two sides that name only one unit
  * share it. Words besides are screened for what is unsafe. Never throws.
  */
-export function readPart(text: string, reading: Reading, takes: { readonly line: boolean }): Read<ToldPart> {
+export function readPart(text: string, reading: Reading, takes: { readonly line: boolean }): Read<ParsedPart> {
   const typed = withoutHidden(text.trim(), ' ');
   const got = { option: reading.option, got: typed.slice(0, LONGEST_AREA) };
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   if (/^(?:none|no)$/i.test(typed)) return read(NO_PART);
   if (typed.length > LONGEST_AREA) return unread(notAPart(got, takes.line));
   const plain = plainSigns(typed).replace(/\s+/g, ' ');
@@ -189,7 +189,7 @@ function lineIn(plain: string, line: boolean): RegExpExecArray | undefined {
 
 function squareOf(figure: string, metres: boolean, reading: Reading): Area | undefined {
   const numeral = numeralAt(figure, 0, false);
-  const value = numeral && valued(numeral, undefined, reading.habits.decimal);
+  const value = numeral && valued(numeral, undefined, reading.preferences.decimal);
   if (!value || !('top' in value)) return undefined;
   return (value.top * (metres ? SQUARE_TICKS_PER_SQUARE_METRE : SQUARE_TICKS_PER_SQUARE_FOOT)) / value.bottom;
 }
@@ -202,7 +202,7 @@ const ML_PER_FLUID_OUNCE = 29.5735295625;
 
 /** `4 x 8 ft`, `1220 x 2440 mm`: the longer side is the strength axis. Never throws. */
 export function readSheet(text: string, reading: Reading): Read<{ readonly width: Length; readonly length: Length }> {
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const typed = withoutHidden(text.trim(), ' ').slice(0, 60);
   const bad = unread(notASheet({ option: reading.option, got: typed }));
   const match = WHOLE_PAIR.exec(plainSigns(typed));
@@ -224,7 +224,7 @@ export function readTube(text: string, reading: Reading): Read<number> {
     /^(?<figure>\d+(?:[.,]\d+)*) ?(?<unit>(?:us )?(?:fl\.? ?)?oz\.?|fluid ounces?|ounces?|ml|cc|l(?:it(?:re|er)s?)?)?$/.exec(
       plainSigns(typed),
     );
-  const ratio = match?.groups?.figure ? figureOf(match.groups.figure, reading.habits) : undefined;
+  const ratio = match?.groups?.figure ? figureOf(match.groups.figure, reading.preferences) : undefined;
   const figure = ratio ? Number(ratio.top) / Number(ratio.bottom) : Number.NaN;
   const unit = match?.groups?.unit;
   const size =

@@ -97,7 +97,7 @@ interface Place {
 }
 
 /** What is told of a carton, each with its place in the text. */
-interface ToldCarton {
+interface ParsedCarton {
   readonly area?: { readonly area: Area; readonly typed: string } & Place;
   readonly count?: { readonly count: number } & Place;
 }
@@ -108,32 +108,32 @@ export function claimCarton(
   rest: Unclaimed,
   units: Units,
   reading: Reading,
-): { told: ToldCarton; flaws: Flaw[] } {
+): { given: ParsedCarton; flaws: Flaw[] } {
   const flaws: Flaw[] = [];
-  let told: ToldCarton = {};
+  let given: ParsedCarton = {};
   const found = rest.claim(AREA);
   if (found) {
     const foot = found.groups?.foot !== undefined;
-    told = areaTold(found, foot ? 'imperial' : 'metric', reading) ?? {};
-    if (!told.area) flaws.push(cartonFlaw(found));
+    given = areaGiven(found, foot ? 'imperial' : 'metric', reading) ?? {};
+    if (!given.area) flaws.push(cartonFlaw(found));
   }
   const counted = rest.claimFirst(COUNTS);
-  if (!counted) return { told, flaws };
+  if (!counted) return { given, flaws };
   const place = placeOf(counted);
-  const value = figureOf(counted.groups?.figure ?? '', reading.habits);
-  if (!value) return { told, flaws: [...flaws, cartonFlaw(counted)] };
+  const value = figureOf(counted.groups?.figure ?? '', reading.preferences);
+  if (!value) return { given, flaws: [...flaws, cartonFlaw(counted)] };
   if (value.top % value.bottom === 0n) {
     const count = value.top / value.bottom;
     if (count >= 1n && count <= BigInt(MOST))
-      return { told: { ...told, count: { count: Number(count), ...place } }, flaws };
+      return { given: { ...given, count: { count: Number(count), ...place } }, flaws };
     const few = { ...place, expected: countOutOfRange(MOST), mends: () => [] };
-    return { told, flaws: [...flaws, few] };
+    return { given, flaws: [...flaws, few] };
   }
-  const area = told.area ? undefined : areaTold(counted, units, reading);
-  if (!area?.area) return { told, flaws: [...flaws, cartonFlaw(counted)] };
+  const area = given.area ? undefined : areaGiven(counted, units, reading);
+  if (!area?.area) return { given, flaws: [...flaws, cartonFlaw(counted)] };
   const typed = text.slice(place.from, place.to).trim();
   reading.note(cartonAreaRead(typed, area.area.typed));
-  return { told: area, flaws };
+  return { given: area, flaws };
 }
 
 function cartonFlaw(found: RegExpExecArray): Flaw {
@@ -144,9 +144,9 @@ function placeOf(found: RegExpExecArray): Place {
   return { from: found.index, to: found.index + found[0].length };
 }
 
-function areaTold(found: RegExpExecArray, units: Units, { habits }: Reading): ToldCarton | undefined {
+function areaGiven(found: RegExpExecArray, units: Units, { preferences }: Reading): ParsedCarton | undefined {
   const figure = found.groups?.figure ?? '';
-  const value = figureOf(figure, habits);
+  const value = figureOf(figure, preferences);
   if (!value || value.top <= 0n) return undefined;
   const unit = units === 'imperial' ? SQUARE_TICKS_PER_SQUARE_FOOT : SQUARE_TICKS_PER_SQUARE_METRE;
   const area = roundedRatio({ top: value.top * unit, bottom: value.bottom });
@@ -159,9 +159,9 @@ interface Carton {
 }
 
 /** Count and area together: the missing one worked out from one plank's area, both checked to within 2 %. */
-export function cartonOf(told: ToldCarton, plank: Area, units: Units, reading: Reading): Carton | Flaw {
-  const saying = { units, decimal: reading.habits.decimal };
-  const { area, count } = told;
+export function cartonOf(given: ParsedCarton, plank: Area, units: Units, reading: Reading): Carton | Flaw {
+  const saying = { units, decimal: reading.preferences.decimal };
+  const { area, count } = given;
   if (!area) return { count: count?.count ?? 1, area: plank * BigInt(count?.count ?? 1) };
   const planks = count?.count ?? Number(roundedRatio({ top: area.area, bottom: plank }));
   const product = plank * BigInt(planks);
@@ -211,7 +211,7 @@ const UNMARKED = new RegExp(
 );
 
 /** A price as told: the exact amount in whole units of its currency, and what it buys. */
-interface ToldPrice {
+interface ParsedPrice {
   readonly amount: Ratio;
   readonly currency: string;
   readonly of: 'carton' | 'plank' | 'foot' | 'metre';
@@ -220,7 +220,7 @@ interface ToldPrice {
 }
 
 /** Claims the price of a plank, if one is told. */
-export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { told?: ToldPrice; flaws: Flaw[] } {
+export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { given?: ParsedPrice; flaws: Flaw[] } {
   const found = rest.claimFirst(PRICES);
   const unmarked = rest.claim(UNMARKED);
   const flaws: Flaw[] = [];
@@ -230,7 +230,7 @@ export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { t
     flaws.push({
       ...place,
       expected: found ? priceTwice() : priceMark(),
-      mends: () => (found ? [] : [`${markOf(reading.habits.currency)}${typed}`]),
+      mends: () => (found ? [] : [`${markOf(reading.preferences.currency)}${typed}`]),
     });
   }
   if (!found) return { flaws };
@@ -240,7 +240,7 @@ export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { t
   const place = placeOf(found);
   const typed = text.slice(place.from, place.to).trim();
   const groups = found.groups ?? {};
-  const amount = figureOf(groups.figure ?? '', reading.habits);
+  const amount = figureOf(groups.figure ?? '', reading.preferences);
   const flaw = (expected: string, ...mends: string[]) => ({
     flaws: [...flaws, { ...place, expected, mends: () => mends }],
   });
@@ -250,27 +250,27 @@ export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { t
   const of = (['carton', 'plank', 'foot', 'metre'] as const).find((what) => groups[what] !== undefined);
   if (!of && groups.line === undefined) return flaw(priceOfWhat());
   if (!of) reading.note(footPriceRead(typed));
-  const currency = currencyOf(before ?? after, reading.habits);
-  return { told: { amount, currency, of: of ?? 'foot', ...place }, flaws };
+  const currency = currencyOf(before ?? after, reading.preferences);
+  return { given: { amount, currency, of: of ?? 'foot', ...place }, flaws };
 }
 
 /** The price of a carton in whole cents, rounded half up once. */
-export function cartonPrice(told: ToldPrice, carton: Carton, reading: Reading): Price | Flaw {
-  const [times, parts] = perCarton(told.of, carton);
-  const { top, bottom } = told.amount;
+export function cartonPrice(given: ParsedPrice, carton: Carton, reading: Reading): Price | Flaw {
+  const [times, parts] = perCarton(given.of, carton);
+  const { top, bottom } = given.amount;
   if (top * times > HIGHEST_PRICE * bottom * parts) {
-    return { from: told.from, to: told.to, expected: tooHigh(reading), mends: () => [] };
+    return { from: given.from, to: given.to, expected: tooHigh(reading), mends: () => [] };
   }
-  return { cents: portion(100n * top, times, bottom * parts), currency: told.currency };
+  return { cents: portion(100n * top, times, bottom * parts), currency: given.currency };
 }
 
 /** How many of what the price buys are in a carton, as a ratio. */
-function perCarton(of: ToldPrice['of'], { count, area }: Carton): readonly [times: Area, parts: Area] {
+function perCarton(of: ParsedPrice['of'], { count, area }: Carton): readonly [times: Area, parts: Area] {
   if (of === 'foot') return [area, SQUARE_TICKS_PER_SQUARE_FOOT];
   if (of === 'metre') return [area, SQUARE_TICKS_PER_SQUARE_METRE];
   return of === 'plank' ? [BigInt(count), 1n] : [1n, 1n];
 }
 
-function tooHigh({ habits }: Reading): string {
-  return priceTooHigh(sayNumber(Number(HIGHEST_PRICE), { units: habits.units, decimal: habits.decimal }));
+function tooHigh({ preferences }: Reading): string {
+  return priceTooHigh(sayNumber(Number(HIGHEST_PRICE), { units: preferences.units, decimal: preferences.decimal }));
 }

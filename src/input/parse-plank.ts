@@ -19,8 +19,8 @@ import { sayLength } from './format.ts';
 import { unitIn, unitsOf } from './parse-length.ts';
 import { type LengthUnit, UNITS } from './parse-number.ts';
 import { cartonOf, cartonPrice, claimCarton, claimPrice, type Unclaimed, unclaimed } from './parse-plank-price.ts';
-import { type Habits, type Read, type Reading, read, type Units, unread } from './reading.ts';
-import type { ToldPlank } from './readings-made.ts';
+import { type Preferences, type Read, type Reading, read, type Units, unread } from './reading.ts';
+import type { ParsedPlank } from './readings-made.ts';
 import { type Flaw, problemsOf } from './rooms/room-flaw.ts';
 import {
   hiddenSign,
@@ -122,7 +122,7 @@ const LONGEST = 4 * TICKS_PER_METRE;
 
 /** Claims the size of a plank. A side without a unit takes the other's, else inches or millimetres by habit, which is noted. */
 function claimSize(text: string, rest: Unclaimed, reading: Reading): Size | Flaw {
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const triple = rest.claim(TRIPLE);
   const found = triple ?? rest.claimFirst(PAIRS);
   const { a, b, c } = found?.groups ?? {};
@@ -149,7 +149,7 @@ function claimSize(text: string, rest: Unclaimed, reading: Reading): Size | Flaw
   const thick = third && third.length > TICKS_PER_INCH;
   if (thick || width < SHORTEST || width > WIDEST || length > LONGEST) return flaw(sizeOutOfRange());
   const units = unitsOf(unit);
-  const saying = { units, decimal: reading.habits.decimal };
+  const saying = { units, decimal: reading.preferences.decimal };
   if (!stated) reading.note(sizeReadIn(typed, UNITS[unit].word));
   if (one.length > other.length) reading.note(sizeTurned(typed, sayLength(width, saying), sayLength(length, saying)));
   return { width, length, units, ...(third && { thickness: third.length }) };
@@ -170,7 +170,7 @@ const FILLER =
   /^(?:planks?|boards?|pieces?|pcs|tiles?|vinyl|luxury|rigid|core|lvp|lvt|spc|wpc|laminate|floor|flooring|of|with|each|the|an?|and|per|in|is|are|at|for|to|it|that|covers?|covering|coverage|has|holds|contains|size|sizes|nominal|cartons?|box(?:es)?|packs?|cases?|bx|ctn|pkg|long|wide|end|ends|joints?|price|costs?|thick|approx(?:imately)?|about|total|x)$/;
 
 type Parsed =
-  | { readonly ok: true; readonly value: ToldPlank; readonly notes: readonly string[] }
+  | { readonly ok: true; readonly value: ParsedPlank; readonly notes: readonly string[] }
   | { readonly ok: false; readonly flaws: readonly [Flaw, ...Flaw[]] };
 
 /** Whether a text asks for a plank of ours, for somebody who has none yet. */
@@ -179,7 +179,7 @@ export function isExamplePlank(text: string): boolean {
 }
 
 /** The plank of ours, as it could be typed. It is in no order and no list: whoever gets it is told. */
-export function examplePlank({ units }: Habits): string {
+export function examplePlank({ units }: Preferences): string {
   return `${plankSizeExample(units === 'metric')}, ${plankCountExample()}`;
 }
 
@@ -189,8 +189,8 @@ export function examplePlank({ units }: Habits): string {
  * A price per sq ft, m² or plank becomes the carton's, in whole cents, rounded half up once. What cannot be placed is told
  * back, never passed over; a Problem's fix is itself read. Never throws.
  */
-export function readPlank(text: string, reading: Reading): Read<ToldPlank> {
-  const parsed = parse(isExamplePlank(text) ? examplePlank(reading.habits) : text, reading);
+export function readPlank(text: string, reading: Reading): Read<ParsedPlank> {
+  const parsed = parse(isExamplePlank(text) ? examplePlank(reading.preferences) : text, reading);
   if (parsed.ok) {
     for (const note of parsed.notes) reading.note(note);
     return read(parsed.value);
@@ -198,9 +198,9 @@ export function readPlank(text: string, reading: Reading): Read<ToldPlank> {
   return unread(...problemsOf(parsed.flaws, text, reading.option, (mended) => parse(mended, reading).ok));
 }
 
-function parse(text: string, { option, habits }: Reading): Parsed {
+function parse(text: string, { option, preferences }: Reading): Parsed {
   const notes: string[] = [];
-  const reading: Reading = { option, habits, note: (assumed) => notes.push(assumed) };
+  const reading: Reading = { option, preferences, note: (assumed) => notes.push(assumed) };
   const whole = (expected: string, ...mends: string[]): Parsed => ({
     ok: false,
     flaws: [{ from: 0, to: text.length, expected, mends: () => mends }],
@@ -212,26 +212,26 @@ function parse(text: string, { option, habits }: Reading): Parsed {
   const named = claimThickness(rest, reading);
   const size = claimSize(text, rest, reading);
   const make = claimMake(rest);
-  const units = 'mends' in size ? habits.units : size.units;
-  const { told, flaws } = claimCarton(text, rest, units, reading);
+  const units = 'mends' in size ? preferences.units : size.units;
+  const { given, flaws } = claimCarton(text, rest, units, reading);
   const lone = named === undefined ? claimLoneThickness(text, rest, reading) : undefined;
   const plankArea = 'mends' in size ? undefined : areaOf(size.width, size.length);
-  const uncounted = !told.count && !told.area && flaws.length === 0;
+  const uncounted = !given.count && !given.area && flaws.length === 0;
   const count = uncounted ? rest.claim(/(?<![^\u2588 ,;]) {0,9}(?<figure>\d{1,3}) {0,9}(?![^\u2588 ,;])/) : undefined;
   const carton =
-    plankArea !== undefined && (told.count || told.area) ? cartonOf(told, plankArea, units, reading) : undefined;
-  if (uncounted) flaws.push(count ? loneCount(count) : cartonUntold(text));
+    plankArea !== undefined && (given.count || given.area) ? cartonOf(given, plankArea, units, reading) : undefined;
+  if (uncounted) flaws.push(count ? loneCount(count) : cartonNotGiven(text));
   if (carton && 'mends' in carton) flaws.push(carton);
   flaws.push(...price.flaws, ...leftFlaws(rest));
   for (const thick of [named, lone]) if (typeof thick === 'object') flaws.push(thick);
   if ('mends' in size) flaws.push(size);
   const settled = carton && 'count' in carton ? carton : undefined;
-  const cost = price.told && settled ? cartonPrice(price.told, settled, reading) : undefined;
+  const cost = price.given && settled ? cartonPrice(price.given, settled, reading) : undefined;
   if (cost && 'mends' in cost) flaws.push(cost);
   const [first, ...others] = flaws;
   if (first || 'mends' in size || !settled) return { ok: false, flaws: first ? [first, ...others] : [unplaced(text)] };
   const thickness = [named, size.thickness, lone].find((thick) => typeof thick === 'number');
-  const value: ToldPlank = {
+  const value: ParsedPlank = {
     plank: { width: size.width, length: size.length, perCarton: settled.count, lock: make.lock },
     cartonArea: settled.area,
     units,
@@ -265,7 +265,7 @@ function loneCount(found: RegExpExecArray): Flaw {
   };
 }
 
-function cartonUntold(text: string): Flaw {
+function cartonNotGiven(text: string): Flaw {
   const end = text.length;
   const shown = { from: 0, to: end };
   return { from: end, to: end, shown, expected: cartonMissing(), mends: () => [] };

@@ -5,7 +5,7 @@ import { notAPrice, priceExample, priceMark, priceRead, priceTooHigh } from '../
 import { portion, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 import { sayMoney, sayNumber } from './format.ts';
 import { numeralAt, type Ratio, valued } from './parse-number.ts';
-import { type Habits, type Read, type Reading, read, unread } from './reading.ts';
+import { type Preferences, type Read, type Reading, read, unread } from './reading.ts';
 import type { Price } from './readings-made.ts';
 import { LETTER, plainSigns, withoutHidden } from './rooms/room-text.ts';
 
@@ -44,11 +44,11 @@ export const MARK = '(?:us\\$|ca\\$|au\\$|c\\$|a\\$|[$€£]|(?:usd|cad|aud|euro
 const MONEY = new RegExp(`^(?:(?<before>${MARK}) ?)?(?<figure>${FIGURE})(?: ?(?<after>${MARK}))?$`);
 
 /** The currency of a mark; of none, the asker's own. */
-export function currencyOf(mark: string | undefined, habits: Habits): string {
+export function currencyOf(mark: string | undefined, preferences: Preferences): string {
   const code = CURRENCIES[mark ?? ''];
   if (code) return code;
-  if (mark === undefined) return habits.currency;
-  return ['USD', 'CAD', 'AUD'].includes(habits.currency) ? habits.currency : 'USD';
+  if (mark === undefined) return preferences.currency;
+  return ['USD', 'CAD', 'AUD'].includes(preferences.currency) ? preferences.currency : 'USD';
 }
 
 /** The mark of a currency as it stands before a figure. */
@@ -57,10 +57,10 @@ export function markOf(currency: string): string {
 }
 
 /** The exact value of a typed figure, undefined when its marks make no number. */
-export function figureOf(typed: string, habits: Habits): Ratio | undefined {
+export function figureOf(typed: string, preferences: Preferences): Ratio | undefined {
   const numeral = numeralAt(typed, 0, false);
   if (!numeral || numeral.end !== typed.length) return undefined;
-  const value = valued(numeral, undefined, habits.decimal);
+  const value = valued(numeral, undefined, preferences.decimal);
   return value && 'top' in value ? value : undefined;
 }
 
@@ -69,23 +69,25 @@ export function figureOf(typed: string, habits: Habits): Ratio | undefined {
  * and noted; so is the currency when none is typed. Never throws: what is no price is a Problem with one to type instead.
  */
 export function readPrice(text: string, reading: Reading): Read<Price> {
-  const { option, habits } = reading;
+  const { option, preferences } = reading;
   const typed = withoutHidden(text.trim(), '\ufffd');
   const got = typed.length > LONGEST_TEXT ? `${[...typed].slice(0, LONGEST_TEXT).join('')}…` : typed;
-  const problem = (expected: string) => unread({ option, got, expected, fix: priceExample(habits.currency) });
+  const problem = (expected: string) => unread({ option, got, expected, fix: priceExample(preferences.currency) });
   if (typed.length > LONGEST_TEXT) return problem(notAPrice());
   const { before, figure, after } = MONEY.exec(plainSigns(typed))?.groups ?? {};
   if (figure === undefined) return problem(/\d/.test(typed) ? priceMark() : notAPrice());
-  const value = figureOf(figure, habits);
+  const value = figureOf(figure, preferences);
   if (!value || (before !== undefined && after !== undefined && before !== after)) return problem(notAPrice());
   if (value.top > HIGHEST_PRICE * value.bottom) {
-    return problem(priceTooHigh(sayNumber(Number(HIGHEST_PRICE), { units: habits.units, decimal: habits.decimal })));
+    return problem(
+      priceTooHigh(sayNumber(Number(HIGHEST_PRICE), { units: preferences.units, decimal: preferences.decimal })),
+    );
   }
   const mark = before ?? after;
-  const price = { cents: portion(100n, value.top, value.bottom), currency: currencyOf(mark, habits) };
+  const price = { cents: portion(100n, value.top, value.bottom), currency: currencyOf(mark, preferences) };
   const exact = (100n * value.top) % value.bottom === 0n;
   if (mark === undefined || !exact) {
-    const saying = { units: habits.units, decimal: habits.decimal };
+    const saying = { units: preferences.units, decimal: preferences.decimal };
     reading.note(priceRead(typed, sayMoney(price.cents, price.currency, saying)));
   }
   return read(price);

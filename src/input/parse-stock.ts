@@ -44,7 +44,7 @@ function stockItem(typed: string, atHand: boolean, reading: Reading): StockItem 
   const length = readLength(
     size.replace(/(?:(?<!\s)\s+)?\b(?:sticks?|boards?|long|each)\b/g, ''),
     reading,
-    reading.habits.units === 'metric' ? 'm' : 'ft',
+    reading.preferences.units === 'metric' ? 'm' : 'ft',
   );
   if (!length.ok || (count && !atHand)) return undefined;
   if (atHand) {
@@ -75,14 +75,14 @@ function filledPrices(
   return items.map((item) => {
     if (item.price || item.have !== undefined) return item;
     const cents = portion(BigInt(dearest.cents), BigInt(item.length), BigInt(dearest.length));
-    const saying = { units: reading.habits.units, decimal: reading.habits.decimal };
+    const saying = { units: reading.preferences.units, decimal: reading.preferences.decimal };
     reading.note(stockPriceRead(sayLength(item.length, saying), sayMoney(cents, currency, saying)));
     return { ...item, price: { cents, currency } };
   });
 }
 
 /** Stock lengths with what each costs; `currency` undefined where no price was told. */
-export interface ToldStock {
+export interface ParsedStock {
   readonly items: readonly StockItem[];
   readonly currency: string | undefined;
 }
@@ -91,10 +91,10 @@ const MOST_ITEMS = 24;
 const SHORTEST = inches(6);
 
 /** Items apart by `;`, a new line, `and`, or a comma and a space; what follows `have` up to the `;` is at hand. All problems at once. */
-export function readStock(text: string, reading: Reading): Read<ToldStock> {
+export function readStock(text: string, reading: Reading): Read<ParsedStock> {
   const items: StockItem[] = [];
   const wrong: string[] = [];
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const standard = metric ? '2.4 m' : '8 ft';
   const mended = text
     .split(/[;\n]/)
@@ -132,7 +132,7 @@ export function readStock(text: string, reading: Reading): Read<ToldStock> {
 }
 
 /** As readStock, for profiles of several kinds: what is at hand would fit one of them only, and is a Problem. */
-export function readStockOnSale(text: string, reading: Reading): Read<ToldStock> {
+export function readStockOnSale(text: string, reading: Reading): Read<ParsedStock> {
   const stock = readStock(text, reading);
   if (!stock.ok || stock.value.items.every(({ have }) => have === undefined)) return stock;
   const sections = text.split(/[;\n]/).filter((section) => !/\b(?:have|got|left)/i.test(section));

@@ -13,12 +13,12 @@ const LONGER: Readonly<Record<string, number>> = { '12': 3.25, '16': 3.5, '20': 
 /** The length of the nails at hand; undefined where it is to be worked out. A bare number is in inches or millimetres. */
 export function readNail(text: string, reading: Reading): Read<Length | undefined> {
   if (/^\s*(?:computed|any|auto)\s*$/i.test(text)) return read(undefined);
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const size = /^\s*(\d{1,2})\s*(?:d|penny)\b(?:\s*(?:finish(?:ing)?\s+)?nails?)?\s*$/i.exec(text)?.[1];
   if (size !== undefined) {
     const penny = pennyInches(Number(size));
     if (penny !== undefined) {
-      reading.note(pennyRead(text.trim(), sayLength(inches(penny), reading.habits)));
+      reading.note(pennyRead(text.trim(), sayLength(inches(penny), reading.preferences)));
       return read(inches(penny));
     }
   }
@@ -58,7 +58,7 @@ const SPREAD = { least: 0.5, most: 50 } as const;
 /** Litres of a tube; a bare number is in fluid ounces or millilitres by habit. */
 export function readVolume(text: string, reading: Reading): Read<number> {
   const match = VOLUME.exec(text.trim());
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const unit = match?.[2]?.toLowerCase() ?? (metric ? 'ml' : 'oz');
   const per = unit.startsWith('l') ? 1 : unit.startsWith('m') ? 0.001 : LITRES_PER_OUNCE;
   const litres = match ? figure(match[1]) * per : Number.NaN;
@@ -73,7 +73,7 @@ export function readCoverage(text: string, reading: Reading): Read<number> {
   const of = match?.[3]?.toLowerCase() ?? '';
   const coverage = area / (of.startsWith('l') ? 1 : of.startsWith('q') ? LITRES_PER_GALLON / 4 : LITRES_PER_GALLON);
   if (coverage >= SPREAD.least && coverage <= SPREAD.most) return read(coverage);
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   return unread(
     coverageUnread({ option: reading.option, got: text }, metric ? '10 m² per litre' : '350 sq ft per gallon'),
   );

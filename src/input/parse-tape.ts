@@ -31,7 +31,7 @@ import {
   UNITS,
   unitMatched,
 } from './parse-number.ts';
-import { type Habits, type Read, type Reading, read, type Units, unread } from './reading.ts';
+import { type Preferences, type Read, type Reading, read, type Units, unread } from './reading.ts';
 
 // The terms of a sum of lengths: each quantity becomes a symbol, so that only the structure is left to parse.
 
@@ -183,8 +183,8 @@ function valueAt(node: MathNode, terms: Terms, sum: Sum): Value | Problem {
 function added(left: Value, right: Value, sign: 'add' | 'subtract', sum: Sum): Value | Problem {
   const [from, by] = [right.power === 1 ? asLength(left, sum) : left, left.power === 1 ? asLength(right, sum) : right];
   if (from.power !== by.power) {
-    const deed = sign === 'add' ? `adds ${kind(by)} to ${kind(from)}` : `takes ${kind(by)} from ${kind(from)}`;
-    return unlikeThings(sum.got, deed, sum.example);
+    const permission = sign === 'add' ? `adds ${kind(by)} to ${kind(from)}` : `takes ${kind(by)} from ${kind(from)}`;
+    return unlikeThings(sum.got, permission, sum.example);
   }
   const amount = sign === 'add' ? from.amount.add(by.amount) : from.amount.sub(by.amount);
   if (from.bare === undefined || by.bare === undefined) return { amount, power: from.power };
@@ -248,7 +248,7 @@ const TARGET = new RegExp(
  */
 export function readTape(text: string, reading: Reading, bare: LengthUnit): Read<Tape> {
   const got = { option: reading.option, got: text.trim() };
-  const example = typedSumExample(reading.habits.units === 'metric', reading.habits.decimal);
+  const example = typedSumExample(reading.preferences.units === 'metric', reading.preferences.decimal);
   if (text.length > LONGEST_TEXT) return unread(sumTooLarge(got, `${LONGEST_TEXT} characters`, example));
   const plain = plainText(text)
     .replace(/(?<![ =?])[ =?]+$/, '')
@@ -263,7 +263,7 @@ export function readTape(text: string, reading: Reading, bare: LengthUnit): Read
   const value = totalOf(terms, sum);
   if ('expected' in value) return unread(value);
   const units = unitsOf(target?.unit ?? terms.quantities.find(({ unit }) => unit)?.unit ?? bare);
-  const tape = tapeOf(asLength(value, sum), { units, decimal: reading.habits.decimal }, sum, target);
+  const tape = tapeOf(asLength(value, sum), { units, decimal: reading.preferences.decimal }, sum, target);
   return 'expected' in tape ? unread(tape) : read(tape);
 }
 
@@ -337,9 +337,9 @@ type TapeResult = Result & { readonly kind: 'tape' } & (
 export function sayTape(
   tape: Tape,
   typed: string,
-  habits: Habits,
+  preferences: Preferences,
 ): { headline: string; facts: readonly Fact[]; data: TapeResult } {
-  const { decimal } = habits;
+  const { decimal } = preferences;
   const imperial = { units: 'imperial', decimal } as const;
   const metric = { units: 'metric', decimal } as const;
   if (tape.kind === 'number') {
@@ -374,7 +374,7 @@ export function sayTape(
 const DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 2, m: 4, in: 4, ft: 4, yd: 4 };
 
 /** A length in the one unit asked for; feet and inches as on a tape, and where that is not exact, both. */
-function sayIn(length: Length, unit: LengthUnit, decimal: Habits['decimal']): string {
+function sayIn(length: Length, unit: LengthUnit, decimal: Preferences['decimal']): string {
   const saying = { units: unitsOf(unit), decimal };
   const value = Number((length / Number(UNITS[unit].ticks)).toFixed(DECIMALS[unit]));
   // No thousands mark: 3,810 mm could be read as a decimal.

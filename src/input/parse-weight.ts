@@ -34,13 +34,13 @@ export function weightFigure(typed: string): number {
 export function readWeight(text: string, reading: Reading, least: number, most: number): Read<number> {
   const match = WEIGHT.exec(plain(text));
   const unit = match?.[2] ?? '';
-  const { units } = reading.habits;
+  const { units } = reading.preferences;
   const bare = units === 'metric' ? 'kg' : 'lb';
   const inPounds = POUNDS.test(unit) || (unit === '' && bare === 'lb');
   const known = unit === '' || inPounds || KILOGRAMS.test(unit);
   const value = match?.[1] && known ? weightFigure(match[1]) * (inPounds ? KILOGRAMS_PER_POUND : 1) : Number.NaN;
   if (!(value >= least - 1e-9 && value <= most + 1e-9)) {
-    const say = (kilograms: number) => sayWeight(kilograms, reading.habits);
+    const say = (kilograms: number) => sayWeight(kilograms, reading.preferences);
     return unread(notAWeight({ option: reading.option, got: text }, say(least), say(most)));
   }
   if (unit === '' && match?.[1]) reading.note(weightReadIn(match[1], bare === 'kg' ? 'kilograms' : 'pounds'));
@@ -206,7 +206,11 @@ export function readLoad(text: string, reading: Reading, least: number, most: nu
   const figure = unit ? (/^[\d.,]+/.exec(weight)?.[0] ?? weight) : weight;
   const kilograms = readWeight(figure.trim(), reading, least, most);
   if (!kilograms.ok) return kilograms;
-  const units = /kg|kilo/i.test(figure) ? 'metric' : /lb|pound|#/i.test(figure) ? 'imperial' : reading.habits.units;
+  const units = /kg|kilo/i.test(figure)
+    ? 'metric'
+    : /lb|pound|#/i.test(figure)
+      ? 'imperial'
+      : reading.preferences.units;
   const rest = text.replace(figure, ' ').trim();
   if (rest === '') return read({ kilograms: kilograms.value, units, wrong: undefined });
   const way = readLiftWay(rest, reading);

@@ -6,7 +6,7 @@ import type { Problem } from '../reply/reply.ts';
 export type Units = 'imperial' | 'metric';
 
 /** How this asker writes and reads figures. */
-export interface Habits {
+export interface Preferences {
   /** Taken for a number typed without a unit: ft or m for rooms, in or mm for planks. */
   readonly units: Units;
   /** The decimal mark in what is printed; both are read. */
@@ -15,12 +15,12 @@ export interface Habits {
   readonly currency: string;
 }
 
-export const DEFAULT_HABITS: Habits = { units: 'imperial', decimal: '.', currency: 'USD' };
+export const DEFAULT_PREFERENCES: Preferences = { units: 'imperial', decimal: '.', currency: 'USD' };
 
 /** The surroundings of one reading: the option's name, the asker's habits, and where to tell how a doubtful thing was read. */
 export interface Reading {
   readonly option: string;
-  readonly habits: Habits;
+  readonly preferences: Preferences;
   note(assumed: string): void;
 }
 

@@ -5,13 +5,13 @@ import type { Area, Cents, Length } from '../units/length.ts';
 import type { Units } from './reading.ts';
 
 /** Rooms in the order typed; each is one region laid by itself. */
-export interface ToldRooms {
+export interface ParsedRooms {
   readonly rooms: readonly Region[];
   readonly units: Units;
 }
 
 /** A plank product: the board, what a carton covers (as printed, else size × count) and costs, if told. */
-export interface ToldPlank {
+export interface ParsedPlank {
   readonly plank: Plank;
   readonly cartonArea: Area;
   readonly cartonPrice?: Price;

@@ -42,7 +42,7 @@ export interface Pose {
 }
 
 /** As told: not turned, not moved. */
-export const AS_TOLD: Pose = { angle: 0, move: [0, 0] };
+export const AS_DRAWN: Pose = { angle: 0, move: [0, 0] };
 
 /** A room point in its region. */
 function posedPoint(point: Point, { angle, move }: Pose): Point {

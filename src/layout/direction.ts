@@ -26,11 +26,11 @@ export function directed(regions: readonly Region[], direction: Direction): read
   const own = regions.map((region) => direction.rooms.find(({ room }) => outlineOf([region], room) !== undefined));
   if (direction.rooms.some(({ room }) => outlineOf(regions, room) === undefined)) return undefined;
   const angles = regions.map((region, i): CoveredArea | undefined => {
-    const told = own[i];
-    if (!told) return along([region], regions, direction.others)?.[0];
-    const outline = outlineOf([region], told.room) ?? region.outline;
+    const given = own[i];
+    if (!given) return along([region], regions, direction.others)?.[0];
+    const outline = outlineOf([region], given.room) ?? region.outline;
     const named = { ...region, outline };
-    const heading = told.heading.kind === 'wall' ? { ...told.heading, region: region.name } : told.heading;
+    const heading = given.heading.kind === 'wall' ? { ...given.heading, region: region.name } : given.heading;
     const [angle] = along([region], [{ ...named, rooms: [] }], heading) ?? [];
     return angle;
   });
@@ -42,11 +42,11 @@ export function directed(regions: readonly Region[], direction: Direction): read
 export function divided(regions: readonly Region[], direction: Direction): readonly string[] {
   if (direction.kind !== 'each') return [];
   for (const region of regions) {
-    const told = direction.rooms.filter(({ room }) => outlineOf([region], room) !== undefined);
-    const angles = told.map(({ room, heading }) =>
+    const given = direction.rooms.filter(({ room }) => outlineOf([region], room) !== undefined);
+    const angles = given.map(({ room, heading }) =>
       directed([region], { kind: 'each', rooms: [{ room, heading }], others: heading })?.at(0),
     );
-    if (new Set(angles.map((area) => area && area.angle % 180)).size > 1) return told.map(({ room }) => room);
+    if (new Set(angles.map((area) => area && area.angle % 180)).size > 1) return given.map(({ room }) => room);
   }
   return [];
 }

@@ -2,7 +2,7 @@
 
 import { at, type Outline, type Point } from '../units/geometry.ts';
 import { inches, type Length } from '../units/length.ts';
-import { AS_TOLD, type Pose, posed, type QuarterTurn, touches } from './combine-areas.ts';
+import { AS_DRAWN, type Pose, posed, type QuarterTurn, touches } from './combine-areas.ts';
 import type { Region } from './floor.ts';
 import { turned } from './frame.ts';
 
@@ -105,7 +105,16 @@ export type Taken =
 export interface DoorwayTrouble {
   readonly about: 'doorway';
   readonly doorway: number;
-  readonly why: 'no room' | 'one room' | 'no wall' | 'untold' | 'slanted' | 'too wide' | 'turned' | 'apart' | 'overlap';
+  readonly why:
+    | 'no room'
+    | 'one room'
+    | 'no wall'
+    | 'notGiven'
+    | 'slanted'
+    | 'too wide'
+    | 'turned'
+    | 'apart'
+    | 'overlap';
   /** The side it is about, else the first. */
   readonly side: 0 | 1;
   /** apart: ticks by which the two sides miss each other. overlap: the rooms that would lie on one another. */
@@ -119,7 +128,7 @@ export interface DoorwayTrouble {
 export interface Link {
   readonly index: number;
   readonly rooms: readonly [number, number];
-  readonly told: Doorway;
+  readonly given: Doorway;
 }
 
 /** `poses` and `group` by room; rooms of one group lie in one region, in the coordinates of the group's first room. `placedBy`: the doorway that placed a room. */
@@ -143,21 +152,21 @@ export function placeRooms(
   const placedBy: (number | undefined)[] = rooms.map(() => undefined);
   rooms.forEach((_, first) => {
     if (poses[first]) return;
-    poses[first] = AS_TOLD;
+    poses[first] = AS_DRAWN;
     for (;;) {
       const link = links.find(({ rooms: [a, b] }) => (poses[a] === undefined) !== (poses[b] === undefined) && a !== b);
       if (!link) return;
       const known: 0 | 1 = poses[link.rooms[0]] ? 0 : 1;
       const [from, to] = [link.rooms[known], link.rooms[known === 0 ? 1 : 0]];
-      const pose = poseThrough(rooms, link, known, poses[from] ?? AS_TOLD, troubles, taken);
-      poses[to] = pose ?? AS_TOLD;
+      const pose = poseThrough(rooms, link, known, poses[from] ?? AS_DRAWN, troubles, taken);
+      poses[to] = pose ?? AS_DRAWN;
       placedBy[to] = link.index;
       // A room that could not be placed is left by itself; its trouble is told.
       groups[to] = pose ? (groups[from] ?? from) : to;
       if (pose && pose.angle !== 0) taken.push({ kind: 'turned', room: rooms[to]?.name ?? '', angle: pose.angle });
     }
   });
-  const placing = { poses: poses.map((pose) => pose ?? AS_TOLD), groups, placedBy };
+  const placing = { poses: poses.map((pose) => pose ?? AS_DRAWN), groups, placedBy };
   if (troubles.length === 0) troubles.push(...overlaps(rooms, placing));
   return placing;
 }
@@ -165,14 +174,14 @@ export function placeRooms(
 /** The pose of the room beyond a doorway, whose room on the side `known` has the pose `pose`. */
 function poseThrough(
   rooms: readonly Region[],
-  { index, rooms: ends, told }: Link,
+  { index, rooms: ends, given }: Link,
   known: 0 | 1,
   pose: Pose,
   troubles: DoorwayTrouble[],
   taken: Taken[],
 ): Pose | undefined {
   const beyond = known === 0 ? 1 : 0;
-  const [here, there] = [told.sides[known], told.sides[beyond]];
+  const [here, there] = [given.sides[known], given.sides[beyond]];
   const [room, next] = [rooms[ends[known]], rooms[ends[beyond]]];
   if (!room || !next) return undefined;
   const fail = (why: DoorwayTrouble['why'], side: 0 | 1): undefined => {
@@ -182,21 +191,21 @@ function poseThrough(
   const own = posed(room.outline, pose);
   const far = there.wall === undefined ? undefined : faceOf(next.outline, there.wall - 1);
   const wall = here.wall !== undefined ? here.wall - 1 : far && facesLooking(own, opposite(far.out))[0];
-  if (wall === undefined) return fail('untold', known);
+  if (wall === undefined) return fail('notGiven', known);
   const face = faceOf(own, wall);
   if (!face) return fail('slanted', known);
   if (here.wall === undefined) taken.push({ kind: 'wall', doorway: index, room: room.name, wall: wall + 1 });
-  const mouth = mouthOn(face, told.width, here.at);
+  const mouth = mouthOn(face, given.width, here.at);
   if (!mouth) return fail('too wide', known);
   if (!here.at) taken.push({ kind: 'middle', doorway: index, room: room.name, wall: wall + 1 });
   const wallThere = there.wall !== undefined ? there.wall - 1 : facesLooking(next.outline, opposite(mouth.out))[0];
   const faceThere = wallThere === undefined ? undefined : faceOf(next.outline, wallThere);
   if (wallThere === undefined || !faceThere) return fail('slanted', beyond);
   if (there.wall === undefined) taken.push({ kind: 'wall', doorway: index, room: next.name, wall: wallThere + 1 });
-  const mouthThere = mouthOn(faceThere, told.width, there.at);
+  const mouthThere = mouthOn(faceThere, given.width, there.at);
   if (!mouthThere) return fail('too wide', beyond);
   if (!there.at) taken.push({ kind: 'middle', doorway: index, room: next.name, wall: wallThere + 1 });
-  return meeting(mouth, mouthThere, told.depth);
+  return meeting(mouth, mouthThere, given.depth);
 }
 
 /** The pose that brings a mouth of a room opposite another one, `depth` ticks away. */
@@ -210,7 +219,7 @@ function meeting(mouth: Mouth, own: Mouth, depth: number): Pose | undefined {
 
 /** Rooms of one group that lie on one another or touch without a wall between. */
 function overlaps(rooms: readonly Region[], { poses, groups, placedBy }: Placing): readonly DoorwayTrouble[] {
-  const outlines = rooms.map(({ outline }, i) => posed(outline, poses[i] ?? AS_TOLD));
+  const outlines = rooms.map(({ outline }, i) => posed(outline, poses[i] ?? AS_DRAWN));
   const found: DoorwayTrouble[] = [];
   outlines.forEach((outline, i) => {
     outlines.slice(0, i).forEach((other, j) => {
@@ -280,18 +289,18 @@ export function openDoorways(
   taken: Taken[],
 ): readonly OpenedDoorway[] {
   return links.flatMap((link) =>
-    link.told.runsOn ? through(rooms, link, placing, troubles) : halves(rooms, link, placing, troubles, taken),
+    link.given.runsOn ? through(rooms, link, placing, troubles) : halves(rooms, link, placing, troubles, taken),
   );
 }
 
 /** The wall of a side, the mouth in it, and why there is none. */
-function sideMouth(rooms: readonly Region[], { rooms: ends, told }: Link, { poses }: Placing, side: 0 | 1) {
-  const { wall, at } = told.sides[side];
+function sideMouth(rooms: readonly Region[], { rooms: ends, given }: Link, { poses }: Placing, side: 0 | 1) {
+  const { wall, at } = given.sides[side];
   const room = rooms[ends[side]];
   if (wall === undefined || !room) return undefined;
-  const face = faceOf(posed(room.outline, poses[ends[side]] ?? AS_TOLD), wall - 1);
+  const face = faceOf(posed(room.outline, poses[ends[side]] ?? AS_DRAWN), wall - 1);
   if (!face) return { why: 'slanted' } as const;
-  const mouth = mouthOn(face, told.width, at);
+  const mouth = mouthOn(face, given.width, at);
   return mouth ? { mouth } : ({ why: 'too wide' } as const);
 }
 
@@ -302,26 +311,26 @@ function through(
   placing: Placing,
   troubles: DoorwayTrouble[],
 ): readonly OpenedDoorway[] {
-  const { index, rooms: ends, told } = link;
+  const { index, rooms: ends, given } = link;
   const tell = (why: DoorwayTrouble['why'], side: 0 | 1, by?: number): readonly OpenedDoorway[] => {
     troubles.push({ about: 'doorway', doorway: index, why, side, ...(by === undefined ? {} : { by }) });
     return [];
   };
   const placed = placing.placedBy.includes(index);
   // The side that was told best decides where the doorway is: the other one follows from how the rooms lie.
-  const side: 0 | 1 = told.sides[0].wall === undefined || (!told.sides[0].at && told.sides[1].at) ? 1 : 0;
+  const side: 0 | 1 = given.sides[0].wall === undefined || (!given.sides[0].at && given.sides[1].at) ? 1 : 0;
   const beyond = side === 0 ? 1 : 0;
   const found = sideMouth(rooms, link, placing, side);
-  if (!found) return tell('untold', 0);
+  if (!found) return tell('notGiven', 0);
   if ('why' in found) return tell(found.why, side);
   const next = rooms[ends[beyond]];
   if (!next) return [];
-  const other = posed(next.outline, placing.poses[ends[beyond]] ?? AS_TOLD);
-  const wall = told.sides[beyond].wall;
-  const met = facing(found.mouth, other, placed ? told.depth : THICKEST);
+  const other = posed(next.outline, placing.poses[ends[beyond]] ?? AS_DRAWN);
+  const wall = given.sides[beyond].wall;
+  const met = facing(found.mouth, other, placed ? given.depth : THICKEST);
   const opposite = sideMouth(rooms, link, placing, beyond);
   if (opposite && 'why' in opposite) return tell(opposite.why, beyond);
-  if (opposite && told.sides[beyond].at) {
+  if (opposite && given.sides[beyond].at) {
     const missed = missing(found.mouth, opposite.mouth);
     if (missed > SLACK) return tell('apart', beyond, missed);
   }
@@ -354,7 +363,7 @@ function halves(
   troubles: DoorwayTrouble[],
   taken: Taken[],
 ): readonly OpenedDoorway[] {
-  const { index, rooms: ends, told } = link;
+  const { index, rooms: ends, given } = link;
   return ([0, 1] as const).flatMap((side): OpenedDoorway[] => {
     const name = rooms[ends[side]]?.name ?? '';
     const found = sideMouth(rooms, link, placing, side);
@@ -366,10 +375,10 @@ function halves(
       troubles.push({ about: 'doorway', doorway: index, why: found.why, side });
       return [];
     }
-    const { wall, at } = told.sides[side];
+    const { wall, at } = given.sides[side];
     if (!at && wall !== undefined) taken.push({ kind: 'middle', doorway: index, room: name, wall });
     // A tick less, so that two halves that meet in one region stay two.
-    const depth = Math.max(1, Math.floor(told.depth / 2) - 1);
+    const depth = Math.max(1, Math.floor(given.depth / 2) - 1);
     const group = placing.groups[ends[side]] ?? 0;
     const outline = passage(found.mouth, depth);
     return [{ index, group, side, name, runsOn: false, mouth: found.mouth, depth, outline }];

@@ -2,7 +2,7 @@
 
 import { at, boxOf, doubleArea, type Outline, type Point, wallLength } from '../units/geometry.ts';
 import type { Area, Length } from '../units/length.ts';
-import { AS_TOLD, covered, doubleShared, posed } from './combine-areas.ts';
+import { AS_DRAWN, covered, doubleShared, posed } from './combine-areas.ts';
 import {
   type Doorway,
   type DoorwayTrouble,
@@ -17,7 +17,7 @@ import {
 } from './doorways.ts';
 import type { LaidRegion, Opening, Piece, Region, RoomPart, Row, Standing } from './floor.ts';
 import { type Angle, startingWall, toFrame } from './frame.ts';
-import { boxesOf, type ObstacleBox, type StandingTrouble, type ToldStanding } from './obstacles.ts';
+import { boxesOf, type ObstacleBox, type ParsedStanding, type StandingTrouble } from './obstacles.ts';
 
 /** Regions to lay, doorways in the order told, and what was taken because it was not told. */
 export interface Home {
@@ -40,7 +40,7 @@ const MOST_NAMES = 3;
 export function homeOf(
   rooms: readonly Region[],
   doorways: readonly Doorway[],
-  standing: readonly ToldStanding[],
+  standing: readonly ParsedStanding[],
 ): Home | { readonly troubles: readonly HomeTrouble[] } {
   const troubles: HomeTrouble[] = [];
   const wrong: DoorwayTrouble[] = [];
@@ -48,7 +48,7 @@ export function homeOf(
   const links = linksOf(rooms, doorways, wrong);
   const placing = placeRooms(
     rooms,
-    links.filter(({ told }) => told.runsOn),
+    links.filter(({ given }) => given.runsOn),
     wrong,
     taken,
   );
@@ -71,7 +71,7 @@ export function homeOf(
   return {
     regions,
     taken,
-    doorways: links.map(({ index, rooms: [a, b], told: { width, depth, runsOn } }): HomeDoorway => {
+    doorways: links.map(({ index, rooms: [a, b], given: { width, depth, runsOn } }): HomeDoorway => {
       const own = opened.find((one) => one.index === index && one.runsOn);
       const region = regions.find((one) => one.rooms?.some(({ name }) => name === rooms[a]?.name));
       const names = [rooms[a]?.name ?? '', rooms[b]?.name ?? ''] as const;
@@ -87,8 +87,8 @@ export function homeOf(
 }
 
 function linksOf(rooms: readonly Region[], doorways: readonly Doorway[], troubles: DoorwayTrouble[]): readonly Link[] {
-  return doorways.flatMap((told, index): Link[] => {
-    const [a, b] = told.sides.map(({ room }) =>
+  return doorways.flatMap((given, index): Link[] => {
+    const [a, b] = given.sides.map(({ room }) =>
       rooms.findIndex(({ name }) => name.toLowerCase() === room.toLowerCase()),
     );
     if (a === undefined || b === undefined) return [];
@@ -99,11 +99,11 @@ function linksOf(rooms: readonly Region[], doorways: readonly Doorway[], trouble
     if (a < 0) tell('no room', 0);
     if (b < 0) tell('no room', 1);
     if (a === b && a >= 0) tell('one room', 1);
-    told.sides.forEach(({ wall }, side) => {
+    given.sides.forEach(({ wall }, side) => {
       const outline = rooms[side === 0 ? a : b]?.outline;
       if (outline && wall !== undefined && (wall < 1 || wall > outline.length)) tell('no wall', side === 0 ? 0 : 1);
     });
-    return troubles.length > before ? [] : [{ index, rooms: [a, b], told }];
+    return troubles.length > before ? [] : [{ index, rooms: [a, b], given }];
   });
 }
 
@@ -116,7 +116,7 @@ function crowded(
   return opened.flatMap((one): DoorwayTrouble[] => {
     const mates = [
       ...rooms.flatMap(({ outline, name }, i) =>
-        groups[i] === one.group ? [{ outline: posed(outline, poses[i] ?? AS_TOLD), name }] : [],
+        groups[i] === one.group ? [{ outline: posed(outline, poses[i] ?? AS_DRAWN), name }] : [],
       ),
       ...opened.filter((other) => other.index < one.index && other.group === one.group),
     ];
@@ -137,15 +137,15 @@ function regionOf(
   const own = opened.filter(({ group }) => group === groups[members[0] ?? 0]);
   const things = boxes
     .filter(({ room }) => members.includes(room))
-    .map(({ name, room, outline }): Standing => ({ name, outline: posed(outline, poses[room] ?? AS_TOLD) }));
+    .map(({ name, room, outline }): Standing => ({ name, outline: posed(outline, poses[room] ?? AS_DRAWN) }));
   const [first] = members.flatMap((i) => rooms[i] ?? []);
   if (!first) return undefined;
   if (members.length === 1 && own.length === 0 && things.length === 0) return first;
   const parts = members.flatMap((i): RoomPart[] => {
     const room = rooms[i];
-    return room ? [{ name: room.name, outline: posed(room.outline, poses[i] ?? AS_TOLD) }] : [];
+    return room ? [{ name: room.name, outline: posed(room.outline, poses[i] ?? AS_DRAWN) }] : [];
   });
-  const solid = members.flatMap((i) => (rooms[i]?.holes ?? []).map((hole) => posed(hole, poses[i] ?? AS_TOLD)));
+  const solid = members.flatMap((i) => (rooms[i]?.holes ?? []).map((hole) => posed(hole, poses[i] ?? AS_DRAWN)));
   const found = covered(
     [...parts, ...own].map(({ outline }) => outline),
     [...things.map(({ outline }) => outline), ...solid.map((hole) => [...hole].reverse())],
@@ -232,7 +232,7 @@ export function placesIn(region: LaidRegion, gap: number): (row: Row, run: reado
 // Walls of a region by the numbers they were told with, whatever doorways and things made of its outline.
 
 /** A wall from corner to corner in the coordinates of its region; `number` counts from 1 within its room. */
-interface ToldWall {
+interface ParsedWall {
   readonly room: string;
   readonly number: number;
   readonly length: Length;
@@ -241,7 +241,7 @@ interface ToldWall {
 }
 
 /** All walls of the rooms of a region, room by room. */
-function toldWalls(region: Pick<Region, 'name' | 'outline' | 'rooms'>): readonly ToldWall[] {
+function wallsAsGiven(region: Pick<Region, 'name' | 'outline' | 'rooms'>): readonly ParsedWall[] {
   const rooms = region.rooms ?? [{ name: region.name, outline: region.outline }];
   return rooms.flatMap(({ name, outline }) =>
     outline.map((from, i) => ({
@@ -255,8 +255,8 @@ function toldWalls(region: Pick<Region, 'name' | 'outline' | 'rooms'>): readonly
 }
 
 /** The wall that the first row lies against at `angle`: of several equally far out the longest, where rooms were joined or changed. Undefined where only a corner is outermost. */
-export function startWall(region: Pick<Region, 'name' | 'outline' | 'rooms'>, angle: Angle): ToldWall | undefined {
-  const walls = toldWalls(region);
+export function startWall(region: Pick<Region, 'name' | 'outline' | 'rooms'>, angle: Angle): ParsedWall | undefined {
+  const walls = wallsAsGiven(region);
   if (!region.rooms) {
     const index = startingWall(region.outline, angle);
     return index === undefined ? undefined : walls[index];

@@ -12,7 +12,7 @@ export type StandingPlace =
   | { readonly from: 'middle' };
 
 /** A thing as told: `across` along the first side of its room, `up` along the second. Without a room it stands in the only one. */
-export interface ToldStanding {
+export interface ParsedStanding {
   readonly name: string;
   readonly room: string | undefined;
   readonly across: Length;
@@ -39,41 +39,41 @@ export interface ObstacleBox {
 /** The boxes of all things; what has no place is added to `troubles`. */
 export function boxesOf(
   rooms: readonly Region[],
-  standing: readonly ToldStanding[],
+  standing: readonly ParsedStanding[],
   troubles: { push(trouble: StandingTrouble): unknown },
 ): readonly ObstacleBox[] {
   const boxes: ObstacleBox[] = [];
-  for (const [index, told] of standing.entries()) {
+  for (const [index, given] of standing.entries()) {
     const room =
-      told.room === undefined ? 0 : rooms.findIndex(({ name }) => name.toLowerCase() === told.room?.toLowerCase());
+      given.room === undefined ? 0 : rooms.findIndex(({ name }) => name.toLowerCase() === given.room?.toLowerCase());
     const outline = rooms[room]?.outline;
-    const box = outline && boxIn(outline, told);
-    const why = whyNot(rooms, told, outline, box);
+    const box = outline && boxIn(outline, given);
+    const why = whyNot(rooms, given, outline, box);
     if (why || !box || typeof box === 'string') {
       troubles.push({ about: 'standing', standing: index, why: why ?? 'no room' });
       continue;
     }
     const other = boxes.find((one) => one.room === room && doubleShared(one.outline, box) > 0n);
     if (other) troubles.push({ about: 'standing', standing: index, why: 'overlap', other: other.index });
-    else boxes.push({ index, room, name: told.name, outline: box });
+    else boxes.push({ index, room, name: given.name, outline: box });
   }
   return boxes;
 }
 
 function whyNot(
   rooms: readonly Region[],
-  told: ToldStanding,
+  given: ParsedStanding,
   outline: Outline | undefined,
   box: Outline | StandingTrouble['why'] | undefined,
 ): StandingTrouble['why'] | undefined {
-  if (told.room === undefined && rooms.length > 1) return 'which room';
+  if (given.room === undefined && rooms.length > 1) return 'which room';
   if (!outline || !box) return 'no room';
   if (typeof box === 'string') return box;
   return doubleShared(box, outline) === doubleArea(box) ? undefined : 'outside';
 }
 
 /** The box of a thing in the coordinates of its room as told, or why it has none. */
-function boxIn(outline: Outline, { across, up, places }: ToldStanding): Outline | StandingTrouble['why'] {
+function boxIn(outline: Outline, { across, up, places }: ParsedStanding): Outline | StandingTrouble['why'] {
   const { minX, maxX, minY, maxY } = boxOf(outline);
   const lows: number[][] = [[], []];
   for (const place of places) {

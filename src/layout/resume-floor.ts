@@ -90,9 +90,9 @@ function restRegion(
   const fixed = progress && progress.rows > 0 ? runs.filter(({ row }) => row === 0).length : 0;
   const starts = planned.map((start, i) => {
     const run = runs[i];
-    const told = i < fixed ? progress?.last.find((one) => one.run === i) : undefined;
-    if (!run || !told) return start;
-    const real = realStart(run, told, plank.length);
+    const given = i < fixed ? progress?.last.find((one) => one.run === i) : undefined;
+    if (!run || !given) return start;
+    const real = realStart(run, given, plank.length);
     if (real === undefined)
       misfits.push({
         region: region.name,
@@ -109,8 +109,8 @@ function restRegion(
 function realStart(run: Run, { start, end }: LaidRun, plank: number): number | undefined {
   if ((start ?? 0) > plank || (end ?? 0) > plank) return undefined;
   if (!isJointed(run, plank)) {
-    const told = start ?? end ?? run.length;
-    return Math.abs(told - run.length) <= SLACK ? run.length : undefined;
+    const given = start ?? end ?? run.length;
+    return Math.abs(given - run.length) <= SLACK ? run.length : undefined;
   }
   if (start === undefined) return end === undefined ? undefined : withinPlank(run.length - end, plank);
   if (end === undefined) return start;
@@ -239,8 +239,8 @@ function kept(
 ): readonly number[] {
   const starts: number[] = [];
   runs.forEach((run, i) => {
-    const told = i < fixed ? planned[i] : wanted[i];
-    const start = isJointed(run, plank.length) ? (told ?? plank.length) : run.length;
+    const given = i < fixed ? planned[i] : wanted[i];
+    const start = isJointed(run, plank.length) ? (given ?? plank.length) : run.length;
     if (i < fixed) {
       starts.push(start);
       return;

@@ -5,8 +5,8 @@ import { type Area, areaOf, type Length } from '../units/length.ts';
 export type Country = 'us' | 'canada' | 'uk' | 'australia' | 'elsewhere';
 
 /** The country that counts: the one told, else by the units of the sizes, for nobody measures floors of the US in meters. */
-export function countryFor(told: Country | undefined, metric: boolean): Country {
-  return told ?? (metric ? 'elsewhere' : 'us');
+export function countryFor(given: Country | undefined, metric: boolean): Country {
+  return given ?? (metric ? 'elsewhere' : 'us');
 }
 
 // Painted surface disturbed by removing trim, against the rule for minor work.

@@ -36,7 +36,7 @@ export function freeName(name: string, taken: readonly { readonly name: string }
 // Names of projects that tell a person's own from those shared with them.
 
 /** Projects of others that are named as another is, under a name that tells them apart. */
-export function toldApart(projects: readonly Project[], me: string | undefined): readonly Project[] {
+export function distinctNames(projects: readonly Project[], me: string | undefined): readonly Project[] {
   const names = new Set(projects.filter(({ owner }) => owner === me).map(({ name }) => folded(name)));
   return projects.map((project) => {
     if (project.owner === me) return project;

@@ -6,7 +6,7 @@ import { changedRoom, type Room, type Rooms, roomNamed, sameName } from './proje
 
 /** The most open questions, and the most lengths that wait for others. */
 export const MOST_QUESTIONS = 40;
-const MOST_TOLD = 100;
+const MOST_GIVEN = 100;
 export const LONGEST_WHAT = 60;
 
 const questionSchema = z
@@ -36,12 +36,12 @@ const toldSchema = z
 export const measuresSchema = z
   .object({
     open: z.array(questionSchema).max(MOST_QUESTIONS).readonly(),
-    told: z.array(toldSchema).max(MOST_TOLD).readonly(),
+    told: z.array(toldSchema).max(MOST_GIVEN).readonly(),
   })
   .readonly();
 
 export type Question = z.infer<typeof questionSchema>;
-type ToldLength = z.infer<typeof toldSchema>;
+type ParsedLength = z.infer<typeof toldSchema>;
 export type Measures = z.infer<typeof measuresSchema>;
 
 export const EMPTY_MEASURES: Measures = { open: [], told: [] };
@@ -65,32 +65,32 @@ export function withoutQuestions(measures: Measures, gone: (question: Question) 
 }
 
 /** With a length told, in place of the one told of that wall before; the earliest give way past the most that are kept. */
-export function withTold(measures: Measures, told: ToldLength): Measures {
-  const others = measures.told.filter((one) => !(sameName(one.room, told.room) && one.wall === told.wall));
-  return { ...measures, told: [...others, told].slice(-MOST_TOLD) };
+export function withGiven(measures: Measures, given: ParsedLength): Measures {
+  const others = measures.told.filter((one) => !(sameName(one.room, given.room) && one.wall === given.wall));
+  return { ...measures, told: [...others, given].slice(-MOST_GIVEN) };
 }
 
 /** Lengths told of a room's walls. */
-export function toldOf({ told }: Measures, room: string): readonly ToldLength[] {
-  return told.filter((one) => sameName(one.room, room));
+export function givenOf({ told: given }: Measures, room: string): readonly ParsedLength[] {
+  return given.filter((one) => sameName(one.room, room));
 }
 
 /** Without what was told of a room's walls: they are as they are kept now. */
-export function withoutTold(measures: Measures, room: string): Measures {
+export function withoutGiven(measures: Measures, room: string): Measures {
   return { ...measures, told: measures.told.filter((one) => !sameName(one.room, room)) };
 }
 
 /** Under a room's new name. */
-export function renamedIn({ open, told }: Measures, from: string, to: string): Measures {
+export function renamedIn({ open, told: given }: Measures, from: string, to: string): Measures {
   const renamed = <T extends { readonly room: string }>(one: T): T =>
     sameName(one.room, from) ? { ...one, room: to } : one;
-  return { open: open.map(renamed), told: told.map(renamed) };
+  return { open: open.map(renamed), told: given.map(renamed) };
 }
 
 /** What is left of it for these rooms: nothing is asked of a room that is gone. */
-export function measuresIn({ open, told }: Measures, rooms: Rooms): Measures {
+export function measuresIn({ open, told: given }: Measures, rooms: Rooms): Measures {
   const there = ({ room }: { readonly room: string }): boolean => roomNamed(rooms, room) !== undefined;
-  return { open: open.filter(there), told: told.filter(there) };
+  return { open: open.filter(there), told: given.filter(there) };
 }
 
 /** The room with a length noted under its name, in place of an earlier one. */

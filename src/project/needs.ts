@@ -93,7 +93,7 @@ function tallyOf(line: Line, shopping: Shopping): Tally {
   const missing = Math.max(0, line.amount - bought);
   const left = size === undefined ? (missing > NOISE * line.amount ? missing : 0) : roundUp(missing / size);
   const packages = shopping.bought.reduce(
-    (sum, { item, packages: told }) => (item === line.item ? sum + (told?.count ?? 0) : sum),
+    (sum, { item, packages: given }) => (item === line.item ? sum + (given?.count ?? 0) : sum),
     0,
   );
   const needed = size === undefined ? 0 : roundUp(line.amount / size);

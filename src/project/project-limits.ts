@@ -23,7 +23,7 @@ export const LIMITS = {
   /** One room as told. */
   room: 500,
   /** All rooms in scope: they must fit into one ask beside everything else. */
-  roomsTold: 2500,
+  roomsGiven: 2500,
   /** Shares of one project. */
   shares: 30,
   /** Projects of others that one person is let into. */
@@ -62,8 +62,8 @@ export type Payer = z.infer<typeof payerSchema>;
 // Who may do what with a project.
 
 /** What can be done: read it; tick off shopping and stages; write notes; tell rooms and picks; keep answers; tell what was spent; rename, archive, delete, share. */
-export const DEEDS = ['look', 'tick', 'note', 'measure', 'keep', 'spend', 'own'] as const;
-export type Permission = (typeof DEEDS)[number];
+export const PERMISSIONS = ['look', 'tick', 'note', 'measure', 'keep', 'spend', 'own'] as const;
+export type Permission = (typeof PERMISSIONS)[number];
 
 export const ROLES = ['owner', 'measure', 'tick', 'look'] as const;
 export type Role = (typeof ROLES)[number];
@@ -71,15 +71,15 @@ export type Role = (typeof ROLES)[number];
 export const roleSchema = z.enum(ROLES);
 
 const ALLOWED: Readonly<Record<Role, readonly Permission[]>> = {
-  owner: DEEDS,
+  owner: PERMISSIONS,
   measure: ['look', 'tick', 'note', 'measure', 'keep'],
   tick: ['look', 'tick', 'note'],
   look: ['look'],
 };
 
 /** Whether somebody of this role may do this; nobody without a role may do anything. */
-export function may(role: Role | undefined, deed: Permission): boolean {
-  return role !== undefined && ALLOWED[role].includes(deed);
+export function may(role: Role | undefined, permission: Permission): boolean {
+  return role !== undefined && ALLOWED[role].includes(permission);
 }
 
 // The currency that a project is summed up in.

@@ -1,7 +1,7 @@
 /** The rooms of a project: kept as text that the readers read, and what else is known of them. */
 
 import { z } from 'zod';
-import { roomTold } from '../input/rooms/rooms-apart.ts';
+import { roomGiven } from '../input/rooms/rooms-apart.ts';
 import { STAGES, type Stage } from '../reply/need.ts';
 import { LIMITS, signedSchema } from './project-limits.ts';
 
@@ -61,7 +61,7 @@ export function inScope(rooms: Rooms): Rooms {
 
 /** Several rooms as one text for the option `room`. */
 export function roomsText(rooms: Rooms): string {
-  return rooms.map(roomTold).join('; ');
+  return rooms.map(roomGiven).join('; ');
 }
 
 // How far each room of a project is, stage by stage.

@@ -193,8 +193,8 @@ const helpersSchema = z.array(z.object({ person: z.string().min(16), role: z.enu
 
 /** Each helper becomes the share of the same number. Throws where they cannot be read. */
 const withShares: Migration = ({ helpers, ...same }) => {
-  const told = helpersSchema.parse(helpers).slice(0, LIMITS.shares);
-  const shares = told.map(({ person, role }, i) => ({
+  const given = helpersSchema.parse(helpers).slice(0, LIMITS.shares);
+  const shares = given.map(({ person, role }, i) => ({
     id: String(i + 1),
     what: 'project',
     role: role === 'owner' ? 'measure' : role,

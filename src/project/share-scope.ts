@@ -195,10 +195,10 @@ export function measures(share: Share): boolean {
 }
 
 /** What is asked of the rooms that were shared, for whoever may measure them. */
-function measuresSeen({ measures: { open, told } }: Project, share: Share): Measures {
+function measuresSeen({ measures: { open, told: given } }: Project, share: Share): Measures {
   if (!measures(share)) return EMPTY_MEASURES;
   const seen = (one: { readonly room: string }): boolean => share.room === undefined || sameName(one.room, share.room);
-  return { open: open.filter(seen), told: told.filter(seen) };
+  return { open: open.filter(seen), told: given.filter(seen) };
 }
 
 function same(one: unknown, other: unknown): boolean {

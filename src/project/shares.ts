@@ -78,8 +78,8 @@ export function standingOf({ owner, shares, state }: Owned, who: Who, now: numbe
 }
 
 /** Whether somebody who stands so may do this. */
-export function mayDo(standing: Standing | undefined, deed: Permission): boolean {
-  return may(standing?.role, deed);
+export function mayDo(standing: Standing | undefined, permission: Permission): boolean {
+  return may(standing?.role, permission);
 }
 
 /** How what a helper did is signed. */

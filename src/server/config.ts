@@ -12,8 +12,8 @@ import { settingFacts, settings } from './environment.ts';
 export type Environment = Readonly<Record<string, string | undefined>>;
 
 /** Settings as texts, and what cannot be read, each in a line that begins with its variable. */
-interface Told {
-  readonly told: Readonly<Record<string, string>>;
+interface ReadLine {
+  readonly given: Readonly<Record<string, string>>;
   readonly faults: readonly string[];
   /** What was told and has no use, which hinders nothing. */
   readonly doubts: readonly string[];
@@ -25,9 +25,9 @@ const NOT_OURS = /^FLOORHAND_(TEST_\w+|REQUIRE_SERVICES)$/;
 const SLIP = 2;
 
 /** Reads variables and the files of secrets; an empty variable counts as not set. */
-function toldSettings(environment: Environment): Told {
+function settingsFromEnvironment(environment: Environment): ReadLine {
   const facts = settingFacts();
-  const told: Record<string, string> = {};
+  const given: Record<string, string> = {};
   const faults: string[] = [];
   const doubts: string[] = [];
   for (const { name, secret } of facts) {
@@ -37,8 +37,8 @@ function toldSettings(environment: Environment): Told {
     else if (file !== '') {
       const read = contentOf(file);
       if ('why' in read) faults.push(`${name}_FILE: the file ${file} ${read.why}`);
-      else told[name] = read.text;
-    } else if (value !== '') told[name] = value;
+      else given[name] = read.text;
+    } else if (value !== '') given[name] = value;
   }
   const names = facts.flatMap(({ name, secret }) => (secret ? [name, `${name}_FILE`] : [name]));
   for (const [name, value] of Object.entries(environment)) {
@@ -51,7 +51,7 @@ function toldSettings(environment: Environment): Told {
     if (near) faults.push(`${name}: there is no such setting; you may mean ${near}`);
     else doubts.push(`${name}: there is no such setting, and nothing reads it`);
   }
-  return { told, faults, doubts };
+  return { given, faults, doubts };
 }
 
 function slipOf(name: string): number {
@@ -138,8 +138,8 @@ interface Limits {
 
 /** Reads the configuration; empty variables count as not set. Throws an Error that names every fault, and no secret. */
 export function readConfig(environment: Environment): Config {
-  const { told, faults } = toldSettings(environment);
-  const result = settings.safeParse(told);
+  const { given, faults } = settingsFromEnvironment(environment);
+  const result = settings.safeParse(given);
   const issues = result.error?.issues.map(({ path, message }) => `${path.join('.')}: ${message}`) ?? [];
   if (!result.success || faults.length > 0)
     throw new Error(`The configuration cannot be read.\n${[...issues, ...faults].join('\n')}`);
@@ -148,15 +148,15 @@ export function readConfig(environment: Environment): Config {
 
 /** What the environment tells that nothing reads, a sentence each. */
 export function configDoubts(environment: Environment): readonly string[] {
-  return toldSettings(environment).doubts;
+  return settingsFromEnvironment(environment).doubts;
 }
 
 /** Every secret that was told, and the parts of an address that are one: what no log may hold. */
 export function secretsOf(environment: Environment): readonly string[] {
-  const { told } = toldSettings(environment);
-  const whole = settingFacts().flatMap(({ name, secret }) => (secret ? (told[name] ?? []) : []));
+  const { given } = settingsFromEnvironment(environment);
+  const whole = settingFacts().flatMap(({ name, secret }) => (secret ? (given[name] ?? []) : []));
   const passwords = whole.flatMap((one) => (URL.canParse(one) ? passwordsOf(new URL(one)) : []));
-  const keys = (told.FLOORHAND_KEY ?? '').split(',');
+  const keys = (given.FLOORHAND_KEY ?? '').split(',');
   return [...new Set([...whole, ...passwords, ...keys])].filter((one) => one.length >= 4);
 }
 
@@ -219,9 +219,9 @@ function configOf(read: z.output<typeof settings>): Config {
 /** The folder chosen, else `floorhand` in the person's data home (XDG base directories; LOCALAPPDATA on Windows). */
 export function dataFolder(chosen: string, environment: Readonly<Record<string, string | undefined>>): string {
   if (chosen !== '') return chosen;
-  const { XDG_DATA_HOME: told = '', LOCALAPPDATA: local = '' } = environment;
+  const { XDG_DATA_HOME: given = '', LOCALAPPDATA: local = '' } = environment;
   // The specification has relative paths count as not set.
-  if (isAbsolute(told)) return join(told, 'floorhand');
+  if (isAbsolute(given)) return join(given, 'floorhand');
   if (isAbsolute(local)) return join(local, 'floorhand');
   return join(homedir(), '.local', 'share', 'floorhand');
 }

@@ -131,10 +131,14 @@ export function inviteLink(application: string): string {
 /** What was told of Slack. `lacks`: what is missing to start; `key`: what is wrong with the key, if anything. */
 export function slackFindings(
   slack: Config['slack'],
-  { told, lacks, key }: { readonly told: boolean; readonly lacks: readonly string[]; readonly key: string | undefined },
+  {
+    given,
+    lacks,
+    key,
+  }: { readonly given: boolean; readonly lacks: readonly string[]; readonly key: string | undefined },
 ): readonly Finding[] {
   const about = 'Slack';
-  if (!told) return [ok(about, 'not told of')];
+  if (!given) return [ok(about, 'not told of')];
   const { botToken, appToken, signingSecret } = slack;
   const findings: Finding[] = lacks.map((lack) => fault(about, 'something is missing', `Set ${lack}.`));
   if (key !== undefined && slack.key !== '')

@@ -5,7 +5,7 @@ import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../chat/pipeline.ts';
 import { FONT_FILES } from '../drawing/font.ts';
 import { closePictures, toPng } from '../drawing/png.ts';
-import { DEFAULT_HABITS } from '../input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../input/reading.ts';
 import { feet } from '../units/length.ts';
 import { closeWorkers, lastAnswerFrom } from '../workers/pool.ts';
 import { type Finding, fault, ok } from './doctor-report.ts';
@@ -33,8 +33,8 @@ export async function worksFindings(): Promise<readonly Finding[]> {
   );
   try {
     const asker = { platform: 'terminal', id: 'nobody' } as const;
-    const asked = { asker, habits: DEFAULT_HABITS, text: SUM };
-    for await (const one of answer(asked, commands, { fault: () => undefined })) last = one;
+    const requested = { asker, preferences: DEFAULT_PREFERENCES, text: SUM };
+    for await (const one of answer(requested, commands, { fault: () => undefined })) last = one;
     const blocks = last && 'blocks' in last ? last.blocks : [];
     const picture = blocks.find((block) => block.kind === 'picture');
     if (picture?.kind === 'picture')

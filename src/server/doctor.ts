@@ -1,9 +1,9 @@
 /** Looks at everything that the bot needs before it is started, and changes nothing. */
 
 import { dirname } from 'node:path';
-import { slackIsTold, slackLacks } from '../platforms/slack/settings.ts';
+import { slackIsConfigured, slackLacks } from '../platforms/slack/settings.ts';
 import { lookAtStore, type StoreLook } from '../storage/look.ts';
-import { chatsAreTold, keyFlaw } from './chat-settings.ts';
+import { chatsAreConfigured, keyFlaw } from './chat-settings.ts';
 import { type Config, configDoubts, dataFolder, type Environment, readConfig } from './config.ts';
 import {
   applicationOf,
@@ -42,10 +42,10 @@ async function askDiscord(
   now: () => number,
 ): Promise<readonly Finding[]> {
   const about = 'Discord says';
-  const asked = await got(`${api}/v10/applications/@me`, { headers: { authorization: `Bot ${token}` } });
-  if (!asked)
+  const requested = await got(`${api}/v10/applications/@me`, { headers: { authorization: `Bot ${token}` } });
+  if (!requested)
     return [doubt(about, 'nothing: it cannot be reached', 'Look at the network, or at FLOORHAND_DISCORD_API.')];
-  const { status, body, date } = asked;
+  const { status, body, date } = requested;
   if (status === 401)
     return [fault(about, 'it does not know the bot token', 'Reset the token in the developer portal.')];
   if (status !== 200) return [doubt(about, `status ${status}`, 'Try again in a while.')];
@@ -57,10 +57,11 @@ async function askDiscord(
 
 async function askSlack(url: string, token: string, what: string): Promise<Finding> {
   const about = 'Slack says';
-  const asked = await got(url, { method: 'POST', headers: { authorization: `Bearer ${token}` } });
-  if (!asked) return doubt(about, 'nothing: it cannot be reached', 'Look at the network, or at FLOORHAND_SLACK_API.');
-  if (asked.body.ok === true) return ok(about, `the ${what} is known`);
-  const why = typeof asked.body.error === 'string' ? asked.body.error : `status ${asked.status}`;
+  const requested = await got(url, { method: 'POST', headers: { authorization: `Bearer ${token}` } });
+  if (!requested)
+    return doubt(about, 'nothing: it cannot be reached', 'Look at the network, or at FLOORHAND_SLACK_API.');
+  if (requested.body.ok === true) return ok(about, `the ${what} is known`);
+  const why = typeof requested.body.error === 'string' ? requested.body.error : `status ${requested.status}`;
   return fault(about, `the ${what} is refused: ${why}`, 'Install the app again, and copy the token it gives.');
 }
 
@@ -170,17 +171,17 @@ export async function findings(
   const config = configOf(environment);
   if (!config) return [...first, ...(await works())];
   const { slack, discord } = config;
-  const chats = chatsAreTold(config);
-  const told = {
-    told: slackIsTold(slack),
-    lacks: slackIsTold(slack) ? slackLacks(slack) : [],
+  const chats = chatsAreConfigured(config);
+  const given = {
+    given: slackIsConfigured(slack),
+    lacks: slackIsConfigured(slack) ? slackLacks(slack) : [],
     key: keyFlaw(slack.key),
   };
   return [
     ...first,
     ok('Runs as', chats ? 'the bot, without the terminal' : 'the terminal: no chat is told of'),
     ...discordFindings(discord),
-    ...slackFindings(slack, told),
+    ...slackFindings(slack, given),
     ...(await storeFindings(config, environment, now)),
     ...(await placeFindings(config, chats)),
     ...(await works()),

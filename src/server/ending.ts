@@ -26,12 +26,12 @@ interface EndingTerms {
   passed(): number;
   wait(milliseconds: number): Promise<void>;
   /** Told of each part that ended, did not end in time, or failed. */
-  told(part: LogPart, how: 'ended' | 'late', milliseconds: number): void;
+  given(part: LogPart, how: 'ended' | 'late', milliseconds: number): void;
   fault(cause: unknown): void;
 }
 
 /** An end that has not begun. */
-export function endingWith({ passed, wait, told, fault }: EndingTerms): Ending {
+export function endingWith({ passed, wait, given, fault }: EndingTerms): Ending {
   const closing: { stage: Stage; part: LogPart; close: () => Promise<unknown>; hurry?: () => unknown }[] = [];
   let ended: Promise<boolean> | undefined;
 
@@ -47,14 +47,14 @@ export function endingWith({ passed, wait, told, fault }: EndingTerms): Ending {
           fault(cause);
         }
         left.delete(one);
-        told(one.part, 'ended', passed() - began);
+        given(one.part, 'ended', passed() - began);
       }),
     );
     const until = (end: number): Promise<unknown> => Promise.race([all, wait(Math.max(0, end - (passed() - began)))]);
     await until(hurry);
     for (const one of left) await Promise.race([Promise.resolve(one.hurry?.()).catch(fault), wait(200)]);
     if (left.size > 0) await until(over);
-    for (const { part } of left) told(part, 'late', passed() - began);
+    for (const { part } of left) given(part, 'late', passed() - began);
     return left.size === 0;
   }
 
@@ -79,9 +79,9 @@ export function endingWith({ passed, wait, told, fault }: EndingTerms): Ending {
 const LONGEST = 9_800;
 
 /** Resolves with the first of them; `code` is the exit code that it calls for. */
-export function firstSignal(fault: (cause: unknown) => void): { readonly asked: Promise<void>; code(): number } {
+export function firstSignal(fault: (cause: unknown) => void): { readonly requested: Promise<void>; code(): number } {
   let code = 0;
-  const asked = new Promise<void>((resolve) => {
+  const requested = new Promise<void>((resolve) => {
     const end = (): void => {
       setTimeout(() => process.exit(code === 0 ? 1 : code), LONGEST).unref();
       resolve();
@@ -103,5 +103,5 @@ export function firstSignal(fault: (cause: unknown) => void): { readonly asked: 
     process.on('uncaughtException', lost);
     process.on('unhandledRejection', lost);
   });
-  return { asked, code: () => code };
+  return { requested, code: () => code };
 }

@@ -9,9 +9,9 @@ function port(standard: string) {
   return z
     .string()
     .default(standard)
-    .superRefine((told, context) => {
-      if (/^\d{1,5}$/.test(told) && Number(told) <= 65_535) return;
-      const message = told.startsWith('tcp://')
+    .superRefine((given, context) => {
+      if (/^\d{1,5}$/.test(given) && Number(given) <= 65_535) return;
+      const message = given.startsWith('tcp://')
         ? 'this comes from a Service called floorhand: set enableServiceLinks: false in the pod, or FLOORHAND_PORT=3000'
         : 'a port such as 3000';
       context.addIssue({ code: 'custom', message });
@@ -25,7 +25,7 @@ function whole(standard: number, { least, most }: { readonly least: number; read
   return z
     .string()
     .default(String(standard))
-    .refine((told) => /^\d{1,9}$/.test(told) && Number(told) >= least && Number(told) <= most, said)
+    .refine((given) => /^\d{1,9}$/.test(given) && Number(given) >= least && Number(given) <= most, said)
     .transform(Number);
 }
 
@@ -34,13 +34,13 @@ function text(form: RegExp, said: string) {
   return z
     .string()
     .default('')
-    .refine((told) => told === '' || form.test(told), said);
+    .refine((given) => given === '' || form.test(given), said);
 }
 
 /** The address of a server that keeps projects, or empty. A password with marks in it is easily taken for other parts of the address. */
 const storeAddress = text(/^(?:postgres(?:ql)?|rediss?):\/\/.+$/, 'empty, postgres://… or redis://…').refine(
   // No host at all is Postgres' own way to say: the socket of this machine.
-  (told) => !told.includes('://') || URL.canParse(told.replace('@/', '@localhost/')),
+  (given) => !given.includes('://') || URL.canParse(given.replace('@/', '@localhost/')),
   'no whole address; in a user or password, write # as %23, / as %2F, ? as %3F, @ as %40, : as %3A and % as %25',
 );
 
@@ -49,13 +49,13 @@ function safeAddress(said: string) {
   return z
     .string()
     .default('')
-    .refine((told) => told === '' || isSafe(told), said)
-    .transform((told) => told.replace(/(?<!\/)\/+$/, ''));
+    .refine((given) => given === '' || isSafe(given), said)
+    .transform((given) => given.replace(/(?<!\/)\/+$/, ''));
 }
 
-function isSafe(told: string): boolean {
-  if (!URL.canParse(told)) return false;
-  const { protocol, hostname, search, hash, username, password } = new URL(told);
+function isSafe(given: string): boolean {
+  if (!URL.canParse(given)) return false;
+  const { protocol, hostname, search, hash, username, password } = new URL(given);
   const here = ['localhost', '127.0.0.1', '[::1]'].includes(hostname);
   const bare = [search, hash, username, password].every((part) => part === '');
   return bare && (protocol === 'https:' || (protocol === 'http:' && here));
@@ -65,9 +65,9 @@ function isSafe(told: string): boolean {
 const shards = z
   .string()
   .default('')
-  .transform((told, context) => {
-    if (told === '') return undefined;
-    const [, first = '', last = first, of = ''] = /^(\d{1,4})(?:-(\d{1,4}))?\/(\d{1,4})$/.exec(told) ?? [];
+  .transform((given, context) => {
+    if (given === '') return undefined;
+    const [, first = '', last = first, of = ''] = /^(\d{1,4})(?:-(\d{1,4}))?\/(\d{1,4})$/.exec(given) ?? [];
     const read = { first: Number(first), last: Number(last), of: Number(of) };
     if (first !== '' && read.first <= read.last && read.last < read.of) return read;
     context.addIssue({ code: 'custom', message: 'the shards of this process and how many there are, such as 0-3/8' });
@@ -78,9 +78,9 @@ const shards = z
 const listenAt = z
   .string()
   .default('')
-  .transform((told, context) => {
-    if (told === '') return undefined;
-    const [, host = '127.0.0.1', number = ''] = /^(?:(\[[0-9a-f:]+\]|[^\s:/]+):)?(\d{1,5})$/i.exec(told) ?? [];
+  .transform((given, context) => {
+    if (given === '') return undefined;
+    const [, host = '127.0.0.1', number = ''] = /^(?:(\[[0-9a-f:]+\]|[^\s:/]+):)?(\d{1,5})$/i.exec(given) ?? [];
     if (number !== '' && Number(number) <= 65_535) return { host: host.replace(/^\[|\]$/g, ''), port: Number(number) };
     context.addIssue({ code: 'custom', message: 'a port such as 9464, or a host and a port such as 0.0.0.0:9464' });
     return z.NEVER;

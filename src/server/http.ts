@@ -72,8 +72,8 @@ export interface Listening {
 /** Listens. Rejects when the port is taken or not allowed. */
 export function listen(app: Served, where: { readonly host: string; readonly port: number }): Promise<Listening> {
   return new Promise((resolve, reject) => {
-    const told = { fetch: app.fetch, hostname: where.host, port: where.port, serverOptions: DRIBBLING };
-    const server = serve(told, ({ port }) =>
+    const given = { fetch: app.fetch, hostname: where.host, port: where.port, serverOptions: DRIBBLING };
+    const server = serve(given, ({ port }) =>
       resolve({ port, close: () => closed(server), cut: () => server.closeAllConnections() }),
     ) as Server;
     server.once('error', reject);

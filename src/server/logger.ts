@@ -2,7 +2,7 @@
 
 import { fileURLToPath } from 'node:url';
 import { type DestinationStream, pino } from 'pino';
-import type { AskEnded, Ports } from '../chat/ports.ts';
+import type { Ports, RequestMetrics } from '../chat/ports.ts';
 import { requestId } from '../chat/request-id.ts';
 import { Outage } from '../storage/types.ts';
 
@@ -76,11 +76,11 @@ type Line = { readonly [Name in keyof typeof FIELDS]?: string | number | readonl
 
 /** The fields that are as they may be; the rest are left out, and `left` tells that something was. */
 export function allowedFields(line: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
-  const told = Object.entries(line).filter(([, value]) => value !== undefined);
-  const allowed = told.filter(([name, value]) => isField(name) && FIELDS[name](value));
+  const given = Object.entries(line).filter(([, value]) => value !== undefined);
+  const allowed = given.filter(([name, value]) => isField(name) && FIELDS[name](value));
   return {
     ...Object.fromEntries(allowed),
-    ...(allowed.length < told.length ? { left: told.length - allowed.length } : {}),
+    ...(allowed.length < given.length ? { left: given.length - allowed.length } : {}),
   };
 }
 
@@ -139,14 +139,14 @@ function placeOf(line: string): string | undefined {
 
 /** What is behind it, a class and a code each. */
 function causesOf(cause: unknown): readonly string[] {
-  const told: string[] = [];
+  const given: string[] = [];
   const seen = new Set<unknown>([cause]);
   for (let one = field(cause, 'cause'); one instanceof Error && !seen.has(one); one = one.cause) {
     seen.add(one);
-    told.push([classOf(one), codeOf(one) ?? []].flat().join(' '));
-    if (told.length === MOST_CAUSES) break;
+    given.push([classOf(one), codeOf(one) ?? []].flat().join(' '));
+    if (given.length === MOST_CAUSES) break;
   }
-  return told;
+  return given;
 }
 
 function field(value: unknown, name: string): unknown {
@@ -163,7 +163,7 @@ export function withoutSecrets(text: string, secrets: readonly string[]): string
 }
 
 export interface Log extends Ports {
-  asked(ended: AskEnded): void;
+  requested(ended: RequestMetrics): void;
   /** What happens to the bot as a whole. */
   state(state: State, more?: { readonly part?: LogPart; readonly port?: number; readonly ms?: number }): void;
   /** A sentence of our own about what stands in the way, in which no secret is left. */
@@ -189,7 +189,7 @@ export function logTo({ level, secrets, output }: LogTerms): Log {
     return id === undefined ? {} : { request: id };
   };
   return {
-    asked: ({ platform, command, outcome, first, last, wait }) => {
+    requested: ({ platform, command, outcome, first, last, wait }) => {
       const line: Line = {
         ...request(),
         platform,
@@ -231,8 +231,8 @@ function tenths(milliseconds: number): number {
 export function faultsTo(output: { write(text: string): unknown }): Ports {
   return {
     fault(reference, cause) {
-      const told = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
-      output.write(`fault ${reference}: ${told}\n${becauseOf(cause)}`);
+      const given = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
+      output.write(`fault ${reference}: ${given}\n${becauseOf(cause)}`);
     },
   };
 }

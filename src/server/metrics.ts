@@ -1,7 +1,7 @@
 /** Figures for Prometheus: asks, the store, pages, workers, the event loop and the process, with nothing in them of anybody. */
 
 import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client';
-import type { AskEnded } from '../chat/ports.ts';
+import type { RequestMetrics } from '../chat/ports.ts';
 import { type KeyValueStore, Outage, type RecordStore, type Store } from '../storage/types.ts';
 
 /** What worker threads have to do. */
@@ -16,7 +16,7 @@ export interface TaskFigures {
 export type Works = Readonly<Record<'searches' | 'pictures' | 'files', () => TaskFigures>>;
 
 export interface Metrics {
-  asked(ended: AskEnded): void;
+  requested(ended: RequestMetrics): void;
   /** A request that was answered, by the route's own pattern. */
   page(route: string, method: string, status: number, milliseconds: number): void;
   stored(operation: string, ended: 'done' | 'outage' | 'fault', milliseconds: number): void;
@@ -91,7 +91,7 @@ export function openMetrics(works: Works): Metrics {
     },
   });
   return {
-    asked({ platform, command = 'none', outcome, first: toFirst, last: toLast, wait }) {
+    requested({ platform, command = 'none', outcome, first: toFirst, last: toLast, wait }) {
       asks.inc({ platform, command, outcome });
       if (wait > 0) waits.observe(wait / 1000);
       if (outcome === 'none') return;

@@ -3,16 +3,16 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { commands } from '../../commands/index.ts';
 import type { Asker } from '../accounts/asker.ts';
-import { openDesk } from '../accounts/project-access.ts';
+import { openAccess } from '../accounts/project-access.ts';
 import { lateWork } from '../chat/background-work.ts';
 import { isEmergency } from '../chat/hazard-answers.ts';
 import { answer } from '../chat/pipeline.ts';
-import type { Invocation, Ports } from '../chat/ports.ts';
+import type { Ports, Request } from '../chat/ports.ts';
 import { inTurn } from '../chat/rate-limit.ts';
 import { suggest } from '../chat/suggest.ts';
 import { closeFiles, fileFigures, makeFile } from '../documents/make.ts';
 import { closePictures, pictureFigures, toPng } from '../drawing/png.ts';
-import { slackIsTold } from '../platforms/slack/settings.ts';
+import { slackIsConfigured } from '../platforms/slack/settings.ts';
 import { type OpenStore, openStore } from '../storage/store.ts';
 import { boundTasks, closeWorkers, taskFigures } from '../workers/pool.ts';
 import { type Config, configDoubts, dataFolder, type Environment, secretsOf } from './config.ts';
@@ -43,17 +43,17 @@ export async function startChats(
   ending: Ending,
 ): Promise<Chats> {
   const { slack, discord, limits, units, decimal, currency, store: url } = config;
-  const habits = { units, decimal, currency };
+  const preferences = { units, decimal, currency };
   const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
   const allowed = ports.store.allowed({ person: limits.asksPerMinute, server: limits.serverAsksPerMinute });
   const parts = {
     answer: inTurn(
-      (invocation: Invocation) => answer(invocation, commands, { ...ports, allowed }),
+      (request: Request) => answer(request, commands, { ...ports, allowed }),
       wait,
       ({ text }) => isEmergency(text),
     ),
     commands,
-    habits,
+    preferences,
     kept: ports.store.kept,
     fault: ports.fault,
     toPng,
@@ -61,9 +61,9 @@ export async function startChats(
   };
   const routes: Route[] = [];
   const connected: (readonly [string, () => boolean])[] = [];
-  if (slackIsTold(slack)) {
+  if (slackIsConfigured(slack)) {
     const { startSlack } = await import('../platforms/slack/start.ts');
-    const holds = async (asker: Asker): Promise<boolean> => (await openDesk(asker, ports)?.inUse()) !== undefined;
+    const holds = async (asker: Asker): Promise<boolean> => (await openAccess(asker, ports)?.inUse()) !== undefined;
     const clock = { wait, patience: () => wait(PATIENCE), now: Date.now };
     const running = await began('Slack', startSlack(slack, { ...parts, ...clock, holds, shared: url !== '' }));
     ending.add('takes', 'slack', () => running.stop());
@@ -81,7 +81,8 @@ export async function startChats(
     };
     const starting = startDiscord(settings, {
       ...parts,
-      suggest: (asker, command, option, typed) => suggest(asker, { command, option, commands, habits }, typed, ports),
+      suggest: (asker, command, option, typed) =>
+        suggest(asker, { command, option, commands, preferences }, typed, ports),
     });
     const running = await began('Discord', starting);
     ending.add('takes', 'discord', async () => {
@@ -123,11 +124,11 @@ export async function pageRoutes({ units, decimal, currency }: Config, ports: Pa
   ]);
   return startWeb({
     ...ports,
-    habits: { units, decimal, currency },
-    answer: (invocation) => answer(invocation, commands, ports),
+    preferences: { units, decimal, currency },
+    answer: (request) => answer(request, commands, ports),
     opened: openedBy(ports),
     // A link is nobody's server.
-    allow: allowanceOf(ports.store.allowed({ person: A_MINUTE.deed, server: A_MINUTE.deed })),
+    allow: allowanceOf(ports.store.allowed({ person: A_MINUTE.permission, server: A_MINUTE.permission })),
     files: fileMaker,
   });
 }
@@ -185,14 +186,14 @@ export async function runBot(config: Config, environment: Environment): Promise<
   const ending = endingWith({
     passed: () => performance.now(),
     wait: (milliseconds) => sleep(milliseconds, undefined, { ref: false }),
-    told: (part, how, ms) => log.state(how === 'ended' ? 'closing' : 'late', { part, ms: Math.round(ms) }),
+    given: (part, how, ms) => log.state(how === 'ended' ? 'closing' : 'late', { part, ms: Math.round(ms) }),
     fault: (cause) => log.fault('process', cause),
   });
-  const { asked, code } = firstSignal((cause) => log.fault('process', cause));
+  const { requested, code } = firstSignal((cause) => log.fault('process', cause));
   try {
-    await Promise.race([start(config, environment, { log, ending }), asked]);
+    await Promise.race([start(config, environment, { log, ending }), requested]);
     if (!ending.begun()) log.state('connected', { ms: Math.round(performance.now() - began) });
-    await asked;
+    await requested;
   } catch (cause) {
     log.fault('start', cause);
     throw cause;
@@ -227,12 +228,12 @@ async function start(config: Config, environment: Environment, { log, ending }: 
   await warm(config, log);
   const { later, done } = lateWork();
   ending.add('works', 'later', done);
-  const asked: Log['asked'] = (ended) => {
-    log.asked(ended);
-    metrics?.asked(ended);
+  const requested: Log['requested'] = (ended) => {
+    log.requested(ended);
+    metrics?.requested(ended);
   };
   const address = (): string | undefined => (config.address === '' ? undefined : config.address);
-  const ports = { fault: log.fault, asked, store, later, address };
+  const ports = { fault: log.fault, requested, store, later, address };
   const chats = await startChats(config, ports, ending);
   const ready = readiness({ store, connected: chats.connected, ending: ending.begun });
   const routes = [...chats.routes, ...(await pageRoutes(config, ports))];
@@ -245,11 +246,11 @@ type Served = {
   readonly ready: ReturnType<typeof readiness>;
 };
 
-async function serve({ http, metrics: told }: Config, { metrics, routes, ready }: Served, run: Run): Promise<void> {
+async function serve({ http, metrics: given }: Config, { metrics, routes, ready }: Served, run: Run): Promise<void> {
   const { metricsRoute, probes } = await import('./http.ts');
   const { log, ending } = run;
   const fault = (cause: unknown): void => log.fault('http', cause);
-  const figures = metrics && told.token !== '' ? [metricsRoute(metrics, told.token)] : [];
+  const figures = metrics && given.token !== '' ? [metricsRoute(metrics, given.token)] : [];
   const server = await listen(routed([...probes(ready), ...figures, ...routes], fault, metrics?.page), http);
   log.state('listening', { port: server.port });
   const close = async (): Promise<void> => {
@@ -261,8 +262,8 @@ async function serve({ http, metrics: told }: Config, { metrics, routes, ready }
     // What is still searched for ends with what was found so far.
     return closeWorkers();
   });
-  if (!metrics || !told.at) return;
-  const own = await listen(routed([metricsRoute(metrics, '')], fault), told.at);
+  if (!metrics || !given.at) return;
+  const own = await listen(routed([metricsRoute(metrics, '')], fault), given.at);
   log.state('metrics', { port: own.port });
   ending.add('keeps', 'metrics', () => own.close(), own.cut);
 }

@@ -2,7 +2,7 @@
 
 import { commands } from '../../commands/index.ts';
 import { answer } from '../chat/pipeline.ts';
-import type { Invocation } from '../chat/ports.ts';
+import type { Request } from '../chat/ports.ts';
 import { suggest } from '../chat/suggest.ts';
 import { closeFiles, makeFile } from '../documents/make.ts';
 import { closePictures } from '../drawing/png.ts';
@@ -30,23 +30,24 @@ export async function runTerminal(
   // Where the page is, or will be when the terminal is open.
   let page = config.address || pageAt(config.http);
   const ports = { fault, store, address: () => page };
-  const habits = { units, decimal, currency };
+  const preferences = { units, decimal, currency };
   const session: Session = {
-    answer: (invocation) => answer(invocation, commands, ports),
+    answer: (request) => answer(request, commands, ports),
     commands,
-    habits,
+    preferences,
     input: process.stdin,
     output: process.stdout,
     history,
     pictures,
     // A file is only made where it is asked for: it goes where the asker is, if nowhere else.
     files: { folder: pictures ?? process.cwd(), makeFile },
-    suggest: (asker, command, option, typed) => suggest(asker, { command, option, commands, habits }, typed, ports),
+    suggest: (asker, command, option, typed) =>
+      suggest(asker, { command, option, commands, preferences }, typed, ports),
   };
   try {
     if (mode === 'demo') {
       // It touches nothing that anybody keeps.
-      const alone = { ...session, answer: (invocation: Invocation) => answer(invocation, commands, { fault }) };
+      const alone = { ...session, answer: (request: Request) => answer(request, commands, { fault }) };
       // One of the demo's asks goes wrong on purpose: only a fault of ours is a failure.
       return (await demonstrate(DEMO_ASKS, alone)) === 1 ? 1 : 0;
     }

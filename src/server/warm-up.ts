@@ -11,9 +11,9 @@ import type { Config } from './config.ts';
 /** Answers once with nobody asking, so that the first who asks does not wait, and holds reading to its limit from then on. */
 export async function warm({ units, decimal, currency }: Config, { fault }: Pick<Ports, 'fault'>): Promise<void> {
   const asker = { platform: 'terminal', id: 'nobody' } as const;
-  const habits = { units, decimal, currency };
+  const preferences = { units, decimal, currency };
   for (const text of [WORKED_ASK, 'tape 1 + 2']) {
-    for await (const one of answer({ asker, habits, text }, commands, { fault })) {
+    for await (const one of answer({ asker, preferences, text }, commands, { fault })) {
       if (!('blocks' in one)) continue;
       for (const block of one.blocks) if (block.kind === 'picture') await toPng(block.drawing);
     }

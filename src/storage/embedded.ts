@@ -71,8 +71,8 @@ export class Ownership {
     });
     if (!other) return;
     const where = other.host === hostname() ? '' : ` on ${other.host}`;
-    const told = `The data folder ${folder} is in use by process ${other.pid}${where}. Stop it, or set FLOORHAND_DATA to another folder.`;
-    throw new FolderTaken(told);
+    const given = `The data folder ${folder} is in use by process ${other.pid}${where}. Stop it, or set FLOORHAND_DATA to another folder.`;
+    throw new FolderTaken(given);
   }
 
   /** Says that this process is there still, unless another has taken the folder over meanwhile. */

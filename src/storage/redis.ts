@@ -183,8 +183,8 @@ class Redis implements Engine {
   counter({ keyPrefix, ...terms }: CountTerms): RateLimiterAbstract {
     // By way of our own client, which is another one after a lost connection.
     const storeClient = {
-      eval: (script: string, told: { keys: string[]; arguments: string[] }) =>
-        this.#answer(() => this.#client.eval(script, told)),
+      eval: (script: string, given: { keys: string[]; arguments: string[] }) =>
+        this.#answer(() => this.#client.eval(script, given)),
     };
     return new RateLimiterRedis({
       ...terms,

@@ -22,7 +22,7 @@ interface Texts<T> {
   write(value: T): string;
 }
 
-interface Asked<T> {
+interface AnsweredRequest<T> {
   /** Makes the change; gives the value it puts, if any, and how to tell its outcome once that is durable. */
   make(value: T): { readonly put?: T | undefined; tell(): void };
   tell(found: { readonly cause: unknown } | undefined): void;
@@ -35,7 +35,7 @@ export function nameWrite(): string {
 
 /** The changes to records of one kind. */
 class Changes<T> {
-  readonly #waiting = new Map<string, Asked<T>[]>();
+  readonly #waiting = new Map<string, AnsweredRequest<T>[]>();
   readonly #open: OpenedEngine;
   readonly #kind: string;
   readonly #texts: Texts<T>;
@@ -53,7 +53,7 @@ class Changes<T> {
   /** As Shelf.change. Throws Outage, RecordDamaged, RecordTooNew, or what the change throws. */
   change<R>(id: string, change: (value: T) => Changed<T, R>): Promise<R | undefined> {
     return new Promise((resolve, reject) => {
-      const asked: Asked<T> = {
+      const requested: AnsweredRequest<T> = {
         make(value) {
           try {
             const { put, result } = change(value);
@@ -65,9 +65,9 @@ class Changes<T> {
         tell: (found) => (found ? reject(found.cause) : resolve(undefined)),
       };
       const waiting = this.#waiting.get(id);
-      if (waiting) waiting.push(asked);
+      if (waiting) waiting.push(requested);
       else {
-        this.#waiting.set(id, [asked]);
+        this.#waiting.set(id, [requested]);
         void this.#work(id);
       }
     });
@@ -81,24 +81,24 @@ class Changes<T> {
       try {
         await this.#make(id, together);
       } catch (cause) {
-        for (const asked of together) asked.tell({ cause });
+        for (const requested of together) requested.tell({ cause });
       }
     }
     this.#waiting.delete(id);
   }
 
-  async #make(id: string, together: readonly Asked<T>[]): Promise<void> {
+  async #make(id: string, together: readonly AnsweredRequest<T>[]): Promise<void> {
     const began = this.#clock.passed();
     for (let tries = 0; ; tries++) {
       const row = await patiently(this.#clock, this.#patience, async () => (await this.#open()).read(this.#kind, id));
       if (!row) {
-        for (const asked of together) asked.tell(undefined);
+        for (const requested of together) requested.tell(undefined);
         return;
       }
       let value: T = await this.#texts.read(id, row);
       let changed = false;
-      const made = together.map((asked) => {
-        const one = asked.make(value);
+      const made = together.map((requested) => {
+        const one = requested.make(value);
         if (one.put !== undefined) {
           value = one.put;
           changed = true;

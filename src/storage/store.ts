@@ -93,7 +93,7 @@ const LONGEST = 250;
 /** Milliseconds for which a store that did not answer is not asked again. */
 const LEFT_ALONE = 5_000;
 
-type Told = Pick<ShelfTerms, 'clock' | 'fault'>;
+type ReadLine = Pick<ShelfTerms, 'clock' | 'fault'>;
 
 /** Asks in a minute. */
 export interface AskLimits {
@@ -105,7 +105,7 @@ export interface AskLimits {
 export function limitsOn(
   open: OpenedEngine | undefined,
   { person, server }: AskLimits,
-  terms: Told,
+  terms: ReadLine,
 ): (who: Asking, weight: number) => Promise<Allowed> {
   const people = counterOn(open, { keyPrefix: 'person', points: person, duration: SECONDS }, terms);
   const servers = counterOn(open, { keyPrefix: 'server', points: server, duration: SECONDS }, terms);
@@ -121,11 +121,11 @@ export function limitsOn(
 function counterOn(
   open: OpenedEngine | undefined,
   terms: CountTerms,
-  { clock, fault }: Told,
+  { clock, fault }: ReadLine,
 ): (key: string, weight: number) => Promise<number> {
   const near = new RateLimiterMemory(terms);
   let far: Promise<RateLimiterAbstract | undefined> | undefined;
-  let askedFrom = Number.NEGATIVE_INFINITY;
+  let requestedFrom = Number.NEGATIVE_INFINITY;
   const inStore = async (key: string, points: number): Promise<number> => {
     far ??= open?.().then((engine) => engine.counter?.(terms));
     const counter = await far;
@@ -137,14 +137,14 @@ function counterOn(
     // An ask that weighs more than a whole minute's must still be possible.
     const points = Math.min(weight, terms.points);
     const here = await refusal(near.consume(name, points));
-    if (here > 0 || !open || clock.passed() < askedFrom) return here;
+    if (here > 0 || !open || clock.passed() < requestedFrom) return here;
     try {
       return await Promise.race([inStore(name, points), late(clock)]);
     } catch (cause) {
       // A count is no reason to refuse anybody; the store tells of its outages where something is kept.
       if (!(cause instanceof Lost || cause instanceof Outage)) fault(cause);
       far = undefined;
-      askedFrom = clock.passed() + LEFT_ALONE;
+      requestedFrom = clock.passed() + LEFT_ALONE;
       return 0;
     }
   };

@@ -97,7 +97,7 @@ export function commandMissing(text: string, command: string): Problem {
   };
 }
 
-export function toldTwice(option: string, before: string, value: string, fix: string): Problem {
+export function givenTwice(option: string, before: string, value: string, fix: string): Problem {
   return {
     option: 'ask',
     got: quoted(`${before} … ${value}`),
@@ -190,7 +190,7 @@ export function notSearchedFurther(why: Why): string {
 }
 
 /** Asked more in a minute than one person, or everybody on a server together, may. */
-export function askedTooMuch(milliseconds: number, everybody: boolean, ask: string): Problem {
+export function tooManyRequests(milliseconds: number, everybody: boolean, ask: string): Problem {
   const seconds = Math.max(1, Math.ceil(milliseconds / 1000));
   const again = `ask again in ${seconds} ${seconds === 1 ? 'second' : 'seconds'}`;
   const expected = everybody
@@ -202,7 +202,7 @@ export function askedTooMuch(milliseconds: number, everybody: boolean, ask: stri
 // The words of Slack around an answer, in forms, on the Home tab and in the app's manifest.
 
 export const SLACK = {
-  asked: 'Asked',
+  requested: 'Asked',
   lookUp: 'Look up',
   more: 'More',
   all: 'Everything as a file',

@@ -27,7 +27,7 @@ export interface RowShown {
 export const DRAWING = {
   title: (room: string) => `${room}: plan`,
   partTitle: (room: string, first: number, last: number) => `${room}: plan, rows ${first}–${last}`,
-  toldTitle: (room: string) => `${room}: plan, as it lies`,
+  titleAsGiven: (room: string) => `${room}: plan, as it lies`,
   wholeTitle: (room: string) => `${room}: plan, all rows`,
   homeTitle: 'Floor plan: all rooms',
   size: (width: string, depth: string) => `${width} × ${depth}`,

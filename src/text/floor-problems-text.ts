@@ -151,7 +151,7 @@ export const DOORWAY_WRONG = {
   'one room': () => 'A doorway lies between two different rooms.',
   'no wall': (room: string, walls: number) =>
     `${room} has walls 1 to ${walls}, numbered round against the clock from the first side told.`,
-  untold: () =>
+  notGiven: () =>
     'For the floor to run on, tell in which wall the doorway is: “wall 2 of hall, 18 in from the left”. Or let it stop there.',
   slanted: (room: string, wall: number | undefined) =>
     `Doorways are worked out in walls along the sides of a room; ${wall === undefined ? 'that wall' : `wall ${wall}`} of ${room} is slanted.`,

@@ -143,14 +143,14 @@ export const NOT_SCATTERED_TITLE = 'Joints that do not look scattered';
 export const OFF_PATTERN_TITLE = 'Rows off the pattern';
 
 /** A rule not kept, in words. */
-export function sayBroken(rule: string, room: string, row: number, place: string, asked: string): string {
+export function sayBroken(rule: string, room: string, row: number, place: string, requested: string): string {
   switch (rule) {
     case 'stagger':
-      return `${room}, row ${row}: a joint ${place} from the left is nearer than ${asked} to one in the row before.`;
+      return `${room}, row ${row}: a joint ${place} from the left is nearer than ${requested} to one in the row before.`;
     case 'minEnd':
-      return `${room}, row ${row}: the piece at ${place} from the left is shorter than ${asked}.`;
+      return `${room}, row ${row}: the piece at ${place} from the left is shorter than ${requested}.`;
     case 'minRip':
-      return `${room}, row ${row}: the strip along the wall at ${place} from the starting wall is narrower than ${asked}.`;
+      return `${room}, row ${row}: the strip along the wall at ${place} from the starting wall is narrower than ${requested}.`;
     default:
       return offPattern(room, [row]);
   }
@@ -243,13 +243,13 @@ export const WAY = {
         return `${counted(reason.fewer, 'row')} fewer to cut`;
     }
   },
-  stay: (told: boolean, other: Takes, why: readonly string[]): string => {
-    const kept = told ? 'as you asked' : 'as laid here';
+  stay: (given: boolean, other: Takes, why: readonly string[]): string => {
+    const kept = given ? 'as you asked' : 'as laid here';
     const good = why.length > 0 ? `, the better way: ${why.join(', ')}` : '; the other way is as good';
     return `${kept}${good}. Turned a quarter: ${takes(other)}.`;
   },
-  turn: (told: boolean, other: Takes, why: readonly string[]): string => {
-    const [start, how] = told ? ['as you asked', ''] : ['along the longer side', ' (direction: short)'];
+  turn: (given: boolean, other: Takes, why: readonly string[]): string => {
+    const [start, how] = given ? ['as you asked', ''] : ['along the longer side', ' (direction: short)'];
     return `${start}. Turned a quarter${how} is better: ${why.join(', ')}; ${takes(other)}.`;
   },
 } as const;
@@ -326,7 +326,7 @@ export const COMPARE = {
   padAttached: 'attached',
   padSeparate: 'needs one',
   padUnknown: 'not told',
-  untold: '–',
+  notGiven: '–',
   measures: {
     planks: 'Planks to lay',
     cartons: 'Cartons',

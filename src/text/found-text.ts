@@ -99,7 +99,7 @@ export const FOUND = {
   gone: 'A room that is no longer in the project',
   whichRoom: (no: number, room: string) =>
     `Saved answer ${no} doesn't say which room it is in: type “project keep ${no} in ${room}”.`,
-  told: (no: number, day: string, text: string, area: string | undefined) =>
+  given: (no: number, day: string, text: string, area: string | undefined) =>
     `${text}${area === undefined ? '' : `, ${area}`} (finding ${no}, ${day}).`,
   takes: (things: readonly string[]) => ` It takes: ${things.join('; ')}.`,
   beside: (found: string) => ` Found there: ${quoted(found)}.`,

@@ -183,5 +183,5 @@ export const RESUME_NOTES = {
   leftPlanned: (left: number) =>
     `planks left were not told: ${left}, as the plan’s cartons, the rows laid and what broke leave them; count them`,
   noOffcuts: 'offcuts at hand were not told: none is counted',
-  brokenTold: 'what is left is taken as counted after the breakage',
+  brokenGiven: 'what is left is taken as counted after the breakage',
 } as const;

@@ -39,7 +39,7 @@ export function laterNote(topic: string): string {
   return `${topic} is not worked out here yet: this answers the planks alone`;
 }
 
-export function roomUntold(): string {
+export function roomNotGiven(): string {
   return 'Which room? Tell its two sides, or walk round its walls.';
 }
 
@@ -63,7 +63,7 @@ export function roomTurned(got: string): string {
   return `“${got}” may change the floor: tell just the sides of what is to be laid.`;
 }
 
-export function plankUntold(): string {
+export function plankNotGiven(): string {
   return 'Which plank? Tell its width and length, and how many or what area a carton holds.';
 }
 
@@ -90,8 +90,8 @@ export function unplacedFigure(got: string): string {
 }
 
 /** A topic that is understood and has no command yet; `told` is what was read of it. */
-export function notYet(text: string, topic: string, told: ReadonlyMap<string, string>): Problem {
-  const read = [...told].map(([option, value]) => `${option} ${value}`).join(', ');
+export function notYet(text: string, topic: string, optionTexts: ReadonlyMap<string, string>): Problem {
+  const read = [...optionTexts].map(([option, value]) => `${option} ${value}`).join(', ');
   return {
     option: 'ask',
     got: quoted(text),
@@ -103,11 +103,11 @@ export function notYet(text: string, topic: string, told: ReadonlyMap<string, st
 export function byOptions(
   text: string,
   topic: string,
-  told: ReadonlyMap<string, string>,
+  optionTexts: ReadonlyMap<string, string>,
   missing: readonly string[],
   fix: string | undefined,
 ): Problem {
-  const read = [...told].map(([option, value]) => `${option} ${value}`).join(', ');
+  const read = [...optionTexts].map(([option, value]) => `${option} ${value}`).join(', ');
   return {
     option: 'ask',
     got: quoted(text),
@@ -122,7 +122,7 @@ export function readAsCommand(command: string, what: string): string {
 }
 
 /** A sentence in which nothing is asked. */
-export function nothingAsked(text: string): Problem {
+export function nothingRequested(text: string): Problem {
   return {
     option: 'ask',
     got: quoted(text),
@@ -137,6 +137,6 @@ export function exampleTaken(plank: string): string {
 }
 
 /** What is asked back, with the whole line to type where there is one. */
-export function askedBack(option: string, got: string, expected: string, fix: string | undefined): Problem {
+export function questionBack(option: string, got: string, expected: string, fix: string | undefined): Problem {
   return { option, got: quoted(got), expected, fix };
 }

@@ -84,13 +84,13 @@ export function dividedByZero(got: Got, fix: string): Problem {
 }
 
 /** Lengths, areas and plain numbers mixed where they cannot be. */
-export function unlikeThings(got: Got, deed: string, fix: string): Problem {
-  return { ...got, expected: `This ${deed}: only like can be added to like.`, fix };
+export function unlikeThings(got: Got, permission: string, fix: string): Problem {
+  return { ...got, expected: `This ${permission}: only like can be added to like.`, fix };
 }
 
 /** A product or quotient that is neither a number, a length nor an area. */
-export function noSuchThing(got: Got, deed: string, fix: string): Problem {
-  return { ...got, expected: `This ${deed}: a tape gives a length, an area or a number.`, fix };
+export function noSuchThing(got: Got, permission: string, fix: string): Problem {
+  return { ...got, expected: `This ${permission}: a tape gives a length, an area or a number.`, fix };
 }
 
 /** A sum that comes to zero or below; `figure` is what it comes to. */

@@ -199,7 +199,7 @@ export function placeMissing(got: Got): Problem {
 }
 
 /** A hole and a notch in one joist, and nothing told of where they stand. */
-export function holeApartUntold(least: string): Problem {
+export function holeApartNotGiven(least: string): Problem {
   return {
     option: 'hole-apart',
     got: '',

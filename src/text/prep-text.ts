@@ -70,8 +70,8 @@ export const LEVEL = {
   weightOf: (weight: string) => `${weight} of dry powder, and its mixing water until it dries`,
   primer: 'Primer',
   primerOf: (area: string) => `${area} to prime, or as the bag says; let it turn clear or dry before you pour`,
-  untold: 'How much',
-  untoldOf: 'tell the low area (“area: 4 x 6 ft”), a ramp, or a grid of depths, and the bags are worked out',
+  notGiven: 'How much',
+  notGivenOf: 'tell the low area (“area: 4 x 6 ft”), a ramp, or a grid of depths, and the bags are worked out',
   highTitle: 'High spots',
   highOf: (gap: string, over: string, take: string) =>
     `Gap ${gap} over ${over}: take off about ${take}, then lay the straightedge on it again.`,
@@ -167,7 +167,7 @@ export const MOISTURE = {
     gypsum: 'carbide test on a calcium sulfate screed, % CM',
   },
   count: 'Readings',
-  countOf: (told: number, required: number) => `${told} told, ${required} wanted`,
+  countOf: (given: number, required: number) => `${given} told, ${required} wanted`,
   range: 'From, to',
   limit: 'Limit',
   own: 'the maker’s own',
@@ -180,7 +180,7 @@ export const MOISTURE = {
   also: 'Also',
   flooring: 'Flooring',
   flooringOf: (moisture: string, most: string) => `${moisture}; the subfloor within ${most} points of it`,
-  areaUntold: {
+  areaNotGiven: {
     wood: 'area not told: one reading is taken as enough; tell “area” to learn how many are wanted',
     concrete: 'area not told: taken as up to 1000 sq ft (93 m²), which wants three tests',
   },

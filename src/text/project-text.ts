@@ -101,7 +101,7 @@ export const SETTINGS = {
   ofPlatform: (value: string) => `${value} (not set here)`,
   notSet: 'not set here',
   noCountry: 'not set: the US where sizes are in feet, elsewhere in metric',
-  toldUnits: 'what you tell with a unit is answered in that unit, and sizes already kept stay as they are',
+  unitsOfText: 'what you tell with a unit is answered in that unit, and sizes already kept stay as they are',
   set: (name: string, value: string) => `${name} ${value}`,
   cleared: (name: string) => `${name} no longer set`,
 } as const;
@@ -306,7 +306,7 @@ function sayPlace({ room, wall, what }: Place): string {
 export const MEASURE = {
   question: (place: Place) =>
     place.wall === undefined ? `${capital(sayPlace(place))}?` : `How long is ${sayPlace(place)}?`,
-  asked: (place: Place, kept: string | undefined) =>
+  requested: (place: Place, kept: string | undefined) =>
     `Asked: ${sayPlace(place)}${kept === undefined ? '' : `, kept as ${kept}`}. Whoever measures sees it with their next answer.`,
   already: (place: Place) => `It is asked already: ${sayPlace(place)}.`,
   nobody: 'nobody else measures for this project yet: “project share” lets somebody',
@@ -328,7 +328,7 @@ export const MEASURE = {
   saidSame: (place: Place, length: string) => `${sayPlace(place)} measured: ${length}, as kept`,
   saidKept: (place: Place, length: string) =>
     `${sayPlace(place)} measured: ${length}; it does not fit the other walls yet`,
-  saidAsked: (place: Place) => `asked to measure ${sayPlace(place)}`,
+  saidRequested: (place: Place) => `asked to measure ${sayPlace(place)}`,
   saidWithdrawn: (place: Place) => `no longer asked: ${sayPlace(place)}`,
   saidNoted: (place: Place, length: string) => `${sayPlace(place)} measured: ${length}`,
   misses: (place: Place, length: string, miss: string, again: readonly number[]) =>

@@ -6,13 +6,13 @@ import { quoted } from './chat-text.ts';
 import { counted } from './floor-text.ts';
 
 /** What could not be worked out yet, and what to type for it. */
-export interface Untold {
+export interface NotGiven {
   readonly what: string;
   readonly tell: string;
 }
 
 /** What to tell, with examples in the asker's own units. */
-export function untoldIn(units: 'imperial' | 'metric') {
+export function notGivenIn(units: 'imperial' | 'metric') {
   const metric = units === 'metric';
   return {
     rooms: { what: 'Rooms', tell: metric ? 'project room bedroom 3.4 x 3.8 m' : `project room bedroom 11' x 12'6"` },
@@ -20,7 +20,7 @@ export function untoldIn(units: 'imperial' | 'metric') {
       what: 'Planks and underlay: which plank?',
       tell: `project pick plank: ${metric ? '180 x 1220 mm, 8 per carton' : '6 x 48 in, 10 per carton'}`,
     },
-    floor: (rooms: readonly string[]): Untold => ({
+    floor: (rooms: readonly string[]): NotGiven => ({
       what: `Tear-out: what lies in ${rooms.join(', ')} now?`,
       tell: `project room ${rooms[0] ?? ''}, floor: carpet`,
     }),
@@ -117,8 +117,8 @@ export const SHOPPING = {
   back: (what: string, label: string) => `${label}: ${what}, unopened with its receipt; keep a few planks for repairs`,
   backPlain: (what: string, label: string) => `${label}: ${what}, unopened with its receipt`,
   overOpened: (what: string, label: string) => `${label}: ${what} more than is needed, but opened`,
-  untoldTitle: 'Not worked out yet',
-  untold: ({ what, tell }: Untold) => `${what}: type “${tell}”`,
+  notGivenTitle: 'Not worked out yet',
+  notGiven: ({ what, tell }: NotGiven) => `${what}: type “${tell}”`,
   unread: (ask: string, expected: string) => `${quoted(ask)}: ${expected}`,
   refused: (ask: string, why: string, call: string) => `${quoted(ask)}: ${why} Call: ${call.replace(/\.$/, '')}.`,
   refusedTitle: 'Not for you to do',
@@ -237,7 +237,7 @@ export const SPEND = {
   budgetSet: (amount: string) => `Budget: ${amount}.`,
   budgetGone: 'No budget any more.',
   said: (text: string) => `spend: ${text}`,
-  untold: 'not told what for',
+  notGiven: 'not told what for',
   payers: { self: 'you', insurer: 'insurer', landlord: 'landlord' },
   stageTitle: 'By stage',
   stageColumns: ['Stage', 'Estimate', 'Spent', 'Left to buy'],

@@ -34,7 +34,7 @@ export const TEAROUT = {
   withPad: (total: string) => `${total} in all with its pad`,
   carpetAlone: 'Of that',
   carpetAloneOf: (carpet: string, pad: string) => `carpet ${carpet} in rolls, pad ${pad} in bags`,
-  told: (weight: string) => `${weight}, by the weight you told`,
+  given: (weight: string) => `${weight}, by the weight you told`,
   volume: 'Thrown loosely',
   haul: 'Haul',
   kerb: 'For the hauler at the kerb',
@@ -146,7 +146,7 @@ export const TEAROUT_FIRST = {
 } as const;
 
 /** What is taken when an option is not told: nothing is taken silently. */
-export const NOT_TOLD: Readonly<Record<'floor' | 'built' | 'doors', string>> = {
+export const NOT_GIVEN: Readonly<Record<'floor' | 'built' | 'doors', string>> = {
   floor: 'floor not told: carpet with its pad is taken',
   built: 'built not told: the house is taken as old, of a year not known',
   doors: 'doors not told: one doorway of 32 in (813 mm) in each room is taken',

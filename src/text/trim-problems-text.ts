@@ -84,50 +84,50 @@ export function joinedOpen(name: string, front: string, side: string, fix: strin
 }
 
 /** A door, a bay or a corner on a wall that the rooms do not have; `walls` are those they have. */
-export function noWallFor(option: string, told: string, walls: readonly string[], fix: string): Problem {
+export function noWallFor(option: string, given: string, walls: readonly string[], fix: string): Problem {
   const shown = walls.slice(0, 12).join(', ');
   return {
-    ...got({ option, got: told }),
+    ...got({ option, got: given }),
     expected: `It is on no wall of the rooms; they have ${shown}${walls.length > 12 ? ' …' : ''}.`,
     fix,
   };
 }
 
-export function doorTooWide(told: string, fix: string): Problem {
+export function doorTooWide(given: string, fix: string): Problem {
   return {
-    ...got({ option: 'doors', got: told }),
+    ...got({ option: 'doors', got: given }),
     expected: 'It does not fit on its wall: check the width, the wall and the place.',
     fix,
   };
 }
 
-export function doorsMeet(told: string, fix: string): Problem {
+export function doorsMeet(given: string, fix: string): Problem {
   return {
-    ...got({ option: 'doors', got: told }),
+    ...got({ option: 'doors', got: given }),
     expected: 'It runs into another door or its casing: tell where each one is.',
     fix,
   };
 }
 
-export function noRoomForDoor(told: string, fix: string): Problem {
-  return { ...got({ option: 'doors', got: told }), expected: 'No wall is long enough for it.', fix };
+export function noRoomForDoor(given: string, fix: string): Problem {
+  return { ...got({ option: 'doors', got: given }), expected: 'No wall is long enough for it.', fix };
 }
 
-export function trimBayTooWide(told: string, fix: string): Problem {
+export function trimBayTooWide(given: string, fix: string): Problem {
   return {
-    ...got({ option: 'bay', got: told }),
+    ...got({ option: 'bay', got: given }),
     expected: 'It is wider than its wall, which must go on at both sides of it.',
     fix,
   };
 }
 
 /** An outside corner told with an inside angle, or the other way round. */
-export function cornerInsideOut(told: string, outside: boolean, fix: string): Problem {
+export function cornerInsideOut(given: string, outside: boolean, fix: string): Problem {
   const kind = outside
     ? 'stands out into the room, so its angle inside is over 180°'
     : 'is an inside corner, below 180°';
   return {
-    ...got({ option: 'corners', got: told }),
+    ...got({ option: 'corners', got: given }),
     expected: `This corner ${kind}; outside angles are 360° less what a gauge shows.`,
     fix,
   };

@@ -65,8 +65,8 @@ let pool: Piscina | undefined;
 let replaced = 0;
 
 /** Bounds the tasks to come; those not told stay. For the start: threads that run already are as they were begun. */
-export function boundTasks(told: Partial<TaskBounds>): void {
-  bounds = { ...bounds, ...told };
+export function boundTasks(given: Partial<TaskBounds>): void {
+  bounds = { ...bounds, ...given };
   queue = queueWithin(bounds);
 }
 

@@ -156,9 +156,9 @@ export class WorkQueue {
 
   /** Does work in its turn. Rejects with Unworked where too much waits, or it waited too long; else as the work does. */
   async run<T>(turn: Turn, work: () => Promise<T>): Promise<T> {
-    const asked = performance.now();
+    const requested = performance.now();
     await this.#place(turn);
-    tellWait(performance.now() - asked);
+    tellWait(performance.now() - requested);
     try {
       return await work();
     } finally {
@@ -224,7 +224,7 @@ export class WorkQueue {
 // one.
 
 interface Threads {
-  on(event: 'error', told: (cause: Error) => void): unknown;
+  on(event: 'error', given: (cause: Error) => void): unknown;
   destroy(): Promise<unknown>;
 }
 

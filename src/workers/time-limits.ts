@@ -79,9 +79,9 @@ function threadTime(): () => number {
   const sum = ({ user, system }: NodeJS.CpuUsage): number => (user + system) / 1000;
   if (own) return () => sum(own());
   const path = '/proc/thread-self/schedstat';
-  const told = (): number => Number(readFileSync(path, 'utf8').split(' ')[0]) / 1_000_000;
+  const given = (): number => Number(readFileSync(path, 'utf8').split(' ')[0]) / 1_000_000;
   try {
-    if (told() > 0) return told;
+    if (given() > 0) return given;
   } catch {
     // Not Linux.
   }

@@ -2,7 +2,13 @@
 
 import type { Command } from '../../src/chat/command.ts';
 import { fullName } from '../../src/input/command-shape.ts';
-import { DEFAULT_HABITS, factsOf, type Habits, type OptionFacts, type Typed } from '../../src/input/reading.ts';
+import {
+  DEFAULT_PREFERENCES,
+  factsOf,
+  type OptionFacts,
+  type Preferences,
+  type Typed,
+} from '../../src/input/reading.ts';
 
 /** The strictest platform of the plan: Discord's documented limits on application commands, read in Nov 2026. */
 const NAME = /^[-_\p{L}\p{N}]{1,32}$/u;
@@ -14,7 +20,7 @@ const MOST_CHARACTERS = 8000;
 /** The one text grammar reads a command's name as letters and hyphens. */
 const TYPED_NAME = /^[\p{L}-]+$/u;
 
-const HABITS: readonly Habits[] = [DEFAULT_HABITS, { units: 'metric', decimal: ',', currency: 'EUR' }];
+const PREFERENCES: readonly Preferences[] = [DEFAULT_PREFERENCES, { units: 'metric', decimal: ',', currency: 'EUR' }];
 
 /** Everything wrong with a command, as lines that name it. Sound commands have none. */
 export function commandFlaws(command: Command): readonly string[] {
@@ -49,14 +55,14 @@ function optionFlaws(option: string, schema: Command['options']['shape'][string]
   const facts = factsIfAny(schema);
   if (facts === undefined) return [`option ${option} has no facts`];
   const { summary, standard, example, choices = [] } = facts;
-  const told = [...(standard === undefined ? [] : [standard]), example, ...choices];
+  const given = [...(standard === undefined ? [] : [standard]), example, ...choices];
   return [
     ...nameFlaws(option),
     ...textFlaws(`summary of ${option}`, summary),
     ...(choices.length > MOST_CHOICES ? [`option ${option} has ${choices.length} choices`] : []),
     ...choices.flatMap((choice) => textFlaws(`choice of ${option}`, choice)),
-    ...HABITS.flatMap((habits) =>
-      told.filter((text) => !isRead(schema, { text, reading: { option, habits, note: () => undefined } })),
+    ...PREFERENCES.flatMap((preferences) =>
+      given.filter((text) => !isRead(schema, { text, reading: { option, preferences, note: () => undefined } })),
     ).map((text) => `option ${option} does not read its own “${text}”`),
   ];
 }

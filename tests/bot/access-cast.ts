@@ -3,7 +3,7 @@
 import { commands } from '../../commands/index.ts';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { hashOf } from '../../src/accounts/records.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import type { Content } from '../../src/project/project.ts';
@@ -81,7 +81,7 @@ export function content(): Content {
 export interface World {
   readonly ports: DemoPorts;
   readonly id: string;
-  desk(asker: Asker): ProjectAccess;
+  access(asker: Asker): ProjectAccess;
   /** Gives a share, and who has it. */
   give(share: Given): Promise<Asker>;
   /** Reads of records and values since the last call. */
@@ -103,28 +103,28 @@ export async function world(without = false): Promise<World> {
   let gets = 0;
   const { get } = ports.store.kept;
   Object.assign(ports.store.kept, { get: (key: string) => get(key).finally(() => void gets++) });
-  const desk = (asker: Asker): ProjectAccess => {
-    const opened = openDesk(asker, ports);
+  const access = (asker: Asker): ProjectAccess => {
+    const opened = openAccess(asker, ports);
     if (!opened) throw new Error('no desk');
     return opened;
   };
-  const { id } = await desk(OWNER).create(without ? emptyContent('Cellar') : content());
+  const { id } = await access(OWNER).create(without ? emptyContent('Cellar') : content());
   if (!without) {
     const account = { account: `discord:${OTHER.id}` };
-    await desk(OWNER).sharing?.give({ what: 'project', role: 'tick', label: 'othercanary', to: account });
+    await access(OWNER).sharing?.give({ what: 'project', role: 'tick', label: 'othercanary', to: account });
   }
   return {
     ports,
     id,
-    desk,
+    access,
     async give({ to, ...offer }) {
-      const made = await desk(OWNER).sharing?.give({
+      const made = await access(OWNER).sharing?.give({
         ...offer,
         to: to === 'link' ? 'link' : { account: `discord:${MEMBER.id}` },
       });
       if (!made?.ok) throw new Error('not given');
       if (to === 'link') return { platform: 'web', id: hashOf(made.token ?? '') };
-      await desk(MEMBER).use(id);
+      await access(MEMBER).use(id);
       return MEMBER;
     },
     reads() {

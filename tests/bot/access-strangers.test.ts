@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { hashOf } from '../../src/accounts/records.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
-import { DAY, DEEDS } from '../../src/project/project-limits.ts';
+import { DAY, PERMISSIONS } from '../../src/project/project-limits.ts';
 import { FEW_LINES, IN_A_WEEK, LINES, MEMBER, OWNER, type World, world } from './access-cast.ts';
 import { answersTo } from './asked.ts';
 
@@ -27,8 +27,8 @@ async function heard(here: World, asker: Asker, lines: readonly string[] = FEW_L
     // Codes and tokens are drawn anew each time.
     const json = JSON.stringify(answers);
     const token = /(?<=\/s\/)[\w-]{22}/.exec(json)?.[0] ?? 'none';
-    const told = json.replaceAll(token, '…').replace(/[0-9A-Z]{4}-[0-9A-Z]{4}/g, '…');
-    all.push(JSON.stringify([line, told, here.reads()]));
+    const given = json.replaceAll(token, '…').replace(/[0-9A-Z]{4}-[0-9A-Z]{4}/g, '…');
+    all.push(JSON.stringify([line, given, here.reads()]));
   }
   return all;
 }
@@ -38,7 +38,7 @@ describe.each(Object.entries(STRANGERS))('%s', (_name, asker) => {
     'hears the same whether the project is there or not (with one of their own: %s)',
     async (own) => {
       const [with_, without] = [await world(), await world(true)];
-      if (own) for (const here of [with_, without]) await here.desk(asker).create(emptyContent('Mine'));
+      if (own) for (const here of [with_, without]) await here.access(asker).create(emptyContent('Mine'));
       const before = JSON.stringify(with_.record());
       const lines = own ? FEW_LINES : LINES;
       expect(await heard(with_, asker, lines)).toEqual(await heard(without, asker, lines));
@@ -48,19 +48,21 @@ describe.each(Object.entries(STRANGERS))('%s', (_name, asker) => {
 
   it('does nothing at their desk with its id that they cannot do with none', async () => {
     const here = await world();
-    await here.desk(asker).create(emptyContent('Mine'));
+    await here.access(asker).create(emptyContent('Mine'));
     for (const id of [here.id, 'no-such-project-at-all']) {
-      const desk = here.desk(asker);
-      await desk.person();
+      const access = here.access(asker);
+      await access.person();
       here.reads();
-      expect(await desk.use(id)).toBe(false);
-      for (const deed of DEEDS)
-        expect(await desk.change(deed, () => ({ parts: { name: 'stolen' }, said: 'x', result: 1 }), id)).toEqual({
+      expect(await access.use(id)).toBe(false);
+      for (const permission of PERMISSIONS)
+        expect(
+          await access.change(permission, () => ({ parts: { name: 'stolen' }, said: 'x', result: 1 }), id),
+        ).toEqual({
           ok: false,
           why: 'gone',
         });
-      expect(await desk.sharing?.leave(id)).toBe(false);
-      expect(here.reads()).toBeLessThanOrEqual(2 * DEEDS.length);
+      expect(await access.sharing?.leave(id)).toBe(false);
+      expect(here.reads()).toBeLessThanOrEqual(2 * PERMISSIONS.length);
     }
   });
 });
@@ -74,27 +76,27 @@ describe('a member who was let in', () => {
     'is of a project that was deleted': (here) => deleted(here),
     'is of a project that was deleted and brought back': async (here) => {
       await deleted(here);
-      await here.desk(OWNER).use(here.id);
+      await here.access(OWNER).use(here.id);
       await here
-        .desk(OWNER)
+        .access(OWNER)
         .change('own', () => ({ parts: { state: { kind: 'active' } }, said: 'x', result: 1 }), here.id);
     },
-    'is of an owner who was forgotten': (here) => here.desk(OWNER).forget([]),
-    'left it themselves': (here) => here.desk(MEMBER).sharing?.leave(here.id) ?? Promise.resolve(),
+    'is of an owner who was forgotten': (here) => here.access(OWNER).forget([]),
+    'left it themselves': (here) => here.access(MEMBER).sharing?.leave(here.id) ?? Promise.resolve(),
   };
 
   it.each(Object.entries(endings))('hears what a stranger hears once it %s', async (_name, end) => {
     const [here, without] = [await world(), await world(true)];
-    for (const one of [here, without]) await one.desk(MEMBER).create(emptyContent('Mine'));
+    for (const one of [here, without]) await one.access(MEMBER).create(emptyContent('Mine'));
     await here.give({ what: 'project', role: 'measure', to: 'member', until: IN_A_WEEK });
     await end(here);
     without.ports.clock.now = here.ports.clock.now;
     // The first look takes what is over off their list.
-    await here.desk(MEMBER).mine();
-    const mine = await without.desk(MEMBER).mine();
-    await without.desk(MEMBER).use(undefined);
-    await here.desk(MEMBER).use(undefined);
-    expect((await here.desk(MEMBER).mine()).map(({ name }) => name)).toEqual(mine.map(({ name }) => name));
+    await here.access(MEMBER).mine();
+    const mine = await without.access(MEMBER).mine();
+    await without.access(MEMBER).use(undefined);
+    await here.access(MEMBER).use(undefined);
+    expect((await here.access(MEMBER).mine()).map(({ name }) => name)).toEqual(mine.map(({ name }) => name));
     expect(await heard(here, MEMBER)).toEqual(await heard(without, MEMBER));
   });
 });
@@ -107,7 +109,7 @@ describe('a link', () => {
     const ends: readonly ((here: World) => Promise<unknown>)[] = [
       stopAll,
       deleted,
-      (here) => here.desk(OWNER).forget([]),
+      (here) => here.access(OWNER).forget([]),
       async (here) => {
         here.ports.clock.now = IN_A_WEEK;
         here.ports.store.kept.pass(7 * DAY);
@@ -134,18 +136,18 @@ describe('a link', () => {
     const here = await world();
     const guest = await here.give({ what: 'shopping', role: 'tick', to: 'link', until: IN_A_WEEK });
     const other = await here.give({ what: 'checklist', role: 'look', to: 'link', until: IN_A_WEEK });
-    expect(await here.desk(guest).share()).toMatchObject({ what: 'shopping', role: 'tick' });
-    expect(await here.desk(other).share()).toMatchObject({ what: 'checklist', role: 'look' });
-    const desk = here.desk(guest);
-    expect(await desk.person()).toBeUndefined();
-    expect(await desk.own()).toEqual([]);
-    expect(await desk.use(undefined)).toBe(false);
-    expect(desk.sharing).toBeUndefined();
-    await expect(desk.create(emptyContent('x'))).rejects.toThrow();
-    await expect(desk.settle((settings) => settings)).rejects.toThrow();
-    expect(() => desk.links()).toThrow();
-    await desk.forget([]);
-    expect(await here.desk(guest).inUse()).toMatchObject({ name: 'Loft', rooms: [], picks: {}, kept: [], log: [] });
+    expect(await here.access(guest).share()).toMatchObject({ what: 'shopping', role: 'tick' });
+    expect(await here.access(other).share()).toMatchObject({ what: 'checklist', role: 'look' });
+    const access = here.access(guest);
+    expect(await access.person()).toBeUndefined();
+    expect(await access.own()).toEqual([]);
+    expect(await access.use(undefined)).toBe(false);
+    expect(access.sharing).toBeUndefined();
+    await expect(access.create(emptyContent('x'))).rejects.toThrow();
+    await expect(access.settle((settings) => settings)).rejects.toThrow();
+    expect(() => access.links()).toThrow();
+    await access.forget([]);
+    expect(await here.access(guest).inUse()).toMatchObject({ name: 'Loft', rooms: [], picks: {}, kept: [], log: [] });
   });
 
   it('is kept as a hash alone: its token is nowhere in the store, whatever came of the answer', async () => {
@@ -159,12 +161,12 @@ describe('a link', () => {
   });
 });
 
-async function stopAll({ desk }: World): Promise<void> {
-  const shares = (await desk(OWNER).inUse())?.shares ?? [];
-  await desk(OWNER).sharing?.stop(shares.map(({ id }) => id));
+async function stopAll({ access }: World): Promise<void> {
+  const shares = (await access(OWNER).inUse())?.shares ?? [];
+  await access(OWNER).sharing?.stop(shares.map(({ id }) => id));
 }
 
 async function deleted(here: World): Promise<void> {
   const at = here.ports.clock.now;
-  await here.desk(OWNER).change('own', () => ({ parts: { state: { kind: 'deleted', at } }, said: 'x', result: 1 }));
+  await here.access(OWNER).change('own', () => ({ parts: { state: { kind: 'deleted', at } }, said: 'x', result: 1 }));
 }

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Content } from '../../src/project/project.ts';
-import { DEEDS } from '../../src/project/project-limits.ts';
+import { PERMISSIONS } from '../../src/project/project-limits.ts';
 import { HELPING, type Helping, SHARED, type Shared } from '../../src/project/shares.ts';
 import {
   CANARY,
@@ -20,7 +20,7 @@ import { answersTo, problemsOf } from './asked.ts';
 type Part = Exclude<keyof Content, 'state'>;
 
 /** What each role may do, said once more: the product's own table is not asked. */
-const MAY: Readonly<Record<Helping, readonly (typeof DEEDS)[number][]>> = {
+const MAY: Readonly<Record<Helping, readonly (typeof PERMISSIONS)[number][]>> = {
   look: ['look'],
   tick: ['look', 'tick', 'note'],
   measure: ['look', 'tick', 'note', 'measure', 'keep'],
@@ -141,18 +141,18 @@ describe.each(STANDINGS)('$what to $role, by a $to', ({ what, role, to }) => {
       ['found', { found: [] }],
       ['measures', { measures: { open: [], told: [] } }],
     ];
-    for (const deed of DEEDS) {
+    for (const permission of PERMISSIONS) {
       for (const [part, parts] of edits) {
         back();
-        const done = await here.desk(asker).change(deed, () => ({ parts, said: 'x', result: 1 }));
-        const allowed = MAY[role].includes(deed) && TOUCHES[what].includes(part) && ofRole(role, part);
-        expect([deed, part, done.ok]).toEqual([deed, part, allowed]);
+        const done = await here.access(asker).change(permission, () => ({ parts, said: 'x', result: 1 }));
+        const allowed = MAY[role].includes(permission) && TOUCHES[what].includes(part) && ofRole(role, part);
+        expect([permission, part, done.ok]).toEqual([permission, part, allowed]);
         if (!done.ok) expect(done.why).toBe('not-allowed');
       }
     }
     if (what !== 'guide' && what !== 'cuts') return;
     const beyond = { rooms: rooms.map((one, i) => (i === 1 ? other(one) : one)) };
-    const done = await here.desk(asker).change('look', () => ({ parts: beyond, said: 'x', result: 1 }));
+    const done = await here.access(asker).change('look', () => ({ parts: beyond, said: 'x', result: 1 }));
     expect(done).toEqual({ ok: false, why: 'not-allowed' });
   });
 });

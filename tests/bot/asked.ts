@@ -6,13 +6,13 @@ import type { Asker } from '../../src/accounts/asker.ts';
 import type { Command, Problems } from '../../src/chat/command.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import type { Ports } from '../../src/chat/ports.ts';
-import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES, type Preferences } from '../../src/input/reading.ts';
 import type { Problem, Reply, Result } from '../../src/reply/reply.ts';
 
 /** Who asks, and of which commands, where it is not the usual. */
-export interface Asked {
+export interface AnsweredRequest {
   readonly commands?: readonly Command[];
-  readonly habits?: Partial<Habits>;
+  readonly preferences?: Partial<Preferences>;
   readonly fault?: (reference: string, cause: unknown) => void;
   readonly asker?: Asker;
   /** A store and a clock, where the test has them. */
@@ -23,39 +23,39 @@ export interface Asked {
 export const ASKER: Asker = { platform: 'terminal', id: 'test' };
 
 /** Every answer to a line, in order. A fault throws with its cause, unless the test takes it. */
-export async function answersTo(text: string, asked: Asked = {}): Promise<readonly Answer[]> {
-  const told = (reference: string, cause: unknown): never => {
+export async function answersTo(text: string, requested: AnsweredRequest = {}): Promise<readonly Answer[]> {
+  const given = (reference: string, cause: unknown): never => {
     throw new Error(`fault ${reference} at “${text}”`, { cause });
   };
-  const invocation = {
-    asker: asked.asker ?? ASKER,
-    habits: { ...DEFAULT_HABITS, ...asked.habits },
+  const request = {
+    asker: requested.asker ?? ASKER,
+    preferences: { ...DEFAULT_PREFERENCES, ...requested.preferences },
     text,
-    ...(asked.written && { written: asked.written }),
+    ...(requested.written && { written: requested.written }),
   } as const;
   const answers: Answer[] = [];
-  const ports = { ...asked.ports, fault: asked.fault ?? told };
-  for await (const one of answer(invocation, asked.commands ?? commands, ports)) answers.push(one);
+  const ports = { ...requested.ports, fault: requested.fault ?? given };
+  for await (const one of answer(request, requested.commands ?? commands, ports)) answers.push(one);
   return answers;
 }
 
 /** The answer that stands. */
-export async function answerTo(text: string, asked: Asked = {}): Promise<Answer> {
-  const last = (await answersTo(text, asked)).at(-1);
+export async function answerTo(text: string, requested: AnsweredRequest = {}): Promise<Answer> {
+  const last = (await answersTo(text, requested)).at(-1);
   if (!last) throw new Error(`no answer to “${text}”`);
   return last;
 }
 
 /** The reply to a line; throws where problems, a refusal or a fault came instead. */
-export async function replyTo(text: string, asked: Asked = {}): Promise<Reply> {
-  const last = await answerTo(text, asked);
+export async function replyTo(text: string, requested: AnsweredRequest = {}): Promise<Reply> {
+  const last = await answerTo(text, requested);
   if (!('headline' in last)) throw new Error(`no reply to “${text}” but ${JSON.stringify(last)}`);
   return last;
 }
 
 /** The floor of a reply to planks. */
-export async function floorTo(text: string, asked: Asked = {}): Promise<FloorResult> {
-  const { data } = await replyTo(text, asked);
+export async function floorTo(text: string, requested: AnsweredRequest = {}): Promise<FloorResult> {
+  const { data } = await replyTo(text, requested);
   if (!isFloor(data)) throw new Error(`no floor for “${text}” but ${data.kind}`);
   return data;
 }
@@ -70,8 +70,8 @@ export async function firstFloorTo(text: string): Promise<FloorResult> {
   const fault = (reference: string, cause: unknown): never => {
     throw new Error(`fault ${reference} at “${text}”`, { cause });
   };
-  const invocation = { asker: { platform: 'terminal', id: 'test' }, habits: DEFAULT_HABITS, text } as const;
-  for await (const first of answer(invocation, commands, { fault })) {
+  const request = { asker: { platform: 'terminal', id: 'test' }, preferences: DEFAULT_PREFERENCES, text } as const;
+  for await (const first of answer(request, commands, { fault })) {
     if ('data' in first && isFloor(first.data)) return first.data;
     throw new Error(`no floor for “${text}” but ${JSON.stringify(first)}`);
   }

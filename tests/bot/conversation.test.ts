@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { shareWith } from '../project/projects.ts';
-import { type Asked, answerTo, problemsOf, replyTo } from './asked.ts';
+import { type AnsweredRequest, answerTo, problemsOf, replyTo } from './asked.ts';
 import { portsInMemory } from './demo-flat.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };
@@ -14,11 +14,11 @@ function throwing(_reference: string, cause: unknown): never {
 }
 
 function talk(asker: Asker = ANN, ports = portsInMemory(throwing)) {
-  const asked: Asked = { asker, ports };
+  const requested: AnsweredRequest = { asker, ports };
   return {
     ports,
-    say: (line: string) => replyTo(line, asked),
-    answer: (line: string) => answerTo(line, asked),
+    say: (line: string) => replyTo(line, requested),
+    answer: (line: string) => answerTo(line, requested),
     as: (other: Asker) => talk(other, ports),
   };
 }
@@ -82,9 +82,9 @@ describe('a project told in a few messages', () => {
     const { say } = talk();
     await say('project new Flat, rooms: bedroom 11x12, plank: 6 x 48 in, 10 per carton');
     await say('project pick gap: 3/8 in');
-    const told = await say('planks gap: 1/2 in, plank: 7 x 48 in, 8 per carton');
-    expect(notes(told)).not.toContain('3/8');
-    const again = told.actions.find(({ label }) => label.includes('half'))?.ask ?? '';
+    const given = await say('planks gap: 1/2 in, plank: 7 x 48 in, 8 per carton');
+    expect(notes(given)).not.toContain('3/8');
+    const again = given.actions.find(({ label }) => label.includes('half'))?.ask ?? '';
     expect(again).toBe('planks room: bedroom 11x12 ft, plank: 7 x 48 in, 8 per carton, gap: 1/2 in, pattern: half');
   });
 
@@ -386,8 +386,8 @@ describe('when the store is down', () => {
     const reply = await say('planks room: bedroom 11x12, plank: 6 x 48 in, 10 per carton');
     expect(reply.headline).toMatch(/^Buy/);
     expect(notes(reply)).toContain('could not be read just now');
-    const told = { asker: ANN, ports, fault: () => undefined };
-    expect(await answerTo('project room bath 5x8', told)).toMatchObject({ outage: true });
+    const given = { asker: ANN, ports, fault: () => undefined };
+    expect(await answerTo('project room bath 5x8', given)).toMatchObject({ outage: true });
     ports.store.down = false;
     expect((await say('project show')).data).toMatchObject({ rooms: [{ name: 'bedroom' }] });
   });

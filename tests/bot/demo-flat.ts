@@ -1,7 +1,7 @@
 /** Somebody with projects, for tests: the demo flat in use with two changes made, and an old house deleted lately. */
 
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import type { Ports } from '../../src/chat/ports.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { flatContent } from '../project/projects.ts';
@@ -25,14 +25,14 @@ export function portsInMemory(fault: Ports['fault']): DemoPorts {
 /** The same with the asker's projects in it. */
 export async function demoPorts(asker: Asker, fault: Ports['fault']): Promise<DemoPorts> {
   const ports = portsInMemory(fault);
-  const desk = openDesk(asker, ports);
-  if (!desk) throw new Error('no desk');
-  await desk.create(emptyContent('Old house'));
-  await desk.change('own', () => ({ parts: { state: { kind: 'deleted', at: NOON } }, said: 'deleted', result: 0 }));
+  const access = openAccess(asker, ports);
+  if (!access) throw new Error('no desk');
+  await access.create(emptyContent('Old house'));
+  await access.change('own', () => ({ parts: { state: { kind: 'deleted', at: NOON } }, said: 'deleted', result: 0 }));
   const { picks, ...flat } = flatContent();
-  await desk.create({ ...flat, picks: {} });
+  await access.create({ ...flat, picks: {} });
   const { gap = '', ...others } = picks;
-  await desk.change('measure', () => ({ parts: { picks: others }, said: 'plank: 7 x 48 in', result: 0 }));
-  await desk.change('measure', () => ({ parts: { picks: { ...others, gap } }, said: `gap: ${gap}`, result: 0 }));
+  await access.change('measure', () => ({ parts: { picks: others }, said: 'plank: 7 x 48 in', result: 0 }));
+  await access.change('measure', () => ({ parts: { picks: { ...others, gap } }, said: `gap: ${gap}`, result: 0 }));
   return ports;
 }

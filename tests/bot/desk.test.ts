@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { DAY } from '../../src/project/project-limits.ts';
 import { Outage } from '../../src/storage/types.ts';
@@ -17,16 +17,16 @@ function desks() {
   const clock = { now: 1_000_000 };
   const ports = { fault: () => undefined, store, now: () => clock.now };
   const at = (asker: Asker) => {
-    const desk = openDesk(asker, ports);
-    if (!desk) throw new Error('no desk');
-    return desk;
+    const access = openAccess(asker, ports);
+    if (!access) throw new Error('no desk');
+    return access;
   };
   return { store, clock, at };
 }
 
 describe('a desk', () => {
   it('is none where nothing is kept', () => {
-    expect(openDesk(ANN, {})).toBeUndefined();
+    expect(openAccess(ANN, {})).toBeUndefined();
   });
 
   it('of somebody new reads once and holds nothing', async () => {

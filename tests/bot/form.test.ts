@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { commandNamed, formFields, formTold } from '../../src/chat/form.ts';
+import { commandNamed, formFields, formGiven } from '../../src/chat/form.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { askLine, optionsOf } from '../../src/input/command-shape.ts';
 
@@ -12,7 +12,7 @@ if (!planks) throw new Error('no planks');
 describe('a form', () => {
   it('asks first what must be told, then holds what was told, then the rest', () => {
     const fields = formFields(planks, { gap: '3/8 in', plank: '7 x 48', constructor: 'x' });
-    expect(fields.slice(0, 3).map(({ option, told }) => [option, told])).toEqual([
+    expect(fields.slice(0, 3).map(({ option, given }) => [option, given])).toEqual([
       ['room', undefined],
       ['plank', '7 x 48'],
       ['gap', '3/8 in'],
@@ -29,17 +29,17 @@ describe('a form', () => {
   });
 
   it('comes to an ask that the grammar reads back; rooms told on lines of their own are several', () => {
-    const told = formTold(planks, {
+    const optionTexts = formGiven(planks, {
       room: ` hall 3' x 11'\r\nliving 12x14;\n\n`,
       plank: '7 x 48 in,\n10 per carton',
       gap: ' ',
       kerf: null,
     });
-    expect([...told]).toEqual([
+    expect([...optionTexts]).toEqual([
       ['room', `hall 3' x 11'; living 12x14`],
       ['plank', '7 x 48 in; 10 per carton'],
     ]);
-    const again = parseLine(askLine(planks, told), commands);
-    expect(again.ok && [...again.told]).toEqual([...told]);
+    const again = parseLine(askLine(planks, optionTexts), commands);
+    expect(again.ok && [...again.optionTexts]).toEqual([...optionTexts]);
   });
 });

@@ -11,10 +11,10 @@ import { count, text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { type Problem, unsafe } from '../../src/reply/reply.ts';
 
-function told(line: string): Record<string, string> {
+function given(line: string): Record<string, string> {
   const parsed = parseLine(line, commands);
   if (!parsed.ok) throw new Error(parsed.problems.map(({ expected }) => expected).join(' '));
-  return { command: parsed.command.name, ...Object.fromEntries(parsed.told) };
+  return { command: parsed.command.name, ...Object.fromEntries(parsed.optionTexts) };
 }
 
 function problems(line: string): readonly Problem[] {
@@ -28,7 +28,7 @@ describe('pairs', () => {
   it('may come in any order', () => {
     fc.assert(
       fc.property(fc.shuffledSubarray(pairs, { minLength: 4 }), (order) => {
-        expect(told(`planks ${order.join(', ')}`)).toEqual({
+        expect(given(`planks ${order.join(', ')}`)).toEqual({
           command: 'planks',
           room: '12x14, hall',
           plank: '6 x 48 in, 10 per carton',
@@ -40,7 +40,7 @@ describe('pairs', () => {
   });
 
   it('keep every comma that no option follows, and lose those between pairs', () => {
-    expect(told('planks room: 3,8 x 4,2 m, plank: 180 x 1220 mm, 8 per carton, 31,90 € a carton,')).toEqual({
+    expect(given('planks room: 3,8 x 4,2 m, plank: 180 x 1220 mm, 8 per carton, 31,90 € a carton,')).toEqual({
       command: 'planks',
       room: '3,8 x 4,2 m',
       plank: '180 x 1220 mm, 8 per carton, 31,90 € a carton',
@@ -48,13 +48,13 @@ describe('pairs', () => {
   });
 
   it('may stand behind a colon after the command', () => {
-    expect(told('project new: Upstairs flat')).toEqual({ command: 'new', name: 'Upstairs flat' });
-    expect(told('Tape: 3 + 4')).toEqual({ command: 'tape', sum: '3 + 4' });
-    expect(told('planks: room: 12x14')).toEqual({ command: 'planks', room: '12x14' });
+    expect(given('project new: Upstairs flat')).toEqual({ command: 'new', name: 'Upstairs flat' });
+    expect(given('Tape: 3 + 4')).toEqual({ command: 'tape', sum: '3 + 4' });
+    expect(given('planks: room: 12x14')).toEqual({ command: 'planks', room: '12x14' });
   });
 
   it('need no comma or space between them', () => {
-    expect(told('planks room:12x14 plank:6x48 , 10 per carton;gap:1/4')).toEqual({
+    expect(given('planks room:12x14 plank:6x48 , 10 per carton;gap:1/4')).toEqual({
       command: 'planks',
       room: '12x14',
       plank: '6x48 , 10 per carton',
@@ -63,14 +63,14 @@ describe('pairs', () => {
   });
 
   it('need no colon before the figures of a plank, a pattern or a direction where another has one', () => {
-    expect(told("planks room 12' x 14', plank 6x48 in, 10 per carton, pattern: half, direction short")).toEqual({
+    expect(given("planks room 12' x 14', plank 6x48 in, 10 per carton, pattern: half, direction short")).toEqual({
       command: 'planks',
       room: "room 12' x 14'",
       plank: '6x48 in, 10 per carton',
       pattern: 'half',
       direction: 'short',
     });
-    expect(told('planks room: plank store 12x14; hall 3 x 9, plank: 6x48')).toEqual({
+    expect(given('planks room: plank store 12x14; hall 3 x 9, plank: 6x48')).toEqual({
       command: 'planks',
       room: 'plank store 12x14; hall 3 x 9',
       plank: '6x48',
@@ -78,12 +78,12 @@ describe('pairs', () => {
   });
 
   it('give text without a name to the first option', () => {
-    expect(told("planks 12' x 14', plank: 6x48")).toEqual({ command: 'planks', room: "12' x 14'", plank: '6x48' });
-    expect(told("tape 15' - 2 x 4'")).toEqual({ command: 'tape', sum: "15' - 2 x 4'" });
+    expect(given("planks 12' x 14', plank: 6x48")).toEqual({ command: 'planks', room: "12' x 14'", plank: '6x48' });
+    expect(given("tape 15' - 2 x 4'")).toEqual({ command: 'tape', sum: "15' - 2 x 4'" });
   });
 
   it('are known in capitals, with a space for the hyphen, and with a space before the colon', () => {
-    expect(told('PLANKS Room: 12x14 SHORTEST END : 10 in, narrowest strip: 3 in')).toEqual({
+    expect(given('PLANKS Room: 12x14 SHORTEST END : 10 in, narrowest strip: 3 in')).toEqual({
       command: 'planks',
       room: '12x14',
       'shortest-end': '10 in',
@@ -92,7 +92,7 @@ describe('pairs', () => {
   });
 
   it('leave a room named with a colon to the rooms', () => {
-    expect(told('planks living: 12x14; hall: 3x11, plank: 6x48')).toEqual({
+    expect(given('planks living: 12x14; hall: 3x11, plank: 6x48')).toEqual({
       command: 'planks',
       room: 'living: 12x14; hall: 3x11',
       plank: '6x48',
@@ -100,7 +100,7 @@ describe('pairs', () => {
   });
 
   it('do not begin inside a word', () => {
-    expect(told('planks room: bedroom: 11x12, plank: 6x48').room).toBe('bedroom: 11x12');
+    expect(given('planks room: bedroom: 11x12, plank: 6x48').room).toBe('bedroom: 11x12');
   });
 
   it('read the line that askLine writes', () => {
@@ -109,7 +109,7 @@ describe('pairs', () => {
       fc.property(fc.dictionary(fc.constantFrom('room', 'plank', 'gap', 'tax'), value), (typed) => {
         const [planks] = commands.filter(({ name }) => name === 'planks');
         if (!planks) throw new Error('no planks');
-        expect(told(askLine(planks, new Map(Object.entries(typed))))).toEqual({ command: 'planks', ...typed });
+        expect(given(askLine(planks, new Map(Object.entries(typed))))).toEqual({ command: 'planks', ...typed });
       }),
     );
   });
@@ -122,11 +122,11 @@ describe('an option told twice', () => {
       'Tell room once: it was read both as “10x10” and as “12x14”.',
       'Tell gap once: it was read both as “1/4 in” and as “3/8 in”.',
     ]);
-    expect(told(problem?.fix ?? '')).toEqual({ command: 'planks', room: '12x14', plank: '6x48', gap: '3/8 in' });
+    expect(given(problem?.fix ?? '')).toEqual({ command: 'planks', room: '12x14', plank: '6x48', gap: '3/8 in' });
   });
 
   it('counts only when something was told before', () => {
-    expect(told('planks gap: gap: 3/8 in')).toEqual({ command: 'planks', gap: '3/8 in' });
+    expect(given('planks gap: gap: 3/8 in')).toEqual({ command: 'planks', gap: '3/8 in' });
   });
 });
 
@@ -146,14 +146,14 @@ describe('a misspelt option', () => {
     const [problem, ...more] = problems(`planks ${typed}: 7x48`);
     expect(more).toEqual([]);
     expect(problem?.expected).toBe(`There is no option “${typed}”; the nearest is “${near}”.`);
-    expect(told(problem?.fix ?? '')).toEqual({ command: 'planks', [near]: '7x48' });
+    expect(given(problem?.fix ?? '')).toEqual({ command: 'planks', [near]: '7x48' });
   });
 
   it('and another come back together, and one fix mends both', () => {
     const both = problems('planks room: 12x14, plnk: 6x48, patern: half');
     expect(both.map(({ got }) => got)).toEqual(['plnk:', 'patern:']);
     for (const { fix } of both)
-      expect(told(fix ?? '')).toEqual({ command: 'planks', room: '12x14', plank: '6x48', pattern: 'half' });
+      expect(given(fix ?? '')).toEqual({ command: 'planks', room: '12x14', plank: '6x48', pattern: 'half' });
   });
 });
 
@@ -181,11 +181,11 @@ describe('a word before a colon that is no option', () => {
   ])('%s', (line, got) => expect(problems(line).map((problem) => problem.got)).toEqual([got]));
 
   it('stays with a name, a note, a walk and a grid', () => {
-    expect(told("planks room: living: walk 12' right 10' right 12' right 10'").room).toContain('living: walk');
-    expect(told('planks room: hall: about 3 x 9; bedroom: 11x12').room).toBe('hall: about 3 x 9; bedroom: 11x12');
-    expect(told('level readings: grid 2 feet: 0 1/8; 0 1/4').readings).toBe('grid 2 feet: 0 1/8; 0 1/4');
-    expect(told('project log note remember: buy tape').do).toBe('note remember: buy tape');
-    expect(told('project pick plank: 6 x 48 in, 10 per carton').pick).toBe('plank: 6 x 48 in, 10 per carton');
+    expect(given("planks room: living: walk 12' right 10' right 12' right 10'").room).toContain('living: walk');
+    expect(given('planks room: hall: about 3 x 9; bedroom: 11x12').room).toBe('hall: about 3 x 9; bedroom: 11x12');
+    expect(given('level readings: grid 2 feet: 0 1/8; 0 1/4').readings).toBe('grid 2 feet: 0 1/8; 0 1/4');
+    expect(given('project log note remember: buy tape').do).toBe('note remember: buy tape');
+    expect(given('project pick plank: 6 x 48 in, 10 per carton').pick).toBe('plank: 6 x 48 in, 10 per carton');
   });
 });
 
@@ -197,7 +197,7 @@ describe('a command', () => {
     '/floor  planks 12x14',
     'Floor Planks 12x14',
     ' planks 12x14',
-  ])('%s is planks', (line) => expect(told(line)).toEqual({ command: 'planks', room: '12x14' }));
+  ])('%s is planks', (line) => expect(given(line)).toEqual({ command: 'planks', room: '12x14' }));
 
   it.each([
     ['plank room: 12x14', 'planks'],
@@ -210,17 +210,17 @@ describe('a command', () => {
     const [problem, ...more] = problems(line);
     expect(more).toEqual([]);
     expect(problem?.option).toBe('ask');
-    expect(told(problem?.fix ?? '').command).toBe(name);
+    expect(given(problem?.fix ?? '').command).toBe(name);
   });
 
   it('keeps what was told behind a misspelt one', () => {
     const [problem] = problems('floor  plnks  room: 12x14, plank: 6x48');
-    expect(told(problem?.fix ?? '')).toEqual({ command: 'planks', room: '12x14', plank: '6x48' });
+    expect(given(problem?.fix ?? '')).toEqual({ command: 'planks', room: '12x14', plank: '6x48' });
   });
 
   it('is put before a line that begins with one of its options', () => {
     const [problem] = problems('plank: 7x48, room: 12x14');
-    expect(told(problem?.fix ?? '')).toEqual({ command: 'planks', plank: '7x48', room: '12x14' });
+    expect(given(problem?.fix ?? '')).toEqual({ command: 'planks', plank: '7x48', room: '12x14' });
   });
 
   it('is planks where a room stands alone, and asks back the plank', () => {
@@ -228,7 +228,7 @@ describe('a command', () => {
     if (parsed.ok) throw new Error('it was read');
     expect(parsed.problems[0]).toMatchObject({ option: 'plank', fix: undefined });
     expect(parsed.about?.command.name).toBe('planks');
-    expect([...(parsed.about?.told ?? [])]).toEqual([['room', '12x14']]);
+    expect([...(parsed.about?.optionTexts ?? [])]).toEqual([['room', '12x14']]);
   });
 
   it.each(['', '   ', '/', 'xylophone', '😀', '🙂: 3'])('“%s” is none: what can be asked is told in words', (line) => {
@@ -260,7 +260,7 @@ describe('any line', () => {
       fc.property(fc.array(piece, { maxLength: 8 }), (pieces) => {
         const line = `echo ${pieces.join('')}`;
         const parsed = parseLine(line, [echo]);
-        if (parsed.ok) for (const value of parsed.told.values()) expect(line).toContain(value);
+        if (parsed.ok) for (const value of parsed.optionTexts.values()) expect(line).toContain(value);
         else expect(parsed.problems.map(({ fix }) => fix?.trim())).not.toContain('');
       }),
       { numRuns: 60 },

@@ -1,15 +1,15 @@
 /** Sums are worked on a few at a time, and one that waits or fails holds up none for good. */
 
 import { describe, expect, it } from 'vitest';
-import type { Invocation } from '../../src/chat/ports.ts';
+import type { Request } from '../../src/chat/ports.ts';
 import { inTurn } from '../../src/chat/rate-limit.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 
 /** Answers that come when the test says so, and the asks that were begun. */
-function asked(wait: () => Promise<void> = () => new Promise(() => undefined)) {
+function requested(wait: () => Promise<void> = () => new Promise(() => undefined)) {
   const begun: string[] = [];
   const doors = new Map<string, { open(value: string): void; fail(): void }>();
-  const answer = inTurn(async function* ({ text: ask }: Invocation): AsyncGenerator<string> {
+  const answer = inTurn(async function* ({ text: ask }: Request): AsyncGenerator<string> {
     begun.push(ask);
     yield await new Promise<string>((open, reject) => doors.set(ask, { open, fail: () => reject(new Error(ask)) }));
     yield `${ask}, better`;
@@ -17,7 +17,7 @@ function asked(wait: () => Promise<void> = () => new Promise(() => undefined)) {
   const all = async (ask: string, id = 'somebody'): Promise<readonly string[]> => {
     const answers: string[] = [];
     const asker = { platform: 'slack', id } as const;
-    for await (const one of answer({ asker, habits: DEFAULT_HABITS, text: ask })) answers.push(one);
+    for await (const one of answer({ asker, preferences: DEFAULT_PREFERENCES, text: ask })) answers.push(one);
     return answers;
   };
   return { begun, doors, all };
@@ -30,7 +30,7 @@ async function turns(): Promise<void> {
 
 describe('asks in turn', () => {
   it('begin two at once, the others as answers come, and each gives all its answers', async () => {
-    const { begun, doors, all } = asked();
+    const { begun, doors, all } = requested();
     const asks = ['a', 'b', 'c', 'd'].map((ask) => all(ask));
     await turns();
     expect(begun).toEqual(['a', 'b']);
@@ -44,7 +44,7 @@ describe('asks in turn', () => {
   });
 
   it('leave turns between two sums, in which what came is heard', async () => {
-    const { begun, doors, all } = asked();
+    const { begun, doors, all } = requested();
     const asks = ['a', 'b', 'c'].map((ask) => all(ask));
     await turns();
     doors.get('a')?.open('A');
@@ -63,7 +63,7 @@ describe('asks in turn', () => {
     const wait = new Promise<void>((resolve) => {
       late = resolve;
     });
-    const { begun, doors, all } = asked(() => wait);
+    const { begun, doors, all } = requested(() => wait);
     const asks = ['a', 'b', 'c', 'd'].map((ask) => all(ask));
     await turns();
     const failed = expect(asks[0]).rejects.toThrow('a');
@@ -79,7 +79,7 @@ describe('asks in turn', () => {
   });
 
   it('go round among people: somebody with many asks holds up nobody with one', async () => {
-    const { begun, doors, all } = asked();
+    const { begun, doors, all } = requested();
     const many = ['a', 'b', 'c', 'd', 'e'].map((ask) => all(ask, 'many'));
     const one = all('mine', 'one');
     await turns();

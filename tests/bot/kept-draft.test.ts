@@ -30,18 +30,20 @@ describe('a draft', () => {
 
 describe('a filled form', () => {
   it('comes to the line that answers as the typed one does', async () => {
-    const told = new Map([
+    const optionTexts = new Map([
       ['room', `12' x 14'`],
       ['plank', '6 x 48 in, 10 per carton'],
     ]);
-    const line = formLine(command('floor planks'), told);
+    const line = formLine(command('floor planks'), optionTexts);
     expect(line).toBe(`floor planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
     expect((await replyTo(line)).headline).toBe((await replyTo(PLANKS)).headline);
   });
 
   it('reads a sentence in its first field', async () => {
-    const told = new Map([['room', 'a 12 by 14 ft bedroom with 6 x 48 in planks, 10 per carton']]);
-    expect((await replyTo(formLine(command('floor planks'), told))).headline).toBe((await replyTo(PLANKS)).headline);
+    const optionTexts = new Map([['room', 'a 12 by 14 ft bedroom with 6 x 48 in planks, 10 per carton']]);
+    expect((await replyTo(formLine(command('floor planks'), optionTexts))).headline).toBe(
+      (await replyTo(PLANKS)).headline,
+    );
   });
 
   it('may be empty', () => expect(formLine(command('help'), new Map())).toBe('help'));

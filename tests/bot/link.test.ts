@@ -5,7 +5,7 @@ import { type Asker, accountKey } from '../../src/accounts/asker.ts';
 import { readCode } from '../../src/accounts/linking.ts';
 import { keepAnswer, keptAnswer } from '../../src/chat/saved-replies.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { type Asked, answerTo, problemsOf, replyTo } from './asked.ts';
+import { type AnsweredRequest, answerTo, problemsOf, replyTo } from './asked.ts';
 import { portsInMemory } from './demo-flat.ts';
 
 const DISCORD: Asker = { platform: 'discord', id: '1' };
@@ -21,8 +21,8 @@ function throwing(_reference: string, cause: unknown): never {
 function house() {
   const ports = portsInMemory(throwing);
   const as = (asker: Asker) => {
-    const asked: Asked = { asker, ports };
-    return { say: (line: string) => replyTo(line, asked), answer: (line: string) => answerTo(line, asked) };
+    const requested: AnsweredRequest = { asker, ports };
+    return { say: (line: string) => replyTo(line, requested), answer: (line: string) => answerTo(line, requested) };
   };
   return { ports, as };
 }
@@ -128,15 +128,15 @@ describe('a code for accounts', () => {
 
   it('is nowhere in the store as it is typed', async () => {
     const { as, ports } = house();
-    const told: string[] = [];
+    const given: string[] = [];
     const { set } = ports.store.kept;
     ports.store.kept.set = (key, value, time) => {
-      told.push(`${key} ${JSON.stringify(value)}`);
+      given.push(`${key} ${JSON.stringify(value)}`);
       return set(key, value, time);
     };
     const code = codeIn(await as(DISCORD).say('project link'));
-    expect(told.some((one) => one.startsWith('code:'))).toBe(true);
-    const all = [...told, ...ports.store.records.values()].join('\n');
+    expect(given.some((one) => one.startsWith('code:'))).toBe(true);
+    const all = [...given, ...ports.store.records.values()].join('\n');
     for (const form of [code, code.replace('-', '')]) expect(all.toUpperCase()).not.toContain(form);
   });
 
@@ -155,12 +155,12 @@ describe('a code for accounts', () => {
   it('is guessed at by many accounts of one workspace a few hundred times only', async () => {
     const { as } = house();
     const code = codeIn(await as(DISCORD).say('project link'));
-    const told: string[] = [];
+    const given: string[] = [];
     for (let i = 0; i < 60; i++) {
       const { answer } = as({ platform: 'slack', workspace: 'T9', id: `U${i}` });
-      for (let j = 0; j < 5; j++) told.push(problemsOf(await answer('project link 1111-1111'))[0]?.expected ?? '');
+      for (let j = 0; j < 5; j++) given.push(problemsOf(await answer('project link 1111-1111'))[0]?.expected ?? '');
     }
-    const looked = told.filter((one) => one.includes('does not work')).length;
+    const looked = given.filter((one) => one.includes('does not work')).length;
     expect(looked).toBeGreaterThan(100);
     expect(looked).toBeLessThanOrEqual(200);
     // Nobody of another workspace is kept from linking by it.
@@ -233,8 +233,8 @@ describe('linked accounts', () => {
     await discord.say('project new Flat');
     await slack.say('project new Cabin');
     await link(discord.say, slack.say);
-    const told = JSON.stringify((await discord.say('project list')).blocks);
-    expect(told).toContain('An account on Slack was linked to yours');
+    const given = JSON.stringify((await discord.say('project list')).blocks);
+    expect(given).toContain('An account on Slack was linked to yours');
     expect(JSON.stringify((await discord.say('project list')).blocks)).not.toContain('was linked to yours');
     expect(JSON.stringify((await slack.say('project list')).blocks)).not.toContain('was linked to yours');
     const list = await discord.say('which accounts are linked?');

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { projectSaid } from '../../src/language/old/project-said.ts';
 
 const room = (name: string) => ({ name, text: '12 x 14 ft', notes: [], inScope: true });
@@ -11,7 +11,7 @@ const ROOMS = { rooms: [room('bedroom'), room('living room')], picks: {} };
 const FULL = { ...ROOMS, picks: { plank: '6 x 48 in, 10 per carton' } };
 
 const lineOf = (said: string, project?: typeof FULL | typeof ROOMS | typeof EMPTY) =>
-  projectSaid(said, commands, DEFAULT_HABITS, project);
+  projectSaid(said, commands, DEFAULT_PREFERENCES, project);
 
 describe('with or without a project', () => {
   it('marks round the whole sentence are nobody’s', () => {

@@ -4,11 +4,11 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { defineCommand, readOptions } from '../../src/chat/command.ts';
 import { count, length, percent, text } from '../../src/input/options.ts';
-import { DEFAULT_HABITS, type Habits, unread } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES, type Preferences, unread } from '../../src/input/reading.ts';
 import { unsafe } from '../../src/reply/reply.ts';
 import { inches, millimetres, ticks } from '../../src/units/length.ts';
 
-const METRIC: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };
+const METRIC: Preferences = { units: 'metric', decimal: ',', currency: 'EUR' };
 
 const cut = defineCommand({
   name: 'cut',
@@ -23,8 +23,8 @@ const cut = defineCommand({
   run: () => ({ why: '', call: '', cautions: [], data: unsafe('structure') }),
 });
 
-function readTold(told: Readonly<Record<string, string>>, habits = DEFAULT_HABITS, command = cut) {
-  return readOptions(command, new Map(Object.entries(told)), habits);
+function readTold(given: Readonly<Record<string, string>>, preferences = DEFAULT_PREFERENCES, command = cut) {
+  return readOptions(command, new Map(Object.entries(given)), preferences);
 }
 
 describe('values', () => {
@@ -67,13 +67,13 @@ describe('problems', () => {
   });
 
   it('offer no value but one that the option reads, of a figure that was typed', () => {
-    for (const habits of [DEFAULT_HABITS, METRIC]) {
+    for (const preferences of [DEFAULT_PREFERENCES, METRIC]) {
       for (const typed of ['banana', '400 in', '12 ft', '1,234', '-3', '0.0001 mm', '9'.repeat(50)]) {
-        const read = readTold({ long: typed, saw: typed, pieces: typed, extra: typed }, habits);
+        const read = readTold({ long: typed, saw: typed, pieces: typed, extra: typed }, preferences);
         if (read.ok) throw new Error(`${typed} was read`);
         for (const { option, fix } of read.problems) {
           if (fix === undefined) continue;
-          expect(readTold({ long: '8 in', [option]: fix }, habits)).toMatchObject({ ok: true });
+          expect(readTold({ long: '8 in', [option]: fix }, preferences)).toMatchObject({ ok: true });
           expect(typed.replace(',', '')).toContain(fix.match(/\d+/)?.[0]);
         }
       }
@@ -97,12 +97,12 @@ describe('problems', () => {
         ),
       }),
     });
-    const read = readTold({ even: 'three or 7' }, DEFAULT_HABITS, odd);
+    const read = readTold({ even: 'three or 7' }, DEFAULT_PREFERENCES, odd);
     expect(read).toEqual({ ok: false, problems: [{ option: 'even', got: 'three or 7', expected: 'Even.' }] });
   });
 
   it('without a Problem behind them are a fault of ours', () => {
     const broken = defineCommand({ ...cut, options: z.object({ words: z.string() }) });
-    expect(() => readTold({}, DEFAULT_HABITS, broken)).toThrow('an option without facts');
+    expect(() => readTold({}, DEFAULT_PREFERENCES, broken)).toThrow('an option without facts');
   });
 });

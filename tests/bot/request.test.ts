@@ -4,13 +4,14 @@ import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { defineCommand } from '../../src/chat/command.ts';
 import { answer } from '../../src/chat/pipeline.ts';
-import type { AskEnded, Ports } from '../../src/chat/ports.ts';
-import { asRequest, faultReference, requested, requestId } from '../../src/chat/request-id.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import type { Ports, RequestMetrics } from '../../src/chat/ports.ts';
+import { asRequest, faultReference, requestId, withRequestId } from '../../src/chat/request-id.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { Outage } from '../../src/storage/types.ts';
 
 const ID = /^[0-9a-f]{8}$/;
-const ask = (text: string) => ({ asker: { platform: 'slack', id: 'U1' }, habits: DEFAULT_HABITS, text }) as const;
+const ask = (text: string) =>
+  ({ asker: { platform: 'slack', id: 'U1' }, preferences: DEFAULT_PREFERENCES, text }) as const;
 
 /** The help command, doing something else. */
 function breaking(run: () => never) {
@@ -46,21 +47,21 @@ describe('a request', () => {
       await new Promise((resolve) => setImmediate(resolve));
       yield requestId();
     }
-    const [first, second] = await all(requested(two()));
+    const [first, second] = await all(withRequestId(two()));
     expect(first).toMatch(ID);
     expect(second).toBe(first);
-    expect(await asRequest(async () => [requestId(), ...(await all(requested(two())))])).toEqual([
+    expect(await asRequest(async () => [requestId(), ...(await all(withRequestId(two())))])).toEqual([
       expect.stringMatching(ID),
       expect.stringMatching(ID),
       expect.stringMatching(ID),
     ]);
-    const within = await asRequest(async () => [requestId(), ...(await all(requested(two())))]);
+    const within = await asRequest(async () => [requestId(), ...(await all(withRequestId(two())))]);
     expect(new Set(within).size).toBe(1);
   });
 
   it('is what a fault is told under, to the asker and to whoever runs the bot', async () => {
-    const told: string[] = [];
-    const ports: Ports = { fault: (reference) => void told.push(reference, requestId() ?? 'none') };
+    const given: string[] = [];
+    const ports: Ports = { fault: (reference) => void given.push(reference, requestId() ?? 'none') };
     const broken = breaking(() => {
       throw new Error('a beam fell');
     });
@@ -68,16 +69,16 @@ describe('a request', () => {
       async () => [requestId(), await all(answer(ask('help'), broken, ports))] as const,
     );
     expect(fault).toEqual({ reference: id, outage: false });
-    expect(told).toEqual([id, id]);
+    expect(given).toEqual([id, id]);
   });
 });
 
 describe('what is told of an ask', () => {
-  async function endedOf(text: string, list = commands): Promise<AskEnded> {
-    const told: AskEnded[] = [];
-    await all(answer(ask(text), list, { fault: () => undefined, asked: (ended) => void told.push(ended) }));
-    expect(told).toHaveLength(1);
-    return told[0] as AskEnded;
+  async function endedOf(text: string, list = commands): Promise<RequestMetrics> {
+    const given: RequestMetrics[] = [];
+    await all(answer(ask(text), list, { fault: () => undefined, requested: (ended) => void given.push(ended) }));
+    expect(given).toHaveLength(1);
+    return given[0] as RequestMetrics;
   }
 
   it.each([
@@ -106,13 +107,13 @@ describe('what is told of an ask', () => {
   });
 
   it('that nobody waits for any more', async () => {
-    const told: AskEnded[] = [];
+    const given: RequestMetrics[] = [];
     const answers = answer(ask('tape 1 + 2'), commands, {
       fault: () => undefined,
-      asked: (ended) => void told.push(ended),
+      requested: (ended) => void given.push(ended),
     });
     await answers.next();
     await answers.return(undefined);
-    expect(told).toMatchObject([{ command: 'tape', outcome: 'reply' }]);
+    expect(given).toMatchObject([{ command: 'tape', outcome: 'reply' }]);
   });
 });

@@ -5,7 +5,7 @@ import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { MOST_SUGGESTIONS, suggest } from '../../src/chat/suggest.ts';
 import { fullName } from '../../src/input/command-shape.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { replyTo } from './asked.ts';
 import { type DemoPorts, demoPorts, portsInMemory } from './demo-flat.ts';
 
@@ -19,7 +19,7 @@ function throwing(_reference: string, cause: unknown): never {
 function suggested(ports: DemoPorts, name: string, option: string, typed = '', asker = ANN) {
   const command = commands.find((one) => fullName(one) === name);
   if (!command) throw new Error(`no command ${name}`);
-  return suggest(asker, { command, option, commands, habits: DEFAULT_HABITS }, typed, ports);
+  return suggest(asker, { command, option, commands, preferences: DEFAULT_PREFERENCES }, typed, ports);
 }
 
 describe('suggestions', () => {

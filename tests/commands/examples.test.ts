@@ -7,7 +7,7 @@ import { type Command, defineCommand } from '../../src/chat/command.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { type Example, fullName, typedName } from '../../src/input/command-shape.ts';
 import { choice, count } from '../../src/input/options.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { type Reply, unsafe } from '../../src/reply/reply.ts';
 import { commandFlaws } from '../architecture/command-flaws.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
@@ -20,7 +20,8 @@ async function lastAnswer(ask: string): Promise<unknown> {
   const asker = { platform: 'terminal', id: 'examples' } as const;
   const ports = ask.startsWith('project ') ? await demoPorts(asker, fault) : { fault };
   let last: unknown;
-  for await (const given of answer({ asker, habits: DEFAULT_HABITS, text: ask }, commands, ports)) last = given;
+  for await (const given of answer({ asker, preferences: DEFAULT_PREFERENCES, text: ask }, commands, ports))
+    last = given;
   return last;
 }
 

@@ -18,9 +18,8 @@ describe('problems of a home', () => {
     ['a direction of no room', 'direction: attic long; hall short', 1],
     ['a wall that a room has not', 'direction: hall wall 9; bedroom long', 1],
     ['two directions in one floor', 'direction: hall long; bedroom short, doorways: hall to bedroom 32 in, wall 4', 1],
-  ])('%s', async (_name, told, count) => {
-    const given = await answerTo(`planks ${ROOMS}, ${PLANK}, ${told}`);
-    const problems = problemsOf(given);
+  ])('%s', async (_name, options, count) => {
+    const problems = problemsOf(await answerTo(`planks ${ROOMS}, ${PLANK}, ${options}`));
     expect(problems).toHaveLength(count);
     for (const { fix } of problems) if (fix !== undefined) expect(problemsOf(await answerTo(fix))).toEqual([]);
   });
@@ -36,8 +35,8 @@ describe('problems of a home', () => {
       'holes: island 2 x 3 ft of bedroom',
       /holes: island 2 x 3 ft of bedroom, centred$/,
     ],
-  ])('keep %s', async (_name, told, kept) => {
-    const [problem] = problemsOf(await answerTo(`planks ${ROOMS}, ${PLANK}, ${told}`));
+  ])('keep %s', async (_name, given, kept) => {
+    const [problem] = problemsOf(await answerTo(`planks ${ROOMS}, ${PLANK}, ${given}`));
     expect(problem?.fix).toMatch(kept);
     expect(problemsOf(await answerTo(problem?.fix ?? ''))).toEqual([]);
   });

@@ -20,8 +20,8 @@ describe('floor rules', () => {
     ['6 mm', false],
     ['3/8 in', false],
   ])('of a gap of %s', async (gap, warned) => {
-    const told = await rulesTold(`planks room: 12x14, ${PLANK}, gap: ${gap}`);
-    expect(told.includes('The gap you told is less')).toBe(warned);
+    const given = await rulesTold(`planks room: 12x14, ${PLANK}, gap: ${gap}`);
+    expect(given.includes('The gap you told is less')).toBe(warned);
   });
 
   it('leave out the gap of boards that do not float', async () => {
@@ -34,8 +34,8 @@ describe('floor rules', () => {
     ['60 ft', 'long', true],
     ['60 ft', 'short', true],
   ])('of a hall of %s with its rows %s', async (length, direction, warned) => {
-    const told = await rulesTold(`planks room: hall 3 ft x ${length}, ${PLANK}, direction: ${direction}`);
-    expect(told.includes('50 ft (15 m) or more')).toBe(warned);
+    const given = await rulesTold(`planks room: hall 3 ft x ${length}, ${PLANK}, direction: ${direction}`);
+    expect(given.includes('50 ft (15 m) or more')).toBe(warned);
   });
 });
 

@@ -106,14 +106,14 @@ describe('how heavy', () => {
   it('never gets milder for a deeper dip', async () => {
     const order = ['fill', 'measure', 'stop'];
     const sixteenths = fc.integer({ min: 1, max: 40 });
-    const told = fc.tuple(
+    const given = fc.tuple(
       sixteenths,
       sixteenths,
       fc.integer({ min: 4, max: 20 }),
       fc.constantFrom('untold', 'dish', 'trough'),
     );
     await fc.assert(
-      fc.asyncProperty(told, async ([gap, more, over, shape]) => {
+      fc.asyncProperty(given, async ([gap, more, over, shape]) => {
         const ask = (sixteenth: number) =>
           `level readings: low ${sixteenth / 16} in over ${over} ft, area: 8 x 8 ft, shape: ${shape}`;
         const [before, after] = [await verdict(ask(gap)), await verdict(ask(gap + more))];

@@ -50,10 +50,10 @@ describe('readings on concrete, a screed or tile without a test for it', () => {
           problems.map(({ option }) => option),
           line,
         ).toContain('method');
-        const asked = problems.find(({ option }) => option === 'method')?.expected ?? '';
+        const requested = problems.find(({ option }) => option === 'method')?.expected ?? '';
         // Which test it was is nobody's guess.
         expect(problems.find(({ option }) => option === 'method')?.fix, line).toBeUndefined();
-        expect(asked, line).toMatch(/^Which test on .*method: rh.*method: chloride.*method: cm/);
+        expect(requested, line).toMatch(/^Which test on .*method: rh.*method: chloride.*method: cm/);
       }
     }
   });
@@ -74,7 +74,7 @@ describe('readings on concrete, a screed or tile without a test for it', () => {
       { numRuns: 60 },
     );
     expect(
-      problemsOf(await answerTo('moisture readings: 1,8 2,1 1,9, floor: Estrich', { habits: METRIC }))[0]?.option,
+      problemsOf(await answerTo('moisture readings: 1,8 2,1 1,9, floor: Estrich', { preferences: METRIC }))[0]?.option,
     ).toBe('method');
     expect(problemsOf(await answerTo('moisture readings: 4 5 4, found: concrete slab'))[0]?.option).toBe('method');
   });
@@ -107,13 +107,13 @@ describe('carbide tests', () => {
     ['0.6 0.4 0.5 CM, floor: anhydrite screed', 'wait', 0.5],
     ['2.4 2.1 2.2 % CM on concrete, limit: 2.5', 'accept', 2.5],
     ['4.1 2 2 % CM, floor: concrete', 'stop', 2],
-  ] as const)('%s: %s', async (told, verdict, limit) => {
-    expect(await data(`moisture readings: ${told}`)).toMatchObject({ verdict, limit });
+  ] as const)('%s: %s', async (given, verdict, limit) => {
+    expect(await data(`moisture readings: ${given}`)).toMatchObject({ verdict, limit });
   });
 
   it('on a screed of a kind that is not told get no verdict', async () => {
-    for (const told of ['2.1 % CM', '0.4 % CM, floor: Estrich', '1.9 CM on the screed']) {
-      const [problem, ...more] = problemsOf(await answerTo(`moisture readings: ${told}`));
+    for (const given of ['2.1 % CM', '0.4 % CM, floor: Estrich', '1.9 CM on the screed']) {
+      const [problem, ...more] = problemsOf(await answerTo(`moisture readings: ${given}`));
       expect(more).toEqual([]);
       expect(problem).toMatchObject({ option: 'floor', expected: expect.stringContaining('Which screed') });
     }
@@ -163,8 +163,8 @@ it.each([
   ['2 2 2 lb', '2500 sq ft', 5],
   ['10 11 12', '1000 sq ft', 20],
 ])('%s over %s wants %i', async (readings, area, required) => {
-  const told = area === undefined ? '' : `, area: ${area}`;
-  expect((await data(`moisture readings: ${readings}${told}`)).required).toBe(required);
+  const given = area === undefined ? '' : `, area: ${area}`;
+  expect((await data(`moisture readings: ${readings}${given}`)).required).toBe(required);
 });
 
 it('limits are F710’s and the makers’, F1869 and F2170 the ways to test', async () => {

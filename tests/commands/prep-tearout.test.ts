@@ -73,16 +73,16 @@ describe('a carpet of 12 x 14 ft', () => {
   it('rolls and bags come to the whole: carpet alone in rolls, its pad in bags', async () => {
     const weight = (strips: TearoutData['strips']) =>
       strips.reduce((sum, one) => sum + one.kilograms * one.count, 0) / POUND;
-    for (const [told, carpet, whole] of [
+    for (const [given, carpet, whole] of [
       ['', 84, 186.667],
       [', weight: 6 lb/sq yd', 84, 112],
       [', weight: 20 lb/sq yd', 168, 373.333],
       [', weight: 4 lb/sq yd', 74.667, 74.667],
       [', carpet-weight: 6 lb/sq yd', 112, 186.667],
     ] as const) {
-      const data = await tearout(`12x14, built: 1995${told}`);
-      expect(weight(data.strips), told).toBeCloseTo(carpet, 3);
-      expect(data.kilograms / POUND, told).toBeCloseTo(whole, 3);
+      const data = await tearout(`12x14, built: 1995${given}`);
+      expect(weight(data.strips), given).toBeCloseTo(carpet, 3);
+      expect(data.kilograms / POUND, given).toBeCloseTo(whole, 3);
     }
     expect(textOf(await replyTo('tearout room: 12x14'))).toContain('carpet 84 lb in rolls, pad 103 lb in bags');
   });

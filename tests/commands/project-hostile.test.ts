@@ -4,10 +4,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { readLabel } from '../../src/input/parse-label.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { personCodec } from '../../src/project/person.ts';
 import { projectCodec } from '../../src/project/project.ts';
 import { DAY, LIMITS } from '../../src/project/project-limits.ts';
@@ -111,7 +111,7 @@ describe('whatever is typed', () => {
   });
 
   it('leaves no sign in a name that cannot be seen or that turns the text round', async () => {
-    const reading = { option: 'name', habits: DEFAULT_HABITS, note: () => undefined };
+    const reading = { option: 'name', preferences: DEFAULT_PREFERENCES, note: () => undefined };
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 80 }), (text) => {
         const name = readLabel(text, reading, LIMITS.name);
@@ -177,11 +177,11 @@ describe('limits', () => {
     for (const first of 'abcdef')
       for (const second of 'qrstuvw')
         await say(`project room ${first}${second}${'x'.repeat(36)} 12'6 1/2" x 14'6 1/2"`);
-    const desk = openDesk(ANN, ports);
-    const project = await desk?.inUse();
-    const told = project?.rooms.map(({ name, text }) => `${name} ${text}`).join('; ') ?? '';
-    expect(told.length).toBeGreaterThan(2400);
-    expect(told.length).toBeLessThanOrEqual(LIMITS.roomsTold);
+    const access = openAccess(ANN, ports);
+    const project = await access?.inUse();
+    const given = project?.rooms.map(({ name, text }) => `${name} ${text}`).join('; ') ?? '';
+    expect(given.length).toBeGreaterThan(2400);
+    expect(given.length).toBeLessThanOrEqual(LIMITS.roomsGiven);
     expect(
       problemsOf(await say(`project room z${'x'.repeat(38)} 12'6 1/2" x 14'6 1/2"`)).map(({ expected }) => expected),
     ).toEqual([expect.stringContaining('All rooms together')]);

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { type Asked, answerTo, problemsOf, replyTo } from '../bot/asked.ts';
+import { type AnsweredRequest, answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 import { portsInMemory } from '../bot/demo-flat.ts';
 import { textOf } from '../project/conversation.ts';
 
@@ -13,8 +13,12 @@ function throwing(_reference: string, cause: unknown): never {
 }
 
 function talk(ports = portsInMemory(throwing), asker: Asker = ANN) {
-  const asked: Asked = { asker, ports };
-  return { ports, say: (line: string) => replyTo(line, asked), answer: (line: string) => answerTo(line, asked) };
+  const requested: AnsweredRequest = { asker, ports };
+  return {
+    ports,
+    say: (line: string) => replyTo(line, requested),
+    answer: (line: string) => answerTo(line, requested),
+  };
 }
 
 const ROOMS = 'project new Flat, rooms: bedroom 11x12; hall 3x14';
@@ -30,17 +34,17 @@ describe('a wall measured', () => {
     const { say } = talk();
     await say(START);
     const before = (await say('planks')).headline;
-    const asked = await say('how long is wall 3 of the bedroom?');
-    expect(asked.headline).toBe(
+    const requested = await say('how long is wall 3 of the bedroom?');
+    expect(requested.headline).toBe(
       `Asked: wall 3 of bedroom, kept as 11'. Whoever measures sees it with their next answer.`,
     );
-    expect(JSON.stringify(asked.blocks)).toContain(`project measure wall 3 of bedroom is 11'`);
+    expect(JSON.stringify(requested.blocks)).toContain(`project measure wall 3 of bedroom is 11'`);
     expect((await say('project measure')).headline).toBe('1 length asked to be measured.');
-    const told = await say(`12' 6 1/4"`);
-    expect(told.headline).toMatch(
+    const given = await say(`12' 6 1/4"`);
+    expect(given.headline).toMatch(
       /^Wall 3 of bedroom: 11' is now 12' 6 1\/4": \d+ → \d+ planks, 10 → 11 cartons of 10, /,
     );
-    expect(roomsIn(told.data)[0]?.text).toBe(`12' 6 1/4" x 12 ft`);
+    expect(roomsIn(given.data)[0]?.text).toBe(`12' 6 1/4" x 12 ft`);
     expect((await say('project measure')).headline).toBe('Nothing is asked to be measured.');
     expect(before).toMatch(/^Buy 10 cartons/);
     expect((await say('planks')).headline).toMatch(/^Buy 11 cartons/);
@@ -66,9 +70,9 @@ describe('a wall measured', () => {
       expect(problemsOf(await answer(line))).toHaveLength(1);
       return;
     }
-    const told = await say(line);
-    expect(told.headline).toContain(`is now ${length}`);
-    expect(roomsIn(told.data)[0]?.text).toBe(text);
+    const given = await say(line);
+    expect(given.headline).toContain(`is now ${length}`);
+    expect(roomsIn(given.data)[0]?.text).toBe(text);
   });
 
   it.each([
@@ -136,8 +140,8 @@ describe('a wall measured', () => {
     await say('project new Flat, rooms: bedroom 5x4; hall 3x4, plank: 6 x 48 in, 10 per carton');
     await say('planks');
     await say('keep that');
-    const told = await say(`project measure wall 1 of bedroom is 5'6"`);
-    expect(told.assumed.join()).toContain('1 saved answer stays as it was');
+    const given = await say(`project measure wall 1 of bedroom is 5'6"`);
+    expect(given.assumed.join()).toContain('1 saved answer stays as it was');
     const shown = await say('project show');
     const { kept } = shown.data as unknown as { kept: { ask: string; headline: string }[] };
     expect(kept[0]?.ask).toContain('bedroom 5x4 ft');
@@ -162,11 +166,11 @@ describe('whoever measures', () => {
 
   it('sees what is asked once, with the next answer, and in the list; both learn what changed', async () => {
     const { ann, bob } = await both(START);
-    const asked = await ann.say('how long is wall 3 of the bedroom?');
-    expect(asked.assumed.join()).not.toContain('nobody else measures');
-    const told = JSON.stringify((await bob.say('project show')).blocks[0]);
-    expect(told).toContain('To measure');
-    expect(told).toContain(`Wall 3 of bedroom (kept as 11'). Type: project measure wall 3 of bedroom is 11'`);
+    const requested = await ann.say('how long is wall 3 of the bedroom?');
+    expect(requested.assumed.join()).not.toContain('nobody else measures');
+    const given = JSON.stringify((await bob.say('project show')).blocks[0]);
+    expect(given).toContain('To measure');
+    expect(given).toContain(`Wall 3 of bedroom (kept as 11'). Type: project measure wall 3 of bedroom is 11'`);
     expect(JSON.stringify((await bob.say('project show')).blocks)).not.toContain('To measure');
     expect(JSON.stringify((await bob.say('project list')).blocks)).toContain('Flat: How long is wall 3 of bedroom?');
     expect(JSON.stringify((await ann.say('project show')).blocks)).not.toContain('To measure');
@@ -233,8 +237,8 @@ describe('something else of a room', () => {
     expect((await say('project measure ceiling height of the bedroom')).headline).toBe(
       'Asked: ceiling height of bedroom. Whoever measures sees it with their next answer.',
     );
-    const told = await say('project measure ceiling height of bedroom is 2.44 m');
-    expect(roomsIn(told.data)[0]?.notes).toEqual(['ceiling height: 2.44 m']);
+    const given = await say('project measure ceiling height of bedroom is 2.44 m');
+    expect(roomsIn(given.data)[0]?.notes).toEqual(['ceiling height: 2.44 m']);
     expect((await say('project measure')).headline).toBe('Nothing is asked to be measured.');
     await say('project measure ceiling height of bedroom: 8 ft');
     expect(roomsIn((await say('project show')).data)[0]?.notes).toEqual([`ceiling height: 8'`]);

@@ -43,8 +43,8 @@ describe('progress', () => {
 
   it('a wait tells its end, is reminded of once when it is over, and by then counts', async () => {
     const talk = await conversation();
-    const told = await talk.reply('project progress acclimating bedroom for 24 h');
-    expect(told.headline).toMatch(/until/);
+    const given = await talk.reply('project progress acclimating bedroom for 24 h');
+    expect(given.headline).toMatch(/until/);
     talk.pass(23 * HOUR);
     expect(textOf(await talk.reply('tape 1 ft + 1 in'))).not.toMatch(/time/);
     talk.pass(2 * HOUR);

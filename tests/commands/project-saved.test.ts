@@ -307,7 +307,7 @@ describe('records', () => {
       spend: { entries: [] },
       log: [],
       found: [],
-      measures: { open: [], told: [] },
+      measures: { open: [], given: [] },
       count: 1,
       history: [
         {

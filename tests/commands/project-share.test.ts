@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { hashOf } from '../../src/accounts/records.ts';
 import { keepAnswer, keptAnswer } from '../../src/chat/saved-replies.ts';
 import { DAY } from '../../src/project/project-limits.ts';
@@ -116,7 +116,7 @@ describe('a link', () => {
     expect(textOf(await ask('project progress'))).toMatch(/Sam.*clear the room in hall, Sat 21 Nov, 12:01/);
     await ask('project log note key under the mat', at);
     expect(textOf(await ask('project log'))).toContain('key under the mat (Sam)');
-    const [mark] = (await openDesk(OWNER, ports)?.inUse())?.stages.marks ?? [];
+    const [mark] = (await openAccess(OWNER, ports)?.inUse())?.stages.marks ?? [];
     expect(mark).toMatchObject({ room: 'hall', by: { helper: '2', name: 'Sam' } });
   });
 
@@ -231,7 +231,7 @@ it('a name that would do something elsewhere is kept as a name, without what can
   const names = HOSTILE_NAMES.filter((one) => one.length <= 40).slice(0, 28);
   for (const name of names)
     await answerTo(`project share cut list, with: link, name: ${name}`, { asker: OWNER, ports });
-  const shares = (await openDesk(OWNER, ports)?.inUse())?.shares ?? [];
+  const shares = (await openAccess(OWNER, ports)?.inUse())?.shares ?? [];
   const labels = shares.flatMap(({ label }) => label ?? []);
   expect(labels.length).toBeGreaterThan(10);
   // What joins an emoji belongs to what is seen.

@@ -1,11 +1,11 @@
 /** The shopping list of the demo flat: over all stages, rounded once, ticked off in everyday words. */
 
 import { describe, expect, it } from 'vitest';
-import { untoldIn } from '../../src/text/shopping-text.ts';
+import { notGivenIn } from '../../src/text/shopping-text.ts';
 import { type Conversation, conversation, textOf } from '../project/conversation.ts';
 import { flatContent } from '../project/projects.ts';
 
-const UNTOLD = untoldIn('imperial');
+const UNTOLD = notGivenIn('imperial');
 
 interface Line {
   readonly item: string;
@@ -64,7 +64,7 @@ describe('the list', () => {
 
   it('tells it in the asker’s own units', async () => {
     const talk = await conversation({ ...flatContent(), picks: {} }, { units: 'metric' });
-    const metric = untoldIn('metric');
+    const metric = notGivenIn('metric');
     const text = textOf(await talk.reply('project shopping'));
     for (const { tell } of [metric.plank, metric.subfloor, metric.doorways, metric.trim]) {
       expect(text).toContain(tell);

@@ -6,7 +6,7 @@ import { commands } from '../../commands/index.ts';
 import { FIGURES } from '../../src/figures/all-figures.ts';
 import type { Cited } from '../../src/figures/cited.ts';
 import { fullName, isCalculating, optionsOf } from '../../src/input/command-shape.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/units/length.ts';
 import { replyTo } from '../bot/asked.ts';
 
@@ -68,7 +68,7 @@ describe('every default that help shows', () => {
       const read = (text: string): unknown =>
         command.options.shape[name]?.parse({
           text,
-          reading: { option: name, habits: DEFAULT_HABITS, note: () => undefined },
+          reading: { option: name, preferences: DEFAULT_PREFERENCES, note: () => undefined },
         });
       if (kind !== 'length' || typeof value !== 'number') continue;
       compared++;

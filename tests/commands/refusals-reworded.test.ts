@@ -70,9 +70,9 @@ describe('a second floor below, without a name of its own, in an old house', () 
     'floor: carpet, below: old floor',
     'floor: carpet, below: original',
     'floor: carpet, below: planks',
-  ])('%s', async (told) => {
-    expect(await answerTo(`tearout room: 10x12, ${told}, built: 1955`)).toHaveProperty('why');
-    expect(await answerTo(`plan room: 10x12, ${told}, built: 1955`)).toHaveProperty('why');
+  ])('%s', async (given) => {
+    expect(await answerTo(`tearout room: 10x12, ${given}, built: 1955`)).toHaveProperty('why');
+    expect(await answerTo(`plan room: 10x12, ${given}, built: 1955`)).toHaveProperty('why');
   });
 
   it.each([
@@ -81,8 +81,8 @@ describe('a second floor below, without a name of its own, in an old house', () 
     'floor: click vinyl plank',
     'floor: ceramic tile on plywood',
     'floor: carpet, below: old oak floor',
-  ])('not: %s', async (told) => {
-    expect(await answerTo(`tearout room: 10x12, ${told}, built: 1955`)).toHaveProperty('headline');
+  ])('not: %s', async (given) => {
+    expect(await answerTo(`tearout room: 10x12, ${given}, built: 1955`)).toHaveProperty('headline');
   });
 });
 

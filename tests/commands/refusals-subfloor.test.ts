@@ -95,10 +95,10 @@ const HAZARDS: readonly (readonly [who: RegExp, wordings: readonly string[]])[] 
   [/look at it open/, ['unsure', 'not sure', 'I do not know', 'something', 'maybe']],
 ];
 
-const told = HAZARDS.flatMap(([who, wordings]) => wordings.map((wording) => [wording, who] as const));
+const given = HAZARDS.flatMap(([who, wordings]) => wordings.map((wording) => [wording, who] as const));
 
 describe('patch refuses', () => {
-  it.each(told)('found: %s', async (wording, who) => {
+  it.each(given)('found: %s', async (wording, who) => {
     const given = await answerTo(`${PATCH}, found: ${wording}`);
     expect(callOf(given)).toMatch(who);
     if ('why' in given) {
@@ -108,7 +108,7 @@ describe('patch refuses', () => {
     }
   });
 
-  it.each(told.filter(([wording]) => !/[,:]/.test(wording)))('with the damage: %s', async (wording) => {
+  it.each(given.filter(([wording]) => !/[,:]/.test(wording)))('with the damage: %s', async (wording) => {
     const ask = `patch damage: 20 x 30 in at 3' from left, 5' from bottom, ${wording}, first-joist: 16 in`;
     expect(await answerTo(ask)).toHaveProperty('why');
   });

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { readHouseYear, readTested } from '../../src/input/parse-house.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
 
 /** What came back: a refusal, problems, or an answer. */
@@ -152,7 +152,7 @@ describe('an old floor', () => {
     const given = await outcome(`tearout room: 12x14, floor: sheet vinyl, built: ${built}`);
     expect(given).toBe(year > 1989 ? 'answered' : 'refused');
     expect(await outcome(`tearout room: 12x14, floor: carpet, below: old tiles, built: ${built}`)).toBe(given);
-    const read = readHouseYear(built, { option: 'built', habits: DEFAULT_HABITS, note: () => undefined });
+    const read = readHouseYear(built, { option: 'built', preferences: DEFAULT_PREFERENCES, note: () => undefined });
     expect(read).toEqual({ ok: true, value: year });
   });
 
@@ -254,7 +254,7 @@ describe('the year by country', () => {
   it('is 2005 in metric with no country named, and says which was taken', async () => {
     expect(await outcome('tearout room: 3 x 4 m, floor: sheet vinyl, built: 2005')).toBe('refused');
     expect(await outcome('tearout room: 3 x 4 m, floor: sheet vinyl, built: 2005, country: US')).toBe('answered');
-    const metric = { habits: { units: 'metric' } } as const;
+    const metric = { preferences: { units: 'metric' } } as const;
     expect(await answerTo('tearout room: 3 x 4, floor: sheet vinyl, built: 1999', metric)).toHaveProperty('why');
     const { assumed } = await replyTo('tearout room: 12x14, floor: sheet vinyl, built: 1995');
     expect(assumed.join(' ')).toMatch(/country not told: the years of the US/);
@@ -306,7 +306,7 @@ describe('only “tested: clear” is a way through', () => {
   });
 
   it('no other text is ever read as clear', () => {
-    const reading = { option: 'tested', habits: DEFAULT_HABITS, note: () => undefined };
+    const reading = { option: 'tested', preferences: DEFAULT_PREFERENCES, note: () => undefined };
     fc.assert(
       fc.property(
         fc.oneof(

@@ -46,11 +46,11 @@ describe('how sure', () => {
       expect(await cartons(width, depth + by)).toBe(nominal);
     }
     for (const { label, value } of facts) {
-      const told = /^(\d+) cartons? if (?:(\d+) ?)?(1\/2)?"? ?(longer|shorter)/.exec(value.replace('" ', ' '));
-      if (!told) continue;
-      const by = (Number(told[2] ?? 0) + (told[3] ? 0.5 : 0)) * 8 * (told[4] === 'longer' ? 1 : -1);
+      const given = /^(\d+) cartons? if (?:(\d+) ?)?(1\/2)?"? ?(longer|shorter)/.exec(value.replace('" ', ' '));
+      if (!given) continue;
+      const by = (Number(given[2] ?? 0) + (given[3] ? 0.5 : 0)) * 8 * (given[4] === 'longer' ? 1 : -1);
       const [w, d] = label.startsWith('wall 1') ? [by, 0] : label.startsWith('wall 2') ? [0, by] : [by, by];
-      expect(await cartons(width + w, depth + d)).toBe(Number(told[1]));
+      expect(await cartons(width + w, depth + d)).toBe(Number(given[1]));
     }
   });
 });

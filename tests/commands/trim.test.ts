@@ -137,8 +137,8 @@ describe('trim list', () => {
   test('what was not told and bears on lengths is told back; what was told is not', async () => {
     const { assumed } = await replyTo(`list room: 12' x 14', doors: 32 in on wall 2`);
     expect(assumed.at(-1)).toContain("sticks of 8', 12', 16'; casing 2 1/4\"");
-    const told = `list room: 12' x 14', stock: 16 ft, kerf: 1/8 in, thickness: 9/16 in`;
-    expect((await replyTo(told)).assumed).toEqual([]);
+    const given = `list room: 12' x 14', stock: 16 ft, kerf: 1/8 in, thickness: 9/16 in`;
+    expect((await replyTo(given)).assumed).toEqual([]);
   });
 
   test('sticks come in the order of their longest pieces, so that the longest cuts are made first', async () => {

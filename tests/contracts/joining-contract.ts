@@ -3,7 +3,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import { type Asker, accountKey } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { Outage, type RecordStore, type Store } from '../../src/storage/types.ts';
 
@@ -12,9 +12,9 @@ const ANN_AT_WORK: Asker = { platform: 'slack', workspace: 'T1', id: 'U1' };
 const BOB: Asker = { platform: 'slack', workspace: 'T2', id: 'U1' };
 
 function deskAt(store: Store, asker: Asker): ProjectAccess {
-  const desk = openDesk(asker, { store });
-  if (!desk) throw new Error('no desk');
-  return desk;
+  const access = openAccess(asker, { store });
+  if (!access) throw new Error('no desk');
+  return access;
 }
 
 async function namesAt(store: Store, asker: Asker): Promise<readonly string[]> {

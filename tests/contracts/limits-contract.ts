@@ -51,9 +51,11 @@ export function limitsContract(
 
     it('count each of many that come at once', async () => {
       const { one, other } = two();
-      const asked = await Promise.all(Array.from({ length: 10 }, (_, i) => (i % 2 ? one : other)({ person: 'p' }, 1)));
-      expect(asked.filter(({ again }) => again === 0).length).toBe(LIMITS.person);
-      const wait = Math.max(...asked.map(({ again }) => again));
+      const requested = await Promise.all(
+        Array.from({ length: 10 }, (_, i) => (i % 2 ? one : other)({ person: 'p' }, 1)),
+      );
+      expect(requested.filter(({ again }) => again === 0).length).toBe(LIMITS.person);
+      const wait = Math.max(...requested.map(({ again }) => again));
       expect(wait).toBeGreaterThan(0);
       expect(wait).toBeLessThanOrEqual(60_000);
     });

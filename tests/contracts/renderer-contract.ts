@@ -12,7 +12,7 @@ import { answerTo } from '../bot/asked.ts';
 import { anyReply } from './arbitrary-reply.ts';
 
 /** An answer as a platform shows it, its own escapes undone. */
-export interface Told {
+export interface ReadLine {
   /** What stands in the messages themselves, in order. */
   readonly shown: string;
   /** Everything that can be had by a button or as a file besides. */
@@ -22,23 +22,23 @@ export interface Told {
 /** A renderer under test. */
 export interface Rendered {
   readonly name: string;
-  tell(answer: Answer): Told;
+  tell(answer: Answer): ReadLine;
   /** Whether tables, steps and sources stand in the messages themselves. */
   readonly allShown: boolean;
 }
 
-const asked = new Map<string, Promise<Answer>>();
+const requested = new Map<string, Promise<Answer>>();
 
 /** The answer to an ask, worked out once for all renderers. */
 function answered(ask: string): Promise<Answer> {
-  const known = asked.get(ask) ?? answerTo(ask);
-  asked.set(ask, known);
+  const known = requested.get(ask) ?? answerTo(ask);
+  requested.set(ask, known);
   return known;
 }
 
 /** Runs the contract against a renderer. */
 export function rendererContract({ name, tell, allShown }: Rendered): void {
-  const told = (answer: Answer): Told => {
+  const given = (answer: Answer): ReadLine => {
     const { shown, reachable } = tell(answer);
     return { shown: bare(shown), reachable: bare(`${shown} ${reachable}`) };
   };
@@ -47,7 +47,7 @@ export function rendererContract({ name, tell, allShown }: Rendered): void {
 
   /** What is not told of a reply: at once, or at all. */
   const lost = (reply: Reply): readonly string[] => {
-    const { shown, reachable } = told(reply);
+    const { shown, reachable } = given(reply);
     // A phone shows no more pictures than a few before the facts: the others may stand behind a button.
     const later = new Set(reply.blocks.filter(({ kind }) => kind === 'picture').slice(allShown ? Infinity : 3));
     const atOnce = [
@@ -64,13 +64,13 @@ export function rendererContract({ name, tell, allShown }: Rendered): void {
     it.each(DEMO_ASKS.map((ask) => [ask]))('tells all of the answer to: %s', async (ask) => {
       const answer = await answered(ask);
       if ('headline' in answer) expect(lost(answer)).toEqual([]);
-      else expect(missing(told(answer).shown, flat(answer))).toEqual([]);
+      else expect(missing(given(answer).shown, flat(answer))).toEqual([]);
     });
 
     it('begins with the headline', async () => {
       const answer = await answered(DEMO_ASKS[1] ?? '');
       if (!('headline' in answer)) throw new Error('no reply');
-      expect(told(answer).shown.startsWith(bare(answer.headline))).toBe(true);
+      expect(given(answer).shown.startsWith(bare(answer.headline))).toBe(true);
     });
 
     it.each([
@@ -81,9 +81,9 @@ export function rendererContract({ name, tell, allShown }: Rendered): void {
       const answer = await answered(line);
       if (!('problems' in answer)) throw new Error('no problems');
       const wanted = flat(answer);
-      expect(missing(told(answer).shown, wanted)).toEqual([]);
+      expect(missing(given(answer).shown, wanted)).toEqual([]);
       const typed = answer.problems.some(({ fix }) => fix !== undefined);
-      const offered = [TERMINAL.type, CHAT.type, PAGE.type].some((label) => told(answer).shown.includes(bare(label)));
+      const offered = [TERMINAL.type, CHAT.type, PAGE.type].some((label) => given(answer).shown.includes(bare(label)));
       expect(offered).toBe(typed);
     });
 
@@ -93,7 +93,7 @@ export function rendererContract({ name, tell, allShown }: Rendered): void {
       const { example = '', headline, assumed, needs } = answer;
       expect(example).toMatch(/^With an example plank, not yours: 6 x 48 in, 10 per carton\./);
       expect([assumed[0], needs]).toEqual([example, undefined]);
-      const { shown } = told(answer);
+      const { shown } = given(answer);
       expect(shown.indexOf(bare(example))).toBe(bare(headline).length);
       expect(shown.split(bare(example))).toHaveLength(2);
     });
@@ -102,12 +102,12 @@ export function rendererContract({ name, tell, allShown }: Rendered): void {
       const answer = await answered('tearout room: 12x14, floor: sheet vinyl, built: about 1960');
       if (!('why' in answer)) throw new Error('no refusal');
       const wanted = [answer.why, answer.call, ...answer.cautions.map(({ text }) => text)];
-      expect(missing(told(answer).shown, wanted)).toEqual([]);
+      expect(missing(given(answer).shown, wanted)).toEqual([]);
     });
 
     it('tells a fault by its reference, and whether nothing was saved', () => {
       for (const outage of [true, false]) {
-        expect(missing(told({ reference: '0badcafe', outage }).shown, [sayFault('0badcafe', outage)])).toEqual([]);
+        expect(missing(given({ reference: '0badcafe', outage }).shown, [sayFault('0badcafe', outage)])).toEqual([]);
       }
     });
 

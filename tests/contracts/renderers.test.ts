@@ -71,6 +71,6 @@ function parts(
 ): string {
   const each = offersOf(reply).parts.map(({ place }) => words(renderPart(reply, place) ?? []));
   const pictures = drawingsOf(reply).map(({ drawing }) => pictureFile(drawing, Buffer.alloc(0)));
-  const told = pictures.flatMap(({ title, alt = '' }) => [title, alt]);
-  return [...each, ...told, words(renderSources(reply)), sheetText(reply, [])].join(' ');
+  const given = pictures.flatMap(({ title, alt = '' }) => [title, alt]);
+  return [...each, ...given, words(renderSources(reply)), sheetText(reply, [])].join(' ');
 }

@@ -228,10 +228,10 @@ export function storeContract(name: string, make: () => Promise<Backend>): void 
       it('are changed by many at once without losing a change', async () => {
         const all = backend.shared ? [shelf(), shelf(), shelf()] : [shelf()];
         await all[0]?.create('a', ZERO);
-        const asked = Array.from({ length: 120 }, (_, i) => all[i % all.length]?.change('a', add(1)));
-        const told = await Promise.all(asked);
+        const requested = Array.from({ length: 120 }, (_, i) => all[i % all.length]?.change('a', add(1)));
+        const given = await Promise.all(requested);
         expect((await all[0]?.load('a'))?.sum).toBe(120);
-        expect([...told].sort((a, b) => Number(a) - Number(b))).toEqual(Array.from({ length: 120 }, (_, i) => i + 1));
+        expect([...given].sort((a, b) => Number(a) - Number(b))).toEqual(Array.from({ length: 120 }, (_, i) => i + 1));
       });
 
       it('are not put when the change puts nothing, and not by a change that throws, whoever comes along', async () => {

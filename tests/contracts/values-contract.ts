@@ -131,12 +131,12 @@ export function valuesContract(name: string, make: () => Promise<Adapter>): void
       });
 
       it('tells of errors as events and disconnects', async () => {
-        const told: unknown[] = [];
+        const given: unknown[] = [];
         const adapter = made.adapter();
-        adapter.on('error', (cause) => told.push(cause));
+        adapter.on('error', (cause) => given.push(cause));
         await adapter.set('a', '{"value":1}');
         await adapter.disconnect?.();
-        expect(told).toEqual([]);
+        expect(given).toEqual([]);
       });
     });
   });

@@ -45,14 +45,14 @@ it.each([
 
 describe('any purchase', () => {
   it('fills its cartons, and one fewer would not do', () => {
-    const asked = fc.record({
+    const requested = fc.record({
       planks: fc.integer({ min: 1, max: 100_000 }),
       share: fc.integer({ min: 0, max: 10_000 }),
       spares: fc.integer({ min: 0, max: 1000 }),
       perCarton: fc.integer({ min: 1, max: 200 }),
     });
     fc.assert(
-      fc.property(asked, ({ planks, share, spares, perCarton }) => {
+      fc.property(requested, ({ planks, share, spares, perCarton }) => {
         const bought = purchaseOf(planks, share, spares, perCarton);
         expect(bought.cartons * perCarton).toBe(planks + bought.mistakes + spares + bought.left);
         expect(bought.left).toBeGreaterThanOrEqual(0);

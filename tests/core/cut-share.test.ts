@@ -10,12 +10,12 @@ const length = fc.integer({ min: 1, max: PLANK });
 const kerf = fc.constantFrom(0, 1, 2);
 
 function pieces(starts: readonly number[], ends: readonly number[], shorts: readonly number[]): CutPiece[] {
-  const told = [
+  const given = [
     ...starts.map((size) => ({ length: size, part: 'start' as const })),
     ...ends.map((size) => ({ length: size, part: 'end' as const })),
     ...shorts.map((size) => ({ length: size, part: 'any' as const })),
   ];
-  return told.map((piece, index) => ({ ...piece, index }));
+  return given.map((piece, index) => ({ ...piece, index }));
 }
 
 describe('sharing planks', () => {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Doorway, DoorwaySide } from '../../src/layout/doorways.ts';
 import type { Region } from '../../src/layout/floor.ts';
 import { homeOf, roomAreas, startWall } from '../../src/layout/home-regions.ts';
-import type { StandingPlace, ToldStanding } from '../../src/layout/obstacles.ts';
+import type { ParsedStanding, StandingPlace } from '../../src/layout/obstacles.ts';
 import { inches } from '../../src/units/length.ts';
 import { region } from '../outside/laid.ts';
 
@@ -37,7 +37,7 @@ function thing(
   across: number,
   up: number,
   ...places: StandingPlace[]
-): ToldStanding {
+): ParsedStanding {
   return { name, room, across: inches(across), up: inches(up), places };
 }
 
@@ -45,13 +45,13 @@ function from(at: 'left' | 'right' | 'bottom' | 'top' | number, distance: number
   return { from: at, distance: inches(distance) };
 }
 
-function homeIn(rooms: readonly Region[], doorways: readonly Doorway[], things: readonly ToldStanding[] = []) {
+function homeIn(rooms: readonly Region[], doorways: readonly Doorway[], things: readonly ParsedStanding[] = []) {
   const home = homeOf(rooms, doorways, things);
   if ('troubles' in home) throw new Error(JSON.stringify(home.troubles));
   return home;
 }
 
-function whyNot(rooms: readonly Region[], doorways: readonly Doorway[], things: readonly ToldStanding[] = []) {
+function whyNot(rooms: readonly Region[], doorways: readonly Doorway[], things: readonly ParsedStanding[] = []) {
   const home = homeOf(rooms, doorways, things);
   return 'troubles' in home ? home.troubles.map(({ why }) => why) : [];
 }
@@ -140,7 +140,7 @@ describe('doorways that cannot be', () => {
     ['a room that is not there', [doorway(side('hall', 2), side('attic'))], ['no room']],
     ['a room to itself', [doorway(side('hall', 2), side('Hall', 4))], ['one room']],
     ['a wall that is not there', [doorway(side('hall', 7), side('bedroom'))], ['no wall']],
-    ['no wall at all', [doorway(side('hall'), side('bedroom'))], ['untold']],
+    ['no wall at all', [doorway(side('hall'), side('bedroom'))], ['notGiven']],
     ['wider than its wall', [doorway(side('hall', 1), side('bedroom'), true, 50)], ['too wide']],
     ['too far along its wall', [doorway(side('hall', 2, 80), side('bedroom'))], ['too wide']],
     [
@@ -204,7 +204,7 @@ describe('what stands in a room', () => {
     expect(roomAreas(room ?? bedroom).rooms.map(({ area }) => Number(area) / IN ** 2)).toEqual([13_200 - 16 - 1000]);
   });
 
-  it.each<[string, ToldStanding[], string[]]>([
+  it.each<[string, ParsedStanding[], string[]]>([
     ['in no room', [thing('post', 'attic', 4, 4, { from: 'middle' })], ['no room']],
     ['without a room where there are two', [thing('post', undefined, 4, 4, { from: 'middle' })], ['which room']],
     ['from a wall that is not there', [thing('post', 'hall', 4, 4, from(9, 1), from('left', 1))], ['no wall']],

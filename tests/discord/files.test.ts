@@ -15,14 +15,14 @@ const fault = (_reference: string, cause: unknown): never => {
   throw cause;
 };
 
-async function handed(told: Readonly<Record<string, string>>, staged: Staged = {}) {
+async function handed(given: Readonly<Record<string, string>>, staged: Staged = {}) {
   const bot = await stage({
-    answer: async function* (invocation) {
-      yield* answer(invocation, commands, await demoPorts(invocation.asker, fault));
+    answer: async function* (request) {
+      yield* answer(request, commands, await demoPorts(request.asker, fault));
     },
     ...staged,
   });
-  const sent = await bot.ask(slash('project handoff', told));
+  const sent = await bot.ask(slash('project handoff', given));
   await bot.close();
   return { sent, text: textOf(field(sent.body, 'data')), flaws: bot.discord.flaws, faults: bot.faults };
 }

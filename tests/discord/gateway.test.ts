@@ -25,17 +25,17 @@ beforeAll(async () => {
   };
   bot = await stage({
     // Somebody with the demo flat, new for each ask of it.
-    answer: async function* (invocation) {
-      const flat = invocation.text.startsWith('project ');
-      yield* answer(invocation, commands, flat ? await demoPorts(invocation.asker, fault) : { fault });
+    answer: async function* (request) {
+      const flat = request.text.startsWith('project ');
+      yield* answer(request, commands, flat ? await demoPorts(request.asker, fault) : { fault });
     },
   });
 });
 afterAll(() => bot.close());
-let told = { flaws: 0, faults: 0 };
+let given = { flaws: 0, faults: 0 };
 afterEach(() => {
-  const { flaws, faults } = told;
-  told = { flaws: bot.discord.flaws.length, faults: bot.faults.length };
+  const { flaws, faults } = given;
+  given = { flaws: bot.discord.flaws.length, faults: bot.faults.length };
   expect(bot.discord.flaws.slice(flaws)).toEqual([]);
   expect(bot.faults.slice(faults).map(String)).toEqual([]);
 });
@@ -60,7 +60,7 @@ describe('a slash command', () => {
   it.each(examples)('answers as everywhere: $ask', async ({ name, ask, headline }) => {
     const parsed = parseLine(ask, commands);
     if (!parsed.ok) throw new Error(`not read: ${ask}`);
-    const answer = await bot.ask(slash(name, Object.fromEntries(parsed.told)));
+    const answer = await bot.ask(slash(name, Object.fromEntries(parsed.optionTexts)));
     expect(field(answer.body, 'type')).toBe(4);
     expect(textOf(data(answer)).replace(/\\|\u200b/g, '')).toContain(headline);
   });
@@ -107,13 +107,13 @@ describe('a slash command', () => {
   });
 
   it('reads a sentence typed into its first option', async () => {
-    const told = { room: 'a 12 by 14 ft bedroom with 6 x 48 in planks, 10 per carton' };
-    expect(textOf(data(await bot.ask(slash('floor planks', told))))).toContain(HEADLINE);
+    const given = { room: 'a 12 by 14 ft bedroom with 6 x 48 in planks, 10 per carton' };
+    expect(textOf(data(await bot.ask(slash('floor planks', given))))).toContain(HEADLINE);
   });
 
   it('reads what phones type', async () => {
-    const told = { room: '12’ x 14’', plank: '6 × 48 in, 10 per carton' };
-    expect(textOf(data(await bot.ask(slash('floor planks', told))))).toContain(HEADLINE);
+    const given = { room: '12’ x 14’', plank: '6 × 48 in, 10 per carton' };
+    expect(textOf(data(await bot.ask(slash('floor planks', given))))).toContain(HEADLINE);
   });
 
   it('of an older menu is answered with what there is', async () => {
@@ -142,7 +142,7 @@ describe('an ask that cannot be read', () => {
   });
 
   it('keeps the options that its form has no field for', async () => {
-    const told = {
+    const given = {
       room: 'banana',
       plank: PLANK,
       gap: '1/2 in',
@@ -151,15 +151,15 @@ describe('an ask that cannot be read', () => {
       pattern: 'half',
       tax: '8 %',
     };
-    const answer = await bot.ask(slash('floor planks', told));
+    const answer = await bot.ask(slash('floor planks', given));
     const form = await bot.ask(press(idOf(data(answer), 'Fill in a form')));
     const shown = list(field(data(form), 'components')).map((one) =>
       String(field(field(one, 'component'), 'custom_id')),
     );
     expect(shown).toHaveLength(5);
-    const typed = Object.fromEntries(Object.entries({ ...told, room: ROOM }).filter(([name]) => shown.includes(name)));
+    const typed = Object.fromEntries(Object.entries({ ...given, room: ROOM }).filter(([name]) => shown.includes(name)));
     const mended = await bot.ask(fill(String(field(data(form), 'custom_id')), typed));
-    const form2 = await bot.ask(pick(idOf(data(mended), 'Change a detail'), Object.keys(told).slice(2)));
+    const form2 = await bot.ask(pick(idOf(data(mended), 'Change a detail'), Object.keys(given).slice(2)));
     const values = list(field(data(form2), 'components')).map((one) => field(field(one, 'component'), 'value'));
     expect(values).toEqual(['half', '1/2 in', '1/8 in', '5 %', '8 %']);
   });
@@ -281,10 +281,10 @@ describe('the buttons of an answer', () => {
     expect(textOf(data(before))).toMatch(/no longer kept, or is not yours/);
     const stolen = await bot.ask(press(idOf(answer, 'Show to channel'), { user: OTHER }));
     expect(textOf(data(stolen))).toMatch(/no longer kept, or is not yours/);
-    const asked = press(idOf(answer, 'Show to channel'));
-    const shown = await bot.ask(asked);
+    const requested = press(idOf(answer, 'Show to channel'));
+    const shown = await bot.ask(requested);
     expect([field(shown.body, 'type'), flags(shown) & EPHEMERAL]).toEqual([5, 0]);
-    const message = await bot.after(asked, 'edit');
+    const message = await bot.after(requested, 'edit');
     expect(textOf(message.body)).toContain(HEADLINE);
     expect(message.files.size).toBe(1);
     expect(buttonsOf(message.body).map(({ label }) => label)).not.toContain('Show to channel');

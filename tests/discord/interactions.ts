@@ -31,8 +31,8 @@ export interface Where {
 }
 
 /** A slash command: `name` with its group before it, and the texts of its options. */
-export function slash(name: string, told: Readonly<Record<string, string>> = {}, where: Where = {}): APIInteraction {
-  return interaction(InteractionType.ApplicationCommand, commandData(name, told), where);
+export function slash(name: string, given: Readonly<Record<string, string>> = {}, where: Where = {}): APIInteraction {
+  return interaction(InteractionType.ApplicationCommand, commandData(name, given), where);
 }
 
 /** Typing in an option of a slash command. */
@@ -84,9 +84,9 @@ export function fill(
   return interaction(InteractionType.ModalSubmit, { custom_id: customId, components }, where);
 }
 
-function commandData(name: string, told: Readonly<Record<string, string>>, focused?: string) {
+function commandData(name: string, given: Readonly<Record<string, string>>, focused?: string) {
   const [first = '', second] = name.split(' ');
-  const options = Object.entries(told).map(([option, value]) => ({
+  const options = Object.entries(given).map(([option, value]) => ({
     type: ApplicationCommandOptionType.String,
     name: option,
     value,

@@ -10,7 +10,7 @@ import type { Captured } from './loopback-rest.ts';
 import { type Stage, type Staged, stage } from './stage.ts';
 
 const HEADLINE = 'Buy 10 cartons';
-const asked = () => slash('floor planks', { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' });
+const requested = () => slash('floor planks', { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' });
 const tape = () => slash('tape', { sum: '1 ft + 2 in' });
 
 const open: Stage[] = [];
@@ -48,7 +48,7 @@ describe('what keeps answers', () => {
     const kept: KeyValueStore = { get: down, set: down, delete: down, claim: async () => true };
     const bot = await started({ kept });
     await bot.ask(tape());
-    const answered = await bot.ask(asked());
+    const answered = await bot.ask(requested());
     expect(textOf(data(answered))).toContain(HEADLINE);
     expect(buttonsOf(data(answered))).toEqual([]);
     expect(textOf(data(await bot.ask(press('sources:AAAAAAAAAAA'))))).toMatch(/try again/);
@@ -84,7 +84,7 @@ describe('what keeps answers', () => {
   it('may be slow: a press that is quicker is answered once it has what was to be kept', async () => {
     const memory = keptInMemory();
     const { opened, open: go } = gate();
-    const set: KeyValueStore['set'] = (...told) => opened.then(() => memory.set(...told));
+    const set: KeyValueStore['set'] = (...given) => opened.then(() => memory.set(...given));
     const bot = await started({ kept: { ...memory, set } });
     const [sources] = buttonsOf(data(await bot.ask(tape())));
     const pressed = press(sources?.id ?? '');
@@ -97,16 +97,16 @@ describe('what keeps answers', () => {
 
   it('is asked for an answer that was missed once for each person, not at every ask', async () => {
     const memory = keptInMemory();
-    const asked: string[] = [];
+    const requested: string[] = [];
     const get: KeyValueStore['get'] = (key) => {
-      asked.push(key);
+      requested.push(key);
       return memory.get(key);
     };
     const bot = await started({ kept: { ...memory, get } });
     for (let asks = 0; asks < 3; asks++) await bot.ask(tape());
     await bot.ask(slash('tape', { sum: '2 + 2' }, { user: OTHER }));
     await bot.running.close();
-    expect(asked.filter((key) => key.startsWith('missed:'))).toHaveLength(2);
+    expect(requested.filter((key) => key.startsWith('missed:'))).toHaveLength(2);
   });
 
   it('may be down altogether: sums are answered all the same, and what changes a project is', async () => {

@@ -4,11 +4,11 @@ import type { APIInteraction } from 'discord-api-types/v10';
 import { commands } from '../../commands/index.ts';
 import type { Command } from '../../src/chat/command.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
-import type { Invocation, Ports } from '../../src/chat/ports.ts';
+import type { Ports, Request } from '../../src/chat/ports.ts';
 import { suggest } from '../../src/chat/suggest.ts';
 import { makeFile } from '../../src/documents/make.ts';
 import { toPng } from '../../src/drawing/png.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { type DiscordSettings, type Running, startDiscord } from '../../src/platforms/discord/start.ts';
 import type { KeyValueStore } from '../../src/storage/types.ts';
 import { keptInMemory } from '../bot/kept-in-memory.ts';
@@ -34,7 +34,7 @@ export interface Staged {
   readonly ports?: Partial<Ports>;
   /** Whether a wait of so many milliseconds is over at once; else it never is. */
   over?(milliseconds: number): boolean;
-  answer?(invocation: Invocation): AsyncIterable<Answer>;
+  answer?(request: Request): AsyncIterable<Answer>;
   readonly settings?: Partial<DiscordSettings>;
   readonly toPng?: typeof toPng;
   readonly makeFile?: typeof makeFile;
@@ -50,9 +50,9 @@ export async function stage(staged: Staged = {}): Promise<Stage> {
   };
   const settings = { token: 'secret-token', api: discord.api, ...staged.settings };
   const running = await startDiscord(settings, {
-    answer: staged.answer ?? ((invocation) => answer(invocation, list, { fault, ...staged.ports })),
+    answer: staged.answer ?? ((request) => answer(request, list, { fault, ...staged.ports })),
     commands: list,
-    habits: DEFAULT_HABITS,
+    preferences: DEFAULT_PREFERENCES,
     kept: staged.kept ?? keptInMemory(),
     fault,
     // A narrow picture is a picture; how one looks at its full width is tested where it is drawn.
@@ -63,7 +63,10 @@ export async function stage(staged: Staged = {}): Promise<Stage> {
       cancel: () => {},
     }),
     suggest: (asker, command, option, typed) =>
-      suggest(asker, { command, option, commands: list, habits: DEFAULT_HABITS }, typed, { fault, ...staged.ports }),
+      suggest(asker, { command, option, commands: list, preferences: DEFAULT_PREFERENCES }, typed, {
+        fault,
+        ...staged.ports,
+      }),
   });
   if (staged.settings?.publicKey === undefined) await discord.connected(1);
   const after = (interaction: APIInteraction, kind: Captured['kind']) =>

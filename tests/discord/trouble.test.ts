@@ -15,7 +15,7 @@ import { type Stage, type Staged, stage } from './stage.ts';
 
 const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
 const HEADLINE = 'Buy 10 cartons';
-const asked = () => slash('floor planks', { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' });
+const requested = () => slash('floor planks', { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' });
 const tape = () => slash('tape', { sum: '1 ft + 2 in' });
 
 const open: Stage[] = [];
@@ -51,12 +51,12 @@ describe('a sum that takes long', () => {
     const { opened, open: go } = gate();
     const bot = await started({
       over: hurried,
-      answer: async function* (invocation) {
+      answer: async function* (request) {
         await opened;
-        yield* answer(invocation, commands, { fault: () => {} });
+        yield* answer(request, commands, { fault: () => {} });
       },
     });
-    const interaction = asked();
+    const interaction = requested();
     const first = await bot.ask(interaction);
     expect([typeOf(first), field(data(first), 'flags')]).toEqual([5, 64]);
     go();
@@ -81,7 +81,7 @@ describe('a sum that takes long', () => {
         yield reply;
       },
     });
-    const interaction = asked();
+    const interaction = requested();
     const first = await bot.ask(interaction);
     expect(textOf(data(first))).toMatch(/A first count\.[\s\S]*Still being worked on/);
     go();
@@ -102,7 +102,7 @@ describe('a sum that takes long', () => {
         yield { ...reply, headline: 'Proved.' };
       },
     });
-    const interaction = asked();
+    const interaction = requested();
     expect((await bot.ask(interaction)).files.size).toBe(1);
     go();
     const edit = await bot.after(interaction, 'edit');
@@ -186,7 +186,7 @@ describe('an answer that cannot be delivered', () => {
       if (key.startsWith('missed:')) note();
     };
     const bot = await started({ kept: { ...memory, set } });
-    const interaction = asked();
+    const interaction = requested();
     bot.discord.refuse({
       matching: ({ kind }) => kind === 'callback',
       ...refusalOf(404, 10062, 'Unknown interaction'),
@@ -232,7 +232,7 @@ describe('an answer that cannot be delivered', () => {
 
   it('goes out in plainer form when Discord refuses it, and whoever runs the bot is told', async () => {
     const bot = await started();
-    const interaction = asked();
+    const interaction = requested();
     bot.discord.refuse({ matching: ({ kind }) => kind === 'callback', ...refusalOf(400, 50035, 'Invalid Form Body') });
     await bot.ask(interaction);
     const plain = await bot.discord.next(({ token, kind }) => token === interaction.token && kind === 'callback');
@@ -302,7 +302,7 @@ describe('pictures', () => {
         throw new Error('no renderer');
       },
     });
-    const answered = await bot.ask(asked());
+    const answered = await bot.ask(requested());
     expect(textOf(data(answered))).toContain(HEADLINE);
     expect(textOf(data(answered))).toMatch(/could not be drawn/);
     expect(bot.faults.map(String)).toEqual(['Error: no renderer']);
@@ -317,7 +317,7 @@ describe('pictures', () => {
         return toPng(drawing);
       },
     });
-    const interaction = asked();
+    const interaction = requested();
     const first = await bot.ask(interaction);
     expect(first.files.size).toBe(0);
     expect(textOf(data(first))).toContain(HEADLINE);

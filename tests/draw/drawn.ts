@@ -1,16 +1,16 @@
 /** The pictures of a plan, drawn in one go. */
 
-import { drawPlan as planSteps, drawRoom as roomSteps, toldPlan } from '../../src/drawing/floor-plans.ts';
+import { planAsGiven, drawPlan as planSteps, drawRoom as roomSteps } from '../../src/drawing/floor-plans.ts';
 import type { Saying } from '../../src/input/format.ts';
 import type { LaidRegion, Plan } from '../../src/layout/floor.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 
 export function drawPlan(plan: Plan, saying: Saying): readonly Drawing[] {
-  return atOnce(planSteps(toldPlan(plan, saying)));
+  return atOnce(planSteps(planAsGiven(plan, saying)));
 }
 
 export function drawRoom(plan: Plan, region: LaidRegion, saying: Saying): readonly Drawing[] {
-  return atOnce(roomSteps(toldPlan(plan, saying), region));
+  return atOnce(roomSteps(planAsGiven(plan, saying), region));
 }
 
 /** What work in steps comes to. */

@@ -5,10 +5,10 @@ import { commands } from '../../commands/index.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { isEmergency } from '../../src/chat/hazard-answers.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
-import type { Invocation, Ports } from '../../src/chat/ports.ts';
+import type { Ports, Request } from '../../src/chat/ports.ts';
 import { inTurn } from '../../src/chat/rate-limit.ts';
 import { screen } from '../../src/hazards/screen.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { Outage, type Store } from '../../src/storage/types.ts';
 import { answersTo, answerTo, problemsOf } from '../bot/asked.ts';
 import { cpuOf } from '../reading/cpu.ts';
@@ -73,14 +73,15 @@ describe('an emergency', () => {
   it('waits for no turn', async () => {
     const stuck = new Promise<never>(() => undefined);
     const slow = inTurn(
-      async function* (invocation: Invocation) {
-        if (invocation.text === 'slow') await stuck;
-        yield* answer(invocation, commands, { fault: () => undefined });
+      async function* (request: Request) {
+        if (request.text === 'slow') await stuck;
+        yield* answer(request, commands, { fault: () => undefined });
       },
       () => stuck,
       ({ text }) => isEmergency(text),
     );
-    const ask = (text: string) => slow({ asker: DISCORD, habits: DEFAULT_HABITS, text })[Symbol.asyncIterator]();
+    const ask = (text: string) =>
+      slow({ asker: DISCORD, preferences: DEFAULT_PREFERENCES, text })[Symbol.asyncIterator]();
     void ask('slow').next();
     void ask('slow').next();
     expect((await ask('i smell gas').next()).value).toMatchObject({ data: { emergency: true } });
@@ -200,7 +201,7 @@ describe('no line that is suggested drops what was typed of a hazard', () => {
           screen(one).sightings.map(({ hazard }) => hazard),
           one,
         ).toEqual(expect.arrayContaining(typed));
-        expect(parseLine(one, commands, DEFAULT_HABITS).ok, one).toBe(true);
+        expect(parseLine(one, commands, DEFAULT_PREFERENCES).ok, one).toBe(true);
       }
     },
   );

@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
-import type { Invocation } from '../../src/chat/ports.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import type { Request } from '../../src/chat/ports.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { portsInMemory } from '../bot/demo-flat.ts';
 import { flatContent } from '../project/projects.ts';
 
@@ -14,12 +14,12 @@ const TEAROUT = 'tearout room: 12x14, floor: carpet, built: 1995, below: plywood
 const HOUR = 3600 * 1000;
 
 /** A chat: the same person, in one place or another. */
-async function chat(content?: Parameters<NonNullable<ReturnType<typeof openDesk>>['create']>[0]) {
+async function chat(content?: Parameters<NonNullable<ReturnType<typeof openAccess>>['create']>[0]) {
   const ports = portsInMemory((reference, cause) => {
     throw new Error(`fault ${reference}`, { cause });
   });
   const asker = { platform: 'discord', id: '1' } as const;
-  if (content) await openDesk(asker, ports)?.create(content);
+  if (content) await openAccess(asker, ports)?.create(content);
   return {
     ports: {
       ...ports,
@@ -29,9 +29,13 @@ async function chat(content?: Parameters<NonNullable<ReturnType<typeof openDesk>
       },
     },
     asker,
-    async say(text: string, place = 'channel', written: Invocation['written'] = 'line'): Promise<Answer> {
+    async say(text: string, place = 'channel', written: Request['written'] = 'line'): Promise<Answer> {
       let last: Answer | undefined;
-      for await (const one of answer({ asker, habits: DEFAULT_HABITS, text, place, written }, commands, ports))
+      for await (const one of answer(
+        { asker, preferences: DEFAULT_PREFERENCES, text, place, written },
+        commands,
+        ports,
+      ))
         last = one;
       if (!last) throw new Error('no answer');
       return last;
@@ -126,7 +130,7 @@ describe('in a project', () => {
   it('stays with the room through a new size, a new name, an undo and its removal', async () => {
     const { say, ports, asker } = await chat(flatContent());
     await say('sewage came up in the closet last night');
-    const hazards = async () => (await openDesk(asker, ports)?.inUse())?.hazards ?? [];
+    const hazards = async () => (await openAccess(asker, ports)?.inUse())?.hazards ?? [];
     expect(await hazards()).toMatchObject([{ hazard: 'sewage', room: 'closet' }]);
     await say('project room rename closet to pantry');
     const [after] = await hazards();
@@ -152,6 +156,6 @@ describe('in a project', () => {
     const { say, ports, asker } = await chat(flatContent());
     await say('black mold in the hall');
     await say('project copy again');
-    expect((await openDesk(asker, ports)?.inUse())?.hazards).toMatchObject([{ hazard: 'mold', room: 'hall' }]);
+    expect((await openAccess(asker, ports)?.inUse())?.hazards).toMatchObject([{ hazard: 'mold', room: 'hall' }]);
   });
 });

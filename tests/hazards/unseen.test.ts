@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { screen } from '../../src/hazards/screen.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { answerTo } from '../bot/asked.ts';
 import { portsInMemory } from '../bot/demo-flat.ts';
 import { sentencesIn } from './sentences.ts';
@@ -64,7 +64,7 @@ describe('a conversation obeys what was told first until a fact clears it', () =
     const asker = { platform: 'discord', id: '1' } as const;
     let last: Answer | undefined;
     for (const text of turns) {
-      for await (const one of answer({ asker, habits: DEFAULT_HABITS, text, place: 'here' }, commands, ports))
+      for await (const one of answer({ asker, preferences: DEFAULT_PREFERENCES, text, place: 'here' }, commands, ports))
         last = one;
     }
     if (!last) throw new Error('no answer');

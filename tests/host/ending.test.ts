@@ -30,19 +30,19 @@ function stopwatch() {
 
 function ending() {
   const clock = stopwatch();
-  const told: string[] = [];
+  const given: string[] = [];
   const faults: unknown[] = [];
   const end = endingWith({
     ...clock,
-    told: (part, how) => told.push(`${part} ${how}`),
+    given: (part, how) => given.push(`${part} ${how}`),
     fault: (cause) => faults.push(cause),
   });
-  return { ...end, clock, told, faults };
+  return { ...end, clock, given, faults };
 }
 
 describe('the end', () => {
   it('closes stage by stage, however they were added, each once', async () => {
-    const { add, end, begun, clock, told } = ending();
+    const { add, end, begun, clock, given } = ending();
     add('keeps', 'store', async () => undefined);
     add('works', 'later', () => clock.wait(30));
     add('takes', 'slack', () => clock.wait(200));
@@ -51,11 +51,11 @@ describe('the end', () => {
     const both = [end(), end()];
     expect(begun()).toBe(true);
     expect(await Promise.all(both)).toEqual([true, true]);
-    expect(told).toEqual(['discord ended', 'slack ended', 'later ended', 'store ended']);
+    expect(given).toEqual(['discord ended', 'slack ended', 'later ended', 'store ended']);
   });
 
   it('hurries what takes long, and goes on without what never ends, within ten seconds', async () => {
-    const { add, end, clock, told } = ending();
+    const { add, end, clock, given } = ending();
     const hurried: number[] = [];
     let go: () => void = () => {};
     const searching = new Promise<void>((resolve) => {
@@ -75,12 +75,12 @@ describe('the end', () => {
     add('keeps', 'store', async () => undefined);
     expect(await end()).toBe(false);
     expect(hurried).toEqual([3_500]);
-    expect(told).toEqual(['http ended', 'discord late', 'later late', 'store ended']);
+    expect(given).toEqual(['http ended', 'discord late', 'later late', 'store ended']);
     expect(clock.passed()).toBeLessThan(10_000);
   });
 
   it('is not held up by what fails', async () => {
-    const { add, end, faults, told } = ending();
+    const { add, end, faults, given } = ending();
     const broken = new Error('broken');
     add('takes', 'slack', async () => {
       throw broken;
@@ -88,6 +88,6 @@ describe('the end', () => {
     add('keeps', 'store', async () => undefined);
     expect(await end()).toBe(true);
     expect(faults).toEqual([broken]);
-    expect(told).toEqual(['slack ended', 'store ended']);
+    expect(given).toEqual(['slack ended', 'store ended']);
   });
 });

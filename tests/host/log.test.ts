@@ -24,8 +24,8 @@ const ask = {
 describe('a fault', () => {
   const looksLikeAPlace = new Error(`it broke\n    at ${CANARY} (file:///opt/kanari/x.js:1:2)\n    at kanari.js:1:1`);
   class KanariPlace extends TypeError {}
-  const retold = new Error('first');
-  retold.message = CANARY;
+  const asTyped = new Error('first');
+  asTyped.message = CANARY;
   const coded = Object.assign(new Error(CANARY), {
     code: CANARY,
     status: CANARY,
@@ -41,7 +41,7 @@ describe('a fault', () => {
   it.each<[string, unknown]>([
     ['an error', new Error(CANARY)],
     ['one that looks like places', looksLikeAPlace],
-    ['one whose message was changed', retold],
+    ['one whose message was changed', asTyped],
     ['one with all kinds of fields', coded],
     ['one with another name', renamed],
     ['one without a stack', noStack],
@@ -96,7 +96,7 @@ describe('a fault', () => {
     const { log, read } = logged();
     const id = asRequest(() => {
       log.fault('slack', new Error('x'));
-      log.asked(ask);
+      log.requested(ask);
       return requestId();
     });
     expect(read().map(({ request }) => request)).toEqual([id, id]);
@@ -106,7 +106,7 @@ describe('a fault', () => {
 describe('a line', () => {
   it('of an ask holds its figures', () => {
     const { log, read } = logged();
-    log.asked(ask);
+    log.requested(ask);
     expect(read()[0]).toMatchObject({
       level: 'info',
       what: 'ask',
@@ -131,7 +131,7 @@ describe('a line', () => {
     expect(allowedFields(forged)).toEqual({ left: 5 });
     expect(allowedFields({ route: '/s/:token', method: 'GET' })).toEqual({ route: '/s/:token', method: 'GET' });
     expect(allowedFields({ route: '/s/A-tokenInThePath_012' })).toEqual({ left: 1 });
-    expect(allowedFields({ __proto__: 1, constructor: 'x', toString: 'y' })).toEqual({ left: 2 });
+    expect(allowedFields({ undefined: 1, constructor: 'x', toString: 'y' })).toEqual({ left: 2 });
   });
 
   it.each([
@@ -144,7 +144,7 @@ describe('a line', () => {
     const { log, lines } = logged(level);
     log.fault('http', new Error('x'));
     log.fault('http', new Outage('x'));
-    log.asked(ask);
+    log.requested(ask);
     log.state('listening', { port: 3000 });
     expect(lines).toHaveLength(count);
   });

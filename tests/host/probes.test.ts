@@ -12,16 +12,16 @@ const none = () => ({ working: 0, waiting: 0 });
 const works = { searches: () => ({ working: 1, waiting: 2, replaced: 3 }), pictures: none, files: none };
 const nobody = () => undefined;
 
-async function asked(ready: Readiness, path: string): Promise<readonly [number, string]> {
+async function requested(ready: Readiness, path: string): Promise<readonly [number, string]> {
   const answer = await routed(probes(ready), nobody).request(path);
   return [answer.status, await answer.text()];
 }
 
 describe('probes', () => {
   it('tell that it lives, and that it is ready or what is amiss', async () => {
-    expect(await asked(async () => ['store'], '/healthz')).toEqual([200, 'alive\n']);
-    expect(await asked(async () => [], '/readyz')).toEqual([200, 'ready\n']);
-    expect(await asked(async () => ['store', 'slack'], '/readyz')).toEqual([503, 'not ready: store, slack\n']);
+    expect(await requested(async () => ['store'], '/healthz')).toEqual([200, 'alive\n']);
+    expect(await requested(async () => [], '/readyz')).toEqual([200, 'ready\n']);
+    expect(await requested(async () => ['store', 'slack'], '/readyz')).toEqual([503, 'not ready: store, slack\n']);
   });
 
   it('readiness follows the store, the chats and the end, and asks the store once at a time', async () => {
@@ -61,9 +61,9 @@ describe('figures', () => {
 
   it('count asks, the store, workers and routes, and name no path', async () => {
     const metrics = openMetrics(works);
-    metrics.asked({ platform: 'web', command: 'tape', outcome: 'reply', first: 5, last: 400, wait: 20 });
-    metrics.asked({ platform: 'discord', outcome: 'problem', first: 1, last: 1, wait: 0 });
-    metrics.asked({ platform: 'discord', command: 'tape', outcome: 'none', first: 0, last: 0, wait: 0 });
+    metrics.requested({ platform: 'web', command: 'tape', outcome: 'reply', first: 5, last: 400, wait: 20 });
+    metrics.requested({ platform: 'discord', outcome: 'problem', first: 1, last: 1, wait: 0 });
+    metrics.requested({ platform: 'discord', command: 'tape', outcome: 'none', first: 0, last: 0, wait: 0 });
     const kept = keptInMemory();
     const shelf = (): never => {
       throw new Error('none');

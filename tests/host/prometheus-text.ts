@@ -45,9 +45,9 @@ export function flawsOf(text: string): readonly string[] {
 }
 
 function sampleOf(line: string): Sample | undefined {
-  const [, name = '', told = '', number = ''] = SAMPLE.exec(line) ?? [];
+  const [, name = '', given = '', number = ''] = SAMPLE.exec(line) ?? [];
   const labels = new Map<string, string>();
-  for (let left = told; left !== ''; ) {
+  for (let left = given; left !== ''; ) {
     const [whole = '', label = '', value = ''] = LABEL.exec(left) ?? [];
     if (whole === '' || labels.has(label)) return undefined;
     labels.set(label, value);

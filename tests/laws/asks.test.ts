@@ -21,10 +21,10 @@ const floors = fc.record({
   mistakes: fc.integer({ min: 0, max: 12 }),
   spares: fc.integer({ min: 0, max: 9 }),
 });
-type Asked = typeof floors extends fc.Arbitrary<infer T> ? T : never;
+type AnsweredRequest = typeof floors extends fc.Arbitrary<infer T> ? T : never;
 
 /** Everything told, every length in one unit: 1 in is 25.4 mm exactly (NIST). */
-function asked(floor: Asked, unit: 'in' | 'mm'): string {
+function requested(floor: AnsweredRequest, unit: 'in' | 'mm'): string {
   const say = (length: number | string): string => {
     // Ten-thousandths of an inch, times 25.4, are whole hundred-thousandths of a millimetre.
     const small = BigInt(Math.round(Number(length) * 10_000)) * 254n;
@@ -52,9 +52,9 @@ describe('an ask', () => {
   it('in inches and in millimetres gives the same plan', async () => {
     await fc.assert(
       fc.asyncProperty(floors, async (floor) => {
-        const imperial = await floorTo(asked(floor, 'in'));
+        const imperial = await floorTo(requested(floor, 'in'));
         expect(imperial.regions[0]?.rows.length).toBeGreaterThan(0);
-        expect(await floorTo(asked(floor, 'mm'))).toEqual(imperial);
+        expect(await floorTo(requested(floor, 'mm'))).toEqual(imperial);
       }),
       { numRuns: 25 },
     );
@@ -63,7 +63,7 @@ describe('an ask', () => {
   it('gives the same answer again, and whatever the order in which it is told', async () => {
     await fc.assert(
       fc.asyncProperty(floors, async (floor) => {
-        const line = asked(floor, 'in');
+        const line = requested(floor, 'in');
         const [first = '', ...rest] = line.slice('planks '.length).split(/, (?=[a-z-]+: )/);
         const turned = `planks ${[...rest.reverse(), first].join(', ')}`;
         expect(await firstFloorTo(turned)).toEqual(await firstFloorTo(line));
@@ -75,7 +75,7 @@ describe('an ask', () => {
   it('buys cartons that cover planks, mistakes and spares, and one fewer would not', async () => {
     await fc.assert(
       fc.asyncProperty(floors, async (floor) => {
-        const { count, plank, regions } = await firstFloorTo(asked(floor, 'in'));
+        const { count, plank, regions } = await firstFloorTo(requested(floor, 'in'));
         const cut = new Set(
           regions.flatMap(({ rows }) => rows.flatMap(({ pieces }) => pieces.map((piece) => piece.plank))),
         );
@@ -93,7 +93,7 @@ describe('an ask', () => {
   it('is answered with every caution of laying', async () => {
     await fc.assert(
       fc.asyncProperty(floors, fc.boolean(), async (floor, lock) => {
-        const line = asked(floor, 'in').replace('per carton', lock ? 'per carton' : 'per carton, no lock');
+        const line = requested(floor, 'in').replace('per carton', lock ? 'per carton' : 'per carton, no lock');
         const topics = (await replyTo(line)).cautions.map(({ topic }) => topic);
         expect(topics).toEqual(expect.arrayContaining(['blade', 'dust', 'knees', 'lifting', 'asbestos', 'lead']));
       }),

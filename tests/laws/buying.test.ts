@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { hashOf } from '../../src/accounts/records.ts';
 import type { Project } from '../../src/project/project.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
@@ -117,7 +117,7 @@ async function begun() {
   const token = /\/s\/([\w-]{22})/.exec(textOf(await reply('project share whole project')))?.[1] ?? '';
   const guest: Asker = { platform: 'web', id: hashOf(token) };
   const project = async (): Promise<Project> => {
-    const found = await openDesk(ASKER, ports)?.inUse();
+    const found = await openAccess(ASKER, ports)?.inUse();
     if (!found) throw new Error('no project');
     return found;
   };
@@ -171,11 +171,11 @@ async function agree(at: Begun): Promise<boolean> {
   const without = [...there]
     .sort((one, other) => other.length - one.length)
     .reduce((text, one) => text.replaceAll(one, '·'), said);
-  const told = NAMES.flatMap((one) => {
+  const given = NAMES.flatMap((one) => {
     const place = there.has(one) ? -1 : without.indexOf(one);
     return place < 0 ? [] : [without.slice(Math.max(0, place - 80), place + 80)];
   });
-  expect(told).toEqual([]);
+  expect(given).toEqual([]);
   return planks !== undefined;
 }
 

@@ -23,7 +23,7 @@ const homes = fc.record({
   ),
 });
 
-function asked({
+function requested({
   seed,
   rooms,
   through,
@@ -40,8 +40,8 @@ function asked({
 describe('a home of several rooms', () => {
   it('is legal, its floor runs through the doorways told so, and stops at the others', async () => {
     await fc.assert(
-      fc.asyncProperty(homes, async (told) => {
-        const data: unknown = JSON.parse(JSON.stringify(await firstFloorTo(asked(told))));
+      fc.asyncProperty(homes, async (given) => {
+        const data: unknown = JSON.parse(JSON.stringify(await firstFloorTo(requested(given))));
         expect(checkFloor(data)).toEqual([]);
         expect(checkHome(data)).toEqual([]);
       }),
@@ -51,12 +51,12 @@ describe('a home of several rooms', () => {
 
   it('is one region where the floor runs on everywhere, and as many as rooms where it nowhere does', async () => {
     await fc.assert(
-      fc.asyncProperty(homes, async (told) => {
-        const joined = await firstFloorTo(asked({ ...told, through: 1 }));
+      fc.asyncProperty(homes, async (given) => {
+        const joined = await firstFloorTo(requested({ ...given, through: 1 }));
         expect(joined.regions).toHaveLength(1);
-        expect(joined.regions[0]?.rooms).toHaveLength(told.rooms);
-        const apart = await firstFloorTo(asked({ ...told, through: 0 }));
-        expect(apart.regions).toHaveLength(told.rooms);
+        expect(joined.regions[0]?.rooms).toHaveLength(given.rooms);
+        const apart = await firstFloorTo(requested({ ...given, through: 0 }));
+        expect(apart.regions).toHaveLength(given.rooms);
         expect(apart.regions.reduce((sum, { openings }) => sum + openings.length, 0)).toBe(
           2 * (apart.doorways?.length ?? 0),
         );

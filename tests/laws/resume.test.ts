@@ -27,10 +27,10 @@ function floorOf({ wide, deep, notch, plank, pattern, kerf }: Begun): string {
   return `room: bedroom ${wide} in x ${deep} in${notch}, plank: ${plank}, pattern: ${pattern}, kerf: ${kerf}`;
 }
 
-async function plannedFor(told: Begun): Promise<FloorData> {
+async function plannedFor(given: Begun): Promise<FloorData> {
   const read = readFloor(
     JSON.parse(
-      JSON.stringify(await (told.pattern === 'scattered' ? floorTo : firstFloorTo)(`planks ${floorOf(told)}`)),
+      JSON.stringify(await (given.pattern === 'scattered' ? floorTo : firstFloorTo)(`planks ${floorOf(given)}`)),
     ),
   );
   if ('faults' in read) throw new Error(read.faults.join('\n'));
@@ -38,13 +38,13 @@ async function plannedFor(told: Begun): Promise<FloorData> {
 }
 
 /** The rest of a floor, by what an asker would type; undefined where the row told cannot lie so. */
-async function restFor(told: Begun, rows: number): Promise<ResumeResult | undefined> {
-  const ended = told.end === null ? 'is laid' : `ended at ${told.end} in`;
-  const offcuts = told.offcuts.map(({ length, end }) => `${length} in ${end}`.trim()).join(', ');
-  const line = `resume ${floorOf(told)}, so-far: row ${rows} ${ended}; ${told.planks} planks left; ${offcuts === '' ? 'no offcuts' : `offcuts: ${offcuts}`}`;
-  const given = await answerTo(line);
-  if ('headline' in given && given.data.kind === 'resume') return given.data as ResumeResult;
-  expect(problemsOf(given).map(({ option }) => option)).toEqual(['so-far']);
+async function restFor(given: Begun, rows: number): Promise<ResumeResult | undefined> {
+  const ended = given.end === null ? 'is laid' : `ended at ${given.end} in`;
+  const offcuts = given.offcuts.map(({ length, end }) => `${length} in ${end}`.trim()).join(', ');
+  const line = `resume ${floorOf(given)}, so-far: row ${rows} ${ended}; ${given.planks} planks left; ${offcuts === '' ? 'no offcuts' : `offcuts: ${offcuts}`}`;
+  const answer = await answerTo(line);
+  if ('headline' in answer && answer.data.kind === 'resume') return answer.data as ResumeResult;
+  expect(problemsOf(answer).map(({ option }) => option)).toEqual(['so-far']);
   return undefined;
 }
 
@@ -53,17 +53,17 @@ describe('the rest of a floor begun', () => {
     let answered = 0;
     let enough = 0;
     await fc.assert(
-      fc.asyncProperty(begun, async (told) => {
-        const floor = await plannedFor(told);
+      fc.asyncProperty(begun, async (given) => {
+        const floor = await plannedFor(given);
         const rows = floor.regions[0]?.rows.length ?? 0;
-        const laid = Math.max(1, Math.min(rows - 1, Math.floor(rows * told.share)));
+        const laid = Math.max(1, Math.min(rows - 1, Math.floor(rows * given.share)));
         if (rows < 2) return;
-        const rest = await restFor(told, laid);
+        const rest = await restFor(given, laid);
         if (!rest) return;
         answered++;
         if (rest.suffices) enough++;
         expect(checkResume(JSON.parse(JSON.stringify(rest)), floor)).toEqual([]);
-        expect(rest.stock.offcuts).toHaveLength(told.offcuts.length);
+        expect(rest.stock.offcuts).toHaveLength(given.offcuts.length);
       }),
       { numRuns: 45 },
     );
@@ -76,16 +76,16 @@ describe('the rest of a floor begun', () => {
   it('is legal in a scattered floor, whose plan is the one that stood in the end', async () => {
     await fc.assert(
       fc.asyncProperty(begun, async (drawn) => {
-        const told = {
+        const given = {
           ...drawn,
           pattern: 'scattered',
           wide: Math.min(drawn.wide, 130),
           deep: Math.min(drawn.deep, 90),
           end: null,
         };
-        const floor = await plannedFor(told);
+        const floor = await plannedFor(given);
         if ((floor.regions[0]?.rows.length ?? 0) < 3) return;
-        const rest = await restFor(told, 2);
+        const rest = await restFor(given, 2);
         expect(checkResume(JSON.parse(JSON.stringify(rest)), floor)).toEqual([]);
       }),
       { numRuns: 3 },
@@ -94,11 +94,11 @@ describe('the rest of a floor begun', () => {
 
   it('takes no more planks when another offcut is at hand', async () => {
     await fc.assert(
-      fc.asyncProperty(begun, async (told) => {
-        const floor = await plannedFor({ ...told, pattern: 'stair-step' });
+      fc.asyncProperty(begun, async (given) => {
+        const floor = await plannedFor({ ...given, pattern: 'stair-step' });
         const rows = floor.regions[0]?.rows.length ?? 0;
         if (rows < 2) return;
-        const ask: Begun = { ...told, pattern: 'stair-step', end: null, planks: 1000, offcuts: [] };
+        const ask: Begun = { ...given, pattern: 'stair-step', end: null, planks: 1000, offcuts: [] };
         const without = await restFor(ask, 1);
         const more = await restFor(
           {

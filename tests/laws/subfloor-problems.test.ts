@@ -72,8 +72,8 @@ describe.each(Object.keys(ASKS) as (keyof typeof ASKS)[])('%s typed wrong', (com
       noNullPrototype: true,
     });
     await fc.assert(
-      fc.asyncProperty(typed, async (told) => {
-        const line = Object.entries({ ...ASKS[command], ...told }).map(([option, text]) => `${option}: ${text}`);
+      fc.asyncProperty(typed, async (given) => {
+        const line = Object.entries({ ...ASKS[command], ...given }).map(([option, text]) => `${option}: ${text}`);
         const problems = problemsOf(await answerTo(`${command} ${line.join(', ')}`));
         met += problems.length;
         for (const { fix, option, expected } of problems) {

@@ -24,7 +24,7 @@ const RULES: PatchRules = {
 const length = (least: Length, most: Length) => fc.integer({ min: least, max: most }).map(ticks);
 
 /** A damage beyond the first joist, anywhere, with joists at any spacing that is met. */
-const asked = fc
+const requested = fc
   .record({
     first: length(ticks(0), feet(2)),
     spacing: fc.oneof(
@@ -58,7 +58,7 @@ function patched({ joists, damage }: { joists: Parameters<typeof planPatch>[1]; 
 describe('a patch', () => {
   it('covers its damage, lands on joists and spans two bays or more', () => {
     fc.assert(
-      fc.property(asked, (one) => {
+      fc.property(requested, (one) => {
         const { cut } = patched(one);
         const { first, spacing } = one.joists;
         expect(cut.u0).toBeLessThanOrEqual(one.damage.u0);
@@ -76,7 +76,7 @@ describe('a patch', () => {
 
   it('is the least that does: a bay less on either side would miss the damage, its margin or the second bay', () => {
     fc.assert(
-      fc.property(asked, (one) => {
+      fc.property(requested, (one) => {
         const { cut } = patched(one);
         const { spacing, first } = one.joists;
         if (cut.joists.length === 3) return;
@@ -89,7 +89,7 @@ describe('a patch', () => {
 
   it('has panels that keep the gap from each other and from the cut, each on three joists, and leave no wider gap', () => {
     fc.assert(
-      fc.property(asked, (one) => {
+      fc.property(requested, (one) => {
         const { cut, panels } = patched(one);
         const area = panels.reduce((sum, { u0, u1, v0, v1 }) => sum + (u1 - u0) * (v1 - v0), 0);
         const { gap } = RULES;
@@ -111,7 +111,7 @@ describe('a patch', () => {
 
   it('has blocks between joists under every edge that runs across them', () => {
     fc.assert(
-      fc.property(asked, (one) => {
+      fc.property(requested, (one) => {
         const { cut, panels, blocks, blocking } = patched(one);
         const edges = new Set(panels.map(({ v0 }) => v0)).size + 1;
         expect(blocks.length).toBe(edges * cut.bays);
@@ -126,7 +126,7 @@ describe('a patch', () => {
 
   it('has a cutting plan in which every piece is there once, fits its sheet and keeps a kerf from its neighbours', () => {
     fc.assert(
-      fc.property(asked, (one) => {
+      fc.property(requested, (one) => {
         const { panels, sheets } = patched(one);
         const { sheet, kerf } = RULES;
         const pieces = sheets.flat();
@@ -158,7 +158,7 @@ describe('a patch', () => {
   // Panels = net area ÷ 32 ft², rounded up to a whole sheet (published: Modern Carpentry, 2016, p. 260): no plan goes below.
   it('takes no fewer sheets than its area', () => {
     fc.assert(
-      fc.property(asked, (one) => {
+      fc.property(requested, (one) => {
         const { panels, sheets } = patched(one);
         const area = panels.reduce((sum, { u0, u1, v0, v1 }) => sum + BigInt(u1 - u0) * BigInt(v1 - v0), 0n);
         const whole = BigInt(inches(48)) * BigInt(inches(96));

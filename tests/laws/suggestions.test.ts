@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { mutatedLines } from '../../bench/mutate.ts';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { ASKER, answerTo, problemsOf } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { GOLDEN_ASKS } from '../golden/golden-asks.ts';
@@ -20,11 +20,11 @@ const SEEDS = [...EXAMPLES.filter((ask) => !ask.startsWith('project ')), ...Obje
 
 /** The first answer to a line: what is suggested stands in it, and better ones have the same. */
 async function firstAnswer(text: string): Promise<Answer> {
-  const invocation = { asker: ASKER, habits: DEFAULT_HABITS, text } as const;
+  const request = { asker: ASKER, preferences: DEFAULT_PREFERENCES, text } as const;
   const fault = (reference: string, cause: unknown): never => {
     throw new Error(`fault ${reference} at “${text}”`, { cause });
   };
-  for await (const first of answer(invocation, commands, { fault })) return first;
+  for await (const first of answer(request, commands, { fault })) return first;
   throw new Error(`no answer to “${text}”`);
 }
 

@@ -9,7 +9,7 @@ import tearout from '../../commands/prep/tearout.ts';
 import safety from '../../commands/safety.ts';
 import { readOptions } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { answerTo, problemsOf } from '../bot/asked.ts';
 
 const OWN = [tearout, lift, plan, safety];
@@ -22,9 +22,9 @@ const REFUSED = [
 
 /** Problems that the fix of another one leaves open: a fix mends its own option. */
 function openAfter(fix: string, option: string): readonly string[] {
-  const parsed = parseLine(fix, commands, DEFAULT_HABITS);
+  const parsed = parseLine(fix, commands, DEFAULT_PREFERENCES);
   if (!parsed.ok) return [fix];
-  const options = readOptions(parsed.command, parsed.told, DEFAULT_HABITS);
+  const options = readOptions(parsed.command, parsed.optionTexts, DEFAULT_PREFERENCES);
   return options.ok ? [] : options.problems.filter((problem) => problem.option === option).map(({ got }) => got);
 }
 
@@ -51,10 +51,11 @@ it('400 mutations of a refused ask: answered only where the floor’s words, its
     const given = await answerTo(line);
     if ('why' in given) refused++;
     if (!('headline' in given) || !['tearout', 'plan'].includes(given.data.kind)) continue;
-    const parsed = parseLine(line, commands, DEFAULT_HABITS);
-    const told = parsed.ok ? parsed.told : new Map<string, string>();
-    const floor = told.get('floor') ?? 'carpet';
-    const open = /^carpet$/i.test(floor) || Number(told.get('built') ?? 0) > 1989 || told.get('tested') === 'clear';
+    const parsed = parseLine(line, commands, DEFAULT_PREFERENCES);
+    const optionTexts = parsed.ok ? parsed.optionTexts : new Map<string, string>();
+    const floor = optionTexts.get('floor') ?? 'carpet';
+    const open =
+      /^carpet$/i.test(floor) || Number(optionTexts.get('built') ?? 0) > 1989 || optionTexts.get('tested') === 'clear';
     expect(open, line).toBe(true);
   }
   expect(refused).toBeGreaterThan(50);

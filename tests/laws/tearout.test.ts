@@ -42,8 +42,8 @@ function rectangle({ x, y, alongX, alongY }: PlacedStrip): Polygon {
 describe('strips', () => {
   it('cover the room, by a polygon clipper that the product does not use', () => {
     fc.assert(
-      fc.property(drawn, ([{ outline }, told]) => {
-        const strips = placeStrips(outline, [], told).map(rectangle);
+      fc.property(drawn, ([{ outline }, given]) => {
+        const strips = placeStrips(outline, [], given).map(rectangle);
         const bare = clipper.difference(polygonOf({ outline, holes: [] }), ...strips);
         expect(areaByClipper(bare)).toBe(0n);
       }),
@@ -53,12 +53,12 @@ describe('strips', () => {
 
   it('never weigh more than the limit, are never wider than told, and are counted whole', () => {
     fc.assert(
-      fc.property(drawn, ([{ outline }, told]) => {
-        const placed = placeStrips(outline, [], told);
-        const gathered = gatherStrips(placed, told.perSquareMetre, runsAlongY(outline));
+      fc.property(drawn, ([{ outline }, given]) => {
+        const placed = placeStrips(outline, [], given);
+        const gathered = gatherStrips(placed, given.perSquareMetre, runsAlongY(outline));
         for (const { kilograms, width } of gathered) {
-          expect(kilograms).toBeLessThanOrEqual(told.limit);
-          expect(width).toBeLessThanOrEqual(told.width);
+          expect(kilograms).toBeLessThanOrEqual(given.limit);
+          expect(width).toBeLessThanOrEqual(given.width);
         }
         expect(gathered.reduce((sum, { count }) => sum + count, 0)).toBe(placed.length);
       }),
@@ -68,10 +68,10 @@ describe('strips', () => {
 
   it('weigh at least what the room weighs, and of a rectangle no more than a tick a cut beyond it', () => {
     fc.assert(
-      fc.property(drawn, ([{ outline }, told]) => {
-        const weighed = gatherStrips(placeStrips(outline, [], told), told.perSquareMetre, runsAlongY(outline));
+      fc.property(drawn, ([{ outline }, given]) => {
+        const weighed = gatherStrips(placeStrips(outline, [], given), given.perSquareMetre, runsAlongY(outline));
         const all = weighed.reduce((sum, { kilograms, count }) => sum + kilograms * count, 0);
-        const room = kilogramsOf(doubleArea(outline) / 2n, told.perSquareMetre);
+        const room = kilogramsOf(doubleArea(outline) / 2n, given.perSquareMetre);
         expect(all).toBeGreaterThanOrEqual(room * (1 - 1e-12));
         if (outline.length === 4) expect(all).toBeLessThan(room * 1.001);
       }),

@@ -3,16 +3,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { thingsNamed } from '../../src/input/item-named.ts';
-import { DEFAULT_HABITS, type Reading } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES, type Reading } from '../../src/input/reading.ts';
 import { readPurchases } from '../../src/language/old/bought.ts';
 
-const reading: Reading = { option: 'do', habits: DEFAULT_HABITS, note: () => undefined };
-const told = (text: string) => readPurchases(text, reading);
+const reading: Reading = { option: 'do', preferences: DEFAULT_PREFERENCES, note: () => undefined };
+const given = (text: string) => readPurchases(text, reading);
 
 describe('a purchase', () => {
   it('tells how many, what, the price of one, and the lot', () => {
-    expect(told('bought 10 cartons at $32.50 lot B7')).toMatchObject([
-      { deed: 'buy', amount: { figure: 10 }, words: ['cartons'], price: { cents: 3250 }, priceOf: 'each', lot: 'B7' },
+    expect(given('bought 10 cartons at $32.50 lot B7')).toMatchObject([
+      {
+        permission: 'buy',
+        amount: { figure: 10 },
+        words: ['cartons'],
+        price: { cents: 3250 },
+        priceOf: 'each',
+        lot: 'B7',
+      },
     ]);
   });
 
@@ -28,26 +35,26 @@ describe('a purchase', () => {
     ['bought 1 quart of paint', { amount: { figure: 1, unit: 'volume' } }],
     ['bought 10 cartons, $325 in all, insurer pays', { price: { cents: 32_500 }, priceOf: 'total', payer: 'insurer' }],
     ['bought 10 cartons 31,90 € each batch 4471', { price: { cents: 3190, currency: 'EUR' }, lot: '4471' }],
-    ['returned 2 cartons', { deed: 'return', amount: { figure: 2 } }],
-    ['opened 3 cartons', { deed: 'open', amount: { figure: 3 } }],
-    ['not bought caulk', { deed: 'unbuy', words: ['caulk'] }],
-    ['untick caulk', { deed: 'untick', words: ['caulk'] }],
+    ['returned 2 cartons', { permission: 'return', amount: { figure: 2 } }],
+    ['opened 3 cartons', { permission: 'open', amount: { figure: 3 } }],
+    ['not bought caulk', { permission: 'unbuy', words: ['caulk'] }],
+    ['untick caulk', { permission: 'untick', words: ['caulk'] }],
     ['bought everything', { amount: { all: true }, words: [] }],
-  ])('“%s”', (text, expected) => expect(told(text)).toMatchObject([expected]));
+  ])('“%s”', (text, expected) => expect(given(text)).toMatchObject([expected]));
 
   it('several in one line, each with its own deed', () => {
-    expect(told('bought 10 cartons at $32.50 lot B7, 4 tubes; all paint and opened 2 cartons')).toMatchObject([
-      { deed: 'buy', amount: { figure: 10 }, lot: 'B7' },
-      { deed: 'buy', amount: { figure: 4 }, words: ['tubes'] },
-      { deed: 'buy', amount: { all: true }, words: ['paint'] },
-      { deed: 'open', amount: { figure: 2 } },
+    expect(given('bought 10 cartons at $32.50 lot B7, 4 tubes; all paint and opened 2 cartons')).toMatchObject([
+      { permission: 'buy', amount: { figure: 10 }, lot: 'B7' },
+      { permission: 'buy', amount: { figure: 4 }, words: ['tubes'] },
+      { permission: 'buy', amount: { all: true }, words: ['paint'] },
+      { permission: 'open', amount: { figure: 2 } },
     ]);
   });
 
   it('is none without a word for it', () => {
-    expect(told('')).toBeUndefined();
-    expect(told('blah 4 tubes')).toBeUndefined();
-    expect(told('4 tubes')).toMatchObject([{ deed: 'buy', amount: { figure: 4 } }]);
+    expect(given('')).toBeUndefined();
+    expect(given('blah 4 tubes')).toBeUndefined();
+    expect(given('4 tubes')).toMatchObject([{ permission: 'buy', amount: { figure: 4 } }]);
   });
 
   it('nothing typed throws', () => {

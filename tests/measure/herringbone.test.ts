@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { readHerringbone, readPattern } from '../../src/input/parse-layout.ts';
 import { readPlank } from '../../src/input/parse-plank.ts';
-import { FEET, kept, told } from './room-typed.ts';
+import { FEET, given, kept } from './room-typed.ts';
 
 describe('a herringbone', () => {
   it.each([
@@ -49,13 +49,13 @@ describe('boards for it', () => {
   it.each(['A/B boards', 'A and B boards', 'a+b', 'left and right boards', 'left/right-handed', 'handed boards'])(
     '%s',
     (words) => {
-      const { value } = told(readPlank, `5 x 24 in, 12 per carton, ${words}`);
+      const { value } = given(readPlank, `5 x 24 in, 12 per carton, ${words}`);
       expect(value).toMatchObject({ handed: true, plank: { lock: 'click' } });
     },
   );
 
   it('are not what other planks are', () => {
-    expect(told(readPlank, '5 x 24 in, 12 per carton').value.handed).toBeUndefined();
-    expect(told(readPlank, '5 x 24 in, 12 per carton, no lock').value.handed).toBeUndefined();
+    expect(given(readPlank, '5 x 24 in, 12 per carton').value.handed).toBeUndefined();
+    expect(given(readPlank, '5 x 24 in, 12 per carton, no lock').value.handed).toBeUndefined();
   });
 });

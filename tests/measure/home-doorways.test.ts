@@ -2,15 +2,15 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { retoldDoorway } from '../../commands/floor/floor-home.ts';
-import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
+import { doorwayAsTyped } from '../../commands/floor/floor-home.ts';
+import { DEFAULT_PREFERENCES, type Preferences } from '../../src/input/reading.ts';
 import { readHomeDoorways } from '../../src/input/rooms/parse-doorways.ts';
 import type { Doorway } from '../../src/layout/doorways.ts';
 import { inches, millimetres, ticks } from '../../src/units/length.ts';
 import { METRIC, readBy } from './told.ts';
 
-function doorwayIn(text: string, habits?: Habits): Doorway | undefined {
-  const { value } = readBy(readHomeDoorways, text, habits);
+function doorwayIn(text: string, preferences?: Preferences): Doorway | undefined {
+  const { value } = readBy(readHomeDoorways, text, preferences);
   return value?.length === 1 ? value[0] : undefined;
 }
 describe('doorways', () => {
@@ -71,7 +71,7 @@ describe('doorways', () => {
       },
     ],
     ['hall to bedroom 32 in at the left of wall 2', { sides: [{ wall: 2, at: left(0) }, {}] }],
-  ])('%s', (text, told) => expect(doorwayIn(text)).toMatchObject(told as object));
+  ])('%s', (text, given) => expect(doorwayIn(text)).toMatchObject(given as object));
 
   it('are millimetres where that is the habit', () => {
     expect(doorwayIn('Flur to Bad 800, wall 2, 300 from left', METRIC)).toMatchObject({
@@ -126,8 +126,8 @@ describe('doorways', () => {
       runsOn: fc.boolean(),
     });
     fc.assert(
-      fc.property(doorway, (told) => {
-        expect(doorwayIn(retoldDoorway(told, DEFAULT_HABITS))).toEqual(told);
+      fc.property(doorway, (given) => {
+        expect(doorwayIn(doorwayAsTyped(given, DEFAULT_PREFERENCES))).toEqual(given);
       }),
       { numRuns: 200 },
     );

@@ -24,7 +24,7 @@ describe('a number without a unit', () => {
 
   it('is not noted when the text round it names the unit', () => {
     const notes: string[] = [];
-    const reading = { option: 'room', habits: POINT, note: (assumed: string) => notes.push(assumed) };
+    const reading = { option: 'room', preferences: POINT, note: (assumed: string) => notes.push(assumed) };
     expect(readLengthIn('12', reading, 'ft')).toEqual({ ok: true, value: 1_170_432 });
     expect(notes).toEqual([]);
     readLengthIn('12.6', reading, 'ft');
@@ -176,7 +176,7 @@ describe('the unit a text names', () => {
 });
 
 describe('laws', () => {
-  const habits = fc.constantFrom(POINT, COMMA);
+  const preferences = fc.constantFrom(POINT, COMMA);
   const units = fc.constantFrom<LengthUnit>('ft', 'in', 'yd', 'm', 'cm', 'mm');
   const scraps = fc.array(
     fc.constantFrom(
@@ -199,7 +199,7 @@ describe('laws', () => {
       scraps.map((parts) => parts.join('')),
     );
     fc.assert(
-      fc.property(texts, habits, units, (text, asker, bare) => {
+      fc.property(texts, preferences, units, (text, asker, bare) => {
         unitIn(text);
         const { result } = readIn(text, asker, bare);
         if (result.ok) return Number.isSafeInteger(result.value) && result.value > 0 && result.value <= 32_000_000;

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readPlank } from '../../src/input/parse-plank.ts';
 import { readPrice } from '../../src/input/parse-price.ts';
-import { FEET, IN, kept, METRES, MM, told } from './room-typed.ts';
+import { FEET, given, IN, kept, METRES, MM } from './room-typed.ts';
 
 const joints = fc.constantFrom(', ', '; ', ' ', '\n', ' , ');
 
@@ -26,7 +26,7 @@ it('any product comes back exactly, its parts in any order', () => {
       const size = turned ? `${length} x ${width} mm` : `${width} × ${length} mm`;
       const price = `€${Math.floor(cents / 100)}.${String(cents % 100).padStart(2, '0')} a ${carton}`;
       const text = order.map((i) => [size, `${count}${per}${carton}`, price][i]).join(joint);
-      const { value } = told(readPlank, text);
+      const { value } = given(readPlank, text);
       expect(value).toEqual({
         plank: { width: width * MM, length: length * MM, perCarton: count, lock: 'click' },
         cartonArea: BigInt(width * length) * BigInt(count) * BigInt(MM) ** 2n,
@@ -48,7 +48,7 @@ it('a price a sq ft is the carton’s to half a cent, reckoned in whole numbers'
       fc.integer({ min: 1, max: 9999 }),
       (a, b, count, cents) => {
         const text = `${a / 16} x ${b / 16} in, ${count} per carton, $${(cents / 100).toFixed(2)}/sq ft`;
-        const { value } = told(readPlank, text);
+        const { value } = given(readPlank, text);
         // In sixteenths of an inch a square foot is 192²; the doubled remainder of a fair rounding is at most the divisor.
         const exact = BigInt(a * b) * BigInt(count * cents);
         const off = 2n * (BigInt(value.cartonPrice?.cents ?? -1) * 192n ** 2n - exact);
@@ -124,11 +124,11 @@ describe('any text', () => {
       .map(([head, tail]) => head + tail.join('')),
   );
 
-  it.each([FEET, METRES])('is read or comes back with fixes that are read ($units)', (habits) => {
+  it.each([FEET, METRES])('is read or comes back with fixes that are read ($units)', (preferences) => {
     let unreadable = 0;
     fc.assert(
       fc.property(texts, (text) => {
-        const result = readPlank(text, kept('plank', habits));
+        const result = readPlank(text, kept('plank', preferences));
         if (result.ok) {
           const { plank, cartonArea } = result.value;
           const product = BigInt(plank.width) * BigInt(plank.length) * BigInt(plank.perCarton);
@@ -140,7 +140,7 @@ describe('any text', () => {
         for (const { option, expected, fix } of result.problems) {
           expect(option).toBe('plank');
           expect(expected.length).toBeGreaterThan(10);
-          if (fix !== undefined) expect(readPlank(fix, kept('plank', habits)), fix).toMatchObject({ ok: true });
+          if (fix !== undefined) expect(readPlank(fix, kept('plank', preferences)), fix).toMatchObject({ ok: true });
         }
       }),
       { numRuns: 1500 },

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { readPlank } from '../../src/input/parse-plank.ts';
 import { readPrice } from '../../src/input/parse-price.ts';
-import { FEET, METRES, problemsIn, told } from './room-typed.ts';
+import { FEET, given, METRES, problemsIn } from './room-typed.ts';
 
 describe('the price of a carton', () => {
   // Reckoned by hand: 10 planks of 6 x 48 in cover 20 ft²; 8 of 0.2 m² cover 1.6 m².
@@ -33,22 +33,22 @@ describe('the price of a carton', () => {
     // CEMC, University of Waterloo, Problem of the Week B 2023-24 no. 15 (published): $74.50 a box.
     ['20 cm x 1 m, 8 per box, $74.50 a box', 7450, 'USD'],
   ])('%s', (text, cents, currency) => {
-    expect(told(readPlank, text).value.cartonPrice).toEqual({ cents, currency });
+    expect(given(readPlank, text).value.cartonPrice).toEqual({ cents, currency });
   });
 
   it('is not there when none is told', () => {
-    expect(told(readPlank, '6x48, 10 a box').value).not.toHaveProperty('cartonPrice');
+    expect(given(readPlank, '6x48, 10 a box').value).not.toHaveProperty('cartonPrice');
   });
 
   it('a foot is a price a sq ft, and that is noted', () => {
-    const { value, notes } = told(readPlank, '6 x 48 in, 10 a box, $2.89 a foot');
+    const { value, notes } = given(readPlank, '6 x 48 in, 10 a box, $2.89 a foot');
     expect(value.cartonPrice?.cents).toBe(5780);
     expect(notes).toEqual(['$2.89 a foot read as a price per sq ft']);
   });
 
   it('of $ is in the dollar of the asker, without a mark in the currency of the asker', () => {
     const price = (text: string, currency: string) =>
-      told(readPlank, `6x48, 10 a box, ${text}`, { ...FEET, currency }).value.cartonPrice?.currency;
+      given(readPlank, `6x48, 10 a box, ${text}`, { ...FEET, currency }).value.cartonPrice?.currency;
     expect(price('$58 a box', 'CAD')).toBe('CAD');
     expect(price('$58 a box', 'EUR')).toBe('USD');
     expect(price('US$58 a box', 'CAD')).toBe('USD');
@@ -86,13 +86,13 @@ describe('an amount of money', () => {
     ['.99 GBP', 99, 'GBP'],
     ['$1000000', 100_000_000, 'USD'],
   ])('%s', (text, cents, currency) => {
-    expect(told(readPrice, text)).toEqual({ value: { cents, currency }, notes: [] });
+    expect(given(readPrice, text)).toEqual({ value: { cents, currency }, notes: [] });
   });
 
   it('without a currency, or finer than a cent, is noted', () => {
-    expect(told(readPrice, '58').notes).toEqual(['58 read as $58.00']);
-    expect(told(readPrice, '58', METRES).value).toEqual({ cents: 5800, currency: 'EUR' });
-    expect(told(readPrice, '$12.505')).toEqual({
+    expect(given(readPrice, '58').notes).toEqual(['58 read as $58.00']);
+    expect(given(readPrice, '58', METRES).value).toEqual({ cents: 5800, currency: 'EUR' });
+    expect(given(readPrice, '$12.505')).toEqual({
       value: { cents: 1251, currency: 'USD' },
       notes: ['$12.505 read as $12.51'],
     });

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { readPlank } from '../../src/input/parse-plank.ts';
-import { METRES, problemsIn, told } from './room-typed.ts';
+import { given, METRES, problemsIn } from './room-typed.ts';
 
 describe('the fix', () => {
   it.each([
@@ -45,7 +45,7 @@ it('quotes what it cannot place, word for word', () => {
 
 describe('limits', () => {
   it('a carton more than 2 % off is told with both figures', () => {
-    expect(told(readPlank, '6x48 in, 10 a box, 20.4 sq ft').value.plank.perCarton).toBe(10);
+    expect(given(readPlank, '6x48 in, 10 a box, 20.4 sq ft').value.plank.perCarton).toBe(10);
     const [problem] = problemsIn(readPlank, '6x48 in, 10 a box, 20.41 sq ft');
     expect(problem?.expected).toContain('20.41 sq ft');
     expect(problem?.expected).toContain('20 sq ft');
@@ -53,15 +53,15 @@ describe('limits', () => {
   });
 
   it('1 in to 1 m wide, at most 4 m long', () => {
-    expect(told(readPlank, '1 in x 4 m, 5 a box').value.plank.perCarton).toBe(5);
-    expect(told(readPlank, '1000 x 4000 mm, 5 a box').value.plank.perCarton).toBe(5);
+    expect(given(readPlank, '1 in x 4 m, 5 a box').value.plank.perCarton).toBe(5);
+    expect(given(readPlank, '1000 x 4000 mm, 5 a box').value.plank.perCarton).toBe(5);
     for (const size of ['25 x 1000 mm', '1001 x 2000 mm', '200 x 4001 mm']) {
       expect(problemsIn(readPlank, `${size}, 5 a box`)[0]?.expected).toContain('1 m wide');
     }
   });
 
   it('500 characters', () => {
-    expect(told(readPlank, `6x48, 10 a box${' '.repeat(486)}`).value.plank.perCarton).toBe(10);
+    expect(given(readPlank, `6x48, 10 a box${' '.repeat(486)}`).value.plank.perCarton).toBe(10);
     expect(problemsIn(readPlank, `6x48, 10 a box${' '.repeat(487)}`)[0]?.expected).toContain('500');
   });
 });

@@ -2,11 +2,11 @@
 
 import { describe, expect, it } from 'vitest';
 import { readPlank } from '../../src/input/parse-plank.ts';
-import { FEET, FT, IN, M, METRES, MM, told } from './room-typed.ts';
+import { FEET, FT, given, IN, M, METRES, MM } from './room-typed.ts';
 
 /** Width, length and count of a plank, in ticks. */
-function sizeOf(text: string, habits = FEET): number[] {
-  const { width, length, perCarton } = told(readPlank, text, habits).value.plank;
+function sizeOf(text: string, preferences = FEET): number[] {
+  const { width, length, perCarton } = given(readPlank, text, preferences).value.plank;
   return [width, length, perCarton];
 }
 
@@ -46,47 +46,49 @@ describe('size and count', () => {
   });
 
   it('takes a size without a unit by habit, and says so', () => {
-    expect(told(readPlank, '6x48, 10 a box').notes).toEqual(['6x48 read as inches']);
+    expect(given(readPlank, '6x48, 10 a box').notes).toEqual(['6x48 read as inches']);
     expect(sizeOf('180x1220, 8 a box', METRES)).toEqual([180 * MM, 1220 * MM, 8]);
-    expect(told(readPlank, '180x1220, 8 a box', METRES)).toMatchObject({
+    expect(given(readPlank, '180x1220, 8 a box', METRES)).toMatchObject({
       value: { units: 'metric' },
       notes: ['180x1220 read as mm'],
     });
-    expect(told(readPlank, '6 x 48 in, 8 a box', METRES)).toMatchObject({ value: { units: 'imperial' }, notes: [] });
+    expect(given(readPlank, '6 x 48 in, 8 a box', METRES)).toMatchObject({ value: { units: 'imperial' }, notes: [] });
   });
 
   it('says which side was taken for the width when the longer one came first', () => {
-    expect(told(readPlank, '48 x 6 in, 10 a box').notes).toEqual([`48 x 6 in read as 6" wide, 4' long`]);
+    expect(given(readPlank, '48 x 6 in, 10 a box').notes).toEqual([`48 x 6 in read as 6" wide, 4' long`]);
   });
 });
 
 describe('what a carton covers', () => {
   // CEMC, University of Waterloo, Problem of the Week B 2023-24 no. 15 (published): 0.2 m² a plank, 8 planks a box.
   it('comes from the count: 8 planks of 0.2 m² cover 1.6 m²', () => {
-    const { plank, cartonArea } = told(readPlank, '20 cm x 1 m, 8 per box, $74.50 a box').value;
+    const { plank, cartonArea } = given(readPlank, '20 cm x 1 m, 8 per box, $74.50 a box').value;
     expect(BigInt(plank.width) * BigInt(plank.length) * 5n).toBe(BigInt(M) ** 2n);
     expect(cartonArea * 5n).toBe(8n * BigInt(M) ** 2n);
   });
 
   it('gives the count: 1.6 m² is 8 planks of 0.2 m²', () => {
-    const { value, notes } = told(readPlank, '200 x 1000 mm, 1.6 m² per box');
+    const { value, notes } = given(readPlank, '200 x 1000 mm, 1.6 m² per box');
     expect(value.plank.perCarton).toBe(8);
     expect(notes).toEqual(['1.6 m² a carton read as 8 planks']);
   });
 
   it('stands as printed within 2 % of size × count, and both are told', () => {
-    const { value, notes } = told(readPlank, '6 x 48 in, 10 a box, 20.4 sq ft');
+    const { value, notes } = given(readPlank, '6 x 48 in, 10 a box, 20.4 sq ft');
     // 20.4 ft² = 29,376 ÷ 10 in², rounded to a square tick.
     expect(Math.abs(Number(value.cartonArea * 10n - 29_376n * BigInt(IN) ** 2n))).toBeLessThanOrEqual(5);
     expect(notes).toEqual(['a carton covers 20.4 sq ft as printed; 10 planks of this size come to 20 sq ft']);
   });
 
   it('is read from a number a carton that is no count', () => {
-    expect(told(readPlank, '7 x 48 in, 23.33 a box').notes).toEqual([
+    expect(given(readPlank, '7 x 48 in, 23.33 a box').notes).toEqual([
       '23.33 a box read as 23.33 sq ft a carton',
       '23.33 sq ft a carton read as 10 planks',
     ]);
-    expect(told(readPlank, '180 x 1220 mm, 1,76 a pack', METRES).notes[0]).toBe('1,76 a pack read as 1,76 m² a carton');
+    expect(given(readPlank, '180 x 1220 mm, 1,76 a pack', METRES).notes[0]).toBe(
+      '1,76 a pack read as 1,76 m² a carton',
+    );
   });
 });
 
@@ -99,7 +101,7 @@ describe('pad, lock and thickness', () => {
     ['no pad', false],
     ['without attached pad', false],
   ])('pad: %j', (words, attachedPad) => {
-    expect(told(readPlank, `6x48, 10 a box, ${words}`).value.attachedPad).toBe(attachedPad);
+    expect(given(readPlank, `6x48, 10 a box, ${words}`).value.attachedPad).toBe(attachedPad);
   });
 
   it.each([
@@ -114,7 +116,7 @@ describe('pad, lock and thickness', () => {
     ['loose lay', 'none'],
     ['loose', 'none'],
   ])('lock: %j', (words, lock) => {
-    expect(told(readPlank, `6x48, 10 a box, ${words}`).value.plank.lock).toBe(lock);
+    expect(given(readPlank, `6x48, 10 a box, ${words}`).value.plank.lock).toBe(lock);
   });
 
   it.each([
@@ -125,6 +127,6 @@ describe('pad, lock and thickness', () => {
     ['6 x 48 in x 5 mm, 10 a box', 5 * MM],
     ['6x48 in, 10 a box', undefined],
   ])('thickness: %s', (text, thickness) => {
-    expect(told(readPlank, text).value.thickness).toBe(thickness);
+    expect(given(readPlank, text).value.thickness).toBe(thickness);
   });
 });

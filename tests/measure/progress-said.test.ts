@@ -8,7 +8,7 @@ import { readProgress } from '../../src/language/old/progress-said.ts';
 const NOW = Date.UTC(2026, 10, 25, 12);
 const HOUR = 3_600_000;
 const ROOMS = ['hall', 'living', 'bedroom', 'closet', 'bed'];
-const told = (text: string) => readProgress(text, ROOMS, NOW, 'UTC');
+const given = (text: string) => readProgress(text, ROOMS, NOW, 'UTC');
 
 describe('progress', () => {
   it.each([
@@ -28,12 +28,12 @@ describe('progress', () => {
     ['painted the trim in the closet', 'done', ['paint'], ['closet']],
     ['done bedroom', 'done', [], ['bedroom']],
     ['baseboards and caulk done', 'done', ['baseboards', 'caulk'], []],
-  ])('“%s”', (text, state, stages, rooms) => expect(told(text)).toMatchObject({ state, stages, rooms }));
+  ])('“%s”', (text, state, stages, rooms) => expect(given(text)).toMatchObject({ state, stages, rooms }));
 
-  it('everywhere is told as such', () => expect(told('clear done everywhere')).toMatchObject({ everywhere: true }));
+  it('everywhere is told as such', () => expect(given('clear done everywhere')).toMatchObject({ everywhere: true }));
 
   it('a wait with its beginning', () => {
-    expect(told('acclimating since Friday 18:00')).toMatchObject({
+    expect(given('acclimating since Friday 18:00')).toMatchObject({
       state: 'waiting',
       stages: ['acclimate'],
       since: Date.UTC(2026, 10, 20, 18),
@@ -41,14 +41,14 @@ describe('progress', () => {
   });
 
   it('a wait that lasts, and one with its end', () => {
-    expect(told('leveller in bedroom drying since 9am for 24 h')).toMatchObject({
+    expect(given('leveller in bedroom drying since 9am for 24 h')).toMatchObject({
       state: 'waiting',
       stages: ['flat'],
       rooms: ['bedroom'],
       since: Date.UTC(2026, 10, 25, 9),
       lasts: 24 * HOUR,
     });
-    expect(told('paint drying hall until Friday 8am')).toMatchObject({
+    expect(given('paint drying hall until Friday 8am')).toMatchObject({
       state: 'waiting',
       stages: ['paint'],
       until: Date.UTC(2026, 10, 27, 8),
@@ -56,11 +56,11 @@ describe('progress', () => {
   });
 
   it('what tells neither stage nor state is none', () => {
-    expect(told('blah')).toBeUndefined();
-    expect(told('how are you')).toBeUndefined();
+    expect(given('blah')).toBeUndefined();
+    expect(given('how are you')).toBeUndefined();
   });
 
-  it.each(['', 'list', 'bedroom', 'what’s next?'])('“%s” shows', (text) => expect(told(text)?.state).toBe('show'));
+  it.each(['', 'list', 'bedroom', 'what’s next?'])('“%s” shows', (text) => expect(given(text)?.state).toBe('show'));
 
   it('nothing typed throws, whatever rooms are called', () => {
     fc.assert(

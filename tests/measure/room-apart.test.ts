@@ -1,13 +1,13 @@
 /** Rooms taken apart: each reads the same by itself, in whatever units its reader thinks. */
 
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
-import { readRoomsApart, roomTold } from '../../src/input/rooms/rooms-apart.ts';
+import { readRoomsApart, roomGiven } from '../../src/input/rooms/rooms-apart.ts';
 
 const reading = (units: 'imperial' | 'metric' = 'imperial') => ({
   option: 'room',
-  habits: { ...DEFAULT_HABITS, units },
+  preferences: { ...DEFAULT_PREFERENCES, units },
   note: () => undefined,
 });
 
@@ -53,7 +53,7 @@ describe('rooms apart', () => {
     ],
   ])('%s', (text, expected) => {
     const rooms = apart(text);
-    expect(rooms.map(({ name, text: told }) => [name, told])).toEqual(expected);
+    expect(rooms.map(({ name, text: given }) => [name, given])).toEqual(expected);
   });
 
   it.each([
@@ -72,7 +72,7 @@ describe('rooms apart', () => {
       const shapes = whole.value.rooms.map(({ outline }) => outline);
       for (const other of ['imperial', 'metric'] as const) {
         const again = apart(text, units).flatMap((room) => {
-          const read = readRooms(roomTold(room), reading(other));
+          const read = readRooms(roomGiven(room), reading(other));
           return read.ok ? read.value.rooms.map(({ outline }) => outline) : [];
         });
         expect(again).toEqual(shapes);

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { doubleArea, isRectilinear } from '../../src/units/geometry.ts';
-import { FEET, FT, IN, kept, METRES, told } from './room-typed.ts';
+import { FEET, FT, given, IN, kept, METRES } from './room-typed.ts';
 
 type Corner = readonly [x: number, y: number];
 
@@ -92,7 +92,7 @@ describe('walks', () => {
         (all, first, reversed, leftOut, wording) => {
           const corners = outlineOf(all);
           const text = walkOf(corners, first % corners.length, reversed, leftOut, wording);
-          const outline = told(readRooms, text).value.rooms[0]?.outline ?? [];
+          const outline = given(readRooms, text).value.rooms[0]?.outline ?? [];
           const sixteenths = all.reduce((sum, { width, low, high }) => sum + BigInt(width * (high - low)), 0n);
           expect(doubleArea(outline), text).toBe(2n * sixteenths * BigInt(IN / 16) ** 2n);
           expect(outline).toHaveLength(corners.length);
@@ -132,7 +132,7 @@ it('reads any rectangle with a corner left out to its area', () => {
   fc.assert(
     fc.property(inches, inches, fc.nat(), fc.nat(), (x, y, w, h) => {
       const [cutX, cutY] = [1 + (w % (x - 1)), 1 + (h % (y - 1))];
-      const { rooms } = told(readRooms, `den ${x} x ${y} in - ${cutX}" x ${cutY}"`).value;
+      const { rooms } = given(readRooms, `den ${x} x ${y} in - ${cutX}" x ${cutY}"`).value;
       expect(doubleArea(rooms[0]?.outline ?? [])).toBe(2n * BigInt(x * y - cutX * cutY) * BigInt(IN) ** 2n);
     }),
   );
@@ -190,11 +190,11 @@ describe('any text', () => {
       .map(([head, tail]) => head + tail.join('')),
   );
 
-  it.each([FEET, METRES])('is read or comes back with fixes that are read ($units)', (habits) => {
+  it.each([FEET, METRES])('is read or comes back with fixes that are read ($units)', (preferences) => {
     let unreadable = 0;
     fc.assert(
       fc.property(texts, (text) => {
-        const reading = kept('room', habits);
+        const reading = kept('room', preferences);
         const result = readRooms(text, reading);
         if (result.ok) {
           expect(result.value.rooms.length).toBeGreaterThan(0);
@@ -205,7 +205,7 @@ describe('any text', () => {
         for (const { option, expected, fix } of result.problems) {
           expect(option).toBe('room');
           expect(expected.length).toBeGreaterThan(10);
-          if (fix !== undefined) expect(readRooms(fix, kept('room', habits)), fix).toMatchObject({ ok: true });
+          if (fix !== undefined) expect(readRooms(fix, kept('room', preferences)), fix).toMatchObject({ ok: true });
         }
       }),
       { numRuns: 1500 },

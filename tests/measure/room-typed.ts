@@ -1,12 +1,12 @@
 /** What the tests of rooms and planks share: asks read with each kind of habits, and the figures that come of them. */
 
 import { expect } from 'vitest';
-import type { Habits, Read, Reading } from '../../src/input/reading.ts';
+import type { Preferences, Read, Reading } from '../../src/input/reading.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import type { Problem } from '../../src/reply/reply.ts';
 
-export const FEET: Habits = { units: 'imperial', decimal: '.', currency: 'USD' };
-export const METRES: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };
+export const FEET: Preferences = { units: 'imperial', decimal: '.', currency: 'USD' };
+export const METRES: Preferences = { units: 'metric', decimal: ',', currency: 'EUR' };
 
 // Written out here: 1 ft = 0.3048 m and 1 in = 25.4 mm exactly (NIST, U.S. Survey Foot, 2022), a tick being 3.125 µm.
 export const IN = 25_400 / 3.125;
@@ -15,14 +15,14 @@ export const MM = 1000 / 3.125;
 export const M = 1_000_000 / 3.125;
 
 /** A reading whose notes are kept. */
-export function kept(option: string, habits: Habits): Reading & { readonly notes: string[] } {
+export function kept(option: string, preferences: Preferences): Reading & { readonly notes: string[] } {
   const notes: string[] = [];
-  return { option, habits, notes, note: (assumed) => notes.push(assumed) };
+  return { option, preferences, notes, note: (assumed) => notes.push(assumed) };
 }
 
 /** The value of an ask that must be read, with the notes on it. */
-export function told<T>(readText: (text: string, reading: Reading) => Read<T>, text: string, habits = FEET) {
-  const reading = kept('room', habits);
+export function given<T>(readText: (text: string, reading: Reading) => Read<T>, text: string, preferences = FEET) {
+  const reading = kept('room', preferences);
   const result = readText(text, reading);
   if (!result.ok) throw new Error(`${text}: ${JSON.stringify(result.problems)}`);
   return { value: result.value, notes: reading.notes };
@@ -32,9 +32,9 @@ export function told<T>(readText: (text: string, reading: Reading) => Read<T>, t
 export function problemsIn<T>(
   readText: (text: string, reading: Reading) => Read<T>,
   text: string,
-  habits = FEET,
+  preferences = FEET,
 ): readonly Problem[] {
-  const reading = kept('room', habits);
+  const reading = kept('room', preferences);
   const result = readText(text, reading);
   if (result.ok) throw new Error(`${text} was read`);
   expect(reading.notes).toEqual([]);
@@ -42,14 +42,16 @@ export function problemsIn<T>(
     expect(option).toBe('room');
     expect(expected).not.toBe('');
     if (fix !== undefined)
-      expect(readText(fix, kept('room', habits)), `fix of ${JSON.stringify(text)}: ${fix}`).toMatchObject({ ok: true });
+      expect(readText(fix, kept('room', preferences)), `fix of ${JSON.stringify(text)}: ${fix}`).toMatchObject({
+        ok: true,
+      });
   }
   return result.problems;
 }
 
 /** Rooms as name and corners, in multiples of `unit`. */
-export function cornersOf(text: string, unit: number, habits = FEET): Record<string, number[][]> {
-  const { rooms } = told(readRooms, text, habits).value;
+export function cornersOf(text: string, unit: number, preferences = FEET): Record<string, number[][]> {
+  const { rooms } = given(readRooms, text, preferences).value;
   return Object.fromEntries(rooms.map(({ name, outline }) => [name, outline.map((p) => p.map((x) => x / unit))]));
 }
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
-import { box, cornersOf, FT, IN, M, METRES, MM, told } from './room-typed.ts';
+import { box, cornersOf, FT, given, IN, M, METRES, MM } from './room-typed.ts';
 
 describe('two sides', () => {
   it.each([
@@ -41,24 +41,24 @@ describe('two sides', () => {
   });
 
   it('takes numbers without a unit by habit, and says so once a room', () => {
-    expect(told(readRooms, 'living 12x14; bed 10x12').notes).toEqual([
+    expect(given(readRooms, 'living 12x14; bed 10x12').notes).toEqual([
       'living: 12x14 read as feet',
       'bed: 10x12 read as feet',
     ]);
     expect(cornersOf('3,8 x 4,2', M, METRES)).toEqual({ room: box(3.8, 4.2) });
-    expect(told(readRooms, '3,8 x 4,2', METRES).notes).toEqual(['room: 3,8 x 4,2 read as metres']);
-    expect(told(readRooms, '12 x 14 ft').notes).toEqual([]);
+    expect(given(readRooms, '3,8 x 4,2', METRES).notes).toEqual(['room: 3,8 x 4,2 read as metres']);
+    expect(given(readRooms, '12 x 14 ft').notes).toEqual([]);
   });
 
   it('takes the unit told nearest before the habit', () => {
     expect(cornersOf('3.5 x 4.5; 2 x 3 m', M)).toEqual({ 'room 1': box(3.5, 4.5), 'room 2': box(2, 3) });
-    expect(told(readRooms, '3 x 4.5; 2 x 3 m').notes).toEqual(['room 1: 3 x 4.5 read as metres']);
+    expect(given(readRooms, '3 x 4.5; 2 x 3 m').notes).toEqual(['room 1: 3 x 4.5 read as metres']);
   });
 
   it('tells the units that were typed', () => {
-    expect(told(readRooms, '3 x 4 m').value.units).toBe('metric');
-    expect(told(readRooms, "12' x 14'", METRES).value.units).toBe('imperial');
-    expect(told(readRooms, '3 x 4', METRES).value.units).toBe('metric');
+    expect(given(readRooms, '3 x 4 m').value.units).toBe('metric');
+    expect(given(readRooms, "12' x 14'", METRES).value.units).toBe('imperial');
+    expect(given(readRooms, '3 x 4', METRES).value.units).toBe('metric');
   });
 });
 
@@ -126,7 +126,7 @@ describe('several rooms', () => {
 describe('areas joined and corners left out', () => {
   it.each(['12x14 + 3x6 closet', '12x14 plus closet 3x6', '12x14 and 3x6 closet'])('%s', (text) => {
     expect(cornersOf(text, FT)).toEqual({ room: box(12, 14), closet: box(3, 6) });
-    expect(told(readRooms, text).notes).toContain(
+    expect(given(readRooms, text).notes).toContain(
       'closet is laid as an area of its own and shares offcuts with the rest',
     );
   });
@@ -154,7 +154,7 @@ describe('areas joined and corners left out', () => {
         [0, 14],
       ],
     });
-    expect(told(readRooms, text).notes.join()).toContain('far right');
+    expect(given(readRooms, text).notes.join()).toContain('far right');
   });
 
   it('leaves out far right, far left, near left and near right in turn', () => {
@@ -179,7 +179,7 @@ describe('areas joined and corners left out', () => {
 
 describe('worked example', () => {
   it('an L-shape of 2.74 x 1.75 and 2.63 x 3.92 is 15.11 m² (flooringtech.org, unit 4, published)', () => {
-    const { rooms } = told(readRooms, '2.74 x 1.75 m + 2.63 x 3.92 m').value;
+    const { rooms } = given(readRooms, '2.74 x 1.75 m + 2.63 x 3.92 m').value;
     const area = rooms.reduce(
       (sum, { outline }) => sum + ((outline[2]?.[0] ?? 0) / M) * ((outline[2]?.[1] ?? 0) / M),
       0,

@@ -17,8 +17,8 @@ const SAYINGS: readonly Saying[] = [
 
 function readBack(text: string, { decimal, units }: Saying): Length {
   const notes: string[] = [];
-  const habits = { units, decimal, currency: 'USD' };
-  const result = readLength(text, { option: 'length', habits, note: (assumed) => notes.push(assumed) }, 'ft');
+  const preferences = { units, decimal, currency: 'USD' };
+  const result = readLength(text, { option: 'length', preferences, note: (assumed) => notes.push(assumed) }, 'ft');
   if (!result.ok) throw new Error(`${text}: ${result.problems[0].expected}`);
   expect(notes).toEqual([]);
   return result.value;

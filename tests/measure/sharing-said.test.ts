@@ -10,12 +10,12 @@ const ROOMS = ['hall', 'living', 'bedroom', 'closet'];
 const DAY = 86_400_000;
 
 const said = (text: string) => {
-  const told = readSharing(text, ROOMS, NOW, 'UTC');
-  if (!('told' in told)) return told;
-  const { until, ...rest } = told.told;
+  const given = readSharing(text, ROOMS, NOW, 'UTC');
+  if (!('given' in given)) return given;
+  const { until, ...rest } = given.given;
   const end =
     until === undefined ? {} : { until: until === 'always' ? until : new Date(until).toISOString().slice(0, 16) };
-  return { ...(told.do === 'change' ? { id: told.id } : {}), ...rest, ...end };
+  return { ...(given.do === 'change' ? { id: given.id } : {}), ...rest, ...end };
 };
 
 describe('what is told of sharing', () => {
@@ -51,10 +51,10 @@ describe('what is told of sharing', () => {
     ['share 2 may look', { id: '2', role: 'look', rest: '' }],
     ['guide of the kitchen', { what: 'guide', rest: 'kitchen' }],
     ['bananas', { rest: 'bananas' }],
-  ])('%s', (text, told) => {
-    expect(said(text)).toEqual(told);
+  ])('%s', (text, given) => {
+    expect(said(text)).toEqual(given);
     // Capitals and spaces change nothing but a name.
-    if (!('label' in told) && !text.includes('<@')) expect(said(`  ${text.toUpperCase()}  `)).toEqual(told);
+    if (!('label' in given) && !text.includes('<@')) expect(said(`  ${text.toUpperCase()}  `)).toEqual(given);
   });
 
   it.each([
@@ -64,8 +64,8 @@ describe('what is told of sharing', () => {
     ['stop 2', { do: 'stop', which: '2' }],
     ['Stop sharing with Sam', { do: 'stop', which: 'with Sam' }],
     ['leave', { do: 'leave' }],
-  ])('%j is no new share', (text, told) => {
-    expect(said(text)).toEqual(told);
+  ])('%j is no new share', (text, given) => {
+    expect(said(text)).toEqual(given);
   });
 
   it('is read without a throw, and a name is a piece of what was typed', () => {
@@ -74,9 +74,9 @@ describe('what is told of sharing', () => {
         fc.string({ maxLength: 80, unit: 'grapheme' }),
         fc.constantFrom('', 'shopping list with ', 'until ', 'stop '),
         (text, before) => {
-          const told = readSharing(`${before}${text}`, ROOMS, NOW, 'UTC');
-          if (!('told' in told)) return;
-          const { label, until } = told.told;
+          const given = readSharing(`${before}${text}`, ROOMS, NOW, 'UTC');
+          if (!('given' in given)) return;
+          const { label, until } = given.given;
           if (label !== undefined)
             expect(`${before}${text}`.normalize('NFC').replace(/\s+/gu, ' ')).toContain(label.split(' ')[0]);
           if (typeof until === 'number') expect(Number.isFinite(until) && until < NOW + 5000 * DAY).toBe(true);

@@ -34,7 +34,7 @@ describe('directions', () => {
       'the hall along wall 2; rest long',
       { kind: 'each', rooms: [{ room: 'hall', heading: { kind: 'wall', wall: 2 } }] },
     ],
-  ])('%s', (text, told) => expect(readBy(readDirection, text).value).toMatchObject(told as object));
+  ])('%s', (text, given) => expect(readBy(readDirection, text).value).toMatchObject(given as object));
 
   it.each(['up', 'hall up; bedroom long', 'hall'])('asks about %s', (text) =>
     expect(readBy(readDirection, text).problems).toHaveLength(1),
@@ -85,7 +85,7 @@ describe('how far a floor is laid', () => {
         offcuts: [{ end: 'left' }, { length: inch(20.5), end: 'right' }, { length: inch(9), end: 'any' }],
       },
     ],
-  ])('%s', (text, told) => expect(readBy(readSoFar, text).value).toMatchObject(told as object));
+  ])('%s', (text, given) => expect(readBy(readSoFar, text).value).toMatchObject(given as object));
 
   it('is in millimetres where that is the habit', () => {
     expect(readBy(readSoFar, 'row 3 ended at 812, 9 planks left, offcuts: 450 left', METRIC).value).toMatchObject({

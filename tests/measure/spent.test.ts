@@ -2,10 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_HABITS, type Reading } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES, type Reading } from '../../src/input/reading.ts';
 import { readMoney } from '../../src/language/old/spent.ts';
 
-const reading: Reading = { option: 'do', habits: DEFAULT_HABITS, note: () => undefined };
+const reading: Reading = { option: 'do', preferences: DEFAULT_PREFERENCES, note: () => undefined };
 
 describe('money', () => {
   it.each([

@@ -2,16 +2,16 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { retoldStanding } from '../../commands/floor/floor-home.ts';
-import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
+import { standingAsTyped } from '../../commands/floor/floor-home.ts';
+import { DEFAULT_PREFERENCES, type Preferences } from '../../src/input/reading.ts';
 import { readStanding } from '../../src/input/rooms/parse-obstacles.ts';
-import type { StandingPlace, ToldStanding } from '../../src/layout/obstacles.ts';
+import type { ParsedStanding, StandingPlace } from '../../src/layout/obstacles.ts';
 import { inches, millimetres, ticks } from '../../src/units/length.ts';
 import { METRIC, readBy } from './told.ts';
 
 describe('what stands in a room', () => {
-  const thing = (text: string, habits?: Habits): ToldStanding | undefined =>
-    readBy(readStanding, text, habits).value?.[0];
+  const thing = (text: string, preferences?: Preferences): ParsedStanding | undefined =>
+    readBy(readStanding, text, preferences).value?.[0];
   it.each<[string, unknown]>([
     [
       "island 3x6 at 4' from left, 5' from bottom of living",
@@ -68,7 +68,7 @@ describe('what stands in a room', () => {
     ],
     ["column 12 in round, 4' from left, 3' from top of living", { name: 'column', across: inches(12), up: inches(12) }],
     ["3 x 4 ft, 4' from left, 3' from the back wall", { name: 'hole', places: [{ from: 'left' }, { from: 'top' }] }],
-  ])('%s', (text, told) => expect(thing(text)).toMatchObject(told as object));
+  ])('%s', (text, given) => expect(thing(text)).toMatchObject(given as object));
 
   it('is numbered where several have one name', () => {
     const text = "post 4x4 in, 1' from left, 1' from top of hall; post 4x4 in, 2' from left, 1' from top of hall";
@@ -106,7 +106,7 @@ describe('what stands in a room', () => {
         .map(
           ({ from: side, distance }): StandingPlace => (side === 'middle' ? { from: side } : { from: side, distance }),
         );
-    const told = fc.record({
+    const given = fc.record({
       name: fc.constantFrom('island', 'floor vent', 'post'),
       room: fc.constantFrom('living', 'bedroom 2', undefined),
       across: length,
@@ -114,8 +114,8 @@ describe('what stands in a room', () => {
       places: fc.tuple(place('left', 'right', 2), place('top', 'bottom', 1, 'middle')),
     });
     fc.assert(
-      fc.property(told, (one) => {
-        const read = thing(retoldStanding(one, DEFAULT_HABITS));
+      fc.property(given, (one) => {
+        const read = thing(standingAsTyped(one, DEFAULT_PREFERENCES));
         const inOrder = (places: readonly StandingPlace[]) => places.map((at) => JSON.stringify(at)).sort();
         expect({ ...read, places: inOrder(read?.places ?? []) }).toEqual({ ...one, places: inOrder(one.places) });
       }),

@@ -101,8 +101,8 @@ describe('laws', () => {
       scraps.map((parts) => parts.join('')),
     );
     fc.assert(
-      fc.property(texts, fc.constantFrom(POINT, COMMA), (text, habits) => {
-        const { result } = tapeIn(text, habits);
+      fc.property(texts, fc.constantFrom(POINT, COMMA), (text, preferences) => {
+        const { result } = tapeIn(text, preferences);
         if (!result.ok) return result.problems.every(({ fix, expected }) => fix !== '' && expected !== '');
         const tape = result.value;
         return tape.kind === 'area' ? tape.area > 0n : (tape.kind === 'length' ? tape.length : tape.value) > 0;

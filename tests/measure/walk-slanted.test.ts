@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { readDirection } from '../../src/input/parse-layout.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { doubleArea } from '../../src/units/geometry.ts';
-import { cornersOf, FEET, FT, IN, kept, METRES, MM, problemsIn, told } from './room-typed.ts';
+import { cornersOf, FEET, FT, given, IN, kept, METRES, MM, problemsIn } from './room-typed.ts';
 
 /** 10 wide, 8 deep, and a bay on the far wall: 3 from the left, sides 2 by 2, its front 2. Drawn by hand. */
 const BAY = [
@@ -32,7 +32,7 @@ describe('a walk with slanted walls', () => {
     `Walk 8’, right 3’, left 45 degrees ${diagonal(2)}, right 45º 1’, turn right 45 deg ${diagonal(2)}, left 45° 2’, right 8’`,
     `walk 8' right 3' 45° left ${diagonal(2)} 45° right 1' 45° right ${diagonal(2)} 45° left 2' right 8' right 10' right`,
   ])('%s', (text) => {
-    const { rooms } = told(readRooms, text).value;
+    const { rooms } = given(readRooms, text).value;
     const [room] = rooms;
     expect(room?.outline).toHaveLength(8);
     room?.outline.forEach(([x, y], i) => {
@@ -44,7 +44,7 @@ describe('a walk with slanted walls', () => {
   });
 
   it('keeps walls along x and y exactly so when the difference is taken up', () => {
-    const { value, notes } = told(
+    const { value, notes } = given(
       readRooms,
       `walk 8' right 3' left 45° ${diagonal(2)} right 45° 1' right 45° ${diagonal(2)} left 45° 2' right 8' right 10'`,
     );
@@ -81,14 +81,14 @@ describe('a walk with slanted walls', () => {
 
   it('tells the wall left out, whatever its angle', () => {
     // Right isosceles triangle, sides 10: the wall left out is the diagonal.
-    const { value, notes } = told(readRooms, "walk 10' right 135° 14' 1 11/16\" right 135°");
+    const { value, notes } = given(readRooms, "walk 10' right 135° 14' 1 11/16\" right 135°");
     expect(value.rooms[0]?.outline).toHaveLength(3);
     expect(notes.join('\n')).toContain("the wall left out is 10'");
   });
 
   it('of a regular hexagon covers what Euclid says: 3√3/2 times the side squared', () => {
     const side = `right 60° 6'`.repeat(5);
-    const [room] = told(readRooms, `walk 6' ${side}`).value.rooms;
+    const [room] = given(readRooms, `walk 6' ${side}`).value.rooms;
     expect(Number(doubleArea(room?.outline ?? [])) / 2 / FT ** 2).toBeCloseTo((3 * Math.sqrt(3) * 36) / 2, 3);
   });
 
@@ -101,7 +101,7 @@ describe('a walk with slanted walls', () => {
         (corners, side, mirrored) => {
           const turn = `${mirrored ? 'left' : 'right'} ${Math.round(36_000 / corners) / 100}°`;
           const text = `walk ${`${side}" ${turn} `.repeat(corners)}`;
-          const [room] = told(readRooms, text).value.rooms;
+          const [room] = given(readRooms, text).value.rooms;
           const area = (corners * side ** 2) / (4 * Math.tan(Math.PI / corners));
           expect(room?.outline).toHaveLength(corners);
           expect(Number(doubleArea(room?.outline ?? [])) / 2 / IN ** 2 / area).toBeCloseTo(1, 2);
@@ -163,7 +163,7 @@ describe('a corner cut off at a slant', () => {
   });
 
   it('stands beside square ones, and is told', () => {
-    const { value, notes } = told(readRooms, 'den 12x14 less 3x4 less a 2x1 clipped corner');
+    const { value, notes } = given(readRooms, 'den 12x14 less 3x4 less a 2x1 clipped corner');
     expect(value.rooms[0]?.outline.map((p) => p.map((x) => x / FT))).toEqual([
       [0, 0],
       [12, 0],
@@ -212,7 +212,7 @@ describe('a bay', () => {
         [0, 9],
       ],
     });
-    const { notes } = told(readRooms, '4,2 x 3,6 m with a bay 2,4 x 0,6 m at 60°', METRES);
+    const { notes } = given(readRooms, '4,2 x 3,6 m with a bay 2,4 x 0,6 m at 60°', METRES);
     // 0.6 ÷ tan 60° = 0.346 m a side.
     expect(notes.join('\n')).toMatch(/sides at 60° to the wall, its front 1707 mm|1,707 m/);
   });

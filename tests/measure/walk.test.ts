@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
-import { box, cornersOf, FT, IN, MM, problemsIn, told } from './room-typed.ts';
+import { box, cornersOf, FT, given, IN, MM, problemsIn } from './room-typed.ts';
 
 // Drawn by hand: 12 up, 10 across, 5 down, 4 across, 7 down, and 14 back.
 const ELL = [
@@ -44,13 +44,13 @@ describe('a walk', () => {
 
   it('reads metres, and small differences of a tape are taken up and told', () => {
     expect(cornersOf('walk 3,8 m r 4,2 m r 3,8 m r', MM)).toEqual({ room: box(4200, 3800) });
-    const { value, notes } = told(readRooms, 'walk 3 m r 4 m r 3.0005 m r 4 m');
+    const { value, notes } = given(readRooms, 'walk 3 m r 4 m r 3.0005 m r 4 m');
     expect(notes.join()).toContain('0.8 mm');
     expect(value.rooms[0]?.outline).toHaveLength(4);
   });
 
   it('tells the wall that was left out', () => {
-    expect(told(readRooms, 'walk 12 r 10 r 5 l 4 r 7 r').notes).toEqual([
+    expect(given(readRooms, 'walk 12 r 10 r 5 l 4 r 7 r').notes).toEqual([
       'room: walk read as feet',
       "room: the wall left out is 14' and closes the walk",
     ]);
@@ -59,7 +59,7 @@ describe('a walk', () => {
   it('reads 200 walls and no more', () => {
     const stairs = (steps: number) =>
       `walk ${Array.from({ length: steps }, () => "1' r 1' l").join(' ')} 1' r 1' r ${steps + 1}' r ${steps + 1}'`;
-    const { rooms } = told(readRooms, stairs(98)).value;
+    const { rooms } = given(readRooms, stairs(98)).value;
     expect(rooms[0]?.outline).toHaveLength(200);
     expect(problemsIn(readRooms, stairs(99))[0]?.expected).toContain('200');
   });

@@ -7,7 +7,7 @@ import { unscattered } from './floor-checker-scatter.ts';
 
 /** What is wrong: no one line is left by just the rows that are told, or a telling is placed outside its row. */
 export function faultsOfPattern(floor: FloorData, region: RegionData, rows: readonly RowRuns[]): string[] {
-  const told = floor.broken.filter((entry) => entry.region === region.name && entry.rule === 'pattern');
+  const given = floor.broken.filter((entry) => entry.region === region.name && entry.rule === 'pattern');
   const rhythm = rhythmOf(floor);
   if (floor.rules.pattern.name === 'scattered') {
     const breaches = unscattered(floor, rows);
@@ -15,19 +15,19 @@ export function faultsOfPattern(floor: FloorData, region: RegionData, rows: read
     const has = (list: readonly { row: number; at: number }[], one: { row: number; at: number }): boolean =>
       list.some(({ row, at }) => row === one.row && at === one.at);
     return [
-      ...breaches.filter((one) => !has(told, one)).map((one) => `${say(one)} is broken at ${one.at} and not told`),
-      ...told.filter((one) => !has(breaches, one)).map((one) => `${say(one)} is told broken at ${one.at} and is not`),
+      ...breaches.filter((one) => !has(given, one)).map((one) => `${say(one)} is broken at ${one.at} and not told`),
+      ...given.filter((one) => !has(breaches, one)).map((one) => `${say(one)} is told broken at ${one.at} and is not`),
     ];
   }
   if (!rhythm)
-    return told.map((entry) => `${region.name}, row ${entry.row}: pattern is told broken and none was asked`);
-  const misplaced = told.filter(
+    return given.map((entry) => `${region.name}, row ${entry.row}: pattern is told broken and none was asked`);
+  const misplaced = given.filter(
     ({ row, at }) => !rows[row]?.runs.some(({ extent }) => at >= extent[0] && at <= extent[1]),
   );
   const faults = misplaced.map(
     ({ row, at }) => `${region.name}, row ${row}: pattern is told broken at ${at}, outside the row`,
   );
-  const said = JSON.stringify([...new Set(told.map((entry) => entry.row))].sort((a, b) => a - b));
+  const said = JSON.stringify([...new Set(given.map((entry) => entry.row))].sort((a, b) => a - b));
   const leaving = linesOf(floor, rhythm, rows).map((offsets) => rowsOff(floor, offsets, rows));
   const least = leaving.reduce((best, one) => (one.length < best.length ? one : best), leaving[0] ?? []);
   if (said !== JSON.stringify(least) && !leaving.some((one) => JSON.stringify(one) === said)) {

@@ -2,11 +2,11 @@
 
 import type { FloorData, PieceData, RegionData, RowData } from './floor-checker-data.ts';
 
-type Told = [u: number, length: number, plank: number, part: PieceData['part']];
+type ReadLine = [u: number, length: number, plank: number, part: PieceData['part']];
 
 /** Pieces that share one edge. */
-export function pieces(edge: PieceData['edge'], ...told: Told[]): PieceData[] {
-  return told.map(([u, length, plank, part]) => ({ u, length, plank, part, edge }));
+export function pieces(edge: PieceData['edge'], ...given: ReadLine[]): PieceData[] {
+  return given.map(([u, length, plank, part]) => ({ u, length, plank, part, edge }));
 }
 
 const upright = (name: string, outline: [number, number][]): Omit<RegionData, 'rows'> => ({

@@ -23,13 +23,13 @@ export function faultsOfRules(
   rows: RowRuns[],
 ): string[] {
   const breaches = [...staggers(floor, rows), ...shortEnds(floor, rows), ...thinStrips(floor, ground, rows)];
-  const told = floor.broken.filter((entry) => entry.region === region.name && entry.rule !== 'pattern');
-  const tells = (entry: (typeof told)[number], { rule, row, low, high }: Breach): boolean =>
+  const given = floor.broken.filter((entry) => entry.region === region.name && entry.rule !== 'pattern');
+  const tells = (entry: (typeof given)[number], { rule, row, low, high }: Breach): boolean =>
     entry.rule === rule && entry.row === row && entry.at >= low && entry.at <= high;
-  const untold = breaches.filter((breach) => !told.some((entry) => tells(entry, breach)));
-  const untrue = told.filter((entry) => !breaches.some((breach) => tells(entry, breach)));
+  const notGiven = breaches.filter((breach) => !given.some((entry) => tells(entry, breach)));
+  const untrue = given.filter((entry) => !breaches.some((breach) => tells(entry, breach)));
   return [
-    ...untold.map(({ rule, row, low }) => `${region.name}, row ${row}: ${rule} is broken at ${low} and not told`),
+    ...notGiven.map(({ rule, row, low }) => `${region.name}, row ${row}: ${rule} is broken at ${low} and not told`),
     ...untrue.map(({ rule, row, at }) => `${region.name}, row ${row}: ${rule} is told broken at ${at} and is not`),
     ...faultsOfPattern(floor, region, rows),
   ];

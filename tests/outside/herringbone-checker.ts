@@ -77,11 +77,11 @@ export function isHerringbone(data: unknown): boolean {
 export function checkHerringbone(data: unknown): string[] {
   const read = floor.safeParse(data);
   if (!read.success) return read.error.issues.map((issue) => `data at ${issue.path.join('.')}: ${issue.message}`);
-  const told = read.data;
+  const given = read.data;
   return [
-    ...told.regions.flatMap((region) => faultsOfRegion(told, region)),
-    ...faultsOfBoards(told),
-    ...faultsOfCounts(told),
+    ...given.regions.flatMap((region) => faultsOfRegion(given, region)),
+    ...faultsOfBoards(given),
+    ...faultsOfCounts(given),
   ];
 }
 
@@ -197,8 +197,8 @@ function faultsOfCounts({ plank, regions, count, bound, rules }: HerringData): s
   const area =
     regions.reduce((sum, region) => sum + areaOf(groundOf(region, rules.gap)), 0) / plank.width / plank.length;
   const faults: string[] = [];
-  const expect = (what: string, told: number | undefined, found: number | undefined): void => {
-    if (told !== found) faults.push(`count: ${told} ${what} told, ${found} found`);
+  const expect = (what: string, given: number | undefined, found: number | undefined): void => {
+    if (given !== found) faults.push(`count: ${given} ${what} told, ${found} found`);
   };
   expect('planks', count.planks, uses.size);
   expect('reused', count.reused, [...uses.values()].filter((times) => times > 1).length);

@@ -13,7 +13,7 @@ import { plank, region } from './laid.ts';
 
 const INCH = 8128;
 
-interface Told {
+interface ReadLine {
   readonly width?: number;
   readonly length?: number;
   readonly handed?: boolean;
@@ -26,7 +26,7 @@ interface Told {
 /** A floor as result data; undefined where its border does not fit. */
 function laidHerringbone(
   outline: Outline,
-  { width = 3, length = 18, handed = false, border = 0, angle = 0, kerf = 0.125, holes = [] }: Told = {},
+  { width = 3, length = 18, handed = false, border = 0, angle = 0, kerf = 0.125, holes = [] }: ReadLine = {},
 ): HerringData | undefined {
   const board = plank(width, length, handed ? 'click' : 'none');
   const rules = { gap: inches(0.25), kerf: inches(kerf), minEnd: inches(4), border, handed };

@@ -38,13 +38,13 @@ export function checkHome(data: unknown): string[] {
   const { gap } = floor.floor.rules;
   const faults: string[] = [];
   floor.floor.regions.forEach((region, i) => {
-    const told = regions[i];
-    const rooms = told?.rooms ?? [{ name: region.name, outline: region.outline }];
+    const given = regions[i];
+    const rooms = given?.rooms ?? [{ name: region.name, outline: region.outline }];
     const through = doorways.flatMap(({ outline, region: owner }) =>
       owner === region.name && outline ? [outline] : [],
     );
     const halves = region.openings.map((opening) => halfBox(opening, region, rooms));
-    const things = told?.standing?.map(({ outline }) => outline) ?? [];
+    const things = given?.standing?.map(({ outline }) => outline) ?? [];
     const parts = [...rooms.map(({ outline }) => outline), ...through, ...halves];
     const whole = clipper.union(polygon(parts[0] ?? []), ...parts.slice(1).map(polygon));
     const wanted = things.length === 0 ? whole : clipper.difference(whole, ...things.map(polygon));

@@ -30,8 +30,8 @@ describe('a 2×10', () => {
     [2.32, 'end', ['notch-deep']],
     [0.1, 'middle', ['notch-middle']],
   ] as const)('with a notch of %f in at %s: %j', (notch, place, flaws) => {
-    const told = { depth, notch: { depth: inches(notch), length: inches(1), place } };
-    expect(joistFlaws(told, limits)).toEqual(flaws);
+    const given = { depth, notch: { depth: inches(notch), length: inches(1), place } };
+    expect(joistFlaws(given, limits)).toEqual(flaws);
   });
 
   it.each([

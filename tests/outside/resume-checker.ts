@@ -59,11 +59,11 @@ function faultsOfCover(rest: ResumeData, floor: FloorData): string[] {
   return floor.regions.flatMap((region) => {
     const laid = rest.laid.find((one) => one.region === region.name)?.rows ?? 0;
     return region.rows.flatMap((row, index) => {
-      const told = rest.rows.filter((one) => one.region === region.name && one.row === index);
+      const given = rest.rows.filter((one) => one.region === region.name && one.row === index);
       const place = `${region.name}, row ${index}`;
-      if (index < laid) return told.length > 0 ? [`${place}: lies already`] : [];
-      if (told.length !== 1) return [`${place}: told ${told.length} times`];
-      const [own] = told;
+      if (index < laid) return given.length > 0 ? [`${place}: lies already`] : [];
+      if (given.length !== 1) return [`${place}: told ${given.length} times`];
+      const [own] = given;
       const pieces = own?.pieces ?? [];
       const [wanted, got] = [extents(row.pieces), extents(pieces)];
       const faults =
@@ -120,17 +120,17 @@ function faultsOfSources(rest: ResumeData): string[] {
   });
 }
 
-function faultsOfCounts({ rows, stock, plank, ...told }: ResumeData): string[] {
+function faultsOfCounts({ rows, stock, plank, ...given }: ResumeData): string[] {
   const planks = new Set(
     rows.flatMap(({ pieces }) => pieces.flatMap(({ from }) => ('plank' in from ? [from.plank] : []))),
   );
   const short = Math.max(0, planks.size - stock.planks);
   const faults: string[] = [];
-  if (told.need !== planks.size) faults.push(`${told.need} planks told, ${planks.size} in the rows`);
-  if (told.short !== short) faults.push(`${told.short} short told, ${short} follow`);
-  if (told.suffices !== (short === 0)) faults.push(`told that it ${told.suffices ? 'suffices' : 'does not suffice'}`);
-  if (told.cartons !== Math.ceil(short / plank.perCarton)) faults.push(`${told.cartons} cartons told`);
-  if (told.bound > told.need) faults.push(`no fewer than ${told.bound} told, ${told.need} used`);
+  if (given.need !== planks.size) faults.push(`${given.need} planks told, ${planks.size} in the rows`);
+  if (given.short !== short) faults.push(`${given.short} short told, ${short} follow`);
+  if (given.suffices !== (short === 0)) faults.push(`told that it ${given.suffices ? 'suffices' : 'does not suffice'}`);
+  if (given.cartons !== Math.ceil(short / plank.perCarton)) faults.push(`${given.cartons} cartons told`);
+  if (given.bound > given.need) faults.push(`no fewer than ${given.bound} told, ${given.need} used`);
   return faults;
 }
 
@@ -161,10 +161,10 @@ function faultsOfRules({ rows, before, rules, broken }: ResumeData): string[] {
     });
     return [...short, ...near];
   });
-  const told = broken.map(({ rule, region, row, at }) => `${rule} ${region} ${row} ${at}`);
+  const given = broken.map(({ rule, region, row, at }) => `${rule} ${region} ${row} ${at}`);
   return [
-    ...found.filter((one) => !told.includes(one)).map((one) => `not told: ${one}`),
-    ...told.filter((one) => !found.includes(one)).map((one) => `told and not so: ${one}`),
+    ...found.filter((one) => !given.includes(one)).map((one) => `not told: ${one}`),
+    ...given.filter((one) => !found.includes(one)).map((one) => `told and not so: ${one}`),
   ];
 }
 

@@ -23,14 +23,14 @@ export function faultsOfSlantRules(floor: FloorData, region: RegionData, ground:
       for (const other of runs[r - 1] ?? []) found.push(...nearJoints(floor, run, other));
     }
   });
-  const told = floor.broken
+  const given = floor.broken
     .filter((one) => one.region === region.name && (one.rule === 'stagger' || one.rule === 'minEnd'))
     .map(({ rule, row, at }) => `${rule} in row ${row} at ${at}`);
   return [
     ...[...new Set(found)]
-      .filter((one) => !told.includes(one))
+      .filter((one) => !given.includes(one))
       .map((one) => `${region.name}: ${one} is broken and not told`),
-    ...told.filter((one) => !found.includes(one)).map((one) => `${region.name}: ${one} is told broken and kept`),
+    ...given.filter((one) => !found.includes(one)).map((one) => `${region.name}: ${one} is told broken and kept`),
     ...faultsOfStrips(floor, region, ground),
     ...faultsOfPattern(floor, region, region.rows.map(rowRuns)),
   ];
@@ -46,7 +46,7 @@ function rowRuns(row: RegionData['rows'][number]): RowRuns {
 
 /** Strips beside walls along the rows that are not short enough to be notches; what a few ticks decide may be told or not. */
 function faultsOfStrips({ plank, rules, broken }: FloorData, region: RegionData, ground: Ground): string[] {
-  const told = broken.filter((one) => one.region === region.name && one.rule === 'minRip');
+  const given = broken.filter((one) => one.region === region.name && one.rule === 'minRip');
   const notch = Math.max(plank.width, rules.minEnd);
   const strips = wallsAlong(ground, rules.gap).flatMap(({ v, floorward, longest }) =>
     region.rows.flatMap(({ v: line, height }, row) => {
@@ -58,13 +58,13 @@ function faultsOfStrips({ plank, rules, broken }: FloorData, region: RegionData,
       return thin ? [{ row, v, certain }] : [];
     }),
   );
-  const is = (one: (typeof told)[number], strip: (typeof strips)[number]): boolean =>
+  const is = (one: (typeof given)[number], strip: (typeof strips)[number]): boolean =>
     one.row === strip.row && Math.abs(one.at - strip.v) <= SLACK;
   return [
     ...strips
-      .filter((strip) => strip.certain && !told.some((one) => is(one, strip)))
+      .filter((strip) => strip.certain && !given.some((one) => is(one, strip)))
       .map(({ row, v }) => `${region.name}, row ${row}: minRip is broken at ${Math.round(v)} and not told`),
-    ...told
+    ...given
       .filter((one) => !strips.some((strip) => is(one, strip)))
       .map(({ row, at }) => `${region.name}, row ${row}: minRip is told broken at ${at} and is not`),
   ];

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { readLength } from '../../src/input/parse-length.ts';
 import { readTape } from '../../src/input/parse-tape.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import {
   areaOf,
   feet,
@@ -17,7 +17,7 @@ import {
   TICKS_PER_MM,
 } from '../../src/units/length.ts';
 
-const reading = { option: 'length', habits: DEFAULT_HABITS, note: () => {} };
+const reading = { option: 'length', preferences: DEFAULT_PREFERENCES, note: () => {} };
 
 function ticksOf(text: string): bigint {
   const result = readLength(text, reading, 'mm');

@@ -3,14 +3,14 @@
 import planks from '../../commands/floor/planks.ts';
 import { readOptions } from '../../src/chat/command.ts';
 import { readTape } from '../../src/input/parse-tape.ts';
-import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
-import type { ToldPlank, ToldRooms } from '../../src/input/readings-made.ts';
+import { DEFAULT_PREFERENCES, type Preferences } from '../../src/input/reading.ts';
+import type { ParsedPlank, ParsedRooms } from '../../src/input/readings-made.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { readPlain } from '../../src/language/old/plain-sentence.ts';
 import type { Plain } from '../../src/language/old/said.ts';
 import type { Message, Wanted } from './message.ts';
 
-export const METRIC: Habits = { units: 'metric', decimal: ',', currency: 'EUR' };
+export const METRIC: Preferences = { units: 'metric', decimal: ',', currency: 'EUR' };
 
 /** `right` as a person reads it, `asked` where an answer was possible and a question or nothing came, `wrong` an answer to another ask. */
 export type Verdict = 'right' | 'asked' | 'wrong';
@@ -28,8 +28,8 @@ function area(text: string): number {
   return Number(figure) * (TICKS[unit.replace('2', '')] ?? Number.NaN) ** 2;
 }
 
-export function habitsOf(message: Message): Habits {
-  return message.metric ? METRIC : DEFAULT_HABITS;
+export function preferencesOf(message: Message): Preferences {
+  return message.metric ? METRIC : DEFAULT_PREFERENCES;
 }
 
 /** The verdict on one message, and what speaks against it. */
@@ -38,33 +38,35 @@ export function judge(message: Message): {
   readonly flaws: readonly string[];
   readonly read: Plain;
 } {
-  const habits = habitsOf(message);
-  const read = readPlain(message.text, habits);
-  const flaws = flawsOf(read, message.wanted, habits);
+  const preferences = preferencesOf(message);
+  const read = readPlain(message.text, preferences);
+  const flaws = flawsOf(read, message.wanted, preferences);
   const verdict = flaws.length === 0 ? 'right' : read.kind === 'ask' ? 'wrong' : 'asked';
   return { verdict, flaws, read };
 }
 
-function flawsOf(read: Plain, wanted: Wanted, habits: Habits): string[] {
+function flawsOf(read: Plain, wanted: Wanted, preferences: Preferences): string[] {
   if (read.kind === 'nothing') return wanted.topic === undefined ? [] : ['nothing was read'];
   if (wanted.topic !== read.topic) return [`topic ${read.topic}, not ${wanted.topic}`];
   const back = read.kind === 'ask-back' ? read.missing : undefined;
   if (back !== wanted.back) return [`asked back ${back}, not ${wanted.back}`];
   if (read.topic === 'tape')
-    return wanted.comes === sumOf(read, wanted.comes, habits) ? [] : [`comes to ${sumOf(read, wanted.comes, habits)}`];
+    return wanted.comes === sumOf(read, wanted.comes, preferences)
+      ? []
+      : [`comes to ${sumOf(read, wanted.comes, preferences)}`];
   return [
-    ...roomFlaws(read, wanted, habits),
-    ...(read.topic === 'planks' ? plankFlaws(read, wanted, habits) : plainFlaws(read, wanted)),
+    ...roomFlaws(read, wanted, preferences),
+    ...(read.topic === 'planks' ? plankFlaws(read, wanted, preferences) : plainFlaws(read, wanted)),
   ];
 }
 
 type Said = Exclude<Plain, { kind: 'nothing' }>;
 
-function sumOf(read: Said, wanted: string | undefined, habits: Habits): string | undefined {
+function sumOf(read: Said, wanted: string | undefined, preferences: Preferences): string | undefined {
   const tape = readTape(
-    read.told.get('sum') ?? '',
-    { option: 'sum', habits, note: () => undefined },
-    habits.units === 'metric' ? 'mm' : 'in',
+    read.optionTexts.get('sum') ?? '',
+    { option: 'sum', preferences, note: () => undefined },
+    preferences.units === 'metric' ? 'mm' : 'in',
   );
   if (!tape.ok || wanted === undefined) return undefined;
   const { value } = tape;
@@ -77,14 +79,15 @@ function sumOf(read: Said, wanted: string | undefined, habits: Habits): string |
   return same ? wanted : JSON.stringify(value, (_, one: unknown) => (typeof one === 'bigint' ? String(one) : one));
 }
 
-function roomFlaws({ told }: Said, { rooms }: Wanted, habits: Habits): string[] {
-  const text = told.get('room');
+function roomFlaws({ optionTexts }: Said, { rooms }: Wanted, preferences: Preferences): string[] {
+  const text = optionTexts.get('room');
   if (text === undefined || rooms === undefined)
     return (text === undefined) === (rooms === undefined) ? [] : [`room ${text}, not ${rooms}`];
-  const reading = { option: 'room', habits, note: () => undefined };
+  const reading = { option: 'room', preferences, note: () => undefined };
   const given = readRooms(text, reading);
   if (!given.ok) return [`room ${text} is not read`];
-  const shown = (value: ToldRooms) => value.rooms.map(({ name, outline }) => `${name} ${outline.join(' ')}`).join('; ');
+  const shown = (value: ParsedRooms) =>
+    value.rooms.map(({ name, outline }) => `${name} ${outline.join(' ')}`).join('; ');
   if (rooms.startsWith('=')) {
     const same = readRooms(rooms.slice(1), reading);
     return same.ok && shown(same.value) === shown(given.value) ? [] : [`room ${text}, not ${rooms}`];
@@ -99,15 +102,15 @@ function roomFlaws({ told }: Said, { rooms }: Wanted, habits: Habits): string[] 
     : [`room ${text} = ${shown(given.value)}, not ${expected.join('; ')}`];
 }
 
-function plankFlaws({ told }: Said, wanted: Wanted, habits: Habits): string[] {
+function plankFlaws({ optionTexts }: Said, wanted: Wanted, preferences: Preferences): string[] {
   const flaws: string[] = [];
-  const text = told.get('plank');
+  const text = optionTexts.get('plank');
   if ((text === undefined) !== (wanted.plank === undefined)) flaws.push(`plank ${text}, not ${wanted.plank}`);
   // Options that are missing are filled in, so that those told can be read.
-  const whole = new Map([['room', '12 ft x 14 ft'], ['plank', '6 x 48 in, 10 per carton'], ...told]);
-  const options = readOptions(planks, whole, habits);
+  const whole = new Map([['room', '12 ft x 14 ft'], ['plank', '6 x 48 in, 10 per carton'], ...optionTexts]);
+  const options = readOptions(planks, whole, preferences);
   if (!options.ok) return [...flaws, `not read: ${options.problems.map(({ expected }) => expected).join(' ')}`];
-  const { plank, cartonArea, cartonPrice } = options.values.plank as ToldPlank;
+  const { plank, cartonArea, cartonPrice } = options.values.plank as ParsedPlank;
   const differs = (what: string, got: unknown, right: unknown) =>
     got === right ? [] : [`${what} ${got}, not ${right}`];
   if (text !== undefined && wanted.plank !== undefined) {
@@ -118,7 +121,7 @@ function plankFlaws({ told }: Said, wanted: Wanted, habits: Habits): string[] {
       flaws.push(...differs('area', Math.abs(Number(cartonArea) - area(wanted.area)) < 10_000, true));
     flaws.push(...differs('price', cartonPrice && `${cartonPrice.cents} ${cartonPrice.currency}`, wanted.price));
   }
-  const others = [...told.keys()].filter((option) => option !== 'room' && option !== 'plank').sort();
+  const others = [...optionTexts.keys()].filter((option) => option !== 'room' && option !== 'plank').sort();
   flaws.push(
     ...differs(
       'options',
@@ -133,13 +136,13 @@ function plankFlaws({ told }: Said, wanted: Wanted, habits: Habits): string[] {
     if (/%$/.test(right)) flaws.push(...differs(option, value, Math.round(Number.parseFloat(right) * 100)));
     else if (/^[\d.]+ [a-z]+$/.test(right)) flaws.push(...differs(option, value, length(right)));
     else if (option === 'spares') flaws.push(...differs(option, value, Number(right)));
-    else flaws.push(...differs(option, told.get(option), right));
+    else flaws.push(...differs(option, optionTexts.get(option), right));
   }
   return flaws;
 }
 
-function plainFlaws({ told }: Said, wanted: Wanted): string[] {
-  const given = Object.fromEntries([...told].filter(([option]) => option !== 'room'));
+function plainFlaws({ optionTexts }: Said, wanted: Wanted): string[] {
+  const given = Object.fromEntries([...optionTexts].filter(([option]) => option !== 'room'));
   const right = wanted.options ?? {};
   return JSON.stringify(given) === JSON.stringify(right)
     ? []

@@ -7,12 +7,12 @@ import { commands } from '../../commands/index.ts';
 import { readOptions } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { askLine } from '../../src/input/command-shape.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { cleaned } from '../../src/language/old/clean.ts';
 import { readPlain } from '../../src/language/old/plain-sentence.ts';
 import type { Plain } from '../../src/language/old/said.ts';
 import { CORPUS } from './corpus.ts';
-import { habitsOf, METRIC } from './judge.ts';
+import { METRIC, preferencesOf } from './judge.ts';
 
 const TEXTS = CORPUS.map(({ text }) => text);
 const MUTATED = [...mutatedLines(9, 3000, TEXTS)];
@@ -20,7 +20,7 @@ const MUTATED = [...mutatedLines(9, 3000, TEXTS)];
 /** Each text read once for all laws. */
 const readings = new Map<string, Plain>();
 function readOnce(text: string): Plain {
-  const known = readings.get(text) ?? readPlain(text, DEFAULT_HABITS);
+  const known = readings.get(text) ?? readPlain(text, DEFAULT_PREFERENCES);
   readings.set(text, known);
   return known;
 }
@@ -28,7 +28,7 @@ function readOnce(text: string): Plain {
 /** Figures of a sentence that are found neither in what was told nor in what was noted. */
 function dropped(text: string, read: Plain): readonly string[] {
   if (read.kind !== 'ask' || read.topic !== 'planks') return [];
-  const kept = ` ${[...read.told.values(), ...read.assumed].join(' ')} `.toLowerCase();
+  const kept = ` ${[...read.optionTexts.values(), ...read.assumed].join(' ')} `.toLowerCase();
   const { plain } = cleaned(text, '', () => '');
   return (plain.match(/\d+(?:[.,]\d+)*/g) ?? []).filter(
     (figure) => !new RegExp(`(?<![\\d.,])${figure.replaceAll('.', '\\.')}(?![\\d]|[.,]\\d)`).test(kept),
@@ -41,9 +41,9 @@ describe('any text', () => {
     fc.assert(
       fc.property(
         fc.string({ unit: 'binary', maxLength: 200 }),
-        fc.constantFrom(DEFAULT_HABITS, METRIC),
-        (text, habits) => {
-          expect(['ask', 'ask-back', 'nothing']).toContain(readPlain(text, habits).kind);
+        fc.constantFrom(DEFAULT_PREFERENCES, METRIC),
+        (text, preferences) => {
+          expect(['ask', 'ask-back', 'nothing']).toContain(readPlain(text, preferences).kind);
         },
       ),
     );
@@ -71,7 +71,7 @@ describe('any text', () => {
       "12' - ".repeat(250),
     ];
     for (const text of long) {
-      expect(() => readPlain(text, DEFAULT_HABITS), text.slice(0, 12)).not.toThrow();
+      expect(() => readPlain(text, DEFAULT_PREFERENCES), text.slice(0, 12)).not.toThrow();
     }
   });
 });
@@ -80,15 +80,15 @@ describe('an ask', () => {
   it('is the ask of its grammar form', () => {
     let seen = 0;
     for (const message of CORPUS) {
-      const habits = habitsOf(message);
-      const read = readPlain(message.text, habits);
+      const preferences = preferencesOf(message);
+      const read = readPlain(message.text, preferences);
       const command = read.kind === 'ask' ? commands.find(({ name }) => name === read.topic) : undefined;
       // Sentences about tear-out, the subfloor and paint are asked back with an ask to complete.
       if (read.kind !== 'ask' || !command || command.group === 'prep' || command.name === 'finish') continue;
-      const parsed = parseLine(askLine(command, read.told), commands, habits);
+      const parsed = parseLine(askLine(command, read.optionTexts), commands, preferences);
       if (!parsed.ok) throw new Error(`${message.text}: ${JSON.stringify(parsed)}`);
-      expect([parsed.command.name, [...parsed.told]], message.text).toEqual([read.topic, [...read.told]]);
-      expect(readOptions(command, read.told, habits).ok, message.text).toBe(true);
+      expect([parsed.command.name, [...parsed.optionTexts]], message.text).toEqual([read.topic, [...read.optionTexts]]);
+      expect(readOptions(command, read.optionTexts, preferences).ok, message.text).toBe(true);
       seen++;
     }
     expect(seen).toBeGreaterThan(80);
@@ -97,15 +97,15 @@ describe('an ask', () => {
   it('asked back keeps what was read for a form, and is whole with its fix where there is one', () => {
     let seen = 0;
     for (const message of CORPUS.filter(({ wanted }) => wanted.back !== undefined)) {
-      const habits = habitsOf(message);
-      const parsed = parseLine(message.text, commands, habits);
+      const preferences = preferencesOf(message);
+      const parsed = parseLine(message.text, commands, preferences);
       if (parsed.ok) continue;
       const [{ fix }] = parsed.problems;
       if (parsed.about) {
-        const { command, told } = parsed.about;
-        const unread = [...told].filter(([option, text]) => {
+        const { command, optionTexts } = parsed.about;
+        const unread = [...optionTexts].filter(([option, text]) => {
           const schema = command.options.shape[option];
-          return !schema?.safeParse({ text, reading: { option, habits, note: () => undefined } }).success;
+          return !schema?.safeParse({ text, reading: { option, preferences, note: () => undefined } }).success;
         });
         // What is asked about stands there as it was typed.
         const [{ option }] = parsed.problems;
@@ -116,9 +116,9 @@ describe('an ask', () => {
         seen++;
       }
       if (fix === undefined) continue;
-      const whole = parseLine(fix, commands, habits);
+      const whole = parseLine(fix, commands, preferences);
       if (!whole.ok) throw new Error(`${message.text}: ${fix}`);
-      expect(readOptions(whole.command, whole.told, habits).ok, `${message.text}: ${fix}`).toBe(true);
+      expect(readOptions(whole.command, whole.optionTexts, preferences).ok, `${message.text}: ${fix}`).toBe(true);
     }
     expect(seen).toBeGreaterThan(40);
   });

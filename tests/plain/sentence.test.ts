@@ -8,7 +8,7 @@ import { answerTo, floorTo, problemsOf, replyTo } from '../bot/asked.ts';
 function parsed(line: string) {
   const one = parseLine(line, commands);
   if (!one.ok) throw new Error(one.problems.map(({ expected }) => expected).join(' '));
-  return { command: one.command.name, told: Object.fromEntries(one.told), assumed: one.assumed ?? [] };
+  return { command: one.command.name, given: Object.fromEntries(one.optionTexts), assumed: one.assumed ?? [] };
 }
 
 const WHOLE = { room: '12x14', plank: '7 inch by 4 foot, 23.33 a box' };
@@ -19,15 +19,15 @@ describe('a sentence', () => {
     'planks 12x14 with 7 inch by 4 foot planks, 23.33 a box',
     'floor planks 12x14 with 7 inch by 4 foot planks, 23.33 a box',
   ])('%s is the ask it means', async (line) => {
-    expect(parsed(line)).toMatchObject({ command: 'planks', told: WHOLE });
+    expect(parsed(line)).toMatchObject({ command: 'planks', given: WHOLE });
     const { assumed } = await replyTo(line);
     expect(assumed).toContain('23.33 a box read as 23.33 sq ft a carton');
   });
 
   it('and its grammar form have the same floor', async () => {
     const plain = await floorTo('boxes for bedroom 11x12 and closet 2x5? planks 7x48, 10 per box, 3/8 in gap');
-    const told = await floorTo('planks room: bedroom: 11x12; closet: 2x5, plank: 7x48, 10 per carton, gap: 3/8 in');
-    expect(plain).toEqual(told);
+    const given = await floorTo('planks room: bedroom: 11x12; closet: 2x5, plank: 7x48, 10 per carton, gap: 3/8 in');
+    expect(plain).toEqual(given);
   });
 
   it.each([
@@ -35,13 +35,13 @@ describe('a sentence', () => {
     ['a 14x12 living room with a bay 8x2', '14x12 living room with a bay 8x2'],
     ['den 12x14 less a 2x2 corner cut diagonally', 'den 12x14 less a 2x2 corner cut diagonally'],
     ['den 12 x 14 with a clipped corner 2x2', 'den 12 x 14 with a clipped corner 2x2'],
-  ])('keeps the bay and the cut corner of %s, and takes neither for the way of the rows', (room, told) => {
-    expect(parsed(`how many boxes for ${room}, 7 x 48 in planks, 10 a box?`).told).toEqual({
-      room: told,
+  ])('keeps the bay and the cut corner of %s, and takes neither for the way of the rows', (room, given) => {
+    expect(parsed(`how many boxes for ${room}, 7 x 48 in planks, 10 a box?`).given).toEqual({
+      room: given,
       plank: '7 x 48 in, 10 per carton',
     });
-    expect(parsed(`how many boxes for ${room}, laid diagonally, 7 x 48 in planks, 10 a box?`).told).toMatchObject({
-      room: told,
+    expect(parsed(`how many boxes for ${room}, laid diagonally, 7 x 48 in planks, 10 a box?`).given).toMatchObject({
+      room: given,
       direction: 'diagonal',
     });
   });
@@ -53,7 +53,7 @@ describe('a sentence', () => {
     ['safety glasses when sanding?', 'safety', { task: 'sanding' }],
     ['where does the gap come from?', 'sources', { about: 'gap' }],
     ['what can you do?', 'help', {}],
-  ])('%s goes to %s', (line, command, told) => expect(parsed(line)).toMatchObject({ command, told }));
+  ])('%s goes to %s', (line, command, given) => expect(parsed(line)).toMatchObject({ command, given }));
 
   it.each([
     ['planks 12x14', { room: '12x14' }],
@@ -61,7 +61,7 @@ describe('a sentence', () => {
     ["tape 15' - 2 x 4'", { sum: "15' - 2 x 4'" }],
     ['help planks', { command: 'planks' }],
     ['sources gap', { about: 'gap' }],
-  ])('%s stays with the grammar', (line, told) => expect(parsed(line).told).toEqual(told));
+  ])('%s stays with the grammar', (line, given) => expect(parsed(line).given).toEqual(given));
 });
 
 describe('a plank among the rooms', () => {
@@ -70,7 +70,7 @@ describe('a plank among the rooms', () => {
     const [problem] = problemsOf(given);
     expect(problem).toMatchObject({ option: 'plank', got: '6x48', expected: expect.stringContaining('carton') });
     expect(problem).not.toHaveProperty('fix');
-    expect(given).toMatchObject({ form: { command: 'floor planks', told: { room: '12x14', plank: '6x48' } } });
+    expect(given).toMatchObject({ form: { command: 'floor planks', given: { room: '12x14', plank: '6x48' } } });
     expect(given).not.toHaveProperty('example');
   });
 });
@@ -91,7 +91,7 @@ describe('what is missing', () => {
   it('keeps what was told of the carton for a form, and tries no other plank', async () => {
     const given = await answerTo('12x14 bedroom, boxes cover 23.33 sq ft');
     expect(problemsOf(given)[0]).toMatchObject({ option: 'plank' });
-    expect(given).toMatchObject({ form: { told: { room: 'bedroom 12x14', plank: '23.33 sq ft per carton' } } });
+    expect(given).toMatchObject({ form: { given: { room: 'bedroom 12x14', plank: '23.33 sq ft per carton' } } });
     expect(given).not.toHaveProperty('example');
   });
 

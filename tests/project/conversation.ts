@@ -1,9 +1,9 @@
 /** A conversation about a project, line by line, with a store in memory and a clock that stands until it is set. */
 
 import { commands } from '../../commands/index.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
-import { DEFAULT_HABITS, type Habits } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES, type Preferences } from '../../src/input/reading.ts';
 import type { Content, Project } from '../../src/project/project.ts';
 import type { Problem, Reply } from '../../src/reply/reply.ts';
 import { ASKER, problemsOf } from '../bot/asked.ts';
@@ -25,17 +25,17 @@ export interface Conversation {
 /** A conversation in a project of this content; without any, nothing is kept yet. */
 export async function conversation(
   content: Content | 'none' = flatContent(),
-  told: Partial<Habits> = {},
+  given: Partial<Preferences> = {},
 ): Promise<Conversation> {
   const fault = (reference: string, cause: unknown): never => {
     throw new Error(`fault ${reference}`, { cause });
   };
   const ports = portsInMemory(fault);
-  const habits = { ...DEFAULT_HABITS, ...told };
-  if (content !== 'none') await openDesk(ASKER, ports)?.create(content);
+  const preferences = { ...DEFAULT_PREFERENCES, ...given };
+  if (content !== 'none') await openAccess(ASKER, ports)?.create(content);
   const ask = async (text: string): Promise<Answer> => {
     let last: Answer | undefined;
-    for await (const one of answer({ asker: ASKER, habits, text }, commands, ports)) last = one;
+    for await (const one of answer({ asker: ASKER, preferences, text }, commands, ports)) last = one;
     if (!last) throw new Error(`no answer to “${text}”`);
     return last;
   };
@@ -52,7 +52,7 @@ export async function conversation(
       return first;
     },
     async project() {
-      const project = await openDesk(ASKER, ports)?.inUse();
+      const project = await openAccess(ASKER, ports)?.inUse();
       if (!project) throw new Error('no project in use');
       return project;
     },

@@ -1,10 +1,10 @@
 /** Who may do what: the whole table, and nobody else anything. */
 
 import { expect, test } from 'vitest';
-import { DEEDS, may, ROLES } from '../../src/project/project-limits.ts';
+import { may, PERMISSIONS, ROLES } from '../../src/project/project-limits.ts';
 
 test('the table of roles and deeds', () => {
-  const table = ROLES.map((role) => `${role}: ${DEEDS.filter((deed) => may(role, deed)).join(' ')}`);
+  const table = ROLES.map((role) => `${role}: ${PERMISSIONS.filter((permission) => may(role, permission)).join(' ')}`);
   expect(table).toEqual([
     'owner: look tick note measure keep spend own',
     'measure: look tick note measure keep',
@@ -13,4 +13,4 @@ test('the table of roles and deeds', () => {
   ]);
 });
 
-test.each(DEEDS)('a stranger may not %s', (deed) => expect(may(undefined, deed)).toBe(false));
+test.each(PERMISSIONS)('a stranger may not %s', (permission) => expect(may(undefined, permission)).toBe(false));

@@ -19,11 +19,11 @@ describe('threads', () => {
   });
 
   it('that fail without a task are told of once, and the pool ends', async () => {
-    let told: (cause: Error) => void = () => undefined;
+    let given: (cause: Error) => void = () => undefined;
     let [gone, ended] = [0, 0];
     const threads = {
       on: (_event: 'error', listener: (cause: Error) => void) => {
-        told = listener;
+        given = listener;
       },
       destroy: async () => {
         ended += 1;
@@ -32,7 +32,7 @@ describe('threads', () => {
     endWhenBroken(threads, () => {
       gone += 1;
     });
-    told(new Error('no memory for a thread'));
+    given(new Error('no memory for a thread'));
     expect([gone, ended]).toEqual([1, 1]);
   });
 });

@@ -6,7 +6,7 @@ import { commands } from '../../commands/index.ts';
 import { defineCommand } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { answer } from '../../src/chat/pipeline.ts';
-import { DEFAULT_HABITS, read, reader } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES, read, reader } from '../../src/input/reading.ts';
 import { limitReading, readInTime, readWithin } from '../../src/workers/time-limits.ts';
 import { problemsOf } from '../bot/asked.ts';
 
@@ -110,8 +110,8 @@ describe('whoever typed it', () => {
   it.each(['slowly text: hang', 'slowly text: late'])('reads why, and nothing is a fault: %s', async (text) => {
     const fault = vi.fn();
     const given = [];
-    const invocation = { asker: { platform: 'discord', id: '1' }, habits: DEFAULT_HABITS, text } as const;
-    for await (const one of answer(invocation, [slow(hang), ...commands], { fault })) given.push(one);
+    const request = { asker: { platform: 'discord', id: '1' }, preferences: DEFAULT_PREFERENCES, text } as const;
+    for await (const one of answer(request, [slow(hang), ...commands], { fault })) given.push(one);
     expect(fault).not.toHaveBeenCalled();
     expect(given).toHaveLength(1);
     const [problem] = problemsOf(given[0] as never);

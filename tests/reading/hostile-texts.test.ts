@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { readPlain } from '../../src/language/old/plain-sentence.ts';
 import { jobWithout, projectSaid } from '../../src/language/old/project-said.ts';
 import { cpuOf } from './cpu.ts';
@@ -34,10 +34,10 @@ describe('texts that once held up everybody', () => {
   it.each(TEXTS)('%s', (text) => {
     const project = { rooms: [], picks: {} };
     const spent = cpuOf(() => {
-      projectSaid(text, commands, DEFAULT_HABITS, project);
+      projectSaid(text, commands, DEFAULT_PREFERENCES, project);
       jobWithout(text);
-      readPlain(text, DEFAULT_HABITS);
-      parseLine(text, commands, DEFAULT_HABITS);
+      readPlain(text, DEFAULT_PREFERENCES);
+      parseLine(text, commands, DEFAULT_PREFERENCES);
     });
     expect(spent).toBeLessThan(MOST);
   });

@@ -7,8 +7,8 @@ import { commands } from '../../commands/index.ts';
 import { namedRooms } from '../../src/chat/autofill.ts';
 import { LONGEST_ASK } from '../../src/chat/grammar.ts';
 import { suspicionAnywhere } from '../../src/input/parse-covering.ts';
-import { readListDeed } from '../../src/input/parse-label.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { readListAction } from '../../src/input/parse-label.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { readRoomsApart, roomOfArea } from '../../src/input/rooms/rooms-apart.ts';
 import { readPurchases } from '../../src/language/old/bought.ts';
 import { findingsApart, readFinding } from '../../src/language/old/finding.ts';
@@ -58,7 +58,7 @@ const OPTIONS = [
   ),
 ].map(([schema, { option, command }]) => ({ option, command: command.name, schema }));
 
-const READING = { option: 'text', habits: DEFAULT_HABITS, note: () => undefined };
+const READING = { option: 'text', preferences: DEFAULT_PREFERENCES, note: () => undefined };
 const NAMES = ['hall', 'hall 2', 'living room'];
 /** What commands read out of an option’s text once its reader has let it through. */
 const READERS: readonly (readonly [string, (text: string) => unknown])[] = [
@@ -66,7 +66,7 @@ const READERS: readonly (readonly [string, (text: string) => unknown])[] = [
   ['a finding', (text) => readFinding(text, NAMES, READING)],
   ['findings', (text) => findingsApart(text, NAMES)],
   ['layers', suspicionAnywhere],
-  ['a list', (text) => readListDeed(text, /^(?:add|note) /)],
+  ['a list', (text) => readListAction(text, /^(?:add|note) /)],
   ['measures', (text) => readMeasureSaid(text, NAMES)],
   ['progress', (text) => readProgress(text, NAMES, NOW, 'UTC')],
   ['rooms apart', (text) => readRoomsApart(text, READING)],

@@ -157,8 +157,8 @@ describe('spreadsheets', () => {
 });
 
 test('JSON holds the sheets and their data', async () => {
-  const told = JSON.parse((await makeFile(sheets, { form: 'json' })).toString());
-  expect(told).toMatchObject({ kind: 'sheets', project: 'Upstairs flat', ticksPerInch: 8128 });
-  expect(told.sheets.map(({ title }: { title: string }) => title)).toEqual(sheets.sheets.map(({ title }) => title));
-  expect(told.sheets[0].data).toEqual(JSON.parse(JSON.stringify(sheets.sheets[0]?.reply.data)));
+  const given = JSON.parse((await makeFile(sheets, { form: 'json' })).toString());
+  expect(given).toMatchObject({ kind: 'sheets', project: 'Upstairs flat', ticksPerInch: 8128 });
+  expect(given.sheets.map(({ title }: { title: string }) => title)).toEqual(sheets.sheets.map(({ title }) => title));
+  expect(given.sheets[0].data).toEqual(JSON.parse(JSON.stringify(sheets.sheets[0]?.reply.data)));
 });

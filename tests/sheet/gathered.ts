@@ -1,6 +1,6 @@
 /** Sheets of a project for tests, put through the whole pipeline. */
 
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { isSheets, type Sheets } from '../../src/reply/job-sheet.ts';
 import { ASKER, replyTo } from '../bot/asked.ts';
@@ -21,10 +21,10 @@ export async function flatSheets(): Promise<Sheets> {
 /** Those of a project of this name with one room of this name. */
 export async function namedSheets(name: string, room: string): Promise<Sheets> {
   const ports = portsInMemory(fault);
-  const desk = openDesk(ASKER, ports);
+  const access = openAccess(ASKER, ports);
   const picks = { plank: '7 x 48 in, 10 per carton' };
   const rooms = [{ name: room, text: `6' x 5'`, notes: [], inScope: true, floor: 'carpet' }];
-  await desk?.create({ ...emptyContent(name), rooms, picks });
+  await access?.create({ ...emptyContent(name), rooms, picks });
   return sheetsIn(await replyTo('project sheets', { ports }));
 }
 

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { fitted, ONE_MESSAGE, textOf } from '../../commands/project/handoff.ts';
 import { sticksPieces } from '../../commands/project/job-sheets.ts';
 import type { TrimResult } from '../../commands/trim/trim-results.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
 import { HANDOFF } from '../../src/text/sheets-text.ts';
@@ -43,7 +43,7 @@ describe('a summary', () => {
       inScope: true,
       floor,
     }));
-    await openDesk(ASKER, ports)?.create({ ...emptyContent('Upstairs flat'), rooms });
+    await openAccess(ASKER, ports)?.create({ ...emptyContent('Upstairs flat'), rooms });
     const patch = "patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in, room: bedroom";
     await replyTo(`project keep ${patch}, found: none`, { ports });
     const { blocks, cautions, data } = await replyTo('project handoff', { ports });
@@ -75,10 +75,10 @@ describe('a summary', () => {
     expect(text).toContain('may hold asbestos');
     expect(text).toContain('together 9,999 sq ft');
     expect(kept.at(-1)).toEqual({ label: labels.left, items: [labels.floor, labels.rows] });
-    const told = kept.find(({ label }) => label === labels.rooms)?.items ?? [];
-    const more = Number(/^and (\d+) more$/.exec(told.at(-1) ?? '')?.[1]);
-    expect(told.length - 2 + more).toBe(rooms.length);
-    expect(told.slice(1, -1)).toEqual(rooms.slice(0, told.length - 2));
+    const given = kept.find(({ label }) => label === labels.rooms)?.items ?? [];
+    const more = Number(/^and (\d+) more$/.exec(given.at(-1) ?? '')?.[1]);
+    expect(given.length - 2 + more).toBe(rooms.length);
+    expect(given.slice(1, -1)).toEqual(rooms.slice(0, given.length - 2));
   });
 });
 
@@ -90,13 +90,13 @@ describe('the saw card', () => {
     const pieces = sticksPieces(trim, '.');
     expect(pieces.map(({ ticks }) => ticks).sort()).toEqual(trim.pieces.map(({ length }) => length).sort());
     let outside = 0;
-    for (const told of trim.pieces) {
-      const piece = pieces.find(({ what }) => what === `baseboard ${told.id}`);
-      const corners = trim.walls.find(({ name }) => name === told.wall)?.corners ?? [];
+    for (const given of trim.pieces) {
+      const piece = pieces.find(({ what }) => what === `baseboard ${given.id}`);
+      const corners = trim.walls.find(({ name }) => name === given.wall)?.corners ?? [];
       for (const [i, side] of (['left', 'right'] as const).entries()) {
         const end = piece?.[side];
-        if (told[side].cut === 'square') expect(end?.cut).toBe('square');
-        if (told[side].cut !== 'miter') continue;
+        if (given[side].cut === 'square') expect(end?.cut).toBe('square');
+        if (given[side].cut !== 'miter') continue;
         const isOutside = (corners[i] ?? 0) > 180;
         outside += isOutside ? 1 : 0;
         expect(end).toMatchObject({

@@ -123,16 +123,16 @@ describe('the app for many workspaces', () => {
     const page = await app.get('/slack/install');
     const cookie = (page.headers.get('set-cookie') ?? '').split(';')[0] ?? '';
     expect(page.status).toBe(302);
-    const asked = new URL(page.headers.get('location') ?? '');
-    expect(asked.host).toBe('slack.com');
-    expect(asked.searchParams.get('scope')?.split(',').sort()).toEqual([
+    const requested = new URL(page.headers.get('location') ?? '');
+    expect(requested.host).toBe('slack.com');
+    expect(requested.searchParams.get('scope')?.split(',').sort()).toEqual([
       'app_mentions:read',
       'chat:write',
       'commands',
       'files:write',
       'im:history',
     ]);
-    const state = encodeURIComponent(asked.searchParams.get('state') ?? '');
+    const state = encodeURIComponent(requested.searchParams.get('state') ?? '');
     return app.get(`/slack/oauth_redirect?code=${team}&state=${state}`, { cookie });
   }
 

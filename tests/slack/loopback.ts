@@ -44,7 +44,7 @@ export interface Loopback {
 
 /** For a bench: what came in is told and not kept. */
 export interface Telling {
-  heard(told: Call | Responded, status: number): void;
+  heard(given: Call | Responded, status: number): void;
 }
 
 export async function loopback(telling?: Telling): Promise<Loopback> {
@@ -58,9 +58,9 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
   let [files, times, urls] = [0, 0, 0];
   const sockets: WebSocket[] = [];
   const heard = (): void => {
-    const told = watchers;
+    const given = watchers;
     watchers = [];
-    for (const look of told) look();
+    for (const look of given) look();
   };
   const usual = (call: Call): Record<string, unknown> => {
     const { method, args } = call;

@@ -27,10 +27,10 @@ export function blocksUnlikeTypes(blocks: readonly unknown[]): readonly string[]
 }
 
 /** What is wrong with a view; its blocks are looked at one by one, for the type of a view lets any block pass. */
-export function viewUnlikeTypes(told: { readonly blocks?: readonly unknown[] }): readonly string[] {
+export function viewUnlikeTypes(given: { readonly blocks?: readonly unknown[] }): readonly string[] {
   if (!view) throw new Error('no schema of views');
-  const own = view(told) ? [] : [`a view: ${flawsIn(view)}`];
-  return [...own, ...blocksUnlikeTypes(told.blocks ?? [])];
+  const own = view(given) ? [] : [`a view: ${flawsIn(view)}`];
+  return [...own, ...blocksUnlikeTypes(given.blocks ?? [])];
 }
 
 function flawsIn({ errors }: ValidateFunction): string {

@@ -219,11 +219,11 @@ describe('buttons under an answer', () => {
 
 describe('forms', () => {
   /** Fills in the form that was opened last. */
-  async function submit(told: Readonly<Record<string, string>>, hash = 'h1'): Promise<Response> {
+  async function submit(given: Readonly<Record<string, string>>, hash = 'h1'): Promise<Response> {
     await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.open'));
     const view = app.slack.calls.filter(({ method }) => method === 'views.open').at(-1)?.args.view as object;
     const values = Object.fromEntries(
-      Object.entries(told).map(([option, value]) => [option, { told: { type: 'plain_text_input', value } }]),
+      Object.entries(given).map(([option, value]) => [option, { given: { type: 'plain_text_input', value } }]),
     );
     return app.interact({ type: 'view_submission', view: { ...view, id: 'V1', hash, state: { values } } });
   }

@@ -71,8 +71,8 @@ describe('the manifest', () => {
 
   it('needs an address for HTTP and none for Socket Mode', () => {
     expect(JSON.stringify(manifestOf(commands))).not.toContain('http');
-    const told = JSON.stringify(manifestOf(commands, 'https://floorhand.example'));
-    expect(told.match(/https:\/\/floorhand\.example\/slack\/events/g)).toHaveLength(3);
+    const given = JSON.stringify(manifestOf(commands, 'https://floorhand.example'));
+    expect(given.match(/https:\/\/floorhand\.example\/slack\/events/g)).toHaveLength(3);
   });
 
   it('names every command in its hint as far as there is room', () => {

@@ -27,7 +27,7 @@ function allOf(reply: Reply): readonly SlackMessage[] {
   const pictures = new Map(reply.blocks.map((_, place) => [place, `F${String(place).padStart(9, '0')}`]));
   return [
     ...render(reply, { id: 'abcdefghijk' }),
-    ...render(reply, { id: 'abcdefghijk', shown: true, asked: reply.headline, pictures }),
+    ...render(reply, { id: 'abcdefghijk', shown: true, requested: reply.headline, pictures }),
     ...render(reply),
     ...reply.blocks.flatMap((_, place) => renderPart(reply, place) ?? []),
     ...renderSources(reply),
@@ -178,14 +178,14 @@ describe('a planks answer', () => {
   it('of any texts never breaks a character in two', () => {
     fc.assert(
       fc.property(anyText(3000), (headline) => {
-        const told = JSON.stringify(
+        const given = JSON.stringify(
           render(
             { ...PLAIN, headline: `😀${headline.repeat(3)}`, actions: [{ label: '😀'.repeat(60), ask: 'x' }] },
             { id: 'a' },
           ),
         );
         // A lone half that was typed is told as it is; none of ours is made.
-        if (!/\\ud8|\\udc/.test(JSON.stringify(headline))) expect(told).not.toMatch(/\\ud[89a-f]/i);
+        if (!/\\ud8|\\udc/.test(JSON.stringify(headline))) expect(given).not.toMatch(/\\ud[89a-f]/i);
       }),
       { numRuns: 200 },
     );

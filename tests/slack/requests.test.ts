@@ -13,7 +13,7 @@ afterEach(async () => {
   await app.close();
 });
 
-const asked = (text = 'tape 1 + 2', more: Readonly<Record<string, string>> = {}): string =>
+const requested = (text = 'tape 1 + 2', more: Readonly<Record<string, string>> = {}): string =>
   new URLSearchParams({
     command: '/floorhand',
     text,
@@ -48,13 +48,13 @@ describe('what is refused', () => {
     ['a time that is none', { headers: { 'x-slack-request-timestamp': 'NaN' } }],
     ['a time with a tail', { headers: { 'x-slack-request-timestamp': `${NOW / 1000}.0` } }],
   ])('%s', async (_what, how) => {
-    const response = await app.post(asked(), how);
+    const response = await app.post(requested(), how);
     expect(response.status).toBe(401);
     expect(await settledBy()).toBe(1);
   });
 
   it('the same request again, word for word', async () => {
-    const body = asked();
+    const body = requested();
     expect((await app.post(body)).status).toBe(200);
     expect((await app.post(body)).status).toBe(401);
     await app.slack.until(() => shown(app.slack).length > 0);
@@ -62,7 +62,7 @@ describe('what is refused', () => {
   });
 
   it('anything that acts behind a certificate check', async () => {
-    for (const body of [asked('tape 1 + 2', { ssl_check: '1' }), `ssl_check=1&${asked()}`]) {
+    for (const body of [requested('tape 1 + 2', { ssl_check: '1' }), `ssl_check=1&${requested()}`]) {
       const response = await app.post(body, { secret: 'another secret' });
       expect([response.status, await response.text()]).toEqual([200, '']);
     }
@@ -96,7 +96,7 @@ describe('what is answered', () => {
 
   it('a request within five minutes either way', async () => {
     for (const minutes of [-4.9, 4.9]) {
-      const response = await app.post(asked('tape 1 + 2', { trigger_id: `TR${minutes}` }), {
+      const response = await app.post(requested('tape 1 + 2', { trigger_id: `TR${minutes}` }), {
         stamp: NOW / 1000 + minutes * 60,
       });
       expect(response.status).toBe(200);
@@ -123,7 +123,7 @@ describe('deliveries again', () => {
   });
 
   it('of one slash command or press act once', async () => {
-    const body = (url: string): string => asked('tape 1 + 2', { response_url: url });
+    const body = (url: string): string => requested('tape 1 + 2', { response_url: url });
     await app.post(body(app.slack.responseUrl()));
     await app.post(body(app.slack.responseUrl()));
     await app.slack.until(() => shown(app.slack).length > 0);
@@ -135,7 +135,7 @@ describe('deliveries again', () => {
     await app.close();
     app = await running({ ports: { kept } });
     const event = { type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', text: 'tape 1 + 2' };
-    const body = asked('tape 3 + 4', { response_url: '' });
+    const body = requested('tape 3 + 4', { response_url: '' });
     await app.event(event, { id: 'Ev-same' });
     await app.post(body);
     await app.slack.until(() => shown(app.slack).length === 2);
@@ -175,10 +175,10 @@ describe('the answer to Slack', () => {
     });
     app = await running({
       ports: {
-        async *answer(invocation) {
+        async *answer(request) {
           begun.push(answeredTo);
           await gate;
-          yield* answer(invocation, commands, { fault: () => undefined });
+          yield* answer(request, commands, { fault: () => undefined });
         },
       },
     });
@@ -209,7 +209,7 @@ describe('the answer to Slack', () => {
       id: 'V1',
       hash: 'h',
       private_metadata: JSON.stringify({ command: 'floor planks', where: { user: 'U1' } }),
-      state: { values: { room: { told: { type: 'plain_text_input', value: '12 x' } } } },
+      state: { values: { room: { given: { type: 'plain_text_input', value: '12 x' } } } },
     };
     const response = await app.interact({ type: 'view_submission', view });
     expect(await response.json()).toMatchObject({ response_action: 'errors' });

@@ -69,9 +69,9 @@ export async function running(
   const asker = { platform: 'slack', id: 'U1', workspace: 'T1' } as const;
   const flat = over.flat === true ? await demoPorts(asker, fault) : { fault };
   const ports: SlackParts = {
-    answer: (invocation) => answer(invocation, commands, flat),
+    answer: (request) => answer(request, commands, flat),
     commands,
-    habits: DEFAULT_HABITS,
+    preferences: DEFAULT_PREFERENCES,
     kept,
     shared: false,
     fault,

@@ -110,9 +110,9 @@ describe('pictures', () => {
     );
     await app.press('Show to channel');
     await app.slack.until(() => app.slack.responded.length === 3);
-    const [, posted, told] = app.slack.responded.map(({ body }) => body);
-    expect([posted?.response_type, images(posted), told?.response_type]).toEqual(['in_channel', 0, 'ephemeral']);
-    expect(wordsOf(told)).toContain('without its picture');
+    const [, posted, given] = app.slack.responded.map(({ body }) => body);
+    expect([posted?.response_type, images(posted), given?.response_type]).toEqual(['in_channel', 0, 'ephemeral']);
+    expect(wordsOf(given)).toContain('without its picture');
   });
 
   it('that cannot be drawn or uploaded leave the answer as it is', async () => {
@@ -185,7 +185,7 @@ describe('a response address', () => {
             id: 'V1',
             hash,
             state: {
-              values: { room: { told: { value: '12x14' } }, plank: { told: { value: '6 x 48 in, 10 per carton' } } },
+              values: { room: { given: { value: '12x14' } }, plank: { given: { value: '6 x 48 in, 10 per carton' } } },
             },
           },
         },

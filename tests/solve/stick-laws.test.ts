@@ -82,8 +82,8 @@ function taskOf({
 describe('small lists', () => {
   it('are cut legally, and as cheap as any way (every set of pieces on every stock enumerated)', () => {
     fc.assert(
-      fc.property(small, (told) => {
-        const task = taskOf(told);
+      fc.property(small, (given) => {
+        const task = taskOf(given);
         const plan = best(task);
         expectLegal(task, plan);
         expect(plan.proven).toBe(true);
@@ -99,8 +99,8 @@ describe('small lists', () => {
         small,
         fc.integer({ min: 65, max: 130 }),
         fc.integer({ min: 40, max: 160 }),
-        (told, length, cents) => {
-          const task = taskOf(told);
+        (given, length, cents) => {
+          const task = taskOf(given);
           expect(best({ ...task, stock: [...task.stock, { length, cents }] }).cents).toBeLessThanOrEqual(
             best(task).cents,
           );

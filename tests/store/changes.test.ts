@@ -75,22 +75,22 @@ describe('a change', () => {
   it('that comes with others is put with them', async () => {
     const all = shelf();
     await all.sums.create('a', 0);
-    const before = all.engine.asked;
-    const told = await Promise.all(Array.from({ length: 64 }, () => all.sums.change('a', add(1))));
-    expect(told).toEqual(Array.from({ length: 64 }, (_, i) => i + 1));
+    const before = all.engine.requested;
+    const given = await Promise.all(Array.from({ length: 64 }, () => all.sums.change('a', add(1))));
+    expect(given).toEqual(Array.from({ length: 64 }, (_, i) => i + 1));
     // The first alone, the other 63 together: a read and a put each.
-    expect(all.engine.asked - before).toBe(4);
+    expect(all.engine.requested - before).toBe(4);
   });
 
   it('of one record does not wait for another record', async () => {
     const all = shelf();
     await all.sums.create('a', 0);
     await all.sums.create('b', 0);
-    const told: string[] = [];
+    const given: string[] = [];
     all.engine.fates.push('lost');
     const [first, second] = [all.sums.change('a', add(1)), all.sums.change('b', add(1))];
-    await Promise.all([first.then(() => told.push('a')), second.then(() => told.push('b'))]);
-    expect(told).toEqual(['b', 'a']);
+    await Promise.all([first.then(() => given.push('a')), second.then(() => given.push('b'))]);
+    expect(given).toEqual(['b', 'a']);
   });
 });
 
@@ -104,10 +104,10 @@ describe('whatever is lost, and whoever comes first', () => {
       all.engine.overtake = ({ rev, text }) => ({ rev: rev + 1, text });
       all.engine.fates.push(...script);
       // Each change adds its own power of four, so that the sum tells how often each was made, up to three times.
-      const told = await Promise.allSettled(
+      const given = await Promise.allSettled(
         Array.from({ length: changes }, (_, i) => all.sums.change('a', add(4 ** i))),
       );
-      told.forEach(({ status }, i) => {
+      given.forEach(({ status }, i) => {
         const times = Math.floor(value(all) / 4 ** i) % 4;
         expect(times).toBeLessThanOrEqual(1);
         if (status === 'fulfilled') expect(times).toBe(1);

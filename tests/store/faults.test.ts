@@ -20,7 +20,7 @@ function drawn(): () => number {
 it('what is lost or doubled is seen', () => {
   const found = { a: [0, 2, 2], b: [0] };
   expect(outcome({ a: [0, 1, 2], b: [0] }, 5, 1, found)).toEqual({
-    asked: 5,
+    requested: 5,
     acknowledged: 4,
     refused: 1,
     lost: 1,
@@ -38,9 +38,9 @@ describe('a data folder', () => {
   });
 
   it('opens after its process was killed, with all that was acknowledged', async () => {
-    const told = await killed(8, drawn());
-    expect(told).toMatchObject(SOUND);
-    expect(told.acknowledged).toBeGreaterThan(0);
+    const given = await killed(8, drawn());
+    expect(given).toMatchObject(SOUND);
+    expect(given.acknowledged).toBeGreaterThan(0);
   });
 });
 
@@ -51,26 +51,26 @@ for (const server of ['postgres', 'redis'] as const) {
     `${server}${lacking.length > 0 ? ` (lacking ${lacking})` : ''}`,
     () => {
       it('takes changes of several processes', async () => {
-        const told = await manyProcesses(server, { processes: 3, changes: 20, lanes: 2 });
-        expect(told).toMatchObject({ ...SOUND, acknowledged: 60 });
+        const given = await manyProcesses(server, { processes: 3, changes: 20, lanes: 2 });
+        expect(given).toMatchObject({ ...SOUND, acknowledged: 60 });
       });
 
       it('takes every tick of an owner and two helpers in two processes', async () => {
-        const told = await tickOnServer(server, { lines: 24, lanes: 2 });
-        expect(told).toMatchObject({ ...SOUND, acknowledged: 72 });
+        const given = await tickOnServer(server, { lines: 24, lanes: 2 });
+        expect(given).toMatchObject({ ...SOUND, acknowledged: 72 });
       });
 
       it('that is slow and cut off while it works takes each change once', async () => {
-        const told = await slowAndCut(server, { processes: 2, changes: 40, lanes: 10, delay: 100, cuts: 3 });
-        expect(told).toMatchObject(SOUND);
-        expect(told.acknowledged).toBeGreaterThan(0);
+        const given = await slowAndCut(server, { processes: 2, changes: 40, lanes: 10, delay: 100, cuts: 3 });
+        expect(given).toMatchObject(SOUND);
+        expect(given.acknowledged).toBeGreaterThan(0);
       });
 
       it('that crashes has all that was acknowledged, refuses meanwhile, and is found again', async () => {
-        const told = await crashes(server, { times: 1, lanes: 4 });
-        expect(told).toMatchObject(SOUND);
-        expect(told.refused).toBeGreaterThan(0);
-        expect(told.acknowledged).toBeGreaterThan(4);
+        const given = await crashes(server, { times: 1, lanes: 4 });
+        expect(given).toMatchObject(SOUND);
+        expect(given.refused).toBeGreaterThan(0);
+        expect(given.acknowledged).toBeGreaterThan(4);
       });
     },
   );

@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { redisDoubts } from '../../src/storage/redis.ts';
 
 const SOUND = { appendonly: 'yes', appendfsync: 'always', maxmemory: '0', 'maxmemory-policy': 'noeviction' };
-const asked = (settings: Readonly<Record<string, string>>) => async (name: string) => ({
+const requested = (settings: Readonly<Record<string, string>>) => async (name: string) => ({
   [name]: settings[name] ?? '',
 });
 
@@ -17,7 +17,7 @@ it.each<[string, Partial<typeof SOUND>, readonly RegExp[]]>([
   ['that refuses when full', { maxmemory: '1000' }, []],
   ['with two things amiss', { appendonly: 'no', maxmemory: '9', 'maxmemory-policy': 'volatile-ttl' }, [/file/, /full/]],
 ])('a Redis %s', async (_what, settings, expected) => {
-  const doubts = await redisDoubts(asked({ ...SOUND, ...settings }));
+  const doubts = await redisDoubts(requested({ ...SOUND, ...settings }));
   expect(doubts).toEqual(expected.map((one) => expect.stringMatching(one)));
 });
 

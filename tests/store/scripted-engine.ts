@@ -10,7 +10,7 @@ export interface ScriptedEngine extends Pick<Engine, 'read' | 'create' | 'put' |
   /** The fates of the next operations; all goes well after. */
   readonly fates: Fate[];
   /** How many operations were asked for. */
-  asked: number;
+  requested: number;
   /** What another does to a record when it comes first. */
   overtake: (row: StoredRow) => StoredRow;
 }
@@ -19,7 +19,7 @@ export function scriptedEngine(): ScriptedEngine {
   const rows = new Map<string, StoredRow>();
   const done = new Set<string>();
   async function fated<T>(key: string, work: () => T): Promise<T> {
-    engine.asked++;
+    engine.requested++;
     const fate = engine.fates.shift() ?? 'well';
     if (fate === 'lost') throw new Lost('the connection went before');
     const row = rows.get(key);
@@ -35,7 +35,7 @@ export function scriptedEngine(): ScriptedEngine {
   const engine: ScriptedEngine = {
     rows,
     fates: [],
-    asked: 0,
+    requested: 0,
     overtake: (row) => ({ ...row, rev: row.rev + 1 }),
     read: (kind, id) => fated(`${kind}/${id}`, () => rows.get(`${kind}/${id}`)),
     create: (kind, id, row, write) =>

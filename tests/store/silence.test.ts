@@ -28,9 +28,9 @@ for (const [name, url, clear] of [
         await slow.shelf('sum', SUM).create('a', 0);
         const again = async (): Promise<number | undefined> => {
           for (let tries = 0; tries < 50; tries++) {
-            const told = await add().catch((cause) => cause);
-            if (typeof told === 'number') return told;
-            expect(told).toBeInstanceOf(Outage);
+            const given = await add().catch((cause) => cause);
+            if (typeof given === 'number') return given;
+            expect(given).toBeInstanceOf(Outage);
           }
           return undefined;
         };
@@ -38,8 +38,8 @@ for (const [name, url, clear] of [
         expect(before).toBeGreaterThan(0);
         proxy.deaf = true;
         const silent = [add(), store.kept.get('x'), store.kept.set('x', 1), store.kept.claim('y', 1000), store.ping()];
-        const told = await Promise.allSettled(silent);
-        for (const one of told) expect(one).toMatchObject({ status: 'rejected', reason: expect.any(Outage) });
+        const given = await Promise.allSettled(silent);
+        for (const one of given) expect(one).toMatchObject({ status: 'rejected', reason: expect.any(Outage) });
         proxy.deaf = false;
         expect(await again()).toBeGreaterThan(before ?? 0);
       } finally {

@@ -7,8 +7,8 @@ import { PassThrough, Writable } from 'node:stream';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
-import type { Invocation } from '../../src/chat/ports.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import type { Request } from '../../src/chat/ports.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { WORKED_ASK } from '../../src/platforms/terminal/demo.ts';
 import { ask, askLines, converse, demonstrate, type Session } from '../../src/platforms/terminal/receive.ts';
 import { send } from '../../src/platforms/terminal/send.ts';
@@ -43,9 +43,9 @@ function session(typed: string, part: Partial<Session> = {}): Session & { readon
     },
   };
   return {
-    answer: (invocation: Invocation) => answer(invocation, commands, ports),
+    answer: (request: Request) => answer(request, commands, ports),
     commands,
-    habits: DEFAULT_HABITS,
+    preferences: DEFAULT_PREFERENCES,
     input,
     history: '',
     ...part,
@@ -108,20 +108,20 @@ describe('lines as text', () => {
   });
 
   it('carry the asker’s habits and say that a terminal asks', async () => {
-    const asked: Invocation[] = [];
-    const habits = { units: 'metric', decimal: ',', currency: 'EUR' } as const;
+    const requested: Request[] = [];
+    const preferences = { units: 'metric', decimal: ',', currency: 'EUR' } as const;
     const given = session('tape 3', {
-      habits,
-      answer: (invocation) => {
-        asked.push(invocation);
-        return answer(invocation, commands, { fault: () => undefined });
+      preferences,
+      answer: (request) => {
+        requested.push(request);
+        return answer(request, commands, { fault: () => undefined });
       },
     });
     await askLines(given, false);
-    expect(asked).toEqual([
+    expect(requested).toEqual([
       {
         asker: { platform: 'terminal', id: 'local' },
-        habits,
+        preferences,
         text: 'tape 3',
         place: expect.stringMatching(/^[0-9a-f-]{36}$/),
       },
@@ -156,12 +156,12 @@ describe('sending', () => {
   });
 
   it('takes the usual width where a terminal tells none', async () => {
-    const [told, untold] = [new Paper(false, 80), new Paper(true, 0)];
-    for (const output of [told, untold]) await ask('tape 1 ft in mm', session('', { output }), false);
-    const bare = untold.text
+    const [given, notGiven] = [new Paper(false, 80), new Paper(true, 0)];
+    for (const output of [given, notGiven]) await ask('tape 1 ft in mm', session('', { output }), false);
+    const bare = notGiven.text
       .replaceAll(`${String.fromCharCode(27)}[1m`, '')
       .replaceAll(`${String.fromCharCode(27)}[22m`, '');
-    expect(bare).toBe(told.text);
+    expect(bare).toBe(given.text);
   });
 
   it('keeps to the terminal’s width', async () => {

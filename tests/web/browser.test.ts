@@ -31,13 +31,13 @@ describe.runIf(hasChromium())('the share page in a browser', () => {
   });
 
   /** A stage of its own, opened; everything that the browser complains of or asks elsewhere for is told. */
-  async function visited(told: BrowserContextOptions = {}, own: Stage = stage(flat)) {
+  async function visited(given: BrowserContextOptions = {}, own: Stage = stage(flat)) {
     const server = await listen(
       routed(own.routes, (cause) => own.faults.push(cause)),
       { host: '127.0.0.1', port: 0 },
     );
     open.push(server);
-    const context = await browser.newContext({ viewport: PHONE, ...told });
+    const context = await browser.newContext({ viewport: PHONE, ...given });
     const page = await context.newPage();
     const complaints: string[] = [];
     page.on('console', (message) => complaints.push(message.text()));
@@ -96,7 +96,7 @@ describe.runIf(hasChromium())('the share page in a browser', () => {
     });
     await page.goto(url.replace('127.0.0.1', 'laptop.test'));
     await box(page, 'Caulk: 2 tubes').click();
-    expect(own.asked.at(-2)).toBe('project shopping bought all caulk');
+    expect(own.requested.at(-2)).toBe('project shopping bought all caulk');
     // Neither who sends it nor from where is told there, and no address in which the link stands.
     expect([sent[0]?.origin, sent[0]?.['sec-fetch-site'], sent[0]?.referer]).toEqual(['null', undefined, undefined]);
     expect(await box(page, 'Caulk: 2 tubes').getAttribute('aria-checked')).toBe('true');
@@ -115,7 +115,7 @@ describe.runIf(hasChromium())('the share page in a browser', () => {
     await other.goto(url);
     await box(page, 'Caulk: 2 tubes').click();
     await page.locator('.who', { hasText: 'ticked by Sam' }).waitFor();
-    expect(own.asked.filter((line) => line !== 'project sheets')).toEqual(['project shopping bought all caulk']);
+    expect(own.requested.filter((line) => line !== 'project sheets')).toEqual(['project shopping bought all caulk']);
     await other.evaluate('window.dispatchEvent(new Event("focus"))');
     await other.locator('.who', { hasText: 'ticked by Sam' }).waitFor();
     expect(await box(other, 'Caulk: 2 tubes').getAttribute('aria-checked')).toBe('true');
@@ -138,11 +138,11 @@ describe.runIf(hasChromium())('the share page in a browser', () => {
     await box(page, 'clear the room').click();
     await page.getByText(PAGE_TICKS.left(3)).waitFor();
     expect(await page.locator('.state', { hasText: PAGE_TICKS.waiting }).count()).toBe(3);
-    expect(own.asked).toEqual(['project sheets']);
+    expect(own.requested).toEqual(['project sheets']);
     await context.setOffline(false);
     await page.getByText(PAGE_TICKS.left(3)).waitFor({ state: 'detached' });
     await page.locator('.unsaved').first().waitFor({ state: 'detached' });
-    expect(own.asked.filter((line) => line !== 'project sheets')).toEqual([
+    expect(own.requested.filter((line) => line !== 'project sheets')).toEqual([
       'project shopping bought all caulk',
       'project shopping bought all bags',
     ]);
@@ -159,7 +159,7 @@ describe.runIf(hasChromium())('the share page in a browser', () => {
     const again = await context.newPage();
     await again.goto(url);
     await again.locator('.who', { hasText: 'ticked by Sam' }).waitFor();
-    expect(own.asked).toContain('project shopping bought all caulk');
+    expect(own.requested).toContain('project shopping bought all caulk');
     await context.close();
   });
 
@@ -197,7 +197,7 @@ describe.runIf(hasChromium())('the share page in a browser', () => {
       await page.evaluate('window.dispatchEvent(new Event("online"))');
       await page.locator('.unsaved').first().waitFor({ state: 'detached' });
     }
-    expect(own.asked.filter((line) => line !== 'project sheets')).toEqual([
+    expect(own.requested.filter((line) => line !== 'project sheets')).toEqual([
       'project shopping bought all caulk',
       'project shopping bought all bags',
     ]);
@@ -225,14 +225,14 @@ describe.runIf(hasChromium())('the share page in a browser', () => {
       const bytes = new Uint8Array(await page.pdf({ format }));
       const { text } = await extractText(await getDocumentProxy(bytes), { mergePages: true });
       for (const { key } of flat.sheets) expect(text).toContain(PAGE_SECTIONS[key]);
-      for (const told of [
+      for (const given of [
         'Caulk: 2 tubes',
         '80 3/16"',
         'inside miter 45°',
         'Utility knife',
         'Where the figures come from',
       ]) {
-        expect(text).toContain(told);
+        expect(text).toContain(given);
       }
       for (const button of ['Next', 'Save the note', 'Up to the list', 'Take it with you'])
         expect(text).not.toContain(button);

@@ -2,7 +2,7 @@
 
 import { randomBytes } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { type OpenStore, openStore } from '../../src/storage/store.ts';
 import { replyTo } from '../bot/asked.ts';
 import { flatContent } from '../project/projects.ts';
@@ -25,8 +25,8 @@ await withServer('Postgres', POSTGRES, () => {
   let links: readonly [string, string];
   beforeAll(async () => {
     pages = [open(), open()];
-    const desk = openDesk(OWNER, pages[0].ports);
-    await desk?.create(flatContent());
+    const access = openAccess(OWNER, pages[0].ports);
+    await access?.create(flatContent());
     links = [
       await pages[0].link({ what: 'project', role: 'tick', label: 'Sam' }),
       await pages[1].link({ what: 'project', role: 'tick', label: 'Kim' }),
@@ -47,7 +47,7 @@ await withServer('Postgres', POSTGRES, () => {
     return page.visit(link, { method: 'POST', body, headers: { Origin: HERE, Accept: 'application/json' } });
   };
   const project = async () => {
-    const found = await openDesk(OWNER, pages[0].ports)?.inUse();
+    const found = await openAccess(OWNER, pages[0].ports)?.inUse();
     if (!found) throw new Error('no project');
     return found;
   };

@@ -122,9 +122,9 @@ it('a note stands in the owner’s log, word for word but for colons that would 
   const fields = { do: 'note', once: 'abcdefgh12345678', text: `do: remove 1, to: all; "door" <3 = 30'` };
   for (let i = 0; i < 2; i++) expect((await send(path, fields)).status).toBe(200);
   const { blocks } = await replyTo('project log', { asker: OWNER, ports: real.ports });
-  const told = JSON.stringify(blocks.filter(({ kind }) => kind === 'table'));
-  expect(told.split('remove 1').length).toBe(2);
-  expect(told).toContain(JSON.stringify(`do∶ remove 1, to∶ all; "door" <3 = 30'`).slice(1, -1));
+  const given = JSON.stringify(blocks.filter(({ kind }) => kind === 'table'));
+  expect(given.split('remove 1').length).toBe(2);
+  expect(given).toContain(JSON.stringify(`do∶ remove 1, to∶ all; "door" <3 = 30'`).slice(1, -1));
 });
 
 describe('what is to be measured', () => {
@@ -163,8 +163,8 @@ describe('what can be taken along', () => {
     const { text } = await extractText(pdf, { mergePages: true });
     const list = (await csv?.text()) ?? '';
     const data = (await json?.text()) ?? '';
-    for (const told of [text, list, data]) expect(told).toContain('Contractor bags');
-    for (const told of [text, list, data]) expect(told).not.toContain('Laying guide');
+    for (const given of [text, list, data]) expect(given).toContain('Contractor bags');
+    for (const given of [text, list, data]) expect(given).not.toContain('Laying guide');
     expect(csv?.headers.get('content-type')).toMatch(/^text\/csv/);
     expect((await real.visit(`${path}?get=csv-cuts`)).status).toBe(404);
   });

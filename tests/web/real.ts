@@ -2,12 +2,12 @@
 
 import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import type { Offer } from '../../src/accounts/sharing.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import type { Ports } from '../../src/chat/ports.ts';
 import { fileMaker } from '../../src/documents/make.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { allowanceOf } from '../../src/platforms/web/receive.ts';
 import { openedBy } from '../../src/platforms/web/share-page.ts';
 import { startWeb } from '../../src/platforms/web/start.ts';
@@ -39,14 +39,14 @@ export async function realPage(): Promise<RealPage> {
 export function pageOn<P extends Ports & { readonly store: Store }>(ports: P): RealPage<P> {
   const routes = startWeb({
     ...ports,
-    habits: DEFAULT_HABITS,
-    answer: (invocation) => answer(invocation, commands, ports),
+    preferences: DEFAULT_PREFERENCES,
+    answer: (request) => answer(request, commands, ports),
     opened: openedBy(ports),
     files: fileMaker,
     allow: allowanceOf(),
   });
   const sharing = () => {
-    const own = openDesk(OWNER, ports);
+    const own = openAccess(OWNER, ports);
     if (!own?.sharing) throw new Error('no desk to share at');
     return { sharing: own.sharing, inUse: () => own.inUse() };
   };

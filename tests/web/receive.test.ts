@@ -20,8 +20,8 @@ async function seen(response: Response) {
   return { status: response.status, headers: [...response.headers], body: await response.text() };
 }
 
-function asks({ asked }: Stage): readonly string[] {
-  return asked.filter((line) => line !== 'project sheets');
+function asks({ requested }: Stage): readonly string[] {
+  return requested.filter((line) => line !== 'project sheets');
 }
 
 describe('a link', () => {
@@ -84,7 +84,7 @@ describe('a link', () => {
     for (const query of ['?get=state', '?get=letter', '?get=json', '?told=abc']) {
       expect(await get(`${OTHER}${query}`)).toEqual(first);
     }
-    expect(own.asked).toEqual([]);
+    expect(own.requested).toEqual([]);
   });
 
   it('answers sealed whatever it answers', async () => {
@@ -136,13 +136,13 @@ describe('a link', () => {
   it('is worked out once for as long as nothing of it changes', async () => {
     const own = stage(sheets);
     for (let i = 0; i < 5; i++) await own.visit(LINK);
-    expect(own.asked).toEqual(['project sheets']);
+    expect(own.requested).toEqual(['project sheets']);
     await own.send(BAGS);
     await own.visit(LINK);
-    expect(own.asked.filter((line) => line === 'project sheets')).toHaveLength(2);
+    expect(own.requested.filter((line) => line === 'project sheets')).toHaveLength(2);
     own.clock.now += 3600_000;
     await own.visit(LINK);
-    expect(own.asked.filter((line) => line === 'project sheets')).toHaveLength(3);
+    expect(own.requested.filter((line) => line === 'project sheets')).toHaveLength(3);
   });
 
   it('never shows what was kept for another', async () => {
@@ -260,7 +260,7 @@ describe('a tick', () => {
     ]) {
       expect([headers, (await from(headers)).status]).toEqual([headers, 403]);
     }
-    expect(own.asked).toEqual([]);
+    expect(own.requested).toEqual([]);
     expect((await from({ Origin: 'null', 'Sec-Fetch-Site': 'same-origin' })).status).toBe(303);
   });
 
@@ -284,7 +284,7 @@ describe('a tick', () => {
   });
 
   it('is counted by what is sent, apart from what is looked at, and told when to come again', async () => {
-    const own = stage(sheets, async (of) => of !== 'deed');
+    const own = stage(sheets, async (of) => of !== 'permission');
     const [here, there] = [
       await seen(await own.send(BAGS)),
       await seen(
@@ -294,7 +294,7 @@ describe('a tick', () => {
     expect(there).toEqual(here);
     expect([here.status, new Map(here.headers).get('retry-after')]).toEqual([429, '60']);
     expect((await own.visit(LINK)).status).toBe(200);
-    expect(own.asked).toEqual(['project sheets']);
+    expect(own.requested).toEqual(['project sheets']);
   });
 
   it('from elsewhere is refused alike, whosever link it is', async () => {
@@ -427,7 +427,7 @@ it('a token is known by its hash alone', async () => {
   const own = stage(sheets);
   await own.visit(LINK);
   await own.send({ do: 'note', once: 'abcdefgh12345678', text: 'stain' });
-  const kept = JSON.stringify([...own.keys, ...own.asked]);
+  const kept = JSON.stringify([...own.keys, ...own.requested]);
   expect(kept).not.toContain(TOKEN);
   expect(kept).toContain(createHash('sha256').update(TOKEN).digest('hex'));
 });

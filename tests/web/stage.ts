@@ -2,8 +2,8 @@
 
 import { createHash } from 'node:crypto';
 import type { Answer } from '../../src/chat/pipeline.ts';
-import type { Invocation } from '../../src/chat/ports.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import type { Request } from '../../src/chat/ports.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { allowanceOf } from '../../src/platforms/web/receive.ts';
 import { startWeb } from '../../src/platforms/web/start.ts';
 import type { OpenedLink } from '../../src/platforms/web/types.ts';
@@ -16,7 +16,7 @@ import { bareReply } from './fixture-sheets.ts';
 export const TOKEN = 'abcdefghijklmnopqrstu0';
 
 export interface Stage {
-  readonly asked: string[];
+  readonly requested: string[];
   readonly faults: unknown[];
   /** Links by token: what is not here was never given, or ended. */
   readonly links: Map<string, Pick<OpenedLink, 'role' | 'until' | 'questions'>>;
@@ -42,14 +42,14 @@ export const HERE = 'http://127.0.0.1:3000';
 export function stage(sheets: Sheets, allow = allowanceOf()): Stage {
   const keys: string[] = [];
   const store = watched(keys);
-  const asked: string[] = [];
+  const requested: string[] = [];
   const faults: unknown[] = [];
   const links: Stage['links'] = new Map([[TOKEN, { role: 'tick', questions: [] }]]);
   const clock = { now: NOON };
   const byHash = (id: string) =>
     [...links].find(([token]) => createHash('sha256').update(token).digest('hex') === id)?.[1];
   const own: Stage = {
-    asked,
+    requested,
     keys,
     faults,
     links,
@@ -62,9 +62,9 @@ export function stage(sheets: Sheets, allow = allowanceOf()): Stage {
       fault: (_, cause) => faults.push(cause),
       store,
       now: () => clock.now,
-      habits: DEFAULT_HABITS,
+      preferences: DEFAULT_PREFERENCES,
       allow,
-      answer: (invocation) => answersOf(invocation, own),
+      answer: (request) => answersOf(request, own),
       opened: async ({ id }) => {
         // One look at the store, whatever comes of it.
         await store.kept.get(`share:${id}`);
@@ -126,8 +126,8 @@ function bytes(text: string): Uint8Array<ArrayBuffer> {
   return new Uint8Array(Buffer.from(text));
 }
 
-async function* answersOf({ text }: Invocation, stage: Stage): AsyncGenerator<Answer> {
-  stage.asked.push(text);
+async function* answersOf({ text }: Request, stage: Stage): AsyncGenerator<Answer> {
+  stage.requested.push(text);
   const other = stage.instead?.(text);
   if (other) yield other;
   else if (text === 'project sheets') yield { ...bareReply('Sheets.'), data: stage.sheets };

@@ -77,7 +77,7 @@ export async function botProcess(terms: BotTerms): Promise<BotProcess> {
   });
   const state = (name: string) => lines.find((line) => line.state === name);
   const until = async (name: string): Promise<void> => {
-    const told = new Promise<void>((resolve) => {
+    const given = new Promise<void>((resolve) => {
       const before = seen;
       seen = () => {
         before();
@@ -85,7 +85,7 @@ export async function botProcess(terms: BotTerms): Promise<BotProcess> {
       };
       seen();
     });
-    if ((await Promise.race([told, ended])) !== undefined && !state(name))
+    if ((await Promise.race([given, ended])) !== undefined && !state(name))
       throw new Error(`the bot ended before it was ${name}: ${parts.join('')}`);
   };
   const stop = async (): Promise<void> => {
@@ -100,7 +100,7 @@ export async function botProcess(terms: BotTerms): Promise<BotProcess> {
     throw cause;
   }
   const http = `http://127.0.0.1:${state('listening')?.port}`;
-  let deeds = 0;
+  let permissions = 0;
   return {
     child,
     discord,
@@ -118,7 +118,7 @@ export async function botProcess(terms: BotTerms): Promise<BotProcess> {
         user_id: 'U1',
         team_id: 'T1',
         channel_id: 'C1',
-        trigger_id: `TR${++deeds}`,
+        trigger_id: `TR${++permissions}`,
         response_url: slack.responseUrl(),
         ...more,
       }).toString();

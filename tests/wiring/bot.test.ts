@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openDesk } from '../../src/accounts/project-access.ts';
+import { openAccess } from '../../src/accounts/project-access.ts';
 import { openStore } from '../../src/storage/store.ts';
 import { slash } from '../discord/interactions.ts';
 import { flawsOf } from '../host/prometheus-text.ts';
@@ -41,7 +41,7 @@ afterAll(async () => {
 });
 
 /** What Slack was told at response addresses, as words. */
-const told = (): readonly string[] => bot.slack.responded.map(({ body }) => wordsOf(body));
+const given = (): readonly string[] => bot.slack.responded.map(({ body }) => wordsOf(body));
 
 describe('what it writes', () => {
   it('has a line for each ask and fault, by a reference of its own, and figures without anybody', async () => {
@@ -56,7 +56,7 @@ describe('what it writes', () => {
     ];
     for (const [i, text] of asks.entries()) {
       expect(await bot.slash(text, who)).toBe(200);
-      await bot.slack.until(() => told().length > i);
+      await bot.slack.until(() => given().length > i);
     }
 
     // Slack refuses what it is sent, with words of its own; Discord with the whole of what it was sent.
@@ -116,7 +116,7 @@ describe('its end', () => {
     expect((await fetch(`${bot.http}/readyz`)).status).toBe(200);
     expect((await fetch(`${bot.http}/healthz`)).status).toBe(200);
     await bot.slash('project new Upstairs flat');
-    await bot.slack.until(() => told().some((text) => text.includes('Upstairs flat')));
+    await bot.slack.until(() => given().some((text) => text.includes('Upstairs flat')));
     const statuses: number[] = [];
     const rooms = Array.from(
       { length: 40 },
@@ -126,9 +126,13 @@ describe('its end', () => {
       await new Promise((resolve) => setTimeout(resolve, i * 8));
       statuses[i] = await bot.slash(`project room ${room} 3x5`).catch(() => 0);
     });
-    const asked = slash('floor planks', { room: `12' x 14'`, plank: '6 x 48 in, 10 per carton', pattern: 'scattered' });
-    bot.discord.dispatch(asked);
-    await bot.slack.until(() => told().filter((text) => text.includes('Closet-')).length > 3);
+    const requested = slash('floor planks', {
+      room: `12' x 14'`,
+      plank: '6 x 48 in, 10 per carton',
+      pattern: 'scattered',
+    });
+    bot.discord.dispatch(requested);
+    await bot.slack.until(() => given().filter((text) => text.includes('Closet-')).length > 3);
     const began = performance.now();
     bot.child.kill('SIGTERM');
     await Promise.all([...sent, bot.until('stopping')]);
@@ -139,19 +143,19 @@ describe('its end', () => {
 
     // Heard means worked on: each of those was answered, and each that was said to be added is there.
     const acknowledged = rooms.filter((_, i) => statuses[i] === 200);
-    const answers = told().join('\n');
+    const answers = given().join('\n');
     const unanswered = acknowledged.filter((room) => !answers.includes(`${room} `) && !answers.includes(`${room}.`));
     expect({ unanswered, some: acknowledged.length > 4 }).toEqual({ unanswered: [], some: true });
     for (const status of statuses) expect([200, 503, 0]).toContain(status);
     const store = openStore({ url: '', folder: data, fault: () => undefined });
     try {
-      const desk = openDesk({ platform: 'slack', id: 'U1', workspace: 'T1' }, { store });
-      const kept = JSON.stringify(await desk?.inUse());
+      const access = openAccess({ platform: 'slack', id: 'U1', workspace: 'T1' }, { store });
+      const kept = JSON.stringify(await access?.inUse());
       for (const room of acknowledged) expect(kept).toContain(`"${room}"`);
     } finally {
       await store.close();
     }
-    const ofAsked = bot.discord.captured.filter(({ token }) => token === asked.token);
+    const ofAsked = bot.discord.captured.filter(({ token }) => token === requested.token);
     expect(JSON.stringify(ofAsked.map(({ body }) => body))).toContain('Buy 9 cartons');
     const ofLate = JSON.stringify(
       bot.discord.captured.filter(({ token }) => token === late.token).map(({ body }) => body),

@@ -1,7 +1,7 @@
 /** What is told of chats: which of terminal and bot it makes, and what is lacking, before anything is opened. */
 
 import { describe, expect, it } from 'vitest';
-import { chatsAreTold, chatsLack } from '../../src/server/chat-settings.ts';
+import { chatsAreConfigured, chatsLack } from '../../src/server/chat-settings.ts';
 import { readConfig } from '../../src/server/config.ts';
 
 const KEY = Buffer.alloc(32, 7).toString('base64');
@@ -30,9 +30,9 @@ describe('chats', () => {
       true,
       [/^Discord/, /^Slack: set/, /^Slack: FLOORHAND_KEY/],
     ],
-  ])('of %j: told %s, lacking as said', (environment, told, lacks) => {
+  ])('of %j: told %s, lacking as said', (environment, given, lacks) => {
     const config = readConfig(environment);
-    expect(chatsAreTold(config)).toBe(told);
+    expect(chatsAreConfigured(config)).toBe(given);
     expect(chatsLack(config)).toEqual(lacks.map((lack) => expect.stringMatching(lack)));
   });
 });

@@ -1,6 +1,6 @@
 /** A few people who ask all the while something goes wrong, and what they saw of it. */
 
-import type { Asked } from '../../load/asked.ts';
+import type { AnsweredRequest } from '../../load/asked.ts';
 import type { Chats } from '../../load/chats.ts';
 import { note } from '../../load/lines.ts';
 import { type Asker, begin, people } from '../../load/people.ts';
@@ -30,7 +30,7 @@ const HONEST = [
 ];
 
 /** `told`: they were told that it could not be; `refused`: the chat told them so, for nobody took it; `silent`: neither. */
-export function fateOf(asked: Asked, known: Known): Fate {
+export function fateOf(asked: AnsweredRequest, known: Known): Fate {
   const { first, refused, said } = asked;
   if (first === undefined) return refused === undefined ? 'silent' : 'refused';
   if (said.lines.some((one) => HONEST.some((honest) => honest.test(one)))) return 'told';
@@ -40,7 +40,7 @@ export function fateOf(asked: Asked, known: Known): Fate {
 export interface Crowd {
   readonly all: readonly Asker[];
   /** All that was asked and has ended. */
-  readonly asked: readonly Asked[];
+  readonly asked: readonly AnsweredRequest[];
   /** Resolves when in both chats a sum and a note were answered that were asked after `since`; gives the milliseconds from there. */
   well(since: number, known: Known): Promise<number>;
   /** Lets no one ask again, and resolves when all asks have ended. */
@@ -52,7 +52,7 @@ export async function crowd(chats: Chats, seed: number): Promise<Crowd> {
   // One in two keeps a project: one in four of a crowd's eight people has the numbers 0 and 1.
   const all = people(16, seed).filter(({ keeps }, i) => keeps || i % 4 > 1);
   await begin(all, chats);
-  const asked: Asked[] = [];
+  const asked: AnsweredRequest[] = [];
   let open = true;
   const lanes = all.map(async (person, i) => {
     for (let turn = i; open; turn++) {

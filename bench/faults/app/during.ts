@@ -1,6 +1,6 @@
 /** What people saw while something went wrong, how long until all was well, and whether anything was lost. */
 
-import type { Asked } from '../../load/asked.ts';
+import type { AnsweredRequest } from '../../load/asked.ts';
 import { type Ledger, ledger } from '../../load/people.ts';
 import { flawOf, type Known } from '../../load/right.ts';
 import { crowd, type Fate, fateOf } from './crowd.ts';
@@ -44,7 +44,7 @@ export async function during(hosted: Hosted, fault: () => Promise<unknown>): Pro
     ledger: await ledger(asking.all, asking.asked, place),
   };
 
-  function counted(some: readonly Asked[]): Record<Fate, number> {
+  function counted(some: readonly AnsweredRequest[]): Record<Fate, number> {
     const counts = { right: 0, told: 0, refused: 0, silent: 0, wrong: 0 };
     for (const asked of some) counts[fateOf(asked, known)] += 1;
     return counts;
@@ -52,7 +52,7 @@ export async function during(hosted: Hosted, fault: () => Promise<unknown>): Pro
 }
 
 /** What they saw in its place, without the reference that each has of its own. */
-function wordsOf(asked: Asked, known: Known): string {
+function wordsOf(asked: AnsweredRequest, known: Known): string {
   const { said, refused } = asked;
   const [first = refused ?? 'nothing'] = said.lines;
   const told = fateOf(asked, known) === 'wrong' ? (flawOf(asked, known) ?? first) : first;

@@ -134,7 +134,7 @@ export const LEAD: Lexicon = {
       'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun cut~ cutting pry~ prying pried saw~ sawing sawed grind~ burn~ chip~ chipped chipping flak* peel~ undercut~ undercutting dry_sand dry_sanded power_sand remove~ removing rip~ ripped pull~ pulling demo tear~ torch blast~ plane~ rout~ drill~ dust dangerous test~ worry safe lead torched repaint~ sander~ belt_sander orbital drum_sand drum_sanding hot_air_gun bare_wood scraper~ grinder',
     PAINT_OLD:
       'old_paint old_painted layers_of_paint old_trim_paint old_peeling_paint chipping_paint flaking_paint peeling_paint paint_chip~ paint_flake~ paint_dust old_lead many_coats_of_paint alligatored old_varnish alligatored_paint alligator_paint gator_skin gator_paint coats_of_paint peeling_all paint_is_peeling trim_is_peeling peeling_trim flaking_trim original_and_peeling',
-    PAINT_DEED:
+    PAINT_WORK:
       'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun grind~ chip~ everywhere vacuum~ ate eat~ eaten toddler kids baby chewing chewed dust burn~ torch falling falling_off carpet prying pry~ pried blast~ sweep~ pregnant mouth licking licked dry lead strip~ stripping hot_air_gun bare_wood sander~',
     SWAB: 'swab~ test_stick test_kit test_strip~',
     RED: 'red pink positive',

@@ -120,7 +120,7 @@ export const FIRE: Lexicon = {
       'cigarette~ cigar~ tobacco smoker~ owner~ tenant~ vape weed nicotine seal sealing primer paint_over previous carpet_pad years remove_the get_rid',
     FIRE_SURE:
       'on_fire caught_fire caught_on_fire catching_fire in_flames up_in_flames house_fire electrical_fire grease_fire ablaze burst_into_flame burst_into_flames something_is_burning something_burning lit_on_fire set_on_fire starting_to_burn smoldering smouldering fire_broke_out started_a_fire put_out_a_fire rags_caught sawdust_caught flames_coming flame_shooting carpet_is_burning floor_is_burning wall_is_burning fire_help help_fire fire_spreading',
-    FIRE_TOLD:
+    FIRE_GIVEN:
       'there_is_a_fire theres_a_fire theres_fire small_fire big_fire a_little_fire fire_in fire_on_the fire_under fire_behind fire_started started_fire trash_fire fire_in_the flames embers fire_now fire_coming fire_wont_go_out set_fire_to put_out_the_fire burning_inside',
     HEARTH:
       'fireplace hearth wood_stove woodstove pit campfire marshmallow~ cozy insert mantel chimney sit sitting color look gas_fireplace',

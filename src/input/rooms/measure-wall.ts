@@ -5,9 +5,9 @@ import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../units/le
 import { readInTime } from '../../workers/time-limits.ts';
 import { plainText, type Quantity, quantityAt, readLength, unitIn, unitsOf } from '../parse-length.ts';
 import { type LengthUnit, UNITS } from '../parse-number.ts';
-import type { Habits, Read, Reading, Units } from '../reading.ts';
+import type { Preferences, Read, Reading, Units } from '../reading.ts';
 import { readRooms } from './parse-room.ts';
-import { roomTold } from './rooms-apart.ts';
+import { roomGiven } from './rooms-apart.ts';
 import { settledWalk } from './walk-steps.ts';
 
 // Whether the walls of a room of right angles still meet when some are told anew, and by how much they miss.
@@ -25,10 +25,10 @@ interface Closing {
 /** Puts walls told anew into an outline of right angles. What a tape may miss by is taken out of the longest wall not told. */
 function closedBy(
   outline: Outline,
-  told: readonly { readonly wall: number; readonly length: Length }[],
+  given: readonly { readonly wall: number; readonly length: Length }[],
   sure: readonly number[] = [],
 ): Closing {
-  const anew = new Map(told.map(({ wall, length }) => [wall - 1, length]));
+  const anew = new Map(given.map(({ wall, length }) => [wall - 1, length]));
   const ways = outline.map((_, i) => wayOf(outline, i));
   const lengths = outline.map((_, i) => anew.get(i) ?? wallLength(outline, i));
   const misses = [0, 1].map((axis) =>
@@ -36,9 +36,9 @@ function closedBy(
   );
   const worst = Math.abs(misses[0] ?? 0) >= Math.abs(misses[1] ?? 0) ? 0 : 1;
   const along = outline.map((_, i) => i).filter((i) => ways[i]?.[worst] !== 0);
-  const untold = along.filter((i) => !anew.has(i));
-  const unsure = untold.filter((i) => !sure.includes(i + 1));
-  const again = (unsure.length > 0 ? unsure : untold.length > 0 ? untold : along).map((i) => i + 1);
+  const notGiven = along.filter((i) => !anew.has(i));
+  const unsure = notGiven.filter((i) => !sure.includes(i + 1));
+  const again = (unsure.length > 0 ? unsure : notGiven.length > 0 ? notGiven : along).map((i) => i + 1);
   const miss = ticks(Math.abs(misses[worst] ?? 0));
   if (miss > TAPE) return { miss, again };
   for (const axis of [0, 1] as const) {
@@ -85,10 +85,10 @@ interface Figure {
 }
 
 /** Every length in a text, angles left out. */
-function figuresIn(text: string, habits: Habits): readonly Figure[] {
+function figuresIn(text: string, preferences: Preferences): readonly Figure[] {
   const plain = plainText(text);
-  const bare = unitIn(text) ?? (habits.units === 'metric' ? 'm' : 'ft');
-  const reading = { option: 'room', habits, note: () => undefined };
+  const bare = unitIn(text) ?? (preferences.units === 'metric' ? 'm' : 'ft');
+  const reading = { option: 'room', preferences, note: () => undefined };
   const figures: Figure[] = [];
   for (let at = 0; at < plain.length; at++) {
     if (!/[\d.]/.test(plain[at] ?? '')) continue;
@@ -122,13 +122,13 @@ function fine(length: Length, units: Units): string {
 }
 
 /** A room as it is kept: its name, and its shape as told. */
-interface ToldRoom {
+interface ParsedRoom {
   readonly name: string;
   readonly text: string;
 }
 
 /** A wall by its number, counted from 1 against the clock from the lower left corner, and how long it was found. */
-export interface ToldWall {
+export interface ParsedWall {
   readonly wall: number;
   readonly length: Length;
 }
@@ -140,12 +140,12 @@ type Remeasured =
   | { readonly ok: false; readonly why: 'unsure'; readonly again: readonly number[] };
 
 /** The outline that walls are numbered on; undefined for a text that is no room. */
-export function outlineOf(room: ToldRoom, habits: Habits): Outline | undefined {
-  return readInTime(() => outlineIn(room, habits));
+export function outlineOf(room: ParsedRoom, preferences: Preferences): Outline | undefined {
+  return readInTime(() => outlineIn(room, preferences));
 }
 
-function outlineIn(room: ToldRoom, habits: Habits): Outline | undefined {
-  return outlinesOf(room, habits)?.[0];
+function outlineIn(room: ParsedRoom, preferences: Preferences): Outline | undefined {
+  return outlinesOf(room, preferences)?.[0];
 }
 
 /** How long each wall is as told, in their order. */
@@ -154,12 +154,12 @@ export function wallsOf(outline: Outline): readonly Length[] {
 }
 
 /** A length of a wall that is about `near` long; a number without a unit is taken in the one that comes nearest to it, and noted. */
-export function readWallLength(text: string, near: Length, told: Units, reading: Reading): Read<Length> {
-  return readInTime(() => wallLengthIn(text, near, told, reading));
+export function readWallLength(text: string, near: Length, given: Units, reading: Reading): Read<Length> {
+  return readInTime(() => wallLengthIn(text, near, given, reading));
 }
 
-function wallLengthIn(text: string, near: Length, told: Units, reading: Reading): Read<Length> {
-  const bare = nearestUnit(text, near, told, reading.habits);
+function wallLengthIn(text: string, near: Length, given: Units, reading: Reading): Read<Length> {
+  const bare = nearestUnit(text, near, given, reading.preferences);
   return readLength(text, reading, bare);
 }
 
@@ -168,39 +168,39 @@ function wallLengthIn(text: string, near: Length, told: Units, reading: Reading)
  * rectangle. Where no one figure does, `earlier` walls told of the same room are taken with it. Never throws.
  */
 export function remeasured(
-  room: ToldRoom,
-  told: ToldWall,
-  earlier: readonly ToldWall[],
+  room: ParsedRoom,
+  given: ParsedWall,
+  earlier: readonly ParsedWall[],
   units: Units,
-  habits: Habits,
+  preferences: Preferences,
 ): Remeasured {
-  return readInTime(() => remeasuredIn(room, told, earlier, units, habits));
+  return readInTime(() => remeasuredIn(room, given, earlier, units, preferences));
 }
 
 function remeasuredIn(
-  room: ToldRoom,
-  told: ToldWall,
-  earlier: readonly ToldWall[],
+  room: ParsedRoom,
+  given: ParsedWall,
+  earlier: readonly ParsedWall[],
   units: Units,
-  habits: Habits,
+  preferences: Preferences,
 ): Remeasured {
-  const outlines = outlinesOf(room, habits);
+  const outlines = outlinesOf(room, preferences);
   const outline = outlines?.[0];
   if (!outline || !outlines) return { ok: false, why: 'unsure', again: [] };
   const walls = wallsOf(outline);
-  const found = oneFigure(room, told, told.length - (walls[told.wall - 1] ?? 0), outlines, units, habits);
+  const found = oneFigure(room, given, given.length - (walls[given.wall - 1] ?? 0), outlines, units, preferences);
   const [only, ...more] = likeliest(found, earlier);
   if (only && more.length === 0) return { ok: true, text: only.text };
   if (more.length > 0 || !isRectilinear(outline)) return { ok: false, why: 'unsure', again: differing(found, walls) };
   // The wall across from it is as long in any room of four corners.
-  const across = outline.length === 4 ? [[{ wall: ((told.wall + 1) % 4) + 1, length: told.length }]] : [];
+  const across = outline.length === 4 ? [[{ wall: ((given.wall + 1) % 4) + 1, length: given.length }]] : [];
   for (const others of [...across, [], ...earlier.map((one) => [one]), earlier]) {
-    const closed = closedBy(outline, [...others.filter(({ wall }) => wall !== told.wall), told]);
+    const closed = closedBy(outline, [...others.filter(({ wall }) => wall !== given.wall), given]);
     const text = closed.outline && walked(closed.outline, units);
-    if (text !== undefined && reads({ ...room, text }, closed.outline, habits)) return { ok: true, text };
+    if (text !== undefined && reads({ ...room, text }, closed.outline, preferences)) return { ok: true, text };
   }
   const sure = earlier.map(({ wall }) => wall);
-  return { ok: false, why: 'open', ...closedBy(outline, [told], sure) };
+  return { ok: false, why: 'open', ...closedBy(outline, [given], sure) };
 }
 
 interface Way {
@@ -209,7 +209,7 @@ interface Way {
 }
 
 /** Of several ways to make a wall so long, those that most of the walls told earlier speak for. */
-function likeliest(ways: readonly Way[], earlier: readonly ToldWall[]): readonly Way[] {
+function likeliest(ways: readonly Way[], earlier: readonly ParsedWall[]): readonly Way[] {
   const fitting = ({ walls }: Way): number =>
     earlier.filter(({ wall, length }) => near(walls[wall - 1] ?? 0, length)).length;
   const most = Math.max(0, ...ways.map(fitting));
@@ -224,15 +224,15 @@ function differing(ways: readonly Way[], now: readonly Length[]): readonly numbe
 
 /** Texts with one figure longer or shorter by so much in which the wall is as told. */
 function oneFigure(
-  room: ToldRoom,
-  { wall, length }: ToldWall,
+  room: ParsedRoom,
+  { wall, length }: ParsedWall,
   by: number,
   outlines: readonly Outline[],
   units: Units,
-  habits: Habits,
+  preferences: Preferences,
 ): readonly Way[] {
   const found = new Map<string, Way>();
-  for (const { from, to, ticks: size } of figuresIn(room.text, habits)) {
+  for (const { from, to, ticks: size } of figuresIn(room.text, preferences)) {
     for (const way of [1, -1]) {
       const changed = size + way * by;
       if (changed <= 0) continue;
@@ -240,7 +240,7 @@ function oneFigure(
       const text = `${plain.slice(0, from).trimEnd()} ${fine(ticks(changed), units)} ${plain.slice(to).trimStart()}`
         .replace(/ x(?=\d)/g, ' x ')
         .trim();
-      const after = outlinesOf({ ...room, text }, habits);
+      const after = outlinesOf({ ...room, text }, preferences);
       const [first] = after ?? [];
       const same = first && first.length === outlines[0]?.length && after?.length === outlines.length;
       if (same && near(wallsOf(first)[wall - 1] ?? 0, length))
@@ -263,8 +263,8 @@ function isLeft(outline: Outline, corner: number): boolean {
   return Math.sign(bx - ax) * Math.sign(cy - by) - Math.sign(by - ay) * Math.sign(cx - bx) > 0;
 }
 
-function reads(room: ToldRoom, wanted: Outline | undefined, habits: Habits): boolean {
-  const [found, ...more] = outlinesOf(room, habits) ?? [];
+function reads(room: ParsedRoom, wanted: Outline | undefined, preferences: Preferences): boolean {
+  const [found, ...more] = outlinesOf(room, preferences) ?? [];
   return (
     found !== undefined &&
     more.length === 0 &&
@@ -277,15 +277,15 @@ function near(one: number, other: number): boolean {
   return Math.abs(one - other) <= FINEST;
 }
 
-function outlinesOf(room: ToldRoom, habits: Habits): readonly Outline[] | undefined {
-  const read = readRooms(roomTold(room), { option: 'room', habits, note: () => undefined });
+function outlinesOf(room: ParsedRoom, preferences: Preferences): readonly Outline[] | undefined {
+  const read = readRooms(roomGiven(room), { option: 'room', preferences, note: () => undefined });
   return read.ok ? read.value.rooms.map(({ outline }) => outline) : undefined;
 }
 
 /** The unit of a bare number in which it is nearest to a length; for a text with a unit, any. */
-function nearestUnit(text: string, length: Length, told: Units, habits: Habits): LengthUnit {
-  const [first, ...others]: LengthUnit[] = told === 'metric' ? ['m', 'mm', 'cm'] : ['ft', 'in'];
-  const reading = { option: 'length', habits, note: () => undefined };
+function nearestUnit(text: string, length: Length, given: Units, preferences: Preferences): LengthUnit {
+  const [first, ...others]: LengthUnit[] = given === 'metric' ? ['m', 'mm', 'cm'] : ['ft', 'in'];
+  const reading = { option: 'length', preferences, note: () => undefined };
   const off = (unit: LengthUnit): number => {
     const read = readLength(text, reading, unit);
     return read.ok ? Math.abs(Math.log(read.value / length)) : Number.POSITIVE_INFINITY;
@@ -294,7 +294,7 @@ function nearestUnit(text: string, length: Length, told: Units, habits: Habits):
 }
 
 /** The system of measures in which a text is told; that of the habits where it names none. */
-export function unitsTold(text: string, habits: Habits): Units {
+export function unitsGiven(text: string, preferences: Preferences): Units {
   const unit = unitIn(text);
-  return unit ? unitsOf(unit) : habits.units;
+  return unit ? unitsOf(unit) : preferences.units;
 }

@@ -62,7 +62,7 @@ export function readHomeDoorways(text: string, reading: Reading): Read<readonly 
     .filter((part) => part !== '');
   const doorways: Doorway[] = [];
   const wrong: string[] = [];
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const standard = metric ? 'hall to bedroom 800 mm, wall 2' : 'hall to bedroom 32 in, wall 2';
   let thickness = false;
   if (parts.length > MOST_DOORWAYS)
@@ -75,7 +75,7 @@ export function readHomeDoorways(text: string, reading: Reading): Read<readonly 
     }
     doorways.push(found.doorway);
     thickness ||= !found.thick;
-    if (!found.told) reading.note(doorwayRunsOn(found.doorway.sides[0].room, found.doorway.sides[1].room));
+    if (!found.given) reading.note(doorwayRunsOn(found.doorway.sides[0].room, found.doorway.sides[1].room));
     return part;
   });
   if (parts.length === 0) wrong.push(text);
@@ -83,14 +83,14 @@ export function readHomeDoorways(text: string, reading: Reading): Read<readonly 
     (got): Problem => homeDoorwayUnread({ option: reading.option, got }, MOST_DOORWAYS, mended.join('; ') || standard),
   );
   if (first) return unread(first, ...more);
-  if (thickness) reading.note(wallTaken(sayLength(USUAL_WALL, reading.habits)));
+  if (thickness) reading.note(wallTaken(sayLength(USUAL_WALL, reading.preferences)));
   return read(doorways);
 }
 
 interface Found {
   readonly doorway: Doorway;
   /** Whether it was told that the floor runs on or stops, and how thick the wall is. */
-  readonly told: boolean;
+  readonly given: boolean;
   readonly thick: boolean;
 }
 
@@ -123,7 +123,7 @@ function doorwayOf(part: string, reading: Reading): Found | undefined {
   if (width === undefined || width < LEAST_WIDTH || width > MOST_WIDTH) return undefined;
   if (rest.text.replace(FILLER, '') !== '') return undefined;
   const doorway = { sides: [sideOf(sides[0]), sideOf(sides[1])] as const, width, depth, runsOn: !stops };
-  return { doorway, told: Boolean(stops ?? runs), thick: Boolean(thick) };
+  return { doorway, given: Boolean(stops ?? runs), thick: Boolean(thick) };
 }
 
 function sideOf({ room, wall, at }: Side): DoorwaySide {
@@ -162,7 +162,7 @@ function placed(rest: Rest, sides: [Side, Side], reading: Reading): boolean {
 }
 
 function lengthOf(text: string, reading: Reading): Length | undefined {
-  const found = readLength(text, reading, reading.habits.units === 'metric' ? 'mm' : 'in');
+  const found = readLength(text, reading, reading.preferences.units === 'metric' ? 'mm' : 'in');
   return found.ok ? found.value : undefined;
 }
 
@@ -205,7 +205,7 @@ export function doorwaysOf(doorways: Doorways, rooms: number): readonly Length[]
 }
 
 function widthOf(text: string, reading: Reading): Read<Length> {
-  return readLength(text.replace(/ wide$/, ''), reading, reading.habits.units === 'metric' ? 'mm' : 'in');
+  return readLength(text.replace(/ wide$/, ''), reading, reading.preferences.units === 'metric' ? 'mm' : 'in');
 }
 
 // Doorways where the new floor ends: `bath 30 in to tile 1/2 in; bedroom 32 in to carpet; balcony 6 ft to
@@ -236,7 +236,7 @@ export function readEdgeDoorways(text: string, reading: Reading): Read<readonly 
     .filter((part) => part !== '');
   const doorways: EdgeDoorway[] = [];
   const wrong: string[] = [];
-  const standard = reading.habits.units === 'metric' ? '800 mm to tile 10 mm' : '32 in to tile 1/2 in';
+  const standard = reading.preferences.units === 'metric' ? '800 mm to tile 10 mm' : '32 in to tile 1/2 in';
   const mended = parts.map((part) => {
     const found = edgeDoorwaysOf(part, doorways.length, reading);
     if (found) doorways.push(...found);
@@ -284,14 +284,14 @@ function edgeDoorwaysOf(part: string, before: number, reading: Reading): readonl
 }
 
 function sizeOf(text: string, reading: Reading): Length | undefined {
-  const size = readLength(text, reading, reading.habits.units === 'metric' ? 'mm' : 'in');
+  const size = readLength(text, reading, reading.preferences.units === 'metric' ? 'mm' : 'in');
   return size.ok ? size.value : undefined;
 }
 
 // Stairs that get nosing: `12 x 36 in`, so many steps of such a width; `none`.
 
 /** Steps with a nosing each. */
-export interface ToldStairs {
+export interface ParsedStairs {
   readonly count: number;
   readonly width: Length;
 }
@@ -302,10 +302,10 @@ const MOST_STEP_WIDTH = millimetres(5000);
 const MOST_STEPS = 60;
 
 /** Steps and their width; a bare number is in inches or millimetres. */
-export function readStairs(text: string, reading: Reading): Read<ToldStairs> {
+export function readStairs(text: string, reading: Reading): Read<ParsedStairs> {
   if (/^\s*(?:none|no|0|no stairs)\s*$/i.test(text)) return read({ count: 0, width: inches(0) });
   const match = STEPS.exec(text.trim());
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const width = match
     ? readLength((match[2] ?? '').replace(/\b(?:wide|each)\b/gi, ''), reading, metric ? 'mm' : 'in')
     : undefined;

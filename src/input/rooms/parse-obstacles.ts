@@ -1,6 +1,6 @@
 /** What stands in a room as people tell it: `island 3x6 at 4' from left, 5' from bottom of living; post 4x4 in, 30 in from wall 2, 6 ft from wall 1`. */
 
-import type { StandingPlace, ToldStanding } from '../../layout/obstacles.ts';
+import type { ParsedStanding, StandingPlace } from '../../layout/obstacles.ts';
 import type { Problem } from '../../reply/reply.ts';
 import { standingUnread } from '../../text/floor-problems-text.ts';
 import { inches, type Length, ticks } from '../../units/length.ts';
@@ -50,15 +50,15 @@ const SMALL =
 const FILLER = /(?<![a-z])(?:an?|the|at|and|is|it|of|about|with|round|square|wide|long|deep)(?![a-z])|[,:;.()\s-]/g;
 
 /** Things apart by `;` or a new line, none for `none`. All problems at once. */
-export function readStanding(text: string, reading: Reading): Read<readonly ToldStanding[]> {
+export function readStanding(text: string, reading: Reading): Read<readonly ParsedStanding[]> {
   if (/^\s*(?:(?:none|no|no holes?|nothing|0)\s*)?$/i.test(text)) return read([]);
   const parts = text
     .split(/[;\n]/)
     .map((part) => part.trim())
     .filter((part) => part !== '');
-  const things: ToldStanding[] = [];
+  const things: ParsedStanding[] = [];
   const wrong: string[] = [];
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const standard = metric
     ? 'island 0.9 x 1.8 m at 1.2 m from left, 1.5 m from bottom'
     : `island 3 x 6 ft at 4' from left, 5' from bottom`;
@@ -78,15 +78,15 @@ export function readStanding(text: string, reading: Reading): Read<readonly Told
 }
 
 /** Things of one name in one room are numbered. */
-function named(things: readonly ToldStanding[]): readonly ToldStanding[] {
+function named(things: readonly ParsedStanding[]): readonly ParsedStanding[] {
   return things.map((thing, i) => {
-    const alike = (other: ToldStanding): boolean => other.name === thing.name && other.room === thing.room;
+    const alike = (other: ParsedStanding): boolean => other.name === thing.name && other.room === thing.room;
     if (things.filter(alike).length < 2) return thing;
     return { ...thing, name: `${thing.name} ${things.slice(0, i).filter(alike).length + 1}` };
   });
 }
 
-function thingOf(part: string, reading: Reading): ToldStanding | undefined {
+function thingOf(part: string, reading: Reading): ParsedStanding | undefined {
   const plain = plainSigns(part).replace(/\s+/g, ' ').trim();
   const rest = new Rest(plain);
   const places = placesIn(rest, reading);
@@ -108,7 +108,7 @@ function escaped(text: string): string {
 
 /** The distances told, each from a side, a wall or a corner. Undefined where one cannot be read. */
 function placesIn(rest: Rest, reading: Reading): readonly StandingPlace[] | undefined {
-  const bare: LengthUnit = reading.habits.units === 'metric' ? 'm' : 'ft';
+  const bare: LengthUnit = reading.preferences.units === 'metric' ? 'm' : 'ft';
   const places: StandingPlace[] = [];
   let readable = true;
   const add = (from: Extract<StandingPlace, { distance: Length }>['from'] | undefined, text: string): void => {
@@ -131,7 +131,7 @@ function placesIn(rest: Rest, reading: Reading): readonly StandingPlace[] | unde
 
 /** Two sides, or one of what is round or square; `end` is where they end in the text. */
 function sizeIn(rest: Rest, plain: string, reading: Reading): { across: Length; up: Length; end: number } | undefined {
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const bare: LengthUnit = SMALL.test(plain) ? (metric ? 'mm' : 'in') : metric ? 'm' : 'ft';
   // “4x4 in the hall”: that in is no unit.
   const pair = rest.claim(PAIR);

@@ -38,7 +38,11 @@ function placeIn(line: string, reading: Reading): { readonly rest: string; reado
   if (!from && !end) return { rest: tidy(rest), place };
   if (end || /^0+\D*$/.test(from?.[1] ?? ''))
     return { rest: tidy(rest), place: { ...place, at: { from: side, distance: ticks(0) } } };
-  const distance = readLength(plainText(from?.[1] ?? ''), reading, reading.habits.units === 'metric' ? 'mm' : 'in');
+  const distance = readLength(
+    plainText(from?.[1] ?? ''),
+    reading,
+    reading.preferences.units === 'metric' ? 'mm' : 'in',
+  );
   return distance.ok
     ? { rest: tidy(rest), place: { ...place, at: { from: side, distance: distance.value } } }
     : undefined;
@@ -65,7 +69,7 @@ export function readDoors(text: string, reading: Reading): Read<readonly Door[]>
   const parts = partsOf(text);
   const doors: Door[] = [];
   const wrong: string[] = [];
-  const standard = reading.habits.units === 'metric' ? '800 mm' : '32 in';
+  const standard = reading.preferences.units === 'metric' ? '800 mm' : '32 in';
   const mended = parts.map((part) => {
     const found = part.length > LONGEST_PART ? undefined : doorsOf(part, reading);
     if (!found) {
@@ -113,7 +117,7 @@ function doorsOf(part: string, reading: Reading): readonly Door[] | undefined {
     .replace(ONE, '')
     .replace(WORDS, ' ')
     .replace(/\s+/g, ' ');
-  const width = readLength(size, reading, reading.habits.units === 'metric' ? 'mm' : 'in');
+  const width = readLength(size, reading, reading.preferences.units === 'metric' ? 'mm' : 'in');
   if (!width.ok || width.value < LEAST_WIDTH || width.value > MOST_WIDTH || count < 1) return undefined;
   return Array.from({ length: count }, () => ({ width: width.value, ...place }));
 }
@@ -140,7 +144,7 @@ export function readBays(text: string, reading: Reading): Read<readonly Bay[]> {
     .filter((part) => part !== '');
   const bays: Bay[] = [];
   const wrong: string[] = [];
-  const metric = reading.habits.units === 'metric';
+  const metric = reading.preferences.units === 'metric';
   const mended = parts.map((part) => {
     const bay = part.length > LONGEST_BAY_PART ? undefined : bayOf(part, reading);
     if (bay) bays.push(bay);
@@ -159,9 +163,9 @@ export function readBays(text: string, reading: Reading): Read<readonly Bay[]> {
 function bayOf(part: string, reading: Reading): Bay | undefined {
   const taken = placeIn(part, reading);
   if (!taken?.place.wall) return undefined;
-  const told = ANGLE.exec(taken.rest);
-  const angle = told ? degreesOf(told[1] ?? '') : USUAL_ANGLE;
-  const rest = told ? taken.rest.replace(told[0], ',') : taken.rest;
+  const given = ANGLE.exec(taken.rest);
+  const angle = given ? degreesOf(given[1] ?? '') : USUAL_ANGLE;
+  const rest = given ? taken.rest.replace(given[0], ',') : taken.rest;
   const [front, side] = [sizeIn(FRONT, rest, reading), sizeIn(SIDES, rest, reading)];
   if (front === undefined || side === undefined || angle === undefined) return undefined;
   if (angle < LEAST_ANGLE || angle > MOST_ANGLE) return undefined;
@@ -172,6 +176,6 @@ function bayOf(part: string, reading: Reading): Bay | undefined {
 function sizeIn(pattern: RegExp, text: string, reading: Reading): Length | undefined {
   const typed = pattern.exec(text)?.[1];
   if (typed === undefined) return undefined;
-  const size = readLength(typed, reading, reading.habits.units === 'metric' ? 'm' : 'ft');
+  const size = readLength(typed, reading, reading.preferences.units === 'metric' ? 'm' : 'ft');
   return size.ok && size.value >= inches(1) ? size.value : undefined;
 }

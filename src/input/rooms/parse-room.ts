@@ -16,7 +16,7 @@ import { SQUARE_TICKS_PER_SQUARE_METRE, TICKS_PER_METRE } from '../../units/leng
 import { readInTime } from '../../workers/time-limits.ts';
 import { unitIn, unitsOf } from '../parse-length.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';
-import type { ToldRooms } from '../readings-made.ts';
+import type { ParsedRooms } from '../readings-made.ts';
 import { type Flaw, problemsOf, shapelessFlaw } from './room-flaw.ts';
 import { type GatheredRooms, gathered, type NamedPiece, piecesOf, readName } from './room-pieces.ts';
 import { cornersLess, readOutline, withoutAngles } from './room-shape.ts';
@@ -30,7 +30,7 @@ const MOST_METRES = 100;
 const MOST_SQUARE_METRES = 5000;
 
 type Parsed =
-  | { readonly ok: true; readonly value: ToldRooms; readonly notes: readonly string[] }
+  | { readonly ok: true; readonly value: ParsedRooms; readonly notes: readonly string[] }
   | { readonly ok: false; readonly flaws: readonly [Flaw, ...Flaw[]] };
 
 /**
@@ -40,11 +40,11 @@ type Parsed =
  * one wall of a walk may be left out. A number without a unit takes the one told nearest, else feet or metres by habit,
  * and that is noted. Every problem of the text comes back, each with a fix that is itself read. Never throws.
  */
-export function readRooms(text: string, reading: Reading): Read<ToldRooms> {
+export function readRooms(text: string, reading: Reading): Read<ParsedRooms> {
   return readInTime(() => roomsIn(text, reading));
 }
 
-function roomsIn(text: string, reading: Reading): Read<ToldRooms> {
+function roomsIn(text: string, reading: Reading): Read<ParsedRooms> {
   const parsed = parse(text, reading);
   if (parsed.ok) {
     for (const note of parsed.notes) reading.note(note);
@@ -54,13 +54,13 @@ function roomsIn(text: string, reading: Reading): Read<ToldRooms> {
   return unread(...problemsOf(parsed.flaws, text, reading.option, reads));
 }
 
-function exampleFor({ habits }: Reading): string {
-  return roomExample(habits.units === 'metric', habits.decimal);
+function exampleFor({ preferences }: Reading): string {
+  return roomExample(preferences.units === 'metric', preferences.decimal);
 }
 
-function parse(text: string, { option, habits }: Reading): Parsed {
+function parse(text: string, { option, preferences }: Reading): Parsed {
   const notes: string[] = [];
-  const reading: Reading = { option, habits, note: (assumed) => notes.push(assumed) };
+  const reading: Reading = { option, preferences, note: (assumed) => notes.push(assumed) };
   const whole = (expected: string, ...mends: string[]): Parsed => ({
     ok: false,
     flaws: [{ from: 0, to: text.length, expected, mends: () => mends }],
@@ -75,7 +75,7 @@ function parse(text: string, { option, habits }: Reading): Parsed {
   if (beyond !== undefined || regions.length > MOST_ROOMS) {
     return whole(tooManyRooms(MOST_ROOMS), text.slice(0, beyond ?? regions[MOST_ROOMS]?.piece.joint));
   }
-  const told = statedIn(plain, regions);
+  const given = statedIn(plain, regions);
   const rooms = regions.flatMap((region): Region[] => {
     const stated = statedIn(plain, [region]);
     const group =
@@ -84,7 +84,7 @@ function parse(text: string, { option, habits }: Reading): Parsed {
         plain,
         regions.filter((other) => other.group === region.group),
       );
-    const unit = group ?? told ?? (habits.units === 'metric' ? 'm' : 'ft');
+    const unit = group ?? given ?? (preferences.units === 'metric' ? 'm' : 'ft');
     const outline = readOutline(text, plain, region, stated, unit, reading);
     if (!outline.ok) {
       flaws.push(...outline.flaws);
@@ -104,7 +104,7 @@ function parse(text: string, { option, habits }: Reading): Parsed {
   if (doubled > 2n * BigInt(MOST_SQUARE_METRES) * SQUARE_TICKS_PER_SQUARE_METRE) {
     return whole(floorTooLarge(`${MOST_SQUARE_METRES} m²`));
   }
-  return { ok: true, notes, value: { rooms, units: told ? unitsOf(told) : habits.units } };
+  return { ok: true, notes, value: { rooms, units: given ? unitsOf(given) : preferences.units } };
 }
 
 const PART_IN_WORDS =

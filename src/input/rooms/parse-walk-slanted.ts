@@ -32,7 +32,7 @@ import { FEWEST_WALLS, MOST_WALLS, type ReadWalk, type Step, settledWalk, type T
 interface Leg {
   readonly length: number;
   readonly bearing: number;
-  readonly told: boolean;
+  readonly given: boolean;
 }
 
 /** Ends this near are one corner: diagonals measured to a sixteenth never quite close. */
@@ -83,7 +83,7 @@ function closeLegs(legs: readonly Leg[], after: number | undefined): ClosedLegs 
   if (away < TICKS_PER_INCH || differ(back, bearing) > slack) return open;
   if (differ(bearing, legs.at(-1)?.bearing ?? 0) % 180 === 0 || differ(bearing, first) === 180) return open;
   const length = away * Math.cos((differ(back, bearing) * Math.PI) / 180);
-  const closed = [...legs, { length, bearing, told: true }];
+  const closed = [...legs, { length, bearing, given: true }];
   return outlineOf(closed, Math.hypot(...endOf(closed)), closed.length - 1);
 }
 
@@ -130,7 +130,7 @@ function endOf(legs: readonly Leg[]): readonly [x: number, y: number] {
 function longestPair(legs: readonly Leg[]): readonly [number, number] {
   const order = legs
     .map((_, i) => i)
-    .filter((i) => legs[i]?.told)
+    .filter((i) => legs[i]?.given)
     .sort((i, j) => (legs[j]?.length ?? 0) - (legs[i]?.length ?? 0));
   const [first = -1] = order;
   const across = order.find((i) => Math.abs(cross(legs[first], legs[i])) > 0.5) ?? -1;
@@ -221,12 +221,12 @@ function legsOf(elements: readonly Element[]): { legs: readonly Leg[]; after: nu
   const legs: Leg[] = [];
   let bearing = 0;
   for (const element of elements) {
-    if (element.kind === 'wall') legs.push({ length: element.length, bearing, told: true });
+    if (element.kind === 'wall') legs.push({ length: element.length, bearing, given: true });
     else if (element.kind === 'turn') bearing += signOf(element.turn) * element.degrees;
     else {
       const { ahead, aside, turn } = element;
       const swing = (Math.atan2(aside, ahead) * 180) / Math.PI;
-      legs.push({ length: Math.hypot(ahead, aside), bearing: bearing + signOf(turn) * swing, told: false });
+      legs.push({ length: Math.hypot(ahead, aside), bearing: bearing + signOf(turn) * swing, given: false });
       bearing += signOf(turn) * 90;
     }
   }
@@ -286,17 +286,17 @@ function angled(steps: readonly Step[]): readonly Step[] {
 
 /** Reads the steps of a slanted walk; a wall without a unit is taken in `unit`. */
 export function readSlantedWalk(
-  told: readonly Step[],
+  given: readonly Step[],
   place: { readonly from: number; readonly to: number },
   unit: LengthUnit,
   reading: Reading,
 ): ReadWalk {
-  const saying: Saying = { units: unitsOf(unit), decimal: reading.habits.decimal };
+  const saying: Saying = { units: unitsOf(unit), decimal: reading.preferences.decimal };
   const failed = (expected: string, mends: () => readonly string[]): ReadWalk => ({
     ok: false,
     flaws: [{ ...place, expected, mends }],
   });
-  const { elements, flaws } = elementsOf(angled(told), unit, reading);
+  const { elements, flaws } = elementsOf(angled(given), unit, reading);
   if (elements.length > 2 * MOST_WALLS) return failed(walkTooLong(MOST_WALLS), () => []);
   if (flaws.length > 0) return { ok: false, flaws };
   const walls = elements.filter(({ kind }) => kind !== 'turn');

@@ -45,7 +45,7 @@ export function readWalk(
   if (isSlantedWalk(steps)) return readSlantedWalk(steps, place, unit, reading);
   const flaws = [...wordFlaws(steps), ...orderFlaws(steps)];
   const walls = steps.filter((step) => step.kind === 'wall');
-  const saying: Saying = { units: unitsOf(unit), decimal: reading.habits.decimal };
+  const saying: Saying = { units: unitsOf(unit), decimal: reading.preferences.decimal };
   if (walls.length > MOST_WALLS) return failed({ ...place, expected: walkTooLong(MOST_WALLS), mends: () => [] });
   const lengths: Length[] = [];
   for (const { from, to, typed } of walls) {

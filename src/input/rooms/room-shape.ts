@@ -210,7 +210,7 @@ function withBays(
       ...made.slice(index + 1),
     ];
     const say = (length: number): string =>
-      sayLength(ticks(length), { units: unitsOf(unit), decimal: reading.habits.decimal });
+      sayLength(ticks(length), { units: unitsOf(unit), decimal: reading.preferences.decimal });
     reading.note(bayRead(name, say(width), say(depth), degrees, wall, say(front)));
   }
   return flaws.length > 0 ? { ok: false, flaws } : { ok: true, outline: bays.length > 0 ? settledWalk(made) : made };
@@ -262,7 +262,7 @@ export function readOutline(
   const { name, piece, notches, bays } = region;
   const { shape } = piece;
   const own = stated ?? unit;
-  const saying = { units: unitsOf(own), decimal: reading.habits.decimal };
+  const saying = { units: unitsOf(own), decimal: reading.preferences.decimal };
   if (piece.sign === 'plus' || piece.sign === 'and') reading.note(laidByItself(name));
   if (!stated) {
     const typed = shape.kind === 'walk' ? 'walk' : text.slice(shape.from, shape.to).trim();

@@ -17,7 +17,7 @@ interface RoomApart {
 }
 
 /** A room as the reader reads it; a name with a figure in it is set apart. */
-export function roomTold({ name, text }: Pick<RoomApart, 'name' | 'text'>): string {
+export function roomGiven({ name, text }: Pick<RoomApart, 'name' | 'text'>): string {
   // An equals sign and no colon: a colon behind an option's name would begin that option.
   return /\d/.test(name) ? `${name} = ${text}` : `${name} ${text}`;
 }
@@ -45,16 +45,16 @@ function roomsApart(text: string, reading: Reading): Read<readonly RoomApart[]> 
     const bare = named ? withoutName(typed, name) : typed;
     const candidates = [bare, `${bare} ${unit}`, withUnits(bare, unit), typed, `${typed} ${unit}`];
     const same = (candidate: string, units: readonly Units[]): boolean =>
-      units.every((one) => sameShapes(roomTold({ name, text: candidate }), shapes, one, reading));
+      units.every((one) => sameShapes(roomGiven({ name, text: candidate }), shapes, one, reading));
     const found =
       candidates.find((candidate) => same(candidate, ['imperial', 'metric'])) ??
-      candidates.find((candidate) => same(candidate, [reading.habits.units]));
+      candidates.find((candidate) => same(candidate, [reading.preferences.units]));
     return { name, text: found, typed, named };
   });
   // Kept otherwise than it was told, a room would be wrong in every answer to come.
   const [lost] = apart.filter(({ text: found }) => found === undefined);
   if (lost) {
-    const { units, decimal } = reading.habits;
+    const { units, decimal } = reading.preferences;
     const example = roomExample(units === 'metric', decimal);
     return unread({ option: reading.option, got: lost.typed, expected: roomOnlyAmongOthers(example) });
   }
@@ -81,7 +81,7 @@ function roomsOfAreas(text: string, reading: Reading): ReadonlyMap<string, strin
 }
 
 function sameShapes(text: string, shapes: readonly string[], units: Units, reading: Reading): boolean {
-  const again = readRooms(text, { ...reading, habits: { ...reading.habits, units }, note: () => undefined });
+  const again = readRooms(text, { ...reading, preferences: { ...reading.preferences, units }, note: () => undefined });
   return again.ok && again.value.rooms.map(outlineOf).join(' ') === shapes.join(' ');
 }
 

@@ -259,8 +259,8 @@ export function way(
 const MOST_TURNS = 40;
 
 /** Walks that close, made from one that does not: its last turn left out, or one turn the other way. The last turn is left untold. */
-export function mendedWalks(told: Walk, closed: Closed): Walk[] {
-  const walk = { ...told, turns: told.turns.slice(0, told.walls.length - 1) };
+export function mendedWalks(given: Walk, closed: Closed): Walk[] {
+  const walk = { ...given, turns: given.turns.slice(0, given.walls.length - 1) };
   const closes = (mend: Walk) => closeWalk(mend).kind === 'outline';
   return (closed.kind === 'last turn' ? [walk] : turnedWalks(walk)).filter(closes);
 }

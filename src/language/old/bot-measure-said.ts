@@ -1,7 +1,7 @@
 /** Everyday sentences about a length to be measured in a project in use, as the line of the command. */
 
 import { readLength } from '../../input/parse-length.ts';
-import type { Habits } from '../../input/reading.ts';
+import type { Preferences } from '../../input/reading.ts';
 import { EMPTY_MEASURES } from '../../project/measurements.ts';
 import type { Project } from '../../project/project.ts';
 import { readMeasureSaid } from './measure-said.ts';
@@ -24,13 +24,13 @@ const ASK_SOMEBODY = /^ask (?!for\b|about\b|how\b)\S+ (?:for|about|to measure|ho
 export function measureSaid(
   typed: string,
   { rooms, measures = EMPTY_MEASURES }: Pick<Project, 'rooms'> & Partial<Pick<Project, 'measures'>>,
-  habits: Habits,
+  preferences: Preferences,
 ): string | undefined {
   const said = typed.replace(ASK_SOMEBODY, 'how long is');
   if (LIST.test(said)) return 'project measure';
   if (measures.open.length > 0 && /^withdraw (?:all|everything)[.!]?$/i.test(said))
     return 'project measure withdraw all';
-  const reading = { option: 'do', habits, note: () => undefined };
+  const reading = { option: 'do', preferences, note: () => undefined };
   const bare = said.replace(/^(?:it(?:'s| is| measures)|that(?:'s| is)) /i, '').replace(/[.!]$/, '');
   if (measures.open.length > 0 && /^[\d.½¼¾⅛⅜⅝⅞]/.test(bare) && readLength(bare, reading, 'ft').ok)
     return `project measure ${bare}`;

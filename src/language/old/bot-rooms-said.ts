@@ -1,7 +1,7 @@
 /** Everyday sentences about the rooms and the plank of a project in use, as the line of the command that keeps it. */
 
 import { readPlank } from '../../input/parse-plank.ts';
-import type { Habits } from '../../input/reading.ts';
+import type { Preferences } from '../../input/reading.ts';
 import { readRooms } from '../../input/rooms/parse-room.ts';
 import { readRoomsApart } from '../../input/rooms/rooms-apart.ts';
 import type { Project } from '../../project/project.ts';
@@ -38,7 +38,7 @@ const ASKING =
 type InUse = Pick<Project, 'rooms' | 'picks'>;
 
 /** The line of `project room` or `project pick` that does what a sentence says; undefined for any other text. */
-export function projectRoomsSaid(said: string, project: InUse, habits: Habits): string | undefined {
+export function projectRoomsSaid(said: string, project: InUse, preferences: Preferences): string | undefined {
   const { except, left, out } = SCOPE.exec(said)?.groups ?? {};
   const name = except ?? left ?? out;
   if (name !== undefined) return `project room ${name} out of scope`;
@@ -48,11 +48,15 @@ export function projectRoomsSaid(said: string, project: InUse, habits: Habits): 
   if (pattern !== undefined) return `project pick pattern: ${pattern.toLowerCase()}`;
   const { stock } = BASEBOARD.exec(said)?.groups ?? {};
   if (stock !== undefined) return `project pick baseboard: ${stock}`;
-  return changeSaid(said, project, habits) ?? pickSaid(said, project, habits) ?? addSaid(said, project, habits);
+  return (
+    changeSaid(said, project, preferences) ??
+    pickSaid(said, project, preferences) ??
+    addSaid(said, project, preferences)
+  );
 }
 
 /** What is said of a room that is there. */
-function changeSaid(said: string, { rooms }: InUse, habits: Habits): string | undefined {
+function changeSaid(said: string, { rooms }: InUse, preferences: Preferences): string | undefined {
   const of = (name: string | undefined): boolean => name !== undefined && roomNamed(rooms, name) !== undefined;
   const gone = REMOVE.exec(said)?.groups?.name;
   if (of(gone)) return `project room remove ${gone}`;
@@ -63,7 +67,7 @@ function changeSaid(said: string, { rooms }: InUse, habits: Habits): string | un
   if (!said.includes('?') && of(FACT.exec(said)?.groups?.name))
     return `project room ${said.replace(/^(?:the|my) /i, '')}`;
   const { name, size } = SIZE.exec(said)?.groups ?? {};
-  if (of(name) && isSize(size ?? '', habits)) return `project room ${name}, size: ${size}`;
+  if (of(name) && isSize(size ?? '', preferences)) return `project room ${name}, size: ${size}`;
   const { before, room } = FLOOR.exec(said)?.groups ?? {};
   return of(room) &&
     /^(?:carpet|laminate|vinyl|sheet vinyl|tile|tiles|lino(?:leum)?|hardwood|wood)$/i.test(before ?? '')
@@ -72,37 +76,37 @@ function changeSaid(said: string, { rooms }: InUse, habits: Habits): string | un
 }
 
 /** A plank said to be chosen, or told alone to a project that has no rooms it could be worked out for. */
-function pickSaid(said: string, { rooms, picks }: InUse, habits: Habits): string | undefined {
+function pickSaid(said: string, { rooms, picks }: InUse, preferences: Preferences): string | undefined {
   const what = PICKED.exec(said)?.groups?.what ?? (rooms.length === 0 && picks.plank === undefined ? said : '');
-  return /\d/.test(what) && readPlank(what, { option: 'plank', habits, note: () => undefined }).ok
+  return /\d/.test(what) && readPlank(what, { option: 'plank', preferences, note: () => undefined }).ok
     ? `project pick plank: ${what}`
     : undefined;
 }
 
 /** Rooms to add; told alone, with their names, they are meant for a project that has no plank to work out. */
-function addSaid(said: string, { rooms, picks }: InUse, habits: Habits): string | undefined {
-  const reading = { option: 'room', habits, note: () => undefined };
+function addSaid(said: string, { rooms, picks }: InUse, preferences: Preferences): string | undefined {
+  const reading = { option: 'room', preferences, note: () => undefined };
   const room = ADD.exec(said)?.groups?.room;
   if (room !== undefined && /\d/.test(room) && readRooms(room, reading).ok) return `project room add ${room}`;
   const unsized = UNSIZED.exec(said)?.groups?.name;
   if (unsized !== undefined && !ASKING.test(unsized)) return `project room add ${unsized}`;
-  const told = /^room (?<room>\p{L}.*)$/iu.exec(said)?.groups?.room;
-  if (told !== undefined && (roomAt(told, rooms) || (/\d/.test(told) && !ASKING.test(told))))
-    return `project room ${told}`;
+  const given = /^room (?<room>\p{L}.*)$/iu.exec(said)?.groups?.room;
+  if (given !== undefined && (roomAt(given, rooms) || (/\d/.test(given) && !ASKING.test(given))))
+    return `project room ${given}`;
   if (picks.plank !== undefined || !/\d/.test(said)) return undefined;
   const { name, size } = SIZE.exec(said)?.groups ?? {};
-  if (name !== undefined && size !== undefined && !/\d/.test(name) && !ASKING.test(name) && isSize(size, habits))
+  if (name !== undefined && size !== undefined && !/\d/.test(name) && !ASKING.test(name) && isSize(size, preferences))
     return `project room ${name} ${size}`;
   if (ASKING.test(said)) return undefined;
   const apart = readRoomsApart(said, reading);
   if (!apart.ok || !apart.value.every(({ named }) => named)) return undefined;
-  const plain = readPlain(said, habits);
+  const plain = readPlain(said, preferences);
   return plain.kind === 'nothing' || plain.topic === 'planks' ? `project room ${said}` : undefined;
 }
 
 /** Whether a text is the shape of a room and nothing else. */
-function isSize(text: string, habits: Habits): boolean {
-  return !ASKING.test(text) && readRooms(`room: ${text}`, { option: 'room', habits, note: () => undefined }).ok;
+function isSize(text: string, preferences: Preferences): boolean {
+  return !ASKING.test(text) && readRooms(`room: ${text}`, { option: 'room', preferences, note: () => undefined }).ok;
 }
 
 /** Whether a text begins with the name of a room that is there. */

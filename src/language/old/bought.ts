@@ -19,8 +19,8 @@ interface ToldAmount {
   readonly each?: number;
 }
 
-export interface ToldPurchase {
-  readonly deed: Deed;
+export interface ParsedPurchase {
+  readonly permission: Deed;
   readonly amount: ToldAmount;
   /** What was bought, word by word, in lower case. */
   readonly words: readonly string[];
@@ -33,7 +33,7 @@ export interface ToldPurchase {
 }
 
 const LONGEST_TEXT = 600;
-const DEEDS: readonly (readonly [RegExp, Deed])[] = [
+const PERMISSIONS: readonly (readonly [RegExp, Deed])[] = [
   [/^(?:un-?tick(?:ed)?)(?![a-z])/, 'untick'],
   [/^(?:un-?buy|un-?bought|not bought|didn'?t buy|did not buy|remove)(?![a-z])/, 'unbuy'],
   [/^(?:returned|return|returning|took back|take back|gave back|brought back|sent back)(?![a-z])/, 'return'],
@@ -65,7 +65,7 @@ const BARE_PRICE = new RegExp(
 );
 const LOT =
   /(?:(?<![a-z])(?:dye )?lot(?: ?(?:no\.?|number|nr\.?|#|code))?|(?<![a-z])batch(?: ?(?:no\.?|number|#))?)(?:\s*[:=#])?\s*(?<lot>[a-z0-9][a-z0-9._/-]{0,39})/i;
-const PAYERS: readonly (readonly [RegExp, NonNullable<ToldPurchase['payer']>])[] = [
+const PAYERS: readonly (readonly [RegExp, NonNullable<ParsedPurchase['payer']>])[] = [
   [
     /(?:paid by|for|from|on) (?:the |my |our )?insur(?:er|ance)|(?<![a-z])insur(?:er|ance)(?: pays| paid)?(?![a-z])/,
     'insurer',
@@ -78,18 +78,19 @@ const STOP = new Set(
 );
 
 /** Each purchase that a text tells, in order; undefined where it tells of none. Never throws. */
-export function readPurchases(text: string, reading: Reading): readonly ToldPurchase[] | undefined {
+export function readPurchases(text: string, reading: Reading): readonly ParsedPurchase[] | undefined {
   return readInTime(() => purchasesIn(text, reading));
 }
 
-function purchasesIn(text: string, reading: Reading): readonly ToldPurchase[] | undefined {
+function purchasesIn(text: string, reading: Reading): readonly ParsedPurchase[] | undefined {
   const typed = withoutHidden(text, ' ').trim();
   if (typed === '' || typed.length > LONGEST_TEXT) return undefined;
   const plain = plainSigns(typed).replace(/[ \t]+/g, ' ');
   // A bare number of something was bought.
-  const first = deedOf(plain) ?? (/^(?:\d|an? |all )/.test(plain) ? ({ deed: 'buy', length: 0 } as const) : undefined);
+  const first =
+    deedOf(plain) ?? (/^(?:\d|an? |all )/.test(plain) ? ({ permission: 'buy', length: 0 } as const) : undefined);
   if (!first) return undefined;
-  let deed = first.deed;
+  let permission = first.permission;
   const parts = typed
     .slice(first.length)
     .split(
@@ -99,21 +100,21 @@ function purchasesIn(text: string, reading: Reading): readonly ToldPurchase[] | 
     .filter((part) => part.trim() !== '')
     .map((part) => {
       const own = deedOf(plainSigns(part.trim()));
-      if (own) deed = own.deed;
-      return purchaseOf(own ? part.trim().slice(own.length) : part, deed, reading);
+      if (own) permission = own.permission;
+      return purchaseOf(own ? part.trim().slice(own.length) : part, permission, reading);
     });
 }
 
 /** Whether a text begins as one that tells of a purchase. */
-function deedOf(plain: string): { readonly deed: Deed; readonly length: number } | undefined {
-  for (const [pattern, deed] of DEEDS) {
+function deedOf(plain: string): { readonly permission: Deed; readonly length: number } | undefined {
+  for (const [pattern, permission] of PERMISSIONS) {
     const match = pattern.exec(plain);
-    if (match) return { deed, length: match[0].length };
+    if (match) return { permission, length: match[0].length };
   }
   return undefined;
 }
 
-function purchaseOf(typed: string, deed: Deed, reading: Reading): ToldPurchase {
+function purchaseOf(typed: string, permission: Deed, reading: Reading): ParsedPurchase {
   const lot = LOT.exec(typed);
   let plain = plainSigns(lot ? typed.replace(lot[0], ' ') : typed)
     .replace(/\s+/g, ' ')
@@ -126,7 +127,7 @@ function purchaseOf(typed: string, deed: Deed, reading: Reading): ToldPurchase {
   const { amount, rest } = amountOf(withFigures(plain.trim()), reading);
   const words = rest.split(/[^\p{L}\p{N}/"'.]+/u).map((word) => word.replace(/^[.'"]+|(?<![.'])[.']+$/g, ''));
   return {
-    deed,
+    permission,
     amount,
     words: words.filter((word) => word !== '' && !STOP.has(word)),
     ...(priced && price?.ok && { price: price.value, ...priceOf(priced.groups ?? {}) }),
@@ -145,13 +146,13 @@ function priceOf(groups: Readonly<Record<string, string | undefined>>): { readon
   return {};
 }
 
-function amountOf(plain: string, { habits }: Reading): { amount: ToldAmount; rest: string } {
+function amountOf(plain: string, { preferences }: Reading): { amount: ToldAmount; rest: string } {
   const all = /^(?:all|everything|the rest|the lot|both)(?: (?:of )?(?:the|it|them))?(?![a-z])/.exec(plain);
   if (all) return { amount: { all: true }, rest: plain.slice(all[0].length) };
   const one = /^(?:an?|one|another) /.exec(plain);
   const figure = AMOUNT.exec(plain);
   if (!figure && !one) return { amount: { all: false }, rest: plain };
-  const value = figure ? numberOf(figure[1] ?? '', habits) : 1;
+  const value = figure ? numberOf(figure[1] ?? '', preferences) : 1;
   if (value === undefined || !(value > 0)) return { amount: { all: false }, rest: plain };
   const rest = plain.slice((figure ?? one)?.[0].length ?? 0).trimStart();
   for (const [pattern, unit, each] of MEASURES) {
@@ -161,8 +162,8 @@ function amountOf(plain: string, { habits }: Reading): { amount: ToldAmount; res
   return { amount: { all: false, figure: value }, rest };
 }
 
-function numberOf(typed: string, habits: Reading['habits']): number | undefined {
-  const ratio = figureOf(typed, habits);
+function numberOf(typed: string, preferences: Reading['preferences']): number | undefined {
+  const ratio = figureOf(typed, preferences);
   return ratio && Number(ratio.top) / Number(ratio.bottom);
 }
 

@@ -4,24 +4,24 @@ import { unitIn } from '../../input/parse-length.ts';
 import { readPlank } from '../../input/parse-plank.ts';
 import { PRICE_SQUARE_FOOT, SQUARE_METRE } from '../../input/parse-plank-price.ts';
 import { FIGURE, FIGURE_START, markOf } from '../../input/parse-price.ts';
-import type { Habits, Read, Reading } from '../../input/reading.ts';
+import type { Preferences, Read, Reading } from '../../input/reading.ts';
 import { readRooms } from '../../input/rooms/parse-room.ts';
 import {
   areaNote,
   laterNote,
   layoutUnknown,
   plankByNoWord,
+  plankNotGiven,
   plankRole,
   plankTwice,
   plankUnit,
-  plankUntold,
   repeatedNote,
   roomCounts,
   roomEither,
+  roomNotGiven,
   roomRole,
   roomTurned,
   roomUnsized,
-  roomUntold,
   unplacedFigure,
   unusedNote,
   wasteNote,
@@ -43,61 +43,66 @@ interface Missing {
 }
 
 /** The ask for planks that a sentence makes, or its missing fact. */
-export function floorSaid(plain: string, measures: MeasuresInText, habits: Habits, notes: readonly string[]): Plain {
-  const told = new Map<string, string>();
-  const silent = (option: string): Reading => ({ option, habits, note: () => undefined });
+export function floorSaid(
+  plain: string,
+  measures: MeasuresInText,
+  preferences: Preferences,
+  notes: readonly string[],
+): Plain {
+  const optionTexts = new Map<string, string>();
+  const silent = (option: string): Reading => ({ option, preferences, note: () => undefined });
   const assumed = [...notes, ...notesOf(plain, measures)];
   const { rooms, layout } = measures;
-  const read = rooms.told === '' ? undefined : readRooms(rooms.told, silent('room'));
+  const read = rooms.given === '' ? undefined : readRooms(rooms.given, silent('room'));
   const roomMissing = missingRoom(measures, read);
   const plankText = plankOf(measures, assumed);
   const plankMissing = missingPlank(measures, plankText, silent('plank'));
-  if (!roomMissing) told.set('room', rooms.told);
-  if (!plankMissing) told.set('plank', plankText);
+  if (!roomMissing) optionTexts.set('room', rooms.given);
+  if (!plankMissing) optionTexts.set('plank', plankText);
   const doubts = layout.doubts.map(({ option }) => option);
-  for (const [option, value] of layout.options) if (!doubts.includes(option)) told.set(option, value);
-  const loose = unmarkedPrice(measures, plankText, habits) ?? unplaced(measures);
+  for (const [option, value] of layout.options) if (!doubts.includes(option)) optionTexts.set(option, value);
+  const loose = unmarkedPrice(measures, plankText, preferences) ?? unplaced(measures);
   const missing = roomMissing ?? plankMissing ?? missingLayout(measures) ?? loose;
-  if (!missing) return { kind: 'ask', topic: 'planks', told, assumed };
+  if (!missing) return { kind: 'ask', topic: 'planks', optionTexts, assumed };
   const lacking = [roomMissing, plankMissing, missingLayout(measures), loose].filter((one) => one !== undefined);
   const mends = new Map(lacking.flatMap(({ option, mend }) => (mend === undefined ? [] : [[option, mend] as const])));
   return {
     kind: 'ask-back',
     topic: 'planks',
-    told,
+    optionTexts,
     assumed,
     missing: missing.option,
     got: missing.got,
     why: missing.why,
     said: new Map([
-      ...(rooms.told === '' ? [] : [['room', rooms.told] as const]),
+      ...(rooms.given === '' ? [] : [['room', rooms.given] as const]),
       ...(plankText === '' ? [] : [['plank', plankText] as const]),
-      ...told,
+      ...optionTexts,
     ]),
     mends: mends.size === lacking.length ? mends : undefined,
-    untold: lacking.every((one) => one.got === '') ? lacking.map(({ option }) => option) : undefined,
+    notGiven: lacking.every((one) => one.got === '') ? lacking.map(({ option }) => option) : undefined,
   };
 }
 
 function missingRoom(measures: MeasuresInText, read: Read<unknown> | undefined): Missing | undefined {
   const { rooms, doubtful, carton, rest } = measures;
   const missing = (why: string, got = '', mend?: string): Missing => ({ option: 'room', got, why, mend });
-  if (rooms.told === '') {
+  if (rooms.given === '') {
     const [doubt] = doubtful;
     if (doubt) return missing(roomRole(doubt.typed), doubt.typed);
     const [area] = carton.areas;
     if (area) return missing(areaAlone(), area.got);
     const side = figureIn(rest);
-    return side?.side ? missing(oneSide(), side.got) : missing(roomUntold());
+    return side?.side ? missing(oneSide(), side.got) : missing(roomNotGiven());
   }
-  if (read && !read.ok) return missing(read.problems[0].expected, rooms.told, read.problems[0].fix);
-  if (measures.either) return missing(roomEither(), rooms.told);
+  if (read && !read.ok) return missing(read.problems[0].expected, rooms.given, read.problems[0].fix);
+  if (measures.either) return missing(roomEither(), rooms.given);
   if (rooms.doubt) {
     const { why, got } = rooms.doubt;
     return missing(why === 'rooms counted' ? roomCounts(got) : roomUnsized(got), got);
   }
   const turn = turnIn(rest);
-  return turn === undefined ? undefined : missing(roomTurned(turn), turn, rooms.told);
+  return turn === undefined ? undefined : missing(roomTurned(turn), turn, rooms.given);
 }
 
 /** What is told of the plank, in the words of its reader. An area behind the size is what a carton covers, and that is noted. */
@@ -122,14 +127,14 @@ function missingPlank(measures: MeasuresInText, text: string, reading: Reading):
   if (plank && other && plank.typed.replace(/\s/g, '') !== other.typed.replace(/\s/g, '')) {
     return missing(plankTwice(plank.typed, other.typed), `${plank.typed} … ${other.typed}`);
   }
-  if (text === '') return missing(plankUntold(), '');
+  if (text === '') return missing(plankNotGiven(), '');
   const read = readPlank(text, reading);
   if (read.ok)
     return plank && unitless(plank.typed, read.value.plank)
       ? missing(plankUnit(plank.typed), plank.typed, text.replace(plank.typed, `${plank.typed} cm`))
       : undefined;
   const [problem] = read.problems;
-  return plank ? missing(problem.expected, text, problem.fix) : missing(plankUntold(), text);
+  return plank ? missing(problem.expected, text, problem.fix) : missing(plankNotGiven(), text);
 }
 
 function missingLayout({ layout }: MeasuresInText): Missing | undefined {
@@ -143,7 +148,11 @@ const UNMARKED = new RegExp(
   `${FIGURE_START}${FIGURE} ?(?:per|/|an?(?![a-z])) ?(?:${PRICE_SQUARE_FOOT}|${SQUARE_METRE})`,
 );
 
-function unmarkedPrice({ rest, carton }: MeasuresInText, plankText: string, { currency }: Habits): Missing | undefined {
+function unmarkedPrice(
+  { rest, carton }: MeasuresInText,
+  plankText: string,
+  { currency }: Preferences,
+): Missing | undefined {
   const got = carton.price ? undefined : UNMARKED.exec(rest)?.[0];
   if (got === undefined) return undefined;
   return { option: 'plank', got, why: priceMark(), mend: `${plankText}, ${markOf(currency)}${got}` };

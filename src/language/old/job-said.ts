@@ -78,8 +78,8 @@ const ASKED: readonly (readonly [said: RegExp, line: string])[] = [
 
 /** The line that does what a sentence about a job says; undefined for any other text. */
 export function jobSaid(said: string): string | undefined {
-  const asked = ASKED.find(([pattern]) => pattern.test(said));
-  if (asked) return asked[1];
+  const requested = ASKED.find(([pattern]) => pattern.test(said));
+  if (requested) return requested[1];
   for (const [pattern, line] of REMOVED) {
     const no = pattern.exec(said)?.[1];
     if (no !== undefined) return `${line} ${no}`;

@@ -1,10 +1,10 @@
 /** A plain sentence to the command of its topic, told in the grammar's own words; or the problem that asks one fact back. */
 
 import { askLine, type CommandShape, optionsOf } from '../../input/command-shape.ts';
-import type { Habits } from '../../input/reading.ts';
+import type { Preferences } from '../../input/reading.ts';
 import type { Problem } from '../../reply/reply.ts';
 import { readingStopped } from '../../text/chat-text.ts';
-import { askedBack, byOptions, notYet, readAsCommand, unusedNote } from '../../text/language-text.ts';
+import { byOptions, notYet, questionBack, readAsCommand, unusedNote } from '../../text/language-text.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 import { hazardSaid, layerSaid } from './hazard-said.ts';
 import { readPlain } from './plain-sentence.ts';
@@ -16,7 +16,7 @@ export type Sentence<C extends CommandShape> =
   | {
       readonly ok: true;
       readonly command: C;
-      readonly told: ReadonlyMap<string, string>;
+      readonly optionTexts: ReadonlyMap<string, string>;
       readonly assumed: readonly string[];
     }
   | {
@@ -25,13 +25,13 @@ export type Sentence<C extends CommandShape> =
       readonly read: boolean;
       readonly partly?: Partly<C> | undefined;
       /** The command that is meant, with what was read for its options: for a form. */
-      readonly about?: Pick<Partly<C>, 'command' | 'told'>;
+      readonly about?: Pick<Partly<C>, 'command' | 'optionTexts'>;
     };
 
 /** A sentence that lacks facts and leaves none in doubt. */
 export interface Partly<C extends CommandShape> {
   readonly command: C;
-  readonly told: ReadonlyMap<string, string>;
+  readonly optionTexts: ReadonlyMap<string, string>;
   readonly assumed: readonly string[];
   readonly missing: readonly string[];
 }
@@ -69,53 +69,57 @@ const BY_OPTIONS: ReadonlyMap<string, readonly string[]> = new Map([
 export function parseSentence<C extends CommandShape>(
   text: string,
   commands: readonly C[],
-  habits: Habits,
+  preferences: Preferences,
   typed?: C,
 ): Sentence<C> | undefined {
   const late = (): Sentence<C> => ({ ok: false, problems: [readingStopped(text)], read: false });
-  return readInTime(() => sentenceParsed(text, commands, habits, typed), late);
+  return readInTime(() => sentenceParsed(text, commands, preferences, typed), late);
 }
 
 function sentenceParsed<C extends CommandShape>(
   text: string,
   commands: readonly C[],
-  habits: Habits,
+  preferences: Preferences,
   typed: C | undefined,
 ): Sentence<C> | undefined {
-  const begun = typed ? undefined : (begunFloor(text, commands, habits) ?? boardsReused(text, commands, habits));
+  const begun = typed
+    ? undefined
+    : (begunFloor(text, commands, preferences) ?? boardsReused(text, commands, preferences));
   if (begun) return begun;
-  const plain = readPlain(text, habits, typed && topicNamed(typed.name));
+  const plain = readPlain(text, preferences, typed && topicNamed(typed.name));
   if (plain.kind === 'nothing') return undefined;
-  const { topic, told } = plain;
+  const { topic, optionTexts } = plain;
   const command = commandOf(topic, commands);
-  const read = told.size > 0 && (typed === undefined || command === typed);
-  if (!command) return { ok: false, problems: [notYet(text, topic, told)], read };
+  const read = optionTexts.size > 0 && (typed === undefined || command === typed);
+  if (!command) return { ok: false, problems: [notYet(text, topic, optionTexts)], read };
   if (command.group !== undefined && BY_OPTIONS.has(command.name)) {
-    const all = new Map([...told, ...oldFloor(command, text), ...hazards(command, text)]);
+    const all = new Map([...optionTexts, ...oldFloor(command, text), ...hazards(command, text)]);
     const { line, missing } = completed(command, all);
     return {
       ok: false,
-      problems: [byOptions(text, topic, told, missing, line)],
+      problems: [byOptions(text, topic, optionTexts, missing, line)],
       read,
-      about: { command, told: all },
+      about: { command, optionTexts: all },
     };
   }
   if (plain.kind === 'ask') {
-    const known = [...told].filter(([option]) => option in command.options.shape);
-    const others = [...told].filter(([option]) => !(option in command.options.shape)).map((pair) => pair.join(' '));
+    const known = [...optionTexts].filter(([option]) => option in command.options.shape);
+    const others = [...optionTexts]
+      .filter(([option]) => !(option in command.options.shape))
+      .map((pair) => pair.join(' '));
     const assumed = others.length > 0 ? [...plain.assumed, unusedNote(others)] : plain.assumed;
-    return { ok: true, command, told: new Map(known), assumed };
+    return { ok: true, command, optionTexts: new Map(known), assumed };
   }
-  const { missing, got, why, mends, said = told } = plain;
+  const { missing, got, why, mends, said = optionTexts } = plain;
   // The options in the order of the command, so that the fix reads like any other line.
   const options = Object.keys(command.options.shape).flatMap((option): [string, string][] => {
-    const value = mends?.get(option) ?? told.get(option);
+    const value = mends?.get(option) ?? optionTexts.get(option);
     return value === undefined ? [] : [[option, value]];
   });
   const whole = mends && options.length > 0 ? askLine(command, new Map(options)) : undefined;
-  const partly = plain.untold && { command, told, assumed: plain.assumed, missing: plain.untold };
-  const problems = [askedBack(missing, got || text, why, whole)] as const;
-  return { ok: false, problems, read, partly, about: { command, told: said } };
+  const partly = plain.notGiven && { command, optionTexts, assumed: plain.assumed, missing: plain.notGiven };
+  const problems = [questionBack(missing, got || text, why, whole)] as const;
+  return { ok: false, problems, read, partly, about: { command, optionTexts: said } };
 }
 
 /** Words that tell of rows in place: what else is said is then how far a floor is laid. */
@@ -126,12 +130,12 @@ const ROWS_LAID =
 function begunFloor<C extends CommandShape>(
   text: string,
   commands: readonly C[],
-  habits: Habits,
+  preferences: Preferences,
 ): Sentence<C> | undefined {
   const command = commands.find(({ group, name }) => group === 'floor' && name === 'resume');
   if (!command || !ROWS_LAID.test(text)) return undefined;
-  const read = readSoFar(text, { option: 'so-far', habits, note: () => undefined });
-  return read.ok ? { ok: true, command, told: new Map([['so-far', text]]), assumed: [] } : undefined;
+  const read = readSoFar(text, { option: 'so-far', preferences, note: () => undefined });
+  return read.ok ? { ok: true, command, optionTexts: new Map([['so-far', text]]), assumed: [] } : undefined;
 }
 
 const REUSED =
@@ -143,27 +147,27 @@ const IN_QUESTION = /\?|^(?:should|can|could|may|is|are|do|does|how|what|which|w
 function boardsReused<C extends CommandShape>(
   text: string,
   commands: readonly C[],
-  habits: Habits,
+  preferences: Preferences,
 ): Sentence<C> | undefined {
   const command = commands.find(({ group, name }) => group === 'trim' && name === 'reset');
   if (!command || text.length > 400 || !REUSED.test(text) || !BOARDS.test(text) || IN_QUESTION.test(text.trim()))
     return undefined;
-  const plain = readPlain(text, habits);
-  const room = plain.kind === 'nothing' ? undefined : plain.told.get('room');
-  const told = new Map(room === undefined ? [] : [['room', room]]);
-  return { ok: true, command, told, assumed: [readAsCommand(command.name, 'the old baseboards go back')] };
+  const plain = readPlain(text, preferences);
+  const room = plain.kind === 'nothing' ? undefined : plain.optionTexts.get('room');
+  const optionTexts = new Map(room === undefined ? [] : [['room', room]]);
+  return { ok: true, command, optionTexts, assumed: [readAsCommand(command.name, 'the old baseboards go back')] };
 }
 
 /** The line of such a command where the sentence told all that decides the answer; else what it did not tell, in words. */
 function completed(
   command: CommandShape,
-  told: ReadonlyMap<string, string>,
+  optionTexts: ReadonlyMap<string, string>,
 ): { readonly line?: string; readonly missing: readonly string[] } {
   const decides = BY_OPTIONS.get(command.name) ?? [];
   const missing = optionsOf(command)
-    .filter(({ name, standard }) => !told.has(name) && (standard === undefined || decides.includes(name)))
+    .filter(({ name, standard }) => !optionTexts.has(name) && (standard === undefined || decides.includes(name)))
     .map(({ name, summary }) => `${name} (${summary.charAt(0).toLowerCase()}${summary.slice(1)})`);
-  return missing.length > 0 ? { missing } : { missing, line: askLine(command, told) };
+  return missing.length > 0 ? { missing } : { missing, line: askLine(command, optionTexts) };
 }
 
 /** The old floor and the house's year in the asker's own words: never a floor that is safer than what was said. */
@@ -171,10 +175,10 @@ function oldFloor(command: CommandShape, text: string): readonly (readonly [stri
   if (command.name !== 'tearout') return [];
   const floor =
     /(?:carpet|lino(?:leum)?|laminate|(?:sheet |asphalt |floor |ceramic )?(?:vinyl|tiles?)(?: (?:sheet|tiles?|plank))?)(?!\p{L})/iu;
-  const told = floor.exec(text)?.[0] ?? '';
-  const below = layerSaid(text, told);
+  const given = floor.exec(text)?.[0] ?? '';
+  const below = layerSaid(text, given);
   return [
-    ...(told === '' ? [] : [['floor', told] as const]),
+    ...(given === '' ? [] : [['floor', given] as const]),
     ...(below === undefined ? [] : [['below', below] as const]),
     ['built', /(?<!\d)(?:1[89]|20)\d\d(?!\d)/.exec(text)?.[0] ?? 'unknown'],
   ];

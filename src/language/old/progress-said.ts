@@ -5,7 +5,7 @@ import { plainSigns, withoutHidden } from '../../input/rooms/room-text.ts';
 import { STAGES, type Stage } from '../../reply/need.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 
-export interface ToldProgress {
+export interface ParsedProgress {
   readonly state: 'done' | 'waiting' | 'blocked' | 'skipped' | 'open' | 'show';
   /** None where none is told: the room's next one is meant. */
   readonly stages: readonly Stage[];
@@ -70,11 +70,11 @@ export function readProgress(
   names: readonly string[],
   now: number,
   zone: string,
-): ToldProgress | undefined {
+): ParsedProgress | undefined {
   return readInTime(() => progressIn(text, names, now, zone));
 }
 
-function progressIn(text: string, names: readonly string[], now: number, zone: string): ToldProgress | undefined {
+function progressIn(text: string, names: readonly string[], now: number, zone: string): ParsedProgress | undefined {
   const plain = plainSigns(withoutHidden(text, ' ')).replace(/\s+/g, ' ').trim();
   if (plain.length > 300) return undefined;
   const { rooms, rest } = roomsIn(plain, names);
@@ -93,7 +93,7 @@ function stageIn(plain: string): Stage | undefined {
   return STAGE_WORDS.find(([, pattern]) => pattern.test(plain))?.[0];
 }
 
-function stateOf(rest: string, stage: Stage | undefined, { times }: Timed): ToldProgress['state'] | undefined {
+function stateOf(rest: string, stage: Stage | undefined, { times }: Timed): ParsedProgress['state'] | undefined {
   if (REOPENED.test(rest)) return 'open';
   if (SKIPPED.test(rest)) return 'skipped';
   const bad = BAD.find(([of, pattern]) => of === stage && pattern.test(rest));
@@ -110,7 +110,7 @@ function stateOf(rest: string, stage: Stage | undefined, { times }: Timed): Told
 
 interface Timed {
   readonly rest: string;
-  readonly times: Pick<ToldProgress, 'since' | 'until' | 'lasts'>;
+  readonly times: Pick<ParsedProgress, 'since' | 'until' | 'lasts'>;
 }
 
 /** When it began, how long it takes, and until when: each is looked for behind its own word. */

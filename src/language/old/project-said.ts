@@ -1,7 +1,7 @@
 /** Everyday sentences about a project, as the line of the command that does it. */
 
 import { type CommandShape, fullName, isCalculating, typedName } from '../../input/command-shape.ts';
-import type { Habits } from '../../input/reading.ts';
+import type { Preferences } from '../../input/reading.ts';
 import type { Project } from '../../project/project.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 import { measureSaid } from './bot-measure-said.ts';
@@ -117,11 +117,11 @@ type ProjectInUse = Pick<Project, 'rooms' | 'picks'> & Partial<Pick<Project, 'me
 export function projectSaid(
   text: string,
   commands: readonly CommandShape[],
-  habits: Habits,
+  preferences: Preferences,
   project: ProjectInUse | undefined,
 ): string | undefined {
   if (text.length > 400 || !commands.some((command) => fullName(command) === 'project new')) return undefined;
-  const line = readInTime(() => lineOf(plainSaid(text), commands, habits, project));
+  const line = readInTime(() => lineOf(plainSaid(text), commands, preferences, project));
   return line === text.trim() ? undefined : line;
 }
 
@@ -147,7 +147,7 @@ function plainSaid(text: string): string {
 function lineOf(
   said: string,
   commands: readonly CommandShape[],
-  habits: Habits,
+  preferences: Preferences,
   project: ProjectInUse | undefined,
 ): string | undefined {
   for (const { said: pattern, line } of SAYINGS) {
@@ -160,11 +160,11 @@ function lineOf(
   if (kept !== undefined && isAsk(kept, commands.filter(isCalculating))) return `project keep ${kept}`;
   const settings = settingsSaid(said) ?? linkSaid(said);
   if (settings !== undefined || !project) return settings;
-  const measured = measureSaid(said, project, habits);
+  const measured = measureSaid(said, project, preferences);
   if (measured !== undefined) return measured;
   const job = jobSaid(said) ?? (BARE.test(said) ? `project ${said}` : undefined);
   const asks = isAsk(said, commands);
-  return job ?? (asks ? undefined : projectRoomsSaid(said, project, habits));
+  return job ?? (asks ? undefined : projectRoomsSaid(said, project, preferences));
 }
 
 /** Whether a text begins with the name of one of some commands. */

@@ -6,7 +6,7 @@ import { readInTime } from '../../workers/time-limits.ts';
 export type RoomFact = 'floor' | 'openings' | 'note';
 
 /** One thing to do with the rooms; `shape` is told by text that the room reader reads, with or without a name. */
-export type RoomDeed =
+export type RoomAction =
   | { readonly do: 'list' }
   | { readonly do: 'show'; readonly name: string }
   /** `more`: another room, even where one of its name is there. */
@@ -38,11 +38,11 @@ const NOTE_GONE_HERE = new RegExp(`^${NOTE_GONE}$`, 'i');
 const QUOTED_NAME = /(?<=^|[\s;,])["“”„]([\p{L}][\p{L}\p{N} '’-]*)["“”]/gu;
 
 /** What a text says is to be done. A text that says nothing of this is taken for rooms and their shapes. */
-export function roomSaid(text: string, rooms: Rooms): RoomDeed {
+export function roomSaid(text: string, rooms: Rooms): RoomAction {
   return readInTime(() => roomDeedIn(text, rooms));
 }
 
-function roomDeedIn(text: string, rooms: Rooms): RoomDeed {
+function roomDeedIn(text: string, rooms: Rooms): RoomAction {
   const said = text.trim().replace(/\s+/g, ' ').replace(QUOTED_NAME, '$1');
   if (/^(?:|list|all|rooms?|show)$/i.test(said)) return { do: 'list' };
   const bare = said.replace(/^(?:please )?(?:the )?room (?=\S)/i, '').replace(/^(?:show|what is) (?=\S)/i, '');
@@ -88,7 +88,7 @@ function roomDeedIn(text: string, rooms: Rooms): RoomDeed {
 }
 
 /** The scope told of a room that is not there. */
-function scopeOf(text: string): RoomDeed | undefined {
+function scopeOf(text: string): RoomAction | undefined {
   const [, name, rest] = /^(\D{1,60}?) ((?:is |stays|out|left|not in|in scope|excluded|skip).*)$/i.exec(text) ?? [];
   if (name === undefined || rest === undefined) return undefined;
   const within = IN.test(rest.toLowerCase());
@@ -96,7 +96,7 @@ function scopeOf(text: string): RoomDeed | undefined {
 }
 
 /** What is told of a room that is there: its scope, its floor, its doors, a note, or its new shape. */
-function factOf(text: string, rooms: Rooms): RoomDeed | undefined {
+function factOf(text: string, rooms: Rooms): RoomAction | undefined {
   const found = nameAt(text, rooms);
   if (!found) return undefined;
   const { name, rest } = found;
@@ -106,8 +106,8 @@ function factOf(text: string, rooms: Rooms): RoomDeed | undefined {
   if (OUT.test(rest.toLowerCase())) return { do: 'scope', name, within: false };
   if (IN.test(rest.toLowerCase())) return { do: 'scope', name, within: true };
   for (const [fact, pattern] of FACTS) {
-    const told = pattern.exec(rest)?.[1]?.trim();
-    if (told) return { do: 'fact', name, fact, text: told };
+    const given = pattern.exec(rest)?.[1]?.trim();
+    if (given) return { do: 'fact', name, fact, text: given };
   }
   return /^(?:is )?[\d.,'"½¼¾]|^(?:is )?walk\b/i.test(rest)
     ? { do: 'shape', name, text: rest.replace(/^is /i, '') }

@@ -7,7 +7,7 @@ import type { SentenceSheet } from './sheet.ts';
 
 export interface RoomsSaid {
   /** The room option's text; empty when no room is told. */
-  readonly told: string;
+  readonly given: string;
   readonly doubt?: { readonly why: 'rooms counted' | 'room unsized'; readonly got: string };
   /** Rooms named in passing, without a size. */
   readonly passed: readonly string[];
@@ -99,7 +99,7 @@ export function roomsSaid(
     ),
   );
   if (listed && !doubt) doubt = { why: 'room unsized', got: listed.name };
-  return { told: rooms.join('; '), passed: passed.map(({ name }) => name), repeated, ...(doubt && { doubt }) };
+  return { given: rooms.join('; '), passed: passed.map(({ name }) => name), repeated, ...(doubt && { doubt }) };
 }
 
 function named(name: string, typed: string): string {

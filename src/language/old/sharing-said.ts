@@ -8,7 +8,7 @@ import { readInTime } from '../../workers/time-limits.ts';
 type SharedPart = 'project' | 'shopping' | 'guide' | 'cuts' | 'tearout' | 'checklist';
 
 /** What is told of one share, new or there already. */
-export interface ToldShare {
+export interface ParsedShare {
   readonly what?: SharedPart;
   /** As the project has it. */
   readonly room?: string;
@@ -26,8 +26,8 @@ type ToldSharing =
   | { readonly do: 'list' }
   | { readonly do: 'leave' }
   | { readonly do: 'stop'; readonly which: string }
-  | { readonly do: 'change'; readonly id: string; readonly told: ToldShare }
-  | { readonly do: 'give'; readonly told: ToldShare };
+  | { readonly do: 'change'; readonly id: string; readonly given: ParsedShare }
+  | { readonly do: 'give'; readonly given: ParsedShare };
 
 const words = (source: string): RegExp => new RegExp(`(?<![${LETTER}\\d])(?:${source})(?![${LETTER}\\d])`, 'g');
 
@@ -98,10 +98,10 @@ function sharingIn(text: string, rooms: readonly string[], now: number, zone: st
     return {
       do: 'change',
       id: String(Number(id)),
-      told: readShare(line.slice(line.length - rest.length), rooms, now, zone),
+      given: readShare(line.slice(line.length - rest.length), rooms, now, zone),
     };
   }
-  return { do: 'give', told: readShare(line, rooms, now, zone) };
+  return { do: 'give', given: readShare(line, rooms, now, zone) };
 }
 
 /** Takes parts off a text one after the other; its plain form stays as long as it. */
@@ -129,7 +129,7 @@ class Left {
   }
 }
 
-function readShare(line: string, rooms: readonly string[], now: number, zone: string): ToldShare {
+function readShare(line: string, rooms: readonly string[], now: number, zone: string): ParsedShare {
   const left = new Left(line);
   const member = left.take(MEMBER, left.text);
   const id = member?.[1] ?? member?.[2];

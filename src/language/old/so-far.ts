@@ -9,7 +9,7 @@ import { SO_FAR_NOTES, soFarUnread } from '../../text/floor-problems-text.ts';
 import type { Length } from '../../units/length.ts';
 
 /** A row told: all of it and those before lie. `run` counts from 0: row 7b is run 1. Without a room it is the one being laid. */
-export interface ToldRow {
+export interface ParsedRow {
   readonly room?: string;
   readonly row: number;
   readonly run?: number;
@@ -19,7 +19,7 @@ export interface ToldRow {
 
 /** Planks and cartons left as far as told, planks broken, offcuts kept. */
 export interface SoFar {
-  readonly rows: readonly ToldRow[];
+  readonly rows: readonly ParsedRow[];
   readonly done: readonly string[];
   readonly broken: number;
   readonly planks: number | undefined;
@@ -72,7 +72,7 @@ const FILLER =
 
 /** Everything told, each taken out of the text in its turn; what holds a figure and is not understood is a Problem. Never throws. */
 export function readSoFar(text: string, reading: Reading): Read<SoFar> {
-  const fail = () => unread(soFarUnread({ option: reading.option, got: text }, reading.habits.units === 'metric'));
+  const fail = () => unread(soFarUnread({ option: reading.option, got: text }, reading.preferences.units === 'metric'));
   if (text.length > LONGEST_TEXT) return fail();
   const rest = new Rest(plainSigns(text).replace(/\s+/g, ' ').replace(/[!?]/g, '.').trim());
   const rows = rowsIn(rest, reading);
@@ -93,12 +93,12 @@ export function readSoFar(text: string, reading: Reading): Read<SoFar> {
     broken,
     planks: planks[0] ?? (cartons.length > 0 ? 0 : undefined),
     cartons: cartons[0] ?? 0,
-    offcuts: offcuts.told ? offcuts.list : undefined,
+    offcuts: offcuts.given ? offcuts.list : undefined,
   });
 }
 
-function rowsIn(rest: Rest, reading: Reading): readonly ToldRow[] | undefined {
-  const rows: ToldRow[] = [];
+function rowsIn(rest: Rest, reading: Reading): readonly ParsedRow[] | undefined {
+  const rows: ParsedRow[] = [];
   for (const pattern of [ROW, ROWS]) {
     for (let found = rest.claim(pattern); found; found = rest.claim(pattern)) {
       const { room, owner, row, run } = found.groups ?? {};
@@ -121,19 +121,19 @@ function rowsIn(rest: Rest, reading: Reading): readonly ToldRow[] | undefined {
 }
 
 /** What follows a row: how it started, how it ended. Undefined where a length in it cannot be read. */
-function clausesAfter(rest: Rest, from: number, reading: Reading): Pick<ToldRow, 'start' | 'end'> | undefined {
+function clausesAfter(rest: Rest, from: number, reading: Reading): Pick<ParsedRow, 'start' | 'end'> | undefined {
   let at = from;
-  const told: { start?: Length; end?: Length } = {};
+  const given: { start?: Length; end?: Length } = {};
   for (;;) {
     const text = rest.text.slice(at);
     const found = ENDED.exec(text) ?? STARTED.exec(text) ?? WHOLE_PIECE.exec(text) ?? LAID.exec(text);
-    if (!found) return told;
+    if (!found) return given;
     const side = found.groups?.side;
     if (side !== undefined) {
       const length = lengthOf(side, reading);
       if (length === undefined) return undefined;
-      if (ENDED.test(text)) told.end = length;
-      else told.start = length;
+      if (ENDED.test(text)) given.end = length;
+      else given.start = length;
     }
     rest.text = rest.text.slice(0, at) + ' '.repeat(found[0].length) + rest.text.slice(at + found[0].length);
     at += found[0].length;
@@ -144,7 +144,7 @@ function clausesAfter(rest: Rest, from: number, reading: Reading): Pick<ToldRow,
 function offcutsIn(
   rest: Rest,
   reading: Reading,
-): { readonly told: boolean; readonly list: readonly Offcut[] } | undefined {
+): { readonly given: boolean; readonly list: readonly Offcut[] } | undefined {
   const word = rest.claim(OFFCUTS);
   const list: Offcut[] = [];
   for (let found = rest.claim(OFFCUT); found; found = rest.claim(OFFCUT)) {
@@ -158,7 +158,7 @@ function offcutsIn(
     if (end === undefined) reading.note(SO_FAR_NOTES.noEnd((side ?? '').trim()));
     for (let i = 0; i < count; i++) list.push({ length, end: own });
   }
-  return { told: word !== undefined || list.length > 0, list };
+  return { given: word !== undefined || list.length > 0, list };
 }
 
 function countOf(text: string | undefined): number {
@@ -171,6 +171,6 @@ function countOf(text: string | undefined): number {
 }
 
 function lengthOf(text: string, reading: Reading): Length | undefined {
-  const found = readLength(text.trim(), reading, reading.habits.units === 'metric' ? 'mm' : 'in');
+  const found = readLength(text.trim(), reading, reading.preferences.units === 'metric' ? 'mm' : 'in');
   return found.ok ? found.value : undefined;
 }

@@ -8,7 +8,7 @@ import type { Stage } from '../../reply/need.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 import { stageNamed } from './progress-said.ts';
 
-export type ToldMoney =
+export type ParsedMoney =
   | { readonly kind: 'show' }
   | { readonly kind: 'remove'; readonly place: number }
   | { readonly kind: 'budget'; readonly price: Price | undefined }
@@ -49,11 +49,11 @@ const VERBS =
   /^(?:\s|[,;:-]|(?:i|we|i've|we've|have|has|just|also|paid|spent|spend|pay|cost|costs|add|added|bought|refund(?:ed|s)?|got|back|money|returned|return|credited|reimbursed|of|on|for|from|to|a|an|the|in|was|were|is|it)(?![\p{L}\d]))+/iu;
 
 /** A text as money told; undefined where it tells none. Never throws. */
-export function readMoney(text: string, reading: Reading): ToldMoney | undefined {
+export function readMoney(text: string, reading: Reading): ParsedMoney | undefined {
   return readInTime(() => moneyIn(text, reading));
 }
 
-function moneyIn(text: string, reading: Reading): ToldMoney | undefined {
+function moneyIn(text: string, reading: Reading): ParsedMoney | undefined {
   const typed = withoutHidden(text, ' ').replace(/\s+/g, ' ').trim();
   if (typed.length > LONGEST_TEXT) return undefined;
   const plain = plainSigns(typed);
@@ -93,7 +93,7 @@ const NOTHING_BUT_ALL = new RegExp(`^${OF_ALL}$`);
 const PARTS: Readonly<Record<string, number>> = { half: 5000, third: 3333, quarter: 2500 };
 
 /** What the insurer or the landlord pays of the whole job; what they paid for one thing is an entry of its own. */
-function coverIn(plain: string, reading: Reading): ToldMoney | undefined {
+function coverIn(plain: string, reading: Reading): ParsedMoney | undefined {
   const [, who = '', what = ''] = COVERS.exec(plain) ?? [];
   if (what === '') return undefined;
   const payer = who === 'landlord' ? 'landlord' : 'insurer';

@@ -3,7 +3,7 @@
 import { readLength } from '../../input/parse-length.ts';
 import { UNIT_PATTERN, UNIT_WORDS } from '../../input/parse-number.ts';
 import { readTape } from '../../input/parse-tape.ts';
-import type { Habits, Reading } from '../../input/reading.ts';
+import type { Preferences, Reading } from '../../input/reading.ts';
 import { pairPattern } from '../../input/rooms/room-text.ts';
 import type { Problem } from '../../reply/reply.ts';
 
@@ -47,10 +47,10 @@ const SIGN =
 const TARGET = new RegExp(` (?:in|to|into|as) (?:sq\\.? ?|square )?${UNIT}(?:²|2)?(?: and inches)?$`);
 
 /** The sum in a plain sentence that is a sum and nothing else; undefined for anything else. */
-export function tapeSaid(plain: string, habits: Habits): TapeSaid | undefined {
+export function tapeSaid(plain: string, preferences: Preferences): TapeSaid | undefined {
   const bare = plain.replace(BEFORE, '').replace(AFTER, '');
   const core = bare.replace(PHRASE, '');
-  const asked = core !== bare;
+  const requested = core !== bare;
   const adds = /^(?:add|sum)(?: up)? (.+)$/.exec(core);
   const turned = TURNED.find(([order]) => order.test(core));
   const sum = (
@@ -65,12 +65,12 @@ export function tapeSaid(plain: string, habits: Habits): TapeSaid | undefined {
   if (sum.length > 200 || !/\d|half|third|quarter/.test(sum) || !ALLOWED.test(sum)) return undefined;
   const signs = SIGN.test(sum) || TARGET.test(sum);
   // Sides side by side are a room unless somebody asks what they come to.
-  if (pairPattern().exec(sum)?.index === 0 && !asked && !adds && !turned && !TARGET.test(sum)) return undefined;
-  if (!signs && !(asked && pairPattern().test(sum))) return undefined;
-  const reading: Reading = { option: 'sum', habits, note: () => undefined };
-  const unit = habits.units === 'metric' ? 'mm' : 'in';
-  if (!asked && !adds && !turned && !TARGET.test(sum) && readLength(sum, reading, unit).ok) return undefined;
+  if (pairPattern().exec(sum)?.index === 0 && !requested && !adds && !turned && !TARGET.test(sum)) return undefined;
+  if (!signs && !(requested && pairPattern().test(sum))) return undefined;
+  const reading: Reading = { option: 'sum', preferences, note: () => undefined };
+  const unit = preferences.units === 'metric' ? 'mm' : 'in';
+  if (!requested && !adds && !turned && !TARGET.test(sum) && readLength(sum, reading, unit).ok) return undefined;
   const tape = readTape(sum, reading, unit);
   if (tape.ok) return { sum };
-  return asked || adds || turned || TARGET.test(sum) ? { sum, problem: tape.problems[0] } : undefined;
+  return requested || adds || turned || TARGET.test(sum) ? { sum, problem: tape.problems[0] } : undefined;
 }

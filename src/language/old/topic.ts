@@ -35,9 +35,9 @@ export function topicOf(plain: string, measures: MeasuresInText, hint: Topic | u
   if (planks.length > 0 && (roomPairs.length > 0 || asks || carton.carton || doubtful.length > 0)) return 'planks';
   if (carton.carton && (roomPairs.length > 0 || asks)) return 'planks';
   if (roomPairs.length + doubtful.length > 0) {
-    const told = MEASURED.test(plain);
+    const given = MEASURED.test(plain);
     const alone = !/\p{L}{2,}/u.test(measures.rest.replace(CHEAP_TALK, ' '));
-    return measures.named || words || asks || alone || told ? 'planks' : undefined;
+    return measures.named || words || asks || alone || given ? 'planks' : undefined;
   }
   if (planks.length > 0 && !/\p{L}{2,}/u.test(measures.rest)) return 'planks';
   const about = words && (asks || layout.options.size > 0) && !PRICE_ONLY.test(plain);

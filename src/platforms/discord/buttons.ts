@@ -12,7 +12,7 @@ import type { Command } from '../../chat/command.ts';
 import { type Field, formFields } from '../../chat/form.ts';
 import { parseLine } from '../../chat/grammar.ts';
 import { comparedPlanks, type Offers, offersOf } from '../../chat/offers.ts';
-import type { Habits } from '../../input/reading.ts';
+import type { Preferences } from '../../input/reading.ts';
 import type { Reply } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { label } from './escape.ts';
@@ -108,8 +108,8 @@ function listRows({ asks, choices }: Offers, few: boolean, id: string): readonly
 /** Any detail told otherwise: those chosen open as a form. */
 function detailRow(fields: readonly Field[], id: string): readonly ButtonRow[] {
   if (fields.length < 2) return [];
-  const options = fields.slice(0, SELECT_OPTIONS).map(({ option, label: name, told, standard }) => {
-    const now = label(told ?? standard ?? '', SELECT_TEXT);
+  const options = fields.slice(0, SELECT_OPTIONS).map(({ option, label: name, given, standard }) => {
+    const now = label(given ?? standard ?? '', SELECT_TEXT);
     return { label: label(name, SELECT_TEXT), value: option, ...(now === '' ? {} : { description: now }) };
   });
   return [selectRow(customId('change', id), CHAT.change, options, Math.min(MODAL_FIELDS, options.length))];
@@ -139,10 +139,11 @@ export function answerRowsOf(
   reply: Reply,
   id: string,
   showable: boolean,
-  { commands, habits }: { readonly commands: readonly Command[]; readonly habits: Habits },
+  { commands, preferences }: { readonly commands: readonly Command[]; readonly preferences: Preferences },
 ): readonly ButtonRow[] {
-  const parsed = form ? undefined : parseLine(text, commands, habits);
-  const known = form ?? (parsed?.ok ? { command: parsed.command, told: Object.fromEntries(parsed.told) } : undefined);
-  const fields = known ? formFields(known.command, known.told) : [];
+  const parsed = form ? undefined : parseLine(text, commands, preferences);
+  const known =
+    form ?? (parsed?.ok ? { command: parsed.command, given: Object.fromEntries(parsed.optionTexts) } : undefined);
+  const fields = known ? formFields(known.command, known.given) : [];
   return answerRows(reply, { id, showable, fields });
 }

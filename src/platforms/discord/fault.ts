@@ -8,24 +8,24 @@ import type { Drawn } from './outgoing.ts';
 import type { DiscordContext } from './types.ts';
 
 /** Tells of a fault and gives the reference for the one who asked. */
-export function tellFault(desk: Pick<DiscordContext, 'fault'>, cause: unknown): string {
+export function tellFault(access: Pick<DiscordContext, 'fault'>, cause: unknown): string {
   const reference = faultReference();
-  desk.fault(reference, cause);
+  access.fault(reference, cause);
   return reference;
 }
 
 /** Tells of a fault, unless it is an outage of the store, which tells of those itself, once and not for every ask. */
-export function tellUnlessOutage(desk: Pick<DiscordContext, 'fault'>, cause: unknown): void {
-  if (!(cause instanceof Outage)) tellFault(desk, cause);
+export function tellUnlessOutage(access: Pick<DiscordContext, 'fault'>, cause: unknown): void {
+  if (!(cause instanceof Outage)) tellFault(access, cause);
 }
 
 /** What making the pictures of an answer needs. */
-export function drawnFor(desk: DiscordContext, { fileBytes }: Came): Drawn {
-  const { makeFile } = desk;
+export function drawnFor(access: DiscordContext, { fileBytes }: Came): Drawn {
+  const { makeFile } = access;
   return {
-    toPng: (drawing) => desk.toPng(drawing),
+    toPng: (drawing) => access.toPng(drawing),
     ...(makeFile && { makeFile }),
-    fault: (cause) => tellFault(desk, cause),
+    fault: (cause) => tellFault(access, cause),
     fileBytes,
   };
 }
@@ -36,9 +36,9 @@ export function drawnFor(desk: DiscordContext, { fileBytes }: Came): Drawn {
 export async function inTime<T>(
   work: Promise<T>,
   milliseconds: number,
-  desk: Pick<DiscordContext, 'wait'>,
+  access: Pick<DiscordContext, 'wait'>,
 ): Promise<T> {
-  const wait = desk.wait(milliseconds);
+  const wait = access.wait(milliseconds);
   try {
     return await Promise.race([
       work,

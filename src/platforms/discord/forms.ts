@@ -9,7 +9,7 @@ import {
   TextInputStyle,
 } from 'discord-api-types/v10';
 import type { Command, Form } from '../../chat/command.ts';
-import { type Field, formFields, formTold } from '../../chat/form.ts';
+import { type Field, formFields, formGiven } from '../../chat/form.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { Outage } from '../../storage/types.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
@@ -31,11 +31,11 @@ import type { DiscordContext, Outgoing } from './types.ts';
 /** A form of a command. `first`: the options wanted, before any other; `only` leaves out the rest. `id` is that of the kept draft. */
 export function modalOf(
   command: Command,
-  told: Form['told'],
+  given: Form['told'],
   id: string,
   { first = [], only = false }: { readonly first?: readonly string[]; readonly only?: boolean } = {},
 ): APIModalInteractionResponseCallbackData {
-  const fields = formFields(command, told);
+  const fields = formFields(command, given);
   const wanted = fields.filter(({ option }) => first.includes(option));
   const rest = only ? [] : fields.filter((field) => !wanted.includes(field));
   return {
@@ -62,7 +62,7 @@ export function submitted(command: Command, before: Form['told'], submission: AP
       return [];
     }),
   );
-  return Object.fromEntries(formTold(command, { ...before, ...typed }));
+  return Object.fromEntries(formGiven(command, { ...before, ...typed }));
 }
 
 /** What was typed into the fields of a form, one a line. */
@@ -82,8 +82,8 @@ function fieldOf(field: Field): APILabelComponent {
   };
 }
 
-function inputOf({ option, example, standard, choices, long, told }: Field): APIComponentInLabel {
-  const chosen = told?.trim().toLowerCase();
+function inputOf({ option, example, standard, choices, long, given }: Field): APIComponentInLabel {
+  const chosen = given?.trim().toLowerCase();
   // A word that is not among the choices must stay in sight to be mended.
   const among = choices !== undefined && (chosen === undefined || choices.includes(chosen));
   if (among && choices.length <= SELECT_OPTIONS) {
@@ -108,36 +108,36 @@ function inputOf({ option, example, standard, choices, long, told }: Field): API
     placeholder: label(example, FIELD_PLACEHOLDER),
     required: standard === undefined,
     max_length: FIELD_VALUE,
-    ...(told === undefined ? {} : { value: told.slice(0, FIELD_VALUE) }),
+    ...(given === undefined ? {} : { value: given.slice(0, FIELD_VALUE) }),
   };
 }
 
 // A word of ours where there is no answer: what is gone, and faults.
 
 /** Says that what was pressed is no longer kept, and what to type instead. */
-export async function sayGone(came: Came, desk: DiscordContext): Promise<void> {
-  const [sample] = desk.commands;
+export async function sayGone(came: Came, access: DiscordContext): Promise<void> {
+  const [sample] = access.commands;
   const how = sample ? `/${fullName(sample)}` : '';
-  await desk.wire.respond(came, wordOf(CHAT.gone(how)), { ephemeral: came.ephemeral, update: false }, false);
+  await access.wire.respond(came, wordOf(CHAT.gone(how)), { ephemeral: came.ephemeral, update: false }, false);
 }
 
 /** Says that nothing is taken up just now, or that what was begun is not finished. Never rejects. */
-export function sayRestarting(came: Came, desk: DiscordContext): Promise<void> {
-  return sayTo(came, desk, CHAT.restarting);
+export function sayRestarting(came: Came, access: DiscordContext): Promise<void> {
+  return sayTo(came, access, CHAT.restarting);
 }
 
 /** Tells the asker of a fault by whichever way is still open; where none is, the log has it. Never rejects. */
-export function sayFaultTo(came: Came, desk: DiscordContext, reference: string, cause: unknown): Promise<void> {
-  return sayTo(came, desk, sayFault(reference, cause instanceof Outage));
+export function sayFaultTo(came: Came, access: DiscordContext, reference: string, cause: unknown): Promise<void> {
+  return sayTo(came, access, sayFault(reference, cause instanceof Outage));
 }
 
-async function sayTo(came: Came, desk: DiscordContext, text: string): Promise<void> {
+async function sayTo(came: Came, access: DiscordContext, text: string): Promise<void> {
   const word = wordOf(text);
   try {
-    await desk.wire.respond(came, word, { ephemeral: came.ephemeral, update: false }, false);
+    await access.wire.respond(came, word, { ephemeral: came.ephemeral, update: false }, false);
   } catch {
     // Answered already, so that a further message is still taken; or nothing is.
-    await desk.wire.followUp(came, word, came.ephemeral).catch(() => undefined);
+    await access.wire.followUp(came, word, came.ephemeral).catch(() => undefined);
   }
 }
 

@@ -68,7 +68,7 @@ function isSnowflake(id: unknown): boolean {
 /** A slash command with what was typed for its options; `focused` is the option being typed. */
 interface Slash {
   readonly command: Command;
-  readonly told: Readonly<Record<string, string>>;
+  readonly given: Readonly<Record<string, string>>;
   readonly focused?: string;
 }
 
@@ -94,7 +94,7 @@ export function slashOf(name: string, options: Options, commands: readonly Comma
   const focused = texts.find((option) => option.focused === true)?.name;
   return {
     command,
-    told: Object.fromEntries(texts.map((option) => [option.name, option.value])),
+    given: Object.fromEntries(texts.map((option) => [option.name, option.value])),
     ...(focused === undefined ? {} : { focused }),
   };
 }

@@ -99,10 +99,10 @@ async function outgoingOne(
   const names = new Set(kept.map(({ file }) => file.name));
   const shown = lost.length === 0 ? components : withoutLost(components, names);
   const words = lost.filter((why) => why !== '').map((why) => `-# ${escapedMarkdown(why)}`);
-  const told: readonly APIMessageTopLevelComponent[] =
+  const given: readonly APIMessageTopLevelComponent[] =
     words.length === 0 ? [] : [{ type: ComponentType.TextDisplay, content: words.join('\n') }];
   return {
-    components: [...shown, ...told, ...rows],
+    components: [...shown, ...given, ...rows],
     attachments: kept.map(({ file }, i) => ({
       id: String(i),
       filename: file.name,

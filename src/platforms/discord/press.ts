@@ -23,46 +23,46 @@ import type { DiscordContext } from './types.ts';
 export async function press(
   interaction: APIMessageComponentInteraction,
   came: Came,
-  desk: DiscordContext,
+  access: DiscordContext,
 ): Promise<void> {
   const { data, message } = interaction;
   const pressed = readCustomId(data.custom_id);
   const values = data.component_type === ComponentType.StringSelect ? data.values : [];
-  if (!pressed) return sayGone(came, desk);
+  if (!pressed) return sayGone(came, access);
   if (pressed.verb === 'mend' || pressed.verb === 'fix' || pressed.verb === 'try')
-    return mend(pressed, message.id, came, desk);
-  const answer = await lookedUp(pressed.id, () => keptAnswer(desk.kept, pressed.id, came.account), desk);
-  if (!answer) return sayGone(came, desk);
+    return mend(pressed, message.id, came, access);
+  const answer = await lookedUp(pressed.id, () => keptAnswer(access.kept, pressed.id, came.account), access);
+  if (!answer) return sayGone(came, access);
   switch (pressed.verb) {
     case 'ask':
-      return askAgain(answer, Number(pressed.rest), came, desk);
+      return askAgain(answer, Number(pressed.rest), came, access);
     case 'pick':
-      return askAgain(answer, Number(values[0]), came, desk);
+      return askAgain(answer, Number(values[0]), came, access);
     case 'change':
-      return change(answer, values, came, desk);
+      return change(answer, values, came, access);
     case 'parts':
-      return sendMessages(renderSheets(answer.reply), [], came, came.ephemeral, desk);
+      return sendMessages(renderSheets(answer.reply), [], came, came.ephemeral, access);
     case 'sources':
-      return sendMessages(renderSources(answer.reply), [], came, came.ephemeral, desk);
+      return sendMessages(renderSources(answer.reply), [], came, came.ephemeral, access);
     case 'show':
-      return show(pressed.id, came, desk);
+      return show(pressed.id, came, access);
     case 'poll':
-      return poll(answer, came, desk);
+      return poll(answer, came, access);
     default:
-      return sayGone(came, desk);
+      return sayGone(came, access);
   }
 }
 
 /** What is kept under an id, once it is. */
-function lookedUp<T>(id: string, look: () => Promise<T>, desk: DiscordContext): Promise<T> {
-  return inTime(desk.keeping.settled(id).then(look), LOOK_UP_TIME, desk);
+function lookedUp<T>(id: string, look: () => Promise<T>, access: DiscordContext): Promise<T> {
+  return inTime(access.keeping.settled(id).then(look), LOOK_UP_TIME, access);
 }
 
 /** One of the next asks, as the one who pressed asks it. */
-async function askAgain({ reply }: KeptAnswer, place: number, came: Came, desk: DiscordContext): Promise<void> {
+async function askAgain({ reply }: KeptAnswer, place: number, came: Came, access: DiscordContext): Promise<void> {
   const action = reply.actions[place];
-  if (!action) return sayGone(came, desk);
-  return sendAnswers({ text: action.ask }, came, { ephemeral: came.ephemeral, update: false }, desk);
+  if (!action) return sayGone(came, access);
+  return sendAnswers({ text: action.ask }, came, { ephemeral: came.ephemeral, update: false }, access);
 }
 
 /** The details chosen, as a form with everything told before. */
@@ -70,43 +70,43 @@ async function change(
   { text }: KeptAnswer,
   options: readonly string[],
   came: Came,
-  desk: DiscordContext,
+  access: DiscordContext,
 ): Promise<void> {
-  const parsed = parseLine(text, desk.commands, desk.habits);
-  if (!parsed.ok) return sayGone(came, desk);
-  const told = Object.fromEntries(parsed.told);
+  const parsed = parseLine(text, access.commands, access.preferences);
+  if (!parsed.ok) return sayGone(came, access);
+  const given = Object.fromEntries(parsed.optionTexts);
   const id = mintId();
-  const form = { command: fullName(parsed.command), told };
-  await inTime(keepDraft(desk.kept, id, { by: came.account, form }), CLAIM_TIME, desk);
-  await desk.wire.modal(came, modalOf(parsed.command, told, id, { first: options, only: true }));
+  const form = { command: fullName(parsed.command), told: given };
+  await inTime(keepDraft(access.kept, id, { by: came.account, form }), CLAIM_TIME, access);
+  await access.wire.modal(came, modalOf(parsed.command, given, id, { first: options, only: true }));
 }
 
 /** The form of an ask that could not be read, or the ask as it was mended for them. */
-async function mend({ verb, id }: Pressed, message: string, came: Came, desk: DiscordContext): Promise<void> {
-  const draft = await lookedUp(id, () => keptDraft(desk.kept, id, came.account), desk);
+async function mend({ verb, id }: Pressed, message: string, came: Came, access: DiscordContext): Promise<void> {
+  const draft = await lookedUp(id, () => keptDraft(access.kept, id, came.account), access);
   const line = verb === 'fix' ? draft?.fix : verb === 'try' ? draft?.example : undefined;
   if (line !== undefined) {
-    return sendAnswers({ text: line }, came, { ephemeral: came.ephemeral, update: true }, desk);
+    return sendAnswers({ text: line }, came, { ephemeral: came.ephemeral, update: true }, access);
   }
-  const command = draft?.form && commandNamed(draft.form.command, desk.commands);
-  if (!draft?.form || !command) return sayGone(came, desk);
-  await inTime(keepDraft(desk.kept, id, { ...draft, mends: message }), CLAIM_TIME, desk);
-  await desk.wire.modal(came, modalOf(command, draft.form.told, id, { first: draft.wrong ?? [] }));
+  const command = draft?.form && commandNamed(draft.form.command, access.commands);
+  if (!draft?.form || !command) return sayGone(came, access);
+  await inTime(keepDraft(access.kept, id, { ...draft, mends: message }), CLAIM_TIME, access);
+  await access.wire.modal(came, modalOf(command, draft.form.told, id, { first: draft.wrong ?? [] }));
 }
 
 /** The answer as everybody sees it, posted by the one who asked. */
-async function show(id: string, came: Came, desk: DiscordContext): Promise<void> {
-  const shown = await inTime(showAnswer(desk.kept, id, came.account), CLAIM_TIME, desk);
-  if (!shown) return sayGone(came, desk);
-  const rows = answerRowsOf(shown, shown.reply, id, false, desk);
-  return sendMessages(render(shown.reply), rows, came, false, desk);
+async function show(id: string, came: Came, access: DiscordContext): Promise<void> {
+  const shown = await inTime(showAnswer(access.kept, id, came.account), CLAIM_TIME, access);
+  if (!shown) return sayGone(came, access);
+  const rows = answerRowsOf(shown, shown.reply, id, false, access);
+  return sendMessages(render(shown.reply), rows, came, false, access);
 }
 
 /** Discord's own poll among the planks of a comparison. */
-async function poll({ reply }: KeptAnswer, came: Came, desk: DiscordContext): Promise<void> {
+async function poll({ reply }: KeptAnswer, came: Came, access: DiscordContext): Promise<void> {
   const names = [...new Set(comparedPlanks(reply)?.map((name) => label(name, POLL_ANSWER)))];
-  if (names.length < 2) return sayGone(came, desk);
-  await desk.wire.poll(came, {
+  if (names.length < 2) return sayGone(came, access);
+  await access.wire.poll(came, {
     question: { text: label(CHAT.pollQuestion, POLL_QUESTION) },
     answers: names.slice(0, POLL_ANSWERS).map((text) => ({ poll_media: { text } })),
     duration: POLL_HOURS,
@@ -120,14 +120,14 @@ async function sendMessages(
   rows: readonly ButtonRow[],
   came: Came,
   ephemeral: boolean,
-  desk: DiscordContext,
+  access: DiscordContext,
 ): Promise<void> {
   const drawn = messages.some(({ files }) => files.some((file) => 'drawing' in file));
   // Pictures take a while to draw under load, and a response only has three seconds.
   const way = { ephemeral, update: false };
-  if (drawn) await desk.wire.defer(came, way);
-  const [first, ...rest] = await outgoing(messages, rows, drawnFor(desk, came));
-  if (drawn) await desk.wire.edit(came, first);
-  else await desk.wire.respond(came, first, way, false);
-  for (const message of rest) await desk.wire.followUp(came, message, ephemeral);
+  if (drawn) await access.wire.defer(came, way);
+  const [first, ...rest] = await outgoing(messages, rows, drawnFor(access, came));
+  if (drawn) await access.wire.edit(came, first);
+  else await access.wire.respond(came, first, way, false);
+  for (const message of rest) await access.wire.followUp(came, message, ephemeral);
 }

@@ -5,7 +5,7 @@ import type { Form, Problems } from '../../chat/command.ts';
 import { commandNamed, keepDraft } from '../../chat/form.ts';
 import { parseLine } from '../../chat/grammar.ts';
 import type { Answer } from '../../chat/pipeline.ts';
-import type { Invocation } from '../../chat/ports.ts';
+import type { Request } from '../../chat/ports.ts';
 import { type KeptAnswer, keepAnswer, keptAnswer, mintId } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';
@@ -26,11 +26,11 @@ import type { Ask, DiscordContext, Outgoing, ResponseChannel } from './types.ts'
  * Whether no other process took the interaction. Where the store does not answer it is taken all the same: Discord accepts one
  * response only, and nothing that is kept can be changed without the store.
  */
-export async function claimed({ id }: Came, desk: DiscordContext): Promise<boolean> {
+export async function claimed({ id }: Came, access: DiscordContext): Promise<boolean> {
   try {
-    return await inTime(desk.kept.claim(`discord:${id}`, TOKEN_TIME), CLAIM_TIME, desk);
+    return await inTime(access.kept.claim(`discord:${id}`, TOKEN_TIME), CLAIM_TIME, access);
   } catch (cause) {
-    tellUnlessOutage(desk, cause);
+    tellUnlessOutage(access, cause);
     return true;
   }
 }
@@ -38,10 +38,10 @@ export async function claimed({ id }: Came, desk: DiscordContext): Promise<boole
 /** Whether an ask may change what somebody keeps, so that it must not run in two processes; a sum twice over does no harm. */
 function changesSomething(
   { form, text }: Ask,
-  { commands, habits }: Pick<DiscordContext, 'commands' | 'habits'>,
+  { commands, preferences }: Pick<DiscordContext, 'commands' | 'preferences'>,
 ): boolean {
   if (form) return form.command.group === 'project';
-  const parsed = parseLine(text, commands, habits);
+  const parsed = parseLine(text, commands, preferences);
   return parsed.ok && parsed.command.group === 'project';
 }
 
@@ -58,43 +58,43 @@ export class Undelivered extends Error {
 const keyOf = (account: string): string => `missed:${account}`;
 
 /** Notes the kept answer of an id as not delivered. Throws Outage. */
-async function noteMissed(desk: DiscordContext, account: string, id: string): Promise<void> {
-  desk.looks.again(account);
-  await inTime(desk.kept.set(keyOf(account), id, KEPT_FOR), KEEP_TIME, desk);
+async function noteMissed(access: DiscordContext, account: string, id: string): Promise<void> {
+  access.looks.again(account);
+  await inTime(access.kept.set(keyOf(account), id, KEPT_FOR), KEEP_TIME, access);
 }
 
 /** Brings the answer that was missed, if there is one, behind whatever was just answered. Rejects as the wire does. */
-export async function bringMissed(desk: DiscordContext, came: Came): Promise<void> {
-  if (!desk.looks.due(came.account, came.at)) return;
-  const id = await look(desk, came);
-  if (typeof id !== 'string' || !(await desk.kept.delete(keyOf(came.account)))) return;
-  const answer = await keptAnswer(desk.kept, id, came.account);
+export async function bringMissed(access: DiscordContext, came: Came): Promise<void> {
+  if (!access.looks.due(came.account, came.at)) return;
+  const id = await look(access, came);
+  if (typeof id !== 'string' || !(await access.kept.delete(keyOf(came.account)))) return;
+  const answer = await keptAnswer(access.kept, id, came.account);
   if (!answer) return;
   try {
-    await bring(answer, id, desk, came);
+    await bring(answer, id, access, came);
   } catch (cause) {
-    await noteMissed(desk, came.account, id);
+    await noteMissed(access, came.account, id);
     throw cause;
   }
 }
 
-async function look(desk: DiscordContext, came: Came): Promise<unknown> {
+async function look(access: DiscordContext, came: Came): Promise<unknown> {
   try {
-    return await inTime(desk.kept.get(keyOf(came.account)), KEEP_TIME, desk);
+    return await inTime(access.kept.get(keyOf(came.account)), KEEP_TIME, access);
   } catch (cause) {
-    desk.looks.again(came.account);
+    access.looks.again(came.account);
     throw cause;
   }
 }
 
-async function bring(answer: KeptAnswer, id: string, desk: DiscordContext, came: Came): Promise<void> {
+async function bring(answer: KeptAnswer, id: string, access: DiscordContext, came: Came): Promise<void> {
   const messages = [...packedMessages([textLines([CHAT.missed])]), ...render(answer.reply)];
-  const [note, ...rest] = await outgoing(messages, [], drawnFor(desk, came));
-  const rows = answerRowsOf(answer, answer.reply, id, came.ephemeral, desk);
-  await desk.wire.followUp(came, note, came.ephemeral);
+  const [note, ...rest] = await outgoing(messages, [], drawnFor(access, came));
+  const rows = answerRowsOf(answer, answer.reply, id, came.ephemeral, access);
+  await access.wire.followUp(came, note, came.ephemeral);
   for (const [i, message] of rest.entries()) {
     const whole = i === 0 ? { ...message, components: [...message.components, ...rows] } : message;
-    await desk.wire.followUp(came, whole, came.ephemeral);
+    await access.wire.followUp(came, whole, came.ephemeral);
   }
 }
 
@@ -126,17 +126,17 @@ async function deliver(
   coming: Coming,
   came: Came,
   way: ResponseChannel,
-  desk: DiscordContext,
+  access: DiscordContext,
   patience: number,
 ): Promise<void> {
   try {
-    await delivered(coming, came, way, desk, patience);
+    await delivered(coming, came, way, access, patience);
   } catch (cause) {
     const why = refused(cause);
     if (why === 'answered') return;
-    if (why !== 'gone') tellFault(desk, cause);
+    if (why !== 'gone') tellFault(access, cause);
     const answer = await coming.keepLast();
-    if (answer && 'headline' in answer) await noteMissed(desk, came.account, coming.id);
+    if (answer && 'headline' in answer) await noteMissed(access, came.account, coming.id);
     throw new Undelivered('an answer that reached nobody', { cause });
   }
 }
@@ -145,10 +145,10 @@ async function delivered(
   coming: Coming,
   came: Came,
   way: ResponseChannel,
-  desk: DiscordContext,
+  access: DiscordContext,
   patience: number,
 ): Promise<void> {
-  const wait = desk.wait(patience);
+  const wait = access.wait(patience);
   const early = await Promise.race([coming.ready, wait.over.then(() => undefined)]);
   wait.cancel();
   let shown: readonly APIAttachment[] = [];
@@ -156,22 +156,22 @@ async function delivered(
   let now: Prepared;
   let seen = way.ephemeral;
   if (early === undefined) {
-    await desk.wire.defer(came, way);
+    await access.wire.defer(came, way);
     now = await coming.ready;
     if ('modal' in now) now = await coming.again();
     if ('modal' in now) return;
     const [first] = now.messages;
-    await edited(first, now.answer, came, desk);
+    await edited(first, now.answer, came, access);
   } else if ('modal' in early) {
-    await desk.wire.modal(came, early.modal);
+    await access.wire.modal(came, early.modal);
     return;
   } else {
     now = early;
     seen = early.ephemeral;
     const [first] = early.messages;
     const respond = (message: Outgoing) =>
-      desk.wire.respond(came, message, { ...way, ephemeral: early.ephemeral }, !early.last && first.files.length > 0);
-    shown = await inPlainerForm(first, early.answer, desk, respond);
+      access.wire.respond(came, message, { ...way, ephemeral: early.ephemeral }, !early.last && first.files.length > 0);
+    shown = await inPlainerForm(first, early.answer, access, respond);
     pages = first;
   }
   if (!now.last) {
@@ -181,21 +181,21 @@ async function delivered(
     // The same answer again only loses the word that it is being worked on.
     const [first] = now.messages;
     const same = before !== now.answer && pages ? relisted(first, pages, shown) : first;
-    await edited(same, now.answer, came, desk);
+    await edited(same, now.answer, came, access);
   }
   const { messages, answer } = now;
   for (const message of messages.slice(1)) {
-    await inPlainerForm(message, answer, desk, (one) => desk.wire.followUp(came, one, seen));
+    await inPlainerForm(message, answer, access, (one) => access.wire.followUp(came, one, seen));
   }
 }
 
 /** Edits the first response; where its message was deleted, the answer comes as a message of its own. */
-async function edited(message: Outgoing, answer: Answer, came: Came, desk: DiscordContext): Promise<void> {
+async function edited(message: Outgoing, answer: Answer, came: Came, access: DiscordContext): Promise<void> {
   try {
-    await inPlainerForm(message, answer, desk, (one) => desk.wire.edit(came, one));
+    await inPlainerForm(message, answer, access, (one) => access.wire.edit(came, one));
   } catch (cause) {
     if (refused(cause) !== 'message') throw cause;
-    await inPlainerForm(message, answer, desk, (one) => desk.wire.followUp(came, one, came.ephemeral));
+    await inPlainerForm(message, answer, access, (one) => access.wire.followUp(came, one, came.ephemeral));
   }
 }
 
@@ -203,14 +203,14 @@ async function edited(message: Outgoing, answer: Answer, came: Came, desk: Disco
 async function inPlainerForm<T>(
   message: Outgoing,
   answer: Answer,
-  desk: DiscordContext,
+  access: DiscordContext,
   send: (message: Outgoing) => Promise<T>,
 ): Promise<T> {
   try {
     return await send(message);
   } catch (cause) {
     if (refused(cause) !== 'content') throw cause;
-    tellFault(desk, cause);
+    tellFault(access, cause);
     return send(plainest(answer));
   }
 }
@@ -257,27 +257,27 @@ const DEFER = 1500;
 const PICTURES = 3000;
 
 /** Answers an ask. Rejects with Undelivered where the answer reaches nobody. */
-export async function sendAnswers(ask: Ask, came: Came, way: ResponseChannel, desk: DiscordContext): Promise<void> {
+export async function sendAnswers(ask: Ask, came: Came, way: ResponseChannel, access: DiscordContext): Promise<void> {
   // Two processes may be connected for a moment, while one takes over from the other.
-  if (!desk.shared && changesSomething(ask, desk) && !(await claimed(came, desk))) return;
-  const invocation: Invocation = {
+  if (!access.shared && changesSomething(ask, access) && !(await claimed(came, access))) return;
+  const request: Request = {
     asker: came.asker,
-    habits: desk.habits,
+    preferences: access.preferences,
     text: ask.text,
     ...(came.server === undefined ? {} : { server: came.server }),
     ...(came.channel === undefined ? {} : { place: came.channel }),
     ...(ask.written === undefined ? {} : { written: ask.written }),
   };
-  const { drawn, ahead } = drawnAhead(drawnFor(desk, came));
-  const stream = following(desk.answer(invocation), ahead);
+  const { drawn, ahead } = drawnAhead(drawnFor(access, came));
+  const stream = following(access.answer(request), ahead);
   const id = mintId();
-  const keep = (answer: Answer) => desk.keeping.keep(id, () => isKept(answer, ask, came, way, desk, id));
+  const keep = (answer: Answer) => access.keeping.keep(id, () => isKept(answer, ask, came, way, access, id));
   const prepare = async (early: boolean): Promise<Prepared> => {
     const answer = stream.latest();
     if (!answer) throw new Error('an ask without an answer');
-    return prepared(answer, stream.ended(), early, { ask, way, desk, id, drawn, keep });
+    return prepared(answer, stream.ended(), early, { ask, way, access, id, drawn, keep });
   };
-  const ready = settled(stream, desk).then(() => prepare(true));
+  const ready = settled(stream, access).then(() => prepare(true));
   const again = () => stream.end.then(() => prepare(false));
   const keepLast = async (): Promise<Answer | undefined> => {
     await stream.end;
@@ -286,15 +286,15 @@ export async function sendAnswers(ask: Ask, came: Came, way: ResponseChannel, de
     return answer;
   };
   try {
-    await deliver({ ready, again, keepLast, id }, came, way, desk, DEFER);
+    await deliver({ ready, again, keepLast, id }, came, way, access, DEFER);
   } finally {
-    await desk.keeping.settled(id);
+    await access.keeping.settled(id);
   }
 }
 
 /** When there is something to show: the last answer, or what came by the time it should have. */
-async function settled(stream: Following, desk: DiscordContext): Promise<void> {
-  const wait = desk.wait(SETTLE);
+async function settled(stream: Following, access: DiscordContext): Promise<void> {
+  const wait = access.wait(SETTLE);
   await Promise.race([stream.end, wait.over]);
   wait.cancel();
   await stream.first;
@@ -303,7 +303,7 @@ async function settled(stream: Following, desk: DiscordContext): Promise<void> {
 interface Surroundings {
   readonly ask: Ask;
   readonly way: ResponseChannel;
-  readonly desk: DiscordContext;
+  readonly access: DiscordContext;
   readonly id: string;
   readonly drawn: Drawn;
   /** Keeps the answer for its buttons. */
@@ -311,19 +311,19 @@ interface Surroundings {
 }
 
 async function prepared(answer: Answer, ended: boolean, early: boolean, around: Surroundings): Promise<Prepared> {
-  const { ask, way, desk, drawn, keep } = around;
+  const { ask, way, access, drawn, keep } = around;
   if (early && ask.bare && 'problems' in answer) {
-    const told = answer.form?.command === fullName(ask.bare) ? answer.form.told : {};
-    return { answer, last: ended, modal: modalOf(ask.bare, told, '') };
+    const given = answer.form?.command === fullName(ask.bare) ? answer.form.told : {};
+    return { answer, last: ended, modal: modalOf(ask.bare, given, '') };
   }
   void keep(answer);
-  const wait = early ? desk.wait(PICTURES) : undefined;
+  const wait = early ? access.wait(PICTURES) : undefined;
   const hasty = wait && drawnBy(wait.over, drawn);
   const [first, ...rest] = await outgoing(render(answer), [], hasty?.drawn ?? drawn);
   wait?.cancel();
   const last = ended && hasty?.late() !== true;
   const working = last ? [] : (packedMessages([textLines(['', `-# ${CHAT.working}`])])[0]?.components ?? []);
-  const rows = desk.keeping.works() ? rowsOf(answer, around) : [];
+  const rows = access.keeping.works() ? rowsOf(answer, around) : [];
   const whole = { ...first, components: [...first.components, ...working, ...rows] };
   return { answer, last, messages: [whole, ...(last ? rest : [])], ephemeral: isPrivate(answer, way) };
 }
@@ -333,12 +333,12 @@ function isPrivate(answer: Answer, way: ResponseChannel): boolean {
   return 'audience' in answer && answer.audience === 'channel' ? false : way.ephemeral;
 }
 
-function rowsOf(answer: Answer, { ask, way, desk, id }: Surroundings): readonly ButtonRow[] {
-  if ('headline' in answer) return answerRowsOf(ask, answer, id, isPrivate(answer, way), desk);
+function rowsOf(answer: Answer, { ask, way, access, id }: Surroundings): readonly ButtonRow[] {
+  if ('headline' in answer) return answerRowsOf(ask, answer, id, isPrivate(answer, way), access);
   if (!('problems' in answer)) return [];
   const { problems, again = false, example } = answer;
   const offered = { fix: problems[0].fix, again, example: example !== undefined };
-  return problemRows(id, formOf(answer, ask, desk) !== undefined, offered);
+  return problemRows(id, formOf(answer, ask, access) !== undefined, offered);
 }
 
 /** The form that mends an ask; where nothing was read in somebody's message, that of planks, with nothing in it. */
@@ -353,17 +353,17 @@ async function isKept(
   ask: Ask,
   came: Came,
   way: ResponseChannel,
-  desk: DiscordContext,
+  access: DiscordContext,
   id: string,
 ): Promise<boolean> {
   try {
     if ('headline' in answer) {
       const shown = came.ephemeral && !isPrivate(answer, way);
       const whole = { by: came.account, text: ask.text, reply: answer, shown };
-      await inTime(keepAnswer(desk.kept, id, whole), KEEP_TIME, desk);
+      await inTime(keepAnswer(access.kept, id, whole), KEEP_TIME, access);
     } else if ('problems' in answer) {
       const { problems, example } = answer;
-      const form = formOf(answer, ask, desk);
+      const form = formOf(answer, ask, access);
       const [{ fix }] = problems;
       const wrong = problems.map(({ option }) => option);
       const draft = {
@@ -372,11 +372,11 @@ async function isKept(
         ...(fix === undefined ? {} : { fix }),
         ...(example === undefined ? {} : { example }),
       };
-      await inTime(keepDraft(desk.kept, id, form ? { ...draft, form } : draft), KEEP_TIME, desk);
+      await inTime(keepDraft(access.kept, id, form ? { ...draft, form } : draft), KEEP_TIME, access);
     }
     return true;
   } catch (cause) {
-    tellUnlessOutage(desk, cause);
+    tellUnlessOutage(access, cause);
     return false;
   }
 }

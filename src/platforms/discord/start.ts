@@ -169,13 +169,13 @@ const LONGEST_END = 6_000;
 /** Starts. By the gateway it rejects when the token is refused. */
 export async function startDiscord(settings: DiscordSettings, parts: Parts): Promise<Running> {
   const begun = new Map<Promise<void>, APIInteraction>();
-  let desk: DiscordContext | undefined;
+  let access: DiscordContext | undefined;
   const shared = settings.publicKey !== undefined;
   const state = { shared, isFresh: freshIds(), keeping: keepings(), looks: looksFor() };
   let open = true;
   const take = (interaction: APIInteraction, rest: REST): void => {
-    desk ??= { wait: waitOnClock, ...parts, ...state, wire: wireOf(rest) };
-    const here = desk;
+    access ??= { wait: waitOnClock, ...parts, ...state, wire: wireOf(rest) };
+    const here = access;
     const done = asRequest(() => (open ? receive(interaction, here) : tellRestarting(interaction, here)));
     begun.set(done, interaction);
     void done.finally(() => begun.delete(done));
@@ -188,7 +188,7 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
     const long = (parts.wait ?? waitOnClock)(LONGEST_END);
     await Promise.race([allOf(begun), long.over]);
     long.cancel();
-    await Promise.all([...begun.values()].map((interaction) => desk && tellRestarting(interaction, desk)));
+    await Promise.all([...begun.values()].map((interaction) => access && tellRestarting(interaction, access)));
   };
   const { publicKey } = settings;
   if (publicKey === undefined) {
@@ -216,9 +216,9 @@ export function restOf({ token, api }: Pick<DiscordSettings, 'token' | 'api'>): 
 }
 
 /** Tells whoever set it off that it is not answered now; not for what is typed ahead, which nobody waits for. */
-async function tellRestarting(interaction: APIInteraction, desk: DiscordContext): Promise<void> {
+async function tellRestarting(interaction: APIInteraction, access: DiscordContext): Promise<void> {
   const came = interaction.type === InteractionType.ApplicationCommandAutocomplete ? undefined : cameOf(interaction);
-  if (came) await sayRestarting(came, desk);
+  if (came) await sayRestarting(came, access);
 }
 
 /** Resolves when nothing is left, of what is added meanwhile too. */

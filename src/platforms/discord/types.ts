@@ -15,7 +15,7 @@ import {
 import type { Asker } from '../../accounts/asker.ts';
 import type { Command } from '../../chat/command.ts';
 import type { Answer } from '../../chat/pipeline.ts';
-import type { Invocation, Ports } from '../../chat/ports.ts';
+import type { Ports, Request } from '../../chat/ports.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
 import type { KeyValueStore } from '../../storage/types.ts';
@@ -165,9 +165,9 @@ interface Wait {
 }
 
 export interface DiscordContext {
-  answer(invocation: Invocation): AsyncIterable<Answer>;
+  answer(request: Request): AsyncIterable<Answer>;
   readonly commands: readonly Command[];
-  readonly habits: Invocation['habits'];
+  readonly preferences: Request['preferences'];
   readonly kept: KeyValueStore;
   /** Whether other processes are sent the same interactions. */
   readonly shared: boolean;
@@ -196,9 +196,9 @@ export function waitOnClock(milliseconds: number): Wait {
 
 // An ask on its way into the pipeline, with what is known of it already.
 
-export interface Ask extends Pick<Invocation, 'text' | 'written'> {
+export interface Ask extends Pick<Request, 'text' | 'written'> {
   /** The command that was chosen with nothing told: where it needs something, its form opens at once. */
   readonly bare?: Command;
   /** The command and what was told, where they are known without reading the text again. */
-  readonly form?: { readonly command: Command; readonly told: Readonly<Record<string, string>> };
+  readonly form?: { readonly command: Command; readonly given: Readonly<Record<string, string>> };
 }

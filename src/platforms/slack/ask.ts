@@ -5,7 +5,7 @@ import type { Form } from '../../chat/command.ts';
 import { commandNamed } from '../../chat/form.ts';
 import { parseLine } from '../../chat/grammar.ts';
 import type { Answer } from '../../chat/pipeline.ts';
-import type { Invocation } from '../../chat/ports.ts';
+import type { Request } from '../../chat/ports.ts';
 import { fullName, optionsOf } from '../../input/command-shape.ts';
 import { formView } from './forms.ts';
 import { postTo } from './post.ts';
@@ -17,9 +17,9 @@ export async function answerAsk(
   text: string,
   party: Party,
   ports: SlackPorts,
-  written: Invocation['written'] = 'line',
+  written: Request['written'] = 'line',
 ): Promise<void> {
-  const answers = ports.answer({ ...invocationOf(text, party, ports), written });
+  const answers = ports.answer({ ...requestOf(text, party, ports), written });
   await sendAnswers(
     { text, answers, changeable: written === 'line' && formOf(text, ports) !== undefined },
     party,
@@ -28,21 +28,24 @@ export async function answerAsk(
 }
 
 /** A line as its party typed it: a channel, or a thread in it, is one conversation. */
-function invocationOf(text: string, { asker, where }: Party, { habits }: SlackPorts): Invocation {
+function requestOf(text: string, { asker, where }: Party, { preferences }: SlackPorts): Request {
   const place = [where.channel, where.thread].filter((one) => one !== undefined).join(':');
-  return { asker, habits, text, written: 'line', ...(place === '' ? {} : { place }) };
+  return { asker, preferences, text, written: 'line', ...(place === '' ? {} : { place }) };
 }
 
 /** The form of an ask with everything told in it; undefined where it has no details to change. */
-export function formOf(text: string, { commands, habits }: Pick<SlackPorts, 'commands' | 'habits'>): Form | undefined {
-  const parsed = parseLine(text, commands, habits);
+export function formOf(
+  text: string,
+  { commands, preferences }: Pick<SlackPorts, 'commands' | 'preferences'>,
+): Form | undefined {
+  const parsed = parseLine(text, commands, preferences);
   if (!parsed.ok || optionsOf(parsed.command).length < 2) return undefined;
-  return { command: fullName(parsed.command), told: Object.fromEntries(parsed.told) };
+  return { command: fullName(parsed.command), told: Object.fromEntries(parsed.optionTexts) };
 }
 
 /** Answers an ask; where it only lacks what must be told, its form opens instead, as long as Slack lets it. */
 export async function answerOrForm(text: string, trigger: string, party: Party, ports: SlackPorts): Promise<void> {
-  const answers = ports.answer(invocationOf(text, party, ports))[Symbol.asyncIterator]();
+  const answers = ports.answer(requestOf(text, party, ports))[Symbol.asyncIterator]();
   const first = await answers.next();
   if (first.done !== true && lacksOnly(first.value) && (await openForm(first.value.form, trigger, party, ports))) {
     // Nobody takes what else there is: it ends here.
@@ -103,9 +106,9 @@ const MEMBER = /^<@([UW][A-Z0-9]+)(?:\|[^<>]*)?>$/;
 const ENTITY: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&amp;': '&' };
 
 /** The text as typed, empty where there is none; `bot` is our own user id, whose mention is no part of the ask. */
-export function typedText(told: unknown, bot?: string): string {
+export function typedText(given: unknown, bot?: string): string {
   // Half a character, as JSON can hold one, could be sent back to nobody.
-  const raw = typeof told === 'string' ? Buffer.from(told).toString() : '';
+  const raw = typeof given === 'string' ? Buffer.from(given).toString() : '';
   const sharing = SHARING.test(raw);
   const untagged = raw.replace(TAG, (tag, inner: string) => {
     const member = sharing ? MEMBER.exec(tag)?.[1] : undefined;

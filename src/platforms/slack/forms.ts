@@ -2,7 +2,7 @@
 
 import type { types } from '@slack/bolt';
 import { type Command, readOptions } from '../../chat/command.ts';
-import { commandNamed, type Field, formFields, formTold } from '../../chat/form.ts';
+import { commandNamed, type Field, formFields, formGiven } from '../../chat/form.ts';
 import { formLine } from '../../chat/grammar.ts';
 import { isHazard } from '../../chat/hazard-answers.ts';
 import { fullName } from '../../input/command-shape.ts';
@@ -26,7 +26,7 @@ interface Carried {
 /** The form of a command; with `mayLack` no field must be filled, for a project may tell the rest. */
 export function formView(
   command: Command,
-  told: Readonly<Record<string, string>>,
+  given: Readonly<Record<string, string>>,
   where: Where,
   mayLack = false,
 ): types.ModalView {
@@ -39,7 +39,7 @@ export function formView(
     title: slackPlainText(name.charAt(0).toUpperCase() + name.slice(1), VIEW.title),
     submit: slackPlainText(SLACK.formSubmit, VIEW.title),
     close: slackPlainText(SLACK.formClose, VIEW.title),
-    blocks: [...said(command.summary), ...formFields(command, told).map((field) => input(field, mayLack))].slice(
+    blocks: [...said(command.summary), ...formFields(command, given).map((field) => input(field, mayLack))].slice(
       0,
       VIEW.blocks,
     ),
@@ -77,8 +77,8 @@ interface FormState {
 function typedIn({ values }: FormState): Readonly<Record<string, string | null | undefined>> {
   return Object.fromEntries(
     Object.entries(values).map(([option, inputs]) => {
-      const told = Object.hasOwn(inputs, FIELD) ? inputs[FIELD] : undefined;
-      return [option, told?.selected_option?.value ?? told?.value];
+      const given = Object.hasOwn(inputs, FIELD) ? inputs[FIELD] : undefined;
+      return [option, given?.selected_option?.value ?? given?.value];
     }),
   );
 }
@@ -98,15 +98,15 @@ function input(field: Field, mayLack: boolean): types.InputBlock {
 }
 
 /** A list where only its words are taken; a told text that is none of them stays to be mended as it was typed. */
-function element({ choices, told, example, long }: Field): types.InputBlock['element'] {
+function element({ choices, given, example, long }: Field): types.InputBlock['element'] {
   const placeholder = slackPlainText(SLACK.formExample(example), VIEW.placeholder);
-  if (choices && choices.length <= SELECT.options && (told === undefined || choices.includes(told))) {
+  if (choices && choices.length <= SELECT.options && (given === undefined || choices.includes(given))) {
     return {
       type: 'static_select',
       action_id: FIELD,
       placeholder,
       options: choices.map((choice) => optionOf(choice, choice)),
-      ...(told === undefined ? {} : { initial_option: optionOf(told, told) }),
+      ...(given === undefined ? {} : { initial_option: optionOf(given, given) }),
     };
   }
   return {
@@ -115,7 +115,7 @@ function element({ choices, told, example, long }: Field): types.InputBlock['ele
     multiline: long,
     max_length: VIEW.input,
     placeholder,
-    ...(told === undefined ? {} : { initial_value: cut(told, VIEW.input) }),
+    ...(given === undefined ? {} : { initial_value: cut(given, VIEW.input) }),
   };
 }
 
@@ -129,7 +129,7 @@ type Submitted =
 /** Reads a form: only what was typed is judged here, for the rest may be known from elsewhere. Never throws on what was typed. */
 export function submitted(
   view: { readonly private_metadata: string; readonly state: FormState },
-  { commands, habits }: Pick<SlackPorts, 'commands' | 'habits'>,
+  { commands, preferences }: Pick<SlackPorts, 'commands' | 'preferences'>,
 ): Submitted {
   const carried = carriedIn(view.private_metadata);
   const command = carried && commandNamed(carried.command, commands);
@@ -137,12 +137,13 @@ export function submitted(
     const typed = Object.values(typedIn(view.state)).join('\n');
     return { ask: isHazard(typed) ? typed : undefined, where: carried?.where ?? {} };
   }
-  const told = formTold(command, typedIn(view.state));
+  const optionTexts = formGiven(command, typedIn(view.state));
   // What is told of a hazard is answered, and not mended at its field.
-  if (isHazard([...told.values()].join('\n'))) return { ask: formLine(command, told), where: carried.where };
-  const read = readOptions(command, told, habits);
-  const problems = read.ok ? [] : read.problems.filter(({ option }) => told.has(option));
-  if (problems.length === 0) return { ask: formLine(command, told), where: carried.where };
+  if (isHazard([...optionTexts.values()].join('\n')))
+    return { ask: formLine(command, optionTexts), where: carried.where };
+  const read = readOptions(command, optionTexts, preferences);
+  const problems = read.ok ? [] : read.problems.filter(({ option }) => optionTexts.has(option));
+  if (problems.length === 0) return { ask: formLine(command, optionTexts), where: carried.where };
   const errors: Record<string, string> = {};
   for (const { option, expected, fix } of problems) {
     errors[option] ??= cut(fix === undefined ? expected : `${expected} ${CHAT.type}: ${fix}`, VIEW.error);

@@ -57,11 +57,11 @@ function firstButtons(commands: readonly Command[], begins: boolean): readonly t
 
 /** Every command that takes options, by group: its form opens. */
 function otherList(commands: readonly Command[]): readonly types.StaticSelect[] {
-  const asked = listed(commands).filter(({ options }) => Object.keys(options.shape).length > 0);
-  const groups = [...new Set(asked.map(({ group }) => group ?? ''))];
+  const requested = listed(commands).filter(({ options }) => Object.keys(options.shape).length > 0);
+  const groups = [...new Set(requested.map(({ group }) => group ?? ''))];
   const option_groups = groups.slice(0, SELECT.options).map((group) => ({
     label: slackPlainText(group === '' ? SLACK.more : group, SELECT.text),
-    options: asked
+    options: requested
       .filter((command) => (command.group ?? '') === group)
       .slice(0, SELECT.options)
       .map((command) => optionOf(`${command.name}: ${command.summary}`, cut(fullName(command), SELECT.value))),
@@ -132,7 +132,7 @@ export async function publishHome(party: Party, ports: SlackPorts): Promise<void
   const asks = (await ports.holds(party.asker).catch(() => false)) ? homeAsks(ports.commands) : [];
   for (const text of asks) {
     let last: Answer | undefined;
-    for await (const one of ports.answer({ asker: party.asker, habits: ports.habits, text })) last = one;
+    for await (const one of ports.answer({ asker: party.asker, preferences: ports.preferences, text })) last = one;
     if (last && 'headline' in last) project.push(await kept(text, last, party, ports));
   }
   await party.client.views.publish({ user_id: party.where.user, view: homeView(ports.commands, project) });

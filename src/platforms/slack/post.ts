@@ -74,8 +74,8 @@ export function postTo(client: webApi.WebClient, where: Where, now: () => number
     // A connection lost on the way leaves the other ways.
     const answered = await fetch(response.url, { method: 'POST', headers, body }).catch(() => undefined);
     if (!answered) return undefined;
-    const told = await answered.text();
-    if (told.includes('invalid_blocks')) return { by: 'refused' };
+    const given = await answered.text();
+    if (given.includes('invalid_blocks')) return { by: 'refused' };
     // An address that does not take one answer takes no other.
     spent = !answered.ok;
     return answered.ok ? { by: 'response' } : undefined;

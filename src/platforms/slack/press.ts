@@ -72,11 +72,11 @@ export const PRESSES: readonly Press[] = [
 function read({ action, value }: Pressed): { name: Press | undefined; id: string; place: number } {
   const [first, own = ''] = action.split('.');
   const [id = '', chosen] = value.split('.');
-  const told = chosen ?? own;
+  const given = chosen ?? own;
   return {
     name: PRESSES.find((known) => known === first),
     id,
-    place: /^\d{1,5}$/.test(told) ? Number(told) : -1,
+    place: /^\d{1,5}$/.test(given) ? Number(given) : -1,
   };
 }
 

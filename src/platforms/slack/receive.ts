@@ -51,8 +51,8 @@ async function firstTime({ id, repeated }: Deed, ports: SlackPorts): Promise<boo
 }
 
 /** Acts once; what goes wrong is told to whoever runs the bot and, by its reference, to the asker. Never rejects. */
-async function act(deed: Deed, party: Party, ports: SlackPorts, work: () => Promise<unknown>): Promise<void> {
-  if (!(await firstTime(deed, ports))) return;
+async function act(permission: Deed, party: Party, ports: SlackPorts, work: () => Promise<unknown>): Promise<void> {
+  if (!(await firstTime(permission, ports))) return;
   ports.acting.add(party);
   try {
     await onBehalfOf(accountKey(party.asker), work);

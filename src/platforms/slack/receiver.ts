@@ -70,10 +70,10 @@ export class FetchReceiver implements Receiver {
     if (!app) return Promise.resolve(new Response('Not ready.', { status: 503 }));
     return new Promise((resolve) => {
       let acknowledged = false;
-      const ack: ReceiverEvent['ack'] = async (told) => {
+      const ack: ReceiverEvent['ack'] = async (given) => {
         if (acknowledged) throw new ReceiverMultipleAckError();
         acknowledged = true;
-        resolve(toResponse(told));
+        resolve(toResponse(given));
       };
       const before = Number(headers.get('x-slack-request-timestamp')) * 1000 < this.#started;
       const number = headers.get('x-slack-retry-num') ?? (before ? '1' : null);
@@ -106,7 +106,7 @@ function bodyOf(raw: string, form: boolean): ReceiverEvent['body'] | undefined {
   }
 }
 
-function toResponse(told: unknown): Response {
-  if (told === undefined || told === null || told === '') return new Response('', { status: 200 });
-  return typeof told === 'string' ? new Response(told) : Response.json(told);
+function toResponse(given: unknown): Response {
+  if (given === undefined || given === null || given === '') return new Response('', { status: 200 });
+  return typeof given === 'string' ? new Response(given) : Response.json(given);
 }

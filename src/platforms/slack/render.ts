@@ -177,7 +177,7 @@ export interface Showing {
   /** Uploaded pictures by the place of their block; the others are told by their alt text. */
   readonly pictures?: ReadonlyMap<number, string>;
   /** The ask, told where others see the answer. */
-  readonly asked?: string;
+  readonly requested?: string;
   /** Whether its pictures stand in the asker's direct messages: the answer says so. */
   readonly direct?: boolean;
   /** Whether its ask can be opened as a form. */
@@ -240,7 +240,7 @@ export function note(text: string): SlackMessage {
 }
 
 function replyMessages(reply: Reply, showing: Showing): readonly SlackMessage[] {
-  const { id, asked, shown = false, direct = false, changeable = false } = showing;
+  const { id, requested, shown = false, direct = false, changeable = false } = showing;
   const pictures = drawingsOf(reply);
   const assumed = assumedOf(reply);
   // Without buttons everything stands in its own order; with them what is looked at comes first, and what is looked up last.
@@ -248,7 +248,7 @@ function replyMessages(reply: Reply, showing: Showing): readonly SlackMessage[] 
   const before = [
     ...said(reply.headline, true),
     ...(reply.example === undefined ? [] : said(reply.example)),
-    ...(asked === undefined ? [] : saidLines(undefined, [{ label: `${SLACK.asked}:`, text: asked }])),
+    ...(requested === undefined ? [] : saidLines(undefined, [{ label: `${SLACK.requested}:`, text: requested }])),
     ...first.flatMap(({ place, drawing }) => pictureBlocks(drawing, showing.pictures?.get(place))),
     ...(direct ? said(SLACK.pictureDirect(first.length)) : []),
   ];

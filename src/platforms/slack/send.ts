@@ -229,7 +229,7 @@ async function* settled<T>(values: AsyncIterable<T>, patience: () => Promise<voi
 }
 
 /** What was asked, and the answers as they come. */
-interface Asked {
+interface AnsweredRequest {
   readonly text: string;
   readonly answers: AsyncIterable<Answer>;
   /** Whether the ask can be opened as a form. */
@@ -238,7 +238,7 @@ interface Asked {
 
 /** Answers to the asker alone, or to the channel where the answer itself says so. Rejects when no way to them is left. */
 export async function sendAnswers(
-  { text, answers, changeable = false }: Asked,
+  { text, answers, changeable = false }: AnsweredRequest,
   party: Party,
   ports: SlackPorts,
 ): Promise<void> {
@@ -277,7 +277,7 @@ export async function showInChannel(
 ): Promise<boolean> {
   const way = { post: postTo(party.client, party.where, ports.now), party, ports };
   const pictures = picturesOf(reply, party.client, ports);
-  return (await sendReply(reply, pictures, { id, shown: true, asked: text }, undefined, way)) !== undefined;
+  return (await sendReply(reply, pictures, { id, shown: true, requested: text }, undefined, way)) !== undefined;
 }
 
 /** Whether something takes longer than an answer is waited for. */

@@ -14,9 +14,9 @@ export interface SlackSettings {
 }
 
 /** Whether anything of Slack was told. */
-export function slackIsTold(settings: SlackSettings): boolean {
+export function slackIsConfigured(settings: SlackSettings): boolean {
   const { botToken, appToken, signingSecret, clientId } = settings;
-  return [botToken, appToken, signingSecret, clientId].some((told) => told !== '');
+  return [botToken, appToken, signingSecret, clientId].some((given) => given !== '');
 }
 
 /** What is missing to start, each as a line; none when it can start. */

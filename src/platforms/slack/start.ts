@@ -102,9 +102,9 @@ function installerOf(
   clientOptions: webApi.WebClientOptions,
   logger: Logger,
 ): InstallProvider {
-  const told = { clientId, clientSecret, stateSecret, installationStore, clientOptions, logger };
+  const given = { clientId, clientSecret, stateSecret, installationStore, clientOptions, logger };
   // Straight to Slack's own page: ours would have nothing to add.
-  return new InstallProvider({ ...told, directInstall: true });
+  return new InstallProvider({ ...given, directInstall: true });
 }
 
 /** Deletes the tokens of a workspace that takes the app off or revokes them. */
@@ -124,15 +124,15 @@ function forgetEnded(app: App, installations: Installations): void {
 
 /** What Bolt has to tell goes to whoever runs the bot, from warnings up: less is about every request. */
 function loggerOf({ fault }: SlackPorts): Logger {
-  const told = (...words: unknown[]): void => {
+  const given = (...words: unknown[]): void => {
     const cause = words.find((word) => word instanceof Error);
     fault('slack', cause ?? new Error(words.map(String).join(' ')));
   };
   return {
     debug: () => undefined,
     info: () => undefined,
-    warn: told,
-    error: told,
+    warn: given,
+    error: given,
     setLevel: () => undefined,
     getLevel: () => LogLevel.WARN,
     setName: () => undefined,

@@ -4,15 +4,15 @@ import type { webApi } from '@slack/bolt';
 import type { Asker } from '../../accounts/asker.ts';
 import type { Command } from '../../chat/command.ts';
 import type { Answer } from '../../chat/pipeline.ts';
-import type { Invocation } from '../../chat/ports.ts';
+import type { Request } from '../../chat/ports.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
 import type { KeyValueStore } from '../../storage/types.ts';
 
 export interface SlackPorts {
-  readonly answer: (invocation: Invocation) => AsyncIterable<Answer>;
+  readonly answer: (request: Request) => AsyncIterable<Answer>;
   readonly commands: readonly Command[];
-  readonly habits: Invocation['habits'];
+  readonly preferences: Request['preferences'];
   readonly kept: KeyValueStore;
   /** Whether other processes share the store, and so may be sent the same deed. */
   readonly shared: boolean;

@@ -7,7 +7,7 @@ import type { Readable, Writable } from 'node:stream';
 import type { Asker } from '../../accounts/asker.ts';
 import type { Command } from '../../chat/command.ts';
 import type { Answer } from '../../chat/pipeline.ts';
-import type { Invocation } from '../../chat/ports.ts';
+import type { Request } from '../../chat/ports.ts';
 import { fullName, listed, optionsOf, typedName } from '../../input/command-shape.ts';
 import { TERMINAL } from '../../text/chat-text.ts';
 import { HISTORY } from './render.ts';
@@ -70,8 +70,8 @@ export function valueTyped(
   const { command, rest } = found;
   const options = optionsOf(command);
   const value = /(?:^|[\s,])([\p{L}-]+):([^:,]*)$/u.exec(line);
-  const told = options.find(({ name }) => name === value?.[1]);
-  if (told && value) return { command, option: told.name, typed: value[2]?.trimStart() ?? '' };
+  const given = options.find(({ name }) => name === value?.[1]);
+  if (given && value) return { command, option: given.name, typed: value[2]?.trimStart() ?? '' };
   const [first] = options;
   return first?.names && !/[:,]/.test(rest) ? { command, option: first.name, typed: rest } : undefined;
 }
@@ -94,9 +94,9 @@ type Suggest = (asker: Asker, command: Command, option: string, typed: string) =
 
 /** What a terminal session is given by main. */
 export interface Session {
-  readonly answer: (invocation: Invocation) => AsyncIterable<Answer>;
+  readonly answer: (request: Request) => AsyncIterable<Answer>;
   readonly commands: readonly Command[];
-  readonly habits: Invocation['habits'];
+  readonly preferences: Request['preferences'];
   readonly input: Readable & { readonly isTTY?: boolean };
   readonly output: Screen['output'];
   /** What could be typed for an option; only its own words without it. */
@@ -111,8 +111,8 @@ export interface Session {
 
 /** Answers one line; `place` names the conversation that it is part of. */
 export function ask(text: string, session: Session, json: boolean, place = PROMPT): Promise<ExitCode> {
-  const { answer, habits, output, pictures, files } = session;
-  return send(answer({ asker: ASKER, habits, text, place }), { output, json, pictures, files });
+  const { answer, preferences, output, pictures, files } = session;
+  return send(answer({ asker: ASKER, preferences, text, place }), { output, json, pictures, files });
 }
 
 /**

@@ -77,7 +77,7 @@ async function savedFiles(answer: Answer, { folder, makeFile }: FilesTo): Promis
 // Answers as JSON objects for programs, with the exit code each stands for.
 
 /** What a program is told: the object to print, and the exit code. */
-interface Told {
+interface ReadLine {
   readonly object: unknown;
   readonly code: ExitCode;
 }
@@ -89,7 +89,7 @@ export type ExitCode = 0 | 1 | 2 | 3;
 const WORST: readonly ExitCode[] = [1, 3, 2, 0];
 
 /** The object for an answer; no answer at all is a fault. */
-export function toJson(answer: Answer): Told {
+export function toJson(answer: Answer): ReadLine {
   if ('reference' in answer) return { object: { fault: { reference: answer.reference } }, code: 1 };
   if ('problems' in answer) {
     const { problems, example } = answer;
@@ -125,14 +125,14 @@ export async function send(answers: AsyncIterable<Answer>, screen: Screen): Prom
   let last: Answer | undefined;
   for await (const answer of answers) last = answer;
   if (!last) throw new Error('an ask without an answer');
-  const told = toJson(last);
+  const given = toJson(last);
   const text = json
-    ? JSON.stringify(told.object)
+    ? JSON.stringify(given.object)
     : render(last, { width: Math.max(20, (output.columns || COLUMNS) - 1), colour: output.isTTY === true });
   await written(`${text}\n`, screen);
   if (!json && pictures) await written(await savedLines(last, pictures), screen);
   if (!json && files) for (const line of await savedFiles(last, files)) await written(`${line}\n`, screen);
-  return told.code;
+  return given.code;
 }
 
 /** Where the pictures of an answer are; a folder that cannot be written to is told, for the answer stands without them. */

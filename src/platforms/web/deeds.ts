@@ -23,7 +23,7 @@ export interface Guest {
 }
 
 /** Does what a form asks for. A form that is none of the page's does nothing. */
-export async function deed(
+export async function permission(
   form: URLSearchParams,
   guest: Guest,
   pages: PageCache,
@@ -97,9 +97,9 @@ function unlabelled(text: string): string {
 }
 
 /** The answer that stands. */
-async function lastAnswer({ answer, habits }: WebPorts, asker: Asker, text: string): Promise<Answer> {
+async function lastAnswer({ answer, preferences }: WebPorts, asker: Asker, text: string): Promise<Answer> {
   let last: Answer | undefined;
-  for await (const one of answer({ asker, habits, text })) last = one;
+  for await (const one of answer({ asker, preferences, text })) last = one;
   if (!last) throw new Error('an ask without an answer');
   return last;
 }

@@ -17,14 +17,14 @@ export const LONGEST_MEASURE = 60;
 export const NOTE_KNOWN = 7 * 24 * 3600 * 1000;
 
 /** Milliseconds for which what came of a form is kept for the page that shows it. */
-export const TOLD_KEPT = 10 * 60 * 1000;
+export const NOTIFIED_KEPT = 10 * 60 * 1000;
 
 /** Pages that are kept as they were worked out, and for how many milliseconds: waits and dates go on meanwhile. */
 export const PAGES_KEPT = 200;
 export const PAGE_GOOD = 5 * 60 * 1000;
 
 /** Requests a minute for one link and from one address, and of those of a link what sends something: more than hands can tick. */
-export const A_MINUTE = { link: 240, address: 600, deed: 120 } as const;
+export const A_MINUTE = { link: 240, address: 600, permission: 120 } as const;
 
 /** Seconds after which somebody who came too often may come again. */
 export const COME_AGAIN = 60;

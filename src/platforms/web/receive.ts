@@ -6,7 +6,7 @@ import { emergencyIn } from '../../chat/hazard-answers.ts';
 import type { Ports } from '../../chat/ports.ts';
 import { Outage } from '../../storage/types.ts';
 import { NO_PAGE } from '../../text/page-text.ts';
-import { deed } from './deeds.ts';
+import { permission } from './deeds.ts';
 import { A_MINUTE, COME_AGAIN, LARGEST_FORM, MOST_SCREENED } from './limits.ts';
 import { fileFor } from './render.ts';
 import { answered, file, first, notFoundPage, type PageRequest, page, standing } from './send.ts';
@@ -20,11 +20,11 @@ import type { WebPorts } from './types.ts';
 /** Allowances of this process; what is sent is counted by the store too, where it counts. */
 export function allowanceOf(counted?: Ports['allowed']): WebPorts['allow'] {
   const of = (points: number): RateLimiterMemory => new RateLimiterMemory({ points, duration: 60 });
-  const each = { link: of(A_MINUTE.link), address: of(A_MINUTE.address), deed: of(A_MINUTE.deed) } as const;
+  const each = { link: of(A_MINUTE.link), address: of(A_MINUTE.address), permission: of(A_MINUTE.permission) } as const;
   return async (what, key) => {
     // It rejects with what is left where none is, and never otherwise.
     const left = await each[what].consume(key).catch(() => undefined);
-    if (left === undefined || what !== 'deed' || !counted) return left !== undefined;
+    if (left === undefined || what !== 'permission' || !counted) return left !== undefined;
     return (await counted({ person: `page:${key}` }, 1)).again === 0;
   };
 }
@@ -71,7 +71,7 @@ async function handled(
   const form = request.method === 'POST' ? await formIn(request) : undefined;
   const urgent = form && emergencyIn(typedIn(form));
   if (form && urgent) {
-    void told(typedIn(form), id, from, ports);
+    void given(typedIn(form), id, from, ports);
     return first(urgent, request.headers.get('accept') === 'application/json');
   }
   if (!(await isLetIn(id, from, request.method === 'POST', ports))) return notFoundPage(NO_PAGE.often, 429, LATER);
@@ -81,7 +81,7 @@ async function handled(
   const asker = { platform: 'web', id } as const;
   const opened = await ports.opened(asker);
   if (!opened) return notFoundPage(NO_PAGE.missing, 404);
-  const asked: PageRequest = {
+  const requested: PageRequest = {
     guest: { asker, opened },
     url,
     script: request.headers.get('accept') === 'application/json',
@@ -91,14 +91,14 @@ async function handled(
     const came = await turn(opened.project, async () => {
       // What stands now, and not what stood before those whose turn it was.
       const now = await ports.opened(asker);
-      return now && deed(posted, { asker, opened: now }, pages, ports);
+      return now && permission(posted, { asker, opened: now }, pages, ports);
     });
-    return came ? answered(came, asked, pages, ports) : notFoundPage(NO_PAGE.missing, 404);
+    return came ? answered(came, requested, pages, ports) : notFoundPage(NO_PAGE.missing, 404);
   }
   const get = url.searchParams.get('get');
-  if (get === null) return page(asked, pages, ports);
+  if (get === null) return page(requested, pages, ports);
   const gathered = await pages.gathered(asker, opened);
-  if (!('sheets' in gathered)) return page(asked, pages, ports);
+  if (!('sheets' in gathered)) return page(requested, pages, ports);
   if (get === 'state') return standing(gathered.sheets);
   const made = ports.files && (await fileFor(get, gathered.sheets, ports.files));
   return made ? file(made) : notFoundPage(NO_PAGE.missing, 404);
@@ -112,7 +112,7 @@ function moved(to: string): Promise<Response> {
 
 async function isLetIn(id: string, from: string | undefined, posted: boolean, { allow }: WebPorts): Promise<boolean> {
   if (isCounted(from) && !(await allow('address', from))) return false;
-  return (await allow('link', id)) && (!posted || (await allow('deed', id)));
+  return (await allow('link', id)) && (!posted || (await allow('permission', id)));
 }
 
 /** What is sent, as far as it is looked at for an emergency. */
@@ -127,11 +127,11 @@ async function formIn(request: Request): Promise<Sent> {
   const type = request.headers.get('content-type') ?? '';
   if (!/^application\/x-www-form-urlencoded(?:;|$)/i.test(type))
     return { fields: new URLSearchParams(), large: false, form: false };
-  const told = Number(request.headers.get('content-length') ?? 0);
+  const given = Number(request.headers.get('content-length') ?? 0);
   const { text, more } = await beginning(request, MOST_SCREENED);
   return {
     fields: new URLSearchParams(text),
-    large: more || text.length > LARGEST_FORM || told > LARGEST_FORM,
+    large: more || text.length > LARGEST_FORM || given > LARGEST_FORM,
     form: true,
   };
 }
@@ -172,11 +172,11 @@ function formOf(
 }
 
 /** An emergency told on the page, put through like any text, so that it is remembered. What becomes of it delays nobody. */
-async function told(text: string, id: string, from: string | undefined, ports: WebPorts): Promise<void> {
-  const { answer, habits, fault } = ports;
+async function given(text: string, id: string, from: string | undefined, ports: WebPorts): Promise<void> {
+  const { answer, preferences, fault } = ports;
   try {
     if (!(await isLetIn(id, from, true, ports))) return;
-    for await (const _ of answer({ asker: { platform: 'web', id }, habits, text }));
+    for await (const _ of answer({ asker: { platform: 'web', id }, preferences, text }));
   } catch (cause) {
     if (!(cause instanceof Outage)) fault('page', cause);
   }

@@ -9,7 +9,7 @@ import { sayFault } from '../../text/chat-text.ts';
 import { NO_PAGE, PAGE, PAGE_NOTES } from '../../text/page-text.ts';
 import { type Html, htmlLine, NOTHING, plain } from './blocks.ts';
 import type { Guest, PageAction } from './deeds.ts';
-import { TOLD_KEPT } from './limits.ts';
+import { NOTIFIED_KEPT } from './limits.ts';
 import { render, type WebFile } from './render.ts';
 import { NOTICE, type PageCache, pageHtml } from './share-page.ts';
 import { formKey, SEALED, shell } from './shell.ts';
@@ -77,11 +77,11 @@ export async function page(
       }),
     );
   });
-  const told = await written(notice ?? (await toldBefore(guest, url.searchParams.get('told'), ports)));
+  const given = await written(notice ?? (await givenBefore(guest, url.searchParams.get('told'), ports)));
   const headers = { ...SEALED, 'Content-Type': PAGE_TYPE, Vary: 'Accept-Encoding' };
-  if (told !== '')
+  if (given !== '')
     return new Response(
-      whole.text.replace(NOTICE, () => told),
+      whole.text.replace(NOTICE, () => given),
       { status, headers },
     );
   if (!packed) return new Response(whole.text, { status, headers });
@@ -111,16 +111,22 @@ export function standing(sheets: Sheets): Response {
 /** What came of a form: the page again, or data for the script. */
 export async function answered(
   came: PageAction,
-  asked: PageRequest,
+  requested: PageRequest,
   pages: PageCache,
   ports: WebPorts,
 ): Promise<Response> {
-  const { guest, url } = asked;
+  const { guest, url } = requested;
   const said = came.answer && saidOf(came.answer);
-  if (!asked.script) {
-    if (came.done) return seeOther(url, came, said === undefined ? undefined : await keepTold(guest, said, ports));
+  if (!requested.script) {
+    if (came.done) return seeOther(url, came, said === undefined ? undefined : await keepGiven(guest, said, ports));
     const status = statusOf(came.answer);
-    return page(asked, pages, ports, html`<div class="notice wrong" role="alert">${render(came.answer)}</div>`, status);
+    return page(
+      requested,
+      pages,
+      ports,
+      html`<div class="notice wrong" role="alert">${render(came.answer)}</div>`,
+      status,
+    );
   }
   if (!came.done) return data({ ok: false, said }, statusOf(came.answer));
   const opened = await ports.opened(guest.asker);
@@ -137,25 +143,25 @@ function statusOf(answer: Answer): 429 | 503 | 422 {
 }
 
 /** Back to the page, at what was ticked; the address names no link. */
-function seeOther(url: URL, { tick }: Extract<PageAction, { done: true }>, told: string | undefined): Response {
-  const query = told === undefined ? '' : `?told=${told}`;
+function seeOther(url: URL, { tick }: Extract<PageAction, { done: true }>, given: string | undefined): Response {
+  const query = given === undefined ? '' : `?told=${given}`;
   const at = tick === undefined ? '' : `#${tickId(tick)}`;
   return new Response(null, { status: 303, headers: { ...SEALED, Location: `${url.pathname}${query}${at}` } });
 }
 
-function toldKey({ asker }: Guest, id: string): string {
+function notifiedKey({ asker }: Guest, id: string): string {
   return `page-told:${asker.id}:${id}`;
 }
 
-async function keepTold(guest: Guest, said: string, { store }: WebPorts): Promise<string | undefined> {
+async function keepGiven(guest: Guest, said: string, { store }: WebPorts): Promise<string | undefined> {
   if (!store) return undefined;
   const id = mintLongId();
-  await store.kept.set(toldKey(guest, id), said, TOLD_KEPT);
+  await store.kept.set(notifiedKey(guest, id), said, NOTIFIED_KEPT);
   return id;
 }
 
-async function toldBefore(guest: Guest, id: string | null, { store }: WebPorts): Promise<Html> {
-  const said = id === null || !/^[\w-]{22}$/.test(id) ? undefined : await store?.kept.get(toldKey(guest, id));
+async function givenBefore(guest: Guest, id: string | null, { store }: WebPorts): Promise<Html> {
+  const said = id === null || !/^[\w-]{22}$/.test(id) ? undefined : await store?.kept.get(notifiedKey(guest, id));
   return typeof said === 'string'
     ? html`<div class="notice" role="status"><p class="told">${plain(said)}</p></div>`
     : NOTHING;

@@ -5,7 +5,7 @@ import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
 import { html, raw } from 'hono/html';
 import type { Asker } from '../../accounts/asker.ts';
-import { openDesk } from '../../accounts/project-access.ts';
+import { openAccess } from '../../accounts/project-access.ts';
 import { questionsAt } from '../../chat/notifications.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Ports } from '../../chat/ports.ts';
@@ -140,10 +140,10 @@ interface Kept {
 
 /** Pages of this process. The link's hash is a part of every key: nothing of one link is ever shown for another. */
 export class PageCache {
-  readonly #ports: Pick<WebPorts, 'answer' | 'habits' | 'now'>;
+  readonly #ports: Pick<WebPorts, 'answer' | 'preferences' | 'now'>;
   readonly #kept = new Map<string, Kept>();
 
-  constructor(ports: Pick<WebPorts, 'answer' | 'habits' | 'now'>) {
+  constructor(ports: Pick<WebPorts, 'answer' | 'preferences' | 'now'>) {
     this.#ports = ports;
   }
 
@@ -186,9 +186,9 @@ export class PageCache {
   }
 
   async #gather(asker: Asker): Promise<GatheredSheets> {
-    const { answer, habits } = this.#ports;
+    const { answer, preferences } = this.#ports;
     let last: Answer | undefined;
-    for await (const one of answer({ asker, habits, text: GATHER })) last = one;
+    for await (const one of answer({ asker, preferences, text: GATHER })) last = one;
     if (!last) throw new Error('an ask without an answer');
     return 'data' in last && isSheets(last.data) ? { sheets: last.data } : { instead: last };
   }
@@ -199,23 +199,23 @@ export class PageCache {
 /** Looks links up where projects are kept. The look is the same for a link that leads nowhere. Throws Outage. */
 export function openedBy(ports: Ports): WebPorts['opened'] {
   return async (asker) => {
-    const desk = openDesk(asker, ports);
-    const share = await desk?.share();
-    if (!desk || !share) return undefined;
-    desk.cover();
-    const project = await desk.inUse();
+    const access = openAccess(asker, ports);
+    const share = await access?.share();
+    if (!access || !share) return undefined;
+    access.cover();
+    const project = await access.inUse();
     if (!project) return undefined;
     // A room's guide is that of the whole floor: it is another when other rooms change.
-    const whole = (await desk.inUse('whole')) ?? project;
+    const whole = (await access.inUse('whole')) ?? project;
     const { id, shares: _shares, history: _history, undone: _undone, ...shown } = whole;
     const { what, room, role, until, label } = share;
-    const standing = [shown, what, room, role, until, label, await desk.ownersSettings()];
+    const standing = [shown, what, room, role, until, label, await access.ownersSettings()];
     return {
       project: id,
       role,
       ...(until !== undefined && { until }),
       state: createHash('sha256').update(JSON.stringify(standing)).digest('base64url'),
-      questions: role === 'measure' ? await questionsAt(desk) : [],
+      questions: role === 'measure' ? await questionsAt(access) : [],
     };
   };
 }

@@ -15,12 +15,12 @@ interface ForScript {
 
 /** A page with this title and body. Without `script` none is loaded. */
 export function shell(title: string, body: Html, script?: ForScript): Html {
-  const told = script ? html`<script type="module" src="${assetPath('page.js')}"></script>` : NOTHING;
+  const given = script ? html`<script type="module" src="${assetPath('page.js')}"></script>` : NOTHING;
   const data = script
     ? html` data-lists="${script.lists}" data-page="${script.name}" data-words="${JSON.stringify(WORDS)}"`
     : NOTHING;
   return html`<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="robots" content="noindex, nofollow, noarchive"><meta name="referrer" content="no-referrer"><meta name="format-detection" content="telephone=no"><meta name="color-scheme" content="light dark"><title>${title}</title><link rel="icon" href="${assetPath('icon.svg')}"><link rel="stylesheet" href="${assetPath('page.css')}">${told}</head>
+<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="robots" content="noindex, nofollow, noarchive"><meta name="referrer" content="no-referrer"><meta name="format-detection" content="telephone=no"><meta name="color-scheme" content="light dark"><title>${title}</title><link rel="icon" href="${assetPath('icon.svg')}"><link rel="stylesheet" href="${assetPath('page.css')}">${given}</head>
 <body${data}>${body}</body></html>`;
 }
 
@@ -97,8 +97,8 @@ export function formKey(id: string): string {
 
 /** Whether a form carries the key of its link. */
 export function hasKey(form: URLSearchParams, id: string): boolean {
-  const [told, key] = [Buffer.from(form.get('key') ?? ''), Buffer.from(formKey(id))];
-  return told.length === key.length && timingSafeEqual(told, key);
+  const [given, key] = [Buffer.from(form.get('key') ?? ''), Buffer.from(formKey(id))];
+  return given.length === key.length && timingSafeEqual(given, key);
 }
 
 function hostOf(url: string): string | undefined {

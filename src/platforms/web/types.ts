@@ -2,7 +2,7 @@
 
 import type { Asker } from '../../accounts/asker.ts';
 import type { Answer } from '../../chat/pipeline.ts';
-import type { Invocation, Ports } from '../../chat/ports.ts';
+import type { Ports, Request } from '../../chat/ports.ts';
 import type { FileMaker } from './render.ts';
 import type { PageQuestion } from './ticks.ts';
 
@@ -19,14 +19,14 @@ export interface OpenedLink {
 }
 
 export interface WebPorts extends Ports {
-  answer(invocation: Invocation): AsyncIterable<Answer>;
-  readonly habits: Invocation['habits'];
+  answer(request: Request): AsyncIterable<Answer>;
+  readonly preferences: Request['preferences'];
   /** What this link leads to; undefined for one that was never given, has ended or was stopped. */
   opened(asker: Asker): Promise<OpenedLink | undefined>;
   /** Without it, nothing can be taken along as a file. */
   readonly files?: FileMaker;
   /** Whether one more request is let in now, of a link or an address, or one more thing that is sent by a link. */
-  allow(of: 'link' | 'address' | 'deed', key: string): Promise<boolean>;
+  allow(of: 'link' | 'address' | 'permission', key: string): Promise<boolean>;
   /** The address that people reach the page by, where it may not be the one that requests name. */
   address?(): string | undefined;
 }
