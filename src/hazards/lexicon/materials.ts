@@ -154,11 +154,11 @@ export const LEAD: Lexicon = {
     { level: 'note', needs: 'LEAD_PAINT', unless: 'LEAD_CORD' },
     { level: 'note', needs: 'LEAD PAINTY', within: 3, unless: 'LEAD_WAY' },
     { level: 'note', needs: 'LEAD_YEAR PAINT SANDS', within: 26, unless: 'NEW_YEAR' },
-    { level: 'note', needs: 'PAINT_OLD PAINT_DEED', within: 8, unless: 'NEW_YEAR' },
+    { level: 'note', needs: 'PAINT_OLD PAINT_WORK', within: 8, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'SWAB RED', within: 5 },
     { level: 'note', needs: 'CHILD CHEWS PAINTED', within: 10 },
     { level: 'note', needs: 'LEAD OLD PAINT', within: 9, unless: 'LEAD_WAY NEW_YEAR' },
-    { level: 'note', needs: 'OLD PAINT_ONLY PAINT_DEED', within: 18, unless: 'NEW_YEAR' },
+    { level: 'note', needs: 'OLD PAINT_ONLY PAINT_WORK', within: 18, unless: 'NEW_YEAR' },
   ],
   lookalikes:
     'lead_time~ lead_me lead_to leads_to lead_wall lead_the lead_carpenter lead_installer lead_into lead_edge leading_edge lead_follow pencil_lead lead_pencil lead_up lead_in_time lead_on_this lead_story take_the_lead lead_a lead_an lead_from lead_out lead_us lead_generation lead_flashing_on_the_roof lead_hall a_lead_to lead_way sand_paper sandpaper paint_sample~ paint_color~ paint_colour~ paint_roller paint_can paint_store paint_brush~ paint_tray base_price data_base database base_coat red_oak red_tape red_wine red_rug',

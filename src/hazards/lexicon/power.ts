@@ -139,7 +139,7 @@ export const FIRE: Lexicon = {
     { level: 'emergency', needs: 'BATTERY BATTERY_HURT', within: 9, unless: 'HOT_OTHER' },
     { level: 'emergency', needs: 'FIRE_SURE' },
     { level: 'emergency', needs: 'CHARS CHARS_AT', within: 12 },
-    { level: 'emergency', needs: 'FIRE_TOLD', unless: 'HEARTH' },
+    { level: 'emergency', needs: 'FIRE_GIVEN', unless: 'HEARTH' },
     { level: 'emergency', needs: 'BURNING', unless: 'OLD_SMOKE BURN_OTHER' },
     { level: 'emergency', needs: 'SMOKE_SEEN', unless: 'OLD_SMOKE SAW_BLADE' },
     { level: 'emergency', needs: 'SMOKES SMOKES_AT', within: 9, unless: 'BURN_OTHER' },
