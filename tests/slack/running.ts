@@ -3,7 +3,7 @@
 import { expect } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/chat/pipeline.ts';
-import { DEFAULT_HABITS } from '../../src/input/reading.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import type { SlackSettings } from '../../src/platforms/slack/settings.ts';
 import { startSlack } from '../../src/platforms/slack/start.ts';
 import type { SlackParts } from '../../src/platforms/slack/types.ts';
