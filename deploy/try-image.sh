@@ -40,7 +40,7 @@ install -d -o "$user" "$place/cache"
 in_build() { (cd "$place/build" && as_user npm_config_cache="$place/cache" "$@"); }
 [ "$cache" = "$place/cache" ] || { cp -R "$cache/." "$place/cache/" && chown -R "$user" "$place/cache"; }
 in_build npm ci --ignore-scripts --prefer-offline --no-progress >/dev/null
-in_build node scripts/build.mjs
+in_build node deploy/tools/build.mjs
 
 step 'npm ci --omit=dev'
 mkdir "$place/packages"
@@ -52,7 +52,7 @@ step 'the tree of the image, read-only'
 mkdir -p "$place/app/dist"
 cp -R "$place/packages/node_modules" "$place/app/"
 cp "$place/build/package.json" "$place/build/LICENSE" "$place/app/"
-cp -R "$place/build/dist/src" "$place/build/dist/commands" "$place/build/dist/scripts" "$place/app/dist/"
+cp -R "$place/build/dist/src" "$place/build/dist/commands" "$place/build/dist/deploy" "$place/app/dist/"
 rm -rf "$place/build" "$place/packages" "$place/cache"
 chown -R root:root "$place/app"
 if mount --bind "$place/app" "$place/app" 2>/dev/null && mount -o remount,bind,ro "$place/app"; then
@@ -74,10 +74,10 @@ in_image node dist/src/main.js ask "planks room: 12' x 14', plank: 6 x 48 in, 10
 in_image node dist/src/main.js ask 'project new upstairs flat' | head -n 1
 
 step 'a backup, and the same from it in another folder'
-in_image node dist/scripts/backup.js "$place/data/backup.jsonl"
+in_image node dist/deploy/tools/backup.js "$place/data/backup.jsonl"
 mkdir "$place/data/other"
 chown "$user" "$place/data/other"
-in_image FLOORHAND_DATA="$place/data/other" node dist/scripts/restore.js "$place/data/backup.jsonl"
+in_image FLOORHAND_DATA="$place/data/other" node dist/deploy/tools/restore.js "$place/data/backup.jsonl"
 
 step 'the bot by HTTP: ready, healthy, and ended by its signal'
 port=$(node -e 'const s = require("node:net").createServer().listen(0, "127.0.0.1", () => { console.log(s.address().port); s.close(); })')

@@ -2,7 +2,7 @@
 
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { forbidden, licenceLines, licensed, lockFile } from '../scripts/licences.ts';
+import { forbidden, licenceLines, licensed, lockFile } from '../deploy/tools/licences.ts';
 
 const all = licensed(lockFile());
 

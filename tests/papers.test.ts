@@ -2,9 +2,9 @@
 
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { generatedFiles } from '../scripts/generated-files.ts';
-import { staleParts, withParts } from '../scripts/generated-part.ts';
-import { lastAnswer, readmeParts } from '../scripts/readme-parts.ts';
+import { generatedFiles } from '../deploy/tools/generated-files.ts';
+import { staleParts, withParts } from '../deploy/tools/generated-part.ts';
+import { lastAnswer, readmeParts } from '../deploy/tools/readme-parts.ts';
 import { roomTable } from './architecture/room-table.ts';
 
 function paper(path: string): string {

@@ -1,4 +1,4 @@
-/** English words near the words of the hazards’ lexicons. Written by npm run generate from the lexicons and a word list: change scripts/near-words.ts instead. */
+/** English words near the words of the hazards’ lexicons. Written by npm run generate from the lexicons and a word list: change deploy/tools/near-words.ts instead. */
 
 const WORDS = `
 abased abasement abashed abate abatements abates abating abed abetter abide ablate ablated abloom aboard abode abort abound aboves abraded abrading absences absorbed absorbents absorptions abut aced aces acetones ached aching acider acing

@@ -133,12 +133,14 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
       'node:*',
     ],
   },
-  scripts: { rooms: [...ALL, 'server'], packages: ['node:*'] },
+  tools: { rooms: [...ALL, 'server'], packages: ['node:*'] },
 };
 
 /** The room of a file: its folder under src (a platform is a room of its own), or the top folder; undefined for a loose file. */
 export function roomOf(path: string): string | undefined {
   if (path === 'src/main.ts') return 'main';
+  if (path.startsWith('tests/bench/')) return 'bench';
+  if (path.startsWith('deploy/tools/')) return 'tools';
   const [top, second, third, ...deeper] = path.split('/');
   if (top !== 'src') return second === undefined ? undefined : top;
   if (third === undefined) return undefined;

@@ -1,10 +1,10 @@
 /** Comparing planks: each choice comes out as if asked for alone, and the first by a measure is the least of them. */
 
 import { describe, expect, it } from 'vitest';
-import { lastAnswer } from '../../bench/fuzz.ts';
 import type { CompareResult } from '../../commands/floor/compare.ts';
 import type { FloorResult } from '../../commands/floor/lay.ts';
 import type { Reply } from '../../src/reply/reply.ts';
+import { lastAnswer } from '../bench/fuzz.ts';
 
 const ROOM = `bedroom 11' x 12'6" + 2' x 5' closet`;
 const PLANKS = [

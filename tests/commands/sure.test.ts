@@ -1,9 +1,9 @@
 /** “How sure?”: what it says of longer and shorter walls is what such rooms come to when asked for themselves. */
 
 import { describe, expect, it } from 'vitest';
-import { lastAnswer } from '../../bench/fuzz.ts';
 import type { FloorResult } from '../../commands/floor/lay.ts';
 import type { Fact, Reply } from '../../src/reply/reply.ts';
+import { lastAnswer } from '../bench/fuzz.ts';
 
 const PLANK = 'plank: 6 x 48 in, 10 per carton';
 

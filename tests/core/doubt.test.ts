@@ -1,9 +1,9 @@
 /** Rooms with a wall measured wrong: the areas that simple arithmetic gives. */
 
 import { describe, expect, it } from 'vitest';
-import { randomRooms } from '../../bench/random-rooms.ts';
 import { variants } from '../../src/layout/doubt.ts';
 import { doubleArea, isRectilinear, type Outline } from '../../src/units/geometry.ts';
+import { randomRooms } from '../bench/random-rooms.ts';
 import { region } from '../outside/laid.ts';
 
 const rectangle: Outline = [

@@ -1,11 +1,11 @@
 /** The gap taken off a room, against a general polygon clipper (polygon-clipping). */
 
 import { describe, expect, it } from 'vitest';
-import { randomRooms } from '../../bench/random-rooms.ts';
 import { inset } from '../../src/layout/covered-area.ts';
 import { slabArea, slabsOf } from '../../src/layout/slab.ts';
 import type { Outline } from '../../src/units/geometry.ts';
 import { inches } from '../../src/units/length.ts';
+import { randomRooms } from '../bench/random-rooms.ts';
 import { areaByClipper, differingArea, insetByClipper, polygonOf } from '../outside/polygon-oracle.ts';
 
 const rooms = randomRooms(11, 80);

@@ -2,12 +2,12 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { randomRooms } from '../../bench/random-rooms.ts';
 import { layFloor } from '../../src/layout/lay-floor.ts';
 import type { Run } from '../../src/layout/runs.ts';
 import { crowdedJoints, inLine, scatterBreaches } from '../../src/layout/scatter-rules.ts';
 import { ScatterStock } from '../../src/layout/scatter-state.ts';
 import { inches } from '../../src/units/length.ts';
+import { randomRooms } from '../bench/random-rooms.ts';
 import { benchRules, plank, region } from '../outside/laid.ts';
 import { fewestLockingPlanks } from '../outside/matching-oracle.ts';
 

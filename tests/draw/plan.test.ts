@@ -2,13 +2,13 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { randomRooms } from '../../bench/random-rooms.ts';
 import { guideTables } from '../../commands/floor/guide.ts';
 import { MOST_SHEETS } from '../../src/drawing/floor-plans.ts';
 import type { Saying } from '../../src/input/format.ts';
 import type { Plan } from '../../src/layout/floor.ts';
 import type { Angle } from '../../src/layout/frame.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
+import { randomRooms } from '../bench/random-rooms.ts';
 import { plank, region } from '../outside/laid.ts';
 import { drawPlan, drawRoom } from './drawn.ts';
 import { box, feetOutline, IMPERIAL, METRIC, planOf, ROOMS } from './drawn-rooms.ts';

@@ -2,11 +2,11 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { slantedRooms } from '../../bench/slanted-rooms.ts';
 import { drawHerringbone } from '../../src/drawing/herringbone-sheet.ts';
 import { layHerringbone } from '../../src/layout/herringbone-lay.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { inches } from '../../src/units/length.ts';
+import { slantedRooms } from '../bench/slanted-rooms.ts';
 import { plank, region } from '../outside/laid.ts';
 import { atOnce, drawPlan } from './drawn.ts';
 import { IMPERIAL, METRIC, planOf } from './drawn-rooms.ts';

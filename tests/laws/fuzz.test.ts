@@ -1,9 +1,9 @@
 /** Lines as tired or hostile people type them: none is a fault, and every Problem says what is missing. */
 
 import { expect, it } from 'vitest';
-import { mutatedLines } from '../../bench/mutate.ts';
 import { commands } from '../../commands/index.ts';
 import { render } from '../../src/platforms/terminal/render.ts';
+import { mutatedLines } from '../bench/mutate.ts';
 import { answerTo, problemsOf } from '../bot/asked.ts';
 
 const LINES = 1500;

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { randomRooms } from '../../bench/random-rooms.ts';
 import type { Pattern } from '../../src/layout/floor.ts';
+import { randomRooms } from '../bench/random-rooms.ts';
 import { checkFloor } from '../outside/floor-checker.ts';
 import { benchRules, laid, plank, region } from '../outside/laid.ts';
 

@@ -2,10 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mutatedLines } from '../../bench/mutate.ts';
 import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
+import { mutatedLines } from '../bench/mutate.ts';
 import { ASKER, answerTo, problemsOf } from '../bot/asked.ts';
 import { demoPorts } from '../bot/demo-flat.ts';
 import { GOLDEN_ASKS } from '../golden/golden-asks.ts';

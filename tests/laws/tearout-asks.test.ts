@@ -1,7 +1,6 @@
 /** Asks of tear-out, lifting, plans and safety, mutated at random: none is a fault, none takes long, every fix of their own options is read, and no mutation opens a refused floor. */
 
 import { expect, it } from 'vitest';
-import { mutatedLines } from '../../bench/mutate.ts';
 import { commands } from '../../commands/index.ts';
 import lift from '../../commands/prep/lift.ts';
 import plan from '../../commands/prep/plan.ts';
@@ -10,6 +9,7 @@ import safety from '../../commands/safety.ts';
 import { readOptions } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
+import { mutatedLines } from '../bench/mutate.ts';
 import { answerTo, problemsOf } from '../bot/asked.ts';
 
 const OWN = [tearout, lift, plan, safety];

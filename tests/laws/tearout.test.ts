@@ -3,7 +3,6 @@
 import fc from 'fast-check';
 import clipper, { type Polygon } from 'polygon-clipping';
 import { describe, expect, it } from 'vitest';
-import { randomRooms } from '../../bench/random-rooms.ts';
 import {
   gatherStrips,
   hoursOf,
@@ -18,6 +17,7 @@ import {
 } from '../../src/prep/tearout-amounts.ts';
 import { doubleArea, type Outline } from '../../src/units/geometry.ts';
 import { areaOf, inches, ticks } from '../../src/units/length.ts';
+import { randomRooms } from '../bench/random-rooms.ts';
 import { areaByClipper, polygonOf } from '../outside/polygon-oracle.ts';
 
 const rooms = randomRooms(23, 60);

@@ -2,7 +2,6 @@
 
 import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
-import { randomRooms } from '../../bench/random-rooms.ts';
 import type { TrimResult } from '../../commands/trim/trim-results.ts';
 import { stickPiece, type TrimRules, trimPieces } from '../../src/trim/pieces.ts';
 import { firstSticks } from '../../src/trim/sticks.ts';
@@ -10,6 +9,7 @@ import { type Bay, placeDoors, stretchesOf, trimWalls, turning, wallName } from 
 import { wallLength } from '../../src/units/geometry.ts';
 import { inches, type Length, millimetres, ticks } from '../../src/units/length.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';
+import { randomRooms } from '../bench/random-rooms.ts';
 import { answerTo, problemsOf } from '../bot/asked.ts';
 import { trimFaults } from '../outside/baseboard-checker.ts';
 import { region } from '../outside/laid.ts';

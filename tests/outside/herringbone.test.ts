@@ -2,12 +2,12 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { randomRooms } from '../../bench/random-rooms.ts';
-import { slantedRooms } from '../../bench/slanted-rooms.ts';
 import { herringResult } from '../../commands/floor/floor-herringbone.ts';
 import { layHerringbone } from '../../src/layout/herringbone-lay.ts';
 import type { Outline } from '../../src/units/geometry.ts';
 import { inches } from '../../src/units/length.ts';
+import { randomRooms } from '../bench/random-rooms.ts';
+import { slantedRooms } from '../bench/slanted-rooms.ts';
 import { checkHerringbone, type HerringData, readHerringbone } from './herringbone-checker.ts';
 import { plank, region } from './laid.ts';
 

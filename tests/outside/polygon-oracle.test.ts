@@ -1,7 +1,7 @@
 /** Two independent insets against each other (a general clipper, and the floor checker's exact grid), and areas by hand. */
 
 import { describe, expect, it } from 'vitest';
-import { randomRooms } from '../../bench/random-rooms.ts';
+import { randomRooms } from '../bench/random-rooms.ts';
 import { areaWithin, groundOf } from './floor-checker-ground.ts';
 import { areaByClipper, differingArea, insetByClipper, polygonOf } from './polygon-oracle.ts';
 

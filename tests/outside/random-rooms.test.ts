@@ -1,7 +1,7 @@
 /** Random rooms keep their promises; the generator's first numbers are those of its published form (from memory). */
 
 import { describe, expect, it } from 'vitest';
-import { mulberry32, randomRooms } from '../../bench/random-rooms.ts';
+import { mulberry32, randomRooms } from '../bench/random-rooms.ts';
 import { groundOf } from './floor-checker-ground.ts';
 import { areaByClipper, insetByClipper } from './polygon-oracle.ts';
 

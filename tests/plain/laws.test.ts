@@ -2,7 +2,6 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mutatedLines } from '../../bench/mutate.ts';
 import { commands } from '../../commands/index.ts';
 import { readOptions } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
@@ -11,6 +10,7 @@ import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { cleaned } from '../../src/language/old/clean.ts';
 import { readPlain } from '../../src/language/old/plain-sentence.ts';
 import type { Plain } from '../../src/language/old/said.ts';
+import { mutatedLines } from '../bench/mutate.ts';
 import { CORPUS } from './corpus.ts';
 import { METRIC, preferencesOf } from './judge.ts';
 

@@ -90,7 +90,7 @@ function worstOf(pattern: Pattern): { readonly ms: number; readonly text: string
 /** Everything that the readers make while they read every example. */
 async function readEverything(): Promise<void> {
   const { commands } = await import('../../commands/index.ts');
-  const { readAll } = await import('../../bench/hostile/reading-time.ts');
+  const { readAll } = await import('../bench/hostile/reading-time.ts');
   for (const { examples } of commands) for (const { ask } of examples) readAll(ask, commands);
 }
 

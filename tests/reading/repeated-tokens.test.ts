@@ -1,8 +1,6 @@
 /** Any word or sign repeated to the longest text that a platform sends is read in a moment, by every reader. */
 
 import { describe, expect, it } from 'vitest';
-import { readAll } from '../../bench/hostile/reading-time.ts';
-import { mutatedLines } from '../../bench/mutate.ts';
 import { commands } from '../../commands/index.ts';
 import { namedRooms } from '../../src/chat/autofill.ts';
 import { LONGEST_ASK } from '../../src/chat/grammar.ts';
@@ -17,6 +15,8 @@ import { readProgress } from '../../src/language/old/progress-said.ts';
 import { roomSaid } from '../../src/language/old/room-said.ts';
 import { readSharing } from '../../src/language/old/sharing-said.ts';
 import { readMoney } from '../../src/language/old/spent.ts';
+import { readAll } from '../bench/hostile/reading-time.ts';
+import { mutatedLines } from '../bench/mutate.ts';
 import { cpuWithin } from './cpu.ts';
 import { PLANTED } from './planted.ts';
 

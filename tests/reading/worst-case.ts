@@ -1,6 +1,6 @@
 /** Worst-case texts made from a pattern itself: parts of it that may repeat, repeated, behind what leads to them and before an end that does not fit. */
 
-import { mulberry32 } from '../../bench/random-rooms.ts';
+import { mulberry32 } from '../bench/random-rooms.ts';
 
 /** Any of some texts; a sequence; one of some parts; a part some times over; or a part that is looked at, and taken by others. */
 type Part =

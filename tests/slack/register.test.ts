@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
-import { generatedFiles } from '../../scripts/generated-files.ts';
+import { generatedFiles } from '../../deploy/tools/generated-files.ts';
 import { EVENTS, manifestOf, manifestYaml, SCOPES } from '../../src/platforms/slack/register.ts';
 
 const text = (most: number, least = 1) => z.string().min(least).max(most);

@@ -2,7 +2,6 @@
 
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
-import { randomRooms } from '../../bench/random-rooms.ts';
 import { isFewer, type Plan, type Plank, type Rules } from '../../src/layout/floor.ts';
 import { layFloor } from '../../src/layout/lay-floor.ts';
 import { inches } from '../../src/units/length.ts';
@@ -10,6 +9,7 @@ import { highs } from '../../src/workers/floor-flow.ts';
 import { searchFloor } from '../../src/workers/floor-search.ts';
 import { closeWorkers, workerThreads } from '../../src/workers/pool.ts';
 import { betterFloors } from '../../src/workers/solve.ts';
+import { randomRooms } from '../bench/random-rooms.ts';
 import { checkFloor } from '../outside/floor-checker.ts';
 import { benchRules, dataOf, plank, region } from '../outside/laid.ts';
 import { fewestOf } from '../outside/layout-oracle.ts';

@@ -3,12 +3,12 @@
 import fc from 'fast-check';
 import type { Highs } from 'highs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { randomLists } from '../../bench/sticks.ts';
 import { firstSticks, type StickPlan, type StickTask } from '../../src/trim/sticks.ts';
 import { highs } from '../../src/workers/floor-flow.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';
 import { cutSticks } from '../../src/workers/solve.ts';
 import { searchSticks } from '../../src/workers/stick-search.ts';
+import { randomLists } from '../bench/sticks.ts';
 import { cheapestByEveryWay } from '../outside/stick-oracle.ts';
 
 let solver: Highs;

@@ -152,7 +152,7 @@ describe('the programs', () => {
   });
 
   function run(program: string, data: string, ...words: readonly string[]) {
-    const path = fileURLToPath(new URL(`../../dist/scripts/${program}.js`, import.meta.url));
+    const path = fileURLToPath(new URL(`../../dist/deploy/tools/${program}.js`, import.meta.url));
     const env = { ...process.env, FLOORHAND_STORE: '', FLOORHAND_DATA: join(folder, data) };
     return new Promise<{ code: number; out: string; err: string }>((resolve) => {
       execFile(process.execPath, [path, ...words], { env }, (failed, out, err) => {

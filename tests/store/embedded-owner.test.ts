@@ -5,10 +5,10 @@ import { hostname, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { open, type RootDatabase } from 'lmdb';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { startWriter } from '../../bench/faults/writers.ts';
 import { FolderTaken, GONE_AFTER, type Owner, Ownership } from '../../src/storage/embedded.ts';
 import { openStore } from '../../src/storage/store.ts';
 import { Outage } from '../../src/storage/types.ts';
+import { startWriter } from '../bench/faults/writers.ts';
 import { steppedClock } from './scripted-engine.ts';
 
 let folder = '';

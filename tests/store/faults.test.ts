@@ -1,10 +1,10 @@
 /** Short runs of the fault tests: nothing that was acknowledged is lost, and nothing is done twice. */
 
 import { describe, expect, it } from 'vitest';
-import { missing } from '../../bench/faults/own-server.ts';
-import { crashes, killed, manyEmbedded, manyProcesses, slowAndCut } from '../../bench/faults/scenarios.ts';
-import { outcome } from '../../bench/faults/tally.ts';
-import { tickInFolder, tickOnServer } from '../../bench/faults/together.ts';
+import { missing } from '../bench/faults/own-server.ts';
+import { crashes, killed, manyEmbedded, manyProcesses, slowAndCut } from '../bench/faults/scenarios.ts';
+import { outcome } from '../bench/faults/tally.ts';
+import { tickInFolder, tickOnServer } from '../bench/faults/together.ts';
 
 const SOUND = { lost: 0, doubled: 0 };
 

@@ -2,9 +2,9 @@
 
 import { randomBytes } from 'node:crypto';
 import { expect, it } from 'vitest';
-import { slowProxy } from '../../bench/faults/slow-proxy.ts';
 import { openStore } from '../../src/storage/store.ts';
 import { type Codec, Outage } from '../../src/storage/types.ts';
+import { slowProxy } from '../bench/faults/slow-proxy.ts';
 import { clearPostgres, clearRedis, POSTGRES, REDIS, withServer } from './servers.ts';
 
 const SUM: Codec<number> = { read: Number, write: (value) => value };

@@ -1,0 +1,37 @@
+/** Puts a backup back: `npm run restore -- FILE`. A store that holds something is refused unless told `--over`, which replaces what has the same name. */
+
+import { open } from 'node:fs/promises';
+import { dataFolder, readConfig } from '../../src/server/config.ts';
+import { checkBackup, restoreLines } from '../../src/storage/backup.ts';
+import { opener } from '../../src/storage/store.ts';
+import { sayFailure } from './failure.ts';
+
+const words = process.argv.slice(2);
+const over = words.includes('--over');
+const [file, ...more] = words.filter((word) => word !== '--over');
+if (file === undefined || more.length > 0) {
+  console.error('npm run restore -- FILE [--over]');
+  process.exit(2);
+}
+
+try {
+  const { store, data } = readConfig(process.env);
+  // Read whole before anything is put: a file that is cut short must not leave half a store.
+  const { records, kept } = await checkBackup(linesOf(file));
+  const engine = await opener({ url: store, folder: dataFolder(data, process.env) })();
+  try {
+    if (!over && !(await engine.empty()))
+      throw new Error('The store holds something. To replace what has the same name, add --over.');
+    await restoreLines(engine, linesOf(file));
+  } finally {
+    await engine.close();
+  }
+  console.log(`${file}: ${records} records, ${kept} values put back`);
+} catch (cause) {
+  console.error(sayFailure(cause));
+  process.exitCode = 1;
+}
+
+async function* linesOf(name: string): AsyncGenerator<string> {
+  yield* (await open(name)).readLines();
+}
