@@ -27,7 +27,7 @@ import { FIELDS } from '../src/server/logger.ts';
 import { openMetrics } from '../src/server/metrics.ts';
 import { statementsFor } from '../src/storage/postgres.ts';
 import { CREATE, FILL, PUT, REMOVE } from '../src/storage/redis.ts';
-import { keptInMemory } from './bot/kept-in-memory.ts';
+import { keptInMemory } from './chat/kept-in-memory.ts';
 
 it('are what they were: change a line of the golden file only together with a migration', async () => {
   const listed = {

@@ -1,8 +1,8 @@
 /** Plain sentences of the corpus: how many are read as a person would, how many wrongly for certain, and how fast. */
 
 import { readPlain } from '../../src/language/old/plain-sentence.ts';
-import { CORPUS } from '../plain/corpus.ts';
-import { preferencesOf, tally } from '../plain/judge.ts';
+import { CORPUS } from '../language/corpus.ts';
+import { preferencesOf, tally } from '../language/judge.ts';
 import { type Bench, metric, percentile } from './metric.ts';
 
 const ROUNDS = { quick: 3, full: 20 };

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
-import { botProcess } from '../wiring/bot-process.ts';
+import { botProcess } from '../server/bot-process.ts';
 import { average, type Bench, type Metric, metric, percentile, type Size } from './metric.ts';
 
 const MAIN = fileURLToPath(new URL('../../src/main.js', import.meta.url));

@@ -10,7 +10,7 @@ import { choice, count } from '../../src/input/options.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { type Reply, unsafe } from '../../src/reply/reply.ts';
 import { commandFlaws } from '../architecture/command-flaws.ts';
-import { demoPorts } from '../bot/demo-flat.ts';
+import { demoPorts } from '../chat/demo-flat.ts';
 
 /** The last answer to an ask: the one that stands, for somebody with the demo flat. A fault throws with its cause. */
 async function lastAnswer(ask: string): Promise<unknown> {

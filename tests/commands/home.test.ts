@@ -1,7 +1,7 @@
 /** Homes asked of `planks` and `layout`: what is told of doorways, offcuts and leftovers is so, and every fix mends. */
 
 import { describe, expect, it } from 'vitest';
-import { answerTo, floorTo, problemsOf, replyTo } from '../bot/asked.ts';
+import { answerTo, floorTo, problemsOf, replyTo } from '../chat/asked.ts';
 
 const PLANK = 'plank: 7 x 48 in, 10 per carton';
 const ROOMS = `room: hall 3'6" x 14'; bedroom 11' x 12'6"; closet 2' x 5'`;

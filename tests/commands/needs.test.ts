@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { mergeNeeds } from '../../src/project/needs.ts';
 import type { Need } from '../../src/reply/need.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 const SQUARE_FOOT = (12 * 8128) ** 2;
 const GALLON = 3.785411784;

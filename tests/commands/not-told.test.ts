@@ -1,7 +1,7 @@
 /** Nothing that decides a tear-out is taken silently. */
 
 import { describe, expect, it } from 'vitest';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 describe.each(['tearout', 'prep plan'])('%s', (command) => {
   it('says what it takes for floor, year, doors and country that were not told', async () => {

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { inches, millimetres } from '../../src/units/length.ts';
-import { floorTo, replyTo } from '../bot/asked.ts';
+import { floorTo, replyTo } from '../chat/asked.ts';
 
 const PLANK = 'plank: 6 x 48 in, 10 per carton';
 

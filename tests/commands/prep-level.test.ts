@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LevelResult } from '../../commands/prep/level.ts';
-import { answerTo, replyTo } from '../bot/asked.ts';
+import { answerTo, replyTo } from '../chat/asked.ts';
 
 const data = async (ask: string): Promise<LevelResult> => (await replyTo(ask)).data as LevelResult;
 

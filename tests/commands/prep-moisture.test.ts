@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { MoistureResult } from '../../commands/prep/moisture.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
+import { answerTo, problemsOf, replyTo } from '../chat/asked.ts';
 
 const METRIC = { units: 'metric', decimal: ',', currency: 'EUR' } as const;
 

@@ -4,7 +4,7 @@ import { describe, expect, it, test } from 'vitest';
 import { TASKS } from '../../src/figures/safety-figures.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { feet, inches, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/length.ts';
-import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
+import { answerTo, problemsOf, replyTo } from '../chat/asked.ts';
 
 const POUND = 0.453_592_37;
 const YARD = 764.554_857_984;

@@ -11,8 +11,8 @@ import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { personCodec } from '../../src/project/person.ts';
 import { projectCodec } from '../../src/project/project.ts';
 import { DAY, LIMITS } from '../../src/project/project-limits.ts';
-import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
-import { type DemoPorts, demoPorts, portsInMemory } from '../bot/demo-flat.ts';
+import { answerTo, problemsOf, replyTo } from '../chat/asked.ts';
+import { type DemoPorts, demoPorts, portsInMemory } from '../chat/demo-flat.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };
 

@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Asker } from '../../src/accounts/asker.ts';
-import { type AnsweredRequest, answerTo, problemsOf, replyTo } from '../bot/asked.ts';
-import { portsInMemory } from '../bot/demo-flat.ts';
+import { type AnsweredRequest, answerTo, problemsOf, replyTo } from '../chat/asked.ts';
+import { portsInMemory } from '../chat/demo-flat.ts';
 import { textOf } from '../project/conversation.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };

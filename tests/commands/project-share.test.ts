@@ -7,8 +7,8 @@ import { hashOf } from '../../src/accounts/records.ts';
 import { keepAnswer, keptAnswer } from '../../src/chat/saved-replies.ts';
 import { DAY } from '../../src/project/project-limits.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
-import { demoPorts } from '../bot/demo-flat.ts';
+import { answerTo, problemsOf, replyTo } from '../chat/asked.ts';
+import { demoPorts } from '../chat/demo-flat.ts';
 import { HOSTILE_NAMES } from '../outside/hostile.ts';
 import { textOf } from '../project/conversation.ts';
 

@@ -8,7 +8,7 @@ import type { Cited } from '../../src/figures/cited.ts';
 import { fullName, isCalculating, optionsOf } from '../../src/input/command-shape.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/units/length.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 /** Defaults that take nothing for granted: something is left out, or is not known. */
 const NOTHING = [

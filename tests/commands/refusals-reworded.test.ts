@@ -1,7 +1,7 @@
 /** The same unsafe facts in other words: by where a thing lies, in a room's name, in a sentence, in a limit. */
 
 import { describe, expect, it } from 'vitest';
-import { answerTo, problemsOf } from '../bot/asked.ts';
+import { answerTo, problemsOf } from '../chat/asked.ts';
 
 const PATCH = `patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in`;
 

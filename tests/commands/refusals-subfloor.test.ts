@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/chat/pipeline.ts';
-import { answerTo, problemsOf } from '../bot/asked.ts';
+import { answerTo, problemsOf } from '../chat/asked.ts';
 
 const PATCH = `patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in`;
 

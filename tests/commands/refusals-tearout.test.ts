@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { readHouseYear, readTested } from '../../src/input/parse-house.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
-import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
+import { answerTo, problemsOf, replyTo } from '../chat/asked.ts';
 
 /** What came back: a refusal, problems, or an answer. */
 async function outcome(ask: string): Promise<'refused' | 'problem' | 'answered'> {

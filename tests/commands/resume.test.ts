@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { ResumeResult } from '../../commands/floor/resume.ts';
-import { answerTo, firstFloorTo, problemsOf, replyTo } from '../bot/asked.ts';
+import { answerTo, firstFloorTo, problemsOf, replyTo } from '../chat/asked.ts';
 import { readFloor } from '../outside/floor-checker-data.ts';
 import { checkResume } from '../outside/resume-checker.ts';
 

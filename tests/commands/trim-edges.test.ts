@@ -4,7 +4,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import type { FinishResult, TrimResult } from '../../commands/trim/trim-results.ts';
 import { inches } from '../../src/units/length.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';
-import { answerTo, problemsOf, replyTo } from '../bot/asked.ts';
+import { answerTo, problemsOf, replyTo } from '../chat/asked.ts';
 
 afterAll(closeWorkers);
 

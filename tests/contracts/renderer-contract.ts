@@ -8,7 +8,7 @@ import type { Block, Reply } from '../../src/reply/reply.ts';
 import { CHAT, sayFault, TERMINAL } from '../../src/text/chat-text.ts';
 import { saySource } from '../../src/text/help-text.ts';
 import { PAGE } from '../../src/text/page-text.ts';
-import { answerTo } from '../bot/asked.ts';
+import { answerTo } from '../chat/asked.ts';
 import { anyReply } from './arbitrary-reply.ts';
 
 /** An answer as a platform shows it, its own escapes undone. */

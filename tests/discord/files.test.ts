@@ -6,7 +6,7 @@ import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { closeFiles } from '../../src/documents/make.ts';
 import { FILE_BYTES } from '../../src/platforms/discord/limits.ts';
-import { demoPorts } from '../bot/demo-flat.ts';
+import { demoPorts } from '../chat/demo-flat.ts';
 import { slash } from './interactions.ts';
 import { field, textOf } from './json-field.ts';
 import { type Staged, stage } from './stage.ts';

@@ -7,7 +7,7 @@ import { parseLine } from '../../src/chat/grammar.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { fullName } from '../../src/input/command-shape.ts';
 import { modalOf } from '../../src/platforms/discord/forms.ts';
-import { demoPorts } from '../bot/demo-flat.ts';
+import { demoPorts } from '../chat/demo-flat.ts';
 import { fill, menu, OTHER, pick, press, slash, typing } from './interactions.ts';
 import { buttonsOf, field, list, textOf } from './json-field.ts';
 import { payloadFlaws } from './payload-flaws.ts';

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { INTERACTIONS_PATH } from '../../src/platforms/discord/start.ts';
 import { type Listening, listen, routed } from '../../src/server/http.ts';
 import { Outage } from '../../src/storage/types.ts';
-import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { keptInMemory } from '../chat/kept-in-memory.ts';
 import { slash, typing } from './interactions.ts';
 import { field, textOf } from './json-field.ts';
 import { type Stage, stage } from './stage.ts';

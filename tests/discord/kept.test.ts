@@ -2,8 +2,8 @@
 
 import { afterEach, describe, expect, it } from 'vitest';
 import { type KeyValueStore, Outage } from '../../src/storage/types.ts';
-import { demoPorts } from '../bot/demo-flat.ts';
-import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { demoPorts } from '../chat/demo-flat.ts';
+import { keptInMemory } from '../chat/kept-in-memory.ts';
 import { ASKER, fill, OTHER, pick, press, slash, typing } from './interactions.ts';
 import { buttonsOf, field, list, textOf } from './json-field.ts';
 import type { Captured } from './loopback-rest.ts';

@@ -10,7 +10,7 @@ import { render, renderSheets, renderSources } from '../../src/platforms/discord
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { type Block, type Reply, unsafe } from '../../src/reply/reply.ts';
 import { CHAT } from '../../src/text/chat-text.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 import { HOSTILE } from './hostile-texts.ts';
 import { textOf } from './json-field.ts';
 import { payloadFlaws } from './payload-flaws.ts';

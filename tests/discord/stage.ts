@@ -11,7 +11,7 @@ import { toPng } from '../../src/drawing/png.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { type DiscordSettings, type Running, startDiscord } from '../../src/platforms/discord/start.ts';
 import type { KeyValueStore } from '../../src/storage/types.ts';
-import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { keptInMemory } from '../chat/kept-in-memory.ts';
 import { discordLoopback, type Loopback } from './loopback.ts';
 import type { Captured } from './loopback-rest.ts';
 

@@ -4,7 +4,7 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { render } from '../../src/platforms/terminal/render.ts';
 import { toJson } from '../../src/platforms/terminal/send.ts';
-import { answerTo } from '../bot/asked.ts';
+import { answerTo } from '../chat/asked.ts';
 import { checkFloor } from '../outside/floor-checker.ts';
 import { GOLDEN_ASKS } from './golden-asks.ts';
 

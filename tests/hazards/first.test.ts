@@ -10,7 +10,7 @@ import { inTurn } from '../../src/chat/rate-limit.ts';
 import { screen } from '../../src/hazards/screen.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { Outage, type Store } from '../../src/storage/types.ts';
-import { answersTo, answerTo, problemsOf } from '../bot/asked.ts';
+import { answersTo, answerTo, problemsOf } from '../chat/asked.ts';
 import { cpuOf } from '../reading/cpu.ts';
 import { sentencesIn } from './sentences.ts';
 

@@ -6,7 +6,7 @@ import { openAccess } from '../../src/accounts/project-access.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import type { Request } from '../../src/chat/ports.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
-import { portsInMemory } from '../bot/demo-flat.ts';
+import { portsInMemory } from '../chat/demo-flat.ts';
 import { flatContent } from '../project/projects.ts';
 
 const PLANKS = "planks room: 12' x 14', plank: 6 x 48 in, 10 per carton";

@@ -6,8 +6,8 @@ import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { screen } from '../../src/hazards/screen.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
-import { answerTo } from '../bot/asked.ts';
-import { portsInMemory } from '../bot/demo-flat.ts';
+import { answerTo } from '../chat/asked.ts';
+import { portsInMemory } from '../chat/demo-flat.ts';
 import { sentencesIn } from './sentences.ts';
 
 /*

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerTo, firstFloorTo, floorTo, problemsOf, replyTo } from '../bot/asked.ts';
+import { answerTo, firstFloorTo, floorTo, problemsOf, replyTo } from '../chat/asked.ts';
 
 const inch = (low: number, high: number) => fc.integer({ min: low, max: high });
 

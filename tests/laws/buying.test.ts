@@ -8,8 +8,8 @@ import { hashOf } from '../../src/accounts/records.ts';
 import type { Project } from '../../src/project/project.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { ASKER, answerTo } from '../bot/asked.ts';
-import { portsInMemory } from '../bot/demo-flat.ts';
+import { ASKER, answerTo } from '../chat/asked.ts';
+import { portsInMemory } from '../chat/demo-flat.ts';
 import { textOf } from '../project/conversation.ts';
 
 /** Sequences that are tried; `BUYING_RUNS` tries more. */

@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { render } from '../../src/platforms/terminal/render.ts';
 import { mutatedLines } from '../bench/mutate.ts';
-import { answerTo, problemsOf } from '../bot/asked.ts';
+import { answerTo, problemsOf } from '../chat/asked.ts';
 
 const LINES = 1500;
 const SEEDS = commands.flatMap(({ examples }) => examples.map(({ ask }) => ask));

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { randomHome } from '../bench/random-home.ts';
-import { firstFloorTo } from '../bot/asked.ts';
+import { firstFloorTo } from '../chat/asked.ts';
 import { checkFloor } from '../outside/floor-checker.ts';
 import { checkHome } from '../outside/home-checker.ts';
 

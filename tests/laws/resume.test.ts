@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ResumeResult } from '../../commands/floor/resume.ts';
-import { answerTo, firstFloorTo, floorTo, problemsOf } from '../bot/asked.ts';
+import { answerTo, firstFloorTo, floorTo, problemsOf } from '../chat/asked.ts';
 import { type FloorData, readFloor } from '../outside/floor-checker-data.ts';
 import { checkResume } from '../outside/resume-checker.ts';
 

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerTo, problemsOf } from '../bot/asked.ts';
+import { answerTo, problemsOf } from '../chat/asked.ts';
 
 const ASKS = {
   squeaks: { area: '4 x 6 ft' },

@@ -7,7 +7,7 @@ import type { PatchResult } from '../../commands/prep/patch.ts';
 import { FASTENER_SPACING, PANEL_GAP, PANEL_SHEET } from '../../src/figures/subfloor-figures.ts';
 import { type Patch, type PatchRules, planPatch } from '../../src/prep/subfloor-patch.ts';
 import { feet, inches, type Length, millimetres, ticks } from '../../src/units/length.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 const RULES: PatchRules = {
   margin: inches(2),

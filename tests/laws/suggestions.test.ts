@@ -6,8 +6,8 @@ import { commands } from '../../commands/index.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { mutatedLines } from '../bench/mutate.ts';
-import { ASKER, answerTo, problemsOf } from '../bot/asked.ts';
-import { demoPorts } from '../bot/demo-flat.ts';
+import { ASKER, answerTo, problemsOf } from '../chat/asked.ts';
+import { demoPorts } from '../chat/demo-flat.ts';
 import { GOLDEN_ASKS } from '../golden/golden-asks.ts';
 import { invented, lost, suggestionFlaws } from '../outside/suggestion-checker.ts';
 

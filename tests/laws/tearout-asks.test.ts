@@ -10,7 +10,7 @@ import { readOptions } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { mutatedLines } from '../bench/mutate.ts';
-import { answerTo, problemsOf } from '../bot/asked.ts';
+import { answerTo, problemsOf } from '../chat/asked.ts';
 
 const OWN = [tearout, lift, plan, safety];
 const SEEDS = OWN.flatMap(({ examples }) => examples.map(({ ask }) => ask));

@@ -10,7 +10,7 @@ import { wallLength } from '../../src/units/geometry.ts';
 import { inches, type Length, millimetres, ticks } from '../../src/units/length.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';
 import { randomRooms } from '../bench/random-rooms.ts';
-import { answerTo, problemsOf } from '../bot/asked.ts';
+import { answerTo, problemsOf } from '../chat/asked.ts';
 import { trimFaults } from '../outside/baseboard-checker.ts';
 import { region } from '../outside/laid.ts';
 

@@ -5,7 +5,7 @@ import type { PatchResult } from '../../commands/prep/patch.ts';
 import { BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE } from '../../src/figures/subfloor-figures.ts';
 import { adhesiveTubes, feetPerTube } from '../../src/prep/subfloor-patch.ts';
 import { inches } from '../../src/units/length.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 const ounce = CUBIC_INCHES_PER_FLUID_OUNCE.value;
 

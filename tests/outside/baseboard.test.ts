@@ -3,7 +3,7 @@
 import { expect, it, test } from 'vitest';
 import type { TrimResult } from '../../commands/trim/trim-results.ts';
 import { feet, inches } from '../../src/units/length.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 async function trimTo(ask: string): Promise<TrimResult> {
   return (await replyTo(ask)).data as TrimResult;

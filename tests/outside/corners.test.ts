@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { interiorAngle, kerfAlong, sawSetting, slant, turning } from '../../src/trim/walls.ts';
 import { inches } from '../../src/units/length.ts';
-import { feetOutline } from '../draw/drawn-rooms.ts';
+import { feetOutline } from '../drawing/drawn-rooms.ts';
 
 // Reported by the trade: |180° − interior| ÷ 2. An outside corner of a square room is 270° inside; "corner ÷ 2" is wrong but at 90°.
 it.each([

@@ -15,7 +15,7 @@ import {
 } from '../../src/figures/tearout-figures.ts';
 import { kilogramsOf, tackStripReach } from '../../src/prep/tearout-amounts.ts';
 import { areaOf, feet, inches } from '../../src/units/length.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 /** 1 lb in kilograms and 1 yd³ in litres: NIST Handbook 44 app. C, from memory. */
 const POUND = 0.453_592_37;

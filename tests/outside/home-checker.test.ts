@@ -2,7 +2,7 @@
 
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { FloorResult } from '../../commands/floor/lay.ts';
-import { firstFloorTo } from '../bot/asked.ts';
+import { firstFloorTo } from '../chat/asked.ts';
 import { checkFloor } from './floor-checker.ts';
 import { checkHome } from './home-checker.ts';
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { JOIST_LIMITS } from '../../src/figures/subfloor-figures.ts';
 import { joistFlaws, joistLimits } from '../../src/prep/joist-cut.ts';
 import { inches, TICKS_PER_INCH } from '../../src/units/length.ts';
-import { answerTo, problemsOf } from '../bot/asked.ts';
+import { answerTo, problemsOf } from '../chat/asked.ts';
 
 const limits = JOIST_LIMITS.value;
 const depth = inches(9.25);

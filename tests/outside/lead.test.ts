@@ -4,7 +4,7 @@ import { describe, expect, it, test } from 'vitest';
 import { LEAD_YEARS, MINOR_WORK } from '../../src/figures/old-materials-figures.ts';
 import { disturbedArea, isMinor } from '../../src/prep/old-materials.ts';
 import { feet, inches, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/length.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 const SQUARE_INCH = SQUARE_TICKS_PER_SQUARE_FOOT / 144n;
 const part = (length: number, height: number, count = 1) => ({ length: inches(length), height: inches(height), count });

@@ -22,7 +22,7 @@ import {
   rampFill,
 } from '../../src/prep/flatness.ts';
 import { inches, millimetres, SQUARE_TICKS_PER_SQUARE_METRE, TICKS_PER_MM, ticks } from '../../src/units/length.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 async function levelled(ask: string): Promise<LevelResult> {
   return (await replyTo(ask)).data as LevelResult;

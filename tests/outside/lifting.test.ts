@@ -9,7 +9,7 @@ import {
   weightLimits,
 } from '../../src/prep/lifting.ts';
 import { inches, millimetres } from '../../src/units/length.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 const POUND = 0.453_592_37;
 const end = (horizontal: number, vertical: number, twist = 0) => ({

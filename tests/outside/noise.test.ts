@@ -8,7 +8,7 @@ import {
   recommendedHours,
   timeWeightedLevel,
 } from '../../src/prep/noise-dose.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 // NIOSH 98-126, table 1-1 (published): 85 dBA for 8 h, 3 dB more halve the time; 100 dBA for 15 min.
 test.each([

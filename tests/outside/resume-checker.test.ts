@@ -2,7 +2,7 @@
 
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { ResumeResult } from '../../commands/floor/resume.ts';
-import { firstFloorTo, replyTo } from '../bot/asked.ts';
+import { firstFloorTo, replyTo } from '../chat/asked.ts';
 import { type FloorData, readFloor } from './floor-checker-data.ts';
 import { checkResume, type ResumeData } from './resume-checker.ts';
 

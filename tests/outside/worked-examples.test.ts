@@ -9,7 +9,7 @@ import {
   SQUARE_TICKS_PER_SQUARE_FOOT,
   SQUARE_TICKS_PER_SQUARE_METRE,
 } from '../../src/units/length.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 import { areaByClipper } from './polygon-oracle.ts';
 
 async function floorTo(ask: string): Promise<FloorResult> {

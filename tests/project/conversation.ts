@@ -6,8 +6,8 @@ import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES, type Preferences } from '../../src/input/reading.ts';
 import type { Content, Project } from '../../src/project/project.ts';
 import type { Problem, Reply } from '../../src/reply/reply.ts';
-import { ASKER, problemsOf } from '../bot/asked.ts';
-import { portsInMemory } from '../bot/demo-flat.ts';
+import { ASKER, problemsOf } from '../chat/asked.ts';
+import { portsInMemory } from '../chat/demo-flat.ts';
 import { flatContent } from './projects.ts';
 
 export interface Conversation {

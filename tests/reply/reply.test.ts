@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { commands } from '../../commands/index.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import { STAGES } from '../../src/reply/need.ts';
-import { answerTo, replyTo } from '../bot/asked.ts';
+import { answerTo, replyTo } from '../chat/asked.ts';
 
 const said = z.string().refine((text) => text.trim() !== '', 'says nothing');
 const source = z.strictObject({

@@ -6,7 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type Installations, installationsIn, sealOf } from '../../src/platforms/slack/install.ts';
 import { slackLacks } from '../../src/platforms/slack/settings.ts';
 import { startSlack } from '../../src/platforms/slack/start.ts';
-import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { keptInMemory } from '../chat/kept-in-memory.ts';
 import { NOW, type Running, running, shown } from './running.ts';
 
 const key = (): string => randomBytes(32).toString('base64');

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { render, renderPart, renderSources, type SlackMessage } from '../../src/platforms/slack/render.ts';
 import { type Reply, unsafe } from '../../src/reply/reply.ts';
-import { answerTo, replyTo } from '../bot/asked.ts';
+import { answerTo, replyTo } from '../chat/asked.ts';
 import { anyReply, anyText, HOSTILE_BITS } from '../contracts/arbitrary-reply.ts';
 import { bare } from '../contracts/renderer-contract.ts';
 import { flawsOf } from './payload.ts';

@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { Outage } from '../../src/storage/types.ts';
-import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { keptInMemory } from '../chat/kept-in-memory.ts';
 import { NOW, type Running, running, shown, wordsOf } from './running.ts';
 
 let app: Running;

@@ -5,8 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { type ExitCode, toJson, worst } from '../../src/platforms/terminal/send.ts';
 import { unsafe } from '../../src/reply/reply.ts';
-import { ASKER, answerTo } from '../bot/asked.ts';
-import { demoPorts } from '../bot/demo-flat.ts';
+import { ASKER, answerTo } from '../chat/asked.ts';
+import { demoPorts } from '../chat/demo-flat.ts';
 
 describe('an answer', () => {
   const asks = commands.flatMap(({ examples }) => examples.map(({ ask }) => ask));

@@ -6,7 +6,7 @@ import type { Answer } from '../../src/chat/pipeline.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import { render, type TerminalPage } from '../../src/platforms/terminal/render.ts';
 import { type Block, type Reply, unsafe } from '../../src/reply/reply.ts';
-import { answerTo, replyTo } from '../bot/asked.ts';
+import { answerTo, replyTo } from '../chat/asked.ts';
 
 const PAPER: TerminalPage = { width: 60, colour: false };
 

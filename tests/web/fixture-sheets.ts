@@ -2,7 +2,7 @@
 
 import type { JobSheet, SawEnd, SawPiece, Sheets, Tick } from '../../src/reply/job-sheet.ts';
 import type { Reply } from '../../src/reply/reply.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 
 const PLANK = 'plank: 7 x 48 in, 10 per carton';
 

@@ -4,9 +4,9 @@ import { randomBytes } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openAccess } from '../../src/accounts/project-access.ts';
 import { type OpenStore, openStore } from '../../src/storage/store.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 import { flatContent } from '../project/projects.ts';
-import { clearPostgres, POSTGRES, withServer } from '../store/servers.ts';
+import { clearPostgres, POSTGRES, withServer } from '../storage/servers.ts';
 import { OWNER, pageOn, type RealPage } from './real.ts';
 import { HERE } from './stage.ts';
 

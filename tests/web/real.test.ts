@@ -3,7 +3,7 @@
 import { extractText, getDocumentProxy } from 'unpdf';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { closeFiles } from '../../src/documents/make.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 import { pageWords } from './page-words.ts';
 import { OWNER, type RealPage, realPage } from './real.ts';
 import { HERE } from './stage.ts';

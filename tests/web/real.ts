@@ -13,7 +13,7 @@ import { openedBy } from '../../src/platforms/web/share-page.ts';
 import { startWeb } from '../../src/platforms/web/start.ts';
 import { type Route, routed } from '../../src/server/http.ts';
 import type { Store } from '../../src/storage/types.ts';
-import { type DemoPorts, demoPorts } from '../bot/demo-flat.ts';
+import { type DemoPorts, demoPorts } from '../chat/demo-flat.ts';
 
 export const OWNER: Asker = { platform: 'discord', id: '100200300' };
 

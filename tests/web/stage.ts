@@ -9,8 +9,8 @@ import { startWeb } from '../../src/platforms/web/start.ts';
 import type { OpenedLink } from '../../src/platforms/web/types.ts';
 import type { Sheets, Tick } from '../../src/reply/job-sheet.ts';
 import { type Route, routed } from '../../src/server/http.ts';
-import { NOON } from '../bot/demo-flat.ts';
-import { storeInMemory } from '../store/shelf-in-memory.ts';
+import { NOON } from '../chat/demo-flat.ts';
+import { storeInMemory } from '../storage/shelf-in-memory.ts';
 import { bareReply } from './fixture-sheets.ts';
 
 export const TOKEN = 'abcdefghijklmnopqrstu0';

@@ -1,7 +1,7 @@
 /** A store in memory: records as JSON with a revision, read through their codec as any store reads them. */
 
 import { type Codec, type KeyValueStore, Outage, type RecordStore, type Store } from '../../src/storage/types.ts';
-import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { keptInMemory } from '../chat/kept-in-memory.ts';
 
 /** A store in memory; `down` makes it answer nothing, `reads` counts what was loaded, `records` is what it holds as written. */
 export interface StoreInMemory extends Store {

@@ -8,8 +8,8 @@ import { openAccess } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
 import { HANDOFF } from '../../src/text/sheets-text.ts';
-import { ASKER, replyTo } from '../bot/asked.ts';
-import { demoPorts, portsInMemory } from '../bot/demo-flat.ts';
+import { ASKER, replyTo } from '../chat/asked.ts';
+import { demoPorts, portsInMemory } from '../chat/demo-flat.ts';
 import { flatSheets } from './gathered.ts';
 
 const { labels } = HANDOFF;

@@ -3,8 +3,8 @@
 import { openAccess } from '../../src/accounts/project-access.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { isSheets, type Sheets } from '../../src/reply/job-sheet.ts';
-import { ASKER, replyTo } from '../bot/asked.ts';
-import { demoPorts, portsInMemory } from '../bot/demo-flat.ts';
+import { ASKER, replyTo } from '../chat/asked.ts';
+import { demoPorts, portsInMemory } from '../chat/demo-flat.ts';
 
 const fault = (reference: string, cause: unknown): never => {
   throw new Error(`fault ${reference}`, { cause });

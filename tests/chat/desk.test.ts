@@ -7,7 +7,7 @@ import { emptyContent } from '../../src/project/create-project.ts';
 import { DAY } from '../../src/project/project-limits.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { flatContent, shareWith } from '../project/projects.ts';
-import { storeInMemory } from '../store/shelf-in-memory.ts';
+import { storeInMemory } from '../storage/shelf-in-memory.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };
 const BOB: Asker = { platform: 'slack', id: '1', workspace: 'T1' };

@@ -8,7 +8,7 @@ import { sayCut } from '../../src/input/format.ts';
 import { type Drawing, SHEET_WIDTH, type Text } from '../../src/reply/drawing.ts';
 import { ticks } from '../../src/units/length.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';
-import { replyTo } from '../bot/asked.ts';
+import { replyTo } from '../chat/asked.ts';
 import { IMPERIAL, METRIC } from './drawn-rooms.ts';
 
 afterAll(closeWorkers);

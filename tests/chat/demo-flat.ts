@@ -5,7 +5,7 @@ import { openAccess } from '../../src/accounts/project-access.ts';
 import type { Ports } from '../../src/chat/ports.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { flatContent } from '../project/projects.ts';
-import { type StoreInMemory, storeInMemory } from '../store/shelf-in-memory.ts';
+import { type StoreInMemory, storeInMemory } from '../storage/shelf-in-memory.ts';
 
 /** A Saturday at noon. */
 export const NOON = Date.UTC(2026, 10, 21, 12);

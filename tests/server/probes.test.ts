@@ -5,7 +5,7 @@ import { metricsRoute, probes, type Readiness, routed } from '../../src/server/h
 import { openMetrics, watchedStore } from '../../src/server/metrics.ts';
 import { readiness } from '../../src/server/start-bot.ts';
 import { Outage, type Store } from '../../src/storage/types.ts';
-import { keptInMemory } from '../bot/kept-in-memory.ts';
+import { keptInMemory } from '../chat/kept-in-memory.ts';
 import { flawsOf } from './prometheus-text.ts';
 
 const none = () => ({ working: 0, waiting: 0 });

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
-import { answerTo, floorTo, problemsOf, replyTo } from '../bot/asked.ts';
+import { answerTo, floorTo, problemsOf, replyTo } from '../chat/asked.ts';
 
 function parsed(line: string) {
   const one = parseLine(line, commands);

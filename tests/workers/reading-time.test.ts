@@ -8,7 +8,7 @@ import { parseLine } from '../../src/chat/grammar.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES, read, reader } from '../../src/input/reading.ts';
 import { limitReading, readInTime, readWithin } from '../../src/workers/time-limits.ts';
-import { problemsOf } from '../bot/asked.ts';
+import { problemsOf } from '../chat/asked.ts';
 
 /** Tries two ways for every letter: with these 40 it would take hours. */
 const TWO_WAYS = /^(?:a|a)*$/;

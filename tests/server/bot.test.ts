@@ -7,9 +7,9 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openAccess } from '../../src/accounts/project-access.ts';
 import { openStore } from '../../src/storage/store.ts';
 import { slash } from '../discord/interactions.ts';
-import { flawsOf } from '../host/prometheus-text.ts';
 import { wordsOf } from '../slack/running.ts';
 import { type BotProcess, botProcess } from './bot-process.ts';
+import { flawsOf } from './prometheus-text.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'floorhand-bot-'));
 const data = join(folder, 'data');
