@@ -131,7 +131,7 @@ describe('a line', () => {
     expect(allowedFields(forged)).toEqual({ left: 5 });
     expect(allowedFields({ route: '/s/:token', method: 'GET' })).toEqual({ route: '/s/:token', method: 'GET' });
     expect(allowedFields({ route: '/s/A-tokenInThePath_012' })).toEqual({ left: 1 });
-    expect(allowedFields({ undefined: 1, constructor: 'x', toString: 'y' })).toEqual({ left: 2 });
+    expect(allowedFields({ __proto__: 1, constructor: 'x', toString: 'y' })).toEqual({ left: 2 });
   });
 
   it.each([

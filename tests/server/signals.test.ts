@@ -12,9 +12,9 @@ async function ended(
   signals: readonly NodeJS.Signals[],
 ): Promise<readonly [readonly string[], unknown]> {
   const code = `import { firstSignal } from ${JSON.stringify(SIGNALS)};
-    const { asked, code } = firstSignal((cause) => console.log('fault', cause.message));
+    const { requested, code } = firstSignal((cause) => console.log('fault', cause.message));
     setTimeout(() => {}, 60_000);
-    asked.then(() => { console.log('asked'); ${after} });
+    requested.then(() => { console.log('asked'); ${after} });
     console.log('ready');`;
   const child = spawn(process.execPath, ['--input-type=module', '--eval', code], {
     stdio: ['ignore', 'pipe', 'inherit'],
