@@ -62,7 +62,11 @@ type CodeUse = Code['use'];
 
 /** A code as it is shown: two groups of four, 40 bits. */
 function mintCode(): string {
-  const signs = Array.from({ length: LENGTH }, () => SIGNS[randomInt(SIGNS.length)]).join('');
+  let signs = '';
+  // A code without a figure, or without a letter, could be words or a sum of lengths when it is typed by itself.
+  while (!/(?=.*\d)(?=.*[a-z])/i.test(signs)) {
+    signs = Array.from({ length: LENGTH }, () => SIGNS[randomInt(SIGNS.length)]).join('');
+  }
   return `${signs.slice(0, 4)}-${signs.slice(4)}`;
 }
 
