@@ -75,7 +75,7 @@ it('are read from values that an earlier build wrote', async () => {
   expect(await showAnswer(kept, 'answerAnswe', 'discord:1')).toMatchObject({ shown: true });
   expect(await keptDraft(kept, 'draftDraftD', 'discord:1')).toEqual({
     by: 'discord:1',
-    form: { command: 'tape', given: { sum: '1 ft' } },
+    form: { command: 'tape', told: { sum: '1 ft' } },
     fix: 'tape 1 ft',
     wrong: ['sum'],
     mends: '77',

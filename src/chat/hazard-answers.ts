@@ -225,7 +225,7 @@ export function answeredInstead({ text, said, bearers, command, lacks }: Judged)
   if (!gravest) return undefined;
   if (gravest.level === 'emergency') return emergencyAnswer(gravest);
   // What is to be done there is answered by what was told of it; anything else is asked back, with a line on it.
-  return tells(text, 'DEEDS') ? hazardReply({ ...gravest, ...aboutIn(gravest, text) }) : undefined;
+  return tells(text, 'JOB_WORDS') ? hazardReply({ ...gravest, ...aboutIn(gravest, text) }) : undefined;
 }
 
 /** How facts that clear were taken, for the answer. */

@@ -43,11 +43,11 @@ export function worded(cautions: readonly { readonly topic: string; readonly sou
 // The words of the safety answer.
 
 /** Tasks that are no deed by their bare name. */
-const PERMISSIONS: Readonly<Record<string, string>> = { subfloor: 'subfloor work', leak: 'you clean up a leak' };
+const TASK_NAMES: Readonly<Record<string, string>> = { subfloor: 'subfloor work', leak: 'you clean up a leak' };
 
 export const SAFETY = {
   headline: (task: string, cautions: number) =>
-    `Before ${PERMISSIONS[task] ?? task}: ${cautions === 1 ? 'one thing' : `${cautions} things`} that can hurt you.`,
+    `Before ${TASK_NAMES[task] ?? task}: ${cautions === 1 ? 'one thing' : `${cautions} things`} that can hurt you.`,
   first:
     'Local code, makers’ instructions and licensed trades come first. Limits for workers are given as benchmarks. If something does not look right, stop and ask.',
   noiseTitle: 'Noise in your day',

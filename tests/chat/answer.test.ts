@@ -156,7 +156,7 @@ describe('problems', () => {
     const given = await answerTo(`${ASK}, stagger: 7 in`);
     for (const problem of problemsOf(given)) expect(problem).not.toHaveProperty('fix');
     expect(given).toMatchObject({
-      form: { command: 'floor planks', given: { room: '12 x 14 x 8', gap: 'banana', stagger: '7 in' } },
+      form: { command: 'floor planks', told: { room: '12 x 14 x 8', gap: 'banana', stagger: '7 in' } },
     });
   });
 
@@ -183,13 +183,13 @@ describe('a form', () => {
   it('goes with problems: the ask so far', async () => {
     expect(await answerTo('planks room: 12 by, plank: 6 x 48 in, 10 per carton')).toMatchObject({
       problems: [{ option: 'room' }],
-      form: { command: 'floor planks', given: { room: '12 by', plank: '6 x 48 in, 10 per carton' } },
+      form: { command: 'floor planks', told: { room: '12 by', plank: '6 x 48 in, 10 per carton' } },
     });
   });
 
   it('goes with what a message tells, and never with a sample', async () => {
     expect(await answerTo('my bedroom is 12x14, how many boxes?')).toMatchObject({
-      form: { command: 'floor planks', given: { room: expect.stringContaining('12') } },
+      form: { command: 'floor planks', told: { room: expect.stringContaining('12') } },
     });
     expect(await answerTo('blue and yellow')).not.toHaveProperty('form');
   });

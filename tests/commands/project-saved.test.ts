@@ -307,7 +307,7 @@ describe('records', () => {
       spend: { entries: [] },
       log: [],
       found: [],
-      measures: { open: [], given: [] },
+      measures: { open: [], told: [] },
       count: 1,
       history: [
         {

@@ -43,7 +43,7 @@ describe('a floor begun', () => {
     expect(problemsOf(given).map(({ option }) => option)).toEqual(['room', 'plank']);
     for (const problem of problemsOf(given)) expect(problem).not.toHaveProperty('fix');
     expect(given).toMatchObject({
-      form: { command: 'floor resume', given: { 'so-far': expect.stringContaining('31 1/4') } },
+      form: { command: 'floor resume', told: { 'so-far': expect.stringContaining('31 1/4') } },
     });
   });
 
@@ -73,7 +73,7 @@ describe('a floor that cannot be begun so', () => {
     const [problem] = problemsOf(given);
     // Neither a row nor a piece is made up.
     expect(problem).not.toHaveProperty('fix');
-    expect(given).toMatchObject({ form: { given: { 'so-far': soFar } } });
+    expect(given).toMatchObject({ form: { told: { 'so-far': soFar } } });
   });
 
   it('with slanted rows', async () => {

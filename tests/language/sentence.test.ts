@@ -70,7 +70,7 @@ describe('a plank among the rooms', () => {
     const [problem] = problemsOf(given);
     expect(problem).toMatchObject({ option: 'plank', got: '6x48', expected: expect.stringContaining('carton') });
     expect(problem).not.toHaveProperty('fix');
-    expect(given).toMatchObject({ form: { command: 'floor planks', given: { room: '12x14', plank: '6x48' } } });
+    expect(given).toMatchObject({ form: { command: 'floor planks', told: { room: '12x14', plank: '6x48' } } });
     expect(given).not.toHaveProperty('example');
   });
 });
@@ -91,7 +91,7 @@ describe('what is missing', () => {
   it('keeps what was told of the carton for a form, and tries no other plank', async () => {
     const given = await answerTo('12x14 bedroom, boxes cover 23.33 sq ft');
     expect(problemsOf(given)[0]).toMatchObject({ option: 'plank' });
-    expect(given).toMatchObject({ form: { given: { room: 'bedroom 12x14', plank: '23.33 sq ft per carton' } } });
+    expect(given).toMatchObject({ form: { told: { room: 'bedroom 12x14', plank: '23.33 sq ft per carton' } } });
     expect(given).not.toHaveProperty('example');
   });
 

@@ -223,7 +223,7 @@ describe('forms', () => {
     await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.open'));
     const view = app.slack.calls.filter(({ method }) => method === 'views.open').at(-1)?.args.view as object;
     const values = Object.fromEntries(
-      Object.entries(given).map(([option, value]) => [option, { given: { type: 'plain_text_input', value } }]),
+      Object.entries(given).map(([option, value]) => [option, { told: { type: 'plain_text_input', value } }]),
     );
     return app.interact({ type: 'view_submission', view: { ...view, id: 'V1', hash, state: { values } } });
   }

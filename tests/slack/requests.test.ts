@@ -209,7 +209,7 @@ describe('the answer to Slack', () => {
       id: 'V1',
       hash: 'h',
       private_metadata: JSON.stringify({ command: 'floor planks', where: { user: 'U1' } }),
-      state: { values: { room: { given: { type: 'plain_text_input', value: '12 x' } } } },
+      state: { values: { room: { told: { type: 'plain_text_input', value: '12 x' } } } },
     };
     const response = await app.interact({ type: 'view_submission', view });
     expect(await response.json()).toMatchObject({ response_action: 'errors' });

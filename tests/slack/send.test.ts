@@ -185,7 +185,7 @@ describe('a response address', () => {
             id: 'V1',
             hash,
             state: {
-              values: { room: { given: { value: '12x14' } }, plank: { given: { value: '6 x 48 in, 10 per carton' } } },
+              values: { room: { told: { value: '12x14' } }, plank: { told: { value: '6 x 48 in, 10 per carton' } } },
             },
           },
         },

@@ -55,7 +55,7 @@ it('tells problems of a form over the socket', async () => {
     id: 'V1',
     hash: 'h',
     private_metadata: JSON.stringify({ command: 'floor planks', where: { user: 'U1' } }),
-    state: { values: { room: { given: { type: 'plain_text_input', value: '12 x' } } } },
+    state: { values: { room: { told: { type: 'plain_text_input', value: '12 x' } } } },
   };
   await app.slack.envelope({
     envelope_id: 'e1',

@@ -27,7 +27,7 @@ export const COMMON: Classes = {
   /** What makes a question of the sentence that it begins. */
   ASKS_FIRST: `has have did does do is was are were can will should could would may must how when who why what`,
   /** What is done to a floor or a wall, and would disturb or cover what lies there. */
-  PERMISSIONS: `lay~ laying install~ installing put_down put_the putting start~ starting begin level~ leveling leveller leveler smooth~ rip~ ripping tear~ scrape~ scraping sand~ sanding strip~ stripping remove~ removing get_out get_the get_rid pull~ cut~ cutting drill~ nail~ screw~ fasten~ glue~ cover~ close closing grind~ patch~ fix~ steps order_of plan tools schedule floor_up roll_out underlay underlayment island first_row rows heat_gun paint~ painting demo hammer~ vacuum~ sweep~ clean~ bags skip dispose`,
+  JOB_WORDS: `lay~ laying install~ installing put_down put_the putting start~ starting begin level~ leveling leveller leveler smooth~ rip~ ripping tear~ scrape~ scraping sand~ sanding strip~ stripping remove~ removing get_out get_the get_rid pull~ cut~ cutting drill~ nail~ screw~ fasten~ glue~ cover~ close closing grind~ patch~ fix~ steps order_of plan tools schedule floor_up roll_out underlay underlayment island first_row rows heat_gun paint~ painting demo hammer~ vacuum~ sweep~ clean~ bags skip dispose`,
   INSIDE: `indoors inside in_the_house in_the_basement in_the_garage in_the_room in_my_room in_my_house in_my_basement in_the_basement basement garage room house living_room bedroom closet closed`,
 };
 

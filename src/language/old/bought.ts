@@ -33,7 +33,7 @@ export interface ParsedPurchase {
 }
 
 const LONGEST_TEXT = 600;
-const PERMISSIONS: readonly (readonly [RegExp, Deed])[] = [
+const ACTIONS: readonly (readonly [RegExp, Deed])[] = [
   [/^(?:un-?tick(?:ed)?)(?![a-z])/, 'untick'],
   [/^(?:un-?buy|un-?bought|not bought|didn'?t buy|did not buy|remove)(?![a-z])/, 'unbuy'],
   [/^(?:returned|return|returning|took back|take back|gave back|brought back|sent back)(?![a-z])/, 'return'],
@@ -107,7 +107,7 @@ function purchasesIn(text: string, reading: Reading): readonly ParsedPurchase[] 
 
 /** Whether a text begins as one that tells of a purchase. */
 function deedOf(plain: string): { readonly permission: Deed; readonly length: number } | undefined {
-  for (const [pattern, permission] of PERMISSIONS) {
+  for (const [pattern, permission] of ACTIONS) {
     const match = pattern.exec(plain);
     if (match) return { permission, length: match[0].length };
   }

@@ -119,7 +119,7 @@ function bodyOf(
   const parsed = parseLine(line, commands);
   const given = parsed.ok ? [...parsed.optionTexts] : [['room', line] as const];
   const values = Object.fromEntries(
-    given.map(([option, value]) => [option, { given: { type: 'plain_text_input', value } }]),
+    given.map(([option, value]) => [option, { told: { type: 'plain_text_input', value } }]),
   );
   const command = parsed.ok ? fullName(parsed.command) : 'floor planks';
   const view = { id: `V${id}`, hash: id, callback_id: 'ask-form', state: { values }, type: 'modal' };
