@@ -154,10 +154,10 @@ function fixFor(first: string | undefined): string | undefined {
 // The options of `project room`.
 
 /** What stands where an option is not told. */
-export const NOT_GIVEN = 'as it is' as const;
+export const ROOM_NOT_GIVEN = 'as it is' as const;
 
 const given = (summary: string, example: string, colons?: Colons) =>
-  text({ summary, example, standard: NOT_GIVEN, ...(colons && { colons }) }, (typed) => read(typed.trim()));
+  text({ summary, example, standard: ROOM_NOT_GIVEN, ...(colons && { colons }) }, (typed) => read(typed.trim()));
 
 export const roomOptions = {
   room: text(
@@ -176,7 +176,7 @@ export const roomOptions = {
   note: given('Something to remember of it', 'squeaks by the window', 'any'),
   scope: choice(['as it is', 'in', 'out'], {
     summary: 'Whether the job is done here: in, or out',
-    standard: NOT_GIVEN,
+    standard: ROOM_NOT_GIVEN,
     example: 'out',
   }),
   name: given('Its new name', 'study'),
@@ -207,10 +207,12 @@ export function roomActions(ask: RoomAsk, rooms: Rooms): Permissions {
     ['openings', ask.doors],
     ['note', ask.note],
   ] as const;
-  const others = [ask.size, ask.floor, ask.doors, ask.note, ask.scope, ask.name].some((text) => text !== NOT_GIVEN);
+  const others = [ask.size, ask.floor, ask.doors, ask.note, ask.scope, ask.name].some(
+    (text) => text !== ROOM_NOT_GIVEN,
+  );
   if (!others)
     return { permissions: [said, ...more], requested: more.length === 0 && (said.do === 'list' || said.do === 'show') };
-  const alone = said.do === 'shape' && !/\d/.test(said.text) && ask.size !== NOT_GIVEN ? said.text : undefined;
+  const alone = said.do === 'shape' && !/\d/.test(said.text) && ask.size !== ROOM_NOT_GIVEN ? said.text : undefined;
   const name = alone ?? ('name' in said && said.name !== undefined ? said.name : nameIn(ask.room));
   if (name === '' || (said.do === 'list' && alone === undefined))
     return {
@@ -225,10 +227,10 @@ export function roomActions(ask: RoomAsk, rooms: Rooms): Permissions {
     permissions: [
       ...(alone !== undefined || said.do === 'show' ? [] : [said]),
       ...more,
-      ...(ask.size === NOT_GIVEN ? [] : [{ do: 'shape' as const, name, text: ask.size }]),
-      ...facts.flatMap(([fact, text]) => (text === NOT_GIVEN ? [] : [{ do: 'fact' as const, name, fact, text }])),
-      ...(ask.scope === NOT_GIVEN ? [] : [{ do: 'scope' as const, name, within: ask.scope === 'in' }]),
-      ...(ask.name === NOT_GIVEN ? [] : [{ do: 'rename' as const, name, to: ask.name }]),
+      ...(ask.size === ROOM_NOT_GIVEN ? [] : [{ do: 'shape' as const, name, text: ask.size }]),
+      ...facts.flatMap(([fact, text]) => (text === ROOM_NOT_GIVEN ? [] : [{ do: 'fact' as const, name, fact, text }])),
+      ...(ask.scope === ROOM_NOT_GIVEN ? [] : [{ do: 'scope' as const, name, within: ask.scope === 'in' }]),
+      ...(ask.name === ROOM_NOT_GIVEN ? [] : [{ do: 'rename' as const, name, to: ask.name }]),
     ],
   };
 }

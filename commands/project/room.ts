@@ -5,14 +5,20 @@ import { type Context, defineCommand, type Outcome } from '../../src/chat/comman
 import { PROJECT, SAVED } from '../../src/text/project-text.ts';
 import { doneOr, inProject, projectProblem, projectReply, TAKE_BACK } from './project-command.ts';
 import { nextProjectRequests, roomTable } from './project-shown.ts';
-import { NOT_GIVEN, type RoomAsk, roomActions, roomOptions, roomSteps, type Steps } from './room-change.ts';
+import { ROOM_NOT_GIVEN, type RoomAsk, roomActions, roomOptions, roomSteps, type Steps } from './room-change.ts';
 
 // Rooms of a project changed as they are told, and what is said of it.
 
 /** A room of the project in use under another name. */
 export function renameRoom(from: string, to: string, context: Context): Promise<Outcome> {
-  const others = { size: NOT_GIVEN, floor: NOT_GIVEN, doors: NOT_GIVEN, note: NOT_GIVEN, name: NOT_GIVEN } as const;
-  return answerRoom({ room: `rename ${from} to ${to}`, ...others, scope: NOT_GIVEN }, context);
+  const others = {
+    size: ROOM_NOT_GIVEN,
+    floor: ROOM_NOT_GIVEN,
+    doors: ROOM_NOT_GIVEN,
+    note: ROOM_NOT_GIVEN,
+    name: ROOM_NOT_GIVEN,
+  } as const;
+  return answerRoom({ room: `rename ${from} to ${to}`, ...others, scope: ROOM_NOT_GIVEN }, context);
 }
 
 function answerRoom(given: RoomAsk, context: Context): Promise<Outcome> {
