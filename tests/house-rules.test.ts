@@ -7,6 +7,7 @@ import {
   NOT_COUNTED,
   repeatedExports,
   repeatedFileNames,
+  roomCycles,
   scatteredFeatures,
   splinters,
 } from './architecture/house-rules.ts';
@@ -50,6 +51,7 @@ describe('the house', () => {
 
   test('has no folder that nobody can look over', () => expect(fullFolders(sources)).toEqual([]));
   test('has no file that belongs into its only importer', () => expect(splinters(sources)).toEqual([]));
+  test('has no rooms that import each other in a circle', () => expect(roomCycles(sources)).toEqual([]));
   test('gives a file name once', () => expect(repeatedFileNames(sources)).toEqual([]));
   test('exports a name from one file', () => expect(repeatedExports(sources)).toEqual([]));
   test('lets a feature be read in a few files', () => expect(scatteredFeatures(sources, FEATURES)).toEqual([]));
@@ -72,6 +74,17 @@ describe('planted violations are caught', () => {
     const elsewhere = { 'src/trim/short.ts': short, 'src/prep/a.ts': importing.replace('./', '../trim/') };
     expect(splinters(planted(elsewhere))).toEqual([]);
     expect(splinters(planted({ 'src/trim/short.ts': long, 'src/trim/a.ts': importing }))).toEqual([]);
+  });
+
+  test('two rooms that import each other, through different files', () => {
+    const files = {
+      'src/trim/a.ts': `import '../prep/b.ts';`,
+      'src/trim/c.ts': '',
+      'src/prep/b.ts': '',
+      'src/prep/d.ts': `import '../trim/c.ts';`,
+    };
+    expect(roomCycles(planted(files))).toEqual(['trim -> prep -> trim']);
+    expect(roomCycles(planted({ ...files, 'src/prep/d.ts': '' }))).toEqual([]);
   });
 
   test('a file name in two rooms, but not on two platforms', () => {

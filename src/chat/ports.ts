@@ -2,7 +2,7 @@
 
 import type { Asker } from '../accounts/asker.ts';
 import type { Preferences } from '../input/reading.ts';
-import type { Store } from '../storage/types.ts';
+import type { Allowed, Asking, Store } from '../storage/types.ts';
 
 export interface Ports {
   /** Tells whoever runs the bot of a fault: the short reference the asker was given, and the cause. */
@@ -19,18 +19,6 @@ export interface Ports {
   requested?(ended: RequestMetrics): void;
   /** Whether somebody may ask as much as `weight` more just now; without it everybody may. Never rejects, and waits for no store that does not answer. */
   allowed?(who: Asking, weight: number): Promise<Allowed>;
-}
-
-/** Whose asks are counted together: one person's, and everybody's on a server. */
-export interface Asking {
-  readonly person: string;
-  readonly server?: string;
-}
-
-/** `again`: milliseconds until they may; 0 when they may now. `everybody`: it is the server's asks that are too many. */
-export interface Allowed {
-  readonly again: number;
-  readonly everybody: boolean;
 }
 
 /** An ask that has ended, with nothing in it that anybody typed or is called. */

@@ -3,7 +3,6 @@
 import { createHash } from 'node:crypto';
 import { Keyv } from 'keyv';
 import { type RateLimiterAbstract, RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible';
-import type { Allowed, Asking, Ports } from '../chat/ports.ts';
 import {
   type Clock,
   type CountTerms,
@@ -18,6 +17,7 @@ import {
   settledWrite,
 } from './engine.ts';
 import { nameWrite, type ShelfTerms, shelfOn } from './shelf.ts';
+import type { Allowed, Asking } from './types.ts';
 import { type KeyValueStore, Outage, type Store } from './types.ts';
 
 // Plain values through Keyv: what cannot be read counts as not there, and is told.
@@ -186,7 +186,7 @@ export interface StoreTerms extends StorePlace {
 /** The port, and what only main needs. */
 export interface OpenStore extends Store {
   /** Counts asks against limits, together with all who share the store. */
-  allowed(limits: AskLimits): NonNullable<Ports['allowed']>;
+  allowed(limits: AskLimits): (who: Asking, weight: number) => Promise<Allowed>;
   /** Throws Outage when the store does not answer. */
   ping(): Promise<void>;
   /** What stands in the way of keeping what was acknowledged, in sentences; none when nothing does. Throws Outage. */

@@ -58,3 +58,15 @@ export class RecordDamaged extends Error {
 export class RecordTooNew extends Error {
   override readonly name = 'RecordTooNew';
 }
+
+/** Whose asks are counted together: one person's, and everybody's on a server. */
+export interface Asking {
+  readonly person: string;
+  readonly server?: string;
+}
+
+/** `again`: milliseconds until they may; 0 when they may now. `everybody`: it is the server's asks that are too many. */
+export interface Allowed {
+  readonly again: number;
+  readonly everybody: boolean;
+}

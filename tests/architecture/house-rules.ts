@@ -1,6 +1,8 @@
 /** How the tree is kept: folders that can be looked over, files that are worth opening, names that mean one thing. */
 
+import { cyclesIn } from './cycles.ts';
 import { importsOf, targetOf } from './imports.ts';
+import { roomOf } from './rooms.ts';
 import type { Sources } from './sources.ts';
 
 /** Sentence patterns that are being replaced: they stand as they are and no count includes them. */
@@ -122,4 +124,23 @@ function importersIn(sources: Sources): ReadonlyMap<string, ReadonlySet<string>>
     }
   }
   return importers;
+}
+
+/** Rooms that import each other in a circle, each as `a -> b -> a`: such rooms are one room with two names. */
+export function roomCycles(sources: Sources): readonly string[] {
+  const rooms = new Map<string, Set<string>>();
+  for (const [path, text] of sources) {
+    const room = roomOf(path);
+    if (room === undefined || room === 'tests') continue;
+    for (const { from } of importsOf(text)) {
+      const target = from === undefined ? undefined : targetOf(from, path);
+      const other = target && 'file' in target ? roomOf(target.file) : undefined;
+      if (other !== undefined && other !== room) rooms.set(room, (rooms.get(room) ?? new Set()).add(other));
+    }
+  }
+  const graph = [...rooms].map(([room, others]): [string, string] => [
+    `${room}/room.ts`,
+    [...others].map((other) => `import '/${other}/room.ts';`).join('\n'),
+  ]);
+  return cyclesIn(new Map(graph)).map((cycle) => cycle.replaceAll('/room.ts', ''));
 }

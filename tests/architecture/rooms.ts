@@ -83,7 +83,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   },
   commands: { rooms: [...BELOW_COMMANDS, 'src/storage/types.ts'], packages: ['zod', 'fastest-levenshtein'] },
   storage: {
-    rooms: ['src/chat/ports.ts', 'project'],
+    rooms: [],
     packages: ['keyv', 'lmdb', 'pg', '@keyv/postgres', '@keyv/redis', 'rate-limiter-flexible', 'node:*'],
   },
   documents: {
