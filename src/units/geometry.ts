@@ -1,14 +1,12 @@
-/** Points and outlines in ticks: counter-clockwise with y up, holes clockwise, the last point not repeated. */
+/** Points and outlines in ticks: counterclockwise with y up, holes clockwise, first point not repeated at the end. */
 
 import { type Length, ticks } from './length.ts';
 
-/** A point in whole ticks. */
 export type Point = readonly [x: number, y: number];
 
-/** The corners of a closed outline in order. */
 export type Outline = readonly Point[];
 
-/** Twice the signed area of an outline in square ticks, exactly; positive when counter-clockwise (the shoelace formula). */
+/** Twice the signed area in square ticks (shoelace formula), exact; positive when the outline is counterclockwise. */
 export function doubleArea(outline: Outline): bigint {
   let sum = 0n;
   for (let i = 0; i < outline.length; i++) {
@@ -19,14 +17,14 @@ export function doubleArea(outline: Outline): bigint {
   return sum;
 }
 
-/** The corner at `index`, counted round the outline. */
+/** The corner at `index`, wrapping around at either end. */
 export function at(outline: Outline, index: number): Point {
   const point = outline[((index % outline.length) + outline.length) % outline.length];
   if (!point) throw new RangeError('an outline without corners');
   return point;
 }
 
-/** Length in ticks of the wall that begins at corner `index`; exact for walls along x or y, else rounded once. */
+/** Length in ticks of the wall starting at corner `index`: exact for walls along x or y, otherwise rounded once. */
 export function wallLength(outline: Outline, index: number): Length {
   const [ax, ay] = at(outline, index);
   const [bx, by] = at(outline, index + 1);
@@ -41,7 +39,6 @@ export function isRectilinear(outline: Outline): boolean {
   });
 }
 
-/** The least box around an outline. */
 export function boxOf(outline: Outline): { minX: number; minY: number; maxX: number; maxY: number } {
   let [minX, minY] = at(outline, 0);
   let [maxX, maxY] = [minX, minY];
