@@ -1,4 +1,4 @@
-/** Lower bounds on the planks of a floor whose rows run one way, whatever the row lines and the joints. */
+/** Lower bounds on the planks a floor needs with its rows in one direction, and a check of the rules on a finished layout. */
 
 import type { Bound, BrokenRule, Plank, Rules } from './floor.ts';
 import { distinctLines } from './row-lines.ts';
@@ -18,17 +18,18 @@ import {
   wallLevels,
 } from './slab.ts';
 
-/** One way to slice a region: Σ(run + kerf·⌈run/plank⌉) over its runs, and the ripped stretches among them. */
+/** One way to slice a region: Σ(run + kerf·⌈run/plank⌉) over its runs, and its ripped strips. */
 interface Slicing {
   readonly length: number;
   readonly strips: readonly Strip[];
 }
 
 /**
- * area: ⌈area / (length × width)⌉. row: ⌈Σ(run + kerf·⌈run/length⌉) / (length + kerf)⌉ over all runs, since every piece of a
- * plank but one costs a kerf, at the least over all row lines. Strips that may share a plank's width count for what a
- * dual-feasible function gives them (Fekete and Schepers, 2001, from memory), so no layout that keeps the narrowest strip
- * needs fewer. Units: planks.
+ * Lower bounds in planks, for any row lines and joints.
+ * area: ⌈area / (length × width)⌉.
+ * row: ⌈Σ(run + kerf·⌈run/length⌉) / (length + kerf)⌉ over all runs, minimized over row lines, since every piece of a
+ * plank except one costs a kerf. Strips that could share a plank's width are weighted by a dual-feasible function
+ * (Fekete and Schepers, 2001, from memory), so no layout that keeps the minimum strip needs fewer.
  */
 export function boundOf(
   regions: readonly (readonly Slab[])[],
@@ -71,12 +72,15 @@ function least(slicings: readonly Slicing[], plank: Plank, rules: Pick<Rules, 'k
   );
 }
 
-/** The most that a strip can have cost: it may begin and end inside a piece. */
+/** The most a strip can have cost: it may start and end inside a piece. */
 function costOf(strip: Strip, plank: Plank, kerf: number): number {
   return strip.length + kerf * (Math.ceil(strip.length / plank.length) + 1);
 }
 
-/** Half for each of two strips in a plank's width; nothing where a third may fit, nor for what a short wall may leave narrower than any strip. */
+/**
+ * Weighs each of two strips in a plank's width as half; zero where a third might fit, and for what a short wall may
+ * leave narrower than any strip.
+ */
 function halves(plank: Plank, rules: Pick<Rules, 'kerf' | 'minEnd' | 'minRip'>): Weight {
   const { kerf, minRip } = rules;
   const short = leastWall(plank, rules);
@@ -88,12 +92,12 @@ function halves(plank: Plank, rules: Pick<Rules, 'kerf' | 'minEnd' | 'minRip'>):
   };
 }
 
-/** One for what is over half a plank's width, for only one such strip fits; nothing for the rest. */
+/** Weighs strips wider than half a plank as one, because only one of them fits; zero for the rest. */
 function threshold(plank: Plank, { kerf }: Pick<Rules, 'kerf'>): Weight {
   return ({ height }) => (2 * height + kerf > plank.width ? 1 : 0);
 }
 
-/** One region by itself: only its own near and far strips can share, where both and a kerf fit the width. */
+/** One region on its own: only its own near and far strips can share a plank, if both and a kerf fit the width. */
 function leastAlone(slicings: readonly Slicing[], plank: Plank, rules: Pick<Rules, 'kerf'>): number {
   return Math.min(
     ...slicings.map(({ length, strips }) => {
@@ -119,9 +123,9 @@ function leastAlone(slicings: readonly Slicing[], plank: Plank, rules: Pick<Rule
   );
 }
 
-// Rules a layout does not keep, each with its place: read off the finished layout, whatever made it.
+// Checking the rules: read off the finished layout, independent of how it was made.
 
-/** One region's layout as far as the rules go. */
+/** One region's layout, reduced to what the rules look at. */
 export interface Layout {
   readonly name: string;
   readonly levels: readonly WallLevel[];
@@ -129,11 +133,10 @@ export interface Layout {
   readonly rows: readonly SlicedRow[];
   readonly runs: readonly Run[];
   readonly starts: readonly number[];
-  /** The start pieces its pattern asks for, where it asks for any. */
+  /** Start pieces the pattern asks for, if it asks for any. */
   readonly patterned: readonly number[] | undefined;
 }
 
-/** Every broken rule of a region, row by row. */
 export function brokenRules(layout: Layout, plank: Plank, rules: Rules): readonly BrokenRule[] {
   const broken: BrokenRule[] = [];
   const tell = (rule: BrokenRule['rule'], row: number, at: number): void => {
@@ -170,7 +173,7 @@ export function brokenRules(layout: Layout, plank: Plank, rules: Rules): readonl
   return broken.sort((a, b) => a.row - b.row || a.at - b.at);
 }
 
-/** Index of the row that lies against a wall level. */
+/** Index of the row next to the wall at this level. */
 function rowBeside(rows: readonly SlicedRow[], level: WallLevel): number {
   const index = rows.findIndex((row) =>
     level.side === 'floor'

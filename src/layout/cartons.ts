@@ -1,21 +1,21 @@
-/** Cartons and their cost: what is bought for a count of planks. */
+/** Cartons to buy for a number of planks, and what they cost. */
 
 import { type Cents, cents, portion, roundUpRatio } from '../units/length.ts';
 
-/** Parts of a percent are exact to a hundredth of a percent: 12.5 % is 1250. */
+/** Hundredths of a percent: 12.5 % is 1250. */
 type BasisPoints = number;
 
-/** What to buy: all in planks, but `cartons`. */
+/** Counts are in planks, except `cartons`. */
 export interface Purchase {
   readonly planks: number;
   readonly mistakes: number;
   readonly spares: number;
   readonly cartons: number;
-  /** Planks in the last carton beyond planks, mistakes and spares. */
+  /** Planks in the last carton beyond the planks, mistakes and spares. */
   readonly left: number;
 }
 
-/** Cartons for the planks of a plan: ⌈(planks + mistakes + spares) / perCarton⌉, mistakes being ⌈planks × share⌉. */
+/** ⌈(planks + mistakes + spares) / perCarton⌉ cartons, where mistakes = ⌈planks × share⌉. */
 export function purchaseOf(planks: number, mistakes: BasisPoints, spares: number, perCarton: number): Purchase {
   const extra = roundUpRatio(BigInt(planks) * BigInt(mistakes), 10_000n);
   const need = planks + extra + spares;
@@ -23,13 +23,16 @@ export function purchaseOf(planks: number, mistakes: BasisPoints, spares: number
   return { planks, mistakes: extra, spares, cartons, left: cartons * perCarton - need };
 }
 
-/** Planks by area alone: ⌈area × (1 + Σ allowances) / plank area⌉. Allowances are added, not compounded. Areas in square ticks. */
+/**
+ * Planks from area alone: ⌈area × (1 + Σ allowances) / plank area⌉. Allowances add up; they don't compound. Areas in
+ * square ticks.
+ */
 export function planksByArea(area: bigint, plankArea: bigint, allowances: readonly BasisPoints[]): number {
   const share = 10_000 + allowances.reduce((sum, allowance) => sum + allowance, 0);
   return roundUpRatio(area * BigInt(share), plankArea * 10_000n);
 }
 
-/** Price before tax, and the tax on it, each rounded once to a cent. */
+/** Price before tax and the tax on it, each rounded once to a cent. */
 export function costOf(cartons: number, price: Cents, tax: BasisPoints): { cents: Cents; tax: Cents } {
   const net = cents(cartons * price);
   return { cents: net, tax: portion(BigInt(net), BigInt(tax), 10_000n) };

@@ -1,4 +1,4 @@
-/** What planks may cover of a region, as outlines in its laying frame, and the part of it in a box. */
+/** The part of a region that planks may cover, cut into rows, and the row lines worth trying. */
 
 import { EndType, FillRule, inflatePaths, intersect, JoinType } from 'clipper2-ts';
 import { doubleArea, isRectilinear, type Outline, type Point } from '../units/geometry.ts';
@@ -8,14 +8,14 @@ import { chooseRowLine, lineClasses } from './row-lines.ts';
 import { type Run, runsOf } from './runs.ts';
 import { leastWall, type Slab, type SlicedRow, slabsOf, sliceRows, type WallLevel, wallLevels } from './slab.ts';
 
-// The part of a region that planks may cover: every wall moved in by the gap.
+// Insetting a region by the gap.
 
-/** A square corner's miter is √2 gaps long; 2 keeps it square. */
+/** The miter of a square corner is √2 gaps long, so a limit of 2 keeps it square. */
 const MITER_LIMIT = 2;
 
 /**
- * Outlines (ticks) of a rectilinear region inset by `gap` ticks: none when nothing is left, several when a neck closes.
- * Outer outlines counter-clockwise, holes clockwise, as given.
+ * Outlines (ticks) of a rectilinear region inset by `gap` ticks: none if nothing is left, several if a neck closes.
+ * Outer outlines counterclockwise, holes clockwise.
  */
 export function inset(outline: Outline, holes: readonly Outline[], gap: number): readonly Outline[] {
   const paths = [outline, ...holes].map((path) => path.map(([x, y]) => ({ x, y })));
@@ -24,24 +24,26 @@ export function inset(outline: Outline, holes: readonly Outline[], gap: number):
   return moved.map((path) => path.map(({ x, y }) => [x, y] as const));
 }
 
-/** Outlines in the frame, in ticks, of a region less the gap at every wall: outer ones counter-clockwise, holes clockwise; none when the gap leaves nothing. */
+/**
+ * Outlines of a region minus the gap along every wall, in the laying frame (ticks): outer ones counterclockwise, holes
+ * clockwise; none if the gap leaves nothing.
+ */
 export function groundOf(region: Region, frame: Frame, gap: number): readonly Outline[] {
   const holes = region.holes.map((hole) => toFrame(hole, frame));
   return inset(toFrame(region.outline, frame), holes, gap).filter((path) => path.length > 2 && doubleArea(path) !== 0n);
 }
 
-/** True when some wall of a region runs neither along nor across rows at `angle`. */
+/** True when some wall is neither parallel nor perpendicular to rows at `angle`. */
 export function isSlanted(region: Region, angle: number): boolean {
   const frame = frameOf(region, angle);
   return [region.outline, ...region.holes].some((path) => !isRectilinear(toFrame(path, frame)));
 }
 
-/** The area inside outlines in square ticks, holes taken off; half a tick is dropped. */
+/** Area in square ticks with holes subtracted; half a tick is dropped. */
 export function groundArea(ground: readonly Outline[]): bigint {
   return ground.reduce((sum, path) => sum + doubleArea(path), 0n) / 2n;
 }
 
-/** A box along u and v. */
 interface GroundBox {
   readonly left: number;
   readonly right: number;
@@ -49,7 +51,7 @@ interface GroundBox {
   readonly top: number;
 }
 
-/** The part of outlines within a box; crossings are rounded to a tick. Slivers without area are left out. */
+/** The part of the outlines within a box. Intersections are rounded to a tick, and slivers with no area are dropped. */
 export function within(ground: readonly Outline[], { left, right, bottom, top }: GroundBox): readonly Outline[] {
   const box = [
     { x: left, y: bottom },
@@ -60,7 +62,7 @@ export function within(ground: readonly Outline[], { left, right, bottom, top }:
   const paths = ground.map((path) => path.map(([x, y]) => ({ x, y })));
   return (
     intersect(paths, [box], FillRule.EvenOdd)
-      // The clipper rounds a crossing out of the box now and then, and gives −0, which JSON does not keep.
+      // The clipper sometimes rounds an intersection out of the box, or returns −0, which JSON doesn't preserve.
       .map((path) => path.map(({ x, y }): Point => [clamped(x, left, right), clamped(y, bottom, top)]))
       .filter((path) => doubleArea(path) !== 0n)
   );
@@ -70,15 +72,15 @@ function clamped(value: number, low: number, high: number): number {
   return Math.min(Math.max(value, low), high) + 0;
 }
 
-// A region cut into rows: what planks may cover of it, its walls along the rows, its runs.
+// Slicing a region into rows.
 
-/** A region and the angle its rows run at. */
+/** A region and the angle of its rows. */
 export interface CoveredArea {
   readonly region: Region;
   readonly angle: Angle;
 }
 
-/** A region cut into rows: `slabs` are what planks may cover, `line` where a row line lies (laying frame, ticks). */
+/** `slabs` is what planks may cover; `line` is where a row line lies (laying frame, ticks). */
 export interface Sliced {
   readonly region: Region;
   readonly frame: Frame;
@@ -89,7 +91,7 @@ export interface Sliced {
   readonly runs: readonly Run[];
 }
 
-/** Slabs (laying frame, ticks) of what planks may cover in a region: none when the gap leaves nothing. */
+/** Slabs (laying frame, ticks) that planks may cover in a region: none if the gap leaves nothing. */
 export function coverable(region: Region, frame: Frame, gap: number): readonly Slab[] {
   return slabsOf(
     inset(
@@ -100,7 +102,7 @@ export function coverable(region: Region, frame: Frame, gap: number): readonly S
   );
 }
 
-/** A region in rows: a whole row at the starting wall where that leaves no sliver. */
+/** Slices a region with a whole row at the starting wall, unless that leaves a sliver. */
 export function sliceArea(
   { region, angle }: CoveredArea,
   plank: Plank,
@@ -113,7 +115,6 @@ export function sliceArea(
   return slicedAt({ region, frame, slabs, levels }, line, plank);
 }
 
-/** The same region with its row lines elsewhere. */
 function slicedAt(
   { region, frame, slabs, levels }: Pick<Sliced, 'region' | 'frame' | 'slabs' | 'levels'>,
   line: number,
@@ -123,19 +124,18 @@ function slicedAt(
   return { region, frame, slabs, levels, line, rows, runs: runsOf(rows) };
 }
 
-// Where the row lines of a floor may lie: one choice for every way of cutting it that no other makes
-// needless.
+// Alternative row lines, without the ones that can't win.
 
-/** Choices over all regions are tried up to this many. */
+/** At most this many combinations over all regions are tried. */
 const MOST_CHOICES = 8;
 
-/** All regions sliced, one choice after another. `all` says whether every way worth a thought is among them. */
+/** Every region sliced, one combination after another. `all` is true when no useful combination was left out. */
 interface RowChoices {
   readonly choices: readonly (readonly Sliced[])[];
   readonly all: boolean;
 }
 
-/** The choices, the standing one first. */
+/** The combinations, starting with the current one. */
 export function rowChoices(
   sliced: readonly Sliced[],
   plank: Plank,
@@ -153,7 +153,10 @@ export function rowChoices(
   };
 }
 
-/** Ways to slice a region, those left out whose runs are another's and more: that other never needs more planks. */
+/**
+ * Ways to slice a region. A way is dropped when its runs include all runs of another way, because that one never needs
+ * more planks.
+ */
 function waysOf(region: Sliced, plank: Plank, rules: Pick<Rules, 'minEnd' | 'minRip'>): readonly Sliced[] {
   const kept: Sliced[] = [region];
   for (const { line } of lineClasses(region.levels, plank.width, rules.minRip, leastWall(plank, rules))) {
@@ -166,7 +169,7 @@ function waysOf(region: Sliced, plank: Plank, rules: Pick<Rules, 'minEnd' | 'min
   return kept;
 }
 
-/** True when every run of `one` is matched by an own run of `other` of the same length. */
+/** True when every run of `one` has its own counterpart of the same length in `other`. */
 function isWithin(one: Sliced, other: Sliced): boolean {
   const left = new Map<number, number>();
   for (const { length } of other.runs) left.set(length, (left.get(length) ?? 0) + 1);

@@ -1,27 +1,26 @@
-/** Sharing planks between cut pieces whose ends may be slanted: parallel cuts nest, so outer lengths alone would count too much. */
+/** Which cut pieces come from the same plank: square ends, slanted ends that nest, ripped strips, and the number of cuts. */
 
 import type { Sliced } from './covered-area.ts';
 import type { Plan, Plank, Rules } from './floor.ts';
 
-// Sharing planks between cut pieces: which start, end and short pieces come from one plank.
+// Pieces with square ends.
 
-/** A piece to be cut: where it goes is its index in the caller's list. */
+/** The caller finds a piece again by its index in the list it passed. */
 export interface CutPiece {
   readonly length: number;
   readonly part: 'start' | 'end' | 'any';
   readonly index: number;
 }
 
-/** Pieces that one plank yields. */
 export interface SharedPlanks {
   readonly pieces: CutPiece[];
-  /** Length not yet cut, kerfs between the pieces taken off; what a further piece and its kerf must fit into. */
+  /** Length not cut yet, minus the kerfs between pieces; another piece plus its kerf has to fit in it. */
   rest: number;
 }
 
 /**
- * The largest number of pairs (end + start + kerf ≤ plank): ends and starts in one plank, at most one of each.
- * Fitting is a threshold, so neighbourhoods are nested and taking the longest end first is a maximum matching; O(n log n).
+ * The largest number of pairs with end + start + kerf ≤ plank, at most one of each per plank. Whether a pair fits is a
+ * threshold, so the neighborhoods are nested and taking the longest end first gives a maximum matching. O(n log n).
  */
 export function countPairs(starts: readonly number[], ends: readonly number[], plank: number, kerf: number): number {
   const up = new Float64Array(starts).sort();
@@ -36,7 +35,10 @@ export function countPairs(starts: readonly number[], ends: readonly number[], p
   return pairs;
 }
 
-/** Start and end pieces paired as often as can be; each pair as tight as can be, so that what is left over is in few planks. */
+/**
+ * Pairs as many start and end pieces as possible, each pair as tightly as possible, so that the leftover sits in few
+ * planks.
+ */
 export function pair(
   starts: readonly CutPiece[],
   ends: readonly CutPiece[],
@@ -59,7 +61,10 @@ export function pair(
   return planks;
 }
 
-/** Pieces of any part put where they fit best, the longest first; a new plank where none fits. Changes `planks`. */
+/**
+ * Packs pieces that may come from any part of a plank by best fit, longest first, opening a new plank when none fits.
+ * Changes `planks`.
+ */
 export function pack(shorts: readonly CutPiece[], planks: SharedPlanks[], plank: number, kerf: number): SharedPlanks[] {
   for (const piece of [...shorts].sort(byLength).reverse()) {
     let best: SharedPlanks | undefined;
@@ -80,13 +85,16 @@ function byLength(a: CutPiece, b: CutPiece): number {
   return a.length - b.length || b.index - a.index;
 }
 
-/** How far along the plank a piece reaches at the edge that faces the row before (near) and at the other (far), from its outer left end. */
+/**
+ * `near` and `far` are how far along the plank the piece reaches, from its outer left end, at the edge facing the
+ * previous row and at the other edge.
+ */
 export interface NestPiece extends CutPiece {
   readonly near: readonly [left: number, right: number];
   readonly far: readonly [left: number, right: number];
 }
 
-/** The board that pieces are cut from, and what a cut takes, in ticks. */
+/** Plank size and kerf, in ticks. */
 export interface NestPlank {
   readonly length: number;
   readonly width: number;
@@ -94,7 +102,7 @@ export interface NestPlank {
   readonly lock: 'click' | 'none';
 }
 
-/** A cut across a plank: where it crosses either edge. */
+/** A cut across a plank, by where it crosses each edge. */
 interface Cut {
   readonly near: number;
   readonly far: number;
@@ -106,13 +114,14 @@ interface Open {
   right: Cut | undefined;
 }
 
-/** Above this many starts or ends the pairs are the first found, longest ends first, and not improved. */
+/** With more starts or ends than this, the first pairs found (longest ends first) are kept without improving them. */
 const MATCHED = 700;
 
 /**
- * Planks with the pieces each yields. Every piece is taken as the straight-ended board it is cut from, so what is given fits;
- * ends and starts are paired by maximum matching (Kuhn's augmenting paths), which is the fewest planks for them at these
- * shapes; pieces of any part go where they leave least. A slanted cut takes kerf ÷ cos of its slant along the plank.
+ * Planks with the pieces cut from each. A piece counts as the straight-ended board it is cut from, so the result always
+ * fits. Ends and starts are paired by maximum matching (Kuhn's augmenting paths), which gives the fewest planks for
+ * these shapes; pieces from any part go where they leave the least. A slanted cut takes kerf ÷ cos(slant) along the
+ * plank.
  */
 export function nestPlanks(pieces: readonly NestPiece[], plank: NestPlank): readonly (readonly NestPiece[])[] {
   const loose = plank.lock === 'none';
@@ -137,7 +146,7 @@ export function nestPlanks(pieces: readonly NestPiece[], plank: NestPlank): read
   return planks.map((open) => open.pieces);
 }
 
-/** How many ends find a start. */
+/** How many ends can be paired with a start. */
 export function pairUp(ends: readonly NestPiece[], starts: readonly NestPiece[], plank: NestPlank): readonly number[] {
   const fits = ends.map((end) => {
     const cut = rightCut(end, 0);
@@ -150,7 +159,7 @@ export function pairUp(ends: readonly NestPiece[], starts: readonly NestPiece[],
     taken[j] = i;
     return true;
   };
-  // The longest start that fits leaves the short ones to the ends after it, which are shorter and leave more.
+  // Taking the longest start that fits leaves the short ones for later ends, which are shorter and leave more room.
   ends.forEach((_, i) => {
     const free = fits[i]?.findLast((j) => taken[j] === -1);
     if (free !== undefined) give(i, free);
@@ -169,7 +178,7 @@ export function pairUp(ends: readonly NestPiece[], starts: readonly NestPiece[],
   return partner;
 }
 
-/** Where the left end of a start piece lies, its right end at the plank's. */
+/** The cut at the left end of a start piece whose right end is the plank's right end. */
 function startCut(start: NestPiece, plank: NestPlank): Cut {
   const at = plank.length - start.length;
   return { near: at + start.near[0], far: at + start.far[0] };
@@ -179,7 +188,9 @@ function rightCut(piece: NestPiece, at: number): Cut {
   return { near: at + piece.near[1], far: at + piece.far[1] };
 }
 
-/** True when a kerf fits between two cuts: measured square to the more slanted of them, which is never too little. */
+/**
+ * True when a kerf fits between two cuts. Measured perpendicular to the more slanted cut, which is never too little.
+ */
 function apart(left: Cut, right: Cut, plank: NestPlank): boolean {
   return Math.min(right.near - left.near, right.far - left.far) >= kerfAlong(left, right, plank);
 }
@@ -190,12 +201,14 @@ function kerfAlong(a: Cut, b: Cut, { kerf, width }: NestPlank): number {
   return Math.ceil(kerf * Math.hypot(1, rise));
 }
 
-/** A piece put into the plank where it leaves least, or into a new one; boards without locks may be turned round. */
+/**
+ * Puts a piece into the plank where it leaves the least, or into a new one. Boards without locks may be turned around.
+ */
 function put(piece: NestPiece, planks: Open[], plank: NestPlank, loose: boolean): void {
   const ways = loose ? [piece, turnedRound(piece)] : [piece];
   let best: { open: Open; cut: Cut; rest: number } | undefined;
   for (const open of planks) {
-    // The first piece of a plank may still be turned, so that its slanted end comes to lie inside.
+    // The first piece of a plank may still be turned so that its slanted end faces inward.
     const [first] = open.pieces;
     const lefts =
       loose && first && open.pieces.length === 1
@@ -217,7 +230,7 @@ function put(piece: NestPiece, planks: Open[], plank: NestPlank, loose: boolean)
   } else planks.push({ pieces: [piece], left: rightCut(piece, 0), right: undefined });
 }
 
-/** The right end of a piece laid against what a plank already gives from its left; undefined when it does not fit. */
+/** The right end of a piece placed after what the plank already yields from its left; undefined if it doesn't fit. */
 function placed(piece: NestPiece, open: Open, plank: NestPlank): Cut | undefined {
   const own: Cut = { near: piece.near[0], far: piece.far[0] };
   const clear = open.left ? kerfAlong(open.left, own, plank) : 0;
@@ -232,15 +245,15 @@ function turnedRound(piece: NestPiece): NestPiece {
   return { ...piece, near: [length - far[1], length - far[0]], far: [length - near[1], length - near[0]] };
 }
 
-// Short pieces paired too: those that take much of a plank are cut from its right part or its left one,
-// whichever saves planks.
+// Short pieces: cut from the left or the right part of a plank, whichever saves planks.
 
-/** Passes over all lengths, each choosing the sides of one length anew. */
+/** Passes over all lengths; each pass chooses the sides of one length at a time. */
 const PASSES = 3;
 
 /**
- * Planks for start, end and short pieces: shorts longer than `over` stand as starts or as ends, so that they are matched with the
- * rest; the others are packed into what is left. How many of a length stand on either side is improved length by length.
+ * Planks for start, end and short pieces. Shorts longer than `over` count as starts or as ends so that they take part
+ * in the matching; the rest are packed into what is left. How many of each length go on either side is improved length
+ * by length.
  */
 export function pairSided(
   starts: readonly CutPiece[],
@@ -257,7 +270,7 @@ export function pairSided(
     groups.set(piece.length, [...group, piece]);
   }
   const large = [...groups.values()];
-  /** By length, how many stand as starts. */
+  /** By length, how many count as starts. */
   const asStart = large.map(({ length }) => length >> 1);
   const sides = (): readonly [readonly CutPiece[], readonly CutPiece[]] => [
     [...starts, ...large.flatMap((group, g) => group.slice(0, asStart[g]))],
@@ -286,16 +299,18 @@ export function pairSided(
   return pack(small, pair(up, down, plank, kerf), plank, kerf);
 }
 
-// The fewest planks found for a set of cut pieces: pairs first, short pieces packed, small cases searched to
-// the end.
+// Fewest planks for a set of pieces: pair, pack the shorts, then search small cases exhaustively.
 
-/** Above this many pieces, or steps, the packing found so far stands. */
+/** With more pieces than this, or after this many steps, the packing found so far stands. */
 const SEARCH_PIECES = 24;
 const SEARCH_STEPS = 20_000;
-/** Above this many short pieces their sides are not looked for. */
+/** With more short pieces than this, their sides aren't optimized. */
 const SIDED_SHORTS = 40;
 
-/** Planks with the pieces each yields. Locking boards give at most one start and one end each; others any pieces that fit. */
+/**
+ * Planks with the pieces cut from each. A locking board yields at most one start and one end; other boards yield any
+ * pieces that fit.
+ */
 export function sharePlanks(
   pieces: readonly CutPiece[],
   plank: number,
@@ -319,12 +334,12 @@ export function sharePlanks(
   return searchFewer(loose, plank, kerf, best, needed);
 }
 
-/** ⌈Σ(length + kerf) / (plank + kerf)⌉: all pieces of a plank but one cost a kerf. */
+/** ⌈Σ(length + kerf) / (plank + kerf)⌉: every piece of a plank except one costs a kerf. */
 function leastByLength(pieces: readonly CutPiece[], plank: number, kerf: number): number {
   return Math.ceil(pieces.reduce((sum, piece) => sum + piece.length + kerf, 0) / (plank + kerf));
 }
 
-/** Depth-first search for a packing into fewer planks, longest pieces first, cut off by the length still to place. */
+/** Depth-first search for a packing into fewer planks, longest pieces first, pruned by the length still to place. */
 function searchFewer(
   pieces: readonly CutPiece[],
   plank: number,
@@ -345,7 +360,7 @@ function searchFewer(
       best = open.map((shared) => ({ pieces: [...shared.pieces], rest: shared.rest }));
       return;
     }
-    // A rest already lost a kerf for each piece in its plank, so a piece and its kerf must fit within it.
+    // Each rest has already lost a kerf per piece in its plank, so a piece plus its kerf has to fit.
     const room = open.reduce((sum, shared) => sum + shared.rest, 0);
     const more = Math.ceil(((remaining[depth] ?? 0) - room) / (plank + kerf));
     if (open.length + Math.max(0, more) >= best.length) return;
@@ -377,9 +392,12 @@ function partsOf(shared: SharedPlanks): string {
   return `${shared.pieces.some((p) => p.part === 'start')}${shared.pieces.some((p) => p.part === 'end')}`;
 }
 
-// How much cutting a plan is.
+// Counting cuts.
 
-/** Cuts across planks (one a cut piece; the last piece of a plank used up needs none) and rips along them (one a ripped piece). */
+/**
+ * Cuts across planks (one per cut piece, except the last piece of a plank that is used up) and rips along them (one per
+ * ripped piece).
+ */
 export function countCuts(plan: Plan): number {
   const used = new Map<number, { pieces: number; length: number }>();
   let rips = 0;
@@ -400,10 +418,12 @@ export function countCuts(plan: Plan): number {
   return across + rips;
 }
 
-// Ripped rows that share planks: one keeps the plank's near edge, the other its far edge, a kerf between
-// them.
+// Ripped rows that share planks: one keeps the near edge, the other the far edge, with a kerf between them.
 
-/** Runs of two ripped rows, by their indices among all runs of all regions: each piece of `far` may lie beside one of `near`. */
+/**
+ * Runs of two ripped rows, by index among all runs of all regions: each piece of `far` may be ripped from the same
+ * plank as one of `near`.
+ */
 export interface RipPair {
   readonly near: number;
   readonly far: number;
@@ -414,13 +434,13 @@ interface RippedRun {
   readonly length: number;
   readonly height: number;
   readonly edge: 'near' | 'far';
-  /** True in a region of one row, where no other row locks to it. */
+  /** True in a region with a single row, where no other row locks to it. */
   readonly alone: boolean;
 }
 
 type Cutting = Pick<Sliced, 'rows' | 'runs'>;
 
-/** Pairs of runs that fit beside one another in a plank's width, longest first, each run in one pair at most. */
+/** Pairs of runs that fit side by side in a plank's width, longest first, each run in at most one pair. */
 export function ripPairs(regions: readonly Cutting[], plank: Plank, rules: Pick<Rules, 'kerf'>): readonly RipPair[] {
   const ripped = [...rippedRuns(regions, plank)].sort((a, b) => b.length - a.length);
   const left = ripped.filter(({ edge }) => edge === 'far');
@@ -434,10 +454,16 @@ export function ripPairs(regions: readonly Cutting[], plank: Plank, rules: Pick<
   return pairs;
 }
 
-/** What a lower bound takes of a run's planks: the whole width, the strip along one edge, or nothing where it may lie beside any. */
+/**
+ * How much of a run's planks a lower bound counts: the whole width, the strip along one edge, or nothing if it may lie
+ * beside any other.
+ */
 export type Lane = 'full' | 'near' | 'far' | 'none';
 
-/** Lanes of all runs: near and far ones only where some run across fits beside them, none where neither edge must be kept. */
+/**
+ * Lanes of all runs: near or far only if some run from the opposite edge fits beside it, none if neither edge has to be
+ * kept.
+ */
 export function lanesOf(regions: readonly Cutting[], plank: Plank, rules: Pick<Rules, 'kerf'>): readonly Lane[] {
   const lanes = regions.flatMap(({ runs }) => runs.map((): Lane => 'full'));
   const ripped = rippedRuns(regions, plank);

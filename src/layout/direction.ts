@@ -1,17 +1,20 @@
-/** Which way the rows run: the same way in every region of an ask, as the eye follows them through the doors, or each its own. */
+/** Which way the rows run, one direction for the whole floor or one per region, and which of two directions is better. */
 
 import { doubleArea, type Outline } from '../units/geometry.ts';
 import type { CoveredArea } from './covered-area.ts';
 import type { BrokenRule, Plan, Region } from './floor.ts';
 import { type Angle, angleAlong, angleBySide } from './frame.ts';
 
-/** Along the longer or shorter side of the largest region, turned from the longer side by whole degrees against the clock, or along wall `wall` (from 1, in outline order) of a room. */
+/**
+ * Along the longer or shorter side of the largest region; turned whole degrees counterclockwise from the longer side; or
+ * along wall `wall` (from 1, in outline order) of a room.
+ */
 export type Heading =
   | { readonly kind: 'side'; readonly side: 'long' | 'short' }
   | { readonly kind: 'turned'; readonly degrees: number }
   | { readonly kind: 'wall'; readonly wall: number; readonly region?: string };
 
-/** One heading for all, or headings of rooms by name; `others` is that of the rooms not named. */
+/** One heading for everything, or headings by room name, with `others` for rooms not named. */
 export type Direction =
   | Heading
   | {
@@ -20,7 +23,10 @@ export type Direction =
       readonly others: Heading;
     };
 
-/** Every region with its angle; undefined when a wall or a room does not exist. Throws a RangeError without regions. */
+/**
+ * Every region with its angle; undefined when a wall or room doesn't exist. Throws a RangeError if there are no
+ * regions.
+ */
 export function directed(regions: readonly Region[], direction: Direction): readonly CoveredArea[] | undefined {
   if (direction.kind !== 'each') return along(regions, regions, direction);
   const own = regions.map((region) => direction.rooms.find(({ room }) => outlineOf([region], room) !== undefined));
@@ -38,7 +44,7 @@ export function directed(regions: readonly Region[], direction: Direction): read
   return found.length === regions.length ? found : undefined;
 }
 
-/** The rooms of one region that are told to run different ways: rows go on from one to the other, so they cannot. */
+/** Rooms of one region with conflicting directions. Rows continue from one room into the next, so that can't work. */
 export function divided(regions: readonly Region[], direction: Direction): readonly string[] {
   if (direction.kind !== 'each') return [];
   for (const region of regions) {
@@ -51,7 +57,6 @@ export function divided(regions: readonly Region[], direction: Direction): reado
   return [];
 }
 
-/** `laid` at the angle that a heading has among `regions`. */
 function along(
   laid: readonly Region[],
   regions: readonly Region[],
@@ -70,7 +75,7 @@ function angleOf(regions: readonly Region[], heading: Heading): Angle | undefine
   return angleAlong(owner, heading.wall - 1);
 }
 
-/** The outline of a region or a room of one, by its name; its walls are numbered as told. */
+/** The outline of a region, or of a room in one, by name; walls are numbered as the user gave them. */
 function outlineOf(regions: readonly Region[], name: string): Outline | undefined {
   const wanted = name.toLowerCase();
   for (const region of regions) {
@@ -81,48 +86,50 @@ function outlineOf(regions: readonly Region[], name: string): Outline | undefine
   return undefined;
 }
 
-/** The outline of the largest room of a region. */
 export function largestRoom(region: Region): Outline {
   const [first, ...others] = (region.rooms ?? []).map(({ outline }) => outline);
   if (!first) return region.outline;
   return others.reduce((best, outline) => (doubleArea(outline) > doubleArea(best) ? outline : best), first);
 }
 
-/** The region with the largest outline. */
 export function largestOf(regions: readonly Region[]): Region {
   const [first, ...rest] = regions;
   if (!first) throw new RangeError('a floor without regions');
   return rest.reduce((best, region) => (doubleArea(region.outline) > doubleArea(best.outline) ? region : best), first);
 }
 
-// Which of two ways to run the rows is the better, and why: a floor laid as it is, and turned by a quarter.
+// Comparing a floor laid as it is with one turned a quarter turn.
 
-/** A floor laid one way. `cartons` are what must be bought for it. */
+/** `cartons` is how many have to be bought for this direction. */
 interface Way {
   readonly plan: Plan;
   readonly cartons: number;
 }
 
-/** In what a way is better than the other: no strip too narrow, other rules kept, fewer planks, along the longest walls, fewer rows. */
+/**
+ * Why one direction is better: no strip too narrow, other rules kept, fewer planks, along the longest walls, fewer
+ * rows.
+ */
 type WayReason =
   | { readonly kind: 'strip' | 'rules' | 'wall' }
   | { readonly kind: 'planks' | 'rows'; readonly fewer: number };
 
-/** `turned` is whether the rows had better run the other way; `reasons` is all that speaks for the better way. */
+/**
+ * `turned` is true when the rows should run the other way; `reasons` is everything in favor of the better direction.
+ */
 interface WayChoice {
   readonly turned: boolean;
   readonly reasons: readonly WayReason[];
 }
 
-/** The same regions with their rows turned by a quarter. */
 export function quarterTurned(areas: readonly CoveredArea[]): readonly CoveredArea[] {
   return areas.map(({ region, angle }) => ({ region, angle: (angle + 90) % 360 }));
 }
 
 /**
- * A way that breaks fewer rules is better, looks aside, then one that takes a carton less, then rows along the longer side of the
- * largest region, as the eye follows them (common practice), then fewer rows. Planks within one carton decide nothing.
- * Throws a RangeError without regions.
+ * Better means fewer broken rules (looks aside), then a carton less, then rows along the longer side of the largest
+ * region (sight lines, common practice), then fewer rows. A difference in planks within the same carton counts for
+ * nothing. Throws a RangeError if there are no regions.
  */
 export function betterWay(here: Way, turned: Way): WayChoice {
   const [one, two] = [judged(here), judged(turned)];

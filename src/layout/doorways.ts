@@ -1,4 +1,4 @@
-/** Doorways between rooms, as told and as they come to lie. Lengths in ticks. */
+/** Doorways between rooms: where they break through a wall, and where that puts the rooms. Lengths in ticks. */
 
 import { at, type Outline, type Point } from '../units/geometry.ts';
 import { inches, type Length } from '../units/length.ts';
@@ -6,15 +6,15 @@ import { AS_DRAWN, type Pose, posed, type QuarterTurn, touches } from './combine
 import type { Region } from './floor.ts';
 import { turned } from './frame.ts';
 
-// Where a doorway breaks through a wall: the wall's face, and the stretch of it between the jambs.
+// The opening in one wall: its face and the stretch between the jambs.
 
-/** From an end of the wall, as one sees it who stands in the room and faces it, to the near jamb. */
+/** Distance from one end of the wall, as seen facing it from inside the room, to the near jamb. */
 export interface JambPlace {
   readonly from: 'left' | 'right';
   readonly distance: Length;
 }
 
-/** A wall along x or y from corner to corner, and the way out of the room: one of (±1, 0), (0, ±1). */
+/** A wall along x or y from corner to corner, and the direction out of the room: (±1, 0) or (0, ±1). */
 interface Face {
   readonly from: Point;
   readonly to: Point;
@@ -22,14 +22,14 @@ interface Face {
   readonly out: Point;
 }
 
-/** A stretch of a wall in the direction the outline runs, and the way out. */
+/** A stretch of a wall in outline order, and the direction out of the room. */
 interface Mouth {
   readonly from: Point;
   readonly to: Point;
   readonly out: Point;
 }
 
-/** The face of the wall from corner `wall` (from 0) of a counter-clockwise outline; undefined for a slanted wall. */
+/** The wall starting at corner `wall` (from 0) of a counterclockwise outline; undefined for a slanted wall. */
 export function faceOf(outline: Outline, wall: number): Face | undefined {
   const [from, to] = [at(outline, wall), at(outline, wall + 1)];
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
@@ -38,8 +38,8 @@ export function faceOf(outline: Outline, wall: number): Face | undefined {
 }
 
 /**
- * The stretch `width` ticks wide of a face, its near jamb where told, else in the middle; undefined where it does not fit.
- * Walls run against the clock, so who faces one has its last corner at the left.
+ * A stretch `width` ticks wide, with its near jamb where given, otherwise centered; undefined if it doesn't fit.
+ * Outlines run counterclockwise, so someone facing a wall has its last corner on the left.
  */
 function mouthOn({ from, to, length, out }: Face, width: number, place: JambPlace | undefined): Mouth | undefined {
   const rest = length - width;
@@ -51,7 +51,7 @@ function mouthOn({ from, to, length, out }: Face, width: number, place: JambPlac
   return { from: along(beyond), to: along(beyond + width), out };
 }
 
-/** The walls of an outline that look `way`, by index, the longest first. */
+/** Indices of the walls that face `way`, longest first. */
 function facesLooking(outline: Outline, way: Point): readonly number[] {
   return outline
     .map((_, wall) => ({ wall, face: faceOf(outline, wall) }))
@@ -60,23 +60,26 @@ function facesLooking(outline: Outline, way: Point): readonly number[] {
     .map(({ wall }) => wall);
 }
 
-/** The box from a mouth outwards, `depth` ticks deep, counter-clockwise; its far side runs from its third corner back to its second. */
+/**
+ * The counterclockwise box from an opening outward, `depth` ticks deep; its far side runs from its third corner back to
+ * its second.
+ */
 export function passage({ from, to, out }: Mouth, depth: number): Outline {
   const far = ([x, y]: Point): Point => [x + out[0] * depth, y + out[1] * depth];
   return [from, far(from), far(to), to];
 }
 
-/** A stud wall: 3 1/2 in of stud and 1/2 in of board on both sides (common practice). */
+/** A stud wall: 3 1/2 in stud plus 1/2 in board on each side (common practice). */
 export const USUAL_WALL = inches(4.5);
 
-/** One side of a doorway: its room, and as far as told the wall (from 1) and where in it. */
+/** One side of a doorway: its room and, where given, the wall (from 1) and the position along it. */
 export interface DoorwaySide {
   readonly room: string;
   readonly wall?: number;
   readonly at?: JambPlace;
 }
 
-/** `depth` is the thickness of the wall. The floor runs on through it, or stops in its middle at a transition. */
+/** `depth` is the wall thickness. The floor either runs through or stops in the middle at a transition. */
 export interface Doorway {
   readonly sides: readonly [DoorwaySide, DoorwaySide];
   readonly width: Length;
@@ -84,7 +87,7 @@ export interface Doorway {
   readonly runsOn: boolean;
 }
 
-/** A doorway in its place: where floor runs on, the box between the jambs and the region it lies in. */
+/** A doorway in place. If the floor runs through, it has the box between the jambs and the region that box lies in. */
 export interface HomeDoorway {
   readonly rooms: readonly [string, string];
   readonly width: Length;
@@ -94,14 +97,17 @@ export interface HomeDoorway {
   readonly outline?: Outline;
 }
 
-/** What was taken because it was not told. `wall` counts from 1; `from` is where the room's sides as told point then. */
+/**
+ * What was assumed because it wasn't given. `wall` counts from 1; `from` is where the room's sides point under that
+ * assumption.
+ */
 export type Taken =
   | { readonly kind: 'wall'; readonly doorway: number; readonly room: string; readonly wall: number }
   | { readonly kind: 'middle'; readonly doorway: number; readonly room: string; readonly wall: number }
   | { readonly kind: 'turned'; readonly room: string; readonly angle: 90 | 180 | 270 }
   | { readonly kind: 'unplaced'; readonly doorway: number; readonly room: string };
 
-/** Why a doorway cannot be where it was told. */
+/** Why a doorway can't be where it was given. */
 export interface DoorwayTrouble {
   readonly about: 'doorway';
   readonly doorway: number;
@@ -115,23 +121,26 @@ export interface DoorwayTrouble {
     | 'turned'
     | 'apart'
     | 'overlap';
-  /** The side it is about, else the first. */
+  /** The side with the problem, or the first one. */
   readonly side: 0 | 1;
-  /** apart: ticks by which the two sides miss each other. overlap: the rooms that would lie on one another. */
+  /** apart: ticks by which the two sides miss each other. overlap: the rooms that would overlap. */
   readonly by?: number;
   readonly rooms?: readonly [string, string];
 }
 
-// Rooms placed to one another through the doorways where the floor runs on.
+// Placing rooms relative to each other through doorways where the floor runs through.
 
-/** A doorway between two rooms by index, its told walls there and as they were told. */
+/** A doorway between two rooms by index: its walls in those rooms, and as the user gave them. */
 export interface Link {
   readonly index: number;
   readonly rooms: readonly [number, number];
   readonly given: Doorway;
 }
 
-/** `poses` and `group` by room; rooms of one group lie in one region, in the coordinates of the group's first room. `placedBy`: the doorway that placed a room. */
+/**
+ * `poses` and `groups` are by room. Rooms of one group form one region, in the coordinates of the group's first room.
+ * `placedBy` is the doorway that placed a room.
+ */
 export interface Placing {
   readonly poses: readonly Pose[];
   readonly groups: readonly number[];
@@ -140,7 +149,7 @@ export interface Placing {
 
 const QUARTERS: readonly QuarterTurn[] = [0, 90, 180, 270];
 
-/** Every room with its pose. What cannot be placed is added to `troubles`, what was taken because it was not told to `taken`. */
+/** Poses every room. Adds to `troubles` what can't be placed, and to `taken` what had to be assumed. */
 export function placeRooms(
   rooms: readonly Region[],
   links: readonly Link[],
@@ -161,7 +170,7 @@ export function placeRooms(
       const pose = poseThrough(rooms, link, known, poses[from] ?? AS_DRAWN, troubles, taken);
       poses[to] = pose ?? AS_DRAWN;
       placedBy[to] = link.index;
-      // A room that could not be placed is left by itself; its trouble is told.
+      // A room that couldn't be placed stays in its own group; its trouble is reported.
       groups[to] = pose ? (groups[from] ?? from) : to;
       if (pose && pose.angle !== 0) taken.push({ kind: 'turned', room: rooms[to]?.name ?? '', angle: pose.angle });
     }
@@ -171,7 +180,7 @@ export function placeRooms(
   return placing;
 }
 
-/** The pose of the room beyond a doorway, whose room on the side `known` has the pose `pose`. */
+/** The pose of the room beyond a doorway, given that the room on side `known` has the pose `pose`. */
 function poseThrough(
   rooms: readonly Region[],
   { index, rooms: ends, given }: Link,
@@ -208,7 +217,7 @@ function poseThrough(
   return meeting(mouth, mouthThere, given.depth);
 }
 
-/** The pose that brings a mouth of a room opposite another one, `depth` ticks away. */
+/** The pose that puts one room's opening opposite another, `depth` ticks away. */
 function meeting(mouth: Mouth, own: Mouth, depth: number): Pose | undefined {
   const angle = QUARTERS.find((turn) => same(turned(own.out, turn), opposite(mouth.out)));
   if (angle === undefined) return undefined;
@@ -217,7 +226,7 @@ function meeting(mouth: Mouth, own: Mouth, depth: number): Pose | undefined {
   return { angle, move: [tx - x, ty - y] };
 }
 
-/** Rooms of one group that lie on one another or touch without a wall between. */
+/** Rooms of one group that overlap, or touch without a wall between them. */
 function overlaps(rooms: readonly Region[], { poses, groups, placedBy }: Placing): readonly DoorwayTrouble[] {
   const outlines = rooms.map(({ outline }, i) => posed(outline, poses[i] ?? AS_DRAWN));
   const found: DoorwayTrouble[] = [];
@@ -241,7 +250,7 @@ function same(a: Point, b: Point): boolean {
   return a[0] === b[0] && a[1] === b[1];
 }
 
-/** How far a mouth in one room lies in front of a wall of another that looks at it; undefined where none does within `most` ticks. */
+/** How far in front of another room's wall an opening lies; undefined if no facing wall is within `most` ticks. */
 function facing(
   mouth: Mouth,
   outline: Region['outline'],
@@ -260,10 +269,9 @@ function facing(
   return best;
 }
 
-// Doorways opened in rooms that have their place: the boxes by which floor runs on, and the half boxes where
-// it stops.
+// Opening doorways in rooms that have been placed.
 
-/** A box of floor in a wall, in the coordinates of its region: `depth` ticks out from a mouth. */
+/** A box of floor in a wall, in region coordinates: `depth` ticks out from an opening. */
 export interface OpenedDoorway {
   readonly index: number;
   readonly group: number;
@@ -275,12 +283,15 @@ export interface OpenedDoorway {
   readonly outline: Outline;
 }
 
-/** Two told sides of a doorway may miss each other by as much: tapes do. */
+/** Tolerance between the two measured sides of a doorway. */
 const SLACK = inches(1);
-/** No wall is thicker than this where rooms meet through several doorways. */
+/** The thickest wall allowed where rooms meet through several doorways. */
 const THICKEST = inches(36);
 
-/** Every doorway opened; what does not fit is added to `troubles`, what was taken because it was not told to `taken`. */
+/**
+ * Opens every doorway: a full box where the floor runs through, half boxes where it stops. Adds to `troubles` what
+ * doesn't fit, and to `taken` what had to be assumed.
+ */
 export function openDoorways(
   rooms: readonly Region[],
   links: readonly Link[],
@@ -293,7 +304,7 @@ export function openDoorways(
   );
 }
 
-/** The wall of a side, the mouth in it, and why there is none. */
+/** The wall of a side and the opening in it, or why there is none. */
 function sideMouth(rooms: readonly Region[], { rooms: ends, given }: Link, { poses }: Placing, side: 0 | 1) {
   const { wall, at } = given.sides[side];
   const room = rooms[ends[side]];
@@ -304,7 +315,10 @@ function sideMouth(rooms: readonly Region[], { rooms: ends, given }: Link, { pos
   return mouth ? { mouth } : ({ why: 'too wide' } as const);
 }
 
-/** The box that joins two rooms: as deep as they really lie apart, which a doorway that did not place them may show. */
+/**
+ * The box joining two rooms. It is as deep as the rooms actually lie apart, which can differ for a doorway that didn't
+ * place them.
+ */
 function through(
   rooms: readonly Region[],
   link: Link,
@@ -317,7 +331,7 @@ function through(
     return [];
   };
   const placed = placing.placedBy.includes(index);
-  // The side that was told best decides where the doorway is: the other one follows from how the rooms lie.
+  // The better described side decides where the doorway is; the other follows from how the rooms lie.
   const side: 0 | 1 = given.sides[0].wall === undefined || (!given.sides[0].at && given.sides[1].at) ? 1 : 0;
   const beyond = side === 0 ? 1 : 0;
   const found = sideMouth(rooms, link, placing, side);
@@ -349,13 +363,13 @@ function through(
   ];
 }
 
-/** How far two mouths that face each other miss along their walls. */
+/** How far two facing openings are misaligned along their walls. */
 function missing(one: Mouth, other: Mouth): number {
   const along = ([x, y]: readonly [number, number]): number => x * Math.abs(one.out[1]) + y * Math.abs(one.out[0]);
   return Math.abs(along(one.from) - along(other.to));
 }
 
-/** Half the doorway for each side whose wall is known. */
+/** Half of the doorway for each side whose wall is known. */
 function halves(
   rooms: readonly Region[],
   link: Link,
@@ -377,7 +391,7 @@ function halves(
     }
     const { wall, at } = given.sides[side];
     if (!at && wall !== undefined) taken.push({ kind: 'middle', doorway: index, room: name, wall });
-    // A tick less, so that two halves that meet in one region stay two.
+    // One tick less, so that two halves meeting in one region stay separate.
     const depth = Math.max(1, Math.floor(given.depth / 2) - 1);
     const group = placing.groups[ends[side]] ?? 0;
     const outline = passage(found.mouth, depth);

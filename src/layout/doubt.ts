@@ -1,20 +1,20 @@
-/** Rooms as they might be if a wall was measured wrong: every wall, and all at once, out or in. */
+/** Variants of the rooms in case a wall was measured wrong: each wall, and all of them at once, out or in. */
 
 import { at, doubleArea, isRectilinear, type Outline, type Point } from '../units/geometry.ts';
 import type { Region } from './floor.ts';
 
-/** One way the walls may differ from what was told: which wall stands further out, and the regions then. */
+/** One way the walls may differ from the given measurements, and the regions that result. */
 export interface Variant {
-  /** Index of the region and of the wall moved; undefined when all walls of all regions were moved. */
+  /** Region and wall that moved; undefined when all walls of all regions moved. */
   readonly moved: { readonly region: number; readonly wall: number } | undefined;
-  /** Ticks by which the room is longer across that wall; below zero shorter. */
+  /** Ticks by which the room gets longer across that wall; negative for shorter. */
   readonly by: number;
   readonly regions: readonly Region[];
 }
 
 /**
- * The regions with one wall `by` ticks further out (in when below zero), for every wall where that is possible, and with every
- * room `by` longer both ways. Walls whose moving gives a room of the same shape (opposite walls of a rectangle) come once.
+ * The regions with one wall `by` ticks further out (in if negative), for every wall that can move, and with every room
+ * `by` longer both ways. Walls that give the same shape (opposite walls of a rectangle) appear once.
  */
 export function variants(regions: readonly Region[], by: number): readonly Variant[] {
   const found: Variant[] = [];
@@ -35,7 +35,7 @@ export function variants(regions: readonly Region[], by: number): readonly Varia
   return found;
 }
 
-/** The unit vector that points out of a counter-clockwise rectilinear outline at a wall. */
+/** The outward unit normal of a wall of a counterclockwise rectilinear outline. */
 function outward(outline: Outline, wall: number): Point {
   const [ax, ay] = at(outline, wall);
   const [bx, by] = at(outline, wall + 1);
@@ -49,7 +49,7 @@ function pushed(outline: Outline, wall: number, by: number): Outline {
   return outline.map(([x, y], i): Point => (i === wall || i === next ? [x + nx * by, y + ny * by] : [x, y]));
 }
 
-/** Every wall moved out by half of `by`, the odd tick on the side of the wall that ends at each corner. */
+/** Moves every wall out by half of `by`; an odd tick goes to the wall that ends at each corner. */
 function grown(outline: Outline, by: number): Outline {
   if (!isRectilinear(outline)) return shifted(outline, () => by / 2);
   const half = Math.trunc(by / 2);
@@ -60,13 +60,16 @@ function grown(outline: Outline, by: number): Outline {
   });
 }
 
-/** Each wall `by(i)` ticks further out, its corners where the moved walls meet, rounded to a tick; walls at any angle. */
+/**
+ * Moves each wall out by `by(i)` ticks. Corners go where the moved walls meet, rounded to a tick; walls may be at any
+ * angle.
+ */
 function shifted(outline: Outline, by: (wall: number) => number): Outline {
   return outline.map((corner, i): Point => {
     const [a, b] = [wallAt(outline, i - 1), wallAt(outline, i)];
     const area = a.x * b.y - a.y * b.x;
     const [moreA, moreB] = [by((i + outline.length - 1) % outline.length), by(i)];
-    // Out of the room is (y, −x) of a wall's way; two walls in one line have no meeting and keep their corner.
+    // The outward normal of a wall along (x, y) is (y, −x); two collinear walls never meet, so they keep their corner.
     if (Math.abs(area) < 1e-9) return corner;
     const along = (one: typeof a, more: number): number => one.y * corner[0] - one.x * corner[1] + more;
     const [c, d] = [along(a, moreA), along(b, moreB)];
@@ -81,7 +84,9 @@ function wallAt(outline: Outline, index: number): { x: number; y: number } {
   return { x: (bx - ax) / long, y: (by - ay) / long };
 }
 
-/** The same turn at every corner as before, and something inside: moving a wall past another would undo one. */
+/**
+ * True if every corner turns the same way as before and some area is left; moving a wall past another flips a corner.
+ */
 function isSound(outline: Outline, before: Outline): boolean {
   return (
     doubleArea(outline) > 0n &&
@@ -94,7 +99,7 @@ function isSound(outline: Outline, before: Outline): boolean {
   );
 }
 
-/** The outline moved to the origin, as text. */
+/** A key for the shape regardless of its position. */
 function shapeOf(outline: Outline): string {
   const minX = Math.min(...outline.map(([x]) => x));
   const minY = Math.min(...outline.map(([, y]) => y));

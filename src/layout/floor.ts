@@ -1,9 +1,12 @@
-/** The words of a floor: plank, rules, region, row, piece, plan. Shapes only; every length is in ticks. */
+/** The data types of a floor: plank, rules, region, row, piece, plan. Every length is in ticks. */
 
 import type { Outline, Point } from '../units/geometry.ts';
 import type { Length } from '../units/length.ts';
 
-/** A board as bought. `click` boards lock at their ends, so a cut end must face a wall; `none` boards go any way round. */
+/**
+ * A board as bought. `click` boards lock at their ends, so a cut end has to face a wall; `none` boards go either way
+ * around.
+ */
 export interface Plank {
   readonly width: Length;
   readonly length: Length;
@@ -18,7 +21,7 @@ export type Pattern =
   | { readonly name: 'offcut-first' }
   | { readonly name: 'scattered' };
 
-/** What a layout must keep. `minRip` holds along every wall parallel to the rows, jogs included, that is no shorter than `leastWall`. */
+/** `minRip` applies along every wall parallel to the rows, jogs included, that is at least `leastWall` long. */
 export interface Rules {
   readonly gap: Length;
   readonly kerf: Length;
@@ -28,56 +31,67 @@ export interface Rules {
   readonly pattern: Pattern;
 }
 
-/** A doorway in the outline. */
 export interface Opening {
   readonly from: Point;
   readonly to: Point;
 }
 
-/** A room as told, its walls numbered from its first corner, placed in the coordinates of its region. */
+/** A room as the user gave it, walls numbered from its first corner, in region coordinates. */
 export interface RoomPart {
   readonly name: string;
   readonly outline: Outline;
 }
 
-/** What stands in a room and planks go round: its box counter-clockwise, in the coordinates of its region. */
+/** A fixture that planks go around: its counterclockwise box in region coordinates. */
 export interface Standing {
   readonly name: string;
   readonly outline: Outline;
 }
 
-/** One area laid by itself: outline counter-clockwise, holes clockwise. */
+/** An area laid on its own: outline counterclockwise, holes clockwise. */
 export interface Region {
   readonly name: string;
   readonly outline: Outline;
   readonly holes: readonly Outline[];
   readonly openings: readonly Opening[];
-  /** The rooms it is made of; absent where the outline is that of one room as told. */
+  /** The rooms that make up the region; absent if the outline is a single room as given. */
   readonly rooms?: readonly RoomPart[];
-  /** What stands in it; a thing at a wall is a notch of the outline, another a hole. */
+  /** Fixtures in the region. One at a wall is a notch in the outline, any other is a hole. */
   readonly standing?: readonly Standing[];
 }
 
-/** Rows run along +u and stack along +v; a room point is the frame point turned counter-clockwise by `angle`° about (0,0), then moved by `origin`. */
+/**
+ * Rows run along +u and stack along +v. A room point is the frame point turned counterclockwise by `angle`° about
+ * (0,0), then moved by `origin`.
+ */
 export interface Frame {
   readonly origin: Point;
   readonly angle: number;
 }
 
-/** Which part of its plank a piece is: the whole, its right part (start), its left part (end), or any part (both ends at walls). */
+/**
+ * Which part of its plank a piece is: all of it, its right part (start), its left part (end), or any part (walls at
+ * both ends).
+ */
 export type Part = 'whole' | 'start' | 'end' | 'any';
 
-/** full, or ripped: `near` keeps the plank edge that faces the next row, `far` the one that faces the row before. */
+/** full, or ripped: `near` keeps the plank edge facing the next row, `far` the edge facing the previous row. */
 type Edge = 'full' | 'near' | 'far';
 
-/** A straight slanted cut: `near` and `far` are how far from the piece's outer end it meets the edge that faces the row before and the next; `degrees` from square. */
+/**
+ * A straight slanted cut. `near` and `far` are the distances from the piece's outer end to where the cut meets the
+ * edges facing the previous and the next row; `degrees` is measured from square.
+ */
 export interface Slant {
   readonly near: number;
   readonly far: number;
   readonly degrees: number;
 }
 
-/** `length` is the outer length. A piece that walls leave less than its rectangle has its `shape` (rings in the frame, even–odd); a slanted end its cut. */
+/**
+ * `length` is the outer length. `shape` (rings in the frame, even–odd) is set when walls leave less than the full
+ * rectangle; a slanted end has its cut.
+ */
 export interface Piece {
   readonly u: number;
   readonly length: number;
@@ -100,7 +114,10 @@ export interface LaidRegion extends Region {
   readonly rows: readonly Row[];
 }
 
-/** A rule that could not be kept, and where: `row` counts from 0, `at` is the place along u (stagger, minEnd, pattern) or v (minRip). */
+/**
+ * A rule that couldn't be kept. `row` counts from 0; `at` is the position along u (stagger, minEnd, pattern) or v
+ * (minRip).
+ */
 export interface BrokenRule {
   readonly rule: 'stagger' | 'minEnd' | 'minRip' | 'pattern';
   readonly region: string;
@@ -109,8 +126,8 @@ export interface BrokenRule {
 }
 
 /**
- * Lower bounds on the planks this floor needs, rows in this direction. `flow`, where it was worked out, is the least that starts
- * and ends cut from one plank allow, at the least over all row lines; a plank cut round a jog counts whole there.
+ * Lower bounds on the planks needed with rows in this direction. `flow`, if computed, is the least possible when starts
+ * and ends are cut from the same planks, minimized over row lines; a plank cut around a jog counts as whole.
  */
 export interface Bound {
   readonly area: number;
@@ -120,7 +137,7 @@ export interface Bound {
   readonly proven: boolean;
 }
 
-/** A laid floor: planks numbered from 1 across all regions. */
+/** A laid floor, with planks numbered from 1 across all regions. */
 export interface Plan {
   readonly plank: Plank;
   readonly rules: Rules;
@@ -131,9 +148,7 @@ export interface Plan {
   readonly broken: readonly BrokenRule[];
 }
 
-// Which of two plans of a floor is the better.
-
-/** True when `plan` breaks fewer rules than `other`, looks last among them, or as many with fewer planks. */
+/** True when `plan` breaks fewer rules than `other` (looks count last), or equally many with fewer planks. */
 export function isFewer(plan: Plan, other: Plan): boolean {
   const [one, two] = [score(plan), score(other)];
   const i = one.findIndex((value, k) => value !== two[k]);

@@ -1,4 +1,4 @@
-/** Laying a herringbone floor: boards placed, cut at the walls, and what is cut off used again where it fits. */
+/** Laying a herringbone floor: boards placed, cut at the walls, and offcuts reused where they fit. */
 
 import { at, doubleArea, type Outline, type Point } from '../units/geometry.ts';
 import { groundArea, groundOf } from './covered-area.ts';
@@ -20,15 +20,14 @@ import {
   spotsOver,
 } from './herringbone.ts';
 
-// A border of boards along the walls, mitred at the corners, courses offset by half a board.
+// The border: boards along the walls, mitered at the corners, courses offset by half a board.
 
-/** One board of a border and the way it lies. */
 interface BorderBoard extends BoardWay {
   readonly course: number;
   readonly cut: BoardCut;
 }
 
-/** The border and the outline that it leaves to the field; undefined where some wall is too short for it. */
+/** The border and the outline left for the field, or undefined if a wall is too short for it. */
 function borderOf(
   outline: Outline,
   courses: number,
@@ -46,13 +45,13 @@ function borderOf(
   return { boards, inner: outer };
 }
 
-/** Every wall `by` further in, its corners where the moved walls meet; undefined when one of them is used up. */
+/** Moves every wall in by `by`, corners where the moved walls meet; undefined if a wall disappears. */
 function drawnIn(outline: Outline, by: number): Outline | undefined {
   const inner = outline.map((corner, i): Point => {
     const [a, b] = [wayOf(outline, i - 1), wayOf(outline, i)];
     const area = a[0] * b[1] - a[1] * b[0];
     const sum = [a[0] + b[0], a[1] + b[1]] as const;
-    // Where two walls lie in one line the corner moves square to it.
+    // The corner of two collinear walls moves perpendicular to them.
     if (Math.abs(area) < 1e-9) return [Math.round(corner[0] - a[1] * by) + 0, Math.round(corner[1] + a[0] * by) + 0];
     const along = 1 + a[0] * b[0] + a[1] * b[1];
     return [Math.round(corner[0] - (sum[1] / along) * by) + 0, Math.round(corner[1] + (sum[0] / along) * by) + 0];
@@ -70,7 +69,7 @@ function wayOf(outline: Outline, index: number): readonly [number, number] {
   return [(b[0] - a[0]) / long, (b[1] - a[1]) / long];
 }
 
-/** The boards of one wall of one course. */
+/** The boards along one wall in one course. */
 function strip(
   outer: Outline,
   inner: Outline,
@@ -104,7 +103,10 @@ function strip(
   return boards;
 }
 
-/** Where the first joint of a course lies from its end: a board, or half of one in every other course; balanced where the last piece would be too short. */
+/**
+ * Distance from the start of a course to its first joint: a full board, or half a board in every other course; balanced
+ * when the last piece would be too short.
+ */
 function firstOf(run: number, course: number, length: number, minEnd: number): number {
   const first = course % 2 === 1 ? length : Math.floor(length / 2);
   if (run <= length) return run;
@@ -113,7 +115,7 @@ function firstOf(run: number, course: number, length: number, minEnd: number): n
   return Math.floor((first + rest) / 2) >= minEnd ? Math.floor((first + rest) / 2) : first;
 }
 
-/** A region and the angle at which its zigzags run. */
+/** A region and the angle of its zigzags. */
 export interface ZigzagArea {
   readonly region: Region;
   readonly angle: number;
@@ -122,10 +124,10 @@ export interface ZigzagArea {
 type Placed = Omit<HerringBoard, 'plank'>;
 
 /**
- * The plan of a herringbone floor. Boards lie at 45° to either side of the zigzags; of a few anchors that look the same from
- * both sides the one with the fewest boards is taken. Cut pieces share a board only where both fit it with a kerf between:
- * A with A and B with B, and each end where it was; boards without locks any way round. The one bound is the area's.
- * Returns what is wrong when a border does not fit.
+ * Plans a herringbone floor. Boards lie at 45° to either side of the zigzags. Of a few anchors that look equally good,
+ * the one with the fewest boards wins. Cut pieces share a board only if both fit with a kerf between them: A with A and
+ * B with B, each keeping its original end; boards without locks may go either way around. The only bound is by area. If
+ * a border doesn't fit, returns the reason.
  */
 export function layHerringbone(
   areas: readonly ZigzagArea[],
@@ -182,7 +184,7 @@ export function layHerringbone(
   };
 }
 
-/** The border of every part of the ground, and the field inside it. */
+/** The border of each part of the area, and the field inside it. */
 function withBorder(
   name: string,
   ground: readonly Outline[],
@@ -220,7 +222,8 @@ function fieldOf(
     const { along } = spot;
     const where = boxAgainst(ground, boxAt(spot, length, width));
     if (where === 'out') return [];
-    // A board along v is turned a quarter about its lower right corner, so that its width lies to the left of its way.
+    // A board along v is turned a quarter turn about its lower right corner, so that its width lies to the left of its
+    // direction.
     const corner: Point = along === 0 ? spot.corner : [spot.corner[0] + width, spot.corner[1]];
     const hand = rules.handed && ({ hand: along === 0 ? 'A' : 'B' } as const);
     const cut: BoardCut | undefined =
@@ -235,12 +238,12 @@ function fieldOf(
   });
 }
 
-/** Boards without locks have no ends of their own. */
+/** Boards without locks have no distinct ends. */
 function partOf({ part }: BoardCut, rules: HerringRules): Placed['part'] {
   return rules.handed || part === 'whole' ? part : 'any';
 }
 
-/** A number for the board that each placed board is cut from. */
+/** For each placed board, the number of the board it is cut from. */
 function sourcesOf(boards: readonly Placed[], plank: Plank, rules: HerringRules): readonly number[] {
   const sources: number[] = boards.map(() => -1);
   let last = 0;

@@ -1,4 +1,4 @@
-/** The words of a herringbone floor: boards in two directions, their shapes, and what they come to. Lengths in ticks. */
+/** Herringbone floors: the types, the positions of boards in two directions, and cutting a board at the walls. Lengths in ticks. */
 
 import { at, boxOf, type Outline, type Point } from '../units/geometry.ts';
 import type { Length } from '../units/length.ts';
@@ -6,13 +6,13 @@ import { within } from './covered-area.ts';
 import type { Bound, Frame, Part, Plank, Region, Slant } from './floor.ts';
 import { describe } from './piece-shape.ts';
 
-/** Which of two mirrored makes a board is: those that lie along u are `A`, those along v `B`. */
+/** Boards made as mirror images: those along u are `A`, those along v `B`. */
 type Hand = 'A' | 'B';
 
 /**
- * One board in its frame. `at` is the corner from which the board it is cut from runs `along` degrees against the clock from u,
- * its width to the left of that; `length` and `from` tell which stretch of it is laid. `shape` where walls leave less than
- * that stretch; `course` in a border, counted from the wall.
+ * One board in its frame. `at` is the corner from which the uncut board runs, `along` degrees counterclockwise from u,
+ * with its width to the left; `length` and `from` say which stretch of it is laid. `shape` is set when walls leave less
+ * than that stretch; `course` is set in a border, counted from the wall.
  */
 export interface HerringBoard {
   readonly plank: number;
@@ -32,7 +32,7 @@ export interface HerringRules {
   readonly gap: Length;
   readonly kerf: Length;
   readonly minEnd: Length;
-  /** Courses of boards along the walls. */
+  /** Number of courses along the walls. */
   readonly border: number;
   /** True for boards that come as A and B. */
   readonly handed: boolean;
@@ -43,7 +43,7 @@ export interface HerringRegion extends Region {
   readonly boards: readonly HerringBoard[];
 }
 
-/** A laid floor: boards numbered from 1 across all regions. `whole` are laid uncut. */
+/** A laid floor, boards numbered from 1 across all regions. `whole` counts boards laid uncut. */
 export interface HerringPlan {
   readonly plank: Plank;
   readonly rules: HerringRules;
@@ -55,26 +55,29 @@ export interface HerringPlan {
   /** Boards of each hand, for boards that come as A and B. */
   readonly hands?: { readonly A: number; readonly B: number };
   readonly bound: Bound;
-  /** True when board ends of one zigzag fall on board edges of the next: the length is a whole multiple of the width. */
+  /**
+   * True when board ends of one zigzag line up with board edges of the next, that is, when the length is a multiple of
+   * the width.
+   */
   readonly aligned: boolean;
 }
 
-/** A border that does not fit a region, and why. */
+/** Why a border doesn't fit a region. */
 export interface NoBorder {
   readonly region: string;
   readonly why: 'too wide' | 'meets a hole';
 }
 
-// A board cut by the walls, seen along its own length: which stretch is left, its shape and its ends.
+// Board coordinates: x along the board, y across it to the left.
 
-/** Turns between a frame and the board's own coordinates: x along it, y across it to the left. */
+/** Position and direction of a board in the frame, for converting between frame and board coordinates. */
 export interface BoardWay {
   readonly corner: Point;
-  /** Degrees against the clock from u. */
+  /** Degrees counterclockwise from u. */
   readonly along: number;
 }
 
-/** What is left of a board: `shape` in the frame. */
+/** What is left of a board; `shape` is in the frame. */
 export interface BoardCut {
   readonly from: number;
   readonly length: number;
@@ -84,7 +87,7 @@ export interface BoardCut {
   readonly right?: Slant;
 }
 
-/** A point of the frame along and across a board; rounded to a tick for boards at other angles than 0° and 90°. */
+/** Frame to board coordinates; rounded to a tick except at 0° and 90°. */
 export function onBoard([u, v]: Point, { corner, along }: BoardWay): Point {
   const [du, dv] = [u - corner[0], v - corner[1]];
   if (along === 0) return [du, dv];
@@ -96,7 +99,7 @@ export function onBoard([u, v]: Point, { corner, along }: BoardWay): Point {
   ];
 }
 
-/** A point along and across a board in the frame. */
+/** Board to frame coordinates. */
 export function inFrame([x, y]: Point, { corner, along }: BoardWay): Point {
   if (along === 0) return [corner[0] + x, corner[1] + y];
   if (along === 90) return [corner[0] - y, corner[1] + x];
@@ -108,8 +111,8 @@ export function inFrame([x, y]: Point, { corner, along }: BoardWay): Point {
 }
 
 /**
- * What rings (in the board's coordinates) leave of its box from x = `low` to `high`; undefined when nothing. `length` is a whole
- * board's. A piece that keeps both ends takes a whole board.
+ * What the rings (in board coordinates) leave of the board's box from x = `low` to `high`; undefined if nothing.
+ * `length` is that of a whole board. A piece that keeps both ends takes a whole board.
  */
 export function cutOf(
   rings: readonly Outline[],
@@ -132,18 +135,18 @@ export function cutOf(
   };
 }
 
-// Where the boards of a herringbone lie: two boards repeated along (W, W) and (L, −L), which leaves no gap at
-// any length and width.
+// The pattern: a pair of boards repeated along (W, W) and (L, −L), which leaves no gaps for any length and width.
 
-/** A board of the pattern: along u it covers L × W from its corner up, along v W × L. */
+/** A board of the pattern: along u it covers L × W from its lower left corner, along v W × L. */
 interface Spot {
   readonly corner: Point;
   readonly along: 0 | 90;
 }
 
 /**
- * Every spot that may touch the ground, in laying order along the zigzags. One board along u at the anchor, its partner along v
- * at its right end; the pair covers 2LW, as much as (W, W) and (L, −L) span, so the boards fill the plane without overlap.
+ * Every spot that may touch the area, in laying order along the zigzags. One board along u at the anchor, its partner
+ * along v at its right end. The pair covers 2LW, the area spanned by (W, W) and (L, −L), so boards fill the plane
+ * without overlap.
  */
 export function spotsOver(ground: readonly Outline[], anchor: Point, length: number, width: number): readonly Spot[] {
   const all = ground.flat();
@@ -170,7 +173,6 @@ export function spotsOver(ground: readonly Outline[], anchor: Point, length: num
   );
 }
 
-/** The least and the greatest corner of a spot. */
 export function boxAt({ corner: [u, v], along }: Spot, length: number, width: number): readonly [Point, Point] {
   return along === 0
     ? [
@@ -183,7 +185,7 @@ export function boxAt({ corner: [u, v], along }: Spot, length: number, width: nu
       ];
 }
 
-/** Anchors that put a point of the zigzags, a notch, or the middle between them in the middle of the ground. */
+/** Anchors that put a point of the zigzags, a notch, or the midpoint between them in the middle of the area. */
 export function anchorsFor(ground: readonly Outline[], length: number, width: number): readonly Point[] {
   const all = ground.flat();
   if (all.length === 0) return [];
@@ -197,7 +199,7 @@ export function anchorsFor(ground: readonly Outline[], length: number, width: nu
   ];
 }
 
-/** Whether a box lies inside outlines (even–odd), outside, or is met by one of their sides. */
+/** Whether a box lies inside the outlines (even–odd), outside, or crosses one of their sides. */
 export function boxAgainst(ground: readonly Outline[], [low, high]: readonly [Point, Point]): 'in' | 'out' | 'met' {
   const [x, y] = [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2];
   let inside = false;
@@ -211,7 +213,7 @@ export function boxAgainst(ground: readonly Outline[], [low, high]: readonly [Po
   return inside ? 'in' : 'out';
 }
 
-/** True when a side passes through the inside of a box. */
+/** True when a side passes through the interior of a box. */
 function meets(a: Point, b: Point, low: Point, high: Point): boolean {
   if (Math.max(a[0], b[0]) <= low[0] || Math.min(a[0], b[0]) >= high[0]) return false;
   if (Math.max(a[1], b[1]) <= low[1] || Math.min(a[1], b[1]) >= high[1]) return false;

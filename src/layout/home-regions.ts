@@ -1,4 +1,4 @@
-/** A home made into regions: rooms joined where the floor runs on, ended in doorways where it stops, cut out round what stands in them. */
+/** Turning a home into regions: rooms joined where the floor runs through, ended in doorways where it stops, cut out around fixtures. */
 
 import { at, boxOf, doubleArea, type Outline, type Point, wallLength } from '../units/geometry.ts';
 import type { Area, Length } from '../units/length.ts';
@@ -19,7 +19,7 @@ import type { LaidRegion, Opening, Piece, Region, RoomPart, Row, Standing } from
 import { type Angle, startingWall, toFrame } from './frame.ts';
 import { boxesOf, type ObstacleBox, type ParsedStanding, type StandingTrouble } from './obstacles.ts';
 
-/** Regions to lay, doorways in the order told, and what was taken because it was not told. */
+/** Regions to lay, doorways in the order given, and what had to be assumed. */
 export interface Home {
   readonly regions: readonly Region[];
   readonly doorways: readonly HomeDoorway[];
@@ -28,14 +28,14 @@ export interface Home {
 
 export type HomeTrouble = DoorwayTrouble | StandingTrouble;
 
-/** Names of more rooms than this are not all put into a region's name. */
+/** With more rooms than this, not all of their names go into the region's name. */
 const MOST_NAMES = 3;
 
 /**
- * The regions of a home, each in the coordinates of its first room as told; a room that no doorway and no thing touches stays
- * as it is. Where the floor runs on, the box between the jambs, as deep as the wall is thick, joins two rooms; where it stops,
- * each room reaches half-way into the wall, less a tick, and an opening is told there. Troubles instead when something does
- * not go together. Never throws on what can be told.
+ * The regions of a home, each in the coordinates of its first room as given. A room without doorways or fixtures stays
+ * as it is. Where the floor runs through, the box between the jambs, as deep as the wall is thick, joins the two rooms;
+ * where it stops, each room extends halfway into the wall, less a tick, and gets an opening there. Returns the troubles
+ * instead if the parts don't fit together. Never throws on user input.
  */
 export function homeOf(
   rooms: readonly Region[],
@@ -107,7 +107,7 @@ function linksOf(rooms: readonly Region[], doorways: readonly Doorway[], trouble
   });
 }
 
-/** Doorways that break into a room other than their own two, or into one another. */
+/** Doorways that break into a third room or into each other. */
 function crowded(
   rooms: readonly Region[],
   { groups, poses }: Placing,
@@ -126,7 +126,7 @@ function crowded(
   });
 }
 
-/** The region of a group of rooms; undefined when what stands in it takes it apart. */
+/** The region of a group of rooms; undefined when its fixtures split it apart. */
 function regionOf(
   rooms: readonly Region[],
   members: readonly number[],
@@ -167,21 +167,20 @@ function regionOf(
   };
 }
 
-/** What joined rooms are called together. */
 function joinedName(names: readonly string[]): string {
   const [first = ''] = names;
   return names.length <= MOST_NAMES ? names.join(' + ') : `${first} + ${names.length - 1} more`;
 }
 
-// What each room of a region comes to, wall to wall.
+// Area of each room, wall to wall.
 
-/** Rooms by name with their square ticks, and what the doorways beside them come to. */
+/** Rooms by name with their square ticks, and the total of the doorways between them. */
 interface RoomAreas {
   readonly rooms: readonly { readonly name: string; readonly area: Area }[];
   readonly doorways: Area;
 }
 
-/** Square ticks of each room of a region, what stands in it left out; together with the doorways they are the region's. */
+/** Square ticks of each room of a region without its fixtures; with the doorways they add up to the region's area. */
 export function roomAreas(region: Region): RoomAreas {
   const whole = [region.outline, ...region.holes].reduce((sum, path) => sum + doubleArea(path), 0n);
   if (!region.rooms) return { rooms: [{ name: region.name, area: whole / 2n }], doorways: 0n };
@@ -195,15 +194,18 @@ export function roomAreas(region: Region): RoomAreas {
   };
 }
 
-// Where a run of a row lies in its region: in which rooms, and round what.
+// Which rooms and fixtures a run passes.
 
-/** Names of the rooms a run lies in, from its left end on, and of the things it goes round; no rooms where there is only one. */
+/**
+ * Names of the rooms a run crosses, from its left end, and of the fixtures it goes around. Empty rooms if there is only
+ * one.
+ */
 interface RunPlace {
   readonly rooms: readonly string[];
   readonly round: readonly string[];
 }
 
-/** The rooms and things of a region in its laying frame, to ask of run after run. */
+/** Prepares the rooms and fixtures of a region in its laying frame, for repeated lookups run by run. */
 export function placesIn(region: LaidRegion, gap: number): (row: Row, run: readonly Piece[]) => RunPlace {
   const named = region.rooms && region.rooms.length > 1 ? region.rooms : [];
   const seen = ({ name, outline }: { name: string; outline: Outline }) => {
@@ -229,9 +231,9 @@ export function placesIn(region: LaidRegion, gap: number): (row: Row, run: reado
   };
 }
 
-// Walls of a region by the numbers they were told with, whatever doorways and things made of its outline.
+// Walls by the numbers the user gave them, even after doorways and fixtures have changed the outline.
 
-/** A wall from corner to corner in the coordinates of its region; `number` counts from 1 within its room. */
+/** A wall from corner to corner in region coordinates; `number` counts from 1 within its room. */
 interface ParsedWall {
   readonly room: string;
   readonly number: number;
@@ -240,7 +242,6 @@ interface ParsedWall {
   readonly to: Point;
 }
 
-/** All walls of the rooms of a region, room by room. */
 function wallsAsGiven(region: Pick<Region, 'name' | 'outline' | 'rooms'>): readonly ParsedWall[] {
   const rooms = region.rooms ?? [{ name: region.name, outline: region.outline }];
   return rooms.flatMap(({ name, outline }) =>
@@ -254,7 +255,10 @@ function wallsAsGiven(region: Pick<Region, 'name' | 'outline' | 'rooms'>): reado
   );
 }
 
-/** The wall that the first row lies against at `angle`: of several equally far out the longest, where rooms were joined or changed. Undefined where only a corner is outermost. */
+/**
+ * The wall the first row lies against at `angle`: the longest of several equally far out if rooms were joined or
+ * changed. Undefined if only a corner is outermost.
+ */
 export function startWall(region: Pick<Region, 'name' | 'outline' | 'rooms'>, angle: Angle): ParsedWall | undefined {
   const walls = wallsAsGiven(region);
   if (!region.rooms) {

@@ -1,4 +1,4 @@
-/** Laying a floor: regions sliced into rows, start pieces chosen, pieces cut from the fewest planks, planks numbered. */
+/** Laying a floor: slice regions into rows, choose start pieces, cut from the fewest planks, number the planks. */
 
 import { boundOf, brokenRules } from './bounds.ts';
 import { type CoveredArea, isSlanted, type Sliced, sliceArea } from './covered-area.ts';
@@ -9,8 +9,8 @@ import { laySlanted } from './slanted.ts';
 import { chooseStarts, type Starts } from './starts.ts';
 
 /**
- * The plan of a floor: every region laid, planks counted by exact matching and numbered from 1 in laying order.
- * Where a wall or the rows are at a slant, every region is laid as `laySlanted` does; a region in which the gap leaves nothing gets no rows.
+ * Plans a floor: planks are counted by exact matching and numbered from 1 in laying order. If any wall or row is
+ * slanted, every region goes through `laySlanted`. A region in which the gap leaves nothing gets no rows.
  */
 export function layFloor(areas: readonly CoveredArea[], plank: Plank, rules: Rules): Plan {
   if (areas.some(({ region, angle }) => isSlanted(region, angle))) return laySlanted(areas, plank, rules);
@@ -32,7 +32,7 @@ export function layFloor(areas: readonly CoveredArea[], plank: Plank, rules: Rul
   return planOf(sliced, starts, plank, rules, bound);
 }
 
-/** The plan of sliced regions whose start pieces are chosen. */
+/** The plan for regions that are sliced and whose start pieces are chosen. */
 export function planOf(
   sliced: readonly Sliced[],
   starts: readonly Starts[],
@@ -58,18 +58,23 @@ export function planOf(
   };
 }
 
-// The order in which to lay the regions of a floor: the one in which fewest offcuts wait for a later region.
+// Laying order of the regions: as few offcuts as possible waiting for a later region.
 
-/** All orders of as many regions are tried; of more, the next one is always that after which fewest wait. */
+/**
+ * Up to this many regions all orders are tried; beyond that, the next region is always the one after which the fewest
+ * offcuts wait.
+ */
 const TRIED = 6;
 
-/** An order as indices of a plan's regions; `waiting` is the most offcuts that wait for a later region at one time. */
+/**
+ * An order as indices into the plan's regions; `waiting` is the most offcuts waiting for a later region at one time.
+ */
 interface LayingOrder {
   readonly order: readonly number[];
   readonly waiting: number;
 }
 
-/** The best order found; the plan's own where none is better. */
+/** The best order found, or the plan's own if none is better. */
 export function layingOrder(plan: Plan): LayingOrder {
   const shared = sharedPlanks(plan);
   const own = plan.regions.map((_, i) => i);
@@ -82,7 +87,7 @@ export function layingOrder(plan: Plan): LayingOrder {
   }, best);
 }
 
-/** The plan with its regions in an order, planks numbered anew as they are begun. */
+/** The plan with its regions in the given order, planks renumbered as they come up. */
 export function inOrder(plan: Plan, order: readonly number[]): Plan {
   if (order.every((index, i) => index === i)) return plan;
   const numbers = new Map<number, number>();
@@ -103,7 +108,7 @@ export function inOrder(plan: Plan, order: readonly number[]): Plan {
   return { ...plan, regions };
 }
 
-/** For every plank laid in several regions, which. */
+/** For every plank used in several regions, which ones. */
 function sharedPlanks(plan: Plan): readonly (readonly number[])[] {
   const regions = new Map<number, Set<number>>();
   plan.regions.forEach(({ rows }, i) => {

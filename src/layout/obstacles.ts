@@ -1,4 +1,4 @@
-/** What stands in a room: islands, hearths, posts, vents, each a box placed from the room's sides. Lengths in ticks. */
+/** Fixtures in a room (islands, hearths, posts, vents), each a box placed from the room's sides. Lengths in ticks. */
 
 import { boxOf, doubleArea, type Outline } from '../units/geometry.ts';
 import type { Length } from '../units/length.ts';
@@ -6,12 +6,15 @@ import { doubleShared } from './combine-areas.ts';
 import { faceOf } from './doorways.ts';
 import type { Region } from './floor.ts';
 
-/** Distance of the nearer side of a thing from an outermost side of its room, or from a wall (from 1), or in the middle. */
+/** Distance of the near side of a fixture from an outermost side of its room, or from a wall (from 1), or centered. */
 export type StandingPlace =
   | { readonly from: 'left' | 'right' | 'bottom' | 'top' | number; readonly distance: Length }
   | { readonly from: 'middle' };
 
-/** A thing as told: `across` along the first side of its room, `up` along the second. Without a room it stands in the only one. */
+/**
+ * A fixture as given: `across` along the first side of its room, `up` along the second. Without a room it stands in the
+ * only one.
+ */
 export interface ParsedStanding {
   readonly name: string;
   readonly room: string | undefined;
@@ -24,11 +27,11 @@ export interface StandingTrouble {
   readonly about: 'standing';
   readonly standing: number;
   readonly why: 'no room' | 'which room' | 'no wall' | 'placed twice' | 'unplaced' | 'outside' | 'overlap' | 'parts';
-  /** Index of the thing it lies on. */
+  /** Index of the fixture it overlaps. */
   readonly other?: number;
 }
 
-/** A thing in its room, by the room's index, in the coordinates of the room as told. */
+/** A fixture in the coordinates of its room as given; the room by index. */
 export interface ObstacleBox {
   readonly index: number;
   readonly room: number;
@@ -36,7 +39,7 @@ export interface ObstacleBox {
   readonly outline: Outline;
 }
 
-/** The boxes of all things; what has no place is added to `troubles`. */
+/** The boxes of all fixtures; those that can't be placed are added to `troubles`. */
 export function boxesOf(
   rooms: readonly Region[],
   standing: readonly ParsedStanding[],
@@ -72,7 +75,7 @@ function whyNot(
   return doubleShared(box, outline) === doubleArea(box) ? undefined : 'outside';
 }
 
-/** The box of a thing in the coordinates of its room as told, or why it has none. */
+/** The box of a fixture in the coordinates of its room as given, or why it has none. */
 function boxIn(outline: Outline, { across, up, places }: ParsedStanding): Outline | StandingTrouble['why'] {
   const { minX, maxX, minY, maxY } = boxOf(outline);
   const lows: number[][] = [[], []];

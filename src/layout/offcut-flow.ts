@@ -1,27 +1,26 @@
-/** What the rules leave to rows on one another: how many of them may have their joints near one place, or near a few. */
+/** A lower bound on planks from a network flow of offcuts, tightened by what the joint rules forbid neighboring rows. */
 
 import type { Lane } from './cutting.ts';
 import { isJointed, type Run } from './runs.ts';
 import { endsKept, type ScatterFloor } from './scatter-rules.ts';
 
-// Places of joints among which rows on one another find no order for long: how many such rows in turn keep
-// the rules at most.
+// How many stacked rows can keep the rules if all their joints fall near certain positions.
 
-/** What the rules ask of rows with equal runs, in whole units of a grid; see `orderRules`. */
+/** The rules for stacked rows with equal runs, in whole grid units; see `orderRules`. */
 interface OrderRules {
   readonly plank: number;
   readonly stagger: number;
   readonly inLine: number;
   readonly stair: number;
-  /** Whether joints also meet round the end of a plank, and stairs are sure to show. */
+  /** Whether joints also conflict across the end of a plank and stair steps are certain to show. */
   readonly long: boolean;
 }
 
 /**
- * The rules as they hold on the grid. Joints anywhere that keep them can all be moved to the grid at once, one way: a difference of
- * two then keeps its whole units, while twice the middle joint less the outer two, which tells how far two steps are from alike,
- * may come less than 2 units nearer to nothing. In runs of two planks or more, joints less than a plank from first to last that
- * break a rule are found within the runs: the first of them may be taken in the first plank.
+ * The rules on the grid. Any set of joints that keeps them can be moved to the grid together, in one direction. A
+ * difference of two joints then keeps its whole units, while twice the middle joint minus the outer two, which measures
+ * how alike two steps are, may come up to 2 units closer to zero. In runs of two planks or more, joints that span less
+ * than a plank and break a rule are found within the runs, because the first of them can be assumed in the first plank.
  */
 export function orderRules(
   { plank, stagger, inLine }: Pick<ScatterFloor, 'plank' | 'stagger' | 'inLine'>,
@@ -37,7 +36,10 @@ export function orderRules(
   };
 }
 
-/** The most rows in turn that begin with some of `starts` (whole units) and keep the rules; undefined when that is more than `most`. */
+/**
+ * The most consecutive rows that can start with some of `starts` (whole units) and keep the rules; undefined if more
+ * than `most`.
+ */
 export function rowsInTurn(starts: readonly number[], rules: OrderRules, most: number): number | undefined {
   const { stagger, inLine, long } = rules;
   const count = starts.length;
@@ -45,7 +47,7 @@ export function rowsInTurn(starts: readonly number[], rules: OrderRules, most: n
   const apart = starts.map((a) => starts.map((b) => (long ? circle(a - b, rules.plank) : Math.abs(a - b))));
   const at = (a: number, b: number): number => apart[a]?.[b] ?? 0;
   const after = starts.map((_, a) => starts.flatMap((_, b) => (at(a, b) >= stagger ? [b] : [])));
-  /** Pairs that end a layout of so many rows. */
+  /** Pairs that end a layout of this many rows. */
   let ends = new Set(after.flatMap((others, a) => others.map((b) => a * count + b)));
   if (ends.size === 0) return 1;
   for (let rows = 2; rows <= most; rows++) {
@@ -64,14 +66,14 @@ export function rowsInTurn(starts: readonly number[], rules: OrderRules, most: n
   return undefined;
 }
 
-/** Two steps that are alike, each at most half a plank wherever the joints were before they were moved. */
+/** True for two similar steps, each at most half a plank wherever the joints were before moving to the grid. */
 function stepsAlike(below: number, middle: number, above: number, { plank, stair, long }: OrderRules): boolean {
   if (!long) return false;
   const [first, second] = [signed(middle - below, plank), signed(above - middle, plank)];
   return Math.abs(second - first) < stair && 2 * (Math.max(Math.abs(first), Math.abs(second)) + 1) <= plank;
 }
 
-/** The difference nearest to nothing that is as much but for whole planks. */
+/** The difference modulo the plank that is closest to zero. */
 function signed(difference: number, plank: number): number {
   const rest = ((difference % plank) + plank) % plank;
   return 2 * rest > plank ? rest - plank : rest;
@@ -82,18 +84,21 @@ function circle(difference: number, plank: number): number {
   return Math.min(rest, plank - rest);
 }
 
-// The planks of a floor as a flow of offcuts: what every place of a start piece needs, leaves over and costs.
+// The flow network: what each start-piece option needs, leaves over and costs.
 
-/** One place of a start piece. `need` and `give` are lengths in units, rounded so that nothing possible is lost; −1 is none. */
+/**
+ * One option for a start piece. `need` and `give` are lengths in units, rounded so that no possibility is lost; −1
+ * means none.
+ */
 interface FlowOption {
   readonly start: number;
   readonly need: number;
   readonly give: number;
-  /** Planks begun: the whole ones, and the one an end piece is cut from. */
+  /** Planks opened: the whole ones, plus the one an end piece is cut from. */
   readonly cost: number;
 }
 
-/** Rows on one another with equal runs, all of one lane; those of a stack have the same options, whatever their lanes. */
+/** Stacked rows with equal runs in one lane. Rows of a stack have the same options whatever their lanes. */
 interface FlowBlock {
   readonly runs: readonly number[];
   readonly lane: Lane;
@@ -101,7 +106,7 @@ interface FlowBlock {
   readonly options: readonly FlowOption[];
 }
 
-/** Pieces with walls at both ends: each takes `size` units, its kerf with it, from a rest of at least `least`. */
+/** Pieces with walls at both ends: each takes `size` units, kerf included, from a rest of at least `least`. */
 interface FlowShort {
   readonly lane: Lane;
   readonly count: number;
@@ -110,27 +115,28 @@ interface FlowShort {
 }
 
 export interface FlowTable {
-  /** A plank's length in units; an offcut of r units stands at node r. */
+  /** A plank's length in units; an offcut of r units is node r. */
   readonly nodes: number;
   readonly unit: number;
-  /** True when a unit divides every length, so that rounding lost nothing. */
+  /** True when one unit divides every length, so that rounding lost nothing. */
   readonly exact: boolean;
   readonly blocks: readonly FlowBlock[];
   readonly shorts: readonly FlowShort[];
-  /** Runs a plank long, by lane. */
+  /** Runs exactly one plank long, by lane. */
   readonly wholes: readonly { readonly lane: Lane; readonly count: number }[];
 }
 
-/** A plank has at most this many nodes; where the lengths share a finer unit only, they are rounded. */
+/** Maximum nodes per plank; lengths are rounded if only a finer unit divides them all. */
 const MOST_NODES = 1000;
 
-/** The table of a floor, its runs in `lanes`; those in none are left out. Least start pieces are on the grid of the common unit: see below. */
+/** The flow table of a floor with its runs in `lanes`; runs in no lane are left out. */
 export function flowTable(floor: ScatterFloor, lanes: readonly Lane[] = floor.runs.map(() => 'full')): FlowTable {
   const { runs, plank, kerf, minEnd } = floor;
   const taken = runs.map((_, i) => i).filter((i) => lanes[i] !== 'none');
   const common = [plank, kerf, minEnd, ...taken.map((i) => runs[i]?.length ?? 0)].reduce(divisor, 0);
   const exact = plank / common <= MOST_NODES;
-  // With one unit in all lengths some best layout has every start piece on it: the constraints are differences of lengths.
+  // With one unit for all lengths, some optimal layout has every start piece on the grid, because the constraints are
+  // differences of lengths.
   const unit = exact ? common : Math.ceil(plank / MOST_NODES);
   const known = new Map<number, readonly FlowOption[]>();
   const options = (length: number): readonly FlowOption[] => {
@@ -165,14 +171,14 @@ export function flowTable(floor: ScatterFloor, lanes: readonly Lane[] = floor.ru
   };
 }
 
-/** Lanes that take part of a plank. */
+/** Lanes that use part of a plank's width. */
 const LANES = ['full', 'near', 'far'] as const;
 
 function divisor(a: number, b: number): number {
   return b === 0 ? a : divisor(b, a % b);
 }
 
-/** Jointed runs, those that lie on an equal one together with it. */
+/** Jointed runs, grouped with the equal runs they lie on. */
 function stacksOf({ runs, plank }: ScatterFloor, taken: readonly number[]): readonly (readonly number[])[] {
   const blocks: number[][] = [];
   const blockOf = new Map<number, number[]>();
@@ -193,7 +199,7 @@ function optionsOf(length: number, floor: ScatterFloor, unit: number, exact: boo
   const { plank, kerf, minEnd } = floor;
   const kept = (start: number): boolean => endsKept(length, start, plank, minEnd);
   const anyKept = floor.places.some((places, i) => floor.runs[i]?.length === length && places.some(kept));
-  // A whole start piece stands for itself: it costs a plank, where a start piece of the same length would need an offcut.
+  // A whole start piece is separate: it costs a plank, while a start piece of the same length would need an offcut.
   const stretches: (readonly [low: number, high: number])[] = [];
   for (let low = exact ? unit : 1; low <= Math.min(plank, length - 1); low += unit) {
     const high = exact ? low : Math.min(low + unit - 1, plank - 1, length - 1);
@@ -209,7 +215,8 @@ function optionsOf(length: number, floor: ScatterFloor, unit: number, exact: boo
   }
   if (!exact && plank < length) stretches.push([plank, plank]);
   return stretches.flatMap(([low, high]): FlowOption[] => {
-    // Within a stretch an end piece shrinks as its start grows: the least start is at one side, the least end at the other.
+    // Within a stretch the end piece shrinks as the start grows, so the smallest start is at one side and the smallest
+    // end at the other.
     const end = (((length - high) % plank) + plank) % plank || plank;
     const longest = end + (high - low);
     if (anyKept && (high < minEnd || longest < minEnd)) return [];
@@ -226,7 +233,7 @@ function optionsOf(length: number, floor: ScatterFloor, unit: number, exact: boo
   });
 }
 
-/** At most `most` rows of some blocks, which lie on one another, begin with one of the options. */
+/** At most `most` rows of certain stacked blocks may start with one of the options. */
 export interface FlowArc {
   readonly blocks: readonly number[];
   readonly options: readonly number[];
@@ -234,10 +241,10 @@ export interface FlowArc {
 }
 
 const TOLERANCE = 1e-6;
-/** Longer turns than this leave a rule of little worth. */
+/** Longer sequences than this add little to the bound. */
 const MOST_IN_TURN = 8;
 
-/** Rows on one another with equal runs, and what they use of each place; `length` is a run's. */
+/** Stacked rows with equal runs and how often they use each option; `length` is a run's. */
 interface Stack {
   readonly over: readonly number[];
   readonly starts: readonly number[];
@@ -247,8 +254,8 @@ interface Stack {
 }
 
 /**
- * Arcs that `used` (rows by block and option) breaks. Distances are cut to whole units: joints that keep them can all be moved to
- * the grid at once, and then keep as much.
+ * Arcs violated by `used` (rows by block and option). Distances are rounded down to whole units; joints that keep them
+ * can all be moved to the grid and still do.
  */
 export function brokenArcs(
   { blocks, unit }: FlowTable,
@@ -272,9 +279,9 @@ export function brokenArcs(
 }
 
 /**
- * Of rows on one another only every other begins within less than a stagger, and where joints must not line up either only every
- * third within less than both. Less than a unit forbids nothing: two joints of one place may lie as far apart. Arcs that pass the
- * end of a plank are left out, for there the rule binds long runs only.
+ * Of stacked rows only every other one can start within less than a stagger; if joints must not line up either, only
+ * every third within less than both. Less than a unit forbids nothing, because two joints of one option may be that far
+ * apart. Arcs across the end of a plank are left out, since there the rule binds only long runs.
  */
 function narrow(stack: Stack, { stagger, inLine }: Pick<ScatterFloor, 'stagger' | 'inLine'>, unit: number): FlowArc[] {
   const { starts, used, count } = stack;
@@ -292,8 +299,8 @@ function narrow(stack: Stack, { stagger, inLine }: Pick<ScatterFloor, 'stagger' 
 }
 
 /**
- * Places of which no more than a few rows in turn can begin with some: of every few and one more, one row begins elsewhere. They are
- * those in use, and as many near them as change nothing.
+ * Sets of options with which only a few consecutive rows can start, so that in every few plus one a row starts
+ * elsewhere. Includes the options in use and as many neighbors as possible without weakening the arc.
  */
 function unordered(stack: Stack, rules: OrderRules, unit: number): FlowArc[] {
   const { starts, used, count } = stack;
@@ -325,25 +332,24 @@ function tooMany({ over, used }: Stack, options: readonly number[], most: number
   return sum > most + TOLERANCE ? [{ blocks: over, options, most }] : [];
 }
 
-// A bound on the planks read off prices of offcuts, in whole numbers: whoever found the prices need not be
-// trusted.
+// The bound itself, computed from offcut prices in integers, so that it holds however the prices were found.
 
-/** Prices are cut to this part of a plank: what is lost only weakens the bound. */
+/** Prices are rounded down to this fraction of a plank, which can only weaken the bound. */
 const SCALE = 1_000_000;
 
-/** What an offcut of r units is worth, by r: the half along its near edge, and the half along its far edge. */
+/** What an offcut of r units is worth, by r: the half along its near edge and the half along its far edge. */
 export interface Worth {
   readonly near: readonly number[];
   readonly far: readonly number[];
 }
 
 /**
- * No layout takes fewer planks than ⌈whole + Σ rows · min over places (cost + price of what it needs − price of what it gives)
- * + the same for short pieces⌉, for any prices by length that never fall as offcuts grow, from 0 to one plank (weak duality of
- * linear programs). An offcut's price has two parts, one for each long edge, that come to a plank at most: a ripped row which
- * keeps one edge pays and earns that part only, for a row that keeps the other may lie beside it. `worth` are prices near the
- * best ones, by units of length. An arc may have a price too: every row in it pays, and what as many rows as it allows would pay
- * comes off.
+ * No layout takes fewer planks than ⌈whole + Σ rows · min over options (cost + price of what it needs − price of what
+ * it gives) + the same for short pieces⌉, for any prices from 0 to one plank that never fall as offcuts grow (weak
+ * duality of linear programs). An offcut's price has two parts, one per long edge, together at most one plank: a ripped
+ * row that keeps one edge pays and earns only that part, because a row that keeps the other edge may lie beside it.
+ * `worth` is a near-optimal set of prices, by units of length. An arc may have a price too: every row in it pays, and
+ * what the allowed number of rows would pay is subtracted.
  */
 export function flowBound(
   { nodes, blocks, shorts, wholes }: FlowTable,

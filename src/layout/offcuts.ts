@@ -1,4 +1,4 @@
-/** Pieces of all rows, each with the number of the plank it comes from: planks shared by exact matching. */
+/** Assigning every piece a numbered plank by exact matching, and the offcuts kept or left over. */
 
 import type { Layout } from './bounds.ts';
 import { type CutPiece, type RipPair, ripPairs, sharePlanks } from './cutting.ts';
@@ -11,12 +11,12 @@ interface Placed {
   readonly part: Part;
 }
 
-/** A piece of a run, and its place among all pieces in laying order. */
+/** A piece of a run with its index among all pieces in laying order. */
 interface Indexed extends Placed {
   readonly index: number;
 }
 
-/** Every region's rows of numbered pieces, how many planks that takes, and how many of them serve more than once. */
+/** Every region's rows of numbered pieces, the number of planks, and how many of them are used more than once. */
 export function cutAndNumber(
   layouts: readonly (Layout & { region: Region; frame: Frame })[],
   plank: Plank,
@@ -27,7 +27,8 @@ export function cutAndNumber(
   const pairs = ripPairs(layouts, plank, rules);
   const beside = besideBy(pairs, byRun, false);
   const more = besideBy(pairs, byRun, true);
-  // A piece of any part that must be a start or an end as well is at times worth more where it can be cut from anywhere.
+  // A piece from any part that also has to be a start or an end is sometimes worth more when it may be cut from
+  // anywhere.
   const found = (more.size > beside.size ? [beside, more] : [beside])
     .map((some) => ({ beside: some, shared: sharePlanks(cutsOf(flat, some), plank.length, rules.kerf, plank.lock) }))
     .reduce((best, one) => (one.shared.length < best.shared.length ? one : best));
@@ -35,7 +36,7 @@ export function cutAndNumber(
   found.shared.forEach(({ pieces }, source) => {
     for (const piece of pieces) sources.set(piece.index, source);
   });
-  // A whole plank is a source by itself, and a ripped piece lies in the plank of the one it is cut beside.
+  // A whole plank is its own source, and a ripped piece uses the plank of the piece it is cut beside.
   const sourceOf = (index: number): number => sources.get(index) ?? -1 - index;
   const numbers = new Map<number, number>();
   const uses: number[] = [];
@@ -66,7 +67,10 @@ export function cutAndNumber(
   return { regions, planks: numbers.size, reused: uses.filter((count) => count > 1).length };
 }
 
-/** Pieces of far runs by the piece of a near run they lie beside; `mixed` also where one of both may be any part of a plank. */
+/**
+ * Maps each piece of a far run to the near-run piece it is ripped beside; with `mixed` also when either may be any part
+ * of a plank.
+ */
 function besideBy(
   pairs: readonly RipPair[],
   byRun: readonly (readonly Indexed[])[],
@@ -75,7 +79,7 @@ function besideBy(
   return new Map(pairs.flatMap(({ near, far }) => hosted(byRun[near] ?? [], byRun[far] ?? [], mixed)));
 }
 
-/** What is to be cut: a piece of any part that a start or an end lies beside is cut from that part itself. */
+/** What has to be cut: a piece from any part with a start or an end beside it is cut from that same part. */
 function cutsOf(flat: readonly Indexed[], beside: ReadonlyMap<number, number>): readonly CutPiece[] {
   const guests = new Map([...beside].map(([piece, host]) => [host, flat[piece]?.part]));
   return flat.flatMap(({ length, part: own, index }) => {
@@ -86,7 +90,10 @@ function cutsOf(flat: readonly Indexed[], beside: ReadonlyMap<number, number>): 
   });
 }
 
-/** Pieces of a far run that lie beside one of a near run: no longer, and the same part of a plank, unless `mixed` where both are a certain part. */
+/**
+ * Pieces of a far run that fit beside one of a near run: no longer, and the same part of a plank, except that with
+ * `mixed` both just need to be a definite part.
+ */
 function hosted(
   near: readonly Indexed[],
   far: readonly Indexed[],
@@ -128,9 +135,9 @@ function partOf(length: number, index: number, count: number, jointed: boolean, 
   return index === 0 ? 'start' : index === count - 1 ? 'end' : 'whole';
 }
 
-// Offcuts that one region leaves and another uses: which end of which plank, how long, and for which row.
+// Offcuts one region leaves for another.
 
-/** `length` is what is left of the plank then, in ticks; `end` which end of the plank it is. Rows count from 0. */
+/** `length` is what is left of the plank, in ticks; `end` is which end of the plank it is. Rows count from 0. */
 export interface KeptOffcut {
   readonly plank: number;
   readonly length: number;
@@ -145,7 +152,7 @@ interface Use {
   readonly row: number;
 }
 
-/** Every offcut kept for a later region, in the order in which they come up; once for each region it serves. */
+/** Every offcut kept for a later region, in the order they come up; listed once for each region it is used in. */
 export function keptOffcuts(plan: Plan): readonly KeptOffcut[] {
   const uses = new Map<number, Use[]>();
   for (const { name, rows } of plan.regions) {
@@ -169,7 +176,7 @@ function keptOf(plank: number, uses: readonly Use[], plan: Plan): readonly KeptO
       const end = piece.part === 'start' ? 'right' : piece.part === 'end' ? 'left' : 'any';
       kept.push({
         plank,
-        // Strips from one plank's width lie beside one another: then the whole of its length is kept.
+        // Strips from one plank's width lie side by side, so the whole length is kept.
         length: rest >= piece.length ? rest : plan.plank.length,
         end,
         from: { region: before.region, row: before.row },
@@ -181,15 +188,15 @@ function keptOf(plank: number, uses: readonly Use[], plan: Plan): readonly KeptO
   return kept;
 }
 
-// What is left of the planks that a plan cuts: offcuts across, and strips along.
+// What is left of the planks that were cut: offcuts across, and strips along.
 
-/** Ticks. `offcuts` longest first, of full width; `strips` as cut off, each with its width and length. */
+/** Ticks. `offcuts` are full width, longest first; `strips` are as ripped, each with its width and length. */
 export interface Leftover {
   readonly offcuts: readonly number[];
   readonly strips: readonly { readonly width: number; readonly length: number }[];
 }
 
-/** Offcuts no shorter than `least`, and strips no narrower than a quarter of a plank. Every cut takes a kerf. */
+/** Offcuts at least `least` long and strips at least a quarter of a plank wide. Every cut takes a kerf. */
 export function leftoverOf(plan: Plan, least: number): Leftover {
   const planks = new Map<number, { piece: Piece; row: Row }[]>();
   for (const { rows } of plan.regions) {
@@ -204,7 +211,7 @@ export function leftoverOf(plan: Plan, least: number): Leftover {
   for (const cuts of planks.values()) {
     const rest = cuts.reduce((sum, { piece }) => sum - piece.length - kerf, length as number);
     const ripped = cuts.filter(({ piece }) => piece.edge !== 'full');
-    // Pieces longer together than the plank share its width: nothing whole is left beside them.
+    // Pieces that add up to more than the plank share its width, so no full-width rest is left.
     if (rest < -kerf) continue;
     if (rest >= least) offcuts.push(rest);
     for (const { piece, row } of ripped) {

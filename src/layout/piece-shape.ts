@@ -1,10 +1,9 @@
-/** What walls leave of a piece's rectangle: its shape where that is less, and its cut at each end. */
+/** What walls leave of a piece's rectangle: its shape, if less than the whole, and its cut at each end. */
 
 import { at, type Outline } from '../units/geometry.ts';
 import { within } from './covered-area.ts';
 import type { Slant } from './floor.ts';
 
-/** The rectangle of a piece in its row. */
 interface PieceBox {
   readonly u: number;
   readonly length: number;
@@ -18,10 +17,10 @@ interface PieceShape {
   readonly right?: Slant;
 }
 
-/** The shape of a piece in a row with these outlines; nothing where the whole rectangle is covered. */
+/** The shape of a piece in a row with these outlines; empty when the whole rectangle is covered. */
 export function shapeOf(box: PieceBox, rings: readonly Outline[]): PieceShape {
   const [from, to] = [box.u, box.u + box.length];
-  // Most pieces lie amid their row, where no wall comes: nothing to clip.
+  // Most pieces are in the middle of a row where no wall reaches, so there is nothing to clip.
   const touched = rings.some((ring) =>
     ring.some(([u, v], i) => {
       const [nextU, nextV] = at(ring, i + 1);
@@ -34,7 +33,9 @@ export function shapeOf(box: PieceBox, rings: readonly Outline[]): PieceShape {
   return describe(box, shape);
 }
 
-/** A shape already cut to its box: nothing where it fills it, else its rings and its straight end cuts. */
+/**
+ * Describes a shape already clipped to its box: empty if it fills the box, otherwise its rings and straight end cuts.
+ */
 export function describe(box: PieceBox, shape: readonly Outline[]): PieceShape {
   if (shape.length === 0 || isBox(shape, box)) return {};
   const [left, right] = [endCut(shape, box, 'left'), endCut(shape, box, 'right')];
@@ -50,7 +51,7 @@ function isBox(shape: readonly Outline[], { u, length, v, height }: PieceBox): b
   );
 }
 
-/** The one straight cut from edge to edge at an end; undefined for a square end and for one of several cuts. */
+/** The single straight cut from edge to edge at one end; undefined for a square end or one made of several cuts. */
 function endCut(shape: readonly Outline[], box: PieceBox, side: 'left' | 'right'): Slant | undefined {
   const [only] = shape;
   if (!only || shape.length > 1) return undefined;

@@ -1,4 +1,4 @@
-/** The rest of a floor from what is really there: every piece with its source, how many whole planks that takes, what is broken. */
+/** Planning the rest of a floor from what is already laid and the planks and offcuts actually on hand. */
 
 import { type CutPiece, pack, pair, type SharedPlanks, sharePlanks } from './cutting.ts';
 import type { BrokenRule, LaidRegion, Part, Plan, Plank, Rules } from './floor.ts';
@@ -16,34 +16,36 @@ import {
 } from './runs.ts';
 import { faultsAt, GRID, laid, placesFor } from './starts.ts';
 
-// The runs that are still to be laid of a floor begun, and the row in place before them as it was really
-// laid.
+// What is left to lay, and the last laid row as it really is.
 
-/** A run as it lies: its first or its last piece in ticks, if told. `run` counts from 0 within its row. */
+/** A run as laid: its first or last piece in ticks, if given. `run` counts from 0 within its row. */
 interface LaidRun {
   readonly run: number;
   readonly start?: number;
   readonly end?: number;
 }
 
-/** How far a region is laid: whole rows, and the last one as it lies. */
+/** How far a region is laid: whole rows, and the last one as it really is. */
 export interface Progress {
   readonly region: string;
   readonly rows: number;
   readonly last: readonly LaidRun[];
 }
 
-/** Runs to lay in laying order; the first `fixed` of them lie already. `start` is the planned start piece, or the real one. */
+/**
+ * Runs to lay, in laying order; the first `fixed` of them are already in place. `start` is the start piece, planned or
+ * real.
+ */
 interface RestRegion {
   readonly region: string;
   readonly runs: readonly Run[];
   readonly fixed: number;
   readonly planned: readonly number[];
-  /** Index in the region's rows of the row that `runs` number 0. */
+  /** Index in the region's rows of the row that `runs` call 0. */
   readonly firstRow: number;
 }
 
-/** A told row that cannot be as told: its pieces miss the run by `by` ticks; `length` is the run's. */
+/** A row that can't be as described: its pieces miss the run by `by` ticks; `length` is the run's. */
 interface MisfitRow {
   readonly region: string;
   readonly run: number;
@@ -51,10 +53,13 @@ interface MisfitRow {
   readonly planned: number;
 }
 
-/** A tape and a wall that wanders may differ by as much (8128 ticks are an inch). */
+/** Tolerance for tapes and wavy walls: 1 in (8128 ticks). */
 const SLACK = 8128;
 
-/** What is left to lay of every region; regions without progress are not begun. Misfits instead where a told row cannot be. */
+/**
+ * What is left to lay in each region; regions without progress haven't been started. Returns misfits if a described row
+ * is impossible.
+ */
 function restOf(
   plan: Plan,
   progress: readonly Progress[],
@@ -105,7 +110,7 @@ function restRegion(
   return { region: region.name, runs, fixed, planned: starts, firstRow };
 }
 
-/** The start piece of a run told by its first or last piece; undefined where the run cannot have such pieces. */
+/** The start piece of a run given its first or last piece; undefined if the run can't have such pieces. */
 function realStart(run: Run, { start, end }: LaidRun, plank: number): number | undefined {
   if ((start ?? 0) > plank || (end ?? 0) > plank) return undefined;
   if (!isJointed(run, plank)) {
@@ -118,18 +123,21 @@ function realStart(run: Run, { start, end }: LaidRun, plank: number): number | u
   return Math.min(apart, plank - apart) <= SLACK ? start : undefined;
 }
 
-// Pieces cut from what is really there: offcuts first, then whole planks, whose rests serve again.
+// Cutting pieces from stock: offcuts first, then whole planks, whose rests are reused.
 
-/** An offcut at hand: the left end of a plank makes an end piece, the right end a start piece; `any` only what lies between two walls. */
+/**
+ * An offcut on hand: the left end of a plank makes an end piece, the right end a start piece; `any` only fits between
+ * two walls.
+ */
 export interface Offcut {
   readonly length: number;
   readonly end: 'left' | 'right' | 'any';
 }
 
-/** Where each piece comes from, by its index: the offcut of that index, or the whole plank of that number from 0. */
+/** Where each piece comes from, by index: an offcut by index, or a whole plank numbered from 0. */
 interface Sourced {
   readonly sources: ReadonlyMap<number, { readonly offcut: number } | { readonly plank: number }>;
-  /** Whole planks cut up. */
+  /** Whole planks cut. */
   readonly planks: number;
 }
 
@@ -138,8 +146,9 @@ interface Opened extends SharedPlanks {
 }
 
 /**
- * Every piece given a source that really yields it. A longer piece fits fewer offcuts, so the longest first, each into the
- * shortest offcut that holds it, serves as many and as long pieces from offcuts as can be; what remains is paired in whole planks.
+ * Finds every piece a source that really yields it. A longer piece fits fewer offcuts, so taking the longest first,
+ * each from the shortest offcut that holds it, cuts the most and longest pieces from offcuts; the rest are paired in
+ * whole planks.
  */
 export function sourced(pieces: readonly CutPiece[], offcuts: readonly Offcut[], plank: Plank, kerf: number): Sourced {
   const loose = plank.lock === 'none' ? pieces.map((piece) => ({ ...piece, part: 'any' as const })) : pieces;
@@ -161,7 +170,8 @@ export function sourced(pieces: readonly CutPiece[], offcuts: readonly Offcut[],
   const ends = unserved.filter(({ part }) => part === 'end');
   const paired = pair(starts, ends, plank.length, kerf);
   const shorts = loose.filter(({ part }) => part === 'any').sort(longestFirst);
-  // Shorts go either wherever they fit best, or into offcuts first and are then shared with the rest; whichever takes fewer planks.
+  // Two tries for the shorts: wherever they fit best, or from offcuts first and then along with the rest. Keep the one
+  // with fewer planks.
   const filled = opened.map((one) => ({ ...one, pieces: [...one.pieces] }));
   const left = shorts.filter((piece) => !putInto(filled, piece, kerf));
   const shared = sharePlanks([...unserved, ...left], plank.length, kerf, plank.lock);
@@ -177,7 +187,7 @@ export function sourced(pieces: readonly CutPiece[], offcuts: readonly Offcut[],
   return { sources, planks: planks.length };
 }
 
-/** Puts a piece of any part into the shortest rest that holds it; false when none does. */
+/** Puts a piece from any part into the shortest rest that holds it; false when none does. */
 function putInto(opened: readonly Opened[], piece: CutPiece, kerf: number): boolean {
   const fit = shortest(opened.filter(({ rest }) => rest >= piece.length + kerf));
   if (!fit) return false;
@@ -194,17 +204,16 @@ function longestFirst(a: CutPiece, b: CutPiece): number {
   return b.length - a.length || a.index - b.index;
 }
 
-// Start pieces for the rest of a floor: as planned, along the pattern's line from elsewhere, or after what
-// offcuts there are.
+// Choosing start pieces for the rest: as planned, along the pattern's line from elsewhere, or by the offcuts on hand.
 
 /** Start pieces by region and run. */
 type RestStarts = readonly (readonly number[])[];
 
-/** Places of the pattern's line that are tried, apart; fewer where many runs are left, so that the answer is not kept waiting. */
+/** Spacing of the line positions tried; wider when many runs are left, to keep the answer fast. */
 const STEP = GRID * 2;
 const MOST_RUNS_TRIED = 4000;
 
-/** Start pieces worth comparing, each keeping every rule against the row before it where a place does. */
+/** Candidate start pieces, each keeping every rule against the previous row if some position does. */
 function restChoices(
   rest: readonly RestRegion[],
   offcuts: readonly Offcut[],
@@ -230,7 +239,7 @@ function restChoices(
   return choices;
 }
 
-/** The wanted start pieces, but for those that break a rule beside the row before: these move by as little as mends it. */
+/** The wanted start pieces; those that break a rule beside the previous row move by as little as fixes it. */
 function kept(
   { runs, fixed, planned }: RestRegion,
   wanted: readonly number[],
@@ -263,7 +272,10 @@ function kept(
   return starts;
 }
 
-/** Row by row the place whose start and end pieces the offcuts at hand serve best; `trims` weighs what is trimmed off them. */
+/**
+ * Row by row, the position whose start and end pieces best use the offcuts on hand; `trims` weighs what gets trimmed
+ * off them.
+ */
 function byOffcuts(
   rest: readonly RestRegion[],
   offcuts: readonly Offcut[],
@@ -314,7 +326,7 @@ function holding(lengths: readonly number[], piece: number): number | undefined 
   return least;
 }
 
-/** Takes a piece from the offcuts of its own end, or from a new plank, whose other end is then at hand. */
+/** Takes a piece from the offcuts for its own end, or from a new plank, whose other end then becomes available. */
 function take(own: number[], others: number[], piece: number, plank: number, { kerf, minEnd }: Rules): void {
   if (piece === plank) return;
   const offcut = holding(own, piece);
@@ -322,19 +334,19 @@ function take(own: number[], others: number[], piece: number, plank: number, { k
   else if (plank - piece - kerf >= minEnd) others.push(plank - piece - kerf);
 }
 
-/** True when the second comes before the first, figure by figure. */
+/** True when `other` comes first lexicographically. */
 function worse(one: readonly number[], other: readonly number[]): boolean {
   const i = one.findIndex((value, k) => value !== other[k]);
   return i >= 0 && (other[i] ?? 0) < (one[i] ?? 0);
 }
 
-/** Whole planks and offcuts at hand, in ticks. */
+/** Whole planks and offcuts on hand, in ticks. */
 export interface RestStock {
   readonly planks: number;
   readonly offcuts: readonly Offcut[];
 }
 
-/** A piece to lay; `from` is an offcut by its index, or a whole plank numbered from 1 as it is begun. */
+/** A piece to lay; `from` is an offcut by index, or a whole plank numbered from 1 in the order they are opened. */
 export interface RestPiece {
   readonly u: number;
   readonly length: number;
@@ -342,20 +354,20 @@ export interface RestPiece {
   readonly from: { readonly offcut: number } | { readonly plank: number };
 }
 
-/** A row to lay; `row` counts from 0 in its region. */
+/** `row` counts from 0 in its region. */
 interface RestRow {
   readonly region: string;
   readonly row: number;
   readonly pieces: readonly RestPiece[];
 }
 
-/** `planks` is how many whole planks the rows take, `bound` what no layout of them can take fewer than. */
+/** `planks` is how many whole planks the rows take; `bound` is the minimum for any layout of them. */
 export interface RestPlan {
   readonly rows: readonly RestRow[];
   readonly planks: number;
   readonly bound: number;
   readonly broken: readonly BrokenRule[];
-  /** The last row as it lies, by region. */
+  /** The last row as laid, by region. */
   readonly before: readonly {
     readonly region: string;
     readonly row: number;
@@ -364,8 +376,9 @@ export interface RestPlan {
 }
 
 /**
- * The best rest found of a floor laid as far as `progress` tells: fewest broken rules, then enough planks if any choice has
- * them, then the fewest off the plan, then the fewest planks. Misfits where a told row cannot lie so. Units: ticks.
+ * The best plan found for the rest of a floor laid as far as `progress` says: fewest broken rules, then enough planks
+ * if any choice has enough, then the fewest changes to the plan, then the fewest planks. Returns misfits if a described
+ * row is impossible. Units: ticks.
  */
 export function planRest(
   plan: Plan,
@@ -471,7 +484,10 @@ function rowsOf(
   return { rows, planks };
 }
 
-/** ⌈(Σ(run + kerf·⌈run / plank⌉) − Σ(offcut + kerf)) / (plank + kerf)⌉: every piece of a plank or an offcut but one costs a kerf. */
+/**
+ * ⌈(Σ(run + kerf·⌈run / plank⌉) − Σ(offcut + kerf)) / (plank + kerf)⌉: every piece of a plank or an offcut except one
+ * costs a kerf.
+ */
 function boundOf(rest: readonly RestRegion[], { plank, rules }: Plan, { offcuts }: RestStock): number {
   const runs = rest.flatMap(({ runs: own, fixed }) => own.slice(fixed));
   const needed = runs.reduce((sum, { length }) => sum + length + rules.kerf * Math.ceil(length / plank.length), 0);
@@ -479,7 +495,7 @@ function boundOf(rest: readonly RestRegion[], { plank, rules }: Plan, { offcuts 
   return Math.max(0, Math.ceil((needed - there) / (plank.length + rules.kerf)));
 }
 
-/** Rules broken by the rows to lay; strips along walls are those of the plan, whose rows these are. */
+/** Rules broken by the rows to lay. Strips along walls are the same as in the plan, since the rows are. */
 function brokenIn(rest: readonly RestRegion[], starts: RestStarts, { plank, rules }: Plan): readonly BrokenRule[] {
   return rest.flatMap(({ region, runs, fixed, firstRow }, r) =>
     runs.flatMap((run, i): BrokenRule[] => {

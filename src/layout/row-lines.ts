@@ -1,12 +1,12 @@
-/** Where the row lines lie: a whole first row where that leaves no sliver, else the widest narrowest strip. */
+/** Choosing the row lines: a whole first row unless that leaves a sliver, otherwise the widest possible narrowest strip. */
 
 import { longWalls, stripBeside, type WallLevel } from './slab.ts';
 
 /**
- * The place of one row line (rows repeat every `width`). A whole row lies against the starting wall unless a strip along some
- * wall would be narrower than `minRip`; then the narrowest strip is made as wide as it can be (first and last rows of a
- * rectangle become (width + remainder) / 2: common practice). Where some strip stays too narrow, as few feet of wall as can be are beside one.
- * Walls shorter than `least` do not count (see `leastWall`).
+ * The position of one row line (rows repeat every `width`). A whole row lies against the starting wall unless some
+ * strip along a wall would be narrower than `minRip`; then the narrowest strip is made as wide as possible (first and
+ * last rows of a rectangle become (width + remainder) / 2: common practice). If some strip stays too narrow anyway, as
+ * little length of wall as possible is beside one. Walls shorter than `least` don't count (see `leastWall`).
  */
 export function chooseRowLine(levels: readonly WallLevel[], width: number, minRip: number, least: number): number {
   const walls = longWalls(levels, least);
@@ -25,7 +25,10 @@ export function chooseRowLine(levels: readonly WallLevel[], width: number, minRi
   return widest >= minRip ? best : leastNarrow(walls, width, minRip, best);
 }
 
-/** Where no line keeps every strip: the one with the least length of wall beside too narrow strips, then the widest narrowest. */
+/**
+ * For when no line keeps every strip wide enough: the line with the least wall length beside too narrow strips, then
+ * the widest narrowest strip.
+ */
 function leastNarrow(levels: readonly WallLevel[], width: number, minRip: number, first: number): number {
   const lengths = levels.map(({ spans }) => spans.reduce((sum, { from, to }) => sum + to - from, 0));
   const judged = (line: number): readonly [narrow: number, widest: number] => {
@@ -46,7 +49,10 @@ function leastNarrow(levels: readonly WallLevel[], width: number, minRip: number
   return best;
 }
 
-/** Lines among which the widest narrowest strip is found: on each wall, and half-way between a floor and the ceiling that follows. */
+/**
+ * Lines among which the widest narrowest strip is found: on each wall, and halfway between a floor and the next
+ * ceiling.
+ */
 function lineCandidates(levels: readonly WallLevel[], width: number): readonly number[] {
   const onCircle = (v: number): number => ((v % width) + width) % width;
   const floors = [...new Set(levels.filter((l) => l.side === 'floor').map((l) => onCircle(l.v)))].sort((a, b) => a - b);
@@ -62,7 +68,7 @@ function lineCandidates(levels: readonly WallLevel[], width: number): readonly n
   return candidates;
 }
 
-/** One line in every class of row lines that cut the area alike: on each wall level, and between neighbours. */
+/** One line for every class that cuts the area the same way: on each wall level, and between neighboring levels. */
 export function distinctLines(levels: readonly WallLevel[], width: number): readonly number[] {
   const points = [...new Set(levels.map((level) => ((level.v % width) + width) % width))].sort((a, b) => a - b);
   return points.flatMap((point, i) => {
@@ -71,15 +77,16 @@ export function distinctLines(levels: readonly WallLevel[], width: number): read
   });
 }
 
-/** Row lines that cut an area alike, by the one of them whose narrowest strip is widest. */
+/** Row lines that cut an area the same way, represented by the one whose narrowest strip is widest. */
 interface LineClass {
   readonly line: number;
   readonly narrowest: number;
 }
 
 /**
- * Every class of row lines that keeps `minRip` along each wall of `least` and more; where none does, the one with the widest narrowest strip.
- * Between two wall levels the strips above walls grow as the line rises and those below shrink: they are widest half-way.
+ * Every class of row lines that keeps `minRip` along each wall at least `least` long; if none does, the one with the
+ * widest narrowest strip. Between two wall levels the strips above walls grow as the line rises and those below shrink,
+ * so they are widest halfway.
  */
 export function lineClasses(
   levels: readonly WallLevel[],

@@ -4,7 +4,7 @@ import { ticks } from '../units/length.ts';
 import type { Pattern, Piece, Plank, Row } from './floor.ts';
 import type { SlicedRow } from './slab.ts';
 
-/** One run; `touching` are the indices (in the region's runs) of runs in the row before that it lies against. */
+/** `touching` are indices (in the region's runs) of the runs of the previous row that it touches. */
 export interface Run {
   readonly row: number;
   readonly from: number;
@@ -12,7 +12,6 @@ export interface Run {
   readonly touching: readonly number[];
 }
 
-/** All runs of a region in laying order. */
 export function runsOf(rows: readonly SlicedRow[]): readonly Run[] {
   const runs: Run[] = [];
   let previous: number[] = [];
@@ -33,23 +32,22 @@ export function runsOf(rows: readonly SlicedRow[]): readonly Run[] {
   return runs;
 }
 
-/** The number in (0, plank] that differs from `value` by whole planks. */
+/** `value` modulo the plank, in (0, plank]. */
 export function withinPlank(value: number, plank: number): number {
   const rest = ((value % plank) + plank) % plank;
   return rest === 0 ? plank : rest;
 }
 
-/** The end piece of a run longer than a plank that begins with a start piece of `start`: in (0, plank]. */
+/** The end piece, in (0, plank], of a run longer than a plank whose start piece is `start`. */
 export function endOf(length: number, start: number, plank: number): number {
   return withinPlank(length - start, plank);
 }
 
-/** True when the run needs a joint. */
 export function isJointed(run: Pick<Run, 'length'>, plank: number): boolean {
   return run.length > plank;
 }
 
-/** Where the joints of a run lie along u. */
+/** Positions of the joints of a run along u. */
 export function jointsOf(run: Run, start: number, plank: number): readonly number[] {
   const joints: number[] = [];
   if (!isJointed(run, plank)) return joints;
@@ -57,7 +55,6 @@ export function jointsOf(run: Run, start: number, plank: number): readonly numbe
   return joints;
 }
 
-/** The pieces of a run in order, as lengths. */
 export function pieceLengths(run: Run, start: number, plank: number): readonly number[] {
   if (!isJointed(run, plank)) return [run.length];
   const lengths = [start];
@@ -68,8 +65,8 @@ export function pieceLengths(run: Run, start: number, plank: number): readonly n
 }
 
 /**
- * Joints of `run` nearer than `stagger` to a joint of `other` (a touching run), as places along u.
- * Both sets of joints are one plank apart, so far-apart phases are dismissed without looking at each joint.
+ * Positions along u where joints of `run` are closer than `stagger` to a joint of `other` (a touching run). Both sets
+ * repeat every plank, so distant phases are ruled out without looking at each joint.
  */
 export function tooNear(
   run: Run,
@@ -86,14 +83,13 @@ export function tooNear(
   return jointsOf(run, start, plank).filter((u) => others.some((v) => Math.abs(u - v) < stagger));
 }
 
-/** What jointed runs are cut into: start and end pieces by length, and a number of whole planks. */
+/** What jointed runs are cut into: start and end pieces by length, and the number of whole planks. */
 export interface Cuts {
   readonly starts: readonly number[];
   readonly ends: readonly number[];
   readonly whole: number;
 }
 
-/** The start and end pieces to cut, and the whole planks, of jointed runs. */
 export function cutsOf(runs: readonly Run[], starts: readonly number[], plank: number): Cuts {
   const cuts = { starts: [] as number[], ends: [] as number[], whole: 0 };
   runs.forEach((run, i) => {
@@ -109,9 +105,7 @@ export function cutsOf(runs: readonly Run[], starts: readonly number[], plank: n
   return cuts;
 }
 
-// A laid row taken apart into its runs.
-
-/** A row's pieces by run: a run ends where the next piece does not follow on. */
+/** Splits a row's pieces into runs: a run ends where the next piece doesn't follow directly. */
 export function runsIn(row: Row): readonly (readonly Piece[])[] {
   const runs: Piece[][] = [];
   let end: number | undefined;
@@ -123,15 +117,15 @@ export function runsIn(row: Row): readonly (readonly Piece[])[] {
   return runs;
 }
 
-// Where a pattern puts the joints of each row: one line for the whole floor, stepped from row to row.
+// Joint patterns: one line of joints for the whole floor, stepped from row to row.
 
-/** Joints of row r lie at base + direction × (r mod rows) × step, a plank apart. */
+/** Joints of row r lie at base + direction × (r mod rows) × step, one plank apart. */
 export interface JointLine {
   readonly step: number;
   readonly rows: number;
 }
 
-/** The line of a pattern, or undefined for one that has none (offcut-first, scattered). */
+/** The line of a pattern; undefined for patterns without one (offcut-first, scattered). */
 export function jointLine(pattern: Pattern, plank: Pick<Plank, 'length'>): JointLine | undefined {
   switch (pattern.name) {
     case 'stair-step':
@@ -146,7 +140,7 @@ export function jointLine(pattern: Pattern, plank: Pick<Plank, 'length'>): Joint
   }
 }
 
-/** The least distance between joints of touching rows of a line, the row where it starts over included. */
+/** The smallest distance between joints of touching rows on a line, including the row where it starts over. */
 export function lineStagger({ step, rows }: JointLine, plank: number): number {
   const apart = (shift: number): number => {
     const rest = ((shift % plank) + plank) % plank;
@@ -156,12 +150,12 @@ export function lineStagger({ step, rows }: JointLine, plank: number): number {
   return Math.min(apart(step), apart((rows - 1) * step));
 }
 
-/** Rows before the stair starts over, tried in this order until the restart keeps the stagger. */
+/** Row counts for the stair before it starts over, tried in this order until the restart keeps the stagger. */
 const ROWS = [5, 4, 6, 3, 7, 8, 2];
 
 /**
- * A stair-step of `step` whose restart keeps `stagger` where one of 2 to 8 rows does; else five rows (common practice).
- * With a 24 in plank and a 6 in step row 6 would fall on row 5, so four rows are taken.
+ * A stair of `step` with 2 to 8 rows, chosen so that its restart keeps `stagger`; five rows (common practice) if none
+ * does. With a 24 in plank and a 6 in step, row 6 would line up with row 5, so four rows are used.
  */
 export function stairStep(
   plank: Pick<Plank, 'length'>,

@@ -1,4 +1,4 @@
-/** What a scattered layout must not show: joints two rows apart in line, and rows that step alike like a stair. */
+/** What a scattered layout must not show: joints two rows apart that line up, and rows that step like stairs. */
 
 import { inches } from '../units/length.ts';
 import type { RipPair } from './cutting.ts';
@@ -6,22 +6,22 @@ import type { Plank, Rules } from './floor.ts';
 import { endOf, isJointed, jointsOf, type Run } from './runs.ts';
 import { GRID } from './starts.ts';
 
-/** A joint that breaks the rule, in the upper of its three rows; `at` is its place along u. */
+/** A joint that breaks a rule, in the upper of its three rows; `at` is its position along u. */
 interface ScatterBreach {
   readonly row: number;
   readonly at: number;
   readonly kind: 'in line' | 'stair';
 }
 
-/** Three runs on one another: indices of the lower, the middle and the upper one. */
+/** Three stacked runs, by index. */
 export type Triple = readonly [lower: number, middle: number, upper: number];
 
-/** Joints nearer than this look as though in line: 1 in, for short planks a 24th of their length (our own figure). */
+/** Joints closer than this look lined up: 1 in, or for short planks 1/24 of their length (our own choice). */
 export function inLine(plank: number): number {
   return Math.min(inches(1), Math.floor(plank / 24));
 }
 
-/** Every three runs of which the middle one touches both others from between. */
+/** Every three runs of which the middle one touches both others. */
 function triplesOf(runs: readonly Run[]): readonly Triple[] {
   return runs.flatMap(({ touching }, upper) =>
     touching.flatMap((middle) => (runs[middle]?.touching ?? []).map((lower): Triple => [lower, middle, upper])),
@@ -29,8 +29,8 @@ function triplesOf(runs: readonly Run[]): readonly Triple[] {
 }
 
 /**
- * Joints of the upper of three runs that are in line with one of the lower run across the middle one, or that end a stair:
- * two steps, each at most half a plank, that differ by less than `inLine`. Places in ticks along u.
+ * Positions along u of joints in the upper of three runs that line up with one in the lower run across the middle one,
+ * or that complete a stair: two steps, each at most half a plank, differing by less than `inLine`.
  */
 export function breachesOf(
   runs: readonly Run[],
@@ -56,7 +56,7 @@ export function breachesOf(
   });
 }
 
-/** Every breach of a region, each joint once. */
+/** Every breach of a region, each joint listed once. */
 export function scatterBreaches(
   runs: readonly Run[],
   starts: readonly number[],
@@ -70,8 +70,8 @@ export function scatterBreaches(
 }
 
 /**
- * Joints that crowd: in the upper of five rows, with one joint in the middle row and one in the lowest of them all within
- * less than `stagger`. A measure of looks, not a rule: the search keeps it low, and no layout is refused for it.
+ * Crowded joints: a joint in the top row of five with one in the middle row and one in the bottom row all within less
+ * than `stagger`. A measure of looks rather than a rule: the search keeps it low, but no layout is rejected for it.
  */
 export function crowdedJoints(
   runs: readonly Run[],
@@ -98,10 +98,9 @@ export function crowdedJoints(
   );
 }
 
-// A floor as the search for scattered joints sees it: runs of all regions in one list, and which of them
-// meet.
+// The floor as the scatter search sees it: runs of all regions in one list.
 
-/** All lengths in ticks. Runs touch runs by their index in this list, whatever their region. */
+/** All lengths in ticks. Runs refer to touching runs by index in this list, whatever their region. */
 export interface ScatterFloor {
   readonly runs: readonly Run[];
   readonly plank: number;
@@ -109,22 +108,21 @@ export interface ScatterFloor {
   readonly stagger: number;
   readonly minEnd: number;
   readonly inLine: number;
-  /** Runs longer than a plank, and runs no longer than one, by index. */
+  /** Indices of runs longer than a plank, and of the others. */
   readonly jointed: readonly number[];
   readonly short: readonly number[];
-  /** By run: what it touches, before and after it; and the threes on one another it belongs to. */
+  /** By run: the runs it touches, before and after it; and the triples it belongs to. */
   readonly beside: readonly (readonly number[])[];
   readonly threes: readonly (readonly Triple[])[];
-  /** By run: start pieces on a grid that leave both ends long enough; every place on the grid where none does. */
+  /** By run: start pieces on a grid that leave both ends long enough, or the whole grid if none does. */
   readonly places: readonly (readonly number[])[];
-  /** By run: the other of two ripped runs that may share planks, near for far and far for near. */
+  /** By run: its partner of two ripped runs that may share planks. */
   readonly near: readonly (number | undefined)[];
   readonly far: readonly (number | undefined)[];
-  /** By run: the runs of its length, itself too. */
+  /** By run: the runs of equal length, itself included. */
   readonly alike: readonly (readonly number[])[];
 }
 
-/** The regions' runs as one floor. */
 export function scatterFloor(
   regions: readonly (readonly Run[])[],
   plank: Pick<Plank, 'length'>,

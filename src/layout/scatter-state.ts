@@ -1,12 +1,12 @@
-/** One layout under search: start pieces, what they cost, and the change of cost when one of them moves. */
+/** One layout during the scatter search: its start pieces, their cost, and the moves that change them. */
 
 import { endOf, isJointed, type Run, tooNear } from './runs.ts';
 import { breachesOf, endsKept, type ScatterFloor, type Triple } from './scatter-rules.ts';
 import { GRID } from './starts.ts';
 
-// Start and end pieces kept in order while a search changes them one by one, and how many planks they take.
+// Start and end pieces kept sorted during the search, and how many planks they take.
 
-/** Ascending lengths in ticks that pieces are put into and taken out of. */
+/** A sorted list of lengths in ticks with insert and remove. */
 class Ordered {
   readonly lengths: Int32Array;
   size = 0;
@@ -40,28 +40,28 @@ class Ordered {
   }
 }
 
-/** The cut pieces of a layout. A piece with walls at both ends stands on whichever side the search puts it. */
+/** The cut pieces of a layout. A piece with walls at both ends counts on whichever side the search puts it. */
 export class ScatterStock {
   readonly #starts: Ordered;
   readonly #ends: Ordered;
   readonly #room: number;
   whole = 0;
 
-  /** `room` is what two pieces of one plank may come to: its length less a kerf. */
+  /** `room` is the most that two pieces of one plank may add up to: its length minus a kerf. */
   constructor(most: number, room: number) {
     this.#starts = new Ordered(most);
     this.#ends = new Ordered(most);
     this.#room = room;
   }
 
-  /** Puts a piece in, or takes one of its length out. */
+  /** Adds a piece of this length (`sign` 1) or removes one (−1). */
   change(side: 'start' | 'end', length: number, sign: 1 | -1): void {
     const list = side === 'start' ? this.#starts : this.#ends;
     if (sign > 0) list.add(length);
     else list.remove(length);
   }
 
-  /** Whole planks, and one for every start and end piece but for the pairs that share one (see countPairs). */
+  /** Whole planks, plus one for every start and end piece minus the pairs that share one (see countPairs). */
   planks(): number {
     const up = this.#starts.lengths;
     const down = this.#ends.lengths;
@@ -77,10 +77,10 @@ export class ScatterStock {
   }
 }
 
-/** What a layout costs: a broken rule outweighs any plank, and a plank any looks. */
+/** A broken rule outweighs any number of planks, and a plank outweighs any looks. */
 export const WEIGHTS = { rule: 1000, pattern: 400, plank: 100, near: 3 } as const;
 
-/** For a layout whose planks are few enough already and whose rules are to be mended: a plank more must not pay. */
+/** For a layout that already has few enough planks and has rules to fix: an extra plank must not pay off. */
 export const MENDING = { rule: 200, pattern: 100, plank: 400, near: 2 } as const;
 
 type Weights = Record<keyof typeof WEIGHTS, number>;
@@ -90,14 +90,14 @@ export class ScatterState {
   readonly weights: Weights;
   /** Start pieces by run, in ticks. */
   readonly starts: number[];
-  /** By run: whether a piece with walls at both ends is cut like a start piece or like an end piece. */
+  /** By run: whether a piece with walls at both ends is cut like a start piece or an end piece. */
   readonly asStart: boolean[];
   readonly #stock: ScatterStock;
-  /** Where the joints of a run lie, but for whole planks. */
+  /** Joint positions of each run, modulo the plank. */
   readonly #phases: number[];
   readonly #jointed: readonly boolean[];
   #planks: number | undefined;
-  /** The cost of broken rules and of looks. */
+  /** The cost of broken rules and looks. */
   faults = 0;
 
   constructor(
@@ -128,7 +128,6 @@ export class ScatterState {
     return this.faults + this.weights.plank * this.planks;
   }
 
-  /** Moves one run's joints. */
   move(run: number, start: number): void {
     this.faults -= this.#around(run, false);
     const far = this.floor.far[run];
@@ -141,7 +140,7 @@ export class ScatterState {
     this.#planks = undefined;
   }
 
-  /** Lets two runs of one length change places; where no strip lies beside either, their pieces stay the same. */
+  /** Swaps two runs of one length; their pieces stay the same if no strip lies beside either. */
   swap(one: number, other: number): void {
     const { near, far } = this.floor;
     const [its, was] = [this.starts[other] as number, this.starts[one] as number];
@@ -159,7 +158,7 @@ export class ScatterState {
     }
   }
 
-  /** What the rules that a run breaks cost. */
+  /** The cost of the rules a run breaks. */
   faultsOf(run: number): number {
     return this.#around(run, false);
   }
@@ -177,7 +176,7 @@ export class ScatterState {
     this.#phases[run] = rest((this.floor.runs[run]?.from ?? 0) + start, this.floor.plank);
   }
 
-  /** Cost of the rules a run takes part in; `before` leaves out what later runs will count themselves. */
+  /** Cost of the rules a run takes part in; `before` leaves out those that later runs count themselves. */
   #around(i: number, before: boolean): number {
     const { floor, starts, weights } = this;
     const { plank, stagger } = floor;
@@ -217,7 +216,7 @@ export class ScatterState {
     this.#stockOf(i, -1);
   }
 
-  /** Puts a run's pieces into the stock, or takes them out; what lies beside a piece of a near run takes no plank. */
+  /** Adds a run's pieces to the stock or removes them; a piece ripped beside one of a near run takes no plank. */
   #stockOf(i: number, sign: 1 | -1): void {
     const { floor, starts } = this;
     const { plank } = floor;
@@ -242,7 +241,7 @@ function rest(value: number, plank: number): number {
   return over < 0 ? over + plank : over;
 }
 
-/** The distance of a place from the nearest whole number of planks. */
+/** The distance of a position from the nearest whole number of planks. */
 function circle(difference: number, plank: number): number {
   const over = Math.abs(difference) % plank;
   return Math.min(over, plank - over);
@@ -250,7 +249,10 @@ function circle(difference: number, plank: number): number {
 
 const NOTHING = { start: 0, end: 0, whole: 0 };
 
-/** A run's pieces: 0 for a start or an end that is none or whole; a piece from wall to wall is a start. */
+/**
+ * A run's cut pieces: 0 for a start or an end that is absent or a whole plank; a piece from wall to wall counts as a
+ * start.
+ */
 function cutOf(length: number, start: number, plank: number): typeof NOTHING {
   if (length < plank) return { start: length, end: 0, whole: 0 };
   if (length === plank) return { start: 0, end: 0, whole: 1 };
@@ -259,27 +261,27 @@ function cutOf(length: number, start: number, plank: number): typeof NOTHING {
   return { start: start === plank ? 0 : start, end: end === plank ? 0 : end, whole };
 }
 
-// The moves of a search for scattered joints: each can be taken back.
+// Moves of the search, each of which can be undone.
 
 type Random = () => number;
 
-/** How often each kind of move is tried: turned short pieces, swapped rows, shifted chains, a run made to fit another. */
+/** Probability of each move: turning short pieces, swapping rows, shifting chains, making one run fit another. */
 const SHARES = { turn: 0.06, swap: 0.25, chain: 0.05, fit: 0.39 } as const;
-/** While rules are mended, planks stay few where rows of one length change places or whole chains move. */
+/** While rules are being fixed, swapping rows of equal length and shifting whole chains keeps the plank count low. */
 const MENDING_SHARES = { turn: 0.02, swap: 0.6, chain: 0.15, fit: 0.15 } as const;
 const CHOOSY = 2;
-/** A chain is shifted by up to this many places of the grid. */
+/** A chain shifts by at most this many grid positions. */
 const FARTHEST = 12;
-/** An offcut this much longer than the start piece cut from it still makes a chain. */
+/** An offcut up to this much longer than the start piece cut from it still continues a chain. */
 const SLACK = GRID / 4;
 
-/** Makes one move; what is handed back takes it back. */
+/** Makes one move and returns a function that undoes it. */
 export function change(state: ScatterState, random: Random): () => void {
   const { floor } = state;
   const shares = state.weights === MENDING ? MENDING_SHARES : SHARES;
   const pick = (list: readonly number[]): number => list[Math.floor(random() * list.length)] ?? 0;
   let run = pick(floor.jointed);
-  // While rules are mended, runs that break one are moved more than those that do not.
+  // While rules are being fixed, runs that break one are picked more often.
   for (let k = 0; k < CHOOSY && state.weights === MENDING && state.faultsOf(run) < MENDING.pattern; k++)
     run = pick(floor.jointed);
   const was = state.starts[run] as number;
@@ -322,7 +324,7 @@ function offcut({ runs, plank, kerf }: ScatterFloor, run: number, start: number)
   return plank - kerf - endOf(runs[run]?.length ?? 0, start, plank);
 }
 
-/** Moves runs that are cut from one another's offcuts by as much, so that each still fits the next. */
+/** Moves runs cut from each other's offcuts by the same amount, so that each still fits the next. */
 function shift(state: ScatterState, run: number, by: number, random: Random): () => void {
   const { floor, starts } = state;
   const { jointed, runs, plank, minEnd } = floor;
@@ -359,7 +361,7 @@ function shift(state: ScatterState, run: number, by: number, random: Random): ()
   );
 }
 
-/** A start piece that makes a run just fit another: from its offcut, or leaving an offcut for it. */
+/** A start piece that makes a run just fit another: cut from its offcut, or leaving an offcut for it. */
 function fitted(state: ScatterState, run: number, random: Random): number {
   const { floor, starts } = state;
   const { runs, plank, kerf, minEnd, short, jointed } = floor;

@@ -1,4 +1,4 @@
-/** Scattered joints: row lines and start pieces searched together for the fewest planks, the same ask giving the same answer. */
+/** Scattered joints: row lines and start pieces searched together for the fewest planks, deterministic for a given request. */
 
 import { rowChoices, type Sliced } from './covered-area.ts';
 import { ripPairs } from './cutting.ts';
@@ -8,7 +8,7 @@ import { endsKept, type ScatterFloor, scatterFloor } from './scatter-rules.ts';
 import { change, MENDING, ScatterState, WEIGHTS } from './scatter-state.ts';
 import type { Starts } from './starts.ts';
 
-// Numbers that look random and are the same for the same seed, everywhere.
+// Seeded random numbers.
 
 /** The mulberry32 generator (public domain, from memory): numbers in [0, 1) from a 32-bit state. */
 export function seeded(seed: number): () => number {
@@ -21,19 +21,19 @@ export function seeded(seed: number): () => number {
   };
 }
 
-// A layout improved by small random moves that get stricter: the same seed and steps give the same layout.
+// Simulated annealing, deterministic for a given seed and number of steps.
 
 interface Annealing {
   readonly seed: number;
   readonly steps: number;
-  /** The search ends when it has this many planks and breaks no rule. */
+  /** The search ends once it has this many planks and breaks no rule. */
   readonly target: number;
-  /** What a move may cost at first and at last. */
+  /** Temperature at the start and at the end. */
   readonly warm: number;
   readonly cool: number;
 }
 
-/** The best layout found on the way from `from`; its cost is never higher. */
+/** The best layout seen from `from` on; its cost is never higher than where it started. */
 export function anneal(from: ScatterState, { seed, steps, target, warm, cool }: Annealing): ScatterState {
   const { floor } = from;
   if (floor.jointed.length === 0) return from;
@@ -57,16 +57,18 @@ export function anneal(from: ScatterState, { seed, steps, target, warm, cool }: 
   return new ScatterState(floor, best.starts, best.asStart, from.weights);
 }
 
-// Rows laid in order, each beginning with the offcut of an earlier one: where a search for scattered joints
-// sets out from.
+// Where the search starts: rows laid in order, each starting with the offcut of an earlier one.
 
-/** Offcuts serve one to three rows on, so that neighbours come from other chains; each chain sets out from so many places. */
+/**
+ * Offcuts are used one to three rows later, so that neighbors belong to different chains; each count is tried from
+ * several first positions.
+ */
 const CHAINS = [1, 2, 3];
 const SET_OUTS = 16;
-/** Chains begun in all: a large floor sets out from fewer places. */
+/** Chains tried in all; a large floor tries fewer first positions. */
 const MOST_RUNS = 640;
 
-/** The chained layout that costs least. */
+/** The chained layout with the lowest cost. */
 function bestChain(floor: ScatterFloor): ScatterState {
   let best: ScatterState | undefined;
   const outs = Math.max(2, Math.min(SET_OUTS, Math.floor(MOST_RUNS / Math.max(1, floor.runs.length))));
@@ -79,7 +81,9 @@ function bestChain(floor: ScatterFloor): ScatterState {
   return best ?? new ScatterState(floor, []);
 }
 
-/** Each run begins with the offcut of the run `chains` before it, trimmed to the nearest place that keeps the rules. */
+/**
+ * Each run starts with the offcut of the run `chains` before it, trimmed to the nearest position that keeps the rules.
+ */
 function chained(floor: ScatterFloor, chains: number, first: number): readonly number[] {
   const { runs, plank, kerf, stagger, minEnd, inLine } = floor;
   const starts: number[] = [];
@@ -115,17 +119,17 @@ function chained(floor: ScatterFloor, chains: number, first: number): readonly n
   return starts;
 }
 
-/** Regions with their row lines chosen, and the start pieces of their runs. */
+/** Regions with their row lines, and the start pieces of their runs. */
 interface Scattered {
   readonly sliced: readonly Sliced[];
   readonly starts: readonly Starts[];
 }
 
 const FIRST_STEPS = 3000;
-/** Other ways to cut the rows are looked at in floors of up to so many runs. */
+/** Other row lines are tried only in floors with at most this many runs. */
 const SMALL = 80;
 
-/** A first layout, within a few milliseconds a room. */
+/** A first layout, within a few milliseconds per room. */
 export function scatterFirst(
   sliced: readonly Sliced[],
   plank: Plank,
@@ -150,7 +154,7 @@ export function scatterFirst(
   return { sliced: choice, starts: startsBy(choice, shortAnneal(state, bound.best)) };
 }
 
-/** A layout of one way to cut the rows. */
+/** A layout for one choice of row lines. */
 export function quickScatter(floor: ScatterFloor, target: number): ScatterState {
   return shortAnneal(bestChain(floor), target);
 }
@@ -159,7 +163,7 @@ function shortAnneal(state: ScatterState, target: number): ScatterState {
   return anneal(state, { seed: 1, steps: FIRST_STEPS, target, warm: 60, cool: 4 });
 }
 
-/** The start pieces of a layout by region. */
+/** Splits the start pieces of a layout by region. */
 export function startsBy(
   sliced: readonly Pick<Sliced, 'runs'>[],
   { starts }: Pick<ScatterState, 'starts'>,
@@ -172,22 +176,25 @@ export function startsBy(
   });
 }
 
-// Start pieces by length that reach a bound, put in an order that keeps the rules.
+// Reordering start pieces that reach the bound so that they keep the rules.
 
-/** Start pieces for the runs of a block, any way round. */
+/** Start pieces for the runs of a block, in any order. */
 export interface Dealt {
   readonly runs: readonly number[];
   readonly starts: readonly number[];
 }
 
-/** How often, and how long, an order is looked for; each time with a seed of its own, from `first` on. */
+/** How often and how long to look for an order; each try has its own seed, counting from `first`. */
 export interface Effort {
   readonly first: number;
   readonly seeds: number;
   readonly steps: number;
 }
 
-/** Layouts that begin with the dealt start pieces, the other runs as in `base`, and lose their broken rules; each with another seed. */
+/**
+ * Layouts that take the dealt start pieces, with the other runs as in `base`, and fix their broken rules; each with
+ * another seed.
+ */
 export function* scatterMended(
   base: ScatterState,
   dealt: readonly Dealt[],
@@ -198,7 +205,7 @@ export function* scatterMended(
   const starts = [...base.starts];
   for (const { runs, starts: given } of dealt) {
     const third = Math.ceil(given.length / 3);
-    // Ascending start pieces dealt in thirds: neighbours lie about a third of all apart.
+    // Sorted start pieces dealt in thirds, so that neighbors are about a third of the list apart.
     const order = Array.from({ length: third }, (_, i) =>
       [i, i + third, i + 2 * third].filter((k) => k < given.length),
     ).flat();

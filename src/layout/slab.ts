@@ -1,4 +1,4 @@
-/** A rectilinear area cut at every wall level: slabs in which the cross-section does not change. */
+/** A rectilinear area cut at every wall level into slabs of constant cross-section, and from those into rows. */
 
 import { at, type Outline } from '../units/geometry.ts';
 
@@ -7,7 +7,7 @@ export interface Span {
   readonly to: number;
 }
 
-/** For bottom ≤ v ≤ top the area covers just these spans of u, in order. */
+/** For bottom ≤ v ≤ top the area covers exactly these spans of u, in order. */
 export interface Slab {
   readonly bottom: number;
   readonly top: number;
@@ -46,7 +46,7 @@ export function slabsOf(outlines: readonly Outline[]): readonly Slab[] {
   return slabs;
 }
 
-/** The union of spans, merged where they touch or overlap, in order. */
+/** The union of spans in order, merged where they touch or overlap. */
 export function union(spans: readonly Span[]): readonly Span[] {
   const sorted = [...spans].sort((a, b) => a.from - b.from);
   const merged: Span[] = [];
@@ -58,7 +58,7 @@ export function union(spans: readonly Span[]): readonly Span[] {
   return merged;
 }
 
-/** The parts of `spans` that `without` does not cover; both merged and in order. */
+/** The parts of `spans` not covered by `without`; both must be merged and in order. */
 export function subtract(spans: readonly Span[], without: readonly Span[]): readonly Span[] {
   const rest: Span[] = [];
   for (const span of spans) {
@@ -73,7 +73,7 @@ export function subtract(spans: readonly Span[], without: readonly Span[]): read
   return rest;
 }
 
-/** The area's extent in square ticks, exactly. */
+/** Area in square ticks, exact. */
 export function slabArea(slabs: readonly Slab[]): bigint {
   return slabs.reduce(
     (sum, slab) =>
@@ -83,9 +83,9 @@ export function slabArea(slabs: readonly Slab[]): bigint {
   );
 }
 
-// Walls parallel to the rows, jogs and holes included: the levels beside which a strip can get too narrow.
+// Walls parallel to the rows, including jogs and holes: where a strip can get too narrow.
 
-/** `floor`: the area lies above the wall; `ceiling`: below it. `spans` says where along u. */
+/** `floor`: the area lies above the wall; `ceiling`: below it. `spans` are its stretches along u. */
 export interface WallLevel {
   readonly v: number;
   readonly side: 'floor' | 'ceiling';
@@ -108,15 +108,15 @@ export function wallLevels(slabs: readonly Slab[]): readonly WallLevel[] {
 }
 
 /**
- * The shortest wall (ticks) that a strip lies along: a plank's width or the shortest end piece, whichever is more. Beside a
- * shorter one, such as a post or the jamb of a doorway, a plank has a notch cut out and its narrow part is held by the rest
- * (common practice: planks are scribed and notched round jambs and posts).
+ * The shortest wall (ticks) that a strip is counted along: a plank's width or the shortest end piece, whichever is
+ * longer. At a shorter wall, such as a post or a door jamb, the plank gets a notch, and the rest of it holds the narrow
+ * part (common practice: planks are scribed and notched around jambs and posts).
  */
 export function leastWall(plank: { readonly width: number }, rules: { readonly minEnd: number }): number {
   return Math.max(plank.width, rules.minEnd);
 }
 
-/** The walls of `least` and more, each level with those of its stretches alone. */
+/** The walls at least `least` long; each level keeps only those stretches. */
 export function longWalls(levels: readonly WallLevel[], least: number): readonly WallLevel[] {
   return levels.flatMap((level) => {
     const spans = level.spans.filter(({ from, to }) => to - from >= least);
@@ -124,23 +124,29 @@ export function longWalls(levels: readonly WallLevel[], least: number): readonly
   });
 }
 
-/** Height of the strip beside a wall when row lines lie at `line` + k × `width`: a wall on a row line has a whole row beside it. */
+/**
+ * Height of the strip beside a wall when row lines lie at `line` + k × `width`. A wall on a row line has a whole row
+ * beside it.
+ */
 export function stripBeside(level: Pick<WallLevel, 'v' | 'side'>, line: number, width: number): number {
   const distance = level.side === 'floor' ? line - level.v : level.v - line;
   const rest = ((distance % width) + width) % width;
   return rest === 0 ? width : rest;
 }
 
-// An area sliced into rows of plank width: in each row the runs that planks must span.
+// Slicing into rows.
 
-/** One row: a strip of the area and its runs, each the strip's outer extent (a jog inside a row is notched out of its planks). */
+/** A strip of the area and its runs, each by its outer extent (a jog inside a row is notched out of its planks). */
 export interface SlicedRow {
   readonly v: number;
   readonly height: number;
   readonly runs: readonly Span[];
 }
 
-/** Rows from bottom to top; row lines lie at `line` + k × `width`. First and last rows end at the area's own extent; a row the area skips is left out. */
+/**
+ * Rows from bottom to top; row lines lie at `line` + k × `width`. The first and last row end at the area's own extent;
+ * a row outside the area is left out.
+ */
 export function sliceRows(slabs: readonly Slab[], line: number, width: number): readonly SlicedRow[] {
   const first = slabs[0];
   const last = slabs.at(-1);
@@ -164,16 +170,16 @@ export function sliceRows(slabs: readonly Slab[], line: number, width: number): 
   return rows;
 }
 
-// Stretches of a row where the area is lower than a whole plank: the planks there are ripped.
+// Stretches of a row where the area is less than a plank wide, so planks are ripped.
 
-/** `keeps`: the plank edge that stays (see Edge), or `none` where walls lie on both sides. */
+/** `keeps`: the plank edge that stays (see Edge), or `none` when walls lie on both sides. */
 export interface Strip {
   readonly length: number;
   readonly height: number;
   readonly keeps: 'near' | 'far' | 'none';
 }
 
-/** All ripped stretches of the rows, `width` being a whole plank's. */
+/** All ripped stretches of the rows; `width` is that of a whole plank. */
 export function stripsOf(slabs: readonly Slab[], rows: readonly SlicedRow[], width: number): readonly Strip[] {
   const strips: Strip[] = [];
   let first = 0;
@@ -186,7 +192,7 @@ export function stripsOf(slabs: readonly Slab[], rows: readonly SlicedRow[], wid
       if (!slab || slab.bottom >= top) break;
       inRow.push(slab);
     }
-    // Most rows lie within one slab and are whole: nothing to look for.
+    // Most rows lie within one slab and are full width, so they have no strips.
     if (row.height === width && inRow.length === 1) continue;
     const edges = [...new Set(inRow.flatMap((slab) => slab.spans.flatMap((span) => [span.from, span.to])))].sort(
       (a, b) => a - b,
@@ -210,6 +216,7 @@ function edgeKept(covering: readonly Slab[], row: SlicedRow, slabs: readonly Sla
   const meetsPrevious = row.v > (slabs[0]?.bottom ?? row.v) && covering.some((slab) => slab.bottom <= row.v);
   if (meetsNext && !meetsPrevious) return 'near';
   if (meetsPrevious && !meetsNext) return 'far';
-  // Walls on both sides leave no edge to keep; a notch in the middle keeps both, and none else shares its plank for certain.
+  // Walls on both sides leave no edge to keep. A notch in the middle keeps both, so no other strip is certain to share
+  // the plank.
   return 'none';
 }

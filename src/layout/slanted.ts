@@ -1,4 +1,4 @@
-/** Laying a floor whose walls or rows are slanted: rows by outer extents, pieces with their shapes, planks shared where cuts nest. */
+/** Laying a floor with slanted walls or rows: rows by outer extent, pieces with their shapes, planks shared where cuts nest. */
 
 import { at, boxOf, type Outline } from '../units/geometry.ts';
 import { brokenRules, type Layout } from './bounds.ts';
@@ -14,15 +14,14 @@ import { scatterFloor } from './scatter-rules.ts';
 import { leastWall, type SlicedRow, type Span, subtract, union, type WallLevel } from './slab.ts';
 import { faultsAt, GRID, laid, placesFor, repairStarts } from './starts.ts';
 
-// A region with slanted walls sliced into rows: each run is the outer extent of the strip, and the strip's
-// own outlines are kept.
+// Slicing into rows by outer extent.
 
 /** A row with the outlines (frame, even–odd) of what lies in it. */
 interface SlantRow extends SlicedRow {
   readonly rings: readonly Outline[];
 }
 
-/** Rows from bottom to top; row lines lie at `line` + k × `width`. Rows that hold nothing are left out. */
+/** Rows from bottom to top; row lines lie at `line` + k × `width`. Empty rows are left out. */
 function sliceSlanted(ground: readonly Outline[], line: number, width: number): readonly SlantRow[] {
   if (ground.length === 0) return [];
   const boxes = ground.map(boxOf);
@@ -45,7 +44,7 @@ function sliceSlanted(ground: readonly Outline[], line: number, width: number): 
   return rows;
 }
 
-/** The walls of the ground that run along the rows, from bottom to top. */
+/** The walls parallel to the rows, from bottom to top. */
 function levelsOf(ground: readonly Outline[]): readonly WallLevel[] {
   const found = new Map<number, { floor: Span[]; ceiling: Span[] }>();
   for (const path of ground) {
@@ -54,7 +53,7 @@ function levelsOf(ground: readonly Outline[]): readonly WallLevel[] {
       if (v !== nextV || u === nextU) return;
       const level = found.get(v) ?? { floor: [], ceiling: [] };
       found.set(v, level);
-      // Ground lies to the left of every wall.
+      // The area is to the left of every wall.
       if (nextU > u) level.floor.push({ from: u, to: nextU });
       else level.ceiling.push({ from: nextU, to: u });
     });
@@ -70,10 +69,9 @@ function levelsOf(ground: readonly Outline[]): readonly WallLevel[] {
     );
 }
 
-// Start pieces for rows with slanted ends: the joint line placed, or offcuts used, so that the slanted cuts
-// nest.
+// Start pieces for rows with slanted ends: the joint line is positioned, or offcuts used, so that the cuts nest.
 
-/** A run and how far from its outer ends the walls cut either edge of its first and last board. */
+/** A run, and how far from its outer ends the walls cut either edge of its first and last board. */
 interface SlantRun extends Run {
   readonly leftNear: number;
   readonly leftFar: number;
@@ -81,13 +79,16 @@ interface SlantRun extends Run {
   readonly rightFar: number;
 }
 
-/** Start pieces by run, and those the pattern asks for where it asks for any. */
+/** Start pieces by run, and those the pattern asks for, if any. */
 interface SlantStarts {
   readonly starts: readonly number[];
   readonly patterned: readonly number[] | undefined;
 }
 
-/** Ways to start one region that are worth cutting out to count: the best few placings of the joint line, or the one chain of offcuts. */
+/**
+ * Start choices for one region worth cutting out and counting: the best few positions of the joint line, or the single
+ * chain of offcuts.
+ */
 function slantStarts(runs: readonly SlantRun[], plank: Plank, rules: Rules, keep: number): readonly SlantStarts[] {
   const line = jointLine(rules.pattern, plank);
   if (!line) return [{ starts: offcutChain(runs, plank, rules), patterned: undefined }];
@@ -111,7 +112,10 @@ function slantStarts(runs: readonly SlantRun[], plank: Plank, rules: Rules, keep
   }));
 }
 
-/** Too short ends, and planks by lengths along the middle of the boards: exact for parallel cuts, a little hopeful for others. */
+/**
+ * Ends that are too short, and planks by lengths along the middle of the boards: exact for parallel cuts, slightly
+ * optimistic otherwise.
+ */
 function judged(runs: readonly SlantRun[], starts: readonly number[], plank: Plank, rules: Rules) {
   const cuts = { starts: [] as number[], ends: [] as number[], whole: 0 };
   let short = 0;
@@ -133,7 +137,7 @@ interface Offcut {
   readonly far: number;
 }
 
-/** Each run begun with the offcut that nests best and keeps the rules, else with a new plank. */
+/** Starts each run with the offcut that nests best and keeps the rules, or else with a new plank. */
 function offcutChain(runs: readonly SlantRun[], plank: Plank, rules: Rules): readonly number[] {
   const starts: number[] = [];
   let kept: Offcut[] = [];
@@ -143,7 +147,7 @@ function offcutChain(runs: readonly SlantRun[], plank: Plank, rules: Rules): rea
       continue;
     }
     const beside = laid(runs, starts, run.touching);
-    // The longest start piece that what is left after an earlier end piece still gives, cut at this run's slant.
+    // The longest start piece that the rest of an earlier end piece still yields, cut at this run's slant.
     const longest = kept.map((offcut) => longestFrom(offcut, run, plank, rules.kerf));
     const options = new Set([
       ...placesFor(run, beside, plank.length, rules),
@@ -179,10 +183,13 @@ function isLess(a: readonly number[], b: readonly number[]): boolean {
   return i >= 0 && (a[i] ?? 0) < (b[i] ?? 0);
 }
 
-/** Placings of the joint line that are cut out and counted, a region. */
+/** Positions of the joint line that are cut out and counted, per region. */
 const KEPT = 6;
 
-/** Cut pieces of the rooms before that a room's placings are tried with: all of a usual floor's, and of a larger one those nearest in the laying. */
+/**
+ * Cut pieces from previous rooms that a room's options are counted with: all of them on a usual floor, only the nearest
+ * in laying order on a larger one.
+ */
 const TRIED_WITH = 300;
 
 interface Slanted extends Pick<Layout, 'name' | 'levels' | 'line'> {
@@ -195,9 +202,9 @@ interface Slanted extends Pick<Layout, 'name' | 'levels' | 'line'> {
 type Cut = Omit<Piece, 'plank'>;
 
 /**
- * The plan of a floor with slanted walls, or with rows at a slant: lengths are outer lengths, and the row rules hold for them.
- * The one bound is the area's, so `proven` is told only where the count meets it. Throws nothing; a region in which the gap
- * leaves nothing gets no rows.
+ * Plans a floor with slanted walls or rows. Lengths are outer lengths, and the row rules apply to them. The only bound
+ * is by area, so `proven` is set only when the count meets it. Never throws; a region in which the gap leaves nothing
+ * gets no rows.
  */
 export function laySlanted(
   areas: readonly { readonly region: Region; readonly angle: number }[],
@@ -237,7 +244,7 @@ export function laySlanted(
   };
 }
 
-/** Start pieces scattered over all regions, offcuts reckoned by outer lengths as if every end were square. */
+/** Start pieces scattered over all regions, with offcuts computed from outer lengths as if every end were square. */
 function scatteredStarts(parts: readonly Slanted[], plank: Plank, rules: Rules, least: number): readonly SlantStarts[] {
   const floor = scatterFloor(
     parts.map(({ runs }) => runs),
@@ -305,7 +312,7 @@ function partOf(length: number, index: number, count: number, jointed: boolean, 
   return index === 0 ? 'start' : index === count - 1 ? 'end' : 'whole';
 }
 
-/** A piece as it is cut from its plank; a ripped one takes the whole width at its outer length. */
+/** A piece as it is cut from its plank; a ripped one takes the full width over its outer length. */
 function nestOf({ length, part, edge, left, right }: Cut, index: number): NestPiece | undefined {
   if (part === 'whole') return undefined;
   const slanted = edge === 'full';

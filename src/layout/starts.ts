@@ -1,4 +1,4 @@
-/** Start pieces for every region of a floor, chosen so that offcuts serve from room to room. */
+/** Choosing start pieces for every region of a floor so that offcuts get used from room to room. */
 
 import { countPairs } from './cutting.ts';
 import type { Plank, Rules } from './floor.ts';
@@ -15,25 +15,24 @@ import {
   withinPlank,
 } from './runs.ts';
 
-// What a start piece does to the rules: faults beside the runs it touches, and the places where a rule is
-// just kept.
+// What a start piece does to the rules, and the positions where a rule is just kept.
 
-/** Places are tried half an inch apart: finer than anyone lays, and the same whether the ask was in inches or millimetres. */
+/** Positions are tried half an inch apart: finer than anyone lays, and the same for inch and millimeter input. */
 export const GRID = 4064;
 
-/** Rules a start piece must keep, in ticks. */
+/** Rules a start piece has to keep, in ticks. */
 interface StartRules {
   readonly stagger: number;
   readonly minEnd: number;
 }
 
-/** A touching run that already has its start piece. */
+/** A touching run whose start piece is already chosen. */
 interface Laid {
   readonly run: Run;
   readonly start: number;
 }
 
-/** How many rules a start piece breaks: too short at either end, and each joint too near one of a touching run. */
+/** Number of rules a start piece breaks: too short at either end, and each joint too close to one of a touching run. */
 export function faultsAt(run: Run, start: number, beside: readonly Laid[], plank: number, rules: StartRules): number {
   if (!isJointed(run, plank)) return 0;
   let faults = start < rules.minEnd ? 1 : 0;
@@ -42,7 +41,7 @@ export function faultsAt(run: Run, start: number, beside: readonly Laid[], plank
   return faults;
 }
 
-/** Start pieces worth trying in a run longer than a plank: a grid, and every place where a rule is just kept. */
+/** Start pieces worth trying in a run longer than a plank: a grid, plus every position where a rule is just kept. */
 export function placesFor(run: Run, beside: readonly Laid[], plank: number, rules: StartRules): readonly number[] {
   const places = new Set<number>([
     plank,
@@ -59,13 +58,13 @@ export function placesFor(run: Run, beside: readonly Laid[], plank: number, rule
   return [...places].filter((start) => start > 0 && start <= plank && start < run.length);
 }
 
-// Runs whose pattern place breaks a rule, moved off the pattern by as little as keeps the rules.
+// Moving runs that break a rule off the pattern by as little as fixes it.
 
 const PASSES = 8;
 
 /**
- * Start pieces with as few broken rules as moving runs one at a time can reach; unbroken runs keep their place.
- * A stagger that the asked pattern itself cannot keep is passed as 0: it is told, not mended.
+ * Start pieces with as few broken rules as moving one run at a time can reach; runs that break none keep their
+ * position. Pass 0 for a stagger that the pattern itself can't keep: that gets reported, not fixed.
  */
 export function repairStarts(
   runs: readonly Run[],
@@ -97,7 +96,7 @@ export function repairStarts(
   return starts;
 }
 
-/** Runs that lie against each run, before and after it. */
+/** The runs that touch each run, in the previous and the next row. */
 function neighboursOf(runs: readonly Run[]): readonly (readonly number[])[] {
   const neighbours: number[][] = runs.map((run) => [...run.touching]);
   runs.forEach((run, i) => {
@@ -106,7 +105,6 @@ function neighboursOf(runs: readonly Run[]): readonly (readonly number[])[] {
   return neighbours;
 }
 
-/** The runs at `indices` with their start pieces. */
 export function laid(runs: readonly Run[], starts: readonly number[], indices: readonly number[]): readonly Laid[] {
   return indices.flatMap((i) => {
     const run = runs[i];
@@ -115,18 +113,20 @@ export function laid(runs: readonly Run[], starts: readonly number[], indices: r
   });
 }
 
-/** How far two phases of a plank-long repeat lie apart. */
+/** Distance between two phases that repeat every plank. */
 function apart(a: number, b: number, plank: number): number {
   const rest = (((a - b) % plank) + plank) % plank;
   return Math.min(rest, plank - rest);
 }
 
-// The usual way, done right: each row starts with the best kept offcut that keeps the rules, else with a new
-// plank.
+// Offcut-first: each row starts with the best offcut that keeps the rules, or else with a new plank.
 
 type OffcutRules = Pick<Rules, 'stagger' | 'minEnd' | 'kerf'>;
 
-/** Start pieces by run, laid in order; `kept` are the offcuts (right parts of planks) at hand, in ascending order, changed as they are used. */
+/**
+ * Start pieces by run, laid in order. `kept` is the offcuts (right parts of planks) on hand, ascending; changed as they
+ * are used.
+ */
 function offcutStarts(runs: readonly Run[], plank: Plank, rules: OffcutRules, kept: number[]): readonly number[] {
   const starts: number[] = [];
   for (const run of runs) {
@@ -173,7 +173,7 @@ function choose(
   return best;
 }
 
-/** Index of the first length not below `start` in ascending lengths. */
+/** Index of the first length not below `start` in a sorted list. */
 function firstNotBelow(lengths: readonly number[], start: number): number {
   let low = 0;
   let high = lengths.length;
@@ -193,17 +193,16 @@ function isLess(a: readonly number[], b: readonly number[]): boolean {
   return false;
 }
 
-// The start pieces of a patterned region: the joint line placed for the fewest rows off it and the fewest
-// planks.
+// Patterns: the joint line positioned for the fewest rows off it and the fewest planks.
 
-/** A placing of the line: start pieces by run, and how it does. */
+/** Start pieces by run for one position of the line, and their score. */
 interface Placing {
   readonly starts: readonly number[];
   readonly short: number;
   readonly planks: number;
 }
 
-/** The start piece a joint line at `base` gives each run; a run no longer than a plank is one piece. */
+/** The start piece that a joint line at `base` gives each run; a run no longer than a plank is one piece. */
 function startsOn(runs: readonly Run[], line: JointLine, base: number, direction: 1 | -1, plank: number): number[] {
   return runs.map((run) =>
     isJointed(run, plank)
@@ -212,7 +211,10 @@ function startsOn(runs: readonly Run[], line: JointLine, base: number, direction
   );
 }
 
-/** Placings of the line worth keeping, best first: fewest too short pieces, then fewest planks, then the longest first piece. */
+/**
+ * Positions of the line worth keeping, best first: fewest pieces too short, then fewest planks, then the longest first
+ * piece.
+ */
 function placeLine(
   runs: readonly Run[],
   line: JointLine,
@@ -244,16 +246,15 @@ function judge(
   return { starts, short, planks: cuts.whole + cuts.starts.length + cuts.ends.length - pairs };
 }
 
-/** Placings of the joint line that are repaired and compared, a region. */
+/** Positions of the joint line that are repaired and compared, per region. */
 const KEPT = 6;
 
-/** Start pieces by run, and the ones the pattern asks for (undefined when it asks for none). */
+/** Start pieces by run, and the ones the pattern asks for (undefined if it asks for none). */
 export interface Starts {
   readonly starts: readonly number[];
   readonly patterned: readonly number[] | undefined;
 }
 
-/** Start pieces for the runs of each region. */
 export function chooseStarts(regions: readonly (readonly Run[])[], plank: Plank, rules: Rules): readonly Starts[] {
   const line = jointLine(rules.pattern, plank);
   if (!line) {
