@@ -1,4 +1,4 @@
-/** The pieces of trim that stretches of wall take, each with its length long point to long point and both its cuts. Lengths in ticks. */
+/** The trim pieces each stretch of wall takes, with their long-point lengths and cuts. Lengths in ticks. */
 
 import { type Length, roundUp, ticks } from '../units/length.ts';
 import type { StickPiece } from './sticks.ts';
@@ -18,13 +18,12 @@ import {
   wallName,
 } from './walls.ts';
 
-// A stretch longer than any stick, parted by scarf joints on studs: the longest length that lands on a stud
-// comes first.
+// Stretches longer than any stick are joined with scarfs on studs, the longest part first.
 
-/** 30° off square (reported: Fine Homebuilding); each joint costs thickness × tan 30° of stick. */
+/** 30° off square (reported: Fine Homebuilding). Each joint uses thickness × tan 30° of stick. */
 const SCARF: Cut = { cut: 'scarf', setting: 30 };
 
-/** What a stretch adds at its ends, what a stick gives, and the least length worth a piece of its own. */
+/** What a stretch adds at its ends, what a stick yields, and the shortest part worth cutting. */
 interface ScarfTask {
   readonly from: Length;
   readonly to: Length;
@@ -35,7 +34,7 @@ interface ScarfTask {
   readonly shortest: Length;
 }
 
-/** A part of a stretch: where it lies, its length long point to long point, and which of its ends are joints. */
+/** A part of a stretch: position, long-point length, and which of its ends are joints. */
 interface Part {
   readonly from: Length;
   readonly to: Length;
@@ -44,7 +43,9 @@ interface Part {
   readonly joinsRight: boolean;
 }
 
-/** Parts from left to right, one where a stick is long enough; undefined where no stud lies within a stick's reach. Lengths in ticks. */
+/**
+ * Parts from left to right, just one if a stick is long enough; undefined if no stud is within a stick's reach. Ticks.
+ */
 function scarfed(task: ScarfTask, studs: Studs): readonly Part[] | undefined {
   const { to, growRight, longest, shortest, thickness } = task;
   const joint = slant(thickness, SCARF.setting);
@@ -71,7 +72,7 @@ function scarfed(task: ScarfTask, studs: Studs): readonly Part[] | undefined {
   return [...parts, { from, to, length, joinsLeft: parts.length > 0, joinsRight: false }];
 }
 
-/** A piece in place: `from` to `to` along its wall, `left` and `right` as one faces the wall. */
+/** A piece in place: `from` and `to` along its wall, `left` and `right` as seen facing the wall. */
 export interface TrimPiece {
   readonly id: string;
   readonly wall: string;
@@ -82,10 +83,10 @@ export interface TrimPiece {
   readonly right: Cut;
 }
 
-/** How pieces are cut. `inside`: mitre, cope, or cope only where a corner was measured out of square. */
+/** `inside`: miter, cope, or cope only at corners measured out of square. */
 export interface TrimRules {
   readonly thickness: Length;
-  /** The longest piece that a stick to buy gives. */
+  /** The longest piece that a stick for sale yields. */
   readonly longest: Length;
   readonly glueUp: Length;
   readonly reach: number;
@@ -93,19 +94,22 @@ export interface TrimRules {
   readonly studs: Studs;
 }
 
-/** A corner past the saw's reach, or a stretch too long for its sticks with no stud within their reach. */
+/** A corner past the saw's reach, or a stretch too long for its sticks with no stud within reach. */
 export type PieceTrouble =
   | { readonly why: 'past reach'; readonly wall: TrimWall; readonly side: 'left' | 'right'; readonly setting: number }
   | { readonly why: 'no stud'; readonly wall: TrimWall; readonly length: number };
 
-/** Corners nearer to straight than this are mitred even where coping is asked: the profile runs out along the cut. Common practice. */
+/**
+ * Corners more open than this are mitered even if coping was requested, because the profile would run out along the
+ * cut. Common practice.
+ */
 export const WIDEST_COPE = 120;
 const LETTERS = 26;
 
 /**
- * Pieces in the order of the stretches. A piece is its stretch + thickness × tan(setting) at each mitred outside end + 0 at
- * inside ends; a coped end keeps the full wall length and has the inside bevel; door ends are square; joints are scarfs.
- * At a coped corner the left end of a board is coped over the square right end of its neighbour.
+ * Pieces in the order of the stretches. Length = stretch + thickness × tan(setting) at each mitered outside end; a
+ * coped end keeps the full wall length and gets the inside bevel; door ends are square; joints are scarfs. At a coped
+ * corner the left end of a board is coped over the square right end of its neighbor.
  */
 export function trimPieces(
   stretches: readonly Stretch[],
@@ -153,7 +157,7 @@ export function trimPieces(
   return { pieces, troubles };
 }
 
-/** A piece as sticks are cut into: the kerf is that of its more slanted end, kerf ÷ cos(setting). */
+/** A piece as it is cut from a stick: its kerf is that of the more slanted end, kerf ÷ cos(setting). */
 export function stickPiece({ id, length, left, right }: TrimPiece, kerf: Length): StickPiece {
   return { id, length, kerf: kerfAlong(kerf, Math.max(left.setting, right.setting)) };
 }
@@ -178,10 +182,9 @@ function letters(index: number): string {
   return index < LETTERS ? last : `${letters(Math.floor(index / LETTERS) - 1)}${last}`;
 }
 
-// Boards that are taken off to be set again: one for each stretch of wall, numbered round each room from its
-// door.
+// Boards that are taken off and reinstalled.
 
-/** A board in place. `letter` is its room's, `order` counts round the room to the right of its door, from 1. */
+/** A board in place. `letter` is its room's; `order` counts from 1, going right around the room from its door. */
 export interface Board {
   readonly letter: string;
   readonly order: number;
@@ -189,7 +192,10 @@ export interface Board {
   readonly stretch: Stretch;
 }
 
-/** Labels such as `B 2-5`: room B, wall 2, fifth board from the door. Stretches come room by room, as one goes round to the right. */
+/**
+ * Labels such as `B 2-5`: room B, wall 2, fifth board from the door. Stretches come room by room, going around to the
+ * right.
+ */
 export function labelledBoards(stretches: readonly Stretch[], openings: readonly WallOpening[]): readonly Board[] {
   const rooms = [...new Set(stretches.map(({ wall }) => wall.room))];
   return rooms.flatMap((room, index) => {
@@ -208,7 +214,7 @@ export function labelledBoards(stretches: readonly Stretch[], openings: readonly
   });
 }
 
-/** How many of `boards` break at a share in hundredths of a percent, rounded up. */
+/** How many of `boards` break, rounded up; `share` is in hundredths of a percent. */
 export function brokenBoards(boards: number, share: number): number {
   return Math.min(boards, roundUp((boards * share) / 10_000));
 }
@@ -222,14 +228,13 @@ function roomLetter(index: number): string {
   return index < LETTERS ? last : `${roomLetter(Math.floor(index / LETTERS) - 1)}${last}`;
 }
 
-// Floor edges at doorways: which profile bridges two floors, by their heights above the subfloor. Lengths in
-// ticks.
+// Floor edges at doorways: which profile bridges two floors, by their heights above the subfloor. Ticks.
 
-/** What a doorway meets: a hard floor, carpet, or the track of a sliding door. */
+/** A hard floor, carpet, or the track of a sliding door. */
 export type Beyond = 'hard' | 'carpet' | 'track';
 export type Profile = 't-moulding' | 'reducer' | 'end cap' | 'nosing';
 
-/** A doorway between its jambs. `height` of the floor beyond; undefined where it was not told. */
+/** A doorway between its jambs. `height` is that of the floor beyond, undefined if unknown. */
 export interface EdgeDoorway {
   readonly name: string;
   readonly width: Length;
@@ -238,8 +243,9 @@ export interface EdgeDoorway {
 }
 
 /**
- * The profile for a doorway. Hard floors within `level` of each other take a T-moulding; a lower one a reducer; a higher
- * one an end cap set against its edge; so do carpet, tucked against it, and a sliding door's track. Common practice.
+ * The profile for a doorway. Hard floors within `level` of each other take a T-molding; a lower one a reducer; a higher
+ * one an end cap against its edge. Carpet (tucked against it) and a sliding door's track take an end cap too. Common
+ * practice.
  */
 export function profileFor({ beyond, height }: EdgeDoorway, floor: Length, level: Length): Profile {
   if (beyond !== 'hard') return 'end cap';
@@ -248,12 +254,12 @@ export function profileFor({ beyond, height }: EdgeDoorway, floor: Length, level
   return step < 0 ? 'reducer' : 'end cap';
 }
 
-/** The step from this floor up to the one beyond; below zero where that lies lower. */
+/** The step up from this floor to the one beyond; negative if that one is lower. */
 export function stepOf({ height }: EdgeDoorway, floor: Length): Length {
   return ticks((height ?? floor) - floor);
 }
 
-/** Height at which jambs and casings are cut so that the floor slips under: floor + clearance. */
+/** Height at which jambs and casings are cut so that the floor slips under. */
 export function undercut(floor: Length, clearance: Length): Length {
   return ticks(floor + clearance);
 }

@@ -1,37 +1,40 @@
-/** The words of cutting sticks: pieces to cut, stock lengths to buy or at hand, and a plan of sticks. Lengths in ticks, money in cents. */
+/** Cutting sticks: the pieces, the stock to buy or on hand, and a first plan. Lengths in ticks, money in cents. */
 
 import { type Length, ticks } from '../units/length.ts';
 
-/** A piece as it takes up a stick: its length long point to long point and the kerf of the one cut that parts it from the next. */
+/** A piece to cut: its long-point length and the kerf of the single cut that separates it from the next. */
 export interface StickPiece {
   readonly id: string;
   readonly length: number;
-  /** The kerf along the stick: it grows with the setting of the cut. */
+  /** Kerf measured along the stick; it grows with the setting of the cut. */
   readonly kerf: number;
 }
 
-/** A stock length. `have` sticks are at hand and cost nothing more; without it any number can be bought at `cents` each. */
+/** A stock length. `have` sticks are on hand and free; without `have`, any number can be bought at `cents` each. */
 export interface Stock {
   readonly length: number;
   readonly cents: number;
   readonly have?: number;
 }
 
-/** `endTrim` is cut off each stick before anything else. The last piece of a stick needs no kerf behind it. */
+/** `endTrim` is cut off each stick first. The last piece of a stick needs no kerf behind it. */
 export interface StickTask {
   readonly pieces: readonly StickPiece[];
   readonly stock: readonly Stock[];
   readonly endTrim: number;
 }
 
-/** One stick: which stock, which pieces in the order in which they are cut (longest first), and what is left. */
+/** One stick: its stock, its pieces in cutting order (longest first), and what is left. */
 export interface Stick {
   readonly stock: number;
   readonly pieces: readonly string[];
   readonly leftover: number;
 }
 
-/** Sticks that give every piece once. `bound`: no way to cut the pieces costs less; `proven` when the cost equals it. */
+/**
+ * Sticks that yield every piece once. No way to cut the pieces costs less than `bound`; `proven` when the cost equals
+ * it.
+ */
 export interface StickPlan {
   readonly sticks: readonly Stick[];
   readonly cents: number;
@@ -39,16 +42,18 @@ export interface StickPlan {
   readonly proven: boolean;
 }
 
-// A stick task in whole numbers: pieces of one size together, stock of one length together, capacities with
-// their kerf.
+// The task in integers: pieces and stock grouped by size, kerfs included.
 
-/** Pieces alike: `size` is length + the widest kerf, `ids` the pieces, longest pieces first among the kinds. */
+/** Identical pieces: `size` is length + the widest kerf. Kinds are sorted longest first. */
 interface Kind {
   readonly size: number;
   readonly ids: readonly string[];
 }
 
-/** Stock alike. `capacity` = length − end trim + the one kerf that the last piece does not need; `limit` undefined: any number. */
+/**
+ * Identical stock. `capacity` = length − end trim + the one kerf the last piece doesn't need; `limit` undefined means
+ * any number.
+ */
 interface Supply {
   readonly stock: number;
   readonly capacity: number;
@@ -62,10 +67,10 @@ export interface StickNumbers {
 }
 
 /**
- * The numbers of a task. Every piece of a stick but the last needs its kerf; each counts with the widest kerf K of all, so
- * that a stick takes Σ(length + K) ≤ length − end trim + K. That holds whichever piece comes last, lets one piece fill a
- * stick to its end, and is exact where kerfs are alike; else it asks for at most K − kerf more at each cut between two
- * pieces. Throws a RangeError when a piece fits no stock.
+ * Converts a task to integers. Every piece of a stick except the last needs its kerf. Each counts with the widest kerf
+ * K, so a stick takes Σ(length + K) ≤ length − end trim + K. That holds whichever piece comes last, lets a single piece
+ * fill a stick completely, and is exact when kerfs are equal; otherwise it wastes at most K − kerf per cut between two
+ * pieces. Throws a RangeError if a piece fits no stock.
  */
 export function numbersOf({ pieces, stock, endTrim }: StickTask): StickNumbers {
   const widest = Math.max(0, ...pieces.map(({ kerf }) => kerf));
@@ -92,13 +97,11 @@ export function numbersOf({ pieces, stock, endTrim }: StickTask): StickNumbers {
   return { kinds, supplies };
 }
 
-// The fullest and the most valuable sticks: exact subset sums over kinds of pieces, by lists of states none
-// of which beats another.
+// The most valuable stick: an exact knapsack over kinds of pieces, keeping only undominated states.
 
 /** How often each kind is cut from one stick. */
 export type Counts = readonly number[];
 
-/** A filled stick: its counts and their worth. */
 interface Filled {
   readonly value: number;
   readonly counts: Counts;
@@ -111,12 +114,12 @@ interface State {
   readonly before: State | undefined;
 }
 
-/** More states than this and the answer is no longer exact: the caller is told by undefined. */
+/** Beyond this many states the search gives up and returns undefined. */
 const MOST_STATES = 200_000;
 
 /**
- * The worth of the most valuable stick for each capacity: max Σ valueᵢ·aᵢ with Σ sizeᵢ·aᵢ ≤ capacity and aᵢ ≤ mostᵢ; whole
- * numbers in and out, exact. Undefined when the task is too large to do so. Values must not be negative.
+ * The most valuable stick for each capacity: max Σ valueᵢ·aᵢ subject to Σ sizeᵢ·aᵢ ≤ capacity and aᵢ ≤ mostᵢ. Exact for
+ * whole numbers; values must not be negative. Undefined when the task is too large.
  */
 export function mostValuableByValue(
   sizes: readonly number[],
@@ -146,7 +149,9 @@ export function mostValuableByValue(
   });
 }
 
-/** States with one more of a kind (from those that hold `copy` of it), those that are larger and worth no more left out. */
+/**
+ * States with one more of a kind (from those that hold `copy` of it), without those that are larger and worth no more.
+ */
 function withOneMore(
   states: readonly State[],
   kind: number,
@@ -190,23 +195,24 @@ function countsOf(state: State | undefined, kinds: number): Counts {
   return counts;
 }
 
-// An instant, valid way to cut sticks: best-fit decreasing, then each bought stick as short as its pieces
-// allow.
+// An instant, valid plan: best-fit decreasing, then each bought stick as short as its pieces allow.
 
-/** A stick being filled: its supply and how often each kind is cut from it. */
 export interface Filling {
   readonly supply: number;
   readonly counts: readonly number[];
 }
 
-/** Best-fit decreasing; the bound is the cheapest stock by length, so it is rarely proven. Throws a RangeError as numbersOf does. */
+/** Best-fit decreasing. The bound is the cheapest stock by length, so it is rarely proven. Throws like numbersOf. */
 export function firstSticks(task: StickTask): StickPlan {
   const numbers = numbersOf(task);
   const fillings = bestFit(numbers);
   return stickPlan(task, numbers, fillings, lengthBound(numbers));
 }
 
-/** Best-fit decreasing into leftovers first, then the stock with the least cost a tick; sticks bought shrink to the cheapest that holds them. */
+/**
+ * Best-fit decreasing: leftovers first, then the stock with the lowest cost per tick; bought sticks shrink to the
+ * cheapest that holds their pieces.
+ */
 export function bestFit({ kinds, supplies }: StickNumbers): readonly Filling[] {
   const open: { supply: number; rest: number; counts: number[] }[] = [];
   const left = supplies.map(({ limit }) => limit ?? Number.POSITIVE_INFINITY);
@@ -249,7 +255,7 @@ function cheapestATick(supplies: readonly Supply[], left: readonly number[], siz
   return best.index;
 }
 
-/** The cheapest stock to buy that holds as much; the shortest among equals. */
+/** The cheapest stock to buy with this capacity; the shortest of equals. */
 export function cheapestFor(supplies: readonly Supply[], filled: number): number {
   let best = -1;
   supplies.forEach((supply, index) => {
@@ -262,7 +268,7 @@ export function cheapestFor(supplies: readonly Supply[], filled: number): number
   return best;
 }
 
-/** The least cost by length alone: what leftovers do not hold, at the least cents a tick. */
+/** The lowest cost by length alone: what leftovers don't hold, at the lowest price per tick. */
 export function lengthBound({ kinds, supplies }: StickNumbers): number {
   const need = kinds.reduce((sum, { size, ids }) => sum + size * ids.length, 0);
   const atHand = supplies.reduce((sum, { capacity, limit }) => sum + capacity * (limit ?? 0), 0);
@@ -272,8 +278,8 @@ export function lengthBound({ kinds, supplies }: StickNumbers): number {
 }
 
 /**
- * Fillings as a plan: longest pieces first on each stick, and the sticks in the order of their longest pieces, so that a board
- * cut wrong can still give a shorter one.
+ * Fillings as a plan: longest pieces first on each stick, and sticks in order of their longest pieces, so that a board
+ * cut wrong can still yield a shorter one.
  */
 export function stickPlan(
   task: StickTask,
@@ -293,7 +299,7 @@ export function stickPlan(
     const stock = supplies[supply]?.stock ?? 0;
     const used = pieces.reduce((sum, { length, kerf }) => sum + length + kerf, 0);
     const rest = (task.stock[stock]?.length ?? 0) - task.endTrim - used;
-    // A last piece that ends at the stick's end needs no cut; then its kerf is not there to lose.
+    // A last piece that ends exactly at the stick's end needs no cut, so it costs no kerf.
     return { stock, pieces: ids, leftover: Math.max(0, rest) };
   });
   const longest = ({ pieces: [first] }: Stick): number => lengths.get(first ?? '')?.length ?? 0;
@@ -303,13 +309,12 @@ export function stickPlan(
   return { sticks, cents, bound: least, proven: least === cents };
 }
 
-// The most valuable stick by a table over lengths: exact and fast where sizes share a coarse unit, such as
-// 1/16 in.
+// The most valuable stick from a table over lengths: exact, and fast when sizes share a coarse unit such as 1/16 in.
 
-/** A table longer than this costs more than lists of states. */
+/** Beyond this length the list of states is faster. */
 const LONGEST_TABLE = 40_000;
 
-/** As mostValuable in stick-fill, by whichever way is quicker; undefined when neither can do it. */
+/** Same as `mostValuableByValue`, by whichever method is faster; undefined when neither can do it. */
 export function mostValuableByTable(
   sizes: readonly number[],
   values: readonly number[],
@@ -367,16 +372,19 @@ function greatestCommonDivisor(a: number, b: number): number {
   return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }
 
-// A stick as a tape: where the saw cuts, one number after another from the stick's squared end. Ticks.
+// Cut marks, measured from the stick's squared end. Ticks.
 
-/** A piece on its stick: it begins at `from` and its far long point is at `to`, where the saw's near side cuts. */
+/** A piece on its stick: it starts at `from` and its far long point is at `to`, where the near side of the saw cuts. */
 interface SawMark {
   readonly id: string;
   readonly from: Length;
   readonly to: Length;
 }
 
-/** Marks of a stick in cutting order: each piece begins where the last ended and its kerf was taken. Throws a RangeError for an unknown piece. */
+/**
+ * Marks in cutting order: each piece starts where the previous one and its kerf end. Throws a RangeError for an unknown
+ * piece.
+ */
 export function sawMarks(stick: Stick, pieces: ReadonlyMap<string, StickPiece>, endTrim: number): readonly SawMark[] {
   let from = endTrim;
   return stick.pieces.map((id) => {

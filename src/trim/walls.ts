@@ -1,13 +1,12 @@
-/** The walls of a room as trim runs along them: lengths in ticks, interior angles at both ends, bays and measured corners worked in. */
+/** The walls of a room as trim sees them, with bays, measured corners, studs and doors. Lengths in ticks, angles in degrees. */
 
 import type { Region } from '../layout/floor.ts';
 import { at, type Outline, wallLength } from '../units/geometry.ts';
 import { type Length, ticks } from '../units/length.ts';
 
-// Corners of a room as a saw sees them: the setting for a mitre, what thickness adds, what a slanted cut
-// takes. Angles in degrees.
+// Corners at the saw.
 
-/** How a piece of trim ends: what cut, and the saw's setting in degrees off square. */
+/** How a piece of trim ends; `setting` is the saw's angle in degrees off square. */
 export interface Cut {
   readonly cut: 'miter' | 'square' | 'cope' | 'scarf';
   readonly setting: number;
@@ -15,15 +14,17 @@ export interface Cut {
 
 export const SQUARE: Cut = { cut: 'square', setting: 0 };
 
-/** Angles are kept to a hundredth of a degree: finer than any saw is set. */
+/** Angles are rounded to a hundredth of a degree, finer than any saw can be set. */
 const HUNDREDTHS = 100;
 
-/** An angle rounded to a hundredth of a degree. */
 function toHundredth(angle: number): number {
   return Math.round(angle * HUNDREDTHS) / HUNDREDTHS;
 }
 
-/** The interior angle at corner `index` of a counter-clockwise outline: 90 for a square inside corner, 270 for an outside one. */
+/**
+ * The interior angle at corner `index` of a counterclockwise outline: 90 for a square inside corner, 270 for an outside
+ * one.
+ */
 export function interiorAngle(outline: Outline, index: number): number {
   const [px, py] = at(outline, index - 1);
   const [cx, cy] = at(outline, index);
@@ -33,27 +34,29 @@ export function interiorAngle(outline: Outline, index: number): number {
   return toHundredth(180 - (turn * 180) / Math.PI);
 }
 
-/** The saw's setting for a mitre, |180° − interior| ÷ 2: 45° at 90° and at 270°, 22.5° at 135°. Reported by the trade; follows from bisecting the corner. */
+/**
+ * The saw's setting for a miter, |180° − interior| ÷ 2: 45° at 90° and at 270°, 22.5° at 135°. Reported by the trade;
+ * follows from bisecting the corner.
+ */
 export function sawSetting(interior: number): number {
   return toHundredth(Math.abs(180 - interior) / 2);
 }
 
-/** True for a corner that stands out into the room. */
 export function isOutside(interior: number): boolean {
   return interior > 180;
 }
 
-/** What a slanted end adds to a piece: thickness × tan(setting), rounded once to a tick. Takes ticks and degrees below 90. */
+/** What a slanted end adds to a piece: thickness × tan(setting), rounded once to a tick. Setting below 90°. */
 export function slant(thickness: number, setting: number): Length {
   return ticks(Math.round(thickness * Math.tan(radians(setting))));
 }
 
-/** What a cut takes along the stick: kerf ÷ cos(setting), rounded once to a tick. Takes ticks and degrees below 90. */
+/** What a cut takes along the stick: kerf ÷ cos(setting), rounded once to a tick. Setting below 90°. */
 export function kerfAlong(kerf: number, setting: number): Length {
   return ticks(Math.round(kerf / Math.cos(radians(setting))));
 }
 
-/** Degrees by which corners turn in all, Σ(180 − interior): 360 for every closed room. */
+/** Total turning of the corners in degrees, Σ(180 − interior): 360 for every closed room. */
 export function turning(interiors: readonly number[]): number {
   return toHundredth(interiors.reduce((sum, interior) => sum + 180 - interior, 0));
 }
@@ -62,13 +65,13 @@ function radians(degrees: number): number {
   return (degrees * Math.PI) / 180;
 }
 
-/** The end of a wall: its interior angle, and whether that was measured off the angle that the room was told with. */
+/** The end of a wall: its interior angle, and whether that was measured rather than taken from the room's shape. */
 export interface WallEnd {
   readonly interior: number;
   readonly measured: boolean;
 }
 
-/** A wall as one sees it who stands in the room and faces it. `label` is its number; a wall with a bay has parts 2.1, 2.2 … */
+/** A wall as seen facing it from inside. `label` is its number; a wall with a bay has parts 2.1, 2.2 … */
 export interface TrimWall {
   readonly room: string;
   readonly label: string;
@@ -77,7 +80,10 @@ export interface TrimWall {
   readonly right: WallEnd;
 }
 
-/** A bay of two equal sides and a front. `angle`: interior, between side and front; `at`: its near edge from that end of the wall, else centred. */
+/**
+ * A bay of two equal sides and a front. `angle`: interior, between side and front; `at`: its near edge from that end of
+ * the wall, centered if absent.
+ */
 export interface Bay {
   readonly room: string | undefined;
   readonly wall: string;
@@ -87,14 +93,14 @@ export interface Bay {
   readonly at?: { readonly from: 'left' | 'right'; readonly distance: Length };
 }
 
-/** A corner as measured: between `wall` and the wall with the next number. */
+/** A measured corner between `wall` and the wall with the next number. */
 export interface MeasuredCorner {
   readonly room: string | undefined;
   readonly wall: string;
   readonly interior: number;
 }
 
-/** A bay or a corner that names no wall of the rooms, a bay wider than its wall, or a corner turned inside out. */
+/** A bay or corner on a wall that doesn't exist, a bay wider than its wall, or a corner turned inside out. */
 export interface WallTrouble {
   readonly why: 'no wall' | 'bay too wide' | 'inside out';
   readonly about: 'bay' | 'corner';
@@ -114,19 +120,18 @@ interface Side {
   readonly end: WallEnd;
 }
 
-/** The name by which a wall is known: its room and its number. */
 export function wallName({ room, label }: Pick<TrimWall, 'room' | 'label'>): string {
   return `${room} ${label}`;
 }
 
-/** How far a bay reaches along its wall in ticks: front + 2 · side · cos(180° − angle), rounded once. */
+/** How much of its wall a bay takes, in ticks: front + 2 · side · cos(180° − angle), rounded once. */
 function bayMouth({ front, side, angle }: Pick<Bay, 'front' | 'side' | 'angle'>): Length {
   return ticks(front + Math.round(2 * side * Math.cos(((180 - angle) * Math.PI) / 180)));
 }
 
 /**
- * Walls of all rooms, each room's in the order met when one goes round it to the right, from wall 1: the right end of
- * one is the left end of the next. A bay or a corner without a room is in the first room that has such a wall.
+ * Walls of all rooms, each room's in order going around to the right from wall 1: the right end of one is the left end
+ * of the next. A bay or corner without a room belongs to the first room that has such a wall.
  */
 export function trimWalls(regions: readonly Region[], bays: readonly Bay[], corners: readonly MeasuredCorner[]): Walls {
   const troubles: WallTrouble[] = [];
@@ -167,7 +172,10 @@ function sidesOf({ name, outline }: Region): Side[] {
   }));
 }
 
-/** Against the clock the wall's right stub comes first, then the bay from right to left. Undefined where it does not fit. */
+/**
+ * Splits a wall at its bay. Counterclockwise, the wall's right stub comes first, then the bay from right to left.
+ * Undefined if it doesn't fit.
+ */
 function withBay(wall: Side, bay: Bay): readonly Side[] | undefined {
   const mouth = bayMouth(bay);
   const rest = wall.length - mouth;
@@ -190,7 +198,9 @@ function withBay(wall: Side, bay: Bay): readonly Side[] | undefined {
   }));
 }
 
-/** Who faces a wall numbered against the clock has the next wall at the left. */
+/**
+ * Walls are numbered counterclockwise, so someone facing one has the next wall on the left; this reverses the order.
+ */
 function toTheRight(sides: readonly Side[]): readonly TrimWall[] {
   const walls = sides.map(({ room, label, length, end }, i): TrimWall => {
     const before = sides[(i + sides.length - 1) % sides.length] ?? sides[i];
@@ -200,16 +210,15 @@ function toTheRight(sides: readonly Side[]): readonly TrimWall[] {
   return first ? [first, ...others.reverse()] : [];
 }
 
-// Where the studs of a wall stand, and where a stretch of trim may be nailed and joined. Ticks from the
-// wall's left end.
+// Studs. Ticks from the wall's left end.
 
-/** The first stud from the left end, and the distance from stud to stud (centre to centre). */
+/** The first stud from the left end, and the spacing (center to center). */
 export interface Studs {
   readonly first: Length;
   readonly spacing: Length;
 }
 
-/** Studs strictly between two places on a wall, ascending. Throws a RangeError when the spacing is not positive. */
+/** Studs strictly between two positions on a wall, ascending. Throws a RangeError when the spacing is not positive. */
 export function studsBetween({ first, spacing }: Studs, from: number, to: number): readonly Length[] {
   if (spacing <= 0) throw new RangeError(`studs ${spacing} ticks apart`);
   const studs: Length[] = [];
@@ -218,25 +227,24 @@ export function studsBetween({ first, spacing }: Studs, from: number, to: number
   return studs;
 }
 
-// Doors and other openings in the walls: where each stands, casing and all, and the stretches of wall left
-// between them.
+// Doors and other openings, casing included, and the stretches of wall between them.
 
-/** A door as told: its width between the jambs, and where it stands as far as that was told. */
+/** A door as given: the width between its jambs and, if known, where it is. */
 export interface Door {
   readonly width: Length;
   readonly room?: string;
   readonly wall?: string;
-  /** From an end of the wall to the near jamb; without it in the middle. */
+  /** Distance from an end of the wall to the near jamb; centered if absent. */
   readonly at?: { readonly from: 'left' | 'right'; readonly distance: Length };
 }
 
-/** An opening from `from` to `to` along its wall as faced, casing included. `door` tells which, counted from 0. */
+/** An opening along its wall as seen facing it, casing included. `door` is the door's index from 0. */
 export interface WallOpening {
   readonly wall: string;
   readonly from: Length;
   readonly to: Length;
   readonly door: number;
-  /** False where the wall was picked because none was told. */
+  /** False when the wall was chosen because none was given. */
   readonly placed: boolean;
 }
 
@@ -250,7 +258,7 @@ interface Openings {
   readonly troubles: readonly DoorTrouble[];
 }
 
-/** A stretch of wall that takes trim; an end is a corner or a door. */
+/** A stretch of wall that takes trim; each end is a corner or a door. */
 export interface Stretch {
   readonly wall: TrimWall;
   readonly from: Length;
@@ -260,9 +268,9 @@ export interface Stretch {
 }
 
 /**
- * Places each door with its casing on both sides; a casing that meets the corner is cut at it. Doors with a wall come
- * first, one without a place in the middle of its wall; a door without a wall stands in the middle of what is then the
- * longest stretch, which `placed` tells. A door without a room is in the first room that has such a wall.
+ * Places each door with its casing on both sides; a casing that meets the corner is cut there. Doors with a wall come
+ * first, centered on it if they have no position. A door without a wall goes in the middle of the longest stretch left,
+ * with `placed` false. A door without a room belongs to the first room that has such a wall.
  */
 export function placeDoors(walls: readonly TrimWall[], doors: readonly Door[], casing: Length): Openings {
   const openings: WallOpening[] = [];
@@ -306,7 +314,7 @@ function anywhere(walls: readonly TrimWall[], openings: readonly WallOpening[], 
   return { wall: wallName(longest.wall), from: ticks(from), to: ticks(from + width) };
 }
 
-/** What is left of the walls between openings, wall by wall and from left to right. */
+/** What is left of the walls between openings, wall by wall, left to right. */
 export function stretchesOf(walls: readonly TrimWall[], openings: readonly WallOpening[]): Stretch[] {
   return walls.flatMap((wall) => {
     const here = openings.filter((one) => one.wall === wallName(wall)).sort((a, b) => a.from - b.from);
