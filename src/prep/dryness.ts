@@ -1,13 +1,16 @@
-/** Dry enough, wait or stop: moisture readings against a limit, and how many an area wants. */
+/** Dry enough, wait or stop: moisture readings against a limit, and how many readings an area needs. */
 
 import { type Area, roundUpRatio, SQUARE_TICKS_PER_SQUARE_FOOT } from '../units/length.ts';
 
 export type Verdict = 'accept' | 'wait' | 'stop';
 
-/** What stands against laying today. */
+/** A reason not to lay today. */
 export type MoistureFlaw = 'far-over' | 'over-after-leak' | 'over' | 'apart' | 'too-few';
 
-/** Readings, limit and `stop` in the method's own unit; `flooring` in points of moisture; `leak` in hours since the water came. */
+/**
+ * Readings, limit and `stop` are in the method's own unit, `flooring` in percentage points of moisture, `leak` in hours
+ * since the leak.
+ */
 interface MoistureCheck {
   readonly readings: readonly number[];
   readonly limit: number;
@@ -18,8 +21,8 @@ interface MoistureCheck {
 }
 
 /**
- * The verdict with every reason: stop at or past `stop` or when still over the limit after a leak's drying time, wait when over
- * the limit, too far from the flooring or too few; else accept. A reading at its limit passes.
+ * The verdict and all its reasons. Stop: at or past `stop`, or still over the limit after a leak's drying time. Wait:
+ * over the limit, too far from the flooring, or too few readings. Otherwise accept; a reading at its limit passes.
  */
 export function moistureVerdict(check: MoistureCheck): { verdict: Verdict; flaws: readonly MoistureFlaw[] } {
   const { readings, limit, stop, required, flooring, leak } = check;
@@ -34,7 +37,7 @@ export function moistureVerdict(check: MoistureCheck): { verdict: Verdict; flaws
   return { verdict: stopped ? 'stop' : flaws.length > 0 ? 'wait' : 'accept', flaws };
 }
 
-/** Readings are told to hundredths: compared there, so that 8.1 and 12.1 are 4 apart. */
+/** Compares in hundredths, the precision of input, so that 8.1 and 12.1 are exactly 4 apart. */
 function isApart(reading: number, { moisture, most }: { moisture: number; most: number }): boolean {
   return Math.abs(Math.round(reading * 100) - Math.round(moisture * 100)) > Math.round(most * 100);
 }
@@ -44,7 +47,7 @@ export function readingsByArea(area: Area, count: number, squareFeet: number): n
   return Math.max(1, roundUpRatio(area * BigInt(count), BigInt(squareFeet) * SQUARE_TICKS_PER_SQUARE_FOOT));
 }
 
-/** `first` for the first so many square feet and `more` for each so many begun beyond. */
+/** `first` for the first `squareFeet`, plus `more` for each further `squareFeet` or part of it. */
 export function testsByArea(area: Area, first: number, more: number, squareFeet: number): number {
   const lots = Math.max(1, roundUpRatio(area, BigInt(squareFeet) * SQUARE_TICKS_PER_SQUARE_FOOT));
   return first + (lots - 1) * more;

@@ -1,50 +1,52 @@
-/** Flat enough or not: gaps under a straightedge, or a grid of depths, against a rule. */
+/** Flatness checks (gaps under a straightedge, grids of depths), dips, and the compound that fills them. */
 
 import { type Area, type Length, roundUp, roundUpRatio, TICKS_PER_INCH, TICKS_PER_MM } from '../units/length.ts';
 
-/** A gap allowed under a straightedge of a length; ticks. */
+/** The gap allowed under a straightedge of this length; ticks. */
 export interface FlatLimit {
   readonly gap: Length;
   readonly over: Length;
 }
 
-/** Depths below a straight line in ticks, row by row; below zero is above the line. */
+/** Depths below a straight line in ticks, row by row; negative is above the line. */
 interface DepthGrid {
   readonly dx: Length;
   readonly dy: Length;
   readonly rows: readonly (readonly number[])[];
 }
 
-/** The limit a reading over `over` ticks is held to: that of the longest straightedge not longer than it, else the shortest. */
+/**
+ * The limit for a reading over `over` ticks: that of the longest straightedge no longer than it, or else the shortest.
+ */
 export function limitFor(over: number, limits: readonly [FlatLimit, ...FlatLimit[]]): FlatLimit {
   const longestFirst = [...limits].sort((a, b) => b.over - a.over);
   return longestFirst.find((limit) => limit.over <= over) ?? longestFirst.at(-1) ?? limits[0];
 }
 
 /**
- * Ticks allowed under a straightedge `over` ticks long: the rule's gap, in proportion below its shortest straightedge
- * (a short one must not hide what a long one shows).
+ * Ticks allowed under a straightedge `over` ticks long: the rule's gap, scaled down below its shortest straightedge so
+ * that a short one can't hide what a long one shows.
  */
 export function allowedGap(over: number, limits: readonly [FlatLimit, ...FlatLimit[]]): number {
   const limit = limitFor(over, limits);
   return over >= limit.over ? limit.gap : (limit.gap * over) / limit.over;
 }
 
-/** Whether a gap over a length keeps the rule; compared in whole numbers. */
+/** Whether a gap is within the rule; compared in integers. */
 export function isFlat(gap: number, over: number, limits: readonly [FlatLimit, ...FlatLimit[]]): boolean {
   const limit = limitFor(over, limits);
   return over >= limit.over ? gap <= limit.gap : gap * limit.over <= limit.gap * over;
 }
 
-/** Whether the gaps of a grid under one straightedge keep the rule: from the highest to the lowest at most its widest gap. */
+/** Whether a grid under one straightedge is flat: highest to lowest is at most the rule's widest gap. */
 export function isGridFlat({ rows }: DepthGrid, limits: readonly [FlatLimit, ...FlatLimit[]]): boolean {
   const depths = rows.flat();
   return Math.max(...depths) - Math.min(...depths) <= Math.max(...limits.map(({ gap }) => gap));
 }
 
 /**
- * Whether a straightedge laid on the grid along every row and column, from any point to any other up to the rule's longest
- * span, leaves no gap past the rule: the floor may slope, but not bend. Depths are below a level line.
+ * Whether a straightedge laid along any row or column, between any two points up to the rule's longest span, leaves no
+ * gap beyond the rule: the floor may slope but not bend. Depths are below a level line.
  */
 export function isGridStraight(grid: DepthGrid, limits: readonly [FlatLimit, ...FlatLimit[]]): boolean {
   const columns = (grid.rows[0] ?? []).map((_, i) => grid.rows.map((row) => row[i] ?? 0));
@@ -60,7 +62,7 @@ export function isGridStraight(grid: DepthGrid, limits: readonly [FlatLimit, ...
   return grid.rows.every((row) => straight(row, grid.dx)) && columns.every((column) => straight(column, grid.dy));
 }
 
-/** The widest gap (ticks) under a straightedge lying on evenly spaced points: from the line over the highest down to a point. */
+/** The widest gap (ticks) under a straightedge resting on the high points of evenly spaced points. */
 export function gapUnder(depths: readonly number[]): number {
   const depth = (at: number): number => depths[at] ?? 0;
   const line = (a: number, b: number, at: number): number => depth(a) + ((depth(b) - depth(a)) * (at - a)) / (b - a);
@@ -81,27 +83,26 @@ export function gapUnder(depths: readonly number[]): number {
   }, 0);
 }
 
-// Dips in a floor: how much of the deepest gap their shape fills, and whether filling them is a question
-// about the structure first.
+// Dips: how much of the deepest gap their shape fills, and whether the weight is first a question for the structure.
 
-/** Round and hollow, long and hollow, or as deep all over. */
+/** Round and hollow, long and hollow, or equally deep everywhere. */
 export type DipShape = 'dish' | 'trough' | 'even';
 
-/** From the emptiest to the fullest. */
+/** In order of how much they fill, least first. */
 export const DIP_SHAPES: readonly [DipShape, DipShape, DipShape] = ['dish', 'trough', 'even'];
 
-/** A gap that a straightedge may show at most, in proportion over a longer one; ticks. */
+/** The deepest gap allowed under a straightedge, in proportion over a longer one; ticks. */
 export interface DeepestDip {
   readonly gap: Length;
   readonly over: Length;
 }
 
-/** Whether a gap (ticks) under a straightedge `over` ticks long is deeper than the limit; compared in whole numbers. */
+/** Whether a gap (ticks) under a straightedge `over` ticks long exceeds the limit; compared in integers. */
 export function isDeeper(gap: number, over: number, limit: DeepestDip): boolean {
   return gap * limit.over > limit.gap * Math.max(over, limit.over);
 }
 
-/** Whether a straightedge along any row or column of a grid, from any point to any other, shows a gap deeper than the limit. */
+/** Whether a straightedge along any row or column of a grid, between any two points, shows a gap beyond the limit. */
 export function isGridDeeper({ dx, dy, rows }: DepthGrid, limit: DeepestDip): boolean {
   const columns = (rows[0] ?? []).map((_, i) => rows.map((row) => row[i] ?? 0));
   const deeper = (depths: readonly number[], step: Length): boolean =>
@@ -113,17 +114,17 @@ export function isGridDeeper({ dx, dy, rows }: DepthGrid, limit: DeepestDip): bo
   return rows.some((row) => deeper(row, dx)) || columns.some((column) => deeper(column, dy));
 }
 
-/** Pounds a square foot of a filling: its mean depth in ticks × pounds a square foot and inch of depth. */
+/** Pounds per square foot of a filling: its mean depth in ticks × pounds per square foot and inch of depth. */
 export function poundsPerSquareFoot(meanDepth: number, perInch: number): number {
   return (meanDepth / TICKS_PER_INCH) * perInch;
 }
 
-/** What a dip on a wood floor is: light enough to fill, a stop, or open until its shape is known. */
+/** A dip on a wood floor is light enough to fill, a stop, or open until its shape is known. */
 export type DipVerdict = 'fill' | 'measure' | 'stop';
 
 /**
- * By the weights (pounds a square foot) of every shape that is still possible, the emptiest first: nothing over the limit is
- * filled; where only the fullest of several is over it, its shape is measured first; else it is a stop.
+ * `weights` (pounds per square foot) are those of every shape still possible, lightest first. None over the limit:
+ * fill. Only the heaviest of several over it: measure the shape first. Otherwise stop.
  */
 export function dipVerdict(weights: readonly number[], limit: number): DipVerdict {
   const over = weights.filter((weight) => weight > limit).length;
@@ -131,25 +132,25 @@ export function dipVerdict(weights: readonly number[], limit: number): DipVerdic
   return over === 1 && weights.length > 1 ? 'measure' : 'stop';
 }
 
-// What fills a low floor: the volume by mean depth, by ramp or by a grid of depths, and the bags for it.
+// Volume of fill, by mean depth, ramp or grid of depths, and the bags for it.
 
-/** A litre is a cube of 100 mm. */
+/** A liter is a cube of 100 mm. */
 const CUBIC_TICKS_PER_LITRE = BigInt(TICKS_PER_MM * 100) ** 3n;
 
-/** One bag: litres it fills, kilograms it weighs. */
+/** Liters one bag fills, and its weight in kilograms. */
 export interface Bag {
   readonly litres: number;
   readonly kilograms: number;
 }
 
-/** Litres over an area (square ticks) at the mean of the depths (ticks): area × mean. Nothing without depths. */
+/** Liters over an area (square ticks) at the mean of the depths (ticks): area × mean. Zero without depths. */
 export function meanFill(area: Area, depths: readonly Length[]): number {
   if (depths.length === 0) return 0;
   const sum = depths.reduce((total, depth) => total + BigInt(depth), 0n);
   return litresOf(area * sum, BigInt(depths.length));
 }
 
-/** Square ticks of the cells of a grid that anything is filled in: those with a corner below the line. */
+/** Square ticks of the grid cells that get any fill: those with a corner below the line. */
 export function filledArea({ dx, dy, rows }: DepthGrid): Area {
   let cells = 0n;
   for (let row = 0; row + 1 < rows.length; row++) {
@@ -161,19 +162,19 @@ export function filledArea({ dx, dy, rows }: DepthGrid): Area {
   return cells * BigInt(dx) * BigInt(dy);
 }
 
-/** Ticks of mean depth that so many litres make over an area. */
+/** Mean depth in ticks that this many liters make over an area. */
 export function meanDepth(litres: number, area: Area): number {
   return area === 0n ? 0 : (litres * Number(CUBIC_TICKS_PER_LITRE)) / Number(area);
 }
 
-/** Litres of a ramp feathered from `height` ticks to nothing over an area (square ticks): ½ · area · height. */
+/** Liters of a ramp feathered from `height` ticks to nothing over an area (square ticks): ½ · area · height. */
 export function rampFill(area: Area, height: Length): number {
   return litresOf(area * BigInt(height), 2n);
 }
 
 /**
- * Litres up to the line over a grid: each cell dx · dy · the mean of its four corners, which is the bilinear surface's own
- * volume (the trapezoid rule both ways). What lies above the line is taken down first and fills nothing.
+ * Liters up to the line over a grid: each cell is dx · dy · the mean of its four corners, the exact volume under a
+ * bilinear surface (the trapezoid rule both ways). What lies above the line is ground down first and fills nothing.
  */
 export function gridFill({ dx, dy, rows }: DepthGrid): number {
   let corners = 0n;
@@ -186,12 +187,12 @@ export function gridFill({ dx, dy, rows }: DepthGrid): number {
   return litresOf(corners * BigInt(dx) * BigInt(dy), 4n);
 }
 
-/** Bags for so many litres, and the kilograms of powder that go in: litres ÷ litres a bag × kilograms a bag. */
+/** Whole bags, and the kilograms of powder they take: liters ÷ liters per bag × kilograms per bag. */
 export function bagsFor(litres: number, bag: Bag): { bags: number; kilograms: number } {
   return { bags: roundUp(litres / bag.litres), kilograms: (litres / bag.litres) * bag.kilograms };
 }
 
-/** Pours for the deepest place: ⌈deepest ÷ most at once⌉, both in ticks. */
+/** Pours for the deepest spot: ⌈deepest ÷ most per pour⌉, both in ticks. */
 export function poursFor(deepest: number, most: Length): number {
   return roundUpRatio(BigInt(deepest), BigInt(most));
 }

@@ -1,4 +1,4 @@
-/** What may be cut out of a floor joist: notches and holes against the limits of its depth. */
+/** Floor joists: what may be cut out of one, and screws against a squeak. */
 
 import { type Length, roundUpRatio, ticks } from '../units/length.ts';
 import { fastenersOn } from './subfloor-patch.ts';
@@ -13,7 +13,7 @@ interface JoistLimits {
   readonly holeApart: Length;
 }
 
-/** Cuts in a joist, lengths in ticks; what was not told counts as past its limit. */
+/** Cuts in a joist, lengths in ticks; a missing measurement counts as past its limit. */
 interface JoistCuts {
   readonly depth: Length;
   readonly notch?: { readonly depth: Length; readonly length?: Length; readonly place?: 'end' | 'outer' | 'middle' };
@@ -32,7 +32,7 @@ export type JoistFlaw =
   | 'hole-near-cut'
   | 'hole-apart-untold';
 
-/** Ticks, as exact ratios of the depth would have them: D/6, D/3, D/4 and D/3 (IRC R502.8.1). */
+/** Ticks, at exact ratios of the depth: D/6, D/3, D/4 and D/3 (IRC R502.8.1). */
 export function joistLimits(depth: Length, limits: JoistLimits) {
   return {
     notch: depth / limits.notch,
@@ -43,8 +43,9 @@ export function joistLimits(depth: Length, limits: JoistLimits) {
 }
 
 /**
- * Every limit that the cuts of one joist pass, or that cannot be judged for want of a measure (IRC R502.8.1: notch ≤ D/6 deep
- * and D/3 long, none in the middle third, D/4 at an end; hole ≤ D/3, 2 in from the edges and from any other hole or notch). Compared in whole ticks.
+ * Every limit that the cuts of one joist exceed, or that can't be judged because a measurement is missing (IRC
+ * R502.8.1: notch ≤ D/6 deep and D/3 long, none in the middle third, D/4 at an end; hole ≤ D/3, 2 in from the edges and
+ * from any other hole or notch). Compared in whole ticks.
  */
 export function joistFlaws({ depth, notch, hole }: JoistCuts, limits: JoistLimits): readonly JoistFlaw[] {
   const flaws: JoistFlaw[] = [];
@@ -53,7 +54,7 @@ export function joistFlaws({ depth, notch, hole }: JoistCuts, limits: JoistLimit
     if (notch.depth * part > depth) flaws.push('notch-deep');
     if (notch.place === 'middle') flaws.push('notch-middle');
     if (notch.place === undefined) flaws.push('notch-place-untold');
-    // A notch at an end runs out over the bearing: its length is not limited there.
+    // A notch at an end runs out over the bearing, so its length isn't limited.
     if (notch.place !== 'end') {
       if (notch.length === undefined) flaws.push('notch-length-untold');
       else if (notch.length * limits.notchLength > depth) flaws.push('notch-long');
@@ -64,28 +65,26 @@ export function joistFlaws({ depth, notch, hole }: JoistCuts, limits: JoistLimit
     if (hole.edge === undefined) flaws.push('hole-edge-untold');
     else if (hole.edge < limits.holeEdge) flaws.push('hole-near-edge');
     if (hole.apart !== undefined && hole.apart < limits.holeApart) flaws.push('hole-near-cut');
-    // Told together, they may stand side by side.
+    // A notch and a hole given together may be side by side.
     if (hole.apart === undefined && notch && notch.depth > 0) flaws.push('hole-apart-untold');
   }
   return flaws;
 }
 
-// Screws against a squeak: how many, how far apart, how long.
-
-/** The noisy stretch: `along` the joists, `across` them (0 for one joist), in ticks. */
+/** The noisy stretch in ticks: `along` the joists, and `across` them (0 for a single joist). */
 interface Noisy {
   readonly along: Length;
   readonly across: Length;
 }
 
-/** What a screw goes through, how far into the joist, and the steps it is sold in; ticks. */
+/** What a screw goes through, how far it goes into the joist, and the steps it is sold in; ticks. */
 interface Screwed {
   readonly panel: Length;
   readonly bite: Length;
   readonly step: Length;
 }
 
-/** `spacing` is that of the screws as they come out, evenly from end to end; `length` the least screw, in the steps it is sold in. */
+/** `spacing` is the actual, even spacing; `length` is the shortest screw, in the steps it is sold in. */
 interface Screws {
   readonly joists: number;
   readonly perJoist: number;
@@ -95,8 +94,8 @@ interface Screws {
 }
 
 /**
- * Screws along every joist that a stretch `across` wide can hold (⌊across/joists⌋ + 1), ⌈along/apart⌉ + 1 on each, and their
- * length: panel + bite, rounded up to `step`. Throws a RangeError when a distance is not above zero.
+ * Screws on every joist that a stretch `across` wide can contain (⌊across/joists⌋ + 1), ⌈along/apart⌉ + 1 on each;
+ * length = panel + bite, rounded up to `step`. Throws a RangeError unless the distances are positive.
  */
 export function squeakScrews(noisy: Noisy, joists: Length, apart: Length, { panel, bite, step }: Screwed): Screws {
   if (joists <= 0 || apart <= 0 || noisy.along <= 0) throw new RangeError('a distance of nothing');

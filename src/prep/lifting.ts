@@ -3,13 +3,13 @@
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../units/length.ts';
 import { KILOGRAMS_PER_POUND } from './tearout-amounts.ts';
 
-// Frequency and coupling multipliers of the NIOSH lifting equation, as tables.
+// Frequency and coupling multipliers, from the tables.
 
-/** Hours of lifting in a stretch, in the table's three classes. */
+/** Hours of continuous lifting, in the table's three classes. */
 export type LiftDuration = 1 | 2 | 8;
 type Grip = 'good' | 'fair' | 'poor';
 
-/** Lifts a minute, in the table's steps; between two the next is taken. */
+/** Lifts per minute, in the table's steps; values in between round up. */
 const STEPS = [0.2, 0.5, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15];
 
 /** NIOSH 94-110, table 5 (the columns from memory): hands at 30 in or above. */
@@ -19,10 +19,13 @@ const HIGH: Readonly<Record<LiftDuration, readonly number[]>> = {
   8: [0.85, 0.81, 0.75, 0.65, 0.55, 0.45, 0.35, 0.27, 0.22, 0.18, 0.15, 0.13],
 };
 
-/** Lower hands lose the rows from here on: lifts a minute above which the multiplier is 0. */
+/** With lower hands the multiplier is 0 above this many lifts per minute. */
 const MOST_LOW: Readonly<Record<LiftDuration, number>> = { 1: 12, 2: 10, 8: 8 };
 
-/** FM for lifts a minute, a duration class and whether the hands start below 30 in (75 cm); 0 where no weight is recommended. */
+/**
+ * FM for lifts per minute, a duration class and whether the hands start below 30 in (75 cm); 0 where no weight is
+ * recommended.
+ */
 export function frequencyMultiplier(perMinute: number, duration: LiftDuration, low: boolean): number {
   const row = STEPS.findIndex((step) => perMinute <= step);
   const step = STEPS[row];
@@ -52,7 +55,7 @@ export interface Lift {
   readonly grip: Grip;
 }
 
-/** The equation's constants in one system of units: NIOSH prints both, and they differ a little. */
+/** The equation's constants in one system of units: NIOSH prints both, and they differ slightly. */
 interface Constants {
   readonly unit: number;
   readonly load: number;
@@ -89,9 +92,10 @@ const METRIC: Constants = {
 };
 
 /**
- * Kilograms recommended at each end: RWL = LC · HM · VM · DM · AM · FM · CM (NIOSH 94-110), multipliers at full precision;
- * HM = 10/H, VM = 1 − 0.0075|V − 30|, DM = 0.82 + 1.8/D in inches with LC 51 lb, or 25/H, 1 − 0.003|V − 75|, 0.82 + 4.5/D in
- * centimetres with LC 23 kg; AM = 1 − 0.0032 A. 0 beyond the equation's reach: H over 25 in, V over 70 in, a twist over 135°.
+ * Kilograms recommended at each end: RWL = LC · HM · VM · DM · AM · FM · CM (NIOSH 94-110), multipliers at full
+ * precision. In inches: HM = 10/H, VM = 1 − 0.0075|V − 30|, DM = 0.82 + 1.8/D, LC 51 lb. In centimeters: 25/H, 1 −
+ * 0.003|V − 75|, 0.82 + 4.5/D, LC 23 kg. AM = 1 − 0.0032 A. 0 beyond the equation's range: H over 25 in, V over 70 in,
+ * a twist over 135°.
  */
 export function weightLimits(lift: Lift, metric: boolean): { readonly origin: number; readonly destination: number } {
   const constants = metric ? METRIC : US;

@@ -1,4 +1,4 @@
-/** A whole patch of a panel subfloor: the cut, its panels, blocks, fasteners, sheets and bead. */
+/** A patch in a panel subfloor: the cut, its panels, blocks, fasteners, sheets and adhesive. */
 
 import type { Point } from '../units/geometry.ts';
 import {
@@ -11,10 +11,9 @@ import {
   ticks,
 } from '../units/length.ts';
 
-// The hole that is cut for a patch: two sides on joist centrelines, the damage and sound wood round it
-// inside.
+// The hole: two sides on joist centerlines, with the damage and sound wood around it inside.
 
-/** Joists run along v; u is measured across them from the wall, v along them. `first` is the centreline nearest to the wall. */
+/** Joists run along v; u is measured across them from the wall. `first` is the centerline nearest the wall. */
 interface Joists {
   readonly spacing: Length;
   readonly first: Length;
@@ -30,30 +29,30 @@ export interface Rect {
 }
 
 interface CutRules {
-  /** Sound wood round the damage. */
+  /** Sound wood around the damage. */
   readonly margin: Length;
-  /** Bays spanned at least. */
+  /** Minimum bays spanned. */
   readonly bays: number;
-  /** Least width along the joists. */
+  /** Minimum width along the joists. */
   readonly least: Length;
-  /** Where the walls opposite stand, if told. */
+  /** Where the opposite walls are, if known. */
   readonly across?: Length;
   readonly along?: Length;
 }
 
-/** `joists` are centrelines from the first to the last the hole reaches, ascending. */
+/** `joists` are the centerlines under the hole, first to last, ascending. */
 interface PatchCut extends Rect {
   readonly joists: readonly number[];
   readonly bays: number;
 }
 
-/** Why no hole can be cut that lands on joists: nothing to land on towards a wall, or too few joists between the walls. */
+/** Why no hole can land on joists: none toward a wall, or too few joists between the walls. */
 type NoCut = 'no-joist-before' | 'no-joist-after' | 'too-few-bays';
 
 /**
- * The least hole that covers the damage with the margin (as far as the walls leave room), lands on joist centrelines at both
- * sides, spans `bays` bays and is `least` wide along the joists where there is room. All in ticks. The bay added is the
- * nearer one to the damage's middle. Throws a RangeError for damage that is empty or lies beyond the walls.
+ * The smallest hole that covers the damage plus the margin (as far as the walls allow), lands on joist centerlines at
+ * both sides, spans `bays` bays, and is `least` wide along the joists if there is room. Ticks. An extra bay goes on the
+ * side closer to the middle of the damage. Throws a RangeError for damage that is empty or beyond the walls.
  */
 export function patchCut(damage: Rect, joists: Joists, rules: CutRules): PatchCut | NoCut {
   const { across = ticks(Number.MAX_SAFE_INTEGER), along = ticks(Number.MAX_SAFE_INTEGER) } = rules;
@@ -64,7 +63,7 @@ export function patchCut(damage: Rect, joists: Joists, rules: CutRules): PatchCu
   const highest = Math.floor((across - lowest) / joists.spacing);
   if (damage.u0 < lowest) return 'no-joist-before';
   if (damage.u1 > at(highest)) return 'no-joist-after';
-  // The margin gives way where the wall leaves no joist for it.
+  // The margin gives way when the wall leaves no joist for it.
   let low = Math.max(0, Math.floor((damage.u0 - rules.margin - lowest) / joists.spacing));
   let high = Math.min(highest, Math.ceil((damage.u1 + rules.margin - lowest) / joists.spacing));
   if (low === high) high = Math.min(highest, high + 1);
@@ -81,7 +80,7 @@ export function patchCut(damage: Rect, joists: Joists, rules: CutRules): PatchCu
   return { u0: at(low), u1: at(high), v0, v1, joists: lines, bays: high - low };
 }
 
-/** The hole's ends along the joists: the damage, its margin, and the least width, grown evenly and kept between the walls. */
+/** The hole's extent along the joists: damage, margin and minimum width, grown evenly and kept between the walls. */
 function alongJoists(damage: Rect, { margin, least }: CutRules, along: number): readonly [number, number] {
   let v0 = Math.max(0, damage.v0 - margin);
   let v1 = Math.min(along, damage.v1 + margin);
@@ -92,35 +91,35 @@ function alongJoists(damage: Rect, { margin, least }: CutRules, along: number): 
   return [Math.max(0, Math.min(v0, v1 - least)), v1];
 }
 
-// The panels of a patch: the hole divided into pieces that come from sheets and land on joists, gaps between.
+// Panels: the hole divided into pieces that come from sheets and land on joists, with gaps between.
 
-/** A sheet: `length` is its strength axis. */
+/** `length` is the strength axis. */
 export interface SheetSize {
   readonly width: Length;
   readonly length: Length;
 }
 
-/** A piece in its place, and the joists (centrelines) under it from end to end. */
+/** A piece in place, and the joist centerlines under it from end to end. */
 interface Panel extends Rect {
   readonly joists: readonly number[];
 }
 
-/** How a hole is divided: lines between panels at joist centrelines (`ends`), and along v between joists (`edges`). */
+/** Lines between panels: at joist centerlines (`ends`), and along u between joists (`edges`). */
 interface PanelGrid {
   readonly panels: readonly Panel[];
-  /** Joist centrelines on which two panels of the patch butt. */
+  /** Joist centerlines on which two panels of the patch butt. */
   readonly ends: readonly number[];
-  /** v of the middles of gaps between panels that lie along the strength axis. */
+  /** v of the centers of gaps between panels, along the strength axis. */
   readonly edges: readonly number[];
 }
 
-/** How lengths are shared out: alike, or whole sheets first and the rest last. */
+/** How lengths are split: evenly, or whole sheets first and the remainder last. */
 interface Split {
   readonly bays: 'even' | 'full';
   readonly rows: 'even' | 'full';
 }
 
-/** Every way to share out, the even ones first. */
+/** Every way to split, even ones first. */
 const SPLITS: readonly Split[] = [
   { bays: 'even', rows: 'even' },
   { bays: 'full', rows: 'even' },
@@ -128,15 +127,16 @@ const SPLITS: readonly Split[] = [
   { bays: 'full', rows: 'full' },
 ];
 
-/** The bays that one sheet reaches over, its ends on centrelines. */
+/** Bays that one sheet spans with its ends on centerlines. */
 export function baysPerSheet(spacing: number, sheet: SheetSize, gap: Length): number {
   return Math.floor((sheet.length + gap) / spacing);
 }
 
 /**
- * The hole in as few panels as a sheet allows, `gap` ticks round each; strength axis along u, across the joists. Ends butt
- * on centrelines; no panel has fewer than two bays where the hole has two. `least` is the least width of the last of full
- * rows. Throws a RangeError when one bay is longer than a sheet.
+ * Divides the hole into as few panels as the sheet size allows, with `gap` ticks around each and the strength axis
+ * along u, across the joists. Ends butt on centerlines; no panel spans fewer than two bays if the hole spans two.
+ * `least` is the minimum width of the last row when rows are full sheets. Throws a RangeError when one bay is longer
+ * than a sheet.
  */
 export function dividePatch(cut: PatchCut, sheet: SheetSize, gap: Length, least: Length, split: Split): PanelGrid {
   const bounds = bayBounds(cut, baysPerSheet((cut.u1 - cut.u0) / cut.bays, sheet, gap), split.bays);
@@ -148,7 +148,7 @@ export function dividePatch(cut: PatchCut, sheet: SheetSize, gap: Length, least:
     for (let i = 0; i + 1 < bounds.length; i++) {
       const joists = cut.joists.slice(bounds[i] ?? 0, (bounds[i + 1] ?? 0) + 1);
       const [from = cut.u0, to = cut.u1] = [joists[0], joists.at(-1)];
-      // Half the gap lies on each side of a centreline on which two new panels butt.
+      // Half the gap lies on each side of a centerline where two new panels butt.
       const u0 = from + (i === 0 ? gap : Math.ceil(gap / 2));
       const u1 = to - (i + 2 === bounds.length ? gap : Math.floor(gap / 2));
       panels.push({ u0, v0, u1, v1: v0 + height, joists });
@@ -168,12 +168,12 @@ function bayBounds(cut: PatchCut, most: number, split: Split['bays']): readonly 
     split === 'even' ? Math.round((i * cut.bays) / count) : Math.min(i * most, cut.bays),
   );
   const last = bounds.at(-2);
-  // A last panel of one bay takes one from its neighbour.
+  // A last panel of one bay takes one from its neighbor.
   if (count > 1 && last !== undefined && cut.bays - last < 2 && most > 2) bounds[count - 1] = cut.bays - 2;
   return bounds;
 }
 
-/** Heights of the rows of panels in ticks, gaps left out. */
+/** Widths of the rows of panels in ticks, without gaps. */
 function rowHeights(deep: number, width: number, gap: number, least: number, split: Split['rows']): readonly number[] {
   const count = Math.max(1, roundUpRatio(BigInt(deep - gap), BigInt(width + gap)));
   const room = deep - (count + 1) * gap;
@@ -183,19 +183,19 @@ function rowHeights(deep: number, width: number, gap: number, least: number, spl
   const rest = room - (count - 1) * width;
   const last = Math.min(Math.max(rest, least), even);
   const full = Array.from({ length: count - 1 }, () => width);
-  // What the last row takes to be wide enough comes off the one before it.
+  // What the last row needs to be wide enough comes off the one before it.
   full[count - 2] = room - (count - 2) * width - last;
   return [...full, last];
 }
 
-// Subfloor adhesive: how far a tube reaches, the bead a patch takes, and the tubes for it.
+// Subfloor adhesive.
 
-/** A litre is a cube of 100 mm. */
+/** A liter is a cube of 100 mm. */
 const TICKS_PER_DECIMETRE = TICKS_PER_MM * 100;
 
 /**
- * Feet of bead in a tube: cubic inches ÷ (π/4 · d² · 12), the bead being a cylinder of diameter d.
- * Throws a RangeError when either is not above zero.
+ * Feet of bead in a tube: cubic inches ÷ (π/4 · d² · 12), a cylinder of diameter d. Throws a RangeError unless both are
+ * positive.
  */
 export function feetPerTube(cubicInches: number, bead: Length): number {
   if (!(cubicInches > 0) || bead <= 0) throw new RangeError('an empty tube or bead');
@@ -204,8 +204,8 @@ export function feetPerTube(cubicInches: number, bead: Length): number {
 }
 
 /**
- * Ticks of bead for a patch: one on each joist under a panel, two where panels butt (Modern Carpentry, 2016, p. 258), which is
- * along all four sides of the hole and along every gap between its panels.
+ * Ticks of bead for a patch: one on each joist under a panel, two where panels butt (Modern Carpentry, 2016, p. 258),
+ * which means along all four sides of the hole and every gap between its panels.
  */
 function beadOf(cut: PatchCut, grid: PanelGrid): number {
   const [wide, deep] = [cut.u1 - cut.u0, cut.v1 - cut.v0];
@@ -214,26 +214,28 @@ function beadOf(cut: PatchCut, grid: PanelGrid): number {
   return 2 * butts + between;
 }
 
-/** Litres in a bead in ticks, a cylinder of diameter d: length · π/4 · d². */
+/** Liters in a bead, a cylinder of diameter d: length · π/4 · d². */
 export function beadLitres(bead: number, diameter: Length): number {
   const [length, across] = [bead / TICKS_PER_DECIMETRE, diameter / TICKS_PER_DECIMETRE];
   return length * (Math.PI / 4) * across ** 2;
 }
 
-/** Tubes for a bead in ticks: ⌈feet × waste ÷ feet a tube⌉. */
+/** Tubes for a bead in ticks: ⌈feet × waste ÷ feet per tube⌉. */
 export function adhesiveTubes(bead: number, perTube: number, waste: number): number {
   return roundUp(((bead / TICKS_PER_FOOT) * waste) / perTube);
 }
 
-// Blocking under the edges of a patch that run between joists.
+// Blocking under patch edges that run between joists.
 
-/** A length cut so many times; ticks. */
+/** A length in ticks and how many of it to cut. */
 interface BlockingCut {
   readonly length: Length;
   readonly count: number;
 }
 
-/** Blocks in their places: each fills a bay between two joists, its middle under an edge as far as the hole's walls allow. */
+/**
+ * Blocks in place: each fills a bay between two joists, centered under an edge as far as the walls of the hole allow.
+ */
 function blockPlaces(cut: PatchCut, joists: Joists, edges: readonly number[], depth: Length): readonly Rect[] {
   const half = Math.floor(depth / 2);
   return [cut.v0, ...edges, cut.v1].flatMap((v) =>
@@ -246,30 +248,30 @@ function blockPlaces(cut: PatchCut, joists: Joists, edges: readonly number[], de
   );
 }
 
-/** The blocks by length, the longest first. */
+/** The blocks by length, longest first. */
 function blockingCuts(places: readonly Rect[]): readonly BlockingCut[] {
   const counts = new Map<number, number>();
   for (const { u0, u1 } of places) counts.set(u1 - u0, (counts.get(u1 - u0) ?? 0) + 1);
   return [...counts].sort(([a], [b]) => b - a).map(([length, count]) => ({ length: ticks(length), count }));
 }
 
-// Where the fasteners of a panel go: close along its supported ends and edges, wider on the joists between.
+// Fasteners: close together along supported ends and edges, wider on the joists between.
 
 interface FastenerRule {
-  /** Most ticks apart along supported ends and edges. */
+  /** Maximum spacing in ticks along supported ends and edges. */
   readonly edge: Length;
-  /** Most ticks apart on joists between. */
+  /** Maximum spacing in ticks on the joists between. */
   readonly field: Length;
 }
 
-/** How many fasteners stand on a line of a length, one at each end and none more than `apart` from the next: ⌈length/apart⌉ + 1. */
+/** Fasteners along a line, one at each end and no more than `apart` between neighbors: ⌈length/apart⌉ + 1. */
 export function fastenersOn(length: number, apart: Length): number {
   return roundUpRatio(BigInt(length), BigInt(apart)) + 1;
 }
 
 /**
- * The fasteners of one panel as points (u, v) in ticks: both ends and every joist between along v, and, where the long edges
- * are blocked, between the joists along u (6 in and 12 in: Modern Carpentry, 2016, p. 258). Those at a panel's rim stand
+ * The fasteners of one panel as points (u, v) in ticks: both ends and every joist between along v, and, where the long
+ * edges are blocked, between the joists along u (6 in and 12 in: Modern Carpentry, 2016, p. 258). Those at the rim sit
  * `inset` inside it.
  */
 export function fastenerPlaces(
@@ -295,16 +297,16 @@ export function fastenerPlaces(
   return [...onJoists, ...onBlocks];
 }
 
-/** `count` places from one end to the other, evenly, each rounded to a tick. */
+/** `count` positions spaced evenly from end to end, each rounded to a tick. */
 function along(from: number, to: number, count: number): readonly number[] {
   return Array.from({ length: count }, (_, i) => Math.round(from + ((to - from) * i) / (count - 1)));
 }
 
-// Which pieces are cut from which sheet: strips across the sheet, pieces end to end in each.
+// Cutting the sheets: strips across a sheet, pieces end to end in each strip.
 
-/** A piece on a sheet: `length` along the strength axis, its corner (`x` along the sheet, `y` across), in ticks. */
+/** A piece on a sheet: `length` along the strength axis, corner at (`x` along the sheet, `y` across), in ticks. */
 interface PlacedPiece {
-  /** The piece's index in what was asked. */
+  /** Index in the list of pieces passed in. */
   readonly piece: number;
   readonly x: number;
   readonly y: number;
@@ -325,8 +327,9 @@ interface Sheet {
 }
 
 /**
- * Pieces on sheets, none turned (the strength axis stays), a kerf between neighbours; first fit, the widest first (shelf
- * packing, Coffman, Garey, Johnson and Tarjan 1980, from memory). Throws a RangeError for a piece larger than a sheet.
+ * Places pieces on sheets without turning any (the strength axis stays), a kerf between neighbors; first fit, widest
+ * first (shelf packing, Coffman, Garey, Johnson and Tarjan 1980, from memory). Throws a RangeError for a piece larger
+ * than a sheet.
  */
 export function planSheets(
   pieces: readonly { readonly width: number; readonly length: number }[],
@@ -346,7 +349,7 @@ export function planSheets(
   return sheets.map((one) => one.pieces);
 }
 
-/** The first strip with room; else a new strip on the first sheet with room; else a new sheet. */
+/** The first strip with room, or a new strip on the first sheet with room, or a new sheet. */
 function placeFor(
   sheets: Sheet[],
   size: SheetSize,
@@ -374,13 +377,13 @@ export interface PatchRules extends CutRules {
   readonly kerf: Length;
   readonly sheet: SheetSize;
   readonly fasteners: FastenerRule;
-  /** How far a fastener stands from a panel's rim. */
+  /** Distance of a fastener from a panel's rim. */
   readonly rim: Length;
-  /** Face of the blocks, laid flat: half under each side of an edge. */
+  /** Width of the blocks, laid flat: half on each side of an edge. */
   readonly block: Length;
 }
 
-/** Everything in (u, v): u across the joists from the wall, v along them; ticks. */
+/** In (u, v): u across the joists from the wall, v along them; ticks. */
 export interface Patch {
   readonly cut: PatchCut;
   readonly damage: Rect;
@@ -388,15 +391,15 @@ export interface Patch {
   readonly blocks: readonly Rect[];
   readonly blocking: readonly BlockingCut[];
   readonly fasteners: readonly Point[];
-  /** Fasteners for the floor that stays, along the cut. */
+  /** Fasteners for the remaining floor along the cut. */
   readonly kept: number;
   readonly sheets: readonly (readonly PlacedPiece[])[];
   readonly bead: number;
 }
 
 /**
- * The patch for a damage, or why there is none. The fasteners follow the edge and field spacing, long edges blocked; the floor
- * that stays is fastened at the edge spacing all round the cut. Throws a RangeError as patchCut does.
+ * The patch for the damage, or why there is none. Fasteners follow the edge and field spacing with long edges blocked;
+ * the remaining floor is fastened at the edge spacing all around the cut. Throws a RangeError like patchCut.
  */
 export function planPatch(damage: Rect, joists: Joists, rules: PatchRules): Patch | NoCut {
   const cut = patchCut(damage, joists, rules);
@@ -418,7 +421,7 @@ export function planPatch(damage: Rect, joists: Joists, rules: PatchRules): Patc
   };
 }
 
-/** The way to share out the hole that takes the fewest sheets; of several the evenest. */
+/** The split of the hole that takes the fewest sheets; the most even one of several. */
 function fewestSheets(cut: PatchCut, { sheet, gap, kerf, least }: PatchRules) {
   const plans = SPLITS.map((split) => {
     const grid = dividePatch(cut, sheet, gap, least, split);
@@ -428,12 +431,12 @@ function fewestSheets(cut: PatchCut, { sheet, gap, kerf, least }: PatchRules) {
   return plans.reduce((best, plan) => (plan.sheets.length < best.sheets.length ? plan : best));
 }
 
-/** (u, v) as room coordinates (x, y): the same where joists run up, turned over where they run across. */
+/** Converts (u, v) to room coordinates (x, y): the same if joists run up, swapped if they run across. */
 export function patchToRoom([u, v]: Point, run: 'up' | 'across'): Point {
   return run === 'up' ? [u, v] : [v, u];
 }
 
-/** A rectangle's corners in the room, counter-clockwise from the lower left. */
+/** A rectangle's corners in the room, counterclockwise from the lower left. */
 export function cornersOf({ u0, v0, u1, v1 }: Rect, run: 'up' | 'across'): readonly Point[] {
   const [x0, y0] = patchToRoom([u0, v0], run);
   const [x1, y1] = patchToRoom([u1, v1], run);

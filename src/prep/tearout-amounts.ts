@@ -1,4 +1,4 @@
-/** The floor coverings whose tear-out is worked out. */
+/** Amounts for tearing out a floor covering: debris, hours, staples, strips to roll and tack strip. */
 
 import { type Span, slabsOf, sliceRows } from '../layout/slab.ts';
 import { boxOf, isRectilinear, type Outline, wallLength } from '../units/geometry.ts';
@@ -19,33 +19,35 @@ export function isRolled(covering: Covering): boolean {
   return covering === 'carpet' || covering === 'sheet vinyl';
 }
 
-// Trips that debris takes, by volume and by weight, and the smallest container that holds it.
+// Trips and containers for debris.
 
-/** What carries the debris: litres a load, and kilograms where it has a limit. */
+/** What carries the debris: liters per load, and kilograms if there is a limit. */
 export interface Carrier {
   readonly litres: number;
   readonly kilograms?: number;
 }
 
-/** Loads: the more of ⌈volume ÷ bed⌉ and ⌈weight ÷ payload⌉; none for nothing. */
+/** Loads: the larger of ⌈volume ÷ bed⌉ and ⌈weight ÷ payload⌉, or zero for no debris. */
 export function tripsOf(kilograms: number, litres: number, carrier: Carrier): number {
   const byVolume = roundUp(litres / carrier.litres);
   return carrier.kilograms === undefined ? byVolume : Math.max(byVolume, roundUp(kilograms / carrier.kilograms));
 }
 
-/** The smallest of `sizes` (litres, ascending) that holds the volume; the largest where none does, then several are needed. */
+/**
+ * The smallest of `sizes` (liters, ascending) that holds the volume; if none does, the largest, and several are needed.
+ */
 export function smallestContainer(litres: number, sizes: readonly [number, ...number[]]): number {
   return sizes.find((size) => litres <= size) ?? sizes[sizes.length - 1] ?? sizes[0];
 }
 
-/** Loads that one person carries: ⌈weight ÷ limit⌉, both in kilograms. */
+/** Loads for one person: ⌈weight ÷ limit⌉, both in kilograms. */
 export function handLoads(kilograms: number, limit: number): number {
   return roundUp(kilograms / limit);
 }
 
-// Person-hours as a range, from amounts of work and slow and fast paces.
+// Person-hours as a range.
 
-/** An amount, and how much of it one person does in an hour: slow and fast, in the same unit. */
+/** An amount, and how much of it one person does in an hour, slow and fast, in the same unit. */
 interface Work {
   readonly amount: number;
   readonly slow: number;
@@ -60,44 +62,47 @@ export function hoursOf(works: readonly Work[]): readonly [number, number] {
   );
 }
 
-/** Hours to the half, outwards, and never none: [1.26, 3.75] is [1, 4]. */
+/** Rounds outward to half hours, never to zero: [1.26, 3.75] becomes [1, 4]. */
 export function toHalfHours([least, most]: readonly [number, number]): readonly [number, number] {
   return [Math.max(0.5, Math.floor(least * 2) / 2), Math.max(0.5, Math.ceil(most * 2) / 2)];
 }
 
-// Weights and loose volumes of what is torn out, and the sizes of the pound and the cubic yard.
+// Weights and loose volumes of what is torn out.
 
 /** 1 lb = 0.45359237 kg exactly (NIST SP 811 app. B.8, from memory). */
 export const KILOGRAMS_PER_POUND = 0.45359237;
-/** 1 yd³ = 0.9144³ m³ exactly: follows from the yard of 0.9144 m. */
+/** 1 yd³ = 0.9144³ m³ exactly, from the yard of 0.9144 m. */
 export const LITRES_PER_CUBIC_YARD = 764.554857984;
 
-/** Kilograms of a floor covering: area in square ticks × kilograms per square metre. */
+/** Kilograms of a floor covering: area in square ticks × kilograms per square meter. */
 export function kilogramsOf(area: Area, perSquareMetre: number): number {
   return (Number(area) / Number(SQUARE_TICKS_PER_SQUARE_METRE)) * perSquareMetre;
 }
 
-/** Litres that debris fills when thrown loosely: kilograms ÷ its bulk density in kilograms a litre (US EPA, 2016: volume = weight ÷ factor). */
+/**
+ * Liters of loosely thrown debris: kilograms ÷ bulk density in kilograms per liter (US EPA, 2016: volume = weight ÷
+ * factor).
+ */
 export function looseLitres(kilograms: number, perLitre: number): number {
   return kilograms / perLitre;
 }
 
-// Staples that hold a pad, as a range: by its breadth, the rows along it and the staples along a row.
+// Staples that hold a pad.
 
-/** Rows of staples along every breadth of pad, and how far apart the staples of a row are. */
+/** Rows of staples along each width of pad, and the spacing of staples in a row. */
 export interface Stapling {
   readonly rows: number;
   readonly spacing: Length;
 }
 
-/** ⌈area × rows ÷ (breadth × spacing)⌉: area in square ticks, breadth of the pad and spacing in ticks. */
+/** ⌈area × rows ÷ (breadth × spacing)⌉: area in square ticks, pad width and spacing in ticks. */
 export function staplesIn(area: Area, breadth: Length, { rows, spacing }: Stapling): number {
   return roundUpRatio(area * BigInt(rows), areaOf(breadth, spacing));
 }
 
-// A covering cut into strips that one person can carry as rolls.
+// Covering cut into strips that one person can carry as rolls.
 
-/** One strip where it lies: its lower left corner and its sides along x and y, in ticks. */
+/** One strip in place: its lower left corner and its sides along x and y, in ticks. */
 export interface PlacedStrip {
   readonly x: number;
   readonly y: number;
@@ -105,7 +110,7 @@ export interface PlacedStrip {
   readonly alongY: Length;
 }
 
-/** Strips of one size; `kilograms` is what one of them weighs. */
+/** Strips of one size; `kilograms` is the weight of each. */
 export interface Strips {
   readonly width: Length;
   readonly length: Length;
@@ -113,7 +118,9 @@ export interface Strips {
   readonly kilograms: number;
 }
 
-/** How to cut: the widest strip, the heaviest roll in kilograms, and the covering's kilograms per square metre. */
+/**
+ * Limits for cutting: the widest strip, the heaviest roll in kilograms, and the covering's kilograms per square meter.
+ */
 interface StripRule {
   readonly width: Length;
   readonly limit: number;
@@ -121,10 +128,10 @@ interface StripRule {
 }
 
 /**
- * Strips along the room's longer side, all of one width not above the rule's, each run cut into equal lengths so that no
- * roll weighs more than the limit. Together they cover the room; where a wall steps inside a strip it is weighed as a full
- * rectangle, so a roll is never heavier than told. Walls not along x or y: the box around the room is covered.
- * Throws a RangeError when not even one tick of a strip keeps to the limit.
+ * Strips along the room's longer side, all of one width within the limit, each run cut into equal lengths so that no
+ * roll exceeds the weight limit. Together they cover the room. Where a wall steps into a strip it is weighed as a full
+ * rectangle, so a roll is never heavier than stated. Walls not along x or y: covers the box around the room. Throws a
+ * RangeError if not even one tick of a strip is within the limit.
  */
 export function placeStrips(outline: Outline, holes: readonly Outline[], rule: StripRule): readonly PlacedStrip[] {
   const { minX, minY, maxX, maxY } = boxOf(outline);
@@ -139,7 +146,7 @@ export function placeStrips(outline: Outline, holes: readonly Outline[], rule: S
   );
 }
 
-/** Strips of a placed covering gathered by size, the longest first. */
+/** Strips of a placed covering grouped by size, longest first. */
 export function gatherStrips(
   strips: readonly PlacedStrip[],
   perSquareMetre: number,
@@ -183,10 +190,9 @@ function placed(turned: boolean, { from, to }: Span, v: number, width: Length): 
   return turned ? { x: v, y: from, alongX: width, alongY: length } : { x: from, y: v, alongX: length, alongY: width };
 }
 
-// Tack strip along the walls: its length less the doorways, the pieces it was nailed down in, and how far out
-// it reaches.
+// Tack strip along the walls.
 
-/** Ticks round a room: every wall of the outline and its holes. */
+/** Ticks around a room: every wall of the outline and its holes. */
 export function perimeterOf(outline: Outline, holes: readonly Outline[]): Length {
   const walls = [outline, ...holes].flatMap((loop) => loop.map((_, i) => wallLength(loop, i)));
   return ticks(walls.reduce<number>((sum, wall) => sum + wall, 0));
@@ -198,12 +204,11 @@ export function tackStripLength(perimeter: Length, doorways: readonly Length[]):
   return left < 0 ? undefined : ticks(left);
 }
 
-/** Pieces of tack strip: ⌈length ÷ piece⌉. */
 export function tackStripPieces(length: Length, piece: Length): number {
   return roundUpRatio(BigInt(length), BigInt(piece));
 }
 
-/** How far from the wall tack strip may reach: the gully beside it and its own width (CRI 104/105 §11.1). */
+/** How far from the wall tack strip may reach: the gully beside it plus its own width (CRI 104/105 §11.1). */
 export function tackStripReach(gully: Length, width: Length): Length {
   return ticks(gully + width);
 }
