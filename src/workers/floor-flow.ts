@@ -1,4 +1,4 @@
-/** The flow of offcuts as a linear and an integer program: a bound on the planks, and the places of the joints that reach it. */
+/** The flow of offcuts as a linear and an integer program: a bound on the planks, and joint positions that reach it. */
 
 import highsModule, { type Highs } from 'highs';
 import type { Lane } from '../layout/cutting.ts';
@@ -7,36 +7,37 @@ import { brokenArcs, type FlowArc, type FlowTable, flowBound, type Worth } from 
 import { seeded } from '../layout/scatter.ts';
 import type { ScatterFloor } from '../layout/scatter-rules.ts';
 
-/** Steps of rounding, and how many of them may be taken back. */
+/** Steps of rounding. */
 const MOST_STEPS = 120;
 const MOST_FAILURES = 6;
-/** HiGHS's model status for a program solved to its optimum. */
+/** HiGHS model status: solved to optimality. */
 const OPTIMAL = 7;
 
 type Model = ReturnType<Highs['createModel']>;
 
 export interface OffcutFlow {
-  /** The objective, or what the integer program proved so far. */
+  /** The objective, or what the integer program has proved so far. */
   readonly bound: number;
-  /** Rows by block and option; whole only after `integer`. */
+  /** Rows by block and option; integral only after `integer`. */
   readonly used: readonly (readonly number[])[];
   /** What an offcut is worth: the duals of the linear program. */
   readonly worth: Worth;
-  /** The arcs that hold, each with its price. */
+  /** The active arcs, each with its price. */
   readonly arcs: readonly (FlowArc & { readonly price: number })[];
 }
 
 type Entry = readonly [row: number, value: number];
 
 /**
- * Rows of the program: one a node of each line, one a block, one a kind of short piece. Columns: options, steps down a line,
- * fresh planks, shorts. Where ripped rows may share planks there are two lines, for either edge of an offcut, and full rows use both.
+ * Rows of the program: one per node of each line, one per block, one per kind of short piece. Columns: options, steps
+ * down a line, fresh planks, shorts. If ripped rows may share planks there are two lines, one for each edge of an
+ * offcut, and full rows use both.
  */
 export class FlowModel {
   readonly #model: Model;
   readonly #table: FlowTable;
   readonly #arcs: FlowArc[] = [];
-  /** Steps of the simplex method that rounding has taken. */
+  /** Simplex steps that rounding has taken. */
   taken = 0;
   readonly #firstColumns: number[] = [];
   readonly #arcRows: number;
@@ -72,7 +73,7 @@ export class FlowModel {
     blocks.forEach(({ runs, lane, options }, b) => {
       this.#firstColumns.push(cost.length);
       for (const { need, give, cost: planks } of options) {
-        // Planks of a full row are paid; a ripped row takes strips as long as a plank from its line.
+        // A full row pays for its planks; a ripped row takes plank-length strips from its line.
         const strips = lane === 'full' ? 0 : planks;
         const flow = linesOf(lane).flatMap((line) =>
           summed([
@@ -123,7 +124,7 @@ export class FlowModel {
     });
   }
 
-  /** Rules of the rows that the program is to keep from now on. */
+  /** Adds constraints for rows to keep. */
   hold(arcs: readonly FlowArc[]): void {
     for (const arc of arcs) {
       const indices = arc.blocks.flatMap((block) => arc.options.map((i) => (this.#firstColumns[block] ?? 0) + i));
@@ -132,7 +133,7 @@ export class FlowModel {
     }
   }
 
-  /** The linear program; undefined when the rules held leave no way. */
+  /** The linear program; undefined when the constraints leave no solution. */
   relaxed(): OffcutFlow | undefined {
     this.#model.run();
     if (this.#model.getModelStatus() !== OPTIMAL) return undefined;
@@ -146,8 +147,8 @@ export class FlowModel {
   }
 
   /**
-   * Whole rows, the linear program's solution rounded up a little at a time; undefined when that leads to over `most` planks.
-   * At most `caps` rows of a block begin alike. Each seed rounds in another order.
+   * Integral rows: the linear program's solution rounded up step by step; undefined if that leads to more than `most`
+   * planks. At most `caps` rows of a block start alike. Each seed rounds in a different order.
    */
   rounded(caps: readonly number[], most: number, seed: number): OffcutFlow | undefined {
     const random = seeded(seed);
@@ -220,25 +221,27 @@ export class FlowModel {
   }
 }
 
-/** Entries of one row added up, those that cancel left out. */
+/** Sums the entries of one row and drops those that cancel. */
 function summed(entries: readonly Entry[]): readonly Entry[] {
   const sums = new Map<number, number>();
   for (const [row, value] of entries) if (value !== 0) sums.set(row, (sums.get(row) ?? 0) + value);
   return [...sums].filter(([, value]) => value !== 0);
 }
 
-// What is proved of a floor: bounds of its flow of offcuts, and which of them hold for a plan.
+// What is proved about a floor, and which bounds apply to a plan.
 
-/** Rounds of rules added to a linear program. */
+/** Rounds of constraints added to a linear program. */
 const ROUNDS = 8;
 
-/** `loose` holds for layouts that keep the shortest end; `tight` for those that keep the stagger and their looks too. */
+/**
+ * `loose` applies to layouts that keep the shortest end; `tight` to those that also keep the stagger and their looks.
+ */
 export interface FlowBounds {
   readonly loose: number;
   readonly tight: number;
 }
 
-/** The bounds of one way to cut the rows, rules of rows on one another added as the program breaks them. */
+/** The bounds for one choice of row lines; rules between stacked rows are added as the program violates them. */
 export function bounded(model: FlowModel, table: FlowTable, floor: ScatterFloor): FlowBounds {
   let loose: number | undefined;
   let tight = 0;
@@ -254,7 +257,7 @@ export function bounded(model: FlowModel, table: FlowTable, floor: ScatterFloor)
   return { loose: loose ?? 0, tight };
 }
 
-/** What holds for every way to cut the rows. */
+/** What holds for every choice of row lines. */
 export function leastOf(all: readonly FlowBounds[]): FlowBounds {
   return {
     loose: Math.min(...all.map(({ loose }) => loose)),
@@ -262,12 +265,15 @@ export function leastOf(all: readonly FlowBounds[]): FlowBounds {
   };
 }
 
-/** True when a plan keeps every rule that its joints decide; a narrow strip hangs on the rows alone. */
+/** True when a plan keeps every rule its joints decide; a narrow strip depends only on the rows. */
 export function breaksNone({ broken }: Plan): boolean {
   return broken.every(({ rule }) => rule === 'minRip');
 }
 
-/** The plan with the best bound that holds for it: one that breaks a rule may do with fewer planks than those that keep it. */
+/**
+ * The plan with the best bound that applies to it: a plan that breaks a rule may need fewer planks than those that keep
+ * it.
+ */
 export function proved(plan: Plan, plain: Omit<Bound, 'proven'>, flow: FlowBounds | undefined): Plan {
   const endsKept = plan.broken.every(({ rule }) => rule !== 'minEnd');
   if (!flow || !endsKept) return { ...plan, bound: { ...plain, proven: plan.planks === plain.best } };
@@ -276,13 +282,12 @@ export function proved(plan: Plan, plain: Omit<Bound, 'proven'>, flow: FlowBound
   return { ...plan, bound: { area: plain.area, row: plain.row, flow: least, best, proven: plan.planks === best } };
 }
 
-// HiGHS, loaded once a thread (MIT, WebAssembly).
+// HiGHS, loaded once per thread (MIT, WebAssembly).
 
 let loading: Promise<Highs> | undefined;
 
-/** The solver of this thread. */
 export function highs(): Promise<Highs> {
-  // The package is CommonJS with a default of its own: Node gives the function, its types the namespace around it.
+  // The package is CommonJS with its own default export: Node gives the function, its types the namespace around it.
   const load = highsModule as unknown as () => Promise<Highs>;
   loading ??= load();
   return loading;

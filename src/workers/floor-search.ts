@@ -1,4 +1,4 @@
-/** Scattered floors with few planks and a proof: row lines and joints searched together, each better plan or bound told. */
+/** Scattered floors with few planks and a proof: row lines and joints are searched together, yielding each better plan or bound. */
 
 import type { Highs } from 'highs';
 import { boundOf } from '../layout/bounds.ts';
@@ -12,22 +12,28 @@ import { scatterFloor } from '../layout/scatter-rules.ts';
 import type { ScatterState } from '../layout/scatter-state.ts';
 import { bounded, breaksNone, type FlowBounds, FlowModel, leastOf, type OffcutFlow, proved } from './floor-flow.ts';
 
-/** Columns beyond which the program is not rounded: steps, not seconds, so that an answer repeats. */
+/** Programs with more columns aren't rounded. A limit on steps rather than time, so that answers are reproducible. */
 const MOST_COLUMNS = 6000;
-/** A start piece serves at most this part of a block's rows, so that a multiset can be put in an order; each in its turn. */
+/**
+ * A start piece may be used in at most 1/n of a block's rows, so that the set can be put in order; each n is tried in
+ * turn.
+ */
 const SPREADS = [6, 3, 5, 4];
 const ROUNDINGS = 20;
-/** Steps of the simplex method after which no further rounding begins. */
+/** Simplex steps after which no further rounding starts. */
 const MOST_TAKEN = 10_000;
-/** Most orders are found in a short search, some only in a long one: that is kept for floors still above their bound. */
+/**
+ * Most orders are found in a short search and some only in a long one, which is reserved for floors still above their
+ * bound.
+ */
 const SHORT: Effort = { first: 1, seeds: 1, steps: 8000 };
 const LONG: Effort = { first: 4, seeds: 1, steps: 30_000 };
 const MOST_LONG = 6;
-/** A long search takes at most so many steps a row. */
+/** Maximum steps per row of a long search. */
 const ROW_STEPS = 1500;
 const LAST_STEPS = 20_000;
 
-/** One way to cut the rows, and what is known of it. */
+/** One choice of row lines, and what is known about it. */
 interface Candidate {
   readonly choice: readonly Sliced[];
   readonly table: FlowTable;
@@ -38,7 +44,10 @@ interface Candidate {
   readonly dealt: (readonly Dealt[])[];
 }
 
-/** Plans in rising quality, the last with the best bound; boards that lock, walls along and across the rows. */
+/**
+ * Plans of rising quality, the last with the best bound. Only for boards that lock, with walls parallel and
+ * perpendicular to the rows.
+ */
 export function* searchFloor(
   areas: readonly CoveredArea[],
   plank: Plank,
@@ -104,8 +113,8 @@ export function* searchFloor(
 }
 
 /**
- * Layouts of one way to cut the rows: from start pieces that the program's solution rounds to, fewer planks than `fewest`; then the
- * first layout searched for longer.
+ * Layouts for one choice of row lines: from start pieces the program's solution rounds to, with fewer planks than
+ * `fewest`; then the first layout, searched for longer.
  */
 function* improved(
   { table, model, bounds: { tight }, state, dealt: all }: Candidate,
@@ -125,7 +134,7 @@ function* improved(
   yield anneal(state, { seed: 2, steps: LAST_STEPS, target: tight, warm: 60, cool: 4 });
 }
 
-/** The start pieces of every block; undefined when they are not as many as its rows. */
+/** The start pieces of every block; undefined if their number doesn't match its rows. */
 function dealtBy({ blocks }: FlowTable, { used }: OffcutFlow): readonly Dealt[] | undefined {
   const dealt = blocks.map(({ runs, options }, b) => ({
     runs,

@@ -1,4 +1,4 @@
-/** The worker threads: started with the first task, few, replaced when one dies or overruns; tasks wait in a queue fair a person. */
+/** The pool of worker threads: started on demand, replaced when one dies or overruns, with a queue that is fair per person. */
 
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
@@ -12,7 +12,7 @@ import type { Progress, RestStock } from '../layout/resume-floor.ts';
 import type { StickTask } from '../trim/sticks.ts';
 import { endWhenBroken, Unworked, WorkQueue, whoAsks } from './queue.ts';
 
-// What worker threads are asked to do: plain data.
+// Tasks for worker threads, as plain data.
 
 export type Task =
   | { readonly kind: 'sticks'; readonly task: StickTask }
@@ -30,28 +30,27 @@ export type Task =
       readonly rules: HerringRules;
     };
 
-/** What tasks may take. */
 interface TaskBounds {
-  /** Threads that search; 0 for the machine's cores but the one that answers, four at most. */
+  /** Search threads; 0 means the machine's cores minus the one that answers, four at most. */
   readonly workers: number;
-  /** Tasks that may wait, of all and of one person. */
+  /** Tasks that may wait, in all and per person. */
   readonly queue: number;
   readonly queuePerPerson: number;
-  /** Seconds and megabytes of one task; what was found by then stands. */
+  /** Seconds and megabytes per task; what was found by then stands. */
   readonly askSeconds: number;
   readonly askMegabytes: number;
 }
 
-/** A thread that searches never take, so that a first answer waits for no search of somebody else's. */
+/** A thread that searches never take, so that a first answer doesn't wait for someone else's search. */
 const FOR_FIRST = 1;
 
-/** Seconds for a first answer, which nobody sees anything before. */
+/** Seconds for a first answer, before which nothing is shown. */
 const FIRST_SECONDS = 10;
 
-/** Seconds that better answers wait for their turn; then the first one stands. */
+/** Seconds that better answers wait for their turn; after that the first one stands. */
 const WAIT_SECONDS = 60;
 
-/** Workers load the built JavaScript, also when this file runs as TypeScript in a test. */
+/** Workers load the built JavaScript even when this file runs as TypeScript in a test. */
 const WORKER = fileURLToPath(
   new URL(
     import.meta.url.endsWith('.ts') ? '../../dist/src/workers/solve-worker.js' : './solve-worker.js',
@@ -64,7 +63,7 @@ let queue = queueWithin(bounds);
 let pool: Piscina | undefined;
 let replaced = 0;
 
-/** Bounds the tasks to come; those not told stay. For the start: threads that run already are as they were begun. */
+/** Sets limits for future tasks; those not given stay. Call it at startup: threads already running keep theirs. */
 export function boundTasks(given: Partial<TaskBounds>): void {
   bounds = { ...bounds, ...given };
   queue = queueWithin(bounds);
@@ -85,7 +84,7 @@ function workers(): Piscina {
     minThreads: 0,
     maxThreads: threadsFor(bounds.workers),
     idleTimeout: 30_000,
-    // A program gone wrong must not take the bot's memory with it.
+    // A runaway program must not take the bot's memory with it.
     resourceLimits: { maxOldGenerationSizeMb: bounds.askMegabytes },
   });
   endWhenBroken(own, () => {
@@ -95,15 +94,15 @@ function workers(): Piscina {
   return own;
 }
 
-/** Whether a task betters an answer that is there already. */
+/** Whether a task improves an answer that has already been given. */
 function isBetter({ kind }: Task): boolean {
   return kind === 'sticks' || kind === 'floor-search';
 }
 
 /**
- * Answers to a task as its worker finds them. A task that betters an answer ends without an error when its worker dies or
- * overruns: what came, stands. Throws Unworked where too many wait, or a first answer takes more than it may; an Error when
- * the worker of a first answer dies.
+ * Answers to a task as its worker finds them. A task that improves an answer ends without an error when its worker dies
+ * or overruns; what arrived stands. Throws Unworked when too many are waiting or a first answer takes too long, and an
+ * Error when the worker of a first answer dies.
  */
 export async function* answersFrom<T>(task: Task): AsyncGenerator<T> {
   const { port1, port2 } = new MessageChannel();
@@ -143,7 +142,7 @@ export async function* answersFrom<T>(task: Task): AsyncGenerator<T> {
   }
 }
 
-/** The task's last answer, once its turn came; undefined where what came must do. */
+/** The task's last answer, once its turn came; undefined when what arrived has to do. */
 async function worked<T>(task: Task, port: MessageChannel['port2'], left: AbortSignal): Promise<T | undefined> {
   const better = isBetter(task);
   const patience = better ? AbortSignal.any([left, AbortSignal.timeout(WAIT_SECONDS * 1000)]) : left;
@@ -167,7 +166,7 @@ function isEnd(cause: unknown): boolean {
   return cause.name === 'AbortError' || ('code' in cause && cause.code === 'ERR_WORKER_OUT_OF_MEMORY');
 }
 
-/** What a task comes to. Throws as `answersFrom`, and an Error when there is no answer at all. */
+/** The task's last answer. Throws like `answersFrom`, and an Error when there is no answer at all. */
 export async function lastAnswerFrom<T>(task: Task): Promise<T> {
   let last: T | undefined;
   for await (const answer of answersFrom<T>(task)) last = answer;
@@ -175,12 +174,11 @@ export async function lastAnswerFrom<T>(task: Task): Promise<T> {
   return last;
 }
 
-/** The threads that run now. */
 export function workerThreads(): readonly Worker[] {
   return pool?.threads ?? [];
 }
 
-/** Tasks worked on and waiting, and how many had their workers ended or failed so far. */
+/** Tasks running and waiting, and how many workers were ended or failed so far. */
 export function taskFigures(): { readonly working: number; readonly waiting: number; readonly replaced: number } {
   return { working: queue.working, waiting: queue.waiting, replaced };
 }

@@ -1,4 +1,4 @@
-/** Things that wait, each somebody's: taken in rounds, one of each person a round, and a person's own in their order. */
+/** Queues for work: fair per person, with limits, and first answers before better ones. */
 
 import { AsyncLocalStorage } from 'node:async_hooks';
 
@@ -22,7 +22,7 @@ export class RoundRobin<T> {
     this.#size += 1;
   }
 
-  /** Takes the next one, whose person is then last in the round; undefined when nothing waits. */
+  /** Takes the next item and moves its person to the end of the round; undefined when nothing waits. */
   next(): T | undefined {
     for (const [who, [one, ...rest]] of this.#waiting) {
       this.#waiting.delete(who);
@@ -34,7 +34,7 @@ export class RoundRobin<T> {
     return undefined;
   }
 
-  /** Takes one out of its turn; whether it was still waiting. */
+  /** Removes an item out of turn; returns whether it was still waiting. */
   remove(who: string, one: T): boolean {
     const own = this.#waiting.get(who) ?? [];
     const left = own.filter((other) => other !== one);
@@ -46,32 +46,32 @@ export class RoundRobin<T> {
   }
 }
 
-// On whose behalf something is being worked out, wherever in the house that is.
+// Whose request is being worked on, tracked through async calls.
 
 interface Asking {
   readonly who: string;
-  /** Told of milliseconds that some work of theirs waited for its turn. */
+  /** Called with the milliseconds that some of their work waited for its turn. */
   readonly waited?: (milliseconds: number) => void;
 }
 
 const askers = new AsyncLocalStorage<Asking>();
 
-/** Does work on somebody's behalf; `who` is any key that is the same for the same person. */
+/** Runs work on a person's behalf; `who` is any key that is the same for the same person. */
 export function onBehalfOf<T>(who: string, work: () => T): T {
   return askers.run({ who }, work);
 }
 
-/** Whoever is asking; empty where nobody is. */
+/** The key of the person whose request this is; empty outside a request. */
 export function whoAsks(): string {
   return askers.getStore()?.who ?? '';
 }
 
-/** Tells whoever counts it that work of the one who asks waited. */
+/** Reports how long the current person's work waited. */
 function tellWait(milliseconds: number): void {
   askers.getStore()?.waited?.(milliseconds);
 }
 
-/** A stream whose every step is worked on somebody's behalf; `waited` is told how long work within it waited for its turn. */
+/** A stream whose every step runs on a person's behalf; `waited` gets how long work within it waited for its turn. */
 export async function* eachOnBehalfOf<T>(
   who: string,
   stream: AsyncIterable<T>,
@@ -90,11 +90,11 @@ export async function* eachOnBehalfOf<T>(
   }
 }
 
-// Why something was not worked out: not a fault, and asking again may do.
+// Why something wasn't worked out: not a fault, and trying again may help.
 
 /**
- * `crowded`: too many wait already; `own`: too many of the same person's; `large`: it took more time or memory than an ask may;
- * `unread`: reading its text took longer than a text may.
+ * `crowded`: too much is waiting; `own`: too much from the same person; `large`: it took more time or memory than a
+ * request may; `unread`: reading the text took too long.
  */
 export type Why = 'crowded' | 'own' | 'large' | 'unread';
 
@@ -108,25 +108,24 @@ export class Unworked extends Error {
   }
 }
 
-// Work that waits for one of a few places: fair a person, bounded, and what somebody waits to see first goes
-// before what betters it.
+// A queue for a limited number of slots.
 
 export interface QueueTerms {
-  /** Worked on at once. */
+  /** Slots. */
   readonly atOnce: number;
-  /** Places of these that only first answers take. */
+  /** How many of these only first answers take. */
   readonly forFirst: number;
-  /** May wait in all, and of one person. */
+  /** How many may wait in all, and per person. */
   readonly inAll: number;
   readonly ofOne: number;
 }
 
 /** Whose work it is, and whether it is a first answer or a better one. */
 interface Turn {
-  /** Empty where nobody asks: bound by `inAll` alone. */
+  /** Empty outside a request: then only `inAll` limits it. */
   readonly who: string;
   readonly better: boolean;
-  /** Gives the wait up; what is begun goes on. */
+  /** Gives up waiting; work already started goes on. */
   readonly patience?: AbortSignal;
 }
 
@@ -154,7 +153,10 @@ export class WorkQueue {
     return this.#first.size + this.#better.size;
   }
 
-  /** Does work in its turn. Rejects with Unworked where too much waits, or it waited too long; else as the work does. */
+  /**
+   * Runs work in its turn. Rejects with Unworked if too much is waiting or it waited too long; otherwise like the work
+   * itself.
+   */
   async run<T>(turn: Turn, work: () => Promise<T>): Promise<T> {
     const requested = performance.now();
     await this.#place(turn);
@@ -168,7 +170,7 @@ export class WorkQueue {
     }
   }
 
-  /** Refuses what waits; what is begun goes on. */
+  /** Refuses what waits; work already started goes on. */
   refuseAll(): void {
     for (const lane of [this.#first, this.#better]) {
       for (let one = lane.next(); one; one = lane.next()) one.refuse();
@@ -220,8 +222,7 @@ export class WorkQueue {
   }
 }
 
-// Threads that fail while they have nothing to do: a file of theirs is gone, or there is no memory to start
-// one.
+// Threads that fail while idle: a file is gone, or there is no memory to start one.
 
 interface Threads {
   on(event: 'error', given: (cause: Error) => void): unknown;
@@ -229,8 +230,8 @@ interface Threads {
 }
 
 /**
- * Ends a pool of threads when one fails without a task, and calls `gone` first. Unheard, such a failure would end the
- * process; and what waits for the thread would wait in vain, whereas a pool that ends rejects it at once.
+ * Ends a pool when a thread fails without a task, after calling `gone`. Unhandled, such a failure would end the
+ * process, and tasks waiting for the thread would wait forever; a pool that ends rejects them at once.
  */
 export function endWhenBroken(threads: Threads, gone: () => void): void {
   threads.on('error', () => {

@@ -1,4 +1,4 @@
-/** What runs in a worker thread: one task at a time, each better answer posted as it is found. */
+/** Worker thread entry: runs one task at a time and posts each better answer as it is found. */
 
 import type { MessagePort } from 'node:worker_threads';
 import { layHerringbone } from '../layout/herringbone-lay.ts';
@@ -9,13 +9,12 @@ import { searchFloor } from './floor-search.ts';
 import type { Task } from './pool.ts';
 import { searchSticks } from './stick-search.ts';
 
-/** A task and where to post its answers. */
 interface Job {
   readonly task: Task;
   readonly port: MessagePort;
 }
 
-/** Solves a task: answers are posted as they are found, and the last one is also what the task comes to. */
+/** Posts answers as they are found and returns the last one. */
 export async function solve({ task, port }: Job): Promise<unknown> {
   if (task.kind === 'herringbone') return layHerringbone(task.areas, task.plank, task.rules);
   if (task.kind === 'rest') return planRest(task.plan, task.progress, task.stock);

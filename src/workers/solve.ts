@@ -1,4 +1,4 @@
-/** Floors laid off the event loop when they are large: an ask must not hold up everybody else's. */
+/** Runs large floors, herringbone, remainders and sticks off the event loop, so that one request doesn't hold up the others. */
 
 import { type CoveredArea, isSlanted } from '../layout/covered-area.ts';
 import { isFewer, type Plan, type Plank, type Rules } from '../layout/floor.ts';
@@ -9,14 +9,17 @@ import { type Progress, planRest, type RestStock } from '../layout/resume-floor.
 import { firstSticks, type StickPlan, type StickTask } from '../trim/sticks.ts';
 import { answersFrom, lastAnswerFrom } from './pool.ts';
 
-/** A floor of more planks than this takes over 20 ms, joined rooms and corners counted. */
+/** A floor with more planks than this takes over 20 ms, joined rooms and corners included. */
 const LARGE = 700;
-/** Scattered joints are searched from the start: so many planks already take about as long. */
+/** Scattered joints are searched from the start, so this many planks already take about as long. */
 const LARGE_SCATTERED = 60;
-/** Slanted walls or rows take the clipper and try more: so many planks take about as long. */
+/** Slanted walls or rows need the clipper and more tries, so this many planks take about as long. */
 const LARGE_SLANTED = 60;
 
-/** The plan of a floor of about so many planks. Throws an Error when the worker that lays a large one dies or overruns. */
+/**
+ * The plan of a floor with an estimated number of planks. Throws an Error when the worker laying a large one dies or
+ * overruns.
+ */
 export async function layAway(areas: readonly CoveredArea[], plank: Plank, rules: Rules, about: number): Promise<Plan> {
   const slanted = areas.some(({ region, angle }) => isSlanted(region, angle));
   const large = slanted ? LARGE_SLANTED : rules.pattern.name === 'scattered' ? LARGE_SCATTERED : LARGE;
@@ -25,8 +28,9 @@ export async function layAway(areas: readonly CoveredArea[], plank: Plank, rules
 }
 
 /**
- * Plans better than the first, or with a higher bound, as a worker finds them; none for floors that are not searched: other
- * patterns, boards without locks, walls or rows at a slant. Ends when the worker dies or overruns: what came, stands.
+ * Plans better than the first, or with a higher bound, as a worker finds them. None for floors that aren't searched:
+ * other patterns, boards without locks, slanted walls or rows. Ends when the worker dies or overruns; what arrived
+ * stands.
  */
 export async function* betterFloors(areas: readonly CoveredArea[], first: Plan): AsyncGenerator<Plan> {
   const { plank, rules } = first;
@@ -40,7 +44,7 @@ export async function* betterFloors(areas: readonly CoveredArea[], first: Plan):
   }
 }
 
-/** True for floors that may get a better plan, or a proof, than their first. */
+/** True for floors that may get a better plan, or a proof, after the first. */
 export function isSearched(areas: readonly CoveredArea[], { plank, rules, bound, broken }: Plan): boolean {
   return (
     rules.pattern.name === 'scattered' &&
@@ -50,12 +54,13 @@ export function isSearched(areas: readonly CoveredArea[], { plank, rules, bound,
   );
 }
 
-// Herringbone floors laid off the event loop when they have more than a few boards.
-
-/** More boards than this take over 20 ms: every board at a wall is clipped. */
+/** More boards than this take over 20 ms, because every board at a wall is clipped. */
 const LARGE_HERRINGBONE = 40;
 
-/** The plan of a floor of about so many boards, or why its border does not fit. Throws an Error when the worker dies or overruns. */
+/**
+ * The plan for an estimated number of boards, or why its border doesn't fit. Throws an Error when the worker dies or
+ * overruns.
+ */
 export async function layHerringboneAway(
   areas: readonly ZigzagArea[],
   plank: Plank,
@@ -66,12 +71,10 @@ export async function layHerringboneAway(
   return lastAnswerFrom<HerringPlan | NoBorder>({ kind: 'herringbone', areas, plank, rules });
 }
 
-// The rest of a floor begun, planned off the event loop when it is long.
-
-/** More rows than this, laid ones among them, may take over 20 ms. */
+/** More rows than this, laid ones included, may take over 20 ms. */
 const LONG = 25;
 
-/** As `planRest`. Throws an Error when the worker that plans a long one dies or overruns. */
+/** Like `planRest`. Throws an Error when the worker planning a long one dies or overruns. */
 export async function restAway(
   plan: Plan,
   progress: readonly Progress[],
@@ -82,10 +85,7 @@ export async function restAway(
   return lastAnswerFrom({ kind: 'rest', plan, progress, stock });
 }
 
-// Sticks cut for least money, off the event loop: a first answer at once, then better ones, proven where it
-// can be.
-
-/** Plans in rising quality, each replacing the one before. Throws a RangeError when a piece fits no stock. */
+/** Plans of rising quality, each replacing the one before. Throws a RangeError when a piece fits no stock. */
 export async function* cutSticks(task: StickTask): AsyncGenerator<StickPlan> {
   let best = firstSticks(task);
   yield best;

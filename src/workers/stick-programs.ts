@@ -1,4 +1,4 @@
-/** The linear programs over ways to fill a stick: kinds covered, sticks of each supply limited. */
+/** Linear and integer programs for cutting sticks, solved by column generation over ways to fill a stick. */
 
 import type { Highs } from 'highs';
 import { type Counts, mostValuableByTable, type StickNumbers } from '../trim/sticks.ts';
@@ -9,7 +9,7 @@ export interface StickWay {
   readonly counts: Counts;
 }
 
-/** Duals (kinds ≥ 0, supplies ≤ 0), the objective and how much of each way is used. */
+/** Duals (kinds ≥ 0, supplies ≤ 0), the objective, and how much each way is used. */
 interface Solved {
   readonly objective: number;
   readonly kindDuals: readonly number[];
@@ -20,8 +20,8 @@ interface Solved {
 type Model = ReturnType<Highs['createModel']>;
 
 /**
- * `cost`: least cost that covers every kind, sticks at hand limited. `mix`: least number of pieces left uncovered when the
- * sticks of each supply are given. Keeps its model warm: ways are added, limits changed, and it is solved again.
+ * `cost`: lowest cost that covers every kind, with sticks on hand limited. `mix`: fewest pieces left uncovered for a
+ * given number of sticks of each supply. Keeps its model warm: ways are added, limits change, and it is solved again.
  */
 export class StickModel {
   readonly #model: Model;
@@ -34,7 +34,7 @@ export class StickModel {
     this.#model = solver.createModel();
     this.#numbers = numbers;
     this.#mode = mode;
-    // Presolve would throw the last basis away, and each solve starts from it.
+    // Presolve would discard the last basis, and each solve starts from it.
     this.#model.options.set({ output_flag: false, presolve: 'off', solver: 'simplex' });
     const nothing = { indices: [], values: [] };
     for (const { ids } of numbers.kinds) this.#model.addRow(ids.length, Number.POSITIVE_INFINITY, nothing);
@@ -61,7 +61,7 @@ export class StickModel {
     this.ways.push(way);
   }
 
-  /** How many sticks of each supply there are. */
+  /** Sets how many sticks of each supply there are. */
   limit(mix: readonly number[]): void {
     mix.forEach((sticks, supply) => {
       this.#model.changeRowBounds(this.#numbers.kinds.length + supply, 0, sticks);
@@ -85,22 +85,25 @@ export class StickModel {
   }
 }
 
-// Column generation over ways to fill a stick, and exact whole-number cuts read off its duals.
+// Column generation, and exact cuts derived from its duals.
 
-/** Σⱼ worthⱼ·sticksⱼ ≥ need holds for every mix of sticks that can give all pieces: whole numbers, so exact. */
+/** Σⱼ worthⱼ·sticksⱼ ≥ need holds for every mix of sticks that can yield all pieces. In integers, so it is exact. */
 export interface MixCut {
   readonly worth: readonly number[];
   readonly need: number;
 }
 
-/** Duals are scaled by this and cut to whole numbers: what is lost only weakens the cut, never makes it wrong. */
+/** Duals are scaled by this and rounded down: that weakens the cut but never makes it wrong. */
 const SCALE = 1_000_000;
 const ROUNDS = 400;
-/** Ways added a round, as many times over as there are supplies. */
+/** Ways added per round, as a multiple of the number of supplies. */
 const PASSES = 8;
 const TOLERANCE = 1e-7;
 
-/** Adds ways until none would improve the program; the last solution, or undefined when a fill is too large to price. */
+/**
+ * Adds ways until none would improve the program. Returns the last solution, or undefined when a fill is too large to
+ * price.
+ */
 export function generateWays(model: StickModel, numbers: StickNumbers, costs: readonly number[]): Solved | undefined {
   const sizes = numbers.kinds.map(({ size }) => size);
   const most = numbers.kinds.map(({ ids }) => ids.length);
@@ -117,7 +120,7 @@ export function generateWays(model: StickModel, numbers: StickNumbers, costs: re
         if ((costs[supply] ?? 0) - value - (solved.supplyDuals[supply] ?? 0) >= -TOLERANCE) return;
         model.add({ supply, counts });
         added = true;
-        // The next pass looks for ways with other pieces: together they can make a whole cut.
+        // The next pass looks for ways with other pieces, because together they can make an integral solution.
         counts.forEach((count, kind) => {
           if (count > 0) worth[kind] = 0;
         });
@@ -130,7 +133,7 @@ export function generateWays(model: StickModel, numbers: StickNumbers, costs: re
   return undefined;
 }
 
-/** The cut of a solution's duals, priced again in whole numbers: no trust in floating point. */
+/** The cut from a solution's duals, priced again in integers rather than trusting floating point. */
 export function mixCut(solved: Solved, numbers: StickNumbers): MixCut | undefined {
   const worths = solved.kindDuals.map((dual) => Math.floor(dual * SCALE));
   const filled = mostValuableByTable(
@@ -143,24 +146,24 @@ export function mixCut(solved: Solved, numbers: StickNumbers): MixCut | undefine
   return filled && { worth: filled.map(({ value }) => value), need };
 }
 
-/** True when a mix of sticks cannot give all pieces by this cut. */
+/** True when this cut proves that a mix of sticks can't yield all pieces. */
 export function violates(mix: readonly number[], { worth, need }: MixCut): boolean {
   return mix.reduce((sum, sticks, supply) => sum + sticks * (worth[supply] ?? 0), 0) < need;
 }
 
-// Whole sticks: integer programs over known ways, or over every fullest way where those are few.
+// Whole sticks: integer programs over known ways, or over all of them if they are few.
 
-/** Nodes an integer program may take: steps, not seconds, so that the same task gives the same answer. */
+/** Node limit of an integer program. Not a time limit, so that the same task gives the same answer. */
 const NODES = 1500;
-/** HiGHS's model status for a program without solutions. */
+/** HiGHS model status: infeasible. */
 const INFEASIBLE = 8;
-/** Every way is listed up to this many. */
+/** Up to this many ways are enumerated. */
 const MOST_WAYS = 4000;
 
-/** How an integer program ended: a choice of ways, none for certain, or not known. */
+/** How an integer program ended: a choice of ways, certainly none, or unknown. */
 export type Chosen = { readonly ways: readonly StickWay[] } | 'none' | 'unknown';
 
-/** Ways that cover every kind with the sticks of a mix; `none` for certain only when `ways` are all there are. */
+/** Ways that cover every kind with the sticks of a mix; `none` is certain only if `ways` is complete. */
 export function chooseWays(
   solver: Highs,
   numbers: StickNumbers,
@@ -193,7 +196,7 @@ export function chooseWays(
   }
 }
 
-/** The rounded choice, checked in whole numbers. */
+/** The rounded choice, checked in integers. */
 function covers(
   ways: readonly StickWay[],
   used: readonly number[],
@@ -216,7 +219,10 @@ function covers(
   );
 }
 
-/** Every way to fill a stick that takes no further piece, for each supply of a mix; undefined when they are too many. */
+/**
+ * Every way to fill a stick that has no room for another piece, for each supply of a mix; undefined when there are too
+ * many.
+ */
 export function everyWay({ kinds, supplies }: StickNumbers, mix: readonly number[]): readonly StickWay[] | undefined {
   const ways: StickWay[] = [];
   for (let supply = 0; supply < supplies.length; supply++) {
@@ -250,16 +256,18 @@ function fullest(kinds: StickNumbers['kinds'], capacity: number, most: number): 
   return place(0, capacity) && found.length <= most ? found : undefined;
 }
 
-// Whole sticks by diving: the most used way of the relaxed program is taken, the rest priced again, until
-// nothing is left.
+// Diving: take the most used way of the relaxed program, price the rest again, and repeat until nothing is left.
 
-/** What is still to give, and from how many sticks. */
+/** Pieces still to cut, and the sticks left. */
 interface Rest {
   readonly pieces: readonly number[];
   readonly sticks: readonly number[];
 }
 
-/** Ways that give every piece from just these sticks; undefined when this dive runs aground. `turn` takes another way first. */
+/**
+ * Ways that yield every piece from exactly these sticks; undefined when this dive fails. `turn` starts with a different
+ * way.
+ */
 export function dive(
   solver: Highs,
   numbers: StickNumbers,
@@ -285,7 +293,10 @@ export function dive(
   return taken;
 }
 
-/** Every way used at least once in the relaxed program, else the most used one; undefined when pieces must stay over. */
+/**
+ * Every way used at least once in the relaxed program, or else the most used one; undefined when pieces have to be left
+ * over.
+ */
 function mostUsed(
   solver: Highs,
   numbers: StickNumbers,

@@ -25,18 +25,21 @@ import {
   violates,
 } from './stick-programs.ts';
 
-// Mixes of bought sticks in rising cost: what a proof walks through.
+// Mixes of bought sticks in order of cost.
 
-/** Sticks of each supply, and their cost; sticks at hand are always all there. */
+/** Sticks of each supply, and their cost; sticks on hand are always included. */
 interface Mix {
   readonly sticks: readonly number[];
   readonly cents: number;
 }
 
-/** More mixes than this and the proof is given up. */
+/** With more mixes than this the proof is abandoned. */
 const MOST_MIXES = 400_000;
 
-/** Every mix that costs less than `below` and is long enough for all pieces, the cheapest first; undefined when too many. */
+/**
+ * Every mix that costs less than `below` and is long enough for all pieces, cheapest first; undefined when there are
+ * too many.
+ */
 function mixesBelow(numbers: StickNumbers, below: number): readonly Mix[] | undefined {
   const { kinds, supplies } = numbers;
   const need = kinds.reduce((sum, { size, ids }) => sum + size * ids.length, 0);
@@ -55,7 +58,7 @@ function mixesBelow(numbers: StickNumbers, below: number): readonly Mix[] | unde
       return;
     }
     const { cents: price = 0, capacity = 0 } = supplies[supply] ?? {};
-    // More sticks than pieces serve nobody.
+    // More sticks than pieces are never useful.
     const most = kinds.reduce((sum, { ids }) => sum + ids.length, 0);
     for (let count = 0; count <= most && cents + count * price < below && !tooMany; count++) {
       sticks[supply] = count;
@@ -67,7 +70,7 @@ function mixesBelow(numbers: StickNumbers, below: number): readonly Mix[] | unde
   return tooMany ? undefined : mixes.sort((a, b) => a.cents - b.cents || total(a) - total(b));
 }
 
-/** True when another stock to buy is at least as long for no more money. */
+/** True when another stock to buy is at least as long and costs no more. */
 function isBeaten({ supplies }: StickNumbers, supply: number): boolean {
   const own = supplies[supply];
   return supplies.some(
@@ -85,12 +88,12 @@ function total({ sticks }: Mix): number {
   return sticks.reduce((sum, count) => sum + count, 0);
 }
 
-/** Mixes that may be tried by linear programs before the proof is given up. */
+/** Mixes tried by linear programs before the proof is abandoned. */
 const MOST_TRIED = 60;
-/** Dives into one mix, each taking another way first. */
+/** Dives per mix, each starting with a different way. */
 const DIVES = 12;
 
-/** Plans in rising quality; the last stands. Throws a RangeError when a piece fits no stock. */
+/** Plans of rising quality; the last is final. Throws a RangeError when a piece fits no stock. */
 export function* searchSticks(task: StickTask, solver: Highs): Generator<StickPlan> {
   const numbers = numbersOf(task);
   let fillings = bestFit(numbers);
@@ -125,7 +128,10 @@ export function* searchSticks(task: StickTask, solver: Highs): Generator<StickPl
 /** A bound that rose, or ways that meet it. */
 type Step = { readonly bound: number } | { readonly bound: number; readonly ways: readonly StickWay[] };
 
-/** Walks the mixes in rising cost: the first that can be cut is the cheapest. Each is excluded by a cut, or cut, or leaves the proof open. */
+/**
+ * Goes through the mixes in order of cost; the first that can be cut is the cheapest. Each one is excluded by a cut,
+ * succeeds, or leaves the proof open.
+ */
 function* proof(
   solver: Highs,
   numbers: StickNumbers,
@@ -168,7 +174,9 @@ function* proof(
   if (!open) yield { bound: best() };
 }
 
-/** Ways that cut all pieces from just these sticks: by diving, then by integer programs over known and over all ways. */
+/**
+ * Ways that cut all pieces from exactly these sticks: by diving, then by integer programs over known and over all ways.
+ */
 function cutMix(solver: Highs, numbers: StickNumbers, ways: readonly StickWay[], sticks: readonly number[]): Chosen {
   for (let turn = 0; turn < DIVES; turn++) {
     const found = dive(solver, numbers, ways, sticks, turn);
@@ -182,7 +190,7 @@ function isWithin(sticks: readonly number[], most: readonly number[]): boolean {
   return sticks.every((count, supply) => count <= (most[supply] ?? 0));
 }
 
-/** One kind alone on the cheapest stock to buy that holds it, as often as it fits. */
+/** Each kind alone on the cheapest stock to buy that holds it, as often as it fits. */
 function single({ kinds, supplies }: StickNumbers): readonly StickWay[] {
   return kinds.flatMap(({ size, ids }, kind) => {
     if (!supplies.some(({ limit, capacity }) => limit === undefined && capacity >= size)) return [];
@@ -192,7 +200,7 @@ function single({ kinds, supplies }: StickNumbers): readonly StickWay[] {
   });
 }
 
-/** Ways less the pieces given twice, each bought stick as cheap as its pieces allow, empty sticks left out. */
+/** Ways without duplicate pieces, each bought stick as cheap as its pieces allow, empty sticks dropped. */
 function trimmed({ kinds, supplies }: StickNumbers, ways: readonly StickWay[]): readonly Filling[] {
   const left = kinds.map(({ ids }) => ids.length);
   return ways.flatMap(({ supply, counts }) => {

@@ -1,27 +1,38 @@
-/** Reading under a limit of time: no text holds up everybody else, whatever a pattern makes of it. */
+/** Time limits on reading text, and long work split into steps, so that no request blocks the others. */
 
 import { readFileSync } from 'node:fs';
 import { createContext, Script } from 'node:vm';
 import { Unworked } from './queue.ts';
 
-/** How long reading may hold the event loop before it is looked at, in milliseconds. */
+/** How long reading may block the event loop before it is checked, in milliseconds. */
 interface ReadingTime {
   readonly hold: number;
-  /** Milliseconds of processor time that this thread has used. */
+  /** Processor time in milliseconds that this thread has used. */
   used(): number;
 }
 
-/** An attempt with less processor time than this, in milliseconds, says more of the machine's load than of the text. No text takes as much. */
+/**
+ * An attempt that got less processor time than this (ms) says more about the load on the machine than about the text.
+ * No text takes as much.
+ */
 const FAIR = 60;
-/** Fair attempts until a text is given up. The second may find patterns compiled that the first was still compiling. */
+/**
+ * Fair attempts before a text is given up. The second may find patterns compiled that the first was still compiling.
+ */
 const ATTEMPTS = 2;
-/** On a loaded machine an attempt may take twice as long as the one before, so many times. */
+/** On a loaded machine an attempt may take twice as long as the one before, this many times. */
 const DOUBLED = 5;
 
-/** What is loaded with the first answers is no text's fault: until a process has given some, reading is only kept from hanging. */
+/**
+ * Loading code with the first answers is no text's fault, so until a process has given some, reading is only kept from
+ * hanging.
+ */
 let time: ReadingTime = { hold: 10_000, used: threadTime() };
 
-/** Holds reading to its limit from now on, for a process that others ask too, once it has answered something. Gives the way back. */
+/**
+ * Enforces the limit from now on. For a process with several users, once it has answered something. Returns a function
+ * that undoes it.
+ */
 export function limitReading(): () => void {
   const before = time;
   time = { ...time, hold: 100 };
@@ -35,8 +46,8 @@ const place = createContext({ read: undefined as unknown });
 const step = new Script('read()');
 
 /**
- * What reading gives. Where it takes longer than it may it is stopped, and `late` is given, or Unworked is thrown. What is
- * read must be read in one go and change nothing. Reading within reading has the time of the whole.
+ * Runs `read`. If it takes too long it is stopped, and `late` is returned or Unworked is thrown. `read` must be
+ * synchronous and change nothing. Nested reads share the time of the outermost.
  */
 export function readInTime<T>(read: () => T, late?: () => T): T {
   const found = reading ? { value: read() } : readWithin(read, time);
@@ -45,7 +56,7 @@ export function readInTime<T>(read: () => T, late?: () => T): T {
   throw new Unworked('unread');
 }
 
-/** What reading gives within a time; undefined where it was stopped. */
+/** The result of `read` if it finishes in time; undefined if it was stopped. */
 export function readWithin<T>(read: () => T, { hold, used }: ReadingTime): { readonly value: T } | undefined {
   let [fair, doubled] = [0, 0];
   while (fair < ATTEMPTS && doubled <= DOUBLED) {
@@ -58,7 +69,7 @@ export function readWithin<T>(read: () => T, { hold, used }: ReadingTime): { rea
   return undefined;
 }
 
-/** V8 looks whether it should stop in the midst of a pattern too, which nothing that runs in JavaScript can do. */
+/** V8 can interrupt even in the middle of a regular expression, which no JavaScript code can do. */
 function attempt<T>(read: () => T, timeout: number): { readonly value: T } | undefined {
   place.read = read;
   reading = true;
@@ -73,7 +84,7 @@ function attempt<T>(read: () => T, timeout: number): { readonly value: T } | und
   }
 }
 
-/** The clock of this thread alone where there is one; else of the whole process, its other threads included. */
+/** The clock of this thread alone if there is one, or else of the whole process with its other threads. */
 function threadTime(): () => number {
   const own = (process as { threadCpuUsage?: () => NodeJS.CpuUsage }).threadCpuUsage?.bind(process);
   const sum = ({ user, system }: NodeJS.CpuUsage): number => (user + system) / 1000;
@@ -88,12 +99,12 @@ function threadTime(): () => number {
   return () => sum(process.cpuUsage());
 }
 
-// Work that stops now and then, so that it never holds the event loop for long: others have it in between.
+// Long work that yields now and then, so that it never blocks the event loop for long.
 
-/** Milliseconds of one stretch: a stop sooner than this is passed over. */
+/** Milliseconds of one stretch; a yield sooner than this is ignored. */
 const STRETCH = 8;
 
-/** Works to the end, others let in where the work stops (`yield`). Rejects with what the work throws. */
+/** Runs a generator to the end, letting other work in at its yields. Rejects with what it throws. */
 export async function inSteps<T>(work: Generator<undefined, T>): Promise<T> {
   let begun = performance.now();
   for (;;) {
