@@ -1,4 +1,4 @@
-/** Planks to choose from, laid along the same wall at the same scale, one strip of floor a plank. */
+/** Planks to choose from, one strip of floor each, laid along the same wall at the same scale. */
 
 import { type Saying, sayCut, sayLength } from '../input/format.ts';
 import type { LaidRegion, Plan } from '../layout/floor.ts';
@@ -12,7 +12,7 @@ import { MARGIN } from './fit.ts';
 import { clippedRings, sidesOf } from './shapes.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 
-/** How far from the wall a strip reaches, and how much of the wall is shown at the most. */
+/** How far from the wall a strip reaches. */
 const DEPTH = inches(42);
 const LONGEST = inches(240);
 const WALL = 5;
@@ -25,7 +25,7 @@ interface Choice {
   readonly plan: Plan;
 }
 
-/** One sheet with a strip a choice: the region of that name from its starting wall on. */
+/** One sheet with a strip per choice: the named region from its starting wall on. */
 export function drawChoices(choices: readonly Choice[], room: string, saying: Saying): Drawing {
   const laid = choices.flatMap(({ name, plan }) => {
     const region = plan.regions.find((one) => one.name === room);
@@ -45,7 +45,7 @@ export function drawChoices(choices: readonly Choice[], room: string, saying: Sa
       );
       y += LINE;
     }
-    // The wall lies below: who stands with the back to it looks up the sheet, and left is left.
+    // The wall is at the bottom: with your back to it you look up the sheet, and left is left.
     const foot = y + 2 + depth * scale;
     shapes.push(...stripOf(region, { longest, depth }, ([u, v]) => [MARGIN + u * scale, foot - v * scale]));
     shapes.push({ kind: 'rect', role: 'wall-start', x: MARGIN, y: foot, width, height: WALL });
@@ -88,7 +88,7 @@ function reachOf(region: LaidRegion, { rules }: Plan): number {
   return rules.gap + Math.max(0, ...region.rows.flatMap(({ pieces }) => pieces.map((piece) => piece.u + piece.length)));
 }
 
-/** The pieces of the first rows, cut off at the strip's end and depth. */
+/** The pieces of the first rows, clipped to the strip's length and depth. */
 function stripOf(
   region: LaidRegion,
   { longest, depth }: { longest: number; depth: number },

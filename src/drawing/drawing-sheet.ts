@@ -1,4 +1,4 @@
-/** A sheet: heading, figure and what stands below it, stacked to the height they need. */
+/** Sheets: heading, figure and legend stacked to the height they need, and how a room is split into pages. */
 
 import { type Saying, sayLength } from '../input/format.ts';
 import type { LaidRegion } from '../layout/floor.ts';
@@ -11,24 +11,23 @@ import { asGiven, type RoomView, type RowRange, turnedQuarter, windowOn } from '
 import { placed } from './svg.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 
-// Below a figure: the scale, what each surface means, and notes.
+// Below a figure: scale, legend and notes.
 
 const LINE = 12;
 const SWATCH = { width: 16, height: 9 } as const;
 
-/** Shapes from y = 0 down, and how far they reach. */
+/** Shapes from y = 0 down, and their total height. */
 export interface SheetPart {
   readonly shapes: readonly Shape[];
   readonly height: number;
 }
 
-/** An entry of the legend. */
 export interface Meaning {
   readonly role: ShapeRole;
   readonly text: string;
 }
 
-/** A bar of a round length, as long as reads well. */
+/** A scale bar of a round length. */
 export function scaleBar(scale: number, saying: Saying): SheetPart {
   const length = roundLength(scale, saying);
   const width = length * scale;
@@ -55,7 +54,7 @@ export function scaleBar(scale: number, saying: Saying): SheetPart {
   return { shapes: [bar, write('scale-label', sayLength(length, saying), x + width + 5, baseline(y))], height: 16 };
 }
 
-/** The longest of the round lengths that stays within a third of the sheet. */
+/** The longest round length that stays within a third of the sheet. */
 function roundLength(scale: number, saying: Saying): Length {
   const round =
     saying.units === 'metric'
@@ -64,7 +63,6 @@ function roundLength(scale: number, saying: Saying): Length {
   return round.find((length) => length * scale <= SHEET_WIDTH / 3) ?? ticks(round.at(-1) ?? 0);
 }
 
-/** Each meaning beside its swatch. */
 export function legend(meanings: readonly Meaning[]): SheetPart {
   const shapes: Shape[] = [];
   let y = 0;
@@ -91,7 +89,6 @@ export function legend(meanings: readonly Meaning[]): SheetPart {
   return { shapes, height: y + 3 };
 }
 
-/** Sentences, one under the other. */
 export function notes(sentences: readonly string[]): SheetPart {
   const lines = sentences.flatMap((sentence) => wrapped(sentence, SMALL, false, SHEET_WIDTH - 2 * MARGIN));
   const shapes = lines.map((line, i) => write('note', line, MARGIN, baseline(6 + i * LINE)));
@@ -102,7 +99,6 @@ const TITLE = { size: 15, line: 19 } as const;
 const FACT = { size: 10, line: 13.5 } as const;
 const GAP = 7;
 
-/** What a sheet is made of. */
 interface SheetParts {
   readonly title: string;
   readonly alt: string;
@@ -111,7 +107,7 @@ interface SheetParts {
   readonly below: readonly SheetPart[];
 }
 
-/** Puts a sheet together. Heights are whole, so that a picture of any width is in proportion. */
+/** Puts a sheet together. Heights are whole numbers, so that a picture of any width keeps its proportions. */
 export function sheetOf({ title, alt, facts, figure, below }: SheetParts): Drawing {
   const head = heading(title, facts);
   const top = MARGIN + head.height;
@@ -141,18 +137,17 @@ function heading(title: string, facts: readonly string[]): SheetPart {
   return { shapes: [...titles, ...texts], height: from + FACT.line * lines.length + GAP };
 }
 
-// Which way a room is seen and on how many sheets: as told where its labels can be read, else turned, else in
-// pages of rows.
+// A room is drawn as given if its labels can be read, else turned, else in pages of rows.
 
 /** From this many rows up a room is drawn in pages. */
 const PAGED_ROWS = 60;
 const MOST_ROWS = 30;
-/** Rows higher than this on the sheet need no better view. */
+/** Rows taller than this on the sheet need no better view. */
 const READABLE_PITCH = 6.5;
-/** What a turned view must gain before the room is not drawn as it was told. */
+/** How much larger a turned view must be to justify turning the room. */
 const WORTH_TURNING = 1.25;
 
-/** The measured figures of a room, in laying order: one where it fits a sheet. */
+/** The measured figures of a room in laying order: just one if it fits a sheet. */
 export function* pagesOf(region: LaidRegion, given: Labelled): Generator<undefined, readonly Fit[]> {
   const all = { first: 0, last: region.rows.length - 1 };
   const straight = asGiven(region);
@@ -160,7 +155,7 @@ export function* pagesOf(region: LaidRegion, given: Labelled): Generator<undefin
   if (region.rows.length < PAGED_ROWS) {
     const columns = columnsOf(region, all, given);
     const single = measured(straight, all, given, columns);
-    // Most rooms are drawn as they were told: the other view is not looked at then.
+    // Most rooms are drawn as given, so the other view usually isn't measured.
     const best = single.fits && isReadable(single) ? single : better(single, measured(turned, all, given, columns));
     if (best.fits) return [best];
   }
@@ -173,7 +168,7 @@ function isReadable({ pitch }: Fit): boolean {
   return pitch >= READABLE_PITCH;
 }
 
-/** The first of two, unless the second makes a figure that is worth turning the room for. */
+/** The first, unless the second makes a figure large enough to justify turning the room. */
 function better(a: Fit, b: Fit): Fit {
   if (!b.fits) return a;
   if (!a.fits) return b;
@@ -185,7 +180,7 @@ interface Columns {
   readonly ends: Column;
 }
 
-/** Every label of some rows. */
+/** Every label of the given rows. */
 function columnsOf(region: LaidRegion, { first, last }: RowRange, given: Labelled): Columns {
   const { starts, ends } = rowLabels(region, first, last, given);
   return { starts: columnOf(starts, 'row-number'), ends: columnOf(ends, 'run-name') };
@@ -195,7 +190,7 @@ function measured(view: RoomView, range: RowRange, { plan }: Labelled, { starts,
   return measure(view, windowOn(view, plan, range), plan, starts, ends);
 }
 
-/** Pages of nearly equal numbers of rows, as few as fit. */
+/** As few pages as fit, with nearly equal numbers of rows. */
 function* inPages(view: RoomView, given: Labelled): Generator<undefined, readonly Fit[]> {
   const { length } = view.region.rows;
   for (let count = Math.ceil(length / MOST_ROWS); ; count++) {
@@ -210,7 +205,7 @@ function* inPages(view: RoomView, given: Labelled): Generator<undefined, readonl
   }
 }
 
-/** The page that reads worst. */
+/** The least readable page. */
 function worst(pages: readonly Fit[]): Fit | undefined {
   return pages.find(({ fits }) => !fits) ?? [...pages].sort((a, b) => a.pitch - b.pitch)[0];
 }

@@ -1,4 +1,4 @@
-/** Walls one under the other with their trim: pieces, joints, doors and studs, as one faces each wall. */
+/** Walls stacked on a sheet with their trim: pieces, joints, doors and studs, as seen facing each wall. */
 
 import { type Saying, sayCut, sayLength, sayNumber } from '../input/format.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
@@ -21,14 +21,14 @@ import { textWidth } from './font.ts';
 import { type StickBlock, stacked, stickLines } from './stick-drawing.ts';
 import { baseline, SMALL, write } from './text.ts';
 
-// A board of trim seen from above, the wall behind it: its ends slant as they are cut.
+// A board seen from above, with the wall behind it; its ends slant the way they are cut.
 
-/** Height of a board on the sheet: room for its letter and length. */
+/** Leaves room for the board's letter and length. */
 const STRIP_HEIGHT = 14;
-/** How far a slanted end leans: drawn alike for every setting, the words tell the angle. */
+/** How far a slanted end leans: the same for every setting, since the text gives the angle. */
 const LEAN = 5;
 
-/** A board's surface and its edge from `top` down; short pieces are dotted. `at` maps ticks along the wall to the sheet. */
+/** A board's surface and edge from `top` down; short pieces are dotted. `at` maps ticks along the wall to the sheet. */
 function boardShapes(
   piece: TrimPiece,
   wall: TrimWall,
@@ -56,7 +56,10 @@ function boardShapes(
   ];
 }
 
-/** Which way the face end leans: 1 out beyond the wall's end at an outside corner, -1 back from it at an inside one, 0 square. */
+/**
+ * Which way the face end leans: 1 beyond the wall's end at an outside corner, -1 back from it at an inside one, 0
+ * square.
+ */
 function leanOf({ cut }: Cut, outside: boolean): -1 | 0 | 1 {
   if (cut === 'square' || cut === 'scarf') return 0;
   return outside ? 1 : -1;
@@ -71,12 +74,11 @@ export interface TrimShown {
   readonly studs: Studs;
 }
 
-/** Room at both ends for a mitre that stands out. */
+/** Space at both ends for a protruding miter. */
 const FLARE = 6;
 const ACROSS = SHEET_WIDTH - 2 * MARGIN - 2 * FLARE;
 const STUD = 4;
 
-/** Sheets of one room. */
 export function drawElevations(room: string, shown: TrimShown, saying: Saying): readonly Drawing[] {
   const walls = shown.walls.filter((wall) => wall.room === room);
   const scale = ACROSS / Math.max(...walls.map(({ length }) => length));
@@ -93,12 +95,11 @@ export function drawElevations(room: string, shown: TrimShown, saying: Saying): 
   );
 }
 
-/** What one end of a piece is, in words. */
+/** Describes one end of a piece in words. */
 export function sayEnd(wall: TrimWall, side: 'left' | 'right', cut: Cut, saying: Saying): string {
   return sayTrimCut(cut.cut, sayDegrees(cut.setting, saying), isOutside(wall[side].interior));
 }
 
-/** An angle in words: 22.5°. */
 export function sayDegrees(degrees: number, saying: Saying): string {
   return `${sayNumber(degrees, saying)}°`;
 }
@@ -141,7 +142,7 @@ function studStrokes(wall: TrimWall, studs: Studs, at: (length: number) => numbe
   };
 }
 
-/** A piece's letter, with its length where the board is long enough; the lines below have all of it in the same order. */
+/** A piece's letter, and its length if the board is long enough; the lines below list everything in the same order. */
 function pieceName(
   { id, wall, length, from, to }: TrimPiece,
   name: string,

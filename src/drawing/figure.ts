@@ -1,4 +1,4 @@
-/** One room's figure: floor, walls with their lengths, and the labels beside its rows, on a ground of its own. */
+/** One room's figure: floor, walls with their lengths, and the labels beside its rows. */
 
 import { type Saying, sayLength } from '../input/format.ts';
 import type { Piece, Plan, Region } from '../layout/floor.ts';
@@ -14,19 +14,19 @@ import { type DrawnWall, drawnWalls, type RowLabel, wallTexts } from './labels.t
 import { clippedLines, clippedRings, place, type RoomView, type Window } from './shapes.ts';
 import { type Box, baseline, meet, SMALL, textBox, write } from './text.ts';
 
-// Names inside the figure: of rooms that lie in one floor, and of what stands in them.
+// Names inside the figure: joined rooms and fixtures.
 
-/** Places for a name: so many steps across and down what is seen of a room, the middle first. */
+/** Grid of positions tried for a name across and down the visible part of a room, starting in the middle. */
 const STEPS = 8;
 const PAD = 1.5;
 
-/** Shapes to draw over the planks, and names that found no room. */
+/** Shapes to draw over the planks, and names that didn't fit. */
 interface Marks {
   readonly shapes: readonly Shape[];
   readonly listed: readonly string[];
 }
 
-/** Marks of a view within the visible floor; names keep clear of `kept`. */
+/** Marks of a view within the visible floor; names stay clear of `kept`. */
 export function roomMarks(
   view: Pick<RoomView, 'seen' | 'upright'> & { readonly region: Region },
   seen: Seen,
@@ -73,7 +73,7 @@ export function roomMarks(
   return { shapes, listed };
 }
 
-/** The name where it lies wholly within a ring and clear of what is taken, as near to the middle as can be. */
+/** Places a name completely inside a ring and clear of `taken`, as close to the middle as possible. */
 function nameIn(name: string, ring: readonly Place[], upright: boolean, taken: readonly Box[]): Text | undefined {
   const { left, right, top, bottom } = boxAround(ring);
   const [x, y] = [(left + right) / 2, (top + bottom) / 2];
@@ -120,19 +120,19 @@ function holds(ring: readonly Place[], [x, y]: Place): boolean {
 
 const ARROW = 26;
 
-/** A figure `width` by `height` on the sheet; `listed` are walls whose lengths found no room on it. */
+/** A figure of `width` by `height` on the sheet; `listed` are walls whose lengths didn't fit on it. */
 export interface Figure {
-  /** From (0, 0): rows lying, to be turned a quarter to the left where `upright`. */
+  /** From (0, 0), with rows horizontal; turn it a quarter turn left if `upright`. */
   readonly shapes: readonly Shape[];
   readonly upright: boolean;
   readonly width: number;
   readonly height: number;
   readonly listed: readonly string[];
-  /** Rooms and things whose names found no room. */
+  /** Rooms and fixtures whose names didn't fit. */
   readonly unnamed?: readonly string[];
 }
 
-/** Bounds of the visible floor on the lying figure. */
+/** Bounds of the visible floor on the figure before it is turned. */
 interface Ground {
   readonly seen: Seen;
   readonly floor: Box;
@@ -144,7 +144,6 @@ interface Ground {
   readonly levelOf: (label: RowLabel) => number;
 }
 
-/** Composes a measured figure. */
 export function drawFigure(fit: Fit, plan: Plan, sources: ReadonlyMap<Piece, CutSource>, saying: Saying): Figure {
   const { view, window } = fit;
   const ground = groundOf(fit);
@@ -174,7 +173,7 @@ export function drawFigure(fit: Fit, plan: Plan, sources: ReadonlyMap<Piece, Cut
   return { shapes, upright: view.upright, ...size, listed, unnamed: marks.listed };
 }
 
-/** Walls by the numbers they were told with, room by room. */
+/** Walls by the numbers the user gave them, room by room. */
 function wallsOf(view: RoomView, saying: Saying, seen: Seen, floor: Box): readonly DrawnWall[] {
   const { region } = view;
   const start = startWall(region, region.frame.angle);
@@ -212,7 +211,7 @@ function groundOf({ view, window, scale, left, right, leftZone, rightZone }: Fit
   };
 }
 
-/** A column's texts, and the lines from them to the rows' ends. */
+/** A column's texts, and the lines from them to the ends of the rows. */
 function labelled(fit: Fit, column: Column, ground: Ground, side: 'left' | 'right'): readonly Shape[] {
   if (column.labels.length === 0) return [];
   const levels = levelsOf(column, ground.levelOf);
@@ -244,12 +243,12 @@ function labelled(fit: Fit, column: Column, ground: Ground, side: 'left' | 'righ
   return [...leaders, ...columnTexts(column, levels, x, side === 'left' ? 'right' : 'left')];
 }
 
-/** Width of the words and the arrow that tell the laying direction. */
+/** Width of the words and the arrow showing the laying direction. */
 function stripWidth(): number {
   return textWidth(DRAWING.direction, SMALL, false) + 5 + ARROW;
 }
 
-/** Beside the starting wall: the direction in words, and an arrow. */
+/** The laying direction beside the starting wall: words and an arrow. */
 function directionStrip({ view }: Fit, { floor, height }: Ground): readonly Shape[] {
   const y = view.reversed ? STRIP / 2 - 2 : height - STRIP / 2 + 2;
   const from = (floor.left + floor.right - stripWidth()) / 2;
@@ -267,7 +266,7 @@ function bandOf([ax, ay]: Place, [bx, by]: Place, [ox, oy]: Place): Shape {
   return { kind: 'rect', role: 'wall-start', x, y, width, height: ox === 0 ? WALL : Math.abs(by - ay) };
 }
 
-/** The floor with its walls, cut off where the floor goes on. */
+/** The floor with its walls, cut off where the floor continues. */
 function withWalls({ left, right, top, bottom }: Box, { cutLow, cutHigh }: Window): Box {
   return {
     left: left - WALL,
@@ -289,9 +288,7 @@ function pageEdges({ left, right, top, bottom }: Box, cutLow: boolean, cutHigh: 
   return [...(cutHigh ? [edge(top)] : []), ...(cutLow ? [edge(bottom)] : [])];
 }
 
-// How large a room is, in words.
-
-/** A region's bounding sides in words, as it was told. */
+/** A region's bounding sides in words, as the user gave them. */
 export function saySize(region: Region, saying: Saying): string {
   const { minX, minY, maxX, maxY } = boxOf(region.outline);
   return DRAWING.size(sayLength(ticks(maxX - minX), saying), sayLength(ticks(maxY - minY), saying));

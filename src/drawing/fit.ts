@@ -1,4 +1,4 @@
-/** How large a room is drawn: as large as the sheet lets it be beside its labels, and whether the labels find room. */
+/** How large a room is drawn: as large as the sheet allows beside its labels, and whether the labels fit. */
 
 import type { Plan } from '../layout/floor.ts';
 import { SHEET_WIDTH, type Shape, type TextRole } from '../reply/drawing.ts';
@@ -8,14 +8,13 @@ import type { RowLabel } from './labels.ts';
 import { place, type RoomView, type Window } from './shapes.ts';
 import { baseline, SMALL, spread, write } from './text.ts';
 
-// A column of row labels: how wide it is, where each line stands, and the lines that lead from labels to
-// rows.
+// Columns of row labels: their width, line positions, and leader lines to the rows.
 
-/** Between the middles of neighbouring label lines. */
+/** Distance between the centers of adjacent label lines. */
 export const LINE = 10;
 const SPACE = 4;
 
-/** Labels with their widths: number, cut and offcut stand in columns of their own. */
+/** Labels with their widths; number, cut and offcut each get their own column. */
 export interface Column {
   readonly labels: readonly RowLabel[];
   readonly name: number;
@@ -44,7 +43,7 @@ export function columnOf(labels: readonly RowLabel[], nameRole: TextRole): Colum
   };
 }
 
-/** Levels (sheet units, y down) of the labels, given where their rows lie. */
+/** Positions (sheet units, y down) of the labels, given where their rows are. */
 export function levelsOf(column: Column, levelOf: (label: RowLabel) => number): readonly number[] {
   const order = column.labels.map((label, i) => ({ i, level: levelOf(label) }));
   const falling = (order[0]?.level ?? 0) > (order.at(-1)?.level ?? 0);
@@ -60,7 +59,7 @@ export function levelsOf(column: Column, levelOf: (label: RowLabel) => number): 
   return levels;
 }
 
-/** The texts of a column whose left edge is at `x`; `towards` tells on which side the room is. */
+/** The texts of a column whose left edge is at `x`; `towards` is the side the room is on. */
 export function columnTexts(
   column: Column,
   levels: readonly number[],
@@ -88,22 +87,23 @@ export function columnTexts(
   });
 }
 
-/** Margin at the sheet's edges. */
 export const MARGIN = 8;
-/** Thickness of a wall on the sheet: room for its number and length. */
+/** Thickness of a wall on the sheet: enough for its number and length. */
 export const WALL = 13;
-/** The strip beside the starting wall that tells the laying direction. */
+/** The strip beside the starting wall with the laying direction. */
 export const STRIP = 16;
-/** Longest figure: the sheet stays below 1,600 with its heading and legend. */
+/** Longest figure: with heading and legend the sheet stays below 1,600. */
 const LONGEST = 1200;
 const ACROSS = SHEET_WIDTH - 2 * MARGIN;
-/** A closet is not blown up beyond this: sheet units a tick. */
+/** Largest scale in sheet units per tick, so that a closet isn't blown up. */
 export const LARGEST_SCALE = 4.5 / TICKS_PER_INCH;
-/** Labels may take this much more room than their rows before the lines to them get too slanted. */
+/** Labels may take this many times the height of their rows before the leader lines get too slanted. */
 const MOST_SPREAD = 2.3;
 const FREE_SPREAD = 80;
 
-/** A figure measured: sheet units a tick, both columns with the levels of their lines, and the widths of the leader zones. */
+/**
+ * A measured figure: sheet units per tick, both columns with their line positions, and the widths of the leader zones.
+ */
 export interface Fit {
   readonly view: RoomView;
   readonly window: Window;
@@ -130,7 +130,7 @@ export function measure(view: RoomView, window: Window, plan: Plan, starts: Colu
       LARGEST_SCALE,
     );
   const zones = (scale: number): readonly [number, number] => [zoneOf(left, view, scale), zoneOf(right, view, scale)];
-  // Wider zones make a smaller figure and so a little more spread: the second measure settles it.
+  // Wider zones make the figure smaller and so spread the labels slightly more; the second measurement settles it.
   const [firstLeft, firstRight] = zones(scaleFor(20));
   const [leftZone, rightZone] = zones(scaleFor(firstLeft + firstRight));
   const scale = scaleFor(leftZone + rightZone);
@@ -139,12 +139,12 @@ export function measure(view: RoomView, window: Window, plan: Plan, starts: Colu
   return { view, window, scale, left, right, leftZone, rightZone, pitch: plan.plank.width * scale, fits };
 }
 
-/** Level of a frame's v on the sheet, y down from the window's top. */
+/** Position of a frame's v on the sheet, y down from the window's top. */
 export function levelIn(view: RoomView, window: Pick<Window, 'maxY'>, scale: number, v: number): number {
   return (window.maxY - place(view, 0, v)[1]) * scale;
 }
 
-/** Width of the zone in which lines lead from rows to labels: the more they slant, the wider. */
+/** Width of the zone for leader lines: the more they slant, the wider. */
 function zoneOf(column: Column, view: RoomView, scale: number): number {
   if (column.labels.length === 0) return 0;
   const window = { maxY: view.height };

@@ -1,4 +1,4 @@
-/** The pictures of a laid floor: rooms side by side where there are several, then each room with its cuts. */
+/** The pictures of a laid floor: an overview if there are several rooms, then each room with its cuts. */
 
 import type { Saying } from '../input/format.ts';
 import type { LaidRegion, Plan } from '../layout/floor.ts';
@@ -8,26 +8,25 @@ import { homeSheet } from './home-sheet.ts';
 import type { Labelled } from './labels.ts';
 import { roomSheets } from './room-sheets.ts';
 
-/** An answer carries no more pictures than this: what is left out is said on the sheet before. */
+/** An answer has no more pictures than this; the sheet before says what is left out. */
 export const MOST_SHEETS = 24;
 
-/** What all pictures of a plan are drawn from, made once. */
+/** What all pictures of a plan need, computed once. */
 export interface PlanAsGiven extends Labelled {
-  /** Planks begun in each region. */
+  /** Planks started in each region. */
   readonly planks: readonly number[];
 }
 
-/** A plan to be drawn; lengths are said as the asker says them. */
 export function planAsGiven(plan: Plan, saying: Saying): PlanAsGiven {
   return { plan, saying, sources: cutSources(plan), planks: planksBegun(plan) };
 }
 
-/** Pictures of one region of a plan, drawn in steps: its pieces keep the numbers they have in the whole plan. */
+/** Pictures of one region, drawn in steps; its pieces keep the numbers they have in the whole plan. */
 export function drawRoom(given: PlanAsGiven, region: LaidRegion): Generator<undefined, readonly Drawing[]> {
   return roomSheets(region, given.planks[given.plan.regions.indexOf(region)] ?? 0, given, MOST_SHEETS);
 }
 
-/** Pictures of a plan in the order they are looked at, drawn in steps. */
+/** Pictures of a plan in viewing order, drawn in steps. */
 export function* drawPlan(given: PlanAsGiven): Generator<undefined, readonly Drawing[]> {
   const { plan, planks, saying } = given;
   const several = plan.regions.length > 1;

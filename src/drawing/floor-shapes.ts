@@ -1,4 +1,4 @@
-/** The floor itself as shapes: walls, gap, rows, joints and cut pieces, each to scale in its place. */
+/** The floor as shapes to scale: walls, gap, rows, joints and cut pieces. */
 
 import { coverable, inset } from '../layout/covered-area.ts';
 import type { LaidRegion, Piece, Plan, Row } from '../layout/floor.ts';
@@ -9,18 +9,17 @@ import type { Outline, Point } from '../units/geometry.ts';
 import { clippedLines, clippedRings, type OnFloor, place, type RoomView, type RowRange, sidesOf } from './shapes.ts';
 import type { Box } from './text.ts';
 
-// Where each piece of a floor is cut from, in laying order: the numbers are those of the laying guide.
+// Which plank each piece is cut from, in laying order; the numbers match the laying guide.
 
 /**
- * `whole`: no cut. `new`: from a new plank, nothing of it is laid later. `kept`: from a new plank whose rest is laid later.
- * `reused`: from the rest of a plank begun before. The number is told of the last two.
+ * `whole`: uncut. `new`: from a new plank whose rest isn't used. `kept`: from a new plank whose rest is laid later.
+ * `reused`: from the rest of an earlier plank. Only the last two have a number.
  */
 export interface CutSource {
   readonly kind: 'whole' | 'new' | 'kept' | 'reused';
   readonly number?: number;
 }
 
-/** The source of every piece. */
 export function cutSources(plan: Plan): ReadonlyMap<Piece, CutSource> {
   const pieces = plan.regions.flatMap(({ rows }) => rows.flatMap((row) => row.pieces));
   const uses = new Map<number, number>();
@@ -38,7 +37,7 @@ export function cutSources(plan: Plan): ReadonlyMap<Piece, CutSource> {
   );
 }
 
-/** How many planks are begun in each region: they add up to the planks of the plan. */
+/** How many planks are started in each region; they add up to the planks of the plan. */
 export function planksBegun(plan: Plan): readonly number[] {
   const begun = new Set<number>();
   return plan.regions.map(({ rows }) => {
@@ -48,14 +47,13 @@ export function planksBegun(plan: Plan): readonly number[] {
   });
 }
 
-// Pieces whose shape walls cut, and their neighbours, as rings and lines in the laying frame.
+// Pieces shaped by walls, and the lines around them, in the laying frame.
 
-/** True when some piece of a region is less than a rectangle: the region is drawn piece by piece then. */
+/** True when some piece isn't a full rectangle; the region is then drawn piece by piece. */
 function isShaped(region: LaidRegion): boolean {
   return region.rows.some((row) => row.pieces.some(({ shape }) => shape !== undefined));
 }
 
-/** What a piece covers. */
 function ringsOfPiece({ u, length, shape }: Piece, { v, height }: Row): readonly Outline[] {
   if (shape) return shape;
   return [
@@ -68,7 +66,7 @@ function ringsOfPiece({ u, length, shape }: Piece, { v, height }: Row): readonly
   ];
 }
 
-/** Where a piece meets the one before it in its row, and the row before: stretches of its sides. */
+/** Where a piece meets the previous one in its row, and the previous row: stretches of its sides. */
 function seamsOf(piece: Piece, row: Row, joined: boolean, first: boolean): readonly (readonly [Point, Point])[] {
   return ringsOfPiece(piece, row).flatMap((ring) =>
     ring.flatMap((from, i): (readonly [Point, Point])[] => {
@@ -94,10 +92,10 @@ export function onFloor(region: LaidRegion, roleOf: (piece: Piece) => ShapeRole)
   };
 }
 
-/** The gap is seen at least this wide on the sheet. */
+/** The gap is drawn at least this wide on the sheet. */
 export const LEAST_GAP = 1.6;
 
-/** Where a place of the view falls on the figure. */
+/** Maps the view to the figure. */
 export interface Seen {
   readonly scale: number;
   readonly at: (point: Place) => Place;
@@ -108,7 +106,7 @@ export function gapWidened(plan: Plan, scale: number): boolean {
   return plan.rules.gap > 0 && plan.rules.gap * scale < LEAST_GAP;
 }
 
-/** Walls of a thickness (sheet units) around the room, and the gap inside them, cut off at `box`. */
+/** Walls of a given thickness (sheet units) around the room, and the gap inside them, clipped to `box`. */
 export function wallShapes(
   view: RoomView,
   plan: Plan,
@@ -128,7 +126,7 @@ export function wallShapes(
   };
 }
 
-/** Rows of a range (and what `box` shows of their neighbours), cut to what planks cover. */
+/** A range of rows (and whatever of their neighbors `box` shows), clipped to the area planks cover. */
 export function plankShapes(
   view: RoomView,
   plan: Plan,
@@ -197,7 +195,7 @@ function shapedPieces(
   return [...pieces, { kind: 'lines', role: 'joint', lines: clippedLines(lines, box) }];
 }
 
-/** The lines between rows alone. */
+/** Only the lines between rows. */
 export function rowLines(view: RoomView, plan: Plan, seen: Seen, box: Box): readonly Shape[] {
   if (isShaped(view.region)) {
     const at = ([u, v]: Place): Place => seen.at(place(view, u, v));
@@ -222,7 +220,7 @@ export function rowLines(view: RoomView, plan: Plan, seen: Seen, box: Box): read
   return [{ kind: 'lines', role: 'joint', lines: clippedLines(lines, box) }];
 }
 
-/** What a piece is drawn as. */
+/** The role a piece is drawn in. */
 export function roleOf(piece: Piece, sources: ReadonlyMap<Piece, CutSource>): ShapeRole {
   const source = sources.get(piece)?.kind ?? 'whole';
   if (source === 'kept') return 'offcut-kept';
@@ -235,7 +233,7 @@ export function ringsOf(outlines: readonly Outline[], seen: Seen): readonly (rea
   return outlines.map((outline) => outline.map(seen.at));
 }
 
-/** The slabs as far as a row reaches into them. */
+/** The slabs clipped to a row's height. */
 function slabsIn(slabs: readonly Slab[], row: Row): readonly Slab[] {
   const end = row.v + row.height;
   return slabs
@@ -249,7 +247,7 @@ function overlap(spans: readonly Span[], from: number, to: number): readonly Spa
     .filter((span) => span.to > span.from);
 }
 
-/** Where the floor goes on across the level v: covered just below it and just above. */
+/** Where the floor continues across the level v: covered just below and just above it. */
 function openAt(slabs: readonly Slab[], v: number): readonly Span[] {
   const below = union(slabs.filter(({ bottom, top }) => bottom < v && top >= v).flatMap(({ spans }) => spans));
   const above = union(slabs.filter(({ bottom, top }) => bottom <= v && top > v).flatMap(({ spans }) => spans));

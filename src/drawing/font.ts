@@ -1,10 +1,9 @@
-/** Widths of text by the bundled font's own metrics, and which characters it has. */
+/** The bundled font: character widths, glyph outlines, and which characters it has. */
 
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 
-// The bundled font's files, read by their own tables (ISO/IEC 14496-22): glyph of a character, its advance,
-// its outline's bytes.
+// The font files, read from their own tables (ISO/IEC 14496-22).
 
 /** The family name in the font's own name table. */
 export const FONT_FAMILY = 'DejaVu Sans Condensed';
@@ -15,19 +14,19 @@ export const FONT_FILES = {
   bold: createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf'),
 } as const;
 
-/** One face. Lengths are in units of the em. */
+/** One face. Lengths are fractions of the em. */
 interface Face {
   readonly unitsPerEm: number;
-  /** The glyph of a character, 0 for one that the font lacks. */
+  /** The glyph of a character, 0 if the font lacks it. */
   readonly glyphOf: (character: string) => number;
   readonly advance: (character: string) => number;
-  /** The glyph's entry in the table glyf; empty for a space. */
+  /** The glyph's entry in the glyf table; empty for a space. */
   readonly outline: (glyph: number) => Buffer;
 }
 
 const faces = new Map<string, Face>();
 
-/** The regular or the bold face, read once. Throws a RangeError when the file lacks a table. */
+/** The regular or the bold face, read once. Throws a RangeError if the file lacks a table. */
 export function fontFace(bold: boolean): Face {
   const path = bold ? FONT_FILES.bold : FONT_FILES.regular;
   const known = faces.get(path);
@@ -71,7 +70,7 @@ function remembered(glyphOf: (code: number) => number): (character: string) => n
   };
 }
 
-/** The glyph of a character by a subtable of format 12 (segmented coverage). */
+/** Character to glyph, from a cmap subtable of format 12 (segmented coverage). */
 function readCharacters(file: Buffer, cmap: number): (code: number) => number {
   for (let i = 0; i < file.readUInt16BE(cmap + 2); i++) {
     const subtable = cmap + file.readUInt32BE(cmap + 4 + 8 * i + 4);
@@ -92,14 +91,17 @@ function readCharacters(file: Buffer, cmap: number): (code: number) => number {
   throw new RangeError('the font maps no characters by segments');
 }
 
-/** Above and below the baseline that letters and figures of this font reach, as a share of the size: `b` 0.76, `p` 0.24. */
+/**
+ * How far letters and digits of this font extend above and below the baseline, as a fraction of the size: `b` 0.76, `p`
+ * 0.24.
+ */
 export const ASCENT = 0.77;
 export const DESCENT = 0.24;
 
-/** Stands for a character that the font lacks. */
+/** Stands in for a character the font lacks. */
 const MISSING = '□';
 
-/** Width of a text in the unit of `size`, set without kerning or ligatures. */
+/** Width of a text in the unit of `size`, without kerning or ligatures. */
 export function textWidth(text: string, size: number, bold: boolean): number {
   const face = fontFace(bold);
   let width = 0;
@@ -107,7 +109,10 @@ export function textWidth(text: string, size: number, bold: boolean): number {
   return (width / face.unitsPerEm) * size;
 }
 
-/** The text in characters that the font has: marks that join or vary others are left out, any other stranger is a box. */
+/**
+ * The text limited to characters the font has: combining marks and variation selectors are dropped, anything else
+ * becomes a box.
+ */
 export function drawable(text: string): string {
   if (/^[ -~]*$/.test(text)) return text;
   const { glyphOf } = fontFace(false);
@@ -117,9 +122,9 @@ export function drawable(text: string): string {
     .join('');
 }
 
-// Outlines of the font's glyphs: the table glyf (ISO/IEC 14496-22) read into curves.
+// Glyph outlines: the glyf table (ISO/IEC 14496-22) as curves.
 
-/** A point of a contour in units of the em, y up; between two points off the curve lies one on it, half-way. */
+/** A point of a contour in em units, y up. Between two off-curve points there is an implied on-curve point halfway. */
 interface ContourPoint {
   readonly x: number;
   readonly y: number;
@@ -141,7 +146,7 @@ export function contoursOf(glyph: number, bold: boolean): readonly Contour[] {
   return contours;
 }
 
-/** A simple glyph: ends of contours, instructions (passed over), flags with repeats, then x and y as differences. */
+/** A simple glyph: ends of contours, instructions (skipped), flags with repeats, then x and y as deltas. */
 function simple(data: Buffer): readonly Contour[] {
   const ends = Array.from({ length: data.readInt16BE(0) }, (_, i) => data.readUInt16BE(10 + 2 * i));
   const count = (ends.at(-1) ?? -1) + 1;
@@ -176,7 +181,7 @@ function simple(data: Buffer): readonly Contour[] {
   });
 }
 
-/** A glyph made of others, each moved and perhaps scaled. */
+/** A glyph made of others, each moved and possibly scaled. */
 function composed(data: Buffer, bold: boolean): readonly Contour[] {
   const contours: Contour[] = [];
   let at = 10;

@@ -1,4 +1,4 @@
-/** The sheets of a herringbone floor: each room as it was told, every board in its place. */
+/** The sheets of a herringbone floor: each room as given, with every board in place. */
 
 import { type Saying, sayLength } from '../input/format.ts';
 import { type HerringBoard, type HerringPlan, type HerringRegion, inFrame } from '../layout/herringbone.ts';
@@ -17,7 +17,7 @@ const LONGEST = 460;
 const BESIDE = 16;
 const MOST_SHEETS = 24;
 
-/** One sheet a room, in the order laid; drawn in steps. */
+/** One sheet per room in laying order, drawn in steps. */
 export function* drawHerringbone(plan: HerringPlan, saying: Saying): Generator<undefined, readonly Drawing[]> {
   const roles = rolesOf(plan);
   const begun = new Set<number>();
@@ -31,7 +31,6 @@ export function* drawHerringbone(plan: HerringPlan, saying: Saying): Generator<u
   return drawn;
 }
 
-/** What a board covers in its frame. */
 function ringsOfBoard(board: HerringBoard, width: number): readonly Outline[] {
   if (board.shape) return board.shape;
   const way = { corner: board.at, along: board.along };
@@ -39,7 +38,7 @@ function ringsOfBoard(board: HerringBoard, width: number): readonly Outline[] {
   return [[inFrame([low, 0], way), inFrame([high, 0], way), inFrame([high, width], way), inFrame([low, width], way)]];
 }
 
-/** What each board is drawn as: by whether its plank serves more than once, in laying order. */
+/** Each board's role, by whether its plank is used more than once, in laying order. */
 function rolesOf({ regions }: HerringPlan): ReadonlyMap<HerringBoard, ShapeRole> {
   const uses = new Map<number, number>();
   const boards = regions.flatMap((region) => region.boards);

@@ -1,4 +1,4 @@
-/** The first sheet of several rooms: all of them at one scale, side by side by name. */
+/** The first sheet of several rooms: all of them at one scale, with their names. */
 
 import type { Saying } from '../input/format.ts';
 import type { LaidRegion, Plan } from '../layout/floor.ts';
@@ -20,21 +20,21 @@ import { baseline, SMALL, wrapped, write } from './text.ts';
 const WALL = 3;
 const ARROW = 18;
 const SPACE = 14;
-/** A cell's words may be this wide, however narrow its room. */
+/** A cell is at least this wide, so that its words fit even if the room is narrow. */
 const NARROWEST = 110;
 const LINE = 11;
-/** The widest room takes this much of the sheet, the deepest as much and a half. */
+/** The widest room gets this much of the sheet; the deepest gets one and a half times as much. */
 const WIDEST = 150;
 const DEEPEST = 260;
 
-/** One cell: a room's picture above its words. */
+/** A room's picture above its words. */
 interface Cell {
   readonly width: number;
   readonly height: number;
   readonly shapes: readonly Shape[];
 }
 
-/** The overview sheet; `planks` are those begun in each region, `undrawn` the rooms that get no page. */
+/** The overview sheet; `planks` are those started in each region, `undrawn` the rooms without a page. */
 export function* homeSheet(
   plan: Plan,
   planks: readonly number[],
@@ -104,7 +104,7 @@ function cellOf(view: RoomView, plan: Plan, scale: number, planks: number, sayin
   };
 }
 
-/** Walls and rows of a room, and an arrow the way its rows are laid. */
+/** Walls and rows of a room, with an arrow in the laying direction. */
 function pictureOf(view: RoomView, plan: Plan, scale: number): Cell {
   if (!isQuarter(view.region.frame.angle)) {
     const given = pictureAsGiven(
@@ -150,7 +150,7 @@ function arrowIn(region: LaidRegion, view: RoomView, seen: Seen): Shape {
   };
 }
 
-/** Cells on shelves as wide as the sheet, in their order. */
+/** Cells in order, on shelves as wide as the sheet. */
 function shelves(cells: readonly Cell[]): SheetPart {
   const shapes: Shape[] = [];
   let y = 0;

@@ -1,4 +1,4 @@
-/** The labels beside the rows: number, start and end cuts, and the number of a plank that serves twice. */
+/** Labels beside the rows (number, end cuts, reused planks) and along the walls. */
 
 import { type Saying, sayCut, sayLength } from '../input/format.ts';
 import { sayPieceShort } from '../input/format-piece.ts';
@@ -13,9 +13,9 @@ import { textWidth } from './font.ts';
 import { clippedLines } from './shapes.ts';
 import { type Box, meet, SMALL, textBox, write } from './text.ts';
 
-/** One line beside a row; `leads` when a line is drawn from it to the row's end. */
+/** One line beside a row; `leads` when a line is drawn from it to the end of the row. */
 export interface RowLabel {
-  /** Middle of the row across the rows, in ticks from the starting side. */
+  /** Middle of the row, in ticks from the starting side. */
   readonly v: number;
   readonly row: number;
   readonly name: string;
@@ -31,14 +31,13 @@ interface RowLabels {
   readonly ends: readonly RowLabel[];
 }
 
-/** What labels are made from. */
 export interface Labelled {
   readonly plan: Plan;
   readonly sources: ReadonlyMap<Piece, CutSource>;
   readonly saying: Saying;
 }
 
-/** Labels of rows `first` to `last` (indices, both included). */
+/** Labels of rows `first` to `last` (indices, inclusive). */
 export function rowLabels(region: LaidRegion, first: number, last: number, given: Labelled): RowLabels {
   const starts: RowLabel[] = [];
   const ends: RowLabel[] = [];
@@ -46,7 +45,7 @@ export function rowLabels(region: LaidRegion, first: number, last: number, given
     const index = first + i;
     const rip = row.height < given.plan.plank.width ? DRAWING.rip(sayCut(ticks(row.height), given.saying)) : '';
     const blank = { v: row.v + row.height / 2, row: index, name: '', cut: '', offcut: '', leads: false };
-    // The strip's own line stands on its outer side, away from the rows that are whole.
+    // The strip gets its own line on its outer side, away from the full rows.
     if (rip !== '' && index === 0) starts.push({ ...blank, rip });
     const runs = runsIn(row);
     runs.forEach((pieces, k) => {
@@ -63,12 +62,12 @@ export function rowLabels(region: LaidRegion, first: number, last: number, given
   return { starts, ends };
 }
 
-/** 5, or 5a and 5b where a wall parts row 5: as in the laying guide. */
+/** 5, or 5a and 5b if a wall splits row 5, as in the laying guide. */
 function runName(row: number, run: number, runs: number): string {
   return `${row + 1}${runs > 1 ? String.fromCodePoint(97 + (run % 26)) : ''}`;
 }
 
-/** A piece's length as it is cut; a plank that is not cut is whole. */
+/** The length of a cut piece; an uncut plank is whole. */
 export function sayPiece(piece: Piece, saying: Saying): string {
   if (piece.part === 'whole') return piece.shape ? DRAWING.wholeCut : DRAWING.whole;
   return sayPieceShort(piece, saying);
@@ -79,12 +78,12 @@ function saidCut(piece: Piece, { sources, saying }: Labelled): Pick<RowLabel, 'c
   return { cut: sayPiece(piece, saying), offcut: number === undefined ? '' : DRAWING.offcut(number) };
 }
 
-// Each wall's number and length, written into the drawn thickness of the wall where they fit.
+// Wall numbers and lengths, written into the drawn thickness of the wall if they fit.
 
-/** A wall as drawn: its visible stretch on the figure, and the way out of the room. */
+/** A wall as drawn: its visible stretch on the figure, and the direction out of the room. */
 export interface DrawnWall {
   readonly number: number;
-  /** Told where walls of several rooms are drawn in one figure. */
+  /** Set when one figure shows walls of several rooms. */
   readonly room?: string;
   readonly length: string;
   readonly starting: boolean;
@@ -120,14 +119,14 @@ export function drawnWalls(
       : ax >= bounds.left - 1 && ax <= bounds.right + 1;
     const stretch = Math.abs(to[0] - from[0]) + Math.abs(to[1] - from[1]);
     if (!inside || stretch === 0) return [];
-    // The room lies to the left of an outline that runs counter-clockwise: out is to the right (y down here).
+    // The room is to the left of a counterclockwise outline, so out is to the right (y is down here).
     const out: Place = level ? [0, Math.sign(bx - ax)] : [Math.sign(ay - by), 0];
     const length = sayLength(wallLength(outline, i), saying);
     return [{ number: i + 1, length, starting: i === starting, from, to, out }];
   });
 }
 
-/** A slanted wall: nothing is written along it, its number stands beside its visible middle. */
+/** Nothing is written along a slanted wall; its number goes beside its visible middle. */
 function slantedWall(
   number: number,
   from: Place,
@@ -143,7 +142,7 @@ function slantedWall(
   return [{ number, length, starting, from: line[0], to: line[1], out, slanted: true }];
 }
 
-/** Texts placed so that none meets another or the room; what found no room is listed in words. */
+/** Places texts so that none overlaps another or the room; what doesn't fit is listed in words. */
 export function wallTexts(
   walls: readonly DrawnWall[],
   rings: readonly (readonly Place[])[],
@@ -162,7 +161,7 @@ export function wallTexts(
     texts.push(text);
     boxes.push(textBox(text));
   };
-  // The long walls first: the short ones find their place around them.
+  // Long walls first; the short ones find a spot around them.
   for (const wall of [...walls].sort((a, b) => stretchOf(b) - stretchOf(a))) {
     const full = DRAWING.wall(wall.number, wall.length, wall.room);
     const wordings = wall.starting ? [DRAWING.startWall(wall.number, wall.length, wall.room), full] : [full];
@@ -183,7 +182,7 @@ function stretchOf({ from, to }: DrawnWall): number {
   return Math.abs(to[0] - from[0]) + Math.abs(to[1] - from[1]);
 }
 
-/** The wording along the wall, in its thickness: in the middle, or to either side of it. */
+/** The wording inside the wall's thickness: in the middle, or to either side of it. */
 function within(wall: DrawnWall, wording: string, thickness: number, upright: boolean): readonly Text[] {
   const room = stretchOf(wall) - textWidth(wording, SMALL, wall.starting) - 3;
   if (room < 0 || wall.slanted) return [];
@@ -195,7 +194,7 @@ function within(wall: DrawnWall, wording: string, thickness: number, upright: bo
   });
 }
 
-/** The number alone, just outside the wall. */
+/** Just the number, outside the wall. */
 function beyond(wall: DrawnWall, thickness: number): readonly Text[] {
   const [x, y] = [(wall.from[0] + wall.to[0]) / 2, (wall.from[1] + wall.to[1]) / 2];
   return [0.5, 1, 1.5, 2, 2.5].map((far) => {
@@ -217,7 +216,7 @@ function centred(wall: DrawnWall, wording: string, x: number, y: number, turn: T
   return write(wall.starting ? 'dimension-start' : 'dimension', wording, x + dx, y + dy, style);
 }
 
-/** True when the box reaches into the room (rings even–odd), or, conservatively, near a slanted side. */
+/** True when the box reaches into the room (rings even–odd) or, conservatively, comes near a slanted side. */
 function meetsRoom(box: Box, rings: readonly (readonly Place[])[]): boolean {
   const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
   let inside = false;

@@ -1,4 +1,4 @@
-/** The picture of a subfloor patch, to scale: joists, the cut on them, blocks between them, panels, screws and the damage. */
+/** The picture of a subfloor patch, to scale: joists, cut, blocks, panels, screws and damage. */
 
 import { type Saying, sayCut, sayLength } from '../input/format.ts';
 import { type Patch, patchToRoom, type Rect } from '../prep/subfloor-patch.ts';
@@ -10,9 +10,9 @@ import { MARGIN } from './fit.ts';
 import { textWidth } from './font.ts';
 import { baseline, SMALL, write } from './text.ts';
 
-// What is written beside a patch: each joist's number and place, and the sides of the cut.
+// Labels beside a patch: each joist's number and position, and the sides of the cut.
 
-/** Where the floor is seen on the figure: sheet units a tick, and the figure's place of a room point. */
+/** Scale in sheet units per tick, and the position of a room point on the figure. */
 interface Ground {
   readonly scale: number;
   readonly at: (x: number, y: number) => Place;
@@ -25,7 +25,7 @@ interface Ground {
 /** From a text's middle line to its baseline. */
 const RISE = SMALL * 0.365;
 
-/** Numbers and places of joists: above those that run up, turned so that they find room; beside those that run across. */
+/** Numbers and positions of joists: above joists that run up (turned to fit), beside joists that run across. */
 function joistLabels(
   names: readonly string[],
   joists: readonly number[],
@@ -41,7 +41,7 @@ function joistLabels(
   });
 }
 
-/** The cut's sides: across below the figure, up to the left of it. */
+/** The sides of the cut: across below the figure, up to its left. */
 function dimensions(cut: Rect, run: 'up' | 'across', ground: Ground, saying: Saying): readonly Shape[] {
   const [x0, y0] = patchToRoom([cut.u0, cut.v0], run);
   const [x1, y1] = patchToRoom([cut.u1, cut.v1], run);
@@ -87,8 +87,6 @@ function dimensions(cut: Rect, run: 'up' | 'across', ground: Ground, saying: Say
   ];
 }
 
-// A screw on the picture of a patch.
-
 const HALF = 1.8;
 
 /** A screw's head from above: a cross. */
@@ -105,14 +103,12 @@ function cross([x, y]: Place): readonly (readonly [Place, Place])[] {
   ];
 }
 
-// What each surface and line of a patch's picture means.
-
 const LINE = 13;
-/** Width of the swatches of the legend that stands above, and where its texts begin. */
+/** Width of the legend's swatches, and where its texts start. */
 const SWATCH = 16;
 const TEXT = MARGIN + SWATCH + 6;
 
-/** The legend: surfaces with their swatch, then the saw cut and the screw as they are drawn. */
+/** The legend: surfaces with their swatches, then the saw cut and the screw as they are drawn. */
 function patchLegend(): SheetPart {
   const words = PATCH_DRAWING.legend;
   const surfaces = legend([
@@ -140,19 +136,19 @@ function patchLegend(): SheetPart {
   return { shapes: [...surfaces.shapes, ...marks], height: first + 2 * LINE };
 }
 
-/** Which way joists run on the plan, and how wide one is (ticks). */
+/** Which way joists run on the plan, and how wide they are (ticks). */
 interface PatchLook {
   readonly run: 'up' | 'across';
   readonly joistWidth: number;
 }
 
-/** Room for a dimension beside the figure. */
+/** Space for a dimension beside the figure. */
 const DIMENSION = 16;
 const TALLEST = 620;
-/** How much of the floor is seen beyond the cut, as a share of a bay. */
+/** How much of the floor is shown beyond the cut, as a fraction of a bay. */
 const BEYOND = 0.45;
 
-/** One sheet with the patch as the plan has it: x to the right, y up. Lengths are said as the asker says them. */
+/** One sheet with the patch as on the plan: x to the right, y up. */
 export function drawPatch(patch: Patch, look: PatchLook, saying: Saying): Drawing {
   const { cut, panels, blocks, fasteners, damage } = patch;
   const names = cut.joists.map((at, i) => PATCH_DRAWING.joist(i + 1, sayLength(ticks(at), saying)));
@@ -189,7 +185,7 @@ export function drawPatch(patch: Patch, look: PatchLook, saying: Saying): Drawin
   return sheetFor(patch, look, { shapes, ground, labelled }, saying);
 }
 
-/** The window on the floor round the cut, and how large it is drawn. */
+/** The visible window around the cut and its scale. */
 function groundFor({ cut }: Patch, { run, joistWidth }: PatchLook, labelled: number): { ground: Ground; window: Rect } {
   const bay = (cut.u1 - cut.u0) / cut.bays;
   const beyond = Math.max(bay * BEYOND, joistWidth);
@@ -237,7 +233,6 @@ function sheetFor(
   });
 }
 
-/** A rectangle as a strong closed line. */
 function outline(rect: Shape): Shape {
   if (rect.kind !== 'rect') return rect;
   const { x, y, width, height } = rect;

@@ -1,4 +1,4 @@
-/** What runs in a worker thread: a drawing made into a PNG. */
+/** Worker thread entry: turns a drawing into a PNG. */
 
 import { Resvg } from '@resvg/resvg-js';
 import type { Drawing } from '../reply/drawing.ts';
@@ -10,7 +10,7 @@ export interface PictureTask {
   readonly width: number;
 }
 
-/** The PNG. Letters are outlines, so that no font is looked for. */
+/** The PNG. Text is drawn as outlines, so no font is needed. */
 export function rasterise({ drawing, width }: PictureTask): Uint8Array {
   const svg = toSvg(drawing, { outlined: true });
   const options = { fitTo: { mode: 'width', value: width }, font: { loadSystemFonts: false } } as const;

@@ -1,4 +1,4 @@
-/** A drawing as a PNG of a given width, made in a worker thread: drawing and packing never hold the event loop. */
+/** PNGs of drawings, made in a worker thread so that rendering never blocks the event loop. */
 
 import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
@@ -6,10 +6,10 @@ import type { Drawing } from '../reply/drawing.ts';
 import { endWhenBroken, WorkQueue, whoAsks } from '../workers/queue.ts';
 import type { PictureTask } from './png-worker.ts';
 
-/** Width of a picture in pixels when none is asked for: two and a half for each unit of the sheet, sharp on a phone. */
+/** Default width in pixels: two and a half per sheet unit, sharp on a phone. */
 export const PNG_WIDTH = 900;
 
-/** Workers load the built JavaScript, also when this file runs as TypeScript in a test. */
+/** Workers load the built JavaScript even when this file runs as TypeScript in a test. */
 const WORKER = fileURLToPath(
   new URL(
     import.meta.url.endsWith('.ts') ? '../../dist/src/drawing/png-worker.js' : './png-worker.js',
@@ -18,11 +18,11 @@ const WORKER = fileURLToPath(
 );
 const THREADS = 2;
 
-/** Milliseconds for one picture, and megabytes of a worker's heap. */
+/** Milliseconds per picture, and megabytes of a worker's heap. */
 const LONGEST = 10_000;
 const HEAP = 256;
 
-/** One answer has a picture a room, and the pictures of an answer are asked for at once. */
+/** One answer has a picture per room, and all of them are requested at once. */
 const queue = new WorkQueue({ atOnce: THREADS, forFirst: 0, inAll: 1000, ofOne: 250 });
 
 let pool: Piscina<PictureTask, Uint8Array> | undefined;
@@ -34,7 +34,7 @@ function workers(): Piscina<PictureTask, Uint8Array> {
     minThreads: 0,
     maxThreads: THREADS,
     idleTimeout: 30_000,
-    // A thread that sleeps between tasks outside its event loop never gives back what pictures took outside the heap.
+    // A thread that sleeps outside its event loop between tasks never frees the off-heap memory of its pictures.
     atomics: 'disabled',
     resourceLimits: { maxOldGenerationSizeMb: HEAP },
   });
@@ -45,7 +45,10 @@ function workers(): Piscina<PictureTask, Uint8Array> {
   return own;
 }
 
-/** The picture `width` pixels wide, its height in proportion. Throws what the renderer throws, and Unworked where too many wait. */
+/**
+ * The picture `width` pixels wide, height in proportion. Throws what the renderer throws, and Unworked when too many
+ * are waiting.
+ */
 export async function toPng(drawing: Drawing, width = PNG_WIDTH): Promise<Buffer> {
   const bytes = await queue.run({ who: whoAsks(), better: false }, () =>
     workers().run({ drawing, width }, { name: 'rasterise', signal: AbortSignal.timeout(LONGEST) }),
@@ -53,7 +56,7 @@ export async function toPng(drawing: Drawing, width = PNG_WIDTH): Promise<Buffer
   return Buffer.from(bytes);
 }
 
-/** Pictures worked on and waiting. */
+/** Pictures in progress and waiting. */
 export function pictureFigures(): { readonly working: number; readonly waiting: number } {
   return { working: queue.working, waiting: queue.waiting };
 }

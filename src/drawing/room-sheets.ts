@@ -1,4 +1,4 @@
-/** A room's sheets: one with every cut, or one without cuts and then pages of rows. */
+/** A room's sheets: one with every cut, or an overview without cuts followed by pages of rows. */
 
 import { sayCut, sayLength } from '../input/format.ts';
 import { inset } from '../layout/covered-area.ts';
@@ -19,14 +19,14 @@ import { drawnWalls, type Labelled, type RowLabel, sayPiece, wallTexts } from '.
 import { asGiven, type OnFloor, sidesOf, turnOf, windowOn } from './shapes.ts';
 import type { Box } from './text.ts';
 
-// What a room's legend explains: only what is on its sheet.
+// The legend explains only what is on the sheet.
 
 /** Whether the starting wall, a gap drawn wider than it is, and a page's edge are on the sheet. */
 interface OnSheet {
   readonly start: boolean;
   readonly widened: boolean;
   readonly cut: boolean;
-  /** A doorway in which the floor stops. */
+  /** A doorway where the floor stops. */
   readonly transition: boolean;
 }
 
@@ -47,7 +47,7 @@ function meanings(rows: readonly Row[], { plan, sources, saying }: Labelled, sho
   ];
 }
 
-// A room as it was told, its pieces lying at whatever angle they are laid.
+// A room as given, with pieces at whatever angle they are laid.
 
 /** A picture from (0, 0), walls included. */
 interface PictureAsGiven {
@@ -57,7 +57,9 @@ interface PictureAsGiven {
   readonly height: number;
 }
 
-/** Draws a room at a scale (sheet units a tick) with walls of a thickness and the gap (ticks) inside them. */
+/**
+ * Draws a room at a scale (sheet units per tick), with the thickness of its walls in sheet units and the gap in ticks.
+ */
 export function pictureAsGiven(
   region: Region & { readonly frame: Frame },
   { pieces, lines }: OnFloor,
@@ -92,18 +94,17 @@ export function pictureAsGiven(
   };
 }
 
-// The sheet of a room whose rows run at a slant to its walls, drawn as it was told; its cuts are on the
-// sheets that follow.
+// Rooms whose rows are slanted to the walls: drawn as given, with the cuts on the sheets that follow.
 
-/** Longest figure, so that the sheet stays a phone's. */
+/** Longest figure that still suits a phone. */
 const LONGEST = 460;
-/** Room left beside the walls for the numbers of short ones. */
+/** Space beside the walls for the numbers of short ones. */
 const BESIDE = 16;
 const ARROW = 30;
-/** How far its head reaches beside it. */
+/** How far the arrow's head extends to the side. */
 const HEAD = 5;
 
-/** The room as told, every piece in its place; `facts` and `size` in words. */
+/** The room as given with every piece in place; `facts` and `size` are in words. */
 function sheetAsGiven(region: LaidRegion, facts: readonly string[], size: string, given: Labelled): Drawing {
   const { plan, sources, saying } = given;
   const { minX, minY, maxX, maxY } = boxOf(region.outline);
@@ -168,7 +169,7 @@ function boxRound({ from, to }: Arrow): Box {
   return { left: left - HEAD, right: right + HEAD, top: top - HEAD, bottom: bottom + HEAD };
 }
 
-/** An arrow along the row nearest the middle, the way it is laid. */
+/** An arrow along the row nearest the middle, in laying direction. */
 function arrowIn(region: LaidRegion, at: (point: Point) => Place): readonly Arrow[] {
   const row = region.rows[Math.floor(region.rows.length / 2)];
   const [first, last] = [row?.pieces[0], row?.pieces.at(-1)];
@@ -182,7 +183,7 @@ function arrowIn(region: LaidRegion, at: (point: Point) => Place): readonly Arro
   return [{ kind: 'arrow', role: 'direction', from: [x - dx, y - dy], to: [x + dx, y + dy] }];
 }
 
-/** The sheets of a region, at most `most`, drawn in steps; `planks` are those begun in it. None where it has no rows. */
+/** At most `most` sheets of a region, drawn in steps; `planks` are those started in it. None if it has no rows. */
 export function* roomSheets(
   region: LaidRegion,
   planks: number,

@@ -1,4 +1,4 @@
-/** Shapes cut off at the edges of a box: nothing on a sheet reaches beyond what the sheet shows. */
+/** Clipping shapes to a box, and how a room is viewed: as given or turned, all of it or a window on some rows. */
 
 import type { LaidRegion, Plan } from '../layout/floor.ts';
 import { isQuarter, toFrame } from '../layout/frame.ts';
@@ -9,8 +9,8 @@ import type { Box } from './text.ts';
 type Line = readonly [Place, Place];
 
 /**
- * Rings cut off at a box (Sutherland and Hodgman, 1974, from memory); what falls apart stays joined along the box's edge,
- * which an even–odd fill does not show. Rings wholly outside are left out.
+ * Rings clipped to a box (Sutherland and Hodgman, 1974, from memory). Parts that separate stay joined along the edge of
+ * the box, which an even–odd fill doesn't show. Rings completely outside are dropped.
  */
 export function clippedRings(rings: readonly (readonly Place[])[], box: Box): readonly (readonly Place[])[] {
   const sides = [
@@ -43,7 +43,7 @@ function clippedAt(
   });
 }
 
-/** Lines cut off at a box; those outside are left out, level and upright ones along its edge are kept. */
+/** Lines clipped to a box. Those outside are dropped; horizontal and vertical ones along its edge are kept. */
 export function clippedLines(lines: readonly Line[], box: Box): readonly Line[] {
   return lines.flatMap(([[ax, ay], [bx, by]]): Line[] => {
     if (ax !== bx && ay !== by) return clippedSlant([ax, ay], [bx, by], box);
@@ -59,7 +59,7 @@ export function clippedLines(lines: readonly Line[], box: Box): readonly Line[] 
   });
 }
 
-/** A slanted line between the first and the last place where it is in the box (Liang and Barsky, 1984, from memory). */
+/** A slanted line between the points where it enters and leaves the box (Liang and Barsky, 1984, from memory). */
 function clippedSlant([ax, ay]: Place, [bx, by]: Place, box: Box): Line[] {
   let [first, last] = [0, 1];
   for (const [from, way, low, high] of [
@@ -79,44 +79,40 @@ export function sidesOf(rings: readonly (readonly Place[])[]): readonly Line[] {
   return rings.flatMap((ring) => ring.map((from, i): Line => [from, ring[(i + 1) % ring.length] ?? from]));
 }
 
-// What lies on a floor, whatever the pattern: surfaces and the lines between them.
-
-/** What lies on the floor, in its laying frame: surfaces with their roles, and the lines between them. */
+/** Surfaces with their roles and the lines between them, in the laying frame. */
 export interface OnFloor {
   readonly pieces: readonly { readonly role: ShapeRole; readonly rings: readonly Outline[] }[];
   readonly lines: readonly (readonly [Point, Point])[];
 }
 
-// How a room is seen on its sheet: as told or turned a quarter, its rows lying across the sheet or standing
-// upright.
-
 /**
- * Figures are composed with rows lying and y up, in ticks from (0, 0): the outline, the holes and `place` are in these
- * coordinates. Upright rows are turned a quarter to the left when the figure goes onto the sheet.
+ * How a room is seen on its sheet. Figures are composed with rows horizontal and y up, in ticks from (0, 0); the
+ * outline, the holes and `place` use these coordinates. If rows are vertical, the figure is turned a quarter turn left
+ * as it goes onto the sheet.
  */
 export interface RoomView {
   readonly region: LaidRegion;
   readonly outline: Outline;
   readonly holes: readonly Outline[];
-  /** An outline of the region as the view has it. */
+  /** An outline of the region in view coordinates. */
   readonly seen: (outline: Outline) => Outline;
   readonly width: number;
   readonly height: number;
-  /** Rows run from right to left and stack downwards. */
+  /** Rows run from right to left and stack downward. */
   readonly reversed: boolean;
   readonly upright: boolean;
-  /** How the room is turned against the way it was told. */
+  /** How the room is turned relative to the way it was given. */
   readonly turn: 'none' | 'left' | 'right';
 }
 
-/** The room as it was told, y up. */
+/** The room as given, y up. */
 export function asGiven(region: LaidRegion): RoomView {
   const { angle } = region.frame;
   if (!isQuarter(angle)) return viewOf(region, false, false, 'none');
   return viewOf(region, angle === 180 || angle === 270, angle === 90 || angle === 270, 'none');
 }
 
-/** The room turned a quarter, to the side on which rows run from left to right, or upwards. */
+/** The room turned a quarter turn, to the side that makes rows run from left to right, or upward. */
 export function turnedQuarter(region: LaidRegion): RoomView {
   const { angle } = region.frame;
   if (!isQuarter(angle)) return viewOf(region, false, true, 'none');
@@ -140,26 +136,29 @@ function viewOf(region: LaidRegion, reversed: boolean, upright: boolean, turn: R
   };
 }
 
-/** A place in the laying frame as the view has it. */
+/** A position in the laying frame, in view coordinates. */
 export function place(view: RoomView, u: number, v: number): Point {
   return view.reversed ? [view.width - u, view.height - v] : [u, v];
 }
 
-/** How far a room at a slant is turned against the way it was told, in degrees against the clock, −180 to 180, to a tenth. */
+/**
+ * Degrees counterclockwise, −180 to 180 to one decimal, by which a slanted room is turned relative to the way it was
+ * given.
+ */
 export function turnOf({ region, upright }: RoomView): number {
   const turn = (((((upright ? 90 : 0) - region.frame.angle) % 360) + 540) % 360) - 180;
   return Math.round(turn * 10) / 10;
 }
 
-// The part of a room that a sheet shows: some of its rows, with a little of the floor that goes on.
+// The part of a room that a sheet shows: some rows, and a little of the floor beyond them.
 
-/** Rows by index, both included. */
+/** Rows by index, inclusive. */
 export interface RowRange {
   readonly first: number;
   readonly last: number;
 }
 
-/** A window in the view's ticks; `cutLow` and `cutHigh` tell where the floor goes on beyond its lower or upper edge. */
+/** A window in view ticks; `cutLow` and `cutHigh` say whether the floor continues beyond its lower and upper edge. */
 export interface Window extends RowRange {
   readonly minX: number;
   readonly maxX: number;
@@ -169,7 +168,7 @@ export interface Window extends RowRange {
   readonly cutHigh: boolean;
 }
 
-/** How much of the neighbouring row is seen beyond a cut edge, as a share of a plank's width. */
+/** How much of the adjacent row is shown beyond a cut edge, as a fraction of a plank's width. */
 const BEYOND = 0.4;
 
 /** The window on rows `first` to `last` of a view. */

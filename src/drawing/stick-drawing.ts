@@ -1,4 +1,4 @@
-/** Sticks as tapes: pieces in cutting order with the saw's marks, one number after another from the squared end. */
+/** Sticks drawn as tapes: pieces in cutting order with the saw marks, measured from the squared end. */
 
 import { type Saying, sayCut, sayLength } from '../input/format.ts';
 import { type Drawing, SHEET_WIDTH, type Shape } from '../reply/drawing.ts';
@@ -11,19 +11,18 @@ import { textWidth } from './font.ts';
 import { placed } from './svg.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 
-// Blocks stacked below each other on as many sheets as they need, and labels set beside each other on one
-// line.
+// Blocks stacked on as many sheets as they need.
 
 /** Longest stack on one sheet, in sheet units. */
 const LONGEST = 1150;
 const LINE = 12;
 
-/** A block with its words for whoever cannot see it. */
+/** A block with its text alternative. */
 export interface StickBlock extends SheetPart {
   readonly alt: string;
 }
 
-/** What stands round the blocks of each sheet; `page` is undefined where there is one sheet. */
+/** What surrounds the blocks of each sheet; `page` is undefined if there is only one sheet. */
 interface Frame {
   readonly title: (page: string | undefined) => string;
   readonly facts: readonly string[];
@@ -60,7 +59,7 @@ export function stacked(blocks: readonly StickBlock[], frame: Frame): readonly D
   });
 }
 
-/** Lines of text from (MARGIN, y) down, each broken where the sheet ends. */
+/** Lines of text from (MARGIN, y) down, wrapped at the edge of the sheet. */
 export function stickLines(texts: readonly string[], y: number): SheetPart {
   const all = texts.flatMap((text) => wrapped(text, SMALL, false, SHEET_WIDTH - 2 * MARGIN));
   return {
@@ -69,10 +68,10 @@ export function stickLines(texts: readonly string[], y: number): SheetPart {
   };
 }
 
-/** Where the second column begins: behind the longest mark, 1234 5/16" or 12345 mm. */
+/** Where the second column starts: past the longest mark, 1234 5/16" or 12345 mm. */
 const SECOND = 66;
 
-/** Lines in two columns, the first bold: a number, and what it is for. */
+/** Lines in two columns, the first in bold: a number, and what it is for. */
 function rows(pairs: readonly (readonly [mark: string, text: string])[], y: number): SheetPart {
   let height = 0;
   const shapes = pairs.flatMap(([mark, text]) => {
@@ -99,7 +98,7 @@ const ACROSS = SHEET_WIDTH - 2 * MARGIN;
 const HEIGHT = 15;
 const TOP = 14;
 
-/** Sheets of all sticks, in the order in which they are cut. */
+/** Sheets of all sticks in cutting order. */
 export function drawSticks(shown: SticksShown, saying: Saying): readonly Drawing[] {
   const longest = Math.max(...shown.sticks.map(({ stock }) => shown.stock[stock]?.length ?? 0));
   return stacked(
@@ -154,7 +153,7 @@ function tapeShape(role: 'plank-whole' | 'offcut-kept' | 'gap', from: number, to
   ];
 }
 
-/** A piece's name on the tape where it fits, else nothing: the lines below follow in the same order. */
+/** A piece's name on the tape if it fits; the lines below list them in the same order. */
 function label(id: string, order: number, from: number, to: number): readonly Shape[] {
   const text = [id, String(order)].find((one) => textWidth(one, SMALL, false) <= to - from - 4);
   if (text === undefined) return [];

@@ -1,11 +1,11 @@
-/** A drawing as SVG 1.1 text: every role in its colour and pattern, every text escaped. */
+/** A drawing as SVG 1.1: every role in its color and pattern, every text escaped. */
 
 import type { Drawing, Place, Shape, ShapeRole, Text, TextRole } from '../reply/drawing.ts';
 import { type Contour, contoursOf, FONT_FAMILY, fontFace, textWidth } from './font.ts';
 
-// Texts as the outlines of their letters: the same in every viewer, and drawn far quicker than text is set.
+// Text as outlines: identical in every viewer, and much faster than text layout.
 
-/** The path data of a text's letters on its sheet. */
+/** Path data of a text's letters in sheet coordinates. */
 function lettersOf(text: Text): string {
   const { x, y, size, bold, anchor, turn } = text;
   const face = fontFace(bold);
@@ -15,7 +15,7 @@ function lettersOf(text: Text): string {
   const parts: string[] = [];
   for (const character of text.text) {
     const from = along;
-    // On the sheet y is down; turned, the line of writing runs up or down.
+    // On the sheet y is down; turned text runs up or down.
     const move = (px: number, py: number): string => {
       const [right, up] = [from + px * scale, py * scale];
       const place: Place = turn === 0 ? [x + right, y - up] : turn === -90 ? [x - up, y - right] : [x + up, y + right];
@@ -51,7 +51,7 @@ function hundredths(value: number): number {
   return Math.round(value * 100) / 100;
 }
 
-// Colours and patterns of each role: dark on light, and told apart in grey by pattern as well.
+// Colors and patterns of each role: dark on light, and distinguishable in grayscale by pattern.
 
 export const SHEET_COLOUR = '#ffffff';
 const INK = '#1d2630';
@@ -67,7 +67,7 @@ interface Look {
   readonly dash?: string;
 }
 
-/** Tiles laid over a fill: lines leaning right, or dots. `size` is the tile's side. */
+/** Tiles laid over a fill: right-leaning lines, or dots. `size` is the side of a tile. */
 export const PATTERNS = {
   hatch: { fill: '#f1c9a5', ink: '#6b3d14', size: 4, turn: 45, shape: 'line' },
   dots: { fill: '#cfe2dc', ink: '#1f5a4c', size: 4, turn: 0, shape: 'dot' },
@@ -96,7 +96,7 @@ export const LOOKS: Readonly<Record<ShapeRole, Look>> = {
   swatch: { stroke: INK, width: 0.6 },
 };
 
-/** A text's colour, and the lightest and darkest grounds it may stand on. */
+/** A text's color, and the lightest and darkest backgrounds it may be on. */
 interface Lettering {
   readonly fill: string;
   readonly on: string;
@@ -123,11 +123,14 @@ export const LETTERING: Readonly<Record<TextRole, Lettering>> = {
   note: quiet,
 };
 
-/** How a drawing is written: by itself with the font at hand, or within a page whose reader has other fonts. */
+/** Standalone with the bundled font, or inline in a page whose reader has other fonts. */
 interface SvgWays {
-  /** Texts as the outlines of their letters: no font is needed. */
+  /** Text as outlines, so that no font is needed. */
   readonly outlined?: boolean;
-  /** Within a page: what its ids begin with, so that no two drawings share one. Every text is set as wide as it was measured, in whatever font. */
+  /**
+   * For inline use: a prefix for ids, so that no two drawings share one. Every text gets the width it was measured at,
+   * whatever the font.
+   */
   readonly within?: string;
 }
 
@@ -136,7 +139,7 @@ export function toSvg({ width, height, title, alt, shapes }: Drawing, ways: SvgW
   const body = shapes.map((shape) => element(shape, ways)).join('\n');
   const patterns = Object.entries(PATTERNS).map(([name, pattern]) => tile(idOf(name, ways), pattern));
   const alone = ways.within === undefined;
-  // A page's own rules forbid styles that stand in an attribute.
+  // The page's content security policy forbids style attributes.
   const style = alone ? ' style="font-kerning:none;font-variant-ligatures:none"' : '';
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img">`,
@@ -151,7 +154,7 @@ export function toSvg({ width, height, title, alt, shapes }: Drawing, ways: SvgW
   ].join('\n');
 }
 
-/** The text as it stands in XML: markup and quotes as entities, characters that XML 1.0 forbids left out. */
+/** Escapes markup and quotes for XML, and drops characters that XML 1.0 forbids. */
 export function escaped(text: string): string {
   const allowed = [...text].filter((character) => {
     const code = character.codePointAt(0) ?? 0;
@@ -198,7 +201,7 @@ function element(shape: Shape, ways: SvgWays): string {
   }
 }
 
-/** As wide as it was measured: no text runs into another because the reader's font is wider. */
+/** Sets the measured width, so that texts don't overlap because the reader's font is wider. */
 function asMeasured(text: string, size: number, bold: boolean): string {
   const width = textWidth(text, size, bold);
   return width > 0 ? ` textLength="${short(width)}" lengthAdjust="spacingAndGlyphs"` : '';
@@ -239,22 +242,22 @@ function closed(rings: readonly (readonly Place[])[]): string {
   return rings.map((ring) => `${path(ring)}Z`).join('');
 }
 
-/** Two decimals: a fiftieth of a millimetre on a phone. */
+/** Two decimals, about 1/50 mm on a phone. */
 function short(value: number): string {
   return String(Math.round(value * 100) / 100);
 }
 
-// Figures put on a sheet: moved into place, those with upright rows turned a quarter to the left on the way.
+// Moving figures onto a sheet; those with vertical rows are turned a quarter turn left.
 
-/** How shapes get to their place: turned first, if at all, as a whole that is `turnedWidth` wide before; then moved. */
+/** Where shapes go. If they are turned, that comes first, as a whole that is `turnedWidth` wide before turning. */
 interface Way {
   readonly dx: number;
   readonly dy: number;
-  /** What pointed right points up then; undefined for shapes that are not turned. */
+  /** If set, what pointed right will point up; undefined for no turn. */
   readonly turnedWidth?: number | undefined;
 }
 
-/** The shapes in their place, to hundredths: a fiftieth of a millimetre on a phone. */
+/** The shapes in place, rounded to hundredths (about 1/50 mm on a phone). */
 export function placed(shapes: readonly Shape[], way: Way): readonly Shape[] {
   const { dx, dy, turnedWidth } = way;
   const move = (place: Place): Place =>
@@ -284,7 +287,7 @@ function moved(shape: Shape, move: (place: Place) => Place, turned: boolean): Sh
       return { kind, role, from: move(shape.from), to: move(shape.to) };
     case 'text': {
       const at = move([shape.x, shape.y]);
-      // A text is never written downwards on the sheet: figures that get turned have theirs level or downwards before.
+      // Text never runs downward on the sheet: in figures to be turned it is horizontal or downward beforehand.
       const turn = turned ? (shape.turn === 90 ? 0 : -90) : shape.turn;
       return { ...shape, x: at[0], y: at[1], turn };
     }

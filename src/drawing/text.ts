@@ -1,4 +1,4 @@
-/** Texts on a sheet: how they are made, the box each takes, and how long ones are broken into lines. */
+/** Texts on a sheet: their boxes, line breaks, and the spacing of labels. */
 
 import type { Text, TextRole } from '../reply/drawing.ts';
 import { ASCENT, DESCENT, drawable, textWidth } from './font.ts';
@@ -11,10 +11,9 @@ export interface Box {
   readonly bottom: number;
 }
 
-/** Size of the smallest text in sheet units: what is still read on a phone held at arm's length. */
+/** Smallest text size in sheet units that is readable on a phone held at arm's length. */
 export const SMALL = 9;
 
-/** How a text is made, besides its words and its place. */
 interface Style {
   readonly size?: number;
   readonly bold?: boolean;
@@ -28,12 +27,12 @@ export function write(role: TextRole, text: string, x: number, y: number, style:
   return { kind: 'text', role, x, y, text: drawable(text), size, bold, anchor, turn };
 }
 
-/** Baseline for a text whose figures stand in the middle of `y`. */
+/** Baseline for a text whose digits are centered on `y`. */
 export function baseline(y: number, size = SMALL): number {
   return y + size * 0.365;
 }
 
-/** The box that a text takes by the font's own metrics. */
+/** The box a text takes by the font's own metrics. */
 export function textBox({ x, y, text, size, bold, anchor, turn }: Text): Box {
   const width = textWidth(text, size, bold);
   const before = anchor === 'start' ? 0 : anchor === 'end' ? width : width / 2;
@@ -43,12 +42,12 @@ export function textBox({ x, y, text, size, bold, anchor, turn }: Text): Box {
   return { left: x - down, right: x + up, top: y + left, bottom: y + right };
 }
 
-/** True when two boxes share more than an edge, or come nearer than `apart`. */
+/** True when two boxes overlap by more than an edge, or are closer than `apart`. */
 export function meet(a: Box, b: Box, apart = 0): boolean {
   return a.left < b.right + apart && b.left < a.right + apart && a.top < b.bottom + apart && b.top < a.bottom + apart;
 }
 
-/** A text as lines no wider than `width`: broken at spaces, a longer word where it must be. */
+/** Lines no wider than `width`: broken at spaces, and inside a word only if it is too long. */
 export function wrapped(text: string, size: number, bold: boolean, width: number): readonly string[] {
   const fits = (line: string): boolean => textWidth(line, size, bold) <= width;
   const lines: string[] = [];
@@ -72,11 +71,10 @@ export function wrapped(text: string, size: number, bold: boolean, width: number
   return line === '' ? lines : [...lines, line];
 }
 
-// Labels beside what they name: each as near to its own level as a least distance between neighbours allows.
-
-/** Levels nearest in all to the wanted ones (in order, ascending), neighbours at least `apart` from each other. */
+/** Positions closest in total to the wanted ones (ascending), with neighbors at least `apart` from each other. */
 export function spread(wanted: readonly number[], apart: number): readonly number[] {
-  // With i × apart taken off, "at least apart" is "never falling": the nearest such run is found by pooling neighbours.
+  // After subtracting i × apart, "at least apart" means "never decreasing"; the closest such sequence comes from
+  // pooling neighbors.
   const pools: { sum: number; count: number }[] = [];
   wanted.forEach((level, i) => {
     let pool = { sum: level - i * apart, count: 1 };
