@@ -1,4 +1,4 @@
-/** Sheets of a project as spreadsheets by RFC 4180: one file a list, figures as numbers, and nothing that a spreadsheet would run. */
+/** A project's sheets as CSV (RFC 4180) with one file per list and no runnable formulas, and as JSON. */
 
 import { stringify } from 'csv-stringify/sync';
 import { oneLine } from '../chat/files.ts';
@@ -7,9 +7,9 @@ import type { NeedUnit } from '../reply/need.ts';
 import { FILE_LISTS, type FileList, type Reply, type Result } from '../reply/reply.ts';
 import { CSV } from '../text/sheets-text.ts';
 
-// Exact amounts as figures of the asker's units, for lists that are reckoned with.
+// Exact amounts converted to the user's units.
 
-/** A unit's sign, and how many of it an exact amount is: ticks, square ticks, litres or kilograms. */
+/** A unit's symbol, and how many ticks, square ticks, liters or kilograms it is. */
 interface Unit {
   readonly unit: string;
   readonly of: (exact: number) => number;
@@ -17,14 +17,14 @@ interface Unit {
 
 type Measured = Readonly<Record<NeedUnit, Unit>>;
 
-/** An inch is 8128 ticks, a millimetre 320. */
+/** An inch is 8128 ticks, a millimeter 320. */
 const INCH = 8128;
 const MILLIMETRE = 320;
 /** Exact by definition: the U.S. liquid quart and the avoirdupois pound (NIST Handbook 44, appendix C). */
 const QUART = 0.946352946;
 const POUND = 0.45359237;
 
-/** Parts of a bag or a tube are kept to a thousandth. */
+/** Fractions of a bag or a tube keep three decimals. */
 const COUNT = unit('', 1, 3);
 
 const IMPERIAL: Measured = {
@@ -47,12 +47,12 @@ function inUnits(units: 'imperial' | 'metric'): Measured {
   return units === 'metric' ? METRIC : IMPERIAL;
 }
 
-/** Rounded to so many places: 1/16 in is 0.0625, so that no mark of a tape is lost. */
+/** Rounded to `places` decimals: 1/16 in is 0.0625, so no tape mark is lost. */
 function unit(sign: string, each: number, places: number): Unit {
   return { unit: sign, of: (exact) => Math.round((exact / each) * 10 ** places) / 10 ** places };
 }
 
-// The result data that lists are made from, as far as lists read it.
+// The result data that lists are made from, limited to what they read.
 
 interface ShoppingData extends Result {
   readonly lines: readonly {
@@ -98,10 +98,10 @@ interface CsvFile {
 
 type Cell = string | number | undefined;
 
-/** Spreadsheets take a file for UTF-8 where it begins with this mark, and for their own code page where it does not. */
+/** Without this byte order mark spreadsheets assume their own code page instead of UTF-8. */
 const BOM = '\ufeff';
 
-/** A file for each list that has lines. */
+/** One file per list that has lines. */
 export function csvFiles(sheets: Sheets): readonly CsvFile[] {
   const measured = inUnits(sheets.units);
   const of = (key: JobSheet['key']): readonly JobSheet[] => sheets.sheets.filter((sheet) => sheet.key === key);
@@ -120,7 +120,10 @@ export function csvFiles(sheets: Sheets): readonly CsvFile[] {
   );
 }
 
-/** Lines under a head. Texts are quoted, on one line each; one that would be taken for a formula is marked as text by an apostrophe. */
+/**
+ * Rows under a header. Texts are quoted and kept on one line; a text that would be taken for a formula gets a leading
+ * apostrophe.
+ */
 export function csvText(head: readonly string[], rows: readonly (readonly Cell[])[]): string {
   const lines = [head, ...rows].map((row) => row.map((cell) => (typeof cell === 'string' ? oneLine(cell) : cell)));
   const options = { record_delimiter: 'windows', quoted_string: true, escape_formulas: true } as const;
@@ -131,7 +134,7 @@ function shoppingRows({ reply }: JobSheet, measured: Measured): readonly (readon
   if (!isShopping(reply.data)) return [];
   return reply.data.lines.map(({ label, stage, unit, amount, count, bought, left, back }) => {
     const { unit: said, of } = measured[unit];
-    // What is sold in packages is left in packages, else in its own measure.
+    // What is sold in packages is counted in packages, the rest in its own unit.
     const [packages, rest] = count === undefined ? [undefined, of(left)] : [left, undefined];
     return [label, stage, of(amount), said, count, of(bought), packages, rest, back];
   });
@@ -144,14 +147,14 @@ function cutRow(sheetRoom: string | undefined, piece: SawPiece, { length }: Meas
   return [room, no, of, place, what, count, length.of(ticks), width, ...ends, from, note];
 }
 
-/** The laying guide row by row, as it is told. */
+/** The laying guide row by row, as worded in the answer. */
 function guideRows({ room, reply }: JobSheet): readonly (readonly Cell[])[] {
   return reply.blocks.flatMap((block) =>
     block.kind === 'table' && block.columns.length === CSV.rowCells ? block.rows.map((row) => [room, ...row]) : [],
   );
 }
 
-/** Every piece of the floor, in its place. */
+/** Every piece of the floor in its position. */
 function pieceRows({ room, reply }: JobSheet, { length }: Measured): readonly (readonly Cell[])[] {
   if (!isFloor(reply.data)) return [];
   return reply.data.regions.flatMap(({ rows }) =>
@@ -164,18 +167,17 @@ function pieceRows({ room, reply }: JobSheet, { length }: Measured): readonly (r
   );
 }
 
-/** A day as every spreadsheet reads it. */
+/** A date in the form every spreadsheet reads. */
 function dayOf(at: number): string {
   return new Date(at).toISOString().slice(0, 10);
 }
 
-// Sheets of a project as one JSON document: what they tell in words, and the result data behind it, whose
-// figures are exact.
+// JSON: the answers in words plus their result data, with exact figures.
 
-/** Indented, so that a person can read it too. */
+/** Indented for human readers. */
 const INDENT = 1;
 
-/** The document as text. Pictures are told in words: their shapes are for drawing. */
+/** The document as text. Pictures are reduced to their text alternatives; the shapes are only for drawing. */
 export function sheetsJson({ sheets, ...rest }: Sheets): string {
   const given = sheets.map(({ reply, ...sheet }) => ({ ...sheet, ...replyGiven(reply) }));
   return `${JSON.stringify({ ...rest, ticksPerInch: 8128, sheets: given }, undefined, INDENT)}\n`;

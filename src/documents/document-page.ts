@@ -1,8 +1,8 @@
-/** Pages as plain data: what is inked where, and what it is for whoever has it read out. */
+/** Pages as plain data: what is drawn where, and its structure for screen readers. */
 
 import type { Drawing } from '../reply/drawing.ts';
 
-// Papers, and the sizes that everything on them is set in: points, 72 to the inch.
+// Paper and type sizes in points, 72 to the inch.
 
 const PAPERS = {
   letter: { width: 612, height: 792 },
@@ -11,12 +11,12 @@ const PAPERS = {
 
 export type Paper = keyof typeof PAPERS;
 
-/** Printers leave a quarter of an inch blank; a hole punch takes more. */
+/** Printers leave a quarter inch blank, and a hole punch needs more. */
 export const PAPER_MARGIN = 45;
 /** From the edge to the baseline of the footer. */
 export const FOOTER = 26;
 
-/** Text sizes and the distance from one baseline to the next. */
+/** Text sizes and line heights. */
 export const TYPE = {
   title: { size: 18, line: 23 },
   headline: { size: 11, line: 15 },
@@ -32,12 +32,12 @@ export const QUIET = '#46525e';
 export const RULE = '#8a949f';
 export const BAND = '#eceff2';
 
-/** Side of a box to tick by hand. */
+/** Side of a checkbox to tick by hand. */
 export const BOX = 8.5;
 
 /** A mark on paper; x to the right, y down from the top left corner, in points. */
 export type Ink =
-  /** From the left end of its baseline. */
+  /** Left end of the baseline. */
   | {
       readonly kind: 'text';
       readonly x: number;
@@ -65,7 +65,7 @@ export type Ink =
       readonly drawing: Drawing;
     };
 
-/** A part of the document's structure, by the names of ISO 32000. */
+/** A structure element, named as in ISO 32000. */
 export interface Tag {
   readonly type:
     | 'Document'
@@ -86,7 +86,7 @@ export interface Tag {
   readonly alt?: string;
 }
 
-/** Ink of one part; without a tag it is decoration, which is not read out. */
+/** Marks of one element; without a tag they are decoration that isn't read out. */
 interface Marked {
   readonly tag: Tag | undefined;
   readonly inks: readonly Ink[];
@@ -96,7 +96,6 @@ export interface Page {
   readonly marked: Marked[];
 }
 
-/** A whole document. */
 export interface Pages {
   readonly paper: Paper;
   readonly title: string;
@@ -112,14 +111,14 @@ export function tagOf(type: Tag['type'], parent: Tag | undefined, alt?: string):
   return tag;
 }
 
-/** Width and height of a paper in points. */
+/** Width and height in points. */
 export function sizeOf(paper: Paper): { readonly width: number; readonly height: number } {
   return PAPERS[paper];
 }
 
-// Where writing goes on: down a page, then on to the next.
+// Flowing content down a page and onto the next.
 
-/** Room kept free at the bottom for the footer. */
+/** Space kept free at the bottom for the footer. */
 const FOOT = 14;
 
 export class Flow {
@@ -130,7 +129,7 @@ export class Flow {
   readonly width: number;
   readonly top = PAPER_MARGIN;
   readonly bottom: number;
-  /** Where the next thing begins. */
+  /** Where the next block starts. */
   y = PAPER_MARGIN;
 
   constructor(paper: Paper) {
@@ -139,7 +138,7 @@ export class Flow {
     this.bottom = PAPERS[paper].height - PAPER_MARGIN - FOOT;
   }
 
-  /** Height that a whole page offers. */
+  /** Usable height of a whole page. */
   get full(): number {
     return this.bottom - this.top;
   }
@@ -154,12 +153,12 @@ export class Flow {
     this.y = this.top;
   }
 
-  /** A new page where less than this is left, and a whole page offers it. */
+  /** Starts a new page if less than this is left and a whole page has room for it. */
   need(height: number): void {
     if (this.rest < Math.min(height, this.full)) this.turn();
   }
 
-  /** Space between things; none at the top of a page. */
+  /** Space between blocks; none at the top of a page. */
   gap(height: number): void {
     if (this.pages.length > 0 && this.y > this.top) this.y += height;
   }

@@ -1,4 +1,4 @@
-/** Sheets of a project as pages: a list of them where there are several, then each on pages of its own, numbered all through. */
+/** A project's sheets as pages: a table of contents if there are several, then each on its own pages, numbered throughout. */
 
 import { drawable, textWidth } from '../drawing/font.ts';
 import { sayDate } from '../input/moment.ts';
@@ -23,9 +23,9 @@ import {
 import { table, tableHeight } from './table.ts';
 import { heading, item, linesOf, paragraph, picture } from './writing.ts';
 
-// The list of a document's sheets on pages before them, and what could not be put on any.
+// The contents page, and what couldn't be included.
 
-/** What stands before the sheets: nothing where one sheet tells all. */
+/** Empty if a single sheet says everything. */
 interface Contents {
   readonly pages: readonly Page[];
   readonly tags: readonly Tag[];
@@ -34,7 +34,7 @@ interface Contents {
 /** `starts`: the page of each sheet, counted from 1 without the contents. */
 function contentsOf(sheets: Sheets, starts: readonly number[], paper: Paper, title: string): Contents {
   if (sheets.sheets.length < 2 && !sheets.missing?.length) return { pages: [], tags: [] };
-  // Its own length moves the pages it tells of, and no figure in it is so long that another page would follow.
+  // The contents pages shift the page numbers they list, but no number gets long enough to add another page.
   const before = listed(sheets, starts, paper, title).pages.length;
   const flow = listed(
     sheets,
@@ -60,18 +60,17 @@ function listed({ sheets, missing = [] }: Sheets, starts: readonly number[], pap
   return flow;
 }
 
-// One sheet of a project on paper: what can hurt on top, then the answer, what can be ticked, and the
-// sources.
+// One sheet on paper: cautions on top, then the answer, the checkboxes, and the sources.
 
-/** Cautions stand beside a bar of this width. */
+/** Width of the bar beside a caution. */
 const BAR = 3;
 const ASIDE = 10;
-/** Columns of boxes under a room of the checklist. */
+/** Columns of checkboxes under a room of the checklist. */
 const COLUMNS = 3;
-/** The most of the width that labels take. */
+/** Largest share of the width that labels take. */
 const LABELS = 0.32;
 
-/** The sheet, beginning on a page of its own. */
+/** The sheet, starting on a page of its own. */
 function task(flow: Flow, sheet: JobSheet): void {
   const { title, reply, ticks = [], key } = sheet;
   const section = tagOf('Sect', flow.root);
@@ -88,7 +87,10 @@ function task(flow: Flow, sheet: JobSheet): void {
   small(flow, SHEET.sources, sources, section);
 }
 
-/** What is read before work begins, then the pictures, then the tables to work from: before the pictures where they still fit. */
+/**
+ * Instructions first, then the pictures, then the tables to work from, which go before the pictures if they still fit
+ * there.
+ */
 function workedBlocks(flow: Flow, blocks: readonly Block[], section: Tag): void {
   const tables = blocks.filter((one) => one.kind === 'table');
   const pictures = blocks.filter((one) => one.kind === 'picture');
@@ -98,7 +100,7 @@ function workedBlocks(flow: Flow, blocks: readonly Block[], section: Tag): void 
   for (const one of order) block(flow, one, section, true);
 }
 
-/** On the first page of a task, before anything that is done. */
+/** On the first page of a task, before any instructions. */
 function cautions(flow: Flow, reply: Reply, section: Tag): void {
   if (reply.cautions.length === 0) return;
   flow.gap(6);
@@ -153,7 +155,7 @@ function block(flow: Flow, one: Block, section: Tag, worked: boolean): void {
   }
 }
 
-/** Labels in a column of their own where they are short, values beside them. */
+/** Short labels get a column of their own, with the values beside them. */
 function facts(flow: Flow, all: readonly Fact[], section: Tag): void {
   const { size, line } = TYPE.body;
   const widest = Math.max(...all.map(({ label }) => textWidth(label, size, true)));
@@ -172,7 +174,7 @@ function facts(flow: Flow, all: readonly Fact[], section: Tag): void {
   }
 }
 
-/** Every stage of every room, in columns, ticked where it is done. */
+/** Every stage of every room, in columns, ticked if done. */
 function tickBoxes(flow: Flow, ticks: readonly Tick[], section: Tag): void {
   const width = flow.width / COLUMNS;
   for (const group of new Set(ticks.map((one) => one.group))) {
@@ -202,7 +204,7 @@ function small(flow: Flow, title: string, items: readonly string[], section: Tag
   for (const text of items) item(flow, { kind: 'text', text: '–' }, text, list, { type: 'small', colour: QUIET });
 }
 
-/** The pages of all sheets; one that says so where there are none. Pure: the same sheets give the same pages. */
+/** The pages of all sheets, or one page saying that there are none. Pure: the same sheets give the same pages. */
 export function documentPages(sheets: Sheets, paper: Paper): Pages {
   const flow = new Flow(paper);
   const title = titleOf(sheets);
@@ -228,7 +230,7 @@ function titleOf({ project, sheets: [first, ...more] }: Sheets): string {
   return first && more.length === 0 ? PAPER.title(name, drawable(first.title)) : PAPER.title(name, PAPER.all);
 }
 
-/** Project and day at the left, the page at the right; a long name is cut, for it stands on every page. */
+/** Project and date on the left, page on the right; a long name is truncated, since it is on every page. */
 function footer(
   page: Page,
   { project, day }: { readonly project: string; readonly day: string },

@@ -1,4 +1,4 @@
-/** What runs in a worker thread: sheets made into files. */
+/** Worker thread entry: turns sheets into files. */
 
 import type { Sheets } from '../reply/job-sheet.ts';
 import type { FileForm } from '../reply/reply.ts';
@@ -11,7 +11,7 @@ export interface MakeTask {
   readonly as: FileForm;
 }
 
-/** The file's bytes; empty for a list that the sheets have no lines for. */
+/** The file's bytes; empty for a list the sheets have no lines for. */
 export async function make({ sheets, as }: MakeTask): Promise<Uint8Array> {
   switch (as.form) {
     case 'pdf':

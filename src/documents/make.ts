@@ -1,4 +1,4 @@
-/** Files of a project's sheets, made in a worker thread: a long one never holds the event loop. */
+/** Makes files of a project's sheets in a worker thread, so that a long one never blocks the event loop. */
 
 import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
@@ -10,7 +10,7 @@ import { endWhenBroken, WorkQueue, whoAsks } from '../workers/queue.ts';
 import type { Paper } from './document-page.ts';
 import type { MakeTask } from './documents-worker.ts';
 
-/** Workers load the built JavaScript, also when this file runs as TypeScript in a test. */
+/** Workers load the built JavaScript even when this file runs as TypeScript in a test. */
 const WORKER = fileURLToPath(
   new URL(
     import.meta.url.endsWith('.ts') ? '../../dist/src/documents/documents-worker.js' : './documents-worker.js',
@@ -19,7 +19,7 @@ const WORKER = fileURLToPath(
 );
 const THREADS = 2;
 
-/** Milliseconds for one file, and megabytes of a worker's heap: fifty rooms take a tenth of either. */
+/** Milliseconds per file, and megabytes of a worker's heap; fifty rooms take a tenth of either. */
 const LONGEST = 60_000;
 const HEAP = 512;
 
@@ -43,7 +43,10 @@ function workers(): Piscina<MakeTask, Uint8Array> {
   return own;
 }
 
-/** A file of an answer's data. Throws a TypeError for data that are no sheets, what the maker throws, and Unworked where too many wait. */
+/**
+ * A file from an answer's data. Throws a TypeError for data that isn't sheets, what the maker throws, and Unworked when
+ * too many are waiting.
+ */
 export async function makeFile(data: Result, as: FileForm): Promise<Buffer> {
   if (!isSheets(data)) throw new TypeError(`no files are made of ${data.kind}`);
   const bytes = await queue.run({ who: whoAsks(), better: false }, () =>
@@ -55,7 +58,7 @@ export async function makeFile(data: Result, as: FileForm): Promise<Buffer> {
   return Buffer.from(bytes);
 }
 
-/** What is printed: the result data behind the words is not, and would only be copied to the worker. */
+/** Drops the result data behind the words: it isn't printed, and would only be copied to the worker. */
 function printed(sheets: Sheets): Sheets {
   const lean = sheets.sheets.map(({ pieces: _pieces, reply, ...sheet }) => ({
     ...sheet,
@@ -64,7 +67,7 @@ function printed(sheets: Sheets): Sheets {
   return { ...sheets, sheets: lean };
 }
 
-/** Files worked on and waiting. */
+/** Files in progress and waiting. */
 export function fileFigures(): { readonly working: number; readonly waiting: number } {
   return { working: queue.working, waiting: queue.waiting };
 }
@@ -77,7 +80,7 @@ export async function closeFiles(): Promise<void> {
   await closing?.destroy();
 }
 
-// Files of sheets for whoever hands them out by themselves: each with its name and its media type.
+// Single files of sheets, each with its name and media type.
 
 export interface Handed {
   readonly name: string;
@@ -89,12 +92,12 @@ export interface Handed {
 export const fileMaker = {
   pdf: (sheets: Sheets, paper: Paper): Promise<Handed> => handed(sheets, filesOf(sheets, 'pdf', paper)[0]),
   json: (sheets: Sheets): Promise<Handed> => handed(sheets, filesOf(sheets, 'json')[0]),
-  /** The lists that have lines, by key and in words. */
+  /** The lists that have lines, by key and label. */
   tables: (sheets: Sheets): readonly { readonly key: string; readonly label: string }[] =>
     filesOf(sheets, 'csv').flatMap(({ as }) =>
       as.form === 'csv' ? [{ key: as.list, label: FILES.lists[as.list] }] : [],
     ),
-  /** One list by its key; undefined where there is none of it. */
+  /** One list by its key; undefined if it has no lines. */
   table: async (sheets: Sheets, key: string): Promise<Handed | undefined> => {
     const file = filesOf(sheets, 'csv').find(({ as }) => as.form === 'csv' && as.list === key);
     return file && handed(sheets, file);

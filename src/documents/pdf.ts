@@ -1,4 +1,4 @@
-/** Pages as a PDF: text that can be read out and searched, fonts in the file, the same bytes for the same pages. */
+/** Pages as a tagged, searchable PDF with embedded fonts; the same pages give the same bytes. */
 
 import PDFDocument from 'pdfkit';
 import { FONT_FILES } from '../drawing/font.ts';
@@ -6,16 +6,15 @@ import { LETTERING, LOOKS, PATTERNS, SHEET_COLOUR } from '../drawing/svg.ts';
 import type { Drawing, Place, Shape, ShapeRole } from '../reply/drawing.ts';
 import { type Ink, type Page, type Pages, sizeOf, type Tag } from './document-page.ts';
 
-// A drawing in a PDF: the same shapes in the same colours as on a screen, as lines and letters and not as
-// dots.
+// Drawings as vectors, in the same shapes and colors as on a screen.
 
-/** The file that is drawn in, its fonts by whether they are bold. */
+/** The PDF document, and its regular and bold font. */
 interface Canvas {
   readonly doc: PDFKit.PDFDocument;
   readonly fonts: { readonly regular: string; readonly bold: string };
 }
 
-/** Draws at a place of the page, so many points to a unit. */
+/** Draws at a position on the page, with a scale in points per unit. */
 function drawIn(canvas: Canvas, { width, height, shapes }: Drawing, x: number, y: number, scale: number): void {
   const { doc } = canvas;
   doc.save();
@@ -89,7 +88,7 @@ function arrow(canvas: Canvas, { from: [ax, ay], to: [bx, by], role }: Extract<S
   canvas.doc.fill(LOOKS[role].fill ?? SHEET_COLOUR);
 }
 
-/** Filled even–odd, its pattern over the fill, then its outline. */
+/** Filled even–odd, with the pattern over the fill, then outlined. */
 function surface(canvas: Canvas, role: ShapeRole, rings: readonly (readonly Place[])[]): void {
   const { doc } = canvas;
   const { fill, pattern, stroke } = LOOKS[role];
@@ -115,13 +114,13 @@ function surface(canvas: Canvas, role: ShapeRole, rings: readonly (readonly Plac
   }
 }
 
-/** The marks of a pattern wherever its tiles lie in a box round these places: the same grid all over the sheet. */
+/** Pattern marks for the tiles in a box around these points, on one grid for the whole sheet. */
 function tiles(doc: PDFKit.PDFDocument, name: keyof typeof PATTERNS, places: readonly Place[]): void {
   const { ink: colour, size, shape } = PATTERNS[name];
   const [xs, ys] = [places.map(([x]) => x), places.map(([, y]) => y)];
   const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   if (shape === 'line') {
-    // Lines at 45°, a tile apart: where x + y is a whole number of them.
+    // Lines at 45°, one tile apart: where x + y is a multiple of the tile.
     const step = size * Math.SQRT2;
     for (let sum = Math.floor((left + top) / step) * step; sum <= right + bottom; sum += step) {
       doc.moveTo(sum - top, top).lineTo(sum - bottom, bottom);
@@ -160,7 +159,6 @@ function path(doc: PDFKit.PDFDocument, places: readonly Place[], closed: boolean
 
 const FONTS = { regular: 'regular', bold: 'bold' } as const;
 
-/** The whole file. */
 export async function pdfOf({ paper, title, made, root, pages }: Pages): Promise<Uint8Array> {
   const { width, height } = sizeOf(paper);
   const moment = new Date(made);

@@ -1,11 +1,10 @@
-/** Tables, broken between rows from page to page with their heads repeated; a row taller than a page is broken within. */
+/** Tables that break between rows with repeated headers; a row taller than a page breaks within. */
 
 import { textWidth } from '../drawing/font.ts';
 import { BAND, BOX, type Flow, INK, type Ink, RULE, type Tag, TYPE, tagOf } from './document-page.ts';
 import { box, heading, linesOf } from './writing.ts';
 
-// How wide the columns of a table are: as wide as their text where there is room, else the short ones so, and
-// what is left shared among the long.
+// Column widths: as wide as the text if there is room, else the short columns are, and the long ones share the rest.
 
 /** Space between the text of two columns. */
 const GUTTER = 9;
@@ -14,7 +13,7 @@ const CELL_SIZE = TYPE.cell.size;
 /** A word wider than this is broken. */
 const WIDEST_WORD = 110;
 
-/** Widths of the columns' text, which with the gutters between come to no more than `width`. */
+/** Widths of the columns' text, adding up to no more than `width` with the gutters. */
 function columnWidths(
   rows: readonly (readonly string[])[],
   columns: readonly string[],
@@ -35,7 +34,7 @@ function columnWidths(
   return least.map((one, i) => one + (more[i] ?? 0));
 }
 
-/** What each wish gets of what there is: the small ones all of it, so that only long texts are broken. */
+/** Splits `spare` among the wishes: small ones are met in full, so that only long texts wrap. */
 function shared(wishes: readonly number[], spare: number): readonly number[] {
   const given = wishes.map(() => 0);
   const smallFirst = wishes.map((wish, i) => ({ wish, i })).sort((one, other) => one.wish - other.wish);
@@ -57,18 +56,18 @@ interface Table {
   readonly title: string;
   readonly columns: readonly string[];
   readonly rows: readonly (readonly string[])[];
-  /** Whether each row has a box to tick before it. */
+  /** Whether each row has a checkbox before it. */
   readonly boxes: boolean;
 }
 
 const { size, line } = TYPE.cell;
 const PAD = 2.5;
-/** A row of more lines than this may be broken over two pages. */
+/** A row with more lines than this may be split across two pages. */
 const TALL = 40;
 
 type Lines = readonly (readonly string[])[];
 
-/** Height of a table with its title, were it on one page. */
+/** Height of a table with its title if it were on one page. */
 export function tableHeight(flow: Flow, { columns, rows, boxes }: Table): number {
   const width = flow.width - (boxes ? BOX + 7 : 0);
   const widths = columnWidths(rows, columns, width);
@@ -78,7 +77,7 @@ export function tableHeight(flow: Flow, { columns, rows, boxes }: Table): number
   return 9 + TYPE.heading.line + lines * line + (rows.length + 1) * 2 * PAD + 6;
 }
 
-/** The table under its title, which stays with the head and two rows. */
+/** The table under its title, which stays with the header and two rows. */
 export function table(flow: Flow, { title, columns, rows, boxes }: Table, parent: Tag): void {
   const indent = boxes ? BOX + 7 : 0;
   const widths = columnWidths(rows, columns, flow.width - indent);
@@ -102,11 +101,11 @@ export function table(flow: Flow, { title, columns, rows, boxes }: Table, parent
     while (countOf(left) > 0) {
       const height = heightOf(left);
       const breaks = countOf(left) > TALL && flow.rest > 6 * line;
-      // The last row never stands alone under a head of its own: the one before goes with it.
+      // The last row never ends up alone under a header: the one before moves with it.
       const after = i === body.length - 2 && i > 0 ? heightOf(body[i + 1] ?? []) : 0;
       if (height + (begun ? 0 : after) > flow.rest && !breaks && flow.y > flow.top + headHeight) {
         flow.turn();
-        // On later pages the head is there for the eye alone: it was read out once.
+        // On later pages the header is only visual, since it has already been read out.
         putHead(undefined);
       }
       const fits = Math.max(1, Math.floor((flow.rest - 2 * PAD) / line));

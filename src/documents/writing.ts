@@ -1,4 +1,4 @@
-/** Paragraphs, headings and lists, broken into lines and over pages. */
+/** Paragraphs, headings, lists and pictures, broken into lines and across pages. */
 
 import { drawable } from '../drawing/font.ts';
 import { wrapped } from '../drawing/text.ts';
@@ -11,11 +11,11 @@ interface Style {
   readonly colour?: string;
   /** From the left margin. */
   readonly indent?: number;
-  /** Taken off the width at the right. */
+  /** Subtracted from the width at the right. */
   readonly short?: number;
 }
 
-/** Text as lines of a width; at least one, so that what is empty takes its place. */
+/** Text wrapped to a width; at least one line, so that empty text takes up space. */
 export function linesOf(text: string, size: number, bold: boolean, width: number): readonly string[] {
   const lines = wrapped(text.replace(/\s+/g, ' ').trim(), size, bold, width);
   return lines.length === 0 ? [''] : lines;
@@ -41,7 +41,7 @@ function inked(
   }
 }
 
-/** A heading that stays with what follows it, of which so much must fit. */
+/** A heading kept with what follows; `follows` is how much of that must fit. */
 export function heading(flow: Flow, text: string, parent: Tag, follows: number): void {
   flow.gap(9);
   const { size, line } = TYPE.heading;
@@ -51,10 +51,10 @@ export function heading(flow: Flow, text: string, parent: Tag, follows: number):
   flow.y += 1;
 }
 
-/** What stands before an item: a number, a dash, or a box to tick, crossed where it is ticked. */
+/** What goes before an item: a number, a dash, or a checkbox. */
 type Mark = { readonly kind: 'text'; readonly text: string } | { readonly kind: 'box'; readonly ticked: boolean };
 
-/** One item of a list, its lines under one another behind its mark. */
+/** One item of a list, its lines aligned behind its mark. */
 export function item(flow: Flow, mark: Mark, text: string, list: Tag, style: Style = {}): void {
   const { type = 'body', indent = 0 } = style;
   const { size, line } = TYPE[type];
@@ -85,21 +85,21 @@ function marked(flow: Flow, mark: Mark, entry: Tag, { type = 'body', colour = IN
   } else box(flow, x, middle, mark.ticked, label);
 }
 
-/** A box to tick, its middle at a height; a tick is read out as one. */
+/** A checkbox vertically centered at a height; a ticked one is read out as ticked. */
 export function box(flow: Flow, x: number, middle: number, ticked: boolean, tag: Tag | undefined): void {
   flow.ink(undefined, { kind: 'rect', x, y: middle - BOX / 2, width: BOX, height: BOX, stroke: RULE });
   if (ticked)
     flow.ink(tag, { kind: 'text', x: x + 0.8, y: middle + 3.2, text: '✓ ', size: 9, bold: true, colour: INK });
 }
 
-// A drawing on a page: as large as it goes, and whole.
+// A drawing as large as it fits on one page.
 
-/** Points for each unit of a drawing: its texts come out at eleven points. */
+/** Points per unit of a drawing: its text comes out at eleven points. */
 const LARGEST = 1.25;
-/** How much smaller than it could be a drawing may be, to stay on the page it comes up on. */
+/** A drawing may be reduced to this fraction of its possible size to stay on the current page. */
 const SHRINK = 0.8;
 
-/** In the middle of the page's width; on a new page where this one would make it small. */
+/** Centered in the page's width; goes on a new page if it would be too small on this one. */
 export function picture(flow: Flow, drawing: Drawing, section: Tag): void {
   const { width, height, title, alt } = drawing;
   flow.gap(8);
