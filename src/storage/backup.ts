@@ -1,30 +1,29 @@
-/** A backup: everything a store holds, a line each, between a heading and a last line that proves it whole. */
+/** Backups: everything in a store, one line each, between a header and a final line that proves it is complete. */
 
 import { createHash } from 'node:crypto';
 import type { Engine, StoredRecord } from './engine.ts';
 
 const FORMAT = 'floorhand backup';
 const VERSION = 1;
-/** Things put at a time when a backup is read back. */
+/** Entries written at a time when a backup is restored. */
 const BATCH = 200;
 
-/** What a backup holds. */
 interface Counts {
   readonly records: number;
   readonly kept: number;
 }
 
-/** A backup that cannot be used: not one of ours, of a later version, cut short, or changed since. */
+/** A backup that can't be used: not ours, of a later version, truncated, or modified. */
 export class BackupUnusable extends Error {
   override readonly name = 'BackupUnusable';
 }
 
-/** The lines of a backup of all that the engine holds, without their ends. */
+/** The lines of a backup, without line endings, of everything the engine holds. */
 export async function* backupLines(engine: Pick<Engine, 'all'>, now: Date): AsyncGenerator<string, Counts> {
   const hash = createHash('sha256');
   const counts = { records: 0, kept: 0 };
   const hashed = (value: unknown): string => {
-    // Readers of lines take these two for line ends; JSON leaves them as they are.
+    // Line readers treat these two as line endings, but JSON doesn't escape them.
     const line = JSON.stringify(value).replaceAll('\u2028', '\\u2028').replaceAll('\u2029', '\\u2029');
     hash.update(`${line}\n`);
     return line;
@@ -38,7 +37,7 @@ export async function* backupLines(engine: Pick<Engine, 'all'>, now: Date): Asyn
   return counts;
 }
 
-/** Reads all lines and throws BackupUnusable unless they are a whole backup, as it was written. */
+/** Reads all lines and throws BackupUnusable unless they are a complete, unmodified backup. */
 export async function checkBackup(lines: AsyncIterable<string>): Promise<Counts> {
   const hash = createHash('sha256');
   const counts = { records: 0, kept: 0 };
@@ -61,7 +60,7 @@ export async function checkBackup(lines: AsyncIterable<string>): Promise<Counts>
   return counts;
 }
 
-/** Puts a backup that was checked into the engine, in place of whatever stands under the same names. */
+/** Writes a verified backup to the engine, replacing whatever has the same names. */
 export async function restoreLines(engine: Pick<Engine, 'fill'>, lines: AsyncIterable<string>): Promise<void> {
   let batch: StoredRecord[] = [];
   let number = 0;
@@ -83,7 +82,7 @@ function parse(line: string, number: number): Fields {
     const value: unknown = JSON.parse(line);
     if (isFields(value)) return value;
   } catch {
-    // Told below with what is no object either.
+    // Handled below together with other values that aren't objects.
   }
   throw new BackupUnusable(`Line ${number} cannot be read.`);
 }

@@ -1,4 +1,4 @@
-/** The embedded back end: lmdb in one data folder, every write in a transaction that is flushed before it is answered. */
+/** The embedded back end: lmdb in one data folder, with every write in a transaction that is flushed before it returns. */
 
 import { randomInt } from 'node:crypto';
 import { EventEmitter } from 'node:events';
@@ -19,10 +19,12 @@ import {
 } from './engine.ts';
 import { Outage } from './types.ts';
 
-// Writes of lmdb that a disk does not take: none of what they reject with is left for nobody to hear, which
-// would end the process.
+// lmdb writes rejected by the disk; every rejection gets a handler, since an unhandled one would end the process.
 
-/** The write itself. lmdb rejects it and tells the reason by another promise, which is rejected later. */
+/**
+ * Handles both rejections of a failed lmdb write: the write itself, and a second promise with the reason, which rejects
+ * later.
+ */
 export function heard<T>(write: Promise<T>): Promise<T> {
   write.catch((cause: unknown) => {
     const reason =
@@ -32,30 +34,31 @@ export function heard<T>(write: Promise<T>): Promise<T> {
   return write;
 }
 
-// Who has the data folder: one process at a time, written in the store itself, whose write lock makes the
-// check exact.
+// Ownership of the data folder: one process at a time, recorded in the store, whose write lock makes the check exact.
 
-/** A process on some machine, and when it last said that it is there. */
+/** A process on some machine, and when it last reported. */
 export interface Owner {
   readonly pid: number;
-  /** When the process was started, as its machine counts; tells it from a later one with the same number. */
+  /** When the process was started, by its machine's clock; distinguishes it from a later one with the same number. */
   readonly started: string;
   readonly host: string;
   readonly seen: number;
 }
 
-/** How often an owner says so, and after how long without it one on another machine counts as gone, in milliseconds. */
+/**
+ * How often an owner reports, and how many milliseconds after its last report one on another machine counts as gone.
+ */
 export const SEEN_EVERY = 10_000;
 export const GONE_AFTER = 60_000;
 
 const KEY = 'owner';
 
-/** The data folder is another process's. */
+/** Another process owns the data folder. */
 export class FolderTaken extends Outage {}
 
-/** Owns the folder until `release`. Throws FolderTaken when another process that is alive has it. */
+/** Owns the folder until `release`. Throws FolderTaken if another live process owns it. */
 export class Ownership {
-  /** Tells this owner's row from any other's: its version in lmdb, on which what is written here depends. */
+  /** This owner's row version in lmdb; writes here are conditional on it. */
   readonly #version = randomInt(1, 2 ** 40);
   readonly #rows: Database<Owner, string>;
   readonly #clock: Pick<Clock, 'now'>;
@@ -75,7 +78,7 @@ export class Ownership {
     throw new FolderTaken(given);
   }
 
-  /** Says that this process is there still, unless another has taken the folder over meanwhile. */
+  /** Reports that this process is alive, unless another has taken over the folder. */
   async say(): Promise<void> {
     await heard(this.#rows.put(KEY, this.#row(), this.#version, this.#version));
   }
@@ -94,46 +97,45 @@ function isThere(owner: Owner, now: number): boolean {
   try {
     process.kill(owner.pid, 0);
   } catch (cause) {
-    // EPERM: it is there, and somebody else's.
+    // EPERM: the process exists but belongs to another user.
     if ((cause as NodeJS.ErrnoException).code !== 'EPERM') return false;
   }
   const started = startOf(owner.pid);
   return started === undefined || owner.started === '' || started === owner.started;
 }
 
-/** Field 22 of /proc/PID/stat (proc(5)): the start in clock ticks since boot; undefined where there is no such file. */
+/** Field 22 of /proc/PID/stat (proc(5)): start time in clock ticks since boot; undefined if the file doesn't exist. */
 function startOf(process: number): string | undefined {
   try {
     const stat = readFileSync(`/proc/${process}/stat`, 'utf8');
-    // The name in parentheses may hold spaces, so fields are counted from behind it: the third follows.
+    // The name in parentheses may contain spaces, so fields are counted from the closing one; the third follows it.
     return stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19];
   } catch {
     return undefined;
   }
 }
 
-// Plain values in the embedded store: a storage adapter for Keyv on lmdb, with times to live, namespaces and
-// an iterator.
+// A Keyv adapter on lmdb with expiry, namespaces and an iterator.
 
-/** The version of a value that lives for good; that of any other is the millisecond at which its time is over. */
+/** The version of a value that never expires; that of any other is its expiry in milliseconds. */
 const FOR_GOOD = 1;
 const PAGE = 256;
-/** Values whose time is over that each value with a time removes: more than come in, so that none pile up. */
+/** Expired values removed per value written with an expiry: more than one, so that they don't pile up. */
 const SWEPT = 4;
 
 type Answer = <T>(work: () => Promise<T>) => Promise<T>;
 
-/** The adapter. Keyv puts the namespace before its keys; here it only bounds `clear` and `iterator`. */
+/** Keyv adds the namespace to the keys itself; here it only limits `clear` and `iterator`. */
 export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
   namespace?: string | undefined;
   readonly opts = { dialect: 'lmdb', url: '' };
   readonly #values: Database<string, string>;
-  /** What is over when: [millisecond, key]. */
+  /** Expiry index: [millisecond, key]. */
   readonly #due: Database<string, [number, string]>;
   readonly #clock: Pick<Clock, 'now'>;
   readonly #answer: Answer;
 
-  /** `answer` bounds a write, and says in the store's own way that it failed. */
+  /** `answer` limits the time of a write and turns failures into the store's own errors. */
   constructor(root: RootDatabase, clock: Pick<Clock, 'now'>, answer: Answer) {
     super();
     this.#answer = answer;
@@ -143,7 +145,7 @@ export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
   }
 
   get<Value>(key: string): Promise<Value | undefined> {
-    // Keyv hands in text and asks for what it handed in.
+    // Keyv passes in text and gets back the same.
     return Promise.resolve(this.#live(key)?.value as Value | undefined);
   }
 
@@ -193,7 +195,7 @@ export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
     }
   }
 
-  /** Every live value as a backup holds it, as of the transaction. */
+  /** Every live value as a backup stores it, as of the transaction. */
   *entries(transaction: Transaction): Generator<HeldValue> {
     for (const { key, value, version } of this.#values.getRange({ transaction, versions: true })) {
       if (!this.#isLive(version)) continue;
@@ -207,7 +209,7 @@ export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
     await (expires === undefined ? this.#put(key, text, undefined) : this.#putUntil(key, text, expires));
   }
 
-  /** Keeps the value where no live one is: exact, as lmdb checks and puts in one step. */
+  /** Stores the value unless there is a live one. Exact, because lmdb checks and writes in one step. */
   async claim(key: string, value: string, milliseconds: number): Promise<boolean> {
     const found = this.#values.getEntry(key);
     if (found && this.#isLive(found.version)) return false;
@@ -221,7 +223,7 @@ export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
     );
   }
 
-  /** Keyv closes through this; the folder is closed by the engine it belongs to. */
+  /** Keyv closes through this; the folder is closed by its engine. */
   async disconnect(): Promise<void> {
     await this.#values.flushed;
   }
@@ -269,29 +271,31 @@ export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
   }
 }
 
-/** How often, and after how many milliseconds, a folder that is in use is tried again before giving up. */
+/** How often, and how many milliseconds apart, a folder in use is tried again before giving up. */
 const TRIES = 10;
 const BETWEEN_TRIES = 100;
 
 type Key = [kind: string, id: string];
 
-/** What the embedded back end is told. */
 export interface EmbeddedTerms {
   readonly folder: string;
   readonly clock: Clock;
-  /** Milliseconds that the disk may take for one write. */
+  /** Milliseconds allowed for one write. */
   readonly operation: number;
-  /** Bytes that the folder's disk has left; what the system says without it. */
+  /** Free bytes on the folder's disk; asks the system if absent. */
   readonly left?: () => number;
 }
 
 /**
- * Bytes below which nothing is written. lmdb damages its process's memory where a disk takes only part of a commit, which are
- * far smaller than this.
+ * Free bytes below which nothing is written. lmdb corrupts its process's memory when a disk takes only part of a
+ * commit; commits are much smaller than this.
  */
 const SPARE = 8 * 1024 * 1024;
 
-/** Opens the folder and takes it for this process. Throws Outage when it cannot be opened, FolderTaken when another process has it. */
+/**
+ * Opens the folder and takes ownership of it. Throws Outage if it can't be opened, FolderTaken if another process owns
+ * it.
+ */
 export async function openEmbedded(terms: EmbeddedTerms): Promise<Engine> {
   const root = openRoot(terms.folder, false);
   for (let tries = 1; ; tries++) {
@@ -308,7 +312,10 @@ export async function openEmbedded(terms: EmbeddedTerms): Promise<Engine> {
   }
 }
 
-/** Opens the folder to read it only, whoever has it: lmdb keeps readers and the writer apart. Rejects with Outage when there is none. */
+/**
+ * Opens the folder read-only, whoever owns it: lmdb lets readers and the writer work side by side. Rejects with Outage
+ * if it doesn't exist.
+ */
 export async function readEmbedded(terms: EmbeddedTerms): Promise<Engine> {
   return new Embedded(openRoot(terms.folder, true), undefined, terms);
 }
@@ -317,9 +324,9 @@ function openRoot(folder: string, readOnly: boolean): RootDatabase {
   const path = join(folder, 'store');
   try {
     if (!readOnly) mkdirSync(path, { recursive: true, mode: 0o700 });
-    // It would make the folder itself, with nothing in it to read.
+    // lmdb would create the folder itself, empty.
     else if (!existsSync(path)) throw new Error(`There is no ${path}.`);
-    // Without overlapping, a commit is flushed before its promise resolves.
+    // Without overlapping sync, a commit is flushed before its promise resolves.
     return open({ path, readOnly, overlappingSync: false, encoding: 'string', maxDbs: 8 });
   } catch (cause) {
     throw new Outage(`The data folder ${folder} cannot be opened.`, { cause });
@@ -350,7 +357,7 @@ class Embedded implements Engine {
       claim: (key, value, milliseconds) => adapter.claim(key, JSON.stringify({ value }), milliseconds),
     };
     if (!owned) return;
-    // What a full disk does not take now is said the next time.
+    // If a full disk rejects this report, the next one will do.
     this.#said = setInterval(() => void this.#write(() => owned.say()).catch(() => {}), SEEN_EVERY);
     this.#said.unref();
   }
@@ -382,7 +389,7 @@ class Embedded implements Engine {
     });
   }
 
-  /** There is no connection to be lost, so nobody needs to ask. */
+  /** There is no connection to lose, so no caller needs this. */
   async landed(): Promise<boolean> {
     return false;
   }
@@ -402,7 +409,7 @@ class Embedded implements Engine {
     return [];
   }
 
-  /** As of one moment: a read transaction that stays open to the end. */
+  /** As of one moment: a read transaction stays open to the end. */
   async *all(): AsyncGenerator<StoredRecord> {
     const transaction = this.#root.useReadTransaction();
     try {
@@ -438,15 +445,15 @@ class Embedded implements Engine {
       const owned = this.#owned;
       if (owned) await this.#write(() => owned.release());
     } catch {
-      // A process that has ended has its folder no more, whatever is written there.
+      // A process that has ended no longer owns the folder, whatever the record says.
     } finally {
       await this.#root.close();
     }
   }
 
-  /** Where the disk is all but full nothing is tried: reading goes on, and what is there stays whole. */
+  /** Doesn't try to write when the disk is nearly full: reads still work, and the data stays intact. */
   #write<T>(work: () => Promise<T>): Promise<T> {
-    // At once, so that writes stay in their order.
+    // Synchronous, so that writes stay in order.
     return this.#answer(() => {
       const left = this.#left();
       if (left < SPARE) throw new Error(`The disk has ${left} bytes left.`);
@@ -454,7 +461,7 @@ class Embedded implements Engine {
     });
   }
 
-  /** A write that a disk does not take is not done; one that hangs may be, and then nobody was told that it is. */
+  /** A write rejected by the disk wasn't made; one that hangs may have been, but was never acknowledged. */
   async #answer<T>(work: () => Promise<T>): Promise<T> {
     try {
       return await withinTime(this.#operation, work());
@@ -466,7 +473,7 @@ class Embedded implements Engine {
   async *#keys(start?: [kind: string]): AsyncGenerator<Key> {
     let from: { start?: [string] | Key; exclusiveStart?: boolean } = start ? { start } : {};
     for (;;) {
-      // Pages, so that no read transaction stays open while the reader takes its time.
+      // In pages, so that no read transaction stays open while the reader takes its time.
       const page = [...this.#records.getKeys({ ...from, limit: PAGE })];
       yield* page;
       const last = page.at(-1);
@@ -476,7 +483,7 @@ class Embedded implements Engine {
   }
 }
 
-/** Bytes that the disk of a folder has left for this user. */
+/** Bytes left for this user on the folder's disk. */
 function leftIn(folder: string): number {
   const { bavail, bsize } = statfsSync(folder);
   return bavail * bsize;

@@ -1,10 +1,10 @@
-/** What a back end does for the store: records put under a condition, plain values, and the whole of both for a backup. */
+/** The back-end interface (conditional record writes, plain values, full export) and how long callers wait for one. */
 
 import type { KeyvStoreAdapter } from 'keyv';
 import type { RateLimiterAbstract } from 'rate-limiter-flexible';
 import { Outage } from './types.ts';
 
-/** A record as it is kept: its revision, and the text of its value. */
+/** A stored record: its revision, and its value as text. */
 export interface StoredRow {
   readonly rev: number;
   readonly text: string;
@@ -15,29 +15,31 @@ export interface HeldRecord extends StoredRow {
   readonly id: string;
 }
 
-/** A plain value as it is kept; `expires` in milliseconds since 1970. */
+/** A stored plain value; `expires` in milliseconds since 1970. */
 export interface HeldValue {
   readonly key: string;
   readonly text: string;
   readonly expires?: number;
 }
 
-/** One thing that a store holds, as a backup writes it. */
+/** One entry of a store, as a backup writes it. */
 export type StoredRecord = { readonly record: HeldRecord } | { readonly kept: HeldValue };
 
-/** Plain values for Keyv, and the one write that Keyv has no word for. */
+/** Plain values through Keyv, plus the one write Keyv doesn't offer. */
 export interface Values {
-  /** An adapter for one Keyv, which keeps its namespace in it. */
+  /** An adapter for one Keyv, which sets its namespace on it. */
   adapter(): KeyvStoreAdapter;
-  /** What the adapter is told to put before its keys. */
+  /** Prefix for the adapter's keys. */
   readonly namespace?: string;
-  /** Does what Keyv does on the adapter, within bounds. Throws Lost or Outage where the adapter throws its own errors. */
+  /**
+   * Runs what Keyv does on the adapter, within time limits. Throws Lost or Outage if the adapter throws its own errors.
+   */
   run<T>(work: () => Promise<T>): Promise<T>;
-  /** Keeps the text only where there is none whose time is not over: one atomic step of the engine. */
+  /** Stores the text unless there is a live value. One atomic step of the engine. */
   claim(key: string, value: string, milliseconds: number): Promise<boolean>;
 }
 
-/** What is counted under one name: so many points in so many seconds. */
+/** A named rate limit: points per number of seconds. */
 export interface CountTerms {
   readonly keyPrefix: string;
   readonly points: number;
@@ -45,39 +47,42 @@ export interface CountTerms {
 }
 
 /**
- * A back end. Every write is one atomic step and answered only once it is durable. Throws Lost when no answer came, and
- * Outage when it is known that nothing was done. `write` names a write, so that `landed` can tell later whether it was done.
+ * A back end. Every write is one atomic step and returns only once it is durable. Throws Lost if no answer came, and
+ * Outage if it is certain that nothing was written. `write` identifies a write, so that `landed` can tell later whether
+ * it was made.
  */
 export interface Engine {
   readonly values: Values;
   read(kind: string, id: string): Promise<StoredRow | undefined>;
-  /** Where there is no such record; whether it was put. */
+  /** Only if there is no such record; returns whether it was written. */
   create(kind: string, id: string, row: StoredRow, write: string): Promise<boolean>;
-  /** Where the record's revision is `after`; whether it was put. */
+  /** Only if the record's revision is `after`; returns whether it was written. */
   put(kind: string, id: string, row: StoredRow, after: number, write: string): Promise<boolean>;
-  /** Whether there was such a record. */
+  /** Returns whether there was such a record. */
   remove(kind: string, id: string, write: string): Promise<boolean>;
-  /** Whether this write was done, within the last hour. */
+  /** Whether this write was made, within the last hour. */
   landed(write: string): Promise<boolean>;
   ids(kind: string): AsyncIterable<string>;
-  /** Whether it answers. Throws Lost or Outage when it does not. */
+  /** Throws Lost or Outage if the engine doesn't answer. */
   ping(): Promise<void>;
-  /** What stands in the way of keeping what was acknowledged, in sentences for whoever runs the bot; none when nothing does. */
+  /** Sentences for the operator on what puts acknowledged data at risk; empty if nothing does. */
   doubts(): Promise<readonly string[]>;
-  /** All records and values, as of one moment where the engine can. */
+  /** All records and values, as of one moment if the engine can. */
   all(): AsyncIterable<StoredRecord>;
-  /** Counts for all processes together; absent where one process alone has the engine. Rejects with whatever it likes. */
+  /** A rate limiter shared by all processes; absent if one process alone has the engine. Rejects with any error. */
   counter?(terms: CountTerms): RateLimiterAbstract;
   empty(): Promise<boolean>;
-  /** Puts things in place of whatever is there. */
+  /** Writes entries, replacing existing ones. */
   fill(held: readonly StoredRecord[]): Promise<void>;
   close(): Promise<void>;
 }
 
-/** The back end, opened by the first who asks for it. Rejects with Lost or Outage when it cannot be, and tries anew the next time. */
+/**
+ * The back end, opened by the first caller. Rejects with Lost or Outage if it can't be, and tries again the next time.
+ */
 export type OpenedEngine = () => Promise<Engine>;
 
-/** One opening for all who ask. */
+/** A single opening shared by all callers. */
 export function openedOnce(open: () => Promise<Engine>): { readonly open: OpenedEngine; close(): Promise<void> } {
   let engine: Promise<Engine> | undefined;
   return {
@@ -96,27 +101,26 @@ export function openedOnce(open: () => Promise<Engine>): { readonly open: Opened
   };
 }
 
-// How long an engine is waited for: operations are tried again while the connection is lost, with jittered
-// waits, and not for ever.
+// Waiting for an engine: operations are retried with jittered delays while the connection is lost, but not forever.
 
-/** Time as the store knows it; tests hand in their own. */
+/** Injected so that tests can supply their own. */
 export interface Clock {
-  /** Milliseconds since 1970, as the machine believes. */
+  /** Milliseconds since 1970 by the machine's clock. */
   now(): number;
-  /** Milliseconds that only ever go forward, whatever is done to the machine's date. */
+  /** Monotonic milliseconds, unaffected by changes of the machine's date. */
   passed(): number;
   wait(milliseconds: number): Promise<void>;
-  /** From 0 to below 1: spreads the tries of many. */
+  /** In [0, 1): spreads the retries of many callers. */
   random(): number;
 }
 
-/** Milliseconds that are waited at most. */
+/** Maximum waits in milliseconds. */
 export interface Patience {
   /** For one answer of the engine. */
   readonly operation: number;
-  /** For a lost connection to come back, from the first loss on. */
+  /** For a lost connection to come back, counted from the first loss. */
   readonly lost: number;
-  /** For a change that others keep getting ahead of. */
+  /** For a change that keeps losing to other writers. */
   readonly contended: number;
 }
 
@@ -129,7 +133,7 @@ export const MACHINE_CLOCK: Clock = {
 
 export const PATIENCE: Patience = { operation: 8_000, lost: 5_000, contended: 30_000 };
 
-/** No answer came: what was sent may have been done or not. */
+/** No answer came, so the request may or may not have been carried out. */
 export class Lost extends Error {
   override readonly name = 'Lost';
 }
@@ -137,13 +141,13 @@ export class Lost extends Error {
 const FIRST_WAIT = 20;
 const LONGEST_WAIT = 1_000;
 
-/** A wait before a next try: doubled each time up to a second, and drawn between half of that and the whole. */
+/** Waits before a retry: doubled each time up to a second, then a random time between half of that and all of it. */
 export function backoff(clock: Clock, tries: number): Promise<void> {
   const whole = Math.min(LONGEST_WAIT, FIRST_WAIT * 2 ** tries);
   return clock.wait(whole * (0.5 + clock.random() / 2));
 }
 
-/** Tries until an answer comes. Throws Outage when none came for `patience.lost`; any other error at once. */
+/** Retries until an answer comes. Throws Outage if none came for `patience.lost`; throws any other error at once. */
 export async function patiently<T>(clock: Clock, patience: Patience, attempt: () => Promise<T>): Promise<T> {
   let since: number | undefined;
   for (let tries = 0; ; tries++) {
@@ -159,8 +163,8 @@ export async function patiently<T>(clock: Clock, patience: Patience, attempt: ()
 }
 
 /**
- * Tries a conditional write until it is known whether it was done. A try after a loss that is refused may have been
- * refused by the very write it repeats: `landed` then tells, and by that time the answer can no longer change.
+ * Retries a conditional write until its outcome is known. A retry that is refused after a loss may have been refused by
+ * the very write it repeats; `landed` tells, and by then that can no longer change.
  */
 export function settledWrite(
   clock: Clock,
@@ -179,7 +183,7 @@ export function settledWrite(
   });
 }
 
-/** The promise's outcome, or Lost after so many milliseconds. What the promise does later is nobody's concern. */
+/** The promise's outcome, or Lost after this many milliseconds. Any later outcome is ignored. */
 export async function withinTime<T>(milliseconds: number, promise: Promise<T>): Promise<T> {
   let timer: NodeJS.Timeout | undefined;
   const late = new Promise<never>((_, reject) => {

@@ -1,4 +1,4 @@
-/** Looks at a store without changing anything in it: whether it answers, what stands in the way, and its clock. */
+/** Inspects a store without changing anything: whether it answers, what is wrong with it, and its clock. */
 
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
@@ -12,13 +12,13 @@ const OPERATION = 5_000;
 
 export interface StoreLook {
   readonly doubts: readonly string[];
-  /** Whether something of ours is kept there already. */
+  /** Whether anything of ours is stored there yet. */
   readonly made: boolean;
-  /** Milliseconds since 1970 by the server's clock; a folder has none of its own. */
+  /** The server's clock in milliseconds since 1970; a folder doesn't have one. */
   readonly clock?: number;
 }
 
-/** Looks. Rejects with what the server, or the folder, refuses with; with Lost where no answer comes. */
+/** Rejects with the server's or folder's error, or with Lost if no answer comes. */
 export async function lookAtStore({ url, folder, space = 'floorhand', patience }: StorePlace): Promise<StoreLook> {
   const { operation = OPERATION } = patience ?? {};
   if (url === '') return lookAtFolder(folder, operation);
@@ -40,7 +40,7 @@ async function lookAtPostgres(url: string, space: string, operation: number): Pr
   const { default: pg } = await import('pg');
   const terms = { connectionTimeoutMillis: operation, query_timeout: operation };
   const client = new pg.Client({ connectionString: url, ...terms });
-  // A connection that ends by itself is told by what is asked next.
+  // If the connection ends, the next query reports it.
   client.on('error', () => {});
   try {
     await client.connect();
@@ -71,16 +71,16 @@ async function lookAtRedis(url: string, space: string, operation: number): Promi
     const [seconds, micros] = (await client.sendCommand(['TIME'])) as unknown as readonly [string, string];
     const doubts = await redisDoubts((name) => client.configGet(name));
     let found = await client.scan('0', { MATCH: `${space}:*`, COUNT: 1000 });
-    // Others may keep much in the same server.
+    // The server may hold many keys that aren't ours.
     while (found.keys.length === 0 && found.cursor !== '0')
       found = await client.scan(found.cursor, { MATCH: `${space}:*`, COUNT: 1000 });
     return { doubts, made: found.keys.length > 0, clock: Number(seconds) * 1000 + Number(micros) / 1000 };
   };
   try {
-    // A connection that is taken and never answered is no failure to the client.
+    // The client doesn't treat a connection that is accepted and never answered as a failure.
     return await withinTime(operation, look());
   } finally {
-    // One that was refused is closed already, and would throw another reason in place of the refusal.
+    // A refused connection is already closed, and destroying it would replace the reason with another error.
     if (client.isOpen) client.destroy();
   }
 }

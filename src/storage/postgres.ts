@@ -1,4 +1,4 @@
-/** The back end on Postgres: one pool for records and for Keyv, every write one statement that commits before it is answered. */
+/** The Postgres back end: one pool for records and for Keyv, where every write is one statement that commits before it returns. */
 
 import { KeyvPostgres } from '@keyv/postgres';
 import pg from 'pg';
@@ -14,10 +14,9 @@ import {
   type Values,
 } from './engine.ts';
 
-// The tables that the store has in Postgres, and the statements on them; counts of asks are not logged: a
-// crash may forget them, and none waits for the disk.
+// Tables and statements. The table of request counts is unlogged: a crash may lose it, and no count waits for the disk.
 
-/** Statements for one schema. Ids and keys are compared byte by byte, so that their order is the same everywhere. */
+/** Statements for one schema. Ids and keys are compared bytewise, so that their order is the same everywhere. */
 export function statementsFor(schema: string) {
   const records = `${schema}.records`;
   const named = `named AS (INSERT INTO ${schema}.writes (name) SELECT $1 FROM done)`;
@@ -27,7 +26,7 @@ export function statementsFor(schema: string) {
   return {
     complete: `SELECT to_regclass('${records}') IS NOT NULL AND to_regclass('${schema}.writes') IS NOT NULL
       AND to_regclass('${schema}.kept') IS NOT NULL AND to_regclass('${schema}.asks') IS NOT NULL AS complete`,
-    // Two processes that make them at once would trip over each other's schema.
+    // Two processes creating them at once would conflict over the schema.
     make: `BEGIN; SELECT pg_advisory_xact_lock(hashtext('${schema}'));
       CREATE SCHEMA IF NOT EXISTS ${schema};
       CREATE TABLE IF NOT EXISTS ${records} (kind text COLLATE "C", id text COLLATE "C", rev bigint NOT NULL,
@@ -42,7 +41,7 @@ export function statementsFor(schema: string) {
     remove: done(`DELETE FROM ${records} WHERE kind = $2 AND id = $3`),
     landed: `SELECT 1 FROM ${schema}.writes WHERE name = $1`,
     ids: `SELECT id FROM ${records} WHERE kind = $1 AND id > $2 ORDER BY id LIMIT $3`,
-    /** By the server's clock: one for all processes. */
+    /** By the server's clock, which all processes share. */
     claim: `INSERT INTO ${schema}.kept AS k (key, value)
       VALUES ($1, '{"value":"' || $2 || '","expires":' || (${now} + $3) || '}')
       ON CONFLICT (key) DO UPDATE SET value = excluded.value WHERE ${expiryOf('k.value')} <= ${now} RETURNING 1`,
@@ -60,17 +59,17 @@ export function statementsFor(schema: string) {
   };
 }
 
-/** Keyv writes when a value is over at the very end of its text: nothing inside the value can end so. */
+/** Keyv writes the expiry at the very end of its text, and nothing inside the value can end that way. */
 function expiryOf(column: string): string {
   return `substring(${column} from '"expires":([0-9]+)\\}$')::bigint`;
 }
 
 const PAGE = 500;
-/** Writes between two sweeps of what is over. */
+/** Writes between two sweeps for expired values. */
 const SWEEP_EVERY = 500;
 const LARGEST_POOL = 10;
 
-/** Errors of the server after which another try may do; any other is a fault of ours (Postgres manual, appendix A). */
+/** Server errors that a retry may get past; any other is our own fault (Postgres manual, appendix A). */
 const PASSING = /^(08|40|53|57|58)|^(25006|55P03)$/;
 
 export interface PostgresTerms {
@@ -83,7 +82,7 @@ export interface PostgresTerms {
 type Fields = Readonly<Record<string, unknown>>;
 type Query = (text: string, values?: readonly unknown[]) => Promise<readonly Fields[]>;
 
-/** The back end. Nothing is asked of the server before the first operation. */
+/** Doesn't contact the server before the first operation. */
 export function openPostgres({ url, schema, operation }: PostgresTerms): Engine {
   return new Postgres(url, schema, operation);
 }
@@ -106,12 +105,12 @@ class Postgres implements Engine {
       connectionTimeoutMillis: operation,
       query_timeout: operation,
       keepAlive: true,
-      // Whatever the server's standard is: an answer means that it is on disk. The server gives up before we do.
+      // Whatever the server's default: an answer means the data is on disk. The server's timeout is shorter than ours.
       onConnect: async (client) => {
         await client.query(`SET synchronous_commit = on; SET statement_timeout = ${Math.ceil(operation * 0.9)}`);
       },
     });
-    // An idle connection that ends is replaced when next one is needed.
+    // An idle connection that ends is replaced when the next one is needed.
     this.#pool.on('error', () => {});
     this.values = {
       adapter: () => keyvOn(schema, (text, values) => this.#query(text, values)),
@@ -177,7 +176,7 @@ class Postgres implements Engine {
     return fsync === 'off' ? ['This Postgres runs with fsync off: a power cut loses what was acknowledged.'] : [];
   }
 
-  /** As of one moment: a transaction that sees what was committed when it began. */
+  /** As of one moment: a transaction that sees what was committed when it started. */
   async *all(): AsyncGenerator<StoredRecord> {
     await this.#tables();
     const client = await passing(() => this.#pool.connect());
@@ -247,7 +246,7 @@ class Postgres implements Engine {
     if (rows[0]?.complete !== true) await passing(() => this.#pool.query(this.#sql.make));
   }
 
-  /** Now and then removes what is over; when that fails, the next sweep does it. */
+  /** Removes expired values now and then; if that fails, the next sweep does it. */
   #sweep(): void {
     if (this.#writes++ % SWEEP_EVERY !== 0) return;
     for (const text of [this.#sql.sweepWrites, this.#sql.sweepKept, this.#sql.sweepAsks])
@@ -255,11 +254,13 @@ class Postgres implements Engine {
   }
 }
 
-/** Keyv's own adapter on our pool: its own has no bounds and lets the process fall when an idle connection ends. */
+/**
+ * Keyv's adapter on our pool, because its own has no time limits and crashes the process when an idle connection ends.
+ */
 function keyvOn(schema: string, query: Query): KeyvPostgres {
   class Pooled extends KeyvPostgres {
     override async connect() {
-      // The tables are made with the others.
+      // The tables are created together with the others.
       return async (text: string, values?: unknown[]) =>
         text.startsWith('CREATE') ? [] : [...(await query(text, values))];
     }
@@ -268,7 +269,7 @@ function keyvOn(schema: string, query: Query): KeyvPostgres {
   return new Pooled({ schema, table: 'kept', iterationLimit: PAGE });
 }
 
-/** Errors that another try may get past, as Lost: those of the connection have no code of the server's. */
+/** Throws Lost for errors that a retry may get past; connection errors have no server code. */
 async function passing<T>(ask: () => Promise<T>): Promise<T> {
   try {
     return await ask();

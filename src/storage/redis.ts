@@ -1,4 +1,4 @@
-/** The back end on Redis: one connection for records and for Keyv, every conditional write one script. */
+/** The Redis back end: one connection for records and for Keyv, every conditional write a script. */
 
 import { once } from 'node:events';
 import { createClient, default as KeyvRedis } from '@keyv/redis';
@@ -15,10 +15,11 @@ import {
   withinTime,
 } from './engine.ts';
 
-// Whether a Redis keeps what it acknowledged: on disk before it answers, and never thrown out for want of
-// memory.
+// Whether a Redis keeps acknowledged data: on disk before it answers, and never evicted.
 
-/** Sentences on what stands in the way; `ask` gives a setting by its name. Throws what `ask` throws for want of an answer. */
+/**
+ * Sentences on what puts data at risk; `ask` returns a setting by name. Throws what `ask` throws if there is no answer.
+ */
 export async function redisDoubts(
   ask: (name: string) => Promise<Readonly<Record<string, string>>>,
 ): Promise<readonly string[]> {
@@ -27,7 +28,7 @@ export async function redisDoubts(
     for (const name of ['appendonly', 'appendfsync', 'maxmemory', 'maxmemory-policy'])
       Object.assign(settings, await ask(name));
   } catch (cause) {
-    // A server that somebody else keeps may not tell its settings.
+    // A managed server may not reveal its settings.
     if (cause instanceof Error && /^(ERR|NOPERM)\b/.test(cause.message))
       return [
         'This Redis does not tell its settings. It must run with appendonly yes, appendfsync always, noeviction.',
@@ -35,7 +36,8 @@ export async function redisDoubts(
     throw cause;
   }
   const doubts: string[] = [];
-  // Redis documentation, “Redis persistence”: only an append-only file that is flushed at every write keeps each.
+  // Redis documentation, “Redis persistence”: only an append-only file that is flushed at every write keeps every
+  // write.
   if (settings.appendonly !== 'yes')
     doubts.push('This Redis keeps no append-only file: a restart loses what was acknowledged. Set appendonly yes.');
   else if (settings.appendfsync !== 'always')
@@ -47,10 +49,9 @@ export async function redisDoubts(
   return doubts;
 }
 
-// The writes that Redis does in one step, as scripts: the condition, the record, the list of ids, and the
-// write's name.
+// Atomic writes as scripts: condition, record, list of ids, and the write's name.
 
-/** Milliseconds for which a write's name is remembered: longer than anybody asks whether it landed. */
+/** Milliseconds for which a write's name is remembered: longer than any caller keeps checking whether it landed. */
 export const REMEMBERED = 3_600_000;
 
 // KEYS: record, write's name, ids of the kind, kinds. ARGV: time to remember, kind, id, then what each needs.
@@ -64,7 +65,7 @@ redis.call('SADD', KEYS[4], ARGV[2])
 redis.call('SET', KEYS[2], '1', 'PX', ARGV[1])
 return 1`;
 
-/** ARGV 4: revision, 5: text, 6: the revision that it must have. */
+/** ARGV 4: revision, 5: text, 6: the required current revision. */
 export const PUT = `
 if redis.call('HGET', KEYS[1], 'rev') ~= ARGV[6] then return 0 end
 redis.call('HSET', KEYS[1], 'rev', ARGV[4], 'text', ARGV[5])
@@ -77,7 +78,7 @@ redis.call('SREM', KEYS[3], ARGV[3])
 redis.call('SET', KEYS[2], '1', 'PX', ARGV[1])
 return 1`;
 
-/** Whatever is there. ARGV 4: revision, 5: text. */
+/** Overwrites. ARGV 4: revision, 5: text. */
 export const FILL = `
 redis.call('HSET', KEYS[1], 'rev', ARGV[4], 'text', ARGV[5])
 redis.call('SADD', KEYS[3], ARGV[3])
@@ -87,18 +88,18 @@ return 1`;
 const LONGEST_WAIT = 1_000;
 const PAGE = 500;
 
-/** Error replies that no other try gets past; after any other one may. */
+/** Error replies that no retry gets past; any other may pass. */
 const OURS = /^(ERR|WRONGTYPE|NOPERM|NOSCRIPT|EXECABORT)\b/;
 
 export interface RedisTerms {
   readonly url: string;
-  /** Stands before every key. */
+  /** Goes before every key. */
   readonly prefix: string;
   /** Milliseconds for one answer. */
   readonly operation: number;
 }
 
-/** The back end. Nothing is asked of the server before the first operation. */
+/** Doesn't contact the server before the first operation. */
 export function openRedis(terms: RedisTerms): Engine {
   return new Redis(terms);
 }
@@ -106,14 +107,14 @@ export function openRedis(terms: RedisTerms): Engine {
 function clientOf({ url, operation }: RedisTerms) {
   const client = createClient({
     url,
-    // What cannot be sent now must fail now: a write that waits in a queue could be done after its asker was told that it was not.
+    // What can't be sent now has to fail now: a queued write could be made after the caller was told that it wasn't.
     disableOfflineQueue: true,
     socket: {
       connectTimeout: operation,
       reconnectStrategy: (tries) => Math.min(LONGEST_WAIT, 20 * 2 ** tries) * (0.5 + Math.random() / 2),
     },
   });
-  // Told to whoever asks next.
+  // The next caller gets the error.
   client.on('error', () => {});
   return client;
 }
@@ -123,7 +124,7 @@ class Redis implements Engine {
   readonly #terms: RedisTerms;
   readonly #keyv: KeyvRedis<string>;
   #client: ReturnType<typeof clientOf>;
-  /** The connection that is coming about, for all who wait for it. */
+  /** The connection in progress, shared by all who wait for it. */
   #awaited: Promise<unknown> | undefined;
 
   constructor(terms: RedisTerms) {
@@ -166,7 +167,7 @@ class Redis implements Engine {
   }
 
   async *ids(kind: string): AsyncGenerator<string> {
-    // A scan may give a member twice while the set grows.
+    // A scan may return a member twice while the set grows.
     const seen = new Set<string>();
     for (let cursor = '0'; ; ) {
       const page = await this.#answer(() => this.#client.sScan(this.#key('ids', kind), cursor, { COUNT: PAGE }));
@@ -181,7 +182,7 @@ class Redis implements Engine {
   }
 
   counter({ keyPrefix, ...terms }: CountTerms): RateLimiterAbstract {
-    // By way of our own client, which is another one after a lost connection.
+    // Goes through our own client, which is replaced after a lost connection.
     const storeClient = {
       eval: (script: string, given: { keys: string[]; arguments: string[] }) =>
         this.#answer(() => this.#client.eval(script, given)),
@@ -202,7 +203,7 @@ class Redis implements Engine {
     return this.#answer(() => redisDoubts((name) => this.#client.configGet(name)));
   }
 
-  /** Each thing whole; what is changed meanwhile may be there as it was or as it is. */
+  /** Each entry is whole; one changed during the scan may appear in its old or new state. */
   async *all(): AsyncGenerator<StoredRecord> {
     const kinds = await this.#answer(() => this.#client.sMembers(this.#key('kinds')));
     for (const kind of kinds) {
@@ -275,7 +276,8 @@ class Redis implements Engine {
     } catch (cause) {
       const message = cause instanceof Error ? cause.message : String(cause);
       if (cause instanceof SyntaxError || OURS.test(message)) throw cause;
-      // Nothing came back in time, be it to a greeting: whatever comes on this connection later is for nobody.
+      // No answer in time, perhaps not even to the handshake: anything that arrives on this connection later is
+      // ignored.
       if (cause instanceof Lost && client === this.#client) this.#renew();
       throw new Lost(message, { cause });
     }
@@ -284,7 +286,7 @@ class Redis implements Engine {
   async #ready(): Promise<void> {
     const client = this.#client;
     if (client.isReady) return;
-    // Its end is told by the events that are waited for: `ready`, or an error.
+    // Whoever waits gets the outcome from an event: `ready`, or an error.
     if (!client.isOpen) client.connect().catch(() => {});
     this.#awaited ??= once(client, 'ready').finally(() => {
       this.#awaited = undefined;

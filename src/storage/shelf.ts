@@ -1,4 +1,4 @@
-/** Records of one kind in the store: what cannot be read is copied aside and told, and hinders no other. */
+/** Records of one kind in the store. An unreadable one is copied aside and reported, and doesn't affect the others. */
 
 import { randomBytes, randomInt } from 'node:crypto';
 import {
@@ -13,27 +13,28 @@ import {
 } from './engine.ts';
 import { type Changed, type Codec, Outage, RecordDamaged, type RecordStore, RecordTooNew } from './types.ts';
 
-// Changes to records: those that come while another is under way are made one after the other and put
-// together.
+// Changes to one record that arrive while another is being written are applied in order and written together.
 
-/** How a kind of record becomes text and is read again. */
+/** Serialization of one kind of record. */
 interface Texts<T> {
   read(id: string, row: StoredRow): Promise<T>;
   write(value: T): string;
 }
 
 interface AnsweredRequest<T> {
-  /** Makes the change; gives the value it puts, if any, and how to tell its outcome once that is durable. */
+  /**
+   * Applies the change; returns the value to write, if any, and a function that reports the outcome once that is
+   * durable.
+   */
   make(value: T): { readonly put?: T | undefined; tell(): void };
   tell(found: { readonly cause: unknown } | undefined): void;
 }
 
-/** A name for a write, that no other write has. */
+/** A unique name for a write. */
 export function nameWrite(): string {
   return randomBytes(12).toString('base64url');
 }
 
-/** The changes to records of one kind. */
 class Changes<T> {
   readonly #waiting = new Map<string, AnsweredRequest<T>[]>();
   readonly #open: OpenedEngine;
@@ -50,7 +51,7 @@ class Changes<T> {
     this.#patience = patience;
   }
 
-  /** As Shelf.change. Throws Outage, RecordDamaged, RecordTooNew, or what the change throws. */
+  /** See Shelf.change. Throws Outage, RecordDamaged, RecordTooNew, or what the change throws. */
   change<R>(id: string, change: (value: T) => Changed<T, R>): Promise<R | undefined> {
     return new Promise((resolve, reject) => {
       const requested: AnsweredRequest<T> = {
@@ -126,22 +127,21 @@ class Changes<T> {
   }
 }
 
-/** What a shelf is told beside its kind and codec. */
 export interface ShelfTerms {
   readonly clock: Clock;
   readonly patience: Patience;
-  /** Tells whoever runs the bot. */
+  /** Reports to the operator. */
   fault(cause: unknown): void;
 }
 
 /** The kind under which damaged records are copied. */
 const ASIDE = 'aside';
 
-/** What every engine takes as a name: printable ASCII without a space, 1 to 200 of them. */
+/** Names every engine accepts: 1 to 200 printable ASCII characters without spaces. */
 const NAME = /^[!-~]{1,200}$/;
 const HIGHEST_FIRST_REV = 2 ** 40;
 
-/** A shelf. Throws a RangeError for a kind that is not small letters, or an id to create that no engine takes. */
+/** Throws a RangeError for a kind that isn't all lowercase letters, or for a new id that not every engine accepts. */
 export function shelfOn<T>(open: OpenedEngine, kind: string, codec: Codec<T>, terms: ShelfTerms): RecordStore<T> {
   if (!/^[a-z]{1,20}$/.test(kind)) throw new RangeError(`“${kind}” is no name for a kind of record`);
   const { clock, patience } = terms;
@@ -159,7 +159,7 @@ export function shelfOn<T>(open: OpenedEngine, kind: string, codec: Codec<T>, te
     }
   }
 
-  /** Whether it was the first time that this revision was copied. An engine that is away must not hide the damage. */
+  /** Whether this revision was copied for the first time. An unavailable engine must not hide the damage. */
   async function copyAside(id: string, row: StoredRow, cause: unknown): Promise<boolean> {
     const copy = {
       kind,
@@ -179,7 +179,8 @@ export function shelfOn<T>(open: OpenedEngine, kind: string, codec: Codec<T>, te
 
   function created(under: string, id: string, text: string): Promise<boolean> {
     const write = nameWrite();
-    // Records made anew under an old id begin elsewhere, so that a late put to the old one finds another revision.
+    // A record recreated under an old id starts at a different revision, so that a late write to the old one doesn't
+    // match.
     const row = { rev: randomInt(1, HIGHEST_FIRST_REV), text };
     const create = async () => (await open()).create(under, id, row, write);
     return settledWrite(clock, patience, create, async () => (await open()).landed(write));
@@ -214,7 +215,7 @@ async function* idsOf(open: OpenedEngine, kind: string): AsyncGenerator<string> 
   try {
     yield* (await open()).ids(kind);
   } catch (cause) {
-    // What was listed so far cannot be taken back, so a lost list is not begun again.
+    // Ids already listed can't be taken back, so an interrupted listing isn't restarted.
     throw cause instanceof Lost ? new Outage('The store does not answer.', { cause }) : cause;
   }
 }

@@ -1,4 +1,4 @@
-/** The store: saved records and plain values on the back end that the address names, opened by the first who needs it. */
+/** The store: records and plain values on the back end its address names, opened on first use. */
 
 import { createHash } from 'node:crypto';
 import { Keyv } from 'keyv';
@@ -20,9 +20,9 @@ import { nameWrite, type ShelfTerms, shelfOn } from './shelf.ts';
 import type { Allowed, Asking } from './types.ts';
 import { type KeyValueStore, Outage, type Store } from './types.ts';
 
-// Plain values through Keyv: what cannot be read counts as not there, and is told.
+// Plain values through Keyv; an unreadable one counts as absent and is reported.
 
-/** Kept values. Every method throws Outage when the engine does not answer. */
+/** Every method throws Outage if the engine doesn't answer. */
 export function keptOn(open: OpenedEngine, { clock, patience, fault }: ShelfTerms): KeyValueStore {
   const keyvs = new WeakMap<Engine, Keyv>();
   async function run<T>(work: (keyv: Keyv) => Promise<T>): Promise<T> {
@@ -48,7 +48,7 @@ export function keptOn(open: OpenedEngine, { clock, patience, fault }: ShelfTerm
     async set(key, value, milliseconds) {
       const name = nameOf(key);
       const ttl = milliseconds === undefined ? undefined : Math.ceil(milliseconds);
-      // Keyv takes 0 for “for good”.
+      // Keyv takes 0 to mean no expiry.
       const put = (keyv: Keyv) => (ttl !== undefined && ttl <= 0 ? keyv.delete(name) : keyv.set(name, value, ttl));
       await patiently(clock, patience, () => run(put));
     },
@@ -68,40 +68,39 @@ export function keptOn(open: OpenedEngine, { clock, patience, fault }: ShelfTerm
 }
 
 function keyvOn({ values }: Engine): Keyv {
-  // Without a namespace of Keyv's, which takes “a:b” and, in the namespace a, “b” for one key.
+  // No Keyv namespace: it would treat “a:b” and, in the namespace a, “b” as the same key.
   const keyv = new Keyv({ store: values.adapter(), useKeyPrefix: false, throwOnErrors: true });
   keyv.namespace = values.namespace;
-  // Errors are thrown as well; nobody needs to be told twice.
+  // Errors are thrown as well, so they needn't be reported twice.
   keyv.on('error', () => {});
   return keyv;
 }
 
-/** The key as every engine takes it: printable ASCII of at most 200 characters as it is, anything else by its hash. */
+/** A key every engine accepts: printable ASCII up to 200 characters as is, anything else as its hash. */
 function nameOf(key: string): string {
   if (/^[!-~]{1,200}$/.test(key) && !key.startsWith('sha256-')) return key;
   return `sha256-${createHash('sha256').update(key).digest('base64url')}`;
 }
 
-// Asks counted by the minute on the store's own connection, so that all processes count together; in memory
-// where it does not answer.
+// Rate limits per minute through the store, shared by all processes; in memory when the store doesn't answer.
 
 const SECONDS = 60;
 
-/** Milliseconds that a count may take: nobody waits for it longer. */
+/** Milliseconds a count may take; nobody waits longer for it. */
 const LONGEST = 250;
 
-/** Milliseconds for which a store that did not answer is not asked again. */
+/** Milliseconds for which an unresponsive store is left alone. */
 const LEFT_ALONE = 5_000;
 
 type ReadLine = Pick<ShelfTerms, 'clock' | 'fault'>;
 
-/** Asks in a minute. */
+/** Requests per minute. */
 export interface AskLimits {
   readonly person: number;
   readonly server: number;
 }
 
-/** Counts asks; `open` is left out where one process alone has the store, whose memory knows all. */
+/** Counts requests. Leave out `open` when one process alone has the store, since its memory is enough. */
 export function limitsOn(
   open: OpenedEngine | undefined,
   { person, server }: AskLimits,
@@ -117,7 +116,7 @@ export function limitsOn(
   };
 }
 
-/** Milliseconds until so much more may be asked under a key; 0 when it may. Never rejects. */
+/** Milliseconds until that much more is allowed under a key; 0 if it is allowed now. Never rejects. */
 function counterOn(
   open: OpenedEngine | undefined,
   terms: CountTerms,
@@ -132,16 +131,16 @@ function counterOn(
     return counter ? refusal(counter.consume(key, points)) : 0;
   };
   return async (key, weight) => {
-    // Whose asks they are is nobody's business in the store.
+    // The store doesn't need to know whose requests they are.
     const name = createHash('sha256').update(key).digest('base64url').slice(0, 22);
-    // An ask that weighs more than a whole minute's must still be possible.
+    // A request that weighs more than a whole minute's limit still has to be possible.
     const points = Math.min(weight, terms.points);
     const here = await refusal(near.consume(name, points));
     if (here > 0 || !open || clock.passed() < requestedFrom) return here;
     try {
       return await Promise.race([inStore(name, points), late(clock)]);
     } catch (cause) {
-      // A count is no reason to refuse anybody; the store tells of its outages where something is kept.
+      // A failed count is no reason to refuse anyone; outages are reported where something is saved.
       if (!(cause instanceof Lost || cause instanceof Outage)) fault(cause);
       far = undefined;
       requestedFrom = clock.passed() + LEFT_ALONE;
@@ -150,13 +149,13 @@ function counterOn(
   };
 }
 
-/** Rejects once a count took too long by the clock. */
+/** Rejects when a count takes too long. */
 async function late(clock: Clock): Promise<never> {
   await clock.wait(LONGEST);
   throw new Lost(`no count in ${LONGEST} ms`);
 }
 
-/** 0 where points were there; the milliseconds until they are again where not. Rejects as the store does. */
+/** 0 if there were points left, otherwise milliseconds until there are. Rejects like the store. */
 async function refusal(consumed: Promise<RateLimiterRes>): Promise<number> {
   try {
     await consumed;
@@ -167,35 +166,35 @@ async function refusal(consumed: Promise<RateLimiterRes>): Promise<number> {
   }
 }
 
-/** Where things are kept. */
+/** Where the data is. */
 export interface StorePlace {
   /** `postgres://…`, `redis://…`, or empty for the data folder. */
   readonly url: string;
   readonly folder: string;
   readonly clock?: Clock;
   readonly patience?: Patience;
-  /** The schema or prefix under which all is kept on a server; another keeps apart. */
+  /** The schema or key prefix on a server; different ones are separate. */
   readonly space?: string;
 }
 
 export interface StoreTerms extends StorePlace {
-  /** Tells whoever runs the bot of what went wrong. */
+  /** Reports errors to the operator. */
   fault(cause: unknown): void;
 }
 
 /** The port, and what only main needs. */
 export interface OpenStore extends Store {
-  /** Counts asks against limits, together with all who share the store. */
+  /** Counts requests against limits, together with everyone who shares the store. */
   allowed(limits: AskLimits): (who: Asking, weight: number) => Promise<Allowed>;
-  /** Throws Outage when the store does not answer. */
+  /** Throws Outage if the store doesn't answer. */
   ping(): Promise<void>;
-  /** What stands in the way of keeping what was acknowledged, in sentences; none when nothing does. Throws Outage. */
+  /** Sentences on what puts acknowledged data at risk; empty if nothing does. Throws Outage. */
   doubts(): Promise<readonly string[]>;
-  /** Lets what runs finish. Opens nothing that was not open. */
+  /** Lets running operations finish. Opens nothing. */
   close(): Promise<void>;
 }
 
-/** A store, not opened yet. Throws an Error when the address is of no kind that is known. */
+/** A store that isn't open yet. Throws an Error if the kind of address is unknown. */
 export function openStore(terms: StoreTerms): OpenStore {
   const { clock = MACHINE_CLOCK, patience = PATIENCE, fault } = terms;
   const { open, close } = openedOnce(opener(terms));
@@ -210,14 +209,14 @@ export function openStore(terms: StoreTerms): OpenStore {
   };
 }
 
-/** How a back end is opened to be read only, for a backup: a data folder that a bot has can be read meanwhile. Throws as openStore does. */
+/** Opens a back end read-only for a backup; works for a data folder that a running bot owns. Throws like openStore. */
 export function recordReader(place: StorePlace): () => Promise<Engine> {
   const { url, folder, clock = MACHINE_CLOCK, patience = PATIENCE } = place;
   if (url !== '') return opener(place);
   return async () => (await import('./embedded.ts')).readEmbedded({ folder, clock, operation: patience.operation });
 }
 
-/** How the address's back end is opened, without a store on it. Throws as openStore does. */
+/** Opens the address's back end without a store on it. Throws like openStore. */
 export function opener({
   url,
   folder,
@@ -225,7 +224,7 @@ export function opener({
   clock = MACHINE_CLOCK,
   patience = PATIENCE,
 }: StorePlace): () => Promise<Engine> {
-  // Imported when opened: an ask that keeps nothing need not wait for what it does not use.
+  // Imported when opened: a request that saves nothing shouldn't wait for code it doesn't use.
   if (url === '') {
     const terms = { folder, clock, operation: patience.operation };
     return async () => (await import('./embedded.ts')).openEmbedded(terms);

@@ -1,60 +1,69 @@
-/** What is stored and how: records with a revision, plain values, and what can go wrong with either. */
+/** Storage interfaces: records with revisions, plain values, and the errors of either. */
 
-/** What is kept: plain values, and shelves of records. */
+/** Plain values, and one shelf per kind of record. */
 export interface Store {
   readonly kept: KeyValueStore;
   shelf<T>(kind: string, codec: Codec<T>): RecordStore<T>;
 }
 
-/** A record as it is written and read. */
+/** Reads and writes one kind of record. */
 export interface Codec<T> {
-  /** The record, brought up to the version of today. Throws RecordDamaged or RecordTooNew. */
+  /** The record, migrated to the current version. Throws RecordDamaged or RecordTooNew. */
   read(raw: unknown): T;
   write(value: T): unknown;
 }
 
-/** Plain values by key, each for as long as it is told to live: kept answers, drafts, what was seen already. */
+/** Plain values by key, each with an optional expiry: saved answers, drafts, what was already seen. */
 export interface KeyValueStore {
-  /** The value, or undefined when there is none or its time is over. */
+  /** The value; undefined if there is none or it has expired. */
   get(key: string): Promise<unknown>;
-  /** Keeps a JSON value, in place of the one before; `milliseconds` is how long, for good without it. */
+  /** Stores a JSON value, replacing any previous one; without `milliseconds` it never expires. */
   set(key: string, value: unknown, milliseconds?: number): Promise<void>;
-  /** Whether there was such a value. */
+  /** Returns whether there was such a value. */
   delete(key: string): Promise<boolean>;
-  /** Keeps a value only where there is none: true for exactly one of all who try, in whatever process. */
+  /** Stores a value only if there is none: true for exactly one of all callers, in any process. */
   claim(key: string, milliseconds: number): Promise<boolean>;
 }
 
-/** What a change comes to: the value to put in place of the one loaded (nothing is put without it), and what to tell. */
+/**
+ * The outcome of a change: the value to write instead of the loaded one (nothing is written without it), and the result
+ * to return.
+ */
 export interface Changed<T, R> {
   readonly put?: T;
   readonly result: R;
 }
 
-/** Records of one kind, each with a revision: a change is put only on the revision it was made of, and else made again. */
+/**
+ * Records of one kind with optimistic locking: a change is written only if the revision it was based on still holds,
+ * and otherwise made again.
+ */
 export interface RecordStore<T> {
   load(id: string): Promise<T | undefined>;
-  /** False when the id is taken, and then nothing is changed. */
+  /** False if the id is taken; then nothing changes. */
   create(id: string, value: T): Promise<boolean>;
-  /** Load, pure change, conditional put, again if another came first; undefined when there is no such record. Acknowledged once durable. */
+  /**
+   * Loads, applies a pure change, and writes conditionally, repeating if another write came first. Undefined if there
+   * is no such record. Resolves once durable.
+   */
   change<R>(id: string, change: (value: T) => Changed<T, R>): Promise<R | undefined>;
-  /** Whether there was such a record. */
+  /** Returns whether there was such a record. */
   remove(id: string): Promise<boolean>;
-  /** Every id, in no order that means anything. */
+  /** Every id, in no particular order. */
   ids(): AsyncIterable<string>;
 }
 
-/** The store does not answer: nothing was acknowledged, and the asker may try again. */
+/** The store doesn't answer. Nothing was acknowledged, and the user may try again. */
 export class Outage extends Error {
   override readonly name = 'Outage';
 }
 
-/** A record that cannot be read: set aside for whoever runs the bot, and no hindrance to others. */
+/** An unreadable record: copied aside for the operator, without affecting others. */
 export class RecordDamaged extends Error {
   override readonly name = 'RecordDamaged';
 }
 
-/** A record written by a newer version than this one: refused, untouched. */
+/** A record written by a newer version than this one: refused and left untouched. */
 export class RecordTooNew extends Error {
   override readonly name = 'RecordTooNew';
 }
