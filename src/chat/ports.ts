@@ -3,6 +3,7 @@
 import type { Asker } from '../accounts/asker.ts';
 import type { Preferences } from '../input/reading.ts';
 import type { Allowed, Asking, Store } from '../storage/types.ts';
+import type { PlatformName } from '../text/platform-names.ts';
 
 export interface Ports {
   /** Tells whoever runs the bot of a fault: the short reference the asker was given, and the cause. */
@@ -23,7 +24,7 @@ export interface Ports {
 
 /** An ask that has ended, with nothing in it that anybody typed or is called. */
 export interface RequestMetrics {
-  readonly platform: 'terminal' | 'discord' | 'slack' | 'web';
+  readonly platform: PlatformName;
   /** The command's full name; none where the ask could not be read. */
   readonly command?: string;
   /** What the last answer was; `limited` where it is to be asked again later, `none` where nobody waited for one. */

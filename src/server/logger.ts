@@ -5,11 +5,11 @@ import { type DestinationStream, pino } from 'pino';
 import type { Ports, RequestMetrics } from '../chat/ports.ts';
 import { requestId } from '../chat/request-id.ts';
 import { Outage } from '../storage/types.ts';
+import { PLATFORM_NAMES } from '../text/platform-names.ts';
 
 // What a line of the log may hold: a fixed list of fields, each of a form that no text, name, token or
 // person's id has.
 
-const PLATFORMS = ['terminal', 'discord', 'slack', 'web'];
 const OUTCOMES = ['reply', 'problem', 'refusal', 'fault', 'outage', 'none'];
 /** Everything that happens to the bot as a whole. */
 const STATES = [
@@ -25,7 +25,7 @@ const STATES = [
 ] as const;
 const METHODS = ['GET', 'HEAD', 'POST', 'OTHER'];
 /** What is closed at the end. */
-const PARTS = ['http', 'metrics', 'discord', 'slack', 'later', 'store', 'workers', 'pictures', 'files', 'all'] as const;
+const PARTS = ['http', 'metrics', ...PLATFORM_NAMES, 'later', 'store', 'workers', 'pictures', 'files', 'all'] as const;
 
 type State = (typeof STATES)[number];
 export type LogPart = (typeof PARTS)[number];
@@ -52,7 +52,7 @@ const FRAME = /^(?:dist|src|commands|scripts|tests|bench|node_modules|node:[\w/]
 /** The fields that there are. A command's name is looked up by who writes it: it is never what was typed. */
 export const FIELDS = {
   request: formed(/^[0-9a-f]{8}$/),
-  platform: oneOf(PLATFORMS),
+  platform: oneOf(PLATFORM_NAMES),
   command: formed(/^[a-z]+(?:[ -][a-z]+){0,3}$/),
   outcome: oneOf(OUTCOMES),
   first: number,
@@ -60,7 +60,7 @@ export const FIELDS = {
   wait: number,
   state: oneOf(STATES),
   part: oneOf(PARTS),
-  where: oneOf(['store', 'http', 'slack', 'discord', 'server', 'process', 'start', 'limits']),
+  where: oneOf(['store', 'http', ...PLATFORM_NAMES, 'server', 'process', 'start', 'limits']),
   error: formed(/^[A-Za-z]\w{0,40}$/),
   code: formed(/^[A-Za-z0-9_]{1,40}$/),
   status: number,

@@ -196,17 +196,6 @@ export const SHARE_PROBLEMS = {
 /** The word that makes a code for accounts act. */
 export const LINK_CONFIRM = 'link';
 
-const PLATFORMS: ReadonlyMap<string, string> = new Map([
-  ['terminal', 'the terminal'],
-  ['discord', 'Discord'],
-  ['slack', 'Slack'],
-]);
-
-/** An account as it is called: by its platform. */
-export function accountName(platform: string): string {
-  return PLATFORMS.get(platform) ?? platform;
-}
-
 export const LINK = {
   made: 'Here is your code. Type it on your other account within 10 minutes; it works once.',
   codeTitle: 'On the other account',
