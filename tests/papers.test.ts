@@ -1,11 +1,10 @@
 /** The papers say what is so: generated parts are current, and the README, settings, lock file and licence are as promised. */
 
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { generatedFiles } from '../deploy/tools/generated-files.ts';
 import { staleParts, withParts } from '../deploy/tools/generated-part.ts';
 import { lastAnswer, readmeParts } from '../deploy/tools/readme-parts.ts';
-import { roomTable } from './architecture/room-table.ts';
 
 function paper(path: string): string {
   return readFileSync(new URL(`../${path}`, import.meta.url), 'utf8');
@@ -72,29 +71,141 @@ describe('what README.md says can be typed', () => {
   });
 });
 
+/** Every paper of ours: at the root, and beside the code that it is about. */
+const roomPapers = ['src', 'commands', 'tests'].flatMap(readmesIn);
+const papers = ['README.md', 'DEVELOPERS.md', ...roomPapers];
+
+function readmesIn(folder: string): readonly string[] {
+  return readdirSync(new URL(`../${folder}`, import.meta.url), { recursive: true, encoding: 'utf8' })
+    .filter((path) => /(?:^|\/)README\.md$/.test(path))
+    .map((path) => `${folder}/${path}`)
+    .sort();
+}
+
+function exists(path: string): boolean {
+  return existsSync(new URL(`../${path}`, import.meta.url));
+}
+
+/** The npm scripts that a paper names. */
+function scriptsIn(text: string): readonly string[] {
+  return [...text.matchAll(/npm run (?:--silent )?([a-z0-9-]+(?::[a-z0-9-]+)?)/g)].map((match) => match[1] ?? '');
+}
+
+/** The files and folders that a paper names by their whole path, and in an import. A pattern with a star names its folder. */
+function pathsIn(text: string): readonly string[] {
+  const named = /(?<=^|[\s`'"([])(?:\.\.\/)*((?:src|commands|tests|deploy|\.ci)\/[\w./-]*)/gm;
+  return [...text.matchAll(named)].map((match) => (match[1] ?? '').replace(/\.$/, ''));
+}
+
+/** The files that the README of a folder names as they are called there. */
+function neighborsIn(path: string): readonly string[] {
+  const folder = path.slice(0, path.lastIndexOf('/'));
+  return [...paper(path).matchAll(/`([\w-]+(?:\/[\w-]+)*\.(?:test\.ts|ts|css|jsonl?))`/g)].flatMap(([, name = '']) =>
+    /^(?:src|commands|tests|deploy)\//.test(name) ? [] : [`${folder}/${name}`],
+  );
+}
+
+/** The worked example of a command. */
+const example = /^```ts\n([\s\S]*?)^```$/m.exec(developers)?.[1] ?? '';
+
+/** What a text imports of ours: each file with a name. */
+function importsOf(text: string): readonly (readonly [path: string, name: string])[] {
+  return [...text.matchAll(/^import \{ ([\w, ]+) \} from '\.\.\/\.\.\/([\w./-]+)';$/gm)].flatMap(
+    ([, names = '', path = '']) => names.split(', ').map((name) => [path, name] as const),
+  );
+}
+
+function exportsOf(path: string, name: string): boolean {
+  return new RegExp(`^export (?:const|function\\*?|type|interface) ${name}\\b`, 'm').test(paper(path));
+}
+
+/** The paragraphs and list items of a paper, without its headings, tables and blocks of code. */
+function paragraphsIn(text: string): readonly string[] {
+  const prose = text.replace(/^```[\s\S]*?^```$/gm, '').replace(/^(?:#|\|).*$/gm, '');
+  return prose
+    .split(/\n\s*\n|\n(?=\s*(?:[-*]|\d+\.) )/)
+    .map((paragraph) => paragraph.trim())
+    .filter((paragraph) => paragraph !== '');
+}
+
+/** What is too long in a paper. */
+function tooLong(text: string, most: number): readonly string[] {
+  const lines = text.trimEnd().split('\n');
+  return [
+    ...(lines.length > most ? [`${lines.length} lines`] : []),
+    ...lines.filter((line) => [...line].length > 200),
+    ...paragraphsIn(text).filter((paragraph) => paragraph.split('\n').length > 5),
+  ];
+}
+
+/** The folders of src, and the platforms, that a map leaves out. */
+function unmapped(map: string): readonly string[] {
+  const foldersIn = (path: string) =>
+    readdirSync(new URL(`../${path}`, import.meta.url), { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map(({ name }) => `${path}/${name}`);
+  const rooms = foldersIn('src').flatMap((path) => (path === 'src/platforms' ? foldersIn(path) : [path]));
+  return [...rooms, 'commands', 'tests', 'deploy'].filter((room) => !map.includes(`\`${room}/\``));
+}
+
 describe('what the papers name exists', () => {
-  const both = `${readme}\n${developers}`;
+  test('papers stand beside the code', () => expect(roomPapers.length).toBeGreaterThan(5));
 
-  test('every npm script', () => {
-    const named = [...both.matchAll(/npm run (?:--silent )?([a-z0-9-]+(?::[a-z0-9-]+)?)/g)].map(
-      (match) => match[1] ?? '',
-    );
-    expect(named.length).toBeGreaterThan(5);
-    expect(named.filter((name) => !(name in manifest.scripts))).toEqual([]);
+  test.each(papers)('every npm script of %s', (path) => {
+    expect(scriptsIn(paper(path)).filter((name) => !(name in manifest.scripts))).toEqual([]);
   });
 
-  test('every file and folder', () => {
-    const named = [...both.matchAll(/`((?:src|commands|tests|bench|scripts|\.ci)\/[\w./-]*)`/g)].map(
-      (match) => match[1] ?? '',
-    );
-    expect(named.length).toBeGreaterThan(10);
-    expect(named.filter((path) => !existsSync(new URL(`../${path}`, import.meta.url)))).toEqual([]);
+  test.each(papers)('every file and folder of %s', (path) => {
+    expect(pathsIn(paper(path)).filter((named) => !exists(named))).toEqual([]);
   });
 
-  test('the table of imports is the one that the architecture test enforces', () => {
-    const text = developers.slice(developers.search(/^\| Room +\| Other rooms/m)).split('\n\n')[0] ?? '';
-    const rows = text.split('\n').map((line) => line.replace(/ +/g, ' '));
-    expect(rows.slice(2)).toEqual(roomTable());
+  test.each(roomPapers)('every neighbor of %s', (path) => {
+    expect(neighborsIn(path).filter((named) => !exists(named))).toEqual([]);
+  });
+
+  test('every name that the worked example imports', () => {
+    expect(importsOf(example).length).toBeGreaterThan(3);
+    expect(importsOf(example).filter(([path, name]) => !exportsOf(path, name))).toEqual([]);
+    expect(exportsOf('src/units/geometry.ts', 'tripleArea')).toBe(false);
+  });
+
+  test('and what does not is found', () => {
+    expect(scriptsIn('`npm run bench -- --quick`, npm run --silent ask')).toEqual(['bench', 'ask']);
+    const named = "See `src/attic/box.ts` and src/units/, [deploy](deploy/README.md), from '../../src/gone.ts'.";
+    expect(pathsIn(named)).toEqual(['src/attic/box.ts', 'src/units/', 'deploy/README.md', 'src/gone.ts']);
+    expect(pathsIn(named).filter((path) => !exists(path))).toEqual(['src/attic/box.ts', 'src/gone.ts']);
+    expect(pathsIn(developers).length).toBeGreaterThan(20);
+    expect(scriptsIn(`${readme}\n${developers}`).length).toBeGreaterThan(5);
+    expect(roomPapers.flatMap(neighborsIn).length).toBeGreaterThan(20);
+  });
+});
+
+describe('papers for developers are short', () => {
+  test('DEVELOPERS.md: 150 lines, and no paragraph over five', () => expect(tooLong(developers, 150)).toEqual([]));
+
+  test.each(roomPapers)('%s: 60 lines', (path) => expect(tooLong(paper(path), 60)).toEqual([]));
+
+  test('and what is too long is found', () => {
+    const [line, five] = ['words\n', 'a\nb\nc\nd\ne\n'];
+    expect(tooLong(`# Title\n\n${five}\n- ${five}- ${five}`, 20)).toEqual([]);
+    expect(tooLong(line.repeat(61).replaceAll('\n', '\n\n'), 60)).toEqual(['121 lines']);
+    expect(tooLong(`${five}f\n`, 60)).toEqual([`${five}f`]);
+    expect(tooLong(`- one\n- ${five}f\n`, 60)).toEqual([`- ${five}f`]);
+    expect(tooLong('w'.repeat(201), 60)).toEqual(['w'.repeat(201)]);
+    expect(tooLong(`\`\`\`ts\n${five}${five}\`\`\`\n`, 60)).toEqual([]);
+  });
+});
+
+describe('the map of DEVELOPERS.md', () => {
+  const map = developers.split('\n## ').find((part) => part.startsWith('The map')) ?? '';
+
+  test('names every folder of src', () => expect(unmapped(map)).toEqual([]));
+
+  test('and a folder left out is found', () => {
+    expect(unmapped(map.replace('`src/hazards/`', '').replace('`src/platforms/web/`', ''))).toEqual([
+      'src/hazards',
+      'src/platforms/web',
+    ]);
   });
 });
 

@@ -1,4 +1,4 @@
-/** Which room may import which, and which packages: the table that DEVELOPERS.md shows. */
+/** Which room may import which, and which packages: the one place that says so. */
 
 export interface Allowed {
   /** Rooms, or path prefixes where only a part of a room is open. The room itself is always allowed. */
