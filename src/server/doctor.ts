@@ -136,7 +136,7 @@ async function storeFindings(
   return [
     ...place,
     ok(about, `${of} answers; ${made ? 'projects are kept there' : 'nothing is kept there yet'}`),
-    ...doubts.map((said) => doubt(about, said, 'DEVELOPERS.md says why, under “How saved things stay saved”.')),
+    ...doubts.map((said) => doubt(about, said, 'src/storage/README.md says why.')),
     clockFinding(now(), clock === undefined ? undefined : { of, clock }),
   ];
 }
