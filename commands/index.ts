@@ -1,96 +1,51 @@
-/** Every command, in the order in which help lists them. */
+/** Every command, in the order in which help lists them: each is loaded from its file by who needs it. */
 
-import type { Command } from '../src/chat/command.ts';
-import compare from './floor/compare.ts';
-import guides from './floor/guides.ts';
-import layout from './floor/layout.ts';
-import planks from './floor/planks.ts';
-import resume from './floor/resume.ts';
-import help from './help.ts';
-import level from './prep/level.ts';
-import lift from './prep/lift.ts';
-import moisture from './prep/moisture.ts';
-import patch from './prep/patch.ts';
-import plan from './prep/plan.ts';
-import squeaks from './prep/squeaks.ts';
-import tearout from './prep/tearout.ts';
-import archiveProject from './project/archive.ts';
-import copyProject from './project/copy.ts';
-import deleteProject from './project/delete.ts';
-import found from './project/found.ts';
-import handoff from './project/handoff.ts';
-import keepAnswer from './project/keep.ts';
-import link from './project/link.ts';
-import listProjects from './project/list-projects.ts';
-import log from './project/log.ts';
-import measure from './project/measure.ts';
-import mydata from './project/mydata.ts';
-import newProject from './project/new.ts';
-import pick from './project/pick.ts';
-import progress from './project/progress.ts';
-import renameProject from './project/rename.ts';
-import restoreProject from './project/restore.ts';
-import projectRoom from './project/room.ts';
-import settings from './project/settings.ts';
-import share from './project/share.ts';
-import sheets from './project/sheets.ts';
-import shopping from './project/shopping.ts';
-import showProject from './project/show.ts';
-import spend from './project/spend.ts';
-import undo from './project/undo.ts';
-import useProject from './project/use.ts';
-import safety from './safety.ts';
-import sources from './sources.ts';
-import tape from './tape.ts';
-import edges from './trim/edges.ts';
-import finish from './trim/finish.ts';
-import list from './trim/list.ts';
-import reset from './trim/reset.ts';
+import type { Catalog } from '../src/chat/catalog.ts';
 
-export const commands: readonly Command[] = [
-  planks,
-  layout,
-  compare,
-  resume,
-  guides,
-  list,
-  reset,
-  edges,
-  finish,
-  tearout,
-  squeaks,
-  patch,
-  level,
-  moisture,
-  lift,
-  plan,
-  newProject,
-  projectRoom,
-  pick,
-  showProject,
-  sheets,
-  handoff,
-  keepAnswer,
-  shopping,
-  progress,
-  spend,
-  log,
-  found,
-  share,
-  measure,
-  undo,
-  listProjects,
-  useProject,
-  renameProject,
-  copyProject,
-  archiveProject,
-  deleteProject,
-  restoreProject,
-  settings,
-  link,
-  mydata,
-  tape,
-  safety,
-  sources,
-  help,
+export const catalog: Catalog = [
+  { group: 'floor', name: 'planks', load: () => import('./floor/planks.ts') },
+  { group: 'floor', name: 'layout', load: () => import('./floor/layout.ts') },
+  { group: 'floor', name: 'compare', load: () => import('./floor/compare.ts') },
+  { group: 'floor', name: 'resume', load: () => import('./floor/resume.ts') },
+  { group: 'floor', name: 'guides', load: () => import('./floor/guides.ts') },
+  { group: 'trim', name: 'list', load: () => import('./trim/list.ts') },
+  { group: 'trim', name: 'reset', load: () => import('./trim/reset.ts') },
+  { group: 'trim', name: 'edges', load: () => import('./trim/edges.ts') },
+  { group: 'trim', name: 'finish', load: () => import('./trim/finish.ts') },
+  { group: 'prep', name: 'tearout', load: () => import('./prep/tearout.ts') },
+  { group: 'prep', name: 'squeaks', load: () => import('./prep/squeaks.ts') },
+  { group: 'prep', name: 'patch', load: () => import('./prep/patch.ts') },
+  { group: 'prep', name: 'level', load: () => import('./prep/level.ts') },
+  { group: 'prep', name: 'moisture', load: () => import('./prep/moisture.ts') },
+  { group: 'prep', name: 'lift', load: () => import('./prep/lift.ts') },
+  { group: 'prep', name: 'plan', load: () => import('./prep/plan.ts') },
+  { group: 'project', name: 'new', load: () => import('./project/new.ts') },
+  { group: 'project', name: 'room', load: () => import('./project/room.ts') },
+  { group: 'project', name: 'pick', load: () => import('./project/pick.ts') },
+  { group: 'project', name: 'show', load: () => import('./project/show.ts') },
+  { group: 'project', name: 'sheets', load: () => import('./project/sheets.ts') },
+  { group: 'project', name: 'handoff', load: () => import('./project/handoff.ts') },
+  { group: 'project', name: 'keep', load: () => import('./project/keep.ts') },
+  { group: 'project', name: 'shopping', load: () => import('./project/shopping.ts') },
+  { group: 'project', name: 'progress', load: () => import('./project/progress.ts') },
+  { group: 'project', name: 'spend', load: () => import('./project/spend.ts') },
+  { group: 'project', name: 'log', load: () => import('./project/log.ts') },
+  { group: 'project', name: 'found', load: () => import('./project/found.ts') },
+  { group: 'project', name: 'share', load: () => import('./project/share.ts') },
+  { group: 'project', name: 'measure', load: () => import('./project/measure.ts') },
+  { group: 'project', name: 'undo', load: () => import('./project/undo.ts') },
+  { group: 'project', name: 'list', load: () => import('./project/list-projects.ts') },
+  { group: 'project', name: 'use', load: () => import('./project/use.ts') },
+  { group: 'project', name: 'rename', load: () => import('./project/rename.ts') },
+  { group: 'project', name: 'copy', load: () => import('./project/copy.ts') },
+  { group: 'project', name: 'archive', load: () => import('./project/archive.ts') },
+  { group: 'project', name: 'delete', load: () => import('./project/delete.ts') },
+  { group: 'project', name: 'restore', load: () => import('./project/restore.ts') },
+  { group: 'project', name: 'settings', load: () => import('./project/settings.ts') },
+  { group: 'project', name: 'link', load: () => import('./project/link.ts') },
+  { group: 'project', name: 'mydata', load: () => import('./project/mydata.ts') },
+  { name: 'tape', load: () => import('./tape.ts') },
+  { name: 'safety', load: () => import('./safety.ts') },
+  { name: 'sources', load: () => import('./sources.ts') },
+  { name: 'help', load: () => import('./help.ts') },
 ];

@@ -1,8 +1,7 @@
 /** Where it starts: the bot where a chat is told of, else the terminal. */
 
-import { chatsAreConfigured, chatsLack } from './server/chat-settings.ts';
 import { readConfig, secretsOf } from './server/config.ts';
-import { withoutSecrets } from './server/logger.ts';
+import { withoutSecrets } from './server/standard-error.ts';
 
 /** Milliseconds for which what is still open may hold the process once all is done. */
 const LINGER = 300;
@@ -10,13 +9,16 @@ const LINGER = 300;
 async function main(words: readonly string[]): Promise<number> {
   const config = readConfig(process.env);
   const [mode] = words;
-  if (mode !== 'ask' && mode !== 'demo' && chatsAreConfigured(config)) {
-    const lacks = chatsLack(config);
-    if (lacks.length > 0) throw new Error(`The bot cannot start.\n${lacks.join('\n')}`);
-    const { runBot } = await import('./server/start-bot.ts');
-    const code = await runBot(config, process.env);
-    setTimeout(() => process.exit(code), LINGER).unref();
-    return code;
+  if (mode !== 'ask' && mode !== 'demo') {
+    const { chatsAreConfigured, chatsLack } = await import('./server/chat-settings.ts');
+    if (chatsAreConfigured(config)) {
+      const lacks = chatsLack(config);
+      if (lacks.length > 0) throw new Error(`The bot cannot start.\n${lacks.join('\n')}`);
+      const { runBot } = await import('./server/start-bot.ts');
+      const code = await runBot(config, process.env);
+      setTimeout(() => process.exit(code), LINGER).unref();
+      return code;
+    }
   }
   const { runTerminal } = await import('./server/start-terminal.ts');
   return runTerminal(config, process.env, words);

@@ -5,7 +5,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { z } from 'zod';
-import { commands } from '../commands/index.ts';
+import { commands } from '../commands/all.ts';
 import { accountKey } from '../src/accounts/asker.ts';
 import { codeSchema } from '../src/accounts/linking.ts';
 import { recentSchema } from '../src/accounts/recent.ts';

@@ -3,7 +3,7 @@
 import { secretsOf } from '../../src/server/config.ts';
 import { findings } from '../../src/server/doctor.ts';
 import { exitCodeOf, findingsText } from '../../src/server/doctor-report.ts';
-import { withoutSecrets } from '../../src/server/logger.ts';
+import { withoutSecrets } from '../../src/server/standard-error.ts';
 
 const words = process.argv.slice(2);
 const unknown = words.filter((word) => word !== '--online' && word !== '--json');

@@ -1,6 +1,6 @@
 /** Files that are written whole by the program, each marked as such in its first line. */
 
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { manifestYaml } from '../../src/platforms/slack/register.ts';
 import { licenceLines, licensed, lockFile } from './licences.ts';
 import { nearWordsFile } from './near-words.ts';

@@ -3,7 +3,7 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import type { Command } from '../../src/chat/command.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { fullName, listed } from '../../src/input/command-shape.ts';

@@ -1,50 +1,27 @@
 /** The one text grammar: a command, then `name: value` pairs in any order, the first unlabelled text to the first option; else a sentence. */
 
 import { closest, distance } from 'fastest-levenshtein';
-import { askLine, fullName, listed, typedName } from '../input/command-shape.ts';
-import { type Colons, DEFAULT_PREFERENCES, factsOf, type Preferences } from '../input/reading.ts';
-import { type Partly, parseSentence, type Sentence } from '../language/old/plain.ts';
+import { fullName, listed, typedName } from '../input/command-shape.ts';
+import { DEFAULT_PREFERENCES, type Preferences } from '../input/reading.ts';
+import { parseSentence, type Sentence } from '../language/old/plain.ts';
 import { isTalk } from '../language/old/plain-sentence.ts';
+import { jobWithout, projectSaid } from '../language/old/project-said.ts';
 import type { Problem } from '../reply/reply.ts';
-import {
-  commandMissing,
-  emptyAsk,
-  givenTwice,
-  misspeltOption,
-  quoted,
-  readingStopped,
-  strangeOption,
-  unknownCommand,
-} from '../text/chat-text.ts';
+import { commandMissing, emptyAsk, quoted, readingStopped, unknownCommand } from '../text/chat-text.ts';
 import { nothingRequested } from '../text/language-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
-
-/** Longer lines are refused before anything looks at them. */
-export const LONGEST_ASK = 4000;
-
-/** But for a line that brings back what was taken out. */
-export const LONGEST_IMPORT = 400_000;
-export const IMPORT = /^\W{0,3}project\s+mydata\s/i;
-
-/** Every command takes it: what was told of a hazard, so that a line suggested keeps it. The screen reads it where it stands. */
-export const HAZARD_OPTION = 'hazard';
-
-/** A line taken apart: the command, the text told for each option, and how a sentence was taken where it was one. */
-export type Parsed =
-  | {
-      readonly ok: true;
-      readonly command: Command;
-      readonly optionTexts: ReadonlyMap<string, string>;
-      readonly assumed?: readonly string[];
-    }
-  | {
-      readonly ok: false;
-      readonly problems: readonly [Problem, ...Problem[]];
-      readonly partly?: Partly<Command> | undefined;
-      /** The command that is meant, with what was read for its options: for a form. */
-      readonly about?: Pick<Partly<Command>, 'command' | 'optionTexts'> | undefined;
-    };
+import {
+  behindName,
+  type Looseness,
+  looseness,
+  type Parsed,
+  pairStart,
+  parseOptions,
+  trimmed,
+} from './command-line.ts';
+import type { Request } from './ports.ts';
+import type { UserState } from './user-state.ts';
 
 /**
  * Takes a line apart: by the grammar, and as a sentence where it begins with no command, or where what follows one has no
@@ -78,22 +55,6 @@ function lineParsed(line: string, commands: readonly Command[], preferences: Pre
   const behind = ['planks', 'tape'].includes(command.name) ? trimmed(rest) : text;
   const sentence = parseSentence(behind, commands, preferences, command);
   return sentence && understood(sentence, loose, behind) ? sentence : parsed;
-}
-
-/** How much a line could be a sentence: `unread` by the option it is told to, `read` by it all the same; undefined for a list of options. */
-type Looseness = 'unread' | 'read' | undefined;
-
-function looseness(command: Command, parsed: Parsed, preferences: Preferences): Looseness {
-  if (!parsed.ok) return 'unread';
-  const [only, ...more] = [...parsed.optionTexts];
-  const schema = only && command.options.shape[only[0]];
-  if (!schema || more.length > 0) return undefined;
-  const [option, text] = only;
-  const { kind, standard } = factsOf(schema);
-  if (kind === 'text' && standard !== undefined) return text.split(/\s+/).length > 2 ? 'unread' : undefined;
-  return schema.safeParse({ text, reading: { option, preferences, note: () => undefined } }).success
-    ? 'read'
-    : 'unread';
 }
 
 /** Whether a line is better taken as the sentence: where rooms alone would be read, only if a plank is told among them. */
@@ -144,148 +105,46 @@ export function commandTyped(line: string, commands: readonly Command[]): Comman
   return 'command' in found ? found.command : found.owner;
 }
 
-/** What is told to a command behind its name, which some write a colon after. */
-function behindName(text: string, length: number): string {
-  return text.slice(length).replace(/^\s*:/, '');
+/** What a text is read for: its commands, and what its asker keeps. */
+interface Reader {
+  readonly commands: readonly Command[];
+  readonly access: unknown;
+  readonly holdings: Pick<UserState, 'preferences' | 'project' | 'named'>;
 }
 
-/** Takes the options of a known command apart. */
-function parseOptions(command: Command, text: string): Parsed {
-  const own = Object.keys(command.options.shape);
-  const names = own.length > 0 ? [...own, HAZARD_OPTION] : own;
-  const { optionTexts, twice, pairs } = pairsIn(text, names);
-  const misspelt = misspeltNames(text, names);
-  const strange = strangeNames(command, pairs);
-  const mended = [
-    ...misspelt.map(({ typed, near }) => [typed, `${near}:`] as const),
-    ...strange.map(({ typed, said }) => [`${typed}${said}`, ' '] as const),
-  ].reduce((line, [from, to]) => line.replace(from, to), text);
-  const fix = askLine(command, pairsIn(mended, names).optionTexts);
-  const [problem, ...more] = [
-    ...misspelt.map(({ typed, near }) => misspeltOption(typed, near, fix)),
-    ...strange.map(({ typed, said }) => strangeOption(`${typed}${said}`, typed, typedName(command), own, fix)),
-    ...twice.map(({ option, before, value }) => givenTwice(option, before, value, fix)),
-  ];
-  return problem ? { ok: false, problems: [problem, ...more] } : { ok: true, command, optionTexts };
+/** The line that a text says, where it is said of a project, and that line taken apart. */
+export interface TextParsed {
+  readonly said: string | undefined;
+  readonly parsed: Parsed;
 }
 
-interface Pair {
-  readonly option: string;
-  readonly value: string;
+/** A line typed for us, or somebody's message. Where it takes too long, that is the Problem. */
+export function parseText(
+  { commands, access, holdings }: Reader,
+  text: string,
+  written: Request['written'],
+): TextParsed {
+  const { preferences, project, named = project } = holdings;
+  return readInTime(
+    () => {
+      // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
+      const said = access && written !== 'message' ? projectSaid(text, commands, preferences, named) : undefined;
+      const first = parse(said ?? text, written, preferences, commands);
+      const news =
+        access && !project && written !== 'message' && !first.ok && !first.partly ? jobWithout(text) : undefined;
+      return { said, parsed: news === undefined ? first : parse(news, written, preferences, commands) };
+    },
+    () => ({ said: undefined, parsed: { ok: false, problems: [readingStopped(text)] } }),
+  );
 }
 
-interface Pairs {
-  /** As told last. */
-  readonly optionTexts: ReadonlyMap<string, string>;
-  readonly pairs: readonly Pair[];
-  readonly twice: readonly { readonly option: string; readonly before: string; readonly value: string }[];
-}
-
-function pairsIn(text: string, names: readonly string[]): Pairs {
-  const labelled = [...text.matchAll(pairStart(names))];
-  const bare = labelled.length > 0 ? [...text.matchAll(bareStart(names))] : [];
-  const pairs = [...labelled, ...bare].sort((a, b) => a.index - b.index);
-  const optionTexts = new Map<string, string>();
-  const twice: Pairs['twice'][number][] = [];
-  const each: Pair[] = [];
-  const tell = (option: string, value: string): void => {
-    each.push({ option, value });
-    const before = optionTexts.get(option);
-    if (before) twice.push({ option, before, value });
-    optionTexts.set(option, value);
-  };
-  const [first] = names;
-  const unlabelled = trimmed(text.slice(0, pairs[0]?.index ?? text.length));
-  if (unlabelled !== '' && first !== undefined) tell(first, unlabelled);
-  pairs.forEach((pair, i) => {
-    const value = trimmed(text.slice(pair.index + pair[0].length, pairs[i + 1]?.index ?? text.length));
-    tell((pair[1] ?? '').toLowerCase().replaceAll(' ', '-'), value);
-  });
-  return { optionTexts, twice, pairs: each };
-}
-
-/** By the names of the options: as many as there are commands, each looked for in every line. */
-const PAIR_STARTS = new Map<string, RegExp>();
-
-/** A known option's name and its colon, at the start or behind a space, comma or semicolon. */
-function pairStart(names: readonly string[]): RegExp {
-  const key = names.join(' ');
-  const known = PAIR_STARTS.get(key);
-  if (known) return known;
-  const longestFirst = [...names].sort((a, b) => b.length - a.length);
-  const alternatives = longestFirst.map((name) => name.replaceAll('-', '[- ]')).join('|');
-  const made = names.length === 0 ? /(?!)/gu : new RegExp(`(?<=^|[\\s,;])(${alternatives})\\s*:`, 'giu');
-  PAIR_STARTS.set(key, made);
-  return made;
-}
-
-/** Options that begin a part of their own without a colon, in a line that has one elsewhere: `room: 12x14, plank 6 x 48 in`. */
-function bareStart(names: readonly string[]): RegExp {
-  const figures = ['plank', 'planks'].filter((name) => names.includes(name));
-  const words = ['pattern', 'direction'].filter((name) => names.includes(name));
-  const starts = [
-    ...(figures.length > 0 ? [`(?:${figures.join('|')})(?=\\s+[\\d.½¼¾])`] : []),
-    ...(words.length > 0 ? [`(?:${words.join('|')})(?=\\s+[\\p{L}\\d])`] : []),
-  ];
-  return starts.length > 0 ? new RegExp(`(?=[pd])(?<=[,;]\\s*)(${starts.join('|')})`, 'giu') : /(?!)/gu;
-}
-
-/** Words before a colon that are nearly an option's name. Others belong to a value: a room may be named that way. */
-function misspeltNames(text: string, names: readonly string[]): readonly { typed: string; near: string }[] {
-  // A name told with a space for its hyphen is known, and its last word is no slip of another.
-  const others = text.replace(pairStart(names), (pair) => ' '.repeat(pair.length));
-  return [...others.matchAll(/(?<=^|[\s,;])([\p{L}-]{3,})\s*:/gu)].flatMap((match) => {
-    const word = match[1]?.toLowerCase() ?? '';
-    if (names.length === 0 || names.includes(word)) return [];
-    const near = closest(word, names as string[]);
-    return isNear(word, near) ? [{ typed: match[0], near }] : [];
-  });
-}
-
-/** Where a word before a colon belongs to the value. */
-const OWN_COLONS: Readonly<Record<Colons, RegExp>> = {
-  any: /[\s\S]+/g,
-  rooms: /(?<![\p{L}-])[\p{L}-]+\s*:(?=[^:;,\n]*\d|\s*walk\b)/giu,
-  grid: /^\s*grid[^:]*:/gi,
-};
-
-/**
- * Words before a colon inside a value that is of no such words, each with what is told behind it: the name of an option
- * that this command has not, which its neighbor must not swallow. Nearly an option's name is a slip, and told as one.
- */
-function strangeNames({ options }: Command, pairs: readonly Pair[]): readonly { typed: string; said: string }[] {
-  const names = Object.keys(options.shape);
-  return pairs.flatMap(({ option, value }) => {
-    const schema = options.shape[option];
-    const own = schema && factsOf(schema).colons;
-    const others = own ? value.replace(OWN_COLONS[own], (words) => words.replaceAll(':', ' ')) : value;
-    const found = [...others.matchAll(/(?<=^|[\s,;])(\p{L}[\p{L}-]+)\s*:/gu)];
-    return found.flatMap((match, i) => {
-      const word = match[1]?.toLowerCase() ?? '';
-      if (isNear(word, closest(word, names as string[]))) return [];
-      const said = value.slice(match.index + match[0].length, found[i + 1]?.index ?? value.length);
-      return [{ typed: match[0], said }];
-    });
-  });
-}
-
-function trimmed(value: string): string {
-  return value.replace(/^[\s,;]+|(?<![\s,;])[\s,;]+$/g, '');
-}
-
-/** A slip or two away: one letter in a short word, two in a longer one, or two letters swapped. */
-function isNear(word: string, name: string): boolean {
-  const letters = (text: string): string => [...text].sort().join('');
-  return distance(word, name) <= (word.length <= 4 && letters(word) !== letters(name) ? 1 : 2);
-}
-
-// A filled form or menu as the line that the grammar reads.
-
-/** The command with its options told, its group before it. Words in a first option alone stand without its name: a sentence typed there is read as one. */
-export function formLine(command: Command, optionTexts: ReadonlyMap<string, string>): string {
-  const name = fullName(command);
-  const [only, ...more] = optionTexts;
-  const [first] = Object.keys(command.options.shape);
-  if (only && more.length === 0 && only[0] === first && /\p{L}{4}/u.test(only[1])) return `${name} ${only[1]}`;
-  return `${name}${askLine(command, optionTexts).slice(typedName(command).length)}`;
+/** A line typed for us by the grammar; somebody's message as a sentence. */
+function parse(
+  text: string,
+  written: Request['written'],
+  preferences: Preferences,
+  commands: readonly Command[],
+): Parsed {
+  if (written !== 'message') return parseLine(text, commands, preferences);
+  return parseSentence(text, commands, preferences) ?? { ok: false, problems: [nothingRequested(text)] };
 }

@@ -18,7 +18,7 @@ import {
   wroteText,
 } from '../text/hazard-text.ts';
 import type { Outcome, Problems } from './command.ts';
-import { HAZARD_OPTION, IMPORT } from './grammar.ts';
+import { HAZARD_OPTION, IMPORT } from './command-line.ts';
 
 /** A hazard that bears on an ask; `before` where it was told earlier. */
 export interface Bearer extends Sighting {

@@ -8,7 +8,7 @@ import type { Block, Reply } from '../reply/reply.ts';
 import { Outage } from '../storage/types.ts';
 import { KEEP_LABEL, NEWS_TITLE, sayAgo, takenBack } from '../text/project-text.ts';
 import type { Command } from './command.ts';
-import { LONGEST_ASK } from './grammar.ts';
+import { LONGEST_ASK } from './command-line.ts';
 import type { Ports } from './ports.ts';
 import { faultReference } from './request-id.ts';
 import type { UserState } from './user-state.ts';

@@ -8,18 +8,18 @@ import { screen, screenHere } from '../hazards/screen.ts';
 import { askLine, fullName, isCalculating } from '../input/command-shape.ts';
 import { examplePlank, isExamplePlank } from '../input/parse-plank.ts';
 import type { Preferences } from '../input/reading.ts';
-import { type Partly, parseSentence } from '../language/old/plain.ts';
-import { jobWithout, projectSaid } from '../language/old/project-said.ts';
+import type { Partly } from '../language/old/plain.ts';
 import { contentOf, type Project } from '../project/project.ts';
 import type { Block, Problem, Refusal } from '../reply/reply.ts';
 import { Outage, type Store } from '../storage/types.ts';
 import { askTooLong, notSearchedFurther, notWorkedOut, readingStopped } from '../text/chat-text.ts';
-import { exampleTaken, nothingRequested } from '../text/language-text.ts';
+import { exampleTaken } from '../text/language-text.ts';
 import { notForKeeping } from '../text/project-problems-text.ts';
 import { readAsNote } from '../text/project-text.ts';
 import { eachOnBehalfOf, Unworked } from '../workers/queue.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import { filled } from './autofill.ts';
+import { type Catalog, loadCommands } from './catalog.ts';
 import {
   type AnsweredRequest,
   type Command,
@@ -29,7 +29,8 @@ import {
   type Problems,
   readOptions,
 } from './command.ts';
-import { commandTyped, IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, parseLine } from './grammar.ts';
+import { figuresTyped, IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, type ParsedCommand } from './command-line.ts';
+import type { TextParsed } from './grammar.ts';
 import {
   answeredInstead,
   type Bearer,
@@ -86,14 +87,14 @@ interface Fault {
 export type Answer = Outcome | Fault;
 
 /** Answers an ask: each answer replaces the one before. Never throws; a fault is told to the port and to the asker. */
-export function answer(request: Request, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
-  return withRequestId(answered(request, commands, ports));
+export function answer(request: Request, catalog: Catalog, ports: Ports): AsyncGenerator<Answer> {
+  return withRequestId(answered(request, catalog, ports));
 }
 
-async function* answered(request: Request, commands: readonly Command[], ports: Ports): AsyncGenerator<Answer> {
+async function* answered(request: Request, catalog: Catalog, ports: Ports): AsyncGenerator<Answer> {
   const seen = new AskSeen(request.asker.platform, ports);
   try {
-    const stream = outcomes(request, commands, ports, seen);
+    const stream = outcomes(request, catalog, ports, seen);
     yield* seen.each(eachOnBehalfOf(accountKey(request.asker), stream, (ms) => seen.waited(ms)));
   } catch (cause) {
     if (cause instanceof Unworked && cause.why === 'unread') {
@@ -108,12 +109,7 @@ async function* answered(request: Request, commands: readonly Command[], ports: 
   }
 }
 
-async function* outcomes(
-  request: Request,
-  commands: readonly Command[],
-  ports: Ports,
-  seen: AskSeen,
-): AsyncGenerator<Outcome> {
+async function* outcomes(request: Request, catalog: Catalog, ports: Ports, seen: AskSeen): AsyncGenerator<Outcome> {
   // Before anything else is looked at: it needs nobody's account, no store and no form.
   const said = screenedLine(request.text);
   const [gravest] = said.sightings;
@@ -136,7 +132,21 @@ async function* outcomes(
   }
   const given = await hazardsBefore(request, holdings.project, ports);
   const hazards = cleared(given, said.cleared);
-  const here: Here = { request, commands, ports, access, holdings, hazards, answers: new Map(), rehearsed: false };
+  const { text, written } = request;
+  const sure = written === 'message' ? undefined : await figuresTyped(text, catalog, holdings.preferences);
+  const commands = sure ? [sure.command] : await loadCommands(catalog);
+  const here: Here = {
+    request,
+    catalog,
+    commands,
+    sure,
+    ports,
+    access,
+    holdings,
+    hazards,
+    answers: new Map(),
+    rehearsed: false,
+  };
   try {
     yield* judgedOutcomes(here, said, seen);
   } finally {
@@ -150,7 +160,7 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
   const command = 'problems' in whole ? undefined : whole.command;
   const typed = typedHazards(whole, said);
   const bearers = [...typed, ...bearersBefore(whole, here)];
-  const named = commandOf(whole, here);
+  const named = await commandOf(whole, here);
   const instead = answeredInstead({
     text: request.text,
     said,
@@ -187,7 +197,11 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
 /** What an ask happens among. */
 interface Here {
   readonly request: Request;
+  readonly catalog: Catalog;
+  /** All of them, or the one of a line that is sure. */
   readonly commands: readonly Command[];
+  /** The request taken apart where it cannot be a sentence. */
+  readonly sure: ParsedCommand | undefined;
   readonly ports: Ports;
   readonly access: ProjectAccess | undefined;
   readonly holdings: UserState;
@@ -228,7 +242,9 @@ const GENERAL = ['safety', 'sources', 'help'];
 const SIZE = /\d ?['″"]? ?(?:ft|feet|in|m)? ?(?:x|×|by) ?\d/i;
 
 /** The command that an ask is worked out by: where it cannot be as it is, the one it begins with, or the sum that its sentence tells of. */
-function commandOf(whole: Whole | Problems, { request, commands }: Here): string | undefined {
+async function commandOf(whole: Whole | Problems, { request, commands, sure }: Here): Promise<string | undefined> {
+  if (sure) return fullName(sure.command);
+  const { commandTyped } = await import('./grammar.ts');
   const typed = request.written === 'message' ? undefined : commandTyped(request.text, commands);
   // A question in words that is read as one for cautions in general is answered as it was asked.
   if (!('problems' in whole))
@@ -279,27 +295,11 @@ interface Whole {
   readonly held: UserState;
 }
 
-/** The line that a text says, where it is said of a project, and that line taken apart. */
-interface LineSaid {
-  readonly said: string | undefined;
-  readonly parsed: Parsed;
-}
-
-function lineSaid({ commands, holdings, access }: Here, text: string, written: Request['written']): LineSaid {
-  const { preferences, project, named = project } = holdings;
-  // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
-  const said = access && written !== 'message' ? projectSaid(text, commands, preferences, named) : undefined;
-  const first = parse(said ?? text, written, preferences, commands);
-  const news = access && !project && written !== 'message' && !first.ok && !first.partly ? jobWithout(text) : undefined;
-  return { said, parsed: news === undefined ? first : parse(news, written, preferences, commands) };
-}
-
 async function wholeAsk(here: Here, text: string, written: Request['written']): Promise<Whole | Problems> {
   const { commands, holdings, access } = here;
-  const { said, parsed } = readInTime<LineSaid>(
-    () => lineSaid(here, text, written),
-    () => ({ said: undefined, parsed: { ok: false, problems: [readingStopped(text)] } }),
-  );
+  const { said, parsed }: TextParsed = here.sure
+    ? { said: undefined, parsed: here.sure }
+    : (await import('./grammar.ts')).parseText(here, text, written);
   const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
   if (!known) return unread(parsed, commands);
   const { command } = known;
@@ -412,7 +412,8 @@ async function tried(line: string, reads: Store | undefined, here: Here): Promis
   try {
     const access = openAccess(request.asker, ports);
     const holdings = await holdingsOf(access, request, ports);
-    const there: Here = { ...here, ports, access, holdings, rehearsed: true };
+    const commands = await loadCommands(here.catalog);
+    const there: Here = { ...here, commands, sure: undefined, ports, access, holdings, rehearsed: true };
     whole = await wholeAsk(there, line, 'line');
     if ('problems' in whole) return undefined;
     const refused = refusedBy([...screen(line).sightings, ...bearersBefore(whole, there)], fullName(whole.command));
@@ -451,7 +452,8 @@ function againOnly({ problems: [problem, ...more], ...rest }: Problems, whole: W
 }
 
 /** The last answer to a line asked on the asker's behalf: never a command that changes what they keep. */
-async function requested(line: string, here: Here): Promise<AnsweredRequest> {
+async function requested(line: string, given: Here): Promise<AnsweredRequest> {
+  const here: Here = { ...given, commands: await loadCommands(given.catalog), sure: undefined };
   const whole = await wholeAsk(here, line, 'line');
   if ('problems' in whole) return { outcome: whole, line };
   if (whole.command.group === 'project') return { outcome: { problems: [notForKeeping(line)] }, line };
@@ -476,17 +478,6 @@ function mendable(outcome: Outcome, given: ReadLine): Outcome {
   return { ...outcome, problems: typeable(problems, given), form, example: exampleLine(given, missing) };
 }
 
-/** A line typed for us by the grammar; somebody's message as a sentence. */
-function parse(
-  text: string,
-  written: Request['written'],
-  preferences: Preferences,
-  commands: readonly Command[],
-): Parsed {
-  if (written !== 'message') return parseLine(text, commands, preferences);
-  return parseSentence(text, commands, preferences) ?? { ok: false, problems: [nothingRequested(text)] };
-}
-
 type Lacking = Pick<Partly<Command>, 'command' | 'optionTexts' | 'missing'> & Partial<Partly<Command>>;
 
 /** An answer with a plank of ours says so first, and is no shopping list. */
@@ -506,10 +497,11 @@ function exampleLine({ command, optionTexts }: ReadLine, missing: readonly strin
 }
 
 /** Problems of a line, with the form of the request as far as it was read. */
-function unread(parsed: Parsed, commands: readonly Command[]): Problems {
+async function unread(parsed: Parsed, commands: readonly Command[]): Promise<Problems> {
   if (parsed.ok) throw new Error('a line that was read lacks nothing');
   const { problems, about } = parsed;
   const [{ fix }] = problems;
+  const { parseLine } = await import('./grammar.ts');
   const mended = about || fix === undefined ? undefined : parseLine(fix, commands);
   const read = about ?? (mended?.ok ? mended : undefined);
   if (!read) return { problems };

@@ -41,7 +41,7 @@ export function listed<C extends CommandShape>(commands: readonly C[]): readonly
 }
 
 /** A command's name as it is typed, its group before it. */
-export function fullName(command: CommandShape): string {
+export function fullName(command: Pick<CommandShape, 'group' | 'name'>): string {
   return command.group ? `${command.group} ${command.name}` : command.name;
 }
 
@@ -49,7 +49,7 @@ export function fullName(command: CommandShape): string {
  * A command's name as it is typed at its shortest. Commands of a project keep their group: their own names are everyday
  * words, such as show and use, that begin sentences about other things.
  */
-export function typedName(command: CommandShape): string {
+export function typedName(command: Pick<CommandShape, 'group' | 'name'>): string {
   return command.group === 'project' ? fullName(command) : command.name;
 }
 

@@ -1,7 +1,7 @@
 /** Whether what is installed works here: the font, pictures, the worker threads and their solver. */
 
 import { accessSync } from 'node:fs';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { type Answer, answer } from '../chat/pipeline.ts';
 import { FONT_FILES } from '../drawing/font.ts';
 import { closePictures, toPng } from '../drawing/png.ts';

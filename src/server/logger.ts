@@ -6,6 +6,7 @@ import type { Ports, RequestMetrics } from '../chat/ports.ts';
 import { requestId } from '../chat/request-id.ts';
 import { Outage } from '../storage/types.ts';
 import { PLATFORM_NAMES } from '../text/platform-names.ts';
+import { withoutSecrets } from './standard-error.ts';
 
 // What a line of the log may hold: a fixed list of fields, each of a form that no text, name, token or
 // person's id has.
@@ -153,15 +154,6 @@ function field(value: unknown, name: string): unknown {
   return typeof value === 'object' && value !== null && name in value ? Reflect.get(value, name) : undefined;
 }
 
-// The last guard before anything is written: no secret that was told is in it.
-
-/** The text with every secret taken out, also as JSON would write it. */
-export function withoutSecrets(text: string, secrets: readonly string[]): string {
-  return secrets
-    .flatMap((secret) => [secret, JSON.stringify(secret).slice(1, -1)])
-    .reduce((left, secret) => left.replaceAll(secret, '(secret)'), text);
-}
-
 export interface Log extends Ports {
   requested(ended: RequestMetrics): void;
   /** What happens to the bot as a whole. */
@@ -223,27 +215,4 @@ function placed(where: string): Line {
 
 function tenths(milliseconds: number): number {
   return Math.round(milliseconds * 10) / 10;
-}
-
-// Faults told to whoever runs the bot: on standard error, one line a fault and its cause behind it.
-
-/** A fault port that writes to `output`. */
-export function faultsTo(output: { write(text: string): unknown }): Ports {
-  return {
-    fault(reference, cause) {
-      const given = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
-      output.write(`fault ${reference}: ${given}\n${becauseOf(cause)}`);
-    },
-  };
-}
-
-/** What is behind an error, a line each. */
-function becauseOf(cause: unknown): string {
-  const lines: string[] = [];
-  const seen = new Set<unknown>([cause]);
-  for (let one = cause; one instanceof Error && one.cause !== undefined && !seen.has(one.cause); one = one.cause) {
-    seen.add(one.cause);
-    lines.push(`  because: ${String(one.cause)}\n`);
-  }
-  return lines.join('');
 }

@@ -1,7 +1,7 @@
 /** The bot in its chats, from its start to an end that finishes what was begun. */
 
 import { setTimeout as sleep } from 'node:timers/promises';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import type { Asker } from '../accounts/asker.ts';
 import { openAccess } from '../accounts/project-access.ts';
 import { lateWork } from '../chat/background-work.ts';
@@ -17,10 +17,11 @@ import { type OpenStore, openStore } from '../storage/store.ts';
 import { boundTasks, closeWorkers, taskFigures } from '../workers/pool.ts';
 import { type Config, configDoubts, dataFolder, type Environment, secretsOf } from './config.ts';
 import { type Ending, endingWith, firstSignal } from './ending.ts';
-import { type Listening, listen, type Route, routed } from './http.ts';
+import { listen, type Route, routed } from './http.ts';
 import { type Log, logTo } from './logger.ts';
 import { type Metrics, watchedStore } from './metrics.ts';
 import { warm } from './warm-up.ts';
+import { pageRoutes } from './web-page.ts';
 
 // The chats that were told of, each with what it needs of the pipeline.
 
@@ -105,48 +106,6 @@ async function began<T>(chat: string, starting: Promise<T>): Promise<T> {
     const said = cause instanceof Error ? cause.message : String(cause);
     const more = 'Whether it can be reached and knows the token: npm run doctor -- --online';
     throw new Error(`${chat} did not start: ${said}\n${more}`, { cause });
-  }
-}
-
-// The share page on the one server: beside the chats, and on this machine while the terminal is open.
-
-/** What the page is made of; its address, where it has one that people reach it by. */
-type PageParts = Ports & { readonly store: OpenStore; address?(): string | undefined };
-
-/** The routes of the page. */
-export async function pageRoutes({ units, decimal, currency }: Config, ports: PageParts): Promise<readonly Route[]> {
-  const [{ startWeb }, { openedBy }, { allowanceOf }, { A_MINUTE }, { fileMaker }] = await Promise.all([
-    import('../platforms/web/start.ts'),
-    import('../platforms/web/share-page.ts'),
-    import('../platforms/web/receive.ts'),
-    import('../platforms/web/limits.ts'),
-    import('../documents/make.ts'),
-  ]);
-  return startWeb({
-    ...ports,
-    preferences: { units, decimal, currency },
-    answer: (request) => answer(request, commands, ports),
-    opened: openedBy(ports),
-    // A link is nobody's server.
-    allow: allowanceOf(ports.store.allowed({ person: A_MINUTE.permission, server: A_MINUTE.permission })),
-    files: fileMaker,
-  });
-}
-
-/** The page served by itself. Where its port is taken it takes another; undefined where it cannot be served, and why. */
-export async function servePage(
-  config: Config,
-  ports: PageParts,
-): Promise<{ readonly server?: Listening; readonly trouble?: unknown }> {
-  const app = routed(await pageRoutes(config, ports), (cause) => ports.fault('http', cause));
-  try {
-    return { server: await listen(app, config.http) };
-  } catch (trouble) {
-    try {
-      return { server: await listen(app, { ...config.http, port: 0 }), trouble };
-    } catch {
-      return { trouble };
-    }
   }
 }
 

@@ -1,9 +1,9 @@
 /** The terminal: one ask, lines, a demonstration or a conversation. */
 
-import { commands } from '../../commands/index.ts';
+import { catalog } from '../../commands/index.ts';
+import { loadCommands } from '../chat/catalog.ts';
 import { answer } from '../chat/pipeline.ts';
 import type { Request } from '../chat/ports.ts';
-import { suggest } from '../chat/suggest.ts';
 import { closeFiles, makeFile } from '../documents/make.ts';
 import { closePictures } from '../drawing/png.ts';
 import { DEMO_ASKS, WORKED_ASK } from '../platforms/terminal/demo.ts';
@@ -12,8 +12,7 @@ import { openStore } from '../storage/store.ts';
 import { TERMINAL } from '../text/chat-text.ts';
 import { boundTasks, closeWorkers } from '../workers/pool.ts';
 import { type Config, configDoubts, dataFolder, type Environment, secretsOf } from './config.ts';
-import { faultsTo, withoutSecrets } from './logger.ts';
-import { servePage } from './start-bot.ts';
+import { faultsTo, withoutSecrets } from './standard-error.ts';
 
 /** Answers in the terminal; the exit code. */
 export async function runTerminal(
@@ -32,31 +31,39 @@ export async function runTerminal(
   const ports = { fault, store, address: () => page };
   const preferences = { units, decimal, currency };
   const session: Session = {
-    answer: (request) => answer(request, commands, ports),
-    commands,
+    answer: (request) => answer(request, catalog, ports),
     preferences,
     input: process.stdin,
     output: process.stdout,
-    history,
     pictures,
     // A file is only made where it is asked for: it goes where the asker is, if nowhere else.
     files: { folder: pictures ?? process.cwd(), makeFile },
-    suggest: (asker, command, option, typed) =>
-      suggest(asker, { command, option, commands, preferences }, typed, ports),
   };
   try {
     if (mode === 'demo') {
       // It touches nothing that anybody keeps.
-      const alone = { ...session, answer: (request: Request) => answer(request, commands, { fault }) };
+      const alone = { ...session, answer: (request: Request) => answer(request, catalog, { fault }) };
       // One of the demo's asks goes wrong on purpose: only a fault of ours is a failure.
       return (await demonstrate(DEMO_ASKS, alone)) === 1 ? 1 : 0;
     }
     if (mode === 'ask') return await askOnce(words, session);
     if (!process.stdin.isTTY) return await lines(session);
+    // Loaded here: a single answer needs neither a server nor every command.
+    const [{ servePage }, { suggest }, commands] = await Promise.all([
+      import('./web-page.ts'),
+      import('../chat/suggest.ts'),
+      loadCommands(catalog),
+    ]);
     const { server, trouble } = await servePage(config, ports);
     if (server && trouble !== undefined && config.address === '') page = pageAt({ ...config.http, port: server.port });
     if (trouble !== undefined) process.stderr.write(`${TERMINAL.otherPort(config.http.port, server && page)}\n`);
-    await converse(WORKED_ASK, session);
+    await converse(WORKED_ASK, {
+      ...session,
+      commands,
+      history,
+      suggest: (asker, command, option, typed) =>
+        suggest(asker, { command, option, commands, preferences }, typed, ports),
+    });
     const closed = server?.close();
     server?.cut();
     await closed;

@@ -1,6 +1,6 @@
 /** What is loaded with the first answer, loaded before anybody asks. */
 
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { answer } from '../chat/pipeline.ts';
 import type { Ports } from '../chat/ports.ts';
 import { toPng } from '../drawing/png.ts';

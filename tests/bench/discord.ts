@@ -9,7 +9,7 @@ import { fileURLToPath } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { Client, Events, MessageFlags } from 'discord.js';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { lateWork } from '../../src/chat/background-work.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import type { Request } from '../../src/chat/ports.ts';

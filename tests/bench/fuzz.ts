@@ -1,6 +1,6 @@
 /** Random and mutated lines through the whole pipeline: none throws, none is slow, every Problem says what is missing. */
 
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { type Bench, metric } from './metric.ts';

@@ -1,6 +1,6 @@
 /** A home of twelve rooms and 2,000 square feet, joined and ended by its doorways: time to the first answer and to the last, and legality. */
 
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { checkFloor } from '../outside/floor-checker.ts';

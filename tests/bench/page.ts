@@ -6,7 +6,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
 import { answer } from '../../src/chat/pipeline.ts';

@@ -1,8 +1,8 @@
 /** How long the printed sheets of a home take, and what that holds up: laying guides and cuts of every room as one PDF. */
 
 import { monitorEventLoopDelay } from 'node:perf_hooks';
+import { commands } from '../../commands/all.ts';
 import type { GuidesResult } from '../../commands/floor/floor-guides.ts';
-import { commands } from '../../commands/index.ts';
 import { cutsSheet } from '../../commands/project/job-sheets.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { closeFiles, makeFile } from '../../src/documents/make.ts';

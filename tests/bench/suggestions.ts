@@ -1,6 +1,6 @@
 /** Every line that is suggested, over examples, whole answers and 2,000 mutations of them: answered, nothing made up, nothing left out. */
 
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { GOLDEN_ASKS } from '../golden/golden-asks.ts';

@@ -1,6 +1,6 @@
 /** A project with a word of its own in every part, everybody who may or may not see it, and what each is asked. */
 
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { defineCommand } from '../../src/chat/command.ts';
 import { weightOf } from '../../src/chat/rate-limit.ts';

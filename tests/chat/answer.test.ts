@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { type Command, type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
-import { LONGEST_ASK } from '../../src/chat/grammar.ts';
+import { LONGEST_ASK } from '../../src/chat/command-line.ts';
 import { count } from '../../src/input/options.ts';
 import { type Reply, unsafe } from '../../src/reply/reply.ts';
 import { Outage } from '../../src/storage/types.ts';

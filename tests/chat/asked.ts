@@ -1,7 +1,7 @@
 /** Asks put through the whole pipeline for a test, with what comes back. */
 
+import { commands } from '../../commands/all.ts';
 import type { FloorResult } from '../../commands/floor/lay.ts';
-import { commands } from '../../commands/index.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import type { Command, Problems } from '../../src/chat/command.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';

@@ -1,7 +1,7 @@
 /** Commands as forms: fields in the order to be filled, and what a filled form comes to. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { commandNamed, formFields, formGiven } from '../../src/chat/form.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { askLine, optionsOf } from '../../src/input/command-shape.ts';

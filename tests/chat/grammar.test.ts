@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { defineCommand } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { askLine, fullName, optionsOf } from '../../src/input/command-shape.ts';

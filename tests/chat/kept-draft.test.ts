@@ -1,9 +1,9 @@
 /** Drafts of asks, the line a form comes to, and the planks of a comparison. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
+import { formLine } from '../../src/chat/command-line.ts';
 import { commandNamed, keepDraft, keptDraft } from '../../src/chat/form.ts';
-import { formLine } from '../../src/chat/grammar.ts';
 import { comparedPlanks } from '../../src/chat/offers.ts';
 import { replyTo } from './asked.ts';
 import { keptInMemory } from './kept-in-memory.ts';

@@ -1,7 +1,7 @@
 /** Everyday sentences about projects, rooms and settings become the line that does it; asks of other commands stay asks. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { projectSaid } from '../../src/language/old/project-said.ts';
 

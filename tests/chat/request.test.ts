@@ -1,7 +1,7 @@
 /** The id of a request: one from the event that came in to whatever goes wrong behind it, and what is told of an ask. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { defineCommand } from '../../src/chat/command.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import type { Ports, RequestMetrics } from '../../src/chat/ports.ts';

@@ -1,7 +1,7 @@
 /** What is suggested for an option: what the asker keeps and told before, the likeliest first, and never a stranger's. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { MOST_SUGGESTIONS, suggest } from '../../src/chat/suggest.ts';
 import { fullName } from '../../src/input/command-shape.ts';

@@ -2,7 +2,7 @@
 
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import { z } from 'zod';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { type Command, defineCommand } from '../../src/chat/command.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { type Example, fullName, typedName } from '../../src/input/command-shape.ts';

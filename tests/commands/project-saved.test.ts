@@ -1,7 +1,7 @@
 /** Saved answers: shown as they were, in no total, and what is to be bought follows the project as it is now. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { isCalculating } from '../../src/input/command-shape.ts';
 import { projectCodec } from '../../src/project/project.ts';
 import { requestOptions } from '../../src/project/saved-request.ts';

@@ -2,7 +2,7 @@
 
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { FIGURES } from '../../src/figures/all-figures.ts';
 import type { Cited } from '../../src/figures/cited.ts';
 import { fullName, isCalculating, optionsOf } from '../../src/input/command-shape.ts';

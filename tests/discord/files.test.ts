@@ -2,7 +2,7 @@
 
 import { extractText, getDocumentProxy } from 'unpdf';
 import { afterAll, describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { closeFiles } from '../../src/documents/make.ts';
 import { FILE_BYTES } from '../../src/platforms/discord/limits.ts';

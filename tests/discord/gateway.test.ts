@@ -2,7 +2,7 @@
 
 import { InteractionContextType } from 'discord-api-types/v10';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { fullName } from '../../src/input/command-shape.ts';

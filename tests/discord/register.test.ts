@@ -2,7 +2,7 @@
 
 import type { APIApplicationCommand } from 'discord-api-types/v10';
 import { afterEach, describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { fullName, listed, optionsOf } from '../../src/input/command-shape.ts';
 import { COMMAND_CHARACTERS } from '../../src/platforms/discord/limits.ts';
 import {

@@ -1,7 +1,7 @@
 /** What goes wrong on the way: slow sums, rate limits, lost connections, expired tokens, deleted messages, deliveries twice over. */
 
 import { afterEach, describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { toPng } from '../../src/drawing/png.ts';
 import { clientOf } from '../../src/platforms/discord/start.ts';

@@ -1,7 +1,7 @@
 /** An emergency is answered first and alone: with no store, no turn left and any text around it; other hazards refuse, or add a line. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { isEmergency } from '../../src/chat/hazard-answers.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';

@@ -1,7 +1,7 @@
 /** A hazard stays with its conversation or its room until a named fact clears it. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import type { Request } from '../../src/chat/ports.ts';

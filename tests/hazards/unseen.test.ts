@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { screen } from '../../src/hazards/screen.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';

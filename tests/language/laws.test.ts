@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { readOptions } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { askLine } from '../../src/input/command-shape.ts';

@@ -1,7 +1,7 @@
 /** Sentences through the grammar: which command answers, what is asked back, and what is said of how they were read. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { answerTo, floorTo, problemsOf, replyTo } from '../chat/asked.ts';
 

@@ -1,7 +1,7 @@
 /** Lines as tired or hostile people type them: none is a fault, and every Problem says what is missing. */
 
 import { expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { render } from '../../src/platforms/terminal/render.ts';
 import { mutatedLines } from '../bench/mutate.ts';
 import { answerTo, problemsOf } from '../chat/asked.ts';

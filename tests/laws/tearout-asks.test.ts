@@ -1,7 +1,7 @@
 /** Asks of tear-out, lifting, plans and safety, mutated at random: none is a fault, none takes long, every fix of their own options is read, and no mutation opens a refused floor. */
 
 import { expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import lift from '../../commands/prep/lift.ts';
 import plan from '../../commands/prep/plan.ts';
 import tearout from '../../commands/prep/tearout.ts';

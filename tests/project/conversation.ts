@@ -1,6 +1,6 @@
 /** A conversation about a project, line by line, with a store in memory and a clock that stands until it is set. */
 
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES, type Preferences } from '../../src/input/reading.ts';

@@ -1,7 +1,7 @@
 /** Ordinary lists of rooms and repeated words that once held up everybody: each is read in a moment. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { readPlain } from '../../src/language/old/plain-sentence.ts';

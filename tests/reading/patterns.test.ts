@@ -10,7 +10,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { checkSync as CheckSync } from 'recheck';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { LONGEST_ASK } from '../../src/chat/grammar.ts';
+import { LONGEST_ASK } from '../../src/chat/command-line.ts';
 import { cpuWithin } from './cpu.ts';
 import { distinct, MADE_FROM_NAMES, type Pattern, patternsMade, patternsWritten } from './patterns-found.ts';
 import { PLANTED } from './planted.ts';
@@ -92,7 +92,7 @@ function worstOf(pattern: Pattern): { readonly ms: number; readonly text: string
 
 /** Everything that the readers make while they read every example. */
 async function readEverything(): Promise<void> {
-  const { commands } = await import('../../commands/index.ts');
+  const { commands } = await import('../../commands/all.ts');
   const { readAll } = await import('../bench/hostile/reading-time.ts');
   for (const { examples } of commands) for (const { ask } of examples) readAll(ask, commands);
 }

@@ -1,9 +1,9 @@
 /** Any word or sign repeated to the longest text that a platform sends is read in a moment, by every reader. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { namedRooms } from '../../src/chat/autofill.ts';
-import { LONGEST_ASK } from '../../src/chat/grammar.ts';
+import { LONGEST_ASK } from '../../src/chat/command-line.ts';
 import { suspicionAnywhere } from '../../src/input/parse-covering.ts';
 import { readListAction } from '../../src/input/parse-label.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import { STAGES } from '../../src/reply/need.ts';
 import { answerTo, replyTo } from '../chat/asked.ts';

@@ -2,7 +2,7 @@
 
 import { Writable } from 'node:stream';
 import { expect, it } from 'vitest';
-import { faultsTo } from '../../src/server/logger.ts';
+import { faultsTo } from '../../src/server/standard-error.ts';
 
 function written(cause: unknown): string {
   let text = '';

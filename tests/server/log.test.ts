@@ -2,7 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { asRequest, requestId } from '../../src/chat/request-id.ts';
-import { allowedFields, logTo, withoutSecrets } from '../../src/server/logger.ts';
+import { allowedFields, logTo } from '../../src/server/logger.ts';
+import { withoutSecrets } from '../../src/server/standard-error.ts';
 import { Outage, RecordDamaged } from '../../src/storage/types.ts';
 
 const CANARY = 'kanari my bedroom is 12 x 14';

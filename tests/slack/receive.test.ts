@@ -1,7 +1,7 @@
 /** What people do in Slack, through the real Bolt app against Slack on loopback. */
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { fullName, listed } from '../../src/input/command-shape.ts';
 import { picturesAlone, pressables, type Running, running, shown, wordsOf } from './running.ts';
 

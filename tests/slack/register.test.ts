@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { generatedFiles } from '../../deploy/tools/generated-files.ts';
 import { EVENTS, manifestOf, manifestYaml, SCOPES } from '../../src/platforms/slack/register.ts';
 

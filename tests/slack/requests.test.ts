@@ -1,7 +1,7 @@
 /** Requests that come over HTTP: signed ones act once, forged, old, future and repeated ones not at all. */
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { keptInMemory } from '../chat/kept-in-memory.ts';

@@ -1,7 +1,7 @@
 /** Our Slack app, running against Slack on loopback: the real Bolt app behind the real server, and what people do there. */
 
 import { expect } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import type { SlackSettings } from '../../src/platforms/slack/settings.ts';

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { type ExitCode, toJson, worst } from '../../src/platforms/terminal/send.ts';
 import { unsafe } from '../../src/reply/reply.ts';
 import { ASKER, answerTo } from '../chat/asked.ts';

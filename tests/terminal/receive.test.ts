@@ -5,12 +5,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PassThrough, Writable } from 'node:stream';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import type { Request } from '../../src/chat/ports.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { WORKED_ASK } from '../../src/platforms/terminal/demo.ts';
-import { ask, askLines, converse, demonstrate, type Session } from '../../src/platforms/terminal/receive.ts';
+import { ask, askLines, type Conversation, converse, demonstrate } from '../../src/platforms/terminal/receive.ts';
 import { send } from '../../src/platforms/terminal/send.ts';
 import { unsafe } from '../../src/reply/reply.ts';
 import { TERMINAL } from '../../src/text/chat-text.ts';
@@ -33,7 +33,7 @@ class Paper extends Writable {
   }
 }
 
-function session(typed: string, part: Partial<Session> = {}): Session & { readonly output: Paper } {
+function session(typed: string, part: Partial<Conversation> = {}): Conversation & { readonly output: Paper } {
   const input = new PassThrough();
   input.end(typed);
   const output = part.output instanceof Paper ? part.output : new Paper();

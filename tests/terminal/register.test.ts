@@ -1,7 +1,7 @@
 /** What the tab key completes. */
 
 import { describe, expect, it } from 'vitest';
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import { completions, valueTyped } from '../../src/platforms/terminal/receive.ts';
 
 describe('completions', () => {

@@ -1,6 +1,6 @@
 /** The share page of a real project: the whole pipeline on a store in memory, with links of every kind. */
 
-import { commands } from '../../commands/index.ts';
+import { commands } from '../../commands/all.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
 import type { Offer } from '../../src/accounts/sharing.ts';

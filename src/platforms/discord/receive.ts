@@ -8,8 +8,8 @@ import {
   ApplicationCommandType,
   InteractionType,
 } from 'discord-api-types/v10';
+import { formLine } from '../../chat/command-line.ts';
 import { commandNamed, formGiven, keptDraft } from '../../chat/form.ts';
-import { formLine } from '../../chat/grammar.ts';
 import { isEmergency } from '../../chat/hazard-answers.ts';
 import { onBehalfOf } from '../../workers/queue.ts';
 import { inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';

@@ -2,8 +2,8 @@
 
 import type { types } from '@slack/bolt';
 import { type Command, readOptions } from '../../chat/command.ts';
+import { formLine } from '../../chat/command-line.ts';
 import { commandNamed, type Field, formFields, formGiven } from '../../chat/form.ts';
-import { formLine } from '../../chat/grammar.ts';
 import { isHazard } from '../../chat/hazard-answers.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';

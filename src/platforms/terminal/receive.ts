@@ -95,18 +95,22 @@ type Suggest = (asker: Asker, command: Command, option: string, typed: string) =
 /** What a terminal session is given by main. */
 export interface Session {
   readonly answer: (request: Request) => AsyncIterable<Answer>;
-  readonly commands: readonly Command[];
   readonly preferences: Request['preferences'];
   readonly input: Readable & { readonly isTTY?: boolean };
   readonly output: Screen['output'];
-  /** What could be typed for an option; only its own words without it. */
-  readonly suggest?: Suggest;
-  /** File for the history; empty for none. */
-  readonly history: string;
   /** Folder for the pictures of answers; none are saved without one. */
   readonly pictures?: string | undefined;
   /** Where the files of answers go. */
   readonly files?: FilesTo;
+}
+
+/** A session at a prompt that completes what is typed. */
+export interface Conversation extends Session {
+  readonly commands: readonly Command[];
+  /** What could be typed for an option; only its own words without it. */
+  readonly suggest?: Suggest;
+  /** File for the history; empty for none. */
+  readonly history: string;
 }
 
 /** Answers one line; `place` names the conversation that it is part of. */
@@ -134,7 +138,7 @@ export async function askLines(session: Session, json: boolean): Promise<ExitCod
 }
 
 /** One worked answer, then a prompt with history and completion until the input ends or `quit`. */
-export async function converse(worked: string, session: Session): Promise<void> {
+export async function converse(worked: string, session: Conversation): Promise<void> {
   await showWorked(worked, session);
   session.output.write(`\n${TERMINAL.prompt}\n`);
   const prompt = createInterface({
@@ -166,7 +170,7 @@ export async function converse(worked: string, session: Session): Promise<void> 
 }
 
 /** Completions of a line: names, or what this asker is likely to tell for the option that is being typed. */
-async function completed(line: string, { commands, suggest }: Session): Promise<[string[], string]> {
+async function completed(line: string, { commands, suggest }: Conversation): Promise<[string[], string]> {
   const value = suggest && valueTyped(line, commands);
   if (!value) return completions(line, commands);
   const { command, option, typed } = value;

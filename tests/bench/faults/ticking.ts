@@ -1,6 +1,6 @@
 /** Two helpers and the owner of one project, who tick, buy and note at once: what is asked, and what must be there afterwards. */
 
-import { commands } from '../../../commands/index.ts';
+import { commands } from '../../../commands/all.ts';
 import type { Asker } from '../../../src/accounts/asker.ts';
 import { openAccess } from '../../../src/accounts/project-access.ts';
 import { hashOf } from '../../../src/accounts/records.ts';

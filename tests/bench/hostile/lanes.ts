@@ -3,7 +3,7 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
-import { commands } from '../../../commands/index.ts';
+import { commands } from '../../../commands/all.ts';
 import { answer } from '../../../src/chat/pipeline.ts';
 import type { Request } from '../../../src/chat/ports.ts';
 import { inTurn } from '../../../src/chat/rate-limit.ts';

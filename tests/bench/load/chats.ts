@@ -1,7 +1,7 @@
 /** Both chats on loopback, with people who ask in them: by signed HTTP to any of several processes, or by the gateway and Socket Mode. */
 
 import { generateKeyPairSync, sign } from 'node:crypto';
-import { commands } from '../../../commands/index.ts';
+import { commands } from '../../../commands/all.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import { SLACK } from '../../../src/text/chat-text.ts';

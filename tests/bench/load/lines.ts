@@ -1,6 +1,6 @@
 /** What people ask under load: the examples of all commands, in the measure in which they are likely asked, and notes on projects. */
 
-import { commands } from '../../../commands/index.ts';
+import { commands } from '../../../commands/all.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import { seeded } from '../../../src/layout/scatter.ts';

@@ -1,6 +1,6 @@
 /** The headlines that an ask's search goes through, each better than the one before: worked out here, by the same pipeline, with all the time it takes. */
 
-import { commands } from '../../../commands/index.ts';
+import { commands } from '../../../commands/all.ts';
 import { answer } from '../../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES } from '../../../src/input/reading.ts';
 import { boundTasks, closeWorkers } from '../../../src/workers/pool.ts';
