@@ -1,4 +1,4 @@
-/** New projects: an empty one, and a copy of another for the same home. */
+/** New projects: an empty one, or a copy of another for the same home. */
 
 import type { KeptHazards } from './findings.ts';
 import { type Content, emptyParts, type Project } from './project.ts';
@@ -10,22 +10,21 @@ interface Born {
   readonly owner: string;
 }
 
-/** A project with nothing in it. */
 export function emptyContent(name: string): Content {
   return { name, state: { kind: 'active' }, rooms: [], picks: {}, kept: [], ...emptyParts() };
 }
 
-/** A project of this content, with no change made yet. */
+/** A new project with this content and no changes yet. */
 export function bornWith(content: Content, { id, owner }: Born, hazards: KeptHazards = []): Project {
   return { version: 5, id, owner, shares: [], given: 0, hazards, ...content, count: 0, history: [], undone: [] };
 }
 
-/** The same home: its rooms and picks, none of its answers, purchases or notes of what was done. */
+/** Copies the rooms and picks, but no answers, purchases or record of work done. */
 export function copyOf({ rooms, picks }: Content, name: string): Content {
   return { ...emptyContent(name), rooms, picks };
 }
 
-/** A name like this that is none of some others has. */
+/** A variant of this name that isn't taken. */
 export function freeName(name: string, taken: readonly { readonly name: string }[]): string {
   for (let number = 1; ; number++) {
     const next = number === 1 ? name : `${name.slice(0, LIMITS.name - 4).trim()} ${number}`;
@@ -33,9 +32,9 @@ export function freeName(name: string, taken: readonly { readonly name: string }
   }
 }
 
-// Names of projects that tell a person's own from those shared with them.
+// Telling a person's own projects from those shared with them.
 
-/** Projects of others that are named as another is, under a name that tells them apart. */
+/** Gives shared projects whose name is already used a distinct one. */
 export function distinctNames(projects: readonly Project[], me: string | undefined): readonly Project[] {
   const names = new Set(projects.filter(({ owner }) => owner === me).map(({ name }) => folded(name)));
   return projects.map((project) => {

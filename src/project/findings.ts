@@ -1,16 +1,16 @@
-/** What was found in a project's rooms, as told. */
+/** What was found in a project's rooms, and the hazards mentioned in it. */
 
 import { z } from 'zod';
 import { HAZARDS, LEVELS, type Level } from '../hazards/hazard.ts';
 import { signedSchema } from './project-limits.ts';
 import { type Rooms, sameName } from './project-room.ts';
 
-/** The most findings that a project keeps, and the longest. */
+/** Limits on the number and length of findings. */
 export const MOST_FOUND = 200;
 export const LONGEST_FINDING = 500;
 
 const findingSchema = z.object({
-  /** Word for word, under a room's later name. */
+  /** In the user's words, updated when a room is renamed. */
   text: z.string().min(1).max(LONGEST_FINDING),
   room: z.string().min(1).max(200).optional(),
   /** Milliseconds since 1970. */
@@ -25,30 +25,30 @@ type Found = z.infer<typeof foundSchema>;
 
 export const EMPTY_FOUND: Found = [];
 
-/** With one finding more, the latest last. Throws a RangeError past the most that are kept. */
+/** Adds a finding at the end. Throws a RangeError beyond the limit. */
 export function addFinding(found: Found, finding: Finding): Found {
   if (found.length >= MOST_FOUND) throw new RangeError('too many findings');
   return [...found, finding];
 }
 
-/** Without the finding at a place, counted from 0; the same where there is none. */
+/** Removes the finding at an index from 0; unchanged if there is none. */
 export function removeFinding(found: Found, at: number): Found {
   return found.filter((_, i) => i !== at);
 }
 
-// Hazards told of a project's rooms: they stay until a named fact clears them, and no undo takes one back.
+// Hazards mentioned for a project's rooms. They stay until a specific fact clears them; undo doesn't remove them.
 
-/** The most that a project keeps; the gravest stay. */
+/** Limit; beyond it the most serious ones stay. */
 const MOST_HAZARDS = 60;
 
 export const keptHazardSchema = z
   .object({
     hazard: z.enum(HAZARDS),
     level: z.enum(LEVELS as [Level, ...Level[]]),
-    /** The words that set it off. */
+    /** The words that triggered it. */
     words: z.string().max(200),
     about: z.string().max(40).optional(),
-    /** The room it was told of; undefined in a conversation. */
+    /** The room it was mentioned for; undefined if it came up in conversation. */
     room: z.string().min(1).max(200).optional(),
     /** Milliseconds since 1970. */
     at: z.number(),
@@ -60,7 +60,7 @@ export const hazardsSchema = z.array(keptHazardSchema).max(MOST_HAZARDS).readonl
 export type KeptHazard = z.infer<typeof keptHazardSchema>;
 export type KeptHazards = z.infer<typeof hazardsSchema>;
 
-/** With some more: one told again of the same room is told once, at its gravest. */
+/** Adds hazards. One mentioned again for the same room is kept once, at its most serious. */
 export function withHazards(hazards: KeptHazards, more: readonly KeptHazard[]): KeptHazards {
   const all = new Map<string, KeptHazard>();
   for (const one of [...hazards, ...more]) {
@@ -73,7 +73,7 @@ export function withHazards(hazards: KeptHazards, more: readonly KeptHazard[]): 
   return sorted.sort((one, other) => LEVELS.indexOf(one.level) - LEVELS.indexOf(other.level)).slice(0, MOST_HAZARDS);
 }
 
-/** Without those that facts ended: of one room where one is named, else of all. */
+/** Removes the hazards that facts have ended: for one room if named, otherwise for all. */
 export function withoutHazards(hazards: KeptHazards, ended: readonly string[], room: string | undefined): KeptHazards {
   return hazards.filter(
     (one) =>
@@ -81,7 +81,7 @@ export function withoutHazards(hazards: KeptHazards, ended: readonly string[], r
   );
 }
 
-/** Under the names that the rooms have now, where one was renamed. */
+/** Updates room names after a rename. */
 export function underNewNames(hazards: KeptHazards, before: Rooms, after: Rooms): KeptHazards {
   if (before.length !== after.length) return hazards;
   return hazards.map((one) => {

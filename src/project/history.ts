@@ -1,4 +1,4 @@
-/** The changes of a project: recorded as what takes them back, taken back, and made again. */
+/** A project's changes, stored as patches that undo them; undo and redo. */
 
 import { applied, difference, type JsonPatch } from './json-patch.ts';
 import { type Change, type Content, contentOf, contentSchema, type Project } from './project.ts';
@@ -8,8 +8,8 @@ import { LIMITS } from './project-limits.ts';
 export type Stamp = Pick<Change, 'by' | 'via' | 'at'>;
 
 /**
- * The project with these parts in place and the change recorded; the same where nothing is different. Its state is not
- * recorded: archived and deleted have their own ways back, and an undo must not put a project out of reach.
+ * Applies the parts and records the change; unchanged if nothing differs. The project's state isn't recorded: archiving
+ * and deleting have their own ways back, and undo must not put a project out of reach.
  */
 export function changed(project: Project, parts: Partial<Content>, said: string, stamp: Stamp): Project {
   const next = { ...project, ...parts };
@@ -18,7 +18,7 @@ export function changed(project: Project, parts: Partial<Content>, said: string,
   return { ...next, ...recorded(project, project.history, { ...stamp, said, back }), undone: [] };
 }
 
-/** The last change taken back; undefined where there is none. */
+/** Undoes the last change; undefined if there is none. */
 export function undone(project: Project, stamp: Stamp): { project: Project; change: Change } | undefined {
   const change = project.history.at(-1);
   if (!change) return undefined;
@@ -27,7 +27,7 @@ export function undone(project: Project, stamp: Stamp): { project: Project; chan
   return { project: { ...turned.project, count, history: project.history.slice(0, -1), undone: history }, change };
 }
 
-/** The last change that was taken back, made again; undefined where there is none. */
+/** Redoes the last undone change; undefined if there is none. */
 export function redone(project: Project, stamp: Stamp): { project: Project; change: Change } | undefined {
   const change = project.undone.at(-1);
   if (!change) return undefined;
@@ -36,14 +36,14 @@ export function redone(project: Project, stamp: Stamp): { project: Project; chan
   return { project: { ...turned.project, count, history, undone: project.undone.slice(0, -1) }, change };
 }
 
-/** A change as somebody else made it. */
+/** A change made by someone else. */
 export interface News {
   readonly said: string;
   readonly at: number;
   readonly takenBack: boolean;
 }
 
-/** What was changed after the change number `seen`, but from this account, in order. */
+/** Changes after number `seen` that came from other accounts, in order. */
 export function newsSince({ history, undone: back }: Project, seen: number, via: string): readonly News[] {
   return [
     ...history.map((change) => ({ ...change, takenBack: false })),
@@ -64,7 +64,7 @@ function turn(project: Project, patch: JsonPatch): { project: Project; back: Jso
   };
 }
 
-/** A list of changes with one more, no longer and no larger than is kept. */
+/** Appends a change, dropping old ones beyond the limits on number and size. */
 function recorded(project: Project, list: readonly Change[], change: Omit<Change, 'no'>) {
   const count = project.count + 1;
   const said = change.said.slice(0, LIMITS.note).replace(/[\uD800-\uDBFF]$/, '');

@@ -1,8 +1,11 @@
-/** The difference between two pieces of plain data, as small as what changed: what undoing a change is kept as. */
+/** Minimal differences between two JSON values, stored so that changes can be undone. */
 
 import { z } from 'zod';
 
-/** `set` puts a value, `keys` changes some of an object (null drops one), `items` some of a list, `cut` and `put` a stretch of it. */
+/**
+ * `set` replaces a value, `keys` changes some keys of an object (null removes one), `items` some items of a list, `cut`
+ * and `put` a range of it.
+ */
 export type JsonPatch =
   | { readonly set: unknown }
   | { readonly keys: Readonly<Record<string, JsonPatch | null>> }
@@ -22,7 +25,9 @@ export const patchSchema: z.ZodType<JsonPatch> = z.lazy(() =>
 
 type Plain = Readonly<Record<string, unknown>>;
 
-/** What makes `after` of `before`; undefined where they are alike. Both are JSON: a key that is undefined counts as absent. */
+/**
+ * The patch from `before` to `after`; undefined if they are equal. Both are JSON: an undefined key counts as absent.
+ */
 export function difference(before: unknown, after: unknown): JsonPatch | undefined {
   if (Object.is(before, after)) return undefined;
   if (Array.isArray(before) && Array.isArray(after)) return ofLists(before, after);
@@ -30,7 +35,7 @@ export function difference(before: unknown, after: unknown): JsonPatch | undefin
   return { set: after };
 }
 
-/** The data with a difference applied: `applied(before, difference(before, after))` is `after`. */
+/** Applies a patch: `applied(before, difference(before, after))` is `after`. */
 export function applied(value: unknown, patch: JsonPatch): unknown {
   if ('set' in patch) return patch.set;
   if ('keys' in patch) {

@@ -1,10 +1,10 @@
-/** What a project's owner wants measured, and lengths told of walls that do not fit their room yet. */
+/** What the owner wants measured, and wall lengths that don't fit their room yet. */
 
 import { z } from 'zod';
 import { LIMITS, signedSchema } from './project-limits.ts';
 import { changedRoom, type Room, type Rooms, roomNamed, sameName } from './project-room.ts';
 
-/** The most open questions, and the most lengths that wait for others. */
+/** Limits on open questions and on pending lengths. */
 export const MOST_QUESTIONS = 40;
 const MOST_GIVEN = 100;
 export const LONGEST_WHAT = 60;
@@ -15,7 +15,7 @@ const questionSchema = z
     room: z.string().min(1).max(LIMITS.name),
     /** Counted from 1, as in the drawings. */
     wall: z.int().positive().optional(),
-    /** What else of the room: the height of the ceiling. */
+    /** Something else about the room, such as its ceiling height. */
     what: z.string().min(1).max(LONGEST_WHAT).optional(),
     at: z.number(),
     by: signedSchema.optional(),
@@ -52,48 +52,46 @@ export function sameQuestion(one: Omit<Question, 'id' | 'at'>, other: Omit<Quest
   return sameName(one.room, other.room) && one.wall === other.wall && what(one) === what(other);
 }
 
-/** With a question, unless it is open already. Throws a RangeError past the most that are kept. */
+/** Adds a question unless it is already open. Throws a RangeError beyond the limit. */
 export function withQuestion(measures: Measures, question: Question): Measures {
   if (measures.open.some((one) => sameQuestion(one, question))) return measures;
   if (measures.open.length >= MOST_QUESTIONS) throw new RangeError('too many questions');
   return { ...measures, open: [...measures.open, question] };
 }
 
-/** Without the questions that are gone. */
 export function withoutQuestions(measures: Measures, gone: (question: Question) => boolean): Measures {
   return { ...measures, open: measures.open.filter((one) => !gone(one)) };
 }
 
-/** With a length told, in place of the one told of that wall before; the earliest give way past the most that are kept. */
+/** Adds a length, replacing an earlier one for that wall; beyond the limit the oldest are dropped. */
 export function withGiven(measures: Measures, given: ParsedLength): Measures {
   const others = measures.told.filter((one) => !(sameName(one.room, given.room) && one.wall === given.wall));
   return { ...measures, told: [...others, given].slice(-MOST_GIVEN) };
 }
 
-/** Lengths told of a room's walls. */
+/** Pending lengths of a room's walls. */
 export function givenOf({ told: given }: Measures, room: string): readonly ParsedLength[] {
   return given.filter((one) => sameName(one.room, room));
 }
 
-/** Without what was told of a room's walls: they are as they are kept now. */
+/** Removes a room's pending lengths, once its walls are saved. */
 export function withoutGiven(measures: Measures, room: string): Measures {
   return { ...measures, told: measures.told.filter((one) => !sameName(one.room, room)) };
 }
 
-/** Under a room's new name. */
 export function renamedIn({ open, told: given }: Measures, from: string, to: string): Measures {
   const renamed = <T extends { readonly room: string }>(one: T): T =>
     sameName(one.room, from) ? { ...one, room: to } : one;
   return { open: open.map(renamed), told: given.map(renamed) };
 }
 
-/** What is left of it for these rooms: nothing is asked of a room that is gone. */
+/** Drops everything about rooms that no longer exist. */
 export function measuresIn({ open, told: given }: Measures, rooms: Rooms): Measures {
   const there = ({ room }: { readonly room: string }): boolean => roomNamed(rooms, room) !== undefined;
   return { open: open.filter(there), told: given.filter(there) };
 }
 
-/** The room with a length noted under its name, in place of an earlier one. */
+/** Notes a length under its name in the room, replacing an earlier one. */
 export function withNoted(rooms: Rooms, { name, notes }: Room, what: string, said: string): Rooms {
   const others = notes.filter((note) => !note.toLowerCase().startsWith(`${what.toLowerCase()}: `));
   return changedRoom(rooms, name, { notes: [...others, `${what}: ${said}`] });

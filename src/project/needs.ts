@@ -1,12 +1,12 @@
-/** A list of needs beside what is bought: what is left to buy, and what may go back. */
+/** The shopping list: needs added up, compared with purchases, and what can be returned. */
 
 import { type Need, type Package, type PackagePrice, STAGES } from '../reply/need.ts';
 import { type Cents, cents, portion, roundUp } from '../units/length.ts';
 import { type Bought, boughtOf, lotsOf, type Shopping } from './purchases.ts';
 
-// Needs of a whole job added up: one line an item, rounded up once to what is sold.
+// Adding up the needs of a whole job: one line per item, rounded up once to what is sold.
 
-/** One item of the list: `amount` exact, `count` whole packages where it is sold in packages. */
+/** One item: `amount` is exact, `count` whole packages if it is sold in packages. */
 export interface Line extends Pick<Need, 'item' | 'label' | 'stage'> {
   readonly unit: Need['quantity']['unit'];
   readonly amount: number;
@@ -18,8 +18,8 @@ export interface Line extends Pick<Need, 'item' | 'label' | 'stage'> {
 }
 
 /**
- * Needs of one item (and one unit) added up, then ⌈amount ÷ package⌉ once. Where packages differ the first told is taken, since
- * amounts do not depend on them; of several prices for it the highest. By stage, then in the order told.
+ * Adds up needs by item and unit, then rounds ⌈amount ÷ package⌉ once. If packages differ, the first is used, since
+ * amounts don't depend on them; of several prices for it, the highest. Sorted by stage, then in the given order.
  */
 export function mergeNeeds(needs: readonly Need[]): readonly Line[] {
   const groups = new Map<string, Need[]>();
@@ -31,7 +31,7 @@ export function mergeNeeds(needs: readonly Need[]): readonly Line[] {
   return STAGES.flatMap((stage) => lines.filter((line) => line.stage === stage));
 }
 
-/** What a line costs, tax included, in whole cents; undefined where no price is told or it is not sold in packages. */
+/** Cost of a line in whole cents, tax included; undefined without a price or if it isn't sold in packages. */
 export function lineCost({ count, price }: Pick<Line, 'count' | 'price'>): Cents | undefined {
   if (count === undefined || price === undefined) return undefined;
   const net = count * price.cents;
@@ -62,22 +62,22 @@ function lineOf(needs: readonly Need[]): Line {
   };
 }
 
-/** One item. Packages are whole; amounts exact, in the unit of the need. */
+/** Packages are whole; amounts are exact, in the need's unit. */
 export interface Tally extends Line {
   readonly bought: number;
-  /** Left to buy: packages where it is sold in packages. */
+  /** Still to buy: in packages if it is sold in packages. */
   readonly left: number;
-  /** Whole packages bought beyond what is needed. */
+  /** Whole packages bought beyond the need. */
   readonly over: number;
-  /** Of those, what is not told as opened. */
+  /** Of those, the unopened ones. */
   readonly back: number;
   readonly lots: readonly string[];
 }
 
-/** What floating sums may differ by. */
+/** Tolerance for floating-point sums. */
 const NOISE = 1e-9;
 
-/** Each line with what is bought of it, then what is bought and not needed any more. */
+/** Each line with what was bought, then items bought that are no longer needed. */
 export function tally(lines: readonly Line[], shopping: Shopping): readonly Tally[] {
   const needed = lines.map((line) => tallyOf(line, shopping));
   const known = new Set(lines.map(({ item }) => item));
@@ -110,7 +110,7 @@ function tallyOf(line: Line, shopping: Shopping): Tally {
   };
 }
 
-/** An item that was bought and that nothing needs any more. */
+/** A line for an item that was bought but is no longer needed. */
 function emptyLine({ item, label, stage, unit, packages }: Bought): Line {
   return {
     item,

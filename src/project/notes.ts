@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { signedSchema } from './project-limits.ts';
 
-/** The most notes that a project keeps, and the longest. */
+/** Limits on the number and length of notes. */
 export const MOST_NOTES = 500;
 export const LONGEST_NOTE = 1000;
 
@@ -21,18 +21,18 @@ export type ProjectLog = z.infer<typeof logSchema>;
 
 export const EMPTY_LOG: ProjectLog = [];
 
-/** With one note more, the latest last. Throws a RangeError past the most that are kept. */
+/** Adds a note at the end. Throws a RangeError beyond the limit. */
 export function addNote(log: ProjectLog, note: Note): ProjectLog {
   if (log.length >= MOST_NOTES) throw new RangeError('too many notes');
   return [...log, note];
 }
 
-/** Without the note at a place, counted from 0; the same where there is none. */
+/** Removes the note at an index from 0; unchanged if there is none. */
 export function removeNote(log: ProjectLog, at: number): ProjectLog {
   return log.filter((_, i) => i !== at);
 }
 
-/** Notes that hold every word, whatever its capitals, each with its place counted from 0; all for no words. */
+/** Notes that contain every word, ignoring case, each with its index from 0; all of them if no words are given. */
 export function searchLog(log: ProjectLog, words: string): readonly (Note & { readonly place: number })[] {
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
   return log

@@ -1,4 +1,4 @@
-/** A person: the accounts they ask from, their settings, and the projects they own or help with. */
+/** A person: linked accounts, settings, and the projects they own or help with. */
 
 import { z } from 'zod';
 import { LIMITS, roleSchema } from './project-limits.ts';
@@ -13,9 +13,9 @@ const settingsSchema = z
       .string()
       .regex(/^[A-Z]{3}$/)
       .optional(),
-    /** Where the home is: whose years count for old floors and paint. */
+    /** Where the home is; decides which years apply to old floors and paint. */
     country: z.enum(['us', 'canada', 'uk', 'australia', 'elsewhere']).optional(),
-    /** What is taken where an option is not told, by the option's name. */
+    /** Personal defaults by option name. */
     standards: z.record(z.string(), z.string().max(LIMITS.pick)).readonly(),
   })
   .readonly();
@@ -26,19 +26,19 @@ export const personSchema = z
   .object({
     version: z.literal(3),
     id: z.string().min(16),
-    /** By their key. */
+    /** Account keys. */
     accounts: z.array(z.string()).readonly(),
-    /** Accounts linked lately, and when. */
+    /** Accounts linked recently, and when. */
     linked: z
       .array(z.object({ account: z.string(), at: z.number() }).readonly())
       .readonly()
       .optional(),
-    /** The account whose person takes this one's place: from then on nothing of this one changes any more. */
+    /** The account whose person replaces this one; from then on this record no longer changes. */
     joins: z.string().optional(),
-    /** People whose place this one is taking; none of them is left once all of theirs has come over. */
+    /** People this one is replacing; each record is removed once everything has been taken over. */
     joining: z.array(z.string()).readonly().optional(),
     settings: settingsSchema,
-    /** The project that asks are filled from. */
+    /** The project that requests are filled in from. */
     inUse: z.string().optional(),
     projects: z.array(shareSchema).readonly(),
   })
@@ -49,7 +49,7 @@ export type Settings = z.infer<typeof settingsSchema>;
 
 export const NO_SETTINGS: Settings = { standards: {} };
 
-/** The draft named the project in use `current`, and knew only owners. */
+/** Drafts called the project in use `current` and only knew owners. */
 const fromDraft: Migration = ({ current, projects, ...same }) => ({
   ...same,
   version: 1,
@@ -58,10 +58,10 @@ const fromDraft: Migration = ({ current, projects, ...same }) => ({
   projects: Array.isArray(projects) ? projects.map((id: unknown) => ({ id, role: 'owner' })) : [],
 });
 
-/** In the first version one person had one account. */
+/** In version 1 a person had a single account. */
 const fromOneAccount: Migration = (record) => ({ ...record, version: 2 });
 
-/** Before, nobody could tell where their home is. */
+/** Earlier versions had no country. */
 const withCountry: Migration = (record) => ({ ...record, version: 3 });
 
 export const personCodec = codecOf<Person>('person', personSchema, [fromDraft, fromOneAccount, withCountry]);
@@ -72,7 +72,7 @@ export const accountSchema = z.object({ version: z.literal(1), person: z.string(
 
 export type Account = z.infer<typeof accountSchema>;
 
-/** The draft kept the person's id as `owner`. */
+/** Drafts stored the person's id as `owner`. */
 const accountFromDraft: Migration = ({ owner }) => ({ version: 1, person: owner });
 
 export const accountCodec = codecOf<Account>('account', accountSchema, [accountFromDraft]);

@@ -1,4 +1,4 @@
-/** How much one person may keep. */
+/** Limits on what one person may keep, roles and permissions, and other small project types. */
 
 import { z } from 'zod';
 
@@ -8,52 +8,52 @@ export const LIMITS = {
   projects: 20,
   /** Accounts linked to one person. */
   accounts: 10,
-  /** With those deleted that can still be brought back. */
+  /** Including deleted ones that can still be restored. */
   projectsDeleted: 60,
   rooms: 50,
   picks: 40,
   kept: 50,
-  /** Notes of one room. */
+  /** Notes per room. */
   notes: 20,
-  /** Changes that can be taken back. */
+  /** Changes that can be undone. */
   changes: 20,
-  /** Characters of what they are kept as, together. */
+  /** Characters of their stored patches in total. */
   changesSize: 60_000,
   name: 60,
-  /** One room as told. */
+  /** Text of one room. */
   room: 500,
-  /** All rooms in scope: they must fit into one ask beside everything else. */
+  /** All rooms in scope: they have to fit into one request along with everything else. */
   roomsGiven: 2500,
-  /** Shares of one project. */
+  /** Shares per project. */
   shares: 30,
-  /** Projects of others that one person is let into. */
+  /** Shared projects per person. */
   sharedWith: 30,
-  /** What the owner calls a helper. */
+  /** The owner's name for a helper. */
   label: 40,
   note: 300,
   pick: 500,
   ask: 4000,
   headline: 500,
-  /** Days for which a deleted project can be brought back. */
+  /** Days during which a deleted project can be restored. */
   restore: 30,
 } as const;
 
-// Which helper did something: the number of their share, and the name that the owner chose for them.
+// The helper who did something: the number of their share, and the owner's name for them.
 
-/** Absent on what the owner did. */
+/** Absent for the owner. */
 export const signedSchema = z
   .object({ helper: z.string().min(1).max(6), name: z.string().min(1).max(LIMITS.label).optional() })
   .readonly();
 
 export type Signed = z.infer<typeof signedSchema>;
 
-// Who pays for something.
+// Who pays.
 
 export const PAYERS = ['self', 'insurer', 'landlord'] as const;
 
 export const payerSchema = z.enum(PAYERS);
 
-/** Whoever pays besides the asker. */
+/** Anyone who pays besides the user. */
 export const otherPayerSchema = payerSchema.exclude(['self']);
 
 export type OtherPayer = z.infer<typeof otherPayerSchema>;
@@ -61,7 +61,10 @@ export type Payer = z.infer<typeof payerSchema>;
 
 // Who may do what with a project.
 
-/** What can be done: read it; tick off shopping and stages; write notes; tell rooms and picks; keep answers; tell what was spent; rename, archive, delete, share. */
+/**
+ * look: read it. tick: check off shopping and stages. note: write notes. measure: enter rooms and picks. keep: save
+ * answers. spend: enter spending. own: rename, archive, delete, share.
+ */
 export const PERMISSIONS = ['look', 'tick', 'note', 'measure', 'keep', 'spend', 'own'] as const;
 export type Permission = (typeof PERMISSIONS)[number];
 
@@ -77,14 +80,16 @@ const ALLOWED: Readonly<Record<Role, readonly Permission[]>> = {
   look: ['look'],
 };
 
-/** Whether somebody of this role may do this; nobody without a role may do anything. */
+/** Without a role nothing is allowed. */
 export function may(role: Role | undefined, permission: Permission): boolean {
   return role !== undefined && ALLOWED[role].includes(permission);
 }
 
-// The currency that a project is summed up in.
+// The currency a project is summed up in.
 
-/** The asker's own where any amount is in it, or there is none; else the one that most amounts are in, the first of several. */
+/**
+ * The user's own if any amount is in it or there are no amounts; otherwise the most common one, the first of several.
+ */
 export function projectCurrency(amounts: readonly { readonly currency: string }[], own: string): string {
   const counts = new Map<string, number>();
   for (const { currency } of amounts) counts.set(currency, (counts.get(currency) ?? 0) + 1);

@@ -1,4 +1,4 @@
-/** The rooms of a project: kept as text that the readers read, and what else is known of them. */
+/** The rooms of a project (stored as text that the parsers read), their progress by stage, and doorway picks. */
 
 import { z } from 'zod';
 import { roomGiven } from '../input/rooms/rooms-apart.ts';
@@ -8,14 +8,14 @@ import { LIMITS, signedSchema } from './project-limits.ts';
 const roomSchema = z
   .object({
     name: z.string().min(1).max(LIMITS.name),
-    /** Its shape as told, without its name: `12 x 14 ft + bay 6 x 2 ft`, `walk …`. */
+    /** Its shape as entered, without the name: `12 x 14 ft + bay 6 x 2 ft`, `walk …`. */
     text: z.string().min(1).max(LIMITS.room),
-    /** The floor that is on it now. */
+    /** The current floor. */
     floor: z.string().min(1).max(LIMITS.note).optional(),
-    /** Its doors as told: `32 in on wall 2`. */
+    /** Its doors as entered: `32 in on wall 2`. */
     openings: z.string().min(1).max(LIMITS.note).optional(),
     notes: z.array(z.string().min(1).max(LIMITS.note)).max(LIMITS.notes).readonly(),
-    /** Whether the job is done here; a bath that stays as it is, is not. */
+    /** Whether the room is part of the job; a bathroom that stays as it is isn't. */
     inScope: z.boolean(),
   })
   .readonly();
@@ -25,7 +25,7 @@ export const roomsSchema = z.array(roomSchema).max(LIMITS.rooms).readonly();
 export type Room = z.infer<typeof roomSchema>;
 export type Rooms = z.infer<typeof roomsSchema>;
 
-/** Names are the same whatever their capitals and spaces. */
+/** Ignores case and spaces. */
 export function sameName(one: string, other: string): boolean {
   return folded(one) === folded(other);
 }
@@ -38,14 +38,14 @@ export function roomNamed(rooms: Rooms, name: string): Room | undefined {
   return rooms.find((room) => sameName(room.name, name));
 }
 
-/** With a room in place of the one of its name, or behind the others. Throws a RangeError past the most that are kept. */
+/** Replaces the room of the same name, or appends it. Throws a RangeError beyond the limit. */
 export function withRoom(rooms: Rooms, room: Room): Rooms {
   if (roomNamed(rooms, room.name)) return rooms.map((one) => (sameName(one.name, room.name) ? room : one));
   if (rooms.length >= LIMITS.rooms) throw new RangeError('too many rooms');
   return [...rooms, room];
 }
 
-/** With some facts of a room told anew; the same where there is no such room. */
+/** Updates some facts of a room; unchanged if the room doesn't exist. */
 export function changedRoom(rooms: Rooms, name: string, facts: Partial<Room>): Rooms {
   return rooms.map((one) => (sameName(one.name, name) ? { ...one, ...facts } : one));
 }
@@ -54,25 +54,24 @@ export function withoutRoom(rooms: Rooms, name: string): Rooms {
   return rooms.filter((one) => !sameName(one.name, name));
 }
 
-/** The rooms where the job is done. */
 export function inScope(rooms: Rooms): Rooms {
   return rooms.filter((room) => room.inScope);
 }
 
-/** Several rooms as one text for the option `room`. */
+/** Several rooms as text for the `room` option. */
 export function roomsText(rooms: Rooms): string {
   return rooms.map(roomGiven).join('; ');
 }
 
-// How far each room of a project is, stage by stage.
+// Progress of each room, stage by stage.
 
-/** The most marks that a project keeps: every stage of more rooms than a home has. */
+/** Limit: enough for every stage of more rooms than a home has. */
 const MOST_MARKS = STAGES.length * 60;
 
 const markSchema = z.object({
   room: z.string().min(1).max(200),
   stage: z.enum(STAGES),
-  /** Waiting ends at `until`; what is blocked stays so until it is done. */
+  /** Waiting ends at `until`; blocked lasts until the stage is done. */
   state: z.enum(['done', 'waiting', 'blocked', 'skipped']),
   /** Milliseconds since 1970. */
   at: z.number(),
@@ -90,25 +89,24 @@ export type Stages = z.infer<typeof stagesSchema>;
 
 export const EMPTY_STAGES: Stages = { marks: [] };
 
-/** With this mark in place of the one the room had for the stage. Marking the same twice is marking it once. */
+/** Sets a room's mark for a stage, replacing the old one. Idempotent. */
 export function mark(stages: Stages, one: Mark): Stages {
   const marks = stages.marks.filter((other) => !same(other, one));
   if (marks.length >= MOST_MARKS) throw new RangeError('too many marks');
   return { marks: [...marks, one] };
 }
 
-/** Without a mark for the room's stage; the same stages where there is none. */
+/** Removes a room's mark for a stage; unchanged if there is none. */
 export function unmark(stages: Stages, room: string, stage: Stage): Stages {
   const marks = stages.marks.filter((other) => !same(other, { room, stage }));
   return marks.length === stages.marks.length ? stages : { marks };
 }
 
-/** The mark of a room's stage; rooms are the same whatever their capitals. */
+/** A room's mark for a stage; the room's name ignores case. */
 export function roomMark({ marks }: Stages, room: string, stage: Stage): Mark | undefined {
   return marks.find((one) => same(one, { room, stage }));
 }
 
-/** A room's marks under its new name. */
 export function renameMarks(stages: Stages, from: string, to: string): Stages {
   const marks = stages.marks.map((one) => (sameRoom(one.room, from) ? { ...one, room: to } : one));
   return { marks };
@@ -122,10 +120,9 @@ function sameRoom(one: string, other: string): boolean {
   return one.toLowerCase() === other.toLowerCase();
 }
 
-// Doorways in which a floor ends, picked one after the other: `bath 30 in to tile 1/2 in; kitchen 36 in to
-// wood`.
+// Doorways where the floor ends, accumulated over several picks: `bath 30 in to tile 1/2 in; kitchen 36 in to wood`.
 
-/** The doorways picked, and those of some more that have names of their own. */
+/** The picked doorways, plus those of `more` that have different names. */
 export function doorwaysTogether(picked: string, more: string): string {
   const known = new Set(entriesOf(picked).map(nameOf));
   return [...entriesOf(picked), ...entriesOf(more).filter((entry) => !known.has(nameOf(entry)))].join('; ');
@@ -135,7 +132,7 @@ function entriesOf(text: string): readonly string[] {
   return text.split(/(?:(?<!\s)\s+)?;\s*/).filter((entry) => entry !== '' && !/^none$/i.test(entry));
 }
 
-/** What stands before the first figure; without a name, all of it. */
+/** What comes before the first number; all of it if there is no name. */
 function nameOf(entry: string): string {
   const name = folded(entry.replace(/\d.*$/s, ''));
   return name === '' ? folded(entry) : name;

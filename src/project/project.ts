@@ -1,4 +1,4 @@
-/** A saved project: its rooms, what is picked for them, the answers kept, and what was done. */
+/** A saved project: its rooms, picks, saved answers and history, with migrations from older versions. */
 
 import { z } from 'zod';
 import { EMPTY_FOUND, foundSchema, hazardsSchema } from './findings.ts';
@@ -13,21 +13,18 @@ import { requestOptions } from './saved-request.ts';
 import { sharesSchema } from './shares.ts';
 import { EMPTY_SPEND, spendSchema } from './spending.ts';
 
-// What else a project keeps beside its rooms and answers: each part's schema, and what it is while nothing is
-// in it.
+// A project's other parts: each one's schema and its empty value.
 
-/** The schema of each part, by its name. */
 const partsSchema = {
   shopping: shoppingSchema,
   stages: stagesSchema,
   spend: spendSchema,
   log: logSchema,
   found: foundSchema,
-  // What was taken out before there was any has none.
+  // Absent in data exported before measures existed.
   measures: measuresSchema.default(EMPTY_MEASURES),
 };
 
-/** Every part with nothing in it. */
 export function emptyParts() {
   return {
     shopping: EMPTY_SHOPPING,
@@ -39,7 +36,7 @@ export function emptyParts() {
   };
 }
 
-// The draft of a project, as it was before version 1: rooms with a size, one plank, a flag for the archive.
+// Version 0, the draft: rooms with a size, a single plank, an archive flag.
 
 const draftSchema = z.object({
   id: z.string(),
@@ -50,7 +47,7 @@ const draftSchema = z.object({
   plank: z.string().optional(),
 });
 
-/** Version 1 of the draft. Throws where it is none. */
+/** Migrates a draft to version 1. Throws if it isn't one. */
 const projectFromDraft: Migration = (record) => {
   const { id, owner, name, archived, rooms, plank } = draftSchema.parse(record);
   return {
@@ -70,10 +67,9 @@ const projectFromDraft: Migration = (record) => {
   };
 };
 
-// Version 4 of a project: each saved answer says which rooms it is about, and which of its options the
-// project doesn't hold.
+// Version 4: each saved answer says which rooms it is about, and which of its options the project doesn't hold.
 
-/** Options of one piece of work, as they stood in version 3; the others were picked with the answer. */
+/** Options of a single piece of work, as of version 3; all others were picked along with the answer. */
 const OF_ONE_WORK = [
   'planks',
   'only',
@@ -102,10 +98,10 @@ interface Before {
   readonly picks: Readonly<Record<string, unknown>>;
 }
 
-/** Saved answers of version 3, those in changes that can be taken back too. Throws where the record can't be read. */
+/** Migrates saved answers, including those in changes that can be undone. Throws if the record can't be read. */
 const withSavedWork: Migration = (record) => ({ ...savedWorkIn(record), version: 4 });
 
-/** Content of a project whose saved answers may be of version 3, as they were taken out then; those of today stay. */
+/** Migrates content whose saved answers may be from version 3, as exported then; current ones are unchanged. */
 export function savedWorkIn(record: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
   const rooms: readonly unknown[] = Array.isArray(record.rooms) ? record.rooms : [];
   const before: Before = {
@@ -122,7 +118,7 @@ export function savedWorkIn(record: Readonly<Record<string, unknown>>): Readonly
   };
 }
 
-/** Doorways of every saved answer counted; now those that are picked do. */
+/** Used to count the doorways of every saved answer; now only picked ones count. */
 function withDoorways(picks: Before['picks'], kept: unknown): Before['picks'] {
   const key = 'edges doorways';
   const saved = (Array.isArray(kept) ? kept : []).flatMap((one) =>
@@ -136,7 +132,7 @@ function withDoorways(picks: Before['picks'], kept: unknown): Before['picks'] {
   return all.length > LIMITS.pick ? picks : { ...picks, [key]: all };
 }
 
-/** Any plain data with its saved answers made anew. */
+/** Any plain data with its saved answers migrated. */
 function mapped(value: unknown, before: Before): unknown {
   if (Array.isArray(value)) return value.map((one) => mapped(one, before));
   if (!isRecord(value)) return value;
@@ -159,7 +155,7 @@ function workOf(ask: string, { names, picks }: Before) {
   return { own, ...(rooms && { rooms }) };
 }
 
-/** The rooms that a request names at the head of its shapes, or the only one that its own texts name; undefined for all, or none. */
+/** The rooms a request names before its shapes, or the only one named in its own texts; undefined for all or none. */
 function roomsOf(
   options: ReadonlyMap<string, string>,
   own: readonly string[],
@@ -182,16 +178,15 @@ function roomsOf(
   return only !== undefined && more.length === 0 ? [only] : undefined;
 }
 
-/** Whether a value is plain data by names. */
 export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-// Version 2 of a project: helpers, who had the whole of it, have shares.
+// Version 2: helpers, who had access to the whole project, become shares.
 
 const helpersSchema = z.array(z.object({ person: z.string().min(16), role: z.enum(ROLES) }));
 
-/** Each helper becomes the share of the same number. Throws where they cannot be read. */
+/** Each helper becomes the share with the same number. Throws if they can't be read. */
 const withShares: Migration = ({ helpers, ...same }) => {
   const given = helpersSchema.parse(helpers).slice(0, LIMITS.shares);
   const shares = given.map(({ person, role }, i) => ({
@@ -217,21 +212,23 @@ const stateSchema = z
 const keptSchema = z
   .object({
     id: z.string().min(8),
-    /** The whole ask, as it can be typed. */
+    /** The complete request, as it can be typed. */
     ask: z.string().min(1).max(LIMITS.ask),
     headline: z.string().max(LIMITS.headline),
     at: z.number(),
-    /** The project's rooms that it is about; absent where it is about the whole job, or names none. */
+    /** Rooms of the project it is about; absent if it is about the whole job or names none. */
     rooms: z.array(z.string().min(1).max(LIMITS.name)).max(LIMITS.rooms).readonly().optional(),
-    /** Its options that the project doesn't hold, such as sizes measured on the spot: they are part of the work. */
+    /**
+     * Its options that aren't stored in the project, such as sizes measured on site: they belong to this piece of work.
+     */
     own: z.array(z.string().min(1).max(LIMITS.name)).max(LIMITS.picks).readonly().default([]),
   })
   .readonly();
 
-/** One change: who made it, from which account, in words, and what takes it back. */
+/** One change: who made it, from which account, a description, and the patch that undoes it. */
 const changeSchema = z
   .object({
-    /** Counted from 1 over the project's whole life. */
+    /** Counted from 1 over the project's lifetime. */
     no: z.int().positive(),
     at: z.number(),
     by: z.string(),
@@ -245,7 +242,7 @@ const contentShape = {
   name: z.string().min(1).max(LIMITS.name),
   state: stateSchema,
   rooms: roomsSchema,
-  /** By the option's name, `plank`, or by the command's and the option's, `edges stock`: the text told for it. */
+  /** Option texts by option name, `plank`, or by command and option name, `edges stock`. */
   picks: z.record(z.string(), z.string().min(1).max(LIMITS.pick)).readonly(),
   kept: z.array(keptSchema).max(LIMITS.kept).readonly(),
   ...partsSchema,
@@ -259,30 +256,30 @@ export const projectSchema = z
     id: z.string().min(16),
     owner: z.string().min(16),
     shares: sharesSchema,
-    /** Shares given so far. */
+    /** Shares ever given. */
     given: z.int().nonnegative(),
-    /** What was told of hazards: no part of what an undo takes back. */
+    /** Hazards mentioned; undo doesn't affect them. */
     hazards: hazardsSchema,
     ...contentShape,
-    /** Changes made so far. */
+    /** Changes ever made. */
     count: z.int().nonnegative(),
     history: z.array(changeSchema).max(LIMITS.changes).readonly(),
-    /** Changes taken back, the latest last; a new change forgets them. */
+    /** Undone changes, latest last; a new change clears them. */
     undone: z.array(changeSchema).max(LIMITS.changes).readonly(),
   })
   .readonly();
 
 export type Project = z.infer<typeof projectSchema>;
-/** What changes and can be taken back. */
+/** The parts that change and can be undone. */
 export type Content = z.infer<typeof contentSchema>;
 export type ProjectState = z.infer<typeof stateSchema>;
 export type KeptAsk = z.infer<typeof keptSchema>;
 export type Change = z.infer<typeof changeSchema>;
 
-/** Before, nothing could be asked to be measured. */
+/** Earlier versions had no measurements to ask for. */
 const withMeasures: Migration = (record) => ({ ...record, version: 3, measures: EMPTY_MEASURES });
 
-/** Before, hazards were told in findings and notes alone. */
+/** Earlier versions had hazards only in findings and notes. */
 const withHazardsKept: Migration = (record) => ({ ...record, version: 5, hazards: [] });
 
 export const projectCodec = codecOf<Project>('project', projectSchema, [
@@ -293,7 +290,7 @@ export const projectCodec = codecOf<Project>('project', projectSchema, [
   withHazardsKept,
 ]);
 
-/** What of a project changes and can be taken back. */
+/** The parts of a project that change and can be undone. */
 export function contentOf(project: Project): Content {
   const { version: _v, id: _i, owner: _o, shares: _h, given: _g, hazards: _z, ...rest } = project;
   const { count: _c, history: _s, undone: _u, ...content } = rest;

@@ -1,25 +1,25 @@
-/** What of a project is bought, at what price and of which lot, and what of it is opened. */
+/** Purchases of a project with prices and lots, and which packages are opened. */
 
 import { z } from 'zod';
 import { STAGES } from '../reply/need.ts';
 import { payerSchema, signedSchema } from './project-limits.ts';
 
-/** The most purchases that a project keeps. */
+/** Limit on the number of purchases. */
 export const MOST_BOUGHT = 500;
 
-/** What floating sums may differ by. */
+/** Tolerance for floating-point sums. */
 const NOISE = 1e-9;
 
 const amount = z.number().positive().max(Number.MAX_SAFE_INTEGER);
 
-/** One purchase: `amount` in the unit of the need, `cents` for all of it. */
+/** `amount` is in the need's unit; `cents` is for all of it. */
 const boughtSchema = z.object({
   item: z.string().min(1).max(200),
   label: z.string().min(1).max(200),
   stage: z.enum(STAGES),
   unit: z.enum(['count', 'length', 'area', 'volume', 'weight']),
   amount,
-  /** Whole packages, where it is sold in packages, and what one holds. */
+  /** Whole packages, if it is sold in packages, and the content of each. */
   packages: z
     .strictObject({ count: z.int().positive(), size: amount, label: z.string(), labels: z.string() })
     .optional(),
@@ -33,7 +33,7 @@ const boughtSchema = z.object({
 
 export const shoppingSchema = z.object({
   bought: z.array(boughtSchema).max(MOST_BOUGHT).readonly(),
-  /** Packages opened, by item. */
+  /** Opened packages by item. */
   opened: z.record(z.string(), z.int().nonnegative()),
 });
 
@@ -42,13 +42,13 @@ export type Shopping = z.infer<typeof shoppingSchema>;
 
 export const EMPTY_SHOPPING: Shopping = { bought: [], opened: {} };
 
-/** With one purchase more, the latest last. Throws a RangeError past the most that are kept. */
+/** Adds a purchase at the end. Throws a RangeError beyond the limit. */
 export function buy(shopping: Shopping, bought: Bought): Shopping {
   if (shopping.bought.length >= MOST_BOUGHT) throw new RangeError('too many purchases');
   return { ...shopping, bought: [...shopping.bought, bought] };
 }
 
-/** With so much of an item given back, the latest purchases first; each keeps its price a piece. More than was bought is all of it. */
+/** Returns an amount of an item, latest purchases first; the unit prices stay. More than was bought means all of it. */
 export function giveBack(shopping: Shopping, item: string, amount: number): Shopping {
   let left = amount;
   const bought = [...shopping.bought].reverse().flatMap((one): Bought[] => {
@@ -70,24 +70,24 @@ export function giveBack(shopping: Shopping, item: string, amount: number): Shop
   return { ...shopping, bought: bought.reverse() };
 }
 
-/** Without anything bought of an item. */
+/** Removes all purchases of an item. */
 export function unbuyAll(shopping: Shopping, item: string): Shopping {
   return { ...open(shopping, item, 0), bought: shopping.bought.filter((one) => one.item !== item) };
 }
 
-/** The last purchase of an item that is no more than a tick: neither price, lot nor payer is told of it. */
+/** The last purchase of an item that is only a check mark: no price, lot or payer. */
 export function lastTick({ bought }: Shopping, item: string): Bought | undefined {
   return bought.filter((one) => one.item === item && !one.cost && one.lot === undefined && !one.payer).at(-1);
 }
 
-/** Without that one tick, where it still stands: no other purchase is forgotten. */
+/** Removes that check mark if it still exists; other purchases stay. */
 export function untick(shopping: Shopping, { item, at, amount }: Bought): Shopping {
   const last = lastTick(shopping, item);
   if (last?.at !== at || last.amount !== amount) return shopping;
   return { ...shopping, bought: shopping.bought.filter((one) => one !== last) };
 }
 
-/** With as many packages of an item told as opened; none of it forgets the item. */
+/** Sets how many packages of an item are open; zero removes the entry. */
 export function open(shopping: Shopping, item: string, packages: number): Shopping {
   const { [item]: _, ...others } = shopping.opened;
   return { ...shopping, opened: packages > 0 ? { ...others, [item]: packages } : others };
@@ -98,7 +98,7 @@ export function boughtOf({ bought }: Shopping, item: string): number {
   return bought.reduce((sum, one) => (one.item === item ? sum + one.amount : sum), 0);
 }
 
-/** The lots bought of an item, each once, in the order bought. */
+/** Distinct lots of an item, in purchase order. */
 export function lotsOf({ bought }: Shopping, item: string): readonly string[] {
   const lots = bought.flatMap(({ item: of, lot }) => (of === item && lot !== undefined ? [lot] : []));
   return lots.filter((lot, i) => lots.findIndex((one) => one.toLowerCase() === lot.toLowerCase()) === i);

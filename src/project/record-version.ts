@@ -1,14 +1,15 @@
-/** How a kept record is read: whatever its version, brought up to the version of today and checked. */
+/** Reading stored records: migrate to the current version, then validate. */
 
 import type { z } from 'zod';
 import { type Codec, RecordDamaged, RecordTooNew } from '../storage/types.ts';
 
-/** A record of one version made into one of the next. Throws on what it cannot read. */
+/** Migrates a record to the next version. Throws on what it can't read. */
 export type Migration = (record: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;
 
 /**
- * The codec of one kind of record, whose version of today is the number of `migrations`: the first makes version 1 of
- * version 0. A record of a later version is refused untouched (RecordTooNew), one that is not of its schema is damaged.
+ * The codec for one kind of record. Its current version is the number of `migrations`; the first one turns version 0
+ * into version 1. A record of a later version is left untouched (RecordTooNew); one that doesn't match the schema is
+ * damaged.
  */
 export function codecOf<T>(kind: string, schema: z.ZodType<T>, migrations: readonly Migration[]): Codec<T> {
   return {
@@ -20,7 +21,7 @@ export function codecOf<T>(kind: string, schema: z.ZodType<T>, migrations: reado
       if (version > migrations.length) throw new RecordTooNew(`a ${kind} of version ${version}`);
       return checked(kind, schema, migrated(kind, raw, migrations.slice(version)));
     },
-    // What could not be read again is a fault now, not a lost record later.
+    // Better an error now than an unreadable record later.
     write: (value) => schema.parse(value),
   };
 }

@@ -1,9 +1,9 @@
-/** What comes next in a room, and what it waits for. */
+/** What comes next in a room, and what it is waiting for. */
 
 import { STAGES, type Stage } from '../reply/need.ts';
 import { type Mark, roomMark, type Stages } from './project-room.ts';
 
-/** `over`: the wait has ended and nobody ticked the stage off. */
+/** `over`: the wait has ended but the stage isn't checked off. */
 type StageState = 'open' | Mark['state'] | 'over';
 
 export interface StageProgress {
@@ -15,16 +15,15 @@ export interface StageProgress {
 export interface RoomProgress {
   readonly room: string;
   readonly stages: readonly StageProgress[];
-  /** The first stage that is neither done nor left out; undefined when the room is finished. */
+  /** The first stage neither done nor skipped; undefined if the room is finished. */
   readonly next: StageProgress | undefined;
-  /** Stages before the last one done that were never ticked. */
+  /** Earlier stages than the last one done that were never checked off. */
   readonly behind: readonly Stage[];
 }
 
-/** Stages that count once their wait is over: nothing has to be checked after it. */
+/** Stages that are done once their wait is over, because there is nothing to check. */
 const OVER_IS_DONE: readonly Stage[] = ['acclimate'];
 
-/** How far a room is by now. */
 export function progressOf(room: string, stages: Stages, now: number): RoomProgress {
   const all = STAGES.map((stage): StageProgress => {
     const mark = roomMark(stages, room, stage);
@@ -36,12 +35,12 @@ export function progressOf(room: string, stages: Stages, now: number): RoomProgr
   return { room, stages: all, next: open.find((one) => !behind.includes(one.stage)) ?? open[0], behind };
 }
 
-/** Whether nothing more is to be done for a stage. */
+/** Whether a stage needs nothing more. */
 export function isPast({ stage, state }: StageProgress): boolean {
   return state === 'done' || state === 'skipped' || (state === 'over' && OVER_IS_DONE.includes(stage));
 }
 
-/** Stages of a room that stand in the way of laying: not flat, not dry, cartons not long enough in the room. */
+/** Stages that keep a room from being laid: not flat, not dry, cartons not acclimated. */
 export function beforeLaying({ stages }: RoomProgress): readonly StageProgress[] {
   return stages.filter((one) => ['flat', 'dry', 'acclimate'].includes(one.stage) && !isPast(one));
 }
@@ -50,9 +49,9 @@ function stateOf({ state, until }: Mark, now: number): StageState {
   return state === 'waiting' && until !== undefined && until <= now ? 'over' : state;
 }
 
-// Waits that are over: what a person wants to be told of, whatever platform tells it.
+// Waits that have ended, for reminders on any platform.
 
-/** A wait of a room that has ended. `key` stays the same for the same wait, so that it is told once. */
+/** A wait that has ended. `key` is stable for the same wait, so that each reminder is sent once. */
 export interface Reminder {
   readonly key: string;
   readonly room: string;
@@ -61,20 +60,20 @@ export interface Reminder {
   readonly due: number;
 }
 
-/** The waits that are over by now, not ticked off and not passed by later work in the room; the one that ended first at the head. */
+/** Waits that have ended and are neither checked off nor superseded by later work in the room, earliest first. */
 export function dueReminders({ marks }: Stages, now: number): readonly Reminder[] {
   return waits({ marks })
     .filter((one) => one.due <= now && !wentOn(marks, one))
     .sort((one, other) => one.due - other.due);
 }
 
-/** When the next wait ends after now; undefined where none is under way. */
+/** When the next wait ends; undefined if none is running. */
 export function nextReminder({ marks }: Stages, now: number): number | undefined {
   const later = waits({ marks }).flatMap(({ due }) => (due > now ? [due] : []));
   return later.length > 0 ? Math.min(...later) : undefined;
 }
 
-/** Whether a later stage of the room was done since the wait ended. */
+/** Whether a later stage of the room was done after the wait ended. */
 function wentOn(marks: Stages['marks'], { room, stage, due }: Reminder): boolean {
   const later = STAGES.slice(STAGES.indexOf(stage) + 1);
   return marks.some(

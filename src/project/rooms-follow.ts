@@ -1,4 +1,4 @@
-/** What else of a project follows when one of its rooms gets another name, or goes: whatever names the room. */
+/** Updates everything that names a room when the room is renamed or removed. */
 
 import { LONGEST_FINDING } from './findings.ts';
 import { type Measures, renamedIn } from './measurements.ts';
@@ -12,20 +12,20 @@ export type Following = Pick<Content, 'rooms' | 'picks' | 'kept' | 'found' | 'st
   readonly measures: Measures;
 };
 
-/** Picks that are lists of places in rooms, each entry behind a semicolon. Doorways of edges have names of their own. */
+/** Picks that list positions in rooms, separated by semicolons. Doorways of edges have names of their own. */
 const PLACES = /^(?!edges )(?:\S+ )?(?:doorways|holes|doors|corners|bay)$/;
 
-/** A text with a room's new name in place of its old one, as a word of its own; other rooms whose names hold it stay. */
+/** Replaces a room's old name where it is a separate word; longer names of other rooms that contain it stay. */
 function renamedText(text: string, from: string, to: string, rooms: Rooms): string {
   return text.replace(namesPattern([...rooms.map(({ name }) => name), from]), (found, at: number) => {
     if (folded(found) !== folded(from)) return found;
-    // A name with a figure is set apart from the sides behind it.
+    // A name with a digit is set off from the sides after it.
     const sides = /^\s+(?:\d|walk\b)/.test(text.slice(at + found.length));
     return sides && /\d/.test(to) && !/(?:to|of|in|from|and)\s+$/i.test(text.slice(0, at)) ? `${to} =` : to;
   });
 }
 
-/** The names of some rooms as they stand in a text, the longest first. */
+/** A pattern for the names of rooms as they occur in a text, longest first. */
 function namesPattern(names: readonly string[]): RegExp {
   const words = [...names]
     .sort((one, other) => other.length - one.length)
@@ -38,14 +38,14 @@ function namesPattern(names: readonly string[]): RegExp {
   return new RegExp(`(?<![\\p{L}\\p{N}])(?:${words.join('|')})(?![\\p{L}\\p{N}])`, 'giu');
 }
 
-/** Which of some rooms a text names, as words of their own. */
+/** Which rooms a text names, as separate words. */
 export function roomsNamedIn(text: string, rooms: Rooms): Rooms {
   if (rooms.length === 0) return [];
   const found = new Set([...text.matchAll(namesPattern(rooms.map(({ name }) => name)))].map(([name]) => folded(name)));
   return rooms.filter(({ name }) => found.has(folded(name)));
 }
 
-/** A pick without its entries that name one of these rooms; undefined where none is left. */
+/** A pick without its entries that name one of these rooms; undefined if none is left. */
 export function pickWithout(key: string, text: string, gone: Rooms, rooms: Rooms): string | undefined {
   if (!PLACES.test(key) || gone.length === 0) return text;
   const entries = text.split(/(?:(?<!\s)\s+)?;\s*/);
@@ -54,10 +54,10 @@ export function pickWithout(key: string, text: string, gone: Rooms, rooms: Rooms
   return left.length === 0 ? undefined : left.join('; ');
 }
 
-/** The parts after a room of `before` got another name; `rooms` as they are named now. */
+/** The parts after a room of `before` was renamed; `rooms` already has the new names. */
 function afterRename(parts: Following, from: string, to: string, rooms: Rooms): Following {
   const renamed = (text: string): string => renamedText(text, from, to, parts.rooms);
-  // What would be too long to save stays as it is.
+  // What would become too long to save stays as it is.
   const within = (text: string, before: string, most: number): string => (text.length > most ? before : text);
   const said = (text: string, most: number): string => within(renamed(text), text, most);
   const name = (one: string): string => (sameName(one, from) ? to : one);
@@ -87,7 +87,6 @@ function afterRename(parts: Following, from: string, to: string, rooms: Rooms): 
   };
 }
 
-/** The parts after a room went. */
 function afterRemoval(parts: Following, gone: string): Following {
   const room = parts.rooms.filter(({ name }) => sameName(name, gone));
   return {
@@ -104,7 +103,10 @@ function afterRemoval(parts: Following, gone: string): Following {
   };
 }
 
-/** What follows from rooms that were renamed or removed between two states of a project: what whoever may change the rooms changes with them. */
+/**
+ * What follows from renamed or removed rooms between two states of a project; anyone who may change the rooms changes
+ * it along with them.
+ */
 export function afterRooms(before: Following, rooms: Rooms): Following {
   if (before.rooms.length === rooms.length) {
     const at = before.rooms.findIndex(({ name }, i) => name !== rooms[i]?.name);

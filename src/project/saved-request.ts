@@ -1,6 +1,8 @@
-/** The request of a saved answer as text: which options it gives, and what each of them says. */
+/** The request of a saved answer as text: its options and their values. */
 
-/** Every option of every command whose answers can be saved, now or before. A test holds it to the commands. */
+/**
+ * Every option of every command whose answers can be saved, past or present. A test keeps it in line with the commands.
+ */
 const OPTIONS = [
   'acclimate',
   'apart',
@@ -118,7 +120,7 @@ const LABEL = new RegExp(
   'g',
 );
 
-/** One option of a request: its name, and where its text stands. */
+/** One option of a request: its name, and the range of its text. */
 interface Part {
   readonly option: string;
   readonly from: number;
@@ -134,7 +136,7 @@ function partsOf(request: string): readonly Part[] {
   }));
 }
 
-/** What a request says, by option. */
+/** Option texts by name. */
 export function requestOptions(request: string): ReadonlyMap<string, string> {
   return new Map(
     partsOf(request).map(({ option, from, to }) => [
@@ -144,7 +146,7 @@ export function requestOptions(request: string): ReadonlyMap<string, string> {
   );
 }
 
-/** The request with the texts of some options changed. */
+/** The request with some option texts changed. */
 export function withOptionsSaid(request: string, options: readonly string[], change: (text: string) => string): string {
   return partsOf(request).reduceRight(
     (line, { option, from, to }) =>

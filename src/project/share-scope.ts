@@ -1,4 +1,4 @@
-/** How far a share goes: which commands answer it, what of the project they see, and what a change by its helper may touch. */
+/** The scope of a share: which commands it covers, what they see of the project, and what the helper may change. */
 
 import { difference } from './json-patch.ts';
 import { EMPTY_MEASURES, type Measures } from './measurements.ts';
@@ -11,16 +11,16 @@ import { type Share, type Shared, signatureOf } from './shares.ts';
 import { EMPTY_SPEND } from './spending.ts';
 
 interface Scope {
-  /** Commands that answer from the project, by their full names. */
+  /** Full names of commands that answer from the project. */
   readonly commands: readonly string[];
-  /** Parts of the project that its helper may change, as far as their role goes. */
+  /** Parts of the project the helper may change, within their role. */
   readonly touches: readonly (keyof Content)[];
 }
 
-/** They gather what was shared, whatever it is, and keep to it themselves. */
+/** They gather whatever was shared and restrict themselves to it. */
 const GATHERS = ['project sheets', 'project handoff'];
 
-/** Whether a command gathers what was shared out of the whole. */
+/** Whether a command gathers the shared part out of the whole project. */
 export function gathers(command: string): boolean {
   return GATHERS.includes(command);
 }
@@ -33,38 +33,37 @@ const SCOPES: Readonly<Record<Exclude<Shared, 'project'>, Scope>> = {
   checklist: { commands: ['project progress'], touches: ['stages', 'rooms', 'measures', 'log'] },
 };
 
-/** What whoever was given the whole project may change. */
+/** What a helper with the whole project may change. */
 const WHOLE: readonly (keyof Content)[] = ['rooms', 'picks', 'kept', 'shopping', 'stages', 'log', 'found', 'measures'];
 
-/** Parts that nobody changes who may only tick and note, what they changed before as little. */
+/** Parts that helpers who may only check off and take notes never change, not even their own earlier changes. */
 const MEASURED: readonly (keyof Content)[] = ['rooms', 'picks', 'kept', 'measures'];
 
-/** Tells lengths of walls, wherever what was shared hangs on them. */
+/** Reports wall lengths, whenever the shared part depends on them. */
 const MEASURE = 'project measure';
 
-/** What is between an owner and those who pay, whatever is shared. */
+/** Between the owner and those who pay, whatever is shared. */
 const OWNERS = ['project spend'];
 
-/** Whether a command, by its full name, answers from what was shared. */
+/** Whether a command (full name) is covered by the share. */
 export function covers({ what }: Share, command: string): boolean {
   if (what === 'project') return !OWNERS.includes(command);
   const { commands, touches } = SCOPES[what];
   return gathers(command) || commands.includes(command) || (command === MEASURE && touches.includes('measures'));
 }
 
-/** The commands that show what was shared, the plainest first. */
+/** The commands that show what was shared, the simplest first. */
 export function shownBy({ what }: Share): readonly string[] {
   return what === 'project' ? ['project show'] : SCOPES[what].commands;
 }
 
-/** Whether a project is seen through a share of a part of it. */
 export function isSharedPart(share: Share | undefined): boolean {
   return share !== undefined && share.what !== 'project';
 }
 
 /**
- * The project as a helper sees it beside what was shared: of a part, its name and their own notes and changes. Nobody but
- * the owner sees what was spent, who pays, and who else helps.
+ * The project as a helper sees it outside what was shared: for a partial share its name plus their own notes and
+ * changes. Only the owner sees spending, payers and other helpers.
  */
 function seenBy(project: Project, share: Share, mark: string): Project {
   const unspent = withoutMoney(project, share);
@@ -86,8 +85,8 @@ function seenBy(project: Project, share: Share, mark: string): Project {
 }
 
 /**
- * The project as the commands see it that answer from what was shared; `whole` where every room is laid, for a room's guide
- * and cuts are those of the whole floor, and the command shows what was shared of it.
+ * The project as seen by commands the share covers. `whole`: with every room laid, because a room's guide and cuts come
+ * from the whole floor; the command then shows only the shared part.
  */
 function workedBy(project: Project, share: Share, mark: string, whole = false): Project {
   if (share.what === 'project') return { ...withoutMoney(project, share), measures: measuresSeen(project, share) };
@@ -102,30 +101,29 @@ function workedBy(project: Project, share: Share, mark: string, whole = false): 
     ...seen,
     rooms: room === undefined ? rooms : rooms.filter(({ name }) => sameName(name, room)),
     picks,
-    // What may hurt them there, and nothing of other rooms.
+    // Hazards of that room, but not of the others.
     hazards: project.hazards.filter((one) => room === undefined || one.room === undefined || sameName(one.room, room)),
-    // An answer kept of several rooms would show the others.
+    // A saved answer about several rooms would reveal the others.
     kept: room === undefined ? kept : [],
     ...(what === 'shopping' && { shopping: unpaid(project).shopping }),
     ...(what === 'checklist' && { stages: project.stages }),
   };
 }
 
-/** What a command may see: nothing but the helper's own, what was shared, or all rooms of it. */
+/** What a command sees: only the helper's own things, the shared part, or all rooms of it. */
 export type Visibility = 'not' | 'shared' | 'whole';
 
-/** The project as a helper's command sees it. */
 export function viewOf(project: Project, share: Share, mark: string, covering: Visibility): Project {
   return covering === 'not' ? seenBy(project, share, mark) : workedBy(project, share, mark, covering === 'whole');
 }
 
-/** Whether a helper may make this change: it stays within what was shared, and within their role as it is now. */
+/** Whether a helper may make this change: it has to stay within the share and within their current role. */
 export function mayTouch(before: Project, after: Project, { what, room, role }: Share): boolean {
   const shared = what === 'project' ? WHOLE : SCOPES[what].touches;
   const touches = may(role, 'measure') ? shared : shared.filter((key) => !MEASURED.includes(key));
   const rest = ({ version: _v, shares: _s, hazards: _z, count: _c, history: _h, undone: _u, ...parts }: Project) =>
     parts;
-  // Whoever may change the rooms gives one another name everywhere.
+  // Whoever may change the rooms may rename one everywhere.
   const { rooms, picks, kept, found, stages, measures } = before;
   const parts = { rooms, picks, kept, found, stages, measures };
   const follows = touches.includes('rooms') ? { ...afterRooms(parts, after.rooms), rooms } : parts;
@@ -136,7 +134,10 @@ export function mayTouch(before: Project, after: Project, { what, room, role }: 
   return untouched && (room === undefined || same(othersThan(room, before), othersThan(room, after)));
 }
 
-/** Parts in place of a project's own, with what a helper adds signed: purchases, marks, notes and findings that were not there before. */
+/**
+ * New parts for a project, with the helper's signature on purchases, marks, notes and findings that weren't there
+ * before.
+ */
 export function signedBy(before: Project, parts: Partial<Content>, share: Share): Partial<Content> {
   const by = signatureOf(share);
   const { shopping, stages, log, found, measures } = parts;
@@ -155,7 +156,7 @@ export function signedBy(before: Project, parts: Partial<Content>, share: Share)
   };
 }
 
-/** Signs those that are new; what is left of one that was there before stays whose it was. */
+/** Signs new entries; existing ones keep their signature. */
 function signed<T extends { readonly at: number; readonly by?: Signed | undefined }>(
   before: readonly T[],
   after: readonly T[],
@@ -166,7 +167,7 @@ function signed<T extends { readonly at: number; readonly by?: Signed | undefine
   return after.map((one) => (known.has(keyOf(one)) ? one : { ...one, by }));
 }
 
-/** What stays the same of an entry that is changed: which it is, and when it came. */
+/** What identifies an entry through changes: what it is, and when it was added. */
 function keyOf(one: object): string {
   const { at, item, lot, room, stage, state, text, wall, what } = one as Readonly<Record<string, unknown>>;
   return JSON.stringify([at, item, lot, room, stage, state, text, wall, what]);
@@ -189,12 +190,12 @@ function othersThan(room: string, { rooms, measures }: Project): readonly unknow
   ];
 }
 
-/** Whether lengths of the rooms that were shared are asked of this helper. */
+/** Whether this helper may be asked to measure the shared rooms. */
 export function measures(share: Share): boolean {
   return may(share.role, 'measure') && covers(share, MEASURE);
 }
 
-/** What is asked of the rooms that were shared, for whoever may measure them. */
+/** Open measurements of the shared rooms, for helpers who may measure. */
 function measuresSeen({ measures: { open, told: given } }: Project, share: Share): Measures {
   if (!measures(share)) return EMPTY_MEASURES;
   const seen = (one: { readonly room: string }): boolean => share.room === undefined || sameName(one.room, share.room);

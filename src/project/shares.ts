@@ -1,33 +1,33 @@
-/** What of a project is shared, with whom, what they may do, and until when: the one authority on every helper. */
+/** Shares: what is shared with whom, their role, and until when. The only place that decides about helpers. */
 
 import { z } from 'zod';
 import { LIMITS, may, type Permission, type Role, type Signed } from './project-limits.ts';
 
-/** What can be shared; a guide and cuts may be of one room. */
+/** What can be shared; a guide or cuts may be limited to one room. */
 export const SHARED = ['project', 'shopping', 'guide', 'cuts', 'tearout', 'checklist'] as const;
 export type Shared = (typeof SHARED)[number];
 
-/** The roles that can be given. */
+/** Roles for helpers. */
 export const HELPING = ['look', 'tick', 'measure'] as const;
 export type Helping = (typeof HELPING)[number];
 
 const withSchema = z.union([
-  /** The SHA-256 of the token in the link, in hexadecimal digits. */
+  /** SHA-256 of the link's token, in hex. */
   z.strictObject({ link: z.string().regex(/^[0-9a-f]{64}$/) }),
   z.strictObject({ person: z.string().min(16) }),
 ]);
 
 const shareSchema = z
   .object({
-    /** Counted from 1 over the project's whole life, and never given twice. */
+    /** Counted from 1 over the project's lifetime and never reused. */
     id: z.string().regex(/^[1-9]\d{0,5}$/),
     what: z.enum(SHARED),
     room: z.string().min(1).max(LIMITS.name).optional(),
     role: z.enum(HELPING),
-    /** Milliseconds since 1970; until it is stopped without it. */
+    /** Milliseconds since 1970; without it, until stopped. */
     until: z.number().optional(),
     with: withSchema,
-    /** What the owner calls them. */
+    /** The owner's name for them. */
     label: z.string().min(1).max(LIMITS.label).optional(),
     at: z.number(),
     by: z.string(),
@@ -43,33 +43,35 @@ export const sharesSchema = z.array(shareSchema).max(LIMITS.shares).readonly();
 
 export type Share = z.infer<typeof shareSchema>;
 
-/** Who comes to a project: a person, or whoever holds a link (by the SHA-256 of its token). */
+/** Who accesses a project: a person, or the holder of a link (by the SHA-256 of its token). */
 export type Who = { readonly person: string } | { readonly link: string };
 
-/** As what somebody stands to a project; a helper by their share. */
+/** Someone's relation to a project; for a helper, their share. */
 interface Standing {
   readonly role: Role;
   readonly share?: Share;
 }
 
-/** What is looked at of a project. */
+/** The fields of a project this needs. */
 interface Owned {
   readonly owner: string;
   readonly shares: readonly Share[];
   readonly state: { readonly kind: string };
 }
 
-/** Whether a share has ended by itself. */
+/** Whether a share has expired. */
 export function isOver({ until }: Share, now: number): boolean {
   return until !== undefined && until <= now;
 }
 
-/** Whether a share is this person's, or this link's. */
+/** Whether a share is for this person or link. */
 export function isWith({ with: one }: Share, who: Who): boolean {
   return 'link' in one ? 'link' in who && one.link === who.link : 'person' in who && one.person === who.person;
 }
 
-/** How somebody stands to a project now; undefined for a stranger. A deleted project is its owner's alone. */
+/**
+ * Someone's current relation to a project; undefined for a stranger. Only the owner has access to a deleted project.
+ */
 export function standingOf({ owner, shares, state }: Owned, who: Who, now: number): Standing | undefined {
   if ('person' in who && who.person === owner) return { role: 'owner' };
   if (state.kind === 'deleted') return undefined;
@@ -77,17 +79,16 @@ export function standingOf({ owner, shares, state }: Owned, who: Who, now: numbe
   return share && { role: share.role, share };
 }
 
-/** Whether somebody who stands so may do this. */
 export function mayDo(standing: Standing | undefined, permission: Permission): boolean {
   return may(standing?.role, permission);
 }
 
-/** How what a helper did is signed. */
+/** The signature on a helper's entries. */
 export function signatureOf({ id, label }: Share): Signed {
   return { helper: id, ...(label !== undefined && { name: label }) };
 }
 
-/** How a helper's changes are marked in the history of a project. */
+/** The marker for a helper's changes in a project's history. */
 export function shareMark(who: Who, share: Share): string {
   return 'person' in who ? who.person : `link:${share.id}`;
 }

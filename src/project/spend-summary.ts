@@ -1,4 +1,4 @@
-/** What a project costs, stage by stage: the estimate, what is spent, what is left to buy, and how that stands to the budget. */
+/** What a project costs by stage: estimate, spent, still to buy, and the budget. */
 
 import { STAGES } from '../reply/need.ts';
 import { lineCost, type Tally } from './needs.ts';
@@ -9,7 +9,7 @@ import type { Spend, SpendStage } from './spending.ts';
 /** Whole cents of one currency. */
 interface StageCost {
   readonly stage: SpendStage;
-  /** All that the list needs, at the prices known. */
+  /** Everything on the list, at known prices. */
   readonly estimate: number;
   readonly spent: number;
   readonly left: number;
@@ -19,22 +19,22 @@ export interface SpendSummary {
   readonly stages: readonly StageCost[];
   readonly spent: number;
   readonly left: number;
-  /** Spent and left to buy. */
+  /** Spent plus still to buy. */
   readonly expected: number;
   /** Paid so far. */
   readonly payers: Readonly<Record<Payer, number>>;
-  /** What each pays of all that is expected, as it was agreed; undefined where nothing is. */
+  /** What each payer pays of the expected total, as agreed; undefined without agreements. */
   readonly shares: Readonly<Record<Payer, number>> | undefined;
   readonly budget: number | undefined;
   readonly verdict: 'within' | 'near' | 'past' | undefined;
-  /** Things left to buy without a price in this currency. */
+  /** Items still to buy that have no price in this currency. */
   readonly unpriced: number;
 }
 
-/** From nine tenths of the budget on it is near. */
+/** Above this share of the budget it counts as nearly used up. */
 const NEAR = 0.9;
 
-/** Sums in one currency; what is in another is in no sum. A purchase nobody is told to have paid is the asker's own. */
+/** Sums in one currency; amounts in others are left out. A purchase without a payer is the user's own. */
 export function summarise(tallies: readonly Tally[], shopping: Shopping, spend: Spend, currency: string): SpendSummary {
   const entries = spend.entries.filter((one) => one.currency === currency);
   const bought = shopping.bought.flatMap(({ cost, stage, payer }) =>
@@ -75,8 +75,8 @@ export function summarise(tallies: readonly Tally[], shopping: Shopping, spend: 
 }
 
 /**
- * Who pays what of all that is expected. A stage that somebody pays is theirs whole; an amount or a part of the whole is
- * beside it, and what they paid already for other stages counts toward it. Nobody pays more than there is.
+ * Who pays what of the expected total. A stage someone covers is theirs entirely. Amounts and shares of the whole come
+ * on top, reduced by what they already paid for other stages. Nobody pays more than the total.
  */
 function sharesOf(
   { covers = [] }: Spend,

@@ -1,13 +1,13 @@
-/** What a project has cost so far besides what its shopping list tells, and what it may cost. */
+/** Spending outside the shopping list, the budget, and agreements on who pays. */
 
 import { z } from 'zod';
 import { STAGES } from '../reply/need.ts';
 import { type OtherPayer, otherPayerSchema, payerSchema } from './project-limits.ts';
 
-/** The most entries that a project keeps. */
+/** Limit on the number of entries. */
 export const MOST_ENTRIES = 500;
 
-/** Agreements: both payers' amounts and parts, and every stage. */
+/** Limit on agreements: both payers' amounts and shares, and every stage. */
 const MOST_COVERS = 40;
 
 const currency = z.string().length(3);
@@ -15,7 +15,7 @@ const stageSchema = z.enum([...STAGES, 'tools', 'other']);
 
 const entrySchema = z.object({
   what: z.string().min(1).max(200),
-  /** Whole cents; less than zero for a refund. */
+  /** Whole cents; negative for a refund. */
   cents: z.int(),
   currency,
   stage: stageSchema,
@@ -24,7 +24,7 @@ const entrySchema = z.object({
   at: z.number(),
 });
 
-/** What somebody else agreed to pay: an amount, a part of the whole in hundredths of a percent, or all of a stage. */
+/** What someone else agreed to pay: an amount, a share of the total in hundredths of a percent, or a whole stage. */
 const coverSchema = z
   .discriminatedUnion('kind', [
     z.object({ kind: z.literal('amount'), payer: otherPayerSchema, cents: z.int().positive(), currency }),
@@ -46,23 +46,23 @@ export type Cover = z.infer<typeof coverSchema>;
 
 export const EMPTY_SPEND: Spend = { entries: [] };
 
-/** With one entry more, the latest last. Throws a RangeError past the most that are kept. */
+/** Adds an entry at the end. Throws a RangeError beyond the limit. */
 export function addEntry(spend: Spend, entry: SpendEntry): Spend {
   if (spend.entries.length >= MOST_ENTRIES) throw new RangeError('too many entries');
   return { ...spend, entries: [...spend.entries, entry] };
 }
 
-/** Without the entry at a place, counted from 0; the same where there is none. */
+/** Removes the entry at an index from 0; unchanged if there is none. */
 export function removeEntry(spend: Spend, at: number): Spend {
   return { ...spend, entries: spend.entries.filter((_, i) => i !== at) };
 }
 
-/** With this budget; without one for undefined. */
+/** Sets the budget; undefined removes it. */
 export function setBudget({ budget: _before, ...spend }: Spend, budget: Spend['budget']): Spend {
   return budget === undefined ? spend : { budget, ...spend };
 }
 
-/** With what somebody agreed to pay: an amount or a part in place of the one before, a stage beside others. */
+/** Adds an agreement: an amount or share replaces the previous one, a stage is added to the others. */
 export function addCover(spend: Spend, cover: Cover): Spend {
   const replaced = (one: Cover): boolean =>
     one.payer === cover.payer &&
@@ -71,7 +71,7 @@ export function addCover(spend: Spend, cover: Cover): Spend {
   return { ...spend, covers: [...others, cover].slice(-MOST_COVERS) };
 }
 
-/** With nothing agreed by somebody. */
+/** Removes all agreements of a payer. */
 export function dropCovers({ covers = [], ...spend }: Spend, payer: OtherPayer): Spend {
   const others = covers.filter((one) => one.payer !== payer);
   return others.length === 0 ? spend : { ...spend, covers: others };
