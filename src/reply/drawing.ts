@@ -1,12 +1,12 @@
-/** A picture as plain data: typed shapes with roles instead of colours, on a sheet made for a phone. */
+/** A picture as plain data: typed shapes with roles instead of colors, on a sheet sized for a phone. */
 
-/** Width of every sheet in its own units, which are CSS pixels on a phone. */
+/** Width of every sheet in sheet units, which are CSS pixels on a phone. */
 export const SHEET_WIDTH = 360;
 
-/** A place on the sheet: x to the right, y down. */
+/** A position on the sheet: x to the right, y down. */
 export type Place = readonly [x: number, y: number];
 
-/** What a surface or a line stands for; the renderer gives each its colour and its pattern. */
+/** What a surface or line stands for; the renderer picks its color and pattern. */
 export type ShapeRole =
   | 'wall'
   | 'wall-start'
@@ -29,7 +29,6 @@ export type ShapeRole =
   | 'scale-bar'
   | 'swatch';
 
-/** What a text tells. */
 export type TextRole =
   | 'title'
   | 'fact'
@@ -47,7 +46,7 @@ export type TextRole =
   | 'legend'
   | 'note';
 
-/** A text from its anchor on the baseline; `turn` is the angle it is written at in degrees, -90 reading upwards. */
+/** Text anchored on the baseline; `turn` is its angle in degrees, -90 reading upward. */
 export interface Text {
   readonly kind: 'text';
   readonly role: TextRole;
@@ -62,7 +61,7 @@ export interface Text {
 
 export type Shape =
   | { readonly kind: 'line'; readonly role: ShapeRole; readonly points: readonly Place[] }
-  /** Many separate lines, each from one place to another. */
+  /** Separate line segments. */
   | { readonly kind: 'lines'; readonly role: ShapeRole; readonly lines: readonly (readonly [Place, Place])[] }
   | {
       readonly kind: 'rect';
@@ -72,12 +71,12 @@ export type Shape =
       readonly width: number;
       readonly height: number;
     }
-  /** Closed rings filled even–odd: a ring within a ring is a hole. */
+  /** Closed rings filled even–odd: a ring inside a ring is a hole. */
   | { readonly kind: 'polygon'; readonly role: ShapeRole; readonly rings: readonly (readonly Place[])[] }
   | { readonly kind: 'arrow'; readonly role: ShapeRole; readonly from: Place; readonly to: Place }
   | Text;
 
-/** One sheet. `alt` says in a sentence or two what it shows, for whoever cannot see it. */
+/** One sheet. `alt` describes it in a sentence or two for screen readers. */
 export interface Drawing {
   readonly width: number;
   readonly height: number;

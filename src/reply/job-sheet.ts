@@ -1,4 +1,4 @@
-/** A project's answers gathered to be handed on: one sheet a task, what can be ticked on it, and what is cut at the saw. Plain data. */
+/** A project's answers as sheets to hand on: one per task, with checkboxes and a cut list. Plain data. */
 
 import type { Reply, Result } from './reply.ts';
 
@@ -8,20 +8,20 @@ export type SheetKey = (typeof SHEET_KEYS)[number];
 /** Result data of kind `sheets`. */
 export interface Sheets extends Result {
   readonly kind: 'sheets';
-  /** The project's name, as somebody typed it. */
+  /** The project's name as typed. */
   readonly project: string;
   /** Milliseconds since 1970. */
   readonly made: number;
-  /** How numbers and dates are written on them. */
+  /** How numbers and dates are formatted. */
   readonly units: 'imperial' | 'metric';
-  /** IANA name of the zone in which dates are told. */
+  /** IANA time zone for dates. */
   readonly zone: string;
   readonly sheets: readonly JobSheet[];
-  /** In words, what could not be put on them. */
+  /** In words, what couldn't be included. */
   readonly missing?: readonly string[];
 }
 
-/** One task: its answer, and what of it somebody can do at the page. Guides and cuts are of one room each. */
+/** One task: its answer, its checkboxes and its cuts. Guides and cuts are for a single room each. */
 export interface JobSheet {
   readonly key: SheetKey;
   readonly room?: string;
@@ -31,15 +31,15 @@ export interface JobSheet {
   readonly pieces?: readonly SawPiece[];
 }
 
-/** Something to tick off: `ask` is the line that ticks it, `undo` the one that takes it back. */
+/** A checkbox: `ask` is the line that checks it off, `undo` the one that reverts it. */
 export interface Tick {
   /** Stable as long as the thing is the same. */
   readonly key: string;
   readonly label: string;
-  /** What it belongs under: a stage of the shopping list, a room of the checklist. */
+  /** Its group: a stage of the shopping list, or a room of the checklist. */
   readonly group: string;
   readonly ticked: boolean;
-  /** Who ticked it, where that is known: a name or a role. */
+  /** Who checked it off, if known: a name or a role. */
   readonly by?: string;
   /** Milliseconds since 1970. */
   readonly at?: number;
@@ -49,40 +49,43 @@ export interface Tick {
 
 /** How one end of a piece is cut. `degrees` is the saw's setting off square, 0 for a square end. */
 export interface SawEnd {
-  /** `factory`: the end as it was bought, locks and all. */
+  /** `factory`: the end as bought, with its lock. */
   readonly cut: 'factory' | 'square' | 'mitre' | 'cope' | 'scarf' | 'slant' | 'shape';
   readonly degrees: number;
-  /** For a mitre or a cope: the corner of the room that it goes into or round. */
+  /** For a miter or cope: the kind of corner. */
   readonly corner?: 'inside' | 'outside';
-  /** Which side of the piece is the longer at this end: of trim its back or its face, of a plank the edge towards the row before (near) or the next (far). */
+  /**
+   * The longer side of the piece at this end: back or face of trim; for a plank the edge toward the previous row (near)
+   * or the next (far).
+   */
   readonly long?: 'back' | 'face' | 'near' | 'far';
   /** In words, such as `outside miter 45°`. */
   readonly said: string;
 }
 
-/** One cut piece, in the order in which it comes up at the saw. */
+/** One cut piece, in cutting order. */
 export interface SawPiece {
-  /** From 1, on its sheet. */
+  /** From 1 on each sheet. */
   readonly no: number;
   readonly of: 'plank' | 'trim';
   readonly room?: string;
-  /** The row or the wall it is for. */
+  /** The row or wall it is for. */
   readonly place: string;
   readonly what: string;
-  /** How many alike, where there are several. */
+  /** Number of identical pieces, if several. */
   readonly count?: number;
-  /** From the farthest point of one end to that of the other: as it is said, and in ticks. */
+  /** Long point to long point, formatted, and in ticks. */
   readonly length: string;
   readonly ticks: number;
-  /** The width to keep, where it is ripped. */
+  /** The width to rip to. */
   readonly width?: string;
   readonly widthTicks?: number;
-  /** As one faces the wall, or the row with the starting wall at one's back. */
+  /** As seen facing the wall, or for a row with your back to the starting wall. */
   readonly left: SawEnd;
   readonly right: SawEnd;
-  /** The plank, the stick or the offcut it is cut from. */
+  /** The plank, stick or offcut it is cut from. */
   readonly from: string;
-  /** What to keep, to mark or to measure. */
+  /** What to keep, mark or measure. */
   readonly note?: string;
 }
 

@@ -1,6 +1,6 @@
-/** What an answer takes of one thing: the exact amount, not yet rounded up to what is sold. */
+/** What an answer needs of one item: the exact amount before rounding up to what is sold. */
 
-// The stages of a job in the order in which they come up.
+// The stages of a job, in order.
 
 export const STAGES = [
   'clear',
@@ -18,23 +18,22 @@ export const STAGES = [
 
 export type Stage = (typeof STAGES)[number];
 
-/** Things, ticks, square ticks, litres, kilograms. */
+/** Pieces, ticks, square ticks, liters, kilograms. */
 export type NeedUnit = 'count' | 'length' | 'area' | 'volume' | 'weight';
 
-/** `amount` is exact: parts of a tube, planks that are not whole cartons. */
+/** `amount` is exact: fractions of a tube, planks that don't fill cartons. */
 interface Quantity {
   readonly unit: NeedUnit;
   readonly amount: number;
 }
 
-/** How it is sold: what one holds, in the unit of the quantity, and its name for one and for several. */
+/** How it is sold: the content of one package in the quantity's unit, and its name in singular and plural. */
 export interface Package {
   readonly size: number;
   readonly label: string;
   readonly labels: string;
 }
 
-/** What one package costs. */
 export interface PackagePrice {
   readonly cents: number;
   /** ISO 4217. */
@@ -43,14 +42,14 @@ export interface PackagePrice {
   readonly tax?: number;
 }
 
-/** One thing to have for the job. Needs of the same item are added up before anything is rounded. */
+/** One thing to have for the job. Needs for the same item are added up before rounding. */
 export interface Need {
-  /** A stable key of the thing and its size, the same whatever asks for it. */
+  /** A stable key for the thing and its size, the same for every command. */
   readonly item: string;
   readonly label: string;
   readonly stage: Stage;
   readonly quantity: Quantity;
-  /** Without it, it is sold in many sizes, or by the piece. */
+  /** Absent if it comes in many sizes or is sold by the piece. */
   readonly package?: Package;
   readonly price?: PackagePrice;
   readonly room?: string;

@@ -1,9 +1,9 @@
-/** The neutral answer that every platform renders: plain data, no platform's words in it. */
+/** The platform-neutral answer: plain data that every platform renders. */
 
 import type { Drawing } from './drawing.ts';
 import type { Need } from './need.ts';
 
-// Where a figure comes from, and how far it was checked.
+// Where a figure comes from, and how well it was checked.
 
 type Standing = 'published' | 'reported' | 'common practice' | 'from memory';
 
@@ -15,27 +15,27 @@ export interface Source {
   readonly section?: string;
 }
 
-// What can hurt someone, or ruin the floor, said with an answer.
+// A warning about injury or damage to the floor, shown with an answer.
 
 export interface Caution {
-  /** A stable name, for tests and for saying each caution once. */
+  /** A stable name, for tests and for showing each caution once. */
   readonly topic: string;
   readonly text: string;
   readonly source?: Source;
 }
 
-// A file that comes with an answer: told as plain data, and made of the answer's own data when it is sent.
+// A file that comes with an answer, described as data and made when it is sent.
 
 export interface FileMade {
-  /** Small letters, figures and hyphens, with its ending. */
+  /** Lowercase letters, digits and hyphens, plus an extension. */
   readonly name: string;
   readonly title: string;
-  /** What is in it, for whoever cannot open it. */
+  /** A description for those who can't open it. */
   readonly alt: string;
   readonly as: FileForm;
 }
 
-/** What it is made as. `paper`: that of the asker's units where none is told; `list`: which of the lists of a project. */
+/** The file format. `paper`: defaults to the one for the user's units; `list`: which of a project's lists. */
 export type FileForm =
   | { readonly form: 'pdf'; readonly paper?: 'letter' | 'a4' }
   | { readonly form: 'csv'; readonly list: FileList }
@@ -44,7 +44,7 @@ export type FileForm =
 export const FILE_LISTS = ['shopping', 'cuts', 'rows', 'pieces', 'checklist'] as const;
 export type FileList = (typeof FILE_LISTS)[number];
 
-/** Media types by form, as registered with IANA. */
+/** Media types as registered with IANA. */
 export const MEDIA_TYPES: Readonly<Record<FileForm['form'], string>> = {
   pdf: 'application/pdf',
   csv: 'text/csv; charset=utf-8',
@@ -64,36 +64,36 @@ export type Block =
   | { readonly kind: 'checklist'; readonly title: string; readonly items: readonly string[] }
   | { readonly kind: 'picture'; readonly drawing: Drawing };
 
-/** An address of our own, with nothing in it that any markup means. */
+/** A URL of our own, without characters that have a meaning in any markup. */
 export const ADDRESS = /^https?:\/\/[\w.:[\]-]{1,300}(?:\/[\w./-]{0,300})?$/;
 
 export interface Fact {
   readonly label: string;
   readonly value: string;
-  /** The value is an ADDRESS, to be opened by whoever presses it. */
+  /** The value is an ADDRESS that opens when pressed. */
   readonly opens?: true;
 }
 
-/** A next ask, offered: `ask` is a line the text grammar reads. */
+/** A suggested next request: `ask` is a line the text grammar reads. */
 export interface Action {
   readonly label: string;
   readonly ask: string;
-  /** What it is one choice of: such actions are offered together, as a list under this name. */
+  /** Name of the list it is a choice of; such actions are offered together. */
   readonly among?: string;
 }
 
-/** Typed result data; `kind` tells which. JSON, CSV and PDF are made from it. */
+/** Typed result data, discriminated by `kind`; JSON, CSV and PDF are made from it. */
 export interface Result {
   readonly kind: string;
 }
 
 export interface Reply {
-  /** The answer in one line: also the notification and the fallback text. */
+  /** The answer in one line; also the notification and fallback text. */
   readonly headline: string;
   readonly blocks: readonly Block[];
-  /** How each doubtful thing was read. */
+  /** How each ambiguous input was interpreted. */
   readonly assumed: readonly string[];
-  /** The first of these where it says that a plank of ours stands in for theirs: shown right below the headline. */
+  /** The one of these that says the plank is only an example; shown right below the headline. */
   readonly example?: string;
   /** No renderer may drop or shorten these. */
   readonly cautions: readonly Caution[];
@@ -101,32 +101,35 @@ export interface Reply {
   readonly actions: readonly Action[];
   readonly audience: 'asker' | 'channel';
   readonly data: Result;
-  /** Files that come with it, made of its data when it is sent. */
+  /** Files made from its data when it is sent. */
   readonly files?: readonly FileMade[];
-  /** What it takes, for a shopping list; none for an answer that takes nothing. */
+  /** For the shopping list; absent if the answer needs nothing. */
   readonly needs?: readonly Need[];
-  /** Texts in it that are told this once and kept nowhere: tokens, codes. */
+  /** Texts shown this once and never stored: tokens, codes. */
   readonly once?: readonly string[];
 }
 
-// What an asker can mend (Problem), and what is not safe to compute (Refusal): plain data.
+// A Problem is something the user can fix; a Refusal is something that isn't safe to compute. Plain data.
 
 export interface Problem {
-  /** The option it is about, or 'ask' for the line as a whole. */
+  /** The option it is about, or 'ask' for the whole line. */
   readonly option: string;
-  /** What was read, word for word. */
+  /** The text that was read, verbatim. */
   readonly got: string;
-  /** What is expected instead, as a sentence. */
+  /** What was expected instead, as a sentence. */
   readonly expected: string;
-  /** A line that can be typed as it is: it holds all that was typed, no figure that was not, and is answered. Left out where none can be made. */
+  /**
+   * A line that can be typed as is: it keeps everything the user typed, adds no numbers, and gets an answer. Absent if
+   * there is no such line.
+   */
   readonly fix?: string | undefined;
 }
 
-/** Result data of whatever is about a hazard: an answer, or a refusal. */
+/** Result data of anything about a hazard: an answer or a refusal. */
 export interface HazardResult extends Result {
   readonly kind: 'hazard';
   readonly hazard: string;
-  /** Somebody may be hurt this minute: it is answered first and alone. */
+  /** Someone may be hurt right now: it is answered first and alone. */
   readonly emergency: boolean;
 }
 
@@ -137,7 +140,7 @@ export interface Refusal {
   readonly data: HazardResult;
 }
 
-/** The data of a refusal that is no emergency. */
+/** The data of a refusal that isn't an emergency. */
 export function unsafe(hazard: string): HazardResult {
   return { kind: 'hazard', hazard, emergency: false };
 }
