@@ -1,24 +1,27 @@
-/** What a hazard does to an ask: whether it is answered at all, with a line, or as if nothing were. */
+/** What a hazard does to a request: refuse it, add a line to the answer, or nothing. */
 
 import type { Hazard, Level } from './hazard.ts';
 
-/** `refuse`: it is not worked out. `line`: it is, with a line on the hazard. `none`: it is what was asked about, or has its own words. */
+/**
+ * `refuse`: no answer. `line`: an answer with a line about the hazard. `none`: the hazard is the topic itself, or the
+ * answer already covers it.
+ */
 type Bearing = 'refuse' | 'line' | 'none';
 
 const WORK = ['prep', 'floor', 'trim'];
 
-/** Hazards that no work is planned over: the room itself is not safe to be worked in. */
+/** Hazards for which no work is planned, because the room itself is unsafe. */
 const ALWAYS: readonly Hazard[] = ['gas', 'sewage', 'structure', 'cleaners', 'carbon-monoxide', 'fire', 'wound'];
 
-/** Work that breaks, cuts or fastens into what lies there. */
+/** Work that breaks, cuts or fastens into what is there. */
 const BREAKS = ['prep tearout', 'prep plan', 'prep patch', 'prep squeaks'];
 const FASTENS = ['prep patch', 'prep squeaks'];
 
 const BREAKS_INTO: readonly Hazard[] = ['asbestos'];
 const FASTENS_INTO: readonly Hazard[] = ['electric', 'plumbing', 'heated-floor', 'slab'];
 
-/** They tell of hazards themselves, and are asked for that. */
-/** What of a project is looked at to work by: what was told before stands on it. */
+/** Commands about hazards themselves. */
+/** Commands that show the project as a basis for work, so hazards mentioned earlier go on them. */
 const SHOWS = [
   'project show',
   'project shopping',
@@ -40,7 +43,7 @@ const TELLS = [
   'project link',
 ];
 
-/** What a hazard of this level does to a command, by its full name; `before` where it was told earlier. */
+/** The effect of a hazard of this level on a command (full name); `before`: it was mentioned earlier. */
 export function bearing(hazard: Hazard, level: Level, command: string, before = false): Bearing {
   if (TELLS.includes(command)) return 'none';
   const work = WORK.some((group) => command.startsWith(`${group} `));
@@ -52,7 +55,7 @@ export function bearing(hazard: Hazard, level: Level, command: string, before = 
   return into.includes(hazard) ? 'refuse' : 'line';
 }
 
-/** A few plain words for each hazard that the screen reads as that hazard, for lines that must not lose it. */
+/** A few plain words per hazard that the screen recognizes as that hazard, for lines that must not lose it. */
 export const PLAINEST: Readonly<Record<Hazard, string>> = {
   gas: 'gas line in the floor',
   'carbon-monoxide': 'carbon monoxide',

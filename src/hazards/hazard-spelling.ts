@@ -1,11 +1,10 @@
-/** Misspelled hazards spelled right: only a word that is no English word, and only toward a word of the lexicons. */
+/** Correcting misspelled hazard words: only non-English words, and only toward a word of the lexicons. */
 
 import { TABLES } from './lexicon/all-hazards.ts';
 import { NEAR_WORDS } from './near-words.ts';
 import type { Token } from './tokens.ts';
 
-// Everyday words of this trade that a slip of the finger may have been meant as; none of them is a hazard's
-// own.
+// Everyday words of the trade that a typo may have been meant as; none of them belongs to a hazard.
 
 export const HOUSE_WORDS: ReadonlySet<string> = new Set(
   `molding moldings moulding mouldings linen sewing silicone grass glass living dining floating plank planks board boards carton cartons level leveling leveled trim trims caulk grout stair stairs closet pantry bedroom kitchen hall hallway landing porch laundry office studio nursery
@@ -21,11 +20,13 @@ export const HOUSE_WORDS: ReadonlySet<string> = new Set(
 
 /** A word as the screen reads it. */
 export interface Mended extends Token {
-  /** What it could be meant as instead, where that is a word of the trade and no hazard. */
+  /** A harmless trade word it could be meant as instead. */
   readonly or?: string;
 }
 
-/** The shortest word that is mended toward, but for these; and the shortest in which two slips are looked through. */
+/**
+ * The shortest word corrected toward, apart from the exceptions; and the shortest for which two typos are considered.
+ */
 const SHORTEST = 5;
 const SHORT = new Set(
   'mold mould lead wire fire leak pipe burn hand foot eyes nail sand tile lino glue dust bled cuts arms legs mask floor shock rats mice'.split(
@@ -34,14 +35,14 @@ const SHORT = new Set(
 );
 const LONGEST = 24;
 
-/** Long words of which two slips are looked through. */
+/** Long words for which two typos are considered. */
 const TWICE = new Set(
   'asbestos vermiculite chrysotile linoleum monoxide electrocuted electrical electricity electrician polyurethane unconscious hantavirus droppings silicosis vermiculite termites structural foundation insulation adhesive'.split(
     ' ',
   ),
 );
 
-/** Every lexicon word under each spelling of it that lacks a letter, or two of some. */
+/** Every lexicon word, indexed by its spellings with one letter missing, or two for some. */
 const LACKING = lacking([...TABLES.words]);
 const HOUSE_LACKING = lacking([...HOUSE_WORDS]);
 const KNOWN = new Map<string, string | undefined>();
@@ -59,7 +60,7 @@ function lacking(words: readonly string[]): ReadonlyMap<string, readonly string[
   return all;
 }
 
-/** A word with so many letters left out, in every way. */
+/** Every way to leave that many letters out of a word. */
 function without(word: string, letters: number): ReadonlySet<string> {
   let layer = new Set([word]);
   const all = new Set<string>();
@@ -70,7 +71,7 @@ function without(word: string, letters: number): ReadonlySet<string> {
   return all;
 }
 
-/** The words of a text, each that is misspelled as the hazard's word that it is a slip of, words run together taken apart. */
+/** The words of a text with typos in hazard words corrected and run-together words split. */
 export function spellingMended(tokens: readonly Token[]): readonly Mended[] {
   return tokens.flatMap((token): readonly Mended[] => {
     const { word } = token;
@@ -86,12 +87,12 @@ export function spellingMended(tokens: readonly Token[]): readonly Mended[] {
   });
 }
 
-/** Whether a word of the lexicons is spelled wrong: for words that hold letters of the alphabet alone. */
+/** Whether a word could be a misspelling of a lexicon word; only for words made of letters. */
 function isSpelling(word: string): boolean {
   return word.length >= 3 && word.length <= LONGEST && /^[a-z]+$/.test(word);
 }
 
-/** The word of the lexicons that a word is a slip of; undefined where it is of none. */
+/** The lexicon word that a word is a typo of, if any. */
 export function nearest(word: string): string | undefined {
   return isSpelling(word) ? nearestIn(word, LACKING) : undefined;
 }
@@ -111,14 +112,17 @@ function nearestIn(word: string, among: ReadonlyMap<string, readonly string[]>):
   return best;
 }
 
-/** One slip: a letter left out, doubled, changed or two swapped; two in a long word. The first letter of a short one is right. */
+/**
+ * One typo: a letter missing, doubled or changed, or two swapped; two typos in a long word. A short word must have its
+ * first letter right.
+ */
 function isSlip(word: string, right: string): boolean {
   const most = TWICE.has(right) ? 2 : 1;
   if (right.length < 5 && word[0] !== right[0]) return false;
   return slips(word, right) <= most;
 }
 
-/** Slips between two words, as far as three: letters put in, left out, changed, and neighbors swapped (optimal string alignment). */
+/** Edit distance up to three: insertions, deletions, changes and swapped neighbors (optimal string alignment). */
 export function slips(one: string, other: string): number {
   if (Math.abs(one.length - other.length) > 2) return 3;
   let [before, last, row]: [number[], number[], number[]] = [
@@ -141,14 +145,14 @@ export function slips(one: string, other: string): number {
   return Math.min(3, row[other.length] ?? 3);
 }
 
-/** Words that people run together, `gasleak`, and that make no other word of English so. */
+/** Words that people run together (`gasleak`) without forming another English word. */
 const RUN_TOGETHER = new Set(
   'gas smell smells leak leaks leaking pipe burst mold lead paint carbon monoxide raw sewage live wire wires asbestos tile tiles alarm detector'.split(
     ' ',
   ),
 );
 
-/** Two of them run together; the word itself where it is none. */
+/** Splits two words run together; returns the word itself if it isn't such a pair. */
 function apart(token: Token): readonly Mended[] {
   const { word, from, at } = token;
   for (let i = 3; i <= word.length - 3; i++) {

@@ -1,6 +1,6 @@
-/** What the screen knows: hazards by name, how grave a reading of one is, and what it finds in a text. */
+/** The screen's types: hazards by name, levels, and what it finds in a text. */
 
-/** The gravest first. */
+/** The most serious first. */
 export const HAZARDS = [
   'gas',
   'carbon-monoxide',
@@ -27,8 +27,8 @@ export const HAZARDS = [
 export type Hazard = (typeof HAZARDS)[number];
 
 /**
- * `emergency`: somebody may be hurt this minute, and nothing else is answered. `stop`: work on it is unsafe until somebody has
- * looked. `note`: it is worth a line, and stops nothing by itself.
+ * `emergency`: someone may be hurt right now, and nothing else is answered. `stop`: work is unsafe until someone has
+ * checked. `note`: worth a line, but stops nothing.
  */
 export type Level = 'emergency' | 'stop' | 'note';
 
@@ -37,22 +37,22 @@ export const LEVELS: readonly Level[] = ['emergency', 'stop', 'note'];
 /** Languages in which an emergency is understood and answered. */
 export type Language = 'en' | 'es' | 'de' | 'fr' | 'pt';
 
-/** A hazard read in a text. */
+/** A hazard found in a text. */
 export interface Sighting {
   readonly hazard: Hazard;
   readonly level: Level;
-  /** The words that set it off, as they were typed. */
+  /** The words that triggered it, as typed. */
   readonly words: string;
   readonly language: Language;
-  /** What about it, where answers differ: `cover`, `disturbed`, `eye`. */
+  /** Details where answers differ: `cover`, `disturbed`, `eye`. */
   readonly about?: string;
-  /** Set where it is only feared: how to avoid it is asked. */
+  /** Set if it is only feared: the question is how to avoid it. */
   readonly feared?: true;
-  /** Set where a misspelled word could also be meant as this word of the trade, which is no hazard. */
+  /** Set if a misspelled word could also mean this harmless trade word. */
   readonly or?: { readonly typed: string; readonly hazard: string; readonly other: string };
 }
 
-/** A fact that ends a hazard, with the words that say it: a test, or who made it safe. */
+/** A fact that ends a hazard, with its wording: a test, or who made it safe. */
 export interface Cleared {
   readonly hazard: Hazard;
   readonly words: string;
@@ -62,13 +62,13 @@ export interface Cleared {
   readonly bare?: true;
 }
 
-/** What the screen finds: sightings, one a hazard, the gravest first, and facts that clear. */
+/** Sightings, one per hazard and most serious first, and facts that clear hazards. */
 export interface Screened {
   readonly sightings: readonly Sighting[];
   readonly cleared: readonly Cleared[];
 }
 
-/** Whether one hazard is graver than another of the same level. */
+/** Sort order: most serious first, by level, then by hazard. */
 export function byGravity(one: Sighting, other: Sighting): number {
   const level = LEVELS.indexOf(one.level) - LEVELS.indexOf(other.level);
   return level !== 0 ? level : HAZARDS.indexOf(one.hazard) - HAZARDS.indexOf(other.hazard);

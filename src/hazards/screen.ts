@@ -1,4 +1,4 @@
-/** The one screen: which hazards a text tells of, in time that grows with its length alone. */
+/** The hazard screen: which hazards a text mentions, in time linear in its length. */
 
 import { byGravity, type Cleared, type Hazard, type Screened, type Sighting } from './hazard.ts';
 import { type Mended, spellingMended } from './hazard-spelling.ts';
@@ -6,17 +6,17 @@ import { TABLES } from './lexicon/all-hazards.ts';
 import type { ClearRule, CompiledRule, Rule } from './tables.ts';
 import { figureClasses, type Token, tokensOf } from './tokens.ts';
 
-/** What is looked at of a text: its beginning, and of a longer one its end as well. */
+/** How much of a text is examined: its beginning, and for a longer one its end too. */
 const MOST = 12_000;
 const TAIL = 8000;
 
 const WITHIN = 6;
-/** How near a class that rules something out must stand. */
+/** Distance in words within which a class rules something out. */
 const RULED_OUT = 6;
-/** The longest quotation of what set it off. */
+/** The longest quotation of the trigger. */
 const LONGEST_WORDS = 90;
 
-/** Words of a class, from the first to the last token of them. */
+/** Words of a class, from first to last token. */
 interface Hit {
   readonly id: number;
   readonly from: number;
@@ -27,15 +27,15 @@ interface Text {
   readonly raw: string;
   readonly tokens: readonly Mended[];
   readonly hits: readonly Hit[];
-  /** By class, where it stands, in order. */
+  /** Positions by class, in order. */
   readonly places: ReadonlyMap<number, readonly number[]>;
 }
 
-/** What was found in the last few texts: a line is looked at by several on its way. */
+/** Results for the last few texts, since several steps screen the same line. */
 const KNOWN = new Map<string, Screened>();
 const MOST_KNOWN = 50;
 
-/** The hazards that a text tells of, the gravest first, and the facts in it that clear some. Never throws. */
+/** The hazards a text mentions, most serious first, and facts in it that clear some. Never throws. */
 export function screen(text: string): Screened {
   const known = KNOWN.get(text);
   if (known) return known;
@@ -48,7 +48,9 @@ export function screen(text: string): Screened {
   return found;
 }
 
-/** As screen, for words told of a place that is opened, cut or looked into: there a pipe's mere mention counts. */
+/**
+ * Like screen, for text about a place that is being opened, cut or inspected, where merely mentioning a pipe counts.
+ */
 export function screenHere(text: string): Screened {
   return screened(text, true);
 }
@@ -64,7 +66,7 @@ function screened(raw: string, here: boolean): Screened {
   ];
   for (const one of seen) {
     const { hazard, sighting, from } = one;
-    // What is told behind the fact is news; what stands before it is what it ends.
+    // Words after the clearing fact are news; words before it are what it ends.
     if (cleared.some((fact) => fact.hazard === hazard && (fact.at >= from || sighting.level !== 'emergency'))) continue;
     const before = found.get(hazard);
     const graver = before ? byGravity(sighting, before.sighting) : -1;
@@ -74,12 +76,15 @@ function screened(raw: string, here: boolean): Screened {
   return { sightings: withoutLesser(gravest.sort(byGravity)), cleared: cleared.map(({ at: _at, ...one }) => one) };
 }
 
-/** Whether any word of a class stands in a text, disguised or misspelled as it may be. Throws for a class that is nowhere. */
+/** Whether a text contains any word of a class, even disguised or misspelled. Throws for an unknown class. */
 export function tells(raw: string, name: string): boolean {
   return looked(raw.slice(0, MOST)).places.has(classNamed(name));
 }
 
-/** The first words of any of some classes in a text, as they were typed, whatever expression they stand in; undefined where none do. */
+/**
+ * The first words in a text of any of the classes, as typed, whatever expression they are part of; undefined if there
+ * are none.
+ */
 export function mentioned(raw: string, names: readonly string[]): string | undefined {
   const tokens = spellingMended(tokensOf(raw.slice(0, MOST)));
   const wanted = new Set(names.map(classNamed));
@@ -95,7 +100,7 @@ function classNamed(name: string): number {
   return id;
 }
 
-/** What is told by the graver one: water that is sewage, somebody who is ill of fumes, a pipe that burst. */
+/** Drops hazards implied by a more serious one: water that is sewage, someone sick from fumes, a burst pipe. */
 function withoutLesser(all: readonly Sighting[]): readonly Sighting[] {
   const grave = (...hazards: readonly Hazard[]): boolean =>
     all.some(({ hazard, level }) => hazards.includes(hazard) && level === 'emergency');
@@ -125,7 +130,7 @@ interface Found extends Omit<Hit, 'id'> {
   readonly hides: boolean;
 }
 
-/** Every run of words that a lexicon knows, in order of where it begins. */
+/** Every sequence of words a lexicon knows, in order of its start. */
 function hitsIn(tokens: readonly Mended[]): readonly Found[] {
   const found: Found[] = [];
   tokens.forEach((token, i) => {
@@ -151,7 +156,7 @@ function inOneLabel(tokens: readonly Token[], from: number, length: number): boo
   return (tokens[from + length - 1]?.at ?? 0) - (tokens[from]?.at ?? 0) < 2 * length + 6;
 }
 
-/** The hits but those inside a longer expression that means something else. */
+/** The hits that aren't inside a longer expression with another meaning. */
 function shown(found: readonly Found[], length: number): readonly Hit[] {
   const ends = new Int32Array(length).fill(-1);
   for (const { hides, from, to } of found) if (hides) ends[from] = Math.max(ends[from] ?? -1, to);
@@ -169,7 +174,7 @@ function shown(found: readonly Found[], length: number): readonly Hit[] {
   return hits;
 }
 
-/** The hits, and behind each what it makes with one before it. */
+/** The hits, each followed by what it forms with an earlier one. */
 function joined(hits: readonly Hit[], tokens: readonly Token[]): readonly Hit[] {
   const last = new Map<number, Hit>();
   const all: Hit[] = [];
@@ -192,7 +197,7 @@ interface Match {
   readonly to: number;
 }
 
-/** Goes through the hits once, and tells of each meeting of the classes of a rule. */
+/** Goes through the hits once and reports every place where a rule's classes meet. */
 function meetings<R extends Rule | ClearRule>(
   text: Text,
   rules: ReadonlyMap<number, readonly CompiledRule<R>[]>,
@@ -217,7 +222,7 @@ function meetings<R extends Rule | ClearRule>(
   }
 }
 
-/** The latest hit of each class, where all are there and no word is counted twice. */
+/** The latest hit of each class, if all are present and no word counts twice. */
 function inAnyOrder<R>(
   { needs }: CompiledRule<R>,
   last: (readonly Hit[] | undefined)[],
@@ -235,7 +240,7 @@ function inAnyOrder<R>(
   return met;
 }
 
-/** The chain of hits that ends with this one, each behind the one before. */
+/** The chain of hits ending with this one, each after the one before. */
 function inOrder<R>(
   { needs }: CompiledRule<R>,
   chains: (readonly Hit[] | undefined)[],
@@ -262,7 +267,7 @@ function distance({ tokens }: Text, met: readonly Hit[]): number {
 }
 
 interface Seen {
-  /** How many classes met: of two readings alike, the one that tells more is taken. */
+  /** Number of classes that met; of two similar readings, the one with more wins. */
   readonly met: number;
   readonly hazard: Hazard;
   readonly from: number;
@@ -296,7 +301,7 @@ function sightings(text: Text, rules: typeof TABLES.rules): readonly Seen[] {
   return seen;
 }
 
-/** What counts where something is found, by its mention. */
+/** Mentions that count where something was found. */
 function present(text: Text): readonly Seen[] {
   return text.hits.flatMap((hit): Seen[] => {
     const hazard = TABLES.here.get(hit.id);
@@ -313,7 +318,7 @@ function present(text: Text): readonly Seen[] {
   });
 }
 
-/** Whether a class stands near a match. */
+/** Whether a class occurs near a match. */
 function isNear(text: Text, id: number, { from, to }: Match): boolean {
   const places = text.places.get(id) ?? [];
   const [low, high] = [(text.tokens[from]?.at ?? 0) - RULED_OUT, (text.tokens[to]?.at ?? 0) + RULED_OUT];
@@ -330,7 +335,7 @@ const [NO, FILLER, FEARED, NOTYET, ASKS_FIRST] = ['NO', 'FILLER', 'FEARED', 'NOT
   (name) => TABLES.classes.get(name) ?? -1,
 );
 
-/** Whether words deny what stands at a hit: `no gas`, `not leaking`, `mold free`. */
+/** Whether a hit is negated: `no gas`, `not leaking`, `mold free`. */
 function isDenied(text: Text, { from, to }: Hit): boolean {
   const { tokens } = text;
   const behind = tokens[to + 1];
@@ -341,7 +346,7 @@ function isDenied(text: Text, { from, to }: Hit): boolean {
 
 const LISTS = new Set(['or', 'nor']);
 
-/** Whether a class ends right before a token, with nothing but small words between. */
+/** Whether a class ends right before a token, with only small words between. */
 function isBehind(text: Text, from: number, wanted: number): boolean {
   const { tokens } = text;
   for (let i = from - 1; i >= 0 && i >= from - 4; i--) {
@@ -372,7 +377,7 @@ function classesEndingAt(text: Text, i: number): ReadonlySet<number> {
   return known.get(i) ?? new Set();
 }
 
-/** Whether it is only feared, and how to avoid it asked. */
+/** Whether it is only feared, and the question is how to avoid it. */
 function isFeared(text: Text, { from, to }: Match): boolean {
   const { tokens } = text;
   for (let i = Math.max(0, from - 4); i <= to; i++) {
@@ -383,7 +388,7 @@ function isFeared(text: Text, { from, to }: Match): boolean {
   return false;
 }
 
-/** A word of the match that was mended, where it may as well be another word. */
+/** A corrected word of the match that could just as well be another word. */
 function doubt(text: Text, { hits }: Match): Sighting['or'] {
   for (const { from, to } of hits) {
     for (let i = from; i <= to; i++) {
@@ -396,7 +401,7 @@ function doubt(text: Text, { hits }: Match): Sighting['or'] {
   return undefined;
 }
 
-/** Facts that end a hazard, and where they stand. */
+/** Facts that end a hazard, with their positions. */
 function clearedIn(text: Text): readonly (Cleared & { readonly at: number })[] {
   const all = new Map<Hazard, Cleared & { readonly at: number }>();
   const bare: (Cleared & { readonly at: number })[] = [];
@@ -408,7 +413,7 @@ function clearedIn(text: Text): readonly (Cleared & { readonly at: number })[] {
     else all.set(hazard, one);
     return true;
   });
-  // A test that names no substance is of the one that is told besides, or else of asbestos.
+  // A test without a substance is about the one mentioned elsewhere, or else asbestos.
   const named = bare.filter(({ hazard }) => hazard === 'asbestos' || all.has(hazard));
   const ofLead =
     text.places.has(TABLES.classes.get('LEAD') ?? -1) && !text.places.has(TABLES.classes.get('ASBESTOS') ?? -1);
@@ -432,7 +437,7 @@ function isNotYet(text: Text, { from, to }: Match): boolean {
   return opens && classesEndingAt(text, first).has(ASKS_FIRST ?? -1);
 }
 
-/** The words that set it off, with those around them. */
+/** The trigger with the words around it. */
 function quotation({ raw, tokens }: Text, { from, to }: Match): string {
   const [first, last] = [tokens[from], tokens[to]];
   if (!first || !last) return '';
@@ -440,7 +445,7 @@ function quotation({ raw, tokens }: Text, { from, to }: Match): string {
   for (;;) {
     const [before, after] = [tokens[a - 1], tokens[b + 1]];
     const [start, end] = [tokens[a]?.from ?? 0, tokens[b]?.to ?? 0];
-    // As far as the next comma, and no farther than the sentence.
+    // Up to the next comma, but no further than the sentence.
     if (before && (tokens[a]?.at ?? 0) - before.at <= 1 && end - before.from <= LONGEST_WORDS) a -= 1;
     else if (after && after.at - (tokens[b]?.at ?? 0) <= 1 && after.to - start <= LONGEST_WORDS) b += 1;
     else break;

@@ -1,28 +1,28 @@
-/** Lexicons made into tables in which each word is looked up once. */
+/** Compiles lexicons into tables that look up each word once. */
 
 import type { Hazard, Language, Level } from './hazard.ts';
 
-// How the lexicons are written: word classes, look-alikes, and which classes together make a hazard.
+// The format of a lexicon: word classes, look-alikes, and which classes together make a hazard.
 
 /**
- * Words by class, parted by spaces. `a_b` are words in a row, `word~` is the word and its usual endings, `word*` anything that
- * begins so.
+ * Words by class, separated by spaces. `a_b` is a sequence of words, `word~` the word with its usual endings, `word*`
+ * anything that starts with it.
  */
 export type Classes = Readonly<Record<string, string>>;
 
 export interface Rule {
   readonly level: Level;
-  /** Classes, all of which must stand near one another, each in a word of its own. */
+  /** Classes that all have to occur near each other, each as a separate word. */
   readonly needs: string;
-  /** The most words from the first to the last of them; 6 without it. */
+  /** Most words from the first to the last of them; 6 by default. */
   readonly within?: number;
-  /** Whether they stand in this order. */
+  /** Whether they must be in this order. */
   readonly ordered?: true;
-  /** Classes that rule it out where one stands within six words of it. */
+  /** Classes that rule it out within six words. */
   readonly unless?: string;
-  /** What about the hazard, for the answer. */
+  /** Detail about the hazard, for the answer. */
   readonly about?: string;
-  /** Counts even where the words before it deny it: `won't stop bleeding`. */
+  /** Counts even if negated: `won't stop bleeding`. */
   readonly undeniable?: true;
 }
 
@@ -31,15 +31,15 @@ export interface Lexicon {
   readonly language?: Language;
   readonly classes: Classes;
   readonly rules: readonly Rule[];
-  /** Classes made of two others in this order: `old` and, within four words, `vinyl`. */
+  /** Classes formed by two others in this order: `old` and, within four words, `vinyl`. */
   readonly joins?: Readonly<Record<string, { readonly needs: string; readonly within: number }>>;
-  /** Expressions in which a word of a hazard means something else: what is inside them counts for nothing. */
+  /** Expressions in which a hazard word means something else: nothing inside them counts. */
   readonly lookalikes?: string;
-  /** Classes whose mere mention counts where something is found, opened, cut or lies below. */
+  /** Classes whose mention alone counts where something is found, opened, cut or underneath. */
   readonly here?: string;
-  /** Rules that count there alone. */
+  /** Rules that only apply there. */
   readonly hereRules?: readonly Rule[];
-  /** Facts that end it, as rules; `tested` where a test does. */
+  /** Rules for facts that end it; `tested` if a test does. */
   readonly clears?: readonly ClearRule[];
 }
 
@@ -48,11 +48,11 @@ export interface ClearRule {
   readonly within?: number;
   readonly ordered?: true;
   readonly tested?: true;
-  /** Whether the hazard must be named as well where several are open: `tested negative` names no substance. */
+  /** Whether the hazard must also be named if several are open: `tested negative` names no substance. */
   readonly bare?: true;
 }
 
-/** The usual endings of an English word. More than there are, and none that makes another word. */
+/** The usual endings of an English word. Overgenerates, but never produces another word. */
 function inflected(word: string): readonly string[] {
   const stem = word.replace(/e$/, '');
   const last = word.at(-1) ?? '';
@@ -63,11 +63,11 @@ function inflected(word: string): readonly string[] {
   return forms;
 }
 
-/** A word on the way through a run of words, and what the run up to it is. */
+/** A node in the trie of word sequences. */
 interface Node {
   readonly next: ReadonlyMap<string, Node>;
   readonly classes: readonly number[];
-  /** Whether words inside the run count for nothing. */
+  /** Whether words inside the sequence are ignored. */
   readonly hides: boolean;
 }
 
@@ -85,7 +85,7 @@ export interface CompiledRule<R> {
   readonly unless: readonly number[];
 }
 
-/** A class that a word of one class and one behind it of another make together. */
+/** A class formed by a word of one class followed by one of another. */
 interface Join {
   readonly id: number;
   readonly first: number;
@@ -94,24 +94,24 @@ interface Join {
 
 export interface Tables {
   readonly classes: ReadonlyMap<string, number>;
-  /** Runs of words, word by word. */
+  /** Trie of word sequences. */
   readonly terms: Node;
-  /** Beginnings of words, and the classes of what begins so. */
+  /** Prefixes, and the classes of words that start with them. */
   readonly beginnings: ReadonlyMap<string, readonly number[]>;
-  /** By class, the rules that need it. */
+  /** Rules by each class they need. */
   readonly rules: ReadonlyMap<number, readonly CompiledRule<Rule>[]>;
   /** By the second class. */
   readonly joins: ReadonlyMap<number, readonly Join[]>;
-  /** Rules for places that are opened, cut or looked into. */
+  /** Rules for places that are opened, cut or inspected. */
   readonly hereRules: ReadonlyMap<number, readonly CompiledRule<Rule>[]>;
   readonly clears: ReadonlyMap<number, readonly CompiledRule<ClearRule>[]>;
-  /** Classes that count by their mere mention where something was found, and of which hazard. */
+  /** Classes that count by mention alone where something was found, and their hazard. */
   readonly here: ReadonlyMap<number, Hazard>;
-  /** Every single word that a lexicon holds. */
+  /** Every single word in a lexicon. */
   readonly words: ReadonlySet<string>;
 }
 
-/** Compiles lexicons over common classes. Throws where a rule names a class that is nowhere: a slip in the data. */
+/** Compiles lexicons over common classes. Throws if a rule names an unknown class, which is an error in the data. */
 export function compiled(common: Readonly<Record<string, string>>, lexicons: readonly Lexicon[]): Tables {
   const classes = new Map<string, number>();
   const terms: Growing = { next: new Map(), classes: [], hides: false };
@@ -150,7 +150,7 @@ export function compiled(common: Readonly<Record<string, string>>, lexicons: rea
     }
   };
   for (const [name, text] of Object.entries(common)) add(text, idOf(name));
-  // Every class first, for a rule may need one of another lexicon.
+  // All classes first, because a rule may need one from another lexicon.
   for (const { classes: own } of lexicons) for (const [name, text] of Object.entries(own)) add(text, idOf(name));
   for (const { lookalikes = '' } of lexicons) add(lookalikes, undefined);
   const needed = (names: string): number[] =>

@@ -1,23 +1,23 @@
-/** A text as words for the screen: folded to plain letters, disguises undone, each word with its place in the text. */
+/** Text as words for the screen: folded to plain letters, disguises undone, positions kept; and numbers that suggest a hazard. */
 
 import { TABLES } from './lexicon/all-hazards.ts';
 
 export interface Token {
-  /** Lower case, without accents. */
+  /** Lowercase, without accents. */
   readonly word: string;
-  /** Where it stands in the text, in UTF-16 units. */
+  /** Position in the text, in UTF-16 units. */
   readonly from: number;
   readonly to: number;
-  /** Grows by one a word, and by more across a comma, the end of a sentence or an option's name: how far words are apart. */
+  /** Distance coordinate: grows by one per word, and more across a comma, the end of a sentence or an option name. */
   readonly at: number;
-  /** The sentence or labelled value that it stands in. */
+  /** Number of its sentence or labeled value. */
   readonly part: number;
 }
 
-/** How much farther apart words are across a comma, a sentence’s end, before the name of an option, and behind it. */
+/** Extra distance across a comma, the end of a sentence, and before and after an option name. */
 const GAP = { comma: 1, sentence: 6, label: 1000, value: 6 } as const;
 
-/** Letters that look like Latin ones, and are typed in their place. */
+/** Letters that look like Latin ones and are typed in their place. */
 const LOOKS_LIKE: Readonly<Record<string, string>> = {
   а: 'a',
   в: 'b',
@@ -45,12 +45,12 @@ const LOOKS_LIKE: Readonly<Record<string, string>> = {
   ł: 'l',
 };
 
-/** Signs that stand for a letter inside a word. */
+/** Characters that stand in for a letter inside a word. */
 const SIGNS: Readonly<Record<string, string>> = { 0: 'o', 1: 'i', 3: 'e', 4: 'a', 5: 's', 7: 't', $: 's', '@': 'a' };
 
 const folded = new Map<string, string>();
 
-/** One character as plain small letters; empty for marks and signs without a width. */
+/** One character as plain lowercase letters; empty for marks and zero-width characters. */
 function fold(char: string): string {
   if ((char >= 'a' && char <= 'z') || char === ' ') return char;
   const known = folded.get(char);
@@ -67,7 +67,7 @@ interface Letter {
   readonly to: number;
 }
 
-/** The words of a text. Takes time that grows with its length alone. */
+/** The words of a text. Linear in its length. */
 export function tokensOf(text: string): readonly Token[] {
   const letters: Letter[] = [];
   let place = 0;
@@ -79,10 +79,10 @@ export function tokensOf(text: string): readonly Token[] {
   return placed(drawnTogether(words(letters)));
 }
 
-/** A word, or a sign between words. */
+/** A word, or a character between words. */
 type Piece = { readonly word: string; readonly from: number; readonly to: number } | { readonly sign: string };
 
-/** By character, for every letter is asked about several times. */
+/** Cached, because every letter is tested several times. */
 const LETTERS = new Map<string, boolean>();
 
 function isLetter(char: string | undefined): boolean {
@@ -112,7 +112,7 @@ function words(letters: readonly Letter[]): readonly Piece[] {
         if (isLetter(one.char)) word += one.char;
         else if (sign !== undefined && isLetter(before) && isLetter(after)) word += sign;
         else if (!(isApostrophe(one.char) && isLetter(before) && isLetter(after))) break;
-        // `l’oeil`, `d’eau`: the article is a word of its own.
+        // `l’oeil`, `d’eau`: the article is a separate word.
         else if (ELIDED.has(word) && isLetter(letters[i + 2]?.char)) break;
         to = one.to;
       }
@@ -124,11 +124,11 @@ function words(letters: readonly Letter[]): readonly Piece[] {
         word += letters[i]?.char ?? '';
         to = letters[i]?.to ?? to;
       }
-      // `’61`, a year of last century.
+      // `’61`, a year of the last century.
       const short = isApostrophe(letters[i - word.length - 1]?.char ?? '') && word.length === 2 && word >= '20';
       pieces.push({ word: short ? `19${word}` : word, from, to });
     } else {
-      // A mark of inches reads as the word.
+      // An inch mark reads as the word.
       if (/["″”]/.test(char) && isDigit(letters[i - 1]?.char))
         pieces.push({ word: 'in', from, to: letters[i]?.to ?? from });
       else if (char === '%') pieces.push({ word: 'percent', from, to: letters[i]?.to ?? from });
@@ -145,7 +145,7 @@ function isApostrophe(char: string): boolean {
   return char === "'" || char === '’' || char === '‘' || char === '`' || char === '´';
 }
 
-/** A point, a comma or the stroke of a fraction between figures. */
+/** A decimal point, comma or fraction slash between digits. */
 function isPoint(letters: readonly Letter[], i: number): boolean {
   const char = letters[i]?.char;
   return (
@@ -153,7 +153,7 @@ function isPoint(letters: readonly Letter[], i: number): boolean {
   );
 }
 
-/** Three or more single letters with one and the same sign between them, drawn together: `g a s`, `s.e.w.a.g.e`. */
+/** Joins three or more single letters separated by the same character: `g a s`, `s.e.w.a.g.e`. */
 function drawnTogether(pieces: readonly Piece[]): readonly Piece[] {
   const drawn: Piece[] = [];
   for (let i = 0; i < pieces.length; i++) {
@@ -186,7 +186,6 @@ function isSingle(piece: Piece): piece is Extract<Piece, { word: string }> {
 
 const ENDS = new Set(['.', '!', '?', ';', '\n', '\r', '¡', '¿']);
 
-/** The words with their distances. */
 function placed(pieces: readonly Piece[]): readonly Token[] {
   const tokens: Token[] = [];
   let [at, part] = [0, 0];
@@ -209,29 +208,30 @@ function placed(pieces: readonly Piece[]): readonly Token[] {
   return tokens;
 }
 
-/** Whether a word is the name of an option, a colon behind it. */
+/** Whether a word is an option name, followed by a colon. */
 function isLabel(pieces: readonly Piece[], i: number): boolean {
   const next = pieces[i + 1];
   if (!next || !('sign' in next) || next.sign !== ':') return false;
-  // Behind a command’s name or a comma; anywhere else a colon is no more than one.
+  // After a command name or a comma; elsewhere a colon is just punctuation.
   let before = i - 1;
   for (let piece = pieces[before]; piece && 'sign' in piece && piece.sign === ' '; piece = pieces[before]) before -= 1;
   const sign = pieces[before];
   return before < 3 || (sign !== undefined && 'sign' in sign);
 }
 
-// Figures in a text that tell of a hazard: years and decades, by how old they make a house or a floor, and
-// what a meter reads.
+// Numbers that suggest a hazard: years and decades by the age of a house or floor, and meter readings.
 
-/** Floors laid up to this year are taken for suspect where nothing else is known (margin over OSHA's 1980; a cautious default). */
+/** Floors laid up to this year are suspect unless more is known (margin over OSHA's 1980; a cautious default). */
 const SUSPECT = 1989;
 /** The last year whose houses fall under the US rule on lead paint (EPA, 40 CFR 745: before 1978). */
 const LEAD = 1977;
 
-/** More humidity in a slab, and more moisture in wood, than most makers allow (common practice: 75 to 85 % RH, 12 %). */
+/**
+ * More humidity in a slab, and more moisture in wood, than most makers allow (common practice: 75 to 85 % RH, 12 %).
+ */
 const HUMIDITY = 85;
 const MOISTURE = 12;
-/** What a slab may read by the strictest of them. */
+/** The strictest limit for a slab. */
 const DRY_SLAB = 75;
 
 const [OLD_YEAR, LEAD_YEAR, NEW_YEAR, HIGH_HUMIDITY, HIGH_MOISTURE, LOW_READING] = [
@@ -254,7 +254,7 @@ const DECADES: Readonly<Record<string, number>> = {
   nineties: 1990,
 };
 
-/** What makes a figure of four digits no year: what it measures, or what it is the number of. */
+/** Words that keep a four-digit number from being a year: what it measures or counts. */
 const MEASURED = new Set(
   'sq square sqft sf ft feet foot inch inches mm cm meters metres yd yards dollars bucks lb lbs kg psi rpm watt watts st street ave avenue rd road main blvd lane ln drive dr apt style look quilt boxes planks pieces grit degrees ml'.split(
     ' ',
@@ -266,7 +266,7 @@ const NUMBERED = new Set(
 
 const NONE: readonly number[] = [];
 
-/** The classes of figures that a token belongs to. */
+/** The number classes a token belongs to. */
 export function figureClasses(tokens: readonly Token[], i: number): readonly number[] {
   const token = tokens[i];
   if (!token) return NONE;
@@ -292,7 +292,7 @@ function yearAt(tokens: readonly Token[], i: number): number | undefined {
   if (decade !== undefined) return decade;
   if (!/^\d{2,4}$/.test(word)) return undefined;
   const [before, next] = [tokens[i - 1], tokens[i + 1]];
-  // `50s`: the figure and its letter are two words that touch; `’50s` has a mark before it.
+  // `50s`: the digits and the letter are two adjacent words; `’50s` has a mark before it.
   const plural = next?.word === 's' && next.from - (tokens[i]?.to ?? 0) <= 1;
   const figure = Number(word);
   if (word.length === 2 && !plural) {

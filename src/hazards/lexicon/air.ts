@@ -1,4 +1,4 @@
-/** What is breathed: carbon monoxide, fumes of solvents and glues, and cleaners that must not meet. */
+/** Air: carbon monoxide, fumes of solvents and glues, and cleaners that must not be mixed. */
 
 import type { Lexicon } from '../tables.ts';
 

@@ -1,4 +1,4 @@
-/** Every lexicon, compiled once. */
+/** All lexicons, compiled once. */
 
 import { compiled, type Lexicon, type Tables } from '../tables.ts';
 import { CARBON_MONOXIDE, CLEANERS, FUMES } from './air.ts';
@@ -35,7 +35,7 @@ export const LEXICONS: readonly Lexicon[] = [
   SILICA,
 ];
 
-/** Classes that are known by figures and not by words. */
+/** Classes recognized by numbers instead of words. */
 const YEARS = {
   OLD_YEAR: '',
   LEAD_YEAR: '',

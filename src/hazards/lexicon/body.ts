@@ -1,4 +1,4 @@
-/** Wounds, eyes, falls and whoever is not well. */
+/** Wounds, eyes, falls and feeling unwell. */
 
 import type { Lexicon } from '../tables.ts';
 
