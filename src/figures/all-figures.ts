@@ -1,4 +1,4 @@
-/** Every cited figure in one list, for whoever asks where the answers come from. */
+/** Every cited figure in one list, for the answer about sources. */
 
 import { type Cited, UNIT_FIGURES } from './cited.ts';
 import { HEATING_FIGURES, PLANK_FIGURES } from './floor-figures.ts';

@@ -1,8 +1,8 @@
-/** A figure of the trade with where it comes from: every constant the answers lean on is one of these. */
+/** A figure of the trade with its source: every constant the answers rely on is one of these. */
 
 import type { Source } from '../reply/reply.ts';
 
-/** `said` is the figure in words, `name` what it is a figure of. */
+/** `said` is the figure in words, `name` says what it measures. */
 export interface Cited<T> {
   readonly name: string;
   readonly said: string;
@@ -18,7 +18,7 @@ export const CAUTIOUS_DEFAULT: Source = {
   standing: 'from memory',
 };
 
-// What a foot, an inch and a pound are, as the answers use them.
+// The foot, inch and pound the answers use.
 
 export const INCH: Cited<number> = {
   name: 'Inch',

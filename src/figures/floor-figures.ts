@@ -1,4 +1,4 @@
-/** Figures for laying floating click plank: the rules a layout keeps unless its maker or the asker says otherwise. */
+/** Figures for laying floating click plank: rules that apply unless the maker or the user says otherwise. */
 
 import { USUAL_WALL } from '../layout/doorways.ts';
 import type { Source } from '../reply/reply.ts';
@@ -43,7 +43,7 @@ export const LONG_RUN_GAP: Cited<{ readonly imperial: Length; readonly metric: L
   source: TRADE_GUIDANCE,
 };
 
-/** A run from here on wants the wider gap, and its maker's word on breaks. */
+/** From this length a run needs the wider gap, and the maker's advice on breaks. */
 export const LONG_RUN: Cited<Length> = {
   name: 'Run from which a wider gap is asked',
   said: '50 ft',
@@ -86,7 +86,7 @@ export const HERRINGBONE_THUMB_PERCENT: Cited<number> = {
   source: TRADE_CUSTOM,
 };
 
-/** How far a printed carton area may lie from size × count: printed sizes are nominal. */
+/** How far a printed carton area may differ from size × count, since printed sizes are nominal. */
 const NOMINAL_PERCENT: Cited<number> = {
   name: 'Printed carton area against size × count',
   said: 'within 2 %',
@@ -94,7 +94,7 @@ const NOMINAL_PERCENT: Cited<number> = {
   source: COMMON_PRACTICE,
 };
 
-/** The longest hours that cartons lie in the room before laying; the maker's own figure wins. */
+/** Longest acclimation time of cartons in the room; the maker's own figure takes precedence. */
 export const LONGEST_ACCLIMATION: Cited<number> = {
   name: 'Cartons in the room before laying',
   said: 'acclimation of none to 72 h: makers differ',
@@ -116,7 +116,7 @@ export const SPARES: Cited<number> = {
   source: TRADE_CUSTOM,
 };
 
-/** How far a wall may be off, for how sure the cartons are. */
+/** Possible error of a wall length, for the confidence in the carton count. */
 export const WALL_DOUBT: Cited<Length> = {
   name: 'Wall measured off by',
   said: '1/2 in, where nothing is told',
@@ -131,7 +131,7 @@ const WALL_THICKNESS: Cited<Length> = {
   source: COMMON_PRACTICE,
 };
 
-/** The figures of plank laying, in the order in which they come up. */
+/** Figures for laying planks, in the order they are used. */
 export const PLANK_FIGURES = [
   STAGGER,
   SHORTEST_END,
@@ -152,15 +152,15 @@ export const PLANK_FIGURES = [
   LONGEST_ACCLIMATION,
 ] as const;
 
-// Rules of a floating floor that are not sums: which of them touch an ask.
+// Rules of a floating floor that aren't calculations, and when they apply.
 
-/** What the ask says about the floor. */
+/** What the request says about the floor. */
 interface FloorTraits {
   readonly lock: 'click' | 'none';
   readonly attachedPad: boolean | undefined;
   readonly cartons: number;
   readonly longRun: boolean;
-  /** The gap told is less than the standard one. */
+  /** The given gap is smaller than the standard one. */
   readonly smallGap: boolean;
 }
 
@@ -180,7 +180,7 @@ type FloorRule =
   | 'stairs'
   | 'keep-some';
 
-/** The rules to show, in the order in which they come up on the job. All are common practice. */
+/** The rules to show, in job order. All are common practice. */
 export function floorRules({ lock, attachedPad, cartons, longRun, smallGap }: FloorTraits): readonly FloorRule[] {
   const floating = lock === 'click';
   const rules: [FloorRule, boolean][] = [
@@ -202,7 +202,7 @@ export function floorRules({ lock, attachedPad, cartons, longRun, smallGap }: Fl
   return rules.filter(([, touches]) => touches).map(([rule]) => rule);
 }
 
-// Figures for plank over a heated floor. The maker of the plank has the last word, and may forbid it.
+// Plank over a heated floor. The plank's maker has the last word and may forbid it.
 
 const MAKERS: Source = { title: 'Makers’ guides for floating plank over heated floors', standing: 'reported' };
 
@@ -221,7 +221,7 @@ const HEATED_DEPTH: Cited<Length> = {
   source: MAKERS,
 };
 
-/** Degrees Fahrenheit a day. */
+/** Degrees Fahrenheit per day. */
 const HEATED_STEP: Cited<number> = {
   name: 'Heating up a heated floor after laying',
   said: 'by 5 °F (3 °C) a day',

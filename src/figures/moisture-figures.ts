@@ -1,18 +1,18 @@
-/** Figures for dry enough: limits by method, how many readings, and what a leak allows. */
+/** Moisture figures: limits by method, number of readings, and drying after a leak. */
 
 import type { Source } from '../reply/reply.ts';
 import { CAUTIOUS_DEFAULT, type Cited } from './cited.ts';
 
-/** How moisture is measured: a wood meter, calcium chloride, humidity in the slab, or carbide. */
+/** A wood meter, calcium chloride, relative humidity in the slab, or carbide. */
 export type MoistureMethod = 'wood' | 'chloride' | 'rh' | 'cm';
 
-/** What a limit is for: one a method, but for carbide, whose limit depends on what binds the screed. */
+/** One limit per method, except carbide, whose limit depends on the screed's binder. */
 export type MoistureKind = 'wood' | 'chloride' | 'rh' | 'cement' | 'gypsum';
 
 const WOOD: Source = { title: 'Wood flooring installation guidelines', publisher: 'NWFA', standing: 'reported' };
 const CARBIDE: Source = { title: 'Trade guidance on screeds, carbide method', standing: 'reported' };
 
-/** Where a limit for concrete comes from: not from the standard that says how to test. */
+/** Source of the limits for concrete; the standard for the test method doesn't set any. */
 const concrete = (method: string): Source => ({
   title: `F710 and flooring makers’ instructions; ${method} is only the test`,
   publisher: 'ASTM',
@@ -48,7 +48,7 @@ export const MOISTURE_LIMITS: Readonly<Record<MoistureKind, Cited<number>>> = {
   },
 };
 
-/** From here on drying alone is no answer: the water’s source is looked for. */
+/** Above this, drying alone won't do: find the source of the water. */
 export const MOISTURE_STOPS: Readonly<Record<MoistureKind, Cited<number>>> = {
   wood: {
     name: 'Wood is kept below',
@@ -87,7 +87,7 @@ export const MOISTURE_STOPS: Readonly<Record<MoistureKind, Cited<number>>> = {
   },
 };
 
-/** What meters and tests can show, in the unit of each. */
+/** The range of the meters and tests, each in its unit. */
 export const MOISTURE_RANGES: Readonly<
   Record<MoistureMethod, Cited<{ readonly least: number; readonly most: number }>>
 > = {
@@ -106,7 +106,7 @@ function range(name: string, least: number, most: number, unit: string) {
   };
 }
 
-/** Points of moisture content between subfloor and wood flooring. */
+/** Percentage points of moisture content between subfloor and wood flooring. */
 export const MOISTURE_SPREAD: Cited<{ readonly strip: number; readonly wide: number }> = {
   name: 'Wood subfloor against wood flooring',
   said: 'within 4 points of moisture, 2 for boards of 3 in and wider; on average, here for each reading, which is stricter',
@@ -174,7 +174,7 @@ export const MOISTURE_FIGURES: readonly Cited<unknown>[] = [
   MOULD_AREA,
 ];
 
-/** The figures that an answer about one kind of reading leans on. */
+/** The figures used in an answer about one kind of reading. */
 export function moistureFigures(kind: MoistureKind): readonly Cited<unknown>[] {
   const tests = kind === 'wood' ? [WOOD_READINGS, MOISTURE_SPREAD] : [CONCRETE_TESTS, FILM];
   return [MOISTURE_LIMITS[kind], MOISTURE_STOPS[kind], ...tests, DRY_WITHIN, MOULD_AREA];

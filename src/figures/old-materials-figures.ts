@@ -1,4 +1,4 @@
-/** Figures for asbestos in old floors. */
+/** Figures for asbestos in old floors and lead paint on trim. */
 
 import type { Country } from '../prep/old-materials.ts';
 import { type Area, SQUARE_TICKS_PER_SQUARE_FOOT } from '../units/length.ts';
@@ -36,7 +36,7 @@ const MARGIN_ELSEWHERE: Cited<number> = {
   source: CAUTIOUS_DEFAULT,
 };
 
-/** Untested resilient floors are refused in a house of up to this year. */
+/** Untested resilient floors are refused in a house built up to this year. */
 export const ASBESTOS_MARGIN: Readonly<Record<Country, Cited<number>>> = {
   us: MARGIN_US,
   canada: MARGIN_ELSEWHERE,
@@ -60,12 +60,12 @@ export const ASBESTOS_FIGURES: readonly Cited<unknown>[] = [
   ASBESTOS_WORK,
 ];
 
-/** The figures that an answer about a house of one country leans on. */
+/** The figures used in an answer about a house in one country. */
 export function asbestosFigures(country: Country): readonly Cited<unknown>[] {
   return [ASBESTOS_YEAR, ASBESTOS_PRESUMED, ASBESTOS_MARGIN[country], ASBESTOS_WORK];
 }
 
-// Figures for lead paint on trim.
+// Lead paint on trim.
 
 const RRP = {
   title: 'Renovation, Repair and Painting rule: questions and answers',
@@ -78,7 +78,7 @@ function year(where: string, value: number, source: Cited<number>['source']): Ci
   return { name: `Homes whose paint may hold lead, ${where}`, said: `built before ${value}`, value, source };
 }
 
-/** Paint of a home built before this year may hold lead. */
+/** Paint in a home built before this year may contain lead. */
 export const LEAD_YEARS: Readonly<Record<Country, Cited<number>>> = {
   us: year('US', 1978, RRP),
   canada: year('Canada', 1990, MEMORY),
@@ -96,7 +96,7 @@ export const MINOR_WORK: Cited<Area> = {
 
 export const LEAD_FIGURES: readonly Cited<unknown>[] = [...Object.values(LEAD_YEARS), MINOR_WORK];
 
-/** The figures that an answer about a home of one country leans on. */
+/** The figures used in an answer about a home in one country. */
 export function leadFigures(country: Country): readonly Cited<unknown>[] {
   return [LEAD_YEARS[country], ...(country === 'us' ? [MINOR_WORK] : [])];
 }

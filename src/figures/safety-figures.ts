@@ -1,4 +1,4 @@
-/** What can hurt someone, by task, with its source. The words are in words/cautions. */
+/** What can hurt someone, by task, with sources. */
 
 import { KILOGRAMS_PER_POUND } from '../prep/tearout-amounts.ts';
 import type { Source } from '../reply/reply.ts';
@@ -51,7 +51,7 @@ const source = (title: string, publisher: string, standing: Source['standing'], 
   ...(year === undefined ? {} : { year }),
 });
 
-/** The gravest first. */
+/** The most serious first. */
 const HAZARDS: readonly Hazard[] = [
   {
     topic: 'asbestos',
@@ -131,7 +131,7 @@ const HAZARDS: readonly Hazard[] = [
   },
 ];
 
-/** The hazards of a task, the gravest first, each with its source. */
+/** The hazards of a task, most serious first, each with its source. */
 export function cautionsFor(task: CautionTask): readonly { readonly topic: Topic; readonly source: Source }[] {
   return HAZARDS.filter((hazard) => hazard.tasks.includes(task)).map(({ topic, source: cited }) => ({
     topic,
@@ -139,7 +139,7 @@ export function cautionsFor(task: CautionTask): readonly { readonly topic: Topic
   }));
 }
 
-// Where it comes from what is said of each hazard.
+// Sources for what is said about each hazard.
 
 const SOURCES: Readonly<Record<string, readonly Source[]>> = {
   asbestos: [
@@ -175,12 +175,12 @@ const SOURCES: Readonly<Record<string, readonly Source[]>> = {
   'heated-floor': [{ title: 'Heated floors: surface at most 80–85 °F, by makers of plank', standing: 'reported' }],
 };
 
-/** The sources of what is said of a hazard; common practice where there is no other. */
+/** The sources for a hazard; common practice if there are no others. */
 export function hazardSources(hazard: string): readonly Source[] {
   return SOURCES[hazard] ?? [COMMON_PRACTICE];
 }
 
-// Figures for lifting by two hands: the equation's constant and where it holds.
+// Two-handed lifting.
 
 const MANUAL = {
   title: 'Applications Manual for the Revised NIOSH Lifting Equation, 94-110',
@@ -217,7 +217,7 @@ export const LIFT_REACHES: Cited<Length> = {
   source: MANUAL,
 };
 
-/** Lifts a minute, hours in a stretch, the grip, and no twist. */
+/** Lifts per minute, hours at a stretch, the grip, and no twist. */
 export const LIFT_WAY: Cited<{
   readonly often: number;
   readonly hours: number;
@@ -238,7 +238,7 @@ export const LIFTING_FIGURES: readonly Cited<unknown>[] = [
   LIFT_WAY,
 ];
 
-// Figures for noise over a day: what is recommended for hearing, and what employers must keep to.
+// Noise over a day: what is recommended, and what employers have to keep to.
 
 const NIOSH = {
   title: 'Criteria for a Recommended Standard: Occupational Noise Exposure, 98-126',
@@ -248,7 +248,7 @@ const NIOSH = {
 } as const;
 const OSHA = { title: '29 CFR 1910.95', publisher: 'OSHA', standing: 'published' } as const;
 
-/** The level for 8 h, and the decibels that halve the time. */
+/** The level for 8 h, and the increase in decibels that halves the time. */
 const NOISE_RECOMMENDED: Cited<{ readonly level: number; readonly exchange: number }> = {
   name: 'Noise in a day, recommended',
   said: '85 dBA for 8 h, 88 for 4, 91 for 2, 94 for 1, 100 for 15 min: 3 dB more halve the time',

@@ -1,4 +1,4 @@
-/** Figures for panel subfloors: fasteners, gaps, beads, sheets, patches and squeaks. */
+/** Figures for panel subfloors: patches, squeaks, adhesive, joists, flatness and leveling compound. */
 
 import type { DeepestDip, DipShape } from '../prep/flatness.ts';
 import type { Source } from '../reply/reply.ts';
@@ -154,7 +154,7 @@ export const BLOCK_SCREWS: Cited<number> = {
   source: COMMON_PRACTICE,
 };
 
-/** Bays that a sheet must reach over, so that its panels can be shared with two bays each. */
+/** Bays a sheet must span so that each of its panels can span two. */
 export const SHEET_BAYS: Cited<number> = {
   name: 'Sheet that a patch can be cut from',
   said: 'reaches over three bays, so that no panel of it has fewer than two',
@@ -162,7 +162,7 @@ export const SHEET_BAYS: Cited<number> = {
   source: TRADE_CUSTOM,
 };
 
-/** The figures of patches and squeaks, in the order in which they come up. */
+/** Figures for patches and squeaks, in the order they are used. */
 export const PATCH_FIGURES = [
   PATCH_BAYS,
   CUT_OUT,
@@ -189,7 +189,7 @@ export const SQUEAK_FIGURES = [
   JOIST_RUN,
 ] as const;
 
-// Figures for subfloor adhesive: the bead, where it goes, and how far a tube reaches.
+// Subfloor adhesive.
 
 export const BEAD: Cited<Length> = {
   name: 'Bead of subfloor adhesive',
@@ -204,7 +204,7 @@ export const BEAD: Cited<Length> = {
   },
 };
 
-/** US fluid ounces; the maker’s tube wins. */
+/** US fluid ounces; the size of the user's own tube takes precedence. */
 export const TUBE: Cited<number> = {
   name: 'Tube of subfloor adhesive',
   said: '28 fl oz',
@@ -219,7 +219,7 @@ export const BEAD_WASTE: Cited<number> = {
   source: { title: 'Fine Homebuilding no. 146', standing: 'reported' },
 };
 
-/** 231 in³ a gallon of 128 fl oz. */
+/** 231 in³ per gallon of 128 fl oz. */
 export const CUBIC_INCHES_PER_FLUID_OUNCE: Cited<number> = {
   name: 'US fluid ounce',
   said: '231/128 in³',
@@ -229,7 +229,7 @@ export const CUBIC_INCHES_PER_FLUID_OUNCE: Cited<number> = {
 
 export const ADHESIVE_FIGURES = [BEAD, TUBE, BEAD_WASTE, CUBIC_INCHES_PER_FLUID_OUNCE] as const;
 
-// Figures for floor joists: what may be cut out of one before it is work for a licensed person.
+// Floor joists: what may be cut out before it takes a licensed professional.
 
 const CODE: Source = {
   title: 'International Residential Code, R502.8.1',
@@ -237,7 +237,7 @@ const CODE: Source = {
   standing: 'reported',
 };
 
-/** Each as the divisor of the joist’s depth, the distances of a hole as lengths. */
+/** Each as a divisor of the joist's depth; distances of a hole as lengths. */
 export const JOIST_LIMITS: Cited<{
   readonly notch: number;
   readonly notchLength: number;
@@ -282,9 +282,9 @@ export const JOIST_SPACING: Cited<Length> = {
 
 export const JOIST_FIGURES = [JOIST_SPACING, JOIST_WIDTH, JOIST_DEPTH, JOIST_LIMITS, ENGINEERED_JOIST] as const;
 
-// Figures for flat floors: how flat is flat enough, and how far levelling compound goes.
+// Flatness, and leveling compound.
 
-/** A gap under a straightedge of a length. */
+/** The gap allowed under a straightedge of this length. */
 interface FlatnessLimit {
   readonly gap: Length;
   readonly over: Length;
@@ -337,7 +337,7 @@ export const NAILED_FLATNESS_METRIC: Cited<readonly FlatnessLimit[]> = {
   source: { ...NAILED, standing: 'reported' },
 };
 
-/** A bag: what it fills in cubic feet, and its weight in pounds. */
+/** Cubic feet a bag fills, and its weight in pounds. */
 export const LEVELLER_YIELD: Cited<{ readonly cubicFeet: number; readonly pounds: number }> = {
   name: 'A bag of levelling compound fills',
   said: '0.45 cu ft per 50 lb; bags differ, 0.42 to 0.52: take the bag’s own figure',
@@ -352,7 +352,7 @@ const FILL_VOLUME: Cited<string> = {
   source: { title: 'Trade guidance for levelling', standing: 'reported' },
 };
 
-/** Shares of area × deepest gap: a section that is a parabola, and a bowl that is one turned round. */
+/** Fraction of area × deepest gap: a parabolic section, and a paraboloid bowl. */
 export const DIP_FILL: Cited<Readonly<Record<DipShape, number>>> = {
   name: 'What a dip holds of its area × its deepest gap',
   said: 'a round dish 1/2, a long trough 2/3, a dip as deep all over 1',
@@ -360,7 +360,7 @@ export const DIP_FILL: Cited<Readonly<Record<DipShape, number>>> = {
   source: { title: 'Geometry: areas and volumes under a parabola', standing: 'common practice' },
 };
 
-/** Pounds a square foot and inch of depth, wet; plans are made for the heavy end. */
+/** Pounds per square foot and inch of depth, wet; plans use the heavy end. */
 export const LEVELLER_WEIGHT: Cited<{ readonly light: number; readonly heavy: number }> = {
   name: 'What levelling compound weighs as it is poured',
   said: '12–14 lb a sq ft for each inch of depth; reckoned with 14',
@@ -375,7 +375,7 @@ export const DEEPEST_DIP: Cited<DeepestDip> = {
   source: CAUTIOUS_DEFAULT,
 };
 
-/** Pounds a square foot over the dip's own area. */
+/** Pounds per square foot over the area of the dip itself. */
 export const HEAVIEST_FILL: Cited<number> = {
   name: 'Levelling compound on a wood floor that is a question about its structure first',
   said: 'over 5 lb a sq ft (24 kg/m²) of the dip’s own area',

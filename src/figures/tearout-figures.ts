@@ -1,4 +1,4 @@
-/** Figures for tearing a floor out: strips and rolls, tack strip, staples, tools, and how long it takes. */
+/** Figures for tearing out a floor: strips, tack strip, staples, tools, time and debris. */
 
 import {
   type Covering,
@@ -25,7 +25,7 @@ export const BUNDLE: Cited<{ readonly length: Length; readonly kilograms: number
   source: COLLECTION,
 };
 
-/** A carpet’s weight without its pad, of a floor whose weight with pad is told: this share, but no less than the usual. */
+/** Share of the carpet alone when the weight is given with its pad, but no less than the usual carpet weight. */
 export const CARPET_SHARE: Cited<number> = {
   name: 'Carpet in the weight of carpet with pad',
   said: '45 %, and no less than carpet alone usually weighs',
@@ -61,7 +61,7 @@ export const TACK_STRIP: Cited<Length> = {
   source: CRI,
 };
 
-/** From a room longer than `beyond` on, strip is wider, or two strips lie side by side: they reach `reach` from their gully. */
+/** In a room longer than `beyond`, tack strip is wider or doubled and reaches `reach` from the gully. */
 export const WIDE_TACK_STRIP: Cited<{ readonly beyond: Length; readonly reach: Length }> = {
   name: 'Tack strip in rooms over 30 ft',
   said: '1 3/4 in wide, or two strips side by side',
@@ -83,7 +83,7 @@ export const DOORWAY: Cited<Length> = {
   source: TRADE_CUSTOM,
 };
 
-/** Breadth of pad, and its staples at the least and at the most. */
+/** Width of the pad, and its fewest and most staples. */
 export const PAD_STAPLES: Cited<{ readonly breadth: Length; readonly least: Stapling; readonly most: Stapling }> = {
   name: 'Staples in a pad',
   said: 'breadths of 6 ft: both edges every 12 in at the least, three rows every 6 in at the most',
@@ -95,7 +95,7 @@ export const PAD_STAPLES: Cited<{ readonly breadth: Length; readonly least: Stap
   source: TRADE_CUSTOM,
 };
 
-/** Ticks of cutting that a knife blade lasts. */
+/** Ticks of cutting per knife blade. */
 export const BLADE_LASTS: Cited<Length> = {
   name: 'Fresh blade in old carpet',
   said: 'every 30 ft of cut',
@@ -103,7 +103,7 @@ export const BLADE_LASTS: Cited<Length> = {
   source: TRADE_CUSTOM,
 };
 
-/** Hours that a dust mask lasts. */
+/** Hours a dust mask lasts. */
 export const MASK_LASTS: Cited<number> = {
   name: 'N95 mask in a dusty room',
   said: 'a new one every 4 hours, sooner when breathing gets hard',
@@ -111,7 +111,7 @@ export const MASK_LASTS: Cited<number> = {
   source: TRADE_CUSTOM,
 };
 
-/** Slow and fast, an hour for one person: square feet, feet of tack strip, staples. */
+/** Slow and fast, per hour for one person: square feet, feet of tack strip, staples. */
 interface Pace {
   readonly slow: number;
   readonly fast: number;
@@ -136,7 +136,7 @@ export const LIFTING_PACE: Readonly<Record<Covering, Cited<Pace>>> = {
 export const TACK_STRIP_PACE = pace('tack strip pried up', 40, 100, 'ft');
 export const STAPLE_PACE = pace('staples pulled', 200, 600, 'staples');
 
-/** Years, straight line. */
+/** Years, straight-line depreciation. */
 const CARPET_LIFE: Cited<{ readonly least: number; readonly most: number }> = {
   name: 'Carpet’s useful life where a deposit is in dispute',
   said: '5 to 10 years, written off in equal parts; local law decides',
@@ -171,7 +171,7 @@ export const TEAROUT_FIGURES: readonly Cited<unknown>[] = [
   COVERING_NOT_GIVEN,
 ];
 
-/** The figures that an answer about one covering leans on. */
+/** The figures used in an answer about one covering. */
 export function tearoutFigures(covering: Covering): readonly Cited<unknown>[] {
   const carpet = [
     GULLY,
@@ -194,7 +194,7 @@ export function tearoutFigures(covering: Covering): readonly Cited<unknown>[] {
   ];
 }
 
-// Figures for debris: what floor coverings weigh laid and thrown loosely, and what carries them away.
+// Debris: weights of floor coverings, laid and loose, and what carries them away.
 
 const EPA = {
   title: 'Volume-to-Weight Conversion Factors',
@@ -209,15 +209,15 @@ const NAHB = {
   standing: 'reported',
 } as const;
 
-/** Pounds a cubic yard as kilograms a litre. */
+/** Converts pounds per cubic yard to kilograms per liter. */
 function loose(name: string, poundsPerCubicYard: number, source: Cited<number>['source']): Cited<number> {
   const value = (poundsPerCubicYard * KILOGRAMS_PER_POUND) / LITRES_PER_CUBIC_YARD;
   return { name: `Loose weight: ${name}`, said: `${poundsPerCubicYard} lb a cubic yard`, value, source };
 }
 
 /**
- * Kilograms a litre of loose debris. Tile is taken as concrete, laminate as engineered wood: the nearest published factors.
- * For vinyl floors there is none (a printed 150 lb a cubic yard is of vinyl siding): they go by their area.
+ * Kilograms per liter of loose debris. Tile counts as concrete and laminate as engineered wood, the nearest published
+ * factors. There is none for vinyl floors (a printed 150 lb per cubic yard is for vinyl siding), so they go by area.
  */
 export const LOOSE_WEIGHT: Readonly<Record<Exclude<Covering, 'sheet vinyl' | 'plank vinyl'>, Cited<number>>> = {
   carpet: loose('carpet with pad', 105, EPA),
@@ -228,7 +228,7 @@ export const LOOSE_WEIGHT: Readonly<Record<Exclude<Covering, 'sheet vinyl' | 'pl
 const SQUARE_FOOT = 0.09290304;
 const SQUARE_YARD = 0.83612736;
 
-/** Litres that a square metre of vinyl floor fills, rolled or thrown loosely. */
+/** Liters per square meter of vinyl floor, rolled or loose. */
 const LOOSE_VINYL: Cited<number> = {
   name: 'Vinyl floor thrown loosely',
   said: '0.7 cubic yards from 100 sq ft; no published factor was found',
@@ -236,7 +236,7 @@ const LOOSE_VINYL: Cited<number> = {
   source: CAUTIOUS_DEFAULT,
 };
 
-/** Pad thrown loosely, in kilograms a litre: what goes into bags. */
+/** Loose pad in kilograms per liter, for what goes into bags. */
 export const LOOSE_PAD = loose('pad alone', 62, {
   title: 'Volume-to-Weight Conversion Factors',
   publisher: 'US EPA',
@@ -250,7 +250,7 @@ export const PAD_SHARE: Cited<number> = {
   source: { title: 'Portfolio Manager help: waste weights by volume', publisher: 'US EPA', standing: 'reported' },
 };
 
-/** Kilograms a square metre, light and heavy. */
+/** Kilograms per square meter, light and heavy. */
 interface LaidWeight {
   readonly light: number;
   readonly heavy: number;
@@ -267,7 +267,7 @@ function laid(name: string, pounds: readonly [number, number], per: 'yard' | 'fo
   };
 }
 
-/** What a covering weighs as it lies, its glue or mortar included. Plans are made for the heavy end. */
+/** Weight of a covering as laid, glue or mortar included. Plans use the heavy end. */
 export const LAID_WEIGHT: Readonly<Record<Covering, Cited<LaidWeight>>> = {
   carpet: laid('carpet with pad', [5, 10], 'yard', { title: 'Carpet and pad weights', standing: 'reported' }),
   'sheet vinyl': laid('sheet vinyl', [0.5, 1], 'foot', TRADE_CUSTOM),
@@ -276,7 +276,9 @@ export const LAID_WEIGHT: Readonly<Record<Covering, Cited<LaidWeight>>> = {
   tile: laid('ceramic tile with its mortar', [4, 10], 'foot', TRADE_CUSTOM),
 };
 
-/** What carpet weighs without its pad, which is bagged apart; rolls are cut by it. Plans are made for the heavy end. */
+/**
+ * Weight of carpet without its pad, which is bagged separately; rolls are cut by this weight. Plans use the heavy end.
+ */
 export const CARPET_ALONE: Cited<LaidWeight> = laid('carpet alone, without its pad', [4, 4.5], 'yard', {
   title: 'Carpet and pad weights',
   standing: 'reported',
@@ -289,7 +291,7 @@ export const PICKUP_BED: Cited<number> = {
   source: { title: 'Hauling guides', standing: 'reported' },
 };
 
-/** Kilograms a pickup may carry; the sticker in the door has the true figure. */
+/** Kilograms a pickup may carry; the sticker in the door has the actual figure. */
 export const PICKUP_PAYLOAD: Cited<number> = {
   name: 'Payload of a pickup',
   said: '1,000 lb; the sticker in the door says yours, and people and tools count against it',
@@ -305,7 +307,7 @@ export const CONTAINERS: Cited<readonly [number, ...number[]]> = {
   source: { title: 'Hauling guides', standing: 'reported' },
 };
 
-/** Litres in a contractor's bag. */
+/** Liters per contractor bag. */
 export const BAG: Cited<number> = {
   name: 'Contractor bag',
   said: '42 gallons (159 L)',
@@ -326,14 +328,14 @@ export const DEBRIS_FIGURES: readonly Cited<unknown>[] = [
   BAG,
 ];
 
-/** What debris of a floor fills when it is thrown loosely, in litres: by its weight, or by its area where no factor is known. */
+/** Loose volume of a floor's debris in liters: by weight, or by area if no factor is known. */
 export function looseVolume(covering: Covering, kilograms: number, squareMetres: number): number {
   return covering === 'sheet vinyl' || covering === 'plank vinyl'
     ? squareMetres * LOOSE_VINYL.value
     : looseLitres(kilograms, LOOSE_WEIGHT[covering].value);
 }
 
-/** The figures that an answer about one covering leans on. */
+/** The figures used in an answer about one covering. */
 export function debrisFigures(covering: Covering): readonly Cited<unknown>[] {
   const loosely = covering === 'sheet vinyl' || covering === 'plank vinyl' ? LOOSE_VINYL : LOOSE_WEIGHT[covering];
   const pad = covering === 'carpet' ? [CARPET_ALONE, PAD_SHARE, LOOSE_PAD] : [];

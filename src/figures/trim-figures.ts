@@ -1,4 +1,4 @@
-/** Figures for trim: how boards are cut, joined and what they are taken to measure until told otherwise. */
+/** Figures for trim: cutting, nailing, caulking, painting, and floor edges at doorways and stairs. */
 
 import { WIDEST_COPE } from '../trim/pieces.ts';
 import { feet, inches, type Length, millimetres } from '../units/length.ts';
@@ -110,7 +110,7 @@ const WIDEST_COPE_ANGLE: Cited<number> = {
   source: COMMON_PRACTICE,
 };
 
-/** Degrees that the corners of a room may come to more or less than a full turn. */
+/** Degrees by which the corners of a room may miss a full turn. */
 export const OFF_TURN: Cited<number> = {
   name: 'Corners of a room that are worth measuring again',
   said: 'more than 1° off a full turn',
@@ -125,7 +125,7 @@ export const NO_SLACK: Cited<Length> = {
   source: COMMON_PRACTICE,
 };
 
-/** Figures of cutting trim, in the order in which they come up. */
+/** Figures for cutting trim, in the order they are used. */
 export const TRIM_FIGURES = [
   TRIM_THICKNESS,
   CASING_WIDTH,
@@ -146,7 +146,7 @@ export const TRIM_FIGURES = [
   NO_SLACK,
 ] as const;
 
-// Figures for nailing trim.
+// Nailing.
 
 export const NAILS_PER_STUD: Cited<number> = {
   name: 'Nails in baseboard',
@@ -203,7 +203,7 @@ export const LEAST_IN_STUD: Cited<Length> = {
   source: COMMON_PRACTICE,
 };
 
-/** A stud nearer to an end than half its own width carries the same nails as the framing at that end. */
+/** A stud closer to an end than half its own width takes the same nails as the framing there. */
 export const SAME_STUD: Cited<Length> = {
   name: 'Stud taken as the framing at an end',
   said: 'nearer than 3/4 in, half its width',
@@ -222,7 +222,7 @@ export const NAIL_FIGURES = [
   WALLBOARD,
 ] as const;
 
-// Figures for caulking trim and filling nail holes.
+// Caulking and filling nail holes.
 
 export const CAULK_BEAD: Cited<Length> = {
   name: 'Bead of caulk along the top of trim',
@@ -231,7 +231,7 @@ export const CAULK_BEAD: Cited<Length> = {
   source: COMMON_PRACTICE,
 };
 
-/** 231/128 in³ a fluid ounce; 10.1 fl oz are 18.23 in³, 0.29869 L. */
+/** 231/128 in³ per fluid ounce; 10.1 fl oz are 18.23 in³, 0.29869 L. */
 export const CAULK_TUBE: Cited<number> = {
   name: 'Caulk in a tube',
   said: '10.1 fl oz = 18.23 in³; feet = in³ ÷ (bead² in in² × 12): 24.3 ft at 1/4 x 1/4 in',
@@ -252,9 +252,9 @@ export const NAIL_HOLE: Cited<Length> = {
 
 export const CAULK_FIGURES = [CAULK_BEAD, CAULK_TUBE, NAIL_HOLE] as const;
 
-// Figures for painting trim.
+// Painting.
 
-/** Square metres a litre: 350 ft² a US gallon. */
+/** Square meters per liter: 350 ft² per US gallon. */
 export const PAINT_COVERAGE: Cited<number> = {
   name: 'What paint covers',
   said: '350–400 sq ft a gallon, a quart 100; reckoned with 350',
@@ -285,7 +285,7 @@ const SANDING: Cited<string> = {
 
 export const PAINT_FIGURES = [PAINT_COVERAGE, PAINT_COATS, TRIM_HEIGHT, SANDING] as const;
 
-// Figures for floor edges at doorways and stairs.
+// Floor edges at doorways and stairs.
 
 export const LEVEL_FLOORS: Cited<Length> = {
   name: 'Floors level enough for a T-moulding',
