@@ -1,4 +1,4 @@
-/** What can be done at a desk, whoever sits at it. */
+/** What a user can do with their projects, account and settings. */
 
 import type { KeptHazards } from '../project/findings.ts';
 import type { Stamp } from '../project/history.ts';
@@ -13,61 +13,67 @@ import type { Done } from './project-changes.ts';
 import type { Recent } from './recent.ts';
 import type { Sharing } from './sharing.ts';
 
-/** What a change makes of a project: the parts to put in place and the change in words, or nothing; and what to tell. */
+/** The result of a change to a project: the new parts and a description, or nothing; and the value to return. */
 export interface Made<R> {
   readonly parts?: Partial<Content>;
   readonly said?: string;
   readonly result: R;
 }
 
-/** Everything throws Outage when the store does not answer. */
+/** Every method throws Outage if the store doesn't answer. */
 export interface ProjectAccess {
   /** Milliseconds since 1970. */
   now(): number;
-  /** The asker's account, as changes are marked with it. */
+  /** The user's account, which changes are attributed to. */
   readonly via: string;
-  /** The asker as a person; undefined for somebody who never kept anything. */
+  /** The user's record; undefined for someone who never saved anything. */
   person(): Promise<Person | undefined>;
-  /** The project that asks are filled from, as far as it is covered, or as told. */
+  /** The project requests are filled in from, limited to what the share covers or to `covering`. */
   inUse(covering?: Visibility): Promise<Project | undefined>;
-  /** What the asker was given of the project in use; undefined where it is their own. */
+  /** The user's share of the project in use; undefined if it is their own. */
   share(): Promise<Share | undefined>;
-  /** The settings that the project in use is worked out by: its owner's. */
+  /** The settings the project in use is computed with: its owner's. */
   ownersSettings(): Promise<Settings | undefined>;
   /**
-   * Lets the project in use be seen as far as it was shared, for the command that was shared; before, only its name is.
-   * `whole`: with all its rooms, for a command that itself keeps to the room that was shared.
+   * Opens the project in use to a command that the share covers; before, only its name is visible. `whole`: with all
+   * its rooms, for a command that limits itself to the shared room.
    */
   cover(whole?: boolean): void;
-  /** All projects of the asker and those shared with them, in the order they came; deleted ones as long as they can be brought back. */
+  /** The user's own and shared projects in the order they were added; deleted ones as long as they can be restored. */
   mine(): Promise<readonly Project[]>;
-  /** The asker's own among them. */
+  /** Only the user's own. */
   own(): Promise<readonly Project[]>;
-  /** Sharing of the project in use; undefined for whoever holds a link. */
+  /** Sharing of the project in use; undefined for the holder of a link. */
   readonly sharing: Sharing | undefined;
-  /** Whether the asker is whoever holds a link, and no person. */
+  /** Whether the user has only a link, and is no known person. */
   readonly guest: boolean;
-  /** Begins a project and takes it into use. */
+  /** Creates a project and makes it the one in use. */
   create(content: Content, hazards?: KeptHazards): Promise<Project>;
-  /** Takes one of the asker's projects into use, or none. False where it is not theirs. */
+  /** Makes one of the user's projects the one in use, or none. False if it isn't theirs. */
   use(id: string | undefined): Promise<boolean>;
-  /** Changes the project in use, or another of the asker's. `make` is pure: it may run again when another change came first. */
+  /**
+   * Changes the project in use, or another of the user's. `make` has to be pure, since it may run again if another
+   * change came first.
+   */
   change<R>(permission: Permission, make: (project: Project) => Made<R>, id?: string): Promise<Done<R>>;
-  /** As `change`, for a change of the whole record: undo and redo. */
+  /** Like `change`, for a change to the whole record: undo and redo. */
   turn<R>(
     permission: Permission,
     turn: (project: Project, stamp: Stamp) => { project: Project; result: R } | undefined,
   ): Promise<Done<R | undefined>>;
-  /** Changes what the project in use tells of hazards. False where there is none, or the asker may not. */
+  /** Changes the hazards of the project in use. False if there is none or the user isn't allowed to. */
   warn(change: (hazards: KeptHazards) => KeptHazards): Promise<boolean>;
-  /** Changes the settings, for a person who may be new. */
+  /** Changes the settings of a person, who may be new. */
   settle(change: (settings: Person['settings']) => Person['settings']): Promise<Person>;
-  /** What this account asked lately. */
+  /** Recent activity of this account. */
   recent(): Promise<Recent>;
-  /** The last answer that can be kept. */
+  /** The last answer that can be saved. */
   last(): Promise<Recent['last']>;
-  /** Codes, and the accounts that are linked. */
+  /** Codes and linked accounts. */
   links(): Links;
-  /** Removes the person, their accounts, their own projects and what is remembered of their requests, by others as well. */
+  /**
+   * Removes the person, their accounts, their own projects and their request history; `others` remove what other parts
+   * store.
+   */
   forget(others: readonly Forgetter[]): Promise<void>;
 }

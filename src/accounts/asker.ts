@@ -1,17 +1,17 @@
-/** Who asks: an account on a platform, and its key in the store. */
+/** The user of a request: an account on a platform, and its key in the store. */
 
 import type { PlatformName } from '../text/platform-names.ts';
 
-/** Who asks: never a display name. */
+/** Never a display name. */
 export interface Asker {
   readonly platform: PlatformName;
-  /** The platform's id of the account. */
+  /** The platform's account id. */
   readonly id: string;
-  /** Where account ids are only unique within a workspace: that workspace's id. */
+  /** The workspace id, if account ids are only unique within one. */
   readonly workspace?: string;
 }
 
-/** One key for an account, the same wherever it asks. */
+/** One key per account, wherever the request comes from. */
 export function accountKey({ platform, workspace, id }: Asker): string {
   return workspace === undefined ? `${platform}:${id}` : `${platform}:${workspace}:${id}`;
 }

@@ -1,4 +1,4 @@
-/** Everything kept of a person, taken out of the store. */
+/** Deleting everything stored about a person. */
 
 import type { Person } from '../project/person.ts';
 import type { KeyValueStore } from '../storage/types.ts';
@@ -6,10 +6,13 @@ import { forgetRecent } from './recent.ts';
 import type { Shelves } from './records.ts';
 import { leaveProject } from './sharing.ts';
 
-/** Takes what another room keeps of an account out of the store. */
+/** Deletes what another part of the program stores about an account. */
 export type Forgetter = (kept: KeyValueStore, account: string) => Promise<void>;
 
-/** Removes the person, their accounts, their own projects, their part in others' and what is remembered of their asks. Throws Outage; asking again goes on. */
+/**
+ * Removes the person, their accounts, their own projects, their part in others' projects and their request history.
+ * Throws Outage; a retry continues where it stopped.
+ */
 export async function forgetPerson(
   shelves: Shelves,
   me: Person | undefined,
@@ -25,7 +28,7 @@ export async function forgetPerson(
     await kept.delete(`code-of:${key}`);
   }
   if (!me) return;
-  // The accounts go last: as long as one is left, the rest is found and can be removed by asking again.
+  // Accounts go last: as long as one is left, the rest can still be found and removed on a retry.
   for (const { id, role } of me.projects) {
     if (role === 'owner') await project.remove(id);
     else await leaveProject(shelves, id, me.id);

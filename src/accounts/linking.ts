@@ -1,4 +1,4 @@
-/** The accounts of one person: linked by a code that one of them makes and another takes, and parted again. */
+/** Linking a person's accounts with a code made on one and entered on another, and unlinking them. */
 
 import { createHash, randomInt } from 'node:crypto';
 import { z } from 'zod';
@@ -12,33 +12,32 @@ import { putChange } from './project-changes.ts';
 import type { Shelves } from './records.ts';
 import { Sharing } from './sharing.ts';
 
-// Codes typed from one screen to another: minted, read as people type them, kept as hashes, and guessed at a
-// few times only.
+// Codes typed from one screen to another: minted, parsed leniently, stored as hashes, with limited guesses.
 
-/** Crockford's base 32 (crockford.com/base32.html): no I, L, O and U, which are taken for 1, 1, 0 and V. */
+/** Crockford's base 32 (crockford.com/base32.html): no I, L, O and U, which get mistaken for 1, 1, 0 and V. */
 const SIGNS = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 const LENGTH = 8;
 
-/** How long a code is good for, and how long a wrong guess counts. */
+/** How long a code is valid, and how long a wrong guess counts. */
 const CODE_LASTS = 10 * 60_000;
 
-/** Wrong guesses of one account, and of all accounts of one workspace or platform, within that time. */
+/** Wrong guesses within that time, per account and for all accounts of one workspace or platform. */
 const GUESSES = 5;
 const GUESSES_TOGETHER = 200;
-/** Places tried among those before it counts as full. */
+/** Slots tried among those before it counts as full. */
 const LOOKS = 6;
 
 export const codeSchema = z
   .object({
     use: z.discriminatedUnion('kind', [
-      /** Joins the taker and the person of the account. */
+      /** Joins the person entering the code and the person of the account. */
       z.object({ kind: z.literal('accounts'), account: z.string() }).readonly(),
-      /** Lets the taker help with a project. */
+      /** Lets the person entering the code help with a project. */
       z
         .object({
           kind: z.literal('project'),
           project: z.string(),
-          /** The owner's, by whose right it is shared when the code is taken. */
+          /** The owner's account, whose rights are checked when the code is used. */
           account: z.string(),
           share: z
             .object({
@@ -60,17 +59,17 @@ export const codeSchema = z
 type Code = z.infer<typeof codeSchema>;
 type CodeUse = Code['use'];
 
-/** A code as it is shown: two groups of four, 40 bits. */
+/** A code in display form: two groups of four characters, 40 bits. */
 function mintCode(): string {
   let signs = '';
-  // A code without a figure, or without a letter, could be words or a sum of lengths when it is typed by itself.
+  // On its own, a code without a digit or without a letter could be taken for words or a sum of lengths.
   while (!/(?=.*\d)(?=.*[a-z])/i.test(signs)) {
     signs = Array.from({ length: LENGTH }, () => SIGNS[randomInt(SIGNS.length)]).join('');
   }
   return `${signs.slice(0, 4)}-${signs.slice(4)}`;
 }
 
-/** The signs of a code as typed, whatever its case, gaps and look-alikes; undefined for what is none. */
+/** The characters of a code as typed, ignoring case, gaps and look-alikes; undefined if it isn't one. */
 export function readCode(text: string): string | undefined {
   const signs = text
     .normalize('NFKC')
@@ -82,17 +81,17 @@ export function readCode(text: string): string | undefined {
   return signs.length === LENGTH && [...signs].every((sign) => SIGNS.includes(sign)) ? signs : undefined;
 }
 
-/** Keeps a code of some use until `until`; gives the name it is kept under. Throws Outage. */
+/** Stores a code for a purpose until `until`; returns the name it is stored under. Throws Outage. */
 async function keepCode(kept: KeyValueStore, code: string, use: CodeUse, now: number): Promise<string> {
   const name = nameOf(readCode(code) ?? code);
   await kept.set(name, { use, until: now + CODE_LASTS } satisfies Code, CODE_LASTS);
   return name;
 }
 
-/** What came of looking a code up: wrong, used and over are the same. */
+/** The result of a lookup; wrong, used and expired look the same. */
 type Looked = { readonly ok: true; readonly code: Code } | { readonly ok: false; readonly why: 'none' | 'wait' };
 
-/** Looks a code up for an asker. Each look counts as a wrong guess until it turns out to be right. Throws Outage. */
+/** Looks up a code for a user. Each lookup counts as a wrong guess until it turns out to be right. Throws Outage. */
 async function lookUp(kept: KeyValueStore, signs: string, asker: string, now: number): Promise<Looked> {
   const places = await guessPlaces(kept, asker);
   if (!places) return { ok: false, why: 'wait' };
@@ -102,14 +101,14 @@ async function lookUp(kept: KeyValueStore, signs: string, asker: string, now: nu
   return { ok: true, code: read.data };
 }
 
-/** Takes a code: true for exactly one of all who try, in whatever process. Throws Outage. */
+/** Claims a code: true for exactly one of all callers, in any process. Throws Outage. */
 async function takeCode(kept: KeyValueStore, signs: string): Promise<boolean> {
   const name = nameOf(signs);
   if (!(await kept.claim(`${name}:taken`, 2 * CODE_LASTS))) return false;
   return kept.delete(name);
 }
 
-/** One place among the account's wrong guesses and one among everybody's; undefined where either is full. */
+/** One slot among the account's wrong guesses and one among everyone's; undefined if either is full. */
 async function guessPlaces(kept: KeyValueStore, account: string): Promise<readonly string[] | undefined> {
   const own = await placeOf(
     kept,
@@ -127,7 +126,7 @@ async function placeOf(kept: KeyValueStore, name: string, places: readonly numbe
   return undefined;
 }
 
-/** The workspace of an account, or its platform where accounts have none. */
+/** The account's workspace, or its platform if that has no workspaces. */
 function scopeOf(account: string): string {
   return account.slice(0, account.lastIndexOf(':'));
 }
@@ -136,17 +135,20 @@ function nameOf(signs: string): string {
   return `code:${createHash('sha256').update(signs).digest('base64url')}`;
 }
 
-/** Whose accounts they are. */
+/** Access to the person whose accounts these are. */
 interface Linking {
   readonly shelves: Shelves;
-  /** The asker's account. */
+  /** The user's account. */
   readonly via: string;
   now(): number;
   me(): Promise<Person | undefined>;
   ensured(): Promise<Person>;
 }
 
-/** `none`: wrong, used or over; `unlike`: not the signs of a code; `full`: more is kept than one person may keep. */
+/**
+ * `none`: wrong, used or expired; `unlike`: doesn't look like a code; `full`: over the limit of what one person may
+ * keep.
+ */
 export type Refused = {
   readonly ok: false;
   readonly why: 'none' | 'wait' | 'unlike' | 'same' | 'own' | 'full' | 'too-many-accounts' | 'crowded';
@@ -155,7 +157,7 @@ export type Refused = {
 /** What a code for a project holds. */
 type ProjectUse = Extract<CodeUse, { kind: 'project' }>;
 
-/** What a code would do: join the two, whose projects are counted; or let the taker help. */
+/** What a code would do: join two people (with the number of projects), or let the person entering it help. */
 type Offer =
   | {
       readonly ok: true;
@@ -166,17 +168,17 @@ type Offer =
     }
   | { readonly ok: true; readonly kind: 'project'; readonly use: ProjectUse; readonly by: Person };
 
-/** Everything throws Outage when the store does not answer. */
+/** Every method throws Outage if the store doesn't answer. */
 export interface Links {
-  /** A code that joins whoever takes it and the asker; the one made before ends. */
+  /** A code that joins the user with the person who enters it; any earlier one becomes invalid. */
   make(): Promise<{ readonly code: string; readonly until: number }>;
-  /** A code that lets whoever takes it help with one of the asker's projects, by the asker's right when it is taken. */
+  /** A code that lets someone help with one of the user's projects; the user's rights are checked when it is used. */
   makeFor(project: string, share: ProjectUse['share']): Promise<{ readonly code: string; readonly until: number }>;
-  /** What a code would do; nothing is done, and a wrong one counts as a guess. */
+  /** What a code would do, without doing it. A wrong one counts as a guess. */
   look(typed: string): Promise<Offer | Refused>;
-  /** Does it, for one taker only; the person that comes of it. */
+  /** Uses the code, which works only once; returns the resulting person. */
   take(typed: string): Promise<{ readonly ok: true; readonly person: Person; readonly offer: Offer } | Refused>;
-  /** Parts an account from the asker; false where it is not theirs or is the only one. */
+  /** Unlinks an account from the user; false if it isn't theirs or is their only one. */
   part(account: string): Promise<boolean>;
 }
 
@@ -247,13 +249,13 @@ class AskersLinks implements Links {
         const linked = before.linked?.filter((one) => one.account !== account) ?? [];
         return { put: { ...before, accounts, linked }, result: true };
       }));
-    // An account that its person does not name leads to nobody, with this record or without it.
+    // An account its person doesn't list leads nowhere, with or without this record.
     if (parted) await shelves.account.remove(account);
     this.#changed();
     return parted ?? false;
   }
 
-  /** Shares by the right of the one who made the code, as it is now; says why not where it cannot be. */
+  /** Shares with the current rights of the code's maker; returns the reason if that isn't possible. */
   async #letHelp({ project, share }: ProjectUse, by: Person, me: Person): Promise<Refused['why'] | undefined> {
     const { shelves, via, now } = this.#of;
     const owner = { who: { person: by.id }, via, at: now() };

@@ -1,4 +1,4 @@
-/** One person made of two, so that a crash at any point leaves nothing lost: whoever of them asks next goes on with it. */
+/** Merging two people into one, safe against crashes at any point: the next request of either continues the merge. */
 
 import { freeName } from '../project/create-project.ts';
 import { changed } from '../project/history.ts';
@@ -10,10 +10,9 @@ import { RecordDamaged, RecordTooNew } from '../storage/types.ts';
 import { CHANGED } from '../text/project-text.ts';
 import { mintLongId, type Shelves } from './records.ts';
 
-// Two people who turn out to be one: what becomes of the one who stays, and of a project that names the
-// other.
+// What becomes of the person who stays, and of projects that mention the other.
 
-/** The one who stays, with the accounts, projects and settings of the other; where both tell a setting, theirs stands. */
+/** The person who stays, with the other's accounts, projects and settings; their own settings win. */
 function withJoined(stays: Person, other: Person): Person {
   const accounts = [...new Set([...stays.accounts, ...other.accounts])];
   const ids = [...new Set([...stays.projects, ...other.projects].map(({ id }) => id))];
@@ -35,13 +34,14 @@ function withJoined(stays: Person, other: Person): Person {
   };
 }
 
-/** The project at `now` with one person in the place of another, wherever it names them; the same where it names the other nowhere. */
+/** The project with one person replaced by another wherever it mentions them; unchanged if it doesn't. */
 function inPlaceOf(project: Project, other: string, stays: string, now: number): Project {
   const written = JSON.stringify(projectCodec.write(project));
-  // Ids are 22 signs drawn at random: nothing but the person's own id holds them.
+  // Ids are 22 random characters, so only a mention of that person contains one.
   if (!written.includes(other)) return project;
   const read = projectCodec.read(JSON.parse(written.replaceAll(other, stays)));
-  // The owner needs no share; of two that became one person's, the wider stays, and none that is over in place of the other.
+  // The owner needs no share. Of two shares that now belong to one person the wider stays, but an expired one never
+  // wins.
   const shares = read.shares
     .filter((one) => !isOver(one, now))
     .filter(({ with: who }) => !('person' in who && who.person === read.owner))
@@ -62,22 +62,22 @@ function highest(roles: readonly Role[]): Role {
   return ROLES.find((role) => roles.includes(role)) ?? 'look';
 }
 
-/** How often another may change the people between looking and doing before it is a fault. */
+/** Retries when someone else changes the people between read and write; beyond this it is an error. */
 const TRIES = 20;
 
-/** The person that an account's record leads to, as they are written. Throws Outage. */
+/** The person an account's record leads to, as stored. Throws Outage. */
 async function writtenPerson({ account, person }: Shelves, key: string): Promise<Person | undefined> {
   const found = await account.load(key);
   const one = found && (await person.load(found.person));
   return one?.accounts.includes(key) ? one : undefined;
 }
 
-/** Whether a person is in the middle of being joined, from either side. */
+/** Whether a person is part of a merge in progress, on either side. */
 function isJoining({ joins, joining = [] }: Person): boolean {
   return joins !== undefined || joining.length > 0;
 }
 
-/** Says that the person of `account` takes this one's place; false where either is being joined already. Throws Outage. */
+/** Records that the person of `account` replaces this one; false if either is already being merged. Throws Outage. */
 export async function beginJoin(shelves: Shelves, { id }: Person, account: string, at: number): Promise<boolean> {
   const begun = await shelves.person.change(id, (before) => {
     if (isJoining(before)) return { result: false };
@@ -87,7 +87,7 @@ export async function beginJoin(shelves: Shelves, { id }: Person, account: strin
   return begun ?? false;
 }
 
-/** Finishes what was begun with the person of an account; the person it comes to. Throws Outage. */
+/** Finishes any merge in progress for the person of an account and returns the result. Throws Outage. */
 export async function personOf(shelves: Shelves, key: string): Promise<Person | undefined> {
   for (let tries = 0; tries < TRIES; tries++) {
     const written = await writtenPerson(shelves, key);
@@ -102,7 +102,7 @@ export async function personOf(shelves: Shelves, key: string): Promise<Person | 
   throw new Error('two people were changed again and again while being joined');
 }
 
-/** From a person to the one who stays, each joining the next. */
+/** From a person to the one who stays, each merging into the next. */
 async function chainOf(shelves: Shelves, from: Person): Promise<readonly Person[]> {
   const chain = [from];
   for (let last = from; last.joins !== undefined; ) {
@@ -113,7 +113,7 @@ async function chainOf(shelves: Shelves, from: Person): Promise<readonly Person[
       last = next;
       continue;
     }
-    // Nobody is left to join; or two took each other's codes at once, and everybody has to see the same one stay.
+    // Nothing left to merge; or two used each other's codes at once, and everyone has to agree on who stays.
     const round = ring < 0 ? [last] : chain.slice(ring);
     const stays = round.reduce((least, one) => (one.id < least.id ? one : least));
     await release(shelves, stays);
@@ -130,20 +130,23 @@ async function release(shelves: Shelves, { id, joins }: Person): Promise<void> {
   });
 }
 
-/** Goes on with one who was being joined when it was left. */
+/** Continues an interrupted merge. */
 async function joinWaiting(shelves: Shelves, id: string, stays: Person): Promise<void> {
   const other = await shelves.person.load(id);
   if (other) await join(shelves, other, stays);
   else await settle(shelves, id, stays.id);
 }
 
-/** Each step can be done again. The one who stays comes first, and does not join anybody until the last is done. */
+/**
+ * Every step can be repeated. The person who stays is written first, and doesn't merge into anyone until the last step
+ * is done.
+ */
 async function join(shelves: Shelves, other: Person, stays: Person): Promise<void> {
   const taken = await shelves.person.change(stays.id, (before) => {
     if (before.joins !== undefined) return { result: false };
     const joining = before.joining ?? [];
     const begun = joining.includes(other.id);
-    // Another has done all of it since.
+    // Another process has finished it in the meantime.
     if (!begun && other.accounts.every((key) => before.accounts.includes(key))) return { result: false };
     const after = withJoined(before, other);
     return { put: begun ? after : { ...after, joining: [...joining, other.id] }, result: true };
@@ -169,7 +172,7 @@ async function join(shelves: Shelves, other: Person, stays: Person): Promise<voi
   await settle(shelves, other.id, stays.id);
 }
 
-/** A project of one who is joined, under a name that tells it from those of the one who stays. */
+/** A project taken over from the other person, renamed if the one who stays has one of the same name. */
 function madeTheirs(project: Project, other: Person, stays: string, others: readonly Named[]): Project {
   const [{ account, at } = { account: '', at: 0 }] = other.linked ?? [];
   const put = inPlaceOf(project, other.id, stays, at);
@@ -178,7 +181,7 @@ function madeTheirs(project: Project, other: Person, stays: string, others: read
   return changed(put, { name }, CHANGED.renamed(put.name, name), { by: stays, via: account, at });
 }
 
-/** The projects that the one who stays has without the other. */
+/** The projects of the person who stays, without the other's. */
 async function othersThan({ project }: Shelves, stays: Person, other: Person): Promise<Named[]> {
   const own = stays.projects.filter(({ id }) => !other.projects.some((one) => one.id === id));
   const loaded = await Promise.all(own.map(({ id }) => readable(() => project.load(id))));
@@ -187,7 +190,7 @@ async function othersThan({ project }: Shelves, stays: Person, other: Person): P
 
 type Named = Pick<Project, 'name'>;
 
-/** A project that cannot be read hinders nobody's being joined. */
+/** An unreadable project doesn't block a merge. */
 async function readable<T>(work: () => Promise<T>): Promise<T | undefined> {
   try {
     return await work();
@@ -197,7 +200,7 @@ async function readable<T>(work: () => Promise<T>): Promise<T | undefined> {
   }
 }
 
-/** Takes the one whose all has come over out of the store. */
+/** Deletes the person who has been merged completely. */
 async function settle(shelves: Shelves, other: string, stays: string): Promise<void> {
   await shelves.person.remove(other);
   await shelves.person.change(stays, ({ joining = [], ...before }) => {
@@ -208,14 +211,14 @@ async function settle(shelves: Shelves, other: string, stays: string): Promise<v
 
 // The person behind an account, who may be new.
 
-/** The person of an account, made where there is none yet. Throws Outage. */
+/** The person of an account, created if there is none. Throws Outage. */
 export async function ensurePerson(shelves: Shelves, key: string): Promise<Person> {
   const there = await personOf(shelves, key);
   if (there) return there;
   const made: Person = { version: 3, id: mintLongId(), accounts: [key], settings: NO_SETTINGS, projects: [] };
   await shelves.person.create(made.id, made);
   if (await shelves.account.create(key, { version: 1, person: made.id })) return made;
-  // Another ask of the same account came first, or the person it led to is gone.
+  // Another request of the same account came first, or the person it led to is gone.
   const other = await personOf(shelves, key);
   if (other) {
     await shelves.person.remove(made.id);

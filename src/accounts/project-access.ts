@@ -1,4 +1,4 @@
-/** What an asker may do with their projects: every right is checked in here, and a stranger's project is no project at all. */
+/** A user's access to their projects. Every permission is checked here, and others' projects don't seem to exist. */
 
 import { bornWith, distinctNames } from '../project/create-project.ts';
 import type { KeptHazards } from '../project/findings.ts';
@@ -19,12 +19,12 @@ import { NOTHING_RECENT, type Recent, recentOf } from './recent.ts';
 import { leadOf, mintLongId, type Shelves, shelvesOf } from './records.ts';
 import { Sharing } from './sharing.ts';
 
-// The desk of whoever holds a link: bound to its one share, and nothing at all where the link leads nowhere.
+// Access for the holder of a link: limited to its one share, or to nothing if the link leads nowhere.
 
-/** Loaded where a link leads nowhere, so that this takes no less work. */
+/** Loaded if a link leads nowhere, so that this takes as long as a valid link. */
 const NOWHERE = 'nowhere-nowhere-nowhere';
 
-/** Reads the same whatever a link is: one value, then one project. */
+/** Reads one value and one project whatever the link, so that timing reveals nothing. */
 class GuestAccess implements ProjectAccess {
   readonly guest = true;
   readonly sharing: Sharing | undefined = undefined;
@@ -125,7 +125,7 @@ class GuestAccess implements ProjectAccess {
   }
 
   async forget(): Promise<void> {
-    // Nothing is kept of whoever holds a link.
+    // Nothing is stored about link holders.
   }
 
   async #put<R>(
@@ -151,14 +151,14 @@ class GuestAccess implements ProjectAccess {
   }
 }
 
-/** The desk of an asker; undefined where nothing is kept. */
+/** The access of a user; undefined if there is no store. */
 export function openAccess(asker: Asker, ports: { readonly store?: Store; now?(): number }): ProjectAccess | undefined {
   if (!ports.store) return undefined;
   const [via, shelves, now] = [accountKey(asker), shelvesOf(ports.store), () => ports.now?.() ?? Date.now()];
   return asker.platform === 'web' ? new GuestAccess(via, asker.id, shelves, now) : new OwnerAccess(via, shelves, now);
 }
 
-/** Loads each record once an ask. */
+/** Loads each record once per request. */
 class OwnerAccess implements ProjectAccess {
   readonly guest = false;
   readonly via: string;
@@ -235,7 +235,7 @@ class OwnerAccess implements ProjectAccess {
       projects: [...me.projects, { id: project.id, role: 'owner' }],
     }));
     if (id === owner) return project;
-    // This account was linked to somebody's meanwhile, whose the project is then.
+    // The account was linked to another person in the meantime, who owns the project now.
     await this.#shelves.project.change(project.id, (one) => ({ put: { ...one, owner: id }, result: undefined }));
     return { ...project, owner: id };
   }
@@ -320,14 +320,14 @@ class OwnerAccess implements ProjectAccess {
     return { ...done, project: (await this.#project(id, this.#covering)) ?? done.project };
   }
 
-  /** Whether this account was linked to somebody's since it was looked at. */
+  /** Whether the account was linked to another person since it was loaded. */
   async #isSomebodyElse(before: string): Promise<boolean> {
     this.#me = undefined;
     const me = await this.person();
     return me !== undefined && me.id !== before;
   }
 
-  /** A project as far as the asker sees it; `covering` where it is the one in use, for a command that was shared. */
+  /** A project as far as the user may see it; `covering` for the one in use with a command the share covers. */
   async #project(id: string, covering: Visibility): Promise<Project | undefined> {
     const me = await this.person();
     const loading = this.#projects.get(id) ?? this.#shelves.project.load(id);
@@ -339,7 +339,9 @@ class OwnerAccess implements ProjectAccess {
     return viewOf(project, standing.share, mark, covering);
   }
 
-  /** A project among others, none of which it may hinder; its id where it is over for the asker. */
+  /**
+   * One project of a list, where an unreadable one must not block the others; its id if the user's access has ended.
+   */
   async #readable(id: string, own: boolean): Promise<Project | string | undefined> {
     try {
       const project = await this.#project(id, 'not');
@@ -362,7 +364,7 @@ class OwnerAccess implements ProjectAccess {
   async #changeMe(change: (me: Person) => Person, tries = 3): Promise<Person> {
     const { id } = await this.#ensured();
     const me = await this.#shelves.person.change<Person | undefined>(id, (before) => {
-      // Another person is taking this one's place: what is changed here would be lost.
+      // Another person is replacing this one: any change here would be lost.
       if (before.joins !== undefined) return { result: undefined };
       const after = change(before);
       return { put: after, result: after };

@@ -1,4 +1,4 @@
-/** A change of a project by somebody: every right is checked on the record itself, within the change. */
+/** Changes to a project; permissions are checked on the stored record, within the change itself. */
 
 import { underNewNames } from '../project/findings.ts';
 import type { Stamp } from '../project/history.ts';
@@ -8,7 +8,7 @@ import { mayTouch } from '../project/share-scope.ts';
 import { mayDo, type Share, shareMark, standingOf, type Who } from '../project/shares.ts';
 import type { RecordStore } from '../storage/types.ts';
 
-/** `gone`: there is no such project for this asker; `not-allowed`: they may see it, and not do this. */
+/** `gone`: this user has no such project; `not-allowed`: they may see it, but not do this. */
 export type Done<R> =
   | { readonly ok: true; readonly result: R; readonly project: Project }
   | { readonly ok: false; readonly why: 'gone' | 'not-allowed' };
@@ -25,7 +25,10 @@ interface Changer {
   readonly at: number;
 }
 
-/** Changes a project as one of its owner or helpers; a helper's change is put only where it stays within their share. Throws Outage. */
+/**
+ * Changes a project for its owner or a helper; a helper's change is written only if it stays within their share. Throws
+ * Outage.
+ */
 export async function putChange<R>(
   shelf: RecordStore<Project>,
   id: string,
@@ -49,18 +52,18 @@ export async function putChange<R>(
   return done ?? { ok: false, why: 'gone' };
 }
 
-/** The project with what a helper did last told at their share. */
+/** Records a helper's last activity on their share. */
 function withLast(project: Project, { id }: Share, at: number): Project {
   const said = project.history.at(-1)?.said ?? '';
   return { ...project, shares: project.shares.map((one) => (one.id === id ? { ...one, last: { at, said } } : one)) };
 }
 
-/** The project with its hazards under the names that its rooms have now. */
+/** Updates room names in the hazards. */
 function withHazardsNamed(before: Project, after: Project): Project {
   return { ...after, hazards: underNewNames(after.hazards, before.rooms, after.rooms) };
 }
 
-/** The project with its shares as a change leaves them, whoever made it: none of one deleted, and a room's under its new name. */
+/** Updates shares after a change: none for a deleted project, and new room names. */
 function withSharesKept(before: Project, after: Project): Project {
   if (after.state.kind === 'deleted') return { ...after, shares: [] };
   if (before.rooms.length !== after.rooms.length) return after;

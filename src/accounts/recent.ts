@@ -1,11 +1,11 @@
-/** What an account asked lately: the last answer, so that “keep that” has a meaning, values told before, and what was seen of its projects. */
+/** Recent activity of an account: the last answer (for “keep that”), earlier option values, and the project changes already seen. */
 
 import { z } from 'zod';
 import { isExamplePlank } from '../input/parse-plank.ts';
 import { DAY } from '../project/project-limits.ts';
 import type { KeyValueStore } from '../storage/types.ts';
 
-/** Half a year after the last ask nothing of this is kept. */
+/** All of it expires half a year after the last request. */
 const KEPT_FOR = 182 * DAY;
 const MOST_OPTIONS = 40;
 const MOST_VALUES = 12;
@@ -13,22 +13,21 @@ const LONGEST_VALUE = 500;
 
 export const recentSchema = z.object({
   last: z.object({ line: z.string(), headline: z.string(), at: z.number() }).readonly().optional(),
-  /** By option: texts told for it, the latest first. */
+  /** Texts by option, latest first. */
   past: z.record(
     z.string(),
     z.array(z.object({ text: z.string(), times: z.number(), at: z.number() }).readonly()).readonly(),
   ),
-  /** By project: the number of the last change that was seen. */
+  /** By project: the number of the last change seen. */
   seen: z.record(z.string(), z.number()),
 });
 
 export type Recent = Readonly<z.infer<typeof recentSchema>>;
 export type PastValue = Recent['past'][string][number];
 
-/** What is remembered of nobody. */
 export const NOTHING_RECENT: Recent = { past: {}, seen: {} };
 
-/** What an account asked lately. Throws Outage. */
+/** Throws Outage. */
 export async function recentOf(kept: KeyValueStore, via: string): Promise<Recent> {
   const read = recentSchema.safeParse(await kept.get(key(via)));
   return read.success ? read.data : NOTHING_RECENT;
@@ -42,7 +41,7 @@ export async function forgetRecent(kept: KeyValueStore, via: string): Promise<vo
   await kept.delete(key(via));
 }
 
-/** With the texts told for options counted among the past ones. */
+/** Adds option texts to the earlier values. */
 export function withAnswered(recent: Recent, optionTexts: ReadonlyMap<string, string>, at: number): Recent {
   const past = new Map(Object.entries(recent.past));
   for (const [option, text] of optionTexts) {

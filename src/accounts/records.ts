@@ -1,4 +1,4 @@
-/** The shelves of a store that projects stand on. */
+/** The store's shelves for people, accounts and projects, and unguessable ids and link tokens. */
 
 import { createHash, randomBytes } from 'node:crypto';
 import { z } from 'zod';
@@ -15,7 +15,7 @@ export interface Shelves {
 
 const opened = new WeakMap<Store, Shelves>();
 
-/** The shelves of a store, opened once. */
+/** The shelves of a store, created once per store. */
 export function shelvesOf(store: Store): Shelves {
   const before = opened.get(store);
   if (before) return before;
@@ -29,37 +29,37 @@ export function shelvesOf(store: Store): Shelves {
   return shelves;
 }
 
-// Ids that nobody can guess.
+// Ids that can't be guessed.
 
-/** An id of a record: 22 characters, 132 bits. */
+/** A record id: 22 characters, 132 bits. */
 export function mintLongId(): string {
   return randomBytes(17).toString('base64url').slice(0, 22);
 }
 
-// The token in a link that shares something: shown once, and known afterwards by its hash alone.
+// The token of a share link: shown once, and stored only as a hash.
 
-/** Where a link leads. The project itself says whether it still does. */
+/** Where a link leads. The project itself says whether the share still holds. */
 export const leadSchema = z.object({ project: z.string() });
 
 type Lead = z.infer<typeof leadSchema>;
 
-/** The SHA-256 of a token, in hexadecimal digits: the id of whoever holds the link. */
+/** SHA-256 of a token in hex: the id of the link's holder. */
 export function hashOf(token: string): string {
   return createHash('sha256').update(token).digest('hex');
 }
 
-/** Where the link of a hash leads; undefined where it leads nowhere. Throws Outage. */
+/** Where the link with this hash leads; undefined if nowhere. Throws Outage. */
 export async function leadOf(kept: KeyValueStore, hash: string): Promise<Lead | undefined> {
   const read = leadSchema.safeParse(await kept.get(key(hash)));
   return read.success ? read.data : undefined;
 }
 
-/** Keeps where a link leads, for so many milliseconds, for good without them. Throws Outage. */
+/** Stores where a link leads; without `milliseconds` it never expires. Throws Outage. */
 export async function keepLead(kept: KeyValueStore, hash: string, lead: Lead, milliseconds?: number): Promise<void> {
   await kept.set(key(hash), lead, milliseconds);
 }
 
-/** Removes what was kept of a link. Throws Outage. */
+/** Throws Outage. */
 export async function dropLead(kept: KeyValueStore, hash: string): Promise<void> {
   await kept.delete(key(hash));
 }

@@ -1,4 +1,4 @@
-/** Sharing of a project: given, changed and stopped by its owner, left by whoever was given it. */
+/** Sharing a project: given, changed and stopped by the owner, or left by the helper. */
 
 import type { Person } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
@@ -8,25 +8,28 @@ import { ensurePerson, personOf } from './merging-accounts.ts';
 import type { Done } from './project-changes.ts';
 import { dropLead, hashOf, keepLead, mintLongId, type Shelves } from './records.ts';
 
-/** What is to be shared, and with whom: whoever gets the link, or the account of a key. */
+/** What to share, and with whom: the holder of a link, or the account with a key. */
 export interface Offer extends Pick<Share, 'what' | 'room' | 'role' | 'until' | 'label'> {
   readonly to: 'link' | { readonly account: string };
 }
 
-/** `full`: the project has as many shares as fit; `crowded`: the person is let into as many projects; `self`: that is the owner. */
+/**
+ * `full`: the project has no room for more shares; `crowded`: the person already helps with too many projects; `self`:
+ * it is the owner.
+ */
 export type Given =
   | {
       readonly ok: true;
       readonly project: Project;
       readonly share: Share;
-      /** The token of the link: told once. */
+      /** The link's token, shown only now. */
       readonly token?: string;
-      /** What the same person had before. */
+      /** The same person's previous share. */
       readonly instead?: Share;
     }
   | { readonly ok: false; readonly why: 'gone' | 'not-allowed' | 'full' | 'crowded' | 'self' };
 
-/** What becomes different of a share; `undefined` ends nothing by itself, and is of every room. */
+/** Changes to a share. For `until` and `room`, `undefined` means no end and every room. */
 export type ShareChange = Partial<Pick<Share, 'what' | 'role' | 'label'>> & {
   readonly until?: number | undefined;
   readonly room?: string | undefined;
@@ -34,7 +37,7 @@ export type ShareChange = Partial<Pick<Share, 'what' | 'role' | 'label'>> & {
 
 type Invited = { readonly person: string } | 'self' | 'crowded';
 
-/** What of the desk this needs. */
+/** The access methods this needs. */
 interface SharingAccess {
   readonly shelves: Shelves;
   readonly now: () => number;
@@ -55,7 +58,7 @@ export class Sharing {
     this.#desk = access;
   }
 
-  /** Shares something of the project in use; the link's token is given once and kept nowhere. Throws Outage. */
+  /** Shares something of the project in use. The link's token is returned once and not stored. Throws Outage. */
   async give({ to, ...offer }: Offer): Promise<Given> {
     const [me, id] = [await this.#desk.me(), await this.#desk.id()];
     const at = this.#desk.now();
@@ -92,7 +95,10 @@ export class Sharing {
     };
   }
 
-  /** Changes shares of the project in use, by their ids; gives those that were there. A link's end moves with it. Throws Outage. */
+  /**
+   * Changes shares of the project in use by id; returns those that existed. A link's expiry is updated too. Throws
+   * Outage.
+   */
   async change(ids: readonly string[], change: ShareChange): Promise<Done<readonly Share[]>> {
     const id = await this.#desk.id();
     if (id === undefined) return { ok: false, why: 'gone' };
@@ -110,7 +116,7 @@ export class Sharing {
     return done;
   }
 
-  /** Stops shares of the project in use, by their ids; gives those that were there. Gone at once. Throws Outage. */
+  /** Stops shares of the project in use by id, effective at once; returns those that existed. Throws Outage. */
   async stop(ids: readonly string[]): Promise<Done<readonly Share[]>> {
     const id = await this.#desk.id();
     if (id === undefined) return { ok: false, why: 'gone' };
@@ -125,12 +131,12 @@ export class Sharing {
     return done;
   }
 
-  /** The person of an account; undefined where there is none. Throws Outage. */
+  /** The person of an account; undefined if there is none. Throws Outage. */
   async personAt(account: string): Promise<string | undefined> {
     return (await personOf(this.#desk.shelves, account))?.id;
   }
 
-  /** Leaves a project that was shared with the asker. False where none was. Throws Outage. */
+  /** Leaves a project shared with the user. False if it wasn't shared. Throws Outage. */
   async leave(id: string): Promise<boolean> {
     const me = await this.#desk.me();
     if (!me?.projects.some((one) => one.id === id && one.role !== 'owner')) return false;
@@ -154,7 +160,7 @@ export class Sharing {
   }
 }
 
-/** Ends what was shared of a project with a person. Throws Outage. */
+/** Ends a person's shares of a project. Throws Outage. */
 export async function leaveProject({ project }: Shelves, id: string, person: string): Promise<void> {
   await project.change(id, (before) => {
     const shares = before.shares.filter((one) => !isWith(one, { person }));
@@ -164,7 +170,7 @@ export async function leaveProject({ project }: Shelves, id: string, person: str
   });
 }
 
-/** Puts a project on a person's list, on which it shows as long as it is shared. Throws Outage. */
+/** Adds a project to a person's list, where it shows as long as it is shared. Throws Outage. */
 async function enlist({ person }: Shelves, id: string, project: string, role: Share['role']): Promise<void> {
   await person.change(id, (me) => ({
     put: { ...me, projects: [...me.projects.filter((one) => one.id !== project), { id: project, role }] },
@@ -172,7 +178,7 @@ async function enlist({ person }: Shelves, id: string, project: string, role: Sh
   }));
 }
 
-/** Takes a project off a person's list. Throws Outage. */
+/** Removes a project from a person's list. Throws Outage. */
 async function unlist({ person }: Shelves, id: string, project: string): Promise<void> {
   await person.change(id, ({ inUse, ...me }) => ({
     put: {
@@ -184,7 +190,7 @@ async function unlist({ person }: Shelves, id: string, project: string): Promise
   }));
 }
 
-/** A little longer than the share, which ends it. */
+/** Slightly longer than the share, which is what actually ends it. */
 function lasting({ until }: Pick<Share, 'until'>, now: number): number | undefined {
   return until === undefined ? undefined : until - now + 60_000;
 }
