@@ -1,9 +1,9 @@
-/** What a command looks like from outside: its names, its options and its examples. */
+/** A command's interface: its names, options and examples. */
 
 import type { z } from 'zod';
 import { factsOf, type OptionFacts } from './reading.ts';
 
-/** An ask and the headline it must produce. */
+/** A request and the headline it must produce. */
 export interface Example {
   readonly ask: string;
   readonly headline: string;
@@ -11,12 +11,12 @@ export interface Example {
 
 export type Options = z.ZodObject<Record<string, z.ZodType>>;
 
-/** All of a command but what it does. */
+/** Everything about a command except what it does. */
 export interface CommandShape<O extends Options = Options> {
   readonly group?: string;
   readonly name: string;
   readonly summary: string;
-  /** For platforms to ask, not for people: in no menu, no help and no completion. */
+  /** Used by platforms, not people: not listed in any menu, help or completion. */
   readonly hidden?: true;
   readonly options: O;
   readonly examples: readonly [Example, ...Example[]];
@@ -35,32 +35,35 @@ export function optionsOf(command: CommandShape): readonly NamedFacts[] {
   return found;
 }
 
-/** The commands that people are told of. */
+/** The commands shown to people. */
 export function listed<C extends CommandShape>(commands: readonly C[]): readonly C[] {
   return commands.filter(({ hidden }) => !hidden);
 }
 
-/** A command's name as it is typed, its group before it. */
+/** A command's name as typed, with its group in front. */
 export function fullName(command: Pick<CommandShape, 'group' | 'name'>): string {
   return command.group ? `${command.group} ${command.name}` : command.name;
 }
 
 /**
- * A command's name as it is typed at its shortest. Commands of a project keep their group: their own names are everyday
- * words, such as show and use, that begin sentences about other things.
+ * The shortest name a command can be typed by. Project commands keep their group, because their own names are everyday
+ * words, such as show and use, that start sentences about other things.
  */
 export function typedName(command: Pick<CommandShape, 'group' | 'name'>): string {
   return command.group === 'project' ? fullName(command) : command.name;
 }
 
-/** A command with its options told, as a line that the grammar reads. */
+/** A command with option texts as a line the grammar reads. */
 export function askLine(command: CommandShape, optionTexts: ReadonlyMap<string, string>): string {
   return [typedName(command), [...optionTexts].map(([option, text]) => `${option}: ${text}`).join(', ')]
     .join(' ')
     .trim();
 }
 
-/** Whether a command works something out from rooms, planks and sticks: its options are filled, and its answers can be kept. */
+/**
+ * Whether a command computes something from rooms, planks and sticks: its options are filled in, and its answers can be
+ * saved.
+ */
 export function isCalculating({ group }: CommandShape): boolean {
   return group !== undefined && group !== 'project';
 }

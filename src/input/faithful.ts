@@ -1,24 +1,26 @@
-/** Whether a line made out of what somebody typed holds all of it, and no figure that they did not type. */
+/** Checks that a line built from a user's text keeps all of it and adds no numbers. */
 
 import { distance } from 'fastest-levenshtein';
 import { plainSigns } from './rooms/room-text.ts';
 import { ROOM, withFigures } from './trade-words.ts';
 
-/** Fifty rooms have no more figures; a line of more is nobody's to mend. */
+/** Fifty rooms have no more numbers than this; a line with more isn't corrected. */
 const MOST_FIGURES = 600;
-/** Words that may be slips. */
+/** Words that may be typos. */
 const MOST_SLIPS = 20;
 
-/** How a text was typed: by the grammar, where every word counts, or as a sentence, whose talk may be left out. */
+/**
+ * How a text was typed: as a command line, where every word counts, or as a sentence, from which filler may be dropped.
+ */
 export type Typing = 'line' | 'sentence';
 
-/** A figure as it stands in a text: what it may be read as, each reading one or more exact numbers, and its unit. */
+/** A number in a text: its possible readings, each one or more exact numbers, and its unit. */
 interface Figure {
   readonly readings: readonly (readonly string[])[];
   readonly unit: string | undefined;
 }
 
-/** Units by what is typed for them; a figure without one may stand for any. */
+/** Units by how they are typed; a number without one matches any. */
 const UNITS: readonly (readonly [unit: string, typed: string])[] = [
   ['sq ft', 'sq(?:uare)?\\.? ?-?(?:ft|feet|foot)|sqft|sf|(?:ft|feet|foot) ?\\^?2'],
   ['sq m', 'sq(?:uare)?\\.? ?-?(?:met(?:er|re)s?|m)|sqm|qm|m ?\\^?2'],
@@ -47,7 +49,7 @@ const VULGAR: Readonly<Record<string, string>> = {
   '⅞': '7/8',
 };
 
-/** Words that join figures, or that a reader passes over: a line may be without them. */
+/** Words that join numbers or that parsers skip; a line may omit them. */
 const JOINING = new Set(
   (
     'the my our and for are measures about approx approximately roughly circa per each every with from has its ' +
@@ -56,10 +58,10 @@ const JOINING = new Set(
   ).split(' '),
 );
 
-/** Parts of a room that a sentence names beside the rooms themselves. */
+/** Parts of a room that a sentence may mention besides the rooms themselves. */
 const PART = /(?<![a-z])(?:bay|closet|alcove|nook|corner|notch|pantry|island|hearth)(?=s?(?![a-z]))/g;
 
-/** Whether a line holds a figure that stands in none of the texts. */
+/** Whether a line has a number that isn't in any of the texts. */
 export function invents(line: string, texts: readonly string[]): boolean {
   const typed = texts.flatMap(figuresIn);
   const made = figuresIn(line);
@@ -69,14 +71,14 @@ export function invents(line: string, texts: readonly string[]): boolean {
   );
 }
 
-/** Whether a line is without a figure, a name or, of a line of options, a word that was typed. */
+/** Whether a line lacks a number, a name or, for a command line, a word that was typed. */
 export function drops(line: string, typed: string, typing: Typing): boolean {
   const [held, given] = [[...figuresIn(line)], figuresIn(typed)];
   const lost = given.length > MOST_FIGURES || given.some((figure) => !isTaken(figure, held));
   return lost || (typing === 'line' ? dropsWord(line, typed) : dropsName(line, typed));
 }
 
-/** Takes what a figure may be read as out of what a line holds; false where it is not there. */
+/** Removes a possible reading of a number from those a line has; false if none is there. */
 function isTaken(figure: Figure, held: Figure[]): boolean {
   const same = held.findIndex((one) => isSame(figure, one));
   if (same >= 0) {
@@ -97,7 +99,7 @@ function isSame(one: Figure, other: Figure): boolean {
   return one.readings.some((numbers) => hasReading(other, numbers));
 }
 
-/** Whether a figure is one of those that another, with a comma in it, may stand for: `48,10` is 48 and 10 as well. */
+/** Whether one number is a part of another with a comma: `48,10` may also be 48 and 10. */
 function isPartOf(one: Figure, other: Figure): boolean {
   const [number, ...more] = one.readings[0] ?? [];
   return (
@@ -109,7 +111,7 @@ function hasReading({ readings }: Figure, numbers: readonly string[]): boolean {
   return readings.some((one) => one.length === numbers.length && one.every((number, i) => number === numbers[i]));
 }
 
-/** Every figure of a text; number words count as figures. */
+/** Every number in a text, number words included. */
 function figuresIn(text: string): readonly Figure[] {
   return [...plain(text).matchAll(FIGURE)].map(({ groups = {} }): Figure => {
     const at = UNITS.findIndex((_, i) => groups[`u${i}`] !== undefined);
@@ -124,7 +126,7 @@ function readingsOf(groups: Readonly<Record<string, string | undefined>>): Figur
     if (whole === undefined) return [[part]];
     return [[ratio(BigInt(whole) * BigInt(bottom) + BigInt(top), BigInt(bottom))], [decimal(whole), part]];
   }
-  // Nobody measures with as many digits; they are compared as they stand.
+  // No measurement has this many digits, so they are compared as typed.
   if (typed.length > 40) return [[typed]];
   const parts = typed.split(/[.,]/);
   const [first = '', second] = parts;
@@ -138,7 +140,7 @@ function readingsOf(groups: Readonly<Record<string, string | undefined>>): Figur
   ];
 }
 
-/** A decimal number in one form, whatever zeros were typed round it. */
+/** A decimal number normalized, without redundant zeros. */
 function decimal(typed: string): string {
   const [whole = '', part = ''] = typed.split('.');
   const digits = part.replace(/(?<!0)0+$/, '');
@@ -152,7 +154,7 @@ function ratio(top: bigint, bottom: bigint): string {
   return a === 0n ? '0' : bottom === a ? `${top / a}` : `${top / a}/${bottom / a}`;
 }
 
-/** A text with plain digits, marks and signs, and figures for number words. */
+/** A text with plain digits and symbols, and number words as digits. */
 function plain(text: string): string {
   const digits = text
     .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)
@@ -166,7 +168,10 @@ function wordsIn(text: string): readonly string[] {
   return words.map((word) => word.toLowerCase()).filter((word) => !JOINING.has(word));
 }
 
-/** Each word is held as often as it was typed; a word of the line that was not typed may stand for one slip. */
+/**
+ * Each word must occur as often as it was typed; a word of the line that wasn't typed may be the correction of one
+ * typo.
+ */
 function dropsWord(line: string, typed: string): boolean {
   const held = [...wordsIn(line)];
   const slips = wordsIn(typed).filter((word) => !isPulled(held, (one) => one === word));
@@ -189,7 +194,7 @@ function stem(name: string): string {
   return name.trim().replace(/(?:ie)?s$/, '');
 }
 
-/** The same word, or a slip of one: two letters wrong or changed round, one in a short word. */
+/** The same word or a typo of it: two letters wrong or swapped, or one in a short word. */
 function isNear(word: string, other: string): boolean {
   if (word === other) return true;
   const letters = (of: string): string => [...of].sort().join('');

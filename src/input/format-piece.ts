@@ -1,4 +1,4 @@
-/** How a cut piece is said: its length, both its sides where an end is slanted, and its corners where it is cut to a shape. */
+/** Formatting a cut piece: its length, both sides if an end is slanted, and its corners if it is cut to a shape. */
 
 import type { Piece, Row } from '../layout/floor.ts';
 import { describe } from '../layout/piece-shape.ts';
@@ -7,7 +7,7 @@ import { at, boxOf, doubleArea, type Outline, type Point } from '../units/geomet
 import { TICKS_PER_INCH, ticks } from '../units/length.ts';
 import { type Saying, sayCut } from './format.ts';
 
-/** Lengths along the edge that faces the row before (near) and the next one (far); undefined when no end is slanted. */
+/** Lengths along the edge facing the previous row (near) and the next one (far); undefined when no end is slanted. */
 export function sidesOfPiece({ length, left, right }: Omit<Piece, 'plank'>): { near: number; far: number } | undefined {
   if (!left && !right) return undefined;
   return {
@@ -16,14 +16,14 @@ export function sidesOfPiece({ length, left, right }: Omit<Piece, 'plank'>): { n
   };
 }
 
-/** A cut piece in short: 12 1/4", or 12 1/4" / 8 3/4" along its near and its far edge. */
+/** Short form: 12 1/4", or 12 1/4" / 8 3/4" along its near and far edge. */
 export function sayPieceShort(piece: Piece, saying: Saying): string {
   const sides = sidesOfPiece(piece);
   if (!sides) return sayCut(ticks(piece.length), saying);
   return SHAPE.sides(said(sides.near, saying), said(sides.far, saying));
 }
 
-/** A cut piece as it is marked: its long and its short side with the angle, the corner that is cut off, or its corners. */
+/** For marking the cut: long and short side with the angle, the corner cut off, or all corners. */
 export function sayPieceMarked(
   given: Omit<Piece, 'plank'>,
   row: Pick<Row, 'v' | 'height'>,
@@ -60,16 +60,16 @@ export function sayPieceMarked(
   );
 }
 
-/** True when the cuts at its ends are all that is cut of a piece: four corners, or three where one cut takes a whole end. */
+/** True when the end cuts are all there is: four corners, or three if one cut takes a whole end. */
 function isStraight({ shape = [] }: Omit<Piece, 'plank'>): boolean {
   const [ring, ...more] = shape;
   return ring !== undefined && more.length === 0 && ring.length <= 4;
 }
 
-/** Nearer than this to an edge of the board, half of what is printed, a corner is on it. */
+/** A corner closer to an edge of the board than this, half of the printed precision, counts as on it. */
 const NICK = TICKS_PER_INCH / 32;
 
-/** The piece without nicks that no tape shows: its shape, and its ends where they are straight cuts. */
+/** The piece without nicks too small to measure: its shape, and its ends if they are straight cuts. */
 function plainly(piece: Omit<Piece, 'plank'>, { v, height }: Pick<Row, 'v' | 'height'>): Omit<Piece, 'plank'> {
   const { shape, left, right, ...board } = piece;
   if (!shape) return board;
@@ -88,7 +88,7 @@ function plainly(piece: Omit<Piece, 'plank'>, { v, height }: Pick<Row, 'v' | 'he
   return { ...board, ...describe(box, rings) };
 }
 
-/** An angle that a nick has turned by less than a saw shows. */
+/** Rounds an angle that a nick has changed by less than a saw's scale shows. */
 function wholeIfNear(degrees: number): number {
   return Math.abs(degrees - Math.round(degrees)) <= 0.2 ? Math.round(degrees) : degrees;
 }
@@ -97,7 +97,7 @@ function onEdge(place: number, low: number, high: number): number {
   return Math.abs(place - low) <= NICK ? low : Math.abs(place - high) <= NICK ? high : place;
 }
 
-/** What is left where a board is ripped from end to end, and whether it keeps its far edge. */
+/** What is left of a board ripped from end to end, and whether it keeps its far edge. */
 function ripped(
   { u, length, shape = [] }: Omit<Piece, 'plank'>,
   { v, height }: Pick<Row, 'v' | 'height'>,
@@ -110,7 +110,7 @@ function ripped(
   return { width: maxY - minY, far: maxY === v + height };
 }
 
-/** The one corner that a straight cut takes off a board, how far along and across it. */
+/** The one corner a straight cut takes off, measured along and across the board. */
 function cornerOff(
   { u, length, shape = [] }: Omit<Piece, 'plank'>,
   { v, height }: Pick<Row, 'v' | 'height'>,
@@ -130,7 +130,10 @@ function cornerOff(
   };
 }
 
-/** Corners from the board's left end and from the edge that faces the row before: those that are none of its own, or all where it loses some of its own. */
+/**
+ * Corners, measured from the board's left end and the edge facing the previous row: only the added ones, or all of them
+ * if the board loses some of its own.
+ */
 function cornersOf(
   { u, length, shape = [] }: Omit<Piece, 'plank'>,
   { v, height }: Pick<Row, 'v' | 'height'>,

@@ -1,4 +1,4 @@
-/** How areas, money, plain numbers and weights are said, each with the asker's decimal mark. */
+/** Formatting lengths, areas, money, numbers, weights, volumes and hours for the user's units and decimal mark. */
 
 import { LITRES_PER_CUBIC_YARD } from '../prep/tearout-amounts.ts';
 import {
@@ -12,21 +12,21 @@ import {
 } from '../units/length.ts';
 import type { Units } from './reading.ts';
 
-// How a length is said: to 1/16 in or to 1 mm, in a form that is read back as the same length.
+// Lengths: to 1/16 in or 1 mm, in a form that parses back to the same length.
 
-/** How this asker reads figures. */
+/** How this user reads numbers. */
 export interface Saying {
   readonly units: Units;
   readonly decimal: '.' | ',';
 }
 
-/** The finest mark on a tape in common use. */
+/** The finest mark on a common tape. */
 const SIXTEENTHS = 16;
 const TICKS_PER_SIXTEENTH = TICKS_PER_INCH / SIXTEENTHS;
 
 /**
- * A length as it is spoken of: 12' 6 1/2", 7 1/2", 0" to the nearest 1/16 in, or 805 mm, 3.8 m, 3.805 m to the nearest
- * millimetre; a half is rounded away from zero, and what is below zero opens with a minus.
+ * A length as spoken: 12' 6 1/2", 7 1/2", 0" to the nearest 1/16 in, or 805 mm, 3.8 m, 3.805 m to the nearest
+ * millimeter. Halves round away from zero; negative lengths get a minus.
  */
 export function sayLength(length: Length, saying: Saying): string {
   if (saying.units === 'metric') return sayMetric(length, saying.decimal);
@@ -39,8 +39,8 @@ export function sayLength(length: Length, saying: Saying): string {
 }
 
 /**
- * A length as it is marked for a cut, in one unit so that nothing is added up at the saw: 43 1/2" or 1105 mm, rounded as
- * sayLength rounds.
+ * A length to mark for a cut, in one unit so that there is nothing to add up at the saw: 43 1/2" or 1105 mm, rounded
+ * like sayLength.
  */
 export function sayCut(length: Length, saying: Saying): string {
   if (saying.units === 'metric') return `${millimetresOf(length)} mm`;
@@ -58,7 +58,7 @@ function sayMetric(length: Length, decimal: '.' | ','): string {
   return part === '' ? `${metres} m` : `${metres}${decimal}${part} m`;
 }
 
-/** Whole sixteenths of an inch as inches with the fraction in its lowest terms. */
+/** Sixteenths of an inch as inches, with the fraction in lowest terms. */
 function sayInches(sixteenths: number): string {
   const whole = Math.floor(sixteenths / SIXTEENTHS);
   let [top, bottom] = [sixteenths % SIXTEENTHS, SIXTEENTHS];
@@ -80,7 +80,7 @@ function millimetresOf(length: Length): number {
 /** 1 lb = 0.45359237 kg exactly (international yard and pound, 1959; NIST SP 811 app. B.8, from memory). */
 const KILOGRAMS_PER_POUND = 0.45359237;
 
-/** An area: 168 sq ft, 168.5 sq ft to a tenth, or 15.61 m² to a hundredth; rounded once and exactly, a half away from zero. */
+/** 168 sq ft, 168.5 sq ft to one decimal, or 15.61 m² to two; rounded once and exactly, halves away from zero. */
 export function sayArea(area: Area, saying: Saying): string {
   return saying.units === 'imperial'
     ? `${sayRatio(area, SQUARE_TICKS_PER_SQUARE_FOOT, 1, saying)} sq ft`
@@ -88,8 +88,8 @@ export function sayArea(area: Area, saying: Saying): string {
 }
 
 /**
- * Areas that are said beside their sum: each as `sayArea` says it or one step of its last figure beside it, so that the
- * figures as they are read come to the sum as it is read. The largest remainders are rounded up.
+ * Areas shown next to their sum: each as `sayArea` gives it, or one last digit more or less, so that the printed values
+ * add up to the printed sum. The largest remainders round up.
  */
 export function sayAreasOfSum(areas: readonly Area[], saying: Saying): readonly string[] {
   const imperial = saying.units === 'imperial';
@@ -106,28 +106,28 @@ export function sayAreasOfSum(areas: readonly Area[], saying: Saying): readonly 
 }
 
 /**
- * Money in its own currency (ISO 4217) with the asker's marks: $1,234.50 or 1.234,50 €.
- * Throws a RangeError when `currency` is not three letters.
+ * Money in its own currency (ISO 4217) with the user's number format: $1,234.50 or 1.234,50 €. Throws a RangeError
+ * unless `currency` has three letters.
  */
 export function sayMoney(amount: Cents, currency: string, saying: Saying): string {
   const format = new Intl.NumberFormat(localeOf(saying), { style: 'currency', currency });
   return plainSpaces(format.format(amount / 100));
 }
 
-/** A number with groups of three and at most `decimals` decimals, those at the end that are zero left out: 1,234.5. */
+/** A number with thousands separators and at most `decimals` decimals, without trailing zeros: 1,234.5. */
 export function sayNumber(value: number, saying: Saying, decimals = 2): string {
   const format = new Intl.NumberFormat(localeOf(saying), { maximumFractionDigits: decimals, signDisplay: 'negative' });
   return plainSpaces(format.format(value));
 }
 
-/** A weight given in kilograms: whole pounds or kilograms from ten up, to a tenth below. */
+/** A weight in kilograms: whole pounds or kilograms from ten up, one decimal below. */
 export function sayWeight(kilograms: number, saying: Saying): string {
   const imperial = saying.units === 'imperial';
   const value = imperial ? kilograms / KILOGRAMS_PER_POUND : kilograms;
   return `${sayNumber(value, saying, Math.abs(value) < 10 ? 1 : 0)} ${imperial ? 'lb' : 'kg'}`;
 }
 
-/** `amount` / `size` to `decimals` decimals, by whole numbers all the way. */
+/** `amount` / `size` to `decimals` decimals, in integer arithmetic. */
 function sayRatio(amount: bigint, size: bigint, decimals: number, saying: Saying): string {
   const scale = 10n ** BigInt(decimals);
   const least = amount < 0n ? -amount : amount;
@@ -140,19 +140,19 @@ function sayRatio(amount: bigint, size: bigint, decimals: number, saying: Saying
   return `${minus}${whole}${part === '' ? '' : `${saying.decimal}${part}`}`;
 }
 
-/** A locale that writes figures with this decimal mark and groups of three. */
+/** A locale with this decimal mark that groups digits in threes. */
 function localeOf(saying: Saying): string {
   return saying.decimal === ',' ? 'de-DE' : 'en-US';
 }
 
-/** Intl parts figures and signs with spaces that a chat and a terminal show in ways of their own. */
+/** Intl separates digits and symbols with special spaces that chats and terminals render inconsistently. */
 function plainSpaces(text: string): string {
   return text.replace(/\s/g, ' ');
 }
 
-// How a loose volume and a span of hours are said.
+// Loose volumes and hours.
 
-/** Litres as cubic yards or cubic metres, to a tenth: 1.8 cu yd, 1.4 m³. */
+/** Liters as cubic yards or cubic meters, to one decimal: 1.8 cu yd, 1.4 m³. */
 export function sayLoose(litres: number, saying: Saying): string {
   return saying.units === 'imperial'
     ? `${sayNumber(litres / LITRES_PER_CUBIC_YARD, saying, 1)} cu yd`

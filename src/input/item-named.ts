@@ -1,16 +1,16 @@
-/** Which of the things on a list a few words name: by its label, by what it is sold in, or by another name for it. */
+/** Finds items on a list by a few words: from the label, the packaging, or another name. */
 
 import { distance } from 'fastest-levenshtein';
 import { LETTER, plainSigns } from './rooms/room-text.ts';
 
-/** A thing on a list: its key, its label, and what it is sold in. */
+/** An item: its key, its label, and its packaging. */
 interface Named {
   readonly item: string;
   readonly label: string;
   readonly package?: { readonly label: string; readonly labels: string } | undefined;
 }
 
-/** Other names by how the key of a thing begins. */
+/** Other names, by key prefix. */
 const ALSO: readonly (readonly [start: string, names: string])[] = [
   ['plank', 'plank board flooring floor carton box case vinyl laminate lvp click'],
   ['underlay', 'underlay underlayment pad padding foam roll'],
@@ -38,12 +38,12 @@ const ALSO: readonly (readonly [start: string, names: string])[] = [
   ['trim paint', 'trim paint quart can'],
 ];
 
-/** Units beside a figure say nothing that the figure does not. */
+/** A unit next to a number adds nothing. */
 const UNITS = new Set('ft foot feet in inch inches mm cm m long'.split(' '));
 
 /**
- * The things that all words name; where none is named by all, those named by most of them, at least half. A slip in a longer
- * word is forgiven. Everything for no words.
+ * The items matching all words, or if there are none, those matching most words, at least half. A typo in a longer word
+ * is forgiven. No words match everything.
  */
 export function thingsNamed<T extends Named>(words: readonly string[], things: readonly T[]): readonly T[] {
   const wanted = words.map(tokenOf).filter((word) => word !== '' && !UNITS.has(word));
@@ -57,15 +57,15 @@ export function thingsNamed<T extends Named>(words: readonly string[], things: r
   const most = Math.max(...scored.map(({ hits }) => hits), 0);
   if (most === 0 || most * 2 < wanted.length) return [];
   const best = scored.filter(({ hits }) => hits === most);
-  // A word of the label itself goes before another name: paint is the paint, not all that a painter buys.
+  // Words of the label itself take precedence: "paint" means the paint, not every painting supply.
   const closest = Math.max(...best.map(({ own }) => own));
   const named = best.filter(({ own }) => own === closest).map(({ thing }) => thing);
-  // A whole label is that thing, though its words stand in a longer label too.
+  // A complete label means that item, even if a longer label contains its words.
   const whole = named.filter((thing) => wordsOf(thing.label).every((word) => wanted.some((one) => isName(one, word))));
   return whole.length > 0 ? whole : named;
 }
 
-/** The words of its label and its key; the words of what it is sold in and other names. */
+/** The words of its label and key; and the words of its packaging and other names. */
 function namesOf({ item, label, package: sold }: Named): readonly [own: readonly string[], also: readonly string[]] {
   const [, names = ''] = ALSO.find(([start]) => item.startsWith(start)) ?? [];
   return [wordsOf(label), [...wordsOf(sold?.label ?? ''), ...wordsOf(sold?.labels ?? ''), ...names.split(' ')]];
@@ -80,7 +80,7 @@ function wordsOf(text: string): readonly string[] {
 
 const OTHER_SIGNS = new RegExp(`[^${LETTER}\\d/.-]`, 'g');
 
-/** A word without capitals, marks and the s of many. */
+/** A word in lowercase, without punctuation or plural s. */
 function tokenOf(word: string): string {
   const plain = plainSigns(word)
     .replace(OTHER_SIGNS, '')

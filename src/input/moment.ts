@@ -1,10 +1,10 @@
-/** A moment as people tell it: Friday 18:00, yesterday 9am, 2 hours ago, 27 Nov 18:00. */
+/** Moments as people type them: Friday 18:00, yesterday 9am, 2 hours ago, 27 Nov 18:00. */
 
 import { plainSigns, withoutHidden } from './rooms/room-text.ts';
 
 // Clock and calendar of a time zone.
 
-/** A day of the calendar; months count from 1. */
+/** A calendar day; months count from 1. */
 interface ZonedDay {
   readonly year: number;
   readonly month: number;
@@ -16,12 +16,12 @@ interface ZonedTime extends ZonedDay {
   readonly minute: number;
 }
 
-/** The zone of this machine, as an IANA name. */
+/** This machine's zone, as an IANA name. */
 export function hostZone(): string {
   return new Intl.DateTimeFormat('en-US').resolvedOptions().timeZone;
 }
 
-/** What clock and calendar show in a zone at a moment, in milliseconds since 1970. */
+/** Date and time in a zone at a moment in milliseconds since 1970. */
 export function clockOf(moment: number, zone: string): ZonedTime {
   const parts = new Intl.DateTimeFormat('en-US', {
     timeZone: zone,
@@ -36,7 +36,7 @@ export function clockOf(moment: number, zone: string): ZonedTime {
   return { year: part('year'), month: part('month'), day: part('day'), hour: part('hour'), minute: part('minute') };
 }
 
-/** The moment at which a zone's clock shows this; an hour that is left out in spring is taken as the one after. */
+/** The moment at which a zone's clock shows this; a time skipped in spring is taken an hour later. */
 export function momentOf(time: ZonedTime, zone: string): number {
   const wanted = utcOf(time);
   const first = wanted + (wanted - utcOf(clockOf(wanted, zone)));
@@ -44,14 +44,14 @@ export function momentOf(time: ZonedTime, zone: string): number {
   return first + off;
 }
 
-/** A moment as it is said: Fri 27 Nov, 18:00. */
+/** Fri 27 Nov, 18:00. */
 export function sayMoment(moment: number, zone: string): string {
   const { hour, minute } = clockOf(moment, zone);
   const day = sayDay(moment, zone);
   return `${day}, ${String(hour).padStart(2, '0')}:${String(minute).padStart(2, '0')}`;
 }
 
-/** A day as it is said: Fri 27 Nov. */
+/** Fri 27 Nov. */
 export function sayDay(moment: number, zone: string): string {
   const parts = new Intl.DateTimeFormat('en-GB', { timeZone: zone, weekday: 'short', day: 'numeric', month: 'short' });
   const said = parts.formatToParts(moment);
@@ -59,7 +59,7 @@ export function sayDay(moment: number, zone: string): string {
   return `${part('weekday')} ${part('day')} ${part('month').slice(0, 3)}`;
 }
 
-/** A day with its year: 27 Nov 2026. */
+/** 27 Nov 2026. */
 export function sayDate(moment: number, zone: string): string {
   const { year, day } = clockOf(moment, zone);
   const said = new Intl.DateTimeFormat('en-GB', { timeZone: zone, month: 'short' }).format(moment);
@@ -70,7 +70,7 @@ function utcOf({ year, month, day, hour, minute }: ZonedTime): number {
   return Date.UTC(year, month - 1, day, hour, minute);
 }
 
-/** Which of the days of a name is meant. */
+/** Which of the days with a given name is meant. */
 type Way = 'past' | 'future';
 
 const DAY = 86_400_000;
@@ -90,13 +90,13 @@ const AGO = /(?<![\d.,])(\d{1,3}|an?|half an) ?(hours?|hrs?|h|minutes?|mins?|day
 const FOR =
   /(?<![a-z])for (\d{1,3}(?:[.,]\d)?|an?) ?(hours?|hrs?|h|minutes?|mins?|days?|weeks?)(?![a-z])|(?<![\d.,])(\d{1,3}) ?(hours?|hrs?|h|days?)(?![a-z])(?! ago)/;
 
-/** A moment read, and the text without it. */
+/** A moment, and the text without it. */
 interface MomentSaid {
   readonly at: number;
   readonly rest: string;
 }
 
-/** The moment that a text tells, its clock at noon where none is told; undefined where it tells none. Never throws. */
+/** The moment a text mentions, at noon if it gives no time; undefined if it mentions none. Never throws. */
 export function readMoment(text: string, now: number, zone: string, way: Way): MomentSaid | undefined {
   const plain = plainSigns(withoutHidden(text, ' ')).replace(/\s+/g, ' ');
   const ago = AGO.exec(plain);
@@ -117,7 +117,7 @@ export function readMoment(text: string, now: number, zone: string, way: Way): M
   return { at, rest: clock ? clock.rest : rest };
 }
 
-/** How long something lasts, "for 48 h" or "48 hours", in milliseconds, and the text without it. */
+/** A duration such as "for 48 h" or "48 hours" in milliseconds, and the text without it. */
 export function readLasting(text: string): { readonly lasts: number; readonly rest: string } | undefined {
   const plain = plainSigns(withoutHidden(text, ' ')).replace(/\s+/g, ' ');
   const match = FOR.exec(plain);
@@ -145,7 +145,7 @@ function dayIn(plain: string, now: number, zone: string, way: Way): DaySaid | un
     /(?<![a-z])(today|tonight|this (?:morning|evening|afternoon)|yesterday|last night|tomorrow)(?![a-z])/.exec(plain);
   if (named) {
     const days = /^(?:yest|last)/.test(named[1] ?? '') ? -1 : named[1] === 'tomorrow' ? 1 : 0;
-    // Which part of the day it was is read as its clock.
+    // A part of the day counts as its time.
     const part = /morning|afternoon|evening|night/.exec(named[1] ?? '')?.[0] ?? '';
     return { date: shifted(days), rest: `${without(plain, named)} ${part}`, weekday: false };
   }
@@ -169,7 +169,7 @@ function dayIn(plain: string, now: number, zone: string, way: Way): DaySaid | un
   return { date: clockOf(noon + ahead * DAY, zone), rest: without(plain, weekday), weekday: true };
 }
 
-/** A day of a date; undefined where the month has no such day. */
+/** A day of a date; undefined if the month has no such day. */
 function dated(plain: string, match: RegExpExecArray, year: number, month: number, day: number): DaySaid | undefined {
   const real = new Date(Date.UTC(year, month - 1, day));
   if (real.getUTCMonth() !== month - 1 || real.getUTCDate() !== day) return undefined;
@@ -182,7 +182,7 @@ function yearNear(today: ZonedDay, month: number, day: number, way: Way): number
   return then < here ? today.year + 1 : today.year;
 }
 
-/** The week before or after where the weekday lies on the wrong side of now. */
+/** Moves a week if the weekday is on the wrong side of now. */
 function nearestWeek(at: number, now: number, way: Way): number {
   if (way === 'past') return at > now ? at - 7 * DAY : at;
   return at <= now ? at + 7 * DAY : at;
@@ -191,7 +191,7 @@ function nearestWeek(at: number, now: number, way: Way): number {
 function clockIn(plain: string): { hour: number; minute: number; rest: string } | undefined {
   for (const match of plain.matchAll(CLOCK)) {
     const [, hour = '', minute, half] = match;
-    // A lone figure is no time of day, unless "at" or "from" stands before it.
+    // A bare number is a time only after "at" or "from".
     const before = plain.slice(0, match.index);
     if (minute === undefined && half === undefined && !/(?<![a-z])(?:at|from|since|until|till|by) $/.test(before))
       continue;

@@ -12,15 +12,15 @@ import { readRooms } from './rooms/parse-room.ts';
 
 type ReadLine = Pick<OptionFacts, 'summary'> & Partial<OptionFacts>;
 
-/** One or more rooms, by their sides or by a walk round the walls. */
+/** One or more rooms, by their sides or by a walk around the walls. */
 export const room = (given: ReadLine) =>
   reader({ kind: 'room', example: `12' x 14'`, colons: 'rooms', ...given }, readRooms);
 
-/** A plank product: size, what a carton holds, price. */
+/** A plank product: size, carton contents, price. */
 export const plank = (given: ReadLine) =>
   reader({ kind: 'plank', example: '6 x 48 in, 10 per carton', colons: 'any', ...given }, readPlank);
 
-/** A length from `least` to `most` ticks; zero is read where `least` is 0. Bare numbers are inches or millimetres. */
+/** A length from `least` to `most` ticks; zero is accepted if `least` is 0. Bare numbers are inches or millimeters. */
 export const length = (
   given: ReadLine & { readonly example: string; readonly least: Length; readonly most: Length },
 ) => {
@@ -35,7 +35,6 @@ export const length = (
   });
 };
 
-/** A whole number. */
 export const count = (given: ReadLine & { readonly least: number; readonly most: number }) => {
   const { least, most, ...facts } = given;
   return reader({ kind: 'count', example: '2', ...facts }, (text, reading) => readCount(text, reading, least, most));
@@ -44,13 +43,11 @@ export const count = (given: ReadLine & { readonly least: number; readonly most:
 /** A percentage, in hundredths of a percent. */
 export const percent = (given: ReadLine) => reader({ kind: 'percent', example: '3 %', ...given }, readPercent);
 
-/** One of a few words. */
 export const choice = <const T extends string>(choices: readonly [T, ...T[]], given: ReadLine) =>
   reader({ kind: 'choice', example: choices[0], choices, ...given }, (text, reading) =>
     readChoice(text, reading, choices),
   );
 
-/** A pattern of joints. */
 export const pattern = (given: ReadLine) =>
   reader(
     { kind: 'pattern', example: 'stair-step 6 in x 5', choices: [...PATTERN_NAMES, HERRINGBONE], ...given },
@@ -61,7 +58,7 @@ export const pattern = (given: ReadLine) =>
 export const direction = (given: ReadLine) =>
   reader({ kind: 'direction', example: 'wall 2', colons: 'any', ...given }, readDirection);
 
-/** Any text, read further by `readText`. */
+/** Any text, parsed further by `readText`. */
 export const text = <T>(
   given: ReadLine & { readonly example: string },
   readText: (text: string, reading: Reading) => Read<T>,

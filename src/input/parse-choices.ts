@@ -1,4 +1,4 @@
-/** Up to five planks to compare, each with a name, and what else is told of it: light reflectance, price tier. */
+/** Up to five planks to compare, each with a name and optionally its light reflectance and price tier. */
 
 import type { Problem } from '../reply/reply.ts';
 import { choicesMissing, tooManyChoices } from '../text/floor-text.ts';
@@ -6,11 +6,11 @@ import { readPlank } from './parse-plank.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import type { ParsedPlank } from './readings-made.ts';
 
-/** A plank among others. `reflectance` in percent (light reflectance value), `tier` as told. */
+/** One of the planks. `reflectance` is a percentage (light reflectance value), `tier` is as given. */
 export interface ParsedChoice {
   readonly name: string;
   readonly plank: ParsedPlank;
-  /** The plank as typed, to ask about it alone. */
+  /** The plank as typed, for a follow-up request about it alone. */
   readonly typed: string;
   readonly reflectance?: number;
   readonly tier?: string;
@@ -32,7 +32,10 @@ export function choicesIn(text: string): readonly string[] {
     .filter((part) => part !== '');
 }
 
-/** Planks apart by `;`, `|`, a new line or “vs”, named `oak: 7 x 48 in, …` or else plank A, plank B. All problems at once. */
+/**
+ * Planks separated by `;`, `|`, a newline or “vs”, named `oak: 7 x 48 in, …` or otherwise plank A, plank B. Reports all
+ * problems at once.
+ */
 export function readChoices(text: string, reading: Reading): Read<readonly ParsedChoice[]> {
   const parts = choicesIn(text);
   if (parts.length < 2) return unread(choicesMissing(reading.option, text));

@@ -1,4 +1,4 @@
-/** What floor comes up and what lies below it, read from people's words; what is not known for sure is told as such. */
+/** The floor to tear out and what is under it, parsed from free text; whatever isn't certain is reported as uncertain. */
 
 import { distance } from 'fastest-levenshtein';
 import { mentioned } from '../hazards/screen.ts';
@@ -9,10 +9,9 @@ import { COVERING_NAMES } from '../text/tearout-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import { type Read, type Reading, read } from './reading.ts';
 
-// Words by which a layer of an old floor is known: what may hold asbestos is looked for first, and nothing is
-// taken as safe that is not known.
+// Recognizing layers of an old floor. Possible asbestos is checked first, and nothing unknown counts as safe.
 
-/** Marks of asbestos whatever the year: the word itself, tar and asphalt, black glue, tiles of nine inches. */
+/** Signs of asbestos whatever the year: the word itself, tar and asphalt, black glue, nine-inch tiles. */
 const SIGNS = ['LAYER_SIGN', 'LAYER_DARK_GLUE', 'LAYER_GLUE_DARK'];
 /** Resilient floors, their glues and backings. */
 const RESILIENT = ['LAYER_RESILIENT'];
@@ -42,7 +41,7 @@ const ALL = {
   concrete: only(CONCRETE),
 } as const;
 
-/** Lower case, signs of one shape, everything but letters, figures and inch marks a space. */
+/** Lowercase with normalized symbols; everything except letters, digits and inch marks becomes a space. */
 function plainWords(text: string): string {
   return text
     .normalize('NFKC')
@@ -54,13 +53,13 @@ function plainWords(text: string): string {
     .trim();
 }
 
-/** Whether every word is one of a kind of layer's own. */
+/** Whether every word belongs to one kind of layer. */
 function onlyWords(plain: string, kind: keyof typeof ALL): boolean {
   return plain !== '' && plain.split(' ').every((word) => ALL[kind].has(word));
 }
 
 const LAYERS = /\b(?:over|on|under|below|and|with)\b/;
-/** A floor told by nothing but its age, and no kind of it. */
+/** A floor described only by its age. */
 const OLD_FLOOR =
   /\b(?:over|on|under|below|and|with)(?: (?:the|my|our|an?))?(?: (?:old|existing|current|original|worn|laid))+ (?:floor|flooring|floors|floorcovering)$/;
 const RESILIENT_KIN = /\bv[iy]n[iy]l|\blvp\b|\bspc\b/;
@@ -68,7 +67,10 @@ const CLICKED = /click|floating|locking/;
 const TILE_KIN = /\btil(?:es?|ed)\b/;
 const FIRED = /ceramic|porcelain|\bstone\b|slate|marble|travertine|terracotta|quarry/;
 
-/** Whether a second layer stands beside a known one without a kind of its own: “click plank over old vinyl”, “over the old floor”. */
+/**
+ * Whether a second layer of unknown kind is mentioned beside a known one: “click plank over old vinyl”, “over the old
+ * floor”.
+ */
 function hidesLayer(plain: string): boolean {
   const parts = plain.split(LAYERS);
   const lone = (kin: RegExp, own: RegExp): boolean =>
@@ -81,26 +83,29 @@ const GROUND = {
   concrete: /\b(?:concrete|slab|screed)\b/,
 } as const;
 
-/** What lies below, where every word is of it and one names it; “the old floor” and “strip” name nothing. */
+/** What is underneath, if every word belongs to it and one names it; “the old floor” and “strip” name nothing. */
 function groundIn(plain: string): 'wood' | 'concrete' | 'unknown' {
   const named = (['wood', 'concrete'] as const).find((kind) => onlyWords(plain, kind) && GROUND[kind].test(plain));
   return named ?? 'unknown';
 }
 
-/** The worst that words tell, `none` where nothing in them is of a resilient floor. */
+/** The worst suspicion from the words; `none` if none of them is about a resilient floor. */
 function suspicionIn(plain: string): Exclude<Suspicion, 'unknown'> {
   if (mentioned(plain, SIGNS) !== undefined) return 'sign';
   return mentioned(plain, RESILIENT) === undefined ? 'none' : 'resilient';
 }
 
-/** The words by which a text is suspect, as they were told; undefined where none are. */
+/** The words that make a text suspect, as typed; undefined if there are none. */
 export function suspectWords(text: string): string | undefined {
   const plain = plainWords(text);
   const old = /\b(?:old|existing|original) floor\w*/.exec(plain);
   return mentioned(plain, SIGNS) ?? mentioned(plain, RESILIENT) ?? old?.[0];
 }
 
-/** What words tell that stand where no floor is asked for, in the name of a room: as suspicionIn, but for sizes, which are the room's. */
+/**
+ * Suspicion from words outside the floor options, such as a room's name. Like suspicionIn, but without sizes, which are
+ * the room's.
+ */
 export function suspicionAnywhere(text: string): Exclude<Suspicion, 'unknown'> {
   return readInTime(() => suspicionOf(text));
 }
@@ -113,13 +118,13 @@ function suspicionOf(text: string): Exclude<Suspicion, 'unknown'> {
   );
 }
 
-/** A floor as told: `covering` is undefined where its words name none that is worked out. */
+/** A floor as described; `covering` is undefined if it isn't one we calculate. */
 export interface ParsedCovering {
   readonly covering: Covering | undefined;
   readonly suspicion: Suspicion;
 }
 
-/** What lies below a covering. */
+/** What is under a covering. */
 export interface ParsedBeneath {
   readonly ground: 'wood' | 'concrete' | 'unknown';
   readonly suspicion: Suspicion;
@@ -127,7 +132,10 @@ export interface ParsedBeneath {
 
 const LONGEST = 200;
 
-/** A covering in any words. Never a Problem: words that are not known are a suspicion, which the command judges by the year of the house. */
+/**
+ * A covering in free text. Never a Problem: unknown words count as a suspicion, which the command judges by the year of
+ * the house.
+ */
 export function readCovering(text: string, reading: Reading): Read<ParsedCovering> {
   const plain = plainWords(text.slice(0, LONGEST));
   const given = text.length > LONGEST ? { covering: undefined, suspicion: 'unknown' as const } : coveringOf(plain);
@@ -158,7 +166,7 @@ function coveringOf(plain: string): ParsedCovering {
   return near ? { covering: near, suspicion: 'none' } : { covering: undefined, suspicion: 'unknown' };
 }
 
-/** The covering that the words are about; a tile that nothing else is told of is ceramic to carry, and stays suspect. */
+/** The covering the words are about. A tile without details counts as ceramic for the weight, and stays suspect. */
 function guessed(plain: string): Covering | undefined {
   if (/\bcarpet/.test(plain)) return 'carpet';
   if (/\blaminate/.test(plain)) return 'laminate';
@@ -168,7 +176,7 @@ function guessed(plain: string): Covering | undefined {
   return /v[iy]n[iy]|lin[oe]|sheet|pvc|resil|roll/.test(plain) ? 'sheet vinyl' : undefined;
 }
 
-/** What lies below: nothing known when nobody has looked; wood or concrete; anything else is a suspicion. */
+/** What is underneath: unknown if nobody has looked, wood or concrete; anything else is a suspicion. */
 export function readBeneath(text: string, reading: Reading): Read<ParsedBeneath> {
   const plain = plainWords(text.slice(0, LONGEST));
   if (

@@ -1,4 +1,4 @@
-/** A grid of depths below a straight line: its spacing, then rows of figures. */
+/** Flatness input: straightedge readings, grids of depths, rules, ramps, and the yield of leveling compound. */
 
 import {
   gapInFeet,
@@ -24,14 +24,14 @@ import { figureOf } from './parse-price.ts';
 import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { pairPattern, plainSigns, readSide, SIDE, TIMES, withoutHidden } from './rooms/room-text.ts';
 
-/** Depths in ticks, row by row, `dx` apart in a row and `dy` from row to row; below zero is above the line. */
+/** Depths in ticks, row by row, `dx` apart within a row and `dy` between rows; negative is above the line. */
 interface ParsedGrid {
   readonly dx: Length;
   readonly dy: Length;
   readonly rows: readonly (readonly number[])[];
 }
 
-/** A grid, the system its depths are in, and hazards told in its place. */
+/** A grid, the system of its depths, and any hazards mentioned. */
 interface GridRead {
   readonly grid: ParsedGrid;
   readonly units: Units;
@@ -44,7 +44,7 @@ const HEAD = new RegExp(
 const MOST = 60;
 const DEEPEST = TICKS_PER_MM * 300;
 
-/** `grid 2 ft: 0 1/8 1/4; 0 1/4 3/8`; a comma between figures allows `1 1/4`. Takes plain text. Never throws. */
+/** `grid 2 ft: 0 1/8 1/4; 0 1/4 3/8`; commas between values allow `1 1/4`. Takes plain text. Never throws. */
 function readGrid(plain: string, reading: Reading): Read<GridRead> {
   const metric = reading.preferences.units === 'metric';
   const got = { option: reading.option, got: plain };
@@ -55,7 +55,7 @@ function readGrid(plain: string, reading: Reading): Read<GridRead> {
   const bare = metric ? 'mm' : 'ft';
   const [dx, dy] = [readSide(a, unitIn(b) ?? bare, reading), readSide(b, unitIn(a) ?? bare, reading)];
   if (!dx.ok || !dy.ok) return unread(gridSpacing(got));
-  // Depths are in the small unit of the system that the spacing is told in.
+  // Depths are in the small unit of the system the spacing is given in.
   const spacing = unitIn(a) ?? unitIn(b);
   const inMetric = spacing ? unitsOf(spacing) === 'metric' : metric;
   const rows: number[][] = [];
@@ -93,7 +93,7 @@ function readGrid(plain: string, reading: Reading): Read<GridRead> {
   });
 }
 
-/** Figures with spaces between; or with commas, where those are no decimal marks. */
+/** Values separated by spaces, or by commas where those aren't decimal marks. */
 function tokensOf(line: string, decimal: '.' | ','): readonly string[] {
   const spaced = /,\s/.test(line);
   const commas = spaced || (line.includes(',') && decimal === '.');
@@ -101,7 +101,7 @@ function tokensOf(line: string, decimal: '.' | ','): readonly string[] {
   return tokens.map((token) => token.trim()).filter((token) => token !== '');
 }
 
-/** A depth in ticks; a figure alone is in inches or millimetres. Undefined for what is none. */
+/** A depth in ticks; a bare number is in inches or millimeters. Undefined if it isn't a depth. */
 function depthOf(token: string, metric: boolean, reading: Reading): number | undefined {
   const match =
     /^(?<minus>[-+] ?)?(?<figure>\d[\d.,]*(?:[ -]\d+\/\d+|\/\d+)?|\.\d+) ?(?<unit>"|in|inch|inches|mm|cm)?$/.exec(
@@ -116,12 +116,12 @@ function depthOf(token: string, metric: boolean, reading: Reading): number | und
   const value = valued(numeral, unit, reading.preferences.decimal);
   if (!value || 'whole' in value) return undefined;
   const size = unit === 'in' ? BigInt(TICKS_PER_INCH) : UNITS[unit].ticks;
-  // A figure beyond any floor counts as too deep, however long it is.
+  // A number too large for any floor counts as too deep, however many digits it has.
   const depth = Math.min(Number(roundedRatio({ top: value.top * size, bottom: value.bottom })), 2 * DEEPEST);
   return match?.groups?.minus?.startsWith('-') && depth > 0 ? -depth : depth;
 }
 
-/** A hazard in the words instead, if there is one. */
+/** A hazard in the words, if there is one, or else the problem. */
 function hazardOr(words: string, reading: Reading, problem: Parameters<typeof unread>[0]): Read<GridRead> {
   const found = screened(words.replace(/[\d./"'-]+/g, ' '), reading, problem.fix);
   if (!found.ok || found.value.hazards.length === 0) return unread(problem);
@@ -129,7 +129,7 @@ function hazardOr(words: string, reading: Reading, problem: Parameters<typeof un
   return read({ grid: { dx: one, dy: one, rows: [[0]] }, units: reading.preferences.units, found: found.value });
 }
 
-// Straightedge readings: gaps over a length, high or low, one after the other.
+// Straightedge readings: a gap over a length, high or low.
 
 /** A gap under a straightedge of a length, at a dip or beside a hump. */
 interface ParsedGap {
@@ -138,7 +138,7 @@ interface ParsedGap {
   readonly spot: 'low' | 'high';
 }
 
-/** Gaps one by one, or a grid of depths. */
+/** Individual gaps, or a grid of depths. */
 export type ParsedReadings =
   | { readonly kind: 'gaps'; readonly gaps: readonly ParsedGap[]; readonly units: Units; readonly found: Found }
   | { readonly kind: 'grid'; readonly grid: ParsedGrid; readonly units: Units; readonly found: Found };
@@ -191,7 +191,7 @@ function gapIn(part: string, reading: Reading, got: { option: string; got: strin
   const words = `${rest} ${match?.[0].replace(/[^a-z ]/g, ' ') ?? ''}`;
   const spot = HIGH.test(words) ? 'high' : 'low';
   const plainRest = rest.replace(HIGH, ' ').replace(LOW, ' ');
-  // A mend must not leave out the words that were not plain.
+  // A fix must keep the words that weren't clear.
   const kept = match && `${spot === 'high' ? 'high ' : ''}${match[0]}, unsure`;
   const screen = screened(plainRest, reading, kept ?? undefined);
   if (!screen.ok) return match ? screen : unread(notReadings(got));
@@ -209,7 +209,7 @@ function gapIn(part: string, reading: Reading, got: { option: string; got: strin
   return read({ gap: { gap: depth.length, over: span.length, spot }, found: screen.value });
 }
 
-// How flat a floor must be, a ramp to fill, and what a bag of levelling compound fills.
+// Rules, ramps, and the yield of a bag.
 
 /** A rule by name, or the maker's own. */
 export type ParsedRule =
@@ -265,7 +265,7 @@ export function readRamp(text: string, reading: Reading): Read<ParsedRamp> {
   return read({ area: areaOf(one.length, other.length), height: rise.length });
 }
 
-/** One bag: litres it fills, kilograms it weighs. */
+/** Liters one bag fills, and its weight in kilograms. */
 interface ParsedBag {
   readonly litres: number;
   readonly kilograms: number;
@@ -284,7 +284,7 @@ const RATE = new RegExp(
   `^(?<rate>${NUMBER}) ?kg(?: ?/ ?| per )m(?:²|\\^?2)(?: ?/ ?| per | and )mm ?(?:,|;|in)? ?${WEIGHT}$`,
 );
 
-/** `0.45 cu ft per 50 lb`, `13 L per 25 kg`, `1.7 kg/m²/mm, 25 kg` (a m² of a mm is a litre). Never throws. */
+/** `0.45 cu ft per 50 lb`, `13 L per 25 kg`, `1.7 kg/m²/mm, 25 kg` (1 m² × 1 mm is a liter). Never throws. */
 export function readYield(text: string, reading: Reading): Read<ParsedBag> {
   const plain = plainOf(text);
   const groups = (VOLUME.exec(plain) ?? RATE.exec(plain))?.groups;
@@ -298,7 +298,7 @@ export function readYield(text: string, reading: Reading): Read<ParsedBag> {
     groups?.rate === undefined
       ? figure(groups?.volume) * (cubicFeet ? LITRES_PER_CUBIC_FOOT : 1)
       : kilograms / figure(groups.rate);
-  // Cement-based powders weigh from 1 to 2.5 kg a litre filled: else the figures were turned round.
+  // Cement-based powders take 1 to 2.5 kg per liter filled; outside that the numbers were swapped.
   const heavy = kilograms / litres;
   if (!(kilograms >= 1 && kilograms <= 1500 && heavy >= 0.5 && heavy <= 4))
     return unread(notAYield({ option: reading.option, got: text }));

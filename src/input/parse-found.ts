@@ -1,4 +1,4 @@
-/** What was found at the place: free words, screened so that no wording gets round what is unsafe. */
+/** Findings on site in free text, screened so that no wording gets past an unsafe condition. */
 
 import type { Hazard } from '../hazards/hazard.ts';
 import { screenHere, tells } from '../hazards/screen.ts';
@@ -6,10 +6,10 @@ import { notPlain, rotWhere } from '../text/found-text.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-text.ts';
 
-/** A hazard of the screen, or what nobody could tell. */
+/** A hazard of the screen, or something nobody could identify. */
 type FoundHazard = Hazard | 'unsure';
 
-/** Hazards named, the gravest first, and whether mould was, or rot in the panel. */
+/** Hazards mentioned, most serious first, and whether mold or rot in the panel was mentioned. */
 export interface Found {
   readonly hazards: readonly FoundHazard[];
   readonly mould: boolean;
@@ -20,7 +20,7 @@ export const NOTHING_FOUND: Found = { hazards: [], mould: false, rot: false };
 
 const LONGEST_TEXT = 400;
 
-/** Whole clauses that say what carries is sound, or that a thing was not found; nothing else may stand in them. */
+/** Complete clauses saying that the structure is sound or that something wasn't found; nothing else may be in them. */
 const SOUND = '(?:sound|solid|dry|fine|good|ok|okay|hard|intact|undamaged|healthy)';
 const NOTHING =
   '(?:rot|decay|sagging|sag|sewage|asbestos|mou?ld|wir(?:es|ing)|cables?|pipes?|plumbing|ducts?|gas(?: lines?)?|insects|termites|damage|hazards?|problems?|hidden lines|tubes?)';
@@ -28,7 +28,7 @@ const SAFE_CLAUSE = new RegExp(
   `^(?:none|no|nothing|n/a|nothing (?:else|found|special|there)|(?:and )?(?:the |all |all the )?joists?(?: (?:is|are|look|looks|feel|feels|seem|seems))?(?: all| both| still)? ${SOUND}(?: and ${SOUND})*|(?:and )?no (?:sign of |signs of )?${NOTHING}(?:(?: or| and| nor) (?:no )?${NOTHING})*(?: (?:found|seen|there))?)$`,
 );
 
-/** Words of a sound job that carry no hazard by themselves. */
+/** Words of a sound job that mean no hazard by themselves. */
 const HARMLESS: ReadonlySet<string> = new Set(
   `a an the in on at of off near by from to is are was were it its and or only just also some any all still very my our we i there this that here one two three few small big large little old wide long tall high low deep thick thin
   water moisture stain stains stained staining spot spots mark marks damage damaged soft spongy damp wet dry dried shower washing machine dishwasher fridge leak leaks leaked leaking spill spilled spills rain window pet dog cat urine pee smell smells smelly odor odour
@@ -41,12 +41,12 @@ const HARMLESS: ReadonlySet<string> = new Set(
     .filter((word) => word !== ''),
 );
 
-/** Free words as what was found; words that may be a hazard and are not known are asked back. Never throws. */
+/** Parses findings; unknown words that may mean a hazard are questioned. Never throws. */
 export function readFound(text: string, reading: Reading): Read<Found> {
   return screened(text, reading, 'unsure');
 }
 
-/** Screens words left over in another option; `fix` is what to type instead when they are not plain. */
+/** Screens words left over in another option; `fix` is what to type instead if they aren't clear. */
 export function screened(text: string, reading: Reading, fix?: string): Read<Found> {
   const got = { option: reading.option, got: text };
   if (text.length > LONGEST_TEXT) return unread(notPlain(got, `${text.slice(0, 40)}…`, fix));
@@ -61,23 +61,23 @@ export function screened(text: string, reading: Reading, fix?: string): Read<Fou
 const ROOM_KINDS =
   /(?<![a-z])(?:electric(?:al|s)?|power|boiler|heat(?:er|ing)|gas|meter|pipe|vent|duct|sprinkler) (?:room|closet|cupboard)(?![a-z])/g;
 
-/** Hazards in words that stand where no finding is asked for: a room’s name, a sentence. A room may be called after its boiler. */
+/** Hazards in words outside the findings: a room's name, a sentence. A room may be named after its boiler. */
 export function foundAside(text: string): Found {
   return foundIn(doubtful(text.slice(0, 2 * LONGEST_TEXT)).replace(ROOM_KINDS, ' '));
 }
 
-/** What is left of a text without the clauses that say all is well. */
+/** A text without the clauses that say all is well. */
 function doubtful(text: string): string {
   const plain = plainSigns(withoutHidden(text.normalize('NFKC'), ' ').normalize('NFC')).replace(/\s+/g, ' ');
   const clauses = plain
     .split(/[,;!\n]+|\.(?!\w)|(?<![a-z])but(?![a-z])/)
     .map((clause) => clause.trim())
     .filter((clause) => clause !== '' && !SAFE_CLAUSE.test(clause));
-  // What lies between joists lies in the panel.
+  // What is between joists is in the panel.
   return clauses.join(' , ').replace(/(?<![a-z])between (?:the |two |my )?joists?(?![a-z])/g, '');
 }
 
-/** What may be noted at the place and stops no work there. */
+/** What may be noted on site without stopping work there. */
 const NOTED: readonly Hazard[] = ['mold', 'lead', 'silica', 'droppings', 'opening', 'fumes'];
 
 function foundIn(rest: string): Found {
@@ -92,7 +92,7 @@ function foundIn(rest: string): Found {
   };
 }
 
-/** All hazards of several places and words, the gravest first of each. */
+/** All hazards of several texts, most serious first in each. */
 export function together(...all: readonly Found[]): Found {
   const named = [...new Set(all.flatMap(({ hazards }) => hazards))];
   return {

@@ -1,4 +1,4 @@
-/** The year a house was built, read from what people type; a year is given only where the words leave no earlier one open. */
+/** The house: year built, country, haulage of debris, trim to remove, and asbestos test. */
 
 import type { Country, Tested, TrimPart } from '../prep/old-materials.ts';
 import { LITRES_PER_CUBIC_YARD } from '../prep/tearout-amounts.ts';
@@ -18,10 +18,10 @@ import { type Read, type Reading, read, unread } from './reading.ts';
 
 const FILLER = /\b(?:built|build|was|is|it|its|the|in|year|house|home|flat|from|dated|dates|constructed|completed)\b/g;
 const ABOUT = /^(?:about|around|circa|ca|c|approx|approximately|roughly|maybe|probably|say|perhaps)\b|\?$|\bish$/g;
-/** How far a year told as “about” may be off. */
+/** How far off a year given as “about” may be. */
 const MARGIN = 5;
 
-/** The earliest year that the text leaves open; undefined, and noted, where it tells none for sure. Never a Problem. */
+/** The earliest year the text allows; undefined, with a note, if none is certain. Never a Problem. */
 export function readHouseYear(text: string, reading: Reading): Read<number | undefined> {
   const typed = text.trim();
   const plain = typed
@@ -55,7 +55,7 @@ function earliest(plain: string): number | undefined {
   return Math.min(from, to < 100 ? from - (from % 100) + to : to) - (about ? MARGIN : 0);
 }
 
-/** A year, a decade by its first year, or a year of last century by its two figures with their mark. */
+/** A year, the first year of a decade, or a two-digit year of the last century with its apostrophe. */
 function single(plain: string): number | undefined {
   const year = /^(\d{4})$/.exec(plain);
   if (year) return Number(year[1]);
@@ -65,7 +65,7 @@ function single(plain: string): number | undefined {
   return short ? 1900 + Number(short[1]) : undefined;
 }
 
-// The country a home is in, as people type it; those without years of their own are `elsewhere`.
+// Countries; those without their own years are `elsewhere`.
 
 const NAMES: readonly (readonly [Country, RegExp])[] = [
   ['us', /^(?:us|usa|u\.s\.?|u\.s\.a\.?|united states|united states of america|america|the states|the us)$/],
@@ -75,7 +75,7 @@ const NAMES: readonly (readonly [Country, RegExp])[] = [
   ['elsewhere', /^(?:elsewhere|other|another|none of these|abroad)$/],
 ];
 
-/** How a country is told back, and typed. */
+/** A country's name in answers and as typed. */
 export const COUNTRY_NAMES: Readonly<Record<Country, string>> = {
   us: 'US',
   canada: 'Canada',
@@ -84,13 +84,16 @@ export const COUNTRY_NAMES: Readonly<Record<Country, string>> = {
   elsewhere: 'elsewhere',
 };
 
-/** Whether words name a country that has years of its own. */
+/** Whether words name a country that has its own years. */
 export function isCountry(text: string): boolean {
   const plain = text.trim().toLowerCase();
   return NAMES.some(([country, names]) => country !== 'elsewhere' && names.test(plain));
 }
 
-/** `US`, `Canada`, `UK`, `Australia`, any other country’s name as elsewhere, which is noted; undefined for `not told`. Never throws. */
+/**
+ * `US`, `Canada`, `UK`, `Australia`, or any other country's name as elsewhere, with a note; undefined for `not told`.
+ * Never throws.
+ */
 export function readCountry(text: string, reading: Reading): Read<Country | undefined> {
   const plain = text.trim().toLowerCase().replace(/\s+/g, ' ').slice(0, 60);
   if (/^(?:not told|as set|unknown)$/.test(plain)) return read(undefined);
@@ -103,7 +106,7 @@ export function readCountry(text: string, reading: Reading): Read<Country | unde
 
 // What carries debris away, and the size of a trailer.
 
-/** How debris leaves; a trailer with the litres it holds. */
+/** How debris leaves; for a trailer, the liters it holds. */
 type Haul = { readonly kind: 'pickup' | 'container' } | { readonly kind: 'trailer'; readonly litres: number };
 
 const LITRES: readonly (readonly [RegExp, number])[] = [
@@ -140,11 +143,14 @@ function boxOf(size: string, reading: Reading): number | undefined {
   return sides.length === 3 && read.length === 3 ? read.reduce((product, side) => product * side, 1000) : undefined;
 }
 
-// Trim to be taken off: lengths and heights of its parts.
+// Trim to remove: lengths and heights of its parts.
 
 const MOST = 100;
 
-/** `none`, or parts with ; or , between them: `40 ft x 3 in`, `36 in x 1 in`, `2 x 7 ft x 2 1/4 in`. Bare lengths are feet or metres, bare heights inches or millimetres. */
+/**
+ * `none`, or parts separated by ; or , such as `40 ft x 3 in`, `36 in x 1 in`, `2 x 7 ft x 2 1/4 in`. Bare lengths are
+ * feet or meters, bare heights inches or millimeters.
+ */
 export function readTrim(text: string, reading: Reading): Read<readonly TrimPart[]> {
   const plain = text.trim().toLowerCase().replace(/\s+/g, ' ');
   if (/^(?:none|no|0)$/.test(plain)) return read([]);
@@ -166,9 +172,11 @@ function partOf(text: string, reading: Reading): TrimPart | undefined {
   return length.ok && height.ok && count > 0 ? { length: length.value, height: height.value, count } : undefined;
 }
 
-// Whether the floor was tested for asbestos: only the one plain word says that it is clear.
+// Asbestos test: only one plain word means that it is clear.
 
-/** `clear`, `asbestos` (also `positive`), or `no` (also `not tested`). Anything else is asked back, never taken as clear. */
+/**
+ * `clear`, `asbestos` (or `positive`), or `no` (or `not tested`). Anything else is questioned, never taken as clear.
+ */
 export function readTested(text: string, reading: Reading): Read<Tested> {
   const plain = text.trim().toLowerCase();
   if (plain === 'clear') return read('clear');

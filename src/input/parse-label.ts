@@ -1,16 +1,19 @@
-/** Names and notes of people's own: any text in one line, without what cannot be seen. */
+/** Names and notes: any text as a single line without invisible characters, and actions on lists of them. */
 
 import { labelEmpty, labelTooLong } from '../text/length-problems-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-text.ts';
 
-/** Signs that cannot be seen, or that turn the direction of what follows them. */
+/** Characters that are invisible or change the direction of the text after them. */
 const HIDDEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}]+/gu;
-/** Joins the parts of an emoji: the one hidden sign that belongs to what is seen. */
+/** Joins the parts of an emoji, the one invisible character that is part of something visible. */
 const JOINER = /\p{Extended_Pictographic}\uFE0F?\u200D(?=\p{Extended_Pictographic})/gu;
 
-/** A text in one line with single spaces and without hidden signs, at most `most` characters; quotes round it are dropped. */
+/**
+ * Text as one line with single spaces and no invisible characters, at most `most` characters; enclosing quotes are
+ * dropped.
+ */
 export function readLabel(text: string, reading: Reading, most: number): Read<string> {
   const label = singleLine(text);
   const bare = /^(["'“”‘’«»])(.+)(["'“”‘’«»])$/u.exec(label)?.[2]?.trim() ?? label;
@@ -20,7 +23,7 @@ export function readLabel(text: string, reading: Reading, most: number): Read<st
   return read(bare);
 }
 
-/** A text in one line, as `readLabel` keeps it. */
+/** Text as one line, normalized like `readLabel`. */
 export function singleLine(text: string): string {
   const joined = text.normalize('NFC').replace(JOINER, (emoji) => `${emoji.slice(0, -1)}\u{F0000}`);
   return joined
@@ -37,16 +40,16 @@ function shortened(text: string, most: number): string {
     .trim();
 }
 
-// What is done with a list of lines of one's own: shown, searched, one added or removed.
+// Actions on a user's list: show, search, add or remove a line.
 
 type ListAction =
   | { readonly do: 'show' }
   | { readonly do: 'search'; readonly words: string }
-  /** Counted from 1, as it is shown. */
+  /** Counted from 1, as displayed. */
   | { readonly do: 'remove'; readonly place: number }
   | { readonly do: 'add'; readonly text: string };
 
-/** A text as a deed on a list; whatever is no other deed is a line to add, without the word that says so. */
+/** Parses an action; anything that isn't another action is a line to add, without its introductory word. */
 export function readListAction(typed: string, adding: RegExp): ListAction {
   return readInTime(() => listActionIn(typed, adding));
 }
@@ -63,7 +66,7 @@ function listActionIn(typed: string, adding: RegExp): ListAction {
   const added = adding.exec(text);
   const rest = added ? text.slice(added[0].length) : text;
   const line = rest.replace(/^[\s:,-]+/, '').trim();
-  // Quotes round all of it are the asker's own marks for where it begins and ends.
+  // Quotes around everything only mark where it begins and ends.
   const quoted = /^(["“„«])(?<inside>[^"“”„«»]+)["”“»]$/.exec(line)?.groups?.inside;
   return { do: 'add', text: quoted ?? line };
 }

@@ -1,4 +1,4 @@
-/** How a floor is to be laid, as people type it: the pattern, and which way the rows run. */
+/** How to lay a floor, as people type it: the pattern, and which way the rows run. */
 
 import { closest, distance } from 'fastest-levenshtein';
 import type { Direction, Heading } from '../layout/direction.ts';
@@ -7,7 +7,7 @@ import type { Length } from '../units/length.ts';
 import { readLength } from './parse-length.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 
-// A herringbone as people type it, with or without a border: `herringbone`, `herringbone with a border of 2`.
+// Herringbone, with or without a border: `herringbone`, `herringbone with a border of 2`.
 
 /** `border`: courses of boards along the walls. */
 export interface ParsedHerringbone {
@@ -21,7 +21,7 @@ const NUMBERS: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, fo
 const FORM =
   /^herring[- ]?bones?(?: pattern)?(?:[ ,:+]+(?:with |and |plus )?(?<no>no |without (?:a )?)?(?:an? )?(?:(?<before>one|two|three|four|[0-4])[ -]*)?(?:(?:boards?|courses?|rows?|planks?)[ -])?(?:wide )?border(?:,? (?:of |x )?(?<after>one|two|three|four|[0-4])(?: (?:boards?|courses?|rows?|planks?))?(?: wide)?)?)?$/;
 
-/** Reads plain, lower-case text; undefined when it is no herringbone. */
+/** Takes plain, lowercase text; undefined if it isn't a herringbone. */
 export function readHerringbone(plain: string): ParsedHerringbone | undefined {
   const found = FORM.exec(plain);
   if (!found) return undefined;
@@ -31,12 +31,12 @@ export function readHerringbone(plain: string): ParsedHerringbone | undefined {
   return { name: HERRINGBONE, border: given === undefined ? 1 : (NUMBERS[given] ?? Number(given)) };
 }
 
-/** A pattern of rows as told: a stair-step's step and rows may be left to its defaults. */
+/** A pattern of rows; step and rows of a stair-step are optional. */
 export type ParsedRows =
   | { readonly name: 'stair-step'; readonly step?: Length; readonly rows?: number }
   | { readonly name: 'half' | 'thirds' | 'offcut-first' | 'scattered' };
 
-/** A pattern as told: rows, or a herringbone with so many courses of boards along the walls. */
+/** A pattern: rows, or a herringbone with a number of border courses. */
 type ParsedPattern = ParsedRows | ParsedHerringbone;
 
 export const PATTERN_NAMES = ['stair-step', 'half', 'thirds', 'offcut-first', 'scattered'] as const;
@@ -54,7 +54,7 @@ const SAME: ReadonlyMap<string, (typeof PATTERN_NAMES)[number]> = new Map([
   ['random', 'scattered'],
 ]);
 
-/** A long word is known by all but two of its letters. */
+/** A long word may have two letters wrong. */
 const LONG_WORD = 7;
 const SLIPS = 2;
 
@@ -83,16 +83,19 @@ export function readPattern(text: string, reading: Reading): Read<ParsedPattern>
   return read({ name, step: step.value, ...(steps?.[2] ? { rows: Number(steps[2]) } : {}) });
 }
 
-/** The pattern that a misspelt word is nearest to; the usual one where it is near to none. */
+/** The pattern closest to a misspelled word, or the default if none is close. */
 function nearPattern(word: string): string {
   const near = closest(word, [...PATTERN_NAMES, HERRINGBONE]);
   return distance(word, near) <= near.length / 2 ? near : 'stair-step';
 }
 
-/** Fifty rooms, each its own way, are told in less. */
+/** Enough for fifty rooms, each with its own direction. */
 const LONGEST_DIRECTION = 1500;
 
-/** `long`, `short`, `diagonal`, `30°`, `wall 2`, `along wall 2 of living`, `living wall 2`; or each room its own: `hall long; bedroom short; others wall 1`. */
+/**
+ * `long`, `short`, `diagonal`, `30°`, `wall 2`, `along wall 2 of living`, `living wall 2`; or per room: `hall long;
+ * bedroom short; others wall 1`.
+ */
 export function readDirection(text: string, reading: Reading): Read<Direction> {
   const plain = text.trim().replace(/[^\S\n]+/g, ' ');
   if (plain.length > LONGEST_DIRECTION) return unread(notADirection({ option: reading.option, got: text }));
@@ -139,7 +142,7 @@ function headingOf(text: string): Heading | undefined {
     plain,
   )?.[1];
   if (degrees && Number(degrees) < 180) return turnedBy(Number(degrees));
-  // A bare number of two figures is an angle: walls are told as such.
+  // A bare two-digit number is an angle; a wall has to be called one.
   if (/^(?:[1-9]\d|1[0-7]\d)$/.test(plain)) return turnedBy(Number(plain));
   const wall = /^wall (\d{1,3})(?: (?:of|in) (?:the )?([^;,:]+))?$/i.exec(plain);
   if (wall) return { kind: 'wall', wall: Number(wall[1]), ...(wall[2] ? { region: wall[2] } : {}) };
@@ -150,7 +153,7 @@ function headingOf(text: string): Heading | undefined {
   return undefined;
 }
 
-/** Rows turned from the long side: by nothing they are long, by a quarter short. */
+/** Rows turned from the long side: 0° is long, a quarter turn is short. */
 function turnedBy(degrees: number): Heading {
   if (degrees % 90 === 0) return { kind: 'side', side: degrees === 0 ? 'long' : 'short' };
   return { kind: 'turned', degrees };

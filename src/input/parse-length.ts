@@ -1,4 +1,4 @@
-/** One length, read from any of the forms in which people type it, exactly to the tick. */
+/** One length in any form people type, exact to the tick. */
 
 import type { Problem } from '../reply/reply.ts';
 import {
@@ -34,7 +34,7 @@ import {
 } from './parse-number.ts';
 import { type Preferences, type Read, type Reading, read, type Units, unread } from './reading.ts';
 
-// One quantity in a plain text: a length of one or several parts, an area, or a number without a unit.
+// Scanning one quantity: a length of one or more parts, an area, or a number without a unit.
 
 /** `top` / `bottom` in ticks to the `power`: 0 a plain number, 1 a length, 2 an area. */
 export interface Quantity extends Ratio {
@@ -43,17 +43,17 @@ export interface Quantity extends Ratio {
   readonly end: number;
   /** The largest unit in it. */
   readonly unit?: LengthUnit;
-  /** Set when one decimal may have been meant as feet and inches. */
+  /** Set when a single decimal may have been meant as feet and inches. */
   readonly feetAndInches?: readonly [feet: string, inch: string];
-  /** Set when a hyphen was read as a joint and not as a minus. */
+  /** Set when a hyphen was read as a joint rather than a minus. */
   readonly hyphen?: boolean;
 }
 
 interface Scan {
   readonly reading: Reading;
-  /** The unit that the marks of a number without one are read for. */
+  /** The unit assumed when interpreting the separators of a number without one. */
   readonly bare?: LengthUnit;
-  /** In a sum a hyphen with spaces is a minus, and areas are read. */
+  /** In a sum, a hyphen with spaces is a minus, and areas are allowed. */
   readonly sum: boolean;
 }
 
@@ -65,7 +65,7 @@ const TIGHT_JOINT = /-(?=[\d.,])| *(?<spoken>, *(?:and +)?|and +)?/y;
 const LOOSE_JOINT = / *- *| *(?<spoken>, *(?:and +)?|and +)?/y;
 const AFTER_METRES = / *(\d{1,3})(?!\d)/y;
 
-/** The quantity that begins at `start`, a Problem when what is typed there is doubtful or false, undefined when there is none. */
+/** The quantity starting at `start`, a Problem if the input there is ambiguous or wrong, undefined if there is none. */
 export function quantityAt(text: string, start: number, scan: Scan): Quantity | Problem | undefined {
   const numeral = numeralAt(text, start, !scan.sum);
   if (!numeral) return undefined;
@@ -87,7 +87,7 @@ export function quantityAt(text: string, start: number, scan: Scan): Quantity | 
   return isWhole(numeral) ? joined(text, start, one, named.unit, scan) : one;
 }
 
-/** `quantity` with the lesser parts that follow it, each of a smaller unit of the same kind: 12' 6 1/2", 3 m 80 cm. */
+/** `quantity` with the lesser parts after it, each of a smaller unit of the same system: 12' 6 1/2", 3 m 80 cm. */
 function joined(
   text: string,
   start: number,
@@ -99,8 +99,8 @@ function joined(
   if (!joint) return quantity;
   const next = quantity.end + joint[0].length;
   const numeral = numeralAt(text, next, !scan.sum);
-  // Feet and inches are joined by a hyphen; between metres and centimetres it can only be a minus. So it is in a sum before
-  // a fraction alone, since the joint is written 12'-0 5/8".
+  // A hyphen joins feet and inches; between meters and centimeters it can only be a minus. In a sum it is also a minus
+  // before a bare fraction, since the joint is written 12'-0 5/8".
   const fraction = numeral?.ratio !== undefined && numeral.ratio.top < numeral.ratio.bottom;
   const joins = !joint[0].includes('-') || (unit === 'ft' && !(scan.sum && fraction));
   const spoken = joint.groups?.spoken !== undefined;
@@ -115,7 +115,7 @@ function joined(
   }
   const lesser = valued(numeral, part.unit, scan.reading.preferences.decimal);
   if (lesser === undefined) return undefined;
-  // A thousand of a lesser unit would fill the greater one, so no mark is doubtful here.
+  // A thousand of the smaller unit would exceed the larger one, so no separator is ambiguous here.
   const value = 'whole' in lesser ? lesser.asDecimal : lesser;
   const size = UNITS[part.unit].ticks;
   const top = quantity.top * value.bottom + value.top * size;
@@ -136,7 +136,7 @@ interface Part {
   readonly doubtful?: boolean;
 }
 
-/** The unit of a lesser part: named, or understood (inches after feet; 3m80 has centimetres, 3m805 millimetres). */
+/** The unit of a smaller part: named, or implied (inches after feet; 3m80 has centimeters, 3m805 millimeters). */
 function partAt(
   text: string,
   from: number,
@@ -173,21 +173,21 @@ function unitAt(
   return two === '2' ? { unit, end: start + match[0].length - 1, square: false } : undefined;
 }
 
-/** Both readings of a doubtful numeral, each with the unit `behind` it. */
+/** Both readings of an ambiguous number, each followed by the unit `behind` it. */
 function doubt(numeral: Numeral, behind: string, { whole, decimal, wholeFits }: Doubt, scan: Scan): Problem {
   const got = { option: scan.reading.option, got: `${numeral.typed}${behind}` };
   const readings = { whole: `${whole}${behind}`, decimal: `${decimal}${behind}` };
   return doubtfulMark(got, readings, wholeFits ? readings.whole : readings.decimal);
 }
 
-/** The sum of the parts as a length is said, each greater part filled: 12' 14" is 13' 2". */
+/** The sum of the parts formatted with carrying: 12' 14" is 13' 2". */
 function carried(top: bigint, bottom: bigint, unit: LengthUnit, scan: Scan): string {
   const whole = roundedRatio({ top, bottom });
   if (whole > MOST_TICKS) return typedExample(UNITS[unit].units === 'metric', scan.reading.preferences.decimal);
   return sayLength(ticks(Number(whole)), { units: UNITS[unit].units, decimal: scan.reading.preferences.decimal });
 }
 
-// Typed text made plain: one sign for each mark of feet, inches, fractions and minus, and lower case.
+// Normalizing text: one character per mark (feet, inches, fractions, minus), lowercase.
 
 const VULGAR: Readonly<Record<string, string>> = {
   '½': '1/2',
@@ -202,8 +202,8 @@ const VULGAR: Readonly<Record<string, string>> = {
 };
 
 /**
- * The text with curly and straight marks, primes, spaces, minus signs and fractions in their plain forms, in lower case.
- * Only full-width forms go through NFKC: on the whole text it would make 61/2 of 6½ and 52 of 5².
+ * Text with curly quotes, primes, special spaces, minus signs and fractions in plain form, lowercase. Only full-width
+ * characters go through NFKC; on the whole text it would turn 6½ into 61/2 and 5² into 52.
  */
 export function plainText(text: string): string {
   return text
@@ -223,24 +223,24 @@ export function plainText(text: string): string {
 
 const LONGEST_TEXT = 100;
 const NAMED = new RegExp(`(?<![a-z])${UNIT_PATTERN}`, 'g');
-/** Words and marks that stand for a unit only behind a figure: "12 in the hall" has inches, "laid in the hall" none. */
+/** Words and marks that are a unit only after a number: "12 in the hall" has inches, "laid in the hall" doesn't. */
 const NEEDS_FIGURE = /^(?:m|ins?|["'])$/;
 
 /**
- * One length in ticks, above zero and at most 100 m. A number without a unit is taken in `bare`, and noted; so is what is
- * typed finer than a tick (rounded once, a half up), and decimal feet that may have been meant as feet and inches.
- * Never throws: what is no length comes back as a Problem with a length to type instead.
+ * One length in ticks, positive and at most 100 m. A number without a unit is in `bare`, with a note. Also noted: input
+ * finer than a tick (rounded once, half up), and decimal feet that may have meant feet and inches. Never throws:
+ * anything else becomes a Problem with a length to type instead.
  */
 export function readLength(text: string, reading: Reading, bare: LengthUnit): Read<Length> {
   return lengthOf(text, reading, bare, true);
 }
 
-/** As readLength, but a number without a unit is in `unit` because the text round it says so, and that is not noted. */
+/** Like readLength, but a number without a unit is in `unit` because its context says so, without a note. */
 export function readLengthIn(text: string, reading: Reading, unit: LengthUnit): Read<Length> {
   return lengthOf(text, reading, unit, false);
 }
 
-/** The largest unit that the text names explicitly, undefined when it names none. */
+/** The largest unit named in the text; undefined if there is none. */
 export function unitIn(text: string): LengthUnit | undefined {
   const plain = plainText(text);
   const named = new Set<LengthUnit>();
@@ -252,17 +252,17 @@ export function unitIn(text: string): LengthUnit | undefined {
   return UNIT_NAMES.find((unit) => named.has(unit));
 }
 
-/** The system of measures a unit belongs to. */
+/** The system of measurement a unit belongs to. */
 export function unitsOf(unit: LengthUnit): Units {
   return UNITS[unit].units;
 }
 
-/** A length this asker could type, for a Problem's fix. */
+/** An example length in the user's units, for a Problem's fix. */
 function lengthExample(preferences: Preferences): string {
   return typedExample(preferences.units === 'metric', preferences.decimal);
 }
 
-/** Tells how 12.6 feet were read, when `unit` is feet and 12' 6" may have been meant; gives whether it did. */
+/** If `unit` is feet and 12.6 may have meant 12' 6", notes how it was read; returns whether it did. */
 export function noteDecimalFeet(quantity: Quantity, unit: LengthUnit, length: Length, reading: Reading): boolean {
   if (unit !== 'ft' || !quantity.feetAndInches) return false;
   const [feet, inch] = quantity.feetAndInches;
@@ -271,7 +271,7 @@ export function noteDecimalFeet(quantity: Quantity, unit: LengthUnit, length: Le
   return true;
 }
 
-/** Tells in which unit a number without one was read. */
+/** Notes the unit assumed for a number without one. */
 export function noteBare(typed: string, unit: LengthUnit, atMostOne: boolean, reading: Reading): void {
   reading.note(bareRead(typed, atMostOne ? UNITS[unit].one : UNITS[unit].word));
 }
@@ -304,7 +304,7 @@ function lengthOf(text: string, reading: Reading, bare: LengthUnit, tellBare: bo
   return read(length);
 }
 
-/** 3800 that is too long in metres, as the 3800 mm that were probably meant; undefined when that does not help either. */
+/** 3800 is too long in meters, so it probably meant 3800 mm; undefined if that doesn't help either. */
 function inSmallerUnit(quantity: Quantity, bare: LengthUnit): string | undefined {
   const unit: LengthUnit = unitsOf(bare) === 'metric' ? 'mm' : 'in';
   const fits = quantity.power === 0 && quantity.top * UNITS[unit].ticks <= MOST_TICKS * quantity.bottom;

@@ -1,4 +1,4 @@
-/** Moisture readings, a maker's limit, the water of a leak and how long ago it came. */
+/** Moisture input: readings, a maker's limit, and the water and age of a leak. */
 
 import { screenHere, tells } from '../hazards/screen.ts';
 import { notABase, notALimit, notAMoistureShare, notAnAge, notMoisture, notWater } from '../text/prep-problems-text.ts';
@@ -6,15 +6,18 @@ import { type Found, screened } from './parse-found.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-text.ts';
 
-// What moisture was measured on, in people's words: wood, or concrete and what is laid on it.
+// What moisture was measured on: wood, or concrete and what is laid on it.
 
-/** `concrete` is concrete or a cement screed, `gypsum` a calcium sulfate screed, `screed` one of either kind, `tile` tile on any of them. */
+/**
+ * `concrete` is concrete or a cement screed, `gypsum` a calcium sulfate screed, `screed` either kind, `tile` tile on
+ * any of them.
+ */
 export type Mineral = 'concrete' | 'gypsum' | 'screed' | 'tile';
 export type Base = 'wood' | Mineral;
 
 const word = (source: string): RegExp => new RegExp(`(?<![\\p{L}])(?:${source})(?![\\p{L}])`, 'u');
 
-/** The surest first: an anhydrite screed is no cement. */
+/** Most specific first: an anhydrite screed isn't cement. */
 const MINERALS: readonly (readonly [Mineral, RegExp])[] = [
   [
     'gypsum',
@@ -32,7 +35,7 @@ const MINERALS: readonly (readonly [Mineral, RegExp])[] = [
 
 const NOT = /(?<!\p{L})(?:no|not|isn't|never|without)(?: (?:on|in|a|an|the|any))* \p{L}+/gu;
 
-/** The mineral base that words name; undefined where they name none, or only say that it is none. */
+/** The mineral base named in a text; undefined if none is named, or if it is negated. */
 export function mineralIn(text: string): Mineral | undefined {
   const plain = plainSigns(withoutHidden(text.normalize('NFKC'), ' '))
     .replace(/\s+/g, ' ')
@@ -40,7 +43,7 @@ export function mineralIn(text: string): Mineral | undefined {
   return MINERALS.find(([, words]) => words.test(plain))?.[0];
 }
 
-/** A text without the words that name a mineral base; hazards in it are looked for before. */
+/** A text without the words for a mineral base; call it after screening for hazards. */
 function withoutMineral(plain: string): string {
   return MINERALS.reduce((rest, [, words]) => rest.replace(new RegExp(words.source, 'gu'), ' '), plain);
 }
@@ -58,7 +61,7 @@ export function readBase(text: string, reading: Reading): Read<Base | 'untold'> 
   return WOOD.test(plain) ? read('wood') : unread(notABase({ option: reading.option, got: text }));
 }
 
-/** Figures in the method's own unit; `unit` where one was typed. */
+/** Values in the method's own unit; `unit` if one was typed. */
 export interface ParsedMoisture {
   readonly values: readonly number[];
   readonly unit?: 'lb' | 'rh' | 'cm';
@@ -68,7 +71,7 @@ export interface ParsedMoisture {
 const LONGEST_TEXT = 2000;
 const MOST = 500;
 
-/** `10 11 9.5 12 %`, `2.5, 3 lb`, `72 74 % RH`, `1.8 2.1 CM`; what it was measured on may stand with it. Never throws. */
+/** `10 11 9.5 12 %`, `2.5, 3 lb`, `72 74 % RH`, `1.8 2.1 CM`, optionally with what it was measured on. Never throws. */
 export function readMoisture(text: string, reading: Reading): Read<ParsedMoisture> {
   const typed = withoutHidden(text.trim(), ' ');
   const bad = unread(notMoisture({ option: reading.option, got: typed }));
@@ -89,7 +92,7 @@ export function readMoisture(text: string, reading: Reading): Read<ParsedMoistur
   const rest = words.replace(/\d+(?:[.,]\d+)?/g, ' ').replace(/,/g, ' ');
   const whole = screened(rest, reading);
   const hazardous = whole.ok && whole.value.hazards.length > 0;
-  // What it was measured on is asked about elsewhere; a hazard beside it is looked for first.
+  // The base has its own option; a hazard beside it is checked first.
   const found = hazardous ? whole : screened(withoutMineral(rest), reading);
   if (!found.ok) {
     const mended = values.length > 0 ? `${values.slice(0, MOST).join(' ')} unsure` : undefined;
@@ -100,7 +103,7 @@ export function readMoisture(text: string, reading: Reading): Read<ParsedMoistur
   return read({ values, found: found.value, ...(unit && { unit }) });
 }
 
-/** Figures in order: a comma is a decimal mark where the asker writes one so, and between single figures only. */
+/** Values in order. A comma is a decimal mark if the user writes it so, and only between single digits. */
 function figuresIn(words: string, decimal: '.' | ','): readonly number[] {
   return words.split(/\s+/).flatMap((token) => {
     const comma = decimal === ',' && /^\d+,\d,?$/.test(token);
@@ -109,7 +112,7 @@ function figuresIn(words: string, decimal: '.' | ','): readonly number[] {
   });
 }
 
-/** `usual`, or the maker's own figure with or without its unit. Never throws. */
+/** `usual`, or the maker's own value with or without its unit. Never throws. */
 export function readLimit(text: string, reading: Reading): Read<number | 'usual'> {
   const plain = plainSigns(text.trim()).slice(0, 60);
   if (/^(?:usual|standard|none)$/.test(plain)) return read('usual');
@@ -140,7 +143,7 @@ const CLEAN =
 const FOUL =
   /(?<![a-z])(?:toilet|drains?|sewer|sewage|black|brown|dirty|river|creek|sea|flood(?:ed|ing)?|septic|urine|filthy|foul|contaminated|waste|categor(?:y|ies) (?:3|three)|cat ?3)(?![a-z])/;
 
-/** What water came: the foulest that any word names; a word that names none is asked back. Never throws. */
+/** The kind of water: the most contaminated one mentioned; text that mentions none is questioned. Never throws. */
 export function readWater(text: string, reading: Reading): Read<Water> {
   const typed = withoutHidden(text.trim(), ' ').slice(0, 200);
   const plain = plainSigns(typed.normalize('NFKC')).replace(/\s+/g, ' ');
@@ -161,7 +164,7 @@ export function readWater(text: string, reading: Reading): Read<Water> {
   return unread(notWater({ option: reading.option, got: typed }));
 }
 
-/** Hours since the water came: `30 hours`, `3 days ago`; `none` without a leak. Never throws. */
+/** Hours since the leak: `30 hours`, `3 days ago`; `none` without a leak. Never throws. */
 export function readAge(text: string, reading: Reading): Read<number | 'none'> {
   const plain = plainSigns(text.trim()).slice(0, 60);
   if (/^(?:none|no)$/.test(plain)) return read('none');

@@ -1,11 +1,11 @@
-/** The noises of a day, read from a list of tools, hours and levels. */
+/** The noises of a day, parsed from a list of tools, hours and levels. */
 
 import type { Noise } from '../prep/noise-dose.ts';
 import { dayTooLong, notADay } from '../text/prep-problems-text.ts';
 import { readHours, weightFigure } from './parse-weight.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 
-/** A noise with what makes it. */
+/** A noise and its source. */
 export interface NamedNoise extends Noise {
   readonly name: string;
 }
@@ -15,7 +15,7 @@ const MOST = 20;
 const LOUDEST = 160;
 const PART = /^(?<name>[^\d½]*)(?<hours>[\d½].*) (?:at|@) (?<level>\d{1,3}(?:[.,]\d)?) ?(?:db ?\(?a?\)?|decibels?)?$/i;
 
-/** `none`, or noises with commas or semicolons between them: `saw 2 h at 100, vacuum 45 min at 85`. At most 24 h in all. */
+/** `none`, or noises separated by commas or semicolons: `saw 2 h at 100, vacuum 45 min at 85`. At most 24 h in all. */
 export function readDay(text: string, reading: Reading): Read<readonly NamedNoise[]> {
   const plain = text.trim().replace(/\s+/g, ' ');
   const bad = () => unread(notADay({ option: reading.option, got: text }));

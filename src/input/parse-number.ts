@@ -1,11 +1,11 @@
-/** A typed number, read exactly: whole, decimal with either mark, grouped by thousands, a fraction or a mixed number. */
+/** Exact numbers (whole, decimal with either mark, grouped, fractions, mixed), units of length, counts, percentages and choices. */
 
 import { closest } from 'fastest-levenshtein';
 import { notACount, notAmong, notAPercent } from '../text/length-problems-text.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE, TICKS_PER_MM, TICKS_PER_YARD } from '../units/length.ts';
 import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 
-// The units a length is typed in: their words, their marks and their exact size in ticks.
+// Units of length: their words, symbols and exact size in ticks.
 
 export type LengthUnit = 'ft' | 'in' | 'yd' | 'm' | 'cm' | 'mm';
 
@@ -15,11 +15,11 @@ interface Unit {
   /** The plural word. */
   readonly word: string;
   readonly one: string;
-  /** How the unit is typed, longest first, as the source of a pattern. */
+  /** How the unit is typed, longest first, as a regular expression source. */
   readonly typed: string;
 }
 
-/** From the largest to the smallest. */
+/** From largest to smallest. */
 export const UNITS: Readonly<Record<LengthUnit, Unit>> = {
   m: { ticks: BigInt(TICKS_PER_METRE), units: 'metric', word: 'metres', one: 'metre', typed: 'met(?:re|er)s?|m' },
   yd: { ticks: BigInt(TICKS_PER_YARD), units: 'imperial', word: 'yards', one: 'yard', typed: 'yards?|yds?' },
@@ -29,21 +29,21 @@ export const UNITS: Readonly<Record<LengthUnit, Unit>> = {
   mm: { ticks: BigInt(TICKS_PER_MM), units: 'metric', word: 'mm', one: 'mm', typed: 'millimet(?:re|er)s?|mms?' },
 };
 
-/** The longest length read: 100 m in ticks. */
+/** The longest length accepted: 100 m in ticks. */
 export const MOST_TICKS: bigint = 100n * BigInt(TICKS_PER_METRE);
 
-/** Every unit, the largest first. */
+/** Every unit, largest first. */
 export const UNIT_NAMES: readonly LengthUnit[] = ['m', 'yd', 'ft', 'in', 'cm', 'mm'];
 
 /**
- * A unit as typed, each in its own named group: a mark, or a word that ends before another word begins ("3mx4m" has two).
- * Its end can be told in one way only: two ways for one mark make an engine that goes back try both at every mark.
+ * A unit as typed, each in its own named group: a symbol, or a word that ends before another begins ("3mx4m" has two).
+ * It can end in only one way; otherwise the regex engine would try both at every mark when it backtracks.
  */
 export const UNIT_PATTERN: string = `(?:${UNIT_NAMES.map(
   (unit) => `(?<${unit}>(?:${UNITS[unit].typed})(?:(?<=['"])|(?<!['"])(?:(?![a-z])|(?=x *[\\d.,(]))))`,
 ).join('|')})`;
 
-/** The words of all units, without their marks, as the source of a pattern. */
+/** The words of all units without their symbols, as a regular expression source. */
 export const UNIT_WORDS: string = UNIT_NAMES.map((unit) => UNITS[unit].typed.replace(/\|["']$/, '')).join('|');
 
 /** The unit whose group a match of UNIT_PATTERN filled. */
@@ -51,17 +51,17 @@ export function unitMatched(match: RegExpExecArray): LengthUnit | undefined {
   return UNIT_NAMES.find((unit) => match.groups?.[unit] !== undefined);
 }
 
-/** An exact ratio of whole numbers; `bottom` is above zero. */
+/** An exact ratio of whole numbers; `bottom` is positive. */
 export interface Ratio {
   readonly top: bigint;
   readonly bottom: bigint;
 }
 
-/** A number as it stands in a text, not yet valued: what its marks mean depends on the unit behind it. */
+/** A number as typed, not yet evaluated: the meaning of its separators depends on the unit after it. */
 export interface Numeral {
   readonly typed: string;
   readonly end: number;
-  /** Set for fractions and mixed numbers, which no mark makes doubtful. */
+  /** Set for fractions and mixed numbers, which are never ambiguous. */
   readonly ratio?: Ratio;
 }
 
@@ -69,9 +69,9 @@ export interface Numeral {
 export interface Doubt {
   readonly whole: string;
   readonly decimal: string;
-  /** What it comes to as a decimal. */
+  /** Its value as a decimal. */
   readonly asDecimal: Ratio;
-  /** Whether the whole number is a length that can be read. */
+  /** Whether the whole number is an acceptable length. */
   readonly wholeFits: boolean;
 }
 
@@ -81,8 +81,8 @@ const LOOSE_MIXED = /(\d+)(?: *- *| +)(\d+)\/(\d+)(?![\d.,])/y;
 const DECIMAL = /\d{1,3}(?: \d{3})+(?![\d/])(?:[.,]\d+)?|\d+(?:[.,]\d+)*|[.,]\d+/y;
 
 /**
- * The number that begins at `start` of a plain text, if one does. `loose` lets spaces stand round the hyphen of a mixed
- * number, which in a sum would be a minus. After a slash no fraction begins: 12/3/4 divides twice.
+ * The number starting at `start` of a plain text, if there is one. `loose` allows spaces around the hyphen of a mixed
+ * number, which in a sum would be a minus. No fraction starts after a slash: 12/3/4 divides twice.
  */
 export function numeralAt(text: string, start: number, loose: boolean): Numeral | undefined {
   const mixed = matchAt(loose ? LOOSE_MIXED : TIGHT_MIXED, text, start);
@@ -100,9 +100,9 @@ export function numeralAt(text: string, start: number, loose: boolean): Numeral 
 }
 
 /**
- * What a numeral comes to in `unit` (undefined for a plain number) for an asker whose decimal mark is `mark`.
- * One mark before exactly three figures is doubtful: 1,220 mm is thousands since nobody measures in µm; 3,805 m is a
- * decimal since no room has 3,805 metres; a point before inches is a decimal, as in 6.125". Else the asker is asked.
+ * Evaluates a numeral in `unit` (undefined for a plain number) for a user whose decimal mark is `mark`. One separator
+ * before exactly three digits is ambiguous: 1,220 mm is thousands since nobody measures in µm; 3,805 m is a decimal
+ * since no room is 3,805 meters long; a point before inches is a decimal, as in 6.125". Otherwise the user is asked.
  */
 export function valued(numeral: Numeral, unit: LengthUnit | undefined, mark: '.' | ','): Ratio | Doubt | undefined {
   if (numeral.ratio) return numeral.ratio;
@@ -128,23 +128,22 @@ export function valued(numeral: Numeral, unit: LengthUnit | undefined, mark: '.'
   return { whole, decimal: decimal.replace('.', mark), asDecimal, wholeFits: BigInt(whole) * size <= MOST_TICKS };
 }
 
-/** A ratio of zero or more rounded once to a whole number, a half up. */
+/** A nonnegative ratio rounded once to a whole number, half up. */
 export function roundedRatio({ top, bottom }: Ratio): bigint {
   return (2n * top + bottom) / (2n * bottom);
 }
 
-/** Whether a numeral is figures and nothing else, as a greater part of a length must be. */
+/** Whether a numeral is only digits, as a larger part of a length has to be. */
 export function isWhole(numeral: Numeral): boolean {
   return /^\d+$/.test(numeral.typed);
 }
 
-/** The two halves of a decimal that may have been meant as feet and inches: 12.6, 12.10 or 12.11, but not 12.5 or 12.25. */
+/** The two halves of a decimal that may have meant feet and inches: 12.6, 12.10 or 12.11, but not 12.5 or 12.25. */
 export function feetAndInchesIn(numeral: Numeral): readonly [feet: string, inch: string] | undefined {
   const match = /^(\d+)[.,]([1-9]|1[01])$/.exec(numeral.typed);
   return match?.[1] === undefined || match[2] === undefined || match[2] === '5' ? undefined : [match[1], match[2]];
 }
 
-/** A match of a sticky pattern at `start`. */
 export function matchAt(sticky: RegExp, text: string, start: number): RegExpExecArray | undefined {
   sticky.lastIndex = start;
   return sticky.exec(text) ?? undefined;
@@ -159,7 +158,7 @@ function decimalRatio(typed: string): Ratio {
   return { top: BigInt(`0${whole}${part}`), bottom: 10n ** BigInt(part.length) };
 }
 
-// Counts, percentages and choices as people type them.
+// Counts, percentages and choices.
 
 /** A whole number from `least` to `most`; `none` is 0. */
 export function readCount(text: string, reading: Reading, least: number, most: number): Read<number> {
@@ -177,7 +176,7 @@ export function readPercent(text: string, reading: Reading): Read<number> {
   return read(value);
 }
 
-/** One of a few words; a near miss is answered with the nearest. */
+/** One of a few words; for a near miss, suggests the closest. */
 export function readChoice<const T extends string>(
   text: string,
   reading: Reading,

@@ -1,4 +1,4 @@
-/** Where a damage lies and how large it is: two sides, and its distances from the left and the bottom wall. */
+/** Position and size of damage, areas of a floor, and panel sheets and adhesive tubes. */
 
 import {
   damageSizeMissing,
@@ -28,7 +28,7 @@ import { figureOf } from './parse-price.ts';
 import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { pairPattern, plainSigns, readSide, SIDE, withoutHidden } from './rooms/room-text.ts';
 
-/** A damage: its near left corner's distances from the walls, its sides, and what else was said of it. */
+/** Damage: distances of its near left corner from the walls, its sides, and anything else said about it. */
 export interface ParsedDamage {
   readonly left: Length;
   readonly bottom: Length;
@@ -54,8 +54,8 @@ const FILLER =
 const LONGEST_TEXT = 300;
 
 /**
- * `20 x 30 in at 3' from left, 5' from bottom`: the first side runs across, the second up. A damage at a wall is 0 from it.
- * Other words are screened for what is unsafe. Never throws.
+ * `20 x 30 in at 3' from left, 5' from bottom`: the first side runs across, the second up. Damage at a wall is 0 from
+ * it. Other words are screened for hazards. Never throws.
  */
 export function readDamage(text: string, reading: Reading): Read<ParsedDamage> {
   const typed = withoutHidden(text.trim(), ' ').slice(0, LONGEST_TEXT);
@@ -69,7 +69,7 @@ export function readDamage(text: string, reading: Reading): Read<ParsedDamage> {
   const size = rest.claim(PAIR);
   const pair = fromLeft || fromBottom ? undefined : rest.claim(AT);
   const [a, b] = [size?.groups?.a, size?.groups?.b];
-  // What is unsafe comes before what is missing: an ask must not be mended round it.
+  // Hazards take precedence over missing values, so that a fix never hides one.
   const unit: LengthUnit = unitIn(a ?? '') ?? unitIn(b ?? '') ?? (metric ? 'mm' : 'in');
   const [x, y] = [fromLeft?.groups?.side ?? pair?.groups?.a, fromBottom?.groups?.side ?? pair?.groups?.b];
   const whole = [a, b, x, y].every((side) => side !== undefined);
@@ -101,13 +101,13 @@ export function readDamage(text: string, reading: Reading): Read<ParsedDamage> {
 
 const zero = 0 as Length;
 
-/** How far from a wall: nothing at the wall itself, which no side of a damage is. */
+/** Distance from a wall; zero is allowed here, unlike for a side. */
 function distanceAt(side: string, unit: LengthUnit, reading: Reading) {
   if (NO_DISTANCE.test(side)) return { ok: true, length: zero } as const;
   return readSide(side, unit, reading);
 }
 
-/** A text from which what was understood is taken out. */
+/** A text from which parsed parts are removed. */
 class Rest {
   text: string;
   constructor(text: string) {
@@ -120,14 +120,14 @@ class Rest {
   }
 }
 
-// A part of a floor by its two sides, by one length or by its area alone.
+// A part of a floor by two sides, one length, or its area.
 
-/** A part of a floor. `sides` where two were told, the longer first; `line` where one was. */
+/** `sides` if two were given, longer first; `line` if one was. */
 export interface ParsedPart {
   readonly area: Area;
   readonly sides?: readonly [longer: Length, shorter: Length];
   readonly line?: Length;
-  /** In which it was typed. */
+  /** The units it was typed in. */
   readonly units?: Units;
   readonly found: Found;
 }
@@ -143,8 +143,8 @@ const LONGEST_AREA = 200;
 const MOST: Area = 5000n * SQUARE_TICKS_PER_SQUARE_METRE;
 
 /**
- * `4 x 6 ft`, `8 ft`, `20 m²`, or `none`. Sides without a unit are in `bare`, and noted. Two sides that name only one unit
- * share it. Words besides are screened for what is unsafe. Never throws.
+ * `4 x 6 ft`, `8 ft`, `20 m²`, or `none`. Sides without a unit are in `bare`, with a note; if only one has a unit, they
+ * share it. Other words are screened for hazards. Never throws.
  */
 export function readPart(text: string, reading: Reading, takes: { readonly line: boolean }): Read<ParsedPart> {
   const typed = withoutHidden(text.trim(), ' ');
@@ -196,8 +196,8 @@ function squareOf(figure: string, metres: boolean, reading: Reading): Area | und
 
 // A sheet of subfloor panel and a tube of adhesive, as printed on them.
 
-/** Exactly 231/128 in³ of 16.387064 ml each. */
 const WHOLE_PAIR = new RegExp(`^${pairPattern().source}$`);
+/** Exactly 231/128 in³ of 16.387064 ml each. */
 const ML_PER_FLUID_OUNCE = 29.5735295625;
 
 /** `4 x 8 ft`, `1220 x 2440 mm`: the longer side is the strength axis. Never throws. */
@@ -217,7 +217,7 @@ export function readSheet(text: string, reading: Reading): Read<{ readonly width
   return width < millimetres(300) || length > inches(192) ? bad : read({ width, length });
 }
 
-/** `28 fl oz`, `10.1 oz`, `825 ml`: fluid ounces. A figure alone is fluid ounces, and noted. Never throws. */
+/** `28 fl oz`, `10.1 oz`, `825 ml`, as fluid ounces. A bare number is fluid ounces, with a note. Never throws. */
 export function readTube(text: string, reading: Reading): Read<number> {
   const typed = withoutHidden(text.trim(), ' ').slice(0, 60);
   const match =

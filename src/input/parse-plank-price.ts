@@ -1,4 +1,4 @@
-/** What a carton holds: a count of planks, an area, or both, and the missing one worked out from the size. */
+/** What a carton holds and costs: a count of planks, an area, or both, with the missing one computed from the size. */
 
 import {
   areaAgainstCount,
@@ -24,23 +24,21 @@ import type { Price } from './readings-made.ts';
 import type { Flaw } from './rooms/room-flaw.ts';
 import { LETTER } from './rooms/room-text.ts';
 
-// The text of a plank, of which each reader claims what it understands; what nobody claims is told back to
-// the asker.
+// The text of a plank. Each parser claims what it understands; whatever nobody claims is reported to the user.
 
-/** Stands in the place of what is claimed; no pattern matches it. */
+/** Replaces claimed characters; no pattern matches it. */
 const CLAIMED = '\u2588';
 
-/** Plain text with what is claimed blanked out; every place stays where it was. */
+/** Plain text with claimed parts blanked out; positions stay the same. */
 export interface Unclaimed {
-  /** The first match of a pattern in what is left, which is then claimed. */
+  /** Claims the first match of a pattern in the rest. */
   claim(pattern: RegExp): RegExpExecArray | undefined;
-  /** As claim, with the first of the patterns that matches at all. */
+  /** Like claim, with the first of the patterns that matches. */
   claimFirst(patterns: readonly RegExp[]): RegExpExecArray | undefined;
-  /** Runs of what is left, with their places. */
+  /** Runs of unclaimed text with their positions. */
   left(): readonly { readonly from: number; readonly to: number; readonly words: string }[];
 }
 
-/** A text of which nothing is claimed yet. */
 export function unclaimed(plain: string): Unclaimed {
   let rest = plain.replaceAll(CLAIMED, '?');
   return {
@@ -88,7 +86,7 @@ const COUNTS = [
 
 /** The most planks in a carton. */
 const MOST = 1000;
-/** Printed areas are nominal: this near to a whole number of planks they are taken at their word. */
+/** Printed areas are nominal: this close to a whole number of planks they are accepted as is. */
 const TOLERANCE = 50n;
 
 interface Place {
@@ -96,13 +94,13 @@ interface Place {
   readonly to: number;
 }
 
-/** What is told of a carton, each with its place in the text. */
+/** What is said about a carton, each part with its position in the text. */
 interface ParsedCarton {
   readonly area?: { readonly area: Area; readonly typed: string } & Place;
   readonly count?: { readonly count: number } & Place;
 }
 
-/** Claims the count and the area of a carton. A number a carton that is not whole is an area, and that is noted. */
+/** Claims the count and the area of a carton. A number per carton that isn't whole is an area, with a note. */
 export function claimCarton(
   text: string,
   rest: Unclaimed,
@@ -158,7 +156,7 @@ interface Carton {
   readonly area: Area;
 }
 
-/** Count and area together: the missing one worked out from one plank's area, both checked to within 2 %. */
+/** Combines count and area: computes a missing one from one plank's area, and checks given ones to within 2 %. */
 export function cartonOf(given: ParsedCarton, plank: Area, units: Units, reading: Reading): Carton | Flaw {
   const saying = { units, decimal: reading.preferences.decimal };
   const { area, count } = given;
@@ -182,7 +180,7 @@ export function cartonOf(given: ParsedCarton, plank: Area, units: Units, reading
   return { count: planks, area: area.area };
 }
 
-// A plank's price, whatever it is a price of, as the price of a carton.
+// Prices, converted to the price of a carton.
 
 const START = FIGURE_START;
 const NAMED = `(?:price|priced|costs?|pay(?:ing)?)(?: ?(?:at|is|of|to be)(?![${LETTER}])| ?[:=])?`;
@@ -198,19 +196,19 @@ const AMOUNTS = [
   `(?<before>${MARK}) ?(?<figure>${FIGURE})(?: ?(?<after>${MARK}))?`,
   `(?<figure>${FIGURE}) ?(?<after>${MARK})`,
 ];
-/** "per carton: $58": what it buys may come first, when no count stands before it. */
+/** "per carton: $58": the unit may come first, unless a count is in front of it. */
 const AHEAD = `(?:${START}${NAMED} ?|(?<!(?:\\d|[${LETTER}²]) ?))(?:per|an?|each|the)(?![${LETTER}]) ?(?:${WHAT}) ?[:=]? ?`;
 const PRICES = [
   ...AMOUNTS.map((amount) => `${AHEAD}${amount}(?! ?${PER})`),
   ...AMOUNTS.map((amount) => `(?:${START}${NAMED} ?)?${START}${amount}${OF}`),
   `${START}${NAMED} ?(?<figure>${FIGURE})${OF}`,
 ].map((source) => new RegExp(source));
-/** A figure for an area with no mark: 2.89/sq ft is probably a price. */
+/** An amount per area without a currency: 2.89/sq ft is probably a price. */
 const UNMARKED = new RegExp(
   `${START}(?<figure>${FIGURE}) ?(?:per|/|an?(?![${LETTER}])) ?(?:${PRICE_SQUARE_FOOT}|${SQUARE_METRE})`,
 );
 
-/** A price as told: the exact amount in whole units of its currency, and what it buys. */
+/** A price as given: the exact amount in whole units of its currency, and what it is for. */
 interface ParsedPrice {
   readonly amount: Ratio;
   readonly currency: string;
@@ -219,7 +217,7 @@ interface ParsedPrice {
   readonly to: number;
 }
 
-/** Claims the price of a plank, if one is told. */
+/** Claims the price of a plank, if there is one. */
 export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { given?: ParsedPrice; flaws: Flaw[] } {
   const found = rest.claimFirst(PRICES);
   const unmarked = rest.claim(UNMARKED);
@@ -264,7 +262,7 @@ export function cartonPrice(given: ParsedPrice, carton: Carton, reading: Reading
   return { cents: portion(100n * top, times, bottom * parts), currency: given.currency };
 }
 
-/** How many of what the price buys are in a carton, as a ratio. */
+/** How many of the priced units are in a carton, as a ratio. */
 function perCarton(of: ParsedPrice['of'], { count, area }: Carton): readonly [times: Area, parts: Area] {
   if (of === 'foot') return [area, SQUARE_TICKS_PER_SQUARE_FOOT];
   if (of === 'metre') return [area, SQUARE_TICKS_PER_SQUARE_METRE];

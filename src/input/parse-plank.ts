@@ -1,4 +1,4 @@
-/** A plank product, read from what people type: its size, what a carton holds and costs, its thickness, pad and lock. */
+/** A plank product from free text: size, carton contents and price, thickness, pad and lock. */
 
 import {
   cartonMissing,
@@ -33,7 +33,7 @@ import {
   withoutHidden,
 } from './rooms/room-text.ts';
 
-// What else is told of a plank: its thickness, its pad, its lock.
+// Thickness, pad and lock.
 
 const END = `(?![${LETTER}])`;
 const PAD = '(?:pad(?:ding)?|underlay(?:ment)?|backing)';
@@ -49,11 +49,11 @@ const NO_LOCK = new RegExp(
 const LOCK = new RegExp(
   `(?:click(?:[ -]?(?:lock|together|in))?|(?:inter)?lock(?:ing|s|ed)?|float(?:ing)?|snap(?:[ -]?together)?)${END}`,
 );
-/** Boards made for a herringbone: their end locks are mirrored. */
+/** Boards made for herringbone, with mirrored end locks. */
 const HANDED = new RegExp(
   `(?:a ?(?:/|\\+|&|and) ?b|left(?:-hand(?:ed)?)? ?(?:/|\\+|&|and) ?right(?:[ -]hand(?:ed)?)?|(?:left|right)-handed|handed)(?: (?:boards?|planks?))?${END}`,
 );
-/** The wear layer is printed on every carton and changes nothing here. */
+/** The wear layer is printed on every carton but changes nothing here. */
 const WEAR = new RegExp(`(?<!\\d)\\d+(?:[.,]\\d+)? ?-?mils?${END}(?: wear ?-?layer)?`);
 const THICK = new RegExp(`(?<before>${SIDE}) ?-?thick(?:ness)?${END}|thick(?:ness)? ?[:=]? ?(?<after>${SIDE})`);
 const LONE = new RegExp(`(?<![${LETTER}\\d.,/])(?<before>${SIDE})(?![${LETTER}\\d])`);
@@ -61,11 +61,11 @@ const LONE = new RegExp(`(?<![${LETTER}\\d.,/])(?<before>${SIDE})(?![${LETTER}\\
 interface Make {
   readonly attachedPad?: boolean;
   readonly lock: 'click' | 'none';
-  /** True for boards that come as two mirrored makes, A and B. */
+  /** True for boards that come as mirror images, A and B. */
   readonly handed?: boolean;
 }
 
-/** Claims the pad and the lock; without a word about the lock, planks click together. */
+/** Claims the pad and the lock; planks click together unless the text says otherwise. */
 function claimMake(rest: Unclaimed): Make {
   rest.claim(WEAR);
   const pad = rest.claim(NO_PAD) ? false : rest.claim(WITH_PAD) ? true : undefined;
@@ -75,12 +75,14 @@ function claimMake(rest: Unclaimed): Make {
   return { lock, ...(handed && { handed }), ...(pad !== undefined && { attachedPad: pad }) };
 }
 
-/** Claims a thickness that is named as one. */
+/** Claims a thickness that is called one. */
 function claimThickness(rest: Unclaimed, reading: Reading): Length | Flaw | undefined {
   return thicknessOf(rest.claim(THICK), reading);
 }
 
-/** Claims a lone length with a unit, once the size has been claimed, and notes that it was taken for the thickness. */
+/**
+ * Claims a remaining length with a unit once the size has been claimed, and notes that it was taken as the thickness.
+ */
 function claimLoneThickness(text: string, rest: Unclaimed, reading: Reading): Length | Flaw | undefined {
   const lone = rest.left().find(({ words }) => {
     const typed = LONE.exec(words)?.groups?.before;
@@ -101,7 +103,7 @@ function thicknessOf(found: RegExpExecArray | undefined, reading: Reading): Leng
   return { from: found.index, to: found.index + found[0].length, expected, mends: () => [] };
 }
 
-// A plank's size: two sides in either order, and a third when the thickness is typed with them.
+// Size: two sides in either order, and a third if the thickness is typed with them.
 
 interface Size {
   readonly width: Length;
@@ -120,7 +122,10 @@ const SHORTEST = TICKS_PER_INCH;
 const WIDEST = TICKS_PER_METRE;
 const LONGEST = 4 * TICKS_PER_METRE;
 
-/** Claims the size of a plank. A side without a unit takes the other's, else inches or millimetres by habit, which is noted. */
+/**
+ * Claims the size of a plank. A side without a unit takes the other's, or else the user's inches or millimeters, with a
+ * note.
+ */
 function claimSize(text: string, rest: Unclaimed, reading: Reading): Size | Flaw {
   const metric = reading.preferences.units === 'metric';
   const triple = rest.claim(TRIPLE);
@@ -155,7 +160,7 @@ function claimSize(text: string, rest: Unclaimed, reading: Reading): Size | Flaw
   return { width, length, units, ...(third && { thickness: third.length }) };
 }
 
-/** The size in each unit planks are sold in, for figures that make no plank in their own. */
+/** The size in each unit planks are sold in, for numbers that make no plank in their own. */
 function likelier(a: string, b: string): string[] {
   const figure = (side: string) => /^[\d.,/ ]*\d/.exec(side)?.[0] ?? side;
   const less = { ft: 'in', m: 'cm' }[String(unitIn(a) ? undefined : unitIn(b))];
@@ -165,7 +170,7 @@ function likelier(a: string, b: string): string[] {
 
 const LONGEST_TEXT = 500;
 
-/** Words round the figures that change nothing. */
+/** Words around the numbers that change nothing. */
 const FILLER =
   /^(?:planks?|boards?|pieces?|pcs|tiles?|vinyl|luxury|rigid|core|lvp|lvt|spc|wpc|laminate|floor|flooring|of|with|each|the|an?|and|per|in|is|are|at|for|to|it|that|covers?|covering|coverage|has|holds|contains|size|sizes|nominal|cartons?|box(?:es)?|packs?|cases?|bx|ctn|pkg|long|wide|end|ends|joints?|price|costs?|thick|approx(?:imately)?|about|total|x)$/;
 
@@ -173,21 +178,24 @@ type Parsed =
   | { readonly ok: true; readonly value: ParsedPlank; readonly notes: readonly string[] }
   | { readonly ok: false; readonly flaws: readonly [Flaw, ...Flaw[]] };
 
-/** Whether a text asks for a plank of ours, for somebody who has none yet. */
+/** Whether a text asks for our example plank, for someone who doesn't have one yet. */
 export function isExamplePlank(text: string): boolean {
   return /^(?:an? |the )?example(?: plank)?$/i.test(text.trim());
 }
 
-/** The plank of ours, as it could be typed. It is in no order and no list: whoever gets it is told. */
+/**
+ * The example plank as it could be typed. It never goes on an order or list, and the user is told that it is an
+ * example.
+ */
 export function examplePlank({ units }: Preferences): string {
   return `${plankSizeExample(units === 'metric')}, ${plankCountExample()}`;
 }
 
 /**
- * A plank with its carton, in any order: `6 x 48 in, 20 sq ft/carton, $2.89/sq ft`. The smaller side is the width. Of the
- * count and the area of a carton one may be missing and is worked out; a printed area within 2 % of size × count stands.
- * A price per sq ft, m² or plank becomes the carton's, in whole cents, rounded half up once. What cannot be placed is told
- * back, never passed over; a Problem's fix is itself read. Never throws.
+ * A plank with its carton, in any order: `6 x 48 in, 20 sq ft/carton, $2.89/sq ft`. The smaller side is the width. If
+ * the count or area of a carton is missing, it is computed; a printed area within 2 % of size × count stands. A price
+ * per sq ft, m² or plank becomes the carton's, in whole cents, rounded half up once. What can't be interpreted is
+ * reported, never ignored; the fix of a Problem parses. Never throws.
  */
 export function readPlank(text: string, reading: Reading): Read<ParsedPlank> {
   const parsed = parse(isExamplePlank(text) ? examplePlank(reading.preferences) : text, reading);
@@ -243,7 +251,7 @@ function parse(text: string, { option, preferences }: Reading): Parsed {
   return { ok: true, notes, value };
 }
 
-/** A flaw for every run of words that says nothing of a plank. */
+/** A flaw for every run of words that says nothing about a plank. */
 function leftFlaws(rest: Unclaimed): Flaw[] {
   return rest.left().flatMap(({ from, to, words }) => {
     const known = words.split(new RegExp(`[^${LETTER}\\d.$€£-]+`)).every((word) => {
@@ -255,7 +263,7 @@ function leftFlaws(rest: Unclaimed): Flaw[] {
   });
 }
 
-/** A lone number where no carton is told was probably the count. */
+/** A lone number without any carton was probably the count. */
 function loneCount(found: RegExpExecArray): Flaw {
   const place = { from: found.index, to: found.index + found[0].length };
   return {
@@ -275,9 +283,8 @@ function unplaced(text: string): Flaw {
   return { from: 0, to: text.length, expected: notOfAPlank(), mends: () => [] };
 }
 
-// A text from which what was understood is taken out, so that nothing typed is lost unseen.
+// Text from which parsed parts are removed, so that nothing typed gets lost unnoticed.
 
-/** A match with where it stood. */
 type Claimed = RegExpExecArray;
 
 export class Rest {
@@ -287,7 +294,7 @@ export class Rest {
     this.text = text;
   }
 
-  /** The first match, taken out: spaces stay in its place, so that later matches stand where they stood. */
+  /** The first match, removed; spaces replace it, so that later matches keep their positions. */
   claim(pattern: RegExp): Claimed | undefined {
     const match = pattern.exec(this.text);
     if (!match) return undefined;
@@ -296,7 +303,7 @@ export class Rest {
     return match;
   }
 
-  /** Every match, taken out, in order. */
+  /** Every match, removed, in order. */
   claimAll(pattern: RegExp): readonly Claimed[] {
     const all: Claimed[] = [];
     for (let found = this.claim(pattern); found; found = this.claim(pattern)) all.push(found);

@@ -1,4 +1,4 @@
-/** An amount of money, read exactly: a mark or a code before or after the figure, with either decimal mark. */
+/** Amounts of money, exact: a symbol or code before or after the number, with either decimal mark; and prices per area. */
 
 import { padPrice } from '../text/floor-text.ts';
 import { notAPrice, priceExample, priceMark, priceRead, priceTooHigh } from '../text/plank-problems-text.ts';
@@ -9,11 +9,11 @@ import { type Preferences, type Read, type Reading, read, unread } from './readi
 import type { Price } from './readings-made.ts';
 import { LETTER, plainSigns, withoutHidden } from './rooms/room-text.ts';
 
-/** The most that one price may be, in whole units of its currency. */
+/** The highest price accepted, in whole units of its currency. */
 export const HIGHEST_PRICE = 1_000_000n;
 const LONGEST_TEXT = 60;
 
-/** ISO 4217 codes by what people type for them; a bare $ is the asker's own dollar. */
+/** ISO 4217 codes by what people type; a bare $ is the user's own dollar. */
 const CURRENCIES: Readonly<Record<string, string>> = {
   us$: 'USD',
   usd: 'USD',
@@ -32,18 +32,18 @@ const CURRENCIES: Readonly<Record<string, string>> = {
   chf: 'CHF',
 };
 
-/** A figure of money or of an area as typed, as the source of a pattern for plain text. */
+/** A number for money or an area as typed, as a regular expression source for plain text. */
 export const FIGURE = '(?:(?<!\\d|\\d[.,])\\d+(?:[.,]\\d+)*|(?<!\\d)\\.\\d+)';
 
-/** A figure begins where no letter, digit or decimal mark stands right before it. */
+/** A number starts where no letter, digit or decimal mark is directly before it. */
 export const FIGURE_START = `(?<![${LETTER}\\d.]|\\d,)`;
 
-/** A currency's mark or code as typed, as the source of a pattern for plain text. */
+/** A currency symbol or code as typed, as a regular expression source for plain text. */
 export const MARK = '(?:us\\$|ca\\$|au\\$|c\\$|a\\$|[$€£]|(?:usd|cad|aud|euros?|eur|gbp|chf|dollars?)(?![a-z]))';
 
 const MONEY = new RegExp(`^(?:(?<before>${MARK}) ?)?(?<figure>${FIGURE})(?: ?(?<after>${MARK}))?$`);
 
-/** The currency of a mark; of none, the asker's own. */
+/** The currency of a symbol; without one, the user's own. */
 export function currencyOf(mark: string | undefined, preferences: Preferences): string {
   const code = CURRENCIES[mark ?? ''];
   if (code) return code;
@@ -51,12 +51,12 @@ export function currencyOf(mark: string | undefined, preferences: Preferences): 
   return ['USD', 'CAD', 'AUD'].includes(preferences.currency) ? preferences.currency : 'USD';
 }
 
-/** The mark of a currency as it stands before a figure. */
+/** A currency's symbol as written before a number. */
 export function markOf(currency: string): string {
   return { USD: '$', EUR: '€', GBP: '£' }[currency] ?? `${currency} `;
 }
 
-/** The exact value of a typed figure, undefined when its marks make no number. */
+/** The exact value of a typed number; undefined if its separators don't make sense. */
 export function figureOf(typed: string, preferences: Preferences): Ratio | undefined {
   const numeral = numeralAt(typed, 0, false);
   if (!numeral || numeral.end !== typed.length) return undefined;
@@ -65,8 +65,8 @@ export function figureOf(typed: string, preferences: Preferences): Ratio | undef
 }
 
 /**
- * An amount of money in whole cents, at most 1,000,000: $58, 31,90 €, CAD 12.50. Finer than a cent is rounded half up, once,
- * and noted; so is the currency when none is typed. Never throws: what is no price is a Problem with one to type instead.
+ * Whole cents, up to 1,000,000 currency units: $58, 31,90 €, CAD 12.50. Fractions of a cent are rounded half up, once,
+ * with a note; a missing currency is noted too. Never throws: anything else is a Problem with a price to type instead.
  */
 export function readPrice(text: string, reading: Reading): Read<Price> {
   const { option, preferences } = reading;
@@ -93,7 +93,7 @@ export function readPrice(text: string, reading: Reading): Read<Price> {
   return read(price);
 }
 
-// What a separate pad costs: an amount of money for an area.
+// The price of a separate pad.
 
 /** A price for `per` square ticks. */
 export interface AreaPrice {

@@ -1,4 +1,4 @@
-/** Sticks to buy and sticks at hand: `8 ft $7.98; 12 ft $12.48; 16 ft`, `have 3 x 8 ft, 5'2"`. */
+/** Sticks to buy and sticks on hand: `8 ft $7.98; 12 ft $12.48; 16 ft`, `have 3 x 8 ft, 5'2"`. */
 
 import type { Problem } from '../reply/reply.ts';
 import {
@@ -17,10 +17,9 @@ import { type Read, type Reading, read, unread } from './reading.ts';
 import type { Price } from './readings-made.ts';
 import { plainSigns } from './rooms/room-text.ts';
 
-// One stock length: how many where they are at hand, how long, and what one costs, by the stick or by its
-// length.
+// One stock length: how many are on hand, its length, and its price per stick or per length.
 
-/** `have` sticks are at hand; undefined where it is bought. */
+/** `have` sticks are on hand; undefined if it is for sale. */
 interface StockItem {
   readonly length: Length;
   readonly have?: number;
@@ -34,7 +33,7 @@ const UNMARKED = `(?:\\b(?:at|for)\\s+|@\\s*)(${FIGURE})`;
 const PER = `\\s*(?:each|apiece|a piece|a stick|per stick|/ ?stick)|\\s*(?:/|per|a)\\s*(ft|foot|m|met(?:re|er)|lf|linear foot)\\b`;
 const PRICE = new RegExp(`(?:(?<![\\s,])[\\s,]+)?(?:${AMOUNT}|${UNMARKED})(?:${PER})?\\s*$`);
 
-/** An item of stock; undefined when it cannot be read. A bare number is in feet or metres. */
+/** An item of stock; undefined if it can't be parsed. A bare number is in feet or meters. */
 function stockItem(typed: string, atHand: boolean, reading: Reading): StockItem | undefined {
   const plain = plainSigns(typed).trim();
   const priced = PRICE.exec(plain);
@@ -60,9 +59,9 @@ function stockItem(typed: string, atHand: boolean, reading: Reading): StockItem 
   return { length: length.value, price: { cents: each, currency } };
 }
 
-// Prices for stock lengths told without one, where others have theirs: by the foot of the dearest told.
+// Stock without a price, when others have one, gets the highest given price per foot.
 
-/** Items to buy, each with a price where any has one; what was filled in is noted. */
+/** Items to buy, all with a price if any has one; filled-in prices are noted. */
 function filledPrices(
   items: readonly StockItem[],
   currency: string | undefined,
@@ -81,7 +80,7 @@ function filledPrices(
   });
 }
 
-/** Stock lengths with what each costs; `currency` undefined where no price was told. */
+/** Stock lengths with prices; `currency` is undefined without any price. */
 export interface ParsedStock {
   readonly items: readonly StockItem[];
   readonly currency: string | undefined;
@@ -90,7 +89,10 @@ export interface ParsedStock {
 const MOST_ITEMS = 24;
 const SHORTEST = inches(6);
 
-/** Items apart by `;`, a new line, `and`, or a comma and a space; what follows `have` up to the `;` is at hand. All problems at once. */
+/**
+ * Items separated by `;`, a newline, `and`, or a comma and a space; what follows `have` up to the `;` is on hand.
+ * Reports all problems at once.
+ */
 export function readStock(text: string, reading: Reading): Read<ParsedStock> {
   const items: StockItem[] = [];
   const wrong: string[] = [];
@@ -131,7 +133,7 @@ export function readStock(text: string, reading: Reading): Read<ParsedStock> {
   return read({ items: filledPrices(items, currency, reading), currency });
 }
 
-/** As readStock, for profiles of several kinds: what is at hand would fit one of them only, and is a Problem. */
+/** Like readStock, for several kinds of profile: sticks on hand would fit only one of them, so they are a Problem. */
 export function readStockOnSale(text: string, reading: Reading): Read<ParsedStock> {
   const stock = readStock(text, reading);
   if (!stock.ok || stock.value.items.every(({ have }) => have === undefined)) return stock;

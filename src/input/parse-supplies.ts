@@ -1,4 +1,4 @@
-/** Nails as their boxes tell them: 2 in, 50 mm, or a penny size such as 8d. */
+/** Nails, tubes and paint as labeled: 2 in, 50 mm or 8d; 10.1 fl oz or 300 ml; 350 sq ft per gallon or 10 m² per liter. */
 
 import { coverageUnread, nailUnread, pennyRead, volumeUnread } from '../text/trim-problems-text.ts';
 import { inches, type Length } from '../units/length.ts';
@@ -6,11 +6,11 @@ import { sayLength } from './format.ts';
 import { readLength } from './parse-length.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 
-/** Lengths in inches by penny size: 2d is 1 in, each penny up to 10d adds 1/4 in. From memory: ASTM F1667. */
+/** Lengths in inches by penny size: 2d is 1 in, and each penny up to 10d adds 1/4 in. From memory: ASTM F1667. */
 const PENNY = { least: 2, steady: 10 } as const;
 const LONGER: Readonly<Record<string, number>> = { '12': 3.25, '16': 3.5, '20': 4 };
 
-/** The length of the nails at hand; undefined where it is to be worked out. A bare number is in inches or millimetres. */
+/** The length of the nails on hand; undefined if it is to be computed. A bare number is in inches or millimeters. */
 export function readNail(text: string, reading: Reading): Read<Length | undefined> {
   if (/^\s*(?:computed|any|auto)\s*$/i.test(text)) return read(undefined);
   const metric = reading.preferences.units === 'metric';
@@ -32,10 +32,9 @@ function pennyInches(size: number): number | undefined {
   return LONGER[String(size)];
 }
 
-// Volumes of tubes and what paint covers, as their labels tell them: 10.1 fl oz, 300 ml, 350 sq ft a gallon,
-// 10 m² per litre.
+// Volumes of tubes, and paint coverage.
 
-/** 231 in³ a US gallon, 128 fl oz: NIST Handbook 44, appendix C. */
+/** 231 in³ per US gallon, 128 fl oz: NIST Handbook 44, appendix C. */
 const LITRES_PER_GALLON = 3.785411784;
 const LITRES_PER_OUNCE = LITRES_PER_GALLON / 128;
 const SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
@@ -50,12 +49,12 @@ const COVERAGE = new RegExp(
   'i',
 );
 
-/** The least and most litres in a tube. */
+/** Smallest and largest tube in liters. */
 const TUBE = { least: 0.02, most: 2 } as const;
-/** The least and most square metres a litre. */
+/** Lowest and highest coverage in square meters per liter. */
 const SPREAD = { least: 0.5, most: 50 } as const;
 
-/** Litres of a tube; a bare number is in fluid ounces or millilitres by habit. */
+/** Liters of a tube; a bare number is in fluid ounces or milliliters, by the user's units. */
 export function readVolume(text: string, reading: Reading): Read<number> {
   const match = VOLUME.exec(text.trim());
   const metric = reading.preferences.units === 'metric';
@@ -66,7 +65,7 @@ export function readVolume(text: string, reading: Reading): Read<number> {
   return unread(volumeUnread({ option: reading.option, got: text }, metric ? '300 ml' : '10.1 fl oz'));
 }
 
-/** Square metres that a litre covers once. */
+/** Square meters a liter covers with one coat. */
 export function readCoverage(text: string, reading: Reading): Read<number> {
   const match = COVERAGE.exec(text.trim());
   const area = match ? figure(match[1]) * (/m/i.test(match[2] ?? '') ? 1 : SQUARE_METRES_PER_SQUARE_FOOT) : Number.NaN;

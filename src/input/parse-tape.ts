@@ -1,4 +1,4 @@
-/** Arithmetic in lengths as it is done with a tape in hand: 12'6" + 2 x 3'4 1/2" - 5/8", half of 3.8 m, 12'6" to mm. */
+/** Tape arithmetic: 12'6" + 2 x 3'4 1/2" - 5/8", half of 3.8 m, 12'6" to mm. */
 
 import { createRequire } from 'node:module';
 import type * as MathModule from 'mathjs';
@@ -33,9 +33,9 @@ import {
 } from './parse-number.ts';
 import { type Preferences, type Read, type Reading, read, type Units, unread } from './reading.ts';
 
-// The terms of a sum of lengths: each quantity becomes a symbol, so that only the structure is left to parse.
+// The terms of a sum: each quantity is replaced by a symbol, so that only the structure is left to parse.
 
-/** `structure` holds only symbols (q0, q1 …), the four signs and brackets; symbol qN stands for quantities[N]. */
+/** `structure` has only symbols (q0, q1 …), the four operators and parentheses; qN stands for quantities[N]. */
 interface Terms {
   readonly structure: string;
   readonly quantities: readonly Quantity[];
@@ -49,10 +49,10 @@ const MULTIPLY = new Set(['*', '×', '·', '∙', '⋅', 'x', 'times', 'multipli
 const DIVIDE = new Set(['/', '÷', 'divided by']);
 const PARTS: Readonly<Record<string, bigint>> = { half: 2n, third: 3n, quarter: 4n };
 
-/** The terms of a plain text, or a Problem that shows where it cannot be followed. */
+/** The terms of a plain text, or a Problem that shows where parsing stopped. */
 function termsOf(text: string, reading: Reading, got: Got, example: string): Terms | Problem {
   const quantities: Quantity[] = [];
-  /** For each open bracket, the shares ("half of") that end where it closes. */
+  /** For each open parenthesis, the fractions ("half of") that end where it closes. */
   const open: number[] = [];
   let [structure, shares, signs, at, afterValue] = ['', 0, 0, 0, false];
   const close = (count: number): void => {
@@ -110,17 +110,17 @@ function shareOf(match: RegExpExecArray, at: number): Quantity {
   return { power: 0, top: share === undefined ? 2n : 1n, bottom, typed: match[0], end: at + match[0].length };
 }
 
-// The value of a parsed sum of lengths, exactly, with its dimension checked at every step.
+// Evaluating a parsed sum exactly, with its dimension checked at every step.
 
 /** An exact amount in ticks to the `power`: 0 a number, 1 a length, 2 an area. */
 interface Value {
   readonly amount: Fraction;
   readonly power: number;
-  /** What was typed, when it is only numbers without units added up: next to a length they are lengths. */
+  /** The text, if it is only numbers without units added up: next to a length they are lengths. */
   readonly bare?: string;
 }
 
-/** The surroundings of one sum. */
+/** The context of one sum. */
 interface Sum {
   readonly reading: Reading;
   readonly bare: LengthUnit;
@@ -128,12 +128,15 @@ interface Sum {
   readonly example: string;
 }
 
-/** What of mathjs a sum needs: the parse tree and exact fractions, nothing that computes. */
+/** All a sum needs of mathjs: the parse tree and exact fractions, nothing that evaluates. */
 type Arithmetic = Pick<MathModule.MathJsInstance, 'parse' | 'fraction'>;
 
 let loaded: Arithmetic | undefined;
 
-/** Loaded with the first sum, which most asks never are, and from mathjs's one file: its thousand files take four times as long. */
+/**
+ * Loaded with the first sum, which most requests never have, and from the single-file build, since the thousand module
+ * files take four times as long.
+ */
 function arithmetic(): Arithmetic {
   if (loaded) return loaded;
   const { create, parseDependencies, fractionDependencies } = createRequire(import.meta.url)(
@@ -143,12 +146,15 @@ function arithmetic(): Arithmetic {
   return loaded;
 }
 
-/** What the terms come to, or the Problem that stops them. Throws an Error for a structure that is more than arithmetic. */
+/**
+ * The value of the terms, or the Problem that stops the evaluation. Throws an Error for a structure that is more than
+ * arithmetic.
+ */
 function totalOf(terms: Terms, sum: Sum): Value | Problem {
   return valueAt(arithmetic().parse(terms.structure), terms, sum);
 }
 
-/** `value` as a length when it is numbers without units, which is noted; anything else stays what it is. */
+/** `value` as a length if it is numbers without units, with a note; anything else is unchanged. */
 function asLength(value: Value, { bare, reading }: Sum): Value {
   if (value.bare === undefined) return value;
   noteBare(value.bare, bare, value.amount.abs().lte(1), reading);
@@ -216,7 +222,10 @@ const isParenthesis = (node: MathNode): node is ParenthesisNode => node.type ===
 const isSymbol = (node: MathNode): node is SymbolNode => node.type === 'SymbolNode';
 const isOperator = (node: MathNode): node is OperatorNode => node.type === 'OperatorNode';
 
-/** What a sum comes to; `exact` is false when it was rounded to a tick, `to` is the unit asked for, `units` its system, else the first typed one's. */
+/**
+ * The result of a sum. `exact` is false if it was rounded to a tick; `to` is the requested unit; `units` is its system,
+ * or else that of the first typed unit.
+ */
 type Tape =
   | {
       readonly kind: 'length';
@@ -242,9 +251,9 @@ const TARGET = new RegExp(
 );
 
 /**
- * The value of a sum, rounded once to a tick and above zero. Numbers without a unit multiply and divide; added to a length,
- * or added up by themselves, they are lengths in `bare`, which is noted. Length × length is an area, area ÷ length a length,
- * length ÷ length a number; anything else, and what comes to zero or below, is a Problem. Never throws on any text.
+ * The value of a sum, rounded once to a tick, positive. Numbers without a unit multiply and divide; added to a length,
+ * or only to each other, they are lengths in `bare`, with a note. Length × length is an area, area ÷ length a length,
+ * length ÷ length a number; anything else is a Problem, as is a result of zero or less. Never throws on any text.
  */
 export function readTape(text: string, reading: Reading, bare: LengthUnit): Read<Tape> {
   const got = { option: reading.option, got: text.trim() };
@@ -267,11 +276,14 @@ export function readTape(text: string, reading: Reading, bare: LengthUnit): Read
   return 'expected' in tape ? unread(tape) : read(tape);
 }
 
-/** The unit of lengths that are only added up, where nothing but the last of them names one, in letters: 5 + 3 + 9 ft are feet. */
+/**
+ * The unit of lengths that are only added up, if only the last one has a unit, spelled in letters: 5 + 3 + 9 ft are
+ * feet.
+ */
 function unitAtEnd({ structure, quantities }: Terms): LengthUnit | undefined {
   const last = quantities.at(-1);
   const others = quantities.slice(0, -1);
-  // Beside feet with a mark, and below one, a number is what is read off a tape: inches.
+  // A smaller number next to feet with a mark is what a tape shows: inches.
   const alike = others.every(({ unit, power, top, bottom }) => unit === undefined && power === 0 && top >= bottom);
   const named = last?.power === 1 && /[a-z]\.?$/i.test(last.typed.trim());
   return alike && named && /^q0(?:[+-]q\d+)+$/.test(structure) ? last.unit : undefined;
@@ -283,7 +295,7 @@ interface Target {
   readonly start: number;
 }
 
-/** The unit a sum is asked for in ("… to mm"), and where that begins. */
+/** The unit a sum is requested in ("… to mm"), and where that starts. */
 function targetOf(plain: string): Target | undefined {
   const match = TARGET.exec(plain);
   const unit = match && unitMatched(match);
@@ -322,7 +334,7 @@ function tapeOf({ amount, power }: Value, saying: Saying, { got, example }: Sum,
   return target?.square ? wrongTarget(got, 'a length', example) : { kind: 'length', length, exact, ...also };
 }
 
-// What a sum of lengths comes to, said in both systems, and as result data.
+// The result in both systems, and as result data.
 
 const TICKS_PER_SIXTEENTH = TICKS_PER_INCH / 16;
 
@@ -333,7 +345,9 @@ type TapeResult = Result & { readonly kind: 'tape' } & (
     | { readonly number: number }
   );
 
-/** Headline, facts and data of a sum; `typed` is the sum as typed, whose own units come first unless it names others. */
+/**
+ * Headline, facts and data of a sum; `typed` is the sum as typed, whose own units come first unless it asks for others.
+ */
 export function sayTape(
   tape: Tape,
   typed: string,
@@ -370,14 +384,14 @@ export function sayTape(
   };
 }
 
-/** Decimals worth showing: a tenth of a millimetre, or finer where that is exact. */
+/** Useful decimals: a tenth of a millimeter, or finer if that is exact. */
 const DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 2, m: 4, in: 4, ft: 4, yd: 4 };
 
-/** A length in the one unit asked for; feet and inches as on a tape, and where that is not exact, both. */
+/** A length in the one requested unit; feet and inches as on a tape, and both forms if that isn't exact. */
 function sayIn(length: Length, unit: LengthUnit, decimal: Preferences['decimal']): string {
   const saying = { units: unitsOf(unit), decimal };
   const value = Number((length / Number(UNITS[unit].ticks)).toFixed(DECIMALS[unit]));
-  // No thousands mark: 3,810 mm could be read as a decimal.
+  // No thousands separator: 3,810 mm could be read as a decimal.
   const figure = `${String(value).replace('.', decimal)} ${unit}`;
   if (unit !== 'ft' && unit !== 'in') return figure;
   const onTape = unit === 'ft' ? sayLength(length, saying) : sayCut(length, saying);

@@ -1,4 +1,4 @@
-/** Weights as people type them: of a load, and of a floor by its area. */
+/** Weights of loads and floors, and how things are lifted. */
 
 import type { LiftDuration } from '../prep/lifting.ts';
 import { KILOGRAMS_PER_POUND } from '../prep/tearout-amounts.ts';
@@ -25,12 +25,12 @@ const SQUARE_METRES: readonly (readonly [RegExp, number])[] = [
   [/^(?:sq\.? ?m|square met(?:re|er)s?|m2|m²)\.?$/, 1],
 ];
 
-/** A figure with a decimal point or comma. */
+/** A number with a decimal point or comma. */
 export function weightFigure(typed: string): number {
   return Number(typed.replace(',', '.'));
 }
 
-/** Kilograms from `least` to `most`; a bare number is pounds or kilograms by habit, and that is noted. */
+/** Kilograms from `least` to `most`; a bare number is pounds or kilograms by the user's units, with a note. */
 export function readWeight(text: string, reading: Reading, least: number, most: number): Read<number> {
   const match = WEIGHT.exec(plain(text));
   const unit = match?.[2] ?? '';
@@ -47,7 +47,7 @@ export function readWeight(text: string, reading: Reading, least: number, most: 
   return read(value);
 }
 
-/** Kilograms a square metre; undefined for `usual`. From 0.1 to 200. */
+/** Kilograms per square meter, 0.1 to 200; undefined for `usual`. */
 export function readLaidWeight(text: string, reading: Reading): Read<number | undefined> {
   const typed = plain(text);
   if (/^(?:usual|standard|typical|unknown)$/.test(typed)) return read(undefined);
@@ -70,7 +70,7 @@ function plain(text: string): string {
   return text.normalize('NFC').trim().toLowerCase().replace(/\s+/g, ' ');
 }
 
-// How often and for how long something is lifted, and how far the body twists.
+// How often and how long something is lifted, and how far the body twists.
 
 const PACE_FIGURE = '(\\d{1,3}(?:[.,]\\d{1,2})?)';
 const EACH = new RegExp(
@@ -81,7 +81,7 @@ const HOURS = new RegExp(
   `^(?:(?:${PACE_FIGURE}|(\\d{1,2} )?(1/2|1/4|3/4)) ?(?:h|hrs?|hours?))? ?(?:and )?(?:(\\d{1,3}) ?(?:m|mins?|minutes?))?$`,
 );
 
-/** Lifts a minute: `1 a minute`, `3/min`, `every 5 minutes`, `every 20 seconds`, or a bare number of them. */
+/** Lifts per minute: `1 a minute`, `3/min`, `every 5 minutes`, `every 20 seconds`, or a bare number. */
 export function readLiftPace(text: string, reading: Reading): Read<number> {
   const plain = text
     .trim()
@@ -96,7 +96,7 @@ export function readLiftPace(text: string, reading: Reading): Read<number> {
   return read(pace);
 }
 
-/** Hours of lifting in a stretch, as the table's class: up to 1, up to 2, up to 8. */
+/** Hours of continuous lifting, as the table's class: up to 1, up to 2, up to 8. */
 export function readStretch(text: string, reading: Reading): Read<LiftDuration> {
   const hours = readHours(text);
   if (hours === undefined || hours <= 0 || hours > 8) return unread(notAStretch({ option: reading.option, got: text }));
@@ -127,10 +127,9 @@ export function readTwist(text: string, reading: Reading): Read<number> {
   return read(twist);
 }
 
-// How something is lifted, in people's words: cartons by two hands, standing, or a way for which the lifting
-// equation does not hold.
+// How something is lifted: cartons with two hands, standing, or a way the lifting equation doesn't cover.
 
-/** Why the equation does not hold, as a name for the words of the refusal. */
+/** Why the equation doesn't apply; keys for the texts of the refusal. */
 const WRONG_WAYS = [
   'one hand',
   'kneeling',
@@ -175,7 +174,10 @@ const ALLOWED = new Set(
   ),
 );
 
-/** `cartons, two hands, standing` and its like give undefined; a way the equation does not hold for gives its name. Words that are not known are asked back. */
+/**
+ * `cartons, two hands, standing` and the like give undefined; a way the equation doesn't cover gives its key. Unknown
+ * words are questioned.
+ */
 export function readLiftWay(text: string, reading: Reading): Read<WrongWay | undefined> {
   const plain = text
     .normalize('NFKC')
@@ -185,21 +187,24 @@ export function readLiftWay(text: string, reading: Reading): Read<WrongWay | und
   if (/\b(?:two|2|three|3) (?:people|persons|men|of us)\b/.test(plain)) return read<WrongWay>('two people');
   const wrong = WAYS.find(([, words]) => words.test(plain));
   if (wrong) return read(wrong[0]);
-  // A hand that is not one of two may be the only one.
+  // A hand that isn't one of two may be the only one.
   const lone = /(?<!(?:two|both|2) )\bhand\b/.test(plain);
   if (plain !== '' && !lone && plain.split(' ').every((word) => ALLOWED.has(word))) return read(undefined);
   return unread(notALiftWay({ option: reading.option, got: text }));
 }
 
-/** A load: its kilograms and units, and a way of lifting it that is told with it and for which the equation does not hold. */
+/** A load: kilograms, units, and a way of lifting mentioned with it that the equation doesn't cover. */
 interface Load {
   readonly kilograms: number;
-  /** In which it was typed, the asker's habit where no unit was. */
+  /** As typed, or else the user's own units. */
   readonly units: Units;
   readonly wrong: WrongWay | undefined;
 }
 
-/** `45 lb`, `20 kg carton`, `a 45 lb roll`: a weight from `least` to `most` kilograms, and what it is read as readLiftWay reads it. */
+/**
+ * `45 lb`, `20 kg carton`, `a 45 lb roll`: a weight from `least` to `most` kilograms, with the other words parsed like
+ * readLiftWay.
+ */
 export function readLoad(text: string, reading: Reading, least: number, most: number): Read<Load> {
   const weight = /\d[\d.,]*\s*(?:[a-z]{1,9}\b\.?|#)?/i.exec(text)?.[0] ?? text;
   const unit = /[a-z#]/i.test(weight) && !/(?:lbs?|pounds?|#|kgs?|kilos?|kilogram\w{0,9})\.?\s*$/i.test(weight);

@@ -1,30 +1,33 @@
-/** What a reader is given and what it gives back: typed text, the asker's habits, and a value or problems. */
+/** The interface of parsers: typed text and the user's preferences in, a value or problems out. */
 
 import { z } from 'zod';
 import type { Problem } from '../reply/reply.ts';
 
 export type Units = 'imperial' | 'metric';
 
-/** How this asker writes and reads figures. */
+/** How this user writes and reads numbers. */
 export interface Preferences {
-  /** Taken for a number typed without a unit: ft or m for rooms, in or mm for planks. */
+  /** Assumed for a number without a unit: ft or m for rooms, in or mm for planks. */
   readonly units: Units;
-  /** The decimal mark in what is printed; both are read. */
+  /** The decimal mark for output; both are accepted as input. */
   readonly decimal: '.' | ',';
-  /** ISO 4217 code taken for a price typed without a currency. */
+  /** ISO 4217 code assumed for a price without a currency. */
   readonly currency: string;
 }
 
 export const DEFAULT_PREFERENCES: Preferences = { units: 'imperial', decimal: '.', currency: 'USD' };
 
-/** The surroundings of one reading: the option's name, the asker's habits, and where to tell how a doubtful thing was read. */
+/**
+ * The context of one parse: option name, the user's preferences, and where to note how an ambiguous input was
+ * interpreted.
+ */
 export interface Reading {
   readonly option: string;
   readonly preferences: Preferences;
   note(assumed: string): void;
 }
 
-/** Text on its way into a reader. */
+/** Text on its way into a parser. */
 export interface Typed {
   readonly text: string;
   readonly reading: Reading;
@@ -45,43 +48,42 @@ export function unread(...problems: readonly [Problem, ...Problem[]]): {
   return { ok: false, problems };
 }
 
-// Options of a command: zod schemas that read typed text into exact values, with what a form or a help text
-// needs to know.
+// Command options: zod schemas that parse text into exact values, with the facts that forms and help need.
 
 type OptionKind = 'room' | 'plank' | 'length' | 'choice' | 'count' | 'percent' | 'pattern' | 'direction' | 'text';
 
-/** What is known of an option besides its reader. */
+/** What is known about an option besides its parser. */
 export interface OptionFacts {
   readonly kind: OptionKind;
   readonly summary: string;
-  /** Something to type for it; the placeholder of a form. */
+  /** An example value; the placeholder of a form. */
   readonly example: string;
-  /** Typed for the asker when nothing is told; without it the option is required. */
+  /** The default text; without it the option is required. */
   readonly standard?: string;
-  /** The same where the request is told in metric: a round figure there, and none converted. */
+  /** The default for metric requests: a round value rather than a converted one. */
   readonly metric?: string;
-  /** Where the standard comes from: the record of a figure of the trade. */
+  /** Source of the default: the record of a trade figure. */
   readonly record?: { readonly name: string; readonly said: string };
   readonly choices?: readonly string[];
-  /** What of a project is typed here: one of its rooms, the floor that is on them now, a pick, the name of a project. */
+  /** What part of a project goes here: one of its rooms, their current floor, a pick, or a project's name. */
   readonly names?: 'room' | 'covering' | 'pick' | 'project';
-  /** Which words before a colon belong to the value; any other is taken for the name of an option. */
+  /** Which words before a colon belong to the value; any other is taken as an option name. */
   readonly colons?: Colons;
 }
 
-/** Any word; a room's name, which has figures or a walk behind it; the head of a grid. */
+/** Any word; a room's name, which has numbers or a walk after it; the head of a grid. */
 export type Colons = 'any' | 'rooms' | 'grid';
 
 const facts = z.registry<OptionFacts>();
 
-/** The facts of an option. Throws for a schema that no reader made. */
+/** The facts of an option. Throws for a schema not made by `reader`. */
 export function factsOf(schema: z.core.$ZodType): OptionFacts {
   const known = facts.get(schema as z.ZodType);
   if (!known) throw new Error('an option without facts');
   return known;
 }
 
-/** A schema for one option: typed text in, the value out; what cannot be read becomes issues that carry their Problem. */
+/** A schema for one option: text in, value out. What can't be parsed becomes issues that carry their Problem. */
 export function reader<T>(known: OptionFacts, readText: (text: string, reading: Reading) => Read<T>) {
   const schema = z
     .custom<Typed>((typed) => typeof typed === 'object' && typed !== null && 'reading' in typed)
@@ -97,7 +99,7 @@ export function reader<T>(known: OptionFacts, readText: (text: string, reading: 
   return schema;
 }
 
-/** The Problems in what zod reports of an option. Throws when an issue carries none: that is a fault of ours. */
+/** The Problems in zod's report on an option. Throws if an issue carries none, which is a bug. */
 export function problemsIn(error: z.core.$ZodError): readonly Problem[] {
   return error.issues.map((issue) => {
     const problem = issue.code === 'custom' ? (issue.params?.problem as Problem | undefined) : undefined;

@@ -1,6 +1,6 @@
-/** The words by which a plain sentence is understood: rooms, planks, cartons, topics, and what is only talk. */
+/** The vocabulary of plain sentences: rooms, planks, cartons, topics and filler. */
 
-/** Rooms and parts of rooms as people name them, as the source of a pattern for plain text; longer names first. */
+/** Rooms and parts of rooms as people name them, as a regular expression source for plain text; longer names first. */
 const ROOM_NAMES = [
   '(?:living|dining|family|guest|laundry|utility|play|rec|sun|mud|box|bed|bath|store|spare|sitting|great|bonus|craft) ?rooms?',
   'walk[- ]in(?: closets?)?|home office|hall ?ways?|en ?suite',
@@ -19,31 +19,31 @@ const END = `(?![${LETTER}])`;
 /** A room by name, with the adjectives that are part of it; only the plural of a shared name ends in s. */
 export const ROOM = new RegExp(`${START}(?:${ADJECTIVES}(?:'?s)? ){0,2}(?:${ROOM_NAMES.join('|')})${END}`, 'g');
 
-/** A room that has no name of its own. */
+/** A room without a name of its own. */
 export const NAMELESS = /^(?:rooms?|area|space|floor area)$/;
 
-/** One word, or one of several, as a whole. */
+/** One word, or one of several, matched as a whole. */
 export function word(source: string, flags = ''): RegExp {
   return new RegExp(`${START}(?:${source})${END}`, flags);
 }
 
-/** Nouns that a pair of sides beside them is the size of. */
+/** Nouns that mean an adjacent pair of sides is their size. */
 export const PLANK_NOUN = 'planks?|boards?|pieces?|pcs|tiles?|strips?|lvp|lvt|spc|laminate|vinyl|flooring';
 
-/** Words of a floor to be bought; on their own they ask nothing. */
+/** Words for a floor to buy; on their own they request nothing. */
 export const FLOOR_WORDS = word(`${PLANK_NOUN}|floor|box|boxes|cartons?|packs?|packets?|packages?|cases`);
 export const CARTON_WORDS = word('boxes|cartons?|packs|packets|packages|cases');
 
-/** What makes a remark an ask. */
+/** What turns a remark into a request. */
 export const REQUEST =
   /\?|(?<![a-z])(?:how (?:many|much)|need(?:ed|s)?|calculate|work out|figure out|estimate|quantity|order|buy|want|pls|plz|please|what (?:if|about)|tell me|looking for|get for|required?)(?![a-z])/;
 
-/** Things that have sides and are no floor. */
+/** Things that have sides and aren't floors. */
 export const THINGS = word(
   'couch|sofa|rug|tv|tvs|television|table|desk|bed|beds|window|windows|fridge|truck|van|car|shelf|shelves|bookcase|dresser|mirror|photo|picture|frame|poster|screen|monitor|pool|garden|lumber|stud|studs|joists?|2x4s?|trailer|crate|mattress|dumpster|skip',
 );
 
-/** Topics that are asked in words of their own, the most telling first. */
+/** Topics with words of their own, most specific first. */
 export const LATER_TOPICS = [
   ['finish', word('paint(?:ing)?|caulk(?:ing)?|wood filler|nail holes?')],
   [
@@ -73,7 +73,7 @@ export const SAFETY_IDIOMS = word(
 );
 export const QUESTION = /\?|(?:^|[.,!\s])(?:is|are|can|could|should|what|how|do i|does|will|would|any|need)(?![a-z])/;
 
-/** Tasks of the safety ask, the most telling first. */
+/** Tasks of the safety command, most specific first. */
 export const TASK_WORDS = [
   ['leak', word('(?<!gas )leak(?:s|ed|ing|age)?|flood(?:s|ed|ing)?|sewage|burst pipes?|mou?ld|mildew')],
   ['sanding', word('sand(?:ing|er|ed)?')],
@@ -96,14 +96,14 @@ export const HELP_WORDS =
   /(?<![a-z])(?:what (?:can|do|could) (?:you|u|it|this|this bot)(?: all)? do|what(?:'s| is) this(?: bot)?(?: for)?|how (?:do|can) i (?:use|talk to|ask)(?: (?:you|u|this|it|the bot))?|how (?:does|do) (?:this|it|you|the bot)(?: thing| bot)? work|what can i ask|(?:list|show)(?: me)?(?: (?:all|the|your))? commands|was kannst du|hilfe)(?![a-z])/;
 export const SOURCE_WORDS =
   /(?<![a-z])(?:where (?:does|do|did|is|are) [a-z0-9/" -]{1,60} (?:come|comes|came|get|from|got)(?: from)?|(?:what(?:'s| is| are)|any|your) (?:the |your )?sources?|sources? (?:for|of)|says who|who says|according to (?:who|whom|what)|citations?|why (?:a|an|the|is the|is there an?|do i need an?) [a-z0-9/" -]{0,30}(?:gap|stagger))(?![a-z])/;
-/** What a figure may be looked for by. */
+/** Words a figure can be looked up by. */
 export const FIGURE_WORDS = word('gap|stagger|kerf|mistakes|strip|inch|foot|asbestos|lead|dust|noise|silica|lifting');
 
-/** Words that begin a remark and are no misspelt command. */
+/** Words that start a remark and aren't a misspelled command. */
 export const TALK =
   /^(?:thanks?|thank|thx|cheers|danke|hello|hallo|hey|hi|hiya|yo|ok|okay|cool|nice|great|lol|haha|yes|no|nope|yep|yeah|sure|good|morning|evening|bye|sorry|wow|the|that|this|these|take|tapes|plant|plants|heap|held|hell|hero|safe)$/;
 
-// Figures put for number words, up to ninety-nine and by the dozen.
+// Number words up to ninety-nine and by the dozen.
 
 const ONES: ReadonlyMap<string, number> = new Map(
   [
@@ -150,11 +150,11 @@ const NUMBER = new RegExp(
   `(?<![\\p{L}\\d])(?:(${[...TENS.keys()].join('|')})(?:[ -]?(one|${UNDER_TWENTY}))?|(${UNDER_TWENTY})|(${[...GERMAN.keys()].join('|')}))(?![\\p{L}]|-?(?:thirds?|way))`,
   'giu',
 );
-/** A lone “one” is a figure only where something is measured or counted by it. */
+/** A lone “one” is a number only if something is measured or counted by it. */
 const ONE =
   /(?<![\p{L}\d])one (?=(?:inch|foot|feet|ft|in|metre|meter|m|cm|mm|spare|door|doorway|bedroom|closet|room|hall)(?!\p{L}))/giu;
 
-/** The text with number words as figures. */
+/** The text with number words as digits. */
 export function withFigures(text: string): string {
   return text
     .replace(/(?<!\p{L})half a dozen(?!\p{L})/giu, '6')

@@ -1,4 +1,4 @@
-/** A wall of a room measured again: what becomes of the room's text, as far as its walls still meet. */
+/** Updating a room's text after one of its walls is measured again, as long as its walls still meet. */
 
 import { at, isRectilinear, type Outline, type Point, wallLength } from '../../units/geometry.ts';
 import { type Length, TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../units/length.ts';
@@ -10,19 +10,22 @@ import { readRooms } from './parse-room.ts';
 import { roomGiven } from './rooms-apart.ts';
 import { settledWalk } from './walk-steps.ts';
 
-// Whether the walls of a room of right angles still meet when some are told anew, and by how much they miss.
+// Whether the walls of a rectilinear room still meet when some have new lengths, and by how much they miss.
 
-/** What a tape in two people's hands may differ by round a room: common practice. */
+/** How much two people's tape measurements around a room may differ: common practice. */
 const TAPE = TICKS_PER_INCH / 4;
 
-/** How far the walls miss one another, and the walls to measure again, by their numbers from 1; the outline where they meet. */
+/** How far the walls miss, and which to measure again (numbers from 1); the outline if they meet. */
 interface Closing {
   readonly miss: Length;
   readonly again: readonly number[];
   readonly outline?: Outline;
 }
 
-/** Puts walls told anew into an outline of right angles. What a tape may miss by is taken out of the longest wall not told. */
+/**
+ * Applies new wall lengths to a rectilinear outline. An error within tape tolerance is taken out of the longest wall
+ * that wasn't remeasured.
+ */
 function closedBy(
   outline: Outline,
   given: readonly { readonly wall: number; readonly length: Length }[],
@@ -56,7 +59,7 @@ function closedBy(
     : { miss, again };
 }
 
-/** The way a wall of right angles runs: one step along x or y. */
+/** The direction of a rectilinear wall: one step along x or y. */
 function wayOf(outline: Outline, index: number): Point {
   const [[ax, ay], [bx, by]] = [at(outline, index), at(outline, index + 1)];
   return [Math.sign(bx - ax), Math.sign(by - ay)];
@@ -72,19 +75,19 @@ function path(lengths: readonly Length[], ways: readonly Point[]): readonly Poin
   });
 }
 
-// The lengths within the text of a room, and how one is written in the place of another.
+// Finding and replacing lengths in a room's text.
 
-/** A sixty-fourth of an inch, in ticks. */
+/** 1/64 in, in ticks. */
 export const FINEST = TICKS_PER_INCH / 64;
 
-/** A length in a plain text, in ticks, and where it stands. */
+/** A length in a plain text, in ticks, and its position. */
 interface Figure {
   readonly from: number;
   readonly to: number;
   readonly ticks: number;
 }
 
-/** Every length in a text, angles left out. */
+/** Every length in a text, without angles. */
 function figuresIn(text: string, preferences: Preferences): readonly Figure[] {
   const plain = plainText(text);
   const bare = unitIn(text) ?? (preferences.units === 'metric' ? 'm' : 'ft');
@@ -92,7 +95,7 @@ function figuresIn(text: string, preferences: Preferences): readonly Figure[] {
   const figures: Figure[] = [];
   for (let at = 0; at < plain.length; at++) {
     if (!/[\d.]/.test(plain[at] ?? '')) continue;
-    // A minus leaves out a corner here, and joins no two parts of one length.
+    // Here a minus leaves out a corner, so it doesn't join two parts of one length.
     const part = plain.slice(0, at) + (/^.*?(?= [-+] )/.exec(plain.slice(at))?.[0] ?? plain.slice(at));
     const quantity = quantityAt(part, at, { reading, bare, sum: false });
     if (!quantity || 'expected' in quantity) continue;
@@ -107,7 +110,7 @@ function ticksOf({ power, top, bottom }: Quantity, bare: LengthUnit): number {
   return Number(power === 0 ? top * UNITS[bare].ticks : top) / Number(bottom);
 }
 
-/** A length to 1/64 in or to 1 mm, whichever it is exactly, else in its own system. */
+/** A length to 1/64 in or to 1 mm, whichever is exact, or else in its own system. */
 function fine(length: Length, units: Units): string {
   const metric = length % TICKS_PER_MM === 0 && (units === 'metric' || length % FINEST !== 0);
   if (metric || (units === 'metric' && length % FINEST !== 0)) return `${Math.round(length / TICKS_PER_MM)} mm`;
@@ -121,25 +124,25 @@ function fine(length: Length, units: Units): string {
   return inch === '0' ? `${feet}'` : `${feet}' ${inch}"`;
 }
 
-/** A room as it is kept: its name, and its shape as told. */
+/** A saved room: its name, and its shape as typed. */
 interface ParsedRoom {
   readonly name: string;
   readonly text: string;
 }
 
-/** A wall by its number, counted from 1 against the clock from the lower left corner, and how long it was found. */
+/** A wall by its number, counted from 1 counterclockwise from the lower left corner, and its measured length. */
 export interface ParsedWall {
   readonly wall: number;
   readonly length: Length;
 }
 
-/** `open`: the walls would not meet; `unsure`: several things told of the room could make the wall so long. */
+/** `open`: the walls wouldn't meet; `unsure`: several lengths in the room's text could account for it. */
 type Remeasured =
   | { readonly ok: true; readonly text: string }
   | ({ readonly ok: false; readonly why: 'open' } & Closing)
   | { readonly ok: false; readonly why: 'unsure'; readonly again: readonly number[] };
 
-/** The outline that walls are numbered on; undefined for a text that is no room. */
+/** The outline that walls are numbered on; undefined for text that isn't a room. */
 export function outlineOf(room: ParsedRoom, preferences: Preferences): Outline | undefined {
   return readInTime(() => outlineIn(room, preferences));
 }
@@ -148,12 +151,15 @@ function outlineIn(room: ParsedRoom, preferences: Preferences): Outline | undefi
   return outlinesOf(room, preferences)?.[0];
 }
 
-/** How long each wall is as told, in their order. */
+/** The lengths of the walls as entered, in order. */
 export function wallsOf(outline: Outline): readonly Length[] {
   return outline.map((_, i) => wallLength(outline, i));
 }
 
-/** A length of a wall that is about `near` long; a number without a unit is taken in the one that comes nearest to it, and noted. */
+/**
+ * The length of a wall that is about `near` long; a number without a unit is taken in the unit that comes closest, with
+ * a note.
+ */
 export function readWallLength(text: string, near: Length, given: Units, reading: Reading): Read<Length> {
   return readInTime(() => wallLengthIn(text, near, given, reading));
 }
@@ -164,8 +170,9 @@ function wallLengthIn(text: string, near: Length, given: Units, reading: Reading
 }
 
 /**
- * The room with a wall told anew: the one figure of its text that makes the wall so long is changed, such as the side of a
- * rectangle. Where no one figure does, `earlier` walls told of the same room are taken with it. Never throws.
+ * The room with a remeasured wall: the one number in its text that gives the wall this length is changed, such as a
+ * side of a rectangle. If no single number does, `earlier` measurements of the same room are used along with it. Never
+ * throws.
  */
 export function remeasured(
   room: ParsedRoom,
@@ -192,7 +199,7 @@ function remeasuredIn(
   const [only, ...more] = likeliest(found, earlier);
   if (only && more.length === 0) return { ok: true, text: only.text };
   if (more.length > 0 || !isRectilinear(outline)) return { ok: false, why: 'unsure', again: differing(found, walls) };
-  // The wall across from it is as long in any room of four corners.
+  // In any room with four corners the wall across is equally long.
   const across = outline.length === 4 ? [[{ wall: ((given.wall + 1) % 4) + 1, length: given.length }]] : [];
   for (const others of [...across, [], ...earlier.map((one) => [one]), earlier]) {
     const closed = closedBy(outline, [...others.filter(({ wall }) => wall !== given.wall), given]);
@@ -208,7 +215,7 @@ interface Way {
   readonly walls: readonly Length[];
 }
 
-/** Of several ways to make a wall so long, those that most of the walls told earlier speak for. */
+/** Of several changes that would fit the wall, those that most of the earlier measurements support. */
 function likeliest(ways: readonly Way[], earlier: readonly ParsedWall[]): readonly Way[] {
   const fitting = ({ walls }: Way): number =>
     earlier.filter(({ wall, length }) => near(walls[wall - 1] ?? 0, length)).length;
@@ -216,13 +223,13 @@ function likeliest(ways: readonly Way[], earlier: readonly ParsedWall[]): readon
   return ways.filter((one) => fitting(one) === most);
 }
 
-/** The walls that tell the ways apart, by their numbers. */
+/** Walls, by number, whose lengths would tell the options apart. */
 function differing(ways: readonly Way[], now: readonly Length[]): readonly number[] {
   const changed = now.map((length, i) => ways.filter(({ walls }) => !near(walls[i] ?? 0, length)).length);
   return changed.flatMap((count, i) => (count > 0 && count < ways.length ? [i + 1] : []));
 }
 
-/** Texts with one figure longer or shorter by so much in which the wall is as told. */
+/** Texts with one number changed by the difference in which the wall fits. */
 function oneFigure(
   room: ParsedRoom,
   { wall, length }: ParsedWall,
@@ -250,7 +257,7 @@ function oneFigure(
   return [...found.values()];
 }
 
-/** A walk round an outline of right angles from its first corner. */
+/** A walk around a rectilinear outline from its first corner. */
 function walked(outline: Outline, units: Units): string {
   const walls = wallsOf(outline).map((length) => fine(length, units));
   const turns = outline.map((_, i) => (i === 0 ? 'right' : isLeft(outline, i) ? 'left' : 'right'));
@@ -282,7 +289,7 @@ function outlinesOf(room: ParsedRoom, preferences: Preferences): readonly Outlin
   return read.ok ? read.value.rooms.map(({ outline }) => outline) : undefined;
 }
 
-/** The unit of a bare number in which it is nearest to a length; for a text with a unit, any. */
+/** The unit in which a bare number comes closest to a length; any unit for text that has one. */
 function nearestUnit(text: string, length: Length, given: Units, preferences: Preferences): LengthUnit {
   const [first, ...others]: LengthUnit[] = given === 'metric' ? ['m', 'mm', 'cm'] : ['ft', 'in'];
   const reading = { option: 'length', preferences, note: () => undefined };
@@ -293,7 +300,7 @@ function nearestUnit(text: string, length: Length, given: Units, preferences: Pr
   return others.reduce((best, unit) => (off(unit) < off(best) ? unit : best), first ?? 'ft');
 }
 
-/** The system of measures in which a text is told; that of the habits where it names none. */
+/** The system of measurement of a text, or the user's own if it names none. */
 export function unitsGiven(text: string, preferences: Preferences): Units {
   const unit = unitIn(text);
   return unit ? unitsOf(unit) : preferences.units;

@@ -1,18 +1,18 @@
-/** Corners measured out of square: `corner 3: 88.5`, `corner 2 of hall 91°`; corner 3 lies between walls 3 and 4. */
+/** Out-of-square corners: `corner 3: 88.5`, `corner 2 of hall 91°`; corner 3 is between walls 3 and 4. */
 
 import type { Problem } from '../../reply/reply.ts';
 import { notACorner, notAnAngle } from '../../text/trim-problems-text.ts';
 import type { MeasuredCorner } from '../../trim/walls.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';
 
-// An angle in degrees, as people type one: 88.5, 88,5°, 22 1/2 degrees.
+// Angles in degrees as typed: 88.5, 88,5°, 22 1/2 degrees.
 
-/** The pattern of an angle's figure, with one group for the whole and one for its part. */
+/** The pattern of an angle, with one group for the whole part and one for the fraction. */
 const ANGLE = '(\\d{1,3})(?:[.,](\\d{1,2})|\\s+1/2|½)?\\s*(?:°|º|deg(?:rees?)?)?';
 
 const WHOLE = new RegExp(`^${ANGLE}$`, 'i');
 
-/** Degrees of a typed angle; undefined when it is none. */
+/** Degrees of a typed angle; undefined if it isn't one. */
 export function degreesOf(typed: string): number | undefined {
   const match = WHOLE.exec(typed.trim());
   if (!match) return undefined;
@@ -28,7 +28,7 @@ export function readAngle(text: string, reading: Reading, least: number, most: n
   return read(degrees);
 }
 
-/** Beyond these no saw is set and no wall stands. */
+/** No saw can be set and no wall stands beyond these. */
 const LEAST_ANGLE = 20;
 const MOST_ANGLE = 340;
 const MOST_CORNERS = 100;
@@ -38,7 +38,7 @@ const ITEM = new RegExp(
   'iu',
 );
 
-/** Corners apart by `;`, a new line or a comma and a space; none for `square`. All problems at once. */
+/** Corners separated by `;`, a newline or a comma and a space; none for `square`. Reports all problems at once. */
 export function readCorners(text: string, reading: Reading): Read<readonly MeasuredCorner[]> {
   if (/^\s*(?:none|no|square|all square)\s*$/i.test(text)) return read([]);
   const parts = text

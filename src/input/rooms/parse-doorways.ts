@@ -1,4 +1,4 @@
-/** Doorways between rooms as people tell them: `hall to bedroom 32 in, 18 in from the left corner of wall 2; hall to living 5 ft, wall 3, stops`. */
+/** Doorways and stairs: between rooms (`hall to bedroom 32 in, 18 in from the left corner of wall 2`), in walls, and at floor edges. */
 
 import { type Doorway, type DoorwaySide, type JambPlace, USUAL_WALL } from '../../layout/doorways.ts';
 import type { Problem } from '../../reply/reply.ts';
@@ -20,7 +20,7 @@ const LEAST_DEPTH = inches(1);
 const MOST_DEPTH = inches(36);
 
 const WORD = "[\\p{L}][\\p{L}'._&#+/ ]{0,60}?";
-/** A figure belongs to a name where a sign or another figure follows it, as in “bedroom 2: 32 in”. */
+/** A number belongs to a name if a sign or another number follows, as in “bedroom 2: 32 in”. */
 const NAME = `${WORD}(?: (?:\\+ )?\\d{1,2}(?= ?(?:[:,>-]|$|wall|to |into |and |\\d)))?`;
 const OWN_WALL = '(?:[ ,]+wall (?<%>\\d{1,3}))?';
 const NAMES = new RegExp(
@@ -53,7 +53,10 @@ interface Side {
   at?: JambPlace;
 }
 
-/** Doorways apart by `;` or a new line, none for `none`; a bare width is in inches or millimetres. All problems at once. */
+/**
+ * Doorways separated by `;` or a newline, none for `none`; a bare width is in inches or millimeters. Reports all
+ * problems at once.
+ */
 export function readHomeDoorways(text: string, reading: Reading): Read<readonly Doorway[]> {
   if (/^\s*(?:(?:none|no|no doorways?|0)\s*)?$/i.test(text)) return read([]);
   const parts = text
@@ -89,7 +92,7 @@ export function readHomeDoorways(text: string, reading: Reading): Read<readonly 
 
 interface Found {
   readonly doorway: Doorway;
-  /** Whether it was told that the floor runs on or stops, and how thick the wall is. */
+  /** Whether the text says that the floor runs through or stops, or how thick the wall is. */
   readonly given: boolean;
   readonly thick: boolean;
 }
@@ -101,7 +104,7 @@ function doorwayOf(part: string, reading: Reading): Found | undefined {
   const names = rest.claim(NAMES);
   const { a, b, wa, wb } = names?.groups ?? {};
   if (!names || a === undefined || b === undefined) return undefined;
-  // The name as typed, capitals kept: plain signs stand where the typed ones stood.
+  // The name as typed, with its capitals: plain text has the same positions as the typed text.
   const named = (name: string): string => {
     const from = plain.indexOf(name);
     return typed.length === plain.length ? typed.slice(from, from + name.length).trim() : name.trim();
@@ -130,7 +133,7 @@ function sideOf({ room, wall, at }: Side): DoorwaySide {
   return { room, ...(wall === undefined ? {} : { wall }), ...(at === undefined ? {} : { at }) };
 }
 
-/** Puts walls and distances to the sides they belong to; false where one does not go with the rest. */
+/** Assigns walls and distances to their sides; false if one doesn't fit the rest. */
 function placed(rest: Rest, sides: [Side, Side], reading: Reading): boolean {
   const jambs = [...rest.claimAll(FROM), ...rest.claimAll(AT_END)].sort((one, other) => one.index - other.index);
   const walls = rest.claimAll(WALL);
@@ -166,9 +169,9 @@ function lengthOf(text: string, reading: Reading): Length | undefined {
   return found.ok ? found.value : undefined;
 }
 
-// Doorways in the walls: how many and how wide, where no tack strip or trim runs.
+// Doorways in the walls, where no tack strip or trim goes: how many and how wide.
 
-/** The widths of all doorways, or one of a width for every room. */
+/** The widths of all doorways, or one of this width per room. */
 type Doorways =
   | { readonly kind: 'listed'; readonly widths: readonly Length[] }
   | { readonly kind: 'one a room'; readonly width: Length };
@@ -199,7 +202,7 @@ export function readDoorways(text: string, reading: Reading): Read<Doorways> {
   return read({ kind: 'listed', widths });
 }
 
-/** Doorways of so many rooms, as widths. */
+/** Doorway widths for a number of rooms. */
 export function doorwaysOf(doorways: Doorways, rooms: number): readonly Length[] {
   return doorways.kind === 'listed' ? doorways.widths : Array.from({ length: rooms }, () => doorways.width);
 }
@@ -208,8 +211,7 @@ function widthOf(text: string, reading: Reading): Read<Length> {
   return readLength(text.replace(/ wide$/, ''), reading, reading.preferences.units === 'metric' ? 'mm' : 'in');
 }
 
-// Doorways where the new floor ends: `bath 30 in to tile 1/2 in; bedroom 32 in to carpet; balcony 6 ft to
-// track`.
+// Doorways where the new floor ends: `bath 30 in to tile 1/2 in; bedroom 32 in to carpet; balcony 6 ft to track`.
 
 const KINDS: readonly (readonly [RegExp, Beyond])[] = [
   [/^(?:carpet|rug)/i, 'carpet'],
@@ -219,7 +221,7 @@ const KINDS: readonly (readonly [RegExp, Beyond])[] = [
 const BEYOND =
   /(?:[,:]\s*|(?<!\s)\s+)?\b(?:(?:to|against|meets?|and|next to|beside)\s+(?:an?\s+|the\s+)?)?(carpet(?:ing)?|rug|tiles?|tiled floor|stone|vinyl|laminate|hardwood|wood|timber|concrete|plank|same floor|sliding(?:[ -]door)?(?:\s+track)?|slider|patio(?:[ -]door)?(?:\s+track)?|track)\b/i;
 const NAME_IN_FRONT = /^([\p{L}][\p{L}\d'’ -]*?)(?<!\s)(?:\s*:)?\s+(?=\d|[½¼¾])/u;
-/** The name may stand behind the width: `30" bath`. */
+/** The name may follow the width: `30" bath`. */
 const NAME_BEHIND = /^(\D*\d.*?)(?<!\s)\s+(?!(?:in|inch|inches|ft|feet|foot|mm|cm|m)\b)(\p{L}[\p{L}'’ -]*)$/iu;
 const COUNT = /^(\d{1,2})\s*(?:x|×|\*)\s*(?=\d)/i;
 
@@ -227,7 +229,10 @@ const LEAST_EDGE_WIDTH = inches(6);
 const MOST_EDGE_WIDTH = millimetres(10_000);
 const MOST_HEIGHT = inches(4);
 
-/** Doorways apart by `;` or a new line, none for `none`; each its width, what lies beyond and that floor's height over the subfloor. All problems at once. */
+/**
+ * Doorways separated by `;` or a newline, none for `none`; each with its width, what is beyond, and that floor's height
+ * above the subfloor. Reports all problems at once.
+ */
 export function readEdgeDoorways(text: string, reading: Reading): Read<readonly EdgeDoorway[]> {
   if (/^\s*(?:none|no|no doorways?)\s*$/i.test(text)) return read([]);
   const parts = text
@@ -288,9 +293,9 @@ function sizeOf(text: string, reading: Reading): Length | undefined {
   return size.ok ? size.value : undefined;
 }
 
-// Stairs that get nosing: `12 x 36 in`, so many steps of such a width; `none`.
+// Stairs that get nosing: `12 x 36 in`, the number of steps and their width; `none`.
 
-/** Steps with a nosing each. */
+/** Steps with one nosing each. */
 export interface ParsedStairs {
   readonly count: number;
   readonly width: Length;
@@ -301,7 +306,7 @@ const LEAST_STEP_WIDTH = inches(12);
 const MOST_STEP_WIDTH = millimetres(5000);
 const MOST_STEPS = 60;
 
-/** Steps and their width; a bare number is in inches or millimetres. */
+/** Steps and their width; a bare number is in inches or millimeters. */
 export function readStairs(text: string, reading: Reading): Read<ParsedStairs> {
   if (/^\s*(?:none|no|0|no stairs)\s*$/i.test(text)) return read({ count: 0, width: inches(0) });
   const match = STEPS.exec(text.trim());

@@ -1,4 +1,4 @@
-/** What stands in a room as people tell it: `island 3x6 at 4' from left, 5' from bottom of living; post 4x4 in, 30 in from wall 2, 6 ft from wall 1`. */
+/** Fixtures in a room: `island 3x6 at 4' from left, 5' from bottom of living; post 4x4 in, 30 in from wall 2, 6 ft from wall 1`. */
 
 import type { ParsedStanding, StandingPlace } from '../../layout/obstacles.ts';
 import type { Problem } from '../../reply/reply.ts';
@@ -49,7 +49,7 @@ const SMALL =
   /(?<![a-z])(?:post|column|pillar|vent|register|grille|grate|pipe|flange|drain|duct|box|pole|outlet|newel)s?(?![a-z])/;
 const FILLER = /(?<![a-z])(?:an?|the|at|and|is|it|of|about|with|round|square|wide|long|deep)(?![a-z])|[,:;.()\s-]/g;
 
-/** Things apart by `;` or a new line, none for `none`. All problems at once. */
+/** Fixtures separated by `;` or a newline, none for `none`. Reports all problems at once. */
 export function readStanding(text: string, reading: Reading): Read<readonly ParsedStanding[]> {
   if (/^\s*(?:(?:none|no|no holes?|nothing|0)\s*)?$/i.test(text)) return read([]);
   const parts = text
@@ -77,7 +77,7 @@ export function readStanding(text: string, reading: Reading): Read<readonly Pars
   return first ? unread(first, ...more) : read(named(things));
 }
 
-/** Things of one name in one room are numbered. */
+/** Numbers fixtures of the same name in one room. */
 function named(things: readonly ParsedStanding[]): readonly ParsedStanding[] {
   return things.map((thing, i) => {
     const alike = (other: ParsedStanding): boolean => other.name === thing.name && other.room === thing.room;
@@ -106,7 +106,7 @@ function escaped(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 }
 
-/** The distances told, each from a side, a wall or a corner. Undefined where one cannot be read. */
+/** The distances given, each from a side, a wall or a corner. Undefined if one can't be parsed. */
 function placesIn(rest: Rest, reading: Reading): readonly StandingPlace[] | undefined {
   const bare: LengthUnit = reading.preferences.units === 'metric' ? 'm' : 'ft';
   const places: StandingPlace[] = [];
@@ -129,11 +129,11 @@ function placesIn(rest: Rest, reading: Reading): readonly StandingPlace[] | unde
   return readable ? places : undefined;
 }
 
-/** Two sides, or one of what is round or square; `end` is where they end in the text. */
+/** Two sides, or one for something round or square; `end` is where they end in the text. */
 function sizeIn(rest: Rest, plain: string, reading: Reading): { across: Length; up: Length; end: number } | undefined {
   const metric = reading.preferences.units === 'metric';
   const bare: LengthUnit = SMALL.test(plain) ? (metric ? 'mm' : 'in') : metric ? 'm' : 'ft';
-  // “4x4 in the hall”: that in is no unit.
+  // “4x4 in the hall”: that in isn't a unit.
   const pair = rest.claim(PAIR);
   const one = pair ? undefined : rest.claim(ROUND);
   const found = pair ?? one;
@@ -153,7 +153,7 @@ function sizeIn(rest: Rest, plain: string, reading: Reading): { across: Length; 
   return { across, up, end: found.index + found[0].length - (preposition ? 3 : 0) };
 }
 
-/** A side in its own unit, in that of the other side, or in `bare`, which is noted. */
+/** A side in its own unit, in that of the other side, or in `bare`, with a note. */
 function sideOf(text: string, other: LengthUnit | undefined, bare: LengthUnit, reading: Reading): Length | undefined {
   if (other === undefined) return lengthOf(text, bare, reading);
   const found = readLengthIn(text, reading, other);

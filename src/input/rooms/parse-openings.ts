@@ -1,4 +1,4 @@
-/** Doors as people tell them: `2 doors 32 in`, `32 in on wall 2, 30 in on wall 4 of hall, 3' from the left`. */
+/** Doors and bays: `2 doors 32 in`, `32 in on wall 2, 30 in on wall 4 of hall, 3' from the left`. */
 
 import type { Problem } from '../../reply/reply.ts';
 import { bayUnread, doorUnread } from '../../text/trim-problems-text.ts';
@@ -8,7 +8,7 @@ import { plainText, readLength } from '../parse-length.ts';
 import { type Read, type Reading, read, unread } from '../reading.ts';
 import { degreesOf } from './parse-corners.ts';
 
-// Where something stands along a wall, taken out of a typed line: `on wall 2 of living, 3' from the left`.
+// A position along a wall, extracted from a typed line: `on wall 2 of living, 3' from the left`.
 
 interface Placed {
   readonly room?: string;
@@ -23,7 +23,7 @@ const FROM =
 const AT_END = /(?:,\s*|(?<!\s)\s+)?\b(?:at|in)\s+the\s+(left|right)(?:\s+(?:end|corner|side))?/i;
 const MIDDLE = /(?:,\s*|(?<!\s)\s+)?\b(?:in the middle|centred|centered)\b/i;
 
-/** The line without its place, and the place; undefined where a distance cannot be read. */
+/** The line without its position, and the position; undefined if a distance can't be parsed. */
 function placeIn(line: string, reading: Reading): { readonly rest: string; readonly place: Placed } | undefined {
   const wall = WALL.exec(line);
   const without = wall ? line.replace(wall[0], ' ') : line;
@@ -55,7 +55,7 @@ function tidy(text: string): string {
 const LEAST_WIDTH = inches(6);
 const MOST_WIDTH = millimetres(10_000);
 const MOST_DOORS = 60;
-/** A door takes fewer characters. */
+/** Longer than any door. */
 const LONGEST_PART = 400;
 
 const COUNT = /^(\d{1,2})\s*(?:[x×*]\s*(?=\d)|(?:doors?|doorways?|openings?)\b(?:\s*(?:of|at|,))?\s*)/i;
@@ -63,7 +63,10 @@ const ONE = /^(?:an?|one)\s+/i;
 const WORDS =
   /\b(?:sliding|double|patio|closet|bi-?fold|french|pocket|barn|front|back|entry|doors?|doorways?|openings?|wide|each|cased)\b/gi;
 
-/** Doors apart by `;`, a new line, `and`, or a comma and a space; `none` for none. A bare number is in inches or millimetres. All problems at once. */
+/**
+ * Doors separated by `;`, a newline, `and`, or a comma and a space; `none` for none. A bare number is in inches or
+ * millimeters. Reports all problems at once.
+ */
 export function readDoors(text: string, reading: Reading): Read<readonly Door[]> {
   if (/^\s*(?:none|no|no doors?|0)\s*$/i.test(text)) return read([]);
   const parts = partsOf(text);
@@ -88,7 +91,7 @@ export function readDoors(text: string, reading: Reading): Read<readonly Door[]>
   return read(doors);
 }
 
-/** Parts that tell a door each; what only places the door before it stays with that. */
+/** Splits the text into doors; a part that only positions the previous door stays with it. */
 function partsOf(text: string): readonly string[] {
   const parts: string[] = [];
   for (const section of text.split(/[;\n]/)) {
@@ -122,20 +125,20 @@ function doorsOf(part: string, reading: Reading): readonly Door[] | undefined {
   return Array.from({ length: count }, () => ({ width: width.value, ...place }));
 }
 
-// Bays that stand out of a wall: `wall 2: front 5', sides 3', 135°`, centred or `2' from the left`.
+// Bays: `wall 2: front 5', sides 3', 135°`, centered or `2' from the left`.
 
-/** The interior angle between side and front where none is told: sides at 45° to the wall. Common practice. */
+/** The default interior angle between side and front: sides at 45° to the wall. Common practice. */
 const USUAL_ANGLE = 135;
 const LEAST_ANGLE = 90;
 const MOST_ANGLE = 170;
-/** A bay takes fewer characters. */
+/** Longer than any bay. */
 const LONGEST_BAY_PART = 400;
 
 const ANGLE = /(?:,\s*|(?<!\s)\s+)?\b(?:at\s+|angle\s+)?(\d{2,3}(?:[.,]\d{1,2})?)\s*(?:°|º|deg(?:rees?)?\b)/i;
 const FRONT = /\bfront\s+(?:of\s+)?([^\s,;][^,;]*?)(?<!\s)(?=\s*(?:,|$|\band\b|\bsides?\b))/i;
 const SIDES = /\bsides?\s+(?:of\s+)?([^\s,;][^,;]*?)(?<!\s)(?=\s*(?:,|$|\band\b|\bfront\b))/i;
 
-/** Bays apart by `;` or a new line; `none` for none. All problems at once. */
+/** Bays separated by `;` or a newline; `none` for none. Reports all problems at once. */
 export function readBays(text: string, reading: Reading): Read<readonly Bay[]> {
   if (/^\s*(?:none|no|no bays?)\s*$/i.test(text)) return read([]);
   const parts = text

@@ -1,4 +1,4 @@
-/** Rooms, read from what people type: two sides, corners left out, areas joined on, or a walk round the walls. */
+/** Rooms as people type them: two sides, corners left out, areas added, or a walk around the walls. */
 
 import type { Region } from '../../layout/floor.ts';
 import {
@@ -34,11 +34,11 @@ type Parsed =
   | { readonly ok: false; readonly flaws: readonly [Flaw, ...Flaw[]] };
 
 /**
- * One or more rooms, divided by semicolons, line ends, or commas and “and” between sides: each becomes regions in ticks
- * with their box at (0,0), the first side typed along x and the second along y. `12x14 - 3x4` leaves out the far right
- * corner, `+ 3x6 closet` joins an area that is laid by itself, `walk 12' right 10' …` tells any shape of right angles;
- * one wall of a walk may be left out. A number without a unit takes the one told nearest, else feet or metres by habit,
- * and that is noted. Every problem of the text comes back, each with a fix that is itself read. Never throws.
+ * One or more rooms, separated by semicolons, newlines, or commas and “and” between sides. Each becomes regions in
+ * ticks with their box at (0,0), the first side along x and the second along y. `12x14 - 3x4` leaves out the far right
+ * corner, `+ 3x6 closet` adds an area that is laid on its own, `walk 12' right 10' …` describes any rectilinear shape,
+ * with one wall optional. A number without a unit takes the nearest unit given, or else feet or meters, with a note.
+ * Reports all problems of the text, each with a fix that parses. Never throws.
  */
 export function readRooms(text: string, reading: Reading): Read<ParsedRooms> {
   return readInTime(() => roomsIn(text, reading));
@@ -110,7 +110,7 @@ function parse(text: string, { option, preferences }: Reading): Parsed {
 const PART_IN_WORDS =
   /(?<!\d)(\d+)( ?(?:ft|feet|foot|in|inch|inches|m|['"]))? and (?:a |one )?(half|quarter)(?![a-z])/g;
 
-/** Halves and quarters told in words, which would pass for a name. */
+/** Halves and quarters spelled out, which could be mistaken for a name. */
 function partsInWords(plain: string): Flaw[] {
   return [...plain.matchAll(PART_IN_WORDS)].map(({ index, 0: all, 1: whole = '', 2: unit = '', 3: part }) => ({
     from: index,
@@ -120,13 +120,16 @@ function partsInWords(plain: string): Flaw[] {
   }));
 }
 
-/** The largest unit that the shapes of some regions name. */
+/** The largest unit in the shapes of some regions. */
 function statedIn(plain: string, regions: readonly GatheredRooms[]) {
   const shapes = regions.flatMap(({ piece, notches, bays }) => [piece, ...notches, ...bays].map(({ shape }) => shape));
   return unitIn(shapes.map(({ from, to }) => plain.slice(from, to)).join(' ; '));
 }
 
-/** The pieces of every line with their names, and the flaws of those that are none. `beyond`: where the lines are too many. */
+/**
+ * The pieces of every line with their names, and flaws for lines without any. `beyond`: where the limit on lines is
+ * exceeded.
+ */
 export function namedPieces(text: string, plain: string, example: string) {
   const pieces: NamedPiece[] = [];
   const flaws: Flaw[] = [];
@@ -142,7 +145,7 @@ export function namedPieces(text: string, plain: string, example: string) {
     const tooMany = found.pieces[MOST_PIECES];
     if (tooMany) return { pieces, flaws, beyond: tooMany.joint };
     for (const piece of found.pieces) {
-      // An angle told of a corner or a bay is no part of a name.
+      // The angle of a corner or bay isn't part of a name.
       const { name, flaws: wrong } = readName(piece, withoutAngles(text));
       flaws.push(...wrong);
       pieces.push({ ...piece, name });

@@ -1,4 +1,4 @@
-/** A walk round walls at any angle, read: `right 45°`, and `right diagonal 2' x 3'` for a slanted wall by its offsets. */
+/** Walks with walls at any angle: `right 45°`, and `right diagonal 2' x 3'` for a slanted wall by its offsets. */
 
 import {
   angleOutOfRange,
@@ -25,30 +25,32 @@ import type { Flaw } from './room-flaw.ts';
 import { readSide } from './room-text.ts';
 import { FEWEST_WALLS, MOST_WALLS, type ReadWalk, type Step, settledWalk, type Turn, way } from './walk-steps.ts';
 
-// Walks with walls at any angle, as legs with a bearing: where they end, how they close, and the outline they
-// make.
+// Walks as legs with bearings: where they end, how they close, and their outline.
 
-/** One wall: its length in ticks and its bearing, degrees to the right of the way ahead; `told` walls may be remeasured, offsets are not. */
+/**
+ * One wall: its length in ticks and its bearing in degrees to the right of straight ahead. `told` walls may be
+ * remeasured; offsets may not.
+ */
 interface Leg {
   readonly length: number;
   readonly bearing: number;
   readonly given: boolean;
 }
 
-/** Ends this near are one corner: diagonals measured to a sixteenth never quite close. */
+/** Ends this close are one corner, because diagonals measured to a sixteenth never close exactly. */
 const EASE = TICKS_PER_INCH / 4;
-/** A wall left out may run at whole steps of this much. */
+/** The bearing of an omitted wall is a multiple of this. */
 const STEP = 15;
 const SURE = 0.3;
 
-/** What legs make: an outline with the wall left out, if one was, and by how much the end was moved; or why they make none. */
+/** The outline the legs make, with any omitted wall and how far the end was moved; or why they make none. */
 type ClosedLegs =
   | { readonly kind: 'outline'; readonly outline: Outline; readonly closing?: number; readonly eased: number }
   | { readonly kind: 'open'; readonly ahead: number; readonly right: number }
   | { readonly kind: 'last turn' }
   | { readonly kind: 'crossing'; readonly walls: readonly [one: number, other: number] };
 
-/** East and north of a bearing; exact for quarter turns, and alike for the diagonals between them. */
+/** East and north of a bearing; exact for quarter turns, and equal in magnitude for the diagonals between them. */
 function unitOf(bearing: number): readonly [x: number, y: number] {
   const turn = ((bearing % 360) + 360) % 360;
   if (turn % 90 === 0)
@@ -67,7 +69,7 @@ function unitOf(bearing: number): readonly [x: number, y: number] {
   return [Math.sin((turn * Math.PI) / 180), Math.cos((turn * Math.PI) / 180)];
 }
 
-/** Closes legs into an outline; `after` is the bearing that a turn after the last wall leads to. Corners are rounded once to a tick. */
+/** Closes legs into an outline; `after` is the bearing after a final turn. Corners are rounded once to a tick. */
 function closeLegs(legs: readonly Leg[], after: number | undefined): ClosedLegs {
   const [x, y] = endOf(legs);
   const away = Math.hypot(x, y);
@@ -102,7 +104,7 @@ function outlineOf(legs: readonly Leg[], eased: number, closing: number | undefi
   };
 }
 
-/** The corners walked through, rounded to a tick, the start first and the end last. */
+/** The corners of the walk, rounded to a tick, from start to end. */
 function cornersOf(legs: readonly Leg[]): Point[] {
   let [x, y] = [0, 0];
   return [
@@ -126,7 +128,7 @@ function endOf(legs: readonly Leg[]): readonly [x: number, y: number] {
   );
 }
 
-/** The longest told wall and the longest that does not run along it. */
+/** The longest given wall and the longest one not parallel to it. */
 function longestPair(legs: readonly Leg[]): readonly [number, number] {
   const order = legs
     .map((_, i) => i)
@@ -137,7 +139,7 @@ function longestPair(legs: readonly Leg[]): readonly [number, number] {
   return [first, across];
 }
 
-/** The legs with two of them made longer or shorter so that they close; undefined where that cannot be. */
+/** The legs with two of them lengthened or shortened so that they close; undefined if impossible. */
 function remeasured(legs: readonly Leg[], one: number, other: number): readonly Leg[] | undefined {
   const [a, b] = [legs[one], legs[other]];
   const area = cross(a, b);
@@ -161,13 +163,13 @@ function cross(a: Leg | undefined, b: Leg | undefined): number {
   return ax * by - ay * bx;
 }
 
-/** How far two bearings lie apart, 0 to 180. */
+/** The angle between two bearings, 0 to 180. */
 function differ(a: number, b: number): number {
   const rest = (((a - b) % 360) + 360) % 360;
   return Math.min(rest, 360 - rest);
 }
 
-/** Two walls that cross or touch elsewhere than at the corner they share. */
+/** Two walls that cross or touch other than at their shared corner. */
 function crossingOf(corners: Outline): readonly [number, number] | undefined {
   const n = corners.length;
   for (let i = 0; i < n; i++) {
@@ -195,14 +197,14 @@ function meet(a: Point, b: Point, c: Point, d: Point): boolean {
   return side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0;
 }
 
-/** 1 when c lies to the left of the way from a to b, −1 to the right, 0 on it. */
+/** 1 if c is to the left of the line from a to b, −1 to the right, 0 on it. */
 function side(a: Point, b: Point, c: Point): number {
   return Math.sign((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]));
 }
 
-// The elements of a walk at any angle, the legs they come to, and walks mended from them.
+// The elements of a walk, their legs, and corrected walks.
 
-/** A wall; a turn by so many degrees; or a wall that goes `ahead` and `aside`, after which one faces the side. */
+/** A wall; a turn in degrees; or a wall that goes `ahead` and `aside`, after which you face the side. */
 type Element =
   | { readonly kind: 'wall'; readonly typed: string; readonly length: number }
   | { readonly kind: 'turn'; readonly typed: string; readonly turn: Turn; readonly degrees: number }
@@ -216,7 +218,7 @@ type Element =
 
 const MOST_TURNS = 40;
 
-/** The legs of a walk, and the bearing after its last turn where it ends with one. */
+/** The legs of a walk, and the bearing after its last turn if it ends with one. */
 function legsOf(elements: readonly Element[]): { legs: readonly Leg[]; after: number | undefined } {
   const legs: Leg[] = [];
   let bearing = 0;
@@ -233,7 +235,7 @@ function legsOf(elements: readonly Element[]): { legs: readonly Leg[]; after: nu
   return { legs, after: elements.at(-1)?.kind === 'wall' ? undefined : bearing };
 }
 
-/** Texts of walks that close, made from one that does not: one turn the other way, its walls as they were typed. */
+/** Walks that close, made from one that doesn't by reversing one turn; walls stay as typed. */
 function mendedTexts(elements: readonly Element[]): readonly string[] {
   if (elements.filter(({ kind }) => kind !== 'wall').length > MOST_TURNS) return [];
   return elements.flatMap((element, i) => {
@@ -250,7 +252,7 @@ function written(elements: readonly Element[]): string {
     if (element.kind === 'wall') return element.typed;
     const { turn } = element;
     if (element.kind === 'turn') return element.degrees === 90 ? turn : `${turn} ${element.degrees}°`;
-    // As it was typed, but for its side.
+    // As typed, apart from the side.
     return element.typed.replace(/right|left|(?<![a-z])[rl](?![a-z])/i, turn);
   });
   return `walk ${parts.join(' ')}`;
@@ -262,19 +264,19 @@ function signOf(turn: Turn): 1 | -1 {
 
 const LEAST_TURN = 1;
 const MOST_TURN = 179;
-/** Bare numbers read as an angle where a turn stands before and a wall behind. */
+/** Bare numbers taken as an angle between a turn and a wall. */
 const USUAL = /^(?:15|22[.,]5|30|45|60|67[.,]5|75|120|135|150)$/;
 
-/** True when a walk tells angles or diagonals. */
+/** True if a walk has angles or diagonals. */
 export function isSlantedWalk(steps: readonly Step[]): boolean {
   return angled(steps).some(({ kind }) => kind === 'angle' || kind === 'diagonal');
 }
 
-/** Bare angles told as such: “right 45 3'” is a turn of 45° and a wall of 3'. */
+/** Marks bare angles: “right 45 3'” is a turn of 45° and a wall of 3'. */
 function angled(steps: readonly Step[]): readonly Step[] {
   return steps.map((step, i) => {
     const before = steps[i - 1]?.kind;
-    // After a turn it is the turn's angle; between two walls one without a side, which is told back as such.
+    // After a turn it is the turn's angle; between two walls it is an angle without a side, which is reported as such.
     const bare =
       step.kind === 'wall' &&
       USUAL.test(step.typed) &&
@@ -284,7 +286,7 @@ function angled(steps: readonly Step[]): readonly Step[] {
   });
 }
 
-/** Reads the steps of a slanted walk; a wall without a unit is taken in `unit`. */
+/** Parses the steps of a slanted walk; a wall without a unit is in `unit`. */
 export function readSlantedWalk(
   given: readonly Step[],
   place: { readonly from: number; readonly to: number },

@@ -1,4 +1,4 @@
-/** A walk round the walls of a room, read: lengths with a right or left turn between them. */
+/** A walk around the walls of a room: lengths with a right or left turn between them. */
 
 import {
   lastTurnWrong,
@@ -34,7 +34,10 @@ import {
   way,
 } from './walk-steps.ts';
 
-/** Reads the walk at [from, to) of `plain`; a wall without a unit is taken in `unit`. Flaws mend the walk in place. */
+/**
+ * Parses the walk at [from, to) of `plain`; a wall without a unit is in `unit`. Flaws suggest corrections for that
+ * range.
+ */
 export function readWalk(
   plain: string,
   place: { readonly from: number; readonly to: number },
@@ -87,7 +90,7 @@ function likeliest(word: string): string[] {
   return /^l/.test(word) ? ['left', ''] : [''];
 }
 
-/** Two lengths with no turn between them, or two turns with no length. */
+/** Two lengths without a turn between them, or two turns without a length. */
 function orderFlaws(steps: readonly Step[]): Flaw[] {
   return steps.flatMap((step, i): Flaw[] => {
     const before = steps[i - 1];
@@ -119,7 +122,7 @@ function expectedOf(
   );
 }
 
-/** A mended walk as it is typed: walls that keep their length keep their wording, if it names a unit. */
+/** A corrected walk as text: walls that keep their length keep their wording, if it has a unit. */
 function written(mend: Walk, walk: Walk, typed: readonly string[], saying: Saying): string {
   const walls = mend.walls.map((wall, i) => {
     const own = wall === walk.walls[i] ? typed[i] : undefined;

@@ -1,4 +1,4 @@
-/** What is wrong at one place of a typed text and how it could be mended, made into problems whose fix is known to be read. */
+/** Errors at a position in typed text and their possible corrections, turned into problems whose fix is known to parse. */
 
 import type { Problem } from '../../reply/reply.ts';
 import {
@@ -12,23 +12,26 @@ import {
 import { drops, invents } from '../faithful.ts';
 import { LETTER, SIDE, SIDE_WORD, TIMES, withoutHidden } from './room-text.ts';
 
-/** A flaw at [from, to) of the text. `mends` are texts for that place, the likeliest first; none is trusted until it is read. */
+/**
+ * A flaw at [from, to) of the text. `mends` are replacements for that range, likeliest first; each is verified by
+ * parsing.
+ */
 export interface Flaw {
   readonly from: number;
   readonly to: number;
   readonly expected: string;
-  /** Shown as what was read, when the place alone says too little. */
+  /** A wider range to quote when the flaw alone isn't clear. */
   readonly shown?: { readonly from: number; readonly to: number };
   mends(): readonly string[];
 }
 
-/** How many mended texts are tried, so that a hopeless text costs little. */
+/** Corrected texts tried, so that a hopeless text costs little. */
 const TRIES = 8;
 const LONGEST_GOT = 120;
 
 /**
- * A problem for each flaw, in the order of the text. Their fix is the whole text with every flaw mended, if `reads` reads it and
- * it holds all that was typed; without one where no mend does.
+ * A problem for each flaw in text order. Their fix is the whole text with every flaw corrected, if `reads` parses it
+ * and it keeps all that was typed; otherwise there is no fix.
  */
 export function problemsOf(
   flaws: readonly [Flaw, ...Flaw[]],
@@ -61,7 +64,7 @@ function mended(flaws: readonly Flaw[], text: string, reads: (text: string) => b
   return undefined;
 }
 
-/** The text with the mend numbered `round` (or its last one) put in the place of every flaw. */
+/** The text with mend number `round` (or the last one) applied to every flaw. */
 function withMends(flaws: readonly Flaw[], mends: readonly (readonly string[])[], round: number, text: string): string {
   const places = flaws
     .map((flaw, i) => ({ flaw, mend: mends[i]?.[Math.min(round, (mends[i]?.length ?? 1) - 1)] }))
@@ -79,9 +82,9 @@ function withMends(flaws: readonly Flaw[], mends: readonly (readonly string[])[]
     .replace(/ +(?=[,; ])/g, '');
 }
 
-// A line of rooms in which no shape was found: what the asker probably meant, and what is missing.
+// A line without a room shape: what was probably meant, and what is missing.
 
-/** An area as typed, as the source of a pattern for plain text. */
+/** An area as typed, as a regular expression source for plain text. */
 export const AREA = `(?<!\\d)\\d[\\d.,]{0,20} ?(?:(?:sq(?:uare)?\\.? ?(?:f(?:ee|oo)?t|m|y|in)|sqm|sqft|sf|qm|f(?:ee|oo)?t ?(?:²|\\^?2)|m ?(?:²|\\^?2))[${LETTER}]*\\.?)`;
 
 const AREA_ALONE = new RegExp(AREA);
@@ -89,13 +92,15 @@ const THREE = new RegExp(
   `(?<!\\d)(?<a>${SIDE})${SIDE_WORD}${TIMES}(?<b>${SIDE})${SIDE_WORD}(?:${TIMES}${SIDE}${SIDE_WORD})+`,
 );
 const NEGATIVE = new RegExp(`-(?<=${TIMES}-) ?(?=[\\d.,])`);
-/** One side, with what should have been the other one. */
+/** One side, and what should have been the other. */
 const ONE = new RegExp(
   `(?<![${LETTER}\\d])(?:[${LETTER}]+${TIMES}(?=[\\d.,½⅓⅔¼¾⅛⅜⅝⅞]))?(?<side>${SIDE})(?:${SIDE_WORD}${TIMES}[${LETTER}]*)?`,
 );
 const TURN = new RegExp(`(?<!\\d)${SIDE},? ?(?:turn )?(?:right|left|r|l)(?![${LETTER}])`);
 
-/** The flaw of the line at [from, to) of `plain`; `example` is a room as this asker would type one. A side that was not typed is not mended. */
+/**
+ * The flaw of the line at [from, to) of `plain`; `example` is a room in the user's units. A missing side isn't made up.
+ */
 export function shapelessFlaw(text: string, plain: string, from: number, to: number, example: string): Flaw {
   const line = plain.slice(from, to);
   const typed = text.slice(from, to);

@@ -1,4 +1,4 @@
-/** One line of rooms cut into pieces: each has one shape, the name round it, and the sign that joins it to the piece before. */
+/** Splits a line of rooms into pieces, each with one shape, its name, and the sign that joins it to the previous piece. */
 
 import {
   nameNeedsColon,
@@ -13,16 +13,19 @@ import { AREA, type Flaw } from './room-flaw.ts';
 import { LETTER, pairPattern, SIDE, TIMES } from './room-text.ts';
 import { ANGLE } from './walk-steps.ts';
 
-/** Where a shape stands: two sides as typed (a square's are the same), or a walk round the walls. */
+/** A shape's position: two sides as typed (the same for a square), or a walk around the walls. */
 export type RoomShape =
   | { readonly kind: 'sides'; readonly from: number; readonly to: number; readonly a: string; readonly b: string }
   | { readonly kind: 'walk'; readonly from: number; readonly to: number };
 
-/** `room` begins a room, `and` one that may belong to the room before, `plus` joins an area to it, `minus` leaves a corner out, `bay` puts a bay on a wall. */
+/**
+ * `room` starts a room, `and` one that may belong to the previous room, `plus` adds an area to it, `minus` leaves out a
+ * corner, `bay` puts a bay on a wall.
+ */
 type Sign = 'room' | 'and' | 'plus' | 'minus' | 'bay';
 
 export interface RoomPiece {
-  /** Where the sign before it begins. */
+  /** Where its sign starts. */
   readonly joint: number;
   readonly from: number;
   readonly to: number;
@@ -45,7 +48,7 @@ const SIGN = new RegExp(
   'g',
 );
 
-/** The shapes of `plain` between two places, in order. A walk runs to the end, or to the sign before the next sides. */
+/** The shapes in a range of `plain`, in order. A walk runs to the end, or to the sign before the next sides. */
 function shapesIn(plain: string, from: number, to: number): RoomShape[] {
   const line = plain.slice(from, to);
   const walk = WALK.exec(line);
@@ -61,7 +64,7 @@ function shapesIn(plain: string, from: number, to: number): RoomShape[] {
   return shapes.sort((one, other) => one.from - other.from);
 }
 
-/** What stands before the two offsets of a slanted wall: no sides of a room. */
+/** What comes before the two offsets of a slanted wall, which aren't the sides of a room. */
 const OFFSETS = /(?:diagonal(?:ly)?|slant(?:ed|ing)?|bevel(?:led|ed)?)(?: (?:wall|of))* *$/;
 
 function walkEnd(line: string, start: number): number {
@@ -71,7 +74,7 @@ function walkEnd(line: string, start: number): number {
   return start + walk.slice(0, sign?.index).trimEnd().length;
 }
 
-/** The pieces of `plain` between two places; none when no shape is found there. */
+/** The pieces in a range of `plain`; none if it has no shape. */
 export function piecesOf(plain: string, from: number, to: number): { pieces: RoomPiece[]; flaws: Flaw[] } {
   const shapes = shapesIn(plain, from, to);
   const pieces: RoomPiece[] = [];
@@ -91,10 +94,10 @@ export function piecesOf(plain: string, from: number, to: number): { pieces: Roo
   return { pieces, flaws };
 }
 
-/** The angle of a bay or of a corner cut off, right behind its sides. */
+/** The angle of a bay or a cut-off corner, right after its sides. */
 const LEADING_ANGLE = new RegExp(`^ *(?:(?:at|of) )?${ANGLE}`, 'i');
 
-/** The one sign that divides two shapes, or a flaw. */
+/** The one sign between two shapes, or a flaw. */
 function signIn(plain: string, shape: RoomShape, next: RoomShape): { from: number; to: number; sign: Sign } | Flaw {
   const between = plain.slice(shape.to, next.from);
   const signs = [...between.matchAll(SIGN)];
@@ -129,7 +132,7 @@ function signOf(found: RegExpExecArray): Sign {
   return /(?:\+|plus)$/.test(strong) ? 'plus' : 'minus';
 }
 
-// A room's name: what stands before or after its figures, with its capitals kept and its spaces collapsed.
+// A room's name: the text before or after its numbers, with its capitals and with spaces collapsed.
 
 const LONGEST_NAME = 40;
 
@@ -141,12 +144,14 @@ const ODD = /(?!\u200d)[^\p{L}\p{M}\p{N}\p{Extended_Pictographic} '’._/#&+-]/u
 const AREAS = new RegExp(`\\(?~?${AREA}\\)?`, 'gi');
 
 interface ReadName {
-  /** Empty when none was typed. */
+  /** Empty if none was typed. */
   readonly name: string;
   readonly flaws: readonly Flaw[];
 }
 
-/** The name in a piece of `text`. A figure may stand in it only where a colon or an equals sign divides it from the sides. */
+/**
+ * The name in a piece of `text`. It may contain a number only if a colon or equals sign separates it from the sides.
+ */
 export function readName(piece: RoomPiece, text: string): ReadName {
   const { from, to, shape } = piece;
   const before = text.slice(from, shape.from);
@@ -178,7 +183,7 @@ function labelled(name: string, figures: string): string {
   return name.trim() === '' ? figures : `${name.trim()}: ${figures}`;
 }
 
-/** The name in one part; doubtful when it holds a figure that nothing divides from the sides. */
+/** The name in one part; doubtful if it contains a number and nothing separates it from the sides. */
 function divided(part: string, pattern: RegExp): { name: string; doubtful: boolean } {
   const { name, rest } = pattern.exec(part)?.groups ?? {};
   if (name !== undefined && tidy(rest ?? '') === '' && edged(name) !== '')
@@ -195,7 +200,7 @@ function tidy(text: string): string {
   return edged(withoutFillers(edged(text)));
 }
 
-/** The names with every repeated one numbered; two that differ only in case are the same. */
+/** Numbers repeated names; case is ignored. */
 function distinctNames(names: readonly string[]): string[] {
   const taken = new Set<string>();
   return names.map((name) => {
@@ -212,7 +217,7 @@ function distinctNames(names: readonly string[]): string[] {
   });
 }
 
-/** A name without the small words at its ends, one word at a time: a pattern for all of them at once backtracks. */
+/** Strips small words from the ends of a name one at a time, since a pattern for all of them at once backtracks. */
 function withoutFillers(text: string): string {
   let name = text;
   for (let found = FILLER_FIRST.exec(name); found; found = FILLER_FIRST.exec(name)) name = name.slice(found[0].length);
@@ -223,14 +228,14 @@ function withoutFillers(text: string): string {
   }
 }
 
-// The pieces of an ask gathered into regions: each a shape with the corners left out of it, and its name.
+// Grouping pieces into regions: a shape with its omitted corners, and its name.
 
-/** A piece with the name typed round it, empty when there is none. */
+/** A piece with the name typed around it, empty if there is none. */
 export interface NamedPiece extends RoomPiece {
   readonly name: string;
 }
 
-/** One region to be: `group` numbers the room it was joined to, counted from 0. */
+/** A region to be; `group` is the index of the room it was added to. */
 export interface GatheredRooms {
   readonly name: string;
   readonly piece: NamedPiece;
@@ -239,7 +244,7 @@ export interface GatheredRooms {
   readonly group: number;
 }
 
-/** The regions in the order typed, every one with a name of its own. */
+/** The regions in the order typed, each with a unique name. */
 export function gathered(pieces: readonly NamedPiece[]): GatheredRooms[] {
   const regions: { piece: NamedPiece; notches: NamedPiece[]; bays: NamedPiece[]; group: number }[] = [];
   let group = -1;
@@ -260,7 +265,7 @@ export function gathered(pieces: readonly NamedPiece[]): GatheredRooms[] {
   return regions.map((region, i) => ({ ...region, name: names[i] ?? region.piece.name }));
 }
 
-/** Unnamed rooms are “room”, or numbered when there are several; what is joined to one is its name and “+ 1”. */
+/** Unnamed rooms are “room”, numbered if there are several; an added area is the room's name and “+ 1”. */
 function withDefaults(regions: readonly { piece: NamedPiece }[]): string[] {
   const unnamed = regions.filter(({ piece }) => piece.sign !== 'plus' && piece.name === '').length;
   let [rooms, joined, base] = [0, 0, ''];

@@ -1,4 +1,4 @@
-/** Bays told with a room: `with a bay 8' x 2'` stands out in the middle of the far wall, its sides at 45°. */
+/** Outlines of rooms: sides or walks, with corners left out and bays such as `with a bay 8' x 2'`, centered in the far wall. */
 
 import {
   bayOfWalk,
@@ -31,7 +31,7 @@ import type { GatheredRooms, NamedPiece, RoomPiece, RoomShape } from './room-pie
 import { readSide } from './room-text.ts';
 import { ANGLE, settledWalk } from './walk-steps.ts';
 
-// A rectangle with corners left out of it: the far right one first, then far left, near left and near right.
+// Rectangles with corners left out, in the order far right, far left, near left, near right.
 
 /** A rectangle: `x` along the first side typed, `y` along the second. */
 interface Sides {
@@ -45,13 +45,13 @@ interface Notch extends Sides {
 }
 
 const CORNERS = ['far right', 'far left', 'near left', 'near right'] as const;
-/** Why the notch numbered `notch` cannot be left out. */
+/** Why notch number `notch` can't be left out. */
 interface BadNotch {
   readonly notch: number;
   readonly why: 'too many' | 'too large' | 'meets another';
 }
 
-/** The outline in ticks with its least corner at (0,0), counter-clockwise; or the first notch that cannot be left out. */
+/** The counterclockwise outline in ticks with its least corner at (0,0), or the first notch that can't be left out. */
 function withoutCorners(room: Sides, notches: readonly Notch[]): Outline | BadNotch {
   for (const [i, notch] of notches.entries()) {
     if (i >= CORNERS.length) return { notch: i, why: 'too many' };
@@ -91,7 +91,7 @@ function corner(notch: Notch | undefined, whole: Point, cut: (notch: Sides) => r
   return notch.slanted ? points.filter((_, i) => i !== 1) : points;
 }
 
-/** Whether two corners meet along the wall they share, or across the room; far, left, near and right follow each other round. */
+/** Whether two corners meet along their shared wall, or across the room; indices go around the room. */
 function meet(room: Sides, notch: Sides, other: Sides, i: number, j: number): boolean {
   const wide = notch.x + other.x >= room.x;
   const deep = notch.y + other.y >= room.y;
@@ -99,9 +99,9 @@ function meet(room: Sides, notch: Sides, other: Sides, i: number, j: number): bo
   return i - j === 1 && j % 2 === 0 ? wide : deep;
 }
 
-// Two sides typed together, read in one unit.
+// Two sides typed together, in one unit.
 
-/** Two sides in one unit: that of the side which names one, else `unit`. */
+/** Two sides in one unit: that of the side that has one, or else `unit`. */
 function readSides(
   shape: Extract<RoomShape, { kind: 'sides' }>,
   unit: LengthUnit,
@@ -122,23 +122,23 @@ function readSides(
   return { ok: true, sides: { x: x.length, y: y.length } };
 }
 
-// Words and angles that make a corner or a bay a slanted one.
+// Words and angles that make a corner or a bay slanted.
 
 const SLANTED =
   /(?<![a-z])(?:diagon[a-z]*|clipped|slant(?:ed|ing)?|angled?|chamfer(?:ed)?|bevel(?:led|ed)?|straight across)(?![a-z])/;
 const DEGREES = new RegExp(`(?:(?:at|of) )?${ANGLE}`, 'gi');
 
-/** The text with every angle blanked out, place for place. */
+/** The text with every angle blanked out; positions stay the same. */
 export function withoutAngles(text: string): string {
   return text.replace(DEGREES, (angle) => ' '.repeat(angle.length));
 }
 
-/** The angles told in a piece of plain text, as typed. */
+/** The angles in a piece of plain text, as typed. */
 function anglesIn({ from, to, shape }: RoomPiece, plain: string): readonly string[] {
   return `${plain.slice(from, shape.from)} ${plain.slice(shape.to, to)}`.match(DEGREES) ?? [];
 }
 
-/** True when the words round a corner left out say that it is cut off straight. */
+/** True if the words around a corner say that it is cut off straight. */
 function isSlantedCorner(piece: RoomPiece | undefined, plain: string): boolean {
   if (!piece) return false;
   const { from, to, shape } = piece;
@@ -152,7 +152,10 @@ const WITH_CORNER = new RegExp(
   'g',
 );
 
-/** Plain text in which a corner that a room has cut off (“with a clipped corner”) is left out as any other (“less”): as long as before. */
+/**
+ * Plain text with cut-off corners (“with a clipped corner”) reworded like other omitted ones (“less”), at the same
+ * length.
+ */
 export function cornersLess(plain: string): string {
   return plain.replace(WITH_CORNER, 'less');
 }
@@ -167,7 +170,7 @@ type WithBays =
   | { readonly ok: true; readonly outline: Outline }
   | { readonly ok: false; readonly flaws: readonly Flaw[] };
 
-/** The outline of a rectangle `room` with its bays; its box at (0,0) again. */
+/** The outline of the rectangle `room` with its bays, with its box at (0,0) again. */
 function withBays(
   outline: Outline,
   room: Sides,
@@ -216,7 +219,7 @@ function withBays(
   return flaws.length > 0 ? { ok: false, flaws } : { ok: true, outline: bays.length > 0 ? settledWalk(made) : made };
 }
 
-/** How far a side of the bay runs back along the wall; rounded once to a tick. */
+/** How far a side of the bay runs back along the wall, rounded once to a tick. */
 function backOf(depth: number, degrees: number): number {
   if (degrees === 90) return 0;
   return degrees === 45 ? depth : Math.round(depth / Math.tan((degrees * Math.PI) / 180));
@@ -228,7 +231,7 @@ function liesOn([ax, ay]: Point, [bx, by]: Point, wall: Wall, { x, y }: Sides): 
   return wall === 'left' ? ax === 0 && bx === 0 : ax === x && bx === x;
 }
 
-/** The four corners of a bay in the middle of the wall that runs from one point to another, counter-clockwise round the room. */
+/** The four corners of a bay in the middle of the wall from one point to another, counterclockwise. */
 function bayPoints(
   from: Point,
   to: Point,
@@ -243,14 +246,15 @@ function bayPoints(
   return [point(first, 0), point(first + back, depth), point(first + width - back, depth), point(first + width, 0)];
 }
 
-// One region's outline, from its sides or its walk, with its corners left out, and the notes on how it was
-// read.
+// One region's outline from its sides or walk, without its omitted corners, and notes on how it was read.
 
 type ReadOutline =
   | { readonly ok: true; readonly outline: Outline }
   | { readonly ok: false; readonly flaws: readonly Flaw[] };
 
-/** Reads the outline of a region. `stated` is the unit its own figures name; without one they are in `unit`, and that is noted. */
+/**
+ * Parses the outline of a region. `stated` is the unit of its own numbers; without one they are in `unit`, with a note.
+ */
 export function readOutline(
   text: string,
   plain: string,
@@ -307,7 +311,7 @@ export function readOutline(
   return withBays(outline, sides.sides, region, plain, own, reading);
 }
 
-/** A flaw of a corner left out. */
+/** A flaw of an omitted corner. */
 function whole({ joint, from, to }: RoomPiece, expected: string): Flaw {
   return { from: joint, to, shown: { from, to }, expected, mends: () => [] };
 }

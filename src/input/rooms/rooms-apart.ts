@@ -1,4 +1,4 @@
-/** Rooms told together, taken apart: each as a name and a text that reads the same by itself, whoever reads it. */
+/** Splits several rooms into separate ones, each with a name and a text that parses the same on its own, for any user. */
 
 import { roomExample, roomOnlyAmongOthers } from '../../text/room-problems-text.ts';
 import { readInTime } from '../../workers/time-limits.ts';
@@ -16,13 +16,16 @@ interface RoomApart {
   readonly named: boolean;
 }
 
-/** A room as the reader reads it; a name with a figure in it is set apart. */
+/** A room as the parser takes it; a name with a digit is set off. */
 export function roomGiven({ name, text }: Pick<RoomApart, 'name' | 'text'>): string {
-  // An equals sign and no colon: a colon behind an option's name would begin that option.
+  // An equals sign rather than a colon, because a colon after an option name would start that option.
   return /\d/.test(name) ? `${name} = ${text}` : `${name} ${text}`;
 }
 
-/** The rooms of a text, areas joined to a room in its own text. What a habit decided is written out. Problems as `readRooms`. */
+/**
+ * The rooms of a text; areas added to a room stay in its text. Units assumed from the user's preferences are written
+ * out. Problems as in `readRooms`.
+ */
 export function readRoomsApart(text: string, reading: Reading): Read<readonly RoomApart[]> {
   return readInTime(() => roomsApart(text, reading));
 }
@@ -51,7 +54,7 @@ function roomsApart(text: string, reading: Reading): Read<readonly RoomApart[]> 
       candidates.find((candidate) => same(candidate, [reading.preferences.units]));
     return { name, text: found, typed, named };
   });
-  // Kept otherwise than it was told, a room would be wrong in every answer to come.
+  // A room saved differently from what was typed would be wrong in every later answer.
   const [lost] = apart.filter(({ text: found }) => found === undefined);
   if (lost) {
     const { units, decimal } = reading.preferences;
@@ -61,7 +64,7 @@ function roomsApart(text: string, reading: Reading): Read<readonly RoomApart[]> 
   return read(apart.map(({ name, text: found = '', named }) => ({ name, text: found, named })));
 }
 
-/** The areas of a text by their names, each with the room that it is of; none where it cannot be read. */
+/** The areas of a text by name, each with the room it belongs to; empty if the text can't be parsed. */
 export function roomOfArea(text: string, reading: Reading): ReadonlyMap<string, string> {
   return readInTime(() => roomsOfAreas(text, reading));
 }
@@ -102,7 +105,7 @@ const NO_UNIT = `(?![\\d.,/°]| ?(?:deg|ft|in|cm|mm|yd|m\\b|['"′″]))`;
 const BARE_PAIRS = new RegExp(`(?<![\\d.,/])(\\d+(?:[.,]\\d+)?) ?(x|×|by) ?(\\d+(?:[.,]\\d+)?)${NO_UNIT}`, 'gi');
 const BARE_SINGLES = new RegExp(`(?<![\\d.,/])(?<!(?:x|×|by) ?)(\\d+(?:[.,]\\d+)?)${NO_UNIT}(?! ?(?:x|×|by))`, 'gi');
 
-/** Every pair of sides, and every figure of a walk, with a unit where it has none. */
+/** Adds a unit to every pair of sides, and every number of a walk, that has none. */
 function withUnits(text: string, unit: string): string {
   return text.replace(BARE_PAIRS, `$1 $2 $3 ${unit}`).replace(BARE_SINGLES, `$1 ${unit}`);
 }

@@ -1,4 +1,4 @@
-/** A walk's text cut into steps: walls, turns, and words that are neither. */
+/** Walks around the walls: splitting the text into steps, closing the path into an outline, and correcting it. */
 
 import { at, boxOf, doubleArea, type Outline, type Point } from '../../units/geometry.ts';
 import { type Length, TICKS_PER_INCH, ticks } from '../../units/length.ts';
@@ -6,11 +6,11 @@ import { type Saying, sayLength } from '../format.ts';
 import type { Flaw } from './room-flaw.ts';
 import { LETTER, SIDE, TIMES } from './room-text.ts';
 
-// The path of a walk round the walls, from (0,0) with +y ahead, and where it ends.
+// The path of a walk, from (0,0) with +y ahead.
 
 export type Turn = 'right' | 'left';
 
-/** Walls in the order walked: `turns[i]` is made after wall i; the last one may be untold. `first` is made before any wall. */
+/** Walls in order; `turns[i]` comes after wall i, and the last one may be missing. `first` comes before any wall. */
 export interface Walk {
   readonly walls: readonly Length[];
   readonly turns: readonly Turn[];
@@ -20,7 +20,7 @@ export interface Walk {
 /** Quarter turns to the right from +y: 0 is +y, 1 is +x, 2 is -y, 3 is -x. */
 type Heading = 0 | 1 | 2 | 3;
 
-/** Ends of a walk this near to each other are the same corner: half of the finest mark on a tape, 1/32 in. */
+/** Ends this close are the same corner: half of the finest mark on a tape, 1/32 in. */
 export const CLOSING_SLACK = TICKS_PER_INCH / 32;
 
 const STEPS: readonly Point[] = [
@@ -30,7 +30,7 @@ const STEPS: readonly Point[] = [
   [-1, 0],
 ];
 
-/** The heading of each wall, and at the end that after the last turn, if it is told. */
+/** The heading of each wall, and finally that after the last turn, if given. */
 function headingsOf({ walls, turns, first }: Walk): { walls: Heading[]; after?: Heading } {
   let heading = first ? turned(0, first) : (0 as Heading);
   const headings = walls.map((_, i) => {
@@ -46,19 +46,19 @@ function turned(heading: Heading, turn: Turn): Heading {
   return ((heading + (turn === 'right' ? 1 : 3)) % 4) as Heading;
 }
 
-/** The turn that leads from one heading to the next, undefined when they are the same or opposite. */
+/** The turn from one heading to the next; undefined if they are the same or opposite. */
 function turnBetween(from: Heading, to: Heading): Turn | undefined {
   const quarters = (to - from + 4) % 4;
   return quarters === 1 ? 'right' : quarters === 3 ? 'left' : undefined;
 }
 
-/** The heading that leads along `axis` towards `way`. */
+/** The heading along `axis` in direction `way`. */
 function headingTowards(axis: 0 | 1, way: number): Heading {
   if (axis === 0) return way > 0 ? 0 : 2;
   return way > 0 ? 1 : 3;
 }
 
-/** The corners walked through, the start first and the end last. */
+/** The corners of the walk from start to end. */
 function pathOf(walls: readonly Length[], headings: readonly Heading[]): Point[] {
   const path: Point[] = [[0, 0]];
   let [x, y] = [0, 0];
@@ -71,19 +71,19 @@ function pathOf(walls: readonly Length[], headings: readonly Heading[]): Point[]
   return path;
 }
 
-/** How far the end lies from the start along y (axis 0) and x (axis 1): what is still to be walked. */
+/** How far the end is from the start along y (axis 0) and x (axis 1): what is still to be walked. */
 function gapOf(walls: readonly Length[], headings: readonly Heading[]): readonly [y: number, x: number] {
   const [x, y] = pathOf(walls, headings).at(-1) ?? [0, 0];
   return [0 - y, 0 - x];
 }
 
-/** The walls with wall `index` made longer or shorter so that the walk goes `more` further along its axis. */
+/** The walls with wall `index` changed so that the walk goes `more` further along its axis. */
 function lengthened(walls: readonly Length[], headings: readonly Heading[], index: number, more: number): Length[] {
   const way = (headings[index] ?? 0) < 2 ? 1 : -1;
   return walls.map((wall, i) => (i === index ? ticks(wall + way * more) : wall));
 }
 
-/** The walls along `axis`, the longest first. */
+/** The walls along `axis`, longest first. */
 function wallsAlong(axis: 0 | 1, walls: readonly Length[], headings: readonly Heading[]): number[] {
   return walls
     .map((_, i) => i)
@@ -121,7 +121,7 @@ const STEP = new RegExp(
   'g',
 );
 
-/** The steps of `plain` between two places, in order. */
+/** The steps in a range of `plain`, in order. */
 export function stepsOf(plain: string, from: number, to: number): Step[] {
   const steps: Step[] = [];
   for (const { index, groups, 0: typed } of plain.slice(from, to).matchAll(STEP)) {
@@ -137,18 +137,20 @@ export function stepsOf(plain: string, from: number, to: number): Step[] {
   return steps;
 }
 
-// A walk closed into an outline: one wall may have been left out, and the walls may neither cross nor touch.
+// Closing a walk: one wall may be omitted, and walls may neither cross nor touch.
 
 type Box = ReturnType<typeof boxOf>;
 
-/** What a walk makes: an outline (`closing`: the wall left out; `eased`: closed by less than the slack), or why it makes none. */
+/**
+ * The outline of a walk (`closing`: the omitted wall; `eased`: closed by less than the slack), or why it makes none.
+ */
 export type Closed =
   | { readonly kind: 'outline'; readonly outline: Outline; readonly closing?: Length; readonly eased: boolean }
   | { readonly kind: 'open'; readonly gap: readonly [y: number, x: number] }
   | { readonly kind: 'last turn' }
   | { readonly kind: 'crossing'; readonly walls: readonly [one: number, other: number] };
 
-/** Closes a walk. Walls are numbered from 0 in a crossing; the wall left out comes after the last one told. */
+/** Closes a walk. A crossing numbers walls from 0; the omitted wall comes after the last given one. */
 export function closeWalk(walk: Walk): Closed {
   const headings = headingsOf(walk);
   const closing = closingWall(walk, headings.walls);
@@ -170,7 +172,7 @@ export function closeWalk(walk: Walk): Closed {
   return { kind: 'outline', outline: settledWalk(corners), eased, ...(closing && { closing: closing.length }) };
 }
 
-/** The one wall left out, undefined when none is, `open` when one wall does not close the walk. */
+/** The one omitted wall; undefined if none is, `open` if one wall doesn't close the walk. */
 function closingWall(
   walk: Walk,
   headings: readonly Heading[],
@@ -187,7 +189,7 @@ function closingWall(
   return turnBetween(last, heading) ? { heading, length: ticks(Math.abs(gap[across])) } : 'open';
 }
 
-/** Two walls that cross or touch elsewhere than at the corner they share, or that double back on each other. */
+/** Two walls that cross or touch other than at their shared corner, or that double back on each other. */
 function crossingOf(corners: readonly Point[]): readonly [number, number] | undefined {
   const n = corners.length;
   const boxes = corners.map((corner, i) => boxOf([corner, at(corners, i + 1)]));
@@ -202,7 +204,7 @@ function crossingOf(corners: readonly Point[]): readonly [number, number] | unde
   return undefined;
 }
 
-/** The least and greatest points that two axis-parallel walls have in common, undefined when they have none. */
+/** The range of points that two axis-parallel walls have in common; undefined if there are none. */
 function common(a: Box | undefined, b: Box | undefined): readonly [Point, Point] | undefined {
   if (!a || !b) return undefined;
   const [minX, maxX] = [Math.max(a.minX, b.minX), Math.min(a.maxX, b.maxX)];
@@ -214,7 +216,10 @@ function common(a: Box | undefined, b: Box | undefined): readonly [Point, Point]
   ];
 }
 
-/** The outline counter-clockwise, without corners on a straight wall, its box at (0,0), its lowest and leftmost corner first. */
+/**
+ * The outline counterclockwise, without corners on straight walls, its box at (0,0), starting at its lowest, leftmost
+ * corner.
+ */
 export function settledWalk(corners: readonly Point[]): Outline {
   const { minX, minY } = boxOf(corners);
   const turned = doubleArea(corners) < 0n ? [...corners].reverse() : [...corners];
@@ -231,17 +236,17 @@ export function settledWalk(corners: readonly Point[]): Outline {
   return [...moved.slice(first), ...moved.slice(0, first)];
 }
 
-// What reading a walk comes to, whatever its angles.
+// The result of parsing a walk with any angles.
 
 export const MOST_WALLS = 200;
 export const FEWEST_WALLS = 3;
 
-/** A closed walk: its outline, the wall left out if one was, and by how much it was closed: `true` for less than a tape shows. */
+/** A closed walk: its outline, any omitted wall, and how far it was closed; `true` for less than a tape shows. */
 export type ReadWalk =
   | { readonly ok: true; readonly outline: Outline; readonly closing?: Length; readonly eased: boolean | Length }
   | { readonly ok: false; readonly flaws: readonly Flaw[] };
 
-/** How far the end lies from the start one way, in words; undefined within `slack`. */
+/** How far the end is from the start in one direction, in words; undefined within `slack`. */
 export function way(
   by: number | undefined,
   over: string,
@@ -253,12 +258,14 @@ export function way(
   return `${sayLength(ticks(Math.round(Math.abs(by))), saying)} ${by > 0 ? over : under}`;
 }
 
-// A walk that makes no outline, mended by its turns alone: no wall is measured anew or made up.
+// Correcting a walk that makes no outline, only by its turns: no wall changes length or is made up.
 
-/** How many turns are tried: the mend is one of them or the asker measures again. */
+/** Number of turns tried; beyond that the user has to measure again. */
 const MOST_TURNS = 40;
 
-/** Walks that close, made from one that does not: its last turn left out, or one turn the other way. The last turn is left untold. */
+/**
+ * Walks that close, made from one that doesn't: its last turn dropped, or one turn reversed. The last turn is left out.
+ */
 export function mendedWalks(given: Walk, closed: Closed): Walk[] {
   const walk = { ...given, turns: given.turns.slice(0, given.walls.length - 1) };
   const closes = (mend: Walk) => closeWalk(mend).kind === 'outline';
