@@ -1,7 +1,7 @@
 /** A drawing as SVG 1.1: every role in its color and pattern, every text escaped. */
 
 import type { Drawing, Place, Shape, ShapeRole, Text, TextRole } from '../reply/drawing.ts';
-import { type Contour, contoursOf, FONT_FAMILY, fontFace, textWidth } from './font.ts';
+import { FONT_FAMILY, fontFace, type PathCommand, textWidth } from './font.ts';
 
 // Text as outlines: identical in every viewer, and much faster than text layout.
 
@@ -21,30 +21,26 @@ function lettersOf(text: Text): string {
       const place: Place = turn === 0 ? [x + right, y - up] : turn === -90 ? [x - up, y - right] : [x + up, y + right];
       return `${hundredths(place[0])} ${hundredths(place[1])}`;
     };
-    for (const contour of contoursOf(face.glyphOf(character), bold)) parts.push(curve(contour, move));
-    along += face.advance(character) * scale;
+    const { advance, outline } = face.glyph(character);
+    for (const command of outline) parts.push(pathData(command, move));
+    along += advance * scale;
   }
   return parts.join('');
 }
 
-/** A contour as quadratic curves. */
-function curve(contour: Contour, move: (x: number, y: number) => string): string {
-  const [first] = contour;
-  const last = contour.at(-1);
-  if (!first || !last) return '';
-  const middle = (a: Contour[number], b: Contour[number]) => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
-  const start = first.on ? first : last.on ? last : middle(first, last);
-  let path = `M${move(start.x, start.y)}`;
-  contour.forEach((point, i) => {
-    if (point.on) {
-      if (i > 0 && contour[i - 1]?.on) path += `L${move(point.x, point.y)}`;
-      return;
-    }
-    const next = contour[i + 1] ?? (first.on ? first : start === last ? last : { ...start, on: true });
-    const end = next.on ? next : middle(point, next);
-    path += `Q${move(point.x, point.y)} ${move(end.x, end.y)}`;
-  });
-  return `${path}Z`;
+const LETTERS_OF_PATH = {
+  moveTo: 'M',
+  lineTo: 'L',
+  quadraticCurveTo: 'Q',
+  bezierCurveTo: 'C',
+  closePath: 'Z',
+} as const;
+
+/** A step of an outline as path data. */
+function pathData({ command, args }: PathCommand, move: (x: number, y: number) => string): string {
+  const points: string[] = [];
+  for (let i = 0; i + 1 < args.length; i += 2) points.push(move(args[i] ?? 0, args[i + 1] ?? 0));
+  return `${LETTERS_OF_PATH[command]}${points.join(' ')}`;
 }
 
 function hundredths(value: number): number {

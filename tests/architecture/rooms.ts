@@ -79,7 +79,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   },
   drawing: {
     rooms: ['units', 'reply', 'text', 'layout', 'trim', 'prep', 'workers', 'input'],
-    packages: ['@resvg/resvg-js', 'piscina', 'dejavu-fonts-ttf', 'node:*'],
+    packages: ['@resvg/resvg-js', 'piscina', 'dejavu-fonts-ttf', 'fontkit', 'node:*'],
   },
   commands: { rooms: [...BELOW_COMMANDS, 'src/storage/types.ts'], packages: ['zod', 'fastest-levenshtein'] },
   storage: {
