@@ -18,7 +18,7 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: 'help', headline: '43 commands; type “help planks” for one of them.' },
+    { ask: 'help', headline: (commands) => HELP.headline(listed(commands).length) },
     { ask: 'help planks', headline: 'floor planks: Cartons of plank for your rooms, and a laying guide row by row.' },
   ],
   run: ({ command: requested }, { commands: all, assumed, preferences }) => {

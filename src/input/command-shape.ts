@@ -6,7 +6,13 @@ import { factsOf, type OptionFacts } from './reading.ts';
 /** A request and the headline it must produce. */
 export interface Example {
   readonly ask: string;
-  readonly headline: string;
+  /** The line itself, or what it is with these commands. */
+  readonly headline: string | ((commands: readonly CommandShape[]) => string);
+}
+
+/** The headline that an example must produce where there are these commands. */
+export function headlineOf({ headline }: Example, commands: readonly CommandShape[]): string {
+  return typeof headline === 'string' ? headline : headline(commands);
 }
 
 export type Options = z.ZodObject<Record<string, z.ZodType>>;

@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { commands } from '../../commands/all.ts';
 import { type Command, defineCommand } from '../../src/chat/command.ts';
 import { answer } from '../../src/chat/pipeline.ts';
-import { type Example, fullName, typedName } from '../../src/input/command-shape.ts';
+import { type Example, fullName, headlineOf, typedName } from '../../src/input/command-shape.ts';
 import { choice, count } from '../../src/input/options.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { type Reply, unsafe } from '../../src/reply/reply.ts';
@@ -26,7 +26,11 @@ async function lastAnswer(ask: string): Promise<unknown> {
 }
 
 const examples = commands.flatMap((command) =>
-  command.examples.map(({ ask, headline }) => ({ name: fullName(command), ask, headline })),
+  command.examples.map((example) => ({
+    name: fullName(command),
+    ask: example.ask,
+    headline: headlineOf(example, commands),
+  })),
 );
 
 describe('examples', () => {

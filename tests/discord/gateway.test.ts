@@ -5,7 +5,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { answer } from '../../src/chat/pipeline.ts';
-import { fullName } from '../../src/input/command-shape.ts';
+import { fullName, headlineOf } from '../../src/input/command-shape.ts';
 import { modalOf } from '../../src/platforms/discord/forms.ts';
 import { demoPorts } from '../chat/demo-flat.ts';
 import { fill, menu, OTHER, pick, press, slash, typing } from './interactions.ts';
@@ -54,7 +54,11 @@ async function planks(where = {}) {
 
 describe('a slash command', () => {
   const examples = commands.flatMap((command) =>
-    command.examples.map(({ ask, headline }) => ({ name: fullName(command), ask, headline })),
+    command.examples.map((example) => ({
+      name: fullName(command),
+      ask: example.ask,
+      headline: headlineOf(example, commands),
+    })),
   );
 
   it.each(examples)('answers as everywhere: $ask', async ({ name, ask, headline }) => {

@@ -2,7 +2,7 @@
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
-import { fullName, listed } from '../../src/input/command-shape.ts';
+import { fullName, headlineOf, listed } from '../../src/input/command-shape.ts';
 import { picturesAlone, pressables, type Running, running, shown, wordsOf } from './running.ts';
 
 const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
@@ -116,7 +116,9 @@ describe('the slash command', () => {
 
   it.each(commands.map((command) => [fullName(command), command.examples[0]] as const))(
     'answers the example of %s as everywhere',
-    async (name, { ask, headline }) => {
+    async (name, example) => {
+      const { ask } = example;
+      const headline = headlineOf(example, commands);
       // Those of projects want somebody who has one.
       if (name.startsWith('project ')) {
         await app.close();
