@@ -1,4 +1,4 @@
-/** Which chats were told of, and what is lacking for them, known before anything is opened. */
+/** Which chats are configured and what they still lack, known before anything is opened. */
 
 import { sealOf } from '../platforms/slack/install.ts';
 import { slackIsConfigured, slackLacks } from '../platforms/slack/settings.ts';

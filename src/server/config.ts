@@ -1,4 +1,4 @@
-/** The configuration, read from the environment and the files of secrets: every fault told at once. */
+/** The configuration, read from the environment and secret files; reports every error at once. */
 
 import { readFileSync } from 'node:fs';
 import { homedir } from 'node:os';

@@ -1,4 +1,4 @@
-/** What the machine gives: Node, folders to write to, ports to listen at. Nothing is written. */
+/** The doctor's checks of this machine: Node, writable folders, ports, and tokens. Writes nothing. */
 
 import { constants, promises } from 'node:fs';
 import { createServer } from 'node:net';

@@ -1,4 +1,4 @@
-/** What the doctor tells: each thing looked at, how it is, and what to do about it. */
+/** The doctor's findings: each check, its result, and what to do about it. */
 
 /** `ok`; `doubt`: it runs, and may not do as it should; `fault`: it does not run so. */
 type Health = 'ok' | 'doubt' | 'fault';

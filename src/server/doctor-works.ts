@@ -1,4 +1,4 @@
-/** Whether what is installed works here: the font, pictures, the worker threads and their solver. */
+/** The doctor's check that what is installed works here: the font, pictures, worker threads and their solver. */
 
 import { accessSync } from 'node:fs';
 import { commands } from '../../commands/all.ts';

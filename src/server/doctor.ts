@@ -1,4 +1,4 @@
-/** Looks at everything that the bot needs before it is started, and changes nothing. */
+/** Checks everything the bot needs before it is started, and changes nothing. */
 
 import { dirname } from 'node:path';
 import { slackIsConfigured, slackLacks } from '../platforms/slack/settings.ts';

@@ -1,4 +1,4 @@
-/** The end in order and in time: what comes in ends before what it needs, and nothing holds up the end for good. */
+/** An orderly shutdown with time limits: what takes requests ends before what they need. Also the signals that start it. */
 
 import type { LogPart } from './logger.ts';
 

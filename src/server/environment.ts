@@ -1,4 +1,4 @@
-/** Every setting: its variable, its form, and what it is for, from which the table in README.md and .env.example are made. */
+/** Every setting: its variable, its form and its purpose. README.md's table and .env.example are generated from it. */
 
 import { z } from 'zod';
 

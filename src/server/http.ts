@@ -1,4 +1,4 @@
-/** The one HTTP server: platforms hand it fetch handlers by path. */
+/** The one HTTP server: platforms register fetch handlers by path, beside health probes and metrics. */
 
 import { createHash, timingSafeEqual } from 'node:crypto';
 import type { Server } from 'node:http';

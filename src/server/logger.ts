@@ -1,4 +1,4 @@
-/** The bot's log: a line of JSON for each ask and each fault, for whoever runs it, with nothing in it that anybody typed or is called. */
+/** The bot's log: one line of JSON per request and fault, from an allow-list of fields that hold nothing anybody typed. */
 
 import { fileURLToPath } from 'node:url';
 import { type DestinationStream, pino } from 'pino';

@@ -1,4 +1,4 @@
-/** Figures for Prometheus: asks, the store, pages, workers, the event loop and the process, with nothing in them of anybody. */
+/** Prometheus metrics about requests, the store, pages, workers and the process; nothing personal. */
 
 import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client';
 import type { RequestMetrics } from '../chat/ports.ts';

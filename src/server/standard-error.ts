@@ -1,4 +1,4 @@
-/** What goes to standard error: faults with their causes, and nothing with a secret in it. */
+/** What goes to standard error: faults with their causes, and never a secret. */
 
 import type { Ports } from '../chat/ports.ts';
 

@@ -1,4 +1,4 @@
-/** The bot in its chats, from its start to an end that finishes what was begun. */
+/** Starts the bot on its chat platforms, and ends it once everything begun is finished. */
 
 import { setTimeout as sleep } from 'node:timers/promises';
 import { commands } from '../../commands/all.ts';

@@ -1,4 +1,4 @@
-/** The terminal: one ask, lines, a demonstration or a conversation. */
+/** The terminal: one request, piped lines, the demo, or a conversation. */
 
 import { catalog } from '../../commands/index.ts';
 import { loadCommands } from '../chat/catalog.ts';

@@ -1,4 +1,4 @@
-/** What is loaded with the first answer, loaded before anybody asks. */
+/** Loads what the first answer needs before anybody asks. */
 
 import { commands } from '../../commands/all.ts';
 import { answer } from '../chat/pipeline.ts';

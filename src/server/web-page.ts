@@ -1,4 +1,4 @@
-/** The share page on the one server: beside the chats, and on this machine while the terminal is open. */
+/** Serves the share page, beside the chats or on this machine while the terminal is open. */
 
 import { commands } from '../../commands/all.ts';
 import { answer } from '../chat/pipeline.ts';

@@ -1,4 +1,4 @@
-/** The words of each caution. They inform; local code, makers' instructions and licensed trades come first. */
+/** The wording of cautions and of the safety answer. Local code, makers' instructions and licensed trades come first. */
 
 import type { Caution, Source } from '../reply/reply.ts';
 

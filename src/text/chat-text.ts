@@ -1,4 +1,4 @@
-/** The words around an answer in a chat, the same on every chat platform. */
+/** Text around answers in chats and the terminal: buttons, busy and rate-limit notices, requests that could not be read. */
 
 import type { Problem } from '../reply/reply.ts';
 

@@ -1,4 +1,4 @@
-/** The words on the pictures of laid floors. Figures come in already said. */
+/** Text on drawings and cut lists: floors, patches, trim and saw marks. Figures arrive already formatted. */
 
 import { counted } from './floor-text.ts';
 

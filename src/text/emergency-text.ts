@@ -1,4 +1,4 @@
-/** What is said first in an emergency: what to do this minute, whom to call, and what ends it; in English, and a line in four other languages. */
+/** The first thing said in an emergency: what to do now, whom to call and what ends it, in English with a line in four other languages. */
 
 interface Emergency {
   /** What to do now, the most urgent first. */

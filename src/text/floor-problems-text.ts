@@ -1,4 +1,4 @@
-/** The texts about a floor that cannot be laid as asked. */
+/** Problems with floors that can't be laid as requested: rules, herringbone, homes, and floors already begun. */
 
 import type { Problem } from '../reply/reply.ts';
 import { type Got, problem } from './length-problems-text.ts';

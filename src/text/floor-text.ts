@@ -1,4 +1,4 @@
-/** The words of a plank answer: headline, labels, steps. Figures come in already said. */
+/** Text of plank answers: headlines, labels, steps, directions, comparisons and cut pieces. Figures arrive already formatted. */
 
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';

@@ -1,4 +1,4 @@
-/** The words about what is found under a floor: what must be asked back, and what is referred to whom. */
+/** Text about what was found under a floor: questions to ask back, findings by room, and refusals with whom to call. */
 
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';

@@ -1,4 +1,4 @@
-/** What is said of each hazard that is no emergency: why work stops, the line beside an answer, the answer to a question, and what clears it. */
+/** What is said about hazards that are no emergency: why work stops, the line beside an answer, and what clears it. */
 
 import type { Caution } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';

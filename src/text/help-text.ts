@@ -1,4 +1,4 @@
-/** The words of help. */
+/** Text of the help, sources and tape answers. */
 
 import type { Source } from '../reply/reply.ts';
 

@@ -1,4 +1,4 @@
-/** The words of a whole home: doorways, things in rooms, offcuts from room to room, what is left. Figures come in already said. */
+/** Text about whole homes, herringbone floors and floors already begun. Figures arrive already formatted. */
 
 import { counted } from './floor-text.ts';
 

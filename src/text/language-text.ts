@@ -1,4 +1,4 @@
-/** The texts about plain sentences: how words in one were taken, what is asked back, and what is not worked out yet. */
+/** Text about sentences: how words were understood, what is asked back, and what can't be worked out yet. */
 
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';

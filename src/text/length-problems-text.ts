@@ -1,4 +1,4 @@
-/** What was typed for an option, and a problem with it. */
+/** Problems with lengths, figures and names that could not be read, and the helper that words a problem. */
 
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';

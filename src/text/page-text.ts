@@ -1,4 +1,4 @@
-/** The words of the share page: around the sheets, at what can be ticked and told, and where there is no page. */
+/** Text of the share page: around the sheets, beside what can be ticked or entered, and where there is no page. */
 
 /** What each sheet is called on the page. */
 export const PAGE_SECTIONS = {

@@ -1,4 +1,4 @@
-/** The words of a plan for the whole job: stages, what must be true before each, tools, and hired trades. */
+/** Text of the plan for the whole job: stages, what must be true before each, tools, and hired trades. */
 
 import { counted } from './floor-text.ts';
 

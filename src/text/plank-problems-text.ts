@@ -1,4 +1,4 @@
-/** The texts about planks and prices: what is expected where one could not be read, and how a doubtful one was read. */
+/** Problems with planks and prices: what is expected where one could not be read, and how a doubtful one was read. */
 
 /** A plank as this asker would type one: its size, and what a carton holds. */
 export function plankSizeExample(metric: boolean): string {

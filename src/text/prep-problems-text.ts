@@ -1,4 +1,4 @@
-/** The texts about straightedge readings, grids, rules, ramps and bags that cannot be read, and how doubtful ones were. */
+/** Problems with prep options that could not be read: level, moisture, lifting, patches, squeaks, noise and tear-out. */
 
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';

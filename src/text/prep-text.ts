@@ -1,4 +1,4 @@
-/** The words of the level answer. Figures come in already said. */
+/** Text of the level, lift, moisture, patch and squeaks answers. Figures arrive already formatted. */
 
 import { counted } from './floor-text.ts';
 

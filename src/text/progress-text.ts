@@ -1,4 +1,4 @@
-/** The words of a project's progress: stages, what comes next, what it waits for. */
+/** Text about a project's progress: stages, what comes next, and what it is waiting for. */
 
 import type { Stage } from '../reply/need.ts';
 import type { Problem } from '../reply/reply.ts';

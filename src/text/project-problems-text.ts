@@ -1,4 +1,4 @@
-/** The problems of projects: what is not there, what is full, what cannot be read, and what to type instead. */
+/** Problems with projects: what isn't there, what is full, what could not be read, and what to type instead. */
 
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';

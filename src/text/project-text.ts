@@ -1,4 +1,4 @@
-/** What is said of projects: headlines, the changes in words, and what can be done next. */
+/** Text about projects: headlines, changes in words, autofill, saved answers, notes, measuring, and what can be done next. */
 
 import type { Problem } from '../reply/reply.ts';
 import { capital, quoted } from './chat-text.ts';

@@ -1,4 +1,4 @@
-/** The texts about rooms and walks: what is expected where one could not be read, and how a doubtful one was read. */
+/** Problems with rooms and walks: what is expected where one could not be read, and how a doubtful one was read. */
 
 /** A room as this asker would type one. */
 export function roomExample(metric: boolean, decimal: '.' | ','): string {

@@ -1,4 +1,4 @@
-/** What is said of sharing: what was given, to whom, until when, and what goes beyond it. */
+/** Text about sharing and linked accounts: what was shared, with whom, until when, and codes. */
 
 import type { Problem } from '../reply/reply.ts';
 import { capital, quoted } from './chat-text.ts';

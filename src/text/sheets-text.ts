@@ -1,4 +1,4 @@
-/** The words of sheets to be handed on. */
+/** Text on sheets that are handed on: PDF pages, spreadsheet headings and summaries. */
 
 import type { SheetKey } from '../reply/job-sheet.ts';
 import { counted } from './floor-text.ts';

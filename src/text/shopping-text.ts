@@ -1,4 +1,4 @@
-/** The words of a project's shopping list. */
+/** Text of shopping lists, spending, and the names of what is bought and what it is sold in. */
 
 import type { Stage } from '../reply/need.ts';
 import type { Problem } from '../reply/reply.ts';

@@ -1,4 +1,4 @@
-/** The words of a tear-out answer. Figures come in already said. */
+/** Text of the tear-out answer. Figures arrive already formatted. */
 
 import { counted } from './floor-text.ts';
 

@@ -1,4 +1,4 @@
-/** The texts about doors, corners, bays and stock that cannot be read, or that a room or a saw cannot have. */
+/** Problems with doors, corners, bays, stock and paint that could not be read, or that a room or a saw can't have. */
 
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';

@@ -1,4 +1,4 @@
-/** The words of a trim answer: headline, labels, cuts, steps. Figures come in already said. */
+/** Text of the trim list, reset, edges and finish answers. Figures arrive already formatted. */
 
 import { counted } from './floor-text.ts';
 
