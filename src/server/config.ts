@@ -5,6 +5,8 @@ import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
 import { distance } from 'fastest-levenshtein';
 import type { z } from 'zod';
+import type { DiscordConfig } from '../platforms/discord/settings.ts';
+import type { SlackSettings } from '../platforms/slack/settings.ts';
 import { settingFacts, settings } from './environment.ts';
 
 // What the environment tells of settings: secrets out of files, and variables that no setting has.
@@ -95,31 +97,8 @@ export interface Config {
   /** Where metrics are read: at a place of their own, and on the HTTP server with a token; nowhere without either. */
   readonly metrics: { readonly at?: { readonly host: string; readonly port: number }; readonly token: string };
   readonly limits: Limits;
-  /** What Discord needs; empty where it is not told. */
-  readonly discord: {
-    readonly token: string;
-    /** Told: interactions come by HTTP, signed with this key. */
-    readonly publicKey: string;
-    /** Where commands are registered, and the one server they are tried in. */
-    readonly application: string;
-    readonly guild: string;
-    readonly shards?: { readonly first: number; readonly last: number; readonly of: number };
-    /** Where its REST interface is, if not at its own address: a proxy that keeps many processes to one rate limit. */
-    readonly api?: string;
-  };
-  /** What Slack needs; empty where it is not told. */
-  readonly slack: {
-    readonly botToken: string;
-    readonly appToken: string;
-    readonly signingSecret: string;
-    readonly clientId: string;
-    readonly clientSecret: string;
-    readonly stateSecret: string;
-    /** Seals the tokens of workspaces in the store; several with commas, the one in use first. */
-    readonly key: string;
-    /** Where its Web API is, if not at its own address. */
-    readonly api?: string;
-  };
+  readonly discord: DiscordConfig;
+  readonly slack: SlackSettings;
 }
 
 /** What one person, one server and one ask may take. */

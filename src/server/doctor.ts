@@ -1,9 +1,9 @@
 /** Checks everything the bot needs before it is started, and changes nothing. */
 
 import { dirname } from 'node:path';
-import { slackIsConfigured, slackLacks } from '../platforms/slack/settings.ts';
+import { keyFlaw, slackIsConfigured, slackLacks } from '../platforms/slack/settings.ts';
 import { lookAtStore, type StoreLook } from '../storage/look.ts';
-import { chatsAreConfigured, keyFlaw } from './chat-settings.ts';
+import { chatsAreConfigured } from './chat-settings.ts';
 import { type Config, configDoubts, dataFolder, type Environment, readConfig } from './config.ts';
 import {
   applicationOf,

@@ -7,15 +7,11 @@ import { type Context, Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { matchedRoutes } from 'hono/route';
 import { asRequest } from '../chat/request-id.ts';
+import type { PlatformRoute } from '../platforms/platform.ts';
 import type { Metrics } from './metrics.ts';
 
-/** What a platform answers at a path; `*` at its end takes everything below. */
-export interface Route {
-  readonly method: 'GET' | 'POST' | 'ALL';
-  readonly path: string;
-  /** `from` is the address at the other end of the connection, where it is known. */
-  handle(request: Request, from?: string): Promise<Response> | Response;
-}
+/** What is answered at a path. */
+export type Route = PlatformRoute;
 
 /** A sender that dribbles must not hold a connection for good; Node looks every half minute if it is not told to look more often. */
 const DRIBBLING = { headersTimeout: 10_000, requestTimeout: 20_000, connectionsCheckingInterval: 2_000 } as const;

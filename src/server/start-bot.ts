@@ -1,111 +1,77 @@
 /** Starts the bot on its chat platforms, and ends it once everything begun is finished. */
 
 import { setTimeout as sleep } from 'node:timers/promises';
-import { commands } from '../../commands/all.ts';
-import type { Asker } from '../accounts/asker.ts';
-import { openAccess } from '../accounts/project-access.ts';
+import { catalog } from '../../commands/index.ts';
 import { lateWork } from '../chat/background-work.ts';
 import { isEmergency } from '../chat/hazard-answers.ts';
 import { answer } from '../chat/pipeline.ts';
-import type { Ports, Request } from '../chat/ports.ts';
+import type { Request } from '../chat/ports.ts';
 import { inTurn } from '../chat/rate-limit.ts';
-import { suggest } from '../chat/suggest.ts';
-import { closeFiles, fileFigures, makeFile } from '../documents/make.ts';
-import { closePictures, pictureFigures, toPng } from '../drawing/png.ts';
-import { slackIsConfigured } from '../platforms/slack/settings.ts';
+import { closeFiles, fileFigures } from '../documents/make.ts';
+import { closePictures, pictureFigures } from '../drawing/png.ts';
+import { GOODBYE, type Platform, type PlatformContext, type RunningPlatform } from '../platforms/platform.ts';
+import { platforms } from '../platforms/platforms.ts';
 import { type OpenStore, openStore } from '../storage/store.ts';
+import { accountName, type PlatformName } from '../text/platform-names.ts';
 import { boundTasks, closeWorkers, taskFigures } from '../workers/pool.ts';
 import { type Config, configDoubts, dataFolder, type Environment, secretsOf } from './config.ts';
 import { type Ending, endingWith, firstSignal } from './ending.ts';
 import { listen, type Route, routed } from './http.ts';
 import { type Log, logTo } from './logger.ts';
 import { type Metrics, watchedStore } from './metrics.ts';
+import { contextOf, wait } from './platform-context.ts';
 import { warm } from './warm-up.ts';
-import { pageRoutes } from './web-page.ts';
 
-// The chats that were told of, each with what it needs of the pipeline.
+// The platforms that run together.
 
-/** Milliseconds for which a better answer is waited for before the first one is shown. */
-const PATIENCE = 1500;
-/** Milliseconds for which the bot still hears what came as its end began. */
-const GOODBYE = 300;
-
-export interface Chats {
+export interface StartedPlatforms {
   /** What the HTTP server answers for them. */
   readonly routes: readonly Route[];
-  /** The chats that events do not reach just now. */
+  /** Those that events do not reach just now. */
   connected(): readonly string[];
 }
 
-/** Starts them. Rejects when one cannot start. */
-export async function startChats(
-  config: Config,
-  ports: Ports & { readonly store: OpenStore },
+/** Starts every chat that is configured, and what runs beside them. Rejects when one cannot start. */
+export async function startPlatforms(
+  context: PlatformContext,
   ending: Ending,
-): Promise<Chats> {
-  const { slack, discord, limits, units, decimal, currency, store: url } = config;
-  const preferences = { units, decimal, currency };
-  const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
-  const allowed = ports.store.allowed({ person: limits.asksPerMinute, server: limits.serverAsksPerMinute });
-  const parts = {
-    answer: inTurn(
-      (request: Request) => answer(request, commands, { ...ports, allowed }),
-      wait,
-      ({ text }) => isEmergency(text),
-    ),
-    commands,
-    preferences,
-    kept: ports.store.kept,
-    fault: ports.fault,
-    toPng,
-    makeFile,
+  among: readonly Platform[] = platforms,
+): Promise<StartedPlatforms> {
+  const wanted = among.filter(
+    ({ runs, settings }) => runs === 'beside' || (runs === 'configured' && settings.configured(context.config)),
+  );
+  const started: (readonly [PlatformName, RunningPlatform])[] = [];
+  for (const platform of wanted) {
+    const { name } = platform;
+    const running = await began(accountName(name), platform.start(context));
+    const { close } = running;
+    if (close) ending.add('takes', name, close);
+    started.push([name, running]);
+  }
+  return {
+    routes: started.flatMap(([, { routes }]) => routes),
+    connected: () => started.flatMap(([name, { connected }]) => (connected() ? [] : [name])),
   };
-  const routes: Route[] = [];
-  const connected: (readonly [string, () => boolean])[] = [];
-  if (slackIsConfigured(slack)) {
-    const { startSlack } = await import('../platforms/slack/start.ts');
-    const holds = async (asker: Asker): Promise<boolean> => (await openAccess(asker, ports)?.inUse()) !== undefined;
-    const clock = { wait, patience: () => wait(PATIENCE), now: Date.now };
-    const running = await began('Slack', startSlack(slack, { ...parts, ...clock, holds, shared: url !== '' }));
-    ending.add('takes', 'slack', () => running.stop());
-    routes.push(...running.pages);
-    connected.push(['slack', running.connected]);
-  }
-  if (discord.token !== '') {
-    const { startDiscord } = await import('../platforms/discord/start.ts');
-    const { token, publicKey, shards, api } = discord;
-    const settings = {
-      token,
-      ...(publicKey === '' ? {} : { publicKey }),
-      ...(shards ? { shards } : {}),
-      ...(api ? { api } : {}),
-    };
-    const starting = startDiscord(settings, {
-      ...parts,
-      suggest: (asker, command, option, typed) =>
-        suggest(asker, { command, option, commands, preferences }, typed, ports),
-    });
-    const running = await began('Discord', starting);
-    ending.add('takes', 'discord', async () => {
-      running.refuse();
-      // What is on its way from Discord already is still told something.
-      await wait(GOODBYE);
-      await running.close();
-    });
-    routes.push(...running.routes);
-    connected.push(['discord', running.connected]);
-  }
-  return { routes, connected: () => connected.flatMap(([name, is]) => (is() ? [] : [name])) };
 }
 
-/** What was started. Rejects with which chat did not start, and what tells more. */
-async function began<T>(chat: string, starting: Promise<T>): Promise<T> {
+/** Requests answered in their turn, and as often as their asker and their server may. */
+function answerInTurn({ limits }: Config, ports: PlatformContext['ports']): PlatformContext['answer'] {
+  const allowed = ports.store.allowed({ person: limits.asksPerMinute, server: limits.serverAsksPerMinute });
+  return inTurn(
+    (request: Request) => answer(request, catalog, { ...ports, allowed }),
+    wait,
+    ({ text }) => isEmergency(text),
+  );
+}
+
+/** What was started. Rejects with which platform did not start, and what tells more. */
+async function began<T>(platform: string, starting: Promise<T>): Promise<T> {
   try {
     return await starting;
   } catch (cause) {
     const said = cause instanceof Error ? cause.message : String(cause);
     const more = 'Whether it can be reached and knows the token: npm run doctor -- --online';
-    throw new Error(`${chat} did not start: ${said}\n${more}`, { cause });
+    throw new Error(`${platform} did not start: ${said}\n${more}`, { cause });
   }
 }
 
@@ -144,7 +110,7 @@ export async function runBot(config: Config, environment: Environment): Promise<
   const began = performance.now();
   const ending = endingWith({
     passed: () => performance.now(),
-    wait: (milliseconds) => sleep(milliseconds, undefined, { ref: false }),
+    wait,
     given: (part, how, ms) => log.state(how === 'ended' ? 'closing' : 'late', { part, ms: Math.round(ms) }),
     fault: (cause) => log.fault('process', cause),
   });
@@ -193,9 +159,11 @@ async function start(config: Config, environment: Environment, { log, ending }: 
   };
   const address = (): string | undefined => (config.address === '' ? undefined : config.address);
   const ports = { fault: log.fault, requested, store, later, address };
-  const chats = await startChats(config, ports, ending);
-  const ready = readiness({ store, connected: chats.connected, ending: ending.begun });
-  const routes = [...chats.routes, ...(await pageRoutes(config, ports))];
+  const { routes, connected } = await startPlatforms(
+    contextOf(config, ports, { answer: answerInTurn(config, ports) }),
+    ending,
+  );
+  const ready = readiness({ store, connected, ending: ending.begun });
   await serve(config, { metrics, routes, ready }, { log, ending });
 }
 

@@ -6,6 +6,8 @@ import { type APIInteraction, InteractionType } from 'discord-api-types/v10';
 import { InteractionResponseType, verifyKey } from 'discord-interactions';
 import { freshIds } from '../../chat/rate-limit.ts';
 import { asRequest } from '../../chat/request-id.ts';
+import { suggest } from '../../chat/suggest.ts';
+import { GOODBYE, type PlatformContext, type RunningPlatform } from '../platform.ts';
 import { tellFault } from './fault.ts';
 import { sayRestarting } from './forms.ts';
 import { cameOf } from './interaction.ts';
@@ -224,4 +226,37 @@ async function tellRestarting(interaction: APIInteraction, access: DiscordContex
 /** Resolves when nothing is left, of what is added meanwhile too. */
 async function allOf(begun: ReadonlyMap<Promise<void>, unknown>): Promise<void> {
   while (begun.size > 0) await Promise.all(begun.keys());
+}
+
+/** Connects the bot as it is configured. Rejects as `startDiscord` does. */
+export async function connectDiscord(context: PlatformContext): Promise<RunningPlatform> {
+  const { config, ports, answer, toPng, makeFile, wait } = context;
+  const commands = await context.commands();
+  const { units, decimal, currency } = config;
+  const preferences = { units, decimal, currency };
+  const { token, publicKey, shards, api } = config.discord;
+  const settings = {
+    token,
+    ...(publicKey === '' ? {} : { publicKey }),
+    ...(shards ? { shards } : {}),
+    ...(api ? { api } : {}),
+  };
+  const running = await startDiscord(settings, {
+    answer,
+    commands,
+    preferences,
+    kept: ports.store.kept,
+    fault: ports.fault,
+    toPng,
+    makeFile,
+    suggest: (asker, command, option, typed) =>
+      suggest(asker, { command, option, commands, preferences }, typed, ports),
+  });
+  const close = async (): Promise<void> => {
+    running.refuse();
+    // What is on its way from Discord already still gets a word.
+    await wait(GOODBYE);
+    await running.close();
+  };
+  return { routes: running.routes, connected: running.connected, close };
 }

@@ -6,11 +6,11 @@ import type { Installation, InstallationQuery, InstallationStore, InstallProvide
 import { z } from 'zod';
 import type { KeyValueStore } from '../../storage/types.ts';
 import { SCOPES } from './register.ts';
+import { keyBytes } from './settings.ts';
 
 // Values sealed for the store by AES-256-GCM: unreadable without the key, and refused where a bit of them was
 // changed.
 
-const KEY_BYTES = 32;
 const NONCE_BYTES = 12;
 const TAG_BYTES = 16;
 
@@ -50,13 +50,7 @@ export function sealOf(keys: string): Seal {
 
 /** A key with a name that tells nothing of it. */
 function sealKey(text: string): { readonly name: string; readonly bytes: Buffer } {
-  const bytes = Buffer.from(text, 'base64');
-  if (
-    bytes.length !== KEY_BYTES ||
-    bytes.toString('base64').replace(/(?<!=)=+$/, '') !== text.replace(/(?<!=)=+$/, '')
-  ) {
-    throw new Error('FLOORHAND_KEY is no 32 bytes in base64; make one with: openssl rand -base64 32');
-  }
+  const bytes = keyBytes(text);
   return { name: createHash('sha256').update('floorhand key ').update(bytes).digest('hex').slice(0, 12), bytes };
 }
 

@@ -1,5 +1,9 @@
 /** The settings of a Slack app, and what is missing for it to start. Read before anything of Slack is loaded. */
 
+import { Buffer } from 'node:buffer';
+
+const KEY_BYTES = 32;
+
 /** What whoever runs the bot has told of their Slack app; empty texts are not told. */
 export interface SlackSettings {
   readonly botToken: string;
@@ -8,6 +12,7 @@ export interface SlackSettings {
   readonly clientId: string;
   readonly clientSecret: string;
   readonly stateSecret: string;
+  /** Seals the tokens of workspaces in the store; several with commas, the one in use first. */
   readonly key: string;
   /** Where Slack's API is; Slack's own without it. */
   readonly api?: string;
@@ -34,4 +39,37 @@ export function slackLacks(settings: SlackSettings): readonly string[] {
     if (key === '') lacks.push('FLOORHAND_KEY, which seals the tokens of workspaces');
   }
   return lacks;
+}
+
+/** What keeps Slack from starting, each as a sentence that says what to set; none where nothing does or Slack is not configured. */
+export function slackConfigLacks(settings: SlackSettings): readonly string[] {
+  if (!slackIsConfigured(settings)) return [];
+  const flaw = keyFlaw(settings.key);
+  return [
+    ...slackLacks(settings).map((lack) => `Slack: set ${lack}`),
+    ...(flaw === undefined ? [] : [`Slack: ${flaw}; set it to what this prints: openssl rand -base64 32`]),
+  ];
+}
+
+/** What is wrong with the key, if one is set. */
+export function keyFlaw(key: string): string | undefined {
+  if (key === '') return undefined;
+  try {
+    for (const one of key.split(',')) keyBytes(one.trim());
+    return undefined;
+  } catch {
+    return 'FLOORHAND_KEY is no 32 bytes in base64';
+  }
+}
+
+/** A key out of its base64. Throws when it is none. */
+export function keyBytes(text: string): Buffer {
+  const bytes = Buffer.from(text, 'base64');
+  if (
+    bytes.length !== KEY_BYTES ||
+    bytes.toString('base64').replace(/(?<!=)=+$/, '') !== text.replace(/(?<!=)=+$/, '')
+  ) {
+    throw new Error('FLOORHAND_KEY is no 32 bytes in base64; make one with: openssl rand -base64 32');
+  }
+  return bytes;
 }

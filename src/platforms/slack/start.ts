@@ -2,9 +2,11 @@
 
 import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@slack/bolt';
 import { InstallProvider } from '@slack/oauth';
+import { openAccess } from '../../accounts/project-access.ts';
 import { freshIds } from '../../chat/rate-limit.ts';
 import { asRequest } from '../../chat/request-id.ts';
 import { CHAT } from '../../text/chat-text.ts';
+import type { PlatformContext, RunningPlatform } from '../platform.ts';
 import { type Installations, type InstallPage, installationsIn, installPages, sealOf } from './install.ts';
 import { receive } from './receive.ts';
 import { FetchReceiver } from './receiver.ts';
@@ -137,4 +139,29 @@ function loggerOf({ fault }: SlackPorts): Logger {
     getLevel: () => LogLevel.WARN,
     setName: () => undefined,
   };
+}
+
+/** Milliseconds for which a better answer is waited for before the first one is shown. */
+const PATIENCE = 1500;
+
+/** Connects the app as it is configured. Rejects as `startSlack` does. */
+export async function connectSlack(context: PlatformContext): Promise<RunningPlatform> {
+  const { config, ports, answer, toPng, makeFile, wait } = context;
+  const commands = await context.commands();
+  const { units, decimal, currency } = config;
+  const running = await startSlack(config.slack, {
+    answer,
+    commands,
+    preferences: { units, decimal, currency },
+    kept: ports.store.kept,
+    fault: ports.fault,
+    toPng,
+    makeFile,
+    wait,
+    patience: () => wait(PATIENCE),
+    now: Date.now,
+    holds: async (asker) => (await openAccess(asker, ports)?.inUse()) !== undefined,
+    shared: config.store !== '',
+  });
+  return { routes: running.pages, connected: running.connected, close: () => running.stop() };
 }

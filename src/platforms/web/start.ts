@@ -1,9 +1,13 @@
 /** The share page as routes of the one server. */
 
+import { answer } from '../../chat/pipeline.ts';
 import { NO_PAGE } from '../../text/page-text.ts';
+import type { PlatformContext, RunningPlatform } from '../platform.ts';
 import { assetAt } from './assets.ts';
-import { receive } from './receive.ts';
+import { A_MINUTE } from './limits.ts';
+import { allowanceOf, receive } from './receive.ts';
 import { notFoundPage } from './send.ts';
+import { openedBy } from './share-page.ts';
 import { OPEN } from './shell.ts';
 import type { WebPorts } from './types.ts';
 
@@ -26,4 +30,19 @@ function asset(request: Request): Promise<Response> | Response {
   const found = assetAt(new URL(request.url).pathname);
   if (!found) return notFoundPage(NO_PAGE.missing, 404);
   return new Response(found.bytes, { headers: { ...OPEN, 'Content-Type': found.type } });
+}
+
+/** Opens the page beside the chats, or on this machine while the terminal is open. */
+export async function openPage({ config, catalog, ports, files }: PlatformContext): Promise<RunningPlatform> {
+  const { units, decimal, currency } = config;
+  const routes = startWeb({
+    ...ports,
+    preferences: { units, decimal, currency },
+    answer: (request) => answer(request, catalog, ports),
+    opened: openedBy(ports),
+    // A link is nobody's server.
+    allow: allowanceOf(ports.store.allowed({ person: A_MINUTE.permission, server: A_MINUTE.permission })),
+    files,
+  });
+  return { routes, connected: () => true };
 }

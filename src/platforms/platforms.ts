@@ -1,0 +1,63 @@
+/** The platforms that there are. Nothing of one is loaded before it starts. */
+
+import { discordIsConfigured, discordLacks } from './discord/settings.ts';
+import type { Platform } from './platform.ts';
+import { slackConfigLacks, slackIsConfigured } from './slack/settings.ts';
+
+const slack: Platform = {
+  name: 'slack',
+  runs: 'configured',
+  settings: {
+    configured: ({ slack: config }) => slackIsConfigured(config),
+    lacks: ({ slack: config }) => slackConfigLacks(config),
+  },
+  start: async (context) => (await import('./slack/start.ts')).connectSlack(context),
+  render: async (answer, id) => (await import('./slack/render.ts')).render(answer, { id }),
+  // Ids are unique within a workspace, or within the organization where the app is installed in all of it.
+  accountPattern: /^slack:(?:[TE][A-Z0-9]+:)?[UW][A-Z0-9]+$/,
+};
+
+const discord: Platform = {
+  name: 'discord',
+  runs: 'configured',
+  settings: {
+    configured: ({ discord: config }) => discordIsConfigured(config),
+    lacks: ({ discord: config }) => discordLacks(config),
+  },
+  start: async (context) => (await import('./discord/start.ts')).connectDiscord(context),
+  render: async (answer) => (await import('./discord/render.ts')).render(answer),
+  accountPattern: /^discord:\d{1,20}$/,
+};
+
+/** Nothing to configure, and nothing to miss. */
+const READY: Platform['settings'] = { configured: () => true, lacks: () => [] };
+
+const web: Platform = {
+  name: 'web',
+  runs: 'beside',
+  settings: READY,
+  start: async (context) => (await import('./web/start.ts')).openPage(context),
+  render: async (answer, id) => [`${await (await import('./web/render.ts')).render(answer, id)}`],
+  // The hash of a link's token: the link itself is nowhere kept.
+  accountPattern: /^web:[0-9a-f]{64}$/,
+};
+
+const terminal: Platform = {
+  name: 'terminal',
+  runs: 'alone',
+  settings: READY,
+  start: async (context) => (await import('./terminal/start.ts')).openTerminal(context),
+  render: async (answer) => {
+    const { COLUMNS, render } = await import('./terminal/render.ts');
+    return [render(answer, { width: COLUMNS, colour: false })];
+  },
+  accountPattern: /^terminal:local$/,
+};
+
+/** In the order in which they start. */
+export const platforms: readonly Platform[] = [discord, slack, web, terminal];
+
+/** The platforms that run in one of the ways there are. */
+export function platformsThat(run: Platform['runs'], among: readonly Platform[] = platforms): readonly Platform[] {
+  return among.filter(({ runs }) => runs === run);
+}
