@@ -31,7 +31,6 @@ export function wallLength(outline: Outline, index: number): Length {
   return ticks(Math.round(Math.hypot(bx - ax, by - ay)));
 }
 
-/** True when every wall runs along x or along y. */
 export function isRectilinear(outline: Outline): boolean {
   return outline.every(([x, y], i) => {
     const [nx, ny] = at(outline, i + 1);
