@@ -125,7 +125,6 @@ function leastAlone(slicings: readonly Slicing[], plank: Plank, rules: Pick<Rule
 
 // Checking the rules: read off the finished layout, independent of how it was made.
 
-/** One region's layout, reduced to what the rules look at. */
 export interface Layout {
   readonly name: string;
   readonly levels: readonly WallLevel[];
@@ -133,7 +132,6 @@ export interface Layout {
   readonly rows: readonly SlicedRow[];
   readonly runs: readonly Run[];
   readonly starts: readonly number[];
-  /** Start pieces the pattern asks for, if it asks for any. */
   readonly patterned: readonly number[] | undefined;
 }
 
@@ -173,7 +171,6 @@ export function brokenRules(layout: Layout, plank: Plank, rules: Rules): readonl
   return broken.sort((a, b) => a.row - b.row || a.at - b.at);
 }
 
-/** Index of the row next to the wall at this level. */
 function rowBeside(rows: readonly SlicedRow[], level: WallLevel): number {
   const index = rows.findIndex((row) =>
     level.side === 'floor'

@@ -30,8 +30,6 @@ function outlines(found: Paths64): readonly Outline[] {
   return found.map((path) => path.map(({ x, y }) => [x, y] as const));
 }
 
-// Poses: quarter turns, then a move.
-
 /** Limited to quarter turns so that every corner stays on a tick. */
 export type QuarterTurn = 0 | 90 | 180 | 270;
 

@@ -8,8 +8,6 @@ import { chooseRowLine, lineClasses } from './row-lines.ts';
 import { type Run, runsOf } from './runs.ts';
 import { leastWall, type Slab, type SlicedRow, slabsOf, sliceRows, type WallLevel, wallLevels } from './slab.ts';
 
-// Insetting a region by the gap.
-
 /** The miter of a square corner is √2 gaps long, so a limit of 2 keeps it square. */
 const MITER_LIMIT = 2;
 
@@ -72,9 +70,6 @@ function clamped(value: number, low: number, high: number): number {
   return Math.min(Math.max(value, low), high) + 0;
 }
 
-// Slicing a region into rows.
-
-/** A region and the angle of its rows. */
 export interface CoveredArea {
   readonly region: Region;
   readonly angle: Angle;
@@ -123,8 +118,6 @@ function slicedAt(
   const rows = sliceRows(slabs, line, plank.width);
   return { region, frame, slabs, levels, line, rows, runs: runsOf(rows) };
 }
-
-// Alternative row lines, without the ones that can't win.
 
 /** At most this many combinations over all regions are tried. */
 const MOST_CHOICES = 8;

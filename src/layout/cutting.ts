@@ -3,8 +3,6 @@
 import type { Sliced } from './covered-area.ts';
 import type { Plan, Plank, Rules } from './floor.ts';
 
-// Pieces with square ends.
-
 /** The caller finds a piece again by its index in the list it passed. */
 export interface CutPiece {
   readonly length: number;
@@ -102,7 +100,6 @@ export interface NestPlank {
   readonly lock: 'click' | 'none';
 }
 
-/** A cut across a plank, by where it crosses each edge. */
 interface Cut {
   readonly near: number;
   readonly far: number;
@@ -146,7 +143,6 @@ export function nestPlanks(pieces: readonly NestPiece[], plank: NestPlank): read
   return planks.map((open) => open.pieces);
 }
 
-/** How many ends can be paired with a start. */
 export function pairUp(ends: readonly NestPiece[], starts: readonly NestPiece[], plank: NestPlank): readonly number[] {
   const fits = ends.map((end) => {
     const cut = rightCut(end, 0);
@@ -178,7 +174,6 @@ export function pairUp(ends: readonly NestPiece[], starts: readonly NestPiece[],
   return partner;
 }
 
-/** The cut at the left end of a start piece whose right end is the plank's right end. */
 function startCut(start: NestPiece, plank: NestPlank): Cut {
   const at = plank.length - start.length;
   return { near: at + start.near[0], far: at + start.far[0] };
@@ -391,8 +386,6 @@ function hasPart(shared: SharedPlanks, piece: CutPiece): boolean {
 function partsOf(shared: SharedPlanks): string {
   return `${shared.pieces.some((p) => p.part === 'start')}${shared.pieces.some((p) => p.part === 'end')}`;
 }
-
-// Counting cuts.
 
 /**
  * Cuts across planks (one per cut piece, except the last piece of a plank that is used up) and rips along them (one per

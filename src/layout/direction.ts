@@ -100,7 +100,6 @@ export function largestOf(regions: readonly Region[]): Region {
 
 // Comparing a floor laid as it is with one turned a quarter turn.
 
-/** `cartons` is how many have to be bought for this direction. */
 interface Way {
   readonly plan: Plan;
   readonly cartons: number;

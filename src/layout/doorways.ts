@@ -6,8 +6,6 @@ import { AS_DRAWN, type Pose, posed, type QuarterTurn, touches } from './combine
 import type { Region } from './floor.ts';
 import { turned } from './frame.ts';
 
-// The opening in one wall: its face and the stretch between the jambs.
-
 /** Distance from one end of the wall, as seen facing it from inside the room, to the near jamb. */
 export interface JambPlace {
   readonly from: 'left' | 'right';
@@ -51,7 +49,6 @@ function mouthOn({ from, to, length, out }: Face, width: number, place: JambPlac
   return { from: along(beyond), to: along(beyond + width), out };
 }
 
-/** Indices of the walls that face `way`, longest first. */
 function facesLooking(outline: Outline, way: Point): readonly number[] {
   return outline
     .map((_, wall) => ({ wall, face: faceOf(outline, wall) }))
@@ -107,7 +104,6 @@ export type Taken =
   | { readonly kind: 'turned'; readonly room: string; readonly angle: 90 | 180 | 270 }
   | { readonly kind: 'unplaced'; readonly doorway: number; readonly room: string };
 
-/** Why a doorway can't be where it was given. */
 export interface DoorwayTrouble {
   readonly about: 'doorway';
   readonly doorway: number;
@@ -226,7 +222,6 @@ function meeting(mouth: Mouth, own: Mouth, depth: number): Pose | undefined {
   return { angle, move: [tx - x, ty - y] };
 }
 
-/** Rooms of one group that overlap, or touch without a wall between them. */
 function overlaps(rooms: readonly Region[], { poses, groups, placedBy }: Placing): readonly DoorwayTrouble[] {
   const outlines = rooms.map(({ outline }, i) => posed(outline, poses[i] ?? AS_DRAWN));
   const found: DoorwayTrouble[] = [];
@@ -269,8 +264,6 @@ function facing(
   return best;
 }
 
-// Opening doorways in rooms that have been placed.
-
 /** A box of floor in a wall, in region coordinates: `depth` ticks out from an opening. */
 export interface OpenedDoorway {
   readonly index: number;
@@ -304,7 +297,6 @@ export function openDoorways(
   );
 }
 
-/** The wall of a side and the opening in it, or why there is none. */
 function sideMouth(rooms: readonly Region[], { rooms: ends, given }: Link, { poses }: Placing, side: 0 | 1) {
   const { wall, at } = given.sides[side];
   const room = rooms[ends[side]];

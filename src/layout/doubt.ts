@@ -99,7 +99,6 @@ function isSound(outline: Outline, before: Outline): boolean {
   );
 }
 
-/** A key for the shape regardless of its position. */
 function shapeOf(outline: Outline): string {
   const minX = Math.min(...outline.map(([x]) => x));
   const minY = Math.min(...outline.map(([, y]) => y));

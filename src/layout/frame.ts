@@ -92,7 +92,6 @@ export function angleAlong(outline: Outline, index: number): Angle {
   return ((Math.abs(degrees - whole) < 0.01 ? whole : degrees) + 360) % 360;
 }
 
-/** The angle at which rows run along the longer or shorter side of the bounding box. */
 export function angleBySide(outline: Outline, side: 'long' | 'short'): Angle {
   const { minX, minY, maxX, maxY } = boxOf(outline);
   const wide = maxX - minX >= maxY - minY;

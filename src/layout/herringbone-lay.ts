@@ -69,7 +69,6 @@ function wayOf(outline: Outline, index: number): readonly [number, number] {
   return [(b[0] - a[0]) / long, (b[1] - a[1]) / long];
 }
 
-/** The boards along one wall in one course. */
 function strip(
   outer: Outline,
   inner: Outline,
@@ -115,7 +114,6 @@ function firstOf(run: number, course: number, length: number, minEnd: number): n
   return Math.floor((first + rest) / 2) >= minEnd ? Math.floor((first + rest) / 2) : first;
 }
 
-/** A region and the angle of its zigzags. */
 export interface ZigzagArea {
   readonly region: Region;
   readonly angle: number;
@@ -184,7 +182,6 @@ export function layHerringbone(
   };
 }
 
-/** The border of each part of the area, and the field inside it. */
 function withBorder(
   name: string,
   ground: readonly Outline[],

@@ -32,9 +32,7 @@ export interface HerringRules {
   readonly gap: Length;
   readonly kerf: Length;
   readonly minEnd: Length;
-  /** Number of courses along the walls. */
   readonly border: number;
-  /** True for boards that come as A and B. */
   readonly handed: boolean;
 }
 
@@ -52,7 +50,6 @@ export interface HerringPlan {
   readonly reused: number;
   readonly whole: number;
   readonly pieces: number;
-  /** Boards of each hand, for boards that come as A and B. */
   readonly hands?: { readonly A: number; readonly B: number };
   readonly bound: Bound;
   /**
@@ -62,7 +59,6 @@ export interface HerringPlan {
   readonly aligned: boolean;
 }
 
-/** Why a border doesn't fit a region. */
 export interface NoBorder {
   readonly region: string;
   readonly why: 'too wide' | 'meets a hole';
@@ -87,7 +83,7 @@ export interface BoardCut {
   readonly right?: Slant;
 }
 
-/** Frame to board coordinates; rounded to a tick except at 0° and 90°. */
+/** Rounded to a tick except at 0° and 90°. */
 export function onBoard([u, v]: Point, { corner, along }: BoardWay): Point {
   const [du, dv] = [u - corner[0], v - corner[1]];
   if (along === 0) return [du, dv];
@@ -99,7 +95,6 @@ export function onBoard([u, v]: Point, { corner, along }: BoardWay): Point {
   ];
 }
 
-/** Board to frame coordinates. */
 export function inFrame([x, y]: Point, { corner, along }: BoardWay): Point {
   if (along === 0) return [corner[0] + x, corner[1] + y];
   if (along === 90) return [corner[0] - y, corner[1] + x];

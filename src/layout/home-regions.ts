@@ -19,7 +19,6 @@ import type { LaidRegion, Opening, Piece, Region, RoomPart, Row, Standing } from
 import { type Angle, startingWall, toFrame } from './frame.ts';
 import { boxesOf, type ObstacleBox, type ParsedStanding, type StandingTrouble } from './obstacles.ts';
 
-/** Regions to lay, doorways in the order given, and what had to be assumed. */
 export interface Home {
   readonly regions: readonly Region[];
   readonly doorways: readonly HomeDoorway[];
@@ -107,7 +106,6 @@ function linksOf(rooms: readonly Region[], doorways: readonly Doorway[], trouble
   });
 }
 
-/** Doorways that break into a third room or into each other. */
 function crowded(
   rooms: readonly Region[],
   { groups, poses }: Placing,
@@ -172,8 +170,6 @@ function joinedName(names: readonly string[]): string {
   return names.length <= MOST_NAMES ? names.join(' + ') : `${first} + ${names.length - 1} more`;
 }
 
-// Area of each room, wall to wall.
-
 /** Rooms by name with their square ticks, and the total of the doorways between them. */
 interface RoomAreas {
   readonly rooms: readonly { readonly name: string; readonly area: Area }[];
@@ -193,8 +189,6 @@ export function roomAreas(region: Region): RoomAreas {
     doorways: (whole - doubled.reduce((sum, { area }) => sum + area, 0n)) / 2n,
   };
 }
-
-// Which rooms and fixtures a run passes.
 
 /**
  * Names of the rooms a run crosses, from its left end, and of the fixtures it goes around. Empty rooms if there is only

@@ -32,7 +32,6 @@ export function layFloor(areas: readonly CoveredArea[], plank: Plank, rules: Rul
   return planOf(sliced, starts, plank, rules, bound);
 }
 
-/** The plan for regions that are sliced and whose start pieces are chosen. */
 export function planOf(
   sliced: readonly Sliced[],
   starts: readonly Starts[],
@@ -74,7 +73,6 @@ interface LayingOrder {
   readonly waiting: number;
 }
 
-/** The best order found, or the plan's own if none is better. */
 export function layingOrder(plan: Plan): LayingOrder {
   const shared = sharedPlanks(plan);
   const own = plan.regions.map((_, i) => i);
@@ -108,7 +106,6 @@ export function inOrder(plan: Plan, order: readonly number[]): Plan {
   return { ...plan, regions };
 }
 
-/** For every plank used in several regions, which ones. */
 function sharedPlanks(plan: Plan): readonly (readonly number[])[] {
   const regions = new Map<number, Set<number>>();
   plan.regions.forEach(({ rows }, i) => {

@@ -27,7 +27,6 @@ export interface StandingTrouble {
   readonly about: 'standing';
   readonly standing: number;
   readonly why: 'no room' | 'which room' | 'no wall' | 'placed twice' | 'unplaced' | 'outside' | 'overlap' | 'parts';
-  /** Index of the fixture it overlaps. */
   readonly other?: number;
 }
 

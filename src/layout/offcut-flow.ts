@@ -84,8 +84,6 @@ function circle(difference: number, plank: number): number {
   return Math.min(rest, plank - rest);
 }
 
-// The flow network: what each start-piece option needs, leaves over and costs.
-
 /**
  * One option for a start piece. `need` and `give` are lengths in units, rounded so that no possibility is lost; −1
  * means none.
@@ -129,7 +127,6 @@ export interface FlowTable {
 /** Maximum nodes per plank; lengths are rounded if only a finer unit divides them all. */
 const MOST_NODES = 1000;
 
-/** The flow table of a floor with its runs in `lanes`; runs in no lane are left out. */
 export function flowTable(floor: ScatterFloor, lanes: readonly Lane[] = floor.runs.map(() => 'full')): FlowTable {
   const { runs, plank, kerf, minEnd } = floor;
   const taken = runs.map((_, i) => i).filter((i) => lanes[i] !== 'none');
@@ -171,7 +168,6 @@ export function flowTable(floor: ScatterFloor, lanes: readonly Lane[] = floor.ru
   };
 }
 
-/** Lanes that use part of a plank's width. */
 const LANES = ['full', 'near', 'far'] as const;
 
 function divisor(a: number, b: number): number {

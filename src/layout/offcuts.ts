@@ -11,7 +11,6 @@ interface Placed {
   readonly part: Part;
 }
 
-/** A piece of a run with its index among all pieces in laying order. */
 interface Indexed extends Placed {
   readonly index: number;
 }
@@ -112,7 +111,6 @@ function hosted(
   });
 }
 
-/** The pieces of every run from left to right, runs of all regions in order. */
 function piecesByRun(layouts: readonly Layout[], plank: Plank): readonly (readonly Indexed[])[] {
   let index = 0;
   return layouts.flatMap(({ runs, starts }) =>
@@ -134,8 +132,6 @@ function partOf(length: number, index: number, count: number, jointed: boolean, 
   if (!jointed || plank.lock === 'none') return 'any';
   return index === 0 ? 'start' : index === count - 1 ? 'end' : 'whole';
 }
-
-// Offcuts one region leaves for another.
 
 /** `length` is what is left of the plank, in ticks; `end` is which end of the plank it is. Rows count from 0. */
 export interface KeptOffcut {
@@ -187,8 +183,6 @@ function keptOf(plank: number, uses: readonly Use[], plan: Plan): readonly KeptO
   });
   return kept;
 }
-
-// What is left of the planks that were cut: offcuts across, and strips along.
 
 /** Ticks. `offcuts` are full width, longest first; `strips` are as ripped, each with its width and length. */
 export interface Leftover {

@@ -16,8 +16,6 @@ import {
 } from './runs.ts';
 import { faultsAt, GRID, laid, placesFor } from './starts.ts';
 
-// What is left to lay, and the last laid row as it really is.
-
 /** A run as laid: its first or last piece in ticks, if given. `run` counts from 0 within its row. */
 interface LaidRun {
   readonly run: number;
@@ -137,7 +135,6 @@ export interface Offcut {
 /** Where each piece comes from, by index: an offcut by index, or a whole plank numbered from 0. */
 interface Sourced {
   readonly sources: ReadonlyMap<number, { readonly offcut: number } | { readonly plank: number }>;
-  /** Whole planks cut. */
   readonly planks: number;
 }
 
@@ -206,7 +203,6 @@ function longestFirst(a: CutPiece, b: CutPiece): number {
 
 // Choosing start pieces for the rest: as planned, along the pattern's line from elsewhere, or by the offcuts on hand.
 
-/** Start pieces by region and run. */
 type RestStarts = readonly (readonly number[])[];
 
 /** Spacing of the line positions tried; wider when many runs are left, to keep the answer fast. */
@@ -319,7 +315,6 @@ function byOffcuts(
   });
 }
 
-/** The shortest offcut that holds a piece. */
 function holding(lengths: readonly number[], piece: number): number | undefined {
   let least: number | undefined;
   for (const length of lengths) if (length >= piece && (least === undefined || length < least)) least = length;
@@ -334,13 +329,11 @@ function take(own: number[], others: number[], piece: number, plank: number, { k
   else if (plank - piece - kerf >= minEnd) others.push(plank - piece - kerf);
 }
 
-/** True when `other` comes first lexicographically. */
 function worse(one: readonly number[], other: readonly number[]): boolean {
   const i = one.findIndex((value, k) => value !== other[k]);
   return i >= 0 && (other[i] ?? 0) < (one[i] ?? 0);
 }
 
-/** Whole planks and offcuts on hand, in ticks. */
 export interface RestStock {
   readonly planks: number;
   readonly offcuts: readonly Offcut[];
@@ -367,7 +360,6 @@ export interface RestPlan {
   readonly planks: number;
   readonly bound: number;
   readonly broken: readonly BrokenRule[];
-  /** The last row as laid, by region. */
   readonly before: readonly {
     readonly region: string;
     readonly row: number;

@@ -47,7 +47,6 @@ export function isJointed(run: Pick<Run, 'length'>, plank: number): boolean {
   return run.length > plank;
 }
 
-/** Positions of the joints of a run along u. */
 export function jointsOf(run: Run, start: number, plank: number): readonly number[] {
   const joints: number[] = [];
   if (!isJointed(run, plank)) return joints;
@@ -116,8 +115,6 @@ export function runsIn(row: Row): readonly (readonly Piece[])[] {
   }
   return runs;
 }
-
-// Joint patterns: one line of joints for the whole floor, stepped from row to row.
 
 /** Joints of row r lie at base + direction × (r mod rows) × step, one plank apart. */
 export interface JointLine {

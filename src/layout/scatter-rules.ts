@@ -13,7 +13,6 @@ interface ScatterBreach {
   readonly kind: 'in line' | 'stair';
 }
 
-/** Three stacked runs, by index. */
 export type Triple = readonly [lower: number, middle: number, upper: number];
 
 /** Joints closer than this look lined up: 1 in, or for short planks 1/24 of their length (our own choice). */
@@ -56,7 +55,6 @@ export function breachesOf(
   });
 }
 
-/** Every breach of a region, each joint listed once. */
 export function scatterBreaches(
   runs: readonly Run[],
   starts: readonly number[],
@@ -98,8 +96,6 @@ export function crowdedJoints(
   );
 }
 
-// The floor as the scatter search sees it: runs of all regions in one list.
-
 /** All lengths in ticks. Runs refer to touching runs by index in this list, whatever their region. */
 export interface ScatterFloor {
   readonly runs: readonly Run[];
@@ -119,7 +115,6 @@ export interface ScatterFloor {
   /** By run: its partner of two ripped runs that may share planks. */
   readonly near: readonly (number | undefined)[];
   readonly far: readonly (number | undefined)[];
-  /** By run: the runs of equal length, itself included. */
   readonly alike: readonly (readonly number[])[];
 }
 
@@ -172,7 +167,6 @@ export function scatterFloor(
   };
 }
 
-/** True when neither end piece of a run is too short. */
 export function endsKept(length: number, start: number, plank: number, minEnd: number): boolean {
   return start > 0 && start >= minEnd && start <= plank && start < length && endOf(length, start, plank) >= minEnd;
 }

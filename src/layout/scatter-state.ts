@@ -4,8 +4,6 @@ import { endOf, isJointed, type Run, tooNear } from './runs.ts';
 import { breachesOf, endsKept, type ScatterFloor, type Triple } from './scatter-rules.ts';
 import { GRID } from './starts.ts';
 
-// Start and end pieces kept sorted during the search, and how many planks they take.
-
 /** A sorted list of lengths in ticks with insert and remove. */
 class Ordered {
   readonly lengths: Int32Array;
@@ -88,7 +86,6 @@ type Weights = Record<keyof typeof WEIGHTS, number>;
 export class ScatterState {
   readonly floor: ScatterFloor;
   readonly weights: Weights;
-  /** Start pieces by run, in ticks. */
   readonly starts: number[];
   /** By run: whether a piece with walls at both ends is cut like a start piece or an end piece. */
   readonly asStart: boolean[];
@@ -97,7 +94,6 @@ export class ScatterState {
   readonly #phases: number[];
   readonly #jointed: readonly boolean[];
   #planks: number | undefined;
-  /** The cost of broken rules and looks. */
   faults = 0;
 
   constructor(
@@ -158,7 +154,6 @@ export class ScatterState {
     }
   }
 
-  /** The cost of the rules a run breaks. */
   faultsOf(run: number): number {
     return this.#around(run, false);
   }
@@ -261,8 +256,6 @@ function cutOf(length: number, start: number, plank: number): typeof NOTHING {
   return { start: start === plank ? 0 : start, end: end === plank ? 0 : end, whole };
 }
 
-// Moves of the search, each of which can be undone.
-
 type Random = () => number;
 
 /** Probability of each move: turning short pieces, swapping rows, shifting chains, making one run fit another. */
@@ -319,7 +312,6 @@ function moveAll(state: ScatterState, runs: readonly number[], to: readonly numb
   };
 }
 
-/** The offcut a run leaves of its last plank. */
 function offcut({ runs, plank, kerf }: ScatterFloor, run: number, start: number): number {
   return plank - kerf - endOf(runs[run]?.length ?? 0, start, plank);
 }

@@ -8,8 +8,6 @@ import { endsKept, type ScatterFloor, scatterFloor } from './scatter-rules.ts';
 import { change, MENDING, ScatterState, WEIGHTS } from './scatter-state.ts';
 import type { Starts } from './starts.ts';
 
-// Seeded random numbers.
-
 /** The mulberry32 generator (public domain, from memory): numbers in [0, 1) from a 32-bit state. */
 export function seeded(seed: number): () => number {
   let state = seed >>> 0;
@@ -68,7 +66,6 @@ const SET_OUTS = 16;
 /** Chains tried in all; a large floor tries fewer first positions. */
 const MOST_RUNS = 640;
 
-/** The chained layout with the lowest cost. */
 function bestChain(floor: ScatterFloor): ScatterState {
   let best: ScatterState | undefined;
   const outs = Math.max(2, Math.min(SET_OUTS, Math.floor(MOST_RUNS / Math.max(1, floor.runs.length))));
@@ -119,7 +116,6 @@ function chained(floor: ScatterFloor, chains: number, first: number): readonly n
   return starts;
 }
 
-/** Regions with their row lines, and the start pieces of their runs. */
 interface Scattered {
   readonly sliced: readonly Sliced[];
   readonly starts: readonly Starts[];
@@ -154,7 +150,6 @@ export function scatterFirst(
   return { sliced: choice, starts: startsBy(choice, shortAnneal(state, bound.best)) };
 }
 
-/** A layout for one choice of row lines. */
 export function quickScatter(floor: ScatterFloor, target: number): ScatterState {
   return shortAnneal(bestChain(floor), target);
 }
@@ -163,7 +158,6 @@ function shortAnneal(state: ScatterState, target: number): ScatterState {
   return anneal(state, { seed: 1, steps: FIRST_STEPS, target, warm: 60, cool: 4 });
 }
 
-/** Splits the start pieces of a layout by region. */
 export function startsBy(
   sliced: readonly Pick<Sliced, 'runs'>[],
   { starts }: Pick<ScatterState, 'starts'>,
@@ -178,7 +172,6 @@ export function startsBy(
 
 // Reordering start pieces that reach the bound so that they keep the rules.
 
-/** Start pieces for the runs of a block, in any order. */
 export interface Dealt {
   readonly runs: readonly number[];
   readonly starts: readonly number[];

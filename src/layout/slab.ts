@@ -46,7 +46,6 @@ export function slabsOf(outlines: readonly Outline[]): readonly Slab[] {
   return slabs;
 }
 
-/** The union of spans in order, merged where they touch or overlap. */
 export function union(spans: readonly Span[]): readonly Span[] {
   const sorted = [...spans].sort((a, b) => a.from - b.from);
   const merged: Span[] = [];
@@ -92,7 +91,6 @@ export interface WallLevel {
   readonly spans: readonly Span[];
 }
 
-/** Every wall parallel to the rows, from bottom to top. */
 export function wallLevels(slabs: readonly Slab[]): readonly WallLevel[] {
   const levels: WallLevel[] = [];
   const boundaries = [...new Set(slabs.flatMap((slab) => [slab.bottom, slab.top]))].sort((a, b) => a - b);
@@ -134,8 +132,6 @@ export function stripBeside(level: Pick<WallLevel, 'v' | 'side'>, line: number, 
   return rest === 0 ? width : rest;
 }
 
-// Slicing into rows.
-
 /** A strip of the area and its runs, each by its outer extent (a jog inside a row is notched out of its planks). */
 export interface SlicedRow {
   readonly v: number;
@@ -169,8 +165,6 @@ export function sliceRows(slabs: readonly Slab[], line: number, width: number): 
   }
   return rows;
 }
-
-// Stretches of a row where the area is less than a plank wide, so planks are ripped.
 
 /** `keeps`: the plank edge that stays (see Edge), or `none` when walls lie on both sides. */
 export interface Strip {

@@ -14,8 +14,6 @@ import { scatterFloor } from './scatter-rules.ts';
 import { leastWall, type SlicedRow, type Span, subtract, union, type WallLevel } from './slab.ts';
 import { faultsAt, GRID, laid, placesFor, repairStarts } from './starts.ts';
 
-// Slicing into rows by outer extent.
-
 /** A row with the outlines (frame, even–odd) of what lies in it. */
 interface SlantRow extends SlicedRow {
   readonly rings: readonly Outline[];
@@ -44,7 +42,6 @@ function sliceSlanted(ground: readonly Outline[], line: number, width: number): 
   return rows;
 }
 
-/** The walls parallel to the rows, from bottom to top. */
 function levelsOf(ground: readonly Outline[]): readonly WallLevel[] {
   const found = new Map<number, { floor: Span[]; ceiling: Span[] }>();
   for (const path of ground) {
@@ -282,7 +279,6 @@ function sliceRegion(
   return { region, name: region.name, frame: frameOf(region, angle), levels, line, rows, runs };
 }
 
-/** The pieces of every row from left to right, without plank numbers. */
 function cutsOf(part: Slanted, starts: readonly number[], plank: Plank): Cut[][] {
   const rows: Cut[][] = part.rows.map(() => []);
   part.runs.forEach((run, i) => {

@@ -15,18 +15,14 @@ import {
   withinPlank,
 } from './runs.ts';
 
-// What a start piece does to the rules, and the positions where a rule is just kept.
-
 /** Positions are tried half an inch apart: finer than anyone lays, and the same for inch and millimeter input. */
 export const GRID = 4064;
 
-/** Rules a start piece has to keep, in ticks. */
 interface StartRules {
   readonly stagger: number;
   readonly minEnd: number;
 }
 
-/** A touching run whose start piece is already chosen. */
 interface Laid {
   readonly run: Run;
   readonly start: number;
@@ -96,7 +92,6 @@ export function repairStarts(
   return starts;
 }
 
-/** The runs that touch each run, in the previous and the next row. */
 function neighboursOf(runs: readonly Run[]): readonly (readonly number[])[] {
   const neighbours: number[][] = runs.map((run) => [...run.touching]);
   runs.forEach((run, i) => {
