@@ -182,8 +182,6 @@ function letters(index: number): string {
   return index < LETTERS ? last : `${letters(Math.floor(index / LETTERS) - 1)}${last}`;
 }
 
-// Boards that are taken off and reinstalled.
-
 /** A board in place. `letter` is its room's; `order` counts from 1, going right around the room from its door. */
 export interface Board {
   readonly letter: string;

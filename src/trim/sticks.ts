@@ -24,7 +24,6 @@ export interface StickTask {
   readonly endTrim: number;
 }
 
-/** One stick: its stock, its pieces in cutting order (longest first), and what is left. */
 export interface Stick {
   readonly stock: number;
   readonly pieces: readonly string[];
@@ -99,7 +98,6 @@ export function numbersOf({ pieces, stock, endTrim }: StickTask): StickNumbers {
 
 // The most valuable stick: an exact knapsack over kinds of pieces, keeping only undominated states.
 
-/** How often each kind is cut from one stick. */
 export type Counts = readonly number[];
 
 interface Filled {
@@ -255,7 +253,6 @@ function cheapestATick(supplies: readonly Supply[], left: readonly number[], siz
   return best.index;
 }
 
-/** The cheapest stock to buy with this capacity; the shortest of equals. */
 export function cheapestFor(supplies: readonly Supply[], filled: number): number {
   let best = -1;
   supplies.forEach((supply, index) => {

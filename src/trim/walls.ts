@@ -4,8 +4,6 @@ import type { Region } from '../layout/floor.ts';
 import { at, type Outline, wallLength } from '../units/geometry.ts';
 import { type Length, ticks } from '../units/length.ts';
 
-// Corners at the saw.
-
 /** How a piece of trim ends; `setting` is the saw's angle in degrees off square. */
 export interface Cut {
   readonly cut: 'miter' | 'square' | 'cope' | 'scarf';
@@ -116,7 +114,6 @@ interface Side {
   readonly room: string;
   readonly label: string;
   readonly length: Length;
-  /** Angle between this wall and the next. */
   readonly end: WallEnd;
 }
 
@@ -212,7 +209,6 @@ function toTheRight(sides: readonly Side[]): readonly TrimWall[] {
 
 // Studs. Ticks from the wall's left end.
 
-/** The first stud from the left end, and the spacing (center to center). */
 export interface Studs {
   readonly first: Length;
   readonly spacing: Length;
@@ -258,7 +254,6 @@ interface Openings {
   readonly troubles: readonly DoorTrouble[];
 }
 
-/** A stretch of wall that takes trim; each end is a corner or a door. */
 export interface Stretch {
   readonly wall: TrimWall;
   readonly from: Length;
