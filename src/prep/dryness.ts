@@ -4,7 +4,6 @@ import { type Area, roundUpRatio, SQUARE_TICKS_PER_SQUARE_FOOT } from '../units/
 
 export type Verdict = 'accept' | 'wait' | 'stop';
 
-/** A reason not to lay today. */
 export type MoistureFlaw = 'far-over' | 'over-after-leak' | 'over' | 'apart' | 'too-few';
 
 /**

@@ -32,7 +32,6 @@ export function allowedGap(over: number, limits: readonly [FlatLimit, ...FlatLim
   return over >= limit.over ? limit.gap : (limit.gap * over) / limit.over;
 }
 
-/** Whether a gap is within the rule; compared in integers. */
 export function isFlat(gap: number, over: number, limits: readonly [FlatLimit, ...FlatLimit[]]): boolean {
   const limit = limitFor(over, limits);
   return over >= limit.over ? gap <= limit.gap : gap * limit.over <= limit.gap * over;

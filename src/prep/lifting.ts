@@ -3,8 +3,6 @@
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../units/length.ts';
 import { KILOGRAMS_PER_POUND } from './tearout-amounts.ts';
 
-// Frequency and coupling multipliers, from the tables.
-
 /** Hours of continuous lifting, in the table's three classes. */
 export type LiftDuration = 1 | 2 | 8;
 type Grip = 'good' | 'fair' | 'poor';

@@ -1,6 +1,5 @@
 /** The noise dose of a day: what NIOSH recommends, and what 29 CFR 1910.95 allows. */
 
-/** Hours of noise at a level in dBA. */
 export interface Noise {
   readonly hours: number;
   readonly level: number;

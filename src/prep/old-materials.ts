@@ -11,7 +11,6 @@ export function countryFor(given: Country | undefined, metric: boolean): Country
 
 // Lead paint: area disturbed by removing trim, against the limit for minor work.
 
-/** Identical parts, each removed whole. */
 export interface TrimPart {
   readonly length: Length;
   readonly height: Length;

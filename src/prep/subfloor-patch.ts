@@ -31,7 +31,6 @@ export interface Rect {
 interface CutRules {
   /** Sound wood around the damage. */
   readonly margin: Length;
-  /** Minimum bays spanned. */
   readonly bays: number;
   /** Minimum width along the joists. */
   readonly least: Length;
@@ -119,7 +118,6 @@ interface Split {
   readonly rows: 'even' | 'full';
 }
 
-/** Every way to split, even ones first. */
 const SPLITS: readonly Split[] = [
   { bays: 'even', rows: 'even' },
   { bays: 'full', rows: 'even' },
@@ -160,7 +158,6 @@ export function dividePatch(cut: PatchCut, sheet: SheetSize, gap: Length, least:
   return { panels, ends, edges };
 }
 
-/** Indices of the joists on which panels end. */
 function bayBounds(cut: PatchCut, most: number, split: Split['bays']): readonly number[] {
   if (most < 1) throw new RangeError('a bay is longer than a sheet');
   const count = roundUpRatio(BigInt(cut.bays), BigInt(most));
@@ -187,8 +184,6 @@ function rowHeights(deep: number, width: number, gap: number, least: number, spl
   full[count - 2] = room - (count - 2) * width - last;
   return [...full, last];
 }
-
-// Subfloor adhesive.
 
 /** A liter is a cube of 100 mm. */
 const TICKS_PER_DECIMETRE = TICKS_PER_MM * 100;
@@ -225,9 +220,6 @@ export function adhesiveTubes(bead: number, perTube: number, waste: number): num
   return roundUp(((bead / TICKS_PER_FOOT) * waste) / perTube);
 }
 
-// Blocking under patch edges that run between joists.
-
-/** A length in ticks and how many of it to cut. */
 interface BlockingCut {
   readonly length: Length;
   readonly count: number;
@@ -248,7 +240,6 @@ function blockPlaces(cut: PatchCut, joists: Joists, edges: readonly number[], de
   );
 }
 
-/** The blocks by length, longest first. */
 function blockingCuts(places: readonly Rect[]): readonly BlockingCut[] {
   const counts = new Map<number, number>();
   for (const { u0, u1 } of places) counts.set(u1 - u0, (counts.get(u1 - u0) ?? 0) + 1);
@@ -377,7 +368,6 @@ export interface PatchRules extends CutRules {
   readonly kerf: Length;
   readonly sheet: SheetSize;
   readonly fasteners: FastenerRule;
-  /** Distance of a fastener from a panel's rim. */
   readonly rim: Length;
   /** Width of the blocks, laid flat: half on each side of an edge. */
   readonly block: Length;

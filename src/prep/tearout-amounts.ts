@@ -19,8 +19,6 @@ export function isRolled(covering: Covering): boolean {
   return covering === 'carpet' || covering === 'sheet vinyl';
 }
 
-// Trips and containers for debris.
-
 /** What carries the debris: liters per load, and kilograms if there is a limit. */
 export interface Carrier {
   readonly litres: number;
@@ -45,8 +43,6 @@ export function handLoads(kilograms: number, limit: number): number {
   return roundUp(kilograms / limit);
 }
 
-// Person-hours as a range.
-
 /** An amount, and how much of it one person does in an hour, slow and fast, in the same unit. */
 interface Work {
   readonly amount: number;
@@ -67,8 +63,6 @@ export function toHalfHours([least, most]: readonly [number, number]): readonly 
   return [Math.max(0.5, Math.floor(least * 2) / 2), Math.max(0.5, Math.ceil(most * 2) / 2)];
 }
 
-// Weights and loose volumes of what is torn out.
-
 /** 1 lb = 0.45359237 kg exactly (NIST SP 811 app. B.8, from memory). */
 export const KILOGRAMS_PER_POUND = 0.45359237;
 /** 1 yd³ = 0.9144³ m³ exactly, from the yard of 0.9144 m. */
@@ -87,9 +81,6 @@ export function looseLitres(kilograms: number, perLitre: number): number {
   return kilograms / perLitre;
 }
 
-// Staples that hold a pad.
-
-/** Rows of staples along each width of pad, and the spacing of staples in a row. */
 export interface Stapling {
   readonly rows: number;
   readonly spacing: Length;
@@ -100,8 +91,6 @@ export function staplesIn(area: Area, breadth: Length, { rows, spacing }: Stapli
   return roundUpRatio(area * BigInt(rows), areaOf(breadth, spacing));
 }
 
-// Covering cut into strips that one person can carry as rolls.
-
 /** One strip in place: its lower left corner and its sides along x and y, in ticks. */
 export interface PlacedStrip {
   readonly x: number;
@@ -110,7 +99,6 @@ export interface PlacedStrip {
   readonly alongY: Length;
 }
 
-/** Strips of one size; `kilograms` is the weight of each. */
 export interface Strips {
   readonly width: Length;
   readonly length: Length;
@@ -146,7 +134,6 @@ export function placeStrips(outline: Outline, holes: readonly Outline[], rule: S
   );
 }
 
-/** Strips of a placed covering grouped by size, longest first. */
 export function gatherStrips(
   strips: readonly PlacedStrip[],
   perSquareMetre: number,
@@ -162,7 +149,6 @@ export function gatherStrips(
   return [...counts.values()].sort((a, b) => b.length - a.length || b.width - a.width);
 }
 
-/** True when strips run along y, the longer side. */
 export function runsAlongY(outline: Outline): boolean {
   const { minX, minY, maxX, maxY } = boxOf(outline);
   return maxY - minY > maxX - minX;
@@ -189,8 +175,6 @@ function placed(turned: boolean, { from, to }: Span, v: number, width: Length): 
   const length = ticks(to - from);
   return turned ? { x: v, y: from, alongX: width, alongY: length } : { x: from, y: v, alongX: length, alongY: width };
 }
-
-// Tack strip along the walls.
 
 /** Ticks around a room: every wall of the outline and its holes. */
 export function perimeterOf(outline: Outline, holes: readonly Outline[]): Length {
