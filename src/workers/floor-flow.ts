@@ -7,7 +7,6 @@ import { brokenArcs, type FlowArc, type FlowTable, flowBound, type Worth } from 
 import { seeded } from '../layout/scatter.ts';
 import type { ScatterFloor } from '../layout/scatter-rules.ts';
 
-/** Steps of rounding. */
 const MOST_STEPS = 120;
 const MOST_FAILURES = 6;
 /** HiGHS model status: solved to optimality. */
@@ -22,7 +21,6 @@ export interface OffcutFlow {
   readonly used: readonly (readonly number[])[];
   /** What an offcut is worth: the duals of the linear program. */
   readonly worth: Worth;
-  /** The active arcs, each with its price. */
   readonly arcs: readonly (FlowArc & { readonly price: number })[];
 }
 
@@ -37,7 +35,6 @@ export class FlowModel {
   readonly #model: Model;
   readonly #table: FlowTable;
   readonly #arcs: FlowArc[] = [];
-  /** Simplex steps that rounding has taken. */
   taken = 0;
   readonly #firstColumns: number[] = [];
   readonly #arcRows: number;
@@ -133,7 +130,6 @@ export class FlowModel {
     }
   }
 
-  /** The linear program; undefined when the constraints leave no solution. */
   relaxed(): OffcutFlow | undefined {
     this.#model.run();
     if (this.#model.getModelStatus() !== OPTIMAL) return undefined;
@@ -228,8 +224,6 @@ function summed(entries: readonly Entry[]): readonly Entry[] {
   return [...sums].filter(([, value]) => value !== 0);
 }
 
-// What is proved about a floor, and which bounds apply to a plan.
-
 /** Rounds of constraints added to a linear program. */
 const ROUNDS = 8;
 
@@ -257,7 +251,6 @@ export function bounded(model: FlowModel, table: FlowTable, floor: ScatterFloor)
   return { loose: loose ?? 0, tight };
 }
 
-/** What holds for every choice of row lines. */
 export function leastOf(all: readonly FlowBounds[]): FlowBounds {
   return {
     loose: Math.min(...all.map(({ loose }) => loose)),

@@ -33,14 +33,12 @@ const MOST_LONG = 6;
 const ROW_STEPS = 1500;
 const LAST_STEPS = 20_000;
 
-/** One choice of row lines, and what is known about it. */
 interface Candidate {
   readonly choice: readonly Sliced[];
   readonly table: FlowTable;
   readonly model: FlowModel;
   readonly bounds: FlowBounds;
   readonly state: ScatterState;
-  /** Start pieces that the integer program found. */
   readonly dealt: (readonly Dealt[])[];
 }
 

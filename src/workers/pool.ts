@@ -160,7 +160,6 @@ async function worked<T>(task: Task, port: MessageChannel['port2'], left: AbortS
   });
 }
 
-/** Whether a worker was ended for its time or its memory. */
 function isEnd(cause: unknown): boolean {
   if (!(cause instanceof Error)) return false;
   return cause.name === 'AbortError' || ('code' in cause && cause.code === 'ERR_WORKER_OUT_OF_MEMORY');

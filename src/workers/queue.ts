@@ -66,7 +66,6 @@ export function whoAsks(): string {
   return askers.getStore()?.who ?? '';
 }
 
-/** Reports how long the current person's work waited. */
 function tellWait(milliseconds: number): void {
   askers.getStore()?.waited?.(milliseconds);
 }
@@ -108,10 +107,7 @@ export class Unworked extends Error {
   }
 }
 
-// A queue for a limited number of slots.
-
 export interface QueueTerms {
-  /** Slots. */
   readonly atOnce: number;
   /** How many of these only first answers take. */
   readonly forFirst: number;
@@ -120,7 +116,6 @@ export interface QueueTerms {
   readonly ofOne: number;
 }
 
-/** Whose work it is, and whether it is a first answer or a better one. */
 interface Turn {
   /** Empty outside a request: then only `inAll` limits it. */
   readonly who: string;

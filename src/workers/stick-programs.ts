@@ -3,7 +3,6 @@
 import type { Highs } from 'highs';
 import { type Counts, mostValuableByTable, type StickNumbers } from '../trim/sticks.ts';
 
-/** A way to fill one stick of a supply. */
 export interface StickWay {
   readonly supply: number;
   readonly counts: Counts;
@@ -61,7 +60,6 @@ export class StickModel {
     this.ways.push(way);
   }
 
-  /** Sets how many sticks of each supply there are. */
   limit(mix: readonly number[]): void {
     mix.forEach((sticks, supply) => {
       this.#model.changeRowBounds(this.#numbers.kinds.length + supply, 0, sticks);

@@ -25,8 +25,6 @@ import {
   violates,
 } from './stick-programs.ts';
 
-// Mixes of bought sticks in order of cost.
-
 /** Sticks of each supply, and their cost; sticks on hand are always included. */
 interface Mix {
   readonly sticks: readonly number[];
@@ -125,7 +123,6 @@ export function* searchSticks(task: StickTask, solver: Highs): Generator<StickPl
   }
 }
 
-/** A bound that rose, or ways that meet it. */
 type Step = { readonly bound: number } | { readonly bound: number; readonly ways: readonly StickWay[] };
 
 /**
