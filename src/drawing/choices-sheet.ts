@@ -19,7 +19,6 @@ const WALL = 5;
 const SPACE = 12;
 const LINE = 12;
 
-/** A plank laid in the rooms that all choices share. */
 interface Choice {
   readonly name: string;
   readonly plan: Plan;
@@ -83,7 +82,6 @@ function depthOf(region: LaidRegion): number {
   return last ? last.v + last.height - (region.rows[0]?.v ?? 0) : 0;
 }
 
-/** How far along the wall the first rows reach. */
 function reachOf(region: LaidRegion, { rules }: Plan): number {
   return rules.gap + Math.max(0, ...region.rows.flatMap(({ pieces }) => pieces.map((piece) => piece.u + piece.length)));
 }

@@ -11,8 +11,6 @@ import { asGiven, type RoomView, type RowRange, turnedQuarter, windowOn } from '
 import { placed } from './svg.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 
-// Below a figure: scale, legend and notes.
-
 const LINE = 12;
 const SWATCH = { width: 16, height: 9 } as const;
 
@@ -27,7 +25,6 @@ export interface Meaning {
   readonly text: string;
 }
 
-/** A scale bar of a round length. */
 export function scaleBar(scale: number, saying: Saying): SheetPart {
   const length = roundLength(scale, saying);
   const width = length * scale;
@@ -180,7 +177,6 @@ interface Columns {
   readonly ends: Column;
 }
 
-/** Every label of the given rows. */
 function columnsOf(region: LaidRegion, { first, last }: RowRange, given: Labelled): Columns {
   const { starts, ends } = rowLabels(region, first, last, given);
   return { starts: columnOf(starts, 'row-number'), ends: columnOf(ends, 'run-name') };
@@ -205,7 +201,6 @@ function* inPages(view: RoomView, given: Labelled): Generator<undefined, readonl
   }
 }
 
-/** The least readable page. */
 function worst(pages: readonly Fit[]): Fit | undefined {
   return pages.find(({ fits }) => !fits) ?? [...pages].sort((a, b) => a.pitch - b.pitch)[0];
 }

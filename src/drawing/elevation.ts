@@ -95,7 +95,6 @@ export function drawElevations(room: string, shown: TrimShown, saying: Saying): 
   );
 }
 
-/** Describes one end of a piece in words. */
 export function sayEnd(wall: TrimWall, side: 'left' | 'right', cut: Cut, saying: Saying): string {
   return sayTrimCut(cut.cut, sayDegrees(cut.setting, saying), isOutside(wall[side].interior));
 }

@@ -14,13 +14,10 @@ import { type DrawnWall, drawnWalls, type RowLabel, wallTexts } from './labels.t
 import { clippedLines, clippedRings, place, type RoomView, type Window } from './shapes.ts';
 import { type Box, baseline, meet, SMALL, textBox, write } from './text.ts';
 
-// Names inside the figure: joined rooms and fixtures.
-
 /** Grid of positions tried for a name across and down the visible part of a room, starting in the middle. */
 const STEPS = 8;
 const PAD = 1.5;
 
-/** Shapes to draw over the planks, and names that didn't fit. */
 interface Marks {
   readonly shapes: readonly Shape[];
   readonly listed: readonly string[];
@@ -138,7 +135,6 @@ interface Ground {
   readonly floor: Box;
   readonly width: number;
   readonly height: number;
-  /** Outer edges of the label columns. */
   readonly left: number;
   readonly right: number;
   readonly levelOf: (label: RowLabel) => number;
@@ -211,7 +207,6 @@ function groundOf({ view, window, scale, left, right, leftZone, rightZone }: Fit
   };
 }
 
-/** A column's texts, and the lines from them to the ends of the rows. */
 function labelled(fit: Fit, column: Column, ground: Ground, side: 'left' | 'right'): readonly Shape[] {
   if (column.labels.length === 0) return [];
   const levels = levelsOf(column, ground.levelOf);
@@ -243,12 +238,10 @@ function labelled(fit: Fit, column: Column, ground: Ground, side: 'left' | 'righ
   return [...leaders, ...columnTexts(column, levels, x, side === 'left' ? 'right' : 'left')];
 }
 
-/** Width of the words and the arrow showing the laying direction. */
 function stripWidth(): number {
   return textWidth(DRAWING.direction, SMALL, false) + 5 + ARROW;
 }
 
-/** The laying direction beside the starting wall: words and an arrow. */
 function directionStrip({ view }: Fit, { floor, height }: Ground): readonly Shape[] {
   const y = view.reversed ? STRIP / 2 - 2 : height - STRIP / 2 + 2;
   const from = (floor.left + floor.right - stripWidth()) / 2;

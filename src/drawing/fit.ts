@@ -8,8 +8,6 @@ import type { RowLabel } from './labels.ts';
 import { place, type RoomView, type Window } from './shapes.ts';
 import { baseline, SMALL, spread, write } from './text.ts';
 
-// Columns of row labels: their width, line positions, and leader lines to the rows.
-
 /** Distance between the centers of adjacent label lines. */
 export const LINE = 10;
 const SPACE = 4;
@@ -117,7 +115,6 @@ export interface Fit {
   readonly fits: boolean;
 }
 
-/** Measures a figure; `starts` and `ends` are its label columns. */
 export function measure(view: RoomView, window: Window, plan: Plan, starts: Column, ends: Column): Fit {
   const [left, right] = view.reversed ? [ends, starts] : [starts, ends];
   const wide = window.maxX - window.minX;

@@ -13,7 +13,6 @@ export const MOST_SHEETS = 24;
 
 /** What all pictures of a plan need, computed once. */
 export interface PlanAsGiven extends Labelled {
-  /** Planks started in each region. */
   readonly planks: readonly number[];
 }
 

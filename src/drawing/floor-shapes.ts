@@ -47,8 +47,6 @@ export function planksBegun(plan: Plan): readonly number[] {
   });
 }
 
-// Pieces shaped by walls, and the lines around them, in the laying frame.
-
 /** True when some piece isn't a full rectangle; the region is then drawn piece by piece. */
 function isShaped(region: LaidRegion): boolean {
   return region.rows.some((row) => row.pieces.some(({ shape }) => shape !== undefined));
@@ -78,7 +76,6 @@ function seamsOf(piece: Piece, row: Row, joined: boolean, first: boolean): reado
   );
 }
 
-/** All pieces of a region with their roles, and the lines between them. */
 export function onFloor(region: LaidRegion, roleOf: (piece: Piece) => ShapeRole): OnFloor {
   const all = region.rows.flatMap((row, r) =>
     row.pieces.map((piece, i) => {
@@ -195,7 +192,6 @@ function shapedPieces(
   return [...pieces, { kind: 'lines', role: 'joint', lines: clippedLines(lines, box) }];
 }
 
-/** Only the lines between rows. */
 export function rowLines(view: RoomView, plan: Plan, seen: Seen, box: Box): readonly Shape[] {
   if (isShaped(view.region)) {
     const at = ([u, v]: Place): Place => seen.at(place(view, u, v));
@@ -220,7 +216,6 @@ export function rowLines(view: RoomView, plan: Plan, seen: Seen, box: Box): read
   return [{ kind: 'lines', role: 'joint', lines: clippedLines(lines, box) }];
 }
 
-/** The role a piece is drawn in. */
 export function roleOf(piece: Piece, sources: ReadonlyMap<Piece, CutSource>): ShapeRole {
   const source = sources.get(piece)?.kind ?? 'whole';
   if (source === 'kept') return 'offcut-kept';
@@ -228,12 +223,10 @@ export function roleOf(piece: Piece, sources: ReadonlyMap<Piece, CutSource>): Sh
   return source === 'whole' || piece.part === 'whole' ? 'plank-whole' : piece.part;
 }
 
-/** Outlines as rings on the figure. */
 export function ringsOf(outlines: readonly Outline[], seen: Seen): readonly (readonly Place[])[] {
   return outlines.map((outline) => outline.map(seen.at));
 }
 
-/** The slabs clipped to a row's height. */
 function slabsIn(slabs: readonly Slab[], row: Row): readonly Slab[] {
   const end = row.v + row.height;
   return slabs

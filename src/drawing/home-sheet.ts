@@ -27,7 +27,6 @@ const LINE = 11;
 const WIDEST = 150;
 const DEEPEST = 260;
 
-/** A room's picture above its words. */
 interface Cell {
   readonly width: number;
   readonly height: number;
@@ -104,7 +103,6 @@ function cellOf(view: RoomView, plan: Plan, scale: number, planks: number, sayin
   };
 }
 
-/** Walls and rows of a room, with an arrow in the laying direction. */
 function pictureOf(view: RoomView, plan: Plan, scale: number): Cell {
   if (!isQuarter(view.region.frame.angle)) {
     const given = pictureAsGiven(

@@ -25,7 +25,6 @@ export interface RowLabel {
   readonly leads: boolean;
 }
 
-/** Labels at the starts and at the ends of rows, in laying order. */
 interface RowLabels {
   readonly starts: readonly RowLabel[];
   readonly ends: readonly RowLabel[];
@@ -77,8 +76,6 @@ function saidCut(piece: Piece, { sources, saying }: Labelled): Pick<RowLabel, 'c
   const number = sources.get(piece)?.number;
   return { cut: sayPiece(piece, saying), offcut: number === undefined ? '' : DRAWING.offcut(number) };
 }
-
-// Wall numbers and lengths, written into the drawn thickness of the wall if they fit.
 
 /** A wall as drawn: its visible stretch on the figure, and the direction out of the room. */
 export interface DrawnWall {

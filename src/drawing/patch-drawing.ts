@@ -10,8 +10,6 @@ import { MARGIN } from './fit.ts';
 import { textWidth } from './font.ts';
 import { baseline, SMALL, write } from './text.ts';
 
-// Labels beside a patch: each joist's number and position, and the sides of the cut.
-
 /** Scale in sheet units per tick, and the position of a room point on the figure. */
 interface Ground {
   readonly scale: number;
@@ -41,7 +39,6 @@ function joistLabels(
   });
 }
 
-/** The sides of the cut: across below the figure, up to its left. */
 function dimensions(cut: Rect, run: 'up' | 'across', ground: Ground, saying: Saying): readonly Shape[] {
   const [x0, y0] = patchToRoom([cut.u0, cut.v0], run);
   const [x1, y1] = patchToRoom([cut.u1, cut.v1], run);
@@ -142,7 +139,6 @@ interface PatchLook {
   readonly joistWidth: number;
 }
 
-/** Space for a dimension beside the figure. */
 const DIMENSION = 16;
 const TALLEST = 620;
 /** How much of the floor is shown beyond the cut, as a fraction of a bay. */
@@ -185,7 +181,6 @@ export function drawPatch(patch: Patch, look: PatchLook, saying: Saying): Drawin
   return sheetFor(patch, look, { shapes, ground, labelled }, saying);
 }
 
-/** The visible window around the cut and its scale. */
 function groundFor({ cut }: Patch, { run, joistWidth }: PatchLook, labelled: number): { ground: Ground; window: Rect } {
   const bay = (cut.u1 - cut.u0) / cut.bays;
   const beyond = Math.max(bay * BEYOND, joistWidth);

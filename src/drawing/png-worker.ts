@@ -4,7 +4,6 @@ import { Resvg } from '@resvg/resvg-js';
 import type { Drawing } from '../reply/drawing.ts';
 import { toSvg } from './svg.ts';
 
-/** A drawing and the width of its picture in pixels. */
 export interface PictureTask {
   readonly drawing: Drawing;
   readonly width: number;

@@ -56,7 +56,6 @@ export async function toPng(drawing: Drawing, width = PNG_WIDTH): Promise<Buffer
   return Buffer.from(bytes);
 }
 
-/** Pictures in progress and waiting. */
 export function pictureFigures(): { readonly working: number; readonly waiting: number } {
   return { working: queue.working, waiting: queue.waiting };
 }

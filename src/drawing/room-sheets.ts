@@ -19,8 +19,6 @@ import { drawnWalls, type Labelled, type RowLabel, sayPiece, wallTexts } from '.
 import { asGiven, type OnFloor, sidesOf, turnOf, windowOn } from './shapes.ts';
 import type { Box } from './text.ts';
 
-// The legend explains only what is on the sheet.
-
 /** Whether the starting wall, a gap drawn wider than it is, and a page's edge are on the sheet. */
 interface OnSheet {
   readonly start: boolean;
@@ -46,8 +44,6 @@ function meanings(rows: readonly Row[], { plan, sources, saying }: Labelled, sho
     ...entry('page-edge', words.edge, shown.cut),
   ];
 }
-
-// A room as given, with pieces at whatever angle they are laid.
 
 /** A picture from (0, 0), walls included. */
 interface PictureAsGiven {
@@ -101,7 +97,6 @@ const LONGEST = 460;
 /** Space beside the walls for the numbers of short ones. */
 const BESIDE = 16;
 const ARROW = 30;
-/** How far the arrow's head extends to the side. */
 const HEAD = 5;
 
 /** The room as given with every piece in place; `facts` and `size` are in words. */

@@ -74,7 +74,6 @@ function clippedSlant([ax, ay]: Place, [bx, by]: Place, box: Box): Line[] {
   return first < last ? [[point(first), point(last)]] : [];
 }
 
-/** The sides of rings as lines. */
 export function sidesOf(rings: readonly (readonly Place[])[]): readonly Line[] {
   return rings.flatMap((ring) => ring.map((from, i): Line => [from, ring[(i + 1) % ring.length] ?? from]));
 }
@@ -105,7 +104,6 @@ export interface RoomView {
   readonly turn: 'none' | 'left' | 'right';
 }
 
-/** The room as given, y up. */
 export function asGiven(region: LaidRegion): RoomView {
   const { angle } = region.frame;
   if (!isQuarter(angle)) return viewOf(region, false, false, 'none');
@@ -136,7 +134,6 @@ function viewOf(region: LaidRegion, reversed: boolean, upright: boolean, turn: R
   };
 }
 
-/** A position in the laying frame, in view coordinates. */
 export function place(view: RoomView, u: number, v: number): Point {
   return view.reversed ? [view.width - u, view.height - v] : [u, v];
 }
@@ -171,7 +168,6 @@ export interface Window extends RowRange {
 /** How much of the adjacent row is shown beyond a cut edge, as a fraction of a plank's width. */
 const BEYOND = 0.4;
 
-/** The window on rows `first` to `last` of a view. */
 export function windowOn(view: RoomView, plan: Plan, { first, last }: RowRange): Window {
   const { rows } = view.region;
   const shown = rows.slice(first, last + 1);

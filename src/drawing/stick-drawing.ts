@@ -11,13 +11,10 @@ import { textWidth } from './font.ts';
 import { placed } from './svg.ts';
 import { baseline, SMALL, wrapped, write } from './text.ts';
 
-// Blocks stacked on as many sheets as they need.
-
 /** Longest stack on one sheet, in sheet units. */
 const LONGEST = 1150;
 const LINE = 12;
 
-/** A block with its text alternative. */
 export interface StickBlock extends SheetPart {
   readonly alt: string;
 }
@@ -30,7 +27,6 @@ interface Frame {
   readonly alt: (blocks: readonly string[]) => string;
 }
 
-/** Sheets with the blocks in order. */
 export function stacked(blocks: readonly StickBlock[], frame: Frame): readonly Drawing[] {
   const pages: StickBlock[][] = [];
   let height = Number.POSITIVE_INFINITY;
@@ -98,7 +94,6 @@ const ACROSS = SHEET_WIDTH - 2 * MARGIN;
 const HEIGHT = 15;
 const TOP = 14;
 
-/** Sheets of all sticks in cutting order. */
 export function drawSticks(shown: SticksShown, saying: Saying): readonly Drawing[] {
   const longest = Math.max(...shown.sticks.map(({ stock }) => shown.stock[stock]?.length ?? 0));
   return stacked(

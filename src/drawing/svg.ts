@@ -3,8 +3,6 @@
 import type { Drawing, Place, Shape, ShapeRole, Text, TextRole } from '../reply/drawing.ts';
 import { FONT_FAMILY, fontFace, type PathCommand, textWidth } from './font.ts';
 
-// Text as outlines: identical in every viewer, and much faster than text layout.
-
 /** Path data of a text's letters in sheet coordinates. */
 function lettersOf(text: Text): string {
   const { x, y, size, bold, anchor, turn } = text;
@@ -130,7 +128,6 @@ interface SvgWays {
   readonly within?: string;
 }
 
-/** The SVG of a drawing, in sheet units. */
 export function toSvg({ width, height, title, alt, shapes }: Drawing, ways: SvgWays = {}): string {
   const body = shapes.map((shape) => element(shape, ways)).join('\n');
   const patterns = Object.entries(PATTERNS).map(([name, pattern]) => tile(idOf(name, ways), pattern));

@@ -32,7 +32,6 @@ export function baseline(y: number, size = SMALL): number {
   return y + size * 0.365;
 }
 
-/** The box a text takes by the font's own metrics. */
 export function textBox({ x, y, text, size, bold, anchor, turn }: Text): Box {
   const width = textWidth(text, size, bold);
   const before = anchor === 'start' ? 0 : anchor === 'end' ? width : width / 2;
