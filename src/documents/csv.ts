@@ -7,9 +7,6 @@ import type { NeedUnit } from '../reply/need.ts';
 import { FILE_LISTS, type FileList, type Reply, type Result } from '../reply/reply.ts';
 import { CSV } from '../text/sheets-text.ts';
 
-// Exact amounts converted to the user's units.
-
-/** A unit's symbol, and how many ticks, square ticks, liters or kilograms it is. */
 interface Unit {
   readonly unit: string;
   readonly of: (exact: number) => number;
@@ -51,8 +48,6 @@ function inUnits(units: 'imperial' | 'metric'): Measured {
 function unit(sign: string, each: number, places: number): Unit {
   return { unit: sign, of: (exact) => Math.round((exact / each) * 10 ** places) / 10 ** places };
 }
-
-// The result data that lists are made from, limited to what they read.
 
 interface ShoppingData extends Result {
   readonly lines: readonly {
@@ -154,7 +149,6 @@ function guideRows({ room, reply }: JobSheet): readonly (readonly Cell[])[] {
   );
 }
 
-/** Every piece of the floor in its position. */
 function pieceRows({ room, reply }: JobSheet, { length }: Measured): readonly (readonly Cell[])[] {
   if (!isFloor(reply.data)) return [];
   return reply.data.regions.flatMap(({ rows }) =>

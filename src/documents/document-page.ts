@@ -16,7 +16,6 @@ export const PAPER_MARGIN = 45;
 /** From the edge to the baseline of the footer. */
 export const FOOTER = 26;
 
-/** Text sizes and line heights. */
 export const TYPE = {
   title: { size: 18, line: 23 },
   headline: { size: 11, line: 15 },
@@ -111,12 +110,9 @@ export function tagOf(type: Tag['type'], parent: Tag | undefined, alt?: string):
   return tag;
 }
 
-/** Width and height in points. */
 export function sizeOf(paper: Paper): { readonly width: number; readonly height: number } {
   return PAPERS[paper];
 }
-
-// Flowing content down a page and onto the next.
 
 /** Space kept free at the bottom for the footer. */
 const FOOT = 14;
@@ -138,12 +134,10 @@ export class Flow {
     this.bottom = PAPERS[paper].height - PAPER_MARGIN - FOOT;
   }
 
-  /** Usable height of a whole page. */
   get full(): number {
     return this.bottom - this.top;
   }
 
-  /** Height left on this page. */
   get rest(): number {
     return this.pages.length === 0 ? 0 : this.bottom - this.y;
   }

@@ -62,15 +62,12 @@ function listed({ sheets, missing = [] }: Sheets, starts: readonly number[], pap
 
 // One sheet on paper: cautions on top, then the answer, the checkboxes, and the sources.
 
-/** Width of the bar beside a caution. */
 const BAR = 3;
 const ASIDE = 10;
-/** Columns of checkboxes under a room of the checklist. */
 const COLUMNS = 3;
 /** Largest share of the width that labels take. */
 const LABELS = 0.32;
 
-/** The sheet, starting on a page of its own. */
 function task(flow: Flow, sheet: JobSheet): void {
   const { title, reply, ticks = [], key } = sheet;
   const section = tagOf('Sect', flow.root);
@@ -174,7 +171,6 @@ function facts(flow: Flow, all: readonly Fact[], section: Tag): void {
   }
 }
 
-/** Every stage of every room, in columns, ticked if done. */
 function tickBoxes(flow: Flow, ticks: readonly Tick[], section: Tag): void {
   const width = flow.width / COLUMNS;
   for (const group of new Set(ticks.map((one) => one.group))) {

@@ -67,7 +67,6 @@ function printed(sheets: Sheets): Sheets {
   return { ...sheets, sheets: lean };
 }
 
-/** Files in progress and waiting. */
 export function fileFigures(): { readonly working: number; readonly waiting: number } {
   return { working: queue.working, waiting: queue.waiting };
 }
@@ -80,15 +79,12 @@ export async function closeFiles(): Promise<void> {
   await closing?.destroy();
 }
 
-// Single files of sheets, each with its name and media type.
-
 export interface Handed {
   readonly name: string;
   readonly type: string;
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
-/** Makes each in a worker thread. */
 export const fileMaker = {
   pdf: (sheets: Sheets, paper: Paper): Promise<Handed> => handed(sheets, filesOf(sheets, 'pdf', paper)[0]),
   json: (sheets: Sheets): Promise<Handed> => handed(sheets, filesOf(sheets, 'json')[0]),
@@ -97,7 +93,6 @@ export const fileMaker = {
     filesOf(sheets, 'csv').flatMap(({ as }) =>
       as.form === 'csv' ? [{ key: as.list, label: FILES.lists[as.list] }] : [],
     ),
-  /** One list by its key; undefined if it has no lines. */
   table: async (sheets: Sheets, key: string): Promise<Handed | undefined> => {
     const file = filesOf(sheets, 'csv').find(({ as }) => as.form === 'csv' && as.list === key);
     return file && handed(sheets, file);

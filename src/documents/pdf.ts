@@ -6,8 +6,6 @@ import { LETTERING, LOOKS, PATTERNS, SHEET_COLOUR } from '../drawing/svg.ts';
 import type { Drawing, Place, Shape, ShapeRole } from '../reply/drawing.ts';
 import { type Ink, type Page, type Pages, sizeOf, type Tag } from './document-page.ts';
 
-// Drawings as vectors, in the same shapes and colors as on a screen.
-
 /** The PDF document, and its regular and bold font. */
 interface Canvas {
   readonly doc: PDFKit.PDFDocument;

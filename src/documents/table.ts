@@ -6,11 +6,9 @@ import { box, heading, linesOf } from './writing.ts';
 
 // Column widths: as wide as the text if there is room, else the short columns are, and the long ones share the rest.
 
-/** Space between the text of two columns. */
 const GUTTER = 9;
 
 const CELL_SIZE = TYPE.cell.size;
-/** A word wider than this is broken. */
 const WIDEST_WORD = 110;
 
 /** Widths of the columns' text, adding up to no more than `width` with the gutters. */
@@ -56,7 +54,6 @@ interface Table {
   readonly title: string;
   readonly columns: readonly string[];
   readonly rows: readonly (readonly string[])[];
-  /** Whether each row has a checkbox before it. */
   readonly boxes: boolean;
 }
 

@@ -9,7 +9,6 @@ interface Style {
   readonly type?: keyof typeof TYPE;
   readonly bold?: boolean;
   readonly colour?: string;
-  /** From the left margin. */
   readonly indent?: number;
   /** Subtracted from the width at the right. */
   readonly short?: number;
