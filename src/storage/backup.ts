@@ -5,7 +5,6 @@ import type { Engine, StoredRecord } from './engine.ts';
 
 const FORMAT = 'floorhand backup';
 const VERSION = 1;
-/** Entries written at a time when a backup is restored. */
 const BATCH = 200;
 
 interface Counts {

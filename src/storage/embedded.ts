@@ -53,7 +53,6 @@ export const GONE_AFTER = 60_000;
 
 const KEY = 'owner';
 
-/** Another process owns the data folder. */
 export class FolderTaken extends Outage {}
 
 /** Owns the folder until `release`. Throws FolderTaken if another live process owns it. */
@@ -114,8 +113,6 @@ function startOf(process: number): string | undefined {
     return undefined;
   }
 }
-
-// A Keyv adapter on lmdb with expiry, namespaces and an iterator.
 
 /** The version of a value that never expires; that of any other is its expiry in milliseconds. */
 const FOR_GOOD = 1;

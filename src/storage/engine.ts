@@ -4,7 +4,6 @@ import type { KeyvStoreAdapter } from 'keyv';
 import type { RateLimiterAbstract } from 'rate-limiter-flexible';
 import { Outage } from './types.ts';
 
-/** A stored record: its revision, and its value as text. */
 export interface StoredRow {
   readonly rev: number;
   readonly text: string;
@@ -22,14 +21,12 @@ export interface HeldValue {
   readonly expires?: number;
 }
 
-/** One entry of a store, as a backup writes it. */
 export type StoredRecord = { readonly record: HeldRecord } | { readonly kept: HeldValue };
 
 /** Plain values through Keyv, plus the one write Keyv doesn't offer. */
 export interface Values {
   /** An adapter for one Keyv, which sets its namespace on it. */
   adapter(): KeyvStoreAdapter;
-  /** Prefix for the adapter's keys. */
   readonly namespace?: string;
   /**
    * Runs what Keyv does on the adapter, within time limits. Throws Lost or Outage if the adapter throws its own errors.

@@ -7,7 +7,6 @@ import { MACHINE_CLOCK, withinTime } from './engine.ts';
 import { redisDoubts } from './redis.ts';
 import type { StorePlace } from './store.ts';
 
-/** Milliseconds for one answer. */
 const OPERATION = 5_000;
 
 export interface StoreLook {

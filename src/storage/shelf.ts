@@ -15,7 +15,6 @@ import { type Changed, type Codec, Outage, RecordDamaged, type RecordStore, Reco
 
 // Changes to one record that arrive while another is being written are applied in order and written together.
 
-/** Serialization of one kind of record. */
 interface Texts<T> {
   read(id: string, row: StoredRow): Promise<T>;
   write(value: T): string;
@@ -30,7 +29,6 @@ interface AnsweredRequest<T> {
   tell(found: { readonly cause: unknown } | undefined): void;
 }
 
-/** A unique name for a write. */
 export function nameWrite(): string {
   return randomBytes(12).toString('base64url');
 }
@@ -130,11 +128,9 @@ class Changes<T> {
 export interface ShelfTerms {
   readonly clock: Clock;
   readonly patience: Patience;
-  /** Reports to the operator. */
   fault(cause: unknown): void;
 }
 
-/** The kind under which damaged records are copied. */
 const ASIDE = 'aside';
 
 /** Names every engine accepts: 1 to 200 printable ASCII characters without spaces. */

@@ -94,7 +94,6 @@ const LEFT_ALONE = 5_000;
 
 type ReadLine = Pick<ShelfTerms, 'clock' | 'fault'>;
 
-/** Requests per minute. */
 export interface AskLimits {
   readonly person: number;
   readonly server: number;
@@ -149,7 +148,6 @@ function counterOn(
   };
 }
 
-/** Rejects when a count takes too long. */
 async function late(clock: Clock): Promise<never> {
   await clock.wait(LONGEST);
   throw new Lost(`no count in ${LONGEST} ms`);
@@ -166,7 +164,6 @@ async function refusal(consumed: Promise<RateLimiterRes>): Promise<number> {
   }
 }
 
-/** Where the data is. */
 export interface StorePlace {
   /** `postgres://…`, `redis://…`, or empty for the data folder. */
   readonly url: string;

@@ -1,12 +1,10 @@
 /** Storage interfaces: records with revisions, plain values, and the errors of either. */
 
-/** Plain values, and one shelf per kind of record. */
 export interface Store {
   readonly kept: KeyValueStore;
   shelf<T>(kind: string, codec: Codec<T>): RecordStore<T>;
 }
 
-/** Reads and writes one kind of record. */
 export interface Codec<T> {
   /** The record, migrated to the current version. Throws RecordDamaged or RecordTooNew. */
   read(raw: unknown): T;
@@ -68,7 +66,7 @@ export class RecordTooNew extends Error {
   override readonly name = 'RecordTooNew';
 }
 
-/** Whose asks are counted together: one person's, and everybody's on a server. */
+/** Whose requests are counted together: one person's, or everyone's on a server. */
 export interface Asking {
   readonly person: string;
   readonly server?: string;
