@@ -14,7 +14,6 @@ export function emptyContent(name: string): Content {
   return { name, state: { kind: 'active' }, rooms: [], picks: {}, kept: [], ...emptyParts() };
 }
 
-/** A new project with this content and no changes yet. */
 export function bornWith(content: Content, { id, owner }: Born, hazards: KeptHazards = []): Project {
   return { version: 5, id, owner, shares: [], given: 0, hazards, ...content, count: 0, history: [], undone: [] };
 }
@@ -24,15 +23,12 @@ export function copyOf({ rooms, picks }: Content, name: string): Content {
   return { ...emptyContent(name), rooms, picks };
 }
 
-/** A variant of this name that isn't taken. */
 export function freeName(name: string, taken: readonly { readonly name: string }[]): string {
   for (let number = 1; ; number++) {
     const next = number === 1 ? name : `${name.slice(0, LIMITS.name - 4).trim()} ${number}`;
     if (!taken.some((other) => sameName(other.name, next))) return next;
   }
 }
-
-// Telling a person's own projects from those shared with them.
 
 /** Gives shared projects whose name is already used a distinct one. */
 export function distinctNames(projects: readonly Project[], me: string | undefined): readonly Project[] {

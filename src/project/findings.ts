@@ -5,7 +5,6 @@ import { HAZARDS, LEVELS, type Level } from '../hazards/hazard.ts';
 import { signedSchema } from './project-limits.ts';
 import { type Rooms, sameName } from './project-room.ts';
 
-/** Limits on the number and length of findings. */
 export const MOST_FOUND = 200;
 export const LONGEST_FINDING = 500;
 
@@ -81,7 +80,6 @@ export function withoutHazards(hazards: KeptHazards, ended: readonly string[], r
   );
 }
 
-/** Updates room names after a rename. */
 export function underNewNames(hazards: KeptHazards, before: Rooms, after: Rooms): KeptHazards {
   if (before.length !== after.length) return hazards;
   return hazards.map((one) => {

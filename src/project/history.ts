@@ -4,7 +4,6 @@ import { applied, difference, type JsonPatch } from './json-patch.ts';
 import { type Change, type Content, contentOf, contentSchema, type Project } from './project.ts';
 import { LIMITS } from './project-limits.ts';
 
-/** Who made a change, from which account, and when. */
 export type Stamp = Pick<Change, 'by' | 'via' | 'at'>;
 
 /**
@@ -36,7 +35,6 @@ export function redone(project: Project, stamp: Stamp): { project: Project; chan
   return { project: { ...turned.project, count, history, undone: project.undone.slice(0, -1) }, change };
 }
 
-/** A change made by someone else. */
 export interface News {
   readonly said: string;
   readonly at: number;

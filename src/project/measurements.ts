@@ -4,7 +4,6 @@ import { z } from 'zod';
 import { LIMITS, signedSchema } from './project-limits.ts';
 import { changedRoom, type Room, type Rooms, roomNamed, sameName } from './project-room.ts';
 
-/** Limits on open questions and on pending lengths. */
 export const MOST_QUESTIONS = 40;
 const MOST_GIVEN = 100;
 export const LONGEST_WHAT = 60;
@@ -46,7 +45,6 @@ export type Measures = z.infer<typeof measuresSchema>;
 
 export const EMPTY_MEASURES: Measures = { open: [], told: [] };
 
-/** Whether two questions are about the same wall or thing. */
 export function sameQuestion(one: Omit<Question, 'id' | 'at'>, other: Omit<Question, 'id' | 'at'>): boolean {
   const what = ({ what: thing = '' }: typeof one): string => thing.toLowerCase();
   return sameName(one.room, other.room) && one.wall === other.wall && what(one) === what(other);
@@ -69,7 +67,6 @@ export function withGiven(measures: Measures, given: ParsedLength): Measures {
   return { ...measures, told: [...others, given].slice(-MOST_GIVEN) };
 }
 
-/** Pending lengths of a room's walls. */
 export function givenOf({ told: given }: Measures, room: string): readonly ParsedLength[] {
   return given.filter((one) => sameName(one.room, room));
 }

@@ -110,7 +110,6 @@ function tallyOf(line: Line, shopping: Shopping): Tally {
   };
 }
 
-/** A line for an item that was bought but is no longer needed. */
 function emptyLine({ item, label, stage, unit, packages }: Bought): Line {
   return {
     item,

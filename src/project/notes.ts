@@ -3,7 +3,6 @@
 import { z } from 'zod';
 import { signedSchema } from './project-limits.ts';
 
-/** Limits on the number and length of notes. */
 export const MOST_NOTES = 500;
 export const LONGEST_NOTE = 1000;
 

@@ -26,9 +26,7 @@ export const personSchema = z
   .object({
     version: z.literal(3),
     id: z.string().min(16),
-    /** Account keys. */
     accounts: z.array(z.string()).readonly(),
-    /** Accounts linked recently, and when. */
     linked: z
       .array(z.object({ account: z.string(), at: z.number() }).readonly())
       .readonly()
@@ -65,8 +63,6 @@ const fromOneAccount: Migration = (record) => ({ ...record, version: 2 });
 const withCountry: Migration = (record) => ({ ...record, version: 3 });
 
 export const personCodec = codecOf<Person>('person', personSchema, [fromDraft, fromOneAccount, withCountry]);
-
-// An account on a platform, and the person behind it.
 
 export const accountSchema = z.object({ version: z.literal(1), person: z.string().min(16) }).readonly();
 

@@ -13,18 +13,14 @@ export const LIMITS = {
   rooms: 50,
   picks: 40,
   kept: 50,
-  /** Notes per room. */
   notes: 20,
-  /** Changes that can be undone. */
   changes: 20,
   /** Characters of their stored patches in total. */
   changesSize: 60_000,
   name: 60,
-  /** Text of one room. */
   room: 500,
   /** All rooms in scope: they have to fit into one request along with everything else. */
   roomsGiven: 2500,
-  /** Shares per project. */
   shares: 30,
   /** Shared projects per person. */
   sharedWith: 30,
@@ -47,8 +43,6 @@ export const signedSchema = z
 
 export type Signed = z.infer<typeof signedSchema>;
 
-// Who pays.
-
 export const PAYERS = ['self', 'insurer', 'landlord'] as const;
 
 export const payerSchema = z.enum(PAYERS);
@@ -58,8 +52,6 @@ export const otherPayerSchema = payerSchema.exclude(['self']);
 
 export type OtherPayer = z.infer<typeof otherPayerSchema>;
 export type Payer = z.infer<typeof payerSchema>;
-
-// Who may do what with a project.
 
 /**
  * look: read it. tick: check off shopping and stages. note: write notes. measure: enter rooms and picks. keep: save
@@ -84,8 +76,6 @@ const ALLOWED: Readonly<Record<Role, readonly Permission[]>> = {
 export function may(role: Role | undefined, permission: Permission): boolean {
   return role !== undefined && ALLOWED[role].includes(permission);
 }
-
-// The currency a project is summed up in.
 
 /**
  * The user's own if any amount is in it or there are no amounts; otherwise the most common one, the first of several.

@@ -58,12 +58,9 @@ export function inScope(rooms: Rooms): Rooms {
   return rooms.filter((room) => room.inScope);
 }
 
-/** Several rooms as text for the `room` option. */
 export function roomsText(rooms: Rooms): string {
   return rooms.map(roomGiven).join('; ');
 }
-
-// Progress of each room, stage by stage.
 
 /** Limit: enough for every stage of more rooms than a home has. */
 const MOST_MARKS = STAGES.length * 60;
@@ -102,7 +99,6 @@ export function unmark(stages: Stages, room: string, stage: Stage): Stages {
   return marks.length === stages.marks.length ? stages : { marks };
 }
 
-/** A room's mark for a stage; the room's name ignores case. */
 export function roomMark({ marks }: Stages, room: string, stage: Stage): Mark | undefined {
   return marks.find((one) => same(one, { room, stage }));
 }

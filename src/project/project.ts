@@ -13,8 +13,6 @@ import { requestOptions } from './saved-request.ts';
 import { sharesSchema } from './shares.ts';
 import { EMPTY_SPEND, spendSchema } from './spending.ts';
 
-// A project's other parts: each one's schema and its empty value.
-
 const partsSchema = {
   shopping: shoppingSchema,
   stages: stagesSchema,
@@ -132,7 +130,6 @@ function withDoorways(picks: Before['picks'], kept: unknown): Before['picks'] {
   return all.length > LIMITS.pick ? picks : { ...picks, [key]: all };
 }
 
-/** Any plain data with its saved answers migrated. */
 function mapped(value: unknown, before: Before): unknown {
   if (Array.isArray(value)) return value.map((one) => mapped(one, before));
   if (!isRecord(value)) return value;
@@ -270,7 +267,6 @@ export const projectSchema = z
   .readonly();
 
 export type Project = z.infer<typeof projectSchema>;
-/** The parts that change and can be undone. */
 export type Content = z.infer<typeof contentSchema>;
 export type ProjectState = z.infer<typeof stateSchema>;
 export type KeptAsk = z.infer<typeof keptSchema>;

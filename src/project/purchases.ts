@@ -4,7 +4,6 @@ import { z } from 'zod';
 import { STAGES } from '../reply/need.ts';
 import { payerSchema, signedSchema } from './project-limits.ts';
 
-/** Limit on the number of purchases. */
 export const MOST_BOUGHT = 500;
 
 /** Tolerance for floating-point sums. */
@@ -33,7 +32,6 @@ const boughtSchema = z.object({
 
 export const shoppingSchema = z.object({
   bought: z.array(boughtSchema).max(MOST_BOUGHT).readonly(),
-  /** Opened packages by item. */
   opened: z.record(z.string(), z.int().nonnegative()),
 });
 
@@ -70,7 +68,6 @@ export function giveBack(shopping: Shopping, item: string, amount: number): Shop
   return { ...shopping, bought: bought.reverse() };
 }
 
-/** Removes all purchases of an item. */
 export function unbuyAll(shopping: Shopping, item: string): Shopping {
   return { ...open(shopping, item, 0), bought: shopping.bought.filter((one) => one.item !== item) };
 }

@@ -38,7 +38,6 @@ function namesPattern(names: readonly string[]): RegExp {
   return new RegExp(`(?<![\\p{L}\\p{N}])(?:${words.join('|')})(?![\\p{L}\\p{N}])`, 'giu');
 }
 
-/** Which rooms a text names, as separate words. */
 export function roomsNamedIn(text: string, rooms: Rooms): Rooms {
   if (rooms.length === 0) return [];
   const found = new Set([...text.matchAll(namesPattern(rooms.map(({ name }) => name)))].map(([name]) => folded(name)));

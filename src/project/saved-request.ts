@@ -120,7 +120,6 @@ const LABEL = new RegExp(
   'g',
 );
 
-/** One option of a request: its name, and the range of its text. */
 interface Part {
   readonly option: string;
   readonly from: number;
@@ -136,7 +135,6 @@ function partsOf(request: string): readonly Part[] {
   }));
 }
 
-/** Option texts by name. */
 export function requestOptions(request: string): ReadonlyMap<string, string> {
   return new Map(
     partsOf(request).map(({ option, from, to }) => [
@@ -146,7 +144,6 @@ export function requestOptions(request: string): ReadonlyMap<string, string> {
   );
 }
 
-/** The request with some option texts changed. */
 export function withOptionsSaid(request: string, options: readonly string[], change: (text: string) => string): string {
   return partsOf(request).reduceRight(
     (line, { option, from, to }) =>

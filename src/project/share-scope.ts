@@ -20,7 +20,6 @@ interface Scope {
 /** They gather whatever was shared and restrict themselves to it. */
 const GATHERS = ['project sheets', 'project handoff'];
 
-/** Whether a command gathers the shared part out of the whole project. */
 export function gathers(command: string): boolean {
   return GATHERS.includes(command);
 }
@@ -33,7 +32,6 @@ const SCOPES: Readonly<Record<Exclude<Shared, 'project'>, Scope>> = {
   checklist: { commands: ['project progress'], touches: ['stages', 'rooms', 'measures', 'log'] },
 };
 
-/** What a helper with the whole project may change. */
 const WHOLE: readonly (keyof Content)[] = ['rooms', 'picks', 'kept', 'shopping', 'stages', 'log', 'found', 'measures'];
 
 /** Parts that helpers who may only check off and take notes never change, not even their own earlier changes. */
@@ -45,7 +43,6 @@ const MEASURE = 'project measure';
 /** Between the owner and those who pay, whatever is shared. */
 const OWNERS = ['project spend'];
 
-/** Whether a command (full name) is covered by the share. */
 export function covers({ what }: Share, command: string): boolean {
   if (what === 'project') return !OWNERS.includes(command);
   const { commands, touches } = SCOPES[what];

@@ -7,7 +7,6 @@ import { LIMITS, may, type Permission, type Role, type Signed } from './project-
 export const SHARED = ['project', 'shopping', 'guide', 'cuts', 'tearout', 'checklist'] as const;
 export type Shared = (typeof SHARED)[number];
 
-/** Roles for helpers. */
 export const HELPING = ['look', 'tick', 'measure'] as const;
 export type Helping = (typeof HELPING)[number];
 
@@ -59,12 +58,10 @@ interface Owned {
   readonly state: { readonly kind: string };
 }
 
-/** Whether a share has expired. */
 export function isOver({ until }: Share, now: number): boolean {
   return until !== undefined && until <= now;
 }
 
-/** Whether a share is for this person or link. */
 export function isWith({ with: one }: Share, who: Who): boolean {
   return 'link' in one ? 'link' in who && one.link === who.link : 'person' in who && one.person === who.person;
 }
@@ -83,7 +80,6 @@ export function mayDo(standing: Standing | undefined, permission: Permission): b
   return may(standing?.role, permission);
 }
 
-/** The signature on a helper's entries. */
 export function signatureOf({ id, label }: Share): Signed {
   return { helper: id, ...(label !== undefined && { name: label }) };
 }

@@ -21,7 +21,6 @@ export interface SpendSummary {
   readonly left: number;
   /** Spent plus still to buy. */
   readonly expected: number;
-  /** Paid so far. */
   readonly payers: Readonly<Record<Payer, number>>;
   /** What each payer pays of the expected total, as agreed; undefined without agreements. */
   readonly shares: Readonly<Record<Payer, number>> | undefined;

@@ -4,7 +4,6 @@ import { z } from 'zod';
 import { STAGES } from '../reply/need.ts';
 import { type OtherPayer, otherPayerSchema, payerSchema } from './project-limits.ts';
 
-/** Limit on the number of entries. */
 export const MOST_ENTRIES = 500;
 
 /** Limit on agreements: both payers' amounts and shares, and every stage. */
@@ -71,7 +70,6 @@ export function addCover(spend: Spend, cover: Cover): Spend {
   return { ...spend, covers: [...others, cover].slice(-MOST_COVERS) };
 }
 
-/** Removes all agreements of a payer. */
 export function dropCovers({ covers = [], ...spend }: Spend, payer: OtherPayer): Spend {
   const others = covers.filter((one) => one.payer !== payer);
   return others.length === 0 ? spend : { ...spend, covers: others };
