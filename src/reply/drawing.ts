@@ -61,7 +61,6 @@ export interface Text {
 
 export type Shape =
   | { readonly kind: 'line'; readonly role: ShapeRole; readonly points: readonly Place[] }
-  /** Separate line segments. */
   | { readonly kind: 'lines'; readonly role: ShapeRole; readonly lines: readonly (readonly [Place, Place])[] }
   | {
       readonly kind: 'rect';

@@ -83,7 +83,6 @@ export interface SawPiece {
   /** As seen facing the wall, or for a row with your back to the starting wall. */
   readonly left: SawEnd;
   readonly right: SawEnd;
-  /** The plank, stick or offcut it is cut from. */
   readonly from: string;
   /** What to keep, mark or measure. */
   readonly note?: string;

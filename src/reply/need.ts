@@ -53,6 +53,5 @@ export interface Need {
   readonly package?: Package;
   readonly price?: PackagePrice;
   readonly room?: string;
-  /** What to know before buying it. */
   readonly note?: string;
 }

@@ -3,8 +3,6 @@
 import type { Drawing } from './drawing.ts';
 import type { Need } from './need.ts';
 
-// Where a figure comes from, and how well it was checked.
-
 type Standing = 'published' | 'reported' | 'common practice' | 'from memory';
 
 export interface Source {
@@ -114,7 +112,6 @@ export interface Reply {
 export interface Problem {
   /** The option it is about, or 'ask' for the whole line. */
   readonly option: string;
-  /** The text that was read, verbatim. */
   readonly got: string;
   /** What was expected instead, as a sentence. */
   readonly expected: string;
