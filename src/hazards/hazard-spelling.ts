@@ -18,7 +18,6 @@ export const HOUSE_WORDS: ReadonlySet<string> = new Set(
     .filter((word) => word !== ''),
 );
 
-/** A word as the screen reads it. */
 export interface Mended extends Token {
   /** A harmless trade word it could be meant as instead. */
   readonly or?: string;
@@ -35,7 +34,6 @@ const SHORT = new Set(
 );
 const LONGEST = 24;
 
-/** Long words for which two typos are considered. */
 const TWICE = new Set(
   'asbestos vermiculite chrysotile linoleum monoxide electrocuted electrical electricity electrician polyurethane unconscious hantavirus droppings silicosis vermiculite termites structural foundation insulation adhesive'.split(
     ' ',

@@ -37,11 +37,9 @@ export const LEVELS: readonly Level[] = ['emergency', 'stop', 'note'];
 /** Languages in which an emergency is understood and answered. */
 export type Language = 'en' | 'es' | 'de' | 'fr' | 'pt';
 
-/** A hazard found in a text. */
 export interface Sighting {
   readonly hazard: Hazard;
   readonly level: Level;
-  /** The words that triggered it, as typed. */
   readonly words: string;
   readonly language: Language;
   /** Details where answers differ: `cover`, `disturbed`, `eye`. */
@@ -56,7 +54,6 @@ export interface Sighting {
 export interface Cleared {
   readonly hazard: Hazard;
   readonly words: string;
-  /** Whether a test cleared it. */
   readonly tested: boolean;
   /** Whether the words name no substance: `tested negative`. */
   readonly bare?: true;

@@ -13,7 +13,6 @@ const TAIL = 8000;
 const WITHIN = 6;
 /** Distance in words within which a class rules something out. */
 const RULED_OUT = 6;
-/** The longest quotation of the trigger. */
 const LONGEST_WORDS = 90;
 
 /** Words of a class, from first to last token. */
@@ -318,7 +317,6 @@ function present(text: Text): readonly Seen[] {
   });
 }
 
-/** Whether a class occurs near a match. */
 function isNear(text: Text, id: number, { from, to }: Match): boolean {
   const places = text.places.get(id) ?? [];
   const [low, high] = [(text.tokens[from]?.at ?? 0) - RULED_OUT, (text.tokens[to]?.at ?? 0) + RULED_OUT];

@@ -16,7 +16,6 @@ export interface Rule {
   readonly needs: string;
   /** Most words from the first to the last of them; 6 by default. */
   readonly within?: number;
-  /** Whether they must be in this order. */
   readonly ordered?: true;
   /** Classes that rule it out within six words. */
   readonly unless?: string;
@@ -37,7 +36,6 @@ export interface Lexicon {
   readonly lookalikes?: string;
   /** Classes whose mention alone counts where something is found, opened, cut or underneath. */
   readonly here?: string;
-  /** Rules that only apply there. */
   readonly hereRules?: readonly Rule[];
   /** Rules for facts that end it; `tested` if a test does. */
   readonly clears?: readonly ClearRule[];
@@ -63,7 +61,6 @@ function inflected(word: string): readonly string[] {
   return forms;
 }
 
-/** A node in the trie of word sequences. */
 interface Node {
   readonly next: ReadonlyMap<string, Node>;
   readonly classes: readonly number[];
@@ -94,7 +91,6 @@ interface Join {
 
 export interface Tables {
   readonly classes: ReadonlyMap<string, number>;
-  /** Trie of word sequences. */
   readonly terms: Node;
   /** Prefixes, and the classes of words that start with them. */
   readonly beginnings: ReadonlyMap<string, readonly number[]>;
@@ -107,7 +103,6 @@ export interface Tables {
   readonly clears: ReadonlyMap<number, readonly CompiledRule<ClearRule>[]>;
   /** Classes that count by mention alone where something was found, and their hazard. */
   readonly here: ReadonlyMap<number, Hazard>;
-  /** Every single word in a lexicon. */
   readonly words: ReadonlySet<string>;
 }
 

@@ -67,7 +67,7 @@ interface Letter {
   readonly to: number;
 }
 
-/** The words of a text. Linear in its length. */
+/** Linear in the length of the text. */
 export function tokensOf(text: string): readonly Token[] {
   const letters: Letter[] = [];
   let place = 0;
@@ -266,7 +266,6 @@ const NUMBERED = new Set(
 
 const NONE: readonly number[] = [];
 
-/** The number classes a token belongs to. */
 export function figureClasses(tokens: readonly Token[], i: number): readonly number[] {
   const token = tokens[i];
   if (!token) return NONE;

@@ -10,7 +10,7 @@ export const WOUND: Lexicon = {
     PART: `hand hands finger fingers thumb thumbs arm arms leg legs foot feet toe toes knee knees shin shins wrist wrists palm elbow head face eye eyes eyelid nose lip mouth chin cheek forehead neck shoulder thigh calf ankle ankles chest skin knuckle knuckles fingertip fingertips heel ear scalp skull ribs stomach belly forearm
       pinky pinkie index_finger ring_finger middle_finger pointer big_toe kneecap fingernail toenail eyeball throat temple groin hip bicep body tongue gut`,
     EYE: 'eye eyes eyeball',
-    /** Parts that are nothing else in this trade. */
+    /** Body parts that have no other meaning in this trade. */
     LIMB: 'finger fingers thumb thumbs wrist wrists elbow shin shins forearm eyelid eyeball fingertip fingertips toes forehead pinky pinkie eyes knuckles ankle foot hand hands palm arm leg knee toe eye face head skin calf thigh scalp heel index_finger kneecap fingernail toenail feet',
     SLASHED: `cut~ cutting sliced slice~ slicing slashed slash~ gashed gash~ stabbed stab~ lacerat* nicked chopped chop~ severed slit split punctured puncture~ pierced pierce~ impaled jabbed sawed drilled burned burnt burn~ scalded crushed crush~ smashed smash~ pinched pinch~ mashed hammered hit fractured sprained twisted dislocated
       scraped skewered injured jammed squashed ripped_open tore ripped nailed stapled shot screwed caught sanded skinned shaved banged whacked bashed broke broken bruised poked degloved mangled got_cut went_through went_into going_through ran_through pricked slammed dropped dropped_on fell_on landed_on ran_over infected opened_up opened nipped clipped hacked grazed gouged snagged pinned trapped laid_open`,

@@ -33,7 +33,7 @@ export const GAS: Lexicon = {
       'gas_company gas_man gas_guy gas_fitter gasfitter gas_utility gas_tech gas_technician utility utility_company fire_department fire_dept firefighters fitter gas_board gas_engineer gas_people gas_service hvac_tech',
     GAS_CHECKED:
       'checked fixed repaired cleared said_its_safe says_its_safe says_it_is_safe safe tested found_no found_nothing sealed capped replaced turned_off shut_off tightened all_clear gave_the_ok gave_the_all_clear signed_off came_out okayed inspected mended',
-    /** A smell of gas that is none of the house's. */
+    /** A smell of gas that doesn't come from the house's supply. */
     GAS_OTHER: 'car cars truck gasoline can mower tank station fart farts engine generator nailer',
     GAS_WATCHED: 'cooking dinner',
     GAS_BARE: 'gas_line gas_pipe gas',

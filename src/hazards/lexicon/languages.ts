@@ -3,7 +3,7 @@
 import type { Hazard, Language } from '../hazard.ts';
 import type { Lexicon, Rule } from '../tables.ts';
 
-/** The words of one language for what each emergency is told by. */
+/** One language's words for each emergency. */
 interface Tongue {
   readonly language: Language;
   readonly smell: string;

@@ -37,7 +37,7 @@ export const ASBESTOS: Lexicon = {
     RES: `vinyl lino linoleum sheet_vinyl vinyl_sheet sheet_flooring sheet_goods resilient vct vat vinyl_tile~ floor_tile~ asphalt_tile~ felt_backing felt_paper felt_backed felt_back paper_backing felt mastic backing_paper tile~ square~ vinyl_floor vinyl_flooring peel_and_stick_tile~ linolium linolum cushion_vinyl cushioned_vinyl cushion_floor roll_vinyl roll_flooring adhesive glue backing composition_tile~ kitchen_floor floor_covering parquet_glue tile_floor cork_tile_glue`,
     RES_SURE:
       'sheet_vinyl vinyl_sheet lino linoleum vct vat vinyl_tile~ sheet_flooring sheet_goods asphalt_tile~ felt_backing paper_backing felt_backed linolium cushion_vinyl cushioned_vinyl roll_vinyl resilient_tile~ resilient_floor vinyl_backing linoleum_backing vinyl_squares lino_tile~',
-    /** What a floor may be of where the year of its house is not known. */
+    /** What a floor may be made of when the year of the house is unknown. */
     RESILIENT_HERE: 'resilient vct vat lino linoleum mastic vinyl_tile~ vinyl_tiles',
     NOT_RES:
       'ceramic porcelain stone marble slate travertine carpet_tile~ ceiling_tile wall_tile backsplash roof shower glass mosaic subway lvp click laminate new style look looking spc rigid waterproof peel_off saltillo terracotta quarry hardwood_look quilt address delivery magazine',

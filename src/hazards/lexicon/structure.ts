@@ -21,7 +21,7 @@ const PANELS = [
   'decking',
 ];
 const BELOW = ['under', 'below', 'beneath', 'underneath'];
-/** `under the plywood`: where what carries lies. */
+/** `under the plywood`: where the framing is. */
 const UNDER_PANEL = BELOW.flatMap((below) =>
   ['', 'the_', 'my_', 'our_', 'that_', 'this_', 'old_', 'the_old_'].flatMap((the) =>
     PANELS.map((panel) => `${below}_${the}${panel}`),
@@ -43,7 +43,7 @@ const SOUND = [
   'great',
   'perfect',
 ];
-/** `joists are solid`: then nothing else in the sentence is told of them. */
+/** `joists are solid`: then the rest of the sentence isn't about them. */
 const SOUND_FRAME = ['joist', 'joists', 'beam', 'beams', 'framing']
   .flatMap((frame) =>
     [
@@ -118,7 +118,7 @@ export const STRUCTURE: Lexicon = {
     WOOD_UNDER:
       'and_wood_under and_wood_below and_the_wood_under and_wood_underneath boards_on_edge board_on_edge lumber_on_edge wood_on_edge wood_under_it boards_under_it',
     WOODY: 'wood wooden board~ lumber part~ piece~ one ones planks timber~',
-    /** Wood that no longer carries, whatever it is called. */
+    /** Wood that has lost its strength, by any name. */
     DECAY:
       'rot rots rotted rotten rotting decay~ decayed punky mush mushy crumbl* fungus fungi fungal termite~ ant ants beetle~ woodworm~ insect~ bugs eaten deteriorat* disintegrat* perished spongy pulpy',
     FRAME_HERE:
