@@ -154,7 +154,6 @@ export const PLANK_FIGURES = [
 
 // Rules of a floating floor that aren't calculations, and when they apply.
 
-/** What the request says about the floor. */
 interface FloorTraits {
   readonly lock: 'click' | 'none';
   readonly attachedPad: boolean | undefined;

@@ -174,7 +174,6 @@ export const MOISTURE_FIGURES: readonly Cited<unknown>[] = [
   MOULD_AREA,
 ];
 
-/** The figures used in an answer about one kind of reading. */
 export function moistureFigures(kind: MoistureKind): readonly Cited<unknown>[] {
   const tests = kind === 'wood' ? [WOOD_READINGS, MOISTURE_SPREAD] : [CONCRETE_TESTS, FILM];
   return [MOISTURE_LIMITS[kind], MOISTURE_STOPS[kind], ...tests, DRY_WITHIN, MOULD_AREA];

@@ -60,7 +60,6 @@ export const ASBESTOS_FIGURES: readonly Cited<unknown>[] = [
   ASBESTOS_WORK,
 ];
 
-/** The figures used in an answer about a house in one country. */
 export function asbestosFigures(country: Country): readonly Cited<unknown>[] {
   return [ASBESTOS_YEAR, ASBESTOS_PRESUMED, ASBESTOS_MARGIN[country], ASBESTOS_WORK];
 }
@@ -96,7 +95,6 @@ export const MINOR_WORK: Cited<Area> = {
 
 export const LEAD_FIGURES: readonly Cited<unknown>[] = [...Object.values(LEAD_YEARS), MINOR_WORK];
 
-/** The figures used in an answer about a home in one country. */
 export function leadFigures(country: Country): readonly Cited<unknown>[] {
   return [LEAD_YEARS[country], ...(country === 'us' ? [MINOR_WORK] : [])];
 }

@@ -131,15 +131,12 @@ const HAZARDS: readonly Hazard[] = [
   },
 ];
 
-/** The hazards of a task, most serious first, each with its source. */
 export function cautionsFor(task: CautionTask): readonly { readonly topic: Topic; readonly source: Source }[] {
   return HAZARDS.filter((hazard) => hazard.tasks.includes(task)).map(({ topic, source: cited }) => ({
     topic,
     source: cited,
   }));
 }
-
-// Sources for what is said about each hazard.
 
 const SOURCES: Readonly<Record<string, readonly Source[]>> = {
   asbestos: [

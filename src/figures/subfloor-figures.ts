@@ -284,7 +284,6 @@ export const JOIST_FIGURES = [JOIST_SPACING, JOIST_WIDTH, JOIST_DEPTH, JOIST_LIM
 
 // Flatness, and leveling compound.
 
-/** The gap allowed under a straightedge of this length. */
 interface FlatnessLimit {
   readonly gap: Length;
   readonly over: Length;

@@ -103,7 +103,6 @@ export const BLADE_LASTS: Cited<Length> = {
   source: TRADE_CUSTOM,
 };
 
-/** Hours a dust mask lasts. */
 export const MASK_LASTS: Cited<number> = {
   name: 'N95 mask in a dusty room',
   said: 'a new one every 4 hours, sooner when breathing gets hard',
@@ -171,7 +170,6 @@ export const TEAROUT_FIGURES: readonly Cited<unknown>[] = [
   COVERING_NOT_GIVEN,
 ];
 
-/** The figures used in an answer about one covering. */
 export function tearoutFigures(covering: Covering): readonly Cited<unknown>[] {
   const carpet = [
     GULLY,
@@ -209,7 +207,6 @@ const NAHB = {
   standing: 'reported',
 } as const;
 
-/** Converts pounds per cubic yard to kilograms per liter. */
 function loose(name: string, poundsPerCubicYard: number, source: Cited<number>['source']): Cited<number> {
   const value = (poundsPerCubicYard * KILOGRAMS_PER_POUND) / LITRES_PER_CUBIC_YARD;
   return { name: `Loose weight: ${name}`, said: `${poundsPerCubicYard} lb a cubic yard`, value, source };
@@ -335,7 +332,6 @@ export function looseVolume(covering: Covering, kilograms: number, squareMetres:
     : looseLitres(kilograms, LOOSE_WEIGHT[covering].value);
 }
 
-/** The figures used in an answer about one covering. */
 export function debrisFigures(covering: Covering): readonly Cited<unknown>[] {
   const loosely = covering === 'sheet vinyl' || covering === 'plank vinyl' ? LOOSE_VINYL : LOOSE_WEIGHT[covering];
   const pad = covering === 'carpet' ? [CARPET_ALONE, PAD_SHARE, LOOSE_PAD] : [];

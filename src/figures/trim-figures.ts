@@ -252,8 +252,6 @@ export const NAIL_HOLE: Cited<Length> = {
 
 export const CAULK_FIGURES = [CAULK_BEAD, CAULK_TUBE, NAIL_HOLE] as const;
 
-// Painting.
-
 /** Square meters per liter: 350 ft² per US gallon. */
 export const PAINT_COVERAGE: Cited<number> = {
   name: 'What paint covers',
