@@ -41,13 +41,11 @@ export interface ProjectAccess {
   cover(whole?: boolean): void;
   /** The user's own and shared projects in the order they were added; deleted ones as long as they can be restored. */
   mine(): Promise<readonly Project[]>;
-  /** Only the user's own. */
   own(): Promise<readonly Project[]>;
   /** Sharing of the project in use; undefined for the holder of a link. */
   readonly sharing: Sharing | undefined;
   /** Whether the user has only a link, and is no known person. */
   readonly guest: boolean;
-  /** Creates a project and makes it the one in use. */
   create(content: Content, hazards?: KeptHazards): Promise<Project>;
   /** Makes one of the user's projects the one in use, or none. False if it isn't theirs. */
   use(id: string | undefined): Promise<boolean>;
@@ -65,11 +63,9 @@ export interface ProjectAccess {
   warn(change: (hazards: KeptHazards) => KeptHazards): Promise<boolean>;
   /** Changes the settings of a person, who may be new. */
   settle(change: (settings: Person['settings']) => Person['settings']): Promise<Person>;
-  /** Recent activity of this account. */
   recent(): Promise<Recent>;
   /** The last answer that can be saved. */
   last(): Promise<Recent['last']>;
-  /** Codes and linked accounts. */
   links(): Links;
   /**
    * Removes the person, their accounts, their own projects and their request history; `others` remove what other parts

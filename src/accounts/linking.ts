@@ -138,7 +138,6 @@ function nameOf(signs: string): string {
 /** Access to the person whose accounts these are. */
 interface Linking {
   readonly shelves: Shelves;
-  /** The user's account. */
   readonly via: string;
   now(): number;
   me(): Promise<Person | undefined>;
@@ -154,7 +153,6 @@ export type Refused = {
   readonly why: 'none' | 'wait' | 'unlike' | 'same' | 'own' | 'full' | 'too-many-accounts' | 'crowded';
 };
 
-/** What a code for a project holds. */
 type ProjectUse = Extract<CodeUse, { kind: 'project' }>;
 
 /** What a code would do: join two people (with the number of projects), or let the person entering it help. */

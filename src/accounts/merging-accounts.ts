@@ -209,8 +209,6 @@ async function settle(shelves: Shelves, other: string, stays: string): Promise<v
   });
 }
 
-// The person behind an account, who may be new.
-
 /** The person of an account, created if there is none. Throws Outage. */
 export async function ensurePerson(shelves: Shelves, key: string): Promise<Person> {
   const there = await personOf(shelves, key);

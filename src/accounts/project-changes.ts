@@ -18,7 +18,6 @@ export interface Next<R> {
   readonly result: R;
 }
 
-/** Who changes a project, from which account, and when. */
 interface Changer {
   readonly who: Who;
   readonly via: string;
@@ -58,7 +57,6 @@ function withLast(project: Project, { id }: Share, at: number): Project {
   return { ...project, shares: project.shares.map((one) => (one.id === id ? { ...one, last: { at, said } } : one)) };
 }
 
-/** Updates room names in the hazards. */
 function withHazardsNamed(before: Project, after: Project): Project {
   return { ...after, hazards: underNewNames(after.hazards, before.rooms, after.rooms) };
 }

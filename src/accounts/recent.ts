@@ -41,7 +41,6 @@ export async function forgetRecent(kept: KeyValueStore, via: string): Promise<vo
   await kept.delete(key(via));
 }
 
-/** Adds option texts to the earlier values. */
 export function withAnswered(recent: Recent, optionTexts: ReadonlyMap<string, string>, at: number): Recent {
   const past = new Map(Object.entries(recent.past));
   for (const [option, text] of optionTexts) {

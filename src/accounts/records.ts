@@ -15,7 +15,6 @@ export interface Shelves {
 
 const opened = new WeakMap<Store, Shelves>();
 
-/** The shelves of a store, created once per store. */
 export function shelvesOf(store: Store): Shelves {
   const before = opened.get(store);
   if (before) return before;

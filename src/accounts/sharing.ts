@@ -24,7 +24,6 @@ export type Given =
       readonly share: Share;
       /** The link's token, shown only now. */
       readonly token?: string;
-      /** The same person's previous share. */
       readonly instead?: Share;
     }
   | { readonly ok: false; readonly why: 'gone' | 'not-allowed' | 'full' | 'crowded' | 'self' };
@@ -37,12 +36,10 @@ export type ShareChange = Partial<Pick<Share, 'what' | 'role' | 'label'>> & {
 
 type Invited = { readonly person: string } | 'self' | 'crowded';
 
-/** The access methods this needs. */
 interface SharingAccess {
   readonly shelves: Shelves;
   readonly now: () => number;
   me(): Promise<Person | undefined>;
-  /** The id of the project in use. */
   id(): Promise<string | undefined>;
   put(
     id: string,
@@ -178,7 +175,6 @@ async function enlist({ person }: Shelves, id: string, project: string, role: Sh
   }));
 }
 
-/** Removes a project from a person's list. Throws Outage. */
 async function unlist({ person }: Shelves, id: string, project: string): Promise<void> {
   await person.change(id, ({ inUse, ...me }) => ({
     put: {
