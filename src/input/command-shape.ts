@@ -17,7 +17,6 @@ export function headlineOf({ headline }: Example, commands: readonly CommandShap
 
 export type Options = z.ZodObject<Record<string, z.ZodType>>;
 
-/** Everything about a command except what it does. */
 export interface CommandShape<O extends Options = Options> {
   readonly group?: string;
   readonly name: string;
@@ -32,7 +31,6 @@ type NamedFacts = OptionFacts & { readonly name: string };
 
 const options = new WeakMap<CommandShape, readonly NamedFacts[]>();
 
-/** A command's options with their facts, in order. */
 export function optionsOf(command: CommandShape): readonly NamedFacts[] {
   const known = options.get(command);
   if (known) return known;
@@ -46,7 +44,6 @@ export function listed<C extends CommandShape>(commands: readonly C[]): readonly
   return commands.filter(({ hidden }) => !hidden);
 }
 
-/** A command's name as typed, with its group in front. */
 export function fullName(command: Pick<CommandShape, 'group' | 'name'>): string {
   return command.group ? `${command.group} ${command.name}` : command.name;
 }

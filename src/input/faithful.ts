@@ -6,7 +6,6 @@ import { ROOM, withFigures } from './trade-words.ts';
 
 /** Fifty rooms have no more numbers than this; a line with more isn't corrected. */
 const MOST_FIGURES = 600;
-/** Words that may be typos. */
 const MOST_SLIPS = 20;
 
 /**
@@ -111,7 +110,6 @@ function hasReading({ readings }: Figure, numbers: readonly string[]): boolean {
   return readings.some((one) => one.length === numbers.length && one.every((number, i) => number === numbers[i]));
 }
 
-/** Every number in a text, number words included. */
 function figuresIn(text: string): readonly Figure[] {
   return [...plain(text).matchAll(FIGURE)].map(({ groups = {} }): Figure => {
     const at = UNITS.findIndex((_, i) => groups[`u${i}`] !== undefined);
@@ -154,7 +152,6 @@ function ratio(top: bigint, bottom: bigint): string {
   return a === 0n ? '0' : bottom === a ? `${top / a}` : `${top / a}/${bottom / a}`;
 }
 
-/** A text with plain digits and symbols, and number words as digits. */
 function plain(text: string): string {
   const digits = text
     .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)

@@ -14,7 +14,6 @@ import type { Units } from './reading.ts';
 
 // Lengths: to 1/16 in or 1 mm, in a form that parses back to the same length.
 
-/** How this user reads numbers. */
 export interface Saying {
   readonly units: Units;
   readonly decimal: '.' | ',';
@@ -149,8 +148,6 @@ function localeOf(saying: Saying): string {
 function plainSpaces(text: string): string {
   return text.replace(/\s/g, ' ');
 }
-
-// Loose volumes and hours.
 
 /** Liters as cubic yards or cubic meters, to one decimal: 1.8 cu yd, 1.4 m³. */
 export function sayLoose(litres: number, saying: Saying): string {

@@ -3,7 +3,6 @@
 import { distance } from 'fastest-levenshtein';
 import { LETTER, plainSigns } from './rooms/room-text.ts';
 
-/** An item: its key, its label, and its packaging. */
 interface Named {
   readonly item: string;
   readonly label: string;

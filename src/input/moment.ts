@@ -2,8 +2,6 @@
 
 import { plainSigns, withoutHidden } from './rooms/room-text.ts';
 
-// Clock and calendar of a time zone.
-
 /** A calendar day; months count from 1. */
 interface ZonedDay {
   readonly year: number;
@@ -90,7 +88,6 @@ const AGO = /(?<![\d.,])(\d{1,3}|an?|half an) ?(hours?|hrs?|h|minutes?|mins?|day
 const FOR =
   /(?<![a-z])for (\d{1,3}(?:[.,]\d)?|an?) ?(hours?|hrs?|h|minutes?|mins?|days?|weeks?)(?![a-z])|(?<![\d.,])(\d{1,3}) ?(hours?|hrs?|h|days?)(?![a-z])(?! ago)/;
 
-/** A moment, and the text without it. */
 interface MomentSaid {
   readonly at: number;
   readonly rest: string;

@@ -16,7 +16,6 @@ type ReadLine = Pick<OptionFacts, 'summary'> & Partial<OptionFacts>;
 export const room = (given: ReadLine) =>
   reader({ kind: 'room', example: `12' x 14'`, colons: 'rooms', ...given }, readRooms);
 
-/** A plank product: size, carton contents, price. */
 export const plank = (given: ReadLine) =>
   reader({ kind: 'plank', example: '6 x 48 in, 10 per carton', colons: 'any', ...given }, readPlank);
 
@@ -40,7 +39,6 @@ export const count = (given: ReadLine & { readonly least: number; readonly most:
   return reader({ kind: 'count', example: '2', ...facts }, (text, reading) => readCount(text, reading, least, most));
 };
 
-/** A percentage, in hundredths of a percent. */
 export const percent = (given: ReadLine) => reader({ kind: 'percent', example: '3 %', ...given }, readPercent);
 
 export const choice = <const T extends string>(choices: readonly [T, ...T[]], given: ReadLine) =>
@@ -54,7 +52,6 @@ export const pattern = (given: ReadLine) =>
     readPattern,
   );
 
-/** Which way the rows run. */
 export const direction = (given: ReadLine) =>
   reader({ kind: 'direction', example: 'wall 2', colons: 'any', ...given }, readDirection);
 

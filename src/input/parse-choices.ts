@@ -24,7 +24,6 @@ const REFLECTANCE =
 const TIER =
   /(?:,\s*|(?<!\s)\s+)?\b(?:(budget|low|mid|middle|premium|high)[- ]?(?:tier|range|end)|tier\s*(budget|low|mid|middle|premium|high|\d))\b/i;
 
-/** The planks of a text as they were typed. */
 export function choicesIn(text: string): readonly string[] {
   return text
     .split(/[;|\n]|(?<![^\S\n])\s+vs\.?\s+/i)

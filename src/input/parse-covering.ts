@@ -59,7 +59,6 @@ function onlyWords(plain: string, kind: keyof typeof ALL): boolean {
 }
 
 const LAYERS = /\b(?:over|on|under|below|and|with)\b/;
-/** A floor described only by its age. */
 const OLD_FLOOR =
   /\b(?:over|on|under|below|and|with)(?: (?:the|my|our|an?))?(?: (?:old|existing|current|original|worn|laid))+ (?:floor|flooring|floors|floorcovering)$/;
 const RESILIENT_KIN = /\bv[iy]n[iy]l|\blvp\b|\bspc\b/;
@@ -124,7 +123,6 @@ export interface ParsedCovering {
   readonly suspicion: Suspicion;
 }
 
-/** What is under a covering. */
 export interface ParsedBeneath {
   readonly ground: 'wood' | 'concrete' | 'unknown';
   readonly suspicion: Suspicion;

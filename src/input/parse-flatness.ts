@@ -129,16 +129,12 @@ function hazardOr(words: string, reading: Reading, problem: Parameters<typeof un
   return read({ grid: { dx: one, dy: one, rows: [[0]] }, units: reading.preferences.units, found: found.value });
 }
 
-// Straightedge readings: a gap over a length, high or low.
-
-/** A gap under a straightedge of a length, at a dip or beside a hump. */
 interface ParsedGap {
   readonly gap: Length;
   readonly over: Length;
   readonly spot: 'low' | 'high';
 }
 
-/** Individual gaps, or a grid of depths. */
 export type ParsedReadings =
   | { readonly kind: 'gaps'; readonly gaps: readonly ParsedGap[]; readonly units: Units; readonly found: Found }
   | { readonly kind: 'grid'; readonly grid: ParsedGrid; readonly units: Units; readonly found: Found };
@@ -208,8 +204,6 @@ function gapIn(part: string, reading: Reading, got: { option: string; got: strin
     reading.note(readingLow(match?.[0].trim() ?? ''));
   return read({ gap: { gap: depth.length, over: span.length, spot }, found: screen.value });
 }
-
-// Rules, ramps, and the yield of a bag.
 
 /** A rule by name, or the maker's own. */
 export type ParsedRule =

@@ -6,7 +6,6 @@ import { notPlain, rotWhere } from '../text/found-text.ts';
 import { type Read, type Reading, read, unread } from './reading.ts';
 import { plainSigns, withoutHidden } from './rooms/room-text.ts';
 
-/** A hazard of the screen, or something nobody could identify. */
 type FoundHazard = Hazard | 'unsure';
 
 /** Hazards mentioned, most serious first, and whether mold or rot in the panel was mentioned. */
@@ -66,7 +65,6 @@ export function foundAside(text: string): Found {
   return foundIn(doubtful(text.slice(0, 2 * LONGEST_TEXT)).replace(ROOM_KINDS, ' '));
 }
 
-/** A text without the clauses that say all is well. */
 function doubtful(text: string): string {
   const plain = plainSigns(withoutHidden(text.normalize('NFKC'), ' ').normalize('NFC')).replace(/\s+/g, ' ');
   const clauses = plain

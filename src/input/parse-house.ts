@@ -104,8 +104,6 @@ export function readCountry(text: string, reading: Reading): Read<Country | unde
   return read('elsewhere');
 }
 
-// What carries debris away, and the size of a trailer.
-
 /** How debris leaves; for a trailer, the liters it holds. */
 type Haul = { readonly kind: 'pickup' | 'container' } | { readonly kind: 'trailer'; readonly litres: number };
 
@@ -142,8 +140,6 @@ function boxOf(size: string, reading: Reading): number | undefined {
   });
   return sides.length === 3 && read.length === 3 ? read.reduce((product, side) => product * side, 1000) : undefined;
 }
-
-// Trim to remove: lengths and heights of its parts.
 
 const MOST = 100;
 

@@ -23,7 +23,6 @@ export function readLabel(text: string, reading: Reading, most: number): Read<st
   return read(bare);
 }
 
-/** Text as one line, normalized like `readLabel`. */
 export function singleLine(text: string): string {
   const joined = text.normalize('NFC').replace(JOINER, (emoji) => `${emoji.slice(0, -1)}\u{F0000}`);
   return joined

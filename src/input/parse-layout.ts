@@ -36,7 +36,6 @@ export type ParsedRows =
   | { readonly name: 'stair-step'; readonly step?: Length; readonly rows?: number }
   | { readonly name: 'half' | 'thirds' | 'offcut-first' | 'scattered' };
 
-/** A pattern: rows, or a herringbone with a number of border courses. */
 type ParsedPattern = ParsedRows | ParsedHerringbone;
 
 export const PATTERN_NAMES = ['stair-step', 'half', 'thirds', 'offcut-first', 'scattered'] as const;

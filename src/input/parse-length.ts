@@ -41,7 +41,6 @@ export interface Quantity extends Ratio {
   readonly power: 0 | 1 | 2;
   readonly typed: string;
   readonly end: number;
-  /** The largest unit in it. */
   readonly unit?: LengthUnit;
   /** Set when a single decimal may have been meant as feet and inches. */
   readonly feetAndInches?: readonly [feet: string, inch: string];
@@ -252,7 +251,6 @@ export function unitIn(text: string): LengthUnit | undefined {
   return UNIT_NAMES.find((unit) => named.has(unit));
 }
 
-/** The system of measurement a unit belongs to. */
 export function unitsOf(unit: LengthUnit): Units {
   return UNITS[unit].units;
 }

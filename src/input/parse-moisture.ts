@@ -123,7 +123,6 @@ export function readLimit(text: string, reading: Reading): Read<number | 'usual'
   return read(value);
 }
 
-/** The flooring's own moisture in percent, or `none`. Never throws. */
 export function readFlooring(text: string, reading: Reading): Read<number | 'none'> {
   const plain = plainSigns(text.trim()).slice(0, 60);
   if (/^(?:none|no|vinyl)$/.test(plain)) return read('none');

@@ -5,14 +5,11 @@ import { notACount, notAmong, notAPercent } from '../text/length-problems-text.t
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE, TICKS_PER_MM, TICKS_PER_YARD } from '../units/length.ts';
 import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 
-// Units of length: their words, symbols and exact size in ticks.
-
 export type LengthUnit = 'ft' | 'in' | 'yd' | 'm' | 'cm' | 'mm';
 
 interface Unit {
   readonly ticks: bigint;
   readonly units: Units;
-  /** The plural word. */
   readonly word: string;
   readonly one: string;
   /** How the unit is typed, longest first, as a regular expression source. */
@@ -157,8 +154,6 @@ function decimalRatio(typed: string): Ratio {
   const [whole = '', part = ''] = typed.split('.');
   return { top: BigInt(`0${whole}${part}`), bottom: 10n ** BigInt(part.length) };
 }
-
-// Counts, percentages and choices.
 
 /** A whole number from `least` to `most`; `none` is 0. */
 export function readCount(text: string, reading: Reading, least: number, most: number): Read<number> {

@@ -120,14 +120,11 @@ class Rest {
   }
 }
 
-// A part of a floor by two sides, one length, or its area.
-
 /** `sides` if two were given, longer first; `line` if one was. */
 export interface ParsedPart {
   readonly area: Area;
   readonly sides?: readonly [longer: Length, shorter: Length];
   readonly line?: Length;
-  /** The units it was typed in. */
   readonly units?: Units;
   readonly found: Found;
 }

@@ -84,7 +84,6 @@ const COUNTS = [
   `${FIGURE_START}(?<figure>${FIGURE}) ?-?(?:carton|box|packs?|case)${END}`,
 ].map((source) => new RegExp(source));
 
-/** The most planks in a carton. */
 const MOST = 1000;
 /** Printed areas are nominal: this close to a whole number of planks they are accepted as is. */
 const TOLERANCE = 50n;
@@ -217,7 +216,6 @@ interface ParsedPrice {
   readonly to: number;
 }
 
-/** Claims the price of a plank, if there is one. */
 export function claimPrice(text: string, rest: Unclaimed, reading: Reading): { given?: ParsedPrice; flaws: Flaw[] } {
   const found = rest.claimFirst(PRICES);
   const unmarked = rest.claim(UNMARKED);

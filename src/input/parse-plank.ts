@@ -33,8 +33,6 @@ import {
   withoutHidden,
 } from './rooms/room-text.ts';
 
-// Thickness, pad and lock.
-
 const END = `(?![${LETTER}])`;
 const PAD = '(?:pad(?:ding)?|underlay(?:ment)?|backing)';
 const NO_PAD = new RegExp(
@@ -170,7 +168,6 @@ function likelier(a: string, b: string): string[] {
 
 const LONGEST_TEXT = 500;
 
-/** Words around the numbers that change nothing. */
 const FILLER =
   /^(?:planks?|boards?|pieces?|pcs|tiles?|vinyl|luxury|rigid|core|lvp|lvt|spc|wpc|laminate|floor|flooring|of|with|each|the|an?|and|per|in|is|are|at|for|to|it|that|covers?|covering|coverage|has|holds|contains|size|sizes|nominal|cartons?|box(?:es)?|packs?|cases?|bx|ctn|pkg|long|wide|end|ends|joints?|price|costs?|thick|approx(?:imately)?|about|total|x)$/;
 
@@ -303,7 +300,6 @@ export class Rest {
     return match;
   }
 
-  /** Every match, removed, in order. */
   claimAll(pattern: RegExp): readonly Claimed[] {
     const all: Claimed[] = [];
     for (let found = this.claim(pattern); found; found = this.claim(pattern)) all.push(found);

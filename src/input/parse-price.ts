@@ -93,8 +93,6 @@ export function readPrice(text: string, reading: Reading): Read<Price> {
   return read(price);
 }
 
-// The price of a separate pad.
-
 /** A price for `per` square ticks. */
 export interface AreaPrice {
   readonly price: Price;

@@ -32,8 +32,6 @@ function pennyInches(size: number): number | undefined {
   return LONGER[String(size)];
 }
 
-// Volumes of tubes, and paint coverage.
-
 /** 231 in³ per US gallon, 128 fl oz: NIST Handbook 44, appendix C. */
 const LITRES_PER_GALLON = 3.785411784;
 const LITRES_PER_OUNCE = LITRES_PER_GALLON / 128;

@@ -120,7 +120,6 @@ interface Value {
   readonly bare?: string;
 }
 
-/** The context of one sum. */
 interface Sum {
   readonly reading: Reading;
   readonly bare: LengthUnit;

@@ -25,7 +25,6 @@ const SQUARE_METRES: readonly (readonly [RegExp, number])[] = [
   [/^(?:sq\.? ?m|square met(?:re|er)s?|m2|m²)\.?$/, 1],
 ];
 
-/** A number with a decimal point or comma. */
 export function weightFigure(typed: string): number {
   return Number(typed.replace(',', '.'));
 }

@@ -52,7 +52,6 @@ export function unread(...problems: readonly [Problem, ...Problem[]]): {
 
 type OptionKind = 'room' | 'plank' | 'length' | 'choice' | 'count' | 'percent' | 'pattern' | 'direction' | 'text';
 
-/** What is known about an option besides its parser. */
 export interface OptionFacts {
   readonly kind: OptionKind;
   readonly summary: string;

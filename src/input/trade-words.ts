@@ -22,7 +22,6 @@ export const ROOM = new RegExp(`${START}(?:${ADJECTIVES}(?:'?s)? ){0,2}(?:${ROOM
 /** A room without a name of its own. */
 export const NAMELESS = /^(?:rooms?|area|space|floor area)$/;
 
-/** One word, or one of several, matched as a whole. */
 export function word(source: string, flags = ''): RegExp {
   return new RegExp(`${START}(?:${source})${END}`, flags);
 }
@@ -154,7 +153,6 @@ const NUMBER = new RegExp(
 const ONE =
   /(?<![\p{L}\d])one (?=(?:inch|foot|feet|ft|in|metre|meter|m|cm|mm|spare|door|doorway|bedroom|closet|room|hall)(?!\p{L}))/giu;
 
-/** The text with number words as digits. */
 export function withFigures(text: string): string {
   return text
     .replace(/(?<!\p{L})half a dozen(?!\p{L})/giu, '6')

@@ -75,8 +75,6 @@ function path(lengths: readonly Length[], ways: readonly Point[]): readonly Poin
   });
 }
 
-// Finding and replacing lengths in a room's text.
-
 /** 1/64 in, in ticks. */
 export const FINEST = TICKS_PER_INCH / 64;
 
@@ -124,7 +122,6 @@ function fine(length: Length, units: Units): string {
   return inch === '0' ? `${feet}'` : `${feet}' ${inch}"`;
 }
 
-/** A saved room: its name, and its shape as typed. */
 interface ParsedRoom {
   readonly name: string;
   readonly text: string;
@@ -151,7 +148,6 @@ function outlineIn(room: ParsedRoom, preferences: Preferences): Outline | undefi
   return outlinesOf(room, preferences)?.[0];
 }
 
-/** The lengths of the walls as entered, in order. */
 export function wallsOf(outline: Outline): readonly Length[] {
   return outline.map((_, i) => wallLength(outline, i));
 }

@@ -20,7 +20,6 @@ export function degreesOf(typed: string): number | undefined {
   return Number(`${match[1]}.${match[2] ?? half}`);
 }
 
-/** An angle from `least` to `most` degrees. */
 export function readAngle(text: string, reading: Reading, least: number, most: number): Read<number> {
   const degrees = degreesOf(text);
   if (degrees === undefined || degrees < least || degrees > most)

@@ -46,7 +46,6 @@ const WIDTH = new RegExp(`(?<side>${SIDE})(?: ?-?(?:wide|clear|door(?:way)?|open
 const FILLER =
   /(?<![a-z])(?:wide|width|door(?:way)?s?|openings?|arch(?:way)?|cased|the|an?|is|of|on|at|and|in the middle|centred|centered|middle)(?![a-z])|[,:;.()\s-]/g;
 
-/** A side being put together. */
 interface Side {
   room: string;
   wall?: number;
@@ -202,7 +201,6 @@ export function readDoorways(text: string, reading: Reading): Read<Doorways> {
   return read({ kind: 'listed', widths });
 }
 
-/** Doorway widths for a number of rooms. */
 export function doorwaysOf(doorways: Doorways, rooms: number): readonly Length[] {
   return doorways.kind === 'listed' ? doorways.widths : Array.from({ length: rooms }, () => doorways.width);
 }

@@ -267,7 +267,6 @@ const MOST_TURN = 179;
 /** Bare numbers taken as an angle between a turn and a wall. */
 const USUAL = /^(?:15|22[.,]5|30|45|60|67[.,]5|75|120|135|150)$/;
 
-/** True if a walk has angles or diagonals. */
 export function isSlantedWalk(steps: readonly Step[]): boolean {
   return angled(steps).some(({ kind }) => kind === 'angle' || kind === 'diagonal');
 }

@@ -144,7 +144,6 @@ const ODD = /(?!\u200d)[^\p{L}\p{M}\p{N}\p{Extended_Pictographic} '’._/#&+-]/u
 const AREAS = new RegExp(`\\(?~?${AREA}\\)?`, 'gi');
 
 interface ReadName {
-  /** Empty if none was typed. */
   readonly name: string;
   readonly flaws: readonly Flaw[];
 }

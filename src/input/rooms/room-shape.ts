@@ -45,7 +45,6 @@ interface Notch extends Sides {
 }
 
 const CORNERS = ['far right', 'far left', 'near left', 'near right'] as const;
-/** Why notch number `notch` can't be left out. */
 interface BadNotch {
   readonly notch: number;
   readonly why: 'too many' | 'too large' | 'meets another';
@@ -99,8 +98,6 @@ function meet(room: Sides, notch: Sides, other: Sides, i: number, j: number): bo
   return i - j === 1 && j % 2 === 0 ? wide : deep;
 }
 
-// Two sides typed together, in one unit.
-
 /** Two sides in one unit: that of the side that has one, or else `unit`. */
 function readSides(
   shape: Extract<RoomShape, { kind: 'sides' }>,
@@ -133,7 +130,6 @@ export function withoutAngles(text: string): string {
   return text.replace(DEGREES, (angle) => ' '.repeat(angle.length));
 }
 
-/** The angles in a piece of plain text, as typed. */
 function anglesIn({ from, to, shape }: RoomPiece, plain: string): readonly string[] {
   return `${plain.slice(from, shape.from)} ${plain.slice(shape.to, to)}`.match(DEGREES) ?? [];
 }
@@ -311,7 +307,6 @@ export function readOutline(
   return withBays(outline, sides.sides, region, plain, own, reading);
 }
 
-/** A flaw of an omitted corner. */
 function whole({ joint, from, to }: RoomPiece, expected: string): Flaw {
   return { from: joint, to, shown: { from, to }, expected, mends: () => [] };
 }

@@ -34,13 +34,11 @@ export function plainSigns(text: string): string {
 /** Characters no name or number contains: control characters, unpaired surrogates, and direction marks. */
 const HIDDEN = /(?![\t\r\n])[\p{Cc}\p{Cs}\u200e\u200f\u202a-\u202e\u2066-\u2069]/u;
 
-/** The position of the first character that can't be displayed, if any. */
 export function hiddenSign(text: string): number | undefined {
   const at = text.search(HIDDEN);
   return at < 0 ? undefined : at;
 }
 
-/** Replaces every character that can't be displayed with `instead`. */
 export function withoutHidden(text: string, instead: string): string {
   return text.replace(new RegExp(HIDDEN.source, 'gu'), instead);
 }
@@ -77,7 +75,6 @@ export const SIDE = [
   '))?(?!\\d|\\.\\d| ?/ ?\\d)',
 ].join('');
 
-/** What separates two sides. */
 export const TIMES = `(?: *(?:x|\\*|(?:by|auf|mal|par|sur|por)(?![${LETTER}])) *)`;
 
 /** The direction of a side, as often typed after it; the order of the sides decides regardless. */

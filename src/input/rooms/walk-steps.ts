@@ -58,7 +58,6 @@ function headingTowards(axis: 0 | 1, way: number): Heading {
   return way > 0 ? 1 : 3;
 }
 
-/** The corners of the walk from start to end. */
 function pathOf(walls: readonly Length[], headings: readonly Heading[]): Point[] {
   const path: Point[] = [[0, 0]];
   let [x, y] = [0, 0];
@@ -83,7 +82,6 @@ function lengthened(walls: readonly Length[], headings: readonly Heading[], inde
   return walls.map((wall, i) => (i === index ? ticks(wall + way * more) : wall));
 }
 
-/** The walls along `axis`, longest first. */
 function wallsAlong(axis: 0 | 1, walls: readonly Length[], headings: readonly Heading[]): number[] {
   return walls
     .map((_, i) => i)
@@ -121,7 +119,6 @@ const STEP = new RegExp(
   'g',
 );
 
-/** The steps in a range of `plain`, in order. */
 export function stepsOf(plain: string, from: number, to: number): Step[] {
   const steps: Step[] = [];
   for (const { index, groups, 0: typed } of plain.slice(from, to).matchAll(STEP)) {
@@ -235,8 +232,6 @@ export function settledWalk(corners: readonly Point[]): Outline {
   }, 0);
   return [...moved.slice(first), ...moved.slice(0, first)];
 }
-
-// The result of parsing a walk with any angles.
 
 export const MOST_WALLS = 200;
 export const FEWEST_WALLS = 3;
