@@ -6,7 +6,7 @@ import { type Command, defineCommand } from '../src/chat/command.ts';
 import { fullName, listed, optionsOf, typedName } from '../src/input/command-shape.ts';
 import { text } from '../src/input/options.ts';
 import { read, type Units } from '../src/input/reading.ts';
-import type { Block } from '../src/reply/reply.ts';
+import { type Block, reply } from '../src/reply/reply.ts';
 import { HELP } from '../src/text/help-text.ts';
 
 export default defineCommand({
@@ -24,10 +24,9 @@ export default defineCommand({
   run: ({ command: requested }, { commands: all, assumed, preferences }) => {
     const commands = listed(all);
     const word = requested.trim().toLowerCase();
-    const common = { assumed, cautions: [], sources: [], actions: [], audience: 'asker' as const };
     if (word === 'all') {
       const data = { kind: 'help', commands: commands.map(fullName) };
-      return { ...common, headline: HELP.headline(commands.length), blocks: [listOf(commands), grammar], data };
+      return reply({ headline: HELP.headline(commands.length), blocks: [listOf(commands), grammar], assumed, data });
     }
     const command = commands.find((known) => [typedName(known), fullName(known)].includes(word));
     if (!command) {
@@ -35,8 +34,8 @@ export default defineCommand({
         problems: [HELP.unknown(word.slice(0, 40), closest(word.slice(0, 40), commands.map(typedName)))],
       };
     }
-    return {
-      ...common,
+    return reply({
+      assumed,
       headline: HELP.about(fullName(command), command.summary),
       blocks: [
         optionTable(command, preferences.units),
@@ -44,7 +43,7 @@ export default defineCommand({
         grammar,
       ],
       data: { kind: 'help', commands: [fullName(command)] },
-    };
+    });
   },
 });
 

@@ -6,6 +6,7 @@ import { cautionsFor, NOISE_FIGURES, TASKS } from '../src/figures/safety-figures
 import { choice, text } from '../src/input/options.ts';
 import { readDay } from '../src/input/parse-noise.ts';
 import { noiseDose, recommendedDose } from '../src/prep/noise-dose.ts';
+import { reply } from '../src/reply/reply.ts';
 import { SAFETY, worded } from '../src/text/caution-text.ts';
 import { noiseBlocks } from './prep/noise-day.ts';
 
@@ -36,20 +37,18 @@ export default defineCommand({
   run: ({ task, day }, { assumed, preferences }) => {
     const cautions = worded(cautionsFor(task));
     const cited = cautions.flatMap(({ source }) => (source ? [source] : []));
-    return {
+    return reply({
       headline: SAFETY.headline(task, cautions.length),
       blocks: [{ kind: 'text', text: SAFETY.first }, ...noiseBlocks(day, preferences)],
       assumed,
       cautions,
       sources: [...cited, ...(day.length > 0 ? NOISE_FIGURES.map(({ source }) => source) : [])],
-      actions: [],
-      audience: 'asker',
       data: {
         kind: 'safety',
         task,
         topics: cautions.map(({ topic }) => topic),
         ...(day.length > 0 ? { noiseDose: noiseDose(day), recommendedDose: recommendedDose(day) } : {}),
       },
-    };
+    });
   },
 });

@@ -5,6 +5,7 @@ import { defineCommand } from '../src/chat/command.ts';
 import { FIGURES } from '../src/figures/all-figures.ts';
 import { text } from '../src/input/options.ts';
 import { read } from '../src/input/reading.ts';
+import { reply } from '../src/reply/reply.ts';
 import { SOURCES, saySource } from '../src/text/help-text.ts';
 
 export default defineCommand({
@@ -26,7 +27,7 @@ export default defineCommand({
       ({ name, said }) => word === undefined || `${name} ${said}`.toLowerCase().includes(word),
     );
     const rows = found.map(({ name, said, source }) => [name, said, saySource(source), source.standing]);
-    return {
+    return reply({
       headline:
         word !== undefined && found.length === 0 ? SOURCES.none(about) : SOURCES.headline(found.length, word && about),
       blocks: [
@@ -34,11 +35,8 @@ export default defineCommand({
         { kind: 'text', text: SOURCES.standing },
       ],
       assumed,
-      cautions: [],
       sources: found.map(({ source }) => source),
-      actions: [],
-      audience: 'asker',
       data: { kind: 'sources', figures: rows.map(([name, said]) => ({ name, said })) },
-    };
+    });
   },
 });

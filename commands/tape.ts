@@ -5,6 +5,7 @@ import { defineCommand } from '../src/chat/command.ts';
 import { INCH, SQUARE_FOOT } from '../src/figures/cited.ts';
 import { text } from '../src/input/options.ts';
 import { readTape, sayTape } from '../src/input/parse-tape.ts';
+import { reply } from '../src/reply/reply.ts';
 import { NOT_A_TICK } from '../src/text/help-text.ts';
 
 export default defineCommand({
@@ -28,15 +29,12 @@ export default defineCommand({
   ],
   run: ({ sum }, { preferences, assumed, optionTexts }) => {
     const said = sayTape(sum, optionTexts.get('sum') ?? '', preferences);
-    return {
+    return reply({
       headline: said.headline,
       blocks: said.facts.length > 0 ? [{ kind: 'facts', facts: said.facts }] : [],
       assumed: sum.kind !== 'number' && !sum.exact ? [...assumed, NOT_A_TICK] : assumed,
-      cautions: [],
       sources: [INCH.source, ...(sum.kind === 'area' ? [SQUARE_FOOT.source] : [])],
-      actions: [],
-      audience: 'asker',
       data: said.data,
-    };
+    });
   },
 });

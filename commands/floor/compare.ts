@@ -11,7 +11,7 @@ import { choicesIn, type ParsedChoice, readChoices } from '../../src/input/parse
 import { type AreaPrice, readPadPrice } from '../../src/input/parse-price.ts';
 import { countCuts } from '../../src/layout/cutting.ts';
 import { largestOf } from '../../src/layout/direction.ts';
-import type { Block, Fact, Reply, Result } from '../../src/reply/reply.ts';
+import { type Block, type Fact, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { handedInRows, notCompared } from '../../src/text/floor-problems-text.ts';
 import { COMPARE, counted, tooManyTogether } from '../../src/text/floor-text.ts';
@@ -124,7 +124,7 @@ async function* answerCompare(ask: CompareAsk, context: Context): AsyncGenerator
 function replyOf(weighed: readonly Weighed[], ask: CompareAsk, context: Context): Reply {
   const saying: Saying = { units: ask.room.units, decimal: context.preferences.decimal };
   const others = [...context.optionTexts].filter(([option]) => !['room', 'planks', 'pad'].includes(option));
-  return {
+  return reply({
     headline: headline(weighed, saying),
     blocks: [table(weighed, saying), winners(weighed, saying), picture(weighed, saying)],
     assumed: weighed[0]?.laid.assumed ?? context.assumed,
@@ -134,9 +134,8 @@ function replyOf(weighed: readonly Weighed[], ask: CompareAsk, context: Context)
       label: COMPARE.lay(name),
       ask: COMPARE.ask(context.optionTexts.get('room') ?? '', typed, others),
     })),
-    audience: 'asker',
     data: resultOf(weighed),
-  };
+  });
 }
 
 function total(one: Weighed, saying: Saying): string | undefined {

@@ -4,7 +4,7 @@ import type { Context, Outcome } from '../../src/chat/command.ts';
 import { planAsGiven } from '../../src/drawing/floor-plans.ts';
 import type { SawPiece } from '../../src/reply/job-sheet.ts';
 import type { Need } from '../../src/reply/need.ts';
-import type { Reply, Result } from '../../src/reply/reply.ts';
+import { type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { planksHeadline } from '../../src/text/floor-text.ts';
 import { GUIDES } from '../../src/text/sheets-text.ts';
 import { floorNeeds } from './floor-facts.ts';
@@ -69,15 +69,13 @@ export function guidesReply(
 ): Reply {
   const data: GuidesResult = { kind: 'guides', floor, guides, buy };
   const [first] = guides;
-  return {
+  return reply({
     headline: GUIDES.headline(guides.map(({ room }) => room)),
     blocks: guides.map(({ reply }) => ({ kind: 'text', text: reply.headline })),
     assumed,
     cautions: first?.reply.cautions ?? [],
     sources: first?.reply.sources ?? [],
-    actions: [],
-    audience: 'asker',
     data,
     needs,
-  };
+  });
 }

@@ -16,7 +16,7 @@ import {
   onBoard,
 } from '../../src/layout/herringbone.ts';
 import type { Home } from '../../src/layout/home-regions.ts';
-import type { Block, Fact, Reply, Result } from '../../src/reply/reply.ts';
+import { type Block, type Fact, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { borderOfHanded, clickInHerringbone, noBorder } from '../../src/text/floor-problems-text.ts';
 import { BUY, counted, LAY, SHAPE } from '../../src/text/floor-text.ts';
@@ -267,7 +267,7 @@ export async function layHerringAsk(ask: HerringAsk, context: Context): Promise<
 export function herringReply(laid: BoughtHerring, ask: HerringAsk, context: Context): Reply {
   const { plan, purchase, cost, said } = laid;
   const saying = floorFormat(ask, context);
-  return {
+  return reply({
     headline: boardsHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said),
     blocks: [
       herringFacts(laid, saying),
@@ -283,10 +283,9 @@ export function herringReply(laid: BoughtHerring, ask: HerringAsk, context: Cont
     cautions: worded(cautionsFor('laying')),
     sources: PLANK_FIGURES.map(({ source }) => source),
     actions: actionsFor(plan, context),
-    audience: 'asker',
     data: herringResult(plan, purchase, cost, laid.home),
     needs: floorNeeds({ plan }, ask),
-  };
+  });
 }
 
 function actionsFor({ rules }: HerringPlan, context: Context): Reply['actions'] {

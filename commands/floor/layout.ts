@@ -9,7 +9,7 @@ import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { largestOf } from '../../src/layout/direction.ts';
 import type { LaidRegion, Plan, Region } from '../../src/layout/floor.ts';
-import type { Block, Reply } from '../../src/reply/reply.ts';
+import { type Block, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { noSuchRoom } from '../../src/text/floor-problems-text.ts';
 import { counted, largestTaken, oneRoomHeadline, STEPS } from '../../src/text/floor-text.ts';
@@ -98,7 +98,7 @@ export async function roomReply(
   const doorways = laid.home.doorways.filter(({ rooms }) => rooms.some((room) => own.includes(room)));
   const pieces = region.rows.flatMap((row) => row.pieces);
   const planks = new Set(pieces.map(({ plank }) => plank)).size;
-  return {
+  return reply({
     headline: oneRoomHeadline(
       region.name,
       counted(region.rows.length, 'row'),
@@ -114,11 +114,8 @@ export async function roomReply(
     ],
     assumed: laid.assumed,
     cautions: worded(cautionsFor('laying')),
-    sources: [],
-    actions: [],
-    audience: 'asker',
     data: regionResult(alone),
-  };
+  });
 }
 
 export default defineCommand({

@@ -10,7 +10,7 @@ import { purchaseOf } from '../../src/layout/cartons.ts';
 import type { CoveredArea } from '../../src/layout/covered-area.ts';
 import { betterWay, quarterTurned } from '../../src/layout/direction.ts';
 import type { Plan } from '../../src/layout/floor.ts';
-import type { Action, Block, Fact, Reply } from '../../src/reply/reply.ts';
+import { type Action, type Block, type Fact, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { ACTIONS, LAY, planksHeadline, RULES_TITLE, STEPS, sayFloorRule, WAY } from '../../src/text/floor-text.ts';
 import { type Length, TICKS_PER_MM } from '../../src/units/length.ts';
@@ -111,7 +111,7 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
 export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context): Reply {
   const { plan, purchase, cost, said } = laid;
   const saying = floorFormat(ask, context);
-  return {
+  return reply({
     headline: planksHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said),
     blocks: [
       buyFacts(laid, saying),
@@ -127,10 +127,9 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
     cautions: worded(cautionsFor('laying')),
     sources: PLANK_FIGURES.map(({ source }) => source),
     actions: nextFloorRequests(plan, context),
-    audience: 'asker',
     data: floorResult(plan, purchase, cost, laid.home),
     needs: floorNeeds(laid, ask),
-  };
+  });
 }
 
 /** Floor rules that touch this ask. */

@@ -8,7 +8,7 @@ import { text } from '../../src/input/options.ts';
 import { type ParsedRow, readSoFar, type SoFar } from '../../src/language/old/so-far.ts';
 import type { LaidRegion, Plan } from '../../src/layout/floor.ts';
 import type { Progress, RestPiece, RestPlan, RestStock } from '../../src/layout/resume-floor.ts';
-import type { Block, Fact, Problem, Reply } from '../../src/reply/reply.ts';
+import { type Block, type Fact, type Problem, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import {
   allLaid,
@@ -290,7 +290,7 @@ function replyOf(laid: LaidFloor, begun: Begun, rest: RestPlan, ask: ResumeAsk, 
     rows: rest.rows,
     broken: rest.broken,
   };
-  return {
+  return reply({
     headline:
       short > 0
         ? RESUME.short(short, cartons)
@@ -307,11 +307,8 @@ function replyOf(laid: LaidFloor, begun: Begun, rest: RestPlan, ask: ResumeAsk, 
     ],
     assumed: [...laid.assumed, ...begun.notes],
     cautions: worded(cautionsFor('laying')),
-    sources: [],
-    actions: [],
-    audience: 'asker',
     data,
-  };
+  });
 }
 
 /** Result data of kind `resume`; lengths in ticks. `need` whole planks lay `rows`; `short` of them are missing. */

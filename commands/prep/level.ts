@@ -37,7 +37,7 @@ import {
   isGridStraight,
   limitFor,
 } from '../../src/prep/flatness.ts';
-import type { Block, Fact, Result } from '../../src/reply/reply.ts';
+import { type Block, type Fact, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { LEVEL } from '../../src/text/prep-text.ts';
 import { inches, type Length, ticks } from '../../src/units/length.ts';
@@ -199,7 +199,7 @@ function answerLevel(given: LevelAsk, context: Context): Outcome {
     least: { litres: fill.least, ...least },
     verdict,
   };
-  return {
+  return reply({
     headline: LEVEL.headline(
       flatness.flat,
       flatness.worst(saying),
@@ -226,11 +226,9 @@ function answerLevel(given: LevelAsk, context: Context): Outcome {
       ...cautionsFor('sanding').filter(({ topic }) => topic === 'silica' || topic === 'lead'),
     ]),
     sources: FLATNESS_FIGURES.map(({ source }) => source),
-    actions: [],
-    audience: 'asker',
     data,
     ...(needs.length > 0 && { needs }),
-  };
+  });
 }
 
 /** Whether the readings say that they are of a slab; a board of cement lies on wood. */

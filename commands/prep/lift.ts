@@ -6,7 +6,7 @@ import { cautionsFor, LIFTING_FIGURES } from '../../src/figures/safety-figures.t
 import { type Saying, sayNumber } from '../../src/input/format.ts';
 import { liftingIndex, weightLimits } from '../../src/prep/lifting.ts';
 import { KILOGRAMS_PER_POUND } from '../../src/prep/tearout-amounts.ts';
-import { type Fact, type Result, unsafe } from '../../src/reply/reply.ts';
+import { type Fact, type Result, reply, unsafe } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { LIFT_CALL, LIFT_REACH, liftWhy } from '../../src/text/found-text.ts';
 import { LIFT } from '../../src/text/prep-text.ts';
@@ -53,7 +53,7 @@ function answerLift(ask: LiftAsk, context: Context): Outcome {
     { label: LIFT.destination, value: careful ? say(limits.destination) : LIFT.loose },
     { label: LIFT.index, value: LIFT.indexValue(times) },
   ];
-  return {
+  return reply({
     headline: index <= 1 ? LIFT.ok(say(kilograms), say(limit)) : LIFT.over(say(kilograms), say(limit), times),
     blocks: [
       { kind: 'facts', title: LIFT.title, facts },
@@ -63,10 +63,8 @@ function answerLift(ask: LiftAsk, context: Context): Outcome {
     assumed: context.assumed,
     cautions,
     sources: LIFTING_FIGURES.map(({ source }) => source),
-    actions: [],
-    audience: 'asker',
     data,
-  };
+  });
 }
 
 /** The limits are printed to a tenth in their source. */

@@ -41,7 +41,7 @@ import {
   testsByArea,
   type Verdict,
 } from '../../src/prep/dryness.ts';
-import type { Block, Fact, Problem, Result } from '../../src/reply/reply.ts';
+import { type Block, type Fact, type Problem, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { referral } from '../../src/text/found-text.ts';
 import { saySource } from '../../src/text/help-text.ts';
@@ -268,16 +268,14 @@ function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
   const known = { kind, limit, required, verdict, flaws };
   const data: MoistureResult = { kind: 'moisture', verdict, limit, readings: readings.values.length, required };
   const areaNotGiven = MOISTURE.areaNotGiven[kind === 'wood' ? 'wood' : 'concrete'];
-  return {
+  return reply({
     headline: moistureHeadline(ask, known, saying),
     blocks: [moistureFacts(ask, known, saying), moistureSteps(ask, known), ...leakBlocks(ask)],
     assumed: [...context.assumed, ...method.assumed, ...(area.area === 0n ? [areaNotGiven] : [])],
     cautions: worded(cautionsOf(kind)),
     sources: moistureFigures(kind).map(({ source }) => source),
-    actions: [],
-    audience: 'asker',
     data,
-  };
+  });
 }
 
 /** What can hurt who measures: water and mould; on concrete also the dust of the holes that probes go into, and what lies in it. */

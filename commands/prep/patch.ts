@@ -45,7 +45,7 @@ import {
   type SheetSize,
 } from '../../src/prep/subfloor-patch.ts';
 import type { Need } from '../../src/reply/need.ts';
-import type { Block, Fact, Problem, Refusal, Result } from '../../src/reply/reply.ts';
+import { type Block, type Fact, type Problem, type Refusal, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { cutJoist, ENGINEERED_CUT, referral } from '../../src/text/found-text.ts';
 import { damageBeyond, damageTooLarge, holeApartNotGiven, sheetTooSmall } from '../../src/text/prep-problems-text.ts';
@@ -405,7 +405,7 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
   if (typeof patch === 'string') return refusal(NO_CUT[patch]);
   const [across, up] = roomSides(patch.cut, ask.joists).map((side) => sayCut(ticks(side), saying));
   const blocks = patch.blocks.length;
-  return {
+  return reply({
     headline: PATCH.headline(across ?? '', up ?? '', patch.sheets.length, blocks, patch.fasteners.length),
     blocks: [
       cutFacts(patch, ask, saying),
@@ -427,11 +427,9 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
     assumed: context.optionTexts.has('joists') ? context.assumed : [...context.assumed, PATCH.assumedRun],
     cautions: worded(cautionsFor('subfloor')),
     sources: [...PATCH_FIGURES, ...JOIST_FIGURES, ...ADHESIVE_FIGURES].map(({ source }) => source),
-    actions: [],
-    audience: 'asker',
     data: patchResult(patch, ask),
     needs: patchNeeds(patch, ask, saying),
-  };
+  });
 }
 
 /** What to mind in this patch, if anything. */

@@ -11,7 +11,7 @@ import { type Saying, sayArea, sayHours, sayLength } from '../../src/input/forma
 import { choice, count, room } from '../../src/input/options.ts';
 import { type Country, mayHoldAsbestos } from '../../src/prep/old-materials.ts';
 import type { Covering } from '../../src/prep/tearout-amounts.ts';
-import type { Block, Result } from '../../src/reply/reply.ts';
+import { type Block, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { PLAN, PLAN_STAGES, STAGE_NOTES, type StageWords, TOOLS, TRADES } from '../../src/text/plan-text.ts';
 import { doorwaysTooWide, notACovering } from '../../src/text/prep-problems-text.ts';
@@ -154,7 +154,7 @@ function answerPlan(ask: PlanAsk, context: Context): Outcome {
     waitHours: wait,
     stages: stages.map(({ name }) => name),
   };
-  return {
+  return reply({
     headline: house === 'proof' ? TEAROUT.proofFirst(toProve(ask, context), headline) : headline,
     blocks: [
       { kind: 'facts', title: PLAN.title, facts },
@@ -177,9 +177,8 @@ function answerPlan(ask: PlanAsk, context: Context): Outcome {
       ...leadFigures(country),
     ].map(({ source }) => source),
     actions: [{ label: PLAN.tearout, ask: sharedAsk('tearout', context) }],
-    audience: 'asker',
     data,
-  };
+  });
 }
 
 export default defineCommand({

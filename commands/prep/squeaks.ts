@@ -17,7 +17,7 @@ import type { Found } from '../../src/input/parse-found.ts';
 import { type ParsedPart, readPart } from '../../src/input/parse-place.ts';
 import { squeakScrews } from '../../src/prep/joist-cut.ts';
 import type { Need } from '../../src/reply/need.ts';
-import type { Result } from '../../src/reply/reply.ts';
+import { type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { areaWithoutSides } from '../../src/text/prep-problems-text.ts';
 import { SQUEAKS } from '../../src/text/prep-text.ts';
@@ -67,7 +67,7 @@ function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
   const packs = roundUpRatio(BigInt(made.screws), BigInt(ask.pack));
   const spacing = sayCut(made.spacing, saying);
   const data: SqueaksResult = { kind: 'squeaks', screws: made.screws, spacing: made.spacing, length: made.length };
-  return {
+  return reply({
     headline: SQUEAKS.headline(made.screws, sayCut(made.length, saying), spacing, made.joists),
     blocks: [
       {
@@ -95,11 +95,9 @@ function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
     assumed: sides && !context.optionTexts.has('joists') ? [...context.assumed, SQUEAKS.assumedRun] : context.assumed,
     cautions: worded(cautionsFor('subfloor')),
     sources: SQUEAK_FIGURES.map(({ source }) => source),
-    actions: [],
-    audience: 'asker',
     data,
     needs: [screwNeed(made.screws, made.length, ask.pack, saying)],
-  };
+  });
 }
 
 /** Result data of kind `squeaks`: lengths in ticks. */

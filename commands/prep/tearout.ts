@@ -29,7 +29,7 @@ import {
   tackStripReach,
 } from '../../src/prep/tearout-amounts.ts';
 import type { Need } from '../../src/reply/need.ts';
-import type { Action, Block, Fact, Result, Source } from '../../src/reply/reply.ts';
+import { type Action, type Block, type Fact, type Result, reply, type Source } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { doorwaysTooWide, notACovering, tooHeavy } from '../../src/text/prep-problems-text.ts';
 import { NEEDS } from '../../src/text/shopping-text.ts';
@@ -254,17 +254,16 @@ function answerTearout(ask: TearoutAsk, context: Context): Outcome {
   if (isRolled(covering) && isTooHeavy(ask, covering)) return { problems: [tooHeavy(got('weight'))] };
   const tearout = sumTearout(ask, covering, walls);
   const headline = tearoutHeadline(tearout, ask, context);
-  return {
+  return reply({
     headline: house === 'proof' ? TEAROUT.proofFirst(toProve(ask, context), headline) : headline,
     blocks: [...tearoutBlocks(tearout, ask, context), ...leadBlock(ask, context), stepsBlock(tearout, ask, house)],
     assumed: assumedWith(ask, context),
     cautions: worded(hazardsOf(covering)),
     sources: sourcesOf(tearout, ask, countryOf(ask, context)),
     actions: nextAsks(ask, context),
-    audience: 'asker',
     data: resultOf(tearout, ask),
     needs: tearoutNeeds(tearout),
-  };
+  });
 }
 
 /** Whether an inch of a strip outweighs a roll, or rolls come to more than anyone cuts: no floor weighs that, a slip of a unit does. */

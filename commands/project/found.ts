@@ -17,7 +17,7 @@ import { mergeNeeds } from '../../src/project/needs.ts';
 import type { Project } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import { sameName } from '../../src/project/project-room.ts';
-import type { Block, Caution, Reply } from '../../src/reply/reply.ts';
+import { type Block, type Caution, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { FOUND, FOUND_PROBLEMS, referral } from '../../src/text/found-text.ts';
 import { noSuchPlace, tooMany } from '../../src/text/project-text.ts';
@@ -240,14 +240,12 @@ async function replyOf(said: string, project: Project, context: Context): Promis
     ...unplaced.map((no): Block => ({ kind: 'text', text: FOUND.whichRoom(no, rooms[0] ?? 'bedroom') })),
     ...(all.length > 0 ? [{ kind: 'checklist', title: FOUND.proofTitle, items: FOUND.proof } as const] : []),
   ];
-  return {
+  return reply({
     headline: [said, FOUND.headline(all.length, known.length, calls.length)].filter((line) => line !== '').join(' '),
     blocks,
     assumed: context.assumed,
     cautions: cautionsOf(all),
-    sources: [],
     actions: [...(said === '' ? [] : [TAKE_BACK]), ...removeActions(project.found.length, 'found', FOUND.remove)],
-    audience: 'asker',
     data: {
       kind: 'found',
       findings: all.map(({ place, text, area, call }) => ({
@@ -257,7 +255,7 @@ async function replyOf(said: string, project: Project, context: Context): Promis
         ...(call && { call }),
       })),
     } as { readonly kind: 'found' },
-  };
+  });
 }
 
 /** The title that a place stands under: a room that was removed since is named no more, and what was found there stays. */

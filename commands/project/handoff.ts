@@ -15,7 +15,7 @@ import type { Project } from '../../src/project/project.ts';
 import { inScope, sameName } from '../../src/project/project-room.ts';
 import { isSharedPart } from '../../src/project/share-scope.ts';
 import { SHEET_KEYS } from '../../src/reply/job-sheet.ts';
-import type { Action, Caution, FileForm, Reply, Result } from '../../src/reply/reply.ts';
+import { type Action, type Caution, type FileForm, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { noSuchRoom } from '../../src/text/floor-problems-text.ts';
 import { FOUND } from '../../src/text/found-text.ts';
 import { STAGE_IN } from '../../src/text/progress-text.ts';
@@ -268,22 +268,20 @@ async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context
       topics.map((topic, i) => ({ topic, text: items[i] ?? topic })),
     );
     const data: HandoffResult = { kind: 'handoff', text: textOf(title, lines) };
-    return {
+    return reply({
       headline: title,
       blocks: [{ kind: 'facts', facts: given.map((line) => ({ label: line.label, value: itemsOf(line) })) }],
       assumed: context.assumed,
       cautions,
-      sources: [],
       actions: ACTIONS,
-      audience: 'asker',
       data,
-    };
+    });
   }
   const gathered = await gatherSheets(project, wanted, context);
-  const reply = sheetsReply(gathered, context);
-  if (as === 'text') return reply;
+  const sheets = sheetsReply(gathered, context);
+  if (as === 'text') return sheets;
   const boxed = as === 'pdf' && [project.name, ...project.rooms.map(({ name }) => name)].some(isBoxed);
-  const given = boxed ? { ...reply, assumed: [...reply.assumed, HANDOFF.boxed] } : reply;
+  const given = boxed ? { ...sheets, assumed: [...sheets.assumed, HANDOFF.boxed] } : sheets;
   return withFiles(given, filesOf(gathered, as, paper), project.name);
 }
 

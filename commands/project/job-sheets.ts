@@ -15,7 +15,7 @@ import type { Shopping } from '../../src/project/purchases.ts';
 import { isPast, type RoomProgress } from '../../src/project/room-progress.ts';
 import type { Share } from '../../src/project/shares.ts';
 import type { JobSheet, SawEnd, SawPiece, SheetKey, Sheets, Tick } from '../../src/reply/job-sheet.ts';
-import type { Block, Reply } from '../../src/reply/reply.ts';
+import { type Block, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { SAW } from '../../src/text/drawing-text.ts';
 import { STAGE_IN } from '../../src/text/progress-text.ts';
@@ -64,19 +64,15 @@ export function replyOr(outcome: Outcome, name: string, missing: string[]): Repl
     return undefined;
   }
   if (!('why' in outcome)) return outcome;
-  return {
+  return reply({
     headline: SHEETS.refusal,
     blocks: [
       { kind: 'text', text: outcome.why },
       { kind: 'text', text: SHEETS.call(outcome.call) },
     ],
-    assumed: [],
     cautions: outcome.cautions,
-    sources: [],
-    actions: [],
-    audience: 'asker',
     data: { kind: 'refusal' },
-  };
+  });
 }
 
 // What sheets tell of the work before and after the floor: tear-out, and answers on repairs and finishing.
@@ -183,20 +179,16 @@ function cutsReply(title: string, room: string | undefined, pieces: readonly Saw
   const planks = pieces.filter(({ of }) => of === 'plank');
   const trim = pieces.filter(({ of }) => of === 'trim');
   const several = (list: readonly SawPiece[]): number => list.reduce((sum, { count = 1 }) => sum + count, 0);
-  return {
+  return reply({
     headline: SAW.headline(room ?? title, several(planks), several(trim)),
     blocks: [
       { kind: 'steps', title: SAW.steps.title, steps: SAW.steps.items },
       ...(planks.length > 0 ? [plankTable(planks)] : []),
       ...(trim.length > 0 ? [trimTable(trim)] : []),
     ],
-    assumed: [],
     cautions: worded(cautionsFor('cutting')),
-    sources: [],
-    actions: [],
-    audience: 'asker',
     data: { kind: 'cuts', pieces } as Reply['data'],
-  };
+  });
 }
 
 function plankTable(pieces: readonly SawPiece[]): Block {

@@ -8,7 +8,7 @@ import { readListAction } from '../../src/input/parse-label.ts';
 import { read } from '../../src/input/reading.ts';
 import { addNote, LONGEST_NOTE, MOST_NOTES, type ProjectLog, removeNote, searchLog } from '../../src/project/notes.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
-import type { Block } from '../../src/reply/reply.ts';
+import { type Block, reply } from '../../src/reply/reply.ts';
 import { LOG, LOG_PROBLEMS, NEXT, noSuchPlace, tooMany } from '../../src/text/project-text.ts';
 import { withSigned } from '../../src/text/sharing-text.ts';
 import { changeHere, projectHere, TAKE_BACK } from './project-command.ts';
@@ -77,12 +77,10 @@ function replyOf(headline: string, notes: Placed, context: Context, changed = fa
   const rows = notes.map(({ text, at, place, by }) => [String(place + 1), sayMoment(at, zone), withSigned(text, by)]);
   const blocks: readonly Block[] =
     rows.length > 0 ? [{ kind: 'table', title: LOG.title, columns: LOG.columns, rows }] : [];
-  return {
+  return reply({
     headline,
     blocks,
     assumed: context.assumed,
-    cautions: [],
-    sources: [],
     actions: [
       ...(changed ? [TAKE_BACK] : []),
       ...notes.map(({ place }) => ({
@@ -91,11 +89,10 @@ function replyOf(headline: string, notes: Placed, context: Context, changed = fa
         among: NEXT.remove,
       })),
     ],
-    audience: 'asker',
     data: { kind: 'log', notes: notes.map(({ text, at, place }) => ({ no: place + 1, text, at })) } as {
       readonly kind: 'log';
     },
-  };
+  });
 }
 
 export default defineCommand({

@@ -13,7 +13,7 @@ import { LIMITS } from '../../src/project/project-limits.ts';
 import { inScope, type Mark, mark, roomMark, type Stages, unmark } from '../../src/project/project-room.ts';
 import { isPast, progressOf, type RoomProgress } from '../../src/project/room-progress.ts';
 import type { Stage } from '../../src/reply/need.ts';
-import type { Problem, Reply, Result } from '../../src/reply/reply.ts';
+import { type Problem, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { PROGRESS, PROGRESS_PROBLEMS } from '../../src/text/progress-text.ts';
 import { progressBlocks, roomsProgress, tickActions } from './progress-table.ts';
@@ -180,16 +180,14 @@ export function progressReply(
   );
   const timed = made?.until !== undefined || project.stages.marks.some(({ until }) => until !== undefined);
   const data: ProgressResult = { kind: 'progress', rooms: all.map(resultOf) };
-  return {
+  return reply({
     headline: made ? `${sayMarking(made, zone)} ${line}` : line,
     blocks: progressBlocks(shown, project, now, zone),
     assumed: [...context.assumed, ...(made?.assumed ?? []), ...(timed ? [PROGRESS.zone(zone)] : [])],
     cautions: worded(hazardsOf(shown)),
-    sources: [],
     actions: [...(made ? [TAKE_BACK] : []), ...tickActions(shown)],
-    audience: 'asker',
     data,
-  };
+  });
 }
 
 function resultOf({ room, stages, next }: RoomProgress): ProgressResult['rooms'][number] {

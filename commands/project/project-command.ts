@@ -10,7 +10,7 @@ import { read } from '../../src/input/reading.ts';
 import type { Project } from '../../src/project/project.ts';
 import { DAY, LIMITS, type Permission } from '../../src/project/project-limits.ts';
 import { folded, sameName } from '../../src/project/project-room.ts';
-import type { Action, Block, Problem, Reply } from '../../src/reply/reply.ts';
+import { type Action, type Block, type Problem, type Reply, reply } from '../../src/reply/reply.ts';
 import {
   nameDeleted,
   nameTaken,
@@ -114,16 +114,13 @@ export function projectReply(
   context: Context,
   { headline, blocks = [], actions = [], assumed = [], project }: ReadLine,
 ): Reply {
-  return {
+  return reply({
     headline,
     blocks,
     assumed: [...context.assumed, ...assumed],
-    cautions: [],
-    sources: [],
     actions,
-    audience: 'asker',
     data: project ? projectData(project) : { kind: 'project' },
-  };
+  });
 }
 
 /** What others may read of a project in result data: no ids, nobody's accounts. */

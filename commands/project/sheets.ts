@@ -5,7 +5,7 @@ import { type Context, defineCommand, type Outcome } from '../../src/chat/comman
 import { choice, text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { SHEET_KEYS, type Sheets } from '../../src/reply/job-sheet.ts';
-import type { Block, Reply } from '../../src/reply/reply.ts';
+import { type Block, type Reply, reply } from '../../src/reply/reply.ts';
 import { SHEETS } from '../../src/text/sheets-text.ts';
 import { gatherSheets, type Wanted } from './job-sheets.ts';
 import { projectHere } from './project-command.ts';
@@ -27,16 +27,13 @@ export function sheetsReply(data: Sheets, context: Context): Reply {
     ...(rows.length > 0 ? [{ kind: 'table', title: SHEETS.title, columns: SHEETS.columns, rows } as const] : []),
     ...(missing.length > 0 ? [{ kind: 'checklist', title: SHEETS.missing, items: missing } as const] : []),
   ];
-  return {
+  return reply({
     headline: sheets.length > 0 ? SHEETS.headline(project, sheets.length) : SHEETS.none(project),
     blocks,
     assumed: context.assumed,
     cautions: [...cautions.values()],
-    sources: [],
-    actions: [],
-    audience: 'asker',
     data,
-  };
+  });
 }
 
 export default defineCommand({

@@ -22,7 +22,7 @@ import {
   unbuyAll,
   untick,
 } from '../../src/project/purchases.ts';
-import type { Caution, Problem, Result } from '../../src/reply/reply.ts';
+import { type Caution, type Problem, type Result, reply } from '../../src/reply/reply.ts';
 import { tooMany } from '../../src/text/project-text.ts';
 import { mixedLots, SHOPPING, SHOPPING_PROBLEMS, WHOLE_LIST } from '../../src/text/shopping-text.ts';
 import { cents, roundUp } from '../../src/units/length.ts';
@@ -357,7 +357,7 @@ function replyOf(
     leftCents: left,
     paidCents: paid,
   };
-  return {
+  return reply({
     headline: [...ticks.map(({ said }) => said), list].join(' '),
     blocks: [...listBlocks(tallies, project.shopping, by, preferences), ...openBlocks(listed)],
     assumed: [
@@ -366,11 +366,9 @@ function replyOf(
       ...ticks.flatMap(({ assumed }) => (assumed === undefined ? [] : [assumed])),
     ],
     cautions: [...lotCautions(project), ...listed.cautions],
-    sources: [],
     actions: [...(ticks.length > 0 ? [TAKE_BACK] : []), ...listActions(tallies, by), ...(saved?.actions ?? [])],
-    audience: 'asker',
     data,
-  };
+  });
 }
 
 /** A problem of one purchase, its fix the whole line with that purchase mended. */

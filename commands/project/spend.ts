@@ -24,7 +24,7 @@ import {
   type SpendStage,
   setBudget,
 } from '../../src/project/spending.ts';
-import type { Block, Result } from '../../src/reply/reply.ts';
+import { type Block, type Result, reply } from '../../src/reply/reply.ts';
 import { NEXT, noSuchPlace, tooMany } from '../../src/text/project-text.ts';
 import { SPEND, SPEND_PROBLEMS, STAGE_NAMES } from '../../src/text/shopping-text.ts';
 import { cents } from '../../src/units/length.ts';
@@ -305,20 +305,17 @@ function replyOf(
     summary.shares && sharesSaid(summary.shares, money),
   );
   const data: SpendResult = { kind: 'spend', ...summary };
-  return {
+  return reply({
     headline: [said, line].filter((one) => one !== '').join(' '),
     blocks: spendBlocks(project, summary, currency, preferences),
     assumed: [...context.assumed, ...notes],
-    cautions: [],
-    sources: [],
     actions: [
       ...(said === '' ? [] : [TAKE_BACK]),
       ...(summary.left > 0 ? [{ label: NEXT.shopping, ask: 'project shopping' }] : []),
       ...removeActions(entries.length, 'spend', SPEND.remove),
     ],
-    audience: 'asker',
     data,
-  };
+  });
 }
 
 export default defineCommand({

@@ -16,7 +16,7 @@ import { length, text } from '../../src/input/options.ts';
 import { unitIn, unitsOf } from '../../src/input/parse-length.ts';
 import { readStockOnSale } from '../../src/input/parse-stock.ts';
 import { type ParsedStairs, readEdgeDoorways, readStairs } from '../../src/input/rooms/parse-doorways.ts';
-import type { Block, Caution, Reply } from '../../src/reply/reply.ts';
+import { type Block, type Caution, type Reply, reply } from '../../src/reply/reply.ts';
 import { NEEDS } from '../../src/text/shopping-text.ts';
 import { edgeTooLong, floorTaken, noEdges } from '../../src/text/trim-problems-text.ts';
 import { EDGES, riserText, sayProfile } from '../../src/text/trim-text.ts';
@@ -142,7 +142,7 @@ function replyOf(
     plans.reduce((total, { plan }) => total + of(plan), 0);
   const bought = sum(({ sticks }) => sticks.filter(({ stock }) => ask.stock.items[stock]?.have === undefined).length);
   const counts = plans.map(({ profile, task }) => [profile, task.pieces.length] as const);
-  return {
+  return reply({
     headline: EDGES.headline(
       counts,
       bought,
@@ -185,8 +185,6 @@ function replyOf(
     ],
     cautions: [...riserCaution(ask, saying), ...cautionsOf('laying', 'subfloor')],
     sources: EDGE_FIGURES.map(({ source }) => source),
-    actions: [],
-    audience: 'asker',
     data: trimResult(
       {
         stock: ask.stock,
@@ -222,7 +220,7 @@ function replyOf(
         ),
       ),
     ),
-  };
+  });
 }
 
 function doorwayTable(ask: EdgesAsk, edges: readonly Edge[], saying: Saying): Block {

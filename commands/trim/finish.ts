@@ -27,7 +27,7 @@ import { type Saying, sayArea, sayCut, sayLength, sayNumber } from '../../src/in
 import { count, length, text } from '../../src/input/options.ts';
 import { readCoverage, readNail, readVolume } from '../../src/input/parse-supplies.ts';
 import type { Need, Package, Stage } from '../../src/reply/need.ts';
-import type { Caution } from '../../src/reply/reply.ts';
+import { type Caution, reply } from '../../src/reply/reply.ts';
 import { NEEDS } from '../../src/text/shopping-text.ts';
 import { nailTooShort } from '../../src/text/trim-problems-text.ts';
 import { deepNailText, FINISH } from '../../src/text/trim-text.ts';
@@ -153,7 +153,7 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
     paintLitres: litres(ask.coats),
     fillerLitres: filler,
   };
-  return {
+  return reply({
     headline: FINISH.headline(nails, size, tubes, sayVolume(litres(ask.coats), saying)),
     blocks: [
       {
@@ -189,14 +189,12 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
     assumed: [...context.assumed, ...requested.assumed],
     cautions: [...deep, ...cautionsOf('nailing', 'sanding')],
     sources: [...NAIL_FIGURES, STUD_SPACING, ...CAULK_FIGURES, ...PAINT_FIGURES].map(({ source }) => source),
-    actions: [],
-    audience: 'asker',
     data,
     needs: finishNeeds(
       { nails, nail, length, bead, tube, filler, primer: litres(ask.primer), paint: litres(ask.coats) },
       saying,
     ),
-  };
+  });
 }
 
 /** A nail as one types it, never shorter than needed. */

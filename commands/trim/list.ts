@@ -6,7 +6,7 @@ import { drawElevations, type TrimShown } from '../../src/drawing/elevation.ts';
 import { drawSticks } from '../../src/drawing/stick-drawing.ts';
 import { TRIM_FIGURES } from '../../src/figures/trim-figures.ts';
 import { sayLength } from '../../src/input/format.ts';
-import type { Action, Block, Reply } from '../../src/reply/reply.ts';
+import { type Action, type Block, type Reply, reply } from '../../src/reply/reply.ts';
 import { NEEDS } from '../../src/text/shopping-text.ts';
 import { TRIM, TRIM_ACTIONS } from '../../src/text/trim-text.ts';
 import type { StickPlan, StickTask } from '../../src/trim/sticks.ts';
@@ -80,7 +80,7 @@ function replyOf(
     ...ask.room.rooms.flatMap(({ name }) => drawElevations(name, shown, saying)),
     ...drawSticks({ ...task, sticks: plan.sticks, endTrim: ask['end-trim'] }, saying),
   ].slice(0, MOST_SHEETS);
-  return {
+  return reply({
     headline: boughtHeadline(plan, task, ask.stock, saying),
     blocks: [
       boughtFacts(plan, task, ask.stock, facts, saying),
@@ -97,7 +97,6 @@ function replyOf(
     cautions: cautionsOf('nailing'),
     sources: TRIM_FIGURES.map(({ source }) => source),
     actions: nextAsks(ask, context),
-    audience: 'asker',
     data: trimResult(
       {
         stock: ask.stock,
@@ -116,7 +115,7 @@ function replyOf(
       plan,
     ),
     ...toBuy(stickNeeds(plan, ask.stock, { item: 'baseboard', label: NEEDS.baseboard, stage: 'baseboards' }, saying)),
-  };
+  });
 }
 
 /** Coping instead of mitring, and the other trim commands for the same walls. */

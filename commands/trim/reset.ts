@@ -6,7 +6,7 @@ import { BREAKS, SHOE, STICKS, TRIM_FIGURES } from '../../src/figures/trim-figur
 import { type Saying, sayLength } from '../../src/input/format.ts';
 import { length, percent, text } from '../../src/input/options.ts';
 import { type ParsedStock, readStock } from '../../src/input/parse-stock.ts';
-import type { Block } from '../../src/reply/reply.ts';
+import { type Block, reply } from '../../src/reply/reply.ts';
 import { NEEDS } from '../../src/text/shopping-text.ts';
 import { RESET } from '../../src/text/trim-text.ts';
 import { type Board, brokenBoards, labelledBoards } from '../../src/trim/pieces.ts';
@@ -114,7 +114,7 @@ function replyOf(
   const resetCost =
     sayCost(plans.reset.cents, ask.stock, saying) ?? sayBought(plans.reset, tasks.reset, ask.stock, saying);
   const unpriced = ask.stock.currency === undefined || ask.shoe.currency === undefined;
-  return {
+  return reply({
     headline: RESET.headline(boards.length, broken, RESET.range(...range)),
     blocks: [
       {
@@ -133,13 +133,11 @@ function replyOf(
     assumed: [...context.assumed, ...requested.assumed],
     cautions: cautionsOf('tear-out', 'nailing'),
     sources: TRIM_FIGURES.map(({ source }) => source),
-    actions: [],
-    audience: 'asker',
     data,
     ...toBuy(
       stickNeeds(plans.reset, ask.stock, { item: 'baseboard', label: NEEDS.replacement, stage: 'baseboards' }, saying),
     ),
-  };
+  });
 }
 
 /** The pieces of the longest boards: should fewer or shorter ones break, it costs less. */

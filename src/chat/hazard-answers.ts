@@ -4,7 +4,7 @@ import { hazardSources } from '../figures/safety-figures.ts';
 import { bearing, PLAINEST } from '../hazards/bearing.ts';
 import { byGravity, type Cleared, type Screened, type Sighting } from '../hazards/hazard.ts';
 import { screen, tells } from '../hazards/screen.ts';
-import type { HazardResult, Problem, Refusal, Reply } from '../reply/reply.ts';
+import { type HazardResult, type Problem, type Refusal, type Reply, reply } from '../reply/reply.ts';
 import { emergencyLine, emergencyText } from '../text/emergency-text.ts';
 import {
   clearedNote,
@@ -96,33 +96,24 @@ export function refusedBy(bearers: readonly Bearer[], command: string): Refusal 
 export function hazardReply({ hazard, about, words, before }: Bearer): Reply {
   const { headline, text, call } = hazardAnswer(hazard, about);
   const data: HazardResult = { kind: 'hazard', hazard, emergency: false };
-  return {
+  return reply({
     headline,
     blocks: [
       { kind: 'text', text: `${before ? rememberedLine(words) : wroteText(words)} ${text}` },
       { kind: 'facts', facts: [{ label: HAZARD_WORDS.call, value: call }] },
     ],
-    assumed: [],
-    cautions: [],
     sources: hazardSources(hazard),
-    actions: [],
-    audience: 'asker',
     data,
-  };
+  });
 }
 
 /** That a fact was taken note of, where nothing else was asked. */
 function clearedReply({ words }: Cleared): Reply {
-  return {
+  return reply({
     headline: HAZARD_WORDS.cleared(words),
     blocks: [{ kind: 'text', text: HAZARD_WORDS.clearedMore }],
-    assumed: [],
-    cautions: [],
-    sources: [],
-    actions: [],
-    audience: 'asker',
     data: { kind: 'none' },
-  };
+  });
 }
 
 /** The one question back, where a misspelled word may be a hazard or something else. */

@@ -107,6 +107,13 @@ export interface Reply {
   readonly once?: readonly string[];
 }
 
+/** A reply to the asker with these parts; the lists that are left out are empty. */
+export function reply<Data extends Result>(
+  parts: Pick<Reply, 'headline'> & Partial<Reply> & { readonly data: Data },
+): Reply {
+  return { blocks: [], assumed: [], cautions: [], sources: [], actions: [], audience: 'asker', ...parts };
+}
+
 // A Problem is something the user can fix; a Refusal is something that isn't safe to compute. Plain data.
 
 export interface Problem {
