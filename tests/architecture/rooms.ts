@@ -103,7 +103,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     ],
   },
   'platforms/slack': { rooms: PLATFORM, packages: ['@slack/bolt', '@slack/oauth', 'zod', 'node:*'] },
-  'platforms/terminal': { rooms: PLATFORM, packages: ['node:*'] },
+  'platforms/terminal': { rooms: PLATFORM, packages: ['string-width', 'node:*'] },
   'platforms/web': { rooms: PLATFORM, packages: ['hono', 'rate-limiter-flexible', 'node:*'] },
   platforms: { rooms: [...PLATFORM, ...PLATFORMS], packages: ['node:*'] },
   server: {

@@ -1,5 +1,6 @@
 /** An answer as text for a terminal: pure, total, and nothing left out. */
 
+import stringWidth from 'string-width';
 import type { Problems } from '../../chat/command.ts';
 import { assumedOf } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
@@ -31,23 +32,20 @@ const HELD =
   /(?<=\d) (?=\d+\/\d)|(?<=[\d"'/]) (?=(?:mm|cm|m|m²|in|ft|sq ft|yd|kg|lb|%|€)(?![\p{L}\d]))|(?<=\bno\.) (?=\d)|(?<=\d['′]) (?=\d)|(?<=\bsq) (?=ft\b)|(?<=\d["']?) (?=[x×] \d)|(?<=\d["']? [x×]) (?=\d)/gu;
 const HOLD = '\u00a0';
 
-/** Lines no longer than `width` characters, without control characters; a longer word is broken. Empty text is one empty line. */
+/** Lines no wider than `width` columns, without control characters; a wider word is broken. Empty text is one empty line. */
 export function wrap(text: string, width: number): readonly string[] {
   const room = Math.max(1, width);
   const lines: string[] = [];
   let line = '';
   for (const word of words(text, room)) {
-    let rest = word;
-    if (line !== '' && length(line) + 1 + length(rest) <= room) {
-      line += ` ${rest}`;
+    if (line !== '' && stringWidth(line) + 1 + stringWidth(word) <= room) {
+      line += ` ${word}`;
       continue;
     }
     if (line !== '') lines.push(line);
-    while (length(rest) > room) {
-      lines.push([...rest].slice(0, room).join(''));
-      rest = [...rest].slice(room).join('');
-    }
-    line = rest;
+    const parts = stringWidth(word) > room ? broken(word, room) : [word];
+    lines.push(...parts.slice(0, -1));
+    line = parts.at(-1) ?? '';
   }
   lines.push(line);
   return lines;
@@ -58,12 +56,24 @@ function words(text: string, room: number): readonly string[] {
   const held = plain(text).replace(/\s+/g, ' ').replace(HELD, HOLD);
   return held.split(' ').flatMap((word) => {
     const loose = word.replaceAll(HOLD, ' ');
-    return length(loose) > room ? loose.split(' ') : [loose];
+    return stringWidth(loose) > room ? loose.split(' ') : [loose];
   });
 }
 
-function length(text: string): number {
-  return [...text].length;
+const SIGNS = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
+/** A word in parts no wider than `room`, never inside a sign that several characters make; a wider sign stands alone. */
+function broken(word: string, room: number): readonly string[] {
+  const parts: string[] = [];
+  let part = '';
+  for (const { segment } of SIGNS.segment(word)) {
+    if (part !== '' && stringWidth(part + segment) > room) {
+      parts.push(part);
+      part = '';
+    }
+    part += segment;
+  }
+  return [...parts, part];
 }
 
 // A table in characters: columns as wide as their text, the last ones wrapped to fit.
@@ -84,7 +94,7 @@ export function terminalTable(
 ): readonly string[] {
   const room = width - GAP * (columns.length - 1);
   const widest = (heads: readonly (readonly string[])[]): readonly number[] =>
-    heads.map((head, i) => Math.max(...[...head, ...rows.map((row) => row[i] ?? '')].map((cell) => [...cell].length)));
+    heads.map((head, i) => Math.max(...[...head, ...rows.map((row) => row[i] ?? '')].map((cell) => stringWidth(cell))));
   const natural = widest(columns.map((column) => [column]));
   // Long heads give way before cells do.
   const tight = widest(columns.map((column) => column.split(/\s+/)));
@@ -120,7 +130,7 @@ function sum(values: readonly number[]): number {
 }
 
 function pad(text: string, width: number): string {
-  return text + ' '.repeat(Math.max(0, width - [...text].length));
+  return text + ' '.repeat(Math.max(0, width - stringWidth(text)));
 }
 
 /** Columns to write in, and whether the terminal shows colour. */
