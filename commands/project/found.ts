@@ -2,7 +2,6 @@
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
-import { parseLine } from '../../src/chat/grammar.ts';
 import { MOULD_AREA } from '../../src/figures/moisture-figures.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { sayArea, sayAreasOfSum, sayCut, sayWeight } from '../../src/input/format.ts';
@@ -83,8 +82,7 @@ function comesOut(
 ): readonly ReadLine[] {
   const { preferences } = context;
   const { area, kilograms, rooms: areas } = reply.data as TearoutResult;
-  const parsed = parseLine(line, context.commands, preferences);
-  const shapes = parsed.ok ? (parsed.optionTexts.get('room') ?? '') : '';
+  const shapes = context.parse(line)?.optionTexts.get('room') ?? '';
   const roomOf = roomOfArea(shapes, { option: 'room', preferences, note: () => undefined });
   const byRoom = all
     .filter(({ name }) => rooms.includes(name))
@@ -131,9 +129,8 @@ function unsaid(outcome: Exclude<Outcome, Reply>, { name, rooms }: JobAsk): Read
   };
 }
 
-function foundIn({ line }: JobAsk, { commands, preferences }: Context): string | undefined {
-  const parsed = parseLine(line, commands, preferences);
-  return parsed.ok ? parsed.optionTexts.get('found') : undefined;
+function foundIn({ line }: JobAsk, { parse }: Context): string | undefined {
+  return parse(line)?.optionTexts.get('found');
 }
 
 function sentenceOf(reply: Reply, found: string | undefined, preferences: Preferences): Omit<ReadLine, 'place'> {

@@ -1,7 +1,6 @@
 /** A project's answers gathered as sheets: shopping, tear-out, repairs, checklist, and for each room its laying guide and its cuts. */
 
 import type { Context, Outcome } from '../../src/chat/command.ts';
-import { parseLine } from '../../src/chat/grammar.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayCut, sayLength, sayNumber } from '../../src/input/format.ts';
 import { hostZone } from '../../src/input/moment.ts';
@@ -267,9 +266,8 @@ async function trimPieces(here: Here): Promise<readonly SawPiece[]> {
 }
 
 /** The rooms that the areas of an ask are of. */
-function areasOf(line: string, { commands, preferences }: Context): ReadonlyMap<string, string> {
-  const parsed = parseLine(line, commands, preferences);
-  const given = parsed.ok ? (parsed.optionTexts.get('room') ?? '') : '';
+function areasOf(line: string, { parse, preferences }: Context): ReadonlyMap<string, string> {
+  const given = parse(line)?.optionTexts.get('room') ?? '';
   return roomOfArea(given, { option: 'room', preferences, note: () => undefined });
 }
 

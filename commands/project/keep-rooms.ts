@@ -2,7 +2,6 @@
 
 import { filled, meaningsOf, pickFor } from '../../src/chat/autofill.ts';
 import type { Command, Context } from '../../src/chat/command.ts';
-import { parseLine } from '../../src/chat/grammar.ts';
 import { fullName } from '../../src/input/command-shape.ts';
 import { readRoomsApart } from '../../src/input/rooms/rooms-apart.ts';
 import type { Settings } from '../../src/project/person.ts';
@@ -71,9 +70,9 @@ export function keepStep(
 ): KeepStep {
   const others = before.kept.filter((one) => one.ask !== ask.ask);
   if (others.length >= LIMITS.kept) return { problem: tooManyKept(LIMITS.kept) };
-  const parsed = parseLine(ask.ask, context.commands, context.preferences);
+  const parsed = context.parse(ask.ask);
   const said = [CHANGED.kept(ask.headline)];
-  if (!parsed.ok)
+  if (!parsed)
     return {
       parts: { rooms: before.rooms, picks: before.picks, kept: [...others, { ...ask, own: [] }] },
       said,

@@ -3,7 +3,6 @@
 import { z } from 'zod';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
-import { parseLine } from '../../src/chat/grammar.ts';
 import { mintId } from '../../src/chat/saved-replies.ts';
 import { text } from '../../src/input/options.ts';
 import { isExamplePlank } from '../../src/input/parse-plank.ts';
@@ -44,8 +43,8 @@ async function keep(line: string, access: ProjectAccess, context: Context): Prom
     ? lastAsk(await access.last())
     : await answered(line, context);
   if ('problem' in found) return projectProblem(found.problem);
-  const parsed = parseLine(found.ask, context.commands, context.preferences);
-  if (parsed.ok && isExamplePlank(parsed.optionTexts.get('plank') ?? '')) return projectProblem(exampleKept(line));
+  if (isExamplePlank(context.parse(found.ask)?.optionTexts.get('plank') ?? ''))
+    return projectProblem(exampleKept(line));
   const ask: AnsweredRooms = { ...found, id: mintId(), at: access.now() };
   const begun = await begin(access);
   if (begun && 'problem' in begun) return projectProblem(begun.problem);

@@ -36,7 +36,7 @@ export async function savedToday(
 ): Promise<readonly SavedToday[]> {
   const all: SavedToday[] = [];
   for (const [i, saved] of project.kept.entries()) {
-    const work = workOf(saved, project, context.commands, context.preferences);
+    const work = workOf(saved, project, context.parse);
     if (commands && !(typeof work === 'object' && commands.includes(work.name))) continue;
     all.push({ no: i + 1, saved, ...(await standing(saved, work, project, context)) });
   }

@@ -2,7 +2,6 @@
 
 import { pickFor } from '../../src/chat/autofill.ts';
 import type { AnsweredRequest, Command, Context, Outcome } from '../../src/chat/command.ts';
-import { parseLine } from '../../src/chat/grammar.ts';
 import { fullName } from '../../src/input/command-shape.ts';
 import { type Line, mergeNeeds, type Tally, tally } from '../../src/project/needs.ts';
 import type { KeptAsk, Project } from '../../src/project/project.ts';
@@ -59,25 +58,17 @@ export interface Work {
 }
 
 /** The work of each saved answer that can still be read and is part of the job: one whose rooms are gone, or stay as they are, is none. */
-function savedWork(
-  project: Project,
-  { commands, preferences }: Pick<Context, 'commands' | 'preferences'>,
-): readonly Work[] {
+function savedWork(project: Project, { parse }: Pick<Context, 'parse'>): readonly Work[] {
   return project.kept.flatMap((saved) => {
-    const work = workOf(saved, project, commands, preferences);
+    const work = workOf(saved, project, parse);
     return typeof work === 'string' ? [] : [work];
   });
 }
 
 /** `gone`: none of its rooms is part of the job; `unread`: its request can't be read any more. */
-export function workOf(
-  saved: KeptAsk,
-  { rooms }: Project,
-  commands: readonly Command[],
-  preferences: Context['preferences'],
-): Work | 'gone' | 'unread' {
-  const parsed = parseLine(saved.ask, commands, preferences);
-  if (!parsed.ok) return 'unread';
+export function workOf(saved: KeptAsk, { rooms }: Project, parse: Context['parse']): Work | 'gone' | 'unread' {
+  const parsed = parse(saved.ask);
+  if (!parsed) return 'unread';
   const about = saved.rooms && inScope(rooms).filter(({ name }) => saved.rooms?.some((one) => sameName(one, name)));
   if (about?.length === 0) return 'gone';
   const name = fullName(parsed.command);
@@ -127,11 +118,11 @@ interface ListAsks {
  */
 export function listAsks(
   project: Project,
-  { commands, preferences }: Pick<Context, 'commands' | 'preferences'>,
+  { commands, parse, preferences }: Pick<Context, 'commands' | 'parse' | 'preferences'>,
 ): ListAsks {
   const hints = notGivenIn(preferences.units);
   const rooms = inScope(project.rooms);
-  const work = savedWork(project, { commands, preferences });
+  const work = savedWork(project, { parse });
   if (rooms.length === 0 && work.length === 0) return { asks: [], notGiven: [hints.rooms] };
   const job: Job = { project, rooms, work, commands };
   const asks: JobAsk[] = [];
@@ -171,9 +162,9 @@ export function listAsks(
 /** What comes out of the rooms that a tear-out was saved for. */
 export function savedTearouts(
   project: Project,
-  { commands, preferences }: Pick<Context, 'commands' | 'preferences'>,
+  { commands, parse }: Pick<Context, 'commands' | 'parse'>,
 ): readonly JobAsk[] {
-  const work = savedWork(project, { commands, preferences });
+  const work = savedWork(project, { parse });
   const job: Job = { project, rooms: inScope(project.rooms), work, commands };
   return tearoutAsks({ ...job, rooms: roomsOf(job, 'prep tearout') }).asks;
 }

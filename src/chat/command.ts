@@ -30,6 +30,12 @@ export interface Form {
 
 export type Outcome = Reply | Problems | Refusal;
 
+/** A command and the text of each option, as they were typed. */
+export interface CommandTexts {
+  readonly command: Command;
+  readonly optionTexts: ReadonlyMap<string, string>;
+}
+
 /** What a command may know besides its options. */
 export interface Context {
   readonly asker: Asker;
@@ -48,6 +54,8 @@ export interface Context {
   readonly address?: string | undefined;
   /** Asks a line as this asker would, filled from the project in use, or from one as it would be. */
   ask(line: string, project?: Project): Promise<AnsweredRequest>;
+  /** A saved request taken apart; undefined if it can't be read. */
+  parse(line: string): CommandTexts | undefined;
   /** Everything typed has been read and goes together: what takes long begins. A rehearsal ends here. */
   begin(): void;
   /** The same ask with these options told otherwise, as a line to type. */

@@ -23,6 +23,7 @@ import { type Catalog, loadCommands } from './catalog.ts';
 import {
   type AnsweredRequest,
   type Command,
+  type CommandTexts,
   type Context,
   type OptionsRead,
   type Outcome,
@@ -333,6 +334,16 @@ async function wholeAsk(here: Here, text: string, written: Request['written']): 
   };
 }
 
+/** Takes saved requests apart. A line that is sure reads no other, so that nothing is loaded for it. */
+async function lineReader({ commands, holdings, sure }: Here): Promise<Context['parse']> {
+  if (sure) return () => undefined;
+  const { parseLine } = await import('./grammar.ts');
+  return (line) => {
+    const parsed = parseLine(line, commands, holdings.preferences);
+    return parsed.ok ? parsed : undefined;
+  };
+}
+
 async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
   const { command, optionTexts } = whole;
   const { request, commands, ports, access, holdings } = here;
@@ -341,6 +352,7 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
     yield mendable(options, whole);
     return;
   }
+  const parse = await lineReader(here);
   const context: Context = {
     asker: request.asker,
     preferences: holdings.preferences,
@@ -351,6 +363,7 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
     now: () => ports.now?.() ?? Date.now(),
     address: ports.address?.(),
     ask: (line, project) => requestedFor(line, project, here),
+    parse,
     begin: () => {
       if (here.rehearsed) throw new Reached('all that was typed goes together');
     },
@@ -465,12 +478,7 @@ async function requested(line: string, given: Here): Promise<AnsweredRequest> {
   return { outcome, line: whole.line };
 }
 
-interface ReadLine {
-  readonly command: Command;
-  readonly optionTexts: ReadonlyMap<string, string>;
-}
-
-function mendable(outcome: Outcome, given: ReadLine): Outcome {
+function mendable(outcome: Outcome, given: CommandTexts): Outcome {
   if (!('problems' in outcome)) return outcome;
   const { problems } = outcome;
   const form = { command: fullName(given.command), told: Object.fromEntries(given.optionTexts) };
@@ -490,7 +498,7 @@ function withExample(outcome: Outcome, optionTexts: ReadonlyMap<string, string>,
 }
 
 /** The same request with a plank of ours, for somebody who has told all but the plank. */
-function exampleLine({ command, optionTexts }: ReadLine, missing: readonly string[]): string | undefined {
+function exampleLine({ command, optionTexts }: CommandTexts, missing: readonly string[]): string | undefined {
   const [only, ...more] = missing;
   if (only !== 'plank' || more.length > 0 || !isCalculating(command)) return undefined;
   return askLine(command, inOrder(command, optionTexts, { option: 'plank', fix: 'example' }));
@@ -510,7 +518,10 @@ async function unread(parsed: Parsed, commands: readonly Command[]): Promise<Pro
 }
 
 /** Problems whose fix is the whole request, mended in every option, so that it can be typed as it is; none where one cannot be mended. */
-function typeable([first, ...rest]: Problems['problems'], { command, optionTexts }: ReadLine): Problems['problems'] {
+function typeable(
+  [first, ...rest]: Problems['problems'],
+  { command, optionTexts }: CommandTexts,
+): Problems['problems'] {
   const mended = new Map(optionTexts);
   const ofOptions = [first, ...rest].filter(({ option }) => option !== 'ask');
   const hopeless = ofOptions.some(({ fix }) => fix === undefined);

@@ -113,6 +113,7 @@ async function answerTime(size: Size): Promise<readonly Metric[]> {
     assumed: [],
     optionTexts: new Map<string, string>(),
     again: () => '',
+    parse: () => undefined,
     begin: () => undefined,
     alike: () => '',
     access: undefined,
