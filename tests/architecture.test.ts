@@ -35,7 +35,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   'platforms/slack': 10,
   'platforms/terminal': 3,
   'platforms/web': 8,
-  platforms: 2,
+  platforms: 1,
   server: 8,
   main: 1,
   bench: 20,

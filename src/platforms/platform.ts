@@ -8,15 +8,40 @@ import type { Answer } from '../chat/pipeline.ts';
 import type { Ports, Request } from '../chat/ports.ts';
 import type { Preferences } from '../input/reading.ts';
 import type { Drawing } from '../reply/drawing.ts';
+import type { Sheets } from '../reply/job-sheet.ts';
 import type { FileForm, Result } from '../reply/reply.ts';
 import type { Store } from '../storage/types.ts';
 import type { PlatformName } from '../text/platform-names.ts';
-import type { DiscordConfig } from './discord/settings.ts';
-import type { SlackSettings } from './slack/settings.ts';
-import type { FileMaker } from './web/render.ts';
 
 /** Milliseconds for which what is on its way as the end begins is still answered. */
 export const GOODBYE = 300;
+
+/** What whoever runs the bot has configured of Discord; empty texts are not set. */
+export interface DiscordConfig {
+  readonly token: string;
+  /** Set: interactions come by HTTP, signed with this key. */
+  readonly publicKey: string;
+  /** Where commands are registered, and the one server they are tried in. */
+  readonly application: string;
+  readonly guild: string;
+  readonly shards?: { readonly first: number; readonly last: number; readonly of: number };
+  /** Where its REST interface is, if not at its own address: a proxy that keeps many processes to one rate limit. */
+  readonly api?: string;
+}
+
+/** What whoever runs the bot has told of their Slack app; empty texts are not told. */
+export interface SlackSettings {
+  readonly botToken: string;
+  readonly appToken: string;
+  readonly signingSecret: string;
+  readonly clientId: string;
+  readonly clientSecret: string;
+  readonly stateSecret: string;
+  /** Seals the tokens of workspaces in the store; several with commas, the one in use first. */
+  readonly key: string;
+  /** Where Slack's API is; Slack's own without it. */
+  readonly api?: string;
+}
 
 /** The part of the configuration that platforms read. */
 export interface PlatformConfig extends Preferences {
@@ -40,6 +65,28 @@ export interface Console {
   readonly input: Readable & { readonly isTTY?: boolean };
   readonly output: Writable & { readonly columns?: number; readonly isTTY?: boolean };
   readonly words: readonly string[];
+}
+
+/** A file to hand out. */
+export interface WebFile {
+  readonly name: string;
+  readonly type: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** A table of the sheets as a file, by the name it is asked for. */
+export interface TableFile {
+  readonly key: string;
+  readonly label: string;
+}
+
+/** Makes files of sheets; main hands it in. */
+export interface FileMaker {
+  pdf(sheets: Sheets, paper: 'letter' | 'a4'): Promise<WebFile>;
+  /** The lists there are, and one of them by its key. */
+  tables(sheets: Sheets): readonly TableFile[];
+  table(sheets: Sheets, key: string): Promise<WebFile | undefined>;
+  json(sheets: Sheets): Promise<WebFile>;
 }
 
 /** What a platform is started with. */

@@ -1,7 +1,7 @@
 /** Which chats are configured, and what is lacking for them, known before anything is opened. */
 
 import type { Platform, PlatformConfig } from '../platforms/platform.ts';
-import { platforms, platformsThat } from '../platforms/platforms.ts';
+import { platforms, platformsThat } from './platforms.ts';
 
 /** Whether anything of a chat is configured: then it is the bot that runs, and not the terminal. */
 export function chatsAreConfigured(config: PlatformConfig, among: readonly Platform[] = platforms): boolean {

@@ -5,8 +5,7 @@ import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
 import { distance } from 'fastest-levenshtein';
 import type { z } from 'zod';
-import type { DiscordConfig } from '../platforms/discord/settings.ts';
-import type { SlackSettings } from '../platforms/slack/settings.ts';
+import type { DiscordConfig, SlackSettings } from '../platforms/platform.ts';
 import { settingFacts, settings } from './environment.ts';
 
 // What the environment tells of settings: secrets out of files, and variables that no setting has.

@@ -65,6 +65,22 @@ export interface Listening {
   cut(): void;
 }
 
+/** Listens. Where the port is taken it takes another; undefined where it cannot listen at all, and why. */
+export async function listenNear(
+  app: Served,
+  where: Parameters<typeof listen>[1],
+): Promise<{ readonly server?: Listening; readonly trouble?: unknown }> {
+  try {
+    return { server: await listen(app, where) };
+  } catch (trouble) {
+    try {
+      return { server: await listen(app, { ...where, port: 0 }), trouble };
+    } catch {
+      return { trouble };
+    }
+  }
+}
+
 /** Listens. Rejects when the port is taken or not allowed. */
 export function listen(app: Served, where: { readonly host: string; readonly port: number }): Promise<Listening> {
   return new Promise((resolve, reject) => {

@@ -10,7 +10,6 @@ import { inTurn } from '../chat/rate-limit.ts';
 import { closeFiles, fileFigures } from '../documents/make.ts';
 import { closePictures, pictureFigures } from '../drawing/png.ts';
 import { GOODBYE, type Platform, type PlatformContext, type RunningPlatform } from '../platforms/platform.ts';
-import { platforms } from '../platforms/platforms.ts';
 import { type OpenStore, openStore } from '../storage/store.ts';
 import { accountName, type PlatformName } from '../text/platform-names.ts';
 import { boundTasks, closeWorkers, taskFigures } from '../workers/pool.ts';
@@ -20,6 +19,7 @@ import { listen, type Route, routed } from './http.ts';
 import { type Log, logTo } from './logger.ts';
 import { type Metrics, watchedStore } from './metrics.ts';
 import { contextOf, wait } from './platform-context.ts';
+import { platforms } from './platforms.ts';
 import { warm } from './warm-up.ts';
 
 // The platforms that run together.

@@ -4,12 +4,13 @@ import { catalog } from '../../commands/index.ts';
 import { answer } from '../chat/pipeline.ts';
 import { closeFiles } from '../documents/make.ts';
 import { closePictures } from '../drawing/png.ts';
-import { platformsThat } from '../platforms/platforms.ts';
+import type { PlatformContext } from '../platforms/platform.ts';
 import { openStore } from '../storage/store.ts';
 import { TERMINAL } from '../text/chat-text.ts';
 import { boundTasks, closeWorkers } from '../workers/pool.ts';
 import { type Config, configDoubts, dataFolder, type Environment, secretsOf } from './config.ts';
 import { contextOf } from './platform-context.ts';
+import { platformsThat } from './platforms.ts';
 import { faultsTo, withoutSecrets } from './standard-error.ts';
 
 /** Answers in the terminal; the exit code. */
@@ -28,9 +29,7 @@ export async function runTerminal(config: Config, environment: Environment, word
     console: { input: process.stdin, output: process.stdout, words },
   });
   try {
-    // Loaded here: a single answer needs no server.
-    const page = isConversation(words) ? await import('./web-page.ts') : undefined;
-    const { server, trouble } = (await page?.servePage(config, context)) ?? {};
+    const { server, trouble } = isConversation(words) ? await servePage(config, context) : {};
     if (server && trouble !== undefined && config.address === '') {
       address = addressAt({ ...config.http, port: server.port });
     }
@@ -58,4 +57,18 @@ function addressAt({ host, port }: Config['http']): string {
 /** Whether somebody sits at a prompt, rather than having one thing done. */
 function isConversation([mode]: readonly string[]): boolean {
   return mode !== 'demo' && mode !== 'ask' && process.stdin.isTTY;
+}
+
+/** The share page served while the terminal is open. The server is loaded here: a single answer needs none. */
+async function servePage(config: Config, context: PlatformContext) {
+  const { listenNear, routed } = await import('./http.ts');
+  const started = await Promise.all(platformsThat('beside').map((platform) => platform.start(context)));
+  const fault = (cause: unknown): void => context.ports.fault('http', cause);
+  return listenNear(
+    routed(
+      started.flatMap(({ routes }) => routes),
+      fault,
+    ),
+    config.http,
+  );
 }

@@ -26,7 +26,8 @@ const BELOW_COMMANDS = [
 ];
 const PLATFORMS = ['platforms/discord', 'platforms/slack', 'platforms/terminal', 'platforms/web'];
 const ALL = [...BELOW_COMMANDS, 'commands', 'storage', 'documents', 'platforms', ...PLATFORMS];
-const PLATFORM = [
+/** What platforms and the session that they share may import. */
+const SHARED = [
   'src/storage/types.ts',
   'src/input/command-shape.ts',
   'src/input/reading.ts',
@@ -36,8 +37,8 @@ const PLATFORM = [
   'text',
   'drawing',
   'workers',
-  'src/platforms/platform.ts',
 ];
+const PLATFORM = [...SHARED, 'platforms'];
 
 /** Rooms from the leaves up, each importing only rooms above it in this list; `main` alone may import all, and nobody imports it. */
 export const ROOMS: Readonly<Record<string, Allowed>> = {
@@ -91,6 +92,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     rooms: ['reply', 'text', 'drawing', 'workers', 'input', 'chat'],
     packages: ['pdfkit', 'csv-stringify', 'piscina', 'node:*'],
   },
+  platforms: { rooms: SHARED, packages: ['node:*'] },
   'platforms/discord': {
     rooms: PLATFORM,
     packages: [
@@ -105,7 +107,6 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   'platforms/slack': { rooms: PLATFORM, packages: ['@slack/bolt', '@slack/oauth', 'zod', 'node:*'] },
   'platforms/terminal': { rooms: PLATFORM, packages: ['string-width', 'node:*'] },
   'platforms/web': { rooms: PLATFORM, packages: ['hono', 'rate-limiter-flexible', 'node:*'] },
-  platforms: { rooms: [...PLATFORM, ...PLATFORMS], packages: ['node:*'] },
   server: {
     rooms: ALL,
     packages: ['zod', 'hono', '@hono/node-server', 'fastest-levenshtein', 'pino', 'prom-client', 'node:*'],

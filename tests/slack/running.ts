@@ -4,7 +4,7 @@ import { expect } from 'vitest';
 import { commands } from '../../commands/all.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
-import type { SlackSettings } from '../../src/platforms/slack/settings.ts';
+import type { SlackSettings } from '../../src/platforms/platform.ts';
 import { startSlack } from '../../src/platforms/slack/start.ts';
 import type { SlackParts } from '../../src/platforms/slack/types.ts';
 import { type Listening, listen, routed } from '../../src/server/http.ts';

@@ -1,17 +1,6 @@
 /** The settings of a Discord bot, and what is missing for it to start. Read before anything of Discord is loaded. */
 
-/** What whoever runs the bot has configured of Discord; empty texts are not set. */
-export interface DiscordConfig {
-  readonly token: string;
-  /** Set: interactions come by HTTP, signed with this key. */
-  readonly publicKey: string;
-  /** Where commands are registered, and the one server they are tried in. */
-  readonly application: string;
-  readonly guild: string;
-  readonly shards?: { readonly first: number; readonly last: number; readonly of: number };
-  /** Where its REST interface is, if not at its own address: a proxy that keeps many processes to one rate limit. */
-  readonly api?: string;
-}
+import type { DiscordConfig } from '../platform.ts';
 
 /** Whether anything of Discord is configured. */
 export function discordIsConfigured({ token, publicKey, application }: DiscordConfig): boolean {

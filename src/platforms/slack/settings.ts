@@ -1,22 +1,9 @@
 /** The settings of a Slack app, and what is missing for it to start. Read before anything of Slack is loaded. */
 
 import { Buffer } from 'node:buffer';
+import type { SlackSettings } from '../platform.ts';
 
 const KEY_BYTES = 32;
-
-/** What whoever runs the bot has told of their Slack app; empty texts are not told. */
-export interface SlackSettings {
-  readonly botToken: string;
-  readonly appToken: string;
-  readonly signingSecret: string;
-  readonly clientId: string;
-  readonly clientSecret: string;
-  readonly stateSecret: string;
-  /** Seals the tokens of workspaces in the store; several with commas, the one in use first. */
-  readonly key: string;
-  /** Where Slack's API is; Slack's own without it. */
-  readonly api?: string;
-}
 
 /** Whether anything of Slack was told. */
 export function slackIsConfigured(settings: SlackSettings): boolean {

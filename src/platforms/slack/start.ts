@@ -6,13 +6,13 @@ import { openAccess } from '../../accounts/project-access.ts';
 import { freshIds } from '../../chat/rate-limit.ts';
 import { asRequest } from '../../chat/request-id.ts';
 import { CHAT } from '../../text/chat-text.ts';
-import type { PlatformContext, RunningPlatform } from '../platform.ts';
+import type { PlatformContext, RunningPlatform, SlackSettings } from '../platform.ts';
 import { type Installations, type InstallPage, installationsIn, installPages, sealOf } from './install.ts';
 import { receive } from './receive.ts';
 import { FetchReceiver } from './receiver.ts';
 import { EVENTS_PATH } from './register.ts';
 import { tell } from './send.ts';
-import { type SlackSettings, slackLacks } from './settings.ts';
+import { slackLacks } from './settings.ts';
 import type { SlackParts, SlackPorts } from './types.ts';
 
 /** A Slack app that runs. */

@@ -8,6 +8,7 @@ import type { Caution, Problem, Reply, Source } from '../../reply/reply.ts';
 import { sayFault } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';
 import { PAGE } from '../../text/page-text.ts';
+import type { FileMaker, TableFile, WebFile } from '../platform.ts';
 import { blockHtml, each, type Html, htmlLine, type ItemAt, NOTHING, plain, titledList } from './blocks.ts';
 
 /** The whole answer. `id` begins the ids of what is in it. */
@@ -62,28 +63,6 @@ function problemsHtml(problems: readonly Problem[]): Html {
 }
 
 // What can be taken along: the sheets as files, made by whoever makes them.
-
-/** A file to hand out. */
-export interface WebFile {
-  readonly name: string;
-  readonly type: string;
-  readonly bytes: Uint8Array<ArrayBuffer>;
-}
-
-/** A table of the sheets as a file, by the name it is asked for. */
-export interface TableFile {
-  readonly key: string;
-  readonly label: string;
-}
-
-/** Makes files of sheets; main hands it in. */
-export interface FileMaker {
-  pdf(sheets: Sheets, paper: 'letter' | 'a4'): Promise<WebFile>;
-  /** The lists there are, and one of them by its key. */
-  tables(sheets: Sheets): readonly TableFile[];
-  table(sheets: Sheets, key: string): Promise<WebFile | undefined>;
-  json(sheets: Sheets): Promise<WebFile>;
-}
 
 /** Links to the files; the paper of the project's own units first. */
 export function fileLinks({ units }: Sheets, tables: readonly TableFile[]): Html {

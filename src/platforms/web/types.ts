@@ -3,7 +3,7 @@
 import type { Asker } from '../../accounts/asker.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Ports, Request } from '../../chat/ports.ts';
-import type { FileMaker } from './render.ts';
+import type { FileMaker } from '../platform.ts';
 import type { PageQuestion } from './ticks.ts';
 
 /** What a link leads to while it is good. */

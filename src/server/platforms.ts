@@ -1,8 +1,8 @@
 /** The platforms that there are. Nothing of one is loaded before it starts. */
 
-import { discordIsConfigured, discordLacks } from './discord/settings.ts';
-import type { Platform } from './platform.ts';
-import { slackConfigLacks, slackIsConfigured } from './slack/settings.ts';
+import { discordIsConfigured, discordLacks } from '../platforms/discord/settings.ts';
+import type { Platform } from '../platforms/platform.ts';
+import { slackConfigLacks, slackIsConfigured } from '../platforms/slack/settings.ts';
 
 const slack: Platform = {
   name: 'slack',
@@ -11,8 +11,8 @@ const slack: Platform = {
     configured: ({ slack: config }) => slackIsConfigured(config),
     lacks: ({ slack: config }) => slackConfigLacks(config),
   },
-  start: async (context) => (await import('./slack/start.ts')).connectSlack(context),
-  render: async (answer, id) => (await import('./slack/render.ts')).render(answer, { id }),
+  start: async (context) => (await import('../platforms/slack/start.ts')).connectSlack(context),
+  render: async (answer, id) => (await import('../platforms/slack/render.ts')).render(answer, { id }),
   // Ids are unique within a workspace, or within the organization where the app is installed in all of it.
   accountPattern: /^slack:(?:[TE][A-Z0-9]+:)?[UW][A-Z0-9]+$/,
 };
@@ -24,8 +24,8 @@ const discord: Platform = {
     configured: ({ discord: config }) => discordIsConfigured(config),
     lacks: ({ discord: config }) => discordLacks(config),
   },
-  start: async (context) => (await import('./discord/start.ts')).connectDiscord(context),
-  render: async (answer) => (await import('./discord/render.ts')).render(answer),
+  start: async (context) => (await import('../platforms/discord/start.ts')).connectDiscord(context),
+  render: async (answer) => (await import('../platforms/discord/render.ts')).render(answer),
   accountPattern: /^discord:\d{1,20}$/,
 };
 
@@ -36,8 +36,8 @@ const web: Platform = {
   name: 'web',
   runs: 'beside',
   settings: READY,
-  start: async (context) => (await import('./web/start.ts')).openPage(context),
-  render: async (answer, id) => [`${await (await import('./web/render.ts')).render(answer, id)}`],
+  start: async (context) => (await import('../platforms/web/start.ts')).openPage(context),
+  render: async (answer, id) => [`${await (await import('../platforms/web/render.ts')).render(answer, id)}`],
   // The hash of a link's token: the link itself is nowhere kept.
   accountPattern: /^web:[0-9a-f]{64}$/,
 };
@@ -46,9 +46,9 @@ const terminal: Platform = {
   name: 'terminal',
   runs: 'alone',
   settings: READY,
-  start: async (context) => (await import('./terminal/start.ts')).openTerminal(context),
+  start: async (context) => (await import('../platforms/terminal/start.ts')).openTerminal(context),
   render: async (answer) => {
-    const { COLUMNS, render } = await import('./terminal/render.ts');
+    const { COLUMNS, render } = await import('../platforms/terminal/render.ts');
     return [render(answer, { width: COLUMNS, colour: false })];
   },
   accountPattern: /^terminal:local$/,
