@@ -122,7 +122,7 @@ export interface ZigzagArea {
 type Placed = Omit<HerringBoard, 'plank'>;
 
 /**
- * Plans a herringbone floor. Boards lie at 45° to either side of the zigzags. Of a few anchors that look equally good,
+ * Plans a herringbone floor. Boards lie at 45° to either side of the zigzags. Of a few symmetric anchors,
  * the one with the fewest boards wins. Cut pieces share a board only if both fit with a kerf between them: A with A and
  * B with B, each keeping its original end; boards without locks may go either way around. The only bound is by area. If
  * a border doesn't fit, returns the reason.
