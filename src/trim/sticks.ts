@@ -41,8 +41,6 @@ export interface StickPlan {
   readonly proven: boolean;
 }
 
-// The task in integers: pieces and stock grouped by size, kerfs included.
-
 /** Identical pieces: `size` is length + the widest kerf. Kinds are sorted longest first. */
 interface Kind {
   readonly size: number;
@@ -368,8 +366,6 @@ function byTable(
 function greatestCommonDivisor(a: number, b: number): number {
   return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }
-
-// Cut marks, measured from the stick's squared end. Ticks.
 
 /** A piece on its stick: it starts at `from` and its far long point is at `to`, where the near side of the saw cuts. */
 interface SawMark {
