@@ -310,8 +310,8 @@ export async function openEmbedded(terms: EmbeddedTerms): Promise<Engine> {
 }
 
 /**
- * Opens the folder read-only, whoever owns it: lmdb lets readers and the writer work side by side. Rejects with Outage
- * if it doesn't exist.
+ * Opens the folder read-only even if another process owns it: lmdb lets readers and the writer work side by side.
+ * Rejects with Outage if it doesn't exist.
  */
 export async function readEmbedded(terms: EmbeddedTerms): Promise<Engine> {
   return new Embedded(openRoot(terms.folder, true), undefined, terms);

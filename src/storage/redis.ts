@@ -286,7 +286,7 @@ class Redis implements Engine {
   async #ready(): Promise<void> {
     const client = this.#client;
     if (client.isReady) return;
-    // Whoever waits gets the outcome from an event: `ready`, or an error.
+    // Callers get the outcome from an event: `ready`, or an error.
     if (!client.isOpen) client.connect().catch(() => {});
     this.#awaited ??= once(client, 'ready').finally(() => {
       this.#awaited = undefined;

@@ -20,8 +20,6 @@ import { nameWrite, type ShelfTerms, shelfOn } from './shelf.ts';
 import type { Allowed, Asking } from './types.ts';
 import { type KeyValueStore, Outage, type Store } from './types.ts';
 
-// Plain values through Keyv; an unreadable one counts as absent and is reported.
-
 /** Every method throws Outage if the engine doesn't answer. */
 export function keptOn(open: OpenedEngine, { clock, patience, fault }: ShelfTerms): KeyValueStore {
   const keyvs = new WeakMap<Engine, Keyv>();

@@ -72,7 +72,10 @@ export interface Asking {
   readonly server?: string;
 }
 
-/** `again`: milliseconds until they may; 0 when they may now. `everybody`: it is the server's asks that are too many. */
+/**
+ * `again`: milliseconds until the next request is allowed; 0 if it is allowed now. `everybody`: it is the server's
+ * limit that was reached.
+ */
 export interface Allowed {
   readonly again: number;
   readonly everybody: boolean;
