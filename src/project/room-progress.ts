@@ -49,8 +49,6 @@ function stateOf({ state, until }: Mark, now: number): StageState {
   return state === 'waiting' && until !== undefined && until <= now ? 'over' : state;
 }
 
-// Waits that have ended, for reminders on any platform.
-
 /** A wait that has ended. `key` is stable for the same wait, so that each reminder is sent once. */
 export interface Reminder {
   readonly key: string;

@@ -120,7 +120,7 @@ export function mayTouch(before: Project, after: Project, { what, room, role }: 
   const touches = may(role, 'measure') ? shared : shared.filter((key) => !MEASURED.includes(key));
   const rest = ({ version: _v, shares: _s, hazards: _z, count: _c, history: _h, undone: _u, ...parts }: Project) =>
     parts;
-  // Whoever may change the rooms may rename one everywhere.
+  // Anyone who may change the rooms may rename one everywhere.
   const { rooms, picks, kept, found, stages, measures } = before;
   const parts = { rooms, picks, kept, found, stages, measures };
   const follows = touches.includes('rooms') ? { ...afterRooms(parts, after.rooms), rooms } : parts;
