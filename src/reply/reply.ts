@@ -107,7 +107,7 @@ export interface Reply {
   readonly once?: readonly string[];
 }
 
-/** A reply to the asker with these parts; the lists that are left out are empty. */
+/** A reply to the user with these parts; lists that are left out are empty. */
 export function reply<Data extends Result>(
   parts: Pick<Reply, 'headline'> & Partial<Reply> & { readonly data: Data },
 ): Reply {
