@@ -99,7 +99,7 @@ export const WOUND: Lexicon = {
     { level: 'emergency', needs: 'MY_EYE GOT_IN_SURE', within: 5, about: 'eye' },
     { level: 'emergency', needs: 'PERSON HURT_SAID', within: 4 },
   ],
-  /** `my hand`, `his left thumb`: a part of somebody, and no part of a tool or a room. */
+  /** `my hand`, `his left thumb`: part of a person, not of a tool or a room. */
   joins: { MINE: { needs: 'WHOSE PART', within: 3 }, MY_EYE: { needs: 'WHOSE EYE', within: 3 } },
   lookalikes: `bleed_caulk caulk_bleeding caulk_bleed~ bleed_through bleeding_through bleeds_through bleed_the_radiator bleed_the_line bleed_valve bleed_the_valve bleed_air bleeder_valve color_bleed stain_bleed tannin_bleed bleeding_edge blood_stain~ blood_red blood_orange bloody_hell blood_sweat bloody_thing full_bleed mastic_bleed ink_bleed bleeding_out_of_the_seams glue_bleed
     knee_wall~ knee_pad~ knee_kicker finger_joint~ finger_jointed finger_groove rule_of_thumb thumb_rule thumb_tack~ thumb_screw~ thumb_nail_edge hand_saw~ handsaw hand_rail~ handrail hand_tool~ hand_scraped hand_scrape hand_plane by_hand on_hand at_hand hand_truck in_hand free_hand first_hand left_hand_side right_hand_side left_hand_door right_hand_door second_hand give_me_a_hand lend_a_hand hand_me_down hand_held hand_sand hand_nail hand_cut hand_towel handed hand_drawn on_the_other_hand other_hand_side

@@ -1,4 +1,4 @@
-/** Mold, and what animals leave. */
+/** Mold, and animal droppings and nests. */
 
 import type { Lexicon } from '../tables.ts';
 

@@ -1,4 +1,4 @@
-/** Emergencies in Spanish, German, French and Portuguese. Words are without accents, as they are folded. */
+/** Emergencies in Spanish, German, French and Portuguese. Words are written without accents, matching folded text. */
 
 import type { Hazard, Language } from '../hazard.ts';
 import type { Lexicon, Rule } from '../tables.ts';
@@ -202,7 +202,7 @@ const TONGUES: readonly Tongue[] = [
   },
 ];
 
-/** The lexicons of one language. Class names carry its name, so that no language mixes with another. */
+/** The lexicons of one language. Class names include its name, so that languages don't mix. */
 function lexiconsOf(tongue: Tongue): readonly Lexicon[] {
   const { language } = tongue;
   const name = (word: string): string => `${language.toUpperCase()}_${word}`;

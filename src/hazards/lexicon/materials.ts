@@ -5,7 +5,7 @@ import type { Lexicon } from '../tables.ts';
 export const ASBESTOS: Lexicon = {
   hazard: 'asbestos',
   classes: {
-    /** Marks of asbestos in a layer, whatever the year; and resilient floors, their glues and backings, by their words. */
+    /** Signs of asbestos in a layer, whatever the year; and words for resilient floors, their glues and backings. */
     LAYER_SIGN:
       'asbest* acm vat cutback~ cut_back~ asphalt* bitum* tar tarry coal_tar 9_x_9 9_by_9 nine_by_nine nine_x_nine 9_in 9_inch 9_inches nine_in nine_inch nine_inches 225_mm 226_mm 227_mm 228_mm 229_mm 225mm 228mm 229mm',
     LAYER_DARK: 'black blackish dark',

@@ -1,4 +1,4 @@
-/** What carries the floor, holes that somebody may fall through, cables under tension in a slab, and heat in a floor. */
+/** Load-bearing framing, holes someone could fall through, post-tension cables in a slab, and heat in a floor. */
 
 import type { Lexicon } from '../tables.ts';
 

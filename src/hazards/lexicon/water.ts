@@ -1,4 +1,4 @@
-/** Water that runs now, pipes in the way, and sewage. */
+/** Running water, pipes in the way, and sewage. */
 
 import type { Lexicon } from '../tables.ts';
 
