@@ -202,8 +202,6 @@ function side(a: Point, b: Point, c: Point): number {
   return Math.sign((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]));
 }
 
-// The elements of a walk, their legs, and corrected walks.
-
 /** A wall; a turn in degrees; or a wall that goes `ahead` and `aside`, after which you face the side. */
 type Element =
   | { readonly kind: 'wall'; readonly typed: string; readonly length: number }
