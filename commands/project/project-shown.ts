@@ -6,7 +6,7 @@ import type { Action, Block } from '../../src/reply/reply.ts';
 import { NEXT, PROJECT } from '../../src/text/project-text.ts';
 import { savedTable } from './saved-today.ts';
 
-export function headlineOf({ name, rooms }: Project): string {
+export function projectHeadline({ name, rooms }: Project): string {
   return PROJECT.shown(name, rooms.length, rooms.length - inScope(rooms).length);
 }
 

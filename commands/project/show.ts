@@ -12,7 +12,7 @@ import {
   projectReply,
   withProject,
 } from './project-command.ts';
-import { headlineOf, nextProjectRequests, pageOf } from './project-shown.ts';
+import { nextProjectRequests, pageOf, projectHeadline } from './project-shown.ts';
 import { savedActions, savedLines, savedToday } from './saved-today.ts';
 import { ownShareReply } from './share-list.ts';
 
@@ -33,6 +33,6 @@ export default defineCommand({
       const saved = await savedToday(found, context);
       const actions = [...savedActions(saved), ...nextProjectRequests(found)];
       const blocks = [...pageOf(found), ...savedLines(saved).map((text) => ({ kind: 'text', text }) as const)];
-      return projectReply(context, { headline: headlineOf(found), blocks, actions, project: found });
+      return projectReply(context, { headline: projectHeadline(found), blocks, actions, project: found });
     }),
 });
