@@ -2,13 +2,14 @@
 
 import type { APIAttachment, APIModalInteractionResponseCallbackData } from 'discord-api-types/v10';
 import type { Form, Problems } from '../../chat/command.ts';
-import { commandNamed, keepDraft } from '../../chat/form.ts';
+import { commandNamed } from '../../chat/form.ts';
 import { parseLine } from '../../chat/grammar.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Request } from '../../chat/ports.ts';
-import { type KeptAnswer, keepAnswer, keptAnswer, mintId } from '../../chat/saved-replies.ts';
+import { type KeptAnswer, keptAnswer, mintId } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';
+import { storeForButtons } from '../session.ts';
 import { answerRowsOf, type ButtonRow, problemRows } from './buttons.ts';
 import { drawnFor, inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
 import { modalOf } from './forms.ts';
@@ -357,23 +358,10 @@ async function isKept(
   id: string,
 ): Promise<boolean> {
   try {
-    if ('headline' in answer) {
-      const shown = came.ephemeral && !isPrivate(answer, way);
-      const whole = { by: came.account, text: ask.text, reply: answer, shown };
-      await inTime(keepAnswer(access.kept, id, whole), KEEP_TIME, access);
-    } else if ('problems' in answer) {
-      const { problems, example } = answer;
-      const form = formOf(answer, ask, access);
-      const [{ fix }] = problems;
-      const wrong = problems.map(({ option }) => option);
-      const draft = {
-        by: came.account,
-        wrong,
-        ...(fix === undefined ? {} : { fix }),
-        ...(example === undefined ? {} : { example }),
-      };
-      await inTime(keepDraft(access.kept, id, form ? { ...draft, form } : draft), KEEP_TIME, access);
-    }
+    const shown = came.ephemeral && !isPrivate(answer, way);
+    const form = 'problems' in answer ? formOf(answer, ask, access) : undefined;
+    const stored = { by: came.account, text: ask.text, shown, form, wrongFirst: true };
+    await inTime(storeForButtons(access.kept, id, answer, stored), KEEP_TIME, access);
     return true;
   } catch (cause) {
     tellUnlessOutage(access, cause);

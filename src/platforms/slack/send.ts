@@ -2,15 +2,15 @@
 
 import { accountKey } from '../../accounts/asker.ts';
 import { fileStem, oneLine, sheetCsv, sheetText } from '../../chat/files.ts';
-import { keepDraft } from '../../chat/form.ts';
 import { isPart } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
-import { keepAnswer, mintId } from '../../chat/saved-replies.ts';
+import { mintId } from '../../chat/saved-replies.ts';
 import type { Block, Reply } from '../../reply/reply.ts';
 import { Outage } from '../../storage/types.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { FILES } from '../../text/sheets-text.ts';
 import { Unworked } from '../../workers/queue.ts';
+import { storeForButtons } from '../session.ts';
 import { MOST_MESSAGES } from './limits.ts';
 import { isDirect, type Post, type Posted, postTo, replaceable } from './post.ts';
 import {
@@ -323,17 +323,8 @@ async function keep(
 ): Promise<void> {
   const by = accountKey(asker);
   try {
-    if ('headline' in answer) await keepAnswer(ports.kept, id, { by, text, reply: answer, shown });
-    else if ('problems' in answer) {
-      const { form, problems, example } = answer;
-      const { fix } = problems[0];
-      await keepDraft(ports.kept, id, {
-        by,
-        ...(fix === undefined ? {} : { fix }),
-        ...(example === undefined ? {} : { example }),
-        ...(form ? { form } : {}),
-      });
-    }
+    const form = 'problems' in answer ? answer.form : undefined;
+    await storeForButtons(ports.kept, id, answer, { by, text, shown, form });
   } catch (cause) {
     // The store tells of its own outages, once and not for every ask.
     if (!(cause instanceof Outage)) ports.fault(id, cause);
