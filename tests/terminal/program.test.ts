@@ -26,7 +26,13 @@ function run(words: readonly string[], input?: string, settings: Readonly<Record
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [PROGRAM, ...words], {
       stdio: [input === undefined ? 'ignore' : 'pipe', 'pipe', 'pipe'],
-      env: { PATH: process.env.PATH, FLOORHAND_PICTURES: folder, ...settings },
+      // A folder of its own: what somebody asked on this machine before must not answer here.
+      env: {
+        PATH: process.env.PATH,
+        FLOORHAND_PICTURES: folder,
+        FLOORHAND_DATA: mkdtempSync(join(folder, 'data-')),
+        ...settings,
+      },
       timeout: TIME,
     });
     let [out, err] = ['', ''];
