@@ -20,7 +20,7 @@ function drawn(): () => number {
 it('what is lost or doubled is seen', () => {
   const found = { a: [0, 2, 2], b: [0] };
   expect(outcome({ a: [0, 1, 2], b: [0] }, 5, 1, found)).toEqual({
-    requested: 5,
+    asked: 5,
     acknowledged: 4,
     refused: 1,
     lost: 1,
