@@ -58,8 +58,7 @@ function ticksOf(given: ParsedPurchase, tallies: readonly Tally[], list: TickedL
   if ('problem' in things) return things;
   const ticks: Tick[] = [];
   for (const thing of things.things) {
-    const made =
-      given.permission === 'untick' ? untickOf(given, thing, shopping) : tickOf(given, thing, preferences, at);
+    const made = given.action === 'untick' ? untickOf(given, thing, shopping) : tickOf(given, thing, preferences, at);
     if ('problem' in made) return made;
     ticks.push(made);
   }
@@ -70,15 +69,15 @@ function ticksOf(given: ParsedPurchase, tallies: readonly Tally[], list: TickedL
 const EXCEPT = /^(?:but|except|besides|without|excluding)$/;
 
 function thingsMeant(
-  { permission, amount, words, text }: ParsedPurchase,
+  { action, amount, words, text }: ParsedPurchase,
   tallies: readonly Tally[],
 ): { readonly things: readonly Tally[] } | { readonly problem: Problem } {
-  const listed = permission === 'buy' ? tallies : tallies.filter(({ bought }) => bought > 0);
-  if (permission !== 'buy' && listed.length === 0) return { problem: SHOPPING_PROBLEMS.noneBought(text) };
+  const listed = action === 'buy' ? tallies : tallies.filter(({ bought }) => bought > 0);
+  if (action !== 'buy' && listed.length === 0) return { problem: SHOPPING_PROBLEMS.noneBought(text) };
   const left = listed.filter((one) => one.left > 0);
-  if (words.length === 0 && amount.all && permission === 'buy' && left.length > 0) return { things: left };
+  if (words.length === 0 && amount.all && action === 'buy' && left.length > 0) return { things: left };
   const [besides, ...others] = words;
-  if (amount.all && permission === 'buy' && besides !== undefined && EXCEPT.test(besides)) {
+  if (amount.all && action === 'buy' && besides !== undefined && EXCEPT.test(besides)) {
     const without = thingsNamed(others, left);
     const rest = left.filter((one) => !without.includes(one));
     if (others.length > 0 && without.length > 0 && rest.length > 0) return { things: rest };
@@ -89,7 +88,7 @@ function thingsMeant(
   const figure = amount.figure === undefined ? 'all' : String(amount.figure);
   const fix = first ? `${figure} ${typeable(first.label)}` : 'everything';
   if (named.length === 0) return { problem: SHOPPING_PROBLEMS.notListed(text, labels, fix) };
-  const wanted = permission === 'buy' ? named.filter((one) => one.left > 0) : named;
+  const wanted = action === 'buy' ? named.filter((one) => one.left > 0) : named;
   if (named.length === 1) return { things: named };
   if (amount.all && words.length > 0) return { things: wanted.length > 0 ? wanted : named };
   if (wanted.length === 1) return { things: wanted };
@@ -115,17 +114,16 @@ function tickOf(
   at: number,
 ): Tick | { readonly problem: Problem } {
   const { item, label } = thing;
-  if (given.permission === 'unbuy')
+  if (given.action === 'unbuy')
     return { said: SHOPPING.unbought(label), change: (shopping) => unbuyAll(shopping, item) };
-  if (given.permission !== 'buy' && thing.bought === 0)
-    return { problem: SHOPPING_PROBLEMS.notBought(given.text, label) };
+  if (given.action !== 'buy' && thing.bought === 0) return { problem: SHOPPING_PROBLEMS.notBought(given.text, label) };
   const much = muchOf(given, thing);
   if ('problem' in much) return much;
   const said = sayAmount(thing, much.packages ?? much.amount, preferences);
-  if (given.permission === 'open') {
+  if (given.action === 'open') {
     return { said: SHOPPING.opened(said, label), change: (shopping) => open(shopping, item, much.packages ?? 0) };
   }
-  if (given.permission === 'return') {
+  if (given.action === 'return') {
     // More than was bought cannot go back.
     const all = thing.package ? Math.floor(thing.bought / thing.package.size) : thing.bought;
     const back = much.amount > thing.bought ? sayAmount(thing, all, preferences) : said;
@@ -163,14 +161,11 @@ const MOST_AT_ONCE = 100_000;
 /** Words for one of the things in a package, where a package holds several. */
 const PIECES = /^(?:planks?|boards?|screws?|nails?|pieces?)$/;
 
-function muchOf(
-  { permission, amount, words, text }: ParsedPurchase,
-  thing: Tally,
-): Much | { readonly problem: Problem } {
+function muchOf({ action, amount, words, text }: ParsedPurchase, thing: Tally): Much | { readonly problem: Problem } {
   const { package: sold, unit, left, bought, label } = thing;
   const all = `all ${typeable(label)}`;
   if (amount.figure === undefined) {
-    if (permission !== 'buy') return { amount: bought, ...(sold && { packages: roundUp(bought / sold.size) }) };
+    if (action !== 'buy') return { amount: bought, ...(sold && { packages: roundUp(bought / sold.size) }) };
     if (left === 0) return { problem: SHOPPING_PROBLEMS.bought(text, label, `1 ${typeable(label)}`) };
     if (!sold) return { amount: left };
     return { amount: left * sold.size, packages: left };

@@ -13,7 +13,7 @@ describe('a purchase', () => {
   it('tells how many, what, the price of one, and the lot', () => {
     expect(given('bought 10 cartons at $32.50 lot B7')).toMatchObject([
       {
-        permission: 'buy',
+        action: 'buy',
         amount: { figure: 10 },
         words: ['cartons'],
         price: { cents: 3250 },
@@ -35,26 +35,26 @@ describe('a purchase', () => {
     ['bought 1 quart of paint', { amount: { figure: 1, unit: 'volume' } }],
     ['bought 10 cartons, $325 in all, insurer pays', { price: { cents: 32_500 }, priceOf: 'total', payer: 'insurer' }],
     ['bought 10 cartons 31,90 € each batch 4471', { price: { cents: 3190, currency: 'EUR' }, lot: '4471' }],
-    ['returned 2 cartons', { permission: 'return', amount: { figure: 2 } }],
-    ['opened 3 cartons', { permission: 'open', amount: { figure: 3 } }],
-    ['not bought caulk', { permission: 'unbuy', words: ['caulk'] }],
-    ['untick caulk', { permission: 'untick', words: ['caulk'] }],
+    ['returned 2 cartons', { action: 'return', amount: { figure: 2 } }],
+    ['opened 3 cartons', { action: 'open', amount: { figure: 3 } }],
+    ['not bought caulk', { action: 'unbuy', words: ['caulk'] }],
+    ['untick caulk', { action: 'untick', words: ['caulk'] }],
     ['bought everything', { amount: { all: true }, words: [] }],
   ])('“%s”', (text, expected) => expect(given(text)).toMatchObject([expected]));
 
   it('several in one line, each with its own deed', () => {
     expect(given('bought 10 cartons at $32.50 lot B7, 4 tubes; all paint and opened 2 cartons')).toMatchObject([
-      { permission: 'buy', amount: { figure: 10 }, lot: 'B7' },
-      { permission: 'buy', amount: { figure: 4 }, words: ['tubes'] },
-      { permission: 'buy', amount: { all: true }, words: ['paint'] },
-      { permission: 'open', amount: { figure: 2 } },
+      { action: 'buy', amount: { figure: 10 }, lot: 'B7' },
+      { action: 'buy', amount: { figure: 4 }, words: ['tubes'] },
+      { action: 'buy', amount: { all: true }, words: ['paint'] },
+      { action: 'open', amount: { figure: 2 } },
     ]);
   });
 
   it('is none without a word for it', () => {
     expect(given('')).toBeUndefined();
     expect(given('blah 4 tubes')).toBeUndefined();
-    expect(given('4 tubes')).toMatchObject([{ permission: 'buy', amount: { figure: 4 } }]);
+    expect(given('4 tubes')).toMatchObject([{ action: 'buy', amount: { figure: 4 } }]);
   });
 
   it('nothing typed throws', () => {

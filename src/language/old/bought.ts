@@ -8,7 +8,7 @@ import { withFigures } from '../../input/trade-words.ts';
 import { readInTime } from '../../workers/time-limits.ts';
 
 /** `untick` takes back the last tick, `unbuy` everything bought of a thing. */
-type Deed = 'buy' | 'return' | 'open' | 'unbuy' | 'untick';
+type PurchaseAction = 'buy' | 'return' | 'open' | 'unbuy' | 'untick';
 
 /** How much: all that is left, a number of something, or nothing told. `unit` where a measure was named. */
 interface ToldAmount {
@@ -20,7 +20,7 @@ interface ToldAmount {
 }
 
 export interface ParsedPurchase {
-  readonly permission: Deed;
+  readonly action: PurchaseAction;
   readonly amount: ToldAmount;
   /** What was bought, word by word, in lower case. */
   readonly words: readonly string[];
@@ -33,7 +33,7 @@ export interface ParsedPurchase {
 }
 
 const LONGEST_TEXT = 600;
-const ACTIONS: readonly (readonly [RegExp, Deed])[] = [
+const ACTIONS: readonly (readonly [RegExp, PurchaseAction])[] = [
   [/^(?:un-?tick(?:ed)?)(?![a-z])/, 'untick'],
   [/^(?:un-?buy|un-?bought|not bought|didn'?t buy|did not buy|remove)(?![a-z])/, 'unbuy'],
   [/^(?:returned|return|returning|took back|take back|gave back|brought back|sent back)(?![a-z])/, 'return'],
@@ -88,9 +88,9 @@ function purchasesIn(text: string, reading: Reading): readonly ParsedPurchase[] 
   const plain = plainSigns(typed).replace(/[ \t]+/g, ' ');
   // A bare number of something was bought.
   const first =
-    deedOf(plain) ?? (/^(?:\d|an? |all )/.test(plain) ? ({ permission: 'buy', length: 0 } as const) : undefined);
+    actionOf(plain) ?? (/^(?:\d|an? |all )/.test(plain) ? ({ action: 'buy', length: 0 } as const) : undefined);
   if (!first) return undefined;
-  let permission = first.permission;
+  let action = first.action;
   const parts = typed
     .slice(first.length)
     .split(
@@ -99,22 +99,22 @@ function purchasesIn(text: string, reading: Reading): readonly ParsedPurchase[] 
   return parts
     .filter((part) => part.trim() !== '')
     .map((part) => {
-      const own = deedOf(plainSigns(part.trim()));
-      if (own) permission = own.permission;
-      return purchaseOf(own ? part.trim().slice(own.length) : part, permission, reading);
+      const own = actionOf(plainSigns(part.trim()));
+      if (own) action = own.action;
+      return purchaseOf(own ? part.trim().slice(own.length) : part, action, reading);
     });
 }
 
 /** Whether a text begins as one that tells of a purchase. */
-function deedOf(plain: string): { readonly permission: Deed; readonly length: number } | undefined {
-  for (const [pattern, permission] of ACTIONS) {
+function actionOf(plain: string): { readonly action: PurchaseAction; readonly length: number } | undefined {
+  for (const [pattern, action] of ACTIONS) {
     const match = pattern.exec(plain);
-    if (match) return { permission, length: match[0].length };
+    if (match) return { action, length: match[0].length };
   }
   return undefined;
 }
 
-function purchaseOf(typed: string, permission: Deed, reading: Reading): ParsedPurchase {
+function purchaseOf(typed: string, action: PurchaseAction, reading: Reading): ParsedPurchase {
   const lot = LOT.exec(typed);
   let plain = plainSigns(lot ? typed.replace(lot[0], ' ') : typed)
     .replace(/\s+/g, ' ')
@@ -127,7 +127,7 @@ function purchaseOf(typed: string, permission: Deed, reading: Reading): ParsedPu
   const { amount, rest } = amountOf(withFigures(plain.trim()), reading);
   const words = rest.split(/[^\p{L}\p{N}/"'.]+/u).map((word) => word.replace(/^[.'"]+|(?<![.'])[.']+$/g, ''));
   return {
-    permission,
+    action,
     amount,
     words: words.filter((word) => word !== '' && !STOP.has(word)),
     ...(priced && price?.ok && { price: price.value, ...priceOf(priced.groups ?? {}) }),

@@ -6,8 +6,8 @@ import { emergencyIn } from '../../chat/hazard-answers.ts';
 import type { Ports } from '../../chat/ports.ts';
 import { Outage } from '../../storage/types.ts';
 import { NO_PAGE } from '../../text/page-text.ts';
-import { permission } from './deeds.ts';
 import { A_MINUTE, COME_AGAIN, LARGEST_FORM, MOST_SCREENED } from './limits.ts';
+import { answerPageAction } from './page-actions.ts';
 import { fileFor } from './render.ts';
 import { answered, file, first, notFoundPage, type PageRequest, page, standing } from './send.ts';
 import { PageCache } from './share-page.ts';
@@ -91,7 +91,7 @@ async function handled(
     const came = await turn(opened.project, async () => {
       // What stands now, and not what stood before those whose turn it was.
       const now = await ports.opened(asker);
-      return now && permission(posted, { asker, opened: now }, pages, ports);
+      return now && answerPageAction(posted, { asker, opened: now }, pages, ports);
     });
     return came ? answered(came, requested, pages, ports) : notFoundPage(NO_PAGE.missing, 404);
   }

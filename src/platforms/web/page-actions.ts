@@ -23,7 +23,7 @@ export interface Guest {
 }
 
 /** Does what a form asks for. A form that is none of the page's does nothing. */
-export async function permission(
+export async function answerPageAction(
   form: URLSearchParams,
   guest: Guest,
   pages: PageCache,
