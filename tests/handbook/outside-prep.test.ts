@@ -1,0 +1,47 @@
+/** Figures the handbook quotes on tear-out and preparation, against the published source named beside each check. */
+
+import { describe, expect, test } from 'vitest';
+import { TEARING_OUT_QUOTED } from '../../src/figures/handbook-tearing-out.ts';
+
+const QUOTED = new Map([...TEARING_OUT_QUOTED].map((figure) => [figure.id, figure]));
+
+/** The numbers in a figure's text in the order they stand: '1 3/4 in' is [1.75], '24 to 48 hours' is [24, 48]. */
+function numbers(text: string): readonly number[] {
+  return [...text.matchAll(/(?:(\d+) )?(\d+)\/(\d+)|\d+(?:\.\d+)?/g)].map(([all, whole, top, bottom]) =>
+    top === undefined ? Number(all) : Number(whole ?? 0) + Number(top) / Number(bottom),
+  );
+}
+
+function us(id: string): readonly number[] {
+  return numbers(figure(id).us);
+}
+
+function figure(id: string) {
+  const found = QUOTED.get(id);
+  if (found === undefined) throw new Error(`no figure ${id}`);
+  return found;
+}
+
+test('numbers are read from a figure as it is written', () => {
+  expect(numbers('1 3/4 in')).toEqual([1.75]);
+  expect(numbers('3/16 in in 10 ft, or 1/8 in in 6 ft')).toEqual([0.1875, 10, 0.125, 6]);
+  expect(numbers('0.5 to 1 lb')).toEqual([0.5, 1]);
+});
+
+describe('tack strip: Carpet and Rug Institute, CRI 104/105, Standard for Installation of Carpet, §11.1', () => {
+  test('is at least 1/4 in thick', () => expect(us('tack-strip-height')).toEqual([1 / 4]));
+  test('stands at most 3/8 in from the wall', () => expect(us('tack-strip-gully')).toEqual([3 / 8]));
+  test('is 1 3/4 in wide in rooms over 30 ft', () => {
+    expect(us('tack-strip-wide')).toEqual([1.75]);
+    expect(us('tack-strip-long-room')).toEqual([30]);
+  });
+});
+
+describe('asbestos and silica: OSHA', () => {
+  // 29 CFR 1926.1101(k)(1): resilient floor laid no later than 1980 is presumed to contain asbestos; 2013 edition.
+  test('old floors are presumed to hold asbestos up to 1980', () =>
+    expect(us('asbestos-presumed-year')).toEqual([1980]));
+  // 29 CFR 1926.1153(c)(1), Table 1 (2016): handheld powered chipping tools, indoors, up to and over 4 hours.
+  test('powered chipping indoors asks for a protection factor of 10', () =>
+    expect(us('chipping-respirator')).toEqual([10]));
+});
