@@ -1,9 +1,10 @@
 /** Figures the handbook quotes on tear-out and preparation, against the published source named beside each check. */
 
 import { describe, expect, test } from 'vitest';
+import { FLAT_FLOOR_QUOTED } from '../../src/figures/handbook-flat-floor.ts';
 import { TEARING_OUT_QUOTED } from '../../src/figures/handbook-tearing-out.ts';
 
-const QUOTED = new Map([...TEARING_OUT_QUOTED].map((figure) => [figure.id, figure]));
+const QUOTED = new Map([...TEARING_OUT_QUOTED, ...FLAT_FLOOR_QUOTED].map((figure) => [figure.id, figure]));
 
 /** The numbers in a figure's text in the order they stand: '1 3/4 in' is [1.75], '24 to 48 hours' is [24, 48]. */
 function numbers(text: string): readonly number[] {
@@ -44,4 +45,27 @@ describe('asbestos and silica: OSHA', () => {
   // 29 CFR 1926.1153(c)(1), Table 1 (2016): handheld powered chipping tools, indoors, up to and over 4 hours.
   test('powered chipping indoors asks for a protection factor of 10', () =>
     expect(us('chipping-respirator')).toEqual([10]));
+});
+
+describe('flatness', () => {
+  // ASTM F710, Preparing Concrete Floors to Receive Resilient Flooring: 3/16 in in 10 ft.
+  test('a floating floor: ASTM F710', () => expect(us('floor-flatness').slice(0, 2)).toEqual([3 / 16, 10]));
+  // NWFA, Hardwood Floors, February 2018: 1/4 in in 10 ft or 3/16 in in 6 ft.
+  test('nailed-down wood: NWFA', () => expect(us('floor-flatness-nailed')).toEqual([1 / 4, 10, 3 / 16, 6]));
+
+  // United States Mint, Coin specifications: a cent is 1.52 mm thick.
+  test.each([
+    ['penny-pair', 2],
+    ['penny-trio', 3],
+  ] as const)('%s is %i cents of the Mint, within a hair', (id, cents) => {
+    const [inches = 0] = us(id);
+    expect(Math.abs(inches * 25.4 - cents * 1.52)).toBeLessThan(0.25);
+    expect(Math.abs((numbers(figure(id).metric ?? '')[0] ?? 0) - cents * 1.52)).toBeLessThan(0.25);
+  });
+
+  // 29 CFR 1926.1153(c)(1), Table 1 (2016): handheld grinders, uses other than mortar removal, indoors.
+  test('grinding concrete: OSHA', () => {
+    expect(us('grinder-airflow')).toEqual([25]);
+    expect(us('grinder-hours')).toEqual([4]);
+  });
 });
