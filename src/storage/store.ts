@@ -2,12 +2,9 @@
 
 import { createHash } from 'node:crypto';
 import { Keyv } from 'keyv';
-import { type RateLimiterAbstract, RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible';
 import {
   type Clock,
-  type CountTerms,
   type Engine,
-  Lost,
   MACHINE_CLOCK,
   type OpenedEngine,
   openedOnce,
@@ -16,9 +13,9 @@ import {
   patiently,
   settledWrite,
 } from './engine.ts';
+import type { AskLimits } from './request-limits.ts';
 import { nameWrite, type ShelfTerms, shelfOn } from './shelf.ts';
-import type { Allowed, Asking } from './types.ts';
-import { type KeyValueStore, Outage, type Store } from './types.ts';
+import type { Allowed, Asking, KeyValueStore, Store } from './types.ts';
 
 /** Every method throws Outage if the engine doesn't answer. */
 export function keptOn(open: OpenedEngine, { clock, patience, fault }: ShelfTerms): KeyValueStore {
@@ -80,88 +77,6 @@ function nameOf(key: string): string {
   return `sha256-${createHash('sha256').update(key).digest('base64url')}`;
 }
 
-// Rate limits per minute through the store, shared by all processes; in memory when the store doesn't answer.
-
-const SECONDS = 60;
-
-/** Milliseconds a count may take; nobody waits longer for it. */
-const LONGEST = 250;
-
-/** Milliseconds for which an unresponsive store is left alone. */
-const LEFT_ALONE = 5_000;
-
-type ReadLine = Pick<ShelfTerms, 'clock' | 'fault'>;
-
-export interface AskLimits {
-  readonly person: number;
-  readonly server: number;
-}
-
-/** Counts requests. Leave out `open` when one process alone has the store, since its memory is enough. */
-export function limitsOn(
-  open: OpenedEngine | undefined,
-  { person, server }: AskLimits,
-  terms: ReadLine,
-): (who: Asking, weight: number) => Promise<Allowed> {
-  const people = counterOn(open, { keyPrefix: 'person', points: person, duration: SECONDS }, terms);
-  const servers = counterOn(open, { keyPrefix: 'server', points: server, duration: SECONDS }, terms);
-  return async (who, weight) => {
-    const again = await people(who.person, weight);
-    if (again > 0 || who.server === undefined) return { again, everybody: false };
-    const all = await servers(who.server, weight);
-    return { again: all, everybody: all > 0 };
-  };
-}
-
-/** Milliseconds until that much more is allowed under a key; 0 if it is allowed now. Never rejects. */
-function counterOn(
-  open: OpenedEngine | undefined,
-  terms: CountTerms,
-  { clock, fault }: ReadLine,
-): (key: string, weight: number) => Promise<number> {
-  const near = new RateLimiterMemory(terms);
-  let far: Promise<RateLimiterAbstract | undefined> | undefined;
-  let requestedFrom = Number.NEGATIVE_INFINITY;
-  const inStore = async (key: string, points: number): Promise<number> => {
-    far ??= open?.().then((engine) => engine.counter?.(terms));
-    const counter = await far;
-    return counter ? refusal(counter.consume(key, points)) : 0;
-  };
-  return async (key, weight) => {
-    // The store doesn't need to know whose requests they are.
-    const name = createHash('sha256').update(key).digest('base64url').slice(0, 22);
-    // A request that weighs more than a whole minute's limit still has to be possible.
-    const points = Math.min(weight, terms.points);
-    const here = await refusal(near.consume(name, points));
-    if (here > 0 || !open || clock.passed() < requestedFrom) return here;
-    try {
-      return await Promise.race([inStore(name, points), late(clock)]);
-    } catch (cause) {
-      // A failed count is no reason to refuse anyone; outages are reported where something is saved.
-      if (!(cause instanceof Lost || cause instanceof Outage)) fault(cause);
-      far = undefined;
-      requestedFrom = clock.passed() + LEFT_ALONE;
-      return 0;
-    }
-  };
-}
-
-async function late(clock: Clock): Promise<never> {
-  await clock.wait(LONGEST);
-  throw new Lost(`no count in ${LONGEST} ms`);
-}
-
-/** 0 if there were points left, otherwise milliseconds until there are. Rejects like the store. */
-async function refusal(consumed: Promise<RateLimiterRes>): Promise<number> {
-  try {
-    await consumed;
-    return 0;
-  } catch (cause) {
-    if (cause instanceof RateLimiterRes) return Math.max(1, cause.msBeforeNext);
-    throw cause;
-  }
-}
-
 export interface StorePlace {
   /** `postgres://…`, `redis://…`, or empty for the data folder. */
   readonly url: string;
@@ -197,7 +112,13 @@ export function openStore(terms: StoreTerms): OpenStore {
   return {
     kept: keptOn(open, all),
     shelf: (kind, codec) => shelfOn(open, kind, codec, all),
-    allowed: (limits) => limitsOn(terms.url === '' ? undefined : open, limits, all),
+    allowed(limits) {
+      // Imported here because a terminal counts no requests.
+      const counting = import('./request-limits.ts').then(({ limitsOn }) =>
+        limitsOn(terms.url === '' ? undefined : open, limits, all),
+      );
+      return async (who, weight) => (await counting)(who, weight);
+    },
     ping: () => patiently(clock, patience, async () => (await open()).ping()),
     doubts: () => patiently(clock, patience, async () => (await open()).doubts()),
     close,

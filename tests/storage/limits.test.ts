@@ -2,7 +2,8 @@
 
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { type Clock, Lost, MACHINE_CLOCK } from '../../src/storage/engine.ts';
-import { limitsOn, openStore } from '../../src/storage/store.ts';
+import { limitsOn } from '../../src/storage/request-limits.ts';
+import { openStore } from '../../src/storage/store.ts';
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
