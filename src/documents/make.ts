@@ -1,12 +1,12 @@
 /** Makes files of a project's sheets in a worker thread, so that a long one never blocks the event loop. */
 
 import { fileURLToPath } from 'node:url';
-import { Piscina } from 'piscina';
 import { filesOf } from '../chat/files.ts';
 import { isSheets, type Sheets } from '../reply/job-sheet.ts';
 import { type FileForm, type FileMade, MEDIA_TYPES, type Result } from '../reply/reply.ts';
 import { FILES } from '../text/sheets-text.ts';
-import { endWhenBroken, WorkQueue, whoAsks } from '../workers/queue.ts';
+import { WorkQueue, whoAsks } from '../workers/queue.ts';
+import { ThreadPool } from '../workers/thread-pool.ts';
 import type { Paper } from './document-page.ts';
 import type { MakeTask } from './documents-worker.ts';
 
@@ -25,23 +25,13 @@ const HEAP = 512;
 
 const queue = new WorkQueue({ atOnce: THREADS, forFirst: 0, inAll: 200, ofOne: 20 });
 
-let pool: Piscina<MakeTask, Uint8Array> | undefined;
-
-function workers(): Piscina<MakeTask, Uint8Array> {
-  if (pool) return pool;
-  const own: Piscina<MakeTask, Uint8Array> = new Piscina({
-    filename: WORKER,
-    minThreads: 0,
-    maxThreads: THREADS,
-    idleTimeout: 30_000,
-    resourceLimits: { maxOldGenerationSizeMb: HEAP },
-  });
-  endWhenBroken(own, () => {
-    if (pool === own) pool = undefined;
-  });
-  pool = own;
-  return own;
-}
+const threads = new ThreadPool<MakeTask, Uint8Array>(() => ({
+  filename: WORKER,
+  minThreads: 0,
+  maxThreads: THREADS,
+  idleTimeout: 30_000,
+  resourceLimits: { maxOldGenerationSizeMb: HEAP },
+}));
 
 /**
  * A file from an answer's data. Throws a TypeError for data that isn't sheets, what the maker throws, and Unworked when
@@ -50,7 +40,7 @@ function workers(): Piscina<MakeTask, Uint8Array> {
 export async function makeFile(data: Result, as: FileForm): Promise<Buffer> {
   if (!isSheets(data)) throw new TypeError(`no files are made of ${data.kind}`);
   const bytes = await queue.run({ who: whoAsks(), better: false }, () =>
-    workers().run(
+    threads.run(
       { sheets: as.form === 'pdf' ? printed(data) : data, as },
       { name: 'make', signal: AbortSignal.timeout(LONGEST) },
     ),
@@ -74,9 +64,7 @@ export function fileFigures(): { readonly working: number; readonly waiting: num
 /** Ends the worker threads; a later file starts them again. */
 export async function closeFiles(): Promise<void> {
   queue.refuseAll();
-  const closing = pool;
-  pool = undefined;
-  await closing?.destroy();
+  await threads.close();
 }
 
 export interface Handed {

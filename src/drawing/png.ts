@@ -1,9 +1,9 @@
 /** PNGs of drawings, made in a worker thread so that rendering never blocks the event loop. */
 
 import { fileURLToPath } from 'node:url';
-import { Piscina } from 'piscina';
 import type { Drawing } from '../reply/drawing.ts';
-import { endWhenBroken, WorkQueue, whoAsks } from '../workers/queue.ts';
+import { WorkQueue, whoAsks } from '../workers/queue.ts';
+import { ThreadPool } from '../workers/thread-pool.ts';
 import type { PictureTask } from './png-worker.ts';
 
 /** Default width in pixels: two and a half per sheet unit, sharp on a phone. */
@@ -25,25 +25,15 @@ const HEAP = 256;
 /** One answer has a picture per room, and all of them are requested at once. */
 const queue = new WorkQueue({ atOnce: THREADS, forFirst: 0, inAll: 1000, ofOne: 250 });
 
-let pool: Piscina<PictureTask, Uint8Array> | undefined;
-
-function workers(): Piscina<PictureTask, Uint8Array> {
-  if (pool) return pool;
-  const own: Piscina<PictureTask, Uint8Array> = new Piscina({
-    filename: WORKER,
-    minThreads: 0,
-    maxThreads: THREADS,
-    idleTimeout: 30_000,
-    // A thread that sleeps outside its event loop between tasks never frees the off-heap memory of its pictures.
-    atomics: 'disabled',
-    resourceLimits: { maxOldGenerationSizeMb: HEAP },
-  });
-  endWhenBroken(own, () => {
-    if (pool === own) pool = undefined;
-  });
-  pool = own;
-  return own;
-}
+const threads = new ThreadPool<PictureTask, Uint8Array>(() => ({
+  filename: WORKER,
+  minThreads: 0,
+  maxThreads: THREADS,
+  idleTimeout: 30_000,
+  // A thread that sleeps outside its event loop between tasks never frees the off-heap memory of its pictures.
+  atomics: 'disabled',
+  resourceLimits: { maxOldGenerationSizeMb: HEAP },
+}));
 
 /**
  * The picture `width` pixels wide, height in proportion. Throws what the renderer throws, and Unworked when too many
@@ -51,7 +41,7 @@ function workers(): Piscina<PictureTask, Uint8Array> {
  */
 export async function toPng(drawing: Drawing, width = PNG_WIDTH): Promise<Buffer> {
   const bytes = await queue.run({ who: whoAsks(), better: false }, () =>
-    workers().run({ drawing, width }, { name: 'rasterise', signal: AbortSignal.timeout(LONGEST) }),
+    threads.run({ drawing, width }, { name: 'rasterise', signal: AbortSignal.timeout(LONGEST) }),
   );
   return Buffer.from(bytes);
 }
@@ -63,7 +53,5 @@ export function pictureFigures(): { readonly working: number; readonly waiting: 
 /** Ends the worker threads; a later picture starts them again. */
 export async function closePictures(): Promise<void> {
   queue.refuseAll();
-  const closing = pool;
-  pool = undefined;
-  await closing?.destroy();
+  await threads.close();
 }

@@ -3,14 +3,14 @@
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { MessageChannel, type Worker } from 'node:worker_threads';
-import { Piscina } from 'piscina';
 import type { CoveredArea } from '../layout/covered-area.ts';
 import type { Plan, Plank, Rules } from '../layout/floor.ts';
 import type { HerringRules } from '../layout/herringbone.ts';
 import type { ZigzagArea } from '../layout/herringbone-lay.ts';
 import type { Progress, RestStock } from '../layout/resume-floor.ts';
 import type { StickTask } from '../trim/sticks.ts';
-import { endWhenBroken, Unworked, WorkQueue, whoAsks } from './queue.ts';
+import { Unworked, WorkQueue, whoAsks } from './queue.ts';
+import { ThreadPool } from './thread-pool.ts';
 
 // Tasks for worker threads, as plain data.
 
@@ -60,8 +60,16 @@ const WORKER = fileURLToPath(
 
 let bounds: TaskBounds = { workers: 0, queue: 200, queuePerPerson: 10, askSeconds: 20, askMegabytes: 512 };
 let queue = queueWithin(bounds);
-let pool: Piscina | undefined;
 let replaced = 0;
+
+const threads = new ThreadPool<{ readonly task: Task; readonly port: MessageChannel['port2'] }, unknown>(() => ({
+  filename: WORKER,
+  minThreads: 0,
+  maxThreads: threadsFor(bounds.workers),
+  idleTimeout: 30_000,
+  // A runaway program must not take the bot's memory with it.
+  resourceLimits: { maxOldGenerationSizeMb: bounds.askMegabytes },
+}));
 
 /** Sets limits for future tasks; those not given stay. Call it at startup: threads already running keep theirs. */
 export function boundTasks(given: Partial<TaskBounds>): void {
@@ -75,23 +83,6 @@ function queueWithin({ queue: inAll, queuePerPerson: ofOne, workers }: TaskBound
 
 function threadsFor(workers: number): number {
   return (workers > 0 ? workers : Math.max(1, Math.min(4, availableParallelism() - 1))) + FOR_FIRST;
-}
-
-function workers(): Piscina {
-  if (pool) return pool;
-  const own: Piscina = new Piscina({
-    filename: WORKER,
-    minThreads: 0,
-    maxThreads: threadsFor(bounds.workers),
-    idleTimeout: 30_000,
-    // A runaway program must not take the bot's memory with it.
-    resourceLimits: { maxOldGenerationSizeMb: bounds.askMegabytes },
-  });
-  endWhenBroken(own, () => {
-    if (pool === own) pool = undefined;
-  });
-  pool = own;
-  return own;
 }
 
 /** Whether a task improves an answer that has already been given. */
@@ -150,8 +141,7 @@ async function worked<T>(task: Task, port: MessageChannel['port2'], left: AbortS
     const { askSeconds } = bounds;
     const signal = AbortSignal.timeout(1000 * (better ? askSeconds : Math.min(askSeconds, FIRST_SECONDS)));
     try {
-      const run: Promise<T> = workers().run({ task, port }, { name: 'solve', transferList: [port], signal });
-      return await run;
+      return (await threads.run({ task, port }, { name: 'solve', transferList: [port], signal })) as T;
     } catch (cause) {
       replaced += 1;
       if (better) return undefined;
@@ -174,7 +164,7 @@ export async function lastAnswerFrom<T>(task: Task): Promise<T> {
 }
 
 export function workerThreads(): readonly Worker[] {
-  return pool?.threads ?? [];
+  return threads.threads;
 }
 
 /** Tasks running and waiting, and how many workers were ended or failed so far. */
@@ -185,7 +175,5 @@ export function taskFigures(): { readonly working: number; readonly waiting: num
 /** Ends all workers; a later task starts them again. */
 export async function closeWorkers(): Promise<void> {
   queue.refuseAll();
-  const closing = pool;
-  pool = undefined;
-  await closing?.destroy();
+  await threads.close();
 }

@@ -216,21 +216,3 @@ export class WorkQueue {
     }
   }
 }
-
-// Threads that fail while idle: a file is gone, or there is no memory to start one.
-
-interface Threads {
-  on(event: 'error', given: (cause: Error) => void): unknown;
-  destroy(): Promise<unknown>;
-}
-
-/**
- * Ends a pool when a thread fails without a task, after calling `gone`. Unhandled, such a failure would end the
- * process, and tasks waiting for the thread would wait forever; a pool that ends rejects them at once.
- */
-export function endWhenBroken(threads: Threads, gone: () => void): void {
-  threads.on('error', () => {
-    gone();
-    void threads.destroy();
-  });
-}

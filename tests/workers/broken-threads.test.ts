@@ -2,7 +2,7 @@
 
 import { Piscina } from 'piscina';
 import { describe, expect, it } from 'vitest';
-import { endWhenBroken } from '../../src/workers/queue.ts';
+import { endWhenBroken } from '../../src/workers/thread-pool.ts';
 
 describe('threads', () => {
   it('whose file is gone reject what waits for them, at once and heard', async () => {
