@@ -1,8 +1,9 @@
 /** Tape arithmetic: 12'6" + 2 x 3'4 1/2" - 5/8", half of 3.8 m, 12'6" to mm. */
 
 import { createRequire } from 'node:module';
+import Fraction from 'fraction.js';
 import type * as MathModule from 'mathjs';
-import type { Fraction, MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
+import type { MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
 import type { Fact, Problem, Result } from '../reply/reply.ts';
 import { TAPE } from '../text/help-text.ts';
 import {
@@ -127,22 +128,20 @@ interface Sum {
   readonly example: string;
 }
 
-/** All a sum needs of mathjs: the parse tree and exact fractions, nothing that evaluates. */
-type Arithmetic = Pick<MathModule.MathJsInstance, 'parse' | 'fraction'>;
-
-let loaded: Arithmetic | undefined;
+let parser: MathModule.MathJsInstance['parse'] | undefined;
 
 /**
- * Loaded with the first sum, which most requests never have, and from the single-file build, since the thousand module
- * files take four times as long.
+ * The tree of a sum, by the parser of mathjs. It is loaded with the first sum of several terms, and from the
+ * single-file build, since the thousand module files take four times as long.
  */
-function arithmetic(): Arithmetic {
-  if (loaded) return loaded;
-  const { create, parseDependencies, fractionDependencies } = createRequire(import.meta.url)(
-    'mathjs/lib/browser/math.js',
-  ) as typeof MathModule;
-  loaded = create({ ...parseDependencies, ...fractionDependencies } as MathModule.FactoryFunctionMap);
-  return loaded;
+function treeOf(structure: string): MathNode {
+  if (!parser) {
+    const { create, parseDependencies } = createRequire(import.meta.url)(
+      'mathjs/lib/browser/math.js',
+    ) as typeof MathModule;
+    parser = create({ ...parseDependencies } as MathModule.FactoryFunctionMap).parse;
+  }
+  return parser(structure);
 }
 
 /**
@@ -150,7 +149,8 @@ function arithmetic(): Arithmetic {
  * arithmetic.
  */
 function totalOf(terms: Terms, sum: Sum): Value | Problem {
-  return valueAt(arithmetic().parse(terms.structure), terms, sum);
+  // A single length, the most common sum, needs no tree.
+  return terms.structure === 'q0' ? quantityNamed('q0', terms) : valueAt(treeOf(terms.structure), terms, sum);
 }
 
 /** `value` as a length if it is numbers without units, with a note; anything else is unchanged. */
@@ -162,12 +162,7 @@ function asLength(value: Value, { bare, reading }: Sum): Value {
 
 function valueAt(node: MathNode, terms: Terms, sum: Sum): Value | Problem {
   if (isParenthesis(node)) return valueAt(node.content, terms, sum);
-  if (isSymbol(node)) {
-    const quantity = terms.quantities[Number(node.name.slice(1))];
-    if (!quantity) throw new Error(`no quantity for the symbol ${node.name}`);
-    const { top, bottom, power, typed } = quantity;
-    return { amount: arithmetic().fraction(top, bottom), power, ...(power === 0 && { bare: typed }) };
-  }
+  if (isSymbol(node)) return quantityNamed(node.name, terms);
   if (!isOperator(node)) throw new Error(`more than arithmetic: ${node.type}`);
   const [first, second] = node.args;
   const left = first && valueAt(first, terms, sum);
@@ -183,6 +178,13 @@ function valueAt(node: MathNode, terms: Terms, sum: Sum): Value | Problem {
   if (sign === 'multiply') return multiplied(left, right, sum);
   if (sign === 'divide') return divided(left, right, sum);
   throw new Error(`more than arithmetic: ${sign}`);
+}
+
+function quantityNamed(name: string, { quantities }: Terms): Value {
+  const quantity = quantities[Number(name.slice(1))];
+  if (!quantity) throw new Error(`no quantity for the symbol ${name}`);
+  const { top, bottom, power, typed } = quantity;
+  return { amount: new Fraction(top, bottom), power, ...(power === 0 && { bare: typed }) };
 }
 
 function added(left: Value, right: Value, sign: 'add' | 'subtract', sum: Sum): Value | Problem {

@@ -53,7 +53,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   workers: { rooms: ['layout', 'trim'], packages: ['highs', 'piscina', 'node:*'] },
   input: {
     rooms: ['units', 'reply', 'text', 'hazards', 'layout', 'trim', 'prep', 'workers'],
-    packages: ['zod', 'mathjs', 'fastest-levenshtein', 'node:module'],
+    packages: ['zod', 'mathjs', 'fraction.js', 'fastest-levenshtein', 'node:module'],
   },
   project: {
     rooms: ['units', 'reply', 'text', 'hazards', 'figures', 'input', 'src/storage/types.ts'],
