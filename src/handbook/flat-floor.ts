@@ -100,7 +100,7 @@ export const FLAT_FLOOR_ENTRIES: readonly Entry[] = [
       'how many directions do i turn the straightedge',
     ],
     answer:
-      'Slide a straightedge {straightedge-length} long over the floor, along, across and on the diagonals, every {straightedge-step}. Light underneath is a dip; rocking is a hump. Measure gaps with drill bits or coins, and pencil lows and highs on the floor with their depth. The usual limit is {floor-flatness}.',
+      'Slide a straightedge {straightedge-length} long over the floor, along, across and on the diagonals, every {straightedge-step}. Light underneath is a dip; rocking is a hump. Measure gaps with drill bits or coins; pencil each depth on the floor. The usual limit is {floor-flatness}.',
     more: [
       'US pennies make a gauge: two stacked are about {penny-pair}, three about {penny-trio}.',
       'A straight board will do. Check it: draw a line along it, flip it over, draw again; the two lines must meet.',

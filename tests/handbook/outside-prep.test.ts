@@ -1,10 +1,13 @@
 /** Figures the handbook quotes on tear-out and preparation, against the published source named beside each check. */
 
 import { describe, expect, test } from 'vitest';
+import { COVERING_OVER_QUOTED } from '../../src/figures/handbook-covering-over.ts';
 import { FLAT_FLOOR_QUOTED } from '../../src/figures/handbook-flat-floor.ts';
 import { TEARING_OUT_QUOTED } from '../../src/figures/handbook-tearing-out.ts';
 
-const QUOTED = new Map([...TEARING_OUT_QUOTED, ...FLAT_FLOOR_QUOTED].map((figure) => [figure.id, figure]));
+const QUOTED = new Map(
+  [...TEARING_OUT_QUOTED, ...FLAT_FLOOR_QUOTED, ...COVERING_OVER_QUOTED].map((figure) => [figure.id, figure]),
+);
 
 /** The numbers in a figure's text in the order they stand: '1 3/4 in' is [1.75], '24 to 48 hours' is [24, 48]. */
 function numbers(text: string): readonly number[] {
@@ -68,4 +71,13 @@ describe('flatness', () => {
     expect(us('grinder-airflow')).toEqual([25]);
     expect(us('grinder-hours')).toEqual([4]);
   });
+});
+
+describe('collection: City of DeKalb, FAQ 221, bulky waste', () => {
+  test('carpet is rolled, at most 4 ft and 50 lb, ten rolls a week', () => {
+    expect(us('bundle-length')).toEqual([4]);
+    expect(us('bundle-weight')).toEqual([50]);
+    expect(us('bundles-weekly')).toEqual([10]);
+  });
+  test('cans hold at most 32 gallons', () => expect(us('trash-can-size')).toEqual([32]));
 });
