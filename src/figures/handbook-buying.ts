@@ -11,7 +11,6 @@ const F3261: Source = {
   section: 'wear layer by grade',
   standing: 'reported',
 };
-const FLAT: Source = { title: 'F710, and trade guidance for floating floors', publisher: 'ASTM', standing: 'reported' };
 const MAKERS: Source = { title: 'Sizes as makers of click plank print them', standing: 'from memory' };
 const STORES: Source = { title: 'Return rules as stores post them', standing: 'from memory' };
 
@@ -29,13 +28,6 @@ export const BUYING_QUOTED: readonly QuotedFigure[] = [
   { id: 'wear-hard', name: 'Wear layer of the commercial grade', us: '20 mil', metric: '0.5 mm', source: F3261 },
   { id: 'plank-thin', name: 'Thin click plank', us: '4 mm', source: MAKERS },
   { id: 'plank-usual', name: 'Usual thickness of click plank', us: '5 to 8 mm', source: MAKERS },
-  {
-    id: 'floor-flat',
-    name: 'Flatness that a floating floor needs',
-    us: '3/16 in in 10 ft',
-    metric: '5 mm in 3 m',
-    source: FLAT,
-  },
   {
     id: 'width-usual',
     name: 'Plank width that suits most rooms',

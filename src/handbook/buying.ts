@@ -253,7 +253,7 @@ export const BUYING_ENTRIES: readonly Entry[] = [
       'It depends on traffic: the wear layer decides how it ages. Figure {wear-light} for a guest room, {wear-family} for a family, {wear-hard} for big dogs or a rental. Thickness of {plank-usual} makes the lock stronger and the step quieter, but hides no bumps.',
     more: [
       'Mil is a thousandth of an inch of clear top coat; mm is the whole plank, often with its pad counted in. The carton lists both.',
-      "Whatever the thickness, the floor under it must be flat to {floor-flat} or to the carton's figure. At {plank-thin} dips show and locks break sooner.",
+      "Whatever the thickness, the floor under it must be flat to {floor-flatness} or to the carton's figure. At {plank-thin} dips show and locks break sooner.",
     ],
     asks: 'Which rooms, and who walks there: kids, big dogs, tenants?',
     near: ['lvp-vs-laminate', 'plank-width'],
@@ -358,7 +358,7 @@ export const BUYING_ENTRIES: readonly Entry[] = [
       'It depends on the room: {width-usual} wide suits nearly everything. A {width-wide} plank looks calm in a big open room but gives few rows in a {hall-width} hall, and needs a flatter floor. Long planks mean fewer joints, more waste in short rooms, and a second pair of hands.',
     more: [
       "Divide the room's width by the plank's: aim for a last row of at least half a plank, and let that settle a close choice.",
-      "Wide and long planks rock over humps that narrow ones follow: check the carton's flatness figure, often {floor-flat}.",
+      "Wide and long planks rock over humps that narrow ones follow: check the carton's flatness figure, often {floor-flatness}.",
     ],
     asks: 'How wide and how long is the room?',
     near: ['last-row', 'direction-hall'],
