@@ -1,6 +1,7 @@
 /** Figures the handbook quotes on lead paint, dust, masks and fumes. */
 
 import type { Source } from '../reply/reply.ts';
+import { COMMON_PRACTICE } from './cited.ts';
 import type { QuotedFigure } from './quoted.ts';
 
 const RRP: Source = {
@@ -26,6 +27,14 @@ const DUST_LEVELS: Source = {
   year: 2024,
   standing: 'from memory',
 };
+const SILICA: Source = {
+  title: '29 CFR 1926.1153: respirable crystalline silica',
+  publisher: 'OSHA',
+  section: '(d)(1) and Table 1',
+  standing: 'reported',
+};
+const FILTERS: Source = { title: 'Respirator filters, 42 CFR 84', publisher: 'NIOSH', standing: 'reported' };
+const RODENTS: Source = { title: 'Clean up after rodents', publisher: 'CDC', standing: 'published' };
 
 export const LEAD_AND_DUST_QUOTED: readonly QuotedFigure[] = [
   { id: 'lead-built-before', name: 'Homes whose paint may hold lead, US', us: '1978', source: RRP },
@@ -76,4 +85,33 @@ export const LEAD_AND_DUST_QUOTED: readonly QuotedFigure[] = [
     metric: '54 µg per m²',
     source: DUST_LEVELS,
   },
+  {
+    id: 'silica-limit',
+    name: "Silica in the air, an employer's limit over 8 hours",
+    us: '50 µg per m³',
+    source: SILICA,
+  },
+  { id: 'silica-collector', name: "Dust a grinder's collector must hold back", us: '99 %', source: SILICA },
+  { id: 'n95-holds', name: 'Particles an N95 holds back at the least', us: '95 %', source: FILTERS },
+  { id: 'p100-holds', name: 'Particles a P100 holds back at the least', us: '99.97 %', source: FILTERS },
+  {
+    id: 'mask-change',
+    name: 'How long a disposable mask lasts in dusty work',
+    us: 'about 4 hours',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'droppings-soak',
+    name: 'How long disinfectant stays on droppings before wiping',
+    us: '5 minutes',
+    source: RODENTS,
+  },
+  {
+    id: 'droppings-bleach',
+    name: 'Household bleach for rodent droppings',
+    us: '1 1/2 cups to a gallon of water',
+    metric: '1 part to 9 parts water',
+    source: RODENTS,
+  },
+  { id: 'droppings-air-out', name: 'How long a room with droppings is aired first', us: '30 minutes', source: RODENTS },
 ];
