@@ -2,11 +2,15 @@
 
 import { describe, expect, test } from 'vitest';
 import { COVERING_OVER_QUOTED } from '../../src/figures/handbook-covering-over.ts';
+import { FIRM_SUBFLOOR_QUOTED } from '../../src/figures/handbook-firm-subfloor.ts';
 import { FLAT_FLOOR_QUOTED } from '../../src/figures/handbook-flat-floor.ts';
 import { TEARING_OUT_QUOTED } from '../../src/figures/handbook-tearing-out.ts';
 
 const QUOTED = new Map(
-  [...TEARING_OUT_QUOTED, ...FLAT_FLOOR_QUOTED, ...COVERING_OVER_QUOTED].map((figure) => [figure.id, figure]),
+  [...TEARING_OUT_QUOTED, ...FLAT_FLOOR_QUOTED, ...COVERING_OVER_QUOTED, ...FIRM_SUBFLOOR_QUOTED].map((figure) => [
+    figure.id,
+    figure,
+  ]),
 );
 
 /** The numbers in a figure's text in the order they stand: '1 3/4 in' is [1.75], '24 to 48 hours' is [24, 48]. */
@@ -80,4 +84,35 @@ describe('collection: City of DeKalb, FAQ 221, bulky waste', () => {
     expect(us('bundles-weekly')).toEqual([10]);
   });
   test('cans hold at most 32 gallons', () => expect(us('trash-can-size')).toEqual([32]));
+});
+
+describe('a second layer: APA, Engineered Wood Construction Guide, E30V, 2011, Table 14', () => {
+  test('is 1/4 in over smooth panels, nailed at 3 and 6 in', () => {
+    expect(us('overlay-smooth')).toEqual([1 / 4]);
+    expect(us('overlay-thin-nails')).toEqual([3, 6]);
+  });
+  test('is 11/32 in over boards, nailed at 6 and 8 in', () => {
+    expect(us('overlay-boards')).toEqual([11 / 32]);
+    expect(us('overlay-nails')).toEqual([6, 8]);
+  });
+  test('keeps nails 3/8 in from the edge, and seams 2 in off those below', () => {
+    expect(us('overlay-edge')).toEqual([3 / 8]);
+    expect(us('overlay-offset')).toEqual([2]);
+  });
+});
+
+describe('the subfloor', () => {
+  // Wood Floor Business, A guide to subfloors used under wood flooring, after the NWFA installation guidelines.
+  test('panels on joists: NWFA', () => {
+    expect(us('plywood-on-joists')).toEqual([5 / 8]);
+    expect(us('osb-on-joists')).toEqual([23 / 32]);
+    expect(us('wide-joist-panel')).toEqual([3 / 4]);
+  });
+  // ICC, International Residential Code 2021, Table R301.7: floors bend at most the span over 360.
+  test('bend of a joist: ICC', () => {
+    const [bend = 0, span = 0] = us('joist-deflection');
+    expect(bend).toBeCloseTo((span * 12) / 360, 9);
+  });
+  // NAHB, Residential Construction Performance Guidelines, floors: 1/2 in within 20 ft.
+  test('slope of a new floor: NAHB', () => expect(us('slope-benchmark')).toEqual([1 / 2, 20]));
 });
