@@ -1,16 +1,20 @@
 /** Figures the handbook quotes on tear-out and preparation, against the published source named beside each check. */
 
 import { describe, expect, test } from 'vitest';
+import { CONCRETE_SLAB_QUOTED } from '../../src/figures/handbook-concrete-slab.ts';
 import { COVERING_OVER_QUOTED } from '../../src/figures/handbook-covering-over.ts';
 import { FIRM_SUBFLOOR_QUOTED } from '../../src/figures/handbook-firm-subfloor.ts';
 import { FLAT_FLOOR_QUOTED } from '../../src/figures/handbook-flat-floor.ts';
 import { TEARING_OUT_QUOTED } from '../../src/figures/handbook-tearing-out.ts';
 
 const QUOTED = new Map(
-  [...TEARING_OUT_QUOTED, ...FLAT_FLOOR_QUOTED, ...COVERING_OVER_QUOTED, ...FIRM_SUBFLOOR_QUOTED].map((figure) => [
-    figure.id,
-    figure,
-  ]),
+  [
+    ...TEARING_OUT_QUOTED,
+    ...FLAT_FLOOR_QUOTED,
+    ...COVERING_OVER_QUOTED,
+    ...FIRM_SUBFLOOR_QUOTED,
+    ...CONCRETE_SLAB_QUOTED,
+  ].map((figure) => [figure.id, figure]),
 );
 
 /** The numbers in a figure's text in the order they stand: '1 3/4 in' is [1.75], '24 to 48 hours' is [24, 48]. */
@@ -115,4 +119,32 @@ describe('the subfloor', () => {
   });
   // NAHB, Residential Construction Performance Guidelines, floors: 1/2 in within 20 ft.
   test('slope of a new floor: NAHB', () => expect(us('slope-benchmark')).toEqual([1 / 2, 20]));
+});
+
+describe('moisture of concrete', () => {
+  // ASTM F2170-09, §10.1 and §10.2, as a maker of probes prints them (Operating instructions, RH testing).
+  test('number of tests and depth of the hole: ASTM F2170', () => {
+    expect(us('slab-tests')).toEqual([3, 1000, 1, 1000]);
+    expect(us('rh-probe-depth')).toEqual([40]);
+  });
+  // ASTM F710: 3 lb or 170 µg a second and square meter, and 75 % relative humidity, unless the maker says otherwise.
+  test('limits: ASTM F710', () => {
+    expect(us('slab-rh-limit')).toEqual([75]);
+    expect(us('slab-chloride-limit')[0]).toBe(3);
+  });
+  test('the metric chloride limits are the same amounts of water', () => {
+    const [gram = 0] = numbers(figure('slab-chloride-limit').metric ?? '');
+    expect(gram).toBeCloseTo((170 * 24 * 3600) / 1e6, 0);
+    const [plank = 0] = numbers(figure('slab-chloride-plank').metric ?? '');
+    expect(plank / gram).toBeCloseTo(5 / 3, 0);
+  });
+  // ASTM D4263-83 (reapproved 2018): a sheet 18 in square, at least 16 h.
+  test('plastic sheet: ASTM D4263', () => {
+    expect(us('sheet-test-size')).toEqual([18]);
+    expect(us('sheet-test-hours')).toEqual([16]);
+  });
+  // The Construction Specifier, Artistry meets practicality: 28 to 30 days for each 25 mm.
+  test('drying of a slab: The Construction Specifier', () => expect(us('concrete-drying')).toEqual([28, 30]));
+  // US EPA, A Brief Guide to Mold, Moisture and Your Home, EPA 402-K-02-003, moisture control.
+  test('humidity indoors: EPA', () => expect(us('indoor-humidity')).toEqual([60, 30, 50]));
 });
