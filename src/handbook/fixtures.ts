@@ -99,7 +99,7 @@ export const FIXTURES_ENTRIES: readonly Entry[] = [
       'electric cooker moved for the floor, anything to screw back after',
     ],
     answer:
-      'Yes, under the fridge, range, washer and dryer: they stand on feet or rollers and come out again, so the floor runs under them. To move one, lay {appliance-ply} sheets over the planks and walk it across; never roll or drag it on bare plank. A gas line, a wired range or a stuck valve is for a licensed pro.',
+      'Yes, under the fridge, range, washer and dryer: they stand on feet and come out again, so the floor runs under them. To move one, lay {appliance-ply} sheets over the planks and walk it across; never roll or drag it on bare plank. A gas line, a wired range or a stuck valve is for a licensed pro.',
     more: [
       "Measure the fridge's niche and a range's counter height first: the new floor lifts both.",
       'A range made since {range-bracket-year} comes with an anti-tip bracket: put it back, in the wall or through an oversize hole into the subfloor.',
