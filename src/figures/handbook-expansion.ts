@@ -5,7 +5,8 @@ import { COMMON_PRACTICE } from './cited.ts';
 import type { QuotedFigure } from './quoted.ts';
 
 const GUIDANCE: Source = { title: 'Trade guidance for floating floors', standing: 'reported' };
-const LAMINATE: Source = { title: 'Trade pages on the longest run of laminate', standing: 'reported' };
+const LAMINATE: Source = { title: 'Laminate: maximum run length', publisher: 'floorref.com', standing: 'reported' };
+const MEMORY: Source = { title: 'Gaps as makers print them', standing: 'from memory' };
 
 export const EXPANSION_QUOTED: readonly QuotedFigure[] = [
   {
@@ -25,14 +26,8 @@ export const EXPANSION_QUOTED: readonly QuotedFigure[] = [
   { id: 'run-laminate', name: 'Longest run of laminate', us: '26 to 40 ft', metric: '8 to 12 m', source: LAMINATE },
   { id: 'run-wider-gap', name: 'Run from which the gap is wider', us: '50 ft', metric: '15 m', source: GUIDANCE },
   { id: 'gap-long-run', name: 'Gap at the walls of a long run', us: '1/2 in', metric: '12 mm', source: GUIDANCE },
-  { id: 'gap-makers', name: 'Gaps that makers print', us: '3/16 to 3/8 in', metric: '5 to 10 mm', source: GUIDANCE },
+  { id: 'gap-makers', name: 'Gaps that makers print', us: '3/16 to 3/8 in', metric: '5 to 10 mm', source: MEMORY },
   { id: 'gap-laminate', name: 'Gap for laminate', us: '3/8 in', metric: '10 mm', source: COMMON_PRACTICE },
-  {
-    id: 'pipe-extra',
-    name: 'How much wider than the pipe a hole is bored',
-    us: 'twice the gap',
-    source: COMMON_PRACTICE,
-  },
   {
     id: 'cover-baseboard',
     name: 'Gap that baseboard alone covers',

@@ -11,13 +11,17 @@ const IRC_LOAD: Source = {
   section: 'Table R301.5',
   standing: 'published',
 };
-const CABINETS: Source = { title: 'Trade pages on dishwasher openings', standing: 'reported' };
+const CABINETS: Source = {
+  title: 'Space between cabinets for a dishwasher',
+  publisher: 'engineerfix.com',
+  standing: 'reported',
+};
 const GALLON: Source = {
   title: 'A US gallon of water, by its volume of 231 cubic inches',
   publisher: 'NIST',
   standing: 'from memory',
 };
-const MAKERS: Source = { title: 'Makers’ guides for floating plank', standing: 'reported' };
+const MAKERS: Source = { title: 'Limits as makers of plank print them', standing: 'from memory' };
 const ANTITIP: Source = {
   title: 'UL 858 and trade pages: ranges sold with an anti-tip bracket',
   publisher: 'UL',

@@ -10,7 +10,7 @@ const CPSC: Source = {
   year: 2011,
   standing: 'published',
 };
-const MAKERS: Source = { title: 'Makers’ guides for floating plank', standing: 'reported' };
+const MEMORY: Source = { title: 'Locking as makers’ leaflets draw it', standing: 'from memory' };
 
 export const LAYING_QUOTED: readonly QuotedFigure[] = [
   {
@@ -32,7 +32,7 @@ export const LAYING_QUOTED: readonly QuotedFigure[] = [
     us: 'about 67,300',
     source: CPSC,
   },
-  { id: 'lock-angle', name: 'Angle at which the long side goes in', us: '20 to 30 degrees', source: MAKERS },
+  { id: 'lock-angle', name: 'Angle at which the long side goes in', us: '20 to 30 degrees', source: MEMORY },
   {
     id: 'lock-ledge',
     name: "Ledge between planks that means it isn't locked",

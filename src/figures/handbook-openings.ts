@@ -32,7 +32,7 @@ const UNDERCUT: Source = {
   standing: 'published',
 };
 const MAKERS: Source = { title: 'Makers’ guides for floating plank', standing: 'reported' };
-const PAGES: Source = { title: 'Trade pages on doors', standing: 'reported' };
+const PAGES: Source = { title: 'Gap between door and floor', publisher: 'greenyplace.com', standing: 'reported' };
 
 export const OPENINGS_QUOTED: readonly QuotedFigure[] = [
   {

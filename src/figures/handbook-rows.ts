@@ -5,6 +5,7 @@ import { COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
 import type { QuotedFigure } from './quoted.ts';
 
 const GUIDANCE: Source = { title: 'Trade guidance for floating floors', standing: 'reported' };
+const MEMORY: Source = { title: 'Offsets as makers of wide plank print them', standing: 'from memory' };
 const NAHB: Source = {
   title: 'Residential Construction Performance Guidelines: squareness',
   publisher: 'NAHB',
@@ -66,7 +67,7 @@ export const ROWS_QUOTED: readonly QuotedFigure[] = [
     name: 'Offset many makers print for planks from 7 in wide',
     us: '8 to 12 in',
     metric: '200 to 300 mm',
-    source: GUIDANCE,
+    source: MEMORY,
   },
   {
     id: 'stagger-nailed',
@@ -76,6 +77,4 @@ export const ROWS_QUOTED: readonly QuotedFigure[] = [
   },
   { id: 'end-least', name: 'Shortest end piece', us: '8 in', metric: '200 mm', source: COMMON_PRACTICE },
   { id: 'rows-apart', name: 'Rows before a joint may line up again', us: 'three rows', source: COMMON_PRACTICE },
-  { id: 'diagonal-thumb', name: 'Rule-of-thumb extra on the diagonal', us: '10 to 15 %', source: TRADE_CUSTOM },
-  { id: 'herringbone-thumb', name: 'Rule-of-thumb extra for herringbone', us: '15 to 20 %', source: TRADE_CUSTOM },
 ];

@@ -29,7 +29,8 @@ const CRI: Source = {
   section: '5.4, 11.1',
   standing: 'reported',
 };
-const PAGES: Source = { title: 'Trade pages on T-moldings', standing: 'reported' };
+const PAGES: Source = { title: 'T-molding', publisher: 'jaspector.com', standing: 'reported' };
+const SPACE: Source = { title: 'Laminate T-molding', publisher: 'engineerfix.com', standing: 'reported' };
 
 export const TRANSITIONS_QUOTED: readonly QuotedFigure[] = [
   {
@@ -47,7 +48,7 @@ export const TRANSITIONS_QUOTED: readonly QuotedFigure[] = [
     name: 'Space between two floors for a T-molding',
     us: 'about 1 in',
     metric: 'about 25 mm',
-    source: PAGES,
+    source: SPACE,
   },
   {
     id: 't-cap-play',

@@ -160,7 +160,7 @@ export const EXPANSION_ENTRIES: readonly Entry[] = [
     more: [
       'A small bath still gets the full printed gap; only a long run asks for more.',
       'Spacers of that thickness, or offcuts on edge, every couple of feet; pull them out before the trim goes on.',
-      'Around a pipe, the hole is wider than the pipe by {pipe-extra}.',
+      'Around a pipe, the hole is wider than the pipe by {pipe-hole}.',
     ],
     asks: 'What gap does the carton print, and how long is the longest run?',
     near: ['no-gap', 'gap-cover'],

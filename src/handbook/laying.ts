@@ -162,7 +162,7 @@ export const LAYING_ENTRIES: readonly Entry[] = [
       'Broken tongue or lip: that plank becomes a cut piece. Several in one carton: photograph and return them.',
       'Alone with long planks: clip the far end with a scrap of the next row, or get a helper.',
     ],
-    source: MAKERS,
+    source: COMMON_PRACTICE,
     near: ['glue-joints', 'gaps-appear'],
   },
   {

@@ -353,7 +353,7 @@ export const ROWS_ENTRIES: readonly Entry[] = [
       'start a zigzag floor in the middle of the room',
     ],
     answer:
-      "Yes to diagonal with nearly any click plank: figure {diagonal-thumb} extra and more cutting. Herringbone or chevron only with planks made for it, sold as left and right boards that lock end to side; figure {herringbone-thumb}. Ordinary click planks don't lock that way.",
+      "Yes to diagonal with nearly any click plank: figure {extra-diagonal} extra and more cutting. Herringbone or chevron only with planks made for it, sold as left and right boards that lock end to side; figure {extra-herringbone}. Ordinary click planks don't lock that way.",
     more: [
       'Diagonal: snap a line at equal distances from a square corner, lay the first row along it, and fill both triangles.',
       'Herringbone: find the center line, lay the first points along it, build outward, and end in a straight border or at the walls.',
