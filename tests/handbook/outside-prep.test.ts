@@ -6,6 +6,8 @@ import { COVERING_OVER_QUOTED } from '../../src/figures/handbook-covering-over.t
 import { DAMP_AND_SMELL_QUOTED } from '../../src/figures/handbook-damp-and-smell.ts';
 import { FIRM_SUBFLOOR_QUOTED } from '../../src/figures/handbook-firm-subfloor.ts';
 import { FLAT_FLOOR_QUOTED } from '../../src/figures/handbook-flat-floor.ts';
+import { PAD_AND_SOUND_QUOTED } from '../../src/figures/handbook-pad-and-sound.ts';
+import { ROOM_CLIMATE_QUOTED } from '../../src/figures/handbook-room-climate.ts';
 import { TEARING_OUT_QUOTED } from '../../src/figures/handbook-tearing-out.ts';
 
 const QUOTED = new Map(
@@ -16,6 +18,8 @@ const QUOTED = new Map(
     ...FIRM_SUBFLOOR_QUOTED,
     ...CONCRETE_SLAB_QUOTED,
     ...DAMP_AND_SMELL_QUOTED,
+    ...PAD_AND_SOUND_QUOTED,
+    ...ROOM_CLIMATE_QUOTED,
   ].map((figure) => [figure.id, figure]),
 );
 
@@ -165,5 +169,35 @@ describe('water, mold and rot', () => {
     expect(us('crawl-vents-covered')).toEqual([1, 1500]);
     expect(us('crawl-lap')).toEqual([6]);
     expect(us('crawl-turn-up')).toEqual([6]);
+  });
+});
+
+describe('sound: ICC, International Building Code 2021, section 1206', () => {
+  test('IIC and STC are 50 between homes, 45 measured in the building', () => {
+    expect(us('sound-code')).toEqual([50]);
+    expect(us('sound-code-field')).toEqual([45]);
+  });
+});
+
+/** What a figure would be in the other system, by its units; nothing where they are not lengths or temperatures. */
+function converted(text: string): readonly number[] | undefined {
+  if (/°F(?! a day)/.test(text)) return numbers(text).map((degrees) => ((degrees - 32) * 5) / 9);
+  if (/^[\d /]+(to [\d /]+)?in$/.test(text)) return numbers(text).map((inches) => inches * 25.4);
+  return undefined;
+}
+
+describe('metric words say the same as US words, rounded', () => {
+  const pairs = [...QUOTED.values()].flatMap(({ id, us: text, metric }) => {
+    const values = converted(text);
+    if (values === undefined || metric === undefined) return [];
+    return [{ id, values, metric, scale: /\bcm\b/.test(metric) ? 10 : 1, slack: /°C/.test(metric) ? 1 : undefined }];
+  });
+
+  test('there are enough of them to mean something', () => expect(pairs.length).toBeGreaterThan(20));
+  test.each(pairs)('$id', ({ values, metric, scale, slack }) => {
+    const written = numbers(metric).map((value) => value * scale);
+    expect(written.length).toBe(values.length);
+    for (const [i, value] of values.entries())
+      expect(Math.abs((written[i] ?? 0) - value)).toBeLessThanOrEqual(slack ?? Math.max(0.5, value * 0.06));
   });
 });
