@@ -9,7 +9,7 @@ const IRC_LOAD: Source = {
   publisher: 'ICC',
   year: 2024,
   section: 'Table R301.5',
-  standing: 'published',
+  standing: 'reported',
 };
 const CABINETS: Source = {
   title: 'Space between cabinets for a dishwasher',

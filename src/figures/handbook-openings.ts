@@ -9,7 +9,7 @@ const IRC_HEARTH: Source = {
   publisher: 'ICC',
   year: 2006,
   section: 'R1001.10',
-  standing: 'published',
+  standing: 'reported',
 };
 const IRC_SILL: Source = {
   title: 'International Residential Code',
@@ -23,7 +23,7 @@ const IRC_GARAGE: Source = {
   publisher: 'ICC',
   year: 2018,
   section: 'R302.5.1',
-  standing: 'published',
+  standing: 'reported',
 };
 const UNDERCUT: Source = {
   title: 'Building America Solution Center: undercut doors',

@@ -21,7 +21,7 @@ const ADA: Source = {
   publisher: 'US Department of Justice',
   year: 2010,
   section: '303',
-  standing: 'published',
+  standing: 'reported',
 };
 const CRI: Source = {
   title: 'CRI 105, Standard for Installation of Residential Carpet',
