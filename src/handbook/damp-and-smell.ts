@@ -156,9 +156,9 @@ export const DAMP_AND_SMELL_ENTRIES: readonly Entry[] = [
       'wet underlay under a floating floor, does it dry out by itself',
     ],
     answer:
-      'Yes, lift it: nothing dries under a floating floor. Stop the water and switch the circuit off before you step in. Drain, toilet or flood water is sewage: stay out, call a water-damage company. Clean water: lift planks back from the nearest wall, fan and dehumidify within {leak-dry-time}, lay again at {wood-subfloor-moisture} or less.',
+      'Yes, lift it: nothing dries under a floating floor. Stop the water and, from a dry spot, switch the circuit off before you step in. Drain, toilet or flood water is sewage: stay out, call a water-damage company. Clean water: lift planks back from the nearest wall, dry within {leak-dry-time}, lay again at {wood-subfloor-moisture} or less.',
     more: [
-      'Vinyl planks can usually go back if the locks are clean and whole; laminate with swollen edges is done. Pad and soaked carpet rarely pay to save.',
+      'Fans and a dehumidifier do the drying. Vinyl planks can usually go back if the locks are clean and whole; laminate with swollen edges is done. Pad and soaked carpet rarely pay to save.',
       'Photograph everything and call the insurer before you throw anything out.',
       'Old tile, vinyl or black glue that came loose in the water is left alone until tested.',
       'A subfloor that stays soft or swollen after drying gets cut out; dark stains on hard, dry wood may stay.',

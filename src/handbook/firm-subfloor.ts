@@ -77,7 +77,7 @@ export const FIRM_SUBFLOOR_ENTRIES: readonly Entry[] = [
       'osb edges swollen at the seams',
       'diagonal boards need a layer?',
       'is my subfloor good enough',
-      'masonite',
+      'masonite subfloor under plank',
       'chipboard subfloor upstairs',
       'does subfloor need to be plywood',
       'hardboard on top of my subfloor, good enough for click vinyl?',
@@ -209,7 +209,7 @@ export const FIRM_SUBFLOOR_ENTRIES: readonly Entry[] = [
       'the spot in front of the dishwasher is mushy',
     ],
     answer:
-      'Fix it before the plank goes down: bounce works the click joints loose. Soft in one spot means wet, rotten or broken wood: probe it with a screwdriver, stop the leak, cut it out. A whole floor that bounces is joists: a licensed contractor or engineer says whether blocking, sisters or a beam. Sagging or cracked: stay off.',
+      'Fix it before the plank goes down: bounce works the click joints loose. Soft in one spot means wet, rotten or broken wood: probe it with a screwdriver, stop the leak, cut out the bad panel. A whole floor that bounces is joists: a licensed contractor or engineer says whether blocking, sisters or a beam. Sagging or cracked: stay off.',
     more: [
       'First screw the subfloor to every joist in the soft area; a gap between the two feels like bounce.',
       'The code lets a joist bend {joist-deflection} at full load, so some give is normal.',

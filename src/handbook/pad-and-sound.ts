@@ -81,7 +81,7 @@ export const PAD_AND_SOUND_ENTRIES: readonly Entry[] = [
       'plank backed with cork need film?',
       'more pad for comfort',
       'pad on plank 1 mm enough?',
-      'stack underlay',
+      'stack underlay under plank that has a pad',
       'do not use second pad?',
       'the back of my planks has a black foam layer already, can i still roll out a cushion',
       'will putting soft underlay below planks with cork backing make it feel nicer or ruin it',

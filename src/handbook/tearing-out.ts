@@ -212,9 +212,9 @@ export const TEARING_OUT_ENTRIES: readonly Entry[] = [
       'how smooth does the glue have to be before i put lvp over it',
     ],
     answer:
-      'It depends on its age first: black glue, or any glue in a house that may predate {asbestos-presumed-year}, is tested before anybody scrapes, sands or dissolves it. If it is clear, a floating floor needs it flat, hard and dry, not gone: scrape ridges and lumps, and skim-coat or cover what is still tacky.',
+      'It depends on a test first: black glue, or any that you cannot prove to be new, goes to a lab before anybody scrapes, sands or dissolves it. Once clear, a floating floor needs it flat, hard and dry, not gone: scrape ridges and lumps, skim-coat or cover what is still tacky.',
     more: [
-      'Later than that is no proof either, and color is none: yellow glue is usually newer, but only a lab knows.',
+      'Presumed to hold asbestos up to {asbestos-presumed-year}; a later year is no proof, and color is none: yellow glue is usually newer, but only a lab knows.',
       'Tested glue on concrete: a sharp long-handled scraper, blades changed often. Foam crumbs and paper backing soften with warm water.',
       'Chemical strippers leave a film that patch and some vinyl cannot stand. Follow the label, air the room, no flames, and ask the plank maker.',
       'Paper over tack is fine only where the plank maker allows that paper under its floor.',
@@ -323,7 +323,7 @@ export const TEARING_OUT_ENTRIES: readonly Entry[] = [
       'chisel keeps gouging the plywood when i pop the tiles',
     ],
     answer:
-      'Start at an edge or one broken tile and drive a chisel under the next, flat, with a rotary hammer and a wide bit. It is slow, {tile-removal-pace}, and heavy. The dust holds silica: keep it misted, vacuum at the chisel, close off the room. Old black glue or board below gets tested first.',
+      'Have old glue or board below tested first. Then start at an edge or one broken tile and drive a wide chisel under the next, flat, with a rotary hammer. It goes {tile-removal-pace}. The dust holds silica: keep it misted, vacuum at the chisel, close off the room, wear a fitted respirator.',
     more: [
       'Powered chipping indoors: water or a vacuum at the tool, and a fitted respirator with a protection factor of {chipping-respirator}, a half mask or N95 at least. Never dry; with water, plug the tool into a GFCI outlet.',
       'On wood, cut the cement board between screws with a hammer and bar and lift tile and board together; no circular saw in cement board.',
