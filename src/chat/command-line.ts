@@ -10,6 +10,7 @@ import { givenTwice, misspeltOption, strangeOption } from '../text/chat-text.ts'
 import { readInTime } from '../workers/time-limits.ts';
 import { type Catalog, entryTyped, loadCommand } from './catalog.ts';
 import type { Command } from './command.ts';
+import type { Request } from './ports.ts';
 
 /** Longer lines are refused before anything looks at them. */
 export const LONGEST_ASK = 4000;
@@ -194,12 +195,42 @@ function isNear(word: string, name: string): boolean {
 // A filled form or menu as the line that the grammar reads.
 
 /** The command with its options told, its group before it. Words in a first option alone stand without its name: a sentence typed there is read as one. */
-export function formLine(command: Command, optionTexts: ReadonlyMap<string, string>): string {
+function formLine(command: Command, optionTexts: ReadonlyMap<string, string>): string {
   const name = fullName(command);
   const [only, ...more] = optionTexts;
   const [first] = Object.keys(command.options.shape);
   if (only && more.length === 0 && only[0] === first && /\p{L}{4}/u.test(only[1])) return `${name} ${only[1]}`;
-  return `${name}${askLine(command, optionTexts).slice(typedName(command).length)}`;
+  return labelledLine(command, optionTexts);
+}
+
+function labelledLine(command: Command, optionTexts: ReadonlyMap<string, string>): string {
+  return `${fullName(command)}${askLine(command, optionTexts).slice(typedName(command).length)}`;
+}
+
+/**
+ * A filled form or menu as a request. Its values are handed on as they are; it is text like any other where the grammar
+ * reads more than values in it: a sentence alone in the first field, or another option named inside a value.
+ */
+export function formRequest(
+  command: Command,
+  optionTexts: ReadonlyMap<string, string>,
+): Pick<Request, 'text' | 'given'> {
+  const text = formLine(command, optionTexts);
+  const given = new Map([...optionTexts].map(([option, value]) => [option, trimmed(value)]));
+  if (text !== labelledLine(command, optionTexts) || namesOptions(command, given)) return { text };
+  return { text, given: { command, optionTexts: given } };
+}
+
+/** Whether a value holds what begins a part of its own in a line, or is a slip of it. */
+function namesOptions(command: Command, optionTexts: ReadonlyMap<string, string>): boolean {
+  const names = [...Object.keys(command.options.shape), HAZARD_OPTION];
+  const pairs = [...optionTexts].map(([option, value]) => ({ option, value }));
+  const begins = [pairStart(names), bareStart(names)];
+  return (
+    pairs.some(({ value }) => begins.some((begin) => value.search(begin) >= 0)) ||
+    pairs.some(({ value }) => misspeltNames(value, names).length > 0) ||
+    strangeNames(command, pairs).length > 0
+  );
 }
 
 const UNIT_WORD = new RegExp(`^(?:${UNIT_WORDS})$`, 'i');

@@ -30,6 +30,11 @@ export interface Form {
 
 export type Outcome = Reply | Problems | Refusal;
 
+/** A reply as it leaves the pipeline: with its request as a form, where there are details to change. */
+export interface ReplyWithForm extends Reply {
+  readonly form?: Form;
+}
+
 /** A command and the text of each option, as they were typed. */
 export interface CommandTexts {
   readonly command: Command;

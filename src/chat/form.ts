@@ -71,7 +71,7 @@ export function commandNamed(name: string, commands: readonly Command[]): Comman
 /** A day: long enough to measure what was missing. */
 const KEPT_FOR = 24 * 3600 * 1000;
 
-interface KeptDraft {
+export interface KeptDraft {
   /** The account that asked (`accountKey`). */
   readonly by: string;
   /** What was told so far, where the command is known. */

@@ -28,6 +28,7 @@ import {
   type OptionsRead,
   type Outcome,
   type Problems,
+  type ReplyWithForm,
   readOptions,
 } from './command.ts';
 import { figuresTyped, IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, type ParsedCommand } from './command-line.ts';
@@ -85,7 +86,7 @@ interface Fault {
   readonly outage: boolean;
 }
 
-export type Answer = Outcome | Fault;
+export type Answer = ReplyWithForm | Problems | Refusal | Fault;
 
 /** Answers an ask: each answer replaces the one before. Never throws; a fault is told to the port and to the asker. */
 export function answer(request: Request, catalog: Catalog, ports: Ports): AsyncGenerator<Answer> {
@@ -110,7 +111,12 @@ async function* answered(request: Request, catalog: Catalog, ports: Ports): Asyn
   }
 }
 
-async function* outcomes(request: Request, catalog: Catalog, ports: Ports, seen: AskSeen): AsyncGenerator<Outcome> {
+async function* outcomes(
+  request: Request,
+  catalog: Catalog,
+  ports: Ports,
+  seen: AskSeen,
+): AsyncGenerator<Exclude<Answer, Fault>> {
   // Before anything else is looked at: it needs nobody's account, no store and no form.
   const said = screenedLine(request.text);
   const [gravest] = said.sightings;
@@ -133,8 +139,9 @@ async function* outcomes(request: Request, catalog: Catalog, ports: Ports, seen:
   }
   const given = await hazardsBefore(request, holdings.project, ports);
   const hazards = cleared(given, said.cleared);
-  const { text, written } = request;
-  const sure = written === 'message' ? undefined : await figuresTyped(text, catalog, holdings.preferences);
+  const { text, written, given: form } = request;
+  const typed = written !== 'message' && !form;
+  const sure = typed ? await figuresTyped(text, catalog, holdings.preferences) : undefined;
   const commands = sure ? [sure.command] : await loadCommands(catalog);
   const here: Here = {
     request,
@@ -155,9 +162,9 @@ async function* outcomes(request: Request, catalog: Catalog, ports: Ports, seen:
   }
 }
 
-async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): AsyncGenerator<Outcome> {
+async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): AsyncGenerator<Exclude<Answer, Fault>> {
   const { request, ports, access, holdings } = here;
-  const whole = await wholeAsk(here, request.text, request.written);
+  const whole = await wholeAsk(here, request);
   const command = 'problems' in whole ? undefined : whole.command;
   const typed = typedHazards(whole, said);
   const bearers = [...typed, ...bearersBefore(whole, here)];
@@ -170,7 +177,7 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
     lacks: named === undefined || 'problems' in whole,
   });
   if (instead) {
-    yield instead;
+    yield withForm(instead, whole);
     return;
   }
   const refused = await allowedToAsk(request, holdings.person, command, ports);
@@ -186,11 +193,12 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
   const suggestions = suggestionsFor(whole, here);
   for await (const worked of outcomesOf(requested, { ...here, holdings: whole.held })) {
     const outcome = withHazardsSaid(worked, bearers, named, typed);
-    if (!access || access.guest || !('headline' in outcome)) yield await suggestions.passed(outcome);
+    if (!access || access.guest || !('headline' in outcome)) yield withForm(await suggestions.passed(outcome), whole);
     else {
       notGiven ??= await notifications(whole.command, holdings, access, ports);
       const offered = keepingAll(offering(outcome, whole, holdings, access.now()), typed);
-      yield await suggestions.passed({ ...offered, blocks: [...notGiven, ...offered.blocks] });
+      const shown = await suggestions.passed({ ...offered, blocks: [...notGiven, ...offered.blocks] });
+      yield withForm(shown, whole);
     }
   }
 }
@@ -244,7 +252,8 @@ const SIZE = /\d ?['″"]? ?(?:ft|feet|in|m)? ?(?:x|×|by) ?\d/i;
 
 /** The command that an ask is worked out by: where it cannot be as it is, the one it begins with, or the sum that its sentence tells of. */
 async function commandOf(whole: Whole | Problems, { request, commands, sure }: Here): Promise<string | undefined> {
-  if (sure) return fullName(sure.command);
+  const known = sure ?? request.given;
+  if (known) return fullName(known.command);
   const { commandTyped } = await import('./grammar.ts');
   const typed = request.written === 'message' ? undefined : commandTyped(request.text, commands);
   // A question in words that is read as one for cautions in general is answered as it was asked.
@@ -296,11 +305,20 @@ interface Whole {
   readonly held: UserState;
 }
 
-async function wholeAsk(here: Here, text: string, written: Request['written']): Promise<Whole | Problems> {
+/** A request taken apart, unless it came in parts. */
+async function parsedOf(
+  here: Here,
+  { text, written, given }: Pick<Request, 'text' | 'written' | 'given'>,
+): Promise<TextParsed> {
+  if (given) return { said: undefined, parsed: { ok: true, ...given } };
+  if (here.sure) return { said: undefined, parsed: here.sure };
+  return (await import('./grammar.ts')).parseText(here, text, written);
+}
+
+async function wholeAsk(here: Here, request: Pick<Request, 'text' | 'written' | 'given'>): Promise<Whole | Problems> {
+  const { text } = request;
   const { commands, holdings, access } = here;
-  const { said, parsed }: TextParsed = here.sure
-    ? { said: undefined, parsed: here.sure }
-    : (await import('./grammar.ts')).parseText(here, text, written);
+  const { said, parsed } = await parsedOf(here, request);
   const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
   if (!known) return unread(parsed, commands);
   const { command } = known;
@@ -427,7 +445,7 @@ async function tried(line: string, reads: Store | undefined, here: Here): Promis
     const holdings = await holdingsOf(access, request, ports);
     const commands = await loadCommands(here.catalog);
     const there: Here = { ...here, commands, sure: undefined, ports, access, holdings, rehearsed: true };
-    whole = await wholeAsk(there, line, 'line');
+    whole = await wholeAsk(there, { text: line });
     if ('problems' in whole) return undefined;
     const refused = refusedBy([...screen(line).sightings, ...bearersBefore(whole, there)], fullName(whole.command));
     if (refused) return refused;
@@ -467,7 +485,7 @@ function againOnly({ problems: [problem, ...more], ...rest }: Problems, whole: W
 /** The last answer to a line asked on the asker's behalf: never a command that changes what they keep. */
 async function requested(line: string, given: Here): Promise<AnsweredRequest> {
   const here: Here = { ...given, commands: await loadCommands(given.catalog), sure: undefined };
-  const whole = await wholeAsk(here, line, 'line');
+  const whole = await wholeAsk(here, { text: line });
   if ('problems' in whole) return { outcome: whole, line };
   if (whole.command.group === 'project') return { outcome: { problems: [notForKeeping(line)] }, line };
   const refused = refusedBy(bearersBefore(whole, here), fullName(whole.command));
@@ -484,6 +502,14 @@ function mendable(outcome: Outcome, given: CommandTexts): Outcome {
   const form = { command: fullName(given.command), told: Object.fromEntries(given.optionTexts) };
   const missing = problems.every(({ got }) => got === '') ? problems.map(({ option }) => option) : [];
   return { ...outcome, problems: typeable(problems, given), form, example: exampleLine(given, missing) };
+}
+
+/** A reply with what was told, as a form; a request of one option has no other detail to change. */
+function withForm(outcome: Outcome, whole: Whole | Problems): ReplyWithForm | Problems | Refusal {
+  if (!('headline' in outcome) || 'problems' in whole) return outcome;
+  const { command, typed } = whole;
+  if (Object.keys(command.options.shape).length < 2) return outcome;
+  return { ...outcome, form: { command: fullName(command), told: Object.fromEntries(typed) } };
 }
 
 type Lacking = Pick<Partly<Command>, 'command' | 'optionTexts' | 'missing'> & Partial<Partly<Command>>;

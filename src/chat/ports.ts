@@ -4,6 +4,7 @@ import type { Asker } from '../accounts/asker.ts';
 import type { Preferences } from '../input/reading.ts';
 import type { Allowed, Asking, Store } from '../storage/types.ts';
 import type { PlatformName } from '../text/platform-names.ts';
+import type { CommandTexts } from './command.ts';
 
 export interface Ports {
   /** Tells whoever runs the bot of a fault: the short reference the asker was given, and the cause. */
@@ -43,6 +44,8 @@ export interface Request {
   readonly preferences: Preferences;
   /** The line as typed, command and options; or somebody's message. */
   readonly text: string;
+  /** A filled form or menu, whose values are read as they are: `text` then only says them, and is not taken apart. */
+  readonly given?: CommandTexts;
   /** `message`: text that was not typed for us, read as a sentence whatever it begins with. */
   readonly written?: 'line' | 'message';
   /** The channel or thread that it is asked in, or which run of a terminal: what is one conversation. */

@@ -3,9 +3,9 @@
 import { randomBytes } from 'node:crypto';
 import { promisify } from 'node:util';
 import { deflateRaw, gunzip, gzip, inflateRaw } from 'node:zlib';
-import type { Reply } from '../reply/reply.ts';
 import type { KeyValueStore } from '../storage/types.ts';
 import { FILES } from '../text/sheets-text.ts';
+import type { ReplyWithForm } from './command.ts';
 
 // What was last packed or unpacked, at hand while it is pressed upon: the store still says whether it is
 // there and what it is.
@@ -54,7 +54,7 @@ export interface KeptAnswer {
   readonly by: string;
   /** The ask. */
   readonly text: string;
-  readonly reply: Reply;
+  readonly reply: ReplyWithForm;
   /** Whether others saw it: then they may press its buttons too. */
   readonly shown: boolean;
 }

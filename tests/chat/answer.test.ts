@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { type Command, type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { LONGEST_ASK } from '../../src/chat/command-line.ts';
+import type { Answer } from '../../src/chat/pipeline.ts';
 import { count } from '../../src/input/options.ts';
 import { type Reply, unsafe } from '../../src/reply/reply.ts';
 import { Outage } from '../../src/storage/types.ts';
@@ -21,6 +22,11 @@ function reply(headline: string): Reply {
     audience: 'asker',
     data: { kind: 'test' },
   };
+}
+
+/** As it leaves the pipeline for `rows 2`. */
+function shown(headline: string): Answer {
+  return { ...reply(headline), form: { command: 'rows', told: { many: '2' } } };
 }
 
 function rows(run: (context: Context) => Outcome | AsyncIterable<Outcome>): readonly Command[] {
@@ -45,7 +51,7 @@ async function askedOf(commands: readonly Command[], text = 'rows 2') {
 describe('answers', () => {
   it('come one for a plain outcome', async () => {
     const { answers, faults } = await askedOf(rows(() => reply('Two rows.')));
-    expect(answers).toEqual([reply('Two rows.')]);
+    expect(answers).toEqual([shown('Two rows.')]);
     expect(faults).toEqual([]);
   });
 
@@ -58,9 +64,9 @@ describe('answers', () => {
     });
     const { answers } = await askedOf(commands);
     expect(answers).toEqual([
-      reply('About two.'),
+      shown('About two.'),
       { why: 'Not safe.', call: 'An engineer.', cautions: [], data: unsafe('structure') },
-      reply('Two, proven.'),
+      shown('Two, proven.'),
     ]);
   });
 
@@ -106,7 +112,7 @@ describe('a fault', () => {
         throw cause;
       }),
     );
-    expect(answers).toEqual([reply('About two.'), { reference: faults[0]?.reference, outage: false }]);
+    expect(answers).toEqual([shown('About two.'), { reference: faults[0]?.reference, outage: false }]);
   });
 
   it('is not what somebody types', async () => {

@@ -5,7 +5,7 @@ import type { FloorResult } from '../../commands/floor/lay.ts';
 import type { Asker } from '../../src/accounts/asker.ts';
 import type { Command, Problems } from '../../src/chat/command.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
-import type { Ports } from '../../src/chat/ports.ts';
+import type { Ports, Request } from '../../src/chat/ports.ts';
 import { DEFAULT_PREFERENCES, type Preferences } from '../../src/input/reading.ts';
 import type { Problem, Reply, Result } from '../../src/reply/reply.ts';
 
@@ -18,6 +18,8 @@ export interface AnsweredRequest {
   /** A store and a clock, where the test has them. */
   readonly ports?: Partial<Ports>;
   readonly written?: 'line' | 'message';
+  /** The values of a form. */
+  readonly given?: Request['given'];
 }
 
 export const ASKER: Asker = { platform: 'terminal', id: 'test' };
@@ -32,6 +34,7 @@ export async function answersTo(text: string, requested: AnsweredRequest = {}): 
     preferences: { ...DEFAULT_PREFERENCES, ...requested.preferences },
     text,
     ...(requested.written && { written: requested.written }),
+    ...(requested.given && { given: requested.given }),
   } as const;
   const answers: Answer[] = [];
   const ports = { ...requested.ports, fault: requested.fault ?? given };

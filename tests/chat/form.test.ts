@@ -1,10 +1,13 @@
 /** Commands as forms: fields in the order to be filled, and what a filled form comes to. */
 
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
+import { formRequest } from '../../src/chat/command-line.ts';
 import { commandNamed, formFields, formGiven } from '../../src/chat/form.ts';
-import { parseLine } from '../../src/chat/grammar.ts';
+import { parseLine, parseText } from '../../src/chat/grammar.ts';
 import { askLine, optionsOf } from '../../src/input/command-shape.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 
 const planks = commandNamed('floor planks', commands);
 if (!planks) throw new Error('no planks');
@@ -41,5 +44,72 @@ describe('a form', () => {
     ]);
     const again = parseLine(askLine(planks, optionTexts), commands);
     expect(again.ok && [...again.optionTexts]).toEqual([...optionTexts]);
+  });
+});
+
+describe('a filled form as a request', () => {
+  const given = (values: Readonly<Record<string, string>>) => formRequest(planks, formGiven(planks, values)).given;
+
+  it('hands its values on as they are', () => {
+    const { text, given: form } = formRequest(
+      planks,
+      new Map([
+        ['room', 'bedroom: 12 x 14'],
+        ['plank', '6 x 48 in'],
+      ]),
+    );
+    expect(text).toBe('floor planks room: bedroom: 12 x 14, plank: 6 x 48 in');
+    expect(form && [form.command, [...form.optionTexts.values()]]).toEqual([planks, ['bedroom: 12 x 14', '6 x 48 in']]);
+    expect(given({})?.optionTexts.size).toBe(0);
+  });
+
+  it('is text where a value holds more than itself', () => {
+    expect(given({ room: 'a bedroom of 12 by 14' })).toBeUndefined();
+    expect(given({ room: '12 x 14, plank: 6 x 48' })).toBeUndefined();
+    expect(given({ room: '12 x 14, plank 6 x 48 in' })).toBeUndefined();
+    expect(given({ room: '12 x 14, plnk: 6 x 48' })).toBeUndefined();
+    expect(given({ gap: '1/4 in, lamp: 3' })).toBeUndefined();
+  });
+
+  it('is read as its line is, whatever stands in its fields', () => {
+    const piece = fc.oneof(
+      fc.string({ unit: 'grapheme', maxLength: 8 }),
+      fc.constantFrom(
+        '12 x 14',
+        'bedroom',
+        ': ',
+        ', ',
+        '; ',
+        ' ',
+        'plank 6 x 48',
+        'room:',
+        'rom:',
+        'hazard: gas',
+        "9'",
+      ),
+      fc.constantFrom(...commands.flatMap(({ options }) => Object.keys(options.shape))),
+      fc.constantFrom(...commands.flatMap(({ examples }) => examples.map(({ ask }) => ask))),
+    );
+    const value = fc.array(piece, { maxLength: 5 }).map((pieces) => pieces.join(''));
+    const filled = fc.constantFrom(...commands).chain((command) => {
+      const fields = optionsOf(command).map(({ name, example }) => [
+        name,
+        fc.option(fc.oneof(value, fc.constant(example))),
+      ]);
+      return fc.tuple(fc.constant(command), fc.record(Object.fromEntries(fields) as Record<string, typeof value>));
+    });
+    const holdings = { preferences: DEFAULT_PREFERENCES, project: undefined };
+    let whole = 0;
+    fc.assert(
+      fc.property(filled, ([command, values]) => {
+        const { text, given: form } = formRequest(command, formGiven(command, values));
+        if (!form) return;
+        whole += 1;
+        const { said, parsed } = parseText({ commands, access: {}, holdings }, text, undefined);
+        expect([said, parsed]).toEqual([undefined, { ok: true, ...form }]);
+      }),
+      { numRuns: 300 },
+    );
+    expect(whole).toBeGreaterThan(50);
   });
 });

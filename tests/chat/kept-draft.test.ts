@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
-import { formLine } from '../../src/chat/command-line.ts';
+import { formRequest } from '../../src/chat/command-line.ts';
 import { commandNamed, keepDraft, keptDraft } from '../../src/chat/form.ts';
 import { comparedPlanks } from '../../src/chat/offers.ts';
-import { replyTo } from './asked.ts';
+import { answerTo, replyTo } from './asked.ts';
 import { keptInMemory } from './kept-in-memory.ts';
 
 const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
@@ -29,24 +29,28 @@ describe('a draft', () => {
 });
 
 describe('a filled form', () => {
-  it('comes to the line that answers as the typed one does', async () => {
+  it('is answered as the typed line is, from its values alone', async () => {
     const optionTexts = new Map([
       ['room', `12' x 14'`],
       ['plank', '6 x 48 in, 10 per carton'],
     ]);
-    const line = formLine(command('floor planks'), optionTexts);
-    expect(line).toBe(`floor planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
-    expect((await replyTo(line)).headline).toBe((await replyTo(PLANKS)).headline);
+    const { text, given } = formRequest(command('floor planks'), optionTexts);
+    expect(text).toBe(`floor planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
+    const { headline } = await replyTo(PLANKS);
+    expect(await answerTo('tape 1 ft', { given })).toMatchObject({
+      headline,
+      form: { command: 'floor planks', told: Object.fromEntries(optionTexts) },
+    });
+    expect((await replyTo(text)).headline).toBe(headline);
   });
 
   it('reads a sentence in its first field', async () => {
     const optionTexts = new Map([['room', 'a 12 by 14 ft bedroom with 6 x 48 in planks, 10 per carton']]);
-    expect((await replyTo(formLine(command('floor planks'), optionTexts))).headline).toBe(
-      (await replyTo(PLANKS)).headline,
-    );
+    const { text, given } = formRequest(command('floor planks'), optionTexts);
+    expect([given, (await replyTo(text)).headline]).toEqual([undefined, (await replyTo(PLANKS)).headline]);
   });
 
-  it('may be empty', () => expect(formLine(command('help'), new Map())).toBe('help'));
+  it('may be empty', () => expect(formRequest(command('help'), new Map()).text).toBe('help'));
 });
 
 describe('a comparison', () => {
