@@ -1,10 +1,40 @@
-/** What chats do alike with the answers of a request: so far, storing what their buttons need. */
+/** What chats do alike with a request: when its answers are shown, what is stored for their buttons, what a press stands for. */
 
 import type { Form } from '../chat/command.ts';
-import { keepDraft } from '../chat/form.ts';
+import { type KeptDraft, keepDraft, keptDraft } from '../chat/form.ts';
 import type { Answer } from '../chat/pipeline.ts';
-import { keepAnswer } from '../chat/saved-replies.ts';
+import { type KeptAnswer, keepAnswer, keptAnswer, mintId, showAnswer } from '../chat/saved-replies.ts';
 import type { KeyValueStore } from '../storage/types.ts';
+
+// Answers on their way into the store: nobody waits for it before seeing them, and a press that is quicker
+// waits for it.
+
+export interface Saves {
+  /** Whether the last answer could be stored: while none can, buttons would lead nowhere. */
+  works(): boolean;
+  /** Stores something under an id, after what came before under it; `save` resolves false when it could not. */
+  save(id: string, save: () => Promise<boolean>): Promise<boolean>;
+  /** Resolves when nothing is on its way any more under the id. */
+  settled(id: string): Promise<void>;
+}
+
+export function savesUnderway(): Saves {
+  const under = new Map<string, Promise<boolean>>();
+  let works = true;
+  return {
+    works: () => works,
+    async save(id, save) {
+      // Not before the answer itself is on its way.
+      const before: Promise<unknown> = under.get(id) ?? new Promise<void>((resolve) => setImmediate(resolve));
+      const done = before.then(save);
+      under.set(id, done);
+      works = await done;
+      if (under.get(id) === done) under.delete(id);
+      return works;
+    },
+    settled: async (id) => void (await under.get(id)),
+  };
+}
 
 /** What is stored with an answer. */
 interface Stored {
@@ -34,4 +64,139 @@ export async function storeForButtons(kept: KeyValueStore, id: string, answer: A
     ...(example === undefined ? {} : { example }),
     ...(form ? { form } : {}),
   });
+}
+
+// The answers of one request: better ones are waited for a moment, what stands then is shown, and the last
+// one takes its place.
+
+/** An answer to be shown, and whether no other follows it. */
+export interface FirstAnswer {
+  readonly answer: Answer;
+  readonly last: boolean;
+}
+
+/** How long a better answer is waited for; `cancel` where the wait can be given up. */
+interface Patience {
+  readonly over: Promise<void>;
+  cancel?(): void;
+}
+
+/** A request that is being answered. */
+export interface AnswerSession {
+  /** Short id that its answers are stored under. */
+  readonly id: string;
+  /** The last answer where it comes in time, else what stands then. Rejects where there is no answer. */
+  readonly first: Promise<FirstAnswer>;
+  /** Rejects where there is no answer. */
+  readonly last: Promise<Answer>;
+  /** Stores an answer for its buttons, in place of the one before: false where it could not be. */
+  save(answer: Answer): Promise<boolean>;
+}
+
+/** How a platform brings the answers of one request to whoever asked. */
+export interface Delivery {
+  /** Shows what there is first. Resolves true when there is nothing to put in its place. */
+  send(session: AnswerSession): Promise<boolean>;
+  /** Puts the last answer in place of what was sent. */
+  edit(last: Answer, session: AnswerSession): Promise<void>;
+  /** Stores what the buttons of an answer need. Never rejects: false where it could not. */
+  save(answer: Answer, id: string): Promise<boolean>;
+  /** Takes what `send` or `edit` rejected with; without it the session rejects with that. */
+  lost?(cause: unknown, session: AnswerSession): Promise<void>;
+}
+
+/** Follows answers that never throw, as those of the pipeline, and delivers them. Resolves when they are stored too. */
+export async function deliverAnswers(
+  answers: AsyncIterable<Answer>,
+  { patience, saves }: { readonly patience: Patience; readonly saves: Saves },
+  delivery: Delivery,
+): Promise<void> {
+  const id = mintId();
+  const save = (answer: Answer): Promise<boolean> => saves.save(id, () => delivery.save(answer, id));
+  const session: AnswerSession = { id, ...followed(answers, patience), save };
+  try {
+    if (!(await delivery.send(session))) await delivery.edit(await session.last, session);
+  } catch (cause) {
+    if (!delivery.lost) throw cause;
+    await delivery.lost(cause, session);
+  } finally {
+    await saves.settled(id);
+  }
+}
+
+function followed(answers: AsyncIterable<Answer>, patience: Patience): Pick<AnswerSession, 'first' | 'last'> {
+  let latest: Answer | undefined;
+  let ended = false;
+  let came: () => void = () => {};
+  const any = new Promise<void>((resolve) => {
+    came = resolve;
+  });
+  const end = (async () => {
+    try {
+      for await (const one of answers) {
+        latest = one;
+        came();
+      }
+    } finally {
+      ended = true;
+      came();
+    }
+  })();
+  const standing = (): FirstAnswer => {
+    if (!latest) throw new Error('a request without an answer');
+    return { answer: latest, last: ended };
+  };
+  const first = (async () => {
+    await Promise.race([end, patience.over]);
+    patience.cancel?.();
+    await any;
+    return standing();
+  })();
+  const last = end.then(() => standing().answer);
+  // Whoever waits for them learns of it.
+  for (const one of [first, last]) one.catch(() => undefined);
+  return { first, last };
+}
+
+// A press: by whatever verb a platform has for it, what was stored under its id is looked up, and only what
+// that account may see.
+
+/** What a button is for: the request mended, with a plank of ours or as a form; a next request; the details as a form; the answer for all to see, or to be looked into. */
+export type PressKind = 'fix' | 'example' | 'mend' | 'ask' | 'change' | 'show' | 'look';
+
+export interface StoredPress {
+  readonly kind: PressKind;
+  /** Of what was stored; empty where nothing could be. */
+  readonly id: string;
+  /** Which next request it is. */
+  readonly place: number;
+}
+
+/** What a press comes to: a request, a form to open, a stored answer; `gone` where nothing is stored any more, `old` where nothing that this button needs. */
+export type PressFound =
+  | { readonly found: 'request'; readonly text: string }
+  | { readonly found: 'form'; readonly form: Form; readonly draft?: KeptDraft }
+  | { readonly found: 'answer'; readonly answer: KeptAnswer }
+  | { readonly found: 'gone' | 'old' };
+
+/** Looks up a press, once what is on its way under its id is stored. Throws Outage. */
+export async function lookUpPress(
+  { kind, id, place }: StoredPress,
+  account: string,
+  { kept, saves }: { readonly kept: KeyValueStore; readonly saves: Saves },
+): Promise<PressFound> {
+  await saves.settled(id);
+  if (kind === 'fix' || kind === 'example' || kind === 'mend') {
+    const draft = await keptDraft(kept, id, account);
+    const text = kind === 'mend' ? undefined : draft?.[kind];
+    if (text !== undefined) return { found: 'request', text };
+    return draft?.form ? { found: 'form', form: draft.form, draft } : { found: 'gone' };
+  }
+  const answer = await (kind === 'show' ? showAnswer : keptAnswer)(kept, id, account);
+  if (!answer) return { found: 'gone' };
+  const { actions, form } = answer.reply;
+  if (kind === 'change') return form ? { found: 'form', form } : { found: 'old' };
+  if (kind !== 'ask') return { found: 'answer', answer };
+  const action = actions[place];
+  return action ? { found: 'request', text: action.ask } : { found: 'old' };
 }

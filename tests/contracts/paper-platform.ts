@@ -2,8 +2,16 @@
 
 import { type Asker, accountKey } from '../../src/accounts/asker.ts';
 import type { Answer } from '../../src/chat/pipeline.ts';
-import { keepAnswer, keptAnswer, mintId } from '../../src/chat/saved-replies.ts';
+import { keptAnswer, mintId } from '../../src/chat/saved-replies.ts';
 import type { Platform, PlatformContext } from '../../src/platforms/platform.ts';
+import {
+  type AnswerSession,
+  deliverAnswers,
+  lookUpPress,
+  type Saves,
+  savesUnderway,
+  storeForButtons,
+} from '../../src/platforms/session.ts';
 import type { PlatformName } from '../../src/text/platform-names.ts';
 
 /** A sheet that somebody sees; a later one of the same id takes its place. */
@@ -40,6 +48,9 @@ interface Slip {
 const NAME: string = 'paper';
 const PAPER = NAME as PlatformName;
 
+/** Milliseconds for which a better answer is waited for. */
+const PATIENCE = 200;
+
 const A_WEEK = 7 * 24 * 3_600_000;
 
 function textOf(answer: Answer): string {
@@ -59,8 +70,9 @@ export function paperPlatform(office: PaperOffice): Platform {
     render: async (answer) => [textOf(answer)],
     start: async (context) => {
       const begun = new Set<Promise<void>>();
+      const saves = savesUnderway();
       office.onSlip = (slip) => {
-        const work = handle(slip, office, context);
+        const work = handle(slip, office, saves, context);
         begun.add(work);
         return work.finally(() => begun.delete(work));
       };
@@ -78,27 +90,47 @@ export function paperPlatform(office: PaperOffice): Platform {
   };
 }
 
-async function handle({ by, text, pressed }: Slip, office: PaperOffice, context: PlatformContext): Promise<void> {
+async function handle(
+  { by, text, pressed }: Slip,
+  office: PaperOffice,
+  saves: Saves,
+  context: PlatformContext,
+): Promise<void> {
   const asker: Asker = { platform: PAPER, id: by };
   const account = accountKey(asker);
   const { kept } = context.ports.store;
-  const saved = pressed && (await keptAnswer(kept, pressed.id, account));
-  const request = text ?? saved?.reply.actions[pressed?.button ?? 0]?.ask;
+  const place = pressed?.button ?? 0;
+  const press = pressed && (await lookUpPress({ kind: 'ask', id: pressed.id, place }, account, { kept, saves }));
+  const request = press?.found === 'request' ? press.text : text;
   if (request === undefined) return office.deliver({ id: mintId(), to: by, text: 'This is gone.', buttons: [] });
   const { units, decimal, currency } = context.config;
-  const id = mintId();
-  for await (const answer of context.answer({ asker, preferences: { units, decimal, currency }, text: request })) {
+  const answers = context.answer({ asker, preferences: { units, decimal, currency }, text: request });
+  const put = (answer: Answer, { id, save }: AnswerSession): void => {
+    void save(answer);
     const buttons = 'actions' in answer ? answer.actions.map(({ label }) => label) : [];
-    if ('headline' in answer) await keepAnswer(kept, id, { by: account, text: request, reply: answer, shown: false });
-    try {
-      office.deliver({ id, to: by, text: textOf(answer), buttons });
-    } catch (cause) {
-      context.ports.fault('paper', cause);
-      await kept.set(missedBy(account), id, A_WEEK);
-      return;
-    }
-  }
-  await bringMissed(asker, office, context);
+    office.deliver({ id, to: by, text: textOf(answer), buttons });
+  };
+  let lost = false;
+  await deliverAnswers(
+    answers,
+    { patience: { over: context.wait(PATIENCE) }, saves },
+    {
+      send: async (session) => {
+        const { answer, last } = await session.first;
+        put(answer, session);
+        return last;
+      },
+      edit: async (last, session) => put(last, session),
+      save: (answer, id) =>
+        storeForButtons(kept, id, answer, { by: account, text: request, shown: false }).then(() => true),
+      lost: async (cause, { id }) => {
+        context.ports.fault('paper', cause);
+        lost = true;
+        await kept.set(missedBy(account), id, A_WEEK);
+      },
+    },
+  );
+  if (!lost) await bringMissed(asker, office, context);
 }
 
 /** What reached nobody comes behind the next answer, once. */

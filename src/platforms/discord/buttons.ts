@@ -8,11 +8,9 @@ import {
   ButtonStyle,
   ComponentType,
 } from 'discord-api-types/v10';
-import type { Command } from '../../chat/command.ts';
-import { type Field, formFields } from '../../chat/form.ts';
-import { parseLine } from '../../chat/grammar.ts';
+import type { Command, ReplyWithForm } from '../../chat/command.ts';
+import { commandNamed, type Field, formFields } from '../../chat/form.ts';
 import { comparedPlanks, type Offers, offersOf } from '../../chat/offers.ts';
-import type { Preferences } from '../../input/reading.ts';
 import type { Reply } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { label } from './escape.ts';
@@ -27,7 +25,6 @@ import {
   SELECT_TEXT,
 } from './limits.ts';
 import { hasLongSheets } from './render.ts';
-import type { Ask } from './types.ts';
 
 export type ButtonRow = APIActionRowComponent<APIComponentInMessageActionRow>;
 
@@ -131,19 +128,14 @@ function selectRow(id: string, said: string, options: APISelectMenuOption[], mos
   };
 }
 
-// The rows of an answer from the ask that it answers.
-
 /** Everything that may be done with the answer of `id`; `showable` while nobody else sees it. */
 export function answerRowsOf(
-  { text, form }: Pick<Ask, 'text' | 'form'>,
-  reply: Reply,
+  reply: ReplyWithForm,
   id: string,
   showable: boolean,
-  { commands, preferences }: { readonly commands: readonly Command[]; readonly preferences: Preferences },
+  { commands }: { readonly commands: readonly Command[] },
 ): readonly ButtonRow[] {
-  const parsed = form ? undefined : parseLine(text, commands, preferences);
-  const known =
-    form ?? (parsed?.ok ? { command: parsed.command, given: Object.fromEntries(parsed.optionTexts) } : undefined);
-  const fields = known ? formFields(known.command, known.given) : [];
-  return answerRows(reply, { id, showable, fields });
+  const { form } = reply;
+  const command = form && commandNamed(form.command, commands);
+  return answerRows(reply, { id, showable, fields: command ? formFields(command, form?.told) : [] });
 }

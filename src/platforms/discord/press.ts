@@ -1,23 +1,38 @@
 /** Buttons and selects pressed: what is kept under their short id is looked up, and only what that account may see. */
 
 import { type APIMessageComponentInteraction, ComponentType } from 'discord-api-types/v10';
-import { commandNamed, keepDraft, keptDraft } from '../../chat/form.ts';
-import { parseLine } from '../../chat/grammar.ts';
+import type { Form, ReplyWithForm } from '../../chat/command.ts';
+import { commandNamed, type KeptDraft, keepDraft } from '../../chat/form.ts';
 import { comparedPlanks } from '../../chat/offers.ts';
-import { type KeptAnswer, keptAnswer, mintId, showAnswer } from '../../chat/saved-replies.ts';
-import { fullName } from '../../input/command-shape.ts';
+import { mintId } from '../../chat/saved-replies.ts';
+import type { Reply } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
+import { lookUpPress, type PressKind } from '../session.ts';
 import { answerRowsOf, type ButtonRow } from './buttons.ts';
 import { label } from './escape.ts';
 import { drawnFor, inTime } from './fault.ts';
 import { modalOf, sayGone } from './forms.ts';
-import { type Came, type Pressed, readCustomId } from './interaction.ts';
+import { type Came, readCustomId, type Verb } from './interaction.ts';
 import { CLAIM_TIME, LOOK_UP_TIME, POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
 import { outgoing } from './outgoing.ts';
 import type { DiscordMessage } from './page.ts';
 import { render, renderSheets, renderSources } from './render.ts';
 import { sendAnswers } from './send.ts';
 import type { DiscordContext } from './types.ts';
+
+/** What each verb of a button or select is for; a form comes back as a form. */
+const KINDS: Readonly<Record<Exclude<Verb, 'form'>, PressKind>> = {
+  ask: 'ask',
+  pick: 'ask',
+  change: 'change',
+  parts: 'look',
+  sources: 'look',
+  show: 'show',
+  poll: 'look',
+  mend: 'mend',
+  fix: 'fix',
+  try: 'example',
+};
 
 /** Acts on a press. Rejects with what the wire or the store rejects with. */
 export async function press(
@@ -28,82 +43,58 @@ export async function press(
   const { data, message } = interaction;
   const pressed = readCustomId(data.custom_id);
   const values = data.component_type === ComponentType.StringSelect ? data.values : [];
-  if (!pressed) return sayGone(came, access);
-  if (pressed.verb === 'mend' || pressed.verb === 'fix' || pressed.verb === 'try')
-    return mend(pressed, message.id, came, access);
-  const answer = await lookedUp(pressed.id, () => keptAnswer(access.kept, pressed.id, came.account), access);
-  if (!answer) return sayGone(came, access);
-  switch (pressed.verb) {
-    case 'ask':
-      return askAgain(answer, Number(pressed.rest), came, access);
-    case 'pick':
-      return askAgain(answer, Number(values[0]), came, access);
-    case 'change':
-      return change(answer, values, came, access);
-    case 'parts':
-      return sendMessages(renderSheets(answer.reply), [], came, came.ephemeral, access);
-    case 'sources':
-      return sendMessages(renderSources(answer.reply), [], came, came.ephemeral, access);
-    case 'show':
-      return show(pressed.id, came, access);
-    case 'poll':
-      return poll(answer, came, access);
+  if (!pressed || pressed.verb === 'form') return sayGone(came, access);
+  const { verb, id, rest } = pressed;
+  const kind = KINDS[verb];
+  const looked = lookUpPress({ kind, id, place: Number(verb === 'pick' ? values[0] : rest) }, came.account, access);
+  const what = await inTime(looked, LOOK_UP_TIME, access);
+  switch (what.found) {
+    case 'request': {
+      const update = kind !== 'ask';
+      return sendAnswers({ text: what.text }, came, { ephemeral: came.ephemeral, update }, access);
+    }
+    case 'form':
+      if (!what.draft) return change(what.form, values, came, access);
+      return mend(what.form, { id, draft: what.draft, mends: message.id }, came, access);
+    case 'answer':
+      return look(verb, id, what.answer.reply, came, access);
     default:
       return sayGone(came, access);
   }
 }
 
-/** What is kept under an id, once it is. */
-function lookedUp<T>(id: string, look: () => Promise<T>, access: DiscordContext): Promise<T> {
-  return inTime(access.keeping.settled(id).then(look), LOOK_UP_TIME, access);
-}
-
-/** One of the next asks, as the one who pressed asks it. */
-async function askAgain({ reply }: KeptAnswer, place: number, came: Came, access: DiscordContext): Promise<void> {
-  const action = reply.actions[place];
-  if (!action) return sayGone(came, access);
-  return sendAnswers({ text: action.ask }, came, { ephemeral: came.ephemeral, update: false }, access);
-}
-
 /** The details chosen, as a form with everything told before. */
-async function change(
-  { text }: KeptAnswer,
-  options: readonly string[],
+async function change(form: Form, options: readonly string[], came: Came, access: DiscordContext): Promise<void> {
+  const command = commandNamed(form.command, access.commands);
+  if (!command) return sayGone(came, access);
+  const id = mintId();
+  await inTime(keepDraft(access.kept, id, { by: came.account, form }), CLAIM_TIME, access);
+  await access.wire.modal(came, modalOf(command, form.told, id, { first: options, only: true }));
+}
+
+/** The form of a request that could not be read. */
+async function mend(
+  form: Form,
+  { id, draft, mends }: { readonly id: string; readonly draft: KeptDraft; readonly mends: string },
   came: Came,
   access: DiscordContext,
 ): Promise<void> {
-  const parsed = parseLine(text, access.commands, access.preferences);
-  if (!parsed.ok) return sayGone(came, access);
-  const given = Object.fromEntries(parsed.optionTexts);
-  const id = mintId();
-  const form = { command: fullName(parsed.command), told: given };
-  await inTime(keepDraft(access.kept, id, { by: came.account, form }), CLAIM_TIME, access);
-  await access.wire.modal(came, modalOf(parsed.command, given, id, { first: options, only: true }));
+  const command = commandNamed(form.command, access.commands);
+  if (!command) return sayGone(came, access);
+  await inTime(keepDraft(access.kept, id, { ...draft, mends }), CLAIM_TIME, access);
+  await access.wire.modal(came, modalOf(command, form.told, id, { first: draft.wrong ?? [] }));
 }
 
-/** The form of an ask that could not be read, or the ask as it was mended for them. */
-async function mend({ verb, id }: Pressed, message: string, came: Came, access: DiscordContext): Promise<void> {
-  const draft = await lookedUp(id, () => keptDraft(access.kept, id, came.account), access);
-  const line = verb === 'fix' ? draft?.fix : verb === 'try' ? draft?.example : undefined;
-  if (line !== undefined) {
-    return sendAnswers({ text: line }, came, { ephemeral: came.ephemeral, update: true }, access);
-  }
-  const command = draft?.form && commandNamed(draft.form.command, access.commands);
-  if (!draft?.form || !command) return sayGone(came, access);
-  await inTime(keepDraft(access.kept, id, { ...draft, mends: message }), CLAIM_TIME, access);
-  await access.wire.modal(came, modalOf(command, draft.form.told, id, { first: draft.wrong ?? [] }));
-}
-
-/** The answer as everybody sees it, posted by the one who asked. */
-async function show(id: string, came: Came, access: DiscordContext): Promise<void> {
-  const shown = await inTime(showAnswer(access.kept, id, came.account), CLAIM_TIME, access);
-  if (!shown) return sayGone(came, access);
-  const rows = answerRowsOf(shown, shown.reply, id, false, access);
-  return sendMessages(render(shown.reply), rows, came, false, access);
+/** A stored answer, looked into or shown to everybody by the one who asked. */
+async function look(verb: Verb, id: string, reply: ReplyWithForm, came: Came, access: DiscordContext): Promise<void> {
+  if (verb === 'parts') return sendMessages(renderSheets(reply), [], came, came.ephemeral, access);
+  if (verb === 'sources') return sendMessages(renderSources(reply), [], came, came.ephemeral, access);
+  if (verb === 'poll') return poll(reply, came, access);
+  return sendMessages(render(reply), answerRowsOf(reply, id, false, access), came, false, access);
 }
 
 /** Discord's own poll among the planks of a comparison. */
-async function poll({ reply }: KeptAnswer, came: Came, access: DiscordContext): Promise<void> {
+async function poll(reply: Reply, came: Came, access: DiscordContext): Promise<void> {
   const names = [...new Set(comparedPlanks(reply)?.map((name) => label(name, POLL_ANSWER)))];
   if (names.length < 2) return sayGone(came, access);
   await access.wire.poll(came, {

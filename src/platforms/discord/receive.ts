@@ -8,7 +8,7 @@ import {
   ApplicationCommandType,
   InteractionType,
 } from 'discord-api-types/v10';
-import { formLine } from '../../chat/command-line.ts';
+import { formRequest } from '../../chat/command-line.ts';
 import { commandNamed, formGiven, keptDraft } from '../../chat/form.ts';
 import { isEmergency } from '../../chat/hazard-answers.ts';
 import { onBehalfOf } from '../../workers/queue.ts';
@@ -70,10 +70,8 @@ async function requested(
   // A menu may be older than this bot: what was typed is answered as any other text would be.
   if (!slash) return sendAnswers({ text: [data.name, ...textsOf(data.options)].join(' ') }, came, way, access);
   const optionTexts = formGiven(slash.command, slash.given);
-  const text = formLine(slash.command, optionTexts);
-  const { command } = slash;
-  const form = { command, given: Object.fromEntries(optionTexts) };
-  return sendAnswers(optionTexts.size === 0 ? { text, form, bare: command } : { text, form }, came, way, access);
+  const request = formRequest(slash.command, optionTexts);
+  return sendAnswers(optionTexts.size === 0 ? { ...request, bare: slash.command } : request, came, way, access);
 }
 
 /** A submitted form: over what was told before, if that is still kept, and by itself if not. */
@@ -90,8 +88,8 @@ async function filled({ data, message }: APIModalSubmitInteraction, came: Came, 
   const given = submitted(command, draft?.form?.told ?? {}, data);
   // The form of an ask that could not be read mends it where it stands; any other form gives an answer of its own.
   const update = message !== undefined && draft?.mends === message.id;
-  const text = formLine(command, new Map(Object.entries(given)));
-  return sendAnswers({ text, form: { command, given } }, came, { ephemeral: came.ephemeral, update }, access);
+  const request = formRequest(command, new Map(Object.entries(given)));
+  return sendAnswers(request, came, { ephemeral: came.ephemeral, update }, access);
 }
 
 async function complete(

@@ -3,13 +3,13 @@
 import type { APIAttachment, APIModalInteractionResponseCallbackData } from 'discord-api-types/v10';
 import type { Form, Problems } from '../../chat/command.ts';
 import { commandNamed } from '../../chat/form.ts';
-import { parseLine } from '../../chat/grammar.ts';
+import { commandTyped } from '../../chat/grammar.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Request } from '../../chat/ports.ts';
-import { type KeptAnswer, keptAnswer, mintId } from '../../chat/saved-replies.ts';
+import { type KeptAnswer, keptAnswer } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';
-import { storeForButtons } from '../session.ts';
+import { type AnswerSession, deliverAnswers, storeForButtons } from '../session.ts';
 import { answerRowsOf, type ButtonRow, problemRows } from './buttons.ts';
 import { drawnFor, inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
 import { modalOf } from './forms.ts';
@@ -37,13 +37,9 @@ export async function claimed({ id }: Came, access: DiscordContext): Promise<boo
 }
 
 /** Whether an ask may change what somebody keeps, so that it must not run in two processes; a sum twice over does no harm. */
-function changesSomething(
-  { form, text }: Ask,
-  { commands, preferences }: Pick<DiscordContext, 'commands' | 'preferences'>,
-): boolean {
-  if (form) return form.command.group === 'project';
-  const parsed = parseLine(text, commands, preferences);
-  return parsed.ok && parsed.command.group === 'project';
+function changesSomething({ given, text }: Ask, { commands }: Pick<DiscordContext, 'commands'>): boolean {
+  const command = given?.command ?? commandTyped(text, commands);
+  return command?.group === 'project';
 }
 
 // Answers that could not be delivered: kept for the one who asked, and brought with their next ask.
@@ -91,7 +87,7 @@ async function look(access: DiscordContext, came: Came): Promise<unknown> {
 async function bring(answer: KeptAnswer, id: string, access: DiscordContext, came: Came): Promise<void> {
   const messages = [...packedMessages([textLines([CHAT.missed])]), ...render(answer.reply)];
   const [note, ...rest] = await outgoing(messages, [], drawnFor(access, came));
-  const rows = answerRowsOf(answer, answer.reply, id, came.ephemeral, access);
+  const rows = answerRowsOf(answer.reply, id, came.ephemeral, access);
   await access.wire.followUp(came, note, came.ephemeral);
   for (const [i, message] of rest.entries()) {
     const whole = i === 0 ? { ...message, components: [...message.components, ...rows] } : message;
@@ -103,91 +99,101 @@ async function bring(answer: KeptAnswer, id: string, access: DiscordContext, cam
 // form, or kept for later.
 
 /** An answer ready to be sent, or the form that asks for what is missing. */
-type Prepared =
-  | { readonly answer: Answer; readonly last: boolean; readonly modal: APIModalInteractionResponseCallbackData }
-  | {
-      readonly answer: Answer;
-      readonly last: boolean;
-      readonly messages: readonly [Outgoing, ...Outgoing[]];
-      readonly ephemeral: boolean;
-    };
+type Prepared = { readonly modal: APIModalInteractionResponseCallbackData } | PreparedMessages;
 
-interface Coming {
-  readonly ready: Promise<Prepared>;
-  /** The last answer, ready to be sent. */
-  again(): Promise<Prepared>;
-  /** Keeps the last answer under its id, without sending it; gives it. */
-  keepLast(): Promise<Answer | undefined>;
-  /** Short id that the answer is kept under. */
-  readonly id: string;
+interface PreparedMessages {
+  readonly answer: Answer;
+  readonly last: boolean;
+  readonly messages: readonly [Outgoing, ...Outgoing[]];
+  readonly ephemeral: boolean;
 }
 
-/** Delivers. What cannot reach anybody any more is kept for the next time, and rejects with Undelivered. */
-async function deliver(
-  coming: Coming,
-  came: Came,
-  way: ResponseChannel,
-  access: DiscordContext,
-  patience: number,
-): Promise<void> {
-  try {
-    await delivered(coming, came, way, access, patience);
-  } catch (cause) {
-    const why = refused(cause);
-    if (why === 'answered') return;
-    if (why !== 'gone') tellFault(access, cause);
-    const answer = await coming.keepLast();
-    if (answer && 'headline' in answer) await noteMissed(access, came.account, coming.id);
-    throw new Undelivered('an answer that reached nobody', { cause });
-  }
+/** What a request is answered with, and where. */
+interface Surroundings {
+  readonly ask: Ask;
+  readonly came: Came;
+  readonly way: ResponseChannel;
+  readonly access: DiscordContext;
+  readonly drawn: Drawn;
 }
 
-async function delivered(
-  coming: Coming,
-  came: Came,
-  way: ResponseChannel,
-  access: DiscordContext,
-  patience: number,
-): Promise<void> {
-  const wait = access.wait(patience);
-  const early = await Promise.race([coming.ready, wait.over.then(() => undefined)]);
+/** What became of the first answer. */
+interface Sent {
+  /** Whether nothing is to be put in its place. */
+  readonly whole: boolean;
+  /** Its first message, as Discord has it, where it was sent in time. */
+  readonly shown?: {
+    readonly answer: Answer;
+    readonly message: Outgoing;
+    readonly attachments: readonly APIAttachment[];
+  };
+  /** Whether further messages are for the asker alone. */
+  readonly ephemeral: boolean;
+}
+
+/** Sends the first answer in time, or defers and puts it in its place as soon as it is there. */
+async function sendFirst(session: AnswerSession, around: Surroundings): Promise<Sent> {
+  const { came, way, access } = around;
+  const { ephemeral } = way;
+  const ready = session.first.then(({ answer, last }) => prepared(answer, last, true, session, around));
+  const wait = access.wait(DEFER);
+  const early = await Promise.race([ready, wait.over.then(() => undefined)]);
   wait.cancel();
-  let shown: readonly APIAttachment[] = [];
-  let pages: Outgoing | undefined;
-  let now: Prepared;
-  let seen = way.ephemeral;
   if (early === undefined) {
     await access.wire.defer(came, way);
-    now = await coming.ready;
-    if ('modal' in now) now = await coming.again();
-    if ('modal' in now) return;
+    const now = await ready;
+    if ('modal' in now) return { whole: false, ephemeral };
     const [first] = now.messages;
     await edited(first, now.answer, came, access);
-  } else if ('modal' in early) {
+    if (now.last) await followUp(now, ephemeral, around);
+    return { whole: now.last, ephemeral };
+  }
+  if ('modal' in early) {
     await access.wire.modal(came, early.modal);
-    return;
-  } else {
-    now = early;
-    seen = early.ephemeral;
-    const [first] = early.messages;
-    const respond = (message: Outgoing) =>
-      access.wire.respond(came, message, { ...way, ephemeral: early.ephemeral }, !early.last && first.files.length > 0);
-    shown = await inPlainerForm(first, early.answer, access, respond);
-    pages = first;
+    return { whole: true, ephemeral };
   }
-  if (!now.last) {
-    const before = now.answer;
-    now = await coming.again();
-    if ('modal' in now) return;
-    // The same answer again only loses the word that it is being worked on.
-    const [first] = now.messages;
-    const same = before !== now.answer && pages ? relisted(first, pages, shown) : first;
-    await edited(same, now.answer, came, access);
-  }
-  const { messages, answer } = now;
+  const { answer, last } = early;
+  const [message] = early.messages;
+  const respond = (one: Outgoing) =>
+    access.wire.respond(came, one, { ...way, ephemeral: early.ephemeral }, !last && message.files.length > 0);
+  const attachments = await inPlainerForm(message, answer, access, respond);
+  if (last) await followUp(early, early.ephemeral, around);
+  return { whole: last, shown: { answer, message, attachments }, ephemeral: early.ephemeral };
+}
+
+/** Puts the last answer in place of the first. */
+async function editLast(last: Answer, sent: Sent, session: AnswerSession, around: Surroundings): Promise<void> {
+  const { came, access } = around;
+  const now = await prepared(last, true, false, session, around);
+  if ('modal' in now) return;
+  const { shown, ephemeral } = sent;
+  // The same answer again only loses the word that it is being worked on.
+  const [first] = now.messages;
+  const same = shown && shown.answer !== last ? relisted(first, shown.message, shown.attachments) : first;
+  await edited(same, last, came, access);
+  await followUp(now, ephemeral, around);
+}
+
+/** Sends what comes behind the first message. */
+async function followUp(
+  { messages, answer }: PreparedMessages,
+  ephemeral: boolean,
+  { came, access }: Surroundings,
+): Promise<void> {
   for (const message of messages.slice(1)) {
-    await inPlainerForm(message, answer, access, (one) => access.wire.followUp(came, one, seen));
+    await inPlainerForm(message, answer, access, (one) => access.wire.followUp(came, one, ephemeral));
   }
+}
+
+/** An answer that cannot reach anybody any more is stored for the next time; rejects with Undelivered. */
+async function lost(cause: unknown, session: AnswerSession, { came, access }: Surroundings): Promise<void> {
+  const why = refused(cause);
+  if (why === 'answered') return;
+  if (why !== 'gone') tellFault(access, cause);
+  const answer = await session.last.catch(() => undefined);
+  if (answer) await session.save(answer);
+  if (answer && 'headline' in answer) await noteMissed(access, came.account, session.id);
+  throw new Undelivered('an answer that reached nobody', { cause });
 }
 
 /** Edits the first response; where its message was deleted, the answer comes as a message of its own. */
@@ -216,40 +222,6 @@ async function inPlainerForm<T>(
   }
 }
 
-// The answers of an ask as they come: the latest, and when the first and the last have come.
-
-interface Following {
-  /** The latest so far. */
-  latest(): Answer | undefined;
-  ended(): boolean;
-  /** Resolves with the first answer, or the end. */
-  readonly first: Promise<void>;
-  readonly end: Promise<void>;
-}
-
-/** Follows a stream that never throws (bot/answer catches every fault); `onAnswer` is told of each as it comes. */
-function following(answers: AsyncIterable<Answer>, onAnswer: (answer: Answer) => void = () => {}): Following {
-  let latest: Answer | undefined;
-  let ended = false;
-  let came: () => void = () => {};
-  const first = new Promise<void>((resolve) => {
-    came = resolve;
-  });
-  const end = (async () => {
-    try {
-      for await (const one of answers) {
-        latest = one;
-        came();
-        onAnswer(one);
-      }
-    } finally {
-      ended = true;
-      came();
-    }
-  })();
-  return { latest: () => latest, ended: () => ended, first, end };
-}
-
 /** How long the last answer is waited for before an earlier one is shown, ms. */
 const SETTLE = 700;
 /** A first response is taken for 3 s: by then something must be on its way, and the network has its share. */
@@ -257,74 +229,64 @@ const DEFER = 1500;
 /** How long the pictures of what is seen first are waited for, ms. */
 const PICTURES = 3000;
 
-/** Answers an ask. Rejects with Undelivered where the answer reaches nobody. */
+/** Answers a request. Rejects with Undelivered where the answer reaches nobody. */
 export async function sendAnswers(ask: Ask, came: Came, way: ResponseChannel, access: DiscordContext): Promise<void> {
   // Two processes may be connected for a moment, while one takes over from the other.
   if (!access.shared && changesSomething(ask, access) && !(await claimed(came, access))) return;
+  const { text, written, given } = ask;
   const request: Request = {
     asker: came.asker,
     preferences: access.preferences,
-    text: ask.text,
+    text,
     ...(came.server === undefined ? {} : { server: came.server }),
     ...(came.channel === undefined ? {} : { place: came.channel }),
-    ...(ask.written === undefined ? {} : { written: ask.written }),
+    ...(written === undefined ? {} : { written }),
+    ...(given === undefined ? {} : { given }),
   };
   const { drawn, ahead } = drawnAhead(drawnFor(access, came));
-  const stream = following(access.answer(request), ahead);
-  const id = mintId();
-  const keep = (answer: Answer) => access.keeping.keep(id, () => isKept(answer, ask, came, way, access, id));
-  const prepare = async (early: boolean): Promise<Prepared> => {
-    const answer = stream.latest();
-    if (!answer) throw new Error('an ask without an answer');
-    return prepared(answer, stream.ended(), early, { ask, way, access, id, drawn, keep });
-  };
-  const ready = settled(stream, access).then(() => prepare(true));
-  const again = () => stream.end.then(() => prepare(false));
-  const keepLast = async (): Promise<Answer | undefined> => {
-    await stream.end;
-    const answer = stream.latest();
-    if (answer) await keep(answer);
-    return answer;
-  };
-  try {
-    await deliver({ ready, again, keepLast, id }, came, way, access, DEFER);
-  } finally {
-    await access.keeping.settled(id);
+  async function* drawing(): AsyncGenerator<Answer> {
+    for await (const answer of access.answer(request)) {
+      yield answer;
+      ahead(answer);
+    }
   }
+  const around = { ask, came, way, access, drawn };
+  let sent: Sent;
+  await deliverAnswers(
+    drawing(),
+    { patience: access.wait(SETTLE), saves: access.saves },
+    {
+      async send(session) {
+        sent = await sendFirst(session, around);
+        return sent.whole;
+      },
+      edit: (last, session) => editLast(last, sent, session, around),
+      save: (answer, id) => isKept(answer, ask, came, way, access, id),
+      lost: (cause, session) => lost(cause, session, around),
+    },
+  );
 }
 
-/** When there is something to show: the last answer, or what came by the time it should have. */
-async function settled(stream: Following, access: DiscordContext): Promise<void> {
-  const wait = access.wait(SETTLE);
-  await Promise.race([stream.end, wait.over]);
-  wait.cancel();
-  await stream.first;
-}
-
-interface Surroundings {
-  readonly ask: Ask;
-  readonly way: ResponseChannel;
-  readonly access: DiscordContext;
-  readonly id: string;
-  readonly drawn: Drawn;
-  /** Keeps the answer for its buttons. */
-  keep(answer: Answer): Promise<boolean>;
-}
-
-async function prepared(answer: Answer, ended: boolean, early: boolean, around: Surroundings): Promise<Prepared> {
-  const { ask, way, access, drawn, keep } = around;
+async function prepared(
+  answer: Answer,
+  ended: boolean,
+  early: boolean,
+  session: AnswerSession,
+  around: Surroundings,
+): Promise<Prepared> {
+  const { ask, way, access, drawn } = around;
   if (early && ask.bare && 'problems' in answer) {
     const given = answer.form?.command === fullName(ask.bare) ? answer.form.told : {};
-    return { answer, last: ended, modal: modalOf(ask.bare, given, '') };
+    return { modal: modalOf(ask.bare, given, '') };
   }
-  void keep(answer);
+  void session.save(answer);
   const wait = early ? access.wait(PICTURES) : undefined;
   const hasty = wait && drawnBy(wait.over, drawn);
   const [first, ...rest] = await outgoing(render(answer), [], hasty?.drawn ?? drawn);
   wait?.cancel();
   const last = ended && hasty?.late() !== true;
   const working = last ? [] : (packedMessages([textLines(['', `-# ${CHAT.working}`])])[0]?.components ?? []);
-  const rows = access.keeping.works() ? rowsOf(answer, around) : [];
+  const rows = access.saves.works() ? rowsOf(answer, session.id, around) : [];
   const whole = { ...first, components: [...first.components, ...working, ...rows] };
   return { answer, last, messages: [whole, ...(last ? rest : [])], ephemeral: isPrivate(answer, way) };
 }
@@ -334,8 +296,8 @@ function isPrivate(answer: Answer, way: ResponseChannel): boolean {
   return 'audience' in answer && answer.audience === 'channel' ? false : way.ephemeral;
 }
 
-function rowsOf(answer: Answer, { ask, way, access, id }: Surroundings): readonly ButtonRow[] {
-  if ('headline' in answer) return answerRowsOf(ask, answer, id, isPrivate(answer, way), access);
+function rowsOf(answer: Answer, id: string, { ask, way, access }: Surroundings): readonly ButtonRow[] {
+  if ('headline' in answer) return answerRowsOf(answer, id, isPrivate(answer, way), access);
   if (!('problems' in answer)) return [];
   const { problems, again = false, example } = answer;
   const offered = { fix: problems[0].fix, again, example: example !== undefined };

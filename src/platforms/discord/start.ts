@@ -8,12 +8,13 @@ import { freshIds } from '../../chat/rate-limit.ts';
 import { asRequest } from '../../chat/request-id.ts';
 import { suggest } from '../../chat/suggest.ts';
 import { GOODBYE, type PlatformContext, type RunningPlatform } from '../platform.ts';
+import { savesUnderway } from '../session.ts';
 import { tellFault } from './fault.ts';
 import { sayRestarting } from './forms.ts';
 import { cameOf } from './interaction.ts';
 import { REPLAY_WINDOW } from './limits.ts';
 import { receive } from './receive.ts';
-import { type DiscordContext, keepings, looksFor, waitOnClock, wireOf } from './types.ts';
+import { type DiscordContext, looksFor, waitOnClock, wireOf } from './types.ts';
 
 // The gateway: Discord's own connection, which reconnects, resumes and keeps to its rate limits by itself.
 
@@ -144,7 +145,7 @@ export interface DiscordSettings {
 }
 
 /** What the bot is made of, besides the way out and the clock. */
-export type Parts = Omit<DiscordContext, 'wire' | 'wait' | 'shared' | 'isFresh' | 'keeping' | 'looks'> &
+export type Parts = Omit<DiscordContext, 'wire' | 'wait' | 'shared' | 'isFresh' | 'saves' | 'looks'> &
   Partial<Pick<DiscordContext, 'wait'>>;
 
 /** A path for the one HTTP server, as it wants it. */
@@ -173,7 +174,7 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
   const begun = new Map<Promise<void>, APIInteraction>();
   let access: DiscordContext | undefined;
   const shared = settings.publicKey !== undefined;
-  const state = { shared, isFresh: freshIds(), keeping: keepings(), looks: looksFor() };
+  const state = { shared, isFresh: freshIds(), saves: savesUnderway(), looks: looksFor() };
   let open = true;
   const take = (interaction: APIInteraction, rest: REST): void => {
     access ??= { wait: waitOnClock, ...parts, ...state, wire: wireOf(rest) };

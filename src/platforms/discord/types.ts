@@ -19,37 +19,8 @@ import type { Ports, Request } from '../../chat/ports.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
 import type { KeyValueStore } from '../../storage/types.ts';
+import type { Saves } from '../session.ts';
 import type { Came } from './interaction.ts';
-
-// Answers on their way into the store: nobody waits for it to be answered, and a press that is quicker waits
-// for them.
-
-interface Keeping {
-  /** Whether the last answer could be kept: while none can, buttons would lead nowhere. */
-  works(): boolean;
-  /** Keeps something under an id, after what was to be kept under it before; `keep` resolves false when it could not. */
-  keep(id: string, keep: () => Promise<boolean>): Promise<boolean>;
-  /** Resolves when nothing is on its way any more under the id. */
-  settled(id: string): Promise<void>;
-}
-
-export function keepings(): Keeping {
-  const under = new Map<string, Promise<boolean>>();
-  let works = true;
-  return {
-    works: () => works,
-    async keep(id, keep) {
-      // Not before the answer itself is on its way.
-      const before: Promise<unknown> = under.get(id) ?? new Promise<void>((resolve) => setImmediate(resolve));
-      const done = before.then(keep);
-      under.set(id, done);
-      works = await done;
-      if (under.get(id) === done) under.delete(id);
-      return works;
-    },
-    settled: async (id) => void (await under.get(id)),
-  };
-}
 
 // Whose missed answers were looked for lately, so that not every ask of a person looks again.
 
@@ -173,7 +144,7 @@ export interface DiscordContext {
   readonly shared: boolean;
   /** Whether an id has not been seen by this process. */
   isFresh(id: string): boolean;
-  readonly keeping: Keeping;
+  readonly saves: Saves;
   readonly looks: Looks;
   readonly fault: Ports['fault'];
   readonly wire: Wire;
@@ -194,11 +165,9 @@ export function waitOnClock(milliseconds: number): Wait {
   return { over, cancel: () => clearTimeout(timer) };
 }
 
-// An ask on its way into the pipeline, with what is known of it already.
+// A request on its way into the pipeline, with what is known of it already.
 
-export interface Ask extends Pick<Request, 'text' | 'written'> {
+export interface Ask extends Pick<Request, 'text' | 'written' | 'given'> {
   /** The command that was chosen with nothing told: where it needs something, its form opens at once. */
   readonly bare?: Command;
-  /** The command and what was told, where they are known without reading the text again. */
-  readonly form?: { readonly command: Command; readonly given: Readonly<Record<string, string>> };
 }

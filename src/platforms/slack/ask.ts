@@ -3,57 +3,37 @@
 import { Buffer } from 'node:buffer';
 import type { Form } from '../../chat/command.ts';
 import { commandNamed } from '../../chat/form.ts';
-import { parseLine } from '../../chat/grammar.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Request } from '../../chat/ports.ts';
-import { fullName, optionsOf } from '../../input/command-shape.ts';
 import { formView } from './forms.ts';
 import { postTo } from './post.ts';
 import { sendAnswers } from './send.ts';
 import type { Party, SlackPorts, Where } from './types.ts';
 
-/** Answers an ask where its party is. */
-export async function answerAsk(
-  text: string,
-  party: Party,
-  ports: SlackPorts,
-  written: Request['written'] = 'line',
-): Promise<void> {
-  const answers = ports.answer({ ...requestOf(text, party, ports), written });
-  await sendAnswers(
-    { text, answers, changeable: written === 'line' && formOf(text, ports) !== undefined },
-    party,
-    ports,
-  );
+/** A request as it came: typed, as the values of a form, or somebody's message. */
+export type SlackAsk = Pick<Request, 'text' | 'given' | 'written'>;
+
+/** Answers a request where its party is. */
+export async function answerAsk(ask: SlackAsk, party: Party, ports: SlackPorts): Promise<void> {
+  await sendAnswers({ ...ask, answers: ports.answer(requestOf(ask, party, ports)) }, party, ports);
 }
 
-/** A line as its party typed it: a channel, or a thread in it, is one conversation. */
-function requestOf(text: string, { asker, where }: Party, { preferences }: SlackPorts): Request {
+/** A channel, or a thread in it, is one conversation. */
+function requestOf(ask: SlackAsk, { asker, where }: Party, { preferences }: SlackPorts): Request {
   const place = [where.channel, where.thread].filter((one) => one !== undefined).join(':');
-  return { asker, preferences, text, written: 'line', ...(place === '' ? {} : { place }) };
+  return { asker, preferences, written: 'line', ...ask, ...(place === '' ? {} : { place }) };
 }
 
-/** The form of an ask with everything told in it; undefined where it has no details to change. */
-export function formOf(
-  text: string,
-  { commands, preferences }: Pick<SlackPorts, 'commands' | 'preferences'>,
-): Form | undefined {
-  const parsed = parseLine(text, commands, preferences);
-  if (!parsed.ok || optionsOf(parsed.command).length < 2) return undefined;
-  return { command: fullName(parsed.command), told: Object.fromEntries(parsed.optionTexts) };
-}
-
-/** Answers an ask; where it only lacks what must be told, its form opens instead, as long as Slack lets it. */
+/** Answers what is typed; where it only lacks what must be told, its form opens instead, as long as Slack lets it. */
 export async function answerOrForm(text: string, trigger: string, party: Party, ports: SlackPorts): Promise<void> {
-  const answers = ports.answer(requestOf(text, party, ports))[Symbol.asyncIterator]();
+  const answers = ports.answer(requestOf({ text }, party, ports))[Symbol.asyncIterator]();
   const first = await answers.next();
   if (first.done !== true && lacksOnly(first.value) && (await openForm(first.value.form, trigger, party, ports))) {
     // Nobody takes what else there is: it ends here.
     await answers.return?.();
     return;
   }
-  const changeable = formOf(text, ports) !== undefined;
-  await sendAnswers({ text, answers: after(first, answers), changeable }, party, ports);
+  await sendAnswers({ text, answers: after(first, answers) }, party, ports);
 }
 
 /** Opens a command's form; false when there is no such command or Slack opens no form any more. */

@@ -2,9 +2,10 @@
 
 import type { types } from '@slack/bolt';
 import { type Command, readOptions } from '../../chat/command.ts';
-import { formLine } from '../../chat/command-line.ts';
+import { formRequest } from '../../chat/command-line.ts';
 import { commandNamed, type Field, formFields, formGiven } from '../../chat/form.ts';
 import { isHazard } from '../../chat/hazard-answers.ts';
+import type { Request } from '../../chat/ports.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { optionOf } from './buttons.ts';
@@ -124,7 +125,7 @@ function element({ choices, given, example, long }: Field): types.InputBlock['el
 /** What became of a form: problems by the block of their field, or the ask and where its answer goes. */
 type Submitted =
   | { readonly errors: Record<string, string> }
-  | { readonly ask: string | undefined; readonly where: Partial<Where> };
+  | { readonly ask: Pick<Request, 'text' | 'given'> | undefined; readonly where: Partial<Where> };
 
 /** Reads a form: only what was typed is judged here, for the rest may be known from elsewhere. Never throws on what was typed. */
 export function submitted(
@@ -135,15 +136,15 @@ export function submitted(
   const command = carried && commandNamed(carried.command, commands);
   if (!carried || !command) {
     const typed = Object.values(typedIn(view.state)).join('\n');
-    return { ask: isHazard(typed) ? typed : undefined, where: carried?.where ?? {} };
+    return { ask: isHazard(typed) ? { text: typed } : undefined, where: carried?.where ?? {} };
   }
   const optionTexts = formGiven(command, typedIn(view.state));
+  const requested = { ask: formRequest(command, optionTexts), where: carried.where };
   // What is told of a hazard is answered, and not mended at its field.
-  if (isHazard([...optionTexts.values()].join('\n')))
-    return { ask: formLine(command, optionTexts), where: carried.where };
+  if (isHazard([...optionTexts.values()].join('\n'))) return requested;
   const read = readOptions(command, optionTexts, preferences);
   const problems = read.ok ? [] : read.problems.filter(({ option }) => optionTexts.has(option));
-  if (problems.length === 0) return { ask: formLine(command, optionTexts), where: carried.where };
+  if (problems.length === 0) return requested;
   const errors: Record<string, string> = {};
   for (const { option, expected, fix } of problems) {
     errors[option] ??= cut(fix === undefined ? expected : `${expected} ${CHAT.type}: ${fix}`, VIEW.error);

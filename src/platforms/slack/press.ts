@@ -2,10 +2,10 @@
 
 import { accountKey } from '../../accounts/asker.ts';
 import type { Form } from '../../chat/command.ts';
-import { keptDraft } from '../../chat/form.ts';
-import { keptAnswer, showAnswer } from '../../chat/saved-replies.ts';
+import type { KeptAnswer } from '../../chat/saved-replies.ts';
 import { SLACK } from '../../text/chat-text.ts';
-import { answerAsk, formOf, openForm } from './ask.ts';
+import { lookUpPress, type PressKind } from '../session.ts';
+import { answerAsk, openForm } from './ask.ts';
 import type { Press } from './buttons.ts';
 import { renderSources } from './render.ts';
 import { sendFiles, sendMessages, sendPart, sendPictures, showInChannel, tell, tellGone } from './send.ts';
@@ -18,40 +18,53 @@ interface Pressed {
   readonly trigger: string;
 }
 
+/** What each press is for, but for one that opens a form with nothing in it. */
+const KINDS: Readonly<Record<Exclude<Press, 'open'>, PressKind>> = {
+  ask: 'ask',
+  part: 'look',
+  pictures: 'look',
+  sources: 'look',
+  change: 'change',
+  show: 'show',
+  all: 'look',
+  form: 'mend',
+  mended: 'fix',
+  tried: 'example',
+};
+
 /** Acts on a press. Rejects with what went wrong on the way. */
 export async function press(pressed: Pressed, party: Party, ports: SlackPorts): Promise<void> {
   const { name, id, place } = read(pressed);
-  const account = accountKey(party.asker);
+  if (name === undefined) return tell(SLACK.old, party, ports);
   if (name === 'open') return open({ command: pressed.value, told: {} }, pressed.trigger, party, ports);
-  await ports.keeping.get(id);
-  if (name === 'form' || name === 'mended' || name === 'tried') {
-    const draft = await keptDraft(ports.kept, id, account);
-    const line = name === 'mended' ? draft?.fix : name === 'tried' ? draft?.example : undefined;
-    if (line !== undefined) return answerAsk(line, party, ports);
-    return name === 'form' && draft?.form ? open(draft.form, pressed.trigger, party, ports) : tellGone(party, ports);
+  const what = await lookUpPress({ kind: KINDS[name], id, place }, accountKey(party.asker), ports);
+  switch (what.found) {
+    case 'request':
+      return answerAsk({ text: what.text }, party, ports);
+    case 'form':
+      return open(what.form, pressed.trigger, party, ports);
+    case 'answer':
+      return look({ name, id, place }, what.answer, party, ports);
+    case 'gone':
+      return tellGone(party, ports);
+    default:
+      return tell(SLACK.old, party, ports);
   }
-  if (name === 'show') {
-    const shown = await showAnswer(ports.kept, id, account);
-    if (!shown) return tellGone(party, ports);
-    await showInChannel(id, shown, party, ports);
-    return;
-  }
-  const kept = name && (await keptAnswer(ports.kept, id, account));
-  if (!name || !kept) return name ? tellGone(party, ports) : tell(SLACK.old, party, ports);
-  const { reply } = kept;
+}
+
+/** A stored answer, looked into or shown to everybody. */
+async function look(
+  { name, id, place }: { readonly name: Press; readonly id: string; readonly place: number },
+  answer: KeptAnswer,
+  party: Party,
+  ports: SlackPorts,
+): Promise<void> {
+  const { reply } = answer;
+  if (name === 'show') return void (await showInChannel(id, answer, party, ports));
   if (name === 'sources') return sendMessages(renderSources(reply), party, ports);
   if (name === 'all') return sendFiles(reply, reply.blocks, party, ports);
   if (name === 'pictures') return sendPictures(reply, party, ports);
-  if (name === 'change') {
-    const form = formOf(kept.text, ports);
-    return form ? open(form, pressed.trigger, party, ports) : tell(SLACK.old, party, ports);
-  }
-  if (name === 'part') {
-    if (!(await sendPart(reply, place, party, ports))) await tell(SLACK.old, party, ports);
-    return;
-  }
-  const action = reply.actions[place];
-  return action ? answerAsk(action.ask, party, ports) : tell(SLACK.old, party, ports);
+  if (!(await sendPart(reply, place, party, ports))) await tell(SLACK.old, party, ports);
 }
 
 export const PRESSES: readonly Press[] = [

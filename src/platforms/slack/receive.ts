@@ -137,7 +137,7 @@ export function receive(app: App, ports: SlackPorts): void {
       const party = partyOf(context, client, where);
       await act({ id: shortcut.trigger_id, ...repeated(context) }, party, ports, () => {
         const text = typedText(shortcut.message.text ?? '', context.botUserId);
-        return text === '' ? tell(SLACK.noAsk, party, ports) : answerAsk(text, party, ports, 'message');
+        return text === '' ? tell(SLACK.noAsk, party, ports) : answerAsk({ text, written: 'message' }, party, ports);
       });
     },
   );
@@ -192,7 +192,7 @@ async function message(
   const party = partyOf(context, client, { user, channel, thread: thread_ts });
   await act({ id, ...repeated(context) }, party, ports, () => {
     const ask = typedText(text, context.botUserId);
-    return answerAsk(ask === '' ? 'help' : ask, party, ports);
+    return answerAsk({ text: ask === '' ? 'help' : ask }, party, ports);
   });
 }
 

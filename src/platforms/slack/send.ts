@@ -4,13 +4,13 @@ import { accountKey } from '../../accounts/asker.ts';
 import { fileStem, oneLine, sheetCsv, sheetText } from '../../chat/files.ts';
 import { isPart } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
-import { mintId } from '../../chat/saved-replies.ts';
+import type { Request } from '../../chat/ports.ts';
 import type { Block, Reply } from '../../reply/reply.ts';
 import { Outage } from '../../storage/types.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { FILES } from '../../text/sheets-text.ts';
 import { Unworked } from '../../workers/queue.ts';
-import { storeForButtons } from '../session.ts';
+import { type AnswerSession, deliverAnswers, storeForButtons } from '../session.ts';
 import { MOST_MESSAGES } from './limits.ts';
 import { isDirect, type Post, type Posted, postTo, replaceable } from './post.ts';
 import {
@@ -200,63 +200,25 @@ function shareIn(place: Parameters<typeof sharePictures>[2], out: Pictured, { pa
   return sharePictures(out.pictures.drawn, party.client, place);
 }
 
-// Better answers waited for a moment: what stands then is shown at once, and the last one in its place.
-
-/** An answer to show; `final` when no other follows. */
-interface Settled<T> {
-  readonly value: T;
-  readonly final: boolean;
-}
-
-/** The last value alone where it comes within the patience; else the one that stands then, and the last. None of none. */
-async function* settled<T>(values: AsyncIterable<T>, patience: () => Promise<void>): AsyncGenerator<Settled<T>> {
-  const coming = values[Symbol.asyncIterator]();
-  const late = patience().then(() => 'late' as const);
-  let standing: { readonly value: T } | undefined;
-  let shown = false;
-  for (;;) {
-    const next = coming.next();
-    let came = standing && !shown ? await Promise.race([next, late]) : await next;
-    if (came === 'late') {
-      if (standing) yield { value: standing.value, final: false };
-      shown = true;
-      came = await next;
-    }
-    if (came.done === true) break;
-    standing = { value: came.value };
-  }
-  if (standing) yield { value: standing.value, final: true };
-}
-
 /** What was asked, and the answers as they come. */
-interface AnsweredRequest {
-  readonly text: string;
+interface AnsweredRequest extends Pick<Request, 'text' | 'written'> {
   readonly answers: AsyncIterable<Answer>;
-  /** Whether the ask can be opened as a form. */
-  readonly changeable?: boolean;
 }
 
 /** Answers to the asker alone, or to the channel where the answer itself says so. Rejects when no way to them is left. */
 export async function sendAnswers(
-  { text, answers, changeable = false }: AnsweredRequest,
+  { text, written, answers }: AnsweredRequest,
   party: Party,
   ports: SlackPorts,
 ): Promise<void> {
   const way = { post: postTo(party.client, party.where, ports.now), party, ports };
-  const id = mintId();
   let before: Posted | undefined;
-  let keeping: Promise<void> = Promise.resolve();
-  for await (const { value: answer, final } of settled(answers, ports.patience)) {
-    const shown = 'audience' in answer && answer.audience === 'channel';
-    if (!final && shown) continue;
-    // Kept while it is sent, for the store takes its time to be sure; one after the other, so that the last one stays.
-    keeping = keeping.then(() => keep(id, answer, { text, shown }, party, ports));
-    const underWay = keeping.then(() => {
-      if (ports.keeping.get(id) === underWay) ports.keeping.delete(id);
-    });
-    ports.keeping.set(id, underWay);
+  const put = async (answer: Answer, last: boolean, { id, save }: AnswerSession): Promise<void> => {
+    const shown = isForChannel(answer);
+    void save(answer);
+    const changeable = 'headline' in answer && answer.form !== undefined && written !== 'message';
     const showing = { id, shown, changeable };
-    if (final && 'blocks' in answer) {
+    if (last && 'blocks' in answer) {
       const pictures = picturesOf(answer, party.client, ports);
       // The figures wait for no picture that takes its time.
       if (!before && !shown && (await isLate(pictures, ports))) {
@@ -264,8 +226,25 @@ export async function sendAnswers(
       }
       before = await sendReply(answer, pictures, showing, before, way);
     } else before = await sendEach(render(answer, showing), way.post.toAsker, before, ports);
-  }
-  await keeping;
+  };
+  await deliverAnswers(
+    answers,
+    { patience: { over: ports.patience() }, saves: ports.saves },
+    {
+      async send(session) {
+        const { answer, last } = await session.first;
+        // What everybody sees is sent once.
+        if (last || !isForChannel(answer)) await put(answer, last, session);
+        return last;
+      },
+      edit: (last, session) => put(last, true, session),
+      save: (answer, id) => save(id, answer, text, party, ports),
+    },
+  );
+}
+
+function isForChannel(answer: Answer): boolean {
+  return 'audience' in answer && answer.audience === 'channel';
 }
 
 /** Shows a kept answer to the channel; whether it could be posted there. */
@@ -313,21 +292,17 @@ async function sendReply(
   return posted;
 }
 
-/** Keeps what the buttons of an answer need. Where the store does not take it, they tell so when they are pressed. */
-async function keep(
-  id: string,
-  answer: Answer,
-  { text, shown }: { readonly text: string; readonly shown: boolean },
-  { asker }: Party,
-  ports: SlackPorts,
-): Promise<void> {
+/** Stores what the buttons of an answer need. Where the store does not take it, they tell so when they are pressed. */
+async function save(id: string, answer: Answer, text: string, { asker }: Party, ports: SlackPorts): Promise<boolean> {
   const by = accountKey(asker);
   try {
     const form = 'problems' in answer ? answer.form : undefined;
-    await storeForButtons(ports.kept, id, answer, { by, text, shown, form });
+    await storeForButtons(ports.kept, id, answer, { by, text, shown: isForChannel(answer), form });
+    return true;
   } catch (cause) {
     // The store tells of its own outages, once and not for every ask.
     if (!(cause instanceof Outage)) ports.fault(id, cause);
+    return false;
   }
 }
 

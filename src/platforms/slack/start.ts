@@ -7,6 +7,7 @@ import { freshIds } from '../../chat/rate-limit.ts';
 import { asRequest } from '../../chat/request-id.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import type { PlatformContext, RunningPlatform, SlackSettings } from '../platform.ts';
+import { savesUnderway } from '../session.ts';
 import { type Installations, type InstallPage, installationsIn, installPages, sealOf } from './install.ts';
 import { receive } from './receive.ts';
 import { FetchReceiver } from './receiver.ts';
@@ -37,7 +38,7 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
     begun.add(work);
     void work.finally(() => begun.delete(work)).catch(() => undefined);
   };
-  const ports: SlackPorts = { ...parts, isFresh: freshIds(), later, keeping: new Map(), acting: new Set() };
+  const ports: SlackPorts = { ...parts, isFresh: freshIds(), later, saves: savesUnderway(), acting: new Set() };
   const logger = loggerOf(ports);
   const clientOptions: webApi.WebClientOptions = {
     logger,

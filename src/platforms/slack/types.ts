@@ -8,6 +8,7 @@ import type { Request } from '../../chat/ports.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
 import type { KeyValueStore } from '../../storage/types.ts';
+import type { Saves } from '../session.ts';
 
 export interface SlackPorts {
   readonly answer: (request: Request) => AsyncIterable<Answer>;
@@ -22,8 +23,7 @@ export interface SlackPorts {
   later(work: Promise<unknown>): void;
   /** Those whose deeds are acted on at this moment. */
   readonly acting: Set<Party>;
-  /** What is being kept under an id at this moment: a button may be pressed before the store is done. */
-  readonly keeping: Map<string, Promise<void>>;
+  readonly saves: Saves;
   /** Whether the asker has a project in use, whose rooms and picks fill what is not told. */
   holds(asker: Asker): Promise<boolean>;
   fault(reference: string, cause: unknown): void;
@@ -39,7 +39,7 @@ export interface SlackPorts {
 }
 
 /** What main hands in; the rest is made at the start. */
-export type SlackParts = Omit<SlackPorts, 'isFresh' | 'later' | 'keeping' | 'acting'>;
+export type SlackParts = Omit<SlackPorts, 'isFresh' | 'later' | 'saves' | 'acting'>;
 
 /** Whoever did something in Slack, with what is needed to answer. */
 export interface Party {

@@ -9,7 +9,8 @@ import { freshIds } from '../../../src/chat/rate-limit.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import { receive } from '../../../src/platforms/discord/receive.ts';
 import { handleHttp } from '../../../src/platforms/discord/start.ts';
-import { type DiscordContext, keepings, looksFor, waitOnClock, wireOf } from '../../../src/platforms/discord/types.ts';
+import { type DiscordContext, looksFor, waitOnClock, wireOf } from '../../../src/platforms/discord/types.ts';
+import { savesUnderway } from '../../../src/platforms/session.ts';
 import { fill, menu, pick, press, slash, typing } from '../../discord/interactions.ts';
 import { bent, type Draw, damaged } from './bend.ts';
 import type { Lane, LaneParts } from './lane.ts';
@@ -34,7 +35,7 @@ export function discordLane(parts: LaneParts): Lane {
     kept: parts.store.kept,
     shared: true,
     isFresh: freshIds(),
-    keeping: keepings(),
+    saves: savesUnderway(),
     looks: looksFor(),
     wire: wireOf(rest),
     wait: waitOnClock,
