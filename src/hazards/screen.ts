@@ -276,8 +276,9 @@ interface Seen {
 function sightings(text: Text, rules: typeof TABLES.rules): readonly Seen[] {
   const seen: Seen[] = [];
   meetings(text, rules, (one, match) => {
-    const { rule, hazard, language, unless } = one;
+    const { rule, hazard, language, unless, unlessBefore } = one;
     if (unless.some((id) => isNear(text, id, match))) return false;
+    if (unlessBefore.some((id) => isNear(text, id, { ...match, to: match.from }, 0))) return false;
     if (!rule.undeniable && match.hits.some((hit) => isDenied(text, hit))) return false;
     const feared = rule.level === 'emergency' && isFeared(text, match);
     const or = feared ? undefined : doubt(text, match);
@@ -317,9 +318,10 @@ function present(text: Text): readonly Seen[] {
   });
 }
 
-function isNear(text: Text, id: number, { from, to }: Match): boolean {
+/** Whether a class is within six words of a match, or within fewer after it. */
+function isNear(text: Text, id: number, { from, to }: Match, after = RULED_OUT): boolean {
   const places = text.places.get(id) ?? [];
-  const [low, high] = [(text.tokens[from]?.at ?? 0) - RULED_OUT, (text.tokens[to]?.at ?? 0) + RULED_OUT];
+  const [low, high] = [(text.tokens[from]?.at ?? 0) - RULED_OUT, (text.tokens[to]?.at ?? 0) + after];
   let [a, b] = [0, places.length];
   while (a < b) {
     const middle = (a + b) >> 1;

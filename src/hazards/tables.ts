@@ -19,6 +19,8 @@ export interface Rule {
   readonly ordered?: true;
   /** Classes that rule it out within six words. */
   readonly unless?: string;
+  /** Classes that rule it out only in the six words before it: `can i`, `how to`. */
+  readonly unlessBefore?: string;
   /** Detail about the hazard, for the answer. */
   readonly about?: string;
   /** Counts even if negated: `won't stop bleeding`. */
@@ -80,6 +82,7 @@ export interface CompiledRule<R> {
   readonly language: Language;
   readonly needs: readonly number[];
   readonly unless: readonly number[];
+  readonly unlessBefore: readonly number[];
 }
 
 /** A class formed by a word of one class followed by one of another. */
@@ -174,7 +177,13 @@ export function compiled(common: Readonly<Record<string, string>>, lexicons: rea
     of: Pick<CompiledRule<R>, 'hazard' | 'language'>,
   ): void => {
     for (const rule of own) {
-      const one = { rule, ...of, needs: needed(rule.needs), unless: 'unless' in rule ? needed(rule.unless ?? '') : [] };
+      const one = {
+        rule,
+        ...of,
+        needs: needed(rule.needs),
+        unless: 'unless' in rule ? needed(rule.unless ?? '') : [],
+        unlessBefore: 'unlessBefore' in rule ? needed(rule.unlessBefore ?? '') : [],
+      };
       for (const id of one.needs) into.set(id, [...(into.get(id) ?? []), one]);
     }
   };
