@@ -66,6 +66,18 @@ const TEXTS: Readonly<Record<string, Emergency>> = {
     act: 'Get everybody off that floor and out from under it, and put nothing more on it.',
     call: `a licensed contractor or a structural engineer today; ${NUMBER} if it still moves or somebody is hurt.`,
   },
+  asbestos: {
+    act: 'Stop now. Switch off the fan, AC or furnace, get everybody out of that dust, and close the door behind you. Don’t sweep or vacuum.',
+    call: `an accredited asbestos inspector before anybody goes back in; ${NUMBER} if somebody can’t breathe well.`,
+  },
+  lead: {
+    act: 'Stop now. Switch off the fan, AC or furnace, get children and pets out of that dust, and wash hands and faces. Don’t sweep or vacuum.',
+    call: `the doctor for any child or pregnant woman who was in it (a blood test shows lead), or poison control; ${NUMBER} if somebody can’t breathe well. A lead-safe certified contractor cleans it up.`,
+  },
+  silica: {
+    act: 'Stop now and get everybody out of that dust into fresh air. Let it settle, and don’t dry-sweep it.',
+    call: `${NUMBER} if somebody can’t breathe well; a doctor for a cough that stays. Go back only with water or a HEPA vacuum on the tool and a fitted respirator.`,
+  },
 };
 
 /** One line each for whoever reads no English: what to do, and the number. */
