@@ -69,6 +69,9 @@ export const FUMES: Lexicon = {
     SICK: 'sick',
     SHUT: `closed windows_shut windows_closed window_shut window_closed no_ventilation without_ventilation no_windows unventilated closed_room poorly_ventilated no_fresh_air no_airflow closet crawl_space crawlspace sealed_room small_bathroom tiny_bathroom basement_with_no shut all_closed windows_painted_shut dont_open no_fan without_a_fan winter_closed cant_open`,
     HARMFUL: `toxic dangerous harmful poisonous pregnant pregnancy baby newborn infant toddler asthma overnight sleep~ sleeping respirator ventilate~ ventilation ventilating explode~ explosive ignite~ flammable catch_fire breathe~ breathing inhal* safe_to_breathe`,
+    /** Asked before it is done. */
+    FLAME_ASKED:
+      'do_pilot do_the_pilot does_the_pilot does_a_pilot does_my_pilot should_the_pilot can_the_pilot has_to_be have_to_be need_to_be needs_to_be must_i must_the how_far how_close matter matters bad_idea good_idea before_i before_we before_using do_i_need do_i_have should_i_turn should_i_shut when_using',
     RAGS: 'oily_rag~ oil_rag~ oil_soaked_rag~ stain_rag~ linseed_rag~ rag_pile rags_in_a_pile pile_of_rags rags_soaked linseed_oil oily_cloth~ solvent_rag~ greasy_rag~ stain_soaked finish_rag~ rags_full_of',
     RAGS_HOT: 'hot smok* warm smolder~ heating_up',
     FRESH:
@@ -80,14 +83,17 @@ export const FUMES: Lexicon = {
     FUMES_SURE:
       'stripper_fumes contact_cement_fumes adhesive_fumes solvent_fumes glue_fumes primer_fumes paint_fumes lacquer_fumes thinner_fumes chemical_fumes epoxy_fumes shellac_fumes sealer_fumes polyurethane_fumes finish_fumes',
     FUMES_LIE: 'strong bad everywhere basement closet house room kids children dog pets birds heavy overwhelming',
+    GLUES: 'glue~ gluing glueing adhesive~ primer~ finish epoxy sealer~ fume~ remover~ poly polyurethane mastic cement',
   },
   rules: [
     { level: 'emergency', needs: 'RAG HEATS', within: 14, unless: 'WASH', about: 'flame' },
     { level: 'emergency', needs: 'FUMES SYMPTOM', within: 14, unless: 'NO_FUMES', about: 'ill' },
     { level: 'emergency', needs: 'STRONG SICK', within: 10, about: 'ill' },
     { level: 'emergency', needs: 'FUMES_SAID SICK', within: 10, about: 'ill' },
-    { level: 'emergency', needs: 'STRONG FLAME', within: 12, unless: 'AFTER_OFF', about: 'flame' },
+    { level: 'emergency', needs: 'STRONG FLAME', within: 12, unless: 'AFTER_OFF FLAME_ASKED', about: 'flame' },
     { level: 'emergency', needs: 'RAGS RAGS_HOT', within: 6, about: 'flame' },
+    { level: 'note', needs: 'STRONG FLAME', within: 12 },
+    { level: 'note', needs: 'PILOT_LIGHT GLUES', within: 16 },
     { level: 'note', needs: 'STRONG SHUT', within: 12 },
     { level: 'note', needs: 'STRONG HARMFUL', within: 12 },
     { level: 'note', needs: 'RAGS', about: 'rags' },

@@ -2,6 +2,26 @@
 
 import type { Lexicon } from '../tables.ts';
 
+/** `fuming at`, `wife is fuming`: anger, not vapor, and so for each who may be angry. */
+const ANGRY = [
+  'i_am',
+  'im',
+  'i_was',
+  'he_is',
+  'hes',
+  'she_is',
+  'shes',
+  'wife_is',
+  'husband_is',
+  'wife_was',
+  'husband_was',
+  'still',
+  'left',
+  'was',
+]
+  .map((who) => `${who}_fuming`)
+  .join(' ');
+
 export const WOUND: Lexicon = {
   hazard: 'wound',
   classes: {
@@ -14,7 +34,8 @@ export const WOUND: Lexicon = {
     LIMB: 'finger fingers thumb thumbs wrist wrists elbow shin shins forearm eyelid eyeball fingertip fingertips toes forehead pinky pinkie eyes knuckles ankle foot hand hands palm arm leg knee toe eye face head skin calf thigh scalp heel index_finger kneecap fingernail toenail feet',
     SLASHED: `cut~ cutting sliced slice~ slicing slashed slash~ gashed gash~ stabbed stab~ lacerat* nicked chopped chop~ severed slit split punctured puncture~ pierced pierce~ impaled jabbed sawed drilled burned burnt burn~ scalded crushed crush~ smashed smash~ pinched pinch~ mashed hammered hit fractured sprained twisted dislocated
       scraped skewered injured jammed squashed ripped_open tore ripped nailed stapled shot screwed caught sanded skinned shaved banged whacked bashed broke broken bruised poked degloved mangled got_cut went_through went_into going_through ran_through pricked slammed dropped dropped_on fell_on landed_on ran_over infected opened_up opened nipped clipped hacked grazed gouged snagged pinned trapped laid_open`,
-    SHARP: `nail~ screw~ splinter~ staple~ glass blade~ metal chisel knife utility_knife carpet_knife razor razor_blade tack~ tack_strip~ nail_gun brad~ drill_bit saw shard~ sliver~ wood_chip wire needle spike saw_blade pry_bar scraper awl pin~ box_cutter linoleum_knife hook_blade something piece~ chunk~ fastener~ drywall_screw`,
+    AWAY: 'away clear_of off_of far keep keeping guard push_stick hold held holding grip',
+    SHARP: `nail~ grinder~ router_bit jigsaw~ multitool multi_tool oscillating_tool planer screw~ splinter~ staple~ glass blade~ metal chisel knife utility_knife carpet_knife razor razor_blade tack~ tack_strip~ nail_gun brad~ drill_bit saw shard~ sliver~ wood_chip wire needle spike saw_blade pry_bar scraper awl pin~ box_cutter linoleum_knife hook_blade something piece~ chunk~ fastener~ drywall_screw`,
     INTO: 'in into through thru inside under stuck embedded lodged went_in went_into went_through right_through clean_through deep out_of across',
     BLEED: 'bleed~ bleeding bled hemorrhag* blood bloody gushing_blood blood_loss pumping_blood',
     BLEED_BAD: `wont_stop bad badly lot heavy heavily everywhere help still profusely deep hard fast cut knife saw blade stop_the stop_bleeding cant_stop all_over pretty a_ton gushing hand finger thumb arm leg foot head pressure squirting spurting soaking towel through_the_bandage
@@ -37,6 +58,44 @@ export const WOUND: Lexicon = {
       pain_in_chest pressure_in_my_chest heart_attack having_a_stroke stroke_symptoms not_responding wont_wake_up knocked_me_out knocked_him_out knocked_her_out got_knocked_out was_knocked_out knocked_unconscious blacked_out concussion hit_my_head hit_his_head hit_her_head cracked_my_head banged_my_head head_injury broken_bone broken_arm broken_leg broke_my broke_his broke_her
       broken_wrist broken_ankle broken_finger broken_toe broken_rib heat_stroke heatstroke heat_exhaustion allergic_reaction anaphyla* chemical_burn~ third_degree choking choked_on turning_blue slurring slurred going_into_shock in_shock went_into_shock call_an_ambulance need_an_ambulance ambulance need_911 call_911 overdose poisoned poison_control sunstroke left_arm_is_numb left_arm_numb arm_is_numb numb_arm
       burned_my burnt_my burned_his burned_her electric_burn went_limp vision_went coughing_up_blood cant_stand_up cant_get_up hurt_bad badly_hurt badly_injured seriously_hurt seriously_injured is_trapped trapped_under pinned_under crushed_under fell_on_top stung_by_a bitten_by bit_by_a heart_is_racing electrocuted_him having_chest jaw_pain drowning throwing_up_blood cant_put_weight put_no_weight about_to_pass_out going_to_pass_out gonna_pass_out lips_are_blue is_blue having_trouble_breathing`,
+    CANT_DO:
+      'cant cannot can_not couldnt could_not unable cant_catch cannot_catch couldnt_catch cant_get cannot_get couldnt_get cant_take cant_draw cant_seem struggling fighting trouble difficulty hard_time barely hardly gasping_for',
+    BREATH: 'breath breaths breathe breathing enough_air',
+    BREATHLESS:
+      'floor subfloor wood underlayment underlay carpet planks vinyl membrane wall walls concrete slab plywood',
+    WHEEZE:
+      'wheez* gasping_for_air gasping_for_breath fighting_for_air fighting_for_breath cant_get_air cant_get_any_air cant_get_enough_air choking_on_the_dust choking_on_dust choking_on_the_fumes',
+    WHEEZE_OTHER: 'compressor saw vac vacuum motor fridge furnace router sander mower truck pump hinge door',
+    COUGH: 'cough~ coughing hacking hacks',
+    COUGHS_ON:
+      'wont_stop wont_quit cant_stop couldnt_stop doesnt_stop nonstop non_stop not_stopping keeps keep all_night all_day for_hours hours uncontrollably blood fit fits violently worse really_bad',
+    THROAT: 'throat windpipe airway airways my_tongue his_tongue her_tongue my_lips his_lips her_lips',
+    CLOSES: 'clos* swell~ swelling swollen tight tighten~ tightening constrict* sealing_up seizing',
+    ASTHMA: 'asthma asthmatic inhaler nebulizer epipen epi_pen',
+    ASTHMA_NOW:
+      'attack attacks flare~ flaring flared acting_up acted_up kicked_in kicking_in triggered set_off setting_off isnt_helping not_helping doesnt_help not_working isnt_working ran_out empty worse severe bad_now right_now having',
+    TASTES_METAL:
+      'metallic_taste metal_taste metally_taste taste_metal taste_metallic tasting_metal tastes_metallic tastes_like_metal taste_like_metal tastes_like_pennies taste_like_pennies taste_of_metal taste_of_pennies taste_pennies tasting_pennies taste_copper taste_of_copper coppery_taste tastes_like_copper',
+    TASTE_OTHER: 'water tap faucet coffee food decor style designer soda sink',
+    ILL_NOW: `dizzy dizziness light_headed lightheaded nausea nauseous nauseated queasy woozy vomit~ vomiting puke puked puking gonna_puke throw_up throwing_up threw_up feel_sick feeling_sick feels_sick felt_sick made_me_sick making_me_sick makes_me_sick sick_to_my_stomach sick_to_his_stomach sick_to_her_stomach feel_faint
+      feeling_faint going_faint nearly_fainted almost_fainted room_is_spinning head_is_spinning head_spinning head_is_pounding head_pounding splitting_headache pounding_headache feel_drunk feeling_drunk loopy feel_ill feeling_ill really_sick so_sick tunnel_vision seeing_spots legs_are_rubber`,
+    ILL_AT: `sand~ sanding sanded strip~ stripping stripped stripper grind~ grinding ground_down scrape~ scraping scraped glu* gluing glueing glue adhesive~ mastic~ epoxy~ heat_gun dust dusty demo demoing cutting_concrete cutting_tile thinset spread~ spreading primer priming caulking sealing sealer painting paint foam remover demolition torching
+      ripping_up tearing_up pulling_up pulling_carpet tearing_out sweep~ sweeping vacuuming`,
+    SAW_TOOL: `saw~ table_saw~ miter_saw~ mitre_saw chop_saw~ circular_saw~ circ_saw~ skill_saw jig_saw jigsaw~ band_saw track_saw sawblade saw_blade blade~ grinder~ router~ multi_tool multitool oscillating_tool nail_gun nailer~ planer~ jointer utility_knife carpet_knife box_cutter knife drill~ power_tool`,
+    SAW_GETS:
+      'got gets took_a_bite takes_a_bite took_a_piece took_a_chunk bit bites caught nipped chewed ate grabbed took tagged clipped jumped_into jumped_onto slipped_into slipped_onto ran_into ran_over ran_across went_into went_across went_over kicked_back_into kicked_into met hit grazed raked',
+    MEETS:
+      'into_the against_the on_the met touched hit got_caught slipped_into slipped_onto went_into got_into got_by caught_in caught_by in_the under_the across_the got_pulled',
+    FLAKE:
+      'chip~ chips flake~ flakes peeling~ peelings crumb~ crumbs dust powder scraping~ scrapings shaving~ bits pieces piece chunk~',
+    FLAKED:
+      'paint painted windowsill window window_sill baseboard trim lead asbestos tile tiles mastic thinset grout mortar plaster linoleum lino popcorn ceiling vermiculite insulation leveler leveller concrete cement glue adhesive old drywall varnish caulk',
+    EATS: 'ate eat eats eating eaten lick~ licks licked licking licked_up chew~ chews chewed chewing swallow~ swallowed swallowing in_her_mouth in_his_mouth in_their_mouth in_its_mouth in_my_mouth mouthing munch~ munching nibbl* gnaw* gobbl* suck~ sucking ingest* tasted tasting mouthful',
+    BREATHES: 'breathing breathed breathes breath~ inhal* coughing sneezing',
+    EATEN: `paint_chip~ paint_flake~ paint_dust paint_peeling~ thinset mortar_powder grout_powder grout_haze mastic adhesive glue lead_paint lead_dust lead_chip~ asbestos plaster joint_compound spackle caulk vermiculite leveler leveller floor_patch wet_paint primer varnish sealer tile_dust concrete_dust cement powder foam_insulation antifreeze`,
+    FOOD: 'snack~ cookie~ cracker~ potato tortilla cereal food foods dinner lunch breakfast meal~ chocolate popcorn_on sandwich table spaghetti toast bread pizza',
+    ALL_WELL:
+      'nothing_is_wrong nothing_wrong nothing_was_wrong nothings_wrong nothing_broken nothing_is_broken said_nothing says_nothing all_clear is_fine its_fine im_fine i_am_fine was_fine hes_fine shes_fine all_good checked_out clean_bill no_big_deal no_damage cleared_me cleared_him cleared_her said_its_fine said_im_fine said_i_am_fine sent_me_home sent_him_home sent_her_home last_year last_month years_ago',
     SWALLOWED: 'swallowed swallow drank ate eaten ingested drinking licking inhaled_a got_into chewed_on',
     POISON:
       'glue stripper bleach chemical~ adhesive solvent thinner paint_thinner cleaner nail screw staple~ silica_gel packet primer caulk sealer mineral_spirits poison antifreeze grout_sealer foam battery rat_bait remover acid putty filler varnish',
@@ -69,7 +128,9 @@ export const WOUND: Lexicon = {
     HURT_SAID:
       'collapsed hurt_badly got_hurt is_hurt was_hurt got_injured is_injured is_unconscious fell_and fell_down fell_over fell_hard is_choking not_moving isnt_moving cant_breathe seriously_hurt badly_hurt passed_out fainted was_electrocuted got_electrocuted wont_wake is_not_breathing isnt_breathing got_crushed got_trapped is_stuck_under is_trapped',
     HEALED: `bleeding_stopped bleeding_has_stopped stopped_the_bleeding stopped_bleeding bleeding_is_under_control got_stitches got_it_stitched stitched_up stitched_it saw_a_doctor saw_the_doctor doctor_checked doctor_looked doctor_said doctor_saw been_to_the_er been_to_the_hospital back_from_the_er back_from_the_hospital back_from_urgent_care went_to_the_er went_to_the_hospital went_to_urgent_care paramedics_checked
-      paramedics_came ambulance_came ambulance_took nurse_checked nurse_looked im_fine_now im_ok_now im_okay_now feeling_fine_now all_bandaged bandaged_it bandaged_up cleaned_and_bandaged rinsed_it_out eye_is_fine eye_is_ok eye_feels_fine got_a_tetanus_shot had_a_tetanus_shot got_my_tetanus had_my_tetanus hes_fine_now shes_fine_now hes_ok_now shes_ok_now in_the_hospital_now is_being_treated got_treated was_treated is_bandaged hes_okay_now`,
+      paramedics_came ambulance_came ambulance_took nurse_checked nurse_looked im_fine_now im_ok_now im_okay_now feeling_fine_now all_bandaged bandaged_it bandaged_up cleaned_and_bandaged rinsed_it_out eye_is_fine eye_is_ok eye_feels_fine got_a_tetanus_shot had_a_tetanus_shot got_my_tetanus had_my_tetanus hes_fine_now shes_fine_now hes_ok_now shes_ok_now in_the_hospital_now is_being_treated got_treated was_treated is_bandaged hes_okay_now urgent_care_said_nothing urgent_care_says_nothing urgent_care_cleared doctor_cleared doctor_says er_said_nothing er_cleared`,
+    MEETS_SURE:
+      'slipped_into slipped_onto slid_into went_into ran_into got_into got_caught caught_in got_pulled pulled_into touched met hit bumped_into fell_into into_the against_a against_the_spinning',
   },
   rules: [
     { level: 'emergency', needs: 'BLEEDING', undeniable: true, unless: 'CAULKS' },
@@ -87,21 +148,97 @@ export const WOUND: Lexicon = {
     { level: 'emergency', needs: 'I_HURT MINE', within: 3 },
     { level: 'emergency', needs: 'CUT_OFF MINE', within: 6 },
     { level: 'emergency', needs: 'CUT_OFF LIMB_SURE', within: 6 },
-    { level: 'emergency', needs: 'TO_BONE', unless: 'BOARDS' },
+    { level: 'emergency', needs: 'TO_BONE', unless: 'BOARDS PRICE' },
     { level: 'emergency', needs: 'FELL FROM', within: 6, unless: 'THINGS_FALL' },
-    { level: 'emergency', needs: 'UNWELL', undeniable: true, unless: 'CAULKS UNWELL_OTHER', about: 'ill' },
+    {
+      level: 'emergency',
+      needs: 'UNWELL',
+      undeniable: true,
+      unless: 'CAULKS UNWELL_OTHER PRICE_SEEN PRICE_DID',
+      about: 'ill',
+    },
+    {
+      level: 'emergency',
+      needs: 'CANT_DO BREATH',
+      within: 5,
+      ordered: true,
+      undeniable: true,
+      unless: 'BREATHLESS_CANT PRICE_SEEN PRICE_DID',
+      about: 'ill',
+    },
+    { level: 'emergency', needs: 'WHEEZE', unless: 'WHEEZE_OTHER PRICE_SEEN', about: 'ill' },
+    {
+      level: 'emergency',
+      needs: 'COUGH COUGHS_ON',
+      within: 5,
+      undeniable: true,
+      unless: 'WHEEZE_OTHER PRICE_SEEN',
+      about: 'ill',
+    },
+    { level: 'emergency', needs: 'THROAT CLOSES', within: 6, about: 'ill' },
+    { level: 'emergency', needs: 'ASTHMA ASTHMA_NOW', within: 5, unlessBefore: 'SUPPOSED', about: 'ill' },
+    { level: 'emergency', needs: 'TASTES_METAL', unless: 'TASTE_OTHER', about: 'ill' },
+    { level: 'emergency', needs: 'ILL_NOW ILL_AT', within: 16, unless: 'PRICE_SEEN PRICE_DID', about: 'ill' },
     { level: 'emergency', needs: 'SWALLOWED POISON', within: 7, about: 'poison' },
+    {
+      level: 'emergency',
+      needs: 'YOUNG EATS EATEN',
+      within: 14,
+      unless: 'FOOD',
+      unlessBefore: 'SUPPOSED',
+      about: 'poison',
+    },
+    {
+      level: 'emergency',
+      needs: 'YOUNG EATS FLAKE FLAKED',
+      within: 16,
+      unless: 'FOOD',
+      unlessBefore: 'SUPPOSED',
+      about: 'poison',
+    },
+    { level: 'emergency', needs: 'YOUNG BREATHES FLAKE FLAKED', within: 16, unlessBefore: 'SUPPOSED', about: 'poison' },
+    {
+      level: 'emergency',
+      needs: 'SAW_TOOL SAW_GETS LIMB_SURE',
+      within: 9,
+      ordered: true,
+      unless: 'LIKE_HAND WITHOUT_HURT',
+    },
+    { level: 'emergency', needs: 'SAW_TOOL SAW_GETS MINE', within: 9, ordered: true, unless: 'LIKE_HAND WITHOUT_HURT' },
+    {
+      level: 'emergency',
+      needs: 'LIMB_SURE MEETS_SURE SAW_TOOL',
+      within: 6,
+      ordered: true,
+      unless: 'LIKE_HAND WITHOUT_HURT AWAY',
+    },
+    {
+      level: 'emergency',
+      needs: 'MINE MEETS SAW_TOOL',
+      within: 7,
+      ordered: true,
+      unless: 'LIKE_HAND WITHOUT_HURT AWAY',
+    },
     { level: 'emergency', needs: 'SHOT', unless: 'LIKE_HAND' },
     { level: 'emergency', needs: 'STEPPED_ON SHARP', within: 5 },
     { level: 'emergency', needs: 'RUSTY SHARP LIMB', within: 12 },
-    { level: 'emergency', needs: 'TETANUS', unless: 'KIT' },
+    { level: 'emergency', needs: 'TETANUS', unless: 'KIT ALL_WELL' },
     { level: 'emergency', needs: 'SHARP STUCK_IN_ME', within: 5 },
     { level: 'emergency', needs: 'MY_EYE GOT_IN_SURE', within: 5, about: 'eye' },
-    { level: 'emergency', needs: 'PERSON HURT_SAID', within: 4 },
+    { level: 'emergency', needs: 'PERSON HURT_SAID', within: 4, unless: 'PRICE_SEEN PRICE_DID' },
   ],
   /** `my hand`, `his left thumb`: part of a person, not of a tool or a room. */
-  joins: { MINE: { needs: 'WHOSE PART', within: 3 }, MY_EYE: { needs: 'WHOSE EYE', within: 3 } },
-  lookalikes: `bleed_caulk caulk_bleeding caulk_bleed~ bleed_through bleeding_through bleeds_through bleed_the_radiator bleed_the_line bleed_valve bleed_the_valve bleed_air bleeder_valve color_bleed stain_bleed tannin_bleed bleeding_edge blood_stain~ blood_red blood_orange bloody_hell blood_sweat bloody_thing full_bleed mastic_bleed ink_bleed bleeding_out_of_the_seams glue_bleed
+  joins: {
+    MINE: { needs: 'WHOSE PART', within: 3 },
+    MY_EYE: { needs: 'WHOSE EYE', within: 3 },
+    /** `the wood can't breathe`. */
+    BREATHLESS_CANT: { needs: 'BREATHLESS CANT_DO', within: 2 },
+    /** `at the price`, `the quote was`: what shocks or takes the breath is money. */
+    PRICE_SEEN: { needs: 'PRICE_SEES PRICE', within: 4 },
+    PRICE_DID: { needs: 'PRICE PRICE_DOES', within: 4 },
+  },
+  lookalikes: `${ANGRY} fuming_at fuming_about fuming_over fuming_mad fuming_that fuming_because choking_point~ choke_point~ choked_up choking_hazard~ drowning_in cut_off_date~ cut_off_time cut_off_point cutoff_date stab_at a_stab stabbing_guess stab_in_the_dark cough_up coughed_up_the cough_up_the coughing_up_the take_my_breath takes_my_breath breath_of_fresh save_your_breath catch_your_breath dont_hold_your_breath hold_my_breath
+    bleed_caulk caulk_bleeding caulk_bleed~ bleed_through bleeding_through bleeds_through bleed_the_radiator bleed_the_line bleed_valve bleed_the_valve bleed_air bleeder_valve color_bleed stain_bleed tannin_bleed bleeding_edge blood_stain~ blood_red blood_orange bloody_hell blood_sweat bloody_thing full_bleed mastic_bleed ink_bleed bleeding_out_of_the_seams glue_bleed
     knee_wall~ knee_pad~ knee_kicker finger_joint~ finger_jointed finger_groove rule_of_thumb thumb_rule thumb_tack~ thumb_screw~ thumb_nail_edge hand_saw~ handsaw hand_rail~ handrail hand_tool~ hand_scraped hand_scrape hand_plane by_hand on_hand at_hand hand_truck in_hand free_hand first_hand left_hand_side right_hand_side left_hand_door right_hand_door second_hand give_me_a_hand lend_a_hand hand_me_down hand_held hand_sand hand_nail hand_cut hand_towel handed hand_drawn on_the_other_hand other_hand_side
     face_nail~ face_of face_down face_up face_frame face_side face_board in_the_face on_the_face head_of_the_stairs head_start head_room head_space head_jamb door_head head_casing over_my_head overhead ahead nail_head~ screw_head~ head_height back_of my_head_around wrap_my_head off_my_head top_of_my_head scratching_my_head head_scratcher
     foot_of_the square_foot square_feet sq_foot sq_feet linear_foot linear_feet lineal_foot lineal_feet per_foot running_foot cubic_foot cubic_feet foot_traffic foot_note foot_print one_foot two_foot two_feet foot_long foot_wide foot_board foot_level a_foot cold_feet on_my_feet under_foot

@@ -2,14 +2,30 @@
 
 import type { Lexicon } from '../tables.ts';
 
+/** `smell coming up`: only the smell rises. Counted as a smell, so what is hidden in it stays one. */
+export const SMELL_RISES = ['smell', 'smells', 'odor', 'odour', 'stink', 'stench', 'stinks', 'reek', 'whiff']
+  .flatMap((smell) =>
+    [
+      'coming_up',
+      'comes_up',
+      'came_up',
+      'coming_through',
+      'coming_out',
+      'seeping_up',
+      'seeping',
+      'rising',
+      'wafting_up',
+    ].map((rises) => `${smell}_${rises}`),
+  )
+  .join(' ');
+
 export const GAS: Lexicon = {
   hazard: 'gas',
   classes: {
     EGG: 'egg eggs eggy fart farts cabbage skunk skunky garlic',
     GAS: 'gas gasses gases propane methane butane lpg lp_gas natural_gas nat_gas town_gas',
     EGGS: 'rotten_egg rotten_eggs bad_egg bad_eggs eggy sulfur sulphur sulfury mercaptan gassy',
-    SMELL:
-      'smell~ smelt smelly odor~ odour~ stink~ stinks stinky stank stench reek~ whiff~ scent sniff~ aroma smelling smells_like',
+    SMELL: `smell~ smelt smelly odor~ odour~ stink~ stinks stinky stank stench reek~ whiff~ scent sniff~ aroma smelling smells_like ${SMELL_RISES}`,
     GAS_PART: `gas_line~ gas_pipe~ gas_piping gas_main gas_hose gas_valve gas_connector~ gas_connection gas_fitting gas_meter gas_cock gas_shutoff gas_supply gas_tube gas_tubing gas_feed gas_stub gas_service
       flex_gas_line flexible_gas_line gas_flex_line propane_line propane_pipe propane_tank propane_hose gas_cylinder gas_bottle csst yellow_flex_line yellow_gas_line yellow_flexible_line lp_line gas_inlet gas_riser gas_tap`,
     GAS_THING: `gas_range~ gas_stove~ gas_oven gas_cooktop gas_hob gas_cooker gas_dryer gas_furnace gas_fireplace gas_boiler gas_water_heater gas_heater gas_grill gas_log gas_logs gas_appliance~ gas_insert`,
@@ -17,6 +33,26 @@ export const GAS: Lexicon = {
       'stove range oven cooktop dryer furnace boiler water_heater heater meter hob burner fireplace grill flexi_hose flex_hose yellow_hose flexi yellow_flexi flexible_hose gas_hose oven_hose pipe_behind_the_stove cooker hotplate aga boiler_pipe regulator',
     HISS: 'hiss~ whistl* sizzl*',
     LEAK: 'leak~ leaky escap* seep~ hissing spew~ flowing venting released whoosh~ pouring coming_out blowing wide_open filling fills pinhole pin_hole hole_in',
+    /** The flexible connector by its looks, where nobody calls it gas. */
+    YELLOW: `yellow_line~ yellow_pipe~ yellow_piping yellow_hose~ yellow_tube~ yellow_tubing yellow_flex yellow_flexi yellow_connector~ yellow_coated yellow_corrugated yellow_plastic_line yellow_bendy`,
+    FLEX: `flex_line~ flex_hose~ flex_pipe~ flex_connector~ flex_tube flex_tubing flexi_line flexible_line~ flexible_hose~ flexible_pipe~ flexible_connector~ flexible_tube flexible_tubing flexible_metal corrugated_line corrugated_hose corrugated_tubing corrugated_connector bendy_hose bendy_pipe bendy_line accordion_hose accordion_line`,
+    STOVES: 'stove range oven cooktop cooker hob dryer furnace water_heater boiler fireplace gas',
+    LEAK_HEARD: `hiss~ hissing whistl* whoosh~ leak~ leaking leaky hear_it smell~ smells smelling smelly smelt stink~ stinks odor~ reek~ whiff sulfur eggs gassy sizzl*`,
+    SMELLS_OFF:
+      'smells_off smells_funny smells_weird smells_strange smells_bad smells_wrong smells_odd smell_off smelling_funny smelling_weird funny_smell weird_smell strange_smell odd_smell bad_smell faint_smell stinks reeks whiff hissing hiss',
+    SHOVED:
+      'kick~ kicked step~ stepped shov* push~ pull~ slid slide~ sliding move~ moved moving drag~ dragged yank~ rolled tug~ tugged bump~ tripped_over kink~ bend~ bent twist~ twisted pinch~ pinched squash~ squashed flatten~ crush~ crushed crimp~ stretch~ nick~ dent~ scrap~ rub~',
+    AIR_TOOL: 'compressor air_hose pneumatic nailer air_line garden vacuum hydraulic chalk',
+    WATER_THING:
+      'water sink toilet dishwasher faucet fridge refrigerator icemaker washer washing_machine tub plumbing vent exhaust duct',
+    SAFE_TO: `safe safely dangerous danger risky hazard~ shut shutting turn_off turning_off turned_off disconnect~ disconnecting unhook~ unhooking myself by_myself alone without_a_plumber explode blow_up`,
+    SLIDES:
+      'slide sliding slid move moving push pushing pull pulling shove shoving roll rolling drag scoot scooting walk_it lift lifting tip',
+    GAS_SURE_MEN:
+      'gas_company gas_man gas_guy gas_utility gas_people gas_board utility_company utility_locator~ locator~ 8_1_1 811 call_before_you_dig',
+    MARKS_LINES:
+      'mark~ marking marked locate~ locating flag~ flagged flagging paint_marks spray_painted trace~ find_the_lines',
+    PILOT_LIGHT: 'pilot_light~ pilot_lights pilot pilots pilot_flame',
     GAS_SAYS: 'everywhere strong faint overwhelming emergency lots_of heavy',
     PILOT: 'pilot_light pilot pilot_went_out pilot_is_out pilot_out',
     FUNNY: 'funny weird strange odd bad awful',
@@ -57,6 +93,31 @@ export const GAS: Lexicon = {
     { level: 'emergency', needs: 'HISS BURNER', within: 13 },
     { level: 'emergency', needs: 'HIT GAS_PART', within: 5, unless: 'AROUND' },
     { level: 'emergency', needs: 'GAS_ON', unless: 'GAS_WATCHED' },
+    { level: 'emergency', needs: 'YELLOW LEAK_HEARD', within: 14, unless: 'AIR_TOOL WATER_THING' },
+    { level: 'emergency', needs: 'YELLOW HIT', within: 6, unless: 'AIR_TOOL WATER_THING AROUND' },
+    {
+      level: 'emergency',
+      needs: 'YELLOW SHOVED STOVES',
+      within: 14,
+      unless: 'AIR_TOOL WATER_THING',
+      unlessBefore: 'SUPPOSED',
+    },
+    { level: 'emergency', needs: 'FLEX LEAK_HEARD STOVES', within: 16, unless: 'AIR_TOOL WATER_THING' },
+    { level: 'emergency', needs: 'FLEX SHOVED LEAK_HEARD', within: 14, unless: 'AIR_TOOL WATER_THING' },
+    {
+      level: 'emergency',
+      needs: 'FLEX HIT STOVES',
+      within: 12,
+      unless: 'AIR_TOOL WATER_THING AROUND',
+      unlessBefore: 'SUPPOSED',
+    },
+    { level: 'emergency', needs: 'SHOVED STOVES SMELLS_OFF', within: 16, unless: 'PETS WATER_THING' },
+    { level: 'emergency', needs: 'SHOVED GAS_PART LEAK_HEARD', within: 16 },
+    { level: 'emergency', needs: 'SHOVED GAS_THING LEAK_HEARD', within: 16, unless: 'WATER_THING' },
+    { level: 'note', needs: 'SAFE_TO SLIDES GAS_THING', within: 12, undeniable: true },
+    { level: 'note', needs: 'GAS_SURE_MEN MARKS_LINES', within: 9 },
+    { level: 'note', needs: 'MARKS_LINES GAS_PART', within: 6 },
+    { level: 'note', needs: 'YELLOW STOVES', within: 8, unless: 'AIR_TOOL WATER_THING' },
     { level: 'emergency', needs: 'PILOT SMELL', within: 10 },
     { level: 'emergency', needs: 'GAS ALARM SOUNDS', within: 8 },
     { level: 'emergency', needs: 'GAS GAS_SAYS', within: 4, unless: 'GAS_OTHER' },

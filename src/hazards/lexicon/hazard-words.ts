@@ -28,6 +28,15 @@ export const COMMON: Classes = {
   ASKS_FIRST: `has have did does do is was are were can will should could would may must how when who why what`,
   /** What is done to a floor or a wall, and would disturb or cover what lies there. */
   JOB_WORDS: `lay~ laying install~ installing put_down put_the putting start~ starting begin level~ leveling leveller leveler smooth~ rip~ ripping tear~ scrape~ scraping sand~ sanding strip~ stripping remove~ removing get_out get_the get_rid pull~ cut~ cutting drill~ nail~ screw~ fasten~ glue~ cover~ close closing grind~ patch~ fix~ steps order_of plan tools schedule floor_up roll_out underlay underlayment island first_row rows heat_gun paint~ painting demo hammer~ vacuum~ sweep~ clean~ bags skip dispose`,
+  /** Money, in sentences where a shock or a deep cut is one of the purse. */
+  PRICE: `price~ priced pricing price_tag~ quote~ quoted bill bills invoice~ estimate~ total sticker receipt checkout sale~ sales discount~ deal~ bargain~ coupon~`,
+  PRICE_SEES: `at over about saw seeing see seen heard hearing hear reading read opened looking_at looked_at got_the with from`,
+  PRICE_DOES: `was is gave gives made makes had has took takes knocked left nearly almost hit came hurt hurts like`,
+  /** Only planned or asked about, so nothing of it is happening yet. */
+  SUPPOSED: `can_i can_we could_i could_we may_i ok_to okay_to safe_to ok_if okay_if safe_if will_it would_it will_the would_the how_do_i how_do_you how_to going_to gonna want_to wanna planning plan_to thinking_of thinking_about if_i if_we if_my if_our if_the before_i before_we what_if do_i_need do_i_have should_i_run should_i_use should_i_turn
+    how_long how_far how_close how_many how_much might in_case so_they_dont so_it_doesnt so_he_doesnt so_she_doesnt so_my so_the so_our dont_let avoid~ prevent~ wont instead_of rather_than keep_my keep_the stop_my stop_the`,
+  /** The very young and pets, who put into their mouths what lies on a floor. */
+  YOUNG: `kid~ kiddo child children toddler~ baby babies infant~ newborn son sons daughter~ grandson~ granddaughter~ grandkid~ grandchild grandbaby nephew niece year_old month_old yr_old little_one little_guy boy boys girl girls twins dog~ doggo puppy puppies pup cat~ kitten~ kitty pet pets rabbit bunny parrot`,
   INSIDE: `indoors inside in_the_house in_the_basement in_the_garage in_the_room in_my_room in_my_house in_my_basement in_the_basement basement garage room house living_room bedroom closet closed`,
 };
 

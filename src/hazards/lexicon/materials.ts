@@ -20,6 +20,9 @@ export const ASBESTOS: Lexicon = {
     WRAPPED:
       'wrap wrapped wrapping lagging lagged insulation cardboard_paper white_tape white_cloth plaster_like paper_tape corrugated',
     CRUMBLES: 'crumbl* white gray grey flaking fraying old falling_off falling_apart dusty torn ripped cardboard',
+    WRAP_ASKED:
+      'safe touch test tested asbestos dangerous worry what_is cover box_in box_them remove cut rip basement old plaster leave',
+    WRAP_NEW: 'foam new pex fiberglass sleeve buy heat_tape pipe_wrap_insulation',
     SPECKLED: 'speckled flecked mottled marbled streaky',
     SQUARES: 'square~ tile~',
     ASBESTOS:
@@ -61,6 +64,22 @@ export const ASBESTOS: Lexicon = {
       '9_x_9 9_by_9 nine_by_nine 9_in_x_9_in 9_inch_tile~ nine_inch_tile~ 9_in_tile~ 9_inch_by_9_inch 9_x_9_in 9_in_by_9_in',
     OLD_HERE:
       'old_vinyl existing_vinyl original_vinyl old_tile~ existing_tile~ original_tile~ old_sheet existing_sheet original_sheet old_resilient existing_resilient old_flooring existing_flooring original_flooring old_glue existing_glue original_glue old_adhesive existing_adhesive original_adhesive vinyl_tile~ old_linoleum',
+    /** What may hold asbestos, by its name or its looks. */
+    SUSPECT: `asbest* abestos vermiculite popcorn_ceiling~ popcorn_texture popcorn acoustic_ceiling textured_ceiling black_mastic black_glue black_adhesive black_tar cutback mastic 9_x_9 9_x_9_s 9_by_9 nine_by_nine nine_inch 9_inch linoleum lino old_mastic pipe_lagging pipe_insulation pipe_wrap vat transite cement_siding`,
+    /** Dust that is in the air, and what blows it about. */
+    AIRBORNE: `ac a_c air_conditioner air_conditioning hvac central_air furnace furnace_blower blower blowers fan fans box_fan~ ceiling_fan ceiling_fans window_fan leaf_blower shop_vac shopvac vents return_vent return_air blowing blew blows in_the_air airborne hazy haze foggy fog cloud~ clouds cant_see thick every_room
+      dust_everywhere dust_is_everywhere dust_went_everywhere dust_on_everything dust_is_on_everything dust_all_over blew_everywhere whole_house all_over_the throughout floating hanging_in breathing breathed breathe inhal* coughing choking smoky snowing raining`,
+    RAISES: `sand~ sanded sanding scrape~ scraped scraping grind~ grinding ground broke break~ breaking broken smash~ smashed smashing crumbl* crush~ crushed dust dusty chip~ chipped chipping chisel~ chiseling hammer~ hammered hammering tore tearing ripped ripping pulled pulling demo demoed demoing drill~ drilled drilling saw~ sawing sawed cut cutting
+      sweep~ swept sweeping vacuum~ vacuumed vacuuming buff~ knocked_down came_down disturbed debris powder scraper jackhammer~ busted busting bust~ pry~ prying`,
+    HERE_NOW:
+      'playing crawling asleep sleeping napping in_the_room in_the_next_room next_room right_here in_here watching around breathing breathed helping home inside upstairs in_the_house running_around walking_through walked_through came_in came_through ran_through running_through wandered is_in_the next_to_me everyone_is everybody_is eating coughing with_me nearby in_and_out',
+    ANYBODY:
+      'everyone everybody family wife husband mom grandma pregnant neighbors roommate we_are_all all_of_us me we us',
+    KEPT_OUT:
+      'kept_out keep_out stay_out staying_away away sealed_off outside grandmas grandparents kept_away out_of_the_house plastic_sheeting wet wetting',
+    DRY_SWEEP:
+      'dry_sweep~ dry_sweeping dry_swept sweep~ sweeping swept broom brooming shop_vac shopvac shop_vacuuming vacuuming',
+    CRUMBS: 'crumb~ crumbs crumbl* crumbled pieces dust debris broken rubble bits chips powder mess',
     TESTED_OK: `tested_clear tested_negative tested_clean tested_ok tested_okay tested_fine tested_free test_negative test_clear test_clean test_was_negative test_is_negative test_was_clear test_came_back_negative test_came_back_clean test_came_back_clear came_back_negative came_back_clean came_back_clear comes_back_negative comes_back_clean results_negative results_were_negative results_are_negative result_was_negative result_negative
       results_clean results_clear tests_negative tests_were_negative tests_came_back_negative negative_test negative_result negative_lab negative_results lab_says_no lab_said_no lab_says_none lab_said_none lab_found_no lab_found_none none_detected no_asbestos_detected no_asbestos_found asbestos_negative negative_for_asbestos report_says_no report_says_clear report_is_clear report_was_clear lab_cleared inspector_cleared inspector_said_no inspector_says_no inspector_found_no
       test_says_no test_said_no test_shows_no test_showed_no tested_no_asbestos tested_non tested_as_clear tested_as_negative test_results_negative sample_was_negative samples_were_negative samples_came_back_negative samples_came_back_clean sample_came_back_negative sample_came_back_clean sample_came_back_clear samples_came_back_clear samples_were_clear lab_report_clear lab_report_negative negative_report clear_report clean_report tested_and_clear tested_and_clean tested_and_negative tested_it_negative lab_test_negative asbestos_test_negative asbestos_free_by_test cleared_by_the_lab all_clear_from_the_lab`,
@@ -71,8 +90,41 @@ export const ASBESTOS: Lexicon = {
       'abated abatement_done asbestos_was_removed asbestos_is_removed asbestos_has_been_removed asbestos_removed_by abatement_company_removed abatement_is_done abatement_finished professionally_abated removed_by_abatement abatement_crew_removed abatement_contractor_removed',
   },
   rules: [
+    {
+      level: 'emergency',
+      needs: 'SUSPECT RAISES AIRBORNE',
+      within: 22,
+      unless: 'NOT_RES KEPT_OUT',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'SUSPECT RAISES YOUNG HERE_NOW',
+      within: 26,
+      unless: 'KEPT_OUT',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'SUSPECT RAISES ANYBODY HERE_NOW',
+      within: 26,
+      unless: 'KEPT_OUT NOT_RES',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'SUSPECT DRY_SWEEP CRUMBS',
+      within: 14,
+      unless: 'NOT_RES KEPT_OUT',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
     { level: 'stop', needs: 'NINES', about: 'asked' },
     { level: 'stop', needs: 'DUCTS WRAPPED CRUMBLES', within: 16, about: 'asked' },
+    { level: 'stop', needs: 'DUCTS WRAPPED WRAP_ASKED', within: 14, unless: 'WRAP_NEW', about: 'asked' },
     { level: 'stop', needs: 'OLD_YEAR SQUARES', within: 22, unless: 'NOT_RES NEW_YEAR SQUARE_FEET', about: 'asked' },
     { level: 'stop', needs: 'OLD SQUARES_DISTURBED', within: 18, unless: 'NOT_RES NEW_YEAR', about: 'remove' },
     { level: 'stop', needs: 'SPECKLED SQUARES', within: 3, unless: 'NOT_RES NEW_YEAR NEW_FLOOR', about: 'asked' },
@@ -103,6 +155,7 @@ export const ASBESTOS: Lexicon = {
   ],
   joins: {
     OLD_RES: { needs: 'OLD RES', within: 4 },
+    SUSPECT: { needs: 'OLD RES', within: 4 },
     OLD_COVERED: { needs: 'OLD RES_COVER', within: 3 },
     LAYER_DARK_GLUE: { needs: 'LAYER_DARK LAYER_GLUE', within: 2 },
     LAYER_GLUE_DARK: { needs: 'LAYER_GLUE LAYER_DARK', within: 4 },
@@ -136,6 +189,8 @@ export const LEAD: Lexicon = {
       'old_paint old_painted layers_of_paint old_trim_paint old_peeling_paint chipping_paint flaking_paint peeling_paint paint_chip~ paint_flake~ paint_dust old_lead many_coats_of_paint alligatored old_varnish alligatored_paint alligator_paint gator_skin gator_paint coats_of_paint peeling_all paint_is_peeling trim_is_peeling peeling_trim flaking_trim original_and_peeling',
     PAINT_WORK:
       'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun grind~ chip~ everywhere vacuum~ ate eat~ eaten toddler kids baby chewing chewed dust burn~ torch falling falling_off carpet prying pry~ pried blast~ sweep~ pregnant mouth licking licked dry lead strip~ stripping hot_air_gun bare_wood sander~',
+    LEAD_DUST: 'lead_dust lead_paint_dust paint_dust',
+    LEADED: `lead_paint lead_based lead_painted leaded_paint lead_dust lead_chips old_paint old_painted paint_dust peeling_paint flaking_paint layers_of_paint coats_of_paint lead_varnish`,
     SWAB: 'swab~ test_stick test_kit test_strip~',
     RED: 'red pink positive',
     CHILD: 'kid kids child toddler baby son daughter infant grandson granddaughter',
@@ -144,10 +199,52 @@ export const LEAD: Lexicon = {
     LEAD_CORD: 'extension test_lead test_leads dog leash meter roof flashing swapped replaced plastic',
     LEAD_WAY: 'time hall door way wall row',
     PAINT_ONLY: 'paint painted_trim painted_wood painted_baseboard~ painted_window~ painted_door~ varnish',
+    LEAD_CLEANED:
+      'passed_clearance passed_the_clearance clearance_passed dust_wipes_passed dust_wipe_passed lead_dust_is_cleaned lead_dust_was_cleaned lead_dust_cleaned_up lead_contractor_cleaned lead_crew_cleaned',
     LEAD_CLEAR:
       'no_lead not_lead isnt_lead its_lead_free paint_is_lead_free trim_is_lead_free is_certified_lead_free negative_for_lead lead_negative lead_test_negative lead_test_was_negative lead_test_came_back_negative tested_negative_for_lead lead_tested_negative lead_paint_negative free_of_lead no_lead_found no_lead_detected lead_tested_clear lead_test_clear lead_test_is_negative negative_on_lead lead_was_negative lead_came_back_negative paint_tested_negative trim_tested_negative paint_tested_clear swab_was_negative swab_negative swab_came_back_negative tested_for_lead_negative',
   },
   rules: [
+    {
+      level: 'emergency',
+      needs: 'LEAD_DUST AIRBORNE',
+      within: 8,
+      unless: 'KEPT_OUT NEW_YEAR',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'LEADED SANDS AIRBORNE',
+      within: 22,
+      unless: 'KEPT_OUT NEW_YEAR',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'LEADED SANDS YOUNG HERE_NOW',
+      within: 26,
+      unless: 'KEPT_OUT NEW_YEAR',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'LEAD_YEAR PAINT SANDS YOUNG HERE_NOW',
+      within: 28,
+      unless: 'KEPT_OUT NEW_YEAR',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'LEAD_YEAR PAINT RAISES AIRBORNE',
+      within: 24,
+      unless: 'KEPT_OUT NEW_YEAR',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
     { level: 'note', needs: 'LEAD_YEAR PAINT_OLD', within: 22, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'LEAD_YEAR PAINT_LAYERS', within: 22, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'LEAD_YEAR PAINT_AGED PAINT', within: 22, unless: 'NEW_YEAR' },
@@ -160,10 +257,12 @@ export const LEAD: Lexicon = {
     { level: 'note', needs: 'LEAD OLD PAINT', within: 9, unless: 'LEAD_WAY NEW_YEAR' },
     { level: 'note', needs: 'OLD PAINT_ONLY PAINT_WORK', within: 18, unless: 'NEW_YEAR' },
   ],
+  joins: { LEADED: { needs: 'OLD PAINT', within: 4 } },
   lookalikes:
     'lead_time~ lead_me lead_to leads_to lead_wall lead_the lead_carpenter lead_installer lead_into lead_edge leading_edge lead_follow pencil_lead lead_pencil lead_up lead_in_time lead_on_this lead_story take_the_lead lead_a lead_an lead_from lead_out lead_us lead_generation lead_flashing_on_the_roof lead_hall a_lead_to lead_way sand_paper sandpaper paint_sample~ paint_color~ paint_colour~ paint_roller paint_can paint_store paint_brush~ paint_tray base_price data_base database base_coat red_oak red_tape red_wine red_rug',
   clears: [
     { needs: 'LEAD_CLEAR', tested: true },
+    { needs: 'LEAD_CLEANED' },
     { needs: 'TESTED_OK LEAD', within: 8, tested: true },
     { needs: 'TESTED_OK', tested: true, bare: true },
   ],
@@ -189,11 +288,66 @@ export const SILICA: Lexicon = {
     CUTS_TILE: 'cut~ cutting sawing grinding',
     NO_MASK:
       'no_mask without_a_mask without_mask need_a_mask wear_a_mask no_respirator without_a_respirator which_mask what_mask',
+    THICK_AIR: `hazy haze foggy fog cant_see cannot_see couldnt_see white_cloud~ cloud_of dust_cloud~ clouds_of thick_with so_thick in_the_air breathing breathed coughing every_room whole_house all_over_the_house through_the_house choking zero_visibility blowing blew like_snow`,
+    FOR_HOURS:
+      'hours hour all_day all_morning all_afternoon all_week all_weekend since_lunch since_breakfast since_this_morning since_noon for_days whole_day two_days three_days',
+    DRY_GRIND:
+      'dry_grind~ dry_grinding dry_cut dry_cuts dry_cutting dry_sand~ dry_sanding grinding_dry cutting_dry cut_dry sanding_dry grind_dry dry_saw~',
+    OUTDOORS: 'outside outdoors driveway yard porch',
+    WET_CUT: 'wet_saw wet_cut wet_cutting wet_grind~ hepa shroud water_feed with_water',
     DUST_DONE:
       'dust_is_gone cleaned_up_the_dust hepa_vacuumed dust_is_cleaned wet_mopped grinding_is_done done_grinding finished_grinding',
     SILICA_OTHER: 'gel wet_saw coffee stain paint color adhesive_only',
   },
   rules: [
+    {
+      level: 'emergency',
+      needs: 'CEMENTY GRINDS THICK_AIR',
+      within: 20,
+      unless: 'SILICA_OTHER OUTDOORS WET_CUT',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'CUT_IT BOARD THICK_AIR',
+      within: 16,
+      unless: 'SCORE OUTDOORS WET_CUT',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'SILICA THICK_AIR',
+      within: 10,
+      unless: 'SILICA_OTHER OUTDOORS',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'DRY_GRIND FOR_HOURS',
+      within: 14,
+      unless: 'OUTDOORS',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'CEMENTY GRINDS FOR_HOURS NO_MASK',
+      within: 22,
+      unless: 'OUTDOORS WET_CUT',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'CEMENTY GRINDS YOUNG HERE_NOW',
+      within: 24,
+      unless: 'OUTDOORS KEPT_OUT',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
     { level: 'note', needs: 'GRINDER HIGH', within: 14, unless: 'SILICA_OTHER' },
     { level: 'note', needs: 'CUT_IT BOARD', within: 6, unless: 'SCORE' },
     { level: 'note', needs: 'SILICA', unless: 'SILICA_OTHER' },

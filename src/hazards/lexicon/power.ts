@@ -2,6 +2,61 @@
 
 import type { Lexicon } from '../tables.ts';
 
+const LIVELY = [
+  'kid',
+  'kids',
+  'boy',
+  'boys',
+  'girl',
+  'girls',
+  'twins',
+  'toddler',
+  'toddlers',
+  'children',
+  'grandkids',
+  'grandson',
+  'son',
+  'sons',
+  'daughter',
+  'puppy',
+  'puppies',
+  'dog',
+  'dogs',
+  'cat',
+  'cats',
+  'he',
+  'she',
+  'they',
+  'hes',
+  'shes',
+  'theyre',
+];
+const BE = [
+  'is',
+  'are',
+  'is_a',
+  'are_a',
+  'a',
+  'are_real',
+  'is_a_real',
+  'are_total',
+  'is_a_total',
+  'are_such',
+  'is_such_a',
+  'are_little',
+  'is_a_little',
+  'are_like',
+  'is_like_a',
+  'are_absolute',
+  'are_both',
+  'was_a',
+  'were',
+];
+/** `the kids are live wires`: children and pets as lively as one. */
+const LIVE_WIRES = LIVELY.flatMap((who) => [...BE.map((be) => `${who}_${be}_live_wire~`), `live_wire_${who}`]).join(
+  ' ',
+);
+
 export const ELECTRIC: Lexicon = {
   hazard: 'electric',
   classes: {
@@ -18,6 +73,7 @@ export const ELECTRIC: Lexicon = {
       'shock~ shocked shocking zap~ zapped electrocut* jolt~ jolted buzzed tingle~ tingling tingly electric_shock~ electrical_shock~',
     SHOCKED: `got_shocked got_zapped got_a_shock got_an_electric_shock shocked_me zapped_me zapped_myself shocked_myself getting_shocked get_shocked keep_getting_shocked was_shocked electrocut* gave_me_a_shock gave_me_a_jolt felt_a_shock felt_a_jolt got_a_jolt been_shocked
       shocks_me zaps_me got_electrocuted got_buzzed got_bit_by_a_wire gave_him_a_shock gave_her_a_shock shocked_him shocked_her shock_from a_shock_off shocked_by got_a_tingle get_a_shock got_a_zap i_got_shock got_shock got_lit_up a_zap got_a_bad_shock got_a_nasty_shock got_a_little_shock got_a_mild_shock`,
+    CURRENT_SURE: 'outlet~ socket~ wire~ wiring switch breaker touch~ touching plug~ panel cord~ cable~',
     CURRENT_THING:
       'outlet~ wire~ heater switch breaker saw tool drill baseboard floor nail~ screw~ metal touch~ touching pliers pry_bar box plate cover cord machine fridge washer dryer panel radiator vent register staple~ faucet',
     SPARK:
@@ -59,6 +115,21 @@ export const ELECTRIC: Lexicon = {
       'outlet~ socket~ conduit~ junction~ junction_box~ power electric electrics electricity live spark~ sparked sparking energized energised volt~ voltage current shock~ shocked amp~ mains',
     WIRE_IN:
       'under_the_floor in_the_subfloor in_the_floor under_carpet under_the_carpet under_the_subfloor across_joists where_i_screw where_i_cut where_i_need in_the_joist in_my_way where_i_want below_the_floor under_subfloor in_floor on_top_of_the_joist on_the_joists through_the_joist~ in_the_way',
+    JUNCTION:
+      'junction_box~ j_box~ jbox~ splice_box~ electrical_box~ electric_box~ wire_box~ wiring_box~ splice~ wire_nut~ octagon_box~ metal_box_with_wires handy_box~',
+    COVERED_UP:
+      'bury~ buried burying cover~ covered covering hid~ hidden hide under beneath below underneath carpet subfloor floor vinyl plank planks behind closed_up leave inaccessible code access accessible',
+    HEAT_240:
+      '240_v 240_volt~ 240v 220_v 220_volt~ 220v 230_v 230_volt~ 208_v 208_volt~ two_forty two_twenty 240 220 high_voltage hard_wired hardwired line_voltage',
+    HEATERS:
+      'baseboard_heater~ baseboard_heat baseboard_unit~ electric_baseboard~ wall_heater~ heater~ electric_heat toe_kick_heater~ kick_heater~ radiator',
+    ELECTRIC_HEATER:
+      'electric_baseboard~ electric_baseboard_heater~ electric_baseboard_heat electric_heater~ electric_wall_heater~ electric_radiator~ wall_heater~',
+    HEATER_WORK:
+      'close near gap clearance under underneath remove~ removing take_off take_it_off taking_off took_off unhook~ unhooking disconnect~ disconnecting unwire rewire~ rehang move moving raise safe melt~ carpet plank planks vinyl flooring floor touch~ off_the_wall',
+    BASEBOARD_HEATER: 'baseboard_heater~ baseboard_heat baseboard_heating',
+    HEATER_OFF:
+      'remove~ removing take_off take_the taking_off took_off unhook~ unhooking disconnect~ disconnecting unwire rewire~ rehang breaker wired hard_wired hardwired wire wires off_the_wall power volt~',
     CIRCUIT_FIXED:
       'wire_was_fixed wire_is_fixed wiring_was_fixed wiring_is_fixed wire_fixed wiring_fixed had_the_wire_fixed had_it_rewired circuit_was_repaired cable_was_replaced wire_was_repaired cable_was_fixed wire_has_been_fixed cable_has_been_fixed wire_is_dead_and_capped outlet_was_replaced outlet_has_been_fixed',
     ELECTRICIANS: 'electrician~ sparky electric_company power_company electrical_contractor electrical_inspector',
@@ -69,8 +140,9 @@ export const ELECTRIC: Lexicon = {
     { level: 'emergency', needs: 'IS_LIVE METAL', within: 8 },
     { level: 'emergency', needs: 'TESTER TESTER_SAYS', within: 8 },
     { level: 'emergency', needs: 'HIT WIRE', within: 6, unless: 'AROUND_WIRE' },
-    { level: 'emergency', needs: 'SHOCKED' },
-    { level: 'emergency', needs: 'SHOCK CURRENT_THING', within: 7 },
+    { level: 'emergency', needs: 'SHOCKED', unless: 'PRICE_SEEN PRICE_DID' },
+    { level: 'emergency', needs: 'SHOCK CURRENT_SURE', within: 7 },
+    { level: 'emergency', needs: 'SHOCK CURRENT_THING', within: 7, unless: 'PRICE' },
     { level: 'emergency', needs: 'SPARK OUTLET', within: 8 },
     { level: 'emergency', needs: 'SPARK WIRE', within: 8 },
     { level: 'emergency', needs: 'SPARK FASTENED', within: 9 },
@@ -87,11 +159,16 @@ export const ELECTRIC: Lexicon = {
     { level: 'emergency', needs: 'OUTLET OUTLET_HOT', within: 5 },
     { level: 'emergency', needs: 'LIVE_WORK LIVE WIRE', within: 6 },
     { level: 'emergency', needs: 'ZAP_ALONE' },
+    { level: 'note', needs: 'JUNCTION COVERED_UP', within: 10 },
+    { level: 'note', needs: 'HEAT_240 HEATERS', within: 7 },
+    { level: 'note', needs: 'ELECTRIC_HEATER HEATER_WORK', within: 12, undeniable: true },
+    { level: 'note', needs: 'BASEBOARD_HEATER HEATER_OFF', within: 10, undeniable: true },
     { level: 'stop', needs: 'WIRE_LIES WIRE', within: 5, unless: 'WIRE_OTHER' },
     { level: 'stop', needs: 'OLD_WIRING' },
     { level: 'stop', needs: 'WIRE WIRE_IN', within: 6, ordered: true, unless: 'WIRE_OTHER' },
   ],
-  lookalikes: `wire_shelf wire_shelves wire_shelving wire_rack~ wire_basket~ wire_brush~ wire_mesh wire_lath wire_gauge wire_cutter~ wire_coat_hanger wire_hanger~ wire_frame chicken_wire picture_wire hardware_cloth wire_fence wire_closet wire_wheel wire_glass wire_closet_shelf
+  lookalikes: `${LIVE_WIRES} total_live_wire~ absolute_live_wire~ little_live_wire~ real_live_wires regular_live_wires hot_deal~ red_hot_deal~ red_hot_price~ red_hot_sale~ hot_price~ hot_sale~ hot_item~ hot_seller~ smoking_good smoking_price smoking_discount
+    wire_shelf wire_shelves wire_shelving wire_rack~ wire_basket~ wire_brush~ wire_mesh wire_lath wire_gauge wire_cutter~ wire_coat_hanger wire_hanger~ wire_frame chicken_wire picture_wire hardware_cloth wire_fence wire_closet wire_wheel wire_glass wire_closet_shelf
     cable_cover~ cable_tie~ cable_tv cable_channel~ cable_raceway~ cable_guy cable_management cable_box cable_company cable_bill cable_internet tv_cable cable_modem cable_clip~ cable_knit cable_railing cable_rail
     structured_wiring wiring_closet cord_cover~ corded cordless cord_of_wood cord_free floor_cord_cover chalk_line_cord live_edge live_in live_here live_there live_with live_on live_oak live_wall live_room live_chat live_load~ live_without live_upstairs live_downstairs live_alone live_near
     shock_absorbing shock_absorber~ shock_absorption shock_absorbent shock_proof shock_pad sticker_shock price_shock in_shock_at shocked_at shocked_how shocked_to shocked_that shocking_price culture_shock static_shock~ static_electricity shock_resistant shock_value after_shock thermal_shock

@@ -140,6 +140,36 @@ export const STRUCTURE: Lexicon = {
     WALL_OTHER:
       'trim base baseboard baseboards cabinet cabinets paper tile tiles carpet paint nail nails anchors plate plates off from against along shelf shelves outlet vinyl molding mount heater vent',
     SAG_OTHER: 'couch sofa carpet tack shelf mattress bed line wallpaper padding measurement price prices door',
+    /** Floors and framing, and that they moved: `the floor dropped`, `joist sank`. */
+    FLOOR_THING:
+      'floor~ subfloor sub_floor joist~ beam~ girder~ header~ landing stairs staircase ceiling hallway deck wall kitchen_floor bathroom_floor house sill ledger porch balcony framing tub span doorway hall upstairs',
+    WENT: 'dropped sank sunk sinking dropping fell falling went_down going_down goes_down came_down come_down coming_down sagged sagging sags gave_way slumped slumping tipped tipping tilted tilting dipped drooped drooping collapsed has_dropped is_dropping let_go dropped_away pulled_away',
+    SITS_LOWER:
+      'sits_lower is_lower looks_lower lower_now feels_lower tilts slopes sloping slants slanted moves shifted dips',
+    AFTER_CUT: `cut cutting cut_out notch~ notched notching sawed sawn sawing took_the took_that took_our took_a took_out taken_out take_out removed removing remove pulled pulled_out pulling yanked knocked_out knocked_down knocking_out took_down jacked jacking hacked drilled chopped chopping demoed tore_out tearing_out bored`,
+    CUT_COVER:
+      'carpet padding pad tack_strip tack_strips staples plank planks baseboard baseboards trim quarter_round moldings old_vinyl laminate weeks months hammer tool phone box boxes price prices measurement level_drops tape',
+    BANG: 'bang boom loud_crack loud_pop big_crack big_pop gunshot gun_shot cracking_sound cracking_noise snapping_sound thud thunk loud_snap huge_crack loud_noise crack_like creaking_and groaning_and loud_cracking sharp_crack',
+    INCHES_DOWN: 'inch inches half_inch an_inch 1_in 2_in 3_in cm foot',
+    SANK: 'dropped dropping sank sunk sinking fell went_down came_down going_down slumped',
+    YEARS_PAST: 'years year decades century settled_years old_house over_time since_1 over_the_years',
+    MORE_NOW:
+      'more now suddenly since just overnight all_of_a_sudden this_morning today after ever_since and_growing getting_worse worse tonight',
+    POSTS:
+      'post~ pier~ column~ jack_post~ lally~ lally_column~ support_post~ screw_jack~ floor_jack~ house_jack~ shoring support~ jack~ pillar~ stilts',
+    TIPS: 'tip~ tipping tipped lean~ leaning leans tilt~ tilting tilted wobbl* kicked_out slid_out slipped_out slipped slipping walked fell_over falling_over fell knocked_over out_of_plumb knocked_loose crooked twisting rolled_out popped_out',
+    POST_UNDER:
+      'basement crawlspace crawl_space under beneath below underneath floor beam~ girder~ joist~ house holding_up holds_up holding cellar kitchen dining_room living_room',
+    POST_OTHER:
+      'newel banister fence railing rail mailbox bed lamp lean_on leaning_against leaned deck_rail photo stair_post baluster~ fencing shelf',
+    SUBFLOORY:
+      'subfloor~ sub_floor~ plywood ply osb particle_board particleboard chipboard floorboard~ floor_board~ underfloor decking sheathing',
+    SPONGY:
+      'spongy spongey sponge squishy squish squishes mushy soggy punky pulpy rotted rotten rotting mush soft_spot~ is_soft are_soft feels_soft went_soft gone_soft and_soft soft_and soft_around soft_by soft_near soft_under soft_in delaminat* crumbly falling_apart waterlogged',
+    BLACKENED:
+      'is_black are_black turned_black gone_black went_black black_spot~ black_stain~ black_patch~ blackened looks_black black_and_soft black_and_wet black_around black_under black_near black_by black_next all_black black_mark~ dark_and_wet black_rot is_dark_and turning_black black_in_the black_from',
+    SPONGY_FLOOR: 'spongy spongey squishy squishes mushy soggy punky',
+    RAMP: 'ramp patio driveway lawn transition',
     SLIGHT: 'drain shower patio ramp driveway plank_slope bounce_back transition_slope',
   },
   rules: [
@@ -160,9 +190,40 @@ export const STRUCTURE: Lexicon = {
     { level: 'stop', needs: 'WALL_OUT WALL', within: 5, ordered: true, unless: 'WALL_OTHER' },
     { level: 'stop', needs: 'BEARING' },
     { level: 'stop', needs: 'PESTS PEST_SIGN', within: 9 },
+    {
+      level: 'emergency',
+      needs: 'FLOOR_WENT AFTER_CUT',
+      within: 18,
+      unless: 'CUT_COVER RAMP SAG_OTHER',
+      unlessBefore: 'SUPPOSED',
+    },
+    { level: 'emergency', needs: 'FLOOR_WENT BANG', within: 18, unless: 'THINGS_FALL' },
+    { level: 'emergency', needs: 'BANG FLOOR_THING SITS_LOWER', within: 16, unless: 'THINGS_FALL' },
+    {
+      level: 'emergency',
+      needs: 'FLOOR_SANK INCHES_DOWN',
+      within: 7,
+      unless: 'SLIGHT PAST YEARS_PAST',
+      unlessBefore: 'SUPPOSED',
+    },
+    {
+      level: 'emergency',
+      needs: 'FLOOR_WENT INCHES_DOWN MORE_NOW',
+      within: 12,
+      unless: 'SLIGHT PAST YEARS_PAST CUT_COVER',
+      unlessBefore: 'SUPPOSED',
+    },
+    { level: 'emergency', needs: 'POSTS TIPS POST_UNDER', within: 10, unless: 'POST_OTHER', unlessBefore: 'SUPPOSED' },
+    { level: 'note', needs: 'SUBFLOORY SPONGY', within: 7 },
+    { level: 'note', needs: 'SUBFLOORY BLACKENED', within: 6 },
+    { level: 'note', needs: 'FLOOR_THING SPONGY_FLOOR', within: 6 },
     { level: 'stop', needs: 'FLOOR_DROPPED' },
     { level: 'stop', needs: 'UNDERFLOOR HURT', within: 6 },
   ],
+  joins: {
+    FLOOR_WENT: { needs: 'FLOOR_THING WENT', within: 4 },
+    FLOOR_SANK: { needs: 'FLOOR_THING SANK', within: 4 },
+  },
   here: 'SAGS_HERE BEARING',
   hereRules: [
     { level: 'stop', needs: 'FRAME_HERE HURT_HERE', within: 12, undeniable: true },

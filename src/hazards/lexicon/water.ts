@@ -1,6 +1,7 @@
 /** Running water, pipes in the way, and sewage. */
 
 import type { Lexicon } from '../tables.ts';
+import { SMELL_RISES } from './gas.ts';
 
 export const WATER: Lexicon = {
   hazard: 'water',
@@ -42,6 +43,17 @@ export const WATER: Lexicon = {
     MARKET: 'market options cheap memories sunlight light lights lamp zone insurance plain photos requests emails',
     PLANNED:
       'flange remove_the reset plank~ around install installing new_toilet before_flooring height trim caulk gap under_the_toilet which_way overflow_planks moldings shoe pull_the',
+    /** Nothing runs: it is asked for later, or of a valve in general. */
+    CALM: 'usually normally typically supposed before_i before_we replace replacing usual in_general planning next_week for_later should_be',
+    SHUTOFF: `shutoff~ shut_off_valve~ shutoff_valve~ angle_stop~ stop_valve~ supply_valve~ water_valve~ isolation_valve~ stop_cock stopcock shut_off_the_water shut_the_water_off turn_off_the_water turn_the_water_off shutting_off_the_water turning_off_the_water water_off water_shut_off water_turned_off shut_off_water turn_off_water`,
+    SHUTOFF_ASKED:
+      'where wheres find located location do_i_need do_i_have should_i should_we must_i usually stuck wont_turn wont_close wont_budge doesnt_turn seized frozen stiff corroded old replace replacing broken plastic_handle handle_broke rusty behind_the_wall accessible access_panel buried behind_drywall',
+    PINHOLE:
+      'pinhole~ pin_hole~ pin_sized_hole tiny_hole little_hole small_leak tiny_leak green_spot~ corroded corrosion',
+    PIPES_ANY: 'pipe~ copper pex water_line~ line lines supply_line~ tubing plumbing radiator hose',
+    SUPPLY_VALVE:
+      'valve~ supply_line~ supply_hose angle_stop~ shutoff~ hose_bib water_line~ fitting~ compression_fitting',
+    DAMP: 'damp wet moist drip~ weep~ weeps weeping sweat~ sweating crusty corroded seep~ beads bead',
     FIXED_SAID: 'fixed repaired replaced',
     PAINT_SAID: 'paint painting texture',
     CRAWL: 'crawl crawlspace yard gutter sump pit driveway',
@@ -73,7 +85,10 @@ export const WATER: Lexicon = {
     { level: 'emergency', needs: 'FLOODING PLACE', within: 6, unless: 'PAST MARKET' },
     { level: 'emergency', needs: 'FLOODED PLACE ACTIVE', within: 9, unless: 'PAST MARKET' },
     { level: 'note', needs: 'FLOODED PLACE', within: 6, unless: 'MARKET' },
-    { level: 'emergency', needs: 'CANT_STOP' },
+    { level: 'emergency', needs: 'CANT_STOP', unless: 'CALM' },
+    { level: 'note', needs: 'SHUTOFF SHUTOFF_ASKED', within: 8, undeniable: true },
+    { level: 'note', needs: 'PINHOLE PIPES_ANY', within: 8 },
+    { level: 'note', needs: 'SUPPLY_VALVE DAMP', within: 8 },
     { level: 'emergency', needs: 'WATER_HIT', within: 6 },
     { level: 'emergency', needs: 'STANDING_WATER', within: 6, unless: 'CRAWL PAST' },
     { level: 'note', needs: 'FIXTURE LEAKS', within: 7, unless: 'LEAK_OTHER' },
@@ -128,6 +143,14 @@ export const SEWAGE: Lexicon = {
     DRAINS_HERE:
       'sewer~ septic overflow~ overflowed overflowing flood~ flooded flooding flood_water poop poo pooh shit crap turd~ backed_up back_up backup~ human_waste feces black_water',
     GREY: 'gray_water grey_water greywater graywater dirty_water nasty_water brown_water smelly_water sewer_smell sewer_gas smells_like_sewage smells_like_sewer smells_like_a_sewer smell_of_sewage sewage_smell septic_smell black_sludge river_water creek_water storm_water',
+    MAIN_DRAIN:
+      'main_drain main_line sewer_main sewer_line~ house_drain main_sewer drain_stack soil_stack floor_drain~ basement_drain',
+    OVERFLOWED:
+      'overflowed overflowing overflows over_flowed backed_up backing_up backs_up backed_right_up ran_over running_over came_back_up coming_back_up comes_back_up spilled_over spilling_over bubbled_up bubbling_up bubbling_over gurgling_up welled_up came_up_through coming_up_through burped_up up_onto out_onto all_over_the gushing',
+    SPREADS:
+      'push~ pushing pushed across spreading spread everywhere out_of standing pooling pooled under_the_vinyl under_the_planks under_the_laminate',
+    OVERFLOW_NOT: 'backup_order never_overflowed insurance install_overflow',
+    SMELL_OTHER: 'caulk paint glue adhesive silicone freshener sewage_pump candle primer new_vinyl cleaner',
     RESTORERS:
       'restoration_company restorer restoration restoration_crew cleanup_company clean_up_company professionals professional professionally remediation_company water_damage_company cleaning_company remediation pros crew plumber_and_restorer restoration_guys restoration_team remediation_crew clean_up_crew cleanup_crew',
     CLEANED:
@@ -140,12 +163,22 @@ export const SEWAGE: Lexicon = {
     { level: 'emergency', needs: 'DRAINS BACKS_UP', within: 6, unless: 'PAST PLANNED' },
     { level: 'emergency', needs: 'FILTH FILTH_IN', within: 5, unless: 'PAST PETS' },
     { level: 'emergency', needs: 'GREY BACKS_UP', within: 8, unless: 'PAST RADIATORS' },
+    { level: 'emergency', needs: 'SEWAGE_NOW SPREADS', within: 8, unless: 'PAST RADIATORS' },
+    {
+      level: 'emergency',
+      needs: 'DRAINS OVERFLOWED',
+      within: 10,
+      unless: 'PAST OVERFLOW_NOT',
+      unlessBefore: 'SUPPOSED',
+    },
+    { level: 'emergency', needs: 'MAIN_DRAIN BACKS_UP', within: 10, unless: 'PAST', unlessBefore: 'SUPPOSED' },
+    { level: 'note', needs: 'DRAINS SMELL', within: 9, unless: 'SMELL_OTHER' },
     { level: 'stop', needs: 'SEWAGE', unless: 'RADIATORS' },
     { level: 'stop', needs: 'SEWAGE_NOW', unless: 'RADIATORS' },
     { level: 'stop', needs: 'GREY', unless: 'RADIATORS' },
     { level: 'stop', needs: 'DRAINS BACKS_UP PAST', within: 14 },
   ],
-  lookalikes: `sewer_clean_out sewer_cleanout septic_guy septic_inspection septic_inspector septic_permit sewer_bill sewer_access septic_lid sewer_cover cleanout_cover clean_out_cover toilet_flange~ toilet_paper toilet_seat~ toilet_height toilet_removed toilet_removal toilet_room french_drain drain_cover~ drain_grate~ drain_field brain_drain
+  lookalikes: `${SMELL_RISES} sewer_clean_out sewer_cleanout septic_guy septic_inspection septic_inspector septic_permit sewer_bill sewer_access septic_lid sewer_cover cleanout_cover clean_out_cover toilet_flange~ toilet_paper toilet_seat~ toilet_height toilet_removed toilet_removal toilet_room french_drain drain_cover~ drain_grate~ drain_field brain_drain
     cat_3_boxes backup_plan backup_box~ backup_planks back_up_plan backup_file~ back_up_a back_up_the backed_vinyl foam_backed felt_backed pad_backed cork_backed backed_by backed_plank~ backed_carpet rubber_backed jute_backed backup_battery backup_copy back_up_to backed_into backed_out poop_brown crap_i crap_ton holy_crap oh_crap this_crap crap_shoot bull_crap no_shit shit_i oh_shit holy_shit shit_ton this_shit`,
   here: 'SEWAGE DRAINS_HERE',
   clears: [{ needs: 'RESTORERS CLEANED', within: 24 }, { needs: 'SEWAGE_GONE' }],
