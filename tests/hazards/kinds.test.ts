@@ -1,0 +1,104 @@
+/** Kinds of danger that were missed or imagined: the body now, gas, structure, drains, dust in the air, water, electricity, and idioms. */
+
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { isEmergency } from '../../src/chat/hazard-answers.ts';
+import { screen } from '../../src/hazards/screen.ts';
+import { answerTo } from '../chat/asked.ts';
+
+interface Sentence {
+  readonly text: string;
+  readonly kind: string;
+  /** How it is to be understood: somebody needs help now, asks about a danger, or neither. */
+  readonly level: 'emergency' | 'question' | 'none';
+  /** Whether it was written before the rules were changed, or after. */
+  readonly written: 'before' | 'after';
+}
+
+/*
+ * Of those written before, the rules then in force took 11 of 47 emergencies and 12 of 38 questions as such, and flagged 2 of 38
+ * harmless ones. Of those written after, the changed rules took 73 of 81 emergencies and 50 of 53 questions the first time, and
+ * flagged 4 of 118 harmless ones; the misses were then mended in kind.
+ */
+const SENTENCES = readFileSync(new URL('kinds.jsonl', import.meta.url), 'utf8')
+  .split('\n')
+  .filter((line) => line !== '')
+  .map((line) => JSON.parse(line) as Sentence);
+
+/** Understood as graver than it was written: fumes beside a flame, and a smell of glue. */
+const GRAVER = ['adhesive fumes and the furnace pilot, should i worry', 'does the adhesive smell go away'];
+
+const of = (level: Sentence['level']): readonly [string][] =>
+  SENTENCES.filter((one) => one.level === level && !GRAVER.includes(one.text)).map(({ text }) => [text]);
+
+describe('sentences of each kind', () => {
+  it('are many, in both halves', () => {
+    for (const kind of ['body', 'gas', 'structure', 'drain', 'dust', 'water', 'electric']) {
+      const own = SENTENCES.filter((one) => one.kind === kind);
+      expect(own.length, kind).toBeGreaterThanOrEqual(15);
+      for (const half of ['before', 'after'])
+        expect(own.filter(({ written }) => written === half).length).toBeGreaterThan(7);
+    }
+    expect(of('none').length).toBeGreaterThanOrEqual(60);
+  });
+});
+
+describe('an emergency is answered first and alone', () => {
+  it.each(of('emergency'))('%s', async (text) => {
+    expect(screen(text).sightings[0]).toMatchObject({ level: 'emergency' });
+    expect(await answerTo(text)).toMatchObject({ data: { kind: 'hazard', emergency: true } });
+  });
+});
+
+describe('a question is heard, and is no emergency', () => {
+  it.each(of('question'))('%s', (text) => {
+    expect(screen(text).sightings).not.toEqual([]);
+    expect(isEmergency(text)).toBe(false);
+  });
+});
+
+describe('what only sounds alike is none', () => {
+  it.each(of('none'))('%s', (text) => {
+    expect(screen(text).sightings).toEqual([]);
+  });
+});
+
+describe('dust in the air', () => {
+  it.each([
+    ['the furnace is blowing the dust from the old linoleum around', 'asbestos', /inspector/],
+    ['sanding the old paint with my toddler right here', 'lead', /blood test/],
+    ['dry grinding the slab for hours', 'silica', /HEPA/],
+  ])('%s: who to call', async (text, hazard, call) => {
+    expect(await answerTo(text)).toMatchObject({
+      call: expect.stringMatching(call),
+      data: { hazard, emergency: true },
+    });
+  });
+
+  it.each([
+    ['the furnace is blowing the dust from the old linoleum around. the air tested clear', 'asbestos'],
+    ['sanding the old paint with my toddler right here. it passed clearance', 'lead'],
+    ['dry grinding the slab for hours. the dust is gone', 'silica'],
+  ])('%s: ended by a fact', (text, hazard) => {
+    expect(screen(text).sightings.map((one) => one.hazard)).not.toContain(hazard);
+  });
+
+  it.each(['can i run a fan while i scrape old linoleum', 'how do i keep the dust of old lead paint out of the air'])(
+    'only asked beforehand: %s',
+    (text) => {
+      expect(screen(text).sightings).not.toEqual([]);
+      expect(isEmergency(text)).toBe(false);
+    },
+  );
+});
+
+describe('money shocks nobody’s body, and a shock near the word does', () => {
+  it.each([
+    'got a shock from the outlet, what does it cost to fix',
+    'my hand is cut deep and bleeding, how much is a box',
+    'the switch shocked me, is there a sale on outlets',
+    'he passed out in the fumes. how much for 12x14',
+  ])('%s', (text) => {
+    expect(isEmergency(text)).toBe(true);
+  });
+});
