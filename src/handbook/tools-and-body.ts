@@ -279,7 +279,6 @@ export const TOOLS_AND_BODY_ENTRIES: readonly Entry[] = [
       "we've got twin toddlers and one bathroom, how do other people do floors with kids at home",
       'is it safe for the baby to crawl on bare subfloor with staples in it for a few days',
       "cat keeps sneaking into the room where i left the floor open, worried she'll get under the joists",
-      'where should my kids sleep the night we tear out their bedroom floor',
       'puppy chewing on scraps of underlay foam, toxic?',
       'can children be in the house while you sand and prime the subfloor',
       'baby gate enough for a demo zone',
@@ -289,7 +288,6 @@ export const TOOLS_AND_BODY_ENTRIES: readonly Entry[] = [
       'dog swallowed a staple i think from the carpet',
       'rabbit hutch in the room being floored',
       'grandkids are coming and half the floor has nails sticking up',
-      'how soon can the dog walk on the floor after we finish',
       'send the kids away during renovations or not',
       'tack strips exposed in hallway and i have a two year old',
       'keeping pets away from wet leveler',
@@ -300,6 +298,7 @@ export const TOOLS_AND_BODY_ENTRIES: readonly Entry[] = [
       'guinea pigs next to tear out dust',
       'dog goes crazy when i use the nailer, ideas',
       'my dogs walk through the fresh glue',
+      'cat litter box and the dust wall, where do i put everything',
     ],
     answer:
       'Keep them out of the room until it is swept and the tools are unplugged: tack strip, staples, blades, and dust are at their height. Close the door or gate it, take knives and nailers with you at every break, and lock up glue and primer. In an old house, rule out asbestos and lead first.',
