@@ -21,13 +21,16 @@ describe('roundUp', () => {
     [0.001, 1],
     [1, 1],
     [11.000_001, 12],
+    [1e-10, 0],
+    [1e6 + 1e-4, 1e6],
+    [1e6 + 1e-2, 1e6 + 1],
     [1e9 + 0.5, 1e9 + 1],
     [Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER],
   ])('of %d is %d', (value, whole) => expect(roundUp(value)).toBe(whole));
 
   it.each([-1, -1e-12, Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 2 ** 53])(
     'refuses %d',
-    (value) => expect(() => roundUp(value)).toThrow(RangeError),
+    (value) => expect(() => roundUp(value)).toThrow(new RangeError(`cannot round up ${value}`)),
   );
 
   it('of a sum of equal decimals is their count', () => {
@@ -59,5 +62,7 @@ describe('roundUpRatio', () => {
     [1n, 0n],
     [1n, -1n],
     [-1n, 1n],
-  ])('refuses %d / %d', (amount, size) => expect(() => roundUpRatio(amount, size)).toThrow(RangeError));
+  ])('refuses %d / %d', (amount, size) => {
+    expect(() => roundUpRatio(amount, size)).toThrow(new RangeError(`cannot round up ${amount} / ${size}`));
+  });
 });
