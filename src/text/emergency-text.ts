@@ -40,7 +40,11 @@ const TEXTS: Readonly<Record<string, Emergency>> = {
   },
   'wound poison': {
     act: 'Don’t make them vomit. Wipe out the mouth, and keep the package at hand.',
-    call: `poison control now, or ${NUMBER} if they are drowsy, can’t breathe well or can’t swallow.`,
+    call: `poison control now, or ${NUMBER} if they are drowsy, can’t breathe well or can’t swallow; for a pet, a vet.`,
+  },
+  'wound breathed': {
+    act: 'Get them out of the dust into fresh air now. Wipe nose and mouth, and wash face and hands.',
+    call: `${NUMBER} if they can’t breathe well, turn blue or are drowsy; else poison control, or a vet for a pet.`,
   },
   cleaners: {
     act: 'Leave the room now and get into fresh air. Add nothing to it, and don’t smell it.',
